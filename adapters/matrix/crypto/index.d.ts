@@ -1,0 +1,4 @@
+export declare enum StoreType {
+  Sled = 0,
+  Sqlite = 1,
+}

@@ -1,0 +1,467 @@
+/** Every noun of the program: readonly data, no code. Field names are those of the JSON it speaks. */
+import type { QuantityName } from "./quantities/list.ts";
+import type {
+  ActionName,
+  CheckName,
+  FaultName,
+  ObservationName,
+  Place,
+  QuestionName,
+  Rating,
+  Status,
+} from "./vocabulary.ts";
+
+// ---------------------------------------------------------------- messages
+
+export type UnitHabit = "us" | "si";
+export type Role = "tech" | "dispatcher" | "office";
+
+/** A file that came with a message; the bytes stand in the store under their hash. */
+export interface FileNote {
+  readonly name: string;
+  readonly type: string;
+  readonly size: number;
+  readonly sha256: string;
+}
+
+/** One message as a platform delivered it. `platform` and `id` together are unique. */
+export interface Message {
+  readonly platform: string;
+  readonly id: string;
+  /** ISO 8601 with offset: the platform's time */
+  readonly at: string;
+  readonly channel: string;
+  readonly thread?: string;
+  readonly person: string;
+  readonly role: Role;
+  readonly text: string;
+  /** id of the message whose text this one replaces */
+  readonly edits?: string;
+  /** id of the message that this one removes */
+  readonly deletes?: string;
+  readonly files: readonly FileNote[];
+}
+
+// ---------------------------------------------------------------- reading
+
+/** Half-open range of UTF-16 units of the message's text. */
+export type Span = readonly [from: number, to: number];
+
+export type Relation = "=" | "~" | "<" | "<=" | ">" | ">=" | "in";
+export type Assumed = "unit" | "quantity" | "points" | "test_voltage";
+
+/** A number and its unit in the technician's own figures, plain letters: "84", "megohm". */
+export interface Figure {
+  readonly number: string;
+  readonly unit: string;
+}
+
+/** One structured reading. What was not said is absent, never 0 or a default. */
+export interface Reading {
+  readonly quantity: QuantityName;
+  readonly relation: Relation;
+  /** in `unit`; text for a fault code; null when over range */
+  readonly value: number | string | null;
+  readonly unit: string | null;
+  readonly high?: number;
+  readonly over_range?: true;
+  readonly series?: readonly number[];
+  readonly after_s?: number;
+  readonly for_s?: number;
+  readonly points?: readonly string[];
+  readonly at?: Place;
+  readonly state?: "start" | "running";
+  readonly stat?: "peak" | "minimum" | "average";
+  readonly kind?: "ac" | "dc";
+  readonly reference?: "gauge" | "absolute";
+  /** V */
+  readonly test_voltage?: number;
+  /** Cel, of winding or shell, said with an insulation or winding test */
+  readonly temperature?: number;
+  readonly action?: "recovered" | "charged";
+  readonly rating?: Rating;
+  readonly subject?: string;
+  readonly earlier?: true;
+  readonly corrects?: true;
+  readonly measured_at?: string;
+  readonly doubtful?: true;
+  readonly said: string;
+  readonly spans: readonly Span[];
+  readonly assumed: readonly Assumed[];
+  readonly figure: Figure;
+  /** name of the rule that made it */
+  readonly rule: string;
+}
+
+interface StatementBase {
+  readonly said: string;
+  readonly spans: readonly Span[];
+  readonly rule: string;
+}
+
+export type CircuitState = "charged" | "recovered" | "open" | "nitrogen" | "vacuum";
+export type PartState = "needed" | "ordered" | "fitted";
+
+/** What else a message said. */
+export type Statement = StatementBase &
+  (
+    | {
+        readonly kind: "status";
+        readonly status: Status;
+        /** as said, "14:05"; ISO where the message's own time is known */
+        readonly time?: string;
+        /** the site or unit named with it */
+        readonly where?: string;
+      }
+    | {
+        readonly kind: "complaint";
+        readonly places: readonly string[];
+        readonly symptom: string;
+        readonly fine: readonly string[];
+      }
+    | {
+        readonly kind: "action";
+        readonly action: ActionName;
+        /** what it was done to: "compressor 1", "filters", "flare" */
+        readonly what?: string;
+        readonly lock?: "on" | "off";
+        readonly bypass?: "on" | "off";
+        readonly leads?: "lifted" | "landed";
+        readonly circuit?: CircuitState;
+        /** announced, not done */
+        readonly planned?: true;
+        readonly time?: string;
+      }
+    | {
+        readonly kind: "part";
+        readonly part: string;
+        readonly number?: string;
+        readonly quantity?: number;
+        readonly state: PartState;
+        readonly due?: string;
+      }
+    | { readonly kind: "labor"; readonly hours: number; readonly overtime?: true }
+    | {
+        readonly kind: "observation";
+        readonly observation: ObservationName;
+        /** what it was seen on: "compressor 2", "outdoor fan" */
+        readonly subject?: string;
+        readonly denied?: true;
+        readonly earlier?: true;
+      }
+    | { readonly kind: "undo"; readonly count?: number }
+    | { readonly kind: "question"; readonly question: QuestionName; readonly about?: string }
+    | {
+        readonly kind: "open_job";
+        readonly site?: string;
+        readonly equipment?: string;
+        readonly complaint?: string;
+        readonly assigned?: string;
+      }
+    | {
+        readonly kind: "nameplate";
+        readonly field: "refrigerant" | "model" | "serial" | "metering" | "drive" | "phases";
+        readonly value: string;
+        readonly subject?: string;
+      }
+    | { readonly kind: "confirm"; readonly answer: "yes" | "no" }
+    /** anything understood that holds numbers but is no reading: a room, a phone, a size, a price, a joke */
+    | { readonly kind: "note"; readonly about: string }
+  );
+export type StatementKind = Statement["kind"];
+
+/** One message, understood. Spans of readings and statements, `unread` and `skipped` cover the text. */
+export interface Understood {
+  readonly readings: readonly Reading[];
+  readonly statements: readonly Statement[];
+  /** as written: numbers that got no meaning or are asked about */
+  readonly unread: readonly string[];
+  readonly unread_spans: readonly Span[];
+  /** at most one question */
+  readonly ask: readonly string[];
+  readonly skipped: readonly Span[];
+}
+
+// ---------------------------------------------------------------- what is known beforehand
+
+/** A unit's plate and place, from the office's file or `judge`'s input. */
+export interface EquipmentFacts {
+  readonly tag?: string;
+  readonly site?: string;
+  readonly kind?: string;
+  readonly parent?: string;
+  readonly places?: readonly string[];
+  readonly drive?: "inverter" | "line";
+  readonly phases?: number;
+  readonly supply_V?: number;
+  readonly rla_A?: number;
+  readonly lra_A?: number;
+  readonly moc_A?: number;
+  readonly refrigerant?: string;
+  readonly metering?: "expansion_valve" | "fixed_orifice";
+  readonly mode?: "cooling" | "heating";
+  readonly operation?: "normal" | "test";
+  readonly charge_kg?: number;
+  readonly receiver?: boolean;
+  readonly line_set?: readonly {
+    readonly line: string;
+    readonly size_in: number;
+    readonly length_m: number;
+    readonly covered_m?: number;
+  }[];
+  readonly use?: "comfort_cooling" | "commercial_refrigeration" | "industrial_process";
+  readonly leak_regime?: "us_82" | "us_84" | "eu" | "ask_office";
+  readonly leak_method?: "annualizing" | "rolling";
+  readonly last_addition?: string;
+  readonly winding_class?: string;
+  readonly model?: string;
+  readonly serial?: string;
+  readonly installed?: string;
+  readonly notes?: string;
+}
+
+export interface SiteFacts {
+  readonly name?: string;
+  readonly street?: string;
+  readonly town?: string;
+  readonly contact?: string;
+  readonly phone?: string;
+  readonly use?: string;
+  readonly notes?: string;
+  readonly altitude_m?: number;
+  readonly smallest_room_m3?: number;
+  readonly occupancy?: string;
+  readonly rules?: "ashrae" | "iso_en";
+  readonly tree?: readonly {
+    readonly tag: string;
+    readonly parent?: string;
+    readonly kind?: string;
+    readonly places?: readonly string[];
+  }[];
+}
+
+export interface FaultCode {
+  readonly code: string;
+  readonly shown_on?: string;
+  readonly meaning: string;
+  readonly first?: string;
+}
+
+// ---------------------------------------------------------------- judging
+
+/** What one message added to a case: only what stands and is not doubtful. */
+export interface CaseNote {
+  /** ISO, the measurement's or the message's time */
+  readonly at?: string;
+  readonly who?: string;
+  readonly readings: readonly Reading[];
+  readonly statements: readonly Statement[];
+  /** the words, where they still exist: for cautions */
+  readonly text?: string;
+}
+
+/** An earlier job on the same unit, for trends and repeat failures. */
+export interface PastCase {
+  readonly job?: number;
+  readonly closed?: string;
+  readonly equipment?: string;
+  readonly notes: readonly CaseNote[];
+}
+
+/** Everything that `judge` sees. */
+export interface Case {
+  readonly equipment: EquipmentFacts;
+  readonly site: SiteFacts;
+  readonly notes: readonly CaseNote[];
+  readonly history: readonly PastCase[];
+  readonly codes: readonly FaultCode[];
+  /** ISO, the moment of judging: the last message's time */
+  readonly at?: string;
+}
+
+export type Level = "good" | "watch" | "bad" | "unknown";
+
+export interface Finding {
+  /** "compressor 1", "circuit 2", "supply", "system" */
+  readonly about: string;
+  readonly check: CheckName | string;
+  readonly level: Level;
+  /** a plain sentence for the technician */
+  readonly says: string;
+  /** named figures in canonical units */
+  readonly values: Readonly<Record<string, number>>;
+  /** standard or "common practice", short enough to stand in a reply */
+  readonly basis: string;
+  /** full source for "why" */
+  readonly source?: string;
+  /** names of signs that this finding gives the diagnosis */
+  readonly signs?: readonly string[];
+  /** what was missing, where the level is unknown */
+  readonly missing?: string;
+}
+
+export interface Suspect {
+  readonly fault: FaultName;
+  readonly probability: number;
+  readonly for: readonly string[];
+  readonly against: readonly string[];
+}
+
+export interface NextCheck {
+  readonly check: CheckName | string;
+  readonly why: string;
+  readonly minutes: number;
+}
+
+export interface Caution {
+  readonly id: string;
+  readonly says: string;
+  readonly source: string;
+  readonly severity: "danger" | "warning" | "notice";
+}
+
+export interface Judgement {
+  readonly findings: readonly Finding[];
+  readonly diagnosis: readonly Suspect[];
+  readonly next: readonly NextCheck[];
+  readonly cautions: readonly Caution[];
+}
+
+// ---------------------------------------------------------------- the job
+
+/** A reading in a job's record, with what became of it. */
+export interface JobReading extends Reading {
+  /** stable within the store: job, entry and place in it */
+  readonly id: string;
+  readonly message: string;
+  /** ISO: the said time, else the message's */
+  readonly taken: string;
+  readonly received: string;
+  readonly who: string;
+  /** id of the reading that replaced it */
+  readonly replaced_by?: string;
+  readonly undone?: true;
+  readonly deleted?: true;
+}
+
+export interface JobStatement {
+  readonly message: string;
+  readonly at: string;
+  readonly who: string;
+  readonly statement: Statement;
+  readonly undone?: true;
+  readonly deleted?: true;
+}
+
+export interface Machine {
+  readonly power: "live" | "off" | "locked" | "proven_dead" | "unknown";
+  readonly locks: readonly {
+    readonly who: string;
+    readonly where?: string;
+    readonly since: string;
+  }[];
+  readonly leads: "landed" | "lifted" | "unknown";
+  readonly circuit: CircuitState | "unknown";
+  readonly bypasses: readonly {
+    readonly what: string;
+    readonly who: string;
+    readonly since: string;
+  }[];
+}
+
+export interface JobPart {
+  readonly part: string;
+  readonly number?: string;
+  readonly quantity?: number;
+  readonly state: PartState;
+  readonly due?: string;
+  readonly who: string;
+  readonly at: string;
+  readonly message: string;
+}
+
+/** One stretch of work of one person; `to` is absent while it is open. */
+export interface Visit {
+  readonly person: string;
+  readonly kind: "travel" | "site";
+  readonly from: string;
+  readonly to?: string;
+}
+
+export interface Clock {
+  readonly id: string;
+  readonly due: string;
+  readonly job: number;
+  readonly channel: string;
+  readonly thread?: string;
+  readonly text: string;
+}
+
+/** A job folded from its entries. */
+export interface Job {
+  readonly job: number;
+  readonly channel: string;
+  readonly thread?: string;
+  readonly opened_by: string;
+  readonly opened: string;
+  readonly site: string | null;
+  readonly equipment: string | null;
+  readonly complaint?: string;
+  readonly assigned?: string;
+  readonly status: "open" | Status;
+  readonly status_at: string;
+  /** who said the last status */
+  readonly person: string | null;
+  readonly people: readonly string[];
+  readonly timeline: readonly {
+    readonly at: string;
+    readonly who: string;
+    readonly kind: string;
+    readonly says: string;
+    readonly message: string;
+  }[];
+  readonly readings: readonly JobReading[];
+  readonly statements: readonly JobStatement[];
+  readonly parts: readonly JobPart[];
+  readonly visits: readonly Visit[];
+  readonly labor_hours: number;
+  readonly refrigerant: { readonly recovered_kg: number; readonly charged_kg: number };
+  readonly machine: Machine;
+  readonly clocks: readonly Clock[];
+  readonly file: { readonly state: "open" | "closed"; readonly gaps: readonly string[] };
+  readonly files: readonly (FileNote & {
+    readonly message: string;
+    readonly at: string;
+    readonly who: string;
+  })[];
+  readonly unread: readonly { readonly message: string; readonly text: string }[];
+}
+
+// ---------------------------------------------------------------- showing
+
+export interface FileOut {
+  readonly name: string;
+  readonly type: string;
+  readonly bytes: Uint8Array;
+}
+
+export interface Reply {
+  readonly channel: string;
+  readonly thread?: string;
+  readonly text: string;
+  readonly files: readonly FileOut[];
+  /** outbox id of the earlier reply whose text this one replaces */
+  readonly edits?: string;
+}
+
+/** Sheet cells: text stays text, a number stays a number, an instant is an ISO string. */
+export type Cell = string | number | null;
+export interface Sheet {
+  readonly name: string;
+  readonly columns: readonly {
+    readonly name: string;
+    readonly kind: "text" | "number" | "time";
+    readonly about: string;
+  }[];
+  readonly rows: readonly (readonly Cell[])[];
+}

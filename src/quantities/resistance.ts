@@ -1,0 +1,6 @@
+import type { Quantity } from "./quantity.ts";
+
+export const resistance = {
+  name: "resistance",
+  unit: "Ohm",
+} as const satisfies Quantity;
