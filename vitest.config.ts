@@ -5,6 +5,7 @@ export default defineConfig({
     include: ["tests/**/*.test.ts"],
     environment: "node",
     pool: "forks",
-    testTimeout: 30_000,
+    testTimeout: 60_000,
+    reporters: ["default", "./tests/support/closing-line.ts"],
   },
 });
