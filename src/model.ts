@@ -454,6 +454,45 @@ export interface Reply {
   readonly edits?: string;
 }
 
+/** Why a message may need an answer from its author before it can be filed. */
+export interface Routing {
+  /** jobs or units that it could belong to; empty: none is known */
+  readonly candidates: readonly Job[];
+}
+
+/** Everything that a reply to one message is made from. */
+export interface ReplyInput {
+  readonly message: Message;
+  readonly understood: Understood;
+  /** the job that the message belongs to, folded with it; absent: it belongs to none */
+  readonly job?: Job;
+  /** this message's readings, as the record keeps them */
+  readonly readings: readonly JobReading[];
+  /** what this message replaced, deleted or undid; `by` is what stands instead */
+  readonly replaced: readonly { readonly old: JobReading; readonly by?: JobReading }[];
+  /** the job judged with this message, and as it was judged before it */
+  readonly judgement: Judgement;
+  readonly before: Judgement;
+  readonly equipment: EquipmentFacts;
+  readonly site: SiteFacts;
+  /** earlier jobs on the same unit, oldest first */
+  readonly earlier: readonly Job[];
+  /** every job that is open or was worked on this day, this one among them */
+  readonly jobs: readonly Job[];
+  /** this message opened the job */
+  readonly opened: boolean;
+  /** it arrived after a later status: filed, but status and hours stay */
+  readonly late: boolean;
+  /** put to the bot by name, or in a direct message, or in a job's thread */
+  readonly addressed: boolean;
+  /** there is something to file and no job to file it on, or more than one */
+  readonly routing?: Routing;
+  /** ids of cautions that this person was already given on this job today */
+  readonly cautioned: readonly string[];
+  /** person id -> the name to say; an unknown id is said as it is */
+  readonly names: Readonly<Record<string, string>>;
+}
+
 /** Sheet cells: text stays text, a number stays a number, an instant is an ISO string. */
 export type Cell = string | number | null;
 export interface Sheet {
