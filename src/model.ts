@@ -437,62 +437,6 @@ export interface Job {
   readonly unread: readonly { readonly message: string; readonly text: string }[];
 }
 
-// ---------------------------------------------------------------- answering
-
-/** A job with what is known and judged of it: what board, answers and exports are made from. */
-export interface JobView {
-  readonly job: Job;
-  readonly equipment: EquipmentFacts;
-  readonly site: SiteFacts;
-  readonly judgement: Judgement;
-  /** earlier jobs on the same unit, newest first */
-  readonly history: readonly Job[];
-}
-
-/** One old reading and what stands in its place; `by` is absent where it was taken back. */
-export interface Replacement {
-  readonly was: JobReading;
-  readonly by?: JobReading;
-}
-
-/** Everything a reply to one message can need. */
-export interface ReplyInput {
-  readonly message: Message;
-  readonly understood: Understood;
-  /** the job it was filed on, with this message in it */
-  readonly view?: JobView;
-  /** the same job before this message; absent where the message opened it */
-  readonly before?: JobView;
-  readonly opened: boolean;
-  /** this message's readings as filed */
-  readonly readings: readonly JobReading[];
-  /** what this message corrected, edited away, deleted or undid */
-  readonly replaced: readonly Replacement[];
-  /** statements that this message took back */
-  readonly withdrawn: readonly JobStatement[];
-  /** earlier doubtful readings that this message confirmed or refused */
-  readonly confirmed: readonly JobReading[];
-  /** why it could not be filed, or may belong to two jobs */
-  readonly routing?: { readonly problem: "no_job" | "two_jobs"; readonly candidates: readonly Job[] };
-  /** what waited for the answer that this message gave and is filed with it, oldest first */
-  readonly released: readonly JobReading[];
-  /** arrived after later ones of the same job */
-  readonly late: boolean;
-  /** in a thread that opened or named a job */
-  readonly in_thread: boolean;
-  /** spoken to the bot by name */
-  readonly addressed: boolean;
-  /** all jobs, oldest first, for questions about the day */
-  readonly jobs: readonly JobView[];
-  readonly codes: readonly FaultCode[];
-  /** display names by the person field of messages and readings */
-  readonly names: Readonly<Record<string, string>>;
-  /** caution ids already given to this person on this job today */
-  readonly cautioned: readonly string[];
-  readonly units: UnitHabit;
-  readonly time_zone: string;
-}
-
 // ---------------------------------------------------------------- showing
 
 export interface FileOut {
@@ -545,6 +489,17 @@ export interface ReplyInput {
   readonly routing?: Routing;
   /** ids of cautions that this person was already given on this job today */
   readonly cautioned: readonly string[];
+  /** statements that this message took back */
+  readonly withdrawn: readonly JobStatement[];
+  /** doubtful readings that this message's "yes" or "no" answered */
+  readonly confirmed: readonly JobReading[];
+  /** readings of earlier messages that waited for a job and are filed now */
+  readonly released: readonly JobReading[];
+  /** the company's fault code list for this kind of unit */
+  readonly codes: readonly FaultCode[];
+  readonly units: UnitHabit;
+  /** IANA zone, or a fixed offset like "-05:00", that times are said in */
+  readonly time_zone: string;
   /** person id -> the name to say; an unknown id is said as it is */
   readonly names: Readonly<Record<string, string>>;
 }
