@@ -1,0 +1,111 @@
+import { z } from "zod";
+import { hashLink, hashWords, type Link, type Spoken } from "./chain.ts";
+import { type Entry, entryVersion, type Facts } from "./entry.ts";
+import { factsSchema } from "./entry-schema.ts";
+import { spokenIn } from "./inbox.ts";
+import { peopleById, personId } from "./people-table.ts";
+import { type Store, sql } from "./store.ts";
+import { packFacts, unpackFacts } from "./words.ts";
+import { entryKey, getWords, putWords } from "./words-table.ts";
+
+/** What is to be appended; its place, hashes and words are made here. */
+export interface Draft {
+  readonly job: number;
+  readonly at: string;
+  readonly who: string;
+  readonly platform: string;
+  readonly message: string;
+  readonly text: string;
+  readonly facts: Facts;
+}
+
+const linkSchema = z.object({
+  job: z.number(),
+  place: z.number(),
+  version: z.number(),
+  at: z.string(),
+  person: z.number(),
+  platform: z.string(),
+  message: z.string(),
+  facts: z.string(),
+  words: z.string(),
+  hash: z.string(),
+});
+
+const columns = "job, place, version, at, person, platform, message, facts, words, hash";
+
+/** Appends one entry to its job's chain and gives it back as it will be read. */
+export function appendEntry(store: Store, draft: Draft, salt: string): Entry {
+  const head = sql(
+    store,
+    `SELECT ${columns} FROM entry WHERE job = ? ORDER BY place DESC LIMIT 1`,
+  ).get(draft.job);
+  const last = head === undefined ? undefined : linkSchema.parse(head);
+  const place = (last?.place ?? 0) + 1;
+  const { facts, strings } = packFacts(draft.facts, draft.text);
+  const packed = JSON.stringify(strings);
+  const link = {
+    job: draft.job,
+    place,
+    version: entryVersion,
+    at: draft.at,
+    person: personId(store, draft.platform, draft.who),
+    platform: draft.platform,
+    message: draft.message,
+    facts,
+    words: hashWords({ salt, text: draft.text, strings: packed }),
+  };
+  putWords(store, entryKey(draft.job, place), { salt, content: packed });
+  sql(store, `INSERT INTO entry (${columns}) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)`).run(
+    link.job,
+    link.place,
+    link.version,
+    link.at,
+    link.person,
+    link.platform,
+    link.message,
+    link.facts,
+    link.words,
+    hashLink(link, last?.hash ?? ""),
+  );
+  const { job, at, who, platform, message, text } = draft;
+  return { job, place, at, who, platform, message, text, facts: draft.facts };
+}
+
+/** Every entry as it was written, in the order of writing. */
+export function readLinks(store: Store): readonly Link[] {
+  return sql(store, `SELECT ${columns} FROM entry ORDER BY seq`)
+    .all()
+    .map((row) => linkSchema.parse(row));
+}
+
+/** What an entry's words hash was made over; undefined where it was erased. */
+export function spokenFor(store: Store, link: Link): Spoken | undefined {
+  const words = getWords(store, entryKey(link.job, link.place));
+  const spoken = spokenIn(store, link.platform, link.message);
+  if (words?.text === undefined || words.erased !== undefined) return undefined;
+  return { salt: words.salt, text: spoken?.text ?? "", strings: words.text };
+}
+
+/** Every entry read back, in the order of writing. */
+export function readEntries(store: Store): readonly Entry[] {
+  const people = peopleById(store);
+  return readLinks(store).map((link) => toEntry(store, link, people));
+}
+
+function toEntry(store: Store, link: Link, people: ReadonlyMap<number, string>): Entry {
+  const spoken = spokenIn(store, link.platform, link.message);
+  const words = getWords(store, entryKey(link.job, link.place))?.text;
+  const strings = words === undefined ? undefined : z.array(z.string()).parse(JSON.parse(words));
+  const facts = factsSchema.parse(unpackFacts(JSON.parse(link.facts), spoken?.text, strings));
+  return {
+    job: link.job,
+    place: link.place,
+    at: link.at,
+    who: people.get(link.person) ?? `person ${link.person}`,
+    platform: link.platform,
+    message: link.message,
+    ...(spoken === undefined ? {} : { text: spoken.text }),
+    facts,
+  };
+}

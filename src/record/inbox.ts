@@ -1,0 +1,176 @@
+import { z } from "zod";
+import type { FileNote, Message } from "../model.ts";
+import { filesSchema } from "./entry-schema.ts";
+import { personId } from "./people-table.ts";
+import { type Store, sql } from "./store.ts";
+import { getWords, messageKey, putWords } from "./words-table.ts";
+
+/**
+ * Every message as it came, once per platform and id. `new`: not worked on yet; `done`;
+ * `waiting`: could not be filed until somebody answers; `failed`: parked with its error.
+ */
+export type InboxState = "new" | "done" | "waiting" | "failed";
+
+export interface InboxRow {
+  readonly seq: number;
+  readonly message: Message;
+  readonly state: InboxState;
+  readonly job: number | null;
+  readonly error: string | null;
+}
+
+const rowSchema = z.object({
+  seq: z.number(),
+  platform: z.string(),
+  id: z.string(),
+  at: z.string(),
+  channel: z.string(),
+  thread: z.string().nullable(),
+  handle: z.string(),
+  role: z.enum(["tech", "dispatcher", "office"]),
+  edits: z.string().nullable(),
+  deletes: z.string().nullable(),
+  files: z.string(),
+  state: z.enum(["new", "done", "waiting", "failed"]),
+  job: z.number().nullable(),
+  error: z.string().nullable(),
+});
+
+const columns = `seq, inbox.platform AS platform, inbox.id AS id, at, channel, thread, handle, role,
+  edits, deletes, files, state, job, error
+  FROM inbox JOIN person ON person.id = inbox.person`;
+
+/** Keeps a message; false where it was there already. */
+export function keepMessage(store: Store, message: Message, salt: string): boolean {
+  const added = sql(
+    store,
+    `INSERT OR IGNORE INTO inbox
+       (platform, id, at, instant, channel, thread, person, role, edits, deletes, files)
+     VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)`,
+  ).run(
+    message.platform,
+    message.id,
+    message.at,
+    Date.parse(message.at),
+    message.channel,
+    message.thread ?? null,
+    personId(store, message.platform, message.person),
+    message.role,
+    message.edits ?? null,
+    message.deletes ?? null,
+    JSON.stringify(
+      message.files.map(({ type, size, sha256 }) => ({ name: "", type, size, sha256 })),
+    ),
+  );
+  if (added.changes === 0) return false;
+  const names = message.files.map((file) => file.name);
+  putWords(store, messageKey(message.platform, message.id), {
+    salt,
+    content: JSON.stringify({ text: message.text, names }),
+  });
+  return true;
+}
+
+const spokenSchema = z.object({ text: z.string(), names: z.array(z.string()) });
+
+/** A message's text and file names; undefined once erased. */
+export function spokenIn(
+  store: Store,
+  platform: string,
+  id: string,
+): { readonly text: string; readonly names: readonly string[] } | undefined {
+  const words = getWords(store, messageKey(platform, id))?.text;
+  return words === undefined ? undefined : spokenSchema.parse(JSON.parse(words));
+}
+
+function toRow(store: Store, found: unknown): InboxRow {
+  const row = rowSchema.parse(found);
+  const spoken = spokenIn(store, row.platform, row.id);
+  const files: readonly FileNote[] = filesSchema
+    .parse(JSON.parse(row.files))
+    .map((file, index) => ({ ...file, name: spoken?.names[index] ?? "" }));
+  const message: Message = {
+    platform: row.platform,
+    id: row.id,
+    at: row.at,
+    channel: row.channel,
+    person: row.handle,
+    role: row.role,
+    text: spoken?.text ?? "",
+    files,
+    ...(row.thread === null ? {} : { thread: row.thread }),
+    ...(row.edits === null ? {} : { edits: row.edits }),
+    ...(row.deletes === null ? {} : { deletes: row.deletes }),
+  };
+  return { seq: row.seq, message, state: row.state, job: row.job, error: row.error };
+}
+
+export function findMessage(store: Store, platform: string, id: string): InboxRow | undefined {
+  const found = sql(store, `SELECT ${columns} WHERE inbox.platform = ? AND inbox.id = ?`).get(
+    platform,
+    id,
+  );
+  return found === undefined ? undefined : toRow(store, found);
+}
+
+/** Messages in a state, oldest by the platform's time. */
+export function messagesIn(store: Store, state: InboxState): readonly InboxRow[] {
+  const rows = sql(store, `SELECT ${columns} WHERE state = ? ORDER BY instant, seq`).all(state);
+  return rows.map((row) => toRow(store, row));
+}
+
+/** Edits and deletions of a message, oldest first. */
+export function changesOf(store: Store, message: Message): readonly InboxRow[] {
+  const rows = sql(
+    store,
+    `SELECT ${columns} WHERE inbox.platform = ? AND (edits = ? OR deletes = ?) ORDER BY instant, seq`,
+  ).all(message.platform, message.id, message.id);
+  return rows.map((row) => toRow(store, row));
+}
+
+/** The next message to work on. */
+export function nextMessage(store: Store): InboxRow | undefined {
+  const row = sql(
+    store,
+    `SELECT ${columns} WHERE state = 'new' ORDER BY instant, seq LIMIT 1`,
+  ).get();
+  return row === undefined ? undefined : toRow(store, row);
+}
+
+export function markMessage(
+  store: Store,
+  message: Message,
+  mark: { readonly state: InboxState; readonly job?: number | null; readonly error?: string },
+): void {
+  sql(store, "UPDATE inbox SET state = ?, job = ?, error = ? WHERE platform = ? AND id = ?").run(
+    mark.state,
+    mark.job ?? null,
+    mark.error ?? null,
+    message.platform,
+    message.id,
+  );
+}
+
+/** Moves a platform's place in a conversation, in the transaction that keeps its messages. */
+export function moveCursor(
+  store: Store,
+  cursor: { readonly platform: string; readonly conversation: string; readonly value: string },
+): void {
+  sql(
+    store,
+    `INSERT INTO cursor (platform, conversation, value) VALUES (?, ?, ?)
+     ON CONFLICT (platform, conversation) DO UPDATE SET value = excluded.value`,
+  ).run(cursor.platform, cursor.conversation, cursor.value);
+}
+
+export function readCursor(
+  store: Store,
+  platform: string,
+  conversation: string,
+): string | undefined {
+  const value = sql(
+    store,
+    "SELECT value FROM cursor WHERE platform = ? AND conversation = ?",
+  ).pluck();
+  return z.string().optional().parse(value.get(platform, conversation));
+}

@@ -1,0 +1,32 @@
+import { z } from "zod";
+import type { UnitHabit } from "../model.ts";
+import { type Store, sql } from "./store.ts";
+
+export interface Settings {
+  /** IANA zone of the company; absent: the offset of each message counts */
+  readonly time_zone?: string;
+  readonly units: UnitHabit;
+  /** where the dispatcher's board is posted */
+  readonly board_channel?: string;
+}
+
+const row = z.array(z.object({ name: z.string(), value: z.string() }));
+
+export function readSettings(store: Store): Settings {
+  const rows = row.parse(sql(store, "SELECT name, value FROM setting").all());
+  const values = new Map(rows.map(({ name, value }) => [name, value]));
+  const zone = values.get("time_zone");
+  const board = values.get("board_channel");
+  return {
+    units: values.get("units") === "si" ? "si" : "us",
+    ...(zone === undefined ? {} : { time_zone: zone }),
+    ...(board === undefined ? {} : { board_channel: board }),
+  };
+}
+
+export function writeSetting(store: Store, name: keyof Settings, value: string): void {
+  sql(
+    store,
+    "INSERT INTO setting (name, value) VALUES (?, ?) ON CONFLICT (name) DO UPDATE SET value = excluded.value",
+  ).run(name, value);
+}

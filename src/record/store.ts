@@ -1,0 +1,139 @@
+import Database from "better-sqlite3";
+import { schemaSteps } from "./schema.ts";
+
+/** An open store: one SQLite file. Other files of this folder hold its statements. */
+export interface Store {
+  readonly db: Database.Database;
+  readonly path: string;
+  readonly prepared: Map<string, Database.Statement>;
+}
+
+export interface StoreOptions {
+  /** never make, change or migrate the file */
+  readonly readonly?: boolean;
+  /** how long to wait for another program's lock, ms */
+  readonly patience_ms?: number;
+}
+
+export type Opened =
+  | { readonly ok: true; readonly store: Store }
+  | { readonly ok: false; readonly problem: string };
+
+const applicationId = 0x52424b31;
+
+/** Opens a store, making or upgrading it as needed. What stands in the way is said in one sentence. */
+export function openStore(path: string, options: StoreOptions = {}): Opened {
+  let db: Database.Database | undefined;
+  try {
+    db = new Database(path, {
+      readonly: options.readonly === true,
+      fileMustExist: options.readonly === true,
+      timeout: options.patience_ms ?? 3000,
+    });
+    const problem = prepare(db, path, options.readonly === true);
+    if (problem === undefined) return { ok: true, store: { db, path, prepared: new Map() } };
+    db.close();
+    return { ok: false, problem };
+  } catch (error) {
+    db?.close();
+    const problem = storeProblem(error, path);
+    if (problem === undefined) throw error;
+    return { ok: false, problem };
+  }
+}
+
+export function closeStore(store: Store): void {
+  store.db.close();
+}
+
+/** A statement, compiled once a store. */
+export function sql(store: Store, text: string): Database.Statement {
+  const known = store.prepared.get(text);
+  if (known !== undefined) return known;
+  const made = store.db.prepare(text);
+  store.prepared.set(text, made);
+  return made;
+}
+
+/** Runs steps as one transaction: all of them are kept, or none. */
+export function transact<T>(store: Store, steps: () => T): T {
+  return store.db.transaction(steps).immediate();
+}
+
+function prepare(db: Database.Database, path: string, readonly: boolean): string | undefined {
+  const version = Number(db.pragma("user_version", { simple: true }));
+  const id = Number(db.pragma("application_id", { simple: true }));
+  const tables = Number(db.prepare("SELECT count(*) FROM sqlite_schema").pluck().get());
+  if (id !== applicationId && (tables > 0 || version > 0 || readonly)) {
+    return `${path} is not a readback store.`;
+  }
+  if (version > schemaSteps.length) {
+    return `${path} was written by a newer readback (store version ${version}, this program knows ${schemaSteps.length}); nothing was changed.`;
+  }
+  if (readonly) {
+    return version === schemaSteps.length ? undefined : upgradeFirst(path);
+  }
+  db.pragma("journal_mode = WAL");
+  db.pragma("synchronous = FULL");
+  db.pragma("foreign_keys = ON");
+  if (version < schemaSteps.length) upgrade(db);
+  // a store that can be read but not written must say so now, not at the first message
+  db.exec("BEGIN IMMEDIATE; ROLLBACK");
+  return undefined;
+}
+
+function upgradeFirst(path: string): string {
+  return `${path} was written by an older readback; open it once for writing, then it can be read.`;
+}
+
+function upgrade(db: Database.Database): void {
+  db.transaction(() => {
+    // read again inside: another program may have done it meanwhile
+    const from = Number(db.pragma("user_version", { simple: true }));
+    for (const step of schemaSteps.slice(from)) db.exec(step.sql);
+    db.pragma(`user_version = ${schemaSteps.length}`);
+    db.pragma(`application_id = ${applicationId}`);
+  }).immediate();
+}
+
+const sentences: readonly { readonly code: RegExp; readonly says: (path: string) => string }[] = [
+  {
+    code: /^SQLITE_(BUSY|LOCKED)/,
+    says: (path) => `${path} is in use by another program; try again when that one has ended.`,
+  },
+  {
+    code: /^SQLITE_READONLY/,
+    says: (path) =>
+      `${path} or its folder is read-only; allow writing there or choose another with --db.`,
+  },
+  { code: /^SQLITE_(NOTADB|CORRUPT)/, says: (path) => `${path} is not a readback store.` },
+  {
+    code: /^SQLITE_FULL/,
+    says: (path) => `The disk that holds ${path} is full; nothing of this step was kept.`,
+  },
+  {
+    code: /^SQLITE_CANTOPEN/,
+    says: (path) => `${path} cannot be opened: the file, its folder or the permission is missing.`,
+  },
+  {
+    code: /^SQLITE_(PERM|AUTH)/,
+    says: (path) => `${path} cannot be opened: permission is missing.`,
+  },
+  {
+    code: /^SQLITE_IOERR/,
+    says: (path) => `${path} cannot be read or written: the disk reports an error.`,
+  },
+];
+
+/** The sentence for a fault of the store's file; undefined where the error is something else. */
+export function storeProblem(error: unknown, path: string): string | undefined {
+  if (error instanceof Database.SqliteError) {
+    const { code } = error;
+    return sentences.find((line) => line.code.test(code))?.says(path);
+  }
+  // the driver refuses a missing folder with a plain TypeError
+  if (error instanceof TypeError && error.message.includes("directory does not exist")) {
+    return `${path} cannot be opened: its folder does not exist.`;
+  }
+  return undefined;
+}

@@ -1,0 +1,43 @@
+import { digestOf, faultsAgainstDigest, faultsInChain, hashWords, type Link } from "./chain.ts";
+import { readLinks, spokenFor } from "./entries-table.ts";
+import type { Store } from "./store.ts";
+
+export interface Verdict {
+  readonly entries: number;
+  readonly jobs: number;
+  readonly digest: string;
+  /** in plain sentences; empty where the record is as it was written */
+  readonly faults: readonly string[];
+}
+
+/** Checks every chain, and against a digest kept elsewhere where one is given. */
+export function verifyLinks(links: readonly Link[], digest?: string): Verdict {
+  const jobs = new Map<number, Link[]>();
+  for (const link of links) {
+    const known = jobs.get(link.job);
+    if (known === undefined) jobs.set(link.job, [link]);
+    else known.push(link);
+  }
+  const chains = [...jobs.values()].flatMap((chain) => faultsInChain(chain));
+  const kept = digest === undefined ? [] : faultsAgainstDigest(links, digest);
+  return {
+    entries: links.length,
+    jobs: jobs.size,
+    digest: digestOf(links),
+    faults: [...chains, ...kept],
+  };
+}
+
+/** Checks a store: the chains, and the words that still exist against their hashes. */
+export function verifyStore(store: Store, digest?: string): Verdict {
+  const links = readLinks(store);
+  const verdict = verifyLinks(links, digest);
+  const words: string[] = [];
+  for (const link of links) {
+    const spoken = spokenFor(store, link);
+    if (spoken !== undefined && hashWords(spoken) !== link.words) {
+      words.push(`job ${link.job}, entry ${link.place} (${link.at}): its words were altered`);
+    }
+  }
+  return { ...verdict, faults: [...verdict.faults, ...words] };
+}
