@@ -1,6 +1,104 @@
-import type { Case, Judgement } from "../model.ts";
+import type { Case, CaseNote, Caution, Finding, Judgement } from "../model.ts";
+import { cautions } from "./cautions/list.ts";
+import { checks } from "./checks/list.ts";
+import { diagnose } from "./diagnose.ts";
+import type { Evidence } from "./evidence.ts";
+import { findingEvidence, remarkEvidence, repairEvidence } from "./evidence.ts";
+import { nextChecks } from "./next.ts";
+import type { Scene } from "./scene.ts";
+import { sceneOf } from "./scene.ts";
+import type { Stages } from "./stages.ts";
+import { stagesOf } from "./stages.ts";
+import { standingNotes } from "./stand.ts";
 
-/** Judges a case: what each reading means, which fault explains them, what to check next. */
-export function judge(_case: Case): Judgement {
-  return { findings: [], diagnosis: [], next: [], cautions: [] };
+/** Cautions in one judgement. */
+const mostCautions = 2;
+
+/**
+ * Judges a case: what each reading means now, which fault explains what caused the call, what to
+ * check next, what can hurt. Never throws; nothing measured or observed gives an empty diagnosis.
+ */
+export function judge(whole: Case): Judgement {
+  const stages = stagesOf(whole.notes);
+  const now = sceneOf(whole, standingNotes(stages));
+  const findings = findingsOf(now);
+  const evidence = evidenceOf(whole, stages);
+  const diagnosis = isBlank(sceneOf(whole)) ? [] : diagnose(evidence, now);
+  return {
+    findings,
+    diagnosis,
+    next: nextChecks(diagnosis, evidence, now),
+    cautions: cautionsOf(sceneOf(whole)),
+  };
+}
+
+function findingsOf(scene: Scene): Finding[] {
+  return checks.flatMap((check) => check.judge(scene));
+}
+
+function isBlank(scene: Scene): boolean {
+  return scene.readings.length === 0 && scene.seen.length === 0;
+}
+
+/**
+ * What speaks of the call's cause: the signs before the first repair, and what was mended. What
+ * shows after a repair counts only where nothing adverse was found before it, and then only what
+ * is adverse itself: a cured machine doesn't clear the cause.
+ */
+function evidenceOf(whole: Case, stages: Stages): Evidence[] {
+  const mended = repairEvidence(sceneOf(whole));
+  const before = signsIn(whole, stages.before);
+  if (before.all.length === 0) return [...signsIn(whole, whole.notes).all, ...mended];
+  if (before.adverse.length > 0) return [...before.all, ...mended];
+  return [...before.all, ...signsIn(whole, stages.after).adverse, ...mended];
+}
+
+interface Signs {
+  readonly all: readonly Evidence[];
+  readonly adverse: readonly Evidence[];
+}
+
+function signsIn(whole: Case, notes: readonly CaseNote[]): Signs {
+  const scene = sceneOf(whole, notes);
+  const findings = findingsOf(scene);
+  const adverse = findings.filter((one) => one.level === "bad" || one.level === "watch");
+  const remarks = remarkEvidence(scene);
+  return {
+    all: [...findingEvidence(findings), ...remarks],
+    adverse: [
+      ...findingEvidence(adverse),
+      ...remarks.filter((one) => !fineRemarks.some((fine) => one.sign.endsWith(`:${fine}`))),
+    ],
+  };
+}
+
+/** Remarks that name nothing wrong. */
+const fineRemarks: readonly string[] = [
+  "runs_normally",
+  "sight_glass_clear",
+  "pressures_equal",
+  "no_leak_found",
+  "no_acid",
+  "coil_clean",
+  "filter_clean",
+  "fans_turning",
+  "holding_steady",
+  "cooling_again",
+  "contactor_pulls_in",
+  "fine",
+];
+
+const gravity = { danger: 3, warning: 2, notice: 1 } as const;
+
+/** The most serious first: severity, then how near the danger is; one of an id. */
+function cautionsOf(scene: Scene): Caution[] {
+  const fitting = cautions
+    .map((rule) => ({ rule, near: rule.fits(scene) ?? 0 }))
+    .filter((one) => one.near > 0)
+    .sort((a, b) => gravity[b.rule.severity] - gravity[a.rule.severity] || b.near - a.near)
+    .map((one) => one.rule);
+  return fitting
+    .filter((rule, at) => fitting.findIndex((one) => one.id === rule.id) === at)
+    .slice(0, mostCautions)
+    .map(({ id, says, source, severity }) => ({ id, says, source, severity }));
 }

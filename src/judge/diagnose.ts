@@ -1,0 +1,81 @@
+import type { Suspect } from "../model.ts";
+import type { Evidence } from "./evidence.ts";
+import { groupOf } from "./evidence.ts";
+import type { Fault } from "./fault.ts";
+import { faults } from "./faults/list.ts";
+import type { Scene } from "./scene.ts";
+import { signGroups } from "./signs/list.ts";
+import { whereFits } from "./where.ts";
+
+/** Odds beyond which a sign is named for or against a fault. */
+const worthNaming = 1.5;
+/** Nothing seen in the field is stronger than this, for or against. Common practice, no source. */
+const strongest = 400;
+
+/**
+ * Ranks the faults. Prior odds times, for each group of signs, the strongest sign for and the
+ * strongest against; probabilities sum to 1 over every fault that is possible on this machine.
+ */
+export function diagnose(evidence: readonly Evidence[], scene: Scene): Suspect[] {
+  const possible = faults.filter((one) => whereFits(one.where, scene));
+  const weighed = possible.map((fault) => ({ fault, odds: oddsOf(fault, evidence) }));
+  const total = weighed.reduce((sum, one) => sum + one.odds, 0);
+  return weighed
+    .map(({ fault, odds }) => ({
+      fault: fault.fault,
+      probability: odds / total,
+      for: naming(fault, evidence, (ratio) => ratio > worthNaming),
+      against: naming(fault, evidence, (ratio) => ratio < 1 / worthNaming),
+    }))
+    .sort((a, b) => b.probability - a.probability);
+}
+
+function oddsOf(fault: Fault, evidence: readonly Evidence[]): number {
+  const groups = new Map<string, { most: number; least: number }>();
+  for (const { sign } of evidence) {
+    const ratio = likelihoodRatio(fault, sign);
+    const had = groups.get(groupOf(sign)) ?? { most: 1, least: 1 };
+    groups.set(groupOf(sign), {
+      most: Math.max(had.most, ratio),
+      least: Math.min(had.least, ratio),
+    });
+  }
+  return [...groups.values()].reduce((odds, one) => odds * one.most * one.least, fault.common);
+}
+
+function naming(
+  fault: Fault,
+  evidence: readonly Evidence[],
+  counts: (ratio: number) => boolean,
+): string[] {
+  const says = evidence
+    .filter(({ sign }) => counts(likelihoodRatio(fault, sign)))
+    .map((one) => one.says);
+  return [...new Set(says)];
+}
+
+/** How much likelier the sign is under the fault than where the cause lies elsewhere. */
+export function likelihoodRatio(fault: Fault, sign: string): number {
+  const group = signGroups.get(groupOf(sign));
+  const outcome = sign.slice(sign.indexOf(":") + 1);
+  const usual = group?.background[outcome];
+  if (group === undefined || usual === undefined || usual <= 0) return 1;
+  const ratio = shownBy(fault, group.group, outcome) / usual;
+  return Math.min(strongest, Math.max(1 / strongest, ratio));
+}
+
+/** P(outcome | fault, group looked at). */
+export function shownBy(fault: Fault, groupName: string, outcome: string): number {
+  const group = signGroups.get(groupName);
+  if (group === undefined) return 0;
+  const usual = group.background[outcome] ?? 0;
+  const named = fault.shows[`${groupName}:${outcome}`];
+  if (named !== undefined) return named;
+  const touched = Object.keys(group.background).filter(
+    (one) => fault.shows[`${groupName}:${one}`] !== undefined,
+  );
+  if (touched.length === 0 || group.remarks === true) return usual;
+  const taken = touched.reduce((sum, one) => sum + (fault.shows[`${groupName}:${one}`] ?? 0), 0);
+  const untouched = touched.reduce((rest, one) => rest - (group.background[one] ?? 0), 1);
+  return untouched <= 0 ? usual : (Math.max(0.004, 1 - taken) * usual) / untouched;
+}

@@ -1,0 +1,56 @@
+import type { Finding } from "../model.ts";
+import { repairSigns } from "./repairs.ts";
+import type { Scene } from "./scene.ts";
+import { signGroups } from "./signs/list.ts";
+
+/** One sign with the words it came from. */
+export interface Evidence {
+  readonly sign: string;
+  readonly says: string;
+}
+
+export function groupOf(sign: string): string {
+  return sign.slice(0, sign.indexOf(":"));
+}
+
+const severity = { bad: 3, watch: 2, good: 1, unknown: 0 } as const;
+
+/**
+ * Signs of the findings. Where several units were tested alike, only the worst one's count: a sound
+ * sister says nothing of the cause.
+ */
+export function findingEvidence(findings: readonly Finding[]): Evidence[] {
+  const worst = new Map<string, Finding>();
+  for (const one of findings)
+    for (const sign of one.signs ?? []) {
+      const group = groupOf(sign);
+      const before = worst.get(group);
+      if (before === undefined || severity[one.level] > severity[before.level])
+        worst.set(group, one);
+    }
+  return findings.flatMap((one) =>
+    (one.signs ?? [])
+      .filter((sign) => worst.get(groupOf(sign))?.about === one.about)
+      .map((sign) => ({ sign, says: `${one.says} (${one.basis})` })),
+  );
+}
+
+/** Signs of what was seen or heard: an observation stands in the group that lists it. */
+export function remarkEvidence(scene: Scene): Evidence[] {
+  return scene.seen.flatMap((one) => {
+    const group = remarkGroups.get(one.observation);
+    if (group === undefined) return [];
+    return [{ sign: `${group}:${one.observation}`, says: `said: ${one.said}` }];
+  });
+}
+
+/** Signs of what was repaired: the trade seldom mends what was sound. */
+export function repairEvidence(scene: Scene): Evidence[] {
+  return repairSigns(scene).map((one) => ({ sign: one.sign, says: `done: ${one.said}` }));
+}
+
+const remarkGroups: ReadonlyMap<string, string> = new Map(
+  [...signGroups.values()]
+    .filter((one) => one.remarks === true)
+    .flatMap((one) => Object.keys(one.background).map((name) => [name, one.group] as const)),
+);

@@ -1,0 +1,71 @@
+import type {
+  Case,
+  CaseNote,
+  EquipmentFacts,
+  FaultCode,
+  PastCase,
+  Reading,
+  SiteFacts,
+  Statement,
+} from "../model.ts";
+import { factsFrom } from "./facts.ts";
+
+type Of<K extends Statement["kind"]> = Extract<Statement, { kind: K }>;
+
+/** The case laid out for the checks: measurements apart from ratings, history and remarks. */
+export interface Scene {
+  /** the plate, outweighed by what the notes say */
+  readonly facts: EquipmentFacts;
+  readonly site: SiteFacts;
+  /** measurements that count: no rating, nothing from an earlier visit, nothing doubtful */
+  readonly readings: readonly Reading[];
+  /** numbers that are no measurement: RLA, nominal, expected */
+  readonly ratings: readonly Reading[];
+  /** an earlier visit's values, said in the notes */
+  readonly earlier: readonly Reading[];
+  /** what was seen; denied remarks ("no burnt smell") apart */
+  readonly seen: readonly Of<"observation">[];
+  readonly denied: readonly Of<"observation">[];
+  readonly done: readonly Of<"action">[];
+  readonly parts: readonly Of<"part">[];
+  readonly complaints: readonly Of<"complaint">[];
+  /** the notes themselves, oldest first, for what depends on time */
+  readonly notes: readonly CaseNote[];
+  /** all words, lower case, one note a line */
+  readonly words: string;
+  readonly history: readonly PastCase[];
+  readonly codes: readonly FaultCode[];
+  readonly at?: string;
+}
+
+/** Lays out a case; `notes` may be a part of its notes, plates and ratings come from all of them. */
+export function sceneOf(whole: Case, notes: readonly CaseNote[] = whole.notes): Scene {
+  const readings = notes.flatMap((note) => note.readings);
+  const statements = notes.flatMap((note) => note.statements);
+  const remarks = of(statements, "observation").filter((one) => one.earlier !== true);
+  return {
+    facts: factsFrom(whole),
+    site: whole.site,
+    readings: readings.filter(isMeasurement),
+    ratings: whole.notes.flatMap((note) => note.readings).filter((one) => one.rating !== undefined),
+    earlier: readings.filter((one) => one.earlier === true && one.rating === undefined),
+    seen: remarks.filter((one) => one.denied !== true),
+    denied: remarks.filter((one) => one.denied === true),
+    done: of(statements, "action").filter((one) => one.planned !== true),
+    parts: of(statements, "part"),
+    complaints: of(statements, "complaint"),
+    notes,
+    words: notes.map((note) => (note.text ?? "").toLowerCase()).join("\n"),
+    history: whole.history,
+    codes: whole.codes,
+    ...(whole.at === undefined ? {} : { at: whole.at }),
+  };
+}
+
+function isMeasurement(reading: Reading): boolean {
+  return reading.rating === undefined && reading.earlier !== true && reading.doubtful !== true;
+}
+
+function of<K extends Statement["kind"]>(statements: readonly Statement[], kind: K): Of<K>[] {
+  return statements.filter((one): one is Of<K> => one.kind === kind);
+}

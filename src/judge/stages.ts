@@ -1,0 +1,67 @@
+import type { CaseNote, Reading, Statement } from "../model.ts";
+
+/** The notes before and after the first thing that was done to the machine. */
+export interface Stages {
+  readonly before: readonly CaseNote[];
+  readonly after: readonly CaseNote[];
+}
+
+const repairs: readonly string[] = [
+  "replaced",
+  "repaired",
+  "brazed",
+  "cleaned",
+  "tightened",
+  "adjusted",
+  "charged",
+  "recovered",
+  "circuit_opened",
+  "nitrogen_in",
+];
+
+/**
+ * Cuts the notes at the first repair, part fitted or work on the circuit; a note that holds it is
+ * cut in two at its words, the deed itself staying before. Without any, all is before.
+ */
+export function stagesOf(notes: readonly CaseNote[]): Stages {
+  const at = notes.findIndex((note) => cutIn(note) !== undefined);
+  const note = notes[at];
+  const cut = note === undefined ? undefined : cutIn(note);
+  if (note === undefined || cut === undefined) return { before: notes, after: [] };
+  return {
+    before: [...notes.slice(0, at), part(note, (place) => place <= cut)],
+    after: [part(note, (place) => place > cut), ...notes.slice(at + 1)],
+  };
+}
+
+/** Where in the note's words the machine was first changed. */
+function cutIn(note: CaseNote): number | undefined {
+  const places = [
+    ...note.statements.filter(isRepair).map(placeOf),
+    ...note.readings.filter(isCharge).map(placeOf),
+  ];
+  return places.length === 0 ? undefined : Math.min(...places);
+}
+
+function isRepair(one: Statement): boolean {
+  if (one.kind === "part") return one.state === "fitted";
+  if (one.kind !== "action" || one.planned === true) return false;
+  if (one.action === "swapped") return !/lead|leg|phase|wire|line/i.test(one.what ?? "lead");
+  return repairs.includes(one.action);
+}
+
+function isCharge(one: Reading): boolean {
+  return one.quantity === "mass" && one.action !== undefined;
+}
+
+function placeOf(one: Reading | Statement): number {
+  return one.spans[0]?.[0] ?? 0;
+}
+
+function part(note: CaseNote, keeps: (place: number) => boolean): CaseNote {
+  return {
+    ...note,
+    readings: note.readings.filter((one) => keeps(placeOf(one))),
+    statements: note.statements.filter((one) => keeps(placeOf(one))),
+  };
+}

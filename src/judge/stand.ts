@@ -1,0 +1,45 @@
+import type { CaseNote, Reading } from "../model.ts";
+import type { Stages } from "./stages.ts";
+
+/**
+ * The notes as they speak of the machine now: what was measured before a repair stands only while
+ * the same thing was not measured again after it, and its part was not replaced.
+ */
+export function standingNotes(stages: Stages): readonly CaseNote[] {
+  if (stages.after.length === 0) return stages.before;
+  const again = new Set(stages.after.flatMap((note) => note.readings.map(keyOf)));
+  const replaced = replacedWords(stages);
+  const before = stages.before.map((note) => ({
+    ...note,
+    readings: note.readings.filter((one) => isKept(one, again, replaced)),
+  }));
+  return [...before, ...stages.after];
+}
+
+/** Plates and earlier visits stand; the rest as long as nothing newer speaks of it. */
+function isKept(one: Reading, again: ReadonlySet<string>, replaced: readonly string[]): boolean {
+  if (one.rating !== undefined || one.earlier === true) return true;
+  return !again.has(keyOf(one)) && !replaced.some((word) => belongsTo(one, word));
+}
+
+function keyOf(one: Reading): string {
+  return [one.quantity, one.at ?? "", one.kind === "dc" ? "dc" : "", one.subject ?? ""].join("|");
+}
+
+function replacedWords(stages: Stages): string[] {
+  return [...stages.before, ...stages.after]
+    .flatMap((note) => note.statements)
+    .flatMap((one) => {
+      if (one.kind === "part" && one.state === "fitted") return [one.part.toLowerCase()];
+      const swapped = one.kind === "action" && one.action === "replaced" && one.planned !== true;
+      return swapped ? [(one.what ?? "").toLowerCase()] : [];
+    });
+}
+
+function belongsTo(one: Reading, word: string): boolean {
+  if (/comp/.test(word)) return /insulation|winding/.test(one.quantity);
+  if (/cap/.test(word)) return one.quantity === "capacitance";
+  if (/contactor/.test(word)) return one.quantity === "resistance";
+  if (/drive|inverter|module|board/.test(word)) return one.quantity === "diode_drop";
+  return false;
+}

@@ -1,0 +1,25 @@
+import type { CheckName } from "../vocabulary.ts";
+
+/** Conditions on the machine under which a fault or a step makes sense; what is unknown allows it. */
+export interface Where {
+  readonly drive?: "inverter" | "line";
+  readonly phases?: 1 | 3;
+  readonly mode?: "cooling" | "heating";
+  readonly metering?: "expansion_valve" | "fixed_orifice";
+  /** the case holds refrigerant-side readings or words */
+  readonly side?: "gas" | "electrical";
+}
+
+/** Something that can be looked at next. */
+export interface Step {
+  readonly check: CheckName | string;
+  /** one sentence for the technician: what to look at and what it will settle */
+  readonly why: string;
+  /** usual time for someone already at the unit */
+  readonly minutes: number;
+  /** 0 eyes only, 1 covers off and dead, 2 live measurement, 3 opens the circuit or starts a suspect machine */
+  readonly danger: 0 | 1 | 2 | 3;
+  /** the sign groups that it would fill; with any of them known already it is not asked again */
+  readonly fills: readonly string[];
+  readonly where?: Where;
+}

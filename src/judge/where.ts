@@ -1,0 +1,27 @@
+import type { Scene } from "./scene.ts";
+import type { Where } from "./step.ts";
+
+/** Whether a fault or step can apply; what is not known allows it. */
+export function whereFits(where: Where | undefined, scene: Scene): boolean {
+  if (where === undefined) return true;
+  const { facts } = scene;
+  const fits =
+    allows(where.drive, facts.drive) &&
+    allows(where.phases, facts.phases) &&
+    allows(where.mode, facts.mode) &&
+    allows(where.metering, facts.metering);
+  return fits && (where.side !== "gas" || isGasSide(scene));
+}
+
+function allows<T>(wanted: T | undefined, known: T | undefined): boolean {
+  return wanted === undefined || known === undefined || wanted === known;
+}
+
+/** The case speaks of the refrigerant or air side. */
+function isGasSide(scene: Scene): boolean {
+  const gas = ["pressure", "superheat", "subcooling", "vacuum", "temperature", "mass"];
+  return (
+    scene.facts.refrigerant !== undefined ||
+    scene.readings.some((one) => gas.includes(one.quantity))
+  );
+}
