@@ -1,0 +1,72 @@
+import type { Job, JobReading, ReplyInput } from "../../model.ts";
+import { dayAndMonth, daysBetween } from "../days.ts";
+import { figures } from "../figures.ts";
+import { localTime } from "../local-time.ts";
+import { lastDone } from "../past.ts";
+import { clipped, componentName, listed, personName, sentence, unitName } from "../wording.ts";
+import type { Answer } from "./answer.ts";
+import { whichJob } from "./which-job.ts";
+
+const mostVisits = 4;
+
+/** The earlier visits to this unit, newest first: the complaint, the work, the telling readings. */
+export const history: Answer = (input) => {
+  const { job, earlier } = input;
+  if (job === undefined) return whichJob(input);
+  if (earlier.length === 0) return `${unitName(job)}: no earlier job on this unit.`;
+  const newest = [...earlier].reverse().slice(0, mostVisits);
+  const more = earlier.length - newest.length;
+  return [
+    `${unitName(job)}: ${earlier.length === 1 ? "one earlier job" : `${earlier.length} earlier jobs`}.`,
+    ...newest.flatMap((past) => visitLines(input, past, job.opened)),
+    more > 0 ? `And ${more} before those.` : "",
+  ]
+    .filter((line) => line !== "")
+    .join("\n");
+};
+
+function visitLines(input: ReplyInput, past: Job, now: string): readonly string[] {
+  const date = localTime(past.opened, input.time_zone)?.date ?? past.opened.slice(0, 10);
+  const who = listed(past.people.map((p) => personName(p, input.names)));
+  const ago = daysBetween(past.opened, now);
+  const complaint = past.complaint === undefined ? "" : `: ${clipped(past.complaint, 14)}`;
+  const done = lastDone(past);
+  return [
+    sentence(
+      `${dayAndMonth(date)} (${ago} days ago), job ${past.job}, ${who || "nobody"}${complaint}`,
+    ),
+    done === "" ? "Nothing was fitted or repaired." : sentence(`Done: ${done}`),
+    measuredLine(past),
+  ].filter((line) => line !== "");
+}
+
+/** What tells most about a past visit: electrical tests and weights before line temperatures. */
+const telling = new Set([
+  "insulation_resistance",
+  "winding_resistance",
+  "mass",
+  "capacitance",
+  "current",
+  "voltage",
+]);
+
+function measuredLine(past: Job): string {
+  const standing = past.readings.filter(stands);
+  const chosen = standing.filter((r) => telling.has(r.quantity));
+  const shown = (chosen.length > 0 ? chosen : standing).slice(0, 9);
+  if (shown.length === 0) return "Nothing was measured.";
+  const subject = shown[0]?.subject;
+  const alike = subject !== undefined && shown.every((r) => r.subject === subject);
+  return sentence(`Measured: ${alike ? `${componentName(subject)} ` : ""}${figures(shown)}`);
+}
+
+/** A reading that nobody took back or replaced, and that was measured rather than quoted. */
+export function stands(reading: JobReading): boolean {
+  return (
+    reading.replaced_by === undefined &&
+    reading.undone !== true &&
+    reading.deleted !== true &&
+    reading.rating === undefined &&
+    reading.earlier !== true
+  );
+}

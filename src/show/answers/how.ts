@@ -1,0 +1,47 @@
+import type { ReplyInput } from "../../model.ts";
+import { checkNames } from "../../vocabulary.ts";
+import { wordsOfCheck } from "../check-words.ts";
+import { howTo } from "../how-to.ts";
+import type { Answer } from "./answer.ts";
+
+/** Six lines on how a check is done: the one asked for, else the one to do next. */
+export const how: Answer = (input, question) => {
+  const check =
+    askedCheck(question.about ?? "") ?? input.judgement.next[0]?.check ?? lastJudged(input);
+  const lines = check === undefined ? undefined : howTo.get(check);
+  if (lines !== undefined) return lines.join("\n");
+  return "How to do which check? Say megohms, windings, superheat, vacuum, supply, or another.";
+};
+
+/** The check whose name or usual words stand in the question. */
+function askedCheck(about: string): string | undefined {
+  const words = about.toLowerCase();
+  if (words === "") return undefined;
+  const named = checkNames.find(
+    (name) => words.includes(name.replaceAll("_", " ")) || words === name,
+  );
+  if (named !== undefined) return named;
+  const told = checkNames.find((name) => words.includes(wordsOfCheck(name).name.toLowerCase()));
+  return told ?? spoken.find(([pattern]) => pattern.test(words))?.[1];
+}
+
+const spoken: readonly (readonly [RegExp, string])[] = [
+  [/\bmeg(ger|s|ohms?)?\b|to ground/, "insulation"],
+  [/\b10 minute|ten minute|index\b/, "polarization"],
+  [/winding|ohm/, "winding"],
+  [/diode|rectifier/, "bridge"],
+  [/\bbus\b/, "dc_bus"],
+  [/\bcap\b|microfarad/, "capacitor"],
+  [/vacuum|micron|evacuat/, "evacuation"],
+  [/nitrogen|leak test|pressure test/, "pressure_test"],
+  [/static|filter/, "airflow"],
+  [/split|delta/, "temperature_split"],
+  [/volts?|supply|phase/, "supply"],
+  [/amps?/, "running_current"],
+  [/charge|weigh/, "charge"],
+  [/comm/, "communication"],
+];
+
+function lastJudged(input: ReplyInput): string | undefined {
+  return input.judgement.findings[0]?.check;
+}

@@ -1,0 +1,24 @@
+import { wordsOfCheck } from "../check-words.ts";
+import { faultWords, likelihood, sentence, sentenceCase, unitName } from "../wording.ts";
+import type { Answer } from "./answer.ts";
+import { whichJob } from "./which-job.ts";
+
+const mostChecks = 3;
+
+/** The checks worth doing now, with what each would settle and how long it takes. */
+export const next: Answer = (input) => {
+  const { job, judgement } = input;
+  if (job === undefined) return whichJob(input);
+  const checks = judgement.next.slice(0, mostChecks);
+  const top = judgement.diagnosis.find((s) => s.fault !== "no_fault");
+  const cause =
+    top === undefined || likelihood(top) === "ruled out"
+      ? ""
+      : ` ${sentenceCase(likelihood(top))}: ${faultWords(top.fault)}.`;
+  if (checks.length === 0) return `${unitName(job)}: no further check on my list.${cause}`;
+  const lines = checks.map((check, index) => {
+    const act = `${index + 1}. ${sentenceCase(wordsOfCheck(check.check).act)}`;
+    return sentence(`${act}, ${check.minutes} min: ${check.why}`);
+  });
+  return [`${unitName(job)}, check next:${cause}`, ...lines].join("\n");
+};

@@ -1,0 +1,72 @@
+import type { Job, ReplyInput } from "../../model.ts";
+import { hoursAndMinutes } from "../days.ts";
+import { localTime } from "../local-time.ts";
+import {
+  clipped,
+  faultWords,
+  likelihood,
+  listed,
+  personName,
+  sentence,
+  statusWords,
+} from "../wording.ts";
+import type { Answer } from "./answer.ts";
+
+const mostLines = 12;
+
+/** Where every job stands; asked about one job, where that one stands. */
+export const status: Answer = (input) =>
+  input.job === undefined ? allJobs(input) : oneJob(input, input.job);
+
+function allJobs(input: ReplyInput): string {
+  const open = input.jobs.filter((j) => j.status !== "done");
+  const done = input.jobs.filter((j) => j.status === "done");
+  const lines = open.slice(0, mostLines - 2).map((job) => statusLine(input, job));
+  const more = open.length - lines.length;
+  return [
+    ...lines,
+    more > 0 ? `And ${more} more open.` : "",
+    done.length === 0 ? "" : sentence(`Done: ${clipped(listed(done.map(placeName)), 30)}`),
+    open.length + done.length === 0 ? "No job is open." : "",
+  ]
+    .filter((line) => line !== "")
+    .join("\n");
+}
+
+function placeName(job: Job): string {
+  return [job.site, job.equipment].filter((w) => w !== null).join(" ") || `job ${job.job}`;
+}
+
+function statusLine(input: ReplyInput, job: Job): string {
+  const who = job.person ?? job.assigned;
+  const person = who === undefined ? "nobody named" : personName(who, input.names);
+  const time = localTime(job.status_at, input.time_zone)?.time ?? "";
+  return sentence(`${job.job} ${placeName(job)}: ${statusWords[job.status]} ${time}, ${person}`);
+}
+
+function oneJob(input: ReplyInput, job: Job): string {
+  const top = input.judgement.diagnosis[0];
+  const cause = top === undefined || likelihood(top) === "ruled out" ? "" : faultWords(top.fault);
+  const cut = input.message.at;
+  const open = job.visits.filter((v) => v.to === undefined);
+  const there = open.map(
+    (v) =>
+      `${personName(v.person, input.names)} ${v.kind === "site" ? "on site" : "driving"} ${hoursAndMinutes(Date.parse(cut) - Date.parse(v.from))}`,
+  );
+  const needed = job.parts.filter((p) => p.state !== "fitted");
+  return [
+    sentence(statusLine(input, job)),
+    there.length === 0 ? "" : sentence(listed(there)),
+    cause === "" || top === undefined ? "" : sentence(`Cause ${likelihood(top)}: ${cause}`),
+    needed.length === 0
+      ? ""
+      : sentence(
+          `Parts: ${listed(needed.map((p) => `${p.part} ${p.number ?? ""} ${p.state}`.replace(/ {2}/g, " ")))}`,
+        ),
+    job.clocks[0] === undefined
+      ? ""
+      : sentence(`Clock due ${localTime(job.clocks[0].due, input.time_zone)?.time ?? ""}`),
+  ]
+    .filter((line) => line !== "")
+    .join("\n");
+}

@@ -1,0 +1,114 @@
+import type { Job, ReplyInput } from "../../model.ts";
+import { figuresByComponent } from "../figures.ts";
+import { localTime } from "../local-time.ts";
+import { worstFirst } from "../touched.ts";
+import { findingSentence } from "../verdict.ts";
+import {
+  clipped,
+  componentName,
+  faultWords,
+  likelihood,
+  listed,
+  personName,
+  sentence,
+  statusWords,
+} from "../wording.ts";
+import type { Answer } from "./answer.ts";
+import { stands } from "./history.ts";
+import { whichJob } from "./which-job.ts";
+
+const mostLines = 12;
+const poundsPerKg = 2.20462;
+
+/** The whole job on one screen: called for, found, cause, done, parts, hours, what the file lacks. */
+export const summary: Answer = (input) => {
+  const { job } = input;
+  if (job === undefined) return whichJob(input);
+  return [
+    headLine(input, job),
+    job.complaint === undefined ? "" : sentence(`Called for: ${clipped(job.complaint, 20)}`),
+    causeLine(input),
+    ...findingLines(input),
+    seenLine(job),
+    doneLine(job),
+    lastLine(job),
+    partsLine(job),
+    gasLine(job),
+    hoursLine(input, job),
+    gapLine(job),
+  ]
+    .filter((line) => line !== "")
+    .slice(0, mostLines)
+    .join("\n");
+};
+
+function headLine(input: ReplyInput, job: Job): string {
+  const where = [job.site, job.equipment].filter((w) => w !== null).join(" ");
+  const time = localTime(job.status_at, input.time_zone)?.time ?? "";
+  const who = job.person === null ? "" : `, ${personName(job.person, input.names)}`;
+  return sentence(`Job ${job.job} ${where}: ${statusWords[job.status]} ${time}${who}`);
+}
+
+function causeLine(input: ReplyInput): string {
+  const top = input.judgement.diagnosis[0];
+  if (top === undefined || likelihood(top) === "ruled out") return "";
+  const reason = top.for[0];
+  const because = reason === undefined ? "" : `, ${clipped(reason, 16)}`;
+  return sentence(`Cause ${likelihood(top)}: ${faultWords(top.fault)}${because}`);
+}
+
+function findingLines(input: ReplyInput): readonly string[] {
+  const judged = worstFirst(input.judgement.findings).filter((f) => f.level !== "unknown");
+  return judged.slice(0, 3).map((f) => findingSentence(f, 16));
+}
+
+function said(job: Job, kind: "observation" | "action"): readonly string[] {
+  const words = job.statements.flatMap(({ statement, undone, deleted }) =>
+    statement.kind === kind && undone !== true && deleted !== true ? [statement.said] : [],
+  );
+  return [...new Set(words)];
+}
+
+function seenLine(job: Job): string {
+  const seen = said(job, "observation");
+  return seen.length === 0 ? "" : sentence(`Seen: ${clipped(seen.join("; "), 18)}`);
+}
+
+function doneLine(job: Job): string {
+  const done = said(job, "action");
+  return done.length === 0 ? "" : sentence(`Done: ${clipped(done.join("; "), 24)}`);
+}
+
+/** The last message with readings: how the machine ran when it was left. */
+function lastLine(job: Job): string {
+  const standing = job.readings.filter(stands);
+  const message = standing[standing.length - 1]?.message;
+  const last = standing.filter((r) => r.message === message);
+  const parts = figuresByComponent(last, job.equipment).map(({ subject, text }) =>
+    subject === undefined ? text : `${componentName(subject)} ${text}`,
+  );
+  return parts.length === 0 ? "" : sentence(`Last measured: ${parts.join("; ")}`);
+}
+
+function partsLine(job: Job): string {
+  const parts = job.parts.map((p) => [p.part, p.number ?? "", p.state].filter((w) => w).join(" "));
+  return parts.length === 0 ? "" : sentence(`Parts: ${clipped(parts.join("; "), 20)}`);
+}
+
+function gasLine(job: Job): string {
+  const { recovered_kg, charged_kg } = job.refrigerant;
+  if (recovered_kg === 0 && charged_kg === 0) return "";
+  const pounds = (kg: number) => `${(kg * poundsPerKg).toFixed(1)} lb`;
+  return `Refrigerant: ${pounds(recovered_kg)} out, ${pounds(charged_kg)} in.`;
+}
+
+function hoursLine(input: ReplyInput, job: Job): string {
+  if (job.people.length === 0) return "";
+  const who = listed(job.people.map((p) => personName(p, input.names)));
+  return `Hours on site: ${job.labor_hours.toFixed(1)}, ${who}.`;
+}
+
+function gapLine(job: Job): string {
+  const gaps = job.file.gaps.slice(0, 3);
+  return gaps.length === 0 ? "" : sentence(`The file lacks: ${gaps.join("; ")}`);
+}

@@ -1,0 +1,57 @@
+import type { ReplyInput, Suspect } from "../../model.ts";
+import { worstFirst } from "../touched.ts";
+import {
+  clipped,
+  faultWords,
+  likelihood,
+  listed,
+  sentence,
+  unitName,
+  verdictWords,
+} from "../wording.ts";
+import type { Answer } from "./answer.ts";
+import { whichJob } from "./which-job.ts";
+
+const mostLines = 8;
+
+/** The causes with what speaks for and against each, then the limits and where they come from. */
+export const why: Answer = (input) => {
+  const { job, judgement } = input;
+  if (job === undefined) return whichJob(input);
+  const suspects = judgement.diagnosis.filter((s) => likelihood(s) !== "ruled out").slice(0, 2);
+  const out = judgement.diagnosis.filter(
+    (s) => likelihood(s) === "ruled out" && s.against.length > 0,
+  );
+  const causes = suspects.flatMap(causeLines);
+  const first = causes[0] ?? "nothing measured yet speaks for a cause.";
+  const ruled = listed(out.slice(0, 3).map((s) => faultWords(s.fault)));
+  const tail = ruled === "" ? [] : [sentence(`Ruled out: ${ruled}`)];
+  const head = [`${unitName(job)}: ${first}`, ...causes.slice(1)];
+  const room = mostLines - head.length - tail.length;
+  return [...head, ...limitLines(input).slice(0, room), ...tail].join("\n");
+};
+
+function causeLines(suspect: Suspect): readonly string[] {
+  return [
+    sentence(`${likelihood(suspect)} ${faultWords(suspect.fault)}`),
+    reasons("For it", suspect.for),
+    reasons("Against it", suspect.against),
+  ].filter((line) => line !== "");
+}
+
+function reasons(word: string, items: readonly string[]): string {
+  return items.length === 0
+    ? ""
+    : sentence(`${word}: ${clipped(items.slice(0, 3).join("; "), 24)}`);
+}
+
+/** Each limit with its full source: this is where it is asked for. */
+function limitLines(input: ReplyInput): readonly string[] {
+  return worstFirst(input.judgement.findings)
+    .filter((f) => f.level !== "unknown")
+    .map((f) => {
+      const source = f.source ?? f.basis;
+      const says = f.says.replace(/\.$/, "");
+      return sentence(`${verdictWords[f.level]}: ${says}${source === "" ? "" : ` (${source})`}`);
+    });
+}

@@ -1,0 +1,71 @@
+import type { Job } from "../model.ts";
+import { served, waitsUnclaimed } from "./board-order.ts";
+import { hoursAndMinutes } from "./days.ts";
+import { localTime } from "./local-time.ts";
+import { personName, statusWords } from "./wording.ts";
+
+interface Scene {
+  readonly now: string;
+  readonly zone: string;
+  readonly names: Readonly<Record<string, string>>;
+}
+
+/** What fits beside a thumb on a phone held upright. */
+const width = 46;
+const mostExtra = 2;
+
+/** A job's line on the board, and at most two more where someone must act. */
+export function jobRow(job: Job, scene: Scene): readonly string[] {
+  const state = stateOf(job, scene);
+  const place = fit(placeOf(job), width - state.length - `${job.job} , `.length);
+  const extra = extras(job, scene).slice(0, mostExtra);
+  return [`${job.job} ${place}, ${state}`, ...extra.map((line) => fit(`   ${line}`, width))];
+}
+
+function placeOf(job: Job): string {
+  return [job.equipment, job.site].filter((w) => w !== null).join(" ") || "no unit named";
+}
+
+function fit(text: string, most: number): string {
+  return text.length <= most ? text : `${text.slice(0, Math.max(1, most - 3)).trimEnd()}...`;
+}
+
+function stateOf(job: Job, scene: Scene): string {
+  const since = hoursAndMinutes(Date.parse(scene.now) - Date.parse(job.status_at));
+  const who = job.person ?? job.assigned;
+  const name = who === undefined ? "nobody" : personName(who, scene.names);
+  if (job.status === "open") return `${name}, not started ${since}`;
+  return `${name} ${statusWords[job.status]} ${since}`;
+}
+
+/** What someone must do or know, the most pressing first. */
+function extras(job: Job, scene: Scene): readonly string[] {
+  return [
+    ...job.machine.bypasses.map((b) => `bypassed: ${b.what}`),
+    waitsUnclaimed(job, scene.now) ? "name somebody" : "",
+    job.status === "no_access" ? "call the site for a time" : "",
+    ...job.parts
+      .filter((p) => p.state === "needed" && !served(job, p))
+      .map((p) => `order: ${partName(p)}`),
+    ...dueParts(job),
+    ...job.machine.locks.map((lock) => `locked by ${personName(lock.who, scene.names)}`),
+    ...job.clocks.slice(0, 1).map((clock) => clockLine(clock.due, scene)),
+  ].filter((line) => line !== "");
+}
+
+function partName(part: Job["parts"][number]): string {
+  return part.number === undefined ? part.part : `${part.number} ${part.part}`;
+}
+
+function dueParts(job: Job): readonly string[] {
+  const ordered = job.parts.filter((p) => p.state === "ordered");
+  const open = ordered.filter(
+    (p) => !job.parts.some((f) => f.state === "fitted" && f.part === p.part),
+  );
+  return open.map((p) => `ordered: ${partName(p)}${p.due === undefined ? "" : `, due ${p.due}`}`);
+}
+
+function clockLine(due: string, scene: Scene): string {
+  const time = localTime(due, scene.zone)?.time;
+  return time === undefined ? "" : `value due ${time}`;
+}

@@ -1,0 +1,66 @@
+import type { Job, Machine, ReplyInput, Statement } from "../model.ts";
+import type { Status } from "../vocabulary.ts";
+import { localTime } from "./local-time.ts";
+import { clipped, jobName, listed, personName, sentence, statusWords } from "./wording.ts";
+
+type StatusStatement = Extract<Statement, { kind: "status" }>;
+
+/** At most so many gaps are asked for at once: nobody answers more from a truck. */
+const mostGaps = 3;
+
+/** The last status that a message says; undefined where it says none. */
+export function statusOf(input: ReplyInput): StatusStatement | undefined {
+  const said = input.understood.statements.filter((s) => s.kind === "status");
+  return said.find((s) => s.status === "done") ?? said[said.length - 1];
+}
+
+/** "Job 4 RTU-1: on site 07:40." About four words; what is still open follows at the end. */
+export function statusSentence(input: ReplyInput, status: StatusStatement, job: Job): string {
+  const time = statusTime(input, status);
+  const words = `${statusWords[status.status]} ${time}`;
+  const late = input.late ? `, filed late, stays ${statusWords[job.status]}` : "";
+  return sentence(`${jobName(job)}: ${words}${late}`);
+}
+
+function statusTime(input: ReplyInput, status: StatusStatement): string {
+  const said = status.time;
+  if (said === undefined) return localTime(input.message.at, input.time_zone)?.time ?? "";
+  return localTime(said, input.time_zone)?.time ?? said;
+}
+
+const leaving = new Set<Status>(["left_site", "waiting_for_parts", "done"]);
+
+/** Locks, gas, open circuits and bypasses that stay at the machine when someone leaves it. */
+export function leftBehind(input: ReplyInput, status: Status, machine: Machine): readonly string[] {
+  if (!leaving.has(status)) return [];
+  const locks = machine.locks.map((l) => `${personName(l.who, input.names)}'s lock`);
+  const bypasses = machine.bypasses.map((b) => `bypass of ${b.what}`);
+  return [...bypasses, ...circuitLeft(machine), ...locks];
+}
+
+function circuitLeft(machine: Machine): readonly string[] {
+  if (machine.circuit === "nitrogen") return ["nitrogen in the circuit"];
+  if (machine.circuit === "vacuum") return ["circuit under vacuum"];
+  if (machine.circuit === "open") return ["circuit open"];
+  return [];
+}
+
+/** What is left at the machine and what the file lacks, said once, when the word is "done". */
+export function closingLines(input: ReplyInput, job: Job): readonly string[] {
+  const status = statusOf(input)?.status;
+  if (status === undefined || input.late) return [];
+  const left = leftBehind(input, status, job.machine);
+  const gaps = status === "done" ? job.file.gaps.slice(0, mostGaps) : [];
+  return [
+    left.length === 0 ? "" : sentence(`Left there: ${listed(left)}`),
+    gaps.length === 0 ? "" : sentence(`The file lacks: ${clipped(gaps.join("; "), 24)}`),
+  ].filter((line) => line !== "");
+}
+
+/** The question before silence: a bypassed safety must not be forgotten. */
+export function leavingQuestion(input: ReplyInput, job: Job): string {
+  const status = statusOf(input)?.status;
+  const bypass = job.machine.bypasses[0];
+  if (status === undefined || input.late || !leaving.has(status) || bypass === undefined) return "";
+  return `Is the ${bypass.what} bypass off?`;
+}

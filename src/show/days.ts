@@ -1,0 +1,25 @@
+const weekdays = ["Sun", "Mon", "Tue", "Wed", "Thu", "Fri", "Sat"] as const;
+const months = "Jan Feb Mar Apr May Jun Jul Aug Sep Oct Nov Dec".split(" ");
+
+/** "12 May" from "2026-05-12"; the text itself where it is no date. */
+export function dayAndMonth(date: string): string {
+  const month = months[Number(date.slice(5, 7)) - 1];
+  return month === undefined ? date : `${Number(date.slice(8, 10))} ${month}`;
+}
+
+/** "Tue 12 May" from "2026-05-12". */
+export function weekdayAndDay(date: string): string {
+  const weekday = weekdays[new Date(`${date}T00:00:00Z`).getUTCDay()];
+  return weekday === undefined ? date : `${weekday} ${dayAndMonth(date)}`;
+}
+
+/** Whole days from one ISO time to another; negative where `to` is earlier. */
+export function daysBetween(from: string, to: string): number {
+  return Math.floor((Date.parse(to) - Date.parse(from)) / 86_400_000);
+}
+
+/** "0:25" or "3:10" for a stretch of time in ms; "0:00" where it is negative. */
+export function hoursAndMinutes(ms: number): string {
+  const minutes = Math.max(0, Math.round(ms / 60_000));
+  return `${Math.floor(minutes / 60)}:${String(minutes % 60).padStart(2, "0")}`;
+}

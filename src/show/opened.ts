@@ -1,0 +1,31 @@
+import type { Job, ReplyInput } from "../model.ts";
+import { dayAndMonth, daysBetween } from "./days.ts";
+import { localTime } from "./local-time.ts";
+import { lastDone } from "./past.ts";
+import { personName, sentence } from "./wording.ts";
+
+/** A unit seen again within so many days is told so when its job opens; common practice, no source. */
+const repeatDays = 90;
+
+/** The answer to a new job: number, place, whose it is, and what was done there before. */
+export function openedText(input: ReplyInput, job: Job): string {
+  const where = [job.site, job.equipment].filter((w) => w !== null).join(" ");
+  const who =
+    job.assigned === undefined ? "nobody named yet" : personName(job.assigned, input.names);
+  const first = sentence(`Job ${job.job}${where === "" ? "" : ` ${where}`}: open, ${who}`);
+  return [first, ...beforeLines(input, job)].join("\n");
+}
+
+function beforeLines(input: ReplyInput, job: Job): readonly string[] {
+  const last = input.earlier[input.earlier.length - 1];
+  if (last === undefined) return [];
+  const recent = input.earlier.filter((e) => daysBetween(e.opened, job.opened) <= repeatDays);
+  const date = localTime(last.opened, input.time_zone)?.date ?? last.opened.slice(0, 10);
+  const done = lastDone(last);
+  const ago = daysBetween(last.opened, job.opened);
+  const what = done === "" ? "" : `: ${done}`;
+  const before = `Last here ${dayAndMonth(date)}, ${ago} days ago, job ${last.job}${what}`;
+  const visits = recent.length + 1;
+  const count = recent.length === 0 ? [] : [`Visit ${visits} in ${repeatDays} days.`];
+  return [sentence(before), ...count];
+}

@@ -1,0 +1,23 @@
+import type { ReplyInput } from "../model.ts";
+import { figures } from "./figures.ts";
+import { listed, unitName } from "./wording.ts";
+
+/** Names each number that got no meaning, where the note was meant for the bot or the job. */
+export function unreadSentence(input: ReplyInput): string {
+  if (input.job === undefined && !input.addressed) return "";
+  const asked = input.understood.ask.join(" ");
+  const numbers = input.understood.unread.filter((n) => /\d/.test(n) && !asked.includes(n));
+  if (numbers.length === 0) return "";
+  return `Not understood, not filed: ${listed([...new Set(numbers)])}.`;
+}
+
+/** A value that is hardly possible is kept and asked about, never mended. */
+export function doubtQuestion(input: ReplyInput): string {
+  const doubtful = input.readings.filter(
+    (r) => r.doubtful === true && !input.confirmed.some((c) => c.id === r.id),
+  );
+  const first = doubtful[0];
+  if (first === undefined) return "";
+  const unit = input.job === undefined ? "" : `${unitName(input.job)}: `;
+  return `${unit}${figures(doubtful)} is hardly possible: kept, not used. Is it right?`;
+}

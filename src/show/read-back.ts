@@ -1,0 +1,94 @@
+import type { JobReading, ReplyInput, Statement } from "../model.ts";
+import { figures, figuresByComponent } from "./figures.ts";
+import { clipped, componentName, jobName, listed, sentence, unitName } from "./wording.ts";
+
+/** At most so many words of a remark are said back. */
+const remarkWords = 9;
+/** At most so many lines of figures; a longer list runs on in the last line. */
+const figureLines = 5;
+
+/** The lines that say back what was filed, unit and component first; none where nothing was. */
+export function readBack(input: ReplyInput): readonly string[] {
+  const remarks = remarkText(input);
+  const components = figuresByComponent(newReadings(input), input.job?.equipment ?? null);
+  const changes = changeText(input);
+  const lines = components.map(({ subject, text }) => ({ subject, text }));
+  if (changes !== "")
+    lines.unshift({ subject: changedSubject(input), text: `changed: ${changes}` });
+  if (remarks !== "" && lines.length === 0) lines.push({ subject: undefined, text: remarks });
+  return folded(lines.map((line) => line)).map((line, index) => headed(input, line, index));
+}
+
+interface Line {
+  readonly subject: string | undefined;
+  readonly text: string;
+}
+
+function folded(lines: readonly Line[]): readonly Line[] {
+  if (lines.length <= figureLines) return lines;
+  const rest = lines.slice(figureLines - 1);
+  const text = rest.map((l) => (l.subject ? `${componentName(l.subject)} ${l.text}` : l.text));
+  return [...lines.slice(0, figureLines - 1), { subject: undefined, text: text.join("; ") }];
+}
+
+function headed(input: ReplyInput, line: Line, index: number): string {
+  const unit = index === 0 && input.job !== undefined ? unitName(input.job) : "";
+  const component = line.subject === undefined ? "" : componentName(line.subject);
+  const head = [unit, component].filter((w) => w !== "").join(" ");
+  const changed = line.text.startsWith("changed: ") && head !== "";
+  if (changed) return sentence(`${head}, ${line.text}`);
+  return sentence(head === "" ? line.text : `${head}: ${line.text}`);
+}
+
+/** What the message measured anew: not what replaced an older value, nor what is in doubt. */
+export function newReadings(input: ReplyInput): readonly JobReading[] {
+  const replacing = new Set(input.replaced.map(({ by }) => by?.id));
+  return [...input.released, ...input.readings, ...input.confirmed].filter(
+    (r) => !replacing.has(r.id) && (r.doubtful !== true || input.confirmed.includes(r)),
+  );
+}
+
+function changedSubject(input: ReplyInput): string | undefined {
+  const by = input.replaced.find((r) => r.by !== undefined)?.by;
+  return by?.subject === input.job?.equipment ? undefined : by?.subject;
+}
+
+function changeText(input: ReplyInput): string {
+  return input.replaced
+    .flatMap(({ old, by }) => (by === undefined ? [] : [`${figures([by])}, was ${figureOf(old)}`]))
+    .join("; ");
+}
+
+function figureOf(reading: JobReading): string {
+  const { number, unit } = reading.figure;
+  return unit === "" ? number : `${number} ${unit}`;
+}
+
+/** Statements that are said back in the technician's own words. */
+const remarked = new Set<Statement["kind"]>([
+  "action",
+  "observation",
+  "complaint",
+  "part",
+  "labor",
+  "nameplate",
+]);
+
+function remarkText(input: ReplyInput): string {
+  const said = input.understood.statements.filter((s) => remarked.has(s.kind)).map(remark);
+  const photos = input.message.files.length;
+  const photo = photos === 0 ? "" : photos === 1 ? "photo kept, not read" : "photos kept, not read";
+  const text = clipped(listed([...new Set(said)]), remarkWords);
+  return [text, photo].filter((w) => w !== "").join("; ");
+}
+
+function remark(statement: Statement): string {
+  if (statement.kind !== "part") return statement.said;
+  const number = statement.number === undefined ? "" : ` ${statement.number}`;
+  return `${statement.part}${number} ${statement.state}`;
+}
+
+/** "RTU-1 changed: ..." needs its job; a line about the job as a whole begins so. */
+export function jobHead(input: ReplyInput): string {
+  return input.job === undefined ? "" : jobName(input.job);
+}

@@ -1,0 +1,25 @@
+import type { ReplyInput } from "../model.ts";
+import { figures } from "./figures.ts";
+import { unreadSentence } from "./questions.ts";
+import { clipped, unitName } from "./wording.ts";
+
+/** At most so many jobs are offered; one word or number must be enough to answer. */
+const mostOffered = 3;
+
+/** Asks whose the readings are where no job fits, or more than one does; "" for talk. */
+export function routingQuestion(input: ReplyInput): string {
+  const readings = input.understood.readings;
+  const waiting = readings.length > 0 || input.routing !== undefined;
+  if (!waiting) return input.addressed ? unreadSentence(input) : "";
+  const what =
+    readings.length > 0 ? clipped(figures(readings), 14) : clipped(input.message.text, 8);
+  return `${what}: ${offer(input)}`;
+}
+
+function offer(input: ReplyInput): string {
+  const jobs = input.routing?.candidates ?? [];
+  const names = jobs.slice(0, mostOffered).map((j) => `${j.job} ${unitName(j)}`);
+  if (names.length === 0) return "which unit or job is this for? Kept, not filed yet.";
+  if (names.length === 1) return `for job ${names[0]}? Kept, not filed yet.`;
+  return `which job, ${names.join(" or ")}? Kept, not filed yet.`;
+}

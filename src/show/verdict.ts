@@ -1,0 +1,81 @@
+import type { Finding, ReplyInput } from "../model.ts";
+import { wordsOfCheck } from "./check-words.ts";
+import { changedVerdicts, touchedFindings } from "./touched.ts";
+import { clipped, faultWords, likelihood, sentence, verdictWords } from "./wording.ts";
+
+/** The source of a limit, in about three words: what stands before the first pause. */
+export function basisWords(basis: string): string {
+  return clipped(basis.split(/[,;:(]/)[0]?.trim() ?? "", 4).replace(/ \.\.\.$/, "");
+}
+
+/** One finding as a sentence: "BAD: lead 2 is below every floor (IEEE 43)." */
+export function findingSentence(finding: Finding, mostWords: number): string {
+  const word = verdictWords[finding.level];
+  if (finding.level === "unknown") {
+    return sentence(`${word}: ${clipped(needs(finding), mostWords)}`);
+  }
+  const basis = basisWords(finding.basis);
+  const says = shortened(finding.says, mostWords);
+  return sentence(basis === "" ? `${word}: ${says}` : `${word}: ${says} (${basis})`);
+}
+
+function needs(finding: Finding): string {
+  if (finding.missing === undefined) return firstSentence(finding.says);
+  return `${wordsOfCheck(finding.check).name} needs ${finding.missing.replace(/^needs? /, "")}`;
+}
+
+function firstSentence(text: string): string {
+  return (/^.*?[.?!](?=\s|$)/.exec(text.trim())?.[0] ?? text.trim()).replace(/\.$/, "");
+}
+
+/** The first sentence; cut at a pause where it is still too long. */
+export function shortened(text: string, most: number): string {
+  const first = firstSentence(text);
+  if (first.split(/\s+/).length <= most) return first;
+  const pauses = [...first.matchAll(/[,;:] /g)].map((m) => first.slice(0, m.index));
+  const fitting = pauses.filter((p) => p.split(/\s+/).length <= most);
+  return fitting[fitting.length - 1] ?? clipped(first, most);
+}
+
+/** What was said before and holds no longer, where this message mended the record. */
+export function withdrawnSentences(input: ReplyInput): readonly string[] {
+  const mended =
+    input.replaced.length > 0 || input.withdrawn.length > 0 || input.confirmed.length > 0;
+  if (!mended) return [];
+  return changedVerdicts(input).map(({ was }) => {
+    const about = wordsOfCheck(was.check).name;
+    return `${verdictWords[was.level]} on ${about} is taken back.`;
+  });
+}
+
+/** Verdict lines for a short reply: the worst finding, then the others by name. */
+export function shortVerdict(input: ReplyInput, mostWords: number): string {
+  const touched = touchedFindings(input);
+  const first = touched[0];
+  if (first === undefined) return "";
+  const others = touched.slice(1).filter((f) => f.level !== "unknown" && f.level !== "good");
+  const also = others.map((f) => `${verdictWords[f.level]}: ${wordsOfCheck(f.check).name}.`);
+  return [findingSentence(first, mostWords), ...also.slice(0, 1)].join(" ");
+}
+
+/** One line a finding for a long message, worst first; the rest by name on one line. */
+export function longVerdict(input: ReplyInput, most: number): readonly string[] {
+  const touched = touchedFindings(input);
+  const judged = touched.filter((f) => f.level !== "unknown");
+  const unknown = touched.filter((f) => f.level === "unknown").slice(0, 1);
+  const shown = [...judged.slice(0, most), ...unknown];
+  const rest = judged.slice(most);
+  const lines = shown.map((f) => findingSentence(f, 16));
+  const names = rest.map((f) => `${wordsOfCheck(f.check).name} ${verdictWords[f.level]}`);
+  return names.length === 0 ? lines : [...lines, sentence(`Also ${names.join(", ")}`)];
+}
+
+/** "Likely: low charge." where this message brought a cause to the top; else nothing. */
+export function newCause(input: ReplyInput): string {
+  const top = input.judgement.diagnosis[0];
+  if (top === undefined || top.fault === "no_fault" || top.fault === "other") return "";
+  const before = input.before.diagnosis[0];
+  const known = before !== undefined && before.fault === top.fault;
+  if (likelihood(top) !== "likely" || (known && likelihood(before) === "likely")) return "";
+  return `Likely: ${faultWords(top.fault)}.`;
+}
