@@ -1,0 +1,70 @@
+import type { JobReading, Reading } from "../model.ts";
+import { isCurrent } from "./readings.ts";
+
+/**
+ * The standing reading that a correction means: of its quantity, not at other points or places,
+ * of its author before others', of the newest message that fits, and there nearest in value.
+ */
+export function correctedBy(
+  reading: Reading,
+  who: string,
+  standing: readonly JobReading[],
+): JobReading | undefined {
+  const fitting = standing.filter((old) => isCurrent(old) && fits(reading, old));
+  const own = fitting.filter((old) => old.who === who);
+  const pool = own.length > 0 ? own : fitting;
+  const newest = pool.reduce<JobReading | undefined>(
+    (best, old) =>
+      best === undefined || Date.parse(old.received) >= Date.parse(best.received) ? old : best,
+    undefined,
+  );
+  if (newest === undefined) return undefined;
+  const group = pool.filter((old) => old.message === newest.message);
+  return group.reduce((best, old) =>
+    distance(reading, old) < distance(reading, best) ? old : best,
+  );
+}
+
+function fits(reading: Reading, old: JobReading): boolean {
+  const agrees = (a: string | undefined, b: string | undefined): boolean =>
+    a === undefined || b === undefined || a === b;
+  return (
+    old.quantity === reading.quantity &&
+    old.earlier !== true &&
+    agrees(reading.at, old.at) &&
+    agrees(reading.subject, old.subject) &&
+    agrees(reading.action, old.action) &&
+    agrees(reading.rating, old.rating) &&
+    agrees(reading.state, old.state) &&
+    agrees(reading.kind, old.kind) &&
+    agrees(pointsKey(reading), pointsKey(old))
+  );
+}
+
+function pointsKey(reading: Reading): string | undefined {
+  return reading.points === undefined || reading.points.length === 0
+    ? undefined
+    : [...reading.points].sort().join("|");
+}
+
+function distance(reading: Reading, old: Reading): number {
+  if (typeof reading.value !== "number" || typeof old.value !== "number") return 1e9;
+  const [a, b] = [Math.abs(reading.value) + 1e-12, Math.abs(old.value) + 1e-12];
+  return Math.abs(Math.log(a / b));
+}
+
+/** A correction that says only the number keeps the place, points and subject of what it corrects. */
+export function inherit(reading: Reading, old: JobReading): Reading {
+  return {
+    ...(old.at === undefined ? {} : { at: old.at }),
+    ...(old.points === undefined ? {} : { points: old.points }),
+    ...(old.subject === undefined ? {} : { subject: old.subject }),
+    ...(old.action === undefined ? {} : { action: old.action }),
+    ...(old.state === undefined ? {} : { state: old.state }),
+    ...(old.kind === undefined ? {} : { kind: old.kind }),
+    ...(old.test_voltage === undefined ? {} : { test_voltage: old.test_voltage }),
+    ...(old.after_s === undefined ? {} : { after_s: old.after_s }),
+    ...(old.rating === undefined ? {} : { rating: old.rating }),
+    ...reading,
+  };
+}

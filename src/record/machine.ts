@@ -1,0 +1,148 @@
+import type { JobReading, JobStatement, Machine } from "../model.ts";
+import { isCurrent } from "./readings.ts";
+
+type Event =
+  | { readonly at: string; readonly who: string; readonly statement: JobStatement["statement"] }
+  | { readonly at: string; readonly who: string; readonly readings: readonly JobReading[] };
+
+const unknownMachine: Machine = {
+  power: "unknown",
+  locks: [],
+  leads: "unknown",
+  circuit: "unknown",
+  bypasses: [],
+};
+
+/** What the machine is now: every word and reading folded in order of time. */
+export function foldMachine(
+  statements: readonly JobStatement[],
+  readings: readonly JobReading[],
+): Machine {
+  const byMessage = new Map<string, JobReading[]>();
+  for (const reading of readings) {
+    if (!isCurrent(reading) || reading.rating !== undefined || reading.earlier === true) continue;
+    const known = byMessage.get(reading.message);
+    if (known === undefined) byMessage.set(reading.message, [reading]);
+    else known.push(reading);
+  }
+  const events: Event[] = [
+    ...[...byMessage.values()].flatMap((group): readonly Event[] => {
+      const first = group[0];
+      return first === undefined ? [] : [{ at: first.taken, who: first.who, readings: group }];
+    }),
+    // words after numbers of the same moment: "0 V, locked" ends locked
+    ...statements.map(({ at, who, statement }) => ({ at, who, statement })),
+  ];
+  events.sort((a, b) => Date.parse(a.at) - Date.parse(b.at));
+  return events.reduce(
+    (machine, event) =>
+      "statement" in event
+        ? afterStatement(machine, event)
+        : afterReadings(machine, event.readings),
+    unknownMachine,
+  );
+}
+
+function afterStatement(
+  machine: Machine,
+  event: {
+    readonly at: string;
+    readonly who: string;
+    readonly statement: JobStatement["statement"];
+  },
+): Machine {
+  const { statement, who, at } = event;
+  if (statement.kind !== "action" || statement.planned === true) return machine;
+  let next = machine;
+  if (statement.lock === "on" || (statement.lock === undefined && statement.action === "locked")) {
+    const lock = {
+      who,
+      since: at,
+      ...(statement.what === undefined ? {} : { where: statement.what }),
+    };
+    next = {
+      ...next,
+      power: next.power === "proven_dead" ? "proven_dead" : "locked",
+      locks: [...next.locks.filter((old) => old.who !== who || old.where !== lock.where), lock],
+    };
+  }
+  if (
+    statement.lock === "off" ||
+    (statement.lock === undefined && statement.action === "unlocked")
+  ) {
+    // only its owner takes a lock off
+    const locks = next.locks.filter((old) => old.who !== who);
+    next = { ...next, locks, power: locks.length > 0 ? next.power : "off" };
+  }
+  if (statement.action === "power_off") next = { ...next, power: offOr(next) };
+  if (statement.action === "power_on" || statement.action === "started") {
+    next = { ...next, power: "live" };
+  }
+  if (statement.action === "proved_dead") next = { ...next, power: "proven_dead" };
+  if (statement.leads !== undefined) next = { ...next, leads: statement.leads };
+  if (statement.circuit !== undefined) next = { ...next, circuit: statement.circuit };
+  return afterBypass(next, event);
+}
+
+function offOr(machine: Machine): Machine["power"] {
+  return machine.power === "locked" || machine.power === "proven_dead" ? machine.power : "off";
+}
+
+function afterBypass(
+  machine: Machine,
+  event: {
+    readonly at: string;
+    readonly who: string;
+    readonly statement: JobStatement["statement"];
+  },
+): Machine {
+  const { statement, who, at } = event;
+  if (statement.kind !== "action" || statement.bypass === undefined) return machine;
+  const what = statement.what ?? "a safety";
+  const others = machine.bypasses.filter((old) => old.what !== what);
+  if (statement.bypass === "on") {
+    return { ...machine, bypasses: [...others, { what, who, since: at }] };
+  }
+  // "jumper off" without a name takes off the only one
+  const one = machine.bypasses.length === 1 && statement.what === undefined;
+  return { ...machine, bypasses: one ? [] : others };
+}
+
+function afterReadings(machine: Machine, readings: readonly JobReading[]): Machine {
+  let next = machine;
+  const value = (reading: JobReading): number =>
+    typeof reading.value === "number" ? Math.abs(reading.value) : 0;
+  if (isLiveDeadLive(readings)) next = { ...next, power: "proven_dead" };
+  else if (readings.some((reading) => reading.quantity === "current" && value(reading) > 0.5)) {
+    next = { ...next, power: "live" };
+  } else if (
+    readings.some((reading) => reading.quantity === "voltage" && value(reading) > 50) &&
+    next.power !== "locked" &&
+    next.power !== "proven_dead"
+  ) {
+    next = { ...next, power: "live" };
+  }
+  for (const reading of readings) {
+    if (reading.quantity === "vacuum") next = { ...next, circuit: "vacuum" };
+    if (reading.quantity === "mass" && reading.action === "recovered") {
+      next = { ...next, circuit: "recovered" };
+    }
+    if (reading.quantity === "mass" && reading.action === "charged") {
+      next = { ...next, circuit: "charged" };
+    }
+    if (reading.quantity === "pressure" && next.circuit === "unknown" && value(reading) > 1e5) {
+      next = { ...next, circuit: "charged" };
+    }
+  }
+  return next;
+}
+
+/** A known live source, then dead at the work, then the live source again, in one message. */
+function isLiveDeadLive(readings: readonly JobReading[]): boolean {
+  const volts = readings
+    .filter((reading) => reading.quantity === "voltage")
+    .map((reading) => (typeof reading.value === "number" ? Math.abs(reading.value) : 0));
+  const [first, last] = [volts[0] ?? 0, volts.at(-1) ?? 0];
+  const between = volts.slice(1, -1);
+  return first > 50 && last > 50 && between.length > 0 && between.every((volt) => volt < 5);
+}

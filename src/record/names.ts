@@ -1,0 +1,121 @@
+import type { EquipmentFacts } from "../model.ts";
+
+/** What may be named in a message: the sites, units and rooms that are known. */
+export interface World {
+  readonly sites: readonly string[];
+  readonly equipment: readonly Pick<EquipmentFacts, "tag" | "site" | "places" | "parent">[];
+}
+
+/** What a message names, each in the spelling of the record. */
+export interface Named {
+  readonly jobs: readonly number[];
+  readonly sites: readonly string[];
+  readonly tags: readonly string[];
+  readonly places: readonly string[];
+}
+
+/** Words that name nothing by themselves, though they stand in names of sites. */
+const commonWords: ReadonlySet<string> = new Set(
+  (
+    "the of and at in on for new old house home shop store market power cold water air service main line " +
+    "head box unit room center centre building office street road lane hall east west north south upper " +
+    "lower first second side saving savings company co inc practice square works point field light high " +
+    "low gas oil heat fan ice hot open up down back front out job part parts"
+  ).split(" "),
+);
+
+export function namesIn(text: string, world: World): Named {
+  const words = wordsOf(text);
+  return {
+    jobs: [
+      ...text.matchAll(/\b(?:job|ticket|call)\s*(?:no\.?|number|#)?\s*(\d{1,6})\b|#(\d{1,6})\b/gi),
+    ].map((match) => Number(match[1] ?? match[2])),
+    sites: sitesIn(words, world.sites),
+    tags: tagsIn(text, world),
+    places: placesIn(words, world),
+  };
+}
+
+/** Lower-case words without possessives; "Hazelport's" names Hazelport. */
+export function wordsOf(text: string): readonly string[] {
+  return text
+    .toLowerCase()
+    .replace(/['’]s\b/g, "")
+    .split(/[^\p{L}\p{N}]+/u)
+    .filter((word) => word !== "");
+}
+
+/** A tag as it is compared: "RTU-1", "rtu 1" and "rtu1" are one. */
+export const plainTag = (tag: string): string => tag.toLowerCase().replace(/[^a-z0-9]/g, "");
+
+function tagsIn(text: string, world: World): readonly string[] {
+  const known = new Set(world.equipment.flatMap(({ tag }) => (tag === undefined ? [] : [tag])));
+  return [...known].filter((tag) => {
+    const parts = tag.match(/[a-z]+|\d+/gi) ?? [];
+    if (parts.length === 0) return false;
+    return new RegExp(
+      `(?<![\\p{L}\\p{N}])${parts.join("[\\s._#-]*")}(?![\\p{L}\\p{N}])`,
+      "iu",
+    ).test(text);
+  });
+}
+
+function placesIn(words: readonly string[], world: World): readonly string[] {
+  const text = ` ${words.join(" ")} `;
+  const places = new Set(world.equipment.flatMap((unit) => unit.places ?? []));
+  return [...places].filter((place) => {
+    const wanted = wordsOf(place).join(" ");
+    return wanted !== "" && text.includes(` ${wanted} `);
+  });
+}
+
+function sitesIn(words: readonly string[], sites: readonly string[]): readonly string[] {
+  const scores = sites.map((site) => ({ site, score: siteScore(words, site, sites) }));
+  const best = Math.max(0, ...scores.map(({ score }) => score));
+  return best === 0 ? [] : scores.filter(({ score }) => score === best).map(({ site }) => site);
+}
+
+/** How much of a site's name is said; 0 where only words that other sites share, or that mean little. */
+function siteScore(words: readonly string[], site: string, sites: readonly string[]): number {
+  const name = wordsOf(site);
+  const others = sites.filter((other) => other !== site).flatMap((other) => [...wordsOf(other)]);
+  const said = name.filter((part) => words.some((word) => sameWord(word, part)));
+  const telling = said.filter((part) => !commonWords.has(part) && !others.includes(part));
+  const run = longestRun(words, name);
+  if (telling.length > 0) return said.length + telling.length;
+  // no single word tells, but two in a row do: "upper brook"
+  return run >= 2 ? run : 0;
+}
+
+function longestRun(words: readonly string[], name: readonly string[]): number {
+  let best = 0;
+  for (let start = 0; start < words.length; start++) {
+    for (let from = 0; from < name.length; from++) {
+      let length = 0;
+      while (
+        from + length < name.length &&
+        start + length < words.length &&
+        sameWord(words[start + length] ?? "", name[from + length] ?? "")
+      ) {
+        length++;
+      }
+      best = Math.max(best, length);
+    }
+  }
+  return best;
+}
+
+/** The same word, or a slip of one letter in a long one. */
+function sameWord(said: string, meant: string): boolean {
+  if (said === meant) return true;
+  if (meant.length < 7 || Math.abs(said.length - meant.length) > 1) return false;
+  let from = 0;
+  while (from < said.length && said[from] === meant[from]) from++;
+  let saidEnd = said.length;
+  let meantEnd = meant.length;
+  while (saidEnd > from && meantEnd > from && said[saidEnd - 1] === meant[meantEnd - 1]) {
+    saidEnd--;
+    meantEnd--;
+  }
+  return Math.max(saidEnd - from, meantEnd - from) <= 1;
+}

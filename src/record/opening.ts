@@ -1,0 +1,98 @@
+import type { Message, Statement } from "../model.ts";
+import type { Opening } from "./entry.ts";
+import { namesIn, plainTag, type World, wordsOf } from "./names.ts";
+
+const opener =
+  /^\s*(?:new|open(?:ing)?(?: a)?(?: new)?|add(?: a)?(?: new)?)\s+(?:job|call|ticket|service call)\b\s*(?:at|for|:|,|-|–|—)?\s*/i;
+const tagPattern = /\b[A-Z]{1,5}[- ]?\d{1,3}[A-Z]?\b/g;
+
+/** Whether a message opens a job by its first words. */
+export function opensJob(text: string): boolean {
+  return opener.test(text);
+}
+
+/**
+ * What "New job: <site> <tag>, <complaint>. <person …>" says. Names of the office's files are
+ * found wherever they stand; unknown ones by their place in the sentence.
+ */
+export function openingFrom(
+  message: Message,
+  statement: Extract<Statement, { kind: "open_job" }> | undefined,
+  world: World & { readonly people: readonly string[] },
+): Opening {
+  const body = message.text.replace(opener, "");
+  const named = namesIn(body, world);
+  const comma = /[,;:]|\.\s|\n|\s[-–—]\s/.exec(body);
+  const head = comma === null ? body : body.slice(0, comma.index);
+  const written = body.match(tagPattern)?.find((tag) => !/^(?:R|AND|OF|AT|TO)[- ]?\d/i.test(tag));
+  const equipment = tagOf(named.tags, written, statement?.equipment);
+  const site = siteOf({ named: named.sites, head, equipment, said: statement?.site });
+  const rest = comma === null ? "" : body.slice(comma.index + comma[0].length);
+  const { complaint, assigned } = assignee(rest, world.people);
+  const who = assigned ?? statement?.assigned;
+  const what = complaint === "" ? statement?.complaint : complaint;
+  return {
+    site,
+    equipment,
+    ...(what === undefined || what === "" ? {} : { complaint: what }),
+    ...(who === undefined ? {} : { assigned: who }),
+    channel: message.channel,
+    ...(message.thread === undefined ? {} : { thread: message.thread }),
+  };
+}
+
+function tagOf(
+  known: readonly string[],
+  written: string | undefined,
+  said: string | undefined,
+): string | null {
+  const [first] = known;
+  if (first !== undefined && (written === undefined || plainTag(first) === plainTag(written))) {
+    return first;
+  }
+  return written ?? said ?? first ?? null;
+}
+
+function siteOf(found: {
+  readonly named: readonly string[];
+  readonly head: string;
+  readonly equipment: string | null;
+  readonly said: string | undefined;
+}): string | null {
+  const [only] = found.named;
+  if (only !== undefined && found.named.length === 1) return only;
+  const parts = found.equipment?.match(/[a-z]+|\d+/gi) ?? [];
+  const tag =
+    parts.length === 0 ? undefined : new RegExp(`[\\s(]*${parts.join("[\\s._#-]*")}[\\s)]*`, "i");
+  const before = tag === undefined ? found.head : (found.head.split(tag)[0] ?? "");
+  const site = before
+    .replace(/^(?:at|for|the)\s+/i, "")
+    .replace(/[\s,;:.-]+$/, "")
+    .trim();
+  // a whole sentence is no name
+  if (site !== "" && wordsOf(site).length <= 6) return site;
+  return found.said ?? null;
+}
+
+/** The last sentence names who goes where it starts with a person: "Dov when you can". */
+function assignee(
+  rest: string,
+  people: readonly string[],
+): { readonly complaint: string; readonly assigned?: string } {
+  const sentences = rest
+    .split(/(?<=[.!?])\s+|\s+[-–—]\s+|\n+/)
+    .map((sentence) => sentence.trim())
+    .filter((sentence) => sentence !== "");
+  const last = sentences.at(-1) ?? "";
+  const [first = ""] = /^[@]?[\p{L}'’-]+/u.exec(last) ?? [];
+  const name = first.replace(/^@/, "").toLowerCase();
+  const known = people.find((person) => person.toLowerCase() === name);
+  const short = wordsOf(last).length <= 4;
+  const looksLikeName = /^@?\p{Lu}\p{Ll}+$/u.test(first) && short && sentences.length > 1;
+  if (name === "" || !(known !== undefined || looksLikeName)) {
+    return { complaint: trimEnd(rest) };
+  }
+  return { complaint: trimEnd(sentences.slice(0, -1).join(" ")), assigned: known ?? name };
+}
+
+const trimEnd = (text: string): string => text.trim().replace(/[.;,\s]+$/, "");

@@ -1,0 +1,61 @@
+import type { JobPart, JobStatement, PartState } from "../model.ts";
+
+interface Said {
+  readonly part: string;
+  readonly number?: string;
+  readonly quantity?: number;
+  readonly state: PartState;
+  readonly due?: string;
+}
+
+/** One row for each part and state that was said; a later mention finds the part by number or name. */
+export function foldParts(statements: readonly JobStatement[]): readonly JobPart[] {
+  const rows: JobPart[] = [];
+  for (const { statement, who, at, message } of statements) {
+    const said = partSaid(statement);
+    if (said === undefined) continue;
+    const known = rows.find((row) => isSamePart(row, said));
+    const number = said.number ?? known?.number;
+    const name = said.part === "" ? (known?.part ?? "part") : (known?.part ?? said.part);
+    const row: JobPart = {
+      part: name,
+      state: said.state,
+      who,
+      at,
+      message,
+      ...(number === undefined ? {} : { number }),
+      ...(said.quantity === undefined ? {} : { quantity: said.quantity }),
+      ...(said.due === undefined ? {} : { due: said.due }),
+    };
+    const again = rows.findIndex((old) => old.state === row.state && isSamePart(old, row));
+    if (again < 0) rows.push(row);
+    else if (row.number !== undefined || row.due !== undefined)
+      rows[again] = { ...rows[again], ...row };
+  }
+  return rows;
+}
+
+/** Something replaced is a part fitted, unless only the words "replaced" and no thing were said. */
+function partSaid(statement: JobStatement["statement"]): Said | undefined {
+  if (statement.kind === "part") return statement;
+  if (statement.kind !== "action" || statement.action !== "replaced") return undefined;
+  if (statement.what === undefined || statement.planned === true) return undefined;
+  return { part: statement.what, state: "fitted" };
+}
+
+function isSamePart(row: JobPart, said: Pick<Said, "part" | "number">): boolean {
+  if (row.number !== undefined && said.number !== undefined) {
+    return plain(row.number) === plain(said.number);
+  }
+  if (said.part === "") return false;
+  return singular(row.part) === singular(said.part);
+}
+
+const plain = (number: string): string => number.toLowerCase().replace(/[^a-z0-9]/g, "");
+
+/** "filters" and "filter" are one part; "compressor 1" and "compressor" are not told apart by name alone. */
+const singular = (name: string): string =>
+  name
+    .toLowerCase()
+    .replace(/^(new|a|an|the|another) /, "")
+    .replace(/s$/, "");

@@ -1,0 +1,80 @@
+import type { JobReading } from "../model.ts";
+import type { Entry } from "./entry.ts";
+import type { Standing } from "./standing.ts";
+
+/** A reading's id: job, entry and place in it. */
+export const readingId = (entry: Entry, index: number): string =>
+  `${entry.job}.${entry.place}.${index}`;
+
+/** All readings of a job in order of time, with what replaced each. */
+export function foldReadings(
+  standing: readonly Standing[],
+  entries: readonly Entry[],
+): readonly JobReading[] {
+  const replaced = replacements(standing);
+  const { confirmed, refused } = answered(entries);
+  return standing.flatMap(({ entry, note, at, fate, by }) =>
+    note.readings.map((reading, index): JobReading => {
+      const id = readingId(entry, index);
+      const successor =
+        replaced.get(id) ?? (by === undefined ? undefined : successorIn(by, entry, index));
+      const { doubtful, ...rest } = reading;
+      return {
+        ...rest,
+        ...(doubtful === true && !confirmed.has(id) ? { doubtful } : {}),
+        id,
+        message: entry.message,
+        taken: reading.measured_at ?? at,
+        received: entry.at,
+        who: entry.who,
+        ...(successor === undefined ? {} : { replaced_by: successor }),
+        ...(fate === "undone" || refused.has(id) ? { undone: true } : {}),
+        ...(fate === "deleted" ? { deleted: true } : {}),
+      };
+    }),
+  );
+}
+
+/** Whether a reading speaks for the machine: not taken back, not doubted. */
+export function isCurrent(reading: JobReading): boolean {
+  return reading.replaced_by === undefined && reading.undone !== true && reading.deleted !== true;
+}
+
+/** Old reading id -> new one, by those corrections that themselves stand. */
+function replacements(standing: readonly Standing[]): ReadonlyMap<string, string> {
+  const replaced = new Map<string, string>();
+  for (const { entry, note, fate } of standing) {
+    if (fate !== "stands") continue;
+    for (const { was, by } of note.replaces) {
+      replaced.set(was, by === undefined ? `${entry.job}.${entry.place}` : readingId(entry, by));
+    }
+  }
+  return replaced;
+}
+
+function answered(entries: readonly Entry[]): {
+  readonly confirmed: ReadonlySet<string>;
+  readonly refused: ReadonlySet<string>;
+} {
+  const confirmed = new Set<string>();
+  const refused = new Set<string>();
+  for (const { facts } of entries) {
+    if (facts.kind !== "answer") continue;
+    for (const id of facts.readings) (facts.stands ? confirmed : refused).add(id);
+  }
+  return { confirmed, refused };
+}
+
+/** The reading of an edited message that took this one's place: of its kind, else the edit itself. */
+function successorIn(edit: Entry, old: Entry, index: number): string {
+  const none = `${edit.job}.${edit.place}`;
+  if (edit.facts.kind !== "note" || old.facts.kind !== "note") return none;
+  const was = old.facts.readings[index];
+  const found = edit.facts.readings.findIndex(
+    (reading) =>
+      reading.quantity === was?.quantity &&
+      reading.at === was.at &&
+      reading.points?.join() === was.points?.join(),
+  );
+  return found < 0 ? none : readingId(edit, found);
+}

@@ -1,0 +1,97 @@
+import type { Job } from "../model.ts";
+import { type Named, plainTag } from "./names.ts";
+
+/** What routing needs to know of a job. */
+export interface Routable
+  extends Pick<Job, "job" | "site" | "equipment" | "status" | "opened" | "people" | "assigned"> {
+  /** tags and rooms that hang on the job's unit or stand at its site */
+  readonly tags: readonly string[];
+  readonly places: readonly string[];
+}
+
+export type Route =
+  | { readonly kind: "job"; readonly job: number; readonly by: "thread" | "name" | "hand" }
+  | { readonly kind: "ask"; readonly candidates: readonly number[] }
+  | { readonly kind: "none" };
+
+export interface Asked {
+  readonly named: Named;
+  /** the job of the thread it stands in */
+  readonly thread: number | undefined;
+  /** its author's job in hand in that channel at that time */
+  readonly hand: number | undefined;
+  readonly person: string;
+  readonly instant: number;
+}
+
+/** Whose job a message is: by thread, else by what it names, else by the job in hand, else none. */
+export function route(asked: Asked, jobs: readonly Routable[]): Route {
+  if (asked.thread !== undefined) return { kind: "job", job: asked.thread, by: "thread" };
+  const named = jobNamed(asked, jobs);
+  if (named !== undefined) return named;
+  if (asked.hand !== undefined) return { kind: "job", job: asked.hand, by: "hand" };
+  return { kind: "none" };
+}
+
+/** The job that a message names, whatever its thread; undefined where it names none. */
+export function jobNamed(asked: Asked, jobs: readonly Routable[]): Route | undefined {
+  const byNumber = jobs.find((job) => asked.named.jobs.includes(job.job));
+  if (byNumber !== undefined) return { kind: "job", job: byNumber.job, by: "name" };
+  const scored = jobs
+    .map((job) => ({ job, score: scoreOf(asked.named, job) }))
+    .filter(({ score }) => score > 0);
+  const best = Math.max(0, ...scored.map(({ score }) => score));
+  if (best === 0) return undefined;
+  const matching = scored.filter(({ score }) => score === best).map(({ job }) => job);
+  const held = matching.find((job) => job.job === asked.hand);
+  if (held !== undefined) return { kind: "job", job: held.job, by: "name" };
+  const chosen = narrow(matching, asked);
+  const [first] = chosen;
+  if (first === undefined) return undefined;
+  if (chosen.length === 1) return { kind: "job", job: first.job, by: "name" };
+  return { kind: "ask", candidates: chosen.map(({ job }) => job) };
+}
+
+function scoreOf(named: Named, job: Routable): number {
+  const site = job.site !== null && named.sites.includes(job.site) ? 8 : 0;
+  const own = job.equipment === null ? "" : plainTag(job.equipment);
+  const tag = named.tags.some((other) => plainTag(other) === own)
+    ? 4
+    : named.tags.some((other) => job.tags.includes(other))
+      ? 2
+      : 0;
+  const place = named.places.some((other) => job.places.includes(other)) ? 1 : 0;
+  // a site that is named and is not this job's speaks against it
+  if (named.sites.length > 0 && site === 0) return 0;
+  return site + tag + place;
+}
+
+/** Of jobs that fit equally: those opened by then, still open, the author's own; of one unit the latest. */
+function narrow(jobs: readonly Routable[], asked: Asked): readonly Routable[] {
+  const keep = (
+    some: readonly Routable[],
+    test: (job: Routable) => boolean,
+  ): readonly Routable[] => {
+    const kept = some.filter(test);
+    return kept.length > 0 ? kept : some;
+  };
+  let left = keep(jobs, (job) => Date.parse(job.opened) <= asked.instant);
+  left = keep(left, (job) => job.status !== "done");
+  left = latestOfUnit(left);
+  if (left.length === 1) return left;
+  left = keep(left, (job) => job.people.includes(asked.person));
+  if (left.length === 1) return left;
+  return keep(left, (job) => job.assigned === asked.person);
+}
+
+function latestOfUnit(jobs: readonly Routable[]): readonly Routable[] {
+  const units = new Map<string, Routable>();
+  for (const job of jobs) {
+    const unit = `${job.site ?? ""}\n${job.equipment ?? ""}`;
+    const known = units.get(unit);
+    if (known === undefined || Date.parse(known.opened) <= Date.parse(job.opened)) {
+      units.set(unit, job);
+    }
+  }
+  return [...units.values()];
+}
