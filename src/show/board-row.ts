@@ -17,16 +17,16 @@ const mostExtra = 2;
 /** A job's line on the board, and at most two more where someone must act. */
 export function jobRow(job: Job, scene: Scene): readonly string[] {
   const state = stateOf(job, scene);
-  const place = fit(placeOf(job), width - state.length - `${job.job} , `.length);
+  const place = narrowed(placeOf(job), width - state.length - `${job.job} , `.length);
   const extra = extras(job, scene).slice(0, mostExtra);
-  return [`${job.job} ${place}, ${state}`, ...extra.map((line) => fit(`   ${line}`, width))];
+  return [`${job.job} ${place}, ${state}`, ...extra.map((line) => narrowed(`   ${line}`, width))];
 }
 
 function placeOf(job: Job): string {
   return [job.equipment, job.site].filter((w) => w !== null).join(" ") || "no unit named";
 }
 
-function fit(text: string, most: number): string {
+function narrowed(text: string, most: number): string {
   return text.length <= most ? text : `${text.slice(0, Math.max(1, most - 3)).trimEnd()}...`;
 }
 

@@ -35,7 +35,7 @@ function fingerprint(finding: Finding): string {
   return JSON.stringify([finding.about, finding.check, finding.level, finding.values]);
 }
 
-function speaksOf(finding: Finding, reading: Reading): boolean {
+export function speaksOf(finding: Finding, reading: Reading): boolean {
   if (reading.rating !== undefined || reading.earlier === true) return false;
   if (!wordsOfCheck(finding.check).of.includes(reading.quantity)) return false;
   if (reading.subject === undefined) return true;

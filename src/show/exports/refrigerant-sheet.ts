@@ -1,0 +1,63 @@
+import type { Cell, JobReading } from "../../model.ts";
+import { personName } from "../wording.ts";
+import type { SheetMaker } from "./sheet-maker.ts";
+import { cellTime, type DayRecord, type ExportJob, onDay } from "./sheet-source.ts";
+
+export const refrigerantSheet: SheetMaker = {
+  name: "refrigerant",
+  columns: [
+    { name: "job", kind: "number", about: "job number" },
+    { name: "site", kind: "text", about: "customer's site" },
+    { name: "unit", kind: "text", about: "tag of the unit" },
+    { name: "circuit", kind: "text", about: "circuit or compressor, where said" },
+    { name: "gas", kind: "text", about: "from the job, else the office's list" },
+    { name: "full charge kg", kind: "number", about: "from the office's list" },
+    { name: "at", kind: "time", about: "when it was weighed, as said" },
+    { name: "by", kind: "text", about: "who said it" },
+    { name: "action", kind: "text", about: "recovered or charged" },
+    { name: "figure", kind: "text", about: "the weight as said" },
+    { name: "kg", kind: "number", about: "the weight" },
+    { name: "stands", kind: "text", about: "yes; no where it was replaced or taken back" },
+    { name: "message", kind: "text", about: "message that it came with" },
+  ],
+  rows: (record) =>
+    record.jobs.flatMap((entry) =>
+      entry.job.readings
+        .filter((r) => r.quantity === "mass" && r.action !== undefined && r.rating === undefined)
+        .filter((r) => onDay(record, r.taken))
+        .map((reading) => weightRow(record, entry, reading)),
+    ),
+};
+
+function weightRow(record: DayRecord, entry: ExportJob, r: JobReading): readonly Cell[] {
+  const { job, equipment } = entry;
+  const gone = r.replaced_by !== undefined || r.undone === true || r.deleted === true;
+  return [
+    job.job,
+    job.site,
+    job.equipment,
+    r.subject ?? null,
+    gasOf(entry),
+    equipment.charge_kg ?? null,
+    cellTime(record, r.taken),
+    personName(r.who, record.names),
+    r.action ?? null,
+    `${r.figure.number} ${r.figure.unit}`.trim(),
+    typeof r.value === "number" ? Math.round(r.value * 1000) / 1000 : null,
+    gone ? "no" : "yes",
+    r.message,
+  ];
+}
+
+/** What a technician read off the plate outweighs the office's list. */
+function gasOf({ job, equipment }: ExportJob): Cell {
+  const plates = job.statements.flatMap(({ statement, undone, deleted }) =>
+    statement.kind === "nameplate" &&
+    statement.field === "refrigerant" &&
+    undone !== true &&
+    deleted !== true
+      ? [statement.value]
+      : [],
+  );
+  return plates[plates.length - 1] ?? equipment.refrigerant ?? null;
+}
