@@ -288,6 +288,8 @@ export interface Finding {
   readonly level: Level;
   /** a plain sentence for the technician */
   readonly says: string;
+  /** the same in at most ten words, for a reply of three lines: "below most published floors" */
+  readonly brief?: string;
   /** named figures in canonical units */
   readonly values: Readonly<Record<string, number>>;
   /** standard or "common practice", short enough to stand in a reply */
