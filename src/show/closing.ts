@@ -1,7 +1,15 @@
 import type { Job, Machine, ReplyInput, Statement } from "../model.ts";
 import type { Status } from "../vocabulary.ts";
 import { localTime } from "./local-time.ts";
-import { clipped, jobName, listed, personName, sentence, statusWords } from "./wording.ts";
+import {
+  clipped,
+  jobName,
+  listed,
+  personName,
+  sentence,
+  sentenceCase,
+  statusWords,
+} from "./wording.ts";
 
 type StatusStatement = Extract<Statement, { kind: "status" }>;
 
@@ -19,7 +27,7 @@ export function statusSentence(input: ReplyInput, status: StatusStatement, job: 
   const time = statusTime(input, status);
   const words = `${statusWords[status.status]} ${time}`;
   const late = input.late ? `, filed late, stays ${statusWords[job.status]}` : "";
-  return sentence(`${jobName(job)}: ${words}${late}`);
+  return sentenceCase(sentence(`${jobName(job)}: ${words}${late}`));
 }
 
 function statusTime(input: ReplyInput, status: StatusStatement): string {

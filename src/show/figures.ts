@@ -63,7 +63,7 @@ function clusterText(cluster: readonly ReadingPhrase[]): string {
   const labels = joinedLabels(cluster.map((p) => p.label));
   const alike = numbers.size === 1 && cluster.every((p) => p.label !== "");
   const items = alike
-    ? `${labels} ${first.number}`
+    ? `${labels}${cluster.length > 1 ? " each" : ""} ${first.number}`
     : cluster.map((p, i) => itemText(p, cluster[i + 1])).join(", ");
   const unit = alike ? first.unit : (cluster[cluster.length - 1]?.unit ?? "");
   return [first.head, items, unit, first.tail].filter((w) => w !== "").join(" ");

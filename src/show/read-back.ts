@@ -15,7 +15,9 @@ export function readBack(input: ReplyInput): readonly string[] {
   const lines = components.map(({ subject, text }) => ({ subject, text }));
   if (changes !== "")
     lines.unshift({ subject: changedSubject(input), text: `changed: ${changes}` });
-  if (remarks !== "" && lines.length === 0) lines.push({ subject: undefined, text: remarks });
+  if (remarks !== "" && lines.length === 0) {
+    lines.push({ subject: undefined, text: `filed, ${remarks}` });
+  }
   return folded(lines.map((line) => line)).map((line, index) => headed(input, line, index));
 }
 

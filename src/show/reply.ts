@@ -10,7 +10,7 @@ import { removedText } from "./removed.ts";
 import { routingQuestion } from "./routing-question.ts";
 import { touchedFindings } from "./touched.ts";
 import { longVerdict, newCause, shortVerdict, withdrawnSentences } from "./verdict.ts";
-import { sentence, wordCount } from "./wording.ts";
+import { sentence, unitName, wordCount } from "./wording.ts";
 
 /** Up to so many readings are answered in three lines and about forty words. */
 const shortReadings = 3;
@@ -75,7 +75,10 @@ function statusLines(input: ReplyInput, job: Job): readonly string[] {
 function filedLines(input: ReplyInput): readonly string[] {
   const taken = removedText(input);
   if (taken !== "") return [taken, unread(input), question(input, input.job)];
-  return [...readBack(input), unread(input), question(input, input.job)];
+  const read = readBack(input);
+  const numbers = unread(input);
+  const head = read.length === 0 && numbers !== "" && input.job ? `${unitName(input.job)}: ` : "";
+  return [...read, `${head}${numbers}`, question(input, input.job)];
 }
 
 function shortLinesOf(input: ReplyInput, job: Job): readonly string[] {

@@ -1,7 +1,14 @@
 import type { Finding, ReplyInput } from "../model.ts";
 import { wordsOfCheck } from "./check-words.ts";
 import { changedVerdicts, touchedFindings } from "./touched.ts";
-import { clipped, faultWords, likelihood, sentence, verdictWords } from "./wording.ts";
+import {
+  clipped,
+  componentName,
+  faultWords,
+  likelihood,
+  sentence,
+  verdictWords,
+} from "./wording.ts";
 
 /** The source of a limit, in about three words: what stands before the first pause. */
 export function basisWords(basis: string): string {
@@ -15,7 +22,8 @@ export function findingSentence(finding: Finding, mostWords: number): string {
     return sentence(`${word}: ${clipped(needs(finding), mostWords)}`);
   }
   const basis = basisWords(finding.basis);
-  const says = shortened(finding.says, mostWords);
+  const whole = finding.says.split(/\s+/).length <= mostWords;
+  const says = shortened(whole ? finding.says : (finding.brief ?? finding.says), mostWords);
   return sentence(basis === "" ? `${word}: ${says}` : `${word}: ${says} (${basis})`);
 }
 
@@ -64,10 +72,19 @@ export function longVerdict(input: ReplyInput, most: number): readonly string[] 
   const judged = touched.filter((f) => f.level !== "unknown");
   const unknown = touched.filter((f) => f.level === "unknown").slice(0, 1);
   const shown = [...judged.slice(0, most), ...unknown];
-  const rest = judged.slice(most);
-  const lines = shown.map((f) => findingSentence(f, 16));
-  const names = rest.map((f) => `${wordsOfCheck(f.check).name} ${verdictWords[f.level]}`);
-  return names.length === 0 ? lines : [...lines, sentence(`Also ${names.join(", ")}`)];
+  const several = new Set(judged.map((f) => f.about)).size > 1;
+  const lines = shown.map(
+    (f) => `${several ? `${componentName(f.about)} ` : ""}${findingSentence(f, 16)}`,
+  );
+  const rest = new Set(judged.slice(most).map(findingName));
+  return rest.size === 0 ? lines : [...lines, sentence(`Also ${[...rest].join(", ")}`)];
+}
+
+/** "comp 1 insulation GOOD". */
+function findingName(finding: Finding): string {
+  const check = wordsOfCheck(finding.check).name;
+  const about = componentName(finding.about);
+  return [about === check ? "" : about, check, verdictWords[finding.level]].join(" ").trim();
 }
 
 /** "Likely: low charge." where this message brought a cause to the top; else nothing. */
