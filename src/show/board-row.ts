@@ -2,13 +2,24 @@ import type { Job } from "../model.ts";
 import { served, waitsUnclaimed } from "./board-order.ts";
 import { hoursAndMinutes } from "./days.ts";
 import { localTime } from "./local-time.ts";
-import { personName, statusWords } from "./wording.ts";
+import { personName } from "./wording.ts";
 
 interface Scene {
   readonly now: string;
   readonly zone: string;
   readonly names: Readonly<Record<string, string>>;
 }
+
+/** Status in one word: a board's line is short. */
+const stateWords = {
+  open: "new",
+  on_the_way: "driving",
+  on_site: "there",
+  left_site: "left",
+  waiting_for_parts: "parts",
+  no_access: "no access",
+  done: "done",
+} as const satisfies Record<Job["status"], string>;
 
 /** What fits beside a thumb on a phone held upright. */
 const width = 46;
@@ -34,8 +45,7 @@ function stateOf(job: Job, scene: Scene): string {
   const since = hoursAndMinutes(Date.parse(scene.now) - Date.parse(job.status_at));
   const who = job.person ?? job.assigned;
   const name = who === undefined ? "nobody" : personName(who, scene.names);
-  if (job.status === "open") return `${name}, not started ${since}`;
-  return `${name} ${statusWords[job.status]} ${since}`;
+  return `${name} ${stateWords[job.status]} ${since}`;
 }
 
 /** What someone must do or know, the most pressing first. */
