@@ -1,20 +1,22 @@
-import type { ReplyInput } from "../../model.ts";
-import { checkNames } from "../../vocabulary.ts";
+import { type CheckName, checkNames } from "../../vocabulary.ts";
 import { wordsOfCheck } from "../check-words.ts";
-import { howTo } from "../how-to.ts";
+import { howToLines } from "../how-to.ts";
 import type { Answer } from "./answer.ts";
 
 /** Six lines on how a check is done: the one asked for, else the one to do next. */
 export const how: Answer = (input, question) => {
-  const check =
-    askedCheck(question.about ?? "") ?? input.judgement.next[0]?.check ?? lastJudged(input);
-  const lines = check === undefined ? undefined : howTo.get(check);
-  if (lines !== undefined) return lines.join("\n");
+  const wanted = [
+    askedCheck(question.about ?? ""),
+    input.judgement.next[0]?.check,
+    input.judgement.findings[0]?.check,
+  ];
+  const check = wanted.map(known).find((name) => name !== undefined);
+  if (check !== undefined) return howToLines(check).join("\n");
   return "How to do which check? Say megohms, windings, superheat, vacuum, supply, or another.";
 };
 
 /** The check whose name or usual words stand in the question. */
-function askedCheck(about: string): string | undefined {
+function askedCheck(about: string): CheckName | undefined {
   const words = about.toLowerCase();
   if (words === "") return undefined;
   const named = checkNames.find(
@@ -25,7 +27,7 @@ function askedCheck(about: string): string | undefined {
   return told ?? spoken.find(([pattern]) => pattern.test(words))?.[1];
 }
 
-const spoken: readonly (readonly [RegExp, string])[] = [
+const spoken: readonly (readonly [RegExp, CheckName])[] = [
   [/\bmeg(ger|s|ohms?)?\b|to ground/, "insulation"],
   [/\b10 minute|ten minute|index\b/, "polarization"],
   [/winding|ohm/, "winding"],
@@ -42,6 +44,6 @@ const spoken: readonly (readonly [RegExp, string])[] = [
   [/comm/, "communication"],
 ];
 
-function lastJudged(input: ReplyInput): string | undefined {
-  return input.judgement.findings[0]?.check;
+function known(check: string | undefined): CheckName | undefined {
+  return checkNames.find((name) => name === check);
 }
