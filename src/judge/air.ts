@@ -1,0 +1,70 @@
+import type { Reading } from "../model.ts";
+import { moistAirFromWetBulb, wetBulbCelFromHumidity } from "../physics/moist-air.ts";
+import type { QuantityName } from "../quantities/list.ts";
+import type { Place } from "../vocabulary.ts";
+import { ambientPaAt } from "./circuit.ts";
+import { given } from "./given.ts";
+import { isBound, numberOf } from "./pick.ts";
+import type { Scene } from "./scene.ts";
+
+/** The air about the machine as it was last read. */
+export interface Air {
+  readonly ambientPa: number;
+  readonly outdoorCel?: number;
+  readonly returnCel?: number;
+  readonly supplyCel?: number;
+  readonly returnWetBulbCel?: number;
+  readonly supplyWetBulbCel?: number;
+  readonly boxCel?: number;
+  readonly airflowM3s?: number;
+}
+
+/** Air readings of the case; the room stands for the return where nothing else was read. */
+export function airOf(scene: Scene): Air {
+  const ambientPa = ambientPaAt(scene);
+  const dry = (...places: Place[]) => lastOf(scene, "temperature", places);
+  const wet = (...places: Place[]) => lastOf(scene, "wet_bulb_temperature", places);
+  const returnCel = dry("return_air", "indoor_air");
+  const humidity = lastOf(scene, "relative_humidity", ["return_air", "indoor_air", undefined]);
+  const wetBulb = lastOf(scene, "wet_bulb_temperature", ["return_air", "indoor_air", undefined]);
+  const fromHumidity =
+    returnCel === undefined || humidity === undefined
+      ? undefined
+      : wetBulbCelFromHumidity(returnCel, humidity, ambientPa);
+  const supply = wet("supply_air");
+  return {
+    ambientPa,
+    ...given({
+      outdoorCel: dry("outdoor_air", "condenser_in"),
+      returnCel,
+      supplyCel: dry("supply_air"),
+      returnWetBulbCel: wetBulb ?? fromHumidity,
+      supplyWetBulbCel: supply,
+      boxCel: dry("box"),
+      airflowM3s: lastOf(scene, "airflow", ["supply_air", "return_air", undefined]),
+    }),
+  };
+}
+
+function lastOf(
+  scene: Scene,
+  quantity: QuantityName,
+  places: readonly (Place | undefined)[],
+): number | undefined {
+  const own = scene.readings.filter((one: Reading) => one.quantity === quantity && !isBound(one));
+  for (const place of places) {
+    const found = own.findLast((one) => one.at === place);
+    if (found !== undefined) return numberOf(found);
+  }
+  return undefined;
+}
+
+/** Enthalpy of an air stream in J/kg dry air, where both its bulbs are known. */
+export function enthalpyOf(
+  dryCel: number | undefined,
+  wetCel: number | undefined,
+  ambientPa: number,
+): number | undefined {
+  if (dryCel === undefined || wetCel === undefined) return undefined;
+  return moistAirFromWetBulb(dryCel, wetCel, ambientPa)?.enthalpyJPerKg;
+}

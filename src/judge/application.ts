@@ -1,0 +1,44 @@
+import type { Scene } from "./scene.ts";
+
+/**
+ * What the circuit does, as far as its usual figures depend on it. `multi_zone` is inverter-driven
+ * equipment: what it controls supports no charge verdict.
+ */
+export type Application = "comfort" | "multi_zone" | "cooler" | "freezer" | "chiller";
+
+const freezers = /freezer|low temp|ice cream/;
+const coolers = /walk-?in|cooler|reach-?in|display|prep table|\bcase\b|refrigerat|ice machine|rack/;
+const multiZones = /heat recovery|multi-?(zone|split)|branch|vrf|vrv/;
+
+/** The kind of circuit, from the plate and its drive; comfort cooling where nothing says more. */
+export function applicationOf(scene: Scene): Application {
+  const kind = (scene.facts.kind ?? "").toLowerCase();
+  if (scene.facts.drive === "inverter" || multiZones.test(kind)) return "multi_zone";
+  if (/chiller/.test(kind)) return "chiller";
+  if (freezers.test(kind)) return "freezer";
+  if (coolers.test(kind) || scene.facts.use === "commercial_refrigeration") return "cooler";
+  return "comfort";
+}
+
+/** Heating, by the plate's word or the notes'; cooling where nothing says so. */
+export function isHeating(scene: Scene): boolean {
+  if (scene.facts.mode !== undefined) return scene.facts.mode === "heating";
+  return /\b(in heat(ing)?|heat(ing)? mode|calling for heat|heating call)\b/.test(scene.words);
+}
+
+/** Whether the notes or the plate say that a forced test operation was running and settled. */
+export function inTestOperation(scene: Scene): boolean {
+  if (scene.facts.operation === "test") return true;
+  return /\b(test (run|mode|operation)|forced (test|cool|heat)|trial (run|operation)|charge check (mode|operation))/.test(
+    scene.words,
+  );
+}
+
+/** Metering device, from the plate's word or the notes'. */
+export function meteringOf(scene: Scene): "expansion_valve" | "fixed_orifice" | undefined {
+  if (scene.facts.metering !== undefined) return scene.facts.metering;
+  if (/\b(txv|tev|eev|exv|expansion valve)\b/.test(scene.words)) return "expansion_valve";
+  if (/\b(piston|fixed orifice|cap(illary)? tube|accurator)\b/.test(scene.words))
+    return "fixed_orifice";
+  return undefined;
+}

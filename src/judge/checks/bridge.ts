@@ -1,0 +1,120 @@
+import type { Finding, Reading } from "../../model.ts";
+import type { Check } from "../check.ts";
+import { wordsNear } from "../near.ts";
+import { hasPoint, numberOf, numbersOf, ofQuantity } from "../pick.ts";
+import type { Scene } from "../scene.ts";
+import { plain } from "../words.ts";
+
+/** V forward, diode mode. Source: service literature; 0.05 V spread: common practice, no source. */
+const forward = { shorted: 0.1, from: 0.25, to: 0.75 } as const;
+const spreadV = 0.06;
+
+type Stage = "output" | "rectifier";
+
+/** The drive's diodes, output stage and rectifier apart: shorted, open, or one odd leg. */
+export const bridge: Check = {
+  name: "bridge",
+  signs: [
+    "bridge:output_sound",
+    "bridge:output_shorted",
+    "bridge:output_open",
+    "bridge:output_odd",
+    "rectifier:sound",
+    "rectifier:shorted",
+    "rectifier:open",
+    "rectifier:odd",
+  ],
+  judge: (scene) => judgeStages(ofQuantity(scene.readings, "diode_drop"), scene),
+};
+
+function judgeStages(drops: readonly Reading[], scene: Scene): Finding[] {
+  const output = drops.filter((one) => stageOf(one, scene) !== "rectifier");
+  const rectifier = drops.filter((one) => stageOf(one, scene) === "rectifier");
+  const unsaid = drops.some((one) => stageOf(one, scene) === undefined);
+  const all = unsaid && rectifier.length === 0 ? drops : rectifier;
+  return [...stageFinding("output", output, scene), ...stageFinding("rectifier", all, scene)];
+}
+
+/** Which bridge a drop belongs to; undefined where not said. */
+function stageOf(reading: Reading, scene: Scene): Stage | undefined {
+  const has = (points: readonly string[]) => points.some((one) => hasPoint(reading, one));
+  if (has(["U", "V", "W", "T1", "T2", "T3"])) return "output";
+  if (has(["L1", "L2", "L3"])) return "rectifier";
+  const near = wordsNear(scene, reading);
+  if (/all (?:12|twelve)|all round|all around|every/.test(near)) return;
+  if (/rectifier|input|\bl[123]\b/.test(near)) return "rectifier";
+  return /output|inverter|ipm|module|\b[uvw]\b/.test(near) ? "output" : undefined;
+}
+
+function stageFinding(stage: Stage, drops: readonly Reading[], scene: Scene): Finding[] {
+  if (drops.length === 0) return [];
+  const values = numbersOf(drops);
+  const shorted = drops.filter((one) => (numberOf(one) ?? 1) < forward.shorted);
+  const open = drops.filter((one) => one.over_range === true && isBothWays(one, scene));
+  if (shorted.length > 0)
+    return [
+      found(
+        stage,
+        "bad",
+        `${nameOf(shorted)} reads ${plain(Math.min(...values))} V: shorted`,
+        "shorted",
+      ),
+    ];
+  if (open.length > 0)
+    return [found(stage, "bad", `${nameOf(open)} open both ways: that diode is open`, "open")];
+  if (values.length === 0) return [];
+  const lowest = Math.min(...values);
+  const highest = Math.max(...values);
+  const singles = values.filter((one) => one <= forward.to);
+  const spread = Math.max(...singles) - Math.min(...singles);
+  if (singles.length > 1 && spread > spreadV)
+    return [
+      found(
+        stage,
+        "watch",
+        `${plain(lowest)} to ${plain(highest)} V: one leg is odd, repeat it with the motor leads off`,
+        "odd",
+      ),
+    ];
+  if (lowest < forward.from)
+    return [
+      found(
+        stage,
+        "watch",
+        `${plain(lowest)} V is low for a diode, repeat it with the bus proven near 0 V`,
+        "odd",
+      ),
+    ];
+  return [
+    found(
+      stage,
+      "good",
+      `${plain(lowest)} to ${plain(highest)} V: the diodes agree; that clears diodes and shorted transistors only, and with the motor still connected a bad leg hides`,
+      "sound",
+    ),
+  ];
+}
+
+/** OL against the diode is as it should be; only OL both ways is a fault. */
+function isBothWays(reading: Reading, scene: Scene): boolean {
+  return /both (?:ways|directions|ways round)|either way|each way/.test(wordsNear(scene, reading));
+}
+
+function nameOf(drops: readonly Reading[]): string {
+  const names = drops.flatMap((one) => (one.points ? [one.points.join(" to ")] : []));
+  return names.length === 0 ? "One leg" : [...new Set(names)].join(" and ");
+}
+
+function found(stage: Stage, level: Finding["level"], says: string, outcome: string): Finding {
+  return {
+    about: stage === "output" ? "drive output stage" : "drive rectifier",
+    check: "bridge",
+    level,
+    says,
+    values: {},
+    basis: "common practice",
+    source:
+      "service literature: 0.3 to 0.7 V forward, below 0.1 V shorted; spread of 0.05 V: common practice, no source",
+    signs: [stage === "output" ? `bridge:output_${outcome}` : `rectifier:${outcome}`],
+  };
+}

@@ -1,0 +1,72 @@
+import type { Finding, Reading } from "../../model.ts";
+import type { Check } from "../check.ts";
+import { noteWords, wordsNear } from "../near.ts";
+import { numberOf, ofQuantity } from "../pick.ts";
+import type { Scene } from "../scene.ts";
+import { plain } from "../words.ts";
+
+/** V dc: below it a pair is dead; and of what a living pair shows, the share that is enough. Common practice, no source. */
+const deadV = 2;
+const share = 0.6;
+
+const pairWords = /comm|\bpair\b|transmission|\bdata (?:line|wire|bus)\b|\bf1|\bp1|\bnetwork/;
+
+/** The communication pair: one place against another, and with a unit unplugged. */
+export const communication: Check = {
+  name: "communication",
+  signs: ["communication:alive", "communication:pulled_down", "communication:dead_part"],
+  judge: (scene) => {
+    const volts = pairVolts(scene);
+    return volts.length === 0 ? [] : [pairFinding(volts, scene)];
+  },
+};
+
+function pairVolts(scene: Scene): number[] {
+  return ofQuantity(scene.readings, "voltage")
+    .filter((one) => isPair(one, scene))
+    .flatMap((one) => numberOf(one) ?? []);
+}
+
+/** Low dc voltage said with the pair; a mains or bus voltage beside it is another matter. */
+function isPair(reading: Reading, scene: Scene): boolean {
+  const value = numberOf(reading);
+  if (value === undefined || value > 60 || reading.kind === "ac" || reading.at === "dc_bus")
+    return false;
+  if (/signal|transducer|sensor|supply on/.test(wordsNear(scene, reading))) return false;
+  return (
+    pairWords.test(noteWords(scene, reading)) ||
+    (reading.kind === "dc" && pairWords.test(scene.words))
+  );
+}
+
+function pairFinding(volts: readonly number[], scene: Scene): Finding {
+  const highest = Math.max(...volts);
+  const lowest = Math.min(...volts);
+  const base = {
+    about: "communication",
+    check: "communication",
+    values: {},
+    basis: "common practice",
+    source: "common practice, no source: one place of a pair against another",
+  } as const;
+  if (lowest >= share * highest && highest > deadV)
+    return {
+      ...base,
+      level: "good",
+      says: `${plain(lowest)} V on the pair: alive`,
+      signs: ["communication:alive"],
+    };
+  const returns = scene.seen.some((one) => one.observation === "communication_returns_unplugged");
+  if (returns)
+    return {
+      ...base,
+      level: "bad",
+      says: `${plain(lowest)} V on the pair, ${plain(highest)} V with that unit unplugged: its board pulls the pair down`,
+      signs: ["communication:pulled_down"],
+    };
+  const says =
+    highest > deadV
+      ? `${plain(highest)} V in one place and ${plain(lowest)} V in another: broken, shorted or pulled down between`
+      : `${plain(lowest)} V on the pair: dead`;
+  return { ...base, level: "bad", says, signs: ["communication:dead_part"] };
+}

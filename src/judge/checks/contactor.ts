@@ -1,0 +1,126 @@
+import type { Finding, Reading } from "../../model.ts";
+import type { Check } from "../check.ts";
+import { wordsNear } from "../near.ts";
+import { numberOf, numbersOf, ofQuantity } from "../pick.ts";
+import type { Scene } from "../scene.ts";
+import { listed, plain } from "../words.ts";
+import { controlReadings } from "./control-voltage.ts";
+import { controlBelowV, isAcrossContact, supplyVoltages } from "./volts.ts";
+
+/** V lost over a closed contact: the first is worth a look, the second a failed pole. Common practice, no source. */
+const contactDropV = { watch: 1, bad: 5 } as const;
+/** V on the coil that should pull it in. Common practice, no source. */
+const pullInV = 18;
+
+/** The contactor: coil, contacts, and whether it follows its coil. */
+export const contactor: Check = {
+  name: "contactor",
+  signs: [
+    "contactor:coil_open",
+    "contactor:coil_sound",
+    "contactor:no_pull_in",
+    "contactor:drop",
+    "contactor:welded",
+    "contactor:passes",
+  ],
+  judge: (scene) => [...coilFindings(scene), ...pullInFindings(scene), ...contactFindings(scene)],
+};
+
+function found(level: Finding["level"], says: string, sign: string): Finding {
+  return {
+    about: "contactor",
+    check: "contactor",
+    level,
+    says,
+    values: {},
+    basis: "common practice",
+    source: "common practice, no source",
+    signs: [sign],
+  };
+}
+
+function coilFindings(scene: Scene): Finding[] {
+  return ofQuantity(scene.readings, "resistance", "winding_resistance")
+    .filter((one) => isCoil(one, scene))
+    .map((one) => {
+      if (one.over_range === true)
+        return found(
+          "bad",
+          "The contactor coil reads open: it cannot pull in",
+          "contactor:coil_open",
+        );
+      const ohm = numberOf(one) ?? 0;
+      return ohm < 1
+        ? found("bad", `The contactor coil reads ${plain(ohm)} ohm: shorted`, "contactor:coil_open")
+        : found("good", `The contactor coil reads ${plain(ohm)} ohm`, "contactor:coil_sound");
+    });
+}
+
+function isCoil(reading: Reading, scene: Scene): boolean {
+  if (reading.subject !== undefined) return /contactor|coil/i.test(reading.subject);
+  return reading.quantity === "resistance" && /contactor|\bcoil\b/.test(wordsNear(scene, reading));
+}
+
+/** Its coil has voltage and it does not move, or none and it passes. */
+function pullInFindings(scene: Scene): Finding[] {
+  const seen = scene.seen.map((one) => one.observation);
+  const coilV = Math.max(...numbersOf(controlReadings(scene)));
+  if (!Number.isFinite(coilV)) return [];
+  if (seen.includes("contactor_not_pulling_in") && coilV >= pullInV)
+    return [
+      found("bad", `${plain(coilV)} V on the coil and it does not pull in`, "contactor:no_pull_in"),
+    ];
+  const passes = seen.includes("contactor_welded") || loadSideLive(scene);
+  if (coilV < 5 && passes)
+    return [
+      found(
+        "bad",
+        "It passes with no voltage on its coil: the contacts are welded or held",
+        "contactor:welded",
+      ),
+    ];
+  return [];
+}
+
+function loadSideLive(scene: Scene): boolean {
+  return (
+    sideVolts(scene, /load side|\bload\b/).some((one) => one > controlBelowV) &&
+    /plunger out|not pulled|open contactor|keeps (?:right )?on running|still runs/.test(scene.words)
+  );
+}
+
+function sideVolts(scene: Scene, side: RegExp): number[] {
+  return numbersOf(supplyVoltages(scene).filter((one) => side.test(beside(scene, one))));
+}
+
+/** The words right before a reading, which name its side. */
+function beside(scene: Scene, reading: Reading): string {
+  const near = wordsNear(scene, reading);
+  const at = near.lastIndexOf(reading.said.toLowerCase());
+  return at < 0 ? "" : near.slice(Math.max(0, at - 14), at + reading.said.length);
+}
+
+function contactFindings(scene: Scene): Finding[] {
+  const across = numbersOf(ofQuantity(scene.readings, "voltage").filter(isAcrossContact));
+  const line = sideVolts(scene, /line side/);
+  const load = sideVolts(scene, /load side/);
+  const lost = line.length > 0 && load.length > 0 ? [Math.max(...line) - Math.min(...load)] : [];
+  const drops = [...across, ...lost];
+  if (drops.length === 0) return [];
+  const drop = Math.max(...drops);
+  if (drop >= controlBelowV && lost.length === 0)
+    return [
+      found("watch", `${listed(drops, "V")} across the poles: that pole is open`, "contactor:drop"),
+    ];
+  if (drop >= contactDropV.bad)
+    return [
+      found(
+        "bad",
+        `${plain(drop)} V lost over the contacts: burnt or not closing`,
+        "contactor:drop",
+      ),
+    ];
+  return drop >= contactDropV.watch
+    ? [found("watch", `${plain(drop)} V lost over the contacts: worn`, "contactor:passes")]
+    : [found("good", `${plain(drop)} V lost over the contacts`, "contactor:passes")];
+}

@@ -1,0 +1,92 @@
+import type { Finding, Level, Reading } from "../../model.ts";
+import type { Check } from "../check.ts";
+import { wordsNear } from "../near.ts";
+import { hasPoint, numberOf, ofQuantity } from "../pick.ts";
+import type { Scene } from "../scene.ts";
+import { plain } from "../words.ts";
+
+/** V ac of a 24 V class 2 circuit; below `lost` nothing is there. Common practice, no source. */
+const limits = { lost: 5, low: 20, high: 30 } as const;
+
+/** The control circuit's voltage, 24 V class. */
+export const controlVoltage: Check = {
+  name: "control_voltage",
+  signs: ["control:present", "control:low", "control:lost", "control:logic_lost"],
+  judge: (scene) => controlReadings(scene).map((one) => judgeOne(one, scene)),
+};
+
+/** Readings of control voltage, ac. */
+export function controlReadings(scene: Scene): Reading[] {
+  return ofQuantity(scene.readings, "voltage").filter((one) => isControl(scene, one));
+}
+
+function isControl(scene: Scene, reading: Reading): boolean {
+  const value = numberOf(reading);
+  if (value === undefined || value > 60) return false;
+  if (isLogic(scene, reading)) return true;
+  if (reading.kind === "dc") return false;
+  if (reading.at === "control" || hasTerminals(reading)) return true;
+  const near = wordsNear(scene, reading);
+  return (
+    reading.at === undefined &&
+    reading.points === undefined &&
+    /24 ?v|control|transformer|\bcoil\b|\br ?(?:to|-|and) ?c\b|thermostat|low voltage|secondary/.test(
+      near,
+    ) &&
+    !/pole|across the contact|line side|load side/.test(near)
+  );
+}
+
+function hasTerminals(reading: Reading): boolean {
+  return hasPoint(reading, "R") && hasPoint(reading, "C");
+}
+
+/** The logic supply of a drive's or control board: 3.3, 5 or 12 V dc. */
+function isLogic(scene: Scene, reading: Reading): boolean {
+  return /\b(?:3\.3|5|12|15) ?v (?:supply|rail)|logic supply|board supply/.test(
+    wordsNear(scene, reading),
+  );
+}
+
+function judgeOne(reading: Reading, scene: Scene): Finding {
+  const value = numberOf(reading) ?? 0;
+  const logic = isLogic(scene, reading) && reading.kind !== "ac";
+  if (logic) return logicFinding(value);
+  const level: Level = value < limits.low ? "bad" : value > limits.high ? "watch" : "good";
+  const sign =
+    value < limits.lost ? "control:lost" : value < limits.low ? "control:low" : "control:present";
+  const words =
+    value < limits.lost
+      ? "no control voltage: fuse, transformer, a short in the low voltage wiring"
+      : value < limits.low
+        ? "low, a coil may not pull in: loaded transformer or a poor joint"
+        : value > limits.high
+          ? "high for a 24 V circuit"
+          : "control voltage is there";
+  return {
+    about: "control circuit",
+    check: "control_voltage",
+    level,
+    says: `${plain(value)} V: ${words}`,
+    values: {},
+    basis: "common practice",
+    source: "common practice, no source: 20 to 30 V on a 24 V circuit",
+    signs: [sign],
+  };
+}
+
+function logicFinding(value: number): Finding {
+  const dead = value < 2;
+  return {
+    about: "control board",
+    check: "control_voltage",
+    level: dead ? "bad" : "good",
+    says: dead
+      ? `${plain(value)} V on the board's logic supply: dead`
+      : `${plain(value)} V logic supply is there`,
+    values: {},
+    basis: "common practice",
+    source: "common practice, no source",
+    signs: dead ? ["control:logic_lost"] : [],
+  };
+}

@@ -1,0 +1,122 @@
+import type { Finding, Reading } from "../../model.ts";
+import { busBands, idleBusV, loadedBusV, touchLimitV } from "../../physics/dc-bus.ts";
+import type { Check } from "../check.ts";
+import { noteWords, wordsNear } from "../near.ts";
+import { hasPoint, numberOf, ofQuantity } from "../pick.ts";
+import type { Scene } from "../scene.ts";
+import { plain } from "../words.ts";
+import { lineVolts } from "./volts.ts";
+
+/** Loaded over line below which a diode or phase is missing. Source: rectifier theory, common practice. */
+const lowShare = 1.25;
+/** Over the line's peak: a boosting input stage. Source: rectifier theory. */
+const boostShare = 1.48;
+
+/** The drive's dc bus against the line, and after power off against the touch limit. */
+export const dcBus: Check = {
+  name: "dc_bus",
+  signs: ["bus:sound", "bus:low", "bus:dead", "bus:high"],
+  judge: (scene) => busReadings(scene).map((one) => judgeBus(one, scene)),
+};
+
+/** Readings of the bus. */
+export function busReadings(scene: Scene): Reading[] {
+  return ofQuantity(scene.readings, "voltage").filter(
+    (one) => numberOf(one) !== undefined && (one.at === "dc_bus" || hasPoint(one, "DC+")),
+  );
+}
+
+/** Whether the power was off when it was read. */
+export function isAfterPowerOff(reading: Reading, scene: Scene): boolean {
+  const near = wordsNear(scene, reading);
+  return (
+    /power(?:ed)? (?:off|down)|after off|\boff\b|still|threw the|pulled the disconnect|killed|bled|bleed|locked|waited|down to/.test(
+      near,
+    ) && !/running|with it on|energized/.test(near)
+  );
+}
+
+function judgeBus(reading: Reading, scene: Scene): Finding {
+  const bus = numberOf(reading) ?? 0;
+  return isAfterPowerOff(reading, scene) ? residual(bus) : against(bus, reading, scene);
+}
+
+function residual(bus: number): Finding {
+  const charged = bus >= touchLimitV;
+  return {
+    about: "drive",
+    check: "dc_bus",
+    level: charged ? "bad" : "good",
+    says: charged
+      ? `${plain(bus)} V on the bus with the power off: still charged, wait and measure again before any hand goes in`
+      : `${plain(bus)} V on the bus with the power off: under the touch limit of 50 V`,
+    values: {},
+    basis: "29 CFR 1910.333",
+    source: "29 CFR 1910.333(a)(1): 50 V",
+    signs: [],
+  };
+}
+
+function against(bus: number, reading: Reading, scene: Scene): Finding {
+  const measured = lineVolts(scene);
+  const line = measured ?? scene.facts.supply_V;
+  if (line === undefined)
+    return plainFinding("unknown", `${plain(bus)} V on the bus: no line voltage known`, {
+      missing: "the line voltage",
+    });
+  const expected = isRunning(reading, scene) ? loadedBusV(line) : idleBusV(line);
+  const values = { expected_dc_bus_V: expected };
+  const ratio = bus / line;
+  const of = `${plain(bus)} V, ${plain(ratio)} times the ${measured === undefined ? "plate" : "line"}'s ${plain(line)} V`;
+  if (bus < touchLimitV)
+    return plainFinding("bad", `${of}: no bus, look at fuses, precharge and rectifier`, {
+      values,
+      sign: "bus:dead",
+    });
+  if (ratio < lowShare || (!isRunning(reading, scene) && ratio < busBands.loadedFrom))
+    return plainFinding(
+      "bad",
+      `${of}, ${plain(expected)} V expected: a phase or a diode is missing, or the precharge`,
+      {
+        values,
+        sign: "bus:low",
+      },
+    );
+  if (ratio > boostShare)
+    return plainFinding(
+      "watch",
+      `${of}: a boosting input stage, or measure again; compare with the board's label`,
+      {
+        values,
+        sign: "bus:high",
+      },
+    );
+  return plainFinding("good", `${of}, ${plain(expected)} V expected`, {
+    values,
+    sign: "bus:sound",
+  });
+}
+
+function isRunning(reading: Reading, scene: Scene): boolean {
+  if (reading.state !== undefined) return reading.state === "running";
+  return /running|runs|loaded|sits at|holding/.test(noteWords(scene, reading));
+}
+
+function plainFinding(
+  level: Finding["level"],
+  says: string,
+  extra: { values?: Record<string, number>; sign?: string; missing?: string },
+): Finding {
+  return {
+    about: "drive",
+    check: "dc_bus",
+    level,
+    says,
+    values: extra.values ?? {},
+    basis: "rectifier theory",
+    source:
+      "rectifier theory: 1.414 times the line idle, 1.350 loaded; bands of 3 percent and 1.30 to 1.42: common practice, no source",
+    signs: extra.sign === undefined ? [] : [extra.sign],
+    ...(extra.missing === undefined ? {} : { missing: extra.missing }),
+  };
+}

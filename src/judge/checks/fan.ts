@@ -1,0 +1,97 @@
+import type { Finding, Reading } from "../../model.ts";
+import type { Check } from "../check.ts";
+import { wordsNear } from "../near.ts";
+import { bySubject, numberOf, numbersOf, ofQuantity } from "../pick.ts";
+import type { Scene } from "../scene.ts";
+import { listed, plain } from "../words.ts";
+
+/** Over the fan's plate. Common practice, no source. */
+const overPlate = 1.15;
+/** A */
+const nothingA = 0.1;
+
+const stopped: readonly string[] = [
+  "outdoor_fan_not_turning",
+  "indoor_fan_not_turning",
+  "fan_not_turning",
+];
+
+/** Fans: current against their plate, and voltage on one that stands. */
+export const fan: Check = {
+  name: "fan",
+  signs: ["fan:turns", "fan:high_current", "fan:no_current", "fan:stands_with_voltage"],
+  judge: (scene) => [
+    ...bySubject(ofFans(scene, "current"), "fan").flatMap(([about, readings]) =>
+      currentFinding(about, readings, scene),
+    ),
+    ...standingFinding(scene),
+  ],
+};
+
+function ofFans(scene: Scene, quantity: "current" | "voltage"): Reading[] {
+  return ofQuantity(scene.readings, quantity).filter((one) =>
+    /fan|blower/i.test(one.subject ?? ""),
+  );
+}
+
+function found(about: string, level: Finding["level"], says: string, sign: string): Finding {
+  return {
+    about,
+    check: "fan",
+    level,
+    says,
+    values: {},
+    basis: "plate",
+    source: "plate; common practice, no source",
+    signs: [sign],
+  };
+}
+
+function currentFinding(about: string, readings: readonly Reading[], scene: Scene): Finding[] {
+  const values = numbersOf(readings);
+  if (values.length === 0) return [];
+  const highest = Math.max(...values);
+  if (highest < nothingA) return [found(about, "watch", "The fan draws nothing", "fan:no_current")];
+  const plate = scene.ratings.find(
+    (one) => one.quantity === "current" && (one.rating === "FLA" || /fan/i.test(one.subject ?? "")),
+  );
+  const ratedA = plate === undefined ? undefined : numberOf(plate);
+  if (ratedA === undefined)
+    return [
+      {
+        ...found(about, "unknown", `${listed(values, "A")}: no fan rating known`, "fan:turns"),
+        signs: [],
+        missing: "the fan's FLA",
+      },
+    ];
+  return highest > overPlate * ratedA
+    ? [
+        found(
+          about,
+          "watch",
+          `${plain(highest)} A against FLA ${plain(ratedA)}: overloaded, stiff bearings or a weak capacitor`,
+          "fan:high_current",
+        ),
+      ]
+    : [found(about, "good", `${plain(highest)} A, FLA ${plain(ratedA)}`, "fan:turns")];
+}
+
+/** A fan that stands with its voltage there. */
+function standingFinding(scene: Scene): Finding[] {
+  const stands = scene.seen.some((one) => stopped.includes(one.observation));
+  if (!stands) return [];
+  const own = ofFans(scene, "voltage");
+  const said = ofQuantity(scene.readings, "voltage").filter((one) =>
+    /at (?:its|the) (?:leads|motor)|fan|blower/.test(wordsNear(scene, one)),
+  );
+  const volts = numbersOf(own.length > 0 ? own : said).filter((one) => one > 20);
+  if (volts.length === 0) return [];
+  return [
+    found(
+      "fan",
+      "bad",
+      `It stands with ${plain(Math.max(...volts))} V at it: motor, its capacitor or a stuck shaft`,
+      "fan:stands_with_voltage",
+    ),
+  ];
+}

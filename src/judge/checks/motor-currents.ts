@@ -1,0 +1,62 @@
+import type { Reading } from "../../model.ts";
+import { wordsNear } from "../near.ts";
+import { bySubject, hasPoint, numberOf, ofQuantity } from "../pick.ts";
+import type { Scene } from "../scene.ts";
+
+/** What flows into one motor, sorted by what the figure tells. */
+export interface MotorCurrents {
+  readonly about: string;
+  /** at the moment of start, or so high that it can be nothing else */
+  readonly start: readonly Reading[];
+  /** steady */
+  readonly running: readonly Reading[];
+}
+
+/** Over RLA from which a figure without a state is a start's. Common practice, no source. */
+const startOverRla = 3;
+const startOverLra = 0.55;
+
+const notTheMotor =
+  /cap\b|capacitor|\bcan\b|start lead|start winding|heater|coil|transformer|control|fan|blower/;
+
+/** Currents of the compressors, unit by unit. */
+export function compressorCurrents(scene: Scene): MotorCurrents[] {
+  const all = ofQuantity(scene.readings, "current").filter((one) => isMotor(scene, one));
+  return bySubject(all, "compressor").map(([about, readings]) => ({
+    about,
+    start: readings.filter((one) => isStart(scene, one)),
+    running: readings.filter((one) => !isStart(scene, one)),
+  }));
+}
+
+function isMotor(scene: Scene, reading: Reading): boolean {
+  if (reading.kind === "dc" || reading.at === "control") return false;
+  if (reading.subject !== undefined) return /comp|^[a-z]+-?\d+/i.test(reading.subject);
+  return !notTheMotor.test(closeWords(scene, reading));
+}
+
+/** Only the words at hand: a fan named elsewhere in the note is another matter. */
+function closeWords(scene: Scene, reading: Reading): string {
+  const near = wordsNear(scene, reading);
+  const at = near.indexOf(reading.said.toLowerCase(), reading.said.length);
+  return at < 0
+    ? reading.said.toLowerCase()
+    : near.slice(Math.max(0, at - 22), at + reading.said.length + 22);
+}
+
+function isStart(scene: Scene, reading: Reading): boolean {
+  if (reading.state !== undefined) return reading.state === "start" && reading.series === undefined;
+  if (reading.series !== undefined) return false;
+  if (reading.stat === "peak") return true;
+  const value = numberOf(reading) ?? 0;
+  const { rla_A, lra_A } = scene.facts;
+  if (lra_A !== undefined && value >= startOverLra * lra_A) return true;
+  return rla_A !== undefined && value >= startOverRla * rla_A;
+}
+
+/** Currents that leave a drive. */
+export function isDriveOutput(scene: Scene, reading: Reading): boolean {
+  if (reading.at === "drive_output") return true;
+  const phases = ["U", "V", "W"].some((one) => hasPoint(reading, one));
+  return scene.facts.drive === "inverter" && phases && reading.at === undefined;
+}

@@ -1,0 +1,100 @@
+import type { Finding, Reading } from "../../model.ts";
+import {
+  absorptionBand,
+  indexLimitOhm,
+  minimumPolarizationIndex,
+} from "../../physics/insulation.ts";
+import type { Check } from "../check.ts";
+import { bySubject, numberOf, ofQuantity } from "../pick.ts";
+import type { Scene } from "../scene.ts";
+import { ohmWords, plain } from "../words.ts";
+
+/** s, moments of the timed readings, with what a technician's watch allows. Source: IEEE 43-2013, 5. */
+const tenMinutes = { from: 540, to: 660 } as const;
+const oneMinute = { from: 50, to: 75 } as const;
+const halfMinute = { from: 25, to: 35 } as const;
+
+/** The timed ratios of one insulation test: information, never a ground to fail a hermetic motor. */
+export const polarization: Check = {
+  name: "polarization",
+  signs: ["polarization:falls"],
+  judge: (scene) =>
+    bySubject(
+      ofQuantity(scene.readings, "insulation_resistance", "polarization_index", "absorption_ratio"),
+      "compressor",
+    ).flatMap(([about, readings]) => [
+      ...indexFinding(about, readings, scene),
+      ...absorptionFinding(about, readings),
+    ]),
+};
+
+/** Its number at a moment. */
+function at(readings: readonly Reading[], window: { from: number; to: number }) {
+  const found = readings.find(
+    (one) => one.after_s !== undefined && one.after_s >= window.from && one.after_s <= window.to,
+  );
+  return found === undefined ? undefined : numberOf(found);
+}
+
+function direct(readings: readonly Reading[], name: "polarization_index" | "absorption_ratio") {
+  const found = ofQuantity(readings, name)[0];
+  return found === undefined ? undefined : numberOf(found);
+}
+
+function indexFinding(about: string, readings: readonly Reading[], scene: Scene): Finding[] {
+  const one = at(readings, oneMinute);
+  const ten = at(readings, tenMinutes);
+  const computed = one !== undefined && ten !== undefined && one > 0 ? ten / one : undefined;
+  const index = computed ?? direct(readings, "polarization_index");
+  if (index === undefined) return [];
+  const least = minimumPolarizationIndex(scene.facts.winding_class ?? "F") ?? 2;
+  const says =
+    one !== undefined && one > indexLimitOhm
+      ? `Index ${plain(index)}, but above ${ohmWords(indexLimitOhm)} it says nothing`
+      : `Index ${plain(index)} (${least} is asked of large windings), not judged on a hermetic motor: its absorption current dies within seconds`;
+  const falls = index < 1 && (one === undefined || one <= indexLimitOhm);
+  return [
+    {
+      about,
+      check: "polarization",
+      level: falls ? "watch" : "unknown",
+      says: falls
+        ? `Index ${plain(index)}: it falls while you test, repeat it dry and clean`
+        : says,
+      values: { polarization_index: index },
+      basis: "IEEE 43",
+      source:
+        "IEEE 43-2013 5.4 and 12.2: not above 5000 megohm, may not apply to small random-wound motors",
+      signs: falls ? ["polarization:falls"] : [],
+      ...(falls ? {} : { missing: "a motor that the index applies to" }),
+    },
+  ];
+}
+
+function absorptionFinding(about: string, readings: readonly Reading[]): Finding[] {
+  const thirty = at(readings, halfMinute);
+  const sixty = at(readings, oneMinute);
+  const computed =
+    thirty !== undefined && sixty !== undefined && thirty > 0 ? sixty / thirty : undefined;
+  const ratio = computed ?? direct(readings, "absorption_ratio");
+  if (ratio === undefined) return [];
+  const band = absorptionBand(ratio);
+  const meaningless = sixty !== undefined && sixty > indexLimitOhm;
+  const well = band === "good" || band === "excellent";
+  const level = meaningless ? "unknown" : band === "bad" ? "watch" : well ? "good" : "unknown";
+  return [
+    {
+      about,
+      check: "polarization",
+      level,
+      says: meaningless
+        ? `Absorption ratio ${plain(ratio)}, but above ${ohmWords(indexLimitOhm)} it says nothing`
+        : `Absorption ratio ${plain(ratio)}, by the usual table ${band}; on a small motor it decides nothing alone`,
+      values: { absorption_ratio: ratio },
+      basis: "common practice",
+      source: "common practice, no source: bands of 1, 1.25, 1.4 and 1.6",
+      signs: level === "watch" ? ["polarization:falls"] : [],
+      ...(level === "unknown" ? { missing: "a ratio that decides on a small motor" } : {}),
+    },
+  ];
+}

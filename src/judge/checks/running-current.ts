@@ -1,0 +1,192 @@
+import type { Finding, Level, Reading } from "../../model.ts";
+import { explainedCurrentUnbalance, unbalancePercent } from "../../physics/unbalance.ts";
+import type { Check } from "../check.ts";
+import { numbersOf } from "../pick.ts";
+import type { Scene } from "../scene.ts";
+import { listed, plain } from "../words.ts";
+import type { MotorCurrents } from "./motor-currents.ts";
+import { compressorCurrents, isDriveOutput } from "./motor-currents.ts";
+import { isToGround, supplyVoltages } from "./volts.ts";
+
+/** Share of the highest line below which a line is dead. Source: first principles (5 percent). */
+const deadShare = 0.06;
+/** Percent. Source: maintenance literature: above 10 look at supply or motor. */
+const unbalanceLimit = 10;
+/** Over RLA: above the first look, above the second the motor is overloaded. Common practice, no source. */
+const overRla = { watch: 1.1, bad: 1.35 } as const;
+/** Under RLA a line-start compressor is hardly loaded. Common practice, no source. */
+const lightShare = 0.55;
+
+/** Steady current against the plate, lines against each other, and a dead line. */
+export const runningCurrent: Check = {
+  name: "running_current",
+  signs: [
+    "current:usual",
+    "current:high",
+    "current:light",
+    "current:line_dead",
+    "current:unbalanced_by_supply",
+    "current:unbalanced_by_motor",
+    "current:unbalanced",
+    "current:none",
+    "output:balanced",
+    "output:unbalanced",
+  ],
+  judge: (scene) =>
+    compressorCurrents(scene).flatMap((currents) => {
+      const output = currents.running.filter((one) => isDriveOutput(scene, one));
+      const lines = currents.running.filter((one) => !isDriveOutput(scene, one));
+      return [
+        ...outputFinding(currents.about, output),
+        ...linesFinding({ ...currents, running: lines }, scene),
+      ];
+    }),
+};
+
+function linesFinding(currents: MotorCurrents, scene: Scene): Finding[] {
+  const values = steadyAmps(currents.running);
+  if (values.length === 0) return [];
+  const unbalance = unbalancePercent(values);
+  const verdict = linesVerdict(values, unbalance, scene);
+  const shown = values.length === 3 && unbalance !== undefined && unbalance < 60;
+  return [
+    {
+      about: currents.about,
+      check: "running_current",
+      level: verdict.level,
+      says: `${listed(values, "A")}${ratedWords(values, scene)}: ${verdict.says}`,
+      values: shown ? { unbalance_percent: unbalance } : {},
+      basis: verdict.basis,
+      source:
+        "NEMA MG 1 14.36 (current unbalance 6 to 10 times that of the voltage); NFPA 70 440.2 (RLA, MOC); bands: common practice, no source",
+      signs: verdict.sign === undefined ? [] : [verdict.sign],
+      ...(verdict.missing === undefined ? {} : { missing: verdict.missing }),
+    },
+  ];
+}
+
+/** The last value of a ramp, else each as it is. */
+function steadyAmps(readings: readonly Reading[]): number[] {
+  return numbersOf(readings);
+}
+
+type Verdict = Pick<Finding, "says" | "missing" | "basis"> & {
+  readonly level: Level;
+  readonly sign?: string;
+};
+
+function linesVerdict(
+  values: readonly number[],
+  unbalance: number | undefined,
+  scene: Scene,
+): Verdict {
+  const highest = Math.max(...values);
+  const lowest = Math.min(...values);
+  if (highest === 0)
+    return {
+      level: "watch",
+      says: "nothing flows",
+      basis: "common practice",
+      sign: "current:none",
+    };
+  if (values.length >= 2 && lowest <= deadShare * highest)
+    return {
+      level: "bad",
+      says: "one line carries nothing: a lost phase, an open contact or an open winding, not plain unbalance",
+      basis: "first principles",
+      sign: "current:line_dead",
+    };
+  if (values.length === 3 && unbalance !== undefined && unbalance > unbalanceLimit)
+    return unbalanceVerdict(unbalance, scene);
+  return loadVerdict(highest, scene);
+}
+
+function unbalanceVerdict(unbalance: number, scene: Scene): Verdict {
+  const off = `${plain(unbalance)} percent unbalance`;
+  if (scene.facts.drive === "inverter")
+    return {
+      level: "good",
+      says: `${off}, which a rectifier makes of a small supply unbalance: judge the motor by its output currents`,
+      basis: "rectifier theory",
+    };
+  const volts = voltageUnbalance(scene);
+  if (volts === undefined)
+    return {
+      level: "watch",
+      says: `${off}: measure the three voltages`,
+      basis: "common practice",
+      sign: "current:unbalanced",
+    };
+  const explained = explainedCurrentUnbalance(volts);
+  return unbalance <= 1.3 * explained.to
+    ? {
+        level: "watch",
+        says: `${off}, explained by ${plain(volts)} percent in the voltage`,
+        basis: "NEMA MG 1",
+        sign: "current:unbalanced_by_supply",
+      }
+    : {
+        level: "watch",
+        says: `${off}, more than ${plain(volts)} percent in the voltage explains: a winding or a connection`,
+        basis: "NEMA MG 1",
+        sign: "current:unbalanced_by_motor",
+      };
+}
+
+function voltageUnbalance(scene: Scene): number | undefined {
+  const lines = numbersOf(supplyVoltages(scene).filter((one) => !isToGround(one)));
+  return lines.length === 3 ? unbalancePercent(lines) : undefined;
+}
+
+function loadVerdict(highest: number, scene: Scene): Verdict {
+  const { rla_A, moc_A, drive } = scene.facts;
+  const most = moc_A ?? rla_A;
+  if (most === undefined)
+    return {
+      level: "unknown",
+      says: "no rating known",
+      basis: "plate",
+      missing: "the plate's RLA",
+    };
+  const ratio = highest / most;
+  const limit = moc_A === undefined ? overRla.watch : 1;
+  if (ratio > overRla.bad)
+    return { level: "bad", says: "overloaded", basis: "plate", sign: "current:high" };
+  if (ratio > limit)
+    return { level: "watch", says: "above its plate", basis: "plate", sign: "current:high" };
+  if (ratio < lightShare && drive !== "inverter")
+    return {
+      level: "watch",
+      says: "lightly loaded: little gas, leaking valves or running backward",
+      basis: "common practice",
+      sign: "current:light",
+    };
+  return { level: "good", says: "within its plate", basis: "plate", sign: "current:usual" };
+}
+
+function ratedWords(values: readonly number[], scene: Scene): string {
+  const { moc_A, rla_A } = scene.facts;
+  if (Math.max(...values) === 0) return "";
+  if (moc_A !== undefined) return `, MOC ${plain(moc_A)}`;
+  return rla_A === undefined ? "" : `, RLA ${plain(rla_A)}`;
+}
+
+function outputFinding(about: string, readings: readonly Reading[]): Finding[] {
+  const values = numbersOf(readings);
+  const unbalance = unbalancePercent(values);
+  if (values.length !== 3 || unbalance === undefined) return [];
+  const even = unbalance <= unbalanceLimit;
+  return [
+    {
+      about,
+      check: "running_current",
+      level: even ? "good" : "bad",
+      says: `${listed(values, "A")} out of the drive: ${even ? "even" : `${plain(unbalance)} percent unbalance, which no supply explains`}`,
+      values: { unbalance_percent: unbalance },
+      basis: "common practice",
+      source:
+        "power-electronics literature: a drive's output currents are nearly equal whatever the supply does",
+      signs: [even ? "output:balanced" : "output:unbalanced"],
+    },
+  ];
+}

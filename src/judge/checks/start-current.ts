@@ -1,0 +1,242 @@
+import type { Finding, Level, Reading } from "../../model.ts";
+import { lockedRotorAAtVolts, worstCrestA } from "../../physics/locked-rotor.ts";
+import type { Check } from "../check.ts";
+import { numberOf, numbersOf } from "../pick.ts";
+import type { Scene } from "../scene.ts";
+import { plain } from "../words.ts";
+import type { MotorCurrents } from "./motor-currents.ts";
+import { compressorCurrents } from "./motor-currents.ts";
+import { lineVolts } from "./volts.ts";
+
+/** Peak over RLA, across the line. Source: common practice, no source. */
+const lineRatios = { tooLow: 3, usual: 4, high: 8 } as const;
+/** s; at locked-rotor current for longer the rotor does not turn. Source: common practice, no source. */
+const heldS = 1.5;
+/** Share of the expected locked-rotor current that counts as reaching it. Common practice, no source. */
+const nearLocked = 0.75;
+/** Peak over rated or maximum current, inverter. Source: drive literature: 1 to 1.5. */
+const inverterRatios = { usual: 1, tolerated: 1.5 } as const;
+/** A steady current below this share of the peak shows that the motor came up. Common practice, no source. */
+const cameUpShare = 0.55;
+
+/** Starting: an inverter's ramp, a line start's inrush, or a rotor that does not turn. */
+export const startCurrent: Check = {
+  name: "start_current",
+  signs: [
+    "start:line_start",
+    "start:ramp",
+    "start:held_locked",
+    "start:locked_once",
+    "start:at_locked_unknown",
+    "start:low",
+    "start:above_locked",
+    "start:inverter_high",
+    "start:inverter_limit",
+  ],
+  judge: (scene) =>
+    compressorCurrents(scene).flatMap((currents) =>
+      scene.facts.drive === "inverter"
+        ? inverterStart(currents, scene)
+        : lineStart(currents, scene),
+    ),
+};
+
+// ---------------------------------------------------------------- across the line
+
+function lineStart(currents: MotorCurrents, scene: Scene): Finding[] {
+  const highest = highestOf(currents.start);
+  if (highest === undefined) return [];
+  const peakA = numberOf(highest) ?? 0;
+  const expectedA = expectedLockedA(scene);
+  const verdict = lineVerdict({ peakA, expectedA, rlaA: scene.facts.rla_A }, currents, scene);
+  return [
+    {
+      about: currents.about,
+      check: "start_current",
+      level: verdict.level,
+      says: [`${plain(peakA)} A at start`, rated(peakA, expectedA, scene), verdict.says].join(", "),
+      values: expectedA === undefined ? {} : { expected_locked_rotor_A: expectedA },
+      basis: scene.facts.lra_A === undefined ? "common practice" : "plate LRA",
+      source:
+        "NEMA MG 1 12.35 and 14.30 (locked-rotor current, in proportion to voltage); durations: common practice, no source",
+      signs: verdict.sign === undefined ? [] : [verdict.sign],
+      ...(verdict.missing === undefined ? {} : { missing: verdict.missing }),
+    },
+  ];
+}
+
+interface Start {
+  readonly peakA: number;
+  readonly expectedA: number | undefined;
+  readonly rlaA: number | undefined;
+}
+
+type Verdict = Pick<Finding, "says" | "missing"> & {
+  readonly level: Level;
+  readonly sign?: string;
+};
+
+function lineVerdict(start: Start, currents: MotorCurrents, scene: Scene): Verdict {
+  const { peakA, expectedA, rlaA } = start;
+  if (expectedA === undefined && rlaA === undefined && !holds(currents))
+    return { level: "unknown", says: "not judged", missing: "the plate's RLA or LRA" };
+  const locked = reachesLocked(start);
+  if (!locked && rlaA !== undefined && peakA < lineRatios.tooLow * rlaA && !holds(currents))
+    return {
+      level: "unknown",
+      says: "low for a line start: a slow meter, a soft starter or low volts",
+      missing: "an inrush reading",
+      sign: "start:low",
+    };
+  if (expectedA !== undefined && peakA > 1.3 * expectedA && peakA <= 1.05 * worstCrestA(expectedA))
+    return {
+      level: "watch",
+      says: "above the locked-rotor current: a crest value of the first half cycle, or another rating",
+      sign: "start:above_locked",
+    };
+  if (!locked) return { level: "good", says: "an ordinary line start", sign: "start:line_start" };
+  return lockedVerdict(currents, scene);
+}
+
+function reachesLocked({ peakA, expectedA, rlaA }: Start): boolean {
+  if (expectedA !== undefined) return peakA >= nearLocked * expectedA;
+  return rlaA === undefined || peakA >= lineRatios.usual * rlaA;
+}
+
+/** At locked-rotor current: for how long decides. */
+function lockedVerdict(currents: MotorCurrents, scene: Scene): Verdict {
+  if (holds(currents)) {
+    if (cameUp(currents))
+      return {
+        level: "watch",
+        says: "held there once and came up another time: it is not seized, look at what differed",
+        sign: "start:locked_once",
+      };
+    return {
+      level: "bad",
+      says: `held ${forWords(currents)}: the rotor does not turn`,
+      sign: "start:held_locked",
+    };
+  }
+  const brief = currents.start.some((one) => one.for_s !== undefined && one.for_s < heldS);
+  if (cameUp(currents) || brief)
+    return {
+      level: "good",
+      says: "down again at once: an ordinary line start",
+      sign: "start:line_start",
+    };
+  if (stalls(scene))
+    return {
+      level: "bad",
+      says: "and it does not come up: the rotor does not turn",
+      sign: "start:held_locked",
+    };
+  return {
+    level: "unknown",
+    says: "that is locked-rotor current; for how long decides",
+    missing: "how long it held",
+    sign: "start:at_locked_unknown",
+  };
+}
+
+function holds(currents: MotorCurrents): boolean {
+  return currents.start.some((one) => one.for_s !== undefined && one.for_s >= heldS);
+}
+
+function forWords(currents: MotorCurrents): string {
+  const longest = Math.max(...currents.start.flatMap((one) => one.for_s ?? []));
+  return Number.isFinite(longest) ? `for ${plain(longest)} s` : "until it tripped";
+}
+
+/** Steady current followed, well below the peak. */
+function cameUp(currents: MotorCurrents): boolean {
+  const peakA = Math.max(...numbersOf(currents.start));
+  return numbersOf(currents.running).some((one) => one > 0 && one < cameUpShare * peakA);
+}
+
+/** Remarks that say that it did not get going. */
+const stalling: readonly string[] = [
+  "hums",
+  "will_not_start",
+  "kicks_without_turning",
+  "starts_then_trips",
+  "overload_trips",
+  "hums_on_one_phase",
+];
+
+function stalls(scene: Scene): boolean {
+  return scene.seen.some((one) => stalling.includes(one.observation));
+}
+
+/** LRA at the voltage measured, A. */
+function expectedLockedA(scene: Scene): number | undefined {
+  const { lra_A, supply_V } = scene.facts;
+  if (lra_A === undefined) return;
+  const volts = lineVolts(scene);
+  if (volts === undefined || supply_V === undefined) return lra_A;
+  return lockedRotorAAtVolts(lra_A, supply_V, volts);
+}
+
+function rated(peakA: number, expectedA: number | undefined, scene: Scene): string {
+  if (expectedA !== undefined) return `locked rotor is ${plain(expectedA)} A here`;
+  const { rla_A } = scene.facts;
+  return rla_A === undefined ? "no rating known" : `${plain(peakA / rla_A)} times RLA`;
+}
+
+function highestOf(readings: readonly Reading[]): Reading | undefined {
+  return [...readings].sort((a, b) => (numberOf(b) ?? 0) - (numberOf(a) ?? 0))[0];
+}
+
+// ---------------------------------------------------------------- inverter
+
+function inverterStart(currents: MotorCurrents, scene: Scene): Finding[] {
+  const { moc_A, rla_A } = scene.facts;
+  const ratedA = moc_A ?? rla_A;
+  const ramps = currents.running.filter((one) => one.series !== undefined);
+  const highest = highestOf([...currents.start, ...ramps]);
+  if (highest === undefined) return [];
+  const peakA = Math.max(numberOf(highest) ?? 0, ...(highest.series ?? []));
+  const verdict = inverterVerdict(peakA, ratedA, currents);
+  const name = moc_A === undefined ? "RLA" : "maximum operating current";
+  const against = ratedA === undefined ? "" : `, ${plain(peakA / ratedA)} times ${name}`;
+  return [
+    {
+      about: currents.about,
+      check: "start_current",
+      level: verdict.level,
+      says: `${plain(peakA)} A at start${against}: ${verdict.says}`,
+      values: {},
+      basis: "drive literature",
+      source:
+        "drive literature: an inverter ramps and stays at 1 to 1.5 times the running maximum; the rest common practice, no source",
+      signs: verdict.sign === undefined ? [] : [verdict.sign],
+      ...(verdict.missing === undefined ? {} : { missing: verdict.missing }),
+    },
+  ];
+}
+
+function inverterVerdict(
+  peakA: number,
+  ratedA: number | undefined,
+  currents: MotorCurrents,
+): Verdict {
+  if (ratedA === undefined) {
+    return cameUp(currents)
+      ? { level: "unknown", says: "not judged", missing: "RLA or maximum operating current" }
+      : { level: "unknown", says: "not judged", missing: "RLA or maximum operating current" };
+  }
+  const ratio = peakA / ratedA;
+  if (ratio <= inverterRatios.usual)
+    return { level: "good", says: "the ramp of an inverter, no jump", sign: "start:ramp" };
+  if (ratio <= inverterRatios.tolerated)
+    return {
+      level: "watch",
+      says: "high for a ramp: what mode was the meter in?",
+      sign: "start:inverter_high",
+    };
+  return {
+    level: "bad",
+    says: "far above any ramp: the motor is stuck or shorted, or the drive is",
+    sign: "start:inverter_limit",
+  };
+}

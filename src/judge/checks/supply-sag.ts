@@ -1,0 +1,67 @@
+import type { Finding, Reading } from "../../model.ts";
+import { wordsNear } from "../near.ts";
+import { numberOf, numbersOf } from "../pick.ts";
+import type { Scene } from "../scene.ts";
+import { plain } from "../words.ts";
+import { isAtStart } from "./supply.ts";
+import { controlBelowV } from "./volts.ts";
+
+/** Start over rest: below the first it sags, below the second a motor may not start. Common practice, no source. */
+const sagShares = { watch: 0.9, bad: 0.85 } as const;
+
+/** What the voltage does while the motor tries, and whether it holds further upstream. */
+export function supplySag(all: readonly Reading[], scene: Scene): Finding[] {
+  const atStart = all.filter(
+    (one) => isAtStart(scene, one) && (numberOf(one) ?? 0) >= controlBelowV,
+  );
+  const rest = numbersOf(all.filter((one) => !isAtStart(scene, one))).filter(
+    (one) => one >= controlBelowV,
+  );
+  const lowest = Math.min(...numbersOf(atStart));
+  const restV = rest.length > 0 ? Math.max(...rest) : scene.facts.supply_V;
+  if (!Number.isFinite(lowest) || restV === undefined) return [];
+  const share = lowest / restV;
+  if (share >= sagShares.watch)
+    return [
+      found("good", `${plain(lowest)} V while it tries: the supply holds`, "supply:holds_at_start"),
+    ];
+  const upstream = all.some((one) => holdsUpstream(one, scene, restV));
+  const drop = `${plain(restV)} V falls to ${plain(lowest)} V while it tries`;
+  const level = share < sagShares.bad ? "bad" : "watch";
+  return upstream
+    ? [
+        found(
+          level,
+          `${drop} but holds upstream: a poor connection between the two`,
+          "supply:sags_behind_connection",
+        ),
+      ]
+    : [
+        found(
+          level,
+          `${drop}: a weak supply, a poor connection or a motor that does not turn`,
+          "supply:sags",
+        ),
+      ];
+}
+
+/** A point ahead of it that keeps its volts at the same moment. */
+function holdsUpstream(one: Reading, scene: Scene, restV: number): boolean {
+  const held = (numberOf(one) ?? 0) > 0.95 * restV;
+  return (
+    held && /still|same moment|line (?:side|lugs)|ahead|upstream|main/.test(wordsNear(scene, one))
+  );
+}
+
+function found(level: Finding["level"], says: string, sign: string): Finding {
+  return {
+    about: "supply",
+    check: "supply",
+    level,
+    says,
+    values: {},
+    basis: "common practice",
+    source: "common practice, no source: 10 and 15 percent at start",
+    signs: [sign],
+  };
+}

@@ -1,0 +1,204 @@
+import type { Finding, Level, Reading } from "../../model.ts";
+import { isWithin, nameplateRange } from "../../physics/supply.ts";
+import {
+  deratingFactor,
+  unbalancePercent,
+  voltageUnbalanceLimits,
+} from "../../physics/unbalance.ts";
+import type { Check } from "../check.ts";
+import { wordsNear } from "../near.ts";
+import { numberOf, numbersOf } from "../pick.ts";
+import type { Scene } from "../scene.ts";
+import { listed, plain } from "../words.ts";
+import { supplySag } from "./supply-sag.ts";
+import { controlBelowV, isToGround, supplyVoltages } from "./volts.ts";
+
+/** Share of the highest line below which a line is lost, to its neighbours and to ground. Common practice, no source. */
+const lostShare = { lines: 0.75, ground: 0.4 } as const;
+/** A high leg (208 to ground of a 240 V delta) over the others. Source: delta geometry: sqrt(3). */
+const highLegShare = { from: 1.6, to: 1.85 } as const;
+
+/** Supply voltage: a lost phase, unbalance with its derating, range about the plate, sag at start. */
+export const supply: Check = {
+  name: "supply",
+  signs: [
+    "supply:sound",
+    "supply:phase_lost",
+    "supply:dead",
+    "supply:unbalanced",
+    "supply:unbalanced_slightly",
+    "supply:low",
+    "supply:high",
+    "supply:sags",
+    "supply:sags_behind_connection",
+    "supply:holds_at_start",
+  ],
+  judge: (scene) => {
+    const all = supplyVoltages(scene);
+    const steady = all.filter((one) => !isAtStart(scene, one));
+    return [
+      ...linesFindings(
+        steady.filter((one) => !isToGround(one)),
+        scene,
+      ),
+      ...groundFindings(steady.filter(isToGround), scene),
+      ...supplySag(all, scene),
+    ];
+  },
+};
+
+/** Taken while the motor tries: it shows sag, not the supply at rest. */
+export function isAtStart(scene: Scene, reading: Reading): boolean {
+  if (reading.state === "start" || reading.stat === "minimum") return true;
+  return /stall|when it tries|on start|at start|while it hums|drops? to|falls? to|sags? to|dips? to/.test(
+    wordsNear(scene, reading),
+  );
+}
+
+function linesFindings(readings: readonly Reading[], scene: Scene): Finding[] {
+  const values = numbersOf(readings);
+  if (values.length === 0) return [];
+  const highest = Math.max(...values);
+  if (highest < controlBelowV) return deadFindings(values, scene);
+  const lowest = Math.min(...values);
+  const one = values.length > 1 || readings[0]?.points !== undefined;
+  if (one && lowest < lostShare.lines * highest && isOneSupply(readings))
+    return [lostFinding(values)];
+  return [...unbalanceFindings(values), rangeFinding(values, scene)];
+}
+
+/** Three lines of one place; line and load side of a contact are two places. */
+function isOneSupply(readings: readonly Reading[]): boolean {
+  return (
+    readings.length >= 3 ||
+    readings.some((one) => numberOf(one) === 0) ||
+    readings.every((one) => one.points !== undefined)
+  );
+}
+
+function finding(level: Level, says: string, sign: string, extra: Partial<Finding> = {}): Finding {
+  return {
+    about: "supply",
+    check: "supply",
+    level,
+    says,
+    values: {},
+    basis: "common practice",
+    signs: [sign],
+    ...extra,
+  };
+}
+
+/** Nothing anywhere: a lockout's proof where it was switched off, else no supply. */
+function deadFindings(values: readonly number[], scene: Scene): Finding[] {
+  const off = scene.done.some((one) => ["power_off", "locked", "proved_dead"].includes(one.action));
+  if (off || /locked|tagged|proved|proven|test(?:ed)? dead|powered down|killed/.test(scene.words))
+    return [];
+  return [
+    finding(
+      "bad",
+      `${listed(values, "V")}: no supply here. Look upstream: breaker, fuses, disconnect`,
+      "supply:dead",
+      {
+        source: "first principles; common practice, no source",
+      },
+    ),
+  ];
+}
+
+function lostFinding(values: readonly number[]): Finding {
+  return finding(
+    "bad",
+    `${listed(values, "V")} between lines: a phase is lost ahead of this point, what is left of it is fed back through the load`,
+    "supply:phase_lost",
+    { basis: "first principles", source: "circuit reasoning; common practice, no source" },
+  );
+}
+
+function groundFindings(readings: readonly Reading[], scene: Scene): Finding[] {
+  const values = numbersOf(readings);
+  const highest = Math.max(...values);
+  if (values.length === 0) return [];
+  if (highest < controlBelowV) return values.length > 1 ? deadFindings(values, scene) : [];
+  const sorted = [...values].sort((a, b) => a - b);
+  const lowest = sorted[0] ?? 0;
+  const middle = sorted[1] ?? lowest;
+  const words = `${listed(values, "V")} to ground`;
+  if (values.length > 1 && lowest < lostShare.ground * highest)
+    return [
+      finding(
+        "bad",
+        `${words}: one phase is lost ahead of this point, or that phase is grounded`,
+        "supply:phase_lost",
+        {
+          basis: "first principles",
+          source: "circuit reasoning; common practice, no source",
+        },
+      ),
+    ];
+  const leg = highest / middle;
+  const says =
+    values.length === 3 && leg > highLegShare.from && leg < highLegShare.to
+      ? `${words}: a high leg of a delta supply, no fault for three-phase loads`
+      : `${words}: every phase is there`;
+  return [finding("good", says, "supply:sound", { source: "circuit reasoning" })];
+}
+
+function unbalanceFindings(values: readonly number[]): Finding[] {
+  const unbalance = unbalancePercent(values);
+  if (values.length !== 3 || unbalance === undefined) return [];
+  const factor = deratingFactor(unbalance);
+  const derate = factor === undefined ? "beyond the derating curve" : `derate to ${plain(factor)}`;
+  const { cooling, doNotRun, fullRating } = voltageUnbalanceLimits;
+  const level: Level = unbalance > doNotRun ? "bad" : unbalance > cooling ? "watch" : "good";
+  const limits =
+    level === "bad"
+      ? "above 5 percent, do not run"
+      : level === "watch"
+        ? "above the usual 2 percent"
+        : unbalance > fullRating
+          ? "above 1 percent, below the usual 2"
+          : "within 1 percent";
+  const sign =
+    level === "good" ? [] : [unbalance > 3 ? "supply:unbalanced" : "supply:unbalanced_slightly"];
+  return [
+    finding(
+      level,
+      `${listed(values, "V")}: ${plain(unbalance)} percent unbalance, ${limits}, ${derate}`,
+      "",
+      {
+        values: {
+          unbalance_percent: unbalance,
+          ...(factor === undefined ? {} : { derating_factor: factor }),
+        },
+        basis: "NEMA MG 1",
+        source:
+          "NEMA MG 1 14.36 and figure 14-1; 2 percent: common in cooling equipment instructions",
+        signs: sign,
+      },
+    ),
+  ];
+}
+
+function rangeFinding(values: readonly number[], scene: Scene): Finding {
+  const { supply_V } = scene.facts;
+  const plate = supply_V === undefined ? undefined : nameplateRange(supply_V);
+  if (plate === undefined)
+    return finding("unknown", `${listed(values, "V")}: no plate voltage known`, "", {
+      missing: "the plate's voltage",
+      signs: values.every((one) => one > controlBelowV) ? ["supply:sound"] : [],
+    });
+  const lowest = Math.min(...values);
+  const highest = Math.max(...values);
+  const band = `${plain(Math.ceil(plate.from))} to ${plain(Math.floor(plate.to))} V by the plate`;
+  const about = { basis: "NEMA MG 1", source: "NEMA MG 1 12.44: 10 percent about the plate" };
+  const uneven = (unbalancePercent(values) ?? 0) > voltageUnbalanceLimits.cooling;
+  if (!isWithin(lowest, { ...plate, from: Math.floor(plate.from) }) && lowest < plate.from)
+    return finding("bad", `${plain(lowest)} V is under ${band}`, "supply:low", about);
+  if (highest > Math.ceil(plate.to))
+    return finding("bad", `${plain(highest)} V is over ${band}`, "supply:high", about);
+  return finding("good", `${listed(values, "V")} within ${band}`, "supply:sound", {
+    ...about,
+    signs: uneven ? [] : ["supply:sound"],
+  });
+}

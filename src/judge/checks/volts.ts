@@ -1,0 +1,65 @@
+import type { Reading } from "../../model.ts";
+import { wordsNear } from "../near.ts";
+import { hasPoint, numberOf, numbersOf, ofQuantity } from "../pick.ts";
+import type { Scene } from "../scene.ts";
+
+/** V; below it an ac voltage that is not 0 is control voltage. Common practice, no source. */
+export const controlBelowV = 60;
+
+const otherThing =
+  /across the ca|\bcap\b|capacitor|comm|transducer|signal|\bpair\b|bus\b|\brail|board|\bR (?:to|-) ?C\b|coil/i;
+
+/** Voltages that a supply delivers, line to line or to ground: not control, dc, drive output, parts. */
+export function supplyVoltages(scene: Scene): Reading[] {
+  return ofQuantity(scene.readings, "voltage").filter((one) => isSupply(scene, one));
+}
+
+function isSupply(scene: Scene, reading: Reading): boolean {
+  if (reading.kind === "dc" || numberOf(reading) === undefined) return false;
+  if (reading.at !== undefined && reading.at !== "supply") return false;
+  if (isDriveOutputVoltage(scene, reading) || isAcrossContact(reading)) return false;
+  if (reading.subject !== undefined && otherThing.test(reading.subject)) return false;
+  if (hasLinePoint(reading)) return true;
+  const value = numberOf(reading) ?? 0;
+  if (value < controlBelowV) return false;
+  return !/across|capacitor|\bcap\b/.test(wordsNear(scene, reading).slice(0, 200)) || value < 300;
+}
+
+const linePoints = ["L1", "L2", "L3", "T1", "T2", "T3", "phase A", "phase B", "phase C"] as const;
+
+export function hasLinePoint(reading: Reading): boolean {
+  return linePoints.some((one) => hasPoint(reading, one)) || (reading.points ?? []).some(isLetter);
+}
+
+function isLetter(point: string): boolean {
+  return /^(?:leg )?[ABC]$/.test(point);
+}
+
+export function isToGround(reading: Reading): boolean {
+  return hasPoint(reading, "ground") || hasPoint(reading, "N");
+}
+
+/** Between the two ends of one pole, L1 and T1: what a closed contact loses. */
+export function isAcrossContact(reading: Reading): boolean {
+  const points = reading.points ?? [];
+  return ["1", "2", "3"].some((pole) => points.includes(`L${pole}`) && points.includes(`T${pole}`));
+}
+
+/** Volts that a drive makes. */
+export function isDriveOutputVoltage(scene: Scene, reading: Reading): boolean {
+  if (reading.quantity !== "voltage") return false;
+  if (reading.at === "drive_output") return true;
+  const phases = (reading.points ?? []).filter((one) => ["U", "V", "W"].includes(one));
+  return scene.facts.drive === "inverter" && phases.length > 0 && reading.at === undefined;
+}
+
+/** The supply's mean line to line voltage, V, not at the moment of start; undefined if not measured. */
+export function lineVolts(scene: Scene): number | undefined {
+  const steady = supplyVoltages(scene).filter(
+    (one) => one.state !== "start" && one.stat !== "minimum" && !isToGround(one),
+  );
+  const values = numbersOf(steady).filter((one) => one >= controlBelowV);
+  return values.length === 0
+    ? undefined
+    : values.reduce((sum, one) => sum + one, 0) / values.length;
+}

@@ -1,0 +1,112 @@
+import type { Finding, Reading } from "../../model.ts";
+import { runToStartOhm } from "../../physics/winding.ts";
+import { hasPoint, numberOf } from "../pick.ts";
+import type { Scene } from "../scene.ts";
+import { plain } from "../words.ts";
+import { shellWarmth } from "./winding.ts";
+
+/** How far run to start may lie from the sum. Common practice, no source. */
+const sumShare = 0.12;
+const sumOhm = 0.35;
+/** Ohm: below it a winding is shorted through. Common practice, no source. */
+const shortedOhm = 0.1;
+
+interface Pins {
+  readonly commonRun: Reading | undefined;
+  readonly commonStart: Reading | undefined;
+  readonly runStart: Reading | undefined;
+}
+
+/** C, S and R of a single-phase motor; undefined where the points are not those. */
+export function singlePhaseWinding(
+  about: string,
+  pairs: readonly Reading[],
+  scene: Scene,
+): Finding[] | undefined {
+  const pins: Pins = {
+    commonRun: between(pairs, "C", "R"),
+    commonStart: between(pairs, "C", "S"),
+    runStart: between(pairs, "R", "S"),
+  };
+  const said = [pins.commonRun, pins.commonStart, pins.runStart].filter((one) => one !== undefined);
+  if (said.length === 0) return;
+  const verdict = verdictOf(pins, said, scene);
+  return [
+    {
+      about,
+      check: "winding",
+      level: verdict.level,
+      says: verdict.says,
+      values: {},
+      basis: "sum rule",
+      source:
+        "series circuit: run to start equals common-run plus common-start; service literature",
+      signs: verdict.sign === undefined ? [] : [verdict.sign],
+      ...(verdict.missing === undefined ? {} : { missing: verdict.missing }),
+    },
+  ];
+}
+
+type Verdict = Pick<Finding, "level" | "says" | "missing"> & { readonly sign?: string };
+
+function verdictOf(pins: Pins, said: readonly Reading[], scene: Scene): Verdict {
+  if (said.some(isOpen)) return openVerdict(pins, scene);
+  const { commonRun, commonStart, runStart } = pins;
+  const run = ohm(commonRun);
+  const start = ohm(commonStart);
+  const whole = ohm(runStart);
+  if ([run, start, whole].some((one) => one !== undefined && one < shortedOhm))
+    return { level: "bad", says: "a winding reads nearly 0 ohm: shorted", sign: "winding:shorted" };
+  if (run === undefined || start === undefined || whole === undefined)
+    return { level: "unknown", says: "not all three pairs are known", missing: "C-R, C-S and R-S" };
+  const sum = runToStartOhm(run, start);
+  const figures = `C-R ${plain(run)}, C-S ${plain(start)}, R-S ${plain(whole)} ohm`;
+  const off = whole - sum;
+  if (Math.abs(off) <= Math.max(sumOhm, sumShare * sum))
+    return { level: "good", says: `${figures}: they add up`, sign: "winding:balanced" };
+  return off < 0
+    ? { level: "bad", says: `${figures}: R-S is short of the sum`, sign: "winding:one_low" }
+    : {
+        level: "watch",
+        says: `${figures}: R-S is over the sum, measure again`,
+        sign: "winding:one_high",
+      };
+}
+
+function openVerdict(pins: Pins, scene: Scene): Verdict {
+  const bothCommon = isOpen(pins.commonRun) && isOpen(pins.commonStart);
+  if (bothCommon && ohm(pins.runStart) !== undefined) {
+    const cold = shellWarmth(scene) === "cold";
+    return cold
+      ? {
+          level: "bad",
+          says: "Both common pairs open on a cold shell, R-S whole: the overload should have closed by now, so it or the common lead is open",
+          sign: "winding:open",
+        }
+      : {
+          level: "watch",
+          says: "Both common pairs open, R-S whole: the internal overload is open. Let it cool for hours and measure again",
+          sign: "winding:overload_open",
+        };
+  }
+  if (isOpen(pins.commonRun) && isOpen(pins.commonStart) && isOpen(pins.runStart))
+    return {
+      level: "watch",
+      says: "All pairs open at once: measure again at the pins with a proven meter",
+      sign: shellWarmth(scene) === "hot" ? "winding:overload_open" : "winding:all_open",
+    };
+  const which = isOpen(pins.commonStart) ? "start" : "run";
+  return { level: "bad", says: `The ${which} winding has no path`, sign: "winding:open" };
+}
+
+function between(pairs: readonly Reading[], a: string, b: string): Reading | undefined {
+  return pairs.find((one) => hasPoint(one, a) && hasPoint(one, b));
+}
+
+function isOpen(reading: Reading | undefined): boolean {
+  return reading?.over_range === true;
+}
+
+function ohm(reading: Reading | undefined): number | undefined {
+  return reading === undefined ? undefined : numberOf(reading);
+}

@@ -1,0 +1,183 @@
+import type { Finding, Reading } from "../../model.ts";
+import { unbalancePercent } from "../../physics/unbalance.ts";
+import { digitErrorPercent } from "../../physics/winding.ts";
+import type { Check } from "../check.ts";
+import { bySubject, hasPoint, numbersOf, ofQuantity } from "../pick.ts";
+import type { Scene } from "../scene.ts";
+import { listed, plain } from "../words.ts";
+import { singlePhaseWinding } from "./winding-single-phase.ts";
+
+/** Percent from the mean. Source: maintenance literature on unbalanced current: 2 and 5. */
+const balancedPercent = 2;
+const investigatePercent = 5;
+/** A pair so far off that no hand meter explains it. Common practice, no source. */
+const grossPercent = 12;
+/** Share of the others below which a pair is shorted through. Common practice, no source. */
+const shortedShare = 0.3;
+/** Ohm, a hand meter's last digit where the figures show none. Common practice, no source. */
+const coarseDigitOhm = 0.1;
+
+/** Windings against each other: balance, open, shorted, within what the meter can tell. */
+export const winding: Check = {
+  name: "winding",
+  signs: [
+    "winding:balanced",
+    "winding:undecided",
+    "winding:one_low",
+    "winding:one_high",
+    "winding:shorted",
+    "winding:open",
+    "winding:all_open",
+    "winding:overload_open",
+    "fan:winding_open",
+    "fan:winding_sound",
+  ],
+  judge: (scene) =>
+    bySubject(pairsIn(scene), "compressor").flatMap(([about, pairs]) =>
+      forFan(about, judgeMotor(about, pairs, scene)),
+    ),
+};
+
+function pairsIn(scene: Scene): Reading[] {
+  return ofQuantity(scene.readings, "winding_resistance").filter((one) => !hasPoint(one, "ground"));
+}
+
+function judgeMotor(about: string, pairs: readonly Reading[], scene: Scene): Finding[] {
+  const single = singlePhaseWinding(about, pairs, scene);
+  if (single !== undefined) return single;
+  if (pairs.some((one) => one.over_range === true)) return [openFinding(about, pairs, scene)];
+  const values = numbersOf(pairs);
+  return values.length === 0 ? [] : [balanceFinding(about, pairs, values)];
+}
+
+function forFan(about: string, findings: readonly Finding[]): Finding[] {
+  if (!/fan|blower/i.test(about)) return [...findings];
+  return findings.map((one) => ({
+    ...one,
+    signs: [one.level === "bad" ? "fan:winding_open" : "fan:winding_sound"],
+  }));
+}
+
+/** Some pair shows no path. */
+function openFinding(about: string, pairs: readonly Reading[], scene: Scene): Finding {
+  const open = pairs.filter((one) => one.over_range === true);
+  const whole = numbersOf(pairs);
+  if (whole.length > 0) {
+    const shared = sharedPoint(open);
+    return {
+      about,
+      check: "winding",
+      level: "bad",
+      says: `${openWords(open)} open and ${listed(whole, "ohm")} on the rest: ${shared === undefined ? "one lead" : `lead ${shared}`} has no path to the others, so that winding or its connection is open`,
+      values: {},
+      basis: "common practice",
+      source: "circuit of joined windings; common practice, no source",
+      signs: ["winding:open"],
+    };
+  }
+  return allOpenFinding(about, scene);
+}
+
+/** Cel of a shell on which an internal overload can be open. Common practice, no source. */
+const hotShellCel = 55;
+
+/** Whether the shell is hot or cold, where either was said. */
+export function shellWarmth(scene: Scene): "hot" | "cold" | undefined {
+  const said = scene.seen.map((one) => one.observation);
+  if (said.includes("shell_hot")) return "hot";
+  const shells = ofQuantity(scene.readings, "temperature").filter((one) => one.at === "shell");
+  const warmest = Math.max(...numbersOf(shells));
+  if (warmest >= hotShellCel) return "hot";
+  return said.includes("shell_cold") || Number.isFinite(warmest) ? "cold" : undefined;
+}
+
+function allOpenFinding(about: string, scene: Scene): Finding {
+  const warmth = shellWarmth(scene);
+  const hot = warmth === "hot";
+  return {
+    about,
+    check: "winding",
+    level: "watch",
+    says: hot
+      ? "All pairs open on a hot shell: the internal overload is likely open. Let it cool for hours and measure again before any verdict"
+      : "All pairs open at once: rarely the windings. Measure again at the compressor pins with the meter proven on a known resistance",
+    values: {},
+    basis: "common practice",
+    source: "service literature; common practice, no source",
+    signs: [hot ? "winding:overload_open" : "winding:all_open"],
+  };
+}
+
+function openWords(open: readonly Reading[]): string {
+  const names = open.flatMap((one) => (one.points ? [one.points.join("-")] : []));
+  return names.length > 0 ? names.join(" and ") : `${open.length} of the pairs`;
+}
+
+/** The lead that all open pairs share. */
+function sharedPoint(open: readonly Reading[]): string | undefined {
+  const [first, ...rest] = open.map((one) => one.points ?? []);
+  if (rest.length === 0) return;
+  return first?.find((point) => rest.every((other) => other.includes(point)));
+}
+
+function balanceFinding(
+  about: string,
+  pairs: readonly Reading[],
+  values: readonly number[],
+): Finding {
+  const verdict = balanceVerdict(values, resolutionOhm(pairs), saysAll(pairs));
+  const unbalance = unbalancePercent(values);
+  return {
+    about,
+    check: "winding",
+    level: verdict.level,
+    says: `${listed(values, "ohm")}: ${verdict.says}`,
+    values: unbalance === undefined ? {} : { winding_unbalance_percent: unbalance },
+    basis: "2 and 5 percent",
+    source:
+      "maintenance literature: within 2 percent of the mean by a low-resistance meter; 5 percent to investigate by a hand meter: common practice, no source",
+    signs: verdict.sign === undefined ? [] : [verdict.sign],
+    ...(verdict.missing === undefined ? {} : { missing: verdict.missing }),
+  };
+}
+
+type Verdict = Pick<Finding, "level" | "says" | "missing"> & { readonly sign?: string };
+
+function balanceVerdict(values: readonly number[], digitOhm: number, all: boolean): Verdict {
+  const unbalance = unbalancePercent(values);
+  if (unbalance === undefined)
+    return all
+      ? { level: "good", says: "even", sign: "winding:balanced" }
+      : { level: "unknown", says: "one pair alone shows no balance", missing: "the other pairs" };
+  const sorted = [...values].sort((a, b) => a - b);
+  const low = sorted[0] ?? 0;
+  const middle = sorted[Math.floor((sorted.length - 1) / 2 + 0.5)] ?? low;
+  const high = sorted[sorted.length - 1] ?? low;
+  const coarse = digitErrorPercent(digitOhm, middle) ?? 100;
+  const off = `${plain(unbalance)} percent from the mean`;
+  if (low < shortedShare * middle)
+    return { level: "bad", says: `one pair is nearly shorted, ${off}`, sign: "winding:shorted" };
+  if (unbalance <= Math.max(balancedPercent, coarse))
+    return { level: "good", says: `even, ${off}`, sign: "winding:balanced" };
+  if (unbalance <= investigatePercent)
+    return { level: "good", says: `${off}, fair by a hand meter`, sign: "winding:balanced" };
+  const sign = middle - low >= high - middle ? "winding:one_low" : "winding:one_high";
+  const cause = sign === "winding:one_low" ? "turns may be shorted" : "a joint may be poor";
+  const gross = unbalance >= Math.max(grossPercent, 2 * coarse);
+  return gross
+    ? { level: "bad", says: `${off}, ${cause}`, sign }
+    : { level: "watch", says: `${off}, measure again with zeroed leads: ${cause}`, sign };
+}
+
+/** The last digit shown, Ohm. */
+function resolutionOhm(pairs: readonly Reading[]): number {
+  const decimals = pairs.map((one) => one.figure.number.split(".")[1]?.length ?? 0);
+  const most = Math.max(...decimals);
+  const large = numbersOf(pairs).some((one) => one > 20);
+  if (most === 0) return large ? 1 : coarseDigitOhm;
+  return 10 ** -most;
+}
+
+function saysAll(pairs: readonly Reading[]): boolean {
+  return pairs.some((one) => /each|all|every|even|same|pairs/i.test(one.said));
+}

@@ -1,0 +1,177 @@
+import type { Reading } from "../model.ts";
+import { absolutePaFromGauge } from "../physics/absolute-pressure.ts";
+import { ambientPaFromAltitude } from "../physics/ambient-pressure.ts";
+import { standardAtmospherePa } from "../physics/constants.ts";
+import { type Refrigerant, refrigerantNamed } from "../physics/refrigerant.ts";
+import { saturationCel } from "../physics/saturation-temperature.ts";
+import type { QuantityName } from "../quantities/list.ts";
+import type { Place } from "../vocabulary.ts";
+import { clauseOf } from "./clause.ts";
+import { given } from "./given.ts";
+import { isBound, numberOf } from "./pick.ts";
+import type { Scene } from "./scene.ts";
+import { isAtRest, isNitrogen } from "./standing.ts";
+
+/** One running refrigerant circuit as it was last read; pressures absolute. */
+export interface Circuit {
+  readonly about: string;
+  readonly refrigerant?: Refrigerant;
+  readonly ambientPa: number;
+  readonly suctionPa?: number;
+  readonly suctionCel?: number;
+  /** at the liquid line where it was read there, else at the discharge */
+  readonly highPa?: number;
+  readonly highPlace?: "liquid" | "discharge";
+  readonly liquidCel?: number;
+  readonly dischargeCel?: number;
+  /** dew point at the suction pressure, or the gauge's own reading of it */
+  readonly evaporatingCel?: number;
+  /** bubble point and dew point at the high pressure */
+  readonly bubbleCel?: number;
+  readonly dewCel?: number;
+  /** as the technician worked it out */
+  readonly saidSuperheatK?: number;
+  readonly saidSubcoolingK?: number;
+}
+
+/** Air pressure at the site; sea level where the site's altitude is not known. */
+export function ambientPaAt(scene: Scene): number {
+  return ambientPaFromAltitude(scene.site.altitude_m ?? 0) ?? standardAtmospherePa;
+}
+
+/** Absolute pressure of a reading, by its own reference. */
+export function absolutePaOf(reading: Reading, ambientPa: number): number | undefined {
+  const value = numberOf(reading);
+  if (value === undefined) return undefined;
+  return reading.reference === "absolute" ? value : absolutePaFromGauge(value, ambientPa);
+}
+
+/** The refrigerant in it; undefined where it is not known or not in the tables. */
+export function refrigerantOf(scene: Scene): Refrigerant | undefined {
+  return scene.facts.refrigerant === undefined
+    ? undefined
+    : refrigerantNamed(scene.facts.refrigerant);
+}
+
+const circuitSubject = /circuit|compressor|system|stage|unit/;
+
+/** The circuits that the readings speak of; one, "system", where no circuit is named. */
+export function circuitsOf(scene: Scene): Circuit[] {
+  const gas = scene.readings.filter((one) => isGas(one) && !isBound(one) && isRunning(scene, one));
+  const named = [...new Set(gas.flatMap((one) => one.subject ?? []))].filter((one) =>
+    circuitSubject.test(one),
+  );
+  if (named.length === 0) return gas.length === 0 ? [] : [circuitFrom("system", gas, scene)];
+  return named.map((about) =>
+    circuitFrom(
+      about,
+      gas.filter((one) => one.subject === about || (named.length === 1 && !one.subject)),
+      scene,
+    ),
+  );
+}
+
+function isRunning(scene: Scene, reading: Reading): boolean {
+  return !isAtRest(scene, reading) && !isNitrogen(scene, reading);
+}
+
+const gasPlaces: readonly (Place | undefined)[] = [
+  "suction",
+  "discharge",
+  "liquid",
+  "suction_saturation",
+  "discharge_saturation",
+  "evaporator_out",
+  "condenser_out",
+];
+
+function isGas(reading: Reading): boolean {
+  if (reading.quantity === "superheat" || reading.quantity === "subcooling") return true;
+  const kinds: readonly QuantityName[] = ["pressure", "temperature"];
+  return kinds.includes(reading.quantity) && gasPlaces.includes(reading.at);
+}
+
+function circuitFrom(about: string, gas: readonly Reading[], scene: Scene): Circuit {
+  const ambientPa = ambientPaAt(scene);
+  const refrigerant = refrigerantOf(scene);
+  const pressure = (at: Place) => {
+    const reading = last(gas, "pressure", at);
+    return reading === undefined ? undefined : absolutePaOf(reading, ambientPa);
+  };
+  const cel = (...at: Place[]) => numberAt(lastAt(gas, "temperature", at));
+  const suctionPa = pressure("suction");
+  const liquidPa = pressure("liquid");
+  const highPa = liquidPa ?? pressure("discharge");
+  const highPlace =
+    highPa === undefined ? undefined : liquidPa === undefined ? "discharge" : "liquid";
+  return {
+    about,
+    ambientPa,
+    ...given({
+      refrigerant,
+      suctionPa,
+      highPa,
+      highPlace,
+      suctionCel: numberAt(suctionLine(gas, scene)),
+      liquidCel: numberAt(liquidLine(gas, scene)),
+      dischargeCel: cel("discharge"),
+      evaporatingCel: saturation(refrigerant, "dew", suctionPa) ?? cel("suction_saturation"),
+      bubbleCel: saturation(refrigerant, "bubble", highPa) ?? cel("discharge_saturation"),
+      dewCel: saturation(refrigerant, "dew", highPa) ?? cel("discharge_saturation"),
+      saidSuperheatK: numberAt(gas.findLast((one) => one.quantity === "superheat")),
+      saidSubcoolingK: numberAt(gas.findLast((one) => one.quantity === "subcooling")),
+    }),
+  };
+}
+
+function saturation(
+  refrigerant: Refrigerant | undefined,
+  line: "bubble" | "dew",
+  pa: number | undefined,
+): number | undefined {
+  return refrigerant === undefined || pa === undefined
+    ? undefined
+    : saturationCel(refrigerant, line, pa);
+}
+
+function numberAt(reading: Reading | undefined): number | undefined {
+  return reading === undefined ? undefined : numberOf(reading);
+}
+
+function last(gas: readonly Reading[], quantity: QuantityName, at: Place): Reading | undefined {
+  return gas.findLast((one) => one.quantity === quantity && one.at === at);
+}
+
+function lastAt(
+  gas: readonly Reading[],
+  quantity: QuantityName,
+  places: readonly Place[],
+): Reading | undefined {
+  for (const at of places) {
+    const found = last(gas, quantity, at);
+    if (found !== undefined) return found;
+  }
+  return undefined;
+}
+
+/** The suction line, at the compressor where both ends were read; not inside a reversing valve. */
+function suctionLine(gas: readonly Reading[], scene: Scene): Reading | undefined {
+  const lines = gas.filter((one) => !/reversing|4.?way|four.?way/.test(clauseOf(scene, one)));
+  return lastAt(lines, "temperature", ["suction", "evaporator_out"]);
+}
+
+/** Past a component the liquid has lost pressure, and its temperature speaks of that instead. */
+export const pastComponent =
+  /\b(after|past|downstream|leaving|out of|outlet|other side|at the (valve|txv|indoor|evap)|valve inlet|before the (valve|txv))\b/;
+
+/** The liquid line at the condenser: of several, the latest note's first that is not past something. */
+function liquidLine(gas: readonly Reading[], scene: Scene): Reading | undefined {
+  const liquids = gas.filter((one) => one.quantity === "temperature" && one.at === "liquid");
+  const near = liquids.filter((one) => !pastComponent.test(clauseOf(scene, one)));
+  const usable = near.length > 0 ? near : liquids;
+  const note = scene.notes.findLast((each) => usable.some((one) => each.readings.includes(one)));
+  return (
+    usable.find((one) => note?.readings.includes(one) === true) ??
+    last(gas, "temperature", "condenser_out")
+  );
+}
