@@ -20,7 +20,10 @@ export const status: Answer = (input) =>
 
 function allJobs(input: ReplyInput): string {
   const open = input.jobs.filter((j) => j.status !== "done");
-  const done = input.jobs.filter((j) => j.status === "done");
+  const today = localTime(input.message.at, input.time_zone)?.date;
+  const done = input.jobs.filter(
+    (j) => j.status === "done" && localTime(j.status_at, input.time_zone)?.date === today,
+  );
   const lines = open.slice(0, mostLines - 2).map((job) => statusLine(input, job));
   const more = open.length - lines.length;
   return [
