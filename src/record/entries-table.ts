@@ -15,6 +15,8 @@ export interface Draft {
   readonly who: string;
   readonly platform: string;
   readonly message: string;
+  readonly channel?: string;
+  readonly thread?: string;
   readonly text: string;
   readonly facts: Facts;
 }
@@ -68,8 +70,7 @@ export function appendEntry(store: Store, draft: Draft, salt: string): Entry {
     link.words,
     hashLink(link, last?.hash ?? ""),
   );
-  const { job, at, who, platform, message, text } = draft;
-  return { job, place, at, who, platform, message, text, facts: draft.facts };
+  return { ...draft, place };
 }
 
 /** Every entry as it was written, in the order of writing. */
@@ -105,7 +106,22 @@ function toEntry(store: Store, link: Link, people: ReadonlyMap<number, string>):
     who: people.get(link.person) ?? `person ${link.person}`,
     platform: link.platform,
     message: link.message,
+    ...placeOf(store, link),
     ...(spoken === undefined ? {} : { text: spoken.text }),
     facts,
   };
+}
+
+const placeSchema = z.object({ channel: z.string(), thread: z.string().nullable() }).optional();
+
+function placeOf(store: Store, link: Link): Pick<Entry, "channel" | "thread"> {
+  const found = placeSchema.parse(
+    sql(store, "SELECT channel, thread FROM inbox WHERE platform = ? AND id = ?").get(
+      link.platform,
+      link.message,
+    ),
+  );
+  if (found === undefined) return {};
+  const { channel, thread } = found;
+  return thread === null ? { channel } : { channel, thread };
 }

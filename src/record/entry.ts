@@ -78,6 +78,9 @@ export interface Entry {
   readonly who: string;
   readonly platform: string;
   readonly message: string;
+  /** where it was written; absent where no message stands behind the entry */
+  readonly channel?: string;
+  readonly thread?: string;
   /** the message's words; absent once erased */
   readonly text?: string;
   readonly facts: Facts;

@@ -56,8 +56,8 @@ export function unpackFacts(
   const unpack = (value: Json, parent: Json): Json => {
     if (Array.isArray(value)) return value.map((item) => unpack(item, value));
     if (!isRecord(value)) return value;
-    if (typeof value["word"] === "number") return strings?.[value["word"]] ?? erasedText;
-    if (value["cut"] === true) {
+    if (typeof value.word === "number") return strings?.[value.word] ?? erasedText;
+    if (value.cut === true) {
       return text === undefined ? erasedText : cut(text, spansOf(parent));
     }
     return Object.fromEntries(
@@ -68,9 +68,9 @@ export function unpackFacts(
 }
 
 function spansOf(parent: Json): readonly (readonly [number, number])[] {
-  if (!isRecord(parent) || !Array.isArray(parent["spans"])) return [];
+  if (!isRecord(parent) || !Array.isArray(parent.spans)) return [];
   const spans: (readonly [number, number])[] = [];
-  for (const span of parent["spans"]) {
+  for (const span of parent.spans) {
     if (!Array.isArray(span)) continue;
     const [from, to]: unknown[] = span;
     if (typeof from === "number" && typeof to === "number") spans.push([from, to]);

@@ -1,0 +1,32 @@
+import { serve } from "../serve.ts";
+import { terminal } from "../terminal/main.ts";
+import type { Command } from "./command.ts";
+import { withBot } from "./open-db.ts";
+
+const defaultStore = "readback.db";
+
+/** The chat on this terminal, on a store made on first start. */
+export const chatCommand: Command = {
+  name: "chat",
+  usage: "[--db FILE]",
+  about: "opens a chat on this terminal",
+  options: {
+    db: { type: "string", about: `the store, ${defaultStore} unless told` },
+    as: { type: "string", about: "your name in the chat" },
+    role: { type: "string", about: "tech, dispatcher or office" },
+  },
+  words: [0, 0],
+  run: async (given, io) => {
+    const options = { ...given.options, db: given.options.db ?? defaultStore };
+    return withBot({ ...given, options }, io, {
+      readonly: false,
+      run: async (bot) => {
+        const config = { person: given.options.as, role: given.options.role };
+        const problem = await serve(bot, [{ platform: terminal, config }], { log: io.complain });
+        if (problem === undefined) return 0;
+        io.complain(problem.problem);
+        return 2;
+      },
+    });
+  },
+};

@@ -1,0 +1,51 @@
+import { z } from "zod";
+import type { Understood } from "../../src/model.ts";
+import { type Context, follow, startContext } from "../../src/read/context.ts";
+import { read } from "../../src/read/read.ts";
+import type { Command } from "./command.ts";
+import { isoTime, lineId, unitHabit } from "./input-shapes.ts";
+import { answerLines } from "./lines.ts";
+
+const shape = z.object({
+  id: lineId.optional(),
+  text: z.string(),
+  before: z.array(z.string()).optional(),
+  units: unitHabit.optional(),
+  at: isoTime.optional(),
+});
+
+function readLine(line: z.infer<typeof shape>): unknown {
+  const start = startContext(line.units ?? "us", line.at);
+  const context = (line.before ?? []).reduce<Context>(
+    (known, text) => follow(known, read(text, known)),
+    start,
+  );
+  return { id: line.id ?? null, ...shown(read(line.text, context)) };
+}
+
+function shown({ readings, statements, unread, ask, skipped }: Understood): object {
+  return { readings, statements, unread, ask, skipped };
+}
+
+/** What is understood of each text. */
+export const readCommand: Command = {
+  name: "read",
+  usage: '["some text"]',
+  about:
+    "reads notes (NDJSON lines on standard input, or the words given) and prints what is understood",
+  options: { units: { type: "string", about: "us or si: the company's habit, with words" } },
+  words: [0, Number.POSITIVE_INFINITY],
+  run: async (given, io) => {
+    if (given.words.length === 0) return answerLines(io, shape, readLine);
+    const units = unitHabit.optional().safeParse(given.options.units);
+    if (!units.success) {
+      io.complain("--units is us or si.");
+      return 2;
+    }
+    const line = { id: "1", text: given.words.join(" ") };
+    io.line(
+      JSON.stringify(readLine(units.data === undefined ? line : { ...line, units: units.data })),
+    );
+    return 0;
+  },
+};

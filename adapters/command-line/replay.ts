@@ -1,0 +1,138 @@
+import { createHash } from "node:crypto";
+import { createReadStream, statSync } from "node:fs";
+import type { Readable } from "node:stream";
+import { z } from "zod";
+import { type Bot, jobOf, receive, tick, work } from "../../src/bot.ts";
+import type { Message } from "../../src/model.ts";
+import { answersTo, markOut, type OutboxRow } from "../../src/record/outbox.ts";
+import type { Command, Exit, Io } from "./command.ts";
+import { isoTime } from "./input-shapes.ts";
+import { linesOf, parseLine } from "./lines.ts";
+import { dbOption, withBot } from "./open-db.ts";
+
+const platform = "replay";
+
+const shape = z.object({
+  id: z.string().min(1),
+  at: isoTime,
+  channel: z.string().min(1),
+  thread: z.string().min(1).nullish(),
+  person: z.string().min(1),
+  role: z.enum(["tech", "dispatcher", "office"]).default("tech"),
+  text: z.string().default(""),
+  edits: z.string().min(1).nullish(),
+  deletes: z.string().min(1).nullish(),
+  files: z
+    .array(z.object({ name: z.string(), type: z.string(), bytes_base64: z.base64() }))
+    .nullish(),
+});
+type Line = z.infer<typeof shape>;
+
+function messageOf(line: Line): { readonly message: Message; readonly bytes: readonly Buffer[] } {
+  const bytes = (line.files ?? []).map((file) => Buffer.from(file.bytes_base64, "base64"));
+  const files = (line.files ?? []).map(({ name, type }, index) => {
+    const content = bytes[index] ?? Buffer.alloc(0);
+    const sha256 = createHash("sha256").update(content).digest("hex");
+    return { name, type, size: content.length, sha256 };
+  });
+  const { id, at, channel, person, role, text } = line;
+  const message: Message = {
+    platform,
+    id,
+    at,
+    channel,
+    person,
+    role,
+    text,
+    files,
+    ...(line.thread == null ? {} : { thread: line.thread }),
+    ...(line.edits == null ? {} : { edits: line.edits }),
+    ...(line.deletes == null ? {} : { deletes: line.deletes }),
+  };
+  return { message, bytes };
+}
+
+function shown(row: OutboxRow): object {
+  const { id, channel, thread, text, files, edits } = row;
+  return {
+    id,
+    channel,
+    ...(thread === undefined ? {} : { thread }),
+    text,
+    files: files.map(({ name, type, size }) => ({ name, type, size })),
+    ...(edits === undefined ? {} : { edits }),
+  };
+}
+
+/** One line of the script: clocks that came due before it, then the message and what is said to it. */
+function play(bot: Bot, line: Line, io: Io): Exit {
+  const { message, bytes } = messageOf(line);
+  const clocks = tick(bot, message.at);
+  receive(bot, { message, bytes });
+  const results = work(bot);
+  // an answer that was not told before a crash is told now
+  const rows = answersTo(bot.store, platform, message.id).filter(
+    ({ state, kind }) => state !== "sent" && kind === "reply",
+  );
+  const failed = results.find((result) => result.message.id === message.id)?.error;
+  io.line(
+    JSON.stringify({
+      id: message.id,
+      job: jobOf(bot, message),
+      replies: rows.map(shown),
+      ...(clocks.length === 0 ? {} : { clocks }),
+      ...(failed === undefined
+        ? {}
+        : { error: "This message could not be worked on; it is kept." }),
+    }),
+  );
+  for (const row of rows) markOut(bot.store, row.id, { state: "sent" });
+  if (failed === undefined) return 0;
+  io.complain(failed);
+  return 1;
+}
+
+/** Plays a scripted chat into a store. */
+export const replayCommand: Command = {
+  name: "replay",
+  usage: "FILE --db DB",
+  about:
+    "plays a scripted chat (NDJSON, one message a line; - is standard input) and prints the replies",
+  options: dbOption,
+  words: [1, 1],
+  run: async (given, io) => {
+    const [file = "-"] = given.words;
+    const input = source(file, io);
+    if (typeof input === "string") {
+      io.complain(input);
+      return 2;
+    }
+    return withBot(given, io, {
+      readonly: false,
+      run: async (bot) => {
+        let exit: Exit = 0;
+        for await (const text of linesOf(input)) {
+          if (text.trim() === "") continue;
+          const parsed = parseLine(text, shape);
+          if (parsed.ok) {
+            if (play(bot, parsed.value, io) !== 0) exit = 1;
+          } else {
+            exit = 1;
+            io.line(JSON.stringify({ id: parsed.id, error: parsed.error }));
+          }
+        }
+        return exit;
+      },
+    });
+  },
+};
+
+function source(file: string, io: Io): Readable | string {
+  if (file === "-") return io.input;
+  try {
+    if (statSync(file).isFile()) return createReadStream(file);
+  } catch {
+    // told below
+  }
+  return `There is no file ${file}.`;
+}

@@ -1,0 +1,69 @@
+import type { Message, Understood } from "../model.ts";
+import { findMessage } from "../record/inbox.ts";
+import { openingFrom, opensJob } from "../record/opening.ts";
+import type { Store } from "../record/store.ts";
+import { type Plan, planNote } from "./file-note.ts";
+import { draftFor, noteFacts } from "./filing.ts";
+import type { Memory } from "./memory.ts";
+import { readNote } from "./read-note.ts";
+import { worldOf } from "./world.ts";
+
+const nothingRead: Understood = {
+  readings: [],
+  statements: [],
+  unread: [],
+  unread_spans: [],
+  ask: [],
+  skipped: [],
+};
+
+/** A message was removed: what it said no longer stands, in every job that it was filed on. */
+export function planDelete(memory: Memory, message: Message, original: string): Plan {
+  const jobs = jobsOf(memory, original);
+  const drafts = jobs.map((job) => draftFor(message, job, { kind: "delete", message: original }));
+  const [job] = jobs;
+  return {
+    understood: nothingRead,
+    opened: false,
+    drafts,
+    ...(job === undefined ? {} : { job }),
+  };
+}
+
+/** A message was rewritten: the new words are read in the old one's place and stand for it. */
+export function planEdit(
+  memory: Memory,
+  message: Message,
+  known: { readonly store: Store; readonly original: string },
+): Plan {
+  const { store, original } = known;
+  const first = findMessage(store, message.platform, original);
+  const [job] = jobsOf(memory, original);
+  if (job === undefined) {
+    // it was filed nowhere: now it may be
+    return planNote(memory, { ...message, at: first?.message.at ?? message.at });
+  }
+  const read = { text: message.text, at: first?.message.at ?? message.at };
+  const understood = readNote(memory, read, job);
+  const opened = memory.jobs.get(job)?.opened_by === original;
+  const said = understood.statements.find((statement) => statement.kind === "open_job");
+  const opens =
+    opened && (said !== undefined || opensJob(message.text))
+      ? openingFrom(message, said, worldOf(memory))
+      : undefined;
+  const facts = noteFacts(memory, message, {
+    understood,
+    job,
+    edits: original,
+    ...(opens === undefined ? {} : { opens }),
+  });
+  return { understood, job, opened: false, drafts: [draftFor(message, job, facts)] };
+}
+
+function jobsOf(memory: Memory, message: string): readonly number[] {
+  const jobs: number[] = [];
+  for (const [job, entries] of memory.entries) {
+    if (entries.some((entry) => entry.message === message)) jobs.push(job);
+  }
+  return jobs;
+}

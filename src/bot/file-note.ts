@@ -1,0 +1,125 @@
+import type { Message, Span, Statement, Understood } from "../model.ts";
+import type { Draft } from "../record/entries-table.ts";
+import { openingFrom, opensJob } from "../record/opening.ts";
+import type { Route } from "../record/route.ts";
+import { draftFor, isWork, noteFacts } from "./filing.ts";
+import { locate, locateWords } from "./locate.ts";
+import type { Memory } from "./memory.ts";
+import { readNote } from "./read-note.ts";
+import { undoFacts } from "./undo.ts";
+import { worldOf } from "./world.ts";
+
+/** What a message leads to. */
+export interface Plan {
+  readonly understood: Understood;
+  /** the job it belongs to */
+  readonly job?: number;
+  readonly opened: boolean;
+  readonly drafts: readonly Draft[];
+  /** it has something to file and nowhere to file it, or two places */
+  readonly problem?: Extract<Route, { kind: "ask" | "none" }>;
+}
+
+/** Plans what a new message adds, and to which job. */
+export function planNote(memory: Memory, message: Message): Plan {
+  const first = opensJob(message.text) ? readNote(memory, message, undefined) : undefined;
+  if (first !== undefined) return planOpening(memory, message, first);
+  const found = locate(memory, message);
+  const job = found.kind === "job" ? found.job : undefined;
+  const understood = readNote(memory, message, job);
+  if (understood.statements.some(({ kind }) => kind === "open_job")) {
+    return planOpening(memory, message, understood);
+  }
+  if (found.kind !== "job") {
+    const files = isWork(understood, message);
+    return { understood, opened: false, drafts: [], ...(files ? { problem: found } : {}) };
+  }
+  return planFiling(memory, message, { understood, found });
+}
+
+function planOpening(memory: Memory, message: Message, understood: Understood): Plan {
+  const said = understood.statements.find((statement) => statement.kind === "open_job");
+  const opens = openingFrom(message, said, worldOf(memory));
+  const job = Math.max(0, ...memory.entries.keys()) + 1;
+  const facts = noteFacts(memory, message, { understood, opens });
+  return { understood, job, opened: true, drafts: [draftFor(message, job, facts)] };
+}
+
+function planFiling(
+  memory: Memory,
+  message: Message,
+  read: { readonly understood: Understood; readonly found: Extract<Route, { kind: "job" }> },
+): Plan {
+  const { understood, found } = read;
+  const job = found.job;
+  const undo = undoFacts(memory, message, { understood, job });
+  if (undo !== undefined) {
+    return { understood, job, opened: false, drafts: [draftFor(message, job, undo)] };
+  }
+  const only = understood.statements.every(({ kind }) => kind === "question" || kind === "note");
+  const asks = understood.statements.some(({ kind }) => kind === "question");
+  if (!isWork(understood, message) && only) {
+    // talk by someone with a job in hand stays out of its record
+    if (!asks && found.by === "hand" && !isRemark(understood)) {
+      return { understood, opened: false, drafts: [] };
+    }
+    if (asks || !isRemark(understood)) return { understood, job, opened: false, drafts: [] };
+  }
+  const { here, elsewhere } = splitByJob(memory, message, read);
+  const drafts = [
+    ...(elsewhere.length > 0 && isEmpty(here)
+      ? []
+      : [draftFor(message, job, noteFacts(memory, message, { understood: here, job }))]),
+    ...elsewhere.map((part) =>
+      draftFor(message, part.job, noteFacts(memory, { ...message, files: [] }, part)),
+    ),
+  ];
+  return { understood, job: drafts[0]?.job ?? job, opened: false, drafts };
+}
+
+/** A remark with a number that was understood as something: a size, a model, a room. */
+function isRemark(understood: Understood): boolean {
+  return understood.statements.some(({ kind }) => kind === "note");
+}
+
+function isEmpty(understood: Understood): boolean {
+  return understood.readings.length === 0 && understood.statements.length === 0;
+}
+
+interface Part {
+  readonly job: number;
+  readonly understood: Understood;
+}
+
+/** "done at the daycare, heading to the chapel": each status goes to the job that it names. */
+function splitByJob(
+  memory: Memory,
+  message: Message,
+  read: { readonly understood: Understood; readonly found: Extract<Route, { kind: "job" }> },
+): { readonly here: Understood; readonly elsewhere: readonly Part[] } {
+  const { understood, found } = read;
+  const owner = (statement: Statement): number => {
+    if (statement.kind !== "status" || statement.where === undefined) return found.job;
+    const named = locateWords(memory, message, { words: statement.where, job: found.job });
+    return named?.kind === "job" ? named.job : found.job;
+  };
+  const owners = understood.statements.map(owner);
+  const others = [...new Set(owners)].filter((job) => job !== found.job);
+  const keep = (job: number): readonly Statement[] =>
+    understood.statements.filter((_, index) => owners[index] === job);
+  const nothing: readonly Span[] = [];
+  return {
+    here: { ...understood, statements: keep(found.job) },
+    elsewhere: others.map((job) => ({
+      job,
+      understood: {
+        readings: [],
+        statements: keep(job),
+        unread: [],
+        unread_spans: nothing,
+        ask: [],
+        skipped: [],
+      },
+    })),
+  };
+}

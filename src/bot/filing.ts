@@ -1,0 +1,87 @@
+import type { Message, Reading, Statement, Understood } from "../model.ts";
+import { correctedBy, inherit } from "../record/corrections.ts";
+import type { Draft } from "../record/entries-table.ts";
+import type { Facts, NoteFacts, Opening, Replaces } from "../record/entry.ts";
+import type { Memory } from "./memory.ts";
+
+/** An entry to append, written for a message. */
+export function draftFor(message: Message, job: number, facts: Facts): Draft {
+  const { at, person, platform, id, channel, thread, text } = message;
+  return {
+    job,
+    at,
+    who: person,
+    platform,
+    message: id,
+    channel,
+    ...(thread === undefined ? {} : { thread }),
+    text,
+    facts,
+  };
+}
+
+/** The facts of a note: what was read, with each correction tied to what it corrects. */
+export function noteFacts(
+  memory: Memory,
+  message: Message,
+  note: {
+    readonly understood: Understood;
+    readonly job?: number;
+    readonly opens?: Opening;
+    readonly edits?: string;
+  },
+): NoteFacts {
+  const { understood, job, opens, edits } = note;
+  const { readings, replaces } = corrected(memory, message, { readings: understood.readings, job });
+  const [asked] = understood.ask;
+  return {
+    kind: "note",
+    role: message.role,
+    ...(opens === undefined ? {} : { opens }),
+    readings,
+    statements: understood.statements,
+    unread: understood.unread_spans,
+    ...(asked === undefined ? {} : { asked }),
+    files: message.files,
+    replaces,
+    ...(edits === undefined ? {} : { edits }),
+  };
+}
+
+function corrected(
+  memory: Memory,
+  message: Message,
+  note: { readonly readings: readonly Reading[]; readonly job: number | undefined },
+): { readonly readings: readonly Reading[]; readonly replaces: readonly Replaces[] } {
+  const job = note.job === undefined ? undefined : memory.jobs.get(note.job);
+  const instant = Date.parse(message.at);
+  const replaces: Replaces[] = [];
+  const taken = new Set<string>();
+  const readings = note.readings.map((reading, index) => {
+    if (reading.corrects !== true || job === undefined) return reading;
+    const standing = job.readings.filter(
+      (old) =>
+        !taken.has(old.id) &&
+        old.message !== message.id &&
+        old.message !== message.edits &&
+        Date.parse(old.received) <= instant,
+    );
+    const was = correctedBy(reading, message.person, standing);
+    if (was === undefined) return reading;
+    taken.add(was.id);
+    replaces.push({ was: was.id, by: index });
+    return inherit(reading, was);
+  });
+  return { readings, replaces };
+}
+
+/** Whether a message holds anything for a job's record. */
+export function isWork(understood: Understood, message: Message): boolean {
+  return (
+    understood.readings.length > 0 || message.files.length > 0 || understood.statements.some(tells)
+  );
+}
+
+function tells(statement: Statement): boolean {
+  return statement.kind !== "note" && statement.kind !== "confirm" && statement.kind !== "question";
+}

@@ -1,0 +1,19 @@
+import { judge } from "../judge/judge.ts";
+import type { Job, Judgement } from "../model.ts";
+import { caseOf, earlierJobs } from "../record/case.ts";
+import { allJobs, type Memory } from "./memory.ts";
+
+export const noJudgement: Judgement = { findings: [], diagnosis: [], next: [], cautions: [] };
+
+/** Judges a job as it stands, at the time of the last message. */
+export function judgeJob(memory: Memory, job: Job, at: string): Judgement {
+  const judgement = judge(caseOf(job, memory.registry, earlierJobs(job, allJobs(memory)), at));
+  memory.judged.set(job.job, judgement);
+  return judgement;
+}
+
+/** The last judgement of a job, made anew where it isn't at hand. */
+export function lastJudgement(memory: Memory, job: Job): Judgement {
+  const last = job.timeline.at(-1)?.at ?? job.opened;
+  return memory.judged.get(job.job) ?? judgeJob(memory, job, last);
+}

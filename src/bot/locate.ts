@@ -1,0 +1,36 @@
+import type { Message } from "../model.ts";
+import { inHand } from "../record/hand.ts";
+import { namesIn } from "../record/names.ts";
+import { type Asked, jobNamed, type Route, route } from "../record/route.ts";
+import { type Memory, threadKey } from "./memory.ts";
+import { routables, worldOf } from "./world.ts";
+
+/** Where a message belongs, and what it names. */
+export function locate(memory: Memory, message: Message): Route {
+  return route(askedOf(memory, message), routables(memory));
+}
+
+/** The job that some words name, `job` itself where it fits; undefined where they name none. */
+export function locateWords(
+  memory: Memory,
+  message: Message,
+  some: { readonly words: string; readonly job: number },
+): Route | undefined {
+  const named = namesIn(some.words, worldOf(memory));
+  return jobNamed({ ...askedOf(memory, message), hand: some.job, named }, routables(memory));
+}
+
+function askedOf(memory: Memory, message: Message): Asked {
+  const { channel, thread, person, at } = message;
+  const instant = Date.parse(at);
+  const grips = [...memory.grips.values()]
+    .flat()
+    .filter((grip) => grip.channel === channel && grip.who === person);
+  return {
+    named: namesIn(message.text, worldOf(memory)),
+    thread: thread === undefined ? undefined : memory.threads.get(threadKey(channel, thread)),
+    hand: inHand(grips, instant),
+    person,
+    instant,
+  };
+}

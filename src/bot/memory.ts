@@ -1,0 +1,85 @@
+import type { Job, Judgement, Role } from "../model.ts";
+import { readEntries } from "../record/entries-table.ts";
+import type { Entry } from "../record/entry.ts";
+import { gripsOf, type PersonGrip } from "../record/grips.ts";
+import { foldJob } from "../record/job.ts";
+import { type Registry, readRegistry } from "../record/registry.ts";
+import { readSettings, type Settings } from "../record/settings.ts";
+import type { Store } from "../record/store.ts";
+
+/** Everything derived from the store that work needs again and again; the store can always make it anew. */
+export interface Memory {
+  readonly entries: Map<number, readonly Entry[]>;
+  readonly jobs: Map<number, Job>;
+  /** "channel\nthread" -> the job that it opened or named */
+  readonly threads: Map<string, number>;
+  readonly grips: Map<number, readonly PersonGrip[]>;
+  readonly judged: Map<number, Judgement>;
+  readonly roles: Map<string, Role>;
+  registry: Registry;
+  settings: Settings;
+}
+
+export const threadKey = (channel: string, thread: string): string => `${channel}\n${thread}`;
+
+export function remember(store: Store): Memory {
+  const memory: Memory = {
+    entries: new Map(),
+    jobs: new Map(),
+    threads: new Map(),
+    grips: new Map(),
+    judged: new Map(),
+    roles: new Map(),
+    registry: readRegistry(store),
+    settings: readSettings(store),
+  };
+  const entries = readEntries(store);
+  for (const entry of entries) append(memory, entry);
+  for (const job of memory.entries.keys()) refold(memory, job);
+  return memory;
+}
+
+/** Takes in what was just appended. */
+export function learn(memory: Memory, entries: readonly Entry[]): void {
+  for (const entry of entries) append(memory, entry);
+  for (const job of new Set(entries.map((entry) => entry.job))) refold(memory, job);
+}
+
+/** Forgets everything and reads it again: after a step that was rolled back, or an import. */
+export function relearn(memory: Memory, store: Store): void {
+  const fresh = remember(store);
+  for (const key of ["entries", "jobs", "threads", "grips", "judged", "roles"] as const) {
+    memory[key].clear();
+  }
+  fresh.entries.forEach((value, key) => memory.entries.set(key, value));
+  fresh.jobs.forEach((value, key) => memory.jobs.set(key, value));
+  fresh.threads.forEach((value, key) => memory.threads.set(key, value));
+  fresh.grips.forEach((value, key) => memory.grips.set(key, value));
+  fresh.roles.forEach((value, key) => memory.roles.set(key, value));
+  memory.registry = fresh.registry;
+  memory.settings = fresh.settings;
+}
+
+function append(memory: Memory, entry: Entry): void {
+  memory.entries.set(entry.job, [...(memory.entries.get(entry.job) ?? []), entry]);
+  const { facts } = entry;
+  if (facts.kind !== "note") return;
+  memory.roles.set(entry.who, facts.role);
+  if (entry.channel === undefined || entry.thread === undefined) return;
+  const key = threadKey(entry.channel, entry.thread);
+  // the first job of a thread keeps it, unless another is opened in it
+  if (facts.opens !== undefined || !memory.threads.has(key)) memory.threads.set(key, entry.job);
+}
+
+function refold(memory: Memory, number: number): void {
+  const entries = memory.entries.get(number) ?? [];
+  const job = foldJob(entries);
+  if (job === undefined) memory.jobs.delete(number);
+  else memory.jobs.set(number, job);
+  memory.grips.set(number, gripsOf(entries));
+}
+
+/** All jobs, oldest number first. */
+export function allJobs(memory: Memory): readonly Job[] {
+  return [...memory.jobs.values()].sort((a, b) => a.job - b.job);
+}

@@ -1,0 +1,41 @@
+import type { Message, Understood } from "../model.ts";
+import { type Context, follow, startContext } from "../read/context.ts";
+import { read } from "../read/read.ts";
+import type { NoteFacts } from "../record/entry.ts";
+import { standingOf } from "../record/standing.ts";
+import type { Memory } from "./memory.ts";
+
+/** Reads a message in the context of what stands before it in its job; alone where it has none. */
+export function readNote(
+  memory: Memory,
+  message: Pick<Message, "text" | "at">,
+  job: number | undefined,
+): Understood {
+  return read(message.text, contextOf(memory, job, message.at));
+}
+
+function contextOf(memory: Memory, job: number | undefined, at: string): Context {
+  const start = startContext(memory.settings.units, at);
+  if (job === undefined) return start;
+  const instant = Date.parse(at);
+  const before = standingOf(memory.entries.get(job) ?? []).filter(
+    (note) => note.fate === "stands" && note.instant < instant,
+  );
+  const context = before.reduce<Context>(
+    (known, { note, entry }) => follow(known, understoodOf(note, entry.text ?? "")),
+    start,
+  );
+  return { ...context, at };
+}
+
+/** What a kept note understood, as the reader gave it. */
+function understoodOf(note: NoteFacts, text: string): Understood {
+  return {
+    readings: note.readings,
+    statements: note.statements,
+    unread: note.unread.map(([from, to]) => text.slice(from, to)),
+    unread_spans: note.unread,
+    ask: note.asked === undefined ? [] : [note.asked],
+    skipped: [],
+  };
+}

@@ -1,0 +1,114 @@
+import type { Job, JobReading, JobStatement, Judgement, Message, ReplyInput } from "../model.ts";
+import { earlierJobs, equipmentOf, siteOf } from "../record/case.ts";
+import { isCurrent } from "../record/readings.ts";
+import type { Plan } from "./file-note.ts";
+import { noJudgement } from "./judge-job.ts";
+import { allJobs, type Memory, threadKey } from "./memory.ts";
+
+export interface Worked {
+  readonly message: Message;
+  readonly plan: Plan;
+  /** the job as it was before this message */
+  readonly was: Job | undefined;
+  readonly before: Judgement | undefined;
+  readonly now: Judgement | undefined;
+  readonly cautioned: readonly string[];
+}
+
+/** Gathers what the reply to a message is made from. */
+export function replyInput(memory: Memory, worked: Worked): ReplyInput {
+  const { message, plan, was } = worked;
+  const job = plan.job === undefined ? undefined : memory.jobs.get(plan.job);
+  const jobs = allJobs(memory);
+  const { thread, channel } = message;
+  const inThread = thread !== undefined && memory.threads.has(threadKey(channel, thread));
+  return {
+    message,
+    understood: plan.understood,
+    ...(job === undefined ? {} : { job }),
+    readings: job?.readings.filter((reading) => reading.message === message.id) ?? [],
+    replaced: replacedIn(was, job),
+    withdrawn: withdrawnIn(was, job),
+    confirmed: [],
+    released: [],
+    judgement: worked.now ?? noJudgement,
+    before: worked.before ?? noJudgement,
+    equipment: job === undefined ? {} : equipmentOf(job, memory.registry),
+    site: job === undefined ? {} : siteOf(job, memory.registry),
+    earlier: job === undefined ? [] : earlierJobs(job, jobs),
+    jobs,
+    opened: plan.opened,
+    late: isLate(message, was),
+    addressed: inThread || /\b(?:readback|bot)\b/i.test(message.text),
+    ...(plan.problem === undefined
+      ? {}
+      : { routing: { candidates: candidatesOf(memory, plan.problem) } }),
+    cautioned: worked.cautioned,
+    codes: memory.registry.codes,
+    units: memory.settings.units,
+    time_zone: memory.settings.time_zone ?? offsetOf(message.at),
+    names: namesOf(memory),
+  };
+}
+
+function candidatesOf(memory: Memory, problem: NonNullable<Plan["problem"]>): readonly Job[] {
+  if (problem.kind === "none") return [];
+  return allJobs(memory).filter((job) => problem.candidates.includes(job.job));
+}
+
+/** Readings that stood before and don't now. */
+function replacedIn(was: Job | undefined, job: Job | undefined): ReplyInput["replaced"] {
+  if (was === undefined || job === undefined) return [];
+  const now = new Map(job.readings.map((reading) => [reading.id, reading]));
+  return was.readings.flatMap((old) => {
+    const after = now.get(old.id);
+    if (!isCurrent(old) || after === undefined || isCurrent(after)) return [];
+    const by = after.replaced_by === undefined ? undefined : now.get(after.replaced_by);
+    return [by === undefined ? { old } : { old, by }];
+  });
+}
+
+function withdrawnIn(was: Job | undefined, job: Job | undefined): readonly JobStatement[] {
+  if (was === undefined || job === undefined) return [];
+  const key = ({ message, statement }: JobStatement): string =>
+    `${message} ${statement.kind} ${JSON.stringify(statement.spans)}`;
+  const stands = (line: JobStatement): boolean => line.undone !== true && line.deleted !== true;
+  const now = new Set(job.statements.filter(stands).map(key));
+  return was.statements.filter((line) => stands(line) && !now.has(key(line)));
+}
+
+function isLate(message: Message, was: Job | undefined): boolean {
+  const last = was?.timeline.at(-1);
+  return last !== undefined && Date.parse(message.at) < Date.parse(last.at);
+}
+
+/** "-05:00" of an ISO time. */
+export function offsetOf(at: string): string {
+  const offset = /(?:Z|[+-]\d{2}:\d{2})$/.exec(at)?.[0] ?? "+00:00";
+  return offset === "Z" ? "+00:00" : offset;
+}
+
+export function namesOf(memory: Memory): Readonly<Record<string, string>> {
+  const known = memory.registry.people;
+  const names = [...memory.roles.keys()].map((person): [string, string] => {
+    const entry = known.find(
+      ({ name, nickname }) =>
+        name.toLowerCase() === person.toLowerCase() ||
+        nickname?.toLowerCase() === person.toLowerCase(),
+    );
+    return [person, entry?.nickname ?? entry?.name ?? capital(person)];
+  });
+  return Object.fromEntries(names);
+}
+
+/** "sorrel" is said "Sorrel"; a platform's id stays as it is. */
+function capital(person: string): string {
+  return /^\p{Ll}[\p{L}'-]*$/u.test(person)
+    ? person.charAt(0).toUpperCase() + person.slice(1)
+    : person;
+}
+
+/** Ids of readings that a message left standing. */
+export function standingOfMessage(job: Job, message: string): readonly JobReading[] {
+  return job.readings.filter((reading) => reading.message === message && isCurrent(reading));
+}

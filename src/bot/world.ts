@@ -1,0 +1,45 @@
+import type { World } from "../record/names.ts";
+import type { Routable } from "../record/route.ts";
+import { allJobs, type Memory } from "./memory.ts";
+
+export interface KnownWorld extends World {
+  readonly people: readonly string[];
+}
+
+/** Every name that a message may use: the office's files and what the jobs brought up. */
+export function worldOf(memory: Memory): KnownWorld {
+  const { registry } = memory;
+  const jobs = allJobs(memory);
+  const sites = [
+    ...registry.sites.map((site) => site.name),
+    ...registry.equipment.map((unit) => unit.site),
+    ...jobs.map((job) => job.site),
+  ].filter((name) => typeof name === "string");
+  const units = jobs.flatMap(({ equipment, site }) =>
+    equipment === null ? [] : [{ tag: equipment, ...(site === null ? {} : { site }) }],
+  );
+  const people = [...memory.roles.keys(), ...registry.people.map((person) => person.name)];
+  return {
+    sites: [...new Set(sites)],
+    equipment: [...registry.equipment, ...units],
+    people: [...new Set(people)],
+  };
+}
+
+/** Jobs as routing sees them, with the tags and rooms around each. */
+export function routables(memory: Memory): readonly Routable[] {
+  return allJobs(memory).map((job) => {
+    const around = memory.registry.equipment.filter((unit) => unit.site === job.site);
+    return {
+      job: job.job,
+      site: job.site,
+      equipment: job.equipment,
+      status: job.status,
+      opened: job.opened,
+      people: job.people,
+      ...(job.assigned === undefined ? {} : { assigned: job.assigned }),
+      tags: around.flatMap(({ tag }) => (tag === undefined ? [] : [tag])),
+      places: around.flatMap((unit) => unit.places ?? []),
+    };
+  });
+}

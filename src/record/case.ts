@@ -1,0 +1,97 @@
+import type { Case, CaseNote, EquipmentFacts, Job, PastCase, SiteFacts } from "../model.ts";
+import { plainTag } from "./names.ts";
+import { isCurrent } from "./readings.ts";
+import type { Registry } from "./registry.ts";
+
+/** What the office's files say of a job's unit; its tag and site alone where they say nothing. */
+export function equipmentOf(job: Job, registry: Registry): EquipmentFacts {
+  const tag = job.equipment === null ? undefined : plainTag(job.equipment);
+  const same = registry.equipment.filter(
+    (unit) => unit.tag !== undefined && plainTag(unit.tag) === tag,
+  );
+  const here = same.find((unit) => unit.site === job.site);
+  return (
+    here ?? {
+      ...(job.equipment === null ? {} : { tag: job.equipment }),
+      ...(job.site === null ? {} : { site: job.site }),
+    }
+  );
+}
+
+/** What the office's files say of a job's site, with the tree of its units and rooms. */
+export function siteOf(job: Job, registry: Registry): SiteFacts {
+  const site = registry.sites.find(({ name }) => name === job.site);
+  const units = registry.equipment.filter((unit) => unit.site === job.site);
+  const tree = units.flatMap(({ tag, parent, kind, places }) =>
+    tag === undefined
+      ? []
+      : [
+          {
+            tag,
+            ...(parent === undefined ? {} : { parent }),
+            ...(kind === undefined ? {} : { kind }),
+            ...(places === undefined ? {} : { places }),
+          },
+        ],
+  );
+  return {
+    ...(site ?? (job.site === null ? {} : { name: job.site })),
+    ...(tree.length === 0 ? {} : { tree }),
+  };
+}
+
+/** A job and all that is known around it, for judging: only what stands and is not doubted. */
+export function caseOf(job: Job, registry: Registry, earlier: readonly Job[], at: string): Case {
+  return {
+    equipment: equipmentOf(job, registry),
+    site: siteOf(job, registry),
+    notes: caseNotes(job),
+    history: earlier.map(pastCase),
+    codes: registry.codes,
+    at,
+  };
+}
+
+function pastCase(job: Job): PastCase {
+  return {
+    job: job.job,
+    ...(job.status === "open" ? {} : { closed: job.status_at }),
+    ...(job.equipment === null ? {} : { equipment: job.equipment }),
+    notes: caseNotes(job),
+  };
+}
+
+function caseNotes(job: Job): readonly CaseNote[] {
+  const notes = job.timeline.map(({ message, at, who, says }): CaseNote => {
+    const readings = job.readings.filter(
+      (reading) => reading.message === message && isCurrent(reading) && reading.doubtful !== true,
+    );
+    const statements = job.statements.filter(
+      (line) => line.message === message && line.undone !== true && line.deleted !== true,
+    );
+    return {
+      at,
+      who,
+      readings,
+      statements: statements.map((line) => line.statement),
+      text: says,
+    };
+  });
+  return notes;
+}
+
+/** Earlier jobs on the same unit of the same site, oldest first. */
+export function earlierJobs(job: Job, jobs: readonly Job[]): readonly Job[] {
+  if (job.site === null || job.equipment === null) return [];
+  const tag = plainTag(job.equipment);
+  return jobs
+    .filter(
+      (other) =>
+        other.job !== job.job &&
+        other.site === job.site &&
+        other.equipment !== null &&
+        plainTag(other.equipment) === tag &&
+        Date.parse(other.opened) < Date.parse(job.opened),
+    )
+    .sort((a, b) => Date.parse(a.opened) - Date.parse(b.opened));
+}

@@ -1,0 +1,29 @@
+import type { Entry } from "./entry.ts";
+import type { Grip } from "./hand.ts";
+import { standingOf } from "./standing.ts";
+
+export interface PersonGrip extends Grip {
+  readonly channel: string;
+  readonly who: string;
+}
+
+/** How the people of a job took it in hand and let it go, from what still stands. */
+export function gripsOf(entries: readonly Entry[]): readonly PersonGrip[] {
+  return standingOf(entries).flatMap(({ entry, note, instant, fate }): readonly PersonGrip[] => {
+    if (fate !== "stands" || note.role !== "tech" || entry.channel === undefined) return [];
+    if (note.opens !== undefined) return [];
+    const statuses = note.statements.flatMap((said) =>
+      said.kind === "status" ? [said.status] : [],
+    );
+    const kind = statuses.includes("left_site")
+      ? "drop"
+      : statuses.includes("on_site") || statuses.includes("on_the_way")
+        ? "take"
+        : "name";
+    const { job, message, channel, who } = entry;
+    // "left at 8, back at 9 on site": the last word counts
+    const last = statuses.at(-1);
+    const back = kind === "drop" && (last === "on_site" || last === "on_the_way");
+    return [{ job, message, channel, who, instant, kind: back ? "take" : kind }];
+  });
+}
