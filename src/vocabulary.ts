@@ -66,6 +66,16 @@ export const questions = [
   "how",
   "export",
   "help",
+  /** what the next person must know: "anything I should know before I take it over" */
+  "handover",
+  /** what to take along: "what do I need to bring" */
+  "bring",
+  /** two sentences for the customer: "tell the customer" */
+  "customer",
+  /** a value again: "what did we read on lead 3" */
+  "reading",
+  /** "who is at the library" */
+  "who",
 ] as const;
 export type QuestionName = (typeof questions)[number];
 
@@ -131,6 +141,13 @@ export const observations = [
   "safety_open",
   "sensor_reads_wrong",
   "cable_damaged",
+  "no_change",
+  "phase_sequence_reversed",
+  "line_work_done",
+  "oil_foams",
+  "bus_boosted",
+  "wet_weather",
+  "upstream_fuse_open",
   // refrigerant side
   "oil_stain",
   "leak_found",
@@ -171,6 +188,7 @@ export const observations = [
   "fans_turning",
   "fan_slow",
   "fan_hums",
+  "fan_starts_when_pushed",
   "fan_spins_free",
   "fan_stiff",
   "belt_broken",

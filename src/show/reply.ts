@@ -1,5 +1,6 @@
 import type { Job, ReplyInput } from "../model.ts";
 import { answers } from "./answers/list.ts";
+import { arrivalLines } from "./arrival.ts";
 import { wordsOfCheck } from "./check-words.ts";
 import { closingLines, leavingQuestion, statusOf, statusSentence } from "./closing.ts";
 import { dangerLine } from "./danger.ts";
@@ -66,6 +67,7 @@ function statusLines(input: ReplyInput, job: Job): readonly string[] {
   return [
     statusSentence(input, status, job),
     unread(input),
+    ...(status.status === "on_the_way" && !input.late ? arrivalLines(input, job) : []),
     ...closingLines(input, job),
     question(input, job),
   ];

@@ -1,12 +1,17 @@
 import type { QuestionName } from "../../vocabulary.ts";
 import type { Answer } from "./answer.ts";
+import { bring } from "./bring.ts";
+import { customer } from "./customer.ts";
 import { exportAnswer } from "./export.ts";
+import { handover } from "./handover.ts";
 import { help } from "./help.ts";
 import { history } from "./history.ts";
 import { how } from "./how.ts";
 import { next } from "./next.ts";
+import { reading } from "./reading.ts";
 import { status } from "./status.ts";
 import { summary } from "./summary.ts";
+import { who } from "./who.ts";
 import { why } from "./why.ts";
 
 /** Every question that can be asked in chat; a new one is its file, its name and a line here. */
@@ -19,4 +24,9 @@ export const answers = {
   how,
   export: exportAnswer,
   help,
+  handover,
+  bring,
+  customer,
+  reading,
+  who,
 } as const satisfies Record<QuestionName, Answer>;

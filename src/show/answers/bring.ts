@@ -1,0 +1,51 @@
+import type { Job, ReplyInput } from "../../model.ts";
+import { served } from "../board-order.ts";
+import { listed, sentence, unitName } from "../wording.ts";
+import type { Answer } from "./answer.ts";
+import { whichJob } from "./which-job.ts";
+
+/** What a check needs that is not in every bag. */
+const toolsOf: Readonly<Record<string, readonly string[]>> = {
+  insulation: ["insulation tester"],
+  polarization: ["insulation tester"],
+  start_current: ["clamp meter with peak hold"],
+  capacitor: ["capacitor of the same value"],
+  contactor: ["contactor of the same coil"],
+  superheat: ["gauges", "clamp thermometer"],
+  subcooling: ["gauges", "clamp thermometer"],
+  circuit_pattern: ["gauges", "clamp thermometer"],
+  evacuation: ["vacuum pump", "micron gauge"],
+  pressure_test: ["nitrogen and regulator", "soap"],
+  charge: ["scale", "refrigerant"],
+  airflow: ["manometer", "filters"],
+  temperature_split: ["wet bulb thermometer"],
+};
+
+/** The parts that the job waits for, and the tools that its open steps ask for. */
+export function thingsToBring(input: ReplyInput, job: Job): readonly string[] {
+  const parts = job.parts
+    .filter((p) => p.state !== "fitted")
+    .filter((p) => p.state === "ordered" || !served(job, p))
+    .filter((p) => !job.parts.some((f) => f.state === "fitted" && f.part === p.part))
+    .map((p) => [p.part, p.number].filter((w) => w !== undefined).join(" "));
+  const tools = input.judgement.next.slice(0, 2).flatMap((n) => toolsOf[n.check] ?? []);
+  return [...new Set([...parts, ...tools, ...circuitTools(input, job)])];
+}
+
+function circuitTools(input: ReplyInput, job: Job): readonly string[] {
+  const { circuit } = job.machine;
+  const gas = input.equipment.refrigerant ?? "refrigerant";
+  if (circuit === "nitrogen") return ["vacuum pump", "micron gauge", "scale", gas];
+  if (circuit === "vacuum") return ["micron gauge", "scale", gas];
+  if (circuit === "open" || circuit === "recovered")
+    return ["nitrogen and regulator", "vacuum pump"];
+  return [];
+}
+
+export const bring: Answer = (input) => {
+  const { job } = input;
+  if (job === undefined) return whichJob(input);
+  const things = thingsToBring(input, job);
+  if (things.length === 0) return `${unitName(job)}: nothing beyond the usual bag.`;
+  return sentence(`${unitName(job)}: bring ${listed(things)}`);
+};

@@ -1,0 +1,89 @@
+import type { Job, ReplyInput } from "../../model.ts";
+import { dayAndMonth } from "../days.ts";
+import { localTime } from "../local-time.ts";
+import { circuitWords, leadWords } from "../machine-words.ts";
+import {
+  clipped,
+  faultWords,
+  jobName,
+  likelihood,
+  listed,
+  personName,
+  sentence,
+  sentenceCase,
+} from "../wording.ts";
+import type { Answer } from "./answer.ts";
+import { whichJob } from "./which-job.ts";
+
+const mostLines = 8;
+
+/** What whoever takes the job over must know, read off the machine's state alone. */
+export const handover: Answer = (input) => {
+  const { job } = input;
+  return job === undefined ? whichJob(input) : handoverLines(input, job).join("\n");
+};
+
+/** At most eight lines, what can hurt first. */
+export function handoverLines(input: ReplyInput, job: Job): readonly string[] {
+  const { machine } = job;
+  const others = machine.locks.filter((lock) => lock.who !== input.message.person);
+  const owner = others[0];
+  return [
+    owner === undefined
+      ? ""
+      : `Hang your own lock before ${personName(owner.who, input.names)} takes one off, then prove it dead again.`,
+    sentenceCase(sentence(`${jobName(job)}: ${stateWords(job)}`)),
+    ...machine.locks.map((lock) => lockLine(input, lock)),
+    ...machine.bypasses.map((b) => sentence(`Bypassed: ${b.what}, since ${when(input, b.since)}`)),
+    causeLine(input),
+    lastWord(input, job),
+    ...job.clocks.slice(0, 1).map((c) => sentence(`A value is due at ${when(input, c.due)}`)),
+    openPartsLine(job),
+  ]
+    .filter((line) => line !== "")
+    .slice(0, mostLines);
+}
+
+function stateWords(job: Job): string {
+  const { power, leads, circuit } = job.machine;
+  const words = [
+    power === "unknown" ? "power not told" : `power ${power.replaceAll("_", " ")}`,
+    leadWords(leads),
+    circuitWords(circuit),
+  ];
+  return words.filter((word) => word !== "").join(", ");
+}
+
+function lockLine(input: ReplyInput, lock: Job["machine"]["locks"][number]): string {
+  const where = lock.where === undefined ? "" : ` at the ${lock.where}`;
+  return sentence(
+    `${personName(lock.who, input.names)}'s lock${where}, since ${when(input, lock.since)}`,
+  );
+}
+
+/** "09:20", with the day where it is another. */
+function when(input: ReplyInput, iso: string): string {
+  const moment = localTime(iso, input.time_zone);
+  const today = localTime(input.message.at, input.time_zone)?.date;
+  if (moment === undefined) return iso;
+  return moment.date === today ? moment.time : `${dayAndMonth(moment.date)} ${moment.time}`;
+}
+
+function causeLine(input: ReplyInput): string {
+  const named = input.judgement.diagnosis.filter((s) => likelihood(s) !== "ruled out").slice(0, 2);
+  const words = named.map((s) => `${likelihood(s)} ${faultWords(s.fault)}`);
+  return words.length === 0 ? "" : sentenceCase(sentence(listed(words)));
+}
+
+function lastWord(input: ReplyInput, job: Job): string {
+  const last = job.timeline.filter((t) => t.message !== input.message.id).at(-1);
+  if (last === undefined) return "";
+  const who = personName(last.who, input.names);
+  return sentence(`Last word, ${who} ${when(input, last.at)}: ${clipped(last.says, 14)}`);
+}
+
+function openPartsLine(job: Job): string {
+  const open = job.parts.filter((p) => p.state === "ordered" || p.state === "needed");
+  const words = open.map((p) => [p.part, p.number, p.state, p.due].filter((w) => w).join(" "));
+  return words.length === 0 ? "" : sentence(`Parts: ${words.slice(0, 3).join("; ")}`);
+}
