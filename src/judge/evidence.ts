@@ -35,18 +35,41 @@ export function findingEvidence(findings: readonly Finding[]): Evidence[] {
   );
 }
 
-/** Signs of what was seen or heard: an observation stands in the group that lists it. */
+/**
+ * Signs of what was seen or heard: an observation stands in the group that lists it. A test told in
+ * words ("windings even") is that test's sign.
+ */
 export function remarkEvidence(scene: Scene): Evidence[] {
   return scene.seen.flatMap((one) => {
+    const says = `said: ${one.said}`;
+    const test = toldTests[one.observation];
+    if (test !== undefined) return [{ sign: test, says }];
     const group = remarkGroups.get(one.observation);
-    if (group === undefined) return [];
-    return [{ sign: `${group}:${one.observation}`, says: `said: ${one.said}` }];
+    return group === undefined ? [] : [{ sign: `${group}:${one.observation}`, says }];
   });
 }
 
-/** Signs of what was repaired: the trade seldom mends what was sound. */
-export function repairEvidence(scene: Scene): Evidence[] {
-  return repairSigns(scene).map((one) => ({ sign: one.sign, says: `done: ${one.said}` }));
+/** Tests whose result was told in words. */
+const toldTests: Readonly<Record<string, string>> = {
+  windings_even: "winding:balanced",
+  insulation_fine: "insulation:sound",
+  continuity_to_ground: "insulation:ground_fault",
+  supply_fine: "supply:sound",
+  output_balanced: "output:balanced",
+  output_unbalanced: "output:unbalanced",
+  capacitor_bulged: "capacitor:low",
+};
+
+/**
+ * Signs of what was mended: the trade seldom mends what was sound. Where that changed nothing it
+ * speaks against that part instead.
+ */
+export function repairEvidence(scene: Scene, inVain: boolean): Evidence[] {
+  return repairSigns(scene).map(({ part, said }) =>
+    inVain
+      ? { sign: `in_vain:${part}`, says: `done without effect: ${said}` }
+      : { sign: `mended:${part}`, says: `done: ${said}` },
+  );
 }
 
 const remarkGroups: ReadonlyMap<string, string> = new Map(

@@ -43,12 +43,14 @@ function isBlank(scene: Scene): boolean {
 /**
  * What speaks of the call's cause: the signs before the first repair, and what was mended. What
  * shows after a repair counts only where nothing adverse was found before it, and then only what
- * is adverse itself: a cured machine doesn't clear the cause.
+ * is adverse itself: a cured machine doesn't clear the cause. A repair that changed nothing is no
+ * repair: all counts, and it speaks against the part.
  */
 function evidenceOf(whole: Case, stages: Stages): Evidence[] {
-  const mended = repairEvidence(sceneOf(whole));
+  const inVain = sceneOf(whole, stages.after).seen.some((one) => one.observation === "no_change");
+  const mended = repairEvidence(sceneOf(whole), inVain);
   const before = signsIn(whole, stages.before);
-  if (before.all.length === 0) return [...signsIn(whole, whole.notes).all, ...mended];
+  if (inVain || before.all.length === 0) return [...signsIn(whole, whole.notes).all, ...mended];
   if (before.adverse.length > 0) return [...before.all, ...mended];
   return [...before.all, ...signsIn(whole, stages.after).adverse, ...mended];
 }

@@ -1,24 +1,24 @@
 import type { Scene } from "./scene.ts";
 
-/** Words of a repair and the sign that it gives; the first that fits counts. */
-const repairWords: readonly (readonly [words: RegExp, sign: string])[] = [
-  [/capacitor|\bcap\b/i, "mended:capacitor"],
-  [/contactor/i, "mended:contactor"],
-  [/belt/i, "mended:belt"],
-  [/fan motor|blower motor|fan\b/i, "mended:fan"],
-  [/filter(?!.*dri)/i, "mended:filter"],
-  [/coil|condenser|evaporator/i, "mended:coil"],
-  [/lug|terminal|connection|splice|wire nut|\bnut\b/i, "mended:connection"],
-  [/sensor|thermistor|probe|transducer/i, "mended:sensor"],
-  [/transformer|fuse|24 ?v/i, "mended:control"],
-  [/drive|inverter|module/i, "mended:drive"],
-  [/board/i, "mended:board"],
+/** Words of a repair and the part that it mends; the first that fits counts. */
+const repairWords: readonly (readonly [words: RegExp, part: string])[] = [
+  [/capacitor|\bcap\b/i, "capacitor"],
+  [/contactor/i, "contactor"],
+  [/belt/i, "belt"],
+  [/fan motor|blower motor|fan\b/i, "fan"],
+  [/filter(?!.*dri)/i, "filter"],
+  [/coil|condenser|evaporator/i, "coil"],
+  [/lug|terminal|connection|splice|wire nut|\bnut\b/i, "connection"],
+  [/sensor|thermistor|probe|transducer/i, "sensor"],
+  [/transformer|fuse|24 ?v/i, "control"],
+  [/drive|inverter|module/i, "drive"],
+  [/board/i, "board"],
 ];
 
 const mending: readonly string[] = ["replaced", "repaired", "tightened", "cleaned"];
 
-/** What was mended, as signs; a compressor changed says nothing of why it failed. */
-export function repairSigns(scene: Scene): { sign: string; said: string }[] {
+/** What was mended; a compressor changed says nothing of why it failed. */
+export function repairSigns(scene: Scene): { part: string; said: string }[] {
   const done = scene.done
     .filter((one) => mending.includes(one.action) || one.action === "swapped")
     .map((one) => ({ words: `${one.what ?? ""} ${one.said}`, said: one.said, verb: one.action }));
@@ -26,8 +26,8 @@ export function repairSigns(scene: Scene): { sign: string; said: string }[] {
     .filter((one) => one.state === "fitted")
     .map((one) => ({ words: one.part, said: one.said, verb: "replaced" as const }));
   return [...done, ...parts].flatMap(({ words, said, verb }) => {
-    if (verb === "tightened") return [{ sign: "mended:connection", said }];
+    if (verb === "tightened") return [{ part: "connection", said }];
     const row = repairWords.find(([pattern]) => pattern.test(words));
-    return row === undefined ? [] : [{ sign: row[1], said }];
+    return row === undefined ? [] : [{ part: row[1], said }];
   });
 }

@@ -24,14 +24,14 @@ export const startCurrent: Check = {
   name: "start_current",
   signs: [
     "start:line_start",
-    "start:ramp",
+    "ramp:usual",
     "start:held_locked",
     "start:locked_once",
     "start:at_locked_unknown",
     "start:low",
     "start:above_locked",
-    "start:inverter_high",
-    "start:inverter_limit",
+    "ramp:high",
+    "ramp:limit",
   ],
   judge: (scene) =>
     compressorCurrents(scene).flatMap((currents) =>
@@ -227,16 +227,16 @@ function inverterVerdict(
   }
   const ratio = peakA / ratedA;
   if (ratio <= inverterRatios.usual)
-    return { level: "good", says: "the ramp of an inverter, no jump", sign: "start:ramp" };
+    return { level: "good", says: "the ramp of an inverter, no jump", sign: "ramp:usual" };
   if (ratio <= inverterRatios.tolerated)
     return {
       level: "watch",
       says: "high for a ramp: what mode was the meter in?",
-      sign: "start:inverter_high",
+      sign: "ramp:high",
     };
   return {
     level: "bad",
     says: "far above any ramp: the motor is stuck or shorted, or the drive is",
-    sign: "start:inverter_limit",
+    sign: "ramp:limit",
   };
 }

@@ -1,0 +1,142 @@
+import type { Finding } from "../../model.ts";
+import { airflowM3sFromHeat, sensibleW, totalW } from "../../physics/air-heat.ts";
+import { pascalPerInchOfWater } from "../../physics/constants.ts";
+import { airOf, enthalpyOf } from "../air.ts";
+import type { Check } from "../check.ts";
+import { type Figures, figuresOf } from "../figures.ts";
+import { numberOf, ofQuantity } from "../pick.ts";
+import type { Scene } from "../scene.ts";
+
+/** Pa, where the plate names none: 0.9 in. Most are rated at 0.5, larger ones up to 0.8. Common practice, no source. */
+const highStaticPa = 0.9 * pascalPerInchOfWater;
+/** Pa, half of it is where most blowers are rated. Common practice, no source. */
+const ratedStaticPa = 0.5 * pascalPerInchOfWater;
+/** share over the plate's rating that filters and weather explain. Common practice, no source. */
+const overRating = 1.3;
+
+/** Air side: airflow and the heat that it carries, airflow from a known heat, static pressure. */
+export const airflow: Check = {
+  name: "airflow",
+  signs: ["static:high", "static:usual"],
+  judge: (scene) => {
+    const figures = figuresOf(scene);
+    return [
+      ...carriedHeat(scene, figures),
+      ...fromElectricHeat(scene, figures),
+      ...staticPressure(scene, figures),
+    ];
+  },
+};
+
+function carriedHeat(scene: Scene, figures: Figures): Finding[] {
+  const air = airOf(scene);
+  const { airflowM3s, returnCel, supplyCel, ambientPa } = air;
+  if (airflowM3s === undefined) return [];
+  if (returnCel === undefined || supplyCel === undefined)
+    return [withoutSplit(airflowM3s, figures)];
+  const differenceK = Math.abs(returnCel - supplyCel);
+  const sensible = sensibleW(airflowM3s, differenceK, ambientPa);
+  const back = enthalpyOf(returnCel, air.returnWetBulbCel, ambientPa);
+  const out = enthalpyOf(supplyCel, air.supplyWetBulbCel, ambientPa);
+  const total =
+    back === undefined || out === undefined
+      ? undefined
+      : totalW(airflowM3s, Math.abs(back - out), ambientPa);
+  const sum = total === undefined ? "" : `, ${figures.heat(total)} in all with the moisture`;
+  return [
+    {
+      about: "air",
+      check: "airflow",
+      level: "good",
+      says: `${figures.airflow(airflowM3s)} over ${figures.difference(differenceK)} carries ${figures.heat(sensible)} sensible${sum}, at this altitude's density`,
+      brief: `${figures.heat(total ?? sensible)} ${total === undefined ? "sensible" : "in all"}`,
+      values: {
+        airflow_m3s: airflowM3s,
+        sensible_W: sensible,
+        ...(total === undefined ? {} : { total_W: total }),
+      },
+      basis: "1.08 and 4.5, by altitude",
+      source:
+        "ASHRAE Handbook Fundamentals: 1.08 Btu/h a cfm and F of dry standard air, 4.5 for enthalpy",
+    },
+  ];
+}
+
+function withoutSplit(airflowM3s: number, figures: Figures): Finding {
+  return {
+    about: "air",
+    check: "airflow",
+    level: "unknown",
+    says: `${figures.airflow(airflowM3s)} stands in the record; return and supply temperature would tell what it carries`,
+    brief: "return and supply temperature missing",
+    values: { airflow_m3s: airflowM3s },
+    basis: "sensible heat",
+    missing: "return and supply temperature",
+  };
+}
+
+/** Airflow out of an electric heater's power and its rise. */
+function fromElectricHeat(scene: Scene, figures: Figures): Finding[] {
+  const air = airOf(scene);
+  if (air.airflowM3s !== undefined || air.returnCel === undefined || air.supplyCel === undefined)
+    return [];
+  if (
+    !/\b(electric heat|heat ?strips?|strips?|heaters?|elements?|duct heater|kw)\b/.test(scene.words)
+  )
+    return [];
+  const watt = heaterW(scene);
+  if (watt === undefined) return [];
+  const found = airflowM3sFromHeat(watt, air.supplyCel - air.returnCel, air.ambientPa);
+  if (found === undefined) return [];
+  return [
+    {
+      about: "air",
+      check: "airflow",
+      level: "good",
+      says: `${figures.heat(watt)} of electric heat over a rise of ${figures.difference(air.supplyCel - air.returnCel)} makes ${figures.airflow(found)}`,
+      brief: `${figures.airflow(found)} by electric heat`,
+      values: { airflow_m3s: found },
+      basis: "sensible heat",
+      source: "watts times 3.412 over 1.08 and the rise: common practice; density by altitude",
+    },
+  ];
+}
+
+/** The heater's power: read as power, else volts times amps of a resistive load. */
+function heaterW(scene: Scene): number | undefined {
+  const said = ofQuantity(scene.readings, "power").at(-1);
+  if (said !== undefined) return numberOf(said);
+  const volts = ofQuantity(scene.readings, "voltage").at(-1);
+  const amps = ofQuantity(scene.readings, "current").at(-1);
+  const volt = volts === undefined ? undefined : numberOf(volts);
+  const ampere = amps === undefined ? undefined : numberOf(amps);
+  if (volt === undefined || ampere === undefined || scene.facts.phases === 3) return undefined;
+  return volt * ampere;
+}
+
+function staticPressure(scene: Scene, figures: Figures): Finding[] {
+  const read = ofQuantity(scene.readings, "static_pressure").at(-1);
+  const pa = read === undefined ? undefined : numberOf(read);
+  if (pa === undefined) return [];
+  const plate = scene.ratings.findLast((one) => one.quantity === "static_pressure");
+  const ratedPa = plate === undefined ? undefined : numberOf(plate);
+  const limitPa = ratedPa === undefined ? highStaticPa : ratedPa * overRating;
+  const high = Math.abs(pa) > limitPa;
+  const against =
+    ratedPa === undefined
+      ? `where the plate is silent about ${figures.staticPressure(ratedStaticPa)} is common and over ${figures.staticPressure(highStaticPa)} is too much`
+      : `against a rating of ${figures.staticPressure(ratedPa)}`;
+  return [
+    {
+      about: "air",
+      check: "airflow",
+      level: high ? "bad" : "good",
+      says: `Static ${figures.staticPressure(Math.abs(pa))}, ${against}${high ? ": the blower is choked, so look at filter, coil, dampers and duct" : ""}`,
+      brief: `static ${figures.staticPressure(Math.abs(pa))}, ${high ? "high" : "usual"}`,
+      values: {},
+      basis: ratedPa === undefined ? "common practice" : "plate rating",
+      source: "blower ratings of 0.5 to 0.8 in: common practice, no source",
+      signs: [high ? "static:high" : "static:usual"],
+    },
+  ];
+}

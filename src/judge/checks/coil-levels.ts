@@ -1,0 +1,119 @@
+import type { Finding } from "../../model.ts";
+import { airOf } from "../air.ts";
+import { type Application, applicationOf, isHeating } from "../application.ts";
+import { type Band, bands, evaporatingBand, type Verdict, verdictOf } from "../bands.ts";
+import type { Circuit } from "../circuit.ts";
+import type { Figures } from "../figures.ts";
+import type { Scene } from "../scene.ts";
+
+/** A saturation temperature against what it works on. */
+interface Comparison {
+  readonly verdict: Verdict;
+  /** "38 F under the return air, commonly 20 to 43 F" */
+  readonly words: string;
+}
+
+/** Evaporating and condensing temperature, each against its air; without it, against what is usual. */
+export function coilLevels(circuit: Circuit, scene: Scene, figures: Figures): Finding[] {
+  const low = circuit.evaporatingCel;
+  const highCel = condensingMidCel(circuit);
+  return [
+    ...(low === undefined
+      ? []
+      : [side(circuit, "suction", low, lowSide(low, scene, figures), scene, figures)]),
+    ...(highCel === undefined
+      ? []
+      : [side(circuit, "head", highCel, highSide(highCel, scene, figures), scene, figures)]),
+  ];
+}
+
+/** Middle of bubble and dew, which is what a blend condenses at. */
+function condensingMidCel(circuit: Circuit): number | undefined {
+  const { bubbleCel, dewCel } = circuit;
+  return bubbleCel === undefined || dewCel === undefined ? undefined : (bubbleCel + dewCel) / 2;
+}
+
+function side(
+  circuit: Circuit,
+  name: "suction" | "head",
+  cel: number,
+  comparison: Comparison | undefined,
+  scene: Scene,
+  figures: Figures,
+): Finding {
+  const verdict = comparison?.verdict ?? "usual";
+  const controlled = applicationOf(scene) === "multi_zone" && controls(name, scene);
+  const at = `${name === "suction" ? "Boils" : "Condenses"} at ${figures.temperature(cel)}`;
+  const words = controlled
+    ? "a target that the machine holds, so no word on the charge"
+    : (comparison?.words ?? "nothing to compare it with yet");
+  return {
+    about: circuit.about,
+    check: "saturation",
+    level: controlled || verdict === "usual" ? "good" : "watch",
+    says: `${at}, ${words}`,
+    brief: `${at.toLowerCase()}${controlled || comparison === undefined ? "" : `, ${verdict}`}`,
+    values: { saturation_Cel: cel },
+    basis: "saturation tables",
+    source: "own fit to reference equations of state; bands common practice, no source",
+    signs: controlled || comparison === undefined ? [] : [`${name}:${verdict}`],
+  };
+}
+
+/** What a variable machine holds: suction in cooling, head in heating. */
+function controls(name: "suction" | "head", scene: Scene): boolean {
+  return isHeating(scene) ? name === "head" : name === "suction";
+}
+
+function compare(differenceK: number, band: Band, words: string, figures: Figures): Comparison {
+  return {
+    // a large difference is a low suction or a high head: the caller says which way round
+    verdict: verdictOf(differenceK, band),
+    words: `${figures.difference(differenceK)} ${words}, commonly ${figures.difference(band.from)} to ${figures.difference(band.to)}`,
+  };
+}
+
+const turned = { low: "high", usual: "usual", high: "low" } as const;
+
+function lowSide(cel: number, scene: Scene, figures: Figures): Comparison | undefined {
+  const air = airOf(scene);
+  const [airCel, band, words] = isHeating(scene)
+    ? [air.outdoorCel, bands.underOutdoor, "under the outdoor air"]
+    : air.boxCel !== undefined
+      ? [air.boxCel, bands.underBox, "under the box air"]
+      : [air.returnCel, bands.underReturn, "under the return air"];
+  if (airCel !== undefined && isAirCoil(applicationOf(scene))) {
+    const found = compare(airCel - cel, band, words, figures);
+    return { ...found, verdict: turned[found.verdict] };
+  }
+  return isHeating(scene) ? undefined : withoutAir(cel, applicationOf(scene), figures);
+}
+
+function isAirCoil(application: Application): boolean {
+  return application !== "chiller";
+}
+
+function withoutAir(
+  cel: number,
+  application: Application,
+  figures: Figures,
+): Comparison | undefined {
+  const band = evaporatingBand[application];
+  if (band === undefined) return undefined;
+  return {
+    verdict: verdictOf(cel, band),
+    words: `commonly ${figures.temperature(band.from)} to ${figures.temperature(band.to)}`,
+  };
+}
+
+function highSide(cel: number, scene: Scene, figures: Figures): Comparison | undefined {
+  const air = airOf(scene);
+  if (applicationOf(scene) === "chiller" && /water/.test(scene.facts.kind ?? "")) return undefined;
+  if (isHeating(scene))
+    return air.returnCel === undefined
+      ? undefined
+      : compare(cel - air.returnCel, bands.overReturn, "over the return air", figures);
+  return air.outdoorCel === undefined
+    ? undefined
+    : compare(cel - air.outdoorCel, bands.overOutdoor, "over the outdoor air", figures);
+}

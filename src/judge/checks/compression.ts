@@ -1,0 +1,46 @@
+import type { Finding } from "../../model.ts";
+import { compressionRatio } from "../../physics/compression-ratio.ts";
+import { applicationOf } from "../application.ts";
+import { ratioBand, verdictOf } from "../bands.ts";
+import type { Check } from "../check.ts";
+import { type Circuit, circuitsOf } from "../circuit.ts";
+import { contradictionsOf } from "../contradiction.ts";
+import { figuresOf } from "../figures.ts";
+import type { Scene } from "../scene.ts";
+
+/** Compression ratio on absolute pressures: low where a compressor does not pump. */
+export const compression: Check = {
+  name: "compression",
+  signs: ["ratio:low", "ratio:usual", "ratio:high"],
+  judge: (scene) =>
+    circuitsOf(scene)
+      .filter((one) => contradictionsOf(one, figuresOf(scene)).length === 0)
+      .flatMap((one) => finding(one, scene)),
+};
+
+const words = {
+  low: "low, hardly any work is done on the gas",
+  usual: "usual",
+  high: "high, the compressor works hard for what it moves",
+} as const;
+
+function finding(circuit: Circuit, scene: Scene): Finding[] {
+  const { highPa, suctionPa, about } = circuit;
+  if (highPa === undefined || suctionPa === undefined) return [];
+  const ratio = compressionRatio(highPa, suctionPa);
+  if (ratio === undefined) return [];
+  const verdict = verdictOf(ratio, ratioBand[applicationOf(scene)]);
+  return [
+    {
+      about,
+      check: "compression",
+      level: verdict === "usual" ? "good" : "watch",
+      says: `Compression ratio ${ratio.toFixed(1)}, absolute over absolute: ${words[verdict]}`,
+      brief: `ratio ${ratio.toFixed(1)}, ${verdict}`,
+      values: { compression_ratio: ratio },
+      basis: "common practice",
+      source: "definition; bands by application common practice, no source",
+      signs: applicationOf(scene) === "multi_zone" ? [] : [`ratio:${verdict}`],
+    },
+  ];
+}

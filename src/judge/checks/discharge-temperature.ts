@@ -1,0 +1,56 @@
+import type { Finding } from "../../model.ts";
+import { celFromFahrenheit, kelvinPerFahrenheit } from "../../physics/constants.ts";
+import type { Check } from "../check.ts";
+import { type Circuit, circuitsOf } from "../circuit.ts";
+import { contradictionsOf } from "../contradiction.ts";
+import { type Figures, figuresOf } from "../figures.ts";
+
+/** Cel, 225 F on the line 6 in from the compressor. Source: common practice, no source. */
+const hottestCel = celFromFahrenheit(225);
+/** Cel, 200 F: the upper end of what is usual. Source: common practice, no source. */
+const warmCel = celFromFahrenheit(200);
+/** K, 10 F of discharge superheat: below it liquid comes along. Source: common practice, no source. */
+const wetK = 10 * kelvinPerFahrenheit;
+
+/** Discharge line temperature against its limit, and its superheat. */
+export const dischargeTemperature: Check = {
+  name: "discharge_temperature",
+  signs: ["discharge:hot", "discharge:usual", "discharge:wet"],
+  judge: (scene) => {
+    const figures = figuresOf(scene);
+    return circuitsOf(scene)
+      .filter((one) => contradictionsOf(one, figures).length === 0)
+      .flatMap((one) => finding(one, figures));
+  },
+};
+
+function finding(circuit: Circuit, figures: Figures): Finding[] {
+  const { dischargeCel, dewCel, about } = circuit;
+  if (dischargeCel === undefined) return [];
+  const overK = dewCel === undefined ? undefined : dischargeCel - dewCel;
+  const outcome = dischargeCel > hottestCel ? "hot" : (overK ?? wetK) < wetK ? "wet" : "usual";
+  const superheated =
+    overK === undefined ? "" : `, ${figures.difference(overK)} over its dew point`;
+  const warm = outcome === "usual" && dischargeCel > warmCel;
+  return [
+    {
+      about,
+      check: "discharge_temperature",
+      level: outcome === "hot" ? "bad" : outcome === "wet" || warm ? "watch" : "good",
+      says: `Discharge line ${figures.temperature(dischargeCel)}${superheated}: ${warm ? `warm, the limit is commonly ${figures.temperature(hottestCel)}` : words[outcome](figures)}`,
+      brief: `discharge ${figures.temperature(dischargeCel)}, ${warm ? "warm" : outcome}`,
+      values: overK === undefined ? {} : { discharge_superheat_K: overK },
+      basis: "common practice",
+      source:
+        "limit of 225 F at the line and 10 F of discharge superheat: common practice, no source",
+      signs: [`discharge:${outcome}`],
+    },
+  ];
+}
+
+const words = {
+  hot: (figures: Figures) =>
+    `over the ${figures.temperature(hottestCel)} that oil is commonly held to; the valves inside are hotter still`,
+  usual: () => "usual",
+  wet: () => "so little superheat that liquid comes through with the gas",
+} as const;

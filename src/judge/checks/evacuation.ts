@@ -1,0 +1,144 @@
+import type { Finding, Level, Reading } from "../../model.ts";
+import {
+  type Decay,
+  type DecayPoint,
+  type DecayShape,
+  decayLimits,
+  vacuumDecay,
+} from "../../physics/vacuum-decay.ts";
+import { waterBoilingCel } from "../../physics/water-vapor.ts";
+import type { Check } from "../check.ts";
+import { type Figures, figuresOf, micronWords } from "../figures.ts";
+import { numberOf, ofQuantity } from "../pick.ts";
+import type { Scene } from "../scene.ts";
+
+/** A standing vacuum: tight, leaking, wet or too short to say, from its timed readings. */
+export const evacuation: Check = {
+  name: "evacuation",
+  signs: ["evacuation:tight", "evacuation:leak", "evacuation:wet", "evacuation:rising"],
+  judge: (scene) => {
+    const readings = ofQuantity(scene.readings, "vacuum").filter(
+      (one) => numberOf(one) !== undefined,
+    );
+    if (readings.length === 0) return [];
+    const decay = vacuumDecay(standOf(readings, scene));
+    return [decay === undefined ? untimed(readings) : finding(decay, figuresOf(scene))];
+  },
+};
+
+/**
+ * The points of the last stand. Seconds are those that were said; where none were, the notes' own
+ * times. A reading without a time before the first timed one is where the stand began.
+ */
+function standOf(readings: readonly Reading[], scene: Scene): DecayPoint[] {
+  const timed = readings.flatMap((one) => seriesPoints(one));
+  const firstTimed = readings.findIndex((one) => one.after_s !== undefined);
+  const before = firstTimed > 0 ? readings[firstTimed - 1] : undefined;
+  const start = before === undefined ? undefined : numberOf(before);
+  if (timed.length > 0) {
+    const points = lastStand(timed);
+    return start !== undefined && !points.some((one) => one.afterS === 0)
+      ? [{ afterS: 0, absolutePa: start }, ...points]
+      : points;
+  }
+  return byClock(readings, scene);
+}
+
+function seriesPoints(reading: Reading): DecayPoint[] {
+  const value = numberOf(reading);
+  if (value === undefined || reading.after_s === undefined) return [];
+  const first = reading.series?.[0];
+  const end = { afterS: reading.after_s, absolutePa: value };
+  return first === undefined ? [end] : [{ afterS: 0, absolutePa: first }, end];
+}
+
+/** A time that goes back begins a new stand. */
+function lastStand(points: readonly DecayPoint[]): DecayPoint[] {
+  const restart = points.findLastIndex((one, at) => {
+    const before = points[at - 1];
+    return before !== undefined && one.afterS < before.afterS;
+  });
+  return points.slice(Math.max(0, restart));
+}
+
+/** Without said times, the messages' own; only from the isolation or the lowest reading on. */
+function byClock(readings: readonly Reading[], scene: Scene): DecayPoint[] {
+  const points = scene.notes.flatMap((note) =>
+    note.readings
+      .filter((one) => readings.includes(one))
+      .flatMap((one) => {
+        const at = Date.parse(one.measured_at ?? note.at ?? "");
+        const pa = numberOf(one);
+        return Number.isNaN(at) || pa === undefined ? [] : [{ afterS: at / 1_000, absolutePa: pa }];
+      }),
+  );
+  const lowest = Math.min(...points.map((one) => one.absolutePa));
+  return points.slice(points.findIndex((one) => one.absolutePa === lowest));
+}
+
+function untimed(readings: readonly Reading[]): Finding {
+  const last = readings.at(-1);
+  const pa = (last === undefined ? undefined : numberOf(last)) ?? 0;
+  const deep = pa <= decayLimits.holdPa;
+  return {
+    about: "system",
+    check: "evacuation",
+    level: "unknown",
+    says: `${micronWords(pa)}${deep ? "" : ", not yet at the usual 500"}: valve it off at the core tool and read it again over 10 to 20 minutes, the rise tells`,
+    brief: `${micronWords(pa)}, no timed rise yet`,
+    values: {},
+    basis: "common practice",
+    source: "targets of 500 micron and below: common practice, no source",
+    missing: "timed readings after isolation",
+  };
+}
+
+const levels: Readonly<Record<DecayShape, Level>> = {
+  tight: "good",
+  leak: "bad",
+  wet: "bad",
+  short: "unknown",
+};
+
+function finding(decay: Decay, figures: Figures): Finding {
+  const rising = decay.shape === "short" && decay.paPerMin > 0 && decay.lastPa > decayLimits.holdPa;
+  const sign = decay.shape === "short" ? (rising ? "rising" : undefined) : decay.shape;
+  return {
+    about: "system",
+    check: "evacuation",
+    level: rising ? "watch" : levels[decay.shape],
+    says: says[decay.shape](decay, figures),
+    brief: briefs[decay.shape],
+    values: { decay_Pa_per_min: decay.paPerMin },
+    basis: "500 micron hold",
+    source:
+      "straight rise for a leak, levelling rise for moisture (physics); 500, 1000 and 4600 micron, five minutes, three readings: common practice, no source; the company's own criterion may replace it",
+    signs: sign === undefined ? [] : [`evacuation:${sign}`],
+    ...(decay.shape === "short"
+      ? { missing: "three or more readings over five minutes or longer, from below 1000 micron" }
+      : {}),
+  };
+}
+
+const briefs: Readonly<Record<DecayShape, string>> = {
+  tight: "vacuum holds: tight and dry",
+  leak: "rises straight on: a leak",
+  wet: "levels off: moisture, or refrigerant in oil",
+  short: "too short to say",
+};
+
+const says: Readonly<Record<DecayShape, (decay: Decay, figures: Figures) => string>> = {
+  tight: (decay) =>
+    `The vacuum holds at ${micronWords(decay.lastPa)}, rising ${micronWords(decay.paPerMin)} a minute: tight and dry by the 500 micron hold`,
+  leak: (decay) =>
+    `It rises straight on, ${micronWords(decay.paPerMin)} a minute to ${micronWords(decay.lastPa)}: a leak`,
+  wet: (decay, figures) =>
+    `It levels off near ${micronWords(decay.restsAtPa ?? decay.lastPa)}${boilsAt(decay, figures)}: moisture. Refrigerant boiling out of the oil looks alike; a second pull tells`,
+  short: () =>
+    "Too short or too few to say: three readings over ten minutes or more, from below 1000 micron, tell tight from leak from moisture",
+};
+
+function boilsAt(decay: Decay, figures: Figures): string {
+  const cel = waterBoilingCel(decay.restsAtPa ?? decay.lastPa);
+  return cel === undefined ? "" : `, where ice stands at ${figures.temperature(cel)}`;
+}

@@ -1,0 +1,166 @@
+import type { Finding, Reading } from "../../model.ts";
+import { allowedChangePa, compensatedDropPa, type HoldPoint } from "../../physics/nitrogen-hold.ts";
+import type { Check } from "../check.ts";
+import { absolutePaOf, ambientPaAt } from "../circuit.ts";
+import { type Figures, figuresOf } from "../figures.ts";
+import { numberOf } from "../pick.ts";
+import type { Scene } from "../scene.ts";
+
+/** Pa, a hold is a test pressure, not a trickle: 4 bar. Common practice, no source. */
+const leastTestPa = 400_000;
+
+/** A nitrogen hold: what is missing once the temperature is taken out, gas law of real nitrogen. */
+export const pressureTest: Check = {
+  name: "pressure_test",
+  signs: ["hold:drops", "hold:holds"],
+  judge: (scene) => {
+    if (!isTest(scene)) return [];
+    const points = holdOf(scene);
+    const first = points[0];
+    const last = points.at(-1);
+    if (first === undefined) return [];
+    if (last === undefined || first === last) return remark(scene);
+    return [compare(first, last, scene)];
+  },
+};
+
+function isTest(scene: Scene): boolean {
+  if (scene.done.some((one) => one.action === "nitrogen_in")) return true;
+  return /\b(nitrogen|n2|ofn|pressure test|standing test)\b/.test(scene.words);
+}
+
+interface Held {
+  readonly pa: number;
+  readonly cel?: number;
+  /** smallest step that the number as said shows */
+  readonly stepPa: number;
+}
+
+/** Pressures of the test in order, each with the temperature said nearest after it in its note. */
+function holdOf(scene: Scene): Held[] {
+  const ambientPa = ambientPaAt(scene);
+  return scene.notes.flatMap((note) => {
+    const pressures = note.readings.filter((one) => isHoldPressure(one));
+    return pressures.flatMap((one, at) => {
+      const pa = absolutePaOf(one, ambientPa);
+      if (pa === undefined || pa < leastTestPa) return [];
+      const cel = temperatureFor(one, pressures[at + 1], note.readings, pressures.length === 1);
+      return [{ pa, stepPa: stepOf(one), ...(cel === undefined ? {} : { cel }) }];
+    });
+  });
+}
+
+function isHoldPressure(reading: Reading): boolean {
+  const running = reading.at !== undefined;
+  return reading.quantity === "pressure" && !running && reading.rating === undefined;
+}
+
+/** The temperature between this pressure and the next; the note's only one where it stands before. */
+function temperatureFor(
+  pressure: Reading,
+  next: Reading | undefined,
+  readings: readonly Reading[],
+  only: boolean,
+): number | undefined {
+  const temperatures = readings.filter((one) => one.quantity === "temperature");
+  const from = startOf(pressure);
+  const to = next === undefined ? Number.POSITIVE_INFINITY : startOf(next);
+  const between = temperatures.find((one) => startOf(one) > from && startOf(one) < to);
+  const found = between ?? (only ? temperatures[0] : undefined);
+  return found === undefined ? undefined : numberOf(found);
+}
+
+function startOf(reading: Reading): number {
+  return reading.spans[0]?.[0] ?? 0;
+}
+
+/** "38.9" bar was read to a tenth, "300" psi to one. */
+function stepOf(reading: Reading): number {
+  const decimals = reading.figure.number.split(".")[1]?.length ?? 0;
+  const value = Number(reading.figure.number);
+  const pa = numberOf(reading);
+  if (pa === undefined || !(value > 0)) return 0;
+  return (Math.abs(pa) / value) * 10 ** -decimals;
+}
+
+function compare(first: Held, last: Held, scene: Scene): Finding {
+  const figures = figuresOf(scene);
+  const compensated = first.cel !== undefined && last.cel !== undefined;
+  const start: HoldPoint = { absolutePa: first.pa, cel: first.cel ?? last.cel ?? usualCel };
+  const end: HoldPoint = {
+    absolutePa: last.pa,
+    cel: compensated ? (last.cel ?? usualCel) : start.cel,
+  };
+  const dropPa = compensatedDropPa(start, end);
+  const allowedPa = allowedChangePa(first.pa, Math.max(first.stepPa, last.stepPa));
+  if (dropPa === undefined) return outside();
+  if (!compensated && Math.abs(dropPa) > allowedPa) return uncompensated(dropPa, figures);
+  return finding(dropPa, allowedPa, figures);
+}
+
+/** Cel, only where both temperatures are the same or unknown, so that it cancels. */
+const usualCel = 20;
+
+function finding(dropPa: number, allowedPa: number, figures: Figures): Finding {
+  const leaks = dropPa > allowedPa;
+  return {
+    about: "system",
+    check: "pressure_test",
+    level: leaks ? "bad" : "good",
+    says: leaks
+      ? `${figures.gauge(dropPa)} are missing after the temperature is taken out, more than the ${figures.gauge(allowedPa)} that gauge and weather explain: a leak`
+      : `With the temperature taken out ${figures.gauge(Math.abs(dropPa))} ${dropPa < 0 ? "more" : "less"}, within the ${figures.gauge(allowedPa)} that gauge and weather explain: it holds`,
+    brief: leaks ? `${figures.gauge(dropPa)} lost, a leak` : "nitrogen holds",
+    values: { compensated_drop_Pa: dropPa },
+    basis: "real gas law",
+    source:
+      "nitrogen at constant volume, absolute values, compressibility fitted to Span et al. 2000; 2 psi, two gauge steps or half a percent: common practice, no source",
+    signs: [leaks ? "hold:drops" : "hold:holds"],
+  };
+}
+
+function uncompensated(dropPa: number, figures: Figures): Finding {
+  return {
+    about: "system",
+    check: "pressure_test",
+    level: "unknown",
+    says: `The gauge ${dropPa > 0 ? "fell" : "rose"} ${figures.gauge(Math.abs(dropPa))}; without the pipe's temperature at both ends no one can say whether that is weather or a leak`,
+    brief: "pipe temperatures missing",
+    values: {},
+    basis: "real gas law",
+    missing: "pipe temperature at the start and at the end",
+  };
+}
+
+function outside(): Finding {
+  return {
+    about: "system",
+    check: "pressure_test",
+    level: "unknown",
+    says: "Pressure or temperature lies outside what the nitrogen formula covers, so no figure",
+    brief: "outside the nitrogen formula",
+    values: {},
+    basis: "real gas law",
+    missing: "pressure to 60 bar and temperatures of -40 to 80 C",
+  };
+}
+
+/** Only one pressure: what was said of it afterwards counts. */
+function remark(scene: Scene): Finding[] {
+  const holds =
+    scene.seen.some((one) => one.observation === "holding_steady") ||
+    /\b(no drop|held|holding|hasn'?t moved|didn'?t move|rock solid|no loss)\b/.test(scene.words);
+  if (!holds) return [];
+  return [
+    {
+      about: "system",
+      check: "pressure_test",
+      level: "good",
+      says: "The nitrogen held, as said; a second reading with both pipe temperatures would put a figure to it",
+      brief: "nitrogen held, as said",
+      values: {},
+      basis: "as said",
+      signs: ["hold:holds"],
+    },
+  ];
+}

@@ -1,0 +1,82 @@
+import type { Finding } from "../../model.ts";
+import { refrigerantNamed } from "../../physics/refrigerant.ts";
+import { saturationTables } from "../../physics/tables/saturation.ts";
+import type { Check } from "../check.ts";
+import type { Circuit } from "../circuit.ts";
+import { circuitsOf } from "../circuit.ts";
+import { contradictionsOf } from "../contradiction.ts";
+import { type Figures, figuresOf } from "../figures.ts";
+import type { Scene } from "../scene.ts";
+import { coilLevels } from "./coil-levels.ts";
+import { offCycle } from "./off-cycle.ts";
+import { wrongLine } from "./wrong-line.ts";
+
+/**
+ * Saturation temperatures: evaporating and condensing against the air that they work on, the
+ * pressure at rest against the coil's own temperature, the wrong column of a blend's table, and
+ * readings that contradict physics, which are questioned instead of judged.
+ */
+export const saturation: Check = {
+  name: "saturation",
+  signs: [
+    "suction:low",
+    "suction:usual",
+    "suction:high",
+    "head:low",
+    "head:usual",
+    "head:high",
+    "at_rest:above",
+    "at_rest:matches",
+    "at_rest:below",
+    "physics:contradicts",
+  ],
+  judge: (scene) => {
+    const figures = figuresOf(scene);
+    return [
+      ...unknownRefrigerant(scene),
+      ...circuitsOf(scene).flatMap((circuit) => ofCircuit(circuit, scene, figures)),
+      ...offCycle(scene, figures),
+    ];
+  },
+};
+
+function ofCircuit(circuit: Circuit, scene: Scene, figures: Figures): Finding[] {
+  const doubts = contradictionsOf(circuit, figures);
+  const [doubt] = doubts;
+  if (doubt !== undefined) return [questioned(circuit, doubt.says)];
+  return [...coilLevels(circuit, scene, figures), ...wrongLine(circuit, figures)];
+}
+
+function questioned(circuit: Circuit, says: string): Finding {
+  return {
+    about: circuit.about,
+    check: "saturation",
+    level: "unknown",
+    says: `${says}. That can't be: check the probe's place and contact, gauge or absolute, the unit, and which refrigerant is in it, then read again`,
+    brief: "readings contradict physics, read again",
+    values: {},
+    basis: "saturation tables",
+    source: "saturation of the refrigerant: see the tables; allowance of 5 F common practice",
+    signs: ["physics:contradicts"],
+    missing: "readings that fit together",
+  };
+}
+
+/** A refrigerant that the tables lack is said once, not guessed at. */
+function unknownRefrigerant(scene: Scene): Finding[] {
+  const said = scene.facts.refrigerant;
+  if (said === undefined || refrigerantNamed(said) !== undefined) return [];
+  if (!scene.readings.some((one) => one.quantity === "pressure")) return [];
+  return [
+    {
+      about: "system",
+      check: "saturation",
+      level: "unknown",
+      says: `No table here for ${said}: the pressures stand in the record, unjudged. Known are ${Object.keys(saturationTables).join(", ")}`,
+      brief: `no table for ${said}`,
+      values: {},
+      basis: "saturation tables",
+      missing: `saturation table of ${said}`,
+    },
+  ];
+}

@@ -1,0 +1,123 @@
+import type { Finding, Reading } from "../../model.ts";
+import { kelvinPerFahrenheit } from "../../physics/constants.ts";
+import type { Check } from "../check.ts";
+import { clauseOf } from "../clause.ts";
+import { type Figures, figuresOf } from "../figures.ts";
+import { noteOf } from "../near.ts";
+import { numberOf } from "../pick.ts";
+import type { Scene } from "../scene.ts";
+import { valveWords } from "./valve-words.ts";
+
+/** K, 3 F, lost across one fitting of the liquid line. Source: common practice, no source. */
+const restrictedK = 3 * kelvinPerFahrenheit;
+/** K, 5 F, that suction gas may warm in a reversing valve. Source: common practice, no source. */
+const leakingK = 5 * kelvinPerFahrenheit;
+
+/** Valves and what else the refrigerant goes through: bulb, answer, liquid line, reversing valve. */
+export const valve: Check = {
+  name: "valve",
+  signs: [
+    "line_drop:drop",
+    "line_drop:none",
+    "reversing:picks_up",
+    "reversing:none",
+    "valve_answer:stays_shut",
+    "valve_answer:stays_open",
+    "valve_answer:answers",
+    "bulb:off",
+    "branch:stuck",
+  ],
+  judge: (scene) => {
+    const figures = figuresOf(scene);
+    return [...liquidLine(scene, figures), ...reversing(scene, figures), ...valveWords(scene)];
+  },
+};
+
+const passed =
+  /\b(after|past|downstream|leaving|out of|outlet|other side|at the (valve|txv|indoor|evap)|valve inlet|before the (valve|txv)|coming out)\b/;
+const partWords =
+  /drier|dryer|solenoid|strainer|screen|king valve|service valve|sight ?glass|filter.?drier|kink/;
+
+/** Temperature lost along the liquid line: one reading is past something, another before it. */
+function liquidLine(scene: Scene, figures: Figures): Finding[] {
+  const liquids = scene.readings.filter(
+    (one) => one.quantity === "temperature" && isLiquidLine(one, scene),
+  );
+  const after = liquids.findLast((one) => passed.test(clauseOf(scene, one)));
+  const before = liquids.find((one) => !passed.test(clauseOf(scene, one)));
+  const difference = scene.readings.find(
+    (one) => one.quantity === "temperature_difference" && partWords.test(clauseOf(scene, one)),
+  );
+  const afterCel = after === undefined ? undefined : numberOf(after);
+  const beforeCel = before === undefined ? undefined : numberOf(before);
+  const dropK =
+    afterCel !== undefined && beforeCel !== undefined && after !== before
+      ? beforeCel - afterCel
+      : difference === undefined
+        ? undefined
+        : numberOf(difference);
+  if (dropK === undefined) return [];
+  return [lineFinding(dropK, figures)];
+}
+
+function isLiquidLine(reading: Reading, scene: Scene): boolean {
+  if (reading.at === "liquid") return true;
+  return reading.at === undefined && partWords.test(clauseOf(scene, reading));
+}
+
+function lineFinding(dropK: number, figures: Figures): Finding {
+  const restricted = dropK >= restrictedK;
+  return {
+    about: "liquid line",
+    check: "valve",
+    level: restricted ? "bad" : "good",
+    says: restricted
+      ? `The liquid loses ${figures.difference(dropK)} across it: it flashes at a restriction there`
+      : "No drop along the liquid line, so it is open up to the valve",
+    brief: restricted ? `${figures.difference(dropK)} lost in the liquid line` : "liquid line open",
+    values: { liquid_line_drop_K: dropK },
+    basis: "common practice",
+    source: "more than 2 to 3 F across a liquid line part: common practice, no source",
+    signs: [restricted ? "line_drop:drop" : "line_drop:none"],
+  };
+}
+
+/** Warming of the suction gas inside the reversing valve, from two readings or a said difference. */
+function reversing(scene: Scene, figures: Figures): Finding[] {
+  const near = scene.readings.filter((one) =>
+    /reversing|4.?way|four.?way/.test((noteOf(scene, one)?.text ?? "").toLowerCase()),
+  );
+  const said = near.find((one) => one.quantity === "temperature_difference");
+  const lines = near.filter(
+    (one) => one.quantity === "temperature" && !/discharge|hot gas/.test(clauseOf(scene, one)),
+  );
+  const cels = lines
+    .filter((one) => one.at === "suction" || one.at === undefined)
+    .flatMap((one) => numberOf(one) ?? []);
+  const [first, second] = cels;
+  const riseK =
+    said !== undefined
+      ? numberOf(said)
+      : first !== undefined && second !== undefined
+        ? Math.abs(second - first)
+        : undefined;
+  if (riseK === undefined) return [];
+  return [reversingFinding(riseK, figures)];
+}
+
+function reversingFinding(riseK: number, figures: Figures): Finding {
+  const leaking = riseK > leakingK;
+  return {
+    about: "reversing valve",
+    check: "valve",
+    level: leaking ? "bad" : "good",
+    says: leaking
+      ? `The suction gas warms ${figures.difference(riseK)} inside the reversing valve: hot gas passes its slide`
+      : `The suction gas warms ${figures.difference(riseK)} in the reversing valve, no more than usual`,
+    brief: leaking ? "hot gas passes the reversing valve" : "reversing valve closes",
+    values: { reversing_valve_rise_K: riseK },
+    basis: "common practice",
+    source: "warming of 2 to 5 F is usual: common practice, no source",
+    signs: [leaking ? "reversing:picks_up" : "reversing:none"],
+  };
+}

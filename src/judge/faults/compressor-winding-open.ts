@@ -1,0 +1,41 @@
+import type { Fault } from "../fault.ts";
+
+export const compressorWindingOpen: Fault = {
+  fault: "compressor_winding_open",
+  says: "a compressor winding or its inner connection is open",
+  common: 2.5,
+  shows: {
+    "winding:open": 0.85,
+    "winding:all_open": 0.06,
+    "winding:overload_open": 0.02,
+    "winding:balanced": 0.02,
+    "insulation:sound": 0.86,
+    "current:line_dead": 0.55,
+    "current:none": 0.2,
+    "current:usual": 0.02,
+    "current:light": 0.02,
+    "start:held_locked": 0.2,
+    "ramp:limit": 0.1,
+    "ramp:usual": 0.02,
+    "start:line_start": 0.04,
+    "starting:hums": 0.25,
+    "starting:hums_on_one_phase": 0.3,
+    "starting:will_not_start": 0.35,
+    "starting:drive_faults_at_start": 0.3,
+    "starting:overload_trips": 0.15,
+    "unplugged:drive_fine_without_motor": 0.5,
+    "shell:shell_cold": 0.3,
+    "shell:shell_hot": 0.03,
+    "well:runs_normally": 0.005,
+  },
+  proof: [
+    {
+      check: "winding",
+      why: "Measure the pairs again at the compressor pins, plug off, shell cold: that rules out the cable, the plug and an open overload",
+      minutes: 8,
+      danger: 1,
+      fills: ["pins_ohm"],
+    },
+  ],
+  source: "common practice, no source",
+};

@@ -1,0 +1,42 @@
+import type { Fault } from "../fault.ts";
+
+export const connectionLoose: Fault = {
+  fault: "connection_loose",
+  says: "a connection is loose or burnt",
+  common: 3,
+  shows: {
+    "joint:burnt_connection": 0.5,
+    "joint:connection_loose": 0.5,
+    "supply:sags_behind_connection": 0.35,
+    "supply:sags": 0.2,
+    "supply:unbalanced": 0.12,
+    "supply:unbalanced_slightly": 0.1,
+    "supply:phase_lost": 0.05,
+    "supply:sound": 0.15,
+    "supply:low": 0.08,
+    "winding:one_high": 0.12,
+    "winding:balanced": 0.8,
+    "current:unbalanced_by_motor": 0.25,
+    "current:unbalanced": 0.15,
+    "current:line_dead": 0.1,
+    "current:usual": 0.3,
+    "burning:burnt_smell": 0.15,
+    "mended:connection": 0.6,
+    "in_vain:connection": 0.005,
+    "starting:hums": 0.08,
+    "starting:overload_trips": 0.12,
+    "contacts:contactor_chatters": 0.1,
+    "dimming:lights_dim_at_start": 0.1,
+    "contactor:drop": 0.03,
+  },
+  proof: [
+    {
+      check: "supply",
+      why: "Lock out and prove it dead, then every lug from breaker to terminal: tug, look for brown, torque to the label. Before that a voltage drop over each joint under load finds the one that is hot",
+      minutes: 12,
+      danger: 1,
+      fills: ["joint", "tightened"],
+    },
+  ],
+  source: "common practice, no source",
+};

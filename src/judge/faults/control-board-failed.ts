@@ -1,0 +1,36 @@
+import type { Fault } from "../fault.ts";
+
+export const controlBoardFailed: Fault = {
+  fault: "control_board_failed",
+  says: "a control board has failed",
+  common: 2.5,
+  shows: {
+    "board:board_burnt": 0.35,
+    "board:board_suspected": 0.4,
+    "communication:pulled_down": 0.55,
+    "communication:dead_part": 0.1,
+    "network:communication_returns_unplugged": 0.4,
+    "network:communication_lost": 0.15,
+    "control:present": 0.8,
+    "control:lost": 0.05,
+    "dead:display_dead": 0.2,
+    "dead:unit_dead": 0.15,
+    "starting:will_not_start": 0.25,
+    "call:calling": 0.3,
+    "contacts:contactor_not_pulling_in": 0.15,
+    "mended:board": 0.6,
+    "in_vain:board": 0.01,
+    "storm:struck_by_storm": 0.12,
+    "water:water_inside": 0.06,
+  },
+  proof: [
+    {
+      check: "control_voltage",
+      why: "24 V into the board, its fuse, every safety closed, a call present, and no output: only then the board. Unplug its loads one by one first",
+      minutes: 12,
+      danger: 2,
+      fills: ["board_io"],
+    },
+  ],
+  source: "common practice, no source",
+};

@@ -1,0 +1,43 @@
+import type { Fault } from "../fault.ts";
+
+export const driveControlFailed: Fault = {
+  fault: "drive_control_failed",
+  says: "the drive's control electronics have failed",
+  common: 1.5,
+  where: { drive: "inverter" },
+  shows: {
+    "control:logic_lost": 0.55,
+    "control:present": 0.4,
+    "bridge:output_sound": 0.96,
+    "rectifier:sound": 0.96,
+    "bus:sound": 0.9,
+    "output:unbalanced": 0.12,
+    "winding:balanced": 0.95,
+    "insulation:sound": 0.9,
+    "dead:display_dead": 0.4,
+    "dead:unit_dead": 0.15,
+    "unplugged:drive_faults_without_motor": 0.3,
+    "unplugged:drive_fine_without_motor": 0.03,
+    "board:board_suspected": 0.2,
+    "board:board_burnt": 0.15,
+    "starting:will_not_start": 0.3,
+    "starting:drive_faults_at_start": 0.2,
+    "drive_code:fault_returns": 0.3,
+    "communication:alive": 0.85,
+    "supply:sound": 0.93,
+    "well:runs_normally": 0.01,
+    "ramp:usual": 0.05,
+    "current:usual": 0.05,
+    "storm:struck_by_storm": 0.1,
+  },
+  proof: [
+    {
+      check: "control_voltage",
+      why: "Logic supply on the drive board, its plugs and the fault memory: with bus and power stage proven, a dead logic supply or a fault with the motor off leaves the board",
+      minutes: 10,
+      danger: 2,
+      fills: ["logic", "board_proof"],
+    },
+  ],
+  source: "common practice, no source",
+};

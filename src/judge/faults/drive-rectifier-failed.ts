@@ -1,0 +1,47 @@
+import type { Fault } from "../fault.ts";
+
+export const driveRectifierFailed: Fault = {
+  fault: "drive_rectifier_failed",
+  says: "the drive's rectifier or precharge has failed",
+  common: 1.5,
+  where: { drive: "inverter" },
+  shows: {
+    "rectifier:shorted": 0.4,
+    "rectifier:open": 0.3,
+    "rectifier:odd": 0.12,
+    "rectifier:sound": 0.15,
+    "bus:low": 0.45,
+    "bus:dead": 0.35,
+    "bus:sound": 0.12,
+    "supply:sound": 0.93,
+    "supply:phase_lost": 0.003,
+    "output:balanced": 0.9,
+    "protection:breaker_trips": 0.35,
+    "protection:fuse_blown": 0.45,
+    "dead:display_dead": 0.2,
+    "dead:unit_dead": 0.2,
+    "current:line_dead": 0.3,
+    "current:usual": 0.2,
+    "starting:drive_faults_at_start": 0.15,
+    "storm:struck_by_storm": 0.1,
+    "winding:balanced": 0.95,
+    "insulation:sound": 0.9,
+  },
+  proof: [
+    {
+      check: "bridge",
+      why: "Power off, bus proven near 0 V: the six rectifier diodes line by line both ways, then the input fuses and the precharge resistor and relay",
+      minutes: 12,
+      danger: 1,
+      fills: ["rectifier", "precharge"],
+    },
+    {
+      check: "supply",
+      why: "Volts at the drive's own input lugs under load: only a full supply there leaves the rectifier",
+      minutes: 5,
+      danger: 2,
+      fills: ["input_lugs"],
+    },
+  ],
+  source: "common practice, no source",
+};

@@ -1,0 +1,41 @@
+import type { Fault } from "../fault.ts";
+
+export const fanMotorFailed: Fault = {
+  fault: "fan_motor_failed",
+  says: "a fan motor has failed",
+  common: 3,
+  shows: {
+    "fan:winding_open": 0.35,
+    "fan:stands_with_voltage": 0.4,
+    "fan:no_current": 0.08,
+    "fan:high_current": 0.1,
+    "fan:winding_sound": 0.02,
+    "fan:turns": 0.03,
+    "fans:outdoor_fan_not_turning": 0.5,
+    "fans:indoor_fan_not_turning": 0.3,
+    "fans:fan_not_turning": 0.4,
+    "fans:fan_hums": 0.15,
+    "fans:fan_stiff": 0.3,
+    "fans:fan_slow": 0.1,
+    "fans:fans_turning": 0.01,
+    "fans:fan_starts_when_pushed": 0.03,
+    "fans:fan_spins_free": 0.02,
+    "capacitor:good": 0.9,
+    "capacitor:low": 0.03,
+    "burning:burnt_smell": 0.08,
+    "mended:fan": 0.6,
+    "in_vain:fan": 0.01,
+    "contacts:contactor_pulls_in": 0.15,
+    "supply:sound": 0.93,
+  },
+  proof: [
+    {
+      check: "fan",
+      why: "Lock out and spin the fan by hand, then its winding ohms, its capacitor and the voltage at its own leads with a call: volts there and a sound capacitor leave the motor",
+      minutes: 10,
+      danger: 2,
+      fills: ["fan", "fan_capacitor"],
+    },
+  ],
+  source: "common practice, no source",
+};

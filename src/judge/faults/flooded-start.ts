@@ -1,0 +1,42 @@
+import type { Fault } from "../fault.ts";
+
+export const floodedStart: Fault = {
+  fault: "flooded_start",
+  says: "it started with liquid refrigerant in the shell",
+  common: 1.5,
+  shows: {
+    "liquid:liquid_in_shell": 0.45,
+    "liquid:oil_foams": 0.4,
+    "liquid:crankcase_heater_off": 0.5,
+    "liquid:was_without_power": 0.35,
+    "sound:noisy": 0.35,
+    "sound:vibrates": 0.15,
+    "start:held_locked": 0.12,
+    "start:locked_once": 0.3,
+    "start:line_start": 0.35,
+    "ramp:limit": 0.12,
+    "ramp:high": 0.1,
+    "starting:hums": 0.1,
+    "starting:starts_then_trips": 0.25,
+    "starting:overload_trips": 0.12,
+    "starting:drive_faults_at_start": 0.2,
+    "shell:shell_cold": 0.15,
+    "insulation:low": 0.15,
+    "insulation:very_low": 0.12,
+    "insulation:sound": 0.65,
+    "winding:balanced": 0.96,
+    "unplugged:drive_fine_without_motor": 0.25,
+    "output:balanced": 0.95,
+    "bridge:output_sound": 0.96,
+  },
+  proof: [
+    {
+      check: "start_current",
+      why: "Crankcase heater: its volts, amps and warmth, and how long it was off. With it on for hours and the shell warm, one start on the clamp tells liquid from a stuck rotor",
+      minutes: 15,
+      danger: 2,
+      fills: ["heater_proof"],
+    },
+  ],
+  source: "common practice, no source",
+};
