@@ -225,6 +225,6 @@ export function tick(_bot: Bot, _now: string): readonly Rung[] {
 }
 
 /** What became of a message that had come before. */
-export function jobOf(bot: Bot, message: Message): number | null {
+export function jobOf(bot: Bot, message: Pick<Message, "platform" | "id">): number | null {
   return findMessage(bot.store, message.platform, message.id)?.job ?? null;
 }

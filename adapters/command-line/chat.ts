@@ -1,6 +1,7 @@
 import { serve } from "../serve.ts";
 import { terminal } from "../terminal/main.ts";
 import type { Command } from "./command.ts";
+import { playDemo } from "./demo.ts";
 import { withBot } from "./open-db.ts";
 
 const defaultStore = "readback.db";
@@ -8,15 +9,19 @@ const defaultStore = "readback.db";
 /** The chat on this terminal, on a store made on first start. */
 export const chatCommand: Command = {
   name: "chat",
-  usage: "[--db FILE]",
+  usage: "[--db FILE] [--demo]",
   about: "opens a chat on this terminal",
   options: {
     db: { type: "string", about: `the store, ${defaultStore} unless told` },
+    demo: { type: "boolean", about: "plays an invented working day instead" },
     as: { type: "string", about: "your name in the chat" },
     role: { type: "string", about: "tech, dispatcher or office" },
   },
   words: [0, 0],
   run: async (given, io) => {
+    if (given.options.demo === true) {
+      return playDemo(io, process.stdout.isTTY === true ? { pause: readingTime } : {});
+    }
     const options = { ...given.options, db: given.options.db ?? defaultStore };
     return withBot({ ...given, options }, io, {
       readonly: false,
@@ -30,3 +35,8 @@ export const chatCommand: Command = {
     });
   },
 };
+
+/** As long as a quick reader needs. */
+function readingTime(letters: number): Promise<void> {
+  return new Promise((resolve) => setTimeout(resolve, Math.min(2500, letters * 15)));
+}

@@ -1,56 +1,11 @@
-import { createHash } from "node:crypto";
 import { createReadStream, statSync } from "node:fs";
 import type { Readable } from "node:stream";
-import { z } from "zod";
 import { type Bot, jobOf, receive, tick, work } from "../../src/bot.ts";
-import type { Message } from "../../src/model.ts";
 import { answersTo, markOut, type OutboxRow } from "../../src/record/outbox.ts";
 import type { Command, Exit, Io } from "./command.ts";
-import { isoTime } from "./input-shapes.ts";
 import { linesOf, parseLine } from "./lines.ts";
 import { dbOption, withBot } from "./open-db.ts";
-
-const platform = "replay";
-
-const shape = z.object({
-  id: z.string().min(1),
-  at: isoTime,
-  channel: z.string().min(1),
-  thread: z.string().min(1).nullish(),
-  person: z.string().min(1),
-  role: z.enum(["tech", "dispatcher", "office"]).default("tech"),
-  text: z.string().default(""),
-  edits: z.string().min(1).nullish(),
-  deletes: z.string().min(1).nullish(),
-  files: z
-    .array(z.object({ name: z.string(), type: z.string(), bytes_base64: z.base64() }))
-    .nullish(),
-});
-type Line = z.infer<typeof shape>;
-
-function messageOf(line: Line): { readonly message: Message; readonly bytes: readonly Buffer[] } {
-  const bytes = (line.files ?? []).map((file) => Buffer.from(file.bytes_base64, "base64"));
-  const files = (line.files ?? []).map(({ name, type }, index) => {
-    const content = bytes[index] ?? Buffer.alloc(0);
-    const sha256 = createHash("sha256").update(content).digest("hex");
-    return { name, type, size: content.length, sha256 };
-  });
-  const { id, at, channel, person, role, text } = line;
-  const message: Message = {
-    platform,
-    id,
-    at,
-    channel,
-    person,
-    role,
-    text,
-    files,
-    ...(line.thread == null ? {} : { thread: line.thread }),
-    ...(line.edits == null ? {} : { edits: line.edits }),
-    ...(line.deletes == null ? {} : { deletes: line.deletes }),
-  };
-  return { message, bytes };
-}
+import { messageOf, platform, type ReplayLine, replayShape } from "./replay-line.ts";
 
 function shown(row: OutboxRow): object {
   const { id, channel, thread, text, files, edits } = row;
@@ -65,7 +20,7 @@ function shown(row: OutboxRow): object {
 }
 
 /** One line of the script: clocks that came due before it, then the message and what is said to it. */
-function play(bot: Bot, line: Line, io: Io): Exit {
+function play(bot: Bot, line: ReplayLine, io: Io): Exit {
   const { message, bytes } = messageOf(line);
   const clocks = tick(bot, message.at);
   receive(bot, { message, bytes });
@@ -113,7 +68,7 @@ export const replayCommand: Command = {
         let exit: Exit = 0;
         for await (const text of linesOf(input)) {
           if (text.trim() === "") continue;
-          const parsed = parseLine(text, shape);
+          const parsed = parseLine(text, replayShape);
           if (parsed.ok) {
             if (play(bot, parsed.value, io) !== 0) exit = 1;
           } else {

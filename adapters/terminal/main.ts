@@ -51,7 +51,10 @@ async function run(host: Host, first: Speaker): Promise<Running> {
     lines.prompt();
   };
   const hear = (text: string): void => {
-    if (text.trim() === "/quit") return lines.close();
+    if (text.trim() === "/quit") {
+      lines.close();
+      return;
+    }
     if (text.trim() === "/board") print(boardFor(host.bot, host.now()));
     else if (text.startsWith("/as ")) speaker = speakerFrom(text) ?? speaker;
     else if (text.trim() !== "") {

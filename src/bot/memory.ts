@@ -48,16 +48,19 @@ export function learn(memory: Memory, entries: readonly Entry[]): void {
 /** Forgets everything and reads it again: after a step that was rolled back, or an import. */
 export function relearn(memory: Memory, store: Store): void {
   const fresh = remember(store);
-  for (const key of ["entries", "jobs", "threads", "grips", "judged", "roles"] as const) {
-    memory[key].clear();
-  }
-  fresh.entries.forEach((value, key) => memory.entries.set(key, value));
-  fresh.jobs.forEach((value, key) => memory.jobs.set(key, value));
-  fresh.threads.forEach((value, key) => memory.threads.set(key, value));
-  fresh.grips.forEach((value, key) => memory.grips.set(key, value));
-  fresh.roles.forEach((value, key) => memory.roles.set(key, value));
+  replace(memory.entries, fresh.entries);
+  replace(memory.jobs, fresh.jobs);
+  replace(memory.threads, fresh.threads);
+  replace(memory.grips, fresh.grips);
+  replace(memory.roles, fresh.roles);
+  memory.judged.clear();
   memory.registry = fresh.registry;
   memory.settings = fresh.settings;
+}
+
+function replace<K, V>(old: Map<K, V>, fresh: ReadonlyMap<K, V>): void {
+  old.clear();
+  for (const [key, value] of fresh) old.set(key, value);
 }
 
 function append(memory: Memory, entry: Entry): void {

@@ -1,0 +1,28 @@
+import { expect, test } from "vitest";
+import { allJobs } from "../src/bot/memory.ts";
+import { showJob } from "../src/bot/show-job.ts";
+import { saidOf } from "../src/record/outbox.ts";
+import { botFor, linesOfDay, playLine, scoreDay } from "./day-checks.ts";
+
+/** How many of each example day's expectations hold: neither may get worse. */
+const pinned = { "day-a": 0, "day-b": 0 } as const;
+
+for (const day of ["day-a", "day-b"] as const) {
+  test(`${day}: the expectations that held still hold`, () => {
+    const { total, failed } = scoreDay(day);
+    console.log(`${day}: ${total - failed.length} of ${total} expectations hold`);
+    if (failed.length > 0) console.log(failed.join("\n"));
+    expect(total - failed.length).toBeGreaterThanOrEqual(pinned[day]);
+  });
+
+  test(`${day}: played twice into one store changes nothing`, () => {
+    const bot = botFor(day);
+    const lines = linesOfDay(day);
+    for (const line of lines) playLine(bot, line);
+    const jobs = JSON.stringify(allJobs(bot.memory).map((job) => showJob(bot.memory, job)));
+    const said = saidOf(bot.store, "reply");
+    for (const line of lines) playLine(bot, line);
+    expect(JSON.stringify(allJobs(bot.memory).map((job) => showJob(bot.memory, job)))).toBe(jobs);
+    expect(saidOf(bot.store, "reply")).toEqual(said);
+  });
+}
