@@ -101,17 +101,17 @@ describe("board", () => {
     expect(text).toMatchInlineSnapshot(`
       "Open jobs: 6. State of Tue 12 May, 10:42
       Office to act: 2
-      44 AC-5 Cinder School w..., Ife no access 0:22
+      44 AC-5 Cinder School..., Ife no access 22 min
          call the site for a time
-      47 RTU-2 Tollgate Dental, nobody new 0:22
+      47 RTU-2 Tollgate Dental, nobody new 22 min
          name somebody
       Crew at work: 3
-      42 WIC-4 Gull Wharf, Bram there 1:35
+      42 WIC-4 Gull Wharf, Bram there 1 h 35
          value due 10:52
-      45 OU-1 Saltbox Lofts, Odo driving 0:20
-      48 RTU-3 Tollgate Dental, Odo new 0:02
+      45 OU-1 Saltbox Lofts, Odo driving 20 min
+      48 RTU-3 Tollgate Dental, Odo new 2 min
       Waiting: 1
-      41 OU-3 Saltbox Lofts, Tamsin parts 1:12
+      41 OU-3 Saltbox Lofts, Tamsin parts 1 h 12
          ordered: 60-12E4 drive board, due Thu
          locked by Tamsin
       Done today: 1

@@ -111,7 +111,7 @@ describe("a reading's reply", () => {
 
   it("names each number that was not read, and stays silent to talk outside a job", () => {
     const unread = { unread: ["14"], ask: [] };
-    expect(replyTo(input({ understood: unread }))).toMatchInlineSnapshot(`"OU-3: Not read, not filed: 14."`);
+    expect(replyTo(input({ understood: unread }))).toMatchInlineSnapshot(`"OU-3: 14 not read, not filed."`);
     const { job: _, ...loose } = input({ understood: unread, addressed: false });
     expect(replyTo(loose)).toBeUndefined();
   });

@@ -18,8 +18,9 @@ export function daysBetween(from: string, to: string): number {
   return Math.floor((Date.parse(to) - Date.parse(from)) / 86_400_000);
 }
 
-/** "0:25" or "3:10" for a stretch of time in ms; "0:00" where it is negative. */
+/** "25 min" or "3 h 10" for a stretch of time in ms; "0 min" where it is negative. */
 export function hoursAndMinutes(ms: number): string {
   const minutes = Math.max(0, Math.round(ms / 60_000));
-  return `${Math.floor(minutes / 60)}:${String(minutes % 60).padStart(2, "0")}`;
+  if (minutes < 60) return `${minutes} min`;
+  return `${Math.floor(minutes / 60)} h ${String(minutes % 60).padStart(2, "0")}`;
 }

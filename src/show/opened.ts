@@ -26,6 +26,6 @@ function beforeLines(input: ReplyInput, job: Job): readonly string[] {
   const what = done === "" ? "" : `: ${done}`;
   const before = `Last here ${dayAndMonth(date)}, ${ago} days ago, job ${last.job}${what}`;
   const visits = recent.length + 1;
-  const count = recent.length === 0 ? [] : [`Visit ${visits} in ${repeatDays} days.`];
-  return [sentence(before), ...count];
+  const count = recent.length === 0 ? "" : ` Visit ${visits} in ${repeatDays} days.`;
+  return [`${sentence(before)}${count}`];
 }

@@ -8,7 +8,7 @@ export function unreadSentence(input: ReplyInput): string {
   const asked = input.understood.ask.join(" ");
   const numbers = input.understood.unread.filter((n) => /\d/.test(n) && !asked.includes(n));
   if (numbers.length === 0) return "";
-  return `Not read, not filed: ${listed([...new Set(numbers)])}.`;
+  return `${listed([...new Set(numbers)])} not read, not filed.`;
 }
 
 /** A value that is hardly possible is kept and asked about, never mended. */

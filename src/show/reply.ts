@@ -55,6 +55,7 @@ function withReadings(input: ReplyInput, job: Job): readonly string[] {
 function workLines(input: ReplyInput, job: Job): readonly string[] {
   const status = statusOf(input);
   const measured = newReadings(input).length + input.replaced.length;
+  if (newReadings(input).length === 0 && removedText(input) !== "") return filedLines(input);
   if (measured > shortReadings) return longLinesOf(input, job);
   if (measured > 0 || touchedFindings(input).length > 0) return shortLinesOf(input, job);
   if (status !== undefined) return statusLines(input, job);
@@ -84,22 +85,20 @@ function filedLines(input: ReplyInput): readonly string[] {
 }
 
 function shortLinesOf(input: ReplyInput, job: Job): readonly string[] {
-  const read = [readBack(input).join(" "), unread(input)].filter((w) => w !== "").join(" ");
+  const read = readBack(input).join(" ");
+  const lost = unread(input);
   const asked = question(input, job);
   const closing = status(input, job);
-  const fixed = wordCount([read, asked, ...withdrawnSentences(input)].join(" "));
+  const fixed = wordCount([read, lost, asked, ...withdrawnSentences(input)].join(" "));
   const next = closing.length > 0 ? "" : nextSentence(input);
   const room = shortWords - fixed - wordCount(next);
   const verdict = shortVerdict(input, Math.max(6, room - 5));
   const cause = wordCount(verdict) + 4 <= room ? newCause(input) : "";
   const why = [...withdrawnSentences(input), verdict, cause].filter((w) => w !== "").join(" ");
   const last = [next, asked].filter((w) => w !== "").join(" ");
-  return [why === "" ? filed(read) : read, why, ...closing, last];
-}
-
-/** A value that no check speaks of is said to be kept, so that nobody waits for a verdict. */
-function filed(read: string): string {
-  return `${read} Filed.`;
+  // a value that no check speaks of is said to be kept, so that nobody waits for a verdict
+  const first = [read, why === "" ? "Filed." : "", lost].filter((w) => w !== "").join(" ");
+  return [first, why, ...closing, last];
 }
 
 function longLinesOf(input: ReplyInput, job: Job): readonly string[] {

@@ -14,11 +14,14 @@ export const next: Answer = (input) => {
   const cause =
     top === undefined || likelihood(top) === "ruled out"
       ? ""
-      : ` ${sentenceCase(likelihood(top))}: ${faultWords(top.fault)}.`;
-  if (checks.length === 0) return `${unitName(job)}: no further check on my list.${cause}`;
+      : ` ${likelihood(top)} ${faultWords(top.fault)}.`;
+  if (checks.length === 0)
+    return sentence(
+      `${unitName(job)}: no further check on my list.${sentenceCase(cause.trim()) === "" ? "" : ` ${sentenceCase(cause.trim())}`}`,
+    );
   const lines = checks.map((check, index) => {
     const act = `${index + 1}. ${sentenceCase(wordsOfCheck(check.check).act)}`;
     return sentence(`${act}, ${check.minutes} min: ${check.why}`);
   });
-  return [`${unitName(job)}, check next:${cause}`, ...lines].join("\n");
+  return [`${unitName(job)}:${cause} Check next:`, ...lines].join("\n");
 };

@@ -1,10 +1,10 @@
 import type { Job, ReplyInput } from "../../model.ts";
-import { listed, unitName } from "../wording.ts";
+import { unitName } from "../wording.ts";
 
 /** Asks which job a question is about, where nothing in it tells. */
 export function whichJob(input: ReplyInput): string {
   const offered: readonly Job[] = input.routing?.candidates ?? input.jobs;
   const open = offered.filter((j) => j.status !== "done").slice(0, 4);
   if (open.length === 0) return "No job is open. Name the unit or the site.";
-  return `Which job: ${listed(open.map((j) => `${j.job} ${unitName(j)}`))}?`;
+  return `Which job: ${open.map((j) => `${j.job} ${unitName(j)}`).join(" or ")}?`;
 }

@@ -6,6 +6,7 @@ import {
   likelihood,
   listed,
   sentence,
+  sentenceCase,
   unitName,
   verdictWords,
 } from "../wording.ts";
@@ -23,7 +24,7 @@ export const why: Answer = (input) => {
     (s) => likelihood(s) === "ruled out" && s.against.length > 0,
   );
   const causes = suspects.flatMap(causeLines);
-  const first = causes[0] ?? "nothing measured yet speaks for a cause.";
+  const first = causes[0] ?? "Nothing measured yet speaks for a cause.";
   const ruled = listed(out.slice(0, 3).map((s) => faultWords(s.fault)));
   const tail = ruled === "" ? [] : [sentence(`Ruled out: ${ruled}`)];
   const head = [`${unitName(job)}: ${first}`, ...causes.slice(1)];
@@ -33,7 +34,7 @@ export const why: Answer = (input) => {
 
 function causeLines(suspect: Suspect): readonly string[] {
   return [
-    sentence(`${likelihood(suspect)} ${faultWords(suspect.fault)}`),
+    sentenceCase(sentence(`${likelihood(suspect)} ${faultWords(suspect.fault)}`)),
     reasons("For it", suspect.for),
     reasons("Against it", suspect.against),
   ].filter((line) => line !== "");
