@@ -8,6 +8,7 @@ import {
   likelihood,
   sentence,
   verdictWords,
+  wordCount,
 } from "./wording.ts";
 
 /** The source of a limit, in about three words: what stands before the first pause. */
@@ -36,13 +37,21 @@ function firstSentence(text: string): string {
   return (/^.*?[.?!](?=\s|$)/.exec(text.trim())?.[0] ?? text.trim()).replace(/\.$/, "");
 }
 
-/** The first sentence; cut at a pause where it is still too long. */
+/**
+ * The first sentence in at most so many words. Judging says "what was seen: what it means": where
+ * both are too long what it means stays, cut at a pause.
+ */
 export function shortened(text: string, most: number): string {
   const first = firstSentence(text);
-  if (first.split(/\s+/).length <= most) return first;
-  const pauses = [...first.matchAll(/[,;:] /g)].map((m) => first.slice(0, m.index));
-  const fitting = pauses.filter((p) => p.split(/\s+/).length <= most);
-  return fitting[fitting.length - 1] ?? clipped(first, most);
+  const colon = first.indexOf(": ");
+  const tail = colon < 0 ? first : first.slice(colon + 2);
+  const head = colon < 0 ? "" : first.slice(0, colon + 2);
+  const options = [first, head + firstClause(tail), tail, firstClause(tail)];
+  return options.find((one) => wordCount(one) <= most) ?? clipped(tail, most);
+}
+
+function firstClause(text: string): string {
+  return text.split(/[,;] /)[0] ?? text;
 }
 
 /** What was said before and holds no longer, where this message mended the record. */

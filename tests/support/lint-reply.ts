@@ -27,7 +27,10 @@ const never: readonly (readonly [RegExp, string])[] = [
   [/\b(your|his|her|their) (mistake|fault|error)\b|\byou (forgot|should have|failed)\b/i, "blame"],
   [/\b(great|good|nice|excellent) (job|work)\b|\bwell done\b|\bthanks?\b|\bcongrat/i, "praise"],
   [/\bha(ha)+\b|\blol\b|\bjust kidding\b/i, "a joke"],
-  [/\d ?(%|percent)/i, "people are told likely or possible, not percentages"],
+  [
+    /%|\d percent (likely|sure|chance|certain)/i,
+    "people are told likely or possible, not percentages",
+  ],
   [/\b(nan|undefined|null|infinity|\[object)/i, "a value of the program, not of the machine"],
 ];
 
