@@ -64,7 +64,7 @@ export function likelihoodRatio(fault: Fault, sign: string): number {
   return Math.min(strongest, Math.max(1 / strongest, ratio));
 }
 
-/** P(outcome | fault, group looked at). */
+/** P(outcome | fault, group looked at); an outcome that is not named never speaks for the fault. */
 export function shownBy(fault: Fault, groupName: string, outcome: string): number {
   const group = signGroups.get(groupName);
   if (group === undefined) return 0;
@@ -77,5 +77,6 @@ export function shownBy(fault: Fault, groupName: string, outcome: string): numbe
   if (touched.length === 0 || group.remarks === true) return usual;
   const taken = touched.reduce((sum, one) => sum + (fault.shows[`${groupName}:${one}`] ?? 0), 0);
   const untouched = touched.reduce((rest, one) => rest - (group.background[one] ?? 0), 1);
-  return untouched <= 0 ? usual : (Math.max(0.004, 1 - taken) * usual) / untouched;
+  const share = untouched <= 0 ? 1 : Math.max(0.004, 1 - taken) / untouched;
+  return usual * Math.min(1, share);
 }

@@ -16,8 +16,8 @@ export interface Fault {
   readonly where?: Where;
   /**
    * P(outcome | this fault, the group was looked at), by sign. Outcomes of a group that are not
-   * named share what is left, in proportion to the background. A group that is not named is
-   * untouched by the fault.
+   * named share what is left in proportion to the background, at most the background itself: they
+   * can speak against the fault, never for it. A group that is not named is untouched by it.
    */
   readonly shows: Readonly<Record<string, number>>;
   /** the proof that the trade asks for, or the first thing to do about it, cheapest first */

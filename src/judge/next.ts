@@ -16,12 +16,18 @@ const named = 3;
 const minutesPerDanger = 4;
 /** Chance that a proof confirms a true fault, and a false one. Common practice, no source. */
 const proofShows = { true: 0.9, false: 0.12 } as const;
-/** Above it the leading fault's own proof comes first. */
+/** Above it the leading fault's own proofs come first, in their own order. */
 const leads = 0.6;
+/** Suspects below it need no proof of their own. */
+const worthProving = 0.04;
+/** Bit that a look must be expected to tell, to be named. Common practice, no source. */
+const worthAsking = 0.03;
 
 interface Candidate {
   readonly step: Step;
-  /** bit a minute */
+  /** bit expected */
+  readonly gain: number;
+  /** the same for its minutes and danger */
   readonly worth: number;
   readonly ofLeader: boolean;
 }
@@ -40,24 +46,34 @@ export function nextChecks(
     whereFits(step.where, scene) && !step.fills.some((group) => known.has(group));
   const leader = diagnosis[0];
   const general = steps.filter(open).map((step) => candidate(step, gainOf(step, diagnosis), false));
-  const proofs = diagnosis.slice(0, 4).flatMap((suspect) =>
-    proofOf(suspect)
-      .filter(open)
-      .map((step) => candidate(step, proofGain(suspect.probability), suspect === leader)),
-  );
+  const proofs = diagnosis
+    .slice(0, 4)
+    .flatMap((suspect) =>
+      (suspect === leader || suspect.probability > worthProving ? proofOf(suspect) : [])
+        .filter(open)
+        .map((step) => candidate(step, proofGain(suspect.probability), suspect === leader)),
+    );
   const sure = (leader?.probability ?? 0) >= leads;
-  const ranked = [...general, ...proofs].sort((a, b) => compare(a, b, sure));
+  const ranked = [...proofs, ...general]
+    .filter((one) => one.gain >= worthAsking || one.ofLeader)
+    .sort((a, b) => compare(a, b, sure));
   return distinct(ranked)
     .slice(0, named)
     .map(({ check, why, minutes }) => ({ check, why, minutes }));
 }
 
 function candidate(step: Step, gain: number, ofLeader: boolean): Candidate {
-  return { step, worth: gain / (step.minutes + minutesPerDanger * step.danger + 1), ofLeader };
+  return {
+    step,
+    gain,
+    worth: gain / (step.minutes + minutesPerDanger * step.danger + 1),
+    ofLeader,
+  };
 }
 
+/** A sure leader's proofs keep the order they are written in (the sort is stable). */
 function compare(a: Candidate, b: Candidate, sure: boolean): number {
-  if (sure && a.ofLeader !== b.ofLeader) return a.ofLeader ? -1 : 1;
+  if (sure && (a.ofLeader || b.ofLeader)) return Number(b.ofLeader) - Number(a.ofLeader);
   return b.worth - a.worth || a.step.danger - b.step.danger;
 }
 
@@ -86,14 +102,24 @@ function gainOf(step: Step, diagnosis: readonly Suspect[]): number {
 function groupGain(groupName: string, diagnosis: readonly Suspect[]): number {
   const group = signGroups.get(groupName);
   if (group === undefined || group.remarks === true) return 0;
-  return Object.keys(group.background).reduce((sum, outcome) => {
-    const joint = diagnosis.map((suspect) => {
-      const fault = faultByName.get(suspect.fault);
-      return fault === undefined ? 0 : suspect.probability * shownBy(fault, groupName, outcome);
-    });
-    const total = joint.reduce((all, one) => all + one, 0);
-    return sum + joint.reduce((all, one, at) => all + information(one, total, diagnosis[at]), 0);
+  const outcomes = Object.keys(group.background);
+  const joint = diagnosis.map((suspect) => jointOf(suspect, groupName, outcomes));
+  return outcomes.reduce((sum, _, column) => {
+    const total = joint.reduce((all, row) => all + (row[column] ?? 0), 0);
+    return (
+      sum +
+      joint.reduce((all, row, at) => all + information(row[column] ?? 0, total, diagnosis[at]), 0)
+    );
   }, 0);
+}
+
+/** P(fault and outcome), outcome by outcome. */
+function jointOf(suspect: Suspect, groupName: string, outcomes: readonly string[]): number[] {
+  const fault = faultByName.get(suspect.fault);
+  if (fault === undefined) return outcomes.map(() => 0);
+  const shown = outcomes.map((outcome) => shownBy(fault, groupName, outcome));
+  const all = shown.reduce((sum, one) => sum + one, 0);
+  return shown.map((one) => (suspect.probability * one) / all);
 }
 
 function information(joint: number, total: number, suspect: Suspect | undefined): number {

@@ -48,6 +48,7 @@ export const insulation: Check = {
     "insulation:very_low",
     "insulation:below_floors",
     "insulation:ground_fault",
+    "insulation:ground_fault_unproven",
     "insulation:leads_disagree",
     "insulation:falling",
     "insulation:fallen_far",
@@ -163,7 +164,7 @@ function corrected(leads: Leads): Corrected {
 
 function floorFinding(leads: Leads, scene: Scene): Finding {
   const at40 = corrected(leads);
-  const verdict = floorVerdict(leads, at40);
+  const verdict = unproven(leads, scene, floorVerdict(leads, at40));
   return {
     about: leads.about,
     check: "insulation",
@@ -210,6 +211,24 @@ function floorVerdict(leads: Leads, at40: Corrected): Verdict {
     level: "good",
     says: "no ground fault (floor 5 megohm)",
     sign: tierSign(tierOhm(leads)),
+  };
+}
+
+/** A ground fault on one lead, or with wiring still landed, stays to be proven. */
+function unproven(leads: Leads, scene: Scene, verdict: Verdict): Verdict {
+  const landed =
+    /leads? (?:still )?(?:landed|connected|on\b)|still (?:landed|wired|connected)/.test(
+      scene.words,
+    );
+  const single = leads.count === 1 && scene.facts.phases !== 1;
+  if (verdict.sign !== "insulation:ground_fault" || (!landed && !single)) return verdict;
+  const wanted = landed
+    ? "lift the leads and repeat: wiring and contactor are in parallel"
+    : "repeat it on the other leads: joined windings must agree";
+  return {
+    level: landed ? "watch" : verdict.level,
+    says: `${verdict.says}, but ${wanted}`,
+    sign: "insulation:ground_fault_unproven",
   };
 }
 

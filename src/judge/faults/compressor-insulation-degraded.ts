@@ -6,6 +6,7 @@ export const compressorInsulationDegraded: Fault = {
   common: 3,
   shows: {
     "insulation:ground_fault": 0.012,
+    "insulation:ground_fault_unproven": 0.06,
     "insulation:below_floors": 0.12,
     "insulation:very_low": 0.35,
     "insulation:low": 0.33,

@@ -11,7 +11,7 @@ export const driveControlFailed: Fault = {
     "bridge:output_sound": 0.96,
     "rectifier:sound": 0.96,
     "bus:sound": 0.9,
-    "output:unbalanced": 0.12,
+    "output:unbalanced": 0.04,
     "winding:balanced": 0.95,
     "insulation:sound": 0.9,
     "dead:display_dead": 0.4,

@@ -6,10 +6,10 @@ export const driveOutputFailed: Fault = {
   common: 3,
   where: { drive: "inverter" },
   shows: {
-    "bridge:output_shorted": 0.55,
+    "bridge:output_shorted": 0.48,
     "bridge:output_open": 0.1,
     "bridge:output_odd": 0.12,
-    "bridge:output_sound": 0.2,
+    "bridge:output_sound": 0.3,
     "output:unbalanced": 0.7,
     "output:balanced": 0.08,
     "unplugged:drive_faults_without_motor": 0.7,

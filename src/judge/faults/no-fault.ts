@@ -34,6 +34,7 @@ export const noFault: Fault = {
     "insulation:very_low": 0.004,
     "insulation:below_floors": 0.0008,
     "insulation:ground_fault": 0.0003,
+    "insulation:ground_fault_unproven": 0.0015,
     "insulation:leads_disagree": 0.02,
     "insulation:falling": 0.012,
     "insulation:fallen_far": 0.002,

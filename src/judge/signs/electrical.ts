@@ -7,11 +7,12 @@ export const electricalSigns: readonly SignGroup[] = [
   {
     group: "insulation",
     background: {
-      sound: 0.86,
+      sound: 0.852,
       low: 0.06,
       very_low: 0.02,
       below_floors: 0.006,
       ground_fault: 0.004,
+      ground_fault_unproven: 0.008,
       leads_disagree: 0.02,
       falling: 0.02,
       fallen_far: 0.01,
@@ -91,7 +92,7 @@ export const electricalSigns: readonly SignGroup[] = [
     background: { sound: 0.955, shorted: 0.015, open: 0.01, odd: 0.02 },
     source: ours,
   },
-  { group: "output", background: { balanced: 0.96, unbalanced: 0.04 }, source: ours },
+  { group: "output", background: { balanced: 0.985, unbalanced: 0.015 }, source: ours },
   {
     group: "capacitor",
     background: { good: 0.9, low: 0.06, high: 0.02, open: 0.02 },
