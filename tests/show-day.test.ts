@@ -135,7 +135,7 @@ describe("a day's sheets", () => {
 
   it("have a row for each reading of the day, replaced ones marked, with its verdict", () => {
     const all = rows("readings");
-    expect(all.map((row) => [row.figure, row.value, row.stands, row.verdict])).toEqual([
+    expect(all.map((row) => [row.figure, row["SI value"], row.stands, row.verdict])).toEqual([
       ["9.1 megohm", "9100000", "replaced", ""],
       ["91 megohm", "91000000", "yes", "WATCH"],
       ["7 lb", "3.1751", "yes", ""],
@@ -176,4 +176,13 @@ describe("a day's sheets", () => {
     ]);
     expect(await dayFiles(record)).toEqual(files);
   });
+
+  it.each(["jobs", "readings", "time", "parts", "refrigerant", "open"])(
+    "read as the golden file: %s",
+    async (name) => {
+      const sheet = daySheets(record).find((one) => one.name === name);
+      const text = sheet === undefined ? "" : csvText(sheet).replaceAll("\r\n", "\n");
+      await expect(text).toMatchFileSnapshot(`../fixtures/exports/${name}.csv`);
+    },
+  );
 });

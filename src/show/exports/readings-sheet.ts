@@ -18,11 +18,13 @@ export const readingsSheet: SheetMaker = {
     { name: "quantity", kind: "text", about: "what was measured" },
     { name: "where", kind: "text", about: "place on the machine" },
     { name: "points", kind: "text", about: "electrical points" },
-    { name: "relation", kind: "text", about: "= said plainly, ~ about, < > bounds, in a range" },
+    { name: "relation", kind: "text", about: "is, about, under, at most, over, at least, range" },
     { name: "figure", kind: "text", about: "the figure as said, with its unit" },
-    { name: "value", kind: "number", about: "in the canonical unit beside it" },
-    { name: "to", kind: "number", about: "upper end of a range" },
-    { name: "unit of value", kind: "text", about: "canonical unit" },
+    { name: "value", kind: "number", about: "the number as said, where it is one number" },
+    { name: "unit", kind: "text", about: "the unit as said" },
+    { name: "SI value", kind: "number", about: "the same in the canonical unit beside it" },
+    { name: "SI to", kind: "number", about: "upper end of a range" },
+    { name: "SI unit", kind: "text", about: "canonical unit, UCUM" },
     { name: "text value", kind: "text", about: "a fault code, or over range" },
     { name: "state", kind: "text", about: "start or running; peak, minimum, average" },
     { name: "test V", kind: "number", about: "voltage of an insulation test" },
@@ -76,8 +78,10 @@ function measured(r: JobReading): readonly Cell[] {
     r.quantity.replaceAll("_", " "),
     r.at === undefined ? null : placeName(r.at),
     r.points?.join(" to ") ?? null,
-    r.relation,
+    relations[r.relation],
     `${r.figure.number} ${r.figure.unit}`.trim(),
+    numberSaid(r),
+    r.figure.unit,
     typeof r.value === "number" ? r.value : null,
     r.high ?? null,
     r.unit,
@@ -89,6 +93,22 @@ function measured(r: JobReading): readonly Cell[] {
     r.for_s ?? null,
     r.rating?.replaceAll("_", " ") ?? (r.earlier === true ? "earlier visit" : null),
   ];
+}
+
+const relations = {
+  "=": "is",
+  "~": "about",
+  "<": "under",
+  "<=": "at most",
+  ">": "over",
+  ">=": "at least",
+  in: "range",
+} as const satisfies Record<JobReading["relation"], string>;
+
+/** "4 lb 6 oz" is not one number, and "1,200" is. */
+function numberSaid({ figure, over_range }: JobReading): Cell {
+  const plain = figure.number.replaceAll(/(?<=\d),(?=\d{3}\b)/g, "");
+  return over_range !== true && /^-?\d*\.?\d+$/.test(plain) ? Number(plain) : null;
 }
 
 function judged(finding: Finding | undefined): readonly Cell[] {
