@@ -5,7 +5,6 @@ import { applicationOf, isHeating } from "../application.ts";
 import { splitBand, splitToleranceK, type Verdict, verdictOf } from "../bands.ts";
 import type { Check } from "../check.ts";
 import { type Figures, figuresOf } from "../figures.ts";
-import type { Scene } from "../scene.ts";
 
 /**
  * Air split over the indoor coil: against the target for the return's wet bulb, else against what
