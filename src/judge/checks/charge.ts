@@ -1,0 +1,120 @@
+import type { Finding } from "../../model.ts";
+import { cylinderFillKg } from "../../physics/cylinder-fill.ts";
+import type { Check } from "../check.ts";
+import { refrigerantOf } from "../circuit.ts";
+import { type Figures, figuresOf } from "../figures.ts";
+import { sumsOf } from "../masses.ts";
+import { numberOf } from "../pick.ts";
+import type { Scene } from "../scene.ts";
+import { testCharge } from "./test-charge.ts";
+
+/** Share of the plate's charge that came out, between which the charge was right. Common practice, no source. */
+const right = { from: 0.88, to: 1.1 } as const;
+/** Share of the plate's charge that goes back in without a question. Common practice, no source. */
+const inTolerance = 0.05;
+
+/** Weights in and out against the plate and the cylinder, and charge by forced test operation. */
+export const charge: Check = {
+  name: "charge",
+  signs: [
+    "weighed:short",
+    "weighed:right",
+    "weighed:over",
+    "test_charge:short",
+    "test_charge:right",
+    "test_charge:over",
+  ],
+  judge: (scene) => {
+    const figures = figuresOf(scene);
+    return [
+      ...recovered(scene, figures),
+      ...putIn(scene, figures),
+      ...cylinder(scene, figures),
+      ...testCharge(scene, figures),
+    ];
+  },
+};
+
+/** A whole charge weighed out tells what was in it. */
+function recovered(scene: Scene, figures: Figures): Finding[] {
+  const plateKg = scene.facts.charge_kg;
+  const { outKg } = sumsOf(scene);
+  if (plateKg === undefined || outKg <= 0) return [];
+  const share = outKg / plateKg;
+  const outcome = share < right.from ? "short" : share > right.to ? "over" : "right";
+  const percent = Math.round(share * 100);
+  return [
+    {
+      about: "system",
+      check: "charge",
+      level: outcome === "right" ? "good" : "watch",
+      says: `${figures.mass(outKg)} came out of a plate charge of ${figures.mass(plateKg)}, ${percent} percent: ${meanings[outcome]}`,
+      brief: `${percent} percent of the plate charge came out`,
+      values: { recovered_percent: share * 100 },
+      basis: "weighed",
+      source: "balance of weights; bounds of 88 and 110 percent common practice, no source",
+      signs: [`weighed:${outcome}`],
+    },
+  ];
+}
+
+const meanings = {
+  short: "it was short, unless some stayed in a part that was valved off",
+  right: "what the plate asks for",
+  over: "too much, unless long lines carry their own addition",
+} as const;
+
+/** What was charged against the plate and the line set, once nothing else was in it. */
+function putIn(scene: Scene, figures: Figures): Finding[] {
+  const plateKg = scene.facts.charge_kg;
+  const { inKg, outKg } = sumsOf(scene);
+  if (plateKg === undefined || inKg <= 0 || outKg <= 0) return [];
+  const over = inKg - plateKg;
+  const fits = Math.abs(over) <= inTolerance * plateKg;
+  const lines = (scene.facts.line_set?.length ?? 0) > 0;
+  const words = fits
+    ? "as the plate asks"
+    : over > 0
+      ? `${figures.mass(over)} over the plate${lines ? "; see the line set's addition" : ": right only with a line set longer than the plate covers"}`
+      : `${figures.mass(-over)} under the plate`;
+  return [
+    {
+      about: "system",
+      check: "charge",
+      level: fits || (over > 0 && lines) ? "good" : "watch",
+      says: `${figures.mass(inKg)} in, ${figures.mass(outKg)} out: ${words}`,
+      brief: `${figures.mass(inKg)} in, ${fits ? "as the plate asks" : over > 0 ? "over the plate" : "under the plate"}`,
+      values: { charged_kg: inKg },
+      basis: "plate charge",
+      source: "plate; 5 percent common practice, no source",
+    },
+  ];
+}
+
+/** The recovery cylinder's limit, where its water capacity was said. */
+function cylinder(scene: Scene, figures: Figures): Finding[] {
+  const refrigerant = refrigerantOf(scene);
+  const capacity = scene.readings
+    .concat(scene.ratings)
+    .find(
+      (one) => one.quantity === "mass" && /\bw\.?c\b|water capacity/.test(one.said.toLowerCase()),
+    );
+  const capacityKg = capacity === undefined ? undefined : numberOf(capacity);
+  if (refrigerant === undefined || capacityKg === undefined) return [];
+  const limitKg = cylinderFillKg(capacityKg, refrigerant);
+  if (limitKg === undefined) return [];
+  const { outKg } = sumsOf(scene);
+  const full = outKg > limitKg;
+  return [
+    {
+      about: "recovery cylinder",
+      check: "charge",
+      level: full ? "bad" : "good",
+      says: `That cylinder takes ${figures.mass(limitKg)} of ${refrigerant} at most, 80 percent by volume at 77 F${full ? `; ${figures.mass(outKg)} is over it` : ""}`,
+      brief: `cylinder takes ${figures.mass(limitKg)}`,
+      values: { cylinder_limit_kg: limitKg },
+      basis: "80 percent fill",
+      source: "AHRI Guideline K; 49 CFR 173.304a (from memory)",
+    },
+  ];
+}

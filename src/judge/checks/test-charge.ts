@@ -1,0 +1,139 @@
+import type { Finding } from "../../model.ts";
+import { kelvinPerFahrenheit } from "../../physics/constants.ts";
+import { applicationOf, inTestOperation } from "../application.ts";
+import { type Circuit, circuitsOf } from "../circuit.ts";
+import { contradictionsOf } from "../contradiction.ts";
+import { type Figures, figuresOf } from "../figures.ts";
+import { numberOf, ofQuantity } from "../pick.ts";
+import type { Scene } from "../scene.ts";
+import { subcoolingOf } from "./subcooling.ts";
+
+/** Bounds in a settled test operation. Source: common practice, no source. */
+const bounds = {
+  subcoolingLowK: 4 * kelvinPerFahrenheit,
+  subcoolingHighK: 18 * kelvinPerFahrenheit,
+  dischargeSuperheatHighK: 70 * kelvinPerFahrenheit,
+  dischargeSuperheatLowK: 15 * kelvinPerFahrenheit,
+  openingWidePercent: 85,
+  openingNarrowPercent: 20,
+} as const;
+
+type Outcome = "short" | "right" | "over";
+
+/** The votes of subcooling, discharge superheat and valve openings; at least two figures are needed. */
+export function testCharge(scene: Scene, figures: Figures): Finding[] {
+  if (applicationOf(scene) !== "multi_zone" || !inTestOperation(scene)) return [];
+  return circuitsOf(scene)
+    .filter((one) => contradictionsOf(one, figuresOf(scene)).length === 0)
+    .flatMap((one) => verdict(one, scene, figures));
+}
+
+interface Vote {
+  readonly outcome: Outcome;
+  readonly says: string;
+}
+
+function verdict(circuit: Circuit, scene: Scene, figures: Figures): Finding[] {
+  const votes = [
+    ...bySubcooling(circuit, figures),
+    ...byDischarge(circuit, figures),
+    ...byOpening(scene),
+  ];
+  if (votes.length === 0) return [];
+  const count = (outcome: Outcome) => votes.filter((one) => one.outcome === outcome).length;
+  const [short, over] = [count("short"), count("over")];
+  const decided: Outcome | undefined =
+    short > 0 && over > 0 ? undefined : short > over ? "short" : over > 0 ? "over" : "right";
+  const seen = votes.map((one) => one.says).join(", ");
+  if (decided === undefined || votes.length < 2) return [undecided(circuit, seen, votes.length)];
+  return [
+    {
+      about: circuit.about,
+      check: "charge",
+      level: decided === "right" ? "good" : "bad",
+      says: `In test operation ${seen}: ${meanings[decided]}`,
+      brief: meanings[decided],
+      values: {},
+      basis: "test operation",
+      source:
+        "outdoor subcooling, discharge superheat and valve openings in a settled test run: common practice, no source",
+      signs: [`test_charge:${decided}`],
+    },
+  ];
+}
+
+const meanings: Readonly<Record<Outcome, string>> = {
+  short: "the charge is short",
+  right: "the charge fits",
+  over: "there is too much in it",
+};
+
+function undecided(circuit: Circuit, seen: string, votes: number): Finding {
+  const missing =
+    votes < 2
+      ? "outdoor subcooling, discharge superheat and valve openings together"
+      : "figures that agree, settled 15 to 20 minutes";
+  return {
+    about: circuit.about,
+    check: "charge",
+    level: "unknown",
+    says: `In test operation ${seen}; that alone does not settle the charge`,
+    brief: "charge not settled",
+    values: {},
+    basis: "test operation",
+    missing,
+  };
+}
+
+function bySubcooling(circuit: Circuit, figures: Figures): Vote[] {
+  const kelvin = subcoolingOf(circuit);
+  if (kelvin === undefined) return [];
+  const outcome =
+    kelvin < bounds.subcoolingLowK ? "short" : kelvin > bounds.subcoolingHighK ? "over" : "right";
+  return [{ outcome, says: `subcooling is ${figures.difference(kelvin)}` }];
+}
+
+function byDischarge(circuit: Circuit, figures: Figures): Vote[] {
+  const { dischargeCel, dewCel } = circuit;
+  if (dischargeCel === undefined || dewCel === undefined) return [];
+  const overK = dischargeCel - dewCel;
+  const outcome =
+    overK > bounds.dischargeSuperheatHighK
+      ? "short"
+      : overK < bounds.dischargeSuperheatLowK
+        ? "over"
+        : "right";
+  return [{ outcome, says: `discharge superheat ${figures.difference(overK)}` }];
+}
+
+/** Openings in percent; "wide open" and "nearly shut" where only words were said. */
+function byOpening(scene: Scene): Vote[] {
+  const openings = ofQuantity(scene.readings, "valve_opening").flatMap(
+    (one) => numberOf(one) ?? [],
+  );
+  const mean = openings.reduce((sum, one) => sum + one, 0) / openings.length;
+  if (openings.length === 0) return byOpeningWords(scene);
+  const outcome =
+    mean > bounds.openingWidePercent
+      ? "short"
+      : mean < bounds.openingNarrowPercent
+        ? "over"
+        : "right";
+  return [{ outcome, says: `valves ${Math.round(mean)} percent open` }];
+}
+
+function byOpeningWords(scene: Scene): Vote[] {
+  if (
+    /\b(valves?|eevs?|levs?|exvs?|all)\b.{0,40}\b(wide open|full(y)? open|maxed|at max)\b/.test(
+      scene.words,
+    )
+  )
+    return [{ outcome: "short", says: "the valves stand wide open" }];
+  if (
+    /\b(valves?|eevs?|levs?|exvs?)\b.{0,40}\b(nearly shut|almost (shut|closed)|pinched|at min)/.test(
+      scene.words,
+    )
+  )
+    return [{ outcome: "over", says: "the valves stand nearly shut" }];
+  return [];
+}

@@ -1,0 +1,98 @@
+import type { CaseNote, Reading } from "../model.ts";
+import { numberOf } from "./pick.ts";
+import type { Scene } from "./scene.ts";
+
+/** One weight of refrigerant that went in or out. */
+export interface Weight {
+  readonly kg: number;
+  readonly action: "recovered" | "charged";
+  /** days before the case's last moment; 0 for now, absent for an earlier visit without a date */
+  readonly daysAgo?: number;
+}
+
+const dayMs = 86_400_000;
+const daysOf = { day: 1, week: 7, month: 30, year: 365 } as const;
+const ago =
+  /(\d+|a|an|one|two|three|four|five|six) ?(day|week|month|year)s? (?:ago|back|before|earlier|since)/;
+const numberWords: Readonly<Record<string, number>> = {
+  a: 1,
+  an: 1,
+  one: 1,
+  two: 2,
+  three: 3,
+  four: 4,
+  five: 5,
+  six: 6,
+};
+
+/** Every weight of the notes, oldest first, those of earlier days with how long ago they were. */
+export function weightsOf(scene: Scene): Weight[] {
+  return scene.notes.flatMap((note) => {
+    const masses = note.readings.filter(isMass);
+    return masses.flatMap((one, at) => weight(one, masses[at + 1], note));
+  });
+}
+
+function isMass(reading: Reading): boolean {
+  return reading.quantity === "mass" && reading.action !== undefined && reading.doubtful !== true;
+}
+
+function weight(reading: Reading, next: Reading | undefined, note: CaseNote): Weight[] {
+  const kg = numberOf(reading);
+  if (kg === undefined || reading.action === undefined || reading.rating !== undefined) return [];
+  const from = reading.spans[0]?.[0] ?? 0;
+  const words = (note.text ?? "").slice(from, next?.spans[0]?.[0]).toLowerCase();
+  const days = daysAgo(beforeNextTopic(words));
+  if (days !== undefined) return [{ kg, action: reading.action, daysAgo: days }];
+  return [{ kg, action: reading.action, ...(reading.earlier === true ? {} : { daysAgo: 0 }) }];
+}
+
+/** "put in 9.8 kg, last top up was 402 days back": the days belong to the last addition, not to this one. */
+function beforeNextTopic(words: string): string {
+  return words.split(/\blast\b|\bprevious\b|\bprior\b/)[0] ?? words;
+}
+
+/** "402 days back" -> 402; undefined where no such words stand. */
+export function daysAgo(words: string): number | undefined {
+  const found = ago.exec(words.toLowerCase());
+  if (found === null) return undefined;
+  const [, count = "", unit = ""] = found;
+  const many = numberWords[count] ?? Number(count);
+  const each =
+    unit === "day" || unit === "week" || unit === "month" || unit === "year" ? daysOf[unit] : 1;
+  return many * each;
+}
+
+/**
+ * Days since the last addition before this one: said in the notes, the plate's date, or an earlier
+ * addition's own. Undefined where nothing tells.
+ */
+export function daysSinceAddition(scene: Scene): number | undefined {
+  const said = /\b(?:last|previous|prior)\b[^.;]{0,80}/.exec(scene.words)?.[0];
+  const fromWords = said === undefined ? undefined : daysAgo(said);
+  if (fromWords !== undefined) return fromWords;
+  const earlier = weightsOf(scene)
+    .flatMap((one) =>
+      one.action === "charged" && (one.daysAgo ?? 0) > 0 ? (one.daysAgo ?? 0) : [],
+    )
+    .sort((a, b) => a - b)[0];
+  if (earlier !== undefined) return earlier;
+  return daysFromDates(scene);
+}
+
+function daysFromDates(scene: Scene): number | undefined {
+  const last = scene.facts.last_addition;
+  const now = Date.parse(scene.at ?? scene.notes.findLast((one) => one.at !== undefined)?.at ?? "");
+  if (last === undefined || Number.isNaN(now)) return undefined;
+  const then = Date.parse(`${last.slice(0, 10)}T00:00:00Z`);
+  if (Number.isNaN(then) || then > now) return undefined;
+  return Math.floor((now - then) / dayMs);
+}
+
+/** What went in and out today, in kg. */
+export function sumsOf(scene: Scene): { readonly inKg: number; readonly outKg: number } {
+  const today = weightsOf(scene).filter((one) => one.daysAgo === 0);
+  const sum = (action: Weight["action"]) =>
+    today.filter((one) => one.action === action).reduce((all, one) => all + one.kg, 0);
+  return { inKg: sum("charged"), outKg: sum("recovered") };
+}
