@@ -1,4 +1,5 @@
 import type { Case, CaseNote, Caution, Finding, Judgement } from "../model.ts";
+import type { CautionRule } from "./caution.ts";
 import { cautions } from "./cautions/list.ts";
 import { checks } from "./checks/list.ts";
 import { diagnose } from "./diagnose.ts";
@@ -28,7 +29,7 @@ export function judge(whole: Case): Judgement {
     findings,
     diagnosis,
     next: nextChecks(diagnosis, evidence, now),
-    cautions: cautionsOf(sceneOf(whole)),
+    cautions: cautionsOf(whole),
   };
 }
 
@@ -91,16 +92,29 @@ const fineRemarks: readonly string[] = [
 ];
 
 const gravity = { danger: 3, warning: 2, notice: 1 } as const;
+/** What the last message brings up counts more than what was said before. */
+const fresh = 0.5;
 
-/** The most serious first: severity, then how near the danger is; one of an id. */
-function cautionsOf(scene: Scene): Caution[] {
+/**
+ * The cautions nearest to what is done now, at most two and one of an id; of those the most
+ * serious stands first.
+ */
+function cautionsOf(whole: Case): Caution[] {
+  const scene = sceneOf(whole);
+  const last = sceneOf(whole, whole.notes.slice(-1));
   const fitting = cautions
-    .map((rule) => ({ rule, near: rule.fits(scene) ?? 0 }))
+    .map((rule) => ({ rule, near: nearness(rule, scene, last) }))
     .filter((one) => one.near > 0)
-    .sort((a, b) => gravity[b.rule.severity] - gravity[a.rule.severity] || b.near - a.near)
+    .sort((a, b) => b.near - a.near || gravity[b.rule.severity] - gravity[a.rule.severity])
     .map((one) => one.rule);
   return fitting
     .filter((rule, at) => fitting.findIndex((one) => one.id === rule.id) === at)
     .slice(0, mostCautions)
+    .sort((a, b) => gravity[b.severity] - gravity[a.severity])
     .map(({ id, says, source, severity }) => ({ id, says, source, severity }));
+}
+
+function nearness(rule: CautionRule, scene: Scene, last: Scene): number {
+  const now = rule.fits(last);
+  return Math.max(rule.fits(scene) ?? 0, now === undefined ? 0 : now + fresh);
 }

@@ -92,7 +92,7 @@ export const electricalSigns: readonly SignGroup[] = [
     background: { sound: 0.955, shorted: 0.015, open: 0.01, odd: 0.02 },
     source: ours,
   },
-  { group: "output", background: { balanced: 0.985, unbalanced: 0.015 }, source: ours },
+  { group: "output", background: { balanced: 0.994, unbalanced: 0.006 }, source: ours },
   {
     group: "capacitor",
     background: { good: 0.9, low: 0.06, high: 0.02, open: 0.02 },

@@ -1,0 +1,82 @@
+import { touchLimitV } from "../../physics/dc-bus.ts";
+import type { ActionName, ObservationName } from "../../vocabulary.ts";
+import { busReadings, isAfterPowerOff } from "../checks/dc-bus.ts";
+import { hasPoint, numberOf, ofQuantity } from "../pick.ts";
+import type { Scene } from "../scene.ts";
+
+/** What cautions look for in a scene. */
+
+type Near = 1 | 2 | 3;
+
+/** The nearest of the conditions that hold. */
+export function nearest(...conditions: readonly (readonly [near: Near, holds: boolean])[]) {
+  const holding = conditions.filter(([, holds]) => holds).map(([near]) => near);
+  return holding.sort((a, b) => b - a)[0];
+}
+
+/** The notes' words match. */
+export function said(scene: Scene, pattern: RegExp): boolean {
+  return pattern.test(scene.words);
+}
+
+export function seenAny(scene: Scene, ...names: readonly ObservationName[]): boolean {
+  return scene.seen.some((one) => names.includes(one.observation));
+}
+
+/** Done to the circuit, by an action or a mass. */
+export function doneAny(scene: Scene, ...names: readonly ActionName[]): boolean {
+  const masses = scene.readings.some(
+    (one) => one.quantity === "mass" && names.some((name) => name === one.action),
+  );
+  return masses || scene.done.some((one) => names.includes(one.action));
+}
+
+/** An insulation test was made or is meant. */
+export function insulationTested(scene: Scene): boolean {
+  const measured = ofQuantity(scene.readings, "insulation_resistance").length > 0;
+  return measured || said(scene, /\bmeg(?:ger|ged|ohm)?\b|insulation test|hi-?pot/);
+}
+
+/** Ohm; the lowest reading to ground. */
+export function lowestToGroundOhm(scene: Scene): number | undefined {
+  const ohms = ofQuantity(
+    scene.readings,
+    "insulation_resistance",
+    "winding_resistance",
+    "resistance",
+  )
+    .filter((one) => one.quantity === "insulation_resistance" || hasPoint(one, "ground"))
+    .flatMap((one) => numberOf(one) ?? []);
+  return ohms.length === 0 ? undefined : Math.min(...ohms);
+}
+
+/** Flammability classes A2L, A2 and A3 that the trade meets. Source: ANSI/ASHRAE 34. */
+const flammable =
+  /r-?(?:32|454[abc]?|452b|455a|1234yf|1234ze|290|600a|1270|466a)\b|a2l|\ba3\b|propane|isobutane|flammable/i;
+
+export function flammableGas(scene: Scene): boolean {
+  return flammable.test(scene.facts.refrigerant ?? "") || flammable.test(scene.words);
+}
+
+/** V on a dc bus with the power off, where it is at or over the touch limit. */
+export function chargedBusV(scene: Scene): number | undefined {
+  const volts = busReadings(scene)
+    .filter((one) => isAfterPowerOff(one, scene))
+    .flatMap((one) => numberOf(one) ?? []);
+  return volts.find((one) => one >= touchLimitV);
+}
+
+/** Hands go into an inverter unit, or its diodes were tested. */
+export function busWork(scene: Scene): boolean {
+  const inverter = scene.facts.drive === "inverter" || said(scene, /inverter|\bvfd\b|\bdrive\b/);
+  const hands =
+    /cover off|going (?:back )?in|pull (?:the|that) (?:board|module)|(?:swap|change|replace|pull)(?:ping|ing)? (?:the )?(?:board|module|drive|ipm)|get at it/;
+  return inverter && said(scene, hands);
+}
+
+/** Outdoor air at or above, Cel. */
+export function temperatureAtLeast(scene: Scene, cel: number): boolean {
+  return ofQuantity(scene.readings, "temperature").some(
+    (one) => one.at === "outdoor_air" && (numberOf(one) ?? Number.NEGATIVE_INFINITY) >= cel,
+  );
+}
