@@ -26,7 +26,7 @@ describe("a reading's reply", () => {
     expect(text).toMatchInlineSnapshot(`
       "OU-3 comp 1: lead 2 84 megohm to ground at 500 V.
       WATCH: 84 megohm against 655 megohm earlier: down by a factor of 8 (own history).
-      Next: winding ohms, all three pairs, at the pins."
+      Next: it tells the windings from the drive."
     `);
     expect(lintReply(text ?? "", { readings: 1, head: "OU-3 comp 1", figures: ["84"] })).toEqual(
       [],
@@ -98,7 +98,7 @@ describe("a reading's reply", () => {
       comp 1 GOOD: a plain sentence (IEEE 43).
       comp 1 GOOD: a plain sentence (IEEE 43).
       Also comp 1 insulation GOOD, comp 2 insulation GOOD, comp 3 insulation GOOD, comp 4 insulation GOOD, comp 5 insulation GOOD, comp 6 insulation GOOD, comp 7 insulation GOOD.
-      Next: winding ohms, all three pairs, at the pins."
+      Next: it tells the windings from the drive."
     `);
     expect(
       lintReply(text, {

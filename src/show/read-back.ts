@@ -76,7 +76,8 @@ const remarked = new Set<Statement["kind"]>([
   "nameplate",
 ]);
 
-function remarkText(input: ReplyInput): string {
+/** What was seen, done, needed or sent, in his own words, at most nine of them; "" where nothing. */
+export function remarkText(input: ReplyInput): string {
   const said = input.understood.statements.filter((s) => remarked.has(s.kind)).map(remark);
   const photos = input.message.files.length;
   const photo = photos === 0 ? "" : photos === 1 ? "photo kept, not read" : "photos kept, not read";

@@ -1,21 +1,21 @@
 import type { Job, ReplyInput } from "../model.ts";
 import { answers } from "./answers/list.ts";
 import { arrivalLines } from "./arrival.ts";
-import { wordsOfCheck } from "./check-words.ts";
-import { closingLines, leavingQuestion, statusOf, statusSentence } from "./closing.ts";
+import { closingLines, statusOf, statusSentence } from "./closing.ts";
 import { dangerLine } from "./danger.ts";
 import { openedText } from "./opened.ts";
-import { doubtQuestion, unreadSentence } from "./questions.ts";
-import { newReadings, readBack } from "./read-back.ts";
+import { unreadSentence } from "./questions.ts";
+import { newReadings, readBack, remarkText } from "./read-back.ts";
 import { removedText } from "./removed.ts";
+import { nextSentences, oneQuestion, statusLinesOf } from "./reply-parts.ts";
 import { routingQuestion } from "./routing-question.ts";
+import { shortReply } from "./short-reply.ts";
 import { touchedFindings } from "./touched.ts";
-import { longVerdict, newCause, shortVerdict, withdrawnSentences } from "./verdict.ts";
-import { sentence, unitName, wordCount } from "./wording.ts";
+import { longVerdict, newCause, withdrawnSentences } from "./verdict.ts";
+import { sentence, unitName } from "./wording.ts";
 
 /** Up to so many readings are answered in three lines and about forty words. */
 const shortReadings = 3;
-const shortWords = 40;
 const longLines = 12;
 
 /**
@@ -49,7 +49,7 @@ function answered(
 
 /** A message can open a job and carry readings at once. */
 function withReadings(input: ReplyInput, job: Job): readonly string[] {
-  return input.readings.length === 0 ? [unread(input)] : workLines(input, job);
+  return input.readings.length === 0 ? [unreadSentence(input)] : workLines(input, job);
 }
 
 function workLines(input: ReplyInput, job: Job): readonly string[] {
@@ -57,7 +57,7 @@ function workLines(input: ReplyInput, job: Job): readonly string[] {
   const measured = newReadings(input).length + input.replaced.length;
   if (newReadings(input).length === 0 && removedText(input) !== "") return filedLines(input);
   if (measured > shortReadings) return longLinesOf(input, job);
-  if (measured > 0 || touchedFindings(input).length > 0) return shortLinesOf(input, job);
+  if (measured > 0 || touchedFindings(input).length > 0) return shortReply(input, job);
   if (status !== undefined) return statusLines(input, job);
   return filedLines(input);
 }
@@ -65,72 +65,33 @@ function workLines(input: ReplyInput, job: Job): readonly string[] {
 function statusLines(input: ReplyInput, job: Job): readonly string[] {
   const status = statusOf(input);
   if (status === undefined) return [];
+  const remarks = remarkText(input);
+  const filed = remarks === "" ? "" : ` ${sentence(`Filed: ${remarks}`)}`;
   return [
-    statusSentence(input, status, job),
-    unread(input),
+    `${statusSentence(input, status, job)}${filed}`,
+    unreadSentence(input),
     ...(status.status === "on_the_way" && !input.late ? arrivalLines(input, job) : []),
     ...closingLines(input, job),
-    question(input, job),
+    oneQuestion(input, job),
   ];
 }
 
 /** Remarks that move no verdict: fifteen words at most. */
 function filedLines(input: ReplyInput): readonly string[] {
   const taken = removedText(input);
-  if (taken !== "") return [taken, unread(input), question(input, input.job)];
+  if (taken !== "") return [taken, unreadSentence(input), oneQuestion(input, input.job)];
   const read = readBack(input);
-  const numbers = unread(input);
+  const numbers = unreadSentence(input);
   const head = read.length === 0 && numbers !== "" && input.job ? `${unitName(input.job)}: ` : "";
-  return [...read, `${head}${numbers}`, question(input, input.job)];
-}
-
-function shortLinesOf(input: ReplyInput, job: Job): readonly string[] {
-  const read = readBack(input).join(" ");
-  const lost = unread(input);
-  const asked = question(input, job);
-  const closing = status(input, job);
-  const fixed = wordCount([read, lost, asked, ...withdrawnSentences(input)].join(" "));
-  const next = closing.length > 0 ? "" : nextSentence(input);
-  const room = shortWords - fixed - wordCount(next);
-  const verdict = shortVerdict(input, Math.max(6, room - 5));
-  const cause = wordCount(verdict) + 4 <= room ? newCause(input) : "";
-  const why = [...withdrawnSentences(input), verdict, cause].filter((w) => w !== "").join(" ");
-  const last = [next, asked].filter((w) => w !== "").join(" ");
-  // a value that no check speaks of is said to be kept, so that nobody waits for a verdict
-  const first = [read, why === "" ? "Filed." : "", lost].filter((w) => w !== "").join(" ");
-  return [first, why, ...closing, last];
+  return [...read, `${head}${numbers}`, oneQuestion(input, input.job)];
 }
 
 function longLinesOf(input: ReplyInput, job: Job): readonly string[] {
   const read = readBack(input);
-  const closing = status(input, job);
-  const last = [closing.length > 0 ? "" : nextSentence(input), question(input, job)];
+  const closing = statusLinesOf(input, job);
+  const last = [closing.length > 0 ? "" : (nextSentences(input)[0] ?? ""), oneQuestion(input, job)];
   const tail = [newCause(input), ...closing, ...last].filter((w) => w !== "");
   const room = longLines - read.length - tail.length - 2;
   const verdict = [...withdrawnSentences(input).slice(0, 1), ...longVerdict(input, room - 2)];
-  return [...read, unread(input), ...verdict.slice(0, room), ...tail];
-}
-
-function status(input: ReplyInput, job: Job): readonly string[] {
-  const said = statusOf(input);
-  if (said === undefined) return [];
-  return [statusSentence(input, said, job), ...closingLines(input, job)];
-}
-
-function nextSentence(input: ReplyInput): string {
-  const next = input.judgement.next[0];
-  return next === undefined ? "" : sentence(`Next: ${wordsOfCheck(next.check).act}`);
-}
-
-function unread(input: ReplyInput): string {
-  return unreadSentence(input);
-}
-
-/** The one question: what the reader must know first, then doubt, then what stays behind. */
-function question(input: ReplyInput, job: Job | undefined): string {
-  const asked = input.understood.ask[0];
-  if (asked !== undefined) return asked;
-  const doubt = doubtQuestion(input);
-  if (doubt !== "") return doubt;
-  return job === undefined ? "" : leavingQuestion(input, job);
+  return [...read, unreadSentence(input), ...verdict.slice(0, room), ...tail];
 }

@@ -25,7 +25,20 @@ export function findingSentence(finding: Finding, mostWords: number): string {
   const basis = basisWords(finding.basis);
   const whole = finding.says.split(/\s+/).length <= mostWords;
   const says = shortened(whole ? finding.says : (finding.brief ?? finding.says), mostWords);
-  return sentence(basis === "" ? `${word}: ${says}` : `${word}: ${says} (${basis})`);
+  return sentence(`${word}: ${lowered(says)}${sourced(says, basis)}`);
+}
+
+/** "(IEEE 43)", or after a comma where the words end in brackets already. */
+function sourced(says: string, basis: string): string {
+  if (basis === "") return "";
+  return says.endsWith(")") ? `, ${basis}` : ` (${basis})`;
+}
+
+/** After a colon a sentence begins small, but "T1", "RLA" and "L1-L2" stay. */
+export function lowered(text: string): string {
+  return /^[A-Z][a-z]* /.test(text) && !/^[A-Z] /.test(text)
+    ? text.charAt(0).toLowerCase() + text.slice(1)
+    : text;
 }
 
 function needs(finding: Finding): string {
@@ -38,16 +51,30 @@ function firstSentence(text: string): string {
 }
 
 /**
- * The first sentence in at most so many words. Judging says "what was seen: what it means": where
- * both are too long what it means stays, cut at a pause.
+ * The first sentence in at most so many words. Judging says "what was seen: what it means"; where
+ * both are too long the half that is no list of figures stays, cut at a pause.
  */
 export function shortened(text: string, most: number): string {
   const first = firstSentence(text);
   const colon = first.indexOf(": ");
-  const tail = colon < 0 ? first : first.slice(colon + 2);
-  const head = colon < 0 ? "" : first.slice(0, colon + 2);
-  const options = [first, head + firstClause(tail), tail, firstClause(tail)];
-  return options.find((one) => wordCount(one) <= most) ?? clipped(tail, most);
+  const head = colon < 0 ? first : first.slice(0, colon);
+  const tail = colon < 0 ? "" : first.slice(colon + 2);
+  const halves = colon < 0 ? ends(first) : [`${head}: ${firstClause(tail)}`];
+  const kept = mostlyFigures(head) && tail !== "" ? [tail, firstClause(tail), head] : [head, tail];
+  const options = [first, ...halves, ...kept, ...ends(head), firstClause(tail)];
+  return options.find((one) => one !== "" && wordCount(one) <= most) ?? clipped(head, most);
+}
+
+/** First and last clause: what lies between are conditions. */
+function ends(text: string): readonly string[] {
+  const clauses = text.split(/, |; /);
+  const last = clauses[clauses.length - 1] ?? "";
+  return clauses.length < 3 ? [last] : [`${clauses[0] ?? ""}, ${last}`, last];
+}
+
+function mostlyFigures(text: string): boolean {
+  const words = text.split(/\s+/);
+  return words.filter((word) => /\d/.test(word)).length * 5 > words.length;
 }
 
 function firstClause(text: string): string {

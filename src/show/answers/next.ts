@@ -10,7 +10,7 @@ export const next: Answer = (input) => {
   const { job, judgement } = input;
   if (job === undefined) return whichJob(input);
   const checks = judgement.next.slice(0, mostChecks);
-  const top = judgement.diagnosis.find((s) => s.fault !== "no_fault");
+  const top = judgement.diagnosis.find((s) => s.fault !== "no_fault" && s.fault !== "other");
   const cause =
     top === undefined || likelihood(top) === "ruled out"
       ? ""
@@ -20,8 +20,10 @@ export const next: Answer = (input) => {
       `${unitName(job)}: no further check on my list.${sentenceCase(cause.trim()) === "" ? "" : ` ${sentenceCase(cause.trim())}`}`,
     );
   const lines = checks.map((check, index) => {
-    const act = `${index + 1}. ${sentenceCase(wordsOfCheck(check.check).act)}`;
-    return sentence(`${act}, ${check.minutes} min: ${check.why}`);
+    const why = sentence(
+      sentenceCase(check.why === "" ? wordsOfCheck(check.check).act : check.why),
+    );
+    return `${index + 1}. ${why} ${check.minutes} min.`;
   });
   return [`${unitName(job)}:${cause} Check next:`, ...lines].join("\n");
 };

@@ -19,7 +19,7 @@ const mostLines = 8;
 export const why: Answer = (input) => {
   const { job, judgement } = input;
   if (job === undefined) return whichJob(input);
-  const suspects = judgement.diagnosis.filter((s) => likelihood(s) !== "ruled out").slice(0, 2);
+  const suspects = named(judgement.diagnosis).slice(0, 2);
   const out = judgement.diagnosis.filter(
     (s) => likelihood(s) === "ruled out" && s.against.length > 0,
   );
@@ -31,6 +31,16 @@ export const why: Answer = (input) => {
   const room = mostLines - head.length - tail.length;
   return [...head, ...limitLines(input).slice(0, room), ...tail].join("\n");
 };
+
+/** Causes worth naming: "no fault" only where it leads, "other" never. */
+function named(diagnosis: readonly Suspect[]): readonly Suspect[] {
+  return diagnosis.filter(
+    (suspect, index) =>
+      likelihood(suspect) !== "ruled out" &&
+      suspect.fault !== "other" &&
+      (suspect.fault !== "no_fault" || (index === 0 && likelihood(suspect) === "likely")),
+  );
+}
 
 function causeLines(suspect: Suspect): readonly string[] {
   return [
