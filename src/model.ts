@@ -170,6 +170,23 @@ export type Statement = StatementBase &
   );
 export type StatementKind = Statement["kind"];
 
+/** What a question of the bot's left open, so that the answer completes the reading. */
+export interface OpenQuestion {
+  /** what is missing: the unit, the quantity, or which of two values */
+  readonly missing: "unit" | "quantity" | "choice";
+  /** the numbers asked about with what was said of them */
+  readonly drafts: readonly {
+    readonly number: number;
+    readonly figure: string;
+    readonly quantity?: QuantityName;
+    readonly unit?: string;
+    readonly points?: readonly string[];
+    readonly at?: Place;
+    readonly subject?: string;
+    readonly action?: "recovered" | "charged";
+  }[];
+}
+
 /** One message, understood. Spans of readings and statements, `unread` and `skipped` cover the text. */
 export interface Understood {
   readonly readings: readonly Reading[];
@@ -180,6 +197,8 @@ export interface Understood {
   /** at most one question */
   readonly ask: readonly string[];
   readonly skipped: readonly Span[];
+  /** stands where `ask` does */
+  readonly open?: OpenQuestion;
 }
 
 // ---------------------------------------------------------------- what is known beforehand

@@ -3,4 +3,11 @@ import type { Quantity } from "./quantity.ts";
 export const subcooling = {
   name: "subcooling",
   unit: "K",
+  dimensions: ["temperature"],
+  units: [],
+  words:
+    "subcooling|sub cooling|sc|s c|subcool|sub cool|sub-cooling|sub calling|sub cooled|subcooled|sub coolin|sub culling|subcoolin|subkool|sub kool|sub-cool|sub coolings|sub cruel|subcoling|sub ceiling|sub cling|sob cooling|some cooling|sub pooling|subcoool",
+  habit: { us: "F", si: "C" },
+  plausible: [-5, 60],
+  difference: true,
 } as const satisfies Quantity;

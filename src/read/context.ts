@@ -1,4 +1,4 @@
-import type { Understood, UnitHabit } from "../model.ts";
+import type { Reading, Understood, UnitHabit } from "../model.ts";
 
 /**
  * What earlier messages of the same job leave behind for the next one. Folded from what was
@@ -8,14 +8,83 @@ export interface Context {
   readonly units: UnitHabit;
   /** ISO, the moment of the message being read; without it a time stays as said */
   readonly at?: string;
+  /** readings that stand, oldest first, no more than the last few messages' */
+  readonly readings: readonly Reading[];
+  /** how many of `readings` each message added, oldest first: what an undo takes back */
+  readonly counts: readonly number[];
+  /** the last message's readings are these last ones */
+  readonly latest: number;
+  /** what was asked and is not answered yet */
+  readonly open?: Understood["open"];
+  /** the action in hand: "charging off the scale now" */
+  readonly action?: "recovered" | "charged";
 }
 
+const KEPT = 60;
+
 /** The context of a job's first message. */
-export function startContext(units: UnitHabit, at?: string): Context {
-  return at === undefined ? { units } : { units, at };
+export function startContext(units: UnitHabit, time?: string): Context {
+  const start = { units, readings: [], counts: [], latest: 0 };
+  return time === undefined ? start : { ...start, at: time };
+}
+
+/** The same context at the moment of another message. */
+export function at(context: Context, iso: string | undefined): Context {
+  if (iso === undefined) {
+    const { at: _, ...rest } = context;
+    return rest;
+  }
+  return { ...context, at: iso };
+}
+
+/** Does the new reading replace this one: same quantity, and the same place where one was said? */
+export function replaces(next: Reading, old: Reading): boolean {
+  if (next.quantity !== old.quantity || (next.rating ?? "") !== (old.rating ?? "")) return false;
+  if (next.points !== undefined && !samePoints(next.points, old.points)) return false;
+  if (next.at !== undefined && next.at !== old.at) return false;
+  return next.subject === undefined || next.subject === old.subject;
+}
+
+function samePoints(a: readonly string[], b: readonly string[] | undefined): boolean {
+  if (b === undefined || a.length !== b.length) return false;
+  return a.every((point) => b.includes(point));
+}
+
+function corrected(readings: readonly Reading[], next: Reading): readonly Reading[] {
+  for (let i = readings.length - 1; i >= 0; i--) {
+    const old = readings[i];
+    if (old !== undefined && replaces(next, old)) return readings.filter((_, at) => at !== i);
+  }
+  return readings;
 }
 
 /** The context after one more message. */
-export function follow(context: Context, _understood: Understood): Context {
-  return context;
+export function follow(context: Context, understood: Understood): Context {
+  let { readings, counts } = context;
+  for (const statement of understood.statements)
+    if (statement.kind === "undo" && counts.length > 0) {
+      readings = readings.slice(0, readings.length - (counts[counts.length - 1] ?? 0));
+      counts = counts.slice(0, -1);
+    }
+  for (const reading of understood.readings)
+    if (reading.corrects === true) readings = corrected(readings, reading);
+  const added = understood.readings.length;
+  const { open: _, ...rest } = context;
+  const action = actionOf(understood) ?? context.action;
+  return {
+    ...rest,
+    readings: [...readings, ...understood.readings].slice(-KEPT),
+    counts: added > 0 ? [...counts, added].slice(-KEPT) : counts,
+    latest: added > 0 ? added : context.latest,
+    ...(understood.open === undefined ? {} : { open: understood.open }),
+    ...(action === undefined ? {} : { action }),
+  };
+}
+
+function actionOf(understood: Understood): Context["action"] {
+  for (const reading of understood.readings) if (reading.action !== undefined) return reading.action;
+  for (const statement of understood.statements)
+    if (statement.kind === "action" && (statement.action === "charged" || statement.action === "recovered"))
+      return statement.action;
+  return undefined;
 }

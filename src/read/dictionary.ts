@@ -1,0 +1,158 @@
+import { quantities } from "../quantities/list.ts";
+import type { Unit } from "../quantities/quantity.ts";
+import type { Label } from "./label.ts";
+import type { Noun, NumberWord, Word } from "./word.ts";
+import { labelWords } from "./words/labels.ts";
+import { nounWords, pointWords } from "./words/nouns.ts";
+import { numberWords } from "./words/numbers.ts";
+import { roleWords } from "./words/roles.ts";
+import { signWords } from "./words/signs.ts";
+
+const first = new Map<string, Word>();
+
+function fresh(text: string): Word {
+  return {
+    text,
+    roles: 0,
+    number: undefined,
+    unit: undefined,
+    beside: false,
+    heard: false,
+    label: undefined,
+    point: undefined,
+    noun: undefined,
+    signs: undefined,
+    next: undefined,
+  };
+}
+
+const letters = /[a-zµωδ'.]/;
+
+/** A phrase as the scanner cuts it: words, numbers and signs apart. */
+export function pieces(phrase: string): string[] {
+  const out: string[] = [];
+  let piece = "";
+  let wordy = false;
+  const flush = (): void => {
+    if (piece !== "") out.push(piece);
+    piece = "";
+  };
+  for (const char of phrase) {
+    if (char === " " || char === "'" || char === "." || char === "/" || char === "-") {
+      flush();
+      if (char === "-" && phrase.endsWith("-")) out.push("-");
+      if (char === "'" && phrase.length === 1) out.push("'");
+      continue;
+    }
+    const isWordy = letters.test(char) || (char >= "0" && char <= "9");
+    if (isWordy !== wordy) flush();
+    wordy = isWordy;
+    if (!isWordy) flush();
+    piece += char;
+    if (!isWordy) flush();
+  }
+  flush();
+  return out;
+}
+
+function entry(phrase: string): Word {
+  let map = first;
+  let word: Word | undefined;
+  for (const piece of pieces(phrase)) {
+    let found = map.get(piece);
+    if (found === undefined) {
+      found = fresh(piece);
+      map.set(piece, found);
+    }
+    word = found;
+    found.next ??= new Map();
+    map = found.next;
+  }
+  return word ?? fresh("");
+}
+
+function each(phrases: string, set: (word: Word) => void): void {
+  for (const phrase of phrases.split("|")) if (phrase !== "") set(entry(phrase));
+}
+
+function addUnit(unit: Unit): void {
+  each(unit.words, (word) => {
+    word.unit = unit;
+    word.beside = false;
+    word.heard = false;
+  });
+  each(unit.beside ?? "", (word) => {
+    if (word.unit !== undefined) return;
+    word.unit = unit;
+    word.beside = true;
+  });
+  each(unit.heard ?? "", (word) => {
+    if (word.unit !== undefined) return;
+    word.unit = unit;
+    word.heard = true;
+    word.beside = true;
+  });
+}
+
+function setLabel(label: Label): (word: Word) => void {
+  return (word) => {
+    word.label = label;
+  };
+}
+
+function setNoun(noun: Noun): (word: Word) => void {
+  return (word) => {
+    word.noun = noun;
+  };
+}
+
+function setNumber(number: NumberWord): (word: Word) => void {
+  return (word) => {
+    word.number = number;
+  };
+}
+
+function addRoles(): void {
+  for (const [words, roles] of roleWords)
+    each(words, (word) => {
+      word.roles |= roles;
+    });
+}
+
+function addSigns(): void {
+  signWords.forEach(([words], index) => {
+    each(words, (word) => {
+      word.signs ??= [];
+      word.signs.push(index);
+    });
+  });
+}
+
+function addPoints(): void {
+  for (const [words, point] of pointWords)
+    each(words, (word) => {
+      word.point = point;
+    });
+}
+
+/** Fills the dictionary from its tables; later rows win where two name the same word. */
+function build(): void {
+  for (const quantity of quantities) {
+    each(quantity.words, setLabel({ quantity: quantity.name }));
+    for (const unit of quantity.units) addUnit(unit);
+  }
+  for (const [words, label] of labelWords) each(words, setLabel(label));
+  for (const [words, noun] of nounWords) each(words, setNoun(noun));
+  for (const [words, kind, value] of numberWords) each(words, setNumber({ kind, value }));
+  addPoints();
+  addRoles();
+  addSigns();
+  for (const word of first.values()) if (word.next?.size === 0) word.next = undefined;
+}
+
+build();
+
+/** The record of a word in plain lower case; phrases hang from its `next`. */
+export function lookUp(text: string): Word | undefined {
+  return first.get(text);
+}

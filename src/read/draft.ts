@@ -1,0 +1,104 @@
+import type { QuantityName } from "../quantities/list.ts";
+import type { Unit } from "../quantities/quantity.ts";
+import type { Place, Rating } from "../vocabulary.ts";
+
+/** A value on its way to a reading: what was said of it so far. */
+export interface Draft {
+  /** index of the item that holds the value */
+  readonly index: number;
+  /** indexes of items before and behind it that speak of it */
+  before: number[];
+  behind: number[];
+  /** number of the sentence that it stands in */
+  sentence: number;
+  value: number;
+  high: number;
+  over: boolean;
+  same: boolean;
+  zero: boolean;
+  unit: Unit | undefined;
+  /** the unit came with the number, not from elsewhere */
+  ownUnit: boolean;
+  quantity: QuantityName | undefined;
+  /** named by a word of its own or by its unit */
+  named: QuantityName | undefined;
+  hint: QuantityName | undefined;
+  place: Place | undefined;
+  points: readonly (readonly string[])[] | undefined;
+  grounded: boolean;
+  subject: string | undefined;
+  rating: Rating | undefined;
+  plate: boolean;
+  state: "start" | "running" | undefined;
+  stat: "peak" | "minimum" | "average" | undefined;
+  kind: "ac" | "dc" | undefined;
+  reference: "gauge" | "absolute" | undefined;
+  action: "recovered" | "charged" | undefined;
+  earlier: boolean;
+  now: boolean;
+  component: boolean;
+  thing: string | undefined;
+  after: number | undefined;
+  lasting: number | undefined;
+  series: number[] | undefined;
+  testVoltage: number | undefined;
+  temperature: number | undefined;
+  corrects: boolean;
+  /** how many readings it stands for: "all three", "both" */
+  count: number;
+  /** taken back, merged into another, or no reading */
+  gone: boolean;
+  /** why it is asked about */
+  question: string | undefined;
+  assumedUnit: boolean;
+  assumedQuantity: boolean;
+  assumedPoints: boolean;
+  measuredAt: string | undefined;
+}
+
+export function draft(index: number, value: number): Draft {
+  return {
+    index,
+    before: [],
+    behind: [],
+    sentence: 0,
+    value,
+    high: Number.NaN,
+    over: false,
+    same: false,
+    zero: false,
+    unit: undefined,
+    ownUnit: false,
+    quantity: undefined,
+    named: undefined,
+    hint: undefined,
+    place: undefined,
+    points: undefined,
+    grounded: false,
+    subject: undefined,
+    rating: undefined,
+    plate: false,
+    state: undefined,
+    stat: undefined,
+    kind: undefined,
+    reference: undefined,
+    action: undefined,
+    earlier: false,
+    now: false,
+    component: false,
+    thing: undefined,
+    after: undefined,
+    lasting: undefined,
+    series: undefined,
+    testVoltage: undefined,
+    temperature: undefined,
+    corrects: false,
+    count: 1,
+    gone: false,
+    question: undefined,
+    assumedUnit: false,
+    assumedQuantity: false,
+    assumedPoints: false,
+    measuredAt: undefined,
+  };
+}

@@ -1,0 +1,173 @@
+import type { Unit } from "../quantities/quantity.ts";
+import { type Item, type ItemKind, itemKind } from "./item.ts";
+import { type NumberSaid, numberAt } from "./numbers.ts";
+import { pointsAt, subjectAt } from "./names.ts";
+import { type Phrase, phraseAt } from "./phrase.ts";
+import { type Token, tokenKind } from "./token.ts";
+import { role } from "./word.ts";
+import { unitAt } from "./units.ts";
+
+/** State of putting one text together. */
+export interface Building {
+  readonly tokens: readonly Token[];
+  /** the text as typed: capitals tell L from l, M from m */
+  readonly typed: string;
+  readonly items: Item[];
+  /** family of the last electrical point: "L", "T", "uvw", "abc", "csr" */
+  family: string;
+  /** pairs of numbers may be points: "one to three" */
+  readonly pairs: boolean;
+}
+
+const blank = {
+  text: "",
+  roles: 0,
+  glued: false,
+  apostrophe: false,
+  label: undefined,
+  signs: undefined,
+  subject: undefined,
+  points: undefined,
+  value: Number.NaN,
+  high: Number.NaN,
+  relation: "=",
+  series: undefined,
+  unit: undefined,
+  heard: false,
+  unitFrom: -1,
+  numberTo: -1,
+  spoken: false,
+  loose: false,
+  colon: false,
+  fraction: false,
+  tail: 0,
+  owner: undefined,
+} as const;
+
+function span(build: Building, from: number, end: number): { from: number; to: number } {
+  return { from: build.tokens[from]?.from ?? 0, to: build.tokens[end - 1]?.to ?? 0 };
+}
+
+function wordItem(build: Building, i: number, found: Phrase): void {
+  const first = build.tokens[i];
+  if (first === undefined) return;
+  const { word } = found;
+  let kind: ItemKind = itemKind.word;
+  if ((word.roles & role.over) !== 0) kind = itemKind.over;
+  else if (word.unit !== undefined && !word.beside) kind = itemKind.unit;
+  else if (word.label !== undefined) kind = itemKind.label;
+  else if ((word.roles & role.same) !== 0) kind = itemKind.same;
+  else if (first.kind === tokenKind.sign) kind = itemKind.sign;
+  const { from, to } = span(build, i, found.end);
+  build.items.push({
+    ...blank,
+    kind,
+    from,
+    to,
+    text: first.text,
+    roles: word.roles,
+    glued: first.glued,
+    apostrophe: build.tokens[found.end - 1]?.apostrophe ?? false,
+    label: word.label,
+    signs: word.signs,
+    unit: kind === itemKind.unit ? word.unit : undefined,
+  });
+}
+
+function plainItem(build: Building, token: Token): void {
+  const kind =
+    token.kind === tokenKind.line
+      ? itemKind.line
+      : token.kind === tokenKind.code
+        ? itemKind.code
+        : token.kind === tokenKind.sign
+          ? itemKind.sign
+          : itemKind.word;
+  build.items.push({
+    ...blank,
+    kind,
+    from: token.from,
+    to: token.to,
+    text: token.text,
+    glued: token.glued,
+    apostrophe: token.apostrophe,
+  });
+}
+
+/** Puts a number and its unit into one item; returns the token behind them. */
+function numberItem(build: Building, i: number, said: NumberSaid): number {
+  const first = build.tokens[i];
+  if (first === undefined) return i + 1;
+  const found = unitAt(build, said.end);
+  const end = found?.end ?? said.end;
+  const { from, to } = span(build, i, end);
+  build.items.push({
+    ...blank,
+    kind: itemKind.number,
+    from,
+    to,
+    text: first.text,
+    glued: first.glued,
+    value: said.value + (found?.add ?? 0),
+    unit: found?.unit,
+    heard: found?.heard ?? false,
+    unitFrom: found === undefined ? -1 : (build.tokens[said.end]?.from ?? -1),
+    numberTo: build.tokens[said.end - 1]?.to ?? to,
+    spoken: said.spoken,
+    loose: said.loose ?? false,
+    colon: said.colon ?? false,
+    fraction: said.fraction ?? false,
+    tail: said.tail ?? 0,
+  });
+  return end;
+}
+
+/** "a pound", "an hour": one of a unit. */
+function oneOf(build: Building, i: number): number | undefined {
+  const text = build.tokens[i]?.text;
+  if (text !== "a" && text !== "an" && text !== "per") return undefined;
+  const found = unitAt(build, i + 1);
+  if (found === undefined || found.beside || text === "per") return undefined;
+  if (!countable(found.unit)) return undefined;
+  return numberItem(build, i, { value: 1, end: i + 1, spoken: true });
+}
+
+function countable(unit: Unit): boolean {
+  return unit.dimension === "mass" || unit.dimension === "time";
+}
+
+function step(build: Building, i: number): number {
+  const token = build.tokens[i];
+  if (token === undefined) return i + 1;
+  const points = pointsAt(build, i);
+  if (points !== undefined) {
+    const { from, to } = span(build, i, points.end);
+    build.items.push({ ...blank, kind: points.list.length === 0 ? itemKind.ground : itemKind.points, from, to, text: token.text, glued: token.glued, points: points.list, apostrophe: build.tokens[points.end - 1]?.apostrophe ?? false });
+    return points.end;
+  }
+  const subject = subjectAt(build, i);
+  if (subject !== undefined) {
+    const { from, to } = span(build, i, subject.end);
+    build.items.push({ ...blank, kind: itemKind.subject, from, to, text: token.text, subject: subject.name, apostrophe: build.tokens[subject.end - 1]?.apostrophe ?? false, label: subject.label, roles: subject.aside ? role.clock : 0 });
+    return subject.end;
+  }
+  const phrase = phraseAt(build.tokens, i);
+  if (phrase === undefined || phrase.end === i + 1) {
+    const said = numberAt(build.tokens, i);
+    if (said !== undefined) return numberItem(build, i, said);
+    const one = oneOf(build, i);
+    if (one !== undefined) return one;
+  }
+  if (phrase !== undefined) {
+    wordItem(build, i, phrase);
+    return phrase.end;
+  }
+  plainItem(build, token);
+  return i + 1;
+}
+
+/** Tokens put together into items, left to right. */
+export function itemsOf(build: Building): Item[] {
+  for (let i = 0; i < build.tokens.length; ) i = step(build, i);
+  return build.items;
+}

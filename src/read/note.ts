@@ -1,0 +1,46 @@
+import type { Reading, Span, Statement } from "../model.ts";
+import type { Context } from "./context.ts";
+import type { Item } from "./item.ts";
+
+/** A statement before its spans and words are cut out. */
+export type Say<S = Statement> = S extends Statement ? Omit<S, "said" | "spans" | "rule"> : never;
+
+/** One message on its way from text to what was understood. */
+export interface Note {
+  readonly text: string;
+  readonly plain: string;
+  readonly items: readonly Item[];
+  readonly context: Context;
+  readonly statements: Statement[];
+  readonly readings: Reading[];
+  readonly ask: string[];
+  /** numbers that got no meaning */
+  readonly unread: Span[];
+  /** names of the rules that changed something, in order: for `explain` */
+  readonly trace: string[];
+}
+
+/** A way of saying something that is no measurement; each in its own file, none knows another. */
+export interface Rule {
+  /** reads as its pattern */
+  readonly name: string;
+  readonly apply: (note: Note) => void;
+}
+
+/** Takes the items from `from` to before `to` for a statement. */
+export function state(note: Note, rule: string, range: readonly [from: number, to: number], say: Say): void {
+  const first = note.items[range[0]];
+  const last = note.items[range[1] - 1];
+  if (first === undefined || last === undefined) return;
+  for (let i = range[0]; i < range[1]; i++) {
+    const item = note.items[i];
+    if (item !== undefined && item.owner === undefined) item.owner = rule;
+  }
+  note.statements.push({
+    ...say,
+    said: note.text.slice(first.from, last.to),
+    spans: [[first.from, last.to]],
+    rule,
+  });
+  note.trace.push(rule);
+}

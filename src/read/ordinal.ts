@@ -1,0 +1,115 @@
+import type { Building } from "./items.ts";
+import { numberAt } from "./numbers.ts";
+import { type Token, tokenKind } from "./token.ts";
+import { plainUnitAt } from "./units.ts";
+import { type Noun, role } from "./word.ts";
+import { heardDigits } from "./words/numbers.ts";
+
+/** The number or letter that a noun takes: "2", "two", "B", "1A". */
+export interface Ordinal {
+  readonly text: string;
+  readonly end: number;
+}
+
+const heard = new Map(heardDigits);
+
+function isJoint(token: Token | undefined): boolean {
+  return token?.kind === tokenKind.sign && (token.text === "#" || token.text === "-" || token.text === ".");
+}
+
+/** "lead too 91", "fan to is 2.3": a phone's spelling of a digit, where a number or a verb follows. */
+function heardOrdinal(build: Building, i: number): Ordinal | undefined {
+  const token = build.tokens[i];
+  const value = token === undefined ? undefined : heard.get(token.text);
+  if (value === undefined) return undefined;
+  const next = build.tokens[i + 1];
+  if (next === undefined) return undefined;
+  const roles = next.word?.roles ?? 0;
+  const follows =
+    next.kind === tokenKind.number ||
+    next.word?.number !== undefined ||
+    (roles & (role.is | role.to)) !== 0 ||
+    token?.text === "too" ||
+    token?.text === "won";
+  if (!follows || (roles & role.ground) !== 0) return undefined;
+  return { text: String(value), end: i + 1 };
+}
+
+/** A letter as a name: "phase A", "comp B"; never an article before a noun. */
+function letterOrdinal(build: Building, i: number): Ordinal | undefined {
+  const token = build.tokens[i];
+  if (token?.kind !== tokenKind.word || token.text.length !== 1) return undefined;
+  if (token.text > "h") return undefined;
+  const capital = build.typed.charAt(token.from).toUpperCase();
+  const isCapital = build.typed.charAt(token.from) === capital;
+  const next = build.tokens[i + 1];
+  if (!isCapital && token.text === "a" && next?.kind === tokenKind.word && next.word?.roles === 0) return undefined;
+  return { text: capital, end: i + 1 };
+}
+
+/** Does the number that ends at `end` belong to a unit of its own: "comp 14 amps and", "fan 2.4 A"? */
+function measured(build: Building, end: number): boolean {
+  const unit = plainUnitAt(build, end);
+  if (unit === undefined) return false;
+  if (unit.beside && unit.unit.figure.length === 1 && build.tokens[end]?.glued !== true) {
+    if (build.tokens[end]?.text === "a") return build.typed.charAt(build.tokens[end]?.from ?? 0) === "A";
+  }
+  let at = unit.end;
+  while (((build.tokens[at]?.word?.roles ?? 0) & role.is) !== 0 || build.tokens[at]?.text === ":") at++;
+  const next = build.tokens[at];
+  if (next === undefined) return true;
+  if (numberAt(build.tokens, at) !== undefined) return plainUnitAt(build, at + 1)?.unit.dimension !== unit.unit.dimension && unit.unit.dimension === "mass";
+  return next.word?.noun?.kind !== "point" || next.word.label !== undefined;
+}
+
+function digitOrdinal(build: Building, i: number, noun: Noun): Ordinal | undefined {
+  const token = build.tokens[i];
+  if (token?.kind !== tokenKind.number) return undefined;
+  if (token.text.includes(".") || token.text.includes(",") || token.value > noun.upTo) return undefined;
+  if (noun.kind !== "aside" && token.value === 0) return undefined;
+  const next = build.tokens[i + 1];
+  const mark = next?.kind === tokenKind.sign && next.glued ? next.text : "";
+  const after = build.tokens[i + 2];
+  if (mark === "." && after?.glued === true && after.kind === tokenKind.number) return undefined;
+  if (mark === "/" && after?.kind === tokenKind.number && noun.kind === "subject" && !token.glued) {
+    if (numberAt(build.tokens, i)?.fraction === true) return undefined;
+    if (noun.upTo > 9) return undefined;
+  }
+  if (measured(build, i + 1) && noun.kind !== "point") return undefined;
+  return { text: token.text, end: i + 1 };
+}
+
+function spokenOrdinal(build: Building, i: number, noun: Noun): Ordinal | undefined {
+  const token = build.tokens[i];
+  const said = token?.word?.number;
+  if (said === undefined || (said.kind !== "ones" && said.kind !== "teen")) return undefined;
+  if (said.value > noun.upTo) return undefined;
+  const next = build.tokens[i + 1];
+  const scale = next?.word?.number?.kind;
+  if (scale === "hundred" || scale === "thousand") return undefined;
+  const owned = noun.kind === "point" || token?.apostrophe === true;
+  if (!owned && scale === "point") return undefined;
+  if (!owned && next?.text === "and" && build.tokens[i + 2]?.text === "a") return undefined;
+  if (!owned && measured(build, i + 1)) return undefined;
+  return { text: String(said.value), end: i + 1 };
+}
+
+/** The ordinal behind a noun that ends at token `i`, if it has one. */
+export function ordinalAt(build: Building, i: number, noun: Noun): Ordinal | undefined {
+  const at = isJoint(build.tokens[i]) && (build.tokens[i]?.text === "#" || build.tokens[i + 1]?.glued === true) ? i + 1 : i;
+  const found =
+    digitOrdinal(build, at, noun) ??
+    spokenOrdinal(build, at, noun) ??
+    (noun.kind === "tag" ? undefined : heardOrdinal(build, at));
+  if (found !== undefined) return withLetter(build, found, noun);
+  return noun.letters === true ? letterOrdinal(build, at) : undefined;
+}
+
+/** "circuit 1A", "panel two B" */
+function withLetter(build: Building, found: Ordinal, noun: Noun): Ordinal {
+  const next = build.tokens[found.end];
+  if (noun.letters !== true || next?.kind !== tokenKind.word || next.text.length !== 1) return found;
+  const capital = build.typed.charAt(next.from);
+  if (capital < "A" || capital > "H" || (!next.glued && noun.kind !== "aside")) return found;
+  return { text: found.text + capital, end: found.end + 1 };
+}

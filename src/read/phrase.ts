@@ -1,0 +1,47 @@
+import { type Token, tokenKind } from "./token.ts";
+import type { Word } from "./word.ts";
+
+/** The longest known phrase at a token. */
+export interface Phrase {
+  readonly word: Word;
+  readonly end: number;
+}
+
+function means(word: Word): boolean {
+  return (
+    word.roles !== 0 ||
+    word.label !== undefined ||
+    word.unit !== undefined ||
+    word.noun !== undefined ||
+    word.point !== undefined ||
+    word.number !== undefined ||
+    word.signs !== undefined
+  );
+}
+
+/** A dash, stroke or dot glued between two words does not part a phrase: "set-point", "p.s.i". */
+function skipJoint(tokens: readonly Token[], i: number): number {
+  const token = tokens[i];
+  if (token?.kind !== tokenKind.sign || !token.glued) return i;
+  if (token.text !== "-" && token.text !== "/" && token.text !== ".") return i;
+  const next = tokens[i + 1];
+  return next?.glued === true && next.kind === tokenKind.word ? i + 1 : i;
+}
+
+export function phraseAt(tokens: readonly Token[], i: number): Phrase | undefined {
+  let word = tokens[i]?.word;
+  if (word === undefined) return undefined;
+  let best: Phrase | undefined = means(word) ? { word, end: i + 1 } : undefined;
+  let at = i + 1;
+  while (word.next !== undefined) {
+    at = skipJoint(tokens, at);
+    const token = tokens[at];
+    if (token === undefined) break;
+    const longer: Word | undefined = word.next.get(token.text);
+    if (longer === undefined) break;
+    word = longer;
+    at++;
+    if (means(word)) best = { word, end: at };
+  }
+  return best;
+}

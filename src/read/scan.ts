@@ -1,0 +1,249 @@
+import { lookUp } from "./dictionary.ts";
+import { type Token, type TokenKind, tokenKind } from "./token.ts";
+import type { Word } from "./word.ts";
+
+const OTHER = 0;
+const LETTER = 1;
+const DIGIT = 2;
+const SPACE = 3;
+
+const ascii = new Uint8Array(128);
+for (let code = 97; code <= 122; code++) ascii[code] = LETTER;
+for (let code = 48; code <= 57; code++) ascii[code] = DIGIT;
+ascii[32] = SPACE;
+
+function classOf(text: string, i: number): number {
+  const code = text.charCodeAt(i);
+  if (code < 128) return ascii[code] ?? OTHER;
+  if (code === 0xb5 || code === 0x3c9 || code === 0x3b4) return LETTER;
+  const char = text.charAt(i);
+  return char.toLowerCase() !== char.toUpperCase() ? LETTER : OTHER;
+}
+
+/** A number's digits from `i`: "208", "1,240", ".51", "27.6", "3,5". Returns where they end. */
+function digitsEnd(text: string, i: number): number {
+  let end = i;
+  while (end < text.length && ascii[text.charCodeAt(end)] === DIGIT) end++;
+  for (;;) {
+    const sign = text.charCodeAt(end);
+    if (sign !== 46 && sign !== 44) return end;
+    let next = end + 1;
+    while (next < text.length && ascii[text.charCodeAt(next)] === DIGIT) next++;
+    if (next === end + 1) return end;
+    if (sign === 44 && !joins(text, i, end, next)) return end;
+    end = next;
+    if (sign === 46) return end;
+  }
+}
+
+/** Does the comma at `comma` join digits into one number: thousands, or a decimal comma? */
+function joins(text: string, from: number, comma: number, to: number): boolean {
+  const before = comma - from;
+  const after = to - comma - 1;
+  if (after === 3) {
+    if (text.slice(from, comma).includes(",")) return true;
+    if (before > 3) return false;
+    return before < 3 || text.charCodeAt(comma - 1) === 48 || text.slice(comma + 1, to) === "000";
+  }
+  if (text.slice(from, comma).includes(",")) return false;
+  if (text.charCodeAt(to) === 44) return false;
+  return after <= 2 && before <= 2;
+}
+
+export function numberValue(digits: string): number {
+  const comma = digits.indexOf(",");
+  if (comma < 0) return Number(digits);
+  const rest = digits.length - comma - 1;
+  if (rest === 3 || digits.indexOf(",", comma + 1) > 0 || digits.includes("."))
+    return Number(digits.split(",").join(""));
+  return Number(digits.replace(",", "."));
+}
+
+/** The scanner's place in one text. */
+interface Scan {
+  readonly text: string;
+  readonly tokens: Token[];
+  at: number;
+  end: number;
+}
+
+function push(scan: Scan, kind: TokenKind, to: number, word?: Word, text?: string): void {
+  const from = scan.at;
+  const piece = text ?? scan.text.slice(from, to);
+  scan.tokens.push({
+    kind,
+    from,
+    to,
+    text: piece,
+    word,
+    glued: from === scan.end && from > 0,
+    apostrophe: false,
+    value: kind === tokenKind.number ? numberValue(piece) : Number.NaN,
+  });
+  scan.at = to;
+  scan.end = to;
+}
+
+/** A word with its apostrophes: "don't" is "dont", "suction's" is "suction" with a possessive ending. */
+function pushWord(scan: Scan, to: number): void {
+  const { text, at } = scan;
+  let end = to;
+  if (text.charCodeAt(end) === 39 && classOf(text, end + 1) === LETTER) {
+    let tail = end + 1;
+    while (tail < text.length && classOf(text, tail) === LETTER) tail++;
+    const ending = text.slice(end + 1, tail);
+    const stem = text.slice(at, end);
+    end = tail;
+    if (ending === "s" || ending === "ve" || ending === "re" || ending === "d") {
+      const joined = lookUp(stem + ending);
+      const whole = stem === "it" || stem === "that" || stem === "there" ? joined : undefined;
+      const word = whole ?? lookUp(stem);
+      scan.tokens.push({
+        kind: tokenKind.word,
+        from: at,
+        to: end,
+        text: whole === undefined ? stem : stem + ending,
+        word,
+        glued: at === scan.end && at > 0,
+        apostrophe: true,
+        value: Number.NaN,
+      });
+      scan.at = end;
+      scan.end = end;
+      return;
+    }
+    push(scan, tokenKind.word, end, lookUp(stem + ending), stem + ending);
+    return;
+  }
+  const piece = text.slice(at, end);
+  push(scan, tokenKind.word, end, lookUp(piece), piece);
+}
+
+/** May these letters stand glued to a number as a unit, a label or a noun? */
+function splits(piece: string, afterNumber: boolean, last: boolean): boolean {
+  const word = lookUp(piece);
+  if (word === undefined) return false;
+  if (afterNumber && word.unit !== undefined) return true;
+  if (afterNumber)
+    return last && (word.label !== undefined || /^(?:ish|st|nd|rd|th|x|am|pm|p|ga|awg|ph|pole|deg)$/.test(piece));
+  return word.label !== undefined || word.noun !== undefined || word.roles !== 0;
+}
+
+/** Where letters and digits meet in a glued run, or nothing where the run is one name ("8vx", "dr2290"). */
+function cutPoints(text: string, from: number, to: number): number[] | undefined {
+  const cuts: number[] = [];
+  let i = from;
+  let afterNumber = false;
+  while (i < to) {
+    const digit = ascii[text.charCodeAt(i)] === DIGIT || text.charCodeAt(i) === 46;
+    let end = i;
+    if (digit) end = Math.max(digitsEnd(text, i), i + 1);
+    else while (end < to && classOf(text, end) === LETTER) end++;
+    if (!digit && !splits(text.slice(i, end), afterNumber, end === to)) return undefined;
+    cuts.push(end);
+    afterNumber = digit;
+    i = end;
+  }
+  return cuts;
+}
+
+/** Letters and digits glued together: a known name, a number with its unit, or a code. */
+function pushMixed(scan: Scan, to: number): void {
+  const { text } = scan;
+  const piece = text.slice(scan.at, to);
+  const known = lookUp(piece);
+  if (known !== undefined) {
+    push(scan, tokenKind.word, to, known, piece);
+    return;
+  }
+  if (/^\d*\.?\d+e\d+$/.test(piece) && piece.includes(".")) {
+    push(scan, tokenKind.number, to);
+    return;
+  }
+  const cuts = cutPoints(text, scan.at, to);
+  if (cuts === undefined) {
+    push(scan, tokenKind.code, to);
+    return;
+  }
+  for (const cut of cuts) {
+    if (classOf(text, scan.at) === LETTER) push(scan, tokenKind.word, cut, lookUp(text.slice(scan.at, cut)));
+    else push(scan, tokenKind.number, cut);
+  }
+}
+
+/** The end of a run of letters and digits, and whether it mixes them. */
+function runEnd(text: string, from: number): { readonly end: number; readonly mixed: boolean } {
+  let end = from;
+  let letters = false;
+  let digits = false;
+  while (end < text.length) {
+    const kind = classOf(text, end);
+    if (kind === LETTER) letters = true;
+    else if (kind === DIGIT) digits = true;
+    else if ((text.charCodeAt(end) === 46 || text.charCodeAt(end) === 44) && digits) {
+      const stop = digitsEnd(text, end - 1);
+      if (stop <= end || classOf(text, end - 1) !== DIGIT) break;
+      end = stop;
+      continue;
+    } else if (text.charCodeAt(end) === 46 && letters && !digits && classOf(text, end + 1) === DIGIT) {
+      end = digitsEnd(text, end);
+      digits = true;
+      continue;
+    } else break;
+    end++;
+  }
+  return { end, mixed: letters && digits };
+}
+
+function pushRun(scan: Scan): void {
+  const { text, at } = scan;
+  const kind = classOf(text, at);
+  if (kind === LETTER) {
+    let end = at + 1;
+    while (end < text.length && classOf(text, end) === LETTER) end++;
+    const next = end < text.length ? text.charCodeAt(end) : 0;
+    const point = next === 46 && classOf(text, end + 1) === DIGIT;
+    if (classOf(text, end) !== DIGIT && !point) {
+      pushWord(scan, end);
+      return;
+    }
+  }
+  const run = runEnd(text, at);
+  if (run.mixed) pushMixed(scan, run.end);
+  else if (kind === LETTER) pushWord(scan, run.end);
+  else push(scan, tokenKind.number, Math.max(digitsEnd(text, at), at + 1));
+}
+
+/** Cuts a plain text into tokens. Linear: every unit is looked at a fixed number of times. */
+export function scan(text: string): Token[] {
+  const state: Scan = { text, tokens: [], at: 0, end: -1 };
+  while (state.at < text.length) {
+    const code = text.charCodeAt(state.at);
+    const kind = classOf(text, state.at);
+    if (kind === SPACE) state.at++;
+    else if (kind === LETTER || kind === DIGIT) pushRun(state);
+    else if (code === 10) push(state, tokenKind.line, state.at + 1);
+    else if (code === 46 && classOf(text, state.at + 1) === DIGIT && !afterDigit(state))
+      pushPoint(state);
+    else push(state, tokenKind.sign, signEnd(text, state.at), lookUp(text.slice(state.at, signEnd(text, state.at))));
+  }
+  return state.tokens;
+}
+
+function afterDigit(scan: Scan): boolean {
+  return scan.at === scan.end && ascii[scan.text.charCodeAt(scan.at - 1)] === DIGIT;
+}
+
+/** ".51" and ".84v" */
+function pushPoint(scan: Scan): void {
+  const end = digitsEnd(scan.text, scan.at);
+  push(scan, tokenKind.number, end);
+}
+
+/** A sign; two that belong together (">=", a surrogate pair) are one. */
+function signEnd(text: string, at: number): number {
+  const code = text.charCodeAt(at);
+  if (code >= 0xd800 && code <= 0xdbff && at + 1 < text.length) return at + 2;
+  if ((code === 60 || code === 62) && text.charCodeAt(at + 1) === 61) return at + 2;
+  return at + 1;
+}

@@ -1,0 +1,102 @@
+import type { Unit } from "../quantities/quantity.ts";
+import type { Building } from "./items.ts";
+import { numberAt } from "./numbers.ts";
+import { phraseAt } from "./phrase.ts";
+import { type Token, tokenKind } from "./token.ts";
+
+/** A unit behind a number, with what a smaller unit adds: "7 lb 2 oz" is 7 + 2/16 lb. */
+export interface UnitSaid {
+  readonly unit: Unit;
+  readonly end: number;
+  readonly heard: boolean;
+  readonly beside: boolean;
+  /** in units of `unit` */
+  readonly add: number;
+}
+
+const sequences: readonly string[] = ["abc", "uvw", "csr"];
+
+/** "U .51 V .52": a letter that follows the last point in its family is a point, not a unit. */
+function nextPoint(build: Building, letter: string): boolean {
+  for (const letters of sequences) {
+    if (!build.family.startsWith(letters)) continue;
+    const last = build.family.charAt(3);
+    const at = letters.indexOf(letter);
+    if (at >= 0 && letter !== last) return true;
+  }
+  return false;
+}
+
+/** May a one-letter unit stand apart from its number here? */
+function standsApart(build: Building, token: Token, i: number): boolean {
+  if (token.text.length > 1 && token.text !== "in") return true;
+  const next = build.tokens[i + 1];
+  if (token.text === "in") return inchHere(build, i);
+  if (token.kind === tokenKind.sign) return token.text === '"' || token.text === "%" || token.text === "°" || token.text === "#";
+  if (next?.kind === tokenKind.sign && next.text === "-" && next.glued && build.tokens[i + 2]?.glued === true) return false;
+  if (token.text === "a" && build.typed.charAt(token.from) === "a" && next !== undefined && next.kind === tokenKind.word) return false;
+  if (token.text === "d" || token.text === "t") return false;
+  return !nextPoint(build, token.text);
+}
+
+/** "0.55 in" ends a thought; "3 in still flashing" does not speak of inches. */
+function inchHere(build: Building, i: number): boolean {
+  const next = build.tokens[i + 1];
+  return next === undefined || next.kind !== tokenKind.word || phraseAt(build.tokens, i)?.end !== i + 1;
+}
+
+export function plainUnitAt(build: Building, i: number): UnitSaid | undefined {
+  let at = i;
+  const { tokens } = build;
+  const joint = tokens[at];
+  if (joint?.kind === tokenKind.sign && (joint.text === "-" || joint.text === "(" || joint.text === "[")) {
+    const next = tokens[at + 1];
+    if (next?.glued !== true || next.kind !== tokenKind.word || next.text.length < 2) return undefined;
+    if (joint.text === "-" && !joint.glued) return undefined;
+    at++;
+  }
+  const token = tokens[at];
+  if (token === undefined) return undefined;
+  const phrase = phraseAt(tokens, at);
+  const unit = phrase?.word.unit;
+  if (phrase === undefined || unit === undefined) return undefined;
+  if (phrase.word.beside && !token.glued && phrase.end === at + 1 && !standsApart(build, token, at)) return undefined;
+  if (token.text === "'" && tokens[at + 1]?.glued === true) return undefined;
+  return { unit, end: phrase.end, heard: phrase.word.heard, beside: phrase.word.beside, add: 0 };
+}
+
+/** "and a half" behind the unit: "a pound and a half". */
+function halfBehind(build: Building, said: UnitSaid): UnitSaid {
+  const { tokens } = build;
+  if (tokens[said.end]?.text !== "and") return said;
+  const half = tokens[said.end + 1]?.text === "a" ? said.end + 2 : said.end + 1;
+  const word = tokens[half]?.word?.number;
+  if (word?.kind === "half" && unitAt(build, half + 1) === undefined) return { ...said, end: half + 1, add: 0.5 };
+  if (word?.kind === "part" && word.value === 4 && tokens[half - 1]?.text === "a")
+    return { ...said, end: half + 1, add: 0.25 };
+  return said;
+}
+
+/** "… 2 oz", "and eight hundred grams", "10 minutes": a smaller unit of the same kind adds up. */
+function smaller(build: Building, said: UnitSaid): UnitSaid {
+  const { dimension } = said.unit;
+  if (dimension !== "mass" && dimension !== "time" && dimension !== "length") return said;
+  let at = said.end;
+  const joint = build.tokens[at]?.text;
+  if (joint === "and" || joint === "n" || joint === "&" || joint === ",") at++;
+  const number = numberAt(build.tokens, at);
+  if (number === undefined || number.value < 0) return said;
+  const next = plainUnitAt(build, number.end);
+  if (next === undefined || next.unit.dimension !== dimension) return said;
+  const ratio = next.unit.factor / said.unit.factor;
+  if (ratio >= 1 || number.value * ratio >= 1) return said;
+  return { ...said, end: next.end, add: number.value * ratio };
+}
+
+/** The unit at token `i`, directly behind a number. */
+export function unitAt(build: Building, i: number): UnitSaid | undefined {
+  const said = plainUnitAt(build, i);
+  if (said === undefined) return undefined;
+  const half = halfBehind(build, said);
+  return half === said ? smaller(build, said) : half;
+}

@@ -1,0 +1,61 @@
+import type { NumberWord } from "../word.ts";
+
+type Row = readonly [words: string, kind: NumberWord["kind"], value: number];
+
+/** Number words with the misspellings and mishearings that mean nothing else beside them. */
+export const numberWords: readonly Row[] = [
+  ["zero|naught|nought|zip|nil|zeros|zeroes", "zero", 0],
+  ["oh|o", "oh", 0],
+  ["one|wun", "ones", 1],
+  ["two", "ones", 2],
+  ["three|thre|tree", "ones", 3],
+  ["four|foure", "ones", 4],
+  ["five|fiev|fife", "ones", 5],
+  ["six|sicks", "ones", 6],
+  ["seven|sevn", "ones", 7],
+  ["eight|eigth", "ones", 8],
+  ["nine|niner", "ones", 9],
+  ["ten", "teen", 10],
+  ["eleven", "teen", 11],
+  ["twelve|twelf", "teen", 12],
+  ["thirteen", "teen", 13],
+  ["fourteen|forteen", "teen", 14],
+  ["fifteen|fiveteen", "teen", 15],
+  ["sixteen", "teen", 16],
+  ["seventeen", "teen", 17],
+  ["eighteen|eightteen", "teen", 18],
+  ["nineteen|ninteen", "teen", 19],
+  ["twenty|twenny", "tens", 20],
+  ["thirty|thirdy", "tens", 30],
+  ["forty|fourty", "tens", 40],
+  ["fifty", "tens", 50],
+  ["sixty", "tens", 60],
+  ["seventy", "tens", 70],
+  ["eighty|eightey", "tens", 80],
+  ["ninety|ninty", "tens", 90],
+  ["hundred|huntred|hundreds|hunderd|hundered", "hundred", 100],
+  ["thousand|thousant|thousands|thou|grand", "thousand", 1000],
+  ["million|millions", "thousand", 1_000_000],
+  ["point|dot|decimal|pt", "point", 0],
+  ["half|halves", "half", 0.5],
+  ["quarter|quarters|fourth|fourths", "part", 4],
+  ["third|thirds", "part", 3],
+  ["fifth|fifths", "part", 5],
+  ["sixth|sixths", "part", 6],
+  ["eighth|eighths", "part", 8],
+  ["tenth|tenths", "part", 10],
+  ["sixteenth|sixteenths", "part", 16],
+  ["minus|negative", "minus", -1],
+];
+
+/** What a phone writes for a digit; read so only behind a noun that takes a number, or as a clock's hour. */
+export const heardDigits: readonly (readonly [word: string, value: number])[] = [
+  ["to", 2],
+  ["too", 2],
+  ["won", 1],
+  ["for", 4],
+  ["fore", 4],
+  ["ate", 8],
+  ["free", 3],
+  ["tree", 3],
+];
