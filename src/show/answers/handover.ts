@@ -1,4 +1,5 @@
 import type { Job, ReplyInput } from "../../model.ts";
+import { namedCauses } from "../causes.ts";
 import { dayAndMonth } from "../days.ts";
 import { localTime } from "../local-time.ts";
 import { circuitWords, leadWords } from "../machine-words.ts";
@@ -70,7 +71,7 @@ function when(input: ReplyInput, iso: string): string {
 }
 
 function causeLine(input: ReplyInput): string {
-  const named = input.judgement.diagnosis.filter((s) => likelihood(s) !== "ruled out").slice(0, 2);
+  const named = namedCauses(input.judgement).slice(0, 2);
   const words = named.map((s) => `${likelihood(s)} ${faultWords(s.fault)}`);
   return words.length === 0 ? "" : sentenceCase(sentence(listed(words)));
 }

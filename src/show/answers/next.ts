@@ -1,3 +1,4 @@
+import { namedCauses } from "../causes.ts";
 import { wordsOfCheck } from "../check-words.ts";
 import { faultWords, likelihood, sentence, sentenceCase, unitName } from "../wording.ts";
 import type { Answer } from "./answer.ts";
@@ -10,15 +11,9 @@ export const next: Answer = (input) => {
   const { job, judgement } = input;
   if (job === undefined) return whichJob(input);
   const checks = judgement.next.slice(0, mostChecks);
-  const top = judgement.diagnosis.find((s) => s.fault !== "no_fault" && s.fault !== "other");
-  const cause =
-    top === undefined || likelihood(top) === "ruled out"
-      ? ""
-      : ` ${likelihood(top)} ${faultWords(top.fault)}.`;
-  if (checks.length === 0)
-    return sentence(
-      `${unitName(job)}: no further check on my list.${sentenceCase(cause.trim()) === "" ? "" : ` ${sentenceCase(cause.trim())}`}`,
-    );
+  const [top] = namedCauses(judgement);
+  const cause = top === undefined ? "" : ` ${likelihood(top)} ${faultWords(top.fault)}.`;
+  if (checks.length === 0) return `${unitName(job)}:${cause} No further check on my list.`;
   const lines = checks.map((check, index) => {
     const why = sentence(
       sentenceCase(check.why === "" ? wordsOfCheck(check.check).act : check.why),

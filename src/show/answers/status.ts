@@ -1,4 +1,5 @@
 import type { Job, ReplyInput } from "../../model.ts";
+import { namedCauses } from "../causes.ts";
 import { hoursAndMinutes } from "../days.ts";
 import { localTime } from "../local-time.ts";
 import {
@@ -48,8 +49,7 @@ function statusLine(input: ReplyInput, job: Job): string {
 }
 
 function oneJob(input: ReplyInput, job: Job): string {
-  const top = input.judgement.diagnosis[0];
-  const cause = top === undefined || likelihood(top) === "ruled out" ? "" : faultWords(top.fault);
+  const [top] = namedCauses(input.judgement);
   const cut = input.message.at;
   const open = job.visits.filter((v) => v.to === undefined);
   const there = open.map(
@@ -60,7 +60,7 @@ function oneJob(input: ReplyInput, job: Job): string {
   return [
     sentence(statusLine(input, job)),
     there.length === 0 ? "" : sentence(listed(there)),
-    cause === "" || top === undefined ? "" : sentence(`Cause ${likelihood(top)}: ${cause}`),
+    top === undefined ? "" : sentence(`Cause ${likelihood(top)}: ${faultWords(top.fault)}`),
     needed.length === 0
       ? ""
       : sentence(

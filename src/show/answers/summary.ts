@@ -1,4 +1,5 @@
 import type { Job, ReplyInput } from "../../model.ts";
+import { namedCauses } from "../causes.ts";
 import { figuresByComponent } from "../figures.ts";
 import { localTime } from "../local-time.ts";
 import { worstFirst } from "../touched.ts";
@@ -50,8 +51,8 @@ function headLine(input: ReplyInput, job: Job): string {
 }
 
 function causeLine(input: ReplyInput): string {
-  const top = input.judgement.diagnosis[0];
-  if (top === undefined || likelihood(top) === "ruled out") return "";
+  const [top] = namedCauses(input.judgement);
+  if (top === undefined) return "";
   const reason = top.for[0];
   const because = reason === undefined ? "" : `, ${clipped(reason, 16)}`;
   return sentence(`Cause ${likelihood(top)}: ${faultWords(top.fault)}${because}`);

@@ -1,4 +1,5 @@
 import type { ReplyInput, Suspect } from "../../model.ts";
+import { namedCauses } from "../causes.ts";
 import { worstFirst } from "../touched.ts";
 import {
   clipped,
@@ -19,7 +20,7 @@ const mostLines = 8;
 export const why: Answer = (input) => {
   const { job, judgement } = input;
   if (job === undefined) return whichJob(input);
-  const suspects = named(judgement.diagnosis).slice(0, 2);
+  const suspects = namedCauses(judgement).slice(0, 2);
   const out = judgement.diagnosis.filter(
     (s) => likelihood(s) === "ruled out" && s.against.length > 0,
   );
@@ -31,16 +32,6 @@ export const why: Answer = (input) => {
   const room = mostLines - head.length - tail.length;
   return [...head, ...limitLines(input).slice(0, room), ...tail].join("\n");
 };
-
-/** Causes worth naming: "no fault" only where it leads, "other" never. */
-function named(diagnosis: readonly Suspect[]): readonly Suspect[] {
-  return diagnosis.filter(
-    (suspect, index) =>
-      likelihood(suspect) !== "ruled out" &&
-      suspect.fault !== "other" &&
-      (suspect.fault !== "no_fault" || (index === 0 && likelihood(suspect) === "likely")),
-  );
-}
 
 function causeLines(suspect: Suspect): readonly string[] {
   return [
@@ -61,7 +52,7 @@ function limitLines(input: ReplyInput): readonly string[] {
   return worstFirst(input.judgement.findings)
     .filter((f) => f.level !== "unknown")
     .map((f) => {
-      const source = f.source ?? f.basis;
+      const source = (f.source ?? f.basis).split(";")[0] ?? "";
       const says = f.says.replace(/\.$/, "");
       return sentence(`${verdictWords[f.level]}: ${says}${source === "" ? "" : ` (${source})`}`);
     });

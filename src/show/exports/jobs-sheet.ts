@@ -1,5 +1,6 @@
 import type { Cell, Job, Judgement, Visit } from "../../model.ts";
 import { served } from "../board-order.ts";
+import { namedCauses } from "../causes.ts";
 import { lastDone } from "../past.ts";
 import { faultWords, likelihood, personName, statusWords } from "../wording.ts";
 import type { SheetMaker } from "./sheet-maker.ts";
@@ -93,9 +94,8 @@ function edge(record: DayRecord, times: readonly string[], which: "first" | "las
 }
 
 function causeOf(judgement: Judgement): Cell {
-  const top = judgement.diagnosis[0];
-  if (top === undefined || likelihood(top) === "ruled out") return null;
-  return `${likelihood(top)}: ${faultWords(top.fault)}`;
+  const [top] = namedCauses(judgement);
+  return top === undefined ? null : `${likelihood(top)}: ${faultWords(top.fault)}`;
 }
 
 function leftAs(job: Job, record: DayRecord): string {
