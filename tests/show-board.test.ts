@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { Job } from "../src/model.ts";
 import { boardText } from "../src/show/board.ts";
-import { job } from "./support/reply-input.ts";
+import { job, reading } from "./support/reply-input.ts";
 
 const now = "2026-05-12T10:42:00-05:00";
 const at = (time: string) => `2026-05-12T${time}:00-05:00`;
@@ -39,6 +39,14 @@ const jobs: readonly Job[] = [
   {
     ...job,
     job: 42,
+    readings: [38, 46, 49].map((f, index) =>
+      reading(`${f} F`, {
+        quantity: "temperature",
+        at: "box",
+        value: (f - 32) / 1.8,
+        taken: at(["08:40", "09:12", "10:05"][index] ?? ""),
+      }),
+    ),
     site: "Gull Wharf",
     equipment: "WIC-4",
     status: "on_site",
@@ -107,6 +115,7 @@ describe("board", () => {
          name somebody
       Crew at work: 3
       42 WIC-4 Gull Wharf, Bram there 1 h 35
+         box 49 F, over 41 F since 09:12
          value due 10:52
       45 OU-1 Saltbox Lofts, Odo driving 20 min
       48 RTU-3 Tollgate Dental, Odo new 2 min

@@ -2,6 +2,7 @@ import type { Job } from "../model.ts";
 import { served, waitsUnclaimed } from "./board-order.ts";
 import { hoursAndMinutes } from "./days.ts";
 import { localTime } from "./local-time.ts";
+import { productAtRisk } from "./product.ts";
 import { personName } from "./wording.ts";
 
 interface Scene {
@@ -58,9 +59,19 @@ function extras(job: Job, scene: Scene): readonly string[] {
       .filter((p) => p.state === "needed" && !served(job, p))
       .map((p) => `order: ${partName(p)}`),
     ...dueParts(job),
+    productLine(job, scene),
     ...job.machine.locks.map((lock) => `locked by ${personName(lock.who, scene.names)}`),
     ...job.clocks.slice(0, 1).map((clock) => clockLine(clock.due, scene)),
   ].filter((line) => line !== "");
+}
+
+/** "box 46 F, over 41 F since 09:12". */
+function productLine(job: Job, scene: Scene): string {
+  const risk = productAtRisk(job);
+  const since = risk === undefined ? undefined : localTime(risk.since, scene.zone)?.time;
+  return risk === undefined || since === undefined
+    ? ""
+    : `${risk.figure}, over 41 F since ${since}`;
 }
 
 function partName(part: Job["parts"][number]): string {

@@ -18,9 +18,10 @@ export function daysBetween(from: string, to: string): number {
   return Math.floor((Date.parse(to) - Date.parse(from)) / 86_400_000);
 }
 
-/** "25 min" or "3 h 10" for a stretch of time in ms; "0 min" where it is negative. */
+/** "25 min", "3 h 10" or "4 days" for a stretch of time in ms; "0 min" where it is negative. */
 export function hoursAndMinutes(ms: number): string {
   const minutes = Math.max(0, Math.round(ms / 60_000));
   if (minutes < 60) return `${minutes} min`;
+  if (minutes >= 2 * 24 * 60) return `${Math.floor(minutes / 1440)} days`;
   return `${Math.floor(minutes / 60)} h ${String(minutes % 60).padStart(2, "0")}`;
 }

@@ -1,8 +1,9 @@
-import type { Job, JobReading, ReplyInput } from "../../model.ts";
+import type { Job, ReplyInput } from "../../model.ts";
 import { dayAndMonth, daysBetween } from "../days.ts";
 import { figures } from "../figures.ts";
 import { localTime } from "../local-time.ts";
 import { lastDone } from "../past.ts";
+import { stands } from "../standing-reading.ts";
 import { clipped, componentName, listed, personName, sentence, unitName } from "../wording.ts";
 import type { Answer } from "./answer.ts";
 import { whichJob } from "./which-job.ts";
@@ -58,15 +59,4 @@ function measuredLine(past: Job): string {
   const subject = shown[0]?.subject;
   const alike = subject !== undefined && shown.every((r) => r.subject === subject);
   return sentence(`Measured: ${alike ? `${componentName(subject)} ` : ""}${figures(shown)}`);
-}
-
-/** A reading that nobody took back or replaced, and that was measured rather than quoted. */
-export function stands(reading: JobReading): boolean {
-  return (
-    reading.replaced_by === undefined &&
-    reading.undone !== true &&
-    reading.deleted !== true &&
-    reading.rating === undefined &&
-    reading.earlier !== true
-  );
 }

@@ -2,9 +2,9 @@ import type { JobReading, ReplyInput } from "../../model.ts";
 import { dayAndMonth } from "../days.ts";
 import { figures } from "../figures.ts";
 import { localTime } from "../local-time.ts";
+import { stands } from "../standing-reading.ts";
 import { componentName, personName, sentence, unitName } from "../wording.ts";
 import type { Answer } from "./answer.ts";
-import { stands } from "./history.ts";
 import { whichJob } from "./which-job.ts";
 
 const mostMessages = 4;

@@ -2,6 +2,7 @@ import type { Job, ReplyInput } from "../../model.ts";
 import { namedCauses } from "../causes.ts";
 import { figuresByComponent } from "../figures.ts";
 import { localTime } from "../local-time.ts";
+import { stands } from "../standing-reading.ts";
 import { worstFirst } from "../touched.ts";
 import { findingSentence } from "../verdict.ts";
 import {
@@ -15,7 +16,6 @@ import {
   statusWords,
 } from "../wording.ts";
 import type { Answer } from "./answer.ts";
-import { stands } from "./history.ts";
 import { whichJob } from "./which-job.ts";
 
 const mostLines = 12;
