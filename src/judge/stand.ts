@@ -18,8 +18,15 @@ export function standingNotes(stages: Stages): readonly CaseNote[] {
 
 /** Plates and earlier visits stand; the rest as long as nothing newer speaks of it. */
 function isKept(one: Reading, again: ReadonlySet<string>, replaced: readonly string[]): boolean {
-  if (one.rating !== undefined || one.earlier === true) return true;
+  if (one.rating !== undefined || one.earlier === true || isOfTest(one)) return true;
   return !again.has(keyOf(one)) && !replaced.some((word) => belongsTo(one, word));
+}
+
+/** A weight, a vacuum, a timed reading or a hold's: one of a row, that no later one replaces. */
+function isOfTest(one: Reading): boolean {
+  if (one.quantity === "mass" || one.quantity === "vacuum") return true;
+  const placeless = one.quantity === "pressure" && one.at === undefined;
+  return one.after_s !== undefined || placeless;
 }
 
 function keyOf(one: Reading): string {

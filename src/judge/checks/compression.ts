@@ -7,15 +7,25 @@ import { type Circuit, circuitsOf } from "../circuit.ts";
 import { contradictionsOf } from "../contradiction.ts";
 import { figuresOf } from "../figures.ts";
 import type { Scene } from "../scene.ts";
+import { told } from "./told.ts";
 
 /** Compression ratio on absolute pressures: low where a compressor does not pump. */
 export const compression: Check = {
   name: "compression",
-  signs: ["ratio:low", "ratio:usual", "ratio:high"],
-  judge: (scene) =>
-    circuitsOf(scene)
+  signs: [
+    "ratio:low",
+    "ratio:usual",
+    "ratio:high",
+    "pump_down:fails",
+    "pump_down:holds",
+    "unloads:at_once",
+  ],
+  judge: (scene) => [
+    ...circuitsOf(scene)
       .filter((one) => contradictionsOf(one, figuresOf(scene)).length === 0)
       .flatMap((one) => finding(one, scene)),
+    ...told(scene, "compression"),
+  ],
 };
 
 const words = {

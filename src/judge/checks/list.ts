@@ -1,18 +1,34 @@
 import type { Check } from "../check.ts";
+import { airflow } from "./airflow.ts";
 import { bridge } from "./bridge.ts";
 import { capacitor } from "./capacitor.ts";
+import { charge } from "./charge.ts";
+import { circuitPattern } from "./circuit-pattern.ts";
 import { communication } from "./communication.ts";
+import { compression } from "./compression.ts";
 import { contactor } from "./contactor.ts";
 import { controlVoltage } from "./control-voltage.ts";
 import { dcBus } from "./dc-bus.ts";
+import { defrost } from "./defrost.ts";
+import { dischargeTemperature } from "./discharge-temperature.ts";
 import { driveOutput } from "./drive-output.ts";
+import { evacuation } from "./evacuation.ts";
 import { fan } from "./fan.ts";
 import { insulation } from "./insulation.ts";
+import { leakRate } from "./leak-rate.ts";
+import { lineCharge } from "./line-charge.ts";
 import { polarization } from "./polarization.ts";
+import { pressureTest } from "./pressure-test.ts";
+import { roomConcentration } from "./room-concentration.ts";
 import { runningCurrent } from "./running-current.ts";
+import { saturation } from "./saturation.ts";
 import { sensor } from "./sensor.ts";
 import { startCurrent } from "./start-current.ts";
+import { subcooling } from "./subcooling.ts";
+import { superheat } from "./superheat.ts";
 import { supply } from "./supply.ts";
+import { temperatureSplit } from "./temperature-split.ts";
+import { valve } from "./valve.ts";
 import { winding } from "./winding.ts";
 
 /** Every check, in the order of the work; a new one is its file and a line here. */
@@ -34,4 +50,20 @@ export const checks: readonly Check[] = [
   sensor,
   communication,
   // refrigerant and air side
+  superheat,
+  subcooling,
+  saturation,
+  compression,
+  dischargeTemperature,
+  circuitPattern,
+  valve,
+  airflow,
+  temperatureSplit,
+  evacuation,
+  pressureTest,
+  charge,
+  lineCharge,
+  leakRate,
+  roomConcentration,
+  defrost,
 ];

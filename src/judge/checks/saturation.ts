@@ -9,6 +9,7 @@ import { type Figures, figuresOf } from "../figures.ts";
 import type { Scene } from "../scene.ts";
 import { coilLevels } from "./coil-levels.ts";
 import { offCycle } from "./off-cycle.ts";
+import { told } from "./told.ts";
 import { wrongLine } from "./wrong-line.ts";
 
 /**
@@ -29,6 +30,8 @@ export const saturation: Check = {
     "at_rest:matches",
     "at_rest:below",
     "physics:contradicts",
+    "opened:no_vacuum",
+    "wrong_gas:said",
   ],
   judge: (scene) => {
     const figures = figuresOf(scene);
@@ -36,6 +39,7 @@ export const saturation: Check = {
       ...unknownRefrigerant(scene),
       ...circuitsOf(scene).flatMap((circuit) => ofCircuit(circuit, scene, figures)),
       ...offCycle(scene, figures),
+      ...told(scene, "saturation"),
     ];
   },
 };

@@ -6,7 +6,7 @@ import { type Figures, figuresOf } from "../figures.ts";
 import { noteOf } from "../near.ts";
 import { numberOf } from "../pick.ts";
 import type { Scene } from "../scene.ts";
-import { valveWords } from "./valve-words.ts";
+import { told } from "./told.ts";
 
 /** K, 3 F, lost across one fitting of the liquid line. Source: common practice, no source. */
 const restrictedK = 3 * kelvinPerFahrenheit;
@@ -29,7 +29,7 @@ export const valve: Check = {
   ],
   judge: (scene) => {
     const figures = figuresOf(scene);
-    return [...liquidLine(scene, figures), ...reversing(scene, figures), ...valveWords(scene)];
+    return [...liquidLine(scene, figures), ...reversing(scene, figures), ...told(scene, "valve")];
   },
 };
 

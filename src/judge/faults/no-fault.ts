@@ -1,4 +1,5 @@
 import type { Fault } from "../fault.ts";
+import { soundGas } from "../signs/gas-sound.ts";
 import { remarkSigns } from "../signs/remarks.ts";
 
 /** A remark that names something wrong is made of a sound machine this share as often. Common practice, no source. */
@@ -29,6 +30,7 @@ export const noFault: Fault = {
   shows: {
     ...quietRemarks(),
     ...fineRemarks,
+    ...soundGas,
     "insulation:sound": 0.93,
     "insulation:low": 0.04,
     "insulation:very_low": 0.004,

@@ -1,4 +1,5 @@
 import type { SignGroup } from "../sign.ts";
+import { gasRemarks } from "./gas-remarks.ts";
 
 const ours = "common practice, no source";
 const remark = (group: string, background: Readonly<Record<string, number>>): SignGroup => ({
@@ -71,4 +72,4 @@ const electricalRemarks: readonly SignGroup[] = [
 ];
 
 /** What is noticed in passing; a remark stands in one group. */
-export const remarkSigns: readonly SignGroup[] = electricalRemarks;
+export const remarkSigns: readonly SignGroup[] = [...electricalRemarks, ...gasRemarks];

@@ -1,4 +1,77 @@
 import type { Step } from "../step.ts";
 
-/** Looks at the refrigerant and air side. */
-export const gasSteps: readonly Step[] = [];
+/** Looks at the refrigerant and air side, in no order: `next.ts` ranks them. */
+export const gasSteps: readonly Step[] = [
+  {
+    check: "airflow",
+    why: "Airflow first: filter, indoor coil, blower and supply and return openings by eye, then return and supply air temperature for the split",
+    minutes: 4,
+    danger: 0,
+    fills: ["split"],
+    where: { side: "gas" },
+  },
+  {
+    check: "superheat",
+    why: "Suction pressure and suction line temperature at the same place, with the refrigerant off the plate: superheat tells starved from flooded",
+    minutes: 5,
+    danger: 1,
+    fills: ["superheat", "suction"],
+    where: { side: "gas", drive: "line" },
+  },
+  {
+    check: "subcooling",
+    why: "Liquid line pressure and temperature, and the outdoor air: subcooling and condensing over ambient tell charge from restriction from condenser",
+    minutes: 5,
+    danger: 1,
+    fills: ["subcooling", "head"],
+    where: { side: "gas", drive: "line" },
+  },
+  {
+    check: "charge",
+    why: "Forced test operation for 15 to 20 minutes, settled, no defrost: outdoor subcooling, discharge superheat and valve openings, or weigh the charge out: nothing else judges a variable machine's charge",
+    minutes: 25,
+    danger: 1,
+    fills: ["test_charge", "weighed"],
+    where: { side: "gas", drive: "inverter" },
+  },
+  {
+    check: "valve",
+    why: "Temperatures along the liquid line, both sides of drier, solenoid and strainer: a drop of more than 3 F is a restriction",
+    minutes: 4,
+    danger: 0,
+    fills: ["line_drop"],
+    where: { side: "gas" },
+  },
+  {
+    check: "airflow",
+    why: "Total static pressure against the blower rating, then filter and coil drop apart",
+    minutes: 6,
+    danger: 1,
+    fills: ["static"],
+    where: { side: "gas" },
+  },
+  {
+    check: "discharge_temperature",
+    why: "Discharge line temperature 6 in from the compressor: with the head it tells overheating and liquid carried through",
+    minutes: 3,
+    danger: 1,
+    fills: ["discharge"],
+    where: { side: "gas" },
+  },
+  {
+    check: "compression",
+    why: "Pump it down at the suction or king valve and stop it: does it pull down, and do the pressures stay apart",
+    minutes: 8,
+    danger: 2,
+    fills: ["pump_down"],
+    where: { side: "gas", drive: "line" },
+  },
+  {
+    check: "saturation",
+    why: "At rest half an hour with the fans on: standing pressure against saturation at the coil's temperature shows air or another refrigerant",
+    minutes: 30,
+    danger: 1,
+    fills: ["at_rest"],
+    where: { side: "gas" },
+  },
+];

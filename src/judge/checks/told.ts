@@ -1,0 +1,162 @@
+import type { Finding } from "../../model.ts";
+import type { CheckName } from "../../vocabulary.ts";
+import type { Scene } from "../scene.ts";
+
+/** Something told in words, with what it means. */
+interface Row {
+  readonly check: CheckName;
+  readonly group: string;
+  readonly sign: string;
+  readonly words: RegExp;
+  readonly about: string;
+  readonly says: string;
+  readonly brief: string;
+}
+
+const bulb = "(bulb|sensing element)";
+
+const rows: readonly Row[] = [
+  {
+    check: "valve",
+    group: "bulb",
+    sign: "bulb:off",
+    words: new RegExp(
+      `\\b${bulb}\\b.{0,40}\\b(loose|broken|off|hang(s|ing)|swing(s|ing)|dangl|fell|fallen|not (strapped|touching|clamped|insulated)|uninsulated|no (strap|insulation|clamp)|bare|free)|\\b(loose|dangling|hanging|unstrapped|uninsulated) ${bulb}\\b|\\bstrap\\b.{0,20}\\bbroken\\b`,
+    ),
+    about: "expansion valve",
+    says: "The bulb is off its pipe: it feels warm air and holds the valve too far open",
+    brief: "bulb off its pipe",
+  },
+  {
+    check: "valve",
+    group: "valve_answer",
+    sign: "valve_answer:stays_shut",
+    words: new RegExp(
+      `${bulb}.{0,60}\\b(warm(ed|ing)?|fist|hand|palm|hot water|heat(ed)?)\\b.{0,60}\\b(never|no change|nothing|did(n'?t| not) (move|change|budge|rise)|not? (move|response|answer)|stays?|same)\\b|\\bwarm(ed|ing)? the ${bulb}\\b.{0,60}\\b(never|no |nothing|did(n'?t| not)|stays?|same)\\b|${bulb}.{0,20}\\b(lost its charge|has no charge|dead)\\b`,
+    ),
+    about: "expansion valve",
+    says: "Warming the bulb does not open the valve: its power head, its screen or its pin is stuck",
+    brief: "valve does not open on a warm bulb",
+  },
+  {
+    check: "valve",
+    group: "valve_answer",
+    sign: "valve_answer:stays_open",
+    words: new RegExp(
+      `${bulb}.{0,60}\\b(ice|cold|chill(ed)?)\\b.{0,60}\\b(never|no change|nothing|did(n'?t| not)|not? (move|response)|stays?|same)\\b`,
+    ),
+    about: "expansion valve",
+    says: "Chilling the bulb does not close the valve: it is stuck open or its seat passes",
+    brief: "valve does not close on a cold bulb",
+  },
+  {
+    check: "valve",
+    group: "valve_answer",
+    sign: "valve_answer:answers",
+    words: new RegExp(
+      `${bulb}.{0,60}\\b(suction|superheat|pressure|valve)\\b.{0,30}\\b(rose|rises|climbed|came up|opened|responded|responds|reacted|dropped right)\\b`,
+    ),
+    about: "expansion valve",
+    says: "The valve answers to its bulb",
+    brief: "valve answers to its bulb",
+  },
+  {
+    check: "valve",
+    group: "branch",
+    sign: "branch:stuck",
+    words:
+      /\b(port|branch|solenoid|changeover)\b.{0,120}\b(stays?|stuck|still|never|won'?t|does(n'?t| not))\b.{0,40}\b(hot|warm|cold|heat|change|shift|move|open|close|switch)|\b(port|branch valve|gas pipe|gas line)\b.{0,60}\bstay(s|ed)? (hot|warm|at \d+|cold|\d+)/,
+    about: "branch box",
+    says: "The port does not follow its command: its valve hangs, where coil and wiring have been proven",
+    brief: "branch port does not change over",
+  },
+  {
+    check: "compression",
+    group: "pump_down",
+    sign: "pump_down:fails",
+    words:
+      /\b(won'?t|wont|can'?t|cannot|will not|does(n'?t| not)|never|not)\b.{0,16}\b(go|pull|pump|get|draw|drop)s?\b.{0,16}\b(under|below|past|down|vacuum)\b|\bbarely pump|\bisn'?t pumping|\bnot pumping\b|\bwon'?t pump\b/,
+    about: "compressor",
+    says: "It does not pump down: gas passes inside the compressor, or a valve ahead of it does not shut",
+    brief: "does not pump down",
+  },
+  {
+    check: "compression",
+    group: "pump_down",
+    sign: "pump_down:holds",
+    words:
+      /\bpump(s|ed)? (right |straight )?down\b.{0,40}\b(fine|ok|okay|good|held|holds|to|into)\b/,
+    about: "compressor",
+    says: "It pumps down and holds, so its valves shut",
+    brief: "pumps down and holds",
+  },
+  {
+    check: "compression",
+    group: "unloads",
+    sign: "unloads:at_once",
+    words:
+      /\b(gauges?|pressures?|sides?|both|high and low)\b.{0,40}\b(meet|met|equali[sz]ed?|equali[sz]es|even(ed)? out|level(ed|s)?|come together|match)\b.{0,30}\b(seconds?|secs?|at once|right away|instantly|immediately)\b/,
+    about: "compressor",
+    says: "Stopped, both sides meet within seconds: something between them does not shut",
+    brief: "sides meet within seconds",
+  },
+  {
+    check: "saturation",
+    group: "opened",
+    sign: "opened:no_vacuum",
+    words:
+      /\b(never|no|without|skipped|did(n'?t| not)|forgot)\b.{0,24}\b(vacuum|evacuat\w*|vac|pulled? (it )?down|micron)|\b(only|just) purged\b|\b(sucked|pulled|let|drew) (in )?(some )?air\b|\bair (got|went) in/,
+    about: "system",
+    says: "Opened and not evacuated, as said: air may be in it, so compare the pressure at rest with the coil's temperature",
+    brief: "opened without a vacuum",
+  },
+  {
+    check: "saturation",
+    group: "wrong_gas",
+    sign: "wrong_gas:said",
+    words:
+      /\bwrong (gas|refrigerant|freon)\b|\bmixed (gas|refrigerant)|\btopped (it )?(off|up)? ?with (r-?)?\d{2,3}|\b(tag|sticker|label|plate) (says|said|reads)\b.{0,40}\bbut\b.{0,40}\b(r-?)?\d{2,3}[a-c]?\b|\bdrop.?in\b/,
+    about: "system",
+    says: "Two refrigerants are spoken of: pressures can't be judged until an identifier says what is in it",
+    brief: "refrigerant in doubt",
+  },
+  {
+    check: "sensor",
+    group: "defrosting",
+    sign: "defrosting:fails",
+    words:
+      /\b(never|won'?t|wont|does(n'?t| not)|has(n'?t| not)|not)\b.{0,24}\bdefrost|\bdefrost\b.{0,30}\b(never|won'?t|does(n'?t| not)|did(n'?t| not)|fail|stuck|dead)/,
+    about: "outdoor coil",
+    says: "It does not defrost: coil sensor, board or timer, reversing valve and outdoor fan relay are next",
+    brief: "no defrost",
+  },
+];
+
+/** What the notes tell of a check's subject in words; the first row of a group that fits counts. */
+export function told(scene: Scene, check: CheckName): Finding[] {
+  const groups = new Set<string>();
+  return rows
+    .filter((row) => row.check === check)
+    .flatMap((row) => {
+      if (groups.has(row.group) || !row.words.test(scene.words)) return [];
+      if (row.group === "branch" && !/\b(port|branch|box)\b/.test(scene.words)) return [];
+      groups.add(row.group);
+      return [findingOf(row)];
+    });
+}
+
+const sound: readonly string[] = ["valve_answer:answers", "pump_down:holds"];
+
+function findingOf(row: Row): Finding {
+  return {
+    about: row.about,
+    check: row.check,
+    level: sound.includes(row.sign) ? "good" : row.group === "opened" ? "watch" : "bad",
+    says: row.says,
+    brief: row.brief,
+    values: {},
+    basis: "common practice",
+    source: "common practice, no source",
+    signs: [row.sign],
+  };
+}

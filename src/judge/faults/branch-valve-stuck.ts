@@ -1,0 +1,22 @@
+import type { Fault } from "../fault.ts";
+
+export const branchValveStuck: Fault = {
+  fault: "branch_valve_stuck",
+  says: "a branch box valve does not change over",
+  common: 1.2,
+  shows: {
+    "branch:stuck": 0.85,
+    "branch:follows": 0.15,
+    "valve_look:valve_stuck": 0.25,
+  },
+  proof: [
+    {
+      check: "valve",
+      why: "At that port: command voltage at the coil, coil swapped with a neighbor, pipe temperatures before and after. Command there and coil good leaves the valve body",
+      minutes: 15,
+      danger: 2,
+      fills: ["branch"],
+    },
+  ],
+  source: "common practice, no source",
+};

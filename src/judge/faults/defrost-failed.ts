@@ -1,0 +1,29 @@
+import type { Fault } from "../fault.ts";
+
+export const defrostFailed: Fault = {
+  fault: "defrost_failed",
+  says: "the outdoor coil is not defrosted",
+  common: 1.5,
+  where: { mode: "heating" },
+  shows: {
+    "outdoor_ice:ice_on_outdoor_coil": 0.7,
+    "outdoor_ice:defrost_not_working": 0.6,
+    "defrosting:fails": 0.9,
+    "suction:low": 0.7,
+    "suction:usual": 0.29,
+    "superheat:none": 0.2,
+    "superheat:usual": 0.7,
+    "reversing_look:reversing_valve_stuck": 0.05,
+    "fans:outdoor_fan_not_turning": 0.06,
+  },
+  proof: [
+    {
+      check: "sensor",
+      why: "Force a defrost: does the reversing valve change over, the outdoor fan stop and the coil clear? Then coil sensor ohms at its temperature, and the board or timer",
+      minutes: 15,
+      danger: 1,
+      fills: ["defrosting"],
+    },
+  ],
+  source: "common practice, no source",
+};

@@ -1,0 +1,53 @@
+import type { Fault } from "../fault.ts";
+
+export const noncondensables: Fault = {
+  fault: "noncondensables",
+  says: "air or nitrogen is in the refrigerant",
+  common: 1.2,
+  shows: {
+    "superheat:usual": 0.8,
+    "superheat:none": 0.06,
+    "superheat:low": 0.08,
+    "superheat:high": 0.03,
+    "subcooling:high": 0.72,
+    "subcooling:usual": 0.26,
+    "subcooling:none": 0.01,
+    "suction:usual": 0.75,
+    "suction:high": 0.2,
+    "suction:low": 0.02,
+    "head:high": 0.9,
+    "head:usual": 0.09,
+    "head:low": 0.003,
+    "at_rest:above": 0.93,
+    "at_rest:matches": 0.05,
+    "at_rest:below": 0.005,
+    "discharge:hot": 0.25,
+    "discharge:usual": 0.74,
+    "split:usual": 0.75,
+    "split:low": 0.2,
+    "line_drop:none": 0.98,
+    "line_drop:drop": 0.01,
+    "sight_glass:bubbles_in_sight_glass": 0.05,
+    "opened:no_vacuum": 0.45,
+    "outdoor_air:outdoor_coil_dirty": 0.03,
+    "weighed:right": 0.85,
+  },
+  proof: [
+    {
+      check: "saturation",
+      why: "Off for half an hour with the condenser fan on, compare the standing pressure with saturation at the coil: several psi above it is gas that does not condense. Then recover, evacuate deep and recharge by weight",
+      minutes: 30,
+      danger: 1,
+      fills: ["at_rest"],
+    },
+    {
+      check: "charge",
+      why: "Recover the charge, evacuate to 500 micron or deeper with a hold, and weigh new refrigerant in: purging does not take it out",
+      minutes: 60,
+      danger: 3,
+      fills: ["recharged"],
+    },
+  ],
+  source:
+    "Li & Braun 2007 (pressure at rest); Chen & Braun 2001 (directions, from memory); frequencies common practice, no source",
+};

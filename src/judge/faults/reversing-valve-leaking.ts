@@ -1,0 +1,48 @@
+import type { Fault } from "../fault.ts";
+
+export const reversingValveLeaking: Fault = {
+  fault: "reversing_valve_leaking",
+  says: "the reversing valve passes hot gas or hangs between its ends",
+  common: 0.9,
+  shows: {
+    "suction:high": 0.72,
+    "suction:usual": 0.27,
+    "suction:low": 0.01,
+    "head:low": 0.7,
+    "head:usual": 0.29,
+    "head:high": 0.01,
+    "ratio:low": 0.55,
+    "ratio:usual": 0.445,
+    "reversing:picks_up": 0.92,
+    "reversing:none": 0.08,
+    "superheat:usual": 0.6,
+    "superheat:high": 0.3,
+    "superheat:none": 0.03,
+    "subcooling:none": 0.35,
+    "subcooling:usual": 0.63,
+    "subcooling:high": 0.01,
+    "reversing_look:reversing_valve_stuck": 0.35,
+    "pump_down:fails": 0.25,
+    "pump_down:holds": 0.75,
+    "unloads:at_once": 0.35,
+    "current:light": 0.4,
+    "current:usual": 0.55,
+    "split:low": 0.8,
+    "split:usual": 0.19,
+    "discharge:hot": 0.25,
+    "sound:no_pumping": 0.1,
+    "indoor_air:filter_dirty": 0.02,
+    "line_drop:none": 0.98,
+  },
+  proof: [
+    {
+      check: "valve",
+      why: "Temperatures on the suction pipe going into and out of the reversing valve, a few inches off the body: more than 5 F picked up is hot gas passing. Then prove coil voltage and pilot before the valve is condemned",
+      minutes: 10,
+      danger: 2,
+      fills: ["reversing"],
+    },
+  ],
+  source:
+    "Kim et al. 2008 (NIST SP 1087, directions, from memory); frequencies common practice, no source",
+};
