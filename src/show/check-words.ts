@@ -1,5 +1,5 @@
 import type { QuantityName } from "../quantities/list.ts";
-import type { CheckName } from "../vocabulary.ts";
+import type { CheckName, Place } from "../vocabulary.ts";
 
 /** How a check is said, and which measured quantities it speaks about. */
 export interface CheckWords {
@@ -8,6 +8,8 @@ export interface CheckWords {
   /** what to do, after "Next:" */
   readonly act: string;
   readonly of: readonly QuantityName[];
+  /** where it must have been measured, where the quantity alone does not tell */
+  readonly places?: readonly Place[];
 }
 
 export const checkWords: Readonly<Record<CheckName, CheckWords>> = {
@@ -41,8 +43,14 @@ export const checkWords: Readonly<Record<CheckName, CheckWords>> = {
     name: "control voltage",
     act: "control volts at the coil",
     of: ["voltage"],
+    places: ["control"],
   },
-  dc_bus: { name: "DC bus", act: "DC bus volts, running and off", of: ["voltage"] },
+  dc_bus: {
+    name: "DC bus",
+    act: "DC bus volts, running and off",
+    of: ["voltage"],
+    places: ["dc_bus"],
+  },
   bridge: {
     name: "rectifier",
     act: "diode drops of the bridge, bus proven dead",
@@ -66,7 +74,7 @@ export const checkWords: Readonly<Record<CheckName, CheckWords>> = {
   sensor: {
     name: "sensor",
     act: "sensor ohms against its real temperature",
-    of: ["resistance", "temperature"],
+    of: ["resistance"],
   },
   communication: {
     name: "communication",
@@ -77,36 +85,51 @@ export const checkWords: Readonly<Record<CheckName, CheckWords>> = {
     name: "superheat",
     act: "suction pressure and suction line temperature",
     of: ["pressure", "temperature", "superheat"],
+    places: ["suction", "suction_saturation", "evaporator_out"],
   },
   subcooling: {
     name: "subcooling",
     act: "liquid pressure and liquid line temperature",
     of: ["pressure", "temperature", "subcooling"],
+    places: ["liquid", "discharge", "discharge_saturation", "condenser_out"],
   },
   saturation: {
     name: "saturation",
     act: "saturation temperature against the pressure",
     of: ["pressure", "temperature"],
+    places: [
+      "suction",
+      "discharge",
+      "liquid",
+      "suction_saturation",
+      "discharge_saturation",
+      "outdoor_air",
+      "return_air",
+      "box",
+    ],
   },
   compression: {
     name: "compression",
     act: "suction and discharge pressure, settled",
     of: ["pressure"],
+    places: ["suction", "discharge"],
   },
   discharge_temperature: {
     name: "discharge line",
     act: "discharge line temperature",
     of: ["temperature"],
+    places: ["discharge"],
   },
   circuit_pattern: {
     name: "gas side",
     act: "pressures and line temperatures, settled",
     of: ["pressure", "temperature", "superheat", "subcooling"],
+    places: ["suction", "discharge", "liquid"],
   },
   valve: {
     name: "valve",
     act: "valve opening and superheat",
-    of: ["valve_opening", "valve_steps", "superheat", "temperature"],
+    of: ["valve_opening", "valve_steps", "superheat"],
   },
   airflow: {
     name: "airflow",
@@ -117,6 +140,7 @@ export const checkWords: Readonly<Record<CheckName, CheckWords>> = {
     name: "air split",
     act: "return and supply air temperature",
     of: ["temperature", "temperature_difference", "wet_bulb_temperature"],
+    places: ["return_air", "supply_air"],
   },
   evacuation: {
     name: "vacuum hold",

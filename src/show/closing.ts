@@ -16,10 +16,10 @@ type StatusStatement = Extract<Statement, { kind: "status" }>;
 /** At most so many gaps are asked for at once: nobody answers more from a truck. */
 const mostGaps = 3;
 
-/** The last status that a message says; undefined where it says none. */
+/** The status that a message says, of two the one that the job took; undefined where it says none. */
 export function statusOf(input: ReplyInput): StatusStatement | undefined {
   const said = input.understood.statements.filter((s) => s.kind === "status");
-  return said.find((s) => s.status === "done") ?? said[said.length - 1];
+  return said.find((s) => s.status === input.job?.status) ?? said[said.length - 1];
 }
 
 /** "Job 4 RTU-1: on site 07:40." About four words; what is still open follows at the end. */

@@ -88,7 +88,8 @@ export function remarkText(input: ReplyInput): string {
 function remark(statement: Statement): string {
   if (statement.kind !== "part") return statement.said;
   const number = statement.number === undefined ? "" : ` ${statement.number}`;
-  return `${statement.part}${number} ${statement.state}`;
+  const due = statement.due === undefined ? "" : `, due ${statement.due}`;
+  return `${statement.part}${number} ${statement.state}${due}`.trim();
 }
 
 /** "RTU-1 changed: ..." needs its job; a line about the job as a whole begins so. */

@@ -8,38 +8,60 @@ export function worstFirst(findings: readonly Finding[]): readonly Finding[] {
   return [...findings].sort((a, b) => gravity[a.level] - gravity[b.level]);
 }
 
+/** What only the office can complete is no news on a roof; it stands in the sheets. */
+function officeOnly(finding: Finding): boolean {
+  return finding.level === "unknown" && officeChecks.has(finding.check);
+}
+const officeChecks = new Set<string>(["leak_rate", "room_concentration", "line_charge"]);
+
 /** The findings that this message made, changed, or spoke about again; worst first. */
 export function touchedFindings(input: ReplyInput): readonly Finding[] {
   const earlier = new Set(input.before.findings.map(fingerprint));
   const spoken = [...input.readings, ...input.confirmed, ...input.released];
-  const touched = input.judgement.findings.filter(
-    (finding) => !earlier.has(fingerprint(finding)) || spoken.some((r) => speaksOf(finding, r)),
-  );
+  const touched = input.judgement.findings
+    .filter((finding) => !officeOnly(finding))
+    .filter(
+      (finding) => !earlier.has(fingerprint(finding)) || spoken.some((r) => speaksOf(finding, r)),
+    );
   return worstFirst(touched);
 }
 
-/** Verdicts given before this message that it took away: nothing stands for that check now. */
+/**
+ * Verdict words that were given on what this message mended, and that are others now. Several
+ * findings of one check count by their worst.
+ */
 export function changedVerdicts(
   input: ReplyInput,
-): readonly { readonly was: Finding; readonly now: Finding | undefined }[] {
-  return input.before.findings
-    .map((was) => ({ was, now: input.judgement.findings.find((f) => sameCheck(f, was)) }))
-    .filter(({ was, now }) => was.level !== now?.level && was.level !== "unknown");
+): readonly { readonly check: string; readonly was: Level }[] {
+  const mended = [...input.replaced.map(({ old }) => old), ...input.confirmed];
+  const named = input.before.findings.filter((f) => mended.some((r) => couldSpeakOf(f, r)));
+  const keys = new Map(named.map((f) => [`${f.about}|${f.check}`, f]));
+  return [...keys.values()].flatMap((f) => {
+    const was = worstLevel(input.before.findings, f);
+    const now = worstLevel(input.judgement.findings, f);
+    return was === undefined || was === "unknown" || was === now ? [] : [{ check: f.check, was }];
+  });
 }
 
-function sameCheck(a: Finding, b: Finding): boolean {
-  return a.check === b.check && a.about === b.about;
+function worstLevel(findings: readonly Finding[], like: Finding): Level | undefined {
+  const same = findings.filter((f) => f.check === like.check && f.about === like.about);
+  return worstFirst(same)[0]?.level;
 }
 
 function fingerprint(finding: Finding): string {
   return JSON.stringify([finding.about, finding.check, finding.level, finding.values]);
 }
 
+/** Whether a finding judges this reading: its quantity, its place and its component. */
 export function speaksOf(finding: Finding, reading: Reading): boolean {
-  if (reading.rating !== undefined || reading.earlier === true) return false;
-  if (!wordsOfCheck(finding.check).of.includes(reading.quantity)) return false;
-  if (reading.subject === undefined) return true;
-  return !contrary(finding.about, reading.subject);
+  return reading.rating === undefined && reading.earlier !== true && couldSpeakOf(finding, reading);
+}
+
+function couldSpeakOf(finding: Finding, reading: Reading): boolean {
+  const { of, places } = wordsOfCheck(finding.check);
+  if (!of.includes(reading.quantity)) return false;
+  if (places !== undefined && !places.some((place) => place === reading.at)) return false;
+  return reading.subject === undefined || !contrary(finding.about, reading.subject);
 }
 
 /** "compressor 1" against "compressor 2": same kind of thing, another one. */

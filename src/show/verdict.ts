@@ -30,7 +30,7 @@ export function findingSentence(finding: Finding, mostWords: number): string {
 
 /** "(IEEE 43)", or after a comma where the words end in brackets already. */
 function sourced(says: string, basis: string): string {
-  if (basis === "") return "";
+  if (basis === "" || says.includes(basis)) return "";
   return says.endsWith(")") ? `, ${basis}` : ` (${basis})`;
 }
 
@@ -86,10 +86,9 @@ export function withdrawnSentences(input: ReplyInput): readonly string[] {
   const mended =
     input.replaced.length > 0 || input.withdrawn.length > 0 || input.confirmed.length > 0;
   if (!mended) return [];
-  return changedVerdicts(input).map(({ was }) => {
-    const about = wordsOfCheck(was.check).name;
-    return `${verdictWords[was.level]} on ${about} is taken back.`;
-  });
+  return changedVerdicts(input).map(
+    ({ check, was }) => `${verdictWords[was]} on ${wordsOfCheck(check).name} is taken back.`,
+  );
 }
 
 /** Verdict lines for a short reply: the worst finding, then the others by name. */
@@ -98,7 +97,7 @@ export function shortVerdict(input: ReplyInput, mostWords: number): string {
   const first = touched[0];
   if (first === undefined) return "";
   const others = touched.slice(1).filter((f) => f.level !== "unknown" && f.level !== "good");
-  const also = others.map((f) => `${verdictWords[f.level]}: ${wordsOfCheck(f.check).name}.`);
+  const also = others.map((f) => `Also ${verdictWords[f.level]}: ${wordsOfCheck(f.check).name}.`);
   return [findingSentence(first, mostWords), ...also.slice(0, 1)].join(" ");
 }
 
@@ -109,18 +108,20 @@ export function longVerdict(input: ReplyInput, most: number): readonly string[] 
   const unknown = touched.filter((f) => f.level === "unknown").slice(0, 1);
   const shown = [...judged.slice(0, most), ...unknown];
   const several = new Set(judged.map((f) => f.about)).size > 1;
-  const lines = shown.map(
-    (f) => `${several ? `${componentName(f.about)} ` : ""}${findingSentence(f, 16)}`,
-  );
+  const lines = shown.map((f) => `${several ? aboutWords(f) : ""}${findingSentence(f, 16)}`);
   const rest = new Set(judged.slice(most).map(findingName));
   return rest.size === 0 ? lines : [...lines, sentence(`Also ${[...rest].join(", ")}`)];
+}
+
+/** "comp 1 "; "" for what is no component of its own: "system", "air", "supply". */
+function aboutWords(finding: Finding): string {
+  return /\d/.test(finding.about) ? `${componentName(finding.about)} ` : "";
 }
 
 /** "comp 1 insulation GOOD". */
 function findingName(finding: Finding): string {
   const check = wordsOfCheck(finding.check).name;
-  const about = componentName(finding.about);
-  return [about === check ? "" : about, check, verdictWords[finding.level]].join(" ").trim();
+  return `${aboutWords(finding)}${check} ${verdictWords[finding.level]}`;
 }
 
 /** "Likely: low charge." where this message brought a cause to the top; else nothing. */

@@ -1,5 +1,7 @@
-import type { Job, ReplyInput } from "../../model.ts";
+import type { Job, ReplyInput, Statement } from "../../model.ts";
+import type { ActionName } from "../../vocabulary.ts";
 import { namedCauses } from "../causes.ts";
+import { wordsOfCheck } from "../check-words.ts";
 import { figuresByComponent } from "../figures.ts";
 import { localTime } from "../local-time.ts";
 import { stands } from "../standing-reading.ts";
@@ -13,6 +15,7 @@ import {
   listed,
   personName,
   sentence,
+  sentenceCase,
   statusWords,
 } from "../wording.ts";
 import type { Answer } from "./answer.ts";
@@ -60,15 +63,37 @@ function causeLine(input: ReplyInput): string {
 
 function findingLines(input: ReplyInput): readonly string[] {
   const judged = worstFirst(input.judgement.findings).filter((f) => f.level !== "unknown");
-  return judged.slice(0, 3).map((f) => findingSentence(f, 16));
+  return judged.slice(0, 3).map((f) => {
+    const check = sentenceCase(wordsOfCheck(f.check).name);
+    return `${check} ${findingSentence(f, 16)}`;
+  });
 }
 
 function said(job: Job, kind: "observation" | "action"): readonly string[] {
   const words = job.statements.flatMap(({ statement, undone, deleted }) =>
-    statement.kind === kind && undone !== true && deleted !== true ? [statement.said] : [],
+    statement.kind === kind && undone !== true && deleted !== true && !stateOnly(statement)
+      ? [statement.said]
+      : [],
   );
   return [...new Set(words)];
 }
+
+/** Locks, power and leads are how the machine stands, not what was done to it. */
+function stateOnly(statement: Statement): boolean {
+  return (
+    statement.kind === "action" && (statement.planned === true || states.has(statement.action))
+  );
+}
+const states = new Set<ActionName>([
+  "locked",
+  "unlocked",
+  "power_off",
+  "power_on",
+  "proved_dead",
+  "leads_lifted",
+  "leads_landed",
+  "waited",
+]);
 
 function seenLine(job: Job): string {
   const seen = said(job, "observation");
