@@ -54,7 +54,11 @@ function fingerprint(finding: Finding): string {
 
 /** Whether a finding judges this reading: its quantity, its place and its component. */
 export function speaksOf(finding: Finding, reading: Reading): boolean {
-  return reading.rating === undefined && reading.earlier !== true && couldSpeakOf(finding, reading);
+  // a weight put in leaves the verdict on a weight taken out as it was
+  if (reading.rating !== undefined || reading.earlier === true || reading.quantity === "mass") {
+    return false;
+  }
+  return couldSpeakOf(finding, reading);
 }
 
 function couldSpeakOf(finding: Finding, reading: Reading): boolean {
