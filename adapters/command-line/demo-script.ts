@@ -141,9 +141,9 @@ export const lines: readonly Line[] = [
     at: "07:55",
     person: "wren",
     thread: "bakery",
-    text: "suction 96 psig, suction line 71 F, head 268 psig, liquid line 88 F, outdoor air 76",
+    text: "suction 96 psig, suction line 71 F, head 286 psig, liquid line 88 F, outdoor air 76",
   },
-  { id: "d9", at: "07:57", person: "wren", thread: "bakery", text: "no, head was 286" },
+  { id: "d9", at: "07:57", person: "wren", thread: "bakery", text: "no, head was 268" },
   { id: "d10", at: "07:58", person: "wren", thread: "bakery", text: "why?", board: true },
   {
     id: "d11",

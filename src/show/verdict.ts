@@ -96,7 +96,9 @@ export function shortVerdict(input: ReplyInput, mostWords: number): string {
   const touched = touchedFindings(input);
   const first = touched[0];
   if (first === undefined) return "";
-  const others = touched.slice(1).filter((f) => f.level !== "unknown" && f.level !== "good");
+  const others = touched.filter(
+    (f) => (f.level === "bad" || f.level === "watch") && f.check !== first.check,
+  );
   const also = others.map((f) => `Also ${verdictWords[f.level]}: ${wordsOfCheck(f.check).name}.`);
   return [findingSentence(first, mostWords), ...also.slice(0, 1)].join(" ");
 }

@@ -6,7 +6,7 @@ import { figuresByComponent } from "../figures.ts";
 import { localTime } from "../local-time.ts";
 import { stands } from "../standing-reading.ts";
 import { worstFirst } from "../touched.ts";
-import { findingSentence } from "../verdict.ts";
+import { findingSentence, lowered, shortened } from "../verdict.ts";
 import {
   clipped,
   componentName,
@@ -57,7 +57,7 @@ function causeLine(input: ReplyInput): string {
   const [top] = namedCauses(input.judgement);
   if (top === undefined) return "";
   const reason = top.for[0];
-  const because = reason === undefined ? "" : `, ${clipped(reason, 16)}`;
+  const because = reason === undefined ? "" : `, ${lowered(shortened(reason, 11))}`;
   return sentence(`Cause ${likelihood(top)}: ${faultWords(top.fault)}${because}`);
 }
 
@@ -65,7 +65,8 @@ function findingLines(input: ReplyInput): readonly string[] {
   const judged = worstFirst(input.judgement.findings).filter((f) => f.level !== "unknown");
   return judged.slice(0, 3).map((f) => {
     const check = sentenceCase(wordsOfCheck(f.check).name);
-    return `${check} ${findingSentence(f, 16)}`;
+    const text = findingSentence(f, 16);
+    return text.toLowerCase().includes(check.toLowerCase()) ? text : `${check} ${text}`;
   });
 }
 

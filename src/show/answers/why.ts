@@ -1,8 +1,8 @@
 import type { ReplyInput, Suspect } from "../../model.ts";
 import { namedCauses } from "../causes.ts";
 import { worstFirst } from "../touched.ts";
+import { lowered, shortened } from "../verdict.ts";
 import {
-  clipped,
   faultWords,
   likelihood,
   listed,
@@ -15,6 +15,8 @@ import type { Answer } from "./answer.ts";
 import { whichJob } from "./which-job.ts";
 
 const mostLines = 8;
+/** A reason is named here; its figures stand in the limits below. */
+const reasonWords = 11;
 
 /** The causes with what speaks for and against each, then the limits and where they come from. */
 export const why: Answer = (input) => {
@@ -42,9 +44,8 @@ function causeLines(suspect: Suspect): readonly string[] {
 }
 
 function reasons(word: string, items: readonly string[]): string {
-  return items.length === 0
-    ? ""
-    : sentence(`${word}: ${clipped(items.slice(0, 3).join("; "), 24)}`);
+  const short = items.slice(0, 3).map((item) => lowered(shortened(item, reasonWords)));
+  return short.length === 0 ? "" : sentence(`${word}: ${short.join("; ")}`);
 }
 
 /** Each limit with its full source: this is where it is asked for. */
