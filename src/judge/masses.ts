@@ -27,29 +27,33 @@ const numberWords: Readonly<Record<string, number>> = {
 
 /** Every weight of the notes, oldest first, those of earlier days with how long ago they were. */
 export function weightsOf(scene: Scene): Weight[] {
-  return scene.notes.flatMap((note) => {
-    const masses = note.readings.filter(isMass);
-    return masses.flatMap((one, at) => weight(one, masses[at + 1], note));
-  });
+  return scene.notes.flatMap((note) =>
+    note.readings.filter(isMass).flatMap((one) => weight(one, note)),
+  );
 }
 
 function isMass(reading: Reading): boolean {
   return reading.quantity === "mass" && reading.action !== undefined && reading.doubtful !== true;
 }
 
-function weight(reading: Reading, next: Reading | undefined, note: CaseNote): Weight[] {
+function weight(reading: Reading, note: CaseNote): Weight[] {
   const kg = numberOf(reading);
   if (kg === undefined || reading.action === undefined || reading.rating !== undefined) return [];
-  const from = reading.spans[0]?.[0] ?? 0;
-  const words = (note.text ?? "").slice(from, next?.spans[0]?.[0]).toLowerCase();
-  const days = daysAgo(beforeNextTopic(words));
+  const to = reading.spans.at(-1)?.[1] ?? 0;
+  const days = daysAgo(ownWords((note.text ?? "").slice(to).toLowerCase()));
   if (days !== undefined) return [{ kg, action: reading.action, daysAgo: days }];
   return [{ kg, action: reading.action, ...(reading.earlier === true ? {} : { daysAgo: 0 }) }];
 }
 
-/** "put in 9.8 kg, last top up was 402 days back": the days belong to the last addition, not to this one. */
-function beforeNextTopic(words: string): string {
-  return words.split(/\blast\b|\bprevious\b|\bprior\b/)[0] ?? words;
+/**
+ * What is said of this weight: up to the next weight, and up to "last" ("put in 9.8 kg, last top up
+ * was 402 days back": those days are another addition's).
+ */
+function ownWords(words: string): string {
+  return (
+    words.split(/\d[\d.]*\s*(?:kg|lbs?|pounds?|oz|ounces?)\b|\b(?:last|previous|prior)\b/)[0] ??
+    words
+  );
 }
 
 /** "402 days back" -> 402; undefined where no such words stand. */

@@ -36,10 +36,10 @@ export function stagesOf(notes: readonly CaseNote[]): Stages {
 
 /** Where in the note's words the machine was first changed. */
 function cutIn(note: CaseNote): number | undefined {
-  const places = [
-    ...note.statements.filter(isRepair).map(placeOf),
-    ...note.readings.filter(isCharge).map(placeOf),
-  ];
+  const deeds = note.statements.filter(isRepair).map(placeOf);
+  // weights said in one breath belong together: "added 3 kg, and 2 kg 90 days ago"
+  const weights = note.readings.filter(isCharge).map(placeOf);
+  const places = weights.length === 0 ? deeds : [...deeds, Math.max(...weights)];
   return places.length === 0 ? undefined : Math.min(...places);
 }
 

@@ -37,3 +37,16 @@ export function compensatedDropPa(start: HoldPoint, end: HoldPoint): number | un
 export function allowedChangePa(startPa: number, resolutionPa: number): number {
   return Math.max(leastAllowedPa, resolutionsAllowed * resolutionPa, shareAllowed * startPa);
 }
+
+/**
+ * The part of a change that rounded readings prove, in Pa: what is left of it when every reading is
+ * moved by half its last digit towards no change.
+ *
+ * @param dropPa compensated drop, either sign
+ * @param uncertainPa half steps of both gauges, and of both temperatures through the gas law
+ * Error: none of its own. Source: interval arithmetic.
+ * Why: "29 C" and "41.5 bar" hide 0.2 bar between them at 40 bar, which is no leak and no gain.
+ */
+export function provenDropPa(dropPa: number, uncertainPa: number): number {
+  return Math.sign(dropPa) * Math.max(0, Math.abs(dropPa) - uncertainPa);
+}

@@ -6,6 +6,7 @@ import type { Check } from "../check.ts";
 import { type Figures, figuresOf } from "../figures.ts";
 import { numberOf, ofQuantity } from "../pick.ts";
 import type { Scene } from "../scene.ts";
+import { told } from "./told.ts";
 
 /** Pa, where the plate names none: 0.9 in. Most are rated at 0.5, larger ones up to 0.8. Common practice, no source. */
 const highStaticPa = 0.9 * pascalPerInchOfWater;
@@ -17,13 +18,19 @@ const overRating = 1.3;
 /** Air side: airflow and the heat that it carries, airflow from a known heat, static pressure. */
 export const airflow: Check = {
   name: "airflow",
-  signs: ["static:high", "static:usual"],
+  signs: [
+    "static:high",
+    "static:usual",
+    "outdoor_air:outdoor_coil_dirty",
+    "indoor_air:indoor_coil_dirty",
+  ],
   judge: (scene) => {
     const figures = figuresOf(scene);
     return [
       ...carriedHeat(scene, figures),
       ...fromElectricHeat(scene, figures),
       ...staticPressure(scene, figures),
+      ...told(scene, "airflow"),
     ];
   },
 };

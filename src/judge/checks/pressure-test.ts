@@ -1,5 +1,11 @@
 import type { Finding, Reading } from "../../model.ts";
-import { allowedChangePa, compensatedDropPa, type HoldPoint } from "../../physics/nitrogen-hold.ts";
+import { kelvinPerFahrenheit, pascalPerPsi, zeroCelInK } from "../../physics/constants.ts";
+import {
+  allowedChangePa,
+  compensatedDropPa,
+  type HoldPoint,
+  provenDropPa,
+} from "../../physics/nitrogen-hold.ts";
 import type { Check } from "../check.ts";
 import { absolutePaOf, ambientPaAt } from "../circuit.ts";
 import { type Figures, figuresOf } from "../figures.ts";
@@ -34,6 +40,7 @@ interface Held {
   readonly cel?: number;
   /** smallest step that the number as said shows */
   readonly stepPa: number;
+  readonly stepK: number;
 }
 
 /** Pressures of the test in order, each with the temperature said nearest after it in its note. */
@@ -44,8 +51,10 @@ function holdOf(scene: Scene): Held[] {
     return pressures.flatMap((one, at) => {
       const pa = absolutePaOf(one, ambientPa);
       if (pa === undefined || pa < leastTestPa) return [];
-      const cel = temperatureFor(one, pressures[at + 1], note.readings, pressures.length === 1);
-      return [{ pa, stepPa: stepOf(one), ...(cel === undefined ? {} : { cel }) }];
+      const pipe = temperatureFor(one, pressures[at + 1], note.readings, pressures.length === 1);
+      const cel = pipe === undefined ? undefined : numberOf(pipe);
+      const stepK = pipe === undefined ? 0 : stepOf(pipe);
+      return [{ pa, stepPa: stepOf(one), stepK, ...(cel === undefined ? {} : { cel }) }];
     });
   });
 }
@@ -61,27 +70,36 @@ function temperatureFor(
   next: Reading | undefined,
   readings: readonly Reading[],
   only: boolean,
-): number | undefined {
+): Reading | undefined {
   const temperatures = readings.filter((one) => one.quantity === "temperature");
   const from = startOf(pressure);
   const to = next === undefined ? Number.POSITIVE_INFINITY : startOf(next);
   const between = temperatures.find((one) => startOf(one) > from && startOf(one) < to);
-  const found = between ?? (only ? temperatures[0] : undefined);
-  return found === undefined ? undefined : numberOf(found);
+  return between ?? (only ? temperatures[0] : undefined);
 }
 
 function startOf(reading: Reading): number {
   return reading.spans[0]?.[0] ?? 0;
 }
 
-/** "38.9" bar was read to a tenth, "300" psi to one. */
+/** The last digit's worth, in the canonical unit: "38.9" bar was read to a tenth, "71" F to one. */
 function stepOf(reading: Reading): number {
   const decimals = reading.figure.number.split(".")[1]?.length ?? 0;
-  const value = Number(reading.figure.number);
-  const pa = numberOf(reading);
-  if (pa === undefined || !(value > 0)) return 0;
-  return (Math.abs(pa) / value) * 10 ** -decimals;
+  return (unitSize[reading.figure.unit] ?? 0) * 10 ** -decimals;
 }
+
+/** Pa or K for one of the unit. */
+const unitSize: Readonly<Record<string, number>> = {
+  psi: pascalPerPsi,
+  psig: pascalPerPsi,
+  psia: pascalPerPsi,
+  bar: 1e5,
+  kPa: 1e3,
+  MPa: 1e6,
+  F: kelvinPerFahrenheit,
+  C: 1,
+  K: 1,
+};
 
 function compare(first: Held, last: Held, scene: Scene): Finding {
   const figures = figuresOf(scene);
@@ -95,13 +113,19 @@ function compare(first: Held, last: Held, scene: Scene): Finding {
   const allowedPa = allowedChangePa(first.pa, Math.max(first.stepPa, last.stepPa));
   if (dropPa === undefined) return outside();
   if (!compensated && Math.abs(dropPa) > allowedPa) return uncompensated(dropPa, figures);
-  return finding(dropPa, allowedPa, figures);
+  return finding(dropPa, provenDropPa(dropPa, uncertainPa(first, last)), allowedPa, figures);
+}
+
+/** What rounding can hide: half a step of each gauge reading, and of each temperature by the gas law. */
+function uncertainPa(first: Held, last: Held): number {
+  const paPerK = first.pa / ((first.cel ?? usualCel) + zeroCelInK);
+  return (first.stepPa + last.stepPa + (first.stepK + last.stepK) * paPerK) / 2;
 }
 
 /** Cel, only where both temperatures are the same or unknown, so that it cancels. */
 const usualCel = 20;
 
-function finding(dropPa: number, allowedPa: number, figures: Figures): Finding {
+function finding(dropPa: number, provenPa: number, allowedPa: number, figures: Figures): Finding {
   const leaks = dropPa > allowedPa;
   return {
     about: "system",
@@ -111,10 +135,10 @@ function finding(dropPa: number, allowedPa: number, figures: Figures): Finding {
       ? `${figures.gauge(dropPa)} are missing after the temperature is taken out, more than the ${figures.gauge(allowedPa)} that gauge and weather explain: a leak`
       : `With the temperature taken out ${figures.gauge(Math.abs(dropPa))} ${dropPa < 0 ? "more" : "less"}, within the ${figures.gauge(allowedPa)} that gauge and weather explain: it holds`,
     brief: leaks ? `${figures.gauge(dropPa)} lost, a leak` : "nitrogen holds",
-    values: { compensated_drop_Pa: dropPa },
+    values: { compensated_drop_Pa: provenPa },
     basis: "real gas law",
     source:
-      "nitrogen at constant volume, absolute values, compressibility fitted to Span et al. 2000; 2 psi, two gauge steps or half a percent: common practice, no source",
+      "nitrogen at constant volume, absolute values, compressibility fitted to Span et al. 2000; 2 psi, two gauge steps or half a percent: common practice, no source; the figure is the part that the readings' last digits prove",
     signs: [leaks ? "hold:drops" : "hold:holds"],
   };
 }

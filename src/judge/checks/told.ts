@@ -14,6 +14,11 @@ interface Row {
 }
 
 const bulb = "(bulb|sensing element)";
+const outdoorCoil = "condensers?|cond coil|outdoor coil|outside coil|cond(enser)? fins";
+const indoorPart =
+  "filters?|blower wheel|squirrel cage|evap(orator)?( coil)?|indoor coil|a.?coil|return (grille|duct|air)|ducts?|coil inside";
+const choked =
+  "dirty|filthy|plugged|clogged|blocked|matted|packed|caked|greasy|grease|furry|felt|lint|cotton(wood)?|leaves|plastic|tarp|bent over|collapsed|impacted|choked|restricted|covered";
 
 const rows: readonly Row[] = [
   {
@@ -129,6 +134,28 @@ const rows: readonly Row[] = [
     about: "outdoor coil",
     says: "It does not defrost: coil sensor, board or timer, reversing valve and outdoor fan relay are next",
     brief: "no defrost",
+  },
+  {
+    check: "airflow",
+    group: "outdoor_air",
+    sign: "outdoor_air:outdoor_coil_dirty",
+    words: new RegExp(
+      `\\b(${outdoorCoil})\\b.{0,40}\\b(${choked})\\b|\\b(${choked})\\b.{0,30}\\b(${outdoorCoil})\\b|\\b(wrapped|covered|packed|plastered)\\b.{0,40}\\b(${outdoorCoil})\\b`,
+    ),
+    about: "condenser",
+    says: "The condenser is told to be dirty or covered: clear and clean it before any word on charge",
+    brief: "condenser blocked, as told",
+  },
+  {
+    check: "airflow",
+    group: "indoor_air",
+    sign: "indoor_air:indoor_coil_dirty",
+    words: new RegExp(
+      `\\b(${indoorPart})\\b.{0,40}\\b(${choked})\\b|\\b(${choked})\\b.{0,30}\\b(${indoorPart})\\b`,
+    ),
+    about: "indoor side",
+    says: "Filter, coil, blower or duct is told to be blocked: clear that before any word on charge",
+    brief: "indoor air blocked, as told",
   },
 ];
 
