@@ -4,9 +4,10 @@ import { namedCauses } from "../causes.ts";
 import { wordsOfCheck } from "../check-words.ts";
 import { figuresByComponent } from "../figures.ts";
 import { localTime } from "../local-time.ts";
+import { reasonWords } from "../reason.ts";
 import { stands } from "../standing-reading.ts";
 import { worstFirst } from "../touched.ts";
-import { findingSentence, lowered, shortened } from "../verdict.ts";
+import { findingSentence } from "../verdict.ts";
 import {
   clipped,
   componentName,
@@ -57,7 +58,7 @@ function causeLine(input: ReplyInput): string {
   const [top] = namedCauses(input.judgement);
   if (top === undefined) return "";
   const reason = top.for[0];
-  const because = reason === undefined ? "" : `, ${lowered(shortened(reason, 11))}`;
+  const because = reason === undefined ? "" : `, ${reasonWords(reason, input.judgement)}`;
   return sentence(`Cause ${likelihood(top)}: ${faultWords(top.fault)}${because}`);
 }
 

@@ -1,7 +1,7 @@
-import type { ReplyInput, Suspect } from "../../model.ts";
+import type { Judgement, ReplyInput, Suspect } from "../../model.ts";
 import { namedCauses } from "../causes.ts";
+import { reasonWords } from "../reason.ts";
 import { worstFirst } from "../touched.ts";
-import { lowered, shortened } from "../verdict.ts";
 import {
   faultWords,
   likelihood,
@@ -15,8 +15,6 @@ import type { Answer } from "./answer.ts";
 import { whichJob } from "./which-job.ts";
 
 const mostLines = 8;
-/** A reason is named here; its figures stand in the limits below. */
-const reasonWords = 11;
 
 /** The causes with what speaks for and against each, then the limits and where they come from. */
 export const why: Answer = (input) => {
@@ -26,7 +24,7 @@ export const why: Answer = (input) => {
   const out = judgement.diagnosis.filter(
     (s) => likelihood(s) === "ruled out" && s.against.length > 0,
   );
-  const causes = suspects.flatMap(causeLines);
+  const causes = suspects.flatMap((suspect) => causeLines(suspect, judgement));
   const first = causes[0] ?? "Nothing measured yet speaks for a cause.";
   const ruled = listed(out.slice(0, 3).map((s) => faultWords(s.fault)));
   const tail = ruled === "" ? [] : [sentence(`Ruled out: ${ruled}`)];
@@ -35,16 +33,16 @@ export const why: Answer = (input) => {
   return [...head, ...limitLines(input).slice(0, room), ...tail].join("\n");
 };
 
-function causeLines(suspect: Suspect): readonly string[] {
+function causeLines(suspect: Suspect, judgement: Judgement): readonly string[] {
   return [
     sentenceCase(sentence(`${likelihood(suspect)} ${faultWords(suspect.fault)}`)),
-    reasons("For it", suspect.for),
-    reasons("Against it", suspect.against),
+    reasons("For it", suspect.for, judgement),
+    reasons("Against it", suspect.against, judgement),
   ].filter((line) => line !== "");
 }
 
-function reasons(word: string, items: readonly string[]): string {
-  const short = items.slice(0, 3).map((item) => lowered(shortened(item, reasonWords)));
+function reasons(word: string, items: readonly string[], judgement: Judgement): string {
+  const short = items.slice(0, 3).map((item) => reasonWords(item, judgement));
   return short.length === 0 ? "" : sentence(`${word}: ${short.join("; ")}`);
 }
 
