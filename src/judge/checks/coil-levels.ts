@@ -52,7 +52,7 @@ function side(
     check: "saturation",
     level: controlled || verdict === "usual" ? "good" : "watch",
     says: `${at}, ${words}`,
-    brief: `${at.toLowerCase()}${controlled || comparison === undefined ? "" : `, ${verdict}`}`,
+    brief: `${at.charAt(0).toLowerCase()}${at.slice(1)}${controlled || comparison === undefined ? "" : `, ${verdict}`}`,
     values: { saturation_Cel: cel },
     basis: "saturation tables",
     source: "own fit to reference equations of state; bands common practice, no source",
