@@ -23,7 +23,17 @@ export async function serve(
   const { log } = options;
   const now = (): string => isoWithOffset(new Date());
   let scheduled = false;
+  // one piece of work and sending at a time, each after the one before it
+  let busy: Promise<void> = Promise.resolve();
+  const schedule = (): Promise<void> => {
+    if (scheduled) return busy;
+    scheduled = true;
+    busy = busy.then(pump);
+    return busy;
+  };
   const pump = async (): Promise<void> => {
+    // what arrives at once is worked on at once
+    await new Promise((resolve) => setImmediate(resolve));
     scheduled = false;
     guarded(() => {
       for (const result of work(bot)) {
@@ -57,9 +67,7 @@ export async function serve(
     log,
     accept: (arrival) => {
       receive(bot, arrival);
-      if (scheduled) return;
-      scheduled = true;
-      setImmediate(() => void pump());
+      void schedule();
     },
   };
   const stopAll = async (): Promise<void> => {
@@ -74,14 +82,14 @@ export async function serve(
     running.push(result);
   }
   // what an earlier run kept and did not finish
-  await pump();
+  await schedule();
   const timer = setInterval(() => {
     guarded(() => void tick(bot, now()));
-    void pump();
+    void schedule();
   }, tickEveryMs);
   await Promise.race([...running.map(({ ended }) => ended), options.stop ?? new Promise(() => {})]);
   clearInterval(timer);
-  await pump();
+  await schedule();
   await stopAll();
   return undefined;
 }

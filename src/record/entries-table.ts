@@ -6,7 +6,7 @@ import { spokenIn } from "./inbox.ts";
 import { peopleById, personId } from "./people-table.ts";
 import { type Store, sql } from "./store.ts";
 import { packFacts, unpackFacts } from "./words.ts";
-import { entryKey, getWords, putWords } from "./words-table.ts";
+import { entryKey, getWords, messageKey, putWords } from "./words-table.ts";
 
 /** What is to be appended; its place, hashes and words are made here. */
 export interface Draft {
@@ -80,11 +80,13 @@ export function readLinks(store: Store): readonly Link[] {
     .map((row) => linkSchema.parse(row));
 }
 
-/** What an entry's words hash was made over; undefined where it was erased. */
-export function spokenFor(store: Store, link: Link): Spoken | undefined {
+/** What an entry's words hash was made over; where it was erased or is gone, which of the two. */
+export function spokenFor(store: Store, link: Link): Spoken | "erased" | "missing" {
   const words = getWords(store, entryKey(link.job, link.place));
+  const message = getWords(store, messageKey(link.platform, link.message));
+  if (words?.erased !== undefined || message?.erased !== undefined) return "erased";
+  if (words?.text === undefined) return "missing";
   const spoken = spokenIn(store, link.platform, link.message);
-  if (words?.text === undefined || words.erased !== undefined) return undefined;
   return { salt: words.salt, text: spoken?.text ?? "", strings: words.text };
 }
 

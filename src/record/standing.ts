@@ -28,7 +28,7 @@ export function standingOf(entries: readonly Entry[]): readonly Standing[] {
       for (const place of facts.places) undone.add(place);
     }
   }
-  const newest = newestEdits(entries);
+  const newest = newestEdits(entries.filter(({ message }) => !deleted.has(message)));
   const notes = entries.flatMap((entry): readonly Standing[] => {
     const { facts } = entry;
     if (facts.kind !== "note") return [];

@@ -35,9 +35,10 @@ export function verifyStore(store: Store, digest?: string): Verdict {
   const words: string[] = [];
   for (const link of links) {
     const spoken = spokenFor(store, link);
-    if (spoken !== undefined && hashWords(spoken) !== link.words) {
-      words.push(`job ${link.job}, entry ${link.place} (${link.at}): its words were altered`);
-    }
+    if (spoken === "erased") continue;
+    const name = `job ${link.job}, entry ${link.place} (${link.at})`;
+    if (spoken === "missing") words.push(`${name}: its words are gone without a mark of erasure`);
+    else if (hashWords(spoken) !== link.words) words.push(`${name}: its words were altered`);
   }
   return { ...verdict, faults: [...verdict.faults, ...words] };
 }
