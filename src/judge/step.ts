@@ -8,6 +8,8 @@ export interface Where {
   readonly metering?: "expansion_valve" | "fixed_orifice";
   /** the case holds refrigerant-side readings or words */
   readonly side?: "gas" | "electrical";
+  /** `running`: not while the circuit stands under vacuum or nitrogen */
+  readonly state?: "running";
 }
 
 /** Something that can be looked at next. */

@@ -1,4 +1,5 @@
 import type { Scene } from "./scene.ts";
+import { isNitrogen } from "./standing.ts";
 import type { Where } from "./step.ts";
 
 /** Whether a fault or step can apply; what is not known allows it. */
@@ -10,7 +11,16 @@ export function whereFits(where: Where | undefined, scene: Scene): boolean {
     allows(where.phases, facts.phases) &&
     allows(where.mode, facts.mode) &&
     allows(where.metering, facts.metering);
+  if (where.state === "running" && isUnderTest(scene)) return false;
   return fits && (where.side !== "gas" || isGasSide(scene));
+}
+
+/** The circuit was read under vacuum or nitrogen and no running pressure was. */
+function isUnderTest(scene: Scene): boolean {
+  const pressures = scene.readings.filter((one) => one.quantity === "pressure");
+  if (pressures.some((one) => one.at !== undefined)) return false;
+  if (scene.readings.some((one) => one.quantity === "vacuum")) return true;
+  return pressures.length > 0 && pressures.some((one) => isNitrogen(scene, one));
 }
 
 function allows<T>(wanted: T | undefined, known: T | undefined): boolean {

@@ -4,6 +4,7 @@ export const compressorValvesLeaking: Fault = {
   fault: "compressor_valves_leaking",
   says: "the compressor does not pump, its valves or scrolls pass",
   common: 1.8,
+  where: { state: "running" },
   shows: {
     "suction:high": 0.85,
     "suction:usual": 0.145,

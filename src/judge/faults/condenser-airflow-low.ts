@@ -4,6 +4,7 @@ export const condenserAirflowLow: Fault = {
   fault: "condenser_airflow_low",
   says: "the condenser gets too little air",
   common: 6,
+  where: { state: "running" },
   shows: {
     "superheat:usual": 0.8,
     "superheat:low": 0.08,

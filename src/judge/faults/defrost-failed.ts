@@ -4,7 +4,7 @@ export const defrostFailed: Fault = {
   fault: "defrost_failed",
   says: "the outdoor coil is not defrosted",
   common: 1.5,
-  where: { mode: "heating" },
+  where: { state: "running", mode: "heating" },
   shows: {
     "outdoor_ice:ice_on_outdoor_coil": 0.7,
     "outdoor_ice:defrost_not_working": 0.6,

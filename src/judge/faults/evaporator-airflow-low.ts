@@ -4,6 +4,7 @@ export const evaporatorAirflowLow: Fault = {
   fault: "evaporator_airflow_low",
   says: "the evaporator gets too little air",
   common: 9,
+  where: { state: "running" },
   shows: {
     "superheat:none": 0.45,
     "superheat:low": 0.25,

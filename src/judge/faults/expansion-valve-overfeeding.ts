@@ -4,7 +4,7 @@ export const expansionValveOverfeeding: Fault = {
   fault: "expansion_valve_overfeeding",
   says: "the expansion valve feeds too much",
   common: 2.2,
-  where: { metering: "expansion_valve" },
+  where: { state: "running", metering: "expansion_valve" },
   shows: {
     "superheat:none": 0.85,
     "superheat:low": 0.1,

@@ -4,7 +4,7 @@ export const expansionValveUnderfeeding: Fault = {
   fault: "expansion_valve_underfeeding",
   says: "the expansion valve feeds too little",
   common: 2,
-  where: { metering: "expansion_valve" },
+  where: { state: "running", metering: "expansion_valve" },
   shows: {
     "superheat:high": 0.93,
     "superheat:usual": 0.06,

@@ -4,6 +4,7 @@ export const liquidLineRestricted: Fault = {
   fault: "liquid_line_restricted",
   says: "the liquid line is restricted ahead of the metering device",
   common: 2.2,
+  where: { state: "running" },
   shows: {
     "superheat:high": 0.88,
     "superheat:usual": 0.11,

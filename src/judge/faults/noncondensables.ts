@@ -4,6 +4,7 @@ export const noncondensables: Fault = {
   fault: "noncondensables",
   says: "air or nitrogen is in the refrigerant",
   common: 1.2,
+  where: { state: "running" },
   shows: {
     "superheat:usual": 0.8,
     "superheat:none": 0.06,

@@ -4,6 +4,7 @@ export const refrigerantOvercharge: Fault = {
   fault: "refrigerant_overcharge",
   says: "there is too much refrigerant in the circuit",
   common: 3.5,
+  where: { state: "running" },
   shows: {
     "superheat:high": 0.004,
     "superheat:usual": 0.55,

@@ -4,6 +4,7 @@ export const refrigerantUndercharge: Fault = {
   fault: "refrigerant_undercharge",
   says: "there is too little refrigerant in the circuit",
   common: 8,
+  where: { state: "running" },
   shows: {
     "superheat:high": 0.84,
     "superheat:usual": 0.145,
@@ -49,8 +50,8 @@ export const refrigerantUndercharge: Fault = {
     "frost:flooding_back": 0.002,
     "indoor_air:ice_on_indoor_coil": 0.08,
     "indoor_air:filter_dirty": 0.04,
-    "leak_rate:over": 0.3,
-    "leak_rate:under": 0.6,
+    "leak_rate:over": 0.1,
+    "leak_rate:under": 0.85,
     "current:light": 0.2,
     "current:usual": 0.75,
   },

@@ -4,6 +4,7 @@ export const reversingValveLeaking: Fault = {
   fault: "reversing_valve_leaking",
   says: "the reversing valve passes hot gas or hangs between its ends",
   common: 0.9,
+  where: { state: "running" },
   shows: {
     "suction:high": 0.72,
     "suction:usual": 0.27,

@@ -19,7 +19,7 @@ export const systemWet: Fault = {
     {
       check: "evacuation",
       why: "Triple evacuation: break with dry nitrogen, sweep, pull again with fresh pump oil, warm the cold spots with heat where liquid water may sit, a new drier, then a longer hold of 20 minutes to see it dry",
-      minutes: 60,
+      minutes: 30,
       danger: 1,
       fills: ["second_pull"],
     },

@@ -26,7 +26,7 @@ export const gasSigns: readonly SignGroup[] = [
   group("static", { high: 0.08, usual: 0.92 }),
   group("evacuation", { tight: 0.93, leak: 0.02, wet: 0.015, rising: 0.035 }),
   group("hold", { drops: 0.025, holds: 0.975 }),
-  group("leak_rate", { over: 0.06, under: 0.94 }),
+  group("leak_rate", { over: 0.03, under: 0.97 }),
   group("weighed", { short: 0.04, right: 0.93, over: 0.03 }),
   group("test_charge", { short: 0.04, right: 0.92, over: 0.04 }),
   group("pump_down", { fails: 0.015, holds: 0.985 }),

@@ -8,7 +8,7 @@ export const gasSteps: readonly Step[] = [
     minutes: 4,
     danger: 0,
     fills: ["split"],
-    where: { side: "gas" },
+    where: { side: "gas", state: "running" },
   },
   {
     check: "superheat",
@@ -16,7 +16,7 @@ export const gasSteps: readonly Step[] = [
     minutes: 5,
     danger: 1,
     fills: ["superheat", "suction"],
-    where: { side: "gas", drive: "line" },
+    where: { side: "gas", state: "running", drive: "line" },
   },
   {
     check: "subcooling",
@@ -24,7 +24,7 @@ export const gasSteps: readonly Step[] = [
     minutes: 5,
     danger: 1,
     fills: ["subcooling", "head"],
-    where: { side: "gas", drive: "line" },
+    where: { side: "gas", state: "running", drive: "line" },
   },
   {
     check: "charge",
@@ -32,7 +32,7 @@ export const gasSteps: readonly Step[] = [
     minutes: 25,
     danger: 1,
     fills: ["test_charge", "weighed"],
-    where: { side: "gas", drive: "inverter" },
+    where: { side: "gas", state: "running", drive: "inverter" },
   },
   {
     check: "valve",
@@ -40,7 +40,7 @@ export const gasSteps: readonly Step[] = [
     minutes: 4,
     danger: 0,
     fills: ["line_drop"],
-    where: { side: "gas" },
+    where: { side: "gas", state: "running" },
   },
   {
     check: "airflow",
@@ -48,7 +48,7 @@ export const gasSteps: readonly Step[] = [
     minutes: 6,
     danger: 1,
     fills: ["static"],
-    where: { side: "gas" },
+    where: { side: "gas", state: "running" },
   },
   {
     check: "discharge_temperature",
@@ -56,7 +56,7 @@ export const gasSteps: readonly Step[] = [
     minutes: 3,
     danger: 1,
     fills: ["discharge"],
-    where: { side: "gas" },
+    where: { side: "gas", state: "running" },
   },
   {
     check: "compression",
@@ -64,7 +64,7 @@ export const gasSteps: readonly Step[] = [
     minutes: 8,
     danger: 2,
     fills: ["pump_down"],
-    where: { side: "gas", drive: "line" },
+    where: { side: "gas", state: "running", drive: "line" },
   },
   {
     check: "saturation",
@@ -72,6 +72,6 @@ export const gasSteps: readonly Step[] = [
     minutes: 30,
     danger: 1,
     fills: ["at_rest"],
-    where: { side: "gas" },
+    where: { side: "gas", state: "running" },
   },
 ];
