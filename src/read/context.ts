@@ -82,9 +82,13 @@ export function follow(context: Context, understood: Understood): Context {
 }
 
 function actionOf(understood: Understood): Context["action"] {
-  for (const reading of understood.readings) if (reading.action !== undefined) return reading.action;
+  for (const reading of understood.readings)
+    if (reading.action !== undefined) return reading.action;
   for (const statement of understood.statements)
-    if (statement.kind === "action" && (statement.action === "charged" || statement.action === "recovered"))
+    if (
+      statement.kind === "action" &&
+      (statement.action === "charged" || statement.action === "recovered")
+    )
       return statement.action;
   return undefined;
 }

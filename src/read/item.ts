@@ -1,5 +1,5 @@
-import type { Unit } from "../quantities/quantity.ts";
 import type { Relation } from "../model.ts";
+import type { Unit } from "../quantities/quantity.ts";
 import type { Label } from "./label.ts";
 
 /** What a stretch of the text is, once numbers, units, points and names have been put together. */

@@ -1,11 +1,11 @@
 import type { Unit } from "../quantities/quantity.ts";
 import { type Item, type ItemKind, itemKind } from "./item.ts";
-import { type NumberSaid, numberAt } from "./numbers.ts";
 import { pointsAt, subjectAt } from "./names.ts";
+import { type NumberSaid, numberAt } from "./numbers.ts";
 import { type Phrase, phraseAt } from "./phrase.ts";
 import { type Token, tokenKind } from "./token.ts";
-import { role } from "./word.ts";
 import { unitAt } from "./units.ts";
+import { role } from "./word.ts";
 
 /** State of putting one text together. */
 export interface Building {
@@ -142,13 +142,32 @@ function step(build: Building, i: number): number {
   const points = pointsAt(build, i);
   if (points !== undefined) {
     const { from, to } = span(build, i, points.end);
-    build.items.push({ ...blank, kind: points.list.length === 0 ? itemKind.ground : itemKind.points, from, to, text: token.text, glued: token.glued, points: points.list, apostrophe: build.tokens[points.end - 1]?.apostrophe ?? false });
+    build.items.push({
+      ...blank,
+      kind: points.list.length === 0 ? itemKind.ground : itemKind.points,
+      from,
+      to,
+      text: token.text,
+      glued: token.glued,
+      points: points.list,
+      apostrophe: build.tokens[points.end - 1]?.apostrophe ?? false,
+    });
     return points.end;
   }
   const subject = subjectAt(build, i);
   if (subject !== undefined) {
     const { from, to } = span(build, i, subject.end);
-    build.items.push({ ...blank, kind: itemKind.subject, from, to, text: token.text, subject: subject.name, apostrophe: build.tokens[subject.end - 1]?.apostrophe ?? false, label: subject.label, roles: subject.aside ? role.clock : 0 });
+    build.items.push({
+      ...blank,
+      kind: itemKind.subject,
+      from,
+      to,
+      text: token.text,
+      subject: subject.name,
+      apostrophe: build.tokens[subject.end - 1]?.apostrophe ?? false,
+      label: subject.label,
+      roles: subject.aside ? role.clock : 0,
+    });
     return subject.end;
   }
   const phrase = phraseAt(build.tokens, i);

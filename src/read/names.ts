@@ -27,7 +27,15 @@ interface Point {
 }
 
 const letterFamilies: Readonly<Record<string, string>> = {
-  a: "abc", b: "abc", c: "abc csr", u: "uvw", v: "uvw", w: "uvw", s: "csr", r: "csr", n: "n",
+  a: "abc",
+  b: "abc",
+  c: "abc csr",
+  u: "uvw",
+  v: "uvw",
+  w: "uvw",
+  s: "csr",
+  r: "csr",
+  n: "n",
 };
 
 function named(noun: Noun, ordinal: string): string {
@@ -44,11 +52,25 @@ function selfNamed(build: Building, i: number): Point | undefined {
   if (phrase !== undefined && noun?.kind === "point") {
     const ordinal = ordinalAt(build, phrase.end, noun);
     if (ordinal === undefined || !/^[1-9A-HUVWRSTN]/.test(ordinal.text)) return undefined;
-    if (noun.name === "L" && noun.upTo === 3 && token?.text === "line" && build.tokens[ordinal.end]?.word?.number !== undefined && phraseAt(build.tokens, i - 1)?.end === i + 1) return undefined;
+    if (
+      noun.name === "L" &&
+      noun.upTo === 3 &&
+      token?.text === "line" &&
+      build.tokens[ordinal.end]?.word?.number !== undefined &&
+      phraseAt(build.tokens, i - 1)?.end === i + 1
+    )
+      return undefined;
     return { name: named(noun, ordinal.text), end: ordinal.end, family: noun.name };
   }
-  if (phrase?.word.point !== undefined && (phrase.word.point.startsWith("DC") || phrase.word.point === "N" || phrase.word.point === "C"))
-    return { name: phrase.word.point, end: phrase.end, family: phrase.word.point.startsWith("DC") ? "dc" : "csr" };
+  if (
+    phrase?.word.point !== undefined &&
+    (phrase.word.point.startsWith("DC") || phrase.word.point === "N" || phrase.word.point === "C")
+  )
+    return {
+      name: phrase.word.point,
+      end: phrase.end,
+      family: phrase.word.point.startsWith("DC") ? "dc" : "csr",
+    };
   return undefined;
 }
 
@@ -73,12 +95,17 @@ function letterPoint(build: Building, i: number): Point | undefined {
   if (family !== undefined) {
     const letter = token.text.toUpperCase();
     const phased = build.family.startsWith("phase") || build.family.startsWith("abc");
-    if (token.text === "a" || token.text === "b" || (token.text === "c" && phased && !build.family.startsWith("csr")))
+    if (
+      token.text === "a" ||
+      token.text === "b" ||
+      (token.text === "c" && phased && !build.family.startsWith("csr"))
+    )
       return { name: `phase ${letter}`, end: i + 1, family: "abc" };
     return { name: letter, end: i + 1, family: token.text === "c" ? "csr" : family };
   }
   const point = phraseAt(build.tokens, i);
-  if (point?.word.point !== undefined && point.word.point !== "hot") return { name: point.word.point, end: point.end, family: "csr" };
+  if (point?.word.point !== undefined && point.word.point !== "hot")
+    return { name: point.word.point, end: point.end, family: "csr" };
   return undefined;
 }
 
@@ -91,7 +118,13 @@ function connector(build: Building, i: number): number | undefined {
   }
   const roles = token?.word?.roles ?? 0;
   if ((roles & role.to) !== 0 && token?.text !== "from") return i + 1;
-  if (token?.text === "against" || token?.text === "vs" || token?.text === "ta" || token?.text === "2") return i + 1;
+  if (
+    token?.text === "against" ||
+    token?.text === "vs" ||
+    token?.text === "ta" ||
+    token?.text === "2"
+  )
+    return i + 1;
   return undefined;
 }
 
@@ -99,19 +132,44 @@ function secondPoint(build: Building, i: number, family: string): Point | undefi
   const own = selfNamed(build, i) ?? letterPoint(build, i);
   if (own !== undefined) return own;
   const token = build.tokens[i];
-  const value = token?.kind === tokenKind.number && !token.text.includes(".") ? token.value : (token?.word?.number?.kind === "ones" ? token.word.number.value : 0);
-  if ((family === "L" || family === "T" || family === "lead") && value >= 1 && value <= 9 && token?.kind === tokenKind.number && token.glued)
+  const value =
+    token?.kind === tokenKind.number && !token.text.includes(".")
+      ? token.value
+      : token?.word?.number?.kind === "ones"
+        ? token.word.number.value
+        : 0;
+  if (
+    (family === "L" || family === "T" || family === "lead") &&
+    value >= 1 &&
+    value <= 9 &&
+    token?.kind === tokenKind.number &&
+    token.glued
+  )
     return { name: family === "lead" ? `lead ${value}` : `${family}${value}`, end: i + 1, family };
-  if ((family === "L" || family === "T" || family === "lead") && value >= 1 && value <= 3 && token?.kind === tokenKind.word)
+  if (
+    (family === "L" || family === "T" || family === "lead") &&
+    value >= 1 &&
+    value <= 3 &&
+    token?.kind === tokenKind.word
+  )
     return { name: family === "lead" ? `lead ${value}` : `${family}${value}`, end: i + 1, family };
   return undefined;
 }
 
 /** The second half of a pair, if one follows. */
-function pairEnd(build: Building, first: Point): { second: string; end: number; family: string } | undefined {
+function pairEnd(
+  build: Building,
+  first: Point,
+): { second: string; end: number; family: string } | undefined {
   const glued = build.tokens[first.end];
-  if (glued?.text === "g" && glued.glued) return { second: "ground", end: first.end + 1, family: first.family };
-  if (isGround(glued) && glued?.kind === tokenKind.word) return { second: "ground", end: groundAt(build, first.end) ?? first.end + 1, family: first.family };
+  if (glued?.text === "g" && glued.glued)
+    return { second: "ground", end: first.end + 1, family: first.family };
+  if (isGround(glued) && glued?.kind === tokenKind.word)
+    return {
+      second: "ground",
+      end: groundAt(build, first.end) ?? first.end + 1,
+      family: first.family,
+    };
   const at = connector(build, first.end);
   if (at === undefined) return undefined;
   const ground = groundAt(build, at);
@@ -135,9 +193,19 @@ function firstPoint(build: Building, i: number): Point | undefined {
   return inFamily(build, i, letter) ? letter : undefined;
 }
 
-function partner(build: Building, letter: Point, pair: { second: string; family: string }, sign: Token | undefined): boolean {
+function partner(
+  build: Building,
+  letter: Point,
+  pair: { second: string; family: string },
+  sign: Token | undefined,
+): boolean {
   if (pair.second === "ground") return true;
-  if (sign?.kind === tokenKind.sign && sign.text === "/" && build.tokens[letter.end + 1]?.glued !== true) return false;
+  if (
+    sign?.kind === tokenKind.sign &&
+    sign.text === "/" &&
+    build.tokens[letter.end + 1]?.glued !== true
+  )
+    return false;
   return pair.second !== letter.name && (pair.family === letter.family || pair.family.length <= 3);
 }
 
@@ -147,11 +215,21 @@ function inFamily(build: Building, i: number, letter: Point): boolean {
   if (token === undefined) return false;
   const typed = build.typed.charAt(token.from);
   const capital = typed !== token.text;
-  const begun = build.family.slice(0, 3) === letter.family.slice(0, 3) || (letter.family === "abc" && build.family.startsWith("phase"));
+  const begun =
+    build.family.slice(0, 3) === letter.family.slice(0, 3) ||
+    (letter.family === "abc" && build.family.startsWith("phase"));
   if (begun && (capital || token.text !== "a")) return true;
   if (!capital) return false;
   const next = build.tokens[i + 1];
-  if (letter.family === "uvw") return next === undefined || next.kind === tokenKind.number || rowOf(build, i) || next.word?.number !== undefined || ((next.word?.roles ?? 0) & (role.is | role.conjunction | role.over)) !== 0 || next.kind === tokenKind.sign;
+  if (letter.family === "uvw")
+    return (
+      next === undefined ||
+      next.kind === tokenKind.number ||
+      rowOf(build, i) ||
+      next.word?.number !== undefined ||
+      ((next.word?.roles ?? 0) & (role.is | role.conjunction | role.over)) !== 0 ||
+      next.kind === tokenKind.sign
+    );
   return rowOf(build, i);
 }
 
@@ -167,11 +245,17 @@ function rowOf(build: Building, i: number): boolean {
 }
 
 function mark(build: Building, family: string, name: string): void {
-  build.family = family === "abc" || family === "uvw" || family === "csr" ? family + name.slice(-1).toLowerCase() : family;
+  build.family =
+    family === "abc" || family === "uvw" || family === "csr"
+      ? family + name.slice(-1).toLowerCase()
+      : family;
 }
 
 /** One point or pair at token `i`. */
-function pointOrPair(build: Building, i: number): { points: readonly string[]; end: number } | undefined {
+function pointOrPair(
+  build: Building,
+  i: number,
+): { points: readonly string[]; end: number } | undefined {
   const first = firstPoint(build, i);
   if (first === undefined) return undefined;
   const pair = pairEnd(build, first);
@@ -185,7 +269,9 @@ function pointOrPair(build: Building, i: number): { points: readonly string[]; e
 
 /** "C to A" beside phases: the first letter is a phase when the second is. */
 function pairName(first: Point, pair: { second: string }): string {
-  return first.name === "C" && (pair.second === "phase A" || pair.second === "phase B") ? "phase C" : first.name;
+  return first.name === "C" && (pair.second === "phase A" || pair.second === "phase B")
+    ? "phase C"
+    : first.name;
 }
 
 /** "L1/L2/L3" is a list, not a pair. */
@@ -198,7 +284,10 @@ function chain(build: Building, end: number, first: Point): boolean {
 /** May a list go on here: ",", "/", "and", or nothing between? */
 function listJoint(build: Building, i: number): number {
   const token = build.tokens[i];
-  if (token?.kind === tokenKind.sign && (token.text === "," || token.text === "/" || token.text === "&")) {
+  if (
+    token?.kind === tokenKind.sign &&
+    (token.text === "," || token.text === "/" || token.text === "&")
+  ) {
     const next = build.tokens[i + 1];
     return next?.text === "and" || next?.text === "&" ? i + 2 : i + 1;
   }
@@ -206,12 +295,21 @@ function listJoint(build: Building, i: number): number {
 }
 
 /** "leads one two and three", "leads 1, 2 and 3": plain numbers go on a row of points. */
-function plainOrdinal(build: Building, i: number, last: string): { points: readonly string[]; end: number } | undefined {
+function plainOrdinal(
+  build: Building,
+  i: number,
+  last: string,
+): { points: readonly string[]; end: number } | undefined {
   const at = listJoint(build, i);
   const token = build.tokens[at];
   const match = /^(lead |phase |L|T)(\d)$/.exec(last);
   if (match === null || token === undefined) return undefined;
-  const digits = token.kind === tokenKind.number && /^\d$/.test(token.text) ? token.value : token.word?.number?.kind === "ones" ? token.word.number.value : 0;
+  const digits =
+    token.kind === tokenKind.number && /^\d$/.test(token.text)
+      ? token.value
+      : token.word?.number?.kind === "ones"
+        ? token.word.number.value
+        : 0;
   if (digits !== Number(match[2]) + 1) return undefined;
   return { points: [`${match[1]}${digits}`], end: at + 1 };
 }
@@ -244,7 +342,11 @@ export function pointsAt(build: Building, i: number): PointsSaid | undefined {
 /** "L1, L2 and L3 to ground": the ground belongs to each. */
 function spread(list: readonly (readonly string[])[], end: number): PointsSaid {
   const last = list[list.length - 1];
-  if (list.length > 1 && last?.[1] === "ground" && list.slice(0, -1).every((points) => points.length === 1))
+  if (
+    list.length > 1 &&
+    last?.[1] === "ground" &&
+    list.slice(0, -1).every((points) => points.length === 1)
+  )
     return { list: list.map((points) => [points[0] ?? "", "ground"]), end };
   return { list, end };
 }
@@ -252,7 +354,13 @@ function spread(list: readonly (readonly string[])[], end: number): PointsSaid {
 function groundAlone(build: Building, i: number): PointsSaid | undefined {
   const token = build.tokens[i];
   if (token === undefined) return undefined;
-  if (token.text === "to" || token.text === "2" || token.text === "against" || token.text === "from" || token.text === "the") {
+  if (
+    token.text === "to" ||
+    token.text === "2" ||
+    token.text === "against" ||
+    token.text === "from" ||
+    token.text === "the"
+  ) {
     const end = groundAt(build, i + 1);
     if (end !== undefined && build.tokens[i + 1]?.text !== "g") return { list: [], end };
     return undefined;
@@ -261,7 +369,10 @@ function groundAlone(build: Building, i: number): PointsSaid | undefined {
 }
 
 /** "and one to three is 483", "2-3 484": legs by number, where legs or terminals are being measured. */
-function numberPair(build: Building, i: number): { points: readonly string[]; end: number } | undefined {
+function numberPair(
+  build: Building,
+  i: number,
+): { points: readonly string[]; end: number } | undefined {
   const family = build.family === "L" || build.family === "T" ? build.family : undefined;
   if (family === undefined) return undefined;
   const one = digitOf(build.tokens[i]);
@@ -272,12 +383,22 @@ function numberPair(build: Building, i: number): { points: readonly string[]; en
   if (!dash && joint.text !== "to") return undefined;
   const after = build.tokens[i + 3];
   const said = numberAt(build.tokens, i + 3);
-  if (said === undefined && ((after?.word?.roles ?? 0) & (role.is | role.over | role.same)) === 0 && after?.text !== ":") return undefined;
+  if (
+    said === undefined &&
+    ((after?.word?.roles ?? 0) & (role.is | role.over | role.same)) === 0 &&
+    after?.text !== ":"
+  )
+    return undefined;
   return { points: [`${family}${one}`, `${family}${two}`], end: i + 3 };
 }
 
 function digitOf(token: Token | undefined): number {
-  const value = token?.kind === tokenKind.number && token.text.length === 1 ? token.value : token?.word?.number?.kind === "ones" ? token.word.number.value : 0;
+  const value =
+    token?.kind === tokenKind.number && token.text.length === 1
+      ? token.value
+      : token?.word?.number?.kind === "ones"
+        ? token.word.number.value
+        : 0;
   return value >= 1 && value <= 3 ? value : 0;
 }
 
@@ -290,9 +411,20 @@ export function subjectAt(build: Building, i: number): SubjectSaid | undefined {
   if (ordinal === undefined) return undefined;
   const from = build.tokens[i]?.from ?? 0;
   const to = build.tokens[ordinal.end - 1]?.to ?? from;
-  if (noun.kind === "tag") return { name: tagName(build.typed.slice(from, to)), end: ordinal.end, label: undefined, aside: false };
+  if (noun.kind === "tag")
+    return {
+      name: tagName(build.typed.slice(from, to)),
+      end: ordinal.end,
+      label: undefined,
+      aside: false,
+    };
   if (noun.kind === "aside") return { name: "", end: ordinal.end, label: undefined, aside: true };
-  return { name: `${noun.name} ${ordinal.text}`, end: ordinal.end, label: phrase.word.label, aside: false };
+  return {
+    name: `${noun.name} ${ordinal.text}`,
+    end: ordinal.end,
+    label: phrase.word.label,
+    aside: false,
+  };
 }
 
 /** A tag stays as typed, without a possessive ending. */

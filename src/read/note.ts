@@ -28,7 +28,12 @@ export interface Rule {
 }
 
 /** Takes the items from `from` to before `to` for a statement. */
-export function state(note: Note, rule: string, range: readonly [from: number, to: number], say: Say): void {
+export function state(
+  note: Note,
+  rule: string,
+  range: readonly [from: number, to: number],
+  say: Say,
+): void {
   const first = note.items[range[0]];
   const last = note.items[range[1] - 1];
   if (first === undefined || last === undefined) return;

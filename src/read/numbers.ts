@@ -21,9 +21,24 @@ export interface NumberSaid {
 }
 
 const vulgar: Readonly<Record<string, number>> = {
-  "½": 1 / 2, "⅓": 1 / 3, "⅔": 2 / 3, "¼": 1 / 4, "¾": 3 / 4, "⅕": 1 / 5, "⅖": 2 / 5, "⅗": 3 / 5,
-  "⅘": 4 / 5, "⅙": 1 / 6, "⅚": 5 / 6, "⅐": 1 / 7, "⅛": 1 / 8, "⅜": 3 / 8, "⅝": 5 / 8, "⅞": 7 / 8,
-  "⅑": 1 / 9, "⅒": 1 / 10,
+  "½": 1 / 2,
+  "⅓": 1 / 3,
+  "⅔": 2 / 3,
+  "¼": 1 / 4,
+  "¾": 3 / 4,
+  "⅕": 1 / 5,
+  "⅖": 2 / 5,
+  "⅗": 3 / 5,
+  "⅘": 4 / 5,
+  "⅙": 1 / 6,
+  "⅚": 5 / 6,
+  "⅐": 1 / 7,
+  "⅛": 1 / 8,
+  "⅜": 3 / 8,
+  "⅝": 5 / 8,
+  "⅞": 7 / 8,
+  "⅑": 1 / 9,
+  "⅒": 1 / 10,
 };
 const denominators: readonly number[] = [2, 3, 4, 5, 6, 8, 10, 16, 32, 64];
 
@@ -68,7 +83,10 @@ function fractionTail(tokens: readonly Token[], i: number): readonly [number, nu
 }
 
 /** "a half", "one quarter", "two thirds", "three eighths" */
-function spokenFraction(tokens: readonly Token[], i: number): readonly [number, number] | undefined {
+function spokenFraction(
+  tokens: readonly Token[],
+  i: number,
+): readonly [number, number] | undefined {
   const lead = tokens[i];
   const half = numberWord(lead);
   if (half?.kind === "half") return [0.5, i + 1];
@@ -78,7 +96,8 @@ function spokenFraction(tokens: readonly Token[], i: number): readonly [number, 
   const part = numberWord(next);
   if (part?.kind !== "part" && part?.kind !== "half") return undefined;
   const divisor = part.kind === "half" ? 2 : part.value;
-  const count = lead?.text === "a" || lead?.text === "an" ? 1 : half?.kind === "ones" ? half.value : 0;
+  const count =
+    lead?.text === "a" || lead?.text === "an" ? 1 : half?.kind === "ones" ? half.value : 0;
   if (count === 0 || count >= divisor) return undefined;
   return [count / divisor, at + 1];
 }
@@ -121,7 +140,8 @@ function below(tokens: readonly Token[], i: number, limit: number): Whole | unde
     const dash = isSign(tokens[hundreds?.end ?? 0], "-") ? 1 : 0;
     if (hundreds !== undefined && hundreds.value > 0 && hundreds.value < 10) {
       const word = numberWord(tokens[hundreds.end + dash]);
-      if (word?.kind === "hundred") return withHundred(tokens, hundreds.value, hundreds.end + dash + 1);
+      if (word?.kind === "hundred")
+        return withHundred(tokens, hundreds.value, hundreds.end + dash + 1);
     }
   }
   const rest = group(tokens, at) ?? typedGroup(tokens, at, limit);
@@ -142,7 +162,8 @@ function typedGroup(tokens: readonly Token[], i: number, limit: number): Group |
 
 function withHundred(tokens: readonly Token[], count: number, i: number): Whole {
   const rest = below(tokens, i, 100);
-  if (rest === undefined || startsAnother(tokens, rest.end, i)) return { value: count * 100, end: i };
+  if (rest === undefined || startsAnother(tokens, rest.end, i))
+    return { value: count * 100, end: i };
   return { value: count * 100 + rest.value, end: rest.end };
 }
 
@@ -159,10 +180,13 @@ function pair(tokens: readonly Token[], head: Group): Whole | undefined {
   if (next === undefined || head.kind === "zero" || head.kind === "oh") return undefined;
   const scale = numberWord(tokens[next.end])?.kind;
   if (scale === "hundred" || scale === "thousand") return undefined;
-  if (next.kind === "oh" || (next.kind === "zero" && head.value < 100)) return withOh(tokens, head, next);
+  if (next.kind === "oh" || (next.kind === "zero" && head.value < 100))
+    return withOh(tokens, head, next);
   if (next.kind === "ones") return digitsOrLoose(tokens, head, next);
-  if (next.kind === "teen" && head.kind === "teen" && Math.abs(next.value - head.value) <= 3) return undefined;
-  if (head.kind === "both" && Math.abs(next.value - head.value) <= head.value * 0.2) return undefined;
+  if (next.kind === "teen" && head.kind === "teen" && Math.abs(next.value - head.value) <= 3)
+    return undefined;
+  if (head.kind === "both" && Math.abs(next.value - head.value) <= head.value * 0.2)
+    return undefined;
   const tail = next.kind === "both" ? next.value % 10 : 0;
   return { value: head.value * 100 + next.value, end: next.end, ...(tail > 0 ? { tail } : {}) };
 }
@@ -200,7 +224,9 @@ function whole(tokens: readonly Token[], i: number): Whole | undefined {
   const said = numberWord(article ? tokens[i + 1] : first);
   if (said?.kind === "hundred" || said?.kind === "thousand") {
     const at = article ? i + 2 : i + 1;
-    return said.kind === "hundred" ? thousands(tokens, withHundred(tokens, 1, at)) : thousands(tokens, { value: 1, end: at - 1 });
+    return said.kind === "hundred"
+      ? thousands(tokens, withHundred(tokens, 1, at))
+      : thousands(tokens, { value: 1, end: at - 1 });
   }
   if (article) return undefined;
   const typed = first.kind === tokenKind.number;
@@ -231,14 +257,18 @@ function thousands(tokens: readonly Token[], said: Whole): Whole {
 }
 
 /** Digits behind "point": "six two", "oh five", "seventy one", "77". */
-function decimals(tokens: readonly Token[], i: number): { digits: string; end: number } | undefined {
+function decimals(
+  tokens: readonly Token[],
+  i: number,
+): { digits: string; end: number } | undefined {
   const typed = tokens[i];
   if (typed?.kind === tokenKind.number && !typed.text.includes(".") && !typed.text.includes(","))
     return { digits: typed.text, end: i + 1 };
   let digits = "";
   let end = i;
   for (let next = group(tokens, end); next !== undefined; next = group(tokens, end)) {
-    if (next.kind === "ones" || next.kind === "zero" || next.kind === "oh") digits += String(next.value);
+    if (next.kind === "ones" || next.kind === "zero" || next.kind === "oh")
+      digits += String(next.value);
     else if (digits === "" || /^0*$/.test(digits)) {
       return { digits: digits + String(next.value), end: next.end };
     } else break;
@@ -249,7 +279,11 @@ function decimals(tokens: readonly Token[], i: number): { digits: string; end: n
 }
 
 /** "one point two | one point three": the last digit begins the next number. */
-function stepBack(tokens: readonly Token[], found: { digits: string; end: number }, hasWhole: boolean) {
+function stepBack(
+  tokens: readonly Token[],
+  found: { digits: string; end: number },
+  hasWhole: boolean,
+) {
   if (!hasWhole || found.digits.length < 2) return found;
   if (numberWord(tokens[found.end])?.kind !== "point") return found;
   return { digits: found.digits.slice(0, -1), end: found.end - 1 };
@@ -294,7 +328,8 @@ function colonNumber(tokens: readonly Token[], i: number): NumberSaid | undefine
   const minutes = tokens[i + 2];
   if (!isSign(tokens[i + 1], ":") || tokens[i + 1]?.glued !== true) return undefined;
   if (hours === undefined || minutes?.kind !== tokenKind.number || !minutes.glued) return undefined;
-  if (minutes.text.length !== 2 || hours.text.length > 2 || hours.text.includes(".")) return undefined;
+  if (minutes.text.length !== 2 || hours.text.length > 2 || hours.text.includes("."))
+    return undefined;
   return { value: hours.value * 100 + minutes.value, end: i + 3, spoken: false, colon: true };
 }
 
@@ -314,7 +349,8 @@ function spokenNumber(tokens: readonly Token[], i: number): NumberSaid | undefin
   if (tail !== undefined && said.loose !== true)
     return { value: said.value + tail[0], end: tail[1], spoken: true };
   const exact = withDecimals(tokens, said, true);
-  if (exact.loose === true) return { value: exact.value, end: exact.end, spoken: true, loose: true };
+  if (exact.loose === true)
+    return { value: exact.value, end: exact.end, spoken: true, loose: true };
   if (exact === said && said.tail !== undefined)
     return { value: exact.value, end: exact.end, spoken: true, tail: said.tail };
   return { value: exact.value, end: exact.end, spoken: true };
@@ -334,11 +370,16 @@ function minusAt(tokens: readonly Token[], i: number): boolean {
   const dash = tokens[i];
   if (!isSign(dash, "-") || dash === undefined) return false;
   const next = tokens[i + 1];
-  const digits = next?.kind === tokenKind.number || (next?.kind === tokenKind.sign && vulgar[next.text] !== undefined);
+  const digits =
+    next?.kind === tokenKind.number ||
+    (next?.kind === tokenKind.sign && vulgar[next.text] !== undefined);
   if (!digits || next?.glued !== true) return false;
   if (!dash.glued) return true;
   const before = tokens[i - 1];
-  return before?.kind === tokenKind.line || (before?.kind === tokenKind.sign && ":=(/~<>@,;".includes(before.text));
+  return (
+    before?.kind === tokenKind.line ||
+    (before?.kind === tokenKind.sign && ":=(/~<>@,;".includes(before.text))
+  );
 }
 
 /** The number that begins at token `i`, if one does. */
@@ -349,7 +390,12 @@ export function numberAt(tokens: readonly Token[], i: number): NumberSaid | unde
   if (token.kind === tokenKind.sign) {
     const part = vulgar[token.text];
     if (part !== undefined) return { value: part, end: i + 1, spoken: false, fraction: true };
-    if (token.text === "+" && !token.glued && tokens[i + 1]?.kind === tokenKind.number && tokens[i + 1]?.glued === true)
+    if (
+      token.text === "+" &&
+      !token.glued &&
+      tokens[i + 1]?.kind === tokenKind.number &&
+      tokens[i + 1]?.glued === true
+    )
       return numberAt(tokens, i + 1);
     return minusAt(tokens, i) ? negative(numberAt(tokens, i + 1)) : undefined;
   }

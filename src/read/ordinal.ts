@@ -14,7 +14,10 @@ export interface Ordinal {
 const heard = new Map(heardDigits);
 
 function isJoint(token: Token | undefined): boolean {
-  return token?.kind === tokenKind.sign && (token.text === "#" || token.text === "-" || token.text === ".");
+  return (
+    token?.kind === tokenKind.sign &&
+    (token.text === "#" || token.text === "-" || token.text === ".")
+  );
 }
 
 /** "lead too 91", "fan to is 2.3": a phone's spelling of a digit, where a number or a verb follows. */
@@ -43,7 +46,8 @@ function letterOrdinal(build: Building, i: number): Ordinal | undefined {
   const capital = build.typed.charAt(token.from).toUpperCase();
   const isCapital = build.typed.charAt(token.from) === capital;
   const next = build.tokens[i + 1];
-  if (!isCapital && token.text === "a" && next?.kind === tokenKind.word && next.word?.roles === 0) return undefined;
+  if (!isCapital && token.text === "a" && next?.kind === tokenKind.word && next.word?.roles === 0)
+    return undefined;
   return { text: capital, end: i + 1 };
 }
 
@@ -52,20 +56,27 @@ function measured(build: Building, end: number): boolean {
   const unit = plainUnitAt(build, end);
   if (unit === undefined) return false;
   if (unit.beside && unit.unit.figure.length === 1 && build.tokens[end]?.glued !== true) {
-    if (build.tokens[end]?.text === "a") return build.typed.charAt(build.tokens[end]?.from ?? 0) === "A";
+    if (build.tokens[end]?.text === "a")
+      return build.typed.charAt(build.tokens[end]?.from ?? 0) === "A";
   }
   let at = unit.end;
-  while (((build.tokens[at]?.word?.roles ?? 0) & role.is) !== 0 || build.tokens[at]?.text === ":") at++;
+  while (((build.tokens[at]?.word?.roles ?? 0) & role.is) !== 0 || build.tokens[at]?.text === ":")
+    at++;
   const next = build.tokens[at];
   if (next === undefined) return true;
-  if (numberAt(build.tokens, at) !== undefined) return plainUnitAt(build, at + 1)?.unit.dimension !== unit.unit.dimension && unit.unit.dimension === "mass";
+  if (numberAt(build.tokens, at) !== undefined)
+    return (
+      plainUnitAt(build, at + 1)?.unit.dimension !== unit.unit.dimension &&
+      unit.unit.dimension === "mass"
+    );
   return next.word?.noun?.kind !== "point" || next.word.label !== undefined;
 }
 
 function digitOrdinal(build: Building, i: number, noun: Noun): Ordinal | undefined {
   const token = build.tokens[i];
   if (token?.kind !== tokenKind.number) return undefined;
-  if (token.text.includes(".") || token.text.includes(",") || token.value > noun.upTo) return undefined;
+  if (token.text.includes(".") || token.text.includes(",") || token.value > noun.upTo)
+    return undefined;
   if (noun.kind !== "aside" && token.value === 0) return undefined;
   const next = build.tokens[i + 1];
   const mark = next?.kind === tokenKind.sign && next.glued ? next.text : "";
@@ -96,7 +107,11 @@ function spokenOrdinal(build: Building, i: number, noun: Noun): Ordinal | undefi
 
 /** The ordinal behind a noun that ends at token `i`, if it has one. */
 export function ordinalAt(build: Building, i: number, noun: Noun): Ordinal | undefined {
-  const at = isJoint(build.tokens[i]) && (build.tokens[i]?.text === "#" || build.tokens[i + 1]?.glued === true) ? i + 1 : i;
+  const at =
+    isJoint(build.tokens[i]) &&
+    (build.tokens[i]?.text === "#" || build.tokens[i + 1]?.glued === true)
+      ? i + 1
+      : i;
   const found =
     digitOrdinal(build, at, noun) ??
     spokenOrdinal(build, at, noun) ??
@@ -108,7 +123,8 @@ export function ordinalAt(build: Building, i: number, noun: Noun): Ordinal | und
 /** "circuit 1A", "panel two B" */
 function withLetter(build: Building, found: Ordinal, noun: Noun): Ordinal {
   const next = build.tokens[found.end];
-  if (noun.letters !== true || next?.kind !== tokenKind.word || next.text.length !== 1) return found;
+  if (noun.letters !== true || next?.kind !== tokenKind.word || next.text.length !== 1)
+    return found;
   const capital = build.typed.charAt(next.from);
   if (capital < "A" || capital > "H" || (!next.glued && noun.kind !== "aside")) return found;
   return { text: found.text + capital, end: found.end + 1 };

@@ -1,6 +1,9 @@
 /** Look-alike characters and what they are read as, one UTF-16 unit for one, so spans stay true. */
 const lookAlikes: readonly (readonly [from: string, to: string])[] = [
-  ["\u00a0\u1680\u2000\u2001\u2002\u2003\u2004\u2005\u2006\u2007\u2008\u2009\u200a\u202f\u205f\u3000", " "],
+  [
+    "\u00a0\u1680\u2000\u2001\u2002\u2003\u2004\u2005\u2006\u2007\u2008\u2009\u200a\u202f\u205f\u3000",
+    " ",
+  ],
   ["\u200b\u200c\u200d\u2060\ufeff\u00ad\ufe0f\u200e\u200f", " "],
   ["\u2028\u2029\u0085\r\u000b\u000c", "\n"],
   ["\t", " "],

@@ -125,7 +125,10 @@ function splits(piece: string, afterNumber: boolean, last: boolean): boolean {
   if (word === undefined) return false;
   if (afterNumber && word.unit !== undefined) return true;
   if (afterNumber)
-    return last && (word.label !== undefined || /^(?:ish|st|nd|rd|th|x|am|pm|p|ga|awg|ph|pole|deg)$/.test(piece));
+    return (
+      last &&
+      (word.label !== undefined || /^(?:ish|st|nd|rd|th|x|am|pm|p|ga|awg|ph|pole|deg)$/.test(piece))
+    );
   return word.label !== undefined || word.noun !== undefined || word.roles !== 0;
 }
 
@@ -166,7 +169,8 @@ function pushMixed(scan: Scan, to: number): void {
     return;
   }
   for (const cut of cuts) {
-    if (classOf(text, scan.at) === LETTER) push(scan, tokenKind.word, cut, lookUp(text.slice(scan.at, cut)));
+    if (classOf(text, scan.at) === LETTER)
+      push(scan, tokenKind.word, cut, lookUp(text.slice(scan.at, cut)));
     else push(scan, tokenKind.number, cut);
   }
 }
@@ -185,7 +189,12 @@ function runEnd(text: string, from: number): { readonly end: number; readonly mi
       if (stop <= end || classOf(text, end - 1) !== DIGIT) break;
       end = stop;
       continue;
-    } else if (text.charCodeAt(end) === 46 && letters && !digits && classOf(text, end + 1) === DIGIT) {
+    } else if (
+      text.charCodeAt(end) === 46 &&
+      letters &&
+      !digits &&
+      classOf(text, end + 1) === DIGIT
+    ) {
       end = digitsEnd(text, end);
       digits = true;
       continue;
@@ -225,7 +234,13 @@ export function scan(text: string): Token[] {
     else if (code === 10) push(state, tokenKind.line, state.at + 1);
     else if (code === 46 && classOf(text, state.at + 1) === DIGIT && !afterDigit(state))
       pushPoint(state);
-    else push(state, tokenKind.sign, signEnd(text, state.at), lookUp(text.slice(state.at, signEnd(text, state.at))));
+    else
+      push(
+        state,
+        tokenKind.sign,
+        signEnd(text, state.at),
+        lookUp(text.slice(state.at, signEnd(text, state.at))),
+      );
   }
   return state.tokens;
 }

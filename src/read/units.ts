@@ -32,9 +32,22 @@ function standsApart(build: Building, token: Token, i: number): boolean {
   if (token.text.length > 1 && token.text !== "in") return true;
   const next = build.tokens[i + 1];
   if (token.text === "in") return inchHere(build, i);
-  if (token.kind === tokenKind.sign) return token.text === '"' || token.text === "%" || token.text === "°" || token.text === "#";
-  if (next?.kind === tokenKind.sign && next.text === "-" && next.glued && build.tokens[i + 2]?.glued === true) return false;
-  if (token.text === "a" && build.typed.charAt(token.from) === "a" && next !== undefined && next.kind === tokenKind.word) return false;
+  if (token.kind === tokenKind.sign)
+    return token.text === '"' || token.text === "%" || token.text === "°" || token.text === "#";
+  if (
+    next?.kind === tokenKind.sign &&
+    next.text === "-" &&
+    next.glued &&
+    build.tokens[i + 2]?.glued === true
+  )
+    return false;
+  if (
+    token.text === "a" &&
+    build.typed.charAt(token.from) === "a" &&
+    next !== undefined &&
+    next.kind === tokenKind.word
+  )
+    return false;
   if (token.text === "d" || token.text === "t") return false;
   return !nextPoint(build, token.text);
 }
@@ -42,16 +55,22 @@ function standsApart(build: Building, token: Token, i: number): boolean {
 /** "0.55 in" ends a thought; "3 in still flashing" does not speak of inches. */
 function inchHere(build: Building, i: number): boolean {
   const next = build.tokens[i + 1];
-  return next === undefined || next.kind !== tokenKind.word || phraseAt(build.tokens, i)?.end !== i + 1;
+  return (
+    next === undefined || next.kind !== tokenKind.word || phraseAt(build.tokens, i)?.end !== i + 1
+  );
 }
 
 export function plainUnitAt(build: Building, i: number): UnitSaid | undefined {
   let at = i;
   const { tokens } = build;
   const joint = tokens[at];
-  if (joint?.kind === tokenKind.sign && (joint.text === "-" || joint.text === "(" || joint.text === "[")) {
+  if (
+    joint?.kind === tokenKind.sign &&
+    (joint.text === "-" || joint.text === "(" || joint.text === "[")
+  ) {
     const next = tokens[at + 1];
-    if (next?.glued !== true || next.kind !== tokenKind.word || next.text.length < 2) return undefined;
+    if (next?.glued !== true || next.kind !== tokenKind.word || next.text.length < 2)
+      return undefined;
     if (joint.text === "-" && !joint.glued) return undefined;
     at++;
   }
@@ -60,7 +79,8 @@ export function plainUnitAt(build: Building, i: number): UnitSaid | undefined {
   const phrase = phraseAt(tokens, at);
   const unit = phrase?.word.unit;
   if (phrase === undefined || unit === undefined) return undefined;
-  if (phrase.word.beside && !token.glued && phrase.end === at + 1 && !standsApart(build, token, at)) return undefined;
+  if (phrase.word.beside && !token.glued && phrase.end === at + 1 && !standsApart(build, token, at))
+    return undefined;
   if (token.text === "'" && tokens[at + 1]?.glued === true) return undefined;
   return { unit, end: phrase.end, heard: phrase.word.heard, beside: phrase.word.beside, add: 0 };
 }
@@ -71,7 +91,8 @@ function halfBehind(build: Building, said: UnitSaid): UnitSaid {
   if (tokens[said.end]?.text !== "and") return said;
   const half = tokens[said.end + 1]?.text === "a" ? said.end + 2 : said.end + 1;
   const word = tokens[half]?.word?.number;
-  if (word?.kind === "half" && unitAt(build, half + 1) === undefined) return { ...said, end: half + 1, add: 0.5 };
+  if (word?.kind === "half" && unitAt(build, half + 1) === undefined)
+    return { ...said, end: half + 1, add: 0.5 };
   if (word?.kind === "part" && word.value === 4 && tokens[half - 1]?.text === "a")
     return { ...said, end: half + 1, add: 0.25 };
   return said;

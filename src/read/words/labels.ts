@@ -4,67 +4,223 @@ type Row = readonly [words: string, label: Label];
 
 /** Places on the machine. */
 const places: readonly Row[] = [
-  ["suction|suct|suc|sucton|suctn|sct p|low side|lowside|low|suctin|suctioin|suxtion|suction pressure|suct press|suct p|suction press|lo side|low side pressure|back pressure|suction side|sction|suction psi|suct psi|low pressure|succion|suction service port|vapor pressure|suctiom|section pressure|suctions|suction gauge|low sides|sp side|loside", { place: "suction", hint: "pressure" }],
-  ["suction line|suct line|suction temp|suction temperature|suct temp|suction line temp|suction line temperature|suct line temp|sl|slt|vapor line|suction tmp|suct tmp|suction pipe|vapor line temp|sl temp|vapor temp|gas line|suction line's|suct ln|suctline|suction gas temp|suction gas|ssline|suction ln|line at the suction|suction line at|suct line tmp|gas pipe|suction stub", { place: "suction", hint: "temperature" }],
-  ["head|hd|head pressure|disch|discharge|dischage|dischrge|disch press|discharge pressure|head press|disch p|discharge press|dis|hed|hed pressure|discharg|head psi|hot gas|hot gas pressure|discharge side|disc pressure|dicharge|head pres|heads|discharge psi|discahrge|dischg|condensing pressure|hp side", { place: "discharge", hint: "pressure" }],
-  ["high side|highside|high side pressure|hi side|high|high pressure|hiside|hi press", { place: "discharge", hint: "pressure" }],
-  ["discharge line|disch line|dlt|discharge temp|discharge temperature|disch temp|disch tmp|discharge line temp|discharge line temperature|dl|dl temp|hot gas line|discharge gas temp|discharge tmp|disch line temp|discharge gas|disch pipe|discharge pipe|d l t|comp discharge temp|hot gas temp|dsh temp|disch ln|discharge super", { place: "discharge", hint: "temperature" }],
-  ["liquid|liq|liqud|liquid pressure|liquid press|liquid side|lquid|liqiud|liq press|liquids|liq p", { place: "liquid" }],
-  ["liquid line|liq line|liquid temp|liquid line temp|liquid line temperature|liquid temperature|ll|llt|liq tmp|liq temp|liq ln|ll temp|liquid tmp|liquid pipe|liq line temp|liqud tmp|liqud line|liqline|liquid ln|liquid line tmp|liq pipe", { place: "liquid", hint: "temperature" }],
-  ["liquid line pressure|liquid line psi|ll pressure|liq line pressure", { place: "liquid", hint: "pressure" }],
-  ["shell|shell temp|shell temperature|dome|comp body|compressor shell|shell tmp|comp shell|compressor body|dome temp|can temp|comp dome|shells|shell is|body temp|housing|compressor dome|casing|housing temp|casing temp", { place: "shell", hint: "temperature" }],
-  ["winding temp|winding temperature|windings temp|wdg temp|windings temperature|motor temp|motor temperature|stator temp|winding tmp", { hint: "temperature", quantity: "temperature" }],
-  ["oil|oil pressure|oil press|net oil pressure|oil psi|oil pump", { place: "oil", hint: "pressure" }],
-  ["oil temp|oil temperature|sump temp|oil sump temp|sump|sump temperature|oil tmp", { place: "oil", hint: "temperature" }],
-  ["return air|return|ra|rat|ret|return temp|return air temp|ret air|return air temperature|entering air|entering air temp|eat|return tmp|ra temp|rtn|rtn air|return temperature|return duct|retrun|returns|air in|ret temp|return drybulb|return dry bulb|retun|r a|return grille", { place: "return_air", hint: "temperature" }],
-  ["supply air|sa|sup|supply temp|supply air temp|sup air|supply air temperature|leaving air|leaving air temp|lat|discharge air|discharge air temp|dat|supply tmp|sa temp|splt air|supply temperature|supply duct|air out|sup temp|supply|suply|suppy|plenum|supply plenum|s a|supply register|vent temp|supply air's|discharge air temperature|supply grille", { place: "supply_air", hint: "temperature" }],
-  ["outdoor air|oat|oa|outside|outdoor|outdoors|ambient|amb|outside air|outdoor temp|outdoor air temp|outside temp|outside air temp|odt|od temp|ambient temp|out door|outdoor ambient|outdoor temperature|outside temperature|outside air temperature|outdoor air temperature|ambient air|ambiant|amb temp|out side|odb|outdoor dry bulb|oadb|outside's|o a|ambient temperature|outsde|air on the condenser|condenser entering air|outdoor ambiant|ambents|amb air|outdoor tmp", { place: "outdoor_air", hint: "temperature" }],
-  ["indoor air|room temp|room temperature|space temp|space temperature|iat|indoor temp|indoor|inside|inside temp|room|space|indoor temperature|indoor air temp|zone temp|zone temperature|indoor dry bulb|idb|inside air|room's|inside temperature|room air|indoor tmp|space tmp|server room temp", { place: "indoor_air", hint: "temperature" }],
-  ["sst|saturated suction|suction saturation|sat suction|suction sat|evaporating temp|evap temp|evaporating temperature|saturated suction temp|suction saturation temp|low side saturation|low side sat|suct sat|sat suct|evaporating|evaporator saturation|saturated suction temperature|evap sat|suction saturated|s s t|saturation suction|evap saturation|evaporator temp|coil temp sat|suction saturation temperature|low sat|sat on the suction|low side saturated|saturated evap|saturated evaporator|sat evap|te", { place: "suction_saturation", quantity: "temperature" }],
-  ["sct|saturated condensing|condensing temp|condensing temperature|saturated condensing temp|sat condensing|cond sat|high side saturation|high side sat|disch sat|sat disch|head sat|liquid sat|condensing|sdt|discharge saturation|saturated discharge|condenser saturation|saturated condensing temperature|liq sat|sat cond|s c t|condensor saturation|saturated head|discharge sat|cond saturation|condensing sat|saturated discharge temp|condenser sat|saturation on the head|condensing saturation|high side saturated|saturated liquid|tc|liquid saturation", { place: "discharge_saturation", quantity: "temperature" }],
-  ["saturation|sat temp|saturation temp|saturated temp|sat temperature|saturated|saturation temperature", { quantity: "temperature" }],
-  ["cond wtr in|condenser in|cond in|ecwt|entering condenser water|cond water in|condenser water in|condenser entering|cond ewt|entering condenser|condenser water entering|ecw|condenser inlet|cw in|cond inlet|condenser water supply|cws|tower water in|entering condenser water temp|condenser water going in|cond entering|cond ent|condenser water inlet", { place: "condenser_in", hint: "temperature" }],
-  ["cond wtr out|condenser out|cond out|lcwt|leaving condenser water|cond water out|condenser water out|condenser leaving|cond lwt|leaving condenser|condenser water leaving|lcw|condenser outlet|cw out|cond outlet|condenser water return|cwr|tower water out|leaving condenser water temp|condenser water coming out|cond leaving|cond lvg|condenser water outlet", { place: "condenser_out", hint: "temperature" }],
-  ["condenser water|cond water|cond wtr|tower water", { place: "condenser_in", hint: "temperature" }],
-  ["evap in|evaporator in|evap wtr in|evap water in|entering evap|entering evaporator|evaporator inlet|evap inlet|coil inlet|evap ewt|evaporator entering|evap entering|evaporator water in|coil in|barrel in", { place: "evaporator_in", hint: "temperature" }],
-  ["evap out|evaporator out|evap wtr out|evap water out|leaving evap|leaving evaporator|evaporator outlet|evap outlet|coil outlet|evap lwt|evaporator leaving|evap leaving|evaporator water out|coil out|barrel out", { place: "evaporator_out", hint: "temperature" }],
-  ["ewt|entering water|entering water temp|water in|return water|return water temp|hwr|chwr|water inlet|ent water|entering chilled water|chilled water return|e w t|ecwt chw|entering water temperature|ent wtr|chw return|rwt|wtr in|hot water return|loop in|inlet water|water entering|entering loop", { place: "water_in", hint: "temperature" }],
-  ["lwt|leaving water|leaving water temp|water out|supply water|supply water temp|hws|chws|water outlet|lvg water|leaving chilled water|chilled water supply|l w t|leaving water temperature|lvg wtr|chw supply|swt|wtr out|hot water supply|loop out|outlet water|water leaving|leaving loop|leaving", { place: "water_out", hint: "temperature" }],
-  ["box|box temp|box temperature|walk in temp|cooler temp|freezer temp|case temp|box tmp|walkin temp|box air|cabinet temp|cooler box|freezer box|walk in box|reach in temp|cold room|cold store|room box|walkin box|frzr box", { place: "box", hint: "temperature" }],
-  ["walk in|walkin|cooler|freezer|reach in|frzr|walk in cooler|walk in freezer|walkin cooler|walkin freezer|reach ins", { thing: "box", hint: "temperature" }],
-  ["product|product temp|product temperature|probe|food temp|core temp|product probe|prod temp|product tmp|product core|meat temp|milk temp", { place: "product", hint: "temperature" }],
-  ["line side|lineside|incoming|supply voltage|line voltage|supply volts|incoming power|incoming voltage|at the disconnect|at the disco|unit disconnect|at disconnect|disconnect|disco|mains|utility|feed|feeder|line volts|main power|incoming line|at the main|feed voltage|input voltage|input volts|at the panel|ahead of the disconnect|line in|feed side|supply side", { place: "supply", hint: "voltage" }],
-  ["drive output|vfd output|inverter output|output of the drive|output of the vfd|drive out|output voltage|output volts|vfd out|inverter out|out of the drive|output of the inverter|out of the vfd|drive output voltage|output side of the drive|inverter out put|drive out put", { place: "drive_output", hint: "voltage" }],
-  ["dc bus|bus|dc link|bus voltage|bus volts|dc bus voltage|dc bus volts|link voltage|d c bus|dc buss|buss|bus bar voltage|busses|dc link voltage|dcbus|d c buss|d c link|bus cap|bus caps|bus caps voltage", { place: "dc_bus", kind: "dc", quantity: "voltage" }],
-  ["control|control voltage|control volts|ctrl|ctrl volts|ctrl voltage|control power|24v side|low voltage|control circuit|cntrl|cntrl volts|cntrl voltage|24 volt side|ctl volts|control trans|at the coil|thermostat voltage", { place: "control", hint: "voltage" }],
-  ["transformer|xfmr|trans|transformer secondary|xfmr secondary|xfmr sec|secondary|24v|secondary voltage|trafo", { hint: "voltage", thing: "transformer" }],
+  [
+    "suction|suct|suc|sucton|suctn|sct p|low side|lowside|low|suctin|suctioin|suxtion|suction pressure|suct press|suct p|suction press|lo side|low side pressure|back pressure|suction side|sction|suction psi|suct psi|low pressure|succion|suction service port|vapor pressure|suctiom|section pressure|suctions|suction gauge|low sides|sp side|loside",
+    { place: "suction", hint: "pressure" },
+  ],
+  [
+    "suction line|suct line|suction temp|suction temperature|suct temp|suction line temp|suction line temperature|suct line temp|sl|slt|vapor line|suction tmp|suct tmp|suction pipe|vapor line temp|sl temp|vapor temp|gas line|suction line's|suct ln|suctline|suction gas temp|suction gas|ssline|suction ln|line at the suction|suction line at|suct line tmp|gas pipe|suction stub",
+    { place: "suction", hint: "temperature" },
+  ],
+  [
+    "head|hd|head pressure|disch|discharge|dischage|dischrge|disch press|discharge pressure|head press|disch p|discharge press|dis|hed|hed pressure|discharg|head psi|hot gas|hot gas pressure|discharge side|disc pressure|dicharge|head pres|heads|discharge psi|discahrge|dischg|condensing pressure|hp side",
+    { place: "discharge", hint: "pressure" },
+  ],
+  [
+    "high side|highside|high side pressure|hi side|high|high pressure|hiside|hi press",
+    { place: "discharge", hint: "pressure" },
+  ],
+  [
+    "discharge line|disch line|dlt|discharge temp|discharge temperature|disch temp|disch tmp|discharge line temp|discharge line temperature|dl|dl temp|hot gas line|discharge gas temp|discharge tmp|disch line temp|discharge gas|disch pipe|discharge pipe|d l t|comp discharge temp|hot gas temp|dsh temp|disch ln|discharge super",
+    { place: "discharge", hint: "temperature" },
+  ],
+  [
+    "liquid|liq|liqud|liquid pressure|liquid press|liquid side|lquid|liqiud|liq press|liquids|liq p",
+    { place: "liquid" },
+  ],
+  [
+    "liquid line|liq line|liquid temp|liquid line temp|liquid line temperature|liquid temperature|ll|llt|liq tmp|liq temp|liq ln|ll temp|liquid tmp|liquid pipe|liq line temp|liqud tmp|liqud line|liqline|liquid ln|liquid line tmp|liq pipe",
+    { place: "liquid", hint: "temperature" },
+  ],
+  [
+    "liquid line pressure|liquid line psi|ll pressure|liq line pressure",
+    { place: "liquid", hint: "pressure" },
+  ],
+  [
+    "shell|shell temp|shell temperature|dome|comp body|compressor shell|shell tmp|comp shell|compressor body|dome temp|can temp|comp dome|shells|shell is|body temp|housing|compressor dome|casing|housing temp|casing temp",
+    { place: "shell", hint: "temperature" },
+  ],
+  [
+    "winding temp|winding temperature|windings temp|wdg temp|windings temperature|motor temp|motor temperature|stator temp|winding tmp",
+    { hint: "temperature", quantity: "temperature" },
+  ],
+  [
+    "oil|oil pressure|oil press|net oil pressure|oil psi|oil pump",
+    { place: "oil", hint: "pressure" },
+  ],
+  [
+    "oil temp|oil temperature|sump temp|oil sump temp|sump|sump temperature|oil tmp",
+    { place: "oil", hint: "temperature" },
+  ],
+  [
+    "return air|return|ra|rat|ret|return temp|return air temp|ret air|return air temperature|entering air|entering air temp|eat|return tmp|ra temp|rtn|rtn air|return temperature|return duct|retrun|returns|air in|ret temp|return drybulb|return dry bulb|retun|r a|return grille",
+    { place: "return_air", hint: "temperature" },
+  ],
+  [
+    "supply air|sa|sup|supply temp|supply air temp|sup air|supply air temperature|leaving air|leaving air temp|lat|discharge air|discharge air temp|dat|supply tmp|sa temp|splt air|supply temperature|supply duct|air out|sup temp|supply|suply|suppy|plenum|supply plenum|s a|supply register|vent temp|supply air's|discharge air temperature|supply grille",
+    { place: "supply_air", hint: "temperature" },
+  ],
+  [
+    "outdoor air|oat|oa|outside|outdoor|outdoors|ambient|amb|outside air|outdoor temp|outdoor air temp|outside temp|outside air temp|odt|od temp|ambient temp|out door|outdoor ambient|outdoor temperature|outside temperature|outside air temperature|outdoor air temperature|ambient air|ambiant|amb temp|out side|odb|outdoor dry bulb|oadb|outside's|o a|ambient temperature|outsde|air on the condenser|condenser entering air|outdoor ambiant|ambents|amb air|outdoor tmp",
+    { place: "outdoor_air", hint: "temperature" },
+  ],
+  [
+    "indoor air|room temp|room temperature|space temp|space temperature|iat|indoor temp|indoor|inside|inside temp|room|space|indoor temperature|indoor air temp|zone temp|zone temperature|indoor dry bulb|idb|inside air|room's|inside temperature|room air|indoor tmp|space tmp|server room temp",
+    { place: "indoor_air", hint: "temperature" },
+  ],
+  [
+    "sst|saturated suction|suction saturation|sat suction|suction sat|evaporating temp|evap temp|evaporating temperature|saturated suction temp|suction saturation temp|low side saturation|low side sat|suct sat|sat suct|evaporating|evaporator saturation|saturated suction temperature|evap sat|suction saturated|s s t|saturation suction|evap saturation|evaporator temp|coil temp sat|suction saturation temperature|low sat|sat on the suction|low side saturated|saturated evap|saturated evaporator|sat evap|te",
+    { place: "suction_saturation", quantity: "temperature" },
+  ],
+  [
+    "sct|saturated condensing|condensing temp|condensing temperature|saturated condensing temp|sat condensing|cond sat|high side saturation|high side sat|disch sat|sat disch|head sat|liquid sat|condensing|sdt|discharge saturation|saturated discharge|condenser saturation|saturated condensing temperature|liq sat|sat cond|s c t|condensor saturation|saturated head|discharge sat|cond saturation|condensing sat|saturated discharge temp|condenser sat|saturation on the head|condensing saturation|high side saturated|saturated liquid|tc|liquid saturation",
+    { place: "discharge_saturation", quantity: "temperature" },
+  ],
+  [
+    "saturation|sat temp|saturation temp|saturated temp|sat temperature|saturated|saturation temperature",
+    { quantity: "temperature" },
+  ],
+  [
+    "cond wtr in|condenser in|cond in|ecwt|entering condenser water|cond water in|condenser water in|condenser entering|cond ewt|entering condenser|condenser water entering|ecw|condenser inlet|cw in|cond inlet|condenser water supply|cws|tower water in|entering condenser water temp|condenser water going in|cond entering|cond ent|condenser water inlet",
+    { place: "condenser_in", hint: "temperature" },
+  ],
+  [
+    "cond wtr out|condenser out|cond out|lcwt|leaving condenser water|cond water out|condenser water out|condenser leaving|cond lwt|leaving condenser|condenser water leaving|lcw|condenser outlet|cw out|cond outlet|condenser water return|cwr|tower water out|leaving condenser water temp|condenser water coming out|cond leaving|cond lvg|condenser water outlet",
+    { place: "condenser_out", hint: "temperature" },
+  ],
+  [
+    "condenser water|cond water|cond wtr|tower water",
+    { place: "condenser_in", hint: "temperature" },
+  ],
+  [
+    "evap in|evaporator in|evap wtr in|evap water in|entering evap|entering evaporator|evaporator inlet|evap inlet|coil inlet|evap ewt|evaporator entering|evap entering|evaporator water in|coil in|barrel in",
+    { place: "evaporator_in", hint: "temperature" },
+  ],
+  [
+    "evap out|evaporator out|evap wtr out|evap water out|leaving evap|leaving evaporator|evaporator outlet|evap outlet|coil outlet|evap lwt|evaporator leaving|evap leaving|evaporator water out|coil out|barrel out",
+    { place: "evaporator_out", hint: "temperature" },
+  ],
+  [
+    "ewt|entering water|entering water temp|water in|return water|return water temp|hwr|chwr|water inlet|ent water|entering chilled water|chilled water return|e w t|ecwt chw|entering water temperature|ent wtr|chw return|rwt|wtr in|hot water return|loop in|inlet water|water entering|entering loop",
+    { place: "water_in", hint: "temperature" },
+  ],
+  [
+    "lwt|leaving water|leaving water temp|water out|supply water|supply water temp|hws|chws|water outlet|lvg water|leaving chilled water|chilled water supply|l w t|leaving water temperature|lvg wtr|chw supply|swt|wtr out|hot water supply|loop out|outlet water|water leaving|leaving loop|leaving",
+    { place: "water_out", hint: "temperature" },
+  ],
+  [
+    "box|box temp|box temperature|walk in temp|cooler temp|freezer temp|case temp|box tmp|walkin temp|box air|cabinet temp|cooler box|freezer box|walk in box|reach in temp|cold room|cold store|room box|walkin box|frzr box",
+    { place: "box", hint: "temperature" },
+  ],
+  [
+    "walk in|walkin|cooler|freezer|reach in|frzr|walk in cooler|walk in freezer|walkin cooler|walkin freezer|reach ins",
+    { thing: "box", hint: "temperature" },
+  ],
+  [
+    "product|product temp|product temperature|probe|food temp|core temp|product probe|prod temp|product tmp|product core|meat temp|milk temp",
+    { place: "product", hint: "temperature" },
+  ],
+  [
+    "line side|lineside|incoming|supply voltage|line voltage|supply volts|incoming power|incoming voltage|at the disconnect|at the disco|unit disconnect|at disconnect|disconnect|disco|mains|utility|feed|feeder|line volts|main power|incoming line|at the main|feed voltage|input voltage|input volts|at the panel|ahead of the disconnect|line in|feed side|supply side",
+    { place: "supply", hint: "voltage" },
+  ],
+  [
+    "drive output|vfd output|inverter output|output of the drive|output of the vfd|drive out|output voltage|output volts|vfd out|inverter out|out of the drive|output of the inverter|out of the vfd|drive output voltage|output side of the drive|inverter out put|drive out put",
+    { place: "drive_output", hint: "voltage" },
+  ],
+  [
+    "dc bus|bus|dc link|bus voltage|bus volts|dc bus voltage|dc bus volts|link voltage|d c bus|dc buss|buss|bus bar voltage|busses|dc link voltage|dcbus|d c buss|d c link|bus cap|bus caps|bus caps voltage",
+    { place: "dc_bus", kind: "dc", quantity: "voltage" },
+  ],
+  [
+    "control|control voltage|control volts|ctrl|ctrl volts|ctrl voltage|control power|24v side|low voltage|control circuit|cntrl|cntrl volts|cntrl voltage|24 volt side|ctl volts|control trans|at the coil|thermostat voltage",
+    { place: "control", hint: "voltage" },
+  ],
+  [
+    "transformer|xfmr|trans|transformer secondary|xfmr secondary|xfmr sec|secondary|24v|secondary voltage|trafo",
+    { hint: "voltage", thing: "transformer" },
+  ],
 ];
 
 /** Nameplate values, limits and wishes. */
 const ratings: readonly Row[] = [
-  ["rla|r l a|rated load amps|rated load|rated load current|rla's|rated load amperage|rlas", { rating: "RLA", quantity: "current" }],
-  ["lra|l r a|locked rotor amps|locked rotor|locked rotor current|lras|lock rotor|lock rotor amps", { rating: "LRA", quantity: "current" }],
-  ["moc|m o c|max operating current|maximum operating current|max operating amps|max oper current", { rating: "MOC", quantity: "current" }],
-  ["mcc|m c c|max continuous current|maximum continuous current|max continuous amps", { rating: "MCC", quantity: "current" }],
-  ["mca|m c a|minimum circuit ampacity|min circuit ampacity|minimum circuit amps|min circuit amps|minimum ampacity|circuit ampacity|min ckt amps|min ckt ampacity", { rating: "MCA", quantity: "current" }],
-  ["mop|mocp|m o p|m o c p|max overcurrent|max fuse|maximum overcurrent protection|max overcurrent protection|maximum fuse|max breaker|max ocp|max fuse size|maximum overcurrent|max overcurrent protective device|maximum fuse size|maximum breaker|mopd|max ckt brkr|max circuit breaker", { rating: "MOP", quantity: "current" }],
-  ["fla|f l a|full load amps|full load|full load current|flas|full load amperage", { rating: "FLA", quantity: "current" }],
-  ["nameplate|name plate|np|data plate|dataplate|tag|on tag|on the tag|on the plate|plate|namplate|off the plate|per the plate|from the plate|off the tag|nmplt|rating plate|serial plate|on the nameplate|name tag|nametag|off the nameplate|data tag|on the data plate|namplate says|tag says|plate says|nameplate says|per nameplate|per tag|per plate|nameplated", { rating: "nominal", plate: true }],
-  ["rated|rated at|rated for|rating|nominal|label|labeled|sticker|marked|its rated|label says|nom|on the label|stamped|rated value|printed|can says|markings|on the sticker|on the can|sticker says|rated cap|rating is|labled|per label|stated|it says|on a|labelled|rated as|can is marked|should be a|its a|is a|was a|it's a|thats a|label on it says|is stamped|lists|listed", { rating: "nominal" }],
-  ["factory charge|nameplate charge|charge on tag|tag charge|plate charge|nominal charge|charge on the tag|charge on the plate|unit charge|system charge|factory charged|charge per tag|total charge|charge per nameplate|full charge|factory chg|charge on nameplate|charge on the nameplate|charge on plate|charge tag|rated charge|original charge|chg on tag|charge per plate|charge weight on the tag|tag chg|holds|charge is|design charge|factory charge on the tag|specified charge|charge on sticker|charge on the sticker|charge spec|charge from the plate|charge says|plate chg|np charge|np chg|charge listed|charge on the data plate|data plate charge|listed charge|charge off the plate|charge off the tag|per tag charge|stated charge", { rating: "nameplate_charge", quantity: "mass" }],
-  ["setpoint|set point|set to|setpt|set pt|stpt|cutout set|cut out set|cutout|cut out|cut in|cutin|set at|set for|setting|set points|stat set|stat is set|thermostat set|thermostat is set to|thermostat is set|sp|tstat set|stat set to|setpoints|its cutout is set|cutout is set|cut out is set|cutout's set|set|stpnt|min sp|max sp|set temp|dialed to|dialed in at|dialed|setpont|set pont|spt|target setpoint|cutout setting|trips at|trip point|trip setting|hp cutout|lp cutout|hp cutout set|lp cutout set|set pint|adjusted to|thermostat's set|thermostat at|stat at|stat calling|tstat at|programmed for|programmed to|limit set|limit is set|set low at|alarm set|alarm set at|cutout is|switch opens at|opens at|closes at|breaks at|set high at|cuts out at|cuts in at|setpoint is|occupied setpoint|cooling setpoint|heating setpoint|csp|hsp|kicks out at|clg sp|htg sp|hpc set|lpc set", { rating: "setpoint" }],
-  ["should be|supposed to be|shoud be|shud be|s b|sb|spec|specs|design|designed for|target|expected|expect|expecting|ought to be|suppose to be|spec is|specification|should read|should have|calls for|chart says|wants|supposed to read|is supposed to be|its supposed to be|was supposed to be|want|wanted|needs to be|chart|should of been|shld be|should run|supposed to run|supposed to have|per chart|should be at|shuld be|designed|shd be|shouldve been|meant to be|spossed to be|sposed to be|shood be|should be around|book says|book value|manual says|minimum is|spec says|limit is|goal|goal is|aiming for|shooting for|looking for|should draw|should pull|we want|i want|design is|should sit|per spec|normal is|normally|normally runs|usually|usually runs|normal|usually around|supposed to|must be|has to be|ideal|should see|should get|required|requires|require|spec'd|specd|spec is|should|sb at|min spec|max spec|table says|needs|typical|typically|allowed|allowable|acceptable|required is|max allowed|want to see|like to see|wants to be|should hold|ought to|calcs say|should come out|target is|tgt|trgt|supposedly|should weigh|sposed to|spose to be|factory spec|its design|designs", { rating: "expected" }],
+  [
+    "rla|r l a|rated load amps|rated load|rated load current|rla's|rated load amperage|rlas",
+    { rating: "RLA", quantity: "current" },
+  ],
+  [
+    "lra|l r a|locked rotor amps|locked rotor|locked rotor current|lras|lock rotor|lock rotor amps",
+    { rating: "LRA", quantity: "current" },
+  ],
+  [
+    "moc|m o c|max operating current|maximum operating current|max operating amps|max oper current",
+    { rating: "MOC", quantity: "current" },
+  ],
+  [
+    "mcc|m c c|max continuous current|maximum continuous current|max continuous amps",
+    { rating: "MCC", quantity: "current" },
+  ],
+  [
+    "mca|m c a|minimum circuit ampacity|min circuit ampacity|minimum circuit amps|min circuit amps|minimum ampacity|circuit ampacity|min ckt amps|min ckt ampacity",
+    { rating: "MCA", quantity: "current" },
+  ],
+  [
+    "mop|mocp|m o p|m o c p|max overcurrent|max fuse|maximum overcurrent protection|max overcurrent protection|maximum fuse|max breaker|max ocp|max fuse size|maximum overcurrent|max overcurrent protective device|maximum fuse size|maximum breaker|mopd|max ckt brkr|max circuit breaker",
+    { rating: "MOP", quantity: "current" },
+  ],
+  [
+    "fla|f l a|full load amps|full load|full load current|flas|full load amperage",
+    { rating: "FLA", quantity: "current" },
+  ],
+  [
+    "nameplate|name plate|np|data plate|dataplate|tag|on tag|on the tag|on the plate|plate|namplate|off the plate|per the plate|from the plate|off the tag|nmplt|rating plate|serial plate|on the nameplate|name tag|nametag|off the nameplate|data tag|on the data plate|namplate says|tag says|plate says|nameplate says|per nameplate|per tag|per plate|nameplated",
+    { rating: "nominal", plate: true },
+  ],
+  [
+    "rated|rated at|rated for|rating|nominal|label|labeled|sticker|marked|its rated|label says|nom|on the label|stamped|rated value|printed|can says|markings|on the sticker|on the can|sticker says|rated cap|rating is|labled|per label|stated|it says|on a|labelled|rated as|can is marked|should be a|its a|is a|was a|it's a|thats a|label on it says|is stamped|lists|listed",
+    { rating: "nominal" },
+  ],
+  [
+    "factory charge|nameplate charge|charge on tag|tag charge|plate charge|nominal charge|charge on the tag|charge on the plate|unit charge|system charge|factory charged|charge per tag|total charge|charge per nameplate|full charge|factory chg|charge on nameplate|charge on the nameplate|charge on plate|charge tag|rated charge|original charge|chg on tag|charge per plate|charge weight on the tag|tag chg|holds|charge is|design charge|factory charge on the tag|specified charge|charge on sticker|charge on the sticker|charge spec|charge from the plate|charge says|plate chg|np charge|np chg|charge listed|charge on the data plate|data plate charge|listed charge|charge off the plate|charge off the tag|per tag charge|stated charge",
+    { rating: "nameplate_charge", quantity: "mass" },
+  ],
+  [
+    "setpoint|set point|set to|setpt|set pt|stpt|cutout set|cut out set|cutout|cut out|cut in|cutin|set at|set for|setting|set points|stat set|stat is set|thermostat set|thermostat is set to|thermostat is set|sp|tstat set|stat set to|setpoints|its cutout is set|cutout is set|cut out is set|cutout's set|set|stpnt|min sp|max sp|set temp|dialed to|dialed in at|dialed|setpont|set pont|spt|target setpoint|cutout setting|trips at|trip point|trip setting|hp cutout|lp cutout|hp cutout set|lp cutout set|set pint|adjusted to|thermostat's set|thermostat at|stat at|stat calling|tstat at|programmed for|programmed to|limit set|limit is set|set low at|alarm set|alarm set at|cutout is|switch opens at|opens at|closes at|breaks at|set high at|cuts out at|cuts in at|setpoint is|occupied setpoint|cooling setpoint|heating setpoint|csp|hsp|kicks out at|clg sp|htg sp|hpc set|lpc set",
+    { rating: "setpoint" },
+  ],
+  [
+    "should be|supposed to be|shoud be|shud be|s b|sb|spec|specs|design|designed for|target|expected|expect|expecting|ought to be|suppose to be|spec is|specification|should read|should have|calls for|chart says|wants|supposed to read|is supposed to be|its supposed to be|was supposed to be|want|wanted|needs to be|chart|should of been|shld be|should run|supposed to run|supposed to have|per chart|should be at|shuld be|designed|shd be|shouldve been|meant to be|spossed to be|sposed to be|shood be|should be around|book says|book value|manual says|minimum is|spec says|limit is|goal|goal is|aiming for|shooting for|looking for|should draw|should pull|we want|i want|design is|should sit|per spec|normal is|normally|normally runs|usually|usually runs|normal|usually around|supposed to|must be|has to be|ideal|should see|should get|required|requires|require|spec'd|specd|spec is|should|sb at|min spec|max spec|table says|needs|typical|typically|allowed|allowable|acceptable|required is|max allowed|want to see|like to see|wants to be|should hold|ought to|calcs say|should come out|target is|tgt|trgt|supposedly|should weigh|sposed to|spose to be|factory spec|its design|designs",
+    { rating: "expected" },
+  ],
 ];
 
 /** How the machine ran while it was measured, and which of a changing value it is. */
 const conditions: readonly Row[] = [
-  ["inrush|start amps|starting amps|start up amps|startup amps|starting current|start current|in rush|inrush current|inrush amps|in rush amps|start amp|starting amperage|start draw|starting draw|inrushed|inrush of|inrushes", { state: "start", quantity: "current" }],
-  ["on start|at start|starting|at start up|on startup|on start up|when it starts|when starting|during start|kick|at startup|start up|startup|starts at|tries to start|trying to start|on the start|during startup|as it starts|when it kicks on|attempting to start|upon start|upon startup|start", { state: "start" }],
+  [
+    "inrush|start amps|starting amps|start up amps|startup amps|starting current|start current|in rush|inrush current|inrush amps|in rush amps|start amp|starting amperage|start draw|starting draw|inrushed|inrush of|inrushes",
+    { state: "start", quantity: "current" },
+  ],
+  [
+    "on start|at start|starting|at start up|on startup|on start up|when it starts|when starting|during start|kick|at startup|start up|startup|starts at|tries to start|trying to start|on the start|during startup|as it starts|when it kicks on|attempting to start|upon start|upon startup|start",
+    { state: "start" },
+  ],
   ["locked rotor draw|locked up|locks up|locked rotor at", { state: "start" }],
-  ["running|run|running amps|runs|run amps|runs at|running current|running at|rn amps|runnin|ran|ran at|running amp|run amp|running load|running draw|while running|runing|running volts|under load|loaded", { state: "running" }],
-  ["running amps|run amps|running current|running amperage|running amp draw", { state: "running", quantity: "current" }],
-  ["peak|peaks|peaked|pegged|max|maximum|peak amps|peaks at|peaked at|highest|topped out|spikes|spiked|spikes to|peak of|hits a peak of|spike|spiking|peaking|peaking at|spiked to|high of|high point|tops out|maxed|maxed out at|hi", { stat: "peak" }],
-  ["minimum|min|dips|dip|dipped|lowest|low of|sags|sagged|dips to|sags to|sag|dipping|bottomed|bottomed out|dropped as low as|lowest i saw|sagging|sag to", { stat: "minimum" }],
+  [
+    "running|run|running amps|runs|run amps|runs at|running current|running at|rn amps|runnin|ran|ran at|running amp|run amp|running load|running draw|while running|runing|running volts|under load|loaded",
+    { state: "running" },
+  ],
+  [
+    "running amps|run amps|running current|running amperage|running amp draw",
+    { state: "running", quantity: "current" },
+  ],
+  [
+    "peak|peaks|peaked|pegged|max|maximum|peak amps|peaks at|peaked at|highest|topped out|spikes|spiked|spikes to|peak of|hits a peak of|spike|spiking|peaking|peaking at|spiked to|high of|high point|tops out|maxed|maxed out at|hi",
+    { stat: "peak" },
+  ],
+  [
+    "minimum|min|dips|dip|dipped|lowest|low of|sags|sagged|dips to|sags to|sag|dipping|bottomed|bottomed out|dropped as low as|lowest i saw|sagging|sag to",
+    { stat: "minimum" },
+  ],
   ["average|avg|averages|averaging|mean|averaged|on average|avging|avrg|ave", { stat: "average" }],
   ["ac", { kind: "ac" }],
   ["dc|d c", { kind: "dc" }],
@@ -74,16 +230,34 @@ const conditions: readonly Row[] = [
 
 /** What was done with refrigerant. */
 const masses: readonly Row[] = [
-  ["recovered|recoverd|recover|reclaimed|reclaim|pulled out|got out|took out|removed|recovery|recov|recoverd out|rec'd out|evacuated out|out of it|recvd|recovering|drained|sucked out|recoved|recuperated|weighed out|weigh out|pulled|reclamed|recovrd|reclmd|rcvd out|bled off|recaptured|vented none recovered|extracted|got back|recouped|captured|recovered out|recovry|rcvrd|got back out|came back out", { action: "recovered" }],
-  ["charged|weighed in|added|put in|put|charge|charged in|charging|add|adding|topped off|topped up|topped|weigh in|weighed|back in|in it|dumped in|dumped|recharged|gave it|went in|putting in|charged up|charged with|refilled|filled|fill|filled with|threw in|weighd in|loaded|poured in|chrgd|chgd|recharge|chg|topped it off|topped it up|fed|feed in|trickled in|trimmed|trimmed in|bumped in|charged back|added back|put back|reinstalled charge|charged it|adde|wtd in|weighed back|injected|gassed|gassed it|into it|squeezed in|added in|topped it up with|topping off|topping up|got in|slid in|shot in|finished charging|wghd in", { action: "charged" }],
+  [
+    "recovered|recoverd|recover|reclaimed|reclaim|pulled out|got out|took out|removed|recovery|recov|recoverd out|rec'd out|evacuated out|out of it|recvd|recovering|drained|sucked out|recoved|recuperated|weighed out|weigh out|pulled|reclamed|recovrd|reclmd|rcvd out|bled off|recaptured|vented none recovered|extracted|got back|recouped|captured|recovered out|recovry|rcvrd|got back out|came back out",
+    { action: "recovered" },
+  ],
+  [
+    "charged|weighed in|added|put in|put|charge|charged in|charging|add|adding|topped off|topped up|topped|weigh in|weighed|back in|in it|dumped in|dumped|recharged|gave it|went in|putting in|charged up|charged with|refilled|filled|fill|filled with|threw in|weighd in|loaded|poured in|chrgd|chgd|recharge|chg|topped it off|topped it up|fed|feed in|trickled in|trimmed|trimmed in|bumped in|charged back|added back|put back|reinstalled charge|charged it|adde|wtd in|weighed back|injected|gassed|gassed it|into it|squeezed in|added in|topped it up with|topping off|topping up|got in|slid in|shot in|finished charging|wghd in",
+    { action: "charged" },
+  ],
 ];
 
 /** Parts of the machine that end a numbered subject, and components with a resistance of their own. */
 const things: readonly Row[] = [
-  ["thermistor|thermister|sensor|probe sensor|rtd|ntc|thermistors|sensors|therm|thermsistor|thermistr|pipe sensor|coil sensor|sensr|transducer|themistor|snsr|sensor reads|air sensor", { component: true, quantity: "resistance" }],
-  ["heater|htr|crankcase heater|cch|crank case heater|crankcase htr|heat strip|strip heater|element|heating element|defrost heater|belly band|sump heater|sump htr|heaters|cc heater|cc htr|drain heater|band heater|crnkcase htr|defrost htr|pan heater|heater band|crankcse htr|door heater|belly band heater|crankcase", { component: true, quantity: "resistance" }],
-  ["contactor coil|coil|solenoid coil|solenoid|contactor|relay coil|reversing valve coil|sol coil|rv coil|valve coil|eev coil|txv coil|contacts|fuse|relay|contactr|igniter|ignitor|hsi|flame sensor|potentiometer|trimmer|resistor|precharge resistor|thermal switch|eev winding coil|pressure switch", { component: true, thing: "coil" }],
-  ["blower|blower motor|fan motor|inducer|inducer motor|draft inducer|pump|evaporator fan|evap fan|evaporator fans|evap fans|condenser fan|cond fan|cond fans|condenser fans|supply fan|return fan|exhaust fan|fan|fans|vfd|drive|motor|drier|dryer|filter|filters|eev|txv|board|panel|belt|pulley|tower|sheave|indoor fan|outdoor fan|filter drier|strainer|accumulator|receiver|economizer|damper|inverter|combustion blower|circulator", { thing: "part" }],
+  [
+    "thermistor|thermister|sensor|probe sensor|rtd|ntc|thermistors|sensors|therm|thermsistor|thermistr|pipe sensor|coil sensor|sensr|transducer|themistor|snsr|sensor reads|air sensor",
+    { component: true, quantity: "resistance" },
+  ],
+  [
+    "heater|htr|crankcase heater|cch|crank case heater|crankcase htr|heat strip|strip heater|element|heating element|defrost heater|belly band|sump heater|sump htr|heaters|cc heater|cc htr|drain heater|band heater|crnkcase htr|defrost htr|pan heater|heater band|crankcse htr|door heater|belly band heater|crankcase",
+    { component: true, quantity: "resistance" },
+  ],
+  [
+    "contactor coil|coil|solenoid coil|solenoid|contactor|relay coil|reversing valve coil|sol coil|rv coil|valve coil|eev coil|txv coil|contacts|fuse|relay|contactr|igniter|ignitor|hsi|flame sensor|potentiometer|trimmer|resistor|precharge resistor|thermal switch|eev winding coil|pressure switch",
+    { component: true, thing: "coil" },
+  ],
+  [
+    "blower|blower motor|fan motor|inducer|inducer motor|draft inducer|pump|evaporator fan|evap fan|evaporator fans|evap fans|condenser fan|cond fan|cond fans|condenser fans|supply fan|return fan|exhaust fan|fan|fans|vfd|drive|motor|drier|dryer|filter|filters|eev|txv|board|panel|belt|pulley|tower|sheave|indoor fan|outdoor fan|filter drier|strainer|accumulator|receiver|economizer|damper|inverter|combustion blower|circulator",
+    { thing: "part" },
+  ],
   ["compressor|comp|compressors", { thing: "compressor" }],
 ];
 

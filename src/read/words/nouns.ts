@@ -4,25 +4,43 @@ type Row = readonly [words: string, noun: Noun];
 
 /** Nouns that take a number or a letter behind them. */
 export const nounWords: readonly Row[] = [
-  ["compressor|comp|compresser|cmp|compr|compressors|comps|compressor number|comp number|compressor no|compressor #|comp #|compresor|comprssor|kompressor", { kind: "subject", name: "compressor", letters: true, upTo: 16 }],
+  [
+    "compressor|comp|compresser|cmp|compr|compressors|comps|compressor number|comp number|compressor no|compressor #|comp #|compresor|comprssor|kompressor",
+    { kind: "subject", name: "compressor", letters: true, upTo: 16 },
+  ],
   ["fan|fans|fan number|fan motor number|fan #|fan no", { kind: "subject", name: "fan", upTo: 24 }],
-  ["condenser fan|cond fan|condenser fans|cond fans|condenser fan motor|cond fan motor|cond fan #|condenser fan number", { kind: "subject", name: "condenser fan", upTo: 24 }],
-  ["evaporator fan|evap fan|evaporator fans|evap fans|evap fan motor", { kind: "subject", name: "evaporator fan", upTo: 24 }],
-  ["outdoor fan|od fan|outdoor fan motor|odf|outdoor fans", { kind: "subject", name: "outdoor fan", upTo: 12 }],
+  [
+    "condenser fan|cond fan|condenser fans|cond fans|condenser fan motor|cond fan motor|cond fan #|condenser fan number",
+    { kind: "subject", name: "condenser fan", upTo: 24 },
+  ],
+  [
+    "evaporator fan|evap fan|evaporator fans|evap fans|evap fan motor",
+    { kind: "subject", name: "evaporator fan", upTo: 24 },
+  ],
+  [
+    "outdoor fan|od fan|outdoor fan motor|odf|outdoor fans",
+    { kind: "subject", name: "outdoor fan", upTo: 12 },
+  ],
   ["indoor fan|id fan|indoor fan motor|idf", { kind: "subject", name: "indoor fan", upTo: 24 }],
   ["supply fan|sf", { kind: "subject", name: "supply fan", upTo: 24 }],
   ["return fan|rf", { kind: "subject", name: "return fan", upTo: 24 }],
   ["exhaust fan|ef", { kind: "subject", name: "exhaust fan", upTo: 40 }],
   ["fan motor|motor|motors|fan motors", { kind: "subject", name: "motor", upTo: 24 }],
   ["blower|blower motor|blowers", { kind: "subject", name: "blower", upTo: 12 }],
-  ["circuit|ckt|circ|cir|circuit number|cct|crkt|ckts|circuits|circit|ciruit|circuit #|ckt #", { kind: "subject", name: "circuit", letters: true, upTo: 12 }],
+  [
+    "circuit|ckt|circ|cir|circuit number|cct|crkt|ckts|circuits|circit|ciruit|circuit #|ckt #",
+    { kind: "subject", name: "circuit", letters: true, upTo: 12 },
+  ],
   ["system|sys|systems", { kind: "subject", name: "system", letters: true, upTo: 40 }],
   ["unit|units", { kind: "subject", name: "unit", letters: true, upTo: 99 }],
   ["indoor unit|indoor units", { kind: "subject", name: "indoor unit", letters: true, upTo: 64 }],
   ["outdoor unit", { kind: "subject", name: "outdoor unit", letters: true, upTo: 64 }],
   ["pump|pumps|water pump", { kind: "subject", name: "pump", letters: true, upTo: 24 }],
   ["chiller|chlr", { kind: "subject", name: "chiller", letters: true, upTo: 24 }],
-  ["rooftop|roof top|roof top unit|rooftop unit", { kind: "subject", name: "rooftop unit", upTo: 99 }],
+  [
+    "rooftop|roof top|roof top unit|rooftop unit",
+    { kind: "subject", name: "rooftop unit", upTo: 99 },
+  ],
   ["stage|stg", { kind: "subject", name: "stage", upTo: 8 }],
   ["module|mod", { kind: "subject", name: "module", letters: true, upTo: 16 }],
   ["evaporator|evap", { kind: "subject", name: "evaporator", upTo: 12 }],
@@ -59,6 +77,12 @@ export const pointWords: readonly (readonly [words: string, point: string])[] = 
   ["start|start terminal|start pin", "S"],
   ["neutral|neut|nuetral|newtral|nutral", "N"],
   ["hot", "hot"],
-  ["dc+|dc plus|dc positive|positive bus|bus plus|p bus|d c plus|plus bus|positive dc|bus positive|dc plus side|dc pos|bus+|b+|d c positive|plus", "DC+"],
-  ["dc-|dc minus|dc negative|negative bus|bus minus|n bus|d c minus|minus bus|negative dc|bus negative|dc neg|bus-|d c negative|dc-minus", "DC-"],
+  [
+    "dc+|dc plus|dc positive|positive bus|bus plus|p bus|d c plus|plus bus|positive dc|bus positive|dc plus side|dc pos|bus+|b+|d c positive|plus",
+    "DC+",
+  ],
+  [
+    "dc-|dc minus|dc negative|negative bus|bus minus|n bus|d c minus|minus bus|negative dc|bus negative|dc neg|bus-|d c negative|dc-minus",
+    "DC-",
+  ],
 ];

@@ -14,18 +14,33 @@ export const roleWords: readonly (readonly [words: string, roles: number])[] = [
   ["at|@", role.preposition],
   ["between|btwn|b w|tween", role.preposition | role.between],
   ["to|ta", role.preposition | role.to],
-  ["→|up to|down to|to about|up into|-> |to like|all the way to|all the way down to|all the way up to", role.to],
+  [
+    "→|up to|down to|to about|up into|-> |to like|all the way to|all the way down to|all the way up to",
+    role.to,
+  ],
   ["for", role.preposition],
   ["and|&|n|plus|+|with|while|where|whereas|along with|also", role.conjunction],
-  ["but|however|though|yet|except|anyway|so|because|cuz|since then|meanwhile|okay so", role.conjunction],
-  ["then|and then|before it|settles|settled|settling|settles at|settled at|settles out|settles out at|settled out at|settles down to|drops to|dropped to|falls to|fell to|then down to|levels out at|leveled out at|then it drops to|dropping to|after that|settling at|then settles at|then drops to|then settled at|settling out at|down into", role.then],
-  ["no|not|none|nothing|isnt|aint|dont|doesnt|didnt|wont|cant|couldnt|wasnt|never|without|zilch|nada|hasnt|havent|nope", role.not],
+  [
+    "but|however|though|yet|except|anyway|so|because|cuz|since then|meanwhile|okay so",
+    role.conjunction,
+  ],
+  [
+    "then|and then|before it|settles|settled|settling|settles at|settled at|settles out|settles out at|settled out at|settles down to|drops to|dropped to|falls to|fell to|then down to|levels out at|leveled out at|then it drops to|dropping to|after that|settling at|then settles at|then drops to|then settled at|settling out at|down into",
+    role.then,
+  ],
+  [
+    "no|not|none|nothing|isnt|aint|dont|doesnt|didnt|wont|cant|couldnt|wasnt|never|without|zilch|nada|hasnt|havent|nope",
+    role.not,
+  ],
   ["nothing|dead|zilch|nada|none", role.zero],
   [
     "ol|o l|o.l.|open|infinite|infinity|∞|off scale|offscale|over range|over ranged|overrange|over limit|open line|open loop|pegged high|wide open|open circuit|open circuited|infinate|infinit|out of range|over the range|off the chart|off the meter|inf|oh el|oh l|o el|overload on the meter|max range|over scale|overscale|off the charts|above range|out of limits|infinite ohms|reads open|o.l",
     role.over,
   ],
-  ["same|ditto|likewise|identical|same thing|same number|same reading|same as|same here|same value|same story|as well|same deal|exact same|exactly the same|the same|samesies|just the same|sme|dito", role.same],
+  [
+    "same|ditto|likewise|identical|same thing|same number|same reading|same as|same here|same value|same story|as well|same deal|exact same|exactly the same|the same|samesies|just the same|sme|dito",
+    role.same,
+  ],
   [
     "about|abt|approx|approximately|roughly|~|ish|bout|circa|close to|just about|almost|nearly|or so|give or take|right around|right about|somewhere around|somewhere near|in the neighborhood of|more or less|ballpark|around about|probably around|appx|aprox|roughy|c a|near|near about|give or take a few|right at about|maybe about|something like|somewhere about|somewhere in the|pretty close to|apx|aroun|arnd|nearabout",
     role.about,
@@ -39,21 +54,54 @@ export const roleWords: readonly (readonly [words: string, roles: number])[] = [
     "under|below|less than|<|lower than|short of|south of|fewer than|not even|shy of|just under|well under|way under|a little under|little under|a bit under|lt|beneath|undr|less then|lower then|a hair under|at less than|barely under|a touch under|no where near",
     role.less,
   ],
-  ["at least|>=|≥|=>|no less than|not less than|minimum of|a minimum of|or more|or better|or higher|or above|or over|or greater|and up|not below|at minimum|atleast|no lower than", role.atLeast],
-  ["at most|<=|≤|no more than|not more than|maximum of|a maximum of|or less|or lower|or under|or below|not over|not above|tops|no higher than|atmost|not exceeding", role.atMost],
+  [
+    "at least|>=|≥|=>|no less than|not less than|minimum of|a minimum of|or more|or better|or higher|or above|or over|or greater|and up|not below|at minimum|atleast|no lower than",
+    role.atLeast,
+  ],
+  [
+    "at most|<=|≤|no more than|not more than|maximum of|a maximum of|or less|or lower|or under|or below|not over|not above|tops|no higher than|atmost|not exceeding",
+    role.atMost,
+  ],
   ["or|either|or was it|or is it|or maybe|or might be|possibly", role.or],
-  ["ground|gnd|grnd|grd|earth|pe|chassis|case ground|the frame|frame|grond|groud|grund|grount|the ground|groun|ground lug|the shell ground|earthed|ear th|masse|gound", role.ground],
-  ["the|a|an|my|this|that|these|those|our|his|her|her own|it|that|she|he|they|i|im|we|you|ive|were|theyre|shes|hes|theres|weve", role.article],
-  ["all three|all 3|all|every|all of them|all legs|all phases|both|all four|all 4|all six|all 6|all two|all 2|all five|all 5|three of them|all 3 of them|all three of them|all of em|both of them|all the way around|all round|all around|across the board|all across|the three|on all three|all 3 legs", role.all],
-  ["each|apiece|ea|each one|each of them|every one|a piece|per leg|each leg|each phase|each pair|per phase|each side|each way", role.each],
-  ["now|today|currently|presently|right now|at the moment|this time|this visit|this morning|after that its|as of now|at present|nw|tonight|this afternoon|these days|still now|nowadays", role.now],
+  [
+    "ground|gnd|grnd|grd|earth|pe|chassis|case ground|the frame|frame|grond|groud|grund|grount|the ground|groun|ground lug|the shell ground|earthed|ear th|masse|gound",
+    role.ground,
+  ],
+  [
+    "the|a|an|my|this|that|these|those|our|his|her|her own|it|that|she|he|they|i|im|we|you|ive|were|theyre|shes|hes|theres|weve",
+    role.article,
+  ],
+  [
+    "all three|all 3|all|every|all of them|all legs|all phases|both|all four|all 4|all six|all 6|all two|all 2|all five|all 5|three of them|all 3 of them|all three of them|all of em|both of them|all the way around|all round|all around|across the board|all across|the three|on all three|all 3 legs",
+    role.all,
+  ],
+  [
+    "each|apiece|ea|each one|each of them|every one|a piece|per leg|each leg|each phase|each pair|per phase|each side|each way",
+    role.each,
+  ],
+  [
+    "now|today|currently|presently|right now|at the moment|this time|this visit|this morning|after that its|as of now|at present|nw|tonight|this afternoon|these days|still now|nowadays",
+    role.now,
+  ],
   [
     "last year|last month|last week|last visit|last time|last spring|last summer|last fall|last winter|last season|last january|yesterday|previously|previous|last oct|last july|before the storm|a year ago|a month ago|a week ago|months ago|years ago|year ago|month ago|weeks ago|week ago|back then|used to be|used to read|used to run|used to pull|earlier this year|last quarter|originally|at startup last year|on the last pm|last pm|at last pm|last service|at commissioning|at start up last year|on the old sheet|old reading|old readings|last readings|last reading|last log|startup sheet|on startup day|when new|when it was new|in the log|prior visit|prior|last trip|last yr|last mo|last wk|yr ago|mo ago|yrs ago|the old number|old number|other day|the other day|ysterday|yest|day before|last night|last evening|commissioning|years log|last years log|last inspection|last check|history shows|in the history|last report|on the last report|previous visit|previous reading|it used to be|from last year|since last year|last season's|the log from|the last log|past visit|last call|on the last call|first visit|half a year ago|ages ago|start of the season|start of season|the startup sheet|on startup|initial startup|original startup|when we started it up|years back|months back|weeks back|a year back|a month back|a while back|while back|a while ago|while ago|baseline|last autumn|day one|the day we started it|last summers|last springs|last years|last months|last weeks|last visits",
     role.earlier,
   ],
-  ["climbed|climbing|climbs|climb|rose|rises|rising|rise|dropped|drops to|dropping|drop to|falling|fell|falls|fall|went|goes|going up|went up|came down|coming down|crept|creeping|creeps|started|starts|started out|starts off|starts out|started off|started at|start at|begins|began|bled|bleed|bleeds|bleeding|bled down|decayed|decaying|decays|ramped|ramps|ramping|ramped up|ramp up|ramps up|pulled down|pulls down|sank|sinks|sinking|slid|sliding|jumped|jumps|went from|rose from|dropped from|fell from|climbed from|up from|down from|came up from|came down from|levels out|leveled out|levels off|leveled off|drifted|drifting|drifts|improved|grew|growing|worked its way|moved|settles|stepped|gained|lost|tapering|tapered|trended|trending|kept falling|kept climbing|keeps climbing|keeps falling|keeps dropping|keeps rising|swung|crawled|inched|ended up|ends up|ended at|wound up|winds up|got up to|gets up to|came up to|comes up to|came back to|come up to|recovered to|opened at|finished at|topped out at|topped out|peaked out at|tanked|raised|shot up|spiked|fade|fades|faded|fading|slipped|slipping|from", role.change],
-  ["going to|gonna|gunna|will|ill|planning|plan|plan to|need to|needs to|want to|wanna|lets|let me|about to|should i|do i|do you want|can i|heading to|fixing to|fixin to|have to|gotta|tomorrow|tmrw|next week|later today|next visit|thinking|expect to|well be|ill be|supposed to get|might|if we|if i|try to|trying to|shall|intend|would need|ready to|prepare to|hoping to|hope to|getting ready to|plan on|planning on|planning to|going in to|about ready to|gna|might have to|may need|will need|hafta|want me to|you want me to|should we", role.plan],
-  ["only|just|still|actually|really|like|even|exactly|right|dead on|flat|straight|sharp|solid|steady|on the nose|all|way|down|up|around there|barely|already|pretty|very|so|maybe|kinda|kind|sort|well|good|bad|nice|fine|okay|ok|yeah|yep|yup|uh|um|er|ah|hmm|lol|haha|man|boy|hey|well|there|here|out|about there|again|finally|super|real|holding|holds|hold|held|holdin|steadily|consistently|constantly|stable|rock steady|even", role.only],
-  ["no wait|wait no|scratch|sorry|i mean|correction|make that|make it|meant|should say|typo|my bad|oops|whoops|woops|actually no|hang on|hold on|wait|nope|rather|no sorry|sorry no|er no|no actually|strike|change that to|change it to|not|no make it|no make that|or rather|excuse me|let me correct|correcting|fix that|fix|i said|that was wrong|wrong|misread|mis read|mistyped|fat fingered|fat finger|sry|scuse me|that should be|that should read|should have been|was supposed to be|let me fix|lemme fix|amend|wait actually|no thats|oh sorry|oh wait|disregard|no it was|no its|no that was|no it is|no im sorry|nah|no wait make that|actually its|i meant", role.correct],
+  [
+    "climbed|climbing|climbs|climb|rose|rises|rising|rise|dropped|drops to|dropping|drop to|falling|fell|falls|fall|went|goes|going up|went up|came down|coming down|crept|creeping|creeps|started|starts|started out|starts off|starts out|started off|started at|start at|begins|began|bled|bleed|bleeds|bleeding|bled down|decayed|decaying|decays|ramped|ramps|ramping|ramped up|ramp up|ramps up|pulled down|pulls down|sank|sinks|sinking|slid|sliding|jumped|jumps|went from|rose from|dropped from|fell from|climbed from|up from|down from|came up from|came down from|levels out|leveled out|levels off|leveled off|drifted|drifting|drifts|improved|grew|growing|worked its way|moved|settles|stepped|gained|lost|tapering|tapered|trended|trending|kept falling|kept climbing|keeps climbing|keeps falling|keeps dropping|keeps rising|swung|crawled|inched|ended up|ends up|ended at|wound up|winds up|got up to|gets up to|came up to|comes up to|came back to|come up to|recovered to|opened at|finished at|topped out at|topped out|peaked out at|tanked|raised|shot up|spiked|fade|fades|faded|fading|slipped|slipping|from",
+    role.change,
+  ],
+  [
+    "going to|gonna|gunna|will|ill|planning|plan|plan to|need to|needs to|want to|wanna|lets|let me|about to|should i|do i|do you want|can i|heading to|fixing to|fixin to|have to|gotta|tomorrow|tmrw|next week|later today|next visit|thinking|expect to|well be|ill be|supposed to get|might|if we|if i|try to|trying to|shall|intend|would need|ready to|prepare to|hoping to|hope to|getting ready to|plan on|planning on|planning to|going in to|about ready to|gna|might have to|may need|will need|hafta|want me to|you want me to|should we",
+    role.plan,
+  ],
+  [
+    "only|just|still|actually|really|like|even|exactly|right|dead on|flat|straight|sharp|solid|steady|on the nose|all|way|down|up|around there|barely|already|pretty|very|so|maybe|kinda|kind|sort|well|good|bad|nice|fine|okay|ok|yeah|yep|yup|uh|um|er|ah|hmm|lol|haha|man|boy|hey|well|there|here|out|about there|again|finally|super|real|holding|holds|hold|held|holdin|steadily|consistently|constantly|stable|rock steady|even",
+    role.only,
+  ],
+  [
+    "no wait|wait no|scratch|sorry|i mean|correction|make that|make it|meant|should say|typo|my bad|oops|whoops|woops|actually no|hang on|hold on|wait|nope|rather|no sorry|sorry no|er no|no actually|strike|change that to|change it to|not|no make it|no make that|or rather|excuse me|let me correct|correcting|fix that|fix|i said|that was wrong|wrong|misread|mis read|mistyped|fat fingered|fat finger|sry|scuse me|that should be|that should read|should have been|was supposed to be|let me fix|lemme fix|amend|wait actually|no thats|oh sorry|oh wait|disregard|no it was|no its|no that was|no it is|no im sorry|nah|no wait make that|actually its|i meant",
+    role.correct,
+  ],
   ["after|later|past|into|in|since|at the|mark|following|by", role.after],
 ];

@@ -1,0 +1,243 @@
+import type { Draft } from "./draft.ts";
+import { type Item, itemKind } from "./item.ts";
+import { type Between, between, rolesBefore } from "./relate.ts";
+import { role } from "./word.ts";
+
+function alive(drafts: readonly Draft[]): Draft[] {
+  return drafts.filter((draft) => !draft.gone);
+}
+
+function sameDimension(left: Draft, right: Draft): boolean {
+  return (
+    left.unit === undefined ||
+    right.unit === undefined ||
+    left.unit.dimension === right.unit.dimension
+  );
+}
+
+/** The second value brings no label of its own that would make it another measurement. */
+function unlabelled(items: readonly Item[], left: Draft, right: Draft): boolean {
+  for (const index of right.before) {
+    const item = items[index];
+    if (item === undefined) continue;
+    if (item.kind === itemKind.points || item.kind === itemKind.subject) return false;
+    if (item.label?.place !== undefined && item.label.place !== left.place) return false;
+    if (item.label?.quantity !== undefined && item.label.quantity !== left.named) return false;
+    if (
+      item.label?.rating !== undefined ||
+      item.label?.state !== undefined ||
+      item.label?.thing !== undefined
+    )
+      return false;
+  }
+  return true;
+}
+
+/** What the first value said holds for the second where it says nothing itself. */
+export function inherit(left: Draft, right: Draft): void {
+  if (right.named === undefined && right.hint === undefined) {
+    right.named = left.named;
+    right.hint = left.hint;
+  }
+  right.place ??= left.place;
+  right.points ??= left.points;
+  right.grounded = right.grounded || (right.points === left.points && left.grounded);
+  right.subject ??= left.subject;
+  right.kind ??= left.kind;
+  right.action ??= left.action;
+  right.component = right.component || left.component;
+  right.thing ??= left.thing;
+  right.state ??= left.state;
+  if (right.unit === undefined) right.unit = left.unit;
+  if (left.unit === undefined && sameDimension(left, right)) left.unit = right.unit;
+}
+
+function corrected(items: readonly Item[], left: Draft, right: Draft, gap: Between): boolean {
+  if (!gap.bare || gap.strong || gap.empty) return false;
+  const middle = items.slice(left.index + 1, right.index);
+  if (middle.length === 1 && middle[0]?.text === "not") return false;
+  const no = middle.some((item) => item.text === "no");
+  if (!no && (gap.roles & role.correct) === 0) return false;
+  return sameDimension(left, right);
+}
+
+/** "four ten no four fifteen": only the last stands. */
+function correctWithin(drafts: readonly Draft[], items: readonly Item[]): void {
+  const list = alive(drafts);
+  list.forEach((right, order) => {
+    const left = list[order - 1];
+    if (left === undefined || left.gone) return;
+    if (!corrected(items, left, right, between(items, left, right))) return;
+    if (!unlabelled(items, left, right)) return;
+    inherit(left, right);
+    right.before = [...left.before, ...right.before];
+    left.gone = true;
+    const item = items[left.index];
+    if (item !== undefined) item.owner = "<value> no <value>";
+  });
+}
+
+/** "thirteen or thirty meg": two likely values are one question. */
+function choices(drafts: readonly Draft[], items: readonly Item[]): void {
+  const list = alive(drafts);
+  list.forEach((right, order) => {
+    const left = list[order - 1];
+    if (left === undefined) return;
+    const gap = between(items, left, right);
+    if ((gap.roles & role.or) === 0 || !gap.bare || gap.strong || !sameDimension(left, right))
+      return;
+    inherit(left, right);
+    left.question = "choice";
+    right.question = "choice";
+  });
+}
+
+function isRange(
+  items: readonly Item[],
+  left: Draft,
+  right: Draft,
+  gap: Between,
+  before: number,
+): boolean {
+  if (gap.strong || gap.carriers || !sameDimension(left, right)) return false;
+  if (Number.isNaN(left.value) || Number.isNaN(right.value)) return false;
+  if (gap.dash)
+    return left.value < right.value && left.unit === undefined && !tableRow(items, left);
+  if ((before & role.between) !== 0 && (gap.roles & role.conjunction) !== 0 && gap.bare)
+    return true;
+  return (gap.roles & role.to) !== 0 && gap.bare && right.index === left.index + 2;
+}
+
+/** "1 - 1.22G" on a line of its own: a row of a table. */
+function tableRow(items: readonly Item[], left: Draft): boolean {
+  const before = items[left.index - 1];
+  const dash = items[left.index + 1];
+  return (
+    (before === undefined || before.kind === itemKind.line) &&
+    dash?.glued === false &&
+    Number.isInteger(left.value) &&
+    left.value <= 12
+  );
+}
+
+function arrow(items: readonly Item[], left: Draft): boolean {
+  const next = items[left.index + 1];
+  return next?.text === "→" || next?.text === "down" || next?.text === "up";
+}
+
+function merge(items: readonly Item[], left: Draft, right: Draft): void {
+  inherit(left, right);
+  right.before = [...left.before, ...left.behind, ...right.before];
+  right.after ??= left.after;
+  right.rating ??= left.rating;
+  right.plate = right.plate || left.plate;
+  right.lasting ??= left.lasting;
+  left.gone = true;
+  const item = items[left.index];
+  if (item !== undefined) item.owner = "<value> to <value>";
+}
+
+/** Ranges and changes: two values that are one reading. */
+function joined(drafts: readonly Draft[], items: readonly Item[]): void {
+  const list = alive(drafts);
+  list.forEach((right, order) => {
+    const left = list[order - 1];
+    if (left === undefined || left.gone || left.question !== undefined) return;
+    const gap = between(items, left, right);
+    const previous = list[order - 2];
+    const before = rolesBefore(
+      items,
+      left,
+      previous === undefined || previous.gone ? 0 : previous.index + 1,
+    );
+    const range = isRange(items, left, right, gap, before);
+    if (range && !gap.dash && (changes(left, right, before) || arrow(items, left)))
+      return series(items, left, right);
+    if (range) {
+      merge(items, left, right);
+      right.high = Math.max(left.value, right.value);
+      right.value = Math.min(left.value, right.value);
+      return;
+    }
+    if (changed(items, left, right, gap, before)) series(items, left, right);
+  });
+}
+
+function changes(left: Draft, right: Draft, before: number): boolean {
+  return (before & role.change) !== 0 || left.series !== undefined || right.after !== undefined;
+}
+
+function series(items: readonly Item[], left: Draft, right: Draft): void {
+  right.series = [...(left.series ?? [left.value]), right.value];
+  merge(items, left, right);
+  right.earlier = false;
+}
+
+const verbs = role.change | role.now | role.is;
+
+/** "started at nine and it's at 24.5 now", "was 26 and … it's at 14", "ramped up 4, 8, 12.6 A". */
+function changed(
+  items: readonly Item[],
+  left: Draft,
+  right: Draft,
+  gap: Between,
+  before: number,
+): boolean {
+  if (
+    !sameDimension(left, right) ||
+    !unlabelled(items, left, right) ||
+    left.rating !== undefined ||
+    right.rating !== undefined
+  )
+    return false;
+  if (Number.isNaN(left.value) || Number.isNaN(right.value)) return false;
+  if (left.state !== undefined && (before & role.change) === 0) return false;
+  const held = since(items, left, right);
+  if ((left.earlier && !held) || right.earlier) return false;
+  const begun = (before & role.change) !== 0 || left.series !== undefined;
+  if (begun && (gap.list || (gap.roles & (role.then | role.change | role.now)) !== 0)) return true;
+  if (begun && !gap.strong && (gap.roles & verbs) !== 0) return true;
+  if (
+    right.after !== undefined &&
+    left.after === undefined &&
+    vacuumLike(left, right) &&
+    !gap.strong
+  )
+    return (gap.roles & (role.is | role.now | role.change)) !== 0 || held;
+  if (!right.now && (gap.roles & role.change) === 0 && !held)
+    return wasThen(items, left, right, gap);
+  return (gap.roles & verbs) !== 0 && !gap.list;
+}
+
+function vacuumLike(left: Draft, right: Draft): boolean {
+  const dimension = left.unit?.dimension ?? right.unit?.dimension;
+  return dimension === "low_pressure" || dimension === "pressure" || left.named === "vacuum";
+}
+
+function since(items: readonly Item[], left: Draft, right: Draft): boolean {
+  for (let i = left.index + 1; i < right.index; i++)
+    if (items[i]?.text === "since" || items[i]?.text === "lunch") return true;
+  return (
+    left.before.length >= 0 &&
+    items.slice(0, left.index).some((item) => item.text === "nitrogen") &&
+    !left.earlier &&
+    items.slice(left.index, right.index).some((item) => item.text === "came")
+  );
+}
+
+/** "was twenty six and after I opened the valve it's at fourteen" */
+function wasThen(items: readonly Item[], left: Draft, right: Draft, gap: Between): boolean {
+  let was = false;
+  for (let i = Math.max(0, left.index - 3); i < left.index; i++)
+    if (items[i]?.text === "was" || items[i]?.text === "had") was = true;
+  if (!was || gap.strong) return false;
+  return items
+    .slice(left.index + 1, right.index)
+    .some((item) => item.text === "after" || item.text === "then");
+}
+
+export function chain(drafts: readonly Draft[], items: readonly Item[]): void {
+  correctWithin(drafts, items);
+  choices(drafts, items);
+  joined(drafts, items);
+}

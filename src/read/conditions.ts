@@ -1,0 +1,106 @@
+import type { Draft } from "./draft.ts";
+import { type Item, itemKind } from "./item.ts";
+import type { Setting } from "./settle.ts";
+import { role } from "./word.ts";
+
+/** Test voltages that insulation testers have. */
+const testVoltages: readonly number[] = [
+  25, 50, 100, 125, 250, 500, 600, 1000, 1500, 2000, 2500, 3000, 5000, 10000, 15000,
+];
+
+function isTestVoltage(draft: Draft, items: readonly Item[], setting: Setting): boolean {
+  if (
+    draft.points !== undefined &&
+    draft.before.some((index) => items[index]?.kind === itemKind.points)
+  )
+    return false;
+  if (draft.place !== undefined || draft.rating !== undefined || draft.over) return false;
+  const volts =
+    draft.unit?.dimension === "voltage"
+      ? draft.value * draft.unit.factor
+      : draft.unit === undefined
+        ? draft.value
+        : Number.NaN;
+  if (!testVoltages.includes(volts)) return false;
+  if (draft.unit !== undefined) return setting.insulation;
+  const before = items[draft.index - 1];
+  if (before?.text === "@" || (before?.roles ?? 0) & role.preposition)
+    return setting.insulation && draft.before.length === 0;
+  return (
+    setting.insulation &&
+    draft.value >= 250 &&
+    draft.before.length === 0 &&
+    items[draft.index + 1] === undefined
+  );
+}
+
+function isTestTemperature(draft: Draft, setting: Setting): boolean {
+  if (!setting.insulation && !setting.winding) return false;
+  const winding =
+    draft.named === "winding_resistance" ||
+    draft.named === "insulation_resistance" ||
+    (draft.thing === "compressor" && draft.place === undefined);
+  const warm =
+    draft.unit?.dimension === "temperature" ||
+    (draft.unit === undefined && draft.place === "shell");
+  return warm && (draft.place === "shell" || winding);
+}
+
+function celsius(draft: Draft, units: "us" | "si"): number {
+  const figure = draft.unit?.figure;
+  const si = figure === "C" || ((figure === undefined || figure === "degrees") && units === "si");
+  const value = figure === "K" ? draft.value - 273.15 : si ? draft.value : (draft.value - 32) / 1.8;
+  return Number(value.toPrecision(12));
+}
+
+/** Takes the test voltage and the winding's temperature out of the row of values. */
+export function conditions(
+  drafts: readonly Draft[],
+  items: readonly Item[],
+  setting: Setting,
+  units: "us" | "si",
+): void {
+  const tests = drafts.filter(
+    (draft) =>
+      !draft.gone && !isTestVoltage(draft, items, setting) && !isTestTemperature(draft, setting),
+  );
+  if (tests.length === 0) return;
+  let voltage: number | undefined;
+  let temperature: number | undefined;
+  for (const draft of drafts) {
+    const item = items[draft.index];
+    if (draft.gone || item === undefined) continue;
+    if (isTestVoltage(draft, items, setting)) {
+      voltage = draft.value * (draft.unit?.factor ?? 1);
+      draft.gone = true;
+      item.owner = "test voltage";
+      hand(drafts, draft);
+    } else if (isTestTemperature(draft, setting)) {
+      temperature = celsius(draft, units);
+      draft.gone = true;
+      item.owner = "test temperature";
+    }
+  }
+  for (const draft of tests) {
+    draft.testVoltage = voltage;
+    draft.temperature = temperature;
+  }
+}
+
+/** Labels that were put with the test voltage belong to the next value: "500 volt test W to ground's …". */
+function hand(drafts: readonly Draft[], taken: Draft): void {
+  const at = drafts.indexOf(taken);
+  const next = drafts[at + 1];
+  const left = drafts[at - 1];
+  if (next !== undefined) {
+    next.points ??= taken.points;
+    next.grounded = next.grounded || taken.grounded;
+    next.subject ??= taken.subject;
+    next.named ??= taken.named === "voltage" ? undefined : taken.named;
+    next.component = next.component || taken.component;
+    next.before = [...taken.before, ...taken.behind, ...next.before];
+  } else if (left !== undefined) {
+    left.points ??= taken.points;
+    left.grounded = left.grounded || taken.grounded;
+  }
+}

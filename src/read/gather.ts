@@ -1,0 +1,214 @@
+import { classOf } from "./carrier.ts";
+import { type Draft, draft } from "./draft.ts";
+import { type Item, itemKind } from "./item.ts";
+import { role } from "./word.ts";
+
+/** Where a sentence ends: a full stop, a line, a semicolon. */
+export function isStrongBreak(item: Item): boolean {
+  if (item.kind === itemKind.line) return true;
+  if (item.kind !== itemKind.sign) return false;
+  const { text } = item;
+  return text === "." || text === ";" || text === "!" || text === "?" || text === "…";
+}
+
+/** Where a thought may end: a comma, "and", "then", "but". */
+export function isWeakBreak(item: Item): boolean {
+  if (item.kind === itemKind.sign && (item.text === "," || item.text === "|")) return true;
+  return (item.roles & (role.conjunction | role.then)) !== 0 && item.kind !== itemKind.over;
+}
+
+function isPreposition(item: Item | undefined): boolean {
+  return item !== undefined && (item.roles & (role.preposition | role.to)) !== 0;
+}
+
+function isVerb(item: Item | undefined): boolean {
+  return item !== undefined && ((item.roles & role.is) !== 0 || item.apostrophe);
+}
+
+function skipArticles(items: readonly Item[], i: number): number {
+  let at = i;
+  while ((items[at]?.roles ?? 0) & role.article && classOf(items[at]) === "") at++;
+  return at;
+}
+
+/** What a side already has, by class of carrier. */
+function classesOf(items: readonly Item[], list: readonly number[]): string {
+  let found = "";
+  for (const index of list) found += classOf(items[index]);
+  return found;
+}
+
+/** The gap between two values, and what decides where it is cut. */
+interface Gap {
+  readonly items: readonly Item[];
+  readonly from: number;
+  readonly to: number;
+  readonly left: Draft;
+  /** classes that came before the first value of the sentence: later ones do too */
+  readonly leading: string;
+}
+
+/** First item of the gap that belongs to the value behind it. */
+function cut(gap: Gap): number {
+  const { items, from, to } = gap;
+  for (let i = from; i < to; i++) {
+    const item = items[i];
+    if (item !== undefined && isStrongBreak(item)) return i;
+  }
+  for (let i = from; i < to; i++) {
+    const item = items[i];
+    if (item !== undefined && isWeakBreak(item)) return weakCut(gap, i);
+  }
+  return smoothCut(gap, to);
+}
+
+/** At a comma or "and", labels before it stay left unless they are the next value's own. */
+function weakCut(gap: Gap, at: number): number {
+  const stop = smoothCut(gap, at);
+  return stop < at && verbAhead(gap, stop, at) ? stop : at;
+}
+
+function verbAhead(gap: Gap, from: number, to: number): boolean {
+  for (let i = from; i < to; i++) if (isVerb(gap.items[i])) return true;
+  return false;
+}
+
+/** Without a break: leading labels go left where a preposition or the habit of the sentence says so. */
+function smoothCut(gap: Gap, to: number): number {
+  const { items, left } = gap;
+  const mine = classesOf(items, left.before);
+  let at = gap.from;
+  let taken = "";
+  for (;;) {
+    const preposition = leadsByPreposition(items, at, to);
+    const next = preposition ?? nextCarrier(items, at, to);
+    if (next === undefined) return at;
+    const kind = classOf(items[next]);
+    if (mine.includes(kind) || taken.includes(kind)) return at;
+    if (isVerb(items[next]) || isVerb(items[next + 1])) return at;
+    if (preposition === undefined && !goesLeft(gap, next, kind, taken)) return at;
+    taken += kind;
+    at = next + 1;
+  }
+}
+
+/** "on L2", "at the suction", "of superheat": index of the carrier, if a preposition leads to one. */
+function leadsByPreposition(items: readonly Item[], from: number, to: number): number | undefined {
+  if (!isPreposition(items[from]) || classOf(items[from]) !== "") return undefined;
+  const at = skipArticles(items, from + 1);
+  return at < to && classOf(items[at]) !== "" ? at : undefined;
+}
+
+function nextCarrier(items: readonly Item[], from: number, to: number): number | undefined {
+  const at = skipArticles(items, from);
+  return at < to && classOf(items[at]) !== "" ? at : undefined;
+}
+
+/** Does the sentence put this class of label behind its numbers? */
+function goesLeft(gap: Gap, next: number, kind: string, taken: string): boolean {
+  const item = gap.items[next];
+  if (item === undefined) return false;
+  if (kind === "E")
+    return (
+      item.label === undefined &&
+      (item.roles & role.earlier) !== 0 &&
+      next === gap.from &&
+      gap.left.before.length > 0
+    );
+  if (kind === "G") return true;
+  if (gap.leading.includes(kind)) return false;
+  if (kind === "S" || kind === "N" || kind === "T") return false;
+  const glued = gap.items[next + 1];
+  if (glued?.kind === itemKind.number && glued.glued) return false;
+  if (taken !== "" && kind !== "C") return false;
+  const left = gap.items[gap.left.index];
+  if (left?.unit === undefined && kind !== "R") return suits(item, undefined) && gap.leading === "";
+  return suits(item, left?.unit?.dimension);
+}
+
+/** Can a value in this unit carry the label? */
+function suits(item: Item, dimension: string | undefined): boolean {
+  const { label } = item;
+  if (item.kind === itemKind.points || item.kind === itemKind.unit)
+    return dimension === undefined || electrical(dimension);
+  if (label === undefined || dimension === undefined)
+    return label !== undefined && label.quantity === undefined && label.hint !== undefined;
+  if (label.action !== undefined) return dimension === "mass";
+  if (label.rating !== undefined)
+    return label.quantity === undefined || label.quantity === dimension;
+  if (label.state !== undefined || label.stat !== undefined) return electrical(dimension);
+  if (label.place !== undefined || label.hint !== undefined)
+    return (
+      dimension === "pressure" ||
+      dimension === "temperature" ||
+      (dimension === "voltage" && label.hint === "voltage") ||
+      (dimension === "voltage" && label.place === "dc_bus")
+    );
+  if (label.quantity !== undefined) return namesDimension(label.quantity, dimension);
+  return false;
+}
+
+function electrical(dimension: string): boolean {
+  return dimension === "resistance" || dimension === "current" || dimension === "voltage";
+}
+
+function namesDimension(quantity: string, dimension: string): boolean {
+  if (
+    quantity === "superheat" ||
+    quantity === "subcooling" ||
+    quantity === "temperature_difference" ||
+    quantity === "wet_bulb_temperature"
+  )
+    return dimension === "temperature";
+  if (quantity === "relative_humidity" || quantity === "valve_opening")
+    return dimension === "percent";
+  if (quantity === "static_pressure")
+    return dimension === "inches_of_water" || dimension === "length";
+  if (quantity === "vacuum") return dimension === "low_pressure";
+  if (quantity === "insulation_resistance" || quantity === "winding_resistance")
+    return dimension === "resistance";
+  return quantity === dimension;
+}
+
+function carriers(items: readonly Item[], from: number, to: number): number[] {
+  const list: number[] = [];
+  for (let i = from; i < to; i++) if (classOf(items[i]) !== "") list.push(i);
+  return list;
+}
+
+/** One draft a value, each with the items that speak of it. */
+export function gather(items: readonly Item[], values: readonly number[]): Draft[] {
+  const drafts = values.map((index) => draft(index, items[index]?.value ?? Number.NaN));
+  let leading = "";
+  let sentence = 0;
+  let start = 0;
+  drafts.forEach((now, order) => {
+    const left = drafts[order - 1];
+    let from = left === undefined ? 0 : left.index + 1;
+    if (left !== undefined) {
+      const at = cut({ items, from, to: now.index, left, leading });
+      left.behind = carriers(items, from, at);
+      from = at;
+    }
+    const breaks = lastBreak(items, from, now.index);
+    if (breaks >= 0) {
+      sentence++;
+      leading = "";
+      start = order;
+    }
+    now.before = carriers(items, from, now.index);
+    now.sentence = sentence;
+    if (order === start) leading = classesOf(items, now.before);
+  });
+  const last = drafts[drafts.length - 1];
+  if (last !== undefined) last.behind = carriers(items, last.index + 1, items.length);
+  return drafts;
+}
+
+function lastBreak(items: readonly Item[], from: number, to: number): number {
+  for (let i = to - 1; i >= from; i--) {
+    const item = items[i];
+    if (item !== undefined && isStrongBreak(item)) return i;
+  }
+  return -1;
+}

@@ -1,0 +1,253 @@
+import { inherit } from "./chain.ts";
+import type { Context } from "./context.ts";
+import type { Draft } from "./draft.ts";
+import { type Item, itemKind } from "./item.ts";
+import { quantityOf, unitCalled } from "./kinds.ts";
+import { fromContext } from "./recall.ts";
+import { between } from "./relate.ts";
+import { byUnit, resistanceOf, type Setting } from "./settle.ts";
+import { role } from "./word.ts";
+
+/** P for points, L for a place, S for a subject alone, "" for a bare number. */
+export function shapeOf(draft: Draft): string {
+  if (draft.points !== undefined || draft.grounded) return "P";
+  if (draft.place !== undefined) return "L";
+  return draft.subject !== undefined ? "S" : "";
+}
+
+function habitUnit(draft: Draft, context: Context): void {
+  if (draft.quantity === undefined || draft.unit !== undefined) return;
+  const last = [...context.readings]
+    .reverse()
+    .find((reading) => reading.quantity === draft.quantity && reading.figure.unit !== "");
+  const { habit } = quantityOf(draft.quantity);
+  const figure =
+    last !== undefined && sameWorld(draft, last.figure.unit)
+      ? last.figure.unit
+      : habit?.[context.units];
+  if (figure === undefined) return;
+  draft.unit = unitCalled(figure);
+  draft.assumedUnit = true;
+}
+
+function sameWorld(draft: Draft, figure: string): boolean {
+  return (
+    draft.quantity !== undefined &&
+    unitCalled(figure)?.dimension === quantityOf(draft.quantity).dimensions[0]
+  );
+}
+
+/** By its own unit or its own words. */
+function own(draft: Draft, setting: Setting, context: Context): void {
+  if (draft.unit !== undefined) {
+    draft.quantity = byUnit(draft, setting);
+    return;
+  }
+  if (draft.over) {
+    if (draft.named === "diode_drop" || setting.diode) draft.quantity = "diode_drop";
+    else if (
+      draft.points !== undefined ||
+      draft.grounded ||
+      draft.component ||
+      draft.named !== undefined
+    )
+      draft.quantity = resistanceOf(draft, undefined, setting);
+    return;
+  }
+  if (draft.named !== undefined && !(draft.component && draft.named === "resistance")) {
+    draft.quantity =
+      draft.named === "insulation_resistance" || draft.named === "winding_resistance"
+        ? resistanceOf(draft, undefined, setting)
+        : draft.named;
+    if (draft.named === "resistance")
+      draft.quantity = resistanceOf(draft, unitCalled("ohm"), setting);
+    if (draft.named === "voltage" || draft.named === "diode_drop") draft.unit = unitCalled("V");
+    return;
+  }
+  if (draft.hint !== undefined) draft.quantity = draft.hint;
+  else if (draft.place === "liquid") draft.quantity = liquid(draft, context);
+}
+
+/** "liquid 344" is a pressure, "liq 106" a temperature; between them nobody knows. */
+function liquid(draft: Draft, context: Context): Draft["quantity"] {
+  if (context.units === "si") return draft.value > 70 ? undefined : undefined;
+  if (draft.value > 165) return "pressure";
+  return draft.value < 130 ? "temperature" : undefined;
+}
+
+function copyKind(from: Draft, to: Draft): void {
+  to.quantity = from.quantity;
+  if (to.unit === undefined) {
+    to.unit = from.unit;
+    to.assumedUnit = from.assumedUnit;
+  }
+}
+
+/** A row of values without labels between: what the one says holds for the other. */
+function alongLists(list: readonly Draft[], items: readonly Item[]): void {
+  for (let i = list.length - 2; i >= 0; i--) {
+    const left = list[i];
+    const right = list[i + 1];
+    if (left === undefined || right === undefined || right.quantity === undefined) continue;
+    if (left.unit !== undefined || (left.named !== undefined && left.named !== right.quantity))
+      continue;
+    if (left.quantity !== undefined && left.quantity !== right.quantity) continue;
+    const gap = between(items, left, right);
+    if (
+      (gap.list || gap.empty) &&
+      right.unit !== undefined &&
+      right.ownUnit &&
+      right.before.length === 0
+    )
+      copyKind(right, left);
+  }
+  for (let i = 1; i < list.length; i++) {
+    const left = list[i - 1];
+    const right = list[i];
+    if (left === undefined || right === undefined || left.quantity === undefined) continue;
+    const gap = between(items, left, right);
+    if (!gap.list && !gap.empty) continue;
+    if (right.unit !== undefined && right.quantity !== left.quantity) continue;
+    if (right.before.length > 0 || left.rating !== undefined) continue;
+    if (right.quantity === undefined) copyKind(left, right);
+    right.subject ??= left.subject;
+    right.state ??= left.state;
+    right.kind ??= left.kind;
+    right.component = right.component || left.component;
+    right.place ??= left.place;
+  }
+}
+
+/** Same shape in the same message: what the one is, the other is. */
+function alongShapes(list: readonly Draft[], items: readonly Item[]): void {
+  list.forEach((draft, order) => {
+    if (draft.quantity !== undefined || draft.unit !== undefined) return;
+    const shape = shapeOf(draft);
+    const before = list
+      .slice(0, order)
+      .reverse()
+      .find((other) => other.quantity !== undefined && likeShape(other, draft, shape));
+    const behind = list
+      .slice(order + 1)
+      .find(
+        (other) =>
+          other.quantity !== undefined &&
+          other.unit !== undefined &&
+          likeShape(other, draft, shape),
+      );
+    if (shape === "P") {
+      const word = wordBefore(items, list, order);
+      const source = before ?? behind;
+      if (source !== undefined) return copyKind(source, draft);
+      if (word !== undefined) copyKind(word, draft);
+      return;
+    }
+    if (shape === "S" && before !== undefined) return copyKind(before, draft);
+    if (shape === "S" && behind !== undefined) return copyKind(behind, draft);
+    const left = list[order - 1];
+    if (shape === "" && left?.quantity !== undefined && continues(draft, left, items)) {
+      copyKind(left, draft);
+      if (draft.earlier || left.earlier || draft.after !== undefined || draft.now)
+        inherit(left, draft);
+    }
+    const right = list[order + 1];
+    if (
+      draft.quantity === undefined &&
+      shape === "" &&
+      right?.quantity !== undefined &&
+      draft.named === undefined &&
+      contrasts(draft, right, items)
+    )
+      copyKind(right, draft);
+  });
+}
+
+function likeShape(a: Draft, b: Draft, shape: string): boolean {
+  if (shapeOf(a) !== shape || a.rating !== undefined) return false;
+  if (shape !== "P") return true;
+  return (a.points?.[0]?.length ?? 0) === (b.points?.[0]?.length ?? 0) || a.grounded !== b.grounded;
+}
+
+/** A quantity word earlier in the message, the nearest value's own. */
+function wordBefore(
+  _items: readonly Item[],
+  list: readonly Draft[],
+  order: number,
+): Draft | undefined {
+  for (let i = order - 1; i >= 0; i--)
+    if (list[i]?.quantity !== undefined && list[i]?.rating === undefined) return list[i];
+  return undefined;
+}
+
+function continues(draft: Draft, left: Draft, items: readonly Item[]): boolean {
+  if (draft.rating !== undefined || left.rating !== undefined) return true;
+  if (draft.earlier || draft.now || left.earlier || draft.after !== undefined) return true;
+  if (draft.behind.length + draft.before.length > 0 && draft.state !== undefined) return true;
+  const gap = between(items, left, draft);
+  return (gap.roles & (role.then | role.is | role.correct | role.change)) !== 0 && !gap.carriers;
+}
+
+function contrasts(draft: Draft, right: Draft, items: readonly Item[]): boolean {
+  if (draft.rating !== undefined || draft.earlier || draft.after !== undefined) return true;
+  const gap = between(items, draft, right);
+  return right.rating !== undefined || gap.bare;
+}
+
+/** Legs with a value that only volts have: "L1-L2 481". */
+function byPlausibility(draft: Draft): void {
+  if (draft.quantity !== undefined || draft.unit !== undefined || draft.over) return;
+  const pair = draft.points?.[0];
+  if (pair === undefined || pair.length !== 2) return;
+  const legs =
+    pair.every((point) => /^(?:L\d|N|phase [ABC]|ground)$/.test(point)) && !pair.includes("ground");
+  const pins = pair.every((point) => /^(?:[CSRUVW]|T\d)$/.test(point));
+  if (legs && draft.value >= 90 && draft.value <= 700) draft.quantity = "voltage";
+  else if (pins && draft.value < 60) draft.quantity = "winding_resistance";
+  if (draft.quantity !== undefined) draft.assumedQuantity = true;
+}
+
+/** The subject named last holds on, until another part of the machine is spoken of. */
+function subjects(list: readonly Draft[], items: readonly Item[]): void {
+  let last: string | undefined;
+  for (const draft of list) {
+    if (draft.subject !== undefined) last = draft.subject;
+    else if (
+      draft.thing !== undefined &&
+      last !== undefined &&
+      !last.startsWith("circuit") &&
+      !/-\d/.test(last) &&
+      !(draft.thing === "compressor" && last.startsWith("compressor"))
+    )
+      last = undefined;
+    else draft.subject = last;
+  }
+  const only = new Set(
+    list.map((draft) => draft.subject).filter((subject) => subject !== undefined),
+  );
+  const end = list[list.length - 1];
+  const [one] = only;
+  if (
+    only.size === 1 &&
+    one !== undefined &&
+    end?.behind.some((index) => items[index]?.kind === itemKind.subject) === true
+  )
+    for (const draft of list) draft.subject ??= one;
+}
+
+/** Gives each draft its quantity and its unit, from itself, its neighbours, the message, the job. */
+export function infer(
+  drafts: readonly Draft[],
+  items: readonly Item[],
+  setting: Setting,
+  context: Context,
+): void {
+  const list = drafts.filter((draft) => !draft.gone);
+  for (const draft of list) own(draft, setting, context);
+  alongLists(list, items);
+  alongShapes(list, items);
+  subjects(list, items);
+  for (const draft of list) if (draft.quantity === undefined) fromContext(draft, items, context);
+  for (const draft of list) byPlausibility(draft);
+  alongShapes(list, items);
+  for (const draft of list) habitUnit(draft, context);
+}

@@ -1,0 +1,178 @@
+import type { Assumed, Reading, Relation, Span } from "../model.ts";
+import type { Draft } from "./draft.ts";
+import { type Item, itemKind } from "./item.ts";
+import { quantityOf, unitCalled } from "./kinds.ts";
+import type { Note } from "./note.ts";
+
+/** In the quantity's canonical unit. */
+export function canonical(draft: Draft, number: number, units: "us" | "si"): number {
+  const { unit } = draft;
+  if (unit === undefined || draft.quantity === undefined) return number;
+  const quantity = quantityOf(draft.quantity);
+  const row = unit.figure === "degrees" ? (unitCalled(units === "us" ? "F" : "C") ?? unit) : unit;
+  const offset = quantity.difference === true ? 0 : (row.offset ?? 0);
+  const negative = unit.figure === "inHg" && number > 0 ? -1 : 1;
+  return clean(negative * number * row.factor + offset);
+}
+
+function clean(value: number): number {
+  return Number(value.toPrecision(12));
+}
+
+/** Points as a reading holds them: a single point of an insulation test is to ground. */
+function pointsOf(draft: Draft, points: readonly string[]): readonly string[] {
+  if (points.length !== 1) return points;
+  if (
+    draft.quantity === "insulation_resistance" ||
+    (draft.grounded && draft.quantity === "voltage")
+  )
+    return [points[0] ?? "", "ground"];
+  return points;
+}
+
+function spansOf(note: Note, draft: Draft): Span[] {
+  const indexes = [...draft.before, draft.index, ...draft.behind].sort((a, b) => a - b);
+  const spans: [number, number][] = [];
+  for (const index of indexes) {
+    const item = note.items[index];
+    if (item === undefined) continue;
+    const last = spans[spans.length - 1];
+    if (last !== undefined && note.text.slice(last[1], item.from).trim().length <= 3)
+      last[1] = Math.max(last[1], item.to);
+    else spans.push([item.from, item.to]);
+  }
+  return spans;
+}
+
+function relationOf(item: Item | undefined, draft: Draft): Relation {
+  if (draft.over) return ">";
+  if (!Number.isNaN(draft.high)) return "in";
+  return item?.relation ?? "=";
+}
+
+function assumedOf(draft: Draft, points: readonly string[] | undefined): Assumed[] {
+  const list: Assumed[] = [];
+  if (draft.assumedUnit) list.push("unit");
+  if (draft.assumedQuantity) list.push("quantity");
+  if (
+    draft.assumedPoints ||
+    (points?.length === 2 && draft.points?.[0]?.length === 1 && !draft.grounded)
+  )
+    list.push("points");
+  return list;
+}
+
+/** The number in the technician's own digits: as typed, or the figure of the words. */
+function numberText(note: Note, item: Item | undefined, draft: Draft): string {
+  if (draft.over) return "over range";
+  if (item === undefined || item.kind !== itemKind.number) return String(draft.value);
+  const typed = note.text.slice(item.from, item.numberTo);
+  if (
+    !item.spoken &&
+    /^[-+]?[\d.,]+$/.test(typed) &&
+    Number.isNaN(draft.high) &&
+    !typed.includes(",")
+  )
+    return typed.startsWith(".") ? `0${typed}` : typed;
+  return String(clean(draft.value));
+}
+
+function plausible(draft: Draft, value: number): boolean {
+  if (draft.quantity === undefined) return true;
+  const range = quantityOf(draft.quantity).plausible;
+  if (range === undefined) return true;
+  if (draft.quantity === "pressure" && draft.place === "suction" && value > 4.2e6) return false;
+  return value >= range[0] && value <= range[1];
+}
+
+function optional(draft: Draft): Partial<Reading> {
+  const insulation =
+    draft.quantity === "insulation_resistance" || draft.quantity === "winding_resistance";
+  const timed =
+    draft.quantity !== "mass" && draft.quantity !== "current" && draft.quantity !== "fault_code";
+  const kind =
+    draft.quantity === "voltage" || draft.quantity === "current"
+      ? (draft.unit?.kind ?? draft.kind)
+      : undefined;
+  const reference =
+    draft.quantity === "pressure" ? (draft.unit?.reference ?? draft.reference) : undefined;
+  return {
+    ...(draft.after !== undefined && timed ? { after_s: clean(draft.after) } : {}),
+    ...(draft.lasting !== undefined ? { for_s: clean(draft.lasting) } : {}),
+    ...(draft.place !== undefined ? { at: draft.place } : {}),
+    ...(draft.state !== undefined &&
+    (draft.quantity === "current" ||
+      draft.quantity === "voltage" ||
+      draft.quantity === "power" ||
+      draft.quantity === "frequency")
+      ? { state: draft.state }
+      : {}),
+    ...(draft.stat !== undefined && draft.rating === undefined ? { stat: draft.stat } : {}),
+    ...(kind !== undefined ? { kind } : {}),
+    ...(reference !== undefined ? { reference } : {}),
+    ...(draft.testVoltage !== undefined &&
+    draft.quantity === "insulation_resistance" &&
+    draft.rating === undefined
+      ? { test_voltage: draft.testVoltage }
+      : {}),
+    ...(draft.temperature !== undefined && insulation && draft.rating === undefined
+      ? { temperature: draft.temperature }
+      : {}),
+    ...(draft.action !== undefined && draft.quantity === "mass" && draft.rating === undefined
+      ? { action: draft.action }
+      : {}),
+    ...(draft.rating !== undefined ? { rating: draft.rating } : {}),
+    ...(draft.subject !== undefined ? { subject: draft.subject } : {}),
+    ...(draft.earlier ? { earlier: true as const } : {}),
+    ...(draft.corrects ? { corrects: true as const } : {}),
+    ...(draft.measuredAt !== undefined ? { measured_at: draft.measuredAt } : {}),
+  };
+}
+
+function one(note: Note, draft: Draft, points: readonly string[] | undefined): Reading | undefined {
+  if (draft.quantity === undefined) return undefined;
+  const { units } = note.context;
+  const item = note.items[draft.index];
+  const full = points === undefined ? undefined : pointsOf(draft, points);
+  const value = draft.over ? null : canonical(draft, draft.value, units);
+  const spans = spansOf(note, draft);
+  const figure =
+    draft.unit?.figure === "degrees" ? (units === "us" ? "F" : "C") : (draft.unit?.figure ?? "");
+  return {
+    quantity: draft.quantity,
+    relation: relationOf(item, draft),
+    value,
+    unit: quantityOf(draft.quantity).unit,
+    ...(Number.isNaN(draft.high) ? {} : { high: canonical(draft, draft.high, units) }),
+    ...(draft.over ? { over_range: true as const } : {}),
+    ...(draft.series !== undefined
+      ? { series: draft.series.map((step) => canonical(draft, step, units)) }
+      : {}),
+    ...(full !== undefined ? { points: full } : {}),
+    ...optional(draft),
+    ...(value !== null && !plausible(draft, value) ? { doubtful: true as const } : {}),
+    said: spans.map(([from, to]) => note.text.slice(from, to)).join(" "),
+    spans,
+    assumed: assumedOf(draft, full),
+    figure: { number: numberText(note, item, draft), unit: figure },
+    rule: "<label> <number> <unit>",
+  };
+}
+
+/** The readings that a draft stands for: one for each of its points, or as many as were said. */
+export function make(note: Note, draft: Draft): Reading[] {
+  const out: Reading[] = [];
+  const list: (readonly string[] | undefined)[] =
+    draft.points === undefined || draft.points.length === 0 ? [undefined] : [...draft.points];
+  if (list[0] === undefined && draft.count > 1) {
+    const leads = draft.quantity === "insulation_resistance";
+    list.length = 0;
+    for (let i = 1; i <= draft.count; i++) list.push(leads ? [`lead ${i}`] : undefined);
+    if (leads) draft.assumedPoints = true;
+  }
+  for (const points of list) {
+    const reading = one(note, draft, points);
+    if (reading !== undefined) out.push(reading);
+  }
+  return out;
+}

@@ -1,0 +1,82 @@
+import { chain } from "./chain.ts";
+import { conditions } from "./conditions.ts";
+import { correct } from "./correct.ts";
+import { describe } from "./describe.ts";
+import type { Draft } from "./draft.ts";
+import { gather } from "./gather.ts";
+import { infer } from "./infer.ts";
+import { itemKind } from "./item.ts";
+import { unitCalled } from "./kinds.ts";
+import { make } from "./make.ts";
+import type { Note } from "./note.ts";
+import { question } from "./question.ts";
+import { relate } from "./relate.ts";
+import { repeat } from "./repeat.ts";
+import { settingOf } from "./setting.ts";
+import { share, shareRows } from "./share.ts";
+import { type Found, valuesOf } from "./values.ts";
+
+function begin(note: Note, draft: Draft, found: Found): void {
+  const item = note.items[draft.index];
+  if (item === undefined) return;
+  draft.over = item.kind === itemKind.over;
+  draft.same =
+    found.zero === undefined && item.kind !== itemKind.over && item.kind !== itemKind.number;
+  draft.unit = item.kind === itemKind.number ? item.unit : undefined;
+  draft.ownUnit = draft.unit !== undefined;
+  if (item.unit?.settles !== undefined) draft.hint = undefined;
+  if (found.zero === undefined) return;
+  draft.zero = true;
+  draft.value = 0;
+  if (found.zero !== "?") draft.unit = unitCalled(found.zero);
+}
+
+/** A zero in words counts where it has a place; "no volts … zero amps" is said twice, read once. */
+function zeros(drafts: readonly Draft[], note: Note): void {
+  drafts.forEach((draft, order) => {
+    if (!draft.zero) return;
+    const next = drafts[order + 1];
+    const placed = draft.points !== undefined || draft.place !== undefined || draft.grounded;
+    if (next !== undefined && !next.gone && next.value === 0 && next.sentence === draft.sentence) {
+      next.points ??= draft.points;
+      next.place ??= draft.place;
+      next.subject ??= draft.subject;
+      draft.gone = true;
+    } else if (!placed) draft.gone = true;
+    if (!draft.gone && draft.unit === undefined) {
+      const volts = note.items.some(
+        (item) => item.unit?.figure === "V" || item.label?.quantity === "voltage",
+      );
+      if (volts && placed) draft.unit = unitCalled("V");
+      else draft.gone = true;
+    }
+  });
+}
+
+/** All values of the message, read: what they are goes into `note.readings`, the rest is asked or unread. */
+export function measure(note: Note): void {
+  const { items } = note;
+  const found = valuesOf(items);
+  if (found.length === 0) return;
+  const drafts = gather(
+    items,
+    found.map((value) => value.index),
+  );
+  drafts.forEach((draft, order) => {
+    const value = found[order];
+    if (value !== undefined) begin(note, draft, value);
+  });
+  describe(drafts, items, note.plain);
+  zeros(drafts, note);
+  shareRows(drafts, items);
+  const setting = settingOf(items, drafts, note.context);
+  relate(drafts, items);
+  conditions(drafts, items, setting, note.context.units);
+  chain(drafts, items);
+  correct(note, drafts);
+  repeat(note, drafts);
+  infer(drafts, items, setting, note.context);
+  share(drafts, items);
+  question(note, drafts);
+  for (const draft of drafts) if (!draft.gone) note.readings.push(...make(note, draft));
+}

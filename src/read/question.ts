@@ -1,0 +1,126 @@
+import type { Draft } from "./draft.ts";
+import { type Item, itemKind } from "./item.ts";
+import type { Note } from "./note.ts";
+import { role } from "./word.ts";
+
+/** Does the number look like a measurement, or is it talk between people? */
+function looksMeasured(note: Note, draft: Draft): boolean {
+  if (
+    draft.question !== undefined ||
+    draft.points !== undefined ||
+    draft.place !== undefined ||
+    draft.named !== undefined ||
+    draft.hint !== undefined
+  )
+    return true;
+  if (draft.subject !== undefined) return true;
+  if (draft.action !== undefined) return chargeTalk(note.items, draft);
+  const words = note.items.filter(
+    (item) =>
+      item.kind === itemKind.word &&
+      (item.roles &
+        (role.only | role.is | role.article | role.conjunction | role.not | role.about)) ===
+        0,
+  );
+  return words.length === 0 && note.items.length <= 6;
+}
+
+/** "put 3 in", "added three": a charge said with nothing counted behind the number. */
+function chargeTalk(items: readonly Item[], draft: Draft): boolean {
+  const next = items[draft.index + 1];
+  if (next === undefined) return true;
+  return (next.roles !== 0 || next.kind !== itemKind.word) && next.kind !== itemKind.label;
+}
+
+function told(note: Note, draft: Draft): string {
+  const item = note.items[draft.index];
+  if (item === undefined) return "";
+  return item.spoken
+    ? String(Number(draft.value.toPrecision(9)))
+    : note.text.slice(item.from, item.numberTo);
+}
+
+function ask(note: Note, text: string): void {
+  if (note.ask.length === 0) note.ask.push(text);
+}
+
+function unread(note: Note, draft: Draft): void {
+  const item = note.items[draft.index];
+  if (item === undefined) return;
+  item.owner = "asked";
+  note.unread.push([item.from, item.to]);
+  draft.gone = true;
+}
+
+function sayOf(note: Note, draft: Draft): string {
+  const points = draft.points?.[0];
+  const name =
+    points !== undefined
+      ? points.join(" to ")
+      : (draft.subject ?? draft.place?.replace(/_/g, " ") ?? "");
+  return name === "" ? told(note, draft) : `${name} ${told(note, draft)}`;
+}
+
+/** A loose pair ("twenty two nine") counts where a value like it stands beside it. */
+function loose(note: Note, draft: Draft): boolean {
+  const item = note.items[draft.index];
+  if (item?.loose !== true) return false;
+  const like = note.context.readings.some((reading) => {
+    const ratio = draft.value / Number(reading.figure.number);
+    return reading.quantity === draft.quantity && ratio > 0.5 && ratio < 2;
+  });
+  return !like || draft.action !== undefined;
+}
+
+/** Which question, if any, a draft needs. */
+function missing(note: Note, draft: Draft): "unit" | "quantity" | "choice" | undefined {
+  if (draft.question === "choice" || draft.question === "unit" || draft.question === "quantity")
+    return draft.question;
+  if (draft.same || draft.over || draft.zero) return undefined;
+  if (loose(note, draft))
+    return draft.quantity === "mass" || draft.action !== undefined ? "unit" : "choice";
+  if (draft.quantity === undefined)
+    return draft.action !== undefined || draft.rating === "nameplate_charge" ? "unit" : "quantity";
+  if (draft.quantity === "mass" && draft.unit === undefined) return "unit";
+  return undefined;
+}
+
+/** Asks once for what cannot be known, and takes those numbers out of the readings. */
+export function question(note: Note, drafts: readonly Draft[]): void {
+  const open = drafts.filter((draft) => !draft.gone && missing(note, draft) !== undefined);
+  for (const draft of open) {
+    const kind = missing(note, draft);
+    const measured = looksMeasured(note, draft);
+    if (measured && kind !== undefined) askFor(note, open, draft, kind);
+    unread(note, draft);
+  }
+  for (const draft of drafts) if (!draft.gone && draft.quantity === undefined) draft.gone = true;
+}
+
+function askFor(
+  note: Note,
+  open: readonly Draft[],
+  draft: Draft,
+  kind: "unit" | "quantity" | "choice",
+): void {
+  if (kind === "choice") {
+    const both = open
+      .filter((other) => other.question === "choice")
+      .map((other) => told(note, other));
+    ask(
+      note,
+      both.length > 1 ? `${both.join(" or ")}?` : `${sayOf(note, draft)}: say it again, please?`,
+    );
+  } else if (
+    kind === "unit" &&
+    (draft.action !== undefined || draft.quantity === "mass" || draft.rating === "nameplate_charge")
+  ) {
+    ask(
+      note,
+      note.context.units === "si"
+        ? `${told(note, draft)} kg or g?`
+        : `${told(note, draft)} pounds or ounces?`,
+    );
+  } else if (kind === "unit") ask(note, `${sayOf(note, draft)}: in what unit?`);
+  else ask(note, `${sayOf(note, draft)}: what was measured, in what unit?`);
+}

@@ -1,0 +1,116 @@
+import type { Reading } from "../model.ts";
+import type { Context } from "./context.ts";
+import type { Draft } from "./draft.ts";
+import type { Item } from "./item.ts";
+import { unitCalled } from "./kinds.ts";
+import { role } from "./word.ts";
+
+function isPair(points: readonly string[] | undefined): boolean {
+  return points !== undefined && points.length === 2 && !points.includes("ground");
+}
+
+function ratio(value: number, reading: Reading): number {
+  const figure = Number(reading.figure.number);
+  if (Number.isNaN(figure) || figure === 0 || value === 0) return 1;
+  return Math.abs(value / figure);
+}
+
+/** The most recent reading of each quantity. */
+function latest(context: Context): Reading[] {
+  const found = new Map<string, Reading>();
+  for (let i = context.readings.length - 1; i >= 0; i--) {
+    const reading = context.readings[i];
+    if (reading !== undefined && reading.rating === undefined && !found.has(reading.quantity))
+      found.set(reading.quantity, reading);
+  }
+  return [...found.values()];
+}
+
+function sameShape(draft: Draft, reading: Reading): boolean {
+  const points = draft.points?.[0];
+  if (points !== undefined) {
+    if (reading.points === undefined) return false;
+    if (reading.quantity === "diode_drop") return true;
+    return isPair(points) === isPair(reading.points);
+  }
+  if (draft.subject !== undefined && reading.subject !== undefined) return true;
+  return points === undefined;
+}
+
+/** The unit that brings the value closest to what was read before; undefined where two could. */
+function unitFor(draft: Draft, like: Reading, context: Context): string | undefined {
+  const units = new Map<string, Reading>();
+  for (const reading of context.readings)
+    if (reading.quantity === like.quantity && reading.figure.unit !== "")
+      units.set(reading.figure.unit, reading);
+  const last = like.figure.unit;
+  if (units.size < 2) return last;
+  const own = ratio(draft.value, like);
+  if (own > 1 / 30 && own < 30) return last;
+  for (const [unit, reading] of units) {
+    const other = ratio(draft.value, reading);
+    if (unit !== last && other > 1 / 3 && other < 3) return undefined;
+  }
+  return last;
+}
+
+function adopt(draft: Draft, reading: Reading, context: Context): void {
+  const unit = unitFor(draft, reading, context);
+  if (unit === undefined) {
+    draft.question = "unit";
+    return;
+  }
+  draft.quantity = reading.quantity;
+  draft.unit = unitCalled(unit);
+  draft.assumedUnit = draft.unit !== undefined;
+  draft.testVoltage ??= reading.quantity === "insulation_resistance" ? undefined : undefined;
+  if (draft.subject === undefined && reading.subject !== undefined) draft.subject = reading.subject;
+  draft.kind ??= reading.kind;
+}
+
+/** Words of a message that goes on where the last one stopped. */
+function goesOn(items: readonly Item[], draft: Draft): boolean {
+  let roles = 0;
+  for (const item of items) roles |= item.roles;
+  if ((roles & (role.correct | role.now | role.change)) !== 0 || draft.after !== undefined)
+    return true;
+  return items.some(
+    (item) =>
+      item.text === "still" ||
+      item.text === "same" ||
+      item.text === "later" ||
+      item.text === "holding" ||
+      item.text === "again",
+  );
+}
+
+/** What the job's earlier readings make of a number without quantity or unit. */
+export function fromContext(draft: Draft, items: readonly Item[], context: Context): void {
+  if (draft.unit !== undefined || context.readings.length === 0 || Number.isNaN(draft.value))
+    return;
+  const candidates = latest(context);
+  const fitting = candidates.filter((reading) => sameShape(draft, reading));
+  const [first] = fitting;
+  if (first === undefined) return;
+  const labelled = draft.points !== undefined || draft.subject !== undefined;
+  if (!labelled && !goesOn(items, draft)) return;
+  const close = candidates.filter(
+    (reading) => ratio(draft.value, reading) > 1 / 3 && ratio(draft.value, reading) < 3,
+  );
+  const rival =
+    labelled && draft.points !== undefined
+      ? close.find((reading) => reading.quantity !== first.quantity && reading.points !== undefined)
+      : undefined;
+  if (rival !== undefined) {
+    draft.question = "quantity";
+    return;
+  }
+  const far = ratio(draft.value, first);
+  if (!labelled && (far > 30 || far < 1 / 30)) return;
+  adopt(draft, first, context);
+  if (!labelled) {
+    draft.place ??= first.at;
+    if (first.points !== undefined && draft.points === undefined && draft.corrects)
+      draft.points = [first.points];
+  }
+}

@@ -1,0 +1,150 @@
+import type { Relation } from "../model.ts";
+import { classOf } from "./carrier.ts";
+import type { Draft } from "./draft.ts";
+import { isStrongBreak } from "./gather.ts";
+import { type Item, itemKind } from "./item.ts";
+import { role } from "./word.ts";
+
+const filler =
+  role.is |
+  role.article |
+  role.only |
+  role.conjunction |
+  role.preposition |
+  role.now |
+  role.correct |
+  role.then |
+  role.to |
+  role.change |
+  role.about |
+  role.after;
+
+function relationOf(roles: number): Relation | undefined {
+  if ((roles & role.atLeast) !== 0) return ">=";
+  if ((roles & role.atMost) !== 0) return "<=";
+  if ((roles & role.greater) !== 0) return ">";
+  if ((roles & role.less) !== 0) return "<";
+  if ((roles & role.about) !== 0) return "~";
+  return undefined;
+}
+
+/** "over", "about", "<" directly before a number. */
+function relationBefore(items: readonly Item[], index: number): Relation | undefined {
+  for (let i = index - 1; i >= 0 && i >= index - 3; i--) {
+    const item = items[i];
+    if (item === undefined || item.kind === itemKind.number || item.owner !== undefined)
+      return undefined;
+    const found = relationOf(item.roles);
+    if (found === "~" && (item.roles & role.preposition) !== 0 && i !== index - 1) return undefined;
+    if (found !== undefined) return found;
+    if ((item.roles & (role.article | role.only)) === 0 || item.label !== undefined)
+      return undefined;
+  }
+  return undefined;
+}
+
+/** "or so", "ish", "or more", "+" directly behind it. */
+function relationBehind(items: readonly Item[], index: number): Relation | undefined {
+  const next = items[index + 1];
+  if (next === undefined || next.owner !== undefined) return undefined;
+  if (next.text === "+" && next.glued) return ">=";
+  const tail =
+    next.text === "or" ||
+    next.text === "ish" ||
+    next.text === "give" ||
+    next.text === "and" ||
+    next.text === "tops" ||
+    next.text === "approx" ||
+    next.text === "roughly" ||
+    next.text === "max";
+  if (!tail) return undefined;
+  const found = relationOf(next.roles);
+  return found === ">" || found === "<" ? undefined : found;
+}
+
+/** "ten below": under zero. */
+function belowZero(items: readonly Item[], index: number): boolean {
+  const next = items[index + 1];
+  if (next?.text !== "below") return false;
+  const after = items[index + 2];
+  return (
+    after === undefined ||
+    after.text === "zero" ||
+    after.text === "0" ||
+    (after.kind !== itemKind.number && after.kind !== itemKind.word)
+  );
+}
+
+export function relate(drafts: readonly Draft[], items: readonly Item[]): void {
+  for (const draft of drafts) {
+    const item = items[draft.index];
+    if (item === undefined || item.kind !== itemKind.number) continue;
+    if (
+      belowZero(items, draft.index) &&
+      (item.unit === undefined || item.unit.dimension === "temperature")
+    ) {
+      draft.value = -draft.value;
+      continue;
+    }
+    item.relation = relationBefore(items, draft.index) ?? relationBehind(items, draft.index) ?? "=";
+  }
+}
+
+/** What stands between two values. */
+export interface Between {
+  readonly roles: number;
+  /** nothing but small words */
+  readonly bare: boolean;
+  /** nothing but ",", "/", "and" */
+  readonly list: boolean;
+  /** a dash glued to both, or alone between spaces */
+  readonly dash: boolean;
+  readonly strong: boolean;
+  readonly carriers: boolean;
+  readonly empty: boolean;
+}
+
+export function between(items: readonly Item[], left: Draft, right: Draft): Between {
+  let roles = 0;
+  let bare = true;
+  let list = true;
+  let strong = false;
+  let carriers = false;
+  for (let i = left.index + 1; i < right.index; i++) {
+    const item = items[i];
+    if (item === undefined) continue;
+    roles |= item.roles;
+    if (isStrongBreak(item)) strong = true;
+    if (classOf(item) !== "") carriers = true;
+    const comma =
+      item.kind === itemKind.sign &&
+      (item.text === "," || item.text === "/" || item.text === "-" || item.text === "&");
+    if (!comma && item.text !== "and") list = false;
+    if (!comma && (item.roles & (filler | role.not | role.or)) === 0 && item.owner === undefined)
+      bare = false;
+  }
+  const middle = items[left.index + 1];
+  const dash =
+    right.index === left.index + 2 && middle?.kind === itemKind.sign && middle.text === "-";
+  if (dash && middle?.glued !== items[right.index]?.glued) list = false;
+  return {
+    roles,
+    bare: bare && !carriers,
+    list: list && !strong && !carriers,
+    dash,
+    strong,
+    carriers,
+    empty: right.index === left.index + 1,
+  };
+}
+
+/** Words that change speaks of, in the sentence before a value. */
+export function rolesBefore(items: readonly Item[], draft: Draft, from: number): number {
+  let roles = 0;
+  for (let i = draft.index - 1; i >= from; i--) {
+    const item = items[i];
+    if (item === undefined || isStrongBreak(item)) break;
+    roles |= item.roles;
+  }
+  return roles;
+}

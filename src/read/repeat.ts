@@ -1,0 +1,73 @@
+import type { Reading } from "../model.ts";
+import type { Draft } from "./draft.ts";
+import { itemKind } from "./item.ts";
+import { unitCalled } from "./kinds.ts";
+import type { Note } from "./note.ts";
+
+function copyReading(draft: Draft, reading: Reading): void {
+  draft.quantity = reading.quantity;
+  draft.named = reading.quantity;
+  draft.unit = unitCalled(reading.figure.unit);
+  draft.over = reading.over_range === true;
+  draft.value = Number(reading.figure.number);
+  draft.testVoltage ??= undefined;
+  draft.place ??= reading.at;
+  draft.kind ??= reading.kind;
+  if (draft.subject === undefined && draft.points !== undefined) draft.subject = reading.subject;
+}
+
+function copyDraft(draft: Draft, from: Draft): void {
+  draft.named = from.named;
+  draft.unit = from.unit;
+  draft.over = from.over;
+  draft.value = from.value;
+  draft.high = from.high;
+  draft.testVoltage ??= from.testVoltage;
+  draft.temperature ??= from.temperature;
+  if (draft.subject === undefined && draft.points !== undefined) draft.subject = from.subject;
+  draft.grounded = draft.grounded || from.grounded || from.points?.[0]?.[1] === "ground";
+}
+
+/** "same as 2": the earlier reading of the thing with that number. */
+function named(note: Note, draft: Draft): Reading | undefined {
+  const next = note.items[draft.index + 1];
+  if (next?.kind !== itemKind.number || next.owner !== undefined) return undefined;
+  const wanted = String(next.value);
+  const found = [...note.context.readings]
+    .reverse()
+    .find(
+      (reading) =>
+        reading.subject?.endsWith(` ${wanted}`) === true ||
+        reading.points?.[0]?.endsWith(wanted) === true,
+    );
+  if (found !== undefined) next.owner = "same as <number>";
+  return found;
+}
+
+/** "lead 3 same", "fan 2 ditto": the value said last, here or in the message before. */
+export function repeat(note: Note, drafts: readonly Draft[]): void {
+  drafts.forEach((draft, order) => {
+    if (draft.gone || !draft.same) return;
+    const left = drafts
+      .slice(0, order)
+      .reverse()
+      .find((other) => !other.gone && !Number.isNaN(other.value));
+    const told = named(note, draft);
+    if (told !== undefined) {
+      copyReading(draft, told);
+      for (const other of drafts)
+        if (note.items[other.index]?.owner !== undefined) other.gone = true;
+      return;
+    }
+    const last = note.context.readings[note.context.readings.length - 1];
+    const labelled =
+      draft.points !== undefined ||
+      draft.subject !== undefined ||
+      draft.place !== undefined ||
+      draft.grounded;
+    if (!labelled) draft.gone = true;
+    else if (left !== undefined) copyDraft(draft, left);
+    else if (last !== undefined) copyReading(draft, last);
+    else draft.gone = true;
+  });
+}

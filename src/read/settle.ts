@@ -1,0 +1,145 @@
+import type { QuantityName } from "../quantities/list.ts";
+import type { Unit } from "../quantities/quantity.ts";
+import type { Draft } from "./draft.ts";
+import { fits, unitCalled, usualQuantity } from "./kinds.ts";
+
+/** What the whole message says about how its resistances and volts are meant. */
+export interface Setting {
+  /** an insulation test is in hand */
+  readonly insulation: boolean;
+  readonly winding: boolean;
+  readonly diode: boolean;
+}
+
+function isGround(draft: Draft): boolean {
+  return (
+    draft.grounded ||
+    (draft.points?.some((points) => points[1] === "ground" || points[0] === "ground") ?? false)
+  );
+}
+
+function isPair(draft: Draft): boolean {
+  return draft.points?.some((points) => points.length === 2 && !points.includes("ground")) ?? false;
+}
+
+function isDiode(draft: Draft): boolean {
+  return draft.points?.some((points) => points.some((point) => point.startsWith("DC"))) ?? false;
+}
+
+/** Which resistance: to ground it is insulation, between pins a winding, of a component its own. */
+export function resistanceOf(
+  draft: Draft,
+  unit: Unit | undefined,
+  setting: Setting,
+): QuantityName | undefined {
+  const factor = unit?.factor ?? 0;
+  if (draft.component) return "resistance";
+  if (isGround(draft)) return "insulation_resistance";
+  if (isPair(draft))
+    return factor >= 1e6 && (setting.insulation || draft.named === "insulation_resistance")
+      ? "insulation_resistance"
+      : "winding_resistance";
+  if (factor >= 1e6) return "insulation_resistance";
+  if (draft.named === "insulation_resistance" && factor !== 1) return "insulation_resistance";
+  if (draft.named === "winding_resistance") return "winding_resistance";
+  if (draft.named === "resistance" && draft.thing === undefined && draft.points === undefined)
+    return "resistance";
+  if (factor === 1000)
+    return setting.insulation && draft.points !== undefined
+      ? "insulation_resistance"
+      : "resistance";
+  if (draft.points !== undefined)
+    return setting.insulation && !setting.winding ? "insulation_resistance" : "winding_resistance";
+  if (setting.winding || draft.thing === "compressor") return "winding_resistance";
+  return factor === 1 && draft.named === "insulation_resistance"
+    ? "insulation_resistance"
+    : "resistance";
+}
+
+/** Letters that several units share are told apart by what is measured. */
+function sharedLetter(draft: Draft, setting: Setting): void {
+  const { unit, named } = draft;
+  if (unit === undefined) return;
+  const swap = swapped(draft, unit, named, setting);
+  if (swap !== undefined) draft.unit = unitCalled(swap);
+}
+
+function temperatureLike(name: QuantityName | undefined): boolean {
+  return (
+    name === "temperature" ||
+    name === "superheat" ||
+    name === "subcooling" ||
+    name === "temperature_difference" ||
+    name === "wet_bulb_temperature"
+  );
+}
+
+function swapped(
+  draft: Draft,
+  unit: Unit,
+  named: QuantityName | undefined,
+  setting: Setting,
+): string | undefined {
+  switch (unit.figure) {
+    case "kilohm":
+      return temperatureLike(named) ? "K" : undefined;
+    case "gigohm":
+      return draft.action !== undefined || draft.rating === "nameplate_charge" || named === "mass"
+        ? "g"
+        : undefined;
+    case "ft":
+    case "in":
+      if (named === "static_pressure") return "in wc";
+      if (named === "vacuum" || (named === "pressure" && draft.place !== undefined)) return "inHg";
+      return undefined;
+    case "lb":
+      if (
+        named === "pressure" ||
+        (draft.hint === "pressure" && draft.action === undefined) ||
+        (draft.place !== undefined && draft.action === undefined)
+      )
+        return "psi";
+      return undefined;
+    case "megohm":
+      if (named === "length") return "m";
+      return undefined;
+    case "F":
+      return named === "capacitance" ? "microfarad" : undefined;
+    case "micron":
+      return named === "capacitance" ? "microfarad" : undefined;
+    case "microfarad":
+      return named === "vacuum" ? "micron" : undefined;
+    case "V":
+      return setting.diode ? undefined : undefined;
+    default:
+      return undefined;
+  }
+}
+
+function voltageOf(draft: Draft, setting: Setting): QuantityName {
+  if (draft.named === "diode_drop" || isDiode(draft)) return "diode_drop";
+  if (setting.diode && draft.named !== "voltage" && Math.abs(draft.value) < 3) return "diode_drop";
+  return "voltage";
+}
+
+/** The quantity of a draft whose unit is known, by unit, label and setting. */
+export function byUnit(draft: Draft, setting: Setting): QuantityName | undefined {
+  sharedLetter(draft, setting);
+  const { unit, named } = draft;
+  if (unit === undefined) return undefined;
+  if (unit.dimension === "resistance") return resistanceOf(draft, unit, setting);
+  if (unit.dimension === "voltage") return voltageOf(draft, setting);
+  if (unit.settles === "relative_humidity") return "relative_humidity";
+  if (unit.settles === "valve_opening") return "valve_opening";
+  if (named !== undefined && fits(named, unit.dimension))
+    return named === "pressure" && unit.dimension === "low_pressure" && unit.factor > 1000
+      ? "vacuum"
+      : named;
+  if (
+    draft.hint !== undefined &&
+    fits(draft.hint, unit.dimension) &&
+    unit.dimension !== "low_pressure"
+  )
+    return draft.hint;
+  return usualQuantity(unit.dimension);
+}

@@ -1,0 +1,144 @@
+import type { Draft } from "./draft.ts";
+import { type Item, itemKind } from "./item.ts";
+import { between } from "./relate.ts";
+
+/** A test that goes on: later values of it keep the points said first, or said last for all. */
+function sharePoints(list: readonly Draft[]): void {
+  list.forEach((draft, order) => {
+    if (draft.points !== undefined || draft.quantity === undefined) return;
+    const left = list[order - 1];
+    if (
+      left?.quantity === draft.quantity &&
+      left.points !== undefined &&
+      left.points.length === 1 &&
+      (draft.after !== undefined || draft.earlier || left.earlier || draft.now)
+    ) {
+      draft.points = left.points;
+      return;
+    }
+    const behind = list.slice(order + 1).find((other) => other.points !== undefined);
+    if (
+      behind?.quantity === draft.quantity &&
+      (draft.after !== undefined || draft.earlier) &&
+      behind.points?.length === 1 &&
+      !list.slice(0, order).some((other) => other.points !== undefined)
+    )
+      draft.points = behind.points;
+  });
+}
+
+/** "DC- to U .51 V .52": the first pair's partner stands for the single points behind it; so does a ground said once. */
+function sharePartner(list: readonly Draft[]): void {
+  let partner: { first: string; ground: boolean } | undefined;
+  for (const draft of list) {
+    const points = draft.points?.[0];
+    if (points === undefined || draft.points === undefined) continue;
+    if (points.length === 2) {
+      const first = points[0] ?? "";
+      partner = first.startsWith("DC")
+        ? { first, ground: false }
+        : points[1] === "ground"
+          ? { first: "", ground: true }
+          : undefined;
+    } else if (
+      partner !== undefined &&
+      !partner.ground &&
+      draft.points.every((one) => one.length === 1)
+    ) {
+      const { first } = partner;
+      draft.points = draft.points.map((one) => [first, one[0] ?? ""]);
+    }
+  }
+}
+
+/** Labels first, values after: "L1 L2 L3 208 209 210", "T1 T2 T3 2.1 2.2 2.1 ohm". */
+function zip(list: readonly Draft[], items: readonly Item[]): void {
+  list.forEach((draft, order) => {
+    const { points } = draft;
+    if (points === undefined || points.length < 2) return;
+    const row = list.slice(order, order + points.length);
+    if (row.length < points.length) return;
+    const joined = row.every(
+      (other, at) =>
+        at === 0 ||
+        (other.points === undefined &&
+          other.quantity === draft.quantity &&
+          plainGap(items, row[at - 1], other)),
+    );
+    if (!joined) return;
+    row.forEach((other, at) => {
+      other.points = [points[at] ?? []];
+    });
+  });
+}
+
+function plainGap(items: readonly Item[], left: Draft | undefined, right: Draft): boolean {
+  if (left === undefined) return false;
+  const gap = between(items, left, right);
+  return gap.list || gap.empty;
+}
+
+/** "… 7 meg to gnd" behind the last of a row: the ground is each one's. */
+function shareGround(list: readonly Draft[]): void {
+  const grounded = list.some((draft) => draft.grounded);
+  if (!grounded) return;
+  for (const draft of list)
+    if (draft.points?.every((one) => one.length === 1) === true) draft.grounded = true;
+}
+
+/** "1 - 1.22G" lines under "leads to ground": the number before the dash is the lead. */
+function tableRows(list: readonly Draft[], items: readonly Item[]): void {
+  const leads = items.some(
+    (item) =>
+      item.text === "leads" ||
+      item.text === "lead" ||
+      item.points?.[0]?.[0]?.startsWith("lead") === true,
+  );
+  if (!leads) return;
+  list.forEach((draft, order) => {
+    const next = list[order + 1];
+    if (
+      next === undefined ||
+      draft.unit !== undefined ||
+      draft.points !== undefined ||
+      !Number.isInteger(draft.value) ||
+      draft.value > 12 ||
+      draft.value < 1
+    )
+      return;
+    const item = items[draft.index];
+    const before = items[draft.index - 1];
+    const joint = items[draft.index + 1];
+    if (item === undefined || (before !== undefined && before.kind !== itemKind.line)) return;
+    if (
+      next.index !== draft.index + 2 ||
+      joint === undefined ||
+      joint.kind !== itemKind.sign ||
+      joint.text === "/"
+    )
+      return;
+    draft.gone = true;
+    item.owner = "<row> <value>";
+    next.points = [[`lead ${draft.value}`]];
+    next.before = [draft.index, ...next.before];
+  });
+}
+
+export function shareRows(drafts: readonly Draft[], items: readonly Item[]): void {
+  tableRows(
+    drafts.filter((draft) => !draft.gone),
+    items,
+  );
+}
+
+export function share(drafts: readonly Draft[], items: readonly Item[]): void {
+  const list = drafts.filter((draft) => !draft.gone);
+  zip(list, items);
+  sharePartner(list);
+  sharePoints(list);
+  shareGround(
+    list.filter(
+      (draft) => draft.quantity === "insulation_resistance" || draft.quantity === "voltage",
+    ),
+  );
+}

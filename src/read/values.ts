@@ -1,0 +1,130 @@
+import { type Item, itemKind } from "./item.ts";
+import { role } from "./word.ts";
+
+/** Words that keep "open" from being a meter's reading: it was opened, it opens at. */
+function openIsReading(items: readonly Item[], i: number): boolean {
+  const item = items[i];
+  if (item === undefined) return false;
+  const before = items[i - 1];
+  const next = items[i + 1];
+  if (
+    item.text === "ol" &&
+    (before?.text === "on" || before?.text === "trips" || before?.text === "the")
+  )
+    return false;
+  if (item.text === "max" || item.text === "inf") return true;
+  if (item.text !== "open") return true;
+  if (next?.kind === itemKind.number && next.unit?.figure === "percent") return false;
+  if (before?.kind === itemKind.number && before.unit?.figure === "percent") return false;
+  for (let at = i - 1; at >= 0 && at >= i - 4; at--) {
+    const near = items[at];
+    if (near === undefined || near.kind === itemKind.line) break;
+    if (near.kind === itemKind.points || near.kind === itemKind.ground) return true;
+    if (near.label?.component === true || near.label?.quantity === "winding_resistance")
+      return near.label.thing === undefined;
+  }
+  return (
+    next?.kind === itemKind.points ||
+    ((next?.roles ?? 0) === role.preposition && items[i + 2]?.kind === itemKind.points)
+  );
+}
+
+/** "same" is a value only where no number follows it in its clause. */
+function sameIsReading(items: readonly Item[], i: number): boolean {
+  for (let at = i + 1; at < items.length; at++) {
+    const next = items[at];
+    if (next === undefined || next.kind === itemKind.line) break;
+    if (
+      next.kind === itemKind.sign &&
+      (next.text === "," || next.text === "." || next.text === ";")
+    )
+      break;
+    if (
+      next.kind === itemKind.points ||
+      next.kind === itemKind.subject ||
+      (next.roles & role.conjunction) !== 0
+    )
+      break;
+    if (next.kind === itemKind.number)
+      return (
+        next.unit === undefined && at === i + 1 && items[i]?.to !== undefined && next.value <= 9
+      );
+    if (
+      next.label?.thing !== undefined ||
+      next.text === "pair" ||
+      next.text === "day" ||
+      next.text === "unit"
+    )
+      return false;
+    if (
+      next.kind === itemKind.word &&
+      (next.roles &
+        (role.article | role.only | role.preposition | role.is | role.all | role.each)) ===
+        0
+    )
+      return false;
+  }
+  const before = items[i - 1];
+  return (
+    before !== undefined &&
+    (before.kind === itemKind.points ||
+      before.kind === itemKind.subject ||
+      before.label !== undefined ||
+      before.apostrophe ||
+      (before.roles & (role.is | role.only | role.all | role.each)) !== 0 ||
+      before.kind === itemKind.sign)
+  );
+}
+
+/** "no volts", "zero current", "nothing": what cannot be measured is a zero. */
+function zeroUnit(items: readonly Item[], i: number): string | undefined {
+  const item = items[i];
+  if (item === undefined) return undefined;
+  if (
+    (item.text === "no" ||
+      item.text === "0" ||
+      item.text === "not" ||
+      item.text === "isnt" ||
+      item.text === "aint") &&
+    item.kind === itemKind.word
+  ) {
+    let at = i + 1;
+    if (items[at]?.text === "any" || items[at]?.text === "control") at++;
+    const next = items[at];
+    const after = items[at + 1];
+    if (next === undefined || after?.text === "drop" || after?.text === "drops") return undefined;
+    if (next.kind === itemKind.unit && (next.unit?.figure === "V" || next.unit?.figure === "A"))
+      return next.unit.figure;
+    if (next.label?.quantity === "voltage" || next.text === "power" || next.text === "juice")
+      return "V";
+    if (next.label?.quantity === "current") return "A";
+    return undefined;
+  }
+  if (item.text === "dead" && items[i + 1]?.text === "short") return "ohm";
+  if (item.text === "nothing" || item.text === "dead" || item.text === "zilch") return "?";
+  return undefined;
+}
+
+export interface Found {
+  readonly index: number;
+  readonly zero: string | undefined;
+}
+
+/** Items that hold a value: numbers that no rule took, "OL", "same", "no volts". */
+export function valuesOf(items: readonly Item[]): Found[] {
+  const found: Found[] = [];
+  items.forEach((item, index) => {
+    if (item.owner !== undefined) return;
+    if (item.kind === itemKind.number) {
+      if (item.unit?.dimension !== "time") found.push({ index, zero: undefined });
+    } else if (item.kind === itemKind.over) {
+      if (openIsReading(items, index)) found.push({ index, zero: undefined });
+    } else if ((item.roles & role.same) !== 0) {
+      if (sameIsReading(items, index)) found.push({ index, zero: undefined });
+    } else if ((item.roles & (role.not | role.zero)) !== 0 || item.text === "dead") {
+      const zero = zeroUnit(items, index);
+      if (zero !== undefined) found.push({ index, zero });
+    }
+  });
+  return found;
+}
