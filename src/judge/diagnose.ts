@@ -4,13 +4,11 @@ import { groupOf } from "./evidence.ts";
 import type { Fault } from "./fault.ts";
 import { faults } from "./faults/list.ts";
 import type { Scene } from "./scene.ts";
-import { signGroups } from "./signs/list.ts";
+import { likelihoodRatio } from "./shown.ts";
 import { whereFits } from "./where.ts";
 
 /** Odds beyond which a sign is named for or against a fault. */
 const worthNaming = 1.5;
-/** Nothing seen in the field is stronger than this, for or against. Common practice, no source. */
-const strongest = 400;
 
 /**
  * Ranks the faults. Prior odds times, for each group of signs, the strongest sign for and the
@@ -52,31 +50,4 @@ function naming(
     .filter(({ sign }) => counts(likelihoodRatio(fault, sign)))
     .map((one) => one.says);
   return [...new Set(says)];
-}
-
-/** How much likelier the sign is under the fault than where the cause lies elsewhere. */
-export function likelihoodRatio(fault: Fault, sign: string): number {
-  const group = signGroups.get(groupOf(sign));
-  const outcome = sign.slice(sign.indexOf(":") + 1);
-  const usual = group?.background[outcome];
-  if (group === undefined || usual === undefined || usual <= 0) return 1;
-  const ratio = shownBy(fault, group.group, outcome) / usual;
-  return Math.min(strongest, Math.max(1 / strongest, ratio));
-}
-
-/** P(outcome | fault, group looked at); an outcome that is not named never speaks for the fault. */
-export function shownBy(fault: Fault, groupName: string, outcome: string): number {
-  const group = signGroups.get(groupName);
-  if (group === undefined) return 0;
-  const usual = group.background[outcome] ?? 0;
-  const named = fault.shows[`${groupName}:${outcome}`];
-  if (named !== undefined) return named;
-  const touched = Object.keys(group.background).filter(
-    (one) => fault.shows[`${groupName}:${one}`] !== undefined,
-  );
-  if (touched.length === 0 || group.remarks === true) return usual;
-  const taken = touched.reduce((sum, one) => sum + (fault.shows[`${groupName}:${one}`] ?? 0), 0);
-  const untouched = touched.reduce((rest, one) => rest - (group.background[one] ?? 0), 1);
-  const share = untouched <= 0 ? 1 : Math.max(0.004, 1 - taken) / untouched;
-  return usual * Math.min(1, share);
 }

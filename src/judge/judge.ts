@@ -1,6 +1,5 @@
-import type { Case, CaseNote, Caution, Finding, Judgement } from "../model.ts";
-import type { CautionRule } from "./caution.ts";
-import { cautions } from "./cautions/list.ts";
+import type { Case, Finding, Judgement } from "../model.ts";
+import { cautionsOf } from "./cautions-of.ts";
 import { checks } from "./checks/list.ts";
 import { diagnose } from "./diagnose.ts";
 import type { Evidence } from "./evidence.ts";
@@ -8,12 +7,8 @@ import { findingEvidence, remarkEvidence, repairEvidence } from "./evidence.ts";
 import { nextChecks } from "./next.ts";
 import type { Scene } from "./scene.ts";
 import { sceneOf } from "./scene.ts";
-import type { Stages } from "./stages.ts";
 import { stagesOf } from "./stages.ts";
 import { standingNotes } from "./stand.ts";
-
-/** Cautions in one judgement. */
-const mostCautions = 2;
 
 /**
  * Judges a case: what each reading means now, which fault explains what caused the call, what to
@@ -21,15 +16,19 @@ const mostCautions = 2;
  */
 export function judge(whole: Case): Judgement {
   const stages = stagesOf(whole.notes);
-  const now = sceneOf(whole, standingNotes(stages));
+  const all = sceneOf(whole);
+  const untouched = stages.after.length === 0;
+  const now = untouched ? all : sceneOf(whole, standingNotes(stages));
   const findings = findingsOf(now);
-  const evidence = evidenceOf(whole, stages);
-  const diagnosis = isBlank(sceneOf(whole)) ? [] : diagnose(evidence, now);
+  const evidence = untouched
+    ? [...signsOf(now, findings).all, ...repairEvidence(now, false)]
+    : causeEvidence(all, sceneOf(whole, stages.before), sceneOf(whole, stages.after));
+  const diagnosis = isBlank(all) ? [] : diagnose(evidence, now);
   return {
     findings,
     diagnosis,
     next: nextChecks(diagnosis, evidence, now),
-    cautions: cautionsOf(whole),
+    cautions: cautionsOf(all, sceneOf(whole, whole.notes.slice(-1))),
   };
 }
 
@@ -47,13 +46,13 @@ function isBlank(scene: Scene): boolean {
  * is adverse itself: a cured machine doesn't clear the cause. A repair that changed nothing is no
  * repair: all counts, and it speaks against the part.
  */
-function evidenceOf(whole: Case, stages: Stages): Evidence[] {
-  const inVain = sceneOf(whole, stages.after).seen.some((one) => one.observation === "no_change");
-  const mended = repairEvidence(sceneOf(whole), inVain);
-  const before = signsIn(whole, stages.before);
-  if (inVain || before.all.length === 0) return [...signsIn(whole, whole.notes).all, ...mended];
-  if (before.adverse.length > 0) return [...before.all, ...mended];
-  return [...before.all, ...signsIn(whole, stages.after).adverse, ...mended];
+function causeEvidence(all: Scene, before: Scene, after: Scene): Evidence[] {
+  const inVain = after.seen.some((one) => one.observation === "no_change");
+  const mended = repairEvidence(all, inVain);
+  const first = signsOf(before, findingsOf(before));
+  if (inVain || first.all.length === 0) return [...signsOf(all, findingsOf(all)).all, ...mended];
+  if (first.adverse.length > 0) return [...first.all, ...mended];
+  return [...first.all, ...signsOf(after, findingsOf(after)).adverse, ...mended];
 }
 
 interface Signs {
@@ -61,9 +60,7 @@ interface Signs {
   readonly adverse: readonly Evidence[];
 }
 
-function signsIn(whole: Case, notes: readonly CaseNote[]): Signs {
-  const scene = sceneOf(whole, notes);
-  const findings = findingsOf(scene);
+function signsOf(scene: Scene, findings: readonly Finding[]): Signs {
   const adverse = findings.filter((one) => one.level === "bad" || one.level === "watch");
   const remarks = remarkEvidence(scene);
   return {
@@ -90,31 +87,3 @@ const fineRemarks: readonly string[] = [
   "contactor_pulls_in",
   "fine",
 ];
-
-const gravity = { danger: 3, warning: 2, notice: 1 } as const;
-/** What the last message brings up counts more than what was said before. */
-const fresh = 0.5;
-
-/**
- * The cautions nearest to what is done now, at most two and one of an id; of those the most
- * serious stands first.
- */
-function cautionsOf(whole: Case): Caution[] {
-  const scene = sceneOf(whole);
-  const last = sceneOf(whole, whole.notes.slice(-1));
-  const fitting = cautions
-    .map((rule) => ({ rule, near: nearness(rule, scene, last) }))
-    .filter((one) => one.near > 0)
-    .sort((a, b) => b.near - a.near || gravity[b.rule.severity] - gravity[a.rule.severity])
-    .map((one) => one.rule);
-  return fitting
-    .filter((rule, at) => fitting.findIndex((one) => one.id === rule.id) === at)
-    .slice(0, mostCautions)
-    .sort((a, b) => gravity[b.severity] - gravity[a.severity])
-    .map(({ id, says, source, severity }) => ({ id, says, source, severity }));
-}
-
-function nearness(rule: CautionRule, scene: Scene, last: Scene): number {
-  const now = rule.fits(last);
-  return Math.max(rule.fits(scene) ?? 0, now === undefined ? 0 : now + fresh);
-}

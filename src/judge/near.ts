@@ -6,7 +6,7 @@ const around = 60;
 
 /** The note that holds a reading. */
 export function noteOf(scene: Scene, reading: Reading): CaseNote | undefined {
-  return scene.notes.find((note) => note.readings.includes(reading));
+  return scene.noteOf.get(reading);
 }
 
 /** What stands about a reading in its note, lower case: subject, place and words. */

@@ -1,11 +1,10 @@
 import type { NextCheck, Suspect } from "../model.ts";
-import { shownBy } from "./diagnose.ts";
 import type { Evidence } from "./evidence.ts";
 import { groupOf } from "./evidence.ts";
 import type { Fault } from "./fault.ts";
 import { faults } from "./faults/list.ts";
 import type { Scene } from "./scene.ts";
-import { signGroups } from "./signs/list.ts";
+import { outcomesOf } from "./shown.ts";
 import type { Step } from "./step.ts";
 import { steps } from "./steps/list.ts";
 import { whereFits } from "./where.ts";
@@ -18,6 +17,8 @@ const minutesPerDanger = 4;
 const proofShows = { true: 0.9, false: 0.12 } as const;
 /** Above it the leading fault's own proofs come first, in their own order. */
 const leads = 0.6;
+/** Or from here on, where it is that many times as likely as the next. Common practice, no source. */
+const leadsFar = { from: 0.3, times: 4 } as const;
 /** Suspects below it need no proof of their own. */
 const worthProving = 0.04;
 /** Bit that a look must be expected to tell, to be named. Common practice, no source. */
@@ -53,13 +54,17 @@ export function nextChecks(
         .filter(open)
         .map((step) => candidate(step, proofGain(suspect.probability), suspect === leader)),
     );
-  const sure = (leader?.probability ?? 0) >= leads;
+  const sure = isSure(leader?.probability ?? 0, diagnosis[1]?.probability ?? 0);
   const ranked = [...proofs, ...general]
     .filter((one) => one.gain >= worthAsking || one.ofLeader)
     .sort((a, b) => compare(a, b, sure));
   return distinct(ranked)
     .slice(0, named)
     .map(({ check, why, minutes }) => ({ check, why, minutes }));
+}
+
+function isSure(first: number, second: number): boolean {
+  return first >= leads || (first >= leadsFar.from && first >= leadsFar.times * second);
 }
 
 function candidate(step: Step, gain: number, ofLeader: boolean): Candidate {
@@ -99,32 +104,37 @@ function gainOf(step: Step, diagnosis: readonly Suspect[]): number {
   return step.fills.reduce((sum, group) => sum + groupGain(group, diagnosis), 0);
 }
 
-function groupGain(groupName: string, diagnosis: readonly Suspect[]): number {
-  const group = signGroups.get(groupName);
-  if (group === undefined || group.remarks === true) return 0;
-  const outcomes = Object.keys(group.background);
-  const joint = diagnosis.map((suspect) => jointOf(suspect, groupName, outcomes));
-  return outcomes.reduce((sum, _, column) => {
-    const total = joint.reduce((all, row) => all + (row[column] ?? 0), 0);
-    return (
-      sum +
-      joint.reduce((all, row, at) => all + information(row[column] ?? 0, total, diagnosis[at]), 0)
-    );
-  }, 0);
+/** Faults that the test does not touch show the same there, so they count as one. */
+function groupGain(group: string, diagnosis: readonly Suspect[]): number {
+  const outcomes = outcomesOf(group);
+  if (outcomes === undefined) return 0;
+  const touched = diagnosis.flatMap(({ fault, probability }) => {
+    const shares = outcomes.byFault.get(fault);
+    return shares === undefined ? [] : [{ probability, shares }];
+  });
+  const known = touched.reduce((sum, one) => sum + one.probability, 0);
+  const rest = { probability: Math.max(0, 1 - known), shares: outcomes.usual };
+  return mutualInformation([...touched, rest]);
 }
 
-/** P(fault and outcome), outcome by outcome. */
-function jointOf(suspect: Suspect, groupName: string, outcomes: readonly string[]): number[] {
-  const fault = faultByName.get(suspect.fault);
-  if (fault === undefined) return outcomes.map(() => 0);
-  const shown = outcomes.map((outcome) => shownBy(fault, groupName, outcome));
-  const all = shown.reduce((sum, one) => sum + one, 0);
-  return shown.map((one) => (suspect.probability * one) / all);
+interface Row {
+  readonly probability: number;
+  readonly shares: readonly number[];
 }
 
-function information(joint: number, total: number, suspect: Suspect | undefined): number {
-  if (joint <= 0 || suspect === undefined || suspect.probability <= 0) return 0;
-  return joint * Math.log2(joint / (total * suspect.probability));
+/** Bit that an outcome tells of the row it came from. */
+function mutualInformation(rows: readonly Row[]): number {
+  const columns = rows[0]?.shares.length ?? 0;
+  let sum = 0;
+  for (let column = 0; column < columns; column++) {
+    const total = rows.reduce((all, row) => all + row.probability * (row.shares[column] ?? 0), 0);
+    for (const row of rows) {
+      const share = row.shares[column] ?? 0;
+      if (share > 0 && row.probability > 0)
+        sum += row.probability * share * Math.log2(share / total);
+    }
+  }
+  return sum;
 }
 
 /** The same for a proof, which confirms or does not. */

@@ -31,6 +31,8 @@ export interface Scene {
   readonly complaints: readonly Of<"complaint">[];
   /** the notes themselves, oldest first, for what depends on time */
   readonly notes: readonly CaseNote[];
+  /** the note that a reading stands in */
+  readonly noteOf: ReadonlyMap<Reading, CaseNote>;
   /** all words, lower case, one note a line */
   readonly words: string;
   readonly history: readonly PastCase[];
@@ -55,6 +57,7 @@ export function sceneOf(whole: Case, notes: readonly CaseNote[] = whole.notes): 
     parts: of(statements, "part"),
     complaints: of(statements, "complaint"),
     notes,
+    noteOf: new Map(notes.flatMap((note) => note.readings.map((one) => [one, note] as const))),
     words: notes.map((note) => (note.text ?? "").toLowerCase()).join("\n"),
     history: whole.history,
     codes: whole.codes,

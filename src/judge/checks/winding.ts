@@ -22,7 +22,6 @@ export const winding: Check = {
   name: "winding",
   signs: [
     "winding:balanced",
-    "winding:undecided",
     "winding:one_low",
     "winding:one_high",
     "winding:shorted",

@@ -1,0 +1,32 @@
+import type { Caution } from "../model.ts";
+import type { CautionRule } from "./caution.ts";
+import { cautions } from "./cautions/list.ts";
+import type { Scene } from "./scene.ts";
+
+/** Cautions in one judgement. */
+const most = 2;
+const gravity = { danger: 3, warning: 2, notice: 1 } as const;
+/** What the last message brings up counts more than what was said before. */
+const fresh = 0.5;
+
+/**
+ * The cautions nearest to what is done now, at most two and one of an id; of those the most
+ * serious stands first.
+ */
+export function cautionsOf(all: Scene, last: Scene): Caution[] {
+  const fitting = cautions
+    .map((rule) => ({ rule, near: nearness(rule, all, last) }))
+    .filter((one) => one.near > 0)
+    .sort((a, b) => b.near - a.near || gravity[b.rule.severity] - gravity[a.rule.severity])
+    .map((one) => one.rule);
+  return fitting
+    .filter((rule, at) => fitting.findIndex((one) => one.id === rule.id) === at)
+    .slice(0, most)
+    .sort((a, b) => gravity[b.severity] - gravity[a.severity])
+    .map(({ id, says, source, severity }) => ({ id, says, source, severity }));
+}
+
+function nearness(rule: CautionRule, all: Scene, last: Scene): number {
+  const now = rule.fits(last);
+  return Math.max(rule.fits(all) ?? 0, now === undefined ? 0 : now + fresh);
+}
