@@ -42,6 +42,7 @@ export function noteFacts(
     statements: understood.statements,
     unread: understood.unread_spans,
     ...(asked === undefined ? {} : { asked }),
+    ...(understood.open === undefined ? {} : { open: understood.open }),
     files: message.files,
     replaces,
     ...(edits === undefined ? {} : { edits }),

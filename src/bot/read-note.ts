@@ -1,5 +1,5 @@
 import type { Message, Understood } from "../model.ts";
-import { type Context, follow, startContext } from "../read/context.ts";
+import { at as atTime, type Context, follow, startContext } from "../read/context.ts";
 import { read } from "../read/read.ts";
 import type { NoteFacts } from "../record/entry.ts";
 import { standingOf } from "../record/standing.ts";
@@ -25,7 +25,7 @@ function contextOf(memory: Memory, job: number | undefined, at: string): Context
     (known, { note, entry }) => follow(known, understoodOf(note, entry.text ?? "")),
     start,
   );
-  return { ...context, at };
+  return atTime(context, at);
 }
 
 /** What a kept note understood, as the reader gave it. */
@@ -37,5 +37,6 @@ function understoodOf(note: NoteFacts, text: string): Understood {
     unread_spans: note.unread,
     ask: note.asked === undefined ? [] : [note.asked],
     skipped: [],
+    ...(note.open === undefined ? {} : { open: note.open }),
   };
 }

@@ -1,5 +1,5 @@
 import { z } from "zod";
-import type { FileNote, Reading, Statement } from "../model.ts";
+import type { FileNote, OpenQuestion, Reading, Statement } from "../model.ts";
 import { actions, observations, places, questions, ratings, statuses } from "../vocabulary.ts";
 import type { Facts } from "./entry.ts";
 
@@ -123,6 +123,22 @@ const file = z.object({
   sha256: z.string(),
 }) satisfies z.ZodType<FileNote>;
 
+const openQuestion = z.object({
+  missing: z.enum(["unit", "quantity", "choice"]),
+  drafts: z.array(
+    z.object({
+      number: z.number(),
+      figure: z.string(),
+      quantity: z.custom<Reading["quantity"]>(isText).exactOptional(),
+      unit: text,
+      points: z.array(z.string()).exactOptional(),
+      at: z.enum(places).exactOptional(),
+      subject: text,
+      action: z.enum(["recovered", "charged"]).exactOptional(),
+    }),
+  ),
+}) satisfies z.ZodType<OpenQuestion>;
+
 export const filesSchema = z.array(file);
 
 export const factsSchema = z.discriminatedUnion("kind", [
@@ -143,6 +159,7 @@ export const factsSchema = z.discriminatedUnion("kind", [
     statements: z.array(statement),
     unread: z.array(span),
     asked: text,
+    open: openQuestion.exactOptional(),
     files: filesSchema,
     replaces: z.array(z.object({ was: z.string(), by: number })),
     edits: text,

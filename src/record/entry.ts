@@ -1,4 +1,4 @@
-import type { FileNote, Reading, Role, Span, Statement } from "../model.ts";
+import type { FileNote, OpenQuestion, Reading, Role, Span, Statement } from "../model.ts";
 
 /** What opened a job. `title` holds what could be told apart in "New job: …". */
 export interface Opening {
@@ -27,6 +27,8 @@ export interface NoteFacts {
   readonly unread: readonly Span[];
   /** the one question that was put back */
   readonly asked?: string;
+  /** what that question left open, so that the answer completes it */
+  readonly open?: OpenQuestion;
   readonly files: readonly FileNote[];
   readonly replaces: readonly Replaces[];
   /** id of the message whose earlier entry this one stands for */
