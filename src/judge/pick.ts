@@ -52,3 +52,61 @@ export function bySubject(
 export function mean(values: readonly number[]): number {
   return values.reduce((sum, one) => sum + one, 0) / values.length;
 }
+
+/** Lines, leads or pairs in one set. */
+const setSize = 3;
+
+/**
+ * Readings of one thing taken together, at most three: those of one note in its order, a new set
+ * beginning where a point comes again; halves from several notes join where their points differ.
+ */
+export function setsOf(
+  notes: readonly { readonly readings: readonly Reading[] }[],
+  readings: readonly Reading[],
+): readonly (readonly Reading[])[] {
+  const wanted = new Set(readings);
+  const sets = notes.flatMap((note) => chunks(note.readings.filter((one) => wanted.has(one))));
+  const whole = sets.filter((one) => one.length >= setSize || one.some(isUnplaced));
+  const halves = sets.filter((one) => !whole.includes(one));
+  return [...whole, ...joined(halves)];
+}
+
+function chunks(readings: readonly Reading[]): Reading[][] {
+  const sets: Reading[][] = [];
+  for (const one of readings) {
+    const last = sets[sets.length - 1];
+    if (last === undefined || last.length >= setSize || last.some((other) => isSame(other, one)))
+      sets.push([one]);
+    else last.push(one);
+  }
+  return sets;
+}
+
+function joined(halves: readonly (readonly Reading[])[]): (readonly Reading[])[] {
+  const all = halves.flat();
+  const distinct = all.every((one, at) => all.findIndex((other) => isSame(other, one)) === at);
+  return distinct && all.length > 0 && all.length <= setSize ? [all] : [...halves];
+}
+
+/** The same points, in any order. */
+function isSame(a: Reading, b: Reading): boolean {
+  if (a.points === undefined || b.points === undefined) return false;
+  return a.points.length === b.points.length && a.points.every((one) => hasPoint(b, one));
+}
+
+function isUnplaced(one: Reading): boolean {
+  return one.points === undefined;
+}
+
+/** Findings without those that say the same of the same thing. */
+export function unrepeated<T extends { readonly about: string; readonly says: string }>(
+  findings: readonly T[],
+): T[] {
+  const seen = new Set<string>();
+  return findings.filter(({ about, says }) => {
+    const key = `${about}|${says}`;
+    if (seen.has(key)) return false;
+    seen.add(key);
+    return true;
+  });
+}

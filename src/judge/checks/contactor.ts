@@ -1,6 +1,6 @@
 import type { Finding, Reading } from "../../model.ts";
 import type { Check } from "../check.ts";
-import { wordsNear } from "../near.ts";
+import { beside, wordsNear } from "../near.ts";
 import { numberOf, numbersOf, ofQuantity } from "../pick.ts";
 import type { Scene } from "../scene.ts";
 import { listed, plain } from "../words.ts";
@@ -89,15 +89,11 @@ function loadSideLive(scene: Scene): boolean {
   );
 }
 
-function sideVolts(scene: Scene, side: RegExp): number[] {
-  return numbersOf(supplyVoltages(scene).filter((one) => side.test(beside(scene, one))));
-}
+/** Letters before a figure that name its side. */
+const ahead = [14, 0] as const;
 
-/** The words right before a reading, which name its side. */
-function beside(scene: Scene, reading: Reading): string {
-  const near = wordsNear(scene, reading);
-  const at = near.lastIndexOf(reading.said.toLowerCase());
-  return at < 0 ? "" : near.slice(Math.max(0, at - 14), at + reading.said.length);
+function sideVolts(scene: Scene, side: RegExp): number[] {
+  return numbersOf(supplyVoltages(scene).filter((one) => side.test(beside(scene, one, ahead))));
 }
 
 function contactFindings(scene: Scene): Finding[] {

@@ -1,7 +1,7 @@
-import type { Finding } from "../../model.ts";
+import type { Finding, Reading } from "../../model.ts";
 import { unbalancePercent } from "../../physics/unbalance.ts";
 import type { Check } from "../check.ts";
-import { numbersOf, ofQuantity } from "../pick.ts";
+import { numbersOf, ofQuantity, setsOf } from "../pick.ts";
 import { listed, plain } from "../words.ts";
 import { isDriveOutputVoltage } from "./volts.ts";
 
@@ -13,26 +13,31 @@ const unevenPercent = 10;
 export const driveOutput: Check = {
   name: "bridge",
   signs: ["output:balanced", "output:unbalanced"],
-  judge: (scene): Finding[] => {
-    const values = numbersOf(
-      ofQuantity(scene.readings, "voltage").filter((one) => isDriveOutputVoltage(scene, one)),
+  judge: (scene) => {
+    const volts = ofQuantity(scene.readings, "voltage").filter((one) =>
+      isDriveOutputVoltage(scene, one),
     );
-    const unbalance = unbalancePercent(values);
-    if (values.length !== 3 || unbalance === undefined) return [];
-    const level = unbalance <= evenPercent ? "good" : unbalance > unevenPercent ? "bad" : "watch";
-    const says =
-      level === "good" ? "even" : `${plain(unbalance)} percent apart: an arm does not switch`;
-    return [
-      {
-        about: "drive output stage",
-        check: "bridge",
-        level,
-        says: `${listed(values, "V")} out of the drive: ${says}`,
-        values: { unbalance_percent: unbalance },
-        basis: "common practice",
-        source: "common practice, no source: 4 and 10 percent",
-        signs: [level === "good" ? "output:balanced" : "output:unbalanced"],
-      },
-    ];
+    return setsOf(scene.notes, volts).flatMap(outputFinding);
   },
 };
+
+function outputFinding(readings: readonly Reading[]): Finding[] {
+  const values = numbersOf(readings);
+  const unbalance = unbalancePercent(values);
+  if (values.length !== 3 || unbalance === undefined) return [];
+  const level = unbalance <= evenPercent ? "good" : unbalance > unevenPercent ? "bad" : "watch";
+  const says =
+    level === "good" ? "even" : `${plain(unbalance)} percent apart: an arm does not switch`;
+  return [
+    {
+      about: "drive output stage",
+      check: "bridge",
+      level,
+      says: `${listed(values, "V")} out of the drive: ${says}`,
+      values: { unbalance_percent: unbalance },
+      basis: "common practice",
+      source: "common practice, no source: 4 and 10 percent",
+      signs: [level === "good" ? "output:balanced" : "output:unbalanced"],
+    },
+  ];
+}

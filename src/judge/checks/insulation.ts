@@ -7,7 +7,7 @@ import {
   thermosettingRangeCel,
 } from "../../physics/insulation.ts";
 import type { Check } from "../check.ts";
-import { bySubject, hasPoint, isBound, numberOf, ofQuantity } from "../pick.ts";
+import { bySubject, hasPoint, isBound, numberOf, ofQuantity, setsOf } from "../pick.ts";
 import type { Scene } from "../scene.ts";
 import { fahrenheitWords, ohmWords } from "../words.ts";
 import { insulationTrend } from "./insulation-trend.ts";
@@ -55,7 +55,7 @@ export const insulation: Check = {
   ],
   judge: (scene) =>
     bySubject(toGround(scene), "compressor").flatMap(([about, readings]) => {
-      const leads = leadsOf(about, readings, scene);
+      const leads = decisiveLeads(about, readings, scene);
       if (leads === undefined) return [];
       if (disagree(leads)) return [spreadFinding(leads)];
       return [floorFinding(leads, scene), ...tierFinding(leads), ...insulationTrend(leads, scene)];
@@ -72,13 +72,42 @@ function toGround(scene: Scene): Reading[] {
   return [...megohms, ...ohms];
 }
 
+/** A retest that climbs by more, once warmed or dried, decides. Common practice, no source. */
+const climbs = 3;
+
+/**
+ * Of several tests the lowest counts; where the winding was warmed or dried between them, the
+ * highest: what climbed was refrigerant or water.
+ */
+function decisiveLeads(
+  about: string,
+  readings: readonly Reading[],
+  scene: Scene,
+): Leads | undefined {
+  const oneMinute = readings.filter((one) => one.after_s === undefined || isOneMinute(one.after_s));
+  const used = oneMinute.length > 0 ? oneMinute : readings;
+  const all = leadsOf(about, used, scene);
+  const tests = setsOf(scene.notes, used)
+    .flatMap((set) => leadsOf(about, set, scene) ?? [])
+    .sort((a, b) => a.lowestOhm - b.lowestOhm);
+  const low = tests[0];
+  const high = tests[tests.length - 1];
+  if (low === undefined || high === undefined || all === undefined) return all;
+  const warmed =
+    /heater on|warm(?:ed)? (?:it|up)|dried|dry(?:ing)?\b|hours? (?:on|later)|cleaned/.test(
+      scene.words,
+    );
+  if (warmed && high.lowestOhm > climbs * low.lowestOhm) return high;
+  const apart =
+    tests.length > 1 && tests.every((one) => one.count === tests[0]?.count && one.count > 1);
+  return apart ? low : all;
+}
+
 function leadsOf(about: string, all: readonly Reading[], scene: Scene): Leads | undefined {
-  const oneMinute = all.filter((one) => one.after_s === undefined || isOneMinute(one.after_s));
-  const used = oneMinute.length > 0 ? oneMinute : all;
-  const values = used.flatMap((one) => numberOf(one) ?? (isBound(one) ? Infinity : []));
+  const values = all.flatMap((one) => numberOf(one) ?? (isBound(one) ? Infinity : []));
   if (values.length === 0) return;
   const lowestOhm = Math.min(...values);
-  const lowest = used.find((one) => (numberOf(one) ?? Infinity) === lowestOhm);
+  const lowest = all.find((one) => (numberOf(one) ?? Infinity) === lowestOhm);
   const windingCel = windingCelOf(all, scene);
   const testV = all.find((one) => one.test_voltage !== undefined)?.test_voltage;
   return {

@@ -1,5 +1,5 @@
 import type { Reading } from "../../model.ts";
-import { wordsNear } from "../near.ts";
+import { beside } from "../near.ts";
 import { bySubject, hasPoint, numberOf, ofQuantity } from "../pick.ts";
 import type { Scene } from "../scene.ts";
 
@@ -32,17 +32,11 @@ export function compressorCurrents(scene: Scene): MotorCurrents[] {
 function isMotor(scene: Scene, reading: Reading): boolean {
   if (reading.kind === "dc" || reading.at === "control") return false;
   if (reading.subject !== undefined) return /comp|^[a-z]+-?\d+/i.test(reading.subject);
-  return !notTheMotor.test(closeWords(scene, reading));
+  return !notTheMotor.test(beside(scene, reading, atHand));
 }
 
-/** Only the words at hand: a fan named elsewhere in the note is another matter. */
-function closeWords(scene: Scene, reading: Reading): string {
-  const near = wordsNear(scene, reading);
-  const at = near.indexOf(reading.said.toLowerCase(), reading.said.length);
-  return at < 0
-    ? reading.said.toLowerCase()
-    : near.slice(Math.max(0, at - 22), at + reading.said.length + 22);
-}
+/** Letters about a figure that name what it flows in: more after it than before. */
+const atHand = [22, 32] as const;
 
 function isStart(scene: Scene, reading: Reading): boolean {
   if (reading.state !== undefined) return reading.state === "start" && reading.series === undefined;

@@ -1,7 +1,7 @@
 import type { Finding, Level, Reading } from "../../model.ts";
 import { explainedCurrentUnbalance, unbalancePercent } from "../../physics/unbalance.ts";
 import type { Check } from "../check.ts";
-import { numbersOf } from "../pick.ts";
+import { numbersOf, setsOf, unrepeated } from "../pick.ts";
 import type { Scene } from "../scene.ts";
 import { listed, plain } from "../words.ts";
 import type { MotorCurrents } from "./motor-currents.ts";
@@ -36,10 +36,13 @@ export const runningCurrent: Check = {
     compressorCurrents(scene).flatMap((currents) => {
       const output = currents.running.filter((one) => isDriveOutput(scene, one));
       const lines = currents.running.filter((one) => !isDriveOutput(scene, one));
-      return [
-        ...outputFinding(currents.about, output),
-        ...linesFinding({ ...currents, running: lines }, scene),
-      ];
+      const { about } = currents;
+      return unrepeated([
+        ...setsOf(scene.notes, output).flatMap((set) => outputFinding(about, set)),
+        ...setsOf(scene.notes, lines).flatMap((set) =>
+          linesFinding({ ...currents, running: set }, scene),
+        ),
+      ]);
     }),
 };
 

@@ -7,7 +7,7 @@ import {
 } from "../../physics/unbalance.ts";
 import type { Check } from "../check.ts";
 import { wordsNear } from "../near.ts";
-import { numberOf, numbersOf } from "../pick.ts";
+import { numberOf, numbersOf, setsOf, unrepeated } from "../pick.ts";
 import type { Scene } from "../scene.ts";
 import { listed, plain } from "../words.ts";
 import { supplySag } from "./supply-sag.ts";
@@ -36,14 +36,16 @@ export const supply: Check = {
   judge: (scene) => {
     const all = supplyVoltages(scene);
     const steady = all.filter((one) => !isAtStart(scene, one));
-    return [
-      ...linesFindings(
+    const ofSets = (readings: readonly Reading[], judgeSet: typeof linesFindings) =>
+      setsOf(scene.notes, readings).flatMap((set) => judgeSet(set, scene));
+    return unrepeated([
+      ...ofSets(
         steady.filter((one) => !isToGround(one)),
-        scene,
+        linesFindings,
       ),
-      ...groundFindings(steady.filter(isToGround), scene),
+      ...ofSets(steady.filter(isToGround), groundFindings),
       ...supplySag(all, scene),
-    ];
+    ]);
   },
 };
 

@@ -2,7 +2,7 @@ import type { Finding, Reading } from "../../model.ts";
 import { unbalancePercent } from "../../physics/unbalance.ts";
 import { digitErrorPercent } from "../../physics/winding.ts";
 import type { Check } from "../check.ts";
-import { bySubject, hasPoint, numbersOf, ofQuantity } from "../pick.ts";
+import { bySubject, hasPoint, numbersOf, ofQuantity, setsOf, unrepeated } from "../pick.ts";
 import type { Scene } from "../scene.ts";
 import { listed, plain } from "../words.ts";
 import { singlePhaseWinding } from "./winding-single-phase.ts";
@@ -32,8 +32,10 @@ export const winding: Check = {
     "fan:winding_sound",
   ],
   judge: (scene) =>
-    bySubject(pairsIn(scene), "compressor").flatMap(([about, pairs]) =>
-      forFan(about, judgeMotor(about, pairs, scene)),
+    unrepeated(
+      bySubject(pairsIn(scene), "compressor").flatMap(([about, pairs]) =>
+        setsOf(scene.notes, pairs).flatMap((set) => forFan(about, judgeMotor(about, set, scene))),
+      ),
     ),
 };
 
