@@ -19,6 +19,8 @@ const proofShows = { true: 0.9, false: 0.12 } as const;
 const leads = 0.6;
 /** Or from here on, where it is that many times as likely as the next. Common practice, no source. */
 const leadsFar = { from: 0.3, times: 4 } as const;
+/** Bit that a look is worth which a check lacked. Common practice, no source. */
+const wantedBit = 4;
 /** Suspects below it need no proof of their own. */
 const worthProving = 0.04;
 /** Bit that a look must be expected to tell, to be named. Common practice, no source. */
@@ -46,7 +48,11 @@ export function nextChecks(
   const open = (step: Step) =>
     whereFits(step.where, scene) && !step.fills.some((group) => known.has(group));
   const leader = diagnosis[0];
-  const general = steps.filter(open).map((step) => candidate(step, gainOf(step, diagnosis), false));
+  const general = steps
+    .filter(open)
+    .map((step) =>
+      candidate(step, step.wanted?.(scene) === true ? wantedBit : gainOf(step, diagnosis), false),
+    );
   const proofs = diagnosis
     .slice(0, 4)
     .flatMap((suspect) =>

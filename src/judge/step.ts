@@ -1,4 +1,5 @@
 import type { CheckName } from "../vocabulary.ts";
+import type { Scene } from "./scene.ts";
 
 /** Conditions on the machine under which a fault or a step makes sense; what is unknown allows it. */
 export interface Where {
@@ -24,4 +25,6 @@ export interface Step {
   /** the sign groups that it would fill; with any of them known already it is not asked again */
   readonly fills: readonly string[];
   readonly where?: Where;
+  /** true where a check could not judge for want of just this: it is then asked for at once */
+  readonly wanted?: (scene: Scene) => boolean;
 }

@@ -56,8 +56,14 @@ function side(
     values: { saturation_Cel: cel },
     basis: "saturation tables",
     source: "own fit to reference equations of state; bands common practice, no source",
-    signs: controlled || comparison === undefined ? [] : [`${name}:${verdict}`],
+    signs: comparison === undefined || isSilent(name, verdict, scene) ? [] : [`${name}:${verdict}`],
   };
+}
+
+/** Of a variable machine only a high head in cooling speaks of a fault: the rest is held or part load. */
+function isSilent(name: "suction" | "head", verdict: Verdict, scene: Scene): boolean {
+  if (applicationOf(scene) !== "multi_zone") return false;
+  return isHeating(scene) || name === "suction" || verdict !== "high";
 }
 
 /** What a variable machine holds: suction in cooling, head in heating. */

@@ -43,21 +43,36 @@ function liquidLine(scene: Scene, figures: Figures): Finding[] {
   const liquids = scene.readings.filter(
     (one) => one.quantity === "temperature" && isLiquidLine(one, scene),
   );
+  const dropK = acrossPart(liquids, scene) ?? alongLine(liquids, scene) ?? saidDrop(scene);
+  return dropK === undefined ? [] : [lineFinding(dropK, figures)];
+}
+
+/** "drier 90 in and 74 out": two temperatures in one part's own clause. */
+function acrossPart(liquids: readonly Reading[], scene: Scene): number | undefined {
+  const atPart = liquids.filter((one) => partWords.test(clauseOf(scene, one)));
+  for (const one of atPart) {
+    const clause = clauseOf(scene, one);
+    const cels = atPart
+      .filter((other) => clauseOf(scene, other) === clause)
+      .flatMap((other) => numberOf(other) ?? []);
+    if (cels.length >= 2) return Math.max(...cels) - Math.min(...cels);
+  }
+  return undefined;
+}
+
+function alongLine(liquids: readonly Reading[], scene: Scene): number | undefined {
   const after = liquids.findLast((one) => passed.test(clauseOf(scene, one)));
   const before = liquids.find((one) => !passed.test(clauseOf(scene, one)));
-  const difference = scene.readings.find(
-    (one) => one.quantity === "temperature_difference" && partWords.test(clauseOf(scene, one)),
-  );
   const afterCel = after === undefined ? undefined : numberOf(after);
   const beforeCel = before === undefined ? undefined : numberOf(before);
-  const dropK =
-    afterCel !== undefined && beforeCel !== undefined && after !== before
-      ? beforeCel - afterCel
-      : difference === undefined
-        ? undefined
-        : numberOf(difference);
-  if (dropK === undefined) return [];
-  return [lineFinding(dropK, figures)];
+  return afterCel === undefined || beforeCel === undefined ? undefined : beforeCel - afterCel;
+}
+
+function saidDrop(scene: Scene): number | undefined {
+  const said = scene.readings.find(
+    (one) => one.quantity === "temperature_difference" && partWords.test(clauseOf(scene, one)),
+  );
+  return said === undefined ? undefined : numberOf(said);
 }
 
 function isLiquidLine(reading: Reading, scene: Scene): boolean {

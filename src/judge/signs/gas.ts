@@ -22,7 +22,7 @@ export const gasSigns: readonly SignGroup[] = [
   group("valve_answer", { stays_shut: 0.015, stays_open: 0.015, answers: 0.97 }),
   group("bulb", { off: 0.008, seated: 0.992 }),
   group("branch", { stuck: 0.008, follows: 0.992 }),
-  group("split", { low: 0.08, usual: 0.87, high: 0.05 }),
+  group("split", { low: 0.08, usual: 0.85, high: 0.07 }),
   group("static", { high: 0.08, usual: 0.92 }),
   group("evacuation", { tight: 0.93, leak: 0.02, wet: 0.015, rising: 0.035 }),
   group("hold", { drops: 0.025, holds: 0.975 }),

@@ -1,4 +1,15 @@
+import { applicationOf, inTestOperation } from "../application.ts";
+import { circuitsOf } from "../circuit.ts";
+import type { Scene } from "../scene.ts";
 import type { Step } from "../step.ts";
+
+/** A variable machine was read in normal operation, where nothing speaks of its charge. */
+function chargeIsOpen(scene: Scene): boolean {
+  const read = circuitsOf(scene).some(
+    (one) => one.suctionPa !== undefined || one.highPa !== undefined,
+  );
+  return read && applicationOf(scene) === "multi_zone" && !inTestOperation(scene);
+}
 
 /** Looks at the refrigerant and air side, in no order: `next.ts` ranks them. */
 export const gasSteps: readonly Step[] = [
@@ -33,6 +44,7 @@ export const gasSteps: readonly Step[] = [
     danger: 1,
     fills: ["test_charge", "weighed"],
     where: { side: "gas", state: "running", drive: "inverter" },
+    wanted: (scene) => chargeIsOpen(scene),
   },
   {
     check: "valve",
