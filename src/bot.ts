@@ -1,10 +1,13 @@
 import { z } from "zod";
+import { dueClocks, startOf } from "./bot/due-clocks.ts";
 import { planDelete, planEdit } from "./bot/file-change.ts";
 import { type Plan, planNote } from "./bot/file-note.ts";
 import { judgeJob, lastJudgement } from "./bot/judge-job.ts";
 import { learn, type Memory, relearn, remember } from "./bot/memory.ts";
+import { readNote } from "./bot/read-note.ts";
+import { releaseDraft, releasedBy } from "./bot/release.ts";
 import { replyInput, type Worked } from "./bot/reply-input.ts";
-import type { Judgement, Message, Understood } from "./model.ts";
+import type { Clock, Judgement, Message, Understood } from "./model.ts";
 import { appendEntry } from "./record/entries-table.ts";
 import {
   findMessage,
@@ -127,6 +130,7 @@ function workOne(bot: Bot, message: Message): WorkResult {
     memory,
     plan.drafts.map((draft) => appendEntry(store, draft, bot.salt())),
   );
+  for (const row of plan.released ?? []) file(bot, row, plan.job);
   const job = plan.job === undefined ? undefined : memory.jobs.get(plan.job);
   const now =
     job === undefined
@@ -158,12 +162,29 @@ function workOne(bot: Bot, message: Message): WorkResult {
   };
 }
 
+/** Files a message that waited, at its own time. */
+function file(bot: Bot, row: InboxRow, job: number | undefined): void {
+  if (job === undefined) return;
+  const draft = releaseDraft(bot.memory, row, job);
+  learn(bot.memory, [appendEntry(bot.store, draft, bot.salt())]);
+  markMessage(bot.store, row.message, { state: "done", job });
+}
+
 function planFor(bot: Bot, message: Message): Plan {
   if (message.deletes !== undefined) return planDelete(bot.memory, message, message.deletes);
   if (message.edits !== undefined) {
     return planEdit(bot.memory, message, { store: bot.store, original: message.edits });
   }
-  return planNote(bot.memory, message);
+  const released = releasedBy(bot, message);
+  if (released === undefined) return planNote(bot.memory, message);
+  const { job, rows } = released;
+  return {
+    understood: readNote(bot.memory, message, job),
+    job,
+    opened: false,
+    drafts: [],
+    released: rows,
+  };
 }
 
 function replyRow(bot: Bot, worked: Worked, text: string): Outgoing {
@@ -211,17 +232,42 @@ function cautionedBy(bot: Bot, message: Message, job: number | undefined): reado
     });
 }
 
-export interface Rung {
-  readonly due: string;
-  readonly job: number;
-  readonly channel: string;
-  readonly thread?: string;
-  readonly text: string;
+/** Asks for what clocks that came due by `now` (ISO) wait for; each asks once. */
+export function tick(bot: Bot, now: string): readonly Clock[] {
+  const due = dueClocks(bot.memory, now);
+  if (due.length === 0) return [];
+  try {
+    return transact(bot.store, () => due.map((clock) => ring(bot, clock)));
+  } catch (error) {
+    relearn(bot.memory, bot.store);
+    throw error;
+  }
 }
 
-/** Asks for what clocks that came due by `now` (ISO) wait for; each asks once. */
-export function tick(_bot: Bot, _now: string): readonly Rung[] {
-  return [];
+function ring(bot: Bot, clock: Clock): Clock {
+  const { platform, who } = startOf(bot.memory, clock);
+  const draft = {
+    job: clock.job,
+    at: clock.due,
+    who,
+    platform,
+    message: clock.id,
+    text: "",
+    facts: { kind: "clock", clock: clock.id, outcome: "asked" },
+  } as const;
+  learn(bot.memory, [appendEntry(bot.store, draft, bot.salt())]);
+  putOut(bot.store, {
+    id: `clock:${clock.id}`,
+    platform,
+    channel: clock.channel,
+    ...(clock.thread === undefined ? {} : { thread: clock.thread }),
+    kind: "clock",
+    text: clock.text,
+    files: [],
+    detail: JSON.stringify({ job: clock.job, due: clock.due }),
+  });
+  const { id, due, job, channel, thread, text } = clock;
+  return { id, due, job, channel, ...(thread === undefined ? {} : { thread }), text };
 }
 
 /** What became of a message that had come before. */

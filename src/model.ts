@@ -409,6 +409,15 @@ export interface Visit {
   readonly to?: string;
 }
 
+export type ClockKindName =
+  | "insulation_1min"
+  | "insulation_10min"
+  | "vacuum_hold"
+  | "nitrogen_hold"
+  | "bus_wait"
+  | "fire_watch"
+  | "heater";
+
 export interface Clock {
   readonly id: string;
   readonly due: string;
@@ -416,6 +425,14 @@ export interface Clock {
   readonly channel: string;
   readonly thread?: string;
   readonly text: string;
+}
+
+/** A clock that asks for a value at `due`, unless work moves on before. */
+export interface RunningClock extends Omit<Clock, "text"> {
+  readonly kind: ClockKindName;
+  readonly since: string;
+  /** who has the job in hand and is asked */
+  readonly holder: string;
 }
 
 /** A job folded from its entries. */

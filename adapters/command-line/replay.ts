@@ -1,7 +1,8 @@
 import { createReadStream, statSync } from "node:fs";
 import type { Readable } from "node:stream";
+import { z } from "zod";
 import { type Bot, jobOf, receive, tick, work } from "../../src/bot.ts";
-import { answersTo, markOut, type OutboxRow } from "../../src/record/outbox.ts";
+import { answersTo, markOut, type OutboxRow, unsent } from "../../src/record/outbox.ts";
 import type { Command, Exit, Io } from "./command.ts";
 import { linesOf, parseLine } from "./lines.ts";
 import { dbOption, withBot } from "./open-db.ts";
@@ -19,10 +20,19 @@ function shown(row: OutboxRow): object {
   };
 }
 
+const detailShape = z.object({ job: z.number(), due: z.string() });
+
+/** A clock's question as it is told. */
+function rung({ channel, thread, text, detail }: OutboxRow): object {
+  const { due, job } = detailShape.parse(JSON.parse(detail ?? "{}"));
+  return { due, job, channel, ...(thread === undefined ? {} : { thread }), text };
+}
+
 /** One line of the script: clocks that came due before it, then the message and what is said to it. */
 function play(bot: Bot, line: ReplayLine, io: Io): Exit {
   const { message, bytes } = messageOf(line);
-  const clocks = tick(bot, message.at);
+  tick(bot, message.at);
+  const clocks = unsent(bot.store, platform).filter(({ kind }) => kind === "clock");
   receive(bot, { message, bytes });
   const results = work(bot);
   // an answer that was not told before a crash is told now
@@ -35,13 +45,13 @@ function play(bot: Bot, line: ReplayLine, io: Io): Exit {
       id: message.id,
       job: jobOf(bot, message),
       replies: rows.map(shown),
-      ...(clocks.length === 0 ? {} : { clocks }),
+      ...(clocks.length === 0 ? {} : { clocks: clocks.map(rung) }),
       ...(failed === undefined
         ? {}
         : { error: "This message could not be worked on; it is kept." }),
     }),
   );
-  for (const row of rows) markOut(bot.store, row.id, { state: "sent" });
+  for (const row of [...rows, ...clocks]) markOut(bot.store, row.id, { state: "sent" });
   if (failed === undefined) return 0;
   io.complain(failed);
   return 1;

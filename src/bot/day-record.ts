@@ -3,7 +3,7 @@ import type { DayRecord } from "../show/exports/sheet-source.ts";
 import { zoneOf } from "../show/local-time.ts";
 import { lastJudgement } from "./judge-job.ts";
 import { allJobs, type Memory } from "./memory.ts";
-import { namesOf } from "./reply-input.ts";
+import { namesOf } from "./people.ts";
 
 /** The record of one day for the office, in the company's zone. `day`: "2026-05-12". */
 export function dayRecord(memory: Memory, day: string): DayRecord {

@@ -1,7 +1,9 @@
 import type { Message, Span, Statement, Understood } from "../model.ts";
 import type { Draft } from "../record/entries-table.ts";
+import type { InboxRow } from "../record/inbox.ts";
 import { openingFrom, opensJob } from "../record/opening.ts";
 import type { Route } from "../record/route.ts";
+import { answerFacts } from "./confirm.ts";
 import { draftFor, isWork, noteFacts } from "./filing.ts";
 import { locate, locateWords } from "./locate.ts";
 import type { Memory } from "./memory.ts";
@@ -18,6 +20,8 @@ export interface Plan {
   readonly drafts: readonly Draft[];
   /** it has something to file and nowhere to file it, or two places */
   readonly problem?: Extract<Route, { kind: "ask" | "none" }>;
+  /** messages that waited for this answer and are filed with it */
+  readonly released?: readonly InboxRow[];
 }
 
 /** Plans what a new message adds, and to which job. */
@@ -55,6 +59,10 @@ function planFiling(
   const undo = undoFacts(memory, message, { understood, job });
   if (undo !== undefined) {
     return { understood, job, opened: false, drafts: [draftFor(message, job, undo)] };
+  }
+  const answer = answerFacts(memory, message, { understood, job });
+  if (answer !== undefined) {
+    return { understood, job, opened: false, drafts: [draftFor(message, job, answer)] };
   }
   const only = understood.statements.every(({ kind }) => kind === "question" || kind === "note");
   const asks = understood.statements.some(({ kind }) => kind === "question");

@@ -1,7 +1,8 @@
-import type { Message, Reading, Statement, Understood } from "../model.ts";
+import type { Job, JobReading, Message, Reading, Statement, Understood } from "../model.ts";
 import { correctedBy, inherit } from "../record/corrections.ts";
 import type { Draft } from "../record/entries-table.ts";
 import type { Facts, NoteFacts, Opening, Replaces } from "../record/entry.ts";
+import { isCurrent } from "../record/readings.ts";
 import type { Memory } from "./memory.ts";
 
 /** An entry to append, written for a message. */
@@ -59,7 +60,13 @@ function corrected(
   const replaces: Replaces[] = [];
   const taken = new Set<string>();
   const readings = note.readings.map((reading, index) => {
-    if (reading.corrects !== true || job === undefined) return reading;
+    if (job === undefined) return reading;
+    const doubt = reading.corrects === true ? undefined : doubtMended(reading, message, job);
+    if (doubt !== undefined && !taken.has(doubt.id)) {
+      taken.add(doubt.id);
+      replaces.push({ was: doubt.id, by: index });
+    }
+    if (reading.corrects !== true) return reading;
     const standing = job.readings.filter(
       (old) =>
         !taken.has(old.id) &&
@@ -74,6 +81,21 @@ function corrected(
     return inherit(reading, was);
   });
   return { readings, replaces };
+}
+
+/** A doubtful value asked about is answered by saying the value again. */
+function doubtMended(reading: Reading, message: Message, job: Job): JobReading | undefined {
+  return job.readings.findLast(
+    (old) =>
+      old.doubtful === true &&
+      isCurrent(old) &&
+      old.who === message.person &&
+      old.message !== message.id &&
+      old.quantity === reading.quantity &&
+      old.at === reading.at &&
+      old.subject === reading.subject &&
+      old.points?.join() === reading.points?.join(),
+  );
 }
 
 /** Whether a message holds anything for a job's record. */

@@ -1,4 +1,6 @@
-import type { Job, Judgement, Role } from "../model.ts";
+import type { Job, Judgement, Role, RunningClock } from "../model.ts";
+import { equipmentOf } from "../record/case.ts";
+import { clocksOf } from "../record/clocks.ts";
 import { readEntries } from "../record/entries-table.ts";
 import type { Entry } from "../record/entry.ts";
 import { gripsOf, type PersonGrip } from "../record/grips.ts";
@@ -6,6 +8,9 @@ import { foldJob } from "../record/job.ts";
 import { type Registry, readRegistry } from "../record/registry.ts";
 import { readSettings, type Settings } from "../record/settings.ts";
 import type { Store } from "../record/store.ts";
+import { clockText } from "../show/clock-words.ts";
+import { zoneOf } from "../show/local-time.ts";
+import { namesOf } from "./people.ts";
 
 /** Everything derived from the store that work needs again and again; the store can always make it anew. */
 export interface Memory {
@@ -14,6 +19,7 @@ export interface Memory {
   /** "channel\nthread" -> the job that it opened or named */
   readonly threads: Map<string, number>;
   readonly grips: Map<number, readonly PersonGrip[]>;
+  readonly clocks: Map<number, readonly RunningClock[]>;
   readonly judged: Map<number, Judgement>;
   readonly roles: Map<string, Role>;
   registry: Registry;
@@ -28,6 +34,7 @@ export function remember(store: Store): Memory {
     jobs: new Map(),
     threads: new Map(),
     grips: new Map(),
+    clocks: new Map(),
     judged: new Map(),
     roles: new Map(),
     registry: readRegistry(store),
@@ -52,6 +59,7 @@ export function relearn(memory: Memory, store: Store): void {
   replace(memory.jobs, fresh.jobs);
   replace(memory.threads, fresh.threads);
   replace(memory.grips, fresh.grips);
+  replace(memory.clocks, fresh.clocks);
   replace(memory.roles, fresh.roles);
   memory.judged.clear();
   memory.registry = fresh.registry;
@@ -77,12 +85,28 @@ function append(memory: Memory, entry: Entry): void {
 function refold(memory: Memory, number: number): void {
   const entries = memory.entries.get(number) ?? [];
   const job = foldJob(entries);
-  if (job === undefined) memory.jobs.delete(number);
-  else memory.jobs.set(number, job);
+  if (job === undefined) {
+    memory.jobs.delete(number);
+    memory.clocks.delete(number);
+  } else {
+    const equipment = equipmentOf(job, memory.registry);
+    const clocks = clocksOf(job, entries, equipment);
+    memory.clocks.set(number, clocks);
+    const shown = { time_zone: zoneFor(memory, job), names: namesOf(memory) };
+    memory.jobs.set(number, {
+      ...job,
+      clocks: clocks.map((clock) => ({ ...clock, text: clockText(clock, job, shown) })),
+    });
+  }
   memory.grips.set(number, gripsOf(entries));
 }
 
 /** All jobs, oldest number first. */
 export function allJobs(memory: Memory): readonly Job[] {
   return [...memory.jobs.values()].sort((a, b) => a.job - b.job);
+}
+
+/** The company's zone; a store that was never told keeps to the offset of the job's own messages. */
+export function zoneFor(memory: Memory, job: Pick<Job, "opened">): string {
+  return memory.settings.time_zone ?? zoneOf(job.opened);
 }

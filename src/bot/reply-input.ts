@@ -4,6 +4,7 @@ import { isCurrent } from "../record/readings.ts";
 import type { Plan } from "./file-note.ts";
 import { noJudgement } from "./judge-job.ts";
 import { allJobs, type Memory, threadKey } from "./memory.ts";
+import { namesOf } from "./people.ts";
 
 export interface Worked {
   readonly message: Message;
@@ -29,8 +30,10 @@ export function replyInput(memory: Memory, worked: Worked): ReplyInput {
     readings: job?.readings.filter((reading) => reading.message === message.id) ?? [],
     replaced: replacedIn(was, job),
     withdrawn: withdrawnIn(was, job),
-    confirmed: [],
-    released: [],
+    confirmed: confirmedIn(was, job),
+    released: (plan.released ?? []).flatMap(({ message: { id } }) =>
+      job === undefined ? [] : standingOfMessage(job, id),
+    ),
     judgement: worked.now ?? noJudgement,
     before: worked.before ?? noJudgement,
     equipment: job === undefined ? {} : equipmentOf(job, memory.registry),
@@ -77,6 +80,16 @@ function withdrawnIn(was: Job | undefined, job: Job | undefined): readonly JobSt
   return was.statements.filter((line) => stands(line) && !now.has(key(line)));
 }
 
+/** Doubtful before, and settled now. */
+function confirmedIn(was: Job | undefined, job: Job | undefined): readonly JobReading[] {
+  const doubted = new Set(
+    was?.readings.filter((old) => old.doubtful === true && isCurrent(old)).map(({ id }) => id),
+  );
+  return (job?.readings ?? []).filter(
+    (reading) => doubted.has(reading.id) && reading.doubtful !== true && isCurrent(reading),
+  );
+}
+
 function isLate(message: Message, was: Job | undefined): boolean {
   const last = was?.timeline.at(-1);
   return last !== undefined && Date.parse(message.at) < Date.parse(last.at);
@@ -86,26 +99,6 @@ function isLate(message: Message, was: Job | undefined): boolean {
 export function offsetOf(at: string): string {
   const offset = /(?:Z|[+-]\d{2}:\d{2})$/.exec(at)?.[0] ?? "+00:00";
   return offset === "Z" ? "+00:00" : offset;
-}
-
-export function namesOf(memory: Memory): Readonly<Record<string, string>> {
-  const known = memory.registry.people;
-  const names = [...memory.roles.keys()].map((person): [string, string] => {
-    const entry = known.find(
-      ({ name, nickname }) =>
-        name.toLowerCase() === person.toLowerCase() ||
-        nickname?.toLowerCase() === person.toLowerCase(),
-    );
-    return [person, entry?.nickname ?? entry?.name ?? capital(person)];
-  });
-  return Object.fromEntries(names);
-}
-
-/** "sorrel" is said "Sorrel"; a platform's id stays as it is. */
-function capital(person: string): string {
-  return /^\p{Ll}[\p{L}'-]*$/u.test(person)
-    ? person.charAt(0).toUpperCase() + person.slice(1)
-    : person;
 }
 
 /** Ids of readings that a message left standing. */

@@ -1,0 +1,24 @@
+import type { Memory } from "./memory.ts";
+
+/** The name to say for each person that wrote. */
+export function namesOf(
+  memory: Pick<Memory, "registry" | "roles">,
+): Readonly<Record<string, string>> {
+  const known = memory.registry.people;
+  const names = [...memory.roles.keys()].map((person): [string, string] => {
+    const entry = known.find(
+      ({ name, nickname }) =>
+        name.toLowerCase() === person.toLowerCase() ||
+        nickname?.toLowerCase() === person.toLowerCase(),
+    );
+    return [person, entry?.nickname ?? entry?.name ?? capital(person)];
+  });
+  return Object.fromEntries(names);
+}
+
+/** "sorrel" is said "Sorrel"; a platform's id stays as it is. */
+function capital(person: string): string {
+  return /^\p{Ll}[\p{L}'-]*$/u.test(person)
+    ? person.charAt(0).toUpperCase() + person.slice(1)
+    : person;
+}

@@ -1,0 +1,107 @@
+import type { EquipmentFacts, Job, RunningClock } from "../model.ts";
+import { type ClockEvent, clockKinds } from "./clock-kinds.ts";
+import type { Entry } from "./entry.ts";
+import { isCurrent } from "./readings.ts";
+import { standingOf } from "./standing.ts";
+
+/** An overnight clock asks when the next day's work begins; our choice, no source. */
+const morning = "07:00";
+/** Past this a hold that is left behind is asked for in the morning. */
+const leavingStatuses: ReadonlySet<string> = new Set([
+  "left_site",
+  "waiting_for_parts",
+  "no_access",
+]);
+
+/** The clocks that run on a job and were not asked yet, next due first. */
+export function clocksOf(
+  job: Job,
+  entries: readonly Entry[],
+  equipment: EquipmentFacts,
+): readonly RunningClock[] {
+  const asked = new Set(
+    entries.flatMap(({ facts }) => (facts.kind === "clock" ? [facts.clock] : [])),
+  );
+  let running: readonly RunningClock[] = [];
+  let holder = job.people.at(-1) ?? job.assigned ?? "";
+  for (const event of eventsOf(job, entries)) {
+    const statuses = event.statements.flatMap((said) =>
+      said.kind === "status" ? [said.status] : [],
+    );
+    if (statuses.includes("on_site")) holder = event.who;
+    running = running.filter(
+      (clock) => !clockKinds.some((kind) => kind.kind === clock.kind && kind.endedBy(event)),
+    );
+    running = [
+      ...running.filter(({ kind }) => !startsAgain(kind, event, equipment)),
+      ...started(event, job, equipment),
+    ];
+    if (statuses.includes("done")) running = [];
+    else if (statuses.some((status) => leavingStatuses.has(status))) {
+      running = running.flatMap((clock) => atLeaving(clock, event));
+    }
+  }
+  return running
+    .filter(({ id }) => !asked.has(id))
+    .map((clock) => ({ ...clock, holder }))
+    .sort((a, b) => Date.parse(a.due) - Date.parse(b.due));
+}
+
+function startsAgain(kind: string, event: ClockEvent, equipment: EquipmentFacts): boolean {
+  return clockKinds.some(
+    (one) => one.kind === kind && one.startedBy(event, equipment) !== undefined,
+  );
+}
+
+function started(event: ClockEvent, job: Job, equipment: EquipmentFacts): readonly RunningClock[] {
+  return clockKinds.flatMap(({ kind, startedBy }) => {
+    const seconds = startedBy(event, equipment);
+    if (seconds === undefined) return [];
+    return [
+      {
+        id: `${kind}:${job.job}:${event.message}`,
+        kind,
+        since: event.at,
+        due: later(event.at, seconds),
+        job: job.job,
+        channel: job.channel,
+        ...(job.thread === undefined ? {} : { thread: job.thread }),
+        holder: event.who,
+      },
+    ];
+  });
+}
+
+/** Gas left in overnight is asked for in the morning; what needs a person there ends. */
+function atLeaving(clock: RunningClock, event: ClockEvent): readonly RunningClock[] {
+  const kind = clockKinds.find((one) => one.kind === clock.kind);
+  if (kind?.outlivesLeaving !== true) return [];
+  if (clock.kind !== "nitrogen_hold") return [clock];
+  const day = event.at.slice(0, 10);
+  const offset = /(?:Z|[+-]\d{2}:?\d{2})$/.exec(event.at)?.[0] ?? "Z";
+  const today = `${day}T${morning}:00${offset}`;
+  const due = Date.parse(today) > Date.parse(event.at) ? today : later(today, 24 * 3600);
+  return [{ ...clock, id: `${clock.id}:overnight`, due }];
+}
+
+/** ISO in the same offset, some seconds later. */
+function later(at: string, seconds: number): string {
+  const offset = /(?:Z|[+-]\d{2}:?\d{2})$/.exec(at)?.[0] ?? "Z";
+  const [sign, hours, minutes] = /([+-])(\d{2}):?(\d{2})/.exec(offset)?.slice(1) ?? ["+", "0", "0"];
+  const shift = (Number(hours) * 60 + Number(minutes)) * (sign === "-" ? -60_000 : 60_000);
+  const local = new Date(Date.parse(at) + seconds * 1000 + shift).toISOString().slice(0, 19);
+  return `${local}${offset}`;
+}
+
+/** What each standing message said, in order of time. */
+function eventsOf(job: Job, entries: readonly Entry[]): readonly ClockEvent[] {
+  return standingOf(entries)
+    .filter(({ fate }) => fate === "stands")
+    .map(({ entry, note, at }) => ({
+      at,
+      message: entry.message,
+      who: entry.who,
+      readings: job.readings.filter((one) => one.message === entry.message && isCurrent(one)),
+      statements: note.statements,
+    }));
+}
