@@ -317,5 +317,6 @@ export const checkNames = [
   "room_concentration",
   "places",
   "history",
+  "commissioning",
 ] as const;
 export type CheckName = (typeof checkNames)[number];

@@ -164,6 +164,7 @@ export const checkWords: Readonly<Record<CheckName, CheckWords>> = {
     act: "smallest room and total charge",
     of: ["mass", "concentration"],
   },
+  commissioning: { name: "start-up record", act: "what the start-up record still lacks", of: [] },
   places: { name: "rooms", act: "which rooms are out and which are fine", of: [] },
   history: { name: "history", act: "what the last visit measured", of: [] },
 };

@@ -4,6 +4,7 @@ import { bridge } from "./bridge.ts";
 import { capacitor } from "./capacitor.ts";
 import { charge } from "./charge.ts";
 import { circuitPattern } from "./circuit-pattern.ts";
+import { commissioning } from "./commissioning.ts";
 import { communication } from "./communication.ts";
 import { compression } from "./compression.ts";
 import { contactor } from "./contactor.ts";
@@ -66,4 +67,5 @@ export const checks: readonly Check[] = [
   leakRate,
   roomConcentration,
   defrost,
+  commissioning,
 ];

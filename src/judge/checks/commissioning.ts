@@ -1,0 +1,118 @@
+import type { Finding, Reading } from "../../model.ts";
+import type { Check } from "../check.ts";
+import type { Scene } from "../scene.ts";
+
+/** One line of a start-up record and how it shows in the notes. */
+interface Item {
+  readonly name: string;
+  readonly after: "compressor" | "any";
+  readonly isThere: (scene: Scene) => boolean;
+}
+
+/**
+ * What a start-up record holds after a compressor or a board was changed.
+ * Source: common practice, no source; the company's own form may ask for more.
+ */
+const items: readonly Item[] = [
+  { name: "nitrogen hold", after: "compressor", isThere: hasNitrogen },
+  { name: "vacuum and its rise", after: "compressor", isThere: (scene) => has(scene, "vacuum") },
+  {
+    name: "weight charged",
+    after: "compressor",
+    isThere: (scene) => has(scene, "mass", isCharged),
+  },
+  { name: "supply volts", after: "any", isThere: (scene) => has(scene, "voltage") },
+  { name: "running amps", after: "any", isThere: (scene) => has(scene, "current") },
+  {
+    name: "suction pressure",
+    after: "compressor",
+    isThere: (scene) => has(scene, "pressure", at("suction")),
+  },
+  {
+    name: "head or liquid pressure",
+    after: "compressor",
+    isThere: (scene) => has(scene, "pressure", at("discharge", "liquid")),
+  },
+  {
+    name: "suction line temperature",
+    after: "compressor",
+    isThere: (scene) => has(scene, "temperature", at("suction")),
+  },
+  {
+    name: "liquid line temperature",
+    after: "compressor",
+    isThere: (scene) => has(scene, "temperature", at("liquid")),
+  },
+  {
+    name: "return and supply air",
+    after: "any",
+    isThere: (scene) =>
+      has(scene, "temperature", at("supply_air", "box")) || has(scene, "temperature_difference"),
+  },
+];
+
+/** A compressor or a board was changed: what of a complete start-up record is still missing. */
+export const commissioning: Check = {
+  name: "commissioning",
+  signs: [],
+  judge: (scene) => {
+    const what = changed(scene);
+    if (what === undefined) return [];
+    const missing = items
+      .filter((one) => (one.after === "any" || what === "compressor") && !one.isThere(scene))
+      .map((one) => one.name);
+    return [finding(what, missing)];
+  },
+};
+
+function changed(scene: Scene): "compressor" | "board" | undefined {
+  const words = [
+    ...scene.parts.filter((one) => one.state === "fitted").map((one) => one.part),
+    ...scene.done.filter((one) => one.action === "replaced").map((one) => one.what ?? one.said),
+  ].map((one) => one.toLowerCase());
+  if (words.some((one) => /\bcomp(ressor)?\b/.test(one))) return "compressor";
+  return words.some((one) => /board|inverter|drive|module/.test(one)) ? "board" : undefined;
+}
+
+function has(
+  scene: Scene,
+  quantity: Reading["quantity"],
+  fits: (reading: Reading) => boolean = () => true,
+): boolean {
+  return scene.readings.some((one) => one.quantity === quantity && fits(one));
+}
+
+function at(...places: readonly Reading["at"][]): (reading: Reading) => boolean {
+  return (reading) => places.includes(reading.at);
+}
+
+function isCharged(reading: Reading): boolean {
+  return reading.action === "charged";
+}
+
+function hasNitrogen(scene: Scene): boolean {
+  return (
+    scene.done.some((one) => one.action === "nitrogen_in") ||
+    /\b(nitrogen|n2|ofn)\b/.test(scene.words)
+  );
+}
+
+function finding(what: string, missing: readonly string[]): Finding {
+  const complete = missing.length === 0;
+  const list = missing.join(", ");
+  return {
+    about: what,
+    check: "commissioning",
+    level: complete ? "good" : "unknown",
+    says: complete
+      ? `The start-up record after the ${what} change is complete`
+      : `After the ${what} change the start-up record still lacks ${list}`,
+    brief: complete
+      ? "start-up record complete"
+      : `start-up record lacks ${missing.length} entries`,
+    values: {},
+    basis: "common practice",
+    source: "contents of a start-up record: common practice, no source",
+    ...(complete ? {} : { missing: list }),
+  };
+}
