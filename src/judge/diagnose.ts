@@ -2,7 +2,7 @@ import type { Suspect } from "../model.ts";
 import type { Evidence } from "./evidence.ts";
 import { groupOf } from "./evidence.ts";
 import type { Fault } from "./fault.ts";
-import { faults } from "./faults/list.ts";
+import { faults, sideOf } from "./faults/list.ts";
 import type { Scene } from "./scene.ts";
 import { likelihoodRatio } from "./shown.ts";
 import { whereFits } from "./where.ts";
@@ -16,7 +16,13 @@ const worthNaming = 1.5;
  */
 export function diagnose(evidence: readonly Evidence[], scene: Scene): Suspect[] {
   const possible = faults.filter((one) => whereFits(one.where, scene));
-  const weighed = possible.map((fault) => ({ fault, odds: oddsOf(fault, evidence) }));
+  const looked = sideLookedAt(scene);
+  const weighed = possible.map((fault) => {
+    const elsewhere =
+      looked !== undefined && sideOf(fault) !== undefined && sideOf(fault) !== looked;
+    const prior = fault.common * (elsewhere ? otherSide : 1);
+    return { fault, odds: prior * oddsOf(fault, evidence) };
+  });
   const total = weighed.reduce((sum, one) => sum + one.odds, 0);
   return weighed
     .map(({ fault, odds }) => ({
@@ -28,6 +34,39 @@ export function diagnose(evidence: readonly Evidence[], scene: Scene): Suspect[]
     .sort((a, b) => b.probability - a.probability);
 }
 
+/** Where only one side was measured, the complaint seldom led away from the cause. Common practice, no source. */
+const otherSide = 0.35;
+
+const electricalQuantities: readonly string[] = [
+  "insulation_resistance",
+  "winding_resistance",
+  "resistance",
+  "voltage",
+  "current",
+  "capacitance",
+  "diode_drop",
+];
+const gasQuantities: readonly string[] = [
+  "pressure",
+  "superheat",
+  "subcooling",
+  "vacuum",
+  "temperature",
+  "temperature_difference",
+  "static_pressure",
+  "mass",
+];
+
+/** The side that alone was measured; undefined for both or none. */
+function sideLookedAt(scene: Scene): "electrical" | "gas" | undefined {
+  const measured = scene.readings.filter((one) => one.at !== "shell").map((one) => one.quantity);
+  const electrical = measured.some((one) => electricalQuantities.includes(one));
+  const gas = measured.some((one) => gasQuantities.includes(one));
+  if (electrical === gas) return;
+  return electrical ? "electrical" : "gas";
+}
+
+/** How far the evidence moves a fault's odds. */
 function oddsOf(fault: Fault, evidence: readonly Evidence[]): number {
   const groups = new Map<string, { most: number; least: number }>();
   for (const { sign } of evidence) {
@@ -38,7 +77,7 @@ function oddsOf(fault: Fault, evidence: readonly Evidence[]): number {
       least: Math.min(had.least, ratio),
     });
   }
-  return [...groups.values()].reduce((odds, one) => odds * one.most * one.least, fault.common);
+  return [...groups.values()].reduce((odds, one) => odds * one.most * one.least, 1);
 }
 
 function naming(

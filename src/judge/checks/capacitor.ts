@@ -12,6 +12,8 @@ import { microfaradWords, plain } from "../words.ts";
 
 /** Hz where none was said. */
 const usualHz = 60;
+/** Percent under the rating: a weak one is common, one further down hardly starts a motor. Common practice, no source. */
+const farLowPercent = 14;
 /** Share of the rating below which nothing is left. Common practice, no source. */
 const emptyShare = 0.1;
 
@@ -24,7 +26,7 @@ interface Measured {
 /** A run capacitor against its label, by the meter or under load. */
 export const capacitor: Check = {
   name: "capacitor",
-  signs: ["capacitor:good", "capacitor:low", "capacitor:high", "capacitor:open"],
+  signs: ["capacitor:good", "capacitor:weak", "capacitor:low", "capacitor:high", "capacitor:open"],
   judge: (scene) => {
     const rated = ratingsIn(scene);
     return measuredIn(scene).map((one, at) => judgeOne(one, ratingFor(one, rated, at)));
@@ -125,7 +127,11 @@ function verdictOf(
 ): Pick<Finding, "level" | "says"> & { sign: string } {
   if (share < emptyShare) return { level: "bad", says: "open or empty", sign: "capacitor:open" };
   if (error < -runTolerancePercent)
-    return { level: "bad", says: "below its tolerance", sign: "capacitor:low" };
+    return {
+      level: "bad",
+      says: "below its tolerance",
+      sign: error < -farLowPercent ? "capacitor:low" : "capacitor:weak",
+    };
   if (error > runTolerancePercent)
     return {
       level: "watch",

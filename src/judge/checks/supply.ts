@@ -13,8 +13,8 @@ import { listed, plain } from "../words.ts";
 import { supplySag } from "./supply-sag.ts";
 import { controlBelowV, isToGround, supplyVoltages } from "./volts.ts";
 
-/** Share of the highest line below which a line is lost, to its neighbours and to ground. Common practice, no source. */
-const lostShare = { lines: 0.75, ground: 0.4 } as const;
+/** Share below which a line is lost: of its neighbours, to ground, of the plate. Common practice, no source. */
+const lostShare = { lines: 0.75, ground: 0.4, plate: 0.65 } as const;
 /** A high leg (208 to ground of a 240 V delta) over the others. Source: delta geometry: sqrt(3). */
 const highLegShare = { from: 1.6, to: 1.85 } as const;
 
@@ -63,9 +63,11 @@ function linesFindings(readings: readonly Reading[], scene: Scene): Finding[] {
   const highest = Math.max(...values);
   if (highest < controlBelowV) return deadFindings(values, scene);
   const lowest = Math.min(...values);
-  const one = values.length > 1 || readings[0]?.points !== undefined;
-  if (one && lowest < lostShare.lines * highest && isOneSupply(readings))
+  const placed = readings.every((one) => one.points !== undefined);
+  const plateV = scene.facts.supply_V ?? highest;
+  if (placed && values.length < 3 && highest < lostShare.plate * plateV)
     return [lostFinding(values)];
+  if (lowest < lostShare.lines * highest && isOneSupply(readings)) return [lostFinding(values)];
   return [...unbalanceFindings(values), rangeFinding(values, scene)];
 }
 

@@ -6,7 +6,8 @@ export const capacitorFailed: Fault = {
   common: 5,
   where: { phases: 1 },
   shows: {
-    "capacitor:low": 0.72,
+    "capacitor:low": 0.66,
+    "capacitor:weak": 0.08,
     "capacitor:open": 0.2,
     "capacitor:good": 0.03,
     "capacitor:high": 0.02,

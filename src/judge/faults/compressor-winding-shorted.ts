@@ -17,7 +17,7 @@ export const compressorWindingShorted: Fault = {
     "start:held_locked": 0.2,
     "start:above_locked": 0.15,
     "ramp:usual": 0.05,
-    "start:line_start": 0.2,
+    "start:line_start": 0.45,
     "current:unbalanced_by_motor": 0.35,
     "current:unbalanced": 0.25,
     "current:high": 0.2,

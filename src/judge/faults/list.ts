@@ -41,9 +41,8 @@ import { supplyVoltageUnbalanced } from "./supply-voltage-unbalanced.ts";
 import { systemLeaking } from "./system-leaking.ts";
 import { systemWet } from "./system-wet.ts";
 
-/** Every fault; a new one is its file and a line here. */
-export const faults: readonly Fault[] = [
-  // electrical side
+/** The electrical side; a new one is its file and a line here. */
+const electrical: readonly Fault[] = [
   capacitorFailed,
   communicationFailed,
   compressorInsulationDegraded,
@@ -68,7 +67,10 @@ export const faults: readonly Fault[] = [
   supplyVoltageHigh,
   supplyVoltageLow,
   supplyVoltageUnbalanced,
-  // refrigerant and air side
+];
+
+/** The refrigerant and air side; a new one is its file and a line here. */
+const gas: readonly Fault[] = [
   refrigerantUndercharge,
   refrigerantOvercharge,
   noncondensables,
@@ -84,7 +86,13 @@ export const faults: readonly Fault[] = [
   systemWet,
   defrostFailed,
   refrigerantWrongOrMixed,
-  // always
-  other,
-  noFault,
 ];
+
+/** Every fault: both sides, and the two that are always possible. */
+export const faults: readonly Fault[] = [...electrical, ...gas, other, noFault];
+
+/** The side that a fault lies on; undefined for the two that are always possible. */
+export function sideOf(fault: Fault): "electrical" | "gas" | undefined {
+  if (electrical.includes(fault)) return "electrical";
+  return gas.includes(fault) ? "gas" : undefined;
+}

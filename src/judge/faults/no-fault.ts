@@ -26,7 +26,7 @@ const fineRemarks: Readonly<Record<string, number>> = {
 export const noFault: Fault = {
   fault: "no_fault",
   says: "nothing is wrong with what was measured",
-  common: 16,
+  common: 20,
   shows: {
     ...quietRemarks(),
     ...fineRemarks,
@@ -93,7 +93,8 @@ export const noFault: Fault = {
     "output:balanced": 0.998,
     "output:unbalanced": 0.001,
     "capacitor:good": 0.975,
-    "capacitor:low": 0.006,
+    "capacitor:low": 0.002,
+    "capacitor:weak": 0.01,
     "capacitor:high": 0.015,
     "capacitor:open": 0.001,
     "contactor:passes": 0.78,
