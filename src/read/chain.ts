@@ -195,7 +195,7 @@ function changed(
   const held = since(items, left, right);
   if ((left.earlier && !held) || right.earlier) return false;
   const begun = (before & role.change) !== 0 || left.series !== undefined;
-  if (begun && (gap.list || (gap.roles & (role.then | role.change | role.now)) !== 0)) return true;
+  if (begun && (gap.list || (gap.roles & (role.next | role.change | role.now)) !== 0)) return true;
   if (begun && !gap.strong && (gap.roles & verbs) !== 0) return true;
   if (
     right.after !== undefined &&

@@ -14,7 +14,7 @@ export function isStrongBreak(item: Item): boolean {
 /** Where a thought may end: a comma, "and", "then", "but". */
 export function isWeakBreak(item: Item): boolean {
   if (item.kind === itemKind.sign && (item.text === "," || item.text === "|")) return true;
-  return (item.roles & (role.conjunction | role.then)) !== 0 && item.kind !== itemKind.over;
+  return (item.roles & (role.conjunction | role.next)) !== 0 && item.kind !== itemKind.over;
 }
 
 function isPreposition(item: Item | undefined): boolean {

@@ -184,7 +184,7 @@ function continues(draft: Draft, left: Draft, items: readonly Item[]): boolean {
   if (draft.earlier || draft.now || left.earlier || draft.after !== undefined) return true;
   if (draft.behind.length + draft.before.length > 0 && draft.state !== undefined) return true;
   const gap = between(items, left, draft);
-  return (gap.roles & (role.then | role.is | role.correct | role.change)) !== 0 && !gap.carriers;
+  return (gap.roles & (role.next | role.is | role.correct | role.change)) !== 0 && !gap.carriers;
 }
 
 function contrasts(draft: Draft, right: Draft, items: readonly Item[]): boolean {

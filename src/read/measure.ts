@@ -78,5 +78,6 @@ export function measure(note: Note): void {
   infer(drafts, items, setting, note.context);
   share(drafts, items);
   question(note, drafts);
+  for (const draft of drafts) draft.measuredAt = note.measuredAt;
   for (const draft of drafts) if (!draft.gone) note.readings.push(...make(note, draft));
 }

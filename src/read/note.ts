@@ -18,6 +18,8 @@ export interface Note {
   readonly unread: Span[];
   /** names of the rules that changed something, in order: for `explain` */
   readonly trace: string[];
+  /** the time of day that the message gives for what it measured */
+  measuredAt: string | undefined;
 }
 
 /** A way of saying something that is no measurement; each in its own file, none knows another. */

@@ -32,6 +32,7 @@ function begin(text: string, context: Context): Note {
     ask: [],
     unread: [],
     trace: [],
+    measuredAt: undefined,
   };
 }
 

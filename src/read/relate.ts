@@ -13,7 +13,7 @@ const filler =
   role.preposition |
   role.now |
   role.correct |
-  role.then |
+  role.next |
   role.to |
   role.change |
   role.about |

@@ -26,7 +26,7 @@ export const role = {
   zero: 1048576,
   atLeast: 2097152,
   atMost: 4194304,
-  then: 8388608,
+  next: 8388608,
   correct: 16777216,
   between: 33554432,
   clock: 67108864,

@@ -1,7 +1,39 @@
 import type { Rule } from "../note.ts";
+import { asideNumbers } from "./aside.ts";
+import { breakers } from "./breaker-and-fuse.ts";
+import { clockTimes } from "./clock-time.ts";
+import { counts } from "./count-of-things.ts";
+import { dates } from "./date.ts";
+import { faultCodes } from "./fault-code.ts";
+import { looseCodes } from "./loose-code.ts";
+import { nominalSizes } from "./nominal-size.ts";
+import { phones } from "./phone-number.ts";
+import { plans } from "./plan.ts";
+import { prices } from "./price.ts";
+import { serials } from "./serial-or-part.ts";
+import { statusRule } from "./status.ts";
+import { undo } from "./undo.ts";
 
-/** Ways of saying what is no measurement, in the order in which they take their words. */
-export const asides: readonly Rule[] = [];
+/**
+ * Ways of saying what is no measurement, in the order in which they take their words: codes that
+ * are named before codes that only look so, times before counts, sizes before plans.
+ */
+export const asides: readonly Rule[] = [
+  phones,
+  serials,
+  faultCodes,
+  looseCodes,
+  asideNumbers,
+  prices,
+  undo,
+  statusRule,
+  clockTimes,
+  dates,
+  nominalSizes,
+  breakers,
+  counts,
+  plans,
+];
 
 /** Ways of saying everything else, after the measurements have been read. */
 export const remarks: readonly Rule[] = [];

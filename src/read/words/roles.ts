@@ -26,7 +26,7 @@ export const roleWords: readonly (readonly [words: string, roles: number])[] = [
   ],
   [
     "then|and then|before it|settles|settled|settling|settles at|settled at|settles out|settles out at|settled out at|settles down to|drops to|dropped to|falls to|fell to|then down to|levels out at|leveled out at|then it drops to|dropping to|after that|settling at|then settles at|then drops to|then settled at|settling out at|down into",
-    role.then,
+    role.next,
   ],
   [
     "no|not|none|nothing|isnt|aint|dont|doesnt|didnt|wont|cant|couldnt|wasnt|never|without|zilch|nada|hasnt|havent|nope",

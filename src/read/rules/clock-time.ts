@@ -1,0 +1,46 @@
+import { type Item, itemKind } from "../item.ts";
+import { type Note, type Rule, state } from "../note.ts";
+import { clockAt, timeText } from "../times.ts";
+import { role } from "../word.ts";
+import { textAt } from "./near.ts";
+
+const before: ReadonlySet<string> = new Set(["until", "till", "til", "before", "by", "since", "close", "opens", "closes", "open", "around", "after"]);
+const meets: ReadonlySet<string> = new Set(["close", "closes", "open", "opens", "here", "there", "crane", "back", "meeting", "lunch", "tomorrow", "tonight", "guard", "leaves", "come", "comes", "shift", "school", "wait", "delivery", "truck", "call", "meet", "office"]);
+
+/** Is the number a value: behind a label or a point, or with a unit? */
+function measured(items: readonly Item[], i: number): boolean {
+  for (let at = i - 1; at >= 0 && at >= i - 3; at--) {
+    const item = items[at];
+    if (item === undefined || item.kind === itemKind.line) return false;
+    if (item.text === "at" || item.text === "@") return false;
+    if (item.kind === itemKind.points || item.kind === itemKind.unit || item.label?.place !== undefined || item.label?.quantity !== undefined || item.label?.hint !== undefined) return true;
+    if ((item.roles & (role.is | role.only | role.about)) === 0) return false;
+  }
+  return false;
+}
+
+function talkOfTime(items: readonly Item[], i: number): boolean {
+  if (!before.has(textAt(items, i - 1)) && textAt(items, i - 1) !== "at") return false;
+  return items.some((item) => meets.has(item.text)) && !items.some((item) => item.kind === itemKind.points || item.kind === itemKind.unit || (item.kind === itemKind.number && item.unit !== undefined && item.unit.dimension !== "time"));
+}
+
+function claim(note: Note, i: number): number {
+  const { items } = note;
+  const item = items[i];
+  if (item === undefined || item.owner !== undefined) return i;
+  const loose = talkOfTime(items, i);
+  const clock = clockAt(items, i, loose);
+  if (clock === undefined || measured(items, i)) return i;
+  const at = textAt(items, i - 1) === "at" || textAt(items, i - 1) === "@";
+  if (note.measuredAt === undefined && !loose) note.measuredAt = timeText(clock, note.context.at);
+  state(note, clockTimes.name, [at ? i - 1 : i, clock.end], { kind: "note", about: "time" });
+  return clock.end - 1;
+}
+
+/** "at 9:20", "9am", "0700", "until one thirty" */
+export const clockTimes: Rule = {
+  name: "at <hour>:<minute>",
+  apply: (note) => {
+    for (let i = 0; i < note.items.length; i++) i = claim(note, i);
+  },
+};

@@ -1,0 +1,128 @@
+import type { Reading } from "../../model.ts";
+import { isStrongBreak } from "../gather.ts";
+import { type Item, itemKind } from "../item.ts";
+import type { Note, Rule } from "../note.ts";
+import { role } from "../word.ts";
+import { gluedEnd, isSmall, textAt } from "./near.ts";
+
+const heads: ReadonlySet<string> = new Set(["code", "codes", "fault", "faults", "faulted", "alarm", "alarms", "err", "error", "errors", "erorr", "flashing", "throwing", "flash", "throws", "blinking", "flt", "flashes", "trouble", "lockout", "diagnostic", "dtc", "blinks", "threw", "displaying", "displays", "display"]);
+const doors: ReadonlySet<string> = new Set(["gate", "door", "key", "keypad", "lock", "access", "entry", "lockbox", "elevator", "zip", "part", "date", "alarm code", "building", "roof", "area", "box", "padlock", "color", "electrical", "plumbing", "wifi"]);
+const weak: ReadonlySet<string> = new Set(["flashing", "throwing", "flash", "throws", "blinking", "flashes", "blinks", "threw", "display", "displaying", "displays", "controller", "board", "thermostat", "stat", "keypad", "remote", "drive", "screen"]);
+const shows: ReadonlySet<string> = new Set(["throwing", "throws", "threw", "has", "shows", "showing", "says", "flashing", "displaying", "reads", "reading", "got", "up", "displays", "with"]);
+
+interface Code {
+  readonly value: string;
+  readonly end: number;
+}
+
+function digitsOf(item: Item | undefined): string | undefined {
+  if (item === undefined || item.owner !== undefined || item.kind !== itemKind.number || item.unit !== undefined) return undefined;
+  if (!Number.isInteger(item.value) || item.value < 0 || item.value > 99999) return undefined;
+  return item.spoken ? String(item.value) : item.text;
+}
+
+function letterOf(note: Note, item: Item | undefined): string | undefined {
+  if (item === undefined || item.owner !== undefined || item.kind === itemKind.number) return undefined;
+  const typed = note.text.slice(item.from, item.to);
+  return /^[A-Za-z]{1,3}$/.test(typed) && (typed === typed.toUpperCase() || typed.length === 1) ? typed.toUpperCase() : undefined;
+}
+
+/** "8VX", "GT-19", "E4", "J nineteen", "21": the code at item `i`, if one stands there. */
+function codeAt(note: Note, i: number, strong: boolean): Code | undefined {
+  const { items } = note;
+  const item = items[i];
+  if (item === undefined || item.owner !== undefined || item.kind === itemKind.line) return undefined;
+  const end = gluedEnd(items, i);
+  const run = note.text.slice(item.from, items[end - 1]?.to ?? item.to);
+  if (/^(?=.*\d)(?=.*[A-Za-z])[A-Za-z0-9]+(?:[-:.][A-Za-z0-9]+)*$/.test(run) && !measured(items, i, end)) return { value: run.toUpperCase(), end };
+  const letter = letterOf(note, item);
+  if (letter !== undefined) {
+    const at = textAt(items, i + 1) === "-" ? i + 2 : i + 1;
+    const digits = digitsOf(items[at]);
+    if (digits !== undefined && !(item.text === "a" && !strong)) return { value: letter + digits, end: at + 1 };
+  }
+  if (item.kind === itemKind.points && item.points?.length === 1 && item.points[0]?.length === 1) {
+    const name = item.points[0][0] ?? "";
+    if (/^[LT]\d$/.test(name)) return { value: name, end: i + 1 };
+    const digits = digitsOf(items[i + 1]);
+    if (name.length === 1 && digits !== undefined) return { value: name + digits, end: i + 2 };
+  }
+  const digits = digitsOf(item);
+  return strong && digits !== undefined && items[i + 1]?.kind !== itemKind.unit ? { value: digits, end: i + 1 } : undefined;
+}
+
+/** A number with its unit is no code: "40F", "12A". */
+function measured(items: readonly Item[], i: number, end: number): boolean {
+  for (let at = i; at < end; at++) if (items[at]?.kind === itemKind.number && items[at]?.unit !== undefined && items[i]?.kind === itemKind.number) return true;
+  return false;
+}
+
+function add(note: Note, from: number, code: Code, i: number): void {
+  const first = note.items[from];
+  const last = note.items[code.end - 1];
+  if (first === undefined || last === undefined) return;
+  for (let at = i; at < code.end; at++) {
+    const item = note.items[at];
+    if (item !== undefined) item.owner = faultCodes.name;
+  }
+  const head = note.items[from];
+  if (head !== undefined && heads.has(head.text)) head.owner = faultCodes.name;
+  const span: readonly [number, number] = [first.from, last.to];
+  const reading: Reading = {
+    quantity: "fault_code",
+    relation: "=",
+    value: code.value,
+    unit: null,
+    said: note.text.slice(span[0], span[1]),
+    spans: [span],
+    assumed: [],
+    figure: { number: code.value, unit: "" },
+    rule: faultCodes.name,
+  };
+  note.readings.push(reading);
+}
+
+function skip(items: readonly Item[], i: number): number {
+  let at = i;
+  while (at < items.length && (isSmall(items[at]) || heads.has(textAt(items, at)) || /^(?:#|:|number|=|no)$/.test(textAt(items, at)))) {
+    const item = items[at];
+    if (item !== undefined && isStrongBreak(item)) break;
+    at++;
+  }
+  return at;
+}
+
+function isDoor(items: readonly Item[], i: number): boolean {
+  for (let at = i - 1; at >= 0 && at >= i - 2; at--) if (doors.has(textAt(items, at))) return true;
+  return false;
+}
+
+/** "code E4", "alarms 8VX n 3WZ", "flashing code J nineteen", "controller has a Z six up" */
+export const faultCodes: Rule = {
+  name: "code <letters and digits>",
+  apply: (note) => {
+    const { items } = note;
+    for (let i = 0; i < items.length; i++) {
+      const item = items[i];
+      if (item === undefined || item.owner !== undefined) continue;
+      const head = heads.has(item.text);
+      if (!head && !weak.has(item.text)) continue;
+      if (isDoor(items, i) || (item.text === "lockout" && (item.roles & role.not) !== 0)) continue;
+      const strong = head && !weak.has(item.text);
+      const from = skip(items, i + 1);
+      if (!strong && !items.slice(i, from).some((word) => shows.has(word.text) || heads.has(word.text))) continue;
+      const sure = strong || items.slice(i, from).some((word) => heads.has(word.text) && !weak.has(word.text));
+      let code = codeAt(note, from, sure);
+      let start = i;
+      let at = from;
+      while (code !== undefined) {
+        add(note, start, code, at);
+        const joint = items[code.end];
+        const more = joint !== undefined && (joint.text === "," || joint.text === "and" || joint.text === "n" || joint.text === "&" || joint.text === "/") ? code.end + 1 : -1;
+        start = more;
+        at = more;
+        code = more < 0 ? undefined : codeAt(note, more, false);
+      }
+    }
+  },
+};

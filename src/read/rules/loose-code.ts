@@ -1,0 +1,61 @@
+import { type Item, itemKind } from "../item.ts";
+import { type Note, type Rule, state } from "../note.ts";
+import { gluedEnd } from "./near.ts";
+
+const gases: ReadonlySet<string> = new Set(["22", "32", "134a", "410a", "404a", "407c", "407a", "407f", "448a", "449a", "454b", "507", "507a", "452b", "513a", "290", "744", "600a", "123", "1234yf", "1234ze", "422d", "438a", "427a", "502", "12", "11", "466a", "32a", "410", "404", "407", "454"]);
+
+/** "R-410A", "410A", "r 22": a refrigerant's name. */
+function refrigerant(note: Note, i: number): number | undefined {
+  const { items } = note;
+  const item = items[i];
+  if (item === undefined) return undefined;
+  if (item.text === "r" || item.text === "hfc" || item.text === "hfo") {
+    const at = items[i + 1]?.text === "-" ? i + 2 : i + 1;
+    const next = items[at];
+    const value = next === undefined ? "" : note.plain.slice(next.from, next.to).replace(/\s/g, "");
+    return gases.has(value) || gases.has(value.slice(0, -1)) ? at + 1 : undefined;
+  }
+  const own = note.plain.slice(item.from, item.to);
+  if (/^\d{3}[a-f]$/.test(own) && gases.has(own)) return i + 1;
+  return /^r\d{2,4}[a-z]{0,2}$/.test(own) && gases.has(own.slice(1)) ? i + 1 : undefined;
+}
+
+function hasDigits(text: string): boolean {
+  return /\d/.test(text) && /[a-z]/.test(text);
+}
+
+function isLetters(item: Item | undefined): boolean {
+  return item !== undefined && item.kind !== itemKind.number && /^[a-z]{1,4}$/.test(item.text) && item.points === undefined && item.subject === undefined;
+}
+
+/** "DR-2290-7", "60-12E4", "KX048C": letters and digits that are one name. */
+export const looseCodes: Rule = {
+  name: "<letters and digits>",
+  apply: (note) => {
+    const { items } = note;
+    for (let i = 0; i < items.length; i++) {
+      const item = items[i];
+      if (item === undefined || item.owner !== undefined) continue;
+      const gas = refrigerant(note, i);
+      if (gas !== undefined) {
+        const value = note.text.slice(item.from, items[gas - 1]?.to ?? item.to);
+        state(note, looseCodes.name, [i, gas], { kind: "nameplate", field: "refrigerant", value: gasName(value) });
+        i = gas - 1;
+        continue;
+      }
+      const end = gluedEnd(items, i);
+      if (end <= i + 1 && item.kind !== itemKind.code) continue;
+      const run = items.slice(i, end);
+      const coded = run.some((part) => part.kind === itemKind.code) || (isLetters(item) && items[i + 1]?.text === "-" && item.label === undefined && items[i + 2]?.kind === itemKind.number && items[i + 2]?.unit === undefined && item.unit === undefined);
+      if (coded && hasDigits(note.plain.slice(item.from, items[end - 1]?.to ?? item.to)) && !run.some((part) => part.kind === itemKind.points)) {
+        state(note, looseCodes.name, [i, end], { kind: "note", about: "code" });
+        i = end - 1;
+      }
+    }
+  },
+};
+
+function gasName(said: string): string {
+  const plain = said.toUpperCase().replace(/[^A-Z0-9]/g, "").replace(/^(?:HFC|HFO|R)/, "");
+  return `R-${plain}`;
+}

@@ -1,0 +1,62 @@
+import { isStrongBreak } from "../gather.ts";
+import { type Item, itemKind } from "../item.ts";
+import { role } from "../word.ts";
+
+/** Small looks around an item that several rules take; no rule knows another. */
+export function textAt(items: readonly Item[], i: number): string {
+  return items[i]?.text ?? "";
+}
+
+export function isFree(item: Item | undefined): item is Item {
+  return item !== undefined && item.owner === undefined;
+}
+
+/** A number that no rule took. */
+export function freeNumber(item: Item | undefined): item is Item {
+  return item !== undefined && item.kind === itemKind.number && item.owner === undefined;
+}
+
+/** Index of the nearest item before `i` whose text is in the set, over small words alone. */
+export function wordBefore(items: readonly Item[], i: number, words: ReadonlySet<string>, far: number): number {
+  for (let at = i - 1; at >= 0 && at >= i - far; at--) {
+    const item = items[at];
+    if (item === undefined || isStrongBreak(item)) return -1;
+    if (words.has(item.text)) return at;
+    if (item.kind === itemKind.number && item.owner === undefined) return -1;
+  }
+  return -1;
+}
+
+export function wordBehind(items: readonly Item[], i: number, words: ReadonlySet<string>, far: number): number {
+  for (let at = i + 1; at < items.length && at <= i + far; at++) {
+    const item = items[at];
+    if (item === undefined || isStrongBreak(item)) return -1;
+    if (words.has(item.text)) return at;
+    if (item.kind === itemKind.number && item.owner === undefined) return -1;
+  }
+  return -1;
+}
+
+/** First item of the sentence that `i` stands in. */
+export function sentenceStart(items: readonly Item[], i: number): number {
+  for (let at = i - 1; at >= 0; at--) {
+    const item = items[at];
+    if (item !== undefined && isStrongBreak(item)) return at + 1;
+  }
+  return 0;
+}
+
+const small = role.article | role.only | role.is | role.about | role.preposition;
+
+/** Does the item add nothing of its own? */
+export function isSmall(item: Item | undefined): boolean {
+  return item !== undefined && item.kind === itemKind.word && (item.roles & small) !== 0 && item.label === undefined;
+}
+
+/** End of a run of glued items from `i`: a code, a date, a model number. */
+export function gluedEnd(items: readonly Item[], i: number): number {
+  let end = i + 1;
+  while (end < items.length && items[end]?.glued === true && items[end]?.kind !== itemKind.line) end++;
+  const last = items[end - 1];
+  return end > i + 1 && last?.kind === itemKind.sign && ".,;!?".includes(last.text) ? end - 1 : end;
+}

@@ -1,0 +1,25 @@
+import { isStrongBreak } from "../gather.ts";
+import { itemKind } from "../item.ts";
+import { type Rule, state } from "../note.ts";
+import { role } from "../word.ts";
+import { freeNumber } from "./near.ts";
+
+/** "going to charge 4 lb", "need to pull to 500": what is announced has not been measured. */
+export const plans: Rule = {
+  name: "going to <verb> <number>",
+  apply: (note) => {
+    const { items } = note;
+    let plan = -1;
+    for (let i = 0; i < items.length; i++) {
+      const item = items[i];
+      if (item === undefined) continue;
+      if (isStrongBreak(item) || item.text === "but" || (item.roles & role.now) !== 0) plan = -1;
+      if ((item.roles & role.plan) !== 0 && item.owner === undefined) plan = i;
+      if (plan < 0 || !freeNumber(item) || i - plan > 8) continue;
+      if (items.slice(plan + 1, i).some((word) => word.kind === itemKind.points || (word.text === "is" || word.text === "reads"))) continue;
+      const mass = items.slice(plan, i).find((word) => word.label?.action !== undefined)?.label?.action;
+      if (mass !== undefined) state(note, plans.name, [plan, i + 1], { kind: "action", action: mass, planned: true });
+      else state(note, plans.name, [plan, i + 1], { kind: "note", about: "plan" });
+    }
+  },
+};

@@ -1,0 +1,69 @@
+import { type Item, itemKind } from "../item.ts";
+import { type Note, type Rule, state } from "../note.ts";
+import { isStrongBreak } from "../gather.ts";
+import { gluedEnd, isSmall, textAt } from "./near.ts";
+
+const heads: Readonly<Record<string, "serial" | "model" | "part">> = {
+  serial: "serial", sn: "serial", ser: "serial", "s n": "serial", model: "model", mod: "model", "m n": "model", mdl: "model",
+  part: "part", pn: "part", "p n": "part", prt: "part", sku: "part", oem: "part",
+};
+
+/** "s/n", "p/n" come as three items; the head's name and the item behind it. */
+function headAt(items: readonly Item[], i: number): { kind: "serial" | "model" | "part"; end: number } | undefined {
+  const text = textAt(items, i);
+  const own = heads[text];
+  if (own !== undefined && items[i]?.kind !== itemKind.number) return { kind: own, end: i + 1 };
+  if (textAt(items, i + 1) === "/" && textAt(items, i + 2) === "n") {
+    const found = heads[`${text} n`];
+    if (found !== undefined) return { kind: found, end: i + 3 };
+  }
+  return undefined;
+}
+
+function skip(items: readonly Item[], i: number): number {
+  let at = i;
+  while (at < items.length && (isSmall(items[at]) || /^(?:#|:|number|no|num|nbr|\.|=)$/.test(textAt(items, at)))) {
+    const item = items[at];
+    if (item !== undefined && isStrongBreak(item) && items[at + 1]?.glued === false && at > i) break;
+    at++;
+  }
+  return at;
+}
+
+function hasDigit(text: string): boolean {
+  return /\d/.test(text);
+}
+
+/** The number behind the head: a glued run with a digit, or letters and digits that follow. */
+function numberEnd(note: Note, from: number): number | undefined {
+  const { items } = note;
+  let end = gluedEnd(items, from);
+  const first = items[from];
+  const last = items[end - 1];
+  if (first === undefined || last === undefined) return undefined;
+  if (hasDigit(note.text.slice(first.from, last.to))) return end;
+  const next = items[end];
+  if (next === undefined || isSmall(next)) return undefined;
+  end = gluedEnd(items, end);
+  return hasDigit(note.text.slice(next.from, items[end - 1]?.to ?? next.to)) ? end : undefined;
+}
+
+/** "s/n 0419C77381", "model KX048C-3", "part 44-1902 rev C" */
+export const serials: Rule = {
+  name: "serial|model|part <code>",
+  apply: (note) => {
+    const { items } = note;
+    for (let i = 0; i < items.length; i++) {
+      const head = headAt(items, i);
+      if (head === undefined || items[i]?.owner !== undefined) continue;
+      const from = skip(items, head.end);
+      if (from >= items.length) continue;
+      const end = numberEnd(note, from);
+      if (end === undefined) continue;
+      const value = note.text.slice(items[from]?.from ?? 0, items[end - 1]?.to ?? 0);
+      if (head.kind === "part") state(note, serials.name, [i, end], { kind: "note", about: `part ${value}` });
+      else state(note, serials.name, [i, end], { kind: "nameplate", field: head.kind, value });
+      i = end - 1;
+    }
+  },
+};

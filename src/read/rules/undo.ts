@@ -1,0 +1,25 @@
+import { itemKind } from "../item.ts";
+import { type Rule, state } from "../note.ts";
+import { carries, signIndex } from "../signs.ts";
+
+const sign = signIndex("undo");
+
+/** "scratch that last entry", "undo", "never mind take that one out" */
+export const undo: Rule = {
+  name: "undo",
+  apply: (note) => {
+    const { items } = note;
+    const at = items.findIndex((item) => carries(item, sign));
+    if (at < 0) return;
+    const values = items.filter((item) => (item.kind === itemKind.number && item.owner === undefined && !smallCount(item.value)) || item.kind === itemKind.over);
+    if (values.length > 0) return;
+    const count = items.find((item) => item.kind === itemKind.number && smallCount(item.value))?.value;
+    let end = at + 1;
+    while (end < items.length && items[end]?.kind !== itemKind.line && items[end]?.text !== ".") end++;
+    state(note, undo.name, [at, end], count === undefined || count <= 1 ? { kind: "undo" } : { kind: "undo", count });
+  },
+};
+
+function smallCount(value: number): boolean {
+  return Number.isInteger(value) && value >= 1 && value <= 5;
+}
