@@ -52,7 +52,7 @@ export const length = {
     },
   ],
   words:
-    "length|line length|line run|lineset length|line set length|line set|lineset|pipe run|pipe length|lift",
+    "length|line length|line run|lineset length|line set length|line set|lineset|pipe run|pipe length",
   habit: { us: "ft", si: "m" },
   plausible: [0, 1e6],
 } as const satisfies Quantity;

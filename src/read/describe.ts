@@ -2,6 +2,7 @@ import { classOf } from "./carrier.ts";
 import type { Draft } from "./draft.ts";
 import { type Item, itemKind } from "./item.ts";
 import type { Label } from "./label.ts";
+import { between } from "./relate.ts";
 import { role } from "./word.ts";
 
 /** A named rating outweighs a plate's "rated" beside it. */
@@ -80,6 +81,18 @@ function take(draft: Draft, items: readonly Item[], index: number): void {
   }
 }
 
+/** "got 4 lb out", "6 lb in": what became of the mass. */
+function inOrOut(items: readonly Item[], draft: Draft): "recovered" | "charged" | undefined {
+  if (items[draft.index]?.unit?.dimension !== "mass") return undefined;
+  for (let i = draft.index + 1; i <= draft.index + 2; i++) {
+    const text = items[i]?.text;
+    if (text === "out") return "recovered";
+    if (text === "in" || text === "into") return "charged";
+    if (text !== "back" && text !== "of") return undefined;
+  }
+  return undefined;
+}
+
 /** Earlier and now: of two in one draft the nearer counts. */
 function settleTime(draft: Draft): void {
   if (draft.earlier && draft.now) draft.earlier = false;
@@ -129,6 +142,7 @@ export function describe(drafts: readonly Draft[], items: readonly Item[], plain
       if (index !== undefined) take(draft, items, index);
     }
     for (const index of draft.behind) take(draft, items, index);
+    draft.action ??= inOrOut(items, draft);
     settleTime(draft);
     const previous = drafts[order - 1];
     const next = drafts[order + 1];
@@ -137,7 +151,10 @@ export function describe(drafts: readonly Draft[], items: readonly Item[], plain
         ? 0
         : (previous.behind[previous.behind.length - 1] ?? previous.index) + 1;
     const to = next === undefined ? items.length : (next.before[0] ?? next.index);
-    draft.count = countOf(items, from, to, plain);
+    const row =
+      (previous !== undefined && between(items, previous, draft).list) ||
+      (next !== undefined && between(items, draft, next).list);
+    draft.count = row ? 1 : countOf(items, from, to, plain);
   });
 }
 

@@ -96,7 +96,9 @@ function addUnit(unit: Unit): void {
 
 function setLabel(label: Label): (word: Word) => void {
   return (word) => {
-    word.label = label;
+    const named =
+      label.thing !== undefined && label.quantity === undefined ? word.label : undefined;
+    word.label = named === undefined ? label : { ...label, ...named };
   };
 }
 

@@ -53,13 +53,21 @@ function cut(gap: Gap): number {
   const { items, from, to } = gap;
   for (let i = from; i < to; i++) {
     const item = items[i];
-    if (item !== undefined && isStrongBreak(item)) return i;
+    if (item !== undefined && isStrongBreak(item)) return unitSentence(items, i, to);
   }
   for (let i = from; i < to; i++) {
     const item = items[i];
     if (item !== undefined && isWeakBreak(item)) return weakCut(gap, i);
   }
   return smoothCut(gap, to);
+}
+
+/** "Ten minutes 24. Meg. So …": a sentence of a unit alone belongs to the numbers before it. */
+function unitSentence(items: readonly Item[], at: number, to: number): number {
+  const unit = items[at + 1];
+  const end = items[at + 2];
+  if (unit?.kind !== itemKind.unit || at + 2 > to) return at;
+  return end !== undefined && isStrongBreak(end) ? at + 2 : at;
 }
 
 /** At a comma or "and", labels before it stay left unless they are the next value's own. */
@@ -84,12 +92,21 @@ function smoothCut(gap: Gap, to: number): number {
     const next = preposition ?? nextCarrier(items, at, to);
     if (next === undefined) return at;
     const kind = classOf(items[next]);
+    if (plateBehind(gap, next, mine)) {
+      at = next + 1;
+      continue;
+    }
     if (mine.includes(kind) || taken.includes(kind)) return at;
     if (isVerb(items[next]) || isVerb(items[next + 1])) return at;
     if (preposition === undefined && !goesLeft(gap, next, kind, taken)) return at;
     taken += kind;
     at = next + 1;
   }
+}
+
+/** "FLA 11.8 on tag": a plate's word behind a rated number goes with it. */
+function plateBehind(gap: Gap, next: number, mine: string): boolean {
+  return mine.includes("R") && next === gap.from && gap.items[next]?.label?.plate === true;
 }
 
 /** "on L2", "at the suction", "of superheat": index of the carrier, if a preposition leads to one. */
@@ -117,6 +134,8 @@ function goesLeft(gap: Gap, next: number, kind: string, taken: string): boolean 
     );
   if (kind === "G") return true;
   if (gap.leading.includes(kind)) return false;
+  if ("PLQU".includes(kind) && /[PLQU]/.test(gap.leading + classesOf(gap.items, gap.left.before)))
+    return false;
   if (kind === "S" || kind === "N" || kind === "T") return false;
   const glued = gap.items[next + 1];
   if (glued?.kind === itemKind.number && glued.glued) return false;

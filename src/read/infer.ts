@@ -3,7 +3,7 @@ import type { Context } from "./context.ts";
 import type { Draft } from "./draft.ts";
 import { type Item, itemKind } from "./item.ts";
 import { quantityOf, unitCalled } from "./kinds.ts";
-import { fromContext } from "./recall.ts";
+import { fromContext, inOrder } from "./recall.ts";
 import { between } from "./relate.ts";
 import { byUnit, resistanceOf, type Setting } from "./settle.ts";
 import { role } from "./word.ts";
@@ -64,7 +64,12 @@ function own(draft: Draft, setting: Setting, context: Context): void {
     if (draft.named === "voltage" || draft.named === "diode_drop") draft.unit = unitCalled("V");
     return;
   }
-  if (draft.hint !== undefined) draft.quantity = draft.hint;
+  if (
+    draft.points?.some((points) => points.some((point) => point.startsWith("DC"))) === true &&
+    Math.abs(draft.value) < 3
+  )
+    draft.quantity = "diode_drop";
+  else if (draft.hint !== undefined) draft.quantity = draft.hint;
   else if (draft.place === "liquid") draft.quantity = liquid(draft, context);
 }
 
@@ -96,7 +101,7 @@ function alongLists(list: readonly Draft[], items: readonly Item[]): void {
     if (
       (gap.list || gap.empty) &&
       right.unit !== undefined &&
-      right.ownUnit &&
+      !right.assumedUnit &&
       right.before.length === 0
     )
       copyKind(right, left);
@@ -163,6 +168,7 @@ function alongShapes(list: readonly Draft[], items: readonly Item[]): void {
 }
 
 function likeShape(a: Draft, b: Draft, shape: string): boolean {
+  if (a.after !== undefined && b.after !== undefined) return true;
   if (shapeOf(a) !== shape || a.rating !== undefined) return false;
   if (shape !== "P") return true;
   return (a.points?.[0]?.length ?? 0) === (b.points?.[0]?.length ?? 0) || a.grounded !== b.grounded;
@@ -184,7 +190,10 @@ function continues(draft: Draft, left: Draft, items: readonly Item[]): boolean {
   if (draft.earlier || draft.now || left.earlier || draft.after !== undefined) return true;
   if (draft.behind.length + draft.before.length > 0 && draft.state !== undefined) return true;
   const gap = between(items, left, draft);
-  return (gap.roles & (role.next | role.is | role.correct | role.change)) !== 0 && !gap.carriers;
+  return (
+    (gap.roles & (role.next | role.is | role.correct | role.change)) !== 0 &&
+    (!gap.carriers || draft.before.every((index) => items[index]?.label?.thing !== undefined))
+  );
 }
 
 function contrasts(draft: Draft, right: Draft, items: readonly Item[]): boolean {
@@ -246,6 +255,7 @@ export function infer(
   alongLists(list, items);
   alongShapes(list, items);
   subjects(list, items);
+  inOrder(list, context);
   for (const draft of list) if (draft.quantity === undefined) fromContext(draft, items, context);
   for (const draft of list) byPlausibility(draft);
   alongShapes(list, items);

@@ -136,6 +136,50 @@ function countable(unit: Unit): boolean {
   return unit.dimension === "mass" || unit.dimension === "time";
 }
 
+const pronounBefore: ReadonlySet<string> = new Set([
+  "the",
+  "bad",
+  "good",
+  "this",
+  "that",
+  "new",
+  "old",
+  "other",
+  "which",
+  "any",
+  "no",
+  "each",
+  "every",
+  "first",
+  "last",
+  "big",
+  "only",
+  "same",
+  "wrong",
+  "right",
+  "another",
+  "second",
+  "liq",
+  "suction",
+  "one",
+  "little",
+  "small",
+  "top",
+  "bottom",
+  "middle",
+  "far",
+  "near",
+  "next",
+]);
+
+/** "the bad one", "liq one 9.7k": no number. */
+function pronoun(build: Building, i: number): boolean {
+  const token = build.tokens[i];
+  if (token?.text !== "one" || token.kind !== tokenKind.word) return false;
+  if (!pronounBefore.has(build.tokens[i - 1]?.text ?? "")) return false;
+  return unitAt(build, i + 1) === undefined && numberAt(build.tokens, i)?.end === i + 1;
+}
+
 function step(build: Building, i: number): number {
   const token = build.tokens[i];
   if (token === undefined) return i + 1;
@@ -172,7 +216,7 @@ function step(build: Building, i: number): number {
   }
   const phrase = phraseAt(build.tokens, i);
   if (phrase === undefined || phrase.end === i + 1) {
-    const said = numberAt(build.tokens, i);
+    const said = pronoun(build, i) ? undefined : numberAt(build.tokens, i);
     if (said !== undefined) return numberItem(build, i, said);
     const one = oneOf(build, i);
     if (one !== undefined) return one;

@@ -1,3 +1,4 @@
+import { itemKind } from "./item.ts";
 import type { Building } from "./items.ts";
 import type { Label } from "./label.ts";
 import { numberAt } from "./numbers.ts";
@@ -185,7 +186,10 @@ function firstPoint(build: Building, i: number): Point | undefined {
   if (own !== undefined) return own;
   const letter = letterPoint(build, i);
   if (letter === undefined) return undefined;
+  if ((phraseAt(build.tokens, i)?.end ?? 0) > i + 1 && letter.end === i + 1) return undefined;
   const token = build.tokens[i];
+  if (build.tokens[i + 1]?.text === "/" && build.tokens[i + 2]?.text === "n" && token?.text === "s")
+    return undefined;
   const sign = build.tokens[letter.end];
   const pair = pairEnd(build, letter);
   if (pair !== undefined && partner(build, letter, pair, sign)) return letter;
@@ -328,7 +332,11 @@ export function pointsAt(build: Building, i: number): PointsSaid | undefined {
   const list: (readonly string[])[] = [first.points];
   let end = first.end;
   const many = plural(build, i);
+  const behind = build.items[build.items.length - 1];
+  const postfix =
+    behind !== undefined && (behind.kind === itemKind.number || behind.kind === itemKind.over);
   for (;;) {
+    if (postfix && listJoint(build, end) !== end) break;
     const last = list[list.length - 1]?.[0] ?? "";
     const plain = many ? plainOrdinal(build, end, last) : undefined;
     const next = plain ?? pointOrPair(build, listJoint(build, end));

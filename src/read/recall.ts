@@ -84,6 +84,32 @@ function goesOn(items: readonly Item[], draft: Draft): boolean {
   );
 }
 
+/** "compressor two 49 and 168": as many bare numbers as the last message had readings, in its order. */
+export function inOrder(list: readonly Draft[], context: Context): void {
+  const bare = list.filter(
+    (draft) =>
+      draft.quantity === undefined &&
+      draft.unit === undefined &&
+      draft.place === undefined &&
+      draft.points === undefined &&
+      draft.question === undefined,
+  );
+  if (bare.length < 2 || bare.length !== list.length || bare.length !== context.latest) return;
+  const last = context.readings.slice(-context.latest);
+  if (
+    !bare.every((draft) => draft.subject !== undefined) ||
+    !last.every((reading) => reading.subject !== undefined && reading.subject === last[0]?.subject)
+  )
+    return;
+  bare.forEach((draft, order) => {
+    const like = last[order];
+    if (like === undefined) return;
+    adopt(draft, like, context);
+    draft.place = like.at;
+    draft.state = like.state;
+  });
+}
+
 /** What the job's earlier readings make of a number without quantity or unit. */
 export function fromContext(draft: Draft, items: readonly Item[], context: Context): void {
   if (draft.unit !== undefined || context.readings.length === 0 || Number.isNaN(draft.value))

@@ -27,6 +27,16 @@ function sharePoints(list: readonly Draft[]): void {
   });
 }
 
+/** A place said for the first of a row of points holds for the rest. */
+function sharePlace(list: readonly Draft[]): void {
+  list.forEach((draft, order) => {
+    const left = list[order - 1];
+    if (left === undefined || left.quantity !== draft.quantity || draft.place !== undefined) return;
+    if (draft.points !== undefined && left.points !== undefined && left.rating === draft.rating)
+      draft.place = left.place;
+  });
+}
+
 /** "DC- to U .51 V .52": the first pair's partner stands for the single points behind it; so does a ground said once. */
 function sharePartner(list: readonly Draft[]): void {
   let partner: { first: string; ground: boolean } | undefined;
@@ -136,6 +146,7 @@ export function share(drafts: readonly Draft[], items: readonly Item[]): void {
   zip(list, items);
   sharePartner(list);
   sharePoints(list);
+  sharePlace(list);
   shareGround(
     list.filter(
       (draft) => draft.quantity === "insulation_resistance" || draft.quantity === "voltage",

@@ -21,14 +21,19 @@ function withHalf(minutes: number, said: "am" | "pm"): number {
 }
 
 /** "am", "pm", "o'clock", "ish" behind a time: where it ends and what it says. */
-function ending(items: readonly Item[], i: number): { end: number; said: "am" | "pm" | undefined; marked: boolean } {
+function ending(
+  items: readonly Item[],
+  i: number,
+): { end: number; said: "am" | "pm" | undefined; marked: boolean } {
   const item = items[i];
   const text = item?.text;
   const said = half(text);
   if (said !== undefined) return { end: i + 1, said, marked: true };
   if (text === "oclock" || text === "o'clock") return { ...ending(items, i + 1), marked: true };
-  if (text === "ish" || text === "hrs" || text === "sharp") return { end: i + 1, said: undefined, marked: text === "ish" && item?.glued === true };
-  if ((text === "a" || text === "p") && items[i + 1]?.text === "m") return { end: i + 2, said: text === "a" ? "am" : "pm", marked: true };
+  if (text === "ish" || text === "hrs" || text === "sharp")
+    return { end: i + 1, said: undefined, marked: text === "ish" && item?.glued === true };
+  if ((text === "a" || text === "p") && items[i + 1]?.text === "m")
+    return { end: i + 2, said: text === "a" ? "am" : "pm", marked: true };
   if (text === "p" && item?.glued === true) return { end: i + 1, said: "pm", marked: true };
   return { end: i, said: undefined, marked: false };
 }
@@ -52,15 +57,23 @@ function toThe(items: readonly Item[], i: number): Clock | undefined {
   const first = items[i];
   const joint = items[i + 1]?.text;
   const hour = items[i + 2];
-  if (first?.kind !== itemKind.number || hour?.kind !== itemKind.number || hour.unit !== undefined) return undefined;
+  if (first?.kind !== itemKind.number || hour?.kind !== itemKind.number || hour.unit !== undefined)
+    return undefined;
   if (!Number.isInteger(hour.value) || hour.value < 1 || hour.value > 12) return undefined;
   const minutes = first.fraction || first.value === 0.5 ? first.value * 60 : first.value;
-  if (minutes < 1 || minutes > 45 || (first.unit !== undefined && first.unit.figure !== "min")) return undefined;
-  const before = joint === "to" || joint === "til" || joint === "till" || joint === "before" || joint === "of";
+  if (minutes < 1 || minutes > 45 || (first.unit !== undefined && first.unit.figure !== "min"))
+    return undefined;
+  const before =
+    joint === "to" || joint === "til" || joint === "till" || joint === "before" || joint === "of";
   if (!before && joint !== "past" && joint !== "after") return undefined;
   const total = hour.value * 60 + (before ? -minutes : minutes);
   const tail = ending(items, i + 3);
-  return { minutes: tail.said === undefined ? total : withHalf(total, tail.said), sure: tail.said !== undefined, from: i, end: tail.end };
+  return {
+    minutes: tail.said === undefined ? total : withHalf(total, tail.said),
+    sure: tail.said !== undefined,
+    from: i,
+    end: tail.end,
+  };
 }
 
 /**
@@ -77,10 +90,18 @@ export function clockAt(items: readonly Item[], i: number, loose: boolean): Cloc
   const tail = ending(items, i + 1);
   const minutes = minutesOf(item, loose || tail.marked);
   if (minutes === undefined) return undefined;
-  const military = /^0\d{3}$/.test(item.text) || (item.colon && item.value >= 1300) || (item.colon && /^0/.test(item.text));
+  const military =
+    /^0\d{3}$/.test(item.text) ||
+    (item.colon && item.value >= 1300) ||
+    (item.colon && /^0/.test(item.text));
   if (!item.colon && !tail.marked && !loose && !military) return undefined;
   const sure = tail.said !== undefined || military || minutes >= 780;
-  return { minutes: tail.said === undefined ? minutes : withHalf(minutes, tail.said), sure, from: i, end: tail.end };
+  return {
+    minutes: tail.said === undefined ? minutes : withHalf(minutes, tail.said),
+    sure,
+    from: i,
+    end: tail.end,
+  };
 }
 
 function two(number: number): string {
@@ -109,7 +130,10 @@ export function timeText(clock: Clock, at: string | undefined): string {
   if (at === undefined || Number.isNaN(moment)) return plain;
   const offset = offsetMinutes(at);
   const local = new Date(moment + offset * 60_000);
-  const midnight = moment - (((local.getUTCHours() * 60 + local.getUTCMinutes()) * 60 + local.getUTCSeconds()) * 1000 + local.getUTCMilliseconds());
+  const midnight =
+    moment -
+    (((local.getUTCHours() * 60 + local.getUTCMinutes()) * 60 + local.getUTCSeconds()) * 1000 +
+      local.getUTCMilliseconds());
   let best = Number.NaN;
   for (const shift of clock.sure ? [-1440, 0, 1440] : [-1440, -720, 0, 720, 1440]) {
     const instant = midnight + (clock.minutes + shift) * 60_000;
@@ -126,5 +150,7 @@ function distance(instant: number, moment: number): number {
 /** So many seconds before the message. */
 export function ago(seconds: number, at: string | undefined): string | undefined {
   const moment = at === undefined ? Number.NaN : Date.parse(at);
-  return at === undefined || Number.isNaN(moment) ? undefined : isoLike(moment - seconds * 1000, at);
+  return at === undefined || Number.isNaN(moment)
+    ? undefined
+    : isoLike(moment - seconds * 1000, at);
 }

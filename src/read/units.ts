@@ -49,6 +49,7 @@ function standsApart(build: Building, token: Token, i: number): boolean {
   )
     return false;
   if (token.text === "d" || token.text === "t") return false;
+  if (next?.text === "to" && /^[a-gnrsuvw]$|^g/.test(build.tokens[i + 2]?.text ?? "")) return false;
   return !nextPoint(build, token.text);
 }
 

@@ -8,8 +8,16 @@ export const asideNumbers: Rule = {
   name: "<place name> <number>",
   apply: (note) => {
     note.items.forEach((item, i) => {
-      if (item.kind !== itemKind.subject || (item.roles & role.clock) === 0 || item.owner !== undefined) return;
-      state(note, asideNumbers.name, [i, gluedEnd(note.items, i)], { kind: "note", about: "place" });
+      if (
+        item.kind !== itemKind.subject ||
+        (item.roles & role.clock) === 0 ||
+        item.owner !== undefined
+      )
+        return;
+      state(note, asideNumbers.name, [i, gluedEnd(note.items, i)], {
+        kind: "note",
+        about: "place",
+      });
     });
   },
 };

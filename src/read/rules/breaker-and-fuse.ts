@@ -1,9 +1,68 @@
 import { type Rule, state } from "../note.ts";
 import { freeNumber, textAt, wordBefore, wordBehind } from "./near.ts";
 
-const gear: ReadonlySet<string> = new Set(["breaker", "breakers", "fuse", "fuses", "fused", "brkr", "bkr", "pole", "disconnect", "disco", "contactor", "contactors", "feeder", "ocpd", "ocp", "service", "cb", "relay", "wire", "wiring", "receptacle", "circuit", "transformer", "xfmr", "panel"]);
-const own: ReadonlySet<string> = new Set(["breaker", "breakers", "fuse", "fuses", "brkr", "bkr", "disconnect", "disco", "contactor", "contactors", "breaker's"]);
-const holds: ReadonlySet<string> = new Set(["is", "a", "an", "its", "the", "was", "are", "with", "to", "only", "just", ":", "it", "in", "number", "need", "needs", "size", "sized", "rated"]);
+const gear: ReadonlySet<string> = new Set([
+  "breaker",
+  "breakers",
+  "fuse",
+  "fuses",
+  "fused",
+  "brkr",
+  "bkr",
+  "pole",
+  "disconnect",
+  "disco",
+  "contactor",
+  "contactors",
+  "feeder",
+  "ocpd",
+  "ocp",
+  "service",
+  "cb",
+  "relay",
+  "wire",
+  "wiring",
+  "receptacle",
+  "circuit",
+  "transformer",
+  "xfmr",
+  "panel",
+]);
+const own: ReadonlySet<string> = new Set([
+  "breaker",
+  "breakers",
+  "fuse",
+  "fuses",
+  "brkr",
+  "bkr",
+  "disconnect",
+  "disco",
+  "contactor",
+  "contactors",
+  "breaker's",
+]);
+const holds: ReadonlySet<string> = new Set([
+  "is",
+  "a",
+  "an",
+  "its",
+  "the",
+  "was",
+  "are",
+  "with",
+  "to",
+  "only",
+  "just",
+  ":",
+  "it",
+  "in",
+  "number",
+  "need",
+  "needs",
+  "size",
+  "sized",
+  "rated",
+]);
 
 /** "60 amp breaker", "the board fuse is a 3 amp", "seventy amp three pole", "contactor 30 amp 24 V coil" */
 export const breakers: Rule = {
@@ -17,20 +76,42 @@ export const breakers: Rule = {
       const bare = item.unit === undefined && Number.isInteger(item.value);
       if (!amps && !volts && !bare) return;
       const next = textAt(items, i + 1);
-      if (textAt(items, i + 1) === "pole" || next === "poles") return state(note, breakers.name, [i, i + 2], { kind: "note", about: "size" });
+      if (textAt(items, i + 1) === "pole" || next === "poles")
+        return state(note, breakers.name, [i, i + 2], { kind: "note", about: "size" });
       if (bare) {
-        if (next === "breaker" || next === "fuse" || next === "fuses") state(note, breakers.name, [i, i + 2], { kind: "note", about: "size" });
+        if (next === "breaker" || next === "fuse" || next === "fuses")
+          state(note, breakers.name, [i, i + 2], { kind: "note", about: "size" });
         return;
       }
       const behind = wordBehind(items, i, gear, 2);
-      if (behind > 0 && sized(items, i, behind)) return state(note, breakers.name, [i, behind + 1], { kind: "note", about: "size" });
+      if (behind > 0 && sized(items, i, behind))
+        return state(note, breakers.name, [i, behind + 1], { kind: "note", about: "size" });
       if (volts) {
-        if (next === "coil" || next === "contactor" || next === "transformer" || next === "unit" || next === "motor" || next === "compressor" || next === "system" || next === "service" || next === "feed" || next === "relay" || next === "board" || next === "supply") state(note, breakers.name, [i, i + 2], { kind: "note", about: "size" });
+        if (
+          next === "coil" ||
+          next === "contactor" ||
+          next === "transformer" ||
+          next === "unit" ||
+          next === "motor" ||
+          next === "compressor" ||
+          next === "system" ||
+          next === "service" ||
+          next === "feed" ||
+          next === "relay" ||
+          next === "board" ||
+          next === "supply"
+        )
+          state(note, breakers.name, [i, i + 2], { kind: "note", about: "size" });
         return;
       }
       const before = wordBefore(items, i, own, 6);
-      if (before >= 0 && items.slice(before + 1, i).every((word) => holds.has(word.text) || word.owner !== undefined) ) state(note, breakers.name, [before, i + 1], { kind: "note", about: "size" });
-      else if (behind < 0 && next === "three" ) state(note, breakers.name, [i, i + 1], { kind: "note", about: "size" });
+      if (
+        before >= 0 &&
+        items.slice(before + 1, i).every((word) => holds.has(word.text) || word.owner !== undefined)
+      )
+        state(note, breakers.name, [before, i + 1], { kind: "note", about: "size" });
+      else if (behind < 0 && next === "three")
+        state(note, breakers.name, [i, i + 1], { kind: "note", about: "size" });
     });
   },
 };
@@ -39,7 +120,20 @@ export const breakers: Rule = {
 function sized(items: Parameters<typeof textAt>[0], i: number, behind: number): boolean {
   for (let at = i + 1; at < behind; at++) {
     const text = textAt(items, at);
-    if (text === "at" || text === "on" || text === "through" || text === "," || text === "and" || text === "is" || text === "to" || text === "in" || text === "of" || text === "the" || text === "from") return false;
+    if (
+      text === "at" ||
+      text === "on" ||
+      text === "through" ||
+      text === "," ||
+      text === "and" ||
+      text === "is" ||
+      text === "to" ||
+      text === "in" ||
+      text === "of" ||
+      text === "the" ||
+      text === "from"
+    )
+      return false;
   }
   const word = textAt(items, behind);
   return !(word === "circuit" || word === "panel" || word === "service") || behind === i + 1;

@@ -4,8 +4,46 @@ import { clockAt, timeText } from "../times.ts";
 import { role } from "../word.ts";
 import { textAt } from "./near.ts";
 
-const before: ReadonlySet<string> = new Set(["until", "till", "til", "before", "by", "since", "close", "opens", "closes", "open", "around", "after"]);
-const meets: ReadonlySet<string> = new Set(["close", "closes", "open", "opens", "here", "there", "crane", "back", "meeting", "lunch", "tomorrow", "tonight", "guard", "leaves", "come", "comes", "shift", "school", "wait", "delivery", "truck", "call", "meet", "office"]);
+const before: ReadonlySet<string> = new Set([
+  "until",
+  "till",
+  "til",
+  "before",
+  "by",
+  "since",
+  "close",
+  "opens",
+  "closes",
+  "open",
+  "around",
+  "after",
+]);
+const meets: ReadonlySet<string> = new Set([
+  "close",
+  "closes",
+  "open",
+  "opens",
+  "here",
+  "there",
+  "crane",
+  "back",
+  "meeting",
+  "lunch",
+  "tomorrow",
+  "tonight",
+  "guard",
+  "leaves",
+  "come",
+  "comes",
+  "shift",
+  "school",
+  "wait",
+  "delivery",
+  "truck",
+  "call",
+  "meet",
+  "office",
+]);
 
 /** Is the number a value: behind a label or a point, or with a unit? */
 function measured(items: readonly Item[], i: number): boolean {
@@ -13,7 +51,14 @@ function measured(items: readonly Item[], i: number): boolean {
     const item = items[at];
     if (item === undefined || item.kind === itemKind.line) return false;
     if (item.text === "at" || item.text === "@") return false;
-    if (item.kind === itemKind.points || item.kind === itemKind.unit || item.label?.place !== undefined || item.label?.quantity !== undefined || item.label?.hint !== undefined) return true;
+    if (
+      item.kind === itemKind.points ||
+      item.kind === itemKind.unit ||
+      item.label?.place !== undefined ||
+      item.label?.quantity !== undefined ||
+      item.label?.hint !== undefined
+    )
+      return true;
     if ((item.roles & (role.is | role.only | role.about)) === 0) return false;
   }
   return false;
@@ -21,7 +66,17 @@ function measured(items: readonly Item[], i: number): boolean {
 
 function talkOfTime(items: readonly Item[], i: number): boolean {
   if (!before.has(textAt(items, i - 1)) && textAt(items, i - 1) !== "at") return false;
-  return items.some((item) => meets.has(item.text)) && !items.some((item) => item.kind === itemKind.points || item.kind === itemKind.unit || (item.kind === itemKind.number && item.unit !== undefined && item.unit.dimension !== "time"));
+  return (
+    items.some((item) => meets.has(item.text)) &&
+    !items.some(
+      (item) =>
+        item.kind === itemKind.points ||
+        item.kind === itemKind.unit ||
+        (item.kind === itemKind.number &&
+          item.unit !== undefined &&
+          item.unit.dimension !== "time"),
+    )
+  );
 }
 
 function claim(note: Note, i: number): number {

@@ -3,14 +3,116 @@ import { type Rule, state } from "../note.ts";
 import { role } from "../word.ts";
 import { freeNumber, textAt } from "./near.ts";
 
-const things: ReadonlySet<string> = new Set(["fan", "fans", "filter", "filters", "belt", "belts", "guys", "picks", "units", "compressors", "people", "men", "techs", "floors", "times", "time", "more", "left", "trips", "legs", "pairs", "phases", "cans", "jugs", "bolts", "screws", "rooms", "zones", "stages", "circuits", "caps", "contactors", "sticks", "bags", "boxes", "of", "other", "big", "pole", "poles", "calls", "jobs", "stops", "wires", "leads", "sensors", "days", "cuts", "cycles", "phase", "stage", "ph", "row", "quick", "invoices", "equal", "good", "flashes", "blinks", "turns", "flares", "joints", "valves", "heads", "indoor", "hours", "shots", "tries", "attempts", "starts", "new", "old", "bad", "dead", "broken", "different", "main", "ways", "by", "pack", "cases", "donuts", "reasons", "ton", "tons", "or", "pm", "am", "pin", "wire", "speed", "way", "in stock"]);
+const things: ReadonlySet<string> = new Set([
+  "fan",
+  "fans",
+  "filter",
+  "filters",
+  "belt",
+  "belts",
+  "guys",
+  "picks",
+  "units",
+  "compressors",
+  "people",
+  "men",
+  "techs",
+  "floors",
+  "times",
+  "time",
+  "more",
+  "left",
+  "trips",
+  "legs",
+  "pairs",
+  "phases",
+  "cans",
+  "jugs",
+  "bolts",
+  "screws",
+  "rooms",
+  "zones",
+  "stages",
+  "circuits",
+  "caps",
+  "contactors",
+  "sticks",
+  "bags",
+  "boxes",
+  "of",
+  "other",
+  "big",
+  "pole",
+  "poles",
+  "calls",
+  "jobs",
+  "stops",
+  "wires",
+  "leads",
+  "sensors",
+  "days",
+  "cuts",
+  "cycles",
+  "phase",
+  "stage",
+  "ph",
+  "row",
+  "quick",
+  "invoices",
+  "equal",
+  "good",
+  "flashes",
+  "blinks",
+  "turns",
+  "flares",
+  "joints",
+  "valves",
+  "heads",
+  "indoor",
+  "hours",
+  "shots",
+  "tries",
+  "attempts",
+  "starts",
+  "new",
+  "old",
+  "bad",
+  "dead",
+  "broken",
+  "different",
+  "main",
+  "ways",
+  "by",
+  "pack",
+  "cases",
+  "donuts",
+  "reasons",
+  "ton",
+  "tons",
+  "or",
+  "pm",
+  "am",
+  "pin",
+  "wire",
+  "speed",
+  "way",
+  "in stock",
+]);
 
 /** The sentence has begun to measure: the number behind a label is its value, not a count. */
 function labelBefore(items: readonly Item[], i: number): boolean {
   const before = items[i - 1];
   if (before === undefined) return false;
-  if (before.kind === itemKind.points || before.label !== undefined || before.kind === itemKind.unit) return true;
-  return (before.roles & role.is) !== 0 && (items[i - 2]?.label !== undefined || items[i - 2]?.kind === itemKind.points);
+  if (
+    before.kind === itemKind.points ||
+    before.label !== undefined ||
+    before.kind === itemKind.unit
+  )
+    return true;
+  return (
+    (before.roles & role.is) !== 0 &&
+    (items[i - 2]?.label !== undefined || items[i - 2]?.kind === itemKind.points)
+  );
 }
 
 /** "3 picks", "two big fans", "filters, 6 of them", "qty 6", "the other two legs" */
@@ -19,13 +121,27 @@ export const counts: Rule = {
   apply: (note) => {
     const { items } = note;
     items.forEach((item, i) => {
-      if (!freeNumber(item) || item.unit !== undefined || !Number.isInteger(item.value) || item.value < 0) return;
+      if (
+        !freeNumber(item) ||
+        item.unit !== undefined ||
+        !Number.isInteger(item.value) ||
+        item.value < 0
+      )
+        return;
       const next = items[i + 1];
       const text = textAt(items, i + 1);
       const before = textAt(items, i - 1);
-      if (before === "qty" || before === "quantity" || before === "x" || before === "order" || before === "other") return state(note, counts.name, [i, i + 1], { kind: "note", about: "count" });
+      if (
+        before === "qty" ||
+        before === "quantity" ||
+        before === "x" ||
+        before === "order" ||
+        before === "other"
+      )
+        return state(note, counts.name, [i, i + 1], { kind: "note", about: "count" });
       if (next === undefined || item.value > 60 || labelBefore(items, i)) return;
-      const plural = next.kind === itemKind.word && next.roles === 0 && /[a-z]{3,}s$/.test(next.text);
+      const plural =
+        next.kind === itemKind.word && next.roles === 0 && /[a-z]{3,}s$/.test(next.text);
       if (!plural && !things.has(text)) return;
       if (text === "of" && textAt(items, i + 2) === "superheat") return;
       if (next.kind === itemKind.points) return;

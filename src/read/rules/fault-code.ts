@@ -5,10 +5,97 @@ import type { Note, Rule } from "../note.ts";
 import { role } from "../word.ts";
 import { gluedEnd, isSmall, textAt } from "./near.ts";
 
-const heads: ReadonlySet<string> = new Set(["code", "codes", "fault", "faults", "faulted", "alarm", "alarms", "err", "error", "errors", "erorr", "flashing", "throwing", "flash", "throws", "blinking", "flt", "flashes", "trouble", "lockout", "diagnostic", "dtc", "blinks", "threw", "displaying", "displays", "display"]);
-const doors: ReadonlySet<string> = new Set(["gate", "door", "key", "keypad", "lock", "access", "entry", "lockbox", "elevator", "zip", "part", "date", "alarm code", "building", "roof", "area", "box", "padlock", "color", "electrical", "plumbing", "wifi"]);
-const weak: ReadonlySet<string> = new Set(["flashing", "throwing", "flash", "throws", "blinking", "flashes", "blinks", "threw", "display", "displaying", "displays", "controller", "board", "thermostat", "stat", "keypad", "remote", "drive", "screen"]);
-const shows: ReadonlySet<string> = new Set(["throwing", "throws", "threw", "has", "shows", "showing", "says", "flashing", "displaying", "reads", "reading", "got", "up", "displays", "with"]);
+const heads: ReadonlySet<string> = new Set([
+  "code",
+  "codes",
+  "fault",
+  "faults",
+  "faulted",
+  "alarm",
+  "alarms",
+  "err",
+  "error",
+  "errors",
+  "erorr",
+  "flashing",
+  "throwing",
+  "flash",
+  "throws",
+  "blinking",
+  "flt",
+  "flashes",
+  "trouble",
+  "lockout",
+  "diagnostic",
+  "dtc",
+  "blinks",
+  "threw",
+  "displaying",
+  "displays",
+  "display",
+]);
+const doors: ReadonlySet<string> = new Set([
+  "gate",
+  "door",
+  "key",
+  "keypad",
+  "lock",
+  "access",
+  "entry",
+  "lockbox",
+  "elevator",
+  "zip",
+  "part",
+  "date",
+  "alarm code",
+  "building",
+  "roof",
+  "area",
+  "box",
+  "padlock",
+  "color",
+  "electrical",
+  "plumbing",
+  "wifi",
+]);
+const weak: ReadonlySet<string> = new Set([
+  "flashing",
+  "throwing",
+  "flash",
+  "throws",
+  "blinking",
+  "flashes",
+  "blinks",
+  "threw",
+  "display",
+  "displaying",
+  "displays",
+  "controller",
+  "board",
+  "thermostat",
+  "stat",
+  "keypad",
+  "remote",
+  "drive",
+  "screen",
+]);
+const shows: ReadonlySet<string> = new Set([
+  "throwing",
+  "throws",
+  "threw",
+  "has",
+  "shows",
+  "showing",
+  "says",
+  "flashing",
+  "displaying",
+  "reads",
+  "reading",
+  "got",
+  "up",
+  "displays",
+  "with",
+]);
 
 interface Code {
   readonly value: string;
@@ -16,30 +103,45 @@ interface Code {
 }
 
 function digitsOf(item: Item | undefined): string | undefined {
-  if (item === undefined || item.owner !== undefined || item.kind !== itemKind.number || item.unit !== undefined) return undefined;
+  if (
+    item === undefined ||
+    item.owner !== undefined ||
+    item.kind !== itemKind.number ||
+    item.unit !== undefined
+  )
+    return undefined;
   if (!Number.isInteger(item.value) || item.value < 0 || item.value > 99999) return undefined;
   return item.spoken ? String(item.value) : item.text;
 }
 
 function letterOf(note: Note, item: Item | undefined): string | undefined {
-  if (item === undefined || item.owner !== undefined || item.kind === itemKind.number) return undefined;
+  if (item === undefined || item.owner !== undefined || item.kind === itemKind.number)
+    return undefined;
   const typed = note.text.slice(item.from, item.to);
-  return /^[A-Za-z]{1,3}$/.test(typed) && (typed === typed.toUpperCase() || typed.length === 1) ? typed.toUpperCase() : undefined;
+  return /^[A-Za-z]{1,3}$/.test(typed) && (typed === typed.toUpperCase() || typed.length === 1)
+    ? typed.toUpperCase()
+    : undefined;
 }
 
 /** "8VX", "GT-19", "E4", "J nineteen", "21": the code at item `i`, if one stands there. */
 function codeAt(note: Note, i: number, strong: boolean): Code | undefined {
   const { items } = note;
   const item = items[i];
-  if (item === undefined || item.owner !== undefined || item.kind === itemKind.line) return undefined;
+  if (item === undefined || item.owner !== undefined || item.kind === itemKind.line)
+    return undefined;
   const end = gluedEnd(items, i);
   const run = note.text.slice(item.from, items[end - 1]?.to ?? item.to);
-  if (/^(?=.*\d)(?=.*[A-Za-z])[A-Za-z0-9]+(?:[-:.][A-Za-z0-9]+)*$/.test(run) && !measured(items, i, end)) return { value: run.toUpperCase(), end };
+  if (
+    /^(?=.*\d)(?=.*[A-Za-z])[A-Za-z0-9]+(?:[-:.][A-Za-z0-9]+)*$/.test(run) &&
+    !measured(items, i, end)
+  )
+    return { value: run.toUpperCase(), end };
   const letter = letterOf(note, item);
   if (letter !== undefined) {
     const at = textAt(items, i + 1) === "-" ? i + 2 : i + 1;
     const digits = digitsOf(items[at]);
-    if (digits !== undefined && !(item.text === "a" && !strong)) return { value: letter + digits, end: at + 1 };
+    if (digits !== undefined && !(item.text === "a" && !strong))
+      return { value: letter + digits, end: at + 1 };
   }
   if (item.kind === itemKind.points && item.points?.length === 1 && item.points[0]?.length === 1) {
     const name = item.points[0][0] ?? "";
@@ -48,12 +150,20 @@ function codeAt(note: Note, i: number, strong: boolean): Code | undefined {
     if (name.length === 1 && digits !== undefined) return { value: name + digits, end: i + 2 };
   }
   const digits = digitsOf(item);
-  return strong && digits !== undefined && items[i + 1]?.kind !== itemKind.unit ? { value: digits, end: i + 1 } : undefined;
+  return strong && digits !== undefined && items[i + 1]?.kind !== itemKind.unit
+    ? { value: digits, end: i + 1 }
+    : undefined;
 }
 
 /** A number with its unit is no code: "40F", "12A". */
 function measured(items: readonly Item[], i: number, end: number): boolean {
-  for (let at = i; at < end; at++) if (items[at]?.kind === itemKind.number && items[at]?.unit !== undefined && items[i]?.kind === itemKind.number) return true;
+  for (let at = i; at < end; at++)
+    if (
+      items[at]?.kind === itemKind.number &&
+      items[at]?.unit !== undefined &&
+      items[i]?.kind === itemKind.number
+    )
+      return true;
   return false;
 }
 
@@ -84,7 +194,12 @@ function add(note: Note, from: number, code: Code, i: number): void {
 
 function skip(items: readonly Item[], i: number): number {
   let at = i;
-  while (at < items.length && (isSmall(items[at]) || heads.has(textAt(items, at)) || /^(?:#|:|number|=|no)$/.test(textAt(items, at)))) {
+  while (
+    at < items.length &&
+    (isSmall(items[at]) ||
+      heads.has(textAt(items, at)) ||
+      /^(?:#|:|number|=|no)$/.test(textAt(items, at)))
+  ) {
     const item = items[at];
     if (item !== undefined && isStrongBreak(item)) break;
     at++;
@@ -110,15 +225,28 @@ export const faultCodes: Rule = {
       if (isDoor(items, i) || (item.text === "lockout" && (item.roles & role.not) !== 0)) continue;
       const strong = head && !weak.has(item.text);
       const from = skip(items, i + 1);
-      if (!strong && !items.slice(i, from).some((word) => shows.has(word.text) || heads.has(word.text))) continue;
-      const sure = strong || items.slice(i, from).some((word) => heads.has(word.text) && !weak.has(word.text));
+      if (
+        !strong &&
+        !items.slice(i, from).some((word) => shows.has(word.text) || heads.has(word.text))
+      )
+        continue;
+      const sure =
+        strong || items.slice(i, from).some((word) => heads.has(word.text) && !weak.has(word.text));
       let code = codeAt(note, from, sure);
       let start = i;
       let at = from;
       while (code !== undefined) {
         add(note, start, code, at);
         const joint = items[code.end];
-        const more = joint !== undefined && (joint.text === "," || joint.text === "and" || joint.text === "n" || joint.text === "&" || joint.text === "/") ? code.end + 1 : -1;
+        const more =
+          joint !== undefined &&
+          (joint.text === "," ||
+            joint.text === "and" ||
+            joint.text === "n" ||
+            joint.text === "&" ||
+            joint.text === "/")
+            ? code.end + 1
+            : -1;
         start = more;
         at = more;
         code = more < 0 ? undefined : codeAt(note, more, false);

@@ -13,12 +13,14 @@ import { prices } from "./price.ts";
 import { serials } from "./serial-or-part.ts";
 import { statusRule } from "./status.ts";
 import { undo } from "./undo.ts";
+import { unitCorrections } from "./unit-correction.ts";
 
 /**
  * Ways of saying what is no measurement, in the order in which they take their words: codes that
  * are named before codes that only look so, times before counts, sizes before plans.
  */
 export const asides: readonly Rule[] = [
+  unitCorrections,
   phones,
   serials,
   faultCodes,

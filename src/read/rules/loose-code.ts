@@ -2,7 +2,41 @@ import { type Item, itemKind } from "../item.ts";
 import { type Note, type Rule, state } from "../note.ts";
 import { gluedEnd } from "./near.ts";
 
-const gases: ReadonlySet<string> = new Set(["22", "32", "134a", "410a", "404a", "407c", "407a", "407f", "448a", "449a", "454b", "507", "507a", "452b", "513a", "290", "744", "600a", "123", "1234yf", "1234ze", "422d", "438a", "427a", "502", "12", "11", "466a", "32a", "410", "404", "407", "454"]);
+const gases: ReadonlySet<string> = new Set([
+  "22",
+  "32",
+  "134a",
+  "410a",
+  "404a",
+  "407c",
+  "407a",
+  "407f",
+  "448a",
+  "449a",
+  "454b",
+  "507",
+  "507a",
+  "452b",
+  "513a",
+  "290",
+  "744",
+  "600a",
+  "123",
+  "1234yf",
+  "1234ze",
+  "422d",
+  "438a",
+  "427a",
+  "502",
+  "12",
+  "11",
+  "466a",
+  "32a",
+  "410",
+  "404",
+  "407",
+  "454",
+]);
 
 /** "R-410A", "410A", "r 22": a refrigerant's name. */
 function refrigerant(note: Note, i: number): number | undefined {
@@ -25,7 +59,13 @@ function hasDigits(text: string): boolean {
 }
 
 function isLetters(item: Item | undefined): boolean {
-  return item !== undefined && item.kind !== itemKind.number && /^[a-z]{1,4}$/.test(item.text) && item.points === undefined && item.subject === undefined;
+  return (
+    item !== undefined &&
+    item.kind !== itemKind.number &&
+    /^[a-z]{1,4}$/.test(item.text) &&
+    item.points === undefined &&
+    item.subject === undefined
+  );
 }
 
 /** "DR-2290-7", "60-12E4", "KX048C": letters and digits that are one name. */
@@ -39,15 +79,30 @@ export const looseCodes: Rule = {
       const gas = refrigerant(note, i);
       if (gas !== undefined) {
         const value = note.text.slice(item.from, items[gas - 1]?.to ?? item.to);
-        state(note, looseCodes.name, [i, gas], { kind: "nameplate", field: "refrigerant", value: gasName(value) });
+        state(note, looseCodes.name, [i, gas], {
+          kind: "nameplate",
+          field: "refrigerant",
+          value: gasName(value),
+        });
         i = gas - 1;
         continue;
       }
       const end = gluedEnd(items, i);
       if (end <= i + 1 && item.kind !== itemKind.code) continue;
       const run = items.slice(i, end);
-      const coded = run.some((part) => part.kind === itemKind.code) || (isLetters(item) && items[i + 1]?.text === "-" && item.label === undefined && items[i + 2]?.kind === itemKind.number && items[i + 2]?.unit === undefined && item.unit === undefined);
-      if (coded && hasDigits(note.plain.slice(item.from, items[end - 1]?.to ?? item.to)) && !run.some((part) => part.kind === itemKind.points)) {
+      const coded =
+        run.some((part) => part.kind === itemKind.code) ||
+        (isLetters(item) &&
+          items[i + 1]?.text === "-" &&
+          item.label === undefined &&
+          items[i + 2]?.kind === itemKind.number &&
+          items[i + 2]?.unit === undefined &&
+          item.unit === undefined);
+      if (
+        coded &&
+        hasDigits(note.plain.slice(item.from, items[end - 1]?.to ?? item.to)) &&
+        !run.some((part) => part.kind === itemKind.points)
+      ) {
         state(note, looseCodes.name, [i, end], { kind: "note", about: "code" });
         i = end - 1;
       }
@@ -56,6 +111,9 @@ export const looseCodes: Rule = {
 };
 
 function gasName(said: string): string {
-  const plain = said.toUpperCase().replace(/[^A-Z0-9]/g, "").replace(/^(?:HFC|HFO|R)/, "");
+  const plain = said
+    .toUpperCase()
+    .replace(/[^A-Z0-9]/g, "")
+    .replace(/^(?:HFC|HFO|R)/, "");
   return `R-${plain}`;
 }

@@ -17,7 +17,12 @@ export function freeNumber(item: Item | undefined): item is Item {
 }
 
 /** Index of the nearest item before `i` whose text is in the set, over small words alone. */
-export function wordBefore(items: readonly Item[], i: number, words: ReadonlySet<string>, far: number): number {
+export function wordBefore(
+  items: readonly Item[],
+  i: number,
+  words: ReadonlySet<string>,
+  far: number,
+): number {
   for (let at = i - 1; at >= 0 && at >= i - far; at--) {
     const item = items[at];
     if (item === undefined || isStrongBreak(item)) return -1;
@@ -27,7 +32,12 @@ export function wordBefore(items: readonly Item[], i: number, words: ReadonlySet
   return -1;
 }
 
-export function wordBehind(items: readonly Item[], i: number, words: ReadonlySet<string>, far: number): number {
+export function wordBehind(
+  items: readonly Item[],
+  i: number,
+  words: ReadonlySet<string>,
+  far: number,
+): number {
   for (let at = i + 1; at < items.length && at <= i + far; at++) {
     const item = items[at];
     if (item === undefined || isStrongBreak(item)) return -1;
@@ -50,13 +60,19 @@ const small = role.article | role.only | role.is | role.about | role.preposition
 
 /** Does the item add nothing of its own? */
 export function isSmall(item: Item | undefined): boolean {
-  return item !== undefined && item.kind === itemKind.word && (item.roles & small) !== 0 && item.label === undefined;
+  return (
+    item !== undefined &&
+    item.kind === itemKind.word &&
+    (item.roles & small) !== 0 &&
+    item.label === undefined
+  );
 }
 
 /** End of a run of glued items from `i`: a code, a date, a model number. */
 export function gluedEnd(items: readonly Item[], i: number): number {
   let end = i + 1;
-  while (end < items.length && items[end]?.glued === true && items[end]?.kind !== itemKind.line) end++;
+  while (end < items.length && items[end]?.glued === true && items[end]?.kind !== itemKind.line)
+    end++;
   const last = items[end - 1];
   return end > i + 1 && last?.kind === itemKind.sign && ".,;!?".includes(last.text) ? end - 1 : end;
 }

@@ -2,10 +2,183 @@ import { type Item, itemKind } from "../item.ts";
 import { type Note, type Rule, state } from "../note.ts";
 import { freeNumber, textAt, wordBefore, wordBehind } from "./near.ts";
 
-const sized: ReadonlySet<string> = new Set(["line", "lines", "pipe", "copper", "tube", "tubing", "drier", "dryer", "valve", "ell", "elbow", "elbows", "fitting", "flare", "nut", "coupling", "couplings", "hose", "hoses", "wrench", "bit", "socket", "screw", "screws", "bolt", "bolts", "filter", "filters", "belt", "belts", "wire", "cable", "conduit", "awg", "gauge", "ga", "od", "id", "lineset", "insulation", "suction", "liquid", "allthread", "stub", "tee", "reducer", "sheave", "pulley", "bore", "shaft", "pitch", "blade", "wheel", "duct", "flex", "strut", "discharge", "port", "tap", "nipple", "union", "trap", "anchor", "rod", "hole", "driver", "nutdriver", "thick", "wide", "long", "tall", "deep", "ball", "solenoid", "strainer", "armaflex", "stick", "sticks"]);
-const heights: ReadonlySet<string> = new Set(["ladder", "lift", "roof", "hatch", "extension", "cord", "crane", "scissor", "boom", "rope", "run", "away", "ceiling", "belt", "hose", "tall", "long", "high", "up", "wide", "deep", "thick", "stepladder", "chain", "scaffold", "tape", "parapet", "wall", "filters", "filter", "pipe", "cable", "wire"]);
-const jugs: ReadonlySet<string> = new Set(["jug", "jugs", "drum", "cylinder", "cylinders", "tank", "tanks", "bottle", "bottles", "can", "cans", "bag", "bags", "cyl", "box", "dumbbell", "recovery"]);
-const tons: ReadonlySet<string> = new Set(["ton", "tons", "tonner", "seer", "hp", "horse", "horsepower", "mbh", "phase", "ph", "btu", "gallon", "gallons", "gal", "percent", "speed", "wheel", "row", "mile", "miles", "mph", "yard", "story", "stories", "flights", "wheeler", "year", "years", "yr", "yrs", "months", "month", "volts", "degree", "inch", "inches", "way", "ohm", "flight", "mil", "ft"]);
+const sized: ReadonlySet<string> = new Set([
+  "line",
+  "lines",
+  "pipe",
+  "copper",
+  "tube",
+  "tubing",
+  "drier",
+  "dryer",
+  "valve",
+  "ell",
+  "elbow",
+  "elbows",
+  "fitting",
+  "flare",
+  "nut",
+  "coupling",
+  "couplings",
+  "hose",
+  "hoses",
+  "wrench",
+  "bit",
+  "socket",
+  "screw",
+  "screws",
+  "bolt",
+  "bolts",
+  "filter",
+  "filters",
+  "belt",
+  "belts",
+  "wire",
+  "cable",
+  "conduit",
+  "awg",
+  "gauge",
+  "ga",
+  "od",
+  "id",
+  "lineset",
+  "insulation",
+  "suction",
+  "liquid",
+  "allthread",
+  "stub",
+  "tee",
+  "reducer",
+  "sheave",
+  "pulley",
+  "bore",
+  "shaft",
+  "pitch",
+  "blade",
+  "wheel",
+  "duct",
+  "flex",
+  "strut",
+  "discharge",
+  "port",
+  "tap",
+  "nipple",
+  "union",
+  "trap",
+  "anchor",
+  "rod",
+  "hole",
+  "driver",
+  "nutdriver",
+  "thick",
+  "wide",
+  "long",
+  "tall",
+  "deep",
+  "ball",
+  "solenoid",
+  "strainer",
+  "armaflex",
+  "stick",
+  "sticks",
+]);
+const heights: ReadonlySet<string> = new Set([
+  "ladder",
+  "lift",
+  "roof",
+  "hatch",
+  "extension",
+  "cord",
+  "crane",
+  "scissor",
+  "boom",
+  "rope",
+  "run",
+  "away",
+  "ceiling",
+  "belt",
+  "hose",
+  "tall",
+  "long",
+  "high",
+  "up",
+  "wide",
+  "deep",
+  "thick",
+  "stepladder",
+  "chain",
+  "scaffold",
+  "tape",
+  "parapet",
+  "wall",
+  "filters",
+  "filter",
+  "pipe",
+  "cable",
+  "wire",
+]);
+const jugs: ReadonlySet<string> = new Set([
+  "jug",
+  "jugs",
+  "drum",
+  "cylinder",
+  "cylinders",
+  "tank",
+  "tanks",
+  "bottle",
+  "bottles",
+  "can",
+  "cans",
+  "bag",
+  "bags",
+  "cyl",
+  "box",
+  "dumbbell",
+  "recovery",
+]);
+const tons: ReadonlySet<string> = new Set([
+  "ton",
+  "tons",
+  "tonner",
+  "seer",
+  "hp",
+  "horse",
+  "horsepower",
+  "mbh",
+  "phase",
+  "ph",
+  "btu",
+  "gallon",
+  "gallons",
+  "gal",
+  "percent",
+  "speed",
+  "wheel",
+  "row",
+  "mile",
+  "miles",
+  "mph",
+  "yard",
+  "story",
+  "stories",
+  "flights",
+  "wheeler",
+  "year",
+  "years",
+  "yr",
+  "yrs",
+  "months",
+  "month",
+  "volts",
+  "degree",
+  "inch",
+  "inches",
+  "way",
+  "ohm",
+  "flight",
+  "mil",
+  "ft",
+]);
 
 function small(item: Item): boolean {
   return item.unit === undefined || item.unit.dimension === "length";
@@ -41,7 +214,13 @@ function pipe(note: Note, i: number, item: Item): boolean {
   const behind = wordBehind(items, i, sized, 2);
   if (!said || behind < 0) return false;
   if (item.unit === undefined && item.value >= 5) return false;
-  if (items[behind]?.label?.place !== undefined && textAt(items, behind + 1) !== "line" && textAt(items, behind + 1) !== "pipe" && !item.fraction) return false;
+  if (
+    items[behind]?.label?.place !== undefined &&
+    textAt(items, behind + 1) !== "line" &&
+    textAt(items, behind + 1) !== "pipe" &&
+    !item.fraction
+  )
+    return false;
   if (textAt(items, i + 1) === "at" || textAt(items, i + 1) === "on") return false;
   state(note, nominalSizes.name, [i, i + 1], { kind: "note", about: "size" });
   return true;
@@ -50,12 +229,18 @@ function pipe(note: Note, i: number, item: Item): boolean {
 function gauge(note: Note, i: number, item: Item): boolean {
   const { items } = note;
   const next = textAt(items, i + 1);
-  const wire = next === "ga" || next === "awg" || ((next === "gauge" || next === "gage") && item.unit === undefined);
+  const wire =
+    next === "ga" ||
+    next === "awg" ||
+    ((next === "gauge" || next === "gage") && item.unit === undefined);
   if (wire && Number.isInteger(item.value)) {
     state(note, nominalSizes.name, [i, i + 2], { kind: "note", about: "size" });
     return true;
   }
-  const wired = textAt(items, i + 1) === "wire" || textAt(items, i + 1) === "thhn" || textAt(items, i + 1) === "romex";
+  const wired =
+    textAt(items, i + 1) === "wire" ||
+    textAt(items, i + 1) === "thhn" ||
+    textAt(items, i + 1) === "romex";
   if (item.unit === undefined && wired) {
     state(note, nominalSizes.name, [i, i + 2], { kind: "note", about: "size" });
     return true;
@@ -67,23 +252,49 @@ function gauge(note: Note, i: number, item: Item): boolean {
 function doubled(note: Note, i: number, item: Item): boolean {
   const { items } = note;
   const other = items[i + 2];
-  if (textAt(items, i + 1) !== "/" || !freeNumber(other) || !Number.isInteger(item.value) || textAt(items, i + 3) === "/") return false;
-  const cap = capNear(items, i) && other.value < item.value && other.value <= 15 && item.value >= 15 && item.value <= 80;
-  const cable = wordBefore(items, i, sized, 3) >= 0 && item.value <= 22 && other.value <= 12 && item.unit === undefined && other.unit === undefined && wordBefore(items, i, new Set(["wire", "cable"]), 3) >= 0;
+  if (
+    textAt(items, i + 1) !== "/" ||
+    !freeNumber(other) ||
+    !Number.isInteger(item.value) ||
+    textAt(items, i + 3) === "/"
+  )
+    return false;
+  const cap =
+    capNear(items, i) &&
+    other.value < item.value &&
+    other.value <= 15 &&
+    item.value >= 15 &&
+    item.value <= 80;
+  const cable =
+    wordBefore(items, i, sized, 3) >= 0 &&
+    item.value <= 22 &&
+    other.value <= 12 &&
+    item.unit === undefined &&
+    other.unit === undefined &&
+    wordBefore(items, i, new Set(["wire", "cable"]), 3) >= 0;
   if (!cap && !cable) return false;
   state(note, nominalSizes.name, [i, i + 3], { kind: "note", about: "size" });
   return true;
 }
 
 function capNear(items: readonly Item[], i: number): boolean {
-  const before = items.slice(Math.max(0, i - 3), i).some((item) => item.label?.quantity === "capacitance");
+  const before = items
+    .slice(Math.max(0, i - 3), i)
+    .some((item) => item.label?.quantity === "capacitance");
   return before || items.slice(i + 3, i + 7).some((item) => item.label?.quantity === "capacitance");
 }
 
 function others(note: Note, i: number, item: Item): boolean {
   const { items } = note;
   const next = textAt(items, i + 1);
-  if (item.unit?.dimension === "mass" && (jugs.has(next) || jugs.has(textAt(items, i + 2))) && next !== "in" && next !== "," && next !== "and" && !wordsIn(items, i + 1)) {
+  if (
+    item.unit?.dimension === "mass" &&
+    (jugs.has(next) || jugs.has(textAt(items, i + 2))) &&
+    next !== "in" &&
+    next !== "," &&
+    next !== "and" &&
+    !wordsIn(items, i + 1)
+  ) {
     state(note, nominalSizes.name, [i, i + 2], { kind: "note", about: "size" });
     return true;
   }
@@ -94,7 +305,12 @@ function others(note: Note, i: number, item: Item): boolean {
     state(note, nominalSizes.name, [i, i + 1], { kind: "note", about: "length" });
     return true;
   }
-  if (item.unit === undefined && tons.has(next) && items[i + 1]?.kind !== itemKind.unit && items[i + 1]?.label === undefined) {
+  if (
+    item.unit === undefined &&
+    tons.has(next) &&
+    items[i + 1]?.kind !== itemKind.unit &&
+    items[i + 1]?.label === undefined
+  ) {
     state(note, nominalSizes.name, [i, i + 2], { kind: "note", about: "size" });
     return true;
   }
@@ -102,7 +318,13 @@ function others(note: Note, i: number, item: Item): boolean {
 }
 
 function wordsIn(items: readonly Item[], i: number): boolean {
-  return textAt(items, i) === "into" || textAt(items, i) === "in" || textAt(items, i) === "from" || textAt(items, i) === "to" || textAt(items, i) === "out";
+  return (
+    textAt(items, i) === "into" ||
+    textAt(items, i) === "in" ||
+    textAt(items, i) === "from" ||
+    textAt(items, i) === "to" ||
+    textAt(items, i) === "out"
+  );
 }
 
 /** Sizes that things are called by: pipe, wire, filters, belts, ladders, jugs, tons. */
@@ -111,7 +333,13 @@ export const nominalSizes: Rule = {
   apply: (note) => {
     note.items.forEach((item, i) => {
       if (!freeNumber(item)) return;
-      if (takeSides(note, i) || doubled(note, i, item) || gauge(note, i, item) || pipe(note, i, item)) return;
+      if (
+        takeSides(note, i) ||
+        doubled(note, i, item) ||
+        gauge(note, i, item) ||
+        pipe(note, i, item)
+      )
+        return;
       others(note, i, item);
     });
   },

@@ -16,9 +16,18 @@ export const plans: Rule = {
       if (isStrongBreak(item) || item.text === "but" || (item.roles & role.now) !== 0) plan = -1;
       if ((item.roles & role.plan) !== 0 && item.owner === undefined) plan = i;
       if (plan < 0 || !freeNumber(item) || i - plan > 8) continue;
-      if (items.slice(plan + 1, i).some((word) => word.kind === itemKind.points || (word.text === "is" || word.text === "reads"))) continue;
-      const mass = items.slice(plan, i).find((word) => word.label?.action !== undefined)?.label?.action;
-      if (mass !== undefined) state(note, plans.name, [plan, i + 1], { kind: "action", action: mass, planned: true });
+      if (
+        items
+          .slice(plan + 1, i)
+          .some(
+            (word) => word.kind === itemKind.points || word.text === "is" || word.text === "reads",
+          )
+      )
+        continue;
+      const mass = items.slice(plan, i).find((word) => word.label?.action !== undefined)
+        ?.label?.action;
+      if (mass !== undefined)
+        state(note, plans.name, [plan, i + 1], { kind: "action", action: mass, planned: true });
       else state(note, plans.name, [plan, i + 1], { kind: "note", about: "plan" });
     }
   },

@@ -1,15 +1,30 @@
+import { isStrongBreak } from "../gather.ts";
 import { type Item, itemKind } from "../item.ts";
 import { type Note, type Rule, state } from "../note.ts";
-import { isStrongBreak } from "../gather.ts";
 import { gluedEnd, isSmall, textAt } from "./near.ts";
 
 const heads: Readonly<Record<string, "serial" | "model" | "part">> = {
-  serial: "serial", sn: "serial", ser: "serial", "s n": "serial", model: "model", mod: "model", "m n": "model", mdl: "model",
-  part: "part", pn: "part", "p n": "part", prt: "part", sku: "part", oem: "part",
+  serial: "serial",
+  sn: "serial",
+  ser: "serial",
+  "s n": "serial",
+  model: "model",
+  mod: "model",
+  "m n": "model",
+  mdl: "model",
+  part: "part",
+  pn: "part",
+  "p n": "part",
+  prt: "part",
+  sku: "part",
+  oem: "part",
 };
 
 /** "s/n", "p/n" come as three items; the head's name and the item behind it. */
-function headAt(items: readonly Item[], i: number): { kind: "serial" | "model" | "part"; end: number } | undefined {
+function headAt(
+  items: readonly Item[],
+  i: number,
+): { kind: "serial" | "model" | "part"; end: number } | undefined {
   const text = textAt(items, i);
   const own = heads[text];
   if (own !== undefined && items[i]?.kind !== itemKind.number) return { kind: own, end: i + 1 };
@@ -22,9 +37,13 @@ function headAt(items: readonly Item[], i: number): { kind: "serial" | "model" |
 
 function skip(items: readonly Item[], i: number): number {
   let at = i;
-  while (at < items.length && (isSmall(items[at]) || /^(?:#|:|number|no|num|nbr|\.|=)$/.test(textAt(items, at)))) {
+  while (
+    at < items.length &&
+    (isSmall(items[at]) || /^(?:#|:|number|no|num|nbr|\.|=)$/.test(textAt(items, at)))
+  ) {
     const item = items[at];
-    if (item !== undefined && isStrongBreak(item) && items[at + 1]?.glued === false && at > i) break;
+    if (item !== undefined && isStrongBreak(item) && items[at + 1]?.glued === false && at > i)
+      break;
     at++;
   }
   return at;
@@ -61,7 +80,8 @@ export const serials: Rule = {
       const end = numberEnd(note, from);
       if (end === undefined) continue;
       const value = note.text.slice(items[from]?.from ?? 0, items[end - 1]?.to ?? 0);
-      if (head.kind === "part") state(note, serials.name, [i, end], { kind: "note", about: `part ${value}` });
+      if (head.kind === "part")
+        state(note, serials.name, [i, end], { kind: "note", about: `part ${value}` });
       else state(note, serials.name, [i, end], { kind: "nameplate", field: head.kind, value });
       i = end - 1;
     }

@@ -1,4 +1,4 @@
-import { statuses, type Status } from "../../vocabulary.ts";
+import { type Status, statuses } from "../../vocabulary.ts";
 import { isStrongBreak } from "../gather.ts";
 import { type Item, itemKind } from "../item.ts";
 import type { Note, Rule } from "../note.ts";
@@ -17,12 +17,37 @@ interface Seen {
 }
 
 function statusOf(item: Item): Status | undefined {
-  for (const index of item.signs ?? []) if (indexes.includes(index)) return statuses.find((status) => status === signName(index));
+  for (const index of item.signs ?? [])
+    if (indexes.includes(index)) return statuses.find((status) => status === signName(index));
   return undefined;
 }
 
 const notLeft: ReadonlySet<string> = new Set(["water", "air", "temp", "temps", "a", "it", "the"]);
-const doneBefore: ReadonlySet<string> = new Set(["were", "was", "be", "been", "get", "got", "have", "not", "aint", "isnt", "when", "if", "until", "till", "being", "is", "almost", "nearly", "half", "getting", "after", "once", "are"]);
+const doneBefore: ReadonlySet<string> = new Set([
+  "were",
+  "was",
+  "be",
+  "been",
+  "get",
+  "got",
+  "have",
+  "not",
+  "aint",
+  "isnt",
+  "when",
+  "if",
+  "until",
+  "till",
+  "being",
+  "is",
+  "almost",
+  "nearly",
+  "half",
+  "getting",
+  "after",
+  "once",
+  "are",
+]);
 
 /** Words that look like a status and are not: "filters were done last week", "leaving 51.5". */
 function isStatus(note: Note, i: number, status: Status): boolean {
@@ -32,23 +57,73 @@ function isStatus(note: Note, i: number, status: Status): boolean {
   if (note.plain.trimEnd().endsWith("?")) return false;
   const plan = sentenceRoles(items, i);
   if (status === "left_site") {
-    if (items[i]?.text === "leaving" && (next?.kind === itemKind.number || notLeft.has(next?.text ?? "")) && (next?.text !== "the" && next?.kind !== itemKind.number)) return false;
-    if (items[i]?.text === "leaving" && next?.kind === itemKind.number && clockAt(items, i + 1, true) === undefined) return false;
-    if (items[i]?.text === "leaving" && items.some((item) => item.label?.place === "water_in" || item.text === "chw" || item.text === "hw")) return false;
-    if (items[i]?.text === "i" && (next?.text === "in" || next?.text === "on" || next?.text === "it" || next?.text === "my" || next?.text === "a")) return false;
-    if (items[i]?.text === "got" && (next?.kind === itemKind.number || before?.kind === itemKind.number) && clockAt(items, i + 1, true) === undefined) return false;
+    if (
+      items[i]?.text === "leaving" &&
+      (next?.kind === itemKind.number || notLeft.has(next?.text ?? "")) &&
+      next?.text !== "the" &&
+      next?.kind !== itemKind.number
+    )
+      return false;
+    if (
+      items[i]?.text === "leaving" &&
+      next?.kind === itemKind.number &&
+      clockAt(items, i + 1, true) === undefined
+    )
+      return false;
+    if (
+      items[i]?.text === "leaving" &&
+      items.some(
+        (item) => item.label?.place === "water_in" || item.text === "chw" || item.text === "hw",
+      )
+    )
+      return false;
+    if (
+      items[i]?.text === "i" &&
+      (next?.text === "in" ||
+        next?.text === "on" ||
+        next?.text === "it" ||
+        next?.text === "my" ||
+        next?.text === "a")
+    )
+      return false;
+    if (
+      items[i]?.text === "got" &&
+      (next?.kind === itemKind.number || before?.kind === itemKind.number) &&
+      clockAt(items, i + 1, true) === undefined
+    )
+      return false;
     if (items[i]?.text === "pulled" && items[i]?.label !== undefined) return false;
     return (plan & role.plan) === 0;
   }
   if (status === "done") {
-    if (doneBefore.has(before?.text ?? "") && items[i]?.text === "done" && !/^(?:im|were|all)$/.test(before?.text ?? "")) return before?.text === "is" && items[i - 2]?.text === "job";
-    if (before?.kind === itemKind.word && before.roles === 0 && before.signs === undefined && before.text !== "all" && before.text !== "job" && before.text !== "everything" && before.text !== "call") return items[i]?.text !== "done" && items[i]?.text !== "complete" && items[i]?.text !== "completed" && items[i]?.text !== "finished";
+    if (
+      doneBefore.has(before?.text ?? "") &&
+      items[i]?.text === "done" &&
+      !/^(?:im|were|all)$/.test(before?.text ?? "")
+    )
+      return before?.text === "is" && items[i - 2]?.text === "job";
+    if (
+      before?.kind === itemKind.word &&
+      before.roles === 0 &&
+      before.signs === undefined &&
+      before.text !== "all" &&
+      before.text !== "job" &&
+      before.text !== "everything" &&
+      before.text !== "call"
+    )
+      return (
+        items[i]?.text !== "done" &&
+        items[i]?.text !== "complete" &&
+        items[i]?.text !== "completed" &&
+        items[i]?.text !== "finished"
+      );
     if (next?.text === "with" || next?.text === "last" || next?.text === "by") return false;
-    if (items[i]?.text === "good" && items.some((item) => item.kind === itemKind.number)) return false;
+    if (items[i]?.text === "good" && items.some((item) => item.kind === itemKind.number))
+      return false;
     return (plan & (role.plan | role.not)) === 0;
   }
   if (status === "on_site") return (plan & role.plan) === 0 || items[i]?.text !== "walked";
-  if (status === "on_the_way") return !(items[i]?.text === "be" && before?.text === "to") ;
+  if (status === "on_the_way") return !(items[i]?.text === "be" && before?.text === "to");
   return true;
 }
 
@@ -67,10 +142,26 @@ function hereFirst(note: Note): boolean {
   const { items } = note;
   if (!carries(items[0], hereSign) || note.plain.includes("?")) return false;
   const next = items[1];
-  return next === undefined || next.kind === itemKind.number || next.kind === itemKind.sign || next.kind === itemKind.line || next.text === "at" || next.text === "since" || next.text === "now" || next.text === "just";
+  return (
+    next === undefined ||
+    next.kind === itemKind.number ||
+    next.kind === itemKind.sign ||
+    next.kind === itemKind.line ||
+    next.text === "at" ||
+    next.text === "since" ||
+    next.text === "now" ||
+    next.text === "just"
+  );
 }
 
-const strength: Readonly<Record<Status, number>> = { no_access: 6, waiting_for_parts: 5, done: 4, left_site: 3, on_site: 2, on_the_way: 1 };
+const strength: Readonly<Record<Status, number>> = {
+  no_access: 6,
+  waiting_for_parts: 5,
+  done: 4,
+  left_site: 3,
+  on_site: 2,
+  on_the_way: 1,
+};
 
 /** The status that stands at the end of the message. */
 function find(note: Note): Seen | undefined {
@@ -93,7 +184,15 @@ function measured(items: readonly Item[], i: number): boolean {
   for (let at = i - 1; at >= 0 && at >= i - 2; at--) {
     const before = items[at];
     if (before === undefined) return false;
-    if (before.kind === itemKind.points || before.kind === itemKind.unit || (before.label !== undefined && before.label.thing === undefined && before.label.action === undefined && before.label.state === undefined)) return true;
+    if (
+      before.kind === itemKind.points ||
+      before.kind === itemKind.unit ||
+      (before.label !== undefined &&
+        before.label.thing === undefined &&
+        before.label.action === undefined &&
+        before.label.state === undefined)
+    )
+      return true;
     if ((before.roles & role.is) === 0) return false;
   }
   return false;
@@ -106,7 +205,12 @@ function clockNear(items: readonly Item[], at: number): Clock | undefined {
     if (Math.abs(i - at) > 14 || measured(items, i)) continue;
     const before = items[i - 1];
     if (before?.kind === itemKind.subject && (before.roles & role.clock) !== 0) continue;
-    const loose = items[i]?.unit === undefined && (items[i]?.value ?? 0) >= 100 || /^(?:at|around|about|by|ate|til|till|until)$/.test(textAt(items, i - 1)) || items[i + 1]?.text === "to" || items[i + 1]?.text === "til" || items[i + 1]?.text === "past";
+    const loose =
+      (items[i]?.unit === undefined && (items[i]?.value ?? 0) >= 100) ||
+      /^(?:at|around|about|by|ate|til|till|until)$/.test(textAt(items, i - 1)) ||
+      items[i + 1]?.text === "to" ||
+      items[i + 1]?.text === "til" ||
+      items[i + 1]?.text === "past";
     const clock = clockAt(items, i, loose);
     if (clock !== undefined) return clock;
   }
@@ -114,10 +218,17 @@ function clockNear(items: readonly Item[], at: number): Clock | undefined {
 }
 
 /** "20 min ago", "25 minutes out": a length of time that goes with the status. */
-function lengthNear(items: readonly Item[]): { seconds: number; at: number; past: boolean } | undefined {
+function lengthNear(
+  items: readonly Item[],
+): { seconds: number; at: number; past: boolean } | undefined {
   for (let i = 0; i < items.length; i++) {
     const item = items[i];
-    if (item?.kind !== itemKind.number || item.unit?.dimension !== "time" || item.owner !== undefined) continue;
+    if (
+      item?.kind !== itemKind.number ||
+      item.unit?.dimension !== "time" ||
+      item.owner !== undefined
+    )
+      continue;
     return { seconds: item.value * item.unit.factor, at: i, past: carries(items[i + 1], agoSign) };
   }
   return undefined;
@@ -155,7 +266,11 @@ export const statusRule: Rule = {
     const spans: [number, number][] = [];
     const one = items[seen.at];
     if (one !== undefined) spans.push([one.from, one.to]);
-    const extra = clock ?? (span !== undefined && (span.past || seen.status === "on_the_way") ? { from: span.at, end: span.at + (span.past ? 2 : 1) } : undefined);
+    const extra =
+      clock ??
+      (span !== undefined && (span.past || seen.status === "on_the_way")
+        ? { from: span.at, end: span.at + (span.past ? 2 : 1) }
+        : undefined);
     const from = items[extra?.from ?? -1];
     const to = items[(extra?.end ?? 0) - 1];
     if (extra !== undefined && from !== undefined && to !== undefined) {

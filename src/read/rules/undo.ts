@@ -11,12 +11,24 @@ export const undo: Rule = {
     const { items } = note;
     const at = items.findIndex((item) => carries(item, sign));
     if (at < 0) return;
-    const values = items.filter((item) => (item.kind === itemKind.number && item.owner === undefined && !smallCount(item.value)) || item.kind === itemKind.over);
+    const values = items.filter(
+      (item) =>
+        (item.kind === itemKind.number && item.owner === undefined && !smallCount(item.value)) ||
+        item.kind === itemKind.over,
+    );
     if (values.length > 0) return;
-    const count = items.find((item) => item.kind === itemKind.number && smallCount(item.value))?.value;
+    const count = items.find(
+      (item) => item.kind === itemKind.number && smallCount(item.value),
+    )?.value;
     let end = at + 1;
-    while (end < items.length && items[end]?.kind !== itemKind.line && items[end]?.text !== ".") end++;
-    state(note, undo.name, [at, end], count === undefined || count <= 1 ? { kind: "undo" } : { kind: "undo", count });
+    while (end < items.length && items[end]?.kind !== itemKind.line && items[end]?.text !== ".")
+      end++;
+    state(
+      note,
+      undo.name,
+      [at, end],
+      count === undefined || count <= 1 ? { kind: "undo" } : { kind: "undo", count },
+    );
   },
 };
 

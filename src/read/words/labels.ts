@@ -213,6 +213,7 @@ const conditions: readonly Row[] = [
     "running amps|run amps|running current|running amperage|running amp draw",
     { state: "running", quantity: "current" },
   ],
+  ["pulling|pulls|pull", { hint: "current" }],
   [
     "peak|peaks|peaked|pegged|max|maximum|peak amps|peaks at|peaked at|highest|topped out|spikes|spiked|spikes to|peak of|hits a peak of|spike|spiking|peaking|peaking at|spiked to|high of|high point|tops out|maxed|maxed out at|hi",
     { stat: "peak" },

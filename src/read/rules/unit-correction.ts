@@ -1,0 +1,75 @@
+import type { Reading } from "../../model.ts";
+import type { Unit } from "../../quantities/quantity.ts";
+import { itemKind } from "../item.ts";
+import { quantityOf, unitCalled } from "../kinds.ts";
+import type { Note, Rule } from "../note.ts";
+import { role } from "../word.ts";
+
+/** The two units of "kPa not psi": the right one, the wrong one. */
+function unitsOf(note: Note): readonly [right: Unit | undefined, wrong: Unit | undefined] {
+  const found = note.items.filter((item) => item.kind === itemKind.unit);
+  if (found.length === 0 || found.length > 2) return [undefined, undefined];
+  const [first, second] = found;
+  const not = note.items.findIndex((item) => item.text === "not");
+  if (second === undefined) return [first?.unit, undefined];
+  const at = note.items.indexOf(second);
+  return not >= 0 && not > note.items.indexOf(first ?? second) && not < at
+    ? [first?.unit, second.unit]
+    : [second.unit, first?.unit];
+}
+
+function reread(reading: Reading, unit: Unit, note: Note): Reading | undefined {
+  const figure = Number(reading.figure.number);
+  const quantity = quantityOf(reading.quantity);
+  if (Number.isNaN(figure) || !quantity.dimensions.includes(unit.dimension)) return undefined;
+  const offset = quantity.difference === true ? 0 : (unit.offset ?? 0);
+  const span: readonly [number, number] = [0, note.text.trimEnd().length];
+  return {
+    ...reading,
+    value: Number((figure * unit.factor + offset).toPrecision(12)),
+    figure: { number: reading.figure.number, unit: unit.figure },
+    corrects: true,
+    assumed: [],
+    said: note.text.slice(span[0], span[1]),
+    spans: [span],
+    rule: unitCorrections.name,
+  };
+}
+
+/** "kPa not psi", "gig not meg sry", "that was bar": the last numbers again in another unit. */
+export const unitCorrections: Rule = {
+  name: "<unit> not <unit>",
+  apply: (note) => {
+    const { items, context } = note;
+    if (context.readings.length === 0 || items.length > 12) return;
+    if (
+      items.some(
+        (item) =>
+          item.kind === itemKind.number ||
+          item.kind === itemKind.over ||
+          item.kind === itemKind.points,
+      )
+    )
+      return;
+    if (!items.some((item) => (item.roles & (role.correct | role.not)) !== 0)) return;
+    const [right, wrong] = unitsOf(note);
+    if (right === undefined) return;
+    const latest = context.readings.slice(-Math.max(1, context.latest));
+    const fitting = latest.filter(
+      (reading) =>
+        wrong === undefined ||
+        unitCalled(reading.figure.unit)?.figure === wrong.figure ||
+        reading.assumed.includes("unit") ||
+        unitCalled(reading.figure.unit)?.dimension === wrong.dimension,
+    );
+    let any = false;
+    for (const reading of fitting) {
+      if (unitCalled(reading.figure.unit)?.figure === right.figure) continue;
+      const again = reread(reading, right, note);
+      if (again === undefined) continue;
+      note.readings.push(again);
+      any = true;
+    }
+    if (any) for (const item of items) item.owner = unitCorrections.name;
+  },
+};
