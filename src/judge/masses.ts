@@ -27,22 +27,28 @@ const numberWords: Readonly<Record<string, number>> = {
 
 /** Every weight of the notes, oldest first, those of earlier days with how long ago they were. */
 export function weightsOf(scene: Scene): Weight[] {
-  return scene.notes.flatMap((note) =>
-    note.readings.filter(isMass).flatMap((one) => weight(one, note)),
-  );
+  return scene.notes.flatMap((note) => {
+    const masses = note.readings.filter(isMass);
+    return masses.flatMap((one, at) => weight(one, actionOf(masses, at), note));
+  });
 }
 
 function isMass(reading: Reading): boolean {
-  return reading.quantity === "mass" && reading.action !== undefined && reading.doubtful !== true;
+  return reading.quantity === "mass" && reading.rating === undefined && reading.doubtful !== true;
 }
 
-function weight(reading: Reading, note: CaseNote): Weight[] {
+/** Its own, or that of the weight before it: "added 1.9 kg in March and 2.6 kg in May". */
+function actionOf(masses: readonly Reading[], at: number): Weight["action"] | undefined {
+  return masses.slice(0, at + 1).findLast((one) => one.action !== undefined)?.action;
+}
+
+function weight(reading: Reading, action: Weight["action"] | undefined, note: CaseNote): Weight[] {
   const kg = numberOf(reading);
-  if (kg === undefined || reading.action === undefined || reading.rating !== undefined) return [];
+  if (kg === undefined || action === undefined) return [];
   const to = reading.spans.at(-1)?.[1] ?? 0;
   const days = daysAgo(ownWords((note.text ?? "").slice(to).toLowerCase()));
-  if (days !== undefined) return [{ kg, action: reading.action, daysAgo: days }];
-  return [{ kg, action: reading.action, ...(reading.earlier === true ? {} : { daysAgo: 0 }) }];
+  if (days !== undefined) return [{ kg, action, daysAgo: days }];
+  return [{ kg, action, ...(reading.earlier === true ? {} : { daysAgo: 0 }) }];
 }
 
 /**

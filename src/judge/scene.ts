@@ -9,6 +9,7 @@ import type {
   Statement,
 } from "../model.ts";
 import { factsFrom } from "./facts.ts";
+import { pairPlaces } from "./pairs.ts";
 
 type Of<K extends Statement["kind"]> = Extract<Statement, { kind: K }>;
 
@@ -40,8 +41,9 @@ export interface Scene {
   readonly at?: string;
 }
 
-/** Lays out a case; `notes` may be a part of its notes, plates and ratings come from all of them. */
-export function sceneOf(whole: Case, notes: readonly CaseNote[] = whole.notes): Scene {
+/** Lays out a case; `some` may be a part of its notes, plates and ratings come from all of them. */
+export function sceneOf(whole: Case, some: readonly CaseNote[] = whole.notes): Scene {
+  const notes = some.map(pairPlaces);
   const readings = notes.flatMap((note) => note.readings);
   const statements = notes.flatMap((note) => note.statements);
   const remarks = of(statements, "observation").filter((one) => one.earlier !== true);

@@ -38,7 +38,9 @@ export function stagesOf(notes: readonly CaseNote[]): Stages {
 function cutIn(note: CaseNote): number | undefined {
   const deeds = note.statements.filter(isRepair).map(placeOf);
   // weights said in one breath belong together: "added 3 kg, and 2 kg 90 days ago"
-  const weights = note.readings.filter(isCharge).map(placeOf);
+  const weights = note.readings.some(isCharge)
+    ? note.readings.filter((one) => one.quantity === "mass").map(placeOf)
+    : [];
   const places = weights.length === 0 ? deeds : [...deeds, Math.max(...weights)];
   return places.length === 0 ? undefined : Math.min(...places);
 }

@@ -76,6 +76,36 @@ const rows: readonly Row[] = [
     brief: "branch port does not change over",
   },
   {
+    check: "valve",
+    group: "valve_answer",
+    sign: "valve_answer:stays_shut",
+    words:
+      /\b(eev|lev|exv|pmv|expansion valve)\b.{0,60}\b(wide open|full open|fully open|100 ?(%|percent)|max|\d{3,4} ?(steps|pulses))\b.{0,80}\b(no (change|flow|drop|cooling)|still warm|stays? warm|both pipes|same temp|nothing)|\b(power ?head|powerhead|sensing bulb)\b.{0,30}\b(lost|dead|no charge|failed)|\b(inlet )?screen\b.{0,20}\b(plugged|clogged|blocked)/,
+    about: "expansion valve",
+    says: "The valve does not feed though it is asked to: coil and wiring, screen, power head or pin",
+    brief: "valve does not feed",
+  },
+  {
+    check: "valve",
+    group: "valve_answer",
+    sign: "valve_answer:stays_open",
+    words:
+      /\b(eev|lev|exv|pmv|expansion valve)\b.{0,60}\b(closed|shut|0 ?(%|percent|steps|pulses))\b.{0,80}\b(still (cold|flow\w*|pass\w*)|hiss\w*|frost\w*|passes|passing|flows|stays cold|ice)|\bstuck (wide )?open\b/,
+    about: "expansion valve",
+    says: "The valve passes though it is told to shut",
+    brief: "valve passes when shut",
+  },
+  {
+    check: "valve",
+    group: "frost",
+    sign: "frost:frost_at_restriction",
+    words:
+      /\b(drier|dryer|strainer|solenoid|king valve|service valve|kink\w*)\b.{0,40}\b(cold|frost\w*|sweat\w*|iced?|icy|wet)\b|\bkink(ed)?\b.{0,24}\bliquid\b|\bliquid line\b.{0,24}\bkink/,
+    about: "liquid line",
+    says: "A part of the liquid line is cold or wet: the liquid flashes there",
+    brief: "liquid line part cold",
+  },
+  {
     check: "compression",
     group: "pump_down",
     sign: "pump_down:fails",
@@ -120,7 +150,7 @@ const rows: readonly Row[] = [
     group: "wrong_gas",
     sign: "wrong_gas:said",
     words:
-      /\bwrong (gas|refrigerant|freon)\b|\bmixed (gas|refrigerant)|\btopped (it )?(off|up)? ?with (r-?)?\d{2,3}|\b(tag|sticker|label|plate) (says|said|reads)\b.{0,40}\bbut\b.{0,40}\b(r-?)?\d{2,3}[a-c]?\b|\bdrop.?in\b/,
+      /\bwrong (gas|refrigerant|freon)\b|\bmixed (gas|refrigerant)|\bidentifier\b.{0,60}\b\d+ ?(%|percent)|\btopped (it )?(off|up)? ?with (r-?)?\d{2,3}|\b(tag|sticker|label|plate) (says|said|reads)\b.{0,40}\bbut\b.{0,40}\b(r-?)?\d{2,3}[a-c]?\b|\bdrop.?in\b/,
     about: "system",
     says: "Two refrigerants are spoken of: pressures can't be judged until an identifier says what is in it",
     brief: "refrigerant in doubt",

@@ -26,6 +26,7 @@ export const valve: Check = {
     "valve_answer:answers",
     "bulb:off",
     "branch:stuck",
+    "frost:frost_at_restriction",
   ],
   judge: (scene) => {
     const figures = figuresOf(scene);

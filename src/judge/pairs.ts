@@ -1,0 +1,72 @@
+import type { CaseNote, Reading } from "../model.ts";
+import type { Place } from "../vocabulary.ts";
+
+/** Letters between two numbers that are said as a pair. */
+const apart = 18;
+/** What may stand between them: marks, units and small words. */
+const joining =
+  /^[\s,/&@+-]*(?:(?:psi|psig|bar|f|c|deg|degrees?|and|at|with|line|the|on|is|pipe|temp)[\s,/&@+-]*)*$/i;
+
+const places: readonly (Place | undefined)[] = ["suction", "liquid"];
+
+/**
+ * The note, with a pressure and a temperature that were said as a pair ("131 psi, 57 F suction",
+ * "suction 125/54") both at the place that one of them names.
+ */
+export function pairPlaces(note: CaseNote): CaseNote {
+  const places = placesOf(note);
+  if (places.size === 0) return note;
+  const readings = note.readings.map((one) => {
+    const at = places.get(one);
+    return at === undefined ? one : { ...one, at };
+  });
+  return { ...note, readings };
+}
+
+function placesOf(note: CaseNote): Map<Reading, Place> {
+  const found = new Map<Reading, Place>();
+  const inOrder = note.readings
+    .filter((one) => one.quantity === "pressure" || one.quantity === "temperature")
+    .sort((a, b) => from(a) - from(b));
+  let taken = -1;
+  inOrder.forEach((one, index) => {
+    const next = inOrder[index + 1];
+    if (next === undefined || taken === index || !areJoined(one, next, note)) return;
+    const [placeless, named] = one.at === undefined ? [one, next] : [next, one];
+    if (named.at === undefined) return;
+    found.set(placeless, named.at);
+    taken = index + 1;
+  });
+  return found;
+}
+
+function areJoined(first: Reading, second: Reading, note: CaseNote): boolean {
+  if (first.quantity === second.quantity) return false;
+  if ((first.at === undefined) === (second.at === undefined)) return false;
+  const named = first.at === undefined ? second : first;
+  if (!places.includes(named.at)) return false;
+  const gap = (note.text ?? "").slice(to(first), from(second));
+  if (gap.length > apart || !joining.test(gap)) return false;
+  return (
+    faces(first, second, gap) &&
+    !/^.{0,4}(?:out|air|ambient|return|supply|box)/i.test(rest(second, note))
+  );
+}
+
+/** "57 F suction" belongs with what stands before it, "suction 57 F" with what follows. */
+function faces(first: Reading, second: Reading, gap: string): boolean {
+  if (first.at === undefined) return /^[\d.(-]/.test(second.said);
+  return /\bline\b/i.test(gap) || /[\d.]\s*(?:psi|psig|bar|f|c)?$/i.test(first.said);
+}
+
+function rest(reading: Reading, note: CaseNote): string {
+  return (note.text ?? "").slice(to(reading), to(reading) + 12);
+}
+
+function from(reading: Reading): number {
+  return reading.spans[0]?.[0] ?? 0;
+}
+
+function to(reading: Reading): number {
+  return reading.spans.at(-1)?.[1] ?? 0;
+}
