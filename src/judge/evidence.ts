@@ -16,21 +16,19 @@ export function groupOf(sign: string): string {
 const severity = { bad: 3, watch: 2, good: 1, unknown: 0 } as const;
 
 /**
- * Signs of the findings. Where several units were tested alike, only the worst one's count: a sound
- * sister says nothing of the cause.
+ * Signs of the findings. Where one group was looked at several times or on several units, only the
+ * worst look counts: a sound sister or a sound half says nothing of the cause.
  */
 export function findingEvidence(findings: readonly Finding[]): Evidence[] {
-  const worst = new Map<string, Finding>();
+  const worst = new Map<string, number>();
   for (const one of findings)
     for (const sign of one.signs ?? []) {
       const group = groupOf(sign);
-      const before = worst.get(group);
-      if (before === undefined || severity[one.level] > severity[before.level])
-        worst.set(group, one);
+      worst.set(group, Math.max(worst.get(group) ?? 0, severity[one.level]));
     }
   return findings.flatMap((one) =>
     (one.signs ?? [])
-      .filter((sign) => worst.get(groupOf(sign))?.about === one.about)
+      .filter((sign) => severity[one.level] === worst.get(groupOf(sign)))
       .map((sign) => ({ sign, says: `${one.says} (${one.basis})` })),
   );
 }

@@ -29,3 +29,8 @@ export function listed(values: readonly number[], unit: string): string {
   if (last === undefined) return "";
   return words.length === 0 ? `${last} ${unit}` : `${words.join(", ")} and ${last} ${unit}`;
 }
+
+/** What stands before the first colon: the gist of a verdict for a short reply. */
+export function gist(says: string): string {
+  return says.split(":")[0]?.trim() ?? says;
+}

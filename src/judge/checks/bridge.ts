@@ -105,11 +105,19 @@ function nameOf(drops: readonly Reading[]): string {
   return names.length === 0 ? "One leg" : [...new Set(names)].join(" and ");
 }
 
+const briefs: Readonly<Record<string, string>> = {
+  sound: "the diodes agree",
+  shorted: "a leg is shorted",
+  open: "a diode is open",
+  odd: "one leg is odd, repeat it",
+};
+
 function found(stage: Stage, level: Finding["level"], says: string, outcome: string): Finding {
   return {
     about: stage === "output" ? "drive output stage" : "drive rectifier",
     check: "bridge",
     level,
+    brief: briefs[outcome] ?? says,
     says,
     values: {},
     basis: "common practice",

@@ -115,6 +115,7 @@ function judgeOne(measured: Measured, ratedF: number | undefined): Finding {
   return {
     ...base,
     level: verdict.level,
+    brief: `${plain(error)} percent, ${verdict.says}`,
     says: `${reads} against ${microfaradWords(ratedF)}, ${plain(error)} percent: ${verdict.says}`,
     values: { capacitance_F: measured.farad, capacitance_error_percent: error },
     signs: [verdict.sign],

@@ -3,7 +3,7 @@ import type { Check } from "../check.ts";
 import { noteWords, wordsNear } from "../near.ts";
 import { numberOf, ofQuantity } from "../pick.ts";
 import type { Scene } from "../scene.ts";
-import { plain } from "../words.ts";
+import { gist, plain } from "../words.ts";
 
 /** V dc: below it a pair is dead; and of what a living pair shows, the share that is enough. Common practice, no source. */
 const deadV = 2;
@@ -53,6 +53,7 @@ function pairFinding(volts: readonly number[], scene: Scene): Finding {
     return {
       ...base,
       level: "good",
+      brief: "the pair is alive",
       says: `${plain(lowest)} V on the pair: alive`,
       signs: ["communication:alive"],
     };
@@ -61,6 +62,7 @@ function pairFinding(volts: readonly number[], scene: Scene): Finding {
     return {
       ...base,
       level: "bad",
+      brief: "that unit pulls the pair down",
       says: `${plain(lowest)} V on the pair, ${plain(highest)} V with that unit unplugged: its board pulls the pair down`,
       signs: ["communication:pulled_down"],
     };
@@ -68,5 +70,5 @@ function pairFinding(volts: readonly number[], scene: Scene): Finding {
     highest > deadV
       ? `${plain(highest)} V in one place and ${plain(lowest)} V in another: broken, shorted or pulled down between`
       : `${plain(lowest)} V on the pair: dead`;
-  return { ...base, level: "bad", says, signs: ["communication:dead_part"] };
+  return { ...base, level: "bad", brief: gist(says), says, signs: ["communication:dead_part"] };
 }

@@ -3,7 +3,7 @@ import type { Check } from "../check.ts";
 import { beside, wordsNear } from "../near.ts";
 import { numberOf, numbersOf, ofQuantity } from "../pick.ts";
 import type { Scene } from "../scene.ts";
-import { listed, plain } from "../words.ts";
+import { gist, listed, plain } from "../words.ts";
 import { controlReadings } from "./control-voltage.ts";
 import { controlBelowV, isAcrossContact, supplyVoltages } from "./volts.ts";
 
@@ -31,6 +31,7 @@ function found(level: Finding["level"], says: string, sign: string): Finding {
     about: "contactor",
     check: "contactor",
     level,
+    brief: gist(says),
     says,
     values: {},
     basis: "common practice",

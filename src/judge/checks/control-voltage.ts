@@ -3,7 +3,7 @@ import type { Check } from "../check.ts";
 import { wordsNear } from "../near.ts";
 import { hasPoint, numberOf, ofQuantity } from "../pick.ts";
 import type { Scene } from "../scene.ts";
-import { plain } from "../words.ts";
+import { gist, plain } from "../words.ts";
 
 /** V ac of a 24 V class 2 circuit; below `lost` nothing is there. Common practice, no source. */
 const limits = { lost: 5, low: 20, high: 30 } as const;
@@ -67,6 +67,7 @@ function judgeOne(reading: Reading, scene: Scene): Finding {
     about: "control circuit",
     check: "control_voltage",
     level,
+    brief: gist(words),
     says: `${plain(value)} V: ${words}`,
     values: {},
     basis: "common practice",
@@ -81,6 +82,7 @@ function logicFinding(value: number): Finding {
     about: "control board",
     check: "control_voltage",
     level: dead ? "bad" : "good",
+    brief: dead ? "logic supply dead" : "logic supply there",
     says: dead
       ? `${plain(value)} V on the board's logic supply: dead`
       : `${plain(value)} V logic supply is there`,

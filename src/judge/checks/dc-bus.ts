@@ -47,6 +47,7 @@ function residual(bus: number): Finding {
     about: "drive",
     check: "dc_bus",
     level: charged ? "bad" : "good",
+    brief: charged ? "still charged, hands out" : "under the touch limit",
     says: charged
       ? `${plain(bus)} V on the bus with the power off: still charged, wait and measure again before any hand goes in`
       : `${plain(bus)} V on the bus with the power off: under the touch limit of 50 V`,
@@ -102,6 +103,13 @@ function isRunning(reading: Reading, scene: Scene): boolean {
   return /running|runs|loaded|sits at|holding/.test(noteWords(scene, reading));
 }
 
+const briefs: Readonly<Record<string, string>> = {
+  "bus:dead": "no bus",
+  "bus:low": "low: a phase, a diode or the precharge",
+  "bus:high": "over the line's peak, a boost stage?",
+  "bus:sound": "as the line gives it",
+};
+
 function plainFinding(
   level: Finding["level"],
   says: string,
@@ -111,6 +119,7 @@ function plainFinding(
     about: "drive",
     check: "dc_bus",
     level,
+    brief: briefs[extra.sign ?? ""] ?? "no line voltage known",
     says,
     values: extra.values ?? {},
     basis: "rectifier theory",

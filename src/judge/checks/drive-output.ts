@@ -33,6 +33,7 @@ function outputFinding(readings: readonly Reading[]): Finding[] {
       about: "drive output stage",
       check: "bridge",
       level,
+      brief: level === "good" ? "even output" : "uneven output",
       says: `${listed(values, "V")} out of the drive: ${says}`,
       values: { unbalance_percent: unbalance },
       basis: "common practice",

@@ -3,7 +3,7 @@ import type { Check } from "../check.ts";
 import { wordsNear } from "../near.ts";
 import { bySubject, numberOf, numbersOf, ofQuantity } from "../pick.ts";
 import type { Scene } from "../scene.ts";
-import { listed, plain } from "../words.ts";
+import { gist, listed, plain } from "../words.ts";
 
 /** Over the fan's plate. Common practice, no source. */
 const overPlate = 1.15;
@@ -39,6 +39,7 @@ function found(about: string, level: Finding["level"], says: string, sign: strin
     about,
     check: "fan",
     level,
+    brief: gist(says),
     says,
     values: {},
     basis: "plate",

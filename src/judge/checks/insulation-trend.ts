@@ -29,6 +29,7 @@ export function insulationTrend(now: Now, scene: Scene): Finding[] {
       about: now.about,
       check: "insulation",
       level: band === "steady" ? "good" : "watch",
+      brief: band === "steady" ? "holding" : `down by ${most}a factor of ${Math.round(1 / ratio)}`,
       says:
         band === "steady"
           ? `${ohmWords(now.lowestOhm)} against ${was}: holding`

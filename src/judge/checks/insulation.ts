@@ -7,6 +7,7 @@ import {
   thermosettingRangeCel,
 } from "../../physics/insulation.ts";
 import type { Check } from "../check.ts";
+import { beside } from "../near.ts";
 import { bySubject, hasPoint, isBound, numberOf, ofQuantity, setsOf } from "../pick.ts";
 import type { Scene } from "../scene.ts";
 import { fahrenheitWords, ohmWords } from "../words.ts";
@@ -98,9 +99,7 @@ function decisiveLeads(
       scene.words,
     );
   if (warmed && high.lowestOhm > climbs * low.lowestOhm) return high;
-  const apart =
-    tests.length > 1 && tests.every((one) => one.count === tests[0]?.count && one.count > 1);
-  return apart ? low : all;
+  return all;
 }
 
 function leadsOf(about: string, all: readonly Reading[], scene: Scene): Leads | undefined {
@@ -130,7 +129,7 @@ function windingCelOf(readings: readonly Reading[], scene: Scene): number | unde
   const own = readings.find((one) => one.temperature !== undefined)?.temperature;
   if (own !== undefined) return own;
   const shell = ofQuantity(scene.readings, "temperature").find(
-    (one) => one.at === "shell" || /winding|shell|motor/.test(one.subject ?? one.said),
+    (one) => one.at === "shell" || /winding|shell|motor|dome/.test(beside(scene, one, [18, 12])),
   );
   return shell === undefined ? undefined : numberOf(shell);
 }
@@ -146,6 +145,7 @@ function spreadFinding(leads: Leads): Finding {
     about: leads.about,
     check: "insulation",
     level: "watch",
+    brief: "the leads differ and must agree, repeat the test",
     says: `The leads differ, ${ohmWords(leads.lowestOhm)} against ${highestWords(leads)}, but they are joined inside and must agree: doubt the measurement first. Ground the winding, clean and dry the terminals, wait a minute a lead, and repeat`,
     values: {},
     basis: "joined windings",
@@ -198,6 +198,7 @@ function floorFinding(leads: Leads, scene: Scene): Finding {
     about: leads.about,
     check: "insulation",
     level: verdict.level,
+    brief: verdict.brief,
     says: [`Lowest lead ${lowestWords(leads)}`, temperatureWords(leads, at40), verdict.says]
       .concat(voltageWords(leads, scene))
       .filter((one) => one !== "")
@@ -212,6 +213,7 @@ function floorFinding(leads: Leads, scene: Scene): Finding {
 
 interface Verdict {
   readonly level: Level;
+  readonly brief: string;
   readonly says: string;
   readonly sign: string;
 }
@@ -221,23 +223,27 @@ function floorVerdict(leads: Leads, at40: Corrected): Verdict {
   if (raw < groundFaultOhm && at40.lowOhm < insulationFloorOhm)
     return {
       level: "bad",
+      brief: "a ground fault on every floor",
       says: "a ground fault on every published floor",
       sign: "insulation:ground_fault",
     };
   if (at40.highOhm < insulationFloorOhm)
     return {
       level: "bad",
+      brief: raw < belowFloorsOhm ? "below most floors" : "below the floor of 5 megohm",
       says: raw < belowFloorsOhm ? "below most published floors" : "below the floor of 5 megohm",
       sign: raw < belowFloorsOhm ? "insulation:below_floors" : "insulation:very_low",
     };
   if (at40.lowOhm < insulationFloorOhm)
     return {
       level: "watch",
+      brief: "above or below 5 megohm by the correction rule",
       says: "above or below the floor of 5 megohm depending on the correction rule: test again between 20 and 40 C",
       sign: "insulation:very_low",
     };
   return {
     level: "good",
+    brief: "no ground fault",
     says: "no ground fault (floor 5 megohm)",
     sign: tierSign(tierOhm(leads)),
   };
@@ -256,6 +262,7 @@ function unproven(leads: Leads, scene: Scene, verdict: Verdict): Verdict {
     : "repeat it on the other leads: joined windings must agree";
   return {
     level: landed ? "watch" : verdict.level,
+    brief: landed ? "low, but lift the leads and repeat" : "low, repeat it on the other leads",
     says: `${verdict.says}, but ${wanted}`,
     sign: "insulation:ground_fault_unproven",
   };
@@ -281,6 +288,7 @@ function tierFinding(leads: Leads): Finding[] {
       about: leads.about,
       check: "insulation",
       level: "watch",
+      brief: degree,
       says: `Lowest lead ${lowestWords(leads)} speaks for ${degree}: warm the crankcase, test the oil for acid, change the drier and test again before any verdict`,
       values: {},
       basis: "common practice",

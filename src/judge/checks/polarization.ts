@@ -58,6 +58,7 @@ function indexFinding(about: string, readings: readonly Reading[], scene: Scene)
       about,
       check: "polarization",
       level: falls ? "watch" : "unknown",
+      brief: falls ? "the index falls while you test" : "says nothing on this motor",
       says: falls
         ? `Index ${plain(index)}: it falls while you test, repeat it dry and clean`
         : says,
@@ -87,6 +88,7 @@ function absorptionFinding(about: string, readings: readonly Reading[]): Finding
       about,
       check: "polarization",
       level,
+      brief: meaningless ? "above 5 gigohm it says nothing" : `${band} by the usual table`,
       says: meaningless
         ? `Absorption ratio ${plain(ratio)}, but above ${ohmWords(indexLimitOhm)} it says nothing`
         : `Absorption ratio ${plain(ratio)}, by the usual table ${band}; on a small motor it decides nothing alone`,

@@ -3,7 +3,7 @@ import { explainedCurrentUnbalance, unbalancePercent } from "../../physics/unbal
 import type { Check } from "../check.ts";
 import { numbersOf, setsOf, unrepeated } from "../pick.ts";
 import type { Scene } from "../scene.ts";
-import { listed, plain } from "../words.ts";
+import { gist, listed, plain } from "../words.ts";
 import type { MotorCurrents } from "./motor-currents.ts";
 import { compressorCurrents, isDriveOutput } from "./motor-currents.ts";
 import { isToGround, supplyVoltages } from "./volts.ts";
@@ -57,6 +57,7 @@ function linesFinding(currents: MotorCurrents, scene: Scene): Finding[] {
       about: currents.about,
       check: "running_current",
       level: verdict.level,
+      brief: gist(verdict.says),
       says: `${listed(values, "A")}${ratedWords(values, scene)}: ${verdict.says}`,
       values: shown ? { unbalance_percent: unbalance } : {},
       basis: verdict.basis,
@@ -184,6 +185,7 @@ function outputFinding(about: string, readings: readonly Reading[]): Finding[] {
       about,
       check: "running_current",
       level: even ? "good" : "bad",
+      brief: even ? "even output" : "uneven output",
       says: `${listed(values, "A")} out of the drive: ${even ? "even" : `${plain(unbalance)} percent unbalance, which no supply explains`}`,
       values: { unbalance_percent: unbalance },
       basis: "common practice",

@@ -3,7 +3,7 @@ import type { Check } from "../check.ts";
 import { wordsNear } from "../near.ts";
 import { numberOf, ofQuantity } from "../pick.ts";
 import type { Scene } from "../scene.ts";
-import { ohmWords, plain } from "../words.ts";
+import { gist, ohmWords, plain } from "../words.ts";
 
 /** Off the user's own table by more. Common practice, no source. */
 const offShare = 0.12;
@@ -29,6 +29,7 @@ function found(level: Finding["level"], says: string, sign?: string, missing?: s
     about: "sensor",
     check: "sensor",
     level,
+    brief: gist(says),
     says,
     values: {},
     basis: "the given table",

@@ -3,7 +3,7 @@ import { lockedRotorAAtVolts, worstCrestA } from "../../physics/locked-rotor.ts"
 import type { Check } from "../check.ts";
 import { numberOf, numbersOf } from "../pick.ts";
 import type { Scene } from "../scene.ts";
-import { plain } from "../words.ts";
+import { gist, plain } from "../words.ts";
 import type { MotorCurrents } from "./motor-currents.ts";
 import { compressorCurrents } from "./motor-currents.ts";
 import { lineVolts } from "./volts.ts";
@@ -54,6 +54,7 @@ function lineStart(currents: MotorCurrents, scene: Scene): Finding[] {
       about: currents.about,
       check: "start_current",
       level: verdict.level,
+      brief: gist(verdict.says),
       says: [`${plain(peakA)} A at start`, rated(peakA, expectedA, scene), verdict.says].join(", "),
       values: expectedA === undefined ? {} : { expected_locked_rotor_A: expectedA },
       basis: scene.facts.lra_A === undefined ? "common practice" : "plate LRA",
@@ -196,7 +197,7 @@ function inverterStart(currents: MotorCurrents, scene: Scene): Finding[] {
   const highest = highestOf([...currents.start, ...ramps]);
   if (highest === undefined) return [];
   const peakA = Math.max(numberOf(highest) ?? 0, ...(highest.series ?? []));
-  const verdict = inverterVerdict(peakA, ratedA, currents);
+  const verdict = inverterVerdict(peakA, ratedA);
   const name = moc_A === undefined ? "RLA" : "maximum operating current";
   const against = ratedA === undefined ? "" : `, ${plain(peakA / ratedA)} times ${name}`;
   return [
@@ -204,6 +205,7 @@ function inverterStart(currents: MotorCurrents, scene: Scene): Finding[] {
       about: currents.about,
       check: "start_current",
       level: verdict.level,
+      brief: gist(verdict.says),
       says: `${plain(peakA)} A at start${against}: ${verdict.says}`,
       values: {},
       basis: "drive literature",
@@ -215,16 +217,9 @@ function inverterStart(currents: MotorCurrents, scene: Scene): Finding[] {
   ];
 }
 
-function inverterVerdict(
-  peakA: number,
-  ratedA: number | undefined,
-  currents: MotorCurrents,
-): Verdict {
-  if (ratedA === undefined) {
-    return cameUp(currents)
-      ? { level: "unknown", says: "not judged", missing: "RLA or maximum operating current" }
-      : { level: "unknown", says: "not judged", missing: "RLA or maximum operating current" };
-  }
+function inverterVerdict(peakA: number, ratedA: number | undefined): Verdict {
+  if (ratedA === undefined)
+    return { level: "unknown", says: "not judged", missing: "RLA or maximum operating current" };
   const ratio = peakA / ratedA;
   if (ratio <= inverterRatios.usual)
     return { level: "good", says: "the ramp of an inverter, no jump", sign: "ramp:usual" };

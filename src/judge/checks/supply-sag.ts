@@ -2,7 +2,7 @@ import type { Finding, Reading } from "../../model.ts";
 import { wordsNear } from "../near.ts";
 import { numberOf, numbersOf } from "../pick.ts";
 import type { Scene } from "../scene.ts";
-import { plain } from "../words.ts";
+import { gist, plain } from "../words.ts";
 import { isAtStart } from "./supply.ts";
 import { controlBelowV } from "./volts.ts";
 
@@ -53,11 +53,18 @@ function holdsUpstream(one: Reading, scene: Scene, restV: number): boolean {
   );
 }
 
+const briefs: Readonly<Record<string, string>> = {
+  "supply:holds_at_start": "the supply holds at start",
+  "supply:sags": "sags at start",
+  "supply:sags_behind_connection": "sags behind a poor connection",
+};
+
 function found(level: Finding["level"], says: string, sign: string): Finding {
   return {
     about: "supply",
     check: "supply",
     level,
+    brief: briefs[sign] ?? gist(says),
     says,
     values: {},
     basis: "common practice",

@@ -9,7 +9,7 @@ import type { Check } from "../check.ts";
 import { wordsNear } from "../near.ts";
 import { numberOf, numbersOf, setsOf, unrepeated } from "../pick.ts";
 import type { Scene } from "../scene.ts";
-import { listed, plain } from "../words.ts";
+import { gist, listed, plain } from "../words.ts";
 import { supplySag } from "./supply-sag.ts";
 import { controlBelowV, isToGround, supplyVoltages } from "./volts.ts";
 
@@ -80,11 +80,21 @@ function isOneSupply(readings: readonly Reading[]): boolean {
   );
 }
 
+/** The gist of each outcome for a short reply. */
+const briefs: Readonly<Record<string, string>> = {
+  "supply:phase_lost": "a phase is lost ahead of here",
+  "supply:dead": "no supply here, look upstream",
+  "supply:low": "under the plate's range",
+  "supply:high": "over the plate's range",
+  "supply:sound": "within the plate's range",
+};
+
 function finding(level: Level, says: string, sign: string, extra: Partial<Finding> = {}): Finding {
   return {
     about: "supply",
     check: "supply",
     level,
+    brief: briefs[sign] ?? gist(says),
     says,
     values: {},
     basis: "common practice",
@@ -145,7 +155,12 @@ function groundFindings(readings: readonly Reading[], scene: Scene): Finding[] {
     values.length === 3 && leg > highLegShare.from && leg < highLegShare.to
       ? `${words}: a high leg of a delta supply, no fault for three-phase loads`
       : `${words}: every phase is there`;
-  return [finding("good", says, "supply:sound", { source: "circuit reasoning" })];
+  return [
+    finding("good", says, "supply:sound", {
+      brief: "every phase is there",
+      source: "circuit reasoning",
+    }),
+  ];
 }
 
 function unbalanceFindings(values: readonly number[]): Finding[] {

@@ -36,6 +36,7 @@ export function singlePhaseWinding(
       about,
       check: "winding",
       level: verdict.level,
+      brief: verdict.brief,
       says: verdict.says,
       values: {},
       basis: "sum rule",
@@ -47,7 +48,10 @@ export function singlePhaseWinding(
   ];
 }
 
-type Verdict = Pick<Finding, "level" | "says" | "missing"> & { readonly sign?: string };
+type Verdict = Pick<Finding, "level" | "says" | "missing"> & {
+  readonly brief: string;
+  readonly sign?: string;
+};
 
 function verdictOf(pins: Pins, said: readonly Reading[], scene: Scene): Verdict {
   if (said.some(isOpen)) return openVerdict(pins, scene);
@@ -56,18 +60,39 @@ function verdictOf(pins: Pins, said: readonly Reading[], scene: Scene): Verdict 
   const start = ohm(commonStart);
   const whole = ohm(runStart);
   if ([run, start, whole].some((one) => one !== undefined && one < shortedOhm))
-    return { level: "bad", says: "a winding reads nearly 0 ohm: shorted", sign: "winding:shorted" };
+    return {
+      level: "bad",
+      brief: "a winding is shorted",
+      says: "a winding reads nearly 0 ohm: shorted",
+      sign: "winding:shorted",
+    };
   if (run === undefined || start === undefined || whole === undefined)
-    return { level: "unknown", says: "not all three pairs are known", missing: "C-R, C-S and R-S" };
+    return {
+      level: "unknown",
+      brief: "not all three pairs",
+      says: "not all three pairs are known",
+      missing: "C-R, C-S and R-S",
+    };
   const sum = runToStartOhm(run, start);
   const figures = `C-R ${plain(run)}, C-S ${plain(start)}, R-S ${plain(whole)} ohm`;
   const off = whole - sum;
   if (Math.abs(off) <= Math.max(sumOhm, sumShare * sum))
-    return { level: "good", says: `${figures}: they add up`, sign: "winding:balanced" };
+    return {
+      level: "good",
+      brief: "the pairs add up",
+      says: `${figures}: they add up`,
+      sign: "winding:balanced",
+    };
   return off < 0
-    ? { level: "bad", says: `${figures}: R-S is short of the sum`, sign: "winding:one_low" }
+    ? {
+        level: "bad",
+        brief: "R-S is short of the sum",
+        says: `${figures}: R-S is short of the sum`,
+        sign: "winding:one_low",
+      }
     : {
         level: "watch",
+        brief: "R-S is over the sum",
         says: `${figures}: R-S is over the sum, measure again`,
         sign: "winding:one_high",
       };
@@ -80,11 +105,13 @@ function openVerdict(pins: Pins, scene: Scene): Verdict {
     return cold
       ? {
           level: "bad",
+          brief: "common lead or overload open, shell cold",
           says: "Both common pairs open on a cold shell, R-S whole: the overload should have closed by now, so it or the common lead is open",
           sign: "winding:open",
         }
       : {
           level: "watch",
+          brief: "internal overload open, let it cool",
           says: "Both common pairs open, R-S whole: the internal overload is open. Let it cool for hours and measure again",
           sign: "winding:overload_open",
         };
@@ -92,11 +119,17 @@ function openVerdict(pins: Pins, scene: Scene): Verdict {
   if (isOpen(pins.commonRun) && isOpen(pins.commonStart) && isOpen(pins.runStart))
     return {
       level: "watch",
+      brief: "all open, measure again at the pins",
       says: "All pairs open at once: measure again at the pins with a proven meter",
       sign: shellWarmth(scene) === "hot" ? "winding:overload_open" : "winding:all_open",
     };
   const which = isOpen(pins.commonStart) ? "start" : "run";
-  return { level: "bad", says: `The ${which} winding has no path`, sign: "winding:open" };
+  return {
+    level: "bad",
+    brief: `the ${which} winding is open`,
+    says: `The ${which} winding has no path`,
+    sign: "winding:open",
+  };
 }
 
 function between(pairs: readonly Reading[], a: string, b: string): Reading | undefined {

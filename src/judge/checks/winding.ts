@@ -4,7 +4,7 @@ import { digitErrorPercent } from "../../physics/winding.ts";
 import type { Check } from "../check.ts";
 import { bySubject, hasPoint, numbersOf, ofQuantity, setsOf, unrepeated } from "../pick.ts";
 import type { Scene } from "../scene.ts";
-import { listed, plain } from "../words.ts";
+import { gist, listed, plain } from "../words.ts";
 import { singlePhaseWinding } from "./winding-single-phase.ts";
 
 /** Percent from the mean. Source: maintenance literature on unbalanced current: 2 and 5. */
@@ -69,6 +69,7 @@ function openFinding(about: string, pairs: readonly Reading[], scene: Scene): Fi
       about,
       check: "winding",
       level: "bad",
+      brief: "a winding or its connection is open",
       says: `${openWords(open)} open and ${listed(whole, "ohm")} on the rest: ${shared === undefined ? "one lead" : `lead ${shared}`} has no path to the others, so that winding or its connection is open`,
       values: {},
       basis: "common practice",
@@ -99,6 +100,9 @@ function allOpenFinding(about: string, scene: Scene): Finding {
     about,
     check: "winding",
     level: "watch",
+    brief: hot
+      ? "internal overload likely open, let it cool"
+      : "all open, measure again at the pins",
     says: hot
       ? "All pairs open on a hot shell: the internal overload is likely open. Let it cool for hours and measure again before any verdict"
       : "All pairs open at once: rarely the windings. Measure again at the compressor pins with the meter proven on a known resistance",
@@ -132,6 +136,7 @@ function balanceFinding(
     about,
     check: "winding",
     level: verdict.level,
+    brief: gist(verdict.says),
     says: `${listed(values, "ohm")}: ${verdict.says}`,
     values: unbalance === undefined ? {} : { winding_unbalance_percent: unbalance },
     basis: "2 and 5 percent",
