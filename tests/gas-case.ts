@@ -80,6 +80,7 @@ function readingOf(spec: string, from: number, text: string): Reading {
   const at = places.find((one): one is Place => one === place);
   const to = from + number.length;
   const after = extra.find((one) => one.startsWith("after="))?.slice(6);
+  const subject = extra.find((one) => one.startsWith("on="))?.slice(3);
   const action = extra.includes("charged") ? "charged" : "recovered";
   return {
     quantity,
@@ -95,6 +96,7 @@ function readingOf(spec: string, from: number, text: string): Reading {
     ...(after === undefined ? {} : { after_s: Number(after) }),
     ...(extra.includes("charged") || extra.includes("recovered") ? { action } : {}),
     ...(extra.includes("expected") ? { rating: "expected" as const } : {}),
+    ...(subject === undefined ? {} : { subject: subject.replace("_", " ") }),
     ...(unit === "psia" ? { reference: "absolute" as const } : {}),
   };
 }

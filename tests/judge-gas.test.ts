@@ -26,6 +26,7 @@ const line = z.object({
     values: z.record(z.string(), z.tuple([z.number(), z.number()])).optional(),
     no_values: z.array(z.string()).optional(),
     next_any: z.array(z.string()).optional(),
+    abouts: z.array(z.string()).optional(),
   }),
 });
 type Line = z.infer<typeof line>;
@@ -59,6 +60,8 @@ function expectFindings({ expect: wanted }: Line, judged: Judgement): void {
       `${name} ${values}`,
     ).toBe(true);
   }
+  for (const about of wanted.abouts ?? [])
+    expect(judged.findings.map((one) => one.about)).toContain(about);
   for (const name of wanted.no_values ?? [])
     expect(
       judged.findings.some((one) => name in one.values),

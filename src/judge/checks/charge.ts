@@ -38,7 +38,7 @@ export const charge: Check = {
 /** A whole charge weighed out tells what was in it. */
 function recovered(scene: Scene, figures: Figures): Finding[] {
   const plateKg = scene.facts.charge_kg;
-  const { outKg } = sumsOf(scene);
+  const { inKg, outKg } = sumsOf(scene);
   if (plateKg === undefined || outKg <= 0) return [];
   const share = outKg / plateKg;
   const outcome = share < right.from ? "short" : share > right.to ? "over" : "right";
@@ -47,7 +47,8 @@ function recovered(scene: Scene, figures: Figures): Finding[] {
     {
       about: "system",
       check: "charge",
-      level: outcome === "right" ? "good" : "watch",
+      // once it is charged again, what came out is history
+      level: outcome === "right" || inKg > 0 ? "good" : "watch",
       says: `${figures.mass(outKg)} came out of a plate charge of ${figures.mass(plateKg)}, ${percent} percent: ${meanings[outcome]}`,
       brief: `${percent} percent of the plate charge came out`,
       values: { recovered_percent: share * 100 },

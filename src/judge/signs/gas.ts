@@ -32,6 +32,6 @@ export const gasSigns: readonly SignGroup[] = [
   group("pump_down", { fails: 0.015, holds: 0.985 }),
   group("unloads", { at_once: 0.015, slowly: 0.985 }),
   group("opened", { no_vacuum: 0.02, evacuated: 0.98 }),
-  group("wrong_gas", { said: 0.005, unsaid: 0.995 }),
+  group("wrong_gas", { said: 0.002, unsaid: 0.998 }),
   group("defrosting", { fails: 0.02, works: 0.98 }),
 ];
