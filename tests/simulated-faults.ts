@@ -20,12 +20,14 @@ export interface Noise {
   readonly between: (from: number, to: number) => number;
 }
 
-/** Linear congruential generator: the same run each time. */
+/** A small generator with a well mixed start: the same run each time. */
 export function noiseFrom(seed: number): Noise {
   let state = seed >>> 0;
   const next = () => {
-    state = (Math.imul(state, 1664525) + 1013904223) >>> 0;
-    return state / 2 ** 32;
+    state = (state + 0x6d2b79f5) >>> 0;
+    let mixed = Math.imul(state ^ (state >>> 15), state | 1);
+    mixed ^= mixed + Math.imul(mixed ^ (mixed >>> 7), mixed | 61);
+    return ((mixed ^ (mixed >>> 14)) >>> 0) / 2 ** 32;
   };
   const near = (spread: number) => 1 + spread * (next() + next() + next() - 1.5);
   return {
@@ -695,11 +697,44 @@ export const simulatedFaults: readonly Simulated[] = [
   },
 ];
 
-/** A look at the machine: what is measured there, a fifth of the readings lost. */
-export function lookAt(one: Simulated, look: Look, noise: Noise): Part[] {
-  const made = (one.looks[look] ?? soundLooks[look])({ facts: one.facts, noise });
-  return made.filter(() => !noise.chance(missing));
-}
+/** What strikes the eye on one machine in eight and has nothing to do with the call. */
+const incidentalRemarks = [
+  "noisy",
+  "vibrates",
+  "breaker_trips",
+  "shell_hot",
+  "contactor_pitted",
+  "filter_dirty",
+  "outdoor_coil_dirty",
+  "short_cycles",
+  "fuse_blown",
+  "water_inside",
+] as const;
+const incidentalRemarkShare = 0.12;
+
+/** A second, harmless weakness that one look in twenty-five finds. */
+const incidentalLooks: Simulated["looks"] = {
+  supply: supplyAt(1, 0.026),
+  insulation: insulationAt(30e6, 95e6),
+  running: runningAt([1.13, 1.14, 1.12]),
+  capacitor: capacitorAt(0.9),
+  gas_low: lowAt(6, 9),
+  gas_high: highAt(17, 8),
+  air: splitAt(8.6),
+};
+const incidentalLookShare = 0.04;
 
 /** Share of readings that never reach the bot. */
 const missing = 0.2;
+
+/** A look at the machine: what is measured there, with incidents, a fifth of it lost. */
+export function lookAt(one: Simulated, look: Look, noise: Noise): Part[] {
+  const strange = noise.chance(incidentalLookShare) ? incidentalLooks[look] : undefined;
+  const makes = one.looks[look] ?? strange ?? soundLooks[look];
+  const made = [...makes({ facts: one.facts, noise })];
+  if (look === "eyes" && noise.chance(incidentalRemarkShare)) {
+    const remark = incidentalRemarks[Math.floor(noise.next() * incidentalRemarks.length)];
+    if (remark !== undefined) made.push(seen(remark));
+  }
+  return made.filter(() => !noise.chance(missing));
+}
