@@ -15,7 +15,7 @@ export const apparentPower = {
       dimension: "apparent_power",
       figure: "VA",
       factor: 1,
-      words: "va|volt amps|volt amp|volt amperes|v a",
+      words: "va|volt amps|volt amp|volt amperes",
     },
   ],
   words: "apparent power",

@@ -92,7 +92,7 @@ export const pressure = {
       figure: "inHg",
       factor: 3386.389,
       words:
-        "inhg|in hg|inches of mercury|inch of mercury|inches mercury|inch mercury|inches hg|inch hg|ins hg|inches of hg|in of mercury|in merc",
+        "inhg|inhg vacuum|inhg vac|inhg of vacuum|in hg vacuum|in hg vac|in hg|inches of mercury|inch of mercury|inches mercury|inch mercury|inches hg|inch hg|ins hg|inches of hg|in of mercury|in merc",
       beside:
         "inches of vacuum|inches vacuum|inches of vac|inch of vacuum|inches vac|in vac|in of vacuum|in of vac|in vacuum|inch vacuum|inch vac",
       heard: "inches of mercy|inches of merc|inches mercury s",

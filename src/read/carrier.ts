@@ -16,7 +16,7 @@ export function classOf(item: Item | undefined): string {
     case itemKind.subject:
       return (item.roles & role.clock) !== 0 ? "" : "S";
     case itemKind.unit:
-      return "U";
+      return item.unit?.dimension === "length" || item.unit?.dimension === "time" ? "" : "U";
     case itemKind.number:
       return item.unit?.dimension === "time" ? "T" : "";
     case itemKind.label:

@@ -151,6 +151,14 @@ function joined(drafts: readonly Draft[], items: readonly Item[]): void {
       previous === undefined || previous.gone ? 0 : previous.index + 1,
     );
     const range = isRange(items, left, right, gap, before);
+    if (
+      items[left.index + 1]?.text === "from" &&
+      gap.bare &&
+      right.index === left.index + 2 &&
+      sameDimension(left, right) &&
+      unlabelled(items, left, right)
+    )
+      return backwards(items, left, right);
     if (range && !gap.dash && (changes(left, right, before) || arrow(items, left)))
       return series(items, left, right);
     if (range) {
@@ -171,6 +179,14 @@ function series(items: readonly Item[], left: Draft, right: Draft): void {
   right.series = [...(left.series ?? [left.value]), right.value];
   merge(items, left, right);
   right.earlier = false;
+}
+
+/** "up to 8 from 3": said backwards. */
+function backwards(items: readonly Item[], left: Draft, right: Draft): void {
+  const [now, then] = [left.value, right.value];
+  series(items, left, right);
+  right.series = [then, now];
+  right.value = now;
 }
 
 const verbs = role.change | role.now | role.is;

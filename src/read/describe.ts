@@ -1,5 +1,6 @@
 import { classOf } from "./carrier.ts";
 import type { Draft } from "./draft.ts";
+import { isStrongBreak } from "./gather.ts";
 import { type Item, itemKind } from "./item.ts";
 import type { Label } from "./label.ts";
 import { between } from "./relate.ts";
@@ -112,26 +113,174 @@ const counts: Readonly<Record<string, number>> = {
   "5": 5,
 };
 
-/** "all three", "both of them": how many readings the value stands for. */
-function countOf(items: readonly Item[], from: number, to: number, plain: string): number {
-  for (let i = from; i < to; i++) {
+function countWord(items: readonly Item[], i: number, plain: string): number {
+  const item = items[i];
+  if (item === undefined || (item.roles & role.all) === 0) return 0;
+  for (const word of plain.slice(item.from, item.to).split(" ")) {
+    const count = counts[word];
+    if (count !== undefined) return count;
+  }
+  const next = items[i + 1]?.text ?? "";
+  return /^(?:legs|phases|leads|pairs|lines)$/.test(next) || item.text === "across" ? 3 : 0;
+}
+
+/** Does the clause end here for "all three"? */
+function stops(item: Item): boolean {
+  return isStrongBreak(item) || (item.kind === itemKind.sign && item.text === ",");
+}
+
+/** "all three", "both of them" in the value's own clause: how many readings it stands for. */
+function countOf(
+  items: readonly Item[],
+  draft: Draft,
+  bounds: readonly [number, number],
+  plain: string,
+): number {
+  for (let i = draft.index - 1; i >= bounds[0]; i--) {
     const item = items[i];
-    if (item === undefined || (item.roles & role.all) === 0) continue;
-    for (const word of plain.slice(item.from, item.to).split(" ")) {
-      const count = counts[word];
-      if (count !== undefined) return count;
-    }
-    const next = items[i + 1]?.text ?? "";
-    if (
-      next === "legs" ||
-      next === "phases" ||
-      next === "leads" ||
-      next === "pairs" ||
-      item.text === "across"
-    )
-      return 3;
+    if (item === undefined || stops(item)) break;
+    const count = countWord(items, i, plain);
+    if (count > 0) return count;
+  }
+  for (let i = draft.index + 1; i < bounds[1]; i++) {
+    const item = items[i];
+    if (item === undefined || isStrongBreak(item)) break;
+    const count = countWord(items, i, plain);
+    if (count > 0) return count;
+    if (item.kind === itemKind.word && item.roles === 0) break;
   }
   return 1;
+}
+
+/** "the cap's a forty five": what a capacitor is, not what it reads. */
+function isA(items: readonly Item[], draft: Draft): void {
+  if (draft.named !== "capacitance" || draft.rating !== undefined) return;
+  const article = items[draft.index - 1];
+  const verb = items[draft.index - 2];
+  if (article?.text !== "a" && article?.text !== "an") return;
+  if (
+    verb?.apostrophe === true ||
+    verb?.text === "is" ||
+    verb?.text === "on" ||
+    verb?.text === "its" ||
+    verb?.text === "was"
+  )
+    draft.rating = "nominal";
+}
+
+/** "suct 68 sat 43": where no return air is spoken of, it is the saturation of the side before. */
+function saturation(items: readonly Item[], draft: Draft, left: Draft | undefined): void {
+  const word = draft.before.find(
+    (index) => items[index]?.text === "sat" && items[index]?.label?.place === "supply_air",
+  );
+  if (word === undefined || left === undefined || draft.place !== "supply_air") return;
+  if (left.place === "suction" || left.place === "suction_saturation")
+    draft.place = "suction_saturation";
+  else if (left.place === "discharge" || left.place === "liquid")
+    draft.place = "discharge_saturation";
+  else return;
+  draft.named = "temperature";
+}
+
+/** "its 99 out", "95 degrees outside": the weather. */
+function weather(items: readonly Item[], draft: Draft): void {
+  const item = items[draft.index];
+  if (
+    item?.kind !== itemKind.number ||
+    draft.place !== undefined ||
+    draft.named !== undefined ||
+    draft.action !== undefined
+  )
+    return;
+  if (item.unit !== undefined && item.unit.dimension !== "temperature") return;
+  const next = items[draft.index + 1];
+  const after = items[draft.index + 2];
+  const out = next?.text === "out" || next?.text === "outdoors";
+  const before = items[draft.index - 1];
+  const begins =
+    before === undefined ||
+    before.text === "its" ||
+    before.text === "it" ||
+    (before.roles & (role.is | role.about)) !== 0 ||
+    item.unit !== undefined ||
+    isStrongBreak(before) ||
+    before.text === ",";
+  if (!out || !begins || draft.value < -40 || draft.value > 130) return;
+  if (
+    after !== undefined &&
+    after.kind === itemKind.word &&
+    !/^(?:here|there|and|today|now|right|side)$/.test(after.text)
+  )
+    return;
+  draft.place = "outdoor_air";
+  draft.hint = "temperature";
+}
+
+/** "76 in, 57 out": air into and out of the unit. */
+function inAndOut(items: readonly Item[], drafts: readonly Draft[]): void {
+  drafts.forEach((draft, order) => {
+    const next = drafts[order + 1];
+    if (
+      next === undefined ||
+      items[draft.index + 1]?.text !== "in" ||
+      items[next.index + 1]?.text !== "out"
+    )
+      return;
+    const plainOnes = [draft, next].every(
+      (one) =>
+        one.place === undefined &&
+        one.named === undefined &&
+        one.points === undefined &&
+        one.action === undefined &&
+        (one.unit === undefined || one.unit.dimension === "temperature"),
+    );
+    if (!plainOnes || draft.value < 4 || draft.value > 110) return;
+    draft.place = "return_air";
+    next.place = "supply_air";
+    draft.hint = "temperature";
+    next.hint = "temperature";
+  });
+}
+
+/** "line temperature's 48", "52 degree line": of the side that was spoken of last. */
+function sameLine(items: readonly Item[], draft: Draft, left: Draft | undefined): void {
+  if (draft.place !== undefined || left?.place === undefined) return;
+  if (
+    ![...draft.before, ...draft.behind].some(
+      (index) => items[index]?.text === "line" || items[index]?.text === "pipe",
+    ) &&
+    items[draft.index + 1]?.text !== "line"
+  )
+    return;
+  if (draft.unit !== undefined && draft.unit.dimension !== "temperature") return;
+  const side = {
+    suction: "suction",
+    suction_saturation: "suction",
+    discharge: "liquid",
+    liquid: "liquid",
+    discharge_saturation: "liquid",
+  } as const;
+  const found = Object.entries(side).find(([place]) => place === left.place)?.[1];
+  if (found === undefined) return;
+  draft.place = found;
+  draft.hint = "temperature";
+}
+
+/** "cond in 85 out 94": the other side of the same thing. */
+function otherSide(items: readonly Item[], draft: Draft, left: Draft | undefined): void {
+  if (left?.place === undefined || draft.place !== undefined || draft.points !== undefined) return;
+  let out = false;
+  for (let i = left.index + 1; i < draft.index; i++)
+    if (items[i]?.text === "out" || items[i]?.text === "leaving" || items[i]?.text === "coming")
+      out = true;
+  if (!out) return;
+  if (draft.named !== undefined) return;
+  const { place } = left;
+  if (place === "condenser_in") draft.place = "condenser_out";
+  else if (place === "evaporator_in") draft.place = "evaporator_out";
+  else if (place === "water_in") draft.place = "water_out";
+  else return;
+  draft.hint = "temperature";
 }
 
 /** Fills a draft from the items that speak of it: the nearest first, those before ahead of those behind. */
@@ -151,11 +300,17 @@ export function describe(drafts: readonly Draft[], items: readonly Item[], plain
         ? 0
         : (previous.behind[previous.behind.length - 1] ?? previous.index) + 1;
     const to = next === undefined ? items.length : (next.before[0] ?? next.index);
+    isA(items, draft);
+    saturation(items, draft, previous);
+    otherSide(items, draft, previous);
+    weather(items, draft);
+    sameLine(items, draft, previous);
     const row =
       (previous !== undefined && between(items, previous, draft).list) ||
       (next !== undefined && between(items, draft, next).list);
-    draft.count = row ? 1 : countOf(items, from, to, plain);
+    draft.count = row ? 1 : countOf(items, draft, [from, to], plain);
   });
+  inAndOut(items, drafts);
 }
 
 /** Does anything in the list belong to the class? */

@@ -27,7 +27,11 @@ function isVerb(item: Item | undefined): boolean {
 
 function skipArticles(items: readonly Item[], i: number): number {
   let at = i;
-  while ((items[at]?.roles ?? 0) & role.article && classOf(items[at]) === "") at++;
+  while (
+    (items[at]?.roles ?? 0) & (role.article | role.all | role.each) &&
+    classOf(items[at]) === ""
+  )
+    at++;
   return at;
 }
 
@@ -46,6 +50,8 @@ interface Gap {
   readonly left: Draft;
   /** classes that came before the first value of the sentence: later ones do too */
   readonly leading: string;
+  /** the sentence names its points behind the values */
+  readonly pointsBehind: boolean;
 }
 
 /** First item of the gap that belongs to the value behind it. */
@@ -125,6 +131,19 @@ function nextCarrier(items: readonly Item[], from: number, to: number): number |
 function goesLeft(gap: Gap, next: number, kind: string, taken: string): boolean {
   const item = gap.items[next];
   if (item === undefined) return false;
+  const stuck = next === gap.from && item.glued && item.kind === itemKind.label;
+  if (stuck) return true;
+  const bulb =
+    item.label?.quantity === "wet_bulb_temperature" || item.text === "db" || item.text === "dry";
+  if (bulb && next === gap.from) return true;
+  if (kind === "U")
+    return gap.items[gap.left.index]?.unit === undefined && gap.items[gap.to]?.unit !== undefined;
+  if (kind === "P") return gap.pointsBehind;
+  if (kind === "R")
+    return (
+      item.label?.plate === true ||
+      (item.label?.quantity === "current" && !gap.leading.includes("R"))
+    );
   if (kind === "E")
     return (
       item.label === undefined &&
@@ -134,7 +153,7 @@ function goesLeft(gap: Gap, next: number, kind: string, taken: string): boolean 
     );
   if (kind === "G") return true;
   if (gap.leading.includes(kind)) return false;
-  if ("PLQU".includes(kind) && /[PLQU]/.test(gap.leading + classesOf(gap.items, gap.left.before)))
+  if ("LQ".includes(kind) && /[LQU]/.test(gap.leading + classesOf(gap.items, gap.left.before)))
     return false;
   if (kind === "S" || kind === "N" || kind === "T") return false;
   const glued = gap.items[next + 1];
@@ -195,9 +214,72 @@ function carriers(items: readonly Item[], from: number, to: number): number[] {
   return list;
 }
 
+function bearsPoints(item: Item | undefined): boolean {
+  if (item === undefined) return false;
+  if (item.kind === itemKind.over || item.kind === itemKind.same) return true;
+  return (
+    item.kind === itemKind.number && (item.unit === undefined || electrical(item.unit.dimension))
+  );
+}
+
+/** "298 U-V 301 V-W 299 U-W": do the points stand behind their values rather than before? */
+function namesPointsBehind(items: readonly Item[], values: readonly number[]): boolean {
+  const taken = new Set(values);
+  let ahead = 0;
+  let behind = 0;
+  let value: Item | undefined;
+  let points = 0;
+  for (let i = 0; i < items.length; i++) {
+    const item = items[i];
+    if (item === undefined) continue;
+    if (item.kind === itemKind.points) {
+      if (bearsPoints(value)) behind++;
+      points++;
+      value = undefined;
+    } else if (taken.has(i)) {
+      if (points > 0 && bearsPoints(item)) ahead++;
+      points = 0;
+      value = item;
+    } else if (isStrongBreak(item)) {
+      points = 0;
+      value = undefined;
+    }
+  }
+  const first = items.findIndex((item) => item.kind === itemKind.points);
+  const start = values[0] ?? 0;
+  return (
+    behind > ahead ||
+    (behind === ahead &&
+      behind > 0 &&
+      start < first &&
+      items.slice(0, start).every((item) => classOf(item) === ""))
+  );
+}
+
+/** Behind the last value a comma ends what is said of it, but for points, times and units. */
+function lastBehind(items: readonly Item[], last: Draft): number[] {
+  let end = last.index + 1;
+  while (end < items.length) {
+    const item = items[end];
+    if (item === undefined || isStrongBreak(item) || isWeakBreak(item)) break;
+    end++;
+  }
+  const near = carriers(items, last.index + 1, end);
+  const far = carriers(items, end, items.length).filter((index) => {
+    const kind = classOf(items[index]);
+    return (
+      "PGTU".includes(kind) ||
+      (kind === "S" && isPreposition(items[index - 1])) ||
+      (kind === "E" && items[end]?.text === ",")
+    );
+  });
+  return [...near, ...far];
+}
+
 /** One draft a value, each with the items that speak of it. */
 export function gather(items: readonly Item[], values: readonly number[]): Draft[] {
   const drafts = values.map((index) => draft(index, items[index]?.value ?? Number.NaN));
+  const pointsBehind = namesPointsBehind(items, values);
   let leading = "";
   let sentence = 0;
   let start = 0;
@@ -205,7 +287,7 @@ export function gather(items: readonly Item[], values: readonly number[]): Draft
     const left = drafts[order - 1];
     let from = left === undefined ? 0 : left.index + 1;
     if (left !== undefined) {
-      const at = cut({ items, from, to: now.index, left, leading });
+      const at = cut({ items, from, to: now.index, left, leading, pointsBehind });
       left.behind = carriers(items, from, at);
       from = at;
     }
@@ -220,7 +302,7 @@ export function gather(items: readonly Item[], values: readonly number[]): Draft
     if (order === start) leading = classesOf(items, now.before);
   });
   const last = drafts[drafts.length - 1];
-  if (last !== undefined) last.behind = carriers(items, last.index + 1, items.length);
+  if (last !== undefined) last.behind = lastBehind(items, last);
   return drafts;
 }
 

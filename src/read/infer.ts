@@ -38,7 +38,7 @@ function sameWorld(draft: Draft, figure: string): boolean {
 }
 
 /** By its own unit or its own words. */
-function own(draft: Draft, setting: Setting, context: Context): void {
+function own(draft: Draft, items: readonly Item[], setting: Setting, context: Context): void {
   if (draft.unit !== undefined) {
     draft.quantity = byUnit(draft, setting);
     return;
@@ -69,8 +69,24 @@ function own(draft: Draft, setting: Setting, context: Context): void {
     Math.abs(draft.value) < 3
   )
     draft.quantity = "diode_drop";
-  else if (draft.hint !== undefined) draft.quantity = draft.hint;
+  else if (draft.hint !== undefined) draft.quantity = hinted(draft, items, context);
   else if (draft.place === "liquid") draft.quantity = liquid(draft, context);
+}
+
+/** "and the discharge 204" goes on with lines where lines were being measured. */
+function hinted(draft: Draft, items: readonly Item[], context: Context): Draft["quantity"] {
+  if (draft.hint !== "pressure" || draft.place === undefined) return draft.hint;
+  const word = items[draft.before[draft.before.length - 1] ?? -1]?.text ?? "";
+  if (word === "head" || word === "hd" || word === "low" || word === "high") return draft.hint;
+  const latest = context.readings.slice(-2);
+  const lines =
+    latest.length > 1 &&
+    latest.every((reading) => reading.quantity === "temperature" && reading.at !== undefined);
+  const temperatures =
+    context.units === "us" ? draft.value < 280 : draft.value > 45 && draft.value < 130;
+  return lines && temperatures && !items.some((item) => item.unit?.dimension === "pressure")
+    ? "temperature"
+    : draft.hint;
 }
 
 /** "liquid 344" is a pressure, "liq 106" a temperature; between them nobody knows. */
@@ -88,6 +104,13 @@ function copyKind(from: Draft, to: Draft): void {
   }
 }
 
+/** Values of one row are of one size. */
+function alike(a: Draft, b: Draft): boolean {
+  if (a.value === 0 || b.value === 0 || Number.isNaN(a.value) || Number.isNaN(b.value)) return true;
+  const ratio = Math.abs(a.value / b.value);
+  return ratio > 0.2 && ratio < 5;
+}
+
 /** A row of values without labels between: what the one says holds for the other. */
 function alongLists(list: readonly Draft[], items: readonly Item[]): void {
   for (let i = list.length - 2; i >= 0; i--) {
@@ -98,6 +121,7 @@ function alongLists(list: readonly Draft[], items: readonly Item[]): void {
       continue;
     if (left.quantity !== undefined && left.quantity !== right.quantity) continue;
     const gap = between(items, left, right);
+    if (!alike(left, right)) continue;
     if (
       (gap.list || gap.empty) &&
       right.unit !== undefined &&
@@ -143,7 +167,10 @@ function alongShapes(list: readonly Draft[], items: readonly Item[]): void {
     if (shape === "P") {
       const word = wordBefore(items, list, order);
       const source = before ?? behind;
-      if (source !== undefined) return copyKind(source, draft);
+      if (source !== undefined) {
+        if (source === before && draft.rating === undefined) draft.state ??= source.state;
+        return copyKind(source, draft);
+      }
       if (word !== undefined) copyKind(word, draft);
       return;
     }
@@ -155,6 +182,7 @@ function alongShapes(list: readonly Draft[], items: readonly Item[]): void {
       if (draft.earlier || left.earlier || draft.after !== undefined || draft.now)
         inherit(left, draft);
     }
+    if (draft.quantity === undefined && shape === "") nearRating(draft, list);
     const right = list[order + 1];
     if (
       draft.quantity === undefined &&
@@ -165,6 +193,18 @@ function alongShapes(list: readonly Draft[], items: readonly Item[]): void {
     )
       copyKind(right, draft);
   });
+}
+
+/** "tag says 208-230v … reading 214": a value near a rated one is of its kind. */
+function nearRating(draft: Draft, list: readonly Draft[]): void {
+  const like = list.find(
+    (other) =>
+      other.rating !== undefined &&
+      other.quantity !== undefined &&
+      draft.value > other.value * 0.85 &&
+      draft.value < (Number.isNaN(other.high) ? other.value : other.high) * 1.15,
+  );
+  if (like !== undefined && draft.rating === undefined && list.length > 2) copyKind(like, draft);
 }
 
 function likeShape(a: Draft, b: Draft, shape: string): boolean {
@@ -186,10 +226,18 @@ function wordBefore(
 }
 
 function continues(draft: Draft, left: Draft, items: readonly Item[]): boolean {
-  if (draft.rating !== undefined || left.rating !== undefined) return true;
+  if (draft.rating !== undefined || left.rating !== undefined) return alike(draft, left);
+  const gap = between(items, left, draft);
+  if (
+    (gap.strong || !gap.calm) &&
+    !draft.now &&
+    !draft.earlier &&
+    draft.after === undefined &&
+    !left.earlier
+  )
+    return false;
   if (draft.earlier || draft.now || left.earlier || draft.after !== undefined) return true;
   if (draft.behind.length + draft.before.length > 0 && draft.state !== undefined) return true;
-  const gap = between(items, left, draft);
   return (
     (gap.roles & (role.next | role.is | role.correct | role.change)) !== 0 &&
     (!gap.carriers || draft.before.every((index) => items[index]?.label?.thing !== undefined))
@@ -197,6 +245,7 @@ function continues(draft: Draft, left: Draft, items: readonly Item[]): boolean {
 }
 
 function contrasts(draft: Draft, right: Draft, items: readonly Item[]): boolean {
+  if (!alike(draft, right)) return false;
   if (draft.rating !== undefined || draft.earlier || draft.after !== undefined) return true;
   const gap = between(items, draft, right);
   return right.rating !== undefined || gap.bare;
@@ -251,7 +300,7 @@ export function infer(
   context: Context,
 ): void {
   const list = drafts.filter((draft) => !draft.gone);
-  for (const draft of list) own(draft, setting, context);
+  for (const draft of list) own(draft, items, setting, context);
   alongLists(list, items);
   alongShapes(list, items);
   subjects(list, items);

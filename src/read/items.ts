@@ -1,11 +1,12 @@
 import type { Unit } from "../quantities/quantity.ts";
 import { type Item, type ItemKind, itemKind } from "./item.ts";
+import { fits } from "./kinds.ts";
 import { pointsAt, subjectAt } from "./names.ts";
 import { type NumberSaid, numberAt } from "./numbers.ts";
 import { type Phrase, phraseAt } from "./phrase.ts";
 import { type Token, tokenKind } from "./token.ts";
 import { unitAt } from "./units.ts";
-import { role } from "./word.ts";
+import { role, type Word } from "./word.ts";
 
 /** State of putting one text together. */
 export interface Building {
@@ -48,13 +49,22 @@ function span(build: Building, from: number, end: number): { from: number; to: n
   return { from: build.tokens[from]?.from ?? 0, to: build.tokens[end - 1]?.to ?? 0 };
 }
 
+/** "pf", "vac", "min" away from a number name a quantity or a condition, not their unit. */
+function unitAlone(word: Word): boolean {
+  const { label, unit } = word;
+  if (label === undefined || unit === undefined) return true;
+  if (label.quantity !== undefined) return fits(label.quantity, unit.dimension);
+  return label.stat === undefined;
+}
+
 function wordItem(build: Building, i: number, found: Phrase): void {
   const first = build.tokens[i];
   if (first === undefined) return;
   const { word } = found;
   let kind: ItemKind = itemKind.word;
   if ((word.roles & role.over) !== 0) kind = itemKind.over;
-  else if (word.unit !== undefined && !word.beside) kind = itemKind.unit;
+  else if (word.unit !== undefined && (!word.beside || found.end > i + 1) && unitAlone(word))
+    kind = itemKind.unit;
   else if (word.label !== undefined) kind = itemKind.label;
   else if ((word.roles & role.same) !== 0) kind = itemKind.same;
   else if (first.kind === tokenKind.sign) kind = itemKind.sign;
@@ -94,12 +104,32 @@ function plainItem(build: Building, token: Token): void {
   });
 }
 
+/** "plus or minus five", "± 5 %": said with the number, no number of its own. */
+function toleranceEnd(build: Building, i: number): number {
+  const { tokens } = build;
+  let at = i;
+  if (tokens[at]?.text === "±") at++;
+  else if (
+    tokens[at]?.text === "plus" &&
+    tokens[at + 1]?.text === "or" &&
+    tokens[at + 2]?.text === "minus"
+  )
+    at += 3;
+  else if (tokens[at]?.text === "plus" && tokens[at + 1]?.text === "minus") at += 2;
+  else if (tokens[at]?.text === "+" && tokens[at + 1]?.text === "/" && tokens[at + 2]?.text === "-")
+    at += 3;
+  else return i;
+  const said = numberAt(tokens, at);
+  if (said === undefined) return i;
+  return unitAt(build, said.end)?.end ?? said.end;
+}
+
 /** Puts a number and its unit into one item; returns the token behind them. */
 function numberItem(build: Building, i: number, said: NumberSaid): number {
   const first = build.tokens[i];
   if (first === undefined) return i + 1;
   const found = unitAt(build, said.end);
-  const end = found?.end ?? said.end;
+  const end = toleranceEnd(build, found?.end ?? said.end);
   const { from, to } = span(build, i, end);
   build.items.push({
     ...blank,
@@ -172,6 +202,11 @@ const pronounBefore: ReadonlySet<string> = new Set([
   "next",
 ]);
 
+/** "sight glass half full": half of nothing counted. */
+function halfWord(build: Building, i: number, said: NumberSaid): boolean {
+  return build.tokens[i]?.word?.number?.kind === "half" && unitAt(build, said.end) === undefined;
+}
+
 /** "the bad one", "liq one 9.7k": no number. */
 function pronoun(build: Building, i: number): boolean {
   const token = build.tokens[i];
@@ -217,7 +252,7 @@ function step(build: Building, i: number): number {
   const phrase = phraseAt(build.tokens, i);
   if (phrase === undefined || phrase.end === i + 1) {
     const said = pronoun(build, i) ? undefined : numberAt(build.tokens, i);
-    if (said !== undefined) return numberItem(build, i, said);
+    if (said !== undefined && !halfWord(build, i, said)) return numberItem(build, i, said);
     const one = oneOf(build, i);
     if (one !== undefined) return one;
   }

@@ -79,12 +79,32 @@ function isGround(token: Token | undefined): boolean {
   return ((token?.word?.roles ?? 0) & role.ground) !== 0;
 }
 
+const metal: ReadonlySet<string> = new Set([
+  "case",
+  "shell",
+  "body",
+  "housing",
+  "can",
+  "frame",
+  "cabinet",
+  "chassis",
+  "casing",
+  "copper",
+  "dome",
+]);
+
+/** What "to …" makes the ground: "T1 to case", "to the shell". */
+function groundNoun(token: Token | undefined): boolean {
+  return isGround(token) || metal.has(token?.text ?? "");
+}
+
 /** "g" stands for ground only glued or behind a connector. */
 function groundAt(build: Building, i: number): number | undefined {
   const phrase = phraseAt(build.tokens, i);
   if (phrase !== undefined && (phrase.word.roles & role.ground) !== 0) return phrase.end;
   const token = build.tokens[i];
-  if (token?.text === "the" && isGround(build.tokens[i + 1])) return i + 2;
+  if (token?.text === "the" && groundNoun(build.tokens[i + 1])) return i + 2;
+  if (groundNoun(token)) return i + 1;
   return token?.text === "g" ? i + 1 : undefined;
 }
 
@@ -157,6 +177,15 @@ function secondPoint(build: Building, i: number, family: string): Point | undefi
   return undefined;
 }
 
+/** "across L1 and L2", "between T1 and T2": here "and" makes a pair. */
+function acrossAnd(build: Building, i: number): number | undefined {
+  if (build.tokens[i]?.text !== "and" && build.tokens[i]?.text !== "&") return undefined;
+  const before = build.items[build.items.length - 1];
+  return before?.text === "across" || before?.text === "between" || before?.text === "btwn"
+    ? i + 1
+    : undefined;
+}
+
 /** The second half of a pair, if one follows. */
 function pairEnd(
   build: Building,
@@ -171,7 +200,7 @@ function pairEnd(
       end: groundAt(build, first.end) ?? first.end + 1,
       family: first.family,
     };
-  const at = connector(build, first.end);
+  const at = connector(build, first.end) ?? acrossAnd(build, first.end);
   if (at === undefined) return undefined;
   const ground = groundAt(build, at);
   if (ground !== undefined) return { second: "ground", end: ground, family: first.family };
@@ -336,7 +365,7 @@ export function pointsAt(build: Building, i: number): PointsSaid | undefined {
   const postfix =
     behind !== undefined && (behind.kind === itemKind.number || behind.kind === itemKind.over);
   for (;;) {
-    if (postfix && listJoint(build, end) !== end) break;
+    if (postfix && !many && build.tokens[end]?.text === ",") break;
     const last = list[list.length - 1]?.[0] ?? "";
     const plain = many ? plainOrdinal(build, end, last) : undefined;
     const next = plain ?? pointOrPair(build, listJoint(build, end));

@@ -105,8 +105,48 @@ function spokenOrdinal(build: Building, i: number, noun: Noun): Ordinal | undefi
   return { text: String(said.value), end: i + 1 };
 }
 
+const warm: ReadonlySet<string> = new Set(["room", "rm", "zone", "house", "store", "shop", "hall"]);
+
+/** "room four twelve", "key code's 4419", "gate code 7719#"; "room 78" in a row of temperatures is one. */
+function asideNumber(build: Building, i: number): Ordinal | "measured" | undefined {
+  const lead = build.tokens[i];
+  const skips =
+    lead !== undefined &&
+    (/^(?:#|:|number|no|num|nbr)$/.test(lead.text) || ((lead.word?.roles ?? 0) & role.is) !== 0);
+  const at = skips ? i + 1 : i;
+  const said = numberAt(build.tokens, at);
+  const first = build.tokens[at];
+  if (
+    said === undefined ||
+    first === undefined ||
+    !Number.isInteger(said.value) ||
+    said.value < 0 ||
+    said.loose === true
+  )
+    return undefined;
+  const unit = plainUnitAt(build, said.end);
+  if (unit !== undefined && build.tokens[said.end]?.text !== "#") return undefined;
+  const noun = build.tokens[i - 1]?.text ?? "";
+  if (warm.has(noun) && said.value >= 55 && said.value <= 99) return "measured";
+  if (at !== i && noun !== "code" && !/^(?:number|#|no)$/.test(build.tokens[i]?.text ?? ""))
+    return undefined;
+  if (!said.spoken && at === i)
+    return unit === undefined ? undefined : { text: first.text, end: said.end + 1 };
+  return { text: String(said.value), end: said.end };
+}
+
 /** The ordinal behind a noun that ends at token `i`, if it has one. */
 export function ordinalAt(build: Building, i: number, noun: Noun): Ordinal | undefined {
+  if (
+    ((build.items[build.items.length - 1]?.roles ?? 0) & role.all) !== 0 &&
+    /s$/.test(build.tokens[i - 1]?.text ?? "")
+  )
+    return undefined;
+  if (noun.kind === "aside") {
+    const name = asideNumber(build, i);
+    if (name === "measured") return undefined;
+    if (name !== undefined) return withLetter(build, name, noun);
+  }
   const at =
     isJoint(build.tokens[i]) &&
     (build.tokens[i]?.text === "#" || build.tokens[i + 1]?.glued === true)

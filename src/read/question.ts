@@ -22,7 +22,7 @@ function looksMeasured(note: Note, draft: Draft): boolean {
         (role.only | role.is | role.article | role.conjunction | role.not | role.about)) ===
         0,
   );
-  return words.length === 0 && note.items.length <= 6;
+  return words.length <= 1 && note.items.length <= 6;
 }
 
 /** "put 3 in", "added three": a charge said with nothing counted behind the number. */
@@ -72,11 +72,30 @@ function loose(note: Note, draft: Draft): boolean {
   return !like || draft.action !== undefined;
 }
 
+/** "vac 480": microns of vacuum or volts AC, where neither is spoken of elsewhere. */
+function vacOrVolts(note: Note, draft: Draft): boolean {
+  if (draft.quantity !== "vacuum" || !draft.assumedUnit || draft.value < 20 || draft.value > 700)
+    return false;
+  if (
+    !draft.before.some((index) => note.items[index]?.text === "vac") &&
+    !draft.behind.some((index) => note.items[index]?.text === "vac")
+  )
+    return false;
+  if (draft.after !== undefined || draft.lasting !== undefined) return false;
+  const pumped = note.items.some((item) =>
+    /^(?:hold|holding|held|pump|pulled|pulling|pull|decay|isolated|vacuum|deep|down|valved)$/.test(
+      item.text,
+    ),
+  );
+  return !pumped && !note.context.readings.some((reading) => reading.quantity === "vacuum");
+}
+
 /** Which question, if any, a draft needs. */
 function missing(note: Note, draft: Draft): "unit" | "quantity" | "choice" | undefined {
   if (draft.question === "choice" || draft.question === "unit" || draft.question === "quantity")
     return draft.question;
   if (draft.same || draft.over || draft.zero) return undefined;
+  if (vacOrVolts(note, draft)) return "quantity";
   if (loose(note, draft))
     return draft.quantity === "mass" || draft.action !== undefined ? "unit" : "choice";
   if (draft.quantity === undefined)

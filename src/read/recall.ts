@@ -45,8 +45,6 @@ function unitFor(draft: Draft, like: Reading, context: Context): string | undefi
       units.set(reading.figure.unit, reading);
   const last = like.figure.unit;
   if (units.size < 2) return last;
-  const own = ratio(draft.value, like);
-  if (own > 1 / 30 && own < 30) return last;
   for (const [unit, reading] of units) {
     const other = ratio(draft.value, reading);
     if (unit !== last && other > 1 / 3 && other < 3) return undefined;

@@ -102,6 +102,8 @@ export interface Between {
   readonly strong: boolean;
   readonly carriers: boolean;
   readonly empty: boolean;
+  /** no more than two words that mean nothing here */
+  readonly calm: boolean;
 }
 
 export function between(items: readonly Item[], left: Draft, right: Draft): Between {
@@ -110,12 +112,14 @@ export function between(items: readonly Item[], left: Draft, right: Draft): Betw
   let list = true;
   let strong = false;
   let carriers = false;
+  let plainWords = 0;
   for (let i = left.index + 1; i < right.index; i++) {
     const item = items[i];
     if (item === undefined) continue;
     roles |= item.roles;
     if (isStrongBreak(item)) strong = true;
     if (classOf(item) !== "") carriers = true;
+    else if (item.kind === itemKind.word && item.roles === 0) plainWords++;
     const comma =
       item.kind === itemKind.sign &&
       (item.text === "," || item.text === "/" || item.text === "-" || item.text === "&");
@@ -135,6 +139,7 @@ export function between(items: readonly Item[], left: Draft, right: Draft): Betw
     strong,
     carriers,
     empty: right.index === left.index + 1,
+    calm: plainWords <= 2,
   };
 }
 

@@ -129,7 +129,9 @@ function splits(piece: string, afterNumber: boolean, last: boolean): boolean {
       last &&
       (word.label !== undefined || /^(?:ish|st|nd|rd|th|x|am|pm|p|ga|awg|ph|pole|deg)$/.test(piece))
     );
-  return word.label !== undefined || word.noun !== undefined || word.roles !== 0;
+  return (
+    (piece.length > 1 && (word.label !== undefined || word.roles !== 0)) || word.noun !== undefined
+  );
 }
 
 /** Where letters and digits meet in a glued run, or nothing where the run is one name ("8vx", "dr2290"). */

@@ -34,7 +34,7 @@ export function settingOf(
   const insulation =
     mega ||
     named(items, "insulation_resistance") ||
-    (ground && !volts) ||
+    (ground && (!volts || drafts.some((draft) => draft.over))) ||
     (silent && last?.quantity === "insulation_resistance");
   return {
     insulation,
@@ -42,6 +42,10 @@ export function settingOf(
       named(items, "winding_resistance") ||
       (ohms && !named(items, "resistance")) ||
       (silent && last?.quantity === "winding_resistance"),
+    vacuum:
+      named(items, "vacuum") ||
+      last?.quantity === "vacuum" ||
+      items.some((item) => item.text === "vac" || item.text === "pump"),
     diode:
       named(items, "diode_drop") || (dc && !mega) || (silent && last?.quantity === "diode_drop"),
   };

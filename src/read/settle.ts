@@ -9,6 +9,7 @@ export interface Setting {
   readonly insulation: boolean;
   readonly winding: boolean;
   readonly diode: boolean;
+  readonly vacuum: boolean;
 }
 
 function isGround(draft: Draft): boolean {
@@ -131,6 +132,9 @@ export function byUnit(draft: Draft, setting: Setting): QuantityName | undefined
   if (unit.dimension === "voltage") return voltageOf(draft, setting);
   if (unit.settles === "relative_humidity") return "relative_humidity";
   if (unit.settles === "valve_opening") return "valve_opening";
+  if (unit.figure === "Pa" && named === undefined)
+    return setting.vacuum ? "vacuum" : "static_pressure";
+  if (unit.dimension === "mass" && draft.rating === "nominal") draft.rating = "nameplate_charge";
   if (named !== undefined && fits(named, unit.dimension))
     return named === "pressure" && unit.dimension === "low_pressure" && unit.factor > 1000
       ? "vacuum"

@@ -34,6 +34,23 @@ function sharePlace(list: readonly Draft[]): void {
     if (left === undefined || left.quantity !== draft.quantity || draft.place !== undefined) return;
     if (draft.points !== undefined && left.points !== undefined && left.rating === draft.rating)
       draft.place = left.place;
+    if (
+      left.place === "dc_bus" &&
+      draft.points === undefined &&
+      draft.subject === left.subject &&
+      draft.unit?.kind === "dc"
+    )
+      draft.place = left.place;
+  });
+  list.forEach((draft, order) => {
+    const left = list[order - 1];
+    if (
+      draft.quantity === "wet_bulb_temperature" &&
+      draft.place === undefined &&
+      left?.quantity === "temperature" &&
+      left.place?.endsWith("_air") === true
+    )
+      draft.place = left.place;
   });
 }
 

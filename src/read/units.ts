@@ -55,6 +55,7 @@ function standsApart(build: Building, token: Token, i: number): boolean {
 
 /** "0.55 in" ends a thought; "3 in still flashing" does not speak of inches. */
 function inchHere(build: Building, i: number): boolean {
+  if (build.items.slice(-3).some((item) => item.label?.action !== undefined)) return false;
   const next = build.tokens[i + 1];
   return (
     next === undefined || next.kind !== tokenKind.word || phraseAt(build.tokens, i)?.end !== i + 1
@@ -92,7 +93,7 @@ function halfBehind(build: Building, said: UnitSaid): UnitSaid {
   if (tokens[said.end]?.text !== "and") return said;
   const half = tokens[said.end + 1]?.text === "a" ? said.end + 2 : said.end + 1;
   const word = tokens[half]?.word?.number;
-  if (word?.kind === "half" && unitAt(build, half + 1) === undefined)
+  if (word?.kind === "half" && (unitAt(build, half + 1)?.beside ?? true))
     return { ...said, end: half + 1, add: 0.5 };
   if (word?.kind === "part" && word.value === 4 && tokens[half - 1]?.text === "a")
     return { ...said, end: half + 1, add: 0.25 };

@@ -16,9 +16,16 @@ function openIsReading(items: readonly Item[], i: number): boolean {
   if (item.text !== "open") return true;
   if (next?.kind === itemKind.number && next.unit?.figure === "percent") return false;
   if (before?.kind === itemKind.number && before.unit?.figure === "percent") return false;
-  for (let at = i - 1; at >= 0 && at >= i - 4; at--) {
+  for (let at = i - 1; at >= 0 && at >= i - 7; at--) {
     const near = items[at];
-    if (near === undefined || near.kind === itemKind.line) break;
+    if (near === undefined || near.kind === itemKind.line || near.text === "." || near.text === ";")
+      break;
+    if (
+      near.kind === itemKind.number &&
+      near.unit?.dimension === "resistance" &&
+      items.slice(at, i).some((word) => word.text === "other")
+    )
+      return true;
     if (near.kind === itemKind.points || near.kind === itemKind.ground) return true;
     if (near.label?.component === true || near.label?.quantity === "winding_resistance")
       return near.label.thing === undefined;
@@ -65,6 +72,7 @@ function sameIsReading(items: readonly Item[], i: number): boolean {
       return false;
   }
   const before = items[i - 1];
+  if (before === undefined && ((items[i + 1]?.roles ?? 0) & role.preposition) !== 0) return true;
   return (
     before !== undefined &&
     (before.kind === itemKind.points ||

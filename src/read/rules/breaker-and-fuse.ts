@@ -27,6 +27,12 @@ const gear: ReadonlySet<string> = new Set([
   "transformer",
   "xfmr",
   "panel",
+  "plug",
+  "cord",
+  "outlet",
+  "switch",
+  "gfci",
+  "toggle",
 ]);
 const own: ReadonlySet<string> = new Set([
   "breaker",

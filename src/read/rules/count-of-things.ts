@@ -39,7 +39,6 @@ const things: ReadonlySet<string> = new Set([
   "sticks",
   "bags",
   "boxes",
-  "of",
   "other",
   "big",
   "pole",
@@ -82,16 +81,12 @@ const things: ReadonlySet<string> = new Set([
   "different",
   "main",
   "ways",
-  "by",
   "pack",
   "cases",
   "donuts",
   "reasons",
   "ton",
   "tons",
-  "or",
-  "pm",
-  "am",
   "pin",
   "wire",
   "speed",
@@ -143,7 +138,7 @@ export const counts: Rule = {
       const plural =
         next.kind === itemKind.word && next.roles === 0 && /[a-z]{3,}s$/.test(next.text);
       if (!plural && !things.has(text)) return;
-      if (text === "of" && textAt(items, i + 2) === "superheat") return;
+
       if (next.kind === itemKind.points) return;
       state(note, counts.name, [i, i + 1], { kind: "note", about: "count" });
     });

@@ -212,6 +212,33 @@ function isDoor(items: readonly Item[], i: number): boolean {
   return false;
 }
 
+/** "E-26 then E-31 on the keypad": codes that stand before where they are shown. */
+function codesBefore(note: Note, i: number): void {
+  const { items } = note;
+  let at = i - 1;
+  while (
+    at >= 0 &&
+    (textAt(items, at) === "the" ||
+      textAt(items, at) === "on" ||
+      textAt(items, at) === "up" ||
+      textAt(items, at) === "at")
+  )
+    at--;
+  if (textAt(items, at + 1) !== "on" && textAt(items, at + 1) !== "up") return;
+  for (let start = Math.max(0, at - 6); start <= at; start++) {
+    if (textAt(items, start - 1) === "-" || items[start]?.glued === true) continue;
+    const code = codeAt(note, start, false);
+    if (
+      code === undefined ||
+      !/^[A-Z]{1,2}-?\d{1,3}$/.test(code.value) ||
+      items[start]?.kind === itemKind.points
+    )
+      continue;
+    add(note, start, code, start);
+    start = code.end - 1;
+  }
+}
+
 /** "code E4", "alarms 8VX n 3WZ", "flashing code J nineteen", "controller has a Z six up" */
 export const faultCodes: Rule = {
   name: "code <letters and digits>",
@@ -220,6 +247,7 @@ export const faultCodes: Rule = {
     for (let i = 0; i < items.length; i++) {
       const item = items[i];
       if (item === undefined || item.owner !== undefined) continue;
+      if (weak.has(item.text) && i > 1) codesBefore(note, i);
       const head = heads.has(item.text);
       if (!head && !weak.has(item.text)) continue;
       if (isDoor(items, i) || (item.text === "lockout" && (item.roles & role.not) !== 0)) continue;

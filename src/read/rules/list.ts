@@ -9,6 +9,7 @@ import { looseCodes } from "./loose-code.ts";
 import { nominalSizes } from "./nominal-size.ts";
 import { phones } from "./phone-number.ts";
 import { plans } from "./plan.ts";
+import { pointCorrections } from "./point-correction.ts";
 import { prices } from "./price.ts";
 import { serials } from "./serial-or-part.ts";
 import { statusRule } from "./status.ts";
@@ -21,6 +22,7 @@ import { unitCorrections } from "./unit-correction.ts";
  */
 export const asides: readonly Rule[] = [
   unitCorrections,
+  pointCorrections,
   phones,
   serials,
   faultCodes,

@@ -49,6 +49,14 @@ function refrigerant(note: Note, i: number): number | undefined {
     const value = next === undefined ? "" : note.plain.slice(next.from, next.to).replace(/\s/g, "");
     return gases.has(value) || gases.has(value.slice(0, -1)) ? at + 1 : undefined;
   }
+  const next = items[i + 1]?.text ?? "";
+  if (
+    item.kind === itemKind.number &&
+    item.unit === undefined &&
+    gases.has(item.text) &&
+    /^(?:split|system|unit|machine|freon|gas|refrigerant)$/.test(next)
+  )
+    return i + 2;
   const own = note.plain.slice(item.from, item.to);
   if (/^\d{3}[a-f]$/.test(own) && gases.has(own)) return i + 1;
   return /^r\d{2,4}[a-z]{0,2}$/.test(own) && gases.has(own.slice(1)) ? i + 1 : undefined;

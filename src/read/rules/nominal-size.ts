@@ -298,6 +298,12 @@ function others(note: Note, i: number, item: Item): boolean {
     state(note, nominalSizes.name, [i, i + 2], { kind: "note", about: "size" });
     return true;
   }
+  if (item.unit?.dimension === "length" || item.unit?.dimension === "inches_of_water") {
+    if (wordBefore(items, i, new Set(["standing", "deep", "snow", "rain"]), 4) >= 0) {
+      state(note, nominalSizes.name, [i, i + 1], { kind: "note", about: "depth" });
+      return true;
+    }
+  }
   if (item.unit?.dimension === "length") {
     if (wordBehind(items, i, heights, 3) < 0 && wordBefore(items, i, heights, 5) < 0) return false;
     if (items.some((word) => word.label?.quantity === "length")) return false;

@@ -15,6 +15,12 @@ export const plans: Rule = {
       if (item === undefined) continue;
       if (isStrongBreak(item) || item.text === "but" || (item.roles & role.now) !== 0) plan = -1;
       if ((item.roles & role.plan) !== 0 && item.owner === undefined) plan = i;
+      if (
+        /^(?:need|needs|order|ordering|needed|bring|grab)$/.test(item.text) &&
+        item.label?.rating === undefined
+      )
+        plan = i;
+      if (item.text === "ordered" && items[i + 1]?.kind === itemKind.number) plan = i;
       if (plan < 0 || !freeNumber(item) || i - plan > 8) continue;
       if (
         items

@@ -46,6 +46,11 @@ function skip(items: readonly Item[], i: number): number {
       break;
     at++;
   }
+  for (let ahead = at; ahead < at + 4; ahead++) {
+    const word = items[ahead];
+    if (word === undefined || word.kind === itemKind.number || isStrongBreak(word)) break;
+    if (textAt(items, ahead) === "is" || word.apostrophe) return ahead + 1;
+  }
   return at;
 }
 

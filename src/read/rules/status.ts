@@ -55,6 +55,8 @@ function isStatus(note: Note, i: number, status: Status): boolean {
   const next = items[i + 1];
   const before = items[i - 1];
   if (note.plain.trimEnd().endsWith("?")) return false;
+  if (status === "waiting_for_parts" && note.items[i]?.to !== undefined && !awaitsPart(note, i))
+    return false;
   const plan = sentenceRoles(items, i);
   if (status === "left_site") {
     if (
@@ -125,6 +127,20 @@ function isStatus(note: Note, i: number, status: Status): boolean {
   if (status === "on_site") return (plan & role.plan) === 0 || items[i]?.text !== "walked";
   if (status === "on_the_way") return !(items[i]?.text === "be" && before?.text === "to");
   return true;
+}
+
+const awaited =
+  /^(?:part|parts|board|bd|motor|compressor|comp|valve|txv|contactor|cap|capacitor|coil|drive|inverter|vfd|fan|belt|sensor|thermistor|delivery|order|blower|transformer|pump|filter|drier|module|replacement|control|bearing|bearings|fuse|fuses|heater|core|gasket|shipment|ups|new|freight)$/;
+
+/** Waiting for a thing that is fitted, not for a person. */
+function awaitsPart(note: Note, i: number): boolean {
+  const item = note.items[i];
+  if (
+    item === undefined ||
+    /part|board|compressor|motor|delivery|hold/.test(note.plain.slice(item.from, item.to))
+  )
+    return true;
+  return note.items.slice(i + 1, i + 6).some((word) => awaited.test(word.text));
 }
 
 function sentenceRoles(items: readonly Item[], i: number): number {

@@ -53,7 +53,7 @@ const places: readonly Row[] = [
     { place: "oil", hint: "temperature" },
   ],
   [
-    "return air|return|ra|rat|ret|return temp|return air temp|ret air|return air temperature|entering air|entering air temp|eat|return tmp|ra temp|rtn|rtn air|return temperature|return duct|retrun|returns|air in|ret temp|return drybulb|return dry bulb|retun|r a|return grille",
+    "return air|return|ra|rat|ret|return temp|return air temp|ret air|return air temperature|entering air|entering air temp|eat|return tmp|ra temp|rtn|rtn air|return temperature|return duct|retrun|returns|air in|ret temp|return drybulb|return dry bulb|retun|r a|return grille|dry bulb return",
     { place: "return_air", hint: "temperature" },
   ],
   [
@@ -76,6 +76,11 @@ const places: readonly Row[] = [
     "sct|saturated condensing|condensing temp|condensing temperature|saturated condensing temp|sat condensing|cond sat|high side saturation|high side sat|disch sat|sat disch|head sat|liquid sat|condensing|sdt|discharge saturation|saturated discharge|condenser saturation|saturated condensing temperature|liq sat|sat cond|s c t|condensor saturation|saturated head|discharge sat|cond saturation|condensing sat|saturated discharge temp|condenser sat|saturation on the head|condensing saturation|high side saturated|saturated liquid|tc|liquid saturation",
     { place: "discharge_saturation", quantity: "temperature" },
   ],
+  [
+    "db|dry bulb|drybulb|dry bulb temp|line temp|line temperature|pipe temp|pipe temperature",
+    { quantity: "temperature" },
+  ],
+  ["sat", { place: "supply_air", hint: "temperature" }],
   [
     "saturation|sat temp|saturation temp|saturated temp|sat temperature|saturated|saturation temperature",
     { quantity: "temperature" },
@@ -125,7 +130,7 @@ const places: readonly Row[] = [
     { place: "supply", hint: "voltage" },
   ],
   [
-    "drive output|vfd output|inverter output|output of the drive|output of the vfd|drive out|output voltage|output volts|vfd out|inverter out|out of the drive|output of the inverter|out of the vfd|drive output voltage|output side of the drive|inverter out put|drive out put",
+    "drive output|vfd output|inverter output|output of the drive|output of the vfd|drive out|output voltage|output volts|vfd out|inverter out|out of the drive|output of the inverter|out of the vfd|drive output voltage|output side of the drive|inverter out put|drive out put|drive outputs|inverter outputs|vfd outputs",
     { place: "drive_output", hint: "voltage" },
   ],
   [
@@ -177,7 +182,7 @@ const ratings: readonly Row[] = [
     { rating: "nominal", plate: true },
   ],
   [
-    "rated|rated at|rated for|rating|nominal|label|labeled|sticker|marked|its rated|label says|nom|on the label|stamped|rated value|printed|can says|markings|on the sticker|on the can|sticker says|rated cap|rating is|labled|per label|stated|it says|on a|labelled|rated as|can is marked|should be a|its a|is a|was a|it's a|thats a|label on it says|is stamped|lists|listed",
+    "rated|rated at|rated for|rating|nominal|label|labeled|sticker|marked|its rated|label says|nom|on the label|stamped|rated value|printed|can says|markings|on the sticker|on the can|sticker says|rated cap|rating is|labled|per label|stated|it says|on a|labelled|rated as|can is marked|label on it says|is stamped|lists|listed",
     { rating: "nominal" },
   ],
   [
@@ -185,12 +190,16 @@ const ratings: readonly Row[] = [
     { rating: "nameplate_charge", quantity: "mass" },
   ],
   [
-    "setpoint|set point|set to|setpt|set pt|stpt|cutout set|cut out set|cutout|cut out|cut in|cutin|set at|set for|setting|set points|stat set|stat is set|thermostat set|thermostat is set to|thermostat is set|sp|tstat set|stat set to|setpoints|its cutout is set|cutout is set|cut out is set|cutout's set|set|stpnt|min sp|max sp|set temp|dialed to|dialed in at|dialed|setpont|set pont|spt|target setpoint|cutout setting|trips at|trip point|trip setting|hp cutout|lp cutout|hp cutout set|lp cutout set|set pint|adjusted to|thermostat's set|thermostat at|stat at|stat calling|tstat at|programmed for|programmed to|limit set|limit is set|set low at|alarm set|alarm set at|cutout is|switch opens at|opens at|closes at|breaks at|set high at|cuts out at|cuts in at|setpoint is|occupied setpoint|cooling setpoint|heating setpoint|csp|hsp|kicks out at|clg sp|htg sp|hpc set|lpc set",
+    "setpoint|set point|set to|setpt|set pt|stpt|cutout set|cut out set|cutout|cut out|cut in|cutin|set at|set for|setting|set points|sp|setpoints|its cutout is set|cutout is set|cut out is set|cutout's set|set|stpnt|min sp|max sp|dialed to|dialed in at|dialed|setpont|set pont|spt|target setpoint|cutout setting|trips at|trip point|trip setting|hp cutout|lp cutout|hp cutout set|lp cutout set|set pint|adjusted to|programmed for|programmed to|limit set|limit is set|set low at|alarm set|alarm set at|cutout is|switch opens at|opens at|closes at|breaks at|set high at|cuts out at|cuts in at|setpoint is|csp|hsp|kicks out at|clg sp|htg sp|hpc set|lpc set",
     { rating: "setpoint" },
   ],
   [
-    "should be|supposed to be|shoud be|shud be|s b|sb|spec|specs|design|designed for|target|expected|expect|expecting|ought to be|suppose to be|spec is|specification|should read|should have|calls for|chart says|wants|supposed to read|is supposed to be|its supposed to be|was supposed to be|want|wanted|needs to be|chart|should of been|shld be|should run|supposed to run|supposed to have|per chart|should be at|shuld be|designed|shd be|shouldve been|meant to be|spossed to be|sposed to be|shood be|should be around|book says|book value|manual says|minimum is|spec says|limit is|goal|goal is|aiming for|shooting for|looking for|should draw|should pull|we want|i want|design is|should sit|per spec|normal is|normally|normally runs|usually|usually runs|normal|usually around|supposed to|must be|has to be|ideal|should see|should get|required|requires|require|spec'd|specd|spec is|should|sb at|min spec|max spec|table says|needs|typical|typically|allowed|allowable|acceptable|required is|max allowed|want to see|like to see|wants to be|should hold|ought to|calcs say|should come out|target is|tgt|trgt|supposedly|should weigh|sposed to|spose to be|factory spec|its design|designs",
+    "should be|supposed to be|shoud be|shud be|s b|sb|spec|specs|design|designed for|target|expected|expect|expecting|ought to be|suppose to be|spec is|specification|should read|should have|calls for|chart says|wants|supposed to read|is supposed to be|its supposed to be|was supposed to be|want|wanted|needs to be|chart|should of been|shld be|should run|supposed to run|supposed to have|per chart|should be at|shuld be|designed|shd be|shouldve been|meant to be|spossed to be|sposed to be|shood be|should be around|book says|book value|manual says|minimum is|spec says|limit is|goal|goal is|aiming for|shooting for|looking for|should draw|should pull|we want|i want|design is|should sit|per spec|normal is|normally|normally runs|usually|usually runs|normal|usually around|supposed to|must be|has to be|ideal|should see|should get|required|requires|require|spec'd|specd|spec is|should|sb at|min spec|max spec|table says|needs|typical|typically|allowed|allowable|acceptable|required is|max allowed|want to see|like to see|wants to be|should hold|ought to|calcs say|should come out|target is|tgt|trgt|supposedly|should weigh|sposed to|spose to be|factory spec|its design|designs|supose to be|suppose to read|supose to|supossed to be|shld read|is sposed to be",
     { rating: "expected" },
+  ],
+  [
+    "stat set|stat is set|thermostat set|thermostat is set to|thermostat is set|thermostat set to|tstat set|stat set to|stat is set to|thermostats set|thermostat at|stat at|stat calling|tstat at|occupied setpoint|cooling setpoint|heating setpoint|set temp|thermostat is calling for|thermostat set at|stat is at|stats set at|stats set to|tstat set to|room setpoint|space setpoint|box setpoint|chw setpt|chw setpoint|chilled water setpoint|thermostat setting|csp|hsp|stat setpoint|thermostat setpoint|water setpoint",
+    { rating: "setpoint", hint: "temperature" },
   ],
 ];
 

@@ -6,7 +6,7 @@ export const signWords: readonly (readonly [words: string, sign: string])[] = [
     "on_the_way",
   ],
   [
-    "on site|onsite|on-site|just pulled up|pulled up|pulled in|pulling in|pulling up|arrived|arriving|got here|im here|just got here|here now|here at|im on site|made it|just got through the gate|got through the gate|at the site|on location|just arrived|checked in|checking in|at the job|signed in|just showed up at|on the roof now|just got to|got to the|showed up at|rolled up|just rolled up|just parked|on property|were here|walked in|walking in|im at the|im inside|weve arrived|made it to|landed at|just landed|on sight|back on site|got on site|im on the roof|just walked in|got in at|here since|im out at|at the customer|got to|reporting on site",
+    "on site|onsite|on-site|just pulled up|pulled up|pulled in|pulling in|pulling up|arrived|arriving|got here|im here|just got here|here now|here at|im on site|made it|just got through the gate|got through the gate|at the site|on location|just arrived|checked in|checking in|at the job|signed in|just showed up at|on the roof now|just got to|got to the|showed up at|rolled up|just rolled up|just parked|on property|were here|walked in|walking in|weve arrived|made it to|landed at|just landed|on sight|back on site|got on site|im on the roof|just walked in|got in at|here since|at the customer|got to|reporting on site",
     "on_site",
   ],
   [
@@ -14,11 +14,11 @@ export const signWords: readonly (readonly [words: string, sign: string])[] = [
     "left_site",
   ],
   [
-    "waiting for parts|waiting on parts|waiting on a part|waiting for a part|waiting on the part|waiting for the part|wait for parts|parts on order|waiting on part|need to wait for parts|on hold for parts|pending parts|waiting on the board|waiting on a board|waiting on a compressor|waiting on the compressor|awaiting parts|held for parts|parts hold|part is on order|waiting for a compressor|waiting on a motor|on hold till the part|waiting on delivery|parts are on order|waiting on the motor|down waiting on|down until the part|wait on parts",
+    "waiting for parts|waiting on parts|waiting on a part|waiting for a part|waiting on the part|waiting for the part|wait for parts|parts on order|waiting on part|need to wait for parts|on hold for parts|pending parts|waiting on the board|waiting on a board|waiting on a compressor|waiting on the compressor|awaiting parts|held for parts|parts hold|part is on order|waiting for a compressor|waiting on a motor|on hold till the part|waiting on delivery|parts are on order|waiting on the motor|down waiting on|down until the part|wait on parts|waiting on|waiting for|still waiting on|still waiting for",
     "waiting_for_parts",
   ],
   [
-    "no access|cant get in|couldnt get in|locked gate|no one here to let|nobody here to let|no one to let|gate is chained|nobody home|cant get access|no one home|wont let me in|locked out of the building|no key|nobody answered|no answer at the door|couldnt get access|nobody to let me in|place is locked up|building is locked|doors are locked|no one answering|refused access|wouldnt let me in|cant access|could not get in|no entry|no escort|nobody answering|site is closed|they wont let me|cant get on the roof|no roof access|cannot get in|not able to get in|nobody on site|no one on site|nobody around to let|no one there|nobody there to open|unable to access|unable to get in|denied access|couldnt get on the roof",
+    "no access|cant get in|couldnt get in|locked gate|no one here to let|nobody here to let|no one to let|gate is chained|nobody home|cant get access|no one home|wont let me in|locked out of the building|no key|nobody answered|no answer at the door|couldnt get access|nobody to let me in|place is locked up|building is locked|doors are locked|no one answering|refused access|wouldnt let me in|cant access|could not get in|no entry|no escort|nobody answering|site is closed|they wont let me|cant get on the roof|no roof access|cannot get in|not able to get in|nobody on site|no one on site|nobody around to let|no one there|nobody there to open|unable to access|unable to get in|denied access|couldnt get on the roof|nobody here|no one here|gate chained|gate locked|gates locked|gate was locked|gate was chained|nobodys here|noones here",
     "no_access",
   ],
   [
