@@ -113,10 +113,9 @@ function guess(seed: number): Guess | undefined {
 
 /** A verdict is reached at this probability. */
 const reached = 0.6;
-/** The usual order of work: look, supply, insulation, windings, drive, start, gas, air. */
+/** The usual order of work: look, supply, insulation, windings, drive, start, gas, air, the rest. */
 const usualOrder: readonly (readonly [Look, minutes: number])[] = [
   ["supply", 4],
-  ["control", 4],
   ["insulation", 10],
   ["winding", 8],
   ["bus", 4],
@@ -124,12 +123,13 @@ const usualOrder: readonly (readonly [Look, minutes: number])[] = [
   ["output", 12],
   ["start", 5],
   ["running", 4],
-  ["capacitor", 5],
-  ["contactor", 6],
-  ["fan", 5],
   ["gas_low", 5],
   ["gas_high", 5],
   ["air", 4],
+  ["control", 4],
+  ["capacitor", 5],
+  ["contactor", 6],
+  ["fan", 5],
 ];
 
 const allSteps: readonly Step[] = [...steps, ...faults.flatMap((one) => one.proof)];

@@ -4,6 +4,7 @@ import { checks } from "./checks/list.ts";
 import { diagnose } from "./diagnose.ts";
 import type { Evidence } from "./evidence.ts";
 import { findingEvidence, remarkEvidence, repairEvidence } from "./evidence.ts";
+import { byRole } from "./in-heating.ts";
 import { nextChecks } from "./next.ts";
 import type { Scene } from "./scene.ts";
 import { sceneOf } from "./scene.ts";
@@ -20,14 +21,15 @@ export function judge(whole: Case): Judgement {
   const untouched = stages.after.length === 0;
   const now = untouched ? all : sceneOf(whole, standingNotes(stages));
   const findings = findingsOf(now);
-  const evidence = untouched
+  const seen = untouched
     ? [...signsOf(now, findings).all, ...repairEvidence(now, false)]
     : causeEvidence(all, sceneOf(whole, stages.before), sceneOf(whole, stages.after));
-  const diagnosis = isBlank(all) ? [] : diagnose(evidence, now);
+  const evidence = byRole(seen, now);
+  const suspects = diagnose(evidence, now);
   return {
     findings,
-    diagnosis,
-    next: nextChecks(diagnosis, evidence, now),
+    diagnosis: isBlank(all) ? [] : suspects,
+    next: whole.notes.length === 0 ? [] : nextChecks(suspects, evidence, now),
     cautions: cautionsOf(all, sceneOf(whole, whole.notes.slice(-1))),
   };
 }

@@ -12,7 +12,7 @@ import { whereFits } from "./where.ts";
 /** How many are named. */
 const named = 3;
 /** Minutes that a unit of danger weighs. Common practice, no source. */
-const minutesPerDanger = 4;
+const minutesPerDanger = 1;
 /** Chance that a proof confirms a true fault, and a false one. Common practice, no source. */
 const proofShows = { true: 0.9, false: 0.12 } as const;
 /** Above it the leading fault's own proofs come first, in their own order. */

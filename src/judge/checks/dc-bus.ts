@@ -9,6 +9,8 @@ import { lineVolts } from "./volts.ts";
 
 /** Loaded over line below which a diode or phase is missing. Source: rectifier theory, common practice. */
 const lowShare = 1.25;
+/** V dc that boosting stages hold on 208 to 240 V single-phase. Source: rectifier theory, common practice. */
+const boostedV = { from: 340, to: 410 } as const;
 /** Over the line's peak: a boosting input stage. Source: rectifier theory. */
 const boostShare = 1.48;
 
@@ -83,6 +85,11 @@ function against(bus: number, reading: Reading, scene: Scene): Finding {
         sign: "bus:low",
       },
     );
+  if (ratio > boostShare && isBoosted(reading, scene))
+    return plainFinding("good", `${of}: over the line's peak, as a boosting input stage makes it`, {
+      values,
+      sign: "bus:sound",
+    });
   if (ratio > boostShare)
     return plainFinding(
       "watch",
@@ -96,6 +103,17 @@ function against(bus: number, reading: Reading, scene: Scene): Finding {
     values,
     sign: "bus:sound",
   });
+}
+
+/** A boosting input stage was named, or the input is single-phase and the bus where they hold it. */
+function isBoosted(reading: Reading, scene: Scene): boolean {
+  const bus = numberOf(reading) ?? 0;
+  const usual = scene.facts.phases === 1 && bus >= boostedV.from && bus <= boostedV.to;
+  return (
+    usual ||
+    /boost|\bpfc\b/.test(scene.words) ||
+    scene.seen.some((one) => one.observation === "bus_boosted")
+  );
 }
 
 function isRunning(reading: Reading, scene: Scene): boolean {
