@@ -6,6 +6,7 @@ import { type Figures, figuresOf } from "../figures.ts";
 import { sumsOf } from "../masses.ts";
 import { numberOf } from "../pick.ts";
 import type { Scene } from "../scene.ts";
+import { recoveryLevel } from "./recovery.ts";
 import { testCharge } from "./test-charge.ts";
 
 /** Share of the plate's charge that came out, between which the charge was right. Common practice, no source. */
@@ -30,6 +31,7 @@ export const charge: Check = {
       ...recovered(scene, figures),
       ...putIn(scene, figures),
       ...cylinder(scene, figures),
+      ...recoveryLevel(scene, figures),
       ...testCharge(scene, figures),
     ];
   },

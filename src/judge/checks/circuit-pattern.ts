@@ -7,6 +7,7 @@ import { contradictionsOf } from "../contradiction.ts";
 import { figuresOf } from "../figures.ts";
 import { sumsOf } from "../masses.ts";
 import type { Scene } from "../scene.ts";
+import { circuitTrend } from "./circuit-trend.ts";
 import { subcoolingOf } from "./subcooling.ts";
 import { superheatOf } from "./superheat.ts";
 
@@ -20,7 +21,7 @@ export const circuitPattern: Check = {
   judge: (scene) =>
     circuitsOf(scene)
       .filter((one) => contradictionsOf(one, figuresOf(scene)).length === 0)
-      .flatMap((one) => ofCircuit(one, scene)),
+      .flatMap((one) => [...ofCircuit(one, scene), ...circuitTrend(one, scene)]),
 };
 
 function ofCircuit(circuit: Circuit, scene: Scene): Finding[] {

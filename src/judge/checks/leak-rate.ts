@@ -3,6 +3,7 @@ import { carbonEquivalentT, leakCheckMonths } from "../../physics/carbon-equival
 import { annualizedLeakPercent, rollingLeakPercent } from "../../physics/leak-rate.ts";
 import {
   type ApplianceUse,
+  chronicPercent,
   followUpDays,
   leakThresholdPercent,
   regimeApplies,
@@ -116,6 +117,8 @@ function reminder(over: boolean, rule: Rule, scene: Scene, fullKg: number): stri
   if (rule.basis.startsWith("EU")) return europe(scene, fullKg);
   if (rule.applies === false)
     return "This circuit looks too small, or of another kind, for the federal rule; the rate stands for the record. The office decides";
+  if (lastYearKg(scene, sumsOf(scene).inKg) >= (chronicPercent / 100) * fullKg)
+    return `A reminder: ${chronicPercent} percent or more of the charge within a calendar year is commonly reported by the first of March; the office decides`;
   const asked = over
     ? `A reminder: repair and first verification commonly within ${repairDays.usual} days, a follow-up check within ${followUpDays} days after`
     : "A reminder: the rate belongs in the record with each addition";

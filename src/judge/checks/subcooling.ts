@@ -1,5 +1,6 @@
 import type { Finding, Level } from "../../model.ts";
-import { applicationOf, inTestOperation } from "../application.ts";
+import { airOf } from "../air.ts";
+import { applicationOf, inTestOperation, isHeating } from "../application.ts";
 import { bands } from "../bands.ts";
 import type { Check } from "../check.ts";
 import type { Circuit } from "../circuit.ts";
@@ -73,6 +74,7 @@ function finding(circuit: Circuit, kelvin: number, scene: Scene): Finding {
     values: {
       subcooling_K: kelvin,
       ...(circuit.bubbleCel === undefined ? {} : { saturation_Cel: circuit.bubbleCel }),
+      ...approachOf(circuit, scene),
     },
     basis: verdict.basis,
     source:
@@ -80,6 +82,15 @@ function finding(circuit: Circuit, kelvin: number, scene: Scene): Finding {
     signs: verdict.outcome === undefined ? [] : [`subcooling:${verdict.outcome}`],
     ...(verdict.missing === undefined ? {} : { missing: verdict.missing }),
   };
+}
+
+/** Liquid line over outdoor air: falls as charge is added, rises as it goes. */
+function approachOf(circuit: Circuit, scene: Scene): { approach_K?: number } {
+  const { outdoorCel } = airOf(scene);
+  const { liquidCel } = circuit;
+  return liquidCel === undefined || outdoorCel === undefined || isHeating(scene)
+    ? {}
+    : { approach_K: liquidCel - outdoorCel };
 }
 
 interface SubcoolingVerdict {
