@@ -1,5 +1,8 @@
+import { airOf } from "./air.ts";
+import { applicationOf, isHeating } from "./application.ts";
 import type { Circuit } from "./circuit.ts";
-import type { Figures } from "./figures.ts";
+import { type Figures, figuresOf } from "./figures.ts";
+import type { Scene } from "./scene.ts";
 
 /** K past saturation that probes and gauges may be off together. Common practice, no source. */
 const toleranceK = 2.8;
@@ -12,9 +15,14 @@ export interface Contradiction {
 
 /**
  * Readings of a running circuit that contradict each other: liquid warmer than it condenses,
- * suction colder than it boils, discharge colder than it condenses, low side above high side.
+ * suction colder than it boils, discharge colder than it condenses, low side above high side, a coil on the wrong side of its air.
  */
-export function contradictionsOf(circuit: Circuit, figures: Figures): Contradiction[] {
+export function contradictionsOf(circuit: Circuit, scene: Scene): Contradiction[] {
+  const figures = figuresOf(scene);
+  return [...linesAgainstSaturation(circuit, figures), ...coilsAgainstAir(circuit, scene, figures)];
+}
+
+function linesAgainstSaturation(circuit: Circuit, figures: Figures): Contradiction[] {
   const { suctionPa, highPa, evaporatingCel, bubbleCel, dewCel } = circuit;
   const { suctionCel, liquidCel, dischargeCel } = circuit;
   const found: Contradiction[] = [];
@@ -37,6 +45,27 @@ export function contradictionsOf(circuit: Circuit, figures: Figures): Contradict
     found.push({
       side: "high",
       says: `The discharge line at ${figures.temperature(dischargeCel ?? 0)} is colder than the refrigerant condenses, ${figures.temperature(dewCel ?? 0)}`,
+    });
+  return found;
+}
+
+/** An air coil that condenses below its air, or boils above it, does not do so running. */
+function coilsAgainstAir(circuit: Circuit, scene: Scene, figures: Figures): Contradiction[] {
+  if (applicationOf(scene) === "chiller") return [];
+  const found: Contradiction[] = [];
+  const { outdoorCel, returnCel } = airOf(scene);
+  const [condenserCel, evaporatorCel] = isHeating(scene)
+    ? [returnCel, outdoorCel]
+    : [outdoorCel, returnCel];
+  if (below(circuit.dewCel, condenserCel))
+    found.push({
+      side: "high",
+      says: `The head condenses at ${figures.temperature(circuit.dewCel ?? 0)}, colder than the air that cools it, ${figures.temperature(condenserCel ?? 0)}`,
+    });
+  if (below(evaporatorCel, circuit.evaporatingCel))
+    found.push({
+      side: "low",
+      says: `The suction boils at ${figures.temperature(circuit.evaporatingCel ?? 0)}, warmer than the air that it cools, ${figures.temperature(evaporatorCel ?? 0)}`,
     });
   return found;
 }

@@ -4,7 +4,6 @@ import { bands } from "../bands.ts";
 import type { Check } from "../check.ts";
 import { type Circuit, circuitsOf } from "../circuit.ts";
 import { contradictionsOf } from "../contradiction.ts";
-import { figuresOf } from "../figures.ts";
 import { sumsOf } from "../masses.ts";
 import type { Scene } from "../scene.ts";
 import { circuitTrend } from "./circuit-trend.ts";
@@ -20,7 +19,7 @@ export const circuitPattern: Check = {
   signs: [],
   judge: (scene) =>
     circuitsOf(scene)
-      .filter((one) => contradictionsOf(one, figuresOf(scene)).length === 0)
+      .filter((one) => contradictionsOf(one, scene).length === 0)
       .flatMap((one) => [...ofCircuit(one, scene), ...circuitTrend(one, scene)]),
 };
 

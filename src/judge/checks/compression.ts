@@ -5,7 +5,6 @@ import { ratioBand, verdictOf } from "../bands.ts";
 import type { Check } from "../check.ts";
 import { type Circuit, circuitsOf } from "../circuit.ts";
 import { contradictionsOf } from "../contradiction.ts";
-import { figuresOf } from "../figures.ts";
 import type { Scene } from "../scene.ts";
 import { told } from "./told.ts";
 
@@ -22,7 +21,7 @@ export const compression: Check = {
   ],
   judge: (scene) => [
     ...circuitsOf(scene)
-      .filter((one) => contradictionsOf(one, figuresOf(scene)).length === 0)
+      .filter((one) => contradictionsOf(one, scene).length === 0)
       .flatMap((one) => finding(one, scene)),
     ...told(scene, "compression"),
   ],

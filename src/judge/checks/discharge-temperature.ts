@@ -19,7 +19,7 @@ export const dischargeTemperature: Check = {
   judge: (scene) => {
     const figures = figuresOf(scene);
     return circuitsOf(scene)
-      .filter((one) => contradictionsOf(one, figures).length === 0)
+      .filter((one) => contradictionsOf(one, scene).length === 0)
       .flatMap((one) => finding(one, figures));
   },
 };

@@ -45,7 +45,7 @@ export const saturation: Check = {
 };
 
 function ofCircuit(circuit: Circuit, scene: Scene, figures: Figures): Finding[] {
-  const doubts = contradictionsOf(circuit, figures);
+  const doubts = contradictionsOf(circuit, scene);
   const [doubt] = doubts;
   if (doubt !== undefined) return [questioned(circuit, doubt.says)];
   return [...coilLevels(circuit, scene, figures), ...wrongLine(circuit, figures)];

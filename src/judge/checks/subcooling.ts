@@ -19,14 +19,12 @@ type Outcome = "none" | "usual" | "high";
 export const subcooling: Check = {
   name: "subcooling",
   signs: ["subcooling:none", "subcooling:usual", "subcooling:high"],
-  judge: (scene) => {
-    const figures = figuresOf(scene);
-    return circuitsOf(scene).flatMap((circuit) => {
-      if (contradictionsOf(circuit, figures).some((one) => one.side === "high")) return [];
+  judge: (scene) =>
+    circuitsOf(scene).flatMap((circuit) => {
+      if (contradictionsOf(circuit, scene).some((one) => one.side === "high")) return [];
       const kelvin = subcoolingOf(circuit);
       return kelvin === undefined ? missing(circuit) : [finding(circuit, kelvin, scene)];
-    });
-  },
+    }),
 };
 
 /** Worked out from pressure and line; the technician's own figure where they were not given. */

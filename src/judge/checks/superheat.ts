@@ -20,14 +20,12 @@ type Outcome = "none" | "low" | "usual" | "high";
 export const superheat: Check = {
   name: "superheat",
   signs: ["superheat:none", "superheat:low", "superheat:usual", "superheat:high"],
-  judge: (scene) => {
-    const figures = figuresOf(scene);
-    return circuitsOf(scene).flatMap((circuit) => {
-      if (contradictionsOf(circuit, figures).some((one) => one.side === "low")) return [];
+  judge: (scene) =>
+    circuitsOf(scene).flatMap((circuit) => {
+      if (contradictionsOf(circuit, scene).some((one) => one.side === "low")) return [];
       const kelvin = superheatOf(circuit);
       return kelvin === undefined ? missing(circuit) : [finding(circuit, kelvin, scene)];
-    });
-  },
+    }),
 };
 
 /** Worked out from pressure and line; the technician's own figure where they were not given. */

@@ -3,7 +3,7 @@ import { kelvinPerFahrenheit } from "../../physics/constants.ts";
 import { applicationOf, inTestOperation } from "../application.ts";
 import { type Circuit, circuitsOf } from "../circuit.ts";
 import { contradictionsOf } from "../contradiction.ts";
-import { type Figures, figuresOf } from "../figures.ts";
+import type { Figures } from "../figures.ts";
 import { numberOf, ofQuantity } from "../pick.ts";
 import type { Scene } from "../scene.ts";
 import { subcoolingOf } from "./subcooling.ts";
@@ -24,7 +24,7 @@ type Outcome = "short" | "right" | "over";
 export function testCharge(scene: Scene, figures: Figures): Finding[] {
   if (applicationOf(scene) !== "multi_zone" || !inTestOperation(scene)) return [];
   return circuitsOf(scene)
-    .filter((one) => contradictionsOf(one, figuresOf(scene)).length === 0)
+    .filter((one) => contradictionsOf(one, scene).length === 0)
     .flatMap((one) => verdict(one, scene, figures));
 }
 
