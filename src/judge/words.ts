@@ -30,7 +30,13 @@ export function listed(values: readonly number[], unit: string): string {
   return words.length === 0 ? `${last} ${unit}` : `${words.join(", ")} and ${last} ${unit}`;
 }
 
-/** What stands before the first colon: the gist of a verdict for a short reply. */
+/** Words that a short reply has room for. */
+const gistWords = 10;
+
+/** The gist of a verdict for a short reply: up to the first colon, or comma where that is long. */
 export function gist(says: string): string {
-  return says.split(":")[0]?.trim() ?? says;
+  const clause = says.split(":")[0]?.trim() ?? says;
+  return clause.split(/\s+/).length <= gistWords
+    ? clause
+    : (clause.split(",")[0]?.trim() ?? clause);
 }

@@ -1,6 +1,7 @@
 import type { Finding, Level, Reading } from "../../model.ts";
 import {
   halvingFactor,
+  insulationBaseCel,
   insulationFloorOhm,
   testVoltageRangeV,
   thermosettingFactor,
@@ -268,10 +269,12 @@ function unproven(leads: Leads, scene: Scene, verdict: Verdict): Verdict {
   };
 }
 
-/** The raw value grades contamination; a hot winding is graded by the flatter correction. */
+/** The raw value grades contamination; a hot winding is graded by the flatter correction it has. */
 function tierOhm(leads: Leads): number {
-  const hot = leads.windingCel !== undefined && leads.windingCel > 40;
-  return hot ? corrected(leads).lowOhm : leads.lowestOhm;
+  const { windingCel } = leads;
+  if (windingCel === undefined || windingCel <= insulationBaseCel) return leads.lowestOhm;
+  const at40 = corrected(leads);
+  return windingCel > thermosettingRangeCel.to ? at40.highOhm : at40.lowOhm;
 }
 
 function tierSign(ohm: number): string {
