@@ -64,9 +64,17 @@ export function nextChecks(
   const ranked = [...proofs, ...general]
     .filter((one) => one.gain >= worthAsking || one.ofLeader)
     .sort((a, b) => compare(a, b, sure));
-  return distinct(ranked)
+  return withProof(distinct(ranked), proofs)
     .slice(0, named)
     .map(({ check, why, minutes }) => ({ check, why, minutes }));
+}
+
+/** The leading fault's first proof is among those named, the last of them if no earlier. */
+function withProof(ranked: readonly Step[], proofs: readonly Candidate[]): readonly Step[] {
+  const proof = proofs.find((one) => one.ofLeader)?.step;
+  if (proof === undefined || ranked.slice(0, named).includes(proof)) return ranked;
+  const others = ranked.filter((one) => one !== proof && !sameLook(one, proof));
+  return [...others.slice(0, named - 1), proof];
 }
 
 function isSure(first: number, second: number): boolean {
