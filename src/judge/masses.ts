@@ -81,7 +81,7 @@ export function daysSinceAddition(scene: Scene): number | undefined {
   const said = /\b(?:last|previous|prior)\b[^.;]{0,80}/.exec(scene.words)?.[0];
   const fromWords = said === undefined ? undefined : daysAgo(said);
   if (fromWords !== undefined) return fromWords;
-  const earlier = weightsOf(scene)
+  const earlier = [...weightsOf(scene), ...pastAdditions(scene)]
     .flatMap((one) =>
       one.action === "charged" && (one.daysAgo ?? 0) > 0 ? (one.daysAgo ?? 0) : [],
     )
@@ -92,11 +92,33 @@ export function daysSinceAddition(scene: Scene): number | undefined {
 
 function daysFromDates(scene: Scene): number | undefined {
   const last = scene.facts.last_addition;
-  const now = Date.parse(scene.at ?? scene.notes.findLast((one) => one.at !== undefined)?.at ?? "");
+  const now = nowMs(scene);
   if (last === undefined || Number.isNaN(now)) return undefined;
   const then = Date.parse(`${last.slice(0, 10)}T00:00:00Z`);
   if (Number.isNaN(then) || then > now) return undefined;
   return Math.floor((now - then) / dayMs);
+}
+
+/** Additions on earlier jobs of this unit, with how long ago they were. */
+export function pastAdditions(scene: Scene): Weight[] {
+  const now = nowMs(scene);
+  return scene.history.flatMap((past) =>
+    past.notes.flatMap((note) => {
+      const then = Date.parse(note.at ?? past.closed ?? "");
+      if (Number.isNaN(then) || Number.isNaN(now)) return [];
+      const daysAgo = Math.floor((now - then) / dayMs);
+      return note.readings
+        .filter((one) => isMass(one) && one.action === "charged")
+        .flatMap((one) => {
+          const kg = numberOf(one);
+          return kg === undefined ? [] : [{ kg, action: "charged" as const, daysAgo }];
+        });
+    }),
+  );
+}
+
+function nowMs(scene: Scene): number {
+  return Date.parse(scene.at ?? scene.notes.findLast((one) => one.at !== undefined)?.at ?? "");
 }
 
 /** What went in and out today, in kg. */

@@ -62,7 +62,7 @@ function carriedHeat(scene: Scene, figures: Figures): Finding[] {
         sensible_W: sensible,
         ...(total === undefined ? {} : { total_W: total }),
       },
-      basis: "1.08 and 4.5, by altitude",
+      basis: "sensible heat 1.08",
       source:
         "ASHRAE Handbook Fundamentals: 1.08 Btu/h a cfm and F of dry standard air, 4.5 for enthalpy",
     },
@@ -117,8 +117,8 @@ function heaterW(scene: Scene): number | undefined {
   const amps = ofQuantity(scene.readings, "current").at(-1);
   const volt = volts === undefined ? undefined : numberOf(volts);
   const ampere = amps === undefined ? undefined : numberOf(amps);
-  if (volt === undefined || ampere === undefined || scene.facts.phases === 3) return undefined;
-  return volt * ampere;
+  if (volt === undefined || ampere === undefined) return undefined;
+  return volt * ampere * (scene.facts.phases === 3 ? Math.sqrt(3) : 1);
 }
 
 function staticPressure(scene: Scene, figures: Figures): Finding[] {

@@ -1,5 +1,6 @@
 import type { Finding } from "../../model.ts";
 import { carbonEquivalentT, leakCheckMonths } from "../../physics/carbon-equivalent.ts";
+import { kilogramPerPound } from "../../physics/constants.ts";
 import { annualizedLeakPercent, rollingLeakPercent } from "../../physics/leak-rate.ts";
 import {
   type ApplianceUse,
@@ -14,9 +15,12 @@ import { applicationOf } from "../application.ts";
 import type { Check } from "../check.ts";
 import { refrigerantOf } from "../circuit.ts";
 
-import { daysSinceAddition, sumsOf, weightsOf } from "../masses.ts";
+import { daysSinceAddition, pastAdditions, sumsOf, weightsOf } from "../masses.ts";
 import type { Scene } from "../scene.ts";
 import { plain } from "../words.ts";
+
+/** kg, 15 lb: the smallest full charge that a federal rule covers. Source: 40 CFR 84.106(a). */
+const smallestKg = 15 * kilogramPerPound;
 
 /** Leak rate after an addition, by the office's method, as a reminder of what the rules ask. */
 export const leakRate: Check = {
@@ -28,6 +32,8 @@ export const leakRate: Check = {
     const addedKg = inKg - outKg;
     const fullKg = scene.facts.charge_kg;
     if (addedKg <= 0) return [];
+    // a small circuit that was emptied and filled again is under no federal rule
+    if (outKg > 0 && fullKg !== undefined && fullKg < smallestKg) return [];
     if (fullKg === undefined) return outKg > 0 ? [] : [unknown("the full charge of the circuit")];
     return rated(scene, addedKg, fullKg);
   },
@@ -52,7 +58,7 @@ function addedOnly(scene: Scene): boolean {
 
 /** All additions of the last 365 days, today's among them. */
 function lastYearKg(scene: Scene, todayKg: number): number {
-  const earlier = weightsOf(scene).filter(
+  const earlier = [...weightsOf(scene), ...pastAdditions(scene)].filter(
     (one) => one.action === "charged" && (one.daysAgo ?? 366) > 0 && (one.daysAgo ?? 366) <= 365,
   );
   return earlier.reduce((sum, one) => sum + one.kg, todayKg);
@@ -107,7 +113,7 @@ function ruleFor(scene: Scene, fullKg: number): Rule {
     return { basis, source: `${basis}(a)`, applies };
   }
   return {
-    basis: "40 CFR 82 and 84",
+    basis: "40 CFR 82/84",
     source: "regime not chosen by the office",
     applies: undefined,
   };

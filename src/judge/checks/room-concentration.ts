@@ -51,7 +51,7 @@ function limitOf(refrigerant: Refrigerant, scene: Scene): Limit {
   const half = institutional.test(scene.site.occupancy ?? scene.site.use ?? "");
   return {
     kgM3: facts.limitKgM3 * (half ? institutionalShare : 1),
-    basis: scene.site.rules === "iso_en" ? "ISO 817" : "ASHRAE 15 and 34",
+    basis: scene.site.rules === "iso_en" ? "ISO 817" : "ASHRAE 15/34",
     words: half ? "limit, halved for this occupancy," : "limit",
   };
 }
@@ -90,7 +90,7 @@ function unknown(missing: string): Finding {
     says: `The smallest room can't be held against its limit without ${missing}`,
     brief: `room check needs ${missing}`,
     values: {},
-    basis: "ASHRAE 15 and 34",
+    basis: "ASHRAE 15/34",
     missing,
   };
 }

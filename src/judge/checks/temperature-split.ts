@@ -4,7 +4,10 @@ import { type Air, airOf } from "../air.ts";
 import { applicationOf, isHeating } from "../application.ts";
 import { splitBand, splitToleranceK, type Verdict, verdictOf } from "../bands.ts";
 import type { Check } from "../check.ts";
+import { clauseOf } from "../clause.ts";
 import { type Figures, figuresOf } from "../figures.ts";
+import { numberOf } from "../pick.ts";
+import type { Scene } from "../scene.ts";
 
 /**
  * Air split over the indoor coil: against the target for the return's wet bulb, else against what
@@ -16,13 +19,24 @@ export const temperatureSplit: Check = {
   judge: (scene) => {
     const air = airOf(scene);
     const { returnCel, supplyCel } = air;
-    if (returnCel === undefined || supplyCel === undefined) return [];
-    const heating = supplyCel > returnCel;
-    const splitK = Math.abs(returnCel - supplyCel);
+    const both = returnCel !== undefined && supplyCel !== undefined;
+    const splitK = both ? Math.abs(returnCel - supplyCel) : saidSplit(scene);
+    if (splitK === undefined) return [];
+    const heating = both && supplyCel > returnCel;
     const judged = !heating && !isHeating(scene) && applicationOf(scene) === "comfort";
     return [finding(splitK, judged ? verdictFor(splitK, air) : undefined, figuresOf(scene))];
   },
 };
+
+/** The split as the technician worked it out. */
+function saidSplit(scene: Scene): number | undefined {
+  const said = scene.readings.findLast(
+    (one) =>
+      one.quantity === "temperature_difference" &&
+      /\b(split|delta.?t|td)\b|across the (coil|evap)/.test(clauseOf(scene, one)),
+  );
+  return said === undefined ? undefined : numberOf(said);
+}
 
 interface SplitVerdict {
   readonly verdict: Verdict;
@@ -68,7 +82,7 @@ function finding(splitK: number, judged: SplitVerdict | undefined, figures: Figu
       temperature_split_K: splitK,
       ...(judged?.targetK === undefined ? {} : { target_split_K: judged.targetK }),
     },
-    basis: judged?.targetK === undefined ? "common practice" : "target by wet bulb",
+    basis: judged?.targetK === undefined ? "common practice" : "wet bulb target",
     source:
       "target: California Title 24 RA3.2 (from memory); 14 to 25 F common practice, no source; for ducted single-speed units only",
     signs: verdict === undefined ? [] : [`split:${verdict}`],
