@@ -9,7 +9,7 @@ import type { Step } from "./step.ts";
 import { steps } from "./steps/list.ts";
 import { whereFits } from "./where.ts";
 
-/** How many are named. */
+/** How many are named, the proof of the leading fault apart. */
 const named = 3;
 /** Minutes that a unit of danger weighs. Common practice, no source. */
 const minutesPerDanger = 1;
@@ -64,17 +64,19 @@ export function nextChecks(
   const ranked = [...proofs, ...general]
     .filter((one) => one.gain >= worthAsking || one.ofLeader)
     .sort((a, b) => compare(a, b, sure));
-  return withProof(distinct(ranked), proofs)
-    .slice(0, named)
-    .map(({ check, why, minutes }) => ({ check, why, minutes }));
+  return withProof(distinct(ranked).slice(0, named), proofs).map(({ check, why, minutes }) => ({
+    check,
+    why,
+    minutes,
+  }));
 }
 
-/** The leading fault's first proof is among those named, the last of them if no earlier. */
+/** The leading fault's first proof is among those named, after them if no earlier. */
 function withProof(ranked: readonly Step[], proofs: readonly Candidate[]): readonly Step[] {
   const proof = proofs.find((one) => one.ofLeader)?.step;
-  if (proof === undefined || ranked.slice(0, named).includes(proof)) return ranked;
-  const others = ranked.filter((one) => one !== proof && !sameLook(one, proof));
-  return [...others.slice(0, named - 1), proof];
+  if (proof === undefined || ranked.some((one) => one === proof || sameLook(one, proof)))
+    return ranked;
+  return [...ranked, proof];
 }
 
 function isSure(first: number, second: number): boolean {
