@@ -1,0 +1,156 @@
+import type { ObservationName } from "../../vocabulary.ts";
+import { isStrongBreak } from "../gather.ts";
+import { type Item, itemKind } from "../item.ts";
+import type { Note, Rule } from "../note.ts";
+import { signIndex } from "../signs.ts";
+import { role } from "../word.ts";
+import { observationPatterns } from "../words/observations.ts";
+
+/** One element of a pattern: a sign's number, or a word. */
+type Element = number | string;
+
+interface Pattern {
+  readonly name: ObservationName;
+  readonly wants: readonly Element[];
+  readonly bars: readonly Element[];
+  readonly ordered: boolean;
+}
+
+function element(text: string): Element {
+  return text.startsWith("=") ? text.slice(1) : signIndex(text);
+}
+
+function parse(name: ObservationName, text: string): Pattern {
+  const parts = text.split(" ");
+  const wants = parts.filter((part) => part !== "<" && !part.startsWith("!")).map(element);
+  const bars = parts.filter((part) => part.startsWith("!")).map((part) => element(part.slice(1)));
+  return { name, wants, bars: bars.filter((bar) => bar !== -1), ordered: parts[0] === "<" };
+}
+
+/** Patterns by their first element; those with a sign that does not exist are none. */
+const bySign = new Map<Element, Pattern[]>();
+for (const [name, ...patterns] of observationPatterns)
+  for (const text of patterns) {
+    const pattern = parse(name, text);
+    const [first] = pattern.wants;
+    if (first === undefined || pattern.wants.includes(-1)) continue;
+    const list = bySign.get(first) ?? [];
+    list.push(pattern);
+    bySign.set(first, list);
+  }
+
+const FAR = 8;
+
+function holds(item: Item | undefined, wanted: Element): boolean {
+  if (item === undefined) return false;
+  return typeof wanted === "string" ? item.text === wanted : item.signs?.includes(wanted) === true;
+}
+
+interface Clause {
+  readonly items: readonly Item[];
+  readonly from: number;
+  readonly to: number;
+}
+
+/** Where the wanted element stands nearest to `at` in the clause; never on an item already used. */
+function find(clause: Clause, wanted: Element, at: number, used: readonly number[]): number {
+  for (let far = 0; far <= FAR; far++) {
+    for (const i of far === 0 ? [at] : [at + far, at - far]) {
+      if (i < clause.from || i >= clause.to || used.includes(i)) continue;
+      if (holds(clause.items[i], wanted)) return i;
+    }
+  }
+  return -1;
+}
+
+function match(clause: Clause, pattern: Pattern, at: number): number[] | undefined {
+  const used = [at];
+  for (const wanted of pattern.wants.slice(1)) {
+    const found = find(clause, wanted, at, used);
+    if (found < 0) return undefined;
+    if (pattern.ordered && found < (used[used.length - 1] ?? 0)) return undefined;
+    used.push(found);
+  }
+  const low = Math.min(...used) - 3;
+  const high = Math.max(...used) + 3;
+  for (const bar of pattern.bars)
+    for (let i = Math.max(clause.from, low); i < Math.min(clause.to, high + 1); i++) if (holds(clause.items[i], bar)) return undefined;
+  return used.sort((a, b) => a - b);
+}
+
+/** "not", "no" shortly before or inside what was matched, where the pattern has none itself. */
+function denied(clause: Clause, used: readonly number[]): boolean {
+  const first = used[0] ?? 0;
+  const last = used[used.length - 1] ?? first;
+  for (let i = Math.max(clause.from, first - 2); i < last; i++) {
+    const item = clause.items[i];
+    if (item === undefined || used.includes(i)) continue;
+    if (item.kind === itemKind.sign && i < first) continue;
+    if ((item.roles & role.not) !== 0 && item.signs === undefined) return true;
+  }
+  return false;
+}
+
+function subjectOf(note: Note, used: readonly number[]): string | undefined {
+  const last = used[used.length - 1] ?? 0;
+  let found: string | undefined;
+  for (let i = 0; i <= Math.min(note.items.length - 1, last + 3); i++) {
+    const item = note.items[i];
+    if (item?.subject !== undefined && item.subject !== "" && (item.roles & role.clock) === 0) found = item.subject;
+  }
+  return found;
+}
+
+function earlier(clause: Clause): boolean {
+  for (let i = clause.from; i < clause.to; i++) if (((clause.items[i]?.roles ?? 0) & role.earlier) !== 0) return true;
+  return false;
+}
+
+function say(note: Note, clause: Clause, pattern: Pattern, used: readonly number[]): void {
+  const first = note.items[used[0] ?? 0];
+  const last = note.items[used[used.length - 1] ?? 0];
+  if (first === undefined || last === undefined) return;
+  const subject = subjectOf(note, used);
+  const negative = denied(clause, used);
+  const statement = {
+    kind: "observation" as const,
+    observation: pattern.name,
+    ...(subject === undefined ? {} : { subject }),
+    ...(negative ? { denied: true as const } : {}),
+    ...(earlier(clause) ? { earlier: true as const } : {}),
+    said: note.text.slice(first.from, last.to),
+    spans: [[first.from, last.to]] as const,
+    rule: observations.name,
+  };
+  if (!note.statements.some((other) => other.kind === "observation" && other.observation === pattern.name && other.subject === subject)) note.statements.push(statement);
+}
+
+function inClause(note: Note, clause: Clause): void {
+  for (let i = clause.from; i < clause.to; i++) {
+    const item = note.items[i];
+    if (item === undefined) continue;
+    for (const sign of item.signs ?? []) for (const pattern of bySign.get(sign) ?? []) tryPattern(note, clause, pattern, i);
+    if (item.kind !== itemKind.number) for (const pattern of bySign.get(item.text) ?? []) tryPattern(note, clause, pattern, i);
+  }
+}
+
+function tryPattern(note: Note, clause: Clause, pattern: Pattern, i: number): void {
+  const used = match(clause, pattern, i);
+  if (used !== undefined) say(note, clause, pattern, used);
+}
+
+/** "hums and trips", "coil matted", "oil stain at the flare": what was noticed, by name. */
+export const observations: Rule = {
+  name: "<thing> <state>",
+  apply: (note) => {
+    const { items } = note;
+    if (note.plain.trimEnd().endsWith("?") || note.statements.some((one) => one.kind === "open_job" || one.kind === "undo")) return;
+    let from = 0;
+    for (let i = 0; i <= items.length; i++) {
+      const item = items[i];
+      if (item !== undefined && !isStrongBreak(item) && item.text !== "but" && item.text !== ",") continue;
+      inClause(note, { items, from, to: i });
+      from = i + 1;
+    }
+  },
+};
