@@ -3,6 +3,7 @@ import { equipmentOf } from "../record/case.ts";
 import { clocksOf } from "../record/clocks.ts";
 import { readEntries } from "../record/entries-table.ts";
 import type { Entry } from "../record/entry.ts";
+import { fileOf } from "../record/gaps.ts";
 import { gripsOf, type PersonGrip } from "../record/grips.ts";
 import { foldJob } from "../record/job.ts";
 import { type Registry, readRegistry } from "../record/registry.ts";
@@ -95,6 +96,7 @@ function refold(memory: Memory, number: number): void {
     const shown = { time_zone: zoneFor(memory, job), names: namesOf(memory) };
     memory.jobs.set(number, {
       ...job,
+      file: fileOf(job, equipment),
       clocks: clocks.map((clock) => ({ ...clock, text: clockText(clock, job, shown) })),
     });
   }

@@ -1,0 +1,87 @@
+import { done, measured, observed, type Proof } from "./claim.ts";
+
+/** Proofs that several claims share. */
+
+export const pressureTest: Proof = {
+  gap: "pressure test",
+  cost: 2,
+  held: (ledger) =>
+    done(ledger).some(
+      ({ action }) => action.action === "nitrogen_in" || action.circuit === "nitrogen",
+    ) && measured(ledger, "pressure").some(({ at }) => at === undefined),
+};
+
+/** A vacuum that was isolated and read again. */
+export const vacuumHold: Proof = {
+  gap: "vacuum hold",
+  cost: 2,
+  held: (ledger) => {
+    const values = measured(ledger, "vacuum");
+    return (
+      values.length >= 2 ||
+      values.some(({ after_s, series }) => after_s !== undefined || series !== undefined)
+    );
+  },
+};
+
+export const chargedWeight: Proof = {
+  gap: "weight charged",
+  cost: 3,
+  held: (ledger) => measured(ledger, "mass").some(({ action }) => action === "charged"),
+};
+
+export const recoveredWeight: Proof = {
+  gap: "weight recovered",
+  cost: 3,
+  held: (ledger) => measured(ledger, "mass").some(({ action }) => action === "recovered"),
+};
+
+const isCylinder = /\b(?:cylinder|bottle|tank)s?\b/i;
+
+export const cylinder: Proof = {
+  gap: "cylinder number",
+  cost: 3,
+  held: (ledger) =>
+    ledger.said.some(
+      ({ statement }) =>
+        (statement.kind === "note" &&
+          isCylinder.test(statement.about) &&
+          /\d/.test(statement.said)) ||
+        (statement.kind === "action" && isCylinder.test(statement.what ?? "")),
+    ),
+};
+
+/** Of a three-phase motor three; taken after the repair, running. */
+export const runningAmps: Proof = {
+  gap: "running amps",
+  cost: 2,
+  held: (ledger, since) =>
+    measured(ledger, "current", since).some(
+      ({ state, stat }) => state !== "start" && stat !== "peak",
+    ),
+};
+
+export const runningVolts: Proof = {
+  gap: "running volts",
+  cost: 1,
+  held: (ledger, since) =>
+    measured(ledger, "voltage", since).some(({ value }) => typeof value === "number" && value > 90),
+};
+
+/** Pressures and line temperatures, or superheat said, after the repair. */
+export const settledSet: Proof = {
+  gap: "settled pressures and superheat",
+  cost: 1,
+  held: (ledger, since) =>
+    measured(ledger, "superheat", since).length > 0 ||
+    (measured(ledger, "pressure", since).some(({ at }) => at === "suction") &&
+      measured(ledger, "temperature", since).some(({ at }) => at === "suction")),
+};
+
+export const leakPlace: Proof = {
+  gap: "where it leaked, or what found no leak",
+  cost: 3,
+  held: (ledger) =>
+    observed(ledger, "leak_found", "no_leak_found", "oil_stain") ||
+    done(ledger).some(({ action }) => action.action === "brazed" || action.action === "repaired"),
+};
