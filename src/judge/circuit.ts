@@ -11,6 +11,7 @@ import { given } from "./given.ts";
 import { isBound, numberOf } from "./pick.ts";
 import type { Scene } from "./scene.ts";
 import { isAtRest, isNitrogen } from "./standing.ts";
+import { areTogether, latestPair } from "./together.ts";
 
 /** One running refrigerant circuit as it was last read; pressures absolute. */
 export interface Circuit {
@@ -22,6 +23,8 @@ export interface Circuit {
   /** at the liquid line where it was read there, else at the discharge */
   readonly highPa?: number;
   readonly highPlace?: "liquid" | "discharge";
+  /** suction and high pressure that were read together */
+  readonly lift?: { readonly suctionPa: number; readonly highPa: number };
   readonly liquidCel?: number;
   readonly dischargeCel?: number;
   /** dew point at the suction pressure, or the gauge's own reading of it */
@@ -56,7 +59,18 @@ export function refrigerantOf(scene: Scene): Refrigerant | undefined {
 const circuitSubject = /circuit|compressor|system|stage|unit/;
 
 /** The circuits that the readings speak of; one, "system", where no circuit is named. */
-export function circuitsOf(scene: Scene): Circuit[] {
+export function circuitsOf(scene: Scene): readonly Circuit[] {
+  const known = circuitsByScene.get(scene);
+  if (known !== undefined) return known;
+  const circuits = circuitsIn(scene);
+  circuitsByScene.set(scene, circuits);
+  return circuits;
+}
+
+/** Eight checks ask for the same circuits: worked out once a scene, and gone with it. */
+const circuitsByScene = new WeakMap<Scene, readonly Circuit[]>();
+
+function circuitsIn(scene: Scene): Circuit[] {
   const gas = scene.readings.filter((one) => isGas(one) && !isBound(one) && isRunning(scene, one));
   const named = [...new Set(gas.flatMap((one) => one.subject ?? []))].filter((one) =>
     circuitSubject.test(one),
@@ -94,16 +108,17 @@ function isGas(reading: Reading): boolean {
 function circuitFrom(about: string, gas: readonly Reading[], scene: Scene): Circuit {
   const ambientPa = ambientPaAt(scene);
   const refrigerant = refrigerantOf(scene);
-  const pressure = (at: Place) => {
-    const reading = last(gas, "pressure", at);
-    return reading === undefined ? undefined : absolutePaOf(reading, ambientPa);
-  };
+  const suction = last(gas, "pressure", "suction");
+  const liquid = last(gas, "pressure", "liquid");
+  const high = liquid ?? last(gas, "pressure", "discharge");
+  const suctionPa = paOf(suction, ambientPa);
+  const highPa = paOf(high, ambientPa);
   const cel = (...at: Place[]) => numberAt(lastAt(gas, "temperature", at));
-  const suctionPa = pressure("suction");
-  const liquidPa = pressure("liquid");
-  const highPa = liquidPa ?? pressure("discharge");
-  const highPlace =
-    highPa === undefined ? undefined : liquidPa === undefined ? "discharge" : "liquid";
+  /** a line's temperature, unless work was done between it and the pressure it goes with */
+  const beside = (pressure: Reading | undefined, line: Reading | undefined) =>
+    pressure === undefined || line === undefined || areTogether(scene, pressure, line)
+      ? numberAt(line)
+      : undefined;
   return {
     about,
     ambientPa,
@@ -111,10 +126,11 @@ function circuitFrom(about: string, gas: readonly Reading[], scene: Scene): Circ
       refrigerant,
       suctionPa,
       highPa,
-      highPlace,
-      suctionCel: numberAt(suctionLine(gas, scene)),
-      liquidCel: numberAt(liquidLine(gas, scene)),
-      dischargeCel: cel("discharge"),
+      highPlace: high === undefined ? undefined : high === liquid ? "liquid" : "discharge",
+      lift: liftOf(gas, scene, ambientPa),
+      suctionCel: beside(suction, suctionLine(gas, scene)),
+      liquidCel: beside(high, liquidLine(gas, scene)),
+      dischargeCel: beside(high, last(gas, "temperature", "discharge")),
       evaporatingCel: saturation(refrigerant, "dew", suctionPa) ?? cel("suction_saturation"),
       bubbleCel: saturation(refrigerant, "bubble", highPa) ?? cel("discharge_saturation"),
       dewCel: saturation(refrigerant, "dew", highPa) ?? cel("discharge_saturation"),
@@ -122,6 +138,27 @@ function circuitFrom(about: string, gas: readonly Reading[], scene: Scene): Circ
       saidSubcoolingK: numberAt(gas.findLast((one) => one.quantity === "subcooling")),
     }),
   };
+}
+
+/** Both pressures as they were read together; of several sets the latest whole one. */
+function liftOf(
+  gas: readonly Reading[],
+  scene: Scene,
+  ambientPa: number,
+): Circuit["lift"] | undefined {
+  const pressures = gas.filter((one) => one.quantity === "pressure");
+  const pair = latestPair(
+    scene,
+    pressures.filter((one) => one.at === "suction"),
+    pressures.filter((one) => one.at === "liquid" || one.at === "discharge"),
+  );
+  const suctionPa = paOf(pair?.[0], ambientPa);
+  const highPa = paOf(pair?.[1], ambientPa);
+  return suctionPa === undefined || highPa === undefined ? undefined : { suctionPa, highPa };
+}
+
+function paOf(reading: Reading | undefined, ambientPa: number): number | undefined {
+  return reading === undefined ? undefined : absolutePaOf(reading, ambientPa);
 }
 
 function saturation(

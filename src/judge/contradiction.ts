@@ -23,10 +23,10 @@ export function contradictionsOf(circuit: Circuit, scene: Scene): Contradiction[
 }
 
 function linesAgainstSaturation(circuit: Circuit, figures: Figures): Contradiction[] {
-  const { suctionPa, highPa, evaporatingCel, bubbleCel, dewCel } = circuit;
+  const { lift, evaporatingCel, bubbleCel, dewCel } = circuit;
   const { suctionCel, liquidCel, dischargeCel } = circuit;
   const found: Contradiction[] = [];
-  if (suctionPa !== undefined && highPa !== undefined && suctionPa > highPa * 1.02)
+  if (lift !== undefined && lift.suctionPa > lift.highPa * 1.02)
     found.push({
       side: "low",
       says: "The suction reads above the head: the hoses look swapped, or the reversing valve has changed over",

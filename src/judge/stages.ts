@@ -34,6 +34,11 @@ export function stagesOf(notes: readonly CaseNote[]): Stages {
   };
 }
 
+/** Something was done to the machine in this note. */
+export function changesMachine(note: CaseNote): boolean {
+  return cutIn(note) !== undefined;
+}
+
 /** Where in the note's words the machine was first changed. */
 function cutIn(note: CaseNote): number | undefined {
   const deeds = note.statements.filter(isRepair).map(placeOf);

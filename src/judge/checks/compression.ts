@@ -12,6 +12,7 @@ import { told } from "./told.ts";
 export const compression: Check = {
   name: "compression",
   signs: [
+    "ratio:flat",
     "ratio:low",
     "ratio:usual",
     "ratio:high",
@@ -27,18 +28,22 @@ export const compression: Check = {
   ],
 };
 
+/** Hardly any lift at all, as where it runs backward. Common practice, no source. */
+const flat = 1.3;
+
 const words = {
+  flat: "no lift to speak of, it turns backward or pumps nothing",
   low: "low, hardly any work is done on the gas",
   usual: "usual",
   high: "high, the compressor works hard for what it moves",
 } as const;
 
 function finding(circuit: Circuit, scene: Scene): Finding[] {
-  const { highPa, suctionPa, about } = circuit;
-  if (highPa === undefined || suctionPa === undefined) return [];
-  const ratio = compressionRatio(highPa, suctionPa);
+  const { lift, about } = circuit;
+  if (lift === undefined) return [];
+  const ratio = compressionRatio(lift.highPa, lift.suctionPa);
   if (ratio === undefined) return [];
-  const verdict = verdictOf(ratio, ratioBand[applicationOf(scene)]);
+  const verdict = ratio < flat ? "flat" : verdictOf(ratio, ratioBand[applicationOf(scene)]);
   return [
     {
       about,

@@ -17,6 +17,7 @@ export const soundGas: Fault["shows"] = {
   "head:high": 0.03,
   "ratio:usual": 0.985,
   "ratio:low": 0.005,
+  "ratio:flat": 0.0015,
   "discharge:usual": 0.985,
   "discharge:hot": 0.008,
   "at_rest:matches": 0.985,

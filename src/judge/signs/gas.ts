@@ -13,7 +13,7 @@ export const gasSigns: readonly SignGroup[] = [
   group("subcooling", { none: 0.05, usual: 0.89, high: 0.06 }),
   group("suction", { low: 0.07, usual: 0.87, high: 0.06 }),
   group("head", { low: 0.07, usual: 0.87, high: 0.06 }),
-  group("ratio", { low: 0.02, usual: 0.95, high: 0.03 }),
+  group("ratio", { flat: 0.008, low: 0.02, usual: 0.945, high: 0.027 }),
   group("discharge", { hot: 0.04, usual: 0.93, wet: 0.03 }),
   group("at_rest", { above: 0.02, matches: 0.96, below: 0.02 }),
   group("physics", { contradicts: 0.04, agrees: 0.96 }),
