@@ -1,9 +1,11 @@
-import { z } from "zod";
+import { alertRow, boardRow } from "./bot/board.ts";
+import { cautionedOf, note } from "./bot/cautioned.ts";
 import { dueClocks, startOf } from "./bot/due-clocks.ts";
 import { planDelete, planEdit } from "./bot/file-change.ts";
 import { type Plan, planNote } from "./bot/file-note.ts";
 import { judgeJob, lastJudgement } from "./bot/judge-job.ts";
 import { learn, type Memory, relearn, remember } from "./bot/memory.ts";
+import { mendingRows } from "./bot/mend.ts";
 import { readNote } from "./bot/read-note.ts";
 import { releaseDraft, releasedBy } from "./bot/release.ts";
 import { replyInput, type Worked } from "./bot/reply-input.ts";
@@ -17,9 +19,10 @@ import {
   moveCursor,
   nextMessage,
 } from "./record/inbox.ts";
-import { answersTo, findOut, type OutboxRow, type Outgoing, putOut } from "./record/outbox.ts";
+import { answersTo, findOut, type OutboxRow, putOut } from "./record/outbox.ts";
 import { type Store, storeProblem, transact } from "./record/store.ts";
 import { fileKey, putWords } from "./record/words-table.ts";
+import { dangerGiven } from "./show/danger.ts";
 import { replyTo } from "./show/reply.ts";
 
 /** A bot at work on a store. `salt` gives fresh random text for each thing that is hashed. */
@@ -144,11 +147,16 @@ function workOne(bot: Bot, message: Message): WorkResult {
     was,
     before,
     now,
-    cautioned: cautionedBy(bot, message, plan.job),
+    cautioned: cautionedOf(memory, message, plan.job),
   };
   const input = replyInput(memory, worked);
   const text = replyTo(input);
-  if (text !== undefined) putOut(store, replyRow(bot, worked, text));
+  if (text !== undefined) answer(bot, worked, { text, caution: dangerGiven(input) });
+  for (const row of mendingRows(store, message, input)) putOut(store, row);
+  const alert = alertRow(memory, message, { was, job });
+  if (alert !== undefined) putOut(store, alert);
+  const board = boardRow(memory, store, message.at);
+  if (board !== undefined) putOut(store, board);
   markMessage(store, message, {
     state: plan.problem === undefined ? "done" : "waiting",
     job: plan.job ?? null,
@@ -187,49 +195,35 @@ function planFor(bot: Bot, message: Message): Plan {
   };
 }
 
-function replyRow(bot: Bot, worked: Worked, text: string): Outgoing {
-  const { message, plan, now } = worked;
+/** Puts the reply in the outbox; to an edit or a deletion it is an edit of the reply before it. */
+function answer(
+  bot: Bot,
+  worked: Worked,
+  said: { readonly text: string; readonly caution: string | undefined },
+): void {
+  const { message, plan } = worked;
   const changed = message.edits ?? message.deletes;
   const earlier = changed === undefined ? undefined : `reply:${message.platform}:${changed}:0`;
   const mends = earlier !== undefined && findOut(bot.store, earlier) !== undefined;
-  const cautions = now?.cautions.map(({ id }) => id) ?? [];
-  return {
+  const detail = {
+    job: plan.job,
+    person: message.person,
+    day: message.at.slice(0, 10),
+    caution: said.caution,
+  };
+  note(bot.memory.cautioned, detail);
+  putOut(bot.store, {
     id: `reply:${message.platform}:${message.id}:0`,
     platform: message.platform,
     channel: message.channel,
     ...(message.thread === undefined ? {} : { thread: message.thread }),
     kind: "reply",
     answers: message.id,
-    text,
+    text: said.text,
     files: [],
     ...(mends ? { edits: earlier } : {}),
-    detail: JSON.stringify({
-      job: plan.job,
-      person: message.person,
-      day: message.at.slice(0, 10),
-      cautions,
-    }),
-  };
-}
-
-const detailSchema = z.object({
-  job: z.number().optional(),
-  person: z.string().optional(),
-  day: z.string().optional(),
-  cautions: z.array(z.string()).optional(),
-});
-
-/** Cautions that this person was already given on this job today. */
-function cautionedBy(bot: Bot, message: Message, job: number | undefined): readonly string[] {
-  if (job === undefined) return [];
-  const day = message.at.slice(0, 10);
-  const messages = new Set(bot.memory.entries.get(job)?.map((entry) => entry.message));
-  return [...messages]
-    .flatMap((id) => answersTo(bot.store, message.platform, id))
-    .flatMap((row) => {
-      const detail = detailSchema.parse(JSON.parse(row.detail ?? "{}"));
-      return detail.person === message.person && detail.day === day ? (detail.cautions ?? []) : [];
-    });
+    detail: JSON.stringify(detail),
+  });
 }
 
 /** Asks for what clocks that came due by `now` (ISO) wait for; each asks once. */

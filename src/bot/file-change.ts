@@ -1,21 +1,12 @@
-import type { Message, Understood } from "../model.ts";
+import type { Message } from "../model.ts";
 import { findMessage } from "../record/inbox.ts";
 import { openingFrom, opensJob } from "../record/opening.ts";
 import type { Store } from "../record/store.ts";
 import { type Plan, planNote } from "./file-note.ts";
-import { draftFor, noteFacts } from "./filing.ts";
+import { draftFor, noteFacts, nothingRead } from "./filing.ts";
 import type { Memory } from "./memory.ts";
 import { readNote } from "./read-note.ts";
 import { worldOf } from "./world.ts";
-
-const nothingRead: Understood = {
-  readings: [],
-  statements: [],
-  unread: [],
-  unread_spans: [],
-  ask: [],
-  skipped: [],
-};
 
 /** A message was removed: what it said no longer stands, in every job that it was filed on. */
 export function planDelete(memory: Memory, message: Message, original: string): Plan {

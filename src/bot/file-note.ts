@@ -1,10 +1,10 @@
-import type { Message, Span, Statement, Understood } from "../model.ts";
+import type { Message, Statement, Understood } from "../model.ts";
 import type { Draft } from "../record/entries-table.ts";
 import type { InboxRow } from "../record/inbox.ts";
 import { openingFrom, opensJob } from "../record/opening.ts";
 import type { Route } from "../record/route.ts";
 import { answerFacts } from "./confirm.ts";
-import { draftFor, isWork, noteFacts } from "./filing.ts";
+import { draftFor, isWork, noteFacts, nothingRead } from "./filing.ts";
 import { locate, locateWords } from "./locate.ts";
 import type { Memory } from "./memory.ts";
 import { readNote } from "./read-note.ts";
@@ -99,35 +99,40 @@ interface Part {
   readonly understood: Understood;
 }
 
-/** "done at the daycare, heading to the chapel": each status goes to the job that it names. */
+/** "done at the daycare, heading to the chapel": each status goes to the job that its words name. */
 function splitByJob(
   memory: Memory,
   message: Message,
   read: { readonly understood: Understood; readonly found: Extract<Route, { kind: "job" }> },
 ): { readonly here: Understood; readonly elsewhere: readonly Part[] } {
   const { understood, found } = read;
-  const owner = (statement: Statement): number => {
-    if (statement.kind !== "status" || statement.where === undefined) return found.job;
-    const named = locateWords(memory, message, { words: statement.where, job: found.job });
+  const owners = understood.statements.map((statement) => {
+    if (statement.kind !== "status") return found.job;
+    const words = statement.where ?? wordsAround(statement, understood.statements, message.text);
+    const named = locateWords(memory, message, { words, job: found.job });
     return named?.kind === "job" ? named.job : found.job;
-  };
-  const owners = understood.statements.map(owner);
+  });
   const others = [...new Set(owners)].filter((job) => job !== found.job);
   const keep = (job: number): readonly Statement[] =>
     understood.statements.filter((_, index) => owners[index] === job);
-  const nothing: readonly Span[] = [];
   return {
     here: { ...understood, statements: keep(found.job) },
     elsewhere: others.map((job) => ({
       job,
-      understood: {
-        readings: [],
-        statements: keep(job),
-        unread: [],
-        unread_spans: nothing,
-        ask: [],
-        skipped: [],
-      },
+      understood: { ...nothingRead, statements: keep(job) },
     })),
   };
+}
+
+/** A status with the words after it, up to where the next one starts. */
+function wordsAround(statement: Statement, all: readonly Statement[], text: string): string {
+  const start = statement.spans[0]?.[0] ?? 0;
+  const starts = all
+    .filter(({ kind }) => kind === "status")
+    .map(({ spans }) => spans[0]?.[0] ?? 0)
+    .filter((other) => other > start);
+  const from = all.some((other) => other.kind === "status" && (other.spans[0]?.[0] ?? 0) < start)
+    ? start
+    : 0;
+  return text.slice(from, Math.min(text.length, ...starts));
 }

@@ -5,6 +5,16 @@ import type { Facts, NoteFacts, Opening, Replaces } from "../record/entry.ts";
 import { isCurrent } from "../record/readings.ts";
 import type { Memory } from "./memory.ts";
 
+/** What a message leaves that says nothing. */
+export const nothingRead: Understood = {
+  readings: [],
+  statements: [],
+  unread: [],
+  unread_spans: [],
+  ask: [],
+  skipped: [],
+};
+
 /** An entry to append, written for a message. */
 export function draftFor(message: Message, job: number, facts: Facts): Draft {
   const { at, person, platform, id, channel, thread, text } = message;

@@ -11,6 +11,7 @@ import { readSettings, type Settings } from "../record/settings.ts";
 import type { Store } from "../record/store.ts";
 import { clockText } from "../show/clock-words.ts";
 import { zoneOf } from "../show/local-time.ts";
+import { readCautioned } from "./cautioned.ts";
 import { namesOf } from "./people.ts";
 
 /** Everything derived from the store that work needs again and again; the store can always make it anew. */
@@ -23,6 +24,8 @@ export interface Memory {
   readonly clocks: Map<number, readonly RunningClock[]>;
   readonly judged: Map<number, Judgement>;
   readonly roles: Map<string, Role>;
+  /** cautions given, by person, job and day */
+  readonly cautioned: Map<string, readonly string[]>;
   registry: Registry;
   settings: Settings;
 }
@@ -38,6 +41,7 @@ export function remember(store: Store): Memory {
     clocks: new Map(),
     judged: new Map(),
     roles: new Map(),
+    cautioned: readCautioned(store),
     registry: readRegistry(store),
     settings: readSettings(store),
   };
@@ -62,6 +66,7 @@ export function relearn(memory: Memory, store: Store): void {
   replace(memory.grips, fresh.grips);
   replace(memory.clocks, fresh.clocks);
   replace(memory.roles, fresh.roles);
+  replace(memory.cautioned, fresh.cautioned);
   memory.judged.clear();
   memory.registry = fresh.registry;
   memory.settings = fresh.settings;

@@ -10,7 +10,7 @@ export interface Outgoing {
   readonly platform: string;
   readonly channel: string;
   readonly thread?: string;
-  readonly kind: "reply" | "board" | "clock" | "operator";
+  readonly kind: "reply" | "board" | "clock" | "alert" | "operator";
   /** the message that it answers */
   readonly answers?: string;
   readonly text: string;
@@ -47,7 +47,7 @@ const rowSchema = z.object({
   platform: z.string(),
   channel: z.string(),
   thread: optional,
-  kind: z.enum(["reply", "board", "clock", "operator"]),
+  kind: z.enum(["reply", "board", "clock", "alert", "operator"]),
   answers: optional,
   text: z.string(),
   files: z.string(),
@@ -128,6 +128,25 @@ export function saidOf(store: Store, kind: Outgoing["kind"]): readonly OutboxRow
   return sql(store, `SELECT ${columns} FROM outbox WHERE kind = ? ORDER BY seq`)
     .all(kind)
     .map(toRow);
+}
+
+/** How many rows of a kind went to a channel, and the newest. */
+export function saidIn(
+  store: Store,
+  where: Pick<Outgoing, "kind" | "platform" | "channel">,
+): { readonly count: number; readonly last?: OutboxRow } {
+  const { kind, platform, channel } = where;
+  const rows = sql(
+    store,
+    `SELECT ${columns} FROM outbox WHERE platform = ? AND channel = ? AND kind = ? ORDER BY seq DESC LIMIT 1`,
+  ).all(platform, channel, kind);
+  const count = sql(
+    store,
+    "SELECT count(*) FROM outbox WHERE platform = ? AND channel = ? AND kind = ?",
+  ).pluck();
+  const [row] = rows;
+  const number = z.number().parse(count.get(platform, channel, kind));
+  return row === undefined ? { count: number } : { count: number, last: toRow(row) };
 }
 
 export function findOut(store: Store, id: string): OutboxRow | undefined {

@@ -87,6 +87,7 @@ CREATE TABLE outbox (
 ) STRICT;
 CREATE INDEX outbox_waiting ON outbox (platform, channel, seq) WHERE state <> 'sent';
 CREATE INDEX outbox_seq ON outbox (seq);
+CREATE INDEX outbox_kinds ON outbox (kind, platform, channel, seq);
 CREATE INDEX outbox_answers ON outbox (platform, answers);
 
 CREATE TABLE cursor (

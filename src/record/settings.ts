@@ -8,6 +8,7 @@ export interface Settings {
   readonly units: UnitHabit;
   /** where the dispatcher's board is posted */
   readonly board_channel?: string;
+  readonly board_platform?: string;
 }
 
 const row = z.array(z.object({ name: z.string(), value: z.string() }));
@@ -17,10 +18,12 @@ export function readSettings(store: Store): Settings {
   const values = new Map(rows.map(({ name, value }) => [name, value]));
   const zone = values.get("time_zone");
   const board = values.get("board_channel");
+  const platform = values.get("board_platform");
   return {
     units: values.get("units") === "si" ? "si" : "us",
     ...(zone === undefined ? {} : { time_zone: zone }),
     ...(board === undefined ? {} : { board_channel: board }),
+    ...(platform === undefined ? {} : { board_platform: platform }),
   };
 }
 
