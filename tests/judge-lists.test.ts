@@ -57,6 +57,15 @@ describe("the lists of judging", () => {
     expect(bare.sort()).toEqual(["no_fault", "other"]);
   });
 
+  it("leave each fault a step that no earlier look can use up", () => {
+    const used = faults.filter(
+      (one) =>
+        one.proof.length > 0 &&
+        one.proof.every((step) => step.fills.some((group) => signGroups.has(group))),
+    );
+    expect(used.map((one) => one.fault)).toEqual([]);
+  });
+
   it("put an observation in one group at most", () => {
     const placed = [...signGroups.values()]
       .filter((one) => one.remarks === true)

@@ -5,7 +5,7 @@ import type { Fault } from "./fault.ts";
 import { faults, sideOf } from "./faults/list.ts";
 import type { Scene } from "./scene.ts";
 import { likelihoodRatio } from "./shown.ts";
-import { whereFits } from "./where.ts";
+import { whereIn } from "./where.ts";
 
 /** Odds beyond which a sign is named for or against a fault. */
 const worthNaming = 1.5;
@@ -15,21 +15,24 @@ const worthNaming = 1.5;
  * strongest against; probabilities sum to 1 over every fault that is possible on this machine.
  */
 export function diagnose(evidence: readonly Evidence[], scene: Scene): Suspect[] {
-  const possible = faults.filter((one) => whereFits(one.where, scene));
+  const fits = whereIn(scene);
+  const possible = faults.filter((one) => fits(one.where));
+  const says = saysBySign(evidence);
+  const signs = [...says.keys()];
   const looked = sideLookedAt(scene);
   const weighed = possible.map((fault) => {
     const elsewhere =
       looked !== undefined && sideOf(fault) !== undefined && sideOf(fault) !== looked;
     const prior = fault.common * (elsewhere ? otherSide : 1);
-    return { fault, odds: prior * oddsOf(fault, evidence) };
+    return { fault, odds: prior * oddsOf(fault, signs) };
   });
   const total = weighed.reduce((sum, one) => sum + one.odds, 0);
   return weighed
     .map(({ fault, odds }) => ({
       fault: fault.fault,
       probability: odds / total,
-      for: naming(fault, evidence, (ratio) => ratio > worthNaming),
-      against: naming(fault, evidence, (ratio) => ratio < 1 / worthNaming),
+      for: naming(fault, says, (ratio) => ratio > worthNaming),
+      against: naming(fault, says, (ratio) => ratio < 1 / worthNaming),
     }))
     .sort((a, b) => b.probability - a.probability);
 }
@@ -73,9 +76,9 @@ function sideLookedAt(scene: Scene): "electrical" | "gas" | undefined {
 const evidenceWeight = 1.25;
 
 /** How far the evidence moves a fault's odds. */
-function oddsOf(fault: Fault, evidence: readonly Evidence[]): number {
+function oddsOf(fault: Fault, signs: readonly string[]): number {
   const groups = new Map<string, { most: number; least: number }>();
-  for (const { sign } of evidence) {
+  for (const sign of signs) {
     const ratio = likelihoodRatio(fault, sign);
     const had = groups.get(groupOf(sign)) ?? { most: 1, least: 1 };
     groups.set(groupOf(sign), {
@@ -91,11 +94,20 @@ function oddsOf(fault: Fault, evidence: readonly Evidence[]): number {
 
 function naming(
   fault: Fault,
-  evidence: readonly Evidence[],
+  says: ReadonlyMap<string, ReadonlySet<string>>,
   counts: (ratio: number) => boolean,
 ): string[] {
-  const says = evidence
-    .filter(({ sign }) => counts(likelihoodRatio(fault, sign)))
-    .map((one) => one.says);
-  return [...new Set(says)];
+  const named = [...says].filter(([sign]) => counts(likelihoodRatio(fault, sign)));
+  return [...new Set(named.flatMap(([, words]) => [...words]))];
+}
+
+/** What was said for each sign, each sentence once. */
+function saysBySign(evidence: readonly Evidence[]): ReadonlyMap<string, ReadonlySet<string>> {
+  const says = new Map<string, Set<string>>();
+  for (const one of evidence) {
+    const words = says.get(one.sign);
+    if (words === undefined) says.set(one.sign, new Set([one.says]));
+    else words.add(one.says);
+  }
+  return says;
 }

@@ -7,7 +7,7 @@ import type { Scene } from "./scene.ts";
 import { outcomesOf } from "./shown.ts";
 import type { Step } from "./step.ts";
 import { steps } from "./steps/list.ts";
-import { whereFits } from "./where.ts";
+import { whereIn } from "./where.ts";
 
 /** How many are named, the proof of the leading fault apart. */
 const named = 3;
@@ -45,8 +45,8 @@ export function nextChecks(
   scene: Scene,
 ): NextCheck[] {
   const known = new Set(evidence.map((one) => groupOf(one.sign)));
-  const open = (step: Step) =>
-    whereFits(step.where, scene) && !step.fills.some((group) => known.has(group));
+  const fits = whereIn(scene);
+  const open = (step: Step) => fits(step.where) && !step.fills.some((group) => known.has(group));
   const leader = diagnosis[0];
   const general = steps
     .filter(open)

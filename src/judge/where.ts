@@ -2,17 +2,19 @@ import type { Scene } from "./scene.ts";
 import { isNitrogen } from "./standing.ts";
 import type { Where } from "./step.ts";
 
-/** Whether a fault or step can apply; what is not known allows it. */
-export function whereFits(where: Where | undefined, scene: Scene): boolean {
-  if (where === undefined) return true;
+/** Tells for a scene whether a fault or step can apply there; what is not known allows it. */
+export function whereIn(scene: Scene): (where: Where | undefined) => boolean {
   const { facts } = scene;
-  const fits =
-    allows(where.drive, facts.drive) &&
-    allows(where.phases, facts.phases) &&
-    allows(where.mode, facts.mode) &&
-    allows(where.metering, facts.metering);
-  if (where.state === "running" && isUnderTest(scene)) return false;
-  return fits && (where.side !== "gas" || isGasSide(scene));
+  const underTest = isUnderTest(scene);
+  const gasSide = isGasSide(scene);
+  return (where) =>
+    where === undefined ||
+    (allows(where.drive, facts.drive) &&
+      allows(where.phases, facts.phases) &&
+      allows(where.mode, facts.mode) &&
+      allows(where.metering, facts.metering) &&
+      !(where.state === "running" && underTest) &&
+      (where.side !== "gas" || gasSide));
 }
 
 /** The circuit was read under vacuum or nitrogen and no running pressure was. */

@@ -35,7 +35,7 @@ export const connectionLoose: Fault = {
       why: "Lock out and prove it dead, then every lug from breaker to terminal: tug, look for brown, torque to the label. Before that a voltage drop over each joint under load finds the one that is hot",
       minutes: 12,
       danger: 1,
-      fills: ["joint", "tightened"],
+      fills: ["tightened"],
     },
   ],
   source: "common practice, no source",

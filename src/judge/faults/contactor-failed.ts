@@ -39,6 +39,13 @@ export const contactorFailed: Fault = {
       danger: 2,
       fills: ["contactor", "contact_look"],
     },
+    {
+      check: "contactor",
+      why: "Lock out, prove it dead, then look at the contacts: burnt, welded or stuck decides the contactor. Before a new one goes in, find why: chatter from low control volts, an insect, a load over its rating",
+      minutes: 10,
+      danger: 1,
+      fills: ["contact_cause"],
+    },
   ],
   source: "common practice, no source",
 };

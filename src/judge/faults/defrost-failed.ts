@@ -22,7 +22,7 @@ export const defrostFailed: Fault = {
       why: "Force a defrost: does the reversing valve change over, the outdoor fan stop and the coil clear? Then coil sensor ohms at its temperature, and the board or timer",
       minutes: 15,
       danger: 1,
-      fills: ["defrosting"],
+      fills: ["forced_defrost"],
     },
   ],
   source: "common practice, no source",

@@ -37,6 +37,13 @@ export const fanMotorFailed: Fault = {
       danger: 2,
       fills: ["fan", "fan_capacitor"],
     },
+    {
+      check: "fan",
+      why: "Before a new motor: spin the shaft by hand, locked out, and try a known good capacitor; then match size, speed, rotation and volts of the plate",
+      minutes: 10,
+      danger: 1,
+      fills: ["fan_match"],
+    },
   ],
   source: "common practice, no source",
 };

@@ -22,6 +22,13 @@ export const sensorFailed: Fault = {
       danger: 1,
       fills: ["sensor", "sensor_plug"],
     },
+    {
+      check: "sensor",
+      why: "Put a known good sensor or a fixed resistor of the table value on the board input: a sane reading condemns the sensor or its wire, the same wrong one the board",
+      minutes: 10,
+      danger: 1,
+      fills: ["sensor_swap"],
+    },
   ],
   source: "common practice, no source",
 };

@@ -38,7 +38,7 @@ export const supplyPhaseLost: Fault = {
       why: "Follow the lost phase upstream with the meter: disconnect, fuses or breaker in the panel, then the feeder; a phase missing at the service belongs to the utility. Both sides of every fuse and pole",
       minutes: 10,
       danger: 2,
-      fills: ["upstream", "monitor"],
+      fills: ["upstream"],
     },
   ],
   source: "circuit reasoning; common practice, no source",
