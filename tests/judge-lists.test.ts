@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { cautions } from "../src/judge/cautions/list.ts";
 import { checks } from "../src/judge/checks/list.ts";
-import { faults } from "../src/judge/faults/list.ts";
+import { faults, sideOf } from "../src/judge/faults/list.ts";
 import { signGroups } from "../src/judge/signs/list.ts";
 import { steps } from "../src/judge/steps/list.ts";
 import { faults as faultNames, observations } from "../src/vocabulary.ts";
@@ -57,10 +57,10 @@ describe("the lists of judging", () => {
     expect(bare.sort()).toEqual(["no_fault", "other"]);
   });
 
-  it("leave each fault a step that no earlier look can use up", () => {
+  it("leave each electrical fault a step that no earlier look can use up", () => {
     const used = faults.filter(
       (one) =>
-        one.proof.length > 0 &&
+        sideOf(one) === "electrical" &&
         one.proof.every((step) => step.fills.some((group) => signGroups.has(group))),
     );
     expect(used.map((one) => one.fault)).toEqual([]);
