@@ -1,4 +1,4 @@
-import type { Reading, Span, Statement } from "../model.ts";
+import type { OpenQuestion, Reading, Span, Statement } from "../model.ts";
 import type { Context } from "./context.ts";
 import type { Item } from "./item.ts";
 
@@ -20,6 +20,8 @@ export interface Note {
   readonly trace: string[];
   /** the time of day that the message gives for what it measured */
   measuredAt: string | undefined;
+  /** what `ask` leaves open */
+  open: OpenQuestion | undefined;
 }
 
 /** A way of saying something that is no measurement; each in its own file, none knows another. */

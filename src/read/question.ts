@@ -1,3 +1,4 @@
+import type { OpenQuestion } from "../model.ts";
 import type { Draft } from "./draft.ts";
 import { type Item, itemKind } from "./item.ts";
 import type { Note } from "./note.ts";
@@ -104,9 +105,30 @@ function missing(note: Note, draft: Draft): "unit" | "quantity" | "choice" | und
   return undefined;
 }
 
+function askedDraft(note: Note, draft: Draft): OpenQuestion["drafts"][number] {
+  const points = draft.points?.[0];
+  return {
+    number: draft.value,
+    figure: told(note, draft),
+    ...(draft.quantity === undefined ? {} : { quantity: draft.quantity }),
+    ...(draft.unit === undefined ? {} : { unit: draft.unit.figure }),
+    ...(points === undefined ? {} : { points }),
+    ...(draft.place === undefined ? {} : { at: draft.place }),
+    ...(draft.subject === undefined ? {} : { subject: draft.subject }),
+    ...(draft.action === undefined ? {} : { action: draft.action }),
+  };
+}
+
 /** Asks once for what cannot be known, and takes those numbers out of the readings. */
 export function question(note: Note, drafts: readonly Draft[]): void {
   const open = drafts.filter((draft) => !draft.gone && missing(note, draft) !== undefined);
+  const asked = open.filter((draft) => looksMeasured(note, draft));
+  const [first] = asked;
+  if (first !== undefined)
+    note.open = {
+      missing: missing(note, first) ?? "quantity",
+      drafts: asked.map((draft) => askedDraft(note, draft)),
+    };
   for (const draft of open) {
     const kind = missing(note, draft);
     const measured = looksMeasured(note, draft);

@@ -33,6 +33,7 @@ function begin(text: string, context: Context): Note {
     unread: [],
     trace: [],
     measuredAt: undefined,
+    open: undefined,
   };
 }
 
@@ -62,6 +63,7 @@ function finish(note: Note): Understood {
     unread_spans: unread,
     ask: note.ask,
     skipped: leftOver(spans, note.text.length),
+    ...(note.open === undefined || note.ask.length === 0 ? {} : { open: note.open }),
   };
 }
 

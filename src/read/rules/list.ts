@@ -1,16 +1,25 @@
 import type { Rule } from "../note.ts";
+import { actions } from "./action.ts";
+import { answers } from "./answer.ts";
 import { asideNumbers } from "./aside.ts";
 import { breakers } from "./breaker-and-fuse.ts";
 import { clockTimes } from "./clock-time.ts";
+import { complaints } from "./complaint.ts";
+import { confirms } from "./confirm.ts";
 import { counts } from "./count-of-things.ts";
 import { dates } from "./date.ts";
 import { faultCodes } from "./fault-code.ts";
+import { laborRule } from "./labor.ts";
 import { looseCodes } from "./loose-code.ts";
 import { nominalSizes } from "./nominal-size.ts";
+import { observations } from "./observation.ts";
+import { openJob } from "./open-job.ts";
+import { partRule } from "./part.ts";
 import { phones } from "./phone-number.ts";
 import { plans } from "./plan.ts";
 import { pointCorrections } from "./point-correction.ts";
 import { prices } from "./price.ts";
+import { questions } from "./question.ts";
 import { serials } from "./serial-or-part.ts";
 import { statusRule } from "./status.ts";
 import { undo } from "./undo.ts";
@@ -21,6 +30,9 @@ import { unitCorrections } from "./unit-correction.ts";
  * are named before codes that only look so, times before counts, sizes before plans.
  */
 export const asides: readonly Rule[] = [
+  openJob,
+  answers,
+  questions,
   unitCorrections,
   pointCorrections,
   phones,
@@ -32,6 +44,7 @@ export const asides: readonly Rule[] = [
   undo,
   statusRule,
   clockTimes,
+  laborRule,
   dates,
   nominalSizes,
   breakers,
@@ -40,4 +53,4 @@ export const asides: readonly Rule[] = [
 ];
 
 /** Ways of saying everything else, after the measurements have been read. */
-export const remarks: readonly Rule[] = [];
+export const remarks: readonly Rule[] = [observations, actions, partRule, complaints, confirms];

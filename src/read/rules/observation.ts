@@ -74,7 +74,8 @@ function match(clause: Clause, pattern: Pattern, at: number): number[] | undefin
   const low = Math.min(...used) - 3;
   const high = Math.max(...used) + 3;
   for (const bar of pattern.bars)
-    for (let i = Math.max(clause.from, low); i < Math.min(clause.to, high + 1); i++) if (holds(clause.items[i], bar)) return undefined;
+    for (let i = Math.max(clause.from, low); i < Math.min(clause.to, high + 1); i++)
+      if (holds(clause.items[i], bar)) return undefined;
   return used.sort((a, b) => a - b);
 }
 
@@ -96,13 +97,15 @@ function subjectOf(note: Note, used: readonly number[]): string | undefined {
   let found: string | undefined;
   for (let i = 0; i <= Math.min(note.items.length - 1, last + 3); i++) {
     const item = note.items[i];
-    if (item?.subject !== undefined && item.subject !== "" && (item.roles & role.clock) === 0) found = item.subject;
+    if (item?.subject !== undefined && item.subject !== "" && (item.roles & role.clock) === 0)
+      found = item.subject;
   }
   return found;
 }
 
 function earlier(clause: Clause): boolean {
-  for (let i = clause.from; i < clause.to; i++) if (((clause.items[i]?.roles ?? 0) & role.earlier) !== 0) return true;
+  for (let i = clause.from; i < clause.to; i++)
+    if (((clause.items[i]?.roles ?? 0) & role.earlier) !== 0) return true;
   return false;
 }
 
@@ -122,15 +125,25 @@ function say(note: Note, clause: Clause, pattern: Pattern, used: readonly number
     spans: [[first.from, last.to]] as const,
     rule: observations.name,
   };
-  if (!note.statements.some((other) => other.kind === "observation" && other.observation === pattern.name && other.subject === subject)) note.statements.push(statement);
+  if (
+    !note.statements.some(
+      (other) =>
+        other.kind === "observation" &&
+        other.observation === pattern.name &&
+        other.subject === subject,
+    )
+  )
+    note.statements.push(statement);
 }
 
 function inClause(note: Note, clause: Clause): void {
   for (let i = clause.from; i < clause.to; i++) {
     const item = note.items[i];
     if (item === undefined) continue;
-    for (const sign of item.signs ?? []) for (const pattern of bySign.get(sign) ?? []) tryPattern(note, clause, pattern, i);
-    if (item.kind !== itemKind.number) for (const pattern of bySign.get(item.text) ?? []) tryPattern(note, clause, pattern, i);
+    for (const sign of item.signs ?? [])
+      for (const pattern of bySign.get(sign) ?? []) tryPattern(note, clause, pattern, i);
+    if (item.kind !== itemKind.number)
+      for (const pattern of bySign.get(item.text) ?? []) tryPattern(note, clause, pattern, i);
   }
 }
 
@@ -144,11 +157,16 @@ export const observations: Rule = {
   name: "<thing> <state>",
   apply: (note) => {
     const { items } = note;
-    if (note.plain.trimEnd().endsWith("?") || note.statements.some((one) => one.kind === "open_job" || one.kind === "undo")) return;
+    if (
+      note.plain.trimEnd().endsWith("?") ||
+      note.statements.some((one) => one.kind === "open_job" || one.kind === "undo")
+    )
+      return;
     let from = 0;
     for (let i = 0; i <= items.length; i++) {
       const item = items[i];
-      if (item !== undefined && !isStrongBreak(item) && item.text !== "but" && item.text !== ",") continue;
+      if (item !== undefined && !isStrongBreak(item) && item.text !== "but" && item.text !== ",")
+        continue;
       inClause(note, { items, from, to: i });
       from = i + 1;
     }

@@ -179,21 +179,21 @@ const strength: Readonly<Record<Status, number>> = {
   on_the_way: 1,
 };
 
-/** The status that stands at the end of the message. */
-function find(note: Note): Seen | undefined {
+/** The status that stands at the end of the message; "done here, heading to the chapel" are two. */
+function find(note: Note): Seen[] {
   let best: Seen | undefined;
+  let next: Seen | undefined;
   note.items.forEach((item, i) => {
     if (item.signs === undefined || item.owner !== undefined) return;
     const status = statusOf(item);
     if (status === undefined || !isStatus(note, i, status)) return;
-    if (status === "on_the_way" && best !== undefined) {
-      if (best.status === "left_site" || best.status === "done") best = { status, at: i };
-      return;
-    }
-    if (best === undefined || strength[status] > strength[best.status]) best = { status, at: i };
+    if (status === "on_the_way" && best !== undefined && best.status !== "on_site")
+      next = { status, at: i };
+    else if (best === undefined || strength[status] > strength[best.status])
+      best = { status, at: i };
   });
-  if (best === undefined && hereFirst(note)) return { status: "on_site", at: 0 };
-  return best;
+  if (best === undefined && hereFirst(note)) return [{ status: "on_site", at: 0 }];
+  return [best, next].filter((seen) => seen !== undefined);
 }
 
 function measured(items: readonly Item[], i: number): boolean {
@@ -269,40 +269,79 @@ function heardHour(note: Note): Clock | undefined {
   return undefined;
 }
 
+/** The words behind a status that name where: "on site thornbury", "done at the daycare, leaving". */
+function whereOf(note: Note, i: number): string | undefined {
+  const { items } = note;
+  let from = i + 1;
+  while (from < items.length && whereSkip.test(textAt(items, from))) from++;
+  let to = from;
+  while (to < items.length && to < from + 4) {
+    const item = items[to];
+    if (
+      item === undefined ||
+      item.owner !== undefined ||
+      isStrongBreak(item) ||
+      item.kind === itemKind.number ||
+      item.kind === itemKind.sign ||
+      item.kind === itemKind.points
+    )
+      break;
+    if (
+      (item.roles & role.conjunction) !== 0 ||
+      statusOf(item) !== undefined ||
+      /^(?:now|here|there|soon|around|about|at|in|its|it|im|should|just|for|be|will|up|everything|all|nobody|back|to|see|thank|thanks|waiting|with|on|from|getting|going)$/.test(
+        item.text,
+      )
+    )
+      break;
+    to++;
+  }
+  const first = items[from];
+  const last = items[to - 1];
+  if (to <= from || first === undefined || last === undefined) return undefined;
+  return note.text.slice(first.from, last.to);
+}
+
+const whereSkip = /^(?:the|to|at|over|for|back|a|up|out|of|my|this|that|down)$/;
+
+function push(note: Note, seen: Seen): void {
+  const { items, context } = note;
+  const clock = heardHour(note) ?? clockNear(items, seen.at);
+  const span = clock === undefined ? lengthNear(items) : undefined;
+  let time = clock === undefined ? undefined : timeText(clock, context.at);
+  if (span?.past === true) time = ago(span.seconds, context.at);
+  const spans: [number, number][] = [];
+  const one = items[seen.at];
+  if (one !== undefined) spans.push([one.from, one.to]);
+  const where = whereOf(note, seen.at);
+  const extra =
+    clock ??
+    (span !== undefined && (span.past || seen.status === "on_the_way")
+      ? { from: span.at, end: span.at + (span.past ? 2 : 1) }
+      : undefined);
+  const from = items[extra?.from ?? -1];
+  const to = items[(extra?.end ?? 0) - 1];
+  if (extra !== undefined && from !== undefined && to !== undefined) {
+    claim(note, extra.from, extra.end);
+    spans.push([from.from, to.to]);
+  }
+  claim(note, seen.at, seen.at + 1);
+  spans.sort((a, b) => a[0] - b[0]);
+  note.statements.push({
+    kind: "status",
+    status: seen.status,
+    ...(time === undefined ? {} : { time }),
+    ...(where === undefined ? {} : { where }),
+    said: spans.map(([a, b]) => note.text.slice(a, b)).join(" "),
+    spans,
+    rule: statusRule.name,
+  });
+  note.trace.push(statusRule.name);
+}
+
 export const statusRule: Rule = {
   name: "<status> <time>",
   apply: (note) => {
-    const seen = find(note);
-    if (seen === undefined) return;
-    const { items, context } = note;
-    const clock = heardHour(note) ?? clockNear(items, seen.at);
-    const span = clock === undefined ? lengthNear(items) : undefined;
-    let time = clock === undefined ? undefined : timeText(clock, context.at);
-    if (span?.past === true) time = ago(span.seconds, context.at);
-    const spans: [number, number][] = [];
-    const one = items[seen.at];
-    if (one !== undefined) spans.push([one.from, one.to]);
-    const extra =
-      clock ??
-      (span !== undefined && (span.past || seen.status === "on_the_way")
-        ? { from: span.at, end: span.at + (span.past ? 2 : 1) }
-        : undefined);
-    const from = items[extra?.from ?? -1];
-    const to = items[(extra?.end ?? 0) - 1];
-    if (extra !== undefined && from !== undefined && to !== undefined) {
-      claim(note, extra.from, extra.end);
-      spans.push([from.from, to.to]);
-    }
-    claim(note, seen.at, seen.at + 1);
-    spans.sort((a, b) => a[0] - b[0]);
-    note.statements.push({
-      kind: "status",
-      status: seen.status,
-      ...(time === undefined ? {} : { time }),
-      said: spans.map(([a, b]) => note.text.slice(a, b)).join(" "),
-      spans,
-      rule: statusRule.name,
-    });
-    note.trace.push(statusRule.name);
+    for (const seen of find(note)) push(note, seen);
   },
 };

@@ -1,0 +1,187 @@
+import { isStrongBreak } from "../gather.ts";
+import { type Item, itemKind } from "../item.ts";
+import type { Note, Rule } from "../note.ts";
+import { signName } from "../signs.ts";
+import { role } from "../word.ts";
+import { type ActionWords, actionWords } from "../words/actions.ts";
+
+const bySign = new Map<string, ActionWords>(actionWords.map((row) => [`do:${row.action}`, row]));
+
+function actionOf(item: Item): ActionWords | undefined {
+  for (const index of item.signs ?? []) {
+    const found = bySign.get(signName(index));
+    if (found !== undefined) return found;
+  }
+  return undefined;
+}
+
+function rolesBefore(items: readonly Item[], i: number, far: number): number {
+  let roles = 0;
+  for (let at = i - 1; at >= 0 && at >= i - far; at--) {
+    const item = items[at];
+    if (
+      item === undefined ||
+      isStrongBreak(item) ||
+      item.text === "," ||
+      item.text === "but" ||
+      item.text === "and"
+    )
+      break;
+    roles |= item.roles;
+  }
+  return roles;
+}
+
+function isBreak(item: Item | undefined): boolean {
+  return (
+    item === undefined ||
+    isStrongBreak(item) ||
+    item.text === "," ||
+    (item.roles & role.conjunction) !== 0
+  );
+}
+
+function nameable(item: Item | undefined): boolean {
+  if (item === undefined || isBreak(item)) return false;
+  if (item.kind === itemKind.subject) return true;
+  return (
+    (item.kind === itemKind.word || item.kind === itemKind.label) &&
+    (item.roles & ~(role.article | role.only)) === 0 &&
+    item.label?.quantity === undefined
+  );
+}
+
+/** What it was done to: the words behind, else before, up to the next break. */
+function whatOf(note: Note, i: number): string | undefined {
+  const { items } = note;
+  let from = i + 1;
+  while (from < items.length && ((items[from]?.roles ?? 0) & role.article) !== 0) from++;
+  let to = from;
+  while (
+    to < from + 4 &&
+    nameable(items[to]) &&
+    items[to]?.signs?.some((index) => signName(index).startsWith("do:")) !== true
+  )
+    to++;
+  if (to > from) return nameOf(note, from, to);
+  let start = i - 1;
+  while (start >= 0 && ((items[start]?.roles ?? 0) & role.is) !== 0) start--;
+  let begin = start + 1;
+  while (begin > 0 && begin > start - 2 && nameable(items[begin - 1])) begin--;
+  return begin <= start ? nameOf(note, begin, start + 1) : undefined;
+}
+
+function nameOf(note: Note, from: number, to: number): string | undefined {
+  for (let i = from; i < to; i++) {
+    const { subject } = note.items[i] ?? {};
+    if (subject !== undefined && subject !== "") return subject;
+  }
+  let start = from;
+  while (start < to - 1 && ((note.items[start]?.roles ?? 0) & (role.article | role.only)) !== 0)
+    start++;
+  const first = note.items[start];
+  const last = note.items[to - 1];
+  if (first === undefined || last === undefined) return undefined;
+  const text = note.text.slice(first.from, last.to).trim().toLowerCase();
+  return text.length > 1 ? text : undefined;
+}
+
+/** "locked rotor", "charged 6 oz": words that are part of a measurement or mean another thing. */
+function meant(note: Note, i: number, row: ActionWords): boolean {
+  const { items } = note;
+  const item = items[i];
+  const next = items[i + 1];
+  if (item === undefined || item.owner === "<status> <time>") return false;
+  if (
+    row.action === "locked" &&
+    (next?.text === "rotor" ||
+      next?.text === "up" ||
+      items.some(
+        (word) => word.text === "door" || word.text === "gate" || word.text === "building",
+      ))
+  )
+    return false;
+  if (row.action === "replaced" && item.text === "changed" && next?.text === "those") return false;
+  if (row.action === "tested" && item.text === "checked" && (next?.roles ?? 0) & role.is)
+    return false;
+  if (row.action === "leads_lifted" && item.text === "lifted" && next === undefined) return false;
+  return true;
+}
+
+function say(note: Note, i: number, row: ActionWords): void {
+  const item = note.items[i];
+  if (item === undefined) return;
+  const before = rolesBefore(note.items, i, 5);
+  if ((before & role.not) !== 0) return;
+  const planned = (before & role.plan) !== 0;
+  const what = whatOf(note, i);
+  const { action, lock, bypass, leads, circuit } = row;
+  note.statements.push({
+    kind: "action",
+    action,
+    ...(what === undefined ? {} : { what }),
+    ...(planned
+      ? { planned: true as const }
+      : {
+          ...(lock === undefined ? {} : { lock }),
+          ...(bypass === undefined ? {} : { bypass }),
+          ...(leads === undefined ? {} : { leads }),
+          ...(circuit === undefined ? {} : { circuit }),
+        }),
+    said: note.text.slice(item.from, item.to),
+    spans: [[item.from, item.to]],
+    rule: actions.name,
+  });
+}
+
+/** A pressure of nitrogen in the circuit: it stands under nitrogen. */
+function nitrogen(note: Note): void {
+  const said = note.items.find(
+    (item) => item.text === "nitrogen" || item.text === "n2" || item.text === "nitro",
+  );
+  const pressure = note.readings.some(
+    (reading) =>
+      reading.quantity === "pressure" &&
+      reading.at === undefined &&
+      reading.rating === undefined &&
+      reading.earlier !== true,
+  );
+  if (
+    said === undefined ||
+    !pressure ||
+    note.statements.some((one) => one.kind === "action" && one.action === "nitrogen_in")
+  )
+    return;
+  note.statements.push({
+    kind: "action",
+    action: "nitrogen_in",
+    circuit: "nitrogen",
+    said: note.text.slice(said.from, said.to),
+    spans: [[said.from, said.to]],
+    rule: actions.name,
+  });
+}
+
+/** "locked it out", "leads off", "comp 1 replaced", "isolated at 360" */
+export const actions: Rule = {
+  name: "<what was done>",
+  apply: (note) => {
+    if (
+      note.plain.trimEnd().endsWith("?") ||
+      note.statements.some(
+        (one) => one.kind === "open_job" || one.kind === "undo" || one.kind === "question",
+      )
+    )
+      return;
+    const seen = new Set<string>();
+    note.items.forEach((item, i) => {
+      if (item.signs === undefined) return;
+      const row = actionOf(item);
+      if (row === undefined || seen.has(row.action) || !meant(note, i, row)) return;
+      if (((item.roles | rolesBefore(note.items, i, 2)) & role.earlier) !== 0) return;
+      seen.add(row.action);
+      say(note, i, row);
+    });
+    nitrogen(note);
+  },
+};

@@ -1,0 +1,99 @@
+import { isStrongBreak } from "../gather.ts";
+import { type Item, itemKind } from "../item.ts";
+import type { Note, Rule } from "../note.ts";
+import { carries, signIndex } from "../signs.ts";
+import { role } from "../word.ts";
+
+const symptoms = [signIndex("no_cool"), signIndex("no_heat")];
+const plainSymptom: ReadonlySet<string> = new Set([
+  "warm",
+  "hot",
+  "cold",
+  "stuffy",
+  "humid",
+  "out",
+  "down",
+  "freezing",
+]);
+
+interface Clause {
+  readonly items: readonly Item[];
+  readonly from: number;
+  readonly to: number;
+}
+
+/** Rooms and zones by name or number in a clause: "rooms 12, 14, 15". */
+function placesIn(note: Note, clause: Clause): string[] {
+  const places: string[] = [];
+  for (let i = clause.from; i < clause.to; i++) {
+    const item = clause.items[i];
+    if (item === undefined) continue;
+    if (
+      item.kind === itemKind.subject &&
+      (item.roles & role.clock) !== 0 &&
+      /^(?:room|rooms|rm|zone|zones|suite|floor|unit|apt|bay|hall)/.test(item.text)
+    )
+      places.push(note.text.slice(item.from, item.to));
+    else if (
+      item.kind === itemKind.number &&
+      item.unit === undefined &&
+      Number.isInteger(item.value) &&
+      places.length > 0
+    )
+      places.push(note.text.slice(item.from, item.to));
+  }
+  return places;
+}
+
+function symptomIn(note: Note, clause: Clause): string | undefined {
+  for (let i = clause.from; i < clause.to; i++) {
+    const item = clause.items[i];
+    if (item === undefined) continue;
+    if (symptoms.some((sign) => carries(item, sign)) || plainSymptom.has(item.text))
+      return note.text.slice(item.from, item.to);
+  }
+  return undefined;
+}
+
+function clauses(items: readonly Item[]): Clause[] {
+  const list: Clause[] = [];
+  let from = 0;
+  for (let i = 0; i <= items.length; i++) {
+    const item = items[i];
+    if (item !== undefined && !isStrongBreak(item) && item.text !== "but") continue;
+    list.push({ items, from, to: i });
+    from = i + 1;
+  }
+  return list;
+}
+
+/** "rooms 12, 14, 15 warm since Monday, 11 13 fine" */
+export const complaints: Rule = {
+  name: "<places> <symptom>",
+  apply: (note) => {
+    if (note.readings.length > 0 || note.plain.trimEnd().endsWith("?")) return;
+    if (note.statements.some((one) => one.kind === "open_job" || one.kind === "question")) return;
+    for (const clause of clauses(note.items)) {
+      const symptom = symptomIn(note, clause);
+      const places = placesIn(note, clause);
+      if (symptom === undefined || places.length === 0) continue;
+      const first = note.items[clause.from];
+      const last = note.items[clause.to - 1];
+      if (first === undefined || last === undefined) continue;
+      for (let i = clause.from; i < clause.to; i++) {
+        const item = note.items[i];
+        if (item !== undefined && item.owner === undefined) item.owner = complaints.name;
+      }
+      note.ask.length = 0;
+      note.statements.push({
+        kind: "complaint",
+        places,
+        symptom,
+        fine: [],
+        said: note.text.slice(first.from, last.to),
+        spans: [[first.from, last.to]],
+        rule: complaints.name,
+      });
+    }
+  },
+};

@@ -1,0 +1,71 @@
+import { itemKind } from "../item.ts";
+import type { Note, Rule } from "../note.ts";
+
+/** Where the head "new job" ends in the plain text, if the message begins with it. */
+function headEnd(plain: string): number {
+  const match = /^\s*(?:new job|new call|open job|open a job|job for|new ticket)\s*[:,-]?\s*/.exec(
+    plain,
+  );
+  return match === null ? -1 : match[0].length;
+}
+
+/** The unit's tag within the first part: "RTU-1". */
+function tagIn(
+  note: Note,
+  from: number,
+  to: number,
+): { readonly name: string; readonly from: number } | undefined {
+  const item = note.items.find(
+    (one) =>
+      one.kind === itemKind.subject &&
+      one.subject !== "" &&
+      one.from >= from &&
+      one.to <= to &&
+      /-?\d/.test(one.subject ?? ""),
+  );
+  return item?.subject === undefined ? undefined : { name: item.subject, from: item.from };
+}
+
+/** The last sentence, if it begins with a name: "Sorrel", "Dov when you can". */
+function assignedIn(text: string): { readonly name: string; readonly from: number } | undefined {
+  const at = text.lastIndexOf(". ");
+  if (at < 0) return undefined;
+  const tail = text.slice(at + 2).trim();
+  const name = /^\p{Lu}[\p{L}'-]+/u.exec(tail)?.[0];
+  return name === undefined || tail.split(" ").length > 8 ? undefined : { name, from: at };
+}
+
+/** "New job: <site> <tag>, <complaint>. <person>" */
+export const openJob: Rule = {
+  name: "new job: <site> <unit>, <complaint>. <person>",
+  apply: (note) => {
+    const head = headEnd(note.plain);
+    if (head < 0) return;
+    const { text } = note;
+    const assigned = assignedIn(text);
+    const end = assigned?.from ?? text.length;
+    const comma = text.indexOf(",", head);
+    const cut = comma < 0 || comma > end ? end : comma;
+    const tag = tagIn(note, head, cut);
+    const site = text
+      .slice(head, tag?.from ?? cut)
+      .replace(/[\s,.]+$/, "")
+      .trim();
+    const complaint = text
+      .slice(Math.min(cut + 1, end), end)
+      .replace(/[\s.]+$/, "")
+      .trim();
+    for (const item of note.items) item.owner = openJob.name;
+    const last = text.trimEnd().length;
+    note.statements.push({
+      kind: "open_job",
+      ...(site === "" ? {} : { site }),
+      ...(tag === undefined ? {} : { equipment: tag.name }),
+      ...(complaint === "" ? {} : { complaint }),
+      ...(assigned === undefined ? {} : { assigned: assigned.name }),
+      said: text.slice(0, last),
+      spans: [[0, last]],
+      rule: openJob.name,
+    });
+  },
+};

@@ -1,0 +1,224 @@
+import type { PartState } from "../../model.ts";
+import { isStrongBreak } from "../gather.ts";
+import { type Item, itemKind } from "../item.ts";
+import type { Note, Rule } from "../note.ts";
+import { role } from "../word.ts";
+import { partWords } from "../words/parts.ts";
+
+const parts = new Map<string, string>();
+for (const [words, part] of partWords) for (const word of words.split("|")) parts.set(word, part);
+
+const needs: ReadonlySet<string> = new Set([
+  "need",
+  "needs",
+  "needed",
+  "require",
+  "requires",
+  "needing",
+]);
+const fits: ReadonlySet<string> = new Set([
+  "replaced",
+  "changed",
+  "swapped",
+  "installed",
+  "fitted",
+  "change",
+  "swaped",
+  "replced",
+  "hung",
+  "replacing",
+]);
+
+interface Verb {
+  readonly state: PartState;
+  readonly at: number;
+}
+
+/** What became of parts in this clause: needed, ordered, or fitted. */
+function verbOf(items: readonly Item[], from: number, to: number): Verb | undefined {
+  for (let i = from; i < to; i++) {
+    const item = items[i];
+    if (item === undefined) continue;
+    if (needs.has(item.text) || (item.text === "going" && items[i + 1]?.text === "need"))
+      return notFirst(items, i, { state: "needed", at: i });
+    if (
+      item.text === "ordered" ||
+      item.text === "ordering" ||
+      (item.text === "on" && items[i + 1]?.text === "order") ||
+      (item.text === "order" && i === from)
+    )
+      return { state: item.text === "order" ? "needed" : "ordered", at: i };
+    if (fits.has(item.text)) return notFirst(items, i, { state: "fitted", at: i });
+    if (
+      (item.text === "put" || item.text === "dropped" || item.text === "stuck") &&
+      items.slice(i + 1, i + 4).some((word) => word.text === "new" || word.text === "in")
+    )
+      return { state: "fitted", at: i };
+    if (item.text === "put" && item.signs !== undefined && item.to - item.from > 4)
+      return { state: "fitted", at: i };
+    if (
+      item.text === "new" &&
+      items
+        .slice(i + 1, i + 5)
+        .some(
+          (word) =>
+            word.text === "in" ||
+            word.text === "installed" ||
+            word.text === "reads" ||
+            word.text === "on" ||
+            word.text === "is",
+        )
+    )
+      return { state: "fitted", at: i };
+  }
+  return undefined;
+}
+
+function notFirst(items: readonly Item[], i: number, verb: Verb): Verb | undefined {
+  for (let at = i - 1; at >= 0 && at >= i - 3; at--) {
+    const item = items[at];
+    if (item === undefined || isStrongBreak(item) || item.text === ",") break;
+    if (item.text === "should" || (item.roles & role.plan) !== 0)
+      return verb.state === "fitted" ? { ...verb, state: "needed" } : verb;
+    if ((item.roles & role.not) !== 0) return undefined;
+    if (/^(?:who|somebody|someone|they|utility|guy)$/.test(item.text)) return undefined;
+  }
+  return verb;
+}
+
+function nounAt(note: Note, i: number): string | undefined {
+  const item = note.items[i];
+  if (item === undefined || item.kind === itemKind.number) return undefined;
+  const text = note.plain.slice(item.from, item.to).replace(/'s$/, "");
+  const known = parts.get(text);
+  if (item.subject !== undefined && item.subject !== "")
+    return item.subject.startsWith("compressor")
+      ? item.subject
+      : parts.get(item.text) === undefined
+        ? undefined
+        : item.subject;
+  return known;
+}
+
+/** "part 44-1902", "88-2260": the number that goes with it. */
+function numberOf(note: Note): string | undefined {
+  for (const statement of note.statements) {
+    if (statement.kind !== "note") continue;
+    if (statement.about.startsWith("part ")) return statement.about.slice(5);
+  }
+  const code = /(?:^|\s)(\d{2,3}-[0-9A-Z]{3,6})(?=$|[\s,.])/i.exec(note.text);
+  return code?.[1];
+}
+
+function countOf(note: Note, at: number): number | undefined {
+  const { items } = note;
+  for (let i = Math.max(0, at - 3); i < Math.min(items.length, at + 6); i++) {
+    const item = items[i];
+    if (
+      item?.kind !== itemKind.number ||
+      item.unit !== undefined ||
+      !Number.isInteger(item.value) ||
+      item.value < 1 ||
+      item.value > 60
+    )
+      continue;
+    if (item.owner === undefined || item.owner === "<number> <things>") {
+      const next = items[i + 1]?.text;
+      if (i < at || next === "of" || items[i - 1]?.text === "qty") return item.value;
+    }
+  }
+  return undefined;
+}
+
+/** "2 days", "thursday": when it comes. */
+function dueOf(note: Note): string | undefined {
+  for (let i = 0; i < note.items.length; i++) {
+    const item = note.items[i];
+    if (
+      item?.kind === itemKind.number &&
+      item.unit !== undefined &&
+      (item.unit.figure === "d" || item.unit.figure === "week")
+    )
+      return note.text.slice(item.from, item.to);
+    if (
+      item !== undefined &&
+      /^(?:monday|tuesday|wednesday|thursday|friday|saturday|tomorrow)$/.test(item.text)
+    )
+      return note.text.slice(item.from, item.to);
+  }
+  return undefined;
+}
+
+function add(note: Note, part: string, verb: Verb, at: number): void {
+  const first = note.items[Math.min(at, verb.at)];
+  const last = note.items[Math.max(at, verb.at)];
+  if (first === undefined || last === undefined) return;
+  const number = numberOf(note);
+  const quantity = countOf(note, at);
+  const due = verb.state === "fitted" ? undefined : dueOf(note);
+  note.statements.push({
+    kind: "part",
+    part,
+    ...(number === undefined ? {} : { number }),
+    ...(quantity === undefined ? {} : { quantity }),
+    state: verb.state,
+    ...(due === undefined ? {} : { due }),
+    said: note.text.slice(first.from, last.to),
+    spans: [[first.from, last.to]],
+    rule: partRule.name,
+  });
+}
+
+function inClause(note: Note, from: number, to: number): boolean {
+  const verb = verbOf(note.items, from, to);
+  if (verb === undefined) return false;
+  let best: { part: string; at: number } | undefined;
+  for (let i = from; i < to; i++) {
+    const part = nounAt(note, i);
+    if (part === undefined) continue;
+    if (best === undefined || Math.abs(i - verb.at) < Math.abs(best.at - verb.at))
+      best = { part, at: i };
+  }
+  if (best !== undefined) {
+    add(note, best.part, verb, best.at);
+    return true;
+  }
+  if (verb.state === "ordered" && numberOf(note) !== undefined) {
+    add(note, "", verb, verb.at);
+    return true;
+  }
+  if (verb.state === "fitted") {
+    const before = [...Array(from).keys()].reverse().find((i) => nounAt(note, i) !== undefined);
+    const part = before === undefined ? undefined : nounAt(note, before);
+    if (
+      before !== undefined &&
+      part !== undefined &&
+      from - before < 7 &&
+      note.items.slice(from, to).some((item) => /^(?:em|them|it|all)$/.test(item.text))
+    )
+      add(note, part, verb, before);
+  }
+  return false;
+}
+
+/** "need a contactor, part 44-1902", "88-2260 ordered, 2 days", "comp 1 replaced", "new filters in" */
+export const partRule: Rule = {
+  name: "<part> needed|ordered|fitted",
+  apply: (note) => {
+    if (
+      note.plain.trimEnd().endsWith("?") ||
+      note.statements.some(
+        (one) => one.kind === "open_job" || one.kind === "question" || one.kind === "undo",
+      )
+    )
+      return;
+    let from = 0;
+    for (let i = 0; i <= note.items.length; i++) {
+      const item = note.items[i];
+      if (item !== undefined && !isStrongBreak(item) && item.text !== "," && item.text !== "but")
+        continue;
+      if (inClause(note, from, i)) from = i + 1;
+      from = i + 1;
+    }
+  },
+};

@@ -1,0 +1,80 @@
+import type { QuestionName } from "../../vocabulary.ts";
+import type { Note, Rule } from "../note.ts";
+
+/** How questions to the record begin or read, in the order in which they are tried. */
+const forms: readonly (readonly [question: QuestionName, form: RegExp, bare: RegExp])[] = [
+  ["why", /^(?:why|how come|what makes you)\b/, /^why$/],
+  [
+    "next",
+    /\b(?:what next|whats next|what's next|what now|next step|what should i (?:check|do)|what do i (?:check|do)|what to check|where do i (?:look|start))\b/,
+    /^(?:next|what next|whats next|what's next|what now)$/,
+  ],
+  [
+    "history",
+    /\b(?:history|what did (?:i|we|he|she|they) (?:do|find)|last time we were|been here before|who was here|previous visits?|past visits?|when were we|anything done here|what was done)\b/,
+    /^history$/,
+  ],
+  ["summary", /\b(?:summary|summarize|sum up|recap|wrap up for)\b/, /^(?:summary|recap)$/],
+  ["export", /\b(?:export|spreadsheet|send the day)\b/, /^export$/],
+  ["how", /^(?:how do i|how to|how should i|how do you|show me how|how)\b/, /^how$/],
+  [
+    "status",
+    /\b(?:status|where is (?:everyone|everybody)|whats open|what's open|open jobs|where are we|who is where|whos where)\b/,
+    /^(?:status|board|jobs)$/,
+  ],
+  ["help", /^(?:help|what can you do|commands)\b/, /^help$/],
+];
+
+function questionOf(plain: string): QuestionName | undefined {
+  const asked = plain.endsWith("?");
+  const text = plain.replace(/[?!.\s]+$/, "").trim();
+  for (const [question, form, bare] of forms) {
+    if (bare.test(text)) return question;
+    if (!form.test(text)) continue;
+    if (asked || question === "summary" || question === "next" || question === "export")
+      return text.length < 120 ? question : undefined;
+    if (question === "why" && text.split(" ").length <= 6) return question;
+    if (question === "how" && /^how (?:do|to|should)/.test(text)) return question;
+    if (
+      (question === "history" || question === "status" || question === "help") &&
+      text.split(" ").length <= 5
+    )
+      return question;
+  }
+  return undefined;
+}
+
+/** "why?", "what next?", "status?", "any history here?", "summary of the daycare" */
+export const questions: Rule = {
+  name: "<question>",
+  apply: (note: Note) => {
+    if (note.plain.length > 300) return;
+    const trimmed = note.plain.trim();
+    const tail = trimmed.endsWith("?") ? lastSentence(trimmed) : trimmed;
+    const question = questionOf(tail);
+    if (question === undefined) return;
+    const from = note.plain.lastIndexOf(tail);
+    const to = note.text.trimEnd().length;
+    for (const item of note.items) if (item.from >= from) item.owner = questions.name;
+    const about = note.text.slice(from, to);
+    note.statements.push({
+      kind: "question",
+      question,
+      about,
+      said: about,
+      spans: [[from, to]],
+      rule: questions.name,
+    });
+  },
+};
+
+/** "… pulls it down, what next?": the question is the last thought. */
+function lastSentence(text: string): string {
+  const cut = Math.max(
+    text.lastIndexOf(". "),
+    text.lastIndexOf(", "),
+    text.lastIndexOf("! "),
+    text.lastIndexOf("\n"),
+  );
+  return cut < 0 ? text : text.slice(cut + 1).trim();
+}

@@ -1,0 +1,46 @@
+/** Things that are ordered and fitted: how they are said, and the name that the record keeps. */
+export const partWords: readonly (readonly [words: string, part: string])[] = [
+  ["compressor|comp|compresser|compressors", "compressor"],
+  ["contactor|contactors|contactr", "contactor"],
+  [
+    "cap|capacitor|caps|run cap|start cap|capacitors|dual cap|herm cap|fan cap|run capacitor|dual run cap|start capacitor",
+    "capacitor",
+  ],
+  [
+    "board|main board|control board|inverter board|bd|circuit board|pcb|boards|controller board",
+    "board",
+  ],
+  ["filters|filter|air filters|fltrs", "filters"],
+  ["belt|belts|fan belt|blower belt", "belt"],
+  [
+    "fan motor|condenser fan motor|cond fan motor|blower motor|evap fan motor|indoor fan motor|outdoor fan motor|inducer motor|motor|motors",
+    "fan motor",
+  ],
+  ["drier|filter drier|dryer|liquid line drier|driers|filter dryer|suction drier", "filter drier"],
+  ["txv|expansion valve|tx valve|eev|exv|metering device", "expansion valve"],
+  [
+    "thermistor|sensor|thermister|sensors|thermistors|probe|transducer|pressure transducer|xducer",
+    "sensor",
+  ],
+  ["transformer|xfmr|control transformer", "transformer"],
+  ["drive|inverter|vfd|inverter drive", "drive"],
+  ["fuse|fuses", "fuse"],
+  ["relay|relays", "relay"],
+  ["pump|condensate pump|drain pump|pumps", "pump"],
+  ["solenoid|solenoid valve|solenoid coil|liquid line solenoid", "solenoid valve"],
+  ["reversing valve|rv", "reversing valve"],
+  ["schrader|schrader core|valve core|cores|core|schraders", "valve core"],
+  ["thermostat|tstat|stat", "thermostat"],
+  ["heater|crankcase heater|cch|defrost heater", "heater"],
+  ["hard start kit|hard start|start kit", "hard start kit"],
+  [
+    "pressure switch|high pressure switch|low pressure switch|hps|lps|float switch|limit switch",
+    "switch",
+  ],
+  ["wheel|blower wheel|fan blade|blade|blades", "blower wheel"],
+  ["coil|evap coil|condenser coil", "coil"],
+  ["gasket|door gasket|gaskets", "gasket"],
+  ["disconnect", "disconnect"],
+  ["bearing|bearings", "bearing"],
+  ["module|ipm|power module|transistor module|diode module", "power module"],
+];
