@@ -97,8 +97,22 @@ function sideVolts(scene: Scene, side: RegExp): number[] {
   return numbersOf(supplyVoltages(scene).filter((one) => side.test(beside(scene, one, ahead))));
 }
 
+/** "32 V gone over the left pole" */
+function isSaidOfPole(scene: Scene, reading: Reading): boolean {
+  const value = numberOf(reading) ?? controlBelowV;
+  const near = beside(scene, reading, [20, 34]);
+  return (
+    value < controlBelowV &&
+    /(?:over|across|through) (?:the |a |that )?(?:\w+ )?(?:pole|contact|points)/.test(near)
+  );
+}
+
 function contactFindings(scene: Scene): Finding[] {
-  const across = numbersOf(ofQuantity(scene.readings, "voltage").filter(isAcrossContact));
+  const across = numbersOf(
+    ofQuantity(scene.readings, "voltage").filter(
+      (one) => isAcrossContact(one) || isSaidOfPole(scene, one),
+    ),
+  );
   const line = sideVolts(scene, /line side/);
   const load = sideVolts(scene, /load side/);
   const lost = line.length > 0 && load.length > 0 ? [Math.max(...line) - Math.min(...load)] : [];

@@ -1,11 +1,13 @@
 import type { Finding, Level, Reading } from "../../model.ts";
 import { lockedRotorAAtVolts, worstCrestA } from "../../physics/locked-rotor.ts";
 import type { Check } from "../check.ts";
+import { noteOf } from "../near.ts";
 import { numberOf, numbersOf } from "../pick.ts";
 import type { Scene } from "../scene.ts";
 import { gist, plain } from "../words.ts";
 import type { MotorCurrents } from "./motor-currents.ts";
 import { compressorCurrents } from "./motor-currents.ts";
+import { startPressures } from "./start-pressures.ts";
 import { lineVolts } from "./volts.ts";
 
 /** Peak over RLA, across the line. Source: common practice, no source. */
@@ -30,6 +32,8 @@ export const startCurrent: Check = {
     "start:at_locked_unknown",
     "start:low",
     "start:above_locked",
+    "start_pressures:pressures_unequal",
+    "start_pressures:pressures_equal",
     "ramp:high",
     "ramp:limit",
   ],
@@ -60,7 +64,7 @@ function lineStart(currents: MotorCurrents, scene: Scene): Finding[] {
       basis: scene.facts.lra_A === undefined ? "common practice" : "plate LRA",
       source:
         "NEMA MG 1 12.35 and 14.30 (locked-rotor current, in proportion to voltage); durations: common practice, no source",
-      signs: verdict.sign === undefined ? [] : [verdict.sign],
+      signs: verdict.sign === undefined ? [] : [verdict.sign, ...startPressures(currents, scene)],
       ...(verdict.missing === undefined ? {} : { missing: verdict.missing }),
     },
   ];
@@ -106,7 +110,8 @@ function reachesLocked({ peakA, expectedA, rlaA }: Start): boolean {
 
 /** At locked-rotor current: for how long decides. */
 function lockedVerdict(currents: MotorCurrents, scene: Scene): Verdict {
-  if (holds(currents)) {
+  const brief = currents.start.some((one) => one.for_s !== undefined && one.for_s < heldS);
+  if (holds(currents) || (!brief && stallsThere(currents, scene))) {
     if (cameUp(currents))
       return {
         level: "watch",
@@ -119,7 +124,6 @@ function lockedVerdict(currents: MotorCurrents, scene: Scene): Verdict {
       sign: "start:held_locked",
     };
   }
-  const brief = currents.start.some((one) => one.for_s !== undefined && one.for_s < heldS);
   if (cameUp(currents) || brief)
     return {
       level: "good",
@@ -167,6 +171,18 @@ const stalling: readonly string[] = [
 
 function stalls(scene: Scene): boolean {
   return scene.seen.some((one) => stalling.includes(one.observation));
+}
+
+/** The same note tells the current and that it did not get going. */
+function stallsThere(currents: MotorCurrents, scene: Scene): boolean {
+  return currents.start.some((one) =>
+    noteOf(scene, one)?.statements.some(
+      (other) =>
+        other.kind === "observation" &&
+        other.denied !== true &&
+        stalling.includes(other.observation),
+    ),
+  );
 }
 
 /** LRA at the voltage measured, A. */
