@@ -35,6 +35,8 @@ export const bands = {
   /** below it no solid column of liquid leaves the condenser */
   emptyK: 3 * F,
   subcooling: { from: 3 * F, to: 18 * F },
+  /** thin, but a column of liquid */
+  thinK: 6 * F,
   /** condensing over outdoor air; high-efficiency coils 10 F, small old ones 30 F */
   overOutdoor: { from: 9.5 * F, to: 32 * F },
   /** return air over evaporating; 35 F at 400 cfm a ton */

@@ -10,7 +10,7 @@ import { type Figures, figuresOf } from "../figures.ts";
 import { numberOf } from "../pick.ts";
 import type { Scene } from "../scene.ts";
 
-type Outcome = "none" | "usual" | "high";
+type Outcome = "none" | "low" | "usual" | "high";
 
 /**
  * Subcooling at the bubble point, against the plate's figure where one was said, else against the
@@ -18,7 +18,7 @@ type Outcome = "none" | "usual" | "high";
  */
 export const subcooling: Check = {
   name: "subcooling",
-  signs: ["subcooling:none", "subcooling:usual", "subcooling:high"],
+  signs: ["subcooling:none", "subcooling:low", "subcooling:usual", "subcooling:high"],
   judge: (scene) =>
     circuitsOf(scene).flatMap((circuit) => {
       if (contradictionsOf(circuit, scene).some((one) => one.side === "high")) return [];
@@ -106,9 +106,9 @@ function verdictFor(kelvin: number, scene: Scene): SubcoolingVerdict {
   const from = plateK === undefined ? bands.subcooling.from : plateK - bands.plateToleranceK;
   const to = plateK === undefined ? bands.subcooling.to : plateK + bands.plateToleranceK;
   if (kelvin < from && scene.facts.receiver === true) return receiver;
-  const outcome = kelvin < from ? "none" : kelvin > to ? "high" : "usual";
+  const outcome = outcomeOf(kelvin, { from, to, thin: plateK === undefined });
   return {
-    level: outcome === "usual" ? "good" : "bad",
+    level: levels[outcome],
     outcome,
     basis: plateK === undefined ? "common practice" : "the plate's figure",
     brief: words[outcome],
@@ -119,7 +119,21 @@ function verdictFor(kelvin: number, scene: Scene): SubcoolingVerdict {
   };
 }
 
-const words = { none: "next to none", usual: "usual", high: "high" } as const;
+interface Bounds {
+  readonly from: number;
+  readonly to: number;
+  /** no plate's figure: between none and plenty lies a thin one */
+  readonly thin: boolean;
+}
+
+function outcomeOf(kelvin: number, { from, to, thin }: Bounds): Outcome {
+  if (kelvin < from) return "none";
+  if (thin && kelvin < bands.thinK) return "low";
+  return kelvin > to ? "high" : "usual";
+}
+
+const levels = { none: "bad", low: "watch", usual: "good", high: "bad" } as const;
+const words = { none: "next to none", low: "thin", usual: "usual", high: "high" } as const;
 
 const notInTest: SubcoolingVerdict = {
   level: "unknown",

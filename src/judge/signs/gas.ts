@@ -10,7 +10,7 @@ const group = (name: string, background: Readonly<Record<string, number>>): Sign
 /** What the refrigerant and air side tests show when the cause lies elsewhere. */
 export const gasSigns: readonly SignGroup[] = [
   group("superheat", { none: 0.03, low: 0.05, usual: 0.86, high: 0.06 }),
-  group("subcooling", { none: 0.05, usual: 0.89, high: 0.06 }),
+  group("subcooling", { none: 0.05, low: 0.07, usual: 0.82, high: 0.06 }),
   group("suction", { low: 0.07, usual: 0.87, high: 0.06 }),
   group("head", { low: 0.07, usual: 0.87, high: 0.06 }),
   group("ratio", { flat: 0.008, low: 0.02, usual: 0.945, high: 0.027 }),
