@@ -1,15 +1,8 @@
-import { alertRow, boardRow } from "./bot/board.ts";
-import { cautionedOf, note } from "./bot/cautioned.ts";
+import type { Bot } from "./bot/desk.ts";
 import { dueClocks, startOf } from "./bot/due-clocks.ts";
-import { planDelete, planEdit } from "./bot/file-change.ts";
-import { type Plan, planNote } from "./bot/file-note.ts";
-import { judgeJob, lastJudgement } from "./bot/judge-job.ts";
-import { learn, type Memory, relearn, remember } from "./bot/memory.ts";
-import { mendingRows } from "./bot/mend.ts";
-import { readNote } from "./bot/read-note.ts";
-import { releaseDraft, releasedBy } from "./bot/release.ts";
-import { replyInput, type Worked } from "./bot/reply-input.ts";
-import type { Clock, Judgement, Message, Understood } from "./model.ts";
+import { learn, relearn, remember } from "./bot/memory.ts";
+import { type WorkResult, workOne } from "./bot/work-one.ts";
+import type { Clock, Message } from "./model.ts";
 import { appendEntry } from "./record/entries-table.ts";
 import {
   findMessage,
@@ -19,18 +12,12 @@ import {
   moveCursor,
   nextMessage,
 } from "./record/inbox.ts";
-import { answersTo, findOut, type OutboxRow, putOut } from "./record/outbox.ts";
+import { putOut } from "./record/outbox.ts";
 import { type Store, storeProblem, transact } from "./record/store.ts";
 import { fileKey, putWords } from "./record/words-table.ts";
-import { dangerGiven } from "./show/danger.ts";
-import { replyTo } from "./show/reply.ts";
 
-/** A bot at work on a store. `salt` gives fresh random text for each thing that is hashed. */
-export interface Bot {
-  readonly store: Store;
-  readonly memory: Memory;
-  readonly salt: () => string;
-}
+export type { Bot } from "./bot/desk.ts";
+export type { WorkResult } from "./bot/work-one.ts";
 
 export function openBot(store: Store, salt: () => string): Bot {
   return { store, salt, memory: remember(store) };
@@ -74,16 +61,6 @@ function cleaned(message: Message): Message {
   return { ...message, text: message.text.replace(/\p{Surrogate}/gu, "\uFFFD") };
 }
 
-export interface WorkResult {
-  readonly message: Message;
-  readonly job: number | null;
-  readonly understood?: Understood;
-  readonly judgement?: Judgement;
-  readonly replies: readonly OutboxRow[];
-  /** why it was parked */
-  readonly error?: string;
-}
-
 /** Second transaction, once for each message that waits: entries, answers and the mark "done". */
 export function work(bot: Bot): readonly WorkResult[] {
   const results: WorkResult[] = [];
@@ -122,108 +99,6 @@ function park(bot: Bot, message: Message, error: unknown): WorkResult {
     });
   });
   return { message, job: null, replies: [], error: text };
-}
-
-function workOne(bot: Bot, message: Message): WorkResult {
-  const { store, memory } = bot;
-  const plan = planFor(bot, message);
-  const was = plan.job === undefined ? undefined : memory.jobs.get(plan.job);
-  const before = was === undefined ? undefined : lastJudgement(memory, was);
-  learn(
-    memory,
-    plan.drafts.map((draft) => appendEntry(store, draft, bot.salt())),
-  );
-  for (const row of plan.released ?? []) file(bot, row, plan.job);
-  const job = plan.job === undefined ? undefined : memory.jobs.get(plan.job);
-  const now =
-    job === undefined
-      ? undefined
-      : plan.drafts.length === 0
-        ? before
-        : judgeJob(memory, job, message.at);
-  const worked: Worked = {
-    message,
-    plan,
-    was,
-    before,
-    now,
-    cautioned: cautionedOf(memory, message, plan.job),
-  };
-  const input = replyInput(memory, worked);
-  const text = replyTo(input);
-  if (text !== undefined) answer(bot, worked, { text, caution: dangerGiven(input) });
-  for (const row of mendingRows(store, message, input)) putOut(store, row);
-  const alert = alertRow(memory, message, { was, job });
-  if (alert !== undefined) putOut(store, alert);
-  const board = boardRow(memory, store, message.at);
-  if (board !== undefined) putOut(store, board);
-  markMessage(store, message, {
-    state: plan.problem === undefined ? "done" : "waiting",
-    job: plan.job ?? null,
-  });
-  return {
-    message,
-    job: plan.job ?? null,
-    understood: plan.understood,
-    ...(now === undefined ? {} : { judgement: now }),
-    replies: answersTo(store, message.platform, message.id),
-  };
-}
-
-/** Files a message that waited, at its own time. */
-function file(bot: Bot, row: InboxRow, job: number | undefined): void {
-  if (job === undefined) return;
-  const draft = releaseDraft(bot.memory, row, job);
-  learn(bot.memory, [appendEntry(bot.store, draft, bot.salt())]);
-  markMessage(bot.store, row.message, { state: "done", job });
-}
-
-function planFor(bot: Bot, message: Message): Plan {
-  if (message.deletes !== undefined) return planDelete(bot.memory, message, message.deletes);
-  if (message.edits !== undefined) {
-    return planEdit(bot.memory, message, { store: bot.store, original: message.edits });
-  }
-  const released = releasedBy(bot, message);
-  if (released === undefined) return planNote(bot.memory, message);
-  const { job, rows } = released;
-  return {
-    understood: readNote(bot.memory, message, job),
-    job,
-    opened: false,
-    drafts: [],
-    released: rows,
-  };
-}
-
-/** Puts the reply in the outbox; to an edit or a deletion it is an edit of the reply before it. */
-function answer(
-  bot: Bot,
-  worked: Worked,
-  said: { readonly text: string; readonly caution: string | undefined },
-): void {
-  const { message, plan } = worked;
-  const changed = message.edits ?? message.deletes;
-  const earlier = changed === undefined ? undefined : `reply:${message.platform}:${changed}:0`;
-  const mends = earlier !== undefined && findOut(bot.store, earlier) !== undefined;
-  const detail = {
-    job: plan.job,
-    person: message.person,
-    day: message.at.slice(0, 10),
-    caution: said.caution,
-  };
-  note(bot.memory.cautioned, detail);
-  putOut(bot.store, {
-    id: `reply:${message.platform}:${message.id}:0`,
-    platform: message.platform,
-    channel: message.channel,
-    ...(message.thread === undefined ? {} : { thread: message.thread }),
-    kind: "reply",
-    answers: message.id,
-    text: said.text,
-    files: [],
-    ...(mends ? { edits: earlier } : {}),
-    detail: JSON.stringify(detail),
-  });
 }
 
 /** Asks for what clocks that came due by `now` (ISO) wait for; each asks once. */

@@ -8,8 +8,16 @@ import type { Memory } from "./memory.ts";
 import { readNote } from "./read-note.ts";
 import { worldOf } from "./world.ts";
 
+const tooEarly: Plan = { understood: nothingRead, opened: false, drafts: [], early: true };
+
 /** A message was removed: what it said no longer stands, in every job that it was filed on. */
-export function planDelete(memory: Memory, message: Message, original: string): Plan {
+export function planDelete(
+  memory: Memory,
+  message: Message,
+  known: { readonly store: Store; readonly original: string },
+): Plan {
+  const { store, original } = known;
+  if (findMessage(store, message.platform, original) === undefined) return tooEarly;
   const jobs = jobsOf(memory, original);
   const drafts = jobs.map((job) => draftFor(message, job, { kind: "delete", message: original }));
   const [job] = jobs;
@@ -29,12 +37,13 @@ export function planEdit(
 ): Plan {
   const { store, original } = known;
   const first = findMessage(store, message.platform, original);
+  if (first === undefined) return tooEarly;
   const [job] = jobsOf(memory, original);
   if (job === undefined) {
     // it was filed nowhere: now it may be
-    return planNote(memory, { ...message, at: first?.message.at ?? message.at });
+    return planNote(memory, { ...message, at: first.message.at });
   }
-  const read = { text: message.text, at: first?.message.at ?? message.at };
+  const read = { text: message.text, at: first.message.at };
   const understood = readNote(memory, read, job);
   const opened = memory.jobs.get(job)?.opened_by === original;
   const said = understood.statements.find((statement) => statement.kind === "open_job");

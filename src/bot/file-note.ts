@@ -22,6 +22,8 @@ export interface Plan {
   readonly problem?: Extract<Route, { kind: "ask" | "none" }>;
   /** messages that waited for this answer and are filed with it */
   readonly released?: readonly InboxRow[];
+  /** a change of a message that has not come yet */
+  readonly early?: true;
 }
 
 /** Plans what a new message adds, and to which job. */

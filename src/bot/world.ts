@@ -1,3 +1,5 @@
+import type { Job } from "../model.ts";
+import { foldJob } from "../record/job.ts";
 import type { World } from "../record/names.ts";
 import type { Routable } from "../record/route.ts";
 import { allJobs, type Memory } from "./memory.ts";
@@ -26,6 +28,14 @@ export function worldOf(memory: Memory): KnownWorld {
   };
 }
 
+/** The status that a job had at a moment, as it is known now. */
+function statusBy(memory: Memory, job: Job, instant: number): Job["status"] {
+  if (Date.parse(job.status_at) <= instant) return job.status;
+  const entries = memory.entries.get(job.job) ?? [];
+  const until = entries.filter(({ at }) => Date.parse(at) <= instant);
+  return foldJob(until)?.status ?? "open";
+}
+
 /** Jobs as routing sees them, with the tags and rooms around each. */
 export function routables(memory: Memory): readonly Routable[] {
   return allJobs(memory).map((job) => {
@@ -34,7 +44,7 @@ export function routables(memory: Memory): readonly Routable[] {
       job: job.job,
       site: job.site,
       equipment: job.equipment,
-      status: job.status,
+      statusAt: (instant: number) => statusBy(memory, job, instant),
       opened: job.opened,
       people: job.people,
       ...(job.assigned === undefined ? {} : { assigned: job.assigned }),

@@ -119,13 +119,27 @@ export function messagesIn(store: Store, state: InboxState): readonly InboxRow[]
   return rows.map((row) => toRow(store, row));
 }
 
-/** Edits and deletions of a message, oldest first. */
-export function changesOf(store: Store, message: Message): readonly InboxRow[] {
+/** Messages of a channel that were worked on already and are younger than one, oldest first. */
+export function messagesAfter(
+  store: Store,
+  message: Message,
+  withinMs: number,
+): readonly InboxRow[] {
+  const instant = Date.parse(message.at);
   const rows = sql(
     store,
-    `SELECT ${columns} WHERE inbox.platform = ? AND (edits = ? OR deletes = ?) ORDER BY instant, seq`,
-  ).all(message.platform, message.id, message.id);
+    `SELECT ${columns} WHERE inbox.platform = ? AND channel = ? AND instant > ? AND instant <= ?
+       AND state IN ('done', 'waiting') ORDER BY instant, seq`,
+  ).all(message.platform, message.channel, instant, instant + withinMs);
   return rows.map((row) => toRow(store, row));
+}
+
+/** Edits and deletions that came before their message are worked on now that it is there. */
+export function wakeChanges(store: Store, message: Message): void {
+  sql(
+    store,
+    `UPDATE inbox SET state = 'new' WHERE state = 'waiting' AND platform = ? AND (edits = ? OR deletes = ?)`,
+  ).run(message.platform, message.id, message.id);
 }
 
 /** The next message to work on. */

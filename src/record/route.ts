@@ -3,7 +3,9 @@ import { type Named, plainTag } from "./names.ts";
 
 /** What routing needs to know of a job. */
 export interface Routable
-  extends Pick<Job, "job" | "site" | "equipment" | "status" | "opened" | "people" | "assigned"> {
+  extends Pick<Job, "job" | "site" | "equipment" | "opened" | "people" | "assigned"> {
+  /** the status that it had at a moment, so that a late message finds its own time's jobs */
+  readonly statusAt: (instant: number) => Job["status"];
   /** tags and rooms that hang on the job's unit or stand at its site */
   readonly tags: readonly string[];
   readonly places: readonly string[];
@@ -76,7 +78,7 @@ function narrow(jobs: readonly Routable[], asked: Asked): readonly Routable[] {
     return kept.length > 0 ? kept : some;
   };
   let left = keep(jobs, (job) => Date.parse(job.opened) <= asked.instant);
-  left = keep(left, (job) => job.status !== "done");
+  left = keep(left, (job) => job.statusAt(asked.instant) !== "done");
   left = latestOfUnit(left);
   if (left.length === 1) return left;
   left = keep(left, (job) => job.people.includes(asked.person));

@@ -45,6 +45,7 @@ CREATE TABLE inbox (
   UNIQUE (platform, id)
 ) STRICT;
 CREATE INDEX inbox_by_state ON inbox (state, instant, seq) WHERE state <> 'done';
+CREATE INDEX inbox_by_channel ON inbox (platform, channel, instant);
 CREATE INDEX inbox_edits ON inbox (platform, edits) WHERE edits IS NOT NULL;
 CREATE INDEX inbox_deletes ON inbox (platform, deletes) WHERE deletes IS NOT NULL;
 

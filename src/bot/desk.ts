@@ -1,0 +1,9 @@
+import type { Store } from "../record/store.ts";
+import type { Memory } from "./memory.ts";
+
+/** A bot at work on a store. `salt` gives fresh random text for each thing that is hashed. */
+export interface Bot {
+  readonly store: Store;
+  readonly memory: Memory;
+  readonly salt: () => string;
+}

@@ -1,0 +1,181 @@
+import type { Job, Judgement, Message, ReplyInput, Understood } from "../model.ts";
+import type { Draft } from "../record/entries-table.ts";
+import { appendEntry } from "../record/entries-table.ts";
+import { findMessage, markMessage, messagesIn, wakeChanges } from "../record/inbox.ts";
+import { answersTo, findOut, type OutboxRow, putOut } from "../record/outbox.ts";
+import { dangerGiven } from "../show/danger.ts";
+import { replyTo } from "../show/reply.ts";
+import { alertRow, boardRow } from "./board.ts";
+import { cautionedOf, note } from "./cautioned.ts";
+import type { Bot } from "./desk.ts";
+import { planDelete, planEdit } from "./file-change.ts";
+import { type Plan, planNote } from "./file-note.ts";
+import { judgeJob, lastJudgement } from "./judge-job.ts";
+import { learn } from "./memory.ts";
+import { mendingRows } from "./mend.ts";
+import { readNote } from "./read-note.ts";
+import { releaseDraft, releasedBy } from "./release.ts";
+import { concerned, revise } from "./replan.ts";
+import { replyInput } from "./reply-input.ts";
+
+/** What became of one message, every stage's result. */
+export interface WorkResult {
+  readonly message: Message;
+  readonly job: number | null;
+  readonly understood?: Understood;
+  readonly judgement?: Judgement;
+  readonly replies: readonly OutboxRow[];
+  /** why it was parked */
+  readonly error?: string;
+}
+
+/** Works on one message, inside its transaction: route, read, append, fold, judge, answer, mark. */
+export function workOne(bot: Bot, message: Message): WorkResult {
+  const { store, memory } = bot;
+  const plan = planFor(bot, message);
+  const was = jobOf(bot, plan);
+  const before = was === undefined ? undefined : lastJudgement(memory, was);
+  append(bot, plan.drafts);
+  for (const row of plan.released ?? []) {
+    if (plan.job === undefined) continue;
+    append(bot, [releaseDraft(memory, row, plan.job)]);
+    markMessage(store, row.message, { state: "done", job: plan.job });
+  }
+  mark(bot, message, plan);
+  reviseLater(bot, message, plan);
+  const job = jobOf(bot, plan);
+  const changed = plan.drafts.length + (plan.released?.length ?? 0) > 0;
+  const now = job === undefined ? undefined : changed ? judgeJob(memory, job, message.at) : before;
+  const cautioned = cautionedOf(memory, message, plan.job);
+  say(
+    bot,
+    { message, plan, was },
+    replyInput(memory, { message, plan, was, before, now, cautioned }),
+  );
+  return {
+    message,
+    job: plan.job ?? null,
+    understood: plan.understood,
+    ...(now === undefined ? {} : { judgement: now }),
+    replies: answersTo(store, message.platform, message.id),
+  };
+}
+
+const jobOf = (bot: Bot, plan: Plan): Job | undefined =>
+  plan.job === undefined ? undefined : bot.memory.jobs.get(plan.job);
+
+function append(bot: Bot, drafts: readonly Draft[]): void {
+  for (const draft of drafts) learn(bot.memory, [appendEntry(bot.store, draft, bot.salt())]);
+}
+
+function mark(bot: Bot, message: Message, plan: Plan): void {
+  const waits = plan.problem !== undefined || plan.early === true;
+  markMessage(bot.store, message, { state: waits ? "waiting" : "done", job: plan.job ?? null });
+  const original = message.edits ?? message.deletes;
+  if (original === undefined) {
+    wakeChanges(bot.store, message);
+    return;
+  }
+  // what was rewritten or removed waits for nobody any more
+  const first = findMessage(bot.store, message.platform, original);
+  if (first?.state === "waiting") markMessage(bot.store, first.message, { state: "done" });
+}
+
+/** A late message, an edit or a new job may tell better where later or waiting ones belong. */
+function reviseLater(bot: Bot, message: Message, plan: Plan): void {
+  const { store, memory } = bot;
+  const original = message.edits ?? message.deletes;
+  const first =
+    original === undefined ? message : findMessage(store, message.platform, original)?.message;
+  if (first === undefined) return;
+  const jobs = plan.drafts.map(({ job }) => job);
+  const later = concerned(store, first, jobs);
+  const waiting = plan.opened
+    ? messagesIn(store, "waiting").filter((row) => row.message.channel === message.channel)
+    : [];
+  const rows = [...waiting.filter(({ seq }) => !later.some((row) => row.seq === seq)), ...later];
+  for (const row of rows) {
+    if (row.message.edits !== undefined || row.message.deletes !== undefined) continue;
+    if (row.message.id === message.id) continue;
+    const revision = revise(memory, row);
+    if (revision === undefined) continue;
+    append(bot, revision.drafts);
+    markMessage(store, row.message, { state: "done", job: revision.job });
+  }
+}
+
+function planFor(bot: Bot, message: Message): Plan {
+  const { store, memory } = bot;
+  if (message.deletes !== undefined) {
+    return planDelete(memory, message, { store, original: message.deletes });
+  }
+  if (message.edits !== undefined) {
+    return planEdit(memory, message, { store, original: message.edits });
+  }
+  const plan = planNote(memory, message);
+  const moves = plan.drafts.some(
+    ({ facts }) =>
+      facts.kind === "note" && facts.statements.some((statement) => statement.kind === "status"),
+  );
+  const released = moves ? undefined : releasedBy(bot, message);
+  if (released === undefined) return plan;
+  const { job, rows } = released;
+  if (plan.job === job) return { ...plan, released: rows };
+  // a bare number is no reading: it names the job
+  const understood = {
+    ...readNote(memory, message, job),
+    readings: [],
+    unread: [],
+    unread_spans: [],
+    ask: [],
+  };
+  return { understood, job, opened: false, drafts: [], released: rows };
+}
+
+/** Puts the answer, what it mends, the alert and the board in the outbox. */
+function say(
+  bot: Bot,
+  worked: { readonly message: Message; readonly plan: Plan; readonly was: Job | undefined },
+  input: ReplyInput,
+): void {
+  const { store, memory } = bot;
+  const { message, plan, was } = worked;
+  const text = replyTo(input);
+  if (text !== undefined) answer(bot, worked, { text, caution: dangerGiven(input) });
+  for (const row of mendingRows(store, message, input)) putOut(store, row);
+  const alert = alertRow(memory, message, { was, job: jobOf(bot, plan) });
+  if (alert !== undefined) putOut(store, alert);
+  const board = boardRow(memory, store, message.at);
+  if (board !== undefined) putOut(store, board);
+}
+
+/** Puts the reply in the outbox; to an edit or a deletion it is an edit of the reply before it. */
+function answer(
+  bot: Bot,
+  worked: { readonly message: Message; readonly plan: Plan },
+  said: { readonly text: string; readonly caution: string | undefined },
+): void {
+  const { message, plan } = worked;
+  const changed = message.edits ?? message.deletes;
+  const earlier = changed === undefined ? undefined : `reply:${message.platform}:${changed}:0`;
+  const mends = earlier !== undefined && findOut(bot.store, earlier) !== undefined;
+  const detail = {
+    job: plan.job,
+    person: message.person,
+    day: message.at.slice(0, 10),
+    caution: said.caution,
+  };
+  note(bot.memory.cautioned, detail);
+  putOut(bot.store, {
+    id: `reply:${message.platform}:${message.id}:0`,
+    platform: message.platform,
+    channel: message.channel,
+    ...(message.thread === undefined ? {} : { thread: message.thread }),
+    kind: "reply",
+    answers: message.id,
+    text: said.text,
+    files: [],
+    ...(mends ? { edits: earlier } : {}),
+    detail: JSON.stringify(detail),
+  });
+}
