@@ -23,8 +23,32 @@ export function pairPlaces(note: CaseNote): CaseNote {
   return { ...note, readings };
 }
 
+/** Pipes by their look, just before or after the number. */
+const pipes: readonly (readonly [words: RegExp, at: Place])[] = [
+  [/\b(?:big|large|fat|insulated|vapou?r) (?:line|pipe)\b/i, "suction"],
+  [/\b(?:small|little|skinny) (?:line|pipe)\b/i, "liquid"],
+];
+/** Letters around a number that its pipe is looked for in. */
+const near = 20;
+
+function byPipe(one: Reading, note: CaseNote): Place | undefined {
+  if (one.quantity !== "temperature" || one.at !== undefined) return undefined;
+  const text = note.text ?? "";
+  const before =
+    text
+      .slice(Math.max(0, from(one) - near), to(one))
+      .split(/[,;.]\s/)
+      .at(-1) ?? "";
+  const after = text.slice(from(one), to(one) + near).split(/[,;]|\.\s/)[0] ?? "";
+  return pipes.find(([words]) => words.test(before) || words.test(after))?.[1];
+}
+
 function placesOf(note: CaseNote): Map<Reading, Place> {
   const found = new Map<Reading, Place>();
+  for (const one of note.readings) {
+    const at = byPipe(one, note);
+    if (at !== undefined) found.set(one, at);
+  }
   const inOrder = note.readings
     .filter((one) => one.quantity === "pressure" || one.quantity === "temperature")
     .sort((a, b) => from(a) - from(b));
@@ -33,7 +57,7 @@ function placesOf(note: CaseNote): Map<Reading, Place> {
     const next = inOrder[index + 1];
     if (next === undefined || taken === index || !areJoined(one, next, note)) return;
     const [placeless, named] = one.at === undefined ? [one, next] : [next, one];
-    if (named.at === undefined) return;
+    if (named.at === undefined || found.has(placeless)) return;
     found.set(placeless, named.at);
     taken = index + 1;
   });

@@ -25,7 +25,8 @@ function isKept(one: Reading, again: ReadonlySet<string>, replaced: readonly str
 /** A weight, a vacuum, a timed reading or a hold's: one of a row, that no later one replaces. */
 function isOfTest(one: Reading): boolean {
   if (one.quantity === "mass" || one.quantity === "vacuum") return true;
-  const placeless = one.quantity === "pressure" && one.at === undefined;
+  const placeless =
+    (one.quantity === "pressure" || one.quantity === "temperature") && one.at === undefined;
   return one.after_s !== undefined || placeless;
 }
 
