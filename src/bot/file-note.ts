@@ -66,14 +66,9 @@ function planFiling(
   if (answer !== undefined) {
     return { understood, job, opened: false, drafts: [draftFor(message, job, answer)] };
   }
-  const only = understood.statements.every(({ kind }) => kind === "question" || kind === "note");
-  const asks = understood.statements.some(({ kind }) => kind === "question");
-  if (!isWork(understood, message) && only) {
-    // talk by someone with a job in hand stays out of its record
-    if (!asks && found.by === "hand" && !isRemark(understood)) {
-      return { understood, opened: false, drafts: [] };
-    }
-    if (asks || !isRemark(understood)) return { understood, job, opened: false, drafts: [] };
+  if (!isWork(understood, message)) {
+    if (isTalk(understood, found.by)) return { understood, opened: false, drafts: [] };
+    if (!isRemark(understood)) return { understood, job, opened: false, drafts: [] };
   }
   const { here, elsewhere } = splitByJob(memory, message, read);
   const drafts = [
@@ -87,9 +82,19 @@ function planFiling(
   return { understood, job: drafts[0]?.job ?? job, opened: false, drafts };
 }
 
-/** A remark with a number that was understood as something: a size, a model, a room. */
+/** A remark with numbers that were all understood as something: a size, a model, a room. */
 function isRemark(understood: Understood): boolean {
-  return understood.statements.some(({ kind }) => kind === "note");
+  return (
+    understood.unread.length === 0 &&
+    understood.statements.some(({ kind }) => kind === "note") &&
+    understood.statements.every(({ kind }) => kind === "note")
+  );
+}
+
+/** Nothing for a record and nothing asked, outside a job's thread: talk between people. */
+function isTalk(understood: Understood, by: "thread" | "name" | "hand"): boolean {
+  if (by === "thread" || understood.ask.length > 0 || isRemark(understood)) return false;
+  return understood.statements.every(({ kind }) => kind === "note" || kind === "confirm");
 }
 
 function isEmpty(understood: Understood): boolean {
