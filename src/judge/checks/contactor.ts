@@ -5,7 +5,7 @@ import { numberOf, numbersOf, ofQuantity } from "../pick.ts";
 import type { Scene } from "../scene.ts";
 import { gist, listed, plain } from "../words.ts";
 import { controlReadings } from "./control-voltage.ts";
-import { controlBelowV, isAcrossContact, supplyVoltages } from "./volts.ts";
+import { allVoltages, controlBelowV, isAcrossContact, sideOf } from "./volts.ts";
 
 /** V lost over a closed contact: the first is worth a look, the second a failed pole. Common practice, no source. */
 const contactDropV = { watch: 1, bad: 5 } as const;
@@ -85,16 +85,13 @@ function pullInFindings(scene: Scene): Finding[] {
 
 function loadSideLive(scene: Scene): boolean {
   return (
-    sideVolts(scene, /load side|\bload\b/).some((one) => one > controlBelowV) &&
+    sideVolts(scene, "load").some((one) => one > controlBelowV) &&
     /plunger out|not pulled|open contactor|keeps (?:right )?on running|still runs/.test(scene.words)
   );
 }
 
-/** Letters before a figure that name its side. */
-const ahead = [14, 0] as const;
-
-function sideVolts(scene: Scene, side: RegExp): number[] {
-  return numbersOf(supplyVoltages(scene).filter((one) => side.test(beside(scene, one, ahead))));
+function sideVolts(scene: Scene, side: "line" | "load"): number[] {
+  return numbersOf(allVoltages(scene).filter((one) => sideOf(scene, one) === side));
 }
 
 /** "32 V gone over the left pole" */
@@ -107,15 +104,22 @@ function isSaidOfPole(scene: Scene, reading: Reading): boolean {
   );
 }
 
+/** An open contactor passes nothing and is no fault. */
+function saysClosed(scene: Scene): boolean {
+  return scene.seen.some((one) => one.observation === "contactor_pulls_in");
+}
+
 function contactFindings(scene: Scene): Finding[] {
   const across = numbersOf(
     ofQuantity(scene.readings, "voltage").filter(
       (one) => isAcrossContact(one) || isSaidOfPole(scene, one),
     ),
   );
-  const line = sideVolts(scene, /line side/);
-  const load = sideVolts(scene, /load side/);
-  const lost = line.length > 0 && load.length > 0 ? [Math.max(...line) - Math.min(...load)] : [];
+  const line = sideVolts(scene, "line");
+  const load = sideVolts(scene, "load");
+  const closed = Math.max(...load) >= controlBelowV || saysClosed(scene);
+  const both = line.length > 0 && load.length > 0;
+  const lost = both && closed ? [Math.max(...line) - Math.min(...load)] : [];
   const drops = [...across, ...lost];
   if (drops.length === 0) return [];
   const drop = Math.max(...drops);

@@ -11,9 +11,40 @@ const limits = { lost: 5, low: 20, high: 30 } as const;
 /** The control circuit's voltage, 24 V class. */
 export const controlVoltage: Check = {
   name: "control_voltage",
-  signs: ["control:present", "control:low", "control:lost", "control:logic_lost"],
-  judge: (scene) => controlReadings(scene).map((one) => judgeOne(one, scene)),
+  signs: [
+    "control:present",
+    "control:low",
+    "control:lost",
+    "control:no_output",
+    "control:logic_lost",
+  ],
+  judge: (scene) => {
+    const readings = controlReadings(scene);
+    const stops = inWithoutOut(readings, scene);
+    const rest = stops === undefined ? readings : readings.filter((one) => isLogic(scene, one));
+    return [...(stops === undefined ? [] : [stops]), ...rest.map((one) => judgeOne(one, scene))];
+  },
 };
+
+/** Voltage goes in and none comes out on a call: board, safety or wire between. */
+function inWithoutOut(readings: readonly Reading[], scene: Scene): Finding | undefined {
+  const values = readings
+    .filter((one) => !isLogic(scene, one))
+    .flatMap((one) => numberOf(one) ?? []);
+  const live = values.find((one) => one >= limits.low);
+  if (live === undefined || !values.some((one) => one < limits.lost)) return;
+  return {
+    about: "control circuit",
+    check: "control_voltage",
+    level: "bad",
+    brief: "voltage in, none out",
+    says: `${plain(live)} V in and nothing out: the board's output, a safety or a wire in between`,
+    values: {},
+    basis: "common practice",
+    source: "circuit reasoning; common practice, no source",
+    signs: ["control:no_output"],
+  };
+}
 
 /** Readings of control voltage, ac. */
 export function controlReadings(scene: Scene): Reading[] {

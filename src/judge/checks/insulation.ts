@@ -95,6 +95,7 @@ function decisiveLeads(
   const low = tests[0];
   const high = tests[tests.length - 1];
   if (low === undefined || high === undefined || all === undefined) return all;
+  if (wiringAside(low, high, scene)) return high;
   const warmed =
     /heater on|warm(?:ed)? (?:it|up)|dried|dry(?:ing)?\b|hours? (?:on|later)|cleaned/.test(
       scene.words,
@@ -102,6 +103,19 @@ function decisiveLeads(
   if (warmed && high.lowestOhm > climbs * low.lowestOhm) return high;
   return all;
 }
+
+/** The lower test held wiring that the higher one had off: the lower tells of the wiring. */
+function wiringAside(low: Leads, high: Leads, scene: Scene): boolean {
+  const wordsOf = (ohm: number) =>
+    scene.notes
+      .filter((note) => note.readings.some((one) => numberOf(one) === ohm))
+      .map((note) => note.text ?? "")
+      .join(" ");
+  return off.test(wordsOf(high.lowestOhm)) && !off.test(wordsOf(low.lowestOhm));
+}
+
+const off =
+  /at the (?:pins|compressor|comp)\b|(?:leads?|wires?|cable|plug) (?:is |are )?(?:off|pulled|lifted)|lifted|unplugged/i;
 
 function leadsOf(about: string, all: readonly Reading[], scene: Scene): Leads | undefined {
   const values = all.flatMap((one) => numberOf(one) ?? (isBound(one) ? Infinity : []));

@@ -1,5 +1,5 @@
 import type { Reading } from "../../model.ts";
-import { wordsNear } from "../near.ts";
+import { beside, wordsNear } from "../near.ts";
 import { hasPoint, numberOf, numbersOf, ofQuantity } from "../pick.ts";
 import type { Scene } from "../scene.ts";
 
@@ -9,10 +9,36 @@ export const controlBelowV = 60;
 const otherThing =
   /across the ca|\bcap\b|capacitor|comm|transducer|signal|\bpair\b|bus\b|\brail|board|\bR (?:to|-) ?C\b|coil/i;
 
-/** Voltages that a supply delivers, line to line or to ground: not control, dc, drive output, parts. */
+/**
+ * Voltages that a supply delivers, line to line or to ground: not control, dc, drive output, parts.
+ * Where the line side of a contactor was read too, its load side is the contactor's matter.
+ */
 export function supplyVoltages(scene: Scene): Reading[] {
+  const all = allVoltages(scene);
+  const line = all.filter((one) => sideOf(scene, one) === "line");
+  return line.length === 0 ? all : all.filter((one) => sideOf(scene, one) !== "load");
+}
+
+/** The same, with the load side of a contactor. */
+export function allVoltages(scene: Scene): Reading[] {
   return ofQuantity(scene.readings, "voltage").filter((one) => isSupply(scene, one));
 }
+
+/** Which side of the contactor a voltage was read at, where that was said. */
+export function sideOf(scene: Scene, reading: Reading): "line" | "load" | undefined {
+  const before = beside(scene, reading, [sideAhead, 0]);
+  const after = beside(scene, reading, [0, sideAfter]).split(/[,;.]/)[0] ?? "";
+  for (const words of [before, after]) {
+    if (/load side|out of the contactor|leaving the contactor|bottom of the contactor/.test(words))
+      return "load";
+    if (/line side|into the contactor|top of the contactor|line lugs/.test(words)) return "line";
+  }
+  return;
+}
+
+/** Letters before and after a figure that name its side. */
+const sideAhead = 30;
+const sideAfter = 44;
 
 function isSupply(scene: Scene, reading: Reading): boolean {
   if (reading.kind === "dc" || numberOf(reading) === undefined) return false;

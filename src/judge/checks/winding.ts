@@ -28,13 +28,20 @@ export const winding: Check = {
     "winding:open",
     "winding:all_open",
     "winding:overload_open",
+    "winding:differs",
     "fan:winding_open",
     "fan:winding_sound",
   ],
   judge: (scene) =>
     unrepeated(
       bySubject(pairsIn(scene), "compressor").flatMap(([about, pairs]) =>
-        setsOf(scene.notes, pairs).flatMap((set) => forFan(about, judgeMotor(about, set, scene))),
+        forFan(
+          about,
+          reconciled(
+            about,
+            setsOf(scene.notes, pairs).flatMap((set) => judgeMotor(about, set, scene)),
+          ),
+        ),
       ),
     ),
 };
@@ -49,6 +56,27 @@ function judgeMotor(about: string, pairs: readonly Reading[], scene: Scene): Fin
   if (pairs.some((one) => one.over_range === true)) return [openFinding(about, pairs, scene)];
   const values = numbersOf(pairs);
   return values.length === 0 ? [] : [balanceFinding(about, pairs, values)];
+}
+
+/** Open in one place and even in another: what lies between is open, not the winding. */
+function reconciled(about: string, findings: readonly Finding[]): Finding[] {
+  const signs = findings.flatMap((one) => one.signs ?? []);
+  const open = signs.includes("winding:open") || signs.includes("winding:all_open");
+  if (!open || !signs.includes("winding:balanced")) return [...findings];
+  return [
+    ...findings.filter((one) => one.level === "good"),
+    {
+      about,
+      check: "winding",
+      level: "watch",
+      brief: "open in one place, even in another",
+      says: "Open in one place and even in another: cable, plug or a joint between the two, or the meter",
+      values: {},
+      basis: "circuit reasoning",
+      source: "circuit reasoning; common practice, no source",
+      signs: ["winding:differs"],
+    },
+  ];
 }
 
 function forFan(about: string, findings: readonly Finding[]): Finding[] {

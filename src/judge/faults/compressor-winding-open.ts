@@ -5,6 +5,7 @@ export const compressorWindingOpen: Fault = {
   says: "a compressor winding or its inner connection is open",
   common: 2.5,
   shows: {
+    "winding:differs": 0.02,
     "winding:open": 0.85,
     "winding:all_open": 0.06,
     "winding:overload_open": 0.02,

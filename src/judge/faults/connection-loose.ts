@@ -5,6 +5,8 @@ export const connectionLoose: Fault = {
   says: "a connection is loose or burnt",
   common: 3,
   shows: {
+    "winding:differs": 0.12,
+    "control:no_output": 0.02,
     "joint:burnt_connection": 0.5,
     "joint:connection_loose": 0.5,
     "supply:sags_behind_connection": 0.35,

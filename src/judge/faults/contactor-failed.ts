@@ -5,6 +5,7 @@ export const contactorFailed: Fault = {
   says: "the contactor has failed",
   common: 4,
   shows: {
+    "control:no_output": 0.02,
     "contactor:coil_open": 0.25,
     "contactor:no_pull_in": 0.3,
     "contactor:drop": 0.25,

@@ -5,6 +5,7 @@ export const controlVoltageLost: Fault = {
   says: "the control voltage is lost",
   common: 3,
   shows: {
+    "control:no_output": 0.06,
     "control:lost": 0.85,
     "control:low": 0.1,
     "control:present": 0.03,

@@ -30,6 +30,7 @@ export const electricalSigns: readonly SignGroup[] = [
       open: 0.0021,
       all_open: 0.0105,
       overload_open: 0.0105,
+      differs: 0.006,
     },
     source: ours,
   },
@@ -78,7 +79,7 @@ export const electricalSigns: readonly SignGroup[] = [
   },
   {
     group: "control",
-    background: { present: 0.951, low: 0.021, lost: 0.021, logic_lost: 0.007 },
+    background: { present: 0.951, low: 0.021, lost: 0.021, no_output: 0.008, logic_lost: 0.007 },
     source: ours,
   },
   {
