@@ -46,17 +46,29 @@ interface Held {
 /** Pressures of the test in order, each with the temperature said nearest after it in its note. */
 function holdOf(scene: Scene): Held[] {
   const ambientPa = ambientPaAt(scene);
-  return scene.notes.flatMap((note) => {
-    const pressures = note.readings.filter((one) => isHoldPressure(one));
+  return wholeNotes(scene).flatMap((readings) => {
+    const pressures = readings.filter((one) => isHoldPressure(one));
     return pressures.flatMap((one, at) => {
       const pa = absolutePaOf(one, ambientPa);
       if (pa === undefined || pa < leastTestPa) return [];
-      const pipe = temperatureFor(one, pressures[at + 1], note.readings, pressures.length === 1);
+      const pipe = temperatureFor(one, pressures[at + 1], readings, pressures.length === 1);
       const cel = pipe === undefined ? undefined : numberOf(pipe);
       const stepK = pipe === undefined ? 0 : stepOf(pipe);
       return [{ pa, stepPa: stepOf(one), stepK, ...(cel === undefined ? {} : { cel }) }];
     });
   });
+}
+
+/** Readings by message: filling in nitrogen cuts its note in two, but its pipe's temperature belongs to it. */
+function wholeNotes(scene: Scene): (readonly Reading[])[] {
+  const whole: { text: string | undefined; readings: readonly Reading[] }[] = [];
+  for (const note of scene.notes) {
+    const last = whole.at(-1);
+    if (last !== undefined && note.text !== undefined && last.text === note.text)
+      last.readings = [...last.readings, ...note.readings];
+    else whole.push({ text: note.text, readings: note.readings });
+  }
+  return whole.map((one) => one.readings);
 }
 
 function isHoldPressure(reading: Reading): boolean {
@@ -131,9 +143,7 @@ function finding(dropPa: number, provenPa: number, allowedPa: number, figures: F
     about: "system",
     check: "pressure_test",
     level: leaks ? "bad" : "good",
-    says: leaks
-      ? `${figures.gauge(dropPa)} are missing after the temperature is taken out, more than the ${figures.gauge(allowedPa)} that gauge and weather explain: a leak`
-      : `With the temperature taken out ${figures.gauge(Math.abs(dropPa))} ${dropPa < 0 ? "more" : "less"}, within the ${figures.gauge(allowedPa)} that gauge and weather explain: it holds`,
+    says: holdWords(dropPa, allowedPa, figures),
     brief: leaks ? `${figures.gauge(dropPa)} lost, a leak` : "nitrogen holds",
     values: { compensated_drop_Pa: provenPa },
     basis: "real gas law",
@@ -141,6 +151,15 @@ function finding(dropPa: number, provenPa: number, allowedPa: number, figures: F
       "nitrogen at constant volume, absolute values, compressibility fitted to Span et al. 2000; 2 psi, two gauge steps or half a percent: common practice, no source; the figure is the part that the readings' last digits prove",
     signs: [leaks ? "hold:drops" : "hold:holds"],
   };
+}
+
+function holdWords(dropPa: number, allowedPa: number, figures: Figures): string {
+  const allowed = figures.gauge(allowedPa);
+  if (dropPa > allowedPa)
+    return `${figures.gauge(dropPa)} are missing after the temperature is taken out, more than the ${allowed} that gauge and weather explain: a leak`;
+  if (dropPa < -allowedPa)
+    return `${figures.gauge(-dropPa)} more than the temperature explains, so nothing is lost; the pipe may be warmer than its clamp`;
+  return `With the temperature taken out it is within the ${allowed} that gauge and weather explain: it holds`;
 }
 
 function uncompensated(dropPa: number, figures: Figures): Finding {
