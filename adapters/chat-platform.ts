@@ -23,6 +23,12 @@ export interface Door {
   readonly isLatest: (row: OutboxRow) => boolean;
   /** a sentence for the operator: logged, and said in the operator's channel where there is one */
   readonly tell: (key: string, sentence: string) => void;
+  /** somebody removed the board: post it anew soon */
+  readonly boardGone?: () => void;
+  /** the board as it stands now */
+  readonly board?: () => string;
+  /** where the record is kept */
+  readonly storePath?: string;
   /** the connection's state, for readiness */
   readonly connected: (is: boolean) => void;
   /** the platform can't go on (revoked token): end the program with its own exit code */
@@ -98,12 +104,18 @@ export interface ChatPlatform {
   readonly operatorChannel?: string;
   /** shortest time between two edits of the board, ms */
   readonly boardEveryMs: number;
+  /** how long after an attempt a post may still be missing where `find` looks, ms; absent: 0 */
+  readonly settleMs?: number;
   /** Connects and begins to deliver; says in one line what it joined. Never rejects for a server that is away. */
   readonly start: (door: Door) => Promise<string>;
   readonly send: (part: Part, context: SendContext) => Promise<Outcome>;
   readonly find: (part: Part, since: number, context: SendContext) => Promise<Found>;
   /** Ends cleanly: after it resolves nothing is delivered any more. */
   readonly stop: () => Promise<void>;
+  /** called when all that waited was worked on and sent */
+  readonly rest?: () => void;
+  /** resolves when the person or the platform ends the chat */
+  readonly ended?: Promise<void>;
   /** Looks whether tokens and permissions are right, without sending anything. */
   readonly check: () => Promise<readonly CheckLine[]>;
 }

@@ -1,5 +1,6 @@
-import type { Platform } from "./platform.ts";
+import type { ChatKind } from "./chat-platform.ts";
+import { slack } from "./slack/main.ts";
 import { terminal } from "./terminal/main.ts";
 
 /** Every chat platform; a new one is its folder and a line here. */
-export const platforms: readonly Platform[] = [terminal];
+export const platforms: readonly ChatKind[] = [terminal, slack];

@@ -1,3 +1,4 @@
+import { plainLog } from "../serve/log.ts";
 import { serve } from "../serve.ts";
 import { terminal } from "../terminal/main.ts";
 import type { Command } from "./command.ts";
@@ -26,11 +27,22 @@ export const chatCommand: Command = {
     return withBot({ ...given, options }, io, {
       readonly: false,
       run: async (bot) => {
-        const config = { person: given.options.as, role: given.options.role };
-        const problem = await serve(bot, [{ platform: terminal, config }], { log: io.complain });
+        const { as: person, role } = given.options;
+        const made = terminal.configure(
+          { ...(person === undefined ? {} : { person }), ...(role === undefined ? {} : { role }) },
+          [],
+        );
+        if (!made.ok) {
+          for (const problem of made.problems) io.complain(problem);
+          return 2;
+        }
+        const problem = await serve(bot, {
+          platforms: [made.platform],
+          log: plainLog(io.complain),
+        });
         if (problem === undefined) return 0;
-        io.complain(problem.problem);
-        return 2;
+        io.complain(problem);
+        return 1;
       },
     });
   },

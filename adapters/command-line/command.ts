@@ -7,8 +7,8 @@ export interface Io {
   readonly complain: (text: string) => void;
 }
 
-/** 0 done, 1 some line was refused or nothing could be done, 2 wrong usage. */
-export type Exit = 0 | 1 | 2;
+/** 0 done, 1 some line was refused or nothing could be done, 2 wrong usage, 3 a chat platform refuses the token. */
+export type Exit = 0 | 1 | 2 | 3;
 
 export interface Option {
   readonly type: "string" | "boolean";

@@ -1,3 +1,4 @@
+import { backupCommand } from "./backup.ts";
 import { chatCommand } from "./chat.ts";
 import type { Command } from "./command.ts";
 import { eraseCommand } from "./erase.ts";
@@ -21,5 +22,6 @@ export const commands: readonly Command[] = [
   importCommand,
   serveCommand,
   verifyCommand,
+  backupCommand,
   eraseCommand,
 ];

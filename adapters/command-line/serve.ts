@@ -1,95 +1,88 @@
-import { readFileSync } from "node:fs";
-import { z } from "zod";
 import { relearn } from "../../src/bot/memory.ts";
+import type { Bot } from "../../src/bot.ts";
 import { writeSetting } from "../../src/record/settings.ts";
-import { platforms } from "../list.ts";
-import { type Started, serve } from "../serve.ts";
-import { type Command, textOption } from "./command.ts";
-import { unitHabit } from "./input-shapes.ts";
+import { relaxSync } from "../../src/record/store.ts";
+import { type Config, readConfig } from "../serve/config.ts";
+import { makeLog } from "../serve/log.ts";
+import { knownSecrets } from "../serve/secret.ts";
+import { serve } from "../serve.ts";
+import { type Command, type Exit, type Io, textOption } from "./command.ts";
 import { withBot } from "./open-db.ts";
-
-const timeZone = z.string().refine((zone) => {
-  try {
-    new Intl.DateTimeFormat("en", { timeZone: zone });
-    return true;
-  } catch {
-    return false;
-  }
-}, "must be an IANA time zone, like America/Chicago");
-
-const shape = z.strictObject({
-  db: z.string().min(1),
-  time_zone: timeZone.optional(),
-  units: unitHabit.optional(),
-  board_channel: z.string().min(1).optional(),
-  platforms: z.record(z.string(), z.unknown()),
-});
-type Config = z.infer<typeof shape>;
-
-function readConfig(path: string): Config | string {
-  let text: string;
-  try {
-    text = readFileSync(path, "utf8");
-  } catch {
-    return `There is no configuration ${path} that can be read.`;
-  }
-  let json: unknown;
-  try {
-    json = JSON.parse(text);
-  } catch (error) {
-    return `${path} is not JSON: ${error instanceof Error ? error.message : ""}.`;
-  }
-  const parsed = shape.safeParse(json);
-  if (parsed.success) return parsed.data;
-  const [issue] = parsed.error.issues;
-  return `${path}: "${issue?.path.join(".") ?? ""}" ${issue?.message ?? "does not fit"}.`;
-}
-
-function startedFrom(config: Config): readonly Started[] | string {
-  const started: Started[] = [];
-  for (const [name, settings] of Object.entries(config.platforms)) {
-    const platform = platforms.find((one) => one.name === name);
-    if (platform === undefined) {
-      return `There is no platform "${name}"; known: ${platforms.map((one) => one.name).join(", ")}.`;
-    }
-    started.push({ platform, config: settings });
-  }
-  return started.length > 0 ? started : 'No platform stands under "platforms".';
-}
 
 /** Runs the chat platforms of a configuration file. */
 export const serveCommand: Command = {
   name: "serve",
-  usage: "--config FILE",
+  usage: "--config FILE [--check]",
   about: "runs the configured chat platforms until it is told to stop",
-  options: { config: { type: "string", about: "the configuration, JSON" } },
+  options: {
+    config: { type: "string", about: "the configuration, JSON" },
+    check: { type: "boolean", about: "only looks whether tokens and permissions are right" },
+  },
   words: [0, 0],
   run: async (given, io) => {
     const path = textOption(given, "config");
-    const config =
-      path === undefined ? "Which configuration? Say --config FILE." : readConfig(path);
-    const started = typeof config === "string" ? config : startedFrom(config);
-    if (typeof config === "string" || typeof started === "string") {
-      io.complain(typeof config === "string" ? config : String(started));
+    if (path === undefined) {
+      io.complain("Which configuration? Say --config FILE.");
       return 2;
     }
-    const stop = new Promise<void>((resolve) => {
-      process.once("SIGTERM", () => resolve());
-      process.once("SIGINT", () => resolve());
-    });
+    const read = readConfig(path);
+    if (!read.ok) {
+      for (const problem of read.problems) io.complain(problem);
+      return 2;
+    }
+    const { config } = read;
+    // times of day are the company's, wherever the machine stands
+    if (config.time_zone !== undefined) process.env.TZ = config.time_zone;
+    if (given.options.check === true) return check(config, io);
     return withBot({ words: [], options: { db: config.db } }, io, {
       readonly: false,
-      run: async (bot) => {
-        for (const name of ["time_zone", "units", "board_channel"] as const) {
-          const value = config[name];
-          if (value !== undefined) writeSetting(bot.store, name, value);
-        }
-        relearn(bot.memory, bot.store);
-        const problem = await serve(bot, started, { log: io.complain, stop });
-        if (problem === undefined) return 0;
-        io.complain(problem.problem);
-        return 2;
-      },
+      run: (bot) => run(bot, config, io),
     });
   },
 };
+
+async function check(config: Config, io: Io): Promise<Exit> {
+  let good = true;
+  for (const platform of config.platforms) {
+    for (const { ok, says } of await platform.check()) {
+      if (!ok) good = false;
+      if (ok) io.line(says);
+      else io.complain(says);
+    }
+  }
+  return good ? 0 : 1;
+}
+
+/** A platform no longer takes the program's token: starting it again would not help. */
+const exitToken: Exit = 3;
+
+async function run(bot: Bot, config: Config, io: Io): Promise<Exit> {
+  for (const name of ["time_zone", "units", "board_channel"] as const) {
+    const value = config[name];
+    if (value !== undefined) writeSetting(bot.store, name, value);
+  }
+  relearn(bot.memory, bot.store);
+  const log = makeLog(io.complain, knownSecrets, Date.now);
+  // a platform that brings again what a power cut took allows the faster way of writing
+  if (config.platforms.every(({ name }) => name !== "terminal")) relaxSync(bot.store);
+  const stop = new Promise<void>((resolve) => {
+    process.once("SIGTERM", () => resolve());
+    process.once("SIGINT", () => resolve());
+  });
+  // whatever a library lets slip: said once, and the supervisor starts us anew
+  process.on("unhandledRejection", (error) => {
+    log.error("unhandled", {
+      why: error instanceof Error ? (error.stack ?? error.message) : String(error),
+    });
+    process.exit(1);
+  });
+  const problem = await serve(bot, {
+    platforms: config.platforms,
+    log,
+    stop,
+    ...(config.health_port === undefined ? {} : { healthPort: config.health_port }),
+  });
+  if (problem === undefined) return 0;
+  log.error("ended", { says: problem });
+  return exitToken;
+}

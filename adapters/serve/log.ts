@@ -20,3 +20,10 @@ export function makeLog(
   };
   return { info: at("info"), warn: at("warn"), error: at("error") };
 }
+
+/** For a person at a terminal: only what went wrong, in a sentence. */
+export function plainLog(complain: (line: string) => void): Log {
+  const say = (event: string, fields?: LogFields): void =>
+    complain(String(fields?.says ?? fields?.why ?? event));
+  return { info: () => {}, warn: say, error: say };
+}

@@ -1,28 +1,25 @@
-import { createInterface } from "node:readline";
+import { createInterface, type Interface } from "node:readline";
 import { z } from "zod";
-import { markOut, unsent } from "../../src/record/outbox.ts";
-import type { Host, Platform, Running } from "../platform.ts";
-import { boardFor, type Speaker, speakerFrom, translate } from "./translate.ts";
+import type { ChatKind, ChatPlatform, Door } from "../chat-platform.ts";
+import { isoWithOffset } from "../local-time.ts";
+import { problemsOf } from "../serve/problems.ts";
+import { type Speaker, speakerFrom, translate } from "./translate.ts";
 
 const name = "terminal";
 
-const configShape = z.object({
+const configShape = z.strictObject({
   person: z.string().min(1).default("you"),
   role: z.enum(["tech", "dispatcher", "office"]).default("tech"),
 });
 
 /** The chat on this terminal: one line is one message. */
-export const terminal: Platform = {
+export const terminal: ChatKind = {
   name,
-  start: async (host, config) => {
-    const parsed = configShape.safeParse(config ?? {});
-    if (!parsed.success) {
-      return {
-        problem:
-          'The terminal knows two settings: "person", a name, and "role": tech, dispatcher or office.',
-      };
-    }
-    return run(host, parsed.data);
+  configure: (raw) => {
+    const parsed = configShape.safeParse(raw ?? {});
+    return parsed.success
+      ? { ok: true, platform: terminalPlatform(parsed.data) }
+      : { ok: false, problems: problemsOf(parsed.error, ["platforms", name]) };
   },
 };
 
@@ -32,60 +29,75 @@ const welcome = (path: string): readonly string[] => [
   `/as NAME dispatcher changes who types, /board shows the open jobs, /quit ends. Kept in ${path}`,
 ];
 
-async function run(host: Host, first: Speaker): Promise<Running> {
+const print = (text: string): void => {
+  process.stdout.write(`${text}\n`);
+};
+
+function terminalPlatform(first: Speaker): ChatPlatform {
   let speaker = first;
-  let count = 0;
-  const print = (text: string): void => {
-    process.stdout.write(`${text}\n`);
-  };
-  const lines = createInterface({
-    input: process.stdin,
-    output: process.stdout,
-    terminal: process.stdin.isTTY === true,
-    prompt: "",
+  let lines: Interface | undefined;
+  let end: () => void = () => {};
+  const ended = new Promise<void>((resolve) => {
+    end = resolve;
   });
-  for (const line of welcome(host.bot.store.path)) print(line);
   const ask = (): void => {
-    if (process.stdin.isTTY !== true) return;
+    if (process.stdin.isTTY !== true || lines === undefined) return;
     lines.setPrompt(`${speaker.person}> `);
     lines.prompt();
   };
-  const hear = (text: string): void => {
-    if (text.trim() === "/quit") {
-      lines.close();
-      return;
-    }
-    if (text.trim() === "/board") print(boardFor(host.bot, host.now()));
-    else if (text.startsWith("/as ")) speaker = speakerFrom(text) ?? speaker;
-    else if (text.trim() !== "") {
-      count += 1;
-      const at = host.now();
-      host.accept({
-        message: translate({ text, at, id: `${at}-${process.pid}-${count}` }, speaker),
-      });
-      return;
-    }
-    ask();
-  };
-  lines.on("line", (text) => {
-    try {
-      hear(text);
-    } catch (error) {
-      print(error instanceof Error ? `Not kept: ${error.message}` : "Not kept.");
-    }
-  });
-  const ended = new Promise<void>((resolve) => lines.once("close", resolve));
-  ask();
-  return {
-    ended,
-    deliver: async () => {
-      for (const row of unsent(host.bot.store, name)) {
-        print(row.text);
-        for (const file of row.files) print(`  file: ${file.name}`);
-        markOut(host.bot.store, row.id, { state: "sent" });
+  const start = async (door: Door): Promise<string> => {
+    const opened = createInterface({
+      input: process.stdin,
+      output: process.stdout,
+      terminal: process.stdin.isTTY === true,
+      prompt: "",
+    });
+    lines = opened;
+    for (const line of welcome(door.storePath ?? "")) print(line);
+    let count = 0;
+    const hear = (text: string): void => {
+      if (text.trim() === "/quit") {
+        opened.close();
+        return;
+      }
+      if (text.trim() === "/board") print(door.board?.() ?? "");
+      else if (text.startsWith("/as ")) speaker = speakerFrom(text) ?? speaker;
+      else if (text.trim() !== "") {
+        count += 1;
+        const at = isoWithOffset(new Date(door.now()));
+        const id = `${at}-${process.pid}-${count}`;
+        door.deliver({ message: translate({ text, at, id }, speaker) });
+        return;
       }
       ask();
+    };
+    opened.on("line", (text) => {
+      try {
+        hear(text);
+      } catch (error) {
+        print(error instanceof Error ? `Not kept: ${error.message}` : "Not kept.");
+      }
+    });
+    opened.once("close", end);
+    door.connected(true);
+    ask();
+    return "";
+  };
+  return {
+    name,
+    longest: 1_000_000,
+    boardEveryMs: 1000,
+    start,
+    send: async (part) => {
+      if (part.kind === "text") print(part.text);
+      if (part.kind === "share") print(`  file: ${part.file?.name ?? ""}`);
+      return { kind: "sent", remote: part.key };
     },
-    stop: async () => lines.close(),
+    // what was printed before the program died may be printed once more
+    find: async () => ({ kind: "absent" }),
+    rest: ask,
+    ended,
+    stop: async () => lines?.close(),
+    check: async () => [{ ok: true, says: "Terminal: this terminal is used." }],
   };
 }

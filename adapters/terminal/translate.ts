@@ -1,7 +1,4 @@
-import { allJobs } from "../../src/bot/memory.ts";
-import type { Bot } from "../../src/bot.ts";
 import type { Message, Role } from "../../src/model.ts";
-import { boardText } from "../../src/show/board.ts";
 
 export interface Speaker {
   readonly person: string;
@@ -22,8 +19,4 @@ export function speakerFrom(text: string): Speaker | undefined {
   if (person === undefined) return undefined;
   const known = (["tech", "dispatcher", "office"] as const).find((name) => name === role);
   return { person, role: known ?? "tech" };
-}
-
-export function boardFor(bot: Bot, now: string): string {
-  return boardText(allJobs(bot.memory), now);
 }

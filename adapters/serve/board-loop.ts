@@ -1,0 +1,64 @@
+import { allJobs } from "../../src/bot/memory.ts";
+import type { Bot } from "../../src/bot.ts";
+import { putOut } from "../../src/record/outbox.ts";
+import { forgetBoards, lastBoard } from "../../src/record/sending.ts";
+import { boardText } from "../../src/show/board.ts";
+import type { ChatPlatform } from "../chat-platform.ts";
+import { isoWithOffset } from "../local-time.ts";
+
+/** Keeps one message of a channel true: the open jobs, edited in place. */
+export interface BoardLoop {
+  /** puts a new state into the outbox where it changed and the last one is out long enough */
+  readonly refresh: () => void;
+  /** the message was removed: the next refresh comes at once */
+  readonly gone: () => void;
+}
+
+/** Even an unchanged board is sent now and then, to renew its time and to notice that it was removed. */
+const atLeastEveryMs = 10 * 60_000;
+
+/** The board as it stands. */
+export function boardNow(bot: Bot, nowMs: number): string {
+  return boardText(allJobs(bot.memory), isoWithOffset(new Date(nowMs)));
+}
+
+export function boardLoop(
+  bot: Bot,
+  platform: ChatPlatform & { readonly boardChannel: string },
+  now: () => number,
+): BoardLoop {
+  const { name, boardChannel: channel, boardEveryMs } = platform;
+  let lastAt = 0;
+  let forced = false;
+  return {
+    gone: () => {
+      forced = true;
+    },
+    refresh: () => {
+      const at = now();
+      if (at - lastAt < boardEveryMs) return;
+      const last = lastBoard(bot.store, name, channel);
+      // the latest state wins: nothing is put behind one that is still on its way
+      if (last?.state === "pending" || last?.state === "sending") return;
+      const text = boardNow(bot, at);
+      const old = at - lastAt >= atLeastEveryMs;
+      if (last?.state === "sent" && body(last.text) === body(text) && !old && !forced) return;
+      lastAt = at;
+      forced = false;
+      forgetBoards(bot.store, name, channel);
+      putOut(bot.store, {
+        // a moment never comes twice, so a store that was set back gives no id again
+        id: `board:${channel}:${at}`,
+        platform: name,
+        channel,
+        kind: "board",
+        text,
+        files: [],
+        ...(last?.remote_id === undefined ? {} : { edits: last.id }),
+      });
+    },
+  };
+}
+
+/** All but the first line, which holds the time. */
+const body = (text: string): string => text.slice(text.indexOf("\n") + 1);
