@@ -45,13 +45,14 @@ export function nextChecks(
   scene: Scene,
 ): NextCheck[] {
   const known = new Set(evidence.map((one) => groupOf(one.sign)));
+  const signs = new Set(evidence.map((one) => one.sign));
   const fits = whereIn(scene);
   const open = (step: Step) => fits(step.where) && !step.fills.some((group) => known.has(group));
   const leader = diagnosis[0];
   const general = steps
     .filter(open)
     .map((step) =>
-      candidate(step, step.wanted?.(scene) === true ? wantedBit : gainOf(step, diagnosis), false),
+      candidate(step, isWanted(step, signs, scene) ? wantedBit : gainOf(step, diagnosis), false),
     );
   const proofs = diagnosis
     .slice(0, 4)
@@ -77,6 +78,11 @@ function withProof(ranked: readonly Step[], proofs: readonly Candidate[]): reado
   if (proof === undefined || ranked.some((one) => one === proof || sameLook(one, proof)))
     return ranked;
   return [...ranked, proof];
+}
+
+/** A check could not judge without it, or left a doubt that it lifts. */
+function isWanted(step: Step, signs: ReadonlySet<string>, scene: Scene): boolean {
+  return step.wanted?.(scene) === true || (step.after?.some((sign) => signs.has(sign)) ?? false);
 }
 
 function isSure(first: number, second: number): boolean {

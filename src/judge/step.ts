@@ -27,4 +27,6 @@ export interface Step {
   readonly where?: Where;
   /** true where a check could not judge for want of just this: it is then asked for at once */
   readonly wanted?: (scene: Scene) => boolean;
+  /** signs that leave a doubt which just this would lift: it is then asked for at once */
+  readonly after?: readonly string[];
 }

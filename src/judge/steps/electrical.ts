@@ -113,4 +113,38 @@ export const electricalSteps: readonly Step[] = [
     danger: 2,
     fills: ["communication"],
   },
+  // after a doubtful reading
+  {
+    check: "winding",
+    why: "Repeat the pairs at the compressor pins, leads off, meter proven on a known resistance: all open at once, or open here and even there, points to the meter, a plug or the leads before the windings",
+    minutes: 8,
+    danger: 1,
+    fills: ["pins_ohm"],
+    after: ["winding:all_open", "winding:differs", "winding:one_high"],
+  },
+  {
+    check: "insulation",
+    why: "Repeat all leads to ground at 500 V with the leads lifted, terminals clean and dry, the winding grounded a minute between leads: joined leads must agree",
+    minutes: 10,
+    danger: 1,
+    fills: ["pins"],
+    after: ["insulation:leads_disagree", "insulation:ground_fault_unproven"],
+  },
+  {
+    check: "insulation",
+    why: "Crankcase heater on for hours, then repeat dry at the same voltage, and an oil sample for acid and moisture: refrigerant in the oil lifts, damage does not",
+    minutes: 30,
+    danger: 1,
+    fills: ["retest"],
+    after: ["insulation:low", "insulation:very_low", "insulation:falling", "insulation:fallen_far"],
+  },
+  {
+    check: "start_current",
+    why: "One more start on the clamp's inrush mode with a watch on it: for how long it stays at locked-rotor current decides",
+    minutes: 5,
+    danger: 3,
+    fills: ["start_time"],
+    where: { drive: "line" },
+    after: ["start:at_locked_unknown"],
+  },
 ];
