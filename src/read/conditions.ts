@@ -25,13 +25,17 @@ function isTestVoltage(draft: Draft, items: readonly Item[], setting: Setting): 
   if (draft.unit !== undefined) return setting.insulation;
   const before = items[draft.index - 1];
   if (before?.text === "@" || (before?.roles ?? 0) & role.preposition)
-    return setting.insulation && draft.before.length === 0;
+    return setting.insulation && onlyTime(draft, items);
   return (
     setting.insulation &&
     draft.value >= 250 &&
     draft.before.length === 0 &&
     items[draft.index + 1] === undefined
   );
+}
+
+function onlyTime(draft: Draft, items: readonly Item[]): boolean {
+  return draft.before.every((index) => items[index]?.unit?.dimension === "time");
 }
 
 function isTestTemperature(draft: Draft, setting: Setting): boolean {
@@ -65,6 +69,7 @@ export function conditions(
       !draft.gone && !isTestVoltage(draft, items, setting) && !isTestTemperature(draft, setting),
   );
   if (tests.length === 0) return;
+  const shared: number[] = [];
   let voltage: number | undefined;
   let temperature: number | undefined;
   for (const draft of drafts) {
@@ -74,15 +79,18 @@ export function conditions(
       voltage = draft.value * (draft.unit?.factor ?? 1);
       draft.gone = true;
       item.owner = "test voltage";
+      shared.push(draft.index);
       hand(drafts, draft);
     } else if (isTestTemperature(draft, setting)) {
       temperature = celsius(draft, units);
       draft.gone = true;
       item.owner = "test temperature";
+      shared.push(draft.index);
     }
   }
   for (const draft of tests) {
     draft.testVoltage = voltage;
+    draft.shared.push(...shared);
     draft.temperature = temperature;
   }
 }
@@ -92,6 +100,8 @@ function hand(drafts: readonly Draft[], taken: Draft): void {
   const at = drafts.indexOf(taken);
   const next = drafts[at + 1];
   const left = drafts[at - 1];
+  if (taken.after !== undefined)
+    for (const other of drafts) if (!other.gone) other.after ??= taken.after;
   if (next !== undefined) {
     next.points ??= taken.points;
     next.grounded = next.grounded || taken.grounded;

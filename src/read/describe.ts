@@ -53,12 +53,31 @@ function takeTime(draft: Draft, items: readonly Item[], index: number): void {
   else draft.after ??= seconds;
 }
 
+/** "since yesterday", nitrogen left "last night": this visit's test, not a past one's value. */
+function standing(items: readonly Item[], index: number): boolean {
+  const before = items[index - 1]?.text;
+  if (before === "since" || before === "until" || before === "till") return true;
+  const night = items[index]?.text === "last" || items[index]?.text === "yesterday";
+  return (
+    night &&
+    items.some((item) => item.text === "nitrogen" || item.text === "n2") &&
+    !items.some((item) => item.text === "year" || item.text === "month")
+  );
+}
+
 function take(draft: Draft, items: readonly Item[], index: number): void {
   const item = items[index];
   if (item === undefined) return;
   switch (item.kind) {
     case itemKind.points:
-      draft.points ??= item.points;
+      if (draft.points === undefined) draft.points = item.points;
+      else if (
+        index > draft.index &&
+        draft.points.length === 1 &&
+        draft.points[0]?.length === 1 &&
+        item.points?.[0]?.[0]?.startsWith("DC") === true
+      )
+        draft.points = [[draft.points[0][0] ?? "", item.points[0][0]]];
       return;
     case itemKind.ground:
       draft.grounded = true;
@@ -77,7 +96,7 @@ function take(draft: Draft, items: readonly Item[], index: number): void {
       if (item.label !== undefined) {
         if (!joinPlaces(draft, item.label)) takeLabel(draft, item.label);
       }
-      if ((item.roles & role.earlier) !== 0) draft.earlier = true;
+      if ((item.roles & role.earlier) !== 0 && !standing(items, index)) draft.earlier = true;
       if ((item.roles & role.now) !== 0) draft.now = true;
   }
 }
@@ -115,6 +134,7 @@ const counts: Readonly<Record<string, number>> = {
 
 function countWord(items: readonly Item[], i: number, plain: string): number {
   const item = items[i];
+  if (item?.text === "x3" || item?.text === "x2") return item.text === "x3" ? 3 : 2;
   if (item === undefined || (item.roles & role.all) === 0) return 0;
   for (const word of plain.slice(item.from, item.to).split(" ")) {
     const count = counts[word];
@@ -127,6 +147,15 @@ function countWord(items: readonly Item[], i: number, plain: string): number {
 /** Does the clause end here for "all three"? */
 function stops(item: Item): boolean {
   return isStrongBreak(item) || (item.kind === itemKind.sign && item.text === ",");
+}
+
+/** "84 meg, all three": behind a comma the count must end the clause. */
+function countEnds(items: readonly Item[], i: number): boolean {
+  let at = i;
+  if (items[at]?.text === "same" || items[at]?.text === "on") at++;
+  if (((items[at]?.roles ?? 0) & role.all) === 0) return false;
+  const next = items[at + 1];
+  return next === undefined || stops(next) || /^(?:leads|legs|phases|pairs)$/.test(next.text);
 }
 
 /** "all three", "both of them" in the value's own clause: how many readings it stands for. */
@@ -145,6 +174,7 @@ function countOf(
   for (let i = draft.index + 1; i < bounds[1]; i++) {
     const item = items[i];
     if (item === undefined || isStrongBreak(item)) break;
+    if (item.text === "," && item.kind === itemKind.sign && !countEnds(items, i + 1)) break;
     const count = countWord(items, i, plain);
     if (count > 0) return count;
     if (item.kind === itemKind.word && item.roles === 0) break;
@@ -152,20 +182,30 @@ function countOf(
   return 1;
 }
 
-/** "the cap's a forty five": what a capacitor is, not what it reads. */
+/** "the cap's a forty five", "hung a fresh 45 mfd": what a capacitor is, not what it reads. */
 function isA(items: readonly Item[], draft: Draft): void {
-  if (draft.named !== "capacitance" || draft.rating !== undefined) return;
-  const article = items[draft.index - 1];
-  const verb = items[draft.index - 2];
-  if (article?.text !== "a" && article?.text !== "an") return;
+  const item = items[draft.index];
   if (
-    verb?.apostrophe === true ||
-    verb?.text === "is" ||
-    verb?.text === "on" ||
-    verb?.text === "its" ||
-    verb?.text === "was"
+    draft.rating !== undefined ||
+    item === undefined ||
+    (item.unit !== undefined && item.unit.dimension !== "capacitance")
   )
-    draft.rating = "nominal";
+    return;
+  let at = draft.index - 1;
+  while (items[at]?.text === "new" || items[at]?.text === "fresh") at--;
+  const article = items[at];
+  if (article?.text !== "a" && article?.text !== "an") return;
+  const verb = items[at - 1];
+  const fresh = at < draft.index - 1;
+  const cap =
+    draft.named === "capacitance" ||
+    item.unit !== undefined ||
+    items.some((one) => one.label?.quantity === "capacitance");
+  const is =
+    verb?.apostrophe === true || /^(?:is|on|its|was|hung|put|installed)$/.test(verb?.text ?? "");
+  if (!cap || !(is || fresh) || item.value < 2) return;
+  draft.rating = "nominal";
+  draft.named = "capacitance";
 }
 
 /** "suct 68 sat 43": where no return air is spoken of, it is the saturation of the side before. */
@@ -195,6 +235,18 @@ function weather(items: readonly Item[], draft: Draft): void {
   if (item.unit !== undefined && item.unit.dimension !== "temperature") return;
   const next = items[draft.index + 1];
   const after = items[draft.index + 2];
+  const first = items[draft.index - 1];
+  const ahead = items[draft.index - 2];
+  if (
+    first?.text === "out" &&
+    (ahead === undefined || isStrongBreak(ahead) || ahead.text === ",") &&
+    draft.value > -40 &&
+    draft.value < 130
+  ) {
+    draft.place = "outdoor_air";
+    draft.hint = "temperature";
+    return;
+  }
   const out = next?.text === "out" || next?.text === "outdoors";
   const before = items[draft.index - 1];
   const begins =

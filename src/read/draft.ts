@@ -9,6 +9,8 @@ export interface Draft {
   /** indexes of items before and behind it that speak of it */
   before: number[];
   behind: number[];
+  /** items that hold for it though they stand elsewhere: test voltage, temperature */
+  shared: number[];
   /** number of the sentence that it stands in */
   sentence: number;
   value: number;
@@ -61,6 +63,7 @@ export function draft(index: number, value: number): Draft {
     index,
     before: [],
     behind: [],
+    shared: [],
     sentence: 0,
     value,
     high: Number.NaN,

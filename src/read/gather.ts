@@ -102,7 +102,11 @@ function smoothCut(gap: Gap, to: number): number {
       at = next + 1;
       continue;
     }
-    if (mine.includes(kind) || taken.includes(kind)) return at;
+    const rail =
+      kind === "P" &&
+      preposition !== undefined &&
+      items[next]?.points?.[0]?.[0]?.startsWith("DC") === true;
+    if ((mine.includes(kind) || taken.includes(kind)) && !rail) return at;
     if (isVerb(items[next]) || isVerb(items[next + 1])) return at;
     if (preposition === undefined && !goesLeft(gap, next, kind, taken)) return at;
     taken += kind;
@@ -240,7 +244,7 @@ function namesPointsBehind(items: readonly Item[], values: readonly number[]): b
       if (points > 0 && bearsPoints(item)) ahead++;
       points = 0;
       value = item;
-    } else if (isStrongBreak(item)) {
+    } else if (isStrongBreak(item) || (item.kind === itemKind.sign && item.text === ",")) {
       points = 0;
       value = undefined;
     }

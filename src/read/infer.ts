@@ -65,6 +65,13 @@ function own(draft: Draft, items: readonly Item[], setting: Setting, context: Co
     return;
   }
   if (
+    setting.diode &&
+    draft.value >= 0 &&
+    draft.value < 3 &&
+    draft.before.every((index) => items[index]?.label === undefined)
+  )
+    draft.quantity = "diode_drop";
+  else if (
     draft.points?.some((points) => points.some((point) => point.startsWith("DC"))) === true &&
     Math.abs(draft.value) < 3
   )
@@ -207,11 +214,16 @@ function nearRating(draft: Draft, list: readonly Draft[]): void {
   if (like !== undefined && draft.rating === undefined && list.length > 2) copyKind(like, draft);
 }
 
+function isPair(draft: Draft): boolean {
+  const points = draft.points?.[0];
+  return points !== undefined && points.length === 2 && !points.includes("ground");
+}
+
 function likeShape(a: Draft, b: Draft, shape: string): boolean {
   if (a.after !== undefined && b.after !== undefined) return true;
   if (shapeOf(a) !== shape || a.rating !== undefined) return false;
   if (shape !== "P") return true;
-  return (a.points?.[0]?.length ?? 0) === (b.points?.[0]?.length ?? 0) || a.grounded !== b.grounded;
+  return isPair(a) === isPair(b);
 }
 
 /** A quantity word earlier in the message, the nearest value's own. */
@@ -240,7 +252,11 @@ function continues(draft: Draft, left: Draft, items: readonly Item[]): boolean {
   if (draft.behind.length + draft.before.length > 0 && draft.state !== undefined) return true;
   return (
     (gap.roles & (role.next | role.is | role.correct | role.change)) !== 0 &&
-    (!gap.carriers || draft.before.every((index) => items[index]?.label?.thing !== undefined))
+    (!gap.carriers ||
+      draft.before.every(
+        (index) =>
+          items[index]?.label?.thing !== undefined || items[index]?.label?.reference !== undefined,
+      ))
   );
 }
 
@@ -249,6 +265,89 @@ function contrasts(draft: Draft, right: Draft, items: readonly Item[]): boolean 
   if (draft.rating !== undefined || draft.earlier || draft.after !== undefined) return true;
   const gap = between(items, draft, right);
   return right.rating !== undefined || gap.bare;
+}
+
+/** "running 13.8 14.0 13.7", "settled to 12.2": amperes go without saying where nothing else fits. */
+function byState(draft: Draft, list: readonly Draft[]): void {
+  if (
+    draft.quantity !== undefined ||
+    draft.unit !== undefined ||
+    draft.over ||
+    draft.place !== undefined ||
+    draft.rating !== undefined
+  )
+    return;
+  if (draft.state === undefined || draft.value < 0.3 || draft.value >= 170) return;
+  draft.quantity = "current";
+  draft.assumedQuantity = true;
+  for (const other of list)
+    if (
+      other.quantity === undefined &&
+      other.unit === undefined &&
+      shapeOf(other) === "" &&
+      other.state === undefined &&
+      alike(draft, other) &&
+      Math.abs(list.indexOf(other) - list.indexOf(draft)) <= 3
+    ) {
+      other.quantity = "current";
+      other.assumedQuantity = true;
+    }
+}
+
+/** Three values of one size between 180 and 620: the legs of a supply. */
+function byThree(list: readonly Draft[], items: readonly Item[]): void {
+  for (let i = 0; i + 2 < list.length; i++) {
+    const row = list.slice(i, i + 3);
+    const bare = row.every(
+      (draft) =>
+        (draft.quantity === undefined || supplyAir(draft)) &&
+        draft.unit === undefined &&
+        draft.points === undefined &&
+        draft.value >= 180 &&
+        draft.value <= 620,
+    );
+    const joined = row.every((draft, at) => at === 0 || rowGap(items, row[at - 1], draft));
+    const low = Math.min(...row.map((draft) => draft.value));
+    const high = Math.max(...row.map((draft) => draft.value));
+    if (!bare || !joined || high > low * 1.3) continue;
+    for (const draft of row) {
+      if (supplyAir(draft)) draft.place = "supply";
+      draft.quantity = "voltage";
+      draft.assumedQuantity = true;
+    }
+  }
+}
+
+/** "comp 0.71 0.71 0.72 and 820 meg": three small values of one size before its insulation. */
+function byPairs(list: readonly Draft[], items: readonly Item[]): void {
+  if (!list.some((draft) => draft.quantity === "insulation_resistance")) return;
+  for (let i = 0; i + 2 < list.length; i++) {
+    const row = list.slice(i, i + 3);
+    const bare = row.every(
+      (draft) =>
+        draft.quantity === undefined &&
+        draft.unit === undefined &&
+        draft.points === undefined &&
+        draft.value > 0 &&
+        draft.value < 30,
+    );
+    const joined = row.every((draft, at) => at === 0 || rowGap(items, row[at - 1], draft));
+    if (!bare || !joined || row[0]?.thing !== "compressor") continue;
+    for (const draft of row) {
+      draft.quantity = "winding_resistance";
+      draft.assumedQuantity = true;
+    }
+  }
+}
+
+function rowGap(items: readonly Item[], left: Draft | undefined, right: Draft): boolean {
+  if (left === undefined) return false;
+  const gap = between(items, left, right);
+  return gap.list || gap.empty;
+}
+
+function supplyAir(draft: Draft): boolean {
+  return draft.quantity === "temperature" && draft.place === "supply_air" && !draft.ownUnit;
 }
 
 /** Legs with a value that only volts have: "L1-L2 481". */
@@ -306,6 +405,9 @@ export function infer(
   subjects(list, items);
   inOrder(list, context);
   for (const draft of list) if (draft.quantity === undefined) fromContext(draft, items, context);
+  byThree(list, items);
+  byPairs(list, items);
+  for (const draft of list) byState(draft, list);
   for (const draft of list) byPlausibility(draft);
   alongShapes(list, items);
   for (const draft of list) habitUnit(draft, context);

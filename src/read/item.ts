@@ -37,6 +37,8 @@ export interface Item {
   readonly apostrophe: boolean;
   readonly label: Label | undefined;
   readonly signs: readonly number[] | undefined;
+  /** where the phrase that the signs come from ends */
+  readonly signsTo: number;
   readonly subject: string | undefined;
   points: readonly (readonly string[])[] | undefined;
   // a number's own

@@ -3,7 +3,7 @@ import { type Item, type ItemKind, itemKind } from "./item.ts";
 import { fits } from "./kinds.ts";
 import { pointsAt, subjectAt } from "./names.ts";
 import { type NumberSaid, numberAt } from "./numbers.ts";
-import { type Phrase, phraseAt } from "./phrase.ts";
+import { type Phrase, phraseAt, signsAt } from "./phrase.ts";
 import { type Token, tokenKind } from "./token.ts";
 import { unitAt } from "./units.ts";
 import { role, type Word } from "./word.ts";
@@ -27,6 +27,7 @@ const blank = {
   apostrophe: false,
   label: undefined,
   signs: undefined,
+  signsTo: -1,
   subject: undefined,
   points: undefined,
   value: Number.NaN,
@@ -57,6 +58,23 @@ function unitAlone(word: Word): boolean {
   return label.stat === undefined;
 }
 
+/** Signs of all words of an item, and of the phrase of signs that begins with it. */
+function signsOf(
+  build: Building,
+  i: number,
+  end: number,
+): { signs?: readonly number[]; signsTo?: number } {
+  let signs: readonly number[] | undefined;
+  let to = end;
+  for (let at = i; at < end; at++) {
+    const found = signsAt(build.tokens, at);
+    if (found === undefined) continue;
+    signs = signs === undefined ? found.signs : [...signs, ...found.signs];
+    if (found.end > to) to = found.end;
+  }
+  return signs === undefined ? {} : { signs, signsTo: build.tokens[to - 1]?.to ?? -1 };
+}
+
 function wordItem(build: Building, i: number, found: Phrase): void {
   const first = build.tokens[i];
   if (first === undefined) return;
@@ -79,12 +97,12 @@ function wordItem(build: Building, i: number, found: Phrase): void {
     glued: first.glued,
     apostrophe: build.tokens[found.end - 1]?.apostrophe ?? false,
     label: word.label,
-    signs: word.signs,
+    ...signsOf(build, i, found.end),
     unit: kind === itemKind.unit ? word.unit : undefined,
   });
 }
 
-function plainItem(build: Building, token: Token): void {
+function plainItem(build: Building, token: Token, i: number): void {
   const kind =
     token.kind === tokenKind.line
       ? itemKind.line
@@ -101,6 +119,7 @@ function plainItem(build: Building, token: Token): void {
     text: token.text,
     glued: token.glued,
     apostrophe: token.apostrophe,
+    ...signsOf(build, i, i + 1),
   });
 }
 
@@ -166,53 +185,26 @@ function countable(unit: Unit): boolean {
   return unit.dimension === "mass" || unit.dimension === "time";
 }
 
-const pronounBefore: ReadonlySet<string> = new Set([
-  "the",
-  "bad",
-  "good",
-  "this",
-  "that",
-  "new",
-  "old",
-  "other",
-  "which",
-  "any",
-  "no",
-  "each",
-  "every",
-  "first",
-  "last",
-  "big",
-  "only",
-  "same",
-  "wrong",
-  "right",
-  "another",
-  "second",
-  "liq",
-  "suction",
-  "one",
-  "little",
-  "small",
-  "top",
-  "bottom",
-  "middle",
-  "far",
-  "near",
-  "next",
-]);
-
 /** "sight glass half full": half of nothing counted. */
 function halfWord(build: Building, i: number, said: NumberSaid): boolean {
   return build.tokens[i]?.word?.number?.kind === "half" && unitAt(build, said.end) === undefined;
 }
 
-/** "the bad one", "liq one 9.7k": no number. */
+/** "the bad one", "liq one 9.7k", "the third one": no number unless a label or a verb stands before it. */
 function pronoun(build: Building, i: number): boolean {
   const token = build.tokens[i];
   if (token?.text !== "one" || token.kind !== tokenKind.word) return false;
-  if (!pronounBefore.has(build.tokens[i - 1]?.text ?? "")) return false;
-  return unitAt(build, i + 1) === undefined && numberAt(build.tokens, i)?.end === i + 1;
+  if (unitAt(build, i + 1) !== undefined || numberAt(build.tokens, i)?.end !== i + 1) return false;
+  const before = build.tokens[i - 1];
+  if (before === undefined) return false;
+  if (before.kind !== tokenKind.word) return false;
+  const last = build.items[build.items.length - 1];
+  if (before.apostrophe || last?.label?.quantity !== undefined || last?.label?.action !== undefined)
+    return false;
+  return (
+    ((before.word?.roles ?? 0) & (role.is | role.about | role.greater | role.less)) === 0 ||
+    last?.label?.place !== undefined
+  );
 }
 
 function step(build: Building, i: number): number {
@@ -241,6 +233,7 @@ function step(build: Building, i: number): number {
       kind: itemKind.subject,
       from,
       to,
+      ...signsOf(build, i, subject.end),
       text: token.text,
       subject: subject.name,
       apostrophe: build.tokens[subject.end - 1]?.apostrophe ?? false,
@@ -260,7 +253,7 @@ function step(build: Building, i: number): number {
     wordItem(build, i, phrase);
     return phrase.end;
   }
-  plainItem(build, token);
+  plainItem(build, token, i);
   return i + 1;
 }
 

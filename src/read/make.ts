@@ -31,7 +31,9 @@ function pointsOf(draft: Draft, points: readonly string[]): readonly string[] {
 }
 
 function spansOf(note: Note, draft: Draft): Span[] {
-  const indexes = [...draft.before, draft.index, ...draft.behind].sort((a, b) => a - b);
+  const indexes = [...draft.shared, ...draft.before, draft.index, ...draft.behind].sort(
+    (a, b) => a - b,
+  );
   const spans: [number, number][] = [];
   for (const index of indexes) {
     const item = note.items[index];
@@ -85,7 +87,32 @@ function plausible(draft: Draft, value: number): boolean {
   return value >= range[0] && value <= range[1];
 }
 
+const electric: ReadonlySet<string> = new Set(["supply", "drive_output", "dc_bus", "control"]);
+
+/** A place counts only for what can be measured there: no room for volts, no bus for degrees. */
+function placeOf(draft: Draft): Draft["place"] {
+  const { place, quantity } = draft;
+  if (place === undefined) return undefined;
+  if (
+    quantity === "voltage" ||
+    quantity === "current" ||
+    quantity === "frequency" ||
+    quantity === "power"
+  )
+    return electric.has(place) ? place : undefined;
+  if (
+    quantity === "insulation_resistance" ||
+    quantity === "winding_resistance" ||
+    quantity === "diode_drop" ||
+    quantity === "capacitance" ||
+    quantity === "mass"
+  )
+    return undefined;
+  return electric.has(place) ? undefined : place;
+}
+
 function optional(draft: Draft): Partial<Reading> {
+  const place = placeOf(draft);
   const insulation =
     draft.quantity === "insulation_resistance" || draft.quantity === "winding_resistance";
   const timed =
@@ -99,7 +126,7 @@ function optional(draft: Draft): Partial<Reading> {
   return {
     ...(draft.after !== undefined && timed ? { after_s: clean(draft.after) } : {}),
     ...(draft.lasting !== undefined ? { for_s: clean(draft.lasting) } : {}),
-    ...(draft.place !== undefined ? { at: draft.place } : {}),
+    ...(place !== undefined ? { at: place } : {}),
     ...(draft.state !== undefined &&
     (draft.quantity === "current" ||
       draft.quantity === "voltage" ||

@@ -55,6 +55,16 @@ function letterOrdinal(build: Building, i: number): Ordinal | undefined {
 function measured(build: Building, end: number): boolean {
   const unit = plainUnitAt(build, end);
   if (unit === undefined) return false;
+  const letter = build.tokens[end];
+  if (
+    unit.beside &&
+    letter?.text.length === 1 &&
+    !letter.glued &&
+    letter.text !== "a" &&
+    letter.text !== "f" &&
+    letter.text !== "%"
+  )
+    return false;
   if (unit.beside && unit.unit.figure.length === 1 && build.tokens[end]?.glued !== true) {
     if (build.tokens[end]?.text === "a")
       return build.typed.charAt(build.tokens[end]?.from ?? 0) === "A";

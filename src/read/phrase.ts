@@ -14,9 +14,30 @@ function means(word: Word): boolean {
     word.unit !== undefined ||
     word.noun !== undefined ||
     word.point !== undefined ||
-    word.number !== undefined ||
-    word.signs !== undefined
+    word.number !== undefined
   );
+}
+
+/** The signs of the longest phrase of signs at a token, and where it ends; it takes no words away. */
+export function signsAt(
+  tokens: readonly Token[],
+  i: number,
+): { signs: readonly number[]; end: number } | undefined {
+  let word = tokens[i]?.word;
+  let best: { signs: readonly number[]; end: number } | undefined;
+  if (word?.signs !== undefined) best = { signs: word.signs, end: i + 1 };
+  let at = i + 1;
+  while (word?.next !== undefined) {
+    at = skipJoint(tokens, at);
+    const token = tokens[at];
+    if (token === undefined) break;
+    word = word.next.get(token.text);
+    if (word === undefined) break;
+    at++;
+    if (word.signs !== undefined)
+      best = { signs: best === undefined ? word.signs : [...word.signs, ...best.signs], end: at };
+  }
+  return best;
 }
 
 /** A dash, stroke or dot glued between two words does not part a phrase: "set-point", "p.s.i". */

@@ -14,7 +14,7 @@ function looksMeasured(note: Note, draft: Draft): boolean {
     draft.hint !== undefined
   )
     return true;
-  if (draft.subject !== undefined) return true;
+  if (draft.subject !== undefined || draft.thing !== undefined) return !plainBehind(note, draft);
   if (draft.action !== undefined) return chargeTalk(note.items, draft);
   const words = note.items.filter(
     (item) =>
@@ -24,6 +24,17 @@ function looksMeasured(note: Note, draft: Draft): boolean {
         0,
   );
   return words.length <= 1 && note.items.length <= 6;
+}
+
+/** A plain word behind a bare number: it counts or names something. */
+function plainBehind(note: Note, draft: Draft): boolean {
+  const next = note.items[draft.index + 1];
+  return (
+    next !== undefined &&
+    next.kind === itemKind.word &&
+    next.roles === 0 &&
+    next.signs === undefined
+  );
 }
 
 /** "put 3 in", "added three": a charge said with nothing counted behind the number. */

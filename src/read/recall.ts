@@ -108,6 +108,12 @@ export function inOrder(list: readonly Draft[], context: Context): void {
   });
 }
 
+/** A test whose values are told by the clock. */
+function paced(reading: Reading): boolean {
+  if (reading.quantity === "vacuum" || reading.quantity === "insulation_resistance") return true;
+  return reading.at === undefined || reading.at === "dc_bus";
+}
+
 /** What the job's earlier readings make of a number without quantity or unit. */
 export function fromContext(draft: Draft, items: readonly Item[], context: Context): void {
   if (draft.unit !== undefined || context.readings.length === 0 || Number.isNaN(draft.value))
@@ -130,6 +136,7 @@ export function fromContext(draft: Draft, items: readonly Item[], context: Conte
     return;
   }
   const far = ratio(draft.value, first);
+  if (!labelled && draft.after !== undefined && !paced(first)) return;
   if (!labelled && (far > 30 || far < 1 / 30)) return;
   adopt(draft, first, context);
   if (!labelled) {

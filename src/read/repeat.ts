@@ -60,11 +60,17 @@ export function repeat(note: Note, drafts: readonly Draft[]): void {
       return;
     }
     const last = note.context.readings[note.context.readings.length - 1];
+    const own =
+      draft.before.length > 0 ||
+      note.items[draft.index + 1]?.text === "on" ||
+      note.items[draft.index + 1]?.text === "for" ||
+      note.items[draft.index + 1]?.text === "at";
     const labelled =
-      draft.points !== undefined ||
-      draft.subject !== undefined ||
-      draft.place !== undefined ||
-      draft.grounded;
+      own &&
+      (draft.points !== undefined ||
+        draft.subject !== undefined ||
+        draft.place !== undefined ||
+        draft.grounded);
     if (!labelled) draft.gone = true;
     else if (left !== undefined) copyDraft(draft, left);
     else if (last !== undefined) copyReading(draft, last);

@@ -34,6 +34,8 @@ export function resistanceOf(
   setting: Setting,
 ): QuantityName | undefined {
   const factor = unit?.factor ?? 0;
+  if (draft.named === "winding_resistance" && !isGround(draft) && factor < 1e6)
+    return "winding_resistance";
   if (draft.component) return "resistance";
   if (isGround(draft)) return "insulation_resistance";
   if (isPair(draft))

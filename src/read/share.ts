@@ -54,6 +54,40 @@ function sharePlace(list: readonly Draft[]): void {
   });
 }
 
+const sides: ReadonlySet<string> = new Set(["suction", "discharge", "liquid", "oil"]);
+
+/** "106 psig / 77 F at the suction", "suction 97 psi 49 F": pressure and temperature of one place. */
+function shareSide(list: readonly Draft[], items: readonly Item[]): void {
+  list.forEach((right, order) => {
+    const left = list[order - 1];
+    if (left === undefined || left.rating !== undefined || right.rating !== undefined) return;
+    const kinds = `${left.quantity} ${right.quantity}`;
+    if (kinds !== "pressure temperature" && kinds !== "temperature pressure") return;
+    const gap = between(items, left, right);
+    if (!gap.list && !gap.empty) return;
+    if (
+      left.place === undefined &&
+      right.place !== undefined &&
+      sides.has(right.place) &&
+      right.before.length === 0 &&
+      left.before.length === 0
+    )
+      left.place = right.place;
+    else if (
+      right.place === undefined &&
+      left.place !== undefined &&
+      sides.has(left.place) &&
+      right.before.length === 0 &&
+      !strongIn(items, left, right)
+    )
+      right.place = left.place;
+  });
+}
+
+function strongIn(items: readonly Item[], left: Draft, right: Draft): boolean {
+  return between(items, left, right).strong;
+}
+
 /** "DC- to U .51 V .52": the first pair's partner stands for the single points behind it; so does a ground said once. */
 function sharePartner(list: readonly Draft[]): void {
   let partner: { first: string; ground: boolean } | undefined;
@@ -62,11 +96,14 @@ function sharePartner(list: readonly Draft[]): void {
     if (points === undefined || draft.points === undefined) continue;
     if (points.length === 2) {
       const first = points[0] ?? "";
-      partner = first.startsWith("DC")
-        ? { first, ground: false }
-        : points[1] === "ground"
-          ? { first: "", ground: true }
-          : undefined;
+      const second = points[1] ?? "";
+      partner = second.startsWith("DC")
+        ? { first: second, ground: false }
+        : first.startsWith("DC")
+          ? { first, ground: false }
+          : points[1] === "ground"
+            ? { first: "", ground: true }
+            : undefined;
     } else if (
       partner !== undefined &&
       !partner.ground &&
@@ -164,6 +201,7 @@ export function share(drafts: readonly Draft[], items: readonly Item[]): void {
   sharePartner(list);
   sharePoints(list);
   sharePlace(list);
+  shareSide(list, items);
   shareGround(
     list.filter(
       (draft) => draft.quantity === "insulation_resistance" || draft.quantity === "voltage",

@@ -56,6 +56,14 @@ function standsApart(build: Building, token: Token, i: number): boolean {
 /** "0.55 in" ends a thought; "3 in still flashing" does not speak of inches. */
 function inchHere(build: Building, i: number): boolean {
   if (build.items.slice(-3).some((item) => item.label?.action !== undefined)) return false;
+  const measured = build.items.some(
+    (item) =>
+      item.label?.quantity === "static_pressure" ||
+      item.label?.quantity === "length" ||
+      item.label?.quantity === "vacuum" ||
+      item.unit?.dimension === "inches_of_water",
+  );
+  if (!measured && !(build.tokens[i - 1]?.text ?? "").includes(".")) return false;
   const next = build.tokens[i + 1];
   return (
     next === undefined || next.kind !== tokenKind.word || phraseAt(build.tokens, i)?.end !== i + 1

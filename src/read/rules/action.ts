@@ -55,6 +55,7 @@ function nameable(item: Item | undefined): boolean {
 function whatOf(note: Note, i: number): string | undefined {
   const { items } = note;
   let from = i + 1;
+  while (from < items.length && (items[from]?.from ?? 0) < (items[i]?.signsTo ?? 0)) from++;
   while (from < items.length && ((items[from]?.roles ?? 0) & role.article) !== 0) from++;
   let to = from;
   while (
@@ -128,8 +129,8 @@ function say(note: Note, i: number, row: ActionWords): void {
           ...(leads === undefined ? {} : { leads }),
           ...(circuit === undefined ? {} : { circuit }),
         }),
-    said: note.text.slice(item.from, item.to),
-    spans: [[item.from, item.to]],
+    said: note.text.slice(item.from, Math.max(item.to, item.signsTo)),
+    spans: [[item.from, Math.max(item.to, item.signsTo)]],
     rule: actions.name,
   });
 }

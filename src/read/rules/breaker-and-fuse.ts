@@ -104,8 +104,7 @@ export const breakers: Rule = {
           next === "service" ||
           next === "feed" ||
           next === "relay" ||
-          next === "board" ||
-          next === "supply"
+          next === "board"
         )
           state(note, breakers.name, [i, i + 2], { kind: "note", about: "size" });
         return;

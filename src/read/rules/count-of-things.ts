@@ -134,6 +134,17 @@ export const counts: Rule = {
         before === "other"
       )
         return state(note, counts.name, [i, i + 1], { kind: "note", about: "count" });
+      if (before === "the" && item.spoken && items[i - 2]?.label === undefined)
+        return state(note, counts.name, [i, i + 1], { kind: "note", about: "count" });
+      if (text === "of" && freeNumber(items[i + 2]) && items[i + 2]?.unit === undefined)
+        return state(note, counts.name, [i, i + 3], { kind: "note", about: "count" });
+      if (
+        text === "of" &&
+        (textAt(items, i + 2) === "them" ||
+          textAt(items, i + 2) === "em" ||
+          textAt(items, i + 2) === "the")
+      )
+        return state(note, counts.name, [i, i + 1], { kind: "note", about: "count" });
       if (next === undefined || item.value > 60 || labelBefore(items, i)) return;
       const plural =
         next.kind === itemKind.word && next.roles === 0 && /[a-z]{3,}s$/.test(next.text);

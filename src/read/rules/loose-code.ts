@@ -62,6 +62,27 @@ function refrigerant(note: Note, i: number): number | undefined {
   return /^r\d{2,4}[a-z]{0,2}$/.test(own) && gases.has(own.slice(1)) ? i + 1 : undefined;
 }
 
+/** "44-1902": two or three digits and four, without a unit or a label before them. */
+function partNumber(note: Note, i: number): number | undefined {
+  const { items } = note;
+  const [first, dash, second] = [items[i], items[i + 1], items[i + 2]];
+  if (
+    first?.kind !== itemKind.number ||
+    second?.kind !== itemKind.number ||
+    dash?.text !== "-" ||
+    !dash.glued ||
+    !second.glued
+  )
+    return undefined;
+  if (first.unit !== undefined || second.unit !== undefined || second.owner !== undefined)
+    return undefined;
+  const before = items[i - 1];
+  if (before !== undefined && (before.label !== undefined || before.kind === itemKind.points))
+    return undefined;
+  const text = note.plain.slice(first.from, second.to);
+  return /^\d{2,3}-\d{4}$/.test(text) && first.value * 10 > second.value / 100 ? i + 3 : undefined;
+}
+
 function hasDigits(text: string): boolean {
   return /\d/.test(text) && /[a-z]/.test(text);
 }
@@ -93,6 +114,15 @@ export const looseCodes: Rule = {
           value: gasName(value),
         });
         i = gas - 1;
+        continue;
+      }
+      const part = partNumber(note, i);
+      if (part !== undefined) {
+        state(note, looseCodes.name, [i, part], {
+          kind: "note",
+          about: `part ${note.text.slice(item.from, items[part - 1]?.to ?? item.to)}`,
+        });
+        i = part - 1;
         continue;
       }
       const end = gluedEnd(items, i);

@@ -314,6 +314,7 @@ function others(note: Note, i: number, item: Item): boolean {
   if (
     item.unit === undefined &&
     tons.has(next) &&
+    items[i + 1]?.kind !== itemKind.points &&
     items[i + 1]?.kind !== itemKind.unit &&
     items[i + 1]?.label === undefined
   ) {

@@ -52,12 +52,16 @@ const doneBefore: ReadonlySet<string> = new Set([
 /** Words that look like a status and are not: "filters were done last week", "leaving 51.5". */
 function isStatus(note: Note, i: number, status: Status): boolean {
   const { items } = note;
-  const next = items[i + 1];
+  let after = i + 1;
+  while (after < items.length && (items[after]?.from ?? 0) < (items[i]?.signsTo ?? 0)) after++;
+  const next = items[after];
   const before = items[i - 1];
-  if (note.plain.trimEnd().endsWith("?")) return false;
+  if (note.plain.includes("?")) return false;
   if (status === "waiting_for_parts" && note.items[i]?.to !== undefined && !awaitsPart(note, i))
     return false;
   const plan = sentenceRoles(items, i);
+  const valued = items.some((item) => item.kind === itemKind.number && item.owner === undefined);
+  if (status === "left_site" && next?.kind === itemKind.subject && valued) return false;
   if (status === "left_site") {
     if (
       items[i]?.text === "leaving" &&
@@ -69,7 +73,7 @@ function isStatus(note: Note, i: number, status: Status): boolean {
     if (
       items[i]?.text === "leaving" &&
       next?.kind === itemKind.number &&
-      clockAt(items, i + 1, true) === undefined
+      clockAt(items, after, true) === undefined
     )
       return false;
     if (
@@ -91,7 +95,7 @@ function isStatus(note: Note, i: number, status: Status): boolean {
     if (
       items[i]?.text === "got" &&
       (next?.kind === itemKind.number || before?.kind === itemKind.number) &&
-      clockAt(items, i + 1, true) === undefined
+      clockAt(items, after, true) === undefined
     )
       return false;
     if (items[i]?.text === "pulled" && items[i]?.label !== undefined) return false;
@@ -124,6 +128,14 @@ function isStatus(note: Note, i: number, status: Status): boolean {
       return false;
     return (plan & (role.plan | role.not)) === 0;
   }
+  if (
+    status === "on_site" &&
+    items[i]?.text === "pulled" &&
+    i > 0 &&
+    before?.text !== "just" &&
+    before?.text !== "i"
+  )
+    return false;
   if (status === "on_site") return (plan & role.plan) === 0 || items[i]?.text !== "walked";
   if (status === "on_the_way") return !(items[i]?.text === "be" && before?.text === "to");
   return true;
@@ -192,6 +204,14 @@ function find(note: Note): Seen[] {
     else if (best === undefined || strength[status] > strength[best.status])
       best = { status, at: i };
   });
+  if (
+    best === undefined &&
+    note.items[0]?.text === "at" &&
+    note.items.length <= 3 &&
+    note.items.every((item) => item.kind === itemKind.word) &&
+    note.context.readings.length === 0
+  )
+    return [{ status: "on_site", at: 0 }];
   if (best === undefined && hereFirst(note)) return [{ status: "on_site", at: 0 }];
   return [best, next].filter((seen) => seen !== undefined);
 }
@@ -216,11 +236,15 @@ function measured(items: readonly Item[], i: number): boolean {
 
 /** The clock time that goes with a status: near it, and not behind a label. */
 function clockNear(items: readonly Item[], at: number): Clock | undefined {
+  const end = items.findIndex((item, i) => i > at && item.from >= (items[at]?.signsTo ?? 0));
   const sorted = items.map((_, i) => i).sort((a, b) => Math.abs(a - at) - Math.abs(b - at));
   for (const i of sorted) {
     if (Math.abs(i - at) > 14 || measured(items, i)) continue;
     const before = items[i - 1];
     if (before?.kind === itemKind.subject && (before.roles & role.clock) !== 0) continue;
+    const prepared = /^(?:at|around|about|by|ate|its|it|til|till|was)$/.test(textAt(items, i - 1));
+    const near = prepared || Math.abs(i - (end < 0 ? at : end)) <= 2 || Math.abs(i - at) <= 2;
+    if (!near && items[i]?.colon !== true) continue;
     const loose =
       (items[i]?.unit === undefined && (items[i]?.value ?? 0) >= 100) ||
       /^(?:at|around|about|by|ate|til|till|until)$/.test(textAt(items, i - 1)) ||
@@ -273,6 +297,7 @@ function heardHour(note: Note): Clock | undefined {
 function whereOf(note: Note, i: number): string | undefined {
   const { items } = note;
   let from = i + 1;
+  while (from < items.length && (items[from]?.from ?? 0) < (items[i]?.signsTo ?? 0)) from++;
   while (from < items.length && whereSkip.test(textAt(items, from))) from++;
   let to = from;
   while (to < items.length && to < from + 4) {
@@ -312,7 +337,7 @@ function push(note: Note, seen: Seen): void {
   if (span?.past === true) time = ago(span.seconds, context.at);
   const spans: [number, number][] = [];
   const one = items[seen.at];
-  if (one !== undefined) spans.push([one.from, one.to]);
+  if (one !== undefined) spans.push([one.from, Math.max(one.to, one.signsTo)]);
   const where = whereOf(note, seen.at);
   const extra =
     clock ??
@@ -325,7 +350,9 @@ function push(note: Note, seen: Seen): void {
     claim(note, extra.from, extra.end);
     spans.push([from.from, to.to]);
   }
-  claim(note, seen.at, seen.at + 1);
+  let last = seen.at + 1;
+  while (last < items.length && (items[last]?.from ?? 0) < (one?.signsTo ?? 0)) last++;
+  claim(note, seen.at, last);
   spans.sort((a, b) => a[0] - b[0]);
   note.statements.push({
     kind: "status",

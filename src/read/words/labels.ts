@@ -9,7 +9,7 @@ const places: readonly Row[] = [
     { place: "suction", hint: "pressure" },
   ],
   [
-    "suction line|suct line|suction temp|suction temperature|suct temp|suction line temp|suction line temperature|suct line temp|sl|slt|vapor line|suction tmp|suct tmp|suction pipe|vapor line temp|sl temp|vapor temp|gas line|suction line's|suct ln|suctline|suction gas temp|suction gas|ssline|suction ln|line at the suction|suction line at|suct line tmp|gas pipe|suction stub",
+    "suction line|suct line|suction temp|suction temperature|suct temp|suction line temp|suction line temperature|suct line temp|sl|slt|vapor line|suction tmp|suct tmp|suction pipe|vapor line temp|sl temp|vapor temp|gas line|suction line's|suct ln|suctline|suction gas temp|suction gas|ssline|suction ln|line at the suction|suction line at|suct line tmp|gas pipe|suction stub|big line|large line|fat line|big pipe",
     { place: "suction", hint: "temperature" },
   ],
   [
@@ -29,7 +29,7 @@ const places: readonly Row[] = [
     { place: "liquid" },
   ],
   [
-    "liquid line|liq line|liquid temp|liquid line temp|liquid line temperature|liquid temperature|ll|llt|liq tmp|liq temp|liq ln|ll temp|liquid tmp|liquid pipe|liq line temp|liqud tmp|liqud line|liqline|liquid ln|liquid line tmp|liq pipe",
+    "liquid line|liq line|liquid temp|liquid line temp|liquid line temperature|liquid temperature|ll|llt|liq tmp|liq temp|liq ln|ll temp|liquid tmp|liquid pipe|liq line temp|liqud tmp|liqud line|liqline|liquid ln|liquid line tmp|liq pipe|small line|little line|skinny line",
     { place: "liquid", hint: "temperature" },
   ],
   [
@@ -223,6 +223,11 @@ const conditions: readonly Row[] = [
     { state: "running", quantity: "current" },
   ],
   ["pulling|pulls|pull", { hint: "current" }],
+  [
+    "can is marked|the can is marked|can says|marked on the can|can reads|can is a",
+    { rating: "nominal", quantity: "capacitance" },
+  ],
+  ["load side|load side of the contactor|contactor load side", { hint: "voltage" }],
   [
     "peak|peaks|peaked|pegged|max|maximum|peak amps|peaks at|peaked at|highest|topped out|spikes|spiked|spikes to|peak of|hits a peak of|spike|spiking|peaking|peaking at|spiked to|high of|high point|tops out|maxed|maxed out at|hi",
     { stat: "peak" },

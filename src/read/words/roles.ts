@@ -3,7 +3,7 @@ import { role } from "../word.ts";
 /** Small words and what they do. */
 export const roleWords: readonly (readonly [words: string, roles: number])[] = [
   [
-    "is|are|was|were|reads|reading|read|readin|shows|showing|showed|says|saying|sits|sitting|measured|measures|measuring|got|getting|gets|gettin|equals|came out|comes out|comes out at|came out at|came out to|came in at|comes in at|comes to|came to|came up|come out|have|has|had|gives|giving|be|been|being|its|thats|stands|standing|seeing|see|looks like|turned out|hit|reached|reaching|hits|gave me|gives me|moving|turning|putting out|running at|runs at|measuring out|checks|checked|tests|tested|testing|checks out at|logged|logs|im seeing|takes|took|take",
+    "is|are|was|were|reads|reading|read|readin|shows|showing|showed|says|saying|sits|sitting|measured|measures|measuring|got|getting|gets|gettin|equals|came out|comes out|comes out at|came out at|came out to|came in at|comes in at|comes to|came to|come out|have|has|had|gives|giving|be|been|being|its|thats|stands|standing|seeing|see|looks like|turned out|hit|reached|reaching|hits|gave me|gives me|moving|turning|putting out|running at|runs at|measuring out|checks|checked|tests|tested|testing|checks out at|logged|logs|im seeing|takes|took|take",
     role.is,
   ],
   ["=|:", role.is],
@@ -88,7 +88,7 @@ export const roleWords: readonly (readonly [words: string, roles: number])[] = [
     role.earlier,
   ],
   [
-    "climbed|climbing|climbs|climb|rose|rises|rising|rise|dropped|drops to|dropping|drop to|falling|fell|falls|fall|went|goes|going up|went up|came down|coming down|crept|creeping|creeps|started|starts|started out|starts off|starts out|started off|started at|start at|begins|began|bled|bleed|bleeds|bleeding|bled down|decayed|decaying|decays|ramped|ramps|ramping|ramped up|ramp up|ramps up|pulled down|pulls down|sank|sinks|sinking|slid|sliding|jumped|jumps|went from|rose from|dropped from|fell from|climbed from|up from|down from|came up from|came down from|levels out|leveled out|levels off|leveled off|drifted|drifting|drifts|improved|grew|growing|worked its way|moved|settles|stepped|gained|lost|tapering|tapered|trended|trending|kept falling|kept climbing|keeps climbing|keeps falling|keeps dropping|keeps rising|swung|crawled|inched|ended up|ends up|ended at|wound up|winds up|got up to|gets up to|came up to|comes up to|came back to|come up to|recovered to|opened at|finished at|topped out at|topped out|peaked out at|tanked|raised|shot up|spiked|fade|fades|faded|fading|slipped|slipping|from",
+    "climbed|climbing|climbs|climb|rose|rises|rising|rise|dropped|drops to|dropping|drop to|falling|fell|falls|fall|went|goes|going up|went up|came down|coming down|crept|creeping|creeps|started|starts|started out|starts off|starts out|started off|started at|start at|begins|began|bled|bleed|bleeds|bleeding|bled down|decayed|decaying|decays|ramped|ramps|ramping|ramped up|ramp up|ramps up|pulled down|pulls down|sank|sinks|sinking|slid|sliding|jumped|jumps|went from|rose from|dropped from|fell from|climbed from|up from|down from|came up from|came down from|levels out|leveled out|levels off|leveled off|drifted|drifting|drifts|improved|grew|growing|worked its way|moved|settles|stepped|gained|lost|tapering|tapered|trended|trending|kept falling|kept climbing|keeps climbing|keeps falling|keeps dropping|keeps rising|swung|crawled|inched|ended up|ends up|ended at|wound up|winds up|got up to|gets up to|came up to|comes up to|came back to|come up to|recovered to|opened at|finished at|topped out at|topped out|peaked out at|tanked|raised|shot up|spiked|fade|fades|faded|fading|slipped|slipping|from|came up slowly|came up|comes up|leveled|leveled at|levels at|leveled off at|levels off at",
     role.change,
   ],
   [
@@ -96,7 +96,7 @@ export const roleWords: readonly (readonly [words: string, roles: number])[] = [
     role.plan,
   ],
   [
-    "only|just|still|actually|really|like|even|exactly|right|dead on|flat|straight|sharp|solid|steady|on the nose|all|way|down|up|around there|barely|already|pretty|very|so|maybe|kinda|kind|sort|well|good|bad|nice|fine|okay|ok|yeah|yep|yup|uh|um|er|ah|hmm|lol|haha|man|boy|hey|well|there|here|out|about there|again|finally|super|real|holding|holds|hold|held|holdin|steadily|consistently|constantly|stable|rock steady|even",
+    "only|just|still|actually|really|like|even|exactly|right|dead on|flat|straight|sharp|solid|steady|on the nose|all|way|down|up|around there|barely|already|pretty|very|so|maybe|kinda|kind|sort|well|good|bad|nice|fine|okay|ok|yeah|yep|yup|uh|um|er|ah|hmm|lol|haha|man|boy|hey|well|there|here|out|about there|again|finally|super|real|holding|holds|hold|held|holdin|steadily|consistently|constantly|stable|rock steady|even|ohm scale|ohms scale|meg scale|on the ohm scale|scale",
     role.only,
   ],
   [

@@ -141,7 +141,7 @@ export const signWords: readonly (readonly [words: string, sign: string])[] = [
     "dead|died|kaput|toast|shot|lifeless|not working|nothing happens|quit|wont power up|dark|no lights|wont light|wont turn on|inoperative",
     "dead",
   ],
-  ["blank|dark|off|black screen|no display|wont light up", "blank"],
+  ["blank|dark|black screen|no display|wont light up", "blank"],
   [
     "trips|tripped|tripping|kicks out|cuts out|drops out|locks out|kicked out|cut out|kicking out|trip|cutting out|drops off|drops offline|shuts down|trips out|tripped out|lets go|let go|takes out|goes out on|opens up|pops|popped|kicks off|clicks off|out on|quits|shuts off|shut down|drop out|faults out",
     "trips",
@@ -285,11 +285,11 @@ export const signWords: readonly (readonly [words: string, sign: string])[] = [
   ["dim|flicker|dimming|flickering|flickers|dims|brown out", "dim"],
   // refrigerant
   [
-    "stain|stains|stained|residue|spot|spots|on|around|at|under|wet|all over|sprayed|weeping|seeping|coming out|everywhere|oily|below|dripping|film|by|near",
+    "stain|stains|stained|residue|spot|spots|on|around|at|under|wet|sprayed|weeping|seeping|coming out|everywhere|oily|below|dripping|film|by|near",
     "stain",
   ],
   [
-    "flare|flares|joint|stub|braze|fitting|fittings|schrader|core|coil|u bend|ubend|valve|service valve|evap|line|lines|condenser|elbow|weld|cap|return bend|header|connection|nut|lineset|distributor|stubs|ball valve|port|bend|union|tee|brazed joint|joints|valves|caps|cores|pan|accumulator|rub out|chafe",
+    "flare|flares|joint|stub|braze|fitting|fittings|schrader|core|coil|u bend|ubend|valve|service valve|evap|line|lines|condenser|elbow|weld|cap|return bend|header|connection|nut|lineset|distributor|stubs|ball valve|port|bend|union|tee|brazed joint|joints|valves|caps|cores|pan|accumulator|rub out|chafe|suction stub",
     "leak_place",
   ],
   ["leak|leaks|leaking|leaked|leaky|leaker|leaks out", "leak"],
