@@ -40,8 +40,9 @@ export function planEdit(
   if (first === undefined) return tooEarly;
   const [job] = jobsOf(memory, original);
   if (job === undefined) {
-    // it was filed nowhere: now it may be
-    return planNote(memory, { ...message, at: first.message.at });
+    // it was filed nowhere: now it may be; else it waits with its original
+    const plan = planNote(memory, { ...message, at: first.message.at });
+    return plan.problem !== undefined && first.state === "waiting" ? tooEarly : plan;
   }
   const read = { text: message.text, at: first.message.at };
   const understood = readNote(memory, read, job);

@@ -1,7 +1,14 @@
 import type { Job, Judgement, Message, ReplyInput, Understood } from "../model.ts";
 import type { Draft } from "../record/entries-table.ts";
 import { appendEntry } from "../record/entries-table.ts";
-import { findMessage, markMessage, messagesIn, wakeChanges } from "../record/inbox.ts";
+import {
+  findMessage,
+  type InboxRow,
+  markMessage,
+  messagesIn,
+  wakeChanges,
+  wasChanged,
+} from "../record/inbox.ts";
 import { answersTo, findOut, type OutboxRow, putOut } from "../record/outbox.ts";
 import { dangerGiven } from "../show/danger.ts";
 import { replyTo } from "../show/reply.ts";
@@ -40,6 +47,7 @@ export function workOne(bot: Bot, message: Message): WorkResult {
     if (plan.job === undefined) continue;
     append(bot, [releaseDraft(memory, row, plan.job)]);
     markMessage(store, row.message, { state: "done", job: plan.job });
+    wakeChanges(store, row.message);
   }
   mark(bot, message, plan);
   reviseLater(bot, message, plan);
@@ -76,9 +84,10 @@ function mark(bot: Bot, message: Message, plan: Plan): void {
     wakeChanges(bot.store, message);
     return;
   }
-  // what was rewritten or removed waits for nobody any more
+  // what was rewritten elsewhere or removed waits for nobody any more
   const first = findMessage(bot.store, message.platform, original);
-  if (first?.state === "waiting") markMessage(bot.store, first.message, { state: "done" });
+  if (first?.state === "waiting" && !waits)
+    markMessage(bot.store, first.message, { state: "done" });
 }
 
 /** A late message, an edit or a new job may tell better where later or waiting ones belong. */
@@ -96,12 +105,21 @@ function reviseLater(bot: Bot, message: Message, plan: Plan): void {
   const rows = [...waiting.filter(({ seq }) => !later.some((row) => row.seq === seq)), ...later];
   for (const row of rows) {
     if (row.message.edits !== undefined || row.message.deletes !== undefined) continue;
-    if (row.message.id === message.id) continue;
+    if (row.message.id === message.id || isGone(bot, row)) continue;
     const revision = revise(memory, row);
     if (revision === undefined) continue;
     append(bot, revision.drafts);
     markMessage(store, row.message, { state: "done", job: revision.job });
+    wakeChanges(store, row.message);
   }
+}
+
+/** Filed nowhere, and what its author made of it later was worked on. */
+function isGone({ store, memory }: Bot, row: InboxRow): boolean {
+  const filed = [...memory.entries.values()].some((entries) =>
+    entries.some((entry) => entry.message === row.message.id),
+  );
+  return !filed && wasChanged(store, row.message);
 }
 
 function planFor(bot: Bot, message: Message): Plan {

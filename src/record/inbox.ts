@@ -134,6 +134,15 @@ export function messagesAfter(
   return rows.map((row) => toRow(store, row));
 }
 
+/** Whether a message was rewritten or removed by one that was worked on. */
+export function wasChanged(store: Store, message: Message): boolean {
+  const found = sql(
+    store,
+    "SELECT 1 FROM inbox WHERE state = 'done' AND platform = ? AND (edits = ? OR deletes = ?) LIMIT 1",
+  );
+  return found.get(message.platform, message.id, message.id) !== undefined;
+}
+
 /** Edits and deletions that came before their message are worked on now that it is there. */
 export function wakeChanges(store: Store, message: Message): void {
   sql(
