@@ -22,7 +22,7 @@ export const evacuation: Check = {
     );
     if (readings.length === 0) return [];
     const decay = vacuumDecay(standOf(readings, scene));
-    return [decay === undefined ? untimed(readings) : finding(decay, figuresOf(scene))];
+    return [decay === undefined ? untimed(readings, scene) : finding(decay, figuresOf(scene))];
   },
 };
 
@@ -76,10 +76,14 @@ function byClock(readings: readonly Reading[], scene: Scene): DecayPoint[] {
   return points.slice(points.findIndex((one) => one.absolutePa === lowest));
 }
 
-function untimed(readings: readonly Reading[]): Finding {
+const hangs =
+  /\b(won'?t|wont|can'?t|cannot|will not|does(n'?t| not)|never)\b.{0,16}\b(pull|get|go|drop)|\b(stuck|stalls?|stalled|hung|hangs|hanging|stays?)\b.{0,12}\b(at|around|above|there)\b/;
+
+function untimed(readings: readonly Reading[], scene: Scene): Finding {
   const last = readings.at(-1);
   const pa = (last === undefined ? undefined : numberOf(last)) ?? 0;
   const deep = pa <= decayLimits.holdPa;
+  if (!deep && hangs.test(scene.words)) return stalled(pa, scene);
   return {
     about: "system",
     check: "evacuation",
@@ -90,6 +94,23 @@ function untimed(readings: readonly Reading[]): Finding {
     basis: "common practice",
     source: "targets of 500 micron and below: common practice, no source",
     missing: "timed readings after isolation",
+  };
+}
+
+/** The pump comes no deeper: hoses, its oil, moisture or a leak. */
+function stalled(pa: number, scene: Scene): Finding {
+  const cel = waterBoilingCel(pa);
+  const ice = cel === undefined ? "" : `, where ice stands at ${figuresOf(scene).temperature(cel)}`;
+  return {
+    about: "system",
+    check: "evacuation",
+    level: "watch",
+    says: `The pump hangs at ${micronWords(pa)}${ice}: fresh pump oil and short wide hoses with the cores out first, then valve it off, a straight rise is a leak, a levelling one moisture`,
+    brief: `hangs at ${micronWords(pa)}`,
+    values: {},
+    basis: "common practice",
+    source: "common practice, no source",
+    signs: ["evacuation:rising"],
   };
 }
 

@@ -196,6 +196,8 @@ export function told(scene: Scene, check: CheckName): Finding[] {
     .filter((row) => row.check === check)
     .flatMap((row) => {
       if (groups.has(row.group) || !row.words.test(scene.words)) return [];
+      // "won't pull below 2500 microns" is the vacuum pump's trouble, not the compressor's
+      if (row.sign === "pump_down:fails" && /\bmicrons?\b/.test(scene.words)) return [];
       if (row.group === "branch" && !/\b(port|branch|box)\b/.test(scene.words)) return [];
       groups.add(row.group);
       return [findingOf(row)];

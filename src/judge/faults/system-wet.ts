@@ -5,9 +5,9 @@ export const systemWet: Fault = {
   says: "there is moisture in the circuit",
   common: 1.5,
   shows: {
-    "evacuation:wet": 0.93,
+    "evacuation:wet": 0.78,
     "evacuation:leak": 0.03,
-    "evacuation:rising": 0.03,
+    "evacuation:rising": 0.18,
     "evacuation:tight": 0.01,
     "sight_glass:sight_glass_shows_moisture": 0.5,
     "hold:holds": 0.95,
