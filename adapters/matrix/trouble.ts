@@ -11,17 +11,20 @@ export class Trouble extends Error {
   /** the server's code ("M_FORBIDDEN"), where it gave one */
   readonly code: string | undefined;
   readonly retryMs: number;
+  /** it came before the request that matters, so nothing has left yet */
+  readonly early: boolean;
 
   constructor(
     kind: TroubleKind,
     message: string,
-    facts: { readonly status?: number; readonly code?: string; readonly retryMs?: number } = {},
+    facts: { readonly status?: number; readonly code?: string; readonly retryMs?: number; readonly early?: boolean } = {},
   ) {
     super(message);
     this.kind = kind;
     this.status = facts.status;
     this.code = facts.code;
     this.retryMs = facts.retryMs ?? 0;
+    this.early = facts.early ?? false;
   }
 }
 
@@ -50,4 +53,18 @@ export function troubleFrom(
     return new Trouble("token", says, facts);
   }
   return new Trouble(status >= 500 ? "unanswered" : "refused", says, facts);
+}
+
+/** The same trouble, met before anything was sent. Whatever is no trouble with the server may pass too. */
+export function early(error: unknown): Trouble {
+  if (!(error instanceof Trouble)) {
+    return new Trouble("unanswered", error instanceof Error ? error.message : String(error), { early: true });
+  }
+  const { status, code, retryMs } = error;
+  return new Trouble(error.kind, error.message, {
+    retryMs,
+    early: true,
+    ...(status === undefined ? {} : { status }),
+    ...(code === undefined ? {} : { code }),
+  });
 }
