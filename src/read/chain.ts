@@ -70,7 +70,7 @@ function correctWithin(drafts: readonly Draft[], items: readonly Item[]): void {
     if (!corrected(items, left, right, between(items, left, right))) return;
     if (!unlabelled(items, left, right)) return;
     inherit(left, right);
-    right.before = [...left.before, ...right.before];
+    right.before = [...left.before, left.index, ...right.before];
     left.gone = true;
     const item = items[left.index];
     if (item !== undefined) item.owner = "<value> no <value>";
@@ -127,7 +127,7 @@ function arrow(items: readonly Item[], left: Draft): boolean {
 
 function merge(items: readonly Item[], left: Draft, right: Draft): void {
   inherit(left, right);
-  right.before = [...left.before, ...left.behind, ...right.before];
+  right.before = [...left.before, left.index, ...left.behind, ...right.before];
   right.after ??= left.after;
   right.rating ??= left.rating;
   right.plate = right.plate || left.plate;

@@ -280,6 +280,15 @@ function lastBehind(items: readonly Item[], last: Draft): number[] {
   return [...near, ...far];
 }
 
+/** What was told before "but", "anyway", "so" is not about the first value. */
+function afterTalk(items: readonly Item[], to: number): number {
+  for (let i = to - 1; i > 0; i--) {
+    const text = items[i]?.text;
+    if (text === "but" || text === "anyway" || text === "however" || text === "because") return i;
+  }
+  return 0;
+}
+
 /** One draft a value, each with the items that speak of it. */
 export function gather(items: readonly Item[], values: readonly number[]): Draft[] {
   const drafts = values.map((index) => draft(index, items[index]?.value ?? Number.NaN));
@@ -289,7 +298,7 @@ export function gather(items: readonly Item[], values: readonly number[]): Draft
   let start = 0;
   drafts.forEach((now, order) => {
     const left = drafts[order - 1];
-    let from = left === undefined ? 0 : left.index + 1;
+    let from = left === undefined ? afterTalk(items, now.index) : left.index + 1;
     if (left !== undefined) {
       const at = cut({ items, from, to: now.index, left, leading, pointsBehind });
       left.behind = carriers(items, from, at);

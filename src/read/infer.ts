@@ -68,6 +68,7 @@ function own(draft: Draft, items: readonly Item[], setting: Setting, context: Co
     setting.diode &&
     draft.value >= 0 &&
     draft.value < 3 &&
+    draft.thing !== "compressor" &&
     draft.before.every((index) => items[index]?.label === undefined)
   )
     draft.quantity = "diode_drop";
@@ -118,6 +119,13 @@ function alike(a: Draft, b: Draft): boolean {
   return ratio > 0.2 && ratio < 5;
 }
 
+/** Where the unit stands with the first of a row, the others are of its size. */
+function near(left: Draft, right: Draft): boolean {
+  if (!left.ownUnit || left.value === 0 || right.value === 0) return true;
+  const ratio = Math.abs(right.value / left.value);
+  return ratio > 0.45 && ratio < 2.2;
+}
+
 /** A row of values without labels between: what the one says holds for the other. */
 function alongLists(list: readonly Draft[], items: readonly Item[]): void {
   for (let i = list.length - 2; i >= 0; i--) {
@@ -145,6 +153,8 @@ function alongLists(list: readonly Draft[], items: readonly Item[]): void {
     if (!gap.list && !gap.empty) continue;
     if (right.unit !== undefined && right.quantity !== left.quantity) continue;
     if (right.before.length > 0 || left.rating !== undefined) continue;
+    if (right.quantity === undefined && left.quantity !== "capacitance" && !near(left, right))
+      continue;
     if (right.quantity === undefined) copyKind(left, right);
     right.subject ??= left.subject;
     right.state ??= left.state;
@@ -268,7 +278,7 @@ function contrasts(draft: Draft, right: Draft, items: readonly Item[]): boolean 
 }
 
 /** "running 13.8 14.0 13.7", "settled to 12.2": amperes go without saying where nothing else fits. */
-function byState(draft: Draft, list: readonly Draft[]): void {
+function byState(draft: Draft, list: readonly Draft[], items: readonly Item[]): void {
   if (
     draft.quantity !== undefined ||
     draft.unit !== undefined ||
@@ -277,7 +287,11 @@ function byState(draft: Draft, list: readonly Draft[]): void {
     draft.rating !== undefined
   )
     return;
-  if (draft.state === undefined || draft.value < 0.3 || draft.value >= 170) return;
+  const settled =
+    draft.state !== undefined ||
+    /^settl|^level/.test(items[draft.index - 1]?.text ?? "") ||
+    /^settl|^level/.test(items[draft.index - 2]?.text ?? "");
+  if (!settled || draft.value < 0.3 || draft.value >= 170) return;
   draft.quantity = "current";
   draft.assumedQuantity = true;
   for (const other of list)
@@ -407,7 +421,7 @@ export function infer(
   for (const draft of list) if (draft.quantity === undefined) fromContext(draft, items, context);
   byThree(list, items);
   byPairs(list, items);
-  for (const draft of list) byState(draft, list);
+  for (const draft of list) byState(draft, list, items);
   for (const draft of list) byPlausibility(draft);
   alongShapes(list, items);
   for (const draft of list) habitUnit(draft, context);

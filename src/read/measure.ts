@@ -80,4 +80,7 @@ export function measure(note: Note): void {
   question(note, drafts);
   for (const draft of drafts) draft.measuredAt = note.measuredAt;
   for (const draft of drafts) if (!draft.gone) note.readings.push(...make(note, draft));
+  const doubtful = note.readings.find((reading) => reading.doubtful === true);
+  if (doubtful !== undefined && note.ask.length === 0)
+    note.ask.push(`${doubtful.said}: is that right?`);
 }

@@ -70,7 +70,11 @@ function adopt(draft: Draft, reading: Reading, context: Context): void {
 function goesOn(items: readonly Item[], draft: Draft): boolean {
   let roles = 0;
   for (const item of items) roles |= item.roles;
-  if ((roles & (role.correct | role.now | role.change)) !== 0 || draft.after !== undefined)
+  if (
+    (roles & (role.correct | role.now | role.change)) !== 0 ||
+    draft.after !== undefined ||
+    draft.testVoltage !== undefined
+  )
     return true;
   return items.some(
     (item) =>

@@ -26,7 +26,13 @@ export function settingOf(
   );
   const volts = drafts.some((draft) => draft.unit?.dimension === "voltage");
   const last = context.readings[context.readings.length - 1];
-  const silent = !mega && !ohms && !volts;
+  const onlyTests = drafts.every(
+    (draft) =>
+      draft.unit === undefined ||
+      draft.unit.dimension !== "voltage" ||
+      [250, 500, 1000, 2500, 5000].includes(draft.value * draft.unit.factor),
+  );
+  const silent = !mega && !ohms && (!volts || onlyTests);
   const dc = items.some(
     (item) =>
       item.points?.some((points) => points.some((point) => point.startsWith("DC"))) ?? false,

@@ -126,7 +126,7 @@ function zip(list: readonly Draft[], items: readonly Item[]): void {
       (other, at) =>
         at === 0 ||
         (other.points === undefined &&
-          other.quantity === draft.quantity &&
+          sameDimension(other, draft) &&
           plainGap(items, row[at - 1], other)),
     );
     if (!joined) return;
@@ -134,6 +134,10 @@ function zip(list: readonly Draft[], items: readonly Item[]): void {
       other.points = [points[at] ?? []];
     });
   });
+}
+
+function sameDimension(a: Draft, b: Draft): boolean {
+  return a.unit === undefined || b.unit === undefined || a.unit.dimension === b.unit.dimension;
 }
 
 function plainGap(items: readonly Item[], left: Draft | undefined, right: Draft): boolean {
@@ -189,6 +193,10 @@ function tableRows(list: readonly Draft[], items: readonly Item[]): void {
 }
 
 export function shareRows(drafts: readonly Draft[], items: readonly Item[]): void {
+  zip(
+    drafts.filter((draft) => !draft.gone),
+    items,
+  );
   tableRows(
     drafts.filter((draft) => !draft.gone),
     items,
@@ -197,7 +205,6 @@ export function shareRows(drafts: readonly Draft[], items: readonly Item[]): voi
 
 export function share(drafts: readonly Draft[], items: readonly Item[]): void {
   const list = drafts.filter((draft) => !draft.gone);
-  zip(list, items);
   sharePartner(list);
   sharePoints(list);
   sharePlace(list);

@@ -5,6 +5,13 @@ import { freeNumber, textAt } from "./near.ts";
 
 const things: ReadonlySet<string> = new Set([
   "fan",
+  "diodes",
+  "output",
+  "registers",
+  "tries",
+  "sides",
+  "conductor",
+  "conductors",
   "fans",
   "filter",
   "filters",
@@ -110,6 +117,14 @@ function labelBefore(items: readonly Item[], i: number): boolean {
   );
 }
 
+function countNoun(item: Item | undefined): boolean {
+  return (
+    item?.kind === itemKind.word &&
+    item.roles === 0 &&
+    (/[a-z]{3,}s$/.test(item.text) || things.has(item.text))
+  );
+}
+
 /** "3 picks", "two big fans", "filters, 6 of them", "qty 6", "the other two legs" */
 export const counts: Rule = {
   name: "<number> <things>",
@@ -136,6 +151,13 @@ export const counts: Rule = {
         return state(note, counts.name, [i, i + 1], { kind: "note", about: "count" });
       if (before === "the" && item.spoken && items[i - 2]?.label === undefined)
         return state(note, counts.name, [i, i + 1], { kind: "note", about: "count" });
+      if (
+        text === "or" &&
+        items[i + 2]?.kind === itemKind.number &&
+        items[i + 2]?.unit === undefined &&
+        countNoun(items[i + 3])
+      )
+        return state(note, counts.name, [i, i + 3], { kind: "note", about: "count" });
       if (text === "of" && freeNumber(items[i + 2]) && items[i + 2]?.unit === undefined)
         return state(note, counts.name, [i, i + 3], { kind: "note", about: "count" });
       if (

@@ -14,6 +14,7 @@ import { looseCodes } from "./loose-code.ts";
 import { nominalSizes } from "./nominal-size.ts";
 import { observations } from "./observation.ts";
 import { openJob } from "./open-job.ts";
+import { pacedTimes } from "./paced-times.ts";
 import { partRule } from "./part.ts";
 import { phones } from "./phone-number.ts";
 import { plans } from "./plan.ts";
@@ -45,6 +46,7 @@ export const asides: readonly Rule[] = [
   statusRule,
   clockTimes,
   laborRule,
+  pacedTimes,
   dates,
   nominalSizes,
   breakers,

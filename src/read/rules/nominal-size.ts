@@ -209,6 +209,17 @@ function takeSides(note: Note, i: number): boolean {
 
 function pipe(note: Note, i: number, item: Item): boolean {
   const { items } = note;
+  const article = textAt(items, i - 1);
+  if (
+    item.fraction &&
+    item.unit === undefined &&
+    item.value < 3 &&
+    !item.spoken &&
+    (article === "a" || article === "the" || article === "new")
+  ) {
+    state(note, nominalSizes.name, [i, i + 1], { kind: "note", about: "size" });
+    return true;
+  }
   if (!small(item)) return false;
   const said = item.fraction || item.unit?.figure === "in" || item.unit?.figure === "mm";
   const behind = wordBehind(items, i, sized, 2);
