@@ -82,8 +82,9 @@ function append(memory: Memory, entry: Entry): void {
   const { facts } = entry;
   if (facts.kind !== "note") return;
   memory.roles.set(entry.who, facts.role);
-  if (entry.channel === undefined || entry.thread === undefined) return;
-  const key = threadKey(entry.channel, entry.thread);
+  if (entry.channel === undefined) return;
+  // where threads hang under a message they are called by its id: a thread under what was filed is its job's
+  const key = threadKey(entry.channel, entry.thread ?? entry.message);
   // the first job of a thread keeps it, unless another is opened in it
   if (facts.opens !== undefined || !memory.threads.has(key)) memory.threads.set(key, entry.job);
 }
