@@ -47,7 +47,10 @@ export function nextChecks(
   const known = new Set(evidence.map((one) => groupOf(one.sign)));
   const signs = new Set(evidence.map((one) => one.sign));
   const fits = whereIn(scene);
-  const open = (step: Step) => fits(step.where) && !step.fills.some((group) => known.has(group));
+  const open = (step: Step) =>
+    fits(step.where) &&
+    !step.fills.some((group) => known.has(group)) &&
+    !(step.unless?.some((sign) => signs.has(sign)) ?? false);
   const leader = diagnosis[0];
   const general = steps
     .filter(open)
@@ -75,8 +78,7 @@ export function nextChecks(
 /** The leading fault's first proof is among those named, after them if no earlier. */
 function withProof(ranked: readonly Step[], proofs: readonly Candidate[]): readonly Step[] {
   const proof = proofs.find((one) => one.ofLeader)?.step;
-  if (proof === undefined || ranked.some((one) => one === proof || sameLook(one, proof)))
-    return ranked;
+  if (proof === undefined || ranked.some((one) => one.check === proof.check)) return ranked;
   return [...ranked, proof];
 }
 

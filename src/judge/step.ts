@@ -9,6 +9,8 @@ export interface Where {
   readonly metering?: "expansion_valve" | "fixed_orifice";
   /** the case holds refrigerant-side readings or words */
   readonly side?: "gas" | "electrical";
+  /** a machine that reverses, has branch boxes, or defrosts a coil; a kind that is not known allows it */
+  readonly machine?: "reversing" | "branched" | "defrosting";
   /** `running`: not while the circuit stands under vacuum or nitrogen */
   readonly state?: "running";
 }
@@ -27,6 +29,8 @@ export interface Step {
   readonly where?: Where;
   /** true where a check could not judge for want of just this: it is then asked for at once */
   readonly wanted?: (scene: Scene) => boolean;
+  /** signs of a machine that cannot or must not be run for it */
+  readonly unless?: readonly string[];
   /** signs that leave a doubt which just this would lift: it is then asked for at once */
   readonly after?: readonly string[];
 }

@@ -1,5 +1,40 @@
 import type { Step } from "../step.ts";
 
+/** After these nothing is energized before the windings are proven. */
+const notEnergized = [
+  "protection:breaker_trips",
+  "protection:fuse_blown",
+  "burning:burnt_smell",
+  "insulation:ground_fault",
+  "insulation:below_floors",
+  "insulation:ground_fault_unproven",
+  "winding:shorted",
+  "winding:open",
+  "winding:all_open",
+  "winding:overload_open",
+] as const;
+
+/** After these it does not run, so there is nothing steady to measure. */
+const notRunning = [
+  ...notEnergized,
+  "starting:will_not_start",
+  "starting:hums",
+  "starting:hums_on_one_phase",
+  "starting:kicks_without_turning",
+  "starting:starts_then_trips",
+  "starting:drive_faults_at_start",
+  "start:held_locked",
+  "ramp:limit",
+  "dead:unit_dead",
+  "dead:display_dead",
+  "contacts:contactor_not_pulling_in",
+  "control:lost",
+  "control:no_output",
+  "supply:phase_lost",
+  "supply:dead",
+  "bus:dead",
+] as const;
+
 /** Looks at the electrical side, in no order: `next.ts` ranks them. */
 export const electricalSteps: readonly Step[] = [
   {
@@ -29,6 +64,7 @@ export const electricalSteps: readonly Step[] = [
     minutes: 5,
     danger: 3,
     fills: ["start"],
+    unless: [...notEnergized, "dead:unit_dead", "supply:phase_lost", "supply:dead"],
     where: { drive: "line" },
   },
   {
@@ -37,6 +73,7 @@ export const electricalSteps: readonly Step[] = [
     minutes: 5,
     danger: 3,
     fills: ["ramp"],
+    unless: [...notEnergized, "dead:unit_dead", "dead:display_dead", "supply:phase_lost"],
     where: { drive: "inverter" },
   },
   {
@@ -45,6 +82,7 @@ export const electricalSteps: readonly Step[] = [
     minutes: 4,
     danger: 2,
     fills: ["current"],
+    unless: notRunning,
   },
   {
     check: "control_voltage",
@@ -144,6 +182,7 @@ export const electricalSteps: readonly Step[] = [
     minutes: 5,
     danger: 3,
     fills: ["start_time"],
+    unless: notEnergized,
     where: { drive: "line" },
     after: ["start:at_locked_unknown"],
   },
