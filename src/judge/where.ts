@@ -14,6 +14,7 @@ export function whereIn(scene: Scene): (where: Where | undefined) => boolean {
       allows(where.mode, facts.mode) &&
       allows(where.metering, facts.metering) &&
       !(where.state === "running" && underTest) &&
+      (where.machine === undefined || isMachine(where.machine, scene)) &&
       (where.side !== "gas" || gasSide));
 }
 
@@ -23,6 +24,28 @@ function isUnderTest(scene: Scene): boolean {
   if (pressures.some((one) => one.at !== undefined)) return false;
   if (scene.readings.some((one) => one.quantity === "vacuum")) return true;
   return pressures.length > 0 && pressures.some((one) => isNitrogen(scene, one));
+}
+
+/** Kinds that have the part for certain or by their name, and words that speak of it. */
+const machines = {
+  reversing: {
+    kinds: /heat pump|heat recovery|outdoor unit|split|mini|ductless/,
+    words: /revers|heat pump|4.?way/,
+  },
+  branched: {
+    kinds: /heat recovery|branch|outdoor unit|multi|indoor|cassette/,
+    words: /branch|port\b/,
+  },
+  defrosting: {
+    kinds: /heat pump|heat recovery|outdoor unit|split|cooler|freezer|walk|reach|case/,
+    words: /defrost/,
+  },
+} as const;
+
+function isMachine(machine: keyof typeof machines, scene: Scene): boolean {
+  const kind = scene.facts.kind?.toLowerCase();
+  const { kinds, words } = machines[machine];
+  return kind === undefined || kinds.test(kind) || words.test(scene.words);
 }
 
 function allows<T>(wanted: T | undefined, known: T | undefined): boolean {

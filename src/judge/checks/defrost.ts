@@ -1,13 +1,14 @@
-import { isHeating } from "../application.ts";
+import { applicationOf, isHeating } from "../application.ts";
 import type { Check } from "../check.ts";
 import { told } from "./told.ts";
 
-/** Defrost of the outdoor coil in heating, as it is told. */
+/** Defrost of the outdoor coil in heating, or of a cold room's coil, as it is told. */
 export const defrost: Check = {
   name: "sensor",
   signs: ["defrosting:fails"],
   judge: (scene) => {
+    const cold = /^(cooler|freezer)$/.test(applicationOf(scene));
     const heats = isHeating(scene) || /heat pump|heat recovery/.test(scene.facts.kind ?? "");
-    return heats ? told(scene, "sensor") : [];
+    return heats || cold ? told(scene, "sensor") : [];
   },
 };

@@ -161,8 +161,8 @@ const rows: readonly Row[] = [
     sign: "defrosting:fails",
     words:
       /\b(never|won'?t|wont|does(n'?t| not)|has(n'?t| not)|not)\b.{0,24}\bdefrost|\bdefrost\b.{0,30}\b(never|won'?t|does(n'?t| not)|did(n'?t| not)|fail|stuck|dead)/,
-    about: "outdoor coil",
-    says: "It does not defrost: coil sensor, board or timer, reversing valve and outdoor fan relay are next",
+    about: "coil",
+    says: "It does not defrost: coil sensor, board or timer, then reversing valve or heaters and the fan relay are next",
     brief: "no defrost",
   },
   {

@@ -4,7 +4,7 @@ export const branchValveStuck: Fault = {
   fault: "branch_valve_stuck",
   says: "a branch box valve does not change over",
   common: 1.2,
-  where: { state: "running" },
+  where: { state: "running", machine: "branched" },
   shows: {
     "branch:stuck": 0.85,
     "branch:follows": 0.15,

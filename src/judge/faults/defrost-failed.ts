@@ -4,8 +4,9 @@ export const defrostFailed: Fault = {
   fault: "defrost_failed",
   says: "the outdoor coil is not defrosted",
   common: 1.5,
-  where: { state: "running", mode: "heating" },
+  where: { state: "running", machine: "defrosting" },
   shows: {
+    "indoor_air:ice_on_indoor_coil": 0.25,
     "outdoor_ice:ice_on_outdoor_coil": 0.7,
     "outdoor_ice:defrost_not_working": 0.6,
     "defrosting:fails": 0.9,

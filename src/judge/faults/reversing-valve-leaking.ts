@@ -4,7 +4,7 @@ export const reversingValveLeaking: Fault = {
   fault: "reversing_valve_leaking",
   says: "the reversing valve passes hot gas or hangs between its ends",
   common: 0.9,
-  where: { state: "running" },
+  where: { state: "running", machine: "reversing" },
   shows: {
     "subcooling:none": 0.22,
     "subcooling:low": 0.18,
