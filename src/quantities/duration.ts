@@ -39,6 +39,7 @@ export const duration = {
     },
     { dimension: "time", figure: "us", factor: 1e-6, words: "us|µs|microsecond|microseconds" },
   ],
-  words: "duration|run time|runtime|cycle time|run hours|off time|on time|time to",
+  words:
+    "duration|run time|runtime|cycle time|run hours|off time|on time|time to|off cycle|on cycle|defrost time|defrost lasts|trip time|time to trip|pull down time|recovery time|lasts|lasted",
   plausible: [0, 1e9],
 } as const satisfies Quantity;

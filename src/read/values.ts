@@ -113,6 +113,16 @@ function zeroUnit(items: readonly Item[], i: number): string | undefined {
   return undefined;
 }
 
+/** A length of time is a value only where it is what was measured: "run time is 4 minutes". */
+function isResult(items: readonly Item[], i: number): boolean {
+  for (let at = i - 1; at >= 0 && at >= i - 3; at--) {
+    const item = items[at];
+    if (item?.label?.quantity === "duration") return true;
+    if (item === undefined || (item.roles & (role.is | role.about)) === 0) return false;
+  }
+  return false;
+}
+
 export interface Found {
   readonly index: number;
   readonly zero: string | undefined;
@@ -124,7 +134,8 @@ export function valuesOf(items: readonly Item[]): Found[] {
   items.forEach((item, index) => {
     if (item.owner !== undefined) return;
     if (item.kind === itemKind.number) {
-      if (item.unit?.dimension !== "time") found.push({ index, zero: undefined });
+      if (item.unit?.dimension !== "time" || isResult(items, index))
+        found.push({ index, zero: undefined });
     } else if (item.kind === itemKind.over) {
       if (openIsReading(items, index)) found.push({ index, zero: undefined });
     } else if ((item.roles & role.same) !== 0) {
