@@ -73,7 +73,7 @@ function areJoined(first: Reading, second: Reading, note: CaseNote): boolean {
   if (gap.length > apart || !joining.test(gap)) return false;
   return (
     faces(first, second, gap) &&
-    !/^.{0,4}(?:out|air|ambient|return|supply|box)/i.test(rest(second, note))
+    !/^\s{0,2}(?:out|air|ambient|return|supply|box)/i.test(rest(second, note))
   );
 }
 
