@@ -53,6 +53,12 @@ function cutIn(note: CaseNote): number | undefined {
 function isRepair(one: Statement): boolean {
   if (one.kind === "part") return one.state === "fitted";
   if (one.kind !== "action" || one.planned === true) return false;
+  // a wiped terminal is part of a test
+  if (
+    one.action === "cleaned" &&
+    /terminal|pin|block|lead|lug/i.test(`${one.what ?? ""} ${one.said}`)
+  )
+    return false;
   if (one.action === "swapped") return !/lead|leg|phase|wire|line/i.test(one.what ?? "lead");
   return repairs.includes(one.action);
 }

@@ -1,4 +1,4 @@
-import type { Finding, Reading } from "../../model.ts";
+import type { Finding, Reading, Statement } from "../../model.ts";
 import {
   capacitanceErrorPercent,
   capacitanceUnderLoadF,
@@ -39,10 +39,31 @@ interface Rating {
 }
 
 function ratingsIn(scene: Scene): Rating[] {
-  return ofQuantity(scene.ratings, "capacitance").flatMap((one) => {
+  const said = ofQuantity(scene.ratings, "capacitance").flatMap((one) => {
     const farad = numberOf(one);
     return farad === undefined ? [] : [{ farad, subject: one.subject ?? "" }];
   });
+  return said.length > 0 ? said : labelSizes(scene);
+}
+
+/** "45/5" on a can, or "35 uF": sizes of the label that are no readings, microfarads. */
+function labelSizes(scene: Scene): Rating[] {
+  const sizes = scene.notes.flatMap((note) => note.statements).filter(isSize);
+  for (const one of sizes) {
+    const [, first, second] =
+      /(\d+(?:\.\d+)?)\s*(?:\/|\+|and)\s*(\d+(?:\.\d+)?)/.exec(one.said) ?? [];
+    const near = /\bcap|\bcan\b|dual|run|mfd|uf\b|microfarad/i.test(scene.words);
+    if (near && first !== undefined && second !== undefined)
+      return [
+        { farad: Number(first) * 1e-6, subject: "" },
+        { farad: Number(second) * 1e-6, subject: "" },
+      ];
+  }
+  return [];
+}
+
+function isSize(one: Statement): boolean {
+  return one.kind === "note" && one.about === "size";
 }
 
 function measuredIn(scene: Scene): Measured[] {

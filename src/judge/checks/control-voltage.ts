@@ -83,6 +83,7 @@ function judgeOne(reading: Reading, scene: Scene): Finding {
   const value = numberOf(reading) ?? 0;
   const logic = isLogic(scene, reading) && reading.kind !== "ac";
   if (logic) return logicFinding(value);
+  if (value < limits.lost && isWithoutCall(scene)) return uncalledFinding(value);
   const level: Level = value < limits.low ? "bad" : value > limits.high ? "watch" : "good";
   const sign =
     value < limits.lost ? "control:lost" : value < limits.low ? "control:low" : "control:present";
@@ -104,6 +105,25 @@ function judgeOne(reading: Reading, scene: Scene): Finding {
     basis: "common practice",
     source: "common practice, no source: 20 to 30 V on a 24 V circuit",
     signs: [sign],
+  };
+}
+
+/** Nothing asks for it, so none is due. */
+function isWithoutCall(scene: Scene): boolean {
+  return scene.seen.some((one) => one.observation === "not_calling");
+}
+
+function uncalledFinding(value: number): Finding {
+  return {
+    about: "control circuit",
+    check: "control_voltage",
+    level: "good",
+    brief: "none, and none is called for",
+    says: `${plain(value)} V with no call: none is due`,
+    values: {},
+    basis: "circuit reasoning",
+    source: "circuit reasoning",
+    signs: [],
   };
 }
 

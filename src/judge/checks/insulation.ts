@@ -96,11 +96,10 @@ function decisiveLeads(
   const high = tests[tests.length - 1];
   if (low === undefined || high === undefined || all === undefined) return all;
   if (wiringAside(low, high, scene)) return high;
-  const warmed =
-    /heater on|warm(?:ed)? (?:it|up)|dried|dry(?:ing)?\b|hours? (?:on|later)|cleaned/.test(
-      scene.words,
-    );
-  if (warmed && high.lowestOhm > climbs * low.lowestOhm) return high;
+  const warmed = /heater (?:was |has been )?on|warm(?:ed)? (?:it|up)|dried|hours? later/.test(
+    scene.words,
+  );
+  if (warmed && high.count >= low.count && high.lowestOhm > climbs * low.lowestOhm) return high;
   return all;
 }
 
