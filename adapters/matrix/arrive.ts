@@ -2,7 +2,8 @@ import { createHash } from "node:crypto";
 import type { FileNote, Message } from "../../src/model.ts";
 import { isoWithOffset } from "../local-time.ts";
 import type { Person } from "../serve/people.ts";
-import { reactionMeans, redrawn } from "./meaning.ts";
+import { reactionMeans } from "../serve/reaction.ts";
+import { redrawn } from "./meaning.ts";
 import { downloadFile, mostFileBytes } from "./media.ts";
 import type { RoomEvent } from "./sync.ts";
 import { type Incoming, type RemoteFile, translate } from "./translate.ts";
@@ -23,6 +24,11 @@ export async function arrive(
   const channel = working.rooms.channelOf(room);
   if (event.sender === me || channel === undefined) return "passed over";
   if (!listened.has(event.type)) return "passed over";
+  const removed = event.type === "m.room.redaction" ? translate(event) : undefined;
+  if (removed?.kind === "removal" && door.posted(removed.target)?.kind === "board") {
+    door.boardGone?.();
+    return "passed over";
+  }
   const person = crew.get(event.sender);
   if (person === undefined) {
     door.log.info("stranger", {

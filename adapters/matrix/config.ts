@@ -8,12 +8,6 @@ const roomName = z
     "a room is its id, !abc:chat.example, or its address, #south:chat.example",
   );
 
-const roomSchema = z.strictObject({
-  room: roomName,
-  /** the name that stands in the record, and by which boards and answers find the room */
-  channel: z.string().min(1),
-});
-
 const local = new Set(["127.0.0.1", "localhost", "[::1]"]);
 const serverSchema = z.url().refine((text) => {
   const url = URL.parse(text);
@@ -31,7 +25,8 @@ export const configSchema = z
     token: secretSchema.optional(),
     /** the file of the device's keys */
     keys: z.string().min(1),
-    rooms: z.array(roomSchema).min(1),
+    /** the names that stand in the record -> rooms */
+    rooms: z.record(z.string().min(1), roomName),
     /** whether admitted people may talk to the bot in a room of their own */
     direct: z.boolean().default(true),
     board: z.string().optional(),
@@ -40,22 +35,18 @@ export const configSchema = z
     board_seconds: z.number().min(1).max(600).default(15),
   })
   .superRefine((config, context) => {
-    const channels = config.rooms.map(({ channel }) => channel);
-    for (const name of ["board", "operator"] as const) {
-      const channel = config[name];
-      if (channel === undefined || channels.includes(channel)) continue;
-      const message = `names no channel of "rooms"; known: ${channels.join(", ")}`;
-      context.addIssue({ code: "custom", path: [name], message });
-    }
-    for (const field of ["channel", "room"] as const) {
-      const all = config.rooms.map((room) => room[field]);
-      const twice = all.find((value, index) => all.indexOf(value) !== index);
-      if (twice === undefined) continue;
-      context.addIssue({
-        code: "custom",
-        path: ["rooms"],
-        message: `${field} ${twice} stands twice`,
-      });
+    const fail = (path: string, message: string): void => {
+      context.addIssue({ code: "custom", path: [path], message });
+    };
+    const names = Object.keys(config.rooms);
+    if (names.length === 0) fail("rooms", "name at least one room");
+    const rooms = Object.values(config.rooms);
+    const twice = rooms.find((value, index) => rooms.indexOf(value) !== index);
+    if (twice !== undefined) fail("rooms", `${twice} stands under two names`);
+    for (const field of ["board", "operator"] as const) {
+      const name = config[field];
+      if (name === undefined || names.includes(name)) continue;
+      fail(field, `names no room of "rooms"; known: ${names.join(", ")}`);
     }
   });
 

@@ -1,31 +1,12 @@
 import { z } from "zod";
 import type { Message } from "../../src/model.ts";
-import type { Door } from "../chat-platform.ts";
 import { eventSchema } from "./sync.ts";
 import { translate } from "./translate.ts";
 import { Trouble } from "./trouble.ts";
 import type { Working } from "./working.ts";
 
-type Part = Partial<Pick<Message, "text" | "edits" | "deletes" | "thread">>;
-
-/**
- * A thumbs-up on the newest answer to oneself is a "yes"; a cross on any answer to oneself takes
- * back what it answers. Other people's reactions, and reactions to anything else, say nothing.
- */
-export function reactionMeans(
-  door: Pick<Door, "posted" | "kept" | "isLatest">,
-  reaction: { readonly target: string; readonly says: "yes" | "no" },
-  person: string,
-): Part | string {
-  const row = door.posted(reaction.target);
-  if (row?.answers === undefined || row.kind !== "reply")
-    return "a reaction to something that is no answer";
-  const answered = door.kept(row.answers)?.message;
-  if (answered?.person !== person) return "a reaction to an answer to somebody else";
-  const thread = row.thread === undefined ? {} : { thread: row.thread };
-  if (reaction.says === "no") return { deletes: answered.edits ?? answered.id, ...thread };
-  return door.isLatest(row) ? { text: "yes", ...thread } : "a thumbs-up on an older answer";
-}
+type Left = Pick<Message, "person" | "role" | "channel"> &
+  Partial<Pick<Message, "text" | "edits" | "deletes" | "thread">>;
 
 const changed = z.object({
   unsigned: z.object({ "m.relations": z.object({ "m.replace": eventSchema }) }),
@@ -36,15 +17,19 @@ export async function redrawn(
   working: Working,
   room: string,
   target: string,
-): Promise<Part | string> {
+): Promise<Left | string> {
   const kept = working.door.kept(target)?.message;
   if (kept === undefined) return "a removal of something that was not kept";
-  if (kept.edits === undefined) return { deletes: target };
+  const { person, role, channel, thread } = kept;
+  const about = { person, role, channel, ...(thread === undefined ? {} : { thread }) };
+  if (kept.edits === undefined) return { ...about, deletes: target };
   const original = working.door.kept(kept.edits)?.message;
   if (original === undefined) return "a removal of an edit whose message was not kept";
   const path = `/_matrix/client/v3/rooms/${encodeURIComponent(room)}/event/${encodeURIComponent(original.id)}`;
   const text = textNow(await textShown(working, room, path), original.text);
-  return text === undefined ? { deletes: original.id } : { edits: original.id, text };
+  return text === undefined
+    ? { ...about, deletes: original.id }
+    : { ...about, edits: original.id, text };
 }
 
 /** The newest edit that is left, as the server bundles it; "removed" where the message is gone with it. */

@@ -46,13 +46,13 @@ const directNote = (room: string): string => `direct:${room}`;
 export function openRooms(config: MatrixConfig, file: KeyFile, ask: Ask): Rooms {
   const channels = new Map<string, string>();
   const readers = new Map<string, { members: readonly string[]; visibility: string }>();
-  for (const { room, channel } of config.rooms)
+  for (const [channel, room] of Object.entries(config.rooms))
     if (room.startsWith("!")) channels.set(room, channel);
   const noteEncrypted: Rooms["noteEncrypted"] = (room, content) =>
     file.setNote(encryptedNote(room), JSON.stringify(content));
   return {
     resolve: async () => {
-      for (const { room, channel } of config.rooms) {
+      for (const [channel, room] of Object.entries(config.rooms)) {
         if (room.startsWith("#")) channels.set(await roomBehind(ask, room), channel);
       }
     },

@@ -17,7 +17,12 @@ export class Trouble extends Error {
   constructor(
     kind: TroubleKind,
     message: string,
-    facts: { readonly status?: number; readonly code?: string; readonly retryMs?: number; readonly early?: boolean } = {},
+    facts: {
+      readonly status?: number;
+      readonly code?: string;
+      readonly retryMs?: number;
+      readonly early?: boolean;
+    } = {},
   ) {
     super(message);
     this.kind = kind;
@@ -58,7 +63,9 @@ export function troubleFrom(
 /** The same trouble, met before anything was sent. Whatever is no trouble with the server may pass too. */
 export function early(error: unknown): Trouble {
   if (!(error instanceof Trouble)) {
-    return new Trouble("unanswered", error instanceof Error ? error.message : String(error), { early: true });
+    return new Trouble("unanswered", error instanceof Error ? error.message : String(error), {
+      early: true,
+    });
   }
   const { status, code, retryMs } = error;
   return new Trouble(error.kind, error.message, {
