@@ -1,5 +1,6 @@
 import type { CaseNote, Reading } from "../model.ts";
 import { numberOf } from "./pick.ts";
+import { saidDateMs } from "./said-date.ts";
 import type { Scene } from "./scene.ts";
 
 /** One weight of refrigerant that went in or out. */
@@ -81,6 +82,9 @@ export function daysSinceAddition(scene: Scene): number | undefined {
   const said = /\b(?:last|previous|prior)\b[^.;]{0,80}/.exec(scene.words)?.[0];
   const fromWords = said === undefined ? undefined : daysAgo(said);
   if (fromWords !== undefined) return fromWords;
+  const now = nowMs(scene);
+  const date = said === undefined || Number.isNaN(now) ? undefined : saidDateMs(said, now);
+  if (date !== undefined) return Math.floor((now - date) / dayMs);
   const earlier = [...weightsOf(scene), ...pastAdditions(scene)]
     .flatMap((one) =>
       one.action === "charged" && (one.daysAgo ?? 0) > 0 ? (one.daysAgo ?? 0) : [],
