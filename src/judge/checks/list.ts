@@ -18,6 +18,7 @@ import { fan } from "./fan.ts";
 import { insulation } from "./insulation.ts";
 import { leakRate } from "./leak-rate.ts";
 import { lineCharge } from "./line-charge.ts";
+import { places } from "./places.ts";
 import { polarization } from "./polarization.ts";
 import { pressureTest } from "./pressure-test.ts";
 import { roomConcentration } from "./room-concentration.ts";
@@ -50,6 +51,7 @@ export const checks: readonly Check[] = [
   fan,
   sensor,
   communication,
+  places,
   // refrigerant and air side
   superheat,
   subcooling,

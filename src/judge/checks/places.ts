@@ -1,0 +1,85 @@
+import type { Finding } from "../../model.ts";
+import type { Check } from "../check.ts";
+import { type Node, sharedBy } from "../places.ts";
+import { placesSaid, tiesSaid } from "../places-said.ts";
+import type { Scene } from "../scene.ts";
+
+const basis = "first principles";
+
+/** What the complaining rooms share: one part that feeds them all and no fine room. */
+export const places: Check = {
+  name: "places",
+  signs: [],
+  judge: (scene) => {
+    const told = scene.complaints.filter(({ places: some }) => some.length > 0);
+    const rooms = told.flatMap((one) => [...one.places, ...one.fine]);
+    const tree = treeOf(scene, rooms);
+    if (tree.length === 0) return [];
+    const said = placesSaid(scene.words, tree);
+    const known = tree.flatMap((node) => node.places ?? []);
+    const named = (names: readonly string[]): readonly string[] =>
+      names.flatMap((name) => known.filter((place) => place.toLowerCase() === name.toLowerCase()));
+    const out = [...new Set([...said.out, ...named(told.flatMap((one) => one.places))])];
+    const fine = [...new Set([...said.fine, ...named(told.flatMap((one) => one.fine))])];
+    return out.length < 2 && fine.length === 0 ? [] : findingsFor(tree, out, fine);
+  },
+};
+
+/** The office's tree with what the notes tie to its parts. */
+function treeOf(scene: Scene, rooms: readonly string[]): readonly Node[] {
+  const tree = scene.site.tree ?? [];
+  return [...tree, ...tiesSaid(scene.words, tree, rooms)];
+}
+
+function findingsFor(
+  tree: readonly Node[],
+  out: readonly string[],
+  fine: readonly string[],
+): readonly Finding[] {
+  const { explanations, contradictions } = sharedBy(tree, out, fine);
+  const [best] = explanations;
+  const rooms = listed(out);
+  const again = contradictions.map(
+    (place): Finding => ({
+      about: place,
+      check: "places",
+      level: "unknown",
+      says: `${place} is told as out and as fine`,
+      brief: `${place} told out and fine`,
+      values: {},
+      basis,
+      missing: `how ${place} is now`,
+    }),
+  );
+  if (out.length === 0) return again;
+  if (best === undefined) {
+    return [
+      ...again,
+      {
+        about: "system",
+        check: "places",
+        level: "unknown",
+        says: `No one part and no two feed ${rooms} without a fine room among them`,
+        brief: "no shared part fits",
+        values: {},
+        basis,
+        missing: "which rooms are out and which are fine",
+      },
+    ];
+  }
+  const parts = listed(best.parts);
+  const alone = best.parts.length === 1;
+  const says = alone
+    ? `${rooms} ${out.length > 1 ? "all hang" : "hangs"} on ${parts}, and no fine room does`
+    : `${rooms} hang on ${parts}, and no single part fits without a fine room`;
+  const about = best.parts[0] ?? "system";
+  return [
+    ...again,
+    { about, check: "places", level: "watch", says, brief: `start at ${parts}`, values: {}, basis },
+  ];
+}
+
+function listed(words: readonly string[]): string {
+  const last = words.at(-1) ?? "";
+  return words.length < 2 ? last : `${words.slice(0, -1).join(", ")} and ${last}`;
+}
