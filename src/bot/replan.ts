@@ -41,6 +41,8 @@ export function revise(memory: Memory, row: InboxRow): Revision | undefined {
   const notes = plan.drafts.filter(({ facts }) => facts.kind === "note");
   if (notes.length !== plan.drafts.length || notes.length === 0) return undefined;
   const standing = standingEntries(memory, row.message);
+  // taken back by its author: it stays so
+  if (standing.length === 0 && wasFiled(memory, row.message)) return undefined;
   const drafts = notes.flatMap((draft): readonly Draft[] => {
     const known = standing.find(({ job }) => job === draft.job);
     if (known === undefined) return [draft];
@@ -57,6 +59,12 @@ export function revise(memory: Memory, row: InboxRow): Revision | undefined {
     );
   if (drafts.length + moves.length === 0) return undefined;
   return { row, job: plan.job, drafts: [...drafts, ...moves] };
+}
+
+function wasFiled(memory: Memory, message: Message): boolean {
+  return [...memory.entries.values()].some((entries) =>
+    entries.some((entry) => entry.message === message.id),
+  );
 }
 
 function standingEntries(memory: Memory, message: Message): readonly Entry[] {
