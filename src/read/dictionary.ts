@@ -1,7 +1,7 @@
 import { quantities } from "../quantities/list.ts";
 import type { Unit } from "../quantities/quantity.ts";
 import type { Label } from "./label.ts";
-import type { Noun, NumberWord, Word } from "./word.ts";
+import { type Noun, type NumberWord, opens, role, type Word } from "./word.ts";
 import { labelWords } from "./words/labels.ts";
 import { nounWords, pointWords } from "./words/nouns.ts";
 import { numberWords } from "./words/numbers.ts";
@@ -22,6 +22,9 @@ function fresh(text: string): Word {
     point: undefined,
     noun: undefined,
     signs: undefined,
+    opens: 0,
+    signed: false,
+    rules: 0,
     next: undefined,
   };
 }
@@ -137,6 +140,35 @@ function addPoints(): void {
     });
 }
 
+/** Does the word or a phrase that begins with it have the property? */
+function anywhere(word: Word, has: (word: Word) => boolean): boolean {
+  if (has(word)) return true;
+  for (const longer of word.next?.values() ?? []) if (anywhere(longer, has)) return true;
+  return false;
+}
+
+const pointers = /^(?:[abcuvwsrn]|to|2|against|from|the)$/;
+
+function open(word: Word): void {
+  const points = (one: Word): boolean =>
+    one.noun?.kind === "point" || one.point !== undefined || (one.roles & role.ground) !== 0;
+  if (pointers.test(word.text) || anywhere(word, points)) word.opens |= opens.points;
+  if (anywhere(word, (one) => one.noun !== undefined && one.noun.kind !== "point"))
+    word.opens |= opens.noun;
+  if (word.number !== undefined || word.text === "a" || word.text === "an" || word.text === "per")
+    word.opens |= opens.number;
+  word.signed = anywhere(word, (one) => one.signs !== undefined);
+}
+
+/** Notes that a rule looks for these words; a word that nothing else knows gets a record too. */
+export function watch(words: string, rule: number): void {
+  for (const text of words.split("|")) {
+    const found = first.get(text) ?? fresh(text);
+    first.set(text, found);
+    found.rules |= rule;
+  }
+}
+
 /** Fills the dictionary from its tables; later rows win where two name the same word. */
 function build(): void {
   for (const quantity of quantities) {
@@ -149,6 +181,8 @@ function build(): void {
   addPoints();
   addRoles();
   addSigns();
+  for (const letter of "abcdefghijklmnopqrstuvwxyz") entry(letter);
+  for (const word of first.values()) open(word);
   for (const word of first.values()) if (word.next?.size === 0) word.next = undefined;
 }
 

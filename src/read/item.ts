@@ -27,19 +27,19 @@ export const itemKind = {
 export type ItemKind = (typeof itemKind)[keyof typeof itemKind];
 
 export interface Item {
-  readonly kind: ItemKind;
-  readonly from: number;
+  kind: ItemKind;
+  from: number;
   to: number;
-  readonly text: string;
+  text: string;
   /** bits of `role` */
-  readonly roles: number;
-  readonly glued: boolean;
-  readonly apostrophe: boolean;
-  readonly label: Label | undefined;
-  readonly signs: readonly number[] | undefined;
+  roles: number;
+  glued: boolean;
+  apostrophe: boolean;
+  label: Label | undefined;
+  signs: readonly number[] | undefined;
   /** where the phrase that the signs come from ends */
-  readonly signsTo: number;
-  readonly subject: string | undefined;
+  signsTo: number;
+  subject: string | undefined;
   points: readonly (readonly string[])[] | undefined;
   // a number's own
   value: number;
@@ -50,11 +50,43 @@ export interface Item {
   heard: boolean;
   unitFrom: number;
   numberTo: number;
-  readonly spoken: boolean;
-  readonly loose: boolean;
-  readonly colon: boolean;
-  readonly fraction: boolean;
-  readonly tail: number;
+  spoken: boolean;
+  loose: boolean;
+  colon: boolean;
+  fraction: boolean;
+  tail: number;
   /** the rule that took it, and the statement or reading it went to */
   owner: string | undefined;
+}
+
+/** An item with nothing but its place; all items have one shape. */
+export function newItem(kind: ItemKind, from: number, to: number, text: string): Item {
+  return {
+    kind,
+    from,
+    to,
+    text,
+    roles: 0,
+    glued: false,
+    apostrophe: false,
+    label: undefined,
+    signs: undefined,
+    signsTo: -1,
+    subject: undefined,
+    points: undefined,
+    value: Number.NaN,
+    high: Number.NaN,
+    relation: "=",
+    series: undefined,
+    unit: undefined,
+    heard: false,
+    unitFrom: -1,
+    numberTo: -1,
+    spoken: false,
+    loose: false,
+    colon: false,
+    fraction: false,
+    tail: 0,
+    owner: undefined,
+  };
 }

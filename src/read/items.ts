@@ -1,12 +1,12 @@
 import type { Unit } from "../quantities/quantity.ts";
-import { type Item, type ItemKind, itemKind } from "./item.ts";
+import { type Item, type ItemKind, itemKind, newItem } from "./item.ts";
 import { fits } from "./kinds.ts";
 import { pointsAt, subjectAt } from "./names.ts";
 import { type NumberSaid, numberAt } from "./numbers.ts";
 import { type Phrase, phraseAt, signsAt } from "./phrase.ts";
 import { type Token, tokenKind } from "./token.ts";
 import { unitAt } from "./units.ts";
-import { role, type Word } from "./word.ts";
+import { opens, role, type Word } from "./word.ts";
 
 /** State of putting one text together. */
 export interface Building {
@@ -20,34 +20,12 @@ export interface Building {
   readonly pairs: boolean;
 }
 
-const blank = {
-  text: "",
-  roles: 0,
-  glued: false,
-  apostrophe: false,
-  label: undefined,
-  signs: undefined,
-  signsTo: -1,
-  subject: undefined,
-  points: undefined,
-  value: Number.NaN,
-  high: Number.NaN,
-  relation: "=",
-  series: undefined,
-  unit: undefined,
-  heard: false,
-  unitFrom: -1,
-  numberTo: -1,
-  spoken: false,
-  loose: false,
-  colon: false,
-  fraction: false,
-  tail: 0,
-  owner: undefined,
-} as const;
+function fromOf(build: Building, i: number): number {
+  return build.tokens[i]?.from ?? 0;
+}
 
-function span(build: Building, from: number, end: number): { from: number; to: number } {
-  return { from: build.tokens[from]?.from ?? 0, to: build.tokens[end - 1]?.to ?? 0 };
+function toOf(build: Building, end: number): number {
+  return build.tokens[end - 1]?.to ?? 0;
 }
 
 /** "pf", "vac", "min" away from a number name a quantity or a condition, not their unit. */
@@ -58,69 +36,53 @@ function unitAlone(word: Word): boolean {
   return label.stat === undefined;
 }
 
-/** Signs of all words of an item, and of the phrase of signs that begins with it. */
-function signsOf(
-  build: Building,
-  i: number,
-  end: number,
-): { signs?: readonly number[]; signsTo?: number } {
-  let signs: readonly number[] | undefined;
-  let to = end;
+/** Gives the item the signs of all its words, and of the phrase of signs that begins with it. */
+function addSigns(build: Building, item: Item, i: number, end: number): void {
   for (let at = i; at < end; at++) {
+    const word = build.tokens[at]?.word;
+    if (word === undefined || !word.signed) continue;
     const found = signsAt(build.tokens, at);
     if (found === undefined) continue;
-    signs = signs === undefined ? found.signs : [...signs, ...found.signs];
-    if (found.end > to) to = found.end;
+    item.signs = item.signs === undefined ? found.signs : [...item.signs, ...found.signs];
+    item.signsTo = Math.max(item.signsTo, toOf(build, found.end), toOf(build, end));
   }
-  return signs === undefined ? {} : { signs, signsTo: build.tokens[to - 1]?.to ?? -1 };
+}
+
+function wordKind(word: Word, end: number, token: Token): ItemKind {
+  if ((word.roles & role.over) !== 0) return itemKind.over;
+  if (word.unit !== undefined && (!word.beside || end > 1) && unitAlone(word)) return itemKind.unit;
+  if (word.label !== undefined) return itemKind.label;
+  if ((word.roles & role.same) !== 0) return itemKind.same;
+  return token.kind === tokenKind.sign ? itemKind.sign : itemKind.word;
 }
 
 function wordItem(build: Building, i: number, found: Phrase): void {
   const first = build.tokens[i];
   if (first === undefined) return;
   const { word } = found;
-  let kind: ItemKind = itemKind.word;
-  if ((word.roles & role.over) !== 0) kind = itemKind.over;
-  else if (word.unit !== undefined && (!word.beside || found.end > i + 1) && unitAlone(word))
-    kind = itemKind.unit;
-  else if (word.label !== undefined) kind = itemKind.label;
-  else if ((word.roles & role.same) !== 0) kind = itemKind.same;
-  else if (first.kind === tokenKind.sign) kind = itemKind.sign;
-  const { from, to } = span(build, i, found.end);
-  build.items.push({
-    ...blank,
-    kind,
-    from,
-    to,
-    text: first.text,
-    roles: word.roles,
-    glued: first.glued,
-    apostrophe: build.tokens[found.end - 1]?.apostrophe ?? false,
-    label: word.label,
-    ...signsOf(build, i, found.end),
-    unit: kind === itemKind.unit ? word.unit : undefined,
-  });
+  const kind = wordKind(word, found.end - i, first);
+  const item = newItem(kind, first.from, toOf(build, found.end), first.text);
+  item.roles = word.roles;
+  item.glued = first.glued;
+  item.apostrophe = build.tokens[found.end - 1]?.apostrophe ?? false;
+  item.label = word.label;
+  if (kind === itemKind.unit) item.unit = word.unit;
+  addSigns(build, item, i, found.end);
+  build.items.push(item);
+}
+
+function plainKind(token: Token): ItemKind {
+  if (token.kind === tokenKind.line) return itemKind.line;
+  if (token.kind === tokenKind.code) return itemKind.code;
+  return token.kind === tokenKind.sign ? itemKind.sign : itemKind.word;
 }
 
 function plainItem(build: Building, token: Token, i: number): void {
-  const kind =
-    token.kind === tokenKind.line
-      ? itemKind.line
-      : token.kind === tokenKind.code
-        ? itemKind.code
-        : token.kind === tokenKind.sign
-          ? itemKind.sign
-          : itemKind.word;
-  build.items.push({
-    ...blank,
-    kind,
-    from: token.from,
-    to: token.to,
-    text: token.text,
-    glued: token.glued,
-    apostrophe: token.apostrophe,
-    ...signsOf(build, i, i + 1),
-  });
+  const item = newItem(plainKind(token), token.from, token.to, token.text);
+  item.glued = token.glued;
+  item.apostrophe = token.apostrophe;
+  addSigns(build, item, i, i + 1);
+  build.items.push(item);
 }
 
 /** "plus or minus five", "± 5 %": said with the number, no number of its own. */
@@ -149,25 +111,19 @@ function numberItem(build: Building, i: number, said: NumberSaid): number {
   if (first === undefined) return i + 1;
   const found = unitAt(build, said.end);
   const end = toleranceEnd(build, found?.end ?? said.end);
-  const { from, to } = span(build, i, end);
-  build.items.push({
-    ...blank,
-    kind: itemKind.number,
-    from,
-    to,
-    text: first.text,
-    glued: first.glued,
-    value: said.value + (found?.add ?? 0),
-    unit: found?.unit,
-    heard: found?.heard ?? false,
-    unitFrom: found === undefined ? -1 : (build.tokens[said.end]?.from ?? -1),
-    numberTo: build.tokens[said.end - 1]?.to ?? to,
-    spoken: said.spoken,
-    loose: said.loose ?? false,
-    colon: said.colon ?? false,
-    fraction: said.fraction ?? false,
-    tail: said.tail ?? 0,
-  });
+  const item = newItem(itemKind.number, first.from, toOf(build, end), first.text);
+  item.glued = first.glued;
+  item.value = said.value + (found?.add ?? 0);
+  item.unit = found?.unit;
+  item.heard = found?.heard ?? false;
+  item.unitFrom = found === undefined ? -1 : fromOf(build, said.end);
+  item.numberTo = toOf(build, said.end);
+  item.spoken = said.spoken;
+  item.loose = said.loose ?? false;
+  item.colon = said.colon ?? false;
+  item.fraction = said.fraction ?? false;
+  item.tail = said.tail ?? 0;
+  build.items.push(item);
   return end;
 }
 
@@ -207,47 +163,58 @@ function pronoun(build: Building, i: number): boolean {
   );
 }
 
+function pointsItem(build: Building, i: number, token: Token): number {
+  const points = pointsAt(build, i);
+  if (points === undefined) return 0;
+  const kind = points.list.length === 0 ? itemKind.ground : itemKind.points;
+  const item = newItem(kind, token.from, toOf(build, points.end), token.text);
+  item.glued = token.glued;
+  item.points = points.list;
+  item.apostrophe = build.tokens[points.end - 1]?.apostrophe ?? false;
+  build.items.push(item);
+  return points.end;
+}
+
+function subjectItem(build: Building, i: number, token: Token): number {
+  const subject = subjectAt(build, i);
+  if (subject === undefined) return 0;
+  const item = newItem(itemKind.subject, token.from, toOf(build, subject.end), token.text);
+  item.subject = subject.name;
+  item.label = subject.label;
+  item.apostrophe = build.tokens[subject.end - 1]?.apostrophe ?? false;
+  if (subject.aside) item.roles = role.clock;
+  addSigns(build, item, i, subject.end);
+  build.items.push(item);
+  return subject.end;
+}
+
+/** The number at token `i` as an item, where it is no pronoun and no part of a longer phrase. */
+function numberStep(build: Building, i: number): number {
+  const said = pronoun(build, i) ? undefined : numberAt(build.tokens, i);
+  if (said !== undefined && !halfWord(build, i, said)) return numberItem(build, i, said);
+  return oneOf(build, i) ?? 0;
+}
+
 function step(build: Building, i: number): number {
   const token = build.tokens[i];
   if (token === undefined) return i + 1;
-  const points = pointsAt(build, i);
-  if (points !== undefined) {
-    const { from, to } = span(build, i, points.end);
-    build.items.push({
-      ...blank,
-      kind: points.list.length === 0 ? itemKind.ground : itemKind.points,
-      from,
-      to,
-      text: token.text,
-      glued: token.glued,
-      points: points.list,
-      apostrophe: build.tokens[points.end - 1]?.apostrophe ?? false,
-    });
-    return points.end;
+  const { word } = token;
+  const typed = token.kind === tokenKind.number;
+  const open = word === undefined ? 0 : word.opens;
+  const legs = build.family === "L" || build.family === "T";
+  if ((open & opens.points) !== 0 || (legs && (typed || (open & opens.number) !== 0))) {
+    const end = pointsItem(build, i, token);
+    if (end > 0) return end;
   }
-  const subject = subjectAt(build, i);
-  if (subject !== undefined) {
-    const { from, to } = span(build, i, subject.end);
-    build.items.push({
-      ...blank,
-      kind: itemKind.subject,
-      from,
-      to,
-      ...signsOf(build, i, subject.end),
-      text: token.text,
-      subject: subject.name,
-      apostrophe: build.tokens[subject.end - 1]?.apostrophe ?? false,
-      label: subject.label,
-      roles: subject.aside ? role.clock : 0,
-    });
-    return subject.end;
+  if ((open & opens.noun) !== 0) {
+    const end = subjectItem(build, i, token);
+    if (end > 0) return end;
   }
-  const phrase = phraseAt(build.tokens, i);
-  if (phrase === undefined || phrase.end === i + 1) {
-    const said = pronoun(build, i) ? undefined : numberAt(build.tokens, i);
-    if (said !== undefined && !halfWord(build, i, said)) return numberItem(build, i, said);
-    const one = oneOf(build, i);
-    if (one !== undefined) return one;
+  const phrase = word === undefined ? undefined : phraseAt(build.tokens, i);
+  const numeric = typed || token.kind === tokenKind.sign || (open & opens.number) !== 0;
+  if (numeric && (phrase === undefined || phrase.end === i + 1)) {
+    const end = numberStep(build, i);
+    if (end > 0) return end;
   }
   if (phrase !== undefined) {
     wordItem(build, i, phrase);

@@ -111,49 +111,56 @@ function placeOf(draft: Draft): Draft["place"] {
   return electric.has(place) ? undefined : place;
 }
 
-function optional(draft: Draft): Partial<Reading> {
+type Writable = { -readonly [Key in keyof Reading]: Reading[Key] };
+
+const electrics: ReadonlySet<string> = new Set(["current", "voltage", "power", "frequency"]);
+const untimed: ReadonlySet<string> = new Set(["mass", "current", "fault_code", "duration"]);
+
+/** Where, when and how it was measured, as far as it was said. */
+function addConditions(reading: Writable, draft: Draft): void {
+  const { quantity } = reading;
+  if (draft.after !== undefined && !untimed.has(quantity)) reading.after_s = clean(draft.after);
+  if (draft.lasting !== undefined) reading.for_s = clean(draft.lasting);
   const place = placeOf(draft);
-  const insulation =
-    draft.quantity === "insulation_resistance" || draft.quantity === "winding_resistance";
-  const timed =
-    draft.quantity !== "mass" && draft.quantity !== "current" && draft.quantity !== "fault_code";
-  const kind =
-    draft.quantity === "voltage" || draft.quantity === "current"
-      ? (draft.unit?.kind ?? draft.kind)
-      : undefined;
-  const reference =
-    draft.quantity === "pressure" ? (draft.unit?.reference ?? draft.reference) : undefined;
-  return {
-    ...(draft.after !== undefined && timed ? { after_s: clean(draft.after) } : {}),
-    ...(draft.lasting !== undefined ? { for_s: clean(draft.lasting) } : {}),
-    ...(place !== undefined ? { at: place } : {}),
-    ...(draft.state !== undefined &&
-    (draft.quantity === "current" ||
-      draft.quantity === "voltage" ||
-      draft.quantity === "power" ||
-      draft.quantity === "frequency")
-      ? { state: draft.state }
-      : {}),
-    ...(draft.stat !== undefined && draft.rating === undefined ? { stat: draft.stat } : {}),
-    ...(kind !== undefined ? { kind } : {}),
-    ...(reference !== undefined ? { reference } : {}),
-    ...(draft.testVoltage !== undefined &&
-    draft.quantity === "insulation_resistance" &&
-    draft.rating === undefined
-      ? { test_voltage: draft.testVoltage }
-      : {}),
-    ...(draft.temperature !== undefined && insulation && draft.rating === undefined
-      ? { temperature: draft.temperature }
-      : {}),
-    ...(draft.action !== undefined && draft.quantity === "mass" && draft.rating === undefined
-      ? { action: draft.action }
-      : {}),
-    ...(draft.rating !== undefined ? { rating: draft.rating } : {}),
-    ...(draft.subject !== undefined ? { subject: draft.subject } : {}),
-    ...(draft.earlier ? { earlier: true as const } : {}),
-    ...(draft.corrects ? { corrects: true as const } : {}),
-    ...(draft.measuredAt !== undefined ? { measured_at: draft.measuredAt } : {}),
-  };
+  if (place !== undefined) reading.at = place;
+  if (draft.state !== undefined && electrics.has(quantity)) reading.state = draft.state;
+  if (draft.stat !== undefined && draft.rating === undefined) reading.stat = draft.stat;
+  if (quantity === "voltage" || quantity === "current") {
+    const kind = draft.unit?.kind ?? draft.kind;
+    if (kind !== undefined) reading.kind = kind;
+  }
+  if (quantity === "pressure") {
+    const reference = draft.unit?.reference ?? draft.reference;
+    if (reference !== undefined) reading.reference = reference;
+  }
+}
+
+/** What belongs to tests and masses, and whose or what kind of value it is. */
+function addFacts(reading: Writable, draft: Draft): void {
+  const { quantity } = reading;
+  if (draft.rating === undefined) {
+    const insulation = quantity === "insulation_resistance";
+    if (draft.testVoltage !== undefined && insulation) reading.test_voltage = draft.testVoltage;
+    if (draft.temperature !== undefined && (insulation || quantity === "winding_resistance"))
+      reading.temperature = draft.temperature;
+    if (draft.action !== undefined && quantity === "mass") reading.action = draft.action;
+  } else reading.rating = draft.rating;
+  if (draft.subject !== undefined) reading.subject = draft.subject;
+  if (draft.earlier) reading.earlier = true;
+  if (draft.corrects) reading.corrects = true;
+  if (draft.measuredAt !== undefined) reading.measured_at = draft.measuredAt;
+}
+
+function wordsOf(note: Note, spans: readonly Span[]): string {
+  const [only] = spans;
+  if (spans.length === 1 && only !== undefined) return note.text.slice(only[0], only[1]);
+  return spans.map(([from, to]) => note.text.slice(from, to)).join(" ");
+}
+
+function figureUnit(draft: Draft, units: "us" | "si"): string {
+  if (draft.unit === undefined) return "";
+  if (draft.unit.figure !== "degrees") return draft.unit.figure;
+  return units === "us" ? "F" : "C";
 }
 
 function one(note: Note, draft: Draft, points: readonly string[] | undefined): Reading | undefined {
@@ -163,27 +170,26 @@ function one(note: Note, draft: Draft, points: readonly string[] | undefined): R
   const full = points === undefined ? undefined : pointsOf(draft, points);
   const value = draft.over ? null : canonical(draft, draft.value, units);
   const spans = spansOf(note, draft);
-  const figure =
-    draft.unit?.figure === "degrees" ? (units === "us" ? "F" : "C") : (draft.unit?.figure ?? "");
-  return {
+  const reading: Writable = {
     quantity: draft.quantity,
     relation: relationOf(item, draft),
     value,
     unit: quantityOf(draft.quantity).unit,
-    ...(Number.isNaN(draft.high) ? {} : { high: canonical(draft, draft.high, units) }),
-    ...(draft.over ? { over_range: true as const } : {}),
-    ...(draft.series !== undefined
-      ? { series: draft.series.map((step) => canonical(draft, step, units)) }
-      : {}),
-    ...(full !== undefined ? { points: full } : {}),
-    ...optional(draft),
-    ...(value !== null && !plausible(draft, value) ? { doubtful: true as const } : {}),
-    said: spans.map(([from, to]) => note.text.slice(from, to)).join(" "),
+    said: wordsOf(note, spans),
     spans,
     assumed: assumedOf(draft, full),
-    figure: { number: numberText(note, item, draft), unit: figure },
+    figure: { number: numberText(note, item, draft), unit: figureUnit(draft, units) },
     rule: "<label> <number> <unit>",
   };
+  if (!Number.isNaN(draft.high)) reading.high = canonical(draft, draft.high, units);
+  if (draft.over) reading.over_range = true;
+  if (draft.series !== undefined)
+    reading.series = draft.series.map((step) => canonical(draft, step, units));
+  if (full !== undefined) reading.points = full;
+  addConditions(reading, draft);
+  addFacts(reading, draft);
+  if (value !== null && !plausible(draft, value)) reading.doubtful = true;
+  return reading;
 }
 
 /** The readings that a draft stands for: one for each of its points, or as many as were said. */

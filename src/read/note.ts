@@ -5,6 +5,15 @@ import type { Item } from "./item.ts";
 /** A statement before its spans and words are cut out. */
 export type Say<S = Statement> = S extends Statement ? Omit<S, "said" | "spans" | "rule"> : never;
 
+/** What a message holds, so that most rules need not look at it. */
+export interface Holds {
+  readonly number: boolean;
+  readonly signs: boolean;
+  readonly status: boolean;
+  readonly undo: boolean;
+  readonly aside: boolean;
+}
+
 /** One message on its way from text to what was understood. */
 export interface Note {
   readonly text: string;
@@ -18,6 +27,9 @@ export interface Note {
   readonly unread: Span[];
   /** names of the rules that changed something, in order: for `explain` */
   readonly trace: string[];
+  /** bits of the rules whose words are there */
+  readonly heads: number;
+  readonly holds: Holds;
   /** the time of day that the message gives for what it measured */
   measuredAt: string | undefined;
   /** what `ask` leaves open */
@@ -28,6 +40,10 @@ export interface Note {
 export interface Rule {
   /** reads as its pattern */
   readonly name: string;
+  /** words of which one must be there for the rule to be tried, "|" between them; any message where none are given */
+  readonly heads?: string;
+  /** what the message must hold for the rule to be tried */
+  readonly needs?: "number" | "signs" | "status" | "undo" | "context" | "open" | "aside";
   readonly apply: (note: Note) => void;
 }
 

@@ -1,13 +1,16 @@
 import type { Span, Understood } from "../model.ts";
+import { statuses } from "../vocabulary.ts";
 import type { Context } from "./context.ts";
 import { leftOver } from "./cover.ts";
-import { itemKind } from "./item.ts";
+import { type Item, itemKind } from "./item.ts";
 import { itemsOf } from "./items.ts";
 import { measure } from "./measure.ts";
-import type { Note } from "./note.ts";
+import type { Holds, Note } from "./note.ts";
 import { plain } from "./plain.ts";
-import { asides, remarks } from "./rules/list.ts";
+import { applyRules, asides, remarks } from "./rules/list.ts";
 import { scan } from "./scan.ts";
+import { signIndex } from "./signs.ts";
+import { role } from "./word.ts";
 
 /** Points of the job's last readings: "one to three" means legs where legs were measured. */
 function familyOf(context: Context): string {
@@ -18,9 +21,34 @@ function familyOf(context: Context): string {
   return "";
 }
 
+const statusSigns = new Set([...statuses, "here"].map((name) => signIndex(name)));
+const undoSign = signIndex("undo");
+
+/** What the items hold, looked at once for all rules. */
+function holdsOf(items: readonly Item[]): Holds {
+  let number = false;
+  let signs = false;
+  let status = false;
+  let undo = false;
+  let aside = false;
+  for (const item of items) {
+    if (item.kind === itemKind.number || item.kind === itemKind.code) number = true;
+    if (item.kind === itemKind.subject && (item.roles & role.clock) !== 0) aside = true;
+    if (item.signs === undefined) continue;
+    signs = true;
+    for (const sign of item.signs) {
+      if (statusSigns.has(sign)) status = true;
+      else if (sign === undoSign) undo = true;
+    }
+  }
+  return { number, signs, status: status || items[0]?.text === "at", undo, aside };
+}
+
 function begin(text: string, context: Context): Note {
   const even = plain(text);
   const tokens = scan(even);
+  let heads = 0;
+  for (const token of tokens) if (token.word !== undefined) heads |= token.word.rules;
   const items = itemsOf({ tokens, typed: text, items: [], family: familyOf(context), pairs: true });
   return {
     text,
@@ -32,30 +60,37 @@ function begin(text: string, context: Context): Note {
     ask: [],
     unread: [],
     trace: [],
+    heads,
+    holds: holdsOf(items),
     measuredAt: undefined,
     open: undefined,
   };
 }
 
+function spansOf(note: Note): Span[] {
+  const spans: Span[] = [...note.unread];
+  for (const reading of note.readings) for (const span of reading.spans) spans.push(span);
+  for (const statement of note.statements) for (const span of statement.spans) spans.push(span);
+  return spans.sort((a, b) => a[0] - b[0]);
+}
+
 /** Numbers that nothing took stay as written. */
 function loose(note: Note): void {
-  const taken: Span[] = [...note.unread];
-  for (const reading of note.readings) taken.push(...reading.spans);
-  for (const statement of note.statements) taken.push(...statement.spans);
-  const marks = new Uint8Array(note.text.length + 1);
-  for (const [from, to] of taken) marks.fill(1, from, to);
+  const spans = spansOf(note);
+  let at = 0;
+  let reach = 0;
   for (const item of note.items) {
     if (item.kind !== itemKind.number && item.kind !== itemKind.code) continue;
-    if (marks[item.from] !== 1) note.unread.push([item.from, item.to]);
+    for (let span = spans[at]; span !== undefined && span[0] <= item.from; span = spans[++at])
+      reach = Math.max(reach, span[1]);
+    if (reach <= item.from) note.unread.push([item.from, item.to]);
   }
 }
 
 function finish(note: Note): Understood {
   loose(note);
   const unread = [...note.unread].sort((a, b) => a[0] - b[0]);
-  const spans: Span[] = [...unread];
-  for (const reading of note.readings) spans.push(...reading.spans);
-  for (const statement of note.statements) spans.push(...statement.spans);
+  const spans = spansOf(note);
   return {
     readings: note.readings,
     statements: note.statements,
@@ -70,8 +105,8 @@ function finish(note: Note): Understood {
 /** Reads one message. Never throws, whatever the text; time grows linearly with its length. */
 export function read(text: string, context: Context): Understood {
   const note = begin(text, context);
-  for (const rule of asides) rule.apply(note);
+  applyRules(asides, note);
   measure(note);
-  for (const rule of remarks) rule.apply(note);
+  applyRules(remarks, note);
   return finish(note);
 }

@@ -33,6 +33,9 @@ export const role = {
   after: 134217728,
 } as const;
 
+/** What a word may begin. */
+export const opens = { points: 1, noun: 2, number: 4 } as const;
+
 /** How a number word counts. */
 export interface NumberWord {
   readonly kind:
@@ -67,6 +70,12 @@ export interface Word {
   noun: Noun | undefined;
   /** signs for statements, as indexes */
   signs: number[] | undefined;
+  /** what may begin with this word, as bits of `opens` */
+  opens: number;
+  /** it or a phrase that begins with it carries signs */
+  signed: boolean;
+  /** rules that look for this word, as bits in the order of their list */
+  rules: number;
   /** longer phrases that begin with this one */
   next: Map<string, Word> | undefined;
 }

@@ -166,6 +166,7 @@ function nitrogen(note: Note): void {
 /** "locked it out", "leads off", "comp 1 replaced", "isolated at 360" */
 export const actions: Rule = {
   name: "<what was done>",
+  needs: "signs",
   apply: (note) => {
     if (
       note.plain.trimEnd().endsWith("?") ||

@@ -93,6 +93,7 @@ function spelled(items: readonly Item[]): Unit | undefined {
 /** The answer to the question that stands open completes its readings. */
 export const answers: Rule = {
   name: "<answer to the open question>",
+  needs: "open",
   apply: (note) => {
     const { open } = note.context;
     if (open === undefined || note.items.length === 0 || note.items.length > 6) return;

@@ -6,6 +6,7 @@ import { gluedEnd } from "./near.ts";
 /** "room 412", "panel 2B", "gate code 7719#": a name keeps its number. */
 export const asideNumbers: Rule = {
   name: "<place name> <number>",
+  needs: "aside",
   apply: (note) => {
     note.items.forEach((item, i) => {
       if (

@@ -73,6 +73,9 @@ const holds: ReadonlySet<string> = new Set([
 /** "60 amp breaker", "the board fuse is a 3 amp", "seventy amp three pole", "contactor 30 amp 24 V coil" */
 export const breakers: Rule = {
   name: "<number> amp breaker",
+  heads:
+    "breaker|breakers|fuse|fuses|fused|brkr|bkr|pole|disconnect|disco|contactor|contactors|feeder|ocpd|ocp|service|cb|relay|wire|wiring|receptacle|circuit|transformer|xfmr|panel|plug|cord|outlet|switch|gfci|toggle|breaker's|poles|three|unit|motor|compressor|system|feed|board|coil",
+  needs: "number",
   apply: (note) => {
     const { items } = note;
     items.forEach((item, i) => {

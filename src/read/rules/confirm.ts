@@ -8,6 +8,7 @@ const no = signIndex("no_word");
 /** "yes", "yep that's right", "no": an answer and nothing else. */
 export const confirms: Rule = {
   name: "yes|no",
+  needs: "signs",
   apply: (note) => {
     const items = note.items.filter(
       (item) => item.kind !== itemKind.sign && item.kind !== itemKind.line,

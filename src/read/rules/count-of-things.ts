@@ -128,6 +128,7 @@ function countNoun(item: Item | undefined): boolean {
 /** "3 picks", "two big fans", "filters, 6 of them", "qty 6", "the other two legs" */
 export const counts: Rule = {
   name: "<number> <things>",
+  needs: "number",
   apply: (note) => {
     const { items } = note;
     items.forEach((item, i) => {

@@ -99,6 +99,9 @@ function isDay(text: string, limit: number): boolean {
 /** "4/19", "03/2019", "4-19-24", "april 19", "since 2014" */
 export const dates: Rule = {
   name: "<month>/<day>",
+  heads:
+    "/|-|st|nd|rd|th|january|jan|february|feb|march|mar|april|apr|june|jun|july|jul|august|aug|september|sept|sep|october|oct|november|nov|december|dec|in|since|installed|built|from|mfd|mfg|made|year|dated|vintage|circa",
+  needs: "number",
   apply: (note) => {
     const { items } = note;
     items.forEach((item, i) => {

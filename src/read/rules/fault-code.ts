@@ -242,6 +242,8 @@ function codesBefore(note: Note, i: number): void {
 /** "code E4", "alarms 8VX n 3WZ", "flashing code J nineteen", "controller has a Z six up" */
 export const faultCodes: Rule = {
   name: "code <letters and digits>",
+  heads:
+    "code|codes|fault|faults|faulted|alarm|alarms|err|error|errors|erorr|flashing|throwing|flash|throws|blinking|flt|flashes|trouble|lockout|diagnostic|dtc|blinks|threw|displaying|displays|display|controller|board|thermostat|stat|keypad|remote|drive|screen",
   apply: (note) => {
     const { items } = note;
     for (let i = 0; i < items.length; i++) {

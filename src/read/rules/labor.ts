@@ -6,6 +6,8 @@ const labor = /^(?:labor|ot|overtime|timesheet|billable|bill|log|hrs|onsite|stra
 /** "put me down for 3 hours", "2.5 hrs labor", "1 hour overtime" */
 export const laborRule: Rule = {
   name: "<number> hours labor",
+  heads: "labor|ot|overtime|timesheet|billable|bill|log|hrs|onsite|straight|put",
+  needs: "number",
   apply: (note) => {
     const { items } = note;
     items.forEach((item, i) => {

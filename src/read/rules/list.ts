@@ -1,4 +1,5 @@
-import type { Rule } from "../note.ts";
+import { watch } from "../dictionary.ts";
+import type { Note, Rule } from "../note.ts";
 import { actions } from "./action.ts";
 import { answers } from "./answer.ts";
 import { asideNumbers } from "./aside.ts";
@@ -56,3 +57,37 @@ export const asides: readonly Rule[] = [
 
 /** Ways of saying everything else, after the measurements have been read. */
 export const remarks: readonly Rule[] = [observations, actions, partRule, complaints, confirms];
+
+/** Tells the dictionary which words each rule waits for; a rule's bit is its place among those that do. */
+function bitsOf(rules: readonly Rule[]): ReadonlyMap<Rule, number> {
+  const bits = new Map<Rule, number>();
+  for (const rule of rules) {
+    if (rule.heads === undefined) continue;
+    const bit = 1 << bits.size;
+    bits.set(rule, bit);
+    watch(rule.heads, bit);
+  }
+  return bits;
+}
+
+const bits = bitsOf([...asides, ...remarks]);
+
+function isDue(rule: Rule, note: Note): boolean {
+  const bit = bits.get(rule);
+  if (bit !== undefined && (note.heads & bit) === 0) return false;
+  switch (rule.needs) {
+    case undefined:
+      return true;
+    case "context":
+      return note.context.readings.length > 0;
+    case "open":
+      return note.context.open !== undefined;
+    default:
+      return note.holds[rule.needs];
+  }
+}
+
+/** Tries each rule of a list that what the message holds gives a chance. */
+export function applyRules(rules: readonly Rule[], note: Note): void {
+  for (const rule of rules) if (isDue(rule, note)) rule.apply(note);
+}

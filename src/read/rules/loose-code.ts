@@ -100,6 +100,7 @@ function isLetters(item: Item | undefined): boolean {
 /** "DR-2290-7", "60-12E4", "KX048C": letters and digits that are one name. */
 export const looseCodes: Rule = {
   name: "<letters and digits>",
+  needs: "number",
   apply: (note) => {
     const { items } = note;
     for (let i = 0; i < items.length; i++) {

@@ -348,6 +348,7 @@ function wordsIn(items: readonly Item[], i: number): boolean {
 /** Sizes that things are called by: pipe, wire, filters, belts, ladders, jugs, tons. */
 export const nominalSizes: Rule = {
   name: "<number> <size of a thing>",
+  needs: "number",
   apply: (note) => {
     note.items.forEach((item, i) => {
       if (!freeNumber(item)) return;

@@ -14,6 +14,41 @@ interface Pattern {
   readonly wants: readonly Element[];
   readonly bars: readonly Element[];
   readonly ordered: boolean;
+  /** the signs it wants, as bits, thirty to a number */
+  readonly mask: readonly number[];
+}
+
+const WIDE = 30;
+
+function maskOf(wants: readonly Element[]): number[] {
+  const mask: number[] = [];
+  for (const want of wants) {
+    if (typeof want !== "number") continue;
+    const at = Math.floor(want / WIDE);
+    while (mask.length <= at) mask.push(0);
+    mask[at] = (mask[at] ?? 0) | (1 << (want % WIDE));
+  }
+  return mask;
+}
+
+/** Signs of a clause as bits. */
+function signsIn(clause: Clause): number[] {
+  const mask: number[] = [];
+  for (let i = clause.from; i < clause.to; i++)
+    for (const sign of clause.items[i]?.signs ?? []) {
+      const at = Math.floor(sign / WIDE);
+      while (mask.length <= at) mask.push(0);
+      mask[at] = (mask[at] ?? 0) | (1 << (sign % WIDE));
+    }
+  return mask;
+}
+
+function has(signs: readonly number[], mask: readonly number[]): boolean {
+  for (let i = 0; i < mask.length; i++) {
+    const want = mask[i] ?? 0;
+    if (((signs[i] ?? 0) & want) !== want) return false;
+  }
+  return true;
 }
 
 function element(text: string): Element {
@@ -24,7 +59,13 @@ function parse(name: ObservationName, text: string): Pattern {
   const parts = text.split(" ");
   const wants = parts.filter((part) => part !== "<" && !part.startsWith("!")).map(element);
   const bars = parts.filter((part) => part.startsWith("!")).map((part) => element(part.slice(1)));
-  return { name, wants, bars: bars.filter((bar) => bar !== -1), ordered: parts[0] === "<" };
+  return {
+    name,
+    wants,
+    bars: bars.filter((bar) => bar !== -1),
+    ordered: parts[0] === "<",
+    mask: maskOf(wants),
+  };
 }
 
 /** Patterns by their first element; those with a sign that does not exist are none. */
@@ -94,13 +135,12 @@ function denied(clause: Clause, used: readonly number[]): boolean {
 
 function subjectOf(note: Note, used: readonly number[]): string | undefined {
   const last = used[used.length - 1] ?? 0;
-  let found: string | undefined;
-  for (let i = 0; i <= Math.min(note.items.length - 1, last + 3); i++) {
+  for (let i = Math.min(note.items.length - 1, last + 3); i >= Math.max(0, last - 40); i--) {
     const item = note.items[i];
     if (item?.subject !== undefined && item.subject !== "" && (item.roles & role.clock) === 0)
-      found = item.subject;
+      return item.subject;
   }
-  return found;
+  return undefined;
 }
 
 function earlier(clause: Clause): boolean {
@@ -137,13 +177,17 @@ function say(note: Note, clause: Clause, pattern: Pattern, used: readonly number
 }
 
 function inClause(note: Note, clause: Clause): void {
+  const signs = signsIn(clause);
+  if (signs.length === 0 && !note.holds.signs) return;
   for (let i = clause.from; i < clause.to; i++) {
     const item = note.items[i];
     if (item === undefined) continue;
     for (const sign of item.signs ?? [])
-      for (const pattern of bySign.get(sign) ?? []) tryPattern(note, clause, pattern, i);
+      for (const pattern of bySign.get(sign) ?? [])
+        if (has(signs, pattern.mask)) tryPattern(note, clause, pattern, i);
     if (item.kind !== itemKind.number)
-      for (const pattern of bySign.get(item.text) ?? []) tryPattern(note, clause, pattern, i);
+      for (const pattern of bySign.get(item.text) ?? [])
+        if (has(signs, pattern.mask)) tryPattern(note, clause, pattern, i);
   }
 }
 

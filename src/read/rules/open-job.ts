@@ -38,6 +38,7 @@ function assignedIn(text: string): { readonly name: string; readonly from: numbe
 /** "New job: <site> <tag>, <complaint>. <person>" */
 export const openJob: Rule = {
   name: "new job: <site> <unit>, <complaint>. <person>",
+  heads: "new|open|job",
   apply: (note) => {
     const head = headEnd(note.plain);
     if (head < 0) return;

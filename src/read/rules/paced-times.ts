@@ -25,6 +25,8 @@ function unitOf(items: readonly Item[]): Unit | undefined {
 /** "1450 at 2 minutes, 2480 at 4, 3530 at 6": the unit said once holds for all its times. */
 export const pacedTimes: Rule = {
   name: "<value> at <time>, <value> at <time>",
+  heads: "at|after|@",
+  needs: "number",
   apply: (note) => {
     const { items } = note;
     const unit = unitOf(items);

@@ -4,6 +4,7 @@ import { freeNumber, textAt } from "./near.ts";
 /** "555-0142", "555 0142", "(312) 555-0142" */
 export const phones: Rule = {
   name: "<three digits>-<four digits>",
+  needs: "number",
   apply: (note) => {
     note.items.forEach((item, i) => {
       if (!freeNumber(item) || item.numberTo - item.from !== 3 || item.unit !== undefined) return;

@@ -7,6 +7,7 @@ import { freeNumber } from "./near.ts";
 /** "going to charge 4 lb", "need to pull to 500": what is announced has not been measured. */
 export const plans: Rule = {
   name: "going to <verb> <number>",
+  needs: "number",
   apply: (note) => {
     const { items } = note;
     let plan = -1;

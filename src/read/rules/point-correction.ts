@@ -14,6 +14,7 @@ function wrongOne(note: Note, wrong: string | undefined): Reading | undefined {
 /** "that was lead three not lead two": the same value, of other points. */
 export const pointCorrections: Rule = {
   name: "<points> not <points>",
+  needs: "context",
   apply: (note) => {
     const { items, context } = note;
     if (context.readings.length === 0 || items.length > 14) return;

@@ -17,6 +17,9 @@ const money: ReadonlySet<string> = new Set([
 /** "$385/day", "312.60 for the motor", "forty bucks" */
 export const prices: Rule = {
   name: "<currency> <number>",
+  heads:
+    "$|€|£|price|quote|quoted|cost|costs|paid|wants|rental|invoice|bid|dollars|dollar|bucks|buck|usd|cents|euro|euros|grand|each",
+  needs: "number",
   apply: (note) => {
     const talk = note.items.some(
       (item) =>

@@ -47,6 +47,8 @@ function questionOf(plain: string): QuestionName | undefined {
 /** "why?", "what next?", "status?", "any history here?", "summary of the daycare" */
 export const questions: Rule = {
   name: "<question>",
+  heads:
+    "why|how|what|whats|next|history|summary|summarize|sum|recap|export|spreadsheet|status|help|where|board|jobs|who|whos|when|anything|previous|past|been|last|commands|show|send|wrap",
   apply: (note: Note) => {
     if (note.plain.length > 300) return;
     const trimmed = note.plain.trim();

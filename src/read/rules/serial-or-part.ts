@@ -75,6 +75,7 @@ function numberEnd(note: Note, from: number): number | undefined {
 /** "s/n 0419C77381", "model KX048C-3", "part 44-1902 rev C" */
 export const serials: Rule = {
   name: "serial|model|part <code>",
+  heads: "serial|sn|ser|model|mod|mdl|part|pn|prt|sku|oem|s|p|m",
   apply: (note) => {
     const { items } = note;
     for (let i = 0; i < items.length; i++) {

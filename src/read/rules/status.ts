@@ -368,6 +368,7 @@ function push(note: Note, seen: Seen): void {
 
 export const statusRule: Rule = {
   name: "<status> <time>",
+  needs: "status",
   apply: (note) => {
     for (const seen of find(note)) push(note, seen);
   },

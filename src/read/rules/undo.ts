@@ -7,6 +7,7 @@ const sign = signIndex("undo");
 /** "scratch that last entry", "undo", "never mind take that one out" */
 export const undo: Rule = {
   name: "undo",
+  needs: "undo",
   apply: (note) => {
     const { items } = note;
     const at = items.findIndex((item) => carries(item, sign));

@@ -39,6 +39,7 @@ function reread(reading: Reading, unit: Unit, note: Note): Reading | undefined {
 /** "kPa not psi", "gig not meg sry", "that was bar": the last numbers again in another unit. */
 export const unitCorrections: Rule = {
   name: "<unit> not <unit>",
+  needs: "context",
   apply: (note) => {
     const { items, context } = note;
     if (context.readings.length === 0 || items.length > 12) return;
