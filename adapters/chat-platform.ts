@@ -99,6 +99,8 @@ export interface ChatPlatform {
   readonly name: string;
   /** longest text of one post, in characters */
   readonly longest: number;
+  /** how long the platform counts a text; absent: its characters */
+  readonly lengthOf?: (text: string) => number;
   /** where the board is posted, by the name that messages carry */
   readonly boardChannel?: string;
   readonly operatorChannel?: string;

@@ -58,7 +58,10 @@ export function planParts(scene: Scene, row: OutboxRow): readonly Part[] {
   const channel = row.channel === "operator" ? (platform.operatorChannel ?? "") : row.channel;
   const thread = row.thread === undefined ? {} : { thread: row.thread };
   const base = { of: row.kind, channel, ...thread };
-  const texts = row.kind === "board" ? [row.text] : splitText(spoken(scene, row), platform.longest);
+  const texts =
+    row.kind === "board"
+      ? [row.text]
+      : splitText(spoken(scene, row), platform.longest, platform.lengthOf);
   const old = postsBefore(scene, row);
   const changed = old.slice(texts.length).map(() => "(The answer stands above.)");
   const parts: Omit<Part, "key">[] = [...texts, ...changed]

@@ -31,6 +31,7 @@ export async function catchUp(working: Working): Promise<void> {
       );
     }
   }
+  working.door.log.info("caught_up", { platform: "slack" });
 }
 
 interface Channel {

@@ -38,6 +38,8 @@ export const slackConfigSchema = z
     operator: z.string().optional(),
     /** shortest time between two edits of the board */
     board_seconds: z.number().min(1).max(600).default(5),
+    /** after a lost answer: how long until the channel's history shows what was posted */
+    settle_seconds: z.number().min(0).max(60).default(2.5),
     api_url: apiUrl.optional(),
   })
   .superRefine((config, context) => {

@@ -9,6 +9,7 @@ import { crewOf } from "./crew.ts";
 import { envelopeSchema } from "./events.ts";
 import { httpTransport } from "./http-transport.ts";
 import { findPart } from "./look.ts";
+import { escaped } from "./plain-text.ts";
 import { sendPart } from "./send.ts";
 import { socketTransport } from "./socket-transport.ts";
 import { take } from "./take.ts";
@@ -21,7 +22,7 @@ import type { Me, Working } from "./working.ts";
 export const slack: ChatKind = {
   name: "slack",
   configure: (raw, people) => {
-    const parsed = slackConfigSchema.safeParse(raw);
+    const parsed = slackConfigSchema.safeParse(raw, { reportInput: true });
     return parsed.success
       ? { ok: true, platform: slackPlatform(parsed.data, people) }
       : { ok: false, problems: problemsOf(parsed.error, ["platforms", "slack"]) };
@@ -44,7 +45,9 @@ function slackPlatform(config: SlackConfig, people: readonly Person[]): ChatPlat
   return {
     name: "slack",
     longest: 3800,
+    lengthOf: (text) => escaped(text).length,
     boardEveryMs: config.board_seconds * 1000,
+    settleMs: config.settle_seconds * 1000,
     ...(config.board === undefined ? {} : { boardChannel: config.board }),
     ...(config.operator === undefined ? {} : { operatorChannel: config.operator }),
     start: async (door) => {

@@ -33,6 +33,8 @@ export async function take(working: Working, meaning: Meaning, last: boolean): P
       return takeDeleted(working, meaning, last);
     case "reacted":
       return takeReaction(working, meaning);
+    case "own_removed":
+      return working.door.boardGone?.();
     case "revoked":
       return working.door.fatal(tokenSentence("token_revoked"));
     case "nothing":

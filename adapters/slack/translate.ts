@@ -42,6 +42,8 @@ export type Meaning =
       readonly target: string;
       readonly name: string;
     }
+  /** somebody removed one of the bot's own posts: the board, maybe */
+  | { readonly kind: "own_removed" }
   | { readonly kind: "revoked" }
   | { readonly kind: "nothing"; readonly why: string };
 
@@ -123,7 +125,7 @@ function changed(event: MessageEvent, team: string): Meaning {
 function deleted(event: MessageEvent, team: string): Meaning {
   const { channel, deleted_ts, previous_message: before } = event;
   if (deleted_ts == null) return nothing("a deletion of nothing");
-  if (before?.bot_id != null) return nothing("a bot's message was deleted");
+  if (before?.bot_id != null) return { kind: "own_removed" };
   return gone(event, idOf({ team, channel, ts: deleted_ts }), before?.user);
 }
 

@@ -1,0 +1,135 @@
+import { type ChildProcess, spawn } from "node:child_process";
+import { writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { expect, test } from "vitest";
+import { z } from "zod";
+import { allJobs } from "../src/bot/memory.ts";
+import { openBot } from "../src/bot.ts";
+import { closeStore, openStore } from "../src/record/store.ts";
+import { verifyStore } from "../src/record/verify.ts";
+import {
+  channels,
+  freePort,
+  freshFolder,
+  people,
+  slackSettings,
+  south,
+  until,
+} from "./support/slack-crew.ts";
+import { startSlackStandIn } from "./support/slack-stand-in.ts";
+
+/** How often the bot is killed on each transport, and how many messages come in meanwhile. */
+const kills = Math.max(4, Math.round(Number(process.env.READBACK_KILLS ?? 20) / 4));
+const messages = kills * 30;
+
+const main = "dist/adapters/command-line/main.js";
+
+function randomFrom(seed: number): () => number {
+  let state = seed >>> 0;
+  return () => {
+    state = (Math.imul(state, 1664525) + 1013904223) >>> 0;
+    return state / 2 ** 32;
+  };
+}
+
+interface Child {
+  readonly process: ChildProcess;
+  readonly logs: () => string;
+  readonly ended: Promise<number | null>;
+}
+
+function startChild(config: string): Child {
+  const child = spawn(process.execPath, [main, "serve", "--config", config], {
+    stdio: ["ignore", "ignore", "pipe"],
+  });
+  let logs = "";
+  child.stderr.on("data", (chunk: Buffer) => {
+    logs += chunk.toString();
+  });
+  const ended = new Promise<number | null>((resolve) =>
+    child.once("exit", (code) => resolve(code)),
+  );
+  return { process: child, logs: () => logs, ended };
+}
+
+const metadata = z.object({ event_payload: z.object({ key: z.string() }) });
+
+test.each(["http", "socket"] as const)(
+  "killed at random over %s, one answer in seven lost: every message has one answer in the room",
+  async (transport) => {
+    const random = randomFrom(transport === "http" ? 11 : 12);
+    const port = await freePort();
+    const standIn = await startSlackStandIn({
+      channels,
+      retriesMs: [20, 500, 1500],
+      ...(transport === "http" ? { eventsUrl: `http://127.0.0.1:${port}/slack/events` } : {}),
+    });
+    standIn.delivery.chaos.duplicate = 0.1;
+    standIn.delivery.chaos.shuffleMs = 30;
+    standIn.fault = (method) =>
+      method === "chat.postMessage" && random() < 0.15
+        ? { kind: "cut", afterStoring: random() < 0.5 }
+        : undefined;
+    const folder = freshFolder();
+    const config = join(folder, "readback.json");
+    const db = join(folder, "crew.db");
+    const slack = slackSettings(folder, standIn, { transport, port });
+    writeFileSync(
+      config,
+      JSON.stringify({ db, time_zone: "America/Chicago", people, platforms: { slack } }),
+    );
+
+    let child = startChild(config);
+    await until("the first start", () => child.logs().includes('"caught_up"'));
+    standIn.say("U0MAREN", south, "New job: Gull Wharf OU-3, not cooling. Sorrel");
+    const said = new Map<string, number>();
+    let talking = true;
+    const talk = (async () => {
+      for (let i = 1; i <= messages; i++) {
+        const { ts } = standIn.say(
+          "U0SORREL",
+          south,
+          `OU-3 comp 1 lead 2 to ground ${i} megohm at 500 V`,
+        );
+        said.set(ts, i);
+        await new Promise((resolve) => setTimeout(resolve, 10 + random() * 60));
+      }
+      talking = false;
+    })();
+    let killed = 0;
+    for (; killed < kills || talking; killed++) {
+      await new Promise((resolve) => setTimeout(resolve, 20 + random() * 900));
+      child.process.kill("SIGKILL");
+      await child.ended;
+      child = startChild(config);
+      await until("it is up again", () => child.logs().includes('"caught_up"'), 20_000);
+      if (killed > kills * 3) break;
+    }
+    await talk;
+    const keys = (): readonly string[] =>
+      standIn.bot(south).flatMap((post) => {
+        const parsed = metadata.safeParse(post.metadata);
+        return parsed.success ? [parsed.data.event_payload.key] : [];
+      });
+    await until("every message is answered", () => new Set(keys()).size >= messages + 1, 60_000);
+    await until("nothing is on its way", () => standIn.delivery.open() === 0, 30_000);
+    child.process.kill("SIGTERM");
+    expect(await child.ended).toBe(0);
+    await standIn.stop();
+
+    expect(keys().length).toBe(messages + 1);
+    expect(new Set(keys()).size).toBe(messages + 1);
+    expect(standIn.violations).toEqual([]);
+    const opened = openStore(db);
+    if (!opened.ok) throw new Error(opened.problem);
+    const bot = openBot(opened.store, () => "salt");
+    const values = allJobs(bot.memory)[0]?.readings.map(({ value }) => Number(value) / 1e6) ?? [];
+    expect([...values].sort((a, b) => a - b)).toEqual([...said.values()]);
+    expect(verifyStore(opened.store).faults).toEqual([]);
+    closeStore(opened.store);
+    process.stdout.write(
+      `slack over ${transport}: ${messages + 1} messages, ${killed} kills, ${keys().length} answers\n`,
+    );
+  },
+  180_000,
+);
