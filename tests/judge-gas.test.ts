@@ -105,4 +105,30 @@ describe("judging the refrigerant and air side", () => {
       if (diagnosis.length > 0) expect(sum).toBeCloseTo(1, 9);
     }
   });
+
+  it.each([
+    "filters are not dirty, coil clean",
+    "head won't drop below 420",
+    "tag says 230 V but reads 208",
+    "economizer stuck open",
+    "condenser is spotless, washed it in may",
+    "no change after ten minutes at 500 microns",
+    "vacuum pump won't pull below 2500 microns",
+    "bulb is strapped and insulated, shut it off for lunch",
+    "filter drier changed last week",
+    "topped off with 22 oz",
+    "box 38, liquid solenoid opens and closes fine",
+  ])("hears nothing wrong in: %s", (text) => {
+    const { findings } = judge(caseOf({ kind: "walk-in cooler", drive: "line" }, [{ text }]));
+    expect(findings.filter((one) => one.level === "bad" || one.level === "watch")).toEqual([]);
+  });
+
+  it("no longer speaks of a blocked filter once a new one is in", () => {
+    const notes = [{ text: "filters look like felt" }, { text: "new filters in" }];
+    const kind = { kind: "rooftop unit", drive: "line" as const };
+    expect(judge(caseOf(kind, notes.slice(0, 1))).findings.map((one) => one.level)).toContain(
+      "bad",
+    );
+    expect(judge(caseOf(kind, notes)).findings).toEqual([]);
+  });
 });

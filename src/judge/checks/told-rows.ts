@@ -1,0 +1,235 @@
+import type { CheckName } from "../../vocabulary.ts";
+
+/** Something told in words, with what it means. */
+export interface ToldRow {
+  readonly check: CheckName;
+  /** "group:outcome"; the first row of a group that fits counts */
+  readonly sign: string;
+  /** any of these, within one note */
+  readonly words: readonly RegExp[];
+  /** words in the same note that make it mean something else */
+  readonly unless?: RegExp;
+  /** what a later note must name beside a deed, for this to be put right */
+  readonly mended?: RegExp;
+  /** only on machines with branch boxes */
+  readonly zones?: true;
+  readonly level: "good" | "watch" | "bad";
+  readonly about: string;
+  readonly says: string;
+  readonly brief: string;
+}
+
+const few = "\\W+(?:[\\w']+\\W+){0,3}?";
+const bulb = "\\b(?:bulb|sensing element)\\b";
+const noChange =
+  "(?:never|no change|nothing|did(?:n'?t| not)|does(?:n'?t| not)|no (?:move|response|answer|effect)|stays?|stayed|same)";
+const eev = "\\b(?:eev|lev|exv|pmv|txv|expansion valve)s?\\b";
+const condenser =
+  "(?:condensers?|cond(?:enser)? coil|outdoor coil|outside coil|cond(?:enser)? fins)";
+const indoorPart =
+  "(?:filters?|blower(?: wheel)?|squirrel cage|evap(?:orator)?(?: coil)?|indoor coil|a.?coil|return (?:grille|duct|air)|ductwork)";
+const choked =
+  "(?:dirty|filthy|plugged|clogged|blocked|matted|packed|caked|greasy|full of (?:grease|dirt|lint|cotton|leaves|dust)|furry|like felt|like a (?:sweater|blanket|rug)|lint|cottonwood|leaves|plastic|tarp|collapsed|impacted|choked|covered|wrapped)";
+const part = "(?:drier|dryer|strainer|solenoid|king valve|service valve|kink\\w*)";
+
+/** Every remark that a check listens for, by check. Source throughout: common practice, no source. */
+export const toldRows: readonly ToldRow[] = [
+  {
+    check: "valve",
+    sign: "bulb:off",
+    words: [
+      new RegExp(
+        `${bulb}${few}(?:loose|off (?:the|its|of)|(?:came|fell|fallen|come) off|hanging|hangs|swinging|swings|dangling|not (?:strapped|touching|clamped|insulated|wrapped)|uninsulated|unwrapped|no (?:strap|insulation|clamp)|bare)\\b`,
+      ),
+      /\b(?:loose|dangling|hanging|unstrapped|uninsulated|bare) (?:sensing )?bulb\b/,
+      new RegExp(`${bulb}${few}strap${few}(?:broken|missing|gone|off)\\b`),
+      new RegExp(`${bulb} strap (?:is |was )?(?:broken|missing|gone|off)\\b`),
+    ],
+    mended: /\bbulb\b|\bstrap/,
+    level: "bad",
+    about: "expansion valve",
+    says: "The bulb is off its pipe: it feels warm air and holds the valve too far open",
+    brief: "bulb off its pipe",
+  },
+  {
+    check: "valve",
+    sign: "valve_answer:stays_shut",
+    words: [
+      new RegExp(
+        `${bulb}.{0,60}\\b(?:warm(?:ed|ing)?|fist|hand|palm|hot water|heat(?:ed)?)\\b.{0,60}\\b${noChange}\\b`,
+      ),
+      new RegExp(`\\bwarm(?:ed|ing)? (?:up )?the (?:txv )?bulb\\b.{0,60}\\b${noChange}\\b`),
+      /\b(?:bulb|power ?head)\b.{0,24}\b(?:lost its charge|has no charge|no charge left|is dead)\b/,
+      new RegExp(
+        `${eev}.{0,60}\\b(?:wide open|full(?:y)? open|100 ?(?:%|percent)|at max|\\d{3,4} ?(?:steps|pulses))\\b.{0,80}\\b(?:no (?:change|flow|drop|cooling)|still warm|stays? warm|both pipes|same temp|nothing)`,
+      ),
+      /\b(?:valve|txv|inlet) screen\b.{0,20}\b(?:plugged|clogged|blocked)/,
+    ],
+    level: "bad",
+    about: "expansion valve",
+    says: "The valve does not open when it is asked to: its power head, screen, pin or coil is stuck or dead",
+    brief: "valve does not open when asked",
+  },
+  {
+    check: "valve",
+    sign: "valve_answer:stays_open",
+    words: [
+      new RegExp(`${bulb}.{0,60}\\b(?:ice|ice water|cold|chill(?:ed)?)\\b.{0,60}\\b${noChange}\\b`),
+      new RegExp(
+        `${eev}.{0,60}\\b(?:closed|shut|0 ?(?:%|percent|steps|pulses))\\b.{0,80}\\b(?:still (?:cold|flow\\w*|pass\\w*)|hiss\\w*|frost\\w*|passes|passing|flows|stays cold)`,
+      ),
+      new RegExp(`${eev}.{0,30}\\bstuck (?:wide )?open\\b`),
+    ],
+    level: "bad",
+    about: "expansion valve",
+    says: "The valve does not close when it is told to: it is stuck open or its seat passes",
+    brief: "valve does not close when told",
+  },
+  {
+    check: "valve",
+    sign: "valve_answer:answers",
+    words: [
+      new RegExp(
+        `${bulb}.{0,60}\\b(?:suction|superheat|pressure|valve)\\b.{0,30}\\b(?:rose|rises|climbed|came up|opened|responded|responds|reacted|dropped right)\\b`,
+      ),
+    ],
+    level: "good",
+    about: "expansion valve",
+    says: "The valve answers to its bulb",
+    brief: "valve answers to its bulb",
+  },
+  {
+    check: "valve",
+    sign: "branch:stuck",
+    zones: true,
+    words: [
+      /\b(?:port|branch|solenoid|changeover)\b.{0,120}\b(?:stays?|stuck|still|never|won'?t|does(?:n'?t| not))\b.{0,40}\b(?:hot|warm|cold|heat|change|shift|move|open|close|switch)/,
+      /\b(?:port|branch valve|gas pipe|gas line)\b.{0,60}\bstay(?:s|ed)? (?:hot|warm|cold|at \d+|\d+)/,
+    ],
+    level: "bad",
+    about: "branch box",
+    says: "The port does not follow its command: its valve hangs, where coil and wiring have been proven",
+    brief: "branch port does not change over",
+  },
+  {
+    check: "valve",
+    sign: "frost:frost_at_restriction",
+    words: [
+      new RegExp(`\\b${part}\\b.{0,40}\\b(?:cold|frost\\w*|sweat\\w*|iced?|icy|wet)\\b`),
+      /\bkink(?:ed)?\b.{0,24}\bliquid\b|\bliquid line\b.{0,24}\bkink/,
+    ],
+    unless: /\bno (?:frost|sweat|drop)/,
+    level: "bad",
+    about: "liquid line",
+    says: "A part of the liquid line is cold or wet: the liquid flashes there",
+    brief: "liquid line part cold",
+  },
+  {
+    check: "compression",
+    sign: "pump_down:fails",
+    words: [
+      /\b(?:won'?t|wont|will not|can'?t|cannot|not|barely|isn'?t) pump(?:ing|s)?\b/,
+      /\bpump(?:ed|ing|s)? (?:it |the (?:system|unit) |her )?down\b.{0,40}\b(?:won'?t|can'?t|stalls?|stalled|stops?|hangs?|hung|stuck|never|only)\b/,
+      /\b(?:king|front.?seat\w*|clos\w+ the (?:suction|king|liquid)|suction (?:service )?valve)\b.{0,60}\b(?:won'?t|can'?t|will not|never|stays|stalls|does(?:n'?t| not))\b.{0,20}\b(?:under|below|past|down|at)\b/,
+    ],
+    // "the vacuum pump won't pull below 2500 microns" is another pump
+    unless: /\bmicrons?\b|\b(?:vacuum|drain|condensate) pump\b/,
+    level: "bad",
+    about: "compressor",
+    says: "It does not pump down: gas passes inside the compressor, or a valve ahead of it does not shut",
+    brief: "does not pump down",
+  },
+  {
+    check: "compression",
+    sign: "pump_down:holds",
+    words: [
+      /\bpump(?:s|ed)? (?:it )?(?:right |straight )?down\b.{0,40}\b(?:fine|ok|okay|good|held|holds|to|into)\b/,
+    ],
+    level: "good",
+    about: "compressor",
+    says: "It pumps down and holds, so its valves shut",
+    brief: "pumps down and holds",
+  },
+  {
+    check: "compression",
+    sign: "unloads:at_once",
+    words: [
+      /\b(?:gauges?|pressures?|sides?|high and low)\b.{0,40}\b(?:meet|met|equali[sz]ed?|equali[sz]es|even(?:ed)? out|level(?:ed|s)?|come together)\b.{0,30}\b(?:seconds?|secs?|at once|right away|instantly|immediately)\b/,
+    ],
+    level: "bad",
+    about: "compressor",
+    says: "Stopped, both sides meet within seconds: something between them does not shut",
+    brief: "sides meet within seconds",
+  },
+  {
+    check: "saturation",
+    sign: "opened:no_vacuum",
+    words: [
+      /\b(?:never|without|skipped|did(?:n'?t| not)|forgot)\b.{0,16}\b(?:pull(?:ed|ing)? (?:a |any )?vac|(?:a |any )?vacuum\b|evacuat\w*|pulled it down)/,
+      /\bno (?:vacuum|evacuation)\b(?! pump)/,
+      /\b(?:only|just) purged\b|\b(?:sucked|pulled|let|drew) (?:in )?(?:some )?air\b|\bair (?:got|went) in/,
+    ],
+    level: "watch",
+    about: "system",
+    says: "Opened and not evacuated, as said: air may be in it, so compare the pressure at rest with the coil's temperature",
+    brief: "opened without a vacuum",
+  },
+  {
+    check: "saturation",
+    sign: "wrong_gas:said",
+    words: [
+      /\bwrong (?:gas|refrigerant|freon)\b|\bmixed (?:gas|refrigerant)|\bdrop.?in\b/,
+      /\bidentifier\b.{0,60}\b\d+ ?(?:%|percent)/,
+      /\btopped (?:it )?(?:off |up )?with (?:r-?\d{2,3}[a-c]?|4\d\d[a-c]?)\b/,
+      /\b(?:tag|sticker|label|plate) (?:says|said|reads)\b.{0,24}\br-?\d{2,3}[a-c]?\b.{0,24}\bbut\b.{0,40}\br-?\d{2,3}/,
+    ],
+    level: "bad",
+    about: "system",
+    says: "Two refrigerants are spoken of: pressures can't be judged until an identifier says what is in it",
+    brief: "refrigerant in doubt",
+  },
+  {
+    check: "sensor",
+    sign: "defrosting:fails",
+    words: [
+      /\b(?:never|won'?t|wont|does(?:n'?t| not)|has(?:n'?t| not))\b.{0,24}\bdefrost/,
+      /\bdefrost\b.{0,30}\b(?:never|won'?t|does(?:n'?t| not)|did(?:n'?t| not)|failed|stuck|dead)/,
+    ],
+    level: "bad",
+    about: "coil",
+    says: "It does not defrost: coil sensor, board or timer, then reversing valve or heaters and the fan relay are next",
+    brief: "no defrost",
+  },
+  {
+    check: "airflow",
+    sign: "outdoor_air:outdoor_coil_dirty",
+    words: [
+      new RegExp(`\\b${condenser}\\b.{0,30}\\b${choked}`),
+      new RegExp(`\\b${choked} (?:\\w+ ){0,4}${condenser}\\b`),
+    ],
+    unless: new RegExp(
+      `\\b(?:not|isn'?t|aren'?t|no longer|never) (?:\\w+ )?${choked}|\\b(?:clean(?:ed)?|washed|spotless)\\b`,
+    ),
+    mended: /\bcond|\bcoil|\boutdoor/,
+    level: "bad",
+    about: "condenser",
+    says: "The condenser is told to be dirty or covered: clear and clean it before any word on charge",
+    brief: "condenser blocked, as told",
+  },
+  {
+    check: "airflow",
+    sign: "indoor_air:indoor_coil_dirty",
+    words: [
+      new RegExp(`\\b${indoorPart}\\b.{0,24}\\b${choked}`),
+      new RegExp(`\\b${choked} (?:\\w+ ){0,2}${indoorPart}\\b`),
+    ],
+    unless: new RegExp(
+      `\\b(?:not|isn'?t|aren'?t|no|never) (?:\\w+ )?${choked}|\\b(?:cleaned|washed|spotless)\\b|\\bfilter.?dri|\\bfilters?\\W+(?:\\w+\\W+){0,2}(?:clean|new)\\b`,
+    ),
+    mended: /\bfilters?\b|\bcoil|\bblower|\bwheel|\bduct/,
+    level: "bad",
+    about: "indoor side",
+    says: "Filter, coil, blower or duct is told to be blocked: clear that before any word on charge",
+    brief: "indoor air blocked, as told",
+  },
+];
