@@ -40,7 +40,41 @@ export function planNote(memory: Memory, message: Message): Plan {
     const files = isWork(understood, message);
     return { understood, opened: false, drafts: [], ...(files ? { problem: found } : {}) };
   }
-  return planFiling(memory, message, { understood, found });
+  return (
+    planGoing(memory, message, understood) ?? planFiling(memory, message, { understood, found })
+  );
+}
+
+/**
+ * "Supply air 55, done, heading to the school": what is said before belongs to the job in hand,
+ * the way alone to the job that it leads to.
+ */
+function planGoing(memory: Memory, message: Message, understood: Understood): Plan | undefined {
+  const going = understood.statements.find(
+    (said) => said.kind === "status" && said.status === "on_the_way",
+  );
+  if (going === undefined) return undefined;
+  const [from, to] = reachOf(going, understood.statements, message.text);
+  const rest = `${message.text.slice(0, from)} ${message.text.slice(to)}`;
+  const base = locate(memory, { ...message, text: rest });
+  const words = message.text.slice(from, to);
+  const target = locateWords(memory, message, { words, job: -1 });
+  if (base.kind !== "job" || target?.kind !== "job" || base.job === target.job) return undefined;
+  const read = readNote(memory, message, base.job);
+  const isGoing = (said: Statement): boolean =>
+    said.kind === "status" && said.status === "on_the_way";
+  const here = { ...read, statements: read.statements.filter((said) => !isGoing(said)) };
+  if (isEmpty(here)) return undefined;
+  const there = { ...nothingRead, statements: read.statements.filter(isGoing) };
+  const drafts = [
+    draftFor(message, base.job, noteFacts(memory, message, { understood: here, job: base.job })),
+    draftFor(
+      message,
+      target.job,
+      noteFacts(memory, { ...message, files: [] }, { understood: there, job: target.job }),
+    ),
+  ];
+  return { understood: read, job: base.job, opened: false, drafts };
 }
 
 function planOpening(memory: Memory, message: Message, understood: Understood): Plan {
@@ -131,15 +165,23 @@ function splitByJob(
   };
 }
 
-/** A status with the words after it, up to where the next one starts. */
+/** A status with the words after it, up to where the next one starts; the first from the beginning. */
 function wordsAround(statement: Statement, all: readonly Statement[], text: string): string {
-  const start = statement.spans[0]?.[0] ?? 0;
+  const [from, to] = reachOf(statement, all, text);
+  const isFirst = !all.some(({ kind, spans }) => kind === "status" && (spans[0]?.[0] ?? 0) < from);
+  return text.slice(isFirst ? 0 : from, to);
+}
+
+/** Where a status and the words after it stand. */
+function reachOf(
+  statement: Statement,
+  all: readonly Statement[],
+  text: string,
+): readonly [from: number, to: number] {
+  const from = statement.spans[0]?.[0] ?? 0;
   const starts = all
     .filter(({ kind }) => kind === "status")
     .map(({ spans }) => spans[0]?.[0] ?? 0)
-    .filter((other) => other > start);
-  const from = all.some((other) => other.kind === "status" && (other.spans[0]?.[0] ?? 0) < start)
-    ? start
-    : 0;
-  return text.slice(from, Math.min(text.length, ...starts));
+    .filter((other) => other > from);
+  return [from, Math.min(text.length, ...starts)];
 }

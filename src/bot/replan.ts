@@ -1,4 +1,4 @@
-import type { Message } from "../model.ts";
+import type { Message, Reading } from "../model.ts";
 import type { Draft } from "../record/entries-table.ts";
 import type { Entry } from "../record/entry.ts";
 import { type InboxRow, messagesAfter } from "../record/inbox.ts";
@@ -81,6 +81,12 @@ function sameFacts(entry: Entry, draft: Draft): boolean {
   const { facts: after } = draft;
   if (before.kind !== "note" || after.kind !== "note") return false;
   const parts = ({ readings, statements, unread, replaces }: typeof before): string =>
-    JSON.stringify([readings, statements, unread, replaces]);
+    JSON.stringify([readings.map(meaning), statements, unread, replaces]);
   return parts(before) === parts(after);
+}
+
+/** What a reading says, whatever was filled in to say it. */
+function meaning(reading: Reading): unknown {
+  const { figure: _figure, assumed: _assumed, rule: _rule, ...rest } = reading;
+  return rest;
 }

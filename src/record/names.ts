@@ -105,9 +105,11 @@ function longestRun(words: readonly string[], name: readonly string[]): number {
   return best;
 }
 
-/** The same word, or a slip of one letter in a long one. */
+/** The same word, one of its kin ("dentist" for "Dental"), or a slip of one letter in a long one. */
 function sameWord(said: string, meant: string): boolean {
   if (said === meant) return true;
+  const stem = stemOf(meant);
+  if (stem.length >= 4 && stem === stemOf(said)) return true;
   if (meant.length < 7 || Math.abs(said.length - meant.length) > 1) return false;
   let from = 0;
   while (from < said.length && said[from] === meant[from]) from++;
@@ -118,4 +120,12 @@ function sameWord(said: string, meant: string): boolean {
     meantEnd--;
   }
   return Math.max(saidEnd - from, meantEnd - from) <= 1;
+}
+
+const endings = /(?:ists|ist|als|al|ery|ers|er|ings|ing|ies|es|s|y)$/;
+
+/** A word without its ending; short stems are left whole, for they are shared by too many words. */
+function stemOf(word: string): string {
+  const stem = word.replace(endings, "");
+  return stem.length >= 4 ? stem : word;
 }
