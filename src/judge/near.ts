@@ -1,4 +1,4 @@
-import type { CaseNote, Reading } from "../model.ts";
+import type { CaseNote, Reading, Span } from "../model.ts";
 import type { Scene } from "./scene.ts";
 
 /** Letters looked at on each side of a reading's own words. */
@@ -15,21 +15,29 @@ export function wordsNear(scene: Scene, reading: Reading): string {
   return `${own} ${beside(scene, reading, [around, around])}`.toLowerCase();
 }
 
-/** The note's own words from so many letters before a reading to so many after it, lower case. */
+/**
+ * The note's own words about a reading's figure, lower case: so many letters before it, the figure
+ * with the words that were read with it, and so many after.
+ */
 export function beside(
   scene: Scene,
   reading: Reading,
   [before, after]: readonly [before: number, after: number],
 ): string {
   const text = noteOf(scene, reading)?.text;
-  const from = reading.spans[0]?.[0];
-  const to = reading.spans[reading.spans.length - 1]?.[1];
-  if (text === undefined || from === undefined || to === undefined)
-    return reading.said.toLowerCase();
+  if (text === undefined) return reading.said.toLowerCase();
+  const [from, to] = figureSpan(text, reading);
   return text.slice(Math.max(0, from - before), to + after).toLowerCase();
 }
 
 /** The words of the note that holds a reading, lower case. */
 export function noteWords(scene: Scene, reading: Reading): string {
   return (noteOf(scene, reading)?.text ?? reading.said).toLowerCase();
+}
+
+/** Where the figure itself stands among the words that were read with it. */
+export function figureSpan(text: string, reading: Reading): Span {
+  const { spans, figure } = reading;
+  const own = spans.find(([from, to]) => text.slice(from, to).includes(figure.number));
+  return own ?? spans[spans.length - 1] ?? [0, 0];
 }

@@ -28,6 +28,8 @@ export function repairSigns(scene: Scene): { part: string; said: string }[] {
   return [...done, ...parts].flatMap(({ words, said, verb }) => {
     if (verb === "tightened") return [{ part: "connection", said }];
     const row = repairWords.find(([pattern]) => pattern.test(words));
-    return row === undefined ? [] : [{ part: row[1], said }];
+    // a terminal is wiped for a test, not to mend it
+    if (row === undefined || (verb === "cleaned" && row[1] === "connection")) return [];
+    return [{ part: row[1], said }];
   });
 }

@@ -1,4 +1,5 @@
 import type { CaseNote, Reading } from "../model.ts";
+import { figureSpan } from "./near.ts";
 import type { Stages } from "./stages.ts";
 
 /**
@@ -13,8 +14,24 @@ export function standingNotes(stages: Stages): readonly CaseNote[] {
     ...note,
     readings: note.readings.filter((one) => isKept(one, again, replaced)),
   }));
-  return [...before, ...stages.after];
+  const after = stages.after.map((note) => ({
+    ...note,
+    readings: note.readings.filter((one) => !isOfOldPart(one, note, replaced)),
+  }));
+  return [...before, ...after];
 }
+
+/** "replaced the cap, the old one was 12": told after the deed, of what is gone. */
+function isOfOldPart(one: Reading, note: CaseNote, replaced: readonly string[]): boolean {
+  const text = note.text ?? "";
+  const [from] = figureSpan(text, one);
+  const before = text.slice(Math.max(0, from - oldAhead), from);
+  const old = one.rating === undefined && /\bold\b[^.;]*$/i.test(before);
+  return old && replaced.some((word) => belongsTo(one, word));
+}
+
+/** Letters before a figure in which "old" names its part. */
+const oldAhead = 24;
 
 /** Plates and earlier visits stand; the rest as long as nothing newer speaks of it. */
 function isKept(one: Reading, again: ReadonlySet<string>, replaced: readonly string[]): boolean {
@@ -27,7 +44,8 @@ function isOfTest(one: Reading): boolean {
   if (one.quantity === "mass" || one.quantity === "vacuum") return true;
   const placeless =
     (one.quantity === "pressure" || one.quantity === "temperature") && one.at === undefined;
-  return one.after_s !== undefined || placeless;
+  const timed = one.after_s !== undefined && one.quantity !== "insulation_resistance";
+  return timed || placeless;
 }
 
 function keyOf(one: Reading): string {

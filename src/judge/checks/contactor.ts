@@ -57,7 +57,11 @@ function coilFindings(scene: Scene): Finding[] {
     });
 }
 
+/** Ohm; more is no coil. Common practice, no source. */
+const mostCoilOhm = 3000;
+
 function isCoil(reading: Reading, scene: Scene): boolean {
+  if ((numberOf(reading) ?? 0) > mostCoilOhm) return false;
   if (reading.subject !== undefined) return /contactor|coil/i.test(reading.subject);
   return reading.quantity === "resistance" && /contactor|\bcoil\b/.test(wordsNear(scene, reading));
 }

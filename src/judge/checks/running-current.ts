@@ -13,7 +13,7 @@ const deadShare = 0.06;
 /** Percent. Source: maintenance literature: above 10 look at supply or motor. */
 const unbalanceLimit = 10;
 /** Over RLA: above the first look, above the second the motor is overloaded. Common practice, no source. */
-const overRla = { watch: 1.1, bad: 1.35 } as const;
+const overRla = { watch: 1.1, bad: 1.28 } as const;
 /** Under RLA a line-start compressor is hardly loaded. Common practice, no source. */
 const lightShare = 0.55;
 

@@ -1,5 +1,5 @@
 import type { Reading } from "../../model.ts";
-import { beside, wordsNear } from "../near.ts";
+import { beside, figureSpan, noteOf, wordsNear } from "../near.ts";
 import { hasPoint, numberOf, numbersOf, ofQuantity } from "../pick.ts";
 import type { Scene } from "../scene.ts";
 
@@ -47,18 +47,42 @@ function isSupply(scene: Scene, reading: Reading): boolean {
   if (reading.subject !== undefined && otherThing.test(reading.subject)) return false;
   if (hasLinePoint(reading)) return true;
   const value = numberOf(reading) ?? 0;
-  if (value < controlBelowV) return false;
+  if (value < controlBelowV) return value < deadLineV && isInRow(scene, reading);
   return !/across|capacitor|\bcap\b/.test(wordsNear(scene, reading).slice(0, 200)) || value < 300;
+}
+
+/** V; a dead line among live ones may pick up a little. Common practice, no source. */
+const deadLineV = 15;
+
+/** Said in one breath with line voltages: "466 0 465". */
+function isInRow(scene: Scene, reading: Reading): boolean {
+  if (reading.points !== undefined) return false;
+  const note = noteOf(scene, reading);
+  const text = note?.text ?? "";
+  return (note?.readings ?? []).some((other) => {
+    if (other === reading || other.quantity !== "voltage") return false;
+    if ((numberOf(other) ?? 0) < controlBelowV || other.kind === "dc") return false;
+    return /^[\s,/&v-]*(?:and)?[\s-]*$/i.test(textBetween(text, reading, other));
+  });
+}
+
+function textBetween(text: string, a: Reading, b: Reading): string {
+  const [one, other] = [figureSpan(text, a), figureSpan(text, b)];
+  return one[0] <= other[0] ? text.slice(one[1], other[0]) : text.slice(other[1], one[0]);
 }
 
 const linePoints = ["L1", "L2", "L3", "T1", "T2", "T3", "phase A", "phase B", "phase C"] as const;
 
 export function hasLinePoint(reading: Reading): boolean {
-  return linePoints.some((one) => hasPoint(reading, one)) || (reading.points ?? []).some(isLetter);
+  const points = reading.points ?? [];
+  return (
+    linePoints.some((one) => points.includes(one)) || (points.length > 0 && points.every(isLetter))
+  );
 }
 
+/** Phases by letter; R and C are terminals. */
 function isLetter(point: string): boolean {
-  return /^(?:leg )?[ABC]$/.test(point);
+  return /^(?:(?:leg )?[ABC]|ground|N)$/.test(point);
 }
 
 export function isToGround(reading: Reading): boolean {

@@ -23,11 +23,7 @@ export function singlePhaseWinding(
   pairs: readonly Reading[],
   scene: Scene,
 ): Finding[] | undefined {
-  const pins: Pins = {
-    commonRun: between(pairs, "C", "R"),
-    commonStart: between(pairs, "C", "S"),
-    runStart: between(pairs, "R", "S"),
-  };
+  const pins = scene.facts.phases === 1 && pairs.every(isUnnamed) ? bySize(pairs) : byName(pairs);
   const said = [pins.commonRun, pins.commonStart, pins.runStart].filter((one) => one !== undefined);
   if (said.length === 0) return;
   const verdict = verdictOf(pins, said, scene);
@@ -46,6 +42,25 @@ export function singlePhaseWinding(
       ...(verdict.missing === undefined ? {} : { missing: verdict.missing }),
     },
   ];
+}
+
+function byName(pairs: readonly Reading[]): Pins {
+  return {
+    commonRun: between(pairs, "C", "R"),
+    commonStart: between(pairs, "C", "S"),
+    runStart: between(pairs, "R", "S"),
+  };
+}
+
+/** Three pairs without names: common to run is the least, run to start the most. */
+function bySize(pairs: readonly Reading[]): Pins {
+  const sorted = [...pairs].sort((a, b) => (ohm(a) ?? Infinity) - (ohm(b) ?? Infinity));
+  const [commonRun, commonStart, runStart] = sorted.length === 3 ? sorted : [];
+  return { commonRun, commonStart, runStart };
+}
+
+function isUnnamed(reading: Reading): boolean {
+  return reading.points === undefined;
 }
 
 type Verdict = Pick<Finding, "level" | "says" | "missing"> & {

@@ -6,7 +6,7 @@ export const compressorWindingGrounded: Fault = {
   common: 4,
   shows: {
     "insulation:ground_fault": 0.86,
-    "insulation:ground_fault_unproven": 0.35,
+    "insulation:ground_fault_unproven": 0.25,
     "insulation:below_floors": 0.1,
     "insulation:very_low": 0.02,
     "insulation:low": 0.005,

@@ -20,7 +20,7 @@ export const compressorWindingShorted: Fault = {
     "start:line_start": 0.45,
     "current:unbalanced_by_motor": 0.35,
     "current:unbalanced": 0.25,
-    "current:high": 0.2,
+    "current:high": 0.1,
     "current:usual": 0.08,
     "protection:breaker_trips": 0.5,
     "protection:fuse_blown": 0.4,
