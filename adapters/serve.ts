@@ -1,11 +1,10 @@
-import { type Bot, tick, work } from "../src/bot.ts";
-import { storeProblem } from "../src/record/store.ts";
+import type { Bot } from "../src/bot.ts";
 import type { ChatPlatform } from "./chat-platform.ts";
-import { isoWithOffset } from "./local-time.ts";
 import { type BoardLoop, boardLoop, boardNow } from "./serve/board-loop.ts";
-import { doorFor, type Inside } from "./serve/door.ts";
-import { startHealth } from "./serve/health.ts";
+import { doorFor, type Inside, tellerFor } from "./serve/door.ts";
+import { type Health, startHealth } from "./serve/health.ts";
 import type { Log } from "./serve/log.ts";
+import { makePump, type Pump, sentenceOf } from "./serve/pump.ts";
 import { type Sender, startSender } from "./serve/sender.ts";
 
 export interface ServeOptions {
@@ -15,10 +14,14 @@ export interface ServeOptions {
   readonly stop?: Promise<void>;
   /** a port on this machine for health and readiness */
   readonly healthPort?: number;
+  /** ms; absent: the machine's clock */
+  readonly now?: () => number;
 }
 
-/** Clocks are looked at this often; they promise five seconds. */
+/** Clocks and boards are looked at this often; clocks promise five seconds. */
 const tickEveryMs = 1000;
+/** A platform may hang: whoever stops the program does not wait for ever. */
+const patienceMs = 10_000;
 
 interface Running {
   readonly platform: ChatPlatform;
@@ -27,152 +30,145 @@ interface Running {
   connected: boolean;
 }
 
+interface Service {
+  readonly options: ServeOptions;
+  readonly running: readonly Running[];
+  readonly inside: Inside;
+  readonly pump: Pump;
+  /** resolves with the sentence of whatever makes going on useless */
+  readonly failed: Promise<string>;
+}
+
 /**
  * Runs platforms on one bot until the first of them ends, `stop` does, or one cannot go on: then it
- * gives the sentence that says why. The one place where an error of any kind is caught: it is logged
- * once, in a sentence, and the message stays in the store.
+ * gives the sentence that says why. What goes wrong in work or sending is caught, logged once in a
+ * sentence, and tried again; the message stays in the store.
  */
 export async function serve(bot: Bot, options: ServeOptions): Promise<string | undefined> {
+  const service = openService(bot, options);
+  const { running, pump, failed } = service;
+  const health = await healthOf(service, bot);
+  const starts = running.map(({ platform }) => start(service, platform));
+  // what an earlier run kept and did not finish
+  pump.wake();
+  const timer = setInterval(() => {
+    refreshBoards(service, bot);
+    pump.wake();
+  }, tickEveryMs);
+  const never = new Promise<void>(() => {});
+  const leaves = running.flatMap(({ platform }) => platform.ended ?? []);
+  const problem = await Promise.race([failed, ...leaves, options.stop ?? never]);
+  clearInterval(timer);
+  if (leaves.length > 0 && problem === undefined) await lastAnswers(service);
+  pump.end();
+  await inTime(Promise.all([stopAll(running), ...starts]), options.log);
+  await health?.stop();
+  options.log.info("stopped");
+  return typeof problem === "string" ? problem : undefined;
+}
+
+function openService(bot: Bot, options: ServeOptions): Service {
   const { log } = options;
-  const now = Date.now;
+  const now = options.now ?? Date.now;
   const running: Running[] = [];
-  let lastWork: { at: number; problem?: string } = { at: now() };
-  let scheduled = false;
-  let ended = false;
+  const byName = (name: string) => running.find(({ platform }) => platform.name === name);
   let fail: (sentence: string) => void = () => {};
   const failed = new Promise<string>((resolve) => {
     fail = resolve;
   });
-  const guarded = (step: () => void): void => {
-    try {
-      step();
-      lastWork = { at: now() };
-    } catch (error) {
-      const why =
-        storeProblem(error, bot.store.path) ??
-        (error instanceof Error ? error.message : String(error));
-      if (lastWork.problem !== why) log.error("work_failed", { says: why });
-      lastWork = { at: now(), problem: why };
-    }
-  };
-  const pump = (): void => {
-    scheduled = false;
-    if (ended) return;
-    guarded(() => {
-      for (const result of work(bot)) {
-        const { platform, id } = result.message;
-        log.info("worked", { platform, id, job: result.job, replies: result.replies.length });
-        if (result.error === undefined) continue;
-        log.error("operator", {
-          platform,
-          id,
-          says: `A message was kept aside: ${result.error.split("\n")[0]}`,
-        });
-      }
-    });
-    for (const one of running) {
-      one.sender.kick();
-      void one.sender.idle().then(() => {
-        if (!ended) one.platform.rest?.();
-      });
-    }
-  };
-  // what arrives at once is worked on at once
-  const wake = (): void => {
-    if (scheduled) return;
-    scheduled = true;
-    setImmediate(pump);
-  };
+  const pump = makePump({ bot, log, now, after: (idle) => sendAll(running, idle) });
   const inside: Inside = {
     bot,
     log,
     now,
-    wake,
+    wake: pump.wake,
     connected: (name, is) => {
-      const one = running.find(({ platform }) => platform.name === name);
+      const one = byName(name);
       if (one === undefined || one.connected === is) return;
       one.connected = is;
       log.info(is ? "connected" : "disconnected", { platform: name });
     },
-    fatal: fail,
-    boardGone: (name) => running.find(({ platform }) => platform.name === name)?.board?.gone(),
+    fatal: (sentence) => fail(sentence),
+    boardGone: (name) => byName(name)?.board?.gone(),
     board: () => boardNow(bot, now()),
   };
   for (const platform of options.platforms) running.push(runningFor(inside, platform));
-  const health =
-    options.healthPort === undefined
-      ? undefined
-      : await startHealth(options.healthPort, {
-          store: bot.store,
-          platforms: () => Object.fromEntries(running.map((r) => [r.platform.name, r.connected])),
-          now,
-          lastWork: () => lastWork,
-        });
-  const starts = running.map(({ platform }) =>
-    platform.start(doorFor(inside, platform)).then(
-      (says) => {
-        if (says !== "") log.info("joined", { platform: platform.name, says });
-      },
-      (error: unknown) =>
-        fail(
-          `${platform.name} could not be started: ${error instanceof Error ? error.message : String(error)}`,
-        ),
-    ),
-  );
-  // what an earlier run kept and did not finish
-  wake();
-  const timer = setInterval(() => {
-    guarded(() => {
-      const rung = tick(bot, isoWithOffset(new Date(now())));
-      for (const clock of rung) log.info("clock", { id: clock.id, job: clock.job });
-      for (const { board } of running) board?.refresh();
-    });
-    wake();
-  }, tickEveryMs);
-  const ends = options.platforms.flatMap(({ ended: left }) => (left === undefined ? [] : [left]));
-  const never = new Promise<void>(() => {});
-  const problem = await Promise.race([failed, ...ends, options.stop ?? never]);
-  clearInterval(timer);
-  // a person who leaves still gets the answers to what was said
-  if (ends.length > 0 && problem === undefined) {
-    pump();
-    await Promise.all(running.filter((r) => r.platform.ended).map(({ sender }) => sender.idle()));
-  }
-  ended = true;
-  await stopAll(running, log);
-  await Promise.race([
-    Promise.all(starts),
-    new Promise((resolve) => setTimeout(resolve, 3000).unref()),
-  ]);
-  await health?.stop();
-  log.info("stopped");
-  return typeof problem === "string" ? problem : undefined;
+  return { options, running, inside, pump, failed };
 }
 
 function runningFor(inside: Inside, platform: ChatPlatform): Running {
   const { bot, log, now } = inside;
   const { boardChannel } = platform;
+  const tell = tellerFor(inside, platform.name);
   return {
     platform,
-    sender: startSender({ bot, platform, log, now, tell: doorFor(inside, platform).tell }),
+    sender: startSender({ bot, platform, log, now, tell }),
     board:
       boardChannel === undefined ? undefined : boardLoop(bot, { ...platform, boardChannel }, now),
     connected: false,
   };
 }
 
-/** A platform may hang: whoever stops the program does not wait for ever. */
-const patienceMs = 10_000;
+function sendAll(running: readonly Running[], idle: boolean): void {
+  for (const { sender, platform } of running) {
+    sender.kick();
+    if (!idle && platform.rest !== undefined) void sender.idle().then(platform.rest);
+  }
+}
 
-async function stopAll(running: readonly Running[], log: Log): Promise<void> {
-  const late = new Promise<"late">((resolve) =>
-    setTimeout(() => resolve("late"), patienceMs).unref(),
-  );
-  const done = Promise.all(
+async function start({ inside, options }: Service, platform: ChatPlatform): Promise<void> {
+  try {
+    const says = await platform.start(doorFor(inside, platform));
+    if (says !== "") options.log.info("joined", { platform: platform.name, says });
+  } catch (error) {
+    inside.fatal(`${platform.name} could not be started: ${sentenceOf(error, "the store")}`);
+  }
+}
+
+async function healthOf(service: Service, bot: Bot): Promise<Health | undefined> {
+  const { options, running, pump } = service;
+  if (options.healthPort === undefined) return undefined;
+  return startHealth(options.healthPort, {
+    store: bot.store,
+    platforms: () => Object.fromEntries(running.map((one) => [one.platform.name, one.connected])),
+    lastWork: pump.last,
+  });
+}
+
+function refreshBoards({ running, options }: Service, bot: Bot): void {
+  try {
+    for (const { board } of running) board?.refresh();
+  } catch (error) {
+    options.log.error("board_failed", { says: sentenceOf(error, bot.store.path) });
+  }
+}
+
+/** A person who leaves still gets the answers to what was said. */
+async function lastAnswers({ running, pump }: Service): Promise<void> {
+  pump.now();
+  const theirs = running.filter(({ platform }) => platform.ended !== undefined);
+  await Promise.all(theirs.map(({ sender }) => sender.idle()));
+}
+
+/** What is under way comes to its end; nothing is begun. */
+async function stopAll(running: readonly Running[]): Promise<void> {
+  await Promise.all(
     running.map(async ({ sender, platform }) => {
       await sender.stop();
       await platform.stop();
     }),
-  ).catch((error: unknown) => log.error("stop_failed", { why: String(error) }));
-  if ((await Promise.race([done, late])) === "late") log.warn("stopped_late");
+  );
+}
+
+async function inTime(work: Promise<unknown>, log: Log): Promise<void> {
+  let timer: NodeJS.Timeout | undefined;
+  const late = new Promise<void>((resolve) => {
+    timer = setTimeout(() => {
+      log.warn("stopped_late", { after_ms: patienceMs });
+      resolve();
+    }, patienceMs);
+  });
+  const done = work.catch((error: unknown) => log.error("stop_failed", { why: String(error) }));
+  await Promise.race([done, late]);
+  clearTimeout(timer);
 }

@@ -6,7 +6,6 @@ export interface HealthSource {
   readonly store: Store;
   /** each platform, and whether it is connected */
   readonly platforms: () => Readonly<Record<string, boolean>>;
-  readonly now: () => number;
   /** when work was last tried, and whether it went well */
   readonly lastWork: () => { readonly at: number; readonly problem?: string };
 }

@@ -1,4 +1,5 @@
 import { createInterface, type Interface } from "node:readline";
+import type { Readable, Writable } from "node:stream";
 import { z } from "zod";
 import type { ChatKind, ChatPlatform, Door } from "../chat-platform.ts";
 import { isoWithOffset } from "../local-time.ts";
@@ -12,16 +13,28 @@ const configShape = z.strictObject({
   role: z.enum(["tech", "dispatcher", "office"]).default("tech"),
 });
 
+interface Streams {
+  readonly input: Readable & { readonly isTTY?: boolean };
+  readonly output: Writable;
+}
+
 /** The chat on this terminal: one line is one message. */
-export const terminal: ChatKind = {
-  name,
-  configure: (raw) => {
-    const parsed = configShape.safeParse(raw ?? {});
-    return parsed.success
-      ? { ok: true, platform: terminalPlatform(parsed.data) }
-      : { ok: false, problems: problemsOf(parsed.error, ["platforms", name]) };
-  },
-};
+export const terminal: ChatKind = terminalOn(() => ({
+  input: process.stdin,
+  output: process.stdout,
+}));
+
+export function terminalOn(streams: () => Streams): ChatKind {
+  return {
+    name,
+    configure: (raw) => {
+      const parsed = configShape.safeParse(raw ?? {}, { reportInput: true });
+      return parsed.success
+        ? { ok: true, platform: terminalPlatform(parsed.data, streams()) }
+        : { ok: false, problems: problemsOf(parsed.error, ["platforms", name]) };
+    },
+  };
+}
 
 const welcome = (path: string): readonly string[] => [
   "Type a reading as you would text it: OU-3 comp 1 lead 2 to ground 84 megohm at 500 V",
@@ -29,11 +42,10 @@ const welcome = (path: string): readonly string[] => [
   `/as NAME dispatcher changes who types, /board shows the open jobs, /quit ends. Kept in ${path}`,
 ];
 
-const print = (text: string): void => {
-  process.stdout.write(`${text}\n`);
-};
-
-function terminalPlatform(first: Speaker): ChatPlatform {
+function terminalPlatform(first: Speaker, { input, output }: Streams): ChatPlatform {
+  const print = (text: string): void => {
+    output.write(`${text}\n`);
+  };
   let speaker = first;
   let lines: Interface | undefined;
   let end: () => void = () => {};
@@ -41,15 +53,15 @@ function terminalPlatform(first: Speaker): ChatPlatform {
     end = resolve;
   });
   const ask = (): void => {
-    if (process.stdin.isTTY !== true || lines === undefined) return;
+    if (input.isTTY !== true || lines === undefined) return;
     lines.setPrompt(`${speaker.person}> `);
     lines.prompt();
   };
   const start = async (door: Door): Promise<string> => {
     const opened = createInterface({
-      input: process.stdin,
-      output: process.stdout,
-      terminal: process.stdin.isTTY === true,
+      input,
+      output,
+      terminal: input.isTTY === true,
       prompt: "",
     });
     lines = opened;
