@@ -88,5 +88,6 @@ function sameFacts(entry: Entry, draft: Draft): boolean {
 /** What a reading says, whatever was filled in to say it. */
 function meaning(reading: Reading): unknown {
   const { figure: _figure, assumed: _assumed, rule: _rule, ...rest } = reading;
-  return rest;
+  // a pressure is gauge unless it is said to be absolute
+  return rest.reference === "gauge" ? { ...rest, reference: undefined } : rest;
 }
