@@ -16,6 +16,8 @@ export interface Air {
   readonly returnWetBulbCel?: number;
   readonly supplyWetBulbCel?: number;
   readonly boxCel?: number;
+  /** leaving water, cold enough to be the chilled side's */
+  readonly chilledCel?: number;
   readonly airflowM3s?: number;
 }
 
@@ -41,9 +43,17 @@ export function airOf(scene: Scene): Air {
       returnWetBulbCel: wetBulb ?? fromHumidity,
       supplyWetBulbCel: supply,
       boxCel: dry("box"),
+      chilledCel: chilled(dry("water_out")),
       airflowM3s: lastOf(scene, "airflow", ["supply_air", "return_air", undefined]),
     }),
   };
+}
+
+/** Cel; warmer water leaves a condenser. Common practice, no source. */
+const warmestChilledCel = 18;
+
+function chilled(cel: number | undefined): number | undefined {
+  return cel !== undefined && cel <= warmestChilledCel ? cel : undefined;
 }
 
 function lastOf(

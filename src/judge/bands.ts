@@ -43,6 +43,8 @@ export const bands = {
   underReturn: { from: 20 * F, to: 43 * F },
   /** box air over evaporating, walk-in coolers and freezers */
   underBox: { from: 4.5 * F, to: 20 * F },
+  /** leaving chilled water over evaporating */
+  underWater: { from: 1 * F, to: 14 * F },
   /** heating: outdoor air over evaporating, condensing over return air */
   underOutdoor: { from: 4 * F, to: 30 * F },
   overReturn: { from: 14 * F, to: 55 * F },

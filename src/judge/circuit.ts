@@ -6,6 +6,7 @@ import { type Refrigerant, refrigerantNamed } from "../physics/refrigerant.ts";
 import { saturationCel } from "../physics/saturation-temperature.ts";
 import type { QuantityName } from "../quantities/list.ts";
 import type { Place } from "../vocabulary.ts";
+import { applicationOf } from "./application.ts";
 import { clauseOf } from "./clause.ts";
 import { given } from "./given.ts";
 import { isBound, numberOf } from "./pick.ts";
@@ -71,7 +72,9 @@ export function circuitsOf(scene: Scene): readonly Circuit[] {
 const circuitsByScene = new WeakMap<Scene, readonly Circuit[]>();
 
 function circuitsIn(scene: Scene): Circuit[] {
-  const gas = scene.readings.filter((one) => isGas(one) && !isBound(one) && isRunning(scene, one));
+  const gas = scene.readings.filter(
+    (one) => isGas(one, scene) && !isBound(one) && isRunning(scene, one),
+  );
   const named = [...new Set(gas.flatMap((one) => one.subject ?? []))].filter((one) =>
     circuitSubject.test(one),
   );
@@ -99,7 +102,9 @@ const gasPlaces: readonly (Place | undefined)[] = [
   "condenser_out",
 ];
 
-function isGas(reading: Reading): boolean {
+function isGas(reading: Reading, scene: Scene): boolean {
+  // on a chiller what leaves the evaporator or the condenser may be water
+  if (/_out$/.test(reading.at ?? "") && applicationOf(scene) === "chiller") return false;
   if (reading.quantity === "superheat" || reading.quantity === "subcooling") return true;
   const kinds: readonly QuantityName[] = ["pressure", "temperature"];
   return kinds.includes(reading.quantity) && gasPlaces.includes(reading.at);

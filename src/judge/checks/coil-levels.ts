@@ -83,20 +83,19 @@ const turned = { low: "high", usual: "usual", high: "low" } as const;
 
 function lowSide(cel: number, scene: Scene, figures: Figures): Comparison | undefined {
   const air = airOf(scene);
+  const application = applicationOf(scene);
   const [airCel, band, words] = isHeating(scene)
     ? [air.outdoorCel, bands.underOutdoor, "under the outdoor air"]
-    : air.boxCel !== undefined
-      ? [air.boxCel, bands.underBox, "under the box air"]
-      : [air.returnCel, bands.underReturn, "under the return air"];
-  if (airCel !== undefined && isAirCoil(applicationOf(scene))) {
+    : application === "chiller"
+      ? [air.chilledCel, bands.underWater, "under the leaving water"]
+      : air.boxCel !== undefined
+        ? [air.boxCel, bands.underBox, "under the box air"]
+        : [air.returnCel, bands.underReturn, "under the return air"];
+  if (airCel !== undefined) {
     const found = compare(airCel - cel, band, words, figures);
     return { ...found, verdict: turned[found.verdict] };
   }
-  return isHeating(scene) ? undefined : withoutAir(cel, applicationOf(scene), figures);
-}
-
-function isAirCoil(application: Application): boolean {
-  return application !== "chiller";
+  return isHeating(scene) ? undefined : withoutAir(cel, application, figures);
 }
 
 function withoutAir(
