@@ -1,6 +1,6 @@
-import type { Draft } from "./draft.ts";
+import type { Between, Draft } from "./draft.ts";
 import { type Item, itemKind } from "./item.ts";
-import { type Between, between, rolesBefore } from "./relate.ts";
+import { between, rolesBefore } from "./relate.ts";
 import { role } from "./word.ts";
 
 function alive(drafts: readonly Draft[]): Draft[] {

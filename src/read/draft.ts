@@ -2,8 +2,27 @@ import type { QuantityName } from "../quantities/list.ts";
 import type { Unit } from "../quantities/quantity.ts";
 import type { Place, Rating } from "../vocabulary.ts";
 
+/** What stands between two values. */
+export interface Between {
+  readonly roles: number;
+  /** nothing but small words */
+  readonly bare: boolean;
+  /** nothing but ",", "/", "and" */
+  readonly list: boolean;
+  /** a dash glued to both, or alone between spaces */
+  readonly dash: boolean;
+  readonly strong: boolean;
+  readonly carriers: boolean;
+  readonly empty: boolean;
+  /** no more than two words that mean nothing here */
+  readonly calm: boolean;
+}
+
 /** A value on its way to a reading: what was said of it so far. */
 export interface Draft {
+  /** what stands between it and the value before, once looked at; `gapFrom` is that value's index */
+  gap: Between | undefined;
+  gapFrom: number;
   /** index of the item that holds the value */
   readonly index: number;
   /** indexes of items before and behind it that speak of it */
@@ -60,6 +79,8 @@ export interface Draft {
 
 export function draft(index: number, value: number): Draft {
   return {
+    gap: undefined,
+    gapFrom: -1,
     index,
     before: [],
     behind: [],

@@ -15,11 +15,20 @@ export function shapeOf(draft: Draft): string {
   return draft.subject !== undefined ? "S" : "";
 }
 
+function lastLike(
+  context: Context,
+  quantity: Draft["quantity"],
+): Context["readings"][number] | undefined {
+  for (let i = context.readings.length - 1; i >= 0; i--) {
+    const reading = context.readings[i];
+    if (reading?.quantity === quantity && reading?.figure.unit !== "") return reading;
+  }
+  return undefined;
+}
+
 function habitUnit(draft: Draft, context: Context): void {
   if (draft.quantity === undefined || draft.unit !== undefined) return;
-  const last = [...context.readings]
-    .reverse()
-    .find((reading) => reading.quantity === draft.quantity && reading.figure.unit !== "");
+  const last = lastLike(context, draft.quantity);
   const { habit } = quantityOf(draft.quantity);
   const figure =
     last !== undefined && sameWorld(draft, last.figure.unit)
@@ -164,25 +173,40 @@ function alongLists(list: readonly Draft[], items: readonly Item[]): void {
   }
 }
 
+function likeBefore(list: readonly Draft[], order: number, shape: string): Draft | undefined {
+  const draft = list[order];
+  for (let i = order - 1; i >= 0; i--) {
+    const other = list[i];
+    if (draft !== undefined && other?.quantity !== undefined && likeShape(other, draft, shape))
+      return other;
+  }
+  return undefined;
+}
+
+function likeBehind(list: readonly Draft[], order: number, shape: string): Draft | undefined {
+  const draft = list[order];
+  for (let i = order + 1; i < list.length; i++) {
+    const other = list[i];
+    if (
+      draft !== undefined &&
+      other?.quantity !== undefined &&
+      other.unit !== undefined &&
+      likeShape(other, draft, shape)
+    )
+      return other;
+  }
+  return undefined;
+}
+
 /** Same shape in the same message: what the one is, the other is. */
 function alongShapes(list: readonly Draft[], items: readonly Item[]): void {
   list.forEach((draft, order) => {
     if (draft.quantity !== undefined || draft.unit !== undefined) return;
     const shape = shapeOf(draft);
-    const before = list
-      .slice(0, order)
-      .reverse()
-      .find((other) => other.quantity !== undefined && likeShape(other, draft, shape));
-    const behind = list
-      .slice(order + 1)
-      .find(
-        (other) =>
-          other.quantity !== undefined &&
-          other.unit !== undefined &&
-          likeShape(other, draft, shape),
-      );
+    const before = likeBefore(list, order, shape);
+    const behind = likeBehind(list, order, shape);
     if (shape === "P") {
-      const word = wordBefore(items, list, order);
+      const word = wordBefore(list, order);
       const source = before ?? behind;
       if (source !== undefined) {
         if (source === before && draft.rating === undefined) draft.state ??= source.state;
@@ -237,11 +261,7 @@ function likeShape(a: Draft, b: Draft, shape: string): boolean {
 }
 
 /** A quantity word earlier in the message, the nearest value's own. */
-function wordBefore(
-  _items: readonly Item[],
-  list: readonly Draft[],
-  order: number,
-): Draft | undefined {
+function wordBefore(list: readonly Draft[], order: number): Draft | undefined {
   for (let i = order - 1; i >= 0; i--)
     if (list[i]?.quantity !== undefined && list[i]?.rating === undefined) return list[i];
   return undefined;

@@ -1,7 +1,7 @@
 import type { Unit } from "../quantities/quantity.ts";
 import { type Item, type ItemKind, itemKind, newItem } from "./item.ts";
 import { fits } from "./kinds.ts";
-import { pointsAt, subjectAt } from "./names.ts";
+import { isMetal, pointsAt, subjectAt } from "./names.ts";
 import { type NumberSaid, numberAt } from "./numbers.ts";
 import { type Phrase, phraseAt, signsAt } from "./phrase.ts";
 import { type Token, tokenKind } from "./token.ts";
@@ -195,6 +195,32 @@ function numberStep(build: Building, i: number): number {
   return oneOf(build, i) ?? 0;
 }
 
+/** A letter or a small word begins points only beside a connector, a number or in capitals. */
+function mayPoint(build: Building, i: number, token: Token): boolean {
+  const { text } = token;
+  const next = build.tokens[i + 1];
+  if (text === "to" || text === "the" || text === "from" || text === "against" || text === "2") {
+    if (next === undefined) return false;
+    return (
+      next.text === "the" ||
+      next.text === "g" ||
+      (next.word !== undefined && ((next.word.roles & role.ground) !== 0 || isMetal(next.text)))
+    );
+  }
+  if (text.length > 1 || token.kind !== tokenKind.word) return true;
+  if (text === "l" || text === "t") return true;
+  if (build.family !== "" || build.typed.charAt(token.from) !== text) return true;
+  if (next === undefined) return false;
+  return (
+    next.kind === tokenKind.sign ||
+    next.text === "to" ||
+    next.text === "g" ||
+    next.text === "against" ||
+    next.text === "vs" ||
+    (next.word !== undefined && (next.word.roles & role.ground) !== 0)
+  );
+}
+
 function step(build: Building, i: number): number {
   const token = build.tokens[i];
   if (token === undefined) return i + 1;
@@ -202,7 +228,10 @@ function step(build: Building, i: number): number {
   const typed = token.kind === tokenKind.number;
   const open = word === undefined ? 0 : word.opens;
   const legs = build.family === "L" || build.family === "T";
-  if ((open & opens.points) !== 0 || (legs && (typed || (open & opens.number) !== 0))) {
+  if (
+    ((open & opens.points) !== 0 && mayPoint(build, i, token)) ||
+    (legs && (typed || (open & opens.number) !== 0))
+  ) {
     const end = pointsItem(build, i, token);
     if (end > 0) return end;
   }

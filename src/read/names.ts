@@ -93,6 +93,10 @@ const metal: ReadonlySet<string> = new Set([
   "dome",
 ]);
 
+export function isMetal(text: string): boolean {
+  return metal.has(text);
+}
+
 /** What "to …" makes the ground: "T1 to case", "to the shell". */
 function groundNoun(token: Token | undefined): boolean {
   return isGround(token) || metal.has(token?.text ?? "");

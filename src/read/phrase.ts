@@ -49,7 +49,24 @@ function skipJoint(tokens: readonly Token[], i: number): number {
   return next?.glued === true && next.kind === tokenKind.word ? i + 1 : i;
 }
 
+/** The phrase looked up last: the same place is asked about several times in a row. */
+const last: { tokens: readonly Token[] | undefined; i: number; phrase: Phrase | undefined } = {
+  tokens: undefined,
+  i: -1,
+  phrase: undefined,
+};
+
+/** The longest phrase at a token that means something here. */
 export function phraseAt(tokens: readonly Token[], i: number): Phrase | undefined {
+  if (last.tokens === tokens && last.i === i) return last.phrase;
+  const phrase = longest(tokens, i);
+  last.tokens = tokens;
+  last.i = i;
+  last.phrase = phrase;
+  return phrase;
+}
+
+function longest(tokens: readonly Token[], i: number): Phrase | undefined {
   let word = tokens[i]?.word;
   if (word === undefined) return undefined;
   let best: Phrase | undefined = means(word) ? { word, end: i + 1 } : undefined;

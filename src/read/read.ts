@@ -2,6 +2,7 @@ import type { Span, Understood } from "../model.ts";
 import { statuses } from "../vocabulary.ts";
 import type { Context } from "./context.ts";
 import { leftOver } from "./cover.ts";
+import { isStrongBreak } from "./gather.ts";
 import { type Item, itemKind } from "./item.ts";
 import { itemsOf } from "./items.ts";
 import { measure } from "./measure.ts";
@@ -102,11 +103,63 @@ function finish(note: Note): Understood {
   };
 }
 
-/** Reads one message. Never throws, whatever the text; time grows linearly with its length. */
-export function read(text: string, context: Context): Understood {
-  const note = begin(text, context);
+/** Items that are read together at most: a longer text is cut at ends of sentences, so time stays linear. */
+const LONG = 160;
+/** The size of the pieces. */
+const PIECE = 60;
+
+/** Where to cut before `to`, so that sentences stay whole where they can. */
+function cutBefore(items: readonly Item[], from: number, to: number): number {
+  for (let i = to; i > from + PIECE / 3; i--) {
+    const item = items[i - 1];
+    if (item !== undefined && isStrongBreak(item)) return i;
+  }
+  return to;
+}
+
+/** The note in pieces that are short enough to be looked at many times. */
+function pieces(note: Note): Note[] {
+  const { items } = note;
+  const out: Note[] = [];
+  for (let from = 0; from < items.length; ) {
+    const to = from + PIECE >= items.length ? items.length : cutBefore(items, from, from + PIECE);
+    const part = items.slice(from, to);
+    out.push({
+      ...note,
+      items: part,
+      holds: holdsOf(part),
+      ask: [],
+      statements: [],
+      readings: [],
+      unread: [],
+    });
+    from = to;
+  }
+  return out;
+}
+
+function readPiece(note: Note): void {
   applyRules(asides, note);
   measure(note);
   applyRules(remarks, note);
+}
+
+/** Reads one message. Never throws, whatever the text; time grows linearly with its length. */
+export function read(text: string, context: Context): Understood {
+  const note = begin(text, context);
+  if (note.items.length <= LONG) {
+    readPiece(note);
+    return finish(note);
+  }
+  for (const piece of pieces(note)) {
+    readPiece(piece);
+    note.readings.push(...piece.readings);
+    note.statements.push(...piece.statements);
+    note.unread.push(...piece.unread);
+    if (note.ask.length === 0 && piece.ask[0] !== undefined) {
+      note.ask.push(piece.ask[0]);
+      note.open = piece.open;
+    }
+  }
   return finish(note);
 }

@@ -1,6 +1,6 @@
 import type { Relation } from "../model.ts";
 import { classOf } from "./carrier.ts";
-import type { Draft } from "./draft.ts";
+import type { Between, Draft } from "./draft.ts";
 import { isStrongBreak } from "./gather.ts";
 import { type Item, itemKind } from "./item.ts";
 import { role } from "./word.ts";
@@ -90,23 +90,16 @@ export function relate(drafts: readonly Draft[], items: readonly Item[]): void {
   }
 }
 
-/** What stands between two values. */
-export interface Between {
-  readonly roles: number;
-  /** nothing but small words */
-  readonly bare: boolean;
-  /** nothing but ",", "/", "and" */
-  readonly list: boolean;
-  /** a dash glued to both, or alone between spaces */
-  readonly dash: boolean;
-  readonly strong: boolean;
-  readonly carriers: boolean;
-  readonly empty: boolean;
-  /** no more than two words that mean nothing here */
-  readonly calm: boolean;
+/** What stands between two values; looked at once for each pair. */
+export function between(items: readonly Item[], left: Draft, right: Draft): Between {
+  if (right.gapFrom === left.index && right.gap !== undefined) return right.gap;
+  const gap = look(items, left, right);
+  right.gap = gap;
+  right.gapFrom = left.index;
+  return gap;
 }
 
-export function between(items: readonly Item[], left: Draft, right: Draft): Between {
+function look(items: readonly Item[], left: Draft, right: Draft): Between {
   let roles = 0;
   let bare = true;
   let list = true;

@@ -20,13 +20,16 @@ function classOf(text: string, i: number): number {
   return char.toLowerCase() !== char.toUpperCase() ? LETTER : OTHER;
 }
 
+/** No number has more digits and signs than this. */
+const LONGEST = 40;
+
 /** A number's digits from `i`: "208", "1,240", ".51", "27.6", "3,5". Returns where they end. */
 function digitsEnd(text: string, i: number): number {
   let end = i;
   while (end < text.length && ascii[text.charCodeAt(end)] === DIGIT) end++;
   for (;;) {
     const sign = text.charCodeAt(end);
-    if (sign !== 46 && sign !== 44) return end;
+    if ((sign !== 46 && sign !== 44) || end - i > LONGEST) return end;
     let next = end + 1;
     while (next < text.length && ascii[text.charCodeAt(next)] === DIGIT) next++;
     if (next === end + 1) return end;
@@ -189,7 +192,9 @@ function runEnd(text: string, from: number): { readonly end: number; readonly mi
     else if ((text.charCodeAt(end) === 46 || text.charCodeAt(end) === 44) && digits) {
       const stop = digitsEnd(text, end - 1);
       if (stop <= end || classOf(text, end - 1) !== DIGIT) break;
+      const again = text.charCodeAt(stop) === 46 || text.charCodeAt(stop) === 44;
       end = stop;
+      if (again && !letters) break;
       continue;
     } else if (
       text.charCodeAt(end) === 46 &&

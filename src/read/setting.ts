@@ -3,8 +3,73 @@ import type { Draft } from "./draft.ts";
 import { type Item, itemKind } from "./item.ts";
 import type { Setting } from "./settle.ts";
 
-function named(items: readonly Item[], quantity: string): boolean {
-  return items.some((item) => item.label?.quantity === quantity);
+/** What the words of a message say about the test in hand. */
+interface Words {
+  insulation: boolean;
+  winding: boolean;
+  resistance: boolean;
+  diode: boolean;
+  vacuum: boolean;
+  ground: boolean;
+  rails: boolean;
+}
+
+function lookAtPoints(words: Words, item: Item): void {
+  for (const points of item.points ?? [])
+    for (const point of points) {
+      if (point === "ground") words.ground = true;
+      else if (point.startsWith("DC")) words.rails = true;
+    }
+}
+
+function wordsOf(items: readonly Item[]): Words {
+  const words: Words = {
+    insulation: false,
+    winding: false,
+    resistance: false,
+    diode: false,
+    vacuum: false,
+    ground: false,
+    rails: false,
+  };
+  for (const item of items) {
+    if (item.kind === itemKind.ground) words.ground = true;
+    else if (item.kind === itemKind.points) lookAtPoints(words, item);
+    const quantity = item.label?.quantity;
+    if (quantity === "insulation_resistance") words.insulation = true;
+    else if (quantity === "winding_resistance") words.winding = true;
+    else if (quantity === "resistance") words.resistance = true;
+    else if (quantity === "diode_drop") words.diode = true;
+    else if (quantity === "vacuum" || item.text === "vac" || item.text === "pump")
+      words.vacuum = true;
+  }
+  return words;
+}
+
+const testVolts: ReadonlySet<number> = new Set([250, 500, 1000, 2500, 5000]);
+
+/** Which units the values have. */
+function unitsOf(drafts: readonly Draft[]): {
+  mega: boolean;
+  ohms: boolean;
+  volts: boolean;
+  onlyTests: boolean;
+  over: boolean;
+} {
+  const seen = { mega: false, ohms: false, volts: false, onlyTests: true, over: false };
+  for (const draft of drafts) {
+    if (draft.over) seen.over = true;
+    const { unit } = draft;
+    if (unit === undefined) continue;
+    if (unit.dimension === "resistance") {
+      if (unit.factor >= 1e6) seen.mega = true;
+      else if (unit.factor <= 1) seen.ohms = true;
+    } else if (unit.dimension === "voltage") {
+      seen.volts = true;
+      if (!testVolts.has(draft.value * unit.factor)) seen.onlyTests = false;
+    }
+  }
+  return seen;
 }
 
 /** Which tests the message, or else the one before it, is about. */
@@ -13,46 +78,19 @@ export function settingOf(
   drafts: readonly Draft[],
   context: Context,
 ): Setting {
-  const mega = drafts.some(
-    (draft) => draft.unit?.dimension === "resistance" && draft.unit.factor >= 1e6,
-  );
-  const ohms = drafts.some(
-    (draft) => draft.unit?.dimension === "resistance" && draft.unit.factor <= 1,
-  );
-  const ground = items.some(
-    (item) =>
-      item.kind === itemKind.ground ||
-      (item.points?.some((points) => points[1] === "ground") ?? false),
-  );
-  const volts = drafts.some((draft) => draft.unit?.dimension === "voltage");
-  const last = context.readings[context.readings.length - 1];
-  const onlyTests = drafts.every(
-    (draft) =>
-      draft.unit === undefined ||
-      draft.unit.dimension !== "voltage" ||
-      [250, 500, 1000, 2500, 5000].includes(draft.value * draft.unit.factor),
-  );
+  const words = wordsOf(items);
+  const { mega, ohms, volts, onlyTests, over } = unitsOf(drafts);
+  const last = context.readings[context.readings.length - 1]?.quantity;
   const silent = !mega && !ohms && (!volts || onlyTests);
-  const dc = items.some(
-    (item) =>
-      item.points?.some((points) => points.some((point) => point.startsWith("DC"))) ?? false,
-  );
-  const insulation =
-    mega ||
-    named(items, "insulation_resistance") ||
-    (ground && (!volts || drafts.some((draft) => draft.over))) ||
-    (silent && last?.quantity === "insulation_resistance");
   return {
-    insulation,
+    insulation:
+      mega ||
+      words.insulation ||
+      (words.ground && (!volts || over)) ||
+      (silent && last === "insulation_resistance"),
     winding:
-      named(items, "winding_resistance") ||
-      (ohms && !named(items, "resistance")) ||
-      (silent && last?.quantity === "winding_resistance"),
-    vacuum:
-      named(items, "vacuum") ||
-      last?.quantity === "vacuum" ||
-      items.some((item) => item.text === "vac" || item.text === "pump"),
-    diode:
-      named(items, "diode_drop") || (dc && !mega) || (silent && last?.quantity === "diode_drop"),
+      words.winding || (ohms && !words.resistance) || (silent && last === "winding_resistance"),
+    vacuum: words.vacuum || last === "vacuum",
+    diode: words.diode || (words.rails && !mega) || (silent && last === "diode_drop"),
   };
 }
