@@ -124,6 +124,9 @@ function circuitFrom(about: string, gas: readonly Reading[], scene: Scene): Circ
     pressure === undefined || line === undefined || areTogether(scene, pressure, line)
       ? numberAt(line)
       : undefined;
+  const hot = last(gas, "temperature", "discharge");
+  const bubbleCel = saturation(refrigerant, "bubble", highPa);
+  const isLiquid = isLiquidLine(hot, bubbleCel);
   return {
     about,
     ambientPa,
@@ -134,15 +137,21 @@ function circuitFrom(about: string, gas: readonly Reading[], scene: Scene): Circ
       highPlace: high === undefined ? undefined : high === liquid ? "liquid" : "discharge",
       lift: liftOf(gas, scene, ambientPa),
       suctionCel: beside(suction, suctionLine(gas, scene)),
-      liquidCel: beside(high, liquidLine(gas, scene)),
-      dischargeCel: beside(high, last(gas, "temperature", "discharge")),
+      liquidCel: beside(high, liquidLine(gas, scene) ?? (isLiquid ? hot : undefined)),
+      dischargeCel: isLiquid ? undefined : beside(high, hot),
       evaporatingCel: saturation(refrigerant, "dew", suctionPa) ?? cel("suction_saturation"),
-      bubbleCel: saturation(refrigerant, "bubble", highPa) ?? cel("discharge_saturation"),
+      bubbleCel: bubbleCel ?? cel("discharge_saturation"),
       dewCel: saturation(refrigerant, "dew", highPa) ?? cel("discharge_saturation"),
       saidSuperheatK: numberAt(gas.findLast((one) => one.quantity === "superheat")),
       saidSubcoolingK: numberAt(gas.findLast((one) => one.quantity === "subcooling")),
     }),
   };
+}
+
+/** "high side temp 100": gas is never colder than it condenses, so that is the liquid line. */
+function isLiquidLine(hot: Reading | undefined, bubbleCel: number | undefined): boolean {
+  if (hot === undefined || bubbleCel === undefined || /discharge/i.test(hot.said)) return false;
+  return (numberOf(hot) ?? bubbleCel) < bubbleCel;
 }
 
 /** Both pressures as they were read together; of several sets the latest whole one. */
