@@ -17,8 +17,9 @@ const repairWords: readonly (readonly [words: RegExp, part: string])[] = [
 
 const mending: readonly string[] = ["replaced", "repaired", "tightened", "cleaned"];
 
-/** What was mended; a compressor changed says nothing of why it failed. */
+/** What was mended here (not by the utility); a compressor changed says nothing of why it failed. */
 export function repairSigns(scene: Scene): { part: string; said: string }[] {
+  if (scene.seen.some((one) => one.observation === "line_work_done")) return [];
   const done = scene.done
     .filter((one) => mending.includes(one.action) || one.action === "swapped")
     .map((one) => ({ words: `${one.what ?? ""} ${one.said}`, said: one.said, verb: one.action }));

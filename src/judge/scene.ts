@@ -41,12 +41,22 @@ export interface Scene {
   readonly at?: string;
 }
 
+/** Events that lie before the call by their nature, and still are its cause. */
+const pastCauses: readonly string[] = [
+  "line_work_done",
+  "struck_by_storm",
+  "was_without_power",
+  "crankcase_heater_off",
+];
+
 /** Lays out a case; `some` may be a part of its notes, plates and ratings come from all of them. */
 export function sceneOf(whole: Case, some: readonly CaseNote[] = whole.notes): Scene {
   const notes = some.map(pairPlaces);
   const readings = notes.flatMap((note) => note.readings);
   const statements = notes.flatMap((note) => note.statements);
-  const remarks = of(statements, "observation").filter((one) => one.earlier !== true);
+  const remarks = of(statements, "observation").filter(
+    (one) => one.earlier !== true || pastCauses.includes(one.observation),
+  );
   return {
     facts: factsFrom(whole),
     site: whole.site,

@@ -17,6 +17,9 @@ const farLowPercent = 14;
 /** Share of the rating below which nothing is left. Common practice, no source. */
 const emptyShare = 0.1;
 
+/** F; no run capacitor is rated below. Common practice, no source. */
+const leastF = 1.2e-6;
+
 interface Measured {
   readonly farad: number;
   readonly how: string;
@@ -124,6 +127,15 @@ function judgeOne(measured: Measured, ratedF: number | undefined): Finding {
     source:
       "label tolerance, 6 percent where none is said (common on run capacitors); under load C = I/(2 pi f V)",
   } as const;
+  if (ratedF === undefined && measured.farad < leastF)
+    return {
+      ...base,
+      level: "bad",
+      brief: "hardly anything left",
+      says: `${reads}: no run capacitor is that small, hardly anything is left`,
+      values: { capacitance_F: measured.farad },
+      signs: ["capacitor:open"],
+    };
   if (ratedF === undefined || error === undefined)
     return {
       ...base,

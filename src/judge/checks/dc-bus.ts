@@ -1,7 +1,7 @@
 import type { Finding, Reading } from "../../model.ts";
 import { busBands, idleBusV, loadedBusV, touchLimitV } from "../../physics/dc-bus.ts";
 import type { Check } from "../check.ts";
-import { noteWords, wordsNear } from "../near.ts";
+import { noteOf, noteWords, wordsNear } from "../near.ts";
 import { hasPoint, numberOf, ofQuantity } from "../pick.ts";
 import type { Scene } from "../scene.ts";
 import { plain } from "../words.ts";
@@ -31,12 +31,15 @@ export function busReadings(scene: Scene): Reading[] {
 /** Whether the power was off when it was read. */
 export function isAfterPowerOff(reading: Reading, scene: Scene): boolean {
   const near = wordsNear(scene, reading);
-  return (
-    /power(?:ed)? (?:off|down)|after off|\boff\b|still|threw the|pulled the disconnect|killed|bled|bleed|locked|waited|down to/.test(
-      near,
-    ) && !/running|with it on|energized/.test(near)
+  const deeds = noteOf(scene, reading)?.statements ?? [];
+  const off = deeds.some(
+    (one) => one.kind === "action" && ["power_off", "locked", "proved_dead"].includes(one.action),
   );
+  return (off || offWords.test(near)) && !/running|with it on|energized/.test(near);
 }
+
+const offWords =
+  /power(?:ed)? (?:off|down)|after off|\boff\b|still|threw the|(?:pulled|opened) the disconnect|killed|bled|bleed|locked|waited|down to|minutes? after/;
 
 function judgeBus(reading: Reading, scene: Scene): Finding {
   const bus = numberOf(reading) ?? 0;

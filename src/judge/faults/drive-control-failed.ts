@@ -3,7 +3,7 @@ import type { Fault } from "../fault.ts";
 export const driveControlFailed: Fault = {
   fault: "drive_control_failed",
   says: "the drive's control electronics have failed",
-  common: 1.5,
+  common: 2,
   where: { drive: "inverter" },
   shows: {
     "control:logic_lost": 0.55,
@@ -14,7 +14,7 @@ export const driveControlFailed: Fault = {
     "output:unbalanced": 0.04,
     "winding:balanced": 0.95,
     "insulation:sound": 0.9,
-    "dead:display_dead": 0.4,
+    "dead:display_dead": 0.6,
     "dead:unit_dead": 0.15,
     "unplugged:drive_faults_without_motor": 0.3,
     "unplugged:drive_fine_without_motor": 0.03,
