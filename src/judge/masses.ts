@@ -46,8 +46,11 @@ function actionOf(masses: readonly Reading[], at: number): Weight["action"] | un
 function weight(reading: Reading, action: Weight["action"] | undefined, note: CaseNote): Weight[] {
   const kg = numberOf(reading);
   if (kg === undefined || action === undefined) return [];
-  const to = reading.spans.at(-1)?.[1] ?? 0;
-  const days = daysAgo(ownWords((note.text ?? "").slice(to).toLowerCase()));
+  const text = (note.text ?? "").toLowerCase();
+  // its span may reach over the words that date it
+  const number = text.indexOf(reading.figure.number, reading.spans[0]?.[0] ?? 0);
+  const to = number < 0 ? (reading.spans.at(-1)?.[1] ?? 0) : number + reading.figure.number.length;
+  const days = daysAgo(ownWords(text.slice(to)));
   if (days !== undefined) return [{ kg, action, daysAgo: days }];
   return [{ kg, action, ...(reading.earlier === true ? {} : { daysAgo: 0 }) }];
 }
@@ -74,12 +77,20 @@ export function daysAgo(words: string): number | undefined {
   return many * each;
 }
 
+/** What is said of the last addition: "140 days since the last charge", "last top up was 402 days back". */
+function ofLast(line: string): string | undefined {
+  return (
+    /[\w ]{0,24}\bsince (?:the |our |my )?(?:last|previous|prior)\b/.exec(line)?.[0] ??
+    /\b(?:last|previous|prior)\b[^.;]{0,80}/.exec(line)?.[0]
+  );
+}
+
 /**
  * Days since the last addition before this one: said in the notes, the plate's date, or an earlier
  * addition's own. Undefined where nothing tells.
  */
 export function daysSinceAddition(scene: Scene): number | undefined {
-  const said = /\b(?:last|previous|prior)\b[^.;]{0,80}/.exec(scene.words)?.[0];
+  const said = scene.words.split("\n").flatMap((line) => ofLast(line) ?? [])[0];
   const fromWords = said === undefined ? undefined : daysAgo(said);
   if (fromWords !== undefined) return fromWords;
   const now = nowMs(scene);

@@ -22,6 +22,8 @@ export const evacuation: Check = {
     );
     if (readings.length === 0) return [];
     const decay = vacuumDecay(standOf(readings, scene));
+    const held = decay === undefined ? heldAt(readings) : undefined;
+    if (held !== undefined) return [holds(held)];
     return [decay === undefined ? untimed(readings, scene) : finding(decay, figuresOf(scene))];
   },
 };
@@ -67,17 +69,49 @@ function byClock(readings: readonly Reading[], scene: Scene): DecayPoint[] {
     note.readings
       .filter((one) => readings.includes(one))
       .flatMap((one) => {
-        const at = Date.parse(one.measured_at ?? note.at ?? "");
+        const afterS = clockS(one.measured_at ?? note.at, note.text);
         const pa = numberOf(one);
-        return Number.isNaN(at) || pa === undefined ? [] : [{ afterS: at / 1_000, absolutePa: pa }];
+        return afterS === undefined || pa === undefined ? [] : [{ afterS, absolutePa: pa }];
       }),
   );
   const lowest = Math.min(...points.map((one) => one.absolutePa));
   return points.slice(points.findIndex((one) => one.absolutePa === lowest));
 }
 
+/** "held at 290 for 30 minutes", "380 after an hour": one reading at the end of a stand. */
+function heldAt(readings: readonly Reading[]): number | undefined {
+  const last = readings.at(-1);
+  const pa = last === undefined ? undefined : numberOf(last);
+  const seconds = Math.max(last?.for_s ?? 0, last?.after_s ?? 0);
+  return pa !== undefined && pa <= decayLimits.holdPa && seconds >= decayLimits.shortestS
+    ? pa
+    : undefined;
+}
+
+function holds(pa: number): Finding {
+  return {
+    about: "system",
+    check: "evacuation",
+    level: "good",
+    says: `The vacuum stands at ${micronWords(pa)} at the end of the stand: tight and dry by the 500 micron hold`,
+    brief: "vacuum holds: tight and dry",
+    values: {},
+    basis: "500 micron hold",
+    source: "500 micron after five minutes or more: common practice, no source",
+    signs: ["evacuation:tight"],
+  };
+}
+
 const hangs =
   /\b(won'?t|wont|can'?t|cannot|will not|does(n'?t| not)|never)\b.{0,16}\b(pull|get|go|drop)|\b(stuck|stalls?|stalled|hung|hangs|hanging|stays?)\b.{0,12}\b(at|around|above|there)\b/;
+
+/** s of the day's or the calendar's clock: the moment where it is known, else "10:05" as said. */
+function clockS(moment: string | undefined, text: string | undefined): number | undefined {
+  const at = Date.parse(moment ?? "");
+  if (!Number.isNaN(at)) return at / 1_000;
+  const said = /\b(\d{1,2}):(\d{2})\b/.exec(text ?? "");
+  return said === null ? undefined : Number(said[1]) * 3_600 + Number(said[2]) * 60;
+}
 
 function untimed(readings: readonly Reading[], scene: Scene): Finding {
   const last = readings.at(-1);
