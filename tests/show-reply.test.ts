@@ -95,9 +95,7 @@ describe("a reading's reply", () => {
       comp 3: lead 1 310, lead 2 320, lead 3 330 megohm to ground.
       comp 4: lead 1 410, lead 2 420, lead 3 430 megohm to ground.
       comp 5 lead 1 510, lead 2 520, lead 3 530 megohm to ground; comp 6 lead 1 610, lead 2 620, lead 3 630 megohm to ground; comp 7 lead 1 710, lead 2 720, lead 3 730 megohm to ground.
-      comp 1 GOOD: a plain sentence (IEEE 43).
-      comp 1 GOOD: a plain sentence (IEEE 43).
-      Also comp 1 insulation GOOD, comp 2 insulation GOOD, comp 3 insulation GOOD, comp 4 insulation GOOD, comp 5 insulation GOOD, comp 6 insulation GOOD, comp 7 insulation GOOD.
+      GOOD: comp 1 a plain sentence; comp 1 a plain sentence; comp 1 a plain sentence; comp 2 a plain sentence; comp 2 a plain sentence (IEEE 43); also insulation.
       Next: it tells the windings from the drive."
     `);
     expect(

@@ -25,6 +25,7 @@ function freshCaution(input: ReplyInput): Caution | undefined {
 function atTheMachine(input: ReplyInput): boolean {
   const { message, understood } = input;
   if (message.edits !== undefined || message.deletes !== undefined) return false;
+  if (understood.statements.some((s) => s.kind === "status" && s.status === "done")) return false;
   if (input.readings.length > 0 || understood.unread.length > 0) return true;
   return understood.statements.some((s) => {
     if (s.kind === "question") return handsOn.has(s.question);

@@ -5,6 +5,8 @@ import { listed, unitName } from "./wording.ts";
 /** Names each number that got no meaning, where the note was meant for the bot or the job. */
 export function unreadSentence(input: ReplyInput): string {
   if (input.job === undefined && !input.addressed) return "";
+  // the office talks of stock and dates; what it must be asked is asked
+  if (input.message.role !== "tech" && input.readings.length === 0) return "";
   const asked = input.understood.ask.join(" ");
   const numbers = input.understood.unread.filter((n) => /\d/.test(n) && !asked.includes(n));
   if (numbers.length === 0) return "";

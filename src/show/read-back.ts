@@ -1,9 +1,9 @@
-import type { JobReading, ReplyInput, Statement } from "../model.ts";
+import type { JobReading, ReplyInput } from "../model.ts";
+import { figureWords } from "./figure-words.ts";
 import { figures, figuresByComponent } from "./figures.ts";
-import { clipped, componentName, jobName, listed, sentence, unitName } from "./wording.ts";
+import { remarkText } from "./remark.ts";
+import { componentName, sentence, unitName } from "./wording.ts";
 
-/** At most so many words of a remark are said back. */
-const remarkWords = 9;
 /** At most so many lines of figures; a longer list runs on in the last line. */
 const figureLines = 5;
 
@@ -57,42 +57,15 @@ function changedSubject(input: ReplyInput): string | undefined {
 
 function changeText(input: ReplyInput): string {
   return input.replaced
-    .flatMap(({ old, by }) => (by === undefined ? [] : [`${figures([by])}, was ${figureOf(old)}`]))
+    .flatMap(({ old, by }) =>
+      by === undefined || figureOf(by) === figureOf(old)
+        ? []
+        : [`${figures([by])}, was ${figureOf(old)}`],
+    )
     .join("; ");
 }
 
 function figureOf(reading: JobReading): string {
-  const { number, unit } = reading.figure;
+  const { number, unit } = figureWords(reading);
   return unit === "" ? number : `${number} ${unit}`;
-}
-
-/** Statements that are said back in the technician's own words. */
-const remarked = new Set<Statement["kind"]>([
-  "action",
-  "observation",
-  "complaint",
-  "part",
-  "labor",
-  "nameplate",
-]);
-
-/** What was seen, done, needed or sent, in his own words, at most nine of them; "" where nothing. */
-export function remarkText(input: ReplyInput): string {
-  const said = input.understood.statements.filter((s) => remarked.has(s.kind)).map(remark);
-  const photos = input.message.files.length;
-  const photo = photos === 0 ? "" : photos === 1 ? "photo kept, not read" : "photos kept, not read";
-  const text = clipped(listed([...new Set(said)]), remarkWords);
-  return [text, photo].filter((w) => w !== "").join("; ");
-}
-
-function remark(statement: Statement): string {
-  if (statement.kind !== "part") return statement.said;
-  const number = statement.number === undefined ? "" : ` ${statement.number}`;
-  const due = statement.due === undefined ? "" : `, due ${statement.due}`;
-  return `${statement.part}${number} ${statement.state}${due}`.trim();
-}
-
-/** "RTU-1 changed: ..." needs its job; a line about the job as a whole begins so. */
-export function jobHead(input: ReplyInput): string {
-  return input.job === undefined ? "" : jobName(input.job);
 }

@@ -1,6 +1,7 @@
 import type { Reading } from "../model.ts";
 import type { QuantityName } from "../quantities/list.ts";
 import type { Place } from "../vocabulary.ts";
+import { figureWords } from "./figure-words.ts";
 
 /**
  * One reading, cut so that neighbors can share what they have in common:
@@ -51,16 +52,6 @@ const quantityWords: Partial<Record<QuantityName, string>> = {
 /** Quantities that a place alone makes plain: "suction 101 psig", "box 38 F". */
 const namedByPlace = new Set<QuantityName>(["pressure", "temperature", "voltage"]);
 
-const relationWords = {
-  "=": "",
-  "~": "about ",
-  "<": "under ",
-  "<=": "at most ",
-  ">": "over ",
-  ">=": "at least ",
-  in: "",
-} as const satisfies Record<Reading["relation"], string>;
-
 const placeWords: Partial<Record<Place, string>> = {
   suction_saturation: "suction saturation",
   discharge_saturation: "discharge saturation",
@@ -83,8 +74,7 @@ export function readingPhrase(reading: Reading): ReadingPhrase {
   return {
     head: headOf(reading, label),
     label,
-    number: numberOf(reading),
-    unit: reading.over_range === true ? "" : reading.figure.unit,
+    ...figureWords(reading),
     tail: tailOf(reading, grounded),
     place: reading.at,
   };
@@ -114,24 +104,6 @@ function ratingWords(rating: NonNullable<Reading["rating"]>): string {
   if (rating === "nominal") return "rated";
   if (rating === "nameplate_charge") return "plate charge";
   return rating;
-}
-
-function numberOf(reading: Reading): string {
-  if (reading.over_range === true) return reading.figure.number || "over range";
-  const before = relationWords[reading.relation];
-  const steps = seriesFigures(reading);
-  if (steps !== undefined) return `${steps.join(", ")}`;
-  return `${before}${reading.figure.number}`;
-}
-
-/** The figures of a series as they were said; undefined where the words don't hold just them. */
-function seriesFigures(reading: Reading): readonly string[] | undefined {
-  if (reading.series === undefined) return undefined;
-  const said = [...reading.said.matchAll(/-?\d+(?:[.,]\d+)*/g)].map((m) => m[0]);
-  const count = reading.series.length;
-  if (said.length < count) return undefined;
-  const end = said.lastIndexOf(reading.figure.number);
-  return end + 1 < count ? undefined : said.slice(end + 1 - count, end + 1);
 }
 
 function tailOf(reading: Reading, grounded: boolean): string {

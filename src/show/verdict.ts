@@ -6,6 +6,7 @@ import {
   componentName,
   faultWords,
   likelihood,
+  listed,
   sentence,
   verdictWords,
   wordCount,
@@ -86,9 +87,12 @@ export function withdrawnSentences(input: ReplyInput): readonly string[] {
   const mended =
     input.replaced.length > 0 || input.withdrawn.length > 0 || input.confirmed.length > 0;
   if (!mended) return [];
-  return changedVerdicts(input).map(
-    ({ check, was }) => `${verdictWords[was]} on ${wordsOfCheck(check).name} is taken back.`,
-  );
+  const changed = changedVerdicts(input);
+  const heavy = changed.filter(({ was }) => was !== "good");
+  const told = (heavy.length > 0 ? heavy : changed).slice(0, 2);
+  const names = told.map(({ check, was }) => `${verdictWords[was]} on ${wordsOfCheck(check).name}`);
+  if (names.length === 0) return [];
+  return [`${listed(names)} ${names.length === 1 ? "is" : "are"} taken back.`];
 }
 
 /** Verdict lines for a short reply: the worst finding, then the others by name. */
@@ -103,16 +107,46 @@ export function shortVerdict(input: ReplyInput, mostWords: number): string {
   return [findingSentence(first, mostWords), ...also.slice(0, 1)].join(" ");
 }
 
-/** One line a finding for a long message, worst first; the rest by name on one line. */
+/** At most so many words for all that is good: one line. */
+const goodWords = 26;
+
+/** One line a finding for a long message, worst first; all that is good on one line. */
 export function longVerdict(input: ReplyInput, most: number): readonly string[] {
   const touched = touchedFindings(input);
-  const judged = touched.filter((f) => f.level !== "unknown");
+  const heavy = touched.filter((f) => f.level === "bad" || f.level === "watch");
+  const good = touched.filter((f) => f.level === "good");
   const unknown = touched.filter((f) => f.level === "unknown").slice(0, 1);
-  const shown = [...judged.slice(0, most), ...unknown];
-  const several = new Set(judged.map((f) => f.about)).size > 1;
-  const lines = shown.map((f) => `${several ? aboutWords(f) : ""}${findingSentence(f, 16)}`);
-  const rest = new Set(judged.slice(most).map(findingName));
-  return rest.size === 0 ? lines : [...lines, sentence(`Also ${[...rest].join(", ")}`)];
+  const several = new Set(touched.map((f) => f.about)).size > 1;
+  const lines = [...heavy.slice(0, most), ...unknown].map(
+    (f) => `${several ? aboutWords(f) : ""}${findingSentence(f, 16)}`,
+  );
+  const rest = new Set(heavy.slice(most).map(findingName));
+  return [
+    ...lines,
+    rest.size === 0 ? "" : sentence(`Also ${[...rest].join(", ")}`),
+    goodLine(good, several),
+  ].filter((line) => line !== "");
+}
+
+/** "GOOD: superheat 11 F, usual; subcooling 10 F, usual (common practice)." */
+function goodLine(good: readonly Finding[], several: boolean): string {
+  const [first] = good;
+  if (first === undefined) return "";
+  if (good.length === 1) return `${several ? aboutWords(first) : ""}${findingSentence(first, 16)}`;
+  const briefs = good.map((f) => `${several ? aboutWords(f) : ""}${briefWords(f)}`);
+  const fitting = briefs.filter(
+    (_, index) => wordCount(briefs.slice(0, index + 1).join(" ")) <= goodWords,
+  );
+  const left = [...new Set(good.slice(fitting.length).map((f) => wordsOfCheck(f.check).name))];
+  const also = left.length === 0 ? "" : `; also ${listed(left)}`;
+  const bases = new Set(good.slice(0, fitting.length).map((f) => basisWords(f.basis)));
+  const sources = [...bases].filter((basis) => basis !== "").slice(0, 2);
+  const source = sources.length === 0 ? "" : ` (${sources.join(", ")})`;
+  return sentence(`${verdictWords.good}: ${fitting.join("; ")}${source}${also}`);
+}
+
+function briefWords(finding: Finding): string {
+  return lowered(finding.brief ?? shortened(finding.says, 8));
 }
 
 /** "comp 1 "; "" for what is no component of its own: "system", "air", "supply". */

@@ -54,7 +54,7 @@ const telling = new Set([
 function measuredLine(past: Job): string {
   const standing = past.readings.filter(stands);
   const chosen = standing.filter((r) => telling.has(r.quantity));
-  const shown = (chosen.length > 0 ? chosen : standing).slice(0, 9);
+  const shown = (chosen.length > 0 ? chosen : standing).slice(0, 12);
   if (shown.length === 0) return "Nothing was measured.";
   const subject = shown[0]?.subject;
   const alike = subject !== undefined && shown.every((r) => r.subject === subject);

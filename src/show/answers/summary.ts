@@ -74,10 +74,20 @@ function findingLines(input: ReplyInput): readonly string[] {
 function said(job: Job, kind: "observation" | "action"): readonly string[] {
   const words = job.statements.flatMap(({ statement, undone, deleted }) =>
     statement.kind === kind && undone !== true && deleted !== true && !stateOnly(statement)
-      ? [statement.said]
+      ? [saidWords(statement)]
       : [],
   );
-  return [...new Set(words)];
+  const whole = [...new Set(words)].filter((word) => word !== "");
+  return whole.filter((word) => !whole.some((other) => other !== word && other.includes(word)));
+}
+
+/** A thing done is said by thing and act where both are known, else as it was said. */
+function saidWords(statement: Statement): string {
+  if (statement.kind === "action" && statement.what !== undefined && statement.action !== "other") {
+    return `${statement.what} ${statement.action.replaceAll("_", " ")}`;
+  }
+  // a word alone ("new", "holding") tells nobody anything
+  return statement.said.includes(" ") ? statement.said : "";
 }
 
 /** Locks, power and leads are how the machine stands, not what was done to it. */

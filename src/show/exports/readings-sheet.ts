@@ -1,4 +1,5 @@
 import type { Cell, Finding, JobReading } from "../../model.ts";
+import { figureWords } from "../figure-words.ts";
 import { placeName } from "../reading-phrase.ts";
 import { speaksOf } from "../touched.ts";
 import { personName, verdictWords } from "../wording.ts";
@@ -79,7 +80,7 @@ function measured(r: JobReading): readonly Cell[] {
     r.at === undefined ? null : placeName(r.at),
     r.points?.join(" to ") ?? null,
     relations[r.relation],
-    `${r.figure.number} ${r.figure.unit}`.trim(),
+    figureText(r),
     numberSaid(r),
     r.figure.unit,
     typeof r.value === "number" ? r.value : null,
@@ -105,8 +106,15 @@ const relations = {
   in: "range",
 } as const satisfies Record<JobReading["relation"], string>;
 
-/** "4 lb 6 oz" is not one number, and "1,200" is. */
-function numberSaid({ figure, over_range }: JobReading): Cell {
+function figureText(reading: JobReading): string {
+  const { number, unit } = figureWords(reading);
+  return `${number} ${unit}`.trim();
+}
+
+/** "4 lb 6 oz" and "80 to 90" are not one number, and "1,200" is. */
+function numberSaid(reading: JobReading): Cell {
+  const { figure, over_range, relation } = reading;
+  if (relation === "in" || figureWords(reading).number.includes(" lb ")) return null;
   const plain = figure.number.replaceAll(/(?<=\d),(?=\d{3}\b)/g, "");
   return over_range !== true && /^-?\d*\.?\d+$/.test(plain) ? Number(plain) : null;
 }

@@ -1,4 +1,5 @@
 import type { Cell, JobReading } from "../../model.ts";
+import { figureWords } from "../figure-words.ts";
 import { personName } from "../wording.ts";
 import type { SheetMaker } from "./sheet-maker.ts";
 import { cellTime, type DayRecord, type ExportJob, onDay } from "./sheet-source.ts";
@@ -31,6 +32,7 @@ export const refrigerantSheet: SheetMaker = {
 
 function weightRow(record: DayRecord, entry: ExportJob, r: JobReading): readonly Cell[] {
   const { job, equipment } = entry;
+  const { number, unit } = figureWords(r);
   const gone = r.replaced_by !== undefined || r.undone === true || r.deleted === true;
   return [
     job.job,
@@ -42,7 +44,7 @@ function weightRow(record: DayRecord, entry: ExportJob, r: JobReading): readonly
     cellTime(record, r.taken),
     personName(r.who, record.names),
     r.action ?? null,
-    `${r.figure.number} ${r.figure.unit}`.trim(),
+    `${number} ${unit}`.trim(),
     typeof r.value === "number" ? Math.round(r.value * 1000) / 1000 : null,
     gone ? "no" : "yes",
     r.message,

@@ -1,0 +1,78 @@
+import type { Reading } from "../model.ts";
+
+/** A figure as it was said: digits and unit, "84" and "megohm". */
+export interface FigureWords {
+  readonly number: string;
+  readonly unit: string;
+}
+
+/** kg in a pound, exact by definition (NIST SP 811). */
+const kgPerPound = 0.45359237;
+const ouncesPerPound = 16;
+
+const relationWords = {
+  "=": "",
+  "~": "about ",
+  "<": "under ",
+  "<=": "at most ",
+  ">": "over ",
+  ">=": "at least ",
+  in: "",
+} as const satisfies Record<Reading["relation"], string>;
+
+/** A reading's figure in the technician's own digits, with what he said of it: "over 550", "80 to 90". */
+export function figureWords(reading: Reading): FigureWords {
+  if (reading.over_range === true) return { number: overRangeWord(reading.said), unit: "" };
+  const { number, unit } = reading.figure;
+  const before = relationWords[reading.relation];
+  return { number: `${before}${numberWords(reading, number)}`, unit: unitWords(reading, unit) };
+}
+
+function numberWords(reading: Reading, number: string): string {
+  const steps = seriesFigures(reading);
+  if (steps !== undefined) return steps.join(", ");
+  const upper = reading.relation === "in" ? figureAfter(reading.said, number) : undefined;
+  if (upper !== undefined) return `${number} to ${upper}`;
+  const ounces = ouncesBeside(reading, number);
+  return ounces === 0 ? number : `${number} lb ${ounces}`;
+}
+
+function unitWords(reading: Reading, unit: string): string {
+  if (ouncesBeside(reading, reading.figure.number) !== 0) return "oz";
+  const kind = reading.kind === undefined || unit.includes(reading.kind) ? "" : ` ${reading.kind}`;
+  return reading.quantity === "voltage" ? `${unit}${kind}` : unit;
+}
+
+/** "7 lb 4 oz" is one weight: the ounces that the value holds beside the whole pounds; 0 for none. */
+function ouncesBeside({ quantity, value, figure }: Reading, number: string): number {
+  if (quantity !== "mass" || figure.unit !== "lb" || typeof value !== "number") return 0;
+  const ounces = (value / kgPerPound - Number(number)) * ouncesPerPound;
+  const rounded = Math.round(ounces * 10) / 10;
+  return rounded > 0 && rounded < ouncesPerPound ? rounded : 0;
+}
+
+/** "OL" where he said OL, "open" where he said open. */
+function overRangeWord(said: string): string {
+  return /\b(OL|open|infinite|infinity|off scale|maxed)\b/i.exec(said)?.[0] ?? "over range";
+}
+
+const figurePattern = /-?\d*\.?\d+(?:,\d{3})*/g;
+
+function figuresIn(said: string): readonly string[] {
+  return [...said.matchAll(figurePattern)].map((m) => m[0]);
+}
+
+function figureAfter(said: string, number: string): string | undefined {
+  const all = figuresIn(said);
+  const at = all.indexOf(number);
+  return at < 0 ? undefined : all[at + 1];
+}
+
+/** The figures of a series as they were said; undefined where the words don't hold just them. */
+function seriesFigures(reading: Reading): readonly string[] | undefined {
+  if (reading.series === undefined) return undefined;
+  const all = figuresIn(reading.said);
+  const end = all.lastIndexOf(reading.figure.number) + 1;
+  const count = reading.series.length;
+  return end < count ? undefined : all.slice(end - count, end);
+}

@@ -1,0 +1,66 @@
+import type { ReplyInput, Span, Statement } from "../model.ts";
+import { clipped } from "./wording.ts";
+
+/** At most so many words of a remark are said back. */
+const remarkWords = 9;
+
+/** Statements that are said back in the technician's own words. */
+const remarked = new Set<Statement["kind"]>([
+  "action",
+  "observation",
+  "complaint",
+  "part",
+  "labor",
+  "nameplate",
+]);
+
+/** What was seen, done, needed or sent, in his own words, at most nine of them; "" where nothing. */
+export function remarkText(input: ReplyInput): string {
+  const remarks = input.understood.statements.filter((s) => remarked.has(s.kind));
+  const photos = input.message.files.length;
+  const photo = photos === 0 ? "" : photos === 1 ? "photo kept, not read" : "photos kept, not read";
+  const parts = remarks.flatMap((s) =>
+    s.kind === "part" && s.number !== undefined ? [partWords(s)] : [],
+  );
+  const own = remarks.length === 0 ? "" : ownWords(input);
+  const words = own === "" ? remarks.map((s) => s.said).join(", ") : own;
+  const text = parts.length > 0 ? [...new Set(parts)].join(", ") : clipped(words, remarkWords);
+  return [text, photo].filter((w) => w !== "").join("; ");
+}
+
+/** A part's number stands whole, wherever the message is cut. */
+function partWords(part: Extract<Statement, { kind: "part" }>): string {
+  const number = part.number === undefined ? "" : ` ${part.number}`;
+  const due = part.due === undefined ? "" : `, due ${part.due}`;
+  return `${part.part}${number} ${part.state}${due}`.trim();
+}
+
+/** The message without what is said in its own place: statuses, questions, readings. */
+function ownWords(input: ReplyInput): string {
+  const { readings, statements } = input.understood;
+  const said = statements.filter((s) => s.kind === "status" || s.kind === "question");
+  const spans = [...said, ...readings].flatMap((one) => one.spans);
+  return plainLetters(without(input.message.text, spans));
+}
+
+function without(text: string, spans: readonly Span[]): string {
+  const sorted = [...spans].sort((a, b) => a[0] - b[0]);
+  const kept: string[] = [];
+  let at = 0;
+  for (const [from, to] of sorted) {
+    kept.push(text.slice(at, Math.max(at, from)));
+    at = Math.max(at, to);
+  }
+  return [...kept, text.slice(at)].join(" ");
+}
+
+/** Letters, digits and plain marks; what a voice can't read and what is left at the ends goes. */
+function plainLetters(text: string): string {
+  return text
+    .replaceAll(/[^\p{L}\p{N}\s.,;:'()/+-]/gu, " ")
+    .replaceAll(/\s+([.,;:])/g, "$1")
+    .replaceAll(/([.,;:])(?:\s*[.,;:])+/g, "$1")
+    .replaceAll(/\s+/g, " ")
+    .replaceAll(/^[\s.,;:]+|[\s.,;:]+$/g, "")
+    .replace(/^(?:and|so|ok|okay)\b[\s,]*/i, "");
+}
