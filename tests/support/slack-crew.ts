@@ -3,6 +3,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { ChatPlatform } from "../../adapters/chat-platform.ts";
 import { type Log, makeLog } from "../../adapters/serve/log.ts";
+import type { Person } from "../../adapters/serve/people.ts";
 import { serve } from "../../adapters/serve.ts";
 import { slack } from "../../adapters/slack/main.ts";
 import { type Bot, openBot } from "../../src/bot.ts";
@@ -83,14 +84,21 @@ export interface RunningBot {
 export function startBot(
   folder: string,
   settings: Record<string, unknown>,
-  options: { readonly healthPort?: number } = {},
+  options: {
+    readonly healthPort?: number;
+    readonly now?: () => number;
+    readonly people?: readonly Person[];
+    readonly prepare?: (bot: Bot) => void;
+  } = {},
 ): RunningBot {
+  const { people: crew = people, prepare, ...serving } = options;
   const opened = openStore(join(folder, "crew.db"));
   if (!opened.ok) throw new Error(opened.problem);
-  const made = slack.configure(settings, people);
+  const made = slack.configure(settings, crew);
   if (!made.ok) throw new Error(made.problems.join("\n"));
   let count = 0;
   const bot = openBot(opened.store, () => `salt ${count++}`);
+  prepare?.(bot);
   const logs: Record<string, unknown>[] = [];
   const log: Log = makeLog(
     (line) => logs.push(JSON.parse(line)),
@@ -101,7 +109,7 @@ export function startBot(
   const stop = new Promise<void>((resolve) => {
     end = resolve;
   });
-  const ended = serve(bot, { platforms: [made.platform], log, stop, ...options }).finally(() =>
+  const ended = serve(bot, { platforms: [made.platform], log, stop, ...serving }).finally(() =>
     closeStore(opened.store),
   );
   return {

@@ -67,8 +67,9 @@ export interface SlackStandIn {
     text: string,
     more?: Partial<SlackMessage>,
   ) => SlackMessage;
-  readonly edit: (channel: string, ts: string, text: string, editor?: string) => void;
-  readonly remove: (channel: string, ts: string) => void;
+  /** `at`: the edit's own ts, as a script says it */
+  readonly edit: (channel: string, ts: string, text: string, at?: string) => void;
+  readonly remove: (channel: string, ts: string, at?: string) => void;
   readonly react: (user: string, channel: string, ts: string, name: string) => void;
   readonly addFile: (name: string, mimetype: string, bytes: Buffer) => SlackFile;
   readonly bot: (channel: string) => readonly SlackMessage[];
@@ -179,11 +180,11 @@ function people(
       if (text.includes(`<@${space.bot.userId}>`)) publish({ ...event, type: "app_mention" });
       return message;
     },
-    edit: (channel, ts, text, editor) => {
+    edit: (channel, ts, text, at) => {
       const room = channelOf(rooms, channel);
       const old = findMessage(room, ts);
       if (old === undefined) throw new Error(`no message ${ts}`);
-      const edited = { user: editor ?? old.user, ts: rooms.nextTs() };
+      const edited = { user: old.user, ts: at ?? rooms.nextTs() };
       const message = { ...old, text, edited };
       replaceMessage(room, message);
       publish({
@@ -198,11 +199,11 @@ function people(
         previous_message: old,
       });
     },
-    remove: (channel, ts) => {
+    remove: (channel, ts, when) => {
       const room = channelOf(rooms, channel);
       const old = findMessage(room, ts);
       removeMessage(room, ts);
-      const at = rooms.nextTs();
+      const at = when ?? rooms.nextTs();
       publish({
         type: "message",
         subtype: "message_deleted",
