@@ -10,7 +10,7 @@ import { applicationOf } from "./application.ts";
 import { clauseOf } from "./clause.ts";
 import { given } from "./given.ts";
 import { isBound, numberOf } from "./pick.ts";
-import type { Scene } from "./scene.ts";
+import { perScene, type Scene } from "./scene.ts";
 import { isAtRest, isNitrogen } from "./standing.ts";
 import { areTogether, latestPair } from "./together.ts";
 
@@ -60,16 +60,7 @@ export function refrigerantOf(scene: Scene): Refrigerant | undefined {
 const circuitSubject = /circuit|compressor|system|stage|unit/;
 
 /** The circuits that the readings speak of; one, "system", where no circuit is named. */
-export function circuitsOf(scene: Scene): readonly Circuit[] {
-  const known = circuitsByScene.get(scene);
-  if (known !== undefined) return known;
-  const circuits = circuitsIn(scene);
-  circuitsByScene.set(scene, circuits);
-  return circuits;
-}
-
-/** Eight checks ask for the same circuits: worked out once a scene, and gone with it. */
-const circuitsByScene = new WeakMap<Scene, readonly Circuit[]>();
+export const circuitsOf: (scene: Scene) => readonly Circuit[] = perScene(circuitsIn);
 
 function circuitsIn(scene: Scene): Circuit[] {
   const gas = scene.readings.filter(

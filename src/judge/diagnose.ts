@@ -1,7 +1,6 @@
 import type { Suspect } from "../model.ts";
 import type { Evidence } from "./evidence.ts";
 import { groupOf } from "./evidence.ts";
-import type { Fault } from "./fault.ts";
 import { faults, sideOf } from "./faults/list.ts";
 import type { Scene } from "./scene.ts";
 import { likelihoodRatio } from "./shown.ts";
@@ -16,25 +15,33 @@ const worthNaming = 1.5;
  */
 export function diagnose(evidence: readonly Evidence[], scene: Scene): Suspect[] {
   const fits = whereIn(scene);
-  const possible = faults.filter((one) => fits(one.where));
-  const says = saysBySign(evidence);
-  const signs = [...says.keys()];
+  const signs = signsOf(evidence);
   const looked = sideLookedAt(scene);
-  const weighed = possible.map((fault) => {
-    const elsewhere =
-      looked !== undefined && sideOf(fault) !== undefined && sideOf(fault) !== looked;
-    const prior = fault.common * (elsewhere ? otherSide : 1);
-    return { fault, odds: prior * oddsOf(fault, signs) };
-  });
+  const weighed = faults
+    .filter((one) => fits(one.where))
+    .map((fault) => {
+      const ratios = signs.map((one) => likelihoodRatio(fault, one.sign));
+      const side = sideOf(fault);
+      const elsewhere = looked !== undefined && side !== undefined && side !== looked;
+      const prior = fault.common * (elsewhere ? otherSide : 1);
+      return { fault, ratios, odds: prior * oddsFrom(signs, ratios) };
+    });
   const total = weighed.reduce((sum, one) => sum + one.odds, 0);
   return weighed
-    .map(({ fault, odds }) => ({
+    .map(({ fault, ratios, odds }) => ({
       fault: fault.fault,
       probability: odds / total,
-      for: naming(fault, says, (ratio) => ratio > worthNaming),
-      against: naming(fault, says, (ratio) => ratio < 1 / worthNaming),
+      for: naming(signs, (at) => (ratios[at] ?? 1) > worthNaming),
+      against: naming(signs, (at) => (ratios[at] ?? 1) < 1 / worthNaming),
     }))
     .sort((a, b) => b.probability - a.probability);
+}
+
+/** One sign with all that was said of it. */
+interface Sign {
+  readonly sign: string;
+  readonly group: string;
+  readonly says: ReadonlySet<string>;
 }
 
 /** Where only one side was measured, the complaint seldom led away from the cause. Common practice, no source. */
@@ -75,39 +82,35 @@ function sideLookedAt(scene: Scene): "electrical" | "gas" | undefined {
  */
 const evidenceWeight = 1.25;
 
-/** How far the evidence moves a fault's odds. */
-function oddsOf(fault: Fault, signs: readonly string[]): number {
+/** How far the evidence moves a fault's odds: a group's strongest for and strongest against. */
+function oddsFrom(signs: readonly Sign[], ratios: readonly number[]): number {
   const groups = new Map<string, { most: number; least: number }>();
-  for (const sign of signs) {
-    const ratio = likelihoodRatio(fault, sign);
-    const had = groups.get(groupOf(sign)) ?? { most: 1, least: 1 };
-    groups.set(groupOf(sign), {
-      most: Math.max(had.most, ratio),
-      least: Math.min(had.least, ratio),
-    });
+  for (const [at, { group }] of signs.entries()) {
+    const ratio = ratios[at] ?? 1;
+    const had = groups.get(group);
+    if (had === undefined)
+      groups.set(group, { most: Math.max(1, ratio), least: Math.min(1, ratio) });
+    else {
+      had.most = Math.max(had.most, ratio);
+      had.least = Math.min(had.least, ratio);
+    }
   }
-  return [...groups.values()].reduce(
-    (odds, one) => odds * (one.most * one.least) ** evidenceWeight,
-    1,
-  );
+  let odds = 1;
+  for (const one of groups.values()) odds *= (one.most * one.least) ** evidenceWeight;
+  return odds;
 }
 
-function naming(
-  fault: Fault,
-  says: ReadonlyMap<string, ReadonlySet<string>>,
-  counts: (ratio: number) => boolean,
-): string[] {
-  const named = [...says].filter(([sign]) => counts(likelihoodRatio(fault, sign)));
-  return [...new Set(named.flatMap(([, words]) => [...words]))];
+function naming(signs: readonly Sign[], counts: (at: number) => boolean): string[] {
+  return [...new Set(signs.flatMap((one, at) => (counts(at) ? [...one.says] : [])))];
 }
 
-/** What was said for each sign, each sentence once. */
-function saysBySign(evidence: readonly Evidence[]): ReadonlyMap<string, ReadonlySet<string>> {
+/** Each sign once, with its sentences. */
+function signsOf(evidence: readonly Evidence[]): Sign[] {
   const says = new Map<string, Set<string>>();
   for (const one of evidence) {
     const words = says.get(one.sign);
     if (words === undefined) says.set(one.sign, new Set([one.says]));
     else words.add(one.says);
   }
-  return says;
+  return [...says].map(([sign, words]) => ({ sign, group: groupOf(sign), says: words }));
 }

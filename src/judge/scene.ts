@@ -84,3 +84,17 @@ function isMeasurement(reading: Reading): boolean {
 function of<K extends Statement["kind"]>(statements: readonly Statement[], kind: K): Of<K>[] {
   return statements.filter((one): one is Of<K> => one.kind === kind);
 }
+
+/**
+ * Works out something of a scene once, however many checks ask for it; it goes with the scene.
+ */
+export function perScene<T>(work: (scene: Scene) => T): (scene: Scene) => T {
+  const done = new WeakMap<Scene, { readonly found: T }>();
+  return (scene) => {
+    const known = done.get(scene);
+    if (known !== undefined) return known.found;
+    const found = work(scene);
+    done.set(scene, { found });
+    return found;
+  };
+}

@@ -1,7 +1,7 @@
 import type { Reading } from "../../model.ts";
 import { beside } from "../near.ts";
 import { bySubject, hasPoint, numberOf, ofQuantity } from "../pick.ts";
-import type { Scene } from "../scene.ts";
+import { perScene, type Scene } from "../scene.ts";
 
 /** What flows into one motor, sorted by what the figure tells. */
 export interface MotorCurrents {
@@ -20,14 +20,14 @@ const notTheMotor =
   /cap\b|capacitor|\bcan\b|start lead|start winding|heater|coil|transformer|control|fan|blower/;
 
 /** Currents of the compressors, unit by unit. */
-export function compressorCurrents(scene: Scene): MotorCurrents[] {
+export const compressorCurrents: (scene: Scene) => readonly MotorCurrents[] = perScene((scene) => {
   const all = ofQuantity(scene.readings, "current").filter((one) => isMotor(scene, one));
   return bySubject(all, "compressor").map(([about, readings]) => ({
     about,
     start: readings.filter((one) => isStart(scene, one)),
     running: readings.filter((one) => !isStart(scene, one)),
   }));
-}
+});
 
 function isMotor(scene: Scene, reading: Reading): boolean {
   if (reading.kind === "dc" || reading.at === "control") return false;

@@ -1,7 +1,7 @@
 import type { Reading } from "../../model.ts";
 import { beside, figureSpan, noteOf, wordsNear } from "../near.ts";
 import { hasPoint, numberOf, numbersOf, ofQuantity } from "../pick.ts";
-import type { Scene } from "../scene.ts";
+import { perScene, type Scene } from "../scene.ts";
 
 /** V; below it an ac voltage that is not 0 is control voltage. Common practice, no source. */
 export const controlBelowV = 60;
@@ -13,16 +13,16 @@ const otherThing =
  * Voltages that a supply delivers, line to line or to ground: not control, dc, drive output, parts.
  * Where the line side of a contactor was read too, its load side is the contactor's matter.
  */
-export function supplyVoltages(scene: Scene): Reading[] {
+export const supplyVoltages: (scene: Scene) => readonly Reading[] = perScene((scene) => {
   const all = allVoltages(scene);
   const line = all.filter((one) => sideOf(scene, one) === "line");
   return line.length === 0 ? all : all.filter((one) => sideOf(scene, one) !== "load");
-}
+});
 
 /** The same, with the load side of a contactor. */
-export function allVoltages(scene: Scene): Reading[] {
-  return ofQuantity(scene.readings, "voltage").filter((one) => isSupply(scene, one));
-}
+export const allVoltages: (scene: Scene) => readonly Reading[] = perScene((scene) =>
+  ofQuantity(scene.readings, "voltage").filter((one) => isSupply(scene, one)),
+);
 
 /** Which side of the contactor a voltage was read at, where that was said. */
 export function sideOf(scene: Scene, reading: Reading): "line" | "load" | undefined {
