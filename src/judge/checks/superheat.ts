@@ -20,13 +20,35 @@ type Outcome = "none" | "low" | "usual" | "high";
 export const superheat: Check = {
   name: "superheat",
   signs: ["superheat:none", "superheat:low", "superheat:usual", "superheat:high"],
-  judge: (scene) =>
-    circuitsOf(scene).flatMap((circuit) => {
+  judge: (scene) => {
+    const found = circuitsOf(scene).flatMap((circuit) => {
       if (contradictionsOf(circuit, scene).some((one) => one.side === "low")) return [];
       const kelvin = superheatOf(circuit);
       return kelvin === undefined ? missing(circuit) : [finding(circuit, kelvin, scene)];
-    }),
+    });
+    return found.length > 0 ? found : targetAlone(scene);
+  },
 };
+
+/** The weather's target before anything was read on the circuit. */
+function targetAlone(scene: Scene): Finding[] {
+  const targetK = targetFor(airOf(scene), scene);
+  if (targetK === undefined) return [];
+  const target = figuresOf(scene).difference(targetK);
+  return [
+    {
+      about: "system",
+      check: "superheat",
+      level: "unknown",
+      says: `The target superheat is ${target} in this weather; suction pressure and suction line temperature tell how far off it is`,
+      brief: `target superheat ${target}`,
+      values: { target_superheat_K: targetK },
+      basis: "target superheat rule",
+      source: "rule of thumb for fixed orifices: common practice, no source",
+      missing: "suction pressure and suction line temperature",
+    },
+  ];
+}
 
 /** Worked out from pressure and line; the technician's own figure where they were not given. */
 export function superheatOf(circuit: Circuit): number | undefined {
