@@ -28,7 +28,9 @@ export function airOf(scene: Scene): Air {
   const wet = (...places: Place[]) => lastOf(scene, "wet_bulb_temperature", places);
   const returnCel = dry("return_air", "indoor_air");
   const humidity = lastOf(scene, "relative_humidity", ["return_air", "indoor_air", undefined]);
-  const wetBulb = lastOf(scene, "wet_bulb_temperature", ["return_air", "indoor_air", undefined]);
+  const wetBulb =
+    lastOf(scene, "wet_bulb_temperature", ["return_air", "indoor_air", undefined]) ??
+    unnamedWetBulb(scene);
   const fromHumidity =
     returnCel === undefined || humidity === undefined
       ? undefined
@@ -47,6 +49,14 @@ export function airOf(scene: Scene): Air {
       airflowM3s: lastOf(scene, "airflow", ["supply_air", "return_air", undefined]),
     }),
   };
+}
+
+/** "95 out, 67 wet bulb": only a wet bulb that is itself said to be outdoors is. */
+function unnamedWetBulb(scene: Scene): number | undefined {
+  const found = scene.readings.findLast(
+    (one) => one.quantity === "wet_bulb_temperature" && one.at === "outdoor_air",
+  );
+  return found === undefined || /out|amb|od/i.test(found.said) ? undefined : numberOf(found);
 }
 
 /** Cel; warmer water leaves a condenser. Common practice, no source. */
