@@ -37,9 +37,7 @@ function sourced(says: string, basis: string): string {
 
 /** After a colon a sentence begins small, but "T1", "RLA" and "L1-L2" stay. */
 export function lowered(text: string): string {
-  return /^[A-Z][a-z]* /.test(text) && !/^[A-Z] /.test(text)
-    ? text.charAt(0).toLowerCase() + text.slice(1)
-    : text;
+  return /^(?:[A-Z][a-z]+|A)[ ,]/.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text;
 }
 
 function needs(finding: Finding): string {

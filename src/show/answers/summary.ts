@@ -72,13 +72,21 @@ function findingLines(input: ReplyInput): readonly string[] {
 }
 
 function said(job: Job, kind: "observation" | "action"): readonly string[] {
-  const words = job.statements.flatMap(({ statement, undone, deleted }) =>
+  const words = job.statements.flatMap(({ message, statement, undone, deleted }) =>
     statement.kind === kind && undone !== true && deleted !== true && !stateOnly(statement)
-      ? [saidWords(statement)]
+      ? [wholeRemark(job, message, statement) ?? saidWords(statement)]
       : [],
   );
   const whole = [...new Set(words)].filter((word) => word !== "");
   return whole.filter((word) => !whole.some((other) => other !== word && other.includes(word)));
+}
+
+/** What was seen in a message of its own stands in its whole words. */
+function wholeRemark(job: Job, message: string, statement: Statement): string | undefined {
+  const measured = job.readings.some((r) => r.message === message);
+  const says = job.timeline.find((t) => t.message === message)?.says;
+  if (statement.kind !== "observation" || measured || says === undefined) return undefined;
+  return clipped(says, 9);
 }
 
 /** A thing done is said by thing and act where both are known, else as it was said. */
