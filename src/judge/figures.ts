@@ -6,7 +6,7 @@ import {
   pascalPerMicron,
   pascalPerPsi,
 } from "../physics/constants.ts";
-import type { Scene } from "./scene.ts";
+import { perScene, type Scene } from "./scene.ts";
 import { plain } from "./words.ts";
 
 /** Figures as this technician says them: psi, F, lb oz, or bar, C, kg. */
@@ -54,12 +54,12 @@ export function micronWords(pa: number): string {
 }
 
 /** The figures that the case's own readings were said in; American where none shows it. */
-export function figuresOf(scene: Scene): Figures {
+export const figuresOf: (scene: Scene) => Figures = perScene((scene) => {
   const units = scene.readings.map((one) => one.figure.unit);
   const metricSaid = units.filter((unit) => /^(C|Cel|bar|kPa|MPa|K|kg|g|m3\/h|Pa|m)$/.test(unit));
   const americanSaid = units.filter((unit) => /^(F|psi|psig|psia|lb|oz|cfm|in|inHg|ft)/.test(unit));
   return metricSaid.length > americanSaid.length ? metric : american;
-}
+});
 
 function tenth(value: number): string {
   return String(Math.round(value * 10) / 10);
