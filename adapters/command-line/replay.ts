@@ -36,9 +36,10 @@ function play(bot: Bot, line: ReplayLine, io: Io): Exit {
   receive(bot, { message, bytes });
   const results = work(bot);
   // an answer that was not told before a crash is told now
-  const rows = answersTo(bot.store, platform, message.id).filter(
-    ({ state, kind }) => state !== "sent" && kind === "reply",
-  );
+  const worked = [message.id, ...results.map((result) => result.message.id)];
+  const rows = [...new Set(worked)]
+    .flatMap((id) => answersTo(bot.store, platform, id))
+    .filter(({ state, kind }) => state !== "sent" && kind === "reply");
   const failed = results.find((result) => result.message.id === message.id)?.error;
   io.line(
     JSON.stringify({

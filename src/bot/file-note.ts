@@ -1,4 +1,5 @@
 import type { Message, Statement, Understood } from "../model.ts";
+import { beginsTest } from "../record/clock-kinds.ts";
 import type { Draft } from "../record/entries-table.ts";
 import type { InboxRow } from "../record/inbox.ts";
 import { openingFrom, opensJob } from "../record/opening.ts";
@@ -8,6 +9,7 @@ import { draftFor, isWork, noteFacts, nothingRead } from "./filing.ts";
 import { locate, locateWords } from "./locate.ts";
 import type { Memory } from "./memory.ts";
 import { readNote } from "./read-note.ts";
+import { answeredWeight, askedOfWeight } from "./second-weight.ts";
 import { undoFacts } from "./undo.ts";
 import { worldOf } from "./world.ts";
 
@@ -24,6 +26,10 @@ export interface Plan {
   readonly released?: readonly InboxRow[];
   /** a change of a message that has not come yet */
   readonly early?: true;
+  /** ids of readings that an answer settled */
+  readonly settled?: readonly string[];
+  /** the message that was moved to another job */
+  readonly moved?: InboxRow;
 }
 
 /** Plans what a new message adds, and to which job. */
@@ -40,9 +46,10 @@ export function planNote(memory: Memory, message: Message): Plan {
     const files = isWork(understood, message);
     return { understood, opened: false, drafts: [], ...(files ? { problem: found } : {}) };
   }
-  return (
-    planGoing(memory, message, understood) ?? planFiling(memory, message, { understood, found })
-  );
+  const going = planGoing(memory, message, understood);
+  if (going !== undefined) return going;
+  const asked = askedOfWeight(memory, { understood, job: found.job });
+  return planFiling(memory, message, { understood: asked, found });
 }
 
 /**
@@ -100,7 +107,17 @@ function planFiling(
   if (answer !== undefined) {
     return { understood, job, opened: false, drafts: [draftFor(message, job, answer)] };
   }
-  if (!isWork(understood, message)) {
+  const weight = answeredWeight(memory, message, job);
+  if (weight !== undefined && understood.readings.length === 0) {
+    return {
+      understood: nothingRead,
+      job,
+      opened: false,
+      drafts: [weight.draft],
+      settled: [weight.reading],
+    };
+  }
+  if (!isWork(understood, message) && !beginsTest(message.text)) {
     if (isTalk(understood, found.by)) return { understood, opened: false, drafts: [] };
     if (!isRemark(understood)) return { understood, job, opened: false, drafts: [] };
   }

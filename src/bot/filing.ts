@@ -1,7 +1,8 @@
 import type { Job, JobReading, Message, Reading, Statement, Understood } from "../model.ts";
+import { beginsTest } from "../record/clock-kinds.ts";
 import { correctedBy, inherit } from "../record/corrections.ts";
 import type { Draft } from "../record/entries-table.ts";
-import type { Facts, NoteFacts, Opening, Replaces } from "../record/entry.ts";
+import type { Entry, Facts, NoteFacts, Opening, Replaces } from "../record/entry.ts";
 import { isCurrent } from "../record/readings.ts";
 import type { Memory } from "./memory.ts";
 
@@ -69,8 +70,9 @@ function corrected(
   const instant = Date.parse(message.at);
   const replaces: Replaces[] = [];
   const taken = new Set<string>();
-  const readings = note.readings.map((reading, index) => {
-    if (job === undefined) return reading;
+  const readings = note.readings.map((read, index) => {
+    if (job === undefined) return read;
+    const reading = timedByClock(read, message, memory.entries.get(job.job) ?? []);
     const doubt = reading.corrects === true ? undefined : doubtMended(reading, message, job);
     if (doubt !== undefined && !taken.has(doubt.id)) {
       taken.add(doubt.id);
@@ -91,6 +93,18 @@ function corrected(
     return inherit(reading, was);
   });
   return { readings, replaces };
+}
+
+/** An insulation value that comes when the clock asks was read when the clock asks. */
+function timedByClock(reading: Reading, message: Message, entries: readonly Entry[]): Reading {
+  if (reading.quantity !== "insulation_resistance" || reading.after_s !== undefined) return reading;
+  const start = entries.findLast(
+    ({ text, at }) => beginsTest(text ?? "") && Date.parse(at) <= Date.parse(message.at),
+  );
+  if (start === undefined) return reading;
+  const elapsed = (Date.parse(message.at) - Date.parse(start.at)) / 1000;
+  const minute = [60, 600].find((wanted) => Math.abs(elapsed - wanted) <= 30 + wanted / 10);
+  return minute === undefined ? reading : { ...reading, after_s: minute };
 }
 
 /** A doubtful value asked about is answered by saying the value again. */

@@ -30,9 +30,12 @@ export function replyInput(memory: Memory, worked: Worked): ReplyInput {
     readings: job?.readings.filter((reading) => reading.message === message.id) ?? [],
     replaced: replacedIn(was, job),
     withdrawn: withdrawnIn(was, job),
-    confirmed: confirmedIn(was, job),
-    released: (plan.released ?? []).flatMap(({ message: { id } }) =>
-      job === undefined ? [] : standingOfMessage(job, id),
+    confirmed: [
+      ...confirmedIn(was, job),
+      ...(job?.readings ?? []).filter(({ id }) => plan.settled?.includes(id) === true),
+    ],
+    released: [...(plan.released ?? []), ...(plan.moved === undefined ? [] : [plan.moved])].flatMap(
+      ({ message: { id } }) => (job === undefined ? [] : standingOfMessage(job, id)),
     ),
     judgement: worked.now ?? noJudgement,
     before: worked.before ?? noJudgement,

@@ -1,4 +1,5 @@
 import type { Job, Judgement, Message, ReplyInput, Understood } from "../model.ts";
+import { beginsTest } from "../record/clock-kinds.ts";
 import type { Draft } from "../record/entries-table.ts";
 import { appendEntry } from "../record/entries-table.ts";
 import {
@@ -10,6 +11,7 @@ import {
   wasChanged,
 } from "../record/inbox.ts";
 import { answersTo, findOut, type OutboxRow, putOut } from "../record/outbox.ts";
+import { clocksOnText } from "../show/clock-words.ts";
 import { dangerGiven } from "../show/danger.ts";
 import { replyTo } from "../show/reply.ts";
 import { alertRow, boardRow } from "./board.ts";
@@ -18,8 +20,9 @@ import type { Bot } from "./desk.ts";
 import { planDelete, planEdit } from "./file-change.ts";
 import { type Plan, planNote } from "./file-note.ts";
 import { judgeJob, lastJudgement } from "./judge-job.ts";
-import { learn } from "./memory.ts";
+import { learn, zoneFor } from "./memory.ts";
 import { mendingRows } from "./mend.ts";
+import { planMove } from "./move.ts";
 import { readNote } from "./read-note.ts";
 import { releaseDraft, releasedBy } from "./release.ts";
 import { concerned, revise } from "./replan.ts";
@@ -48,6 +51,12 @@ export function workOne(bot: Bot, message: Message): WorkResult {
     append(bot, [releaseDraft(memory, row, plan.job)]);
     markMessage(store, row.message, { state: "done", job: plan.job });
     wakeChanges(store, row.message);
+  }
+  if (plan.moved !== undefined) {
+    markMessage(store, plan.moved.message, {
+      state: "done",
+      ...(plan.job === undefined ? {} : { job: plan.job }),
+    });
   }
   mark(bot, message, plan);
   reviseLater(bot, message, plan);
@@ -130,6 +139,8 @@ function planFor(bot: Bot, message: Message): Plan {
   if (message.edits !== undefined) {
     return planEdit(memory, message, { store, original: message.edits });
   }
+  const moved = planMove(bot, message);
+  if (moved !== undefined) return moved;
   const plan = planNote(memory, message);
   const moves = plan.drafts.some(
     ({ facts }) =>
@@ -158,13 +169,24 @@ function say(
 ): void {
   const { store, memory } = bot;
   const { message, plan, was } = worked;
-  const text = replyTo(input);
+  const text = replyTo(input) ?? clocksOn(bot, message, plan);
   if (text !== undefined) answer(bot, worked, { text, caution: dangerGiven(input) });
   for (const row of mendingRows(store, message, input)) putOut(store, row);
   const alert = alertRow(memory, message, { was, job: jobOf(bot, plan) });
   if (alert !== undefined) putOut(store, alert);
   const board = boardRow(memory, store, message.at);
   if (board !== undefined) putOut(store, board);
+}
+
+/** A message that begins a timed test and says nothing else is answered with when it will be asked. */
+function clocksOn(bot: Bot, message: Message, plan: Plan): string | undefined {
+  const job = jobOf(bot, plan);
+  if (job === undefined || !beginsTest(message.text)) return undefined;
+  const started = (bot.memory.clocks.get(job.job) ?? []).filter(
+    ({ since }) => since === message.at,
+  );
+  const shown = { time_zone: zoneFor(bot.memory, job) };
+  return started.length === 0 ? undefined : clocksOnText(started, job, shown);
 }
 
 /** Puts the reply in the outbox; to an edit or a deletion it is an edit of the reply before it. */

@@ -8,6 +8,8 @@ export interface ClockEvent {
   readonly who: string;
   readonly readings: readonly JobReading[];
   readonly statements: readonly Statement[];
+  /** the words, lower case; "" once erased */
+  readonly text: string;
 }
 
 /** One kind of clock: what starts it, how long it runs, what makes asking needless. */
@@ -54,14 +56,20 @@ const circuitIs = (event: ClockEvent, ...states: readonly string[]): boolean =>
 const reads = (event: ClockEvent, quantity: JobReading["quantity"]): boolean =>
   event.readings.some((reading) => reading.quantity === quantity && reading.rating === undefined);
 
-/** "Meg on comp 1 now": the test was begun, no value yet. */
+const beginning =
+  /\bmeg(?:ger|ging|ohmmeter)?\b[^.]*\b(?:now|starting|started|going)\b|\b(?:starting|started)\b[^.]*\bmeg/i;
+
+/** "Meg on comp 1 going now": words that begin a timed test and hold no value yet. */
+export const beginsTest = (text: string): boolean => beginning.test(text);
+
 function beginsInsulation(event: ClockEvent): boolean {
   return (
     !reads(event, "insulation_resistance") &&
-    actions(event).some(
-      ({ action, what }) =>
-        (action === "tested" || action === "started") && /insul|meg/i.test(what ?? ""),
-    )
+    (beginsTest(event.text) ||
+      actions(event).some(
+        ({ action, what }) =>
+          (action === "tested" || action === "started") && /insul|meg/i.test(what ?? ""),
+      ))
   );
 }
 

@@ -103,5 +103,6 @@ function eventsOf(job: Job, entries: readonly Entry[]): readonly ClockEvent[] {
       who: entry.who,
       readings: job.readings.filter((one) => one.message === entry.message && isCurrent(one)),
       statements: note.statements,
+      text: (entry.text ?? "").toLowerCase(),
     }));
 }

@@ -161,7 +161,9 @@ export const factsSchema = z.discriminatedUnion("kind", [
     asked: text,
     open: openQuestion.exactOptional(),
     files: filesSchema,
-    replaces: z.array(z.object({ was: z.string(), by: number })),
+    replaces: z.array(
+      z.object({ was: z.string(), by: z.union([z.number(), z.string()]).exactOptional() }),
+    ),
     edits: text,
   }),
   z.object({ kind: z.literal("delete"), message: z.string() }),

@@ -10,11 +10,12 @@ export interface Opening {
   readonly thread?: string;
 }
 
-/** A reading of an earlier entry that no longer stands; `by` is the place of its successor in this entry. */
+/** A reading of an earlier entry that no longer stands. */
 export interface Replaces {
   /** reading id: job.place.index */
   readonly was: string;
-  readonly by?: number;
+  /** its successor: its place in this entry, or the id of a reading elsewhere */
+  readonly by?: number | string;
 }
 
 /** What one message added to a job. */

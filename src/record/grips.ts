@@ -15,11 +15,16 @@ export function gripsOf(entries: readonly Entry[]): readonly PersonGrip[] {
     const statuses = note.statements.flatMap((said) =>
       said.kind === "status" ? [said.status] : [],
     );
-    const kind = statuses.includes("left_site")
-      ? "drop"
-      : statuses.includes("on_site") || statuses.includes("on_the_way")
-        ? "take"
-        : "name";
+    // "done, leaving" may be understood as one word
+    const leaves =
+      statuses.includes("done") &&
+      /\b(?:leav|left|gone|heading|off to|out of here)/i.test(entry.text ?? "");
+    const kind =
+      statuses.includes("left_site") || leaves
+        ? "drop"
+        : statuses.includes("on_site") || statuses.includes("on_the_way")
+          ? "take"
+          : "name";
     const { job, message, channel, who } = entry;
     // "left at 8, back at 9 on site": the last word counts
     const last = statuses.at(-1);

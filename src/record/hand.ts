@@ -7,17 +7,23 @@ export interface Grip {
   readonly kind: "take" | "name" | "drop";
 }
 
+/** A job that nobody spoke of for so long is in nobody's hand any more; our choice, no source. */
+const holdsForMs = 16 * 3600_000;
+
 /** The job in hand at a moment; later grips don't count, so a late message finds its own time's job. */
 export function inHand(grips: readonly Grip[], instant: number): number | undefined {
   let job: number | undefined;
+  let since = Number.NEGATIVE_INFINITY;
   const sorted = [...grips].sort(
     (a, b) => a.instant - b.instant || (a.message < b.message ? -1 : 1),
   );
   for (const grip of sorted) {
     if (grip.instant > instant) break;
+    if (grip.instant - since > holdsForMs) job = undefined;
+    since = grip.instant;
     if (grip.kind === "take") job = grip.job;
     else if (grip.kind === "name") job ??= grip.job;
     else if (job === grip.job) job = undefined;
   }
-  return job;
+  return instant - since > holdsForMs ? undefined : job;
 }

@@ -46,7 +46,8 @@ function replacements(standing: readonly Standing[]): ReadonlyMap<string, string
   for (const { entry, note, fate } of standing) {
     if (fate !== "stands") continue;
     for (const { was, by } of note.replaces) {
-      replaced.set(was, by === undefined ? `${entry.job}.${entry.place}` : readingId(entry, by));
+      const here = `${entry.job}.${entry.place}`;
+      replaced.set(was, typeof by === "number" ? readingId(entry, by) : (by ?? here));
     }
   }
   return replaced;

@@ -46,7 +46,11 @@ export function jobNamed(asked: Asked, jobs: readonly Routable[]): Route | undef
   if (best === 0) return undefined;
   const matching = scored.filter(({ score }) => score === best).map(({ job }) => job);
   const held = matching.find((job) => job.job === asked.hand);
-  if (held !== undefined) return { kind: "job", job: held.job, by: "name" };
+  const isOpen = (job: Routable): boolean => job.statusAt(asked.instant) !== "done";
+  // what is in hand and done gives way to what is open
+  if (held !== undefined && (isOpen(held) || !matching.some(isOpen))) {
+    return { kind: "job", job: held.job, by: "name" };
+  }
   const chosen = narrow(matching, asked);
   const [first] = chosen;
   if (first === undefined) return undefined;

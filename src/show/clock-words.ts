@@ -23,3 +23,13 @@ export function clockText(
   const who = clock.holder === "" ? "" : `${personName(clock.holder, shown.names)}, `;
   return `${who}${unitName(job)}: ${asks[clock.kind].replace("{since}", since)}`;
 }
+
+/** Said when a message starts the clocks of a test: when each will ask. */
+export function clocksOnText(
+  clocks: readonly RunningClock[],
+  job: Job,
+  shown: { readonly time_zone: string },
+): string {
+  const times = clocks.map(({ due }) => localTime(due, shown.time_zone)?.time ?? due);
+  return `${unitName(job)}: clock on, I ask at ${times.join(" and ")}.`;
+}

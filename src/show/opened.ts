@@ -2,6 +2,7 @@ import type { Job, ReplyInput } from "../model.ts";
 import { dayAndMonth, daysBetween } from "./days.ts";
 import { localTime } from "./local-time.ts";
 import { lastDone } from "./past.ts";
+import { sharedPart } from "./shared-part.ts";
 import { personName, sentence } from "./wording.ts";
 
 /** A unit seen again within so many days is told so when its job opens; common practice, no source. */
@@ -13,7 +14,8 @@ export function openedText(input: ReplyInput, job: Job): string {
   const who =
     job.assigned === undefined ? "nobody named yet" : personName(job.assigned, input.names);
   const first = sentence(`Job ${job.job}${where === "" ? "" : ` ${where}`}: open, ${who}`);
-  return [first, ...beforeLines(input, job)].join("\n");
+  const lines = [first, ...beforeLines(input, job), sharedPart(input)];
+  return lines.filter((line) => line !== "").join("\n");
 }
 
 function beforeLines(input: ReplyInput, job: Job): readonly string[] {

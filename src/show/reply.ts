@@ -2,6 +2,7 @@ import type { Job, ReplyInput } from "../model.ts";
 import { answers } from "./answers/list.ts";
 import { arrivalLines } from "./arrival.ts";
 import { closingLines, statusOf, statusSentence } from "./closing.ts";
+import { codeLines } from "./code-words.ts";
 import { dangerLine } from "./danger.ts";
 import { openedText } from "./opened.ts";
 import { unreadSentence } from "./questions.ts";
@@ -24,7 +25,8 @@ const longLines = 12;
  * the text is what the earlier reply should now say.
  */
 export function replyTo(input: ReplyInput): string | undefined {
-  const lines = replyLines(input).filter((line) => line !== "");
+  const said = replyLines(input).filter((line) => line !== "");
+  const lines = [...said.slice(0, 1), ...codeLines(input), ...said.slice(1)];
   const danger = lines.length === 0 && !input.addressed ? "" : dangerLine(input);
   const all = danger === "" ? lines : [danger, ...lines];
   return all.length === 0 ? undefined : all.join("\n");

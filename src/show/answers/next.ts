@@ -1,5 +1,6 @@
 import { namedCauses } from "../causes.ts";
 import { wordsOfCheck } from "../check-words.ts";
+import { sharedPart } from "../shared-part.ts";
 import { faultWords, likelihood, sentence, sentenceCase, unitName } from "../wording.ts";
 import type { Answer } from "./answer.ts";
 import { whichJob } from "./which-job.ts";
@@ -20,5 +21,7 @@ export const next: Answer = (input) => {
     );
     return `${index + 1}. ${why} ${check.minutes} min.`;
   });
-  return [`${unitName(job)}:${cause} Check next:`, ...lines].join("\n");
+  const shared = sharedPart(input);
+  const head = `${unitName(job)}:${cause} Check next:`;
+  return [head, ...(shared === "" ? [] : [shared]), ...lines].join("\n");
 };
