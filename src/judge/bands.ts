@@ -57,6 +57,13 @@ export const evaporatingBand: Readonly<Partial<Record<Application, Band>>> = {
   freezer: { from: celFromFahrenheit(-40), to: celFromFahrenheit(0) },
 };
 
+/** Usual condensing temperatures in Cel of air-cooled machines, where no outdoor air was read. Common practice. */
+export const condensingBand: Readonly<Partial<Record<Application, Band>>> = {
+  comfort: { from: celFromFahrenheit(72), to: celFromFahrenheit(129) },
+  cooler: { from: celFromFahrenheit(68), to: celFromFahrenheit(129) },
+  freezer: { from: celFromFahrenheit(68), to: celFromFahrenheit(129) },
+};
+
 /** Compression ratios. Source: common practice, no source. */
 export const ratioBand: Readonly<Record<Application, Band>> = {
   comfort: { from: 1.9, to: 5 },

@@ -1,7 +1,14 @@
 import type { Finding } from "../../model.ts";
 import { airOf } from "../air.ts";
-import { type Application, applicationOf, isHeating } from "../application.ts";
-import { type Band, bands, evaporatingBand, type Verdict, verdictOf } from "../bands.ts";
+import { applicationOf, isHeating } from "../application.ts";
+import {
+  type Band,
+  bands,
+  condensingBand,
+  evaporatingBand,
+  type Verdict,
+  verdictOf,
+} from "../bands.ts";
 import type { Circuit } from "../circuit.ts";
 import type { Figures } from "../figures.ts";
 import type { Scene } from "../scene.ts";
@@ -95,15 +102,10 @@ function lowSide(cel: number, scene: Scene, figures: Figures): Comparison | unde
     const found = compare(airCel - cel, band, words, figures);
     return { ...found, verdict: turned[found.verdict] };
   }
-  return isHeating(scene) ? undefined : withoutAir(cel, application, figures);
+  return isHeating(scene) ? undefined : withoutAir(cel, evaporatingBand[application], figures);
 }
 
-function withoutAir(
-  cel: number,
-  application: Application,
-  figures: Figures,
-): Comparison | undefined {
-  const band = evaporatingBand[application];
+function withoutAir(cel: number, band: Band | undefined, figures: Figures): Comparison | undefined {
   if (band === undefined) return undefined;
   return {
     verdict: verdictOf(cel, band),
@@ -119,6 +121,6 @@ function highSide(cel: number, scene: Scene, figures: Figures): Comparison | und
       ? undefined
       : compare(cel - air.returnCel, bands.overReturn, "over the return air", figures);
   return air.outdoorCel === undefined
-    ? undefined
+    ? withoutAir(cel, condensingBand[applicationOf(scene)], figures)
     : compare(cel - air.outdoorCel, bands.overOutdoor, "over the outdoor air", figures);
 }
