@@ -42,7 +42,7 @@ export const bands = {
   /** return air over evaporating; 35 F at 400 cfm a ton */
   underReturn: { from: 20 * F, to: 43 * F },
   /** box air over evaporating, walk-in coolers and freezers */
-  underBox: { from: 4.5 * F, to: 20 * F },
+  underBox: { from: 6.5 * F, to: 20 * F },
   /** leaving chilled water over evaporating */
   underWater: { from: 1 * F, to: 14 * F },
   /** heating: outdoor air over evaporating, condensing over return air */
@@ -68,7 +68,7 @@ export const condensingBand: Readonly<Partial<Record<Application, Band>>> = {
 export const ratioBand: Readonly<Record<Application, Band>> = {
   comfort: { from: 1.9, to: 5 },
   multi_zone: { from: 1.3, to: 8 },
-  cooler: { from: 2.2, to: 9 },
+  cooler: { from: 2.4, to: 9 },
   freezer: { from: 3.5, to: 16 },
   chiller: { from: 1.6, to: 5 },
 };
