@@ -17,14 +17,14 @@ export const current = {
       dimension: "current",
       figure: "A",
       factor: 1,
-      words: "aac|a ac|amps ac|amp ac|ac amps",
+      words: "aac|amps ac|amp ac|ac amps",
       kind: "ac",
     },
     {
       dimension: "current",
       figure: "A",
       factor: 1,
-      words: "adc|a dc|amps dc|amp dc|dc amps",
+      words: "adc|amps dc|amp dc|dc amps",
       kind: "dc",
     },
     {

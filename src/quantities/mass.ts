@@ -37,6 +37,7 @@ export const mass = {
     },
     { dimension: "mass", figure: "mg", factor: 1e-6, words: "mg|milligram|milligrams" },
     { dimension: "mass", figure: "t", factor: 1000, words: "tonne|tonnes|metric ton|metric tons" },
+    { dimension: "mass", figure: "microgram", factor: 1e-9, words: "ug|µg|microgram|micrograms" },
   ],
   words: "mass|weight|charge weight|weighs",
   plausible: [0, 5000],

@@ -157,10 +157,14 @@ function joined(drafts: readonly Draft[], items: readonly Item[]): void {
       right.index === left.index + 2 &&
       sameDimension(left, right) &&
       unlabelled(items, left, right)
-    )
-      return backwards(items, left, right);
-    if (range && !gap.dash && (changes(left, right, before) || arrow(items, left)))
-      return series(items, left, right);
+    ) {
+      backwards(items, left, right);
+      return;
+    }
+    if (range && !gap.dash && (changes(left, right, before) || arrow(items, left))) {
+      series(items, left, right);
+      return;
+    }
     if (range) {
       merge(items, left, right);
       right.high = Math.max(left.value, right.value);

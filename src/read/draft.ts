@@ -38,6 +38,8 @@ export interface Draft {
   same: boolean;
   zero: boolean;
   unit: Unit | undefined;
+  /** the unit as typed, where it is a single letter: G is not g */
+  letter: string;
   /** the unit came with the number, not from elsewhere */
   ownUnit: boolean;
   quantity: QuantityName | undefined;
@@ -92,6 +94,7 @@ export function draft(index: number, value: number): Draft {
     same: false,
     zero: false,
     unit: undefined,
+    letter: "",
     ownUnit: false,
     quantity: undefined,
     named: undefined,

@@ -210,13 +210,20 @@ function alongShapes(list: readonly Draft[], items: readonly Item[]): void {
       const source = before ?? behind;
       if (source !== undefined) {
         if (source === before && draft.rating === undefined) draft.state ??= source.state;
-        return copyKind(source, draft);
+        copyKind(source, draft);
+        return;
       }
       if (word !== undefined) copyKind(word, draft);
       return;
     }
-    if (shape === "S" && before !== undefined) return copyKind(before, draft);
-    if (shape === "S" && behind !== undefined) return copyKind(behind, draft);
+    if (shape === "S" && before !== undefined) {
+      copyKind(before, draft);
+      return;
+    }
+    if (shape === "S" && behind !== undefined) {
+      copyKind(behind, draft);
+      return;
+    }
     const left = list[order - 1];
     if (shape === "" && left?.quantity !== undefined && continues(draft, left, items)) {
       copyKind(left, draft);

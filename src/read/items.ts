@@ -86,7 +86,7 @@ function plainItem(build: Building, token: Token, i: number): void {
 }
 
 /** "plus or minus five", "± 5 %": said with the number, no number of its own. */
-function toleranceEnd(build: Building, i: number): number {
+function toleranceEnd(build: Building, i: number, bare: boolean): number {
   const { tokens } = build;
   let at = i;
   if (tokens[at]?.text === "±") at++;
@@ -102,21 +102,22 @@ function toleranceEnd(build: Building, i: number): number {
   else return i;
   const said = numberAt(tokens, at);
   if (said === undefined) return i;
-  return unitAt(build, said.end)?.end ?? said.end;
+  return bare ? said.end : (unitAt(build, said.end)?.end ?? said.end);
 }
 
 /** Puts a number and its unit into one item; returns the token behind them. */
 function numberItem(build: Building, i: number, said: NumberSaid): number {
   const first = build.tokens[i];
   if (first === undefined) return i + 1;
-  const found = unitAt(build, said.end);
-  const end = toleranceEnd(build, found?.end ?? said.end);
+  const spread = toleranceEnd(build, said.end, true);
+  const found = unitAt(build, spread);
+  const end = toleranceEnd(build, found?.end ?? spread, false);
   const item = newItem(itemKind.number, first.from, toOf(build, end), first.text);
   item.glued = first.glued;
   item.value = said.value + (found?.add ?? 0);
   item.unit = found?.unit;
   item.heard = found?.heard ?? false;
-  item.unitFrom = found === undefined ? -1 : fromOf(build, said.end);
+  item.unitFrom = found === undefined ? -1 : fromOf(build, spread);
   item.numberTo = toOf(build, said.end);
   item.spoken = said.spoken;
   item.loose = said.loose ?? false;

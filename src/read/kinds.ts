@@ -41,7 +41,7 @@ const usual: Readonly<Record<Dimension, QuantityName | undefined>> = {
   length: undefined,
   waterflow: "water_flow",
   concentration: "concentration",
-  time: undefined,
+  time: "duration",
   steps: "valve_steps",
   ratio: undefined,
 };

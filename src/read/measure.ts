@@ -24,6 +24,13 @@ function begin(note: Note, draft: Draft, found: Found): void {
     found.zero === undefined && item.kind !== itemKind.over && item.kind !== itemKind.number;
   draft.unit = item.kind === itemKind.number ? item.unit : undefined;
   draft.ownUnit = draft.unit !== undefined;
+  if (draft.ownUnit && item.to === item.unitFrom + 1)
+    draft.letter = note.text.charAt(item.unitFrom);
+  else if (
+    draft.unit?.figure === "milliohm" &&
+    /^m(?:ohms?|ω)/.test(note.plain.slice(item.unitFrom, item.unitFrom + 5))
+  )
+    draft.letter = "m";
   if (item.unit?.settles !== undefined) draft.hint = undefined;
   if (found.zero === undefined) return;
   draft.zero = true;

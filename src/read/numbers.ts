@@ -316,7 +316,9 @@ function typedNumber(tokens: readonly Token[], i: number): NumberSaid | undefine
   const colon = colonNumber(tokens, i);
   if (colon !== undefined) return colon;
   const said = whole(tokens, i) ?? { value: first.value, end: i + 1 };
-  const tail = first.text.includes(".") ? undefined : fractionTail(tokens, said.end);
+  const plainWhole =
+    !first.text.includes(".") && !/^0\d/.test(first.text) && first.text.length <= 3;
+  const tail = plainWhole ? fractionTail(tokens, said.end) : undefined;
   if (tail !== undefined)
     return { value: said.value + tail[0], end: tail[1], spoken: false, fraction: true };
   const exact = withDecimals(tokens, said, true);

@@ -91,6 +91,7 @@ function digitOrdinal(build: Building, i: number, noun: Noun): Ordinal | undefin
   const next = build.tokens[i + 1];
   const mark = next?.kind === tokenKind.sign && next.glued ? next.text : "";
   const after = build.tokens[i + 2];
+  if (mark === ":" && after?.glued === true && after.kind === tokenKind.number) return undefined;
   if (mark === "." && after?.glued === true && after.kind === tokenKind.number) return undefined;
   if (mark === "/" && after?.kind === tokenKind.number && noun.kind === "subject" && !token.glued) {
     if (numberAt(build.tokens, i)?.fraction === true) return undefined;
@@ -131,7 +132,8 @@ function asideNumber(build: Building, i: number): Ordinal | "measured" | undefin
     first === undefined ||
     !Number.isInteger(said.value) ||
     said.value < 0 ||
-    said.loose === true
+    said.loose === true ||
+    said.colon === true
   )
     return undefined;
   const unit = plainUnitAt(build, said.end);

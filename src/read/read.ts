@@ -11,6 +11,7 @@ import { plain } from "./plain.ts";
 import { applyRules, asides, remarks } from "./rules/list.ts";
 import { scan } from "./scan.ts";
 import { signIndex } from "./signs.ts";
+import type { Token } from "./token.ts";
 import { role } from "./word.ts";
 
 /** Points of the job's last readings: "one to three" means legs where legs were measured. */
@@ -45,13 +46,13 @@ function holdsOf(items: readonly Item[]): Holds {
   return { number, signs, status: status || items[0]?.text === "at", undo, aside };
 }
 
-function begin(text: string, context: Context): Note {
+function begin(text: string, context: Context): { note: Note; tokens: readonly Token[] } {
   const even = plain(text);
   const tokens = scan(even);
   let heads = 0;
   for (const token of tokens) if (token.word !== undefined) heads |= token.word.rules;
   const items = itemsOf({ tokens, typed: text, items: [], family: familyOf(context), pairs: true });
-  return {
+  const note: Note = {
     text,
     plain: even,
     items,
@@ -66,6 +67,7 @@ function begin(text: string, context: Context): Note {
     measuredAt: undefined,
     open: undefined,
   };
+  return { note, tokens };
 }
 
 function spansOf(note: Note): Span[] {
@@ -75,16 +77,38 @@ function spansOf(note: Note): Span[] {
   return spans.sort((a, b) => a[0] - b[0]);
 }
 
+function hasDigit(text: string, item: Item): boolean {
+  for (let i = item.from; i < item.to; i++) {
+    const code = text.charCodeAt(i);
+    if (code >= 48 && code <= 57) return true;
+  }
+  return false;
+}
+
+/** "L2", "comp 1", "N2": a name with a number in it that no reading or statement speaks of. */
+function nameOnly(note: Note, item: Item): void {
+  note.statements.push({
+    kind: "note",
+    about: "name",
+    said: note.text.slice(item.from, item.to),
+    spans: [[item.from, item.to]],
+    rule: "<name>",
+  });
+}
+
 /** Numbers that nothing took stay as written. */
 function loose(note: Note): void {
   const spans = spansOf(note);
   let at = 0;
   let reach = 0;
   for (const item of note.items) {
-    if (item.kind !== itemKind.number && item.kind !== itemKind.code) continue;
+    const bare = item.kind === itemKind.number || item.kind === itemKind.code;
+    if (!bare && !hasDigit(note.text, item)) continue;
     for (let span = spans[at]; span !== undefined && span[0] <= item.from; span = spans[++at])
       reach = Math.max(reach, span[1]);
-    if (reach <= item.from) note.unread.push([item.from, item.to]);
+    if (reach > item.from) continue;
+    if (bare) note.unread.push([item.from, item.to]);
+    else nameOnly(note, item);
   }
 }
 
@@ -144,22 +168,31 @@ function readPiece(note: Note): void {
   applyRules(remarks, note);
 }
 
+/** What reading one message leaves behind, for whoever wants to know why. */
+export interface Reader {
+  readonly note: Note;
+  readonly tokens: readonly Token[];
+  readonly understood: Understood;
+}
+
+export function understand(text: string, context: Context): Reader {
+  const { note, tokens } = begin(text, context);
+  if (note.items.length <= LONG) readPiece(note);
+  else for (const piece of pieces(note)) join(note, piece);
+  return { note, tokens, understood: finish(note) };
+}
+
+function join(note: Note, piece: Note): void {
+  readPiece(piece);
+  note.readings.push(...piece.readings);
+  note.statements.push(...piece.statements);
+  note.unread.push(...piece.unread);
+  if (note.ask.length > 0 || piece.ask[0] === undefined) return;
+  note.ask.push(piece.ask[0]);
+  note.open = piece.open;
+}
+
 /** Reads one message. Never throws, whatever the text; time grows linearly with its length. */
 export function read(text: string, context: Context): Understood {
-  const note = begin(text, context);
-  if (note.items.length <= LONG) {
-    readPiece(note);
-    return finish(note);
-  }
-  for (const piece of pieces(note)) {
-    readPiece(piece);
-    note.readings.push(...piece.readings);
-    note.statements.push(...piece.statements);
-    note.unread.push(...piece.unread);
-    if (note.ask.length === 0 && piece.ask[0] !== undefined) {
-      note.ask.push(piece.ask[0]);
-      note.open = piece.open;
-    }
-  }
-  return finish(note);
+  return understand(text, context).understood;
 }

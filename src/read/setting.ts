@@ -62,7 +62,7 @@ function unitsOf(drafts: readonly Draft[]): {
     const { unit } = draft;
     if (unit === undefined) continue;
     if (unit.dimension === "resistance") {
-      if (unit.factor >= 1e6) seen.mega = true;
+      if (unit.factor >= 1e6 && draft.letter !== "g") seen.mega = true;
       else if (unit.factor <= 1) seen.ohms = true;
     } else if (unit.dimension === "voltage") {
       seen.volts = true;

@@ -85,8 +85,26 @@ function swapped(
 ): string | undefined {
   switch (unit.figure) {
     case "kilohm":
+      if (
+        draft.letter === "K" &&
+        named === undefined &&
+        !draft.component &&
+        draft.points === undefined &&
+        draft.value >= 200 &&
+        draft.value < 400 &&
+        !setting.insulation &&
+        !setting.winding
+      )
+        return "K";
       return temperatureLike(named) ? "K" : undefined;
     case "gigohm":
+      if (
+        draft.letter === "g" &&
+        !setting.insulation &&
+        draft.points === undefined &&
+        draft.named === undefined
+      )
+        return "g";
       return draft.action !== undefined || draft.rating === "nameplate_charge" || named === "mass"
         ? "g"
         : undefined;
@@ -107,7 +125,17 @@ function swapped(
       if (named === "length") return "m";
       return undefined;
     case "F":
+      if (draft.value > 0 && draft.value < 0.01 && draft.place === undefined && named === undefined)
+        return "farad";
       return named === "capacitance" ? "microfarad" : undefined;
+    case "milliohm":
+      return isGround(draft) ||
+        named === "insulation_resistance" ||
+        (setting.insulation && !isPair(draft))
+        ? draft.value >= 0.01 && draft.letter === "m"
+          ? "megohm"
+          : undefined
+        : undefined;
     case "micron":
       return named === "capacitance" ? "microfarad" : undefined;
     case "microfarad":

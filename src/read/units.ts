@@ -1,5 +1,6 @@
 import type { Unit } from "../quantities/quantity.ts";
 import type { Building } from "./items.ts";
+import { unitCalled } from "./kinds.ts";
 import { numberAt } from "./numbers.ts";
 import { phraseAt } from "./phrase.ts";
 import { type Token, tokenKind } from "./token.ts";
@@ -70,6 +71,16 @@ function inchHere(build: Building, i: number): boolean {
   );
 }
 
+/** MW is not mW, and "mohm" may be milli: the typed capital tells. */
+function byCase(build: Building, i: number, unit: Unit): Unit | undefined {
+  const token = build.tokens[i];
+  const capital = token !== undefined && build.typed.charAt(token.from) === "M";
+  if (token?.text === "mw" && capital) return unitCalled("MW");
+  if ((token?.text === "mohm" || token?.text === "mohms" || token?.text === "mω") && !capital)
+    return unit.figure === "megohm" ? unitCalled("milliohm") : undefined;
+  return undefined;
+}
+
 export function plainUnitAt(build: Building, i: number): UnitSaid | undefined {
   let at = i;
   const { tokens } = build;
@@ -91,6 +102,9 @@ export function plainUnitAt(build: Building, i: number): UnitSaid | undefined {
   if (phrase === undefined || unit === undefined) return undefined;
   if (phrase.word.beside && !token.glued && phrase.end === at + 1 && !standsApart(build, token, at))
     return undefined;
+  const cased = byCase(build, at, unit);
+  if (cased !== undefined)
+    return { unit: cased, end: phrase.end, heard: false, beside: false, add: 0 };
   if (token.text === "'" && tokens[at + 1]?.glued === true) return undefined;
   return { unit, end: phrase.end, heard: phrase.word.heard, beside: phrase.word.beside, add: 0 };
 }

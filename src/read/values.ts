@@ -115,10 +115,16 @@ function zeroUnit(items: readonly Item[], i: number): string | undefined {
 
 /** A length of time is a value only where it is what was measured: "run time is 4 minutes". */
 function isResult(items: readonly Item[], i: number): boolean {
-  for (let at = i - 1; at >= 0 && at >= i - 3; at--) {
+  if (
+    items.every(
+      (item, at) => at === i || item.kind === itemKind.sign || (item.roles & role.about) !== 0,
+    )
+  )
+    return true;
+  for (let at = i - 1; at >= 0 && at >= i - 6; at--) {
     const item = items[at];
     if (item?.label?.quantity === "duration") return true;
-    if (item === undefined || (item.roles & (role.is | role.about)) === 0) return false;
+    if (item === undefined || item.kind === itemKind.number || item.text === ",") return false;
   }
   return false;
 }

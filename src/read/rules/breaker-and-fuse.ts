@@ -85,16 +85,20 @@ export const breakers: Rule = {
       const bare = item.unit === undefined && Number.isInteger(item.value);
       if (!amps && !volts && !bare) return;
       const next = textAt(items, i + 1);
-      if (textAt(items, i + 1) === "pole" || next === "poles")
-        return state(note, breakers.name, [i, i + 2], { kind: "note", about: "size" });
+      if (textAt(items, i + 1) === "pole" || next === "poles") {
+        state(note, breakers.name, [i, i + 2], { kind: "note", about: "size" });
+        return;
+      }
       if (bare) {
         if (next === "breaker" || next === "fuse" || next === "fuses")
           state(note, breakers.name, [i, i + 2], { kind: "note", about: "size" });
         return;
       }
       const behind = wordBehind(items, i, gear, 2);
-      if (behind > 0 && sized(items, i, behind))
-        return state(note, breakers.name, [i, behind + 1], { kind: "note", about: "size" });
+      if (behind > 0 && sized(items, i, behind)) {
+        state(note, breakers.name, [i, behind + 1], { kind: "note", about: "size" });
+        return;
+      }
       if (volts) {
         if (
           next === "coil" ||

@@ -148,26 +148,36 @@ export const counts: Rule = {
         before === "x" ||
         before === "order" ||
         before === "other"
-      )
-        return state(note, counts.name, [i, i + 1], { kind: "note", about: "count" });
-      if (before === "the" && item.spoken && items[i - 2]?.label === undefined)
-        return state(note, counts.name, [i, i + 1], { kind: "note", about: "count" });
+      ) {
+        state(note, counts.name, [i, i + 1], { kind: "note", about: "count" });
+        return;
+      }
+      if (before === "the" && item.spoken && items[i - 2]?.label === undefined) {
+        state(note, counts.name, [i, i + 1], { kind: "note", about: "count" });
+        return;
+      }
       if (
         text === "or" &&
         items[i + 2]?.kind === itemKind.number &&
         items[i + 2]?.unit === undefined &&
         countNoun(items[i + 3])
-      )
-        return state(note, counts.name, [i, i + 3], { kind: "note", about: "count" });
-      if (text === "of" && freeNumber(items[i + 2]) && items[i + 2]?.unit === undefined)
-        return state(note, counts.name, [i, i + 3], { kind: "note", about: "count" });
+      ) {
+        state(note, counts.name, [i, i + 3], { kind: "note", about: "count" });
+        return;
+      }
+      if (text === "of" && freeNumber(items[i + 2]) && items[i + 2]?.unit === undefined) {
+        state(note, counts.name, [i, i + 3], { kind: "note", about: "count" });
+        return;
+      }
       if (
         text === "of" &&
         (textAt(items, i + 2) === "them" ||
           textAt(items, i + 2) === "em" ||
           textAt(items, i + 2) === "the")
-      )
-        return state(note, counts.name, [i, i + 1], { kind: "note", about: "count" });
+      ) {
+        state(note, counts.name, [i, i + 1], { kind: "note", about: "count" });
+        return;
+      }
       if (next === undefined || item.value > 60 || labelBefore(items, i)) return;
       const plural =
         next.kind === itemKind.word && next.roles === 0 && /[a-z]{3,}s$/.test(next.text);

@@ -72,7 +72,8 @@ function bitsOf(rules: readonly Rule[]): ReadonlyMap<Rule, number> {
 
 const bits = bitsOf([...asides, ...remarks]);
 
-function isDue(rule: Rule, note: Note): boolean {
+/** Does what the message holds give the rule a chance? */
+export function isDue(rule: Rule, note: Note): boolean {
   const bit = bits.get(rule);
   if (bit !== undefined && (note.heads & bit) === 0) return false;
   switch (rule.needs) {

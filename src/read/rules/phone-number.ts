@@ -11,7 +11,13 @@ export const phones: Rule = {
       const dash = textAt(note.items, i + 1);
       const at = dash === "-" || dash === "." ? i + 2 : i + 1;
       const last = note.items[at];
-      if (!freeNumber(last) || last.numberTo - last.from !== 4 || !/^\d{4}$/.test(last.text))
+      if (
+        !freeNumber(last) ||
+        last.unit !== undefined ||
+        !note.items[i + 1]?.glued ||
+        last.numberTo - last.from !== 4 ||
+        !/^\d{4}$/.test(last.text)
+      )
         return;
       if (at === i + 1 && !/^555$/.test(item.text)) return;
       state(note, phones.name, [i, at + 1], { kind: "note", about: "phone" });

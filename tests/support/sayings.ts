@@ -1,0 +1,246 @@
+import fc from "fast-check";
+
+/** Readings said in many ways: the text and what it must be read as. */
+export interface Saying {
+  readonly text: string;
+  readonly want: readonly {
+    readonly quantity: string;
+    readonly relation: string;
+    readonly value: number | null;
+    readonly points?: readonly string[];
+    readonly at?: string;
+    readonly rating?: string;
+  }[];
+}
+
+const ones = [
+  "zero",
+  "one",
+  "two",
+  "three",
+  "four",
+  "five",
+  "six",
+  "seven",
+  "eight",
+  "nine",
+  "ten",
+  "eleven",
+  "twelve",
+  "thirteen",
+  "fourteen",
+  "fifteen",
+  "sixteen",
+  "seventeen",
+  "eighteen",
+  "nineteen",
+];
+const tens = ["", "", "twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety"];
+
+function below100(n: number): string {
+  if (n < 20) return ones[n] ?? "";
+  const ten = tens[Math.floor(n / 10)] ?? "";
+  return n % 10 === 0 ? ten : `${ten} ${ones[n % 10]}`;
+}
+
+/** "four hundred and eighty", "four hundred eighty", "four eighty" */
+function whole(n: number, style: number): string {
+  if (n < 100) return below100(n);
+  if (n >= 1000)
+    return style === 0 && n % 100 === 0 && n < 10_000 && n % 1000 !== 0
+      ? `${below100(n / 100)} hundred`
+      : `${whole(Math.floor(n / 1000), 1)} thousand${n % 1000 === 0 ? "" : ` ${whole(n % 1000, 1)}`}`;
+  const hundreds = ones[Math.floor(n / 100)] ?? "";
+  const rest = n % 100;
+  if (rest === 0) return `${hundreds} hundred`;
+  if (style === 0)
+    return rest < 10 ? `${hundreds} oh ${ones[rest]}` : `${hundreds} ${below100(rest)}`;
+  return `${hundreds} hundred ${style === 1 ? "and " : ""}${below100(rest)}`;
+}
+
+function spoken(n: number, style: number): string {
+  const [int = "0", frac] = String(Math.abs(n)).split(".");
+  const digits =
+    frac === undefined ? "" : ` point ${[...frac].map((digit) => ones[Number(digit)]).join(" ")}`;
+  const lead = frac !== undefined && int === "0" ? "" : whole(Number(int), style);
+  return `${n < 0 ? "minus " : ""}${lead}${digits}`.trim();
+}
+
+interface Way {
+  readonly typed: boolean;
+  readonly style: number;
+  readonly loud: boolean;
+}
+const way: fc.Arbitrary<Way> = fc.record({
+  typed: fc.boolean(),
+  style: fc.integer({ min: 0, max: 2 }),
+  loud: fc.boolean(),
+});
+
+function number(n: number, { typed, style }: Way): string {
+  return typed ? String(n) : spoken(n, style);
+}
+
+function dressed(text: string, { typed, loud }: Way): string {
+  return typed && loud ? text.toUpperCase() : text;
+}
+
+const tenths = (min: number, max: number): fc.Arbitrary<number> =>
+  fc.integer({ min: min * 10, max: max * 10 }).map((n) => n / 10);
+
+const psi = 6894.757293168361;
+const fahrenheit = (f: number): number => (f - 32) / 1.8;
+
+/** One pressure or temperature with its place, its unit said or left out. */
+const placed: fc.Arbitrary<Saying> = fc
+  .tuple(
+    way,
+    fc.constantFrom(["suction", "suction"], ["head", "discharge"], ["oil pressure", "oil"]),
+    fc.integer({ min: 20, max: 420 }),
+    fc.constantFrom(" psi", ""),
+    fc.constantFrom(" is ", " ", " at "),
+  )
+  .map(([how, [label = "", at = ""], n, unit, verb]) => ({
+    text: dressed(`${label}${verb}${number(n, how)}${unit}`, how),
+    want: [{ quantity: "pressure", relation: "=", value: n * psi, at }],
+  }));
+
+const warm: fc.Arbitrary<Saying> = fc
+  .tuple(
+    way,
+    fc.constantFrom(
+      ["suction line", "suction"],
+      ["liquid line", "liquid"],
+      ["return air", "return_air"],
+      ["supply air", "supply_air"],
+      ["outdoor air", "outdoor_air"],
+      ["box", "box"],
+    ),
+    fc.integer({ min: -15, max: 130 }),
+    fc.constantFrom(" degrees", ""),
+    fc.constantFrom(" is ", " "),
+  )
+  .map(([how, [label = "", at = ""], n, unit, verb]) => ({
+    text: dressed(`${label}${verb}${number(n, how)}${unit}`, how),
+    want: [{ quantity: "temperature", relation: "=", value: fahrenheit(n), at }],
+  }));
+
+const difference: fc.Arbitrary<Saying> = fc
+  .tuple(
+    way,
+    fc.constantFrom(
+      ["superheat", "superheat"],
+      ["super heat", "superheat"],
+      ["sub cooling", "subcooling"],
+      ["subcooling", "subcooling"],
+    ),
+    tenths(0, 45),
+  )
+  .map(([how, [label = "", quantity = ""], n]) => ({
+    text: dressed(`${label} ${number(n, how)}`, how),
+    want: [{ quantity, relation: "=", value: n / 1.8 }],
+  }));
+
+const scales = [
+  ["meg", 1e6],
+  ["megohms", 1e6],
+  ["gig", 1e9],
+] as const;
+const insulation: fc.Arbitrary<Saying> = fc
+  .tuple(
+    way,
+    fc.integer({ min: 1, max: 3 }),
+    tenths(1, 900),
+    fc.constantFrom(...scales),
+    fc.constantFrom(["=", ""], [">", "over "], ["<", "under "], ["~", "about "]),
+    fc.boolean(),
+  )
+  .map(([how, lead, n, [unit, factor], [relation = "=", word], is]) => ({
+    text: dressed(
+      `lead ${how.typed ? lead : ones[lead]} to ground ${is ? "is " : ""}${word}${number(n, how)} ${unit}`,
+      how,
+    ),
+    want: [
+      {
+        quantity: "insulation_resistance",
+        relation,
+        value: n * factor,
+        points: [`lead ${lead}`, "ground"],
+      },
+    ],
+  }));
+
+const legs = [
+  ["L1", "L2"],
+  ["L2", "L3"],
+  ["L1", "L3"],
+] as const;
+const supply: fc.Arbitrary<Saying> = fc
+  .tuple(
+    way,
+    fc.array(fc.integer({ min: 200, max: 499 }), { minLength: 3, maxLength: 3 }),
+    fc.constantFrom("-", " to "),
+  )
+  .map(([how, volts, joint]) => ({
+    text: `${volts.map((n, at) => `${legs[at]?.[0]}${joint}${legs[at]?.[1]} ${number(n, how)}`).join(how.typed ? ", " : " ")} volts`,
+    want: volts.map((n, at) => ({
+      quantity: "voltage",
+      relation: "=",
+      value: n,
+      points: legs[at] ?? [],
+    })),
+  }));
+
+const three: fc.Arbitrary<Saying> = fc
+  .tuple(
+    tenths(10, 40),
+    fc.array(fc.integer({ min: -9, max: 9 }), { minLength: 3, maxLength: 3 }),
+    fc.constantFrom("/", " ", ", "),
+    fc.constantFrom("A", " amps", "a"),
+  )
+  .map(([middle, off, joint, unit]) => {
+    const values = off.map((d) => Number((middle + d / 10).toFixed(1)));
+    return {
+      text: `${values.map((n) => n.toFixed(1)).join(joint)}${unit}`,
+      want: values.map((value) => ({ quantity: "current", relation: "=", value })),
+    };
+  });
+
+const rated: fc.Arbitrary<Saying> = fc
+  .tuple(
+    way,
+    tenths(5, 80),
+    tenths(5, 80),
+    fc.constantFrom("rated", "label says"),
+    fc.constantFrom("reads", "measures"),
+  )
+  .map(([how, nominal, n, plate, verb]) => ({
+    text: dressed(
+      `run cap ${plate} ${number(nominal, how)} ${verb} ${number(n, how)} ${how.typed ? "uf" : "micro farads"}`,
+      how,
+    ),
+    want: [
+      { quantity: "capacitance", relation: "=", value: nominal * 1e-6, rating: "nominal" },
+      { quantity: "capacitance", relation: "=", value: n * 1e-6 },
+    ],
+  }));
+
+const several = (one: fc.Arbitrary<Saying>): fc.Arbitrary<Saying> =>
+  fc.array(one, { minLength: 2, maxLength: 4 }).map((list) => ({
+    text: list.map((saying) => saying.text).join(", "),
+    want: list.flatMap((saying) => saying.want),
+  }));
+
+export const sayings: fc.Arbitrary<Saying> = fc.oneof(
+  placed,
+  warm,
+  difference,
+  insulation,
+  supply,
+  three,
+  rated,
+  several(placed),
+  several(warm),
+  several(difference),
+  several(fc.oneof(placed, difference)),
+);
