@@ -4,6 +4,7 @@ import { wordsNear } from "../near.ts";
 import { hasPoint, numberOf, numbersOf, ofQuantity } from "../pick.ts";
 import type { Scene } from "../scene.ts";
 import { plain } from "../words.ts";
+import { told } from "./told.ts";
 
 /** V forward, diode mode. Source: service literature; 0.05 V spread: common practice, no source. */
 const forward = { shorted: 0.1, from: 0.25, to: 0.75 } as const;
@@ -24,7 +25,10 @@ export const bridge: Check = {
     "rectifier:open",
     "rectifier:odd",
   ],
-  judge: (scene) => judgeStages(ofQuantity(scene.readings, "diode_drop"), scene),
+  judge: (scene) => [
+    ...judgeStages(ofQuantity(scene.readings, "diode_drop"), scene),
+    ...told(scene, "bridge"),
+  ],
 };
 
 function judgeStages(drops: readonly Reading[], scene: Scene): Finding[] {

@@ -9,6 +9,7 @@ import { noteOf, noteWords } from "../near.ts";
 import { numberOf, ofQuantity } from "../pick.ts";
 import type { Scene } from "../scene.ts";
 import { microfaradWords, plain } from "../words.ts";
+import { told } from "./told.ts";
 
 /** Hz where none was said. */
 const usualHz = 60;
@@ -32,7 +33,8 @@ export const capacitor: Check = {
   signs: ["capacitor:good", "capacitor:weak", "capacitor:low", "capacitor:high", "capacitor:open"],
   judge: (scene) => {
     const rated = ratingsIn(scene);
-    return measuredIn(scene).map((one, at) => judgeOne(one, ratingFor(one, rated, at)));
+    const measured = measuredIn(scene).map((one, at) => judgeOne(one, ratingFor(one, rated, at)));
+    return measured.length > 0 ? measured : told(scene, "capacitor");
   },
 };
 

@@ -4,6 +4,7 @@ import { wordsNear } from "../near.ts";
 import { hasPoint, numberOf, ofQuantity } from "../pick.ts";
 import type { Scene } from "../scene.ts";
 import { gist, plain } from "../words.ts";
+import { told } from "./told.ts";
 
 /** V ac of a 24 V class 2 circuit; below `lost` nothing is there. Common practice, no source. */
 const limits = { lost: 5, low: 20, high: 30 } as const;
@@ -22,7 +23,11 @@ export const controlVoltage: Check = {
     const readings = controlReadings(scene);
     const stops = inWithoutOut(readings, scene);
     const rest = stops === undefined ? readings : readings.filter((one) => isLogic(scene, one));
-    return [...(stops === undefined ? [] : [stops]), ...rest.map((one) => judgeOne(one, scene))];
+    return [
+      ...(stops === undefined ? [] : [stops]),
+      ...rest.map((one) => judgeOne(one, scene)),
+      ...told(scene, "control_voltage"),
+    ];
   },
 };
 

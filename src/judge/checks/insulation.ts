@@ -13,6 +13,7 @@ import { bySubject, hasPoint, isBound, numberOf, ofQuantity, setsOf } from "../p
 import type { Scene } from "../scene.ts";
 import { fahrenheitWords, ohmWords } from "../words.ts";
 import { insulationTrend } from "./insulation-trend.ts";
+import { told } from "./told.ts";
 
 /** Ohm. Below it every published floor is broken. Source: guidance for some scroll compressors. */
 const groundFaultOhm = 0.5e6;
@@ -55,14 +56,17 @@ export const insulation: Check = {
     "insulation:falling",
     "insulation:fallen_far",
   ],
-  judge: (scene) =>
-    bySubject(toGround(scene), "compressor").flatMap(([about, readings]) => {
-      const leads = decisiveLeads(about, readings, scene);
-      if (leads === undefined) return [];
-      if (disagree(leads)) return [spreadFinding(leads)];
-      return [floorFinding(leads, scene), ...tierFinding(leads), ...insulationTrend(leads, scene)];
-    }),
+  judge: (scene) => [...measured(scene), ...told(scene, "insulation")],
 };
+
+function measured(scene: Scene): Finding[] {
+  return bySubject(toGround(scene), "compressor").flatMap(([about, readings]) => {
+    const leads = decisiveLeads(about, readings, scene);
+    if (leads === undefined) return [];
+    if (disagree(leads)) return [spreadFinding(leads)];
+    return [floorFinding(leads, scene), ...tierFinding(leads), ...insulationTrend(leads, scene)];
+  });
+}
 
 function toGround(scene: Scene): Reading[] {
   const megohms = ofQuantity(scene.readings, "insulation_resistance").filter(

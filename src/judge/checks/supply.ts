@@ -11,6 +11,7 @@ import { numberOf, numbersOf, setsOf, unrepeated } from "../pick.ts";
 import type { Scene } from "../scene.ts";
 import { gist, listed, plain } from "../words.ts";
 import { supplySag } from "./supply-sag.ts";
+import { told } from "./told.ts";
 import { controlBelowV, isToGround, supplyVoltages } from "./volts.ts";
 
 /** Share below which a line is lost: of its neighbours, to ground, of the plate. Common practice, no source. */
@@ -45,6 +46,7 @@ export const supply: Check = {
       ),
       ...ofSets(steady.filter(isToGround), groundFindings),
       ...supplySag(all, scene),
+      ...told(scene, "supply"),
     ]);
   },
 };

@@ -2,13 +2,14 @@ import type { Finding } from "../../model.ts";
 import type { CheckName } from "../../vocabulary.ts";
 import { applicationOf } from "../application.ts";
 import type { Scene } from "../scene.ts";
+import { electricalToldRows } from "./told-electrical-rows.ts";
 import { type ToldRow, toldRows } from "./told-rows.ts";
 
 /** What the notes tell of a check's subject in words; the first row of a group that fits counts. */
 export function told(scene: Scene, check: CheckName): Finding[] {
   const notes = scene.words.split("\n");
   const groups = new Set<string>();
-  return toldRows
+  return rows
     .filter((row) => row.check === check && (row.zones !== true || hasZones(scene)))
     .flatMap((row) => {
       const group = row.sign.split(":")[0] ?? row.sign;
@@ -18,6 +19,8 @@ export function told(scene: Scene, check: CheckName): Finding[] {
       return [findingOf(row)];
     });
 }
+
+const rows: readonly ToldRow[] = [...toldRows, ...electricalToldRows];
 
 function hasZones(scene: Scene): boolean {
   return applicationOf(scene) === "multi_zone";

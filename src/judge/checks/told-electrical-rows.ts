@@ -1,0 +1,78 @@
+import type { ToldRow } from "./told-rows.ts";
+
+const joint =
+  "(?:lugs?|terminals?|wire ?nuts?|splices?|connections?|neutral|stabs?|spades?|screws?|crimps?)";
+const bad =
+  "(?:burn(?:t|ed)|melted|charred|black(?:ened)?|brown|cooked|toasted?|arc(?:ed|ing)|discolou?red|loose|corroded|hot)";
+const gap = "\\W+(?:[\\w']+\\W+){0,4}?";
+const fine = "(?:good|fine|ok(?:ay)?|check out|checks? (?:out )?(?:good|fine|ok))";
+
+/** What the electrical checks hear in words alone. Source throughout: common practice, no source. */
+export const electricalToldRows: readonly ToldRow[] = [
+  {
+    check: "supply",
+    sign: "joint:burnt_connection",
+    words: [new RegExp(`\\b${joint}${gap}${bad}\\b`), new RegExp(`\\b${bad} ${joint}\\b`)],
+    unless:
+      /\b(?:no|not|nothing|none|clean)\b.{0,24}(?:loose|burn|hot)|smell|tighten|too hot to|hot (?:day|shell|compressor)|points|contacts? (?:are|is) (?:burn|black)/,
+    mended: new RegExp(`\\b${joint}\\b`),
+    level: "bad",
+    about: "connection",
+    says: "A burnt or loose joint: it loses volts under load and cooks what it feeds",
+    brief: "a burnt or loose joint",
+  },
+  {
+    check: "insulation",
+    sign: "insulation:leads_disagree",
+    words: [
+      /\bone (?:lead|leg|phase|pin|terminal)\b.{0,30}\bmegs?\b.{0,40}\bothers?\b/,
+      /\bone (?:lead|leg|phase|pin|terminal) megs?\b.{0,40}\bother/,
+    ],
+    level: "watch",
+    about: "compressor",
+    says: "One lead differs from the others, but joined leads must agree: doubt the measurement first, ground the winding, clean the terminals and repeat",
+    brief: "the leads differ and must agree, repeat the test",
+  },
+  {
+    check: "bridge",
+    sign: "bridge:output_sound",
+    words: [
+      new RegExp(`\\b(?:diodes?|ipm|power module|output stage|bridge)\\b${gap}${fine}\\b`),
+      /\bdiode (?:test|check)s? (?:good|fine|ok|passed)\b/,
+    ],
+    unless: /\b(?:not|isn'?t|aren'?t|except|but one)\b/,
+    level: "good",
+    about: "drive output stage",
+    says: "The diodes were told good: that clears diodes and shorted transistors only",
+    brief: "told good",
+  },
+  {
+    check: "capacitor",
+    sign: "capacitor:good",
+    words: [
+      new RegExp(
+        `\\b(?:run |start |dual |herm |fan )?cap(?:acitor)?s?\\b${gap}(?:is |are |tests? |checks? |reads? )?${fine}\\b`,
+      ),
+    ],
+    unless: /\b(?:not|isn'?t|aren'?t|bad|weak|swollen|bulg|low)\b/,
+    level: "good",
+    about: "capacitor",
+    says: "The capacitor was told good",
+    brief: "told good",
+  },
+  {
+    check: "control_voltage",
+    sign: "control:no_output",
+    words: [
+      /\b(?:board|relay|controller|control)\b.{0,40}\b(?:puts?|sends?|putting|sending|gives?|giving)\b.{0,14}\b(?:nothing|none|no (?:power|voltage|volts|signal|24))\b/,
+      /\b(?:nothing|no (?:voltage|volts|power|24(?: ?v)?|output)|0(?:\.0)? ?v(?:olts)?)\b.{0,12}\b(?:out of|off|from|leaving|out on|coming out|out to)\b.{0,20}\b(?:board|relay|controller|y1?|compressor terminal|contactor)\b/,
+      /\bboard\b.{0,30}\bno output\b/,
+    ],
+    unless: /\bno (?:call|24 ?v? (?:in|to))\b|not calling|safety (?:is )?open/,
+    mended: /\bboard\b/,
+    level: "bad",
+    about: "control board",
+    says: "A call goes in and nothing comes out of the board: its output, after its fuse and every safety were seen",
+    brief: "a call in, nothing out",
+  },
+];
