@@ -492,6 +492,17 @@ export interface Reply {
   readonly edits?: string;
 }
 
+/** The same component failing again and again in one building. */
+export interface RepeatFailure {
+  readonly component: string;
+  readonly jobs: readonly number[];
+  readonly months: number;
+  /** the base rate that `chance` is reckoned with */
+  readonly per_100_unit_years: number;
+  /** of so many or more by chance; absent where there are too few for a rate */
+  readonly chance?: number;
+}
+
 /** Why a message may need an answer from its author before it can be filed. */
 export interface Routing {
   /** jobs or units that it could belong to; empty: none is known */
@@ -517,6 +528,8 @@ export interface ReplyInput {
   readonly earlier: readonly Job[];
   /** every job that is open or was worked on this day, this one among them */
   readonly jobs: readonly Job[];
+  /** where one component failed repeatedly in the job's building */
+  readonly repeats?: RepeatFailure;
   /** this message opened the job */
   readonly opened: boolean;
   /** it arrived after a later status: filed, but status and hours stay */

@@ -5,6 +5,7 @@ import type { Plan } from "./file-note.ts";
 import { noJudgement } from "./judge-job.ts";
 import { allJobs, type Memory, threadKey } from "./memory.ts";
 import { namesOf } from "./people.ts";
+import { repeatsOf } from "./repeats.ts";
 
 export interface Worked {
   readonly message: Message;
@@ -22,6 +23,7 @@ export function replyInput(memory: Memory, worked: Worked): ReplyInput {
   const job = plan.job === undefined ? undefined : memory.jobs.get(plan.job);
   const jobs = allJobs(memory);
   const { thread, channel } = message;
+  const repeats = job === undefined ? undefined : repeatsOf(memory, job);
   const inThread = thread !== undefined && memory.threads.has(threadKey(channel, thread));
   return {
     message,
@@ -43,6 +45,7 @@ export function replyInput(memory: Memory, worked: Worked): ReplyInput {
     site: job === undefined ? {} : siteOf(job, memory.registry),
     earlier: job === undefined ? [] : earlierJobs(job, jobs),
     jobs,
+    ...(repeats === undefined ? {} : { repeats }),
     opened: plan.opened,
     late: isLate(message, was),
     addressed: inThread || /\b(?:readback|bot)\b/i.test(message.text),

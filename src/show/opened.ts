@@ -2,6 +2,7 @@ import type { Job, ReplyInput } from "../model.ts";
 import { dayAndMonth, daysBetween } from "./days.ts";
 import { localTime } from "./local-time.ts";
 import { lastDone } from "./past.ts";
+import { repeatLine } from "./repeat-line.ts";
 import { sharedPart } from "./shared-part.ts";
 import { personName, sentence } from "./wording.ts";
 
@@ -14,7 +15,7 @@ export function openedText(input: ReplyInput, job: Job): string {
   const who =
     job.assigned === undefined ? "nobody named yet" : personName(job.assigned, input.names);
   const first = sentence(`Job ${job.job}${where === "" ? "" : ` ${where}`}: open, ${who}`);
-  const lines = [first, ...beforeLines(input, job), sharedPart(input)];
+  const lines = [first, ...beforeLines(input, job), repeatLine(input.repeats), sharedPart(input)];
   return lines.filter((line) => line !== "").join("\n");
 }
 

@@ -45,7 +45,7 @@ export const cylinder: Proof = {
     ledger.said.some(
       ({ statement }) =>
         (statement.kind === "note" &&
-          isCylinder.test(statement.about) &&
+          (isCylinder.test(statement.about) || isCylinder.test(statement.said)) &&
           /\d/.test(statement.said)) ||
         (statement.kind === "action" && isCylinder.test(statement.what ?? "")),
     ),

@@ -3,6 +3,7 @@ import { dayAndMonth, daysBetween } from "../days.ts";
 import { figures } from "../figures.ts";
 import { localTime } from "../local-time.ts";
 import { lastDone } from "../past.ts";
+import { repeatLine } from "../repeat-line.ts";
 import { stands } from "../standing-reading.ts";
 import { clipped, componentName, listed, personName, sentence, unitName } from "../wording.ts";
 import type { Answer } from "./answer.ts";
@@ -21,10 +22,18 @@ export const history: Answer = (input) => {
     `${unitName(job)}: ${earlier.length === 1 ? "one earlier job" : `${earlier.length} earlier jobs`}.`,
     ...newest.flatMap((past) => visitLines(input, past, job.opened)),
     more > 0 ? `And ${more} before those.` : "",
+    neverMeasured(earlier),
+    repeatLine(input.repeats),
   ]
     .filter((line) => line !== "")
     .join("\n");
 };
+
+/** What the last visit's claims were never proven by: the second part may die of the same cause. */
+function neverMeasured(earlier: readonly Job[]): string {
+  const gaps = earlier.at(-1)?.file.gaps.slice(0, 4) ?? [];
+  return gaps.length === 0 ? "" : sentence(`Never recorded last time: ${listed(gaps)}`);
+}
 
 function visitLines(input: ReplyInput, past: Job, now: string): readonly string[] {
   const date = localTime(past.opened, input.time_zone)?.date ?? past.opened.slice(0, 10);

@@ -1,0 +1,39 @@
+import type { Job, RepeatFailure } from "../model.ts";
+import { poissonTail } from "../physics/poisson-tail.ts";
+import { allJobs, type Memory } from "./memory.ts";
+
+/** Months that a repeat is looked for in; our choice, no source. */
+const months = 14;
+const monthMs = 30.44 * 86_400_000;
+/** Compressors that fail in a year of one unit: 3 in 100; common practice, no source. */
+const failuresPerUnitYear = 0.03;
+/** With fewer there is a list, no rate; our choice, no source. */
+const fewest = 3;
+
+const withCompressor = /branch|cassette|indoor|air handler|fan coil/i;
+
+/** How often compressors were replaced in a job's building lately, and how likely that is by chance. */
+export function repeatsOf(memory: Memory, job: Job): RepeatFailure | undefined {
+  if (job.site === null) return undefined;
+  const now = Date.parse(job.opened);
+  const jobs = allJobs(memory).filter(
+    (one) =>
+      one.site === job.site &&
+      now - Date.parse(one.opened) <= months * monthMs &&
+      Date.parse(one.opened) <= now &&
+      one.parts.some(({ part, state }) => state === "fitted" && /\bcompressor\b/i.test(part)),
+  );
+  if (jobs.length < fewest - 1) return undefined;
+  const units = memory.registry.equipment.filter(
+    ({ site, kind }) => site === job.site && !withCompressor.test(kind ?? ""),
+  ).length;
+  const expected = Math.max(1, units) * failuresPerUnitYear * (months / 12);
+  const chance = jobs.length < fewest ? undefined : poissonTail(jobs.length, expected);
+  return {
+    component: "compressor",
+    jobs: jobs.map((one) => one.job),
+    months,
+    per_100_unit_years: failuresPerUnitYear * 100,
+    ...(chance === undefined ? {} : { chance }),
+  };
+}
