@@ -2,6 +2,7 @@ import { type Bot, tick, work } from "../../src/bot.ts";
 import { storeProblem } from "../../src/record/store.ts";
 import { isoWithOffset } from "../local-time.ts";
 import type { Log } from "./log.ts";
+import { officeWork } from "./office.ts";
 
 /** Works on what was kept, soon after it was kept, one piece of work at a time. */
 export interface Pump {
@@ -30,7 +31,7 @@ export function makePump({ bot, log, now, after }: PumpOptions): Pump {
     if (ended) return;
     let done = 0;
     try {
-      done = clocks(bot, log, now()) + works(bot, log);
+      done = clocks(bot, log, now()) + officeWork(bot) + works(bot, log);
       last = { at: now() };
     } catch (error) {
       const problem = sentenceOf(error, bot.store.path);

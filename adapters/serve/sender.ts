@@ -7,6 +7,7 @@ import { zoneOf } from "../../src/show/local-time.ts";
 import type { ChatPlatform, Outcome, Part } from "../chat-platform.ts";
 import { isoWithOffset } from "../local-time.ts";
 import type { Log } from "./log.ts";
+import { attachedTo } from "./office.ts";
 import { partsBefore, planParts, wireOf } from "./parts.ts";
 import { type Waits, waits } from "./waits.ts";
 
@@ -84,7 +85,9 @@ async function carry(sending: Sending, row: OutboxRow, waiting: Waits): Promise<
     sending,
     row,
     waiting,
-    parts: [...(partsBefore(row) ?? planParts(scene, row))],
+    parts: [
+      ...(partsBefore(row) ?? planParts(scene, { ...row, files: await attachedTo(bot, row) })),
+    ],
     // where the program died in the middle, it may be out already
     look: row.state === "sending",
     since: row.attempt_at === undefined ? now() : Date.parse(row.attempt_at),

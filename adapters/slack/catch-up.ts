@@ -2,7 +2,7 @@ import type { Message } from "../../src/model.ts";
 import type { SlackMessage } from "./events.ts";
 import { readHistory, readReplies } from "./history.ts";
 import { idOf, placeOf, tsOfTime } from "./ids.ts";
-import { firstMark } from "./mark.ts";
+import { firstMark, knownDirects } from "./mark.ts";
 import { take } from "./take.ts";
 import { deletionId, editId, type Meaning, said } from "./translate.ts";
 import { troubleOf } from "./trouble.ts";
@@ -19,7 +19,9 @@ const threadsMs = 7 * 24 * 3600_000;
  * in meanwhile are the same messages under the same ids, so nothing counts twice.
  */
 export async function catchUp(working: Working): Promise<void> {
-  for (const { name, id } of working.crew.channels) {
+  const directs = working.config.direct ? knownDirects(working.door) : [];
+  const channels = [...working.crew.channels, ...directs.map((id) => ({ name: id, id }))];
+  for (const { name, id } of channels) {
     if (working.stopping()) return;
     try {
       await catchUpChannel(working, { name, id });
@@ -45,6 +47,8 @@ async function catchUpChannel(working: Working, channel: Channel): Promise<void>
   if (first === undefined) {
     // the first start: from here on, and nothing of what stands there already
     const here = tsOfTime(door.now());
+    // a channel that the bot is not in yet begins when it is
+    await readHistory(working, { channel: channel.id, oldest: here });
     door.moveCursor(firstMark(channel.id), here);
     door.moveCursor(channel.id, here);
     return;

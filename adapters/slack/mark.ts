@@ -15,3 +15,16 @@ export function markPlace(
   const place = laterTs(door.cursor(channel) ?? ts, ts);
   return { platform: "slack", conversation: channel, value: place };
 }
+
+const directsKey = "directs";
+
+/** Direct channels in which somebody spoke to the bot: nobody names them in the configuration. */
+export function knownDirects(door: Pick<Door, "cursor">): readonly string[] {
+  return door.cursor(directsKey)?.split(" ") ?? [];
+}
+
+export function noteDirect(door: Pick<Door, "cursor" | "moveCursor">, channel: string): void {
+  const known = knownDirects(door);
+  if (!channel.startsWith("D") || known.includes(channel)) return;
+  door.moveCursor(directsKey, [...known, channel].join(" "));
+}

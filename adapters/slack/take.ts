@@ -7,7 +7,7 @@ import { download } from "./download.ts";
 import { reactionSays } from "./emoji.ts";
 import type { SlackFile } from "./events.ts";
 import { isoOfTs } from "./ids.ts";
-import { markPlace } from "./mark.ts";
+import { markPlace, noteDirect } from "./mark.ts";
 import { plainText } from "./plain-text.ts";
 import type { Meaning } from "./translate.ts";
 import { tokenSentence } from "./trouble.ts";
@@ -93,6 +93,7 @@ async function takeSaid(working: Working, meaning: Kind<"said">, last: boolean):
   const { files, bytes } = await filesOf(working, meaning, last);
   const thread = meaning.thread === undefined ? {} : { thread: meaning.thread };
   const text = textOf(working, meaning.text);
+  noteDirect(working.door, meaning.channel);
   const cursor = markPlace(working.door, meaning.channel, meaning.ts);
   deliver(working, { ...base(who, meaning), text, files, ...thread }, { bytes, cursor });
 }

@@ -1,0 +1,88 @@
+import { createHash } from "node:crypto";
+import { z } from "zod";
+import { dayRecord } from "../../src/bot/day-record.ts";
+import { relearn } from "../../src/bot/memory.ts";
+import type { Bot } from "../../src/bot.ts";
+import type { Message } from "../../src/model.ts";
+import { importRows } from "../../src/record/import/import-rows.ts";
+import { type InboxRow, markMessage, messagesIn } from "../../src/record/inbox.ts";
+import { type OutboxRow, putOut } from "../../src/record/outbox.ts";
+import { transact } from "../../src/record/store.ts";
+import { fileKey, getWords, putWords } from "../../src/record/words-table.ts";
+import { dayFiles } from "../../src/show/exports/day.ts";
+import { zoneOf } from "../../src/show/local-time.ts";
+import { rowsOf } from "../command-line/csv-rows.ts";
+import { type OfficeOrder, officeOrder } from "./office-order.ts";
+
+/** Does what the office asked for, in one step with its answer; other messages are left alone. */
+export function officeWork(bot: Bot): number {
+  const orders = messagesIn(bot.store, "new").flatMap((row) => {
+    const zone = bot.memory.settings.time_zone ?? zoneOf(row.message.at);
+    const order = officeOrder(row.message, zone);
+    return order === undefined ? [] : [{ row, order }];
+  });
+  for (const { row, order } of orders) {
+    transact(bot.store, () => carryOut(bot, row, order));
+    if (order.kind === "import") relearn(bot.memory, bot.store);
+  }
+  return orders.length;
+}
+
+function carryOut(bot: Bot, { message }: InboxRow, order: OfficeOrder): void {
+  const { platform, id, channel, thread } = message;
+  putOut(bot.store, {
+    id: `reply:${platform}:${id}:0`,
+    platform,
+    channel,
+    ...(thread === undefined ? {} : { thread }),
+    kind: "reply",
+    answers: id,
+    text: answerTo(bot, message, order),
+    files: [],
+    ...(order.kind === "export" ? { detail: JSON.stringify({ export: order.day }) } : {}),
+  });
+  markMessage(bot.store, message, { state: "done" });
+}
+
+function answerTo(bot: Bot, message: Message, order: OfficeOrder): string {
+  switch (order.kind) {
+    case "refused":
+      return "Exports and imports are the office's; ask there.";
+    case "export":
+      return `The files of ${order.day}:`;
+    case "import":
+      return message.files.map((file) => imported(bot, file)).join("\n");
+  }
+}
+
+function imported(bot: Bot, file: Message["files"][number]): string {
+  const bytes = getWords(bot.store, fileKey(file.sha256))?.bytes;
+  if (bytes === undefined) return `${file.name}: its bytes did not arrive; send it again.`;
+  const rows = rowsOf(Buffer.from(bytes).toString("utf8"));
+  const result = typeof rows === "string" ? rows : importRows(bot.store, rows);
+  if (typeof result === "string") return `${file.name}: ${result}`;
+  const { plural, counts, bad } = result;
+  const head = `${plural}: ${counts.added} added, ${counts.changed} changed, ${counts.same} as before, ${bad.length} refused.`;
+  return [head, ...bad.map(({ line, reason }) => `Line ${line}: ${reason}`)].join("\n");
+}
+
+const detailSchema = z.object({ export: z.string().optional() });
+
+export interface Attached {
+  readonly name: string;
+  readonly type: string;
+  readonly size: number;
+  readonly sha256: string;
+}
+
+/** The files that a row promises, made when it is sent and kept under their hashes until then. */
+export async function attachedTo(bot: Bot, row: OutboxRow): Promise<readonly Attached[]> {
+  const { export: day } = detailSchema.parse(JSON.parse(row.detail ?? "{}"));
+  if (day === undefined) return row.files;
+  const files = await dayFiles(dayRecord(bot.memory, day));
+  return files.map(({ name, type, bytes }) => {
+    const sha256 = createHash("sha256").update(bytes).digest("hex");
+    putWords(bot.store, fileKey(sha256), { salt: bot.salt(), content: Buffer.from(bytes) });
+    return { name, type, size: bytes.length, sha256 };
+  });
+}
