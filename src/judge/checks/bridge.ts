@@ -67,6 +67,16 @@ function stageFinding(stage: Stage, drops: readonly Reading[], scene: Scene): Fi
   if (open.length > 0)
     return [found(stage, "bad", `${nameOf(open)} open both ways: that diode is open`, "open")];
   if (values.length === 0) return [];
+  const lone = loneOpen(drops, scene);
+  if (lone.length > 0)
+    return [
+      found(
+        stage,
+        "watch",
+        `${nameOf(lone)} reads OL where the other legs conduct: turn the leads over and repeat, OL again is an open diode`,
+        "odd",
+      ),
+    ];
   const lowest = Math.min(...values);
   const highest = Math.max(...values);
   const singles = values.filter((one) => one <= forward.to);
@@ -102,6 +112,16 @@ function stageFinding(stage: Stage, drops: readonly Reading[], scene: Scene): Fi
 /** OL against the diode is as it should be; only OL both ways is a fault. */
 function isBothWays(reading: Reading, scene: Scene): boolean {
   return /both (?:ways|directions|ways round)|either way|each way/.test(wordsNear(scene, reading));
+}
+
+/** Legs that read OL alone, while others conduct and show no OL: no reversed test of all legs. */
+function loneOpen(drops: readonly Reading[], scene: Scene): Reading[] {
+  const leg = (one: Reading) => one.points?.find((point) => /^[LTUVW]\d?$/.test(point));
+  const named = drops.filter((one) => leg(one) !== undefined);
+  const conducts = new Set(named.filter((one) => numberOf(one) !== undefined).map(leg));
+  const open = named.filter((one) => one.over_range === true && !conducts.has(leg(one)));
+  const turned = open.some((one) => /revers|other way|swapped|against/.test(wordsNear(scene, one)));
+  return turned || open.length >= conducts.size ? [] : open;
 }
 
 function nameOf(drops: readonly Reading[]): string {
