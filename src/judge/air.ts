@@ -4,6 +4,7 @@ import type { QuantityName } from "../quantities/list.ts";
 import type { Place } from "../vocabulary.ts";
 import { ambientPaAt } from "./circuit.ts";
 import { given } from "./given.ts";
+import { isAtReversingValve } from "./near.ts";
 import { isBound, numberOf } from "./pick.ts";
 import type { Scene } from "./scene.ts";
 
@@ -71,7 +72,9 @@ function lastOf(
   quantity: QuantityName,
   places: readonly (Place | undefined)[],
 ): number | undefined {
-  const own = scene.readings.filter((one: Reading) => one.quantity === quantity && !isBound(one));
+  const own = scene.readings.filter(
+    (one: Reading) => one.quantity === quantity && !isBound(one) && !isAtReversingValve(scene, one),
+  );
   for (const place of places) {
     const found = own.findLast((one) => one.at === place);
     if (found !== undefined) return numberOf(found);

@@ -9,6 +9,7 @@ import type { Place } from "../vocabulary.ts";
 import { applicationOf } from "./application.ts";
 import { clauseOf } from "./clause.ts";
 import { given } from "./given.ts";
+import { isAtReversingValve } from "./near.ts";
 import { isBound, numberOf } from "./pick.ts";
 import { perScene, type Scene } from "./scene.ts";
 import { isAtRest, isNitrogen } from "./standing.ts";
@@ -198,7 +199,7 @@ function lastAt(
 
 /** The suction line, at the compressor where both ends were read; not inside a reversing valve. */
 function suctionLine(gas: readonly Reading[], scene: Scene): Reading | undefined {
-  const lines = gas.filter((one) => !/reversing|4.?way|four.?way/.test(clauseOf(scene, one)));
+  const lines = gas.filter((one) => !isAtReversingValve(scene, one));
   return lastAt(lines, "temperature", ["suction", "evaporator_out"]);
 }
 

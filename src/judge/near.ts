@@ -41,3 +41,14 @@ export function figureSpan(text: string, reading: Reading): Span {
   const own = spans.find(([from, to]) => text.slice(from, to).includes(figure.number));
   return own ?? spans[spans.length - 1] ?? [0, 0];
 }
+
+/** A pipe at a reversing valve: its temperature speaks of the valve alone. */
+export function isAtReversingValve(scene: Scene, reading: Reading): boolean {
+  const note = noteOf(scene, reading);
+  if (
+    note === undefined ||
+    !/revers\w+ valve|4.?way|four.?way/.test((note.text ?? "").toLowerCase())
+  )
+    return false;
+  return note.readings.filter((one) => one.quantity === "temperature").length >= 2;
+}

@@ -3,7 +3,7 @@ import { kelvinPerFahrenheit } from "../../physics/constants.ts";
 import type { Check } from "../check.ts";
 import { clauseOf } from "../clause.ts";
 import { type Figures, figuresOf } from "../figures.ts";
-import { noteOf } from "../near.ts";
+import { noteOf, wordsNear } from "../near.ts";
 import { numberOf } from "../pick.ts";
 import type { Scene } from "../scene.ts";
 import { told } from "./told.ts";
@@ -48,13 +48,13 @@ function liquidLine(scene: Scene, figures: Figures): Finding[] {
   return dropK === undefined ? [] : [lineFinding(dropK, figures)];
 }
 
-/** "drier 90 in and 74 out": two temperatures in one part's own clause. */
+/** "drier: 90 in and 74 out": two temperatures about one part, in one note. */
 function acrossPart(liquids: readonly Reading[], scene: Scene): number | undefined {
-  const atPart = liquids.filter((one) => partWords.test(clauseOf(scene, one)));
+  const atPart = liquids.filter((one) => partWords.test(wordsNear(scene, one)));
   for (const one of atPart) {
-    const clause = clauseOf(scene, one);
+    const note = noteOf(scene, one);
     const cels = atPart
-      .filter((other) => clauseOf(scene, other) === clause)
+      .filter((other) => noteOf(scene, other) === note)
       .flatMap((other) => numberOf(other) ?? []);
     if (cels.length >= 2) return Math.max(...cels) - Math.min(...cels);
   }
@@ -78,7 +78,7 @@ function saidDrop(scene: Scene): number | undefined {
 
 function isLiquidLine(reading: Reading, scene: Scene): boolean {
   if (reading.at === "liquid") return true;
-  return reading.at === undefined && partWords.test(clauseOf(scene, reading));
+  return reading.at === undefined && partWords.test(wordsNear(scene, reading));
 }
 
 function lineFinding(dropK: number, figures: Figures): Finding {
@@ -107,9 +107,7 @@ function reversing(scene: Scene, figures: Figures): Finding[] {
   const lines = near.filter(
     (one) => one.quantity === "temperature" && !/discharge|hot gas/.test(clauseOf(scene, one)),
   );
-  const cels = lines
-    .filter((one) => one.at === "suction" || one.at === undefined)
-    .flatMap((one) => numberOf(one) ?? []);
+  const cels = lines.filter((one) => isBodyPlace(one)).flatMap((one) => numberOf(one) ?? []);
   const [first, second] = cels;
   const riseK =
     said !== undefined
@@ -119,6 +117,13 @@ function reversing(scene: Scene, figures: Figures): Finding[] {
         : undefined;
   if (riseK === undefined) return [];
   return [reversingFinding(riseK, figures)];
+}
+
+/** A pipe at the valve's body, whatever place the words round it gave it. */
+function isBodyPlace(reading: Reading): boolean {
+  return (
+    reading.at === undefined || /^(suction|indoor_air|return_air|evaporator_out)$/.test(reading.at)
+  );
 }
 
 function reversingFinding(riseK: number, figures: Figures): Finding {

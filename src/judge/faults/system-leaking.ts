@@ -21,8 +21,6 @@ export const systemLeaking: Fault = {
     "leak_traces:oil_stain": 0.3,
     "leak_traces:low_charge_said": 0.2,
     "leak_traces:no_leak_found": 0.02,
-    "standing_test:dropping": 0.5,
-    "standing_test:holding_steady": 0.02,
     "weighed:short": 0.6,
     "weighed:right": 0.38,
     "superheat:high": 0.065,

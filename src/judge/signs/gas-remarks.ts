@@ -39,5 +39,4 @@ export const gasRemarks: readonly SignGroup[] = [
   remark("outdoor_ice", { ice_on_outdoor_coil: 0.02, defrost_not_working: 0.008 }),
   remark("valve_look", { bulb_loose: 0.006, valve_hunting: 0.02, valve_stuck: 0.01 }),
   remark("reversing_look", { reversing_valve_stuck: 0.005 }),
-  remark("standing_test", { holding_steady: 0.1, dropping: 0.03 }),
 ];

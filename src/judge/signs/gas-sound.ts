@@ -60,5 +60,4 @@ export const soundGas: Fault["shows"] = {
   "sight_glass:sight_glass_clear": 0.2,
   "indoor_sound:filter_clean": 0.25,
   "coil_sound:coil_clean": 0.25,
-  "standing_test:holding_steady": 0.2,
 };
