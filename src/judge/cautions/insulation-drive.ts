@@ -13,7 +13,7 @@ export const insulationDrive: CautionRule = {
         insulationTested(scene) &&
           said(
             scene,
-            /(?:still )?(?:plugged in(?:to)?|hooked (?:up )?to|connected to|landed on|wired to)(?: to)? (?:the )?(?:inverter|drive|module|board)/,
+            /(?:still )?(?:plugged in(?:to)?|hooked (?:up )?to|connected to|landed on|wired to|(?:meg|megger|megged|test)[^.]{0,24} (?:from|at|through))(?: to)? (?:the )?(?:inverter|drive|module|board)/,
           ),
       ],
       [

@@ -52,61 +52,67 @@ function stageOf(reading: Reading, scene: Scene): Stage | undefined {
 
 function stageFinding(stage: Stage, drops: readonly Reading[], scene: Scene): Finding[] {
   if (drops.length === 0) return [];
+  const broken = brokenWords(drops, scene);
+  if (broken !== undefined) return [found(stage, broken)];
   const values = numbersOf(drops);
+  return values.length === 0 ? [] : [found(stage, spreadWords(values))];
+}
+
+interface Told {
+  readonly level: Finding["level"];
+  readonly outcome: string;
+  readonly says: string;
+}
+
+/** A leg that is shorted or open, by its own reading. */
+function brokenWords(drops: readonly Reading[], scene: Scene): Told | undefined {
   const shorted = drops.filter((one) => (numberOf(one) ?? 1) < forward.shorted);
+  if (shorted.length > 0) {
+    const lowest = plain(Math.min(...numbersOf(shorted)));
+    return {
+      level: "bad",
+      outcome: "shorted",
+      says: `${nameOf(shorted)} reads ${lowest} V: shorted`,
+    };
+  }
   const open = drops.filter((one) => one.over_range === true && isBothWays(one, scene));
-  if (shorted.length > 0)
-    return [
-      found(
-        stage,
-        "bad",
-        `${nameOf(shorted)} reads ${plain(Math.min(...values))} V: shorted`,
-        "shorted",
-      ),
-    ];
   if (open.length > 0)
-    return [found(stage, "bad", `${nameOf(open)} open both ways: that diode is open`, "open")];
-  if (values.length === 0) return [];
-  const lone = loneOpen(drops, scene);
-  if (lone.length > 0)
-    return [
-      found(
-        stage,
-        "watch",
-        `${nameOf(lone)} reads OL where the other legs conduct: turn the leads over and repeat, OL again is an open diode`,
-        "odd",
-      ),
-    ];
+    return {
+      level: "bad",
+      outcome: "open",
+      says: `${nameOf(open)} open both ways: that diode is open`,
+    };
+  const lone = numbersOf(drops).length === 0 ? [] : loneOpen(drops, scene);
+  if (lone.length === 0) return;
+  return {
+    level: "watch",
+    outcome: "odd",
+    says: `${nameOf(lone)} reads OL where the other legs conduct: turn the leads over and repeat, OL again is an open diode`,
+  };
+}
+
+/** The legs against each other. */
+function spreadWords(values: readonly number[]): Told {
   const lowest = Math.min(...values);
-  const highest = Math.max(...values);
+  const range = `${plain(lowest)} to ${plain(Math.max(...values))} V`;
   const singles = values.filter((one) => one <= forward.to);
-  const spread = Math.max(...singles) - Math.min(...singles);
-  if (singles.length > 1 && spread > spreadV)
-    return [
-      found(
-        stage,
-        "watch",
-        `${plain(lowest)} to ${plain(highest)} V: one leg is odd, repeat it with the motor leads off`,
-        "odd",
-      ),
-    ];
+  if (singles.length > 1 && Math.max(...singles) - Math.min(...singles) > spreadV)
+    return {
+      level: "watch",
+      outcome: "odd",
+      says: `${range}: one leg is odd, repeat it with the motor leads off`,
+    };
   if (lowest < forward.from)
-    return [
-      found(
-        stage,
-        "watch",
-        `${plain(lowest)} V is low for a diode, repeat it with the bus proven near 0 V`,
-        "odd",
-      ),
-    ];
-  return [
-    found(
-      stage,
-      "good",
-      `${plain(lowest)} to ${plain(highest)} V: the diodes agree; that clears diodes and shorted transistors only, and with the motor still connected a bad leg hides`,
-      "sound",
-    ),
-  ];
+    return {
+      level: "watch",
+      outcome: "odd",
+      says: `${plain(lowest)} V is low for a diode, repeat it with the bus proven near 0 V`,
+    };
+  return {
+    level: "good",
+    outcome: "sound",
+    says: `${range}: the diodes agree; that clears diodes and shorted transistors only, and with the motor still connected a bad leg hides`,
+  };
 }
 
 /** OL against the diode is as it should be; only OL both ways is a fault. */
@@ -136,7 +142,7 @@ const briefs: Readonly<Record<string, string>> = {
   odd: "one leg is odd, repeat it",
 };
 
-function found(stage: Stage, level: Finding["level"], says: string, outcome: string): Finding {
+function found(stage: Stage, { level, outcome, says }: Told): Finding {
   return {
     about: stage === "output" ? "drive output stage" : "drive rectifier",
     check: "bridge",

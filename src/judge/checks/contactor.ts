@@ -63,7 +63,12 @@ const mostCoilOhm = 3000;
 function isCoil(reading: Reading, scene: Scene): boolean {
   if ((numberOf(reading) ?? 0) > mostCoilOhm) return false;
   if (reading.subject !== undefined) return /contactor|coil/i.test(reading.subject);
-  return reading.quantity === "resistance" && /contactor|\bcoil\b/.test(wordsNear(scene, reading));
+  const near = wordsNear(scene, reading);
+  return (
+    reading.quantity === "resistance" &&
+    /contactor|\bcoil\b/.test(near) &&
+    !/sensor|therm/.test(near)
+  );
 }
 
 /** Its coil has voltage and it does not move, or none and it passes. */

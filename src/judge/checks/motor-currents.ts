@@ -54,3 +54,8 @@ export function isDriveOutput(scene: Scene, reading: Reading): boolean {
   const phases = ["U", "V", "W"].some((one) => hasPoint(reading, one));
   return scene.facts.drive === "inverter" && phases && reading.at === undefined;
 }
+
+/** The reading with the highest number. */
+export function highestOf(readings: readonly Reading[]): Reading | undefined {
+  return [...readings].sort((a, b) => (numberOf(b) ?? 0) - (numberOf(a) ?? 0))[0];
+}

@@ -15,7 +15,7 @@ export const compressorWindingShorted: Fault = {
     "insulation:ground_fault": 0.04,
     "ramp:limit": 0.3,
     "start:held_locked": 0.2,
-    "start:above_locked": 0.15,
+    "start:above_locked": 0.04,
     "ramp:usual": 0.05,
     "start:line_start": 0.45,
     "current:unbalanced_by_motor": 0.35,

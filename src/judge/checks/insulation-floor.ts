@@ -1,0 +1,133 @@
+import type { Finding, Level } from "../../model.ts";
+import {
+  insulationFloorOhm,
+  testVoltageRangeV,
+  thermosettingRangeCel,
+} from "../../physics/insulation.ts";
+import type { Scene } from "../scene.ts";
+import { fahrenheitWords, ohmWords } from "../words.ts";
+import { type Corrected, corrected, type Leads, lowestWords } from "./insulation-leads.ts";
+import { belowFloorsOhm, tierSign } from "./insulation-tier.ts";
+
+/** Ohm. Below it every published floor is broken. Source: guidance for some scroll compressors. */
+const groundFaultOhm = 0.5e6;
+
+/** Whether it is a ground fault, corrected both ways. */
+export function floorFinding(leads: Leads, scene: Scene): Finding {
+  const at40 = corrected(leads);
+  const verdict = unproven(leads, scene, floorVerdict(leads, at40, scene));
+  return {
+    about: leads.about,
+    check: "insulation",
+    level: verdict.level,
+    brief: verdict.brief,
+    says: [`Lowest lead ${lowestWords(leads)}`, temperatureWords(leads, at40), verdict.says]
+      .concat(voltageWords(leads, scene))
+      .filter((one) => one !== "")
+      .join(", "),
+    values: at40.values,
+    basis: "IEEE 43",
+    source:
+      "IEEE 43-2013 12.3 (5 megohm at 40 C, random-wound below 1 kV) and 6.3 (both corrections); it was written for motors in air, so a floor and no grade for a hermetic one",
+    signs: [verdict.sign],
+  };
+}
+
+interface Verdict {
+  readonly level: Level;
+  readonly brief: string;
+  readonly says: string;
+  readonly sign: string;
+}
+
+function floorVerdict(leads: Leads, at40: Corrected, scene: Scene): Verdict {
+  const raw = leads.lowestOhm;
+  if (raw < groundFaultOhm && at40.lowOhm < insulationFloorOhm)
+    return {
+      level: "bad",
+      brief: "a ground fault on every floor",
+      says: "a ground fault on every published floor",
+      sign: "insulation:ground_fault",
+    };
+  if (at40.highOhm < insulationFloorOhm && raw >= belowFloorsOhm && isHotUnmeasured(leads, scene))
+    return {
+      level: "watch",
+      brief: "low, but hot: give the winding temperature",
+      says: "below 5 megohm as read, but a hot winding reads low: give its temperature or test again cold",
+      sign: "insulation:very_low",
+    };
+  if (at40.highOhm < insulationFloorOhm)
+    return {
+      level: "bad",
+      brief: raw < belowFloorsOhm ? "below most floors" : "below the floor of 5 megohm",
+      says: raw < belowFloorsOhm ? "below most published floors" : "below the floor of 5 megohm",
+      sign: raw < belowFloorsOhm ? "insulation:below_floors" : "insulation:very_low",
+    };
+  if (at40.lowOhm < insulationFloorOhm)
+    return {
+      level: "watch",
+      brief: "above or below 5 megohm by the correction rule",
+      says: "above or below the floor of 5 megohm depending on the correction rule: test again between 20 and 40 C",
+      sign: "insulation:very_low",
+    };
+  return {
+    level: "good",
+    brief: "no ground fault",
+    says: "no ground fault (floor 5 megohm)",
+    sign: tierSign(leads),
+  };
+}
+
+/** Said to be hot, without a figure. */
+function isHotUnmeasured(leads: Leads, scene: Scene): boolean {
+  if (leads.windingCel !== undefined) return false;
+  return (
+    scene.seen.some((one) => one.observation === "shell_hot") ||
+    /(?:just|right) (?:came off|after|off line|shut)|still hot|hot (?:motor|winding|comp)/.test(
+      scene.words,
+    )
+  );
+}
+
+/** A ground fault on one lead, or with wiring still landed, stays to be proven. */
+function unproven(leads: Leads, scene: Scene, verdict: Verdict): Verdict {
+  const landed =
+    /leads? (?:still )?(?:landed|connected|on\b)|still (?:landed|wired|connected)/.test(
+      scene.words,
+    );
+  const single = leads.count === 1 && scene.facts.phases !== 1;
+  if (verdict.sign !== "insulation:ground_fault" || (!landed && !single)) return verdict;
+  const wanted = landed
+    ? "lift the leads and repeat: wiring and contactor are in parallel"
+    : "repeat it on the other leads: joined windings must agree";
+  return {
+    level: landed ? "watch" : verdict.level,
+    brief: landed ? "low, but lift the leads and repeat" : "low, repeat it on the other leads",
+    says: `${verdict.says}, but ${wanted}`,
+    sign: "insulation:ground_fault_unproven",
+  };
+}
+
+function temperatureWords(leads: Leads, at40: Corrected): string {
+  if (!Number.isFinite(leads.lowestOhm)) return "";
+  const { windingCel } = leads;
+  if (windingCel === undefined) return "not corrected, no winding temperature given";
+  const { from, to } = thermosettingRangeCel;
+  const outside = windingCel < from || windingCel > to;
+  const range =
+    at40.lowOhm === at40.highOhm
+      ? ohmWords(at40.lowOhm)
+      : `${ohmWords(at40.lowOhm)} to ${ohmWords(at40.highOhm)}`;
+  const warmth = fahrenheitWords(windingCel);
+  return outside
+    ? `${warmth} lies outside the correction range, roughly ${range} at 40 C`
+    : `${range} at 40 C from ${warmth}`;
+}
+
+function voltageWords(leads: Leads, scene: Scene): string[] {
+  const ratedV = scene.facts.supply_V;
+  if (leads.testV === undefined || ratedV === undefined) return [];
+  const wanted = testVoltageRangeV(ratedV);
+  if (wanted === undefined || (leads.testV >= wanted.from && leads.testV <= wanted.to)) return [];
+  return [`tested at ${leads.testV} V where ${wanted.from} V is the rule, so compare with care`];
+}

@@ -1,0 +1,140 @@
+import type { Reading } from "../../model.ts";
+import { halvingFactor, thermosettingFactor } from "../../physics/insulation.ts";
+import { beside } from "../near.ts";
+import { hasPoint, isBound, numberOf, ofQuantity, setsOf } from "../pick.ts";
+import type { Scene } from "../scene.ts";
+import { ohmWords } from "../words.ts";
+
+/** One compressor's leads to ground, at one minute. */
+export interface Leads {
+  readonly about: string;
+  readonly lowestOhm: number;
+  readonly highestOhm: number;
+  /** the lowest is only a lower bound */
+  readonly bound: boolean;
+  readonly count: number;
+  /** Cel, of the winding */
+  readonly windingCel?: number;
+  readonly testV?: number;
+}
+
+/** Readings to ground, by the insulation tester or the ohmmeter. */
+export function toGround(scene: Scene): Reading[] {
+  const megohms = ofQuantity(scene.readings, "insulation_resistance").filter(
+    (one) => one.points === undefined || hasPoint(one, "ground"),
+  );
+  const ohms = ofQuantity(scene.readings, "winding_resistance", "resistance").filter(
+    (one) => hasPoint(one, "ground") && one.over_range !== true,
+  );
+  return [...megohms, ...ohms];
+}
+
+/** A retest that climbs by more, once warmed or dried, decides. Common practice, no source. */
+const climbs = 3;
+
+/**
+ * Of several tests the lowest counts; where the winding was warmed or dried between them, the
+ * highest: what climbed was refrigerant or water.
+ */
+export function decisiveLeads(
+  about: string,
+  readings: readonly Reading[],
+  scene: Scene,
+): Leads | undefined {
+  const oneMinute = readings.filter((one) => one.after_s === undefined || isOneMinute(one.after_s));
+  const used = oneMinute.length > 0 ? oneMinute : readings;
+  const all = leadsOf(about, used, scene);
+  const tests = setsOf(scene.notes, used)
+    .flatMap((set) => leadsOf(about, set, scene) ?? [])
+    .sort((a, b) => a.lowestOhm - b.lowestOhm);
+  const low = tests[0];
+  const high = tests[tests.length - 1];
+  if (low === undefined || high === undefined || all === undefined) return all;
+  if (wiringAside(low, high, scene)) return high;
+  const warmed = /heater (?:was |has been )?on|warm(?:ed)? (?:it|up)|dried|hours? later/.test(
+    scene.words,
+  );
+  if (warmed && high.count >= low.count && high.lowestOhm > climbs * low.lowestOhm) return high;
+  return all;
+}
+
+/** The lower test held wiring that the higher one had off: the lower tells of the wiring. */
+function wiringAside(low: Leads, high: Leads, scene: Scene): boolean {
+  const wordsOf = (ohm: number) =>
+    scene.notes
+      .filter((note) => note.readings.some((one) => numberOf(one) === ohm))
+      .map((note) => note.text ?? "")
+      .join(" ");
+  return off.test(wordsOf(high.lowestOhm)) && !off.test(wordsOf(low.lowestOhm));
+}
+
+const off =
+  /at the (?:pins|compressor|comp)\b|(?:leads?|wires?|cable|plug) (?:is |are )?(?:off|pulled|lifted)|lifted|unplugged/i;
+
+function leadsOf(about: string, all: readonly Reading[], scene: Scene): Leads | undefined {
+  const values = all.flatMap((one) => numberOf(one) ?? (isBound(one) ? Infinity : []));
+  if (values.length === 0) return;
+  const lowestOhm = Math.min(...values);
+  const lowest = all.find((one) => (numberOf(one) ?? Infinity) === lowestOhm);
+  const windingCel = windingCelOf(all, scene);
+  const testV = all.find((one) => one.test_voltage !== undefined)?.test_voltage;
+  return {
+    about,
+    lowestOhm,
+    highestOhm: Math.max(...values),
+    bound: lowest === undefined || isBound(lowest),
+    count: values.length,
+    ...(windingCel === undefined ? {} : { windingCel }),
+    ...(testV === undefined ? {} : { testV }),
+  };
+}
+
+/** s; the value that counts is read at 60 s. Source: IEEE 43-2013, 5.2. */
+function isOneMinute(afterS: number): boolean {
+  return afterS >= 45 && afterS <= 90;
+}
+
+function windingCelOf(readings: readonly Reading[], scene: Scene): number | undefined {
+  const own = readings.find((one) => one.temperature !== undefined)?.temperature;
+  if (own !== undefined) return own;
+  const shell = ofQuantity(scene.readings, "temperature").find(
+    (one) => one.at === "shell" || /winding|shell|motor|dome/.test(beside(scene, one, [18, 12])),
+  );
+  return shell === undefined ? undefined : numberOf(shell);
+}
+
+export function highestWords(leads: Leads): string {
+  return Number.isFinite(leads.highestOhm) ? ohmWords(leads.highestOhm) : "over range";
+}
+
+export function lowestWords(leads: Leads): string {
+  if (!Number.isFinite(leads.lowestOhm)) return "over range";
+  return `${leads.bound ? "more than " : ""}${ohmWords(leads.lowestOhm)}`;
+}
+
+export interface Corrected {
+  readonly values: Readonly<Record<string, number>>;
+  readonly lowOhm: number;
+  readonly highOhm: number;
+}
+
+/** The lowest lead at 40 C by both rules; without a temperature as it was read. */
+export function corrected(leads: Leads): Corrected {
+  const { lowestOhm, windingCel } = leads;
+  if (windingCel === undefined || !Number.isFinite(lowestOhm))
+    return { values: {}, lowOhm: lowestOhm, highOhm: lowestOhm };
+  const halving = lowestOhm * halvingFactor(windingCel);
+  const factor = thermosettingFactor(windingCel);
+  if (factor === undefined)
+    return {
+      values: { at_40C_Ohm: halving },
+      lowOhm: Math.min(halving, lowestOhm),
+      highOhm: Math.max(halving, lowestOhm),
+    };
+  const flat = lowestOhm * factor;
+  return {
+    values: { at_40C_Ohm: halving, at_40C_thermosetting_Ohm: flat },
+    lowOhm: Math.min(halving, flat),
+    highOhm: Math.max(halving, flat),
+  };
+}

@@ -1,0 +1,46 @@
+import type { Finding } from "../../model.ts";
+import { insulationBaseCel, thermosettingRangeCel } from "../../physics/insulation.ts";
+import { corrected, type Leads, lowestWords } from "./insulation-leads.ts";
+
+/** Ohm; below it most published floors are broken. Source: a hermetic service handbook. */
+export const belowFloorsOhm = 2e6;
+/** Ohm, raw readings. Source: common practice, no source. */
+export const veryLowOhm = 20e6;
+const moistOhm = 50e6;
+export const cleanOhm = 100e6;
+
+/** The raw value grades contamination; a hot winding is graded by the flatter correction it has. */
+function tierOhm(leads: Leads): number {
+  const { windingCel } = leads;
+  if (windingCel === undefined || windingCel <= insulationBaseCel) return leads.lowestOhm;
+  const at40 = corrected(leads);
+  return windingCel > thermosettingRangeCel.to ? at40.highOhm : at40.lowOhm;
+}
+
+/** The sign of the tier that the leads are in. */
+export function tierSign(leads: Leads): string {
+  const ohm = tierOhm(leads);
+  if (ohm >= cleanOhm) return "insulation:sound";
+  return ohm >= veryLowOhm ? "insulation:low" : "insulation:very_low";
+}
+
+/** How wet or dirty it is, by the raw value. */
+export function tierFinding(leads: Leads): Finding[] {
+  const ohm = tierOhm(leads);
+  if (ohm >= cleanOhm || leads.lowestOhm < belowFloorsOhm) return [];
+  const degree = ohm >= moistOhm ? "some moisture or dirt" : "much moisture or dirty oil";
+  return [
+    {
+      about: leads.about,
+      check: "insulation",
+      level: "watch",
+      brief: degree,
+      says: `Lowest lead ${lowestWords(leads)} speaks for ${degree}: warm the crankcase, test the oil for acid, change the drier and test again before any verdict`,
+      values: {},
+      basis: "common practice",
+      source:
+        "common practice, no source: tiers of 100, 50 and 20 megohm on the raw reading at 500 V",
+      signs: [tierSign(leads)],
+    },
+  ];
+}
