@@ -296,7 +296,8 @@ function checkMustNot(bot: Bot, expected: Expected, check: Check): void {
         if (rule.value === undefined) return true;
         return (
           typeof reading.value === "number" &&
-          Math.abs(reading.value - rule.value) <= Math.max(Math.abs(rule.value) * 0.001, 0.06)
+          Math.abs(reading.value - rule.value) <=
+            Math.max(Math.abs(rule.value) * 0.001, rule.quantity === "temperature" ? 0.06 : 0)
         );
       }),
     );

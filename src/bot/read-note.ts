@@ -4,6 +4,7 @@ import { read } from "../read/read.ts";
 import type { NoteFacts } from "../record/entry.ts";
 import { standingOf } from "../record/standing.ts";
 import type { Memory } from "./memory.ts";
+import { withNamedDone } from "./named-done.ts";
 
 /** Reads a message in the context of what stands before it in its job; alone where it has none. */
 export function readNote(
@@ -11,7 +12,9 @@ export function readNote(
   message: Pick<Message, "text" | "at">,
   job: number | undefined,
 ): Understood {
-  return read(message.text, contextOf(memory, job, message.at));
+  const understood = read(message.text, contextOf(memory, job, message.at));
+  const known = job === undefined ? undefined : memory.jobs.get(job);
+  return known === undefined ? understood : withNamedDone(understood, message.text, known);
 }
 
 function contextOf(memory: Memory, job: number | undefined, at: string): Context {

@@ -106,7 +106,7 @@ function longestRun(words: readonly string[], name: readonly string[]): number {
 }
 
 /** The same word, one of its kin ("dentist" for "Dental"), or a slip of one letter in a long one. */
-function sameWord(said: string, meant: string): boolean {
+export function sameWord(said: string, meant: string): boolean {
   if (said === meant) return true;
   const stem = stemOf(meant);
   if (stem.length >= 4 && stem === stemOf(said)) return true;

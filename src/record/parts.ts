@@ -11,9 +11,17 @@ interface Said {
 /** One row for each part and state that was said; a later mention finds the part by number or name. */
 export function foldParts(statements: readonly JobStatement[]): readonly JobPart[] {
   const rows: JobPart[] = [];
+  const byOthers = new Set(
+    statements.flatMap(({ statement, message }) =>
+      statement.kind === "observation" && statement.observation === "line_work_done"
+        ? [message]
+        : [],
+    ),
+  );
   for (const { statement, who, at, message } of statements) {
     const said = partSaid(statement);
-    if (said === undefined) continue;
+    // what the utility replaced is no part of the job
+    if (said === undefined || (said.state === "fitted" && byOthers.has(message))) continue;
     const known = rows.find((row) => isSamePart(row, said));
     const number = said.number ?? known?.number;
     const name = said.part === "" ? (known?.part ?? "part") : (known?.part ?? said.part);
@@ -40,6 +48,8 @@ function partSaid(statement: JobStatement["statement"]): Said | undefined {
   if (statement.kind === "part") return statement;
   if (statement.kind !== "action" || statement.action !== "replaced") return undefined;
   if (statement.what === undefined || statement.planned === true) return undefined;
+  if (/^(?:too|also|it|that|this|them|those|both|all|one|ones|everything)$/i.test(statement.what))
+    return undefined;
   return { part: statement.what, state: "fitted" };
 }
 

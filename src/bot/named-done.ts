@@ -1,0 +1,26 @@
+import type { Job, Span, Statement, Understood } from "../model.ts";
+import { sameWord, wordsOf } from "../record/names.ts";
+
+const done = /([\p{L}\p{N}-]+)(?:\s+job)?(?:\s+is|\s+all)?\s+done\b/giu;
+
+/** "Hazelport done, leaving": only who knows the job's name can tell that this is its status. */
+export function withNamedDone(understood: Understood, text: string, job: Job): Understood {
+  const known = [...wordsOf(job.site ?? ""), ...wordsOf(job.equipment ?? "")];
+  const match = [...text.matchAll(done)].find(([, word = ""]) =>
+    wordsOf(word).some((part) => part.length > 2 && known.some((name) => sameWord(part, name))),
+  );
+  if (match === undefined) return understood;
+  const already = understood.statements.some(
+    (said) => said.kind === "status" && said.status === "done",
+  );
+  if (already) return understood;
+  const span: Span = [match.index, match.index + match[0].length];
+  const statement: Statement = {
+    kind: "status",
+    status: "done",
+    said: match[0],
+    spans: [span],
+    rule: "<site> done",
+  };
+  return { ...understood, statements: [statement, ...understood.statements] };
+}
