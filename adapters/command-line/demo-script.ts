@@ -157,10 +157,10 @@ export const lines: readonly Line[] = [
     at: "08:12",
     person: "tobin",
     thread: "hostel",
-    text: "comp 1 lead 1 to ground 62 megohm at 500",
+    text: "comp 1 lead 1 to ground 520 megohm at 500",
   },
-  { id: "d13", at: "08:15", person: "tobin", thread: "hostel", text: "lead 2 65, lead 3 6.3" },
-  { id: "d14", at: "08:17", person: "tobin", thread: "hostel", text: "no, lead 3 was 63" },
+  { id: "d13", at: "08:15", person: "tobin", thread: "hostel", text: "lead 2 515, lead 3 53" },
+  { id: "d14", at: "08:17", person: "tobin", thread: "hostel", text: "no, lead 3 was 530" },
   { id: "d15", at: "08:20", person: "tobin", thread: "hostel", text: "history?" },
   { id: "d16", at: "08:24", person: "tobin", thread: "hostel", text: "what next?" },
   {
@@ -204,7 +204,14 @@ export const lines: readonly Line[] = [
     at: "10:05",
     person: "tobin",
     thread: "hostel",
-    text: "diode check L1 0.38 0.39, L2 0.38 0.38, L3 OL 0.38",
+    text: "bus 2 V, diodes L1 to plus 0.38, L2 to plus 0.38, L3 to plus OL",
+  },
+  {
+    id: "d23b",
+    at: "10:07",
+    person: "tobin",
+    thread: "hostel",
+    text: "turned the leads over, L3 OL both ways",
   },
   {
     id: "d24",
@@ -248,7 +255,12 @@ export const lines: readonly Line[] = [
   },
   { id: "d33", at: "11:20", person: "wren", thread: "bakery", text: "done, leaving" },
   { id: "d34", at: "11:24", person: "tobin", text: "heading to the museum" },
-  { id: "d35", at: "11:48", person: "tobin", text: "museum is locked, closed tuesdays, no access" },
+  {
+    id: "d35",
+    at: "11:48",
+    person: "tobin",
+    text: "nobody at the museum, closed tuesdays, no access",
+  },
   { id: "d36", at: "11:52", person: "isla", text: "status?" },
   { id: "d37", at: "11:54", person: "isla", text: "summary of the bakery", board: true },
 ];

@@ -5,7 +5,9 @@ import { dayRecord } from "../../src/bot/day-record.ts";
 import { allJobs } from "../../src/bot/memory.ts";
 import { type Bot, openBot, receive, tick, work } from "../../src/bot.ts";
 import type { Message } from "../../src/model.ts";
+import { saidOf } from "../../src/record/outbox.ts";
 import { putFacts } from "../../src/record/registry.ts";
+import { writeSetting } from "../../src/record/settings.ts";
 import { closeStore, openStore } from "../../src/record/store.ts";
 import { boardText } from "../../src/show/board.ts";
 import { dayFiles } from "../../src/show/exports/day.ts";
@@ -49,6 +51,8 @@ export async function playDemo(io: Io, options: DemoOptions = {}): Promise<Exit>
         facts: unit,
       });
     }
+    writeSetting(opened.store, "board_channel", "dispatch");
+    writeSetting(opened.store, "board_platform", "demo");
     return await playDay(openBot(opened.store, salt), { io, folder, ...options });
   } finally {
     closeStore(opened.store);
@@ -64,7 +68,7 @@ interface Stage extends DemoOptions {
 
 async function playDay(bot: Bot, stage: Stage): Promise<Exit> {
   const { io } = stage;
-  for (const line of before) answersTo(bot, line);
+  for (const line of before) played(bot, line);
   io.line("An invented day: Isla gives out the jobs, Wren and Tobin text what they measure.");
   io.line("");
   for (const line of lines) await playLine(bot, line, stage);
@@ -76,9 +80,13 @@ async function playDay(bot: Bot, stage: Stage): Promise<Exit> {
 
 async function playLine(bot: Bot, line: Line, stage: Stage): Promise<void> {
   const { io } = stage;
-  const said = `${line.at}  ${capital(line.person)}: ${line.text}`;
-  const answered = answersTo(bot, line);
-  const shown = [said, ...answered.flatMap((text) => indented(text))];
+  const { due, answers, alerts } = played(bot, line);
+  const shown = [
+    ...due.flatMap(({ at, text }) => [`${at.slice(11, 16)}  a clock comes due`, ...indented(text)]),
+    `${line.at}  ${capital(line.person)}: ${line.text}`,
+    ...answers.flatMap(indented),
+    ...alerts.map((text) => `       to the dispatcher: ${text}`),
+  ];
   if (line.board === true) {
     const board = boardText(allJobs(bot.memory), momentOf(line), {});
     shown.push("", "       The dispatcher's board now:", ...indented(board));
@@ -89,12 +97,24 @@ async function playLine(bot: Bot, line: Line, stage: Stage): Promise<void> {
   }
 }
 
-/** The bot's answers to one message, clocks that came due before it first. */
-function answersTo(bot: Bot, line: Line): readonly string[] {
-  const at = momentOf(line);
-  const due = tick(bot, at).map((clock) => clock.text);
+interface Played {
+  readonly due: readonly { readonly at: string; readonly text: string }[];
+  readonly answers: readonly string[];
+  readonly alerts: readonly string[];
+}
+
+/** One message through the bot: clocks that came due before it, its answers, what it calls for. */
+function played(bot: Bot, line: Line): Played {
+  const known = saidOf(bot.store, "alert").length;
+  const due = tick(bot, momentOf(line)).map((clock) => ({ at: clock.due, text: clock.text }));
   receive(bot, { message: messageOf(line) });
-  return [...due, ...work(bot).flatMap((done) => done.replies.map((reply) => reply.text))];
+  const replies = work(bot).flatMap((done) => done.replies);
+  // an earlier answer is mended where it stands: only what changed is told here
+  const answers = replies.map(({ text, edits }) =>
+    edits === undefined ? text : `(in the answer above) ${text.split("\n").at(-1) ?? ""}`,
+  );
+  const alerts = saidOf(bot.store, "alert").slice(known);
+  return { due, answers, alerts: alerts.map(({ text }) => text) };
 }
 
 function momentOf(line: Line): string {

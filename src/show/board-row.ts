@@ -60,7 +60,7 @@ function extras(job: Job, scene: Scene): readonly string[] {
       .map((p) => `order: ${partName(p)}`),
     ...dueParts(job),
     productLine(job, scene),
-    ...job.machine.locks.map((lock) => `locked by ${personName(lock.who, scene.names)}`),
+    ...new Set(job.machine.locks.map((lock) => `locked by ${personName(lock.who, scene.names)}`)),
     ...job.clocks.slice(0, 1).map((clock) => clockLine(clock.due, scene)),
   ].filter((line) => line !== "");
 }

@@ -43,7 +43,7 @@ export function leftBehind(input: ReplyInput, status: Status, machine: Machine):
   if (!leaving.has(status)) return [];
   const locks = machine.locks.map((l) => `${personName(l.who, input.names)}'s lock`);
   const bypasses = machine.bypasses.map((b) => `bypass of ${b.what}`);
-  return [...bypasses, ...circuitLeft(machine), ...locks];
+  return [...new Set([...bypasses, ...circuitLeft(machine), ...locks])];
 }
 
 function circuitLeft(machine: Machine): readonly string[] {

@@ -53,7 +53,9 @@ function belongs(cluster: readonly ReadingPhrase[], phrase: ReadingPhrase): bool
 }
 
 function shared(phrase: ReadingPhrase): string {
-  return `${phrase.head}|${phrase.unit}|${phrase.tail}|${phrase.place ?? ""}|${phrase.label === ""}`;
+  // the second drop of a pair has no point of its own: "L1 0.38, 0.39"
+  const labelled = phrase.head === "diode" || phrase.label === "";
+  return `${phrase.head}|${phrase.unit}|${phrase.tail}|${phrase.place ?? ""}|${labelled}`;
 }
 
 function clusterText(cluster: readonly ReadingPhrase[]): string {

@@ -62,5 +62,6 @@ function plainLetters(text: string): string {
     .replaceAll(/([.,;:])(?:\s*[.,;:])+/g, "$1")
     .replaceAll(/\s+/g, " ")
     .replaceAll(/^[\s.,;:]+|[\s.,;:]+$/g, "")
-    .replace(/^(?:and|so|ok|okay)\b[\s,]*/i, "");
+    .replace(/^(?:and|so|ok|okay)\b[\s,]*/i, "")
+    .replace(/[\s,.]+(?:leaving|done|heading out)$/i, "");
 }

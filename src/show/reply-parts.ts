@@ -19,16 +19,26 @@ export function statusLinesOf(input: ReplyInput, job: Job): readonly string[] {
 export function nextSentences(input: ReplyInput): readonly string[] {
   const next = input.judgement.next[0];
   if (next === undefined) return [""];
-  const usual = sentence(`Next: ${wordsOfCheck(next.check).act}`);
-  const own = sentence(`Next: ${lowered(next.why)}`);
-  return next.why !== "" && wordCount(next.why) <= nextWords ? [own, usual] : [usual];
+  const { act } = wordsOfCheck(next.check);
+  return [...new Set([ownWords(next.why) ?? act, act])].map((words) => sentence(`Next: ${words}`));
+}
+
+/** A condition in front of what is to be done: "dead and leads off: winding ohms ...". */
+const condition = /^(?:dead|with|locked|power|running|drive off|lock out)\b/i;
+
+/** What a check says of itself, whole or its first clause, where that is short enough. */
+function ownWords(why: string): string | undefined {
+  const clauses = why.split(/[:;,] /);
+  const plain = condition.test(why) ? clauses.slice(1, 2) : [why, clauses[0] ?? ""];
+  const fitting = plain.find((text) => wordCount(text) > 2 && wordCount(text) <= nextWords);
+  return fitting === undefined || condition.test(fitting) ? undefined : lowered(fitting);
 }
 
 /** The one question: what the reader must know first, then doubt, then what stays behind. */
 export function oneQuestion(input: ReplyInput, job: Job | undefined): string {
-  const asked = input.understood.ask[0];
-  if (asked !== undefined) return asked;
   const doubt = doubtQuestion(input);
   if (doubt !== "") return doubt;
+  const asked = input.understood.ask[0];
+  if (asked !== undefined) return asked;
   return job === undefined ? "" : leavingQuestion(input, job);
 }

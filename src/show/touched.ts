@@ -17,7 +17,10 @@ const officeChecks = new Set<string>(["leak_rate", "room_concentration", "line_c
 /** The findings that this message made, changed, or spoke about again; worst first. */
 export function touchedFindings(input: ReplyInput): readonly Finding[] {
   const earlier = new Set(input.before.findings.map(fingerprint));
-  const spoken = [...input.readings, ...input.confirmed, ...input.released];
+  const doubted = (r: Reading) => r.doubtful === true && !input.confirmed.some((c) => c === r);
+  const spoken = [...input.readings, ...input.confirmed, ...input.released].filter(
+    (r) => !doubted(r),
+  );
   const touched = input.judgement.findings
     .filter((finding) => !officeOnly(finding))
     .filter(

@@ -1,5 +1,6 @@
-import type { Finding, Reading } from "../../model.ts";
+import type { CaseNote, Finding, Reading } from "../../model.ts";
 import { busBands, idleBusV, loadedBusV, touchLimitV } from "../../physics/dc-bus.ts";
+import type { ActionName } from "../../vocabulary.ts";
 import type { Check } from "../check.ts";
 import { noteOf, noteWords, wordsNear } from "../near.ts";
 import { hasPoint, numberOf, ofQuantity } from "../pick.ts";
@@ -31,12 +32,25 @@ export function busReadings(scene: Scene): Reading[] {
 /** Whether the power was off when it was read. */
 export function isAfterPowerOff(reading: Reading, scene: Scene): boolean {
   const near = wordsNear(scene, reading);
-  const deeds = noteOf(scene, reading)?.statements ?? [];
-  const off = deeds.some(
-    (one) => one.kind === "action" && ["power_off", "locked", "proved_dead"].includes(one.action),
+  return (
+    (isOff(noteOf(scene, reading), scene) || offWords.test(near)) &&
+    !/running|with it on|energized/.test(near)
   );
-  return (off || offWords.test(near)) && !/running|with it on|energized/.test(near);
 }
+
+/** The last word on the power up to a note: what was locked an hour ago is off until it is put on. */
+function isOff(note: CaseNote | undefined, scene: Scene): boolean {
+  const until = note === undefined ? 0 : scene.notes.indexOf(note) + 1;
+  const deeds = scene.notes
+    .slice(0, until)
+    .flatMap((one) => one.statements)
+    .flatMap((one) => (one.kind === "action" && one.planned !== true ? [one.action] : []));
+  const last = deeds.findLast((one) => offDeeds.has(one) || onDeeds.has(one));
+  return last !== undefined && offDeeds.has(last);
+}
+
+const offDeeds = new Set<ActionName>(["power_off", "locked", "proved_dead"]);
+const onDeeds = new Set<ActionName>(["power_on", "unlocked", "started", "reset"]);
 
 const offWords =
   /power(?:ed)? (?:off|down)|after off|\boff\b|still|threw the|(?:pulled|opened) the disconnect|killed|bled|bleed|locked|waited|down to|minutes? after/;

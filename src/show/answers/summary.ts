@@ -95,7 +95,8 @@ function saidWords(statement: Statement): string {
     return `${statement.what} ${statement.action.replaceAll("_", " ")}`;
   }
   // a word alone ("new", "holding") tells nobody anything
-  return statement.said.includes(" ") ? statement.said : "";
+  const whole = statement.said.replace(/ (?:at|the|a|an|on|of|to|in)$/, "");
+  return statement.said.includes(" ") ? whole : "";
 }
 
 /** Locks, power and leads are how the machine stands, not what was done to it. */
