@@ -87,7 +87,7 @@ export const observationPatterns: readonly (readonly [
   ["burnt_smell", "smell burnt", "smell =electrical"],
   ["burnt_connection", "joint burnt !smell !contactor", "=lug burnt"],
   ["connection_loose", "joint loose !bulb"],
-  ["water_inside", "water box_inside", "water =peckerhead", "water =disconnect", "=water =inside"],
+  ["water_inside", "water box_inside !bulb", "water =peckerhead", "water =disconnect", "=water =inside"],
   ["wet_weather", "weather"],
   ["contactor_pitted", "contactor pitted", "=points burnt", "=points pitted"],
   ["contactor_welded", "contactor welded !no_pull"],
