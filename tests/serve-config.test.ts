@@ -1,10 +1,11 @@
 import { spawn } from "node:child_process";
-import { mkdtempSync, writeFileSync } from "node:fs";
+import { mkdtempSync, readFileSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, describe, expect, test } from "vitest";
 import { z } from "zod";
 import { readConfig } from "../adapters/serve/config.ts";
+import { scopes } from "../adapters/slack/check.ts";
 import { openStore } from "../src/record/store.ts";
 import {
   channels,
@@ -281,4 +282,23 @@ test("a store that fails shows in readiness, and mends itself", async () => {
   await until("ready again", async () => (await status()) === 200);
   await scene.bot.stop();
   await scene.standIn.stop();
+});
+
+describe("the examples", () => {
+  test("the example configuration is right, but for its secrets", () => {
+    const example = JSON.parse(readFileSync("adapters/examples/readback.json", "utf8"));
+    const { slack } = example.platforms;
+    expect(problemsOf(example).every((problem) => problem.includes("token"))).toBe(true);
+    expect(
+      problemsOf({
+        ...example,
+        platforms: { slack: { ...slack, bot_token: token, socket: { app_token: token } } },
+      }),
+    ).toEqual([]);
+  });
+
+  test("the app's manifest asks for what the check looks for, and for no more", () => {
+    const manifest = JSON.parse(readFileSync("adapters/examples/slack-manifest.json", "utf8"));
+    expect(manifest.oauth_config.scopes.bot).toEqual([...scopes]);
+  });
 });

@@ -1,4 +1,4 @@
-import type { IncomingMessage } from "node:http";
+import type { IncomingMessage, Server } from "node:http";
 import { HTTPReceiver } from "@slack/bolt";
 import type { Log } from "../serve/log.ts";
 import { boltApp, boltLogger } from "./bolt-app.ts";
@@ -48,16 +48,21 @@ export function httpTransport(
     if (event.customProperties?.ahead === true) throw new Error("a request from the future");
     return process(event);
   };
+  let server: Server | undefined;
   return {
     open: async () => {
-      await receiver.start({ port: settings.port, host: settings.host });
+      server = await receiver.start({ port: settings.port, host: settings.host });
       options.connected(true);
       options.joined();
       return `listens on ${settings.host}:${settings.port}/slack/events`;
     },
     close: async () => {
       options.connected(false);
+      if (server === undefined) return;
+      // a request that is being handled ends first; its connection must not be waited for after that
+      const timer = setInterval(() => server?.closeIdleConnections(), 50);
       await receiver.stop().catch(() => {});
+      clearInterval(timer);
     },
   };
 }
