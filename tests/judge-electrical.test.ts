@@ -180,6 +180,14 @@ const cases: readonly Wanted[] = [
     check: "insulation",
     level: "good",
   },
+  {
+    title: "a second grounded compressor asks for the cause",
+    notes: [note("", megs([4e5, 4e5, 4e5]))],
+    history: [past(megs([1e5, 1e5, 1e5]), did("replaced", "compressor 2"))],
+    check: "history",
+    level: "watch",
+    says: /never recorded/,
+  },
   // polarization: IEEE 43-2013 5.4, 12.2
   {
     title: "an index above 5 gigohm is not judged",

@@ -1,6 +1,7 @@
-import type { CaseNote, Finding, Reading } from "../../model.ts";
+import type { Finding, Reading } from "../../model.ts";
 import { trendBand } from "../../physics/insulation.ts";
 import { hasPoint, isBound, numberOf } from "../pick.ts";
+import { replacesCompressor } from "../replaces-compressor.ts";
 import type { Scene } from "../scene.ts";
 import { ohmWords } from "../words.ts";
 
@@ -62,12 +63,4 @@ function pastReadings(scene: Scene): Reading[] {
     .slice(since + 1)
     .flatMap((note) => note.readings)
     .filter((one) => one.rating === undefined && one.doubtful !== true);
-}
-
-function replacesCompressor(note: CaseNote): boolean {
-  return note.statements.some(
-    (one) =>
-      (one.kind === "action" && one.action === "replaced" && /comp/i.test(one.what ?? "")) ||
-      (one.kind === "part" && one.state === "fitted" && /comp/i.test(one.part)),
-  );
 }

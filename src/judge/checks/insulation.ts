@@ -29,7 +29,10 @@ export const insulation: Check = {
     "insulation:falling",
     "insulation:fallen_far",
   ],
-  judge: (scene) => [...measured(scene), ...told(scene, "insulation")],
+  judge: (scene) => {
+    const said = told(scene, "insulation");
+    return said.length > 0 ? said : measured(scene);
+  },
 };
 
 function measured(scene: Scene): Finding[] {

@@ -21,6 +21,7 @@ import { lineCharge } from "./line-charge.ts";
 import { places } from "./places.ts";
 import { polarization } from "./polarization.ts";
 import { pressureTest } from "./pressure-test.ts";
+import { repeatFailure } from "./repeat-failure.ts";
 import { roomConcentration } from "./room-concentration.ts";
 import { runningCurrent } from "./running-current.ts";
 import { saturation } from "./saturation.ts";
@@ -51,6 +52,7 @@ export const checks: readonly Check[] = [
   fan,
   sensor,
   communication,
+  repeatFailure,
   places,
   // refrigerant and air side
   superheat,
