@@ -44,7 +44,10 @@ function headed(input: ReplyInput, line: Line, index: number): string {
 
 /** What the message measured anew: not what replaced an older value, nor what is in doubt. */
 export function newReadings(input: ReplyInput): readonly JobReading[] {
-  const replacing = new Set(input.replaced.map(({ by }) => by?.id));
+  // an edit that leaves a figure as it was says it again: its answer takes the old one's place
+  const replacing = new Set(
+    input.replaced.filter(({ old, by }) => changes(old, by)).map(({ by }) => by?.id),
+  );
   return [...input.released, ...input.readings, ...input.confirmed].filter(
     (r) => !replacing.has(r.id) && (r.doubtful !== true || input.confirmed.includes(r)),
   );
@@ -58,11 +61,13 @@ function changedSubject(input: ReplyInput): string | undefined {
 function changeText(input: ReplyInput): string {
   return input.replaced
     .flatMap(({ old, by }) =>
-      by === undefined || figureOf(by) === figureOf(old)
-        ? []
-        : [`${figures([by])}, was ${figureOf(old)}`],
+      by === undefined || !changes(old, by) ? [] : [`${figures([by])}, was ${figureOf(old)}`],
     )
     .join("; ");
+}
+
+function changes(old: JobReading, by: JobReading | undefined): boolean {
+  return by === undefined || figures([by]) !== figures([old]);
 }
 
 function figureOf(reading: JobReading): string {
