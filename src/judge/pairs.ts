@@ -29,7 +29,7 @@ const pipes: readonly (readonly [words: RegExp, at: Place])[] = [
   [/\b(?:small|little|skinny) (?:line|pipe)\b/i, "liquid"],
 ];
 /** Letters around a number that its pipe is looked for in. */
-const near = 20;
+const near = 28;
 
 function byPipe(one: Reading, note: CaseNote): Place | undefined {
   if (one.quantity !== "temperature" || one.at !== undefined) return undefined;
@@ -73,7 +73,9 @@ function areJoined(first: Reading, second: Reading, note: CaseNote): boolean {
   if (gap.length > apart || !joining.test(gap)) return false;
   return (
     faces(first, second, gap) &&
-    !/^\s{0,2}(?:out|air|ambient|return|supply|box)/i.test(rest(second, note))
+    !/^\s{0,2}(?:(?:f|c|deg(?:rees?)?)\s+)?(?:out|air|ambient|return|supply|box)/i.test(
+      rest(second, note),
+    )
   );
 }
 
