@@ -275,12 +275,14 @@ function inAndOut(items: readonly Item[], drafts: readonly Draft[]): void {
     if (
       next === undefined ||
       items[draft.index + 1]?.text !== "in" ||
+      items[draft.index + 2]?.text === "the" ||
       items[next.index + 1]?.text !== "out"
     )
       return;
     const plainOnes = [draft, next].every(
       (one) =>
-        one.place === undefined &&
+        // after a comma "57 out" was taken for the weather
+        (one.place === undefined || (one === next && one.place === "outdoor_air")) &&
         one.named === undefined &&
         one.points === undefined &&
         one.action === undefined &&
