@@ -2,12 +2,13 @@ import type { Case, EquipmentFacts, Reading, Statement } from "../model.ts";
 
 /** The plate as the office has it, outweighed by what the notes say. */
 export function factsFrom(whole: Case): EquipmentFacts {
-  const said = whole.notes.flatMap((note) => [
-    ...note.statements.map(plate),
-    ...note.readings.map(rating),
-  ]);
   let facts: EquipmentFacts = whole.equipment;
-  for (const one of said) if (one !== nothing) facts = { ...facts, ...one };
+  for (const note of whole.notes) {
+    for (const one of note.statements)
+      if (one.kind === "nameplate") facts = { ...facts, ...plate(one) };
+    for (const one of note.readings)
+      if (one.rating !== undefined) facts = { ...facts, ...rating(one) };
+  }
   return facts;
 }
 

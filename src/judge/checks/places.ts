@@ -28,6 +28,7 @@ export const places: Check = {
 /** The office's tree with what the notes tie to its parts. */
 function treeOf(scene: Scene, rooms: readonly string[]): readonly Node[] {
   const tree = scene.site.tree ?? [];
+  if (rooms.length === 0) return tree;
   return [...tree, ...tiesSaid(scene.words, tree, rooms)];
 }
 
