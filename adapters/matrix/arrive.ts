@@ -70,11 +70,6 @@ async function readable(
   if (event.type !== "m.room.encrypted" || Object.keys(event.content).length === 0) return event;
   const found = await working.machine.decrypt(room, event);
   if (!found.ok) {
-    working.door.log.warn("locked", {
-      platform: "matrix",
-      message: event.event_id,
-      why: found.why,
-    });
     return "locked";
   }
   return { ...event, type: found.type, content: found.content };

@@ -39,6 +39,11 @@ export const idsOf = (list: readonly Locked[]): ReadonlySet<string> =>
 export function setAside(working: Working, room: string, event: RoomEvent): void {
   const list = lockedEvents(working);
   if (list.some((one) => one.event.event_id === event.event_id)) return;
+  working.door.log.warn("locked", {
+    platform: "matrix",
+    message: event.event_id,
+    sender: event.sender,
+  });
   keepLocked(working, [...list, { room, event, since: working.door.now(), told: false }]);
 }
 

@@ -40,8 +40,11 @@ const pollMs = 30_000;
 const shortPollMs = 5000;
 const longestPauseMs = 30_000;
 
-/** Asks and works until it is ended or the token is no longer good. The place moves only when all is kept. */
-export async function syncLoop(working: Working, rest: Pauses): Promise<void> {
+/**
+ * Asks and works until it is ended or the token is no longer good. The place moves only when all is
+ * kept. `round` is called after each one.
+ */
+export async function syncLoop(working: Working, rest: Pauses, round: () => void): Promise<void> {
   const { door, connection } = working;
   for (let failures = 0; !rest.ended(); ) {
     const since = door.cursor(syncPlace);
@@ -54,6 +57,7 @@ export async function syncLoop(working: Working, rest: Pauses): Promise<void> {
       await takeRound(working, { since, answer, stopping: rest.ended });
       failures = 0;
       door.connected(true);
+      round();
     } catch (error) {
       if (rest.ended()) return;
       failures += 1;

@@ -45,10 +45,14 @@ export function matrixPlatform(config: MatrixConfig, people: readonly Person[]):
       const now = await connected({ config, people, door, file, rest });
       if (now === undefined) return "";
       working = now;
-      await now.connection.start(() => {
-        looping = syncLoop(now, rest);
+      // the first round answers invitations; what was joined is told after it
+      await new Promise<void>((firstRound) => {
+        const loop = (): void => {
+          looping = syncLoop(now, rest, firstRound).finally(firstRound);
+        };
+        void begin(now, rest, loop).catch(firstRound);
       });
-      return welcome(now);
+      return rest.ended() ? "" : welcome(now);
     },
     send: async (part, context) =>
       working === undefined ? notYet : sendPart(working, part, context),
@@ -108,6 +112,19 @@ async function connected(beginning: Beginning): Promise<Working | undefined> {
     }
   }
   return undefined;
+}
+
+/** The client asks the server a few things before it begins, and gives up where there is no answer. */
+async function begin({ connection, door }: Working, rest: Pauses, loop: () => void): Promise<void> {
+  for (let failures = 1; !rest.ended(); failures += 1) {
+    try {
+      return await connection.start(loop);
+    } catch (error) {
+      door.log.warn("matrix_away", { platform: "matrix", why: String(error), failures });
+      await rest.pause(pauseFor(error, failures));
+    }
+  }
+  throw new Error("ended before the server answered");
 }
 
 async function workingWith(

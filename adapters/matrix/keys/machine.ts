@@ -114,6 +114,11 @@ async function take(machine: OlmMachine, news: KeyNews, ask: Ask): Promise<void>
     settings(),
   );
   await pump(machine, ask);
+  // devices whose messages could not be read get a fresh channel
+  const claim = await machine.getMissingSessions([]);
+  if (!claim) return;
+  await carry(machine, claim, ask);
+  await pump(machine, ask);
 }
 
 /** Sends what the machine wants to send. One that fails is offered again the next time. */

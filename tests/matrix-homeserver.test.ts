@@ -1,0 +1,536 @@
+import { execFileSync } from "node:child_process";
+import { createHash } from "node:crypto";
+import { mkdtempSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { z } from "zod";
+import { atHand } from "./support/at-hand.ts";
+import { type BotProcess, botProcess, build } from "./support/homeserver/bot.ts";
+import { type NioPerson, nioPerson } from "./support/homeserver/nio-person.ts";
+import { allEvents, type RawEvent, roomState } from "./support/homeserver/room.ts";
+import { type SdkPerson, sdkPerson } from "./support/homeserver/sdk-person.ts";
+import {
+  type Account,
+  type Homeserver,
+  homeserverIsHere,
+  startHomeserver,
+  until,
+} from "./support/homeserver/server.ts";
+
+/** A sequence that is the same in every run (Park and Miller's generator). */
+function randomly(seed: number): () => number {
+  let state = seed;
+  return () => {
+    state = (state * 48271) % 2147483647;
+    return state / 2147483647;
+  };
+}
+const wait = (ms: number): Promise<void> => new Promise((resolve) => setTimeout(resolve, ms));
+const keyOf = (event: RawEvent): string =>
+  z.string().catch("").parse(event.content["io.readback.key"]);
+const bodyOf = (content: Record<string, unknown>): string =>
+  z.string().catch("").parse(content.body);
+const isEdit = (content: Record<string, unknown>): boolean =>
+  z.object({ rel_type: z.literal("m.replace") }).safeParse(content["m.relates_to"]).success;
+const replyKey = (id: string): string => `reply:matrix:${id}:0`;
+
+const present = homeserverIsHere();
+const here = atHand("homeserver", present);
+
+describe.skipIf(!here)("with a real homeserver and clients of other people", () => {
+  let server: Homeserver;
+  let bot: BotProcess;
+  let accounts: Record<"readback" | "nia" | "bram" | "tamsin" | "odd", Account>;
+  let bram: SdkPerson;
+  let tamsin: SdkPerson;
+  let odd: SdkPerson;
+  let nia: NioPerson;
+  let south: string;
+  let north: string;
+
+  const start = async (): Promise<void> => {
+    await bot.start();
+  };
+  const southEvents = (): Promise<readonly RawEvent[]> => allEvents(server, accounts.tamsin, south);
+  const show = (): readonly Job[] =>
+    execFileSync(
+      "node",
+      [
+        "dist/adapters/command-line/main.js",
+        "show",
+        "--all",
+        "--json",
+        "--db",
+        join(bot.folder, "store.db"),
+      ],
+      { encoding: "utf8" },
+    )
+      .split("\n")
+      .filter((line) => line !== "")
+      .map((line) => jobSchema.parse(JSON.parse(line)));
+  const answered = async (room: string, id: string): Promise<string> => {
+    let text = "";
+    await until(
+      async () => {
+        const seen = room === south ? bram.seen : nia.seen;
+        const found = seen.find((event) => event.content["io.readback.key"] === replyKey(id));
+        text = bodyOf(found?.content ?? {});
+        return found !== undefined;
+      },
+      20_000,
+      `an answer to ${id}`,
+    );
+    return text;
+  };
+
+  beforeAll(async () => {
+    build();
+    server = await startHomeserver();
+    accounts = {
+      readback: await server.register("readback"),
+      nia: await server.register("nia"),
+      bram: await server.register("bram"),
+      tamsin: await server.register("tamsin"),
+      odd: await server.register("odd"),
+    };
+    tamsin = await sdkPerson(server, accounts.tamsin);
+    bram = await sdkPerson(server, accounts.bram);
+    odd = await sdkPerson(server, accounts.odd);
+    nia = await nioPerson(server, accounts.nia);
+    const invite = [
+      accounts.bram.user,
+      accounts.readback.user,
+      accounts.nia.user,
+      accounts.odd.user,
+    ];
+    south = await tamsin.client.createRoom({
+      preset: "private_chat",
+      invite,
+      power_level_content_override: { events: { "m.room.pinned_events": 0 } },
+    });
+    north = await tamsin.client.createRoom({
+      preset: "private_chat",
+      invite: [accounts.nia.user, accounts.readback.user],
+      initial_state: [
+        // a new key every few messages, as a long day has it
+        {
+          type: "m.room.encryption",
+          state_key: "",
+          content: { algorithm: "m.megolm.v1.aes-sha2", rotation_period_msgs: 9 },
+        },
+      ],
+    });
+    await bram.client.joinRoom(south);
+    await odd.client.joinRoom(south);
+    await nia.join(south);
+    await nia.join(north);
+    // said before the bot came: not said to it
+    await bram.send(south, {
+      msgtype: "m.text",
+      body: "New job: Old Mill RTU-9, dead. Suction 33 psi",
+    });
+    const folder = mkdtempSync(join(tmpdir(), "bot-"));
+    writeFileSync(join(folder, "password"), accounts.readback.password);
+    bot = botProcess(folder, {
+      db: join(folder, "store.db"),
+      time_zone: "America/Chicago",
+      people: [
+        { person: "bram", role: "tech", matrix: accounts.bram.user },
+        { person: "nia", role: "tech", matrix: accounts.nia.user },
+        { person: "tamsin", role: "dispatcher", matrix: accounts.tamsin.user },
+      ],
+      platforms: {
+        matrix: {
+          server: server.url,
+          user: accounts.readback.user,
+          password: { file: join(folder, "password") },
+          keys: join(folder, "keys.db"),
+          rooms: { south, north },
+          board: "south",
+          operator: "south",
+          board_seconds: 1,
+        },
+      },
+    });
+    await start();
+    await until(
+      () => bot.log().some((line) => line.includes("north (encrypted)")),
+      20_000,
+      "joined",
+    );
+  }, 120_000);
+
+  afterAll(async () => {
+    await bot?.kill("SIGKILL");
+    for (const person of [tamsin, bram, odd, nia]) person?.stop();
+    await server?.stop();
+  });
+
+  test("a day in a plain and an encrypted room: 20 kills and 3 server restarts, each message answered once", async () => {
+    const random = randomly(20260512);
+    await answered(
+      south,
+      await tamsin.send(south, {
+        msgtype: "m.text",
+        body: "New job: Gull Wharf RTU-2, blowing warm. Bram take it.",
+      }),
+    );
+    await answered(north, await nia.send(north, "New job: Saltbox Lofts RTU-7, blowing warm"));
+    let over = false;
+    const sent: { id: string; room: string; figure: string }[] = [];
+    const speaking = async (
+      room: string,
+      say: (text: string) => Promise<string>,
+      unit: string,
+    ): Promise<void> => {
+      for (let n = 0; !over || n < 60; n += 1) {
+        const figure = `${(100 + n * 0.5).toFixed(1)} psi`;
+        const id = await say(`${unit} suction ${figure}`);
+        sent.push({ id, room, figure });
+        await wait(700 * random());
+      }
+    };
+    const both = Promise.all([
+      speaking(south, (body) => bram.send(south, { msgtype: "m.text", body }), "RTU-2"),
+      speaking(north, (text) => nia.send(north, text), "RTU-7"),
+    ]);
+    try {
+      for (let kill = 1; kill <= 20; kill += 1) {
+        await wait(1200 * random());
+        await bot.kill("SIGKILL");
+        if (kill === 5 || kill === 12) await server.restart("SIGTERM");
+        await start();
+        if (kill === 17) await server.restart("SIGKILL");
+      }
+    } finally {
+      over = true;
+    }
+    await both;
+    const toNia = sent.filter(({ room }) => room === north);
+    await until(
+      () =>
+        toNia.every(({ id }) =>
+          nia.seen.some((event) => event.content["io.readback.key"] === replyKey(id)),
+        ),
+      60_000,
+      "every answer in the encrypted room, readable by the other client",
+    );
+    const inSouth = await (async () => {
+      let events: readonly RawEvent[] = [];
+      await until(
+        async () => {
+          events = await southEvents();
+          return sent.every(
+            ({ id, room }) =>
+              room === north || events.some((event) => keyOf(event) === replyKey(id)),
+          );
+        },
+        60_000,
+        "every answer in the plain room",
+      );
+      return events;
+    })();
+    const posts = [
+      ...inSouth.filter(({ sender }) => sender === accounts.readback.user),
+      ...nia.seen.filter(({ room, sender }) => room === north && sender === accounts.readback.user),
+    ].filter(({ content }) => !isEdit(content));
+    for (const { id, figure } of sent) {
+      const answers = posts.filter(({ content }) => content["io.readback.key"] === replyKey(id));
+      expect(answers.map(({ content }) => bodyOf(content).includes(figure))).toEqual([true]);
+    }
+    expect(nia.seen.filter(({ locked }) => locked)).toEqual([]);
+    // the server's own count: nothing more than these went into the encrypted room, and nothing plain
+    const raw = (await allEvents(server, accounts.nia, north)).filter(
+      ({ sender }) => sender === accounts.readback.user,
+    );
+    expect(new Set(raw.map(({ type }) => type))).toEqual(
+      new Set(["m.room.member", "m.room.encrypted"]),
+    );
+    const readable = new Set(nia.seen.filter(({ encrypted }) => encrypted).map(({ id }) => id));
+    expect(
+      raw.filter(({ type, event_id }) => type === "m.room.encrypted" && !readable.has(event_id)),
+    ).toEqual([]);
+    // the record holds each message once
+    const filed = show().flatMap(({ readings }) => readings.map(({ message }) => message));
+    expect([...filed].sort()).toEqual(sent.map(({ id }) => id).sort());
+    process.stderr.write(
+      `homeserver: ${sent.length} messages, 20 kills, 3 server restarts, each answered once\n`,
+    );
+  }, 240_000);
+
+  test("the board is one post, pinned, and shows how things stand", async () => {
+    await until(
+      async () => {
+        const boards = (await southEvents()).filter((event) => keyOf(event).startsWith("board:"));
+        const last = bodyOf(boards.at(-1)?.content ?? {});
+        return /1 RTU-2 Gull Wharf/.test(last) && /2 RTU-7 Saltbox Lofts/.test(last);
+      },
+      15_000,
+      "the board",
+    );
+    const boards = (await southEvents()).filter((event) => keyOf(event).startsWith("board:"));
+    const originals = boards.filter(({ content }) => !isEdit(content));
+    expect(originals).toHaveLength(1);
+    const pinned = await roomState(server, accounts.tamsin, {
+      room: south,
+      type: "m.room.pinned_events",
+    });
+    expect(pinned).toEqual({ pinned: [originals[0]?.event_id] });
+    const last = boards.at(-1)?.content ?? {};
+    expect(String(last.formatted_body)).toContain("<table>");
+  });
+
+  test("a removed board is posted anew", async () => {
+    const first = (await southEvents()).find((event) => keyOf(event).startsWith("board:"));
+    await tamsin.client.redactEvent(south, String(first?.event_id));
+    await until(
+      async () =>
+        (await southEvents()).some(
+          (event) =>
+            keyOf(event).startsWith("board:") &&
+            !isEdit(event.content) &&
+            event.event_id !== first?.event_id,
+        ),
+      20_000,
+      "another board",
+    );
+  }, 30_000);
+
+  test("what was said before the bot came, and what strangers say, is neither filed nor answered", async () => {
+    await odd.send(south, { msgtype: "m.text", body: "RTU-2 suction 12 psi" });
+    await odd.send(south, { msgtype: "m.text", body: "New job: Odd Corner RTU-1, no power" });
+    // an answer to somebody else shows that the stranger's turn is over
+    await answered(
+      south,
+      await bram.send(south, { msgtype: "m.text", body: "RTU-2 discharge 390 psi" }),
+    );
+    expect(show().map(({ site }) => site)).toEqual(["Gull Wharf", "Saltbox Lofts"]);
+    expect(JSON.stringify(show())).not.toContain("12 psi");
+  }, 30_000);
+
+  test("an edit by its author mends the record and the answer; anybody else's edit does neither", async () => {
+    const id = await bram.send(south, { msgtype: "m.text", body: "RTU-2 superheat 31 F" });
+    await answered(south, id);
+    const edit = (text: string) => ({
+      msgtype: "m.text",
+      body: `* ${text}`,
+      "m.new_content": { msgtype: "m.text", body: text },
+      "m.relates_to": { rel_type: "m.replace", event_id: id },
+    });
+    await odd.send(south, edit("RTU-2 superheat 99 F"));
+    await tamsin.send(south, edit("RTU-2 superheat 98 F"));
+    await bram.send(south, edit("RTU-2 superheat 13 F"));
+    await until(
+      async () =>
+        (await southEvents()).some(
+          (event) =>
+            isEdit(event.content) &&
+            /13 F/.test(bodyOf(event.content)) &&
+            event.sender === accounts.readback.user,
+        ),
+      20_000,
+      "the mended answer",
+    );
+    const superheats = show()[0]?.readings.filter(({ quantity }) => quantity === "superheat") ?? [];
+    expect(
+      superheats.filter((one) => one.replaced_by === undefined).map(({ said }) => said),
+    ).toEqual(["RTU-2 superheat 13 F"]);
+    expect(JSON.stringify(show())).not.toMatch(/9[89] F/);
+  }, 40_000);
+
+  test("a removed message no longer counts; a cross takes back what was read, in the encrypted room too", async () => {
+    const gone = await bram.send(south, { msgtype: "m.text", body: "RTU-2 subcooling 7 F" });
+    await answered(south, gone);
+    await bram.client.redactEvent(south, gone);
+    const crossed = await nia.send(north, "RTU-7 superheat 44 F");
+    await answered(north, crossed);
+    const answer = nia.seen.find((event) => event.content["io.readback.key"] === replyKey(crossed));
+    await nia.react(north, String(answer?.id), "\u274C\uFE0F");
+    await until(
+      () => {
+        const all = show().flatMap(({ readings }) => readings);
+        return [gone, crossed].every((id) =>
+          all.some((one) => one.message === id && (one.deleted === true || one.undone === true)),
+        );
+      },
+      20_000,
+      "both taken back",
+    );
+  }, 60_000);
+
+  test("in a thread the answer stays in the thread, with a way for clients that show none", async () => {
+    const root = await tamsin.send(south, {
+      msgtype: "m.text",
+      body: "New job: Cinder School AC-5, trips at start",
+    });
+    await answered(south, root);
+    const id = await bram.send(south, {
+      msgtype: "m.text",
+      body: "suction 60 psi",
+      "m.relates_to": {
+        rel_type: "m.thread",
+        event_id: root,
+        is_falling_back: true,
+        "m.in_reply_to": { event_id: root },
+      },
+    });
+    await answered(south, id);
+    const reply = (await southEvents()).find(
+      (event) => keyOf(event) === replyKey(id) && !isEdit(event.content),
+    );
+    expect(reply?.content["m.relates_to"]).toMatchObject({
+      rel_type: "m.thread",
+      event_id: root,
+      is_falling_back: true,
+    });
+    expect(
+      show()
+        .find(({ site }) => site === "Cinder School")
+        ?.readings.map(({ message }) => message),
+    ).toEqual([id]);
+  }, 40_000);
+
+  test("photos are kept with their job under their hash, plain and encrypted", async () => {
+    const picture = Buffer.from("not really a picture, but bytes all the same");
+    const sha256 = createHash("sha256").update(picture).digest("hex");
+    const url = await bram.client.uploadContent(picture, "image/jpeg", "plate.jpg");
+    await bram.send(south, {
+      msgtype: "m.image",
+      body: "RTU-2 nameplate",
+      filename: "plate.jpg",
+      url,
+      info: { size: picture.length, mimetype: "image/jpeg" },
+    });
+    await nia.sendFile(north, { name: "coil.jpg", type: "image/jpeg", bytes: picture });
+    await until(
+      () =>
+        ["Gull Wharf", "Saltbox Lofts"].every((site) =>
+          show()
+            .find((job) => job.site === site)
+            ?.files.some((file) => file.sha256 === sha256),
+        ),
+      20_000,
+      "both photos",
+    );
+  }, 40_000);
+
+  test("150 messages sent while it was down are all answered, in order", async () => {
+    await bot.kill("SIGTERM");
+    const ids: string[] = [];
+    for (let n = 0; n < 150; n += 1) {
+      ids.push(
+        await bram.send(south, { msgtype: "m.text", body: `RTU-2 discharge ${300 + n} psi` }),
+      );
+    }
+    await start();
+    let replies: readonly string[] = [];
+    await until(
+      async () => {
+        const events = await southEvents();
+        replies = events
+          .filter((event) => !isEdit(event.content))
+          .map(keyOf)
+          .filter((key) => ids.some((id) => key === replyKey(id)));
+        return replies.length >= 150;
+      },
+      60_000,
+      "150 answers",
+    );
+    expect(replies).toEqual(ids.map(replyKey));
+  }, 120_000);
+
+  test("the device is cross-signed, so that strict clients show its messages", async () => {
+    const answer = await bram.client.doRequest("POST", "/_matrix/client/v3/keys/query", null, {
+      device_keys: { [accounts.readback.user]: [] },
+    });
+    const user = accounts.readback.user;
+    const keys = keysSchema.parse(answer);
+    const self = Object.keys(keys.self_signing_keys[user]?.keys ?? {});
+    const [device] = Object.values(keys.device_keys[user] ?? {});
+    expect(Object.keys(device?.signatures[user] ?? {})).toEqual(expect.arrayContaining(self));
+    expect(self).toHaveLength(1);
+  });
+
+  test("an invitation counts only from admitted people, into rooms that are configured", async () => {
+    const trap = await odd.client.createRoom({
+      preset: "private_chat",
+      invite: [accounts.readback.user],
+      is_direct: true,
+    });
+    const other = await bram.client.createRoom({
+      preset: "private_chat",
+      invite: [accounts.readback.user],
+    });
+    const direct = await bram.client.createRoom({
+      preset: "trusted_private_chat",
+      invite: [accounts.readback.user],
+      is_direct: true,
+    });
+    const member = { type: "m.room.member", key: accounts.readback.user };
+    await until(
+      async () =>
+        (await roomState(server, accounts.bram, { room: direct, ...member })).membership === "join",
+      20_000,
+      "the talk of two",
+    );
+    await until(
+      () => bot.log().filter((line) => line.includes("invitation_left")).length >= 2,
+      10_000,
+      "both left",
+    );
+    expect((await roomState(server, accounts.odd, { room: trap, ...member })).membership).toBe(
+      "invite",
+    );
+    expect((await roomState(server, accounts.bram, { room: other, ...member })).membership).toBe(
+      "invite",
+    );
+  }, 40_000);
+
+  test("a check says what is right without sending anything, and a revoked token ends the program with its own status", async () => {
+    expect(await bot.kill("SIGTERM")).toBe(0);
+    const before = (await southEvents()).length;
+    expect(bot.check()).toContain("north: joined, encrypted, may write");
+    expect((await southEvents()).length).toBe(before);
+    await start();
+    await logOutEverywhere(server, accounts.readback);
+    await until(
+      () => bot.log().some((line) => line.includes("no longer takes the bot's token")),
+      60_000,
+      "the end",
+    );
+    expect(await bot.ended()).toBe(3);
+  }, 90_000);
+});
+
+const jobSchema = z.object({
+  site: z.string().nullable(),
+  readings: z.array(
+    z.object({
+      quantity: z.string(),
+      said: z.string(),
+      message: z.string(),
+      replaced_by: z.unknown().optional(),
+      undone: z.boolean().optional(),
+      deleted: z.boolean().optional(),
+    }),
+  ),
+  files: z.array(z.object({ sha256: z.string() })),
+});
+type Job = z.output<typeof jobSchema>;
+
+const signed = z.object({
+  keys: z.record(z.string(), z.string()),
+  signatures: z.record(z.string(), z.record(z.string(), z.string())),
+});
+const keysSchema = z.object({
+  self_signing_keys: z.record(z.string(), signed),
+  device_keys: z.record(z.string(), z.record(z.string(), signed)),
+});
+
+async function logOutEverywhere(server: Homeserver, account: Account): Promise<void> {
+  await fetch(`${server.url}/_matrix/client/v3/logout/all`, {
+    method: "POST",
+    headers: { authorization: `Bearer ${account.token}` },
+  });
+}

@@ -1,0 +1,68 @@
+import { type ChildProcess, execFileSync, spawn } from "node:child_process";
+import { openSync, readFileSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { until } from "./server.ts";
+
+/** The program itself, as a process of its own. */
+export interface BotProcess {
+  readonly folder: string;
+  readonly log: () => readonly string[];
+  readonly start: () => Promise<void>;
+  readonly kill: (signal: "SIGKILL" | "SIGTERM") => Promise<number | null>;
+  /** its exit status, once it ended by itself */
+  readonly ended: () => Promise<number | null>;
+  readonly check: () => string;
+}
+
+const program = "dist/adapters/command-line/main.js";
+
+/** Compiles what is started: the tests would otherwise run against an older state. */
+export function build(): void {
+  execFileSync("node_modules/.bin/tsc", ["-p", "tsconfig.build.json"], { stdio: "ignore" });
+}
+
+export function botProcess(folder: string, config: object): BotProcess {
+  const file = join(folder, "bot.json");
+  const out = join(folder, "bot.log");
+  writeFileSync(file, JSON.stringify(config));
+  writeFileSync(out, "");
+  let child: ChildProcess | undefined;
+  const log = (): readonly string[] => readFileSync(out, "utf8").split("\n");
+  return {
+    folder,
+    log,
+    start: async () => {
+      const from = log().length;
+      const fd = openSync(out, "a");
+      child = spawn("node", [program, "serve", "--config", file], { stdio: ["ignore", fd, fd] });
+      let over = false;
+      child.once("exit", () => {
+        over = true;
+      });
+      await until(
+        () =>
+          over ||
+          log()
+            .slice(from - 1)
+            .some((line) => line.includes('"event":"connected"')),
+        30_000,
+        "the bot",
+      );
+      if (over) throw new Error(`the bot ended: ${log().slice(-5).join("\n")}`);
+    },
+    kill: async (signal) => {
+      const mine = child;
+      if (mine === undefined || mine.exitCode !== null || mine.signalCode !== null)
+        return mine?.exitCode ?? null;
+      const gone = new Promise<number | null>((resolve) => mine.once("exit", resolve));
+      mine.kill(signal);
+      return gone;
+    },
+    ended: async () => {
+      await until(() => child?.exitCode !== null, 20_000, "the bot's end");
+      return child?.exitCode ?? null;
+    },
+    check: () =>
+      execFileSync("node", [program, "serve", "--config", file, "--check"], { encoding: "utf8" }),
+  };
+}
