@@ -33,22 +33,28 @@ function numberWords(reading: Reading, number: string): string {
   if (steps !== undefined) return steps.join(", ");
   const upper = reading.relation === "in" ? figureAfter(reading.said, number) : undefined;
   if (upper !== undefined) return `${number} to ${upper}`;
-  const ounces = ouncesBeside(reading, number);
-  return ounces === 0 ? number : `${number} lb ${ounces}`;
+  const weight = poundsAndOunces(reading);
+  return weight === undefined ? number : `${weight.pounds} lb ${weight.ounces}`;
 }
 
 function unitWords(reading: Reading, unit: string): string {
-  if (ouncesBeside(reading, reading.figure.number) !== 0) return "oz";
+  if (poundsAndOunces(reading) !== undefined) return "oz";
   const kind = reading.kind === undefined || unit.includes(reading.kind) ? "" : ` ${reading.kind}`;
   return reading.quantity === "voltage" ? `${unit}${kind}` : unit;
 }
 
-/** "7 lb 4 oz" is one weight: the ounces that the value holds beside the whole pounds; 0 for none. */
-function ouncesBeside({ quantity, value, figure }: Reading, number: string): number {
-  if (quantity !== "mass" || figure.unit !== "lb" || typeof value !== "number") return 0;
-  const ounces = (value / kgPerPound - Number(number)) * ouncesPerPound;
-  const rounded = Math.round(ounces * 10) / 10;
-  return rounded > 0 && rounded < ouncesPerPound ? rounded : 0;
+/** "7 lb 4 oz" is one weight; undefined where no ounces were said beside pounds. */
+function poundsAndOunces({
+  quantity,
+  value,
+  figure,
+  said,
+}: Reading): { readonly pounds: number; readonly ounces: number } | undefined {
+  if (quantity !== "mass" || figure.unit !== "lb" || typeof value !== "number") return undefined;
+  if (!/oz|ounce/i.test(said)) return undefined;
+  const tenths = Math.round((value / kgPerPound) * ouncesPerPound * 10);
+  const pounds = Math.floor(tenths / (ouncesPerPound * 10));
+  return { pounds, ounces: (tenths - pounds * ouncesPerPound * 10) / 10 };
 }
 
 /** "OL" where he said OL, "open" where he said open. */

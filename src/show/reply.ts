@@ -26,7 +26,8 @@ const longLines = 12;
  */
 export function replyTo(input: ReplyInput): string | undefined {
   const said = replyLines(input).filter((line) => line !== "");
-  const lines = [...said.slice(0, 1), ...codeLines(input), ...said.slice(1)];
+  const read = [...said.slice(0, 1), ...codeLines(input)].join(" ");
+  const lines = read === "" ? [] : [read, ...said.slice(1)];
   const danger = lines.length === 0 && !input.addressed ? "" : dangerLine(input);
   const all = danger === "" ? lines : [danger, ...lines];
   return all.length === 0 ? undefined : all.join("\n");
