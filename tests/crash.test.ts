@@ -1,8 +1,8 @@
 import { spawn, spawnSync } from "node:child_process";
-import { existsSync, mkdtempSync } from "node:fs";
+import { cpSync, existsSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { expect, test } from "vitest";
+import { afterAll, beforeAll, expect, test } from "vitest";
 import { z } from "zod";
 import { saidOf } from "../src/record/outbox.ts";
 import { closeStore, openStore } from "../src/record/store.ts";
@@ -11,9 +11,21 @@ import { verifyStore } from "../src/record/verify.ts";
 /** How often the program is killed; each store sees several kills before it may finish. */
 const kills = Number(process.env.READBACK_KILLS ?? 20);
 const killsPerStore = 5;
-const main = "dist/adapters/command-line/main.js";
+/** A copy of the build, so that building again meanwhile changes nothing here. */
+const copy = `node_modules/.cache/readback-crash-${process.pid}`;
+const main = `${copy}/adapters/command-line/main.js`;
 const script = "fixtures/days/day-b/day.jsonl";
 const lines = 64;
+
+beforeAll(() => {
+  expect(
+    existsSync("dist/adapters/command-line/main.js"),
+    "the build is missing: npm run build",
+  ).toBe(true);
+  cpSync("dist", copy, { recursive: true });
+  writeFileSync(`${copy}/package.json`, '{"type":"module"}');
+});
+afterAll(() => rmSync(copy, { recursive: true, force: true }));
 
 const folder = mkdtempSync(join(tmpdir(), "crash-"));
 
@@ -88,7 +100,6 @@ function stateOf(db: string): { readonly records: string; readonly said: readonl
 }
 
 test(`after each of ${kills} kills at random points the record and the answers are those of a quiet run`, async () => {
-  expect(existsSync(main), "the build is missing: npm run build").toBe(true);
   const quiet = join(folder, "quiet.db");
   const undisturbed = await play(quiet);
   const wanted = stateOf(quiet);
@@ -105,8 +116,18 @@ test(`after each of ${kills} kills at random points the record and the answers a
     }
     const last = await play(db);
     for (const [id, text] of last.told) told.set(id, text);
-    expect(stateOf(db)).toEqual(wanted);
+    const state = stateOf(db);
+    expect(state.said).toEqual(wanted.said);
+    // a line a job, so that a difference can be read
+    expect(state.records === wanted.records, firstDifference(state.records, wanted.records)).toBe(
+      true,
+    );
     expect(new Map([...told].sort())).toEqual(new Map([...undisturbed.told].sort()));
   }
   expect(landed).toBe(kills);
 }, 600_000);
+
+function firstDifference(is: string, should: string): string {
+  const at = [...is].findIndex((letter, index) => letter !== should[index]);
+  return `${is.slice(Math.max(0, at - 200), at + 100)}\n!==\n${should.slice(Math.max(0, at - 200), at + 100)}`;
+}

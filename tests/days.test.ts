@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { allJobs } from "../src/bot/memory.ts";
+import { allJobs, relearn } from "../src/bot/memory.ts";
 import { showJob } from "../src/bot/show-job.ts";
 import { saidOf } from "../src/record/outbox.ts";
 import { botFor, linesOfDay, playLine, scoreDay } from "./day-checks.ts";
@@ -13,6 +13,20 @@ for (const day of ["day-a", "day-b"] as const) {
     console.log(`${day}: ${total - failed.length} of ${total} expectations hold`);
     if (failed.length > 0) console.log(failed.join("\n"));
     expect(total - failed.length).toBeGreaterThanOrEqual(pinned[day]);
+  });
+
+  test(`${day}: read back from the store, the records are the same`, () => {
+    const bot = botFor(day);
+    for (const line of linesOfDay(day)) playLine(bot, line);
+    const records = (): string =>
+      JSON.stringify(
+        allJobs(bot.memory).map((job) => showJob(bot.memory, job)),
+        null,
+        1,
+      );
+    const before = records();
+    relearn(bot.memory, bot.store);
+    expect(JSON.parse(records())).toEqual(JSON.parse(before));
   });
 
   test(`${day}: played twice into one store changes nothing`, () => {

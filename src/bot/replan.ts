@@ -81,7 +81,7 @@ function sameFacts(entry: Entry, draft: Draft): boolean {
   const { facts: after } = draft;
   if (before.kind !== "note" || after.kind !== "note") return false;
   const parts = ({ readings, statements, unread, replaces }: typeof before): string =>
-    JSON.stringify([readings.map(meaning), statements, unread, replaces]);
+    JSON.stringify(inOrder([readings.map(meaning), statements, unread, replaces]));
   return parts(before) === parts(after);
 }
 
@@ -90,4 +90,13 @@ function meaning(reading: Reading): unknown {
   const { figure: _figure, assumed: _assumed, rule: _rule, ...rest } = reading;
   // a pressure is gauge unless it is said to be absolute
   return rest.reference === "gauge" ? { ...rest, reference: undefined } : rest;
+}
+
+/** The same with the names of every object in order: what was read back from the store has another. */
+function inOrder(value: unknown): unknown {
+  if (Array.isArray(value)) return value.map(inOrder);
+  if (typeof value !== "object" || value === null) return value;
+  const pairs = Object.entries(value).filter(([, item]) => item !== undefined);
+  pairs.sort(([a], [b]) => (a < b ? -1 : 1));
+  return pairs.map(([key, item]) => [key, inOrder(item)]);
 }
