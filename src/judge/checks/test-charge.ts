@@ -45,7 +45,8 @@ function verdict(circuit: Circuit, scene: Scene, figures: Figures): Finding[] {
   const decided: Outcome | undefined =
     short > 0 && over > 0 ? undefined : short > over ? "short" : over > 0 ? "over" : "right";
   const seen = votes.map((one) => one.says).join(", ");
-  if (decided === undefined || votes.length < 2) return [undecided(circuit, seen, votes.length)];
+  if (decided === undefined || votes.length < 2 || isTooEarly(scene))
+    return [undecided(circuit, seen, votes.length)];
   return [
     {
       about: circuit.about,
@@ -60,6 +61,19 @@ function verdict(circuit: Circuit, scene: Scene, figures: Figures): Finding[] {
       signs: [`test_charge:${decided}`],
     },
   ];
+}
+
+/** Minutes that a test run needs to settle. Source: common practice, no source. */
+const settledMin = 15;
+
+/** The longest run that was said of the test is too short. */
+function isTooEarly(scene: Scene): boolean {
+  const runs = scene.words
+    .split("\n")
+    .filter((line) => /\b(test|forced|trial|settl)/.test(line))
+    .flatMap((line) => [...line.matchAll(/\b(\d+) ?(?:min|mins|minutes)\b/g)])
+    .map((found) => Number(found[1]));
+  return runs.length > 0 && Math.max(...runs) < settledMin;
 }
 
 const meanings: Readonly<Record<Outcome, string>> = {
