@@ -21,12 +21,18 @@ export function openingFrom(
   world: World & { readonly people: readonly string[] },
 ): Opening {
   const body = message.text.replace(opener, "");
-  const named = namesIn(body, world);
   const comma = /[,;:]|\.\s|\n|\s[-–—]\s/.exec(body);
   const head = comma === null ? body : body.slice(0, comma.index);
+  // the place stands in front; "Sorrel after Hazelport" names another job's
+  const named = namesIn(head, world);
+  const anywhere = namesIn(body, world);
   const written = body.match(tagPattern)?.find((tag) => !/^(?:R|AND|OF|AT|TO)[- ]?\d/i.test(tag));
-  const equipment = tagOf(named.tags, written, statement?.equipment);
-  const site = siteOf({ named: named.sites, head, equipment, said: statement?.site });
+  const tags = named.tags.length > 0 ? named.tags : anywhere.tags;
+  const equipment = tagOf(tags, written, statement?.equipment);
+  const site =
+    siteOf({ named: named.sites, head, equipment, said: statement?.site }) ??
+    anywhere.sites[0] ??
+    null;
   const rest = comma === null ? "" : body.slice(comma.index + comma[0].length);
   const { complaint, assigned } = assignee(rest, world.people);
   const who = assigned ?? statement?.assigned;
