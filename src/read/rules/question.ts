@@ -10,6 +10,31 @@ const forms: readonly (readonly [question: QuestionName, form: RegExp, bare: Reg
     /^(?:next|what next|whats next|what's next|what now)$/,
   ],
   [
+    "customer",
+    /\b(?:what (?:do|can|should) (?:i|we) tell\b|^(?:please )?tell the (?:customer|client|owner)|(?:line|word|something) for the customer)/,
+    /^(?:customer|customer line)$/,
+  ],
+  [
+    "bring",
+    /\bwhat (?:do|should|must) (?:i|we) (?:need to )?(?:bring|take along|take with)\b|\bwhat to bring\b|\banything (?:to|i should) bring\b/,
+    /^(?:what to bring|bring)$/,
+  ],
+  [
+    "handover",
+    /\b(?:anything (?:i|we) (?:should|need to|must) know|what (?:should|must) (?:i|we) know|hand(?: ?over|off) note|taking (?:it|this|this one|[a-z]+-?\d+|over)(?: over)? from|how was it left)\b/,
+    /^(?:hand ?over|handoff)$/,
+  ],
+  [
+    "reading",
+    /\bwhat (?:did|do) (?:i|we|he|she|you|they) (?:read|get|measure|have|see)\b|\bwhat (?:was|were) (?:the |my |our )?(?:last )?(?:reading|value|megs?|megohms?|amps|volts|suction|head|superheat|subcooling|static|vacuum)\b/,
+    /^readings?$/,
+  ],
+  [
+    "who",
+    /^who(?:s|'s| is) (?:at|on|over|out|with|going|there|still)\b/,
+    /^(?:who is there|whos there)$/,
+  ],
+  [
     "history",
     /\b(?:history|what did (?:i|we|he|she|they) (?:do|find)|last time we were|been here before|who was here|previous visits?|past visits?|when were we|anything done here|what was done)\b/,
     /^history$/,
@@ -25,6 +50,9 @@ const forms: readonly (readonly [question: QuestionName, form: RegExp, bare: Reg
   ["help", /^(?:help|what can you do|commands)\b/, /^help$/],
 ];
 
+/** Asked without a question mark too, where hardly a word stands beside it. */
+const brief = new Set<QuestionName>(["handover", "customer", "bring", "who"]);
+
 function questionOf(plain: string): QuestionName | undefined {
   const asked = plain.endsWith("?");
   const text = plain.replace(/[?!.\s]+$/, "").trim();
@@ -36,7 +64,10 @@ function questionOf(plain: string): QuestionName | undefined {
     if (question === "why" && text.split(" ").length <= 6) return question;
     if (question === "how" && /^how (?:do|to|should)/.test(text)) return question;
     if (
-      (question === "history" || question === "status" || question === "help") &&
+      (question === "history" ||
+        question === "status" ||
+        question === "help" ||
+        brief.has(question)) &&
       text.split(" ").length <= 5
     )
       return question;
@@ -48,16 +79,19 @@ function questionOf(plain: string): QuestionName | undefined {
 export const questions: Rule = {
   name: "<question>",
   heads:
-    "why|how|what|whats|next|history|summary|summarize|sum|recap|export|spreadsheet|status|help|where|board|jobs|who|whos|when|anything|previous|past|been|last|commands|show|send|wrap",
+    "why|how|what|whats|next|history|summary|summarize|sum|recap|export|spreadsheet|status|help|where|board|jobs|who|whos|when|anything|previous|past|been|last|commands|show|send|wrap|tell|bring|taking|handover|handoff|hand|customer|readings",
   apply: (note: Note) => {
     if (note.plain.length > 300) return;
     const trimmed = note.plain.trim();
-    const tail = trimmed.endsWith("?") ? lastSentence(trimmed) : trimmed;
+    const mark = trimmed.indexOf("?");
+    const asked = mark >= 0 ? trimmed.slice(0, mark + 1) : trimmed;
+    const tail = mark >= 0 ? lastSentence(asked) : trimmed;
     const question = questionOf(tail);
     if (question === undefined) return;
-    const from = note.plain.lastIndexOf(tail);
-    const to = note.text.trimEnd().length;
-    for (const item of note.items) if (item.from >= from) item.owner = questions.name;
+    const from = note.plain.indexOf(tail);
+    const to = from + tail.length;
+    for (const item of note.items)
+      if (item.from >= from && item.to <= to) item.owner = questions.name;
     const about = note.text.slice(from, to);
     note.statements.push({
       kind: "question",

@@ -76,8 +76,13 @@ function causeLine(input: ReplyInput): string {
   return words.length === 0 ? "" : sentenceCase(sentence(listed(words)));
 }
 
+/** Kinds of entries that tell the next person something; a bare "on site" does not. */
+const tells = new Set(["reading", "action", "observation", "part", "complaint", "note"]);
+
 function lastWord(input: ReplyInput, job: Job): string {
-  const last = job.timeline.filter((t) => t.message !== input.message.id).at(-1);
+  const last = job.timeline
+    .filter((t) => t.who !== input.message.person && tells.has(t.kind))
+    .at(-1);
   if (last === undefined) return "";
   const who = personName(last.who, input.names);
   return sentence(`Last word, ${who} ${when(input, last.at)}: ${clipped(last.says, 14)}`);
