@@ -19,6 +19,16 @@ const mending: readonly string[] = ["replaced", "repaired", "tightened", "cleane
 
 /** What was mended here (not by the utility); a compressor changed says nothing of why it failed. */
 export function repairSigns(scene: Scene): { part: string; said: string }[] {
+  const turned = legsTurned.exec(scene.words)?.[0];
+  const rotation = turned === undefined ? [] : [{ part: "rotation", said: turned }];
+  return [...rotation, ...partsMended(scene)];
+}
+
+/** Two legs changed over: what a compressor that ran backward is mended by. */
+const legsTurned =
+  /(?:swap|chang|revers|roll|flip|turn)\w*(?: over| around)? (?:two|2|any two|a pair)(?: of)?(?: the)? (?:legs|leads|phases|wires|lines)/;
+
+function partsMended(scene: Scene): { part: string; said: string }[] {
   if (scene.seen.some((one) => one.observation === "line_work_done")) return [];
   const done = scene.done
     .filter((one) => mending.includes(one.action) || one.action === "swapped")

@@ -80,3 +80,10 @@ export function temperatureAtLeast(scene: Scene, cel: number): boolean {
     (one) => one.at === "outdoor_air" && (numberOf(one) ?? Number.NEGATIVE_INFINITY) >= cel,
   );
 }
+
+/** The last that was said of the circuit is a vacuum. */
+export function underVacuum(scene: Scene): boolean {
+  const states = scene.done.flatMap((one) => one.circuit ?? []);
+  const last = states[states.length - 1];
+  return last === undefined ? ofQuantity(scene.readings, "vacuum").length > 0 : last === "vacuum";
+}

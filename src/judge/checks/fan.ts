@@ -4,9 +4,11 @@ import { wordsNear } from "../near.ts";
 import { bySubject, numberOf, numbersOf, ofQuantity } from "../pick.ts";
 import type { Scene } from "../scene.ts";
 import { gist, listed, plain } from "../words.ts";
+import { isFanNote } from "./motor-currents.ts";
 
 /** Over the fan's plate. Common practice, no source. */
 const overPlate = 1.15;
+const farOverPlate = 1.6;
 /** A */
 const nothingA = 0.1;
 
@@ -19,7 +21,13 @@ const stopped: readonly string[] = [
 /** Fans: current against their plate, and voltage on one that stands. */
 export const fan: Check = {
   name: "fan",
-  signs: ["fan:turns", "fan:high_current", "fan:no_current", "fan:stands_with_voltage"],
+  signs: [
+    "fan:turns",
+    "fan:high_current",
+    "fan:overloaded",
+    "fan:no_current",
+    "fan:stands_with_voltage",
+  ],
   judge: (scene) => [
     ...bySubject(ofFans(scene, "current"), "fan").flatMap(([about, readings]) =>
       currentFinding(about, readings, scene),
@@ -30,7 +38,9 @@ export const fan: Check = {
 
 function ofFans(scene: Scene, quantity: "current" | "voltage"): Reading[] {
   return ofQuantity(scene.readings, quantity).filter((one) =>
-    /fan|blower/i.test(one.subject ?? ""),
+    one.subject === undefined
+      ? quantity === "current" && isFanNote(scene, one)
+      : /fan|blower/i.test(one.subject),
   );
 }
 
@@ -64,6 +74,15 @@ function currentFinding(about: string, readings: readonly Reading[], scene: Scen
         signs: [],
         missing: "the fan's FLA",
       },
+    ];
+  if (highest > farOverPlate * ratedA)
+    return [
+      found(
+        about,
+        "bad",
+        `${plain(highest)} A against FLA ${plain(ratedA)}: far overloaded, a stuck shaft or a shorted winding`,
+        "fan:overloaded",
+      ),
     ];
   return highest > overPlate * ratedA
     ? [

@@ -1,5 +1,5 @@
 import type { Reading } from "../../model.ts";
-import { beside } from "../near.ts";
+import { beside, noteOf } from "../near.ts";
 import { bySubject, hasPoint, numberOf, ofQuantity } from "../pick.ts";
 import { perScene, type Scene } from "../scene.ts";
 
@@ -32,7 +32,7 @@ export const compressorCurrents: (scene: Scene) => readonly MotorCurrents[] = pe
 function isMotor(scene: Scene, reading: Reading): boolean {
   if (reading.kind === "dc" || reading.at === "control") return false;
   if (reading.subject !== undefined) return /comp|^[a-z]+-?\d+/i.test(reading.subject);
-  return !notTheMotor.test(beside(scene, reading, atHand));
+  return !isFanNote(scene, reading) && !notTheMotor.test(beside(scene, reading, atHand));
 }
 
 /** Letters about a figure that name what it flows in: more after it than before. */
@@ -58,4 +58,12 @@ export function isDriveOutput(scene: Scene, reading: Reading): boolean {
 /** The reading with the highest number. */
 export function highestOf(readings: readonly Reading[]): Reading | undefined {
   return [...readings].sort((a, b) => (numberOf(b) ?? 0) - (numberOf(a) ?? 0))[0];
+}
+
+/** A note that gives a fan's plate, or speaks of a fan and of no compressor. */
+export function isFanNote(scene: Scene, reading: Reading): boolean {
+  const note = noteOf(scene, reading);
+  if (note?.readings.some((one) => one.rating === "FLA")) return true;
+  const words = (note?.text ?? "").toLowerCase();
+  return /\b(?:fan|blower)\b/.test(words) && !/\bcomp|\bboth\b|line|legs?\b|runs|rla/.test(words);
 }

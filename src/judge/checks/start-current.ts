@@ -2,6 +2,7 @@ import type { Check } from "../check.ts";
 import { compressorCurrents } from "./motor-currents.ts";
 import { inverterStart } from "./start-inverter.ts";
 import { lineStart } from "./start-line.ts";
+import { told } from "./told.ts";
 
 /** Starting: an inverter's ramp, a line start's inrush, or a rotor that does not turn. */
 export const startCurrent: Check = {
@@ -19,10 +20,12 @@ export const startCurrent: Check = {
     "ramp:high",
     "ramp:limit",
   ],
-  judge: (scene) =>
-    compressorCurrents(scene).flatMap((currents) =>
+  judge: (scene) => [
+    ...compressorCurrents(scene).flatMap((currents) =>
       scene.facts.drive === "inverter"
         ? inverterStart(currents, scene)
         : lineStart(currents, scene),
     ),
+    ...told(scene, "start_current"),
+  ],
 };

@@ -75,4 +75,27 @@ export const electricalToldRows: readonly ToldRow[] = [
     says: "A call goes in and nothing comes out of the board: its output, after its fuse and every safety were seen",
     brief: "a call in, nothing out",
   },
+  {
+    check: "start_current",
+    sign: "liquid:crankcase_heater_off",
+    words: [
+      /\b(?:crankcase|belly|sump|case) heater\b.{0,30}\b(?:ol|open|dead|cold|0(?:\.0)? ?a(?:mps)?|burnt|burned|disconnected|unplugged|bad|failed|not working|no heat|isn'?t (?:on|warm)|was off|is off)\b/,
+    ],
+    mended: /\bheater\b/,
+    level: "watch",
+    about: "compressor",
+    says: "The crankcase heater does not heat: refrigerant gathers in the oil and the next start is a flooded one",
+    brief: "crankcase heater dead",
+  },
+  {
+    check: "start_current",
+    sign: "start:locked_once",
+    words: [
+      /\b(?:first|cold) (?:start|try)\b.{0,40}\b(?:second|third|2nd|3rd|next|later)\b.{0,24}\b(?:try|tries|start|time|goes|runs|catches)\b/,
+    ],
+    level: "watch",
+    about: "compressor",
+    says: "It stalls on the first try and goes on a later one: not seized, look at what the first try meets",
+    brief: "stalls first, starts later",
+  },
 ];

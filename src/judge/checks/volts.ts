@@ -26,19 +26,24 @@ export const allVoltages: (scene: Scene) => readonly Reading[] = perScene((scene
 
 /** Which side of the contactor a voltage was read at, where that was said. */
 export function sideOf(scene: Scene, reading: Reading): "line" | "load" | undefined {
-  const before = beside(scene, reading, [sideAhead, 0]);
+  const before = beside(scene, reading, [wholeNote, 0]);
   const after = beside(scene, reading, [0, sideAfter]).split(/[,;.]/)[0] ?? "";
-  for (const words of [before, after]) {
-    if (/load side|out of the contactor|leaving the contactor|bottom of the contactor/.test(words))
-      return "load";
-    if (/line side|into the contactor|top of the contactor|line lugs/.test(words)) return "line";
-  }
-  return;
+  return lastSide(before) ?? lastSide(after);
 }
 
-/** Letters before and after a figure that name its side. */
-const sideAhead = 30;
+/** Letters before a figure, all of its note, and after it, that may name its side. */
+const wholeNote = 10_000;
 const sideAfter = 44;
+
+const sides =
+  /(load side|out of the contactor|leaving the contactor|bottom of the contactor)|(line side|into the contactor|top of the contactor|line lugs)/g;
+
+/** The side named last. */
+function lastSide(words: string): "line" | "load" | undefined {
+  const last = [...words.matchAll(sides)].at(-1);
+  if (last === undefined) return;
+  return last[1] === undefined ? "line" : "load";
+}
 
 function isSupply(scene: Scene, reading: Reading): boolean {
   if (reading.kind === "dc" || numberOf(reading) === undefined) return false;
@@ -47,7 +52,8 @@ function isSupply(scene: Scene, reading: Reading): boolean {
   if (reading.subject !== undefined && otherThing.test(reading.subject)) return false;
   if (hasLinePoint(reading)) return true;
   const value = numberOf(reading) ?? 0;
-  if (value < controlBelowV) return value < deadLineV && isInRow(scene, reading);
+  if (value < controlBelowV)
+    return value < deadLineV && (isInRow(scene, reading) || sideOf(scene, reading) === "load");
   return !/across|capacitor|\bcap\b/.test(wordsNear(scene, reading).slice(0, 200)) || value < 300;
 }
 

@@ -14,8 +14,9 @@ const investigatePercent = 5;
 const grossPercent = 12;
 /** Share of the others below which a pair is shorted through. Common practice, no source. */
 const shortedShare = 0.3;
-/** Ohm, a hand meter's last digit where the figures show none. Common practice, no source. */
-const coarseDigitOhm = 0.1;
+/** A hand meter's last digit where small figures show none. Common practice, no source. */
+const coarseDigit = 0.1;
+const coarseBelow = 20;
 
 /** Windings against each other: balance, open, shorted, within what the meter can tell. */
 export const winding: Check = {
@@ -158,7 +159,7 @@ function balanceFinding(
   pairs: readonly Reading[],
   values: readonly number[],
 ): Finding {
-  const verdict = balanceVerdict(values, resolutionOhm(pairs), saysAll(pairs));
+  const verdict = balanceVerdict(values, coarsePercent(pairs), saysAll(pairs));
   const unbalance = unbalancePercent(values);
   return {
     about,
@@ -177,7 +178,7 @@ function balanceFinding(
 
 type Verdict = Pick<Finding, "level" | "says" | "missing"> & { readonly sign?: string };
 
-function balanceVerdict(values: readonly number[], digitOhm: number, all: boolean): Verdict {
+function balanceVerdict(values: readonly number[], coarse: number, all: boolean): Verdict {
   const unbalance = unbalancePercent(values);
   if (unbalance === undefined)
     return all
@@ -187,7 +188,6 @@ function balanceVerdict(values: readonly number[], digitOhm: number, all: boolea
   const low = sorted[0] ?? 0;
   const middle = sorted[Math.floor((sorted.length - 1) / 2 + 0.5)] ?? low;
   const high = sorted[sorted.length - 1] ?? low;
-  const coarse = digitErrorPercent(digitOhm, middle) ?? 100;
   const off = `${plain(unbalance)} percent from the mean`;
   if (low < shortedShare * middle)
     return { level: "bad", says: `one pair is nearly shorted, ${off}`, sign: "winding:shorted" };
@@ -203,13 +203,15 @@ function balanceVerdict(values: readonly number[], digitOhm: number, all: boolea
     : { level: "watch", says: `${off}, measure again with zeroed leads: ${cause}`, sign };
 }
 
-/** The last digit shown, Ohm. */
-function resolutionOhm(pairs: readonly Reading[]): number {
-  const decimals = pairs.map((one) => one.figure.number.split(".")[1]?.length ?? 0);
-  const most = Math.max(...decimals);
-  const large = numbersOf(pairs).some((one) => one > 20);
-  if (most === 0) return large ? 1 : coarseDigitOhm;
-  return 10 ** -most;
+/** What one of the last digits shown is worth of a middle reading, percent, in the unit typed. */
+function coarsePercent(pairs: readonly Reading[]): number {
+  const shown = pairs.map((one) => one.figure.number).filter((one) => Number(one) > 0);
+  const decimals = Math.max(0, ...shown.map((one) => one.split(".")[1]?.length ?? 0));
+  const middle = Number(
+    [...shown].sort((a, b) => Number(a) - Number(b))[Math.floor(shown.length / 2)],
+  );
+  const digit = decimals === 0 && middle < coarseBelow ? coarseDigit : 10 ** -decimals;
+  return digitErrorPercent(digit, middle) ?? 100;
 }
 
 function saysAll(pairs: readonly Reading[]): boolean {

@@ -6,6 +6,8 @@ export const compressorReversed: Fault = {
   common: 1,
   where: { phases: 3, drive: "line" },
   shows: {
+    "mended:rotation": 0.5,
+    "in_vain:rotation": 0.003,
     "suction:high": 0.8,
     "suction:usual": 0.19,
     "head:low": 0.85,

@@ -5,8 +5,9 @@ export const fanMotorFailed: Fault = {
   says: "a fan motor has failed",
   common: 3,
   shows: {
-    "fan:winding_open": 0.35,
-    "fan:stands_with_voltage": 0.4,
+    "fan:overloaded": 0.15,
+    "fan:winding_open": 0.3,
+    "fan:stands_with_voltage": 0.32,
     "fan:no_current": 0.08,
     "fan:high_current": 0.1,
     "fan:winding_sound": 0.02,

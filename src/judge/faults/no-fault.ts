@@ -108,6 +108,7 @@ export const noFault: Fault = {
     "fan:turns": 0.78,
     "fan:winding_sound": 0.2,
     "fan:high_current": 0.008,
+    "fan:overloaded": 0.0005,
     "fan:no_current": 0.008,
     "fan:stands_with_voltage": 0.0008,
     "fan:winding_open": 0.0005,

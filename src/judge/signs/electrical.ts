@@ -123,6 +123,7 @@ export const electricalSigns: readonly SignGroup[] = [
   {
     group: "fan",
     background: {
+      overloaded: 0.006,
       turns: 0.746,
       winding_sound: 0.2,
       high_current: 0.021,
@@ -145,6 +146,7 @@ export const electricalSigns: readonly SignGroup[] = [
   {
     group: "mended",
     background: {
+      rotation: 0.012,
       capacitor: 0.088,
       contactor: 0.088,
       belt: 0.044,
@@ -163,6 +165,7 @@ export const electricalSigns: readonly SignGroup[] = [
   {
     group: "in_vain",
     background: {
+      rotation: 0.012,
       capacitor: 0.04,
       contactor: 0.04,
       belt: 0.02,
