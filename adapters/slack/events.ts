@@ -23,7 +23,11 @@ export const messageSchema = z.object({
   files: z.array(fileSchema).nullish(),
   reply_count: z.number().nullish(),
   latest_reply: z.string().nullish(),
-  metadata: z.object({ event_payload: z.record(z.string(), z.unknown()) }).nullish(),
+  /** ours holds the key of what was posted; others' may be stripped of everything */
+  metadata: z
+    .object({ event_payload: z.looseObject({ key: z.unknown() }).nullish() })
+    .nullish()
+    .catch(null),
 });
 export type SlackMessage = z.output<typeof messageSchema>;
 

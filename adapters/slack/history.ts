@@ -10,7 +10,7 @@ export interface Window {
 }
 
 const pageSchema = z.object({
-  messages: z.array(messageSchema).default([]),
+  messages: z.array(z.unknown()).default([]),
   response_metadata: z.object({ next_cursor: z.string().optional() }).optional(),
 });
 
@@ -57,11 +57,19 @@ async function allPages(
   for (let page = 0; page < mostPages; page++) {
     const answer = await patiently(working, () => read(cursor === undefined ? {} : { cursor }));
     const { messages, response_metadata } = pageSchema.parse(answer);
-    pages.push(messages);
+    pages.push(messages.flatMap((one) => known(working, one)));
     cursor = response_metadata?.next_cursor;
     if (cursor === undefined || cursor === "") break;
   }
   return pages;
+}
+
+/** A message of a form that nobody foresaw must not hide the others. */
+function known(working: Working, raw: unknown): readonly SlackMessage[] {
+  const parsed = messageSchema.safeParse(raw);
+  if (parsed.success) return [parsed.data];
+  working.door.log.warn("slack_odd_message", { why: parsed.error.issues[0]?.message });
+  return [];
 }
 
 /** Reading may be done again, so a limit only costs time. */

@@ -7,7 +7,7 @@ import { troubleOf } from "./trouble.ts";
 import type { Working } from "./working.ts";
 
 /** Clocks of two machines differ, and the request took its time. */
-const slackMs = 10_000;
+const slackMs = 60_000;
 
 /** Whether a part that may have gone out did: Slack knows no key, so the channel is read. */
 export async function findPart(
@@ -32,7 +32,7 @@ export async function findPart(
     const isIt = (message: SlackMessage): boolean =>
       part.kind === "share"
         ? message.files?.some((file) => file.id === before) === true
-        : message.metadata?.event_payload.key === part.key;
+        : message.metadata?.event_payload?.key === part.key;
     const found = messages.find(isIt);
     return found === undefined
       ? { kind: "absent" }

@@ -148,6 +148,10 @@ function once(working: Working): TransportOptions["handle"] {
       working.door.log.warn("slack_odd_event", { why: parsed.error.issues[0]?.message });
       return;
     }
+    const { event } = parsed.data;
+    if (event.type === "message" && !("ts" in event)) {
+      working.door.log.error("slack_odd_event", { why: "a message of an unknown form" });
+    }
     const meaning = translate(parsed.data);
     if (!("id" in meaning)) return take(working, meaning, true);
     const known = handling.get(meaning.id);
