@@ -1,6 +1,7 @@
 import type { Job, ReplyInput } from "../model.ts";
 import { answers } from "./answers/list.ts";
 import { arrivalLines } from "./arrival.ts";
+import { chargeLine } from "./charge-line.ts";
 import { closingLines, statusOf, statusSentence } from "./closing.ts";
 import { codeLines } from "./code-words.ts";
 import { dangerLine } from "./danger.ts";
@@ -27,7 +28,8 @@ const longLines = 12;
 export function replyTo(input: ReplyInput): string | undefined {
   const said = replyLines(input).filter((line) => line !== "");
   const read = [...said.slice(0, 1), ...codeLines(input)].join(" ");
-  const lines = read === "" ? [] : [read, ...said.slice(1)];
+  const target = said.length === 0 ? "" : chargeLine(input);
+  const lines = [read, target, ...said.slice(1)].filter((line) => line !== "");
   const danger = lines.length === 0 && !input.addressed ? "" : dangerLine(input);
   const all = danger === "" ? lines : [danger, ...lines];
   return all.length === 0 ? undefined : all.join("\n");
