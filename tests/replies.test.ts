@@ -58,7 +58,7 @@ describe("what is said to each note of the corpus, in a job of its own", () => {
   const opened = openStore(":memory:");
   if (!opened.ok) throw new Error(opened.problem);
   const bot = openBot(opened.store, () => "salt");
-  const notes = ["typed", "dictated"].flatMap((name) =>
+  const notes = ["typed", "dictated", "mixed"].flatMap((name) =>
     readFileSync(`fixtures/notes/${name}.jsonl`, "utf8")
       .split("\n")
       .filter((line) => line !== ""),

@@ -1,4 +1,5 @@
 import type { Reading } from "../model.ts";
+import { leadingZero } from "./wording.ts";
 
 /** A figure as it was said: digits and unit, "84" and "megohm". */
 export interface FigureWords {
@@ -23,7 +24,7 @@ const relationWords = {
 /** A reading's figure in the technician's own digits, with what he said of it: "over 550", "80 to 90". */
 export function figureWords(reading: Reading): FigureWords {
   if (reading.over_range === true) return { number: overRangeWord(reading.said), unit: "" };
-  const { number, unit } = reading.figure;
+  const { number, unit } = { ...reading.figure, number: leadingZero(reading.figure.number) };
   const before = relationWords[reading.relation];
   return { number: `${before}${numberWords(reading, number)}`, unit: unitWords(reading, unit) };
 }

@@ -1,6 +1,6 @@
 import type { ReplyInput } from "../model.ts";
 import { figures } from "./figures.ts";
-import { listed, unitName } from "./wording.ts";
+import { leadingZero, listed, unitName } from "./wording.ts";
 
 /** Names each number that got no meaning, where the note was meant for the bot or the job. */
 export function unreadSentence(input: ReplyInput): string {
@@ -10,7 +10,7 @@ export function unreadSentence(input: ReplyInput): string {
   const asked = input.understood.ask.join(" ");
   const numbers = input.understood.unread.filter((n) => /\d/.test(n) && !asked.includes(n));
   if (numbers.length === 0) return "";
-  return `${listed([...new Set(numbers)])} not read, not filed.`;
+  return leadingZero(`${listed([...new Set(numbers)])} not read, not filed.`);
 }
 
 /** A value that is hardly possible is kept and asked about, never mended. */

@@ -53,6 +53,11 @@ export function listed(items: readonly string[]): string {
   return `${items.slice(0, -1).join(", ")} and ${items[items.length - 1]}`;
 }
 
+/** ".2" as "0.2": a point alone is overlooked and not read aloud. */
+export function leadingZero(text: string): string {
+  return text.replaceAll(/(?<![\d.])\.(?=\d)/g, "0.");
+}
+
 export function wordCount(text: string): number {
   return text.split(/\s+/).filter((w) => w !== "").length;
 }

@@ -28,7 +28,7 @@ const never: readonly (readonly [RegExp, string])[] = [
   [/\b(great|good|nice|excellent) (job|work)\b|\bwell done\b|\bthanks?\b|\bcongrat/i, "praise"],
   [/\bha(ha)+\b|\blol\b|\bjust kidding\b/i, "a joke"],
   [
-    /%|\d percent (likely|sure|chance|certain)/i,
+    /\d ?(?:%|percent) (?:likely|sure|chance|certain|probab)/i,
     "people are told likely or possible, not percentages",
   ],
   [/\b(nan|undefined|null|infinity|\[object)/i, "a value of the program, not of the machine"],
