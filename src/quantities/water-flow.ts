@@ -3,7 +3,7 @@ import type { Quantity } from "./quantity.ts";
 export const waterFlow = {
   name: "water_flow",
   unit: "m3/s",
-  dimensions: ["waterflow"],
+  dimensions: ["waterflow", "airflow"],
   units: [
     {
       dimension: "waterflow",

@@ -53,7 +53,8 @@ export function inherit(left: Draft, right: Draft): void {
 }
 
 function corrected(items: readonly Item[], left: Draft, right: Draft, gap: Between): boolean {
-  if (!gap.bare || gap.strong || gap.empty) return false;
+  const doubted = items[left.index + 1]?.text === "?";
+  if (!gap.bare || (gap.strong && !doubted) || gap.empty) return false;
   const middle = items.slice(left.index + 1, right.index);
   if (middle.length === 1 && middle[0]?.text === "not") return false;
   const no = middle.some((item) => item.text === "no");
@@ -101,6 +102,7 @@ function isRange(
 ): boolean {
   if (gap.strong || gap.carriers || !sameDimension(left, right)) return false;
   if (Number.isNaN(left.value) || Number.isNaN(right.value)) return false;
+  if (!Number.isNaN(left.high)) return false;
   if (gap.dash)
     return left.value < right.value && left.unit === undefined && !tableRow(items, left);
   if ((before & role.between) !== 0 && (gap.roles & role.conjunction) !== 0 && gap.bare)
@@ -221,9 +223,14 @@ function changed(
     right.after !== undefined &&
     left.after === undefined &&
     vacuumLike(left, right) &&
-    !gap.strong
+    !gap.strong &&
+    left.place === undefined
   )
-    return (gap.roles & (role.is | role.now | role.change)) !== 0 || held;
+    return (
+      (gap.roles & (role.is | role.now | role.change)) !== 0 ||
+      held ||
+      items.slice(left.index, right.index).some((item) => item.text === "later")
+    );
   if (!right.now && (gap.roles & role.change) === 0 && !held)
     return wasThen(items, left, right, gap);
   return (gap.roles & verbs) !== 0 && !gap.list;

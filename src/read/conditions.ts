@@ -35,11 +35,23 @@ function isTestVoltage(draft: Draft, items: readonly Item[], setting: Setting): 
 }
 
 function onlyTime(draft: Draft, items: readonly Item[]): boolean {
-  return draft.before.every((index) => items[index]?.unit?.dimension === "time");
+  return draft.before.every(
+    (index) =>
+      items[index]?.unit?.dimension === "time" ||
+      items[index]?.label?.quantity === "insulation_resistance",
+  );
 }
 
 function isTestTemperature(draft: Draft, setting: Setting): boolean {
   if (!setting.insulation && !setting.winding) return false;
+  const bare =
+    setting.insulation &&
+    draft.place === undefined &&
+    draft.named === undefined &&
+    draft.unit?.dimension === "temperature" &&
+    draft.hint === undefined &&
+    draft.rating === undefined;
+  if (bare) return true;
   const winding =
     draft.named === "winding_resistance" ||
     draft.named === "insulation_resistance" ||

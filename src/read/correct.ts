@@ -12,6 +12,7 @@ function announces(note: Note, drafts: readonly Draft[]): boolean {
   );
   const start = note.items[0];
   if (start?.text === "no" && drafts[0]?.zero !== true) return true;
+  if (start?.text === "*") return true;
   if (
     start !== undefined &&
     (start.roles & role.correct) !== 0 &&
@@ -144,6 +145,8 @@ export function correct(note: Note, drafts: readonly Draft[]): void {
   for (const draft of list) {
     if (draft.question !== undefined) continue;
     const old = target(note, draft);
+    // "no, amps are fine at 13.9 14.1": a quantity of its own, and what follows goes on with it
+    if (old === undefined && (draft.named !== undefined || draft.unit !== undefined)) return;
     if (old !== undefined) adopt(draft, old);
   }
 }

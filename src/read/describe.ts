@@ -48,9 +48,14 @@ function takeTime(draft: Draft, items: readonly Item[], index: number): void {
   const before = items[index - 1];
   const held =
     before?.text === "for" ||
+    before?.text === "there" ||
     ((before?.roles ?? 0) & role.about && items[index - 2]?.text === "for");
   if (held) draft.lasting ??= seconds;
   else draft.after ??= seconds;
+}
+
+function isRail(points: readonly (readonly string[])[]): boolean {
+  return points.length === 1 && points[0]?.length === 1 && points[0][0]?.startsWith("DC") === true;
 }
 
 /** "since yesterday", nitrogen left "last night": this visit's test, not a past one's value. */
@@ -71,6 +76,22 @@ function take(draft: Draft, items: readonly Item[], index: number): void {
   switch (item.kind) {
     case itemKind.points:
       if (draft.points === undefined) draft.points = item.points;
+      else if (
+        index < draft.index &&
+        isRail(draft.points) &&
+        item.points !== undefined &&
+        !isRail(item.points) &&
+        item.points.every((one) => one.length === 1)
+      )
+        draft.points = item.points.map((one) => [one[0] ?? "", draft.points?.[0]?.[0] ?? ""]);
+      else if (
+        index > draft.index &&
+        items[index - 1]?.text === "to" &&
+        draft.points.every((one) => one.length === 1) &&
+        item.points?.length === 1 &&
+        item.points[0]?.length === 1
+      )
+        draft.points = draft.points.map((one) => [one[0] ?? "", item.points?.[0]?.[0] ?? ""]);
       else if (
         index > draft.index &&
         draft.points.length === 1 &&
@@ -222,6 +243,28 @@ function saturation(items: readonly Item[], draft: Draft, left: Draft | undefine
   draft.named = "temperature";
 }
 
+/** "a twenty degree drop", "18 F split", "picks up 17 F": a difference, not a temperature. */
+function degreeDrop(items: readonly Item[], draft: Draft): void {
+  const item = items[draft.index];
+  if (item?.kind !== itemKind.number || draft.named !== undefined) return;
+  if (item.unit !== undefined && item.unit.dimension !== "temperature") return;
+  const next = items[draft.index + 1]?.text ?? "";
+  const before = `${items[draft.index - 2]?.text ?? ""} ${items[draft.index - 1]?.text ?? ""}`;
+  const behind =
+    item.unit !== undefined &&
+    /^(?:drop|rise|difference|split|spread|delta|across|gain|loss)$/.test(next);
+  const gained =
+    item.unit !== undefined &&
+    /^(?:picks up|picking up|drops|drop|gains|loses|rises|rise|up)$/.test(
+      before.trim().replace(/^\S+ (?=drops|gains|loses|rises)/, ""),
+    ) &&
+    !behind &&
+    /^(?:across|in|over|through)$/.test(next);
+  if (!behind && !gained) return;
+  draft.named = "temperature_difference";
+  draft.place = undefined;
+}
+
 /** "its 99 out", "95 degrees outside": the weather. */
 function weather(items: readonly Item[], draft: Draft): void {
   const item = items[draft.index];
@@ -247,7 +290,7 @@ function weather(items: readonly Item[], draft: Draft): void {
     draft.hint = "temperature";
     return;
   }
-  const out = next?.text === "out" || next?.text === "outdoors";
+  const out = (next?.text === "out" && next.to - next.from === 3) || next?.text === "outdoors";
   const before = items[draft.index - 1];
   const begins =
     before === undefined ||
@@ -257,15 +300,140 @@ function weather(items: readonly Item[], draft: Draft): void {
     item.unit !== undefined ||
     isStrongBreak(before) ||
     before.text === ",";
+  if (after?.text === "of") return;
   if (!out || !begins || draft.value < -40 || draft.value > 130) return;
   if (
-    after !== undefined &&
-    after.kind === itemKind.word &&
-    !/^(?:here|there|and|today|now|right|side)$/.test(after.text)
+    (after !== undefined &&
+      after.kind === itemKind.word &&
+      !/^(?:here|there|and|today|now|right|side)$/.test(after.text)) ||
+    after?.text === "of"
   )
     return;
   draft.place = "outdoor_air";
   draft.hint = "temperature";
+}
+
+/** "plate: FLA 7.4 460v": what a plate says goes on until something else begins. */
+function plates(items: readonly Item[], drafts: readonly Draft[]): void {
+  let plate = false;
+  drafts.forEach((draft, order) => {
+    const left = drafts[order - 1];
+    if (
+      left !== undefined &&
+      plate &&
+      draft.rating === undefined &&
+      draft.state === undefined &&
+      between(items, left, draft).empty
+    )
+      draft.rating = "nominal";
+    if (draft.before.some((index) => items[index]?.label?.plate === true)) plate = true;
+    else if (draft.rating === undefined) plate = false;
+  });
+}
+
+const sides: ReadonlySet<string> = new Set(["suction", "discharge", "liquid"]);
+
+/** "118/50 on the suction", "low 118 @ 50": pressure and temperature of one side, in that order. */
+function sidePairs(items: readonly Item[], drafts: readonly Draft[]): void {
+  drafts.forEach((right, order) => {
+    const left = drafts[order - 1];
+    const joint = left === undefined ? undefined : items[left.index + 1];
+    if (
+      left === undefined ||
+      right.index !== left.index + 2 ||
+      (joint?.text !== "/" && joint?.text !== "@")
+    )
+      return;
+    const bare = [left, right].every(
+      (one) =>
+        one.unit === undefined &&
+        one.points === undefined &&
+        one.named === undefined &&
+        one.rating === undefined,
+    );
+    if (!bare || items[right.index + 1]?.text === "/") return;
+    const place = left.place ?? right.place;
+    if (
+      place === undefined ||
+      !sides.has(place) ||
+      (left.place !== undefined && right.before.length > 0)
+    )
+      return;
+    left.place = place;
+    right.place = place;
+    left.named = "pressure";
+    right.named = "temperature";
+  });
+}
+
+/** "gauges 118 over 365": low side over high side. */
+function gaugePair(items: readonly Item[], drafts: readonly Draft[]): void {
+  drafts.forEach((right, order) => {
+    const left = drafts[order - 1];
+    if (
+      left === undefined ||
+      right.index !== left.index + 2 ||
+      items[left.index + 1]?.text !== "over"
+    )
+      return;
+    if (
+      left.unit !== undefined ||
+      left.place !== undefined ||
+      right.place !== undefined ||
+      left.value >= right.value ||
+      left.value < 5
+    )
+      return;
+    if (
+      !items
+        .slice(0, left.index)
+        .some((item) => /^(?:gauges|gauge|gages|pressures|running|pressure)$/.test(item.text))
+    )
+      return;
+    left.place = "suction";
+    right.place = "discharge";
+    left.named = "pressure";
+    right.named = "pressure";
+    const item = items[right.index];
+    if (item !== undefined) item.relation = "=";
+  });
+}
+
+/** "SP 118 ST 50 HP 365": beside the other gauges SP is the suction pressure. */
+function gaugeLetters(items: readonly Item[], drafts: readonly Draft[]): void {
+  if (!items.some((item) => /^(?:hp|st|slt|llt|dp)$/.test(item.text))) return;
+  for (const draft of drafts) {
+    if (
+      !draft.before.some((index) => items[index]?.text === "sp") ||
+      draft.rating !== "setpoint" ||
+      draft.unit !== undefined
+    )
+      continue;
+    draft.rating = undefined;
+    draft.place = "suction";
+    draft.named = "pressure";
+  }
+}
+
+/** "68/52 ra/sa": values, then their names in the same order. */
+function slashed(items: readonly Item[], drafts: readonly Draft[]): void {
+  drafts.forEach((right, order) => {
+    const left = drafts[order - 1];
+    if (left === undefined || items[left.index + 1]?.text !== "/" || right.index !== left.index + 2)
+      return;
+    const [first, stroke, second] = [
+      items[right.index + 1],
+      items[right.index + 2],
+      items[right.index + 3],
+    ];
+    if (first?.label === undefined || stroke?.text !== "/" || second?.label === undefined) return;
+    left.place = first.label.place;
+    left.named = first.label.quantity;
+    left.hint = first.label.hint;
+    right.place = second.label.place;
+    right.named = second.label.quantity;
+    right.hint = second.label.hint;
+  });
 }
 
 /** "76 in, 57 out": air into and out of the unit. */
@@ -303,7 +471,8 @@ function sameLine(items: readonly Item[], draft: Draft, left: Draft | undefined)
     ![...draft.before, ...draft.behind].some(
       (index) => items[index]?.text === "line" || items[index]?.text === "pipe",
     ) &&
-    items[draft.index + 1]?.text !== "line"
+    items[draft.index + 1]?.text !== "line" &&
+    items[draft.index - 1]?.text !== "line"
   )
     return;
   if (draft.unit !== undefined && draft.unit.dimension !== "temperature") return;
@@ -322,6 +491,33 @@ function sameLine(items: readonly Item[], draft: Draft, left: Draft | undefined)
 
 /** "cond in 85 out 94": the other side of the same thing. */
 function otherSide(items: readonly Item[], draft: Draft, left: Draft | undefined): void {
+  if (
+    draft.place === undefined &&
+    draft.named === undefined &&
+    draft.points === undefined &&
+    items[draft.index - 1]?.text === "in" &&
+    draft.action === undefined
+  ) {
+    const side = items
+      .slice(0, draft.index)
+      .reverse()
+      .find((item) =>
+        /^(?:evap|evaporator|barrel|chiller|cond|condenser|tower|water)$/.test(item.text),
+      )?.text;
+    if (
+      side !== undefined &&
+      items.slice(draft.index, draft.index + 3).some((item) => item.text === "out")
+    ) {
+      draft.place =
+        side === "water"
+          ? "water_in"
+          : /^(?:cond|tower)/.test(side)
+            ? "condenser_in"
+            : "evaporator_in";
+      draft.hint = "temperature";
+      return;
+    }
+  }
   if (left?.place === undefined || draft.place !== undefined || draft.points !== undefined) return;
   let out = false;
   for (let i = left.index + 1; i < draft.index; i++)
@@ -357,6 +553,7 @@ export function describe(drafts: readonly Draft[], items: readonly Item[], plain
     isA(items, draft);
     saturation(items, draft, previous);
     otherSide(items, draft, previous);
+    degreeDrop(items, draft);
     weather(items, draft);
     sameLine(items, draft, previous);
     const row =
@@ -364,6 +561,11 @@ export function describe(drafts: readonly Draft[], items: readonly Item[], plain
       (next !== undefined && between(items, draft, next).list);
     draft.count = row ? 1 : countOf(items, draft, [from, to], plain);
   });
+  slashed(items, drafts);
+  sidePairs(items, drafts);
+  gaugePair(items, drafts);
+  gaugeLetters(items, drafts);
+  plates(items, drafts);
   inAndOut(items, drafts);
 }
 

@@ -147,7 +147,8 @@ function anywhere(word: Word, has: (word: Word) => boolean): boolean {
   return false;
 }
 
-const pointers = /^(?:[abcuvwsrn]|to|2|against|from|the)$/;
+const pointers =
+  /^(?:[abcuvwsrn]|you|yew|double|see|sea|are|our|ess|vee|be|bee|to|2|against|from|the)$/;
 
 function open(word: Word): void {
   const points = (one: Word): boolean =>
@@ -182,6 +183,20 @@ function build(): void {
   addRoles();
   addSigns();
   for (const letter of "abcdefghijklmnopqrstuvwxyz") entry(letter);
+  for (const word of [
+    "you",
+    "yew",
+    "double",
+    "see",
+    "sea",
+    "are",
+    "our",
+    "ess",
+    "vee",
+    "be",
+    "bee",
+  ])
+    entry(word);
   for (const word of first.values()) open(word);
   for (const word of first.values()) if (word.next?.size === 0) word.next = undefined;
 }

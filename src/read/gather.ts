@@ -102,12 +102,15 @@ function smoothCut(gap: Gap, to: number): number {
       at = next + 1;
       continue;
     }
-    const rail =
-      kind === "P" &&
-      preposition !== undefined &&
-      items[next]?.points?.[0]?.[0]?.startsWith("DC") === true;
+    const rail = kind === "P" && preposition !== undefined && items[next - 1]?.text === "to";
     if ((mine.includes(kind) || taken.includes(kind)) && !rail) return at;
     if (isVerb(items[next]) || isVerb(items[next + 1])) return at;
+    if (
+      kind === "R" &&
+      items[next]?.label?.plate !== true &&
+      items[next]?.label?.quantity !== "current"
+    )
+      return at;
     if (preposition === undefined && !goesLeft(gap, next, kind, taken)) return at;
     taken += kind;
     at = next + 1;
@@ -157,14 +160,15 @@ function goesLeft(gap: Gap, next: number, kind: string, taken: string): boolean 
     );
   if (kind === "G") return true;
   if (gap.leading.includes(kind)) return false;
-  if ("LQ".includes(kind) && /[LQU]/.test(gap.leading + classesOf(gap.items, gap.left.before)))
+  if ("LQ".includes(kind) && /[LQ]/.test(gap.leading + classesOf(gap.items, gap.left.before)))
     return false;
   if (kind === "S" || kind === "N" || kind === "T") return false;
   const glued = gap.items[next + 1];
   if (glued?.kind === itemKind.number && glued.glued) return false;
   if (taken !== "" && kind !== "C") return false;
   const left = gap.items[gap.left.index];
-  if (left?.unit === undefined && kind !== "R") return suits(item, undefined) && gap.leading === "";
+  if (left?.unit === undefined && kind !== "R")
+    return suits(item, undefined) && (gap.leading === "" || gap.leading === "U");
   return suits(item, left?.unit?.dimension);
 }
 
@@ -260,6 +264,24 @@ function namesPointsBehind(items: readonly Item[], values: readonly number[]): b
   );
 }
 
+function afterBreak(items: readonly Item[], from: number, to: number): boolean {
+  for (let i = from; i < to; i++) {
+    const item = items[i];
+    if (item !== undefined && isStrongBreak(item)) return true;
+  }
+  return false;
+}
+
+/** What goes left of a full stop: behind a comma only points, times and units still speak of the value. */
+function sideBehind(items: readonly Item[], from: number, to: number): number[] {
+  const strong = items[to];
+  const all = carriers(items, from, to);
+  if (strong === undefined || !isStrongBreak(strong)) return all;
+  let end = from;
+  while (end < to && !isWeakBreak(items[end] ?? strong)) end++;
+  return all.filter((index) => index < end || "PGTU".includes(classOf(items[index])));
+}
+
 /** Behind the last value a comma ends what is said of it, but for points, times and units. */
 function lastBehind(items: readonly Item[], last: Draft): number[] {
   let end = last.index + 1;
@@ -271,6 +293,9 @@ function lastBehind(items: readonly Item[], last: Draft): number[] {
   const near = carriers(items, last.index + 1, end);
   const far = carriers(items, end, items.length).filter((index) => {
     const kind = classOf(items[index]);
+    const ended = afterBreak(items, end, index);
+    if (kind === "C") return !ended && items[index]?.label?.state === "start";
+    if (kind === "S" && ended) return false;
     return (
       "PGTU".includes(kind) ||
       (kind === "S" && isPreposition(items[index - 1])) ||
@@ -301,7 +326,7 @@ export function gather(items: readonly Item[], values: readonly number[]): Draft
     let from = left === undefined ? afterTalk(items, now.index) : left.index + 1;
     if (left !== undefined) {
       const at = cut({ items, from, to: now.index, left, leading, pointsBehind });
-      left.behind = carriers(items, from, at);
+      left.behind = sideBehind(items, from, at);
       from = at;
     }
     const breaks = lastBreak(items, from, now.index);
@@ -311,6 +336,8 @@ export function gather(items: readonly Item[], values: readonly number[]): Draft
       start = order;
     }
     now.before = carriers(items, from, now.index);
+    if (breaks >= 0)
+      now.before = now.before.filter((index) => index > breaks || classOf(items[index]) !== "C");
     now.sentence = sentence;
     if (order === start) leading = classesOf(items, now.before);
   });

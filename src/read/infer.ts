@@ -26,6 +26,37 @@ function lastLike(
   return undefined;
 }
 
+/** Two units for the same thing before, and the value could be in either: nobody knows. */
+function differing(draft: Draft, context: Context): boolean {
+  const units = new Set<string>();
+  for (const reading of context.readings) {
+    if (
+      reading.quantity !== draft.quantity ||
+      reading.at !== draft.place ||
+      reading.figure.unit === "" ||
+      reading.corrects === true
+    )
+      continue;
+    const ratio = draft.value / Number(reading.figure.number);
+    if (ratio > 1 / 3 && ratio < 3) units.add(reading.figure.unit.replace("psig", "psi"));
+  }
+  return units.size > 1;
+}
+
+/** The unit that the message has used for the same thing. */
+function unitBefore(draft: Draft, list: readonly Draft[], order: number): void {
+  if (draft.quantity !== "pressure" && draft.quantity !== "temperature") return;
+  for (let i = order - 1; i >= 0; i--) {
+    const other = list[i];
+    if (other?.quantity !== draft.quantity || other.unit === undefined || other.assumedUnit)
+      continue;
+    if (other.unit.dimension === "inches_of_mercury" || other.unit.figure === "degrees") return;
+    draft.unit = other.unit;
+    draft.assumedUnit = true;
+    return;
+  }
+}
+
 function habitUnit(draft: Draft, context: Context): void {
   if (draft.quantity === undefined || draft.unit !== undefined) return;
   const last = lastLike(context, draft.quantity);
@@ -35,6 +66,10 @@ function habitUnit(draft: Draft, context: Context): void {
       ? last.figure.unit
       : habit?.[context.units];
   if (figure === undefined) return;
+  if (differing(draft, context)) {
+    draft.question = "unit";
+    return;
+  }
   draft.unit = unitCalled(figure);
   draft.assumedUnit = true;
 }
@@ -91,6 +126,18 @@ function own(draft: Draft, items: readonly Item[], setting: Setting, context: Co
 }
 
 /** "and the discharge 204" goes on with lines where lines were being measured. */
+function oilIsWarm(draft: Draft, list: readonly Draft[]): boolean {
+  if (draft.place !== "oil" || draft.value < 70) return false;
+  const lines = list.some(
+    (other) => other !== draft && other.hint === "temperature" && other.place !== undefined,
+  );
+  return (
+    lines &&
+    !list.some((other) => other.hint === "pressure" && other !== draft) &&
+    !list.some((other) => other.unit?.dimension === "pressure")
+  );
+}
+
 function hinted(draft: Draft, items: readonly Item[], context: Context): Draft["quantity"] {
   if (draft.hint !== "pressure" || draft.place === undefined) return draft.hint;
   const word = items[draft.before[draft.before.length - 1] ?? -1]?.text ?? "";
@@ -161,7 +208,11 @@ function alongLists(list: readonly Draft[], items: readonly Item[]): void {
     const gap = between(items, left, right);
     if (!gap.list && !gap.empty) continue;
     if (right.unit !== undefined && right.quantity !== left.quantity) continue;
-    if (right.before.length > 0 || left.rating !== undefined) continue;
+    if (right.before.length > 0) continue;
+    if (left.rating !== undefined) {
+      if (items[left.index + 1]?.text !== "/" || left.rating !== "nominal") continue;
+      right.rating ??= left.rating;
+    }
     if (right.quantity === undefined && left.quantity !== "capacitance" && !near(left, right))
       continue;
     if (right.quantity === undefined) copyKind(left, right);
@@ -208,6 +259,7 @@ function alongShapes(list: readonly Draft[], items: readonly Item[]): void {
     if (shape === "P") {
       const word = wordBefore(list, order);
       const source = before ?? behind;
+      if (source === undefined && word === undefined) nearRating(draft, list);
       if (source !== undefined) {
         if (source === before && draft.rating === undefined) draft.state ??= source.state;
         copyKind(source, draft);
@@ -225,8 +277,16 @@ function alongShapes(list: readonly Draft[], items: readonly Item[]): void {
       return;
     }
     const left = list[order - 1];
+    if (draft.over && left?.quantity === "resistance") {
+      draft.quantity = "resistance";
+      return;
+    }
     if (shape === "" && left?.quantity !== undefined && continues(draft, left, items)) {
       copyKind(left, draft);
+      if (left.rating === "expected" || left.rating === "setpoint" || draft.rating === "expected") {
+        draft.points ??= left.points;
+        if (left.place !== undefined && draft.rating === undefined) draft.place ??= left.place;
+      }
       if (draft.earlier || left.earlier || draft.after !== undefined || draft.now)
         inherit(left, draft);
     }
@@ -257,7 +317,12 @@ function nearRating(draft: Draft, list: readonly Draft[]): void {
 
 function isPair(draft: Draft): boolean {
   const points = draft.points?.[0];
-  return points !== undefined && points.length === 2 && !points.includes("ground");
+  return (
+    points !== undefined &&
+    points.length === 2 &&
+    !points.includes("ground") &&
+    !points.includes("N")
+  );
 }
 
 function likeShape(a: Draft, b: Draft, shape: string): boolean {
@@ -275,7 +340,8 @@ function wordBefore(list: readonly Draft[], order: number): Draft | undefined {
 }
 
 function continues(draft: Draft, left: Draft, items: readonly Item[]): boolean {
-  if (draft.rating !== undefined || left.rating !== undefined) return alike(draft, left);
+  if (draft.rating !== undefined || left.rating !== undefined)
+    return alike(draft, left) || left.quantity === "insulation_resistance";
   const gap = between(items, left, draft);
   if (
     (gap.strong || !gap.calm) &&
@@ -286,7 +352,11 @@ function continues(draft: Draft, left: Draft, items: readonly Item[]): boolean {
   )
     return false;
   if (draft.earlier || draft.now || left.earlier || draft.after !== undefined) return true;
-  if (draft.behind.length + draft.before.length > 0 && draft.state !== undefined) return true;
+  if (draft.state !== undefined && alike(draft, left)) {
+    draft.place ??= left.place;
+    draft.kind ??= left.kind;
+    return true;
+  }
   return (
     (gap.roles & (role.next | role.is | role.correct | role.change)) !== 0 &&
     (!gap.carriers ||
@@ -302,6 +372,32 @@ function contrasts(draft: Draft, right: Draft, items: readonly Item[]): boolean 
   if (draft.rating !== undefined || draft.earlier || draft.after !== undefined) return true;
   const gap = between(items, draft, right);
   return right.rating !== undefined || gap.bare;
+}
+
+/** "defrost heaters 21.4 21.2 and one open": beside an open one, ohms are meant. */
+function byOpen(list: readonly Draft[]): void {
+  const open = list.find((draft) => draft.over && draft.quantity === "resistance");
+  if (open === undefined) return;
+  for (const draft of list)
+    if (draft.quantity === undefined && draft.unit === undefined && draft.component) {
+      draft.quantity = "resistance";
+      draft.unit = unitCalled("ohm");
+      draft.assumedUnit = true;
+    }
+}
+
+/** In a message about capacitors a bare value is a capacitor's too. */
+function byCapacitor(list: readonly Draft[]): void {
+  const known = list.filter((draft) => draft.quantity !== undefined);
+  if (known.length === 0 || !known.every((draft) => draft.quantity === "capacitance")) return;
+  for (const draft of list)
+    if (
+      draft.quantity === undefined &&
+      draft.unit === undefined &&
+      draft.value > 0 &&
+      draft.value < 400
+    )
+      draft.quantity = "capacitance";
 }
 
 /** "running 13.8 14.0 13.7", "settled to 12.2": amperes go without saying where nothing else fits. */
@@ -440,16 +536,24 @@ export function infer(
   context: Context,
 ): void {
   const list = drafts.filter((draft) => !draft.gone);
-  for (const draft of list) own(draft, items, setting, context);
+  for (const draft of list) {
+    if (oilIsWarm(draft, list)) draft.hint = "temperature";
+    own(draft, items, setting, context);
+  }
   alongLists(list, items);
   alongShapes(list, items);
   subjects(list, items);
   inOrder(list, context);
   for (const draft of list) if (draft.quantity === undefined) fromContext(draft, items, context);
+  byCapacitor(list);
   byThree(list, items);
   byPairs(list, items);
+  byOpen(list);
   for (const draft of list) byState(draft, list, items);
   for (const draft of list) byPlausibility(draft);
   alongShapes(list, items);
-  for (const draft of list) habitUnit(draft, context);
+  list.forEach((draft, order) => {
+    if (draft.unit === undefined && draft.quantity !== undefined) unitBefore(draft, list, order);
+    habitUnit(draft, context);
+  });
 }

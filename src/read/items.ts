@@ -33,7 +33,7 @@ function unitAlone(word: Word): boolean {
   const { label, unit } = word;
   if (label === undefined || unit === undefined) return true;
   if (label.quantity !== undefined) return fits(label.quantity, unit.dimension);
-  return label.stat === undefined;
+  return label.stat === undefined && label.place === undefined;
 }
 
 /** Gives the item the signs of all its words, and of the phrase of signs that begins with it. */
@@ -139,7 +139,7 @@ function oneOf(build: Building, i: number): number | undefined {
 }
 
 function countable(unit: Unit): boolean {
-  return unit.dimension === "mass" || unit.dimension === "time";
+  return unit.dimension === "mass" || unit.dimension === "time" || unit.factor === 1e9;
 }
 
 /** "sight glass half full": half of nothing counted. */
@@ -208,8 +208,11 @@ function mayPoint(build: Building, i: number, token: Token): boolean {
       (next.word !== undefined && ((next.word.roles & role.ground) !== 0 || isMetal(next.text)))
     );
   }
+  if (/^(?:you|yew|see|sea|are|our|ess|vee|be|bee)$/.test(text)) return next?.text === "to";
+  if (text === "double") return next?.text === "you" || next?.text === "u";
   if (text.length > 1 || token.kind !== tokenKind.word) return true;
-  if (text === "l" || text === "t") return true;
+  if ((text === "r" || text === "c") && next?.text === "and") return true;
+  if (text === "l" || text === "t" || next?.text === "phase") return true;
   if (build.family !== "" || build.typed.charAt(token.from) !== text) return true;
   if (next === undefined) return false;
   return (
@@ -228,7 +231,7 @@ function step(build: Building, i: number): number {
   const { word } = token;
   const typed = token.kind === tokenKind.number;
   const open = word === undefined ? 0 : word.opens;
-  const legs = build.family === "L" || build.family === "T";
+  const legs = build.family === "L" || build.family === "T" || build.family === "lead";
   if (
     ((open & opens.points) !== 0 && mayPoint(build, i, token)) ||
     (legs && (typed || (open & opens.number) !== 0))

@@ -64,10 +64,22 @@ function assumedOf(draft: Draft, points: readonly string[] | undefined): Assumed
   return list;
 }
 
+/** "12 lb 6 oz": two numbers and two units are one figure. */
+function compound(note: Note, item: Item): boolean {
+  if (item.unit?.dimension !== "mass" || item.spoken) return false;
+  return (
+    /\d\D+\d+(?:\.\d+)?\s*\p{L}+\.?$/u.test(note.text.slice(item.from, item.to)) &&
+    item.unitFrom > 0 &&
+    /\d/.test(note.text.slice(item.unitFrom, item.to))
+  );
+}
+
 /** The number in the technician's own digits: as typed, or the figure of the words. */
 function numberText(note: Note, item: Item | undefined, draft: Draft): string {
   if (draft.over) return "over range";
   if (item === undefined || item.kind !== itemKind.number) return String(draft.value);
+  if (compound(note, item))
+    return note.text.slice(item.from, item.to).replace(/\s*\p{L}+\.?$/u, "");
   const typed = note.text.slice(item.from, item.numberTo);
   if (
     !item.spoken &&
@@ -99,7 +111,11 @@ function placeOf(draft: Draft): Draft["place"] {
     quantity === "frequency" ||
     quantity === "power"
   )
-    return electric.has(place) ? place : undefined;
+    return electric.has(place)
+      ? place
+      : place === "supply_air" && quantity === "voltage"
+        ? "supply"
+        : undefined;
   if (
     quantity === "insulation_resistance" ||
     quantity === "winding_resistance" ||
@@ -120,7 +136,10 @@ const untimed: ReadonlySet<string> = new Set(["mass", "current", "fault_code", "
 function addConditions(reading: Writable, draft: Draft): void {
   const { quantity } = reading;
   if (draft.after !== undefined && !untimed.has(quantity)) reading.after_s = clean(draft.after);
-  if (draft.lasting !== undefined) reading.for_s = clean(draft.lasting);
+  if (draft.lasting !== undefined) {
+    if (quantity === "vacuum" || quantity === "pressure") reading.after_s ??= clean(draft.lasting);
+    else reading.for_s = clean(draft.lasting);
+  }
   const place = placeOf(draft);
   if (place !== undefined) reading.at = place;
   if (draft.state !== undefined && electrics.has(quantity)) reading.state = draft.state;
@@ -157,8 +176,10 @@ function wordsOf(note: Note, spans: readonly Span[]): string {
   return spans.map(([from, to]) => note.text.slice(from, to)).join(" ");
 }
 
-function figureUnit(draft: Draft, units: "us" | "si"): string {
+function figureUnit(note: Note, item: Item | undefined, draft: Draft): string {
+  const { units } = note.context;
   if (draft.unit === undefined) return "";
+  if (item !== undefined && compound(note, item)) return draft.unit.figure === "kg" ? "g" : "oz";
   if (draft.unit.figure !== "degrees") return draft.unit.figure;
   return units === "us" ? "F" : "C";
 }
@@ -178,7 +199,7 @@ function one(note: Note, draft: Draft, points: readonly string[] | undefined): R
     said: wordsOf(note, spans),
     spans,
     assumed: assumedOf(draft, full),
-    figure: { number: numberText(note, item, draft), unit: figureUnit(draft, units) },
+    figure: { number: numberText(note, item, draft), unit: figureUnit(note, item, draft) },
     rule: "<label> <number> <unit>",
   };
   if (!Number.isNaN(draft.high)) reading.high = canonical(draft, draft.high, units);
@@ -197,7 +218,7 @@ export function make(note: Note, draft: Draft): Reading[] {
   const out: Reading[] = [];
   const list: (readonly string[] | undefined)[] =
     draft.points === undefined || draft.points.length === 0 ? [undefined] : [...draft.points];
-  if (list[0] === undefined && draft.count > 1) {
+  if (list[0] === undefined && draft.count > 1 && draft.quantity !== "mass") {
     const leads = draft.quantity === "insulation_resistance";
     list.length = 0;
     for (let i = 1; i <= draft.count; i++) list.push(leads ? [`lead ${i}`] : undefined);

@@ -14,14 +14,13 @@ import { relate } from "./relate.ts";
 import { repeat } from "./repeat.ts";
 import { settingOf } from "./setting.ts";
 import { share, shareRows } from "./share.ts";
-import { type Found, valuesOf } from "./values.ts";
+import { type Found, isPegged, valuesOf } from "./values.ts";
 
 function begin(note: Note, draft: Draft, found: Found): void {
   const item = note.items[draft.index];
   if (item === undefined) return;
-  draft.over = item.kind === itemKind.over;
-  draft.same =
-    found.zero === undefined && item.kind !== itemKind.over && item.kind !== itemKind.number;
+  draft.over = item.kind === itemKind.over || isPegged(note.items, draft.index);
+  draft.same = found.zero === undefined && !draft.over && item.kind !== itemKind.number;
   draft.unit = item.kind === itemKind.number ? item.unit : undefined;
   draft.ownUnit = draft.unit !== undefined;
   if (draft.ownUnit && item.to === item.unitFrom + 1)
@@ -43,7 +42,8 @@ function zeros(drafts: readonly Draft[], note: Note): void {
   drafts.forEach((draft, order) => {
     if (!draft.zero) return;
     const next = drafts[order + 1];
-    const placed = draft.points !== undefined || draft.place !== undefined || draft.grounded;
+    const placed =
+      draft.component || draft.points !== undefined || draft.place !== undefined || draft.grounded;
     if (next !== undefined && !next.gone && next.value === 0 && next.sentence === draft.sentence) {
       next.points ??= draft.points;
       next.place ??= draft.place;

@@ -48,6 +48,13 @@ function named(noun: Noun, ordinal: string): string {
 /** "T1", "lead two", "phase A", "common": a point that names itself. */
 function selfNamed(build: Building, i: number): Point | undefined {
   const token = build.tokens[i];
+  if (
+    token?.kind === tokenKind.word &&
+    /^[abc]$/.test(token.text) &&
+    build.tokens[i + 1]?.text === "phase" &&
+    !/^[a-c]$/.test(build.tokens[i + 2]?.text ?? "")
+  )
+    return { name: `phase ${token.text.toUpperCase()}`, end: i + 2, family: "phase" };
   const phrase = phraseAt(build.tokens, i);
   const noun = phrase?.word.noun;
   if (phrase !== undefined && noun?.kind === "point") {
@@ -112,21 +119,38 @@ function groundAt(build: Building, i: number): number | undefined {
   return token?.text === "g" ? i + 1 : undefined;
 }
 
+/** What a phone writes for a letter; read so only in pairs. */
+const heardLetters: Readonly<Record<string, string>> = {
+  you: "u",
+  yew: "u",
+  see: "c",
+  sea: "c",
+  are: "r",
+  our: "r",
+  ess: "s",
+  vee: "v",
+  be: "b",
+  bee: "b",
+};
+
 /** A letter or a word that is a point only beside another point. */
 function letterPoint(build: Building, i: number): Point | undefined {
   const token = build.tokens[i];
   if (token === undefined) return undefined;
-  const family = letterFamilies[token.text];
+  if (token.text === "double" && heardLetters[build.tokens[i + 1]?.text ?? ""] === "u")
+    return { name: "W", end: i + 2, family: "uvw" };
+  const spelled = heardLetters[token.text] ?? token.text;
+  const family = letterFamilies[spelled];
   if (family !== undefined) {
-    const letter = token.text.toUpperCase();
+    const letter = spelled.toUpperCase();
     const phased = build.family.startsWith("phase") || build.family.startsWith("abc");
     if (
-      token.text === "a" ||
-      token.text === "b" ||
-      (token.text === "c" && phased && !build.family.startsWith("csr"))
+      spelled === "a" ||
+      spelled === "b" ||
+      (spelled === "c" && phased && !build.family.startsWith("csr"))
     )
       return { name: `phase ${letter}`, end: i + 1, family: "abc" };
-    return { name: letter, end: i + 1, family: token.text === "c" ? "csr" : family };
+    return { name: letter, end: i + 1, family: spelled === "c" ? "csr" : family };
   }
   const point = phraseAt(build.tokens, i);
   if (point?.word.point !== undefined && point.word.point !== "hot")
@@ -185,6 +209,10 @@ function secondPoint(build: Building, i: number, family: string): Point | undefi
 function acrossAnd(build: Building, i: number): number | undefined {
   if (build.tokens[i]?.text !== "and" && build.tokens[i]?.text !== "&") return undefined;
   const before = build.items[build.items.length - 1];
+  const pins =
+    /^(?:r|c|are|see)$/.test(build.tokens[i - 1]?.text ?? "") &&
+    /^[rcy]$/.test(build.tokens[i + 1]?.text ?? "");
+  if (pins && (before?.text === "at" || before?.text === "on")) return i + 1;
   return before?.text === "across" || before?.text === "between" || before?.text === "btwn"
     ? i + 1
     : undefined;
@@ -198,6 +226,12 @@ function pairEnd(
   const glued = build.tokens[first.end];
   if (glued?.text === "g" && glued.glued)
     return { second: "ground", end: first.end + 1, family: first.family };
+  if (
+    glued?.text === "n" &&
+    /^L\d/.test(first.name) &&
+    numberAt(build.tokens, first.end + 1) !== undefined
+  )
+    return { second: "N", end: first.end + 1, family: first.family };
   if (isGround(glued) && glued?.kind === tokenKind.word)
     return {
       second: "ground",
@@ -226,7 +260,8 @@ function firstPoint(build: Building, i: number): Point | undefined {
   const sign = build.tokens[letter.end];
   const pair = pairEnd(build, letter);
   if (pair !== undefined && partner(build, letter, pair, sign)) return letter;
-  if (token?.text.length !== 1) return undefined;
+  if (token?.text.length !== 1 && heardLetters[token?.text ?? ""] === undefined) return undefined;
+  if (token !== undefined && token.text.length > 1) return undefined;
   return inFamily(build, i, letter) ? letter : undefined;
 }
 
@@ -257,6 +292,7 @@ function inFamily(build: Building, i: number, letter: Point): boolean {
     (letter.family === "abc" && build.family.startsWith("phase"));
   if (begun && (capital || token.text !== "a")) return true;
   if (!capital) return false;
+  if (numberRow(build, i)) return true;
   const next = build.tokens[i + 1];
   if (letter.family === "uvw")
     return (
@@ -268,6 +304,21 @@ function inFamily(build: Building, i: number, letter: Point): boolean {
       next.kind === tokenKind.sign
     );
   return rowOf(build, i);
+}
+
+/** "A 14.1 B 14.3 C 13.9": capitals of one family, each before a number. */
+function numberRow(build: Building, i: number): boolean {
+  let row = "";
+  for (let at = i; at < i + 8 && row.length < 3; at++) {
+    const token = build.tokens[at];
+    if (token === undefined) break;
+    if (token.kind === tokenKind.word && token.text.length === 1) {
+      if (build.tokens[at + 1]?.kind !== tokenKind.number) return false;
+      row += token.text;
+    } else if (token.kind !== tokenKind.number && token.text !== "," && token.text !== "and")
+      return false;
+  }
+  return row === "abc" || row === "uvw" || row === "csr" || row === "crs";
 }
 
 /** Three letters of one family in a row: "U V W", "A B C", "C S R". */
@@ -292,11 +343,16 @@ function mark(build: Building, family: string, name: string): void {
 function pointOrPair(
   build: Building,
   i: number,
+  inRow = false,
 ): { points: readonly string[]; end: number } | undefined {
   const first = firstPoint(build, i);
   if (first === undefined) return undefined;
   const pair = pairEnd(build, first);
-  if (pair === undefined || chain(build, pair.end, first)) {
+  if (
+    pair === undefined ||
+    chain(build, pair.end, first) ||
+    (inRow && build.tokens[first.end]?.text === "/")
+  ) {
     mark(build, first.family, first.name);
     return { points: [first.name], end: first.end };
   }
@@ -351,6 +407,46 @@ function plainOrdinal(
   return { points: [`${match[1]}${digits}`], end: at + 1 };
 }
 
+/** "lead 2 and 3 same", "lead 1 & 2 pegged": a digit behind "and" that no unit follows is the next point. */
+function goesOn(build: Building, i: number): boolean {
+  const joint = build.tokens[i]?.text;
+  if (joint !== "and" && joint !== "&" && joint !== "n") return false;
+  const digit = build.tokens[i + 1];
+  const next = build.tokens[i + 2];
+  const small =
+    digit?.kind === tokenKind.number ? digit.value <= 9 : digit?.word?.number?.kind === "ones";
+  if (!small) return false;
+  if (next === undefined) return true;
+  const roles = next.word?.roles ?? 0;
+  return (
+    (roles & (role.is | role.same | role.over | role.all | role.to | role.only)) !== 0 ||
+    next.text === "pegged" ||
+    next.kind === tokenKind.line
+  );
+}
+
+/** "common run and start": pins by their names, behind the first. */
+function pinWord(
+  build: Building,
+  i: number,
+  last: string,
+): { points: readonly string[]; end: number } | undefined {
+  if (last !== "C" && last !== "R" && last !== "S") return undefined;
+  const phrase = phraseAt(build.tokens, i);
+  const point = phrase?.word.point;
+  if (phrase === undefined || (point !== "R" && point !== "S" && point !== "C") || point === last)
+    return undefined;
+  const next = build.tokens[phrase.end];
+  const goes =
+    next === undefined ||
+    next.text === "and" ||
+    next.text === "start" ||
+    next.text === "all" ||
+    next.text === "to" ||
+    next.text === ",";
+  return goes ? { points: [point], end: phrase.end } : undefined;
+}
+
 function plural(build: Building, i: number): boolean {
   const text = build.tokens[i]?.text ?? "";
   return text === "leads" || text === "legs" || text === "phases" || text === "terminals";
@@ -371,9 +467,27 @@ export function pointsAt(build: Building, i: number): PointsSaid | undefined {
   for (;;) {
     if (postfix && !many && build.tokens[end]?.text === ",") break;
     const last = list[list.length - 1]?.[0] ?? "";
-    const plain = many ? plainOrdinal(build, end, last) : undefined;
-    const next = plain ?? pointOrPair(build, listJoint(build, end));
+    const plain = many || goesOn(build, end) ? plainOrdinal(build, end, last) : undefined;
+    const next =
+      plain ??
+      pointOrPair(build, listJoint(build, end), build.tokens[end]?.text === "/") ??
+      pinWord(build, listJoint(build, end), last);
     if (next === undefined) break;
+    if (
+      list.length === 1 &&
+      first.points.length === 1 &&
+      first.points[0]?.startsWith("DC") === true &&
+      next.points.length === 1 &&
+      listJoint(build, end) === end
+    ) {
+      list[0] = [first.points[0], next.points[0] ?? ""];
+      return { list, end: next.end };
+    }
+    if (
+      next.points.length !== first.points.length &&
+      !(next.points[1] === "ground" || next.points[1]?.startsWith("DC"))
+    )
+      break;
     list.push(next.points);
     end = next.end;
   }
@@ -383,6 +497,13 @@ export function pointsAt(build: Building, i: number): PointsSaid | undefined {
 /** "L1, L2 and L3 to ground": the ground belongs to each. */
 function spread(list: readonly (readonly string[])[], end: number): PointsSaid {
   const last = list[list.length - 1];
+  const rail = last?.[1];
+  if (
+    list.length > 1 &&
+    rail?.startsWith("DC") === true &&
+    list.slice(0, -1).every((points) => points.length === 1)
+  )
+    return { list: list.map((points) => [points[0] ?? "", rail]), end };
   if (
     list.length > 1 &&
     last?.[1] === "ground" &&
@@ -414,14 +535,29 @@ function numberPair(
   build: Building,
   i: number,
 ): { points: readonly string[]; end: number } | undefined {
-  const family = build.family === "L" || build.family === "T" ? build.family : undefined;
+  const family =
+    build.family === "L" || build.family === "T"
+      ? build.family
+      : build.family === "lead"
+        ? "lead "
+        : undefined;
   if (family === undefined) return undefined;
   const one = digitOf(build.tokens[i]);
   const joint = build.tokens[i + 1];
   const two = digitOf(build.tokens[i + 2]);
-  if (one === 0 || two === 0 || one === two || joint === undefined) return undefined;
+  if (one === 0 || joint === undefined) return undefined;
+  const bareNext = digitOf(joint);
+  if (
+    bareNext !== 0 &&
+    bareNext !== one &&
+    build.items.some((item) => item.points?.[0]?.length === 2)
+  ) {
+    const value = numberAt(build.tokens, i + 2);
+    if (value !== undefined && value.value >= 20)
+      return { points: [`${family}${one}`, `${family}${bareNext}`], end: i + 2 };
+  }
   const dash = joint.kind === tokenKind.sign && joint.text === "-" && joint.glued;
-  if (!dash && joint.text !== "to") return undefined;
+  if (two === 0 || one === two || (!dash && joint.text !== "to")) return undefined;
   const after = build.tokens[i + 3];
   const said = numberAt(build.tokens, i + 3);
   if (

@@ -358,8 +358,14 @@ function spokenNumber(tokens: readonly Token[], i: number): NumberSaid | undefin
   return { value: exact.value, end: exact.end, spoken: true };
 }
 
-/** "half", "a half", "half a": 0.5 */
+/** "half", "a half", "half a": 0.5; "quarter hour": 0.25 */
 function halfAlone(tokens: readonly Token[], i: number): NumberSaid | undefined {
+  const at = tokens[i]?.text === "a" ? i + 1 : i;
+  if (
+    tokens[at]?.text === "quarter" &&
+    /^(?:hour|mile|turn|pound)/.test(tokens[at + 1]?.text ?? "")
+  )
+    return { value: 0.25, end: at + 1, spoken: true };
   if (numberWord(tokens[i])?.kind === "half") {
     const article = tokens[i + 1]?.text === "a" || tokens[i + 1]?.text === "an" ? 1 : 0;
     return { value: 0.5, end: i + 1 + article, spoken: true };

@@ -88,6 +88,8 @@ function digitOrdinal(build: Building, i: number, noun: Noun): Ordinal | undefin
   if (token.text.includes(".") || token.text.includes(",") || token.value > noun.upTo)
     return undefined;
   if (noun.kind !== "aside" && token.value === 0) return undefined;
+  if (noun.kind === "tag" && build.tokens[i - 1]?.text === "hp" && token.value > 40)
+    return undefined;
   const next = build.tokens[i + 1];
   const mark = next?.kind === tokenKind.sign && next.glued ? next.text : "";
   const after = build.tokens[i + 2];
@@ -109,6 +111,8 @@ function spokenOrdinal(build: Building, i: number, noun: Noun): Ordinal | undefi
   const next = build.tokens[i + 1];
   const scale = next?.word?.number?.kind;
   if (scale === "hundred" || scale === "thousand") return undefined;
+  if (said.kind === "teen" && (scale === "tens" || scale === "teen" || scale === "oh"))
+    return undefined;
   const owned = noun.kind === "point" || token?.apostrophe === true;
   if (!owned && scale === "point") return undefined;
   if (!owned && next?.text === "and" && build.tokens[i + 2]?.text === "a") return undefined;
@@ -137,7 +141,12 @@ function asideNumber(build: Building, i: number): Ordinal | "measured" | undefin
   )
     return undefined;
   const unit = plainUnitAt(build, said.end);
-  if (unit !== undefined && build.tokens[said.end]?.text !== "#") return undefined;
+  const code = /code|keypad|passcode|combo/.test(
+    `${build.tokens[i - 1]?.text ?? ""} ${build.tokens[i - 2]?.text ?? ""}`,
+  );
+  const star = build.tokens[said.end]?.text ?? "";
+  if (unit !== undefined && star !== "#" && !(code && (star === "pound" || star === "pounds")))
+    return undefined;
   const noun = build.tokens[i - 1]?.text ?? "";
   if (warm.has(noun) && said.value >= 55 && said.value <= 99) return "measured";
   if (at !== i && noun !== "code" && !/^(?:number|#|no)$/.test(build.tokens[i]?.text ?? ""))

@@ -66,6 +66,15 @@ export function phraseAt(tokens: readonly Token[], i: number): Phrase | undefine
   return phrase;
 }
 
+/** "all six | hundred": a phrase may not end within a number. */
+function cutsNumber(tokens: readonly Token[], end: number): boolean {
+  const last = tokens[end - 1];
+  if (last?.word?.number?.kind === "minus") return false;
+  if (last?.word?.number === undefined && last?.kind !== tokenKind.number) return false;
+  const next = tokens[end]?.word?.number?.kind;
+  return next !== undefined && next !== "minus" && last?.word?.number?.kind !== "point";
+}
+
 function longest(tokens: readonly Token[], i: number): Phrase | undefined {
   let word = tokens[i]?.word;
   if (word === undefined) return undefined;
@@ -79,7 +88,7 @@ function longest(tokens: readonly Token[], i: number): Phrase | undefined {
     if (longer === undefined) break;
     word = longer;
     at++;
-    if (means(word)) best = { word, end: at };
+    if (means(word) && !cutsNumber(tokens, at)) best = { word, end: at };
   }
   return best;
 }

@@ -6,6 +6,7 @@ import { role } from "./word.ts";
 
 /** Does the number look like a measurement, or is it talk between people? */
 function looksMeasured(note: Note, draft: Draft): boolean {
+  if (draft.thing === "level") return false;
   if (
     draft.question !== undefined ||
     draft.points !== undefined ||
@@ -40,7 +41,7 @@ function plainBehind(note: Note, draft: Draft): boolean {
 /** "put 3 in", "added three": a charge said with nothing counted behind the number. */
 function chargeTalk(items: readonly Item[], draft: Draft): boolean {
   const next = items[draft.index + 1];
-  if (next === undefined) return true;
+  if (next === undefined || next.text === "more" || next.text === "back") return true;
   return (next.roles !== 0 || next.kind !== itemKind.word) && next.kind !== itemKind.label;
 }
 

@@ -86,6 +86,20 @@ function goesOn(items: readonly Item[], draft: Draft): boolean {
   );
 }
 
+/** "and after: 14.8 14.9 14.6": the same row measured again. */
+function sameAgain(bare: readonly Draft[], last: readonly Reading[], context: Context): boolean {
+  const [one] = last;
+  if (one === undefined || bare.some((draft) => draft.subject !== undefined)) return false;
+  if (!last.every((reading) => reading.quantity === one.quantity && reading.points === undefined))
+    return false;
+  const near = bare.every((draft, order) => {
+    const far = ratio(draft.value, last[order] ?? one);
+    return far > 0.5 && far < 2;
+  });
+  if (near) for (const draft of bare) adopt(draft, one, context);
+  return near;
+}
+
 /** "compressor two 49 and 168": as many bare numbers as the last message had readings, in its order. */
 export function inOrder(list: readonly Draft[], context: Context): void {
   const bare = list.filter(
@@ -98,6 +112,7 @@ export function inOrder(list: readonly Draft[], context: Context): void {
   );
   if (bare.length < 2 || bare.length !== list.length || bare.length !== context.latest) return;
   const last = context.readings.slice(-context.latest);
+  if (sameAgain(bare, last, context)) return;
   if (
     !bare.every((draft) => draft.subject !== undefined) ||
     !last.every((reading) => reading.subject !== undefined && reading.subject === last[0]?.subject)
@@ -133,7 +148,12 @@ export function fromContext(draft: Draft, items: readonly Item[], context: Conte
   );
   const rival =
     labelled && draft.points !== undefined
-      ? close.find((reading) => reading.quantity !== first.quantity && reading.points !== undefined)
+      ? close.find(
+          (reading) =>
+            reading.quantity !== first.quantity &&
+            reading.points !== undefined &&
+            sameShape(draft, reading),
+        )
       : undefined;
   if (rival !== undefined) {
     draft.question = "quantity";

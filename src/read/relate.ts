@@ -28,6 +28,13 @@ function relationOf(roles: number): Relation | undefined {
   return undefined;
 }
 
+/** "won't pull below 2500": it stands there, it is not less. */
+function stuckAbove(items: readonly Item[], i: number): boolean {
+  for (let at = i - 1; at >= 0 && at >= i - 3; at--)
+    if (((items[at]?.roles ?? 0) & role.not) !== 0) return true;
+  return false;
+}
+
 /** "over", "about", "<" directly before a number. */
 function relationBefore(items: readonly Item[], index: number): Relation | undefined {
   for (let i = index - 1; i >= 0 && i >= index - 3; i--) {
@@ -36,6 +43,7 @@ function relationBefore(items: readonly Item[], index: number): Relation | undef
       return undefined;
     const found = relationOf(item.roles);
     if (found === "~" && (item.roles & role.preposition) !== 0 && i !== index - 1) return undefined;
+    if (found === "<" && stuckAbove(items, i)) return "=";
     if (found !== undefined) return found;
     if ((item.roles & (role.article | role.only)) === 0 || item.label !== undefined)
       return undefined;
@@ -86,6 +94,12 @@ export function relate(drafts: readonly Draft[], items: readonly Item[]): void {
       draft.value = -draft.value;
       continue;
     }
+    if (
+      items[draft.index - 1]?.text === "over" &&
+      items[draft.index - 2]?.kind === itemKind.number &&
+      draft.place === "discharge"
+    )
+      continue;
     item.relation = relationBefore(items, draft.index) ?? relationBehind(items, draft.index) ?? "=";
   }
 }

@@ -1,4 +1,5 @@
 import { lookUp } from "./dictionary.ts";
+import { respelled } from "./spelling.ts";
 import { type Token, type TokenKind, tokenKind } from "./token.ts";
 import type { Word } from "./word.ts";
 
@@ -119,7 +120,15 @@ function pushWord(scan: Scan, to: number): void {
     return;
   }
   const piece = text.slice(at, end);
-  push(scan, tokenKind.word, end, lookUp(piece), piece);
+  const word = lookUp(piece);
+  if (word === undefined) {
+    const meant = respelled(piece);
+    if (meant !== undefined) {
+      push(scan, tokenKind.word, end, lookUp(meant), meant);
+      return;
+    }
+  }
+  push(scan, tokenKind.word, end, word, piece);
 }
 
 /** May these letters stand glued to a number as a unit, a label or a noun? */

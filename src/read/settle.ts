@@ -110,7 +110,12 @@ function swapped(
         : undefined;
     case "ft":
     case "in":
-      if (named === "static_pressure") return "in wc";
+      if (
+        named === "static_pressure" ||
+        draft.place === "supply_air" ||
+        draft.place === "return_air"
+      )
+        return "in wc";
       if (named === "vacuum" || (named === "pressure" && draft.place !== undefined)) return "inHg";
       return undefined;
     case "lb":

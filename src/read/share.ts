@@ -2,6 +2,39 @@ import type { Draft } from "./draft.ts";
 import { type Item, itemKind } from "./item.ts";
 import { between } from "./relate.ts";
 
+/** "added 1.9 kg … and 2.6 kg": what was done holds for the masses behind it. */
+function shareAction(list: readonly Draft[]): void {
+  let action: Draft["action"];
+  for (const draft of list) {
+    if (draft.quantity !== "mass" || draft.rating !== undefined) continue;
+    draft.action ??= action;
+    action = draft.action;
+  }
+}
+
+/** "L1 14.2 L2 14.0 L3 14.4 amps running": said behind the row, it holds for the row. */
+function shareState(list: readonly Draft[]): void {
+  for (let i = list.length - 2; i >= 0; i--) {
+    const [draft, next] = [list[i], list[i + 1]];
+    if (
+      draft === undefined ||
+      next === undefined ||
+      draft.state !== undefined ||
+      next.state === undefined
+    )
+      continue;
+    if (
+      draft.quantity !== next.quantity ||
+      draft.rating !== undefined ||
+      draft.points === undefined ||
+      next.points === undefined
+    )
+      continue;
+    if (draft.unit !== undefined && draft.ownUnit) continue;
+    draft.state = next.state;
+  }
+}
+
 /** A test that goes on: later values of it keep the points said first, or said last for all. */
 function sharePoints(list: readonly Draft[]): void {
   list.forEach((draft, order) => {
@@ -17,8 +50,12 @@ function sharePoints(list: readonly Draft[]): void {
       return;
     }
     const behind = list.slice(order + 1).find((other) => other.points !== undefined);
+    const index =
+      behind?.quantity === "polarization_index" || behind?.quantity === "absorption_ratio";
     if (
-      behind?.quantity === draft.quantity &&
+      behind !== undefined &&
+      (behind.quantity === draft.quantity ||
+        (index && draft.quantity === "insulation_resistance")) &&
       (draft.after !== undefined || draft.earlier) &&
       behind.points?.length === 1 &&
       !list.slice(0, order).some((other) => other.points !== undefined)
@@ -27,8 +64,13 @@ function sharePoints(list: readonly Draft[]): void {
   });
 }
 
+function commaIn(items: readonly Item[], left: Draft, right: Draft): boolean {
+  for (let i = left.index; i < right.index; i++) if (items[i]?.text === ",") return true;
+  return false;
+}
+
 /** A place said for the first of a row of points holds for the rest. */
-function sharePlace(list: readonly Draft[]): void {
+function sharePlace(list: readonly Draft[], items: readonly Item[]): void {
   list.forEach((draft, order) => {
     const left = list[order - 1];
     if (left === undefined || left.quantity !== draft.quantity || draft.place !== undefined) return;
@@ -48,7 +90,8 @@ function sharePlace(list: readonly Draft[]): void {
       draft.quantity === "wet_bulb_temperature" &&
       draft.place === undefined &&
       left?.quantity === "temperature" &&
-      left.place?.endsWith("_air") === true
+      left.place?.endsWith("_air") === true &&
+      !commaIn(items, left, draft)
     )
       draft.place = left.place;
   });
@@ -113,6 +156,16 @@ function sharePartner(list: readonly Draft[]): void {
       draft.points = draft.points.map((one) => [first, one[0] ?? ""]);
     }
   }
+}
+
+/** "leg 1 122 leg 2 118 v to neutral": the partner said last is each one's. */
+function shareLast(list: readonly Draft[]): void {
+  const last = list[list.length - 1]?.points?.[0];
+  const partner = last?.length === 2 ? last[1] : undefined;
+  if (partner !== "N") return;
+  for (const draft of list)
+    if (draft.points?.every((one) => one.length === 1 && /^L\d/.test(one[0] ?? "")) === true)
+      draft.points = draft.points.map((one) => [one[0] ?? "", partner]);
 }
 
 /** Labels first, values after: "L1 L2 L3 208 209 210", "T1 T2 T3 2.1 2.2 2.1 ohm". */
@@ -206,8 +259,11 @@ export function shareRows(drafts: readonly Draft[], items: readonly Item[]): voi
 export function share(drafts: readonly Draft[], items: readonly Item[]): void {
   const list = drafts.filter((draft) => !draft.gone);
   sharePartner(list);
+  shareLast(list.filter((draft) => draft.quantity === "voltage"));
+  shareAction(list);
+  shareState(list);
   sharePoints(list);
-  sharePlace(list);
+  sharePlace(list, items);
   shareSide(list, items);
   shareGround(
     list.filter(

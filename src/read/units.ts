@@ -50,6 +50,7 @@ function standsApart(build: Building, token: Token, i: number): boolean {
   )
     return false;
   if (token.text === "d" || token.text === "t") return false;
+  if (next?.text === "phase" || next?.text === "leg") return false;
   if (next?.text === "to" && /^[a-gnrsuvw]$|^g/.test(build.tokens[i + 2]?.text ?? "")) return false;
   return !nextPoint(build, token.text);
 }
@@ -66,9 +67,19 @@ function inchHere(build: Building, i: number): boolean {
   );
   if (!measured && !(build.tokens[i - 1]?.text ?? "").includes(".")) return false;
   const next = build.tokens[i + 1];
+  if (next !== undefined && (next.kind === tokenKind.number || next.word?.number !== undefined))
+    return false;
   return (
     next === undefined || next.kind !== tokenKind.word || phraseAt(build.tokens, i)?.end !== i + 1
   );
+}
+
+/** "bar(a)", "kPa(g)" */
+function referenced(build: Building, i: number, unit: Unit): Unit | undefined {
+  const [open, letter, close] = [build.tokens[i], build.tokens[i + 1], build.tokens[i + 2]];
+  if (unit.dimension !== "pressure" || open?.text !== "(" || close?.text !== ")") return undefined;
+  if (letter?.text === "a" || letter?.text === "abs") return { ...unit, reference: "absolute" };
+  return letter?.text === "g" ? { ...unit, reference: "gauge" } : undefined;
 }
 
 /** MW is not mW, and "mohm" may be milli: the typed capital tells. */
@@ -102,10 +113,15 @@ export function plainUnitAt(build: Building, i: number): UnitSaid | undefined {
   if (phrase === undefined || unit === undefined) return undefined;
   if (phrase.word.beside && !token.glued && phrase.end === at + 1 && !standsApart(build, token, at))
     return undefined;
+  if (unit.figure === "hp" && !token.glued && tokens[phrase.end]?.kind === tokenKind.number)
+    return undefined;
   const cased = byCase(build, at, unit);
   if (cased !== undefined)
     return { unit: cased, end: phrase.end, heard: false, beside: false, add: 0 };
   if (token.text === "'" && tokens[at + 1]?.glued === true) return undefined;
+  const marked = referenced(build, phrase.end, unit);
+  if (marked !== undefined)
+    return { unit: marked, end: phrase.end + 3, heard: false, beside: false, add: 0 };
   return { unit, end: phrase.end, heard: phrase.word.heard, beside: phrase.word.beside, add: 0 };
 }
 

@@ -36,6 +36,15 @@ function openIsReading(items: readonly Item[], i: number): boolean {
   );
 }
 
+/** "lead 1 pegged": beyond the scale, where no number follows that it reached. */
+export function isPegged(items: readonly Item[], i: number): boolean {
+  const text = items[i]?.text;
+  if (text !== "pegged" && text !== "maxed") return false;
+  const before = items[i - 1];
+  const next = items[i + 1];
+  return before?.kind === itemKind.points && next?.text !== "at" && next?.kind !== itemKind.number;
+}
+
 /** "same" is a value only where no number follows it in its clause. */
 function sameIsReading(items: readonly Item[], i: number): boolean {
   for (let at = i + 1; at < items.length; at++) {
@@ -121,6 +130,7 @@ function isResult(items: readonly Item[], i: number): boolean {
     )
   )
     return true;
+  if (items.some((item) => item.text === "timed" || item.text === "clocked")) return true;
   for (let at = i - 1; at >= 0 && at >= i - 6; at--) {
     const item = items[at];
     if (item?.label?.quantity === "duration") return true;
@@ -144,6 +154,8 @@ export function valuesOf(items: readonly Item[]): Found[] {
         found.push({ index, zero: undefined });
     } else if (item.kind === itemKind.over) {
       if (openIsReading(items, index)) found.push({ index, zero: undefined });
+    } else if (isPegged(items, index)) {
+      found.push({ index, zero: undefined });
     } else if ((item.roles & role.same) !== 0) {
       if (sameIsReading(items, index)) found.push({ index, zero: undefined });
     } else if ((item.roles & (role.not | role.zero)) !== 0 || item.text === "dead") {

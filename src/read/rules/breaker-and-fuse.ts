@@ -109,7 +109,6 @@ export const breakers: Rule = {
           next === "compressor" ||
           next === "system" ||
           next === "service" ||
-          next === "feed" ||
           next === "relay" ||
           next === "board"
         )

@@ -182,6 +182,11 @@ export const counts: Rule = {
       const plural =
         next.kind === itemKind.word && next.roles === 0 && /[a-z]{3,}s$/.test(next.text);
       if (!plural && !things.has(text)) return;
+      if (
+        text === "more" &&
+        items.slice(Math.max(0, i - 2), i).some((word) => word.label?.action !== undefined)
+      )
+        return;
 
       if (next.kind === itemKind.points) return;
       state(note, counts.name, [i, i + 1], { kind: "note", about: "count" });

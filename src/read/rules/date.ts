@@ -115,6 +115,7 @@ export const dates: Rule = {
         next.glued &&
         isDay(item.text, 12)
       ) {
+        if (next.text.includes(".") || item.text.includes(".")) return;
         const third = textAt(items, i + 3) === sign && freeNumber(items[i + 4]) ? i + 5 : i + 3;
         const year = /^(?:19|20)\d\d$/.test(next.text);
         const said = wordBefore(items, i, lead, 2) >= 0;
@@ -134,6 +135,21 @@ export const dates: Rule = {
           kind: "note",
           about: "date",
         });
+      else if (
+        item.spoken &&
+        item.value >= 1980 &&
+        item.value <= 2035 &&
+        items[i - 1]?.label?.quantity === undefined &&
+        items[i - 1]?.label?.place === undefined &&
+        items[i + 1]?.kind !== itemKind.unit &&
+        !items.some(
+          (word) =>
+            word.unit?.dimension === "low_pressure" ||
+            word.unit?.dimension === "airflow" ||
+            word.unit?.dimension === "speed",
+        )
+      )
+        state(note, dates.name, [i, i + 1], { kind: "note", about: "year" });
       else if (/^(?:19[89]|20[0-4])\d$/.test(item.text) && wordBefore(items, i, yearWords, 1) >= 0)
         state(note, dates.name, [i, i + 1], { kind: "note", about: "date" });
       else if (

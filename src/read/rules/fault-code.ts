@@ -198,13 +198,23 @@ function skip(items: readonly Item[], i: number): number {
     at < items.length &&
     (isSmall(items[at]) ||
       heads.has(textAt(items, at)) ||
-      /^(?:#|:|number|=|no)$/.test(textAt(items, at)))
+      /^(?:#|:|number|=|no|capital|letter)$/.test(textAt(items, at)))
   ) {
     const item = items[at];
     if (item !== undefined && isStrongBreak(item)) break;
     at++;
   }
   return at;
+}
+
+/** "code on the drive is F31": where it is shown stands between. */
+function skipShown(items: readonly Item[], from: number): number {
+  if (!weak.has(textAt(items, from))) return from;
+  const at = from + 1;
+  return /^(?:is|was|says|shows|reads|:)$/.test(textAt(items, at)) ||
+    items[from]?.apostrophe === true
+    ? skip(items, at)
+    : from;
 }
 
 function isDoor(items: readonly Item[], i: number): boolean {
@@ -254,7 +264,7 @@ export const faultCodes: Rule = {
       if (!head && !weak.has(item.text)) continue;
       if (isDoor(items, i) || (item.text === "lockout" && (item.roles & role.not) !== 0)) continue;
       const strong = head && !weak.has(item.text);
-      const from = skip(items, i + 1);
+      const from = skipShown(items, skip(items, i + 1));
       if (
         !strong &&
         !items.slice(i, from).some((word) => shows.has(word.text) || heads.has(word.text))

@@ -26,6 +26,7 @@ import { serials } from "./serial-or-part.ts";
 import { statusRule } from "./status.ts";
 import { undo } from "./undo.ts";
 import { unitCorrections } from "./unit-correction.ts";
+import { wishes } from "./wish.ts";
 
 /**
  * Ways of saying what is no measurement, in the order in which they take their words: codes that
@@ -35,6 +36,7 @@ export const asides: readonly Rule[] = [
   openJob,
   answers,
   questions,
+  wishes,
   unitCorrections,
   pointCorrections,
   phones,

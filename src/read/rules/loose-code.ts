@@ -58,7 +58,10 @@ function refrigerant(note: Note, i: number): number | undefined {
   )
     return i + 2;
   const own = note.plain.slice(item.from, item.to);
-  if (/^\d{3}[a-f]$/.test(own) && gases.has(own)) return i + 1;
+  if (/^\d{3}[a-f]$/.test(own) && gases.has(own))
+    return /^(?:split|system|unit)$/.test(next) ? i + 2 : i + 1;
+  if (/^(?:split|system|unit)$/.test(next) && /^\d{3}[a-f]$/.test(own) && gases.has(own))
+    return i + 2;
   return /^r\d{2,4}[a-z]{0,2}$/.test(own) && gases.has(own.slice(1)) ? i + 1 : undefined;
 }
 
@@ -77,7 +80,11 @@ function partNumber(note: Note, i: number): number | undefined {
   if (first.unit !== undefined || second.unit !== undefined || second.owner !== undefined)
     return undefined;
   const before = items[i - 1];
-  if (before !== undefined && (before.label !== undefined || before.kind === itemKind.points))
+  if (
+    before !== undefined &&
+    ((before.label !== undefined && before.label.thing === undefined) ||
+      before.kind === itemKind.points)
+  )
     return undefined;
   const text = note.plain.slice(first.from, second.to);
   return /^\d{2,3}-\d{4}$/.test(text) && first.value * 10 > second.value / 100 ? i + 3 : undefined;

@@ -1,5 +1,6 @@
 import { type Item, itemKind } from "../item.ts";
 import { type Note, type Rule, state } from "../note.ts";
+import { role } from "../word.ts";
 import { freeNumber, textAt, wordBefore, wordBehind } from "./near.ts";
 
 const sized: ReadonlySet<string> = new Set([
@@ -176,6 +177,9 @@ const tons: ReadonlySet<string> = new Set([
   "way",
   "ohm",
   "flight",
+  "size",
+  "frame",
+  "series",
   "mil",
   "ft",
 ]);
@@ -200,6 +204,21 @@ function sides(note: Note, i: number): number | undefined {
 }
 
 /** Takes "four sixteen by …" with its count. */
+/** "the belt's a B fifty two": a belt's letter and number. */
+function belt(note: Note, i: number, item: Item): boolean {
+  const before = note.items[i - 1];
+  if (
+    item.unit !== undefined ||
+    before === undefined ||
+    !/^[abcd]x?$/.test(before.text) ||
+    before.kind === itemKind.points
+  )
+    return false;
+  if (wordBefore(note.items, i, new Set(["belt", "belts"]), 5) < 0) return false;
+  state(note, nominalSizes.name, [i - 1, i + 1], { kind: "note", about: "size" });
+  return true;
+}
+
 function takeSides(note: Note, i: number): boolean {
   const end = sides(note, i);
   if (end === undefined) return false;
@@ -270,6 +289,10 @@ function doubled(note: Note, i: number, item: Item): boolean {
     textAt(items, i + 3) === "/"
   )
     return false;
+  const marked = items
+    .slice(Math.max(0, i - 3), i)
+    .some((word) => word.label?.rating !== undefined);
+  if (marked) return false;
   const cap =
     capNear(items, i) &&
     other.value < item.value &&
@@ -297,6 +320,22 @@ function capNear(items: readonly Item[], i: number): boolean {
 
 function others(note: Note, i: number, item: Item): boolean {
   const { items } = note;
+  const space = note.items[i + 1]?.text ?? "";
+  if (item.unit === undefined && /^(?:m3|ft3|sqft|sf|cubic|m2)$/.test(space)) {
+    state(note, nominalSizes.name, [i, i + 2], { kind: "note", about: "size" });
+    return true;
+  }
+  const plated =
+    item.unit?.figure === "hp" ||
+    (item.unit?.figure === "VA" && items.some((word) => word.label?.thing === "transformer"));
+  if (
+    plated &&
+    items.length > 1 &&
+    items.some((word) => word.kind === itemKind.label || word.kind === itemKind.word)
+  ) {
+    state(note, nominalSizes.name, [i, i + 1], { kind: "note", about: "size" });
+    return true;
+  }
   const next = textAt(items, i + 1);
   if (
     item.unit?.dimension === "mass" &&
@@ -329,7 +368,8 @@ function others(note: Note, i: number, item: Item): boolean {
     items[i + 1]?.kind !== itemKind.unit &&
     items[i + 1]?.label === undefined
   ) {
-    state(note, nominalSizes.name, [i, i + 2], { kind: "note", about: "size" });
+    const ago = ((items[i + 1]?.roles ?? 0) & role.earlier) !== 0;
+    state(note, nominalSizes.name, [i, ago ? i + 1 : i + 2], { kind: "note", about: "size" });
     return true;
   }
   return false;
@@ -353,6 +393,7 @@ export const nominalSizes: Rule = {
     note.items.forEach((item, i) => {
       if (!freeNumber(item)) return;
       if (
+        belt(note, i, item) ||
         takeSides(note, i) ||
         doubled(note, i, item) ||
         gauge(note, i, item) ||

@@ -1,5 +1,6 @@
 import type { Unit } from "../../quantities/quantity.ts";
 import { type Item, itemKind } from "../item.ts";
+import { unitCalled } from "../kinds.ts";
 import type { Rule } from "../note.ts";
 import { textAt } from "./near.ts";
 
@@ -22,13 +23,36 @@ function unitOf(items: readonly Item[]): Unit | undefined {
   return at < 0 ? undefined : items[at]?.unit;
 }
 
+/** "1m 33", "10m 41": in a test, a small number with "m" directly before a bare value is minutes. */
+function minuteRows(items: readonly Item[]): void {
+  const minute = unitCalled("min");
+  items.forEach((item, i) => {
+    const next = items[i + 1];
+    if (
+      item.kind !== itemKind.number ||
+      item.unit?.figure !== "megohm" ||
+      item.value > 60 ||
+      !Number.isInteger(item.value)
+    )
+      return;
+    if (
+      item.to !== item.unitFrom + 1 ||
+      next?.kind !== itemKind.number ||
+      next.unit !== undefined ||
+      next.owner !== undefined
+    )
+      return;
+    item.unit = minute;
+  });
+}
+
 /** "1450 at 2 minutes, 2480 at 4, 3530 at 6": the unit said once holds for all its times. */
 export const pacedTimes: Rule = {
   name: "<value> at <time>, <value> at <time>",
-  heads: "at|after|@",
   needs: "number",
   apply: (note) => {
     const { items } = note;
+    minuteRows(items);
     const unit = unitOf(items);
     if (unit === undefined) return;
     items.forEach((item, i) => {

@@ -152,7 +152,12 @@ function awaitsPart(note: Note, i: number): boolean {
     /part|board|compressor|motor|delivery|hold/.test(note.plain.slice(item.from, item.to))
   )
     return true;
-  return note.items.slice(i + 1, i + 6).some((word) => awaited.test(word.text));
+  const them = note.items
+    .slice(i + 1, i + 4)
+    .some((word) => /^(?:those|them|it|that)$/.test(word.text));
+  return note.items
+    .slice(them ? 0 : i + 1, i + 6)
+    .some((word) => awaited.test(word.text.replace(/s$/, "")));
 }
 
 function sentenceRoles(items: readonly Item[], i: number): number {
@@ -239,7 +244,13 @@ function clockNear(items: readonly Item[], at: number): Clock | undefined {
   const end = items.findIndex((item, i) => i > at && item.from >= (items[at]?.signsTo ?? 0));
   const sorted = items.map((_, i) => i).sort((a, b) => Math.abs(a - at) - Math.abs(b - at));
   for (const i of sorted) {
-    if (Math.abs(i - at) > 14 || measured(items, i)) continue;
+    if (
+      Math.abs(i - at) > 14 ||
+      measured(items, i) ||
+      items[i + 1]?.text === "/" ||
+      items[i - 1]?.text === "/"
+    )
+      continue;
     const before = items[i - 1];
     if (before?.kind === itemKind.subject && (before.roles & role.clock) !== 0) continue;
     const prepared = /^(?:at|around|about|by|ate|its|it|til|till|was)$/.test(textAt(items, i - 1));

@@ -36,6 +36,34 @@ function reread(reading: Reading, unit: Unit, note: Note): Reading | undefined {
   };
 }
 
+/** "that last was subcool": the same number, of another quantity. */
+function requantity(note: Note): void {
+  const named = note.items.filter(
+    (item) => item.label?.quantity !== undefined && item.label.rating === undefined,
+  );
+  const last = note.context.readings[note.context.readings.length - 1];
+  const quantity = named[0]?.label?.quantity;
+  if (
+    named.length !== 1 ||
+    quantity === undefined ||
+    last === undefined ||
+    last.quantity === quantity
+  )
+    return;
+  if (
+    !note.items.some((item) => item.text === "was" || item.text === "thats" || item.text === "that")
+  )
+    return;
+  const unit = unitCalled(last.figure.unit);
+  const again =
+    unit === undefined
+      ? undefined
+      : reread({ ...last, quantity, unit: quantityOf(quantity).unit }, unit, note);
+  if (again === undefined) return;
+  note.readings.push(again);
+  for (const item of note.items) item.owner = unitCorrections.name;
+}
+
 /** "kPa not psi", "gig not meg sry", "that was bar": the last numbers again in another unit. */
 export const unitCorrections: Rule = {
   name: "<unit> not <unit>",
@@ -54,7 +82,7 @@ export const unitCorrections: Rule = {
       return;
     if (!items.some((item) => (item.roles & (role.correct | role.not)) !== 0)) return;
     const [right, wrong] = unitsOf(note);
-    if (right === undefined) return;
+    if (right === undefined) return requantity(note);
     const latest = context.readings.slice(-Math.max(1, context.latest));
     const fitting = latest.filter(
       (reading) =>

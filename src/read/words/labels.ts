@@ -4,12 +4,13 @@ type Row = readonly [words: string, label: Label];
 
 /** Places on the machine. */
 const places: readonly Row[] = [
+  ["line|ln|pipe", { hint: "temperature" }],
   [
-    "suction|suct|suc|sucton|suctn|sct p|low side|lowside|low|suctin|suctioin|suxtion|suction pressure|suct press|suct p|suction press|lo side|low side pressure|back pressure|suction side|sction|suction psi|suct psi|low pressure|succion|suction service port|vapor pressure|suctiom|section pressure|suctions|suction gauge|low sides|sp side|loside",
+    "suction|suct|suc|sucton|suctn|sct p|low side|lowside|low|suctin|suctioin|suxtion|suction pressure|suct press|suct p|suction press|lo side|low side pressure|back pressure|suction side|sction|suction psi|suct psi|low pressure|succion|suction service port|vapor pressure|suctiom|section pressure|suctions|suction gauge|low sides|sp side|loside|sucks in|sucksin|suck shin|section side|suckshin|sucktion|suktion|lp|vapor|vapor side",
     { place: "suction", hint: "pressure" },
   ],
   [
-    "suction line|suct line|suction temp|suction temperature|suct temp|suction line temp|suction line temperature|suct line temp|sl|slt|vapor line|suction tmp|suct tmp|suction pipe|vapor line temp|sl temp|vapor temp|gas line|suction line's|suct ln|suctline|suction gas temp|suction gas|ssline|suction ln|line at the suction|suction line at|suct line tmp|gas pipe|suction stub|big line|large line|fat line|big pipe",
+    "suction line|suct line|suction temp|suction temperature|suct temp|suction line temp|suction line temperature|suct line temp|sl|slt|vapor line|suction tmp|suct tmp|suction pipe|vapor line temp|sl temp|vapor temp|gas line|suction line's|suct ln|suctline|suction gas temp|suction gas|ssline|suction ln|line at the suction|suction line at|suct line tmp|gas pipe|suction stub|big line|large line|fat line|big pipe|st|slt",
     { place: "suction", hint: "temperature" },
   ],
   [
@@ -17,7 +18,7 @@ const places: readonly Row[] = [
     { place: "discharge", hint: "pressure" },
   ],
   [
-    "high side|highside|high side pressure|hi side|high|high pressure|hiside|hi press",
+    "high side|highside|high side pressure|hi side|high|high pressure|hiside|hi press|hp",
     { place: "discharge", hint: "pressure" },
   ],
   [
@@ -29,7 +30,7 @@ const places: readonly Row[] = [
     { place: "liquid" },
   ],
   [
-    "liquid line|liq line|liquid temp|liquid line temp|liquid line temperature|liquid temperature|ll|llt|liq tmp|liq temp|liq ln|ll temp|liquid tmp|liquid pipe|liq line temp|liqud tmp|liqud line|liqline|liquid ln|liquid line tmp|liq pipe|small line|little line|skinny line",
+    "liquid line|liq line|liquid temp|liquid line temp|liquid line temperature|liquid temperature|ll|llt|liq tmp|liq temp|liq ln|ll temp|liquid tmp|liquid pipe|liq line temp|liqud tmp|liqud line|liqline|liquid ln|liquid line tmp|liq pipe|small line|little line|skinny line|lt|ltemp|high side temp|high side temperature",
     { place: "liquid", hint: "temperature" },
   ],
   [
@@ -42,10 +43,10 @@ const places: readonly Row[] = [
   ],
   [
     "winding temp|winding temperature|windings temp|wdg temp|windings temperature|motor temp|motor temperature|stator temp|winding tmp",
-    { hint: "temperature", quantity: "temperature" },
+    { place: "shell", hint: "temperature" },
   ],
   [
-    "oil|oil pressure|oil press|net oil pressure|oil psi|oil pump",
+    "oil|oil pressure|oil press|net oil pressure|oil psi|oil pump|oilpress|oil psi|oil pres",
     { place: "oil", hint: "pressure" },
   ],
   [
@@ -106,11 +107,11 @@ const places: readonly Row[] = [
     { place: "evaporator_out", hint: "temperature" },
   ],
   [
-    "ewt|entering water|entering water temp|water in|return water|return water temp|hwr|chwr|water inlet|ent water|entering chilled water|chilled water return|e w t|ecwt chw|entering water temperature|ent wtr|chw return|rwt|wtr in|hot water return|loop in|inlet water|water entering|entering loop",
+    "ewt|entering water|entering water temp|water in|return water|return water temp|hwr|chwr|water inlet|ent water|entering chilled water|chilled water return|e w t|ecwt chw|entering water temperature|ent wtr|chw return|rwt|wtr in|hot water return|loop in|inlet water|water entering|entering loop|entering|water coming in|water is coming in|water is come in|water come in|water comes in",
     { place: "water_in", hint: "temperature" },
   ],
   [
-    "lwt|leaving water|leaving water temp|water out|supply water|supply water temp|hws|chws|water outlet|lvg water|leaving chilled water|chilled water supply|l w t|leaving water temperature|lvg wtr|chw supply|swt|wtr out|hot water supply|loop out|outlet water|water leaving|leaving loop|leaving",
+    "lwt|leaving water|leaving water temp|water out|supply water|supply water temp|hws|chws|water outlet|lvg water|leaving chilled water|chilled water supply|l w t|leaving water temperature|lvg wtr|chw supply|swt|wtr out|hot water supply|loop out|outlet water|water leaving|leaving loop|leaving|water coming out|water is coming out|water goes out|water going out",
     { place: "water_out", hint: "temperature" },
   ],
   [
@@ -119,7 +120,7 @@ const places: readonly Row[] = [
   ],
   [
     "walk in|walkin|cooler|freezer|reach in|frzr|walk in cooler|walk in freezer|walkin cooler|walkin freezer|reach ins",
-    { thing: "box", hint: "temperature" },
+    { place: "box", hint: "temperature" },
   ],
   [
     "product|product temp|product temperature|probe|food temp|core temp|product probe|prod temp|product tmp|product core|meat temp|milk temp",
@@ -130,9 +131,10 @@ const places: readonly Row[] = [
     { place: "supply", hint: "voltage" },
   ],
   [
-    "drive output|vfd output|inverter output|output of the drive|output of the vfd|drive out|output voltage|output volts|vfd out|inverter out|out of the drive|output of the inverter|out of the vfd|drive output voltage|output side of the drive|inverter out put|drive out put|drive outputs|inverter outputs|vfd outputs",
+    "drive output|vfd output|inverter output|output of the drive|output of the vfd|drive out|output voltage|output volts|vfd out|inverter out|out of the drive|output of the inverter|out of the vfd|drive output voltage|output side of the drive|inverter out put|drive out put|drive outputs|inverter outputs|vfd outputs|drive putting out|drive is putting out|vfd putting out|inverter putting out|drive puts out|vsd out|vsd output|drive out to the motor",
     { place: "drive_output", hint: "voltage" },
   ],
+  ["output amps|output current|output amperage", { place: "drive_output", quantity: "current" }],
   [
     "dc bus|bus|dc link|bus voltage|bus volts|dc bus voltage|dc bus volts|link voltage|d c bus|dc buss|buss|bus bar voltage|busses|dc link voltage|dcbus|d c buss|d c link|bus cap|bus caps|bus caps voltage",
     { place: "dc_bus", kind: "dc", quantity: "voltage" },
@@ -150,11 +152,11 @@ const places: readonly Row[] = [
 /** Nameplate values, limits and wishes. */
 const ratings: readonly Row[] = [
   [
-    "rla|r l a|rated load amps|rated load|rated load current|rla's|rated load amperage|rlas",
+    "rla|r l a|rated load amps|rated load|rated load current|rla's|rated load amperage|rlas|our la|are la|our l a|are l a",
     { rating: "RLA", quantity: "current" },
   ],
   [
-    "lra|l r a|locked rotor amps|locked rotor|locked rotor current|lras|lock rotor|lock rotor amps",
+    "lra|l r a|locked rotor amps|locked rotor|locked rotor current|lras|lock rotor|lock rotor amps|el ra|el are a|l are a",
     { rating: "LRA", quantity: "current" },
   ],
   [
@@ -166,7 +168,7 @@ const ratings: readonly Row[] = [
     { rating: "MCC", quantity: "current" },
   ],
   [
-    "mca|m c a|minimum circuit ampacity|min circuit ampacity|minimum circuit amps|min circuit amps|minimum ampacity|circuit ampacity|min ckt amps|min ckt ampacity",
+    "mca|m c a|minimum circuit ampacity|min circuit ampacity|minimum circuit amps|min circuit amps|minimum ampacity|circuit ampacity|min ckt amps|min ckt ampacity|m see a|em ca",
     { rating: "MCA", quantity: "current" },
   ],
   [
@@ -178,11 +180,11 @@ const ratings: readonly Row[] = [
     { rating: "FLA", quantity: "current" },
   ],
   [
-    "nameplate|name plate|np|data plate|dataplate|tag|on tag|on the tag|on the plate|plate|namplate|off the plate|per the plate|from the plate|off the tag|nmplt|rating plate|serial plate|on the nameplate|name tag|nametag|off the nameplate|data tag|on the data plate|namplate says|tag says|plate says|nameplate says|per nameplate|per tag|per plate|nameplated",
+    "nameplate|name plate|np|data plate|dataplate|tag|on tag|on the tag|on the plate|plate|namplate|off the plate|per the plate|from the plate|off the tag|nmplt|rating plate|serial plate|on the nameplate|name tag|nametag|off the nameplate|data tag|on the data plate|namplate says|tag says|plate says|nameplate says|per nameplate|per tag|per plate|nameplated|says on the can|stamped on it|on the can|says on the can",
     { rating: "nominal", plate: true },
   ],
   [
-    "rated|rated at|rated for|rating|nominal|label|labeled|sticker|marked|its rated|label says|nom|on the label|stamped|rated value|printed|can says|markings|on the sticker|on the can|sticker says|rated cap|rating is|labled|per label|stated|it says|on a|labelled|rated as|can is marked|label on it says|is stamped|lists|listed",
+    "rated|rated at|rated for|rating|nominal|label|labeled|sticker|marked|its rated|label says|nom|on the label|stamped|rated value|printed|markings|on the sticker|on the can|sticker says|rated cap|rating is|labled|per label|stated|it says|on a|labelled|rated as|can is marked|label on it says|is stamped|lists|listed",
     { rating: "nominal" },
   ],
   [
@@ -210,7 +212,7 @@ const conditions: readonly Row[] = [
     { state: "start", quantity: "current" },
   ],
   [
-    "on start|at start|starting|at start up|on startup|on start up|when it starts|when starting|during start|kick|at startup|start up|startup|starts at|tries to start|trying to start|on the start|during startup|as it starts|when it kicks on|attempting to start|upon start|upon startup|start",
+    "on start|at start|starting|at start up|on startup|on start up|when it starts|when starting|during start|kick|at startup|start up|startup|starts at|tries to start|trying to start|on the start|during startup|as it starts|when it kicks on|attempting to start|upon start|upon startup|start|when the compressor starts|when the comp starts|when she starts|when it tries|when it tries to start|while the thing was starting|was starting|when the compressor tries|while it tries|compressor starts|while it was starting|when it kicks in|as it kicks on",
     { state: "start" },
   ],
   ["locked rotor draw|locked up|locks up|locked rotor at", { state: "start" }],
@@ -257,6 +259,7 @@ const masses: readonly Row[] = [
 
 /** Parts of the machine that end a numbered subject, and components with a resistance of their own. */
 const things: readonly Row[] = [
+  ["oil level|oil lvl|level glass|efficiency|burner eff", { thing: "level" }],
   [
     "thermistor|thermister|sensor|probe sensor|rtd|ntc|thermistors|sensors|therm|thermsistor|thermistr|pipe sensor|coil sensor|sensr|transducer|themistor|snsr|sensor reads|air sensor",
     { component: true, quantity: "resistance" },

@@ -5,7 +5,7 @@ type Row = readonly [words: string, noun: Noun];
 /** Nouns that take a number or a letter behind them. */
 export const nounWords: readonly Row[] = [
   [
-    "compressor|comp|compresser|cmp|compr|compressors|comps|compressor number|comp number|compressor no|compressor #|comp #|compresor|comprssor|kompressor",
+    "compressor|comp|compresser|cmp|compr|compressors|comps|compressor number|comp number|compressor no|compressor #|comp #|compresor|comprssor|kompressor|cmpr|compr",
     { kind: "subject", name: "compressor", letters: true, upTo: 16 },
   ],
   ["fan|fans|fan number|fan motor number|fan #|fan no", { kind: "subject", name: "fan", upTo: 24 }],
@@ -65,7 +65,7 @@ export const nounWords: readonly Row[] = [
     { kind: "tag", name: "", upTo: 9999 },
   ],
   [
-    "room|rooms|rm|suite|ste|apt|apartment|floor|floors|flr|flrs|bay|dock|gate|door|spot|space number|zone|zones|aisle|building|bldg|lot|level|lvl|house|store|site|shop|job|ticket|wo|work order|po|invoice|order|account|acct|route|highway|hwy|exit|interstate|panel|breaker number|step|page|row|cell|unit number at|desk|station|locker|key|code number|stall|pier|deck|dock number|spaces|hall|wing|tank|cylinder|cyl|bottle|truck|van|rev|revision|version|option|channel|line item|item|ext|extension|gate code|chapter|position|pos|parking|stair|stairwell|elevator|crew of|party of|ladder|slot|address|street|avenue|ave|road|rd|terminal block|tb|jack|port|bus stop|relay|output number|input number|dip switch|switch|pin|pins|screen|menu|parameter|param|figure|fig|table|stop|box number|drum|number|numbers|nbr|no\\.|keypad|passcode|combo|lockbox|padlock|door code|lock code|elevator code|alarm code|entry code|access code|keycode|key pad",
+    "room|rooms|rm|suite|ste|apt|apartment|floor|floors|flr|flrs|bay|dock|gate|door|spot|space number|zone|zones|aisle|building|bldg|lot|house|store|site|shop|job|ticket|wo|work order|po|invoice|order|account|acct|route|highway|hwy|exit|interstate|panel|breaker number|step|page|row|cell|unit number at|desk|station|locker|key|code number|stall|pier|deck|dock number|spaces|hall|wing|tank|cylinder|cyl|bottle|truck|van|rev|revision|version|option|channel|line item|item|ext|extension|gate code|chapter|position|pos|parking|stair|stairwell|elevator|crew of|party of|ladder|slot|address|street|avenue|ave|road|rd|terminal block|tb|jack|port|bus stop|relay|output number|input number|dip switch|switch|pin|pins|screen|menu|parameter|param|figure|fig|table|stop|box number|drum|number|numbers|nbr|no\\.|keypad|passcode|combo|lockbox|padlock|door code|lock code|elevator code|alarm code|entry code|access code|keycode|key pad",
     { kind: "aside", name: "", letters: true, upTo: 99999 },
   ],
 ];

@@ -4,7 +4,7 @@ import { actionWords } from "./actions.ts";
 export const signWords: readonly (readonly [words: string, sign: string])[] = [
   // status
   [
-    "omw|otw|on my way|on the way|onmyway|en route|enroute|heading over|heading to|heading out to|headed to|headed over|heading for|headed for|rolling|rolling to|on the road|driving over|driving to|eta|im about|be there in|be there at|be there|be there around|should be there|will be there|heading back to|headed back to|going over to|swinging by|minutes out|minutes away|min out|min away|mins out|mins away|minute out|on route|leaving the shop|leaving shop|left the shop|leaving for|headed out to|heading out|heading now|headed your way|headed that way|heading that way|oming|omw to|rolling out|rolling now|on our way|getting back on the road",
+    "omw|otw|on my way|on the way|onmyway|en route|enroute|heading over|heading to|heading out to|headed to|headed over|heading for|headed for|rolling|rolling to|on the road|driving over|driving to|eta|im about|be there in|be there at|be there|be there around|should be there|will be there|heading back to|headed back to|going over to|swinging by|minutes out|minutes away|min out|min away|mins out|mins away|minute out|on route|leaving the shop|leaving shop|left the shop|leaving for|headed out to|heading out|heading now|headed your way|headed that way|heading that way|oming|omw to|rolling out|rolling now|on our way|getting back on the road|drive now to|driving now to|am drive|im driving to|i am driving to|i drive now to|on the move to|driving now|im heading",
     "on_the_way",
   ],
   [
@@ -12,15 +12,15 @@ export const signWords: readonly (readonly [words: string, sign: string])[] = [
     "on_site",
   ],
   [
-    "left site|left the site|leaving site|leaving the site|leaving the job|took off from|took off|got out|got out of|got out of there|heading home|headed home|off site|offsite|out of here|outta here|leaving now|leaving|just left|left at|left the job|clear of|clearing the site|clearing out|rolling off|locked up and gone|pulling out|pulled out of|cleared out|gone for the day|heading back to the shop|headed back to the shop|headed out|i left|ive left|clocked out|off the roof|signing out|signed out|im out|were out|im gone|im leaving|packing up and leaving|out of there|left there|head out|rolling out of here|pulled off site|pulling off|bailed|gone by|off the job|off the site|left around|left about|headed to lunch|heading to lunch|walked off|out the door|out the gate|drove off|pulled away",
+    "left site|left the site|leaving site|leaving the site|leaving the job|took off from|took off|got out|got out of|got out of there|heading home|headed home|off site|offsite|out of here|outta here|leaving now|leaving|just left|left at|left the job|clear of|clearing the site|clearing out|rolling off|locked up and gone|pulling out|pulled out of|cleared out|gone for the day|heading back to the shop|headed back to the shop|headed out|i left|ive left|clocked out|off the roof|signing out|signed out|im out|were out|im gone|im leaving|packing up and leaving|out of there|left there|head out|rolling out of here|pulled off site|pulling off|bailed|gone by|off the job|off the site|left around|left about|headed to lunch|heading to lunch|walked off|out the door|out the gate|drove off|pulled away|leavin|leavin now|lockd up n leavin|locked up and leaving|locked up n leaving",
     "left_site",
   ],
   [
-    "waiting for parts|waiting on parts|waiting on a part|waiting for a part|waiting on the part|waiting for the part|wait for parts|parts on order|waiting on part|need to wait for parts|on hold for parts|pending parts|waiting on the board|waiting on a board|waiting on a compressor|waiting on the compressor|awaiting parts|held for parts|parts hold|part is on order|waiting for a compressor|waiting on a motor|on hold till the part|waiting on delivery|parts are on order|waiting on the motor|down waiting on|down until the part|wait on parts|waiting on|waiting for|still waiting on|still waiting for",
+    "waiting for parts|waiting on parts|waiting on a part|waiting for a part|waiting on the part|waiting for the part|wait for parts|parts on order|waiting on part|need to wait for parts|on hold for parts|pending parts|waiting on the board|waiting on a board|waiting on a compressor|waiting on the compressor|awaiting parts|held for parts|parts hold|part is on order|waiting for a compressor|waiting on a motor|on hold till the part|waiting on delivery|parts are on order|waiting on the motor|down waiting on|down until the part|wait on parts|waiting on|waiting for|still waiting on|still waiting for|waitin on|waitin for|waiting on those|waitn on",
     "waiting_for_parts",
   ],
   [
-    "no access|cant get in|couldnt get in|locked gate|no one here to let|nobody here to let|no one to let|gate is chained|nobody home|cant get access|no one home|wont let me in|locked out of the building|no key|nobody answered|no answer at the door|couldnt get access|nobody to let me in|place is locked up|building is locked|doors are locked|no one answering|refused access|wouldnt let me in|cant access|could not get in|no entry|no escort|nobody answering|site is closed|they wont let me|cant get on the roof|no roof access|cannot get in|not able to get in|nobody on site|no one on site|nobody around to let|no one there|nobody there to open|unable to access|unable to get in|denied access|couldnt get on the roof|nobody here|no one here|gate chained|gate locked|gates locked|gate was locked|gate was chained|nobodys here|noones here",
+    "no access|cant get in|couldnt get in|locked gate|no one here to let|nobody here to let|no one to let|gate is chained|nobody home|cant get access|no one home|wont let me in|locked out of the building|no key|nobody answered|no answer at the door|couldnt get access|nobody to let me in|place is locked up|building is locked|doors are locked|no one answering|refused access|wouldnt let me in|cant access|could not get in|no entry|no escort|nobody answering|site is closed|they wont let me|cant get on the roof|no roof access|cannot get in|not able to get in|nobody on site|no one on site|nobody around to let|no one there|nobody there to open|unable to access|unable to get in|denied access|couldnt get on the roof|nobody here|no one here|gate chained|gate locked|gates locked|gate was locked|gate was chained|nobodys here|noones here|nobody let me up|nobody let me in|nobody would let me|badge only|need a badge|wont let us in|turned me away|no badge|keypad wont take",
     "no_access",
   ],
   [
@@ -332,10 +332,7 @@ export const signWords: readonly (readonly [words: string, sign: string])[] = [
     "flooding",
   ],
   ["foams|foaming|foam|foamed|foams up", "foams"],
-  [
-    "black|dark|burnt|smells burnt|like tar|like coffee|tar|nasty|sludge|black as|dirty|milky|brown",
-    "black",
-  ],
+  ["black|dark|burnt|smells burnt|like tar|like coffee|tar|nasty|sludge|black as|brown", "black"],
   ["acid|acid test|acid kit|acid test kit|acidic", "acid"],
   [
     "turned|positive|found|failed|shows|high|yellow|came back positive|bad|pink to yellow|present|tested positive|is high|orange|purple to|test positive|red",
