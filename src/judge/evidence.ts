@@ -39,6 +39,7 @@ export function findingEvidence(findings: readonly Finding[]): Evidence[] {
  */
 export function remarkEvidence(scene: Scene): Evidence[] {
   return scene.seen.flatMap((one) => {
+    if (isOfSmallPart(one, scene)) return [];
     const says = `said: ${one.said}`;
     const test = toldTests[one.observation];
     if (test !== undefined) return [{ sign: test, says }];
@@ -46,6 +47,18 @@ export function remarkEvidence(scene: Scene): Evidence[] {
     return group === undefined ? [] : [{ sign: `${group}:${one.observation}`, says }];
   });
 }
+
+/** What hums may be the contactor or the transformer, and says nothing of the compressor then. */
+function isOfSmallPart(one: Scene["seen"][number], scene: Scene): boolean {
+  if (one.observation !== "hums" && one.observation !== "noisy") return false;
+  const note = scene.notes.find((other) => other.statements.includes(one));
+  const from = one.spans[0]?.[0] ?? 0;
+  const before = (note?.text ?? "").slice(Math.max(0, from - nameAhead), from);
+  return /contactor|transformer|relay/i.test(`${before} ${one.said} ${one.subject ?? ""}`);
+}
+
+/** Letters before a remark that name what it is of. */
+const nameAhead = 16;
 
 /** Tests whose result was told in words. */
 const toldTests: Readonly<Record<string, string>> = {

@@ -1,11 +1,11 @@
-import type { Finding, Reading, Statement } from "../../model.ts";
+import type { Finding, Reading } from "../../model.ts";
 import {
   capacitanceErrorPercent,
   capacitanceUnderLoadF,
   runTolerancePercent,
 } from "../../physics/capacitor.ts";
 import type { Check } from "../check.ts";
-import { noteOf, noteWords } from "../near.ts";
+import { beside, figureSpan, noteOf, noteWords } from "../near.ts";
 import { numberOf, ofQuantity } from "../pick.ts";
 import type { Scene } from "../scene.ts";
 import { microfaradWords, plain } from "../words.ts";
@@ -25,6 +25,7 @@ interface Measured {
   readonly farad: number;
   readonly how: string;
   readonly subject: string;
+  readonly side: "fan" | "herm" | undefined;
 }
 
 /** A run capacitor against its label, by the meter or under load. */
@@ -33,7 +34,7 @@ export const capacitor: Check = {
   signs: ["capacitor:good", "capacitor:weak", "capacitor:low", "capacitor:high", "capacitor:open"],
   judge: (scene) => {
     const rated = ratingsIn(scene);
-    const measured = measuredIn(scene).map((one, at) => judgeOne(one, ratingFor(one, rated, at)));
+    const measured = measuredIn(scene).map((one) => judgeOne(one, ratingFor(one, rated)));
     return measured.length > 0 ? measured : told(scene, "capacitor");
   },
 };
@@ -48,34 +49,34 @@ function ratingsIn(scene: Scene): Rating[] {
     const farad = numberOf(one);
     return farad === undefined ? [] : [{ farad, subject: one.subject ?? "" }];
   });
-  return said.length > 0 ? said : labelSizes(scene);
+  return said.length > 1 ? said : [...said, ...labelSizes(scene, said)];
 }
 
-/** "45/5" on a can, or "35 uF": sizes of the label that are no readings, microfarads. */
-function labelSizes(scene: Scene): Rating[] {
-  const sizes = scene.notes.flatMap((note) => note.statements).filter(isSize);
-  for (const one of sizes) {
-    const [, first, second] =
-      /(\d+(?:\.\d+)?)\s*(?:\/|\+|and)\s*(\d+(?:\.\d+)?)/.exec(one.said) ?? [];
-    const near = /\bcap|\bcan\b|dual|run|mfd|uf\b|microfarad/i.test(scene.words);
-    if (near && first !== undefined && second !== undefined)
-      return [
-        { farad: Number(first) * 1e-6, subject: "" },
-        { farad: Number(second) * 1e-6, subject: "" },
-      ];
-  }
-  return [];
+/** "45/5" on a can: sizes of the label that are no readings, microfarads. */
+function labelSizes(scene: Scene, said: readonly Rating[]): Rating[] {
+  const near = /\bcap|\bcan\b|dual|run|mfd|uf\b|microfarad/.test(scene.words);
+  const [, first, second] =
+    /\b(\d{2}(?:\.\d)?) ?(?:\/|\+) ?(\d{1,2}(?:\.\d)?)\b/.exec(scene.words) ?? [];
+  if (!near || first === undefined || second === undefined) return [];
+  return [Number(first), Number(second)]
+    .map((size) => ({ farad: size * 1e-6, subject: "" }))
+    .filter((size) => !said.some((other) => Math.abs(other.farad - size.farad) < 1e-9));
 }
 
-function isSize(one: Statement): boolean {
-  return one.kind === "note" && one.about === "size";
+/** Second half of a label that was taken for a reading: a slash stands before it. */
+function isOfLabel(reading: Reading, scene: Scene): boolean {
+  const text = noteOf(scene, reading)?.text ?? "";
+  const [from, to] = figureSpan(text, reading);
+  const own = text.slice(from, to).indexOf(reading.figure.number);
+  return /\d ?[/+] ?$/.test(text.slice(0, from + Math.max(0, own)));
 }
 
 function measuredIn(scene: Scene): Measured[] {
   const byMeter = ofQuantity(scene.readings, "capacitance").flatMap((one) => {
-    if (one.over_range === true) return [];
+    if (one.over_range === true || isOfLabel(one, scene)) return [];
     const farad = numberOf(one);
-    return farad === undefined ? [] : [{ farad, how: "by the meter", subject: one.subject ?? "" }];
+    if (farad === undefined) return [];
+    return [{ farad, how: "by the meter", subject: one.subject ?? "", side: sideSaid(one, scene) }];
   });
   return byMeter.length > 0 ? byMeter : underLoad(scene);
 }
@@ -95,9 +96,20 @@ function underLoad(scene: Scene): Measured[] {
     const farad = capacitanceUnderLoadF(current, across, isHertz ? (hertz ?? usualHz) : usualHz);
     if (farad === undefined) return [];
     const how = `under load, ${plain(current)} A at ${plain(across)} V`;
-    return [{ farad, how, subject: one.subject ?? "" }];
+    return [{ farad, how, subject: one.subject ?? "", side: sideSaid(one, scene) }];
   });
 }
+
+/** The side of the can that the words right before a figure name. */
+function sideSaid(reading: Reading, scene: Scene): "fan" | "herm" | undefined {
+  const words = beside(scene, reading, [sideAhead, 0]);
+  const last = [...words.matchAll(/\b(fan)\b|\b(herm|comp\w*)\b/g)].at(-1);
+  if (last === undefined) return;
+  return last[1] === undefined ? "herm" : "fan";
+}
+
+/** Letters before a figure that name its side. */
+const sideAhead = 22;
 
 function isOfCapacitor(reading: Reading, scene: Scene): boolean {
   if (reading.subject !== undefined && /cap/i.test(reading.subject)) return true;
@@ -107,15 +119,26 @@ function isOfCapacitor(reading: Reading, scene: Scene): boolean {
   );
 }
 
-/** The rating of the same side of the can, else the nearest, else the one in the same place. */
-function ratingFor(one: Measured, rated: readonly Rating[], at: number): number | undefined {
+/** F; a fan's side of a can is rated below. Common practice, no source. */
+const fanSideF = 16e-6;
+/** A reading over a rating pairs worse than one under it. Common practice, no source. */
+const overCosts = 4;
+
+/** The rating of the same side of the can, else the one that a worn capacitor may come from. */
+function ratingFor(one: Measured, rated: readonly Rating[]): number | undefined {
   const same = rated.find((other) => one.subject !== "" && other.subject === one.subject);
   if (same !== undefined) return same.farad;
-  if (rated.length <= 1) return rated[0]?.farad;
-  const inPlace = rated[at];
-  if (inPlace !== undefined && one.farad < 1.3 * inPlace.farad) return inPlace.farad;
-  const distance = (other: Rating) => Math.abs(Math.log(other.farad / Math.max(one.farad, 1e-9)));
-  return [...rated].sort((a, b) => distance(a) - distance(b))[0]?.farad;
+  const sided = rated.filter((other) => one.side !== "fan" || other.farad < fanSideF);
+  const fitting = one.side === "herm" ? largest(sided) : sided;
+  const distance = (other: Rating) => {
+    const off = Math.log(one.farad / other.farad);
+    return off > 0.1 ? overCosts * off : Math.abs(off);
+  };
+  return [...fitting].sort((a, b) => distance(a) - distance(b))[0]?.farad;
+}
+
+function largest(rated: readonly Rating[]): Rating[] {
+  return [...rated].sort((a, b) => b.farad - a.farad).slice(0, 1);
 }
 
 function judgeOne(measured: Measured, ratedF: number | undefined): Finding {

@@ -5,6 +5,7 @@ import { numberOf, numbersOf, ofQuantity } from "../pick.ts";
 import type { Scene } from "../scene.ts";
 import { gist, listed, plain } from "../words.ts";
 import { controlReadings } from "./control-voltage.ts";
+import { told } from "./told.ts";
 import { allVoltages, controlBelowV, isAcrossContact, sideOf } from "./volts.ts";
 
 /** V lost over a closed contact: the first is worth a look, the second a failed pole. Common practice, no source. */
@@ -23,7 +24,12 @@ export const contactor: Check = {
     "contactor:welded",
     "contactor:passes",
   ],
-  judge: (scene) => [...coilFindings(scene), ...pullInFindings(scene), ...contactFindings(scene)],
+  judge: (scene) => [
+    ...coilFindings(scene),
+    ...pullInFindings(scene),
+    ...contactFindings(scene),
+    ...told(scene, "contactor"),
+  ],
 };
 
 function found(level: Finding["level"], says: string, sign: string): Finding {
@@ -76,7 +82,8 @@ function pullInFindings(scene: Scene): Finding[] {
   const seen = scene.seen.map((one) => one.observation);
   const coilV = Math.max(...numbersOf(controlReadings(scene)));
   if (!Number.isFinite(coilV)) return [];
-  if (seen.includes("contactor_not_pulling_in") && coilV >= pullInV)
+  const staysOut = seen.includes("contactor_not_pulling_in") || told(scene, "contactor").length > 0;
+  if (staysOut && coilV >= pullInV)
     return [
       found("bad", `${plain(coilV)} V on the coil and it does not pull in`, "contactor:no_pull_in"),
     ];

@@ -98,4 +98,17 @@ export const electricalToldRows: readonly ToldRow[] = [
     says: "It stalls on the first try and goes on a later one: not seized, look at what the first try meets",
     brief: "stalls first, starts later",
   },
+  {
+    check: "contactor",
+    sign: "contacts:contactor_not_pulling_in",
+    words: [
+      /\b(?:contactor|plunger)\b.{0,30}\b(?:won'?t|does ?n'?t|did ?n'?t|not|never|fails to)\s(?:\w+\s)?(?:pull|clos|engag|com(?:e|ing) in|mak)/,
+    ],
+    unless: /\bno (?:call|24|voltage)|0(?:\.0)? ?v/,
+    mended: /\bcontactor\b/,
+    level: "watch",
+    about: "contactor",
+    says: "The contactor does not pull in: the voltage at its coil tells coil and plunger from control",
+    brief: "does not pull in",
+  },
 ];
