@@ -1,9 +1,11 @@
-import { dayAndMonth } from "../days.ts";
 import { localTime } from "../local-time.ts";
 import type { Answer } from "./answer.ts";
 
-/** Says what the day's files hold; the files themselves go with the message. */
+/** How the office gets a day's files; the order itself is carried out where files can be sent. */
 export const exportAnswer: Answer = (input) => {
-  const date = localTime(input.message.at, input.time_zone)?.date ?? "";
-  return `The day ${dayAndMonth(date)} as files: jobs, readings, time, parts, refrigerant, open points, one workbook.`;
+  const date = localTime(input.message.at, input.time_zone)?.date ?? "YYYY-MM-DD";
+  return [
+    "The office writes: export today, and the day's files come here.",
+    `On the command line: export --day ${date}.`,
+  ].join("\n");
 };
