@@ -152,7 +152,7 @@ export function fromContext(draft: Draft, items: readonly Item[], context: Conte
           (reading) =>
             reading.quantity !== first.quantity &&
             reading.points !== undefined &&
-            sameShape(draft, reading),
+            (!isPair(draft.points?.[0]) || isPair(reading.points)),
         )
       : undefined;
   if (rival !== undefined) {
