@@ -5,7 +5,7 @@ import { saidOf } from "../src/record/outbox.ts";
 import { botFor, linesOfDay, playLine, scoreDay } from "./day-checks.ts";
 
 /** How many of each example day's expectations hold: neither may get worse. */
-const pinned = { "day-a": 224, "day-b": 229 } as const;
+const pinned = { "day-a": 228, "day-b": 233 } as const;
 
 for (const day of ["day-a", "day-b"] as const) {
   test(`${day}: the expectations that held still hold`, () => {
