@@ -1,4 +1,7 @@
 import { describe, expect, it } from "vitest";
+import { cautions } from "../src/judge/cautions/list.ts";
+import { faults as faultList } from "../src/judge/faults/list.ts";
+import { steps } from "../src/judge/steps/list.ts";
 import { boardText } from "../src/show/board.ts";
 import { checkWords } from "../src/show/check-words.ts";
 import { howToLines } from "../src/show/how-to.ts";
@@ -9,11 +12,19 @@ import { lintReply } from "./support/lint-reply.ts";
 import { replyCases } from "./support/reply-cases.ts";
 import { job } from "./support/reply-input.ts";
 
+/** Whole sentences that judging hands to replies. */
+const checksTold = [...steps, ...faultList.flatMap((fault) => fault.proof)].map((step) => step.why);
+const sayings = [...new Set([...cautions.map((caution) => caution.says), ...checksTold])];
+
 describe("everything the bot can say", () => {
   it.each(replyCases)("keeps the rules: $title", ({ input, context, silent }) => {
     const text = replyTo(input);
     if (silent === true) expect(text).toBeUndefined();
     else expect(lintReply(text ?? "", context)).toEqual([]);
+  });
+
+  it.each(sayings)("keeps the rules: %s", (text) => {
+    expect(lintReply(text, { lines: 1, words: 90 })).toEqual([]);
   });
 
   it("stands on one page", async () => {
@@ -56,6 +67,14 @@ function page(): string {
     "## The next check",
     "",
     ...rows(checkNames.map((name) => [name, `Next: ${checkWords[name].act}.`])),
+    "## Cautions",
+    "",
+    ...[...new Set(cautions.map((caution) => `- ${caution.says}`))],
+    "",
+    "## Checks in full, as what next tells them",
+    "",
+    ...[...new Set(checksTold.map((why) => `- ${why}`))],
+    "",
     "## How it is done",
     "",
     ...checkNames.flatMap((name) => [`### ${name}`, "", quoted(howToLines(name).join("\n")), ""]),
