@@ -22,6 +22,7 @@ export function alertText(
 function needs(job: Job, names: Readonly<Record<string, string>>): readonly string[] {
   const who = job.person === null ? "somebody" : personName(job.person, names);
   const away = job.status === "left_site" || job.status === "waiting_for_parts";
+  const risk = productAtRisk(job);
   const gone = away || job.status === "done";
   return [
     ...(job.status === "no_access" ? [`no access, ${who} stands outside`] : []),
@@ -29,6 +30,6 @@ function needs(job: Job, names: Readonly<Record<string, string>>): readonly stri
       .filter((part) => part.state === "needed" && !served(job, part))
       .map((part) => `to order, ${[part.part, part.number].filter((w) => w).join(" ")}`),
     ...(gone ? job.machine.bypasses.map((b) => `left with the ${b.what} bypassed`) : []),
-    ...(productAtRisk(job) === undefined ? [] : ["product over 41 F"]),
+    ...(risk === undefined ? [] : [`product over ${risk.limit}`]),
   ];
 }

@@ -71,7 +71,7 @@ function productLine(job: Job, scene: Scene): string {
   const since = risk === undefined ? undefined : localTime(risk.since, scene.zone)?.time;
   return risk === undefined || since === undefined
     ? ""
-    : `${risk.figure}, over 41 F since ${since}`;
+    : `${risk.figure}, over ${risk.limit} since ${since}`;
 }
 
 function partName(part: Job["parts"][number]): string {

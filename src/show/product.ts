@@ -11,6 +11,8 @@ const roundingCel = 0.06;
 export interface ProductAtRisk {
   /** "box 46 F" */
   readonly figure: string;
+  /** the limit in the unit that was said: "41 F", "5 C" */
+  readonly limit: string;
   /** ISO */
   readonly since: string;
 }
@@ -24,7 +26,8 @@ export function productAtRisk(job: Job): ProductAtRisk | undefined {
   const last = series[series.length - 1];
   if (last === undefined || !over(last)) return undefined;
   const cooler = series.findLastIndex((r) => !over(r));
-  return { figure: figures([last]), since: series[cooler + 1]?.taken ?? last.taken };
+  const limit = /^C/.test(last.figure.unit) ? "5 C" : "41 F";
+  return { figure: figures([last]), limit, since: series[cooler + 1]?.taken ?? last.taken };
 }
 
 function over(reading: JobReading): boolean {

@@ -38,7 +38,7 @@ export const summary: Answer = (input) => {
     doneLine(job),
     lastLine(job),
     partsLine(job),
-    gasLine(job),
+    gasLine(input, job),
     hoursLine(input, job),
     gapLine(job),
   ]
@@ -142,11 +142,12 @@ function partsLine(job: Job): string {
   return parts.length === 0 ? "" : sentence(`Parts: ${clipped(parts.join("; "), 20)}`);
 }
 
-function gasLine(job: Job): string {
+function gasLine(input: ReplyInput, job: Job): string {
   const { recovered_kg, charged_kg } = job.refrigerant;
   if (recovered_kg === 0 && charged_kg === 0) return "";
-  const pounds = (kg: number) => `${(kg * poundsPerKg).toFixed(1)} lb`;
-  return `Refrigerant: ${pounds(recovered_kg)} out, ${pounds(charged_kg)} in.`;
+  const said = (kg: number) =>
+    input.units === "si" ? `${kg.toFixed(2)} kg` : `${(kg * poundsPerKg).toFixed(1)} lb`;
+  return `Refrigerant: ${said(recovered_kg)} out, ${said(charged_kg)} in.`;
 }
 
 function hoursLine(input: ReplyInput, job: Job): string {
