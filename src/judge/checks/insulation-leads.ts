@@ -24,7 +24,9 @@ export function toGround(scene: Scene): Reading[] {
     (one) => one.points === undefined || hasPoint(one, "ground"),
   );
   const ohms = ofQuantity(scene.readings, "winding_resistance", "resistance").filter(
-    (one) => hasPoint(one, "ground") && one.over_range !== true,
+    (one) =>
+      one.over_range !== true &&
+      (hasPoint(one, "ground") || /\bmeg/.test(beside(scene, one, [0, 9]))),
   );
   return [...megohms, ...ohms];
 }
