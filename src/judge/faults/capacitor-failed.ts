@@ -47,7 +47,7 @@ export const capacitorFailed: Fault = {
     },
     {
       check: "running_current",
-      why: "With the new one in: volts across it, start winding amps and running amps against the plate",
+      why: "Fit one of the same microfarad rating and at least its volts, then measure it at work: volts across it, start winding amps and running amps against the plate",
       minutes: 5,
       danger: 2,
       fills: ["after_cap"],

@@ -17,7 +17,7 @@ export const communicationFailed: Fault = {
   proof: [
     {
       check: "communication",
-      why: "Volts on the pair at each unit along the line, power on at each: the break or short lies between the last good and the first bad one. Then unplug that unit and see whether the pair returns; its power and its board are next",
+      why: "Volts on the pair at each unit along the line, power on at each: the break or short lies between the last good and the first bad one. Look there for a splice, a rubbed or chewed wire, a loose terminal or swapped polarity. Then unplug that unit and see whether the pair returns; its power and its board are next",
       minutes: 10,
       danger: 2,
       fills: ["communication_walk"],
