@@ -161,7 +161,9 @@ export function fromContext(draft: Draft, items: readonly Item[], context: Conte
   }
   const far = ratio(draft.value, first);
   if (!labelled && draft.after !== undefined && !paced(first)) return;
-  if (!labelled && (far > 30 || far < 1 / 30)) return;
+  // ohms after volts: nothing but insulation spans such a range
+  const wide = first.quantity === "insulation_resistance" || first.quantity === "vacuum";
+  if ((!labelled || !wide) && (far > 30 || far < 1 / 30)) return;
   adopt(draft, first, context);
   if (!labelled) {
     draft.place ??= first.at;

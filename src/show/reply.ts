@@ -61,7 +61,10 @@ function withReadings(input: ReplyInput, job: Job): readonly string[] {
 function workLines(input: ReplyInput, job: Job): readonly string[] {
   const status = statusOf(input);
   const measured = newReadings(input).length + input.replaced.length;
-  if (newReadings(input).length === 0 && removedText(input) !== "") return filedLines(input);
+  const stands = input.replaced.some(({ by }) => by !== undefined);
+  if (newReadings(input).length === 0 && !stands && removedText(input) !== "") {
+    return filedLines(input);
+  }
   if (measured > shortReadings) return longLinesOf(input, job);
   if (measured > 0 || touchedFindings(input).length > 0) return shortReply(input, job);
   if (status !== undefined) return statusLines(input, job);
@@ -92,12 +95,15 @@ function filedLines(input: ReplyInput): readonly string[] {
   return [...read, `${head}${numbers}`, oneQuestion(input, input.job)];
 }
 
+/** Grouped by component, at most twelve lines: what was read and what must be done come first. */
 function longLinesOf(input: ReplyInput, job: Job): readonly string[] {
-  const read = readBack(input);
+  const read = [...readBack(input), unreadSentence(input)].filter((line) => line !== "");
   const closing = statusLinesOf(input, job);
-  const last = [closing.length > 0 ? "" : (nextSentences(input)[0] ?? ""), oneQuestion(input, job)];
-  const tail = [newCause(input), ...closing, ...last].filter((w) => w !== "");
-  const room = longLines - read.length - tail.length - 2;
-  const verdict = [...withdrawnSentences(input).slice(0, 1), ...longVerdict(input, room - 2)];
-  return [...read, unreadSentence(input), ...verdict.slice(0, room), ...tail];
+  const next = closing.length > 0 ? "" : (nextSentences(input)[0] ?? "");
+  const tail = [newCause(input), ...closing, next, oneQuestion(input, job)];
+  const last = tail.filter((line) => line !== "");
+  const room = Math.max(0, longLines - read.length - last.length);
+  // one line for what could not be judged, one for the rest by name, one for all that is good
+  const verdict = [...withdrawnSentences(input), ...longVerdict(input, Math.max(1, room - 3))];
+  return [...read, ...verdict.slice(0, room), ...last].slice(0, longLines);
 }
