@@ -1,3 +1,4 @@
+import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { replyTo } from "../src/show/reply.ts";
 import { lintReply } from "./support/lint-reply.ts";
@@ -35,9 +36,13 @@ describe("a reading's reply", () => {
 
   it("says a shared unit, test voltage and point once", () => {
     const three = [lead(1, "84 megohm"), lead(2, "91 megohm"), lead(3, "90 megohm")];
-    expect(replyTo(input({ readings: three }))).toMatchInlineSnapshot(`"OU-3 comp 1: lead 1 84, lead 2 91, lead 3 90 megohm to ground at 500 V. Filed."`);
+    expect(replyTo(input({ readings: three }))).toMatchInlineSnapshot(
+      `"OU-3 comp 1: lead 1 84, lead 2 91, lead 3 90 megohm to ground at 500 V. Filed."`,
+    );
     const alike = [lead(1, "505 megohm"), lead(2, "505 megohm"), lead(3, "505 megohm")];
-    expect(replyTo(input({ readings: alike }))).toMatchInlineSnapshot(`"OU-3 comp 1: leads 1, 2, 3 each 505 megohm to ground at 500 V. Filed."`);
+    expect(replyTo(input({ readings: alike }))).toMatchInlineSnapshot(
+      `"OU-3 comp 1: leads 1, 2, 3 each 505 megohm to ground at 500 V. Filed."`,
+    );
   });
 
   it("keeps his digits, relations, series and places", () => {
@@ -57,7 +62,9 @@ describe("a reading's reply", () => {
       reading("31.5 microfarad", { quantity: "capacitance" }),
     ];
     const text = replyTo(input({ readings: mixed })) ?? "";
-    expect(text).toMatchInlineSnapshot(`"OU-3: T1-T2 0.30 ohm; T2-T3 OL; suction 101 psig, 70 F; 4, 8, 12.6 A; insulation over 550 megohm; rated 50 microfarad; 31.5 microfarad."`);
+    expect(text).toMatchInlineSnapshot(
+      `"OU-3: T1-T2 0.30 ohm; T2-T3 OL; suction 101 psig, 70 F; 4, 8, 12.6 A; insulation over 550 megohm; rated 50 microfarad; 31.5 microfarad."`,
+    );
     expect(
       lintReply(text, { readings: 8, figures: ["0.30", "OL", "101", "70", "12.6", "4", "31.5"] }),
     ).toEqual([]);
@@ -109,7 +116,9 @@ describe("a reading's reply", () => {
 
   it("names each number that was not read, and stays silent to talk outside a job", () => {
     const unread = { unread: ["14"], ask: [] };
-    expect(replyTo(input({ understood: unread }))).toMatchInlineSnapshot(`"OU-3: 14 not read, not filed."`);
+    expect(replyTo(input({ understood: unread }))).toMatchInlineSnapshot(
+      `"OU-3: 14 not read, not filed."`,
+    );
     const { job: _, ...loose } = input({ understood: unread, addressed: false });
     expect(replyTo(loose)).toBeUndefined();
   });
@@ -117,7 +126,9 @@ describe("a reading's reply", () => {
   it("asks about a value that is hardly possible, and does not judge it", () => {
     const doubtful = reading("1240 psi", { quantity: "pressure", at: "suction", doubtful: true });
     const text = replyTo(input({ readings: [doubtful] }));
-    expect(text).toMatchInlineSnapshot(`"OU-3: suction 1240 psi is hardly possible: kept, not used. Is it right?"`);
+    expect(text).toMatchInlineSnapshot(
+      `"OU-3: suction 1240 psi is hardly possible: kept, not used. Is it right?"`,
+    );
   });
 
   it("says a correction with the old value and takes the old verdict back", () => {
@@ -164,12 +175,16 @@ describe("a reading's reply", () => {
       understood: { readings: [reading("318 psi", { quantity: "pressure" })] },
       routing: { candidates: [job, { ...job, job: 7, equipment: "RTU-2" }] },
     });
-    expect(replyTo(loose)).toMatchInlineSnapshot(`"pressure 318 psi: which job, 4 OU-3 or 7 RTU-2? Kept, not filed yet."`);
+    expect(replyTo(loose)).toMatchInlineSnapshot(
+      `"pressure 318 psi: which job, 4 OU-3 or 7 RTU-2? Kept, not filed yet."`,
+    );
   });
 
   it("answers a status in about four words and names what stays behind", () => {
     const here = statement({ kind: "status", status: "on_site", said: "here" });
-    expect(replyTo(input({ understood: { statements: [here] } }))).toMatchInlineSnapshot(`"Job 4 OU-3: on site 10:00."`);
+    expect(replyTo(input({ understood: { statements: [here] } }))).toMatchInlineSnapshot(
+      `"Job 4 OU-3: on site 10:00."`,
+    );
     const done = statement({ kind: "status", status: "done", said: "done" });
     const left = {
       ...job,
@@ -202,5 +217,59 @@ describe("a reading's reply", () => {
     const text = replyTo(input({ understood: { statements: [seen] } }));
     expect(text).toMatchInlineSnapshot(`"OU-3: filed, oil on the suction stub."`);
     expect(lintReply(text ?? "", { words: 15, lines: 1 })).toEqual([]);
+  });
+
+  it("never grows past twelve lines, a caution not counted, whatever comes together", () => {
+    const component = fc.integer({ min: 1, max: 12 });
+    const level = fc.constantFrom(
+      "good" as const,
+      "watch" as const,
+      "bad" as const,
+      "unknown" as const,
+    );
+    const check = fc.constantFrom("insulation", "winding", "supply", "start_current");
+    const left = {
+      ...job,
+      machine: { ...job.machine, bypasses: [{ what: "limit", who: "bram", since: job.opened }] },
+      file: { state: "open" as const, gaps: ["one", "two", "three", "four"] },
+    };
+    const done = statement({ kind: "status", status: "done", said: "done" });
+    fc.assert(
+      fc.property(
+        fc.array(component, { minLength: 1, maxLength: 40 }),
+        fc.array(fc.tuple(component, level, check), { maxLength: 30 }),
+        fc.array(fc.stringMatching(/^[0-9]{1,4}$/), { maxLength: 6 }),
+        fc.boolean(),
+        (components, found, unread, leaving) => {
+          const text = replyTo(
+            input({
+              job: left,
+              readings: components.map((n) =>
+                reading(`${n}0 megohm`, {
+                  quantity: "insulation_resistance",
+                  points: ["lead 1", "ground"],
+                  subject: `compressor ${n}`,
+                }),
+              ),
+              understood: { unread, statements: leaving ? [done] : [] },
+              judgement: {
+                next,
+                findings: found.map(([n, verdict, name]) =>
+                  finding({ check: name, level: verdict, about: `compressor ${n}`, missing: "x" }),
+                ),
+              },
+            }),
+          );
+          const faults = lintReply(text ?? "", {
+            lines: 12,
+            words: 2000,
+            head: "OU-3",
+            figures: components.map((n) => `${n}0`),
+            unread,
+          });
+          expect(faults).toEqual([]);
+        },
+      ),
+    );
   });
 });
