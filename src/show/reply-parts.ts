@@ -1,7 +1,8 @@
-import type { Job, ReplyInput } from "../model.ts";
+import type { Job, NextCheck, ReplyInput } from "../model.ts";
 import { wordsOfCheck } from "./check-words.ts";
 import { closingLines, leavingQuestion, statusOf, statusSentence } from "./closing.ts";
 import { doubtQuestion } from "./questions.ts";
+import { touchedFindings } from "./touched.ts";
 import { lowered } from "./verdict.ts";
 import { sentence, wordCount } from "./wording.ts";
 
@@ -18,9 +19,17 @@ export function statusLinesOf(input: ReplyInput, job: Job): readonly string[] {
 /** The next check, in its own words and by its usual name; the first that fits is said. */
 export function nextSentences(input: ReplyInput): readonly string[] {
   const next = input.judgement.next[0];
-  if (next === undefined) return [""];
+  if (next === undefined || toldBefore(input, next)) return [""];
   const { act } = wordsOfCheck(next.check);
   return [...new Set([ownWords(next.why) ?? act, act])].map((words) => sentence(`Next: ${words}`));
+}
+
+/** The same advice is not said again to a reading that raises no doubt: it would be skipped over. */
+function toldBefore(input: ReplyInput, next: NextCheck): boolean {
+  // before anything was judged, nothing was advised either
+  const before = input.before.findings.length === 0 ? undefined : input.before.next[0];
+  const same = before?.check === next.check && before.why === next.why;
+  return same && touchedFindings(input).every((f) => f.level === "good");
 }
 
 /** A condition in front of what is to be done: "dead and leads off: winding ohms ...". */
