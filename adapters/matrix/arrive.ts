@@ -6,6 +6,7 @@ import { reactionMeans } from "../serve/reaction.ts";
 import { redrawn } from "./meaning.ts";
 import { downloadFile, mostFileBytes } from "./media.ts";
 import type { RoomEvent } from "./sync.ts";
+import { threadOf } from "./threads.ts";
 import { type Incoming, type RemoteFile, translate } from "./translate.ts";
 import { Trouble } from "./trouble.ts";
 import type { Working } from "./working.ts";
@@ -126,7 +127,8 @@ function baseOf({ event, channel, person }: Heard): Message {
 type Said = Extract<Incoming, { kind: "message" }>;
 
 async function said(working: Working, heard: Heard, incoming: Said): Promise<Made> {
-  const thread = incoming.thread;
+  const thread =
+    incoming.thread === undefined ? undefined : threadOf(working.door, incoming.thread);
   const text = namedPlainly(incoming.text, working.me);
   const message = { ...baseOf(heard), text, ...(thread === undefined ? {} : { thread }) };
   if (incoming.file === undefined) return { message, ...(thread === undefined ? {} : { thread }) };

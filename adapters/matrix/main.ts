@@ -64,7 +64,7 @@ export function matrixPlatform(config: MatrixConfig, people: readonly Person[]):
       rest.end();
       working?.connection.stop();
       await looping;
-      working?.machine.close();
+      await working?.machine.close();
       file?.close();
     },
     check: async () => (await import("./check.ts")).check(config, people),

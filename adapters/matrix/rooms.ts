@@ -117,8 +117,10 @@ export async function stateOrNothing(
   try {
     return record.parse(await ask("GET", path));
   } catch (error) {
-    if (error instanceof Trouble && error.status === 404 && error.code === "M_NOT_FOUND")
-      return undefined;
+    const missing = error instanceof Trouble && error.status === 404;
+    if (missing && error.code === "M_NOT_FOUND") return undefined;
+    // something on the way does not know the question: that is no answer to it
+    if (missing) throw new Trouble("unanswered", error.message, { status: 404 });
     throw error;
   }
 }

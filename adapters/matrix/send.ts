@@ -5,6 +5,7 @@ import { lookFor } from "./look.ts";
 import { pin } from "./pin.ts";
 import { post } from "./post.ts";
 import { eventSchema } from "./sync.ts";
+import { rootOf } from "./threads.ts";
 import { early, Trouble } from "./trouble.ts";
 import type { Working } from "./working.ts";
 
@@ -85,8 +86,8 @@ function posted(
 function spotOf(working: Working, part: Part): Spot {
   if (part.replaces !== undefined) return { replaces: part.replaces };
   if (part.thread === undefined) return {};
-  const last = working.lastInThread.get(part.thread) ?? part.thread;
-  return { thread: { root: part.thread, last } };
+  const root = rootOf(working.door, part.thread);
+  return { thread: { root, last: working.lastInThread.get(part.thread) ?? root } };
 }
 
 async function isGone(working: Working, room: string, id: string): Promise<boolean> {

@@ -51,6 +51,7 @@ export interface Cursor {
 }
 interface Factory {
   open(name: string, version?: number): Request & { readonly result: OpenDatabase };
+  deleteDatabase(name: string): Request;
   databases(): Promise<readonly { readonly name: string; readonly version: number }[]>;
 }
 

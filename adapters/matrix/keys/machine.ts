@@ -20,7 +20,7 @@ import {
 import { z } from "zod";
 import type { Ask } from "../ask.ts";
 import type { KeyFile } from "./key-file.ts";
-import { mirrored } from "./mirror.ts";
+import { mirrored, release } from "./mirror.ts";
 
 /** What a sync brought for the crypto machine. */
 export interface KeyNews {
@@ -60,7 +60,7 @@ export interface Machine {
   readonly crossSign: (user: string, password: string | undefined) => Promise<boolean>;
   readonly encryptBytes: (bytes: Uint8Array) => EncryptedBytes;
   readonly decryptBytes: (bytes: Uint8Array, info: object) => Uint8Array;
-  readonly close: () => void;
+  readonly close: () => Promise<void>;
 }
 
 const record = z.record(z.string(), z.unknown());
@@ -78,6 +78,15 @@ export async function openMachine(
   const machine = await mirrored(file, () =>
     OlmMachine.initialize(new UserId(who.user), new DeviceId(who.device), "keys"),
   );
+  return machineOver(machine, file, ask);
+}
+
+/** `notes` remembers that cross-signing was done. */
+export function machineOver(
+  machine: OlmMachine,
+  notes: Pick<KeyFile, "note" | "setNote">,
+  ask: Ask,
+): Machine {
   const inTurn = turns();
   return {
     take: (news) => inTurn(() => take(machine, news, ask)),
@@ -88,10 +97,14 @@ export async function openMachine(
         await machine.updateTrackedUsers(ids(users));
         await pump(machine, ask);
       }),
-    crossSign: (user, password) => inTurn(() => crossSign(machine, { user, password, ask, file })),
+    crossSign: (user, password) => inTurn(() => crossSign(machine, { user, password, ask, notes })),
     encryptBytes,
     decryptBytes,
-    close: () => machine.close(),
+    close: () =>
+      inTurn(async () => {
+        machine.close();
+        await release();
+      }),
   };
 }
 
@@ -221,15 +234,15 @@ async function crossSign(
     readonly user: string;
     readonly password: string | undefined;
     readonly ask: Ask;
-    readonly file: KeyFile;
+    readonly notes: Pick<KeyFile, "note" | "setNote">;
   },
 ): Promise<boolean> {
-  if (by.file.note("cross-signed") === "yes") return true;
+  if (by.notes.note("cross-signed") === "yes") return true;
   await pump(machine, by.ask);
   // never a reset: that would take the trust from everybody who verified this account
   const requests = await machine.bootstrapCrossSigning(false);
   if (!(await publish(requests, by))) return false;
-  by.file.setNote("cross-signed", "yes");
+  by.notes.setNote("cross-signed", "yes");
   await pump(machine, by.ask);
   return true;
 }

@@ -31,13 +31,20 @@ type Told = () => readonly Change[];
 /** The state of this process's one mirror. */
 interface Mirror {
   file: KeyFile | undefined;
+  watching: boolean;
   /** the machine is starting: its changes are written as whole databases when it has started */
   starting: boolean;
   changed: boolean;
   /** what each running transaction will have changed, in the order of its calls */
   readonly pending: WeakMap<Transaction, Told[]>;
 }
-const mirror: Mirror = { file: undefined, starting: true, changed: false, pending: new WeakMap() };
+const mirror: Mirror = {
+  file: undefined,
+  watching: false,
+  starting: true,
+  changed: false,
+  pending: new WeakMap(),
+};
 
 /**
  * Brings the machine's databases back from the file, runs `start`, and from then on writes every
@@ -49,7 +56,8 @@ export async function mirrored<T>(file: KeyFile, start: () => Promise<T>): Promi
     throw new Error("one account a process: its keys are open already");
   for (const database of file.databases()) await restore(file, database);
   mirror.file = file;
-  watch();
+  if (!mirror.watching) watch();
+  mirror.watching = true;
   const started = await start();
   const known = new Map(file.databases().map(({ name, version }) => [name, version]));
   const whole: WholeDatabase[] = [];
@@ -59,6 +67,14 @@ export async function mirrored<T>(file: KeyFile, start: () => Promise<T>): Promi
   file.keepWhole(whole);
   mirror.starting = false;
   return started;
+}
+
+/** After the machine was closed: forgets its databases, so that a file may be opened again. */
+export async function release(): Promise<void> {
+  mirror.file = undefined;
+  mirror.starting = true;
+  mirror.changed = false;
+  for (const { name } of await factory.databases()) await settled(factory.deleteDatabase(name));
 }
 
 async function restore(

@@ -1,0 +1,478 @@
+import { afterEach, beforeEach, describe, expect, test } from "vitest";
+import { allJobs } from "../src/bot/memory.ts";
+import { findMessage, messagesIn } from "../src/record/inbox.ts";
+import { putOut } from "../src/record/outbox.ts";
+import { type Peer, peerOn } from "./support/matrix/peer.ts";
+import {
+  bodyOf,
+  bram,
+  everybody,
+  me,
+  megolm,
+  nia,
+  north,
+  odd,
+  openScene,
+  type Scene,
+  south,
+  tamsin,
+  until,
+} from "./support/matrix/scene.ts";
+
+import { addEvent } from "./support/matrix/world.ts";
+
+/** Faults that a real homeserver cannot be made to have, on a stand-in in this process. */
+
+let scene: Scene;
+beforeEach(async () => {
+  scene = await openScene();
+});
+afterEach(async () => {
+  await scene.close();
+});
+
+const text = (body: string) => ({ msgtype: "m.text", body });
+const opening = "New job: Gull Wharf RTU-2, blowing warm";
+const bodies = (room: string): readonly string[] => scene.posts(room).map(bodyOf);
+const kept = (): readonly string[] =>
+  messagesIn(scene.bot().store, "done").map(({ message }) => message.text);
+const said = (what: string) => () => bodies(south).some((body) => body.includes(what));
+const readingsOf = () => allJobs(scene.bot().memory).flatMap(({ readings }) => readings);
+
+describe("receiving", () => {
+  test("a first start takes history for history; nothing before our join is heard", async () => {
+    scene.server.room(south, [tamsin, bram]);
+    scene.server.say(south, bram, text("New job: Old Mill RTU-9, dead"));
+    scene.server.say(south, me, { membership: "join" }, { type: "m.room.member", state_key: me });
+    await scene.start();
+    scene.server.say(south, bram, text(opening));
+    await until("an answer", said("Gull Wharf"));
+    expect(kept()).toEqual([opening]);
+  });
+
+  test("250 messages in a shortened timeline come complete, once and in order", async () => {
+    scene.server.room(south, everybody);
+    scene.server.world.limit = 10;
+    await scene.start();
+    await scene.stop();
+    const ids = Array.from({ length: 250 }, (_, n) =>
+      scene.server.say(south, bram, text(`idle words ${n}`)),
+    );
+    await scene.start();
+    await until(
+      "all are kept",
+      () => findMessage(scene.bot().store, "matrix", ids.at(-1) ?? "") !== undefined,
+    );
+    expect(kept().filter((one) => one.startsWith("idle"))).toEqual(
+      ids.map((_, n) => `idle words ${n}`),
+    );
+  });
+
+  test("a join far back in a shortened timeline still cuts what was said before it", async () => {
+    scene.server.room(south, [tamsin, bram]);
+    scene.server.world.limit = 3;
+    await scene.start();
+    await scene.stop();
+    for (let n = 0; n < 20; n += 1) scene.server.say(south, bram, text(`before ${n}`));
+    scene.server.say(south, me, { membership: "join" }, { type: "m.room.member", state_key: me });
+    for (let n = 0; n < 20; n += 1) scene.server.say(south, bram, text(`after ${n}`));
+    await scene.start();
+    await until("all are kept", () => kept().length >= 20);
+    expect(kept()).toEqual(Array.from({ length: 20 }, (_, n) => `after ${n}`));
+  });
+
+  test("where the store takes nothing the same sync comes again, and nothing is lost", async () => {
+    scene.server.room(south, everybody);
+    await scene.start();
+    scene
+      .bot()
+      .store.db.exec(
+        "CREATE TEMP TRIGGER full BEFORE INSERT ON inbox BEGIN SELECT RAISE(ABORT, 'full'); END",
+      );
+    scene.server.say(south, bram, text(opening));
+    await until("it is refused", () => scene.logs.some((line) => line.includes("matrix_trouble")));
+    scene.bot().store.db.exec("DROP TRIGGER full");
+    await until("it is answered", said("Gull Wharf"));
+    expect(kept()).toEqual([opening]);
+  });
+
+  test("own messages, notices, strangers and other rooms are neither kept nor answered", async () => {
+    scene.server.room(south, everybody);
+    scene.server.room("!other:fake.test", [bram, me]);
+    await scene.start();
+    scene.server.say(south, odd, text("RTU-2 suction 1 psi"));
+    scene.server.say(south, tamsin, { msgtype: "m.notice", body: "RTU-2 suction 2 psi" });
+    scene.server.say("!other:fake.test", bram, text("RTU-2 suction 3 psi"));
+    scene.server.say(south, "@bram:other.test", text("RTU-2 suction 4 psi"));
+    scene.server.say(south, "@Bram:fake.test", text("RTU-2 suction 5 psi"));
+    scene.server.say(south, bram, text(opening));
+    await until("an answer", said("Gull Wharf"));
+    expect(kept()).toEqual([opening]);
+    expect(scene.logs.filter((line) => line.includes('"stranger"'))).toHaveLength(3);
+    expect(scene.logs.join("\n")).not.toContain("suction");
+  });
+
+  test("a foreign edit, an edit of an edit and an edit of the unknown change nothing", async () => {
+    scene.server.room(south, everybody);
+    await scene.start();
+    scene.server.say(south, bram, text(opening));
+    await until("the job", said("Gull Wharf"));
+    const id = scene.server.say(south, bram, text("RTU-2 suction 60 psi"));
+    await until("the reading", said("60 psi"));
+    const edit = (of: string, body: string) => ({
+      ...text(`* ${body}`),
+      "m.new_content": text(body),
+      "m.relates_to": { rel_type: "m.replace", event_id: of },
+    });
+    scene.server.say(south, tamsin, edit(id, "RTU-2 suction 61 psi"));
+    const own = scene.server.say(south, bram, edit(id, "RTU-2 suction 62 psi"));
+    scene.server.say(south, bram, edit(own, "RTU-2 suction 63 psi"));
+    scene.server.say(south, bram, edit("$never:fake.test", "RTU-2 suction 64 psi"));
+    scene.server.say(south, bram, text("RTU-2 discharge 300 psi"));
+    await until("the last", said("300 psi"));
+    const standing = readingsOf()
+      .filter((one) => one.replaced_by === undefined)
+      .map(({ said: words }) => words);
+    expect(standing.join("; ")).toMatch(/62 psi.*300 psi/);
+    expect(
+      readingsOf()
+        .map(({ said: words }) => words)
+        .join(),
+    ).not.toMatch(/6[134] psi/);
+  });
+
+  test("an edit taken back shows the text before it again; a removed message takes its edits along", async () => {
+    scene.server.room(south, everybody);
+    await scene.start();
+    scene.server.say(south, bram, text(opening));
+    await until("the job", said("Gull Wharf"));
+    const id = scene.server.say(south, bram, text("RTU-2 suction 60 psi"));
+    const edit = scene.server.say(south, bram, {
+      ...text("* RTU-2 suction 70 psi"),
+      "m.new_content": text("RTU-2 suction 70 psi"),
+      "m.relates_to": { rel_type: "m.replace", event_id: id },
+    });
+    const standing = () =>
+      readingsOf()
+        .filter((one) => one.replaced_by === undefined && one.deleted !== true)
+        .map(({ value }) => Math.round(Number(value) / 6894.757));
+    await until("the edit", () => standing().join() === "70");
+    scene.server.say(south, bram, { redacts: edit }, { type: "m.room.redaction", redacts: edit });
+    await until("the first text", () => standing().join() === "60");
+    scene.server.say(south, bram, { redacts: id }, { type: "m.room.redaction", redacts: id });
+    await until("nothing", () => standing().length === 0);
+  });
+
+  test("stopping during a long poll is quick, and nothing is kept after it", async () => {
+    scene.server.room(south, everybody);
+    await scene.start();
+    await until(
+      "it waits",
+      () => scene.server.asked.filter((one) => one.endsWith("/sync")).length > 1,
+    );
+    const began = Date.now();
+    const stopping = scene.stop();
+    scene.server.say(south, bram, text(opening));
+    expect(await stopping).toBeUndefined();
+    expect(Date.now() - began).toBeLessThan(3000);
+    await scene.start();
+    await until("it is heard at the next start", said("Gull Wharf"));
+    expect(kept()).toEqual([opening]);
+  });
+
+  test("a revoked token ends the program with a sentence that says what to do", async () => {
+    scene.server.room(south, everybody);
+    await scene.start();
+    scene.server.world.tokens.clear();
+    scene.server.say(south, bram, text(opening));
+    expect(await scene.ended()).toMatch(/no longer takes the bot's token.*Put its key file aside/);
+  }, 40_000);
+});
+
+describe("sending", () => {
+  const put = (id: string, body: string, more: object = {}): void => {
+    putOut(scene.bot().store, {
+      id,
+      platform: "matrix",
+      channel: "south",
+      kind: "reply",
+      text: body,
+      files: [],
+      ...more,
+    });
+    scene.server.say(south, odd, text("wakes the sync"));
+  };
+
+  test("an answer lost after it was taken, a 500 and both kinds of 429 still give one post each", async () => {
+    scene.server.room(south, everybody);
+    await scene.start();
+    const send = /PUT .*\/send\//;
+    scene.server.faults.push({ on: send, times: 1, loseAnswer: true });
+    put("one", "first");
+    await until("first", () => bodies(south).includes("first"));
+    scene.server.faults.push({ on: send, times: 1, status: 500 });
+    put("two", "second");
+    await until("second", () => bodies(south).includes("second"));
+    const limited = { errcode: "M_LIMIT_EXCEEDED", error: "slow down" };
+    scene.server.faults.push({
+      on: send,
+      times: 1,
+      status: 429,
+      body: { ...limited, retry_after_ms: 300 },
+    });
+    const began = Date.now();
+    put("three", "third");
+    await until("third", () => bodies(south).includes("third"));
+    expect(Date.now() - began).toBeGreaterThanOrEqual(300);
+    scene.server.faults.push({
+      on: send,
+      times: 1,
+      status: 429,
+      body: limited,
+      headers: { "retry-after": "1" },
+    });
+    const again = Date.now();
+    put("four", "fourth");
+    await until("fourth", () => bodies(south).includes("fourth"));
+    expect(Date.now() - again).toBeGreaterThanOrEqual(1000);
+    expect(bodies(south)).toEqual(["first", "second", "third", "fourth"]);
+  }, 30_000);
+
+  test("text stands as it was meant, escaped where it is HTML, and rings nobody", async () => {
+    scene.server.room(south, everybody);
+    await scene.start();
+    const odd = 'a < b & "c" &amp;lt; @room <!channel> tel:555 \u2019s';
+    put("odd", odd);
+    await until("it is out", () => bodies(south).includes(odd));
+    const { content } = scene.posts(south)[0] ?? {};
+    expect(content).toMatchObject({
+      msgtype: "m.notice",
+      body: odd,
+      formatted_body:
+        "a &lt; b &amp; &quot;c&quot; &amp;amp;lt; @room &lt;!channel&gt; tel:555 \u2019s",
+      "m.mentions": {},
+    });
+  });
+
+  test("a room's state that cannot be asked for lets nothing leave; afterwards it leaves encrypted", async () => {
+    scene.server.room(south, everybody);
+    scene.server.room(north, [nia, me]);
+    // no sync tells it, as after a key file that was lost: only the server can
+    addEvent(scene.server.world, {
+      room: north,
+      type: "m.room.encryption",
+      sender: nia,
+      state_key: "",
+      content: { algorithm: "m.megolm.v1.aes-sha2" },
+      hidden: true,
+    });
+    const gate = /GET .*north.*\/state\/m\.room\.encryption/;
+    const faults = [
+      { on: gate, times: 3, status: 502, body: { errcode: "M_UNKNOWN", error: "bad gateway" } },
+      {
+        on: gate,
+        times: 1,
+        status: 404,
+        body: { errcode: "M_UNRECOGNIZED", error: "no such thing" },
+      },
+    ];
+    scene.server.faults.push(...faults);
+    await scene.start();
+    put("secret", "for few eyes", { channel: "north" });
+    await until("it was asked in vain", () =>
+      scene.logs.some((line) => line.includes('"not_sent"')),
+    );
+    expect(scene.posts(north)).toEqual([]);
+    await until("all was asked", () => faults.every(({ times }) => times === 0), 20_000);
+    await until("it is out", () => scene.posts(north).length > 0, 20_000);
+    expect(scene.posts(north).map(({ type }) => type)).toEqual(["m.room.encrypted"]);
+    expect(JSON.stringify(scene.server.world.events)).not.toContain("few eyes");
+  }, 40_000);
+
+  test("a body that was kept plain never leaves into a room that is encrypted since", async () => {
+    scene.server.room(south, everybody);
+    await scene.start();
+    scene.server.faults.push({ on: /PUT .*\/send\/m\.room\.message/, times: 2, status: 500 });
+    put("late", "was plain once");
+    await until("it failed", () => scene.logs.some((line) => line.includes('"not_sent"')));
+    scene.server.room(south, [], megolm);
+    scene.server.say(
+      south,
+      tamsin,
+      { algorithm: "m.megolm.v1.aes-sha2" },
+      { type: "m.room.encryption", state_key: "" },
+    );
+    await until("it is out", () => scene.posts(south).length > 0, 20_000);
+    expect(scene.posts(south).map(({ type }) => type)).toEqual(["m.room.encrypted"]);
+  }, 30_000);
+});
+
+describe("the board", () => {
+  const boardPosts = () =>
+    scene
+      .posts(south)
+      .filter(({ content }) => String(content["io.readback.key"]).startsWith("board:"));
+  beforeEach(async () => {
+    await scene.close();
+    scene = await openScene({ board: true });
+    scene.server.room(south, everybody);
+  });
+
+  test("a refused pin leaves the board standing, and the operator is told once what to grant", async () => {
+    scene.server.faults.push({
+      on: /PUT .*\/state\/m\.room\.pinned_events/,
+      times: 1,
+      status: 403,
+      body: { errcode: "M_FORBIDDEN", error: "not your level" },
+    });
+    await scene.start();
+    await until("it is told", said("cannot be pinned"));
+    scene.server.say(south, bram, text(opening));
+    await until("the board goes on", () =>
+      scene.server.world.events.some(({ content }) =>
+        JSON.stringify(content["m.new_content"] ?? "").includes("Gull Wharf"),
+      ),
+    );
+    expect(boardPosts()).toHaveLength(1);
+    expect(bodies(south).filter((body) => body.includes("cannot be pinned"))).toHaveLength(1);
+  }, 30_000);
+
+  test("a board that was removed while the bot was down is posted anew", async () => {
+    await scene.start();
+    await until("the board", () => boardPosts().length === 1);
+    await scene.stop();
+    const [board] = boardPosts();
+    scene.server.say(
+      south,
+      tamsin,
+      { redacts: board?.event_id },
+      { type: "m.room.redaction", redacts: String(board?.event_id) },
+    );
+    scene.server.say(south, bram, text(opening));
+    await scene.start();
+    await until(
+      "another",
+      () =>
+        boardPosts().some(
+          ({ event_id, content }) => event_id !== board?.event_id && "body" in content,
+        ),
+      15_000,
+    );
+  }, 30_000);
+});
+
+describe("threads and reactions", () => {
+  beforeEach(async () => {
+    scene.server.room(south, everybody);
+    await scene.start();
+  });
+  const post = (what: string) => scene.posts(south).find((event) => bodyOf(event).includes(what));
+
+  test("a thread under the bot's own answer belongs to the job of that answer, and stays there", async () => {
+    scene.server.say(south, bram, text(opening));
+    await until("the job", said("Gull Wharf"));
+    scene.server.say(south, bram, text("New job: Saltbox Lofts RTU-7, no cooling"));
+    await until("another job", said("Saltbox Lofts"));
+    const root = post("Gull Wharf")?.event_id;
+    const inside = { "m.relates_to": { rel_type: "m.thread", event_id: root } };
+    scene.server.say(south, bram, { ...text("suction 60 psi"), ...inside });
+    await until("the reading", said("60 psi"));
+    expect(
+      allJobs(scene.bot().memory).map(({ site, readings }) => [site, readings.length]),
+    ).toEqual([
+      ["Gull Wharf", 1],
+      ["Saltbox Lofts", 0],
+    ]);
+    expect(post("60 psi")?.content["m.relates_to"]).toMatchObject({
+      rel_type: "m.thread",
+      event_id: root,
+    });
+  });
+
+  test("a cross by anybody else takes nothing back; one by its author does", async () => {
+    scene.server.say(south, bram, text(opening));
+    await until("the job", said("Gull Wharf"));
+    scene.server.say(south, bram, text("RTU-2 suction 60 psi"));
+    await until("the reading", said("60 psi"));
+    const cross = {
+      "m.relates_to": {
+        rel_type: "m.annotation",
+        event_id: post("60 psi")?.event_id,
+        key: "\u274C\uFE0F",
+      },
+    };
+    scene.server.say(south, tamsin, cross, { type: "m.reaction" });
+    scene.server.say(south, bram, text("RTU-2 discharge 300 psi"));
+    await until("the next reading", said("300 psi"));
+    expect(readingsOf().some((one) => one.deleted === true || one.undone === true)).toBe(false);
+    scene.server.say(south, bram, cross, { type: "m.reaction" });
+    await until("it is taken back", () =>
+      readingsOf().some((one) => one.deleted === true || one.undone === true),
+    );
+  });
+});
+
+describe("encrypted rooms", () => {
+  let peer: Peer;
+  const members = [nia, me];
+  beforeEach(async () => {
+    scene.server.room(south, everybody);
+    scene.server.room(north, members, megolm);
+    peer = await peerOn(scene.server, nia);
+    await scene.start();
+  });
+  const opened = async (): Promise<readonly string[]> => {
+    const found: string[] = [];
+    for (const event of scene.posts(north)) {
+      const open = await peer.open(north, event);
+      found.push(open.ok ? String(open.content.body) : `locked: ${open.why}`);
+    }
+    return found;
+  };
+  const sealed = (body: string) => peer.seal(north, members, text(body));
+
+  test("a message whose key comes later is read then; until then nothing of it is filed", async () => {
+    scene.server.world.holding = true;
+    const first = await sealed(opening);
+    expect(scene.server.world.held).toHaveLength(1);
+    scene.server.say(north, nia, first, { type: "m.room.encrypted" });
+    await until("it is put aside", () => scene.logs.some((line) => line.includes('"locked"')));
+    expect(kept()).toEqual([]);
+    scene.server.world.holding = false;
+    scene.server.world.toDevice.push(...scene.server.world.held);
+    scene.server.say(south, odd, text("wakes the sync"));
+    await until("it is read", () => kept().length === 1);
+    await until("it is answered", () => scene.posts(north).length === 1);
+    expect(await opened()).toEqual([expect.stringContaining("Gull Wharf")]);
+  }, 30_000);
+
+  test("after a restart, in an old session: what was sent meanwhile is read, and answered readably", async () => {
+    scene.server.say(north, nia, await sealed(opening), { type: "m.room.encrypted" });
+    await until("the job", () => scene.posts(north).length === 1);
+    await scene.stop();
+    scene.server.say(north, nia, await sealed("RTU-2 suction 60 psi"), {
+      type: "m.room.encrypted",
+    });
+    await scene.start();
+    await until("the answer", () => scene.posts(north).length === 2);
+    expect((await opened())[1]).toContain("60 psi");
+  }, 30_000);
+
+  test("a removed encrypted message is no message, not an undecryptable one", async () => {
+    const id = scene.server.say(north, nia, await sealed(opening), { type: "m.room.encrypted" });
+    await until("the job", () => scene.posts(north).length === 1);
+    await scene.stop();
+    const gone = scene.server.say(north, nia, await sealed("RTU-2 suction 60 psi"), {
+      type: "m.room.encrypted",
+    });
+    scene.server.say(north, nia, { redacts: gone }, { type: "m.room.redaction", redacts: gone });
+    scene.server.say(north, nia, await sealed("RTU-2 suction 61 psi"), {
+      type: "m.room.encrypted",
+    });
+    await scene.start();
+    await until("the answer", () => scene.posts(north).length === 2);
+    expect(findMessage(scene.bot().store, "matrix", id)?.state).toBe("done");
+    expect(scene.logs.some((line) => line.includes('"locked"'))).toBe(false);
+    expect(kept()).toEqual([opening, "RTU-2 suction 61 psi"]);
+  }, 30_000);
+});
