@@ -46,60 +46,34 @@ function terminalPlatform(first: Speaker, { input, output }: Streams): ChatPlatf
   const print = (text: string): void => {
     output.write(`${text}\n`);
   };
-  let speaker = first;
   let lines: Interface | undefined;
+  let hearing: Hearing = { speaker: first, count: 0 };
   let end: () => void = () => {};
   const ended = new Promise<void>((resolve) => {
     end = resolve;
   });
   const ask = (): void => {
     if (input.isTTY !== true || lines === undefined) return;
-    lines.setPrompt(`${speaker.person}> `);
+    lines.setPrompt(`${hearing.speaker.person}> `);
     lines.prompt();
-  };
-  const start = async (door: Door): Promise<string> => {
-    const opened = createInterface({
-      input,
-      output,
-      terminal: input.isTTY === true,
-      prompt: "",
-    });
-    lines = opened;
-    for (const line of welcome(door.storePath ?? "")) print(line);
-    let count = 0;
-    const hear = (text: string): void => {
-      if (text.trim() === "/quit") {
-        opened.close();
-        return;
-      }
-      if (text.trim() === "/board") print(door.board?.() ?? "");
-      else if (text.startsWith("/as ")) speaker = speakerFrom(text) ?? speaker;
-      else if (text.trim() !== "") {
-        count += 1;
-        const at = isoWithOffset(new Date(door.now()));
-        const id = `${at}-${process.pid}-${count}`;
-        door.deliver({ message: translate({ text, at, id }, speaker) });
-        return;
-      }
-      ask();
-    };
-    opened.on("line", (text) => {
-      try {
-        hear(text);
-      } catch (error) {
-        print(error instanceof Error ? `Not kept: ${error.message}` : "Not kept.");
-      }
-    });
-    opened.once("close", end);
-    door.connected(true);
-    ask();
-    return "";
   };
   return {
     name,
     longest: 1_000_000,
     boardEveryMs: 1000,
-    start,
+    start: async (door) => {
+      const opened = createInterface({ input, output, terminal: input.isTTY === true, prompt: "" });
+      lines = opened;
+      for (const line of welcome(door.storePath ?? "")) print(line);
+      opened.on("line", (text) => {
+        if (text.trim() === "/quit") opened.close();
+        else hearing = hear(text, hearing, { door, print, ask });
+      });
+      opened.once("close", end);
+      door.connected(true);
+      ask();
+      return "";
+    },
     send: async (part) => {
       if (part.kind === "text") print(part.text);
       if (part.kind === "share") print(`  file: ${part.file?.name ?? ""}`);
@@ -112,4 +86,37 @@ function terminalPlatform(first: Speaker, { input, output }: Streams): ChatPlatf
     stop: async () => lines?.close(),
     check: async () => [{ ok: true, says: "Terminal: this terminal is used." }],
   };
+}
+
+interface Hearing {
+  readonly speaker: Speaker;
+  /** lines said so far */
+  readonly count: number;
+}
+
+interface Surroundings {
+  readonly door: Door;
+  readonly print: (text: string) => void;
+  readonly ask: () => void;
+}
+
+/** One typed line: a command of the terminal, or something said. */
+function hear(text: string, hearing: Hearing, { door, print, ask }: Surroundings): Hearing {
+  const { speaker } = hearing;
+  const said = text.trim() !== "" && text.trim() !== "/board" && !text.startsWith("/as ");
+  if (!said) {
+    if (text.trim() === "/board") print(door.board?.() ?? "");
+    ask();
+    return { ...hearing, speaker: speakerFrom(text) ?? speaker };
+  }
+  const count = hearing.count + 1;
+  const at = isoWithOffset(new Date(door.now()));
+  try {
+    const id = `${at}-${process.pid}-${count}`;
+    door.deliver({ message: translate({ text, at, id }, speaker) });
+  } catch (error) {
+    print(error instanceof Error ? `Not kept: ${error.message}` : "Not kept.");
+    ask();
+  }
+  return { speaker, count };
 }
