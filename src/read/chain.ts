@@ -213,6 +213,7 @@ function changed(
   )
     return false;
   if (Number.isNaN(left.value) || Number.isNaN(right.value)) return false;
+  if (left.unit?.dimension === "mass" || right.unit?.dimension === "mass") return false;
   if (left.state !== undefined && (before & role.change) === 0) return false;
   const held = since(items, left, right);
   if ((left.earlier && !held) || right.earlier) return false;

@@ -550,6 +550,12 @@ export function describe(drafts: readonly Draft[], items: readonly Item[], plain
         ? 0
         : (previous.behind[previous.behind.length - 1] ?? previous.index) + 1;
     const to = next === undefined ? items.length : (next.before[0] ?? next.index);
+    if (
+      items[draft.index + 1]?.text === "/" &&
+      items[draft.index + 1]?.owner !== undefined &&
+      items[draft.index]?.unit?.figure === "V"
+    )
+      draft.rating ??= "nominal";
     isA(items, draft);
     saturation(items, draft, previous);
     otherSide(items, draft, previous);

@@ -145,6 +145,7 @@ function goesLeft(gap: Gap, next: number, kind: string, taken: string): boolean 
   if (bulb && next === gap.from) return true;
   if (kind === "U")
     return gap.items[gap.left.index]?.unit === undefined && gap.items[gap.to]?.unit !== undefined;
+  if (kind === "A") return false;
   if (kind === "P") return gap.pointsBehind;
   if (kind === "R")
     return (

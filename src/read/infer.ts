@@ -241,7 +241,7 @@ function likeBehind(list: readonly Draft[], order: number, shape: string): Draft
     if (
       draft !== undefined &&
       other?.quantity !== undefined &&
-      other.unit !== undefined &&
+      (other.unit !== undefined || other.assumedQuantity) &&
       likeShape(other, draft, shape)
     )
       return other;
@@ -351,6 +351,8 @@ function continues(draft: Draft, left: Draft, items: readonly Item[]): boolean {
     !left.earlier
   )
     return false;
+  for (let i = left.index + 1; i < draft.index; i++)
+    if (items[i]?.text === "still") return alike(draft, left);
   if (draft.earlier || draft.now || left.earlier || draft.after !== undefined) return true;
   if (draft.state !== undefined && alike(draft, left)) {
     draft.place ??= left.place;
@@ -439,11 +441,20 @@ function byThree(list: readonly Draft[], items: readonly Item[]): void {
       (draft) =>
         (draft.quantity === undefined || supplyAir(draft)) &&
         draft.unit === undefined &&
-        draft.points === undefined &&
+        draft.rating === undefined &&
+        !draft.over &&
         draft.value >= 180 &&
         draft.value <= 620,
     );
-    const joined = row.every((draft, at) => at === 0 || rowGap(items, row[at - 1], draft));
+    const legs = row.every(
+      (draft) =>
+        /^(?:L\d|phase [ABC])$/.test(draft.points?.[0]?.[0] ?? "") &&
+        draft.points?.[0]?.length === 1,
+    );
+    const plainRow = row.every(
+      (draft, at) => draft.points === undefined && (at === 0 || rowGap(items, row[at - 1], draft)),
+    );
+    const joined = legs || plainRow;
     const low = Math.min(...row.map((draft) => draft.value));
     const high = Math.max(...row.map((draft) => draft.value));
     if (!bare || !joined || high > low * 1.3) continue;
@@ -494,9 +505,13 @@ function byPlausibility(draft: Draft): void {
   if (pair === undefined || pair.length !== 2) return;
   const legs =
     pair.every((point) => /^(?:L\d|N|phase [ABC]|ground)$/.test(point)) && !pair.includes("ground");
-  const pins = pair.every((point) => /^(?:[CSRUVW]|T\d)$/.test(point));
+  const thermostat = pair.includes("R") && pair.includes("C");
+  if (thermostat && draft.value >= 18 && draft.value <= 32) draft.quantity = "voltage";
+  const pins =
+    !(thermostat && draft.value < 0.1) && pair.every((point) => /^(?:[CSRUVW]|T\d)$/.test(point));
   if (legs && draft.value >= 90 && draft.value <= 700) draft.quantity = "voltage";
-  else if (pins && draft.value < 60) draft.quantity = "winding_resistance";
+  else if (draft.quantity === undefined && pins && draft.value < 60)
+    draft.quantity = "winding_resistance";
   if (draft.quantity !== undefined) draft.assumedQuantity = true;
 }
 

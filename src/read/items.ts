@@ -5,7 +5,7 @@ import { isMetal, pointsAt, subjectAt } from "./names.ts";
 import { type NumberSaid, numberAt } from "./numbers.ts";
 import { type Phrase, phraseAt, signsAt } from "./phrase.ts";
 import { type Token, tokenKind } from "./token.ts";
-import { unitAt } from "./units.ts";
+import { type UnitSaid, unitAt } from "./units.ts";
 import { opens, role, type Word } from "./word.ts";
 
 /** State of putting one text together. */
@@ -105,12 +105,23 @@ function toleranceEnd(build: Building, i: number, bare: boolean): number {
   return bare ? said.end : (unitAt(build, said.end)?.end ?? said.end);
 }
 
+/** "delta t 19 amps 16.2": the unit's word names the next value where this one is of another kind. */
+function namesNext(build: Building, i: number, found: UnitSaid): boolean {
+  const label = build.items[build.items.length - 1]?.label;
+  const quantity = label?.quantity ?? label?.hint;
+  if (quantity === undefined || build.tokens[i]?.glued === true || label?.rating !== undefined)
+    return false;
+  if (fits(quantity, found.unit.dimension)) return false;
+  return numberAt(build.tokens, found.end) !== undefined;
+}
+
 /** Puts a number and its unit into one item; returns the token behind them. */
 function numberItem(build: Building, i: number, said: NumberSaid): number {
   const first = build.tokens[i];
   if (first === undefined) return i + 1;
   const spread = toleranceEnd(build, said.end, true);
-  const found = unitAt(build, spread);
+  const unit = unitAt(build, spread);
+  const found = unit !== undefined && namesNext(build, spread, unit) ? undefined : unit;
   const end = toleranceEnd(build, found?.end ?? spread, false);
   const item = newItem(itemKind.number, first.from, toOf(build, end), first.text);
   item.glued = first.glued;

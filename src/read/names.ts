@@ -293,6 +293,12 @@ function inFamily(build: Building, i: number, letter: Point): boolean {
   if (begun && (capital || token.text !== "a")) return true;
   if (!capital) return false;
   if (numberRow(build, i)) return true;
+  if (
+    build.tokens[i - 1]?.text === "on" &&
+    (letter.family === "abc" || letter.family === "uvw") &&
+    build.tokens[i + 1]?.kind !== tokenKind.word
+  )
+    return true;
   const next = build.tokens[i + 1];
   if (letter.family === "uvw")
     return (

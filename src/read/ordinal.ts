@@ -177,8 +177,23 @@ export function ordinalAt(build: Building, i: number, noun: Noun): Ordinal | und
     digitOrdinal(build, at, noun) ??
     spokenOrdinal(build, at, noun) ??
     (noun.kind === "tag" ? undefined : heardOrdinal(build, at));
+  if (found !== undefined && noun.kind === "tag") return withDash(build, found);
   if (found !== undefined) return withLetter(build, found, noun);
   return noun.letters === true ? letterOrdinal(build, at) : undefined;
+}
+
+/** "vav 3-12": a tag's number may have two parts. */
+function withDash(build: Building, found: Ordinal): Ordinal {
+  const [dash, next] = [build.tokens[found.end], build.tokens[found.end + 1]];
+  if (
+    dash?.text !== "-" ||
+    !dash.glued ||
+    next?.kind !== tokenKind.number ||
+    !next.glued ||
+    next.text.length > 3
+  )
+    return found;
+  return { text: `${found.text}-${next.text}`, end: found.end + 2 };
 }
 
 /** "circuit 1A", "panel two B" */

@@ -6,7 +6,7 @@ import { role } from "./word.ts";
 
 /** Does the number look like a measurement, or is it talk between people? */
 function looksMeasured(note: Note, draft: Draft): boolean {
-  if (draft.thing === "level") return false;
+  if (draft.thing === "level" || draft.unit?.dimension === "percent") return false;
   if (
     draft.question !== undefined ||
     draft.points !== undefined ||
@@ -75,14 +75,23 @@ function sayOf(note: Note, draft: Draft): string {
 }
 
 /** A loose pair ("twenty two nine") counts where a value like it stands beside it. */
-function loose(note: Note, draft: Draft): boolean {
+function loose(note: Note, draft: Draft, drafts: readonly Draft[]): boolean {
   const item = note.items[draft.index];
   if (item?.loose !== true) return false;
   const like = note.context.readings.some((reading) => {
     const ratio = draft.value / Number(reading.figure.number);
     return reading.quantity === draft.quantity && ratio > 0.5 && ratio < 2;
   });
-  return !like || draft.action !== undefined;
+  const beside = drafts.some(
+    (other) =>
+      other !== draft &&
+      !other.gone &&
+      other.quantity === draft.quantity &&
+      note.items[other.index]?.loose !== true &&
+      draft.value / other.value > 0.5 &&
+      draft.value / other.value < 2,
+  );
+  return !(like || beside) || draft.action !== undefined;
 }
 
 /** "vac 480": microns of vacuum or volts AC, where neither is spoken of elsewhere. */
@@ -104,12 +113,16 @@ function vacOrVolts(note: Note, draft: Draft): boolean {
 }
 
 /** Which question, if any, a draft needs. */
-function missing(note: Note, draft: Draft): "unit" | "quantity" | "choice" | undefined {
+function missing(
+  note: Note,
+  draft: Draft,
+  drafts: readonly Draft[],
+): "unit" | "quantity" | "choice" | undefined {
   if (draft.question === "choice" || draft.question === "unit" || draft.question === "quantity")
     return draft.question;
   if (draft.same || draft.over || draft.zero) return undefined;
   if (vacOrVolts(note, draft)) return "quantity";
-  if (loose(note, draft))
+  if (loose(note, draft, drafts))
     return draft.quantity === "mass" || draft.action !== undefined ? "unit" : "choice";
   if (draft.quantity === undefined)
     return draft.action !== undefined || draft.rating === "nameplate_charge" ? "unit" : "quantity";
@@ -133,16 +146,16 @@ function askedDraft(note: Note, draft: Draft): OpenQuestion["drafts"][number] {
 
 /** Asks once for what cannot be known, and takes those numbers out of the readings. */
 export function question(note: Note, drafts: readonly Draft[]): void {
-  const open = drafts.filter((draft) => !draft.gone && missing(note, draft) !== undefined);
+  const open = drafts.filter((draft) => !draft.gone && missing(note, draft, drafts) !== undefined);
   const asked = open.filter((draft) => looksMeasured(note, draft));
   const [first] = asked;
   if (first !== undefined)
     note.open = {
-      missing: missing(note, first) ?? "quantity",
+      missing: missing(note, first, drafts) ?? "quantity",
       drafts: asked.map((draft) => askedDraft(note, draft)),
     };
   for (const draft of open) {
-    const kind = missing(note, draft);
+    const kind = missing(note, draft, drafts);
     const measured = looksMeasured(note, draft);
     if (measured && kind !== undefined) askFor(note, open, draft, kind);
     unread(note, draft);

@@ -239,13 +239,28 @@ function pushRun(scan: Scan): void {
   else push(scan, tokenKind.number, Math.max(digitsEnd(text, at), at + 1));
 }
 
+/** "0L", "0.L", ".0L": what a meter shows beyond its range; how many units it takes. */
+function offScale(text: string, at: number): number {
+  if (at > 0 && classOf(text, at - 1) !== SPACE && classOf(text, at - 1) !== OTHER) return 0;
+  for (const shown of ["0l", "0.l", ".0l"])
+    if (text.startsWith(shown, at)) {
+      const next = classOf(text, at + shown.length);
+      return at + shown.length >= text.length || next === SPACE || next === OTHER
+        ? shown.length
+        : 0;
+    }
+  return 0;
+}
+
 /** Cuts a plain text into tokens. Linear: every unit is looked at a fixed number of times. */
 export function scan(text: string): Token[] {
   const state: Scan = { text, tokens: [], at: 0, end: -1 };
   while (state.at < text.length) {
     const code = text.charCodeAt(state.at);
     const kind = classOf(text, state.at);
-    if (kind === SPACE) state.at++;
+    const over = code === 46 || code === 48 ? offScale(text, state.at) : 0;
+    if (over > 0) push(state, tokenKind.word, state.at + over, lookUp("ol"), "ol");
+    else if (kind === SPACE) state.at++;
     else if (kind === LETTER || kind === DIGIT) pushRun(state);
     else if (code === 10) push(state, tokenKind.line, state.at + 1);
     else if (code === 46 && classOf(text, state.at + 1) === DIGIT && !afterDigit(state))

@@ -86,7 +86,7 @@ export function settingOf(
     insulation:
       mega ||
       words.insulation ||
-      (words.ground && (!volts || over)) ||
+      (words.ground && (!volts || over || onlyTests)) ||
       (silent && last === "insulation_resistance"),
     winding:
       words.winding || (ohms && !words.resistance) || (silent && last === "winding_resistance"),

@@ -29,6 +29,11 @@ function ending(
   const text = item?.text;
   const said = half(text);
   if (said !== undefined) return { end: i + 1, said, marked: true };
+  if (text === "this" && item !== undefined && item.to - item.from === 12)
+    return { end: i + 1, said: "am", marked: true };
+  if (text === "this" && item !== undefined && item.to - item.from === 14)
+    return { end: i + 1, said: "pm", marked: true };
+  if (text === "tonight") return { end: i + 1, said: "pm", marked: true };
   if (text === "oclock" || text === "o'clock") return { ...ending(items, i + 1), marked: true };
   if (text === "ish" || text === "hrs" || text === "sharp")
     return { end: i + 1, said: undefined, marked: text === "ish" && item?.glued === true };

@@ -118,7 +118,8 @@ export const dates: Rule = {
         if (next.text.includes(".") || item.text.includes(".")) return;
         const third = textAt(items, i + 3) === sign && freeNumber(items[i + 4]) ? i + 5 : i + 3;
         const year = /^(?:19|20)\d\d$/.test(next.text);
-        const said = wordBefore(items, i, lead, 2) >= 0;
+        const timed = textAt(items, i + 3) === "at" && items[i + 3]?.owner !== undefined;
+        const said = timed || wordBefore(items, i, lead, 2) >= 0;
         if (third === i + 5 || year || (sign === "/" && said && isDay(next.text, 31)))
           state(note, dates.name, [i, third], { kind: "note", about: "date" });
         return;

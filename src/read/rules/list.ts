@@ -9,6 +9,7 @@ import { complaints } from "./complaint.ts";
 import { confirms } from "./confirm.ts";
 import { counts } from "./count-of-things.ts";
 import { dates } from "./date.ts";
+import { differences } from "./difference-of-amount.ts";
 import { faultCodes } from "./fault-code.ts";
 import { laborRule } from "./labor.ts";
 import { looseCodes } from "./loose-code.ts";
@@ -51,6 +52,7 @@ export const asides: readonly Rule[] = [
   laborRule,
   pacedTimes,
   dates,
+  differences,
   nominalSizes,
   breakers,
   counts,

@@ -1,4 +1,5 @@
 import { type Item, itemKind } from "../item.ts";
+import { unitCalled } from "../kinds.ts";
 import { type Note, type Rule, state } from "../note.ts";
 import { role } from "../word.ts";
 import { freeNumber, textAt, wordBefore, wordBehind } from "./near.ts";
@@ -203,6 +204,28 @@ function sides(note: Note, i: number): number | undefined {
   return count > 1 ? end + 1 : undefined;
 }
 
+/** "208-230/3/60": volts, phases and hertz of a supply as a plate gives them. */
+function supply(note: Note, i: number, item: Item): boolean {
+  const { items } = note;
+  const [phases, hertz] = [items[i + 2], items[i + 4]];
+  if (
+    textAt(items, i + 1) !== "/" ||
+    textAt(items, i + 3) !== "/" ||
+    phases === undefined ||
+    hertz === undefined
+  )
+    return false;
+  if (
+    (phases.value !== 1 && phases.value !== 3) ||
+    (hertz.value !== 50 && hertz.value !== 60) ||
+    item.value < 100
+  )
+    return false;
+  item.unit = unitCalled("V");
+  state(note, nominalSizes.name, [i + 1, i + 5], { kind: "note", about: "supply" });
+  return true;
+}
+
 /** Takes "four sixteen by …" with its count. */
 /** "the belt's a B fifty two": a belt's letter and number. */
 function belt(note: Note, i: number, item: Item): boolean {
@@ -283,7 +306,7 @@ function doubled(note: Note, i: number, item: Item): boolean {
   const { items } = note;
   const other = items[i + 2];
   if (
-    textAt(items, i + 1) !== "/" ||
+    (textAt(items, i + 1) !== "/" && textAt(items, i + 1) !== "+") ||
     !freeNumber(other) ||
     !Number.isInteger(item.value) ||
     textAt(items, i + 3) === "/"
@@ -306,7 +329,11 @@ function doubled(note: Note, i: number, item: Item): boolean {
     item.unit === undefined &&
     other.unit === undefined &&
     wordBefore(items, i, new Set(["wire", "cable"]), 3) >= 0;
-  if (!cap && !cable) return false;
+  const core =
+    item.value <= 22 &&
+    other.value <= 12 &&
+    /^(?:wire|cable|romex|so|cord|stranded)$/.test(textAt(items, i + 3));
+  if (!cap && !cable && !core) return false;
   state(note, nominalSizes.name, [i, i + 3], { kind: "note", about: "size" });
   return true;
 }
@@ -393,6 +420,7 @@ export const nominalSizes: Rule = {
     note.items.forEach((item, i) => {
       if (!freeNumber(item)) return;
       if (
+        supply(note, i, item) ||
         belt(note, i, item) ||
         takeSides(note, i) ||
         doubled(note, i, item) ||

@@ -218,7 +218,9 @@ function find(note: Note): Seen[] {
   )
     return [{ status: "on_site", at: 0 }];
   if (best === undefined && hereFirst(note)) return [{ status: "on_site", at: 0 }];
-  return [best, next].filter((seen) => seen !== undefined);
+  return next === undefined || next.status === best?.status
+    ? [best].filter((seen) => seen !== undefined)
+    : [best, next].filter((seen) => seen !== undefined);
 }
 
 function measured(items: readonly Item[], i: number): boolean {

@@ -22,7 +22,7 @@ const places: readonly Row[] = [
     { place: "discharge", hint: "pressure" },
   ],
   [
-    "discharge line|disch line|dlt|discharge temp|discharge temperature|disch temp|disch tmp|discharge line temp|discharge line temperature|dl|dl temp|hot gas line|discharge gas temp|discharge tmp|disch line temp|discharge gas|disch pipe|discharge pipe|d l t|comp discharge temp|hot gas temp|dsh temp|disch ln|discharge super",
+    "discharge line|disch line|dlt|discharge temp|discharge temperature|disch temp|disch tmp|discharge line temp|discharge line temperature|dl|dl temp|hot gas line|discharge gas temp|discharge tmp|disch line temp|discharge gas|disch pipe|discharge pipe|d l t|comp discharge temp|hot gas temp|dsh temp|disch ln",
     { place: "discharge", hint: "temperature" },
   ],
   [
@@ -184,7 +184,7 @@ const ratings: readonly Row[] = [
     { rating: "nominal", plate: true },
   ],
   [
-    "rated|rated at|rated for|rating|nominal|label|labeled|sticker|marked|its rated|label says|nom|on the label|stamped|rated value|printed|markings|on the sticker|on the can|sticker says|rated cap|rating is|labled|per label|stated|it says|on a|labelled|rated as|can is marked|label on it says|is stamped|lists|listed",
+    "rated|rated at|rated for|rating|nominal|label|labeled|sticker|marked|its rated|label says|nom|on the label|stamped|rated value|printed|markings|on the sticker|sticker says|rated cap|rating is|labled|per label|stated|it says|labelled|rated as|can is marked|label on it says|is stamped|lists|listed",
     { rating: "nominal" },
   ],
   [
@@ -252,7 +252,7 @@ const masses: readonly Row[] = [
     { action: "recovered" },
   ],
   [
-    "charged|weighed in|added|put in|put|charge|charged in|charging|add|adding|topped off|topped up|topped|weigh in|weighed|back in|in it|dumped in|dumped|recharged|gave it|went in|putting in|charged up|charged with|refilled|filled|fill|filled with|threw in|weighd in|loaded|poured in|chrgd|chgd|recharge|chg|topped it off|topped it up|fed|feed in|trickled in|trimmed|trimmed in|bumped in|charged back|added back|put back|reinstalled charge|charged it|adde|wtd in|weighed back|injected|gassed|gassed it|into it|squeezed in|added in|topped it up with|topping off|topping up|got in|slid in|shot in|finished charging|wghd in",
+    "charged|weighed in|added|put in|put|charge|charged in|charging|add|adding|topped off|topped up|topped|weigh in|weighed|back in|in it|dumped in|dumped|recharged|gave it|went in|putting in|charged up|charged with|refilled|filled|fill|filled with|threw in|weighd in|poured in|chrgd|chgd|recharge|chg|topped it off|topped it up|fed|feed in|trickled in|trimmed|trimmed in|bumped in|charged back|added back|put back|reinstalled charge|charged it|adde|wtd in|weighed back|injected|gassed|gassed it|into it|squeezed in|added in|topped it up with|topping off|topping up|got in|slid in|shot in|finished charging|wghd in",
     { action: "charged" },
   ],
 ];

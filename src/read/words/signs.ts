@@ -405,7 +405,7 @@ export const signWords: readonly (readonly [words: string, sign: string])[] = [
     "air",
   ],
   [
-    "blocked|no airflow|weak|nothing|like nothing|restricted|collapsed|plugged|covered|shut|low|poor|packed|packed with lint|choked|closed|crushed|barely any|hardly any|kinked|wrapped|plastic|boxes|clogged|terrible",
+    "blocked|no airflow|weak|nothing|like nothing|restricted|collapsed|plugged|covered|shut|low|poor|packed|packed with lint|choked|closed|crushed|barely any|hardly any|kinked|plastic|boxes|clogged|terrible",
     "air_low",
   ],
   [

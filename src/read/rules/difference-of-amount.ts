@@ -1,0 +1,66 @@
+import { type Rule, state } from "../note.ts";
+import { freeNumber, textAt } from "./near.ts";
+
+const short: ReadonlySet<string> = new Set([
+  "low",
+  "short",
+  "light",
+  "heavy",
+  "over",
+  "overcharged",
+  "undercharged",
+  "shy",
+]);
+const moved: ReadonlySet<string> = new Set([
+  "lost",
+  "gained",
+  "dropped",
+  "rose",
+  "fell",
+  "loses",
+  "drops",
+  "drop",
+  "loss",
+]);
+
+/** "3 lbs low", "lost 2 psi overnight", "total now 9 lb" behind another mass: by how much, not how much. */
+export const differences: Rule = {
+  name: "<amount> low|lost",
+  heads: [...short, ...moved, "total"].join("|"),
+  needs: "number",
+  apply: (note) => {
+    const { items } = note;
+    items.forEach((item, i) => {
+      if (!freeNumber(item) || item.unit === undefined) return;
+      const { dimension } = item.unit;
+      const before = textAt(items, i - 1);
+      if (
+        dimension === "mass" &&
+        short.has(textAt(items, i + 1)) &&
+        textAt(items, i + 2) !== "side"
+      )
+        state(note, differences.name, [i, i + 2], { kind: "note", about: "difference" });
+      else if (
+        (dimension === "pressure" || dimension === "low_pressure") &&
+        moved.has(
+          before === "of" || before === "about" || before === "only"
+            ? textAt(items, i - 2)
+            : before,
+        )
+      )
+        state(note, differences.name, [i, i + 1], { kind: "note", about: "difference" });
+      else if (
+        dimension === "mass" &&
+        /^(?:total|totals|totaling)$/.test(
+          textAt(items, i - 1) === "now" ||
+            textAt(items, i - 1) === "is" ||
+            textAt(items, i - 1) === "of"
+            ? textAt(items, i - 2)
+            : before,
+        ) &&
+        items.some((other, at) => at < i && other.unit?.dimension === "mass")
+      )
+        state(note, differences.name, [i - 1, i + 1], { kind: "note", about: "total" });
+    });
+  },
+};
