@@ -9,7 +9,8 @@ import { gist, plain } from "../words.ts";
 const deadV = 2;
 const share = 0.6;
 
-const pairWords = /comm|\bpair\b|transmission|\bdata (?:line|wire|bus)\b|\bf1|\bp1|\bnetwork/;
+const pairWords =
+  /\bcomms?\b|communicat|\bpair\b|transmission|\bdata (?:line|wire|bus)\b|\bf1|\bp1|\bnetwork/;
 
 /** The communication pair: one place against another, and with a unit unplugged. */
 export const communication: Check = {

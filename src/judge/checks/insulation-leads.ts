@@ -18,10 +18,17 @@ export interface Leads {
   readonly testV?: number;
 }
 
+/** "it was 2 gig at startup": an earlier value, told beside today's. */
+export function isSaidOfBefore(scene: Scene, reading: Reading): boolean {
+  return /\bit was\b|used to (?:be|read|meg)|originally|at (?:start-?up|commissioning)|when (?:it was )?new|last (?:year|spring|summer|fall|winter|time|visit)/.test(
+    beside(scene, reading, [16, 20]),
+  );
+}
+
 /** Readings to ground, by the insulation tester or the ohmmeter. */
 export function toGround(scene: Scene): Reading[] {
   const megohms = ofQuantity(scene.readings, "insulation_resistance").filter(
-    (one) => one.points === undefined || hasPoint(one, "ground"),
+    (one) => (one.points === undefined || hasPoint(one, "ground")) && !isSaidOfBefore(scene, one),
   );
   const ohms = ofQuantity(scene.readings, "winding_resistance", "resistance").filter(
     (one) =>

@@ -4,6 +4,7 @@ import { hasPoint, isBound, numberOf } from "../pick.ts";
 import { replacesCompressor } from "../replaces-compressor.ts";
 import type { Scene } from "../scene.ts";
 import { ohmWords } from "../words.ts";
+import { isSaidOfBefore } from "./insulation-leads.ts";
 
 interface Now {
   readonly about: string;
@@ -13,7 +14,8 @@ interface Now {
 
 /** The same unit's insulation now against its earlier tests; `[]` where there is none to compare. */
 export function insulationTrend(now: Now, scene: Scene): Finding[] {
-  const before = [...scene.earlier, ...pastReadings(scene)].filter(
+  const told = scene.readings.filter((one) => isSaidOfBefore(scene, one));
+  const before = [...pastReadings(scene), ...scene.earlier, ...told].filter(
     (one) => isInsulation(one) && sameSubject(one, now.about),
   );
   const last = before[before.length - 1];

@@ -28,6 +28,10 @@ export function supplySag(all: readonly Reading[], scene: Scene): Finding[] {
   const upstream = all.some((one) => holdsUpstream(one, scene, restV));
   const drop = `${plain(restV)} V falls to ${plain(lowest)} V while it tries`;
   const level = share < sagShares.bad ? "bad" : "watch";
+  if (everywhere.test(scene.words))
+    return [
+      found(level, `${drop}, and not here alone: the supply is weak`, "supply:sags_everywhere"),
+    ];
   return upstream
     ? [
         found(
@@ -45,6 +49,10 @@ export function supplySag(all: readonly Reading[], scene: Scene): Finding[] {
       ];
 }
 
+/** More than this unit feels it. */
+const everywhere =
+  /(?:other units?|whole (?:building|street)|all over|everything|lights?|at the (?:main|meter|panel|service))\b.{0,24}\b(?:dips?|dim|sags?|drops?|too|as well|also|building)\b/;
+
 /** A point ahead of it that keeps its volts at the same moment. */
 function holdsUpstream(one: Reading, scene: Scene, restV: number): boolean {
   const held = (numberOf(one) ?? 0) > 0.95 * restV;
@@ -56,6 +64,7 @@ function holdsUpstream(one: Reading, scene: Scene, restV: number): boolean {
 const briefs: Readonly<Record<string, string>> = {
   "supply:holds_at_start": "the supply holds at start",
   "supply:sags": "sags at start",
+  "supply:sags_everywhere": "the supply sags at start",
   "supply:sags_behind_connection": "sags behind a poor connection",
 };
 

@@ -32,6 +32,7 @@ export const supply: Check = {
     "supply:high",
     "supply:sags",
     "supply:sags_behind_connection",
+    "supply:sags_everywhere",
     "supply:holds_at_start",
   ],
   judge: (scene) => {

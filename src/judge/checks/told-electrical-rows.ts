@@ -67,6 +67,7 @@ export const electricalToldRows: readonly ToldRow[] = [
       /\b(?:board|relay|controller|control)\b.{0,40}\b(?:puts?|sends?|putting|sending|gives?|giving)\b.{0,14}\b(?:nothing|none|no (?:power|voltage|volts|signal|24))\b/,
       /\b(?:nothing|no (?:voltage|volts|power|24(?: ?v)?|output)|0(?:\.0)? ?v(?:olts)?)\b.{0,12}\b(?:out of|off|from|leaving|out on|coming out|out to)\b.{0,20}\b(?:board|relay|controller|y1?|compressor terminal|contactor)\b/,
       /\bboard\b.{0,30}\bno output\b/,
+      /\b(?:relay|board)(?:'s)? outputs?\b.{0,16}\b(?:zero|nothing|none|0|dead)\b/,
     ],
     unless: /\bno (?:call|24 ?v? (?:in|to))\b|not calling|safety (?:is )?open/,
     mended: /\bboard\b/,

@@ -50,8 +50,10 @@ function isSupply(scene: Scene, reading: Reading): boolean {
   if (reading.at !== undefined && reading.at !== "supply") return false;
   if (isDriveOutputVoltage(scene, reading) || isAcrossContact(reading)) return false;
   if (reading.subject !== undefined && otherThing.test(reading.subject)) return false;
-  if (hasLinePoint(reading)) return true;
   const value = numberOf(reading) ?? 0;
+  const isControl =
+    value >= deadLineV && value < controlBelowV && (reading.points ?? []).length < 2;
+  if (hasLinePoint(reading)) return !isControl;
   if (value < controlBelowV)
     return value < deadLineV && (isInRow(scene, reading) || sideOf(scene, reading) === "load");
   return !/across|capacitor|\bcap\b/.test(wordsNear(scene, reading).slice(0, 200)) || value < 300;

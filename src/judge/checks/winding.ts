@@ -82,10 +82,10 @@ function reconciled(about: string, findings: readonly Finding[]): Finding[] {
 
 function forFan(about: string, findings: readonly Finding[]): Finding[] {
   if (!/fan|blower/i.test(about)) return [...findings];
-  return findings.map((one) => ({
-    ...one,
-    signs: [one.level === "bad" ? "fan:winding_open" : "fan:winding_sound"],
-  }));
+  return findings.map((one) => {
+    const open = one.level === "bad" || (one.signs ?? []).some((sign) => /open/.test(sign));
+    return { ...one, signs: [open ? "fan:winding_open" : "fan:winding_sound"] };
+  });
 }
 
 /** Some pair shows no path. */

@@ -5,6 +5,7 @@ export const compressorRotorLocked: Fault = {
   says: "the compressor's rotor does not turn",
   common: 4,
   shows: {
+    "supply:sags_everywhere": 0.01,
     "start:held_locked": 0.72,
     "ramp:limit": 0.72,
     "start:at_locked_unknown": 0.1,

@@ -5,6 +5,7 @@ export const connectionLoose: Fault = {
   says: "a connection is loose or burnt",
   common: 3,
   shows: {
+    "supply:sags_everywhere": 0.02,
     "winding:differs": 0.12,
     "control:no_output": 0.02,
     "joint:burnt_connection": 0.5,

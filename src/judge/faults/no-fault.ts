@@ -73,6 +73,7 @@ export const noFault: Fault = {
     "supply:low": 0.001,
     "supply:high": 0.001,
     "supply:sags": 0.004,
+    "supply:sags_everywhere": 0.0008,
     "supply:sags_behind_connection": 0.0003,
     "supply:holds_at_start": 0.04,
     "control:present": 0.985,

@@ -5,8 +5,9 @@ export const supplyVoltageLow: Fault = {
   says: "the supply voltage is too low",
   common: 2,
   shows: {
-    "supply:low": 0.72,
-    "supply:sags": 0.18,
+    "supply:sags_everywhere": 0.25,
+    "supply:low": 0.56,
+    "supply:sags": 0.14,
     "supply:sound": 0.02,
     "supply:holds_at_start": 0.005,
     "supply:sags_behind_connection": 0.01,

@@ -73,6 +73,7 @@ export const electricalSigns: readonly SignGroup[] = [
       high: 0.0042,
       sags: 0.014,
       sags_behind_connection: 0.0028,
+      sags_everywhere: 0.006,
       holds_at_start: 0.04,
     },
     source: ours,
