@@ -121,7 +121,7 @@ test("whatever a transaction does stands in the file when it is complete, and co
   );
 });
 
-test("the key file is its owner's alone, fully synced, and good for one program at a time", () => {
+test("the key file is its owner's alone, and good for one program at a time", () => {
   const path = freshPath();
   const file = openKeyFile(path);
   expect(statSync(path).mode & 0o777).toBe(0o600);

@@ -18,6 +18,9 @@ afterEach(async () => {
   for (const room of rooms.splice(0)) await room.stop();
 });
 
+/** "slack over http" -> "slack" */
+const platformOf = (rig: Rig): string => rig.name.split(" ")[0] ?? "";
+
 const opening = "New job: Gull Wharf OU-3, not cooling";
 const reading = "OU-3 comp 1 lead 2 to ground 84 megohm at 500 V";
 const all = (room: Room): string => room.answers().join("\n");
@@ -66,7 +69,7 @@ describe.each(rigs.map((rig) => [rig.name, rig] as const))("%s", (_, rig) => {
     const text = 'Below 60 & above 40: "a < b".';
     putOut(room.bot.store, {
       id: "test:1",
-      platform: rig.name.split(" ")[0] ?? "",
+      platform: platformOf(rig),
       channel: room.channel,
       kind: "reply",
       text,
@@ -96,7 +99,7 @@ describe.each(rigs.map((rig) => [rig.name, rig] as const))("%s", (_, rig) => {
     const early = room.say("OU-3 comp 1 lead 1 to ground 90 megohm at 500 V", at + 30_000);
     await until("both", () => room.answers().length === 3);
     const times = [first, early, late].map((id) =>
-      Date.parse(findMessage(room.bot.store, "slack", id ?? "")?.message.at ?? ""),
+      Date.parse(findMessage(room.bot.store, platformOf(rig), id ?? "")?.message.at ?? ""),
     );
     expect(times).toEqual([at, at + 30_000, at + 60_000]);
   });
@@ -109,7 +112,7 @@ describe.each(rigs.map((rig) => [rig.name, rig] as const))("%s", (_, rig) => {
     ).join(" ");
     putOut(room.bot.store, {
       id: "test:2",
-      platform: rig.name.split(" ")[0] ?? "",
+      platform: platformOf(rig),
       channel: room.channel,
       kind: "reply",
       text,

@@ -7,6 +7,7 @@ import { slack } from "../../adapters/slack/main.ts";
 import { terminalOn } from "../../adapters/terminal/main.ts";
 import { type Bot, openBot } from "../../src/bot.ts";
 import { closeStore, openStore } from "../../src/record/store.ts";
+import { matrixRoom } from "./matrix/rig.ts";
 import {
   channels,
   freePort,
@@ -150,12 +151,10 @@ async function slackRoom(transport: "http" | "socket"): Promise<Room> {
   };
 }
 
-/** Platforms whose room needs a server of its own: their tests play the same cases there. */
-export const heldElsewhere: Readonly<Record<string, string>> = {
-  matrix: "a homeserver, in matrix-homeserver.test.ts",
-};
+/** Platforms whose rooms the contract test cannot open, and where they are held to it instead. */
+export const heldElsewhere: Readonly<Record<string, string>> = {};
 
-/** Every other platform that the program has; a new one adds its room here. */
+/** Every platform that the program has; a new one adds its room here. */
 export const rigs: readonly Rig[] = [
   {
     name: "terminal",
@@ -167,6 +166,7 @@ export const rigs: readonly Rig[] = [
     },
     open: terminalRoom,
   },
+  { name: "matrix", cannot: {}, open: matrixRoom },
   { name: "slack over http", cannot: {}, open: () => slackRoom("http") },
   { name: "slack over a socket", cannot: {}, open: () => slackRoom("socket") },
 ];

@@ -62,7 +62,8 @@ PRAGMA application_id = ${applicationId};
 /** Opens or makes the file, for its owner alone. Throws where it is something else or cannot be written. */
 export function openKeyFile(path: string): KeyFile {
   const isNew = !existsSync(path);
-  const db = new Database(path);
+  // long enough for a program that is just ending
+  const db = new Database(path, { timeout: 2000 });
   const id = Number(db.pragma("application_id", { simple: true }));
   const known = Number(db.prepare("SELECT count(*) FROM sqlite_schema").pluck().get());
   if (id !== applicationId && known > 0) {

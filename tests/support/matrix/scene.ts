@@ -24,6 +24,7 @@ const people: readonly Person[] = [
   { person: "bram", role: "tech", matrix: bram },
   { person: "nia", role: "tech", matrix: nia },
   { person: "tamsin", role: "dispatcher", matrix: tamsin },
+  { person: "sorrel", role: "tech", matrix: "@sorrel:fake.test" },
 ];
 
 /** A bot on a stand-in homeserver, in this process. */
