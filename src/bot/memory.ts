@@ -6,6 +6,7 @@ import type { Entry } from "../record/entry.ts";
 import { fileOf } from "../record/gaps.ts";
 import { gripsOf, type PersonGrip } from "../record/grips.ts";
 import { foldJob } from "../record/job.ts";
+import type { World } from "../record/names.ts";
 import { type Registry, readRegistry } from "../record/registry.ts";
 import { readSettings, type Settings } from "../record/settings.ts";
 import type { Store } from "../record/store.ts";
@@ -28,6 +29,13 @@ export interface Memory {
   readonly cautioned: Map<string, readonly string[]>;
   registry: Registry;
   settings: Settings;
+  /** what may be named, until a job, a person or an import adds to it */
+  world?: KnownWorld | undefined;
+}
+
+/** Every name that a message may use. */
+export interface KnownWorld extends World {
+  readonly people: readonly string[];
 }
 
 export const threadKey = (channel: string, thread: string): string => `${channel}\n${thread}`;
@@ -68,6 +76,7 @@ export function relearn(memory: Memory, store: Store): void {
   replace(memory.roles, fresh.roles);
   replace(memory.cautioned, fresh.cautioned);
   memory.judged.clear();
+  memory.world = undefined;
   memory.registry = fresh.registry;
   memory.settings = fresh.settings;
 }
@@ -81,6 +90,7 @@ function append(memory: Memory, entry: Entry): void {
   memory.entries.set(entry.job, [...(memory.entries.get(entry.job) ?? []), entry]);
   const { facts } = entry;
   if (facts.kind !== "note") return;
+  if (!memory.roles.has(entry.who)) memory.world = undefined;
   memory.roles.set(entry.who, facts.role);
   if (entry.channel === undefined) return;
   // where threads hang under a message they are called by its id: a thread under what was filed is its job's
@@ -100,6 +110,8 @@ function refold(memory: Memory, number: number): void {
     const clocks = clocksOf(job, entries, equipment);
     memory.clocks.set(number, clocks);
     const shown = { time_zone: zoneFor(memory, job), names: namesOf(memory) };
+    const was = memory.jobs.get(number);
+    if (was?.site !== job.site || was.equipment !== job.equipment) memory.world = undefined;
     memory.jobs.set(number, {
       ...job,
       file: fileOf(job, equipment),

@@ -1,15 +1,15 @@
 import type { Job } from "../model.ts";
 import { foldJob } from "../record/job.ts";
-import type { World } from "../record/names.ts";
 import type { Routable } from "../record/route.ts";
-import { allJobs, type Memory } from "./memory.ts";
-
-export interface KnownWorld extends World {
-  readonly people: readonly string[];
-}
+import { allJobs, type KnownWorld, type Memory } from "./memory.ts";
 
 /** Every name that a message may use: the office's files and what the jobs brought up. */
 export function worldOf(memory: Memory): KnownWorld {
+  memory.world ??= makeWorld(memory);
+  return memory.world;
+}
+
+function makeWorld(memory: Memory): KnownWorld {
   const { registry } = memory;
   const jobs = allJobs(memory);
   const sites = [

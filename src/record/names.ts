@@ -69,35 +69,69 @@ function placesIn(words: readonly string[], world: World): readonly string[] {
   });
 }
 
+/** A word with its stem, made once for the many comparisons that follow. */
+interface Word {
+  readonly word: string;
+  readonly stem: string;
+}
+
+interface SiteWords {
+  readonly site: string;
+  readonly name: readonly Word[];
+  /** which words of the name tell it from all others */
+  readonly telling: readonly boolean[];
+}
+
+/** Lists of sites change seldom and are looked through at each message. */
+const known = new WeakMap<readonly string[], readonly SiteWords[]>();
+
+function siteWords(sites: readonly string[]): readonly SiteWords[] {
+  const made = known.get(sites);
+  if (made !== undefined) return made;
+  const names = sites.map((site) => ({ site, words: wordsOf(site) }));
+  const count = new Map<string, number>();
+  for (const { words } of names) {
+    for (const word of new Set(words)) count.set(word, (count.get(word) ?? 0) + 1);
+  }
+  const fresh = names.map(({ site, words }) => ({
+    site,
+    name: words.map(toWord),
+    telling: words.map((word) => !commonWords.has(word) && count.get(word) === 1),
+  }));
+  known.set(sites, fresh);
+  return fresh;
+}
+
+const toWord = (word: string): Word => ({ word, stem: stemOf(word) });
+
 function sitesIn(words: readonly string[], sites: readonly string[]): readonly string[] {
-  const scores = sites.map((site) => ({ site, score: siteScore(words, site, sites) }));
+  const said = words.map(toWord);
+  const scores = siteWords(sites).map((one) => ({ site: one.site, score: siteScore(said, one) }));
   const best = Math.max(0, ...scores.map(({ score }) => score));
   return best === 0 ? [] : scores.filter(({ score }) => score === best).map(({ site }) => site);
 }
 
 /** How much of a site's name is said; 0 where only words that other sites share, or that mean little. */
-function siteScore(words: readonly string[], site: string, sites: readonly string[]): number {
-  const name = wordsOf(site);
-  const others = sites.filter((other) => other !== site).flatMap((other) => [...wordsOf(other)]);
-  const said = name.filter((part) => words.some((word) => sameWord(word, part)));
-  const telling = said.filter((part) => !commonWords.has(part) && !others.includes(part));
-  const run = longestRun(words, name);
-  if (telling.length > 0) return said.length + telling.length;
+function siteScore(said: readonly Word[], site: SiteWords): number {
+  const hits = site.name.map((part) => said.some((word) => isSame(word, part)));
+  const heard = hits.filter((hit) => hit).length;
+  if (heard === 0) return 0;
+  const telling = hits.filter((hit, index) => hit && site.telling[index] === true).length;
+  if (telling > 0) return heard + telling;
   // no single word tells, but two in a row do: "upper brook"
+  const run = longestRun(said, site.name);
   return run >= 2 ? run : 0;
 }
 
-function longestRun(words: readonly string[], name: readonly string[]): number {
+function longestRun(said: readonly Word[], name: readonly Word[]): number {
   let best = 0;
-  for (let start = 0; start < words.length; start++) {
+  for (let start = 0; start < said.length; start++) {
     for (let from = 0; from < name.length; from++) {
       let length = 0;
-      while (
-        from + length < name.length &&
-        start + length < words.length &&
-        sameWord(words[start + length] ?? "", name[from + length] ?? "")
-      ) {
-        length++;
+      for (; ; length++) {
+        const word = said[start + length];
+        const part = name[from + length];
+        if (word === undefined || part === undefined || !isSame(word, part)) break;
       }
       best = Math.max(best, length);
     }
@@ -105,11 +139,20 @@ function longestRun(words: readonly string[], name: readonly string[]): number {
   return best;
 }
 
+/** Whether a word is said for another, as `sameWord` compares them. */
+function isSame(said: Word, meant: Word): boolean {
+  if (said.word === meant.word) return true;
+  if (meant.stem.length >= 4 && said.stem === meant.stem) return true;
+  return slipped(said.word, meant.word);
+}
+
 /** The same word, one of its kin ("dentist" for "Dental"), or a slip of one letter in a long one. */
 export function sameWord(said: string, meant: string): boolean {
-  if (said === meant) return true;
-  const stem = stemOf(meant);
-  if (stem.length >= 4 && stem === stemOf(said)) return true;
+  return isSame(toWord(said), toWord(meant));
+}
+
+/** A slip of one letter in a long word. */
+function slipped(said: string, meant: string): boolean {
   if (meant.length < 7 || Math.abs(said.length - meant.length) > 1) return false;
   let from = 0;
   while (from < said.length && said[from] === meant[from]) from++;
