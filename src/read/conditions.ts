@@ -1,5 +1,6 @@
 import type { Draft } from "./draft.ts";
 import { type Item, itemKind } from "./item.ts";
+import { type Note, state } from "./note.ts";
 import type { Setting } from "./settle.ts";
 import { role } from "./word.ts";
 
@@ -9,7 +10,9 @@ const testVoltages: readonly number[] = [
 ];
 
 function isTestVoltage(draft: Draft, items: readonly Item[], setting: Setting): boolean {
+  const prepared = /^(?:at|@|with)$/.test(items[draft.index - 1]?.text ?? "");
   if (
+    !prepared &&
     draft.points !== undefined &&
     draft.before.some((index) => items[index]?.kind === itemKind.points)
   )
@@ -69,18 +72,31 @@ function celsius(draft: Draft, units: "us" | "si"): number {
   return Number(value.toPrecision(12));
 }
 
+/** "megging at 500 volts": the test is announced, nothing is measured yet. */
+function announce(drafts: readonly Draft[], setting: Setting, note: Note): void {
+  for (const draft of drafts) {
+    if (draft.gone || !isTestVoltage(draft, note.items, setting)) continue;
+    draft.gone = true;
+    const volts = draft.value * (draft.unit?.factor ?? 1);
+    state(note, "test voltage", [draft.index, draft.index + 1], {
+      kind: "note",
+      about: `insulation test ${volts}`,
+    });
+  }
+}
+
 /** Takes the test voltage and the winding's temperature out of the row of values. */
-export function conditions(
-  drafts: readonly Draft[],
-  items: readonly Item[],
-  setting: Setting,
-  units: "us" | "si",
-): void {
+export function conditions(drafts: readonly Draft[], note: Note, setting: Setting): void {
+  const { items } = note;
+  const { units } = note.context;
   const tests = drafts.filter(
     (draft) =>
       !draft.gone && !isTestVoltage(draft, items, setting) && !isTestTemperature(draft, setting),
   );
-  if (tests.length === 0) return;
+  if (tests.length === 0) {
+    announce(drafts, setting, note);
+    return;
+  }
   const shared: number[] = [];
   let voltage: number | undefined;
   let temperature: number | undefined;

@@ -14,6 +14,8 @@ export interface Context {
   readonly counts: readonly number[];
   /** the last message's readings are these last ones */
   readonly latest: number;
+  /** an insulation test that was announced: "megging at 500 volts" */
+  readonly test?: { readonly voltage: number };
   /** what was asked and is not answered yet */
   readonly open?: Understood["open"];
   /** the action in hand: "charging off the scale now" */
@@ -71,6 +73,7 @@ export function follow(context: Context, understood: Understood): Context {
   const added = understood.readings.length;
   const { open: _, ...rest } = context;
   const action = actionOf(understood) ?? context.action;
+  const test = testOf(understood);
   return {
     ...rest,
     readings: [...readings, ...understood.readings].slice(-KEPT),
@@ -78,7 +81,19 @@ export function follow(context: Context, understood: Understood): Context {
     latest: added > 0 ? added : context.latest,
     ...(understood.open === undefined ? {} : { open: understood.open }),
     ...(action === undefined ? {} : { action }),
+    ...(test === undefined ? {} : { test }),
   };
+}
+
+/** The test voltage that a message gives, with its readings or before them. */
+function testOf(understood: Understood): Context["test"] {
+  for (const reading of understood.readings)
+    if (reading.test_voltage !== undefined) return { voltage: reading.test_voltage };
+  for (const statement of understood.statements) {
+    if (statement.kind !== "note" || !statement.about.startsWith("insulation test ")) continue;
+    return { voltage: Number(statement.about.slice("insulation test ".length)) };
+  }
+  return undefined;
 }
 
 function actionOf(understood: Understood): Context["action"] {

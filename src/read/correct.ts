@@ -79,6 +79,15 @@ function distance(draft: Draft, reading: Reading): number {
   return Math.abs(Math.log(draft.value / figure));
 }
 
+/** Is one number the other with a digit changed or two swapped: what a slip of the thumb makes? */
+function oneDigitOff(value: number, figure: string): boolean {
+  const [a, b] = [String(value), String(Number(figure))];
+  if (a.length !== b.length || a === b) return false;
+  const off = [...a].map((digit, at) => (digit === b[at] ? -1 : at)).filter((at) => at >= 0);
+  if (off.length === 1) return true;
+  return [...a].sort().join("") === [...b].sort().join("");
+}
+
 function target(note: Note, draft: Draft): Reading | undefined {
   const fitting = note.context.readings.filter((reading) => matches(draft, reading));
   const last = fitting[fitting.length - 1];
@@ -92,6 +101,12 @@ function target(note: Note, draft: Draft): Reading | undefined {
     .slice(-Math.max(1, note.context.latest))
     .filter((reading) => matches(draft, reading));
   if (recent.length < 2) return recent[0] ?? last;
+  const alike = recent.filter((reading) => oneDigitOff(draft.value, reading.figure.number));
+  if (alike.length === 1) return alike[0];
+  if (new Set(recent.map((reading) => reading.quantity)).size === 1) {
+    draft.question = "choice";
+    return undefined;
+  }
   return [...recent].reverse().sort((a, b) => distance(draft, a) - distance(draft, b))[0];
 }
 

@@ -76,6 +76,7 @@ export interface Draft {
   assumedUnit: boolean;
   assumedQuantity: boolean;
   assumedPoints: boolean;
+  assumedTest: boolean;
   measuredAt: string | undefined;
 }
 
@@ -126,6 +127,7 @@ export function draft(index: number, value: number): Draft {
     assumedUnit: false,
     assumedQuantity: false,
     assumedPoints: false,
+    assumedTest: false,
     measuredAt: undefined,
   };
 }

@@ -388,6 +388,23 @@ function byOpen(list: readonly Draft[]): void {
     }
 }
 
+/** A test was announced and its first values come: "one minute 45", "lead 1 84". */
+function byTest(draft: Draft, context: Context): void {
+  if (
+    context.test === undefined ||
+    draft.quantity !== undefined ||
+    draft.unit !== undefined ||
+    draft.question !== undefined
+  )
+    return;
+  const last = context.readings[context.readings.length - 1];
+  if (last !== undefined && last.quantity !== "insulation_resistance") return;
+  const pair = isPair(draft);
+  if (pair || (draft.points === undefined && draft.after === undefined)) return;
+  draft.quantity = "insulation_resistance";
+  draft.assumedQuantity = true;
+}
+
 /** In a message about capacitors a bare value is a capacitor's too. */
 function byCapacitor(list: readonly Draft[]): void {
   const known = list.filter((draft) => draft.quantity !== undefined);
@@ -565,6 +582,7 @@ export function infer(
   byPairs(list, items);
   byOpen(list);
   for (const draft of list) byState(draft, list, items);
+  for (const draft of list) byTest(draft, context);
   for (const draft of list) byPlausibility(draft);
   alongShapes(list, items);
   list.forEach((draft, order) => {

@@ -61,6 +61,7 @@ function assumedOf(draft: Draft, points: readonly string[] | undefined): Assumed
     (points?.length === 2 && draft.points?.[0]?.length === 1 && !draft.grounded)
   )
     list.push("points");
+  if (draft.assumedTest && draft.quantity === "insulation_resistance") list.push("test_voltage");
   return list;
 }
 

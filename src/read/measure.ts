@@ -60,6 +60,25 @@ function zeros(drafts: readonly Draft[], note: Note): void {
   });
 }
 
+/** The test in hand goes on: its voltage holds for the leads behind. */
+function carryTest(note: Note, drafts: readonly Draft[]): void {
+  const { test, readings } = note.context;
+  const last = readings[readings.length - 1];
+  if (test === undefined || (last !== undefined && last.quantity !== "insulation_resistance"))
+    return;
+  for (const draft of drafts) {
+    if (
+      draft.quantity !== "insulation_resistance" ||
+      draft.testVoltage !== undefined ||
+      draft.earlier ||
+      draft.rating !== undefined
+    )
+      continue;
+    draft.testVoltage = test.voltage;
+    draft.assumedTest = true;
+  }
+}
+
 /** All values of the message, read: what they are goes into `note.readings`, the rest is asked or unread. */
 export function measure(note: Note): void {
   const { items } = note;
@@ -78,7 +97,7 @@ export function measure(note: Note): void {
   shareRows(drafts, items);
   const setting = settingOf(items, drafts, note.context);
   relate(drafts, items);
-  conditions(drafts, items, setting, note.context.units);
+  conditions(drafts, note, setting);
   chain(drafts, items);
   correct(note, drafts);
   repeat(note, drafts);
@@ -86,6 +105,7 @@ export function measure(note: Note): void {
   share(drafts, items);
   question(note, drafts);
   for (const draft of drafts) draft.measuredAt = note.measuredAt;
+  carryTest(note, drafts);
   for (const draft of drafts) if (!draft.gone) note.readings.push(...make(note, draft));
   const doubtful = note.readings.find((reading) => reading.doubtful === true);
   if (doubtful !== undefined && note.ask.length === 0)

@@ -20,6 +20,8 @@ function familyOf(context: Context): string {
   if (last === undefined) return "";
   if (/^L\d/.test(last)) return "L";
   if (/^T\d/.test(last)) return "T";
+  if (/^phase [ABC]/.test(last)) return `abc${last.slice(-1).toLowerCase()}`;
+  if (/^[UVW]$/.test(last)) return `uvw${last.toLowerCase()}`;
   return "";
 }
 

@@ -64,7 +64,9 @@ function chosen(open: OpenQuestion, items: readonly Item[]): Asked | undefined {
 
 function answer(note: Note, open: OpenQuestion): (Reading | undefined)[] {
   const { items } = note;
-  const alone = items.find((item) => item.kind === itemKind.unit);
+  const alone = items.find(
+    (item) => item.kind === itemKind.unit && item.unit?.dimension !== "time",
+  );
   const number = items.find((item) => item.kind === itemKind.number);
   const unit = alone?.unit ?? number?.unit ?? spelled(items);
   const named = items.find((item) => item.label?.quantity !== undefined)?.label?.quantity;
