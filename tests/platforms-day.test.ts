@@ -10,6 +10,8 @@ import { importRows } from "../src/record/import/import-rows.ts";
 import { findMessage } from "../src/record/inbox.ts";
 import { writeSetting } from "../src/record/settings.ts";
 import { closeStore, openStore } from "../src/record/store.ts";
+import { me, openScene } from "./support/matrix/scene.ts";
+import type { World } from "./support/matrix/world.ts";
 import {
   freePort,
   freshFolder,
@@ -160,6 +162,102 @@ async function playedOnSlack(day: string): Promise<unknown> {
   expect(standIn.violations).toEqual([]);
   return records;
 }
+
+async function playedOnMatrix(day: string): Promise<unknown> {
+  const lines = linesOf(day);
+  const names = [...new Set(lines.map(({ channel }) => channel))];
+  const rooms = Object.fromEntries(names.map((name) => [name, `!${name}:fake.test`]));
+  const people: readonly Person[] = [...new Map(lines.map((one) => [one.person, one.role]))].map(
+    ([person, role]) => ({ person, role, matrix: `@${person}:fake.test` }),
+  );
+  let clock = Date.parse(lines[0]?.at ?? "") - 60_000;
+  const scene = await openScene({
+    people,
+    rooms,
+    now: () => clock,
+    prepare: (bot) => prepared(bot, day),
+  });
+  const { server } = scene;
+  for (const room of Object.values(rooms)) {
+    server.room(room, [...people.map(({ matrix }) => matrix ?? ""), me]);
+  }
+  await scene.start();
+  const ids = new Map<string, string>();
+  const roots = new Map<string, string>();
+  for (const [nth, line] of lines.entries()) {
+    clock = Date.parse(line.at);
+    const kept = () =>
+      Number(
+        scene
+          .bot()
+          .store.db.prepare("SELECT count(*) FROM inbox WHERE state <> 'new'")
+          .pluck()
+          .get(),
+      );
+    const before = kept();
+    const known = ids.get(line.edits ?? line.deletes ?? line.id);
+    const [room, person] = [rooms[line.channel] ?? "", `@${line.person}:fake.test`];
+    const body = { msgtype: "m.text", body: line.text };
+    if (line.edits != null) {
+      const relation = { "m.relates_to": { rel_type: "m.replace", event_id: known } };
+      const edit = { ...body, body: `* ${line.text}`, "m.new_content": body, ...relation };
+      server.say(room, person, edit, { at: clock });
+    } else if (line.deletes != null) {
+      const redacts = known ?? "";
+      server.say(room, person, { redacts }, { at: clock, redacts, type: "m.room.redaction" });
+    } else if (known !== undefined) {
+      // delivered once more
+      const again = server.world.events.find(({ event_id }) => event_id === known);
+      if (again !== undefined) server.world.events.push(again);
+      continue;
+    } else {
+      const root = line.thread == null ? undefined : roots.get(line.thread);
+      const [file] = line.files ?? [];
+      const inThread = { "m.relates_to": { rel_type: "m.thread", event_id: root } };
+      const content = file === undefined ? body : fileMessage(server.world, file, line.text);
+      const said = { ...content, ...(root === undefined ? {} : inThread) };
+      const id = server.say(room, person, said, { at: clock });
+      ids.set(line.id, id);
+      if (line.thread != null && root === undefined) roots.set(line.thread, id);
+    }
+    await until(`line ${nth + 1} is worked on`, () => kept() > before);
+  }
+  for (const line of lines) {
+    if (line.edits != null || line.deletes != null) continue;
+    const row = findMessage(scene.bot().store, "matrix", ids.get(line.id) ?? "");
+    expect(row?.message.text).toBe(line.text);
+  }
+  const records = recordsOf(scene.bot());
+  await scene.close();
+  return records;
+}
+
+/** A file with what was written under it. */
+function fileMessage(
+  world: World,
+  file: { readonly name: string; readonly type: string; readonly bytes_base64: string },
+  caption: string,
+): Record<string, unknown> {
+  const bytes = Buffer.from(file.bytes_base64, "base64");
+  const id = `day${world.media.size}`;
+  world.media.set(id, bytes);
+  return {
+    msgtype: "m.file",
+    body: caption === "" ? file.name : caption,
+    filename: file.name,
+    url: `mxc://fake.test/${id}`,
+    info: { mimetype: file.type, size: bytes.length },
+  };
+}
+
+test.each(["day-a", "day-b"])(
+  "%s on Matrix gives the same records as in the terminal",
+  async (day) => {
+    process.env.TZ = zones[day] ?? "UTC";
+    const plain = playedPlainly(day);
+    expect(await playedOnMatrix(day)).toEqual(plain);
+  },
+);
 
 test.each(["day-a", "day-b"])(
   "%s on Slack gives the same records as in the terminal",

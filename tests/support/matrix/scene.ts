@@ -43,7 +43,11 @@ export interface Scene {
 
 export interface SceneOptions {
   readonly board?: boolean;
-  readonly password?: boolean;
+  readonly people?: readonly Person[];
+  /** channel -> room */
+  readonly rooms?: Readonly<Record<string, string>>;
+  readonly now?: () => number;
+  readonly prepare?: (bot: Bot) => void;
 }
 
 export async function openScene(options: SceneOptions = {}): Promise<Scene> {
@@ -62,17 +66,18 @@ export async function openScene(options: SceneOptions = {}): Promise<Scene> {
         user: me,
         password: { file: join(folder, "password") },
         keys: join(folder, "keys.db"),
-        rooms: { south, north },
-        operator: "south",
+        rooms: options.rooms ?? { south, north },
+        ...(options.rooms === undefined ? { operator: "south" } : {}),
         ...(options.board === true ? { board: "south", board_seconds: 1 } : {}),
       },
-      people,
+      options.people ?? people,
     );
     if (!made.ok) throw new Error(made.problems.join("\n"));
     const opened = openStore(join(folder, "store.db"));
     if (!opened.ok) throw new Error(opened.problem);
     const mine = openBot(opened.store, () => `salt ${salts++}`);
     bot = mine;
+    options.prepare?.(mine);
     const stop = new Promise<void>((resolve) => {
       end = resolve;
     });
@@ -82,9 +87,12 @@ export async function openScene(options: SceneOptions = {}): Promise<Scene> {
       () => [],
       Date.now,
     );
-    running = serve(mine, { platforms: [made.platform], log, stop }).finally(() =>
-      closeStore(opened.store),
-    );
+    running = serve(mine, {
+      platforms: [made.platform],
+      log,
+      stop,
+      ...(options.now === undefined ? {} : { now: options.now }),
+    }).finally(() => closeStore(opened.store));
     await until("it is connected", () =>
       logs.slice(from).some((line) => line.includes('"event":"joined"') || line.includes("ended")),
     );
