@@ -1,0 +1,38 @@
+import type { Understood } from "../model.ts";
+import { equipmentOf } from "../record/case.ts";
+import { otherGas } from "../show/cylinder-question.ts";
+import type { Memory } from "./memory.ts";
+
+const said = /\b(?:cylinder|bottle|tank)\s*(?:no\.?|number|#)?\s*([a-z]{0,3}-?\d+[a-z]?)\b/gi;
+
+/** The numbers of the cylinders that a text names. */
+export function cylindersIn(text: string): readonly string[] {
+  return [...text.matchAll(said)].flatMap(([, number]) => (number === undefined ? [] : [number]));
+}
+
+/**
+ * Gas weighed into or out of a cylinder that the office knows with another gas: the weight is kept
+ * as said and challenged at once, since mixed gas can't be reclaimed.
+ */
+export function askedOfCylinder(
+  memory: Memory,
+  note: { readonly understood: Understood; readonly job: number; readonly text: string },
+): Understood {
+  const { understood, text } = note;
+  const job = memory.jobs.get(note.job);
+  if (job === undefined || understood.ask.length > 0) return understood;
+  const weighed = understood.readings.some(
+    ({ quantity, action }) => quantity === "mass" && action !== undefined,
+  );
+  const gas = equipmentOf(job, memory.registry).refrigerant;
+  if (!weighed || gas === undefined) return understood;
+  for (const number of cylindersIn(text)) {
+    const known = memory.registry.cylinders.find((one) => plain(one.number) === plain(number));
+    if (known?.gas !== undefined && plain(known.gas) !== plain(gas)) {
+      return { ...understood, ask: [otherGas({ number, holds: known.gas, gas })] };
+    }
+  }
+  return understood;
+}
+
+const plain = (name: string): string => name.toLowerCase().replace(/[^a-z0-9]/g, "");

@@ -1,0 +1,52 @@
+import { readSettings, type Settings, writeSetting } from "../settings.ts";
+import { type Store, transact } from "../store.ts";
+import type { CsvRow, Imported } from "./import-rows.ts";
+
+/** Whether a zone is one of the IANA list that this machine knows. */
+function isZone(zone: string): boolean {
+  try {
+    new Intl.DateTimeFormat("en", { timeZone: zone });
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+const known: Readonly<Record<string, (value: string) => string | undefined>> = {
+  time_zone: (value) => (isZone(value) ? undefined : `"${value}" is no IANA time zone`),
+  units: (value) => (value === "us" || value === "si" ? undefined : "units are us or si"),
+  board_channel: () => undefined,
+  board_platform: () => undefined,
+};
+
+function nameOf(cell: string): keyof Settings | undefined {
+  const name = cell
+    .trim()
+    .toLowerCase()
+    .replace(/[\s-]+/g, "_");
+  return (["time_zone", "units", "board_channel", "board_platform"] as const).find(
+    (setting) => setting === name,
+  );
+}
+
+/** A file of settings: "setting,value". */
+export function importSettings(store: Store, rows: readonly CsvRow[]): Imported {
+  const counts = { added: 0, changed: 0, same: 0 };
+  const bad: { line: number; reason: string }[] = [];
+  transact(store, () => {
+    const before = readSettings(store);
+    for (const { line, cells } of rows) {
+      const [cell = "", raw = ""] = cells;
+      const value = raw.trim();
+      const name = nameOf(cell);
+      const problem = name === undefined ? `"${cell}" is no setting` : known[name]?.(value);
+      if (name === undefined || problem !== undefined) bad.push({ line, reason: problem ?? "" });
+      else if (before[name] === value) counts.same++;
+      else {
+        writeSetting(store, name, value);
+        counts[before[name] === undefined ? "added" : "changed"]++;
+      }
+    }
+  });
+  return { plural: "settings", counts, bad, unused: [] };
+}
