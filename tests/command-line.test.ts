@@ -281,6 +281,19 @@ describe("the office's files", () => {
     );
   });
 
+  test("settings are a file too, and a wrong zone is refused", async () => {
+    const db = fresh("db");
+    const file = written("Setting,Value\ntime zone,America/Chicago\nunits,si\n", "csv");
+    expect((await run(["import", file, "--db", db])).out[0]).toMatch(
+      /^settings: 1 added, 1 changed/,
+    );
+    expect((await run(["import", file, "--db", db])).out[0]).toMatch(
+      /^settings: 0 added, 0 changed, 2/,
+    );
+    const wrong = written("Setting,Value\ntime zone,Mars\ncolour,red\n", "csv");
+    expect((await run(["import", wrong, "--db", db])).out).toHaveLength(3);
+  });
+
   test("no CSV, an empty file, unknown headings, no file: one sentence and no success", async () => {
     for (const path of [
       written('a,b\n"open quote,1\n', "csv"),

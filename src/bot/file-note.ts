@@ -5,6 +5,7 @@ import type { InboxRow } from "../record/inbox.ts";
 import { openingFrom, opensJob } from "../record/opening.ts";
 import type { Route } from "../record/route.ts";
 import { answerFacts } from "./confirm.ts";
+import { askedOfCylinder } from "./cylinder.ts";
 import { draftFor, isWork, noteFacts, nothingRead } from "./filing.ts";
 import { locate, locateWords } from "./locate.ts";
 import type { Memory } from "./memory.ts";
@@ -48,7 +49,12 @@ export function planNote(memory: Memory, message: Message): Plan {
   }
   const going = planGoing(memory, message, understood);
   if (going !== undefined) return going;
-  const asked = askedOfWeight(memory, { understood, job: found.job });
+  const weighed = askedOfWeight(memory, { understood, job: found.job });
+  const asked = askedOfCylinder(memory, {
+    understood: weighed,
+    job: found.job,
+    text: message.text,
+  });
   return planFiling(memory, message, { understood: asked, found });
 }
 

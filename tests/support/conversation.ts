@@ -24,7 +24,7 @@ export interface Conversation {
 function botOfTheHouse(): Bot {
   const opened = openStore(":memory:");
   if (!opened.ok) throw new Error(opened.problem);
-  for (const file of ["sites", "equipment", "fault-codes"]) {
+  for (const file of ["sites", "equipment", "fault-codes", "cylinders"]) {
     const rows = rowsOf(readFileSync(`${folder}/${file}.csv`, "utf8"));
     if (typeof rows === "string") throw new Error(rows);
     importRows(opened.store, rows);

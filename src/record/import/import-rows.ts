@@ -2,6 +2,7 @@ import { type PutOutcome, putFacts } from "../registry.ts";
 import { type Store, transact } from "../store.ts";
 import type { Column } from "./column.ts";
 import { type FileKind, fileKinds } from "./kinds.ts";
+import { importSettings } from "./settings-rows.ts";
 
 /** One row of a file with the number of the line that it starts on. */
 export interface CsvRow {
@@ -22,6 +23,7 @@ export function importRows(store: Store, rows: readonly CsvRow[]): Imported | st
   const [head, ...body] = rows;
   if (head === undefined) return "The file is empty.";
   const headings = head.cells.map(plainHeading);
+  if (headings[0] === "setting" && headings[1] === "value") return importSettings(store, body);
   const kind = fileKinds.find(({ marks }) =>
     marks.every((mark) => headings.some((heading) => mark.test(heading))),
   );
