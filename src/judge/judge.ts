@@ -28,7 +28,7 @@ export function judge(whole: Case): Judgement {
   const suspects = diagnose(evidence, now);
   return {
     findings,
-    diagnosis: isBlank(all) ? [] : suspects,
+    diagnosis: isBlank(all, findings) ? [] : suspects,
     next: whole.notes.length === 0 ? [] : nextChecks(suspects, evidence, now),
     cautions: cautionsOf(all, sceneOf(whole, whole.notes.slice(-1))),
   };
@@ -38,8 +38,10 @@ function findingsOf(scene: Scene): Finding[] {
   return checks.flatMap((check) => check.judge(scene));
 }
 
-function isBlank(scene: Scene): boolean {
-  return scene.readings.length === 0 && scene.seen.length === 0;
+/** Nothing was measured, observed or told that a check could use. */
+function isBlank(scene: Scene, findings: readonly Finding[]): boolean {
+  const told = findings.some((one) => (one.signs ?? []).length > 0);
+  return scene.readings.length === 0 && scene.seen.length === 0 && !told;
 }
 
 /**

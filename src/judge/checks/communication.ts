@@ -4,6 +4,7 @@ import { noteWords, wordsNear } from "../near.ts";
 import { numberOf, ofQuantity } from "../pick.ts";
 import type { Scene } from "../scene.ts";
 import { gist, plain } from "../words.ts";
+import { told } from "./told.ts";
 
 /** V dc: below it a pair is dead; and of what a living pair shows, the share that is enough. Common practice, no source. */
 const deadV = 2;
@@ -18,7 +19,8 @@ export const communication: Check = {
   signs: ["communication:alive", "communication:pulled_down", "communication:dead_part"],
   judge: (scene) => {
     const volts = pairVolts(scene);
-    return volts.length === 0 ? [] : [pairFinding(volts, scene)];
+    const measured = volts.length === 0 ? [] : [pairFinding(volts, scene)];
+    return [...measured, ...told(scene, "communication")];
   },
 };
 

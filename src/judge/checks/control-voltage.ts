@@ -87,7 +87,7 @@ function isLogic(scene: Scene, reading: Reading): boolean {
 function judgeOne(reading: Reading, scene: Scene): Finding {
   const value = numberOf(reading) ?? 0;
   const logic = isLogic(scene, reading) && reading.kind !== "ac";
-  if (logic) return logicFinding(value);
+  if (logic) return logicFinding(value, nominalLogicV(reading, scene));
   if (value < limits.lost && isWithoutCall(scene)) return uncalledFinding(value);
   const level: Level = value < limits.low ? "bad" : value > limits.high ? "watch" : "good";
   const sign =
@@ -132,8 +132,19 @@ function uncalledFinding(value: number): Finding {
   };
 }
 
-function logicFinding(value: number): Finding {
-  const dead = value < 2;
+/** V that the words ask of the supply: "its 15 V supply". */
+function nominalLogicV(reading: Reading, scene: Scene): number {
+  const [, said] =
+    /\b(3\.3|5|12|15|24) ?v (?:supply|rail|logic)/.exec(wordsNear(scene, reading)) ?? [];
+  return said === undefined ? leastLogicV : Number(said);
+}
+
+const leastLogicV = 3.3;
+/** Share of its nominal below which a logic supply is dead. Common practice, no source. */
+const deadLogicShare = 0.6;
+
+function logicFinding(value: number, nominalV: number): Finding {
+  const dead = value < deadLogicShare * nominalV;
   return {
     about: "control board",
     check: "control_voltage",

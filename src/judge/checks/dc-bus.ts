@@ -25,8 +25,17 @@ export const dcBus: Check = {
 /** Readings of the bus. */
 export function busReadings(scene: Scene): Reading[] {
   return ofQuantity(scene.readings, "voltage").filter(
-    (one) => numberOf(one) !== undefined && (one.at === "dc_bus" || hasPoint(one, "DC+")),
+    (one) =>
+      numberOf(one) !== undefined &&
+      (one.at === "dc_bus" || hasPoint(one, "DC+")) &&
+      !isOfPair(one, scene),
   );
+}
+
+/** "Bus" is also what some call the communication pair, at a fraction of the volts. */
+function isOfPair(reading: Reading, scene: Scene): boolean {
+  const low = (numberOf(reading) ?? 0) < touchLimitV;
+  return low && /\banswer|\bcomms?\b|offline|indoor unit|\biu-?\d/.test(noteWords(scene, reading));
 }
 
 /** Whether the power was off when it was read. */

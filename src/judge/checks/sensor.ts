@@ -4,6 +4,7 @@ import { wordsNear } from "../near.ts";
 import { numberOf, ofQuantity } from "../pick.ts";
 import type { Scene } from "../scene.ts";
 import { gist, ohmWords, plain } from "../words.ts";
+import { told } from "./told.ts";
 
 /** Off the user's own table by more. Common practice, no source. */
 const offShare = 0.12;
@@ -21,6 +22,7 @@ export const sensor: Check = {
       .filter((one) => sensorWords.test(wordsNear(scene, one)))
       .map((one) => resistanceFinding(one, scene)),
     ...signalFinding(scene),
+    ...told(scene, "sensor"),
   ],
 };
 

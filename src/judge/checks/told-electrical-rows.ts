@@ -12,7 +12,13 @@ export const electricalToldRows: readonly ToldRow[] = [
   {
     check: "supply",
     sign: "joint:burnt_connection",
-    words: [new RegExp(`\\b${joint}${gap}${bad}\\b`), new RegExp(`\\b${bad} ${joint}\\b`)],
+    words: [
+      new RegExp(`\\b${joint}${gap}${bad}\\b`),
+      new RegExp(`\\b${bad} ${joint}\\b`),
+      new RegExp(
+        `\\b${joint}.{0,40}\\b(?:1[4-9]|[2-4]\\d)\\d ?f?\\b.{0,24}\\b(?:others?|neighbou?rs?|rest)\\b`,
+      ),
+    ],
     unless:
       /\b(?:no|not|nothing|none|clean)\b.{0,24}(?:loose|burn|hot)|smell|tighten|too hot to|hot (?:day|shell|compressor)|points|contacts? (?:are|is) (?:burn|black)/,
     mended: new RegExp(`\\b${joint}\\b`),
@@ -103,6 +109,8 @@ export const electricalToldRows: readonly ToldRow[] = [
     check: "contactor",
     sign: "contacts:contactor_not_pulling_in",
     words: [
+      /\bcoil\b.{0,30}\b(?:nothing (?:moves|happens)|no movement)\b/,
+      /\bpush(?:ed|ing)? (?:it |the contactor )?in by hand\b.{0,24}\bruns?\b/,
       /\b(?:contactor|plunger)\b.{0,30}\b(?:won'?t|does ?n'?t|did ?n'?t|not|never|fails to)\s(?:\w+\s)?(?:pull|clos|engag|com(?:e|ing) in|mak)/,
     ],
     unless: /\bno (?:call|24|voltage)|0(?:\.0)? ?v/,
@@ -111,5 +119,73 @@ export const electricalToldRows: readonly ToldRow[] = [
     about: "contactor",
     says: "The contactor does not pull in: the voltage at its coil tells coil and plunger from control",
     brief: "does not pull in",
+  },
+  {
+    check: "bridge",
+    sign: "unplugged:drive_faults_without_motor",
+    words: [
+      /\b(?:no motor|(?:motor|comp(?:ressor)?|leads?) (?:is |are )?(?:off|unplugged|lifted|disconnected|out)|nothing (?:hooked|connected|on it))\b.{0,40}\b(?:still |even )?(?:throws?|faults?|trips?|alarms?|codes?)\b/,
+    ],
+    unless: /\b(?:no|without a?|any) (?:fault|code|alarm|trip)|runs (?:clean|fine)|balanced|equal/,
+    mended: /\b(?:module|drive|ipm)\b/,
+    level: "bad",
+    about: "drive output stage",
+    says: "It faults with no motor on it: the drive, not the compressor",
+    brief: "faults without the motor",
+  },
+  {
+    check: "sensor",
+    sign: "sensor:open",
+    words: [
+      /\b(?:sensor|thermistor|probe|transducer)\b.{0,16}\b(?:unplugged|open(?:ed)?|shorted|broken|failed|bad|corroded|fell (?:off|out)|wire (?:off|broken))\b/,
+    ],
+    unless: /\b(?:not|isn'?t|n'?t) (?:open|bad|shorted|unplugged)|checks? (?:good|fine|ok)/,
+    mended: /\b(?:sensor|thermistor|probe|transducer)\b/,
+    level: "bad",
+    about: "sensor",
+    says: "The sensor was told open, shorted or off: measure it at its plug against your own table",
+    brief: "sensor open, shorted or off",
+  },
+  {
+    check: "communication",
+    sign: "network:communication_lost",
+    words: [
+      /\b(?:nothing|none|no(?:body| unit| one)?) (?:past|after|beyond|behind)\b.{0,20}\banswers?\b/,
+      /\b(?:does(?:n'?t| not)|do(?:n'?t| not)|won'?t|not) (?:answer|respond|reply)\b/,
+    ],
+    unless: /\bphone|customer|door|valve|bulb/,
+    mended: /\b(?:wire|cable|pair|board)\b/,
+    level: "bad",
+    about: "communication",
+    says: "Units do not answer: read the pair at the last good and the first silent one",
+    brief: "units do not answer",
+  },
+  {
+    check: "communication",
+    sign: "cable:cable_damaged",
+    words: [
+      /\b(?:staple|nail|screw|rats?|mice|squirrels?|cut|chewed|broken|crushed|pinched)\b.{0,24}\b(?:cable|wire|pair|conductor)\b/,
+      /\b(?:cable|wire|pair|conductor)\b.{0,24}\b(?:chewed|cut|broken|crushed|pinched|rubbed through|bare)\b/,
+    ],
+    unless: /\bcut (?:in|out|to length)|thermostat/,
+    mended: /\b(?:cable|wire|pair)\b/,
+    level: "bad",
+    about: "cable",
+    says: "A cable is damaged: what it feeds is silent or grounded until it is mended",
+    brief: "a damaged cable",
+  },
+  {
+    check: "control_voltage",
+    sign: "control:lost",
+    words: [
+      /\bno (?:low voltage|24 ?v(?:olts)?|control (?:voltage|power|volts))\b/,
+      /\b(?:24 ?v(?:olts)?|low voltage|control voltage) (?:is |are )?(?:dead|gone|missing|lost|out)\b/,
+    ],
+    unless: /\bno 24 ?v? (?:out|at the coil|to the contactor|on the contactor)|not calling|no call/,
+    mended: /\b(?:transformer|fuse|wire)\b/,
+    level: "bad",
+    about: "control circuit",
+    says: "No control voltage: transformer, its fuse, a short in the low voltage wiring",
+    brief: "no control voltage",
   },
 ];

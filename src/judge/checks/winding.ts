@@ -5,6 +5,7 @@ import type { Check } from "../check.ts";
 import { bySubject, hasPoint, numbersOf, ofQuantity, setsOf, unrepeated } from "../pick.ts";
 import type { Scene } from "../scene.ts";
 import { gist, listed, plain } from "../words.ts";
+import { isFanNote } from "./motor-currents.ts";
 import { singlePhaseWinding } from "./winding-single-phase.ts";
 
 /** Percent from the mean. Source: maintenance literature on unbalanced current: 2 and 5. */
@@ -35,15 +36,13 @@ export const winding: Check = {
   ],
   judge: (scene) =>
     unrepeated(
-      bySubject(pairsIn(scene), "compressor").flatMap(([about, pairs]) =>
-        forFan(
-          about,
-          reconciled(
-            about,
-            setsOf(scene.notes, pairs).flatMap((set) => judgeMotor(about, set, scene)),
-          ),
-        ),
-      ),
+      bySubject(pairsIn(scene), "compressor").flatMap(([named, pairs]) => {
+        const ofFan = pairs.every((one) => one.subject === undefined && isFanNote(scene, one));
+        const about = ofFan ? "fan" : named;
+        const sets = setsOf(scene.notes, pairs);
+        const findings = sets.flatMap((set) => judgeMotor(about, set, scene));
+        return forFan(about, reconciled(about, findings));
+      }),
     ),
 };
 
