@@ -3,6 +3,7 @@ import type { ChatPlatform } from "./chat-platform.ts";
 import { type BoardLoop, boardLoop, boardNow } from "./serve/board-loop.ts";
 import { doorFor, type Inside, tellerFor } from "./serve/door.ts";
 import { type Health, startHealth } from "./serve/health.ts";
+import { type LastRun, lastRun } from "./serve/last-run.ts";
 import type { Log } from "./serve/log.ts";
 import { makePump, type Pump, sentenceOf } from "./serve/pump.ts";
 import { type Sender, startSender } from "./serve/sender.ts";
@@ -28,6 +29,8 @@ interface Running {
   readonly sender: Sender;
   readonly board: BoardLoop | undefined;
   connected: boolean;
+  /** nothing is sent before the platform knows who and where it is */
+  started: boolean;
 }
 
 interface Service {
@@ -35,6 +38,7 @@ interface Service {
   readonly running: readonly Running[];
   readonly inside: Inside;
   readonly pump: Pump;
+  readonly last: LastRun;
   /** resolves with the sentence of whatever makes going on useless */
   readonly failed: Promise<string>;
 }
@@ -48,7 +52,8 @@ export async function serve(bot: Bot, options: ServeOptions): Promise<string | u
   const service = openService(bot, options);
   const { running, pump, failed } = service;
   const health = await healthOf(service, bot);
-  const starts = running.map(({ platform }) => start(service, platform));
+  const starts = running.map((one) => start(service, one));
+  refreshBoards(service, bot);
   // what an earlier run kept and did not finish
   pump.wake();
   const timer = setInterval(() => {
@@ -63,6 +68,7 @@ export async function serve(bot: Bot, options: ServeOptions): Promise<string | u
   pump.end();
   await inTime(Promise.all([stopAll(running), ...starts]), options.log);
   await health?.stop();
+  endWell(service, bot);
   options.log.info("stopped");
   return typeof problem === "string" ? problem : undefined;
 }
@@ -76,6 +82,7 @@ function openService(bot: Bot, options: ServeOptions): Service {
   const failed = new Promise<string>((resolve) => {
     fail = resolve;
   });
+  const last = lastRun(bot.store, now);
   const pump = makePump({ bot, log, now, after: (idle) => sendAll(running, idle) });
   const inside: Inside = {
     bot,
@@ -92,33 +99,38 @@ function openService(bot: Bot, options: ServeOptions): Service {
     boardGone: (name) => byName(name)?.board?.gone(),
     board: () => boardNow(bot, now()),
   };
-  for (const platform of options.platforms) running.push(runningFor(inside, platform));
-  return { options, running, inside, pump, failed };
+  for (const platform of options.platforms) running.push(runningFor(inside, platform, last));
+  return { options, running, inside, pump, last, failed };
 }
 
-function runningFor(inside: Inside, platform: ChatPlatform): Running {
+function runningFor(inside: Inside, platform: ChatPlatform, { mayBeForgotten }: LastRun): Running {
   const { bot, log, now } = inside;
   const { boardChannel } = platform;
   const tell = tellerFor(inside, platform.name);
   return {
     platform,
-    sender: startSender({ bot, platform, log, now, tell }),
+    sender: startSender({ bot, platform, log, now, tell, mayBeForgotten }),
     board:
       boardChannel === undefined ? undefined : boardLoop(bot, { ...platform, boardChannel }, now),
     connected: false,
+    started: false,
   };
 }
 
 function sendAll(running: readonly Running[], idle: boolean): void {
-  for (const { sender, platform } of running) {
+  for (const { sender, platform, started } of running) {
+    if (!started) continue;
     sender.kick();
     if (!idle && platform.rest !== undefined) void sender.idle().then(platform.rest);
   }
 }
 
-async function start({ inside, options }: Service, platform: ChatPlatform): Promise<void> {
+async function start({ inside, options, pump }: Service, one: Running): Promise<void> {
+  const { platform } = one;
   try {
     const says = await platform.start(doorFor(inside, platform));
+    one.started = true;
+    pump.wake();
     if (says !== "") options.log.info("joined", { platform: platform.name, says });
   } catch (error) {
     inside.fatal(`${platform.name} could not be started: ${sentenceOf(error, "the store")}`);
@@ -135,8 +147,9 @@ async function healthOf(service: Service, bot: Bot): Promise<Health | undefined>
   });
 }
 
-function refreshBoards({ running, options }: Service, bot: Bot): void {
+function refreshBoards({ running, options, last }: Service, bot: Bot): void {
   try {
+    last.beat();
     for (const { board } of running) board?.refresh();
   } catch (error) {
     options.log.error("board_failed", { says: sentenceOf(error, bot.store.path) });
@@ -158,6 +171,14 @@ async function stopAll(running: readonly Running[]): Promise<void> {
       await platform.stop();
     }),
   );
+}
+
+function endWell({ last, options }: Service, bot: Bot): void {
+  try {
+    last.endedWell();
+  } catch (error) {
+    options.log.warn("end_not_noted", { says: sentenceOf(error, bot.store.path) });
+  }
 }
 
 async function inTime(work: Promise<unknown>, log: Log): Promise<void> {

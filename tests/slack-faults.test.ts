@@ -1,9 +1,10 @@
 import { createHash } from "node:crypto";
-import { existsSync } from "node:fs";
+import { existsSync, renameSync, rmSync } from "node:fs";
 import { join } from "node:path";
 import { afterEach, describe, expect, test } from "vitest";
 import { allJobs } from "../src/bot/memory.ts";
 import { putOut } from "../src/record/outbox.ts";
+import { copyStore } from "../src/record/store.ts";
 import { fileKey, getWords, putWords } from "../src/record/words-table.ts";
 import {
   boardRoom,
@@ -316,6 +317,31 @@ describe("an outage", () => {
     made.bot = startBot(made.folder, made.settings);
     await joined(made);
     expect(standing()).toEqual([8.2e6]);
+    expect(said(made, south)).toHaveLength(3);
+  });
+
+  test("after a power cut that took the last commits back, what stands in the room is not said twice", async () => {
+    const made = await scene({ board: false });
+    made.standIn.say("U0MAREN", south, opening);
+    await until("the job is opened", () => said(made, south).length === 1);
+    await until("all is sent", () => rowsIn(made, "sent") === 1);
+    // the state that the disk comes back with
+    const older = join(made.folder, "older.db");
+    expect(copyStore(made.bot.bot.store, older)).toBeUndefined();
+    made.standIn.say("U0SORREL", south, reading(1));
+    made.standIn.say("U0SORREL", south, reading(2));
+    await until("both are answered", () => said(made, south).length === 3);
+    await made.bot.stop();
+    for (const end of ["", "-wal", "-shm"])
+      rmSync(join(made.folder, `crew.db${end}`), { force: true });
+    renameSync(older, join(made.folder, "crew.db"));
+    made.bot = startBot(made.folder, made.settings);
+    await joined(made);
+    await until(
+      "both are filed again",
+      () => allJobs(made.bot.bot.memory)[0]?.readings.length === 2,
+    );
+    await until("and known to be answered", () => rowsIn(made, "sent") === 3);
     expect(said(made, south)).toHaveLength(3);
   });
 

@@ -1,4 +1,5 @@
 import type { Bot } from "../../src/bot.ts";
+import { findMessage } from "../../src/record/inbox.ts";
 import { markOut, type OutboxRow, type OutboxState } from "../../src/record/outbox.ts";
 import { type Lane, nextOut, waitingLanes } from "../../src/record/sending.ts";
 import { storeProblem } from "../../src/record/store.ts";
@@ -27,6 +28,8 @@ export interface Sending {
   readonly log: Log;
   readonly now: () => number;
   readonly tell: (key: string, sentence: string) => void;
+  /** whether an answer to a message of that time may be out without the store knowing */
+  readonly mayBeForgotten: (saidAtMs: number) => boolean;
 }
 
 export function startSender(sending: Sending): Sender {
@@ -88,9 +91,7 @@ async function carry(sending: Sending, row: OutboxRow, waiting: Waits): Promise<
     parts: [
       ...(partsBefore(row) ?? planParts(scene, { ...row, files: await attachedTo(bot, row) })),
     ],
-    // where the program died in the middle, it may be out already
-    look: row.state === "sending",
-    since: row.attempt_at === undefined ? now() : Date.parse(row.attempt_at),
+    ...beginning(sending, row),
   };
   const waitMs = row.not_before === undefined ? 0 : Date.parse(row.not_before) - now();
   if (waitMs > 0) await waiting.pause(waitMs);
@@ -101,6 +102,21 @@ async function carry(sending: Sending, row: OutboxRow, waiting: Waits): Promise<
   }
   mark(carrying, "sent");
   sending.log.info("sent", { platform: platform.name, id: row.id, answers: row.answers });
+}
+
+/** Where the program died in the middle, or forgot, the row may be out already: it is looked for first. */
+function beginning({ bot, now, mayBeForgotten }: Sending, row: OutboxRow) {
+  if (row.state === "sending" && row.attempt_at !== undefined) {
+    return { look: true, since: Date.parse(row.attempt_at) };
+  }
+  const said =
+    row.wire !== undefined || row.answers === undefined
+      ? undefined
+      : findMessage(bot.store, row.platform, row.answers)?.message.at;
+  const saidAt = said === undefined ? now() : Date.parse(said);
+  return said !== undefined && mayBeForgotten(saidAt)
+    ? { look: true, since: saidAt }
+    : { look: false, since: now() };
 }
 
 interface Carrying {

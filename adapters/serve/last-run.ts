@@ -1,0 +1,35 @@
+import { moveCursor, readCursor } from "../../src/record/inbox.ts";
+import type { Store } from "../../src/record/store.ts";
+
+/** How the run before this one ended, and how this one is going. */
+export interface LastRun {
+  /**
+   * Whether an answer to a message of that time (ms) may have gone out without the store knowing:
+   * after a power cut, or from a copy that was put back, the last commits may be missing.
+   */
+  readonly mayBeForgotten: (saidAtMs: number) => boolean;
+  readonly beat: () => void;
+  readonly endedWell: () => void;
+}
+
+const key = { platform: "serve", conversation: "alive" } as const;
+const well = "ended well";
+const beatMs = 15_000;
+/** Longer than any system keeps writes to itself. */
+const forgottenMs = 10 * 60_000;
+
+export function lastRun(store: Store, now: () => number): LastRun {
+  const before = readCursor(store, key.platform, key.conversation);
+  const alive = before === undefined || before === well ? undefined : Number(before);
+  let beatAt = 0;
+  return {
+    mayBeForgotten: (saidAtMs) =>
+      alive !== undefined && Math.abs(saidAtMs - alive) < forgottenMs && saidAtMs < now(),
+    beat: () => {
+      if (now() - beatAt < beatMs) return;
+      beatAt = now();
+      moveCursor(store, { ...key, value: String(beatAt) });
+    },
+    endedWell: () => moveCursor(store, { ...key, value: well }),
+  };
+}
