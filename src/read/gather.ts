@@ -1,25 +1,10 @@
+import { afterBreak, isPreposition, isStrongBreak, isWeakBreak, lastBreak } from "./breaks.ts";
 import { classOf } from "./carrier.ts";
 import { type Draft, draft } from "./draft.ts";
 import { type Item, itemKind } from "./item.ts";
+import { namesPointsBehind } from "./points-behind.ts";
+import { suits } from "./suits.ts";
 import { role } from "./word.ts";
-
-/** Where a sentence ends: a full stop, a line, a semicolon. */
-export function isStrongBreak(item: Item): boolean {
-  if (item.kind === itemKind.line) return true;
-  if (item.kind !== itemKind.sign) return false;
-  const { text } = item;
-  return text === "." || text === ";" || text === "!" || text === "?" || text === "…";
-}
-
-/** Where a thought may end: a comma, "and", "then", "but". */
-export function isWeakBreak(item: Item): boolean {
-  if (item.kind === itemKind.sign && (item.text === "," || item.text === "|")) return true;
-  return (item.roles & (role.conjunction | role.next)) !== 0 && item.kind !== itemKind.over;
-}
-
-function isPreposition(item: Item | undefined): boolean {
-  return item !== undefined && (item.roles & (role.preposition | role.to)) !== 0;
-}
 
 function isVerb(item: Item | undefined): boolean {
   return item !== undefined && ((item.roles & role.is) !== 0 || item.apostrophe);
@@ -173,104 +158,10 @@ function goesLeft(gap: Gap, next: number, kind: string, taken: string): boolean 
   return suits(item, left?.unit?.dimension);
 }
 
-/** Can a value in this unit carry the label? */
-function suits(item: Item, dimension: string | undefined): boolean {
-  const { label } = item;
-  if (item.kind === itemKind.points || item.kind === itemKind.unit)
-    return dimension === undefined || electrical(dimension);
-  if (label === undefined || dimension === undefined)
-    return label !== undefined && label.quantity === undefined && label.hint !== undefined;
-  if (label.action !== undefined) return dimension === "mass";
-  if (label.rating !== undefined)
-    return label.quantity === undefined || label.quantity === dimension;
-  if (label.state !== undefined || label.stat !== undefined) return electrical(dimension);
-  if (label.place !== undefined || label.hint !== undefined)
-    return (
-      dimension === "pressure" ||
-      dimension === "temperature" ||
-      (dimension === "voltage" && label.hint === "voltage") ||
-      (dimension === "voltage" && label.place === "dc_bus")
-    );
-  if (label.quantity !== undefined) return namesDimension(label.quantity, dimension);
-  return false;
-}
-
-function electrical(dimension: string): boolean {
-  return dimension === "resistance" || dimension === "current" || dimension === "voltage";
-}
-
-function namesDimension(quantity: string, dimension: string): boolean {
-  if (
-    quantity === "superheat" ||
-    quantity === "subcooling" ||
-    quantity === "temperature_difference" ||
-    quantity === "wet_bulb_temperature"
-  )
-    return dimension === "temperature";
-  if (quantity === "relative_humidity" || quantity === "valve_opening")
-    return dimension === "percent";
-  if (quantity === "static_pressure")
-    return dimension === "inches_of_water" || dimension === "length";
-  if (quantity === "vacuum") return dimension === "low_pressure";
-  if (quantity === "insulation_resistance" || quantity === "winding_resistance")
-    return dimension === "resistance";
-  return quantity === dimension;
-}
-
 function carriers(items: readonly Item[], from: number, to: number): number[] {
   const list: number[] = [];
   for (let i = from; i < to; i++) if (classOf(items[i]) !== "") list.push(i);
   return list;
-}
-
-function bearsPoints(item: Item | undefined): boolean {
-  if (item === undefined) return false;
-  if (item.kind === itemKind.over || item.kind === itemKind.same) return true;
-  return (
-    item.kind === itemKind.number && (item.unit === undefined || electrical(item.unit.dimension))
-  );
-}
-
-/** "298 U-V 301 V-W 299 U-W": do the points stand behind their values rather than before? */
-function namesPointsBehind(items: readonly Item[], values: readonly number[]): boolean {
-  const taken = new Set(values);
-  let ahead = 0;
-  let behind = 0;
-  let value: Item | undefined;
-  let points = 0;
-  for (let i = 0; i < items.length; i++) {
-    const item = items[i];
-    if (item === undefined) continue;
-    if (item.kind === itemKind.points) {
-      if (bearsPoints(value)) behind++;
-      points++;
-      value = undefined;
-    } else if (taken.has(i)) {
-      if (points > 0 && bearsPoints(item)) ahead++;
-      points = 0;
-      value = item;
-    } else if (isStrongBreak(item) || (item.kind === itemKind.sign && item.text === ",")) {
-      points = 0;
-      value = undefined;
-    }
-  }
-  const first = items.findIndex((item) => item.kind === itemKind.points);
-  const start = values[0] ?? 0;
-  return (
-    behind > ahead ||
-    (behind === ahead &&
-      behind > 0 &&
-      start < first &&
-      items.slice(0, start).every((item) => classOf(item) === ""))
-  );
-}
-
-function afterBreak(items: readonly Item[], from: number, to: number): boolean {
-  for (let i = from; i < to; i++) {
-    const item = items[i];
-    if (item !== undefined && isStrongBreak(item)) return true;
-  }
-  return false;
 }
 
 /** What goes left of a full stop: behind a comma only points, times and units still speak of the value. */
@@ -345,12 +236,4 @@ export function gather(items: readonly Item[], values: readonly number[]): Draft
   const last = drafts[drafts.length - 1];
   if (last !== undefined) last.behind = lastBehind(items, last);
   return drafts;
-}
-
-function lastBreak(items: readonly Item[], from: number, to: number): number {
-  for (let i = to - 1; i >= from; i--) {
-    const item = items[i];
-    if (item !== undefined && isStrongBreak(item)) return i;
-  }
-  return -1;
 }

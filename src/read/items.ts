@@ -1,9 +1,12 @@
 import type { Unit } from "../quantities/quantity.ts";
 import { type Item, type ItemKind, itemKind, newItem } from "./item.ts";
 import { fits } from "./kinds.ts";
-import { isMetal, pointsAt, subjectAt } from "./names.ts";
-import { type NumberSaid, numberAt } from "./numbers.ts";
+import { pointsAt } from "./names.ts";
+import type { NumberSaid } from "./number-parts.ts";
+import { numberAt } from "./numbers.ts";
 import { type Phrase, phraseAt, signsAt } from "./phrase.ts";
+import { isMetal } from "./point-words.ts";
+import { subjectAt } from "./subject-name.ts";
 import { type Token, tokenKind } from "./token.ts";
 import { type UnitSaid, unitAt } from "./units.ts";
 import { opens, role, type Word } from "./word.ts";

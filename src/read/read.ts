@@ -1,8 +1,8 @@
 import type { Span, Understood } from "../model.ts";
 import { statuses } from "../vocabulary.ts";
+import { isStrongBreak } from "./breaks.ts";
 import type { Context } from "./context.ts";
 import { leftOver } from "./cover.ts";
-import { isStrongBreak } from "./gather.ts";
 import { type Item, itemKind } from "./item.ts";
 import { itemsOf } from "./items.ts";
 import { measure } from "./measure.ts";

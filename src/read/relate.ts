@@ -1,7 +1,7 @@
 import type { Relation } from "../model.ts";
+import { isStrongBreak } from "./breaks.ts";
 import { classOf } from "./carrier.ts";
 import type { Between, Draft } from "./draft.ts";
-import { isStrongBreak } from "./gather.ts";
 import { type Item, itemKind } from "./item.ts";
 import { role } from "./word.ts";
 

@@ -1,4 +1,4 @@
-import { isStrongBreak } from "../gather.ts";
+import { isStrongBreak } from "../breaks.ts";
 import { type Item, itemKind } from "../item.ts";
 import type { Note, Rule } from "../note.ts";
 import { carries, signIndex } from "../signs.ts";

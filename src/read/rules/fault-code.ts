@@ -1,5 +1,5 @@
 import type { Reading } from "../../model.ts";
-import { isStrongBreak } from "../gather.ts";
+import { isStrongBreak } from "../breaks.ts";
 import { type Item, itemKind } from "../item.ts";
 import type { Note, Rule } from "../note.ts";
 import { role } from "../word.ts";

@@ -1,5 +1,5 @@
 import type { ObservationName } from "../../vocabulary.ts";
-import { isStrongBreak } from "../gather.ts";
+import { isStrongBreak } from "../breaks.ts";
 import { type Item, itemKind } from "../item.ts";
 import type { Note, Rule } from "../note.ts";
 import { signIndex } from "../signs.ts";

@@ -1,4 +1,4 @@
-import { isStrongBreak } from "../gather.ts";
+import { isStrongBreak } from "../breaks.ts";
 import { itemKind } from "../item.ts";
 import { type Rule, state } from "../note.ts";
 import { role } from "../word.ts";

@@ -1,191 +1,12 @@
-import { type Status, statuses } from "../../vocabulary.ts";
-import { isStrongBreak } from "../gather.ts";
+import type { Status } from "../../vocabulary.ts";
+import { isStrongBreak } from "../breaks.ts";
 import { type Item, itemKind } from "../item.ts";
 import type { Note, Rule } from "../note.ts";
-import { carries, signIndex, signName } from "../signs.ts";
+import { carries } from "../signs.ts";
 import { ago, type Clock, clockAt, timeText } from "../times.ts";
 import { role } from "../word.ts";
 import { textAt } from "./near.ts";
-
-const indexes = statuses.map((status) => signIndex(status));
-const agoSign = signIndex("ago");
-const hereSign = signIndex("here");
-
-interface Seen {
-  readonly status: Status;
-  readonly at: number;
-}
-
-function statusOf(item: Item): Status | undefined {
-  for (const index of item.signs ?? [])
-    if (indexes.includes(index)) return statuses.find((status) => status === signName(index));
-  return undefined;
-}
-
-const notLeft: ReadonlySet<string> = new Set(["water", "air", "temp", "temps", "a", "it", "the"]);
-const doneBefore: ReadonlySet<string> = new Set([
-  "were",
-  "was",
-  "be",
-  "been",
-  "get",
-  "got",
-  "have",
-  "not",
-  "aint",
-  "isnt",
-  "when",
-  "if",
-  "until",
-  "till",
-  "being",
-  "is",
-  "almost",
-  "nearly",
-  "half",
-  "getting",
-  "after",
-  "once",
-  "are",
-]);
-
-/** Words that look like a status and are not: "filters were done last week", "leaving 51.5". */
-function isStatus(note: Note, i: number, status: Status): boolean {
-  const { items } = note;
-  let after = i + 1;
-  while (after < items.length && (items[after]?.from ?? 0) < (items[i]?.signsTo ?? 0)) after++;
-  const next = items[after];
-  const before = items[i - 1];
-  if (note.plain.includes("?")) return false;
-  if (status === "waiting_for_parts" && note.items[i]?.to !== undefined && !awaitsPart(note, i))
-    return false;
-  const plan = sentenceRoles(items, i);
-  const valued = items.some((item) => item.kind === itemKind.number && item.owner === undefined);
-  if (status === "left_site" && next?.kind === itemKind.subject && valued) return false;
-  if (status === "left_site") {
-    if (
-      items[i]?.text === "leaving" &&
-      (next?.kind === itemKind.number || notLeft.has(next?.text ?? "")) &&
-      next?.text !== "the" &&
-      next?.kind !== itemKind.number
-    )
-      return false;
-    if (
-      items[i]?.text === "leaving" &&
-      next?.kind === itemKind.number &&
-      clockAt(items, after, true) === undefined
-    )
-      return false;
-    if (
-      items[i]?.text === "leaving" &&
-      items.some(
-        (item) => item.label?.place === "water_in" || item.text === "chw" || item.text === "hw",
-      )
-    )
-      return false;
-    if (
-      items[i]?.text === "i" &&
-      (next?.text === "in" ||
-        next?.text === "on" ||
-        next?.text === "it" ||
-        next?.text === "my" ||
-        next?.text === "a")
-    )
-      return false;
-    if (
-      items[i]?.text === "got" &&
-      (next?.kind === itemKind.number || before?.kind === itemKind.number) &&
-      clockAt(items, after, true) === undefined
-    )
-      return false;
-    if (items[i]?.text === "pulled" && items[i]?.label !== undefined) return false;
-    return (plan & role.plan) === 0;
-  }
-  if (status === "done") {
-    if (
-      doneBefore.has(before?.text ?? "") &&
-      items[i]?.text === "done" &&
-      !/^(?:im|were|all)$/.test(before?.text ?? "")
-    )
-      return before?.text === "is" && items[i - 2]?.text === "job";
-    if (
-      before?.kind === itemKind.word &&
-      before.roles === 0 &&
-      before.signs === undefined &&
-      before.text !== "all" &&
-      before.text !== "job" &&
-      before.text !== "everything" &&
-      before.text !== "call"
-    )
-      return (
-        items[i]?.text !== "done" &&
-        items[i]?.text !== "complete" &&
-        items[i]?.text !== "completed" &&
-        items[i]?.text !== "finished"
-      );
-    if (next?.text === "with" || next?.text === "last" || next?.text === "by") return false;
-    if (items[i]?.text === "good" && items.some((item) => item.kind === itemKind.number))
-      return false;
-    return (plan & (role.plan | role.not)) === 0;
-  }
-  if (
-    status === "on_site" &&
-    items[i]?.text === "pulled" &&
-    i > 0 &&
-    before?.text !== "just" &&
-    before?.text !== "i"
-  )
-    return false;
-  if (status === "on_site") return (plan & role.plan) === 0 || items[i]?.text !== "walked";
-  if (status === "on_the_way") return !(items[i]?.text === "be" && before?.text === "to");
-  return true;
-}
-
-const awaited =
-  /^(?:part|parts|board|bd|motor|compressor|comp|valve|txv|contactor|cap|capacitor|coil|drive|inverter|vfd|fan|belt|sensor|thermistor|delivery|order|blower|transformer|pump|filter|drier|module|replacement|control|bearing|bearings|fuse|fuses|heater|core|gasket|shipment|ups|new|freight)$/;
-
-/** Waiting for a thing that is fitted, not for a person. */
-function awaitsPart(note: Note, i: number): boolean {
-  const item = note.items[i];
-  if (
-    item === undefined ||
-    /part|board|compressor|motor|delivery|hold/.test(note.plain.slice(item.from, item.to))
-  )
-    return true;
-  const them = note.items
-    .slice(i + 1, i + 4)
-    .some((word) => /^(?:those|them|it|that)$/.test(word.text));
-  return note.items
-    .slice(them ? 0 : i + 1, i + 6)
-    .some((word) => awaited.test(word.text.replace(/s$/, "")));
-}
-
-function sentenceRoles(items: readonly Item[], i: number): number {
-  let roles = 0;
-  for (let at = i - 1; at >= 0 && at >= i - 4; at--) {
-    const item = items[at];
-    if (item === undefined || isStrongBreak(item) || item.text === ",") break;
-    roles |= item.roles;
-  }
-  return roles;
-}
-
-/** "here 8:05", "here, parked by dock 3": said first, it is an arrival. */
-function hereFirst(note: Note): boolean {
-  const { items } = note;
-  if (!carries(items[0], hereSign) || note.plain.includes("?")) return false;
-  const next = items[1];
-  return (
-    next === undefined ||
-    next.kind === itemKind.number ||
-    next.kind === itemKind.sign ||
-    next.kind === itemKind.line ||
-    next.text === "at" ||
-    next.text === "since" ||
-    next.text === "now" ||
-    next.text === "just"
-  );
-}
+import { agoSign, hereFirst, isStatus, type Seen, STATUS, statusOf } from "./status-words.ts";
 
 const strength: Readonly<Record<Status, number>> = {
   no_access: 6,
@@ -290,7 +111,7 @@ function lengthNear(
 function claim(note: Note, from: number, end: number): void {
   for (let i = from; i < end; i++) {
     const item = note.items[i];
-    if (item !== undefined) item.owner = statusRule.name;
+    if (item !== undefined) item.owner = STATUS;
   }
 }
 
@@ -374,13 +195,13 @@ function push(note: Note, seen: Seen): void {
     ...(where === undefined ? {} : { where }),
     said: spans.map(([a, b]) => note.text.slice(a, b)).join(" "),
     spans,
-    rule: statusRule.name,
+    rule: STATUS,
   });
-  note.trace.push(statusRule.name);
+  note.trace.push(STATUS);
 }
 
 export const statusRule: Rule = {
-  name: "<status> <time>",
+  name: STATUS,
   needs: "status",
   apply: (note) => {
     for (const seen of find(note)) push(note, seen);

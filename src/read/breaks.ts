@@ -1,0 +1,36 @@
+import { type Item, itemKind } from "./item.ts";
+import { role } from "./word.ts";
+
+/** Where a sentence ends: a full stop, a line, a semicolon. */
+export function isStrongBreak(item: Item): boolean {
+  if (item.kind === itemKind.line) return true;
+  if (item.kind !== itemKind.sign) return false;
+  const { text } = item;
+  return text === "." || text === ";" || text === "!" || text === "?" || text === "…";
+}
+
+/** Where a thought may end: a comma, "and", "then", "but". */
+export function isWeakBreak(item: Item): boolean {
+  if (item.kind === itemKind.sign && (item.text === "," || item.text === "|")) return true;
+  return (item.roles & (role.conjunction | role.next)) !== 0 && item.kind !== itemKind.over;
+}
+
+export function isPreposition(item: Item | undefined): boolean {
+  return item !== undefined && (item.roles & (role.preposition | role.to)) !== 0;
+}
+
+export function afterBreak(items: readonly Item[], from: number, to: number): boolean {
+  for (let i = from; i < to; i++) {
+    const item = items[i];
+    if (item !== undefined && isStrongBreak(item)) return true;
+  }
+  return false;
+}
+
+export function lastBreak(items: readonly Item[], from: number, to: number): number {
+  for (let i = to - 1; i >= from; i--) {
+    const item = items[i];
+    if (item !== undefined && isStrongBreak(item)) return i;
+  }
+  return -1;
+}

@@ -1,0 +1,89 @@
+import type { Context } from "./context.ts";
+import type { Draft } from "./draft.ts";
+import type { Item } from "./item.ts";
+import { unitCalled } from "./kinds.ts";
+import { byUnit, resistanceOf, type Setting } from "./settle.ts";
+
+/** By its own unit or its own words. */
+export function own(
+  draft: Draft,
+  items: readonly Item[],
+  setting: Setting,
+  context: Context,
+): void {
+  if (draft.unit !== undefined) {
+    draft.quantity = byUnit(draft, setting);
+    return;
+  }
+  if (draft.over) {
+    if (draft.named === "diode_drop" || setting.diode) draft.quantity = "diode_drop";
+    else if (
+      draft.points !== undefined ||
+      draft.grounded ||
+      draft.component ||
+      draft.named !== undefined
+    )
+      draft.quantity = resistanceOf(draft, undefined, setting);
+    return;
+  }
+  if (draft.named !== undefined && !(draft.component && draft.named === "resistance")) {
+    draft.quantity =
+      draft.named === "insulation_resistance" || draft.named === "winding_resistance"
+        ? resistanceOf(draft, undefined, setting)
+        : draft.named;
+    if (draft.named === "resistance")
+      draft.quantity = resistanceOf(draft, unitCalled("ohm"), setting);
+    if (draft.named === "voltage" || draft.named === "diode_drop") draft.unit = unitCalled("V");
+    return;
+  }
+  if (
+    setting.diode &&
+    draft.value >= 0 &&
+    draft.value < 3 &&
+    draft.thing !== "compressor" &&
+    draft.before.every((index) => items[index]?.label === undefined)
+  )
+    draft.quantity = "diode_drop";
+  else if (
+    draft.points?.some((points) => points.some((point) => point.startsWith("DC"))) === true &&
+    Math.abs(draft.value) < 3
+  )
+    draft.quantity = "diode_drop";
+  else if (draft.hint !== undefined) draft.quantity = hinted(draft, items, context);
+  else if (draft.place === "liquid") draft.quantity = liquid(draft, context);
+}
+
+/** "and the discharge 204" goes on with lines where lines were being measured. */
+export function oilIsWarm(draft: Draft, list: readonly Draft[]): boolean {
+  if (draft.place !== "oil" || draft.value < 70) return false;
+  const lines = list.some(
+    (other) => other !== draft && other.hint === "temperature" && other.place !== undefined,
+  );
+  return (
+    lines &&
+    !list.some((other) => other.hint === "pressure" && other !== draft) &&
+    !list.some((other) => other.unit?.dimension === "pressure")
+  );
+}
+
+function hinted(draft: Draft, items: readonly Item[], context: Context): Draft["quantity"] {
+  if (draft.hint !== "pressure" || draft.place === undefined) return draft.hint;
+  const word = items[draft.before[draft.before.length - 1] ?? -1]?.text ?? "";
+  if (word === "head" || word === "hd" || word === "low" || word === "high") return draft.hint;
+  const latest = context.readings.slice(-2);
+  const lines =
+    latest.length > 1 &&
+    latest.every((reading) => reading.quantity === "temperature" && reading.at !== undefined);
+  const temperatures =
+    context.units === "us" ? draft.value < 280 : draft.value > 45 && draft.value < 130;
+  return lines && temperatures && !items.some((item) => item.unit?.dimension === "pressure")
+    ? "temperature"
+    : draft.hint;
+}
+
+/** "liquid 344" is a pressure, "liq 106" a temperature; between them nobody knows. */
+function liquid(draft: Draft, context: Context): Draft["quantity"] {
+  if (context.units === "si") return draft.value > 70 ? undefined : undefined;
+  if (draft.value > 165) return "pressure";
+  return draft.value < 130 ? "temperature" : undefined;
+}

@@ -1,0 +1,132 @@
+import type { Building } from "./items.ts";
+import { numberAt } from "./numbers.ts";
+import { phraseAt } from "./phrase.ts";
+import { type Token, tokenKind } from "./token.ts";
+import { role } from "./word.ts";
+
+/** May a list go on here: ",", "/", "and", or nothing between? */
+export function listJoint(build: Building, i: number): number {
+  const token = build.tokens[i];
+  if (
+    token?.kind === tokenKind.sign &&
+    (token.text === "," || token.text === "/" || token.text === "&")
+  ) {
+    const next = build.tokens[i + 1];
+    return next?.text === "and" || next?.text === "&" ? i + 2 : i + 1;
+  }
+  return token?.text === "and" || token?.text === "&" || token?.text === "n" ? i + 1 : i;
+}
+
+/** "leads one two and three", "leads 1, 2 and 3": plain numbers go on a row of points. */
+export function plainOrdinal(
+  build: Building,
+  i: number,
+  last: string,
+): { points: readonly string[]; end: number } | undefined {
+  const at = listJoint(build, i);
+  const token = build.tokens[at];
+  const match = /^(lead |phase |L|T)(\d)$/.exec(last);
+  if (match === null || token === undefined) return undefined;
+  const digits =
+    token.kind === tokenKind.number && /^\d$/.test(token.text)
+      ? token.value
+      : token.word?.number?.kind === "ones"
+        ? token.word.number.value
+        : 0;
+  if (digits !== Number(match[2]) + 1) return undefined;
+  return { points: [`${match[1]}${digits}`], end: at + 1 };
+}
+
+/** "lead 2 and 3 same", "lead 1 & 2 pegged": a digit behind "and" that no unit follows is the next point. */
+export function goesOn(build: Building, i: number): boolean {
+  const joint = build.tokens[i]?.text;
+  if (joint !== "and" && joint !== "&" && joint !== "n") return false;
+  const digit = build.tokens[i + 1];
+  const next = build.tokens[i + 2];
+  const small =
+    digit?.kind === tokenKind.number ? digit.value <= 9 : digit?.word?.number?.kind === "ones";
+  if (!small) return false;
+  if (next === undefined) return true;
+  const roles = next.word?.roles ?? 0;
+  return (
+    (roles & (role.is | role.same | role.over | role.all | role.to | role.only)) !== 0 ||
+    next.text === "pegged" ||
+    next.kind === tokenKind.line
+  );
+}
+
+/** "common run and start": pins by their names, behind the first. */
+export function pinWord(
+  build: Building,
+  i: number,
+  last: string,
+): { points: readonly string[]; end: number } | undefined {
+  if (last !== "C" && last !== "R" && last !== "S") return undefined;
+  const phrase = phraseAt(build.tokens, i);
+  const point = phrase?.word.point;
+  if (phrase === undefined || (point !== "R" && point !== "S" && point !== "C") || point === last)
+    return undefined;
+  const next = build.tokens[phrase.end];
+  const goes =
+    next === undefined ||
+    next.text === "and" ||
+    next.text === "start" ||
+    next.text === "all" ||
+    next.text === "to" ||
+    next.text === ",";
+  return goes ? { points: [point], end: phrase.end } : undefined;
+}
+
+export function plural(build: Building, i: number): boolean {
+  const text = build.tokens[i]?.text ?? "";
+  return text === "leads" || text === "legs" || text === "phases" || text === "terminals";
+}
+
+/** "and one to three is 483", "2-3 484": legs by number, where legs or terminals are being measured. */
+export function numberPair(
+  build: Building,
+  i: number,
+): { points: readonly string[]; end: number } | undefined {
+  const family =
+    build.family === "L" || build.family === "T"
+      ? build.family
+      : build.family === "lead"
+        ? "lead "
+        : undefined;
+  if (family === undefined) return undefined;
+  const one = digitOf(build.tokens[i]);
+  const joint = build.tokens[i + 1];
+  const two = digitOf(build.tokens[i + 2]);
+  if (one === 0 || joint === undefined) return undefined;
+  const bareNext = digitOf(joint);
+  if (
+    bareNext !== 0 &&
+    bareNext !== one &&
+    build.items.some((item) => item.points?.[0]?.length === 2)
+  ) {
+    const value = numberAt(build.tokens, i + 2);
+    if (value !== undefined && value.value >= 20)
+      return { points: [`${family}${one}`, `${family}${bareNext}`], end: i + 2 };
+  }
+  const dash = joint.kind === tokenKind.sign && joint.text === "-" && joint.glued;
+  if (two === 0 || one === two || (!dash && joint.text !== "to")) return undefined;
+  const after = build.tokens[i + 3];
+  const said = numberAt(build.tokens, i + 3);
+  if (
+    said === undefined &&
+    ((after?.word?.roles ?? 0) & (role.is | role.over | role.same)) === 0 &&
+    after?.text !== ":"
+  )
+    return undefined;
+  return { points: [`${family}${one}`, `${family}${two}`], end: i + 3 };
+}
+
+function digitOf(token: Token | undefined): number {
+  const value =
+    token?.kind === tokenKind.number && token.text.length === 1
+      ? token.value
+      : token?.word?.number?.kind === "ones"
+        ? token.word.number.value
+        : 0;
+  return value >= 1 && value <= 3 ? value : 0;
+}

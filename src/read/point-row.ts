@@ -1,0 +1,61 @@
+import type { Building } from "./items.ts";
+import type { Point } from "./point-words.ts";
+import { tokenKind } from "./token.ts";
+import { role } from "./word.ts";
+
+/** "phase A … B …", "U V W 0.11": the letter stands in a row that has begun, or begins one in capitals. */
+export function inFamily(build: Building, i: number, letter: Point): boolean {
+  const token = build.tokens[i];
+  if (token === undefined) return false;
+  const typed = build.typed.charAt(token.from);
+  const capital = typed !== token.text;
+  const begun =
+    build.family.slice(0, 3) === letter.family.slice(0, 3) ||
+    (letter.family === "abc" && build.family.startsWith("phase"));
+  if (begun && (capital || token.text !== "a")) return true;
+  if (!capital) return false;
+  if (numberRow(build, i)) return true;
+  if (
+    build.tokens[i - 1]?.text === "on" &&
+    (letter.family === "abc" || letter.family === "uvw") &&
+    build.tokens[i + 1]?.kind !== tokenKind.word
+  )
+    return true;
+  const next = build.tokens[i + 1];
+  if (letter.family === "uvw")
+    return (
+      next === undefined ||
+      next.kind === tokenKind.number ||
+      rowOf(build, i) ||
+      next.word?.number !== undefined ||
+      ((next.word?.roles ?? 0) & (role.is | role.conjunction | role.over)) !== 0 ||
+      next.kind === tokenKind.sign
+    );
+  return rowOf(build, i);
+}
+
+/** "A 14.1 B 14.3 C 13.9": capitals of one family, each before a number. */
+function numberRow(build: Building, i: number): boolean {
+  let row = "";
+  for (let at = i; at < i + 8 && row.length < 3; at++) {
+    const token = build.tokens[at];
+    if (token === undefined) break;
+    if (token.kind === tokenKind.word && token.text.length === 1) {
+      if (build.tokens[at + 1]?.kind !== tokenKind.number) return false;
+      row += token.text;
+    } else if (token.kind !== tokenKind.number && token.text !== "," && token.text !== "and")
+      return false;
+  }
+  return row === "abc" || row === "uvw" || row === "csr" || row === "crs";
+}
+
+/** Three letters of one family in a row: "U V W", "A B C", "C S R". */
+function rowOf(build: Building, i: number): boolean {
+  let row = "";
+  for (let at = i; at < i + 6 && row.length < 3; at++) {
+    const token = build.tokens[at];
+    if (token?.kind === tokenKind.word && token.text.length === 1) row += token.text;
+    else if (token?.kind !== tokenKind.sign && token?.text !== "and") break;
+  }
+  return row === "uvw" || row === "abc" || row === "csr" || row === "crs" || row === "rsc";
+}

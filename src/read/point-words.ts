@@ -1,0 +1,189 @@
+import type { Building } from "./items.ts";
+import { ordinalAt } from "./ordinal.ts";
+import { phraseAt } from "./phrase.ts";
+import { type Token, tokenKind } from "./token.ts";
+import { type Noun, role } from "./word.ts";
+
+export interface Point {
+  readonly name: string;
+  readonly end: number;
+  readonly family: string;
+}
+
+const letterFamilies: Readonly<Record<string, string>> = {
+  a: "abc",
+  b: "abc",
+  c: "abc csr",
+  u: "uvw",
+  v: "uvw",
+  w: "uvw",
+  s: "csr",
+  r: "csr",
+  n: "n",
+};
+
+function named(noun: Noun, ordinal: string): string {
+  if (noun.name === "L" || noun.name === "T") return noun.name + ordinal;
+  if (noun.name === "terminal") return ordinal;
+  return `${noun.name} ${ordinal}`;
+}
+
+/** "T1", "lead two", "phase A", "common": a point that names itself. */
+export function selfNamed(build: Building, i: number): Point | undefined {
+  const token = build.tokens[i];
+  if (
+    token?.kind === tokenKind.word &&
+    /^[abc]$/.test(token.text) &&
+    build.tokens[i + 1]?.text === "phase" &&
+    !/^[a-c]$/.test(build.tokens[i + 2]?.text ?? "")
+  )
+    return { name: `phase ${token.text.toUpperCase()}`, end: i + 2, family: "phase" };
+  const phrase = phraseAt(build.tokens, i);
+  const noun = phrase?.word.noun;
+  if (phrase !== undefined && noun?.kind === "point") {
+    const ordinal = ordinalAt(build, phrase.end, noun);
+    if (ordinal === undefined || !/^[1-9A-HUVWRSTN]/.test(ordinal.text)) return undefined;
+    if (
+      noun.name === "L" &&
+      noun.upTo === 3 &&
+      token?.text === "line" &&
+      build.tokens[ordinal.end]?.word?.number !== undefined &&
+      phraseAt(build.tokens, i - 1)?.end === i + 1
+    )
+      return undefined;
+    return { name: named(noun, ordinal.text), end: ordinal.end, family: noun.name };
+  }
+  if (
+    phrase?.word.point !== undefined &&
+    (phrase.word.point.startsWith("DC") || phrase.word.point === "N" || phrase.word.point === "C")
+  )
+    return {
+      name: phrase.word.point,
+      end: phrase.end,
+      family: phrase.word.point.startsWith("DC") ? "dc" : "csr",
+    };
+  return undefined;
+}
+
+export function isGround(token: Token | undefined): boolean {
+  return ((token?.word?.roles ?? 0) & role.ground) !== 0;
+}
+
+const metal: ReadonlySet<string> = new Set([
+  "case",
+  "shell",
+  "body",
+  "housing",
+  "can",
+  "frame",
+  "cabinet",
+  "chassis",
+  "casing",
+  "copper",
+  "dome",
+]);
+
+export function isMetal(text: string): boolean {
+  return metal.has(text);
+}
+
+/** What "to …" makes the ground: "T1 to case", "to the shell". */
+function groundNoun(token: Token | undefined): boolean {
+  return isGround(token) || metal.has(token?.text ?? "");
+}
+
+/** "g" stands for ground only glued or behind a connector. */
+export function groundAt(build: Building, i: number): number | undefined {
+  const phrase = phraseAt(build.tokens, i);
+  if (phrase !== undefined && (phrase.word.roles & role.ground) !== 0) return phrase.end;
+  const token = build.tokens[i];
+  if (token?.text === "the" && groundNoun(build.tokens[i + 1])) return i + 2;
+  if (groundNoun(token)) return i + 1;
+  return token?.text === "g" ? i + 1 : undefined;
+}
+
+/** What a phone writes for a letter; read so only in pairs. */
+export const heardLetters: Readonly<Record<string, string>> = {
+  you: "u",
+  yew: "u",
+  see: "c",
+  sea: "c",
+  are: "r",
+  our: "r",
+  ess: "s",
+  vee: "v",
+  be: "b",
+  bee: "b",
+};
+
+/** A letter or a word that is a point only beside another point. */
+export function letterPoint(build: Building, i: number): Point | undefined {
+  const token = build.tokens[i];
+  if (token === undefined) return undefined;
+  if (token.text === "double" && heardLetters[build.tokens[i + 1]?.text ?? ""] === "u")
+    return { name: "W", end: i + 2, family: "uvw" };
+  const spelled = heardLetters[token.text] ?? token.text;
+  const family = letterFamilies[spelled];
+  if (family !== undefined) {
+    const letter = spelled.toUpperCase();
+    const phased = build.family.startsWith("phase") || build.family.startsWith("abc");
+    if (
+      spelled === "a" ||
+      spelled === "b" ||
+      (spelled === "c" && phased && !build.family.startsWith("csr"))
+    )
+      return { name: `phase ${letter}`, end: i + 1, family: "abc" };
+    return { name: letter, end: i + 1, family: spelled === "c" ? "csr" : family };
+  }
+  const point = phraseAt(build.tokens, i);
+  if (point?.word.point !== undefined && point.word.point !== "hot")
+    return { name: point.word.point, end: point.end, family: "csr" };
+  return undefined;
+}
+
+/** Behind a first point: "-", "/", "to" and where the second begins. */
+export function connector(build: Building, i: number): number | undefined {
+  const token = build.tokens[i];
+  if (token?.kind === tokenKind.sign) {
+    if (token.text === "-" || token.text === "/" || token.text === "→") return i + 1;
+    return undefined;
+  }
+  const roles = token?.word?.roles ?? 0;
+  if ((roles & role.to) !== 0 && token?.text !== "from") return i + 1;
+  if (
+    token?.text === "against" ||
+    token?.text === "vs" ||
+    token?.text === "ta" ||
+    token?.text === "2"
+  )
+    return i + 1;
+  return undefined;
+}
+
+export function secondPoint(build: Building, i: number, family: string): Point | undefined {
+  const own = selfNamed(build, i) ?? letterPoint(build, i);
+  if (own !== undefined) return own;
+  const token = build.tokens[i];
+  const value =
+    token?.kind === tokenKind.number && !token.text.includes(".")
+      ? token.value
+      : token?.word?.number?.kind === "ones"
+        ? token.word.number.value
+        : 0;
+  if (
+    (family === "L" || family === "T" || family === "lead") &&
+    value >= 1 &&
+    value <= 9 &&
+    token?.kind === tokenKind.number &&
+    token.glued
+  )
+    return { name: family === "lead" ? `lead ${value}` : `${family}${value}`, end: i + 1, family };
+  if (
+    (family === "L" || family === "T" || family === "lead") &&
+    value >= 1 &&
+    value <= 3 &&
+    token?.kind === tokenKind.word
+  )
+    return { name: family === "lead" ? `lead ${value}` : `${family}${value}`, end: i + 1, family };
+  return undefined;
+}

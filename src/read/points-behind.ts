@@ -1,0 +1,49 @@
+import { isStrongBreak } from "./breaks.ts";
+import { classOf } from "./carrier.ts";
+import { type Item, itemKind } from "./item.ts";
+
+export function electrical(dimension: string): boolean {
+  return dimension === "resistance" || dimension === "current" || dimension === "voltage";
+}
+
+function bearsPoints(item: Item | undefined): boolean {
+  if (item === undefined) return false;
+  if (item.kind === itemKind.over || item.kind === itemKind.same) return true;
+  return (
+    item.kind === itemKind.number && (item.unit === undefined || electrical(item.unit.dimension))
+  );
+}
+
+/** "298 U-V 301 V-W 299 U-W": do the points stand behind their values rather than before? */
+export function namesPointsBehind(items: readonly Item[], values: readonly number[]): boolean {
+  const taken = new Set(values);
+  let ahead = 0;
+  let behind = 0;
+  let value: Item | undefined;
+  let points = 0;
+  for (let i = 0; i < items.length; i++) {
+    const item = items[i];
+    if (item === undefined) continue;
+    if (item.kind === itemKind.points) {
+      if (bearsPoints(value)) behind++;
+      points++;
+      value = undefined;
+    } else if (taken.has(i)) {
+      if (points > 0 && bearsPoints(item)) ahead++;
+      points = 0;
+      value = item;
+    } else if (isStrongBreak(item) || (item.kind === itemKind.sign && item.text === ",")) {
+      points = 0;
+      value = undefined;
+    }
+  }
+  const first = items.findIndex((item) => item.kind === itemKind.points);
+  const start = values[0] ?? 0;
+  return (
+    behind > ahead ||
+    (behind === ahead &&
+      behind > 0 &&
+      start < first &&
+      items.slice(0, start).every((item) => classOf(item) === ""))
+  );
+}

@@ -1,0 +1,75 @@
+import { type Item, itemKind } from "../item.ts";
+import { type Note, state } from "../note.ts";
+import { textAt, wordBefore, wordBehind } from "./near.ts";
+import { SIZE, sized } from "./size-words.ts";
+
+function small(item: Item): boolean {
+  return item.unit === undefined || item.unit.dimension === "length";
+}
+
+/** "the belt's a B fifty two": a belt's letter and number. */
+export function belt(note: Note, i: number, item: Item): boolean {
+  const before = note.items[i - 1];
+  if (
+    item.unit !== undefined ||
+    before === undefined ||
+    !/^[abcd]x?$/.test(before.text) ||
+    before.kind === itemKind.points
+  )
+    return false;
+  if (wordBefore(note.items, i, new Set(["belt", "belts"]), 5) < 0) return false;
+  state(note, SIZE, [i - 1, i + 1], { kind: "note", about: "size" });
+  return true;
+}
+
+export function pipe(note: Note, i: number, item: Item): boolean {
+  const { items } = note;
+  const article = textAt(items, i - 1);
+  if (
+    item.fraction &&
+    item.unit === undefined &&
+    item.value < 3 &&
+    !item.spoken &&
+    (article === "a" || article === "the" || article === "new")
+  ) {
+    state(note, SIZE, [i, i + 1], { kind: "note", about: "size" });
+    return true;
+  }
+  if (!small(item)) return false;
+  const said = item.fraction || item.unit?.figure === "in" || item.unit?.figure === "mm";
+  const behind = wordBehind(items, i, sized, 2);
+  if (!said || behind < 0) return false;
+  if (item.unit === undefined && item.value >= 5) return false;
+  if (
+    items[behind]?.label?.place !== undefined &&
+    textAt(items, behind + 1) !== "line" &&
+    textAt(items, behind + 1) !== "pipe" &&
+    !item.fraction
+  )
+    return false;
+  if (textAt(items, i + 1) === "at" || textAt(items, i + 1) === "on") return false;
+  state(note, SIZE, [i, i + 1], { kind: "note", about: "size" });
+  return true;
+}
+
+export function gauge(note: Note, i: number, item: Item): boolean {
+  const { items } = note;
+  const next = textAt(items, i + 1);
+  const wire =
+    next === "ga" ||
+    next === "awg" ||
+    ((next === "gauge" || next === "gage") && item.unit === undefined);
+  if (wire && Number.isInteger(item.value)) {
+    state(note, SIZE, [i, i + 2], { kind: "note", about: "size" });
+    return true;
+  }
+  const wired =
+    textAt(items, i + 1) === "wire" ||
+    textAt(items, i + 1) === "thhn" ||
+    textAt(items, i + 1) === "romex";
+  if (item.unit === undefined && wired) {
+    state(note, SIZE, [i, i + 2], { kind: "note", about: "size" });
+    return true;
+  }
+  return false;
+}

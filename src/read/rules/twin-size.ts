@@ -1,0 +1,94 @@
+import type { Item } from "../item.ts";
+import { unitCalled } from "../kinds.ts";
+import { type Note, state } from "../note.ts";
+import { freeNumber, textAt, wordBefore } from "./near.ts";
+import { SIZE, sized } from "./size-words.ts";
+
+/** "16x20x2", "sixteen by twenty five by two": sides of a filter or a duct. */
+function sides(note: Note, i: number): number | undefined {
+  const { items } = note;
+  let end = i;
+  let count = 1;
+  for (;;) {
+    const joint = textAt(items, end + 1);
+    const next = items[end + 2];
+    if ((joint !== "x" && joint !== "by" && joint !== "×") || !freeNumber(next)) break;
+    end += 2;
+    count++;
+  }
+  return count > 1 ? end + 1 : undefined;
+}
+
+/** "208-230/3/60": volts, phases and hertz of a supply as a plate gives them. */
+export function supply(note: Note, i: number, item: Item): boolean {
+  const { items } = note;
+  const [phases, hertz] = [items[i + 2], items[i + 4]];
+  if (
+    textAt(items, i + 1) !== "/" ||
+    textAt(items, i + 3) !== "/" ||
+    phases === undefined ||
+    hertz === undefined
+  )
+    return false;
+  if (
+    (phases.value !== 1 && phases.value !== 3) ||
+    (hertz.value !== 50 && hertz.value !== 60) ||
+    item.value < 100
+  )
+    return false;
+  item.unit = unitCalled("V");
+  state(note, SIZE, [i + 1, i + 5], { kind: "note", about: "supply" });
+  return true;
+}
+
+/** Takes "four sixteen by …" with its count. */
+export function takeSides(note: Note, i: number): boolean {
+  const end = sides(note, i);
+  if (end === undefined) return false;
+  state(note, SIZE, [i, end], { kind: "note", about: "size" });
+  return true;
+}
+
+/** "18/2", "45/5 cap": a cable's cores, a capacitor's two sides. */
+export function doubled(note: Note, i: number, item: Item): boolean {
+  const { items } = note;
+  const other = items[i + 2];
+  if (
+    (textAt(items, i + 1) !== "/" && textAt(items, i + 1) !== "+") ||
+    !freeNumber(other) ||
+    !Number.isInteger(item.value) ||
+    textAt(items, i + 3) === "/"
+  )
+    return false;
+  const marked = items
+    .slice(Math.max(0, i - 3), i)
+    .some((word) => word.label?.rating !== undefined);
+  if (marked) return false;
+  const cap =
+    capNear(items, i) &&
+    other.value < item.value &&
+    other.value <= 15 &&
+    item.value >= 15 &&
+    item.value <= 80;
+  const cable =
+    wordBefore(items, i, sized, 3) >= 0 &&
+    item.value <= 22 &&
+    other.value <= 12 &&
+    item.unit === undefined &&
+    other.unit === undefined &&
+    wordBefore(items, i, new Set(["wire", "cable"]), 3) >= 0;
+  const core =
+    item.value <= 22 &&
+    other.value <= 12 &&
+    /^(?:wire|cable|romex|so|cord|stranded)$/.test(textAt(items, i + 3));
+  if (!cap && !cable && !core) return false;
+  state(note, SIZE, [i, i + 3], { kind: "note", about: "size" });
+  return true;
+}
+
+function capNear(items: readonly Item[], i: number): boolean {
+  const before = items
+    .slice(Math.max(0, i - 3), i)
+    .some((item) => item.label?.quantity === "capacitance");
+  return before || items.slice(i + 3, i + 7).some((item) => item.label?.quantity === "capacitance");
+}

@@ -1,0 +1,72 @@
+import type { Draft } from "./draft.ts";
+
+/** P for points, L for a place, S for a subject alone, "" for a bare number. */
+export function shapeOf(draft: Draft): string {
+  if (draft.points !== undefined || draft.grounded) return "P";
+  if (draft.place !== undefined) return "L";
+  return draft.subject !== undefined ? "S" : "";
+}
+
+/** Values of one row are of one size. */
+export function alike(a: Draft, b: Draft): boolean {
+  if (a.value === 0 || b.value === 0 || Number.isNaN(a.value) || Number.isNaN(b.value)) return true;
+  const ratio = Math.abs(a.value / b.value);
+  return ratio > 0.2 && ratio < 5;
+}
+
+/** Where the unit stands with the first of a row, the others are of its size. */
+export function near(left: Draft, right: Draft): boolean {
+  if (!left.ownUnit || left.value === 0 || right.value === 0) return true;
+  const ratio = Math.abs(right.value / left.value);
+  return ratio > 0.45 && ratio < 2.2;
+}
+
+export function likeBefore(
+  list: readonly Draft[],
+  order: number,
+  shape: string,
+): Draft | undefined {
+  const draft = list[order];
+  for (let i = order - 1; i >= 0; i--) {
+    const other = list[i];
+    if (draft !== undefined && other?.quantity !== undefined && likeShape(other, draft, shape))
+      return other;
+  }
+  return undefined;
+}
+
+export function likeBehind(
+  list: readonly Draft[],
+  order: number,
+  shape: string,
+): Draft | undefined {
+  const draft = list[order];
+  for (let i = order + 1; i < list.length; i++) {
+    const other = list[i];
+    if (
+      draft !== undefined &&
+      other?.quantity !== undefined &&
+      (other.unit !== undefined || other.assumedQuantity) &&
+      likeShape(other, draft, shape)
+    )
+      return other;
+  }
+  return undefined;
+}
+
+export function isPair(draft: Draft): boolean {
+  const points = draft.points?.[0];
+  return (
+    points !== undefined &&
+    points.length === 2 &&
+    !points.includes("ground") &&
+    !points.includes("N")
+  );
+}
+
+function likeShape(a: Draft, b: Draft, shape: string): boolean {
+  if (a.after !== undefined && b.after !== undefined) return true;
+  if (shapeOf(a) !== shape || a.rating !== undefined) return false;
+  if (shape !== "P") return true;
+  return isPair(a) === isPair(b);
+}

@@ -1,0 +1,81 @@
+import type { Draft } from "./draft.ts";
+import { type Item, itemKind } from "./item.ts";
+import { between } from "./relate.ts";
+
+/** "got 4 lb out", "6 lb in": what became of the mass. */
+export function inOrOut(items: readonly Item[], draft: Draft): "recovered" | "charged" | undefined {
+  if (items[draft.index]?.unit?.dimension !== "mass") return undefined;
+  for (let i = draft.index + 1; i <= draft.index + 2; i++) {
+    const text = items[i]?.text;
+    if (text === "out") return "recovered";
+    if (text === "in" || text === "into") return "charged";
+    if (text !== "back" && text !== "of") return undefined;
+  }
+  return undefined;
+}
+
+/** "the cap's a forty five", "hung a fresh 45 mfd": what a capacitor is, not what it reads. */
+export function isA(items: readonly Item[], draft: Draft): void {
+  const item = items[draft.index];
+  if (
+    draft.rating !== undefined ||
+    item === undefined ||
+    (item.unit !== undefined && item.unit.dimension !== "capacitance")
+  )
+    return;
+  let at = draft.index - 1;
+  while (items[at]?.text === "new" || items[at]?.text === "fresh") at--;
+  const article = items[at];
+  if (article?.text !== "a" && article?.text !== "an") return;
+  const verb = items[at - 1];
+  const fresh = at < draft.index - 1;
+  const cap =
+    draft.named === "capacitance" ||
+    item.unit !== undefined ||
+    items.some((one) => one.label?.quantity === "capacitance");
+  const is =
+    verb?.apostrophe === true || /^(?:is|on|its|was|hung|put|installed)$/.test(verb?.text ?? "");
+  if (!cap || !(is || fresh) || item.value < 2) return;
+  draft.rating = "nominal";
+  draft.named = "capacitance";
+}
+
+/** "a twenty degree drop", "18 F split", "picks up 17 F": a difference, not a temperature. */
+export function degreeDrop(items: readonly Item[], draft: Draft): void {
+  const item = items[draft.index];
+  if (item?.kind !== itemKind.number || draft.named !== undefined) return;
+  if (item.unit !== undefined && item.unit.dimension !== "temperature") return;
+  const next = items[draft.index + 1]?.text ?? "";
+  const before = `${items[draft.index - 2]?.text ?? ""} ${items[draft.index - 1]?.text ?? ""}`;
+  const behind =
+    item.unit !== undefined &&
+    /^(?:drop|rise|difference|split|spread|delta|across|gain|loss)$/.test(next);
+  const gained =
+    item.unit !== undefined &&
+    /^(?:picks up|picking up|drops|drop|gains|loses|rises|rise|up)$/.test(
+      before.trim().replace(/^\S+ (?=drops|gains|loses|rises)/, ""),
+    ) &&
+    !behind &&
+    /^(?:across|in|over|through)$/.test(next);
+  if (!behind && !gained) return;
+  draft.named = "temperature_difference";
+  draft.place = undefined;
+}
+
+/** "plate: FLA 7.4 460v": what a plate says goes on until something else begins. */
+export function plates(items: readonly Item[], drafts: readonly Draft[]): void {
+  let plate = false;
+  drafts.forEach((draft, order) => {
+    const left = drafts[order - 1];
+    if (
+      left !== undefined &&
+      plate &&
+      draft.rating === undefined &&
+      draft.state === undefined &&
+      between(items, left, draft).empty
+    )
+      draft.rating = "nominal";
+    if (draft.before.some((index) => items[index]?.label?.plate === true)) plate = true;
+    else if (draft.rating === undefined) plate = false;
+  });
+}

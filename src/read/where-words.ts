@@ -1,0 +1,163 @@
+import { isStrongBreak } from "./breaks.ts";
+import type { Draft } from "./draft.ts";
+import { type Item, itemKind } from "./item.ts";
+import { role } from "./word.ts";
+
+/** "suct 68 sat 43": where no return air is spoken of, it is the saturation of the side before. */
+export function saturation(items: readonly Item[], draft: Draft, left: Draft | undefined): void {
+  const word = draft.before.find(
+    (index) => items[index]?.text === "sat" && items[index]?.label?.place === "supply_air",
+  );
+  if (word === undefined || left === undefined || draft.place !== "supply_air") return;
+  if (left.place === "suction" || left.place === "suction_saturation")
+    draft.place = "suction_saturation";
+  else if (left.place === "discharge" || left.place === "liquid")
+    draft.place = "discharge_saturation";
+  else return;
+  draft.named = "temperature";
+}
+
+/** "its 99 out", "95 degrees outside": the weather. */
+export function weather(items: readonly Item[], draft: Draft): void {
+  const item = items[draft.index];
+  if (
+    item?.kind !== itemKind.number ||
+    draft.place !== undefined ||
+    draft.named !== undefined ||
+    draft.action !== undefined
+  )
+    return;
+  if (item.unit !== undefined && item.unit.dimension !== "temperature") return;
+  const next = items[draft.index + 1];
+  const after = items[draft.index + 2];
+  const first = items[draft.index - 1];
+  const ahead = items[draft.index - 2];
+  if (
+    first?.text === "out" &&
+    (ahead === undefined || isStrongBreak(ahead) || ahead.text === ",") &&
+    draft.value > -40 &&
+    draft.value < 130
+  ) {
+    draft.place = "outdoor_air";
+    draft.hint = "temperature";
+    return;
+  }
+  const out = (next?.text === "out" && next.to - next.from === 3) || next?.text === "outdoors";
+  const before = items[draft.index - 1];
+  const begins =
+    before === undefined ||
+    before.text === "its" ||
+    before.text === "it" ||
+    (before.roles & (role.is | role.about)) !== 0 ||
+    item.unit !== undefined ||
+    isStrongBreak(before) ||
+    before.text === ",";
+  if (after?.text === "of") return;
+  if (!out || !begins || draft.value < -40 || draft.value > 130) return;
+  if (
+    (after !== undefined &&
+      after.kind === itemKind.word &&
+      !/^(?:here|there|and|today|now|right|side)$/.test(after.text)) ||
+    after?.text === "of"
+  )
+    return;
+  draft.place = "outdoor_air";
+  draft.hint = "temperature";
+}
+
+/** "76 in, 57 out": air into and out of the unit. */
+export function inAndOut(items: readonly Item[], drafts: readonly Draft[]): void {
+  drafts.forEach((draft, order) => {
+    const next = drafts[order + 1];
+    if (
+      next === undefined ||
+      items[draft.index + 1]?.text !== "in" ||
+      items[draft.index + 2]?.text === "the" ||
+      items[next.index + 1]?.text !== "out"
+    )
+      return;
+    const plainOnes = [draft, next].every(
+      (one) =>
+        // after a comma "57 out" was taken for the weather
+        (one.place === undefined || (one === next && one.place === "outdoor_air")) &&
+        one.named === undefined &&
+        one.points === undefined &&
+        one.action === undefined &&
+        (one.unit === undefined || one.unit.dimension === "temperature"),
+    );
+    if (!plainOnes || draft.value < 4 || draft.value > 110) return;
+    draft.place = "return_air";
+    next.place = "supply_air";
+    draft.hint = "temperature";
+    next.hint = "temperature";
+  });
+}
+
+/** "line temperature's 48", "52 degree line": of the side that was spoken of last. */
+export function sameLine(items: readonly Item[], draft: Draft, left: Draft | undefined): void {
+  if (draft.place !== undefined || left?.place === undefined) return;
+  if (
+    ![...draft.before, ...draft.behind].some(
+      (index) => items[index]?.text === "line" || items[index]?.text === "pipe",
+    ) &&
+    items[draft.index + 1]?.text !== "line" &&
+    items[draft.index - 1]?.text !== "line"
+  )
+    return;
+  if (draft.unit !== undefined && draft.unit.dimension !== "temperature") return;
+  const side = {
+    suction: "suction",
+    suction_saturation: "suction",
+    discharge: "liquid",
+    liquid: "liquid",
+    discharge_saturation: "liquid",
+  } as const;
+  const found = Object.entries(side).find(([place]) => place === left.place)?.[1];
+  if (found === undefined) return;
+  draft.place = found;
+  draft.hint = "temperature";
+}
+
+/** "cond in 85 out 94": the other side of the same thing. */
+export function otherSide(items: readonly Item[], draft: Draft, left: Draft | undefined): void {
+  if (
+    draft.place === undefined &&
+    draft.named === undefined &&
+    draft.points === undefined &&
+    items[draft.index - 1]?.text === "in" &&
+    draft.action === undefined
+  ) {
+    const side = items
+      .slice(0, draft.index)
+      .reverse()
+      .find((item) =>
+        /^(?:evap|evaporator|barrel|chiller|cond|condenser|tower|water)$/.test(item.text),
+      )?.text;
+    if (
+      side !== undefined &&
+      items.slice(draft.index, draft.index + 3).some((item) => item.text === "out")
+    ) {
+      draft.place =
+        side === "water"
+          ? "water_in"
+          : /^(?:cond|tower)/.test(side)
+            ? "condenser_in"
+            : "evaporator_in";
+      draft.hint = "temperature";
+      return;
+    }
+  }
+  if (left?.place === undefined || draft.place !== undefined || draft.points !== undefined) return;
+  let out = false;
+  for (let i = left.index + 1; i < draft.index; i++)
+    if (items[i]?.text === "out" || items[i]?.text === "leaving" || items[i]?.text === "coming")
+      out = true;
+  if (!out) return;
+  if (draft.named !== undefined) return;
+  const { place } = left;
+  if (place === "condenser_in") draft.place = "condenser_out";
+  else if (place === "evaporator_in") draft.place = "evaporator_out";
+  else if (place === "water_in") draft.place = "water_out";
+  else return;
+  draft.hint = "temperature";
+}

@@ -1,0 +1,136 @@
+import { type Group, group, isSign, numberWord } from "./number-parts.ts";
+import { type Token, tokenKind } from "./token.ts";
+
+/** Whole part so far. */
+export interface Whole {
+  readonly value: number;
+  readonly end: number;
+  readonly loose?: boolean;
+  readonly tail?: number;
+}
+
+/** What follows "hundred" or "thousand": "and ten", "fifty one", "two hundred". */
+function below(tokens: readonly Token[], i: number, limit: number): Whole | undefined {
+  let at = i;
+  if (isSign(tokens[at], ",") && limit > 100) at++;
+  if (tokens[at]?.text === "and") at++;
+  if (limit > 100) {
+    const hundreds = group(tokens, at);
+    const dash = isSign(tokens[hundreds?.end ?? 0], "-") ? 1 : 0;
+    if (hundreds !== undefined && hundreds.value > 0 && hundreds.value < 10) {
+      const word = numberWord(tokens[hundreds.end + dash]);
+      if (word?.kind === "hundred")
+        return withHundred(tokens, hundreds.value, hundreds.end + dash + 1);
+    }
+  }
+  const rest = group(tokens, at) ?? typedGroup(tokens, at, limit);
+  if (rest === undefined || rest.kind === "zero") return undefined;
+  if (rest.kind === "oh") {
+    const ones = group(tokens, rest.end);
+    return ones?.kind === "ones" ? { value: ones.value, end: ones.end } : undefined;
+  }
+  return { value: rest.value, end: rest.end };
+}
+
+/** "3 hundred and 21": digits count as a group only behind "and". */
+function typedGroup(tokens: readonly Token[], i: number, limit: number): Group | undefined {
+  const token = tokens[i];
+  if (token?.kind !== tokenKind.number || tokens[i - 1]?.text !== "and") return undefined;
+  return token.value < limit ? { value: token.value, end: i + 1, kind: "both" } : undefined;
+}
+
+function withHundred(tokens: readonly Token[], count: number, i: number): Whole {
+  const rest = below(tokens, i, 100);
+  if (rest === undefined || startsAnother(tokens, rest.end, i))
+    return { value: count * 100, end: i };
+  return { value: count * 100 + rest.value, end: rest.end };
+}
+
+/** "two hundred | four hundred": the group behind "hundred" counts hundreds itself. */
+function startsAnother(tokens: readonly Token[], end: number, i: number): boolean {
+  return numberWord(tokens[end])?.kind === "hundred" && tokens[i]?.text !== "and";
+}
+
+/** "four eighty", "two oh eight", "twelve fifty": pairs as people say them. */
+function pair(tokens: readonly Token[], head: Group): Whole | undefined {
+  if (tokens[head.end - 1]?.apostrophe === true) return undefined;
+  const dash = isSign(tokens[head.end], "-") && head.kind === "ones" ? 1 : 0;
+  const next = group(tokens, head.end + dash);
+  if (next === undefined || head.kind === "zero" || head.kind === "oh") return undefined;
+  const scale = numberWord(tokens[next.end])?.kind;
+  if (scale === "hundred" || scale === "thousand") return undefined;
+  if (next.kind === "oh" || (next.kind === "zero" && head.value < 100))
+    return withOh(tokens, head, next);
+  if (next.kind === "ones") return digitsOrLoose(tokens, head, next);
+  if (next.kind === "teen" && head.kind === "teen" && Math.abs(next.value - head.value) <= 3)
+    return undefined;
+  if (head.kind === "both" && Math.abs(next.value - head.value) <= head.value * 0.2)
+    return undefined;
+  const tail = next.kind === "both" ? next.value % 10 : 0;
+  return { value: head.value * 100 + next.value, end: next.end, ...(tail > 0 ? { tail } : {}) };
+}
+
+function withOh(tokens: readonly Token[], head: Group, oh: Group): Whole | undefined {
+  const ones = group(tokens, oh.end);
+  if (ones?.kind === "ones" || ones?.kind === "oh" || ones?.kind === "zero")
+    return { value: head.value * 100 + ones.value, end: ones.end };
+  if (head.kind === "both" && oh.kind === "oh") return { value: head.value * 10, end: oh.end };
+  return undefined;
+}
+
+/** "four eight zero" spelled, or a loose pair like "seven four" and "twenty two nine". */
+function digitsOrLoose(tokens: readonly Token[], head: Group, next: Group): Whole | undefined {
+  if (head.kind === "ones") {
+    let value = head.value * 10 + next.value;
+    let end = next.end;
+    let count = 2;
+    for (let digit = group(tokens, end); digit !== undefined; digit = group(tokens, end)) {
+      if (digit.kind !== "ones" && digit.kind !== "zero" && digit.kind !== "oh") break;
+      value = value * 10 + digit.value;
+      end = digit.end;
+      count++;
+    }
+    if (count > 2) return { value, end };
+  }
+  if (numberWord(tokens[next.end])?.kind === "point") return undefined;
+  return { value: head.value + next.value / 10, end: next.end, loose: true };
+}
+
+export function whole(tokens: readonly Token[], i: number): Whole | undefined {
+  const first = tokens[i];
+  if (first === undefined) return undefined;
+  const article = first.text === "a" || first.text === "an";
+  const said = numberWord(article ? tokens[i + 1] : first);
+  if (said?.kind === "hundred" || said?.kind === "thousand") {
+    const at = article ? i + 2 : i + 1;
+    return said.kind === "hundred"
+      ? thousands(tokens, withHundred(tokens, 1, at))
+      : thousands(tokens, { value: 1, end: at - 1 });
+  }
+  if (article) return undefined;
+  const typed = first.kind === tokenKind.number;
+  const head: Group | undefined = typed
+    ? { value: first.value, end: i + 1, kind: "both" }
+    : group(tokens, i);
+  if (head === undefined) return undefined;
+  const dash = isSign(tokens[head.end], "-") ? 1 : 0;
+  if (numberWord(tokens[head.end + dash])?.kind === "hundred")
+    return thousands(tokens, withHundred(tokens, head.value, head.end + dash + 1));
+  if (numberWord(tokens[head.end + dash])?.kind === "thousand") return thousands(tokens, head);
+  if (typed) return { value: head.value, end: head.end };
+  return pair(tokens, head) ?? { value: head.value, end: head.end };
+}
+
+/** "… thousand two hundred and six", "… million" */
+function thousands(tokens: readonly Token[], said: Whole): Whole {
+  const dash = isSign(tokens[said.end], "-") ? 1 : 0;
+  const scale = numberWord(tokens[said.end + dash]);
+  if (scale?.kind !== "thousand") return said;
+  const value = said.value * scale.value;
+  const end = said.end + dash + 1;
+  const again = numberWord(tokens[end]);
+  if (again?.kind === "thousand") return { value: value * again.value, end: end + 1 };
+  const rest = below(tokens, end, 1000);
+  if (rest === undefined) return { value, end };
+  return { value: value + rest.value, end: rest.end };
+}
