@@ -476,3 +476,63 @@ describe("encrypted rooms", () => {
     expect(kept()).toEqual([opening, "RTU-2 suction 61 psi"]);
   }, 30_000);
 });
+
+describe("time", () => {
+  let ahead = 0;
+  beforeEach(async () => {
+    await scene.close();
+    ahead = 0;
+    scene = await openScene({ now: () => Date.now() + ahead });
+    scene.server.room(south, everybody);
+  });
+
+  test("what cannot be read is said once in its room, without its words, and given up after a day", async () => {
+    scene.server.room(north, [nia, me], megolm);
+    const peer = await peerOn(scene.server, nia);
+    await scene.start();
+    scene.server.world.holding = true;
+    for (const body of [opening, "RTU-2 suction 60 psi"]) {
+      const sealed = await peer.seal(north, [nia, me], text(body));
+      scene.server.say(north, nia, sealed, { type: "m.room.encrypted" });
+    }
+    scene.server.world.holding = false;
+    const aside = () => scene.logs.filter((line) => line.includes('"locked"')).length;
+    await until("both are put aside", () => aside() === 2);
+    expect(scene.posts(north)).toEqual([]);
+    ahead = 61_000;
+    scene.server.say(south, odd, text("wakes the sync"));
+    await until("it is said", () => scene.posts(north).length === 1);
+    const told = await peer.open(north, scene.posts(north)[0] ?? {});
+    expect(told).toMatchObject({
+      ok: true,
+      content: { body: expect.stringMatching(/^2 messages from nia .*nothing of it is filed/) },
+    });
+    ahead = 120_000;
+    scene.server.say(south, odd, text("wakes the sync"));
+    await scene.stop();
+    await scene.start();
+    ahead = 25 * 3600_000;
+    scene.server.say(south, odd, text("wakes the sync"));
+    await until(
+      "it is given up",
+      () => scene.logs.filter((line) => line.includes("was given up")).length === 2,
+    );
+    expect(scene.posts(north)).toHaveLength(1);
+  }, 30_000);
+
+  test("after weeks away, what is older than 14 days is left unread and the operator told", async () => {
+    scene.server.world.limit = 5;
+    await scene.start();
+    await scene.stop();
+    const day = 24 * 3600_000;
+    const now = Date.now();
+    for (let n = 20; n >= 0; n -= 1)
+      scene.server.say(south, bram, text(`said ${n} days ago`), { at: now - n * day - 1000 });
+    await scene.start();
+    await until("the youngest is kept", () => kept().includes("said 0 days ago"));
+    expect(kept().filter((one) => one.startsWith("said"))).toEqual(
+      Array.from({ length: 14 }, (_, n) => `said ${13 - n} days ago`),
+    );
+    await until("it is told", said("more than 14 days ago were left unread"));
+  }, 30_000);
+});

@@ -1,4 +1,4 @@
-import { escaped } from "./content.ts";
+import { escaped } from "./escaped.ts";
 
 interface Row {
   readonly job: string;

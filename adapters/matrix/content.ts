@@ -1,4 +1,5 @@
 import { boardHtml } from "./board-html.ts";
+import { escaped } from "./escaped.ts";
 
 /** Where in a room something is said. */
 export interface Spot {
@@ -10,14 +11,6 @@ export interface Spot {
 
 /** The field in which a post carries its outbox key; other clients ignore it. */
 export const keyField = "io.readback.key";
-
-export function escaped(text: string): string {
-  return text
-    .replaceAll("&", "&amp;")
-    .replaceAll("<", "&lt;")
-    .replaceAll(">", "&gt;")
-    .replaceAll('"', "&quot;");
-}
 
 /** A notice: other bots don't answer it. Its plain text is complete; the other form only looks better. */
 function notice(text: string, html: string): object {
