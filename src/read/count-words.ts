@@ -21,11 +21,13 @@ function countWord(items: readonly Item[], i: number, plain: string): number {
   const item = items[i];
   if (item?.text === "x3" || item?.text === "x2") return item.text === "x3" ? 3 : 2;
   if (item === undefined || (item.roles & role.all) === 0) return 0;
+  if (/^(?:sides|ways|gauges|directions|times)$/.test(items[i + 1]?.text ?? "")) return 0;
   for (const word of plain.slice(item.from, item.to).split(" ")) {
     const count = counts[word];
     if (count !== undefined) return count;
   }
   const next = items[i + 1]?.text ?? "";
+
   return /^(?:legs|phases|leads|pairs|lines)$/.test(next) || item.text === "across" ? 3 : 0;
 }
 

@@ -132,6 +132,14 @@ function goesLeft(gap: Gap, next: number, kind: string, taken: string): boolean 
     return gap.items[gap.left.index]?.unit === undefined && gap.items[gap.to]?.unit !== undefined;
   if (kind === "A") return false;
   if (kind === "P") return gap.pointsBehind;
+  if (
+    kind === "R" &&
+    item.label?.quantity === "current" &&
+    next === gap.from &&
+    gap.items[gap.to]?.unit !== undefined &&
+    gap.items[gap.to]?.unit?.dimension !== "current"
+  )
+    return true;
   if (kind === "R")
     return (
       item.label?.plate === true ||

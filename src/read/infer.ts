@@ -3,7 +3,7 @@ import type { Context } from "./context.ts";
 import type { Draft } from "./draft.ts";
 import { habitUnit, unitBefore } from "./habit.ts";
 import { type Item, itemKind } from "./item.ts";
-import { oilIsWarm, own } from "./own-words.ts";
+import { likeLeft, oilIsWarm, own } from "./own-words.ts";
 import {
   byCapacitor,
   byOpen,
@@ -215,12 +215,16 @@ export function infer(
   context: Context,
 ): void {
   const list = drafts.filter((draft) => !draft.gone);
+  list.forEach((draft, order) => {
+    likeLeft(draft, list[order - 1], items);
+  });
   for (const draft of list) {
     if (oilIsWarm(draft, list)) draft.hint = "temperature";
     own(draft, items, setting, context);
   }
   alongLists(list, items);
   alongShapes(list, items);
+  alongLists(list, items);
   subjects(list, items);
   inOrder(list, context);
   for (const draft of list) if (draft.quantity === undefined) fromContext(draft, items, context);

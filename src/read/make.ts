@@ -100,6 +100,19 @@ function plausible(draft: Draft, value: number): boolean {
   return value >= range[0] && value <= range[1];
 }
 
+const placed: ReadonlySet<string> = new Set([
+  "pressure",
+  "temperature",
+  "wet_bulb_temperature",
+  "temperature_difference",
+  "superheat",
+  "subcooling",
+  "resistance",
+  "relative_humidity",
+  "static_pressure",
+  "airflow",
+  "vacuum",
+]);
 const electric: ReadonlySet<string> = new Set(["supply", "drive_output", "dc_bus", "control"]);
 
 /** A place counts only for what can be measured there: no room for volts, no bus for degrees. */
@@ -125,18 +138,30 @@ function placeOf(draft: Draft): Draft["place"] {
     quantity === "mass"
   )
     return undefined;
+  if (!placed.has(quantity ?? "")) return undefined;
   return electric.has(place) ? undefined : place;
 }
 
 type Writable = { -readonly [Key in keyof Reading]: Reading[Key] };
 
 const electrics: ReadonlySet<string> = new Set(["current", "voltage", "power", "frequency"]);
-const untimed: ReadonlySet<string> = new Set(["mass", "current", "fault_code", "duration"]);
+const untimed: ReadonlySet<string> = new Set([
+  "temperature",
+  "superheat",
+  "subcooling",
+  "static_pressure",
+  "airflow",
+  "mass",
+  "current",
+  "fault_code",
+  "duration",
+]);
 
 /** Where, when and how it was measured, as far as it was said. */
 function addConditions(reading: Writable, draft: Draft): void {
   const { quantity } = reading;
-  if (draft.after !== undefined && !untimed.has(quantity)) reading.after_s = clean(draft.after);
+  if (draft.after !== undefined && (!untimed.has(quantity) || draft.series !== undefined))
+    reading.after_s = clean(draft.after);
   if (draft.lasting !== undefined) {
     if (quantity === "vacuum" || quantity === "pressure") reading.after_s ??= clean(draft.lasting);
     else reading.for_s = clean(draft.lasting);
@@ -164,7 +189,8 @@ function addFacts(reading: Writable, draft: Draft): void {
     if (draft.temperature !== undefined && (insulation || quantity === "winding_resistance"))
       reading.temperature = draft.temperature;
     if (draft.action !== undefined && quantity === "mass") reading.action = draft.action;
-  } else reading.rating = draft.rating;
+  } else if (draft.rating !== "nameplate_charge" || quantity === "mass")
+    reading.rating = draft.rating;
   if (draft.subject !== undefined) reading.subject = draft.subject;
   if (draft.earlier) reading.earlier = true;
   if (draft.corrects) reading.corrects = true;

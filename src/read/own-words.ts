@@ -4,6 +4,34 @@ import type { Item } from "./item.ts";
 import { unitCalled } from "./kinds.ts";
 import { byUnit, resistanceOf, type Setting } from "./settle.ts";
 
+function labelsBehind(draft: Draft, items: readonly Item[]): boolean {
+  const labels = (list: readonly number[]): boolean =>
+    list.some(
+      (index) =>
+        items[index]?.label?.place !== undefined ||
+        items[index]?.label?.component === true ||
+        items[index]?.label?.thing !== undefined,
+    );
+  return labels(draft.behind) && !labels(draft.before);
+}
+
+/** "15.6 vdc at outdoor, 2.1 at indoor": the second is measured like the first. */
+export function likeLeft(draft: Draft, left: Draft | undefined, items: readonly Item[]): void {
+  if (
+    left === undefined ||
+    draft.unit !== undefined ||
+    draft.named !== undefined ||
+    !left.ownUnit ||
+    left.unit?.dimension !== "voltage"
+  )
+    return;
+  if (!labelsBehind(draft, items) || !labelsBehind(left, items) || draft.points !== undefined)
+    return;
+  draft.unit = left.unit;
+  draft.kind ??= left.kind;
+  draft.assumedUnit = true;
+}
+
 /** By its own unit or its own words. */
 export function own(
   draft: Draft,

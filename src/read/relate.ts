@@ -131,7 +131,12 @@ function look(items: readonly Item[], left: Draft, right: Draft): Between {
       item.kind === itemKind.sign &&
       (item.text === "," || item.text === "/" || item.text === "-" || item.text === "&");
     if (!comma && item.text !== "and") list = false;
-    if (!comma && (item.roles & (filler | role.not | role.or)) === 0 && item.owner === undefined)
+    if (
+      !comma &&
+      item.text !== "?" &&
+      (item.roles & (filler | role.not | role.or)) === 0 &&
+      item.owner === undefined
+    )
       bare = false;
   }
   const middle = items[left.index + 1];

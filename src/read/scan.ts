@@ -177,6 +177,10 @@ function pushMixed(scan: Scan, to: number): void {
     push(scan, tokenKind.number, to);
     return;
   }
+  if (/^\d+(?:st|nd|rd|th)$/.test(piece)) {
+    push(scan, tokenKind.code, to);
+    return;
+  }
   const cuts = cutPoints(text, scan.at, to);
   if (cuts === undefined) {
     push(scan, tokenKind.code, to);

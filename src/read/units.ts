@@ -74,6 +74,16 @@ function inchHere(build: Building, i: number): boolean {
   );
 }
 
+/** "ST 50 HP 365": behind a gauge's value HP is the next gauge. */
+function gaugeBefore(build: Building): boolean {
+  const label = build.items[build.items.length - 1]?.label;
+  return (
+    label !== undefined &&
+    label.rating === undefined &&
+    (label.place !== undefined || label.hint !== undefined)
+  );
+}
+
 /** "bar(a)", "kPa(g)" */
 function referenced(build: Building, i: number, unit: Unit): Unit | undefined {
   const [open, letter, close] = [build.tokens[i], build.tokens[i + 1], build.tokens[i + 2]];
@@ -113,7 +123,19 @@ export function plainUnitAt(build: Building, i: number): UnitSaid | undefined {
   if (phrase === undefined || unit === undefined) return undefined;
   if (phrase.word.beside && !token.glued && phrase.end === at + 1 && !standsApart(build, token, at))
     return undefined;
-  if (unit.figure === "hp" && !token.glued && tokens[phrase.end]?.kind === tokenKind.number)
+  if (
+    unit.figure === "hp" &&
+    !token.glued &&
+    tokens[phrase.end]?.kind === tokenKind.number &&
+    gaugeBefore(build)
+  )
+    return undefined;
+  if (
+    (unit.dimension === "length" || unit.figure === "in wc") &&
+    tokens[phrase.end]?.text === "/" &&
+    tokens[phrase.end]?.glued === true &&
+    tokens[phrase.end + 1]?.glued === true
+  )
     return undefined;
   const cased = byCase(build, at, unit);
   if (cased !== undefined)

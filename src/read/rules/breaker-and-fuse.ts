@@ -115,6 +115,14 @@ export const breakers: Rule = {
           state(note, breakers.name, [i, i + 2], { kind: "note", about: "size" });
         return;
       }
+      if (
+        items[i + 1] === undefined &&
+        textAt(items, i - 1) === "," &&
+        items.slice(0, i).some((word) => word.text === "fuse" || word.text === "fuses")
+      ) {
+        state(note, breakers.name, [i, i + 1], { kind: "note", about: "size" });
+        return;
+      }
       const before = wordBefore(items, i, own, 6);
       if (
         before >= 0 &&

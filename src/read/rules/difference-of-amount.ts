@@ -23,10 +23,12 @@ const moved: ReadonlySet<string> = new Set([
   "loss",
 ]);
 
+const rate = /^(?:(?:a|per) (?:month|year|ft|foot|inch|day|week)|\/(?:ft|month|yr|year))/;
+
 /** "3 lbs low", "lost 2 psi overnight", "total now 9 lb" behind another mass: by how much, not how much. */
 export const differences: Rule = {
   name: "<amount> low|lost",
-  heads: [...short, ...moved, "total"].join("|"),
+  heads: [...short, ...moved, "total", "per", "a", "/"].join("|"),
   needs: "number",
   apply: (note) => {
     const { items } = note;
@@ -49,6 +51,11 @@ export const differences: Rule = {
         )
       )
         state(note, differences.name, [i, i + 1], { kind: "note", about: "difference" });
+      else if (
+        dimension === "mass" &&
+        rate.test(note.plain.slice(item.to, item.to + 12).trimStart())
+      )
+        state(note, differences.name, [i, i + 1], { kind: "note", about: "rate" });
       else if (
         dimension === "mass" &&
         /^(?:total|totals|totaling)$/.test(

@@ -100,7 +100,11 @@ export function isStatus(note: Note, i: number, status: Status): boolean {
       clockAt(items, after, true) === undefined
     )
       return false;
-    if (items[i]?.text === "pulled" && items[i]?.label !== undefined) return false;
+    if (
+      (items[i]?.text === "pulled" || items[i]?.text === "pulling") &&
+      items[i]?.label !== undefined
+    )
+      return false;
     return (plan & role.plan) === 0;
   }
   if (status === "done") {
@@ -132,7 +136,7 @@ export function isStatus(note: Note, i: number, status: Status): boolean {
   }
   if (
     status === "on_site" &&
-    items[i]?.text === "pulled" &&
+    (items[i]?.text === "pulled" || items[i]?.text === "pulling") &&
     i > 0 &&
     before?.text !== "just" &&
     before?.text !== "i"

@@ -14,7 +14,7 @@ const places: readonly Row[] = [
     { place: "suction", hint: "temperature" },
   ],
   [
-    "head|hd|head pressure|disch|discharge|dischage|dischrge|disch press|discharge pressure|head press|disch p|discharge press|dis|hed|hed pressure|discharg|head psi|hot gas|hot gas pressure|discharge side|disc pressure|dicharge|head pres|heads|discharge psi|discahrge|dischg|condensing pressure|hp side",
+    "head|hd|head pressure|disch|discharge|dischage|dischrge|disch press|discharge pressure|head press|disch p|discharge press|dis|hed|hed pressure|discharg|head psi|hot gas|hot gas pressure|discharge side|disc pressure|dicharge|head pres|heads|discharge psi|discahrge|dischg|condensing pressure|hp side|head pressure control|head control",
     { place: "discharge", hint: "pressure" },
   ],
   [
@@ -58,7 +58,7 @@ const places: readonly Row[] = [
     { place: "return_air", hint: "temperature" },
   ],
   [
-    "supply air|sa|sup|supply temp|supply air temp|sup air|supply air temperature|leaving air|leaving air temp|lat|discharge air|discharge air temp|dat|supply tmp|sa temp|splt air|supply temperature|supply duct|air out|sup temp|supply|suply|suppy|plenum|supply plenum|s a|supply register|vent temp|supply air's|discharge air temperature|supply grille",
+    "supply air|sa|sup|supply temp|supply air temp|sup air|supply air temperature|leaving air|leaving air temp|lat|discharge air|discharge air temp|dat|supply tmp|sa temp|splt air|supply temperature|supply duct|air out|sup temp|supply|suply|suppy|plenum|supply plenum|s a|supply register|vent temp|supply air's|discharge air temperature|supply grille|dis air|disch air",
     { place: "supply_air", hint: "temperature" },
   ],
   [

@@ -8,7 +8,10 @@ export const nounWords: readonly Row[] = [
     "compressor|comp|compresser|cmp|compr|compressors|comps|compressor number|comp number|compressor no|compressor #|comp #|compresor|comprssor|kompressor|cmpr|compr",
     { kind: "subject", name: "compressor", letters: true, upTo: 16 },
   ],
-  ["fan|fans|fan number|fan motor number|fan #|fan no", { kind: "subject", name: "fan", upTo: 24 }],
+  [
+    "fan|fans|fan number|fan motor number|fan #|fan no",
+    { kind: "subject", name: "fan", letters: true, upTo: 24 },
+  ],
   [
     "condenser fan|cond fan|condenser fans|cond fans|condenser fan motor|cond fan motor|cond fan #|condenser fan number",
     { kind: "subject", name: "condenser fan", upTo: 24 },
@@ -45,6 +48,8 @@ export const nounWords: readonly Row[] = [
   ["module|mod", { kind: "subject", name: "module", letters: true, upTo: 16 }],
   ["evaporator|evap", { kind: "subject", name: "evaporator", upTo: 12 }],
   ["condenser|cond", { kind: "subject", name: "condenser", upTo: 12 }],
+  ["walk in|walkin|walk in cooler|walk in freezer", { kind: "subject", name: "walk-in", upTo: 40 }],
+  ["heat strip|strip heater|strip", { kind: "subject", name: "heat strip", upTo: 12 }],
   ["tower|cooling tower", { kind: "subject", name: "tower", upTo: 12 }],
   ["boiler", { kind: "subject", name: "boiler", upTo: 12 }],
   ["drive|vfd|inverter", { kind: "subject", name: "drive", upTo: 12 }],
