@@ -48,7 +48,9 @@ interface Service {
  * gives the sentence that says why. What goes wrong in work or sending is caught, logged once in a
  * sentence, and tried again; the message stays in the store.
  */
-export async function serve(bot: Bot, options: ServeOptions): Promise<string | undefined> {
+export async function serve(given: Bot, options: ServeOptions): Promise<string | undefined> {
+  // boards are edited at their platform's pace, not with every message
+  const bot: Bot = { ...given, boardElsewhere: true };
   const service = openService(bot, options);
   const { running, pump, failed } = service;
   const health = await healthOf(service, bot);

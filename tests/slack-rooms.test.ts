@@ -39,6 +39,11 @@ async function atWork(options: Parameters<typeof openScene>[0] = {}) {
   return { ...made, made, call, note };
 }
 
+const unsentIn = ({ bot }: Scene): number =>
+  Number(
+    bot.bot.store.db.prepare("SELECT count(*) FROM outbox WHERE state <> 'sent'").pluck().get(),
+  );
+
 const standing = ({ bot }: Scene): readonly (number | string | null)[] =>
   allJobs(bot.bot.memory).flatMap(({ readings }) =>
     readings.flatMap((r) =>
@@ -131,6 +136,35 @@ describe("what people do to their messages", () => {
     standIn.delivery.publish({ ...note, channel: south, event_ts: note.ts });
     await until("the edited value stands", () => standing(made).includes(9e6));
     expect(standing(made)).not.toContain(90e6);
+  });
+
+  test("of two edits the later one stands, also where it arrives first", async () => {
+    const { standIn, made, note } = await atWork();
+    const words = (value: number): string =>
+      `OU-3 comp 1 lead 2 to ground ${value} megohm at 500 V`;
+    const edited = (value: number, ts: string) => ({
+      type: "message",
+      subtype: "message_changed",
+      channel: south,
+      ts,
+      event_ts: ts,
+      message: { ...note, text: words(value), edited: { user: note.user, ts } },
+      previous_message: note,
+    });
+    const [first, second] = [standIn.rooms.nextTs(), standIn.rooms.nextTs()];
+    standIn.delivery.publish(edited(70, second));
+    await until("the later one stands", () => standing(made).includes(70e6));
+    standIn.delivery.publish(edited(60, first));
+    await until(
+      "the earlier one is worked on",
+      () => made.bot.logs.filter(({ event }) => event === "worked").length === 4,
+    );
+    await until("all is sent", () => unsentIn(made) === 0);
+    expect(standing(made)).toEqual([70e6]);
+    expect(said(made, south)).toHaveLength(2);
+    expect(said(made, south)[1]).toContain("70 megohm");
+    standIn.remove(south, note.ts);
+    await until("nothing stands", () => standing(made).length === 0);
   });
 
   test("a deletion takes the reading back", async () => {

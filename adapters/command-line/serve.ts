@@ -61,6 +61,12 @@ async function run(bot: Bot, config: Config, io: Io): Promise<Exit> {
     const value = config[name];
     if (value !== undefined) writeSetting(bot.store, name, value);
   }
+  // what a dispatcher must act on is said where the board is
+  const board = config.platforms.find(({ boardChannel }) => boardChannel !== undefined);
+  if (board?.boardChannel !== undefined) {
+    writeSetting(bot.store, "board_channel", board.boardChannel);
+    writeSetting(bot.store, "board_platform", board.name);
+  }
   relearn(bot.memory, bot.store);
   const log = makeLog(io.complain, knownSecrets, Date.now);
   // a platform that brings again what a power cut took allows the faster way of writing

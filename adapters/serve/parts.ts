@@ -9,7 +9,7 @@ import { splitText } from "./split-text.ts";
 const partSchema = z.object({
   key: z.string(),
   kind: z.enum(["text", "upload", "share", "pin"]),
-  of: z.enum(["reply", "board", "clock", "operator"]),
+  of: z.enum(["reply", "board", "clock", "alert", "operator"]),
   channel: z.string(),
   thread: z.string().optional(),
   text: z.string(),

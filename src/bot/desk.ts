@@ -6,4 +6,6 @@ export interface Bot {
   readonly store: Store;
   readonly memory: Memory;
   readonly salt: () => string;
+  /** the board is kept by whoever runs the bot, not put out with every message */
+  readonly boardElsewhere?: true;
 }

@@ -5,6 +5,7 @@ import { appendEntry } from "../record/entries-table.ts";
 import {
   findMessage,
   type InboxRow,
+  isOvertaken,
   markMessage,
   messagesIn,
   wakeChanges,
@@ -170,11 +171,14 @@ function say(
   const { store, memory } = bot;
   const { message, plan, was } = worked;
   const text = replyTo(input) ?? clocksOn(bot, message, plan);
-  if (text !== undefined) answer(bot, worked, { text, caution: dangerGiven(input) });
+  // the answer to an older edit would stand over what holds now
+  if (text !== undefined && !isOvertaken(store, message)) {
+    answer(bot, worked, { text, caution: dangerGiven(input) });
+  }
   for (const row of mendingRows(store, message, input)) putOut(store, row);
   const alert = alertRow(memory, message, { was, job: jobOf(bot, plan) });
   if (alert !== undefined) putOut(store, alert);
-  const board = boardRow(memory, store, message.at);
+  const board = bot.boardElsewhere === true ? undefined : boardRow(memory, store, message.at);
   if (board !== undefined) putOut(store, board);
 }
 

@@ -197,3 +197,22 @@ export function readCursor(
   ).pluck();
   return z.string().optional().parse(value.get(platform, conversation));
 }
+
+/** Whether a later edit or a deletion of the same message was worked on before this edit. */
+export function isOvertaken(store: Store, message: Message): boolean {
+  if (message.edits === undefined) return false;
+  const later = sql(
+    store,
+    `SELECT 1 FROM inbox WHERE platform = ? AND (edits = ? OR deletes = ?) AND id <> ?
+       AND (instant > ? OR (instant = ? AND id > ?)) AND state IN ('done', 'waiting') LIMIT 1`,
+  ).get(
+    message.platform,
+    message.edits,
+    message.edits,
+    message.id,
+    Date.parse(message.at),
+    Date.parse(message.at),
+    message.id,
+  );
+  return later !== undefined;
+}
