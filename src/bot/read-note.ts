@@ -3,8 +3,24 @@ import { at as atTime, type Context, follow, startContext } from "../read/contex
 import { read } from "../read/read.ts";
 import type { NoteFacts } from "../record/entry.ts";
 import { standingOf } from "../record/standing.ts";
+import { tooLong } from "../show/too-long.ts";
 import type { Memory } from "./memory.ts";
 import { withNamedDone } from "./named-done.ts";
+
+/** No chat sends more in one message, and a pasted file is no note; our choice, no source. */
+const mostLetters = 20_000;
+
+/** A text that is kept as it is, all of it unread, and asked for in parts. */
+function leftUnread(text: string): Understood {
+  return {
+    readings: [],
+    statements: [],
+    unread: [],
+    unread_spans: [[0, text.length]],
+    ask: [tooLong(text.length)],
+    skipped: [],
+  };
+}
 
 /** Reads a message in the context of what stands before it in its job; alone where it has none. */
 export function readNote(
@@ -12,6 +28,7 @@ export function readNote(
   message: Pick<Message, "text" | "at">,
   job: number | undefined,
 ): Understood {
+  if (message.text.length > mostLetters) return leftUnread(message.text);
   const understood = read(message.text, contextOf(memory, job, message.at));
   const known = job === undefined ? undefined : memory.jobs.get(job);
   return known === undefined ? understood : withNamedDone(understood, message.text, known);
