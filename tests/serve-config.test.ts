@@ -8,6 +8,7 @@ import { readConfig } from "../adapters/serve/config.ts";
 import { scopes } from "../adapters/slack/check.ts";
 import { openStore } from "../src/record/store.ts";
 import {
+  boardRoom,
   channels,
   freePort,
   freshFolder,
@@ -177,6 +178,16 @@ describe("the program", () => {
     standIn.say("U0MAREN", south, "New job: Gull Wharf OU-3, not cooling marzipan. Sorrel");
     await until("it is answered", () => standIn.bot(south).length === 1);
 
+    standIn.say("U0SORREL", south, "OU-3 no access, gate is locked");
+    await until("the dispatcher is told in a post of its own", () =>
+      standIn.bot(boardRoom).some(({ text, blocks }) => blocks === undefined && /OU-3/.test(text)),
+    );
+    await until(
+      "the board is one post",
+      () => standIn.bot(boardRoom).filter(({ blocks }) => blocks !== undefined).length === 1,
+    );
+    expect(standIn.bot(boardRoom)).toHaveLength(2);
+
     const copy = join(place, "copy.db");
     expect(await start(["backup", copy, "--db", db]).ended).toMatchObject({
       code: 0,
@@ -185,7 +196,7 @@ describe("the program", () => {
     expect((await start(["backup", copy, "--db", db]).ended).code).toBe(1);
     const opened = openStore(copy, { readonly: true });
     expect(opened.ok && opened.store.db.prepare("SELECT count(*) FROM entry").pluck().get()).toBe(
-      1,
+      2,
     );
     if (opened.ok) opened.store.db.close();
     expect((await start(["verify", copy]).ended).code).toBe(0);
