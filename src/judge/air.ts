@@ -6,7 +6,7 @@ import { ambientPaAt } from "./circuit.ts";
 import { given } from "./given.ts";
 import { isAtReversingValve } from "./near.ts";
 import { isBound, numberOf } from "./pick.ts";
-import type { Scene } from "./scene.ts";
+import { perScene, type Scene } from "./scene.ts";
 
 /** The air about the machine as it was last read. */
 export interface Air {
@@ -23,7 +23,7 @@ export interface Air {
 }
 
 /** Air readings of the case; the room stands for the return where nothing else was read. */
-export function airOf(scene: Scene): Air {
+export const airOf: (scene: Scene) => Air = perScene((scene) => {
   const ambientPa = ambientPaAt(scene);
   const dry = (...places: Place[]) => lastOf(scene, "temperature", places);
   const wet = (...places: Place[]) => lastOf(scene, "wet_bulb_temperature", places);
@@ -50,7 +50,7 @@ export function airOf(scene: Scene): Air {
       airflowM3s: lastOf(scene, "airflow", ["supply_air", "return_air", undefined]),
     }),
   };
-}
+});
 
 /** "95 out, 67 wet bulb": only a wet bulb that is itself said to be outdoors is. */
 function unnamedWetBulb(scene: Scene): number | undefined {

@@ -57,10 +57,20 @@ function labelSizes(scene: Scene, said: readonly Rating[]): Rating[] {
   const near = /\bcap|\bcan\b|dual|run|mfd|uf\b|microfarad/.test(scene.words);
   const [, first, second] =
     /\b(\d{2}(?:\.\d)?) ?(?:\/|\+) ?(\d{1,2}(?:\.\d)?)\b/.exec(scene.words) ?? [];
+  if (near && said.length === 0 && first === undefined) return labelFigure(scene);
   if (!near || first === undefined || second === undefined) return [];
   return [Number(first), Number(second)]
     .map((size) => ({ farad: size * 1e-6, subject: "" }))
     .filter((size) => !said.some((other) => Math.abs(other.farad - size.farad) < 1e-9));
+}
+
+/** "label says 30", "it's a 35": one rating in words. */
+function labelFigure(scene: Scene): Rating[] {
+  const said =
+    /\b(?:label(?:ed)?|marked|rated(?: at)?|stamped|(?:label|can|it|cap) says|it'?s an?)(?: says)? (\d{1,2}(?:\.\d)?)\b(?! ?(?:a|amps?|v|volts?|hz|f|c)\b)/.exec(
+      scene.words,
+    )?.[1];
+  return said === undefined ? [] : [{ farad: Number(said) * 1e-6, subject: "" }];
 }
 
 /** Second half of a label that was taken for a reading: a slash stands before it. */

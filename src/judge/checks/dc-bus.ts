@@ -62,7 +62,7 @@ const offDeeds = new Set<ActionName>(["power_off", "locked", "proved_dead"]);
 const onDeeds = new Set<ActionName>(["power_on", "unlocked", "started", "reset"]);
 
 const offWords =
-  /power(?:ed)? (?:off|down)|after off|\boff\b|still|threw the|(?:pulled|opened) the disconnect|killed|bled|bleed|locked|waited|down to|minutes? after/;
+  /power(?:ed)? (?:off|down)|after off|\boff\b|still|threw the|(?:pulled|opened) the disconnect|(?:disconnect|main|breaker) (?:is )?(?:open|off)|killed|bled|bleed|locked|waited|down to|minutes? after/;
 
 function judgeBus(reading: Reading, scene: Scene): Finding {
   const bus = numberOf(reading) ?? 0;

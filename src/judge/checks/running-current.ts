@@ -16,6 +16,8 @@ const unbalanceLimit = 10;
 const overRla = { watch: 1.1, bad: 1.28 } as const;
 /** Under RLA a line-start compressor is hardly loaded. Common practice, no source. */
 const lightShare = 0.55;
+/** Under it nothing works there, whatever the drive. Common practice, no source. */
+const nothingShare = 0.03;
 
 /** Steady current against the plate, lines against each other, and a dead line. */
 export const runningCurrent: Check = {
@@ -158,6 +160,8 @@ function loadVerdict(highest: number, scene: Scene): Verdict {
     return { level: "bad", says: "overloaded", basis: "plate", sign: "current:high" };
   if (ratio > limit)
     return { level: "watch", says: "above its plate", basis: "plate", sign: "current:high" };
+  if (ratio < nothingShare)
+    return { level: "watch", says: "hardly anything flows", basis: "plate", sign: "current:none" };
   if (ratio < lightShare && drive !== "inverter")
     return {
       level: "watch",

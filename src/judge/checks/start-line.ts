@@ -4,6 +4,7 @@ import { noteOf } from "../near.ts";
 import { numberOf, numbersOf } from "../pick.ts";
 import type { Scene } from "../scene.ts";
 import { gist, plain } from "../words.ts";
+import { heldSeconds } from "./held-time.ts";
 import { highestOf, type MotorCurrents } from "./motor-currents.ts";
 import { startPressures } from "./start-pressures.ts";
 import { lineVolts } from "./volts.ts";
@@ -54,10 +55,10 @@ type Verdict = Pick<Finding, "says" | "missing"> & {
 
 function lineVerdict(start: Start, currents: MotorCurrents, scene: Scene): Verdict {
   const { peakA, expectedA, rlaA } = start;
-  if (expectedA === undefined && rlaA === undefined && !holds(currents))
+  if (expectedA === undefined && rlaA === undefined && !holds(currents, scene))
     return { level: "unknown", says: "not judged", missing: "the plate's RLA or LRA" };
   const locked = reachesLocked(start);
-  if (!locked && rlaA !== undefined && peakA < lineRatios.tooLow * rlaA && !holds(currents))
+  if (!locked && rlaA !== undefined && peakA < lineRatios.tooLow * rlaA && !holds(currents, scene))
     return {
       level: "unknown",
       says: "low for a line start: a slow meter, a soft starter or low volts",
@@ -81,8 +82,8 @@ function reachesLocked({ peakA, expectedA, rlaA }: Start): boolean {
 
 /** At locked-rotor current: for how long decides. */
 function lockedVerdict(currents: MotorCurrents, scene: Scene): Verdict {
-  const brief = currents.start.some((one) => one.for_s !== undefined && one.for_s < heldS);
-  if (holds(currents) || (!brief && stallsThere(currents, scene))) {
+  const brief = currents.start.some((one) => (heldSeconds(one, scene) ?? heldS) < heldS);
+  if (holds(currents, scene) || (!brief && stallsThere(currents, scene))) {
     if (cameUp(currents))
       return {
         level: "watch",
@@ -91,7 +92,7 @@ function lockedVerdict(currents: MotorCurrents, scene: Scene): Verdict {
       };
     return {
       level: "bad",
-      says: `held ${forWords(currents)}: the rotor does not turn`,
+      says: `held ${forWords(currents, scene)}: the rotor does not turn`,
       sign: "start:held_locked",
     };
   }
@@ -115,12 +116,12 @@ function lockedVerdict(currents: MotorCurrents, scene: Scene): Verdict {
   };
 }
 
-function holds(currents: MotorCurrents): boolean {
-  return currents.start.some((one) => one.for_s !== undefined && one.for_s >= heldS);
+function holds(currents: MotorCurrents, scene: Scene): boolean {
+  return currents.start.some((one) => (heldSeconds(one, scene) ?? 0) >= heldS);
 }
 
-function forWords(currents: MotorCurrents): string {
-  const longest = Math.max(...currents.start.flatMap((one) => one.for_s ?? []));
+function forWords(currents: MotorCurrents, scene: Scene): string {
+  const longest = Math.max(...currents.start.flatMap((one) => heldSeconds(one, scene) ?? []));
   return Number.isFinite(longest) ? `for ${plain(longest)} s` : "until it tripped";
 }
 

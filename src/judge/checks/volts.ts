@@ -26,10 +26,15 @@ export const allVoltages: (scene: Scene) => readonly Reading[] = perScene((scene
 
 /** Which side of the contactor a voltage was read at, where that was said. */
 export function sideOf(scene: Scene, reading: Reading): "line" | "load" | undefined {
+  if (!namesSides(scene)) return;
   const before = beside(scene, reading, [wholeNote, 0]);
   const after = beside(scene, reading, [0, sideAfter]).split(/[,;.]/)[0] ?? "";
   return lastSide(before) ?? lastSide(after);
 }
+
+const namesSides: (scene: Scene) => boolean = perScene((scene) =>
+  /side|contactor|lugs/.test(scene.words),
+);
 
 /** Letters before a figure, all of its note, and after it, that may name its side. */
 const wholeNote = 10_000;

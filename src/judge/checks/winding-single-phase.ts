@@ -115,19 +115,19 @@ function verdictOf(pins: Pins, said: readonly Reading[], scene: Scene): Verdict 
 
 function openVerdict(pins: Pins, scene: Scene): Verdict {
   const bothCommon = isOpen(pins.commonRun) && isOpen(pins.commonStart);
-  if (bothCommon && ohm(pins.runStart) !== undefined) {
+  if (bothCommon && !isOpen(pins.runStart)) {
     const cold = shellWarmth(scene) === "cold";
     return cold
       ? {
           level: "bad",
           brief: "common lead or overload open, shell cold",
-          says: "Both common pairs open on a cold shell, R-S whole: the overload should have closed by now, so it or the common lead is open",
+          says: "Both common pairs open on a cold shell: the overload should have closed by now, so it or the common lead is open",
           sign: "winding:open",
         }
       : {
           level: "watch",
           brief: "internal overload open, let it cool",
-          says: "Both common pairs open, R-S whole: the internal overload is open. Let it cool for hours and measure again",
+          says: "Both common pairs open: the internal overload is open. Let it cool for hours and measure again",
           sign: "winding:overload_open",
         };
   }
