@@ -71,6 +71,7 @@ export function gaugePair(items: readonly Item[], drafts: readonly Draft[]): voi
 
 /** "SP 118 ST 50 HP 365": beside the other gauges SP is the suction pressure. */
 export function gaugeLetters(items: readonly Item[], drafts: readonly Draft[]): void {
+  if (!drafts.some((draft) => draft.rating === "setpoint")) return;
   if (!items.some((item) => /^(?:hp|st|slt|llt|dp)$/.test(item.text))) return;
   for (const draft of drafts) {
     if (

@@ -44,7 +44,7 @@ export function isA(items: readonly Item[], draft: Draft): void {
 export function degreeDrop(items: readonly Item[], draft: Draft): void {
   const item = items[draft.index];
   if (item?.kind !== itemKind.number || draft.named !== undefined) return;
-  if (item.unit !== undefined && item.unit.dimension !== "temperature") return;
+  if (item.unit === undefined || item.unit.dimension !== "temperature") return;
   const next = items[draft.index + 1]?.text ?? "";
   const before = `${items[draft.index - 2]?.text ?? ""} ${items[draft.index - 1]?.text ?? ""}`;
   const behind =

@@ -37,8 +37,9 @@ export function pipe(note: Note, i: number, item: Item): boolean {
   }
   if (!small(item)) return false;
   const said = item.fraction || item.unit?.figure === "in" || item.unit?.figure === "mm";
+  if (!said) return false;
   const behind = wordBehind(items, i, sized, 2);
-  if (!said || behind < 0) return false;
+  if (behind < 0) return false;
   if (item.unit === undefined && item.value >= 5) return false;
   if (
     items[behind]?.label?.place !== undefined &&
