@@ -5,6 +5,9 @@ const joint =
 const bad =
   "(?:burn(?:t|ed)|melted|charred|black(?:ened)?|brown|cooked|toasted?|arc(?:ed|ing)|discolou?red|loose|corroded|hot)";
 const gap = "\\W+(?:[\\w']+\\W+){0,4}?";
+const stalled = "(?:stall\\w*|tripp?\\w*|popped|overload)";
+const againstPressure =
+  "(?:no (?:time )?delay|(?:against|into) (?:a |full |high )?(?:\\d{3} ?(?:psi)? ?)?head|[23]\\d\\d over \\d{2,3}|restart\\w* (?:right away|quick|too soon|at once)|third start in)";
 const fine = "(?:good|fine|ok(?:ay)?|check out|checks? (?:out )?(?:good|fine|ok))";
 
 /** What the electrical checks hear in words alone. Source throughout: common practice, no source. */
@@ -73,6 +76,7 @@ export const electricalToldRows: readonly ToldRow[] = [
       /\b(?:board|relay|controller|control)\b.{0,40}\b(?:puts?|sends?|putting|sending|gives?|giving)\b.{0,14}\b(?:nothing|none|no (?:power|voltage|volts|signal|24))\b/,
       /\b(?:nothing|no (?:voltage|volts|power|24(?: ?v)?|output)|0(?:\.0)? ?v(?:olts)?)\b.{0,12}\b(?:out of|off|from|leaving|out on|coming out|out to)\b.{0,20}\b(?:board|relay|controller|y1?|compressor terminal|contactor)\b/,
       /\bboard\b.{0,30}\bno output\b/,
+      /\bout to (?:the )?contactor\W+(?:is |at |reads )?(?:0(?:\.0)?|zero|nothing|dead)\b/,
       /\b(?:relay|board)(?:'s)? outputs?\b.{0,16}\b(?:zero|nothing|none|0|dead)\b/,
     ],
     unless: /\bno (?:call|24 ?v? (?:in|to))\b|not calling|safety (?:is )?open/,
@@ -187,5 +191,18 @@ export const electricalToldRows: readonly ToldRow[] = [
     about: "control circuit",
     says: "No control voltage: transformer, its fuse, a short in the low voltage wiring",
     brief: "no control voltage",
+  },
+  {
+    check: "start_current",
+    sign: "start_pressures:pressures_unequal",
+    words: [
+      new RegExp(`\\b${stalled}\\b.{0,80}\\b${againstPressure}`),
+      new RegExp(`\\b${againstPressure}\\b.{0,80}\\b${stalled}`),
+    ],
+    unless: /\bequal(?:ized)?\b.{0,20}\b(?:first|before)\b/,
+    level: "watch",
+    about: "compressor",
+    says: "It tried against unequal pressures: a motor that starts freely once they are level is not seized",
+    brief: "tried against pressure",
   },
 ];
