@@ -197,6 +197,17 @@ function backwards(items: readonly Item[], left: Draft, right: Draft): void {
 
 const verbs = role.change | role.now | role.is;
 
+/** "… it dropped to 295": the word between says that one value became the other. */
+function movedBetween(items: readonly Item[], left: Draft, right: Draft): boolean {
+  for (let i = left.index + 1; i < right.index; i++)
+    if (
+      /^(?:dropped|drops|dropping|fell|falls|rose|climbed)$/.test(items[i]?.text ?? "") &&
+      items[i]?.owner === undefined
+    )
+      return true;
+  return false;
+}
+
 /** "started at nine and it's at 24.5 now", "was 26 and … it's at 14", "ramped up 4, 8, 12.6 A". */
 function changed(
   items: readonly Item[],
@@ -215,6 +226,15 @@ function changed(
   if (Number.isNaN(left.value) || Number.isNaN(right.value)) return false;
   if (left.unit?.dimension === "mass" || right.unit?.dimension === "mass") return false;
   if (left.state !== undefined && (before & role.change) === 0) return false;
+  const dimension = left.unit?.dimension ?? right.unit?.dimension;
+  if (
+    !gap.strong &&
+    dimension !== "current" &&
+    !left.earlier &&
+    !right.earlier &&
+    movedBetween(items, left, right)
+  )
+    return true;
   const held = since(items, left, right);
   if ((left.earlier && !held) || right.earlier) return false;
   const begun = (before & role.change) !== 0 || left.series !== undefined;

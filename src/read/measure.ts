@@ -44,7 +44,15 @@ function zeros(drafts: readonly Draft[], note: Note): void {
     const next = drafts[order + 1];
     const placed =
       draft.component || draft.points !== undefined || draft.place !== undefined || draft.grounded;
-    if (next !== undefined && !next.gone && next.value === 0 && next.sentence === draft.sentence) {
+    const apart =
+      next?.zero && next.before.some((index) => note.items[index]?.kind === itemKind.points);
+    if (
+      next !== undefined &&
+      !apart &&
+      !next.gone &&
+      next.value === 0 &&
+      next.sentence === draft.sentence
+    ) {
       next.points ??= draft.points;
       next.place ??= draft.place;
       next.subject ??= draft.subject;

@@ -60,7 +60,7 @@ function unitsOf(drafts: readonly Draft[]): {
   for (const draft of drafts) {
     if (draft.over) seen.over = true;
     const { unit } = draft;
-    if (unit === undefined) continue;
+    if (unit === undefined || draft.zero) continue;
     if (unit.dimension === "resistance") {
       if (unit.factor >= 1e6 && draft.letter !== "g") seen.mega = true;
       else if (unit.factor <= 1) seen.ohms = true;

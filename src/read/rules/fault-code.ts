@@ -138,7 +138,14 @@ function codeAt(note: Note, i: number, strong: boolean): Code | undefined {
     return { value: run.toUpperCase(), end };
   const letter = letterOf(note, item);
   if (letter !== undefined) {
-    const at = textAt(items, i + 1) === "-" ? i + 2 : i + 1;
+    const at = textAt(items, i + 1) === "-" || textAt(items, i + 1) === "dash" ? i + 2 : i + 1;
+    const zero = items[at];
+    const after = digitsOf(items[at + 1]);
+    if (zero?.spoken === true && zero.value === 0 && after?.length === 1)
+      return {
+        value: `${letter}${textAt(items, i + 1) === "dash" ? "-" : ""}0${after}`,
+        end: at + 2,
+      };
     const digits = digitsOf(items[at]);
     if (digits !== undefined && !(item.text === "a" && !strong))
       return { value: letter + digits, end: at + 1 };

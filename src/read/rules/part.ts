@@ -60,14 +60,7 @@ function verbOf(items: readonly Item[], from: number, to: number): Verb | undefi
       item.text === "new" &&
       items
         .slice(i + 1, i + 5)
-        .some(
-          (word) =>
-            word.text === "in" ||
-            word.text === "installed" ||
-            word.text === "reads" ||
-            word.text === "on" ||
-            word.text === "is",
-        )
+        .some((word) => word.text === "in" || word.text === "installed" || word.text === "reads")
     )
       return { state: "fitted", at: i };
   }

@@ -107,7 +107,7 @@ const places: readonly Row[] = [
     { place: "evaporator_out", hint: "temperature" },
   ],
   [
-    "ewt|entering water|entering water temp|water in|return water|return water temp|hwr|chwr|water inlet|ent water|entering chilled water|chilled water return|e w t|ecwt chw|entering water temperature|ent wtr|chw return|rwt|wtr in|hot water return|loop in|inlet water|water entering|entering loop|entering|water coming in|water is coming in|water is come in|water come in|water comes in",
+    "ewt|entering water|entering water temp|water in|return water|return water temp|hwr|chwr|water inlet|ent water|entering chilled water|chilled water return|e w t|ecwt chw|entering water temperature|ent wtr|chw return|rwt|wtr in|hot water return|loop in|inlet water|water entering|entering loop|entering|water coming in|water is coming in|water is come in|water come in|water comes in|water going in|water goes in|water is going in|waters going in",
     { place: "water_in", hint: "temperature" },
   ],
   [
