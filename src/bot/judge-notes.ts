@@ -1,11 +1,11 @@
 import { judge } from "../judge/judge.ts";
-import type { EquipmentFacts, Judgement, SiteFacts, UnitHabit } from "../model.ts";
+import type { EquipmentFacts, Judgement, SiteFacts, Understood, UnitHabit } from "../model.ts";
 import { type Context, follow, startContext } from "../read/context.ts";
-import { read } from "../read/read.ts";
 import { caseOf } from "../record/case.ts";
 import { correctedBy, inherit } from "../record/corrections.ts";
 import type { Entry } from "../record/entry.ts";
 import { foldJob } from "../record/job.ts";
+import { readText } from "./read-note.ts";
 
 export interface NotesCase {
   readonly equipment: EquipmentFacts;
@@ -25,7 +25,7 @@ export function judgeNotes(given: NotesCase): Judgement {
   let context: Context = startContext(given.units, given.at);
   let entries: readonly Entry[] = [opening(at)];
   for (const [index, text] of given.notes.entries()) {
-    const understood = read(text, context);
+    const understood = readText(text, context);
     context = follow(context, understood);
     entries = [...entries, entryOf({ text, at, place: index + 2, understood }, entries)];
   }
@@ -66,7 +66,7 @@ function entryOf(
     readonly text: string;
     readonly at: string;
     readonly place: number;
-    readonly understood: ReturnType<typeof read>;
+    readonly understood: Understood;
   },
   before: readonly Entry[],
 ): Entry {

@@ -10,6 +10,11 @@ import { withNamedDone } from "./named-done.ts";
 /** No chat sends more in one message, and a pasted file is no note; our choice, no source. */
 const mostLetters = 20_000;
 
+/** Reads a text that somebody sent, unless it is longer than a message can be. */
+export function readText(text: string, context: Context): Understood {
+  return text.length > mostLetters ? leftUnread(text) : read(text, context);
+}
+
 /** A text that is kept as it is, all of it unread, and asked for in parts. */
 function leftUnread(text: string): Understood {
   return {
@@ -28,8 +33,7 @@ export function readNote(
   message: Pick<Message, "text" | "at">,
   job: number | undefined,
 ): Understood {
-  if (message.text.length > mostLetters) return leftUnread(message.text);
-  const understood = read(message.text, contextOf(memory, job, message.at));
+  const understood = readText(message.text, contextOf(memory, job, message.at));
   const known = job === undefined ? undefined : memory.jobs.get(job);
   return known === undefined ? understood : withNamedDone(understood, message.text, known);
 }
