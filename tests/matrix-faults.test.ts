@@ -1,7 +1,10 @@
+import { createHash } from "node:crypto";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
+import { z } from "zod";
 import { allJobs } from "../src/bot/memory.ts";
 import { findMessage, messagesIn } from "../src/record/inbox.ts";
 import { putOut } from "../src/record/outbox.ts";
+import { fileKey, putWords } from "../src/record/words-table.ts";
 import { type Peer, peerOn } from "./support/matrix/peer.ts";
 import {
   bodyOf,
@@ -456,6 +459,44 @@ describe("encrypted rooms", () => {
     await scene.start();
     await until("the answer", () => scene.posts(north).length === 2);
     expect((await opened())[1]).toContain("60 psi");
+  }, 30_000);
+
+  test("files go out and come in: plain in a plain room, encrypted with name and type in an encrypted one", async () => {
+    const bytes = Buffer.from("job;site\n1;Gull Wharf\n");
+    const sha256 = createHash("sha256").update(bytes).digest("hex");
+    const { store } = scene.bot();
+    putWords(store, fileKey(sha256), { salt: "s", content: bytes });
+    const file = { name: "day.csv", type: "text/csv", size: bytes.length, sha256 };
+    for (const channel of ["south", "north"]) {
+      putOut(store, {
+        id: `file ${channel}`,
+        platform: "matrix",
+        channel,
+        kind: "reply",
+        text: "The day.",
+        files: [file],
+      });
+    }
+    await until(
+      "both are out",
+      () => scene.posts(south).length === 2 && scene.posts(north).length === 2,
+    );
+    const { media } = scene.server.world;
+    const plain = z
+      .object({ url: z.string(), filename: z.string() })
+      .parse(scene.posts(south)[1]?.content);
+    expect(plain.filename).toBe("day.csv");
+    expect(media.get(plain.url.replace("mxc://fake.test/", ""))?.equals(bytes)).toBe(true);
+    const open = await peer.open(north, scene.posts(north)[1] ?? {});
+    if (!open.ok) throw new Error(open.why);
+    const secret = z
+      .object({ filename: z.string(), file: z.looseObject({ url: z.string() }) })
+      .parse(open.content);
+    const stored = media.get(secret.file.url.replace("mxc://fake.test/", "")) ?? Buffer.alloc(0);
+    expect(stored.includes("Gull")).toBe(false);
+    expect(Buffer.from(peer.bytes(stored, secret.file)).equals(bytes)).toBe(true);
+    expect(secret.filename).toBe("day.csv");
+    expect(scene.server.asked.some((one) => one.includes("day.csv"))).toBe(false);
   }, 30_000);
 
   test("a removed encrypted message is no message, not an undecryptable one", async () => {

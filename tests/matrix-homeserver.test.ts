@@ -503,6 +503,69 @@ describe.skipIf(!here)("with a real homeserver and clients of other people", () 
   }, 90_000);
 });
 
+describe.skipIf(!here)("with a real homeserver and its own rate limits", () => {
+  test("each answer waits as long as the server asks, and none is lost or said twice", async () => {
+    build();
+    const server = await startHomeserver(true);
+    const [readback, bramAccount] = [
+      await server.register("readback"),
+      await server.register("bram"),
+    ];
+    const person = await sdkPerson(server, bramAccount);
+    const room = await person.client.createRoom({
+      preset: "private_chat",
+      invite: [readback.user],
+    });
+    const folder = mkdtempSync(join(tmpdir(), "bot-"));
+    writeFileSync(join(folder, "password"), readback.password);
+    const bot = botProcess(folder, {
+      db: join(folder, "store.db"),
+      time_zone: "America/Chicago",
+      people: [{ person: "bram", role: "tech", matrix: bramAccount.user }],
+      platforms: {
+        matrix: {
+          server: server.url,
+          user: readback.user,
+          password: { file: join(folder, "password") },
+          keys: join(folder, "keys.db"),
+          rooms: { south: room },
+        },
+      },
+    });
+    await bot.start();
+    const count = 13;
+    try {
+      // the person has limits as well: what they send waits for them
+      const ids: string[] = [];
+      ids.push(
+        await person.send(room, { msgtype: "m.text", body: "New job: Gull Wharf RTU-2, dead" }),
+      );
+      for (let n = 1; n < count; n += 1) {
+        ids.push(
+          await person.send(room, { msgtype: "m.text", body: `RTU-2 suction ${60 + n} psi` }),
+        );
+      }
+      let keys: readonly string[] = [];
+      await until(
+        async () => {
+          keys = (await allEvents(server, bramAccount, room))
+            .filter(({ content }) => !isEdit(content))
+            .map(keyOf);
+          return ids.every((id) => keys.includes(replyKey(id)));
+        },
+        60_000,
+        "all answers",
+      );
+      expect(keys.filter((key) => key !== "").sort()).toEqual(ids.map(replyKey).sort());
+      expect(bot.log().some((line) => line.includes("M_LIMIT_EXCEEDED"))).toBe(true);
+    } finally {
+      await bot.kill("SIGTERM");
+      person.stop();
+      await server.stop();
+    }
+  }, 120_000);
+});
+
 const jobSchema = z.object({
   site: z.string().nullable(),
   readings: z.array(

@@ -12,6 +12,7 @@ export interface Peer {
     content: object,
   ) => Promise<Record<string, unknown>>;
   readonly open: (room: string, event: object) => Promise<Decrypted>;
+  readonly bytes: (sealed: Uint8Array, info: object) => Uint8Array;
   /** takes what the server has for this device */
   readonly sync: () => Promise<void>;
 }
@@ -46,6 +47,7 @@ export async function peerOn(server: StandIn, user: string): Promise<Peer> {
   await sync();
   return {
     sync,
+    bytes: machine.decryptBytes,
     seal: async (room, members, content) => {
       await sync();
       const to = {
