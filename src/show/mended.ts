@@ -7,12 +7,10 @@ export function mendedText(
   said: string,
   changed: readonly { readonly old: JobReading; readonly by?: JobReading }[],
 ): string {
-  const lines = changed.map(({ old, by }) =>
-    sentence(
-      by === undefined
-        ? `No longer stands: ${figures([old])}`
-        : `Changed: ${figures([old])} is now ${figures([by])}`,
-    ),
+  const gone = changed.filter(({ by }) => by === undefined).map(({ old }) => old);
+  const now = changed.flatMap(({ old, by }) =>
+    by === undefined ? [] : [sentence(`Changed: ${figures([old])} is now ${figures([by])}`)],
   );
+  const lines = gone.length === 0 ? now : [...now, sentence(`No longer stands: ${figures(gone)}`)];
   return [said, ...lines].join("\n");
 }

@@ -15,11 +15,34 @@ export function openedText(input: ReplyInput, job: Job): string {
   const who =
     job.assigned === undefined ? "nobody named yet" : personName(job.assigned, input.names);
   const first = sentence(`Job ${job.job}${where === "" ? "" : ` ${where}`}: open, ${who}`);
-  const lines = [first, ...beforeLines(input, job), repeatLine(input.repeats), sharedPart(input)];
+  const lines = [
+    first,
+    openAlready(input, job),
+    ...beforeLines(input, job),
+    repeatLine(input.repeats),
+    sharedPart(input),
+  ];
   return lines.filter((line) => line !== "").join("\n");
 }
 
+/** A second call for the same trouble should not send a second van. */
+function openAlready(input: ReplyInput, job: Job): string {
+  const other = input.jobs.find(
+    (one) =>
+      one.job !== job.job &&
+      one.status !== "done" &&
+      one.site !== null &&
+      one.site === job.site &&
+      one.equipment === job.equipment,
+  );
+  if (other === undefined) return "";
+  const who = other.person ?? other.assigned;
+  const holder = who === undefined ? "" : `, ${personName(who, input.names)}`;
+  return sentence(`Job ${other.job} is open on this unit already${holder}`);
+}
+
 function beforeLines(input: ReplyInput, job: Job): readonly string[] {
+  if (openAlready(input, job) !== "") return [];
   const last = input.earlier[input.earlier.length - 1];
   if (last === undefined) return [];
   const recent = input.earlier.filter((e) => daysBetween(e.opened, job.opened) <= repeatDays);
