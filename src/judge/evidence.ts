@@ -39,7 +39,7 @@ export function findingEvidence(findings: readonly Finding[]): Evidence[] {
  */
 export function remarkEvidence(scene: Scene): Evidence[] {
   return scene.seen.flatMap((one) => {
-    if (isOfSmallPart(one, scene)) return [];
+    if (isOfSmallPart(one, scene) || isOfPiping(one, scene)) return [];
     const says = `said: ${one.said}`;
     const test = toldTests[one.observation];
     if (test !== undefined) return [{ sign: test, says }];
@@ -56,6 +56,18 @@ function isOfSmallPart(one: Scene["seen"][number], scene: Scene): boolean {
   const before = (note?.text ?? "").slice(Math.max(0, from - nameAhead), from);
   return /contactor|transformer|relay/i.test(`${before} ${one.said} ${one.subject ?? ""}`);
 }
+
+/** A flare or a fitting is a connection too, and no electrical one. */
+function isOfPiping(one: Scene["seen"][number], scene: Scene): boolean {
+  if (one.observation !== "connection_loose") return false;
+  const note = scene.notes.find((other) => other.statements.includes(one));
+  const [from, to] = one.spans[0] ?? [0, 0];
+  const near = (note?.text ?? "").slice(Math.max(0, from - pipingNear), to + pipingNear);
+  return /flare|fitting|schrader|braz|\boil|leak/i.test(`${near} ${one.said}`);
+}
+
+/** Letters about a remark that tell piping from wiring. */
+const pipingNear = 30;
 
 /** Letters before a remark that name what it is of. */
 const nameAhead = 16;

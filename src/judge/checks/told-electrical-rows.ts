@@ -23,7 +23,7 @@ export const electricalToldRows: readonly ToldRow[] = [
       ),
     ],
     unless:
-      /\b(?:no|not|nothing|none|clean)\b.{0,24}(?:loose|burn|hot)|smell|tighten|too hot to|hot (?:day|shell|compressor)|points|contacts? (?:are|is) (?:burn|black)/,
+      /\b(?:no|not|nothing|none|clean)\b.{0,24}(?:loose|burn|hot)|smell|tighten|too hot to|hot (?:day|shell|compressor)|points|contacts? (?:are|is) (?:burn|black)|flare|braz|\bleak|\boil\b|schrader|duct|hot gas|fitting/,
     mended: new RegExp(`\\b${joint}\\b`),
     level: "bad",
     about: "connection",
