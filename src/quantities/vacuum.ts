@@ -10,7 +10,7 @@ export const vacuum = {
       figure: "micron",
       factor: 0.1333223684210526,
       words:
-        "micron|microns|microns of mercury|mcrons|mcron|micorns|microns hg|mics of vacuum|micros of vacuum|umhg|microm",
+        "micron|microns|µmhg|microns of mercury|mcrons|mcron|micorns|microns hg|mics of vacuum|micros of vacuum|umhg|microm",
       beside: "u|µ|um|mic|mics",
       heard:
         "micro n|mikrons|my crons|my cron|micro ns|mike rons|macrons|macron|my krons|microbes|mike ron|mikron|michael's|mykrons|moans|micro once|mic runs|mic rons|micro runs|crones|micron s|microwns",

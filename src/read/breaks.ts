@@ -16,7 +16,9 @@ export function isWeakBreak(item: Item): boolean {
 }
 
 export function isPreposition(item: Item | undefined): boolean {
-  return item !== undefined && (item.roles & (role.preposition | role.to)) !== 0;
+  return (
+    item !== undefined && item.text !== "→" && (item.roles & (role.preposition | role.to)) !== 0
+  );
 }
 
 export function afterBreak(items: readonly Item[], from: number, to: number): boolean {

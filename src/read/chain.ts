@@ -152,6 +152,17 @@ function joined(drafts: readonly Draft[], items: readonly Item[]): void {
       left,
       previous === undefined || previous.gone ? 0 : previous.index + 1,
     );
+    if (
+      left.now &&
+      !right.earlier &&
+      items[right.index - 1]?.text === "was" &&
+      !gap.strong &&
+      sameDimension(left, right) &&
+      unlabelled(items, left, right)
+    ) {
+      backwards(items, left, right);
+      return;
+    }
     const range = isRange(items, left, right, gap, before);
     if (
       items[left.index + 1]?.text === "from" &&

@@ -128,8 +128,14 @@ function hand(drafts: readonly Draft[], taken: Draft): void {
   const at = drafts.indexOf(taken);
   const next = drafts[at + 1];
   const left = drafts[at - 1];
-  if (taken.after !== undefined)
-    for (const other of drafts) if (!other.gone) other.after ??= taken.after;
+  if (taken.after !== undefined) {
+    const times = [...taken.before, ...taken.behind];
+    for (const other of drafts)
+      if (!other.gone && other.after === undefined) {
+        other.after = taken.after;
+        other.shared.push(...times);
+      }
+  }
   if (next !== undefined) {
     next.points ??= taken.points;
     next.grounded = next.grounded || taken.grounded;

@@ -12,6 +12,7 @@ import { role } from "./word.ts";
 /** A named rating outweighs a plate's "rated" beside it. */
 function takeRating(draft: Draft, label: Label): void {
   if (label.rating === undefined) return;
+  if (label.plate === true && draft.action !== undefined) return;
   if (draft.rating === undefined || draft.rating === "nominal") {
     draft.rating = label.rating;
     draft.plate = label.plate === true || draft.plate;

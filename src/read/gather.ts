@@ -162,7 +162,14 @@ function goesLeft(gap: Gap, next: number, kind: string, taken: string): boolean 
   if (taken !== "" && kind !== "C") return false;
   const left = gap.items[gap.left.index];
   if (left?.unit === undefined && kind !== "R")
-    return suits(item, undefined) && (gap.leading === "" || gap.leading === "U");
+    return (
+      suits(item, undefined) &&
+      (gap.leading === "" ||
+        (gap.leading === "U" &&
+          gap.items.some(
+            (one) => one.kind === itemKind.unit && one.unit?.dimension === "pressure",
+          )))
+    );
   return suits(item, left?.unit?.dimension);
 }
 

@@ -263,7 +263,9 @@ export function scan(text: string): Token[] {
     const code = text.charCodeAt(state.at);
     const kind = classOf(text, state.at);
     const over = code === 46 || code === 48 ? offScale(text, state.at) : 0;
-    if (over > 0) push(state, tokenKind.word, state.at + over, lookUp("ol"), "ol");
+    if (code === 45 && text.charCodeAt(state.at + 1) === 62)
+      push(state, tokenKind.sign, state.at + 2, lookUp("→"), "→");
+    else if (over > 0) push(state, tokenKind.word, state.at + over, lookUp("ol"), "ol");
     else if (kind === SPACE) state.at++;
     else if (kind === LETTER || kind === DIGIT) pushRun(state);
     else if (code === 10) push(state, tokenKind.line, state.at + 1);

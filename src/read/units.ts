@@ -140,6 +140,12 @@ export function plainUnitAt(build: Building, i: number): UnitSaid | undefined {
   const cased = byCase(build, at, unit);
   if (cased !== undefined)
     return { unit: cased, end: phrase.end, heard: false, beside: false, add: 0 };
+  if (
+    token.text === "#" &&
+    (tokens[at - 1]?.text.length ?? 0) >= 4 &&
+    !(tokens[at - 1]?.text ?? "").includes(".")
+  )
+    return undefined;
   if (token.text === "'" && tokens[at + 1]?.glued === true) return undefined;
   const marked = referenced(build, phrase.end, unit);
   if (marked !== undefined)

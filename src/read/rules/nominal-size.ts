@@ -4,13 +4,22 @@ import { role } from "../word.ts";
 import { freeNumber, textAt, wordBefore, wordBehind } from "./near.ts";
 import { belt, gauge, pipe } from "./pipe-and-wire.ts";
 import { heights, jugs, SIZE, tons } from "./size-words.ts";
-import { doubled, supply, takeSides } from "./twin-size.ts";
+import { doubled, supply, takeSides, twoSupplies } from "./twin-size.ts";
 
 function others(note: Note, i: number, item: Item): boolean {
   const { items } = note;
   const space = note.items[i + 1]?.text ?? "";
   if (item.unit === undefined && /^(?:m3|ft3|sqft|sf|cubic|m2)$/.test(space)) {
     state(note, SIZE, [i, i + 2], { kind: "note", about: "size" });
+    return true;
+  }
+  const kinds = /^(?:sensor|thermistor|ntc|probe)$/.test(note.items[i + 1]?.text ?? "");
+  if (
+    item.unit?.figure === "kilohm" &&
+    kinds &&
+    note.items.some((word, at) => at > i && word.unit?.figure === "kilohm")
+  ) {
+    state(note, SIZE, [i, i + 1], { kind: "note", about: "size" });
     return true;
   }
   const plated =
@@ -82,6 +91,7 @@ export const nominalSizes: Rule = {
       if (!freeNumber(item)) return;
       if (
         supply(note, i, item) ||
+        twoSupplies(note, i, item) ||
         belt(note, i, item) ||
         takeSides(note, i) ||
         doubled(note, i, item) ||

@@ -175,6 +175,8 @@ export const tons: ReadonlySet<string> = new Set([
   "way",
   "ohm",
   "flight",
+  "turn",
+  "turns",
   "size",
   "frame",
   "series",

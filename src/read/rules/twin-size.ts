@@ -50,6 +50,29 @@ export function takeSides(note: Note, i: number): boolean {
 }
 
 /** "18/2", "45/5 cap": a cable's cores, a capacitor's two sides. */
+const supplies: ReadonlySet<number> = new Set([
+  115, 120, 200, 208, 220, 230, 240, 265, 277, 380, 400, 415, 440, 460, 480, 575, 600,
+]);
+
+/** "unit is 208/230": two supplies that a machine is built for. */
+export function twoSupplies(note: Note, i: number, item: Item): boolean {
+  const { items } = note;
+  const other = items[i + 2];
+  if (
+    textAt(items, i + 1) !== "/" ||
+    other === undefined ||
+    !supplies.has(item.value) ||
+    !supplies.has(other.value) ||
+    item.value >= other.value
+  )
+    return false;
+  if (textAt(items, i + 3) === "/") return false;
+  const before = textAt(items, i - 1);
+  if (other.unit !== undefined && before !== "is" && before !== "a") return false;
+  state(note, SIZE, [i, i + 3], { kind: "note", about: "supply" });
+  return true;
+}
+
 export function doubled(note: Note, i: number, item: Item): boolean {
   const { items } = note;
   const other = items[i + 2];

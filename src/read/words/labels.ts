@@ -14,7 +14,7 @@ const places: readonly Row[] = [
     { place: "suction", hint: "temperature" },
   ],
   [
-    "head|hd|head pressure|disch|discharge|dischage|dischrge|disch press|discharge pressure|head press|disch p|discharge press|dis|hed|hed pressure|discharg|head psi|hot gas|hot gas pressure|discharge side|disc pressure|dicharge|head pres|heads|discharge psi|discahrge|dischg|condensing pressure|hp side|head pressure control|head control",
+    "head|hd|head pressure|disch|discharge|dischage|dischrge|disch press|discharge pressure|head press|disch p|discharge press|dis|hed|hed pressure|discharg|head psi|hot gas pressure|discharge side|disc pressure|dicharge|head pres|heads|discharge psi|discahrge|dischg|condensing pressure|hp side|head pressure control|head control",
     { place: "discharge", hint: "pressure" },
   ],
   [
@@ -22,7 +22,7 @@ const places: readonly Row[] = [
     { place: "discharge", hint: "pressure" },
   ],
   [
-    "discharge line|disch line|dlt|discharge temp|discharge temperature|disch temp|disch tmp|discharge line temp|discharge line temperature|dl|dl temp|hot gas line|discharge gas temp|discharge tmp|disch line temp|discharge gas|disch pipe|discharge pipe|d l t|comp discharge temp|hot gas temp|dsh temp|disch ln",
+    "discharge line|disch line|dlt|discharge temp|discharge temperature|disch temp|disch tmp|discharge line temp|discharge line temperature|dl|dl temp|hot gas line|discharge gas temp|discharge tmp|disch line temp|discharge gas|disch pipe|discharge pipe|d l t|comp discharge temp|hot gas temp|dsh temp|disch ln|hot gas",
     { place: "discharge", hint: "temperature" },
   ],
   [
@@ -66,7 +66,7 @@ const places: readonly Row[] = [
     { place: "outdoor_air", hint: "temperature" },
   ],
   [
-    "indoor air|room temp|room temperature|space temp|space temperature|iat|indoor temp|indoor|inside|inside temp|room|space|indoor temperature|indoor air temp|zone temp|zone temperature|indoor dry bulb|idb|inside air|room's|inside temperature|room air|indoor tmp|space tmp|server room temp",
+    "indoor air|room temp|room temperature|space temp|space temperature|iat|indoor temp|indoor|inside|inside temp|room|space|indoor temperature|indoor air temp|zone temp|zone temperature|indoor dry bulb|idb|inside air|room's|inside temperature|room air|indoor tmp|space tmp|server room temp|t stat|t stat reads|stat reads|tstat reads",
     { place: "indoor_air", hint: "temperature" },
   ],
   [
@@ -259,7 +259,10 @@ const masses: readonly Row[] = [
 
 /** Parts of the machine that end a numbered subject, and components with a resistance of their own. */
 const things: readonly Row[] = [
-  ["oil level|oil lvl|level glass|efficiency|burner eff", { thing: "level" }],
+  [
+    "oil level|oil lvl|level glass|efficiency|burner eff|dewpoint|dew point|enthalpy|tonnage|service factor|draft|imbalance|unbalance|eff|cop|eer|seer",
+    { thing: "level" },
+  ],
   [
     "thermistor|thermister|sensor|probe sensor|rtd|ntc|thermistors|sensors|therm|thermsistor|thermistr|pipe sensor|coil sensor|sensr|transducer|themistor|snsr|sensor reads|air sensor",
     { component: true, quantity: "resistance" },
