@@ -1,56 +1,9 @@
+import { changed } from "./changed.ts";
 import type { Between, Draft } from "./draft.ts";
+import { alive, inherit, sameDimension, unlabelled } from "./inherit.ts";
 import { type Item, itemKind } from "./item.ts";
 import { between, rolesBefore } from "./relate.ts";
 import { role } from "./word.ts";
-
-function alive(drafts: readonly Draft[]): Draft[] {
-  return drafts.filter((draft) => !draft.gone);
-}
-
-function sameDimension(left: Draft, right: Draft): boolean {
-  return (
-    left.unit === undefined ||
-    right.unit === undefined ||
-    left.unit.dimension === right.unit.dimension
-  );
-}
-
-/** The second value brings no label of its own that would make it another measurement. */
-function unlabelled(items: readonly Item[], left: Draft, right: Draft): boolean {
-  for (const index of right.before) {
-    const item = items[index];
-    if (item === undefined) continue;
-    if (item.kind === itemKind.points || item.kind === itemKind.subject) return false;
-    if (item.label?.place !== undefined && item.label.place !== left.place) return false;
-    if (item.label?.quantity !== undefined && item.label.quantity !== left.named) return false;
-    if (
-      item.label?.rating !== undefined ||
-      item.label?.state !== undefined ||
-      item.label?.thing !== undefined
-    )
-      return false;
-  }
-  return true;
-}
-
-/** What the first value said holds for the second where it says nothing itself. */
-export function inherit(left: Draft, right: Draft): void {
-  if (right.named === undefined && right.hint === undefined) {
-    right.named = left.named;
-    right.hint = left.hint;
-  }
-  right.place ??= left.place;
-  right.points ??= left.points;
-  right.grounded = right.grounded || (right.points === left.points && left.grounded);
-  right.subject ??= left.subject;
-  right.kind ??= left.kind;
-  right.action ??= left.action;
-  right.component = right.component || left.component;
-  right.thing ??= left.thing;
-  right.state ??= left.state;
-  if (right.unit === undefined) right.unit = left.unit;
-  if (left.unit === undefined && sameDimension(left, right)) left.unit = right.unit;
-}
 
 function corrected(items: readonly Item[], left: Draft, right: Draft, gap: Between): boolean {
   const doubted = items[left.index + 1]?.text === "?";
@@ -204,95 +157,6 @@ function backwards(items: readonly Item[], left: Draft, right: Draft): void {
   series(items, left, right);
   right.series = [then, now];
   right.value = now;
-}
-
-const verbs = role.change | role.now | role.is;
-
-/** "… it dropped to 295": the word between says that one value became the other. */
-function movedBetween(items: readonly Item[], left: Draft, right: Draft): boolean {
-  for (let i = left.index + 1; i < right.index; i++)
-    if (
-      /^(?:dropped|drops|dropping|fell|falls|rose|climbed)$/.test(items[i]?.text ?? "") &&
-      items[i]?.owner === undefined
-    )
-      return true;
-  return false;
-}
-
-/** "started at nine and it's at 24.5 now", "was 26 and … it's at 14", "ramped up 4, 8, 12.6 A". */
-function changed(
-  items: readonly Item[],
-  left: Draft,
-  right: Draft,
-  gap: Between,
-  before: number,
-): boolean {
-  if (
-    !sameDimension(left, right) ||
-    !unlabelled(items, left, right) ||
-    left.rating !== undefined ||
-    right.rating !== undefined
-  )
-    return false;
-  if (Number.isNaN(left.value) || Number.isNaN(right.value)) return false;
-  if (left.unit?.dimension === "mass" || right.unit?.dimension === "mass") return false;
-  if (left.state !== undefined && (before & role.change) === 0) return false;
-  const dimension = left.unit?.dimension ?? right.unit?.dimension;
-  if (
-    !gap.strong &&
-    dimension !== "current" &&
-    !left.earlier &&
-    !right.earlier &&
-    movedBetween(items, left, right)
-  )
-    return true;
-  const held = since(items, left, right);
-  if ((left.earlier && !held) || right.earlier) return false;
-  const begun = (before & role.change) !== 0 || left.series !== undefined;
-  if (begun && (gap.list || (gap.roles & (role.next | role.change | role.now)) !== 0)) return true;
-  if (begun && !gap.strong && (gap.roles & verbs) !== 0) return true;
-  if (
-    right.after !== undefined &&
-    left.after === undefined &&
-    vacuumLike(left, right) &&
-    !gap.strong &&
-    left.place === undefined
-  )
-    return (
-      (gap.roles & (role.is | role.now | role.change)) !== 0 ||
-      held ||
-      items.slice(left.index, right.index).some((item) => item.text === "later")
-    );
-  if (!right.now && (gap.roles & role.change) === 0 && !held)
-    return wasThen(items, left, right, gap);
-  return (gap.roles & verbs) !== 0 && !gap.list;
-}
-
-function vacuumLike(left: Draft, right: Draft): boolean {
-  const dimension = left.unit?.dimension ?? right.unit?.dimension;
-  return dimension === "low_pressure" || dimension === "pressure" || left.named === "vacuum";
-}
-
-function since(items: readonly Item[], left: Draft, right: Draft): boolean {
-  for (let i = left.index + 1; i < right.index; i++)
-    if (items[i]?.text === "since" || items[i]?.text === "lunch") return true;
-  return (
-    left.before.length >= 0 &&
-    items.slice(0, left.index).some((item) => item.text === "nitrogen") &&
-    !left.earlier &&
-    items.slice(left.index, right.index).some((item) => item.text === "came")
-  );
-}
-
-/** "was twenty six and after I opened the valve it's at fourteen" */
-function wasThen(items: readonly Item[], left: Draft, right: Draft, gap: Between): boolean {
-  let was = false;
-  for (let i = Math.max(0, left.index - 3); i < left.index; i++)
-    if (items[i]?.text === "was" || items[i]?.text === "had") was = true;
-  if (!was || gap.strong) return false;
-  return items
-    .slice(left.index + 1, right.index)
-    .some((item) => item.text === "after" || item.text === "then");
 }
 
 export function chain(drafts: readonly Draft[], items: readonly Item[]): void {

@@ -1,7 +1,7 @@
-import { inherit } from "./chain.ts";
 import type { Context } from "./context.ts";
 import type { Draft } from "./draft.ts";
 import { habitUnit, unitBefore } from "./habit.ts";
+import { inherit } from "./inherit.ts";
 import { type Item, itemKind } from "./item.ts";
 import { likeLeft, oilIsWarm, own } from "./own-words.ts";
 import {

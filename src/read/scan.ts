@@ -1,67 +1,9 @@
+import { ascii, classOf, DIGIT, LETTER, OTHER, SPACE } from "./characters.ts";
 import { lookUp } from "./dictionary.ts";
+import { digitsEnd, numberValue } from "./digits.ts";
 import { respelled } from "./spelling.ts";
 import { type Token, type TokenKind, tokenKind } from "./token.ts";
 import type { Word } from "./word.ts";
-
-const OTHER = 0;
-const LETTER = 1;
-const DIGIT = 2;
-const SPACE = 3;
-
-const ascii = new Uint8Array(128);
-for (let code = 97; code <= 122; code++) ascii[code] = LETTER;
-for (let code = 48; code <= 57; code++) ascii[code] = DIGIT;
-ascii[32] = SPACE;
-
-function classOf(text: string, i: number): number {
-  const code = text.charCodeAt(i);
-  if (code < 128) return ascii[code] ?? OTHER;
-  if (code === 0xb5 || code === 0x3c9 || code === 0x3b4) return LETTER;
-  const char = text.charAt(i);
-  return char.toLowerCase() !== char.toUpperCase() ? LETTER : OTHER;
-}
-
-/** No number has more digits and signs than this. */
-const LONGEST = 40;
-
-/** A number's digits from `i`: "208", "1,240", ".51", "27.6", "3,5". Returns where they end. */
-function digitsEnd(text: string, i: number): number {
-  let end = i;
-  while (end < text.length && ascii[text.charCodeAt(end)] === DIGIT) end++;
-  for (;;) {
-    const sign = text.charCodeAt(end);
-    if ((sign !== 46 && sign !== 44) || end - i > LONGEST) return end;
-    let next = end + 1;
-    while (next < text.length && ascii[text.charCodeAt(next)] === DIGIT) next++;
-    if (next === end + 1) return end;
-    if (sign === 44 && !joins(text, i, end, next)) return end;
-    end = next;
-    if (sign === 46) return end;
-  }
-}
-
-/** Does the comma at `comma` join digits into one number: thousands, or a decimal comma? */
-function joins(text: string, from: number, comma: number, to: number): boolean {
-  const before = comma - from;
-  const after = to - comma - 1;
-  if (after === 3) {
-    if (text.slice(from, comma).includes(",")) return true;
-    if (before > 3) return false;
-    return before < 3 || text.charCodeAt(comma - 1) === 48 || text.slice(comma + 1, to) === "000";
-  }
-  if (text.slice(from, comma).includes(",")) return false;
-  if (text.charCodeAt(to) === 44) return false;
-  return after <= 2 && before <= 2;
-}
-
-export function numberValue(digits: string): number {
-  const comma = digits.indexOf(",");
-  if (comma < 0) return Number(digits);
-  const rest = digits.length - comma - 1;
-  if (rest === 3 || digits.indexOf(",", comma + 1) > 0 || digits.includes("."))
-    return Number(digits.split(",").join(""));
-  return Number(digits.replace(",", "."));
-}
 
 /** The scanner's place in one text. */
 interface Scan {

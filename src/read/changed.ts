@@ -1,0 +1,93 @@
+import type { Between, Draft } from "./draft.ts";
+import { sameDimension, unlabelled } from "./inherit.ts";
+import type { Item } from "./item.ts";
+import { role } from "./word.ts";
+
+const verbs = role.change | role.now | role.is;
+
+/** "… it dropped to 295": the word between says that one value became the other. */
+function movedBetween(items: readonly Item[], left: Draft, right: Draft): boolean {
+  for (let i = left.index + 1; i < right.index; i++)
+    if (
+      /^(?:dropped|drops|dropping|fell|falls|rose|climbed)$/.test(items[i]?.text ?? "") &&
+      items[i]?.owner === undefined
+    )
+      return true;
+  return false;
+}
+
+/** "started at nine and it's at 24.5 now", "was 26 and … it's at 14", "ramped up 4, 8, 12.6 A". */
+export function changed(
+  items: readonly Item[],
+  left: Draft,
+  right: Draft,
+  gap: Between,
+  before: number,
+): boolean {
+  if (
+    !sameDimension(left, right) ||
+    !unlabelled(items, left, right) ||
+    left.rating !== undefined ||
+    right.rating !== undefined
+  )
+    return false;
+  if (Number.isNaN(left.value) || Number.isNaN(right.value)) return false;
+  if (left.unit?.dimension === "mass" || right.unit?.dimension === "mass") return false;
+  if (left.state !== undefined && (before & role.change) === 0) return false;
+  const dimension = left.unit?.dimension ?? right.unit?.dimension;
+  if (
+    !gap.strong &&
+    dimension !== "current" &&
+    !left.earlier &&
+    !right.earlier &&
+    movedBetween(items, left, right)
+  )
+    return true;
+  const held = since(items, left, right);
+  if ((left.earlier && !held) || right.earlier) return false;
+  const begun = (before & role.change) !== 0 || left.series !== undefined;
+  if (begun && (gap.list || (gap.roles & (role.next | role.change | role.now)) !== 0)) return true;
+  if (begun && !gap.strong && (gap.roles & verbs) !== 0) return true;
+  if (
+    right.after !== undefined &&
+    left.after === undefined &&
+    vacuumLike(left, right) &&
+    !gap.strong &&
+    left.place === undefined
+  )
+    return (
+      (gap.roles & (role.is | role.now | role.change)) !== 0 ||
+      held ||
+      items.slice(left.index, right.index).some((item) => item.text === "later")
+    );
+  if (!right.now && (gap.roles & role.change) === 0 && !held)
+    return wasThen(items, left, right, gap);
+  return (gap.roles & verbs) !== 0 && !gap.list;
+}
+
+function vacuumLike(left: Draft, right: Draft): boolean {
+  const dimension = left.unit?.dimension ?? right.unit?.dimension;
+  return dimension === "low_pressure" || dimension === "pressure" || left.named === "vacuum";
+}
+
+function since(items: readonly Item[], left: Draft, right: Draft): boolean {
+  for (let i = left.index + 1; i < right.index; i++)
+    if (items[i]?.text === "since" || items[i]?.text === "lunch") return true;
+  return (
+    left.before.length >= 0 &&
+    items.slice(0, left.index).some((item) => item.text === "nitrogen") &&
+    !left.earlier &&
+    items.slice(left.index, right.index).some((item) => item.text === "came")
+  );
+}
+
+/** "was twenty six and after I opened the valve it's at fourteen" */
+function wasThen(items: readonly Item[], left: Draft, right: Draft, gap: Between): boolean {
+  let was = false;
+  for (let i = Math.max(0, left.index - 3); i < left.index; i++)
+    if (items[i]?.text === "was" || items[i]?.text === "had") was = true;
+  if (!was || gap.strong) return false;
+  return items
+    .slice(left.index + 1, right.index)
+    .some((item) => item.text === "after" || item.text === "then");
+}

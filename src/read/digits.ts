@@ -1,0 +1,43 @@
+import { ascii, DIGIT } from "./characters.ts";
+
+/** No number has more digits and signs than this. */
+export const LONGEST = 40;
+
+/** A number's digits from `i`: "208", "1,240", ".51", "27.6", "3,5". Returns where they end. */
+export function digitsEnd(text: string, i: number): number {
+  let end = i;
+  while (end < text.length && ascii[text.charCodeAt(end)] === DIGIT) end++;
+  for (;;) {
+    const sign = text.charCodeAt(end);
+    if ((sign !== 46 && sign !== 44) || end - i > LONGEST) return end;
+    let next = end + 1;
+    while (next < text.length && ascii[text.charCodeAt(next)] === DIGIT) next++;
+    if (next === end + 1) return end;
+    if (sign === 44 && !joins(text, i, end, next)) return end;
+    end = next;
+    if (sign === 46) return end;
+  }
+}
+
+/** Does the comma at `comma` join digits into one number: thousands, or a decimal comma? */
+export function joins(text: string, from: number, comma: number, to: number): boolean {
+  const before = comma - from;
+  const after = to - comma - 1;
+  if (after === 3) {
+    if (text.slice(from, comma).includes(",")) return true;
+    if (before > 3) return false;
+    return before < 3 || text.charCodeAt(comma - 1) === 48 || text.slice(comma + 1, to) === "000";
+  }
+  if (text.slice(from, comma).includes(",")) return false;
+  if (text.charCodeAt(to) === 44) return false;
+  return after <= 2 && before <= 2;
+}
+
+export function numberValue(digits: string): number {
+  const comma = digits.indexOf(",");
+  if (comma < 0) return Number(digits);
+  const rest = digits.length - comma - 1;
+  if (rest === 3 || digits.indexOf(",", comma + 1) > 0 || digits.includes("."))
+    return Number(digits.split(",").join(""));
+  return Number(digits.replace(",", "."));
+}

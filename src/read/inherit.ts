@@ -1,0 +1,51 @@
+import type { Draft } from "./draft.ts";
+import { type Item, itemKind } from "./item.ts";
+
+export function alive(drafts: readonly Draft[]): Draft[] {
+  return drafts.filter((draft) => !draft.gone);
+}
+
+export function sameDimension(left: Draft, right: Draft): boolean {
+  return (
+    left.unit === undefined ||
+    right.unit === undefined ||
+    left.unit.dimension === right.unit.dimension
+  );
+}
+
+/** The second value brings no label of its own that would make it another measurement. */
+export function unlabelled(items: readonly Item[], left: Draft, right: Draft): boolean {
+  for (const index of right.before) {
+    const item = items[index];
+    if (item === undefined) continue;
+    if (item.kind === itemKind.points || item.kind === itemKind.subject) return false;
+    if (item.label?.place !== undefined && item.label.place !== left.place) return false;
+    if (item.label?.quantity !== undefined && item.label.quantity !== left.named) return false;
+    if (
+      item.label?.rating !== undefined ||
+      item.label?.state !== undefined ||
+      item.label?.thing !== undefined
+    )
+      return false;
+  }
+  return true;
+}
+
+/** What the first value said holds for the second where it says nothing itself. */
+export function inherit(left: Draft, right: Draft): void {
+  if (right.named === undefined && right.hint === undefined) {
+    right.named = left.named;
+    right.hint = left.hint;
+  }
+  right.place ??= left.place;
+  right.points ??= left.points;
+  right.grounded = right.grounded || (right.points === left.points && left.grounded);
+  right.subject ??= left.subject;
+  right.kind ??= left.kind;
+  right.action ??= left.action;
+  right.component = right.component || left.component;
+  right.thing ??= left.thing;
+  right.state ??= left.state;
+  if (right.unit === undefined) right.unit = left.unit;
+  if (left.unit === undefined && sameDimension(left, right)) left.unit = right.unit;
+}
