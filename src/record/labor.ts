@@ -1,15 +1,9 @@
 import type { JobStatement, Visit } from "../model.ts";
-import { saidTime } from "./said-time.ts";
+import { statusEvents } from "./status-events.ts";
 
 /** Stretches of travel and work of each person, from their own words; an end not said stays open. */
 export function foldVisits(statements: readonly JobStatement[]): readonly Visit[] {
-  const events = statements
-    .flatMap(({ statement, who, at }) =>
-      statement.kind === "status"
-        ? [{ status: statement.status, who, at: saidTime(statement.time, at) }]
-        : [],
-    )
-    .sort((a, b) => Date.parse(a.at) - Date.parse(b.at));
+  const events = statusEvents(statements);
   const visits: Visit[] = [];
   const open = new Map<string, Visit>();
   const close = (who: string, to: string): void => {

@@ -1,18 +1,12 @@
 import type { Job, JobStatement } from "../model.ts";
-import { saidTime } from "./said-time.ts";
+import { statusEvents } from "./status-events.ts";
 
 /** The job's status is the last one said, by the time it was said for, not by arrival. */
 export function foldStatus(
   statements: readonly JobStatement[],
   opened: string,
 ): Pick<Job, "status" | "status_at" | "person"> {
-  const said = statements
-    .flatMap(({ statement, who, at }) =>
-      statement.kind === "status"
-        ? [{ status: statement.status, who, at: saidTime(statement.time, at) }]
-        : [],
-    )
-    .sort((a, b) => Date.parse(a.at) - Date.parse(b.at));
+  const said = statusEvents(statements);
   let last: Pick<Job, "status" | "status_at" | "person"> = {
     status: "open",
     status_at: opened,
