@@ -1,3 +1,4 @@
+import type { Status } from "../vocabulary.ts";
 import type { Entry } from "./entry.ts";
 import type { Grip } from "./hand.ts";
 import { standingOf } from "./standing.ts";
@@ -9,6 +10,7 @@ export interface PersonGrip extends Grip {
 
 /** How the people of a job took it in hand and let it go, from what still stands. */
 export function gripsOf(entries: readonly Entry[]): readonly PersonGrip[] {
+  const stood = new Map<string, Status>();
   return standingOf(entries).flatMap(({ entry, note, instant, fate }): readonly PersonGrip[] => {
     if (fate !== "stands" || note.role !== "tech" || entry.channel === undefined) return [];
     if (note.opens !== undefined) return [];
@@ -26,9 +28,18 @@ export function gripsOf(entries: readonly Entry[]): readonly PersonGrip[] {
           ? "take"
           : "name";
     const { job, message, channel, who } = entry;
+    // "rolling out", said by who is there, names no place to go to
+    const rolls =
+      stood.get(entry.who) === "on_site" &&
+      note.statements.some(
+        (said) =>
+          said.kind === "status" && said.status === "on_the_way" && said.where === undefined,
+      );
+    for (const status of statuses) stood.set(entry.who, rolls ? "left_site" : status);
     // "left at 8, back at 9 on site": the last word counts
     const last = statuses.at(-1);
     const back = kind === "drop" && (last === "on_site" || last === "on_the_way");
-    return [{ job, message, channel, who, instant, kind: back ? "take" : kind }];
+    const held = rolls ? "drop" : back ? "take" : kind;
+    return [{ job, message, channel, who, instant, kind: held }];
   });
 }
