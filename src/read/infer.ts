@@ -27,6 +27,16 @@ function copyKind(from: Draft, to: Draft): void {
   }
 }
 
+/** Its quantity is only what the place suggests: a unit in its row knows better. */
+function hintedOnly(draft: Draft): boolean {
+  return (
+    draft.named === undefined &&
+    draft.unit === undefined &&
+    draft.hint !== undefined &&
+    draft.place === "supply_air"
+  );
+}
+
 /** A row of values without labels between: what the one says holds for the other. */
 function alongLists(list: readonly Draft[], items: readonly Item[]): void {
   for (let i = list.length - 2; i >= 0; i--) {
@@ -35,6 +45,14 @@ function alongLists(list: readonly Draft[], items: readonly Item[]): void {
     if (left === undefined || right === undefined || right.quantity === undefined) continue;
     if (left.unit !== undefined || (left.named !== undefined && left.named !== right.quantity))
       continue;
+    if (
+      hintedOnly(left) &&
+      right.unit?.dimension === "voltage" &&
+      items[left.index + 1]?.text === "/"
+    ) {
+      left.quantity = undefined;
+      left.hint = undefined;
+    }
     if (left.quantity !== undefined && left.quantity !== right.quantity) continue;
     const gap = between(items, left, right);
     if (!alike(left, right)) continue;

@@ -170,7 +170,8 @@ export function ordinalAt(build: Building, i: number, noun: Noun): Ordinal | und
   }
   const at =
     isJoint(build.tokens[i]) &&
-    (build.tokens[i]?.text === "#" || build.tokens[i + 1]?.glued === true)
+    (build.tokens[i]?.text === "#" ||
+      (build.tokens[i + 1]?.glued === true && build.tokens[i]?.glued === true))
       ? i + 1
       : i;
   const found =

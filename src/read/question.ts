@@ -15,6 +15,9 @@ function looksMeasured(note: Note, draft: Draft): boolean {
     draft.hint !== undefined
   )
     return true;
+  const joint = note.items[draft.index - 1]?.text;
+  if ((joint === "and" || joint === "&") && note.items[draft.index - 2]?.kind === itemKind.subject)
+    return false;
   if (draft.subject !== undefined || draft.thing !== undefined) return !plainBehind(note, draft);
   if (draft.action !== undefined) return chargeTalk(note.items, draft);
   const words = note.items.filter(

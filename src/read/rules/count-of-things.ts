@@ -178,6 +178,10 @@ export const counts: Rule = {
         state(note, counts.name, [i, i + 1], { kind: "note", about: "count" });
         return;
       }
+      if (text === "per" && !labelBefore(items, i)) {
+        state(note, counts.name, [i, i + 1], { kind: "note", about: "count" });
+        return;
+      }
       if (next === undefined || item.value > 60 || labelBefore(items, i)) return;
       const plural =
         next.kind === itemKind.word && next.roles === 0 && /[a-z]{3,}s$/.test(next.text);
