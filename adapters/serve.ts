@@ -91,6 +91,7 @@ function openService(bot: Bot, options: ServeOptions): Service {
     log,
     now,
     wake: pump.wake,
+    ordered: pump.ordered,
     connected: (name, is) => {
       const one = byName(name);
       if (one === undefined || one.connected === is) return;

@@ -62,9 +62,11 @@ function cleaned(message: Message): Message {
 }
 
 /** Second transaction, once for each message that waits: entries, answers and the mark "done". */
-export function work(bot: Bot): readonly WorkResult[] {
+export function work(bot: Bot, most = Number.POSITIVE_INFINITY): readonly WorkResult[] {
   const results: WorkResult[] = [];
-  for (let row = nextMessage(bot.store); row !== undefined; row = nextMessage(bot.store)) {
+  while (results.length < most) {
+    const row = nextMessage(bot.store);
+    if (row === undefined) break;
     results.push(workOn(bot, row));
   }
   return results;

@@ -21,6 +21,7 @@ import { startSlackStandIn } from "./support/slack-stand-in.ts";
 /** How often the bot is killed on each transport, and how many messages come in meanwhile. */
 const kills = Math.max(4, Math.round(Number(process.env.READBACK_KILLS ?? 20) / 4));
 const messages = kills * 30;
+const units = 12;
 
 /** A copy of the build, so that building again meanwhile changes nothing here. */
 const copy = `node_modules/.cache/readback-slack-crash-${process.pid}`;
@@ -86,7 +87,14 @@ test.each(["http", "socket"] as const)(
 
     let child = startChild(config);
     await until("the first start", () => child.logs().includes('"caught_up"'));
-    standIn.say("U0MAREN", south, "New job: Gull Wharf OU-3, not cooling. Sorrel");
+    for (let unit = 1; unit <= units; unit++) {
+      standIn.say(
+        "U0MAREN",
+        south,
+        `New job: Gate ${unit}A Depot RTU-${unit}, not cooling. Sorrel`,
+      );
+    }
+    await until("the jobs are open", () => standIn.bot(south).length === units);
     const said = new Map<string, number>();
     let talking = true;
     const talk = (async () => {
@@ -94,7 +102,7 @@ test.each(["http", "socket"] as const)(
         const { ts } = standIn.say(
           "U0SORREL",
           south,
-          `OU-3 comp 1 lead 2 to ground ${i} megohm at 500 V`,
+          `RTU-${(i % units) + 1} comp 1 lead 2 to ground ${i} megohm at 500 V`,
         );
         said.set(ts, i);
         await new Promise((resolve) => setTimeout(resolve, 10 + random() * 60));
@@ -107,7 +115,12 @@ test.each(["http", "socket"] as const)(
       child.process.kill("SIGKILL");
       await child.ended;
       child = startChild(config);
-      await until("it is up again", () => child.logs().includes('"caught_up"'), 20_000);
+      await until("it is up again", () => child.logs().includes('"caught_up"'), 40_000).catch(
+        (error: unknown) => {
+          throw new Error(`${String(error)}
+${child.logs().slice(-3000)}`);
+        },
+      );
       if (killed > kills * 3) break;
     }
     await talk;
@@ -116,24 +129,35 @@ test.each(["http", "socket"] as const)(
         const parsed = metadata.safeParse(post.metadata);
         return parsed.success ? [parsed.data.event_payload.key] : [];
       });
-    await until("every message is answered", () => new Set(keys()).size >= messages + 1, 60_000);
+    await until(
+      "every message is answered",
+      () => new Set(keys()).size >= messages + units,
+      90_000,
+    ).catch((error: unknown) => {
+      const missing = [...said].filter(([ts]) => !keys().some((key) => key.includes(ts)));
+      throw new Error(
+        `${String(error)}; missing ${JSON.stringify(missing)} ${child.logs().slice(-3000)}`,
+      );
+    });
     await until("nothing is on its way", () => standIn.delivery.open() === 0, 30_000);
     child.process.kill("SIGTERM");
     expect(await child.ended).toBe(0);
     await standIn.stop();
 
-    expect(keys().length).toBe(messages + 1);
-    expect(new Set(keys()).size).toBe(messages + 1);
+    expect(keys().length).toBe(messages + units);
+    expect(new Set(keys()).size).toBe(messages + units);
     expect(standIn.violations).toEqual([]);
     const opened = openStore(db);
     if (!opened.ok) throw new Error(opened.problem);
     const bot = openBot(opened.store, () => "salt");
-    const values = allJobs(bot.memory)[0]?.readings.map(({ value }) => Number(value) / 1e6) ?? [];
+    const values = allJobs(bot.memory).flatMap(({ readings }) =>
+      readings.map(({ value }) => Number(value) / 1e6),
+    );
     expect([...values].sort((a, b) => a - b)).toEqual([...said.values()]);
     expect(verifyStore(opened.store).faults).toEqual([]);
     closeStore(opened.store);
     process.stdout.write(
-      `slack over ${transport}: ${messages + 1} messages, ${killed} kills, ${keys().length} answers\n`,
+      `slack over ${transport}: ${messages + units} messages, ${killed} kills, ${keys().length} answers\n`,
     );
   },
   400_000,

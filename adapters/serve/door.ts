@@ -4,6 +4,7 @@ import { putOut } from "../../src/record/outbox.ts";
 import { isLatestAnswer, messagesSince, outByRemote } from "../../src/record/sending.ts";
 import type { ChatPlatform, Door } from "../chat-platform.ts";
 import type { Log } from "./log.ts";
+import { officeOrder } from "./office-order.ts";
 
 /** What happens at the other side of the door. */
 export interface Inside {
@@ -12,6 +13,7 @@ export interface Inside {
   readonly now: () => number;
   /** something was kept or put: work and send */
   readonly wake: () => void;
+  readonly ordered: () => void;
   readonly connected: (platform: string, is: boolean) => void;
   readonly fatal: (sentence: string) => void;
   readonly boardGone: (platform: string) => void;
@@ -25,6 +27,7 @@ export function doorFor(inside: Inside, platform: ChatPlatform): Door {
   return {
     deliver: (arrival) => {
       const outcome = receive(bot, arrival);
+      if (officeOrder(arrival.message, "UTC") !== undefined) inside.ordered();
       wake();
       return outcome;
     },

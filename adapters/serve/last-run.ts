@@ -15,16 +15,21 @@ export interface LastRun {
 const key = { platform: "serve", conversation: "alive" } as const;
 const well = "ended well";
 const beatMs = 15_000;
-/** Longer than any system keeps writes to itself. */
-const forgottenMs = 10 * 60_000;
+/** Longer than a system keeps writes to itself: what was said later than that was never answered. */
+const forgottenMs = 2 * 60_000;
+/** An answer that took longer than this to send is not thought of. */
+const waitedMs = 10 * 60_000;
 
 export function lastRun(store: Store, now: () => number): LastRun {
   const before = readCursor(store, key.platform, key.conversation);
   const alive = before === undefined || before === well ? undefined : Number(before);
+  const started = now();
   let beatAt = 0;
   return {
     mayBeForgotten: (saidAtMs) =>
-      alive !== undefined && Math.abs(saidAtMs - alive) < forgottenMs && saidAtMs < now(),
+      alive !== undefined &&
+      saidAtMs < Math.min(started, alive + forgottenMs) &&
+      saidAtMs > alive - waitedMs,
     beat: () => {
       if (now() - beatAt < beatMs) return;
       beatAt = now();

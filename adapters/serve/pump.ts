@@ -1,4 +1,4 @@
-import { type Bot, tick, work } from "../../src/bot.ts";
+import { type Bot, tick, type WorkResult, work } from "../../src/bot.ts";
 import { storeProblem } from "../../src/record/store.ts";
 import { isoWithOffset } from "../local-time.ts";
 import type { Log } from "./log.ts";
@@ -8,9 +8,12 @@ import { officeWork } from "./office.ts";
 export interface Pump {
   /** something may wait: it is worked on in this turn's end, together with what else arrives in it */
   readonly wake: () => void;
+  /** works until nothing is left */
   readonly now: () => void;
   /** when work was last tried, and what stood in its way */
   readonly last: () => { readonly at: number; readonly problem?: string };
+  /** among what waits there is an order of the office */
+  readonly ordered: () => void;
   readonly end: () => void;
 }
 
@@ -25,13 +28,21 @@ export interface PumpOptions {
 export function makePump({ bot, log, now, after }: PumpOptions): Pump {
   let last: { readonly at: number; readonly problem?: string } = { at: now() };
   let scheduled = false;
+  // an order may wait from the run before
+  let ordered = true;
   let ended = false;
-  const run = (): void => {
+  const run = (): boolean => {
     scheduled = false;
-    if (ended) return;
+    if (ended) return false;
     let done = 0;
+    let left = false;
     try {
-      done = clocks(bot, log, now()) + officeWork(bot) + works(bot, log);
+      done = clocks(bot, log, now());
+      if (ordered) done += officeWork(bot);
+      ordered = false;
+      const worked = works(bot, log);
+      done += worked.done;
+      left = worked.left;
       last = { at: now() };
     } catch (error) {
       const problem = sentenceOf(error, bot.store.path);
@@ -39,15 +50,25 @@ export function makePump({ bot, log, now, after }: PumpOptions): Pump {
       last = { at: now(), problem };
     }
     after(done === 0);
+    if (left) wake();
+    return left;
+  };
+  const wake = (): void => {
+    if (scheduled) return;
+    scheduled = true;
+    setImmediate(run);
   };
   return {
-    wake: () => {
-      if (scheduled) return;
-      scheduled = true;
-      setImmediate(run);
+    wake,
+    now: () => {
+      while (run()) {
+        // another turn
+      }
     },
-    now: run,
     last: () => last,
+    ordered: () => {
+      ordered = true;
+    },
     end: () => {
       ended = true;
     },
@@ -63,14 +84,24 @@ function clocks(bot: Bot, log: Log, nowMs: number): number {
   return rung.length;
 }
 
-function works(bot: Bot, log: Log): number {
-  const worked = work(bot);
-  for (const { message, job, replies, error } of worked) {
-    const { platform, id } = message;
-    log.info("worked", { platform, id, job, replies: replies.length });
-    if (error === undefined) continue;
-    const [first] = error.split("\n");
-    log.error("operator", { platform, id, says: `A message was kept aside: ${first}` });
+/** Longer than this a turn does not work: what arrives meanwhile wants to be kept and acknowledged. */
+const turnMs = 40;
+
+/** Works on what waits, for one turn; says how much was done and whether something is left. */
+function works(bot: Bot, log: Log): { readonly done: number; readonly left: boolean } {
+  const end = performance.now() + turnMs;
+  for (let done = 0; ; done++) {
+    if (performance.now() > end) return { done, left: true };
+    const [result] = work(bot, 1);
+    if (result === undefined) return { done, left: false };
+    tellOf(result, log);
   }
-  return worked.length;
+}
+
+function tellOf({ message, job, replies, error }: WorkResult, log: Log): void {
+  const { platform, id } = message;
+  log.info("worked", { platform, id, job, replies: replies.length });
+  if (error === undefined) return;
+  const [first] = error.split("\n");
+  log.error("operator", { platform, id, says: `A message was kept aside: ${first}` });
 }
