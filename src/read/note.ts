@@ -12,6 +12,10 @@ export interface Holds {
   readonly status: boolean;
   readonly undo: boolean;
   readonly aside: boolean;
+  /** it ends with a question mark */
+  readonly question: boolean;
+  /** there is a question mark somewhere */
+  readonly mark: boolean;
 }
 
 /** One message on its way from text to what was understood. */

@@ -35,8 +35,10 @@ function holdsOf(items: readonly Item[]): Holds {
   let status = false;
   let undo = false;
   let aside = false;
+  let mark = false;
   for (const item of items) {
     if (item.kind === itemKind.number || item.kind === itemKind.code) number = true;
+    if (item.text === "?") mark = true;
     if (item.kind === itemKind.subject && (item.roles & role.clock) !== 0) aside = true;
     if (item.signs === undefined) continue;
     signs = true;
@@ -45,7 +47,15 @@ function holdsOf(items: readonly Item[]): Holds {
       else if (sign === undoSign) undo = true;
     }
   }
-  return { number, signs, status: status || items[0]?.text === "at", undo, aside };
+  return {
+    number,
+    signs,
+    status: status || items[0]?.text === "at",
+    undo,
+    aside,
+    question: items[items.length - 1]?.text === "?",
+    mark,
+  };
 }
 
 function begin(text: string, context: Context): { note: Note; tokens: readonly Token[] } {

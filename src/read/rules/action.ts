@@ -169,7 +169,7 @@ export const actions: Rule = {
   needs: "signs",
   apply: (note) => {
     if (
-      note.plain.trimEnd().endsWith("?") ||
+      note.holds.question ||
       note.statements.some(
         (one) => one.kind === "open_job" || one.kind === "undo" || one.kind === "question",
       )

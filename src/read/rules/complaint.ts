@@ -71,7 +71,7 @@ function clauses(items: readonly Item[]): Clause[] {
 export const complaints: Rule = {
   name: "<places> <symptom>",
   apply: (note) => {
-    if (note.readings.length > 0 || note.plain.trimEnd().endsWith("?")) return;
+    if (note.readings.length > 0 || note.holds.question) return;
     if (note.statements.some((one) => one.kind === "open_job" || one.kind === "question")) return;
     for (const clause of clauses(note.items)) {
       const symptom = symptomIn(note, clause);

@@ -202,7 +202,7 @@ export const observations: Rule = {
   apply: (note) => {
     const { items } = note;
     if (
-      note.plain.trimEnd().endsWith("?") ||
+      note.holds.question ||
       note.statements.some((one) => one.kind === "open_job" || one.kind === "undo")
     )
       return;

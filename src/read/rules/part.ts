@@ -99,7 +99,9 @@ function numberOf(note: Note): string | undefined {
     if (statement.kind !== "note") continue;
     if (statement.about.startsWith("part ")) return statement.about.slice(5);
   }
-  const code = /(?:^|\s)(\d{2,3}-[0-9A-Z]{3,6})(?=$|[\s,.])/i.exec(note.text);
+  const code = /(?:^|\s)(\d{2,3}-[0-9A-Z]{3,6})(?=$|[\s,.])/i.exec(
+    note.text.slice(note.items[0]?.from ?? 0, note.items[note.items.length - 1]?.to ?? 0),
+  );
   return code?.[1];
 }
 
@@ -199,7 +201,7 @@ export const partRule: Rule = {
   name: "<part> needed|ordered|fitted",
   apply: (note) => {
     if (
-      note.plain.trimEnd().endsWith("?") ||
+      note.holds.question ||
       note.statements.some(
         (one) => one.kind === "open_job" || one.kind === "question" || one.kind === "undo",
       )

@@ -58,7 +58,7 @@ export function isStatus(note: Note, i: number, status: Status): boolean {
   while (after < items.length && (items[after]?.from ?? 0) < (items[i]?.signsTo ?? 0)) after++;
   const next = items[after];
   const before = items[i - 1];
-  if (note.plain.includes("?")) return false;
+  if (note.holds.mark) return false;
   if (status === "waiting_for_parts" && note.items[i]?.to !== undefined && !awaitsPart(note, i))
     return false;
   const plan = sentenceRoles(items, i);
@@ -179,7 +179,7 @@ function sentenceRoles(items: readonly Item[], i: number): number {
 /** "here 8:05", "here, parked by dock 3": said first, it is an arrival. */
 export function hereFirst(note: Note): boolean {
   const { items } = note;
-  if (!carries(items[0], hereSign) || note.plain.includes("?")) return false;
+  if (!carries(items[0], hereSign) || note.holds.mark) return false;
   const next = items[1];
   return (
     next === undefined ||
