@@ -37,6 +37,9 @@ export interface Circuit {
   /** as the technician worked it out */
   readonly saidSuperheatK?: number;
   readonly saidSubcoolingK?: number;
+  /** what somebody else is said to have worked out */
+  readonly toldSuperheatK?: number;
+  readonly toldSubcoolingK?: number;
 }
 
 /** Air pressure at the site; sea level where the site's altitude is not known. */
@@ -136,8 +139,15 @@ function circuitFrom(about: string, gas: readonly Reading[], scene: Scene): Circ
       dewCel: saturation(refrigerant, "dew", highPa) ?? cel("discharge_saturation"),
       saidSuperheatK: numberAt(gas.findLast((one) => one.quantity === "superheat")),
       saidSubcoolingK: numberAt(gas.findLast((one) => one.quantity === "subcooling")),
+      toldSuperheatK: numberAt(told(scene, "superheat")),
+      toldSubcoolingK: numberAt(told(scene, "subcooling")),
     }),
   };
+}
+
+/** A figure of an earlier visit, or one that a chart or another man gave. */
+function told(scene: Scene, quantity: QuantityName): Reading | undefined {
+  return [...scene.earlier, ...scene.ratings].findLast((one) => one.quantity === quantity);
 }
 
 /** "high side temp 100": gas is never colder than it condenses, so that is the liquid line. */

@@ -1,5 +1,6 @@
 import type { CaseNote, Reading } from "../model.ts";
 import type { Place } from "../vocabulary.ts";
+import { airPlaces, placeBeside } from "./said-places.ts";
 
 /** Letters between two numbers that are said as a pair. */
 const apart = 18;
@@ -23,30 +24,10 @@ export function pairPlaces(note: CaseNote): CaseNote {
   return { ...note, readings };
 }
 
-/** Pipes by their look, just before or after the number. */
-const pipes: readonly (readonly [words: RegExp, at: Place])[] = [
-  [/\b(?:big|large|fat|insulated|vapou?r) (?:line|pipe)\b/i, "suction"],
-  [/\b(?:small|little|skinny) (?:line|pipe)\b/i, "liquid"],
-];
-/** Letters around a number that its pipe is looked for in. */
-const near = 28;
-
-function byPipe(one: Reading, note: CaseNote): Place | undefined {
-  if (one.quantity !== "temperature" || one.at !== undefined) return undefined;
-  const text = note.text ?? "";
-  const before =
-    text
-      .slice(Math.max(0, from(one) - near), to(one))
-      .split(/[,;.]\s/)
-      .at(-1) ?? "";
-  const after = text.slice(from(one), to(one) + near).split(/[,;]|\.\s/)[0] ?? "";
-  return pipes.find(([words]) => words.test(before) || words.test(after))?.[1];
-}
-
 function placesOf(note: CaseNote): Map<Reading, Place> {
-  const found = new Map<Reading, Place>();
+  const found = airPlaces(note);
   for (const one of note.readings) {
-    const at = byPipe(one, note);
+    const at = found.get(one) ?? placeBeside(one, note);
     if (at !== undefined) found.set(one, at);
   }
   const inOrder = note.readings

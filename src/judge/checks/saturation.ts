@@ -32,6 +32,7 @@ export const saturation: Check = {
     "physics:contradicts",
     "opened:no_vacuum",
     "wrong_gas:said",
+    "column:wrong",
   ],
   judge: (scene) => {
     const figures = figuresOf(scene);

@@ -59,7 +59,7 @@ export const toldRows: readonly ToldRow[] = [
         `${bulb}.{0,60}\\b(?:warm(?:ed|ing)?|fist|hand|palm|hot water|heat(?:ed)?)\\b.{0,60}\\b${noChange}\\b`,
       ),
       new RegExp(`\\bwarm(?:ed|ing)? (?:up )?the (?:txv )?bulb\\b.{0,60}\\b${noChange}\\b`),
-      /\b(?:bulb|power ?head)\b.{0,24}\b(?:lost its charge|has no charge|no charge left|is dead)\b/,
+      /\b(?:bulb|power ?head|element|capillary)\b.{0,24}\b(?:lost its charge|has no charge|no charge left|is dead|snapped|broken off|cracked)\b/,
       new RegExp(
         `${eev}.{0,60}\\b(?:wide open|full(?:y)? open|100 ?(?:%|percent)|at max|\\d{3,4} ?(?:steps|pulses))\\b.{0,80}\\b(?:no (?:change|flow|drop|cooling)|still warm|stays? warm|both pipes|same temp|nothing)`,
       ),

@@ -16,7 +16,9 @@ export function wrongLine(circuit: Circuit, figures: Figures): Finding[] {
   const { refrigerant, suctionPa, highPa, suctionCel, liquidCel } = circuit;
   if (refrigerant === undefined) return [];
   const found: Finding[] = [];
-  const { evaporatingCel, bubbleCel, dewCel, saidSuperheatK, saidSubcoolingK } = circuit;
+  const { evaporatingCel, bubbleCel, dewCel } = circuit;
+  const saidSuperheatK = circuit.saidSuperheatK ?? circuit.toldSuperheatK;
+  const saidSubcoolingK = circuit.saidSubcoolingK ?? circuit.toldSubcoolingK;
   const suctionBubbleCel =
     suctionPa === undefined ? undefined : saturationCel(refrigerant, "bubble", suctionPa);
   if (suctionCel !== undefined && evaporatingCel !== undefined && suctionBubbleCel !== undefined)
@@ -72,5 +74,6 @@ function finding(
     basis: `${line} point`,
     source:
       "definition; ASHRAE Handbook Refrigeration uses dew for superheat, bubble for subcooling",
+    signs: ["column:wrong"],
   };
 }

@@ -53,6 +53,7 @@ export const soundGas: Fault["shows"] = {
   "test_charge:over": 0.01,
   "pump_down:fails": 0.002,
   "unloads:at_once": 0.003,
+  "column:wrong": 0.15,
   "opened:no_vacuum": 0.01,
   "wrong_gas:said": 0.001,
   "defrosting:fails": 0.001,

@@ -31,6 +31,7 @@ export const gasSigns: readonly SignGroup[] = [
   group("test_charge", { short: 0.04, right: 0.92, over: 0.04 }),
   group("pump_down", { fails: 0.015, holds: 0.985 }),
   group("unloads", { at_once: 0.015, slowly: 0.985 }),
+  group("column", { wrong: 0.01, right: 0.99 }),
   group("opened", { no_vacuum: 0.02, evacuated: 0.98 }),
   group("wrong_gas", { said: 0.002, unsaid: 0.998 }),
   group("defrosting", { fails: 0.02, works: 0.98 }),
