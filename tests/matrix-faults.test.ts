@@ -1,9 +1,11 @@
 import { createHash } from "node:crypto";
+import { copyFileSync } from "node:fs";
+import { join } from "node:path";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import { z } from "zod";
 import { allJobs } from "../src/bot/memory.ts";
 import { findMessage, messagesIn } from "../src/record/inbox.ts";
-import { putOut } from "../src/record/outbox.ts";
+import { putOut, unsent } from "../src/record/outbox.ts";
 import { fileKey, putWords } from "../src/record/words-table.ts";
 import { type Peer, peerOn } from "./support/matrix/peer.ts";
 import {
@@ -62,10 +64,7 @@ describe("receiving", () => {
       scene.server.say(south, bram, text(`idle words ${n}`)),
     );
     await scene.start();
-    await until(
-      "all are kept",
-      () => findMessage(scene.bot().store, "matrix", ids.at(-1) ?? "") !== undefined,
-    );
+    await until("all are worked on", () => kept().length >= ids.length, 40_000);
     expect(kept().filter((one) => one.startsWith("idle"))).toEqual(
       ids.map((_, n) => `idle words ${n}`),
     );
@@ -164,6 +163,23 @@ describe("receiving", () => {
     await until("the first text", () => standing().join() === "60");
     scene.server.say(south, bram, { redacts: id }, { type: "m.room.redaction", redacts: id });
     await until("nothing", () => standing().length === 0);
+  });
+
+  test("a wrong password and an unknown room end the program with what is to be mended", async () => {
+    scene.server.faults.push({
+      on: /POST .*\/login/,
+      times: 1,
+      status: 403,
+      body: { errcode: "M_FORBIDDEN", error: "Invalid username or password" },
+    });
+    await scene.start();
+    expect(await scene.ended()).toMatch(
+      /does not let @readback:fake\.test in with this password.*mend "user" or "password"/,
+    );
+    await scene.close();
+    scene = await openScene({ rooms: { south: "#nowhere:fake.test" } });
+    await scene.start();
+    expect(await scene.ended()).toMatch(/knows no room #nowhere:fake\.test; mend "rooms"/);
   });
 
   test("stopping during a long poll is quick, and nothing is kept after it", async () => {
@@ -559,6 +575,31 @@ describe("time", () => {
       () => scene.logs.filter((line) => line.includes("was given up")).length === 2,
     );
     expect(scene.posts(north)).toHaveLength(1);
+  }, 30_000);
+
+  test("a store brought back from a backup answers nothing twice, though the server forgot the keys", async () => {
+    scene.server.room(north, [nia, me], megolm);
+    const peer = await peerOn(scene.server, nia);
+    await scene.start();
+    await scene.stop();
+    const [store, backup] = [join(scene.folder, "store.db"), join(scene.folder, "backup.db")];
+    copyFileSync(store, backup);
+    await scene.start();
+    scene.server.say(south, bram, text(opening));
+    const sealed = await peer.seal(north, [nia, me], text("New job: Saltbox Lofts RTU-7, dead"));
+    scene.server.say(north, nia, sealed, { type: "m.room.encrypted" });
+    await until(
+      "both are answered",
+      () => bodies(south).length === 1 && scene.posts(north).length === 1,
+    );
+    await scene.stop();
+    copyFileSync(backup, store);
+    scene.server.world.transactions.clear();
+    ahead = 25 * 3600_000;
+    await scene.start();
+    await until("both are worked on", () => kept().length === 2);
+    await until("both count as sent", () => unsent(scene.bot().store, "matrix").length === 0);
+    expect([bodies(south).length, scene.posts(north).length]).toEqual([1, 1]);
   }, 30_000);
 
   test("after weeks away, what is older than 14 days is left unread and the operator told", async () => {

@@ -46,16 +46,18 @@ const longestPauseMs = 30_000;
  */
 export async function syncLoop(working: Working, rest: Pauses, round: () => void): Promise<void> {
   const { door, connection } = working;
+  let begun = false;
   for (let failures = 0; !rest.ended(); ) {
     const since = door.cursor(syncPlace);
     try {
-      // at once after trouble, so that readiness says so as soon as the server is back
-      const quick = since === undefined || failures > 0;
+      // at once at the start and after trouble, so that readiness says so as soon as it can
+      const quick = !begun || failures > 0;
       const waitMs = quick ? 0 : lockedEvents(working).length > 0 ? shortPollMs : pollMs;
       const answer = await askSync(connection.ask, since, waitMs);
       if (rest.ended()) return;
       await takeRound(working, { since, answer, stopping: rest.ended });
       failures = 0;
+      begun = true;
       door.connected(true);
       round();
     } catch (error) {

@@ -104,13 +104,15 @@ async function connected(beginning: Beginning): Promise<Working | undefined> {
     } catch (error) {
       const why = error instanceof Error ? error.message : String(error);
       door.log.warn("matrix_away", { platform: "matrix", why, failures });
-      if (error instanceof Trouble && (error.kind === "token" || error.status === 403)) {
-        door.fatal(tokenSentence(why));
-        return undefined;
+      if (error instanceof Trouble && (error.kind === "token" || error.kind === "refused")) {
+        const known = error.code === "M_UNKNOWN_TOKEN";
+        door.fatal(known ? tokenSentence(why) : `Matrix: ${why}.`);
+        break;
       }
       await rest.pause(pauseFor(error, failures));
     }
   }
+  await machine?.close();
   return undefined;
 }
 
@@ -134,12 +136,26 @@ async function workingWith(
   const { connection, machine, user } = session;
   const rooms = openRooms(config, file, connection.ask);
   await rooms.resolve();
-  if (!(await machine.crossSign(user, config.password))) {
+  if (!(await signed(machine, { user, config, door }))) {
     door.tell(
       "cross-signing",
-      'The Matrix server wants the password once to sign the bot\'s device; until then some clients may refuse its messages. Give "password" for one start.',
+      'The bot\'s Matrix device is not cross-signed, so some clients may refuse its messages: the server wants the password once. Give "password" for one start.',
     );
   }
   const base = { config, crew: crewOf(people), door, me: user, connection, file, machine, rooms };
   return { ...base, lastInThread: new Map() };
+}
+
+/** A server that refuses it must not keep the bot from its work. */
+async function signed(
+  machine: Working["machine"],
+  by: { readonly user: string; readonly config: MatrixConfig; readonly door: Door },
+): Promise<boolean> {
+  try {
+    return await machine.crossSign(by.user, by.config.password);
+  } catch (error) {
+    if (!(error instanceof Trouble) || error.kind !== "refused") throw error;
+    by.door.log.warn("not_cross_signed", { platform: "matrix", why: error.message });
+    return false;
+  }
 }

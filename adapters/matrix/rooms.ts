@@ -84,11 +84,16 @@ export function openRooms(config: MatrixConfig, file: KeyFile, ask: Ask): Rooms 
 }
 
 async function roomBehind(ask: Ask, address: string): Promise<string> {
-  const answer = await ask(
-    "GET",
-    `/_matrix/client/v3/directory/room/${encodeURIComponent(address)}`,
-  );
-  return z.object({ room_id: z.string() }).parse(answer).room_id;
+  try {
+    const path = `/_matrix/client/v3/directory/room/${encodeURIComponent(address)}`;
+    return z.object({ room_id: z.string() }).parse(await ask("GET", path)).room_id;
+  } catch (error) {
+    if (!(error instanceof Trouble) || error.code !== "M_NOT_FOUND") throw error;
+    throw new Trouble(
+      "refused",
+      `the server knows no room ${address}; mend "rooms", or give its id`,
+    );
+  }
 }
 
 /** An algorithm that is not known here must not be read as none. */

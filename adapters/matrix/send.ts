@@ -23,7 +23,8 @@ export async function sendPart(
     };
   }
   try {
-    return await carried(working, room, { part, context });
+    const before = await saidLongAgo(working, room, part);
+    return before === undefined ? await carried(working, room, { part, context }) : sent(before);
   } catch (error) {
     return outcomeOf(working, part, error);
   }
@@ -159,6 +160,30 @@ function refusal(part: Part, trouble: Trouble, why: string): string {
 
 /** Synapse remembers a transaction id for a day; well before that, the same key posts nothing twice. */
 const rememberedMs = 20 * 3600 * 1000;
+
+const answersOf = /^reply:matrix:(.+):\d+(?:#\d+)?$/;
+
+/**
+ * The post that answered a message of yesterday or before, where there is one: a store that was
+ * brought back from a backup answers such a message again, and the server no longer knows the key.
+ */
+async function saidLongAgo(
+  working: Working,
+  room: string,
+  part: Part,
+): Promise<string | undefined> {
+  const { door } = working;
+  const answered = answersOf.exec(part.key)?.[1];
+  const at = answered === undefined ? undefined : door.kept(answered)?.message.at;
+  if (part.kind === "upload" || part.kind === "pin" || at === undefined) return undefined;
+  const since = Date.parse(at);
+  if (part.replaces !== undefined || door.now() - since < rememberedMs) return undefined;
+  try {
+    return await lookFor(working, room, { key: part.key, since });
+  } catch (error) {
+    throw early(error);
+  }
+}
 
 /** Whether a part that may have gone out did. */
 export async function findPart(working: Working, part: Part, since: number): Promise<Found> {

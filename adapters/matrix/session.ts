@@ -50,14 +50,26 @@ async function logIn(config: MatrixConfig, file: KeyFile): Promise<string> {
   }
   const device = file.note("device") ?? `READBACK${randomBytes(4).toString("hex").toUpperCase()}`;
   file.setNote("device", device);
-  const answer = await connect(config.server, "").ask("POST", "/_matrix/client/v3/login", {
-    type: "m.login.password",
-    identifier: { type: "m.id.user", user: config.user },
-    password: config.password,
-    device_id: device,
-    initial_device_display_name: "readback",
-  });
+  const answer = await askLogin(config, device);
   const { access_token } = z.object({ access_token: z.string() }).parse(answer);
   file.setNote("token", access_token);
   return access_token;
+}
+
+async function askLogin(config: MatrixConfig, device: string): Promise<unknown> {
+  try {
+    return await connect(config.server, "").ask("POST", "/_matrix/client/v3/login", {
+      type: "m.login.password",
+      identifier: { type: "m.id.user", user: config.user },
+      password: config.password,
+      device_id: device,
+      initial_device_display_name: "readback",
+    });
+  } catch (error) {
+    if (!(error instanceof Trouble) || error.kind !== "refused") throw error;
+    throw new Trouble(
+      "token",
+      `the server does not let ${config.user} in with this password (${error.message}); mend "user" or "password"`,
+    );
+  }
 }

@@ -31,6 +31,7 @@ const people: readonly Person[] = [
 export interface Scene {
   readonly server: StandIn;
   readonly bot: () => Bot;
+  readonly folder: string;
   readonly logs: string[];
   readonly start: () => Promise<void>;
   /** ends it in good order; gives the sentence with which it ended, where it did so by itself */
@@ -94,7 +95,9 @@ export async function openScene(options: SceneOptions = {}): Promise<Scene> {
       ...(options.now === undefined ? {} : { now: options.now }),
     }).finally(() => closeStore(opened.store));
     await until("it is connected", () =>
-      logs.slice(from).some((line) => line.includes('"event":"joined"') || line.includes("ended")),
+      logs
+        .slice(from)
+        .some((line) => line.includes('"event":"joined"') || line.includes('"event":"stopped"')),
     );
   };
   const stop = async (): Promise<string | undefined> => {
@@ -103,6 +106,7 @@ export async function openScene(options: SceneOptions = {}): Promise<Scene> {
   };
   return {
     server,
+    folder,
     logs,
     start,
     stop,
