@@ -3,7 +3,7 @@ import { wordsNear } from "../near.ts";
 import { numberOf, numbersOf } from "../pick.ts";
 import type { Scene } from "../scene.ts";
 import { gist, plain } from "../words.ts";
-import { isAtStart } from "./supply.ts";
+import { isAtStart } from "./at-start.ts";
 import { controlBelowV } from "./volts.ts";
 
 /** Start over rest: below the first it sags, below the second a motor may not start. Common practice, no source. */

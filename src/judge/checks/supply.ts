@@ -6,10 +6,10 @@ import {
   voltageUnbalanceLimits,
 } from "../../physics/unbalance.ts";
 import type { Check } from "../check.ts";
-import { beside } from "../near.ts";
 import { numberOf, numbersOf, setsOf, unrepeated } from "../pick.ts";
 import type { Scene } from "../scene.ts";
 import { gist, listed, plain } from "../words.ts";
+import { isAtStart } from "./at-start.ts";
 import { supplySag } from "./supply-sag.ts";
 import { told } from "./told.ts";
 import { controlBelowV, isToGround, supplyVoltages } from "./volts.ts";
@@ -51,21 +51,6 @@ export const supply: Check = {
     ]);
   },
 };
-
-/** Taken while the motor tries: it shows sag, not the supply at rest. */
-export function isAtStart(scene: Scene, reading: Reading): boolean {
-  if (reading.state === "start" || reading.stat === "minimum") return true;
-  if (reading.state === "running") return false;
-  const before = beside(scene, reading, [lead, 0]);
-  const after = beside(scene, reading, [0, trail]).split(/[,;]|\. /)[0] ?? "";
-  return /(?:drop|fall|sag|dip|pull)s?(?:ped|ged)? (?:down )?to/.test(before) || trying.test(after);
-}
-
-/** Letters that may lead to a figure ("falls to") or follow it ("while it is stalled"). */
-const lead = 14;
-const trail = 60;
-const trying =
-  /stall|(?:when|while|as) it (?:tries|hums|starts|is locked|kicks)|on (?:the )?start|at start/;
 
 function linesFindings(readings: readonly Reading[], scene: Scene): Finding[] {
   const values = numbersOf(readings);

@@ -3,7 +3,7 @@ import { runToStartOhm } from "../../physics/winding.ts";
 import { hasPoint, numberOf } from "../pick.ts";
 import type { Scene } from "../scene.ts";
 import { plain } from "../words.ts";
-import { shellWarmth } from "./winding.ts";
+import { shellWarmth } from "./shell-warmth.ts";
 
 /** How far run to start may lie from the sum. Common practice, no source. */
 const sumShare = 0.12;

@@ -6,6 +6,7 @@ import { bySubject, hasPoint, numbersOf, ofQuantity, setsOf, unrepeated } from "
 import type { Scene } from "../scene.ts";
 import { gist, listed, plain } from "../words.ts";
 import { isFanNote } from "./motor-currents.ts";
+import { shellWarmth } from "./shell-warmth.ts";
 import { singlePhaseWinding } from "./winding-single-phase.ts";
 
 /** Percent from the mean. Source: maintenance literature on unbalanced current: 2 and 5. */
@@ -106,19 +107,6 @@ function openFinding(about: string, pairs: readonly Reading[], scene: Scene): Fi
     };
   }
   return allOpenFinding(about, scene);
-}
-
-/** Cel of a shell on which an internal overload can be open. Common practice, no source. */
-const hotShellCel = 55;
-
-/** Whether the shell is hot or cold, where either was said. */
-export function shellWarmth(scene: Scene): "hot" | "cold" | undefined {
-  const said = scene.seen.map((one) => one.observation);
-  if (said.includes("shell_hot")) return "hot";
-  const shells = ofQuantity(scene.readings, "temperature").filter((one) => one.at === "shell");
-  const warmest = Math.max(...numbersOf(shells));
-  if (warmest >= hotShellCel) return "hot";
-  return said.includes("shell_cold") || Number.isFinite(warmest) ? "cold" : undefined;
 }
 
 function allOpenFinding(about: string, scene: Scene): Finding {
