@@ -47,7 +47,7 @@ function terminalPlatform(first: Speaker, { input, output }: Streams): ChatPlatf
     output.write(`${text}\n`);
   };
   let lines: Interface | undefined;
-  let hearing: Hearing = { speaker: first, count: 0 };
+  let hearing: Hearing = { speaker: first, count: 0, said: 0 };
   let end: () => void = () => {};
   const ended = new Promise<void>((resolve) => {
     end = resolve;
@@ -92,6 +92,8 @@ interface Hearing {
   readonly speaker: Speaker;
   /** lines said so far */
   readonly count: number;
+  /** ms, when the last line was said: pasted lines keep their order */
+  readonly said: number;
 }
 
 interface Surroundings {
@@ -110,7 +112,8 @@ function hear(text: string, hearing: Hearing, { door, print, ask }: Surroundings
     return { ...hearing, speaker: speakerFrom(text) ?? speaker };
   }
   const count = hearing.count + 1;
-  const at = isoWithOffset(new Date(door.now()));
+  const when = Math.max(door.now(), hearing.said + 1);
+  const at = isoWithOffset(new Date(when));
   try {
     const id = `${at}-${process.pid}-${count}`;
     door.deliver({ message: translate({ text, at, id }, speaker) });
@@ -118,5 +121,5 @@ function hear(text: string, hearing: Hearing, { door, print, ask }: Surroundings
     print(error instanceof Error ? `Not kept: ${error.message}` : "Not kept.");
     ask();
   }
-  return { speaker, count };
+  return { speaker, count, said: when };
 }

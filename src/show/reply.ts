@@ -8,6 +8,7 @@ import { dangerLine } from "./danger.ts";
 import { openedText } from "./opened.ts";
 import { unreadSentence } from "./questions.ts";
 import { newReadings, readBack } from "./read-back.ts";
+import { refusalText } from "./refusal.ts";
 import { remarkText } from "./remark.ts";
 import { removedText } from "./removed.ts";
 import { nextSentences, oneQuestion, statusLinesOf } from "./reply-parts.ts";
@@ -37,6 +38,8 @@ export function replyTo(input: ReplyInput): string | undefined {
 
 function replyLines(input: ReplyInput): readonly string[] {
   if (input.message.deletes !== undefined) return [removedText(input)];
+  const refused = refusalText(input);
+  if (refused !== undefined) return [refused];
   const asked = input.understood.statements.find((s) => s.kind === "question");
   if (asked?.kind === "question") return answered(input, asked);
   if (input.job === undefined) return [routingQuestion(input)];

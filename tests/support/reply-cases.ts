@@ -352,6 +352,15 @@ export const replyCases: readonly ReplyCase[] = [
     context: { figures: ["318"] },
   },
   {
+    title: "a wish for a figure",
+    input: loose({ understood: { statements: [noteAbout("wish")] } }),
+  },
+  {
+    title: "leaving out the test for absence of voltage",
+    input: loose({ understood: { statements: [noteAbout("skip dead test")] } }),
+    context: { lines: 1, words: 30 },
+  },
+  {
     title: "talk",
     input: loose({ understood: { unread: ["18", "2"] }, addressed: false }),
     silent: true,
@@ -541,3 +550,7 @@ export const replyCases: readonly ReplyCase[] = [
     input: loose({ understood: asks("why"), jobs: [job, { ...job, job: 7, equipment: "RTU-2" }] }),
   },
 ];
+
+function noteAbout(about: string) {
+  return { kind: "note", about, said: about, spans: [], rule: "test" } as const;
+}

@@ -24,6 +24,7 @@ import { pointCorrections } from "./point-correction.ts";
 import { prices } from "./price.ts";
 import { questions } from "./question.ts";
 import { serials } from "./serial-or-part.ts";
+import { skipsDeadTest } from "./skip-dead-test.ts";
 import { statusRule } from "./status.ts";
 import { undo } from "./undo.ts";
 import { unitCorrections } from "./unit-correction.ts";
@@ -38,6 +39,7 @@ export const asides: readonly Rule[] = [
   answers,
   questions,
   wishes,
+  skipsDeadTest,
   unitCorrections,
   pointCorrections,
   phones,
