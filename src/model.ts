@@ -221,6 +221,12 @@ export interface EquipmentFacts {
   readonly mode?: "cooling" | "heating";
   readonly operation?: "normal" | "test";
   readonly charge_kg?: number;
+  /** circuits of their own, where the office's file tells them apart */
+  readonly circuits?: readonly {
+    readonly circuit: string;
+    readonly refrigerant?: string;
+    readonly charge_kg?: number;
+  }[];
   readonly receiver?: boolean;
   readonly line_set?: readonly {
     readonly line: string;

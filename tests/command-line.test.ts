@@ -263,12 +263,12 @@ describe("the office's files", () => {
     expect(exit).toBe(1);
     expect(out).toEqual([
       "equipment: 2 added, 0 changed, 0 as before, 6 refused",
-      "line 4: tag is missing",
-      'line 5: factory charge kg: "much" is no number',
-      "line 6: gull wharf OU-3 stands on line 2 already",
-      'line 7: factory charge kg: "0" must be more than 0',
-      'line 8: metering: "teapot" is not known',
-      "line 9: has 7 cells, the headings are 6",
+      "line 4: TAG: the tag is missing; fill it in or delete the line",
+      'line 5: Factory Charge KG: "much" is no number; write one number in digits, or leave the cell empty',
+      "line 6: TAG: gull wharf OU-3 stands on line 2 already; delete one of the two, or give one another name",
+      'line 7: Factory Charge KG: "0" must be more than 0; write the value, or leave the cell empty',
+      'line 8: metering: "teapot" is not known; write expansion valve or fixed orifice',
+      'line 9: has 7 cells, the headings are 6; "one too many" stands under none: put quotes around a cell that holds the separator',
     ]);
   });
 

@@ -4,20 +4,33 @@ import type { Exit, Io } from "./command.ts";
 
 /** The lines of a stream; one of any length, the last with or without an end. */
 export async function* linesOf(input: Readable): AsyncGenerator<string> {
+  for await (const lines of lineGroupsOf(input, Number.POSITIVE_INFINITY)) yield* lines;
+}
+
+/** The lines as they come: at most so many together, and never waiting for more to arrive. */
+export async function* lineGroupsOf(
+  input: Readable,
+  most: number,
+): AsyncGenerator<readonly string[]> {
   const decoder = new TextDecoder("utf-8");
   let parts: string[] = [];
   for await (const chunk of input) {
     const text = typeof chunk === "string" ? chunk : decoder.decode(chunk, { stream: true });
     const pieces = text.split("\n");
+    let lines: string[] = [];
     for (const [index, piece] of pieces.entries()) {
       parts.push(piece);
       if (index === pieces.length - 1) break;
-      yield withoutReturn(parts.join(""));
+      lines.push(withoutReturn(parts.join("")));
       parts = [];
+      if (lines.length < most) continue;
+      yield lines;
+      lines = [];
     }
+    if (lines.length > 0) yield lines;
   }
   const last = parts.join("") + decoder.decode();
-  if (last !== "") yield withoutReturn(last);
+  if (last !== "") yield [withoutReturn(last)];
 }
 
 const withoutReturn = (line: string): string => (line.endsWith("\r") ? line.slice(0, -1) : line);

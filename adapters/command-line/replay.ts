@@ -3,8 +3,9 @@ import type { Readable } from "node:stream";
 import { z } from "zod";
 import { type Bot, jobOf, receive, tick, work } from "../../src/bot.ts";
 import { answersTo, markOut, type OutboxRow, unsent } from "../../src/record/outbox.ts";
+import { transact } from "../../src/record/store.ts";
 import type { Command, Exit, Io } from "./command.ts";
-import { linesOf, parseLine } from "./lines.ts";
+import { lineGroupsOf, parseLine } from "./lines.ts";
 import { dbOption, withBot } from "./open-db.ts";
 import { messageOf, platform, type ReplayLine, replayShape } from "./replay-line.ts";
 
@@ -28,34 +29,79 @@ function rung({ channel, thread, text, detail }: OutboxRow): object {
   return { due, job, channel, ...(thread === undefined ? {} : { thread }), text };
 }
 
-/** One line of the script: clocks that came due before it, then the message and what is said to it. */
-function play(bot: Bot, line: ReplayLine, io: Io): Exit {
+/** So many lines that have arrived are kept by one write to the disk; our choice, no source. */
+const mostTogether = 32;
+
+/** What a line of the script is answered with. */
+interface Answered {
+  readonly exit: Exit;
+  readonly line: object;
+  readonly complaint?: string;
+  /** what the line tells */
+  readonly rows: readonly OutboxRow[];
+}
+
+/**
+ * One line of the script: clocks that came due before it, then the message and what is said to it.
+ * `told`: outbox ids that lines of the same group tell.
+ */
+function play(bot: Bot, line: ReplayLine, told: ReadonlySet<string>): Answered {
   const { message, bytes } = messageOf(line);
   tick(bot, message.at);
-  const clocks = unsent(bot.store, platform).filter(({ kind }) => kind === "clock");
+  const fresh = (row: OutboxRow): boolean => row.state !== "sent" && !told.has(row.id);
+  const clocks = unsent(bot.store, platform).filter((row) => row.kind === "clock" && fresh(row));
   receive(bot, { message, bytes });
   const results = work(bot);
   // an answer that was not told before a crash is told now
   const worked = [message.id, ...results.map((result) => result.message.id)];
-  const rows = [...new Set(worked)]
+  const replies = [...new Set(worked)]
     .flatMap((id) => answersTo(bot.store, platform, id))
-    .filter(({ state, kind }) => state !== "sent" && kind === "reply");
+    .filter((row) => row.kind === "reply" && fresh(row));
   const failed = results.find((result) => result.message.id === message.id)?.error;
-  io.line(
-    JSON.stringify({
+  return {
+    exit: failed === undefined ? 0 : 1,
+    line: {
       id: message.id,
       job: jobOf(bot, message),
-      replies: rows.map(shown),
+      replies: replies.map(shown),
       ...(clocks.length === 0 ? {} : { clocks: clocks.map(rung) }),
       ...(failed === undefined
         ? {}
         : { error: "This message could not be worked on; it is kept." }),
-    }),
+    },
+    ...(failed === undefined ? {} : { complaint: failed }),
+    rows: [...replies, ...clocks],
+  };
+}
+
+function answerLine(bot: Bot, text: string, told: ReadonlySet<string>): Answered {
+  const parsed = parseLine(text, replayShape);
+  if (parsed.ok) return play(bot, parsed.value, told);
+  return { exit: 1, line: { id: parsed.id, error: parsed.error }, rows: [] };
+}
+
+/** Lines that came together: all of them are on the disk before the first answer is told. */
+function playTogether(bot: Bot, lines: readonly string[], io: Io): Exit {
+  const told = new Set<string>();
+  const answers = transact(bot.store, () =>
+    lines
+      .filter((text) => text.trim() !== "")
+      .map((text) => {
+        const answer = answerLine(bot, text, told);
+        for (const { id } of answer.rows) told.add(id);
+        return answer;
+      }),
   );
-  for (const row of [...rows, ...clocks]) markOut(bot.store, row.id, { state: "sent" });
-  if (failed === undefined) return 0;
-  io.complain(failed);
-  return 1;
+  for (const { line, complaint } of answers) {
+    io.line(JSON.stringify(line));
+    if (complaint !== undefined) io.complain(complaint);
+  }
+  if (told.size > 0) {
+    transact(bot.store, () => {
+      for (const id of told) markOut(bot.store, id, { state: "sent" });
+    });
+  }
+  return answers.some(({ exit }) => exit !== 0) ? 1 : 0;
 }
 
 /** Plays a scripted chat into a store. */
@@ -77,15 +123,8 @@ export const replayCommand: Command = {
       readonly: false,
       run: async (bot) => {
         let exit: Exit = 0;
-        for await (const text of linesOf(input)) {
-          if (text.trim() === "") continue;
-          const parsed = parseLine(text, replayShape);
-          if (parsed.ok) {
-            if (play(bot, parsed.value, io) !== 0) exit = 1;
-          } else {
-            exit = 1;
-            io.line(JSON.stringify({ id: parsed.id, error: parsed.error }));
-          }
+        for await (const lines of lineGroupsOf(input, mostTogether)) {
+          if (playTogether(bot, lines, io) !== 0) exit = 1;
         }
         return exit;
       },

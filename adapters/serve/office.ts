@@ -4,6 +4,7 @@ import { dayRecord } from "../../src/bot/day-record.ts";
 import { relearn } from "../../src/bot/memory.ts";
 import type { Bot } from "../../src/bot.ts";
 import type { Message } from "../../src/model.ts";
+import { decodeText } from "../../src/record/import/decode.ts";
 import { importRows } from "../../src/record/import/import-rows.ts";
 import { type InboxRow, markMessage, messagesIn } from "../../src/record/inbox.ts";
 import { type OutboxRow, putOut } from "../../src/record/outbox.ts";
@@ -58,7 +59,7 @@ function answerTo(bot: Bot, message: Message, order: OfficeOrder): string {
 function imported(bot: Bot, file: Message["files"][number]): string {
   const bytes = getWords(bot.store, fileKey(file.sha256))?.bytes;
   if (bytes === undefined) return `${file.name}: its bytes did not arrive; send it again.`;
-  const rows = rowsOf(Buffer.from(bytes).toString("utf8"));
+  const rows = rowsOf(decodeText(bytes).text);
   const result = typeof rows === "string" ? rows : importRows(bot.store, rows);
   if (typeof result === "string") return `${file.name}: ${result}`;
   const { plural, counts, bad } = result;

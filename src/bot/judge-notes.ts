@@ -33,7 +33,7 @@ export function judgeNotes(given: NotesCase): Judgement {
   if (job === undefined) return { findings: [], diagnosis: [], next: [], cautions: [] };
   const made = caseOf(
     job,
-    { sites: [], equipment: [], codes: [], people: [], cylinders: [] },
+    { sites: [], equipment: [], codes: [], people: [], cylinders: [], parts: [] },
     [],
     at,
   );

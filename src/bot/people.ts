@@ -6,10 +6,8 @@ export function namesOf(
 ): Readonly<Record<string, string>> {
   const known = memory.registry.people;
   const names = [...memory.roles.keys()].map((person): [string, string] => {
-    const entry = known.find(
-      ({ name, nickname }) =>
-        name.toLowerCase() === person.toLowerCase() ||
-        nickname?.toLowerCase() === person.toLowerCase(),
+    const entry = known.find(({ name, nickname, handles = [] }) =>
+      [name, nickname, ...handles].some((one) => one?.toLowerCase() === person.toLowerCase()),
     );
     return [person, entry?.nickname ?? entry?.name ?? capital(person)];
   });

@@ -8,6 +8,17 @@ export interface PersonFacts {
   readonly nickname?: string;
   readonly phone?: string;
   readonly certificate?: string;
+  /** what platforms call them */
+  readonly handles?: readonly string[];
+}
+
+/** One line of the company's parts list. */
+export interface PartFacts {
+  readonly number: string;
+  readonly name: string;
+  readonly fits?: readonly string[];
+  readonly supplier?: string;
+  readonly place?: string;
 }
 
 export interface CylinderFacts {
@@ -27,9 +38,10 @@ export interface Registry {
   readonly codes: readonly FaultCode[];
   readonly people: readonly PersonFacts[];
   readonly cylinders: readonly CylinderFacts[];
+  readonly parts: readonly PartFacts[];
 }
 
-export const registryKinds = ["site", "equipment", "code", "person", "cylinder"] as const;
+export const registryKinds = ["site", "equipment", "code", "person", "cylinder", "part"] as const;
 export type RegistryKind = (typeof registryKinds)[number];
 
 const isObject = (value: unknown): boolean => typeof value === "object" && value !== null;
@@ -40,6 +52,7 @@ const schemas = {
   code: z.custom<FaultCode>(isObject),
   person: z.custom<PersonFacts>(isObject),
   cylinder: z.custom<CylinderFacts>(isObject),
+  part: z.custom<PartFacts>(isObject),
 };
 
 export function readRegistry(store: Store): Registry {
@@ -49,6 +62,7 @@ export function readRegistry(store: Store): Registry {
     codes: factsOf(store, "code").map((facts) => schemas.code.parse(facts)),
     people: factsOf(store, "person").map((facts) => schemas.person.parse(facts)),
     cylinders: factsOf(store, "cylinder").map((facts) => schemas.cylinder.parse(facts)),
+    parts: factsOf(store, "part").map((facts) => schemas.part.parse(facts)),
   };
 }
 
@@ -62,20 +76,65 @@ function factsOf(store: Store, kind: RegistryKind): readonly unknown[] {
 
 export type PutOutcome = "added" | "changed" | "same";
 
-/** Keeps one line of an office file under its key; says whether that told something new. */
-export function putFacts(
-  store: Store,
-  line: { readonly kind: RegistryKind; readonly key: string; readonly facts: unknown },
-): PutOutcome {
-  const facts = JSON.stringify(line.facts);
-  const before = sql(store, "SELECT facts FROM registry WHERE kind = ? AND key = ?")
-    .pluck()
-    .get(line.kind, line.key);
-  if (before === facts) return "same";
-  sql(
-    store,
-    `INSERT INTO registry (kind, key, facts) VALUES (?, ?, ?)
+export interface Put {
+  readonly outcome: PutOutcome;
+  /** "serial: A1 becomes A2", a sentence a field */
+  readonly changes: readonly string[];
+}
+
+const factsShape = z.record(z.string(), z.unknown());
+
+/** What is to be kept: facts under the key of their kind. */
+export interface RegistryLine {
+  readonly kind: RegistryKind;
+  readonly key: string;
+  readonly facts: object;
+  /** fields that the file tells of; of the others stays what was known. Absent: of all */
+  readonly covers?: ReadonlySet<string>;
+}
+
+/** Keeps one line of an office file under its key, unless `dry`; says what that tells anew. */
+export function putFacts(store: Store, line: RegistryLine, dry = false): Put {
+  const before = z
+    .string()
+    .optional()
+    .parse(
+      sql(store, "SELECT facts FROM registry WHERE kind = ? AND key = ?")
+        .pluck()
+        .get(line.kind, line.key),
+    );
+  const known = before === undefined ? {} : factsShape.parse(JSON.parse(before));
+  const merged = { ...untold(known, line.covers), ...line.facts };
+  const facts = JSON.stringify(merged);
+  if (before === facts) return { outcome: "same", changes: [] };
+  const changes = changedFields(known, factsShape.parse(JSON.parse(facts)));
+  // the same facts in another order of columns
+  if (before !== undefined && changes.length === 0) return { outcome: "same", changes };
+  if (!dry) {
+    sql(
+      store,
+      `INSERT INTO registry (kind, key, facts) VALUES (?, ?, ?)
      ON CONFLICT (kind, key) DO UPDATE SET facts = excluded.facts`,
-  ).run(line.kind, line.key, facts);
-  return before === undefined ? "added" : "changed";
+    ).run(line.kind, line.key, facts);
+  }
+  return before === undefined ? { outcome: "added", changes: [] } : { outcome: "changed", changes };
+}
+
+function untold(
+  known: Readonly<Record<string, unknown>>,
+  covers: ReadonlySet<string> | undefined,
+): Readonly<Record<string, unknown>> {
+  if (covers === undefined) return {};
+  return Object.fromEntries(Object.entries(known).filter(([field]) => !covers.has(field)));
+}
+
+function changedFields(
+  was: Readonly<Record<string, unknown>>,
+  is: Readonly<Record<string, unknown>>,
+): readonly string[] {
+  const words = (value: unknown): string =>
+    value === undefined ? "nothing" : typeof value === "string" ? value : JSON.stringify(value);
+  return [...new Set([...Object.keys(was), ...Object.keys(is)])]
+    .filter((field) => words(was[field]) !== words(is[field]))
+    .map((field) => `${field} ${words(was[field])} becomes ${words(is[field])}`);
 }

@@ -1,97 +1,131 @@
-import { type PutOutcome, putFacts } from "../registry.ts";
+import { type PutOutcome, putFacts, readRegistry } from "../registry.ts";
 import { type Store, transact } from "../store.ts";
-import type { Column } from "./column.ts";
-import { type FileKind, fileKinds } from "./kinds.ts";
+import type { Around } from "./column.ts";
+import { decimalOf } from "./decimal-mark.ts";
+import { findHeadings, type Layout } from "./find-headings.ts";
+import { fileKinds } from "./kinds/list.ts";
+import { type ReadLine, type ReadRows, type RowWord, readRows } from "./read-rows.ts";
 import { importSettings } from "./settings-rows.ts";
+import type { SheetRow } from "./sheet-row.ts";
+import { checkTree } from "./tree.ts";
 
-/** One row of a file with the number of the line that it starts on. */
-export interface CsvRow {
-  readonly line: number;
-  readonly cells: readonly string[];
+export type CsvRow = SheetRow;
+
+/** A heading of the file and the field that it was taken for. */
+export interface Match {
+  readonly heading: string;
+  readonly field: string;
 }
 
 export interface Imported {
   readonly plural: string;
   readonly counts: Readonly<Record<PutOutcome, number>>;
-  readonly bad: readonly { readonly line: number; readonly reason: string }[];
+  readonly bad: readonly RowWord[];
+  /** rows that were kept and want to be looked at */
+  readonly notes: readonly RowWord[];
+  readonly matched: readonly Match[];
   /** headings that nothing was done with */
   readonly unused: readonly string[];
+  /** what each row that is not as before would change, or changed */
+  readonly changes: readonly RowWord[];
 }
 
-/** Takes in an office file: the first row is its headings. Good rows are kept, bad ones told. */
-export function importRows(store: Store, rows: readonly CsvRow[]): Imported | string {
+export interface ImportOptions {
+  /** nothing is kept: only what would happen is told */
+  readonly dry?: boolean;
+  /** what stands between cells: a semicolon says that the comma may be a decimal mark */
+  readonly delimiter?: string;
+  /** called now and then with the rows done */
+  readonly progress?: (done: number, of: number) => void;
+}
+
+/** Takes in an office file. Good rows are kept, bad ones told; the same file again changes nothing. */
+export function importRows(
+  store: Store,
+  rows: readonly SheetRow[],
+  options: ImportOptions = {},
+): Imported | string {
   const [head, ...body] = rows;
   if (head === undefined) return "The file is empty.";
-  const headings = head.cells.map(plainHeading);
-  if (headings[0] === "setting" && headings[1] === "value") return importSettings(store, body);
-  const kind = fileKinds.find(({ marks }) =>
-    marks.every((mark) => headings.some((heading) => mark.test(heading))),
-  );
-  if (kind === undefined) {
+  const [first = "", second = ""] = head.cells.map((cell) => cell.trim().toLowerCase());
+  if (first === "setting" && second === "value") return importSettings(store, body, options);
+  const layout = findHeadings(rows);
+  if (layout === undefined) {
     return `The headings tell no known kind of file: ${head.cells.join(", ")}. Known: ${fileKinds.map(({ plural }) => plural).join(", ")}.`;
   }
-  const columns = headings.map((heading) =>
-    kind.columns.find((column) => column.heading.test(heading)),
-  );
+  const decimal: Around["decimal"] =
+    decimalOf(rows) ?? (options.delimiter === ";" ? undefined : ".");
+  const read = readRows(layout, rows.slice(layout.above), decimal);
+  const { lines, bad, notes } = inTree(store, layout, read);
+  const kept = keep(store, layout, lines, options);
+  return { plural: layout.kind.plural, ...kept, bad, notes, ...headingsOf(layout) };
+}
+
+function inTree(store: Store, { kind }: Layout, read: ReadRows): ReturnType<typeof checkTree> {
+  return kind.kind === "equipment"
+    ? checkTree(read, readRegistry(store).equipment)
+    : { ...read, notes: [] };
+}
+
+const rowsBetweenProgress = 1000;
+
+function keep(
+  store: Store,
+  { kind, columns }: Layout,
+  lines: readonly ReadLine[],
+  { dry = false, progress }: ImportOptions,
+): Pick<Imported, "counts" | "changes"> {
   const counts = { added: 0, changed: 0, same: 0 };
-  const bad: { line: number; reason: string }[] = [];
-  const seen = new Map<string, number>();
+  const changes: RowWord[] = [];
+  const things = joined(kind.parts?.join, lines);
+  const covers = new Set(
+    columns.flatMap((c) => (c === undefined ? [] : [c.field, ...(kind.makes?.[c.field] ?? [])])),
+  );
   transact(store, () => {
-    for (const row of body) {
-      if (row.cells.every((cell) => cell.trim() === "")) continue;
-      const read = readRow({ kind, columns, headings }, row, seen);
-      if (typeof read === "string") bad.push({ line: row.line, reason: read });
-      else counts[putFacts(store, { kind: kind.kind, ...read })]++;
+    for (const [index, { line, key, facts }] of things.entries()) {
+      const put = putFacts(store, { kind: kind.kind, key, facts, covers }, dry);
+      counts[put.outcome]++;
+      const name = key
+        .split("\n")
+        .filter((word) => word !== "")
+        .join(" ");
+      if (put.outcome === "added") changes.push({ line, reason: `adds ${name}` });
+      if (put.outcome === "changed")
+        changes.push({ line, reason: `${name}: ${put.changes.join("; ")}` });
+      if ((index + 1) % rowsBetweenProgress === 0) progress?.(index + 1, things.length);
     }
   });
-  const unused = head.cells.filter(
-    (cell, index) => cell.trim() !== "" && columns[index] === undefined,
-  );
-  return { plural: kind.plural, counts, bad, unused };
+  return { counts, changes };
 }
 
-interface Layout {
-  readonly kind: FileKind;
-  readonly columns: readonly (Column | undefined)[];
-  readonly headings: readonly string[];
-}
-
-interface Line {
-  readonly key: string;
-  readonly facts: Readonly<Record<string, unknown>>;
-}
-
-function readRow(layout: Layout, row: CsvRow, seen: Map<string, number>): Line | string {
-  const { kind, columns, headings } = layout;
-  if (row.cells.slice(columns.length).some((cell) => cell.trim() !== "")) {
-    return `has ${row.cells.length} cells, the headings are ${columns.length}`;
+/** Rows that tell of one thing become one. */
+function joined(
+  join: ((rows: readonly ReadLine["facts"][]) => ReadLine["facts"]) | undefined,
+  lines: readonly ReadLine[],
+): readonly ReadLine[] {
+  if (join === undefined) return lines;
+  const things = new Map<string, ReadLine[]>();
+  for (const line of lines) {
+    const known = things.get(line.key);
+    if (known === undefined) things.set(line.key, [line]);
+    else known.push(line);
   }
-  const facts: Record<string, unknown> = {};
-  for (const [index, column] of columns.entries()) {
-    const cell = (row.cells[index] ?? "").trim();
-    if (column === undefined || cell === "" || cell === "-") continue;
-    const heading = headings[index] ?? "";
-    const read = column.read(cell, heading);
-    if (!read.ok) return `${heading}: ${read.problem}`;
-    facts[column.field] = read.value;
-  }
-  const missing = kind.columns.find(
-    ({ field, required }) => required && facts[field] === undefined,
-  );
-  if (missing !== undefined) return `${missing.field.replaceAll("_", " ")} is missing`;
-  const key = kind.key.map((field) => String(facts[field] ?? "").toLowerCase()).join("\n");
-  const before = seen.get(key);
-  if (before !== undefined) {
-    return `${kind.key.map((field) => facts[field]).join(" ")} stands on line ${before} already`;
-  }
-  seen.set(key, row.line);
-  return { key, facts };
+  return [...things.values()].flatMap((group) => {
+    const [first] = group;
+    if (first === undefined) return [];
+    const parted = group.length > 1 || first.facts.circuit !== undefined;
+    return [parted ? { ...first, facts: join(group.map(({ facts }) => facts)) } : first];
+  });
 }
 
-const plainHeading = (cell: string): string =>
-  cell
-    .toLowerCase()
-    .replace(/[\s_]+/g, " ")
-    .replace(/[()[\]:*]/g, " ")
-    .replace(/\s+/g, " ")
-    .trim();
+function headingsOf({ columns, headings }: Layout): Pick<Imported, "matched" | "unused"> {
+  const named = headings.map((heading, index) => ({ heading, field: columns[index]?.field }));
+  return {
+    matched: named.flatMap(({ heading, field }) =>
+      field === undefined ? [] : [{ heading, field }],
+    ),
+    unused: named.flatMap(({ heading, field }) =>
+      field === undefined && heading.trim() !== "" ? [heading] : [],
+    ),
+  };
+}

@@ -1,6 +1,7 @@
 import { readSettings, type Settings, writeSetting } from "../settings.ts";
 import { type Store, transact } from "../store.ts";
-import type { CsvRow, Imported } from "./import-rows.ts";
+import type { Imported, ImportOptions } from "./import-rows.ts";
+import type { SheetRow } from "./sheet-row.ts";
 
 /** Whether a zone is one of the IANA list that this machine knows. */
 function isZone(zone: string): boolean {
@@ -30,9 +31,14 @@ function nameOf(cell: string): keyof Settings | undefined {
 }
 
 /** A file of settings: "setting,value". */
-export function importSettings(store: Store, rows: readonly CsvRow[]): Imported {
+export function importSettings(
+  store: Store,
+  rows: readonly SheetRow[],
+  { dry = false }: ImportOptions = {},
+): Imported {
   const counts = { added: 0, changed: 0, same: 0 };
   const bad: { line: number; reason: string }[] = [];
+  const changes: { line: number; reason: string }[] = [];
   transact(store, () => {
     const before = readSettings(store);
     for (const { line, cells } of rows) {
@@ -43,10 +49,15 @@ export function importSettings(store: Store, rows: readonly CsvRow[]): Imported 
       if (name === undefined || problem !== undefined) bad.push({ line, reason: problem ?? "" });
       else if (before[name] === value) counts.same++;
       else {
-        writeSetting(store, name, value);
+        if (!dry) writeSetting(store, name, value);
+        changes.push({ line, reason: `${name}: ${before[name] ?? "nothing"} becomes ${value}` });
         counts[before[name] === undefined ? "added" : "changed"]++;
       }
     }
   });
-  return { plural: "settings", counts, bad, unused: [] };
+  const matched = [
+    { heading: "setting", field: "setting" },
+    { heading: "value", field: "value" },
+  ];
+  return { plural: "settings", counts, bad, notes: [], matched, unused: [], changes };
 }

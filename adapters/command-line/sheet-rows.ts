@@ -1,0 +1,55 @@
+import readXlsxFile from "read-excel-file/node";
+import { decodeText } from "../../src/record/import/decode.ts";
+import type { SheetRow } from "../../src/record/import/sheet-row.ts";
+import { delimiterOf, rowsOf } from "./csv-rows.ts";
+
+/** One table of an office file. */
+export interface SheetRows {
+  /** the workbook's name of it; "" for a CSV */
+  readonly name: string;
+  readonly rows: readonly SheetRow[];
+  /** what stands between cells; "" in a workbook, where numbers are numbers */
+  readonly delimiter: string;
+}
+
+const startsWith = (bytes: Uint8Array, mark: readonly number[]): boolean =>
+  mark.every((byte, index) => bytes[index] === byte);
+
+/** The tables of a CSV file or a workbook, told by its bytes and not by its name, or a sentence. */
+export async function sheetRows(bytes: Uint8Array): Promise<readonly SheetRows[] | string> {
+  if (startsWith(bytes, [0x50, 0x4b])) return bookRows(bytes);
+  if (startsWith(bytes, [0xd0, 0xcf, 0x11, 0xe0]))
+    return "It is a workbook of the old kind; save it as XLSX or CSV and send that.";
+  if (startsWith(bytes, [0x25, 0x50, 0x44, 0x46]))
+    return "It is a PDF; send the table that it was made from, as XLSX or CSV.";
+  const { text } = decodeText(bytes);
+  if (text.includes("\0")) return "It is neither CSV nor XLSX.";
+  const rows = rowsOf(text);
+  return typeof rows === "string" ? rows : [{ name: "", rows, delimiter: delimiterOf(text) }];
+}
+
+async function bookRows(bytes: Uint8Array): Promise<readonly SheetRows[] | string> {
+  try {
+    const book = await readXlsxFile(Buffer.from(bytes));
+    const sheets = book.map(({ sheet, data }) => ({
+      name: sheet,
+      delimiter: "",
+      rows: data.flatMap((row, index): SheetRow[] => {
+        const cells = row.map(cellText);
+        return cells.every((cell) => cell === "") ? [] : [{ line: index + 1, cells }];
+      }),
+    }));
+    return sheets.filter(({ rows }) => rows.length > 0);
+  } catch {
+    return "It is no workbook that can be read; save it again as XLSX or CSV.";
+  }
+}
+
+/** A cell as a person would have typed it. */
+function cellText(cell: unknown): string {
+  if (cell === null || cell === undefined) return "";
+  if (cell instanceof Date) return cell.toISOString().slice(0, 10);
+  if (typeof cell === "number") return String(Number(cell.toPrecision(15)));
+  if (typeof cell === "boolean") return cell ? "yes" : "no";
+  return String(cell).trim();
+}
