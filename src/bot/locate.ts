@@ -2,7 +2,7 @@ import type { Message } from "../model.ts";
 import { inHand } from "../record/hand.ts";
 import { namesIn } from "../record/names.ts";
 import { type Asked, jobNamed, type Route, route } from "../record/route.ts";
-import { type Memory, threadKey } from "./memory.ts";
+import { gripKey, type Memory, threadKey } from "./memory.ts";
 import { routables, worldOf } from "./world.ts";
 
 /** Where a message belongs, and what it names. */
@@ -23,9 +23,8 @@ export function locateWords(
 function askedOf(memory: Memory, message: Message): Asked {
   const { channel, thread, person, at } = message;
   const instant = Date.parse(at);
-  const grips = [...memory.grips.values()]
-    .flat()
-    .filter((grip) => grip.channel === channel && grip.who === person);
+  const held = memory.grips.get(gripKey(channel, person));
+  const grips = held === undefined ? [] : [...held.values()].flat();
   return {
     named: namesIn(message.text, worldOf(memory)),
     thread: thread === undefined ? undefined : memory.threads.get(threadKey(channel, thread)),

@@ -21,7 +21,8 @@ export interface Memory {
   readonly jobs: Map<number, Job>;
   /** "channel\nthread" -> the job that it opened or named */
   readonly threads: Map<string, number>;
-  readonly grips: Map<number, readonly PersonGrip[]>;
+  /** "channel\nperson" -> the grips of that person there, by job */
+  readonly grips: Map<string, Map<number, readonly PersonGrip[]>>;
   readonly clocks: Map<number, readonly RunningClock[]>;
   readonly judged: Map<number, Judgement>;
   readonly roles: Map<string, Role>;
@@ -118,7 +119,20 @@ function refold(memory: Memory, number: number): void {
       clocks: clocks.map((clock) => ({ ...clock, text: clockText(clock, job, shown) })),
     });
   }
-  memory.grips.set(number, gripsOf(entries));
+  holdAnew(memory, number, gripsOf(entries));
+}
+
+export const gripKey = (channel: string, who: string): string => `${channel}\n${who}`;
+
+/** Puts the grips on a job in the place of those that were known. */
+function holdAnew(memory: Memory, job: number, grips: readonly PersonGrip[]): void {
+  for (const held of memory.grips.values()) held.delete(job);
+  for (const grip of grips) {
+    const key = gripKey(grip.channel, grip.who);
+    const held = memory.grips.get(key) ?? new Map<number, readonly PersonGrip[]>();
+    held.set(job, [...(held.get(job) ?? []), grip]);
+    memory.grips.set(key, held);
+  }
 }
 
 /** All jobs, oldest number first. */

@@ -115,7 +115,11 @@ export function findMessage(store: Store, platform: string, id: string): InboxRo
 
 /** Messages in a state, oldest by the platform's time. */
 export function messagesIn(store: Store, state: InboxState): readonly InboxRow[] {
-  const rows = sql(store, `SELECT ${columns} WHERE state = ? ORDER BY instant, seq`).all(state);
+  // needless but for the partial index, which is used only where its own condition stands
+  const few = state === "done" ? "" : "AND state <> 'done'";
+  const rows = sql(store, `SELECT ${columns} WHERE state = ? ${few} ORDER BY instant, seq`).all(
+    state,
+  );
   return rows.map((row) => toRow(store, row));
 }
 
@@ -147,7 +151,7 @@ export function wasChanged(store: Store, message: Message): boolean {
 export function wakeChanges(store: Store, message: Message): void {
   sql(
     store,
-    `UPDATE inbox SET state = 'new' WHERE state = 'waiting' AND platform = ? AND (edits = ? OR deletes = ?)`,
+    `UPDATE inbox SET state = 'new' WHERE state = 'waiting' AND state <> 'done' AND platform = ? AND (edits = ? OR deletes = ?)`,
   ).run(message.platform, message.id, message.id);
 }
 
@@ -155,7 +159,7 @@ export function wakeChanges(store: Store, message: Message): void {
 export function nextMessage(store: Store): InboxRow | undefined {
   const row = sql(
     store,
-    `SELECT ${columns} WHERE state = 'new' ORDER BY instant, seq LIMIT 1`,
+    `SELECT ${columns} WHERE state = 'new' AND state <> 'done' ORDER BY instant, seq LIMIT 1`,
   ).get();
   return row === undefined ? undefined : toRow(store, row);
 }

@@ -48,16 +48,25 @@ export function wordsOf(text: string): readonly string[] {
 /** A tag as it is compared: "RTU-1", "rtu 1" and "rtu1" are one. */
 export const plainTag = (tag: string): string => tag.toLowerCase().replace(/[^a-z0-9]/g, "");
 
-function tagsIn(text: string, world: World): readonly string[] {
-  const known = new Set(world.equipment.flatMap(({ tag }) => (tag === undefined ? [] : [tag])));
-  return [...known].filter((tag) => {
-    const parts = tag.match(/[a-z]+|\d+/gi) ?? [];
-    if (parts.length === 0) return false;
-    return new RegExp(
-      `(?<![\\p{L}\\p{N}])${parts.join("[\\s._#-]*")}(?![\\p{L}\\p{N}])`,
-      "iu",
-    ).test(text);
-  });
+/** How a tag is found in a text, however it is spaced; made once for the many texts that follow. */
+const tagPatterns = new WeakMap<World["equipment"], ReadonlyMap<string, RegExp>>();
+
+function patternsOf(equipment: World["equipment"]): ReadonlyMap<string, RegExp> {
+  const made = tagPatterns.get(equipment);
+  if (made !== undefined) return made;
+  const fresh = new Map<string, RegExp>();
+  for (const { tag } of equipment) {
+    const parts = tag?.match(/[a-z]+|\d+/gi) ?? [];
+    if (tag === undefined || parts.length === 0 || fresh.has(tag)) continue;
+    const inner = parts.join("[\\s._#-]*");
+    fresh.set(tag, new RegExp(`(?<![\\p{L}\\p{N}])${inner}(?![\\p{L}\\p{N}])`, "iu"));
+  }
+  tagPatterns.set(equipment, fresh);
+  return fresh;
+}
+
+function tagsIn(text: string, { equipment }: World): readonly string[] {
+  return [...patternsOf(equipment)].flatMap(([tag, pattern]) => (pattern.test(text) ? [tag] : []));
 }
 
 function placesIn(words: readonly string[], world: World): readonly string[] {

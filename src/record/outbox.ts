@@ -110,7 +110,8 @@ export function putOut(store: Store, out: Outgoing): void {
 export function unsent(store: Store, platform: string): readonly OutboxRow[] {
   return sql(
     store,
-    `SELECT ${columns} FROM outbox WHERE platform = ? AND state IN ('pending', 'sending') ORDER BY seq`,
+    `SELECT ${columns} FROM outbox WHERE platform = ? AND state IN ('pending', 'sending')
+       AND state <> 'sent' ORDER BY seq`,
   )
     .all(platform)
     .map(toRow);

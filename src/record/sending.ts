@@ -18,7 +18,7 @@ export function waitingLanes(store: Store, platform: string): readonly Lane[] {
   const rows = sql(
     store,
     `SELECT DISTINCT channel, kind = 'board' AS board FROM outbox
-     WHERE platform = ? AND state IN ('pending', 'sending')`,
+     WHERE platform = ? AND state IN ('pending', 'sending') AND state <> 'sent'`,
   ).all(platform);
   return z
     .array(laneRow)
@@ -30,7 +30,7 @@ export function waitingLanes(store: Store, platform: string): readonly Lane[] {
 export function nextOut(store: Store, lane: Lane): OutboxRow | undefined {
   const id = sql(
     store,
-    `SELECT id FROM outbox WHERE platform = ? AND channel = ? AND state IN ('pending', 'sending')
+    `SELECT id FROM outbox WHERE platform = ? AND channel = ? AND state IN ('pending', 'sending') AND state <> 'sent'
      AND (kind = 'board') = ? ORDER BY seq LIMIT 1`,
   )
     .pluck()
@@ -131,10 +131,10 @@ export function backlog(store: Store): Backlog {
   return counts.parse(
     sql(
       store,
-      `SELECT (SELECT count(*) FROM inbox WHERE state = 'new') AS new,
-         (SELECT count(*) FROM inbox WHERE state = 'failed') AS failed,
-         (SELECT count(*) FROM outbox WHERE state IN ('pending', 'sending')) AS unsent,
-         (SELECT count(*) FROM outbox WHERE state = 'failed') AS refused`,
+      `SELECT (SELECT count(*) FROM inbox WHERE state = 'new' AND state <> 'done') AS new,
+         (SELECT count(*) FROM inbox WHERE state = 'failed' AND state <> 'done') AS failed,
+         (SELECT count(*) FROM outbox WHERE state IN ('pending', 'sending') AND state <> 'sent') AS unsent,
+         (SELECT count(*) FROM outbox WHERE state = 'failed' AND state <> 'sent') AS refused`,
     ).get(),
   );
 }
