@@ -22,6 +22,15 @@ export function fahrenheitWords(cel: number): string {
   return `${Math.round(cel * 1.8 + 32)} F`;
 }
 
+/** Percent with no more places than one last digit of the readings is worth: "1.1", "18". */
+export function percentWords(percent: number, digitPercent: number): string {
+  const places = Math.max(0, Math.ceil(-Math.log10(Math.max(digitPercent, leastDigitPercent))));
+  return String(Number(percent.toFixed(places)));
+}
+
+/** Finer than any field meter. */
+const leastDigitPercent = 0.01;
+
 /** "12.1, 12.4 and 12 A" */
 export function listed(values: readonly number[], unit: string): string {
   const words = values.map(plain);

@@ -5,10 +5,11 @@ import {
   runTolerancePercent,
 } from "../../physics/capacitor.ts";
 import type { Check } from "../check.ts";
+import { digitPercentOf } from "../digit.ts";
 import { beside, figureSpan, noteOf, noteWords } from "../near.ts";
 import { numberOf, ofQuantity } from "../pick.ts";
 import type { Scene } from "../scene.ts";
-import { microfaradWords, plain } from "../words.ts";
+import { microfaradWords, percentWords, plain } from "../words.ts";
 import { told } from "./told.ts";
 
 /** Hz where none was said. */
@@ -26,6 +27,8 @@ interface Measured {
   readonly how: string;
   readonly subject: string;
   readonly side: "fan" | "herm" | undefined;
+  /** what a last digit is worth, percent */
+  readonly digit: number;
 }
 
 /** A run capacitor against its label, by the meter or under load. */
@@ -86,7 +89,7 @@ function measuredIn(scene: Scene): Measured[] {
     if (one.over_range === true || isOfLabel(one, scene)) return [];
     const farad = numberOf(one);
     if (farad === undefined) return [];
-    return [{ farad, how: "by the meter", subject: one.subject ?? "", side: sideSaid(one, scene) }];
+    return [{ farad, how: "by the meter", ...ofSide(one, scene), digit: digitPercentOf([one]) }];
   });
   return byMeter.length > 0 ? byMeter : underLoad(scene);
 }
@@ -106,8 +109,12 @@ function underLoad(scene: Scene): Measured[] {
     const farad = capacitanceUnderLoadF(current, across, isHertz ? (hertz ?? usualHz) : usualHz);
     if (farad === undefined) return [];
     const how = `under load, ${plain(current)} A at ${plain(across)} V`;
-    return [{ farad, how, subject: one.subject ?? "", side: sideSaid(one, scene) }];
+    return [{ farad, how, ...ofSide(one, scene), digit: digitPercentOf([one]) }];
   });
+}
+
+function ofSide(one: Reading, scene: Scene): Pick<Measured, "subject" | "side"> {
+  return { subject: one.subject ?? "", side: sideSaid(one, scene) };
 }
 
 /** The side of the can that the words right before a figure name. */
@@ -180,11 +187,12 @@ function judgeOne(measured: Measured, ratedF: number | undefined): Finding {
       missing: "the rating on the can",
     };
   const verdict = verdictOf(error, measured.farad / ratedF);
+  const percent = percentWords(error, measured.digit);
   return {
     ...base,
     level: verdict.level,
-    brief: `${plain(error)} percent, ${verdict.says}`,
-    says: `${reads} against ${microfaradWords(ratedF)}, ${plain(error)} percent: ${verdict.says}`,
+    brief: `${percent} percent, ${verdict.says}`,
+    says: `${reads} against ${microfaradWords(ratedF)}, ${percent} percent: ${verdict.says}`,
     values: { capacitance_F: measured.farad, capacitance_error_percent: error },
     signs: [verdict.sign],
   };

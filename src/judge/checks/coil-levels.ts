@@ -1,4 +1,4 @@
-import type { Finding } from "../../model.ts";
+import type { Finding, Level } from "../../model.ts";
 import { airOf } from "../air.ts";
 import { applicationOf, isHeating } from "../application.ts";
 import {
@@ -57,14 +57,28 @@ function side(
   return {
     about: circuit.about,
     check: "saturation",
-    level: controlled || verdict === "usual" ? "good" : "watch",
+    level: levelOf(controlled, comparison),
     says: `${at}, ${words}`,
     brief: `${at.charAt(0).toLowerCase()}${at.slice(1)}${controlled || comparison === undefined ? "" : `, ${verdict}`}`,
     values: { saturation_Cel: cel },
     basis: "saturation tables",
     source: "own fit to reference equations of state; bands common practice, no source",
+    ...(controlled || comparison !== undefined ? {} : { missing: wantedAir(name, scene) }),
     signs: comparison === undefined || isSilent(name, verdict, scene) ? [] : [`${name}:${verdict}`],
   };
+}
+
+function levelOf(controlled: boolean, comparison: Comparison | undefined): Level {
+  if (controlled) return "good";
+  if (comparison === undefined) return "unknown";
+  return comparison.verdict === "usual" ? "good" : "watch";
+}
+
+/** The temperature that this one is judged against. */
+function wantedAir(name: "suction" | "head", scene: Scene): string {
+  const outdoor = (name === "head") !== isHeating(scene);
+  if (applicationOf(scene) === "chiller") return `water temperature at the ${name} side`;
+  return outdoor ? "outdoor air temperature" : "return air temperature";
 }
 
 /** Of a variable machine only a high head in cooling speaks of a fault: the rest is held or part load. */

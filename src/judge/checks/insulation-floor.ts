@@ -116,12 +116,17 @@ function temperatureWords(leads: Leads, at40: Corrected): string {
   const outside = windingCel < from || windingCel > to;
   const range =
     at40.lowOhm === at40.highOhm
-      ? ohmWords(at40.lowOhm)
-      : `${ohmWords(at40.lowOhm)} to ${ohmWords(at40.highOhm)}`;
+      ? about(at40.lowOhm)
+      : `${about(at40.lowOhm)} to ${about(at40.highOhm)}`;
   const warmth = fahrenheitWords(windingCel);
   return outside
     ? `${warmth} lies outside the correction range, roughly ${range} at 40 C`
     : `${range} at 40 C from ${warmth}`;
+}
+
+/** A correction by rule earns two digits. */
+function about(ohm: number): string {
+  return ohmWords(Number(ohm.toPrecision(2)));
 }
 
 function voltageWords(leads: Leads, scene: Scene): string[] {

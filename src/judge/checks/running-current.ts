@@ -1,9 +1,10 @@
 import type { Finding, Level, Reading } from "../../model.ts";
 import { explainedCurrentUnbalance, unbalancePercent } from "../../physics/unbalance.ts";
 import type { Check } from "../check.ts";
+import { digitPercentOf } from "../digit.ts";
 import { numbersOf, setsOf, unrepeated } from "../pick.ts";
 import type { Scene } from "../scene.ts";
-import { gist, listed, plain } from "../words.ts";
+import { gist, listed, percentWords, plain } from "../words.ts";
 import type { MotorCurrents } from "./motor-currents.ts";
 import { compressorCurrents, isDriveOutput } from "./motor-currents.ts";
 import { isToGround, supplyVoltages } from "./volts.ts";
@@ -52,7 +53,10 @@ function linesFinding(currents: MotorCurrents, scene: Scene): Finding[] {
   const values = steadyAmps(currents.running);
   if (values.length === 0) return [];
   const unbalance = unbalancePercent(values);
-  const verdict = linesVerdict(values, unbalance, scene);
+  const verdict = linesVerdict(values, unbalance, {
+    scene,
+    digit: digitPercentOf(currents.running),
+  });
   const shown = values.length === 3 && unbalance !== undefined && unbalance < 60;
   return [
     {
@@ -81,10 +85,16 @@ type Verdict = Pick<Finding, "says" | "missing" | "basis"> & {
   readonly sign?: string;
 };
 
+/** The scene, and what a last digit is worth of the currents, percent. */
+interface Read {
+  readonly scene: Scene;
+  readonly digit: number;
+}
+
 function linesVerdict(
   values: readonly number[],
   unbalance: number | undefined,
-  scene: Scene,
+  { scene, digit }: Read,
 ): Verdict {
   const highest = Math.max(...values);
   const lowest = Math.min(...values);
@@ -103,12 +113,12 @@ function linesVerdict(
       sign: "current:line_dead",
     };
   if (values.length === 3 && unbalance !== undefined && unbalance > unbalanceLimit)
-    return unbalanceVerdict(unbalance, scene);
+    return unbalanceVerdict(percentWords(unbalance, digit), unbalance, scene);
   return loadVerdict(highest, scene);
 }
 
-function unbalanceVerdict(unbalance: number, scene: Scene): Verdict {
-  const off = `${plain(unbalance)} percent unbalance`;
+function unbalanceVerdict(percent: string, unbalance: number, scene: Scene): Verdict {
+  const off = `${percent} percent unbalance`;
   if (scene.facts.drive === "inverter")
     return {
       level: "good",
@@ -116,6 +126,7 @@ function unbalanceVerdict(unbalance: number, scene: Scene): Verdict {
       basis: "rectifier theory",
     };
   const volts = voltageUnbalance(scene);
+  const inVolts = volts === undefined ? "" : String(Number(volts.toFixed(1)));
   if (volts === undefined)
     return {
       level: "watch",
@@ -127,13 +138,13 @@ function unbalanceVerdict(unbalance: number, scene: Scene): Verdict {
   return unbalance <= 1.3 * explained.to
     ? {
         level: "watch",
-        says: `${off}, explained by ${plain(volts)} percent in the voltage`,
+        says: `${off}, explained by ${inVolts} percent in the voltage`,
         basis: "NEMA MG 1",
         sign: "current:unbalanced_by_supply",
       }
     : {
         level: "watch",
-        says: `${off}, more than ${plain(volts)} percent in the voltage explains: a winding or a connection`,
+        says: `${off}, more than ${inVolts} percent in the voltage explains: a winding or a connection`,
         basis: "NEMA MG 1",
         sign: "current:unbalanced_by_motor",
       };
@@ -190,7 +201,7 @@ function outputFinding(about: string, readings: readonly Reading[]): Finding[] {
       check: "running_current",
       level: even ? "good" : "bad",
       brief: even ? "even output" : "uneven output",
-      says: `${listed(values, "A")} out of the drive: ${even ? "even" : `${plain(unbalance)} percent unbalance, which no supply explains`}`,
+      says: `${listed(values, "A")} out of the drive: ${even ? "even" : `${percentWords(unbalance, digitPercentOf(readings))} percent unbalance, which no supply explains`}`,
       values: { unbalance_percent: unbalance },
       basis: "common practice",
       source:

@@ -6,9 +6,10 @@ import {
   voltageUnbalanceLimits,
 } from "../../physics/unbalance.ts";
 import type { Check } from "../check.ts";
+import { digitPercentOf } from "../digit.ts";
 import { numberOf, numbersOf, setsOf, unrepeated } from "../pick.ts";
 import type { Scene } from "../scene.ts";
-import { gist, listed, plain } from "../words.ts";
+import { gist, listed, percentWords, plain } from "../words.ts";
 import { isAtStart } from "./at-start.ts";
 import { supplySag } from "./supply-sag.ts";
 import { told } from "./told.ts";
@@ -63,7 +64,7 @@ function linesFindings(readings: readonly Reading[], scene: Scene): Finding[] {
   if (placed && values.length < 3 && highest < lostShare.plate * plateV)
     return [lostFinding(values)];
   if (lowest < lostShare.lines * highest && isOneSupply(readings)) return [lostFinding(values)];
-  return [...unbalanceFindings(values), rangeFinding(values, scene)];
+  return [...unbalanceFindings(values, digitPercentOf(readings)), rangeFinding(values, scene)];
 }
 
 /** Three lines of one place; line and load side of a contact are two places. */
@@ -158,11 +159,12 @@ function groundFindings(readings: readonly Reading[], scene: Scene): Finding[] {
   ];
 }
 
-function unbalanceFindings(values: readonly number[]): Finding[] {
+function unbalanceFindings(values: readonly number[], digit: number): Finding[] {
   const unbalance = unbalancePercent(values);
   if (values.length !== 3 || unbalance === undefined) return [];
   const factor = deratingFactor(unbalance);
-  const derate = factor === undefined ? "beyond the derating curve" : `derate to ${plain(factor)}`;
+  const derate =
+    factor === undefined ? "beyond the derating curve" : `derate to ${factor.toFixed(2)}`;
   const { cooling, doNotRun, fullRating } = voltageUnbalanceLimits;
   const level: Level = unbalance > doNotRun ? "bad" : unbalance > cooling ? "watch" : "good";
   const limits =
@@ -178,7 +180,7 @@ function unbalanceFindings(values: readonly number[]): Finding[] {
   return [
     finding(
       level,
-      `${listed(values, "V")}: ${plain(unbalance)} percent unbalance, ${limits}, ${derate}`,
+      `${listed(values, "V")}: ${percentWords(unbalance, digit)} percent unbalance, ${limits}, ${derate}`,
       "",
       {
         values: {

@@ -4,7 +4,7 @@ import { digitErrorPercent } from "../../physics/winding.ts";
 import type { Check } from "../check.ts";
 import { bySubject, hasPoint, numbersOf, ofQuantity, setsOf, unrepeated } from "../pick.ts";
 import type { Scene } from "../scene.ts";
-import { gist, listed, plain } from "../words.ts";
+import { gist, listed, percentWords } from "../words.ts";
 import { isFanNote } from "./motor-currents.ts";
 import { shellWarmth } from "./shell-warmth.ts";
 import { singlePhaseWinding } from "./winding-single-phase.ts";
@@ -16,6 +16,8 @@ const investigatePercent = 5;
 const grossPercent = 12;
 /** Share of the others below which a pair is shorted through. Common practice, no source. */
 const shortedShare = 0.3;
+/** One pair over the two others, and those alike: a star with one phase shorted reads 2 to 1 to 1. First principles. */
+const half = { from: 1.5, to: 1.12 } as const;
 /** A hand meter's last digit where small figures show none. Common practice, no source. */
 const coarseDigit = 0.1;
 const coarseBelow = 20;
@@ -27,6 +29,7 @@ export const winding: Check = {
     "winding:balanced",
     "winding:one_low",
     "winding:one_high",
+    "winding:two_low",
     "winding:shorted",
     "winding:open",
     "winding:all_open",
@@ -175,9 +178,15 @@ function balanceVerdict(values: readonly number[], coarse: number, all: boolean)
   const low = sorted[0] ?? 0;
   const middle = sorted[Math.floor((sorted.length - 1) / 2 + 0.5)] ?? low;
   const high = sorted[sorted.length - 1] ?? low;
-  const off = `${plain(unbalance)} percent from the mean`;
+  const off = `${percentWords(unbalance, coarse)} percent from the mean`;
   if (low < shortedShare * middle)
     return { level: "bad", says: `one pair is nearly shorted, ${off}`, sign: "winding:shorted" };
+  if (high > half.from * middle && middle < half.to * low)
+    return {
+      level: "bad",
+      says: `two pairs read about half of the third, ${off}: the phase that they share may be shorted, or a coil of a delta open`,
+      sign: "winding:two_low",
+    };
   if (unbalance <= Math.max(balancedPercent, coarse))
     return { level: "good", says: `even, ${off}`, sign: "winding:balanced" };
   if (unbalance <= investigatePercent)

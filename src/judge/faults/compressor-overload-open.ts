@@ -19,6 +19,11 @@ export const compressorOverloadOpen: Fault = {
     "cooled:resets_after_cooling": 0.5,
     "current:none": 0.5,
     "current:usual": 0.05,
+    "current:high": 0.006,
+    "current:light": 0.01,
+    "current:unbalanced": 0.003,
+    "current:unbalanced_by_supply": 0.002,
+    "current:unbalanced_by_motor": 0.003,
     "start:held_locked": 0.1,
   },
   proof: [

@@ -6,7 +6,8 @@ export const compressorWindingOpen: Fault = {
   common: 2.5,
   shows: {
     "winding:differs": 0.02,
-    "winding:open": 0.85,
+    "winding:open": 0.84,
+    "winding:two_low": 0.006,
     "winding:all_open": 0.06,
     "winding:overload_open": 0.02,
     "winding:balanced": 0.02,

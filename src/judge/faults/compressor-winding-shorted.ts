@@ -6,7 +6,8 @@ export const compressorWindingShorted: Fault = {
   common: 2,
   shows: {
     "winding:one_low": 0.62,
-    "winding:shorted": 0.22,
+    "winding:shorted": 0.2,
+    "winding:two_low": 0.05,
     "winding:balanced": 0.08,
     "winding:one_high": 0.01,
     "winding:open": 0.03,

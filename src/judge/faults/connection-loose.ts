@@ -18,6 +18,7 @@ export const connectionLoose: Fault = {
     "supply:sound": 0.15,
     "supply:low": 0.08,
     "winding:one_high": 0.12,
+    "winding:two_low": 0.003,
     "winding:balanced": 0.8,
     "current:unbalanced_by_motor": 0.25,
     "current:unbalanced": 0.15,

@@ -43,6 +43,7 @@ export const noFault: Fault = {
     "winding:balanced": 0.98,
     "winding:one_low": 0.003,
     "winding:one_high": 0.008,
+    "winding:two_low": 0.0004,
     "winding:shorted": 0.0005,
     "winding:open": 0.0005,
     "winding:differs": 0.002,

@@ -23,9 +23,10 @@ export const electricalSigns: readonly SignGroup[] = [
   {
     group: "winding",
     background: {
-      balanced: 0.958,
+      balanced: 0.9566,
       one_low: 0.0049,
       one_high: 0.0126,
+      two_low: 0.0014,
       shorted: 0.0014,
       open: 0.0021,
       all_open: 0.0105,
