@@ -2,7 +2,7 @@ import { relearn } from "../../src/bot/memory.ts";
 import type { Bot } from "../../src/bot.ts";
 import { writeSetting } from "../../src/record/settings.ts";
 import { relaxSync } from "../../src/record/store.ts";
-import { type Config, readConfig } from "../serve/config.ts";
+import type { Config } from "../serve/config.ts";
 import { makeLog } from "../serve/log.ts";
 import { knownSecrets } from "../serve/secret.ts";
 import { serve } from "../serve.ts";
@@ -25,6 +25,8 @@ export const serveCommand: Command = {
       io.complain("Which configuration? Say --config FILE.");
       return 2;
     }
+    // the chat platforms' libraries are loaded by no other command: they take longer than its work
+    const { readConfig } = await import("../serve/config.ts");
     const read = readConfig(path);
     if (!read.ok) {
       for (const problem of read.problems) io.complain(problem);
