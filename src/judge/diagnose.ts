@@ -1,4 +1,5 @@
 import type { Suspect } from "../model.ts";
+import { attemptWeight } from "./attempt.ts";
 import type { Evidence } from "./evidence.ts";
 import { groupOf } from "./evidence.ts";
 import { faults, sideOf } from "./faults/list.ts";
@@ -17,13 +18,15 @@ export function diagnose(evidence: readonly Evidence[], scene: Scene): Suspect[]
   const fits = whereIn(scene);
   const signs = signsOf(evidence);
   const looked = sideLookedAt(scene);
+  const attempted = attemptWeight(evidence);
   const weighed = faults
     .filter((one) => fits(one.where))
     .map((fault) => {
       const ratios = signs.map((one) => likelihoodRatio(fault, one.sign));
       const side = sideOf(fault);
       const elsewhere = looked !== undefined && side !== undefined && side !== looked;
-      const prior = fault.common * (elsewhere ? otherSide : 1);
+      const prior =
+        fault.common * (elsewhere ? otherSide : 1) * (fault.attempt === true ? attempted : 1);
       return { fault, ratios, odds: prior * oddsFrom(signs, ratios) };
     });
   const total = weighed.reduce((sum, one) => sum + one.odds, 0);

@@ -41,12 +41,37 @@ export function remarkEvidence(scene: Scene): Evidence[] {
   return scene.seen.flatMap((one) => {
     if (isOfSmallPart(one, scene) || isOfPiping(one, scene)) return [];
     const says = `said: ${one.said}`;
+    if (isOfBareDrive(one, scene)) return [{ sign: bareDriveSign(scene), says }];
     const test = toldTests[one.observation];
     if (test !== undefined) return [{ sign: test, says }];
     const group = remarkGroups.get(one.observation);
     return group === undefined ? [] : [{ sign: `${group}:${one.observation}`, says }];
   });
 }
+
+const unplugged =
+  /\b(?:unplugged|disconnected|(?:with ?out|no) (?:the |a )?(?:motor|comp\w*)|(?:motor|comp\w*|leads?|wires) (?:is |are )?(?:off|out|lifted|unhooked))\b/i;
+
+/** A drive that runs with nothing on it, however that was heard. */
+function isOfBareDrive(one: Scene["seen"][number], scene: Scene): boolean {
+  if (one.observation === "drive_fine_without_motor") return true;
+  if (one.observation !== "runs_normally" || scene.facts.drive !== "inverter") return false;
+  const note = scene.notes.find((other) => other.statements.includes(one));
+  const from = one.spans[0]?.[0] ?? 0;
+  const text = note?.text ?? "";
+  return unplugged.test(text.slice(Math.max(0, from - bareNear), from + bareNear));
+}
+
+/** Letters about a remark that tell a bare drive from a whole machine. */
+const bareNear = 60;
+
+/** With a motor that faults it clears the drive and accuses the motor; alone it is one sound test. */
+function bareDriveSign(scene: Scene): string {
+  return troubled.test(scene.words) ? "unplugged:drive_fine_without_motor" : "output:balanced";
+}
+
+const troubled =
+  /\b(?:fault\w*|trip\w*|alarm\w*|code|won'?t|wont|kick\w*|limit\w*|over ?current|hums?|stall\w*|grounded|fails?|dies|no start|does(?:n'?t| not) start)\b/;
 
 /** What hums may be the contactor or the transformer, and says nothing of the compressor then. */
 function isOfSmallPart(one: Scene["seen"][number], scene: Scene): boolean {

@@ -12,6 +12,8 @@ export interface Fault {
   readonly says: string;
   /** share of calls that it causes on machines where it can be; relative, common practice */
   readonly common: number;
+  /** it shows only when something tries to start the machine: without a try there is less reason to think of it */
+  readonly attempt?: true;
   /** where it can be at all */
   readonly where?: Where;
   /**

@@ -3,6 +3,7 @@ import type { Evidence } from "./evidence.ts";
 import { groupOf } from "./evidence.ts";
 import type { Fault } from "./fault.ts";
 import { faults } from "./faults/list.ts";
+import { isMended } from "./mended.ts";
 import type { Scene } from "./scene.ts";
 import { outcomesOf } from "./shown.ts";
 import type { Step } from "./step.ts";
@@ -55,10 +56,15 @@ export function nextChecks(
   const general = steps
     .filter(open)
     .map((step) =>
-      candidate(step, isWanted(step, signs, scene) ? wantedBit : gainOf(step, diagnosis), false),
+      candidate(
+        step,
+        isWanted(step, signs, scene) ? wantedBit : gainOf(step, diagnosis, known),
+        false,
+      ),
     );
   const proofs = diagnosis
     .slice(0, 4)
+    .filter((suspect) => !isMended(suspect.fault, scene))
     .flatMap((suspect) =>
       (suspect === leader || suspect.probability > worthProving ? proofOf(suspect) : [])
         .filter(open)
@@ -68,12 +74,23 @@ export function nextChecks(
   const ranked = [...proofs, ...general]
     .filter((one) => one.gain >= worthAsking || one.ofLeader)
     .sort((a, b) => compare(a, b, sure));
-  return withProof(distinct(ranked).slice(0, named), proofs).map(({ check, why, minutes }) => ({
+  const found = withProof(distinct(ranked).slice(0, named), proofs);
+  const settled = found.length === 0 && leader !== undefined && isMended(leader.fault, scene);
+  return (settled ? [record] : found).map(({ check, why, minutes }) => ({
     check,
     why,
     minutes,
   }));
 }
+
+/** What is left where the cause was mended and the machine read again. */
+const record: Step = {
+  check: "commissioning",
+  why: "Let it run through a cycle or two, then note volts, amps, pressures, both line temperatures and the split: the next call compares with that",
+  minutes: 20,
+  danger: 1,
+  fills: [],
+};
 
 /** The leading fault's first proof is among those named, after them if no earlier. */
 function withProof(ranked: readonly Step[], proofs: readonly Candidate[]): readonly Step[] {
@@ -123,9 +140,10 @@ function proofOf(suspect: Suspect): readonly Step[] {
 
 const faultByName: ReadonlyMap<string, Fault> = new Map(faults.map((one) => [one.fault, one]));
 
-/** Expected drop of entropy, bit, over what the step may show. */
-function gainOf(step: Step, diagnosis: readonly Suspect[]): number {
-  return step.fills.reduce((sum, group) => sum + groupGain(group, diagnosis), 0);
+/** Expected drop of entropy, bit, over what the step may show and is not known yet. */
+function gainOf(step: Step, diagnosis: readonly Suspect[], known: ReadonlySet<string>): number {
+  const also = (step.also ?? []).filter((group) => !known.has(group));
+  return [...step.fills, ...also].reduce((sum, group) => sum + groupGain(group, diagnosis), 0);
 }
 
 /** Faults that the test does not touch show the same there, so they count as one. */

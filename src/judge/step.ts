@@ -26,6 +26,8 @@ export interface Step {
   readonly danger: 0 | 1 | 2 | 3;
   /** the sign groups that it would fill; with any of them known already it is not asked again */
   readonly fills: readonly string[];
+  /** groups that it fills beside them: what is open of these counts, and what is known does not close it */
+  readonly also?: readonly string[];
   readonly where?: Where;
   /** true where a check could not judge for want of just this: it is then asked for at once */
   readonly wanted?: (scene: Scene) => boolean;

@@ -11,10 +11,10 @@ export const insulationVacuum: CautionRule = {
       [3, underVacuum(scene) && (insulationTested(scene) || said(scene, startWords))],
       [
         3,
-        said(scene, /vacuum|\bmicrons?\b|evacuat/) &&
+        said(scene, /vacuum|\bvac\b|\bmicrons?\b|evacuat/) &&
           said(
             scene,
-            /(?:going to|gonna|about to|want to|let me|will|before i break)[^.]*(?:meg|start|power|run|bump|energize)|meg[^.]*(?:vacuum|micron)|(?:vacuum|micron)[^.]*\b(?:meg|megger|start it|power it)/,
+            /(?:going to|gonna|about to|want to|let me|will|before i break)[^.]*(?:meg|start|power|run|bump|energize)|meg[^.]*(?:vacuum|\bvac\b|micron)|(?:vacuum|\bvac\b|micron)[^.]*\b(?:meg|megger|start it|power it)/,
           ),
       ],
     ),

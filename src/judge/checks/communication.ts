@@ -16,7 +16,14 @@ const pairWords =
 /** The communication pair: one place against another, and with a unit unplugged. */
 export const communication: Check = {
   name: "communication",
-  signs: ["communication:alive", "communication:pulled_down", "communication:dead_part"],
+  signs: [
+    "communication:alive",
+    "communication:pulled_down",
+    "communication:dead_part",
+    "network:communication_lost",
+    "network:communication_returns_unplugged",
+    "cable:cable_damaged",
+  ],
   judge: (scene) => {
     const volts = pairVolts(scene);
     const measured = volts.length === 0 ? [] : [pairFinding(volts, scene)];

@@ -1,6 +1,6 @@
 import type { Finding, Level, Reading } from "../../model.ts";
 import type { Check } from "../check.ts";
-import { wordsNear } from "../near.ts";
+import { beside, wordsNear } from "../near.ts";
 import { hasPoint, numberOf, ofQuantity } from "../pick.ts";
 import type { Scene } from "../scene.ts";
 import { gist, plain } from "../words.ts";
@@ -59,6 +59,7 @@ export function controlReadings(scene: Scene): Reading[] {
 function isControl(scene: Scene, reading: Reading): boolean {
   const value = numberOf(reading);
   if (value === undefined || value > 60) return false;
+  if (isDenied(scene, reading)) return false;
   if (isLogic(scene, reading)) return true;
   if (reading.kind === "dc") return false;
   if (reading.at === "control" || hasTerminals(reading)) return true;
@@ -72,6 +73,16 @@ function isControl(scene: Scene, reading: Reading): boolean {
     !/pole|across the contact|line side|load side/.test(near)
   );
 }
+
+/** "no 24 volts": named because it is not there. */
+function isDenied(scene: Scene, reading: Reading): boolean {
+  const number = reading.figure.number.replace(/\./g, "\\.");
+  const denied = new RegExp(`\\b(?:no|without|lost|missing)(?: the| any)? ${number}\\b`);
+  return denied.test(beside(scene, reading, [deniedAhead, 0]));
+}
+
+/** Letters before a figure in which it is denied. */
+const deniedAhead = 16;
 
 function hasTerminals(reading: Reading): boolean {
   return hasPoint(reading, "R") && hasPoint(reading, "C");

@@ -11,22 +11,31 @@ import type { Check } from "../check.ts";
 import { type Figures, figuresOf, micronWords } from "../figures.ts";
 import { numberOf, ofQuantity } from "../pick.ts";
 import type { Scene } from "../scene.ts";
+import { told } from "./told.ts";
 
 /** A standing vacuum: tight, leaking, wet or too short to say, from its timed readings. */
 export const evacuation: Check = {
   name: "evacuation",
-  signs: ["evacuation:tight", "evacuation:leak", "evacuation:wet", "evacuation:rising"],
-  judge: (scene) => {
-    const readings = ofQuantity(scene.readings, "vacuum").filter(
-      (one) => numberOf(one) !== undefined,
-    );
-    if (readings.length === 0) return [];
-    const decay = vacuumDecay(standOf(readings, scene));
-    const held = decay === undefined ? heldAt(readings) : undefined;
-    if (held !== undefined) return [holds(held)];
-    return [decay === undefined ? untimed(readings, scene) : finding(decay, figuresOf(scene))];
-  },
+  signs: [
+    "evacuation:tight",
+    "evacuation:leak",
+    "evacuation:wet",
+    "evacuation:rising",
+    "sight_glass:sight_glass_shows_moisture",
+  ],
+  judge: (scene) => [...stands(scene), ...told(scene, "evacuation")],
 };
+
+function stands(scene: Scene): Finding[] {
+  const readings = ofQuantity(scene.readings, "vacuum").filter(
+    (one) => numberOf(one) !== undefined,
+  );
+  if (readings.length === 0) return [];
+  const decay = vacuumDecay(standOf(readings, scene));
+  const held = decay === undefined ? heldAt(readings) : undefined;
+  if (held !== undefined) return [holds(held)];
+  return [decay === undefined ? untimed(readings, scene) : finding(decay, figuresOf(scene))];
+}
 
 /**
  * The points of the last stand. Seconds are those that were said; where none were, the notes' own

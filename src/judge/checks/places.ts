@@ -9,7 +9,7 @@ const basis = "first principles";
 /** What the complaining rooms share: one part that feeds them all and no fine room. */
 export const places: Check = {
   name: "places",
-  signs: [],
+  signs: ["shared:branch", "shared:indoor", "shared:outdoor"],
   judge: (scene) => {
     const told = scene.complaints.filter(({ places: some }) => some.length > 0);
     const rooms = told.flatMap((one) => [...one.places, ...one.fine]);
@@ -76,8 +76,30 @@ function findingsFor(
   const about = best.parts[0] ?? "system";
   return [
     ...again,
-    { about, check: "places", level: "watch", says, brief: `start at ${parts}`, values: {}, basis },
+    {
+      about,
+      check: "places",
+      level: "watch",
+      says,
+      brief: `start at ${parts}`,
+      values: {},
+      basis,
+      signs: alone && out.length > 1 ? signsOf(tree, about) : [],
+    },
   ];
+}
+
+/** What kind of part the rooms share, by its name in the tree; none where that is not known. */
+function signsOf(tree: readonly Node[], tag: string): readonly string[] {
+  const node = tree.find((one) => one.tag === tag);
+  const words = `${node?.kind ?? ""} ${tag}`.toLowerCase();
+  if (/branch|port|\bbb\b|^ ?bb-?\d|\bbs\b|\bbc\b|distribution/.test(words))
+    return ["shared:branch"];
+  if (/outdoor|condens|compressor|rooftop|chiller|\bou\b|\bou-?\d|\brtu/.test(words))
+    return ["shared:outdoor"];
+  return /indoor|cassette|air handler|fan coil|\bah\b|\bah-?\d|\biu/.test(words)
+    ? ["shared:indoor"]
+    : [];
 }
 
 function listed(words: readonly string[]): string {

@@ -11,6 +11,7 @@ import { absolutePaOf, ambientPaAt } from "../circuit.ts";
 import { type Figures, figuresOf } from "../figures.ts";
 import { numberOf } from "../pick.ts";
 import type { Scene } from "../scene.ts";
+import { told } from "./told.ts";
 
 /** Pa, a hold is a test pressure, not a trickle: 4 bar. Common practice, no source. */
 const leastTestPa = 400_000;
@@ -18,17 +19,19 @@ const leastTestPa = 400_000;
 /** A nitrogen hold: what is missing once the temperature is taken out, gas law of real nitrogen. */
 export const pressureTest: Check = {
   name: "pressure_test",
-  signs: ["hold:drops", "hold:holds"],
-  judge: (scene) => {
-    if (!isTest(scene)) return [];
-    const points = holdOf(scene);
-    const first = points[0];
-    const last = points.at(-1);
-    if (first === undefined) return [];
-    if (last === undefined || first === last) return remark(scene);
-    return [compare(first, last, scene)];
-  },
+  signs: ["hold:drops", "hold:holds", "leak_traces:leak_found", "leak_traces:oil_stain"],
+  judge: (scene) => [...holdFindings(scene), ...told(scene, "pressure_test")],
 };
+
+function holdFindings(scene: Scene): Finding[] {
+  if (!isTest(scene)) return [];
+  const points = holdOf(scene);
+  const first = points[0];
+  const last = points.at(-1);
+  if (first === undefined) return [];
+  if (last === undefined || first === last) return remark(scene);
+  return [compare(first, last, scene)];
+}
 
 function isTest(scene: Scene): boolean {
   if (scene.done.some((one) => one.action === "nitrogen_in")) return true;

@@ -67,10 +67,34 @@ function questioned(circuit: Circuit, says: string): Finding {
   };
 }
 
+/** Running pressures whose refrigerant nobody named; superheat and subcooling say so themselves. */
+function refrigerantMissing(scene: Scene): Finding[] {
+  const circuit = circuitsOf(scene).find(
+    (one) => one.suctionPa !== undefined || one.highPa !== undefined,
+  );
+  if (circuit === undefined) return [];
+  const low = circuit.suctionPa !== undefined && circuit.suctionCel !== undefined;
+  const high = circuit.highPa !== undefined && circuit.liquidCel !== undefined;
+  if (low || high) return [];
+  return [
+    {
+      about: circuit.about,
+      check: "saturation",
+      level: "unknown",
+      says: "Pressures alone mean nothing yet: name the refrigerant off the plate, and they become temperatures to compare",
+      brief: "which refrigerant is in it",
+      values: {},
+      basis: "saturation tables",
+      missing: "refrigerant",
+    },
+  ];
+}
+
 /** A refrigerant that the tables lack is said once, not guessed at. */
 function unknownRefrigerant(scene: Scene): Finding[] {
   const said = scene.facts.refrigerant;
-  if (said === undefined || refrigerantNamed(said) !== undefined) return [];
+  if (said !== undefined && refrigerantNamed(said) !== undefined) return [];
+  if (said === undefined) return refrigerantMissing(scene);
   if (!scene.readings.some((one) => one.quantity === "pressure")) return [];
   return [
     {

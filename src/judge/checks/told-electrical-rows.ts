@@ -166,6 +166,20 @@ export const electricalToldRows: readonly ToldRow[] = [
   },
   {
     check: "communication",
+    sign: "network:communication_returns_unplugged",
+    words: [
+      /\b(?:comes?|came|goes|went|jumps?|jumped|back)\b.{0,24}\b(?:when|once|as soon as|after|if|with)\b.{0,16}\b(?:unplug\w*|disconnect\w*|pull\w*|lift\w*)\b.{0,24}\b(?:iu|indoor|unit|head|branch|box|board)/,
+      /\bwith\b.{0,30}\b(?:unplugged|disconnected)\b.{0,16}\b(?:it )?(?:comes back|came back|returns|the rest (?:answer|work))/,
+    ],
+    unless: /\b(?:motor|comp(?:ressor)?|fan|leads)\b.{0,16}\bunplug/,
+    mended: /\bboard\b/,
+    level: "bad",
+    about: "communication",
+    says: "The line comes back with that unit unplugged: its board pulls the pair down",
+    brief: "back with that unit unplugged",
+  },
+  {
+    check: "communication",
     sign: "cable:cable_damaged",
     words: [
       /\b(?:staple|nail|screw|rats?|mice|squirrels?|cut|chewed|broken|crushed|pinched)\b.{0,24}\b(?:cable|wire|pair|conductor)\b/,

@@ -232,4 +232,46 @@ export const toldRows: readonly ToldRow[] = [
     says: "Filter, coil, blower or duct is told to be blocked: clear that before any word on charge",
     brief: "indoor air blocked, as told",
   },
+  {
+    check: "pressure_test",
+    sign: "leak_traces:leak_found",
+    words: [
+      /\b(?:detector|sniffer|leak ?seeker)\b.{0,30}\b(?:scream\w*|goes off|went off|going (?:off|nuts)|goes (?:nuts|crazy|wild)|alarm\w*|hits?|chirp\w*|sings?|squeal\w*|lit up|lights up|pegs?|pegged|beeps?|picked (?:it )?up)\b/,
+      /\b(?:soap|bubbles?|suds)\b.{0,24}\b(?:blow\w*|grow\w*|foam\w*|at the|on the|around the)\b.{0,24}\b(?:flare|joint|braze|u.?bend|schrader|core|valve|coil|fitting|line)/,
+    ],
+    unless:
+      /\b(?:no|not|never|nothing|didn'?t|doesn'?t|without|quiet)\b.{0,24}(?:bubble|alarm|hit|scream|leak)|sight ?glass/,
+    mended: /\bleak|\bflare|\bjoint|\bcore|\bschrader/,
+    level: "bad",
+    about: "system",
+    says: "A leak was found, as told: repair it and prove it with a hold before anything is added",
+    brief: "a leak, as told",
+  },
+  {
+    check: "pressure_test",
+    sign: "leak_traces:oil_stain",
+    words: [
+      /\boil(?:y)?\b.{0,16}\b(?:all over|around|on|at|under|stain\w*|spots?|residue|film|tracks?|streak\w*|wet|drip\w*)\b.{0,24}\b(?:u.?bends?|bends?|flares?|joints?|fittings?|schrader|service valves?|coil|braze|cores?|distributor|header)\b/,
+    ],
+    unless: /\bno oil\b|\boil (?:level|sight|return|pressure|sample)|\bclean of oil/,
+    mended: /\bleak|\bflare|\bjoint|\bcore|\bschrader/,
+    level: "watch",
+    about: "system",
+    says: "Oil about a joint, as told: refrigerant leaves where oil does, test that place first",
+    brief: "oil traces, as told",
+  },
+  {
+    check: "evacuation",
+    sign: "sight_glass:sight_glass_shows_moisture",
+    words: [
+      /\b(?:moisture|sight ?glass|indicator|eye|dot)\b.{0,24}\b(?:yellow|pink|purple|wet|chartreuse)\b/,
+      /\b(?:yellow|pink|wet)\b.{0,12}\b(?:moisture (?:eye|indicator|dot)|sight ?glass|indicator)\b/,
+    ],
+    unless: /\b(?:not|isn'?t|no longer) (?:yellow|pink|wet)|\bgreen\b|\bdry\b/,
+    mended: /\bdrier|\bdryer/,
+    level: "watch",
+    about: "system",
+    says: "The moisture indicator shows wet, as told: a new drier, a deep evacuation, and look how it came in",
+    brief: "moisture indicator wet",
+  },
 ];

@@ -1,4 +1,5 @@
 import type { Reading } from "../../model.ts";
+import { clauseOf } from "../clause.ts";
 import { beside, figureSpan, noteOf, wordsNear } from "../near.ts";
 import { hasPoint, numberOf, numbersOf, ofQuantity } from "../pick.ts";
 import { perScene, type Scene } from "../scene.ts";
@@ -55,6 +56,7 @@ function isSupply(scene: Scene, reading: Reading): boolean {
   if (reading.at !== undefined && reading.at !== "supply") return false;
   if (isDriveOutputVoltage(scene, reading) || isAcrossContact(reading)) return false;
   if (reading.subject !== undefined && otherThing.test(reading.subject)) return false;
+  if (isOfTransformer(scene, reading)) return false;
   const value = numberOf(reading) ?? 0;
   const isControl =
     value >= deadLineV && value < controlBelowV && (reading.points ?? []).length < 2;
@@ -62,6 +64,12 @@ function isSupply(scene: Scene, reading: Reading): boolean {
   if (value < controlBelowV)
     return value < deadLineV && (isInRow(scene, reading) || sideOf(scene, reading) === "load");
   return !/across|capacitor|\bcap\b/.test(wordsNear(scene, reading).slice(0, 200)) || value < 300;
+}
+
+/** A control transformer's own side, which says little of the three lines. */
+function isOfTransformer(scene: Scene, reading: Reading): boolean {
+  if (reading.at === "supply" || hasLinePoint(reading)) return false;
+  return /\b(?:transformer|xfmr|primary)\b/.test(clauseOf(scene, reading));
 }
 
 /** V; a dead line among live ones may pick up a little. Common practice, no source. */

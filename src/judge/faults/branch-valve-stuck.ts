@@ -6,6 +6,7 @@ export const branchValveStuck: Fault = {
   common: 1.2,
   where: { state: "running", machine: "branched" },
   shows: {
+    "shared:branch": 0.5,
     "branch:stuck": 0.85,
     "branch:follows": 0.15,
     "valve_look:valve_stuck": 0.25,

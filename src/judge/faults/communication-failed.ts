@@ -5,6 +5,7 @@ export const communicationFailed: Fault = {
   says: "the communication between units has failed",
   common: 2.5,
   shows: {
+    "shared:branch": 0.2,
     "communication:dead_part": 0.6,
     "communication:pulled_down": 0.3,
     "communication:alive": 0.05,

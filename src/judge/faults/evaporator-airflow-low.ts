@@ -6,6 +6,8 @@ export const evaporatorAirflowLow: Fault = {
   common: 9,
   where: { state: "running" },
   shows: {
+    "shared:branch": 0.02,
+    "shared:indoor": 0.2,
     "subcooling:usual": 0.74,
     "subcooling:high": 0.11,
     "subcooling:low": 0.08,

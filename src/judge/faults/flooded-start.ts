@@ -4,6 +4,7 @@ export const floodedStart: Fault = {
   fault: "flooded_start",
   says: "it started with liquid refrigerant in the shell",
   common: 1.5,
+  attempt: true,
   shows: {
     "liquid:liquid_in_shell": 0.45,
     "liquid:oil_foams": 0.4,

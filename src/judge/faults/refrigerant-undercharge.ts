@@ -6,6 +6,9 @@ export const refrigerantUndercharge: Fault = {
   common: 8,
   where: { state: "running" },
   shows: {
+    "shared:outdoor": 0.2,
+    "shared:indoor": 0.03,
+    "shared:branch": 0.04,
     "subcooling:none": 0.75,
     "subcooling:low": 0.16,
     "subcooling:usual": 0.085,

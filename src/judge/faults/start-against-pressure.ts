@@ -4,6 +4,7 @@ export const startAgainstPressure: Fault = {
   fault: "start_against_pressure",
   says: "it tried to start against unequal pressures",
   common: 2,
+  attempt: true,
   where: { drive: "line" },
   shows: {
     "start_pressures:pressures_unequal": 0.75,

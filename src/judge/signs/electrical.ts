@@ -183,4 +183,10 @@ export const electricalSigns: readonly SignGroup[] = [
     remarks: true,
     source: ours,
   },
+  {
+    group: "shared",
+    background: { branch: 0.08, indoor: 0.08, outdoor: 0.1 },
+    remarks: true,
+    source: ours,
+  },
 ];

@@ -1,4 +1,5 @@
 import type { Step } from "../step.ts";
+import { isFittedUnproven } from "../unproven.ts";
 
 /** After these nothing is energized before the windings are proven. */
 const notEnergized = [
@@ -185,5 +186,13 @@ export const electricalSteps: readonly Step[] = [
     unless: notEnergized,
     where: { drive: "line" },
     after: ["start:at_locked_unknown"],
+  },
+  {
+    check: "running_current",
+    why: "Start it on the clamp, then volts and amps on every leg against the plate: they show whether the repair holds and what the new part is up against",
+    minutes: 6,
+    danger: 2,
+    fills: ["proof_of_part"],
+    wanted: (scene) => isFittedUnproven(scene),
   },
 ];

@@ -2,6 +2,7 @@ import { applicationOf, inTestOperation } from "../application.ts";
 import { circuitsOf } from "../circuit.ts";
 import type { Scene } from "../scene.ts";
 import type { Step } from "../step.ts";
+import { isChargedUnproven } from "../unproven.ts";
 
 /** A variable machine was read in normal operation, where nothing speaks of its charge. */
 function chargeIsOpen(scene: Scene): boolean {
@@ -26,7 +27,8 @@ export const gasSteps: readonly Step[] = [
     why: "Suction pressure and suction line temperature at the same place, with the refrigerant off the plate: superheat tells starved from flooded",
     minutes: 5,
     danger: 1,
-    fills: ["superheat", "suction"],
+    fills: ["superheat"],
+    also: ["suction"],
     where: { side: "gas", state: "running", drive: "line" },
   },
   {
@@ -34,7 +36,8 @@ export const gasSteps: readonly Step[] = [
     why: "Liquid line pressure and temperature, and the outdoor air: subcooling and condensing over ambient tell charge from restriction from condenser",
     minutes: 5,
     danger: 1,
-    fills: ["subcooling", "head"],
+    fills: ["subcooling"],
+    also: ["head"],
     where: { side: "gas", state: "running", drive: "line" },
   },
   {
@@ -85,5 +88,14 @@ export const gasSteps: readonly Step[] = [
     danger: 1,
     fills: ["at_rest"],
     where: { side: "gas", state: "running" },
+  },
+  {
+    check: "superheat",
+    why: "Let it run 15 to 20 minutes, then suction, liquid, both line temperatures and the air on both sides once more: they show whether the repair holds",
+    minutes: 20,
+    danger: 1,
+    fills: ["proof_of_charge"],
+    where: { side: "gas" },
+    wanted: (scene) => isChargedUnproven(scene),
   },
 ];
