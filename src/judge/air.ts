@@ -4,6 +4,7 @@ import type { QuantityName } from "../quantities/list.ts";
 import type { Place } from "../vocabulary.ts";
 import { ambientPaAt } from "./circuit.ts";
 import { given } from "./given.ts";
+import { isAtLiquidPart } from "./liquid-part.ts";
 import { isAtReversingValve } from "./near.ts";
 import { isBound, numberOf } from "./pick.ts";
 import { perScene, type Scene } from "./scene.ts";
@@ -73,7 +74,11 @@ function lastOf(
   places: readonly (Place | undefined)[],
 ): number | undefined {
   const own = scene.readings.filter(
-    (one: Reading) => one.quantity === quantity && !isBound(one) && !isAtReversingValve(scene, one),
+    (one: Reading) =>
+      one.quantity === quantity &&
+      !isBound(one) &&
+      !isAtReversingValve(scene, one) &&
+      !isAtLiquidPart(scene, one),
   );
   for (const place of places) {
     const found = own.findLast((one) => one.at === place);

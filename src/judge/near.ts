@@ -42,13 +42,20 @@ export function figureSpan(text: string, reading: Reading): Span {
   return own ?? spans[spans.length - 1] ?? [0, 0];
 }
 
-/** A pipe at a reversing valve: its temperature speaks of the valve alone. */
+const reversingValve = /revers\w+ valve|4.?way|four.?way/;
+
+/** A pipe at a reversing valve, said in the valve's own sentence: its temperature speaks of the valve alone. */
 export function isAtReversingValve(scene: Scene, reading: Reading): boolean {
   const note = noteOf(scene, reading);
-  if (
-    note === undefined ||
-    !/revers\w+ valve|4.?way|four.?way/.test((note.text ?? "").toLowerCase())
-  )
-    return false;
+  if (note === undefined || !reversingValve.test(sentenceOf(note, reading))) return false;
   return note.readings.filter((one) => one.quantity === "temperature").length >= 2;
+}
+
+/** The sentence of its note that a reading stands in, lower case. */
+function sentenceOf(note: CaseNote, reading: Reading): string {
+  const text = (note.text ?? "").toLowerCase();
+  const [from, to] = figureSpan(text, reading);
+  const start = Math.max(text.lastIndexOf(". ", from), text.lastIndexOf("; ", from), 0);
+  const ends = [text.indexOf(". ", to), text.indexOf("; ", to)].filter((one) => one >= 0);
+  return text.slice(start, ends.length === 0 ? text.length : Math.min(...ends));
 }

@@ -113,10 +113,12 @@ function sideVolts(scene: Scene, side: "line" | "load"): number[] {
 /** "32 V gone over the left pole" */
 function isSaidOfPole(scene: Scene, reading: Reading): boolean {
   const value = numberOf(reading) ?? controlBelowV;
-  const near = beside(scene, reading, [20, 34]);
+  const near = beside(scene, reading, [34, 34]);
   return (
     value < controlBelowV &&
-    /(?:over|across|through) (?:the |a |that )?(?:\w+ )?(?:pole|contact|points)/.test(near)
+    /(?:over|across|through|drop on) (?:the |a |that |each )?(?:\w+ )?(?:pole|contact|points)/.test(
+      near,
+    )
   );
 }
 

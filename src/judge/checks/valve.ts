@@ -3,7 +3,8 @@ import { kelvinPerFahrenheit } from "../../physics/constants.ts";
 import type { Check } from "../check.ts";
 import { clauseOf } from "../clause.ts";
 import { type Figures, figuresOf } from "../figures.ts";
-import { noteOf, wordsNear } from "../near.ts";
+import { isAtLiquidPart, partWords } from "../liquid-part.ts";
+import { isAtReversingValve, noteOf, wordsNear } from "../near.ts";
 import { numberOf } from "../pick.ts";
 import type { Scene } from "../scene.ts";
 import { told } from "./told.ts";
@@ -36,8 +37,6 @@ export const valve: Check = {
 
 const passed =
   /\b(after|past|downstream|leaving|out of|outlet|other side|at the (valve|txv|indoor|evap)|valve inlet|before the (valve|txv)|coming out)\b/;
-const partWords =
-  /drier|dryer|solenoid|strainer|screen|king valve|service valve|sight ?glass|filter.?drier|kink/;
 
 /** Temperature lost along the liquid line: one reading is past something, another before it. */
 function liquidLine(scene: Scene, figures: Figures): Finding[] {
@@ -77,7 +76,7 @@ function saidDrop(scene: Scene): number | undefined {
 }
 
 function isLiquidLine(reading: Reading, scene: Scene): boolean {
-  if (reading.at === "liquid") return true;
+  if (reading.at === "liquid" || isAtLiquidPart(scene, reading)) return true;
   return reading.at === undefined && partWords.test(wordsNear(scene, reading));
 }
 
@@ -100,9 +99,11 @@ function lineFinding(dropK: number, figures: Figures): Finding {
 
 /** Warming of the suction gas inside the reversing valve, from two readings or a said difference. */
 function reversing(scene: Scene, figures: Figures): Finding[] {
-  const near = scene.readings.filter((one) =>
+  const ofNote = scene.readings.filter((one) =>
     /reversing|4.?way|four.?way/.test((noteOf(scene, one)?.text ?? "").toLowerCase()),
   );
+  const own = ofNote.filter((one) => isAtReversingValve(scene, one));
+  const near = own.filter((one) => one.quantity === "temperature").length >= 2 ? own : ofNote;
   const said = near.find((one) => one.quantity === "temperature_difference");
   const lines = near.filter(
     (one) => one.quantity === "temperature" && !/discharge|hot gas/.test(clauseOf(scene, one)),

@@ -27,10 +27,28 @@ export const allVoltages: (scene: Scene) => readonly Reading[] = perScene((scene
 
 /** Which side of the contactor a voltage was read at, where that was said. */
 export function sideOf(scene: Scene, reading: Reading): "line" | "load" | undefined {
-  if (!namesSides(scene)) return;
+  const byPoint = sideByPoint(scene, reading);
+  if (byPoint !== undefined || !namesSides(scene)) return byPoint;
   const before = beside(scene, reading, [wholeNote, 0]);
   const after = beside(scene, reading, [0, sideAfter]).split(/[,;.]/)[0] ?? "";
   return lastSide(before) ?? lastSide(after);
+}
+
+/** L before and T behind the contactor, where voltages between both were read. */
+function sideByPoint(scene: Scene, reading: Reading): "line" | "load" | undefined {
+  if (!readsBothSides(scene)) return;
+  if (isBetween(reading, "L")) return "line";
+  return isBetween(reading, "T") ? "load" : undefined;
+}
+
+const readsBothSides: (scene: Scene) => boolean = perScene((scene) => {
+  const volts = ofQuantity(scene.readings, "voltage");
+  return volts.some((one) => isBetween(one, "L")) && volts.some((one) => isBetween(one, "T"));
+});
+
+function isBetween(reading: Reading, side: "L" | "T"): boolean {
+  const points = reading.points ?? [];
+  return points.length === 2 && points.every((one) => one.startsWith(side) && /\d$/.test(one));
 }
 
 const namesSides: (scene: Scene) => boolean = perScene((scene) =>
