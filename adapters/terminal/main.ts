@@ -1,7 +1,7 @@
 import { createInterface, type Interface } from "node:readline";
 import type { Readable, Writable } from "node:stream";
 import { z } from "zod";
-import type { ChatKind, ChatPlatform, Door } from "../chat-platform.ts";
+import type { ChatKind, ChatPlatform, Door, Part } from "../chat-platform.ts";
 import { isoWithOffset } from "../local-time.ts";
 import { problemsOf } from "../serve/problems.ts";
 import { type Speaker, speakerFrom, translate } from "./translate.ts";
@@ -47,6 +47,7 @@ function terminalPlatform(first: Speaker, { input, output }: Streams): ChatPlatf
     output.write(`${text}\n`);
   };
   let lines: Interface | undefined;
+  const printed = new Map<string, string>();
   let hearing: Hearing = { speaker: first, count: 0, said: 0 };
   let end: () => void = () => {};
   const ended = new Promise<void>((resolve) => {
@@ -75,7 +76,10 @@ function terminalPlatform(first: Speaker, { input, output }: Streams): ChatPlatf
       return "";
     },
     send: async (part) => {
-      if (part.kind === "text") print(part.text);
+      if (part.kind === "text") {
+        for (const line of shownOf(part, printed)) print(line);
+        printed.set(part.replaces ?? part.key, part.text);
+      }
       if (part.kind === "share") print(`  file: ${part.file?.name ?? ""}`);
       return { kind: "sent", remote: part.key };
     },
@@ -86,6 +90,14 @@ function terminalPlatform(first: Speaker, { input, output }: Streams): ChatPlatf
     stop: async () => lines?.close(),
     check: async () => [{ ok: true, says: "Terminal: this terminal is used." }],
   };
+}
+
+/** What is printed can't be taken back: of a changed answer only what is new in it, and marked. */
+function shownOf(part: Part, printed: ReadonlyMap<string, string>): readonly string[] {
+  if (part.replaces === undefined) return [part.text];
+  const before = new Set(printed.get(part.replaces)?.split("\n") ?? []);
+  const fresh = part.text.split("\n").filter((line) => !before.has(line));
+  return fresh.map((line) => `(mends the answer above) ${line}`);
 }
 
 interface Hearing {

@@ -13,13 +13,18 @@ const detailShape = z.object({
 });
 export type ReplyDetail = z.infer<typeof detailShape>;
 
+export function readDetail(detail: string | undefined): ReplyDetail | undefined {
+  return detail === undefined ? undefined : detailShape.parse(JSON.parse(detail));
+}
+
 const keyOf = ({ person, job, day }: ReplyDetail): string => `${person}\n${job}\n${day}`;
 
 /** The cautions that were given, by person, job and day, as the sent replies tell. */
 export function readCautioned(store: Store): Map<string, readonly string[]> {
   const given = new Map<string, readonly string[]>();
   for (const row of saidOf(store, "reply")) {
-    if (row.detail !== undefined) note(given, detailShape.parse(JSON.parse(row.detail)));
+    const detail = readDetail(row.detail);
+    if (detail !== undefined) note(given, detail);
   }
   return given;
 }

@@ -15,6 +15,7 @@ import { answersTo, findOut, type OutboxRow, putOut } from "../record/outbox.ts"
 import { clocksOnText } from "../show/clock-words.ts";
 import { dangerGiven } from "../show/danger.ts";
 import { replyTo } from "../show/reply.ts";
+import { verdictChanged } from "../show/touched.ts";
 import { alertRow, boardRow } from "./board.ts";
 import { cautionedOf, note } from "./cautioned.ts";
 import type { Bot } from "./desk.ts";
@@ -171,11 +172,12 @@ function say(
   const { store, memory } = bot;
   const { message, plan, was } = worked;
   const text = replyTo(input) ?? clocksOn(bot, message, plan);
+  const stands = standsFor(bot, message, input);
   // the answer to an older edit would stand over what holds now
-  if (text !== undefined && !isOvertaken(store, message)) {
-    answer(bot, worked, { text, caution: dangerGiven(input) });
-  }
-  for (const row of mendingRows(store, message, input)) putOut(store, row);
+  const speaks = text !== undefined && !isOvertaken(store, message);
+  if (speaks) answer(bot, worked, { text, caution: dangerGiven(input), edits: stands });
+  const answered = speaks && stands !== undefined ? { answered: stands } : {};
+  for (const row of mendingRows(store, { message, input, was, ...answered })) putOut(store, row);
   const alert = alertRow(memory, message, { was, job: jobOf(bot, plan) });
   if (alert !== undefined) putOut(store, alert);
   const board = bot.boardElsewhere === true ? undefined : boardRow(memory, store, message.at);
@@ -193,16 +195,29 @@ function clocksOn(bot: Bot, message: Message, plan: Plan): string | undefined {
   return started.length === 0 ? undefined : clocksOnText(started, job, shown);
 }
 
-/** Puts the reply in the outbox; to an edit or a deletion it is an edit of the reply before it. */
+/**
+ * The reply that the answer to an edit or a deletion takes the place of: a chat tells nobody of an
+ * edit, so that a verdict that is another now gets a post of its own.
+ */
+function standsFor(bot: Bot, message: Message, input: ReplyInput): string | undefined {
+  const changed = message.edits ?? message.deletes;
+  if (changed === undefined || verdictChanged(input)) return undefined;
+  const earlier = findOut(bot.store, `reply:${message.platform}:${changed}:0`);
+  return earlier === undefined ? undefined : (earlier.edits ?? earlier.id);
+}
+
+/** Puts the reply in the outbox. */
 function answer(
   bot: Bot,
   worked: { readonly message: Message; readonly plan: Plan },
-  said: { readonly text: string; readonly caution: string | undefined },
+  said: {
+    readonly text: string;
+    readonly caution: string | undefined;
+    /** the reply that it stands for */
+    readonly edits: string | undefined;
+  },
 ): void {
   const { message, plan } = worked;
-  const changed = message.edits ?? message.deletes;
-  const earlier = changed === undefined ? undefined : `reply:${message.platform}:${changed}:0`;
-  const mends = earlier !== undefined && findOut(bot.store, earlier) !== undefined;
   const detail = {
     job: plan.job,
     person: message.person,
@@ -219,7 +234,7 @@ function answer(
     answers: message.id,
     text: said.text,
     files: [],
-    ...(mends ? { edits: earlier } : {}),
+    ...(said.edits === undefined ? {} : { edits: said.edits }),
     detail: JSON.stringify(detail),
   });
 }

@@ -2,15 +2,23 @@ import type { JobReading } from "../model.ts";
 import { figures } from "./figures.ts";
 import { sentence } from "./wording.ts";
 
-/** An earlier reply with what no longer stands of it, so that nobody acts on the old figure. */
+/** Lines that judged the old figures, or went on from that. */
+const judged = /\b(?:GOOD|WATCH|BAD|NOT JUDGED)\b|^(?:Next|Likely|Possible|Ruled out|Target)\b/;
+
+/**
+ * An earlier reply with what no longer stands of it, so that nobody acts on the old figure: what was
+ * read stays, what was concluded from it goes, since the newest reply says what holds.
+ */
 export function mendedText(
   said: string,
   changed: readonly { readonly old: JobReading; readonly by?: JobReading }[],
 ): string {
+  if (changed.length === 0) return said;
   const gone = changed.filter(({ by }) => by === undefined).map(({ old }) => old);
   const now = changed.flatMap(({ old, by }) =>
     by === undefined ? [] : [sentence(`Changed: ${figures([old])} is now ${figures([by])}`)],
   );
   const lines = gone.length === 0 ? now : [...now, sentence(`No longer stands: ${figures(gone)}`)];
-  return [said, ...lines].join("\n");
+  const kept = said.split("\n").filter((line) => !judged.test(line));
+  return [...(kept.length === 0 ? [said] : kept), ...lines].join("\n");
 }

@@ -46,6 +46,14 @@ export function changedVerdicts(
   });
 }
 
+/** Whether a verdict word that was given is another now, or a BAD stands that did not. */
+export function verdictChanged(input: ReplyInput): boolean {
+  if (changedVerdicts(input).length > 0) return true;
+  return input.judgement.findings.some(
+    (f) => f.level === "bad" && worstLevel(input.before.findings, f) !== "bad",
+  );
+}
+
 function worstLevel(findings: readonly Finding[], like: Finding): Level | undefined {
   const same = findings.filter((f) => f.check === like.check && f.about === like.about);
   return worstFirst(same)[0]?.level;
