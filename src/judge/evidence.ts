@@ -39,7 +39,7 @@ export function findingEvidence(findings: readonly Finding[]): Evidence[] {
  */
 export function remarkEvidence(scene: Scene): Evidence[] {
   return scene.seen.flatMap((one) => {
-    if (isOfSmallPart(one, scene) || isOfPiping(one, scene)) return [];
+    if (isOfSmallPart(one, scene) || isOfPiping(one, scene) || isOfLug(one, scene)) return [];
     const says = `said: ${one.said}`;
     if (isOfBareDrive(one, scene)) return [{ sign: bareDriveSign(scene), says }];
     const test = toldTests[one.observation];
@@ -80,6 +80,18 @@ function isOfSmallPart(one: Scene["seen"][number], scene: Scene): boolean {
   const from = one.spans[0]?.[0] ?? 0;
   const before = (note?.text ?? "").slice(Math.max(0, from - nameAhead), from);
   return /contactor|transformer|relay/i.test(`${before} ${one.said} ${one.subject ?? ""}`);
+}
+
+/** A burnt lug on a contactor is the joint's matter, not the contacts'. */
+function isOfLug(one: Scene["seen"][number], scene: Scene): boolean {
+  if (one.observation !== "contactor_pitted") return false;
+  const note = scene.notes.find((other) => other.statements.includes(one));
+  const [from, to] = one.spans[0] ?? [0, 0];
+  const near = (note?.text ?? "").slice(Math.max(0, from - nameAhead), to);
+  return (
+    /\b(?:lug|terminal|wire|screw|stab|spade)s?\b/i.test(near) &&
+    !/contacts|points|pole/i.test(near)
+  );
 }
 
 /** A flare or a fitting is a connection too, and no electrical one. */

@@ -5,6 +5,7 @@ import { diagnose } from "./diagnose.ts";
 import type { Evidence } from "./evidence.ts";
 import { findingEvidence, remarkEvidence, repairEvidence } from "./evidence.ts";
 import { byRole } from "./in-heating.ts";
+import { isInVain } from "./in-vain.ts";
 import { nextChecks } from "./next.ts";
 import type { Scene } from "./scene.ts";
 import { sceneOf } from "./scene.ts";
@@ -51,12 +52,23 @@ function isBlank(scene: Scene, findings: readonly Finding[]): boolean {
  * repair: all counts, and it speaks against the part.
  */
 function causeEvidence(all: Scene, before: Scene, after: Scene): Evidence[] {
-  const inVain = after.seen.some((one) => one.observation === "no_change");
+  const inVain = isInVain(after);
   const mended = repairEvidence(all, inVain);
   const first = signsOf(before, findingsOf(before));
+  const cured = inVain || first.all.length > 0 ? [] : mended.filter((one) => isCure(one, all));
+  if (cured.length > 0) return [...signsOf(after, findingsOf(after)).adverse, ...cured];
   if (inVain || first.all.length === 0) return [...signsOf(all, findingsOf(all)).all, ...mended];
   if (first.adverse.length > 0) return [...first.all, ...mended];
   return [...first.all, ...signsOf(after, findingsOf(after)).adverse, ...mended];
+}
+
+const upkeep: readonly string[] = ["mended:filter", "mended:coil"];
+const better =
+  /\b(?:now|fixed (?:it|that)|cured|came (?:up|down|back)|went (?:from|up|down|back)|dropped to|runs|running (?:good|fine|again))\b/;
+
+/** A repair that nothing was measured before: upkeep is none, unless it is told what it changed. */
+function isCure(one: Evidence, scene: Scene): boolean {
+  return !upkeep.includes(one.sign) || better.test(scene.words);
 }
 
 interface Signs {

@@ -1,4 +1,5 @@
 import type { FaultName } from "../vocabulary.ts";
+import { isInVain } from "./in-vain.ts";
 import { repairSigns } from "./repairs.ts";
 import { replacesCompressor } from "./replaces-compressor.ts";
 import type { Scene } from "./scene.ts";
@@ -29,7 +30,7 @@ const cures: Readonly<Partial<Record<FaultName, readonly string[]>>> = {
 
 /** The cause was put right, as told, and nothing says that it was in vain: its proofs are past. */
 export function isMended(fault: string, scene: Scene): boolean {
-  if (scene.seen.some((one) => one.observation === "no_change")) return false;
+  if (isInVain(scene)) return false;
   const cure = Object.entries(cures).find(([name]) => name === fault)?.[1];
   return cure !== undefined && doneParts(scene).some((part) => cure.includes(part));
 }

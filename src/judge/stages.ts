@@ -28,11 +28,38 @@ export function stagesOf(notes: readonly CaseNote[]): Stages {
   const note = notes[at];
   const cut = note === undefined ? undefined : cutIn(note);
   if (note === undefined || cut === undefined) return { before: notes, after: [] };
+  const isAfter = (one: Reading | Statement) =>
+    placeOf(one) > cut || (placeOf(one) === cut && isOutcome(one));
+  const after = [part(note, isAfter), ...notes.slice(at + 1)];
+  const deed = part(note, (one) => !isAfter(one));
   return {
-    before: [...notes.slice(0, at), part(note, (place) => place <= cut)],
-    after: [part(note, (place) => place > cut), ...notes.slice(at + 1)],
+    before: [...notes.slice(0, at), { ...deed, readings: [...deed.readings, ...first(after)] }],
+    after,
   };
 }
+
+/** "head went from 480 to 350" after a deed: the first figure is of the time before it. */
+function first(after: readonly CaseNote[]): Reading[] {
+  return after
+    .slice(0, 2)
+    .flatMap((note) => note.readings)
+    .flatMap(({ series, ...one }) => {
+      const was = series?.[0];
+      const steady = one.after_s === undefined && one.state !== "start";
+      return was === undefined || !steady || !changed.includes(one.quantity)
+        ? []
+        : [{ ...one, value: was }];
+    });
+}
+
+/** What a repair changes for good. */
+const changed: readonly string[] = [
+  "pressure",
+  "temperature",
+  "superheat",
+  "subcooling",
+  "voltage",
+];
 
 /** Something was done to the machine in this note. */
 export function changesMachine(note: CaseNote): boolean {
@@ -71,10 +98,16 @@ function placeOf(one: Reading | Statement): number {
   return one.spans[0]?.[0] ?? 0;
 }
 
-function part(note: CaseNote, keeps: (place: number) => boolean): CaseNote {
+/** "washed the condenser" says that it is clean now, not that it was found so. */
+function isOutcome(one: Reading | Statement): boolean {
+  if (!("kind" in one) || one.kind !== "observation") return false;
+  return one.observation === "coil_clean" || one.observation === "filter_clean";
+}
+
+function part(note: CaseNote, keeps: (one: Reading | Statement) => boolean): CaseNote {
   return {
     ...note,
-    readings: note.readings.filter((one) => keeps(placeOf(one))),
-    statements: note.statements.filter((one) => keeps(placeOf(one))),
+    readings: note.readings.filter(keeps),
+    statements: note.statements.filter(keeps),
   };
 }

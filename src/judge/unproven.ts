@@ -1,4 +1,5 @@
 import type { Reading } from "../model.ts";
+import { isInVain } from "./in-vain.ts";
 import { repairSigns } from "./repairs.ts";
 import { replacesCompressor } from "./replaces-compressor.ts";
 import type { Scene } from "./scene.ts";
@@ -15,7 +16,7 @@ export function isChargedUnproven(scene: Scene): boolean {
 /** A part of the motor's circuit went in, and neither volts nor amps were read since. */
 export function isFittedUnproven(scene: Scene): boolean {
   const { after } = stagesOf(scene.notes);
-  if (after.length === 0 || scene.seen.some((one) => one.observation === "no_change")) return false;
+  if (after.length === 0 || isInVain(scene)) return false;
   const parts = repairSigns(scene).map((one) => one.part);
   const fitted = parts.some((part) => motorParts.includes(part));
   return (
