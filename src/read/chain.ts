@@ -127,7 +127,8 @@ function joined(drafts: readonly Draft[], items: readonly Item[]): void {
       backwards(items, left, right);
       return;
     }
-    if (range && !gap.dash && (changes(left, right, before) || arrow(items, left))) {
+    const spread = (before & role.between) !== 0;
+    if (range && !gap.dash && !spread && (changes(left, right, before) || arrow(items, left))) {
       series(items, left, right);
       return;
     }

@@ -10,7 +10,8 @@ const testVoltages: readonly number[] = [
 ];
 
 function isTestVoltage(draft: Draft, items: readonly Item[], setting: Setting): boolean {
-  const prepared = /^(?:at|@|with)$/.test(items[draft.index - 1]?.text ?? "");
+  const prepared =
+    /^(?:at|@|with)$/.test(items[draft.index - 1]?.text ?? "") || headsTest(draft, items);
   if (
     !prepared &&
     draft.points !== undefined &&
@@ -34,6 +35,17 @@ function isTestVoltage(draft: Draft, items: readonly Item[], setting: Setting): 
     draft.value >= 250 &&
     draft.before.length === 0 &&
     items[draft.index + 1] === undefined
+  );
+}
+
+/** "lead 1 to gnd 1000v: 1 min 210M": the voltage between the points and the first value. */
+function headsTest(draft: Draft, items: readonly Item[]): boolean {
+  if (draft.unit?.figure !== "V" || !draft.points?.every((one) => one[1] === "ground"))
+    return false;
+  if (items[draft.index + 1]?.text !== ":" && items[draft.index + 1]?.text !== ",") return false;
+  return items.some(
+    (item, at) =>
+      at > draft.index && item.unit?.dimension === "resistance" && item.unit.factor >= 1e3,
   );
 }
 

@@ -2,6 +2,7 @@ import type { Reading } from "../model.ts";
 import type { Draft } from "./draft.ts";
 import { itemKind } from "./item.ts";
 import { unitCalled } from "./kinds.ts";
+import { canonical } from "./make.ts";
 import type { Note } from "./note.ts";
 import { role } from "./word.ts";
 
@@ -133,15 +134,28 @@ function adopt(draft: Draft, reading: Reading): void {
     draft.points = [reading.points];
 }
 
-/** "sixty eight not eighty six": the first is right, the second was wrong. */
-function notThat(note: Note, drafts: readonly Draft[]): Draft | undefined {
-  const [right, wrong] = drafts;
-  if (right === undefined || wrong === undefined || drafts.length !== 2) return undefined;
-  const middle = note.items.slice(right.index + 1, wrong.index);
-  if (!middle.some((item) => item.text === "not") || middle.length > 2) return undefined;
-  const old = note.context.readings.find(
-    (reading) => Number(reading.figure.number) === wrong.value,
+/** Is the value the one that the reading was said with: as typed, or in pounds and ounces? */
+function sameFigure(draft: Draft, reading: Reading, note: Note): boolean {
+  if (Number(reading.figure.number) === draft.value) return true;
+  if (draft.unit === undefined || typeof reading.value !== "number") return false;
+  const value = canonical(
+    { ...draft, quantity: reading.quantity },
+    draft.value,
+    note.context.units,
   );
+  return Math.abs(value - reading.value) < Math.abs(reading.value) * 1e-6;
+}
+
+/** "sixty eight not eighty six", "not 238 218": the first is right, the second was wrong. */
+function notThat(note: Note, drafts: readonly Draft[]): Draft | undefined {
+  const [first, second] = drafts;
+  if (first === undefined || second === undefined || drafts.length !== 2) return undefined;
+  const ahead = note.items[first.index - 1]?.text === "not";
+  const [right, wrong] = ahead ? [second, first] : [first, second];
+  const middle = note.items.slice(first.index + 1, second.index);
+  if (!ahead && !middle.some((item) => item.text === "not")) return undefined;
+  if (middle.length > 2) return undefined;
+  const old = note.context.readings.find((reading) => sameFigure(wrong, reading, note));
   if (old === undefined) return undefined;
   wrong.gone = true;
   const item = note.items[wrong.index];

@@ -45,6 +45,33 @@ function countEnds(items: readonly Item[], i: number): boolean {
   return next === undefined || stops(next) || /^(?:leads|legs|phases|pairs)$/.test(next.text);
 }
 
+/** From a count to a value nothing but its noun and small words: "all three legs are at 476". */
+function leadsTo(items: readonly Item[], from: number, to: number): boolean {
+  for (let i = from + 1; i < to; i++) {
+    const item = items[i];
+    if (item === undefined) continue;
+    const noun = /^(?:legs|leads|phases|pairs|lines|fans|of|them|em|sides|windings)$/.test(
+      item.text,
+    );
+    if (!noun && (item.roles & (role.is | role.preposition | role.about | role.only)) === 0)
+      return false;
+  }
+  return true;
+}
+
+/** "four evap fans, 1.1 A each", "each 1.1 A, there's four": as many as were counted. */
+function eachOf(items: readonly Item[], draft: Draft): number {
+  const near = items.slice(Math.max(0, draft.index - 3), draft.index + 3);
+  if (!near.some((item) => (item.roles & role.each) !== 0)) return 1;
+  const counted = items.find(
+    (item) => item.owner === COUNTED && item.kind === itemKind.number && item.value <= 12,
+  );
+  return counted === undefined ? 1 : counted.value;
+}
+
+/** The rule that takes counts. */
+export const COUNTED = "<number> <things>";
+
 /** "all three", "both of them" in the value's own clause: how many readings it stands for. */
 export function countOf(
   items: readonly Item[],
@@ -52,19 +79,20 @@ export function countOf(
   bounds: readonly [number, number],
   plain: string,
 ): number {
+  const next = items.findIndex((item, at) => at > draft.index && item.kind === itemKind.number);
   for (let i = draft.index - 1; i >= bounds[0]; i--) {
     const item = items[i];
     if (item === undefined || stops(item)) break;
     const count = countWord(items, i, plain);
-    if (count > 0) return count;
+    if (count > 0) return bounds[0] > 0 && !leadsTo(items, i, draft.index) ? 1 : count;
   }
   for (let i = draft.index + 1; i < bounds[1]; i++) {
     const item = items[i];
     if (item === undefined || isStrongBreak(item)) break;
     if (item.text === "," && item.kind === itemKind.sign && !countEnds(items, i + 1)) break;
     const count = countWord(items, i, plain);
-    if (count > 0) return count;
+    if (count > 0) return next > 0 && leadsTo(items, i, next) ? 1 : count;
     if (item.kind === itemKind.word && item.roles === 0) break;
   }
-  return 1;
+  return eachOf(items, draft);
 }

@@ -12,6 +12,11 @@ import { role } from "./word.ts";
 /** A named rating outweighs a plate's "rated" beside it. */
 function takeRating(draft: Draft, label: Label): void {
   if (label.rating === undefined) return;
+  if (label.plate === true && draft.rating === "expected") draft.plate = true;
+  if (label.rating === "expected" && draft.rating === "nominal") {
+    draft.rating = "expected";
+    return;
+  }
   if (label.plate === true && draft.action !== undefined) return;
   if (draft.rating === undefined || draft.rating === "nominal") {
     draft.rating = label.rating;
@@ -109,6 +114,10 @@ function take(draft: Draft, items: readonly Item[], index: number): void {
       return;
     case itemKind.subject:
       draft.subject ??= item.subject;
+      if (item.label?.place === "box" && draft.named === undefined && draft.hint === undefined) {
+        draft.place ??= item.label.place;
+        draft.hint = item.label.hint;
+      }
       return;
     case itemKind.number:
       takeTime(draft, items, index);
@@ -118,12 +127,32 @@ function take(draft: Draft, items: readonly Item[], index: number): void {
       if (!draft.ownUnit && draft.unit === undefined) draft.unit = item.unit;
       return;
     default:
+      if ((item.text === "ll" || item.text === "ln") && lineToLine(draft, items, item)) {
+        draft.hint ??= "voltage";
+        return;
+      }
       if (item.label !== undefined) {
         if (!joinPlaces(draft, item.label)) takeLabel(draft, item.label);
       }
       if ((item.roles & role.earlier) !== 0 && !standing(items, index)) draft.earlier = true;
       if ((item.roles & role.now) !== 0) draft.now = true;
   }
+}
+
+/** "ll 208 ln 120": beside volts or legs and with a figure of volts, from line to line. */
+function lineToLine(draft: Draft, items: readonly Item[], own: Item): boolean {
+  if (draft.unit !== undefined) return draft.unit.dimension === "voltage";
+  if (draft.value < (own.text === "ll" ? 170 : 100) || draft.value > 640) return false;
+  if (own.text === "ln") return items.some((item) => item.text === "ll");
+  return items.some(
+    (item) =>
+      item.unit?.dimension === "voltage" ||
+      item.label?.quantity === "voltage" ||
+      (item.text === "ln" && draft.value > 170) ||
+      item.text === "leg" ||
+      item.text === "legs" ||
+      item.points?.[0]?.[0]?.startsWith("L") === true,
+  );
 }
 
 /** Earlier and now: of two in one draft the nearer counts. */

@@ -140,6 +140,9 @@ function goesLeft(gap: Gap, next: number, kind: string, taken: string): boolean 
     gap.items[gap.to]?.unit?.dimension !== "current"
   )
     return true;
+  const ahead = gap.items[next + 1]?.label?.rating;
+  if (kind === "R" && item.label?.plate === true && ahead !== undefined && next + 1 < gap.to)
+    return false;
   if (kind === "R")
     return (
       item.label?.plate === true ||

@@ -17,6 +17,7 @@ import { fromContext, inOrder } from "./recall.ts";
 import { between } from "./relate.ts";
 import type { Setting } from "./settle.ts";
 import { alike, likeBefore, likeBehind, near, shapeOf } from "./shape.ts";
+import { byVolts } from "./volts.ts";
 import { role } from "./word.ts";
 
 function copyKind(from: Draft, to: Draft): void {
@@ -194,6 +195,8 @@ function contrasts(draft: Draft, right: Draft, items: readonly Item[]): boolean 
   if (!alike(draft, right)) return false;
   if (draft.rating !== undefined || draft.earlier || draft.after !== undefined) return true;
   const gap = between(items, draft, right);
+  // "isolated at 360, ten minutes later 395 microns"
+  if (right.after !== undefined && right.ownUnit && !gap.strong) return true;
   return right.rating !== undefined || gap.bare;
 }
 
@@ -240,6 +243,7 @@ export function infer(
     if (oilIsWarm(draft, list)) draft.hint = "temperature";
     own(draft, items, setting, context);
   }
+  byVolts(list, items, setting, context);
   alongLists(list, items);
   alongShapes(list, items);
   alongLists(list, items);
@@ -248,6 +252,7 @@ export function infer(
   for (const draft of list) if (draft.quantity === undefined) fromContext(draft, items, context);
   byCapacitor(list);
   byThree(list, items);
+  byVolts(list, items, setting, context);
   byPairs(list, items);
   byOpen(list);
   for (const draft of list) byState(draft, list, items);

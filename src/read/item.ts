@@ -35,6 +35,8 @@ export interface Item {
   roles: number;
   glued: boolean;
   apostrophe: boolean;
+  /** its last word ends in "s" */
+  plural: boolean;
   label: Label | undefined;
   signs: readonly number[] | undefined;
   /** where the phrase that the signs come from ends */
@@ -69,6 +71,7 @@ export function newItem(kind: ItemKind, from: number, to: number, text: string):
     roles: 0,
     glued: false,
     apostrophe: false,
+    plural: false,
     label: undefined,
     signs: undefined,
     signsTo: -1,

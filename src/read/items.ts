@@ -1,14 +1,11 @@
-import type { Unit } from "../quantities/quantity.ts";
 import { type Item, type ItemKind, itemKind, newItem } from "./item.ts";
 import { fits } from "./kinds.ts";
 import { pointsAt } from "./names.ts";
-import type { NumberSaid } from "./number-parts.ts";
-import { numberAt } from "./numbers.ts";
+import { numberStep } from "./number-items.ts";
 import { type Phrase, phraseAt, signsAt } from "./phrase.ts";
 import { isMetal } from "./point-words.ts";
-import { subjectAt } from "./subject-name.ts";
+import { hashAt, subjectAt } from "./subject-name.ts";
 import { type Token, tokenKind } from "./token.ts";
-import { type UnitSaid, unitAt } from "./units.ts";
 import { opens, role, type Word } from "./word.ts";
 
 /** State of putting one text together. */
@@ -21,10 +18,6 @@ export interface Building {
   family: string;
   /** pairs of numbers may be points: "one to three" */
   readonly pairs: boolean;
-}
-
-function fromOf(build: Building, i: number): number {
-  return build.tokens[i]?.from ?? 0;
 }
 
 function toOf(build: Building, end: number): number {
@@ -68,6 +61,7 @@ function wordItem(build: Building, i: number, found: Phrase): void {
   item.roles = word.roles;
   item.glued = first.glued;
   item.apostrophe = build.tokens[found.end - 1]?.apostrophe ?? false;
+  item.plural = build.tokens[found.end - 1]?.text.endsWith("s") ?? false;
   item.label = word.label;
   if (kind === itemKind.unit) item.unit = word.unit;
   addSigns(build, item, i, found.end);
@@ -88,96 +82,6 @@ function plainItem(build: Building, token: Token, i: number): void {
   build.items.push(item);
 }
 
-/** "plus or minus five", "± 5 %": said with the number, no number of its own. */
-function toleranceEnd(build: Building, i: number, bare: boolean): number {
-  const { tokens } = build;
-  let at = i;
-  if (tokens[at]?.text === "±") at++;
-  else if (
-    tokens[at]?.text === "plus" &&
-    tokens[at + 1]?.text === "or" &&
-    tokens[at + 2]?.text === "minus"
-  )
-    at += 3;
-  else if (tokens[at]?.text === "plus" && tokens[at + 1]?.text === "minus") at += 2;
-  else if (tokens[at]?.text === "+" && tokens[at + 1]?.text === "/" && tokens[at + 2]?.text === "-")
-    at += 3;
-  else return i;
-  const said = numberAt(tokens, at);
-  if (said === undefined) return i;
-  return bare ? said.end : (unitAt(build, said.end)?.end ?? said.end);
-}
-
-/** "delta t 19 amps 16.2": the unit's word names the next value where this one is of another kind. */
-function namesNext(build: Building, i: number, found: UnitSaid): boolean {
-  const label = build.items[build.items.length - 1]?.label;
-  const quantity = label?.quantity ?? label?.hint;
-  if (quantity === undefined || build.tokens[i]?.glued === true || label?.rating !== undefined)
-    return false;
-  if (fits(quantity, found.unit.dimension)) return false;
-  return numberAt(build.tokens, found.end) !== undefined;
-}
-
-/** Puts a number and its unit into one item; returns the token behind them. */
-function numberItem(build: Building, i: number, said: NumberSaid): number {
-  const first = build.tokens[i];
-  if (first === undefined) return i + 1;
-  const spread = toleranceEnd(build, said.end, true);
-  const unit = unitAt(build, spread);
-  const found = unit !== undefined && namesNext(build, spread, unit) ? undefined : unit;
-  const end = toleranceEnd(build, found?.end ?? spread, false);
-  const item = newItem(itemKind.number, first.from, toOf(build, end), first.text);
-  item.glued = first.glued;
-  item.value = said.value + (found?.add ?? 0);
-  item.unit = found?.unit;
-  item.heard = found?.heard ?? false;
-  item.unitFrom = found === undefined ? -1 : fromOf(build, spread);
-  item.numberTo = toOf(build, said.end);
-  item.spoken = said.spoken;
-  item.loose = said.loose ?? false;
-  item.colon = said.colon ?? false;
-  item.fraction = said.fraction ?? false;
-  item.tail = said.tail ?? 0;
-  build.items.push(item);
-  return end;
-}
-
-/** "a pound", "an hour": one of a unit. */
-function oneOf(build: Building, i: number): number | undefined {
-  const text = build.tokens[i]?.text;
-  if (text !== "a" && text !== "an" && text !== "per") return undefined;
-  const found = unitAt(build, i + 1);
-  if (found === undefined || found.beside || text === "per") return undefined;
-  if (!countable(found.unit)) return undefined;
-  return numberItem(build, i, { value: 1, end: i + 1, spoken: true });
-}
-
-function countable(unit: Unit): boolean {
-  return unit.dimension === "mass" || unit.dimension === "time" || unit.factor === 1e9;
-}
-
-/** "sight glass half full": half of nothing counted. */
-function halfWord(build: Building, i: number, said: NumberSaid): boolean {
-  return build.tokens[i]?.word?.number?.kind === "half" && unitAt(build, said.end) === undefined;
-}
-
-/** "the bad one", "liq one 9.7k", "the third one": no number unless a label or a verb stands before it. */
-function pronoun(build: Building, i: number): boolean {
-  const token = build.tokens[i];
-  if (token?.text !== "one" || token.kind !== tokenKind.word) return false;
-  if (unitAt(build, i + 1) !== undefined || numberAt(build.tokens, i)?.end !== i + 1) return false;
-  const before = build.tokens[i - 1];
-  if (before === undefined) return false;
-  if (before.kind !== tokenKind.word) return false;
-  const last = build.items[build.items.length - 1];
-  if (before.apostrophe || last?.label?.quantity !== undefined || last?.label?.action !== undefined)
-    return false;
-  return (
-    ((before.word?.roles ?? 0) & (role.is | role.about | role.greater | role.less)) === 0 ||
-    last?.label?.place !== undefined
-  );
-}
-
 function pointsItem(build: Building, i: number, token: Token): number {
   const points = pointsAt(build, i);
   if (points === undefined) return 0;
@@ -191,7 +95,7 @@ function pointsItem(build: Building, i: number, token: Token): number {
 }
 
 function subjectItem(build: Building, i: number, token: Token): number {
-  const subject = subjectAt(build, i);
+  const subject = hashAt(build, i) ?? subjectAt(build, i);
   if (subject === undefined) return 0;
   const item = newItem(itemKind.subject, token.from, toOf(build, subject.end), token.text);
   item.subject = subject.name;
@@ -203,11 +107,34 @@ function subjectItem(build: Building, i: number, token: Token): number {
   return subject.end;
 }
 
-/** The number at token `i` as an item, where it is no pronoun and no part of a longer phrase. */
-function numberStep(build: Building, i: number): number {
-  const said = pronoun(build, i) ? undefined : numberAt(build.tokens, i);
-  if (said !== undefined && !halfWord(build, i, said)) return numberItem(build, i, said);
-  return oneOf(build, i) ?? 0;
+/** "fan 1 and 2 both": the digit behind "and" is the next of them, where a verb or "both" follows. */
+function nextSubject(build: Building, i: number): number {
+  const last = build.items[build.items.length - 1];
+  const match = /^(\D+ )(\d)$/.exec(last?.subject ?? "");
+  const [joint, digit, after] = [build.tokens[i], build.tokens[i + 1], build.tokens[i + 2]];
+  if (
+    match === null ||
+    last?.kind !== itemKind.subject ||
+    joint === undefined ||
+    digit === undefined
+  )
+    return 0;
+  if (joint.text !== "and" && joint.text !== "&" && joint.text !== "n") return 0;
+  const value =
+    digit.kind === tokenKind.number && digit.text.length === 1
+      ? digit.value
+      : digit.word?.number?.kind === "ones"
+        ? digit.word.number.value
+        : 0;
+  const roles = after?.word?.roles ?? 0;
+  if (value <= Number(match[2]) || (roles & (role.is | role.all | role.same | role.each)) === 0)
+    return 0;
+  plainItem(build, joint, i);
+  const item = newItem(itemKind.subject, digit.from, digit.to, digit.text);
+  item.subject = `${match[1]}${value}`;
+  item.label = last.label;
+  build.items.push(item);
+  return i + 2;
 }
 
 /** A letter or a small word begins points only beside a connector, a number or in capitals. */
@@ -243,6 +170,8 @@ function step(build: Building, i: number): number {
   const token = build.tokens[i];
   if (token === undefined) return i + 1;
   const { word } = token;
+  const joined = nextSubject(build, i);
+  if (joined > 0) return joined;
   const typed = token.kind === tokenKind.number;
   const open = word === undefined ? 0 : word.opens;
   const legs = build.family === "L" || build.family === "T" || build.family === "lead";
@@ -253,7 +182,7 @@ function step(build: Building, i: number): number {
     const end = pointsItem(build, i, token);
     if (end > 0) return end;
   }
-  if ((open & opens.noun) !== 0) {
+  if ((open & opens.noun) !== 0 || token.text === "#") {
     const end = subjectItem(build, i, token);
     if (end > 0) return end;
   }

@@ -69,7 +69,7 @@ function assumedOf(draft: Draft, points: readonly string[] | undefined): Assumed
 function compound(note: Note, item: Item): boolean {
   if (item.unit?.dimension !== "mass" || item.spoken) return false;
   return (
-    /\d\D+\d+(?:\.\d+)?\s*\p{L}+\.?$/u.test(note.text.slice(item.from, item.to)) &&
+    /\d\D+\d+(?:\.\d+)?\s*(?:\p{L}+\.?)?$/u.test(note.text.slice(item.from, item.to)) &&
     item.unitFrom > 0 &&
     /\d/.test(note.text.slice(item.unitFrom, item.to))
   );
@@ -251,9 +251,34 @@ export function make(note: Note, draft: Draft): Reading[] {
     for (let i = 1; i <= draft.count; i++) list.push(leads ? [`lead ${i}`] : undefined);
     if (leads) draft.assumedPoints = true;
   }
+  const subjects = list[0] === undefined ? subjectsOf(note, draft) : [];
+  if (subjects.length > 1)
+    return subjects
+      .map((subject) => one(note, { ...draft, subject }, undefined))
+      .filter((reading) => reading !== undefined);
   for (const points of list) {
     const reading = one(note, draft, points);
     if (reading !== undefined) out.push(reading);
   }
   return out;
+}
+
+/** "fan 1 and fan 2 both 3.6 A": the subjects that stand together before the value. */
+function subjectsOf(note: Note, draft: Draft): string[] {
+  const found: string[] = [];
+  let last = -1;
+  for (const index of draft.before) {
+    const item = note.items[index];
+    if (item?.kind !== itemKind.subject || item.subject === undefined || item.subject === "")
+      continue;
+    const joint = note.items[index - 1]?.text;
+    if (
+      last >= 0 &&
+      (index !== last + 2 || (joint !== "and" && joint !== "&" && joint !== "n" && joint !== ","))
+    )
+      return [];
+    found.push(item.subject);
+    last = index;
+  }
+  return found;
 }

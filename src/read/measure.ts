@@ -4,6 +4,7 @@ import { correct } from "./correct.ts";
 import { describe } from "./describe.ts";
 import type { Draft } from "./draft.ts";
 import { gather } from "./gather.ts";
+import { guard } from "./guard.ts";
 import { infer } from "./infer.ts";
 import { itemKind } from "./item.ts";
 import { unitCalled } from "./kinds.ts";
@@ -30,6 +31,11 @@ function begin(note: Note, draft: Draft, found: Found): void {
     /^m(?:ohms?|ω)/.test(note.plain.slice(item.unitFrom, item.unitFrom + 5))
   )
     draft.letter = "m";
+  if (
+    draft.unit?.figure === "microfarad" &&
+    /^mi(?:cs?|kes?|cros?)$/.test(note.plain.slice(item.unitFrom, item.to))
+  )
+    draft.letter = "mic";
   if (item.unit?.settles !== undefined) draft.hint = undefined;
   if (found.zero === undefined) return;
   draft.zero = true;
@@ -87,6 +93,32 @@ function carryTest(note: Note, drafts: readonly Draft[]): void {
   }
 }
 
+/** "ten minutes 390" behind "lead 1 to ground one minute 260": the same lead is still being timed. */
+function carryPoints(note: Note, drafts: readonly Draft[]): void {
+  const { readings } = note.context;
+  const last = readings[readings.length - 1];
+  if (last?.quantity !== "insulation_resistance" || last.points === undefined) return;
+  if (last.after_s === undefined && note.context.latest > 1) return;
+  for (const draft of drafts) {
+    if (draft.gone || draft.points !== undefined || draft.grounded || draft.subject !== undefined)
+      continue;
+    if (draft.quantity !== "insulation_resistance" || draft.after === undefined) continue;
+    if (draft.rating !== undefined || draft.count > 1) continue;
+    draft.points = [last.points];
+    draft.assumedPoints = true;
+  }
+}
+
+/** "9:40 suction 61, 10:10 suction 67": of several times the one that the value goes with. */
+function timeOf(note: Note, drafts: readonly Draft[], draft: Draft): string | undefined {
+  const times = note.measuredAt;
+  const [only] = times;
+  if (only === undefined || times.length === 1) return only?.time;
+  if ((drafts[0]?.index ?? 0) < only.index)
+    return (times.find((one) => one.index > draft.index) ?? times[times.length - 1])?.time;
+  return times.filter((one) => one.index < draft.index).pop()?.time;
+}
+
 /** All values of the message, read: what they are goes into `note.readings`, the rest is asked or unread. */
 export function measure(note: Note): void {
   const { items } = note;
@@ -111,9 +143,11 @@ export function measure(note: Note): void {
   repeat(note, drafts);
   infer(drafts, items, setting, note.context);
   share(drafts, items);
+  guard(drafts, items, note.context.units);
   question(note, drafts);
-  for (const draft of drafts) draft.measuredAt = note.measuredAt;
+  for (const draft of drafts) draft.measuredAt = timeOf(note, drafts, draft);
   carryTest(note, drafts);
+  carryPoints(note, drafts);
   for (const draft of drafts) if (!draft.gone) note.readings.push(...make(note, draft));
   const doubtful = note.readings.find((reading) => reading.doubtful === true);
   if (doubtful !== undefined && note.ask.length === 0)

@@ -171,6 +171,17 @@ export function pointsAt(build: Building, i: number): PointsSaid | undefined {
       list[0] = [first.points[0], next.points[0] ?? ""];
       return { list, end: next.end };
     }
+    const rail = first.points[0] ?? "";
+    if (
+      rail.startsWith("DC") &&
+      first.points.length === 2 &&
+      next.points.length === 1 &&
+      /^(?:[UVW]|L\d|phase [ABC])$/.test(next.points[0] ?? "")
+    ) {
+      list.push([rail, next.points[0] ?? ""]);
+      end = next.end;
+      continue;
+    }
     if (
       next.points.length !== first.points.length &&
       !(next.points[1] === "ground" || next.points[1]?.startsWith("DC"))

@@ -18,6 +18,12 @@ export interface Holds {
   readonly mark: boolean;
 }
 
+/** A time of day in a message, and the item that it stands at. */
+export interface MeasuredAt {
+  readonly index: number;
+  readonly time: string;
+}
+
 /** One message on its way from text to what was understood. */
 export interface Note {
   readonly text: string;
@@ -34,8 +40,8 @@ export interface Note {
   /** bits of the rules whose words are there */
   readonly heads: number;
   readonly holds: Holds;
-  /** the time of day that the message gives for what it measured */
-  measuredAt: string | undefined;
+  /** the times of day that the message gives for what it measured, and where */
+  readonly measuredAt: MeasuredAt[];
   /** what `ask` leaves open */
   open: OpenQuestion | undefined;
 }

@@ -40,12 +40,21 @@ export function signsAt(
   return best;
 }
 
+/** Words that are written short with a full stop within a phrase: "12 in. of mercury". */
+const shortened: ReadonlySet<string> = new Set(["in", "deg", "sq", "cu", "ft", "temp", "press"]);
+
 /** A dash, stroke or dot glued between two words does not part a phrase: "set-point", "p.s.i". */
 function skipJoint(tokens: readonly Token[], i: number): number {
   const token = tokens[i];
   if (token?.kind !== tokenKind.sign || !token.glued) return i;
   if (token.text !== "-" && token.text !== "/" && token.text !== ".") return i;
   const next = tokens[i + 1];
+  if (
+    token.text === "." &&
+    next?.kind === tokenKind.word &&
+    shortened.has(tokens[i - 1]?.text ?? "")
+  )
+    return i + 1;
   return next?.glued === true && next.kind === tokenKind.word ? i + 1 : i;
 }
 

@@ -45,6 +45,7 @@ function plainBehind(note: Note, draft: Draft): boolean {
 function chargeTalk(items: readonly Item[], draft: Draft): boolean {
   const next = items[draft.index + 1];
   if (next === undefined || next.text === "more" || next.text === "back") return true;
+  if (next.label?.action !== undefined) return true;
   return (next.roles !== 0 || next.kind !== itemKind.word) && next.kind !== itemKind.label;
 }
 

@@ -76,7 +76,7 @@ function begin(text: string, context: Context): { note: Note; tokens: readonly T
     trace: [],
     heads,
     holds: holdsOf(items),
-    measuredAt: undefined,
+    measuredAt: [],
     open: undefined,
   };
   return { note, tokens };
@@ -168,6 +168,7 @@ function pieces(note: Note): Note[] {
       statements: [],
       readings: [],
       unread: [],
+      measuredAt: [],
     });
     from = to;
   }

@@ -141,7 +141,8 @@ export function fromContext(draft: Draft, items: readonly Item[], context: Conte
   const fitting = candidates.filter((reading) => sameShape(draft, reading));
   const [first] = fitting;
   if (first === undefined) return;
-  const labelled = draft.points !== undefined || draft.subject !== undefined;
+  const side = draft.thing === "side" && first.quantity === "capacitance";
+  const labelled = draft.points !== undefined || draft.subject !== undefined || side;
   if (!labelled && !goesOn(items, draft)) return;
   const close = candidates.filter(
     (reading) => ratio(draft.value, reading) > 1 / 3 && ratio(draft.value, reading) < 3,

@@ -28,6 +28,23 @@ function copyDraft(draft: Draft, from: Draft): void {
   draft.grounded = draft.grounded || from.grounded || from.points?.[0]?.[1] === "ground";
 }
 
+/** "compressor two's the same": all that the last message read of the other one. */
+function copyOthers(note: Note, draft: Draft, drafts: Draft[]): void {
+  const { readings, latest } = note.context;
+  const last = readings.slice(-Math.max(1, latest));
+  if (last.length < 2 || draft.subject === undefined || draft.points !== undefined) return;
+  const whose = last[0]?.subject;
+  if (whose === undefined || whose === draft.subject) return;
+  if (!last.every((reading) => reading.subject === whose && reading.rating === undefined)) return;
+  for (const reading of last.slice(0, -1)) {
+    const one: Draft = { ...draft, place: reading.at, named: undefined, points: undefined };
+    copyReading(one, reading);
+    one.points = reading.points === undefined ? undefined : [reading.points];
+    one.state = reading.state;
+    drafts.push(one);
+  }
+}
+
 /** "same as 2": the earlier reading of the thing with that number. */
 function named(note: Note, draft: Draft): Reading | undefined {
   const next = note.items[draft.index + 1];
@@ -45,8 +62,8 @@ function named(note: Note, draft: Draft): Reading | undefined {
 }
 
 /** "lead 3 same", "fan 2 ditto": the value said last, here or in the message before. */
-export function repeat(note: Note, drafts: readonly Draft[]): void {
-  drafts.forEach((draft, order) => {
+export function repeat(note: Note, drafts: Draft[]): void {
+  [...drafts].forEach((draft, order) => {
     if (draft.gone || !draft.same) return;
     const left = drafts
       .slice(0, order)
@@ -73,7 +90,9 @@ export function repeat(note: Note, drafts: readonly Draft[]): void {
         draft.grounded);
     if (!labelled) draft.gone = true;
     else if (left !== undefined) copyDraft(draft, left);
-    else if (last !== undefined) copyReading(draft, last);
-    else draft.gone = true;
+    else if (last !== undefined) {
+      copyReading(draft, last);
+      copyOthers(note, draft, drafts);
+    } else draft.gone = true;
   });
 }

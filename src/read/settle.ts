@@ -144,7 +144,12 @@ function swapped(
     case "micron":
       return named === "capacitance" ? "microfarad" : undefined;
     case "microfarad":
-      return named === "vacuum" ? "micron" : undefined;
+      return named === "vacuum" ||
+        (draft.letter === "mic" &&
+          named === undefined &&
+          (setting.vacuum || draft.after !== undefined))
+        ? "micron"
+        : undefined;
     case "V":
       return setting.diode ? undefined : undefined;
     default:
@@ -169,7 +174,11 @@ export function byUnit(draft: Draft, setting: Setting): QuantityName | undefined
   if (unit.settles === "valve_opening") return "valve_opening";
   if (unit.figure === "Pa" && named === undefined)
     return setting.vacuum ? "vacuum" : "static_pressure";
-  if (unit.dimension === "mass" && draft.rating === "nominal") draft.rating = "nameplate_charge";
+  if (
+    unit.dimension === "mass" &&
+    (draft.rating === "nominal" || (draft.rating === "expected" && draft.plate))
+  )
+    draft.rating = "nameplate_charge";
   if (named !== undefined && fits(named, unit.dimension))
     return named === "pressure" && unit.dimension === "low_pressure" && unit.factor > 1000
       ? "vacuum"

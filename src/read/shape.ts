@@ -16,6 +16,7 @@ export function alike(a: Draft, b: Draft): boolean {
 
 /** Where the unit stands with the first of a row, the others are of its size. */
 export function near(left: Draft, right: Draft): boolean {
+  if (left.ownUnit && left.value === 0 && right.value >= 60) return false;
   if (!left.ownUnit || left.value === 0 || right.value === 0) return true;
   const ratio = Math.abs(right.value / left.value);
   return ratio > 0.45 && ratio < 2.2;

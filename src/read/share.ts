@@ -86,6 +86,15 @@ function sharePlace(list: readonly Draft[], items: readonly Item[]): void {
   });
   list.forEach((draft, order) => {
     const left = list[order - 1];
+    // "wet bulb on the return 64 and dry bulb 77"
+    if (
+      draft.quantity === "temperature" &&
+      draft.place === undefined &&
+      left?.quantity === "wet_bulb_temperature" &&
+      draft.before.some((index) => /^(?:db|dry|drybulb)$/.test(items[index]?.text ?? "")) &&
+      !strongIn(items, left, draft)
+    )
+      draft.place = left.place;
     if (
       draft.quantity === "wet_bulb_temperature" &&
       draft.place === undefined &&

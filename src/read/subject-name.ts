@@ -1,7 +1,9 @@
+import { itemKind } from "./item.ts";
 import type { Building } from "./items.ts";
 import type { Label } from "./label.ts";
 import { ordinalAt } from "./ordinal.ts";
 import { phraseAt } from "./phrase.ts";
+import { tokenKind } from "./token.ts";
 
 export interface SubjectSaid {
   readonly name: string;
@@ -9,6 +11,34 @@ export interface SubjectSaid {
   readonly label: Label | undefined;
   /** a room, a door, a panel: takes its number away, says nothing of a reading */
   readonly aside: boolean;
+}
+
+const hashed = /^(?:box|cooler|freezer|case|rack|chiller|tower|pump|coil|head|cassette|walkin)$/;
+
+/** "#1 box", "number 2 compressor": the number stands before what it counts. */
+export function hashAt(build: Building, i: number): SubjectSaid | undefined {
+  const mark = build.tokens[i];
+  const number = build.tokens[i + 1];
+  if (mark === undefined || number === undefined) return undefined;
+  const hash =
+    mark.text === "#" &&
+    number.glued &&
+    build.items[build.items.length - 1]?.kind !== itemKind.number;
+  if (!hash && !/^(?:number|no)$/.test(mark.text)) return undefined;
+  const digit =
+    number.kind === tokenKind.number && /^\d{1,2}$/.test(number.text)
+      ? number.value
+      : number.word?.number?.kind === "ones"
+        ? number.word.number.value
+        : 0;
+  if (digit < 1) return undefined;
+  const phrase = phraseAt(build.tokens, i + 2);
+  const name = build.tokens[i + 2]?.text ?? "";
+  const noun = phrase?.word.noun;
+  if (phrase === undefined || build.tokens[i + 2]?.word?.number !== undefined) return undefined;
+  if (noun?.kind !== "subject" && !hashed.test(name)) return undefined;
+  const own = noun?.kind === "subject" ? noun.name : name;
+  return { name: `${own} ${digit}`, end: phrase.end, label: phrase.word.label, aside: false };
 }
 
 /** "compressor 2", "ckt A", "RTU-1", or an aside that keeps its number to itself: "room 412". */

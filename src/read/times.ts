@@ -81,6 +81,18 @@ function toThe(items: readonly Item[], i: number): Clock | undefined {
   };
 }
 
+/** "at ten after two", "at quarter past": the joint alone says that it is a time. */
+function pastHour(items: readonly Item[], i: number): boolean {
+  const joint = items[i + 1]?.text;
+  const before = items[i - 1]?.text;
+  if (items[i]?.unit !== undefined || items[i + 2]?.unit !== undefined) return false;
+  if (before !== "at" && before !== "around" && before !== "about" && i > 0) return false;
+  return (
+    joint === "past" ||
+    ((joint === "after" || joint === "til" || joint === "till") && items[i]?.spoken === true)
+  );
+}
+
 /**
  * The time of day at item `i`. `loose` where the words around speak of times: then "nine ten",
  * "255" and "ten to eight" count too, else only what is written as a time.
@@ -90,7 +102,7 @@ export function clockAt(items: readonly Item[], i: number, loose: boolean): Cloc
   if (item === undefined) return undefined;
   if (item.text === "noon") return { minutes: 720, sure: true, from: i, end: i + 1 };
   if (item.kind !== itemKind.number || item.owner !== undefined) return undefined;
-  const pointed = loose ? toThe(items, i) : undefined;
+  const pointed = loose || pastHour(items, i) ? toThe(items, i) : undefined;
   if (pointed !== undefined) return pointed;
   const tail = ending(items, i + 1);
   const minutes = minutesOf(item, loose || tail.marked);

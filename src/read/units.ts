@@ -1,6 +1,7 @@
 import type { Unit } from "../quantities/quantity.ts";
 import type { Building } from "./items.ts";
 import { unitCalled } from "./kinds.ts";
+import type { NumberSaid } from "./number-parts.ts";
 import { numberAt } from "./numbers.ts";
 import { phraseAt } from "./phrase.ts";
 import { type Token, tokenKind } from "./token.ts";
@@ -166,6 +167,19 @@ function halfBehind(build: Building, said: UnitSaid): UnitSaid {
   return said;
 }
 
+/** "six pounds twelve", "5 lb 3": ounces go without saying behind pounds, where nothing else is counted. */
+function looseOunces(build: Building, said: UnitSaid, number: NumberSaid): boolean {
+  if (said.unit.figure !== "lb" || build.tokens[said.end - 1]?.text === "#") return false;
+  if (!Number.isInteger(number.value) || number.value < 1 || number.value > 15) return false;
+  if (number.end !== said.end + 1) return false;
+  const next = build.tokens[number.end];
+  if (next === undefined || next.kind === tokenKind.line) return true;
+  if (next.kind === tokenKind.sign) return /^[,.;!?)]$/.test(next.text);
+  return /^(?:not|and|in|into|out|of|from|on|back|so|but|then|total|now|to|went|recovered|charged|total)$/.test(
+    next.text,
+  );
+}
+
 /** "… 2 oz", "and eight hundred grams", "10 minutes": a smaller unit of the same kind adds up. */
 function smaller(build: Building, said: UnitSaid): UnitSaid {
   const { dimension } = said.unit;
@@ -176,6 +190,8 @@ function smaller(build: Building, said: UnitSaid): UnitSaid {
   const number = numberAt(build.tokens, at);
   if (number === undefined || number.value < 0) return said;
   const next = plainUnitAt(build, number.end);
+  if (next === undefined && at === said.end && looseOunces(build, said, number))
+    return { ...said, end: number.end, add: number.value / 16 };
   if (next === undefined || next.unit.dimension !== dimension) return said;
   const ratio = next.unit.factor / said.unit.factor;
   if (ratio >= 1 || number.value * ratio >= 1) return said;

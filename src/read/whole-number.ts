@@ -92,7 +92,10 @@ function digitsOrLoose(tokens: readonly Token[], head: Group, next: Group): Whol
     }
     if (count > 2) return { value, end };
   }
-  if (numberWord(tokens[next.end])?.kind === "point") return undefined;
+  const after = numberWord(tokens[next.end])?.kind;
+  // "after ten | five thirty": the second begins a number of its own
+  if (after === "point" || (head.kind !== "ones" && (after === "tens" || after === "teen")))
+    return undefined;
   return { value: head.value + next.value / 10, end: next.end, loose: true };
 }
 

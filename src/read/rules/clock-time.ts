@@ -101,8 +101,8 @@ function claim(note: Note, i: number): number {
   if (clock === undefined || measured(items, i)) return i;
   const at = textAt(items, i - 1) === "at" || textAt(items, i - 1) === "@";
   const bounded = before.has(textAt(items, i - 1)) || textAt(items, i - 1) === "yesterday";
-  if (note.measuredAt === undefined && !loose && !bounded && item.kind === itemKind.number)
-    note.measuredAt = timeText(clock, note.context.at);
+  if (!loose && !bounded && item.kind === itemKind.number)
+    note.measuredAt.push({ index: i, time: timeText(clock, note.context.at) });
   state(note, clockTimes.name, [at ? i - 1 : i, clock.end], { kind: "note", about: "time" });
   return clock.end - 1;
 }

@@ -1,3 +1,4 @@
+import { COUNTED } from "../count-words.ts";
 import { type Item, itemKind } from "../item.ts";
 import { type Rule, state } from "../note.ts";
 import { role } from "../word.ts";
@@ -125,9 +126,26 @@ function countNoun(item: Item | undefined): boolean {
   );
 }
 
+/** "there's four": said of things named before. */
+function thereAre(items: readonly Item[], i: number): boolean {
+  const before = textAt(items, i - 1);
+  const there = before === "theres" || (before === "are" && textAt(items, i - 2) === "there");
+  const next = items[i + 1];
+  return there && (next === undefined || next.kind === itemKind.sign || next.text === "of");
+}
+
+/** "four evap fans": parts of the machine in the plural. */
+function partsBehind(items: readonly Item[], i: number): boolean {
+  const next = items[i + 1];
+  if (next === undefined || next.label === undefined || labelBefore(items, i)) return false;
+  if (next.label.thing === undefined && next.label.component !== true) return false;
+  const last = textAt(items, i + 2);
+  return next.plural || last === "fans" || last === "heaters" || last === "motors";
+}
+
 /** "3 picks", "two big fans", "filters, 6 of them", "qty 6", "the other two legs" */
 export const counts: Rule = {
-  name: "<number> <things>",
+  name: COUNTED,
   needs: "number",
   apply: (note) => {
     const { items } = note;
@@ -179,6 +197,10 @@ export const counts: Rule = {
         return;
       }
       if (text === "per" && !labelBefore(items, i)) {
+        state(note, counts.name, [i, i + 1], { kind: "note", about: "count" });
+        return;
+      }
+      if (item.value > 1 && item.value <= 12 && (thereAre(items, i) || partsBehind(items, i))) {
         state(note, counts.name, [i, i + 1], { kind: "note", about: "count" });
         return;
       }

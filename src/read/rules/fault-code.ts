@@ -165,6 +165,15 @@ function codesBefore(note: Note, i: number): void {
   }
 }
 
+/** "… second one shows P-12": behind a code, what is shown next is one too. */
+function nextCode(note: Note, i: number): void {
+  const at = skip(note.items, i + 1);
+  const code = codeAt(note, at, false);
+  if (code === undefined || !/^[A-Z]{1,2}-?\d{1,3}$/.test(code.value)) return;
+  if (note.items[at]?.kind === itemKind.points) return;
+  add(note, at, code, at);
+}
+
 /** "code E4", "alarms 8VX n 3WZ", "flashing code J nineteen", "controller has a Z six up" */
 export const faultCodes: Rule = {
   name: "code <letters and digits>",
@@ -176,6 +185,7 @@ export const faultCodes: Rule = {
       const item = items[i];
       if (item === undefined || item.owner !== undefined) continue;
       if (weak.has(item.text) && i > 1) codesBefore(note, i);
+      if (shows.has(item.text) && note.readings.length > 0) nextCode(note, i);
       const head = heads.has(item.text);
       if (!head && !weak.has(item.text)) continue;
       if (isDoor(items, i) || (item.text === "lockout" && (item.roles & role.not) !== 0)) continue;

@@ -87,7 +87,13 @@ function partNumber(note: Note, i: number): number | undefined {
   )
     return undefined;
   const text = note.plain.slice(first.from, second.to);
-  return /^\d{2,3}-\d{4}$/.test(text) && first.value * 10 > second.value / 100 ? i + 3 : undefined;
+  if (/^\d{2,3}-\d{4}$/.test(text) && first.value * 10 > second.value / 100) return i + 3;
+  const asked = items
+    .slice(Math.max(0, i - 6), i)
+    .some((item) =>
+      /^(?:need|needs|needed|order|ordered|part|kit|replaced|swapped)$/.test(item.text),
+    );
+  return asked && /^\d{2,3}-\d{3,5}$/.test(text) ? i + 3 : undefined;
 }
 
 function hasDigits(text: string): boolean {

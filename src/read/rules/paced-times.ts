@@ -10,6 +10,12 @@ function isTime(item: Item | undefined): boolean {
 
 function paced(items: readonly Item[], i: number): boolean {
   const before = textAt(items, i - 1);
+  if (
+    before === "after" &&
+    items[i + 1]?.kind === itemKind.number &&
+    items[i + 1]?.unit === undefined
+  )
+    return true;
   return (
     (before === "at" || before === "after" || before === "@") &&
     items[i - 2]?.kind === itemKind.number &&

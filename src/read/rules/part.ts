@@ -83,7 +83,7 @@ function nounAt(note: Note, i: number): string | undefined {
   const item = note.items[i];
   if (item === undefined || item.kind === itemKind.number) return undefined;
   const text = note.plain.slice(item.from, item.to).replace(/'s$/, "");
-  const known = parts.get(text);
+  const known = compound(note, i) ?? parts.get(text);
   if (item.subject !== undefined && item.subject !== "")
     return item.subject.startsWith("compressor")
       ? item.subject
@@ -91,6 +91,52 @@ function nounAt(note: Note, i: number): string | undefined {
         ? undefined
         : item.subject;
   return known;
+}
+
+const compoundHead =
+  /^(?:board|motor|valve|kit|switch|sensor|blade|coil|relay|belt|fuse|module|thermistor|harness|drier|dryer)$/;
+
+/** "inverter board", "branch valve kit": a name of several words, kept as said. */
+function compound(note: Note, i: number): string | undefined {
+  const { items } = note;
+  let end = i;
+  while (compoundHead.test(items[end + 1]?.text ?? "") && items[end + 1]?.kind !== itemKind.number)
+    end++;
+  const first = items[i];
+  const last = items[end];
+  if (end === i || first === undefined || last === undefined || first.kind === itemKind.sign)
+    return undefined;
+  if ((first.roles & role.article) !== 0 || needs.has(first.text) || fits.has(first.text))
+    return undefined;
+  if (/^(?:new|fresh|old|bad|another|same|other|ordered|order|of)$/.test(first.text))
+    return undefined;
+  if (first.roles !== 0 || first.unit !== undefined) return undefined;
+  const said = note.plain.slice(first.from, last.to).trim();
+  return parts.get(said) ?? said;
+}
+
+/** "55-810": what stands before a part's number is its name, whatever it is. */
+function unknownAt(note: Note, verb: Verb, to: number): string | undefined {
+  const { items } = note;
+  let end = verb.at + 1;
+  while (
+    end < to &&
+    (((items[end]?.roles ?? 0) & role.article) !== 0 || items[end]?.text === "new")
+  )
+    end++;
+  const from = end;
+  if (items[from]?.text === "one") return undefined;
+  while (end < to && items[end]?.kind !== itemKind.number && items[end]?.kind !== itemKind.sign)
+    end++;
+  if (end === from || end - from > 4 || !/^\d/.test(items[end]?.text ?? "")) return undefined;
+  if (items[end + 1]?.text !== "-") return undefined;
+  const first = items[from];
+  const last = items[end - 1];
+  if (first === undefined || last === undefined) return undefined;
+  return note.plain
+    .slice(first.from, last.to)
+    .replace(/,? ?part(?: number)?$/, "")
+    .trim();
 }
 
 /** "part 44-1902", "88-2260": the number that goes with it. */
@@ -117,7 +163,7 @@ function countOf(note: Note, at: number): number | undefined {
       item.value > 60
     )
       continue;
-    if (item.owner === undefined || item.owner === "<number> <things>") {
+    if (item.owner === undefined || /^(?:<number> <things>|going to)/.test(item.owner)) {
       const next = items[i + 1]?.text;
       if (i < at || next === "of" || items[i - 1]?.text === "qty") return item.value;
     }
@@ -126,7 +172,7 @@ function countOf(note: Note, at: number): number | undefined {
 }
 
 /** "2 days", "thursday": when it comes. */
-function dueOf(note: Note): string | undefined {
+function dueOf(note: Note): Item | undefined {
   for (let i = 0; i < note.items.length; i++) {
     const item = note.items[i];
     if (
@@ -134,12 +180,12 @@ function dueOf(note: Note): string | undefined {
       item.unit !== undefined &&
       (item.unit.figure === "d" || item.unit.figure === "week")
     )
-      return note.text.slice(item.from, item.to);
+      return item;
     if (
       item !== undefined &&
       /^(?:monday|tuesday|wednesday|thursday|friday|saturday|tomorrow)$/.test(item.text)
     )
-      return note.text.slice(item.from, item.to);
+      return item;
   }
   return undefined;
 }
@@ -157,9 +203,33 @@ function add(note: Note, part: string, verb: Verb, at: number): void {
     ...(number === undefined ? {} : { number }),
     ...(quantity === undefined ? {} : { quantity }),
     state: verb.state,
-    ...(due === undefined ? {} : { due }),
+    ...(due === undefined ? {} : { due: note.text.slice(due.from, due.to) }),
     said: note.text.slice(first.from, last.to),
-    spans: [[first.from, last.to]],
+    spans: [[first.from, last.to], ...(due === undefined ? [] : [[due.from, due.to] as const])],
+    rule: partRule.name,
+  });
+}
+
+/** "a contactor and a txv": what is named behind "and" goes with the first. */
+function alsoNamed(note: Note, verb: Verb, at: number, to: number): void {
+  let i = at + 1;
+  while (i < to && note.items[i]?.text !== "and" && note.items[i]?.text !== "&") i++;
+  if (i - at > 5) return;
+  i++;
+  while (
+    i < to &&
+    (((note.items[i]?.roles ?? 0) & role.article) !== 0 || note.items[i]?.text === "new")
+  )
+    i++;
+  const part = i < to ? nounAt(note, i) : undefined;
+  const first = note.items[i];
+  if (part === undefined || first === undefined) return;
+  note.statements.push({
+    kind: "part",
+    part,
+    state: verb.state,
+    said: note.text.slice(first.from, first.to),
+    spans: [[first.from, first.to]],
     rule: partRule.name,
   });
 }
@@ -171,25 +241,32 @@ function inClause(note: Note, from: number, to: number): boolean {
   for (let i = from; i < to; i++) {
     const part = nounAt(note, i);
     if (part === undefined) continue;
+    if (best !== undefined && i === best.at + 1 && best.part.endsWith(part)) continue;
     if (best === undefined || Math.abs(i - verb.at) < Math.abs(best.at - verb.at))
       best = { part, at: i };
   }
   if (best !== undefined) {
     add(note, best.part, verb, best.at);
+    alsoNamed(note, verb, best.at, to);
+    return true;
+  }
+  const unknown = unknownAt(note, verb, to);
+  if (unknown !== undefined && unknown !== "") {
+    add(note, unknown, verb, verb.at);
     return true;
   }
   if (verb.state === "ordered" && numberOf(note) !== undefined) {
     add(note, "", verb, verb.at);
     return true;
   }
-  if (verb.state === "fitted") {
+  if (verb.state === "fitted" || verb.state === "needed") {
     const before = [...Array(from).keys()].reverse().find((i) => nounAt(note, i) !== undefined);
     const part = before === undefined ? undefined : nounAt(note, before);
     if (
       before !== undefined &&
       part !== undefined &&
       from - before < 7 &&
-      note.items.slice(from, to).some((item) => /^(?:em|them|it|all)$/.test(item.text))
+      note.items.slice(verb.at, to).some((item) => /^(?:em|them|it|all|one)$/.test(item.text))
     )
       add(note, part, verb, before);
   }

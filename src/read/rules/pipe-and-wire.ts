@@ -39,7 +39,7 @@ export function pipe(note: Note, i: number, item: Item): boolean {
   const said = item.fraction || item.unit?.figure === "in" || item.unit?.figure === "mm";
   if (!said) return false;
   const behind = wordBehind(items, i, sized, 2);
-  if (behind < 0) return false;
+  if (behind < 0) return twin(note, i, item);
   if (item.unit === undefined && item.value >= 5) return false;
   if (
     items[behind]?.label?.place !== undefined &&
@@ -50,6 +50,18 @@ export function pipe(note: Note, i: number, item: Item): boolean {
     return false;
   if (textAt(items, i + 1) === "at" || textAt(items, i + 1) === "on") return false;
   state(note, SIZE, [i, i + 1], { kind: "note", about: "size" });
+  return true;
+}
+
+/** "3/8 and 7/8 lines": two fractions before what they are the sizes of. */
+function twin(note: Note, i: number, item: Item): boolean {
+  const { items } = note;
+  const other = items[i + 2];
+  if (!item.fraction || item.spoken || other?.fraction !== true || other.owner !== undefined)
+    return false;
+  if (!/^(?:and|&|,|x|n|or|to|\/)$/.test(textAt(items, i + 1))) return false;
+  if (wordBehind(items, i + 2, sized, 2) < 0) return false;
+  state(note, SIZE, [i, i + 3], { kind: "note", about: "size" });
   return true;
 }
 

@@ -1,5 +1,5 @@
 import type { Reading } from "../../model.ts";
-import { itemKind } from "../item.ts";
+import { type Item, itemKind } from "../item.ts";
 import type { Note, Rule } from "../note.ts";
 import { role } from "../word.ts";
 
@@ -11,6 +11,62 @@ function wrongOne(note: Note, wrong: string | undefined): Reading | undefined {
     .find((reading) => reading.points?.[0] === wrong || reading.subject === wrong);
 }
 
+/** "fan 4 not 3": the number of the wrong one, without its noun. */
+function shortWrong(note: Note): Item | undefined {
+  const at = note.items.findIndex((item) => item.text === "not");
+  const number = note.items[at + 1];
+  if (at < 1 || number?.kind !== itemKind.number || number.unit !== undefined) return undefined;
+  if (!Number.isInteger(number.value) || number.value > 40) return undefined;
+  return note.items
+    .slice(0, at)
+    .some(
+      (item) =>
+        item.kind === itemKind.subject ||
+        (item.kind === itemKind.points && item.points?.length === 1),
+    )
+    ? number
+    : undefined;
+}
+
+/** "had lead 1 and lead 2 backwards": each has the other's value. */
+function swapped(note: Note): boolean {
+  const { items, context } = note;
+  if (
+    !items.some((item) =>
+      /^(?:backwards|backward|swapped|flipped|switched|crossed|reversed|mixed)$/.test(item.text),
+    )
+  )
+    return false;
+  const names = items.flatMap((item) =>
+    item.kind === itemKind.points
+      ? (item.points ?? []).map((points) => points[0])
+      : item.kind === itemKind.subject && (item.roles & role.clock) === 0
+        ? [item.subject]
+        : [],
+  );
+  const [first, second] = names;
+  if (names.length !== 2 || items.some((item) => item.kind === itemKind.number)) return false;
+  const [a, b] = [wrongOne(note, first), wrongOne(note, second)];
+  if (a === undefined || b === undefined || context.readings.length < 2) return false;
+  if (a.quantity !== b.quantity) return false;
+  const end = note.text.trimEnd().length;
+  for (const [from, to] of [
+    [b, a],
+    [a, b],
+  ] as const)
+    note.readings.push({
+      ...from,
+      ...(to.points === undefined ? {} : { points: to.points }),
+      ...(to.subject === undefined ? {} : { subject: to.subject }),
+      corrects: true,
+      said: note.text.slice(0, end),
+      spans: [[0, end]],
+      rule: pointCorrections.name,
+    });
+  for (const item of items) item.owner = pointCorrections.name;
+  return true;
+}
+
 /** "that was lead three not lead two": the same value, of other points. */
 export const pointCorrections: Rule = {
   name: "<points> not <points>",
@@ -18,10 +74,12 @@ export const pointCorrections: Rule = {
   apply: (note) => {
     const { items, context } = note;
     if (context.readings.length === 0 || items.length > 14) return;
+    if (swapped(note)) return;
+    const short = shortWrong(note);
     if (
       items.some(
         (item) =>
-          item.kind === itemKind.number ||
+          (item.kind === itemKind.number && item !== short) ||
           item.kind === itemKind.over ||
           item.kind === itemKind.same,
       )
@@ -41,7 +99,10 @@ export const pointCorrections: Rule = {
     )
       return;
     const right = first.points?.[0] ?? (first.subject === undefined ? [] : [first.subject]);
-    const wrong = second?.points?.[0]?.[0] ?? second?.subject;
+    const wrong =
+      second?.points?.[0]?.[0] ??
+      second?.subject ??
+      (short === undefined ? undefined : right[0]?.replace(/\d+$/, String(short.value)));
     const old = wrongOne(note, wrong);
     if (old === undefined) return;
     const partner = old.points?.[1];

@@ -226,6 +226,10 @@ const conditions: readonly Row[] = [
   ],
   ["pulling|pulls|pull", { hint: "current" }],
   [
+    "herm side|herm terminal|hermetic side|compressor side of the cap|fan side|fan terminal",
+    { thing: "side" },
+  ],
+  [
     "can is marked|the can is marked|can says|marked on the can|can reads|can is a",
     { rating: "nominal", quantity: "capacitance" },
   ],
@@ -248,7 +252,7 @@ const conditions: readonly Row[] = [
 /** What was done with refrigerant. */
 const masses: readonly Row[] = [
   [
-    "recovered|recoverd|recover|reclaimed|reclaim|pulled out|got out|took out|removed|recovery|recov|recoverd out|rec'd out|evacuated out|out of it|recvd|recovering|drained|sucked out|recoved|recuperated|weighed out|weigh out|pulled|reclamed|recovrd|reclmd|rcvd out|bled off|recaptured|vented none recovered|extracted|got back|recouped|captured|recovered out|recovry|rcvrd|got back out|came back out",
+    "rec|recd|recovered|recoverd|recover|reclaimed|reclaim|pulled out|got out|took out|removed|recovery|recov|recoverd out|rec'd out|evacuated out|out of it|recvd|recovering|drained|sucked out|recoved|recuperated|weighed out|weigh out|pulled|reclamed|recovrd|reclmd|rcvd out|bled off|recaptured|vented none recovered|extracted|got back|recouped|captured|recovered out|recovry|rcvrd|got back out|came back out",
     { action: "recovered" },
   ],
   [

@@ -54,6 +54,7 @@ export const nounWords: readonly Row[] = [
   ["boiler", { kind: "subject", name: "boiler", upTo: 12 }],
   ["drive|vfd|inverter", { kind: "subject", name: "drive", upTo: 12 }],
   ["branch box", { kind: "subject", name: "branch box", letters: true, upTo: 40 }],
+  ["heater|htr|heaters", { kind: "subject", name: "heater", upTo: 12 }],
   ["case", { kind: "subject", name: "case", upTo: 60 }],
   ["cooler", { kind: "subject", name: "cooler", upTo: 40 }],
   ["freezer", { kind: "subject", name: "freezer", upTo: 40 }],

@@ -1,5 +1,14 @@
 import { actionWords } from "./actions.ts";
 
+const undoVerbs =
+  "undo|scratch|delete|strike|disregard|ignore|scrap|kill|cancel|forget|remove|erase|wipe|toss|nix|void|drop|throw out|take back|take out|back out|ditch|trash|lose|dump|kill off|get rid of|pull|pls delete|omit|retract";
+const undoObjects =
+  "that last one|the last one|my last one|last one|that last|the last|my last|that last entry|the last entry|my last entry|last entry|that entry|that last reading|the last reading|my last reading|last reading|that reading|the previous one|my previous one|previous one|that last message|the last message|my last message|last message|that message|that last number|the last number|my last number|that number|that last note|my last note|the last note|last note|this one|that one|what i just sent|what i just said|what i sent";
+const undoPhrases = undoVerbs
+  .split("|")
+  .flatMap((verb) => undoObjects.split("|").map((object) => `${verb} ${object}`))
+  .join("|");
+
 /** Words that statements are made of: each row is one sign, the rules look for its name. */
 export const signWords: readonly (readonly [words: string, sign: string])[] = [
   // status
@@ -31,7 +40,7 @@ export const signWords: readonly (readonly [words: string, sign: string])[] = [
   ["here", "here"],
   // undo
   [
-    "undo|scratch that|scratch that last|delete that|strike that|never mind|nevermind|disregard|disregard that|ignore that|scratch the last|take that back|take back|take that out|remove that|cancel that|forget that|scratch last|delete last|remove last|undo that|wipe that|erase that|scrap that|kill that last|take that one out|take that last|throw that out|toss that|delete the last|drop that|drop the last|back that out|scratch it|take the last|void that|remove the last|cancel the last|forget the last|nix that|ignore the last|ignore my last|strike the last|dont log that|dont record that|scratch all that|pull that last|lose that last|undo last|strike last|delete my last|remove my last|scratch my last|cancel last|erase the last|wipe the last|take it back|take it out|dump that last|get rid of that",
+    `undo|scratch that|scratch that last|delete that|strike that|never mind|nevermind|disregard|disregard that|ignore that|scratch the last|take that back|take back|take that out|remove that|cancel that|forget that|scratch last|delete last|remove last|undo that|wipe that|erase that|scrap that|kill that last|take that one out|take that last|throw that out|toss that|delete the last|drop that|drop the last|back that out|scratch it|take the last|void that|remove the last|cancel the last|forget the last|nix that|ignore the last|ignore my last|strike the last|dont log that|dont record that|scratch all that|pull that last|lose that last|undo last|strike last|delete my last|remove my last|scratch my last|cancel last|erase the last|wipe the last|take it back|take it out|dump that last|get rid of that|${undoPhrases}`,
     "undo",
   ],
   // parts of the machine

@@ -1,0 +1,77 @@
+import type { UnitHabit } from "../model.ts";
+import type { Place } from "../vocabulary.ts";
+import type { Draft } from "./draft.ts";
+import { type Item, itemKind } from "./item.ts";
+import { unitCalled } from "./kinds.ts";
+import { canonical } from "./make.ts";
+
+type Range = readonly [low: number, high: number];
+
+/** Degrees Celsius that a place can have where no unit was said; common practice, no source. */
+const warmth: Readonly<Partial<Record<Place, Range>>> = {
+  return_air: [-45, 65],
+  supply_air: [-45, 95],
+  outdoor_air: [-50, 60],
+  indoor_air: [-45, 60],
+  box: [-60, 60],
+  product: [-60, 60],
+  suction: [-70, 80],
+  liquid: [-40, 95],
+  water_in: [-15, 115],
+  water_out: [-15, 115],
+  condenser_in: [-15, 90],
+  condenser_out: [-15, 90],
+};
+const anywhere: Range = [-70, 180];
+
+/** Supplies that a bare "power 208" can mean; common practice, no source. */
+const supplies: readonly number[] = [120, 208, 230, 240, 277, 400, 415, 460, 480, 575, 600];
+
+export function nearSupply(value: number): boolean {
+  return supplies.some((volts) => value > volts * 0.94 && value < volts * 1.06);
+}
+
+/** "power 208": kilowatts by habit, but the figure is a supply's. */
+function power(draft: Draft): void {
+  if (draft.quantity !== "power" || !draft.assumedUnit || draft.value < 100) return;
+  if (nearSupply(draft.value)) {
+    draft.quantity = "voltage";
+    draft.named = "voltage";
+    draft.unit = unitCalled("V");
+    draft.assumedQuantity = true;
+  } else draft.question = "quantity";
+}
+
+function temperature(draft: Draft, units: UnitHabit): void {
+  if (draft.quantity !== "temperature" || !draft.assumedUnit || draft.corrects) return;
+  if (draft.over || Number.isNaN(draft.value)) return;
+  const [low, high] = (draft.place === undefined ? undefined : warmth[draft.place]) ?? anywhere;
+  const value = canonical(draft, draft.value, units);
+  if (value < low || value > high) draft.question = "quantity";
+}
+
+const everyday = /^(?:miles|mile|truck|van|odometer|dollars|bucks|hours|people|mileage|change)$/;
+
+/** "oil at 90000": far beyond every gauge, so nothing that was measured. */
+function beyond(draft: Draft, items: readonly Item[], units: UnitHabit): void {
+  if (draft.quantity !== "pressure" || !draft.assumedUnit) return;
+  if (canonical(draft, draft.value, units) < 4e7) return;
+  const talk = items.some((item) => everyday.test(item.text) && item.kind !== itemKind.number);
+  draft.quantity = undefined;
+  draft.question = talk ? undefined : "quantity";
+  if (!talk) return;
+  draft.place = undefined;
+  draft.hint = undefined;
+  draft.named = undefined;
+  draft.thing = "level";
+}
+
+/** What was filled in must be likely: a figure that its assumed unit makes odd is asked, not filed. */
+export function guard(drafts: readonly Draft[], items: readonly Item[], units: UnitHabit): void {
+  for (const draft of drafts) {
+    if (draft.gone || draft.ownUnit) continue;
+    power(draft);
+    temperature(draft, units);
+    beyond(draft, items, units);
+  }
+}

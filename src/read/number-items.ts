@@ -1,0 +1,130 @@
+import type { Unit } from "../quantities/quantity.ts";
+import { itemKind, newItem } from "./item.ts";
+import type { Building } from "./items.ts";
+import { fits } from "./kinds.ts";
+import type { NumberSaid } from "./number-parts.ts";
+import { numberAt } from "./numbers.ts";
+import { tokenKind } from "./token.ts";
+import { type UnitSaid, unitAt } from "./units.ts";
+import { role } from "./word.ts";
+
+function fromOf(build: Building, i: number): number {
+  return build.tokens[i]?.from ?? 0;
+}
+
+function toOf(build: Building, end: number): number {
+  return build.tokens[end - 1]?.to ?? 0;
+}
+
+/** "plus or minus five", "± 5 %": said with the number, no number of its own. */
+function toleranceEnd(build: Building, i: number, bare: boolean): number {
+  const { tokens } = build;
+  let at = i;
+  if (tokens[at]?.text === "±") at++;
+  else if (
+    tokens[at]?.text === "plus" &&
+    tokens[at + 1]?.text === "or" &&
+    tokens[at + 2]?.text === "minus"
+  )
+    at += 3;
+  else if (tokens[at]?.text === "plus" && tokens[at + 1]?.text === "minus") at += 2;
+  else if (tokens[at]?.text === "+" && tokens[at + 1]?.text === "/" && tokens[at + 2]?.text === "-")
+    at += 3;
+  else return i;
+  const said = numberAt(tokens, at);
+  if (said === undefined) return i;
+  return bare ? said.end : (unitAt(build, said.end)?.end ?? said.end);
+}
+
+/** "delta t 19 amps 16.2": the unit's word names the next value where this one is of another kind. */
+function namesNext(build: Building, i: number, found: UnitSaid): boolean {
+  const label = build.items[build.items.length - 1]?.label;
+  const quantity = label?.quantity ?? label?.hint;
+  if (build.tokens[i]?.glued === true) return false;
+  if (leadingUnit(build)) return numberAt(build.tokens, found.end) !== undefined;
+  if (quantity === undefined || label?.rating !== undefined) return false;
+  if (fits(quantity, found.unit.dimension)) return false;
+  return numberAt(build.tokens, found.end) !== undefined;
+}
+
+/** "kW 12.4 kVA 14.1", "amps 18.2 18.5 18.1 volts 479": units stand before their numbers here. */
+function leadingUnit(build: Building): boolean {
+  for (let at = build.items.length - 1; at >= 0; at--) {
+    const item = build.items[at];
+    if (item === undefined) return false;
+    if (item.kind === itemKind.unit) {
+      return true;
+    }
+    if (item.kind === itemKind.number && item.unit === undefined) continue;
+    if ((item.roles & role.is) !== 0 || item.text === ",") continue;
+    return false;
+  }
+  return false;
+}
+
+/** Puts a number and its unit into one item; returns the token behind them. */
+function numberItem(build: Building, i: number, said: NumberSaid): number {
+  const first = build.tokens[i];
+  if (first === undefined) return i + 1;
+  const spread = toleranceEnd(build, said.end, true);
+  const unit = unitAt(build, spread);
+  const found = unit !== undefined && namesNext(build, spread, unit) ? undefined : unit;
+  const end = toleranceEnd(build, found?.end ?? spread, false);
+  const item = newItem(itemKind.number, first.from, toOf(build, end), first.text);
+  item.glued = first.glued;
+  item.value = said.value + (found?.add ?? 0);
+  item.unit = found?.unit;
+  item.heard = found?.heard ?? false;
+  item.unitFrom = found === undefined ? -1 : fromOf(build, spread);
+  item.numberTo = toOf(build, said.end);
+  item.spoken = said.spoken;
+  item.loose = said.loose ?? false;
+  item.colon = said.colon ?? false;
+  item.fraction = said.fraction ?? false;
+  item.tail = said.tail ?? 0;
+  build.items.push(item);
+  return end;
+}
+
+/** "a pound", "an hour": one of a unit. */
+function oneOf(build: Building, i: number): number | undefined {
+  const text = build.tokens[i]?.text;
+  if (text !== "a" && text !== "an" && text !== "per") return undefined;
+  const found = unitAt(build, i + 1);
+  if (found === undefined || found.beside || text === "per") return undefined;
+  if (!countable(found.unit)) return undefined;
+  return numberItem(build, i, { value: 1, end: i + 1, spoken: true });
+}
+
+function countable(unit: Unit): boolean {
+  return unit.dimension === "mass" || unit.dimension === "time" || unit.factor === 1e9;
+}
+
+/** "sight glass half full": half of nothing counted. */
+function halfWord(build: Building, i: number, said: NumberSaid): boolean {
+  return build.tokens[i]?.word?.number?.kind === "half" && unitAt(build, said.end) === undefined;
+}
+
+/** "the bad one", "liq one 9.7k", "the third one": no number unless a label or a verb stands before it. */
+function pronoun(build: Building, i: number): boolean {
+  const token = build.tokens[i];
+  if (token?.text !== "one" || token.kind !== tokenKind.word) return false;
+  if (unitAt(build, i + 1) !== undefined || numberAt(build.tokens, i)?.end !== i + 1) return false;
+  const before = build.tokens[i - 1];
+  if (before === undefined) return false;
+  if (before.kind !== tokenKind.word) return false;
+  const last = build.items[build.items.length - 1];
+  if (before.apostrophe || last?.label?.quantity !== undefined || last?.label?.action !== undefined)
+    return false;
+  return (
+    ((before.word?.roles ?? 0) & (role.is | role.about | role.greater | role.less)) === 0 ||
+    last?.label?.place !== undefined
+  );
+}
+
+/** The number at token `i` as an item, where it is no pronoun and no part of a longer phrase. */
+export function numberStep(build: Building, i: number): number {
+  const said = pronoun(build, i) ? undefined : numberAt(build.tokens, i);
+  if (said !== undefined && !halfWord(build, i, said)) return numberItem(build, i, said);
+  return oneOf(build, i) ?? 0;
+}

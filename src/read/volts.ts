@@ -1,0 +1,192 @@
+import type { Context } from "./context.ts";
+import type { Draft } from "./draft.ts";
+import { nearSupply } from "./guard.ts";
+import { type Item, itemKind } from "./item.ts";
+import { unitCalled } from "./kinds.ts";
+import { between } from "./relate.ts";
+import type { Setting } from "./settle.ts";
+import { shapeOf } from "./shape.ts";
+
+/** What volts between legs, and to ground or neutral, can be; common practice, no source. */
+const LOW = 90;
+const HIGH = 700;
+
+const supplyWords =
+  /^(?:line|lines|leg|legs|lug|lugs|disconnect|disco|breaker|breakers|fuse|fuses|feed|feeder|phase|phases|overvoltage|undervoltage|unbalance|imbalance|load|panel|utility|meter|volts|voltage|supply|power|mains|incoming|contactor)$/;
+
+/** Words that speak of the supply; the drive's output is told by its own. */
+function speaksOfSupply(items: readonly Item[]): boolean {
+  return items.some(
+    (item) =>
+      (item.kind !== itemKind.number && supplyWords.test(item.text)) ||
+      item.points?.some((points) => points.some((point) => /^(?:L\d|phase [ABC])$/.test(point))) ===
+        true,
+  );
+}
+
+function bare(draft: Draft): boolean {
+  return (
+    draft.unit === undefined &&
+    !draft.over &&
+    !draft.same &&
+    draft.named === undefined &&
+    draft.action === undefined &&
+    draft.question === undefined &&
+    (draft.rating === undefined || draft.rating === "nominal")
+  );
+}
+
+function isVolts(value: number): boolean {
+  return value >= LOW && value <= HIGH;
+}
+
+function make(draft: Draft): void {
+  draft.quantity = "voltage";
+  draft.unit = unitCalled("V");
+  draft.assumedUnit = true;
+  draft.assumedQuantity = draft.hint !== "voltage";
+  if (draft.place === "supply_air") draft.place = "supply";
+}
+
+/** "line reads 521": no line is that warm. */
+function hotLine(draft: Draft, items: readonly Item[]): boolean {
+  if (draft.hint !== "temperature" || draft.value < 170) return false;
+  if (draft.place !== undefined && draft.place !== "supply_air") return false;
+  return draft.before.some((index) => /^(?:line|lines|ln|supply)$/.test(items[index]?.text ?? ""));
+}
+
+function legPair(draft: Draft): boolean {
+  const points = draft.points?.[0];
+  return points?.every((point) => /^(?:L\d|phase [ABC])$/.test(point)) === true;
+}
+
+/** "A to ground 278": a leg to ground or neutral, where no insulation is in hand. */
+function legToGround(draft: Draft): boolean {
+  const points = draft.points?.[0];
+  if (points === undefined || !/^(?:L\d|phase [ABC])$/.test(points[0] ?? "")) return false;
+  return draft.grounded || points[1] === "ground" || points[1] === "N";
+}
+
+function near(value: number): boolean {
+  return (
+    (value >= 105 && value <= 132) ||
+    (value >= 198 && value <= 218) ||
+    (value >= 225 && value <= 295) ||
+    (value >= 330 && value <= 360)
+  );
+}
+
+/** Three or two values of one row that only volts have. */
+function inRow(list: readonly Draft[], items: readonly Item[], at: number): Draft[] {
+  const row: Draft[] = [];
+  for (let i = at; i < list.length; i++) {
+    const draft = list[i];
+    const left = row[row.length - 1];
+    if (draft === undefined || !bare(draft)) break;
+    if (left !== undefined) {
+      const gap = between(items, left, draft);
+      if (!gap.list && !gap.empty) break;
+    } else if (!isVolts(draft.value)) break;
+    row.push(draft);
+  }
+  return row;
+}
+
+/** "line reads 521 519 522", "legs 464 465 231": figures of volts behind a word of the supply. */
+function rows(list: readonly Draft[], items: readonly Item[]): void {
+  const first = list.findIndex((draft) => bare(draft) && hotLine(draft, items));
+  const known = list.find(
+    (draft) => draft.quantity === "voltage" && draft.points === undefined && isVolts(draft.value),
+  );
+  for (let at = Math.max(first, 0); at < list.length; at++) {
+    const draft = list[at];
+    if (draft === undefined || !bare(draft)) continue;
+    const row = inRow(list, items, at);
+    if (row.length === 0) continue;
+    const same =
+      known !== undefined &&
+      row.length > 1 &&
+      row.some((one) => one.value > known.value * 0.85 && one.value < known.value * 1.15);
+    const free = row.every((one) => one.quantity === undefined && shapeOf(one) === "");
+    if (hotLine(draft, items) || (same && free)) for (const one of row) make(one);
+    at += row.length - 1;
+  }
+}
+
+const gear =
+  /^(?:motor|contactor|unit|disconnect|disco|panel|breaker|board|compressor|comp|lugs|terminals|load|drive|heater)$/;
+
+/** "235 at the motor", "unit 238": a supply's figure, and where it was measured. */
+function atGear(list: readonly Draft[], items: readonly Item[]): void {
+  for (const draft of list) {
+    if (!bare(draft) || draft.quantity !== undefined || shapeOf(draft) === "L") continue;
+    if (!nearSupply(draft.value) || !Number.isInteger(draft.value)) continue;
+    if (draft.count === 3 && !draft.grounded) {
+      make(draft);
+      continue;
+    }
+    const joint = items[draft.index + 1]?.text;
+    let at = draft.index + 2;
+    while (/^(?:the|its|outdoor|indoor|fan|blower)$/.test(items[at]?.text ?? "")) at++;
+    if ((joint === "at" || joint === "on") && gear.test(items[at]?.text ?? "")) make(draft);
+  }
+}
+
+/** Bare figures that are volts by where they were measured. */
+export function byVolts(
+  list: readonly Draft[],
+  items: readonly Item[],
+  setting: Setting,
+  context: Context,
+): void {
+  if (items.some((item) => item.unit?.dimension === "pressure")) {
+    legs(list, setting, context);
+    return;
+  }
+  if (speaksOfSupply(items)) rows(list, items);
+  legs(list, setting, context);
+  output(list, items);
+  atGear(list, items);
+}
+
+function legs(list: readonly Draft[], setting: Setting, context: Context): void {
+  const pairs = list.filter((draft) => bare(draft) && legPair(draft));
+  if (
+    pairs.length > 1 &&
+    pairs.some((draft) => isVolts(draft.value) && draft.points?.[0]?.length === 2)
+  )
+    for (const draft of pairs) if (draft.points?.[0]?.length === 2) make(draft);
+  const grounds = list.filter((draft) => bare(draft) && (legToGround(draft) || legPair(draft)));
+  const last = context.readings[context.readings.length - 1]?.quantity;
+  const tested =
+    context.test !== undefined ||
+    last === "insulation_resistance" ||
+    list.some((draft) => draft.unit?.dimension === "resistance" || draft.testVoltage !== undefined);
+  if (tested || setting.winding || grounds.length < 2) return;
+  const toGround = grounds.some((draft) => legToGround(draft));
+  const said = list.some((draft) => draft.hint === "voltage" && draft.points === undefined);
+  if (!toGround && !said) return;
+  if (grounds.filter((draft) => near(draft.value)).length < 2) return;
+  for (const draft of grounds) {
+    make(draft);
+    if (toGround) draft.grounded = true;
+  }
+}
+
+/** "output is U-V 210, V-W 95": pairs of the motor's leads with figures that no winding has. */
+function output(list: readonly Draft[], items: readonly Item[]): void {
+  const pairs = list.filter(
+    (draft) =>
+      bare(draft) &&
+      draft.points?.[0]?.length === 2 &&
+      draft.points[0].every((point) => /^(?:[UVW]|T[123])$/.test(point)),
+  );
+  if (pairs.length === 0 || !pairs.some((draft) => isVolts(draft.value))) return;
+  const drive = items.some((item) => /^(?:output|outputs|drive|inverter|vfd|bus)$/.test(item.text));
+  const other = pairs.length > 1 && pairs.every((draft) => draft.value === 0 || draft.value >= 40);
+  if (!drive && !other) return;
+  for (const draft of pairs) {
+    make(draft);
+    if (drive) draft.place = "drive_output";
+  }
+}
