@@ -1,27 +1,37 @@
-import { type Evidence, groupOf } from "./evidence.ts";
+import type { CaseNote } from "../model.ts";
+import { perScene, type Scene } from "./scene.ts";
+import { stagesOf } from "./stages.ts";
 
 /** Share of its odds that a fault of starting keeps where nobody tells of a start. Common practice, no source. */
 const untried = 0.3;
 
-const ofStart: readonly string[] = [
-  "starting",
-  "start",
-  "ramp",
-  "dimming",
-  "protection",
-  "sound",
-  "start_pressures",
-  "cooled",
-  "current",
-];
+const started =
+  /\b(?:starts?|started|starting|tr(?:y|ies|ied)|runs?|running|ran|trips?|tripped|hum(?:s|med)?|kick(?:s|ed)?|stall(?:s|ed)?|knock(?:s|ed|ing)?|nois[ey]\w*|bang(?:s|ed)?|rattl\w+|foam\w*|breaker|fuses?|faults?|cycl\w+|load|amps?|inrush|liquid in)\b/i;
 
-/** What a fault that shows only at a start keeps of its odds: all where a start is told. */
-export function attemptWeight(evidence: readonly Evidence[]): number {
-  const tried = evidence.some(
-    ({ sign }) =>
-      ofStart.includes(groupOf(sign)) ||
-      sign === "liquid:oil_foams" ||
-      sign === "liquid:liquid_in_shell",
+/** What a fault that shows only at a start keeps of its odds: all where a start is told before any repair. */
+export const attemptWeight: (scene: Scene) => number = perScene((scene) => {
+  const { before } = stagesOf(scene.notes);
+  return before.length === 0 || before.some(tellsStart) ? 1 : untried;
+});
+
+function tellsStart(note: CaseNote): boolean {
+  return (
+    started.test(note.text ?? "") ||
+    note.readings.some((one) => one.quantity === "current") ||
+    note.statements.some((one) => one.kind === "observation" && ofStart.includes(one.observation))
   );
-  return tried ? 1 : untried;
 }
+
+const ofStart: readonly string[] = [
+  "hums",
+  "will_not_start",
+  "kicks_without_turning",
+  "starts_then_trips",
+  "overload_trips",
+  "short_cycles",
+  "breaker_trips",
+  "fuse_blown",
+  "noisy",
+  "oil_foams",
+  "liquid_in_shell",
+];

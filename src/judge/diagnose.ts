@@ -18,7 +18,7 @@ export function diagnose(evidence: readonly Evidence[], scene: Scene): Suspect[]
   const fits = whereIn(scene);
   const signs = signsOf(evidence);
   const looked = sideLookedAt(scene);
-  const attempted = attemptWeight(evidence);
+  const attempted = attemptWeight(scene);
   const weighed = faults
     .filter((one) => fits(one.where))
     .map((fault) => {

@@ -41,12 +41,53 @@ export function remarkEvidence(scene: Scene): Evidence[] {
   return scene.seen.flatMap((one) => {
     if (isOfSmallPart(one, scene) || isOfPiping(one, scene) || isOfLug(one, scene)) return [];
     const says = `said: ${one.said}`;
+    if (isOnce(one, scene)) return [];
+    if (namesLine(one, scene)) return [{ sign: "protection:upstream_fuse_open", says }];
     if (isOfBareDrive(one, scene)) return [{ sign: bareDriveSign(scene), says }];
     const test = toldTests[one.observation];
     if (test !== undefined) return [{ sign: test, says }];
     const group = remarkGroups.get(one.observation);
     return group === undefined ? [] : [{ sign: `${group}:${one.observation}`, says }];
   });
+}
+
+/** What may pass: "tripped once, nothing since". */
+const passing: readonly string[] = [
+  "phase_monitor_open",
+  "breaker_trips",
+  "overload_trips",
+  "communication_lost",
+  "fault_returns",
+];
+
+/** It happened once and went by, so it says little. */
+function isOnce(one: Scene["seen"][number], scene: Scene): boolean {
+  if (!passing.includes(one.observation)) return false;
+  return /\b(?:once|one time)\b(?! (?:it|you|the|i|we|a)\b)|nothing since/i.test(
+    textAbout(one, scene, [passingBefore, passingAfter]),
+  );
+}
+
+const passingBefore = 8;
+const passingAfter = 24;
+
+/** The one fuse of a named line is open: that line is lost there. */
+function namesLine(one: Scene["seen"][number], scene: Scene): boolean {
+  if (one.observation !== "fuse_blown" || scene.facts.phases === 1) return false;
+  return /\b(?:L ?[123]|(?:leg|phase|line) [123abc]|[ABC] (?:phase|leg)) fuse\b/i.test(
+    textAbout(one, scene, [nameAhead, 0]),
+  );
+}
+
+/** The note's words about a remark: so many letters before it and after it. */
+function textAbout(
+  one: Scene["seen"][number],
+  scene: Scene,
+  [before, after]: readonly [before: number, after: number],
+): string {
+  const note = scene.notes.find((other) => other.statements.includes(one));
+  const [from, to] = one.spans[0] ?? [0, 0];
+  return (note?.text ?? one.said).slice(Math.max(0, from - before), to + after);
 }
 
 const unplugged =
@@ -56,10 +97,7 @@ const unplugged =
 function isOfBareDrive(one: Scene["seen"][number], scene: Scene): boolean {
   if (one.observation === "drive_fine_without_motor") return true;
   if (one.observation !== "runs_normally" || scene.facts.drive !== "inverter") return false;
-  const note = scene.notes.find((other) => other.statements.includes(one));
-  const from = one.spans[0]?.[0] ?? 0;
-  const text = note?.text ?? "";
-  return unplugged.test(text.slice(Math.max(0, from - bareNear), from + bareNear));
+  return unplugged.test(textAbout(one, scene, [bareNear, bareNear]));
 }
 
 /** Letters about a remark that tell a bare drive from a whole machine. */
@@ -76,18 +114,14 @@ const troubled =
 /** What hums may be the contactor or the transformer, and says nothing of the compressor then. */
 function isOfSmallPart(one: Scene["seen"][number], scene: Scene): boolean {
   if (one.observation !== "hums" && one.observation !== "noisy") return false;
-  const note = scene.notes.find((other) => other.statements.includes(one));
-  const from = one.spans[0]?.[0] ?? 0;
-  const before = (note?.text ?? "").slice(Math.max(0, from - nameAhead), from);
-  return /contactor|transformer|relay/i.test(`${before} ${one.said} ${one.subject ?? ""}`);
+  const words = `${textAbout(one, scene, [nameAhead, 0])} ${one.subject ?? ""}`;
+  return /contactor|transformer|relay/i.test(words);
 }
 
 /** A burnt lug on a contactor is the joint's matter, not the contacts'. */
 function isOfLug(one: Scene["seen"][number], scene: Scene): boolean {
   if (one.observation !== "contactor_pitted") return false;
-  const note = scene.notes.find((other) => other.statements.includes(one));
-  const [from, to] = one.spans[0] ?? [0, 0];
-  const near = (note?.text ?? "").slice(Math.max(0, from - nameAhead), to);
+  const near = textAbout(one, scene, [nameAhead, 0]);
   return (
     /\b(?:lug|terminal|wire|screw|stab|spade)s?\b/i.test(near) &&
     !/contacts|points|pole/i.test(near)
@@ -97,9 +131,7 @@ function isOfLug(one: Scene["seen"][number], scene: Scene): boolean {
 /** A flare or a fitting is a connection too, and no electrical one. */
 function isOfPiping(one: Scene["seen"][number], scene: Scene): boolean {
   if (one.observation !== "connection_loose") return false;
-  const note = scene.notes.find((other) => other.statements.includes(one));
-  const [from, to] = one.spans[0] ?? [0, 0];
-  const near = (note?.text ?? "").slice(Math.max(0, from - pipingNear), to + pipingNear);
+  const near = textAbout(one, scene, [pipingNear, pipingNear]);
   return /flare|fitting|schrader|braz|\boil|leak/i.test(`${near} ${one.said}`);
 }
 

@@ -33,11 +33,12 @@ function placesOf(note: CaseNote): Map<Reading, Place> {
   const inOrder = note.readings
     .filter((one) => one.quantity === "pressure" || one.quantity === "temperature")
     .sort((a, b) => from(a) - from(b));
+  for (const [one, at] of unnamedPairs(inOrder, note)) found.set(one, at);
   let taken = -1;
   inOrder.forEach((one, index) => {
     const next = inOrder[index + 1];
     if (next === undefined || taken === index || !areJoined(one, next, note)) return;
-    const [placeless, named] = one.at === undefined ? [one, next] : [next, one];
+    const [placeless, named] = isUnplaced(one) ? [one, next] : [next, one];
     if (named.at === undefined || found.has(placeless)) return;
     found.set(placeless, named.at);
     taken = index + 1;
@@ -45,10 +46,37 @@ function placesOf(note: CaseNote): Map<Reading, Place> {
   return found;
 }
 
+/** Running pressures under which no second pair is a suction's. Pa, 1.3 times. Common practice, no source. */
+const liftShare = 1.3;
+
+/**
+ * "128 psig / 53 F, 340 psig / 94 F liquid": a pressure and a line without a place, where the note's
+ * other pair stands on the high side at a higher pressure, are the suction's.
+ */
+function unnamedPairs(inOrder: readonly Reading[], note: CaseNote): [Reading, Place][] {
+  const high = inOrder.find(
+    (one) => one.quantity === "pressure" && (one.at === "liquid" || one.at === "discharge"),
+  );
+  const hasSuction = inOrder.some((one) => one.at === "suction");
+  const low = inOrder.find((one) => one.quantity === "pressure" && isUnplaced(one));
+  if (high === undefined || low === undefined || hasSuction) return [];
+  if (Number(high.value) < liftShare * Number(low.value)) return [];
+  const line = inOrder[inOrder.indexOf(low) + 1];
+  const pair: [Reading, Place][] = [[low, "suction"]];
+  if (line === undefined || line.quantity !== "temperature" || !isUnplaced(line)) return pair;
+  const gap = (note.text ?? "").slice(to(low), from(line));
+  return gap.length <= apart && joining.test(gap) ? [...pair, [line, "suction"]] : pair;
+}
+
+/** A pressure at the shell's skin is no reading of it: the words before it named the shell. */
+function isUnplaced(one: Reading): boolean {
+  return one.at === undefined || (one.quantity === "pressure" && one.at === "shell");
+}
+
 function areJoined(first: Reading, second: Reading, note: CaseNote): boolean {
   if (first.quantity === second.quantity) return false;
-  if ((first.at === undefined) === (second.at === undefined)) return false;
-  const named = first.at === undefined ? second : first;
+  if (isUnplaced(first) === isUnplaced(second)) return false;
+  const named = isUnplaced(first) ? second : first;
   if (!places.includes(named.at)) return false;
   const gap = (note.text ?? "").slice(to(first), from(second));
   if (gap.length > apart || !joining.test(gap)) return false;
@@ -62,7 +90,7 @@ function areJoined(first: Reading, second: Reading, note: CaseNote): boolean {
 
 /** "57 F suction" belongs with what stands before it, "suction 57 F" with what follows. */
 function faces(first: Reading, second: Reading, gap: string): boolean {
-  if (first.at === undefined) return /^[\d.(-]/.test(second.said);
+  if (isUnplaced(first)) return /^[\d.(-]/.test(second.said);
   return /\bline\b/i.test(gap) || /[\d.]\s*(?:psi|psig|bar|f|c)?$/i.test(first.said);
 }
 

@@ -47,6 +47,7 @@ const pastCauses: readonly string[] = [
   "struck_by_storm",
   "was_without_power",
   "crankcase_heater_off",
+  "shell_cold",
 ];
 
 /** Lays out a case; `some` may be a part of its notes, plates and ratings come from all of them. */

@@ -26,9 +26,12 @@ export const evacuation: Check = {
   judge: (scene) => [...stands(scene), ...told(scene, "evacuation")],
 };
 
+/** Pa, 100 Torr: above it a pump has hardly begun, and a compressor pumping down may be meant. Common practice, no source. */
+const shallowestPa = 13_332;
+
 function stands(scene: Scene): Finding[] {
   const readings = ofQuantity(scene.readings, "vacuum").filter(
-    (one) => numberOf(one) !== undefined,
+    (one) => (numberOf(one) ?? Number.POSITIVE_INFINITY) <= shallowestPa,
   );
   if (readings.length === 0) return [];
   const decay = vacuumDecay(standOf(readings, scene));

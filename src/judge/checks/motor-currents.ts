@@ -1,4 +1,4 @@
-import type { Reading } from "../../model.ts";
+import type { CaseNote, Reading } from "../../model.ts";
 import { beside, noteOf } from "../near.ts";
 import { bySubject, hasPoint, numberOf, ofQuantity } from "../pick.ts";
 import { perScene, type Scene } from "../scene.ts";
@@ -65,5 +65,17 @@ export function isFanNote(scene: Scene, reading: Reading): boolean {
   const note = noteOf(scene, reading);
   if (note?.readings.some((one) => one.rating === "FLA")) return true;
   const words = (note?.text ?? "").toLowerCase();
-  return /\b(?:fan|blower)\b/.test(words) && !/\bcomp|\bboth\b|line|legs?\b|runs|rla/.test(words);
+  if (/\bcomp|\bboth\b|line|legs?\b|runs|rla/.test(words)) return false;
+  if (/\b(?:fan|blower)\b/.test(words)) return true;
+  return /\bmotor\b/.test(words) && note !== undefined && followsFan(scene, note);
+}
+
+/** "motor unplugged" after a note that spoke last of a fan. */
+function followsFan(scene: Scene, note: CaseNote): boolean {
+  const before = scene.notes.slice(0, scene.notes.indexOf(note)).map((one) => one.text ?? "");
+  const named = before
+    .join(" ")
+    .toLowerCase()
+    .match(/\b(?:fan|blower|blade|comp\w*)\b/g);
+  return /^(?:fan|blower|blade)$/.test(named?.at(-1) ?? "");
 }

@@ -153,10 +153,10 @@ function finding(dropPa: number, provenPa: number, allowedPa: number, figures: F
       : leaks
         ? `${figures.gauge(dropPa)} lost, a leak`
         : "nitrogen holds",
-    values: { compensated_drop_Pa: provenPa },
+    values: { compensated_drop_Pa: leaks ? dropPa : provenPa },
     basis: "real gas law",
     source:
-      "nitrogen at constant volume, absolute values, compressibility fitted to Span et al. 2000; 2 psi, two gauge steps or half a percent: common practice, no source; the figure is the part that the readings' last digits prove",
+      "nitrogen at constant volume, absolute values, compressibility fitted to Span et al. 2000; 2 psi, two gauge steps or half a percent: common practice, no source; of a hold that is tight the figure is the part that the readings' last digits prove",
     signs: short ? [] : [leaks ? "hold:drops" : "hold:holds"],
   };
 }

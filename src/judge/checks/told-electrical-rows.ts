@@ -102,8 +102,11 @@ export const electricalToldRows: readonly ToldRow[] = [
     check: "start_current",
     sign: "start:locked_once",
     words: [
+      /\b(?:both (?:sides|gauges|pressures)?|equal(?:i[sz]ed)?|pressures? (?:are |were |got )?(?:even|level))\b.{0,40}\b(?:started|fired|takes? (?:right )?off|took (?:right )?off|caught|came right up|starts (?:right|fine|ok|easy|every))\b/,
       /\b(?:first|cold) (?:start|try)\b.{0,40}\b(?:second|third|2nd|3rd|next|later)\b.{0,24}\b(?:try|tries|start|time|goes|runs|catches)\b/,
     ],
+    unless:
+      /\b(?:won'?t|wont|never|still|not|does(?:n'?t| not)|did(?:n'?t| not))\b.{0,12}\b(?:start|fire|take|hum|trip|go)/,
     level: "watch",
     about: "compressor",
     says: "It stalls on the first try and goes on a later one: not seized, look at what the first try meets",
@@ -212,6 +215,9 @@ export const electricalToldRows: readonly ToldRow[] = [
     words: [
       new RegExp(`\\b${stalled}\\b.{0,80}\\b${againstPressure}`),
       new RegExp(`\\b${againstPressure}\\b.{0,80}\\b${stalled}`),
+      new RegExp(
+        `\\b(?:comes? (?:right )?back|restarts?|kicks? back|tries again|back on|bumping the (?:stat|thermostat))\\b.{0,60}\\b(?:hums?|${stalled})\\b.{0,80}\\b(?:\\d{2,3}|head)\\b`,
+      ),
     ],
     unless: /\bequal(?:ized)?\b.{0,20}\b(?:first|before)\b/,
     level: "watch",

@@ -144,6 +144,7 @@ export const toldRows: readonly ToldRow[] = [
     sign: "pump_down:holds",
     words: [
       /\bpump(?:s|ed)? (?:it )?(?:right |straight )?down\b.{0,40}\b(?:fine|ok|okay|good|held|holds|to|into)\b/,
+      /\b(?:valve|suction|king) (?:is |was )?(?:shut|closed|front.?seated)\b.{0,30}\bpull(?:s|ed) (?:right |straight )?down\b.{0,40}\b(?:held|holds|stayed|stays)\b/,
     ],
     level: "good",
     about: "compressor",

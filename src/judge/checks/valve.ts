@@ -122,9 +122,9 @@ function reversing(scene: Scene, figures: Figures): Finding[] {
 
 /** A pipe at the valve's body, whatever place the words round it gave it. */
 function isBodyPlace(reading: Reading): boolean {
-  return (
-    reading.at === undefined || /^(suction|indoor_air|return_air|evaporator_out)$/.test(reading.at)
-  );
+  const { at } = reading;
+  if (at === undefined || /^(suction|indoor_air|return_air|evaporator_out)$/.test(at)) return true;
+  return at === "outdoor_air" && /pipe|line|coil|tube/.test(reading.said);
 }
 
 function reversingFinding(riseK: number, figures: Figures): Finding {

@@ -37,14 +37,21 @@ export function sideOf(scene: Scene, reading: Reading): "line" | "load" | undefi
 /** L before and T behind the contactor, where voltages between both were read. */
 function sideByPoint(scene: Scene, reading: Reading): "line" | "load" | undefined {
   if (!readsBothSides(scene)) return;
-  if (isBetween(reading, "L")) return "line";
-  return isBetween(reading, "T") ? "load" : undefined;
+  return isBetween(reading, "T") ? "load" : "line";
 }
 
 const readsBothSides: (scene: Scene) => boolean = perScene((scene) => {
   const volts = ofQuantity(scene.readings, "voltage");
-  return volts.some((one) => isBetween(one, "L")) && volts.some((one) => isBetween(one, "T"));
+  const lines = volts.filter((one) => isLineLevel(one) && !isBetween(one, "T"));
+  return lines.length >= setSize && volts.some((one) => isBetween(one, "T"));
 });
+
+/** Lines in a set. */
+const setSize = 3;
+
+function isLineLevel(one: Reading): boolean {
+  return (numberOf(one) ?? 0) >= controlBelowV && one.kind !== "dc" && one.at !== "drive_output";
+}
 
 function isBetween(reading: Reading, side: "L" | "T"): boolean {
   const points = reading.points ?? [];
