@@ -139,6 +139,8 @@ export type Statement = StatementBase &
         readonly quantity?: number;
         readonly state: PartState;
         readonly due?: string;
+        /** said to be here now */
+        readonly arrived?: true;
       }
     | { readonly kind: "labor"; readonly hours: number; readonly overtime?: true }
     | {
@@ -402,6 +404,8 @@ export interface JobPart {
   readonly quantity?: number;
   readonly state: PartState;
   readonly due?: string;
+  /** said to be here now */
+  readonly arrived?: true;
   readonly who: string;
   readonly at: string;
   readonly message: string;

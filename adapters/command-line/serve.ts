@@ -59,7 +59,7 @@ async function check(config: Config, io: Io): Promise<Exit> {
 const exitToken: Exit = 3;
 
 async function run(bot: Bot, config: Config, io: Io): Promise<Exit> {
-  for (const name of ["time_zone", "units", "board_channel"] as const) {
+  for (const name of ["time_zone", "units", "board_channel", "safety_channel"] as const) {
     const value = config[name];
     if (value !== undefined) writeSetting(bot.store, name, value);
   }

@@ -20,6 +20,8 @@ const shape = z.strictObject({
   time_zone: timeZone.optional(),
   units: z.enum(["us", "si"]).optional(),
   board_channel: z.string().min(1).optional(),
+  /** the channel or direct chat of who hears of near misses; nobody else does */
+  safety_channel: z.string().min(1).optional(),
   /** a port on this machine for /live and /ready */
   health_port: z.int().min(1).max(65_535).optional(),
   people: z

@@ -5,12 +5,14 @@ import type { InboxRow } from "../record/inbox.ts";
 import { openingFrom, opensJob } from "../record/opening.ts";
 import type { Route } from "../record/route.ts";
 import { answerFacts } from "./confirm.ts";
+import { askedOfConflict } from "./conflict.ts";
 import { askedOfCylinder } from "./cylinder.ts";
 import { draftFor, isWork, noteFacts, nothingRead } from "./filing.ts";
 import { locate, locateWords } from "./locate.ts";
 import type { Memory } from "./memory.ts";
 import { readNote } from "./read-note.ts";
 import { answeredWeight, askedOfWeight } from "./second-weight.ts";
+import { spokenBy } from "./spoken-by.ts";
 import { undoFacts } from "./undo.ts";
 import { worldOf } from "./world.ts";
 
@@ -31,13 +33,19 @@ export interface Plan {
   readonly settled?: readonly string[];
   /** the message that was moved to another job */
   readonly moved?: InboxRow;
+  /** the whole answer, where the message was no report of the machine */
+  readonly says?: string;
+  /** for one person alone */
+  readonly private?: { readonly channel: string; readonly text: string };
 }
 
 /** Plans what a new message adds, and to which job. */
-export function planNote(memory: Memory, message: Message): Plan {
+export function planNote(memory: Memory, sent: Message): Plan {
+  const message = spokenBy(memory, sent);
   const first = opensJob(message.text) ? readNote(memory, message, undefined) : undefined;
   if (first !== undefined) return planOpening(memory, message, first);
-  const found = locate(memory, message);
+  // who holds the phone stands where its owner stands
+  const found = locate(memory, sent);
   const job = found.kind === "job" ? found.job : undefined;
   const understood = readNote(memory, message, job);
   if (understood.statements.some(({ kind }) => kind === "open_job")) {
@@ -55,7 +63,8 @@ export function planNote(memory: Memory, message: Message): Plan {
     job: found.job,
     text: message.text,
   });
-  return planFiling(memory, message, { understood: asked, found });
+  const told = askedOfConflict(memory, message, { understood: asked, job: found.job });
+  return planFiling(memory, message, { understood: told, found });
 }
 
 /**

@@ -20,3 +20,23 @@ function capital(person: string): string {
     ? person.charAt(0).toUpperCase() + person.slice(1)
     : person;
 }
+
+/** The id under which somebody writes, from the name that others call them by. */
+export function personSaid(
+  memory: Pick<Memory, "registry" | "roles">,
+  name: string,
+): string | undefined {
+  const said = name.toLowerCase();
+  const writers = [...memory.roles.keys()];
+  const names = namesOf(memory);
+  const writer = writers.find(
+    (id) => id.toLowerCase() === said || names[id]?.toLowerCase().split(" ")[0] === said,
+  );
+  if (writer !== undefined) return writer;
+  const known = memory.registry.people.find((person) =>
+    [person.nickname, person.name, person.name.split(" ")[0]].some(
+      (one) => one?.toLowerCase() === said,
+    ),
+  );
+  return known?.handles?.[0] ?? known?.name;
+}

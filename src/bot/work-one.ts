@@ -11,11 +11,13 @@ import {
   wakeChanges,
   wasChanged,
 } from "../record/inbox.ts";
-import { answersTo, findOut, type OutboxRow, putOut } from "../record/outbox.ts";
+import { answersTo, findOut, type OutboxRow, type Outgoing, putOut } from "../record/outbox.ts";
 import { clocksOnText } from "../show/clock-words.ts";
-import { dangerGiven } from "../show/danger.ts";
+import { dangerGiven, dangerLine } from "../show/danger.ts";
 import { replyTo } from "../show/reply.ts";
 import { verdictChanged } from "../show/touched.ts";
+import { asides } from "./asides/list.ts";
+import { isMuted } from "./asides/quiet.ts";
 import { alertRow, boardRow } from "./board.ts";
 import { cautionedOf, note } from "./cautioned.ts";
 import type { Bot } from "./desk.ts";
@@ -143,6 +145,10 @@ function planFor(bot: Bot, message: Message): Plan {
   }
   const moved = planMove(bot, message);
   if (moved !== undefined) return moved;
+  for (const aside of asides) {
+    const said = aside(bot, message);
+    if (said !== undefined) return said;
+  }
   const plan = planNote(memory, message);
   const moves = plan.drafts.some(
     ({ facts }) =>
@@ -171,7 +177,8 @@ function say(
 ): void {
   const { store, memory } = bot;
   const { message, plan, was } = worked;
-  const text = replyTo(input) ?? clocksOn(bot, message, plan);
+  const text = plan.says ?? spokenText(bot, worked, input);
+  if (plan.private !== undefined) putOut(store, privateRow(message, plan.private));
   const stands = standsFor(bot, message, input);
   // the answer to an older edit would stand over what holds now
   const speaks = text !== undefined && !isOvertaken(store, message);
@@ -182,6 +189,26 @@ function say(
   if (alert !== undefined) putOut(store, alert);
   const board = bot.boardElsewhere === true ? undefined : boardRow(memory, store, message.at);
   if (board !== undefined) putOut(store, board);
+}
+
+/** The answer; where quiet was asked for, danger and what was asked alone. */
+function spokenText(
+  bot: Bot,
+  { message, plan }: { readonly message: Message; readonly plan: Plan },
+  input: ReplyInput,
+): string | undefined {
+  const asks = input.understood.statements.some(({ kind }) => kind === "question");
+  const muted = !asks && isMuted(bot.memory, message, input.job);
+  if (!muted) return replyTo(input) ?? clocksOn(bot, message, plan);
+  const danger = dangerLine(input);
+  return danger === "" ? undefined : danger;
+}
+
+function privateRow(
+  { platform, id }: Message,
+  { channel, text }: NonNullable<Plan["private"]>,
+): Outgoing {
+  return { id: `private:${platform}:${id}`, platform, channel, kind: "alert", text, files: [] };
 }
 
 /** A message that begins a timed test and says nothing else is answered with when it will be asked. */

@@ -6,6 +6,7 @@ interface Said {
   readonly quantity?: number;
   readonly state: PartState;
   readonly due?: string;
+  readonly arrived?: true;
 }
 
 /** One row for each part and state that was said; a later mention finds the part by number or name. */
@@ -34,10 +35,11 @@ export function foldParts(statements: readonly JobStatement[]): readonly JobPart
       ...(number === undefined ? {} : { number }),
       ...(said.quantity === undefined ? {} : { quantity: said.quantity }),
       ...(said.due === undefined ? {} : { due: said.due }),
+      ...(said.arrived === undefined ? {} : { arrived: said.arrived }),
     };
     const again = rows.findIndex((old) => old.state === row.state && isSamePart(old, row));
     if (again < 0) rows.push(row);
-    else if (row.number !== undefined || row.due !== undefined)
+    else if (row.number !== undefined || row.due !== undefined || row.arrived === true)
       rows[again] = { ...rows[again], ...row };
   }
   return rows;
@@ -53,7 +55,17 @@ function partSaid(statement: JobStatement["statement"]): Said | undefined {
   return { part: statement.what, state: "fitted" };
 }
 
-function isSamePart(row: JobPart, said: Pick<Said, "part" | "number">): boolean {
+/** Parts that a job still waits for: asked for or ordered, not here, not fitted. */
+export function waitedFor(parts: readonly JobPart[]): readonly JobPart[] {
+  const had = parts.filter(({ state, arrived }) => state === "fitted" || arrived === true);
+  const open = parts.filter(
+    (part) =>
+      part.state !== "fitted" && part.arrived !== true && !had.some((one) => isSamePart(one, part)),
+  );
+  return open.filter((part, index) => open.findIndex((one) => isSamePart(one, part)) === index);
+}
+
+export function isSamePart(row: JobPart, said: Pick<Said, "part" | "number">): boolean {
   if (row.number !== undefined && said.number !== undefined) {
     return plain(row.number) === plain(said.number);
   }

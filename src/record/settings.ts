@@ -9,6 +9,8 @@ export interface Settings {
   /** where the dispatcher's board is posted */
   readonly board_channel?: string;
   readonly board_platform?: string;
+  /** where near misses are told, to one person alone */
+  readonly safety_channel?: string;
 }
 
 const row = z.array(z.object({ name: z.string(), value: z.string() }));
@@ -19,11 +21,13 @@ export function readSettings(store: Store): Settings {
   const zone = values.get("time_zone");
   const board = values.get("board_channel");
   const platform = values.get("board_platform");
+  const safety = values.get("safety_channel");
   return {
     units: values.get("units") === "si" ? "si" : "us",
     ...(zone === undefined ? {} : { time_zone: zone }),
     ...(board === undefined ? {} : { board_channel: board }),
     ...(platform === undefined ? {} : { board_platform: platform }),
+    ...(safety === undefined ? {} : { safety_channel: safety }),
   };
 }
 

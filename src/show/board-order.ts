@@ -1,4 +1,5 @@
 import type { Job } from "../model.ts";
+import { partsAreIn } from "./open-parts.ts";
 
 /** Who must move next: the office, the crew at the machine, or somebody outside. */
 export type Mover = "office" | "crew" | "others";
@@ -10,12 +11,14 @@ const unclaimedMinutes = 15;
 export function moverOf(job: Job, now: string): Mover {
   if (job.status === "no_access" || unsafeLeft(job)) return "office";
   if (job.parts.some((part) => part.state === "needed" && !served(job, part))) return "office";
+  if (partsAreIn(job)) return "office";
   if (job.status === "open") return waitsUnclaimed(job, now) ? "office" : "crew";
   return job.status === "on_site" || job.status === "on_the_way" ? "crew" : "others";
 }
 
 /** A part that was asked for and is not ordered or fitted since. */
 export function served(job: Job, needed: Job["parts"][number]): boolean {
+  if (needed.arrived === true) return true;
   return job.parts.some(
     (other) => other.state !== "needed" && sameThing(other, needed) && other.at >= needed.at,
   );

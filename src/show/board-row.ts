@@ -2,6 +2,7 @@ import type { Job } from "../model.ts";
 import { served, waitsUnclaimed } from "./board-order.ts";
 import { hoursAndMinutes } from "./days.ts";
 import { localTime } from "./local-time.ts";
+import { partsAreIn } from "./open-parts.ts";
 import { productAtRisk } from "./product.ts";
 import { personName } from "./wording.ts";
 
@@ -46,7 +47,8 @@ function stateOf(job: Job, scene: Scene): string {
   const since = hoursAndMinutes(Date.parse(scene.now) - Date.parse(job.status_at));
   const who = job.person ?? job.assigned;
   const name = who === undefined ? "nobody" : personName(who, scene.names);
-  return `${name} ${stateWords[job.status]} ${since}`;
+  const state = partsAreIn(job) ? "parts in" : stateWords[job.status];
+  return `${name} ${state} ${since}`;
 }
 
 /** What someone must do or know, the most pressing first. */
@@ -58,6 +60,7 @@ function extras(job: Job, scene: Scene): readonly string[] {
     ...job.parts
       .filter((p) => p.state === "needed" && !served(job, p))
       .map((p) => `order: ${partName(p)}`),
+    partsAreIn(job) ? "ready: send somebody" : "",
     ...dueParts(job),
     productLine(job, scene),
     ...new Set(job.machine.locks.map((lock) => `locked by ${personName(lock.who, scene.names)}`)),
@@ -79,7 +82,7 @@ function partName(part: Job["parts"][number]): string {
 }
 
 function dueParts(job: Job): readonly string[] {
-  const ordered = job.parts.filter((p) => p.state === "ordered");
+  const ordered = job.parts.filter((p) => p.state === "ordered" && p.arrived !== true);
   const open = ordered.filter(
     (p) => !job.parts.some((f) => f.state === "fitted" && f.part === p.part),
   );

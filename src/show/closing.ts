@@ -1,5 +1,6 @@
 import type { Job, Machine, ReplyInput, Statement } from "../model.ts";
 import type { Status } from "../vocabulary.ts";
+import { leftOut } from "./left-out.ts";
 import { localTime } from "./local-time.ts";
 import {
   clipped,
@@ -58,11 +59,17 @@ export function closingLines(input: ReplyInput, job: Job): readonly string[] {
   const status = statusOf(input)?.status;
   if (status === undefined || input.late) return [];
   const left = leftBehind(input, status, job.machine);
-  const gaps = status === "done" ? job.file.gaps.slice(0, mostGaps) : [];
+  const gaps = status === "done" ? openGaps(job).slice(0, mostGaps) : [];
   return [
     left.length === 0 ? "" : sentence(`Left there: ${listed(left)}`),
     gaps.length === 0 ? "" : sentence(`The file lacks: ${clipped(gaps.join("; "), 24)}`),
   ].filter((line) => line !== "");
+}
+
+/** What the file lacks and nobody said to leave out. */
+function openGaps(job: Job): readonly string[] {
+  const out = leftOut(job);
+  return job.file.gaps.filter((gap) => !out.has(gap));
 }
 
 /** The question before silence: a bypassed safety must not be forgotten. */

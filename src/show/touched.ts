@@ -26,7 +26,9 @@ export function touchedFindings(input: ReplyInput): readonly Finding[] {
     .filter(
       (finding) => !earlier.has(fingerprint(finding)) || spoken.some((r) => speaksOf(finding, r)),
     );
-  return worstFirst(touched);
+  // of two that weigh the same, what this message made new is news
+  const isNew = (finding: Finding): boolean => !earlier.has(fingerprint(finding));
+  return worstFirst([...touched.filter(isNew), ...touched.filter((f) => !isNew(f))]);
 }
 
 /**

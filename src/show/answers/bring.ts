@@ -1,5 +1,5 @@
 import type { Job, ReplyInput } from "../../model.ts";
-import { served } from "../board-order.ts";
+import { openParts, partName } from "../open-parts.ts";
 import { listed, sentence, unitName } from "../wording.ts";
 import type { Answer } from "./answer.ts";
 import { whichJob } from "./which-job.ts";
@@ -18,11 +18,7 @@ const toolsOf: Readonly<Record<string, readonly string[]>> = {
 
 /** The parts that the job waits for, and the tools that its open steps ask for. */
 export function thingsToBring(input: ReplyInput, job: Job): readonly string[] {
-  const parts = job.parts
-    .filter((p) => p.state !== "fitted")
-    .filter((p) => p.state === "ordered" || !served(job, p))
-    .filter((p) => !job.parts.some((f) => f.state === "fitted" && f.part === p.part))
-    .map((p) => [p.part, p.number].filter((w) => w !== undefined).join(" "));
+  const parts = openParts(job).map(partName);
   const tools = input.judgement.next.slice(0, 2).flatMap((n) => toolsOf[n.check] ?? []);
   return [...new Set([...parts, ...tools, ...circuitTools(input, job)])];
 }

@@ -3,6 +3,7 @@ import { namedCauses } from "../causes.ts";
 import { dayAndMonth } from "../days.ts";
 import { localTime } from "../local-time.ts";
 import { circuitWords, leadWords } from "../machine-words.ts";
+import { openParts, partWords } from "../open-parts.ts";
 import {
   clipped,
   faultWords,
@@ -89,7 +90,6 @@ function lastWord(input: ReplyInput, job: Job): string {
 }
 
 function openPartsLine(job: Job): string {
-  const open = job.parts.filter((p) => p.state === "ordered" || p.state === "needed");
-  const words = open.map((p) => [p.part, p.number, p.state, p.due].filter((w) => w).join(" "));
+  const words = openParts(job).map(partWords);
   return words.length === 0 ? "" : sentence(`Parts: ${words.slice(0, 3).join("; ")}`);
 }

@@ -2,6 +2,7 @@ import type { Job, ReplyInput } from "../../model.ts";
 import { namedCauses } from "../causes.ts";
 import { hoursAndMinutes } from "../days.ts";
 import { localTime } from "../local-time.ts";
+import { openParts, partWords } from "../open-parts.ts";
 import {
   clipped,
   faultWords,
@@ -56,16 +57,12 @@ function oneJob(input: ReplyInput, job: Job): string {
     (v) =>
       `${personName(v.person, input.names)} ${v.kind === "site" ? "on site" : "driving"} ${hoursAndMinutes(Date.parse(cut) - Date.parse(v.from))}`,
   );
-  const needed = job.parts.filter((p) => p.state !== "fitted");
+  const needed = openParts(job);
   return [
     sentence(statusLine(input, job)),
     there.length === 0 ? "" : sentence(listed(there)),
     top === undefined ? "" : sentence(`Cause ${likelihood(top)}: ${faultWords(top.fault)}`),
-    needed.length === 0
-      ? ""
-      : sentence(
-          `Parts: ${listed(needed.map((p) => `${p.part} ${p.number ?? ""} ${p.state}`.replace(/ {2}/g, " ")))}`,
-        ),
+    needed.length === 0 ? "" : sentence(`Parts: ${listed(needed.map(partWords))}`),
     job.clocks[0] === undefined
       ? ""
       : sentence(`Clock due ${localTime(job.clocks[0].due, input.time_zone)?.time ?? ""}`),

@@ -4,6 +4,7 @@ import { namedCauses } from "../causes.ts";
 import { wordsOfCheck } from "../check-words.ts";
 import { figuresByComponent } from "../figures.ts";
 import { localTime } from "../local-time.ts";
+import { lastOfParts, partWords } from "../open-parts.ts";
 import { reasonWords } from "../reason.ts";
 import { stands } from "../standing-reading.ts";
 import { worstFirst } from "../touched.ts";
@@ -138,7 +139,7 @@ function lastLine(job: Job): string {
 }
 
 function partsLine(job: Job): string {
-  const parts = job.parts.map((p) => [p.part, p.number ?? "", p.state].filter((w) => w).join(" "));
+  const parts = lastOfParts(job).map(partWords);
   return parts.length === 0 ? "" : sentence(`Parts: ${clipped(parts.join("; "), 20)}`);
 }
 

@@ -1,0 +1,107 @@
+import type { Job, JobPart, Message, Statement } from "../../model.ts";
+import { waitedFor } from "../../record/parts.ts";
+import { arrivedText, orderedText, whichPart } from "../../show/arrived.ts";
+import { draftFor, noteFacts, nothingRead } from "../filing.ts";
+import { locate } from "../locate.ts";
+import { allJobs, type Memory } from "../memory.ts";
+import type { Aside } from "./aside.ts";
+
+const came =
+  /\b(?:arrived|came in|come in|got (?:here|in)|landed|delivered|(?:is|are|'s)\s+(?:on the (?:shelf|dock)|at the (?:shop|counter|branch)|in stock|ready for pick ?up)|on the shelf|showed up)\b/i;
+/** A technician who says "the valve is in" has fitted it. */
+const isHere = /\b(?:is|are|'s)\s+(?:in|here)\b/i;
+const notYet =
+  /\?|\b(?:not|n't|never|when|if|once|until|till|tomorrow|will|would|should|monday|tuesday|wednesday|thursday|friday|eta|due)\b/i;
+
+/** What the office said became of a part. */
+type Word = "arrived" | "ordered";
+const orders = /\b(?:ordered|on order|placed the order)\b/i;
+
+function wordIn({ text, role }: Message): Word | undefined {
+  if (came.test(text) || (role !== "tech" && isHere.test(text))) return "arrived";
+  return role !== "tech" && orders.test(text) ? "ordered" : undefined;
+}
+
+interface Match {
+  readonly job: Job;
+  readonly part: JobPart;
+}
+
+/** "The drive is in": every job that waited for it hears so; what waits for nothing else is ready. */
+export const partArrived: Aside = ({ memory }, message) => {
+  const { text } = message;
+  const word = wordIn(message);
+  if (word === undefined || notYet.test(text)) return undefined;
+  // an order said where its job is clear is read like any other word of that job
+  if (word === "ordered" && locate(memory, message).kind === "job") return undefined;
+  const found = matches(memory, message);
+  if (found.length === 0) return undefined;
+  const numbers = new Set(found.flatMap(({ part }) => part.number ?? []));
+  const named = found.filter(({ part }) => isNumberIn(text, part));
+  const chosen = named.length > 0 ? named : found;
+  if (named.length === 0 && numbers.size > 1) {
+    return { understood: nothingRead, opened: false, drafts: [], says: whichPart(found) };
+  }
+  const drafts = chosen.map(({ job, part }) => {
+    const understood = { ...nothingRead, statements: [moved(part, word, message)] };
+    return draftFor(message, job.job, noteFacts(memory, message, { understood, job: job.job }));
+  });
+  const left = chosen.map(({ job, part }) => ({
+    job,
+    part,
+    waits: waitedFor(job.parts).filter((other) => other !== part),
+  }));
+  const [first] = chosen;
+  return {
+    understood: nothingRead,
+    ...(first === undefined ? {} : { job: first.job.job }),
+    opened: false,
+    drafts,
+    says: word === "arrived" ? arrivedText(left) : orderedText(left),
+  };
+};
+
+/** The parts that the message may mean: of the job that it names or stands in, else of all. */
+function matches(memory: Memory, message: Message): readonly Match[] {
+  const route = locate(memory, message);
+  const of = (jobs: readonly Job[]): readonly Match[] =>
+    jobs
+      .filter(({ status }) => status !== "done")
+      .flatMap((job) =>
+        waitedFor(job.parts)
+          .filter((part) => isNumberIn(message.text, part) || isNameIn(message.text, part))
+          .map((part) => ({ job, part })),
+      );
+  const all = allJobs(memory);
+  if (route.kind !== "job" || route.by === "hand") return of(all);
+  return of(all.filter(({ job }) => job === route.job));
+}
+
+const plain = (text: string): string => text.toLowerCase().replace(/[^a-z0-9]/g, "");
+
+function isNumberIn(text: string, { number }: JobPart): boolean {
+  return number !== undefined && plain(text).includes(plain(number));
+}
+
+/** The thing itself is the last word of a part's name. */
+function isNameIn(text: string, { part, number }: JobPart): boolean {
+  const name = number === undefined ? part : part.replace(number, "");
+  const thing = name.toLowerCase().trim().split(/\s+/).at(-1)?.replace(/s$/, "") ?? "";
+  return (
+    thing.length > 2 && new RegExp(`\\b${thing.replace(/[^a-z0-9-]/g, ".")}s?\\b`, "i").test(text)
+  );
+}
+
+function moved(part: JobPart, word: Word, message: Message): Statement {
+  return {
+    kind: "part",
+    part: part.part,
+    ...(part.number === undefined ? {} : { number: part.number }),
+    // what came stays what it was said to be, and is here
+    state: word === "arrived" ? part.state : "ordered",
+    ...(word === "arrived" ? { arrived: true } : {}),
+    said: message.text,
+    spans: [[0, message.text.length]],
+    rule: `<part> ${word}`,
+  };
+}

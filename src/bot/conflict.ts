@@ -1,0 +1,79 @@
+import type { JobReading, Message, Reading, Understood } from "../model.ts";
+import { isCurrent } from "../record/readings.ts";
+import { whichQuestion } from "../show/which-stands.ts";
+import type { Memory } from "./memory.ts";
+import { namesOf } from "./people.ts";
+
+/** Values so close in time are of one state of the machine; our choice, no source. */
+const togetherMs = 5 * 60_000;
+/** What two meters and two hands may differ by; common practice, no source. */
+const tolerance = 0.15;
+
+const comparable = (one: Reading): boolean =>
+  typeof one.value === "number" &&
+  one.rating === undefined &&
+  one.earlier !== true &&
+  one.series === undefined &&
+  one.quantity !== "mass" &&
+  one.quantity !== "duration";
+
+/** Whether two readings are of the same point, as far as it was said. */
+function samePoint(a: Reading, b: Reading): boolean {
+  const key = ({ quantity, at, points, subject, state, stat, after_s, kind }: Reading): string =>
+    JSON.stringify([quantity, at, points, subject, state, stat, after_s, kind]);
+  const told = a.at !== undefined || a.points !== undefined || a.subject !== undefined;
+  return told && key(a) === key(b);
+}
+
+function differ(a: Reading, b: Reading): boolean {
+  if (typeof a.value !== "number" || typeof b.value !== "number") return false;
+  return Math.abs(a.value - b.value) > tolerance * Math.max(Math.abs(a.value), Math.abs(b.value));
+}
+
+/** Two people's values on one point, within minutes, that can't both be right. */
+export interface Conflict {
+  readonly earlier: JobReading;
+  readonly later: JobReading;
+}
+
+export function conflictsOf(readings: readonly JobReading[]): readonly Conflict[] {
+  return readings.flatMap((later, index) =>
+    readings.slice(0, index).flatMap((earlier): readonly Conflict[] => {
+      const apart = Date.parse(later.received) - Date.parse(earlier.received);
+      const two = earlier.who !== later.who && Math.abs(apart) <= togetherMs;
+      return two &&
+        comparable(earlier) &&
+        comparable(later) &&
+        samePoint(earlier, later) &&
+        differ(earlier, later)
+        ? [{ earlier, later }]
+        : [];
+    }),
+  );
+}
+
+/** `understood` with the question whose value stands, where a colleague just read the same point otherwise. */
+export function askedOfConflict(
+  memory: Memory,
+  message: Message,
+  note: { readonly understood: Understood; readonly job: number },
+): Understood {
+  const { understood } = note;
+  const job = memory.jobs.get(note.job);
+  if (job === undefined || understood.ask.length > 0) return understood;
+  const now = Date.parse(message.at);
+  const near = job.readings.filter(
+    (one) =>
+      isCurrent(one) &&
+      one.who !== message.person &&
+      comparable(one) &&
+      Math.abs(now - Date.parse(one.received)) <= togetherMs,
+  );
+  for (const reading of understood.readings) {
+    if (reading.corrects === true || !comparable(reading)) continue;
+    const other = near.find((one) => samePoint(one, reading) && differ(one, reading));
+    if (other === undefined) continue;
+    return { ...understood, ask: [whichQuestion(other, reading, namesOf(memory))] };
+  }
+  return understood;
+}

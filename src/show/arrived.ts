@@ -1,0 +1,36 @@
+import type { Job, JobPart } from "../model.ts";
+import { partName } from "./open-parts.ts";
+import { jobName, listed, sentence, sentenceCase } from "./wording.ts";
+
+const mostJobs = 6;
+
+/** For each job whether it is ready, or what it waits for still. */
+export function arrivedText(
+  jobs: readonly {
+    readonly job: Job;
+    readonly part: JobPart;
+    readonly waits: readonly JobPart[];
+  }[],
+): string {
+  const lines = jobs.slice(0, mostJobs).map(({ job, part, waits }) => {
+    const rest = waits.length === 0 ? "ready" : `waits for ${listed(waits.map(partName))} still`;
+    return sentenceCase(sentence(`${jobName(job)}: ${partName(part)} is in, ${rest}`));
+  });
+  return lines.join("\n");
+}
+
+/** For each job the part that is ordered for it. */
+export function orderedText(
+  jobs: readonly { readonly job: Job; readonly part: JobPart }[],
+): string {
+  const lines = jobs
+    .slice(0, mostJobs)
+    .map(({ job, part }) => sentenceCase(sentence(`${jobName(job)}: ${partName(part)} ordered`)));
+  return lines.join("\n");
+}
+
+/** One name, several numbers: which of them came? */
+export function whichPart(parts: readonly { readonly job: Job; readonly part: JobPart }[]): string {
+  const names = parts.map(({ job, part }) => `${partName(part)} for ${jobName(job)}`);
+  return `${sentenceCase(names.slice(0, 4).join(", or "))}: which one is in?`;
+}
