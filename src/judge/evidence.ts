@@ -43,6 +43,7 @@ export function remarkEvidence(scene: Scene): Evidence[] {
     const says = `said: ${one.said}`;
     if (isOnce(one, scene)) return [];
     if (namesLine(one, scene)) return [{ sign: "protection:upstream_fuse_open", says }];
+    if (isOfFan(one, scene)) return [{ sign: "fans:fan_slow", says }];
     if (isOfBareDrive(one, scene)) return [{ sign: bareDriveSign(scene), says }];
     const test = toldTests[one.observation];
     if (test !== undefined) return [{ sign: test, says }];
@@ -50,6 +51,15 @@ export function remarkEvidence(scene: Scene): Evidence[] {
     return group === undefined ? [] : [{ sign: `${group}:${one.observation}`, says }];
   });
 }
+
+/** A fan that turns the wrong way moves little air; it is not the compressor that runs backward. */
+function isOfFan(one: Scene["seen"][number], scene: Scene): boolean {
+  if (one.observation !== "runs_backward") return false;
+  return /\b(?:fan|blower)\b(?!.*\bcomp)/i.test(textAbout(one, scene, [fanAhead, 0]));
+}
+
+/** Letters before a remark that name a fan. */
+const fanAhead = 40;
 
 /** What may pass: "tripped once, nothing since". */
 const passing: readonly string[] = [

@@ -14,12 +14,37 @@ const places: readonly (Place | undefined)[] = ["suction", "liquid"];
  * The note, with a pressure and a temperature that were said as a pair ("131 psi, 57 F suction",
  * "suction 125/54") both at the place that one of them names.
  */
-export function pairPlaces(note: CaseNote): CaseNote {
+export function pairPlaces(whole: CaseNote): CaseNote {
+  const note = whole.readings.some(isPressureInAir) ? withoutAirPlaces(whole) : whole;
   const places = placesOf(note);
   if (places.size === 0) return note;
   const readings = note.readings.map((one) => {
     const at = places.get(one);
     return at === undefined ? one : { ...one, at };
+  });
+  return { ...note, readings };
+}
+
+const airy: readonly (Place | undefined)[] = [
+  "outdoor_air",
+  "indoor_air",
+  "return_air",
+  "supply_air",
+  "shell",
+  "box",
+];
+
+/** A refrigerant's pressure at the air or the shell: words before it gave it a place that it can't have. */
+function isPressureInAir(one: Reading): boolean {
+  return one.quantity === "pressure" && airy.includes(one.at);
+}
+
+function withoutAirPlaces(note: CaseNote): CaseNote {
+  const readings = note.readings.map((one) => {
+    if (!isPressureInAir(one)) return one;
+    const { at: _air, ...rest } = one;
+    if (/head|discharge|high/i.test(one.said)) return { ...rest, at: "discharge" as const };
+    return /suction|low side/i.test(one.said) ? { ...rest, at: "suction" as const } : rest;
   });
   return { ...note, readings };
 }
@@ -38,7 +63,7 @@ function placesOf(note: CaseNote): Map<Reading, Place> {
   inOrder.forEach((one, index) => {
     const next = inOrder[index + 1];
     if (next === undefined || taken === index || !areJoined(one, next, note)) return;
-    const [placeless, named] = isUnplaced(one) ? [one, next] : [next, one];
+    const [placeless, named] = one.at === undefined ? [one, next] : [next, one];
     if (named.at === undefined || found.has(placeless)) return;
     found.set(placeless, named.at);
     taken = index + 1;
@@ -58,25 +83,20 @@ function unnamedPairs(inOrder: readonly Reading[], note: CaseNote): [Reading, Pl
     (one) => one.quantity === "pressure" && (one.at === "liquid" || one.at === "discharge"),
   );
   const hasSuction = inOrder.some((one) => one.at === "suction");
-  const low = inOrder.find((one) => one.quantity === "pressure" && isUnplaced(one));
+  const low = inOrder.find((one) => one.quantity === "pressure" && one.at === undefined);
   if (high === undefined || low === undefined || hasSuction) return [];
   if (Number(high.value) < liftShare * Number(low.value)) return [];
   const line = inOrder[inOrder.indexOf(low) + 1];
   const pair: [Reading, Place][] = [[low, "suction"]];
-  if (line === undefined || line.quantity !== "temperature" || !isUnplaced(line)) return pair;
+  if (line === undefined || line.quantity !== "temperature" || line.at !== undefined) return pair;
   const gap = (note.text ?? "").slice(to(low), from(line));
   return gap.length <= apart && joining.test(gap) ? [...pair, [line, "suction"]] : pair;
 }
 
-/** A pressure at the shell's skin is no reading of it: the words before it named the shell. */
-function isUnplaced(one: Reading): boolean {
-  return one.at === undefined || (one.quantity === "pressure" && one.at === "shell");
-}
-
 function areJoined(first: Reading, second: Reading, note: CaseNote): boolean {
   if (first.quantity === second.quantity) return false;
-  if (isUnplaced(first) === isUnplaced(second)) return false;
-  const named = isUnplaced(first) ? second : first;
+  if ((first.at === undefined) === (second.at === undefined)) return false;
+  const named = first.at === undefined ? second : first;
   if (!places.includes(named.at)) return false;
   const gap = (note.text ?? "").slice(to(first), from(second));
   if (gap.length > apart || !joining.test(gap)) return false;
@@ -90,7 +110,7 @@ function areJoined(first: Reading, second: Reading, note: CaseNote): boolean {
 
 /** "57 F suction" belongs with what stands before it, "suction 57 F" with what follows. */
 function faces(first: Reading, second: Reading, gap: string): boolean {
-  if (isUnplaced(first)) return /^[\d.(-]/.test(second.said);
+  if (first.at === undefined) return /^[\d.(-]/.test(second.said);
   return /\bline\b/i.test(gap) || /[\d.]\s*(?:psi|psig|bar|f|c)?$/i.test(first.said);
 }
 

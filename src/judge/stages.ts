@@ -68,7 +68,9 @@ export function changesMachine(note: CaseNote): boolean {
 
 /** Where in the note's words the machine was first changed. */
 function cutIn(note: CaseNote): number | undefined {
-  const deeds = note.statements.filter(isRepair).map(placeOf);
+  const deeds = note.statements
+    .filter((one) => isRepair(one) && !isOfOthers(one, note))
+    .map(placeOf);
   // weights said in one breath belong together: "added 3 kg, and 2 kg 90 days ago"
   const weights = note.readings.some(isCharge)
     ? note.readings.filter((one) => one.quantity === "mass").map(placeOf)
@@ -88,6 +90,14 @@ function isRepair(one: Statement): boolean {
     return false;
   if (one.action === "swapped") return !/lead|leg|phase|wire|line/i.test(one.what ?? "lead");
   return repairs.includes(one.action);
+}
+
+const others =
+  /\b(?:some(?:one|body)|they|electricians?|(?:last|other|previous) (?:guy|tech|crew|company|outfit)|owner|customer|tenant|utility|landlord|roofers?|painters?)\b(?: (?:had|has|have|just|already))?\s*$/i;
+
+/** "someone rewired it": no work of this call. */
+function isOfOthers(one: Statement, note: CaseNote): boolean {
+  return others.test((note.text ?? "").slice(0, placeOf(one)));
 }
 
 function isCharge(one: Reading): boolean {

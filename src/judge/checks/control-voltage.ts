@@ -59,7 +59,7 @@ export function controlReadings(scene: Scene): Reading[] {
 function isControl(scene: Scene, reading: Reading): boolean {
   const value = numberOf(reading);
   if (value === undefined || value > 60) return false;
-  if (isDenied(scene, reading)) return false;
+  if (isDenied(scene, reading) || isRailName(scene, reading)) return false;
   if (isLogic(scene, reading)) return true;
   if (reading.kind === "dc") return false;
   if (reading.at === "control" || hasTerminals(reading)) return true;
@@ -73,6 +73,17 @@ function isControl(scene: Scene, reading: Reading): boolean {
     !/pole|across the contact|line side|load side/.test(near)
   );
 }
+
+/** "the 5 V logic rail": its name, no reading. */
+function isRailName(scene: Scene, reading: Reading): boolean {
+  const number = reading.figure.number.replace(/\./g, "\\.");
+  const name = new RegExp(`\\b${number} ?v(?:olts?)? (?:dc )?(?:supply|rail|logic)`);
+  const value = numberOf(reading) ?? 0;
+  return [3.3, 5, 12, 15].includes(value) && name.test(beside(scene, reading, [0, railAfter]));
+}
+
+/** Letters after a figure that may make it a rail's name. */
+const railAfter = 16;
 
 /** "no 24 volts": named because it is not there. */
 function isDenied(scene: Scene, reading: Reading): boolean {
@@ -90,7 +101,7 @@ function hasTerminals(reading: Reading): boolean {
 
 /** The logic supply of a drive's or control board: 3.3, 5 or 12 V dc. */
 function isLogic(scene: Scene, reading: Reading): boolean {
-  return /\b(?:3\.3|5|12|15) ?v (?:supply|rail)|logic supply|board supply/.test(
+  return /\b(?:3\.3|5|12|15) ?v(?:olts?)? (?:dc )?(?:supply|rail|logic)|logic (?:supply|rail|voltage)|board supply/.test(
     wordsNear(scene, reading),
   );
 }

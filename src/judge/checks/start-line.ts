@@ -17,6 +17,8 @@ const heldS = 1.5;
 const nearLocked = 0.75;
 /** A steady current below this share of the peak shows that the motor came up. Common practice, no source. */
 const cameUpShare = 0.55;
+/** The same of a figure that counts as the start's too. Common practice, no source. */
+const fellShare = 0.35;
 
 /** A start across the line: an inrush that falls at once, or a rotor that does not turn. */
 export function lineStart(currents: MotorCurrents, scene: Scene): Finding[] {
@@ -127,8 +129,11 @@ function forWords(currents: MotorCurrents, scene: Scene): string {
 
 /** Steady current followed, well below the peak. */
 function cameUp(currents: MotorCurrents): boolean {
-  const peakA = Math.max(...numbersOf(currents.start));
-  return numbersOf(currents.running).some((one) => one > 0 && one < cameUpShare * peakA);
+  const amps = numbersOf(currents.start);
+  const peakA = Math.max(...amps);
+  const steady = numbersOf(currents.running).some((one) => one > 0 && one < cameUpShare * peakA);
+  // "118 A falling to 18": said in the breath of the start
+  return steady || amps.some((one) => one > 0 && one < fellShare * peakA);
 }
 
 /** Remarks that say that it did not get going. */

@@ -197,6 +197,19 @@ export const electricalToldRows: readonly ToldRow[] = [
   },
   {
     check: "control_voltage",
+    sign: "control:logic_lost",
+    words: [
+      /\bno (?:3\.3|5|12|15) ?v(?:olts?)?\b.{0,24}\b(?:logic|board|rail|processor|cpu|drive)\b/,
+      /\b(?:logic (?:supply|rail|voltage)|(?:3\.3|5|12|15) ?v(?:olts?)? (?:rail|supply|logic))\b.{0,12}\b(?:dead|gone|missing|zero|nothing|0)\b/,
+    ],
+    mended: /\bboard\b/,
+    level: "bad",
+    about: "control board",
+    says: "The board's logic supply is dead, as told: with bus and line there, the board that makes it",
+    brief: "logic supply dead, as told",
+  },
+  {
+    check: "control_voltage",
     sign: "control:lost",
     words: [
       /\bno (?:low voltage|24 ?v(?:olts)?|control (?:voltage|power|volts))\b/,

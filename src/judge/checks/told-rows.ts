@@ -29,7 +29,7 @@ const condenser =
 const indoorPart =
   "(?:filters?|blower(?: wheel)?|squirrel cage|evap(?:orator)?(?: coil)?|indoor coil|a.?coil|return (?:grille|duct|air)|ductwork)";
 const choked =
-  "(?:dirty|filthy|plugged|clogged|blocked|matted|packed|caked|greasy|full of (?:grease|dirt|lint|cotton|leaves|dust)|furry|like felt|like a (?:sweater|blanket|rug)|lint|cottonwood|leaves|plastic|tarp|collapsed|impacted|choked|covered|wrapped)";
+  "(?:dirty|filthy|plugged|clogged|blocked|matted|packed|caked|greasy|full of (?:grease|dirt|lint|cotton|leaves|dust)|furry|like felt|like (?:a |an )?(?:old )?(?:sweater|blanket|rug|sheep|carpet|mattress|quilt)|lint|cottonwood|leaves|plastic|tarp|collapsed|impacted|choked|covered|wrapped)";
 const part = "(?:drier|dryer|strainer|solenoid|king valve|service valve|kink\\w*)";
 
 /** Every remark that a check listens for, by check. Source throughout: common practice, no source. */

@@ -4,7 +4,7 @@ import type { Check } from "../check.ts";
 import { clauseOf } from "../clause.ts";
 import { type Figures, figuresOf } from "../figures.ts";
 import { isAtLiquidPart, partWords } from "../liquid-part.ts";
-import { isAtReversingValve, noteOf, wordsNear } from "../near.ts";
+import { figureSpan, isAtReversingValve, noteOf, wordsNear } from "../near.ts";
 import { numberOf } from "../pick.ts";
 import type { Scene } from "../scene.ts";
 import { told } from "./told.ts";
@@ -72,10 +72,26 @@ function saidDrop(scene: Scene): number | undefined {
   const said = scene.readings.find(
     (one) => one.quantity === "temperature_difference" && partWords.test(clauseOf(scene, one)),
   );
-  return said === undefined ? undefined : numberOf(said);
+  if (said !== undefined) return numberOf(said);
+  const colder = scene.readings.find(
+    (one) => isColder(one, scene) && partWords.test(clauseOf(scene, one)),
+  );
+  if (colder === undefined) return undefined;
+  return Number(colder.figure.number) * (colder.figure.unit === "C" ? 1 : kelvinPerFahrenheit);
+}
+
+/** "12 F colder than its inlet": a difference, whatever it was read as. */
+function isColder(reading: Reading, scene: Scene): boolean {
+  if (reading.quantity !== "temperature") return false;
+  const text = noteOf(scene, reading)?.text ?? "";
+  const [, to] = figureSpan(text, reading);
+  return /^ ?(?:f|c|deg\w*|degrees)? ?(?:colder|cooler|lower|drop)\b/i.test(
+    text.slice(to, to + 20),
+  );
 }
 
 function isLiquidLine(reading: Reading, scene: Scene): boolean {
+  if (isColder(reading, scene)) return false;
   if (reading.at === "liquid" || isAtLiquidPart(scene, reading)) return true;
   return reading.at === undefined && partWords.test(wordsNear(scene, reading));
 }
