@@ -128,6 +128,15 @@ function joined(drafts: readonly Draft[], items: readonly Item[]): void {
       return;
     }
     const spread = (before & role.between) !== 0;
+    const falls =
+      (gap.roles & role.to) !== 0 &&
+      !gap.dash &&
+      left.value > right.value &&
+      left.place === undefined;
+    if (range && falls && !spread && left.unit?.dimension !== "mass") {
+      series(items, left, right);
+      return;
+    }
     if (range && !gap.dash && !spread && (changes(left, right, before) || arrow(items, left))) {
       series(items, left, right);
       return;

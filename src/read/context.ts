@@ -1,4 +1,5 @@
 import type { Reading, Understood, UnitHabit } from "../model.ts";
+import { type QuantityName, quantities } from "../quantities/list.ts";
 
 /**
  * What earlier messages of the same job leave behind for the next one. Folded from what was
@@ -16,6 +17,8 @@ export interface Context {
   readonly latest: number;
   /** an insulation test that was announced: "megging at 500 volts" */
   readonly test?: { readonly voltage: number };
+  /** a test that was announced without values: "winding test on comp 1" */
+  readonly testing?: QuantityName;
   /** what was asked and is not answered yet */
   readonly open?: Understood["open"];
   /** the action in hand: "charging off the scale now" */
@@ -71,7 +74,8 @@ export function follow(context: Context, understood: Understood): Context {
   for (const reading of understood.readings)
     if (reading.corrects === true) readings = corrected(readings, reading);
   const added = understood.readings.length;
-  const { open: _, ...rest } = context;
+  const { open: _, testing: __, ...rest } = context;
+  const testing = added > 0 ? undefined : (testingOf(understood) ?? context.testing);
   const action = actionOf(understood) ?? context.action;
   const test = testOf(understood);
   return {
@@ -80,9 +84,20 @@ export function follow(context: Context, understood: Understood): Context {
     counts: added > 0 ? [...counts, added].slice(-KEPT) : counts,
     latest: added > 0 ? added : context.latest,
     ...(understood.open === undefined ? {} : { open: understood.open }),
+    ...(testing === undefined ? {} : { testing }),
     ...(action === undefined ? {} : { action }),
     ...(test === undefined ? {} : { test }),
   };
+}
+
+/** The test that a message announces, by what it measures. */
+function testingOf(understood: Understood): QuantityName | undefined {
+  for (const statement of understood.statements) {
+    if (statement.kind !== "note" || !statement.about.startsWith("testing ")) continue;
+    const name = statement.about.slice("testing ".length);
+    return quantities.find((quantity) => quantity.name === name)?.name;
+  }
+  return undefined;
 }
 
 /** The test voltage that a message gives, with its readings or before them. */

@@ -1,12 +1,21 @@
 import { classOf } from "./carrier.ts";
 import { countOf } from "./count-words.ts";
 import type { Draft } from "./draft.ts";
-import { gaugeLetters, gaugePair, sidePairs, slashed } from "./gauges.ts";
+import {
+  againAt,
+  bothSides,
+  gaugeLetters,
+  gaugePair,
+  lineBetween,
+  sidePairs,
+  slashed,
+  strokeDegrees,
+} from "./gauges.ts";
 import { type Item, itemKind } from "./item.ts";
 import type { Label } from "./label.ts";
 import { between } from "./relate.ts";
 import { degreeDrop, inOrOut, isA, plates } from "./what-words.ts";
-import { inAndOut, otherSide, sameLine, saturation, weather } from "./where-words.ts";
+import { bulbIn, inAndOut, otherSide, sameLine, saturation, weather } from "./where-words.ts";
 import { role } from "./word.ts";
 
 /** A named rating outweighs a plate's "rated" beside it. */
@@ -59,7 +68,12 @@ function takeTime(draft: Draft, items: readonly Item[], index: number): void {
     before?.text === "for" ||
     before?.text === "there" ||
     ((before?.roles ?? 0) & role.about && items[index - 2]?.text === "for");
-  if (held) draft.lasting ??= seconds;
+  const lasts =
+    index > draft.index &&
+    draft.unit?.dimension === "current" &&
+    item.unit.factor === 1 &&
+    !/^(?:after|at|@|in|within|every|by|then)$/.test(before?.text ?? "");
+  if (held || lasts) draft.lasting ??= seconds;
   else draft.after ??= seconds;
 }
 
@@ -127,6 +141,10 @@ function take(draft: Draft, items: readonly Item[], index: number): void {
       if (!draft.ownUnit && draft.unit === undefined) draft.unit = item.unit;
       return;
     default:
+      if (ofAPart(items, index)) {
+        draft.named ??= "temperature";
+        return;
+      }
       if ((item.text === "ll" || item.text === "ln") && lineToLine(draft, items, item)) {
         draft.hint ??= "voltage";
         return;
@@ -137,6 +155,19 @@ function take(draft: Draft, items: readonly Item[], index: number): void {
       if ((item.roles & role.earlier) !== 0 && !standing(items, index)) draft.earlier = true;
       if ((item.roles & role.now) !== 0) draft.now = true;
   }
+}
+
+/** "58 F entering the reversing valve": no water enters there. */
+function ofAPart(items: readonly Item[], index: number): boolean {
+  const text = items[index]?.text;
+  if (text !== "entering" && text !== "leaving") return false;
+  return items
+    .slice(index + 1, index + 5)
+    .some(
+      (item) =>
+        /^(?:valve|valves|coil|drier|compressor|accumulator|side|suction)$/.test(item.text) ||
+        /valve/.test(item.text),
+    );
 }
 
 /** "ll 208 ln 120": beside volts or legs and with a figure of volts, from line to line. */
@@ -188,6 +219,7 @@ export function describe(drafts: readonly Draft[], items: readonly Item[], plain
     otherSide(items, draft, previous);
     degreeDrop(items, draft);
     weather(items, draft);
+    bulbIn(items, draft);
     sameLine(items, draft, previous);
     const row =
       (previous !== undefined && between(items, previous, draft).list) ||
@@ -197,6 +229,10 @@ export function describe(drafts: readonly Draft[], items: readonly Item[], plain
   slashed(items, drafts);
   sidePairs(items, drafts);
   gaugePair(items, drafts);
+  bothSides(items, drafts);
+  lineBetween(items, drafts);
+  strokeDegrees(items, drafts);
+  againAt(items, drafts);
   gaugeLetters(items, drafts);
   plates(items, drafts);
   inAndOut(items, drafts);

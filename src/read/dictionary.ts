@@ -148,7 +148,7 @@ function anywhere(word: Word, has: (word: Word) => boolean): boolean {
 }
 
 const pointers =
-  /^(?:[abcuvwsrn]|you|yew|double|see|sea|are|our|ess|vee|be|bee|to|2|against|from|the)$/;
+  /^(?:[abcuvwsrn]|ab|bc|ca|ac|ba|cb|uv|vw|wu|uw|vu|wv|you|yew|double|see|sea|are|our|ess|vee|be|bee|to|2|against|from|the)$/;
 
 function open(word: Word): void {
   const points = (one: Word): boolean =>
@@ -195,6 +195,18 @@ function build(): void {
     "vee",
     "be",
     "bee",
+    "ab",
+    "bc",
+    "ca",
+    "ac",
+    "ba",
+    "cb",
+    "uv",
+    "vw",
+    "wu",
+    "uw",
+    "vu",
+    "wv",
   ])
     entry(word);
   for (const word of first.values()) open(word);

@@ -176,9 +176,19 @@ function goesLeft(gap: Gap, next: number, kind: string, taken: string): boolean 
   return suits(item, left?.unit?.dimension);
 }
 
+/** "same shell temp it was 2100", "at this temp": how it was measured, not what. */
+function sameAsBefore(items: readonly Item[], i: number): boolean {
+  const item = items[i];
+  const before = items[i - 1]?.text;
+  if (item?.kind !== itemKind.label || items[i + 1]?.kind === itemKind.number) return false;
+  if (before === "same") return items[i + 1] !== undefined;
+  return (before === "this" || before === "that") && items[i - 2]?.text === "at";
+}
+
 function carriers(items: readonly Item[], from: number, to: number): number[] {
   const list: number[] = [];
-  for (let i = from; i < to; i++) if (classOf(items[i]) !== "") list.push(i);
+  for (let i = from; i < to; i++)
+    if (classOf(items[i]) !== "" && !sameAsBefore(items, i)) list.push(i);
   return list;
 }
 

@@ -36,36 +36,144 @@ export function sidePairs(items: readonly Item[], drafts: readonly Draft[]): voi
   });
 }
 
-/** "gauges 118 over 365": low side over high side. */
+const gaugeWord = /^(?:gauges|gauge|gages|gage|pressures|running|pressure)$/;
+
+function bareGauge(draft: Draft): boolean {
+  return (
+    draft.unit === undefined &&
+    draft.place === undefined &&
+    draft.named === undefined &&
+    draft.points === undefined &&
+    draft.action === undefined &&
+    draft.value >= 5 &&
+    draft.value <= 700
+  );
+}
+
+function asGauge(draft: Draft, place: "suction" | "discharge" | undefined): void {
+  draft.named = "pressure";
+  if (place !== undefined) draft.place = place;
+}
+
+/** "gauges 118 over 365", "gauges 88 and 305", "300 over 92": both sides, whichever is named first. */
 export function gaugePair(items: readonly Item[], drafts: readonly Draft[]): void {
+  const said = (draft: Draft): boolean =>
+    items
+      .slice(Math.max(0, draft.index - 5), draft.index)
+      .some((item) => gaugeWord.test(item.text));
   drafts.forEach((right, order) => {
     const left = drafts[order - 1];
-    if (
-      left === undefined ||
-      right.index !== left.index + 2 ||
-      items[left.index + 1]?.text !== "over"
-    )
-      return;
-    if (
-      left.unit !== undefined ||
-      left.place !== undefined ||
-      right.place !== undefined ||
-      left.value >= right.value ||
-      left.value < 5
-    )
-      return;
-    if (
-      !items
-        .slice(0, left.index)
-        .some((item) => /^(?:gauges|gauge|gages|pressures|running|pressure)$/.test(item.text))
-    )
-      return;
-    left.place = "suction";
-    right.place = "discharge";
-    left.named = "pressure";
-    right.named = "pressure";
+    const joint = left === undefined ? "" : (items[left.index + 1]?.text ?? "");
+    if (left === undefined || right.index !== left.index + 2) return;
+    if (!bareGauge(left) || !bareGauge(right) || left.value === right.value) return;
+    const over = joint === "over";
+    if (!over && !(said(left) && (joint === "and" || joint === "/" || joint === "&"))) return;
+    if (!said(left) && (left.value < right.value * 1.4 || items.length > 12)) return;
+    const low = left.value < right.value ? left : right;
+    asGauge(low, "suction");
+    asGauge(low === left ? right : left, "discharge");
     const item = items[right.index];
     if (item !== undefined) item.relation = "=";
+  });
+  for (const draft of drafts) {
+    const word = items.findIndex(
+      (item, at) =>
+        at < draft.index && at >= draft.index - 4 && /^(?:gauges|gauge|gages)$/.test(item.text),
+    );
+    if (word < 0 || !bareGauge(draft) || items[draft.index + 1]?.text === "wire") continue;
+    const verbs = items
+      .slice(word + 1, draft.index)
+      .every((item) =>
+        /^(?:at|are|is|both|sit|sits|stand|stands|read|reads|show|shows|around|about|equalized|only|stuck|:)$/.test(
+          item.text,
+        ),
+      );
+    if (verbs) asGauge(draft, undefined);
+  }
+}
+
+/** "gauges both at 170", "172 both sides": one figure for the two. */
+export function bothSides(items: readonly Item[], drafts: readonly Draft[]): void {
+  for (const draft of drafts) {
+    const near = items.slice(Math.max(0, draft.index - 3), draft.index + 4);
+    const both = near.findIndex((item) => item.text === "both");
+    if (both < 0 || draft.unit !== undefined ? !psi(draft) || both < 0 : false) continue;
+    const next = near[both + 1]?.text ?? "";
+    const before = near[both - 1]?.text ?? "";
+    if (!/^(?:sides|gauges|side)$/.test(next) && !/^(?:gauges|sides|pressures)$/.test(before))
+      continue;
+    if (draft.place !== undefined || draft.points !== undefined || draft.rating !== undefined)
+      continue;
+    if (draft.value < 20 || draft.value > 700 || (draft.named ?? "pressure") !== "pressure")
+      continue;
+    draft.named = "pressure";
+  }
+}
+
+function psi(draft: Draft): boolean {
+  return draft.unit?.dimension === "pressure";
+}
+
+/** "98 psi suction line 76, 268 liquid line 89": the line's name between its pressure and its temperature. */
+export function lineBetween(items: readonly Item[], drafts: readonly Draft[]): void {
+  drafts.forEach((right, order) => {
+    const left = drafts[order - 1];
+    if (left === undefined || right.index !== left.index + 2) return;
+    const label = items[left.index + 1]?.label;
+    if (label?.place === undefined || label.hint !== "temperature" || !sides.has(label.place))
+      return;
+    const own = left.unit?.dimension === "pressure";
+    if (!own && (left.unit !== undefined || left.value < 60)) return;
+    if (right.unit !== undefined && right.unit.dimension !== "temperature") return;
+    if (items[right.index + 1]?.label?.place !== undefined) return;
+    if (left.before.some((index) => items[index]?.label?.place !== undefined)) return;
+    if (left.value < right.value * 1.2) return;
+    left.place = label.place;
+    left.named = "pressure";
+    left.hint = undefined;
+    right.place = label.place;
+    right.named = "temperature";
+  });
+}
+
+/** "120/52 F, 450 psi": the first of a stroke's two is the pressure where only the second has degrees. */
+export function strokeDegrees(items: readonly Item[], drafts: readonly Draft[]): void {
+  const other = drafts.find((draft) => draft.unit?.dimension === "pressure");
+  if (other === undefined) return;
+  drafts.forEach((right, order) => {
+    const left = drafts[order - 1];
+    if (left === undefined || items[left.index + 1]?.text !== "/") return;
+    if (right.index !== left.index + 2 || right.unit?.dimension !== "temperature") return;
+    if (!bareGauge(left) || left.value < right.value) return;
+    const place = left.value < other.value ? "suction" : "discharge";
+    asGauge(left, place);
+    right.place ??= place;
+  });
+}
+
+/** "400 psi at 75 F last night, 362 this morning at 74": pressure and temperature again, in that order. */
+export function againAt(items: readonly Item[], drafts: readonly Draft[]): void {
+  const at = (left: Draft, right: Draft): boolean => {
+    const joint = items[right.index - 1]?.text;
+    return (joint === "at" || joint === "@") && right.index - left.index <= 5;
+  };
+  const nitrogen = items.some((item) => /^(?:nitrogen|n2|nitro)$/.test(item.text));
+  drafts.forEach((right, order) => {
+    const left = drafts[order - 1];
+    if (left === undefined || !at(left, right) || right.value < 20 || right.value > 130) return;
+    const first = drafts
+      .slice(0, order - 1)
+      .findIndex(
+        (one, i) =>
+          one.unit?.dimension === "pressure" ||
+          (one.named === "pressure" && drafts[i + 1] !== left),
+      );
+    const pressure = left.unit?.dimension === "pressure" || (first >= 0 && bareGauge(left));
+    if (!pressure || right.points !== undefined || right.place !== undefined) return;
+    if (right.unit !== undefined && right.unit.dimension !== "temperature") return;
+    if (!nitrogen && right.unit === undefined) return;
+    if (left.unit === undefined) left.named = "pressure";
+    right.named = "temperature";
   });
 }
 

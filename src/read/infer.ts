@@ -6,12 +6,14 @@ import { type Item, itemKind } from "./item.ts";
 import { likeLeft, oilIsWarm, own } from "./own-words.ts";
 import {
   byCapacitor,
+  byIsolation,
   byOpen,
   byPairs,
   byPlausibility,
   byState,
   byTest,
   byThree,
+  pinsBeforeGround,
 } from "./plausible.ts";
 import { fromContext, inOrder } from "./recall.ts";
 import { between } from "./relate.ts";
@@ -186,7 +188,8 @@ function continues(draft: Draft, left: Draft, items: readonly Item[]): boolean {
     (!gap.carriers ||
       draft.before.every(
         (index) =>
-          items[index]?.label?.thing !== undefined || items[index]?.label?.reference !== undefined,
+          (items[index]?.label?.thing !== undefined && items[index]?.label?.component !== true) ||
+          items[index]?.label?.reference !== undefined,
       ))
   );
 }
@@ -244,6 +247,7 @@ export function infer(
     own(draft, items, setting, context);
   }
   byVolts(list, items, setting, context);
+  pinsBeforeGround(list, items);
   alongLists(list, items);
   alongShapes(list, items);
   alongLists(list, items);
@@ -251,9 +255,10 @@ export function infer(
   inOrder(list, context);
   for (const draft of list) if (draft.quantity === undefined) fromContext(draft, items, context);
   byCapacitor(list);
+  byIsolation(list, items);
   byThree(list, items);
   byVolts(list, items, setting, context);
-  byPairs(list, items);
+  byPairs(list, items, context, setting);
   byOpen(list);
   for (const draft of list) byState(draft, list, items);
   for (const draft of list) byTest(draft, context);

@@ -1,15 +1,31 @@
 import type { Draft } from "./draft.ts";
 import { type Item, itemKind } from "./item.ts";
+import { fits, quantityOf } from "./kinds.ts";
 
 export function alive(drafts: readonly Draft[]): Draft[] {
   return drafts.filter((draft) => !draft.gone);
 }
 
 export function sameDimension(left: Draft, right: Draft): boolean {
+  if (left.unit !== undefined && right.unit !== undefined)
+    return left.unit.dimension === right.unit.dimension;
+  if (left.unit === undefined && right.unit === undefined) return sameNamed(left, right);
+  return !otherKind(left, right) && !otherKind(right, left);
+}
+
+function sameNamed(left: Draft, right: Draft): boolean {
+  if (left.named === undefined || right.named === undefined) return true;
+  const [dimension] = quantityOf(left.named).dimensions;
+  return dimension === undefined || fits(right.named, dimension);
+}
+
+/** Its name says that it is measured in another kind of unit. */
+function otherKind(named: Draft, other: Draft): boolean {
   return (
-    left.unit === undefined ||
-    right.unit === undefined ||
-    left.unit.dimension === right.unit.dimension
+    named.named !== undefined &&
+    named.unit === undefined &&
+    other.unit !== undefined &&
+    !fits(named.named, other.unit.dimension)
   );
 }
 

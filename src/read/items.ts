@@ -109,17 +109,12 @@ function subjectItem(build: Building, i: number, token: Token): number {
 
 /** "fan 1 and 2 both": the digit behind "and" is the next of them, where a verb or "both" follows. */
 function nextSubject(build: Building, i: number): number {
+  const joint = build.tokens[i];
+  if (joint?.text !== "and" && joint?.text !== "&" && joint?.text !== "n") return 0;
   const last = build.items[build.items.length - 1];
   const match = /^(\D+ )(\d)$/.exec(last?.subject ?? "");
-  const [joint, digit, after] = [build.tokens[i], build.tokens[i + 1], build.tokens[i + 2]];
-  if (
-    match === null ||
-    last?.kind !== itemKind.subject ||
-    joint === undefined ||
-    digit === undefined
-  )
-    return 0;
-  if (joint.text !== "and" && joint.text !== "&" && joint.text !== "n") return 0;
+  const [digit, after] = [build.tokens[i + 1], build.tokens[i + 2]];
+  if (match === null || last?.kind !== itemKind.subject || digit === undefined) return 0;
   const value =
     digit.kind === tokenKind.number && digit.text.length === 1
       ? digit.value
@@ -150,6 +145,8 @@ function mayPoint(build: Building, i: number, token: Token): boolean {
     );
   }
   if (/^(?:you|yew|see|sea|are|our|ess|vee|be|bee)$/.test(text)) return next?.text === "to";
+  if (text === "plus" && build.items[build.items.length - 1]?.kind === itemKind.number)
+    return next !== undefined && next.kind === tokenKind.word && next.text === "to";
   if (text === "double") return next?.text === "you" || next?.text === "u";
   if (text.length > 1 || token.kind !== tokenKind.word) return true;
   if ((text === "r" || text === "c") && next?.text === "and") return true;
@@ -177,7 +174,8 @@ function step(build: Building, i: number): number {
   const legs = build.family === "L" || build.family === "T" || build.family === "lead";
   if (
     ((open & opens.points) !== 0 && mayPoint(build, i, token)) ||
-    (legs && (typed || (open & opens.number) !== 0))
+    (legs && (typed || (open & opens.number) !== 0)) ||
+    (typed && token.value <= 3 && build.tokens[i + 1]?.text === "-")
   ) {
     const end = pointsItem(build, i, token);
     if (end > 0) return end;

@@ -47,6 +47,12 @@ function begin(note: Note, draft: Draft, found: Found): void {
 function zeros(drafts: readonly Draft[], note: Note): void {
   drafts.forEach((draft, order) => {
     if (!draft.zero) return;
+    const named = note.items[draft.index + 1];
+    if (named?.owner === "no <volts>") {
+      draft.place = named.value <= 30 ? "control" : (draft.place ?? "supply");
+      draft.behind = [draft.index + 1, ...draft.behind];
+      return;
+    }
     const next = drafts[order + 1];
     const placed =
       draft.component || draft.points !== undefined || draft.place !== undefined || draft.grounded;

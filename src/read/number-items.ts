@@ -62,11 +62,20 @@ function leadingUnit(build: Building): boolean {
   return false;
 }
 
+/** "a fifth of a second", "three quarters of an hour": where the unit begins. */
+function partOf(build: Building, said: NumberSaid, end: number): number {
+  const { tokens } = build;
+  const article = tokens[end + 1]?.text;
+  if (said.value >= 1 || !said.spoken || tokens[end]?.text !== "of") return end;
+  if (article !== "a" && article !== "an") return end;
+  return unitAt(build, end + 2) === undefined ? end : end + 2;
+}
+
 /** Puts a number and its unit into one item; returns the token behind them. */
 function numberItem(build: Building, i: number, said: NumberSaid): number {
   const first = build.tokens[i];
   if (first === undefined) return i + 1;
-  const spread = toleranceEnd(build, said.end, true);
+  const spread = partOf(build, said, toleranceEnd(build, said.end, true));
   const unit = unitAt(build, spread);
   const found = unit !== undefined && namesNext(build, spread, unit) ? undefined : unit;
   const end = toleranceEnd(build, found?.end ?? spread, false);

@@ -39,6 +39,20 @@ export function own(
   setting: Setting,
   context: Context,
 ): void {
+  const kind = items[draft.index + 1];
+  if (
+    draft.unit === undefined &&
+    draft.kind !== undefined &&
+    kind?.label?.kind !== undefined &&
+    kind.label.place === undefined &&
+    !draft.over &&
+    draft.named === undefined
+  ) {
+    draft.unit = unitCalled("V");
+    draft.assumedUnit = true;
+    draft.quantity = byUnit(draft, setting);
+    return;
+  }
   if (draft.unit !== undefined) {
     draft.quantity = byUnit(draft, setting);
     return;
@@ -77,6 +91,7 @@ export function own(
     Math.abs(draft.value) < 3
   )
     draft.quantity = "diode_drop";
+  else if (draft.component && draft.named === "resistance") draft.question = "quantity";
   else if (draft.hint !== undefined) draft.quantity = hinted(draft, items, context);
   else if (draft.place === "liquid") draft.quantity = liquid(draft, context);
 }

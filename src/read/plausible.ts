@@ -3,7 +3,11 @@ import type { Draft } from "./draft.ts";
 import type { Item } from "./item.ts";
 import { unitCalled } from "./kinds.ts";
 import { between } from "./relate.ts";
+import type { Setting } from "./settle.ts";
 import { alike, isPair, shapeOf } from "./shape.ts";
+import { signIndex } from "./signs.ts";
+
+const isolated: readonly number[] = [signIndex("do:vacuum_isolated")];
 
 /** "defrost heaters 21.4 21.2 and one open": beside an open one, ohms are meant. */
 export function byOpen(list: readonly Draft[]): void {
@@ -32,6 +36,34 @@ export function byTest(draft: Draft, context: Context): void {
   if (pair || (draft.points === undefined && draft.after === undefined)) return;
   draft.quantity = "insulation_resistance";
   draft.assumedQuantity = true;
+}
+
+/** "valved off at 1100" */
+function shutAt(draft: Draft, items: readonly Item[]): boolean {
+  if (items[draft.index - 1]?.text !== "at") return false;
+  return items
+    .slice(Math.max(0, draft.index - 4), draft.index)
+    .some((item) => item.signs?.some((sign) => isolated.includes(sign)));
+}
+
+/** "280 isolated, 310 after ten minutes": values told by the clock once the pump is shut off. */
+export function byIsolation(list: readonly Draft[], items: readonly Item[]): void {
+  const shut = items.some((item) => item.signs?.some((sign) => isolated.includes(sign)));
+  if (!shut) return;
+  const timed = list.some((draft) => draft.after !== undefined);
+  for (const draft of list)
+    if (
+      (timed || shutAt(draft, items)) &&
+      draft.quantity === undefined &&
+      draft.unit === undefined &&
+      draft.place === undefined &&
+      draft.points === undefined &&
+      draft.value >= 50 &&
+      draft.value <= 20000
+    ) {
+      draft.quantity = "vacuum";
+      draft.assumedQuantity = true;
+    }
 }
 
 /** In a message about capacitors a bare value is a capacitor's too. */
@@ -113,8 +145,19 @@ export function byThree(list: readonly Draft[], items: readonly Item[]): void {
 }
 
 /** "comp 0.71 0.71 0.72 and 820 meg": three small values of one size before its insulation. */
-export function byPairs(list: readonly Draft[], items: readonly Item[]): void {
-  if (!list.some((draft) => draft.quantity === "insulation_resistance")) return;
+export function byPairs(
+  list: readonly Draft[],
+  items: readonly Item[],
+  context: Context,
+  setting: Setting,
+): void {
+  const last = context.readings[context.readings.length - 1]?.quantity;
+  const beside =
+    list.some((draft) => draft.quantity === "insulation_resistance") ||
+    last === "insulation_resistance" ||
+    setting.winding ||
+    items.some((item) => /^(?:pins|terminals|zeroed|ohmed|ohms)$/.test(item.text));
+  if (!beside) return;
   for (let i = 0; i + 2 < list.length; i++) {
     const row = list.slice(i, i + 3);
     const bare = row.every(
@@ -126,12 +169,43 @@ export function byPairs(list: readonly Draft[], items: readonly Item[]): void {
         draft.value < 30,
     );
     const joined = row.every((draft, at) => at === 0 || rowGap(items, row[at - 1], draft));
-    if (!bare || !joined || row[0]?.thing !== "compressor") continue;
+    if (!bare || !joined || !pairLike(row)) continue;
     for (const draft of row) {
       draft.quantity = "winding_resistance";
       draft.assumedQuantity = true;
     }
   }
+}
+
+/** "1.1 1.1 1.1 and a gig": three pairs of pins, then what they have to ground. */
+export function pinsBeforeGround(list: readonly Draft[], items: readonly Item[]): void {
+  const [a, b, c, ground] = list;
+  if (a === undefined || b === undefined || c === undefined || ground === undefined) return;
+  if (ground.unit?.dimension !== "resistance" || ground.unit.factor < 1e6) return;
+  const row = [a, b, c];
+  const bare = row.every(
+    (one) =>
+      one.quantity === undefined &&
+      one.unit === undefined &&
+      one.points === undefined &&
+      one.value < 30 &&
+      !one.over,
+  );
+  const spaced = b.index === a.index + 1 && c.index === b.index + 1;
+  const joint = items[c.index + 1]?.text;
+  if (!bare || !spaced || (joint !== "and" && joint !== ",") || ground.index !== c.index + 2)
+    return;
+  for (const one of row) {
+    one.quantity = "winding_resistance";
+    one.assumedQuantity = true;
+  }
+}
+
+/** Pins' values are of one size, and small where they are told with one or two decimals. */
+function pairLike(row: readonly Draft[]): boolean {
+  if (row[0]?.thing === "compressor") return true;
+  const values = row.map((draft) => draft.value);
+  return Math.max(...values) < Math.min(...values) * 3 && values.some((one) => one < 10);
 }
 
 function rowGap(items: readonly Item[], left: Draft | undefined, right: Draft): boolean {

@@ -92,7 +92,7 @@ export function numberPair(
       ? build.family
       : build.family === "lead"
         ? "lead "
-        : undefined;
+        : numbered(build, i);
   if (family === undefined) return undefined;
   const one = digitOf(build.tokens[i]);
   const joint = build.tokens[i + 1];
@@ -119,6 +119,24 @@ export function numberPair(
   )
     return undefined;
   return { points: [`${family}${one}`, `${family}${two}`], end: i + 3 };
+}
+
+/** "1-2 OL, 2-3 0.6, 1-3 OL": pairs by number alone, where they are three or their test is named. */
+function numbered(build: Building, i: number): string | undefined {
+  const { tokens } = build;
+  if (tokens[i + 1]?.text !== "-" || tokens[i + 2]?.glued !== true) return undefined;
+  const pairs = tokens.filter(
+    (token, at) =>
+      token.kind === tokenKind.number &&
+      digitOf(token) > 0 &&
+      tokens[at + 1]?.text === "-" &&
+      tokens[at + 1]?.glued === true &&
+      digitOf(tokens[at + 2]) > 0 &&
+      tokens[at + 3]?.text !== "-",
+  );
+  if (pairs.length < 2) return undefined;
+  const volts = tokens.some((token) => token.kind === tokenKind.number && token.value >= 90);
+  return volts ? "L" : "T";
 }
 
 function digitOf(token: Token | undefined): number {

@@ -160,7 +160,17 @@ export function connector(build: Building, i: number): number | undefined {
   return undefined;
 }
 
+function railed(family: string): boolean {
+  return family === "L" || family === "T" || family === "uvw" || family === "abc";
+}
+
 export function secondPoint(build: Building, i: number, family: string): Point | undefined {
+  const sign = build.tokens[i]?.text;
+  if (
+    (sign === "minus" || sign === "negative" || sign === "plus" || sign === "positive") &&
+    railed(family)
+  )
+    return { name: /^[mn]/.test(sign) ? "DC-" : "DC+", end: i + 1, family: "dc" };
   const own = selfNamed(build, i) ?? letterPoint(build, i);
   if (own !== undefined) return own;
   const token = build.tokens[i];

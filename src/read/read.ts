@@ -36,9 +36,12 @@ function holdsOf(items: readonly Item[]): Holds {
   let undo = false;
   let aside = false;
   let mark = false;
+  let place = false;
   for (const item of items) {
     if (item.kind === itemKind.number || item.kind === itemKind.code) number = true;
     if (item.text === "?") mark = true;
+    else if (item.text === "left" || item.text === "locked" || item.text === "chained")
+      place = true;
     if (item.kind === itemKind.subject && (item.roles & role.clock) !== 0) aside = true;
     if (item.signs === undefined) continue;
     signs = true;
@@ -50,7 +53,7 @@ function holdsOf(items: readonly Item[]): Holds {
   return {
     number,
     signs,
-    status: status || items[0]?.text === "at",
+    status: status || place || items[0]?.text === "at",
     undo,
     aside,
     question: items[items.length - 1]?.text === "?",

@@ -66,6 +66,14 @@ function adopt(draft: Draft, reading: Reading, context: Context): void {
   draft.kind ??= reading.kind;
 }
 
+/** "two years back it was 2100": a past value of what was just measured. */
+function earlierLike(draft: Draft, reading: Reading): boolean {
+  if (!draft.earlier || reading.earlier === true) return false;
+  const far = ratio(draft.value, reading);
+  if (reading.quantity === "insulation_resistance") return far > 1 / 1000 && far < 1000;
+  return far > 1 / 3 && far < 3;
+}
+
 /** Words of a message that goes on where the last one stopped. */
 function goesOn(items: readonly Item[], draft: Draft): boolean {
   let roles = 0;
@@ -143,7 +151,7 @@ export function fromContext(draft: Draft, items: readonly Item[], context: Conte
   if (first === undefined) return;
   const side = draft.thing === "side" && first.quantity === "capacitance";
   const labelled = draft.points !== undefined || draft.subject !== undefined || side;
-  if (!labelled && !goesOn(items, draft)) return;
+  if (!labelled && !goesOn(items, draft) && !earlierLike(draft, first)) return;
   const close = candidates.filter(
     (reading) => ratio(draft.value, reading) > 1 / 3 && ratio(draft.value, reading) < 3,
   );

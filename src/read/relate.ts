@@ -56,6 +56,12 @@ function relationBehind(items: readonly Item[], index: number): Relation | undef
   const next = items[index + 1];
   if (next === undefined || next.owner !== undefined) return undefined;
   if (next.text === "+" && next.glued) return ">=";
+  const last = items[index + 2];
+  if (
+    next.text === "plus" &&
+    (last === undefined || last.kind === itemKind.sign || last.kind === itemKind.points)
+  )
+    return ">=";
   const tail =
     next.text === "or" ||
     next.text === "ish" ||
@@ -97,7 +103,7 @@ export function relate(drafts: readonly Draft[], items: readonly Item[]): void {
     if (
       items[draft.index - 1]?.text === "over" &&
       items[draft.index - 2]?.kind === itemKind.number &&
-      draft.place === "discharge"
+      (draft.place === "discharge" || draft.place === "suction")
     )
       continue;
     item.relation = relationBefore(items, draft.index) ?? relationBehind(items, draft.index) ?? "=";

@@ -8,6 +8,7 @@ interface Words {
   insulation: boolean;
   winding: boolean;
   resistance: boolean;
+  component: boolean;
   diode: boolean;
   vacuum: boolean;
   ground: boolean;
@@ -27,6 +28,7 @@ function wordsOf(items: readonly Item[]): Words {
     insulation: false,
     winding: false,
     resistance: false,
+    component: false,
     diode: false,
     vacuum: false,
     ground: false,
@@ -36,6 +38,7 @@ function wordsOf(items: readonly Item[]): Words {
     if (item.kind === itemKind.ground) words.ground = true;
     else if (item.kind === itemKind.points) lookAtPoints(words, item);
     const quantity = item.label?.quantity;
+    if (item.label?.component === true && quantity === "resistance") words.component = true;
     if (quantity === "insulation_resistance") words.insulation = true;
     else if (quantity === "winding_resistance") words.winding = true;
     else if (quantity === "resistance") words.resistance = true;
@@ -80,7 +83,7 @@ export function settingOf(
 ): Setting {
   const words = wordsOf(items);
   const { mega, ohms, volts, onlyTests, over } = unitsOf(drafts);
-  const last = context.readings[context.readings.length - 1]?.quantity;
+  const last = context.testing ?? context.readings[context.readings.length - 1]?.quantity;
   const silent = !mega && !ohms && (!volts || onlyTests);
   return {
     insulation:
@@ -91,6 +94,7 @@ export function settingOf(
     winding:
       words.winding || (ohms && !words.resistance) || (silent && last === "winding_resistance"),
     vacuum: words.vacuum || last === "vacuum",
+    component: words.component,
     diode: words.diode || (words.rails && !mega) || (silent && last === "diode_drop"),
   };
 }

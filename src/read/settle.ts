@@ -10,6 +10,8 @@ export interface Setting {
   readonly winding: boolean;
   readonly diode: boolean;
   readonly vacuum: boolean;
+  /** a sensor's or a heater's ohms are spoken of */
+  readonly component: boolean;
 }
 
 function isGround(draft: Draft): boolean {
@@ -96,6 +98,7 @@ function swapped(
         !setting.winding
       )
         return "K";
+      if (setting.component) return undefined;
       return temperatureLike(named) ? "K" : undefined;
     case "gigohm":
       if (

@@ -113,6 +113,14 @@ function shareSide(list: readonly Draft[], items: readonly Item[]): void {
   list.forEach((right, order) => {
     const left = list[order - 1];
     if (left === undefined || left.rating !== undefined || right.rating !== undefined) return;
+    const paired = list[order - 2];
+    if (
+      right.quantity === "pressure" &&
+      paired?.quantity === "pressure" &&
+      paired.place === left.place &&
+      left.place !== undefined
+    )
+      return;
     const kinds = `${left.quantity} ${right.quantity}`;
     if (kinds !== "pressure temperature" && kinds !== "temperature pressure") return;
     const gap = between(items, left, right);

@@ -53,7 +53,21 @@ function standsApart(build: Building, token: Token, i: number): boolean {
   if (token.text === "d" || token.text === "t") return false;
   if (next?.text === "phase" || next?.text === "leg") return false;
   if (next?.text === "to" && /^[a-gnrsuvw]$|^g/.test(build.tokens[i + 2]?.text ?? "")) return false;
+  if (
+    token.text === "v" &&
+    endsThought(next) &&
+    /^(?:250|500|1000|2500|5000)$/.test(build.tokens[i - 1]?.text ?? "")
+  )
+    return true;
   return !nextPoint(build, token.text);
+}
+
+function endsThought(next: Token | undefined): boolean {
+  return (
+    next === undefined ||
+    next.kind === tokenKind.line ||
+    (next.kind === tokenKind.sign && /^[,.;!)]$/.test(next.text))
+  );
 }
 
 /** "0.55 in" ends a thought; "3 in still flashing" does not speak of inches. */

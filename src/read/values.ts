@@ -93,6 +93,11 @@ function sameIsReading(items: readonly Item[], i: number): boolean {
   );
 }
 
+/** Supplies that can be missing: "no 24 volts", "no 5 volt on the board". */
+const missing: ReadonlySet<number> = new Set([
+  5, 12, 15, 24, 115, 120, 208, 230, 240, 277, 460, 480, 575, 600,
+]);
+
 /** "no volts", "zero current", "nothing": what cannot be measured is a zero. */
 function zeroUnit(items: readonly Item[], i: number): string | undefined {
   const item = items[i];
@@ -109,6 +114,16 @@ function zeroUnit(items: readonly Item[], i: number): string | undefined {
     if (items[at]?.text === "any" || items[at]?.text === "control") at++;
     const next = items[at];
     const after = items[at + 1];
+    const asked = items[i - 1]?.text === "?" || items[i - 1]?.kind === itemKind.number;
+    if (
+      !asked &&
+      next?.kind === itemKind.number &&
+      missing.has(next.value) &&
+      next.unit?.figure === "V"
+    ) {
+      next.owner = "no <volts>";
+      return "V";
+    }
     if (next === undefined || after?.text === "drop" || after?.text === "drops") return undefined;
     if (next.kind === itemKind.unit && (next.unit?.figure === "V" || next.unit?.figure === "A"))
       return next.unit.figure;

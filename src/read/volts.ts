@@ -113,6 +113,22 @@ function rows(list: readonly Draft[], items: readonly Item[]): void {
   }
 }
 
+/** "sags from 239 to 188", "230 to 171 when it starts": a supply that gives way. */
+function sags(list: readonly Draft[], items: readonly Item[]): void {
+  const said = items.some((item) =>
+    /^(?:sag|sags|sagged|sagging|dips|dipped|dip)$/.test(item.text),
+  );
+  for (const draft of list) {
+    const from = draft.series?.[0];
+    if (!bare(draft) || draft.quantity !== undefined || from === undefined) continue;
+    const start = draft.state === "start" || items.some((item) => item.label?.state === "start");
+    if (!nearSupply(from) || !isVolts(draft.value) || draft.value >= from || !(said || start))
+      continue;
+    make(draft);
+    if (start) draft.state = "start";
+  }
+}
+
 const gear =
   /^(?:motor|contactor|unit|disconnect|disco|panel|breaker|board|compressor|comp|lugs|terminals|load|drive|heater)$/;
 
@@ -128,8 +144,20 @@ function atGear(list: readonly Draft[], items: readonly Item[]): void {
     const joint = items[draft.index + 1]?.text;
     let at = draft.index + 2;
     while (/^(?:the|its|outdoor|indoor|fan|blower)$/.test(items[at]?.text ?? "")) at++;
-    if ((joint === "at" || joint === "on") && gear.test(items[at]?.text ?? "")) make(draft);
+    const behind = (joint === "at" || joint === "on") && gear.test(items[at]?.text ?? "");
+    if (behind || stays(items, draft.index)) make(draft);
   }
+}
+
+/** "panel stays at 229": gear, a verb, the figure. */
+function stays(items: readonly Item[], index: number): boolean {
+  let at = index - 1;
+  if (items[at]?.text === "at") at--;
+  if (!/^(?:is|has|reads|stays|stayed|holds|shows|sees|gets)$/.test(items[at]?.text ?? ""))
+    return false;
+  return /^(?:panel|breaker|disconnect|disco|meter|feed|lugs|utility)$/.test(
+    items[at - 1]?.text ?? "",
+  );
 }
 
 /** Bare figures that are volts by where they were measured. */
@@ -147,6 +175,7 @@ export function byVolts(
   legs(list, setting, context);
   output(list, items);
   atGear(list, items);
+  sags(list, items);
 }
 
 function legs(list: readonly Draft[], setting: Setting, context: Context): void {

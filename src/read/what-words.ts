@@ -25,6 +25,20 @@ export function isA(items: readonly Item[], draft: Draft): void {
     return;
   let at = draft.index - 1;
   while (items[at]?.text === "new" || items[at]?.text === "fresh") at--;
+  const behind = items[draft.index + 1];
+  if (
+    item.unit?.dimension === "capacitance" &&
+    behind?.label?.quantity === "capacitance" &&
+    item.value >= 2 &&
+    Number.isInteger(item.value * 2) &&
+    items
+      .slice(draft.index + 2)
+      .some((one) => one.kind === itemKind.number && one.owner === undefined)
+  ) {
+    draft.rating = "nominal";
+    draft.named = "capacitance";
+    return;
+  }
   const article = items[at];
   if (article?.text !== "a" && article?.text !== "an") return;
   const verb = items[at - 1];
@@ -56,7 +70,7 @@ export function degreeDrop(items: readonly Item[], draft: Draft): void {
       before.trim().replace(/^\S+ (?=drops|gains|loses|rises)/, ""),
     ) &&
     !behind &&
-    /^(?:across|in|over|through)$/.test(next);
+    (/^(?:across|in|over|through)$/.test(next) || /^pick(?:s|ing) up$/.test(before));
   if (!behind && !gained) return;
   draft.named = "temperature_difference";
   draft.place = undefined;

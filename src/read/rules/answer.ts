@@ -9,7 +9,13 @@ import type { Note, Rule } from "../note.ts";
 import { byUnit } from "../settle.ts";
 
 type Asked = OpenQuestion["drafts"][number];
-const setting = { insulation: false, winding: false, diode: false, vacuum: false };
+const setting = {
+  insulation: false,
+  winding: false,
+  diode: false,
+  vacuum: false,
+  component: false,
+};
 
 function revive(asked: Asked, unit: Unit | undefined, named: QuantityName | undefined): Draft {
   const one = draft(0, asked.number);

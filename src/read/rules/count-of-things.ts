@@ -106,6 +106,7 @@ const things: ReadonlySet<string> = new Set([
 function labelBefore(items: readonly Item[], i: number): boolean {
   const before = items[i - 1];
   if (before === undefined) return false;
+  if (before.label?.action !== undefined && countNoun(items[i + 1])) return false;
   if (
     before.kind === itemKind.points ||
     before.label !== undefined ||

@@ -26,6 +26,7 @@ import { questions } from "./question.ts";
 import { serials } from "./serial-or-part.ts";
 import { skipsDeadTest } from "./skip-dead-test.ts";
 import { statusRule } from "./status.ts";
+import { testsInHand } from "./test-in-hand.ts";
 import { undo } from "./undo.ts";
 import { unitCorrections } from "./unit-correction.ts";
 import { wishes } from "./wish.ts";
@@ -62,7 +63,14 @@ export const asides: readonly Rule[] = [
 ];
 
 /** Ways of saying everything else, after the measurements have been read. */
-export const remarks: readonly Rule[] = [observations, actions, partRule, complaints, confirms];
+export const remarks: readonly Rule[] = [
+  observations,
+  actions,
+  partRule,
+  complaints,
+  confirms,
+  testsInHand,
+];
 
 /** Tells the dictionary which words each rule waits for; a rule's bit is its place among those that do. */
 function bitsOf(rules: readonly Rule[]): ReadonlyMap<Rule, number> {

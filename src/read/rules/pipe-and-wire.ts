@@ -39,6 +39,13 @@ export function pipe(note: Note, i: number, item: Item): boolean {
   const said = item.fraction || item.unit?.figure === "in" || item.unit?.figure === "mm";
   if (!said) return false;
   const behind = wordBehind(items, i, sized, 2);
+  if (behind < 0 && item.fraction && !item.spoken && item.unit === undefined && item.value < 4.2) {
+    const before = wordBefore(items, i, sized, 2);
+    if (before >= 0) {
+      state(note, SIZE, [i, i + 1], { kind: "note", about: "size" });
+      return true;
+    }
+  }
   if (behind < 0) return twin(note, i, item);
   if (item.unit === undefined && item.value >= 5) return false;
   if (

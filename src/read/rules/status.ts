@@ -6,6 +6,7 @@ import { carries } from "../signs.ts";
 import { ago, type Clock, clockAt, timeText } from "../times.ts";
 import { role } from "../word.ts";
 import { textAt } from "./near.ts";
+import { leftPlace, lockedPlace } from "./place-status.ts";
 import { agoSign, hereFirst, isStatus, type Seen, STATUS, statusOf } from "./status-words.ts";
 
 const strength: Readonly<Record<Status, number>> = {
@@ -30,6 +31,10 @@ function find(note: Note): Seen[] {
     else if (best === undefined || strength[status] > strength[best.status])
       best = { status, at: i };
   });
+  const locked = best === undefined ? lockedPlace(note) : -1;
+  if (locked >= 0) return [{ status: "no_access", at: locked }];
+  const left = best === undefined ? leftPlace(note) : -1;
+  if (left >= 0) return [{ status: "left_site", at: left }];
   if (
     best === undefined &&
     note.items[0]?.text === "at" &&

@@ -100,7 +100,7 @@ export const signWords: readonly (readonly [words: string, sign: string])[] = [
   ["display|stat|thermostat|controller|screen|remote|keypad|tstat|wall controller", "display"],
   ["oil|oily|oil stain", "oil"],
   [
-    "sight glass|sightglass|glass|site glass|sight glasses|siteglass|moisture indicator|indicator",
+    "moisture eye|sight glass|sightglass|glass|site glass|sight glasses|siteglass|moisture indicator|indicator",
     "sight_glass",
   ],
   [
@@ -137,7 +137,7 @@ export const signWords: readonly (readonly [words: string, sign: string])[] = [
   ["output|outputs|output voltage|drive output|inverter output|drive outputs", "output"],
   ["lights|light", "lights"],
   [
-    "leads off|leads lifted|leads are off|motor disconnected|motor leads off|nothing hooked to the output|nothing hooked up|output open|no motor|comp plug off|compressor unplugged|comp unplugged|motor unhooked|unhooked the motor|compressor leads off|with the leads off|motor wires off|wires off the compressor|nothing connected|leads removed|without the motor|without motor|no load on the output|unhooked the compressor|compressor disconnected|comp disconnected|comp leads off|plug off|leads pulled|nothing on the output|compressor off the drive|with nothing hooked to it|with the compressor unplugged|with the comp plug off|with the motor off",
+    "leads off|leads lifted|leads are off|motor disconnected|motor leads off|nothing hooked to the output|nothing hooked up|output open|no motor|comp plug off|compressor unplugged|comp unplugged|motor unhooked|unhooked the motor|compressor leads off|with the leads off|motor wires off|wires off the compressor|nothing connected|leads removed|without the motor|without motor|no load on the output|unhooked the compressor|compressor disconnected|comp disconnected|comp leads off|plug off|leads pulled|nothing on the output|compressor off the drive|with nothing hooked to it|with the compressor unplugged|with the comp plug off|with the motor off|with the motor unplugged|motor unplugged|motor is unplugged|with motor unplugged|with it unplugged from the motor|leads unplugged|motor plug off|with the plug off",
     "no_motor",
   ],
   // what they do
@@ -303,7 +303,7 @@ export const signWords: readonly (readonly [words: string, sign: string])[] = [
   ],
   ["leak|leaks|leaking|leaked|leaky|leaker|leaks out", "leak"],
   [
-    "found|at the|at|on|in the|by|see|got a|there it is|found it|it is at|located|pinpointed|bubbling|bubbles|hissing|hit on|detector|sniffer|picked up|there is a|have a|on the",
+    "found|at the|at|on|in the|by|see|got a|there it is|found it|it is at|located|pinpointed|bubbling|bubbles|hissing|hit on|detector|sniffer|screams|went off|picked up|there is a|have a|on the",
     "found",
   ],
   [

@@ -1,0 +1,61 @@
+import { type Item, itemKind } from "../item.ts";
+import type { Note } from "../note.ts";
+import { clockAt } from "../times.ts";
+import { role } from "../word.ts";
+
+const building =
+  /^(?:gate|gates|door|doors|building|site|store|shop|place|museum|school|church|hatch|office|penthouse|room|lobby|everything|fence|yard|dock|front|entrance|roof|ladder|mall|library|clinic|bakery)$/;
+
+/** A word that nothing here knows: perhaps the name of a place. */
+function unknown(item: Item | undefined): boolean {
+  return (
+    item !== undefined &&
+    item.kind === itemKind.word &&
+    item.roles === 0 &&
+    item.label === undefined &&
+    item.signs === undefined
+  );
+}
+
+/** "museum is locked": a place, not the disconnect; index of the word, or -1. */
+export function lockedPlace(note: Note): number {
+  const { items } = note;
+  if (note.holds.mark) return -1;
+  return items.findIndex((item, i) => {
+    if (!/^(?:locked|closed|shut|chained)$/.test(item.text) || item.kind === itemKind.number)
+      return false;
+    let at = i - 1;
+    while (
+      at > 0 &&
+      /^(?:is|was|are|were|its|all|still|up|already|now)$/.test(items[at]?.text ?? "")
+    )
+      at--;
+    if (at === i - 1) return false;
+    const place = items[at];
+    if (place !== undefined && building.test(place.text)) return true;
+    return item.text === "locked" && unknown(place) && at <= 2;
+  });
+}
+
+/** "left the bakery at 10:15": a name and a clock time behind "left"; index of the word, or -1. */
+export function leftPlace(note: Note): number {
+  const { items } = note;
+  const at = items.findIndex((item) => item.text === "left" && item.owner === undefined);
+  const before = items[at - 1];
+  if (at < 0 || at > 2 || note.holds.mark) return -1;
+  if (before !== undefined && !/^(?:i|just|we|ive|finally|,|ok|okay|and)$/.test(before.text))
+    return -1;
+  let end = at + 1;
+  let named = false;
+  while (end < items.length && end < at + 6) {
+    const item = items[end];
+    if (item === undefined || item.kind === itemKind.number || item.text === "at") break;
+    if (unknown(item) || building.test(item.text)) named = true;
+    else if ((item.roles & (role.article | role.only)) === 0) return -1;
+    end++;
+  }
+  if (!named) return -1;
+  const clock = items.findIndex((_, i) => i >= end && clockAt(items, i, true) !== undefined);
+  if (clock >= 0 && clock <= end + 2) return at;
+  return end >= items.length && items.length <= 5 ? at : -1;
+}
