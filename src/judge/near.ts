@@ -1,5 +1,5 @@
 import type { CaseNote, Reading, Span } from "../model.ts";
-import type { Scene } from "./scene.ts";
+import { perScene, type Scene } from "./scene.ts";
 
 /** Letters looked at on each side of a reading's own words. */
 const around = 60;
@@ -44,8 +44,13 @@ export function figureSpan(text: string, reading: Reading): Span {
 
 const reversingValve = /revers\w+ valve|4.?way|four.?way/;
 
+const namesReversingValve: (scene: Scene) => boolean = perScene((scene) =>
+  reversingValve.test(scene.words),
+);
+
 /** A pipe at a reversing valve, said in the valve's own sentence: its temperature speaks of the valve alone. */
 export function isAtReversingValve(scene: Scene, reading: Reading): boolean {
+  if (!namesReversingValve(scene)) return false;
   const note = noteOf(scene, reading);
   if (note === undefined || !reversingValve.test(sentenceOf(note, reading))) return false;
   return note.readings.filter((one) => one.quantity === "temperature").length >= 2;

@@ -27,6 +27,17 @@ export const allVoltages: (scene: Scene) => readonly Reading[] = perScene((scene
 
 /** Which side of the contactor a voltage was read at, where that was said. */
 export function sideOf(scene: Scene, reading: Reading): "line" | "load" | undefined {
+  return namesSides(scene) || readsBothSides(scene) ? sides(scene).get(reading) : undefined;
+}
+
+const sides: (scene: Scene) => ReadonlyMap<Reading, "line" | "load" | undefined> = perScene(
+  (scene) =>
+    new Map(
+      ofQuantity(scene.readings, "voltage").map((one) => [one, sideSaid(scene, one)] as const),
+    ),
+);
+
+function sideSaid(scene: Scene, reading: Reading): "line" | "load" | undefined {
   const byPoint = sideByPoint(scene, reading);
   if (byPoint !== undefined || !namesSides(scene)) return byPoint;
   const before = beside(scene, reading, [wholeNote, 0]);
@@ -66,12 +77,12 @@ const namesSides: (scene: Scene) => boolean = perScene((scene) =>
 const wholeNote = 10_000;
 const sideAfter = 44;
 
-const sides =
+const sideWords =
   /(load side|out of the contactor|leaving the contactor|bottom of the contactor)|(line side|into the contactor|top of the contactor|line lugs)/g;
 
 /** The side named last. */
 function lastSide(words: string): "line" | "load" | undefined {
-  const last = [...words.matchAll(sides)].at(-1);
+  const last = [...words.matchAll(sideWords)].at(-1);
   if (last === undefined) return;
   return last[1] === undefined ? "line" : "load";
 }
