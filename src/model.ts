@@ -550,6 +550,8 @@ export interface ReplyInput {
   readonly routing?: Routing;
   /** ids of cautions that this person was already given on this job today */
   readonly cautioned: readonly string[];
+  /** the advice that was given last on this job: the same is not said again */
+  readonly advised?: string;
   /** statements that this message took back */
   readonly withdrawn: readonly JobStatement[];
   /** doubtful readings that this message's "yes" or "no" answered */

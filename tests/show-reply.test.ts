@@ -102,7 +102,7 @@ describe("a reading's reply", () => {
       comp 3: lead 1 310, lead 2 320, lead 3 330 megohm to ground.
       comp 4: lead 1 410, lead 2 420, lead 3 430 megohm to ground.
       comp 5 lead 1 510, lead 2 520, lead 3 530 megohm to ground; comp 6 lead 1 610, lead 2 620, lead 3 630 megohm to ground; comp 7 lead 1 710, lead 2 720, lead 3 730 megohm to ground.
-      GOOD: comp 1 a plain sentence; comp 1 a plain sentence; comp 1 a plain sentence; comp 2 a plain sentence; comp 2 a plain sentence (IEEE 43); also insulation.
+      GOOD: comp 1 a plain sentence; comp 2 a plain sentence; comp 3 a plain sentence; comp 4 a plain sentence; comp 5 a plain sentence (IEEE 43); also insulation.
       Next: it tells the windings from the drive."
     `);
     expect(
@@ -201,9 +201,9 @@ describe("a reading's reply", () => {
     const text = replyTo(input({ job: left, understood: { statements: [done] } }));
     expect(text).toMatchInlineSnapshot(`
       "Job 4 OU-3: done 10:00.
-      Left there: bypass of high pressure switch, nitrogen in the circuit and Tamsin's lock.
+      Left there: nitrogen in the circuit and Tamsin's lock.
       The file lacks: three running amps; cylinder number.
-      Is the high pressure switch bypass off?"
+      Is the high pressure switch bypass off? The file stays open until then."
     `);
     expect(lintReply(text ?? "", { lines: 5 })).toEqual([]);
   });

@@ -10,6 +10,8 @@ const detailShape = z.object({
   person: z.string().optional(),
   day: z.string().optional(),
   caution: z.string().optional(),
+  /** the advice that it ended with */
+  next: z.string().optional(),
 });
 export type ReplyDetail = z.infer<typeof detailShape>;
 
@@ -19,19 +21,29 @@ export function readDetail(detail: string | undefined): ReplyDetail | undefined 
 
 const keyOf = ({ person, job, day }: ReplyDetail): string => `${person}\n${job}\n${day}`;
 
-/** The cautions that were given, by person, job and day, as the sent replies tell. */
-export function readCautioned(store: Store): Map<string, readonly string[]> {
-  const given = new Map<string, readonly string[]>();
-  for (const row of saidOf(store, "reply")) {
-    const detail = readDetail(row.detail);
-    if (detail !== undefined) note(given, detail);
-  }
-  return given;
+/** What was said that is not said again. */
+export interface Told {
+  /** cautions given, by person, job and day */
+  readonly cautioned: Map<string, readonly string[]>;
+  /** the last advice, by job */
+  readonly advised: Map<number, string>;
 }
 
-export function note(given: Map<string, readonly string[]>, detail: ReplyDetail): void {
-  if (detail.caution === undefined) return;
-  given.set(keyOf(detail), [...(given.get(keyOf(detail)) ?? []), detail.caution]);
+/** What the replies that were made tell of it. */
+export function readTold(store: Store): Told {
+  const told: Told = { cautioned: new Map(), advised: new Map() };
+  for (const row of saidOf(store, "reply")) {
+    const detail = readDetail(row.detail);
+    if (detail !== undefined) note(told, detail);
+  }
+  return told;
+}
+
+export function note({ cautioned, advised }: Told, detail: ReplyDetail): void {
+  const { job, next, caution } = detail;
+  if (job !== undefined && next !== undefined) advised.set(job, next);
+  if (caution === undefined) return;
+  cautioned.set(keyOf(detail), [...(cautioned.get(keyOf(detail)) ?? []), caution]);
 }
 
 /** Cautions that a message's author was already given on this job today. */

@@ -12,11 +12,11 @@ import { readSettings, type Settings } from "../record/settings.ts";
 import type { Store } from "../record/store.ts";
 import { clockText } from "../show/clock-words.ts";
 import { zoneOf } from "../show/local-time.ts";
-import { readCautioned } from "./cautioned.ts";
+import { readTold, type Told } from "./cautioned.ts";
 import { namesOf } from "./people.ts";
 
 /** Everything derived from the store that work needs again and again; the store can always make it anew. */
-export interface Memory {
+export interface Memory extends Told {
   readonly entries: Map<number, readonly Entry[]>;
   readonly jobs: Map<number, Job>;
   /** "channel\nthread" -> the job that it opened or named */
@@ -26,8 +26,6 @@ export interface Memory {
   readonly clocks: Map<number, readonly RunningClock[]>;
   readonly judged: Map<number, Judgement>;
   readonly roles: Map<string, Role>;
-  /** cautions given, by person, job and day */
-  readonly cautioned: Map<string, readonly string[]>;
   registry: Registry;
   settings: Settings;
   /** what may be named, until a job, a person or an import adds to it */
@@ -50,7 +48,7 @@ export function remember(store: Store): Memory {
     clocks: new Map(),
     judged: new Map(),
     roles: new Map(),
-    cautioned: readCautioned(store),
+    ...readTold(store),
     registry: readRegistry(store),
     settings: readSettings(store),
   };
@@ -76,6 +74,7 @@ export function relearn(memory: Memory, store: Store): void {
   replace(memory.clocks, fresh.clocks);
   replace(memory.roles, fresh.roles);
   replace(memory.cautioned, fresh.cautioned);
+  replace(memory.advised, fresh.advised);
   memory.judged.clear();
   memory.world = undefined;
   memory.registry = fresh.registry;

@@ -24,6 +24,7 @@ export function replyInput(memory: Memory, worked: Worked): ReplyInput {
   const jobs = allJobs(memory);
   const { thread, channel } = message;
   const repeats = job === undefined ? undefined : repeatsOf(memory, job);
+  const advised = job === undefined ? undefined : memory.advised.get(job.job);
   const inThread = thread !== undefined && memory.threads.has(threadKey(channel, thread));
   return {
     message,
@@ -53,6 +54,7 @@ export function replyInput(memory: Memory, worked: Worked): ReplyInput {
       ? {}
       : { routing: { candidates: candidatesOf(memory, plan.problem) } }),
     cautioned: worked.cautioned,
+    ...(advised === undefined ? {} : { advised }),
     codes: memory.registry.codes,
     units: memory.settings.units,
     time_zone: memory.settings.time_zone ?? offsetOf(message.at),

@@ -15,6 +15,7 @@ import { answersTo, findOut, type OutboxRow, type Outgoing, putOut } from "../re
 import { clocksOnText } from "../show/clock-words.ts";
 import { dangerGiven, dangerLine } from "../show/danger.ts";
 import { replyTo } from "../show/reply.ts";
+import { adviceIn } from "../show/reply-parts.ts";
 import { verdictChanged } from "../show/touched.ts";
 import { asides } from "./asides/list.ts";
 import { isMuted } from "./asides/quiet.ts";
@@ -250,8 +251,9 @@ function answer(
     person: message.person,
     day: message.at.slice(0, 10),
     caution: said.caution,
+    next: adviceIn(said.text),
   };
-  note(bot.memory.cautioned, detail);
+  note(bot.memory, detail);
   putOut(bot.store, {
     id: `reply:${message.platform}:${message.id}:0`,
     platform: message.platform,

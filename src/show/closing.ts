@@ -58,7 +58,11 @@ function circuitLeft(machine: Machine): readonly string[] {
 export function closingLines(input: ReplyInput, job: Job): readonly string[] {
   const status = statusOf(input)?.status;
   if (status === undefined || input.late) return [];
-  const left = leftBehind(input, status, job.machine);
+  // a bypass is asked about in the same breath
+  const left = leftBehind(input, status, {
+    ...job.machine,
+    bypasses: job.machine.bypasses.slice(1),
+  });
   const gaps = status === "done" ? openGaps(job).slice(0, mostGaps) : [];
   return [
     left.length === 0 ? "" : sentence(`Left there: ${listed(left)}`),
@@ -69,7 +73,8 @@ export function closingLines(input: ReplyInput, job: Job): readonly string[] {
 /** What the file lacks and nobody said to leave out. */
 function openGaps(job: Job): readonly string[] {
   const out = leftOut(job);
-  return job.file.gaps.filter((gap) => !out.has(gap));
+  const asked = job.machine.bypasses.map(({ what }) => `${what} bypass off`);
+  return job.file.gaps.filter((gap) => !out.has(gap) && !asked.includes(gap));
 }
 
 /** The question before silence: a bypassed safety must not be forgotten. */
@@ -77,5 +82,5 @@ export function leavingQuestion(input: ReplyInput, job: Job): string {
   const status = statusOf(input)?.status;
   const bypass = job.machine.bypasses[0];
   if (status === undefined || input.late || !leaving.has(status) || bypass === undefined) return "";
-  return `Is the ${bypass.what} bypass off?`;
+  return `Is the ${bypass.what} bypass off? The file stays open until then.`;
 }

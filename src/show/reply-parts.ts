@@ -21,7 +21,13 @@ export function nextSentences(input: ReplyInput): readonly string[] {
   const next = input.judgement.next[0];
   if (next === undefined || toldBefore(input, next)) return [""];
   const { act } = wordsOfCheck(next.check);
-  return [...new Set([ownWords(next.why) ?? act, act])].map((words) => sentence(`Next: ${words}`));
+  const said = [ownWords(next.why) ?? act, act].map((words) => sentence(`Next: ${words}`));
+  return input.advised !== undefined && said.includes(input.advised) ? [""] : [...new Set(said)];
+}
+
+/** The advice that an answer ends with; undefined where it gives none. */
+export function adviceIn(text: string): string | undefined {
+  return /^Next: [^.]*\.?/m.exec(text)?.[0];
 }
 
 /** The same advice is not said again to a reading that raises no doubt: it would be skipped over. */
@@ -35,11 +41,17 @@ function toldBefore(input: ReplyInput, next: NextCheck): boolean {
 /** A condition in front of what is to be done: "dead and leads off: winding ohms ...". */
 const condition = /^(?:dead|with|locked|power|running|drive off|lock out)\b/i;
 
+/** Half a sentence: "at that port". */
+const dangling =
+  /^(?:at|on|in|of|with|to|for|from|by|and|or|so|then|that|which|until|before|after)\b/i;
+
 /** What a check says of itself, whole or its first clause, where that is short enough. */
 function ownWords(why: string): string | undefined {
   const clauses = why.split(/[:;,] /);
   const plain = condition.test(why) ? clauses.slice(1, 2) : [why, clauses[0] ?? ""];
-  const fitting = plain.find((text) => wordCount(text) > 2 && wordCount(text) <= nextWords);
+  const fitting = plain.find(
+    (text) => wordCount(text) > 2 && wordCount(text) <= nextWords && !dangling.test(text),
+  );
   return fitting === undefined || condition.test(fitting) ? undefined : lowered(fitting);
 }
 

@@ -24,7 +24,9 @@ export function touchedFindings(input: ReplyInput): readonly Finding[] {
   const touched = input.judgement.findings
     .filter((finding) => !officeOnly(finding))
     .filter(
-      (finding) => !earlier.has(fingerprint(finding)) || spoken.some((r) => speaksOf(finding, r)),
+      (finding) =>
+        !earlier.has(fingerprint(finding)) ||
+        (!fromWords(finding) && spoken.some((r) => speaksOf(finding, r))),
     );
   // of two that weigh the same, what this message made new is news
   const isNew = (finding: Finding): boolean => !earlier.has(fingerprint(finding));
@@ -46,6 +48,11 @@ export function changedVerdicts(
     const now = worstLevel(input.judgement.findings, f);
     return was === undefined || was === "unknown" || was === now ? [] : [{ check: f.check, was }];
   });
+}
+
+/** A leak that was seen, not measured: no news with another pressure. */
+function fromWords({ check, values }: Finding): boolean {
+  return check === "pressure_test" && Object.keys(values).length === 0;
 }
 
 /** Whether a verdict word that was given is another now, or a BAD stands that did not. */

@@ -131,7 +131,7 @@ function goodLine(good: readonly Finding[], several: boolean): string {
   const [first] = good;
   if (first === undefined) return "";
   if (good.length === 1) return `${several ? aboutWords(first) : ""}${findingSentence(first, 16)}`;
-  const briefs = good.map((f) => `${several ? aboutWords(f) : ""}${briefWords(f)}`);
+  const briefs = [...new Set(good.map((f) => `${several ? aboutWords(f) : ""}${briefWords(f)}`))];
   const fitting = briefs.filter(
     (_, index) => wordCount(briefs.slice(0, index + 1).join(" ")) <= goodWords,
   );

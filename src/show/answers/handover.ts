@@ -81,9 +81,8 @@ function causeLine(input: ReplyInput): string {
 const tells = new Set(["reading", "action", "observation", "part", "complaint", "note"]);
 
 function lastWord(input: ReplyInput, job: Job): string {
-  const last = job.timeline
-    .filter((t) => t.who !== input.message.person && tells.has(t.kind))
-    .at(-1);
+  const said = job.timeline.filter((t) => t.who !== input.message.person && tells.has(t.kind));
+  const last = said.findLast(({ kind }) => kind !== "note") ?? said.at(-1);
   if (last === undefined) return "";
   const who = personName(last.who, input.names);
   return sentence(`Last word, ${who} ${when(input, last.at)}: ${clipped(last.says, 14)}`);

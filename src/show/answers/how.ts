@@ -1,3 +1,4 @@
+import type { ReplyInput } from "../../model.ts";
 import { type CheckName, checkNames } from "../../vocabulary.ts";
 import { wordsOfCheck } from "../check-words.ts";
 import { howToLines } from "../how-to.ts";
@@ -7,13 +8,21 @@ import type { Answer } from "./answer.ts";
 export const how: Answer = (input, question) => {
   const wanted = [
     askedCheck(question.about ?? ""),
-    input.judgement.next[0]?.check,
+    nextCheck(input),
     input.judgement.findings[0]?.check,
   ];
   const check = wanted.map(known).find((name) => name !== undefined);
   if (check !== undefined) return howToLines(check).join("\n");
   return "How to do which check? Say megohms, windings, superheat, vacuum, supply, or another.";
 };
+
+/** The check to do next; where that is to find a leak before any charge, how a leak is found. */
+function nextCheck({ judgement }: ReplyInput): string | undefined {
+  const next = judgement.next[0];
+  return next?.check === "charge" && /^look for the leak/i.test(next.why)
+    ? "pressure_test"
+    : next?.check;
+}
 
 /** The check whose name or usual words stand in the question. */
 function askedCheck(about: string): CheckName | undefined {
