@@ -426,7 +426,11 @@ export type ClockKindName =
   | "nitrogen_hold"
   | "bus_wait"
   | "fire_watch"
-  | "heater";
+  | "heater"
+  /** nothing heard of who is on site */
+  | "quiet_job"
+  /** and nothing after he was asked: the dispatcher is told */
+  | "quiet_told";
 
 export interface Clock {
   readonly id: string;
@@ -550,6 +554,10 @@ export interface ReplyInput {
   readonly routing?: Routing;
   /** ids of cautions that this person was already given on this job today */
   readonly cautioned: readonly string[];
+  /** the recovery cylinder that this message weighed into, where the office knows it */
+  readonly cylinder?:
+    | { readonly number: string; readonly in_kg: number; readonly limit_kg: number }
+    | undefined;
   /** the advice that was given last on this job: the same is not said again */
   readonly advised?: string;
   /** statements that this message took back */

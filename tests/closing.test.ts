@@ -22,7 +22,11 @@ const action = (fields: Pick<Action, "action"> & Partial<Action>): Statement => 
   ...fields,
 });
 
-type Piece = Partial<Pick<NoteFacts, "readings" | "statements">>;
+interface Piece extends Partial<Pick<NoteFacts, "readings" | "statements">> {
+  readonly text?: string;
+  /** the office knows who did it as certified */
+  readonly certified?: true;
+}
 
 /** What makes each claim, and what proves each gap away; each proof stands in a message of its own. */
 const makes: Readonly<Record<string, Piece>> = {
@@ -34,6 +38,7 @@ const makes: Readonly<Record<string, Piece>> = {
     readings: [reading({ quantity: "mass", value: 2, unit: "kg", action: "recovered" })],
   },
   "leak repaired": { statements: [action({ action: "repaired", what: "flare" })] },
+  "joint brazed": { statements: [action({ action: "brazed" })] },
   "circuit opened": { statements: [action({ action: "circuit_opened", circuit: "open" })] },
   "electrical repair": {
     statements: [{ kind: "part", part: "contactor", state: "fitted", ...said }],
@@ -76,12 +81,16 @@ const proves: Readonly<Record<string, Piece>> = {
   "cylinder number": {
     statements: [{ kind: "note", about: "cylinder", ...said, said: "cylinder 22" }],
   },
+  "nitrogen flow while brazing": { text: "nitrogen flowing while I brazed" },
+  "why it failed, or what was looked at": { text: "it failed because the contactor welded" },
+  "certificate of who handled refrigerant": { certified: true },
   "where it leaked, or what found no leak": {
     statements: [{ kind: "observation", observation: "no_leak_found", ...said }],
   },
 };
 
-function entry(place: number, piece: Piece & Partial<NoteFacts>): Entry {
+function entry(place: number, given: Piece & Partial<NoteFacts>): Entry {
+  const { text = "", certified: _certified, ...piece } = given;
   return {
     job: 1,
     place,
@@ -89,7 +98,7 @@ function entry(place: number, piece: Piece & Partial<NoteFacts>): Entry {
     who: "bram",
     platform: "test",
     message: `m${String(place).padStart(2, "0")}`,
-    text: "",
+    text,
     facts: {
       kind: "note",
       role: "tech",
@@ -108,7 +117,12 @@ function gapsWith(pieces: readonly Piece[]): readonly string[] {
   const entries = [entry(1, { opens }), ...pieces.map((piece, index) => entry(index + 2, piece))];
   const job = foldJob(entries);
   if (job === undefined) throw new Error("no job");
-  return gapsOf(job, {});
+  const knows = pieces.some(({ certified }) => certified === true);
+  const others = { name: "ife", certificate: "C-2" };
+  const people = knows
+    ? [{ name: "bram", certificate: "C-1" }, others]
+    : [{ name: "bram" }, others];
+  return gapsOf(job, {}, people);
 }
 
 test("every claim can be made, and every proof given, in this test", () => {
@@ -129,7 +143,8 @@ for (const claim of claims) {
     test("without any proof the file lacks each of its own", () => {
       const gaps = gapsWith([made]);
       for (const { gap, held } of claim.proofs) {
-        const itself = held({ equipment: {}, readings: [], said: [] }, "2026-05-12T08:00:00-05:00");
+        const nothing = { equipment: {}, readings: [], said: [], words: [], uncertified: ["bram"] };
+        const itself = held(nothing, "2026-05-12T08:00:00-05:00");
         expect(itself).toBe(false);
         // what makes the claim may prove a part of it
         const given = JSON.stringify(made) === JSON.stringify(proves[gap]);

@@ -1,13 +1,31 @@
-import type { Clock } from "../model.ts";
-import { allJobs, type Memory } from "./memory.ts";
+import type { Clock, Job } from "../model.ts";
+import { quietClocks } from "../record/quiet-jobs.ts";
+import { clockText } from "../show/clock-words.ts";
+import { allJobs, type Memory, zoneFor } from "./memory.ts";
+import { namesOf } from "./people.ts";
 
 /** Clocks that came due by a moment, the earliest first. */
 export function dueClocks(memory: Memory, now: string): readonly Clock[] {
   const instant = Date.parse(now);
   return allJobs(memory)
-    .flatMap((job) => job.clocks)
+    .flatMap((job) => [...job.clocks, ...quietOf(memory, job)])
     .filter((clock) => Date.parse(clock.due) <= instant)
     .sort((a, b) => Date.parse(a.due) - Date.parse(b.due) || a.job - b.job);
+}
+
+/** The check on a job of which nothing is heard; the dispatcher is told where the board is. */
+function quietOf(memory: Memory, job: Job): readonly Clock[] {
+  const clocks = quietClocks(job, memory.entries.get(job.job) ?? [], memory.heard);
+  if (clocks.length === 0) return [];
+  const shown = { time_zone: zoneFor(memory, job), names: namesOf(memory) };
+  const board = memory.settings.board_channel;
+  return clocks.map((clock) => {
+    const { thread, ...rest } = { ...clock, text: clockText(clock, job, shown) };
+    const told = clock.kind === "quiet_told" && board !== undefined;
+    return told
+      ? { ...rest, channel: board }
+      : { ...rest, ...(thread === undefined ? {} : { thread }) };
+  });
 }
 
 /** The platform and author of the message that a clock was started by. */

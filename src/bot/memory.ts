@@ -5,6 +5,7 @@ import { readEntries } from "../record/entries-table.ts";
 import type { Entry } from "../record/entry.ts";
 import { fileOf } from "../record/gaps.ts";
 import { gripsOf, type PersonGrip } from "../record/grips.ts";
+import { lastHeard } from "../record/inbox.ts";
 import { foldJob } from "../record/job.ts";
 import type { World } from "../record/names.ts";
 import { type Registry, readRegistry } from "../record/registry.ts";
@@ -26,6 +27,8 @@ export interface Memory extends Told {
   readonly clocks: Map<number, readonly RunningClock[]>;
   readonly judged: Map<number, Judgement>;
   readonly roles: Map<string, Role>;
+  /** ms of the last word of each person that was worked on */
+  readonly heard: Map<string, number>;
   registry: Registry;
   settings: Settings;
   /** what may be named, until a job, a person or an import adds to it */
@@ -48,6 +51,7 @@ export function remember(store: Store): Memory {
     clocks: new Map(),
     judged: new Map(),
     roles: new Map(),
+    heard: lastHeard(store),
     ...readTold(store),
     registry: readRegistry(store),
     settings: readSettings(store),
@@ -73,6 +77,7 @@ export function relearn(memory: Memory, store: Store): void {
   replace(memory.grips, fresh.grips);
   replace(memory.clocks, fresh.clocks);
   replace(memory.roles, fresh.roles);
+  replace(memory.heard, fresh.heard);
   replace(memory.cautioned, fresh.cautioned);
   replace(memory.advised, fresh.advised);
   memory.judged.clear();
@@ -114,7 +119,7 @@ function refold(memory: Memory, number: number): void {
     if (was?.site !== job.site || was.equipment !== job.equipment) memory.world = undefined;
     memory.jobs.set(number, {
       ...job,
-      file: fileOf(job, equipment),
+      file: fileOf(job, equipment, memory.registry.people),
       clocks: clocks.map((clock) => ({ ...clock, text: clockText(clock, job, shown) })),
     });
   }

@@ -4,6 +4,7 @@ import { read } from "../read/read.ts";
 import type { NoteFacts } from "../record/entry.ts";
 import { standingOf } from "../record/standing.ts";
 import { tooLong } from "../show/too-long.ts";
+import { withKnownCode } from "./known-code.ts";
 import type { Memory } from "./memory.ts";
 import { withNamedDone } from "./named-done.ts";
 
@@ -33,7 +34,8 @@ export function readNote(
   message: Pick<Message, "text" | "at">,
   job: number | undefined,
 ): Understood {
-  const understood = readText(message.text, contextOf(memory, job, message.at));
+  const read = readText(message.text, contextOf(memory, job, message.at));
+  const understood = withKnownCode(read, message.text, memory.registry.codes);
   const known = job === undefined ? undefined : memory.jobs.get(job);
   return known === undefined ? understood : withNamedDone(understood, message.text, known);
 }

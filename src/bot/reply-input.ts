@@ -1,6 +1,7 @@
 import type { Job, JobReading, JobStatement, Judgement, Message, ReplyInput } from "../model.ts";
 import { earlierJobs, equipmentOf, siteOf } from "../record/case.ts";
 import { isCurrent } from "../record/readings.ts";
+import { fillOf } from "./cylinder-fill.ts";
 import type { Plan } from "./file-note.ts";
 import { noJudgement } from "./judge-job.ts";
 import { allJobs, type Memory, threadKey } from "./memory.ts";
@@ -54,6 +55,7 @@ export function replyInput(memory: Memory, worked: Worked): ReplyInput {
       ? {}
       : { routing: { candidates: candidatesOf(memory, plan.problem) } }),
     cautioned: worked.cautioned,
+    cylinder: fillOf(memory, job, message.id),
     ...(advised === undefined ? {} : { advised }),
     codes: memory.registry.codes,
     units: memory.settings.units,

@@ -47,6 +47,8 @@ export interface WorkResult {
 /** Works on one message, inside its transaction: route, read, append, fold, judge, answer, mark. */
 export function workOne(bot: Bot, message: Message): WorkResult {
   const { store, memory } = bot;
+  const heard = memory.heard.get(message.person) ?? 0;
+  memory.heard.set(message.person, Math.max(heard, Date.parse(message.at)));
   const plan = planFor(bot, message);
   const was = jobOf(bot, plan);
   const before = was === undefined ? undefined : lastJudgement(memory, was);

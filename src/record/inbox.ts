@@ -220,3 +220,15 @@ export function isOvertaken(store: Store, message: Message): boolean {
   );
   return later !== undefined;
 }
+
+const heardRows = z.array(z.object({ handle: z.string(), last: z.number() }));
+
+/** When each person was heard of last (ms), of what was worked on. */
+export function lastHeard(store: Store): Map<string, number> {
+  const rows = sql(
+    store,
+    `SELECT handle, max(instant) AS last FROM inbox JOIN person ON person.id = inbox.person
+     WHERE state IN ('done', 'waiting') GROUP BY handle`,
+  ).all();
+  return new Map(heardRows.parse(rows).map(({ handle, last }) => [handle, last]));
+}

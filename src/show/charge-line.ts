@@ -1,8 +1,7 @@
-import type { Job, ReplyInput, UnitHabit } from "../model.ts";
+import type { Job, ReplyInput } from "../model.ts";
+import { massWords } from "./mass-words.ts";
 import { newReadings } from "./read-back.ts";
 
-/** kg in a pound, exact (NIST SP 811, 2008, app. B.8). */
-const kgPerPound = 0.45359237;
 /** A scale shows no less; common practice, no source. */
 const nothingKg = 0.015;
 
@@ -23,15 +22,15 @@ export function chargeLine(input: ReplyInput): string {
   const weighed = fresh.some(({ action }) => action === "charged");
   const left = target - job.refrigerant.charged_kg;
   if (weighed) {
-    if (Math.abs(left) < nothingKg) return `Target ${mass(target, units)} (${from}) reached.`;
-    const rest = left > 0 ? `${mass(left, units)} to go` : `${mass(-left, units)} over`;
-    return `Target ${mass(target, units)} (${from}): ${rest}.`;
+    if (Math.abs(left) < nothingKg) return `Target ${massWords(target, units)} (${from}) reached.`;
+    const rest = left > 0 ? `${massWords(left, units)} to go` : `${massWords(-left, units)} over`;
+    return `Target ${massWords(target, units)} (${from}): ${rest}.`;
   }
   const vacuum = fresh.some(
     ({ quantity, after_s }) => quantity === "vacuum" && after_s !== undefined,
   );
   return vacuum && job.refrigerant.charged_kg === 0
-    ? `Charge target ${mass(target, units)} (${from}).`
+    ? `Charge target ${massWords(target, units)} (${from}).`
     : "";
 }
 
@@ -40,15 +39,4 @@ function wasEmptied(job: Job): boolean {
     ({ quantity, replaced_by, undone, deleted }) =>
       quantity === "vacuum" && replaced_by === undefined && undone !== true && deleted !== true,
   );
-}
-
-/** "8 lb 3 oz", "3.7 kg". */
-function mass(kg: number, units: UnitHabit): string {
-  if (units === "si") return `${Math.round(kg * 100) / 100} kg`;
-  const ounces = Math.round((kg / kgPerPound) * 16);
-  const pounds = Math.floor(ounces / 16);
-  const rest = ounces % 16;
-  return [pounds > 0 ? `${pounds} lb` : "", rest > 0 || pounds === 0 ? `${rest} oz` : ""]
-    .filter((part) => part !== "")
-    .join(" ");
 }

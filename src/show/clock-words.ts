@@ -1,6 +1,6 @@
 import type { ClockKindName, Job, RunningClock } from "../model.ts";
 import { localTime } from "./local-time.ts";
-import { personName, unitName } from "./wording.ts";
+import { jobName, personName, sentenceCase, unitName } from "./wording.ts";
 
 /** What each clock asks for: a value, never a judgement by the time alone. */
 const asks: Readonly<Record<ClockKindName, string>> = {
@@ -10,6 +10,8 @@ const asks: Readonly<Record<ClockKindName, string>> = {
   nitrogen_hold: "nitrogen in since {since}. Pressure and pipe temperature now?",
   bus_wait: "power off since {since}. Measure the bus: volts?",
   fire_watch: "brazed at {since}, the fire watch ends now. Anything warm or smoking?",
+  quiet_job: "nothing heard since {since}. All well? A word will do.",
+  quiet_told: "nothing heard since {since}, and no answer. Call them.",
   heater: "crankcase heater on since {since}. Shell temperature now?",
 };
 
@@ -20,7 +22,11 @@ export function clockText(
   shown: { readonly time_zone: string; readonly names: Readonly<Record<string, string>> },
 ): string {
   const since = localTime(clock.since, shown.time_zone)?.time ?? clock.since;
-  const who = clock.holder === "" ? "" : `${personName(clock.holder, shown.names)}, `;
+  const name = clock.holder === "" ? "" : personName(clock.holder, shown.names);
+  if (clock.kind === "quiet_told") {
+    return `${sentenceCase(jobName(job))}, ${name}: ${asks.quiet_told.replace("{since}", since)}`;
+  }
+  const who = name === "" ? "" : `${name}, `;
   return `${who}${unitName(job)}: ${asks[clock.kind].replace("{since}", since)}`;
 }
 

@@ -4,6 +4,7 @@ import { arrivalLines } from "./arrival.ts";
 import { chargeLine } from "./charge-line.ts";
 import { closingLines, statusOf, statusSentence } from "./closing.ts";
 import { codeLines } from "./code-words.ts";
+import { cylinderLine } from "./cylinder-line.ts";
 import { dangerLine } from "./danger.ts";
 import { openedText } from "./opened.ts";
 import { unreadSentence } from "./questions.ts";
@@ -30,7 +31,8 @@ export function replyTo(input: ReplyInput): string | undefined {
   const said = replyLines(input).filter((line) => line !== "");
   const read = [...said.slice(0, 1), ...codeLines(input)].join(" ");
   const target = said.length === 0 ? "" : chargeLine(input);
-  const lines = [read, target, ...said.slice(1)].filter((line) => line !== "");
+  const fill = said.length === 0 ? "" : cylinderLine(input);
+  const lines = [read, target, fill, ...said.slice(1)].filter((line) => line !== "");
   const danger = lines.length === 0 && !input.addressed ? "" : dangerLine(input);
   const all = danger === "" ? lines : [danger, ...lines];
   return all.length === 0 ? undefined : all.join("\n");

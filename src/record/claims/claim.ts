@@ -5,6 +5,10 @@ export interface Ledger {
   readonly equipment: EquipmentFacts;
   readonly said: readonly Said[];
   readonly readings: readonly JobReading[];
+  /** the words of every message that stands, lower case */
+  readonly words: readonly string[];
+  /** people who handled refrigerant and whose certificate the office does not know; names */
+  readonly uncertified: readonly string[];
 }
 
 export interface Said {

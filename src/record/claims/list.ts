@@ -1,8 +1,11 @@
 import { type Claim, done, fitted, fittedFirst, measured, observed } from "./claim.ts";
 import {
+  causeNamed,
+  certificate,
   chargedWeight,
   cylinder,
   leakPlace,
+  nitrogenFlow,
   pressureTest,
   recoveredWeight,
   runningAmps,
@@ -43,18 +46,19 @@ export const claims: readonly Claim[] = [
         held: (ledger) => fitted(ledger).some(({ name }) => /\bdr[iy]er\b/i.test(name)),
       },
       settledSet,
+      causeNamed,
     ],
   },
   {
     // 40 CFR 82.157(l) and 84.106 ask for amount and date of each addition, and leak inspection results
     name: "refrigerant added",
     made: (ledger) => measured(ledger, "mass").find(({ action }) => action === "charged")?.taken,
-    proofs: [cylinder, leakPlace],
+    proofs: [cylinder, leakPlace, certificate],
   },
   {
     name: "refrigerant recovered",
     made: (ledger) => measured(ledger, "mass").find(({ action }) => action === "recovered")?.taken,
-    proofs: [cylinder],
+    proofs: [cylinder, certificate],
   },
   {
     name: "leak repaired",
@@ -66,6 +70,11 @@ export const claims: readonly Claim[] = [
             /leak|joint|flare|braze|stub|coil/i.test(action.what ?? "")),
       )?.at,
     proofs: [pressureTest, vacuumHold],
+  },
+  {
+    name: "joint brazed",
+    made: (ledger) => done(ledger).find(({ action }) => action.action === "brazed")?.at,
+    proofs: [nitrogenFlow],
   },
   {
     name: "circuit opened",

@@ -85,3 +85,34 @@ export const leakPlace: Proof = {
     observed(ledger, "leak_found", "no_leak_found", "oil_stain") ||
     done(ledger).some(({ action }) => action.action === "brazed" || action.action === "repaired"),
 };
+
+/** Brazing without nitrogen inside leaves scale that plugs screens; common practice, no source. */
+export const nitrogenFlow: Proof = {
+  gap: "nitrogen flow while brazing",
+  cost: 1,
+  held: (ledger) =>
+    ledger.words.some((words) =>
+      /\bnitrogen\b.{0,30}\b(?:flow|purg|trickl|sweep|through)|\b(?:flow|purg|trickl|sweep)\w*\b.{0,30}\bnitrogen\b/.test(
+        words,
+      ),
+    ),
+};
+
+/** Why it failed, or what was looked at without finding it. */
+export const causeNamed: Proof = {
+  gap: "why it failed, or what was looked at",
+  cost: 1,
+  held: (ledger) =>
+    ledger.words.some((words) =>
+      /\b(?:caus\w+|because|due to|reason|died of|killed by|looked at|no other fault|nothing else found|not found)\b/.test(
+        words,
+      ),
+    ),
+};
+
+/** 40 CFR 82.161: only certified technicians open a circuit with regulated refrigerant. */
+export const certificate: Proof = {
+  gap: "certificate of who handled refrigerant",
+  cost: 3,
+  held: (ledger) => ledger.uncertified.length === 0,
+};

@@ -1,0 +1,54 @@
+import type { Job, ReplyInput } from "../model.ts";
+import { cylinderFillKg } from "../physics/cylinder-fill.ts";
+import { refrigerantNamed } from "../physics/refrigerant.ts";
+import { equipmentOf } from "../record/case.ts";
+import { isCurrent } from "../record/readings.ts";
+import { cylindersIn } from "./cylinder.ts";
+import { allJobs, type Memory } from "./memory.ts";
+
+/** What a cylinder of the office's list holds with a message's weight in it, and may hold. */
+export function fillOf(
+  memory: Memory,
+  job: Job | undefined,
+  message: string,
+): ReplyInput["cylinder"] {
+  if (job === undefined) return undefined;
+  const weighed = job.readings.filter((one) => one.message === message && isCurrent(one));
+  if (!weighed.some(({ action }) => action === "recovered")) return undefined;
+  const number = cylinderOf(job, message);
+  const known = memory.registry.cylinders.find((one) => same(one.number, number));
+  const own = equipmentOf(job, memory.registry).refrigerant;
+  // another gas in it is challenged, not counted up to its limit
+  if (known?.gas !== undefined && own !== undefined && !same(known.gas, own)) return undefined;
+  const gas = refrigerantNamed(known?.gas ?? own ?? "");
+  if (known?.capacity_kg === undefined || gas === undefined) return undefined;
+  const limit_kg = cylinderFillKg(known.capacity_kg, gas);
+  if (limit_kg === undefined) return undefined;
+  const moved = allJobs(memory).reduce((sum, one) => sum + movedKg(one, known.number), 0);
+  return { number: known.number, in_kg: (known.net_kg ?? 0) + moved, limit_kg };
+}
+
+const plain = (name: string): string => name.toLowerCase().replace(/[^a-z0-9]/g, "");
+const same = (a: string, b: string | undefined): boolean =>
+  b !== undefined && plain(a) === plain(b);
+
+/** The cylinder that a message names, else the last that its job named before it. */
+function cylinderOf(job: Job, message: string): string | undefined {
+  const upTo = job.timeline.findIndex((line) => line.message === message);
+  return job.timeline
+    .slice(0, upTo + 1)
+    .flatMap(({ says }) => cylindersIn(says))
+    .at(-1);
+}
+
+/** kg that a job put into a cylinder, less what it took out. */
+function movedKg(job: Job, number: string): number {
+  return job.readings
+    .filter((one) => one.quantity === "mass" && one.action !== undefined && isCurrent(one))
+    .filter((one) => one.rating === undefined && one.earlier !== true && one.doubtful !== true)
+    .filter((one) => same(number, cylinderOf(job, one.message)))
+    .reduce((sum, { value, action }) => {
+      const kg = typeof value === "number" ? value : 0;
+      return action === "recovered" ? sum + kg : sum - kg;
+    }, 0);
+}
