@@ -26,11 +26,32 @@ export function findingEvidence(findings: readonly Finding[]): Evidence[] {
       const group = groupOf(sign);
       worst.set(group, Math.max(worst.get(group) ?? 0, severity[one.level]));
     }
-  return findings.flatMap((one) =>
-    (one.signs ?? [])
-      .filter((sign) => severity[one.level] === worst.get(groupOf(sign)))
-      .map((sign) => ({ sign, says: `${one.says} (${one.basis})` })),
+  const ill = new Set(
+    findings.flatMap((one) =>
+      severity[one.level] > severity.good && isUnit(one) ? [one.about] : [],
+    ),
   );
+  const sound = (one: Finding) =>
+    one.level === "good" &&
+    isUnit(one) &&
+    !ill.has(one.about) &&
+    [...ill].some((other) => kindOf(other) === kindOf(one.about));
+  return findings
+    .filter((one) => !sound(one))
+    .flatMap((one) =>
+      (one.signs ?? [])
+        .filter((sign) => severity[one.level] === worst.get(groupOf(sign)))
+        .map((sign) => ({ sign, says: `${one.says} (${one.basis})` })),
+    );
+}
+
+/** One of several: "compressor 2", "fan 1". */
+function isUnit(one: Finding): boolean {
+  return /^(?:compressor|fan|circuit) \w+$/.test(one.about);
+}
+
+function kindOf(about: string): string {
+  return about.split(" ")[0] ?? about;
 }
 
 /**
@@ -41,7 +62,7 @@ export function remarkEvidence(scene: Scene): Evidence[] {
   return scene.seen.flatMap((one) => {
     if (isOfSmallPart(one, scene) || isOfPiping(one, scene) || isOfLug(one, scene)) return [];
     const says = `said: ${one.said}`;
-    if (isOnce(one, scene)) return [];
+    if (isOnce(one, scene) || isOfHeater(one, scene) || isOfOil(one, scene)) return [];
     if (namesLine(one, scene)) return [{ sign: "protection:upstream_fuse_open", says }];
     if (isOfFan(one, scene)) return [{ sign: "fans:fan_slow", says }];
     if (isOfBareDrive(one, scene)) return [{ sign: bareDriveSign(scene), says }];
@@ -80,6 +101,22 @@ function isOnce(one: Scene["seen"][number], scene: Scene): boolean {
 
 const passingBefore = 8;
 const passingAfter = 24;
+
+/** The fuse of a heater's own circuit. */
+function isOfHeater(one: Scene["seen"][number], scene: Scene): boolean {
+  return (
+    one.observation === "fuse_blown" && /heater|belly/i.test(textAbout(one, scene, [fanAhead, 0]))
+  );
+}
+
+/** An oil glass shows oil: neither a stain nor bubbles of refrigerant. */
+function isOfOil(one: Scene["seen"][number], scene: Scene): boolean {
+  if (one.observation === "oil_stain") return /oil (?:sight )?glass/i.test(one.said);
+  return (
+    one.observation === "bubbles_in_sight_glass" &&
+    /oil (?:sight )?glass/i.test(textAbout(one, scene, [nameAhead, 0]))
+  );
+}
 
 /** The one fuse of a named line is open: that line is lost there. */
 function namesLine(one: Scene["seen"][number], scene: Scene): boolean {

@@ -79,6 +79,8 @@ const liftShare = 1.3;
  * other pair stands on the high side at a higher pressure, are the suction's.
  */
 function unnamedPairs(inOrder: readonly Reading[], note: CaseNote): [Reading, Place][] {
+  const atCoil = besideCoil(inOrder, note);
+  if (atCoil !== undefined) return [[atCoil, "suction"]];
   const high = inOrder.find(
     (one) => one.quantity === "pressure" && (one.at === "liquid" || one.at === "discharge"),
   );
@@ -91,6 +93,17 @@ function unnamedPairs(inOrder: readonly Reading[], note: CaseNote): [Reading, Pl
   if (line === undefined || line.quantity !== "temperature" || line.at !== undefined) return pair;
   const gap = (note.text ?? "").slice(to(low), from(line));
   return gap.length <= apart && joining.test(gap) ? [...pair, [line, "suction"]] : pair;
+}
+
+/** "7 psig, coil outlet 40 F": the pressure that goes with the coil's outlet. */
+function besideCoil(inOrder: readonly Reading[], note: CaseNote): Reading | undefined {
+  if (inOrder.some((one) => one.quantity === "pressure" && one.at === "suction")) return undefined;
+  return inOrder.find((one, index) => {
+    const next = inOrder[index + 1];
+    if (one.quantity !== "pressure" || one.at !== undefined || next?.at !== "evaporator_out")
+      return false;
+    return /^[\s,/&-]*$/.test((note.text ?? "").slice(to(one), from(next)));
+  });
 }
 
 function areJoined(first: Reading, second: Reading, note: CaseNote): boolean {

@@ -16,6 +16,7 @@ type Stage = "output" | "rectifier";
 export const bridge: Check = {
   name: "bridge",
   signs: [
+    "output:balanced",
     "bridge:output_sound",
     "bridge:output_shorted",
     "bridge:output_open",

@@ -86,12 +86,22 @@ function isOfLabel(reading: Reading, scene: Scene): boolean {
 
 function measuredIn(scene: Scene): Measured[] {
   const byMeter = ofQuantity(scene.readings, "capacitance").flatMap((one) => {
-    if (one.over_range === true || isOfLabel(one, scene)) return [];
+    if (one.over_range === true || isOfPins(one) || isOfLabel(one, scene)) return [];
     const farad = numberOf(one);
     if (farad === undefined) return [];
     return [{ farad, how: "by the meter", ...ofSide(one, scene), digit: digitPercentOf([one]) }];
   });
   return byMeter.length > 0 ? byMeter : underLoad(scene);
+}
+
+/** F; between two pins less is a winding's ohms. Common practice, no source. */
+const pinsF = 10e-6;
+
+/** "C-R 0.6" in the breath of a capacitor: ohms of a winding. */
+function isOfPins(reading: Reading): boolean {
+  const points = reading.points ?? [];
+  const pins = points.length === 2 && points.every((one) => ["C", "R", "S"].includes(one));
+  return pins && (numberOf(reading) ?? 0) < pinsF;
 }
 
 /** One current through and one voltage across a capacitor, said together. */

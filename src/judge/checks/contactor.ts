@@ -87,6 +87,14 @@ function pullInFindings(scene: Scene): Finding[] {
     return [
       found("bad", `${plain(coilV)} V on the coil and it does not pull in`, "contactor:no_pull_in"),
     ];
+  if (coilV >= pullInV && isDeadBehind(scene))
+    return [
+      found(
+        "bad",
+        `${plain(coilV)} V on the coil, the line side live and the load side dead: it does not close its contacts`,
+        "contactor:no_pull_in",
+      ),
+    ];
   const passes = seen.includes("contactor_welded") || loadSideLive(scene);
   if (coilV < 5 && passes)
     return [
@@ -98,6 +106,19 @@ function pullInFindings(scene: Scene): Finding[] {
     ];
   return [];
 }
+
+/** Volts ahead of it, none behind it. */
+function isDeadBehind(scene: Scene): boolean {
+  const load = sideVolts(scene, "load");
+  return (
+    load.length > 0 &&
+    Math.max(...load) < deadV &&
+    sideVolts(scene, "line").some((one) => one > controlBelowV)
+  );
+}
+
+/** V that an open contact may still show. Common practice, no source. */
+const deadV = 15;
 
 function loadSideLive(scene: Scene): boolean {
   return (

@@ -1,5 +1,6 @@
 import type { Finding, Level, Reading } from "../../model.ts";
 import type { Check } from "../check.ts";
+import { clauseOf } from "../clause.ts";
 import { beside, wordsNear } from "../near.ts";
 import { hasPoint, numberOf, ofQuantity } from "../pick.ts";
 import type { Scene } from "../scene.ts";
@@ -70,7 +71,7 @@ function isControl(scene: Scene, reading: Reading): boolean {
     /24 ?v|control|transformer|\bcoil\b|\br ?(?:to|-|and) ?c\b|thermostat|low voltage|secondary/.test(
       near,
     ) &&
-    !/pole|across the contact|line side|load side/.test(near)
+    !/pole|across the contact|line side|load side/.test(clauseOf(scene, reading))
   );
 }
 
@@ -101,7 +102,7 @@ function hasTerminals(reading: Reading): boolean {
 
 /** The logic supply of a drive's or control board: 3.3, 5 or 12 V dc. */
 function isLogic(scene: Scene, reading: Reading): boolean {
-  return /\b(?:3\.3|5|12|15) ?v(?:olts?)? (?:dc )?(?:supply|rail|logic)|logic (?:supply|rail|voltage)|board supply/.test(
+  return /\b(?:3\.3|5|12|15) ?v(?:olts?)? (?:dc )?(?:supply|rail|logic)|(?:logic|gate|control) (?:supply|rail|voltage) on the (?:\w+ )?board|(?:logic|gate) (?:supply|rail|voltage)|board supply/.test(
     wordsNear(scene, reading),
   );
 }

@@ -5,6 +5,7 @@ import { bySubject, numberOf, numbersOf, ofQuantity } from "../pick.ts";
 import type { Scene } from "../scene.ts";
 import { gist, listed, plain } from "../words.ts";
 import { isFanNote } from "./motor-currents.ts";
+import { sideOf } from "./volts.ts";
 
 /** Over the fan's plate. Common practice, no source. */
 const overPlate = 1.15;
@@ -101,8 +102,10 @@ function standingFinding(scene: Scene): Finding[] {
   const stands = scene.seen.some((one) => stopped.includes(one.observation));
   if (!stands) return [];
   const own = ofFans(scene, "voltage");
-  const said = ofQuantity(scene.readings, "voltage").filter((one) =>
-    /at (?:its|the) (?:leads|motor)|fan|blower/.test(wordsNear(scene, one)),
+  const said = ofQuantity(scene.readings, "voltage").filter(
+    (one) =>
+      sideOf(scene, one) === undefined &&
+      /at (?:its|the) (?:leads|motor)|fan|blower/.test(wordsNear(scene, one)),
   );
   const volts = numbersOf(own.length > 0 ? own : said).filter((one) => one > 20);
   if (volts.length === 0) return [];

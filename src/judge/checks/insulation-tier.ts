@@ -24,11 +24,14 @@ export function tierSign(leads: Leads): string {
   return ohm >= veryLowOhm ? "insulation:low" : "insulation:very_low";
 }
 
+/** The gist of the first tier below clean. */
+export const someMoisture = "some moisture or dirt";
+
 /** How wet or dirty it is, by the raw value. */
 export function tierFinding(leads: Leads): Finding[] {
   const ohm = tierOhm(leads);
   if (ohm >= cleanOhm || leads.lowestOhm < belowFloorsOhm) return [];
-  const degree = ohm >= moistOhm ? "some moisture or dirt" : "much moisture or dirty oil";
+  const degree = ohm >= moistOhm ? someMoisture : "much moisture or dirty oil";
   return [
     {
       about: leads.about,

@@ -5,7 +5,7 @@ import type { Scene } from "../scene.ts";
 import { ohmWords } from "../words.ts";
 import { floorFinding } from "./insulation-floor.ts";
 import { decisiveLeads, highestWords, type Leads, toGround } from "./insulation-leads.ts";
-import { cleanOhm, tierFinding, veryLowOhm } from "./insulation-tier.ts";
+import { cleanOhm, someMoisture, tierFinding, veryLowOhm } from "./insulation-tier.ts";
 import { insulationTrend } from "./insulation-trend.ts";
 import { told } from "./told.ts";
 
@@ -40,8 +40,21 @@ function measured(scene: Scene): Finding[] {
     const leads = decisiveLeads(about, readings, scene);
     if (leads === undefined) return [];
     if (disagree(leads)) return [spreadFinding(leads)];
-    return [floorFinding(leads, scene), ...tierFinding(leads), ...insulationTrend(leads, scene)];
+    const tier = tierFinding(leads);
+    const trend = insulationTrend(leads, scene);
+    const doubted = isMuch(tier) || trend.some((one) => one.level === "watch");
+    return [withDoubt(floorFinding(leads, scene), doubted), ...tier, ...trend];
   });
+}
+
+/** Over the floor and still doubted by dirt or by its own history: that is no clean bill. */
+function withDoubt(floor: Finding, doubted: boolean): Finding {
+  return doubted && floor.level === "good" ? { ...floor, level: "watch" } : floor;
+}
+
+/** More than the first tier of contamination. */
+function isMuch(tier: readonly Finding[]): boolean {
+  return tier.some((one) => one.brief !== someMoisture);
 }
 
 /** The verdict differs from lead to lead, which joined windings cannot do. */

@@ -76,10 +76,14 @@ export const electricalToldRows: readonly ToldRow[] = [
       /\b(?:board|relay|controller|control)\b.{0,40}\b(?:puts?|sends?|putting|sending|gives?|giving)\b.{0,14}\b(?:nothing|none|no (?:power|voltage|volts|signal|24))\b/,
       /\b(?:nothing|no (?:voltage|volts|power|24(?: ?v)?|output)|0(?:\.0)? ?v(?:olts)?)\b.{0,12}\b(?:out of|off|from|leaving|out on|coming out|out to)\b.{0,20}\b(?:board|relay|controller|y1?|compressor terminal|contactor)\b/,
       /\bboard\b.{0,30}\bno output\b/,
+      /\bno relays? (?:moves?|clicks?|pulls?(?: in)?|closes?)\b/,
+      /\bboard\b.{0,40}\b(?:no (?:lights?|leds?)\b|(?:stays|still|is) (?:dark|dead)\b)/,
+      /\bstill (?:dark|dead)\b.{0,16}\b2\d(?:\.\d)? ?v/,
       /\bout to (?:the )?contactor\W+(?:is |at |reads )?(?:0(?:\.0)?|zero|nothing|dead)\b/,
       /\b(?:relay|board)(?:'s)? outputs?\b.{0,16}\b(?:zero|nothing|none|0|dead)\b/,
     ],
-    unless: /\bno (?:call|24 ?v? (?:in|to))\b|not calling|safety (?:is )?open/,
+    unless:
+      /\b(?:inverter|drive) board|\bbus\b|\bno (?:call|24 ?v? (?:in|to))\b|not calling|safety (?:is )?open/,
     mended: /\bboard\b/,
     level: "bad",
     about: "control board",
@@ -90,7 +94,7 @@ export const electricalToldRows: readonly ToldRow[] = [
     check: "start_current",
     sign: "liquid:crankcase_heater_off",
     words: [
-      /\b(?:crankcase|belly|sump|case) heater\b.{0,30}\b(?:ol|open|dead|cold|0(?:\.0)? ?a(?:mps)?|burnt|burned|disconnected|unplugged|bad|failed|not working|no heat|isn'?t (?:on|warm)|was off|is off)\b/,
+      /\b(?:crankcase|belly|sump|case) heater\b.{0,30}\b(?:ol|open|dead|cold|0(?:\.0)? ?a(?:mps)?|burnt|burned|disconnected|unplugged|bad|failed|not working|no (?:heat|power|voltage)|isn'?t (?:on|warm)|was off|is off)\b/,
     ],
     mended: /\bheater\b/,
     level: "watch",
@@ -139,6 +143,18 @@ export const electricalToldRows: readonly ToldRow[] = [
     about: "drive output stage",
     says: "It faults with no motor on it: the drive, not the compressor",
     brief: "faults without the motor",
+  },
+  {
+    check: "bridge",
+    sign: "output:balanced",
+    words: [
+      /\b(?:comp(?:ressor)? ?\w*|sister(?: comp\w*)?|other (?:one|comp\w*))\b.{0,8} on (?:this|that|the same|its) (?:drive|inverter)\b.{0,30}\b(?:ramp|ran|runs|run|fine|good|start|went|took)/,
+    ],
+    unless: /\b(?:same|also|still) (?:fault|trip|alarm)/,
+    level: "good",
+    about: "drive output stage",
+    says: "Another compressor runs on this drive, as told: that clears the drive",
+    brief: "drive runs another compressor",
   },
   {
     check: "sensor",

@@ -104,6 +104,8 @@ export const toldRows: readonly ToldRow[] = [
     zones: true,
     words: [
       /\b(?:port|branch|solenoid|changeover)\b.{0,120}\b(?:stays?|stuck|still|never|won'?t|does(?:n'?t| not))\b.{0,40}\b(?:hot|warm|cold|heat|change|shift|move|open|close|switch)/,
+      /\bvalve at (?:bb|br|bs|bc|box)[- ]?\d+\b.{0,40}\b(?:commanded|told|called|sent|open|100)\b.{0,80}\b(?:no flow|nothing|same temp|still|no change)/,
+      /\btapp(?:ed|ing)\b.{0,24}\b(?:body|valve|it)\b.{0,40}\b(?:let go|freed|broke loose|popped|moved|came free|opened)/,
       /\b(?:port|branch valve|gas pipe|gas line)\b.{0,60}\bstay(?:s|ed)? (?:hot|warm|cold|at \d+|\d+)/,
     ],
     level: "bad",
@@ -116,6 +118,7 @@ export const toldRows: readonly ToldRow[] = [
     sign: "frost:frost_at_restriction",
     words: [
       new RegExp(`\\b${part}\\b.{0,40}\\b(?:cold|frost\\w*|sweat\\w*|iced?|icy|wet)\\b`),
+      /\b(?:cold|frost\w*|sweat\w*|icy|wet)\b (?:right )?(?:after|past|behind|at|on) (?:the |a |that )?(?:\w+ )?(?:drier|dryer|strainer|solenoid|king valve|kink)/,
       /\bkink(?:ed)?\b.{0,24}\bliquid\b|\bliquid line\b.{0,24}\bkink/,
     ],
     unless: /\bno (?:frost|sweat|drop)/,
@@ -168,6 +171,7 @@ export const toldRows: readonly ToldRow[] = [
     words: [
       /\b(?:never|without|skipped|did(?:n'?t| not)|forgot)\b.{0,16}\b(?:pull(?:ed|ing)? (?:a |any )?vac|(?:a |any )?vacuum\b|evacuat\w*|pulled it down)/,
       /\bno (?:vacuum|evacuation)\b(?! pump)/,
+      /\bn(?:ever|ot) (?:been )?(?:pulled (?:down|a vac\w*)|evacuated|vacuumed)/,
       /\b(?:only|just) purged\b|\b(?:sucked|pulled|let|drew) (?:in )?(?:some )?air\b|\bair (?:got|went) in/,
     ],
     level: "watch",
@@ -194,8 +198,10 @@ export const toldRows: readonly ToldRow[] = [
     sign: "defrosting:fails",
     words: [
       /\b(?:never|won'?t|wont|does(?:n'?t| not)|has(?:n'?t| not))\b.{0,24}\bdefrost/,
+      /\b(?:heaters?|elements?)\b.{0,24}\b(?:ol|open|0 a(?:mps)?|dead|burn(?:t|ed) out)\b/,
       /\bdefrost\b.{0,30}\b(?:never|won'?t|does(?:n'?t| not)|did(?:n'?t| not)|failed|stuck|dead)/,
     ],
+    unless: /\b(?:crankcase|belly|sump|drain|strip|duct|electric) ?(?:\w+ )?(?:heaters?|elements?)/,
     level: "bad",
     about: "coil",
     says: "It does not defrost: coil sensor, board or timer, then reversing valve or heaters and the fan relay are next",

@@ -42,7 +42,8 @@ function sideSaid(scene: Scene, reading: Reading): "line" | "load" | undefined {
   if (byPoint !== undefined || !namesSides(scene)) return byPoint;
   const before = beside(scene, reading, [wholeNote, 0]);
   const after = beside(scene, reading, [0, sideAfter]).split(/[,;.]/)[0] ?? "";
-  return lastSide(before) ?? lastSide(after);
+  const own = before.split(/[,;]/).at(-1) ?? "";
+  return lastSide(own) ?? lastSide(after) ?? lastSide(before);
 }
 
 /** L before and T behind the contactor, where voltages between both were read. */

@@ -15,6 +15,7 @@ export const supplyVoltageHigh: Fault = {
     "winding:balanced": 0.95,
     "insulation:sound": 0.88,
     "board:board_burnt": 0.04,
+    "dead:transformer_failed": 0.1,
   },
   proof: [
     {

@@ -15,7 +15,7 @@ export const supplyVoltageUnbalanced: Fault = {
     "current:unbalanced": 0.2,
     "current:unbalanced_by_motor": 0.04,
     "current:high": 0.04,
-    "current:usual": 0.06,
+    "current:usual": 0.25,
     "starting:overload_trips": 0.2,
     "shell:shell_hot": 0.12,
     "winding:balanced": 0.95,
