@@ -133,6 +133,13 @@ function joined(drafts: readonly Draft[], items: readonly Item[]): void {
       !gap.dash &&
       left.value > right.value &&
       left.place === undefined;
+    const decays =
+      (gap.roles & role.to) !== 0 &&
+      left.before.some((index) => /^(?:decay|rise|rises)$/.test(items[index]?.text ?? ""));
+    if (range && decays) {
+      series(items, left, right);
+      return;
+    }
     if (range && falls && !spread && left.unit?.dimension !== "mass") {
       series(items, left, right);
       return;

@@ -5,6 +5,22 @@ import { role } from "./word.ts";
 
 const verbs = role.change | role.now | role.is;
 
+/** "starts at 6 ramps to 22.5": the start of a change, no starting current. */
+function ramps(items: readonly Item[], left: Draft, right: Draft): boolean {
+  const starts = left.before.some((index) =>
+    /^(?:starts|started|start)$/.test(items[index]?.text ?? ""),
+  );
+  if (!starts) return false;
+  for (let i = left.index + 1; i < right.index; i++)
+    if (
+      /^(?:ramp|climb|goes|rose|rises|creep|crept|work|come|comes|builds)/.test(
+        items[i]?.text ?? "",
+      )
+    )
+      return true;
+  return false;
+}
+
 /** "… it dropped to 295": the word between says that one value became the other. */
 function movedBetween(items: readonly Item[], left: Draft, right: Draft): boolean {
   for (let i = left.index + 1; i < right.index; i++)
@@ -33,6 +49,12 @@ export function changed(
     return false;
   if (Number.isNaN(left.value) || Number.isNaN(right.value)) return false;
   if (left.unit?.dimension === "mass" || right.unit?.dimension === "mass") return false;
+  if (left.state === "start" && ramps(items, left, right)) {
+    left.state = undefined;
+    if (left.unit === undefined && left.named === undefined && right.value < 170)
+      left.hint ??= "current";
+    return true;
+  }
   if (left.state !== undefined && (before & role.change) === 0) return false;
   const dimension = left.unit?.dimension ?? right.unit?.dimension;
   if (

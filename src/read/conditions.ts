@@ -53,6 +53,7 @@ function onlyTime(draft: Draft, items: readonly Item[]): boolean {
   return draft.before.every(
     (index) =>
       items[index]?.unit?.dimension === "time" ||
+      items[index]?.kind === itemKind.subject ||
       items[index]?.label?.quantity === "insulation_resistance",
   );
 }

@@ -22,6 +22,8 @@ function announces(note: Note, drafts: readonly Draft[]): boolean {
   )
     return true;
   if (first?.text === "no" && first === note.items[1]) return true;
+  const end = note.items[note.items.length - 1];
+  if (end?.text === "actually" && note.items.length <= 4) return true;
   return note.items.some(
     (item) =>
       (item.roles & role.correct) !== 0 &&

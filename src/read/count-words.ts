@@ -60,9 +60,15 @@ function leadsTo(items: readonly Item[], from: number, to: number): boolean {
 }
 
 /** "four evap fans, 1.1 A each", "each 1.1 A, there's four": as many as were counted. */
-function eachOf(items: readonly Item[], draft: Draft): number {
+function eachOf(items: readonly Item[], draft: Draft, plain: string): number {
   const near = items.slice(Math.max(0, draft.index - 3), draft.index + 3);
   if (!near.some((item) => (item.roles & role.each) !== 0)) return 1;
+  for (let i = draft.index - 1; i >= 0; i--) {
+    const item = items[i];
+    if (item === undefined || isStrongBreak(item) || item.kind === itemKind.number) break;
+    const count = countWord(items, i, plain);
+    if (count > 0) return count;
+  }
   const counted = items.find(
     (item) => item.owner === COUNTED && item.kind === itemKind.number && item.value <= 12,
   );
@@ -94,5 +100,5 @@ export function countOf(
     if (count > 0) return next > 0 && leadsTo(items, i, next) ? 1 : count;
     if (item.kind === itemKind.word && item.roles === 0) break;
   }
-  return eachOf(items, draft);
+  return eachOf(items, draft, plain);
 }

@@ -15,7 +15,15 @@ import { type Item, itemKind } from "./item.ts";
 import type { Label } from "./label.ts";
 import { between } from "./relate.ts";
 import { degreeDrop, inOrOut, isA, plates } from "./what-words.ts";
-import { bulbIn, inAndOut, otherSide, sameLine, saturation, weather } from "./where-words.ts";
+import {
+  bulbIn,
+  inAndOut,
+  otherSide,
+  sameLine,
+  saturation,
+  waterSides,
+  weather,
+} from "./where-words.ts";
 import { role } from "./word.ts";
 
 /** A named rating outweighs a plate's "rated" beside it. */
@@ -26,7 +34,12 @@ function takeRating(draft: Draft, label: Label): void {
     draft.rating = "expected";
     return;
   }
-  if (label.plate === true && draft.action !== undefined) return;
+  if (label.plate === true && draft.action !== undefined && !draft.chargeNoun) return;
+  if (label.plate === true && draft.chargeNoun) {
+    draft.action = undefined;
+    draft.rating = "nameplate_charge";
+    return;
+  }
   if (draft.rating === undefined || draft.rating === "nominal") {
     draft.rating = label.rating;
     draft.plate = label.plate === true || draft.plate;
@@ -141,6 +154,7 @@ function take(draft: Draft, items: readonly Item[], index: number): void {
       if (!draft.ownUnit && draft.unit === undefined) draft.unit = item.unit;
       return;
     default:
+      if (index > draft.index && /^pull/.test(item.text) && item.label?.hint === "current") return;
       if (ofAPart(items, index)) {
         draft.named ??= "temperature";
         return;
@@ -150,6 +164,7 @@ function take(draft: Draft, items: readonly Item[], index: number): void {
         return;
       }
       if (item.label !== undefined) {
+        if (item.text === "charge") draft.chargeNoun = true;
         if (!joinPlaces(draft, item.label)) takeLabel(draft, item.label);
       }
       if ((item.roles & role.earlier) !== 0 && !standing(items, index)) draft.earlier = true;
@@ -184,6 +199,17 @@ function lineToLine(draft: Draft, items: readonly Item[], own: Item): boolean {
       item.text === "legs" ||
       item.points?.[0]?.[0]?.startsWith("L") === true,
   );
+}
+
+/** "rated 45/5", "set at 72/76": what was said of the first holds for the second. */
+function rateBoth(items: readonly Item[], drafts: readonly Draft[]): void {
+  drafts.forEach((right, order) => {
+    const left = drafts[order - 1];
+    if (left?.rating === undefined || right.rating !== undefined || right.before.length > 0) return;
+    if (right.index !== left.index + 2 || items[left.index + 1]?.text !== "/") return;
+    if (left.unit === undefined || right.unit === undefined || left.unit === right.unit)
+      right.rating = left.rating;
+  });
 }
 
 /** Earlier and now: of two in one draft the nearer counts. */
@@ -227,6 +253,7 @@ export function describe(drafts: readonly Draft[], items: readonly Item[], plain
     draft.count = row ? 1 : countOf(items, draft, [from, to], plain);
   });
   slashed(items, drafts);
+  rateBoth(items, drafts);
   sidePairs(items, drafts);
   gaugePair(items, drafts);
   bothSides(items, drafts);
@@ -236,6 +263,7 @@ export function describe(drafts: readonly Draft[], items: readonly Item[], plain
   gaugeLetters(items, drafts);
   plates(items, drafts);
   inAndOut(items, drafts);
+  waterSides(items, drafts);
 }
 
 /** Does anything in the list belong to the class? */

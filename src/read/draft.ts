@@ -57,6 +57,8 @@ export interface Draft {
   kind: "ac" | "dc" | undefined;
   reference: "gauge" | "absolute" | undefined;
   action: "recovered" | "charged" | undefined;
+  /** "charge" before it: a noun where a plate is spoken of */
+  chargeNoun: boolean;
   earlier: boolean;
   now: boolean;
   component: boolean;
@@ -111,6 +113,7 @@ export function draft(index: number, value: number): Draft {
     kind: undefined,
     reference: undefined,
     action: undefined,
+    chargeNoun: false,
     earlier: false,
     now: false,
     component: false,

@@ -2,7 +2,7 @@ import { afterBreak, isPreposition, isStrongBreak, isWeakBreak, lastBreak } from
 import { classOf } from "./carrier.ts";
 import { type Draft, draft } from "./draft.ts";
 import { type Item, itemKind } from "./item.ts";
-import { namesPointsBehind } from "./points-behind.ts";
+import { namesPlacesBehind, namesPointsBehind } from "./points-behind.ts";
 import { suits } from "./suits.ts";
 import { role } from "./word.ts";
 
@@ -37,6 +37,7 @@ interface Gap {
   readonly leading: string;
   /** the sentence names its points behind the values */
   readonly pointsBehind: boolean;
+  readonly placesBehind: boolean;
 }
 
 /** First item of the gap that belongs to the value behind it. */
@@ -119,6 +120,15 @@ function nextCarrier(items: readonly Item[], from: number, to: number): number |
   return at < to && classOf(items[at]) !== "" ? at : undefined;
 }
 
+/** "supply air 56 wet bulb 54": directly before a number that has no bulb behind it, the bulb is that one's. */
+function leadsOn(gap: Gap, next: number): boolean {
+  if (next + 1 !== gap.to || gap.left.before.length === 0) return false;
+  const behind = gap.items[gap.to + 1];
+  return !(
+    behind?.label?.quantity === "wet_bulb_temperature" || /^(?:db|dry|wb)$/.test(behind?.text ?? "")
+  );
+}
+
 /** Does the sentence put this class of label behind its numbers? */
 function goesLeft(gap: Gap, next: number, kind: string, taken: string): boolean {
   const item = gap.items[next];
@@ -127,11 +137,12 @@ function goesLeft(gap: Gap, next: number, kind: string, taken: string): boolean 
   if (stuck) return true;
   const bulb =
     item.label?.quantity === "wet_bulb_temperature" || item.text === "db" || item.text === "dry";
-  if (bulb && next === gap.from) return true;
+  if (bulb && next === gap.from && !leadsOn(gap, next)) return true;
   if (kind === "U")
     return gap.items[gap.left.index]?.unit === undefined && gap.items[gap.to]?.unit !== undefined;
   if (kind === "A") return false;
   if (kind === "P") return gap.pointsBehind;
+  if (kind === "L" && gap.placesBehind) return true;
   if (
     kind === "R" &&
     item.label?.quantity === "current" &&
@@ -238,6 +249,7 @@ function afterTalk(items: readonly Item[], to: number): number {
 export function gather(items: readonly Item[], values: readonly number[]): Draft[] {
   const drafts = values.map((index) => draft(index, items[index]?.value ?? Number.NaN));
   const pointsBehind = namesPointsBehind(items, values);
+  const placesBehind = namesPlacesBehind(items, values);
   let leading = "";
   let sentence = 0;
   let start = 0;
@@ -245,7 +257,7 @@ export function gather(items: readonly Item[], values: readonly number[]): Draft
     const left = drafts[order - 1];
     let from = left === undefined ? afterTalk(items, now.index) : left.index + 1;
     if (left !== undefined) {
-      const at = cut({ items, from, to: now.index, left, leading, pointsBehind });
+      const at = cut({ items, from, to: now.index, left, leading, pointsBehind, placesBehind });
       left.behind = sideBehind(items, from, at);
       from = at;
     }

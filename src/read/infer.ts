@@ -252,7 +252,7 @@ export function infer(
   alongShapes(list, items);
   alongLists(list, items);
   subjects(list, items);
-  inOrder(list, context);
+  inOrder(list, items, context);
   for (const draft of list) if (draft.quantity === undefined) fromContext(draft, items, context);
   byCapacitor(list);
   byIsolation(list, items);
@@ -261,7 +261,7 @@ export function infer(
   byPairs(list, items, context, setting);
   byOpen(list);
   for (const draft of list) byState(draft, list, items);
-  for (const draft of list) byTest(draft, context);
+  for (const draft of list) byTest(draft, list, context);
   for (const draft of list) byPlausibility(draft);
   alongShapes(list, items);
   list.forEach((draft, order) => {

@@ -1,6 +1,7 @@
 import { itemKind } from "./item.ts";
 import type { Building } from "./items.ts";
 import { numberAt } from "./numbers.ts";
+import { bareTwo, commonToBoth, letterPair } from "./pair-words.ts";
 import { phraseAt } from "./phrase.ts";
 import { goesOn, listJoint, numberPair, pinWord, plainOrdinal, plural } from "./point-list.ts";
 import { inFamily } from "./point-row.ts";
@@ -140,46 +141,6 @@ function chain(build: Building, end: number, first: Point): boolean {
   return sign?.kind === tokenKind.sign && sign.text === "/" && before?.text === "/" && sign.glued;
 }
 
-const pairsOfLetters = /^(?:ab|bc|ca|ac|ba|cb|uv|vw|wu|uw|vu|wv)$/;
-
-/** "AB 211, BC 200, CA 209": pairs of legs without a joint, where more than one stands in the text. */
-function letterPair(build: Building, i: number): PointsSaid | undefined {
-  const text = build.tokens[i]?.text ?? "";
-  if (!pairsOfLetters.test(text)) return undefined;
-  const family = /^[abc]/.test(text) ? /^[abc]{2}$/ : /^[uvw]{2}$/;
-  const others = build.tokens.filter(
-    (token) => pairsOfLetters.test(token.text) && family.test(token.text) && token.text !== "ac",
-  );
-  if (others.length < (text === "ac" ? 1 : 2) || new Set(others.map((one) => one.text)).size < 1)
-    return undefined;
-  if (
-    text !== "ac" &&
-    new Set(others.map((one) => one.text)).size < 2 &&
-    !build.tokens.some((one) => one.text === "ac")
-  )
-    return undefined;
-  const name = (letter: string): string =>
-    /[abc]/.test(letter) ? `phase ${letter.toUpperCase()}` : letter.toUpperCase();
-  return { list: [[name(text.charAt(0)), name(text.charAt(1))]], end: i + 1 };
-}
-
-/** "common to both": from the common pin to each of the others. */
-function commonToBoth(build: Building, i: number): PointsSaid | undefined {
-  const phrase = phraseAt(build.tokens, i);
-  const point = phrase?.word.point;
-  if (phrase === undefined || (point !== "C" && build.tokens[i]?.text !== "c")) return undefined;
-  const both = build.tokens[phrase.end + 1]?.text;
-  if (build.tokens[phrase.end]?.text !== "to" || (both !== "both" && both !== "either"))
-    return undefined;
-  return {
-    list: [
-      ["C", "R"],
-      ["C", "S"],
-    ],
-    end: phrase.end + 2,
-  };
-}
-
 /** Points at token `i`: one, a pair, a list; or "to ground" alone. */
 export function pointsAt(build: Building, i: number): PointsSaid | undefined {
   const letters = letterPair(build, i);
@@ -234,7 +195,7 @@ export function pointsAt(build: Building, i: number): PointsSaid | undefined {
     list.push(next.points);
     end = next.end;
   }
-  return spread(list, end);
+  return bareTwo(build, i, list, end) ?? spread(list, end);
 }
 
 /** "L1, L2 and L3 to ground": the ground belongs to each. */

@@ -40,7 +40,7 @@ function toleranceEnd(build: Building, i: number, bare: boolean): number {
 function namesNext(build: Building, i: number, found: UnitSaid): boolean {
   const label = build.items[build.items.length - 1]?.label;
   const quantity = label?.quantity ?? label?.hint;
-  if (build.tokens[i]?.glued === true) return false;
+  if (build.tokens[i]?.glued === true || found.unit.dimension === "time") return false;
   if (leadingUnit(build)) return numberAt(build.tokens, found.end) !== undefined;
   if (quantity === undefined || label?.rating !== undefined) return false;
   if (fits(quantity, found.unit.dimension)) return false;

@@ -66,6 +66,7 @@ export function own(
       draft.named !== undefined
     )
       draft.quantity = resistanceOf(draft, undefined, setting);
+    else if (draft.count > 1 && setting.insulation) draft.quantity = "insulation_resistance";
     return;
   }
   if (draft.named !== undefined && !(draft.component && draft.named === "resistance")) {
@@ -91,7 +92,7 @@ export function own(
     Math.abs(draft.value) < 3
   )
     draft.quantity = "diode_drop";
-  else if (draft.component && draft.named === "resistance") draft.question = "quantity";
+  else if (draft.component && draft.named === "resistance") return;
   else if (draft.hint !== undefined) draft.quantity = hinted(draft, items, context);
   else if (draft.place === "liquid") draft.quantity = liquid(draft, context);
 }
@@ -109,7 +110,18 @@ export function oilIsWarm(draft: Draft, list: readonly Draft[]): boolean {
   );
 }
 
+/** "static .45 supply -.31 return": so small beside a static, it is one. */
+function small(draft: Draft, items: readonly Item[]): boolean {
+  return (
+    draft.hint === "temperature" &&
+    Math.abs(draft.value) < 5 &&
+    !Number.isInteger(draft.value) &&
+    items.some((item) => item.label?.quantity === "static_pressure")
+  );
+}
+
 function hinted(draft: Draft, items: readonly Item[], context: Context): Draft["quantity"] {
+  if (small(draft, items)) return "static_pressure";
   if (draft.hint !== "pressure" || draft.place === undefined) return draft.hint;
   const word = items[draft.before[draft.before.length - 1] ?? -1]?.text ?? "";
   if (word === "head" || word === "hd" || word === "low" || word === "high") return draft.hint;

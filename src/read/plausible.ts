@@ -22,7 +22,7 @@ export function byOpen(list: readonly Draft[]): void {
 }
 
 /** A test was announced and its first values come: "one minute 45", "lead 1 84". */
-export function byTest(draft: Draft, context: Context): void {
+export function byTest(draft: Draft, list: readonly Draft[], context: Context): void {
   if (
     context.test === undefined ||
     draft.quantity !== undefined ||
@@ -33,7 +33,12 @@ export function byTest(draft: Draft, context: Context): void {
   const last = context.readings[context.readings.length - 1];
   if (last !== undefined && last.quantity !== "insulation_resistance") return;
   const pair = isPair(draft);
-  if (pair || (draft.points === undefined && draft.after === undefined)) return;
+  const row =
+    last === undefined &&
+    list.length > 1 &&
+    list.length <= 3 &&
+    list.every((one) => one.unit === undefined);
+  if (pair || (draft.points === undefined && draft.after === undefined && !row)) return;
   draft.quantity = "insulation_resistance";
   draft.assumedQuantity = true;
 }
@@ -92,8 +97,8 @@ export function byState(draft: Draft, list: readonly Draft[], items: readonly It
     return;
   const settled =
     draft.state !== undefined ||
-    /^settl|^level/.test(items[draft.index - 1]?.text ?? "") ||
-    /^settl|^level/.test(items[draft.index - 2]?.text ?? "");
+    /^settl|^level(?:s|ed|led|ing)/.test(items[draft.index - 1]?.text ?? "") ||
+    /^settl|^level(?:s|ed|led|ing)/.test(items[draft.index - 2]?.text ?? "");
   if (!settled || draft.value < 0.3 || draft.value >= 170) return;
   draft.quantity = "current";
   draft.assumedQuantity = true;

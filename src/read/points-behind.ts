@@ -14,6 +14,21 @@ function bearsPoints(item: Item | undefined): boolean {
   );
 }
 
+/** ".45 supply -.31 return": does a place stand right behind each value, and none before the first? */
+export function namesPlacesBehind(items: readonly Item[], values: readonly number[]): boolean {
+  if (values.length < 2) return false;
+  const placed = (item: Item | undefined): boolean =>
+    item?.kind === itemKind.label && item.owner === undefined && item.label?.place !== undefined;
+  const start = values[0] ?? 0;
+  if (items.slice(0, start).some((item) => placed(item))) return false;
+  return values.every((index, order) => {
+    const next = items[index + 1];
+    const after = items[index + 2];
+    if (!placed(next)) return false;
+    return order < values.length - 1 || after === undefined || isStrongBreak(after);
+  });
+}
+
 /** "298 U-V 301 V-W 299 U-W": do the points stand behind their values rather than before? */
 export function namesPointsBehind(items: readonly Item[], values: readonly number[]): boolean {
   const taken = new Set(values);

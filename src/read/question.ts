@@ -43,9 +43,15 @@ function plainBehind(note: Note, draft: Draft): boolean {
 
 /** "put 3 in", "added three": a charge said with nothing counted behind the number. */
 function chargeTalk(items: readonly Item[], draft: Draft): boolean {
+  const gone = items[draft.index - 1]?.text === "back" && draft.before.length === 1;
+  if (gone && !items.some((item) => item.unit?.dimension === "mass")) return false;
   const next = items[draft.index + 1];
   if (next === undefined || next.text === "more" || next.text === "back") return true;
   if (next.label?.action !== undefined) return true;
+  return countsOn(next);
+}
+
+function countsOn(next: Item): boolean {
   return (next.roles !== 0 || next.kind !== itemKind.word) && next.kind !== itemKind.label;
 }
 

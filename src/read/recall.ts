@@ -76,6 +76,10 @@ function earlierLike(draft: Draft, reading: Reading): boolean {
 
 /** Words of a message that goes on where the last one stopped. */
 function goesOn(items: readonly Item[], draft: Draft): boolean {
+  return goesOnSurely(items, draft) || items.some((item) => (item.roles & role.next) !== 0);
+}
+
+function goesOnSurely(items: readonly Item[], draft: Draft): boolean {
   let roles = 0;
   for (const item of items) roles |= item.roles;
   if (
@@ -108,8 +112,43 @@ function sameAgain(bare: readonly Draft[], last: readonly Reading[], context: Co
   return near;
 }
 
+/** "now 121 and 345" behind "suction 118 head 340", "60 Hz 12.1" behind "50 Hz 8.2 amps": the same again, in order. */
+function parallel(list: readonly Draft[], items: readonly Item[], context: Context): boolean {
+  const last = context.readings.slice(-context.latest);
+  if (list.length < 2 || list.length !== context.latest || last.length !== list.length)
+    return false;
+  let known = 0;
+  const fits = list.every((draft, order) => {
+    const reading = last[order];
+    if (reading === undefined || reading.rating !== undefined || draft.rating !== undefined)
+      return false;
+    if (draft.quantity !== undefined) {
+      known++;
+      return draft.quantity === reading.quantity && draft.ownUnit;
+    }
+    const far = ratio(draft.value, reading);
+    const free =
+      draft.unit === undefined && draft.place === undefined && draft.points === undefined;
+    return free && draft.subject === undefined && far > 0.3 && far < 3;
+  });
+  const goes = items.some(
+    (item) => (item.roles & role.now) !== 0 || /^(?:after|again)$/.test(item.text),
+  );
+  if (!fits || known === list.length || (known === 0 && !goes)) return false;
+  if (known === 0 && new Set(last.map((reading) => `${reading.quantity} ${reading.at}`)).size < 2)
+    return false;
+  list.forEach((draft, order) => {
+    const like = last[order];
+    if (like === undefined || draft.quantity !== undefined) return;
+    adopt(draft, like, context);
+    draft.place = like.at;
+  });
+  return true;
+}
+
 /** "compressor two 49 and 168": as many bare numbers as the last message had readings, in its order. */
-export function inOrder(list: readonly Draft[], context: Context): void {
+export function inOrder(list: readonly Draft[], items: readonly Item[], context: Context): void {
+  if (parallel(list, items, context)) return;
   const bare = list.filter(
     (draft) =>
       draft.quantity === undefined &&
@@ -173,6 +212,8 @@ export function fromContext(draft: Draft, items: readonly Item[], context: Conte
   // ohms after volts: nothing but insulation spans such a range
   const wide = first.quantity === "insulation_resistance" || first.quantity === "vacuum";
   if ((!labelled || !wide) && (far > 30 || far < 1 / 30)) return;
+  const onlyNext = !labelled && !draft.earlier && !goesOnSurely(items, draft);
+  if (onlyNext && (far > 3 || far < 1 / 3)) return;
   adopt(draft, first, context);
   if (!labelled) {
     draft.place ??= first.at;

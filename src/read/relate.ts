@@ -100,12 +100,10 @@ export function relate(drafts: readonly Draft[], items: readonly Item[]): void {
       draft.value = -draft.value;
       continue;
     }
-    if (
-      items[draft.index - 1]?.text === "over" &&
-      items[draft.index - 2]?.kind === itemKind.number &&
-      (draft.place === "discharge" || draft.place === "suction")
-    )
-      continue;
+    // "44.1 over 4.8", "118 over 340": two figures, no bound
+    const pair =
+      items[draft.index - 1]?.text === "over" && items[draft.index - 2]?.kind === itemKind.number;
+    if (pair) continue;
     item.relation = relationBefore(items, draft.index) ?? relationBehind(items, draft.index) ?? "=";
   }
 }

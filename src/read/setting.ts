@@ -9,6 +9,7 @@ interface Words {
   winding: boolean;
   resistance: boolean;
   component: boolean;
+  leads: boolean;
   diode: boolean;
   vacuum: boolean;
   ground: boolean;
@@ -29,6 +30,7 @@ function wordsOf(items: readonly Item[]): Words {
     winding: false,
     resistance: false,
     component: false,
+    leads: false,
     diode: false,
     vacuum: false,
     ground: false,
@@ -37,6 +39,7 @@ function wordsOf(items: readonly Item[]): Words {
   for (const item of items) {
     if (item.kind === itemKind.ground) words.ground = true;
     else if (item.kind === itemKind.points) lookAtPoints(words, item);
+    if (item.text === "leads") words.leads = true;
     const quantity = item.label?.quantity;
     if (item.label?.component === true && quantity === "resistance") words.component = true;
     if (quantity === "insulation_resistance") words.insulation = true;
@@ -89,6 +92,7 @@ export function settingOf(
     insulation:
       mega ||
       words.insulation ||
+      (over && words.leads && !ohms) ||
       (words.ground && (!volts || over || onlyTests)) ||
       (silent && last === "insulation_resistance"),
     winding:

@@ -53,6 +53,9 @@ export function resistanceOf(
     return setting.insulation && draft.points !== undefined
       ? "insulation_resistance"
       : "resistance";
+  const lead =
+    draft.points?.every((one) => one.length === 1 && one[0]?.startsWith("lead")) === true;
+  if (lead && draft.over && !setting.winding) return "insulation_resistance";
   if (draft.points !== undefined)
     return setting.insulation && !setting.winding ? "insulation_resistance" : "winding_resistance";
   if (setting.winding || draft.thing === "compressor") return "winding_resistance";

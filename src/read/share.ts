@@ -1,6 +1,7 @@
 import type { Draft } from "./draft.ts";
 import { type Item, itemKind } from "./item.ts";
 import { between } from "./relate.ts";
+import { shareSide, strongIn } from "./share-side.ts";
 
 /** "added 1.9 kg … and 2.6 kg": what was done holds for the masses behind it. */
 function shareAction(list: readonly Draft[]): void {
@@ -69,8 +70,21 @@ function commaIn(items: readonly Item[], left: Draft, right: Draft): boolean {
   return false;
 }
 
+/** "488/486/490 at the disco": said behind the last, it is each one's. */
+function sharePlaceBack(list: readonly Draft[], items: readonly Item[]): void {
+  for (let i = list.length - 2; i >= 0; i--) {
+    const [left, right] = [list[i], list[i + 1]];
+    if (left === undefined || right === undefined || left.quantity !== right.quantity) continue;
+    if (left.quantity !== "voltage" || left.place !== undefined || right.before.length > 0)
+      continue;
+    const gap = between(items, left, right);
+    if ((gap.list || gap.empty) && left.points === undefined) left.place = right.place;
+  }
+}
+
 /** A place said for the first of a row of points holds for the rest. */
 function sharePlace(list: readonly Draft[], items: readonly Item[]): void {
+  sharePlaceBack(list, items);
   list.forEach((draft, order) => {
     const left = list[order - 1];
     if (left === undefined || left.quantity !== draft.quantity || draft.place !== undefined) return;
@@ -104,48 +118,6 @@ function sharePlace(list: readonly Draft[], items: readonly Item[]): void {
     )
       draft.place = left.place;
   });
-}
-
-const sides: ReadonlySet<string> = new Set(["suction", "discharge", "liquid", "oil"]);
-
-/** "106 psig / 77 F at the suction", "suction 97 psi 49 F": pressure and temperature of one place. */
-function shareSide(list: readonly Draft[], items: readonly Item[]): void {
-  list.forEach((right, order) => {
-    const left = list[order - 1];
-    if (left === undefined || left.rating !== undefined || right.rating !== undefined) return;
-    const paired = list[order - 2];
-    if (
-      right.quantity === "pressure" &&
-      paired?.quantity === "pressure" &&
-      paired.place === left.place &&
-      left.place !== undefined
-    )
-      return;
-    const kinds = `${left.quantity} ${right.quantity}`;
-    if (kinds !== "pressure temperature" && kinds !== "temperature pressure") return;
-    const gap = between(items, left, right);
-    if (!gap.list && !gap.empty) return;
-    if (
-      left.place === undefined &&
-      right.place !== undefined &&
-      sides.has(right.place) &&
-      right.before.length === 0 &&
-      left.before.length === 0
-    )
-      left.place = right.place;
-    else if (
-      right.place === undefined &&
-      left.place !== undefined &&
-      sides.has(left.place) &&
-      right.before.length === 0 &&
-      !strongIn(items, left, right)
-    )
-      right.place = left.place;
-  });
-}
-
-function strongIn(items: readonly Item[], left: Draft, right: Draft): boolean {
-  return between(items, left, right).strong;
 }
 
 /** "DC- to U .51 V .52": the first pair's partner stands for the single points behind it; so does a ground said once. */

@@ -32,6 +32,7 @@ function openIsReading(items: readonly Item[], i: number): boolean {
   }
   return (
     next?.kind === itemKind.points ||
+    next?.kind === itemKind.ground ||
     ((next?.roles ?? 0) === role.preposition && items[i + 2]?.kind === itemKind.points)
   );
 }

@@ -106,6 +106,42 @@ export function inAndOut(items: readonly Item[], drafts: readonly Draft[]): void
   });
 }
 
+const waters =
+  /^(?:water|chilled|chw|tower|loop|condenser|cond|evap|evaporator|barrel|chiller|wtr|hw)$/;
+
+/** "condenser water 85 in 95 out", "chilled water 44 out 54 in": the sides stand behind the values. */
+export function waterSides(items: readonly Item[], drafts: readonly Draft[]): void {
+  drafts.forEach((right, order) => {
+    const left = drafts[order - 1];
+    if (left === undefined || right.points !== undefined || left.points !== undefined) return;
+    const sides = [items[left.index + 1]?.text, items[right.index + 1]?.text];
+    if (!sides.includes("in") || !sides.includes("out")) return;
+    const named = items
+      .slice(Math.max(0, left.index - 4), left.index)
+      .filter((item) => waters.test(item.text));
+    if (
+      !named.some((item) =>
+        /^(?:water|chilled|chw|tower|loop|wtr|hw|barrel|condenser|cond)$/.test(item.text),
+      )
+    )
+      return;
+    if (left.unit !== undefined && left.unit.dimension !== "temperature") return;
+    const whose = named.some((item) => /^(?:condenser|cond|tower)$/.test(item.text))
+      ? "condenser"
+      : named.some((item) => /^(?:evap|evaporator|barrel|chiller)$/.test(item.text))
+        ? "evaporator"
+        : "water";
+    for (const [draft, side] of [
+      [left, sides[0]],
+      [right, sides[1]],
+    ] as const) {
+      draft.place = side === "in" ? `${whose}_in` : `${whose}_out`;
+      draft.hint = "temperature";
+      draft.action = undefined;
+    }
+  });
+}
+
 /** "line temperature's 48", "52 degree line": of the side that was spoken of last. */
 export function sameLine(items: readonly Item[], draft: Draft, left: Draft | undefined): void {
   if (draft.place !== undefined || left?.place === undefined) return;

@@ -85,6 +85,11 @@ export const complaints: Rule = {
         if (item !== undefined && item.owner === undefined) item.owner = complaints.name;
       }
       note.ask.length = 0;
+      for (let at = note.unread.length - 1; at >= 0; at--) {
+        const span = note.unread[at];
+        if (span !== undefined && span[0] >= first.from && span[1] <= last.to)
+          note.unread.splice(at, 1);
+      }
       note.statements.push({
         kind: "complaint",
         places,

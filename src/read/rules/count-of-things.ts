@@ -137,7 +137,9 @@ function thereAre(items: readonly Item[], i: number): boolean {
 
 /** "four evap fans": parts of the machine in the plural. */
 function partsBehind(items: readonly Item[], i: number): boolean {
-  const next = items[i + 1];
+  const word = items[i + 1];
+  const plain = word?.kind === itemKind.word && word.roles === 0;
+  const next = plain && items[i + 2]?.plural === true ? items[i + 2] : word;
   if (next === undefined || next.label === undefined || labelBefore(items, i)) return false;
   if (next.label.thing === undefined && next.label.component !== true) return false;
   const last = textAt(items, i + 2);
@@ -168,6 +170,10 @@ export const counts: Rule = {
         before === "order" ||
         before === "other"
       ) {
+        state(note, counts.name, [i, i + 1], { kind: "note", about: "count" });
+        return;
+      }
+      if (before === "(" && text === ")" && item.value <= 60) {
         state(note, counts.name, [i, i + 1], { kind: "note", about: "count" });
         return;
       }

@@ -34,6 +34,10 @@ function others(note: Note, i: number, item: Item): boolean {
     return true;
   }
   const next = textAt(items, i + 1);
+  if (heats(items, i, item, next) || turned(items, i, item) || lengthOf(note, i, item, next)) {
+    state(note, SIZE, [i, i + 1], { kind: "note", about: "size" });
+    return true;
+  }
   if (
     item.unit?.dimension === "mass" &&
     (jugs.has(next) || jugs.has(textAt(items, i + 2))) &&
@@ -70,6 +74,35 @@ function others(note: Note, i: number, item: Item): boolean {
     return true;
   }
   return false;
+}
+
+/** "10 kw heat strips", "5 kW heater": what it is called by. */
+function heats(items: readonly Item[], i: number, item: Item, next: string): boolean {
+  if (item.unit?.dimension !== "power") return false;
+  const after = textAt(items, i + 2);
+  return (
+    /^(?:heat|heater|heaters|strip|strips|kit|element|elements|furnace|generator|motor)$/.test(
+      next,
+    ) && !/^(?:is|reads|pulls|at)$/.test(after)
+  );
+}
+
+/** "rotated 180 degrees", "90 degree elbow": an angle. */
+function turned(items: readonly Item[], i: number, item: Item): boolean {
+  if (item.unit?.figure !== "degrees") return false;
+  const around = `${textAt(items, i - 1)} ${textAt(items, i - 2)} ${textAt(items, i + 1)}`;
+  return /\b(?:rotat\w*|turn\w*|spun|flipped|elbows?|ells?|bends?|swivel\w*|clockwise)\b/.test(
+    around,
+  );
+}
+
+/** "50 ft of 18/5": a length of something. */
+function lengthOf(note: Note, i: number, item: Item, next: string): boolean {
+  if (item.unit?.dimension !== "length" || next !== "of") return false;
+  const [size, stroke, cores] = [note.items[i + 2], textAt(note.items, i + 3), note.items[i + 4]];
+  if (freeNumber(size) && stroke === "/" && freeNumber(cores) && size.value <= 22)
+    state(note, SIZE, [i + 2, i + 5], { kind: "note", about: "size" });
+  return true;
 }
 
 function wordsIn(items: readonly Item[], i: number): boolean {

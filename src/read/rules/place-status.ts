@@ -54,6 +54,7 @@ export function leftPlace(note: Note): number {
     else if ((item.roles & (role.article | role.only)) === 0) return -1;
     end++;
   }
+  if (!named && end === at + 1 && at <= 1 && items[end]?.colon === true) return at;
   if (!named) return -1;
   const clock = items.findIndex((_, i) => i >= end && clockAt(items, i, true) !== undefined);
   if (clock >= 0 && clock <= end + 2) return at;

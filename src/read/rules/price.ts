@@ -14,6 +14,8 @@ const money: ReadonlySet<string> = new Set([
   "each",
 ]);
 
+const pricing = /^(?:price|cost|costs|quote|quoted|bid|invoice|rental|paid)$/;
+
 /** "$385/day", "312.60 for the motor", "forty bucks" */
 export const prices: Rule = {
   name: "<currency> <number>",
@@ -36,14 +38,21 @@ export const prices: Rule = {
         item.text === "invoice" ||
         item.text === "bid",
     );
-    note.items.forEach((item, i) => {
+    const { items } = note;
+    items.forEach((item, i) => {
       if (!freeNumber(item)) return;
       const sign = textAt(note.items, i - 1);
       const marked = sign === "$" || sign === "€" || sign === "£";
+      const asked =
+        talk &&
+        item.unit === undefined &&
+        item.value >= 20 &&
+        items.slice(Math.max(0, i - 5), i).some((word) => pricing.test(word.text));
       const cents = talk && /^\d+\.\d\d$/.test(item.text) && item.unit === undefined;
       if (
         !marked &&
         !cents &&
+        !asked &&
         !(money.has(textAt(note.items, i + 1)) && textAt(note.items, i + 1) !== "each")
       )
         return;

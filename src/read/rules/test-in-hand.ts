@@ -16,7 +16,8 @@ export const testsInHand: Rule = {
     "winding|windings|diode|diodes|ohms|ohming|megging|megger|heaters|heater|thermistors|sensors|checking|check|test|testing|rectifier|ipm",
   apply: (note) => {
     const { items } = note;
-    if (note.readings.length > 0 || note.statements.length > 0 || items.length > 14) return;
+    if (note.readings.length > 0 || note.ask.length > 0 || items.length > 14) return;
+    if (note.statements.some((one) => one.kind !== "note")) return;
     if (note.holds.mark || items.some((item) => item.kind === itemKind.number && item.unit)) return;
     const at = items.findIndex(
       (item) => item.label?.quantity !== undefined && tests.has(item.label.quantity),

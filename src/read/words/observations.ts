@@ -140,7 +140,7 @@ export const observationPatterns: readonly (readonly [
   ],
   ["was_without_power", "no_power"],
   ["struck_by_storm", "storm"],
-  ["calling", "calls !no_call"],
+  ["calling", "calls !no_call !=more"],
   ["not_calling", "no_call"],
   ["safety_open", "safety open_word !monitor", "safety trips"],
   ["sensor_reads_wrong", "sensor reads_wrong"],
@@ -156,7 +156,7 @@ export const observationPatterns: readonly (readonly [
     "=oily leak_place",
     "=oil =stain",
     "=oil =residue",
-    "=oil =over !black",
+    "=oil =over leak_place !black",
     "=oil =spot",
   ],
   [

@@ -100,7 +100,7 @@ export const roleWords: readonly (readonly [words: string, roles: number])[] = [
     role.only,
   ],
   [
-    "no wait|wait no|scratch|sorry|i mean|correction|make that|make it|meant|should say|typo|my bad|oops|whoops|woops|actually no|hang on|hold on|wait|nope|rather|no sorry|sorry no|er no|no actually|strike|change that to|change it to|not|no make it|no make that|or rather|excuse me|let me correct|correcting|fix that|fix|i said|that was wrong|wrong|misread|mis read|mistyped|fat fingered|fat finger|sry|scuse me|that should be|that should read|should have been|was supposed to be|let me fix|lemme fix|amend|wait actually|no thats|oh sorry|oh wait|disregard|no it was|no its|no that was|no it is|no im sorry|nah|no wait make that|actually its|i meant",
+    "no wait|wait no|scratch|sorry|i mean|correction|make that|make it|meant|should say|typo|my bad|oops|whoops|woops|actually no|hang on|hold on|wait|nope|rather|no sorry|sorry no|er no|no actually|strike|change that to|change it to|not|no make it|no make that|or rather|excuse me|let me correct|correcting|fix that|fix|i said|that was wrong|wrong|misread|mis read|mistyped|fat fingered|fat finger|sry|scuse me|that should be|that should read|should have been|was supposed to be|let me fix|lemme fix|amend|wait actually|no thats|oh sorry|oh wait|disregard|no it was|no its|no that was|no it is|no im sorry|nah|no wait make that|actually its|i meant|transposed|flip flopped|switched the digits|swapped the digits|had it backwards|dyslexic|mixed up|mistake|my mistake|that was a typo|should of said",
     role.correct,
   ],
   ["after|later|past|into|in|since|at the|mark|following|by", role.after],

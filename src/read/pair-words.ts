@@ -1,0 +1,85 @@
+import type { Building } from "./items.ts";
+import type { PointsSaid } from "./names.ts";
+import { numberAt } from "./numbers.ts";
+import { phraseAt } from "./phrase.ts";
+import { selfNamed } from "./point-words.ts";
+
+const pairsOfLetters = /^(?:ab|bc|ca|ac|ba|cb|uv|vw|wu|uw|vu|wv)$/;
+
+/** "AB 211, BC 200, CA 209": pairs of legs without a joint, where more than one stands in the text. */
+export function letterPair(build: Building, i: number): PointsSaid | undefined {
+  const text = build.tokens[i]?.text ?? "";
+  if (!pairsOfLetters.test(text)) return undefined;
+  const family = /^[abc]/.test(text) ? /^[abc]{2}$/ : /^[uvw]{2}$/;
+  const others = build.tokens.filter(
+    (token) => pairsOfLetters.test(token.text) && family.test(token.text) && token.text !== "ac",
+  );
+  if (others.length < (text === "ac" ? 1 : 2) || new Set(others.map((one) => one.text)).size < 1)
+    return undefined;
+  if (
+    text !== "ac" &&
+    new Set(others.map((one) => one.text)).size < 2 &&
+    !build.tokens.some((one) => one.text === "ac")
+  )
+    return undefined;
+  const name = (letter: string): string =>
+    /[abc]/.test(letter) ? `phase ${letter.toUpperCase()}` : letter.toUpperCase();
+  return { list: [[name(text.charAt(0)), name(text.charAt(1))]], end: i + 1 };
+}
+
+/** "common to both": from the common pin to each of the others. */
+export function commonToBoth(build: Building, i: number): PointsSaid | undefined {
+  const phrase = phraseAt(build.tokens, i);
+  const point = phrase?.word.point;
+  if (phrase === undefined || (point !== "C" && build.tokens[i]?.text !== "c")) return undefined;
+  const both = build.tokens[phrase.end + 1]?.text;
+  if (build.tokens[phrase.end]?.text !== "to" || (both !== "both" && both !== "either"))
+    return undefined;
+  return {
+    list: [
+      ["C", "R"],
+      ["C", "S"],
+    ],
+    end: phrase.end + 2,
+  };
+}
+
+/** "208 on L1 L2", "L1 L2 208 L2 L3 211": two points of a family without a joint are a pair, unless two values follow. */
+export function bareTwo(
+  build: Building,
+  i: number,
+  list: readonly (readonly string[])[],
+  end: number,
+): PointsSaid | undefined {
+  const [first, second] = [list[0]?.[0], list[1]?.[0]];
+  if (list.length !== 2 || first === undefined || second === undefined || first === second)
+    return undefined;
+  if (list.some((points) => points.length !== 1) || !/^[LT]\d$/.test(first)) return undefined;
+  if (first.charAt(0) !== second.charAt(0) || jointIn(build, i, end)) return undefined;
+  const before = build.items[build.items.length - 1]?.text ?? "";
+  const led = /^(?:on|across|between|at|from)$/.test(before);
+  const said = numberAt(build.tokens, end);
+  const again = said !== undefined && numberAt(build.tokens, said.end) !== undefined;
+  if (again || (!led && said === undefined)) return undefined;
+  if (!led && !repeats(build, end)) return undefined;
+  return { list: [[first, second]], end };
+}
+
+function jointIn(build: Building, from: number, to: number): boolean {
+  for (let at = from; at < to; at++)
+    if (/^(?:,|\/|and|&|n|-)$/.test(build.tokens[at]?.text ?? "")) return true;
+  return false;
+}
+
+/** Do two such points stand together again further on? */
+function repeats(build: Building, from: number): boolean {
+  for (let at = from; at < build.tokens.length; at++) {
+    const first = selfNamed(build, at);
+    if (first === undefined) continue;
+    return (
+      selfNamed(build, first.end) !== undefined ||
+      build.items.some((item) => item.points?.[0]?.length === 2)
+    );
+  }
+  return build.items.some((item) => item.points?.[0]?.length === 2);
+}

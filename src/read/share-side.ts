@@ -1,0 +1,45 @@
+import type { Draft } from "./draft.ts";
+import type { Item } from "./item.ts";
+import { between } from "./relate.ts";
+
+const sides: ReadonlySet<string> = new Set(["suction", "discharge", "liquid", "oil"]);
+
+/** "106 psig / 77 F at the suction", "suction 97 psi 49 F": pressure and temperature of one place. */
+export function shareSide(list: readonly Draft[], items: readonly Item[]): void {
+  list.forEach((right, order) => {
+    const left = list[order - 1];
+    if (left === undefined || left.rating !== undefined || right.rating !== undefined) return;
+    const paired = list[order - 2];
+    if (
+      right.quantity === "pressure" &&
+      paired?.quantity === "pressure" &&
+      paired.place === left.place &&
+      left.place !== undefined
+    )
+      return;
+    const kinds = `${left.quantity} ${right.quantity}`;
+    if (kinds !== "pressure temperature" && kinds !== "temperature pressure") return;
+    const gap = between(items, left, right);
+    if (!gap.list && !gap.empty) return;
+    if (
+      left.place === undefined &&
+      right.place !== undefined &&
+      sides.has(right.place) &&
+      right.before.length === 0 &&
+      left.before.length === 0
+    )
+      left.place = right.place;
+    else if (
+      right.place === undefined &&
+      left.place !== undefined &&
+      sides.has(left.place) &&
+      right.before.length === 0 &&
+      !strongIn(items, left, right)
+    )
+      right.place = left.place;
+  });
+}
+
+export function strongIn(items: readonly Item[], left: Draft, right: Draft): boolean {
+  return between(items, left, right).strong;
+}
