@@ -1,3 +1,4 @@
+import { legsTurned } from "./legs-turned.ts";
 import type { Scene } from "./scene.ts";
 
 /** Words of a repair and the part that it mends; the first that fits counts. */
@@ -23,10 +24,6 @@ export function repairSigns(scene: Scene): { part: string; said: string }[] {
   const rotation = turned === undefined ? [] : [{ part: "rotation", said: turned }];
   return [...rotation, ...partsMended(scene)];
 }
-
-/** Two legs changed over: what a compressor that ran backward is mended by. */
-const legsTurned =
-  /(?:swap|chang|revers|roll|flip|turn)\w*(?: over| around)? (?:two|2|any two|a pair)(?: of)?(?: the)? (?:legs|leads|phases|wires|lines)/;
 
 function partsMended(scene: Scene): { part: string; said: string }[] {
   if (scene.seen.some((one) => one.observation === "line_work_done")) return [];

@@ -1,4 +1,5 @@
 import type { CaseNote, Reading, Statement } from "../model.ts";
+import { legsTurned } from "./legs-turned.ts";
 
 /** The notes before and after the first thing that was done to the machine. */
 export interface Stages {
@@ -75,7 +76,12 @@ function cutIn(note: CaseNote): number | undefined {
   const weights = note.readings.some(isCharge)
     ? note.readings.filter((one) => one.quantity === "mass").map(placeOf)
     : [];
-  const places = weights.length === 0 ? deeds : [...deeds, Math.max(...weights)];
+  const turned = (note.text ?? "").search(legsTurned);
+  const places = [
+    ...deeds,
+    ...(weights.length === 0 ? [] : [Math.max(...weights)]),
+    ...(turned < 0 ? [] : [turned]),
+  ];
   return places.length === 0 ? undefined : Math.min(...places);
 }
 

@@ -71,7 +71,7 @@ function isBetween(reading: Reading, side: "L" | "T"): boolean {
 }
 
 const namesSides: (scene: Scene) => boolean = perScene((scene) =>
-  /side|contactor|lugs/.test(scene.words),
+  /side|contactor|lugs|\bload \d/.test(scene.words),
 );
 
 /** Letters before a figure, all of its note, and after it, that may name its side. */
@@ -79,7 +79,7 @@ const wholeNote = 10_000;
 const sideAfter = 44;
 
 const sideWords =
-  /(load side|out of the contactor|leaving the contactor|bottom of the contactor)|(line side|into the contactor|top of the contactor|line lugs)/g;
+  /(load side|(?<!under |full |no )\bload(?= \d)|out of the contactor|leaving the contactor|bottom of the contactor)|(line side|\bline(?= \d{3})|into the contactor|top of the contactor|line lugs)/g;
 
 /** The side named last. */
 function lastSide(words: string): "line" | "load" | undefined {
