@@ -64,7 +64,8 @@ function placesOf(note: CaseNote): Map<Reading, Place> {
     const next = inOrder[index + 1];
     if (next === undefined || taken === index || !areJoined(one, next, note)) return;
     const [placeless, named] = one.at === undefined ? [one, next] : [next, one];
-    if (named.at === undefined || found.has(placeless)) return;
+    if (named.at === undefined || found.has(placeless) || hasPartner(named, placeless, inOrder))
+      return;
     found.set(placeless, named.at);
     taken = index + 1;
   });
@@ -104,6 +105,11 @@ function besideCoil(inOrder: readonly Reading[], note: CaseNote): Reading | unde
       return false;
     return /^[\s,/&-]*$/.test((note.text ?? "").slice(to(one), from(next)));
   });
+}
+
+/** "120/52 F, 450 psi": the line in the middle has its pressure already. */
+function hasPartner(named: Reading, placeless: Reading, all: readonly Reading[]): boolean {
+  return all.some((one) => one.quantity === placeless.quantity && one.at === named.at);
 }
 
 function areJoined(first: Reading, second: Reading, note: CaseNote): boolean {

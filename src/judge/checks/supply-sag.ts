@@ -57,7 +57,10 @@ const everywhere =
 function holdsUpstream(one: Reading, scene: Scene, restV: number): boolean {
   const held = (numberOf(one) ?? 0) > 0.95 * restV;
   return (
-    held && /still|same moment|line (?:side|lugs)|ahead|upstream|main/.test(wordsNear(scene, one))
+    held &&
+    /still|same moment|line (?:side|lugs)|ahead|upstream|main|\bpanel\b|breaker/.test(
+      wordsNear(scene, one),
+    )
   );
 }
 

@@ -4,7 +4,7 @@ const joint =
   "(?:lugs?|terminals?|wire ?nuts?|splices?|connections?|neutral|stabs?|spades?|screws?|crimps?)";
 const bad =
   "(?:burn(?:t|ed)|melted|charred|black(?:ened)?|brown|cooked|toasted?|arc(?:ed|ing)|discolou?red|loose|corroded|hot)";
-const gap = "\\W+(?:[\\w']+\\W+){0,4}?";
+const gap = "\\W+(?:[\\w']+\\W+){0,6}?";
 const stalled = "(?:stall\\w*|tripp?\\w*|popped|overload)";
 const againstPressure =
   "(?:no (?:time )?delay|(?:against|into) (?:a |full |high )?(?:\\d{3} ?(?:psi)? ?)?head|[23]\\d\\d over \\d{2,3}|restart\\w* (?:right away|quick|too soon|at once)|third start in)";
@@ -136,6 +136,7 @@ export const electricalToldRows: readonly ToldRow[] = [
     sign: "unplugged:drive_faults_without_motor",
     words: [
       /\b(?:no motor|(?:motor|comp(?:ressor)?|leads?) (?:is |are )?(?:off|unplugged|lifted|disconnected|out)|nothing (?:hooked|connected|on it))\b.{0,40}\b(?:still |even )?(?:throws?|faults?|trips?|alarms?|codes?)\b/,
+      /\b(?:throws?|faults?|trips?|alarms?|codes?)\b.{0,24}\bwith (?:the )?(?:motor|comp(?:ressor)?|leads) (?:off|out|unplugged|lifted|disconnected)\b/,
     ],
     unless: /\b(?:no|without a?|any) (?:fault|code|alarm|trip)|runs (?:clean|fine)|balanced|equal/,
     mended: /\b(?:module|drive|ipm)\b/,

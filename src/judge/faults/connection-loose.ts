@@ -31,7 +31,7 @@ export const connectionLoose: Fault = {
     "starting:overload_trips": 0.12,
     "contacts:contactor_chatters": 0.1,
     "dimming:lights_dim_at_start": 0.1,
-    "contactor:drop": 0.03,
+    "contactor:drop": 0.08,
   },
   proof: [
     {
