@@ -1,5 +1,5 @@
 import type { Bot } from "./bot/desk.ts";
-import { dueClocks, startOf } from "./bot/due-clocks.ts";
+import { dueClocks, startOf, wasMissed } from "./bot/due-clocks.ts";
 import { learn, relearn, remember } from "./bot/memory.ts";
 import { type WorkResult, workOne } from "./bot/work-one.ts";
 import type { Clock, Message } from "./model.ts";
@@ -61,21 +61,29 @@ function cleaned(message: Message): Message {
   return { ...message, text: message.text.replace(/\p{Surrogate}/gu, "\uFFFD") };
 }
 
-/** Second transaction, once for each message that waits: entries, answers and the mark "done". */
-export function work(bot: Bot, most = Number.POSITIVE_INFINITY): readonly WorkResult[] {
+/**
+ * Second transaction, once for each message that waits: entries, answers and the mark "done".
+ * `nowMs`: the clock of who answers at once; what is much older then was not seen, and is answered
+ * together.
+ */
+export function work(
+  bot: Bot,
+  most = Number.POSITIVE_INFINITY,
+  nowMs?: number,
+): readonly WorkResult[] {
   const results: WorkResult[] = [];
   while (results.length < most) {
     const row = nextMessage(bot.store);
     if (row === undefined) break;
-    results.push(workOn(bot, row));
+    results.push(workOn(bot, row, nowMs));
   }
   return results;
 }
 
-function workOn(bot: Bot, row: InboxRow): WorkResult {
+function workOn(bot: Bot, row: InboxRow, nowMs: number | undefined): WorkResult {
   const { store, memory } = bot;
   try {
-    return transact(store, () => workOne(bot, row.message));
+    return transact(store, () => workOne(bot, row.message, nowMs));
   } catch (error) {
     // what was derived may hold half of it
     relearn(memory, store);
@@ -103,19 +111,27 @@ function park(bot: Bot, message: Message, error: unknown): WorkResult {
   return { message, job: null, replies: [], error: text };
 }
 
-/** Asks for what clocks that came due by `now` (ISO) wait for; each asks once. */
-export function tick(bot: Bot, now: string): readonly Clock[] {
+/**
+ * Asks for what clocks that came due by `now` (ISO) wait for; each asks once. `when`: "now" where the
+ * clock is looked at all the time, so that a short test long overdue was missed and is not asked about.
+ */
+export function tick(bot: Bot, now: string, when: "now" | "script" = "script"): readonly Clock[] {
   const due = dueClocks(bot.memory, now);
   if (due.length === 0) return [];
+  const missed = (clock: Clock): boolean => when === "now" && wasMissed(clock, now);
   try {
-    return transact(bot.store, () => due.map((clock) => ring(bot, clock)));
+    return transact(bot.store, () => {
+      for (const clock of due.filter(missed)) close(bot, clock, "missed");
+      return due.filter((clock) => !missed(clock)).map((clock) => ring(bot, clock));
+    });
   } catch (error) {
     relearn(bot.memory, bot.store);
     throw error;
   }
 }
 
-function ring(bot: Bot, clock: Clock): Clock {
+/** Keeps what became of a clock; says where its question goes. */
+function close(bot: Bot, clock: Clock, outcome: "asked" | "missed"): string {
   const { platform, who } = startOf(bot.memory, clock);
   const draft = {
     job: clock.job,
@@ -124,9 +140,14 @@ function ring(bot: Bot, clock: Clock): Clock {
     platform,
     message: clock.id,
     text: "",
-    facts: { kind: "clock", clock: clock.id, outcome: "asked" },
+    facts: { kind: "clock", clock: clock.id, outcome },
   } as const;
   learn(bot.memory, [appendEntry(bot.store, draft, bot.salt())]);
+  return platform;
+}
+
+function ring(bot: Bot, clock: Clock): Clock {
+  const platform = close(bot, clock, "asked");
   putOut(bot.store, {
     id: `clock:${clock.id}`,
     platform,

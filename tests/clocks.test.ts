@@ -130,7 +130,7 @@ const stories: readonly (readonly [
       { time: "06:40", day: "2026-05-13", text: "on site gull wharf", person: "ife" },
       { tick: "06:59", day: "2026-05-13" },
       { tick: "07:00", day: "2026-05-13" },
-      { tick: "09:00", day: "2026-05-13" },
+      { tick: "08:00", day: "2026-05-13" },
     ],
     [/^2026-05-13T07:00 Ife, OU-3: nitrogen in since 16:30/],
   ],
@@ -145,6 +145,32 @@ const stories: readonly (readonly [
       { tick: "10:30" },
     ],
     [/^2026-05-12T09:10 Bram, OU-3: power off since 09:00\. Measure the bus/],
+  ],
+  [
+    "who says nothing on site is asked once, then the dispatcher is told once",
+    [
+      { tick: "09:49" },
+      { tick: "09:50" },
+      { tick: "10:00" },
+      { tick: "10:19" },
+      { tick: "10:20" },
+      { tick: "15:00" },
+    ],
+    [
+      /^2026-05-12T09:50 Bram, OU-3: nothing heard since 08:20/,
+      /^2026-05-12T10:20 Job 1 OU-3, Bram: nothing heard since 08:20, and no answer/,
+    ],
+  ],
+  [
+    "any word of his, talk too, ends the check on a quiet job",
+    [
+      { time: "09:45", text: "coffee first lol" },
+      { tick: "09:55" },
+      { tick: "11:14" },
+      { time: "11:14:30", text: "done, leaving" },
+      { tick: "13:00" },
+    ],
+    [],
   ],
   [
     "done ends every clock",

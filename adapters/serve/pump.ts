@@ -40,7 +40,7 @@ export function makePump({ bot, log, now, after }: PumpOptions): Pump {
       done = clocks(bot, log, now());
       if (ordered) done += officeWork(bot);
       ordered = false;
-      const worked = works(bot, log);
+      const worked = works(bot, log, now);
       done += worked.done;
       left = worked.left;
       last = { at: now() };
@@ -79,7 +79,7 @@ export const sentenceOf = (error: unknown, path: string): string =>
   storeProblem(error, path) ?? (error instanceof Error ? error.message : String(error));
 
 function clocks(bot: Bot, log: Log, nowMs: number): number {
-  const rung = tick(bot, isoWithOffset(new Date(nowMs)));
+  const rung = tick(bot, isoWithOffset(new Date(nowMs)), "now");
   for (const clock of rung) log.info("clock", { id: clock.id, job: clock.job });
   return rung.length;
 }
@@ -88,11 +88,15 @@ function clocks(bot: Bot, log: Log, nowMs: number): number {
 const turnMs = 40;
 
 /** Works on what waits, for one turn; says how much was done and whether something is left. */
-function works(bot: Bot, log: Log): { readonly done: number; readonly left: boolean } {
+function works(
+  bot: Bot,
+  log: Log,
+  now: () => number,
+): { readonly done: number; readonly left: boolean } {
   const end = performance.now() + turnMs;
   for (let done = 0; ; done++) {
     if (performance.now() > end) return { done, left: true };
-    const [result] = work(bot, 1);
+    const [result] = work(bot, 1, now());
     if (result === undefined) return { done, left: false };
     tellOf(result, log);
   }

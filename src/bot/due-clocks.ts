@@ -13,6 +13,16 @@ export function dueClocks(memory: Memory, now: string): readonly Clock[] {
     .sort((a, b) => Date.parse(a.due) - Date.parse(b.due) || a.job - b.job);
 }
 
+/** Clocks of a test that is over when nobody asked in time. */
+const short = /^(?:insulation_1min|insulation_10min|vacuum_hold|bus_wait|fire_watch)\b/;
+/** So long after its time nobody asks any more; our choice, no source. */
+const missedMs = 15 * 60_000;
+
+/** Whether the bot was away when a short clock came due. */
+export function wasMissed({ id, due }: Clock, now: string): boolean {
+  return short.test(id) && Date.parse(now) - Date.parse(due) > missedMs;
+}
+
 /** The check on a job of which nothing is heard; the dispatcher is told where the board is. */
 function quietOf(memory: Memory, job: Job): readonly Clock[] {
   const clocks = quietClocks(job, memory.entries.get(job.job) ?? [], memory.heard);

@@ -16,6 +16,8 @@ export interface Worked {
   readonly before: Judgement | undefined;
   readonly now: Judgement | undefined;
   readonly cautioned: readonly string[];
+  /** messages that left their answer to this one */
+  readonly held: readonly string[];
 }
 
 /** Gathers what the reply to a message is made from. */
@@ -31,7 +33,9 @@ export function replyInput(memory: Memory, worked: Worked): ReplyInput {
     message,
     understood: plan.understood,
     ...(job === undefined ? {} : { job }),
-    readings: job?.readings.filter((reading) => reading.message === message.id) ?? [],
+    readings:
+      job?.readings.filter(({ message: id }) => id === message.id || worked.held.includes(id)) ??
+      [],
     replaced: replacedIn(was, job),
     withdrawn: withdrawnIn(was, job),
     confirmed: [

@@ -24,6 +24,7 @@ import { cautionedOf, note } from "./cautioned.ts";
 import type { Bot } from "./desk.ts";
 import { planDelete, planEdit } from "./file-change.ts";
 import { type Plan, planNote } from "./file-note.ts";
+import { heldBefore, isHeld } from "./held.ts";
 import { judgeJob, lastJudgement } from "./judge-job.ts";
 import { learn, zoneFor } from "./memory.ts";
 import { mendingRows } from "./mend.ts";
@@ -45,7 +46,7 @@ export interface WorkResult {
 }
 
 /** Works on one message, inside its transaction: route, read, append, fold, judge, answer, mark. */
-export function workOne(bot: Bot, message: Message): WorkResult {
+export function workOne(bot: Bot, message: Message, nowMs?: number): WorkResult {
   const { store, memory } = bot;
   const heard = memory.heard.get(message.person) ?? 0;
   memory.heard.set(message.person, Math.max(heard, Date.parse(message.at)));
@@ -71,11 +72,11 @@ export function workOne(bot: Bot, message: Message): WorkResult {
   const changed = plan.drafts.length + (plan.released?.length ?? 0) > 0;
   const now = job === undefined ? undefined : changed ? judgeJob(memory, job, message.at) : before;
   const cautioned = cautionedOf(memory, message, plan.job);
-  say(
-    bot,
-    { message, plan, was },
-    replyInput(memory, { message, plan, was, before, now, cautioned }),
-  );
+  const held = plan.job === undefined ? [] : heldBefore(bot, message, { job: plan.job, nowMs });
+  const worked = { message, plan, was, before, now, cautioned, held };
+  const input = replyInput(memory, worked);
+  const waits = isHeld(bot, message, plan, nowMs) && dangerLine(input) === "";
+  say(bot, { message, plan, was, waits }, input);
   return {
     message,
     job: plan.job ?? null,
@@ -175,12 +176,18 @@ function planFor(bot: Bot, message: Message): Plan {
 /** Puts the answer, what it mends, the alert and the board in the outbox. */
 function say(
   bot: Bot,
-  worked: { readonly message: Message; readonly plan: Plan; readonly was: Job | undefined },
+  worked: {
+    readonly message: Message;
+    readonly plan: Plan;
+    readonly was: Job | undefined;
+    /** its answer is left to a later message */
+    readonly waits: boolean;
+  },
   input: ReplyInput,
 ): void {
   const { store, memory } = bot;
   const { message, plan, was } = worked;
-  const text = plan.says ?? spokenText(bot, worked, input);
+  const text = worked.waits ? undefined : (plan.says ?? spokenText(bot, worked, input));
   if (plan.private !== undefined) putOut(store, privateRow(message, plan.private));
   const stands = standsFor(bot, message, input);
   // the answer to an older edit would stand over what holds now
