@@ -171,8 +171,10 @@ describe("what people do to their messages", () => {
     const { standIn, made, note } = await atWork();
     standIn.remove(south, note.ts);
     await until("nothing stands", () => standing(made).length === 0);
-    await until("the answer says so", () => said(made, south)[1]?.includes("taken") === true);
-    expect(said(made, south)).toHaveLength(2);
+    await until("the answer is mended", () => said(made, south)[1]?.includes("No longer") === true);
+    // the verdict went with it: that is said aloud, once
+    await until("it is said", () => said(made, south)[2]?.includes("taken back") === true);
+    expect(said(made, south)).toHaveLength(3);
   });
 
   test("a cross on the answer takes back what it answers; on somebody else's it does nothing", async () => {
