@@ -62,7 +62,7 @@ function leadsTo(items: readonly Item[], from: number, to: number): boolean {
 /** "four evap fans, 1.1 A each", "each 1.1 A, there's four": as many as were counted. */
 function eachOf(items: readonly Item[], draft: Draft, plain: string): number {
   const near = items.slice(Math.max(0, draft.index - 3), draft.index + 3);
-  if (!near.some((item) => (item.roles & role.each) !== 0)) return 1;
+  if (!near.some((item) => (item.roles & role.each) !== 0 || item.text === "all")) return 1;
   for (let i = draft.index - 1; i >= 0; i--) {
     const item = items[i];
     if (item === undefined || isStrongBreak(item) || item.kind === itemKind.number) break;

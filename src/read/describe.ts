@@ -1,3 +1,4 @@
+import { lineToLine, mixedAir, ofAPart, rateBoth, standing, whenDone } from "./beside.ts";
 import { classOf } from "./carrier.ts";
 import { countOf } from "./count-words.ts";
 import type { Draft } from "./draft.ts";
@@ -21,6 +22,7 @@ import {
   otherSide,
   sameLine,
   saturation,
+  waterPairs,
   waterSides,
   weather,
 } from "./where-words.ts";
@@ -94,18 +96,6 @@ function isRail(points: readonly (readonly string[])[]): boolean {
   return points.length === 1 && points[0]?.length === 1 && points[0][0]?.startsWith("DC") === true;
 }
 
-/** "since yesterday", nitrogen left "last night": this visit's test, not a past one's value. */
-function standing(items: readonly Item[], index: number): boolean {
-  const before = items[index - 1]?.text;
-  if (before === "since" || before === "until" || before === "till") return true;
-  const night = items[index]?.text === "last" || items[index]?.text === "yesterday";
-  return (
-    night &&
-    items.some((item) => item.text === "nitrogen" || item.text === "n2") &&
-    !items.some((item) => item.text === "year" || item.text === "month")
-  );
-}
-
 function take(draft: Draft, items: readonly Item[], index: number): void {
   const item = items[index];
   if (item === undefined) return;
@@ -150,10 +140,15 @@ function take(draft: Draft, items: readonly Item[], index: number): void {
       takeTime(draft, items, index);
       return;
     case itemKind.unit:
+      if (item.text === "ma" && mixedAir(draft, items)) {
+        draft.hint = "temperature";
+        return;
+      }
       if (item.label !== undefined) takeLabel(draft, item.label);
       if (!draft.ownUnit && draft.unit === undefined) draft.unit = item.unit;
       return;
     default:
+      if (index > draft.index && whenDone(items, index)) return;
       if (index > draft.index && /^pull/.test(item.text) && item.label?.hint === "current") return;
       if (ofAPart(items, index)) {
         draft.named ??= "temperature";
@@ -170,46 +165,6 @@ function take(draft: Draft, items: readonly Item[], index: number): void {
       if ((item.roles & role.earlier) !== 0 && !standing(items, index)) draft.earlier = true;
       if ((item.roles & role.now) !== 0) draft.now = true;
   }
-}
-
-/** "58 F entering the reversing valve": no water enters there. */
-function ofAPart(items: readonly Item[], index: number): boolean {
-  const text = items[index]?.text;
-  if (text !== "entering" && text !== "leaving") return false;
-  return items
-    .slice(index + 1, index + 5)
-    .some(
-      (item) =>
-        /^(?:valve|valves|coil|drier|compressor|accumulator|side|suction)$/.test(item.text) ||
-        /valve/.test(item.text),
-    );
-}
-
-/** "ll 208 ln 120": beside volts or legs and with a figure of volts, from line to line. */
-function lineToLine(draft: Draft, items: readonly Item[], own: Item): boolean {
-  if (draft.unit !== undefined) return draft.unit.dimension === "voltage";
-  if (draft.value < (own.text === "ll" ? 170 : 100) || draft.value > 640) return false;
-  if (own.text === "ln") return items.some((item) => item.text === "ll");
-  return items.some(
-    (item) =>
-      item.unit?.dimension === "voltage" ||
-      item.label?.quantity === "voltage" ||
-      (item.text === "ln" && draft.value > 170) ||
-      item.text === "leg" ||
-      item.text === "legs" ||
-      item.points?.[0]?.[0]?.startsWith("L") === true,
-  );
-}
-
-/** "rated 45/5", "set at 72/76": what was said of the first holds for the second. */
-function rateBoth(items: readonly Item[], drafts: readonly Draft[]): void {
-  drafts.forEach((right, order) => {
-    const left = drafts[order - 1];
-    if (left?.rating === undefined || right.rating !== undefined || right.before.length > 0) return;
-    if (right.index !== left.index + 2 || items[left.index + 1]?.text !== "/") return;
-    if (left.unit === undefined || right.unit === undefined || left.unit === right.unit)
-      right.rating = left.rating;
-  });
 }
 
 /** Earlier and now: of two in one draft the nearer counts. */
@@ -264,6 +219,7 @@ export function describe(drafts: readonly Draft[], items: readonly Item[], plain
   plates(items, drafts);
   inAndOut(items, drafts);
   waterSides(items, drafts);
+  waterPairs(items, drafts);
 }
 
 /** Does anything in the list belong to the class? */

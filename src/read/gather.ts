@@ -129,6 +129,12 @@ function leadsOn(gap: Gap, next: number): boolean {
   );
 }
 
+function ratedBehind(gap: Gap): boolean {
+  if (gap.left.before.length === 0) return true;
+  const behind = gap.items[gap.to + 1];
+  return behind?.label?.rating !== undefined;
+}
+
 /** Does the sentence put this class of label behind its numbers? */
 function goesLeft(gap: Gap, next: number, kind: string, taken: string): boolean {
   const item = gap.items[next];
@@ -151,6 +157,8 @@ function goesLeft(gap: Gap, next: number, kind: string, taken: string): boolean 
     gap.items[gap.to]?.unit?.dimension !== "current"
   )
     return true;
+  // "pulling 2.2 fla 1.9": a rating's word leads its number, unless the next number has one behind it
+  if (kind === "R" && next + 1 === gap.to && !ratedBehind(gap)) return false;
   const ahead = gap.items[next + 1]?.label?.rating;
   if (kind === "R" && item.label?.plate === true && ahead !== undefined && next + 1 < gap.to)
     return false;

@@ -47,7 +47,11 @@ function temperature(draft: Draft, units: UnitHabit): void {
   if (draft.over || Number.isNaN(draft.value)) return;
   const [low, high] = (draft.place === undefined ? undefined : warmth[draft.place]) ?? anywhere;
   const value = canonical(draft, draft.value, units);
-  if (value < low || value > high) draft.question = "quantity";
+  const small =
+    (draft.place === "supply_air" || draft.place === "return_air") &&
+    Math.abs(draft.value) < 5 &&
+    !Number.isInteger(draft.value);
+  if (value < low || value > high || small) draft.question = "quantity";
 }
 
 const everyday = /^(?:miles|mile|truck|van|odometer|dollars|bucks|hours|people|mileage|change)$/;

@@ -41,7 +41,9 @@ function namesNext(build: Building, i: number, found: UnitSaid): boolean {
   const label = build.items[build.items.length - 1]?.label;
   const quantity = label?.quantity ?? label?.hint;
   if (build.tokens[i]?.glued === true || found.unit.dimension === "time") return false;
-  if (leadingUnit(build)) return numberAt(build.tokens, found.end) !== undefined;
+  const first = build.items[build.items.length - 1]?.text ?? "";
+  if (leadingUnit(build) || /^(?:tons|tonnage|load|capacity)$/.test(first))
+    return numberAt(build.tokens, found.end) !== undefined;
   if (quantity === undefined || label?.rating !== undefined) return false;
   if (fits(quantity, found.unit.dimension)) return false;
   return numberAt(build.tokens, found.end) !== undefined;

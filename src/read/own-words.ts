@@ -67,6 +67,10 @@ export function own(
     )
       draft.quantity = resistanceOf(draft, undefined, setting);
     else if (draft.count > 1 && setting.insulation) draft.quantity = "insulation_resistance";
+    else if (setting.component) {
+      draft.quantity = "resistance";
+      draft.component = true;
+    }
     return;
   }
   if (draft.named !== undefined && !(draft.component && draft.named === "resistance")) {

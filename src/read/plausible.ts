@@ -14,7 +14,11 @@ export function byOpen(list: readonly Draft[]): void {
   const open = list.find((draft) => draft.over && draft.quantity === "resistance");
   if (open === undefined) return;
   for (const draft of list)
-    if (draft.quantity === undefined && draft.unit === undefined && draft.component) {
+    if (
+      draft.quantity === undefined &&
+      draft.unit === undefined &&
+      (draft.component || (draft.points === undefined && draft.place === undefined))
+    ) {
       draft.quantity = "resistance";
       draft.unit = unitCalled("ohm");
       draft.assumedUnit = true;

@@ -21,9 +21,12 @@ export function namesPlacesBehind(items: readonly Item[], values: readonly numbe
     item?.kind === itemKind.label && item.owner === undefined && item.label?.place !== undefined;
   const start = values[0] ?? 0;
   if (items.slice(0, start).some((item) => placed(item))) return false;
+  const many = values.filter((index) => placed(items[index + 1])).length;
+  if (many < 2) return false;
   return values.every((index, order) => {
     const next = items[index + 1];
     const after = items[index + 2];
+    if (!placed(next) && items[index]?.unit !== undefined && order < values.length - 1) return true;
     if (!placed(next)) return false;
     return order < values.length - 1 || after === undefined || isStrongBreak(after);
   });

@@ -75,10 +75,12 @@ function sharePlaceBack(list: readonly Draft[], items: readonly Item[]): void {
   for (let i = list.length - 2; i >= 0; i--) {
     const [left, right] = [list[i], list[i + 1]];
     if (left === undefined || right === undefined || left.quantity !== right.quantity) continue;
-    if (left.quantity !== "voltage" || left.place !== undefined || right.before.length > 0)
-      continue;
+    if (left.quantity !== "voltage" || left.place !== undefined) continue;
+    const legs = left.points !== undefined && right.points !== undefined;
+    const bare = right.before.every((index) => items[index]?.kind === itemKind.points);
+    if (!bare || legs !== right.before.length > 0) continue;
     const gap = between(items, left, right);
-    if ((gap.list || gap.empty) && left.points === undefined) left.place = right.place;
+    if (legs ? !gap.strong : gap.list || gap.empty) left.place = right.place;
   }
 }
 

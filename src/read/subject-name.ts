@@ -13,6 +13,14 @@ export interface SubjectSaid {
   readonly aside: boolean;
 }
 
+/** "superheat at the comp 18, at the evap 9": where it was measured, and the value. */
+function isPlaceOf(build: Building, i: number, end: number): boolean {
+  if (build.tokens[i - 1]?.text !== "the" || build.tokens[i - 2]?.text !== "at") return false;
+  const next = build.tokens[end];
+  const ends = next === undefined || next.kind === tokenKind.line || /^[,.;]$/.test(next.text);
+  return ends && build.items.some((item) => item.label?.quantity !== undefined);
+}
+
 const hashed = /^(?:box|cooler|freezer|case|rack|chiller|tower|pump|coil|head|cassette|walkin)$/;
 
 /** "#1 box", "number 2 compressor": the number stands before what it counts. */
@@ -48,6 +56,7 @@ export function subjectAt(build: Building, i: number): SubjectSaid | undefined {
   if (phrase === undefined || noun === undefined || noun.kind === "point") return undefined;
   const ordinal = ordinalAt(build, phrase.end, noun);
   if (ordinal === undefined) return undefined;
+  if (noun.kind === "subject" && isPlaceOf(build, i, ordinal.end)) return undefined;
   const from = build.tokens[i]?.from ?? 0;
   const to = build.tokens[ordinal.end - 1]?.to ?? from;
   if (noun.kind === "tag")

@@ -1,4 +1,5 @@
 import type { Unit } from "../quantities/quantity.ts";
+import { itemKind } from "./item.ts";
 import type { Building } from "./items.ts";
 import { unitCalled } from "./kinds.ts";
 import type { NumberSaid } from "./number-parts.ts";
@@ -59,7 +60,19 @@ function standsApart(build: Building, token: Token, i: number): boolean {
     /^(?:250|500|1000|2500|5000)$/.test(build.tokens[i - 1]?.text ?? "")
   )
     return true;
+  if (token.text === "v" && endsThought(next) && closesRow(build)) return true;
   return !nextPoint(build, token.text);
+}
+
+/** "U V W 132 133 131 V": as many values as points, and the unit behind the last. */
+function closesRow(build: Building): boolean {
+  let values = 1;
+  let at = build.items.length - 1;
+  while (build.items[at]?.kind === itemKind.number && build.items[at]?.unit === undefined) {
+    values++;
+    at--;
+  }
+  return values > 1 && build.items[at]?.points?.length === values;
 }
 
 function endsThought(next: Token | undefined): boolean {

@@ -160,6 +160,16 @@ function stays(items: readonly Item[], index: number): boolean {
   );
 }
 
+/** "line 240 load 0": the other side of what was just read in volts. */
+function loadSide(list: readonly Draft[], items: readonly Item[]): void {
+  if (!list.some((draft) => draft.quantity === "voltage" && draft.value >= LOW)) return;
+  for (const draft of list) {
+    const free = draft.quantity === undefined || draft.hint === "temperature";
+    if (!bare(draft) || !free || draft.value > HIGH || draft.points !== undefined) continue;
+    if (/^(?:load|secondary|primary)$/.test(items[draft.index - 1]?.text ?? "")) make(draft);
+  }
+}
+
 /** Bare figures that are volts by where they were measured. */
 export function byVolts(
   list: readonly Draft[],
@@ -174,6 +184,7 @@ export function byVolts(
   if (speaksOfSupply(items)) rows(list, items);
   legs(list, setting, context);
   output(list, items);
+  loadSide(list, items);
   atGear(list, items);
   sags(list, items);
 }
@@ -193,9 +204,10 @@ function legs(list: readonly Draft[], setting: Setting, context: Context): void 
     list.some((draft) => draft.unit?.dimension === "resistance" || draft.testVoltage !== undefined);
   if (tested || setting.winding || grounds.length < 2) return;
   const toGround = grounds.some((draft) => legToGround(draft));
-  const said = list.some((draft) => draft.hint === "voltage" && draft.points === undefined);
+  const said = list.some((draft) => draft.hint === "voltage");
   if (!toGround && !said) return;
-  if (grounds.filter((draft) => near(draft.value)).length < 2) return;
+  const likely = (value: number): boolean => near(value) || (!toGround && nearSupply(value));
+  if (grounds.filter((draft) => likely(draft.value)).length < 2) return;
   for (const draft of grounds) {
     make(draft);
     if (toGround) draft.grounded = true;

@@ -142,6 +142,28 @@ export function waterSides(items: readonly Item[], drafts: readonly Draft[]): vo
   });
 }
 
+/** "evap 54.1/44.2 cond 85.2/94.6": an evaporator cools its water, a condenser warms it. */
+export function waterPairs(items: readonly Item[], drafts: readonly Draft[]): void {
+  drafts.forEach((right, order) => {
+    const left = drafts[order - 1];
+    if (left === undefined || items[left.index + 1]?.text !== "/" || right.index !== left.index + 2)
+      return;
+    if (left.unit !== undefined || right.unit !== undefined || left.value === right.value) return;
+    const word = items[left.index - 1]?.text ?? "";
+    const low = Math.min(left.value, right.value);
+    const high = Math.max(left.value, right.value);
+    const warm = /^(?:cond|condenser|cw|tower)$/.test(word) && low >= 55 && high <= 115;
+    const cold = /^(?:evap|evaporator|barrel|chw)$/.test(word) && low >= 34 && high <= 75;
+    if (!warm && !cold) return;
+    const whose = warm ? "condenser" : word === "chw" ? "water" : "evaporator";
+    for (const draft of [left, right]) {
+      const enters = warm ? draft.value === low : draft.value === high;
+      draft.place = enters ? `${whose}_in` : `${whose}_out`;
+      draft.named = "temperature";
+    }
+  });
+}
+
 /** "line temperature's 48", "52 degree line": of the side that was spoken of last. */
 export function sameLine(items: readonly Item[], draft: Draft, left: Draft | undefined): void {
   if (draft.place !== undefined || left?.place === undefined) return;

@@ -96,6 +96,7 @@ function meant(note: Note, i: number, row: ActionWords): boolean {
   if (
     row.action === "locked" &&
     (next?.text === "rotor" ||
+      (next?.text === "at" && items[i + 2]?.kind === itemKind.number) ||
       next?.text === "up" ||
       items.some(
         (word) => word.text === "door" || word.text === "gate" || word.text === "building",

@@ -23,12 +23,13 @@ const moved: ReadonlySet<string> = new Set([
   "loss",
 ]);
 
-const rate = /^(?:(?:a|per) (?:month|year|ft|foot|inch|day|week)|\/(?:ft|month|yr|year))/;
+const rate =
+  /^(?:at a time|each time|a pop|(?:a|per) (?:hour|time|month|year|ft|foot|inch|day|week)|\/(?:ft|month|yr|year))/;
 
 /** "3 lbs low", "lost 2 psi overnight", "total now 9 lb" behind another mass: by how much, not how much. */
 export const differences: Rule = {
   name: "<amount> low|lost",
-  heads: [...short, ...moved, "total", "per", "a", "/"].join("|"),
+  heads: [...short, ...moved, "total", "per", "a", "at", "/"].join("|"),
   needs: "number",
   apply: (note) => {
     const { items } = note;

@@ -29,8 +29,11 @@ function unitOf(items: readonly Item[]): Unit | undefined {
   return at < 0 ? undefined : items[at]?.unit;
 }
 
+/** Minutes at which insulation is read. */
+const minutes: ReadonlySet<number> = new Set([1, 2, 3, 5, 10, 15, 20, 30, 60]);
+
 /** "1m 33", "10m 41": in a test, a small number with "m" directly before a bare value is minutes. */
-function minuteRows(items: readonly Item[]): void {
+function minuteRows(items: readonly Item[], typed: string): void {
   const minute = unitCalled("min");
   items.forEach((item, i) => {
     const next = items[i + 1];
@@ -41,13 +44,11 @@ function minuteRows(items: readonly Item[]): void {
       !Number.isInteger(item.value)
     )
       return;
-    if (
-      item.to !== item.unitFrom + 1 ||
-      next?.kind !== itemKind.number ||
-      next.unit !== undefined ||
-      next.owner !== undefined
-    )
+    if (item.to !== item.unitFrom + 1 || next?.kind !== itemKind.number || next.owner !== undefined)
       return;
+    const lower = typed.charAt(item.unitFrom) === "m";
+    const told = next.unit?.dimension === "resistance" && lower && minutes.has(item.value);
+    if (next.unit !== undefined && !told) return;
     item.unit = minute;
   });
 }
@@ -58,7 +59,7 @@ export const pacedTimes: Rule = {
   needs: "number",
   apply: (note) => {
     const { items } = note;
-    minuteRows(items);
+    minuteRows(items, note.text);
     const unit = unitOf(items);
     if (unit === undefined) return;
     items.forEach((item, i) => {

@@ -58,7 +58,7 @@ const places: readonly Row[] = [
     { place: "return_air", hint: "temperature" },
   ],
   [
-    "supply air|sa|sup|supply temp|supply air temp|sup air|supply air temperature|leaving air|leaving air temp|lat|discharge air|discharge air temp|dat|supply tmp|sa temp|splt air|supply temperature|supply duct|air out|sup temp|supply|suply|suppy|plenum|supply plenum|s a|supply register|vent temp|supply air's|discharge air temperature|supply grille|dis air|disch air",
+    "da|supply air|sa|sup|supply temp|supply air temp|sup air|supply air temperature|leaving air|leaving air temp|lat|discharge air|discharge air temp|dat|supply tmp|sa temp|splt air|supply temperature|supply duct|air out|sup temp|supply|suply|suppy|plenum|supply plenum|s a|supply register|vent temp|supply air's|discharge air temperature|supply grille|dis air|disch air",
     { place: "supply_air", hint: "temperature" },
   ],
   [
@@ -81,6 +81,7 @@ const places: readonly Row[] = [
     "db|dry bulb|drybulb|dry bulb temp|line temp|line temperature|pipe temp|pipe temperature",
     { quantity: "temperature" },
   ],
+  ["mixed air|mixed air temp|mat|mixed air temperature", { hint: "temperature" }],
   ["sat", { place: "supply_air", hint: "temperature" }],
   [
     "saturation|sat temp|saturation temp|saturated temp|sat temperature|saturated|saturation temperature",
@@ -140,11 +141,11 @@ const places: readonly Row[] = [
     { place: "dc_bus", kind: "dc", quantity: "voltage" },
   ],
   [
-    "control|control voltage|control volts|ctrl|ctrl volts|ctrl voltage|control power|24v side|low voltage|control circuit|cntrl|cntrl volts|cntrl voltage|24 volt side|ctl volts|control trans|at the coil|thermostat voltage",
+    "control|control voltage|control volts|ctrl|ctrl volts|ctrl voltage|control power|low voltage|control circuit|cntrl|cntrl volts|cntrl voltage|24 volt side|ctl volts|control trans|at the coil|thermostat voltage",
     { place: "control", hint: "voltage" },
   ],
   [
-    "transformer|xfmr|trans|transformer secondary|xfmr secondary|xfmr sec|secondary|24v|secondary voltage|trafo",
+    "transformer|xfmr|trans|transformer secondary|xfmr secondary|xfmr sec|secondary|secondary voltage|trafo",
     { hint: "voltage", thing: "transformer" },
   ],
 ];

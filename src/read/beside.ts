@@ -1,0 +1,69 @@
+import type { Draft } from "./draft.ts";
+import type { Item } from "./item.ts";
+
+/** "ll 208 ln 120": beside volts or legs and with a figure of volts, from line to line. */
+export function lineToLine(draft: Draft, items: readonly Item[], own: Item): boolean {
+  if (draft.unit !== undefined) return draft.unit.dimension === "voltage";
+  if (draft.value < (own.text === "ll" ? 170 : 100) || draft.value > 640) return false;
+  if (own.text === "ln") return items.some((item) => item.text === "ll");
+  return items.some(
+    (item) =>
+      item.unit?.dimension === "voltage" ||
+      item.label?.quantity === "voltage" ||
+      (item.text === "ln" && draft.value > 170) ||
+      item.text === "leg" ||
+      item.text === "legs" ||
+      item.points?.[0]?.[0]?.startsWith("L") === true,
+  );
+}
+
+/** "DA 57 RA 75 MA 68": beside the other airs MA is the mixed one. */
+export function mixedAir(draft: Draft, items: readonly Item[]): boolean {
+  if (draft.value < 20 || draft.value > 120 || draft.ownUnit) return false;
+  return items.some((item) => /^(?:ra|sa|da|oa|oat|rat)$/.test(item.text));
+}
+
+/** "58 F entering the reversing valve": no water enters there. */
+export function ofAPart(items: readonly Item[], index: number): boolean {
+  const text = items[index]?.text;
+  if (text !== "entering" && text !== "leaving") return false;
+  return items
+    .slice(index + 1, index + 5)
+    .some(
+      (item) =>
+        /^(?:valve|valves|coil|drier|compressor|accumulator|side|suction)$/.test(item.text) ||
+        /valve/.test(item.text),
+    );
+}
+
+/** "shell 92 when megged": when it was, not what it is. */
+export function whenDone(items: readonly Item[], index: number): boolean {
+  const before = items[index - 1]?.text ?? "";
+  return (
+    items[index]?.label?.quantity !== undefined &&
+    /^(?:when|while|before|after|during)$/.test(before)
+  );
+}
+
+/** "rated 45/5", "set at 72/76": what was said of the first holds for the second. */
+export function rateBoth(items: readonly Item[], drafts: readonly Draft[]): void {
+  drafts.forEach((right, order) => {
+    const left = drafts[order - 1];
+    if (left?.rating === undefined || right.rating !== undefined || right.before.length > 0) return;
+    if (right.index !== left.index + 2 || items[left.index + 1]?.text !== "/") return;
+    if (left.unit === undefined || right.unit === undefined || left.unit === right.unit)
+      right.rating = left.rating;
+  });
+}
+
+/** "since yesterday", nitrogen left "last night": this visit's test, not a past one's value. */
+export function standing(items: readonly Item[], index: number): boolean {
+  const before = items[index - 1]?.text;
+  if (before === "since" || before === "until" || before === "till") return true;
+  const night = items[index]?.text === "last" || items[index]?.text === "yesterday";
+  return (
+    night &&
+    items.some((item) => item.text === "nitrogen" || item.text === "n2") &&
+    !items.some((item) => item.text === "year" || item.text === "month")
+  );
+}
