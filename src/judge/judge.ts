@@ -58,7 +58,8 @@ function causeEvidence(all: Scene, before: Scene, after: Scene): Evidence[] {
   const cured = inVain || first.all.length > 0 ? [] : mended.filter((one) => isCure(one, all));
   if (cured.length > 0) return [...signsOf(after, findingsOf(after)).adverse, ...cured];
   if (inVain || first.all.length === 0) return [...signsOf(all, findingsOf(all)).all, ...mended];
-  if (first.adverse.length > 0) return [...first.all, ...mended];
+  const onlyUpkeep = mended.length > 0 && mended.every((one) => upkeep.includes(one.sign));
+  if (first.adverse.length > 0 && !onlyUpkeep) return [...first.all, ...mended];
   return [...first.all, ...signsOf(after, findingsOf(after)).adverse, ...mended];
 }
 

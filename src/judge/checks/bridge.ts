@@ -27,7 +27,10 @@ export const bridge: Check = {
     "rectifier:odd",
   ],
   judge: (scene) => [
-    ...judgeStages(ofQuantity(scene.readings, "diode_drop"), scene),
+    // a machine across the line has no diodes: a contact's drop was meant
+    ...(scene.facts.drive === "line"
+      ? []
+      : judgeStages(ofQuantity(scene.readings, "diode_drop"), scene)),
     ...told(scene, "bridge"),
   ],
 };
@@ -76,7 +79,9 @@ function brokenWords(drops: readonly Reading[], scene: Scene): Told | undefined 
       says: `${nameOf(shorted)} reads ${lowest} V: shorted`,
     };
   }
-  const open = drops.filter((one) => one.over_range === true && isBothWays(one, scene));
+  const open = drops.filter(
+    (one) => one.over_range === true && (isBothWays(one, scene) || isBothRails(one, drops)),
+  );
   if (open.length > 0)
     return {
       level: "bad",
@@ -119,6 +124,18 @@ function spreadWords(values: readonly number[]): Told {
 /** OL against the diode is as it should be; only OL both ways is a fault. */
 function isBothWays(reading: Reading, scene: Scene): boolean {
   return /both (?:ways|directions|ways round)|either way|each way/.test(wordsNear(scene, reading));
+}
+
+/** A leg that is OL to both rails while others conduct. */
+function isBothRails(reading: Reading, drops: readonly Reading[]): boolean {
+  const leg = reading.points?.find((point) => /^[LTUVW]\d?$/.test(point));
+  if (leg === undefined || numbersOf(drops).length === 0) return false;
+  const own = drops.filter((one) => hasPoint(one, leg));
+  return (
+    ["DC+", "DC-"].every((rail) =>
+      own.some((one) => one.over_range === true && hasPoint(one, rail)),
+    ) && own.every((one) => one.over_range === true)
+  );
 }
 
 /** Legs that read OL alone, while others conduct and show no OL: no reversed test of all legs. */

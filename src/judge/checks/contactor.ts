@@ -137,7 +137,7 @@ function isSaidOfPole(scene: Scene, reading: Reading): boolean {
   const near = beside(scene, reading, [34, 34]);
   return (
     value < controlBelowV &&
-    /(?:over|across|through|drop on) (?:the |a |that |each )?(?:\w+ )?(?:pole|contact|points)/.test(
+    /(?:over|across|through|drops?(?: on)?) (?:the |a |that |each )?(?:\w+ )?(?:pole|contact|points)|contactor drops?|\bv a pole/.test(
       near,
     )
   );
@@ -150,7 +150,7 @@ function saysClosed(scene: Scene): boolean {
 
 function contactFindings(scene: Scene): Finding[] {
   const across = numbersOf(
-    ofQuantity(scene.readings, "voltage").filter(
+    ofQuantity(scene.readings, "voltage", "diode_drop").filter(
       (one) => isAcrossContact(one) || isSaidOfPole(scene, one),
     ),
   );

@@ -33,7 +33,7 @@ export function toGround(scene: Scene): Reading[] {
   const ohms = ofQuantity(scene.readings, "winding_resistance", "resistance").filter(
     (one) =>
       one.over_range !== true &&
-      (hasPoint(one, "ground") || /\bmeg/.test(beside(scene, one, [0, 9]))),
+      (hasPoint(one, "ground") || /^[\d.]+ ?(?:each |all )?meg/.test(beside(scene, one, [0, 9]))),
   );
   return [...megohms, ...ohms];
 }

@@ -42,6 +42,10 @@ function isStart(scene: Scene, reading: Reading): boolean {
   if (reading.state !== undefined) return reading.state === "start" && reading.series === undefined;
   if (reading.series !== undefined) return false;
   if (reading.stat === "peak") return true;
+  if (
+    /\blocks?(?: up)? at|(?:every|each) (?:try|attempt|start)/.test(beside(scene, reading, atHand))
+  )
+    return true;
   const value = numberOf(reading) ?? 0;
   const { rla_A, lra_A } = scene.facts;
   if (lra_A !== undefined && value >= startOverLra * lra_A) return true;
