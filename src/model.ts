@@ -523,6 +523,24 @@ export interface Routing {
   readonly candidates: readonly Job[];
 }
 
+/** Earlier values of a unit that a message's are seen beside. */
+export interface PastValues {
+  readonly baseline?:
+    | {
+        /** ISO, when the repair's visit ended */
+        readonly when: string;
+        /** values that differ, under like outdoor air */
+        readonly pairs: readonly { readonly was: JobReading; readonly now: JobReading }[];
+        /** outdoor air then and now, where it differs too much */
+        readonly air?: readonly JobReading[];
+        /** outdoor air was not read then or now */
+        readonly missing?: true;
+      }
+    | undefined;
+  /** values of one thing that fell at each visit, oldest first */
+  readonly drift?: readonly JobReading[] | undefined;
+}
+
 /** Everything that a reply to one message is made from. */
 export interface ReplyInput {
   readonly message: Message;
@@ -558,6 +576,8 @@ export interface ReplyInput {
   readonly cylinder?:
     | { readonly number: string; readonly in_kg: number; readonly limit_kg: number }
     | undefined;
+  /** what the same unit read before, beside what this message reads */
+  readonly past?: PastValues;
   /** the advice that was given last on this job: the same is not said again */
   readonly advised?: string;
   /** statements that this message took back */

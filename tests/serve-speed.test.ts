@@ -4,6 +4,7 @@ import { makeLog } from "../adapters/serve/log.ts";
 import { serve } from "../adapters/serve.ts";
 import { allJobs } from "../src/bot/memory.ts";
 import { openBot } from "../src/bot.ts";
+import { backlog } from "../src/record/sending.ts";
 import { closeStore, openStore, relaxSync } from "../src/record/store.ts";
 import { watchMachine } from "./support/busy-machine.ts";
 import { paperPlatform } from "./support/paper-platform.ts";
@@ -62,7 +63,12 @@ async function round(): Promise<readonly number[]> {
     );
   }
   const answers = () => paper.sent.filter(({ part }) => part.of === "reply");
-  await until("all are answered", () => answers().length === arrived.size);
+  // what was overtaken by its author's next reading is answered with that one
+  await until("all are answered", () => {
+    const { new: waiting, unsent } = backlog(bot.store);
+    return waiting === 0 && unsent === 0;
+  });
+  expect(answers().length).toBeGreaterThan(arrived.size / 2);
   expect(paper.sent.some(({ part }) => part.of === "board")).toBe(true);
   end();
   await ended;

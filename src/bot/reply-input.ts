@@ -1,10 +1,19 @@
-import type { Job, JobReading, JobStatement, Judgement, Message, ReplyInput } from "../model.ts";
+import type {
+  Job,
+  JobReading,
+  JobStatement,
+  Judgement,
+  Message,
+  PastValues,
+  ReplyInput,
+} from "../model.ts";
 import { earlierJobs, equipmentOf, siteOf } from "../record/case.ts";
 import { isCurrent } from "../record/readings.ts";
 import { fillOf } from "./cylinder-fill.ts";
 import type { Plan } from "./file-note.ts";
 import { noJudgement } from "./judge-job.ts";
 import { allJobs, type Memory, threadKey } from "./memory.ts";
+import { baselineOf, driftOf } from "./past-values.ts";
 import { namesOf } from "./people.ts";
 import { repeatsOf } from "./repeats.ts";
 
@@ -59,12 +68,20 @@ export function replyInput(memory: Memory, worked: Worked): ReplyInput {
       ? {}
       : { routing: { candidates: candidatesOf(memory, plan.problem) } }),
     cautioned: worked.cautioned,
+    ...(job === undefined ? {} : { past: pastOf(job, earlierJobs(job, jobs), message.id) }),
     cylinder: fillOf(memory, job, message.id),
     ...(advised === undefined ? {} : { advised }),
     codes: memory.registry.codes,
     units: memory.settings.units,
     time_zone: memory.settings.time_zone ?? offsetOf(message.at),
     names: namesOf(memory),
+  };
+}
+
+function pastOf(job: Job, earlier: readonly Job[], message: string): PastValues {
+  return {
+    baseline: baselineOf(job, earlier, message),
+    drift: driftOf(job, earlier, message),
   };
 }
 

@@ -7,6 +7,8 @@ const mostWords = 11;
 
 /** Why a cause is likely or not, in a few words: a finding by its own brief form. */
 export function reasonWords(reason: string, judgement: Judgement): string {
+  const own = /^said: (.+)$/.exec(reason)?.[1];
+  if (own !== undefined) return `the word "${own}"`;
   const finding = judgement.findings.find((f) => reason.startsWith(f.says.replace(/\.$/, "")));
   return lowered(finding?.brief ?? clauses(reason) ?? shortened(reason, mostWords));
 }

@@ -7,6 +7,7 @@ import { codeLines } from "./code-words.ts";
 import { cylinderLine } from "./cylinder-line.ts";
 import { dangerLine } from "./danger.ts";
 import { openedText } from "./opened.ts";
+import { pastLines } from "./past-values.ts";
 import { unreadSentence } from "./questions.ts";
 import { newReadings, readBack } from "./read-back.ts";
 import { refusalText } from "./refusal.ts";
@@ -105,7 +106,7 @@ function longLinesOf(input: ReplyInput, job: Job): readonly string[] {
   const read = [...readBack(input), unreadSentence(input)].filter((line) => line !== "");
   const closing = statusLinesOf(input, job);
   const next = closing.length > 0 ? "" : (nextSentences(input)[0] ?? "");
-  const tail = [newCause(input), ...closing, next, oneQuestion(input, job)];
+  const tail = [newCause(input), ...pastLines(input), ...closing, next, oneQuestion(input, job)];
   const last = tail.filter((line) => line !== "");
   const room = Math.max(0, longLines - read.length - last.length);
   // one line for what could not be judged, one for the rest by name, one for all that is good

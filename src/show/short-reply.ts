@@ -1,4 +1,5 @@
 import type { Job, ReplyInput } from "../model.ts";
+import { pastLines } from "./past-values.ts";
 import { unreadSentence } from "./questions.ts";
 import { readBack } from "./read-back.ts";
 import { nextSentences, oneQuestion, statusLinesOf } from "./reply-parts.ts";
@@ -27,7 +28,7 @@ export function shortReply(input: ReplyInput, job: Job): readonly string[] {
   const why = joined([withdrawn, verdict, wordCount(cause) <= left ? cause : ""]);
   // a value that no check speaks of is said to be kept, so that nobody waits for a verdict
   const first = joined([read, why === "" && read !== "" ? "Filed." : "", lost]);
-  return [first, why, ...closing, joined([next, asked])];
+  return [first, why, ...pastLines(input), ...closing, joined([next, asked])];
 }
 
 /** The longest verdict and next check that the words allow; the verdict's sense is worth more. */
