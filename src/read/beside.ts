@@ -1,5 +1,6 @@
 import type { Draft } from "./draft.ts";
 import type { Item } from "./item.ts";
+import { role } from "./word.ts";
 
 /** "ll 208 ln 120": beside volts or legs and with a figure of volts, from line to line. */
 export function lineToLine(draft: Draft, items: readonly Item[], own: Item): boolean {
@@ -21,6 +22,19 @@ export function lineToLine(draft: Draft, items: readonly Item[], own: Item): boo
 export function mixedAir(draft: Draft, items: readonly Item[]): boolean {
   if (draft.value < 20 || draft.value > 120 || draft.ownUnit) return false;
   return items.some((item) => /^(?:ra|sa|da|oa|oat|rat)$/.test(item.text));
+}
+
+/** "0.47 each pair", "all pairs 0.6": a winding's three pairs of pins. */
+export function eachPair(items: readonly Item[], draft: Draft): boolean {
+  if (draft.unit !== undefined || draft.value >= 60 || draft.points !== undefined) return false;
+  const pair = [items[draft.index + 1], items[draft.index - 1]].some(
+    (item, at) =>
+      item !== undefined &&
+      (item.roles & role.each) !== 0 &&
+      (item.to - item.from >= 9 || items[draft.index + (at === 0 ? 2 : 0)]?.text === "pair"),
+  );
+  if (pair) draft.named ??= "winding_resistance";
+  return pair;
 }
 
 /** "58 F entering the reversing valve": no water enters there. */

@@ -32,7 +32,8 @@ function isTestVoltage(draft: Draft, items: readonly Item[], setting: Setting): 
     return setting.insulation && onlyTime(draft, items);
   return (
     setting.insulation &&
-    draft.value >= 250 &&
+    [250, 500, 1000, 2500, 5000].includes(draft.value) &&
+    before?.kind !== itemKind.word &&
     draft.before.length === 0 &&
     items[draft.index + 1] === undefined
   );

@@ -27,6 +27,7 @@ function announces(note: Note, drafts: readonly Draft[]): boolean {
   return note.items.some(
     (item) =>
       (item.roles & role.correct) !== 0 &&
+      !(item.text === "that" && item !== start) &&
       item.text !== "not" &&
       item.text !== "wait" &&
       item.text !== "rather" &&

@@ -69,10 +69,15 @@ function eachOf(items: readonly Item[], draft: Draft, plain: string): number {
     const count = countWord(items, i, plain);
     if (count > 0) return count;
   }
-  const counted = items.find(
+  const at = items.findIndex(
     (item) => item.owner === COUNTED && item.kind === itemKind.number && item.value <= 12,
   );
-  return counted === undefined ? 1 : counted.value;
+  const counted = items[at];
+  if (counted === undefined) return 1;
+  const between = items.slice(Math.min(at, draft.index) + 1, Math.max(at, draft.index));
+  return between.some((item) => item.kind === itemKind.number && item.owner === undefined)
+    ? 1
+    : counted.value;
 }
 
 /** The rule that takes counts. */

@@ -1,4 +1,4 @@
-import { lineToLine, mixedAir, ofAPart, rateBoth, standing, whenDone } from "./beside.ts";
+import { eachPair, lineToLine, mixedAir, ofAPart, rateBoth, standing, whenDone } from "./beside.ts";
 import { classOf } from "./carrier.ts";
 import { countOf } from "./count-words.ts";
 import type { Draft } from "./draft.ts";
@@ -148,6 +148,7 @@ function take(draft: Draft, items: readonly Item[], index: number): void {
       if (!draft.ownUnit && draft.unit === undefined) draft.unit = item.unit;
       return;
     default:
+      if (index === 0 && item.text === "that" && item.label?.rating === "expected") return;
       if (index > draft.index && whenDone(items, index)) return;
       if (index > draft.index && /^pull/.test(item.text) && item.label?.hint === "current") return;
       if (ofAPart(items, index)) {
@@ -202,10 +203,11 @@ export function describe(drafts: readonly Draft[], items: readonly Item[], plain
     weather(items, draft);
     bulbIn(items, draft);
     sameLine(items, draft, previous);
+    const pairs = eachPair(items, draft);
     const row =
       (previous !== undefined && between(items, previous, draft).list) ||
       (next !== undefined && between(items, draft, next).list);
-    draft.count = row ? 1 : countOf(items, draft, [from, to], plain);
+    draft.count = pairs ? 3 : row ? 1 : countOf(items, draft, [from, to], plain);
   });
   slashed(items, drafts);
   rateBoth(items, drafts);

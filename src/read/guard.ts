@@ -42,6 +42,20 @@ function power(draft: Draft): void {
   } else draft.question = "quantity";
 }
 
+/** "480 on all pairs": no winding has that, a supply has. */
+function winding(draft: Draft): void {
+  if (draft.quantity !== "winding_resistance" || !draft.assumedUnit || draft.over) return;
+  if (draft.corrects || draft.value < 90) return;
+  if (!nearSupply(draft.value)) {
+    draft.question = "quantity";
+    return;
+  }
+  draft.quantity = "voltage";
+  draft.named = "voltage";
+  draft.unit = unitCalled("V");
+  draft.assumedQuantity = true;
+}
+
 function temperature(draft: Draft, units: UnitHabit): void {
   if (draft.quantity !== "temperature" || !draft.assumedUnit || draft.corrects) return;
   if (draft.over || Number.isNaN(draft.value)) return;
@@ -75,6 +89,7 @@ export function guard(drafts: readonly Draft[], items: readonly Item[], units: U
   for (const draft of drafts) {
     if (draft.gone || draft.ownUnit) continue;
     power(draft);
+    winding(draft);
     temperature(draft, units);
     beyond(draft, items, units);
   }

@@ -21,10 +21,23 @@ export function likeLeft(draft: Draft, left: Draft | undefined, items: readonly 
     left === undefined ||
     draft.unit !== undefined ||
     draft.named !== undefined ||
-    !left.ownUnit ||
+    !(left.ownUnit || left.assumedUnit) ||
     left.unit?.dimension !== "voltage"
   )
     return;
+  const joint = items[draft.index + 1]?.text ?? "";
+  if (
+    /^(?:at|across|on|between|in|out)$/.test(joint) &&
+    (joint === items[left.index + 1]?.text ||
+      (joint === "out" && items[left.index + 1]?.text === "in")) &&
+    draft.hint === undefined &&
+    draft.points === undefined
+  ) {
+    draft.unit = left.unit;
+    draft.kind ??= left.kind;
+    draft.assumedUnit = true;
+    return;
+  }
   if (!labelsBehind(draft, items) || !labelsBehind(left, items) || draft.points !== undefined)
     return;
   draft.unit = left.unit;
@@ -80,7 +93,9 @@ export function own(
         : draft.named;
     if (draft.named === "resistance")
       draft.quantity = resistanceOf(draft, unitCalled("ohm"), setting);
-    if (draft.named === "voltage" || draft.named === "diode_drop") draft.unit = unitCalled("V");
+    if (draft.named === "diode_drop" && draft.value >= 5) draft.quantity = undefined;
+    else if (draft.named === "voltage" || draft.named === "diode_drop")
+      draft.unit = unitCalled("V");
     return;
   }
   if (

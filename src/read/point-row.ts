@@ -41,9 +41,16 @@ function numberRow(build: Building, i: number): boolean {
     const token = build.tokens[at];
     if (token === undefined) break;
     if (token.kind === tokenKind.word && token.text.length === 1) {
-      if (build.tokens[at + 1]?.kind !== tokenKind.number) return false;
+      const next = build.tokens[at + 1];
+      if (next?.kind !== tokenKind.number && ((next?.word?.roles ?? 0) & role.zero) === 0)
+        return false;
       row += token.text;
-    } else if (token.kind !== tokenKind.number && token.text !== "," && token.text !== "and")
+    } else if (
+      token.kind !== tokenKind.number &&
+      token.text !== "," &&
+      token.text !== "and" &&
+      token.word?.unit === undefined
+    )
       return false;
   }
   return row === "abc" || row === "uvw" || row === "csr" || row === "crs";

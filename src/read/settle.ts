@@ -38,6 +38,7 @@ export function resistanceOf(
   const factor = unit?.factor ?? 0;
   if (draft.named === "winding_resistance" && !isGround(draft) && factor < 1e6)
     return "winding_resistance";
+  if (draft.component && draft.named === undefined && factor >= 1e6) return "insulation_resistance";
   if (draft.component) return "resistance";
   if (isGround(draft)) return "insulation_resistance";
   if (isPair(draft))
@@ -164,6 +165,7 @@ function swapped(
 }
 
 function voltageOf(draft: Draft, setting: Setting): QuantityName {
+  if (Math.abs(draft.value) >= 5) return "voltage";
   if (draft.named === "diode_drop" || isDiode(draft)) return "diode_drop";
   if (setting.diode && draft.named !== "voltage" && Math.abs(draft.value) < 3) return "diode_drop";
   return "voltage";
@@ -185,6 +187,7 @@ export function byUnit(draft: Draft, setting: Setting): QuantityName | undefined
     (draft.rating === "nominal" || (draft.rating === "expected" && draft.plate))
   )
     draft.rating = "nameplate_charge";
+  if (named === "vacuum" && unit.dimension === "pressure") return "pressure";
   if (named !== undefined && fits(named, unit.dimension))
     return named === "pressure" && unit.dimension === "low_pressure" && unit.factor > 1000
       ? "vacuum"

@@ -236,7 +236,28 @@ function tableRows(list: readonly Draft[], items: readonly Item[]): void {
   });
 }
 
+/** "0.5 1.6 2.1 on C-R C-S R-S": values, then their points in the same order. */
+function zipBehind(list: readonly Draft[], items: readonly Item[]): void {
+  list.forEach((last, order) => {
+    const { points } = last;
+    if (points === undefined || points.length < 2 || last.count > 1) return;
+    if (!last.behind.some((index) => items[index]?.kind === itemKind.points)) return;
+    const row = list.slice(order + 1 - points.length, order + 1);
+    if (row.length !== points.length || order + 1 < points.length) return;
+    const others = row.slice(0, -1);
+    if (!others.every((one) => one.points === undefined && sameDimension(one, last))) return;
+    if (last.sentence !== row[0]?.sentence) return;
+    row.forEach((one, at) => {
+      one.points = [points[at] ?? []];
+    });
+  });
+}
+
 export function shareRows(drafts: readonly Draft[], items: readonly Item[]): void {
+  zipBehind(
+    drafts.filter((draft) => !draft.gone),
+    items,
+  );
   zip(
     drafts.filter((draft) => !draft.gone),
     items,

@@ -34,6 +34,8 @@ function ending(
   if (text === "this" && item !== undefined && item.to - item.from === 14)
     return { end: i + 1, said: "pm", marked: true };
   if (text === "tonight") return { end: i + 1, said: "pm", marked: true };
+  if (text === "in" && items[i + 1]?.text === "the" && items[i + 2]?.text === "morning")
+    return { end: i + 3, said: "am", marked: true };
   if (text === "oclock" || text === "o'clock") return { ...ending(items, i + 1), marked: true };
   if (text === "ish" || text === "hrs" || text === "sharp")
     return { end: i + 1, said: undefined, marked: text === "ish" && item?.glued === true };

@@ -52,7 +52,9 @@ function make(draft: Draft): void {
 function hotLine(draft: Draft, items: readonly Item[]): boolean {
   if (draft.hint !== "temperature" || draft.value < 170) return false;
   if (draft.place !== undefined && draft.place !== "supply_air") return false;
-  return draft.before.some((index) => /^(?:line|lines|ln|supply)$/.test(items[index]?.text ?? ""));
+  return [...draft.before, ...draft.behind].some((index) =>
+    /^(?:line|lines|ln|supply)$/.test(items[index]?.text ?? ""),
+  );
 }
 
 function legPair(draft: Draft): boolean {
@@ -92,13 +94,27 @@ function inRow(list: readonly Draft[], items: readonly Item[], at: number): Draf
   return row;
 }
 
+/** "189 V at the contactor …, 197 sitting idle": a figure of the size of volts said in full. */
+function alone(row: readonly Draft[], known: Draft | undefined, items: readonly Item[]): boolean {
+  const [one] = row;
+  if (one === undefined || row.length > 1 || known === undefined || !known.ownUnit) return false;
+  if (one.quantity !== undefined || shapeOf(one) !== "" || !Number.isInteger(one.value))
+    return false;
+  if (
+    items[one.index + 1]?.kind === itemKind.word &&
+    items[one.index + 1]?.roles === 0 &&
+    !/^(?:sitting|idle|running)$/.test(items[one.index + 1]?.text ?? "")
+  )
+    return false;
+  return one.value > known.value * 0.8 && one.value < known.value * 1.25;
+}
+
 /** "line reads 521 519 522", "legs 464 465 231": figures of volts behind a word of the supply. */
 function rows(list: readonly Draft[], items: readonly Item[]): void {
-  const first = list.findIndex((draft) => bare(draft) && hotLine(draft, items));
   const known = list.find(
     (draft) => draft.quantity === "voltage" && draft.points === undefined && isVolts(draft.value),
   );
-  for (let at = Math.max(first, 0); at < list.length; at++) {
+  for (let at = 0; at < list.length; at++) {
     const draft = list[at];
     if (draft === undefined || !bare(draft)) continue;
     const row = inRow(list, items, at);
@@ -108,7 +124,8 @@ function rows(list: readonly Draft[], items: readonly Item[]): void {
       row.length > 1 &&
       row.some((one) => one.value > known.value * 0.85 && one.value < known.value * 1.15);
     const free = row.every((one) => one.quantity === undefined && shapeOf(one) === "");
-    if (hotLine(draft, items) || (same && free)) for (const one of row) make(one);
+    if (row.some((one) => hotLine(one, items)) || (same && free) || alone(row, known, items))
+      for (const one of row) make(one);
     at += row.length - 1;
   }
 }

@@ -39,7 +39,23 @@ export function isA(items: readonly Item[], draft: Draft): void {
     draft.named = "capacitance";
     return;
   }
+  if (
+    items[draft.index - 1]?.text === "of" &&
+    items[draft.index - 2]?.kind === itemKind.number &&
+    items[draft.index - 2]?.owner === undefined &&
+    items.some((one) => one.label?.quantity === "capacitance")
+  ) {
+    draft.rating = "nominal";
+    draft.named = "capacitance";
+    return;
+  }
   const article = items[at];
+  const motor = /^(?:motor|compressor|fan)$/.test(items[draft.index + 1]?.text ?? "");
+  if (article?.text === "a" && items[at - 1]?.text === "on" && motor && item.unit === undefined) {
+    draft.rating = "nominal";
+    draft.named = "current";
+    return;
+  }
   if (article?.text !== "a" && article?.text !== "an") return;
   const verb = items[at - 1];
   const fresh = at < draft.index - 1;

@@ -70,11 +70,14 @@ const holds: ReadonlySet<string> = new Set([
   "rated",
 ]);
 
+/** Supplies of boards, by their nominal volts. */
+const own5: ReadonlySet<number> = new Set([3, 5, 12, 15, 18]);
+
 /** "60 amp breaker", "the board fuse is a 3 amp", "seventy amp three pole", "contactor 30 amp 24 V coil" */
 export const breakers: Rule = {
   name: "<number> amp breaker",
   heads:
-    "breaker|breakers|fuse|fuses|fused|brkr|bkr|pole|disconnect|disco|contactor|contactors|feeder|ocpd|ocp|service|cb|relay|wire|wiring|receptacle|circuit|transformer|xfmr|panel|plug|cord|outlet|switch|gfci|toggle|breaker's|poles|three|unit|motor|compressor|system|feed|board|coil",
+    "breaker|breakers|fuse|fuses|fused|brkr|bkr|pole|disconnect|disco|contactor|contactors|feeder|ocpd|ocp|service|cb|relay|wire|wiring|receptacle|circuit|transformer|xfmr|panel|plug|cord|outlet|switch|gfci|toggle|breaker's|poles|three|unit|motor|compressor|system|feed|board|coil|supply|rail|logic|source",
   needs: "number",
   apply: (note) => {
     const { items } = note;
@@ -97,6 +100,12 @@ export const breakers: Rule = {
       const behind = wordBehind(items, i, gear, 2);
       if (behind > 0 && sized(items, i, behind)) {
         state(note, breakers.name, [i, behind + 1], { kind: "note", about: "size" });
+        return;
+      }
+      if (volts && /^(?:supply|rail|logic|source)$/.test(next) && own5.has(item.value)) {
+        const thing = items[i + 1];
+        if (thing !== undefined) thing.label = { place: "control", hint: "voltage", kind: "dc" };
+        state(note, breakers.name, [i, i + 1], { kind: "note", about: "size" });
         return;
       }
       if (volts) {

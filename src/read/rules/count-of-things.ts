@@ -173,6 +173,10 @@ export const counts: Rule = {
         state(note, counts.name, [i, i + 1], { kind: "note", about: "count" });
         return;
       }
+      if (before === "all" && item.value <= 24 && items[i + 1]?.kind === itemKind.number) {
+        state(note, counts.name, [i, i + 1], { kind: "note", about: "count" });
+        return;
+      }
       if (before === "(" && text === ")" && item.value <= 60) {
         state(note, counts.name, [i, i + 1], { kind: "note", about: "count" });
         return;

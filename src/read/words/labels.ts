@@ -197,7 +197,7 @@ const ratings: readonly Row[] = [
     { rating: "setpoint" },
   ],
   [
-    "should be|supposed to be|shoud be|shud be|s b|sb|spec|specs|design|designed for|target|expected|expect|expecting|ought to be|suppose to be|spec is|specification|should read|should have|calls for|chart says|wants|supposed to read|is supposed to be|its supposed to be|was supposed to be|want|wanted|needs to be|chart|should of been|shld be|should run|supposed to run|supposed to have|per chart|should be at|shuld be|designed|shd be|shouldve been|meant to be|spossed to be|sposed to be|shood be|should be around|book says|book value|manual says|minimum is|spec says|limit is|goal|goal is|aiming for|shooting for|looking for|should draw|should pull|we want|i want|design is|should sit|per spec|normal is|normally|normally runs|usually|usually runs|normal|usually around|supposed to|must be|has to be|ideal|should see|should get|required|requires|require|spec'd|specd|spec is|should|sb at|min spec|max spec|table says|needs|typical|typically|allowed|allowable|acceptable|required is|max allowed|want to see|like to see|wants to be|should hold|ought to|calcs say|should come out|target is|tgt|trgt|supposedly|should weigh|sposed to|spose to be|factory spec|its design|designs|supose to be|suppose to read|supose to|supossed to be|shld read|is sposed to be",
+    "that should be|should be|supposed to be|shoud be|shud be|s b|sb|spec|specs|design|designed for|target|expected|expect|expecting|ought to be|suppose to be|spec is|specification|should read|should have|calls for|chart says|wants|supposed to read|is supposed to be|its supposed to be|was supposed to be|want|wanted|needs to be|chart|should of been|shld be|should run|supposed to run|supposed to have|per chart|should be at|shuld be|designed|shd be|shouldve been|meant to be|spossed to be|sposed to be|shood be|should be around|book says|book value|manual says|minimum is|spec says|limit is|goal|goal is|aiming for|shooting for|looking for|should draw|should pull|we want|i want|design is|should sit|per spec|normal is|normally|normally runs|usually|usually runs|normal|usually around|supposed to|must be|has to be|ideal|should see|should get|required|requires|require|spec'd|specd|spec is|should|sb at|min spec|max spec|table says|needs|typical|typically|allowed|allowable|acceptable|required is|max allowed|want to see|like to see|wants to be|should hold|ought to|calcs say|should come out|target is|tgt|trgt|supposedly|should weigh|sposed to|spose to be|factory spec|its design|designs|supose to be|suppose to read|supose to|supossed to be|shld read|is sposed to be",
     { rating: "expected" },
   ],
   [
@@ -218,7 +218,7 @@ const conditions: readonly Row[] = [
   ],
   ["locked rotor draw|locked up|locks up|locked rotor at", { state: "start" }],
   [
-    "running|run|running amps|runs|run amps|runs at|running current|running at|rn amps|runnin|ran|ran at|running amp|run amp|running load|running draw|while running|runing|running volts|under load|loaded",
+    "running|run|running amps|runs|run amps|runs at|running current|running at|rn amps|runnin|ran|ran at|running amp|run amp|running load|running draw|while running|runing|under load|loaded",
     { state: "running" },
   ],
   [
