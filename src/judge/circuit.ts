@@ -84,8 +84,13 @@ function circuitsIn(scene: Scene): Circuit[] {
 }
 
 function isRunning(scene: Scene, reading: Reading): boolean {
-  return !isAtRest(scene, reading) && !isNitrogen(scene, reading);
+  if (isAtRest(scene, reading) || isNitrogen(scene, reading)) return false;
+  return reading.quantity !== "pressure" || !notAsItRuns.test(clauseOf(scene, reading));
 }
+
+/** A pressure while it is pumped down, or what a board believes, is not what the gauges show as it runs. */
+const notAsItRuns =
+  /\b(?:pull(?:s|ed)|pump(?:s|ed)) (?:it |right |straight )?down (?:to|and)\b|\b(?:board|controller|display|transducer|screen)\b.{0,8}\b(?:says|reads|shows|thinks|sees)\b/;
 
 const gasPlaces: readonly (Place | undefined)[] = [
   "suction",

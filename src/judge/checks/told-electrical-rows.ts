@@ -171,6 +171,19 @@ export const electricalToldRows: readonly ToldRow[] = [
     brief: "sensor open, shorted or off",
   },
   {
+    check: "sensor",
+    sign: "sensor:off",
+    words: [
+      /\b(?:board|controller|display|screen|transducer)\b.{0,8}\b(?:says|reads|shows|thinks|sees)\b.{0,40}\b(?:my|the|actual|real) (?:own )?(?:gauges?|meter|probe|thermometer)\b.{0,16}\b(?:says?|reads?|shows?|has|have|got|at)\b/,
+    ],
+    unless: /\b(?:agrees?|same|matches|too|also)\b/,
+    mended: /\b(?:sensor|thermistor|probe|transducer)\b/,
+    level: "bad",
+    about: "sensor",
+    says: "The board sees another figure than your own gauge: the sensor, its plug or the board's input, before anything that the board concludes from it",
+    brief: "the board sees another figure",
+  },
+  {
     check: "communication",
     sign: "network:communication_lost",
     words: [
