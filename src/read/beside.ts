@@ -1,5 +1,5 @@
 import type { Draft } from "./draft.ts";
-import type { Item } from "./item.ts";
+import { type Item, itemKind } from "./item.ts";
 import { role } from "./word.ts";
 
 /** "ll 208 ln 120": beside volts or legs and with a figure of volts, from line to line. */
@@ -35,6 +35,14 @@ export function eachPair(items: readonly Item[], draft: Draft): boolean {
   );
   if (pair) draft.named ??= "winding_resistance";
   return pair;
+}
+
+/** "lifted T1 T2 T3, wiped dry: 0.02 meg T1": the points right behind are the value's, not those far before. */
+export function pointsClose(items: readonly Item[], draft: Draft): boolean {
+  if (items[draft.index + 1]?.kind !== itemKind.points || !draft.behind.includes(draft.index + 1))
+    return false;
+  const before = draft.before.filter((index) => items[index]?.kind === itemKind.points).pop();
+  return before !== undefined && draft.index - before > 3;
 }
 
 /** "58 F entering the reversing valve": no water enters there. */

@@ -128,24 +128,7 @@ function joined(drafts: readonly Draft[], items: readonly Item[]): void {
       backwards(items, left, right);
       return;
     }
-    const spread = (before & role.between) !== 0;
-    const falls =
-      (gap.roles & role.to) !== 0 &&
-      !gap.dash &&
-      left.value > right.value &&
-      left.place === undefined;
-    const decays =
-      (gap.roles & role.to) !== 0 &&
-      left.before.some((index) => /^(?:decay|rise|rises)$/.test(items[index]?.text ?? ""));
-    if (range && decays) {
-      series(items, left, right);
-      return;
-    }
-    if (range && falls && !spread && left.unit?.dimension !== "mass") {
-      series(items, left, right);
-      return;
-    }
-    if (range && !gap.dash && !spread && (changes(left, right, before) || arrow(items, left))) {
+    if (range && isChange(items, left, right, { gap, before })) {
       series(items, left, right);
       return;
     }
@@ -157,6 +140,23 @@ function joined(drafts: readonly Draft[], items: readonly Item[]): void {
     }
     if (changed(items, left, right, gap, before)) series(items, left, right);
   });
+}
+
+/** "230 to 171", "decay 300 to 700", "went 95 to 61": one after the other, no range. */
+function isChange(
+  items: readonly Item[],
+  left: Draft,
+  right: Draft,
+  said: { readonly gap: Between; readonly before: number },
+): boolean {
+  const { gap, before } = said;
+  const to = (gap.roles & role.to) !== 0 && !gap.dash;
+  if (to && left.before.some((index) => /^(?:decay|rise|rises)$/.test(items[index]?.text ?? "")))
+    return true;
+  if (gap.dash || (before & role.between) !== 0) return false;
+  const falls = to && left.value > right.value && left.place === undefined;
+  if (falls && left.unit?.dimension !== "mass") return true;
+  return changes(left, right, before) || arrow(items, left);
 }
 
 function changes(left: Draft, right: Draft, before: number): boolean {

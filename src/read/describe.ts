@@ -1,4 +1,13 @@
-import { eachPair, lineToLine, mixedAir, ofAPart, rateBoth, standing, whenDone } from "./beside.ts";
+import {
+  eachPair,
+  lineToLine,
+  mixedAir,
+  ofAPart,
+  pointsClose,
+  rateBoth,
+  standing,
+  whenDone,
+} from "./beside.ts";
 import { classOf } from "./carrier.ts";
 import { countOf } from "./count-words.ts";
 import type { Draft } from "./draft.ts";
@@ -96,35 +105,41 @@ function isRail(points: readonly (readonly string[])[]): boolean {
   return points.length === 1 && points[0]?.length === 1 && points[0][0]?.startsWith("DC") === true;
 }
 
+function takePoints(draft: Draft, items: readonly Item[], index: number): void {
+  const item = items[index];
+  if (item === undefined) return;
+  if (draft.points === undefined) draft.points = item.points;
+  else if (
+    index < draft.index &&
+    isRail(draft.points) &&
+    item.points !== undefined &&
+    !isRail(item.points) &&
+    item.points.every((one) => one.length === 1)
+  )
+    draft.points = item.points.map((one) => [one[0] ?? "", draft.points?.[0]?.[0] ?? ""]);
+  else if (
+    index > draft.index &&
+    items[index - 1]?.text === "to" &&
+    draft.points.every((one) => one.length === 1) &&
+    item.points?.length === 1 &&
+    item.points[0]?.length === 1
+  )
+    draft.points = draft.points.map((one) => [one[0] ?? "", item.points?.[0]?.[0] ?? ""]);
+  else if (
+    index > draft.index &&
+    draft.points.length === 1 &&
+    draft.points[0]?.length === 1 &&
+    item.points?.[0]?.[0]?.startsWith("DC") === true
+  )
+    draft.points = [[draft.points[0][0] ?? "", item.points[0][0]]];
+}
+
 function take(draft: Draft, items: readonly Item[], index: number): void {
   const item = items[index];
   if (item === undefined) return;
   switch (item.kind) {
     case itemKind.points:
-      if (draft.points === undefined) draft.points = item.points;
-      else if (
-        index < draft.index &&
-        isRail(draft.points) &&
-        item.points !== undefined &&
-        !isRail(item.points) &&
-        item.points.every((one) => one.length === 1)
-      )
-        draft.points = item.points.map((one) => [one[0] ?? "", draft.points?.[0]?.[0] ?? ""]);
-      else if (
-        index > draft.index &&
-        items[index - 1]?.text === "to" &&
-        draft.points.every((one) => one.length === 1) &&
-        item.points?.length === 1 &&
-        item.points[0]?.length === 1
-      )
-        draft.points = draft.points.map((one) => [one[0] ?? "", item.points?.[0]?.[0] ?? ""]);
-      else if (
-        index > draft.index &&
-        draft.points.length === 1 &&
-        draft.points[0]?.length === 1 &&
-        item.points?.[0]?.[0]?.startsWith("DC") === true
-      )
-        draft.points = [[draft.points[0][0] ?? "", item.points[0][0]]];
+      takePoints(draft, items, index);
       return;
     case itemKind.ground:
       draft.grounded = true;
@@ -176,8 +191,10 @@ function settleTime(draft: Draft): void {
 /** Fills a draft from the items that speak of it: the nearest first, those before ahead of those behind. */
 export function describe(drafts: readonly Draft[], items: readonly Item[], plain: string): void {
   drafts.forEach((draft, order) => {
+    const pointed = pointsClose(items, draft);
     for (let at = draft.before.length - 1; at >= 0; at--) {
       const index = draft.before[at];
+      if (pointed && items[index ?? -1]?.kind === itemKind.points) continue;
       if (index !== undefined) take(draft, items, index);
     }
     for (const index of draft.behind) take(draft, items, index);

@@ -253,6 +253,12 @@ function afterTalk(items: readonly Item[], to: number): number {
   return 0;
 }
 
+/** "spring check. return 67": what a sentence of its own says of the visit is not about a value. */
+function apart(items: readonly Item[], index: number, kind: string): boolean {
+  if (kind === "C") return true;
+  return kind === "E" && items[index + 1]?.text === "." && items[index + 1]?.kind === itemKind.sign;
+}
+
 /** One draft a value, each with the items that speak of it. */
 export function gather(items: readonly Item[], values: readonly number[]): Draft[] {
   const drafts = values.map((index) => draft(index, items[index]?.value ?? Number.NaN));
@@ -277,7 +283,9 @@ export function gather(items: readonly Item[], values: readonly number[]): Draft
     }
     now.before = carriers(items, from, now.index);
     if (breaks >= 0)
-      now.before = now.before.filter((index) => index > breaks || classOf(items[index]) !== "C");
+      now.before = now.before.filter(
+        (index) => index > breaks || !apart(items, index, classOf(items[index])),
+      );
     now.sentence = sentence;
     if (order === start) leading = classesOf(items, now.before);
   });

@@ -52,6 +52,13 @@ function wordKind(word: Word, end: number, token: Token): ItemKind {
   return token.kind === tokenKind.sign ? itemKind.sign : itemKind.word;
 }
 
+/** As typed: a word one slip from the dictionary's may have lost its "s" there. */
+function isPlural(build: Building, token: Token | undefined): boolean {
+  if (token === undefined || token.kind !== tokenKind.word || token.apostrophe) return false;
+  const last = build.typed.charAt(token.to - 1);
+  return last === "s" || last === "S";
+}
+
 function wordItem(build: Building, i: number, found: Phrase): void {
   const first = build.tokens[i];
   if (first === undefined) return;
@@ -61,7 +68,7 @@ function wordItem(build: Building, i: number, found: Phrase): void {
   item.roles = word.roles;
   item.glued = first.glued;
   item.apostrophe = build.tokens[found.end - 1]?.apostrophe ?? false;
-  item.plural = build.tokens[found.end - 1]?.text.endsWith("s") ?? false;
+  item.plural = isPlural(build, build.tokens[found.end - 1]);
   item.label = word.label;
   if (kind === itemKind.unit) item.unit = word.unit;
   addSigns(build, item, i, found.end);
@@ -78,6 +85,7 @@ function plainItem(build: Building, token: Token, i: number): void {
   const item = newItem(plainKind(token), token.from, token.to, token.text);
   item.glued = token.glued;
   item.apostrophe = token.apostrophe;
+  item.plural = isPlural(build, token);
   addSigns(build, item, i, i + 1);
   build.items.push(item);
 }

@@ -105,6 +105,8 @@ function carryPoints(note: Note, drafts: readonly Draft[]): void {
   const last = readings[readings.length - 1];
   if (last?.quantity !== "insulation_resistance" || last.points === undefined) return;
   if (last.after_s === undefined && note.context.latest > 1) return;
+  const seen = drafts.filter((one) => !one.gone && one.after !== undefined);
+  if (new Set(seen.map((one) => one.after)).size < seen.length) return;
   for (const draft of drafts) {
     if (draft.gone || draft.points !== undefined || draft.grounded || draft.subject !== undefined)
       continue;

@@ -45,6 +45,23 @@ export function likeLeft(draft: Draft, left: Draft | undefined, items: readonly 
   draft.assumedUnit = true;
 }
 
+/** What is beyond the range: a diode, an insulation, a winding, a component. */
+function overRange(draft: Draft, setting: Setting): void {
+  if (draft.named === "diode_drop" || setting.diode) draft.quantity = "diode_drop";
+  else if (
+    draft.points !== undefined ||
+    draft.grounded ||
+    draft.component ||
+    draft.named !== undefined
+  )
+    draft.quantity = resistanceOf(draft, undefined, setting);
+  else if (draft.count > 1 && setting.insulation) draft.quantity = "insulation_resistance";
+  else if (setting.component) {
+    draft.quantity = "resistance";
+    draft.component = true;
+  }
+}
+
 /** By its own unit or its own words. */
 export function own(
   draft: Draft,
@@ -71,19 +88,7 @@ export function own(
     return;
   }
   if (draft.over) {
-    if (draft.named === "diode_drop" || setting.diode) draft.quantity = "diode_drop";
-    else if (
-      draft.points !== undefined ||
-      draft.grounded ||
-      draft.component ||
-      draft.named !== undefined
-    )
-      draft.quantity = resistanceOf(draft, undefined, setting);
-    else if (draft.count > 1 && setting.insulation) draft.quantity = "insulation_resistance";
-    else if (setting.component) {
-      draft.quantity = "resistance";
-      draft.component = true;
-    }
+    overRange(draft, setting);
     return;
   }
   if (draft.named !== undefined && !(draft.component && draft.named === "resistance")) {

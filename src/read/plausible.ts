@@ -188,25 +188,28 @@ export function byPairs(
 
 /** "1.1 1.1 1.1 and a gig": three pairs of pins, then what they have to ground. */
 export function pinsBeforeGround(list: readonly Draft[], items: readonly Item[]): void {
-  const [a, b, c, ground] = list;
-  if (a === undefined || b === undefined || c === undefined || ground === undefined) return;
-  if (ground.unit?.dimension !== "resistance" || ground.unit.factor < 1e6) return;
-  const row = [a, b, c];
-  const bare = row.every(
-    (one) =>
-      one.quantity === undefined &&
-      one.unit === undefined &&
-      one.points === undefined &&
-      one.value < 30 &&
-      !one.over,
-  );
-  const spaced = b.index === a.index + 1 && c.index === b.index + 1;
-  const joint = items[c.index + 1]?.text;
-  if (!bare || !spaced || (joint !== "and" && joint !== ",") || ground.index !== c.index + 2)
-    return;
-  for (const one of row) {
-    one.quantity = "winding_resistance";
-    one.assumedQuantity = true;
+  for (let at = 0; at + 3 < list.length; at++) {
+    const [a, b, c, ground] = list.slice(at, at + 4);
+    if (a === undefined || b === undefined || c === undefined || ground === undefined) return;
+    if (ground.unit?.dimension !== "resistance" || ground.unit.factor < 1e6) continue;
+    const row = [a, b, c];
+    const bare = row.every(
+      (one) =>
+        (one.quantity === undefined || one.quantity === "diode_drop") &&
+        one.unit === undefined &&
+        one.points === undefined &&
+        one.value < 30 &&
+        !one.over,
+    );
+    const spaced = b.index === a.index + 1 && c.index === b.index + 1;
+    const begins = list[at - 1]?.index !== a.index - 1;
+    const joint = items[c.index + 1]?.text;
+    if (!bare || !spaced || !begins || ground.index !== c.index + 2) continue;
+    if (joint !== "and" && joint !== ",") continue;
+    for (const one of row) {
+      one.quantity = "winding_resistance";
+      one.assumedQuantity = true;
+    }
   }
 }
 

@@ -40,6 +40,7 @@ function wordsOf(items: readonly Item[]): Words {
     if (item.kind === itemKind.ground) words.ground = true;
     else if (item.kind === itemKind.points) lookAtPoints(words, item);
     if (item.text === "leads") words.leads = true;
+    else if (item.text === "tester" || item.text === "megger") words.insulation = true;
     const quantity = item.label?.quantity;
     if (item.label?.component === true && quantity === "resistance") words.component = true;
     if (quantity === "insulation_resistance") words.insulation = true;

@@ -38,7 +38,8 @@ export function resistanceOf(
   const factor = unit?.factor ?? 0;
   if (draft.named === "winding_resistance" && !isGround(draft) && factor < 1e6)
     return "winding_resistance";
-  if (draft.component && draft.named === undefined && factor >= 1e6) return "insulation_resistance";
+  if (draft.component && draft.named !== "resistance" && factor >= 1e6)
+    return "insulation_resistance";
   if (draft.component) return "resistance";
   if (isGround(draft)) return "insulation_resistance";
   if (isPair(draft))
@@ -187,6 +188,7 @@ export function byUnit(draft: Draft, setting: Setting): QuantityName | undefined
     (draft.rating === "nominal" || (draft.rating === "expected" && draft.plate))
   )
     draft.rating = "nameplate_charge";
+  if (named === "water_flow" && /^(?:cfm|L\/s air)$/.test(unit.figure)) return "airflow";
   if (named === "vacuum" && unit.dimension === "pressure") return "pressure";
   if (named !== undefined && fits(named, unit.dimension))
     return named === "pressure" && unit.dimension === "low_pressure" && unit.factor > 1000

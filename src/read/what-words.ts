@@ -62,7 +62,9 @@ export function isA(items: readonly Item[], draft: Draft): void {
   const cap =
     draft.named === "capacitance" ||
     item.unit !== undefined ||
-    items.some((one) => one.label?.quantity === "capacitance");
+    items.some(
+      (one) => one.label?.quantity === "capacitance" || one.unit?.dimension === "capacitance",
+    );
   const is =
     verb?.apostrophe === true || /^(?:is|on|its|was|hung|put|installed)$/.test(verb?.text ?? "");
   if (!cap || !(is || fresh) || item.value < 2) return;

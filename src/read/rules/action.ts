@@ -103,6 +103,7 @@ function meant(note: Note, i: number, row: ActionWords): boolean {
       ))
   )
     return false;
+  if (row.action === "adjusted" && /^level/.test(item.text) && next?.text === "at") return false;
   if (row.action === "replaced" && item.text === "changed" && next?.text === "those") return false;
   if (row.action === "tested" && item.text === "checked" && (next?.roles ?? 0) & role.is)
     return false;

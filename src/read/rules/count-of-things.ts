@@ -138,8 +138,11 @@ function thereAre(items: readonly Item[], i: number): boolean {
 /** "four evap fans": parts of the machine in the plural. */
 function partsBehind(items: readonly Item[], i: number): boolean {
   const word = items[i + 1];
-  const plain = word?.kind === itemKind.word && word.roles === 0;
-  const next = plain && items[i + 2]?.plural === true ? items[i + 2] : word;
+  const plain = (word?.kind === itemKind.word && word.roles === 0) || word?.kind === itemKind.label;
+  const next =
+    plain && items[i + 2]?.plural === true && items[i + 2]?.roles === 0 ? items[i + 2] : word;
+  if (next !== undefined && next !== word && next.label === undefined)
+    return word?.kind === itemKind.label && !labelBefore(items, i) && next.text.length > 4;
   if (next === undefined || next.label === undefined || labelBefore(items, i)) return false;
   if (next.label.thing === undefined && next.label.component !== true) return false;
   const last = textAt(items, i + 2);

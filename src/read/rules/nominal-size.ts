@@ -62,6 +62,12 @@ function others(note: Note, i: number, item: Item): boolean {
     state(note, SIZE, [i, i + 1], { kind: "note", about: "length" });
     return true;
   }
+  return counted(note, i, item);
+}
+
+function counted(note: Note, i: number, item: Item): boolean {
+  const { items } = note;
+  const next = textAt(items, i + 1);
   if (
     item.unit === undefined &&
     tons.has(next) &&

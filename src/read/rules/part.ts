@@ -48,6 +48,7 @@ function verbOf(items: readonly Item[], from: number, to: number): Verb | undefi
       (item.text === "order" && i === from)
     )
       return { state: item.text === "order" ? "needed" : "ordered", at: i };
+    if (item.text === "change" && items[i + 1]?.text === "over") continue;
     if (fits.has(item.text)) return notFirst(items, i, { state: "fitted", at: i });
     if (
       (item.text === "put" || item.text === "dropped" || item.text === "stuck") &&

@@ -227,9 +227,10 @@ const conditions: readonly Row[] = [
   ],
   ["pulling|pulls|pull", { hint: "current" }],
   [
-    "herm side|herm terminal|hermetic side|compressor side of the cap|fan side|fan terminal",
-    { thing: "side" },
+    "herm side|herm terminal|hermetic side|compressor side of the cap",
+    { quantity: "capacitance", thing: "side" },
   ],
+  ["fan side|fan terminal", { thing: "side" }],
   [
     "can is marked|the can is marked|can says|marked on the can|can reads|can is a",
     { rating: "nominal", quantity: "capacitance" },
