@@ -24,15 +24,21 @@ export function mixedAir(draft: Draft, items: readonly Item[]): boolean {
   return items.some((item) => /^(?:ra|sa|da|oa|oat|rat)$/.test(item.text));
 }
 
+/** "each pair" as one word of the dictionary. */
+function pairWord(item: Item | undefined): boolean {
+  return item !== undefined && (item.roles & role.each) !== 0 && item.to - item.from >= 9;
+}
+
 /** "0.47 each pair", "all pairs 0.6": a winding's three pairs of pins. */
 export function eachPair(items: readonly Item[], draft: Draft): boolean {
   if (draft.unit !== undefined || draft.value >= 60 || draft.points !== undefined) return false;
-  const pair = [items[draft.index + 1], items[draft.index - 1]].some(
-    (item, at) =>
-      item !== undefined &&
-      (item.roles & role.each) !== 0 &&
-      (item.to - item.from >= 9 || items[draft.index + (at === 0 ? 2 : 0)]?.text === "pair"),
-  );
+  const [next, before] = [items[draft.index + 1], items[draft.index - 1]];
+  const pair =
+    pairWord(next) ||
+    pairWord(before) ||
+    (next !== undefined &&
+      (next.roles & role.each) !== 0 &&
+      items[draft.index + 2]?.text === "pair");
   if (pair) draft.named ??= "winding_resistance";
   return pair;
 }

@@ -10,6 +10,13 @@ const testVoltages: readonly number[] = [
 ];
 
 function isTestVoltage(draft: Draft, items: readonly Item[], setting: Setting): boolean {
+  const volts =
+    draft.unit?.dimension === "voltage"
+      ? draft.value * draft.unit.factor
+      : draft.unit === undefined
+        ? draft.value
+        : Number.NaN;
+  if (!testVoltages.includes(volts)) return false;
   const prepared =
     /^(?:at|@|with)$/.test(items[draft.index - 1]?.text ?? "") || headsTest(draft, items);
   if (
@@ -19,13 +26,6 @@ function isTestVoltage(draft: Draft, items: readonly Item[], setting: Setting): 
   )
     return false;
   if (draft.place !== undefined || draft.rating !== undefined || draft.over) return false;
-  const volts =
-    draft.unit?.dimension === "voltage"
-      ? draft.value * draft.unit.factor
-      : draft.unit === undefined
-        ? draft.value
-        : Number.NaN;
-  if (!testVoltages.includes(volts)) return false;
   if (draft.unit !== undefined) return setting.insulation;
   const before = items[draft.index - 1];
   if (before?.text === "@" || (before?.roles ?? 0) & role.preposition)

@@ -61,8 +61,12 @@ function leadsTo(items: readonly Item[], from: number, to: number): boolean {
 
 /** "four evap fans, 1.1 A each", "each 1.1 A, there's four": as many as were counted. */
 function eachOf(items: readonly Item[], draft: Draft, plain: string): number {
-  const near = items.slice(Math.max(0, draft.index - 3), draft.index + 3);
-  if (!near.some((item) => (item.roles & role.each) !== 0 || item.text === "all")) return 1;
+  let each = false;
+  for (let i = Math.max(0, draft.index - 3); i < draft.index + 3; i++) {
+    const item = items[i];
+    if (item !== undefined && ((item.roles & role.each) !== 0 || item.text === "all")) each = true;
+  }
+  if (!each) return 1;
   for (let i = draft.index - 1; i >= 0; i--) {
     const item = items[i];
     if (item === undefined || isStrongBreak(item) || item.kind === itemKind.number) break;
@@ -90,7 +94,6 @@ export function countOf(
   bounds: readonly [number, number],
   plain: string,
 ): number {
-  const next = items.findIndex((item, at) => at > draft.index && item.kind === itemKind.number);
   for (let i = draft.index - 1; i >= bounds[0]; i--) {
     const item = items[i];
     if (item === undefined || stops(item)) break;
@@ -102,7 +105,10 @@ export function countOf(
     if (item === undefined || isStrongBreak(item)) break;
     if (item.text === "," && item.kind === itemKind.sign && !countEnds(items, i + 1)) break;
     const count = countWord(items, i, plain);
-    if (count > 0) return next > 0 && leadsTo(items, i, next) ? 1 : count;
+    if (count > 0) {
+      const next = items.findIndex((one, at) => at > draft.index && one.kind === itemKind.number);
+      return next > 0 && leadsTo(items, i, next) ? 1 : count;
+    }
     if (item.kind === itemKind.word && item.roles === 0) break;
   }
   return eachOf(items, draft, plain);

@@ -226,11 +226,16 @@ export function describe(drafts: readonly Draft[], items: readonly Item[], plain
       (next !== undefined && between(items, draft, next).list);
     draft.count = pairs ? 3 : row ? 1 : countOf(items, draft, [from, to], plain);
   });
+  gaugePair(items, drafts);
+  bothSides(items, drafts);
+  if (drafts.length > 1) besideEachOther(items, drafts);
+}
+
+/** What two values that stand together say of one another. */
+function besideEachOther(items: readonly Item[], drafts: readonly Draft[]): void {
   slashed(items, drafts);
   rateBoth(items, drafts);
   sidePairs(items, drafts);
-  gaugePair(items, drafts);
-  bothSides(items, drafts);
   lineBetween(items, drafts);
   strokeDegrees(items, drafts);
   againAt(items, drafts);

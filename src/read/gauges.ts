@@ -36,6 +36,7 @@ export function sidePairs(items: readonly Item[], drafts: readonly Draft[]): voi
   });
 }
 
+const gaugeNames: ReadonlySet<string> = new Set(["gauges", "gauge", "gages"]);
 const gaugeWord = /^(?:gauges|gauge|gages|gage|pressures|running|pressure)$/;
 
 function bareGauge(draft: Draft): boolean {
@@ -75,6 +76,7 @@ export function gaugePair(items: readonly Item[], drafts: readonly Draft[]): voi
     const item = items[right.index];
     if (item !== undefined) item.relation = "=";
   });
+  if (!items.some((item) => gaugeNames.has(item.text))) return;
   for (const draft of drafts) {
     const word = items.findIndex(
       (item, at) =>
@@ -94,6 +96,7 @@ export function gaugePair(items: readonly Item[], drafts: readonly Draft[]): voi
 
 /** "gauges both at 170", "172 both sides": one figure for the two. */
 export function bothSides(items: readonly Item[], drafts: readonly Draft[]): void {
+  if (!items.some((item) => item.text === "both")) return;
   for (const draft of drafts) {
     const near = items.slice(Math.max(0, draft.index - 3), draft.index + 4);
     const both = near.findIndex((item) => item.text === "both");
@@ -151,13 +154,14 @@ export function strokeDegrees(items: readonly Item[], drafts: readonly Draft[]):
   });
 }
 
+const gases: ReadonlySet<string> = new Set(["nitrogen", "n2", "nitro"]);
+
 /** "400 psi at 75 F last night, 362 this morning at 74": pressure and temperature again, in that order. */
 export function againAt(items: readonly Item[], drafts: readonly Draft[]): void {
   const at = (left: Draft, right: Draft): boolean => {
     const joint = items[right.index - 1]?.text;
     return (joint === "at" || joint === "@") && right.index - left.index <= 5;
   };
-  const nitrogen = items.some((item) => /^(?:nitrogen|n2|nitro)$/.test(item.text));
   drafts.forEach((right, order) => {
     const left = drafts[order - 1];
     if (left === undefined || !at(left, right) || right.value < 20 || right.value > 130) return;
@@ -171,7 +175,7 @@ export function againAt(items: readonly Item[], drafts: readonly Draft[]): void 
     const pressure = left.unit?.dimension === "pressure" || (first >= 0 && bareGauge(left));
     if (!pressure || right.points !== undefined || right.place !== undefined) return;
     if (right.unit !== undefined && right.unit.dimension !== "temperature") return;
-    if (!nitrogen && right.unit === undefined) return;
+    if (right.unit === undefined && !items.some((item) => gases.has(item.text))) return;
     if (left.unit === undefined) left.named = "pressure";
     right.named = "temperature";
   });

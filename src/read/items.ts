@@ -55,8 +55,8 @@ function wordKind(word: Word, end: number, token: Token): ItemKind {
 /** As typed: a word one slip from the dictionary's may have lost its "s" there. */
 function isPlural(build: Building, token: Token | undefined): boolean {
   if (token === undefined || token.kind !== tokenKind.word || token.apostrophe) return false;
-  const last = build.typed.charAt(token.to - 1);
-  return last === "s" || last === "S";
+  const last = build.typed.charCodeAt(token.to - 1);
+  return last === 115 || last === 83;
 }
 
 function wordItem(build: Building, i: number, found: Phrase): void {

@@ -36,13 +36,15 @@ function toleranceEnd(build: Building, i: number, bare: boolean): number {
   return bare ? said.end : (unitAt(build, said.end)?.end ?? said.end);
 }
 
+const loads: ReadonlySet<string> = new Set(["tons", "tonnage", "load", "capacity"]);
+
 /** "delta t 19 amps 16.2": the unit's word names the next value where this one is of another kind. */
 function namesNext(build: Building, i: number, found: UnitSaid): boolean {
   const label = build.items[build.items.length - 1]?.label;
   const quantity = label?.quantity ?? label?.hint;
   if (build.tokens[i]?.glued === true || found.unit.dimension === "time") return false;
   const first = build.items[build.items.length - 1]?.text ?? "";
-  if (leadingUnit(build) || /^(?:tons|tonnage|load|capacity)$/.test(first))
+  if (leadingUnit(build) || loads.has(first))
     return numberAt(build.tokens, found.end) !== undefined;
   if (quantity === undefined || label?.rating !== undefined) return false;
   if (fits(quantity, found.unit.dimension)) return false;

@@ -9,7 +9,7 @@ const pairsOfLetters = /^(?:ab|bc|ca|ac|ba|cb|uv|vw|wu|uw|vu|wv)$/;
 /** "AB 211, BC 200, CA 209": pairs of legs without a joint, where more than one stands in the text. */
 export function letterPair(build: Building, i: number): PointsSaid | undefined {
   const text = build.tokens[i]?.text ?? "";
-  if (!pairsOfLetters.test(text)) return undefined;
+  if (text.length !== 2 || !pairsOfLetters.test(text)) return undefined;
   const family = /^[abc]/.test(text) ? /^[abc]{2}$/ : /^[uvw]{2}$/;
   const others = build.tokens.filter(
     (token) => pairsOfLetters.test(token.text) && family.test(token.text) && token.text !== "ac",
@@ -29,6 +29,7 @@ export function letterPair(build: Building, i: number): PointsSaid | undefined {
 
 /** "common to both": from the common pin to each of the others. */
 export function commonToBoth(build: Building, i: number): PointsSaid | undefined {
+  if (build.tokens[i]?.text.startsWith("c") !== true) return undefined;
   const phrase = phraseAt(build.tokens, i);
   const point = phrase?.word.point;
   if (phrase === undefined || (point !== "C" && build.tokens[i]?.text !== "c")) return undefined;

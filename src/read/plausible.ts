@@ -57,6 +57,7 @@ function shutAt(draft: Draft, items: readonly Item[]): boolean {
 
 /** "280 isolated, 310 after ten minutes": values told by the clock once the pump is shut off. */
 export function byIsolation(list: readonly Draft[], items: readonly Item[]): void {
+  if (!list.some((draft) => draft.quantity === undefined && draft.unit === undefined)) return;
   const shut = items.some((item) => item.signs?.some((sign) => isolated.includes(sign)));
   if (!shut) return;
   const timed = list.some((draft) => draft.after !== undefined);
@@ -160,6 +161,7 @@ export function byPairs(
   context: Context,
   setting: Setting,
 ): void {
+  if (list.length < 3 || !list.some((draft) => draft.quantity === undefined)) return;
   const last = context.readings[context.readings.length - 1]?.quantity;
   const beside =
     list.some((draft) => draft.quantity === "insulation_resistance") ||

@@ -194,6 +194,8 @@ export function byVolts(
   setting: Setting,
   context: Context,
 ): void {
+  if (!list.some((draft) => draft.value >= LOW && draft.value <= HIGH)) return;
+  if (!list.some((draft) => bare(draft))) return;
   if (items.some((item) => item.unit?.dimension === "pressure")) {
     legs(list, setting, context);
     return;

@@ -50,8 +50,12 @@ export function isA(items: readonly Item[], draft: Draft): void {
     return;
   }
   const article = items[at];
-  const motor = /^(?:motor|compressor|fan)$/.test(items[draft.index + 1]?.text ?? "");
-  if (article?.text === "a" && items[at - 1]?.text === "on" && motor && item.unit === undefined) {
+  if (
+    article?.text === "a" &&
+    items[at - 1]?.text === "on" &&
+    item.unit === undefined &&
+    /^(?:motor|compressor|fan)$/.test(items[draft.index + 1]?.text ?? "")
+  ) {
     draft.rating = "nominal";
     draft.named = "current";
     return;
