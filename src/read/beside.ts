@@ -51,6 +51,14 @@ export function pointsClose(items: readonly Item[], draft: Draft): boolean {
   return before !== undefined && draft.index - before > 3;
 }
 
+/** "then it sat at 27.3": a verb. */
+export function satThere(items: readonly Item[], index: number): boolean {
+  return (
+    items[index + 1]?.text === "at" &&
+    /^(?:it|then|she|just|they|and)$/.test(items[index - 1]?.text ?? "")
+  );
+}
+
 /** "58 F entering the reversing valve": no water enters there. */
 export function ofAPart(items: readonly Item[], index: number): boolean {
   const text = items[index]?.text;

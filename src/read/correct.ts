@@ -100,6 +100,9 @@ function target(note: Note, draft: Draft): Reading | undefined {
     draft.place !== undefined ||
     draft.subject !== undefined ||
     draft.named !== undefined;
+  const several = new Set(fitting.map((reading) => reading.quantity)).size > 1;
+  if (several && draft.named === undefined && draft.unit === undefined)
+    return [...fitting].reverse().sort((a, b) => distance(draft, a) - distance(draft, b))[0];
   if (labelled || last === undefined) return last;
   const recent = note.context.readings
     .slice(-Math.max(1, note.context.latest))

@@ -47,6 +47,11 @@ function countEnds(items: readonly Item[], i: number): boolean {
 
 /** From a count to a value nothing but its noun and small words: "all three legs are at 476". */
 function leadsTo(items: readonly Item[], from: number, to: number): boolean {
+  if (
+    /^(?:on|across)$/.test(items[from - 1]?.text ?? "") &&
+    items[from - 2]?.kind === itemKind.number
+  )
+    return false;
   for (let i = from + 1; i < to; i++) {
     const item = items[i];
     if (item === undefined) continue;

@@ -5,6 +5,7 @@ import {
   ofAPart,
   pointsClose,
   rateBoth,
+  satThere,
   standing,
   whenDone,
 } from "./beside.ts";
@@ -17,6 +18,7 @@ import {
   gaugeLetters,
   gaugePair,
   lineBetween,
+  liquidLine,
   sidePairs,
   slashed,
   strokeDegrees,
@@ -164,6 +166,7 @@ function take(draft: Draft, items: readonly Item[], index: number): void {
       return;
     default:
       if (index === 0 && item.text === "that" && item.label?.rating === "expected") return;
+      if (item.text === "sat" && satThere(items, index)) return;
       if (index > draft.index && whenDone(items, index)) return;
       if (index > draft.index && /^pull/.test(item.text) && item.label?.hint === "current") return;
       if (ofAPart(items, index)) {
@@ -237,6 +240,7 @@ function besideEachOther(items: readonly Item[], drafts: readonly Draft[]): void
   rateBoth(items, drafts);
   sidePairs(items, drafts);
   lineBetween(items, drafts);
+  liquidLine(items, drafts);
   strokeDegrees(items, drafts);
   againAt(items, drafts);
   gaugeLetters(items, drafts);

@@ -37,7 +37,7 @@ export function sidePairs(items: readonly Item[], drafts: readonly Draft[]): voi
 }
 
 const gaugeNames: ReadonlySet<string> = new Set(["gauges", "gauge", "gages"]);
-const gaugeWord = /^(?:gauges|gauge|gages|gage|pressures|running|pressure)$/;
+const gaugeWord = /^(?:gauges|gauge|gages|gage|pressures|pressure)$/;
 
 function bareGauge(draft: Draft): boolean {
   return (
@@ -136,6 +136,16 @@ export function lineBetween(items: readonly Item[], drafts: readonly Draft[]): v
     left.hint = undefined;
     right.place = label.place;
     right.named = "temperature";
+  });
+}
+
+/** "liquid 120 line 70": what stands before its line's temperature is the pressure. */
+export function liquidLine(items: readonly Item[], drafts: readonly Draft[]): void {
+  drafts.forEach((right, order) => {
+    const left = drafts[order - 1];
+    if (left?.place !== "liquid" || left.unit !== undefined || left.named !== undefined) return;
+    if (left.hint !== undefined || items[left.index + 1]?.text !== "line") return;
+    if (right.index === left.index + 2 && left.value > right.value) left.named = "pressure";
   });
 }
 

@@ -42,6 +42,22 @@ function power(draft: Draft): void {
   } else draft.question = "quantity";
 }
 
+/** "valves move, cassettes blow 55": an opening goes without a percent only right behind its word. */
+function valve(draft: Draft, items: readonly Item[]): void {
+  if (draft.quantity !== "valve_opening" || draft.unit?.settles !== undefined) return;
+  if (draft.corrects || draft.before.length === 0) return;
+  const near = draft.before.some(
+    (index) => draft.index - index <= 2 && items[index]?.label !== undefined,
+  );
+  if (!near) draft.question = "quantity";
+}
+
+/** "cap in, starts, peak 62": a capacitor has no peak. */
+function peakOfCapacitor(draft: Draft, items: readonly Item[]): void {
+  const peak = draft.before.some((index) => items[index]?.label?.stat !== undefined);
+  if (draft.quantity === "capacitance" && peak) draft.question = "quantity";
+}
+
 /** "480 on all pairs": no winding has that, a supply has. */
 function winding(draft: Draft): void {
   if (draft.quantity !== "winding_resistance" || !draft.assumedUnit || draft.over) return;
@@ -89,8 +105,17 @@ export function guard(drafts: readonly Draft[], items: readonly Item[], units: U
   for (const draft of drafts) {
     if (draft.gone || draft.ownUnit) continue;
     power(draft);
+    valve(draft, items);
+    peakOfCapacitor(draft, items);
     winding(draft);
     temperature(draft, units);
     beyond(draft, items, units);
   }
+  const asked = drafts.some(
+    (one) => one.quantity === "valve_opening" && one.question !== undefined,
+  );
+  if (!asked) return;
+  for (const draft of drafts)
+    if (draft.quantity === "valve_opening" && draft.before.length === 0 && !draft.ownUnit)
+      draft.question = "quantity";
 }

@@ -80,6 +80,7 @@ export function byIsolation(list: readonly Draft[], items: readonly Item[]): voi
 export function byCapacitor(list: readonly Draft[]): void {
   const known = list.filter((draft) => draft.quantity !== undefined);
   if (known.length === 0 || !known.every((draft) => draft.quantity === "capacitance")) return;
+  if (list.some((draft) => draft.stat !== undefined)) return;
   for (const draft of list)
     if (
       draft.quantity === undefined &&
@@ -102,6 +103,7 @@ export function byState(draft: Draft, list: readonly Draft[], items: readonly It
     return;
   const settled =
     draft.state !== undefined ||
+    draft.stat === "peak" ||
     /^settl|^level(?:s|ed|led|ing)/.test(items[draft.index - 1]?.text ?? "") ||
     /^settl|^level(?:s|ed|led|ing)/.test(items[draft.index - 2]?.text ?? "");
   if (!settled || draft.value < 0.3 || draft.value >= 170) return;

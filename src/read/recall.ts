@@ -132,7 +132,7 @@ function parallel(list: readonly Draft[], items: readonly Item[], context: Conte
     return free && draft.subject === undefined && far > 0.3 && far < 3;
   });
   const goes = items.some(
-    (item) => (item.roles & role.now) !== 0 || /^(?:after|again)$/.test(item.text),
+    (item) => (item.roles & role.now) !== 0 || /^(?:after|again|still|same)$/.test(item.text),
   );
   if (!fits || known === list.length || (known === 0 && !goes)) return false;
   if (known === 0 && new Set(last.map((reading) => `${reading.quantity} ${reading.at}`)).size < 2)

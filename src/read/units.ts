@@ -207,6 +207,13 @@ function looseOunces(build: Building, said: UnitSaid, number: NumberSaid): boole
   );
 }
 
+/** "1 kilo 350": grams go without saying. */
+function looseGrams(build: Building, said: UnitSaid, number: NumberSaid): boolean {
+  const kilo = build.tokens[said.end - 1]?.text ?? "";
+  if (said.unit.figure !== "kg" || !/^kilo/.test(kilo)) return false;
+  return Number.isInteger(number.value) && number.value >= 100 && number.value < 1000;
+}
+
 /** "… 2 oz", "and eight hundred grams", "10 minutes": a smaller unit of the same kind adds up. */
 function smaller(build: Building, said: UnitSaid): UnitSaid {
   const { dimension } = said.unit;
@@ -217,6 +224,8 @@ function smaller(build: Building, said: UnitSaid): UnitSaid {
   const number = numberAt(build.tokens, at);
   if (number === undefined || number.value < 0) return said;
   const next = plainUnitAt(build, number.end);
+  if (next === undefined && at === said.end && looseGrams(build, said, number))
+    return { ...said, end: number.end, add: number.value / 1000 };
   if (next === undefined && at === said.end && looseOunces(build, said, number))
     return { ...said, end: number.end, add: number.value / 16 };
   if (next === undefined || next.unit.dimension !== dimension) return said;

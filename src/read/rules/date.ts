@@ -50,6 +50,11 @@ const lead: ReadonlySet<string> = new Set([
   "changed",
   "arrives",
   "delivery",
+  "ships",
+  "ship",
+  "shipping",
+  "eta",
+  "arriving",
   "before",
 ]);
 const months: ReadonlySet<string> = new Set([

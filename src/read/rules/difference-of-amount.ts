@@ -45,6 +45,7 @@ export const differences: Rule = {
         state(note, differences.name, [i, i + 2], { kind: "note", about: "difference" });
       else if (
         (dimension === "pressure" || dimension === "low_pressure") &&
+        !note.plain.slice(0, item.from).trimEnd().endsWith(" to") &&
         moved.has(
           before === "of" || before === "about" || before === "only"
             ? textAt(items, i - 2)

@@ -198,7 +198,9 @@ export const faultCodes: Rule = {
         continue;
       const sure =
         strong || items.slice(i, from).some((word) => heads.has(word.text) && !weak.has(word.text));
-      let code = codeAt(note, from, sure);
+      const letter = items[from - 1];
+      const named = sure && letter?.text === "a" && note.text.charAt(letter.from) === "A";
+      let code = (named ? codeAt(note, from - 1, true) : undefined) ?? codeAt(note, from, sure);
       let start = i;
       let at = from;
       while (code !== undefined) {

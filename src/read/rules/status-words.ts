@@ -108,6 +108,10 @@ export function isStatus(note: Note, i: number, status: Status): boolean {
     return (plan & role.plan) === 0;
   }
   if (status === "done") {
+    const asked = items
+      .slice(Math.max(0, i - 3), i)
+      .some((item) => /^(?:when|whenever)$/.test(item.text));
+    if (asked) return false;
     if (
       doneBefore.has(before?.text ?? "") &&
       items[i]?.text === "done" &&

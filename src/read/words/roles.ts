@@ -12,7 +12,10 @@ export const roleWords: readonly (readonly [words: string, roles: number])[] = [
     role.preposition,
   ],
   ["at|@", role.preposition],
-  ["between|btwn|b w|tween", role.preposition | role.between],
+  [
+    "between|btwn|b w|tween|anywhere from|anywhere between|bouncing from|bouncing between|bounces between|swinging between|swings between|ranging from|ranges from|ranging between|varies from|varies between|hunting between|hunts between|hunting from",
+    role.preposition | role.between,
+  ],
   ["to|ta", role.preposition | role.to],
   [
     "→|up to|down to|to about|up into|-> |to like|all the way to|all the way down to|all the way up to",
