@@ -11,7 +11,7 @@ import { openStore } from "../src/record/store.ts";
 function open(): Bot {
   const opened = openStore(":memory:");
   if (!opened.ok) throw new Error(opened.problem);
-  const bot = openBot(opened.store, () => "salt");
+  const bot: Bot = { ...openBot(opened.store, () => "salt"), answersTogether: true };
   hear(bot, "o", "08:00:00", "New job: Gull Wharf OU-3, leaks. Bram", "maren");
   hear(bot, "h", "08:20:00", "on site gull wharf");
   work(bot);

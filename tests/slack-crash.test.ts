@@ -82,7 +82,13 @@ test.each(["http", "socket"] as const)(
     const slack = slackSettings(folder, standIn, { transport, port });
     writeFileSync(
       config,
-      JSON.stringify({ db, time_zone: "America/Chicago", people, platforms: { slack } }),
+      JSON.stringify({
+        db,
+        time_zone: "America/Chicago",
+        one_answer_a_burst: false,
+        people,
+        platforms: { slack },
+      }),
     );
 
     let child = startChild(config);

@@ -84,7 +84,8 @@ async function run(bot: Bot, config: Config, io: Io): Promise<Exit> {
     });
     process.exit(1);
   });
-  const problem = await serve(bot, {
+  const served: Bot = config.one_answer_a_burst ? { ...bot, answersTogether: true } : bot;
+  const problem = await serve(served, {
     platforms: config.platforms,
     log,
     stop,

@@ -22,6 +22,8 @@ const shape = z.strictObject({
   board_channel: z.string().min(1).optional(),
   /** the channel or direct chat of who hears of near misses; nobody else does */
   safety_channel: z.string().min(1).optional(),
+  /** readings of one burst, or of an outage, get one answer */
+  one_answer_a_burst: z.boolean().default(true),
   /** a port on this machine for /live and /ready */
   health_port: z.int().min(1).max(65_535).optional(),
   people: z

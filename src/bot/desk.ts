@@ -8,4 +8,6 @@ export interface Bot {
   readonly salt: () => string;
   /** the board is kept by whoever runs the bot, not put out with every message */
   readonly boardElsewhere?: true;
+  /** readings of one burst, or of an outage, get one answer */
+  readonly answersTogether?: true;
 }

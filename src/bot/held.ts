@@ -16,6 +16,7 @@ const staleMs = 10 * 60_000;
  * job, that came in a burst or while nobody was there to answer. `nowMs`: absent, nothing is stale.
  */
 export function isHeld(bot: Bot, message: Message, plan: Plan, nowMs?: number): boolean {
+  if (bot.answersTogether !== true) return false;
   if (plan.job === undefined || !isPlain(plan.understood, message)) return false;
   if (plan.says !== undefined || plan.problem !== undefined || plan.opened) return false;
   const until = isStale(message, nowMs)

@@ -72,7 +72,10 @@ export function workOne(bot: Bot, message: Message, nowMs?: number): WorkResult 
   const changed = plan.drafts.length + (plan.released?.length ?? 0) > 0;
   const now = job === undefined ? undefined : changed ? judgeJob(memory, job, message.at) : before;
   const cautioned = cautionedOf(memory, message, plan.job);
-  const held = plan.job === undefined ? [] : heldBefore(bot, message, { job: plan.job, nowMs });
+  const held =
+    plan.job === undefined || bot.answersTogether !== true
+      ? []
+      : heldBefore(bot, message, { job: plan.job, nowMs });
   const worked = { message, plan, was, before, now, cautioned, held };
   const input = replyInput(memory, worked);
   const waits = isHeld(bot, message, plan, nowMs) && dangerLine(input) === "";
