@@ -8,6 +8,7 @@ import type { Scene } from "./scene.ts";
 import { outcomesOf } from "./shown.ts";
 import type { Step } from "./step.ts";
 import { steps } from "./steps/list.ts";
+import { record } from "./steps/record.ts";
 import { whereIn } from "./where.ts";
 
 /** How many are named, the proof of the leading fault apart. */
@@ -82,15 +83,6 @@ export function nextChecks(
     minutes,
   }));
 }
-
-/** What is left where the cause was mended and the machine read again. */
-const record: Step = {
-  check: "commissioning",
-  why: "Let it run through a cycle or two, then note volts, amps, pressures, both line temperatures and the split: the next call compares with that",
-  minutes: 20,
-  danger: 1,
-  fills: [],
-};
 
 /** The leading fault's first proof is among those named, after them if no earlier. */
 function withProof(ranked: readonly Step[], proofs: readonly Candidate[]): readonly Step[] {
