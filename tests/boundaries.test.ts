@@ -49,7 +49,15 @@ const allowed: Readonly<Record<string, readonly string[]>> = {
   read: ["read", ...nouns, "quantities", "package chrono-node"],
   record: ["record", ...nouns, "package zod", "package better-sqlite3", "package node:crypto"],
   judge: ["judge", ...nouns, "quantities", "physics"],
-  show: ["show", ...nouns, "quantities", "package csv-stringify", "package write-excel-file"],
+  show: [
+    "show",
+    ...nouns,
+    "quantities",
+    // what writes files, and where the fonts in them lie
+    ...["write-excel-file", "pdfkit", "d3-scale", "@resvg", "node:module"].map(
+      (name) => `package ${name}`,
+    ),
+  ],
   bot: ["bot", "read", "record", "judge", "show", ...nouns, "quantities", "physics", "package zod"],
 };
 

@@ -48,8 +48,11 @@ describe("the demo", () => {
   });
 
   it("ends by naming files that are there", () => {
-    const named = played.filter((text) => /\.(csv|xlsx)$/.test(text));
-    expect(named).toHaveLength(7);
+    const named = played.filter((text) => /\.(csv|xlsx|pdf|json)$/.test(text));
+    expect(
+      named.some((path) => path.endsWith("-report.pdf") || path.endsWith("-reports.pdf")),
+    ).toBe(true);
+    expect(named.length).toBeGreaterThanOrEqual(9);
     expect(named.every((path) => existsSync(path))).toBe(true);
   });
 });
@@ -67,8 +70,11 @@ describe("export --day", () => {
   });
 
   it.each([
-    [{ day: "2026-02-30", db, out: folder }, "Which day? Say --day YYYY-MM-DD."],
-    [{ db, out: folder }, "Which day? Say --day YYYY-MM-DD."],
+    [
+      { day: "2026-02-30", db, out: folder },
+      expect.stringMatching(/^Which day[?] Say --day YYYY-MM-DD/),
+    ],
+    [{ db, out: folder }, expect.stringMatching(/^Which day[?] Say --day YYYY-MM-DD/)],
     [{ day: "2026-07-14", db }, "Where to? Say --out FOLDER."],
   ])("asks for what is missing: %j", async (options, sentence) => {
     expect(await exported(options)).toEqual({ said: [], complaints: [sentence], exit: 2 });
@@ -91,6 +97,7 @@ describe("export --day", () => {
   it("says so where nothing was recorded on the day", async () => {
     const out = join(folder, "empty");
     const { said, complaints, exit } = await exported({ day: "2020-01-01", db, out });
-    expect([said.length, complaints.length, exit]).toEqual([7, 1, 0]);
+    expect([complaints.length, exit]).toEqual([1, 0]);
+    expect(said.length).toBeGreaterThanOrEqual(8);
   });
 });

@@ -1,7 +1,7 @@
 import { mkdtempSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { dayRecord } from "../../src/bot/day-record.ts";
+import { exportRecord } from "../../src/bot/export-record.ts";
 import { allJobs } from "../../src/bot/memory.ts";
 import { type Bot, openBot, receive, tick, work } from "../../src/bot.ts";
 import type { Message } from "../../src/model.ts";
@@ -10,7 +10,7 @@ import { putFacts } from "../../src/record/registry.ts";
 import { writeSetting } from "../../src/record/settings.ts";
 import { closeStore, openStore } from "../../src/record/store.ts";
 import { boardText } from "../../src/show/board.ts";
-import { dayFiles } from "../../src/show/exports/day.ts";
+import { exportFiles } from "../../src/show/exports/export-files.ts";
 import type { Exit, Io } from "./command.ts";
 import {
   before,
@@ -73,7 +73,8 @@ async function playDay(bot: Bot, stage: Stage): Promise<Exit> {
   io.line("");
   for (const line of lines) await playLine(bot, line, stage);
   io.line("The office exports the day:");
-  const exit = writeFiles(await dayFiles(dayRecord(bot.memory, day)), stage.folder, io);
+  const files = await exportFiles(exportRecord(bot, { kind: "day", day }));
+  const exit = writeFiles(files, stage.folder, io);
   io.line(`The demo's store is ${join(stage.folder, "demo.db")}.`);
   return exit;
 }

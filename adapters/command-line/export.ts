@@ -1,21 +1,15 @@
-import { mkdirSync, renameSync, writeFileSync } from "node:fs";
-import { join } from "node:path";
-import { dayRecord } from "../../src/bot/day-record.ts";
+import { accessSync, constants, mkdirSync, renameSync, writeFileSync } from "node:fs";
+import { dirname, join } from "node:path";
+import { anonymousRecord } from "../../src/bot/anonymous-record.ts";
+import { exportRecord } from "../../src/bot/export-record.ts";
+import { type ExportScope, knownScope, scopeName } from "../../src/bot/export-scope.ts";
+import { exportSchema } from "../../src/bot/export-shape.ts";
 import type { Bot } from "../../src/bot.ts";
 import type { FileOut } from "../../src/model.ts";
-import { dayFiles } from "../../src/show/exports/day.ts";
-import { touchedOnDay } from "../../src/show/exports/sheet-source.ts";
+import { exportFiles } from "../../src/show/exports/export-files.ts";
 import { type Command, type Exit, type Given, type Io, textOption } from "./command.ts";
+import { scopeOf } from "./export-scope.ts";
 import { dbOption, withBot } from "./open-db.ts";
-
-/** A calendar day that exists, "2026-05-12"; undefined for anything else. */
-function realDay(text: string | undefined): string | undefined {
-  if (text === undefined || !/^\d{4}-\d\d-\d\d$/.test(text)) return undefined;
-  const date = new Date(`${text}T00:00:00Z`);
-  return Number.isNaN(date.getTime()) || date.toISOString().slice(0, 10) !== text
-    ? undefined
-    : text;
-}
 
 /** Writes each file whole or not at all, and tells its path. */
 export function writeFiles(files: readonly FileOut[], folder: string, io: Io): Exit {
@@ -50,37 +44,86 @@ function reason(error: unknown): string {
   return reasons.get(code) ?? error.message;
 }
 
-async function exportDay(bot: Bot, day: string, out: { folder: string; io: Io }): Promise<Exit> {
-  const record = dayRecord(bot.memory, day);
-  if (!record.jobs.some(({ job }) => touchedOnDay(record, job))) {
-    out.io.complain(`Nothing was recorded on ${day}: the files hold only their headings.`);
+async function exportScope(
+  bot: Bot,
+  scope: ExportScope,
+  out: { readonly folder: string; readonly io: Io; readonly anonymous: boolean },
+): Promise<Exit> {
+  const known = knownScope(bot.memory, scope);
+  if (typeof known === "string") {
+    out.io.complain(known);
+    return 1;
   }
-  return writeFiles(await dayFiles(record), out.folder, out.io);
+  const record = exportRecord(bot, known);
+  if (record.jobs.length === 0) {
+    out.io.complain(
+      `Nothing was recorded on ${scopeName(known).replace(/^days? /, "")}: the files hold only their headings.`,
+    );
+  }
+  const shared = out.anonymous ? anonymousRecord(record) : record;
+  return writeFiles(await exportFiles(shared), out.folder, out.io);
 }
 
 function run(given: Given, io: Io): Promise<Exit> {
-  const day = realDay(textOption(given, "day"));
+  if (given.options.schema === true) {
+    io.line(JSON.stringify(exportSchema(), undefined, 2));
+    return Promise.resolve(0);
+  }
+  const scope = scopeOf(given);
   const folder = textOption(given, "out");
-  if (day === undefined) {
-    io.complain("Which day? Say --day YYYY-MM-DD.");
+  if (typeof scope === "string") {
+    io.complain(scope);
     return Promise.resolve(2);
   }
   if (folder === undefined || folder === "") {
     io.complain("Where to? Say --out FOLDER.");
     return Promise.resolve(2);
   }
-  return withBot(given, io, { readonly: true, run: (bot) => exportDay(bot, day, { folder, io }) });
+  const anonymous = given.options.anonymous === true;
+  // an export keeps its revision; of a copy that cannot be written it is only read
+  return withBot(given, io, {
+    readonly: !isWritable(textOption(given, "db") ?? ""),
+    run: (bot) => exportScope(bot, scope, { folder, io, anonymous }),
+  });
 }
 
-/** The office's files of one day. */
+/** A store that is not there is not made for the sake of an export. */
+function isWritable(path: string): boolean {
+  try {
+    accessSync(path, constants.W_OK);
+    accessSync(dirname(path), constants.W_OK);
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+/** The office's files of some days or some jobs. */
 export const exportCommand: Command = {
   name: "export",
   usage: "--day YYYY-MM-DD --db DB --out DIR",
-  about: "writes a day's jobs, readings, time, parts and refrigerant as CSV and one XLSX",
+  about:
+    "writes jobs, readings, time, parts, refrigerant and what is due as CSV, XLSX, JSON and a report as PDF; also --from and --to, --job, --site, --unit",
   options: {
     ...dbOption,
     day: { type: "string", about: "the day, in the company's time zone" },
+    from: { type: "string", about: "the first of several days" },
+    to: { type: "string", about: "the last of them" },
+    job: { type: "string", about: "one job, by its number" },
+    site: { type: "string", about: "all jobs of a site, by its name" },
+    unit: {
+      type: "string",
+      about: "a unit's whole history, by its tag; with --site where two share it",
+    },
     out: { type: "string", about: "folder for the files, made if it is not there" },
+    anonymous: {
+      type: "boolean",
+      about: "without people, places, serial numbers and words: a case to share",
+    },
+    schema: {
+      type: "boolean",
+      about: "prints the JSON Schema of the JSON file and does nothing else",
+    },
   },
   words: [0, 0],
   run,

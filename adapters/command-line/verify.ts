@@ -1,6 +1,9 @@
-import { readFileSync } from "node:fs";
+import { readdirSync, readFileSync } from "node:fs";
+import { basename, dirname, join } from "node:path";
 import { z } from "zod";
+import { looksExported, verifyExport } from "../../src/bot/verify-export.ts";
 import type { Link } from "../../src/record/chain.ts";
+import { fingerprint } from "../../src/record/fingerprint.ts";
 import { closeStore, openStore } from "../../src/record/store.ts";
 import { type Verdict, verifyLinks, verifyStore } from "../../src/record/verify.ts";
 import { type Command, type Exit, type Io, textOption } from "./command.ts";
@@ -41,16 +44,44 @@ function verdictOf(path: string, digest: string | undefined): Verdict | string {
       closeStore(opened.store);
     }
   }
+  const text = bytes.toString("utf8");
+  if (looksExported(text)) return verifyExport(text, digest);
+  const sheet = listedBeside(path, bytes);
+  if (sheet !== undefined) return sheet;
   const links: Link[] = [];
-  for (const [index, line] of bytes.toString("utf8").split("\n").entries()) {
+  const unread: string[] = [];
+  for (const [index, line] of text.split("\n").entries()) {
     if (line.trim() === "") continue;
     const parsed = parseLine(line, linkShape);
-    if (!parsed.ok)
-      return `${path}, line ${index + 1}: ${parsed.error} A record file holds the lines of "show --all --record".`;
-    links.push(parsed.value);
+    if (parsed.ok) links.push(parsed.value);
+    else unread.push(`line ${index + 1} cannot be read: ${parsed.error}`);
   }
   if (links.length === 0) return `${path} holds no record.`;
-  return verifyLinks(links, digest);
+  const verdict = verifyLinks(links, digest);
+  return { ...verdict, faults: [...unread, ...verdict.faults] };
+}
+
+const listing = z.looseObject({
+  files: z.array(z.object({ name: z.string(), sha256: z.string() })),
+});
+
+/** A sheet or a report holds no chain; the JSON file of its export, beside it, knows its fingerprint. */
+function listedBeside(path: string, bytes: Buffer): Verdict | undefined {
+  const folder = dirname(path);
+  for (const name of readdirSync(folder).filter((one) => one.endsWith(".json"))) {
+    const text = readFileSync(join(folder, name), "utf8");
+    if (!looksExported(text)) continue;
+    const parsed = parseLine(text, listing);
+    const found = parsed.ok && parsed.value.files.find((file) => file.name === basename(path));
+    if (!found) continue;
+    const verdict = verifyExport(text);
+    const faults =
+      fingerprint(bytes) === found.sha256
+        ? []
+        : [`${basename(path)} is not the file that ${name} lists`];
+    return { ...verdict, faults: [...faults, ...verdict.faults] };
+  }
+  return undefined;
 }
 
 function tell(verdict: Verdict, io: Io): Exit {

@@ -1,6 +1,6 @@
 import { createHash } from "node:crypto";
 import { z } from "zod";
-import { dayRecord } from "../../src/bot/day-record.ts";
+import { exportRecord } from "../../src/bot/export-record.ts";
 import { relearn } from "../../src/bot/memory.ts";
 import type { Bot } from "../../src/bot.ts";
 import type { Message } from "../../src/model.ts";
@@ -10,7 +10,7 @@ import { type InboxRow, markMessage, messagesIn } from "../../src/record/inbox.t
 import { type OutboxRow, putOut } from "../../src/record/outbox.ts";
 import { transact } from "../../src/record/store.ts";
 import { fileKey, getWords, putWords } from "../../src/record/words-table.ts";
-import { dayFiles } from "../../src/show/exports/day.ts";
+import { exportFiles } from "../../src/show/exports/export-files.ts";
 import { zoneOf } from "../../src/show/local-time.ts";
 import { rowsOf } from "../command-line/csv-rows.ts";
 import { type OfficeOrder, officeOrder } from "./office-order.ts";
@@ -80,7 +80,7 @@ export interface Attached {
 export async function attachedTo(bot: Bot, row: OutboxRow): Promise<readonly Attached[]> {
   const { export: day } = detailSchema.parse(JSON.parse(row.detail ?? "{}"));
   if (day === undefined) return row.files;
-  const files = await dayFiles(dayRecord(bot.memory, day));
+  const files = await exportFiles(exportRecord(bot, { kind: "day", day }));
   return files.map(({ name, type, bytes }) => {
     const sha256 = createHash("sha256").update(bytes).digest("hex");
     putWords(bot.store, fileKey(sha256), { salt: bot.salt(), content: Buffer.from(bytes) });

@@ -1,22 +1,85 @@
-import { equipmentOf } from "../record/case.ts";
-import type { DayRecord } from "../show/exports/sheet-source.ts";
+import type { Job, JobPart } from "../model.ts";
+import { earlierJobs, equipmentOf } from "../record/case.ts";
+import { type DayRecord, type ExportJob, touchedOnDay } from "../show/exports/sheet-source.ts";
 import { zoneOf } from "../show/local-time.ts";
+import { dueItems } from "./due-items.ts";
+import { daysOf, type ExportScope, inScope } from "./export-scope.ts";
 import { lastJudgement } from "./judge-job.ts";
 import { allJobs, type Memory } from "./memory.ts";
 import { namesOf } from "./people.ts";
 
 /** The record of one day for the office, in the company's zone. `day`: "2026-05-12". */
 export function dayRecord(memory: Memory, day: string): DayRecord {
-  const jobs = allJobs(memory);
+  return scopeRecord(memory, { kind: "day", day });
+}
+
+/** The record of some days, a job, a site or a unit, ready to be put into sheets. */
+export function scopeRecord(memory: Memory, scope: ExportScope): DayRecord {
+  const all = allJobs(memory);
+  const { units, time_zone } = memory.settings;
+  // a store that was never told its zone keeps to the offset of its own messages
+  const zone = time_zone ?? zoneOf(all.at(-1)?.opened ?? "");
+  const bare: DayRecord = { jobs: [], zone, names: namesOf(memory), units, ...daysOf(scope) };
+  const jobs = all
+    .filter((job) => inScope(scope, job) && (bare.day === undefined || touchedOnDay(bare, job)))
+    .map((job) => exportJob(memory, job, all));
   return {
-    jobs: jobs.map((job) => ({
-      job,
-      equipment: equipmentOf(job, memory.registry),
-      judgement: lastJudgement(memory, job),
-    })),
-    day,
-    // a store that was never told its zone keeps to the offset of its own messages
-    zone: memory.settings.time_zone ?? zoneOf(jobs.at(-1)?.opened ?? ""),
-    names: namesOf(memory),
+    ...bare,
+    jobs,
+    due: jobs.flatMap((entry) => dueItems(entry, laterJobs(entry.job, all))),
+    certificates: certificatesOf(memory),
+    supplierOf: (part) => supplierOf(memory, part),
   };
+}
+
+function exportJob(memory: Memory, job: Job, all: readonly Job[]): ExportJob {
+  const earlier = earlierJobs(job, all).at(-1);
+  return {
+    job,
+    equipment: equipmentOf(job, memory.registry),
+    judgement: lastJudgement(memory, job),
+    ...(earlier === undefined
+      ? {}
+      : { before: { job: earlier, judgement: lastJudgement(memory, earlier) } }),
+  };
+}
+
+/** Jobs on the same unit that were opened after it. */
+function laterJobs(job: Job, all: readonly Job[]): readonly Job[] {
+  return all.filter(
+    (other) =>
+      other.job !== job.job &&
+      job.equipment !== null &&
+      other.equipment === job.equipment &&
+      other.site === job.site &&
+      Date.parse(other.opened) > Date.parse(job.opened),
+  );
+}
+
+function certificatesOf({ registry, roles }: Memory): Readonly<Record<string, string>> {
+  const pairs = registry.people.flatMap(({ name, nickname, handles = [], certificate }) =>
+    certificate === undefined
+      ? []
+      : [name, nickname, ...handles].flatMap((one): [string, string][] =>
+          one === undefined ? [] : [[one.toLowerCase(), certificate]],
+        ),
+  );
+  const known = new Map(pairs);
+  return Object.fromEntries(
+    [...roles.keys()].flatMap((person): [string, string][] => {
+      const certificate = known.get(person.toLowerCase());
+      return certificate === undefined ? [] : [[person, certificate]];
+    }),
+  );
+}
+
+const plain = (text: string): string => text.toLowerCase().replace(/[^\p{L}\p{N}]/gu, "");
+
+function supplierOf({ registry }: Memory, part: JobPart): string | undefined {
+  const { number } = part;
+  const found =
+    number === undefined
+      ? registry.parts.find(({ name }) => plain(name) === plain(part.part))
+      : registry.parts.find((one) => plain(one.number) === plain(number));
+  return found?.supplier;
 }

@@ -70,16 +70,20 @@ export function faultsInChain(links: readonly Link[]): readonly string[] {
  * A fingerprint of everything written so far: "<entries>-<sha256>". Kept outside the store, it
  * shows a missing last entry, a missing job or a chain that was rewritten as a whole.
  */
-export function digestOf(links: readonly Link[]): string {
-  const heads = new Map<number, Link>();
-  for (const link of links) {
-    const head = heads.get(link.job);
-    if (head === undefined || link.place > head.place) heads.set(link.job, link);
+export function digestOf(
+  links: readonly Link[],
+  /** last entries of jobs whose links are not at hand: job, place, hash */
+  others: readonly (readonly [job: number, place: number, hash: string])[] = [],
+): string {
+  const heads = new Map<number, readonly [job: number, place: number, hash: string]>();
+  for (const head of others) heads.set(head[0], head);
+  for (const { job, place, hash } of links) {
+    const head = heads.get(job);
+    if (head === undefined || place > head[1]) heads.set(job, [job, place, hash]);
   }
-  const lines = [...heads.values()]
-    .sort((a, b) => a.job - b.job)
-    .map((link) => `${link.job} ${link.place} ${link.hash}`);
-  return `${links.length}-${sha256(lines.join("\n"))}`;
+  const lines = [...heads.values()].sort((a, b) => a[0] - b[0]).map((head) => head.join(" "));
+  const count = others.reduce((sum, [, place]) => sum + place, links.length);
+  return `${count}-${sha256(lines.join("\n"))}`;
 }
 
 /** Whether the store's first entries still give a digest that was kept elsewhere. */

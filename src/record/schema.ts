@@ -107,4 +107,19 @@ CREATE TABLE registry (
 ) STRICT;
 `,
   },
+  {
+    name: "exports that were made, so that the next one can say what changed since",
+    sql: `
+CREATE TABLE export (
+  scope TEXT NOT NULL,
+  revision INTEGER NOT NULL,
+  -- of the whole store when it was made
+  entries INTEGER NOT NULL,
+  digest TEXT NOT NULL,
+  -- fingerprint of what was exported
+  content TEXT NOT NULL,
+  PRIMARY KEY (scope, revision)
+) STRICT;
+`,
+  },
 ];

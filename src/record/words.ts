@@ -85,3 +85,13 @@ function cut(text: string, spans: readonly (readonly [number, number])[]): strin
 function isRecord(value: Json): value is Record<string, unknown> {
   return typeof value === "object" && value !== null && !Array.isArray(value);
 }
+
+/** Facts as they were kept, with the words that they were kept apart from. */
+export function unpackWords(
+  facts: string,
+  spoken: { readonly text: string; readonly strings: string } | undefined,
+): unknown {
+  const strings: unknown = spoken === undefined ? undefined : JSON.parse(spoken.strings);
+  const words = Array.isArray(strings) ? strings.map((one) => String(one)) : undefined;
+  return unpackFacts(JSON.parse(facts), spoken?.text, words);
+}

@@ -1,5 +1,6 @@
 import type { Cell, JobReading } from "../../model.ts";
 import { figureWords } from "../figure-words.ts";
+import { gasOf } from "../gas-of.ts";
 import { personName } from "../wording.ts";
 import type { SheetMaker } from "./sheet-maker.ts";
 import { cellTime, type DayRecord, type ExportJob, onDay } from "./sheet-source.ts";
@@ -39,7 +40,7 @@ function weightRow(record: DayRecord, entry: ExportJob, r: JobReading): readonly
     job.site,
     job.equipment,
     r.subject ?? null,
-    gasOf(entry),
+    gasOf(job, equipment),
     equipment.charge_kg ?? null,
     cellTime(record, r.taken),
     personName(r.who, record.names),
@@ -49,17 +50,4 @@ function weightRow(record: DayRecord, entry: ExportJob, r: JobReading): readonly
     gone ? "no" : "yes",
     r.message,
   ];
-}
-
-/** What a technician read off the plate outweighs the office's list. */
-function gasOf({ job, equipment }: ExportJob): Cell {
-  const plates = job.statements.flatMap(({ statement, undone, deleted }) =>
-    statement.kind === "nameplate" &&
-    statement.field === "refrigerant" &&
-    undone !== true &&
-    deleted !== true
-      ? [statement.value]
-      : [],
-  );
-  return plates[plates.length - 1] ?? equipment.refrigerant ?? null;
 }

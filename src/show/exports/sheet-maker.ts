@@ -5,5 +5,7 @@ import type { DayRecord } from "./sheet-source.ts";
 export interface SheetMaker {
   readonly name: string;
   readonly columns: Sheet["columns"];
+  /** no file of its own where it has no rows */
+  readonly spare?: true;
   readonly rows: (record: DayRecord) => readonly (readonly Cell[])[];
 }

@@ -1,4 +1,4 @@
-import type { EquipmentFacts, Job, Judgement } from "../../model.ts";
+import type { EquipmentFacts, Job, JobPart, Judgement, UnitHabit } from "../../model.ts";
 import { localTime } from "../local-time.ts";
 
 /** A job with what else its rows need. */
@@ -6,21 +6,76 @@ export interface ExportJob {
   readonly job: Job;
   readonly equipment: EquipmentFacts;
   readonly judgement: Judgement;
+  /** the job before it on the same unit */
+  readonly before?: { readonly job: Job; readonly judgement: Judgement };
 }
 
-/** The record of one day, ready to be put into sheets. */
+/** What became another than an earlier export said. */
+export interface Change {
+  readonly job: number;
+  readonly what: string;
+  readonly was: string;
+  readonly is: string;
+  readonly who: string;
+  /** ISO */
+  readonly at: string;
+  readonly message: string;
+}
+
+/** Something that a rule or the office's own habit wants by a day. */
+export interface DueItem {
+  readonly job: number;
+  readonly what: string;
+  /** "2026-06-11" */
+  readonly due: string;
+  readonly basis: string;
+  readonly state: "open" | "done";
+  /** what closed it, or what would */
+  readonly proof: string;
+}
+
+/** What an export is of, and where it stands among those before it. */
+export interface About {
+  /** "day 2026-05-12", "job 14" */
+  readonly scope: string;
+  /** beginning of its files' names */
+  readonly file: string;
+  readonly revision: number;
+  /** the revision that its changes count from */
+  readonly since?: number;
+  /** ISO: the last entry that it holds */
+  readonly asOf: string;
+  /** of the whole store as it was then */
+  readonly digest: string;
+}
+
+/** The record of some days or some jobs, ready to be put into sheets. */
 export interface DayRecord {
   readonly jobs: readonly ExportJob[];
-  /** "2026-05-12", the day in `zone` */
-  readonly day: string;
+  /** "2026-05-12", the first day in `zone`; absent: all that is known of its jobs */
+  readonly day?: string;
+  /** the last day, where it is another */
+  readonly to?: string;
   /** IANA name or offset */
   readonly zone: string;
   readonly names: Readonly<Record<string, string>>;
+  readonly units?: UnitHabit;
+  /** hours are rounded up to so many minutes by the company's rule */
+  readonly rounding_min?: number;
+  /** person -> certificate */
+  readonly certificates?: Readonly<Record<string, string>>;
+  /** where the company's parts list says that a part comes from */
+  readonly supplierOf?: (part: JobPart) => string | undefined;
+  readonly due?: readonly DueItem[];
+  readonly changes?: readonly Change[];
+  readonly about?: About;
 }
 
-/** True where the moment falls on the record's day. */
+/** True where the moment falls on the record's days. */
 export function onDay(record: DayRecord, iso: string): boolean {
-  return localTime(iso, record.zone)?.date === record.day;
+  if (record.day === undefined) return true;
+  const date = localTime(iso, record.zone)?.date ?? "";
+  return date >= record.day && date <= (record.to ?? record.day);
 }
 
 /** "2026-05-12 07:40:05" on the company's clock; the text itself where it is no time. */
@@ -50,4 +105,19 @@ export function hoursOf(from: string, to: string | undefined): number {
 /** Hours with two digits: a minute is 0.02 h, finer is not known. */
 export function roundedHours(hours: number): number {
   return Math.round(hours * 100) / 100;
+}
+
+/** Hours by the company's rule, up to the next whole step; null where it has none. */
+export function hoursByRule(record: DayRecord, hours: number): number | null {
+  const step = record.rounding_min;
+  if (step === undefined || step <= 0) return null;
+  return roundedHours((Math.ceil((hours * 60) / step - 1e-9) * step) / 60);
+}
+
+/** kg in a pound, exact by definition (NIST SP 811). */
+const kgPerPound = 0.45359237;
+
+/** kg as pounds, two digits. */
+export function pounds(kg: number): number {
+  return Math.round((kg / kgPerPound) * 100) / 100;
 }

@@ -1,6 +1,6 @@
 import { personName } from "../wording.ts";
 import type { SheetMaker } from "./sheet-maker.ts";
-import { cellTime, hoursOf, onDay, roundedHours } from "./sheet-source.ts";
+import { cellTime, hoursByRule, hoursOf, onDay, roundedHours } from "./sheet-source.ts";
 
 export const timeSheet: SheetMaker = {
   name: "time",
@@ -17,6 +17,8 @@ export const timeSheet: SheetMaker = {
       kind: "number",
       about: "from the times, not rounded to a rule; empty while open",
     },
+    { name: "hours by rule", kind: "number", about: "rounded up by the company's setting" },
+    { name: "rule", kind: "text", about: "that setting; empty where there is none" },
     { name: "open end", kind: "text", about: "yes: no end was said, and none is guessed" },
   ],
   rows: (record) =>
@@ -37,6 +39,8 @@ export const timeSheet: SheetMaker = {
         cellTime(record, visit.from),
         visit.to === undefined ? null : cellTime(record, visit.to),
         visit.to === undefined ? null : roundedHours(hoursOf(visit.from, visit.to)),
+        visit.to === undefined ? null : hoursByRule(record, hoursOf(visit.from, visit.to)),
+        record.rounding_min === undefined ? null : `up to ${record.rounding_min} min`,
         visit.to === undefined ? "yes" : null,
       ]),
 };

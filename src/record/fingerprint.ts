@@ -1,0 +1,6 @@
+import { createHash } from "node:crypto";
+
+/** SHA-256 of a text or of bytes, in hex. */
+export function fingerprint(content: string | Uint8Array): string {
+  return createHash("sha256").update(content).digest("hex");
+}

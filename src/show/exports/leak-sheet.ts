@@ -1,0 +1,78 @@
+import type { Finding } from "../../model.ts";
+import { gasOf } from "../gas-of.ts";
+import { stands } from "../standing-reading.ts";
+import { personName, verdictWords } from "../wording.ts";
+import type { SheetMaker } from "./sheet-maker.ts";
+import { cellTime, type DayRecord, type ExportJob, onDay, pounds } from "./sheet-source.ts";
+
+/** Every job at which refrigerant went in, with the leak rate that follows and what it is held against. */
+export const leakSheet: SheetMaker = {
+  name: "leak log",
+  spare: true,
+  columns: [
+    { name: "job", kind: "number", about: "job number" },
+    { name: "site", kind: "text", about: "customer's site" },
+    { name: "appliance", kind: "text", about: "tag of the unit" },
+    { name: "gas", kind: "text", about: "from the plate as read, else the office's list" },
+    { name: "full charge kg", kind: "number", about: "from the office's list" },
+    { name: "full charge lb", kind: "number", about: "the same in pounds" },
+    { name: "added kg", kind: "number", about: "put in on this job, as it stands" },
+    { name: "added lb", kind: "number", about: "the same in pounds" },
+    { name: "recovered kg", kind: "number", about: "taken out on this job" },
+    { name: "last weight at", kind: "time", about: "when the last weight was said" },
+    { name: "percent a year", kind: "number", about: "leak rate by the method of the office" },
+    { name: "verdict", kind: "text", about: "GOOD, WATCH, BAD or NOT JUDGED" },
+    {
+      name: "what it is held against",
+      kind: "text",
+      about: "method, limit and reminder, in words",
+    },
+    { name: "basis", kind: "text", about: "the rule; whether it applies is the office's to say" },
+    { name: "next due", kind: "text", about: "the first open date that follows" },
+    { name: "by", kind: "text", about: "who put it in" },
+    { name: "certificate", kind: "text", about: "of that person, from the office's list" },
+    { name: "message", kind: "text", about: "message of the last weight" },
+  ],
+  rows: (record) => record.jobs.flatMap((entry) => leakRow(record, entry)),
+};
+
+function leakRow(record: DayRecord, entry: ExportJob): ReturnType<SheetMaker["rows"]> {
+  const { job, equipment, judgement } = entry;
+  const weights = job.readings.filter(
+    (r) => r.quantity === "mass" && r.action === "charged" && stands(r) && onDay(record, r.taken),
+  );
+  const last = weights.at(-1);
+  if (last === undefined) return [];
+  const finding = judgement.findings.find((f) => f.check === "leak_rate");
+  const full = equipment.charge_kg;
+  const due = record.due?.find((item) => item.job === job.job && item.state === "open");
+  return [
+    [
+      job.job,
+      job.site,
+      job.equipment,
+      gasOf(job, equipment),
+      full ?? null,
+      full === undefined ? null : pounds(full),
+      rounded(job.refrigerant.charged_kg),
+      pounds(job.refrigerant.charged_kg),
+      rounded(job.refrigerant.recovered_kg),
+      cellTime(record, last.taken),
+      rateOf(finding),
+      finding === undefined ? null : verdictWords[finding.level],
+      finding?.says ?? null,
+      finding?.basis ?? null,
+      due?.due ?? null,
+      personName(last.who, record.names),
+      record.certificates?.[last.who] ?? null,
+      last.message,
+    ],
+  ];
+}
+
+function rateOf(finding: Finding | undefined): number | null {
+  const percent = finding?.values.leak_rate_percent_per_year;
+  return percent === undefined ? null : Number(percent.toPrecision(3));
+}
+
+const rounded = (kg: number): number => Math.round(kg * 1000) / 1000;

@@ -1,0 +1,74 @@
+import { heightOf, type Page, textAt } from "./page.ts";
+import type { Block, Table } from "./report.ts";
+
+const size = 8.5;
+const gap = 6;
+
+/** Sets a block under what stands on the page; a title never stands alone at its foot. */
+export function blockOn(page: Page, block: Block): void {
+  page.room(44);
+  page.y += gap;
+  textAt(page, block.title, { x: page.left, y: page.y, width: page.width, size: 10, bold: true });
+  page.y += 15;
+  if (block.kind === "table") tableOn(page, block.table);
+  else for (const line of block.lines) lineOn(page, line);
+}
+
+function lineOn(page: Page, line: string): void {
+  const style = { x: page.left, width: page.width, size: 9 };
+  const height = heightOf(page, line, style);
+  page.room(height);
+  textAt(page, line, { ...style, y: page.y });
+  page.y += height + 2;
+}
+
+/** A table with hairlines; its headings come again on each page. */
+function tableOn(page: Page, table: Table): void {
+  headingsOn(page, table);
+  for (const row of table.rows) {
+    const cells = cellsOf(page, table);
+    const height = Math.max(
+      ...cells.map((cell, index) => heightOf(page, row[index] ?? "", { ...cell, size })),
+    );
+    if (page.y + height > page.bottom) {
+      page.next();
+      headingsOn(page, table);
+    }
+    for (const [index, cell] of cells.entries()) {
+      textAt(page, row[index] ?? "", { ...cell, y: page.y, size });
+    }
+    page.y += height + 1.5;
+    rule(page, 0.25);
+    page.y += 1.5;
+  }
+  page.y += 1;
+}
+
+function headingsOn(page: Page, table: Table): void {
+  const cells = cellsOf(page, table);
+  for (const [index, cell] of cells.entries()) {
+    const says = table.columns[index]?.says ?? "";
+    textAt(page, says, { ...cell, y: page.y, size: 7.5, bold: true });
+  }
+  page.y += 12;
+  rule(page, 0.8);
+  page.y += 1.5;
+}
+
+function cellsOf(page: Page, { columns }: Table): readonly { x: number; width: number }[] {
+  let x = page.left;
+  return columns.map(({ share }) => {
+    const cell = { x, width: share * page.width - 6 };
+    x += share * page.width;
+    return cell;
+  });
+}
+
+function rule({ doc, left, width, y }: Page, weight: number): void {
+  doc
+    .lineWidth(weight)
+    .strokeColor("black")
+    .moveTo(left, y)
+    .lineTo(left + width, y)
+    .stroke();
+}

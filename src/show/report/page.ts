@@ -1,0 +1,68 @@
+/** pt that the foot of a page takes. */
+const foot = 30;
+
+/** Where the next thing is set, and how much room is left. */
+export interface Page {
+  readonly doc: PDFKit.PDFDocument;
+  readonly left: number;
+  readonly width: number;
+  /** lower edge of what may be written */
+  readonly bottom: number;
+  y: number;
+  readonly next: () => void;
+  /** goes to a new page where so many pt are not left */
+  readonly room: (height: number) => void;
+}
+
+export function pageOf(doc: PDFKit.PDFDocument): Page {
+  const { margins, width, height } = doc.page;
+  const page: Page = {
+    doc,
+    left: margins.left,
+    width: width - margins.left - margins.right,
+    bottom: height - margins.bottom - foot,
+    y: margins.top,
+    next: () => {
+      doc.addPage();
+      page.y = margins.top;
+    },
+    room: (needed) => {
+      if (page.y + needed > page.bottom) page.next();
+    },
+  };
+  return page;
+}
+
+interface TextStyle {
+  readonly x: number;
+  readonly width: number;
+  readonly size: number;
+  readonly bold?: boolean;
+}
+
+/** How high a text stands when it is wrapped to a width. */
+export function heightOf({ doc }: Page, text: string, { width, size, bold }: TextStyle): number {
+  doc.font(bold === true ? "bold" : "regular").fontSize(size);
+  return doc.heightOfString(printable(text), { width, lineGap: 0.5 });
+}
+
+/** Sets a wrapped text at a place; the page does not move. */
+export function textAt(
+  { doc }: Page,
+  text: string,
+  style: TextStyle & { readonly y: number },
+): void {
+  const { x, y, width, size, bold } = style;
+  doc
+    .font(bold === true ? "bold" : "regular")
+    .fontSize(size)
+    .fillColor("black")
+    .text(printable(text), x, y, { width, lineGap: 0.5 });
+}
+
+/** Without signs that no font has; line ends stay inside a cell. */
+function printable(text: string): string {
+  return text
+    .replace(/\r\n?|\n/g, " ")
+    .replace(/\p{Cc}|\p{Cs}|\p{Extended_Pictographic}|\ufe0f|\u200d/gu, "");
+}

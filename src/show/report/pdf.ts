@@ -1,0 +1,62 @@
+import PDFDocument from "pdfkit";
+import { fontFiles } from "../plots/fonts.ts";
+import { blockOn } from "./blocks.ts";
+import { footsOn, headOn } from "./head-and-foot.ts";
+import { type Page, pageOf } from "./page.ts";
+import { photosOn, plotsOn } from "./pictures.ts";
+import type { Report } from "./report.ts";
+
+/** One file with a report after the other, each on pages of its own; fonts embedded, text selectable. */
+export function reportBytes(reports: readonly Report[]): Promise<Uint8Array> {
+  const [first] = reports;
+  const paper = first?.paper ?? "LETTER";
+  const doc = new PDFDocument({
+    size: paper,
+    margin: 46,
+    bufferPages: true,
+    autoFirstPage: false,
+    info: {
+      Title: reports.length === 1 ? (first?.title ?? "") : "Job reports",
+      Creator: "readback",
+      Producer: "readback",
+      // a fixed date: the same record gives the same file
+      CreationDate: new Date(Date.parse(first?.made ?? "") || 0),
+    },
+    lang: "en",
+    displayTitle: true,
+  });
+  doc.registerFont("regular", fontFiles.regular);
+  doc.registerFont("bold", fontFiles.bold);
+  const parts: Uint8Array[] = [];
+  doc.on("data", (part: Uint8Array) => parts.push(part));
+  const whole = new Promise<Uint8Array>((resolve, reject) => {
+    doc.on("end", () => resolve(joined(parts)));
+    doc.on("error", reject);
+  });
+  for (const report of reports) setReport(doc, report);
+  doc.end();
+  return whole;
+}
+
+function setReport(doc: PDFKit.PDFDocument, report: Report): void {
+  doc.addPage();
+  const from = doc.bufferedPageRange().count - 1;
+  const page: Page = pageOf(doc);
+  headOn(page, report);
+  for (const block of report.blocks) blockOn(page, block);
+  plotsOn(page, report.plots);
+  photosOn(page, report.photos);
+  if (report.annex.length > 0) page.next();
+  for (const block of report.annex) blockOn(page, block);
+  footsOn(doc, report, from);
+}
+
+function joined(parts: readonly Uint8Array[]): Uint8Array {
+  const bytes = new Uint8Array(parts.reduce((sum, part) => sum + part.length, 0));
+  let at = 0;
+  for (const part of parts) {
+    bytes.set(part, at);
+    at += part.length;
+  }
+  return bytes;
+}

@@ -1,0 +1,106 @@
+import type { SiteFacts } from "../../model.ts";
+import { type About, cellTime, type DayRecord, type ExportJob } from "../exports/sheet-source.ts";
+import { gasOf } from "../gas-of.ts";
+import type { Plot } from "../plots/plot.ts";
+import { personName, statusWords } from "../wording.ts";
+import { causeBlock, proofBlock } from "./found.ts";
+import { readingsTable } from "./readings-table.ts";
+import type { Block, Photo, Report } from "./report.ts";
+import {
+  doneBlock,
+  lackingBlock,
+  leftBlock,
+  partsBlock,
+  refrigerantBlock,
+  timesBlock,
+} from "./work.ts";
+
+/** What a report needs beside the job. */
+export interface ReportSource {
+  readonly entry: ExportJob;
+  readonly record: DayRecord & { readonly about: About };
+  readonly site: SiteFacts;
+  readonly plots: readonly Plot[];
+  readonly photos: readonly Photo[];
+  /** every reading, on pages of their own */
+  readonly annex: boolean;
+}
+
+/** A job as a report that an owner, a parts desk or a warranty desk can read without the chat. */
+export function reportOf(source: ReportSource): Report {
+  const { entry, record } = source;
+  const { job } = entry;
+  const unit = job.equipment ?? "unit not named";
+  const blocks: readonly Block[] = [
+    { kind: "lines", title: "Called for", lines: [job.complaint ?? "not said"] },
+    causeBlock(entry),
+    proofBlock(entry, record),
+    doneBlock(entry),
+    partsBlock(entry, record),
+    refrigerantBlock(entry, record),
+    leftBlock(entry, record),
+    timesBlock(entry, record),
+    lackingBlock(entry),
+  ];
+  const last = job.timeline.at(-1)?.at ?? job.opened;
+  return {
+    title: `Job report ${job.job}`,
+    subtitle: [unit, job.site].filter((word) => word !== null).join(", "),
+    head: headOf(source),
+    blocks: blocks.filter(isFilled),
+    plots: source.plots,
+    photos: source.photos,
+    annex: source.annex && job.readings.length > 0 ? [readingsTable(entry, record)] : [],
+    foot: `Revision ${record.about.revision}. Digest ${record.about.digest}. Values as reported by the technician.`,
+    paper: record.units === "si" ? "A4" : "LETTER",
+    made: last,
+  };
+}
+
+const isFilled = (block: Block): boolean =>
+  block.kind === "lines" ? block.lines.length > 0 : block.table.rows.length > 0;
+
+function headOf({ entry, record, site }: ReportSource): Report["head"] {
+  const { job, equipment } = entry;
+  const gas = gasOf(job, equipment);
+  const plate = [
+    equipment.kind,
+    equipment.model === undefined ? undefined : `model ${equipment.model}`,
+    equipment.serial === undefined ? undefined : `serial ${equipment.serial}`,
+    equipment.installed === undefined ? undefined : `installed ${equipment.installed}`,
+  ];
+  const electric = [
+    equipment.supply_V === undefined ? undefined : `${equipment.supply_V} V`,
+    equipment.phases === undefined ? undefined : `${equipment.phases} phase`,
+    equipment.rla_A === undefined ? undefined : `RLA ${equipment.rla_A} A`,
+    gas === null ? undefined : gas,
+  ];
+  const people = job.people.map((person) => {
+    const certificate = record.certificates?.[person];
+    const name = personName(person, record.names);
+    return certificate === undefined ? name : `${name} (certificate ${certificate})`;
+  });
+  const rows: readonly (readonly [string, string])[] = [
+    ["Site", joined([job.site ?? undefined, site.street, site.town])],
+    ["Unit", joined([job.equipment ?? undefined, ...plate])],
+    ["Plate", joined(electric)],
+    ["People", people.join(", ")],
+    ["Opened", cellTime(record, job.opened).slice(0, 16)],
+    ["Status", `${statusWords[job.status]}, ${cellTime(record, job.status_at).slice(0, 16)}`],
+    ["Serials read", serials(entry)],
+  ];
+  return rows.filter(([, text]) => text !== "");
+}
+
+const joined = (words: readonly (string | undefined)[]): string =>
+  words.filter((word) => word !== undefined && word !== "").join(", ");
+
+function serials({ job }: ExportJob): string {
+  return job.statements
+    .flatMap(({ statement, undone, deleted }) =>
+      statement.kind === "nameplate" && undone !== true && deleted !== true
+        ? [`${statement.subject ?? "unit"} ${statement.field} ${statement.value}`]
+        : [],
+    )
+    .join(", ");
+}
