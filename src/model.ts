@@ -138,7 +138,10 @@ export type Statement = StatementBase &
         readonly number?: string;
         readonly quantity?: number;
         readonly state: PartState;
+        /** when it comes, as said: "thursday", "2 days" */
         readonly due?: string;
+        /** the day that this means, YYYY-MM-DD, seen from the message */
+        readonly due_on?: string;
         /** said to be here now */
         readonly arrived?: true;
       }
@@ -404,6 +407,8 @@ export interface JobPart {
   readonly quantity?: number;
   readonly state: PartState;
   readonly due?: string;
+  /** the day that this means, YYYY-MM-DD */
+  readonly due_on?: string;
   /** said to be here now */
   readonly arrived?: true;
   readonly who: string;

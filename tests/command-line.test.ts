@@ -74,6 +74,16 @@ describe("lines in, lines out", () => {
     ["a unit habit that is none", '{"id":"a","text":"x","units":"metric"}'],
   ] as const;
 
+  test("read -v shows tokens, rules, spans and what is left over", async () => {
+    const { exit, out } = await run(["read", "-v", "lead 2 84 meg, need a contactor. 17.3"]);
+    const text = out.join("\n");
+    expect(exit).toBe(0);
+    expect(text).toMatch(/^ {2}0-4 +word +"lead"$/m);
+    expect(text).toMatch(/^ {2}took 1 +<part> needed\|ordered\|fitted$/m);
+    expect(text).toMatch(/^ {2}<label> <number> <unit> .*"insulation_resistance".*84000000/m);
+    expect(text).toContain('unread: ["17.3"]');
+  });
+
   test.each(bad)("read refuses %s alone and goes on", async (_what, line) => {
     const good = '{"id":"good","text":"lead 2 84 meg 500 V"}';
     const { exit, out } = await run(["read"], `${line}\n\n${good}`);

@@ -12,6 +12,8 @@ export type Exit = 0 | 1 | 2 | 3;
 
 export interface Option {
   readonly type: "string" | "boolean";
+  /** one letter that means the same */
+  readonly short?: string;
   readonly about: string;
 }
 

@@ -1,8 +1,10 @@
 import { z } from "zod";
 import type { Understood } from "../../src/model.ts";
 import { type Context, follow, startContext } from "../../src/read/context.ts";
+import { explain } from "../../src/read/explain.ts";
 import { read } from "../../src/read/read.ts";
-import type { Command } from "./command.ts";
+import type { Command, Io } from "./command.ts";
+import { explained } from "./explained.ts";
 import { isoTime, lineId, unitHabit } from "./input-shapes.ts";
 import { answerLines } from "./lines.ts";
 
@@ -33,7 +35,10 @@ export const readCommand: Command = {
   usage: '["some text"]',
   about:
     "reads notes (NDJSON lines on standard input, or the words given) and prints what is understood",
-  options: { units: { type: "string", about: "us or si: the company's habit, with words" } },
+  options: {
+    units: { type: "string", about: "us or si: the company's habit, with words" },
+    verbose: { type: "boolean", short: "v", about: "with words: tokens, rules and spans too" },
+  },
   words: [0, Number.POSITIVE_INFINITY],
   run: async (given, io) => {
     if (given.words.length === 0) return answerLines(io, shape, readLine);
@@ -42,6 +47,7 @@ export const readCommand: Command = {
       io.complain("--units is us or si.");
       return 2;
     }
+    if (given.options.verbose === true) return sayWhy(given.words.join(" "), units.data, io);
     const line = { id: "1", text: given.words.join(" ") };
     io.line(
       JSON.stringify(readLine(units.data === undefined ? line : { ...line, units: units.data })),
@@ -49,3 +55,8 @@ export const readCommand: Command = {
     return 0;
   },
 };
+
+function sayWhy(text: string, units: "us" | "si" | undefined, io: Io): 0 {
+  for (const line of explained(explain(text, startContext(units ?? "us")), text)) io.line(line);
+  return 0;
+}

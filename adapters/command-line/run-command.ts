@@ -1,5 +1,5 @@
 import { parseArgs } from "node:util";
-import type { Command, Exit, Given, Io } from "./command.ts";
+import type { Command, Exit, Given, Io, Option } from "./command.ts";
 import { commands } from "./commands.ts";
 
 /** Runs one command line; without a command it is the chat. */
@@ -28,11 +28,15 @@ export async function runCommand(args: readonly string[], io: Io): Promise<Exit>
   return command.run(given, io);
 }
 
+const helpOption: Option = { type: "boolean", short: "h", about: "this" };
+
 function parse(command: Command, args: readonly string[]): Given | string {
+  const all: Readonly<Record<string, Option>> = { help: helpOption, ...command.options };
   const options = Object.fromEntries(
-    Object.entries({ help: { type: "boolean" as const }, ...command.options }).map(
-      ([name, { type }]) => [name, { type }],
-    ),
+    Object.entries(all).map(([name, { type, short }]) => [
+      name,
+      short === undefined ? { type } : { type, short },
+    ]),
   );
   try {
     const { values, positionals } = parseArgs({
@@ -68,7 +72,8 @@ const known = (): string => `Known: ${commands.map(({ name }) => name).join(", "
 
 function usageOf(command: Command): string {
   const options = Object.entries(command.options).map(
-    ([name, { about }]) => `    --${name.padEnd(12)} ${about}`,
+    ([name, { about, short }]) =>
+      `    ${`--${name}${short === undefined ? "" : `, -${short}`}`.padEnd(14)} ${about}`,
   );
   return [
     `readback ${command.name} ${command.usage}`.trimEnd(),

@@ -10,9 +10,7 @@ export interface Clock {
 }
 
 function half(text: string | undefined): "am" | "pm" | undefined {
-  if (text === "am" || text === "pm") return text;
-  if (text === "a") return undefined;
-  return undefined;
+  return text === "am" || text === "pm" ? text : undefined;
 }
 
 function withHalf(minutes: number, said: "am" | "pm"): number {

@@ -80,6 +80,7 @@ const statement = z.discriminatedUnion("kind", [
     quantity: number,
     state: z.enum(["needed", "ordered", "fitted"]),
     due: text,
+    due_on: text,
     arrived: flag,
   }),
   z.object({ ...base, kind: z.literal("labor"), hours: z.number(), overtime: flag }),

@@ -6,6 +6,7 @@ interface Said {
   readonly quantity?: number;
   readonly state: PartState;
   readonly due?: string;
+  readonly due_on?: string;
   readonly arrived?: true;
 }
 
@@ -35,6 +36,7 @@ export function foldParts(statements: readonly JobStatement[]): readonly JobPart
       ...(number === undefined ? {} : { number }),
       ...(said.quantity === undefined ? {} : { quantity: said.quantity }),
       ...(said.due === undefined ? {} : { due: said.due }),
+      ...(said.due_on === undefined ? {} : { due_on: said.due_on }),
       ...(said.arrived === undefined ? {} : { arrived: said.arrived }),
     };
     const again = rows.findIndex((old) => old.state === row.state && isSamePart(old, row));

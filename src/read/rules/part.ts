@@ -1,5 +1,6 @@
 import type { PartState } from "../../model.ts";
 import { isStrongBreak } from "../breaks.ts";
+import { dueDay, dueWords } from "../due-time.ts";
 import { type Item, itemKind } from "../item.ts";
 import type { Note, Rule } from "../note.ts";
 import { role } from "../word.ts";
@@ -172,41 +173,28 @@ function countOf(note: Note, at: number): number | undefined {
   return undefined;
 }
 
-/** "2 days", "thursday": when it comes. */
-function dueOf(note: Note): Item | undefined {
-  for (let i = 0; i < note.items.length; i++) {
-    const item = note.items[i];
-    if (
-      item?.kind === itemKind.number &&
-      item.unit !== undefined &&
-      (item.unit.figure === "d" || item.unit.figure === "week")
-    )
-      return item;
-    if (
-      item !== undefined &&
-      /^(?:monday|tuesday|wednesday|thursday|friday|saturday|tomorrow)$/.test(item.text)
-    )
-      return item;
-  }
-  return undefined;
-}
-
 function add(note: Note, part: string, verb: Verb, at: number): void {
   const first = note.items[Math.min(at, verb.at)];
   const last = note.items[Math.max(at, verb.at)];
   if (first === undefined || last === undefined) return;
   const number = numberOf(note);
   const quantity = countOf(note, at);
-  const due = verb.state === "fitted" ? undefined : dueOf(note);
+  const due = verb.state === "fitted" ? undefined : dueWords(note);
+  const dueSaid = due === undefined ? "" : note.text.slice(due.first.from, due.last.to);
+  const dueOn = due === undefined ? undefined : dueDay(dueSaid, note.context.at);
   note.statements.push({
     kind: "part",
     part,
     ...(number === undefined ? {} : { number }),
     ...(quantity === undefined ? {} : { quantity }),
     state: verb.state,
-    ...(due === undefined ? {} : { due: note.text.slice(due.from, due.to) }),
+    ...(due === undefined ? {} : { due: dueSaid }),
+    ...(dueOn === undefined ? {} : { due_on: dueOn }),
     said: note.text.slice(first.from, last.to),
-    spans: [[first.from, last.to], ...(due === undefined ? [] : [[due.from, due.to] as const])],
+    spans: [
+      [first.from, last.to],
+      ...(due === undefined ? [] : [[due.first.from, due.last.to] as const]),
+    ],
     rule: partRule.name,
   });
 }

@@ -36,7 +36,8 @@ function typed(cell: Cell, kind: Sheet["columns"][number]["kind"]): CellObject |
   }
   const moment = kind === "time" ? wallClock(cell) : undefined;
   if (moment !== undefined) {
-    return { value: moment, type: Date, format: "yyyy-mm-dd hh:mm" };
+    const format = cell.length === 10 ? "yyyy-mm-dd" : "yyyy-mm-dd hh:mm";
+    return { value: moment, type: Date, format };
   }
   return { value: writable(cell), type: String, format: "@" };
 }
