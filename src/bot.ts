@@ -14,6 +14,7 @@ import {
 } from "./record/inbox.ts";
 import { putOut } from "./record/outbox.ts";
 import { type Store, storeProblem, transact } from "./record/store.ts";
+import { storable } from "./record/well-formed.ts";
 import { fileKey, putWords } from "./record/words-table.ts";
 
 export type { Bot } from "./bot/desk.ts";
@@ -42,9 +43,10 @@ export interface Arrival {
 export function receive(bot: Bot, arrival: Arrival): "new" | "repeated" {
   const { store, salt } = bot;
   return transact(store, () => {
-    const isNew = keepMessage(store, cleaned(arrival.message), salt());
+    const message = storable(arrival.message);
+    const isNew = keepMessage(store, message, salt());
     if (isNew) {
-      arrival.message.files.forEach((file, index) => {
+      message.files.forEach((file, index) => {
         const bytes = arrival.bytes?.[index];
         if (bytes !== undefined) {
           putWords(store, fileKey(file.sha256), { salt: salt(), content: Buffer.from(bytes) });
@@ -54,11 +56,6 @@ export function receive(bot: Bot, arrival: Arrival): "new" | "repeated" {
     if (arrival.cursor !== undefined) moveCursor(store, arrival.cursor);
     return isNew ? "new" : "repeated";
   });
-}
-
-/** Half a surrogate pair cannot be stored; a mark of the same length takes its place. */
-function cleaned(message: Message): Message {
-  return { ...message, text: message.text.replace(/\p{Surrogate}/gu, "\uFFFD") };
 }
 
 /**

@@ -1,6 +1,7 @@
 import { createHash } from "node:crypto";
 import { z } from "zod";
 import type { Message } from "../../src/model.ts";
+import { storable } from "../../src/record/well-formed.ts";
 import { isoTime } from "./input-shapes.ts";
 
 export const platform = "replay";
@@ -46,5 +47,5 @@ export function messageOf(line: ReplayLine): {
     ...(line.edits == null ? {} : { edits: line.edits }),
     ...(line.deletes == null ? {} : { deletes: line.deletes }),
   };
-  return { message, bytes };
+  return { message: storable(message), bytes };
 }
