@@ -1,6 +1,7 @@
 import type { Reading } from "../model.ts";
+import { target } from "./correct-target.ts";
 import type { Draft } from "./draft.ts";
-import { itemKind } from "./item.ts";
+import { type Item, itemKind } from "./item.ts";
 import { unitCalled } from "./kinds.ts";
 import { canonical } from "./make.ts";
 import type { Note } from "./note.ts";
@@ -35,86 +36,6 @@ function announces(note: Note, drafts: readonly Draft[]): boolean {
       item.text !== "hold" &&
       item.owner === undefined,
   );
-}
-
-function matches(draft: Draft, reading: Reading): boolean {
-  if (reading.rating !== undefined && draft.rating === undefined) return false;
-  const points = draft.points?.[0];
-  if (points !== undefined) {
-    if (reading.points === undefined) return false;
-    const same = points.every((point) => reading.points?.includes(point) === true);
-    if (
-      !same ||
-      (points.length === 2 &&
-        reading.points.length === 2 &&
-        !reading.points.every((point) => points.includes(point)))
-    )
-      return false;
-    if (
-      points.length === 1 &&
-      reading.points.length === 2 &&
-      reading.points[1] !== "ground" &&
-      reading.points[0] !== points[0]
-    )
-      return false;
-  }
-  if (draft.place !== undefined && reading.at !== draft.place) return false;
-  if (draft.subject !== undefined && reading.subject !== draft.subject) return false;
-  const named = draft.named;
-  if (
-    named !== undefined &&
-    reading.quantity !== named &&
-    !(named === "resistance" && reading.unit === "Ohm")
-  )
-    return false;
-  if (
-    draft.unit !== undefined &&
-    unitCalled(reading.figure.unit)?.dimension !== draft.unit.dimension &&
-    reading.figure.unit !== ""
-  )
-    return false;
-  return true;
-}
-
-/** How far a correction's value is from the reading's, on a logarithmic scale. */
-function distance(draft: Draft, reading: Reading): number {
-  const figure = Number(reading.figure.number);
-  if (Number.isNaN(figure) || figure <= 0 || draft.value <= 0) return 0;
-  return Math.abs(Math.log(draft.value / figure));
-}
-
-/** Is one number the other with a digit changed or two swapped: what a slip of the thumb makes? */
-function oneDigitOff(value: number, figure: string): boolean {
-  const [a, b] = [String(value), String(Number(figure))];
-  if (a.length !== b.length || a === b) return false;
-  const off = [...a].map((digit, at) => (digit === b[at] ? -1 : at)).filter((at) => at >= 0);
-  if (off.length === 1) return true;
-  return [...a].sort().join("") === [...b].sort().join("");
-}
-
-function target(note: Note, draft: Draft): Reading | undefined {
-  const fitting = note.context.readings.filter((reading) => matches(draft, reading));
-  const last = fitting[fitting.length - 1];
-  const labelled =
-    draft.points !== undefined ||
-    draft.place !== undefined ||
-    draft.subject !== undefined ||
-    draft.named !== undefined;
-  const several = new Set(fitting.map((reading) => reading.quantity)).size > 1;
-  if (several && draft.named === undefined && draft.unit === undefined)
-    return [...fitting].reverse().sort((a, b) => distance(draft, a) - distance(draft, b))[0];
-  if (labelled || last === undefined) return last;
-  const recent = note.context.readings
-    .slice(-Math.max(1, note.context.latest))
-    .filter((reading) => matches(draft, reading));
-  if (recent.length < 2) return recent[0] ?? last;
-  const alike = recent.filter((reading) => oneDigitOff(draft.value, reading.figure.number));
-  if (alike.length === 1) return alike[0];
-  if (new Set(recent.map((reading) => reading.quantity)).size === 1) {
-    draft.question = "choice";
-    return undefined;
-  }
-  return [...recent].reverse().sort((a, b) => distance(draft, a) - distance(draft, b))[0];
 }
 
 function adopt(draft: Draft, reading: Reading): void {
@@ -171,17 +92,67 @@ function notThat(note: Note, drafts: readonly Draft[]): Draft | undefined {
   return right;
 }
 
+/** A value that is said to be wrong before and fits nothing that was read is asked about, never filed. */
+function asks(note: Note, draft: Draft): void {
+  const bare =
+    draft.points === undefined &&
+    draft.place === undefined &&
+    draft.subject === undefined &&
+    draft.hint === undefined &&
+    draft.named === undefined;
+  if (bare && draft.unit === undefined && note.items.length <= 5) draft.question = "quantity";
+}
+
+function severalKinds(note: Note): boolean {
+  const { readings, latest } = note.context;
+  return new Set(readings.slice(-Math.max(1, latest)).map((one) => one.quantity)).size > 1;
+}
+
+/** "no, 3", "no, 6 oz" after "2 lb 4 oz": of the pounds or the ounces, or all of it? */
+function twoUnits(draft: Draft, old: Reading): boolean {
+  const whole = draft.unit === undefined || draft.unit.figure === "oz" || draft.unit.figure === "g";
+  return (
+    whole && !draft.same && !/^[-\d.]+$/.test(old.figure.number) && Number.isInteger(draft.value)
+  );
+}
+
 /** Values that replace earlier ones of the job take over what was said of those. */
 export function correct(note: Note, drafts: readonly Draft[]): void {
   const list = drafts.filter((draft) => !draft.gone);
   if (note.context.readings.length === 0 || list.length === 0 || list.length > 6) return;
   if (notThat(note, list) !== undefined) return;
-  if (!announces(note, list)) return;
+  const mends = mendsDoubt(note, list);
+  const actually = /^act[ua]+ll?y$/.test(note.items[0]?.text ?? "") && !note.items.some(isNow);
+  if (!mends && !actually && !announces(note, list)) return;
   for (const draft of list) {
     if (draft.question !== undefined) continue;
-    const old = target(note, draft);
+    const old = target(draft, note.context);
     // "no, amps are fine at 13.9 14.1": a quantity of its own, and what follows goes on with it
     if (old === undefined && (draft.named !== undefined || draft.unit !== undefined)) return;
-    if (old !== undefined) adopt(draft, old);
+    if (old === "several") draft.question = severalKinds(note) ? "quantity" : "choice";
+    else if (old !== undefined && twoUnits(draft, old)) {
+      draft.question = draft.unit === undefined ? "unit" : "choice";
+      draft.quantity = old.quantity;
+      draft.action = old.action;
+    } else if (old !== undefined) adopt(draft, old);
+    else asks(note, draft);
   }
+}
+
+function isNow(item: Item): boolean {
+  return (item.roles & (role.now | role.change)) !== 0;
+}
+
+/** A bare number behind a reading that was doubted is the one that was meant. */
+function mendsDoubt(note: Note, list: readonly Draft[]): boolean {
+  const [only] = list;
+  if (only === undefined || list.length > 1 || note.items.length > 3) return false;
+  if (only.points !== undefined || only.subject !== undefined) return false;
+  if (!note.context.readings.some((old) => old.doubtful === true)) return false;
+  const numbers = note.items.filter((item) => item.kind === itemKind.number);
+  const plain = note.items.every(
+    (item) => item.kind === itemKind.number || item.kind === itemKind.sign || item.roles !== 0,
+  );
+  const old = numbers.length === 1 && plain ? target(only, note.context) : undefined;
+  return old !== undefined && old !== "several" && old.doubtful === true;
 }

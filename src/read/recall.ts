@@ -184,6 +184,7 @@ function paced(reading: Reading): boolean {
 export function fromContext(draft: Draft, items: readonly Item[], context: Context): void {
   if (draft.unit !== undefined || context.readings.length === 0 || Number.isNaN(draft.value))
     return;
+  if (draft.question === "quantity") return;
   const candidates = latest(context);
   const fitting = candidates.filter((reading) => sameShape(draft, reading));
   const [first] = fitting;
