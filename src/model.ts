@@ -35,6 +35,8 @@ export interface Message {
   readonly person: string;
   readonly role: Role;
   readonly text: string;
+  /** the bot's own name stood before it */
+  readonly to_bot?: true;
   /** id of the message whose text this one replaces */
   readonly edits?: string;
   /** id of the message that this one removes */

@@ -4,6 +4,7 @@ import type { Draft } from "../record/entries-table.ts";
 import type { InboxRow } from "../record/inbox.ts";
 import { openingFrom, opensJob } from "../record/opening.ts";
 import type { Route } from "../record/route.ts";
+import { arrivedAt } from "./arrived-at.ts";
 import { answerFacts } from "./confirm.ts";
 import { askedOfConflict } from "./conflict.ts";
 import { askedOfCylinder } from "./cylinder.ts";
@@ -45,9 +46,11 @@ export function planNote(memory: Memory, sent: Message): Plan {
   const first = opensJob(message.text) ? readNote(memory, message, undefined) : undefined;
   if (first !== undefined) return planOpening(memory, message, first);
   // who holds the phone stands where its owner stands
-  const found = locate(memory, sent);
-  const job = found.kind === "job" ? found.job : undefined;
-  const understood = readNote(memory, message, job);
+  const located = locate(memory, sent);
+  const heard = readNote(memory, message, located.kind === "job" ? located.job : undefined);
+  const arrived = located.kind === "none" ? arrivedAt(memory, sent, heard) : undefined;
+  const found = arrived ?? located;
+  const understood = arrived === undefined ? heard : readNote(memory, message, arrived.job);
   if (understood.statements.some(({ kind }) => kind === "open_job")) {
     return planOpening(memory, message, understood);
   }

@@ -63,7 +63,7 @@ export function replyInput(memory: Memory, worked: Worked): ReplyInput {
     ...(repeats === undefined ? {} : { repeats }),
     opened: plan.opened,
     late: isLate(message, was),
-    addressed: inThread || /\b(?:readback|bot)\b/i.test(message.text),
+    addressed: inThread || message.to_bot === true || /\bbot\b/i.test(message.text),
     ...(plan.problem === undefined
       ? {}
       : { routing: { candidates: candidatesOf(memory, plan.problem) } }),

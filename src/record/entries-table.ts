@@ -44,7 +44,9 @@ export function appendEntry(store: Store, draft: Draft, salt: string): Entry {
   ).get(draft.job);
   const last = head === undefined ? undefined : linkSchema.parse(head);
   const place = (last?.place ?? 0) + 1;
-  const { facts, strings } = packFacts(draft.facts, draft.text);
+  // as it was sent, the bot's name before it included
+  const text = spokenIn(store, draft.platform, draft.message)?.text ?? draft.text;
+  const { facts, strings } = packFacts(draft.facts, text);
   const packed = JSON.stringify(strings);
   const link = {
     job: draft.job,
@@ -55,7 +57,7 @@ export function appendEntry(store: Store, draft: Draft, salt: string): Entry {
     platform: draft.platform,
     message: draft.message,
     facts,
-    words: hashWords({ salt, text: draft.text, strings: packed }),
+    words: hashWords({ salt, text, strings: packed }),
   };
   putWords(store, entryKey(draft.job, place), { salt, content: packed });
   sql(store, `INSERT INTO entry (${columns}) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)`).run(
@@ -70,7 +72,7 @@ export function appendEntry(store: Store, draft: Draft, salt: string): Entry {
     link.words,
     hashLink(link, last?.hash ?? ""),
   );
-  return { ...draft, place };
+  return { ...draft, text, place };
 }
 
 /** Every entry as it was written, in the order of writing. */

@@ -1,5 +1,6 @@
 import { z } from "zod";
 import type { FileNote, Message } from "../model.ts";
+import { withoutAddress } from "./address.ts";
 import { filesSchema } from "./entry-schema.ts";
 import { personId } from "./people-table.ts";
 import { type Store, sql } from "./store.ts";
@@ -89,6 +90,7 @@ function toRow(store: Store, found: unknown): InboxRow {
   const files: readonly FileNote[] = filesSchema
     .parse(JSON.parse(row.files))
     .map((file, index) => ({ ...file, name: spoken?.names[index] ?? "" }));
+  const said = withoutAddress(spoken?.text ?? "");
   const message: Message = {
     platform: row.platform,
     id: row.id,
@@ -96,8 +98,9 @@ function toRow(store: Store, found: unknown): InboxRow {
     channel: row.channel,
     person: row.handle,
     role: row.role,
-    text: spoken?.text ?? "",
+    text: said.text,
     files,
+    ...(said.toBot ? { to_bot: true } : {}),
     ...(row.thread === null ? {} : { thread: row.thread }),
     ...(row.edits === null ? {} : { edits: row.edits }),
     ...(row.deletes === null ? {} : { deletes: row.deletes }),

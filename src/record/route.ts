@@ -35,6 +35,20 @@ export function route(asked: Asked, jobs: readonly Routable[]): Route {
   return { kind: "none" };
 }
 
+/** The one open job that somebody was sent to: "here" means that one, where he has none in hand. */
+export function sentTo(
+  asked: Pick<Asked, "person" | "instant">,
+  jobs: readonly Routable[],
+): number | undefined {
+  const [only, ...others] = jobs.filter(
+    (job) =>
+      job.assigned === asked.person &&
+      Date.parse(job.opened) <= asked.instant &&
+      job.statusAt(asked.instant) !== "done",
+  );
+  return others.length === 0 ? only?.job : undefined;
+}
+
 /** The job that a message names, whatever its thread; undefined where it names none. */
 export function jobNamed(asked: Asked, jobs: readonly Routable[]): Route | undefined {
   const byNumber = jobs.find((job) => asked.named.jobs.includes(job.job));

@@ -1,0 +1,25 @@
+import type { Message, Understood } from "../model.ts";
+import { type Route, sentTo } from "../record/route.ts";
+import type { Memory } from "./memory.ts";
+import { routables } from "./world.ts";
+
+/**
+ * "here", "on my way" of somebody with nothing in hand: the one open job that he was sent to.
+ * Readings alone are not enough for it, and a place that is named and unknown is none of ours.
+ */
+export function arrivedAt(
+  memory: Memory,
+  message: Message,
+  understood: Understood,
+): Extract<Route, { kind: "job" }> | undefined {
+  const arrives = understood.statements.some(
+    (said) =>
+      said.kind === "status" &&
+      (said.status === "on_site" || said.status === "on_the_way") &&
+      said.where === undefined,
+  );
+  if (!arrives) return undefined;
+  const asked = { person: message.person, instant: Date.parse(message.at) };
+  const job = sentTo(asked, routables(memory));
+  return job === undefined ? undefined : { kind: "job", job, by: "hand" };
+}
