@@ -35,7 +35,7 @@ export const duration = {
       dimension: "time",
       figure: "ms",
       factor: 1e-3,
-      words: "ms|msec|millisecond|milliseconds|milli seconds|m s",
+      words: "ms|msec|millisecond|milliseconds|milli seconds",
     },
     { dimension: "time", figure: "us", factor: 1e-6, words: "us|µs|microsecond|microseconds" },
   ],

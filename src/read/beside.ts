@@ -72,6 +72,13 @@ export function ofAPart(items: readonly Item[], index: number): boolean {
     );
 }
 
+/** "at the indoor end that pipe is 73 F": where on the machine, no air. */
+export function endOfMachine(items: readonly Item[], index: number): boolean {
+  const place = items[index]?.label?.place;
+  if (place !== "indoor_air" && place !== "outdoor_air") return false;
+  return /^(?:end|side|section|half)$/.test(items[index + 1]?.text ?? "");
+}
+
 /** "shell 92 when megged": when it was, not what it is. */
 export function whenDone(items: readonly Item[], index: number): boolean {
   const before = items[index - 1]?.text ?? "";

@@ -5,6 +5,15 @@ import { type Item, itemKind } from "./item.ts";
 import { between, rolesBefore } from "./relate.ts";
 import { role } from "./word.ts";
 
+/** "head 338, 338 psig sorry": said again with the word of the correction behind it. */
+function saidAgain(items: readonly Item[], left: Draft, right: Draft): boolean {
+  const joint = items[left.index + 1];
+  const word = items[right.index + 1];
+  if (joint?.text !== "," || right.index !== left.index + 2) return false;
+  if (word === undefined || (word.roles & role.correct) === 0 || word.text === "not") return false;
+  return items[right.index + 2] === undefined && left.unit === undefined;
+}
+
 function corrected(items: readonly Item[], left: Draft, right: Draft, gap: Between): boolean {
   const doubted = items[left.index + 1]?.text === "?";
   if (!gap.bare || (gap.strong && !doubted) || gap.empty) return false;
@@ -22,7 +31,11 @@ function correctWithin(drafts: readonly Draft[], items: readonly Item[]): void {
   list.forEach((right, order) => {
     const left = list[order - 1];
     if (left === undefined || left.gone) return;
-    if (!corrected(items, left, right, between(items, left, right))) return;
+    if (
+      !corrected(items, left, right, between(items, left, right)) &&
+      !(sameDimension(left, right) && saidAgain(items, left, right))
+    )
+      return;
     if (!unlabelled(items, left, right)) return;
     inherit(left, right);
     right.before = [...left.before, left.index, ...right.before];

@@ -10,6 +10,7 @@ const testVoltages: readonly number[] = [
 ];
 
 function isTestVoltage(draft: Draft, items: readonly Item[], setting: Setting): boolean {
+  if (ofTheTester(draft, items)) return besidesPoints(items);
   const volts =
     draft.unit?.dimension === "voltage"
       ? draft.value * draft.unit.factor
@@ -37,6 +38,26 @@ function isTestVoltage(draft: Draft, items: readonly Item[], setting: Setting): 
     draft.before.length === 0 &&
     items[draft.index + 1] === undefined
   );
+}
+
+/** "megger 500": the tester's name and a voltage that testers have, or what it read? */
+export function ofTheTester(draft: Draft, items: readonly Item[]): boolean {
+  return (
+    /^megg(?:er|ers|ed|ing)$/.test(items[draft.index - 1]?.text ?? "") &&
+    items[draft.index]?.unit === undefined &&
+    draft.points === undefined &&
+    [250, 500, 1000, 2500, 5000].includes(draft.value)
+  );
+}
+
+/** "L1G 3.1m L2G 3.3m megger 500", "megger 500 lead 1 84 lead 2 81": as many values as points without it. */
+function besidesPoints(items: readonly Item[]): boolean {
+  const free = items.filter((item) => item.owner === undefined);
+  const values = free.filter(
+    (item) => item.kind === itemKind.number && item.unit?.dimension !== "time",
+  ).length;
+  const points = free.filter((item) => item.kind === itemKind.points).length;
+  return points > 0 && values > points;
 }
 
 /** "lead 1 to gnd 1000v: 1 min 210M": the voltage between the points and the first value. */
@@ -118,7 +139,7 @@ export function conditions(drafts: readonly Draft[], note: Note, setting: Settin
     const item = items[draft.index];
     if (draft.gone || item === undefined) continue;
     if (isTestVoltage(draft, items, setting)) {
-      voltage = draft.value * (draft.unit?.factor ?? 1);
+      voltage = draft.value * (draft.unit?.dimension === "voltage" ? draft.unit.factor : 1);
       draft.gone = true;
       item.owner = "test voltage";
       shared.push(draft.index);
@@ -154,6 +175,7 @@ function hand(drafts: readonly Draft[], taken: Draft): void {
     next.points ??= taken.points;
     next.grounded = next.grounded || taken.grounded;
     next.subject ??= taken.subject;
+    if (next.count === 1 && next.points === undefined) next.count = taken.count;
     next.named ??= taken.named === "voltage" ? undefined : taken.named;
     next.component = next.component || taken.component;
     next.before = [...taken.before, ...taken.behind, ...next.before];

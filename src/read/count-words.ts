@@ -22,6 +22,7 @@ function countWord(items: readonly Item[], i: number, plain: string): number {
   if (item?.text === "x3" || item?.text === "x2") return item.text === "x3" ? 3 : 2;
   if (item === undefined || (item.roles & role.all) === 0) return 0;
   if (/^(?:sides|ways|gauges|directions|times)$/.test(items[i + 1]?.text ?? "")) return 0;
+  if (howItRan(items, i)) return 0;
   for (const word of plain.slice(item.from, item.to).split(" ")) {
     const count = counts[word];
     if (count !== undefined) return count;
@@ -29,6 +30,13 @@ function countWord(items: readonly Item[], i: number, plain: string): number {
   const next = items[i + 1]?.text ?? "";
 
   return /^(?:legs|phases|leads|pairs|lines)$/.test(next) || item.text === "across" ? 3 : 0;
+}
+
+/** "244 with both fans on": how it ran while it was measured, no count of readings. */
+function howItRan(items: readonly Item[], i: number): boolean {
+  const noun = /^(?:fans|pumps|compressors|comps|stages|blowers|circuits|doors)$/;
+  const state = /^(?:on|off|running|going|up|down|spinning|turning|open|shut|closed|in)$/;
+  return noun.test(items[i + 1]?.text ?? "") && state.test(items[i + 2]?.text ?? "");
 }
 
 /** Does the clause end here for "all three"? */

@@ -1,5 +1,6 @@
 import {
   eachPair,
+  endOfMachine,
   lineToLine,
   mixedAir,
   ofAPart,
@@ -19,6 +20,7 @@ import {
   gaugePair,
   lineBetween,
   liquidLine,
+  liquidThen,
   sidePairs,
   slashed,
   strokeDegrees,
@@ -167,8 +169,12 @@ function take(draft: Draft, items: readonly Item[], index: number): void {
     default:
       if (index === 0 && item.text === "that" && item.label?.rating === "expected") return;
       if (item.text === "sat" && satThere(items, index)) return;
+      // "drops 70 to 41": a verb; no diode drops that much
+      if (item.label?.quantity === "diode_drop" && draft.value >= 5 && /^drop/.test(item.text))
+        return;
       if (index > draft.index && whenDone(items, index)) return;
       if (index > draft.index && /^pull/.test(item.text) && item.label?.hint === "current") return;
+      if (endOfMachine(items, index)) return;
       if (ofAPart(items, index)) {
         draft.named ??= "temperature";
         return;
@@ -241,6 +247,7 @@ function besideEachOther(items: readonly Item[], drafts: readonly Draft[]): void
   sidePairs(items, drafts);
   lineBetween(items, drafts);
   liquidLine(items, drafts);
+  liquidThen(items, drafts);
   strokeDegrees(items, drafts);
   againAt(items, drafts);
   gaugeLetters(items, drafts);

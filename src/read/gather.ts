@@ -1,14 +1,10 @@
 import { afterBreak, isPreposition, isStrongBreak, isWeakBreak, lastBreak } from "./breaks.ts";
 import { classOf } from "./carrier.ts";
 import { type Draft, draft } from "./draft.ts";
+import { classesOf, type Gap, goesLeft, isVerb, pastThenNow, plateBehind } from "./goes-left.ts";
 import { type Item, itemKind } from "./item.ts";
 import { namesPlacesBehind, namesPointsBehind } from "./points-behind.ts";
-import { suits } from "./suits.ts";
 import { role } from "./word.ts";
-
-function isVerb(item: Item | undefined): boolean {
-  return item !== undefined && ((item.roles & role.is) !== 0 || item.apostrophe);
-}
 
 function skipArticles(items: readonly Item[], i: number): number {
   let at = i;
@@ -18,26 +14,6 @@ function skipArticles(items: readonly Item[], i: number): number {
   )
     at++;
   return at;
-}
-
-/** What a side already has, by class of carrier. */
-function classesOf(items: readonly Item[], list: readonly number[]): string {
-  let found = "";
-  for (const index of list) found += classOf(items[index]);
-  return found;
-}
-
-/** The gap between two values, and what decides where it is cut. */
-interface Gap {
-  readonly items: readonly Item[];
-  readonly from: number;
-  readonly to: number;
-  readonly left: Draft;
-  /** classes that came before the first value of the sentence: later ones do too */
-  readonly leading: string;
-  /** the sentence names its points behind the values */
-  readonly pointsBehind: boolean;
-  readonly placesBehind: boolean;
 }
 
 /** First item of the gap that belongs to the value behind it. */
@@ -90,6 +66,11 @@ function smoothCut(gap: Gap, to: number): number {
     }
     const rail = kind === "P" && preposition !== undefined && items[next - 1]?.text === "to";
     if ((mine.includes(kind) || taken.includes(kind)) && !rail) return at;
+    if (kind === "E" && pastThenNow(gap, next)) {
+      taken += kind;
+      at = next + 1;
+      continue;
+    }
     if (isVerb(items[next]) || isVerb(items[next + 1])) return at;
     if (
       kind === "R" &&
@@ -103,11 +84,6 @@ function smoothCut(gap: Gap, to: number): number {
   }
 }
 
-/** "FLA 11.8 on tag": a plate's word behind a rated number goes with it. */
-function plateBehind(gap: Gap, next: number, mine: string): boolean {
-  return mine.includes("R") && next === gap.from && gap.items[next]?.label?.plate === true;
-}
-
 /** "on L2", "at the suction", "of superheat": index of the carrier, if a preposition leads to one. */
 function leadsByPreposition(items: readonly Item[], from: number, to: number): number | undefined {
   if (!isPreposition(items[from]) || classOf(items[from]) !== "") return undefined;
@@ -118,81 +94,6 @@ function leadsByPreposition(items: readonly Item[], from: number, to: number): n
 function nextCarrier(items: readonly Item[], from: number, to: number): number | undefined {
   const at = skipArticles(items, from);
   return at < to && classOf(items[at]) !== "" ? at : undefined;
-}
-
-/** "supply air 56 wet bulb 54": directly before a number that has no bulb behind it, the bulb is that one's. */
-function leadsOn(gap: Gap, next: number): boolean {
-  if (next + 1 !== gap.to || gap.left.before.length === 0) return false;
-  const behind = gap.items[gap.to + 1];
-  return !(
-    behind?.label?.quantity === "wet_bulb_temperature" || /^(?:db|dry|wb)$/.test(behind?.text ?? "")
-  );
-}
-
-function ratedBehind(gap: Gap): boolean {
-  if (gap.left.before.length === 0) return true;
-  const behind = gap.items[gap.to + 1];
-  return behind?.label?.rating !== undefined;
-}
-
-/** Does the sentence put this class of label behind its numbers? */
-function goesLeft(gap: Gap, next: number, kind: string, taken: string): boolean {
-  const item = gap.items[next];
-  if (item === undefined) return false;
-  const stuck = next === gap.from && item.glued && item.kind === itemKind.label;
-  if (stuck) return true;
-  const bulb =
-    item.label?.quantity === "wet_bulb_temperature" || item.text === "db" || item.text === "dry";
-  if (bulb && next === gap.from && !leadsOn(gap, next)) return true;
-  if (kind === "U")
-    return gap.items[gap.left.index]?.unit === undefined && gap.items[gap.to]?.unit !== undefined;
-  if (kind === "A") return false;
-  if (kind === "P") return gap.pointsBehind;
-  if (kind === "L" && gap.placesBehind) return true;
-  if (
-    kind === "R" &&
-    item.label?.quantity === "current" &&
-    next === gap.from &&
-    gap.items[gap.to]?.unit !== undefined &&
-    gap.items[gap.to]?.unit?.dimension !== "current"
-  )
-    return true;
-  // "pulling 2.2 fla 1.9": a rating's word leads its number, unless the next number has one behind it
-  if (kind === "R" && next + 1 === gap.to && !ratedBehind(gap)) return false;
-  const ahead = gap.items[next + 1]?.label?.rating;
-  if (kind === "R" && item.label?.plate === true && ahead !== undefined && next + 1 < gap.to)
-    return false;
-  if (kind === "R")
-    return (
-      item.label?.plate === true ||
-      (item.label?.quantity === "current" && !gap.leading.includes("R"))
-    );
-  if (kind === "E")
-    return (
-      item.label === undefined &&
-      (item.roles & role.earlier) !== 0 &&
-      next === gap.from &&
-      gap.left.before.length > 0
-    );
-  if (kind === "G") return true;
-  if (gap.leading.includes(kind)) return false;
-  if ("LQ".includes(kind) && /[LQ]/.test(gap.leading + classesOf(gap.items, gap.left.before)))
-    return false;
-  if (kind === "S" || kind === "N" || kind === "T") return false;
-  const glued = gap.items[next + 1];
-  if (glued?.kind === itemKind.number && glued.glued) return false;
-  if (taken !== "" && kind !== "C") return false;
-  const left = gap.items[gap.left.index];
-  if (left?.unit === undefined && kind !== "R")
-    return (
-      suits(item, undefined) &&
-      (gap.leading === "" ||
-        (gap.leading === "U" &&
-          gap.items.some(
-            (one) => one.kind === itemKind.unit && one.unit?.dimension === "pressure",
-          )))
-    );
-  return suits(item, left?.unit?.dimension);
 }
 
 /** "same shell temp it was 2100", "at this temp": how it was measured, not what. */

@@ -139,6 +139,29 @@ export function lineBetween(items: readonly Item[], drafts: readonly Draft[]): v
   });
 }
 
+/** "liquid 356, 91 at the condenser": behind the liquid's pressure a figure so small is its temperature. */
+export function liquidThen(items: readonly Item[], drafts: readonly Draft[]): void {
+  drafts.forEach((right, order) => {
+    const left = drafts[order - 1];
+    if (left === undefined || right.unit !== undefined || right.named !== undefined) return;
+    if (right.hint !== undefined || right.points !== undefined || right.rating !== undefined)
+      return;
+    const pressure = left.unit?.dimension === "pressure" || (!left.ownUnit && left.value > 165);
+    const follows = left.hint === "temperature" && left.place === "liquid" && order > 1;
+    if (left.place !== "liquid" || !(pressure || follows)) return;
+    if (right.place !== undefined && right.place !== "liquid") return;
+    if (right.value < 50 || right.value > 140 || (pressure && right.value > left.value * 0.5))
+      return;
+    const [joint, after, last] = items.slice(right.index + 1, right.index + 4);
+    const end = last !== undefined && after?.text === "the" ? last.text : (after?.text ?? "");
+    const there = /^(?:at|leaving|into|entering|by|before|after)$/.test(joint?.text ?? "");
+    if (!there || !/^(?:condenser|cond|valve|eev|txv|drier|receiver|coil|unit)$/.test(end)) return;
+    right.place = "liquid";
+    right.hint = "temperature";
+    right.named = "temperature";
+  });
+}
+
 /** "liquid 120 line 70": what stands before its line's temperature is the pressure. */
 export function liquidLine(items: readonly Item[], drafts: readonly Draft[]): void {
   drafts.forEach((right, order) => {

@@ -1,5 +1,6 @@
 import type { UnitHabit } from "../model.ts";
 import type { Place } from "../vocabulary.ts";
+import { ofTheTester } from "./conditions.ts";
 import type { Draft } from "./draft.ts";
 import { type Item, itemKind } from "./item.ts";
 import { unitCalled } from "./kinds.ts";
@@ -105,6 +106,7 @@ export function guard(drafts: readonly Draft[], items: readonly Item[], units: U
   for (const draft of drafts) {
     if (draft.gone || draft.ownUnit) continue;
     power(draft);
+    if (ofTheTester(draft, items)) draft.question = "quantity";
     valve(draft, items);
     peakOfCapacitor(draft, items);
     winding(draft);

@@ -3,6 +3,7 @@ import type { Draft } from "./draft.ts";
 import { habitUnit, unitBefore } from "./habit.ts";
 import { inherit } from "./inherit.ts";
 import { type Item, itemKind } from "./item.ts";
+import { conditioned, copyKind, falls, nearRating, onTheOthers, wanted } from "./like-others.ts";
 import { likeLeft, oilIsWarm, own } from "./own-words.ts";
 import {
   byCapacitor,
@@ -17,18 +18,11 @@ import {
 } from "./plausible.ts";
 import { fromContext, inOrder } from "./recall.ts";
 import { between } from "./relate.ts";
+import { setAndActual } from "./set-actual.ts";
 import type { Setting } from "./settle.ts";
 import { alike, likeBefore, likeBehind, near, shapeOf } from "./shape.ts";
 import { byVolts } from "./volts.ts";
 import { role } from "./word.ts";
-
-function copyKind(from: Draft, to: Draft): void {
-  to.quantity = from.quantity;
-  if (to.unit === undefined) {
-    to.unit = from.unit;
-    to.assumedUnit = from.assumedUnit;
-  }
-}
 
 /** Its quantity is only what the place suggests: a unit in its row knows better. */
 function hintedOnly(draft: Draft): boolean {
@@ -99,7 +93,7 @@ function alongShapes(list: readonly Draft[], items: readonly Item[]): void {
     const behind = likeBehind(list, order, shape);
     if (shape === "P") {
       const word = wordBefore(list, order);
-      const source = before ?? behind;
+      const source = before ?? behind ?? wanted(list, order);
       if (source === undefined && word === undefined) nearRating(draft, list);
       if (source !== undefined) {
         if (source === before && draft.rating === undefined) draft.state ??= source.state;
@@ -144,18 +138,6 @@ function alongShapes(list: readonly Draft[], items: readonly Item[]): void {
   });
 }
 
-/** "tag says 208-230v … reading 214": a value near a rated one is of its kind. */
-function nearRating(draft: Draft, list: readonly Draft[]): void {
-  const like = list.find(
-    (other) =>
-      other.rating !== undefined &&
-      other.quantity !== undefined &&
-      draft.value > other.value * 0.85 &&
-      draft.value < (Number.isNaN(other.high) ? other.value : other.high) * 1.15,
-  );
-  if (like !== undefined && draft.rating === undefined && list.length > 2) copyKind(like, draft);
-}
-
 /** A quantity word earlier in the message, the nearest value's own. */
 function wordBefore(list: readonly Draft[], order: number): Draft | undefined {
   for (let i = order - 1; i >= 0; i--)
@@ -164,9 +146,12 @@ function wordBefore(list: readonly Draft[], order: number): Draft | undefined {
 }
 
 function continues(draft: Draft, left: Draft, items: readonly Item[]): boolean {
-  if (draft.rating !== undefined || left.rating !== undefined)
-    return alike(draft, left) || left.quantity === "insulation_resistance";
+  if (conditioned(draft, left, items)) return true;
   const gap = between(items, left, draft);
+  if (draft.rating !== undefined || left.rating !== undefined)
+    return (
+      alike(draft, left) || left.quantity === "insulation_resistance" || falls(left, draft, gap)
+    );
   if (
     (gap.strong || !gap.calm) &&
     !draft.now &&
@@ -242,15 +227,18 @@ export function infer(
   list.forEach((draft, order) => {
     likeLeft(draft, list[order - 1], items);
   });
+  setAndActual(items, list, context.units);
   for (const draft of list) {
     if (oilIsWarm(draft, list)) draft.hint = "temperature";
     own(draft, items, setting, context);
   }
   byVolts(list, items, setting, context);
   pinsBeforeGround(list, items);
+  onTheOthers(list, items);
   alongLists(list, items);
   alongShapes(list, items);
   alongLists(list, items);
+  onTheOthers(list, items);
   subjects(list, items);
   inOrder(list, items, context);
   for (const draft of list) if (draft.quantity === undefined) fromContext(draft, items, context);
@@ -263,6 +251,7 @@ export function infer(
   for (const draft of list) byState(draft, list, items);
   for (const draft of list) byTest(draft, list, context);
   for (const draft of list) byPlausibility(draft);
+  onTheOthers(list, items);
   alongShapes(list, items);
   list.forEach((draft, order) => {
     if (draft.unit === undefined && draft.quantity !== undefined) unitBefore(draft, list, order);

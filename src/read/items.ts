@@ -163,11 +163,25 @@ function mayPoint(build: Building, i: number, token: Token): boolean {
   if (next === undefined) return false;
   return (
     next.kind === tokenKind.sign ||
+    (/^[uvw]$/.test(text) && /^(?:is|reads|shows|was|same)$/.test(next.text)) ||
     next.text === "to" ||
     next.text === "g" ||
     next.text === "against" ||
     next.text === "vs" ||
     (next.word !== undefined && (next.word.roles & role.ground) !== 0)
+  );
+}
+
+/** "463 across 1 and 2": two of three legs, behind a figure that only volts have. */
+function acrossLegs(build: Building, i: number): boolean {
+  const before = build.items[build.items.length - 1];
+  const value = build.items[build.items.length - 2];
+  if (!/^(?:across|between|btwn)$/.test(before?.text ?? "")) return false;
+  if (value?.kind !== itemKind.number || value.value < 90 || value.value > 700) return false;
+  if (value.unit !== undefined && value.unit.dimension !== "voltage") return false;
+  return (
+    /^(?:and|&|to|n|\/)$/.test(build.tokens[i + 1]?.text ?? "") &&
+    /^[123]$/.test(build.tokens[i + 2]?.text ?? "")
   );
 }
 
@@ -183,7 +197,7 @@ function step(build: Building, i: number): number {
   if (
     ((open & opens.points) !== 0 && mayPoint(build, i, token)) ||
     (legs && (typed || (open & opens.number) !== 0)) ||
-    (typed && token.value <= 3 && build.tokens[i + 1]?.text === "-")
+    (typed && token.value <= 3 && (build.tokens[i + 1]?.text === "-" || acrossLegs(build, i)))
   ) {
     const end = pointsItem(build, i, token);
     if (end > 0) return end;

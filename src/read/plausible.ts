@@ -85,6 +85,7 @@ export function byCapacitor(list: readonly Draft[]): void {
     if (
       draft.quantity === undefined &&
       draft.unit === undefined &&
+      !isPair(draft) &&
       draft.value > 0 &&
       draft.value < 400
     )

@@ -97,6 +97,15 @@ export function numberPair(
   const one = digitOf(build.tokens[i]);
   const joint = build.tokens[i + 1];
   const two = digitOf(build.tokens[i + 2]);
+  const across = /^(?:across|between|btwn)$/.test(build.items[build.items.length - 1]?.text ?? "");
+  if (
+    across &&
+    one !== 0 &&
+    two !== 0 &&
+    one !== two &&
+    /^(?:and|&|to|n|\/)$/.test(joint?.text ?? "")
+  )
+    return { points: [`${family}${one}`, `${family}${two}`], end: i + 3 };
   if (one === 0 || joint === undefined) return undefined;
   const bareNext = digitOf(joint);
   if (
@@ -124,6 +133,7 @@ export function numberPair(
 /** "1-2 OL, 2-3 0.6, 1-3 OL": pairs by number alone, where they are three or their test is named. */
 function numbered(build: Building, i: number): string | undefined {
   const { tokens } = build;
+  if (/^(?:across|between|btwn)$/.test(build.items[build.items.length - 1]?.text ?? "")) return "L";
   if (tokens[i + 1]?.text !== "-" || tokens[i + 2]?.glued !== true) return undefined;
   const pairs = tokens.filter(
     (token, at) =>

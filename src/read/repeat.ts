@@ -1,5 +1,6 @@
 import type { Reading } from "../model.ts";
 import type { Draft } from "./draft.ts";
+import { alive } from "./inherit.ts";
 import { itemKind } from "./item.ts";
 import { unitCalled } from "./kinds.ts";
 import type { Note } from "./note.ts";
@@ -61,6 +62,35 @@ function named(note: Note, draft: Draft): Reading | undefined {
   return found;
 }
 
+/** "W reads the same as V did": the value that stands at those points, here or before. */
+function likeThose(
+  note: Note,
+  draft: Draft,
+  earlier: readonly Draft[],
+): Draft | Reading | undefined {
+  const item = note.items[draft.index];
+  const next = note.items[draft.index + 1];
+  if (next?.kind !== itemKind.points || next.points?.length !== 1) return undefined;
+  if (item === undefined || !note.plain.slice(item.from, item.to).endsWith(" as")) return undefined;
+  const wanted = next.points[0] ?? [];
+  const same = (points: readonly string[] | undefined): boolean =>
+    points !== undefined && wanted.every((point, at) => points[at] === point);
+  return (
+    [...earlier].reverse().find((one) => same(one.points?.[0])) ??
+    [...note.context.readings].reverse().find((one) => same(one.points))
+  );
+}
+
+/** Does it name what it is the same as, though nothing is known of that? */
+function namesOther(note: Note, draft: Draft): boolean {
+  const item = note.items[draft.index];
+  return (
+    item !== undefined &&
+    note.plain.slice(item.from, item.to).endsWith(" as") &&
+    note.items[draft.index + 1]?.kind === itemKind.points
+  );
+}
+
 /** "lead 3 same", "fan 2 ditto": the value said last, here or in the message before. */
 export function repeat(note: Note, drafts: Draft[]): void {
   [...drafts].forEach((draft, order) => {
@@ -69,6 +99,16 @@ export function repeat(note: Note, drafts: Draft[]): void {
       .slice(0, order)
       .reverse()
       .find((other) => !other.gone && !Number.isNaN(other.value));
+    const those = likeThose(note, draft, alive(drafts.slice(0, order)));
+    if (those !== undefined) {
+      if ("quantity" in those && "figure" in those) copyReading(draft, those);
+      else if ("index" in those) copyDraft(draft, those);
+      return;
+    }
+    if (namesOther(note, draft)) {
+      draft.gone = true;
+      return;
+    }
     const told = named(note, draft);
     if (told !== undefined) {
       copyReading(draft, told);

@@ -36,6 +36,17 @@ function shareState(list: readonly Draft[]): void {
   }
 }
 
+/** "229/231/228 v running": said behind a stroked row, it holds for the row. */
+function shareStateBack(list: readonly Draft[], items: readonly Item[]): void {
+  for (let i = list.length - 2; i >= 0; i--) {
+    const [draft, next] = [list[i], list[i + 1]];
+    if (draft === undefined || next?.state === undefined || draft.state !== undefined) continue;
+    if (draft.quantity !== next.quantity || draft.ownUnit || draft.rating !== undefined) continue;
+    if (items[draft.index + 1]?.text !== "/" || next.index !== draft.index + 2) continue;
+    if (next.before.length === 0) draft.state = next.state;
+  }
+}
+
 /** A test that goes on: later values of it keep the points said first, or said last for all. */
 function sharePoints(list: readonly Draft[]): void {
   list.forEach((draft, order) => {
@@ -274,6 +285,7 @@ export function share(drafts: readonly Draft[], items: readonly Item[]): void {
   shareLast(list.filter((draft) => draft.quantity === "voltage"));
   shareAction(list);
   shareState(list);
+  shareStateBack(list, items);
   sharePoints(list);
   sharePlace(list, items);
   shareSide(list, items);

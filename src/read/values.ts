@@ -13,7 +13,7 @@ function openIsReading(items: readonly Item[], i: number): boolean {
   )
     return false;
   if (item.text === "max" || item.text === "inf") return true;
-  if (item.text !== "open") return true;
+  if (item.text !== "open" && item.text !== "wide") return true;
   if (next?.kind === itemKind.number && next.unit?.figure === "percent") return false;
   if (before?.kind === itemKind.number && before.unit?.figure === "percent") return false;
   for (let at = i - 1; at >= 0 && at >= i - 7; at--) {

@@ -46,6 +46,7 @@ export const differences: Rule = {
       else if (
         (dimension === "pressure" || dimension === "low_pressure") &&
         !note.plain.slice(0, item.from).trimEnd().endsWith(" to") &&
+        textAt(items, i + 1) !== "to" &&
         moved.has(
           before === "of" || before === "about" || before === "only"
             ? textAt(items, i - 2)

@@ -1,5 +1,6 @@
 import { type Item, itemKind } from "../item.ts";
 import { type Note, type Rule, state } from "../note.ts";
+import { partWords } from "../words/parts.ts";
 import { gluedEnd } from "./near.ts";
 
 const gases: ReadonlySet<string> = new Set([
@@ -65,6 +66,8 @@ function refrigerant(note: Note, i: number): number | undefined {
   return /^r\d{2,4}[a-z]{0,2}$/.test(own) && gases.has(own.slice(1)) ? i + 1 : undefined;
 }
 
+const partNames: ReadonlySet<string> = new Set(partWords.flatMap(([words]) => words.split("|")));
+
 /** "44-1902": two or three digits and four, without a unit or a label before them. */
 function partNumber(note: Note, i: number): number | undefined {
   const { items } = note;
@@ -80,19 +83,20 @@ function partNumber(note: Note, i: number): number | undefined {
   if (first.unit !== undefined || second.unit !== undefined || second.owner !== undefined)
     return undefined;
   const before = items[i - 1];
+  const asked = items
+    .slice(Math.max(0, i - 12), i)
+    .some((item) =>
+      /^(?:need|needs|needed|order|ordered|part|kit|replaced|swapped)$/.test(item.text),
+    );
   if (
     before !== undefined &&
+    !(asked && partNames.has(before.text) && first.value * 3 < second.value) &&
     ((before.label !== undefined && before.label.thing === undefined) ||
       before.kind === itemKind.points)
   )
     return undefined;
   const text = note.plain.slice(first.from, second.to);
   if (/^\d{2,3}-\d{4}$/.test(text) && first.value * 10 > second.value / 100) return i + 3;
-  const asked = items
-    .slice(Math.max(0, i - 6), i)
-    .some((item) =>
-      /^(?:need|needs|needed|order|ordered|part|kit|replaced|swapped)$/.test(item.text),
-    );
   return asked && /^\d{2,3}-\d{3,5}$/.test(text) ? i + 3 : undefined;
 }
 

@@ -1,85 +1,14 @@
-import type { PartState } from "../../model.ts";
 import { isStrongBreak } from "../breaks.ts";
 import { dueDay, dueWords } from "../due-time.ts";
-import { type Item, itemKind } from "../item.ts";
+import { itemKind } from "../item.ts";
 import type { Note, Rule } from "../note.ts";
 import { role } from "../word.ts";
 import { partWords } from "../words/parts.ts";
+import { numberOf } from "./part-number.ts";
+import { fits, needs, type Verb, verbOf } from "./part-verb.ts";
 
 const parts = new Map<string, string>();
 for (const [words, part] of partWords) for (const word of words.split("|")) parts.set(word, part);
-
-const needs: ReadonlySet<string> = new Set([
-  "need",
-  "needs",
-  "needed",
-  "require",
-  "requires",
-  "needing",
-]);
-const fits: ReadonlySet<string> = new Set([
-  "replaced",
-  "changed",
-  "swapped",
-  "installed",
-  "fitted",
-  "change",
-  "swaped",
-  "replced",
-  "hung",
-  "replacing",
-]);
-
-interface Verb {
-  readonly state: PartState;
-  readonly at: number;
-}
-
-/** What became of parts in this clause: needed, ordered, or fitted. */
-function verbOf(items: readonly Item[], from: number, to: number): Verb | undefined {
-  for (let i = from; i < to; i++) {
-    const item = items[i];
-    if (item === undefined) continue;
-    if (needs.has(item.text) || (item.text === "going" && items[i + 1]?.text === "need"))
-      return notFirst(items, i, { state: "needed", at: i });
-    if (
-      item.text === "ordered" ||
-      item.text === "ordering" ||
-      (item.text === "on" && items[i + 1]?.text === "order") ||
-      (item.text === "order" && i === from)
-    )
-      return { state: item.text === "order" ? "needed" : "ordered", at: i };
-    if (item.text === "change" && items[i + 1]?.text === "over") continue;
-    if (fits.has(item.text)) return notFirst(items, i, { state: "fitted", at: i });
-    if (
-      (item.text === "put" || item.text === "dropped" || item.text === "stuck") &&
-      items.slice(i + 1, i + 4).some((word) => word.text === "new" || word.text === "in")
-    )
-      return { state: "fitted", at: i };
-    if (item.text === "put" && item.signs !== undefined && item.to - item.from > 4)
-      return { state: "fitted", at: i };
-    if (
-      item.text === "new" &&
-      items
-        .slice(i + 1, i + 5)
-        .some((word) => word.text === "in" || word.text === "installed" || word.text === "reads")
-    )
-      return { state: "fitted", at: i };
-  }
-  return undefined;
-}
-
-function notFirst(items: readonly Item[], i: number, verb: Verb): Verb | undefined {
-  for (let at = i - 1; at >= 0 && at >= i - 3; at--) {
-    const item = items[at];
-    if (item === undefined || isStrongBreak(item) || item.text === ",") break;
-    if (item.text === "should" || (item.roles & role.plan) !== 0)
-      return verb.state === "fitted" ? { ...verb, state: "needed" } : verb;
-    if ((item.roles & role.not) !== 0) return undefined;
-    if (/^(?:who|somebody|someone|they|utility|guy)$/.test(item.text)) return undefined;
-  }
-  return verb;
-}
 
 function nounAt(note: Note, i: number): string | undefined {
   const item = note.items[i];
@@ -141,18 +70,6 @@ function unknownAt(note: Note, verb: Verb, to: number): string | undefined {
     .trim();
 }
 
-/** "part 44-1902", "88-2260": the number that goes with it. */
-function numberOf(note: Note): string | undefined {
-  for (const statement of note.statements) {
-    if (statement.kind !== "note") continue;
-    if (statement.about.startsWith("part ")) return statement.about.slice(5);
-  }
-  const code = /(?:^|\s)(\d{2,3}-[0-9A-Z]{3,6})(?=$|[\s,.])/i.exec(
-    note.text.slice(note.items[0]?.from ?? 0, note.items[note.items.length - 1]?.to ?? 0),
-  );
-  return code?.[1];
-}
-
 function countOf(note: Note, at: number): number | undefined {
   const { items } = note;
   for (let i = Math.max(0, at - 3); i < Math.min(items.length, at + 6); i++) {
@@ -173,11 +90,28 @@ function countOf(note: Note, at: number): number | undefined {
   return undefined;
 }
 
+/** Where other parts than the one at `at` are named. */
+function othersOf(note: Note, at: number): number[] {
+  const found: number[] = [];
+  note.items.forEach((item, i) => {
+    const joint = note.items[i - 1]?.text ?? "and";
+    const own = /^(?:and|&|n|,|a|an|the|new|plus|also|need|order|ordered)$/.test(joint);
+    if (Math.abs(i - at) > 1 && own && nounAt(note, i) !== undefined) found.push(item.from);
+  });
+  return found;
+}
+
+function numberAt(note: Note, part: string, at: number): string | undefined {
+  const item = note.items[at];
+  const named = part !== "" && item !== undefined && nounAt(note, at) !== undefined;
+  return numberOf(note, named ? item.from : undefined, othersOf(note, at));
+}
+
 function add(note: Note, part: string, verb: Verb, at: number): void {
   const first = note.items[Math.min(at, verb.at)];
   const last = note.items[Math.max(at, verb.at)];
   if (first === undefined || last === undefined) return;
-  const number = numberOf(note);
+  const number = numberAt(note, part, at);
   const quantity = countOf(note, at);
   const due = verb.state === "fitted" ? undefined : dueWords(note);
   const dueSaid = due === undefined ? "" : note.text.slice(due.first.from, due.last.to);
@@ -213,14 +147,49 @@ function alsoNamed(note: Note, verb: Verb, at: number, to: number): void {
   const part = i < to ? nounAt(note, i) : undefined;
   const first = note.items[i];
   if (part === undefined || first === undefined) return;
+  const number = numberAt(note, part, i);
   note.statements.push({
     kind: "part",
     part,
+    ...(number === undefined ? {} : { number }),
     state: verb.state,
     said: note.text.slice(first.from, first.to),
     spans: [[first.from, first.to]],
     rule: partRule.name,
   });
+}
+
+/** "ordered a cap, contactor 33-208 and a fan motor": behind the comma a part and nothing done to it. */
+function listGoesOn(note: Note, verb: Verb, from: number, to: number): boolean {
+  if (verb.state === "fitted") return false;
+  let at = from;
+  while (((note.items[at]?.roles ?? 0) & role.article) !== 0 || note.items[at]?.text === "new")
+    at++;
+  const part = at < to ? nounAt(note, at) : undefined;
+  const item = note.items[at];
+  if (part === undefined || item === undefined) return false;
+  const said = note.items
+    .slice(at, to)
+    .some(
+      (word) =>
+        (word.roles & (role.is | role.not)) !== 0 ||
+        word.unit !== undefined ||
+        word.kind === itemKind.subject ||
+        word.text.endsWith("ing"),
+    );
+  if (said || at + 8 < to) return false;
+  const number = numberAt(note, part, at);
+  note.statements.push({
+    kind: "part",
+    part,
+    ...(number === undefined ? {} : { number }),
+    state: verb.state,
+    said: note.text.slice(item.from, item.to),
+    spans: [[item.from, item.to]],
+    rule: partRule.name,
+  });
+  alsoNamed(note, verb, at, to);
+  return true;
 }
 
 function inClause(note: Note, from: number, to: number): boolean {
@@ -244,7 +213,7 @@ function inClause(note: Note, from: number, to: number): boolean {
     add(note, unknown, verb, verb.at);
     return true;
   }
-  if (verb.state === "ordered" && numberOf(note) !== undefined) {
+  if (verb.state === "ordered" && numberOf(note, undefined, []) !== undefined) {
     add(note, "", verb, verb.at);
     return true;
   }
@@ -274,11 +243,16 @@ export const partRule: Rule = {
     )
       return;
     let from = 0;
+    let last: Verb | undefined;
     for (let i = 0; i <= note.items.length; i++) {
       const item = note.items[i];
       if (item !== undefined && !isStrongBreak(item) && item.text !== "," && item.text !== "but")
         continue;
-      if (inClause(note, from, i)) from = i + 1;
+      const verb = verbOf(note.items, from, i);
+      if (inClause(note, from, i)) last = verb;
+      else if (last === undefined || verb !== undefined || !listGoesOn(note, last, from, i))
+        last = undefined;
+      if (item?.text !== ",") last = undefined;
       from = i + 1;
     }
   },

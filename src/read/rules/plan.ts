@@ -1,8 +1,28 @@
 import { isStrongBreak } from "../breaks.ts";
-import { itemKind } from "../item.ts";
+import { type Item, itemKind } from "../item.ts";
 import { type Rule, state } from "../note.ts";
 import { role } from "../word.ts";
 import { freeNumber } from "./near.ts";
+
+/** "need a fan motor, comp 1 drawing 14 A": behind the comma something was measured. */
+function measuredBeside(items: readonly Item[], plan: number, at: number): boolean {
+  const part = /^(?:need|needs|order|ordering|needed|ordered|bring|grab)$/.test(
+    items[plan]?.text ?? "",
+  );
+  let comma = at;
+  while (comma > plan && items[comma]?.text !== ",") comma--;
+  if (!part || comma === plan) return false;
+  return items
+    .slice(comma + 1, at)
+    .some(
+      (item) =>
+        item.kind === itemKind.subject ||
+        item.label?.place !== undefined ||
+        item.label?.hint !== undefined ||
+        item.label?.state !== undefined ||
+        (item.roles & role.is) !== 0,
+    );
+}
 
 /** "going to charge 4 lb", "need to pull to 500": what is announced has not been measured. */
 export const plans: Rule = {
@@ -23,6 +43,7 @@ export const plans: Rule = {
         plan = i;
       if (item.text === "ordered" && items[i + 1]?.kind === itemKind.number) plan = i;
       if (plan < 0 || !freeNumber(item) || i - plan > 8) continue;
+      if (measuredBeside(items, plan, i)) continue;
       if (
         items
           .slice(plan + 1, i)

@@ -100,11 +100,11 @@ const places: readonly Row[] = [
     { place: "condenser_in", hint: "temperature" },
   ],
   [
-    "evap in|evaporator in|evap wtr in|evap water in|entering evap|entering evaporator|evaporator inlet|evap inlet|coil inlet|evap ewt|evaporator entering|evap entering|evaporator water in|coil in|barrel in",
+    "evap in|evaporator in|evap wtr in|evap water in|entering evap|entering evaporator|evaporator inlet|evap inlet|coil inlet|at the coil inlet|evap ewt|evaporator entering|evap entering|evaporator water in|coil in|barrel in",
     { place: "evaporator_in", hint: "temperature" },
   ],
   [
-    "evap out|evaporator out|evap wtr out|evap water out|leaving evap|leaving evaporator|evaporator outlet|evap outlet|coil outlet|evap lwt|evaporator leaving|evap leaving|evaporator water out|coil out|barrel out",
+    "evap out|evaporator out|evap wtr out|evap water out|leaving evap|leaving evaporator|evaporator outlet|evap outlet|coil outlet|at the coil outlet|evap lwt|evaporator leaving|evap leaving|evaporator water out|coil out|barrel out",
     { place: "evaporator_out", hint: "temperature" },
   ],
   [

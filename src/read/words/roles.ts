@@ -8,7 +8,7 @@ export const roleWords: readonly (readonly [words: string, roles: number])[] = [
   ],
   ["=|:", role.is],
   [
-    "on|of|from|across|at|in|against|off|through|thru|by|with|w|via|per|btwn|around|into|onto|acros|accross|frm|under load|over on|out of|coming off|inside|thru|leaving",
+    "on|of|from|across|at|in|against|off|through|thru|by|with|w|via|per|btwn|around|into|onto|acros|accross|frm|under load|over on|goes with|goes along with|out of|coming off|inside|thru|leaving",
     role.preposition,
   ],
   ["at|@", role.preposition],
@@ -41,7 +41,7 @@ export const roleWords: readonly (readonly [words: string, roles: number])[] = [
     role.over,
   ],
   [
-    "same|ditto|likewise|identical|same thing|same number|same reading|same as|same here|same value|same story|as well|same deal|exact same|exactly the same|the same|samesies|just the same|sme|dito",
+    "same|the same as|exactly the same as|ditto|likewise|identical|same thing|same number|same reading|same as|same here|same value|same story|as well|same deal|exact same|exactly the same|the same|samesies|just the same|sme|dito",
     role.same,
   ],
   [
@@ -83,7 +83,7 @@ export const roleWords: readonly (readonly [words: string, roles: number])[] = [
     role.each,
   ],
   [
-    "now|today|currently|presently|right now|at the moment|this time|this visit|this morning|after that its|as of now|at present|nw|tonight|this afternoon|these days|still now|nowadays",
+    "now|this am|this a m|this pm|this evening|today|currently|presently|right now|at the moment|this time|this visit|this morning|after that its|as of now|at present|nw|tonight|this afternoon|these days|still now|nowadays",
     role.now,
   ],
   [
@@ -91,7 +91,7 @@ export const roleWords: readonly (readonly [words: string, roles: number])[] = [
     role.earlier,
   ],
   [
-    "climbed|climbing|climbs|climb|rose|rises|rising|rise|dropped|drops to|dropping|drop to|falling|fell|falls|fall|went|goes|going up|went up|came down|coming down|crept|creeping|creeps|started|starts|started out|starts off|starts out|started off|started at|start at|begins|began|bled|bleed|bleeds|bleeding|bled down|decayed|decaying|decays|ramped|ramps|ramping|ramped up|ramp up|ramps up|pulled down|pulls down|sank|sinks|sinking|slid|sliding|jumped|jumps|went from|rose from|dropped from|fell from|climbed from|up from|down from|came up from|came down from|levels out|leveled out|levels off|leveled off|drifted|drifting|drifts|improved|grew|growing|worked its way|moved|settles|stepped|gained|lost|tapering|tapered|trended|trending|kept falling|kept climbing|keeps climbing|keeps falling|keeps dropping|keeps rising|swung|crawled|inched|ended up|ends up|ended at|wound up|winds up|got up to|gets up to|came up to|comes up to|came back to|come up to|recovered to|opened at|finished at|topped out at|topped out|peaked out at|tanked|raised|shot up|spiked|fade|fades|faded|fading|slipped|slipping|from|came up slowly|came up|comes up|leveled|leveled at|levels at|leveled off at|levels off at",
+    "down to|climbed|climbing|climbs|climb|rose|rises|rising|rise|dropped|drops to|dropping|drop to|falling|fell|falls|fall|went|goes|going up|went up|came down|coming down|crept|creeping|creeps|started|starts|started out|starts off|starts out|started off|started at|start at|begins|began|bled|bleed|bleeds|bleeding|bled down|decayed|decaying|decays|ramped|ramps|ramping|ramped up|ramp up|ramps up|pulled down|pulls down|sank|sinks|sinking|slid|sliding|jumped|jumps|went from|rose from|dropped from|fell from|climbed from|up from|down from|came up from|came down from|levels out|leveled out|levels off|leveled off|drifted|drifting|drifts|improved|grew|growing|worked its way|moved|settles|stepped|gained|lost|tapering|tapered|trended|trending|kept falling|kept climbing|keeps climbing|keeps falling|keeps dropping|keeps rising|swung|crawled|inched|ended up|ends up|ended at|wound up|winds up|got up to|gets up to|came up to|comes up to|came back to|come up to|recovered to|opened at|finished at|topped out at|topped out|peaked out at|tanked|raised|shot up|spiked|fade|fades|faded|fading|slipped|slipping|from|came up slowly|came up|comes up|leveled|leveled at|levels at|leveled off at|levels off at",
     role.change,
   ],
   [

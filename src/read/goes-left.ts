@@ -1,0 +1,130 @@
+import { classOf } from "./carrier.ts";
+import type { Draft } from "./draft.ts";
+import { type Item, itemKind } from "./item.ts";
+import { suits } from "./suits.ts";
+import { role } from "./word.ts";
+
+/** The gap between two values, and what decides where it is cut. */
+export interface Gap {
+  readonly items: readonly Item[];
+  readonly from: number;
+  readonly to: number;
+  readonly left: Draft;
+  /** classes that came before the first value of the sentence: later ones do too */
+  readonly leading: string;
+  /** the sentence names its points behind the values */
+  readonly pointsBehind: boolean;
+  readonly placesBehind: boolean;
+}
+
+export function isVerb(item: Item | undefined): boolean {
+  return item !== undefined && ((item.roles & role.is) !== 0 || item.apostrophe);
+}
+
+/** What a side already has, by class of carrier. */
+export function classesOf(items: readonly Item[], list: readonly number[]): string {
+  let found = "";
+  for (const index of list) found += classOf(items[index]);
+  return found;
+}
+
+/** "FLA 11.8 on tag": a plate's word behind a rated number goes with it. */
+export function plateBehind(gap: Gap, next: number, mine: string): boolean {
+  return mine.includes("R") && next === gap.from && gap.items[next]?.label?.plate === true;
+}
+
+/** "was 640 in april today 52", "298 in may its 361 now": the past goes with what stands before it. */
+export function pastThenNow(gap: Gap, next: number): boolean {
+  const { items, from, to, left } = gap;
+  if (((items[next]?.roles ?? 0) & role.earlier) === 0) return false;
+  for (let i = from; i < next; i++)
+    if (classOf(items[i]) !== "G" && classOf(items[i]) !== "P") return false;
+  for (let i = next + 1; i <= to + 2; i++)
+    if (i !== to && ((items[i]?.roles ?? 0) & role.now) !== 0) return true;
+  const was = items.slice(Math.max(0, left.index - 3), left.index);
+  return was.some((item) => item.text === "was" || item.text === "had") && isVerb(items[next + 1]);
+}
+
+/** "supply air 56 wet bulb 54": directly before a number that has no bulb behind it, the bulb is that one's. */
+function leadsOn(gap: Gap, next: number): boolean {
+  if (next + 1 !== gap.to || gap.left.before.length === 0) return false;
+  const behind = gap.items[gap.to + 1];
+  return !(
+    behind?.label?.quantity === "wet_bulb_temperature" || /^(?:db|dry|wb)$/.test(behind?.text ?? "")
+  );
+}
+
+function ratedBehind(gap: Gap): boolean {
+  if (gap.left.before.length === 0) return true;
+  const behind = gap.items[gap.to + 1];
+  return behind?.label?.rating !== undefined;
+}
+
+/** "577v bus 792": the bus stands well above the line that feeds it. */
+function busAhead(gap: Gap): boolean {
+  const [left, right] = [gap.items[gap.left.index], gap.items[gap.to]];
+  if (left === undefined || right === undefined) return false;
+  if (right.unit !== undefined && right.unit.dimension !== "voltage") return false;
+  return gap.left.before.length > 0 || right.value > left.value * 1.15 || right.unit !== undefined;
+}
+
+/** Does the sentence put this class of label behind its numbers? */
+export function goesLeft(gap: Gap, next: number, kind: string, taken: string): boolean {
+  const item = gap.items[next];
+  if (item === undefined) return false;
+  const stuck = next === gap.from && item.glued && item.kind === itemKind.label;
+  if (stuck) return true;
+  const bulb =
+    item.label?.quantity === "wet_bulb_temperature" || item.text === "db" || item.text === "dry";
+  if (bulb && next === gap.from && !leadsOn(gap, next)) return true;
+  if (kind === "U")
+    return gap.items[gap.left.index]?.unit === undefined && gap.items[gap.to]?.unit !== undefined;
+  if (kind === "A") return false;
+  if (kind === "P") return gap.pointsBehind;
+  if (item.label?.place === "dc_bus" && next + 1 === gap.to && busAhead(gap)) return false;
+  if (kind === "L" && gap.placesBehind) return true;
+  if (
+    kind === "R" &&
+    item.label?.quantity === "current" &&
+    next === gap.from &&
+    gap.items[gap.to]?.unit !== undefined &&
+    gap.items[gap.to]?.unit?.dimension !== "current"
+  )
+    return true;
+  // "pulling 2.2 fla 1.9": a rating's word leads its number, unless the next number has one behind it
+  if (kind === "R" && next + 1 === gap.to && !ratedBehind(gap)) return false;
+  const ahead = gap.items[next + 1]?.label?.rating;
+  if (kind === "R" && item.label?.plate === true && ahead !== undefined && next + 1 < gap.to)
+    return false;
+  if (kind === "R")
+    return (
+      item.label?.plate === true ||
+      (item.label?.quantity === "current" && !gap.leading.includes("R"))
+    );
+  if (kind === "E")
+    return (
+      item.label === undefined &&
+      (item.roles & role.earlier) !== 0 &&
+      next === gap.from &&
+      gap.left.before.length > 0
+    );
+  if (kind === "G") return true;
+  if (gap.leading.includes(kind)) return false;
+  if ("LQ".includes(kind) && /[LQ]/.test(gap.leading + classesOf(gap.items, gap.left.before)))
+    return false;
+  if (kind === "S" || kind === "N" || kind === "T") return false;
+  const glued = gap.items[next + 1];
+  if (glued?.kind === itemKind.number && glued.glued) return false;
+  if (taken !== "" && kind !== "C") return false;
+  const left = gap.items[gap.left.index];
+  if (left?.unit === undefined && kind !== "R")
+    return (
+      suits(item, undefined) &&
+      (gap.leading === "" ||
+        (gap.leading === "U" &&
+          gap.items.some(
+            (one) => one.kind === itemKind.unit && one.unit?.dimension === "pressure",
+          )))
+    );
+  return suits(item, left?.unit?.dimension);
+}

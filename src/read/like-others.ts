@@ -1,0 +1,75 @@
+import { isStrongBreak, isWeakBreak } from "./breaks.ts";
+import type { Between, Draft } from "./draft.ts";
+import type { Item } from "./item.ts";
+import { isPair } from "./shape.ts";
+import { role } from "./word.ts";
+
+export function copyKind(from: Draft, to: Draft): void {
+  if (from.quantity === "capacitance" && isPair(to)) return;
+  to.quantity = from.quantity;
+  if (to.unit === undefined) {
+    to.unit = from.unit;
+    to.assumedUnit = from.assumedUnit;
+  }
+}
+
+/** "tag says 208-230v … reading 214": a value near a rated one is of its kind. */
+export function nearRating(draft: Draft, list: readonly Draft[]): void {
+  const like = list.find(
+    (other) =>
+      other.rating !== undefined &&
+      other.quantity !== undefined &&
+      draft.value > other.value * 0.85 &&
+      draft.value < (Number.isNaN(other.high) ? other.value : other.high) * 1.15,
+  );
+  if (like !== undefined && draft.rating === undefined && list.length > 2) copyKind(like, draft);
+}
+
+/** "want to see over 100 meg on all of them, got 3.6 on lead one": measured as it was expected. */
+export function wanted(list: readonly Draft[], order: number): Draft | undefined {
+  const left = list[order - 1];
+  const draft = list[order];
+  if (left?.rating !== "expected" || left.quantity !== "insulation_resistance") return undefined;
+  return draft?.over === false && draft.value > 0 ? left : undefined;
+}
+
+/** "244 with both fans on, 311 with one": the same twice, each behind its own condition. */
+export function conditioned(draft: Draft, left: Draft, items: readonly Item[]): boolean {
+  const joint = items[draft.index + 1]?.text;
+  const before = items[draft.index - 1];
+  if ((joint !== "with" && joint !== "without") || before === undefined) return false;
+  if (!isStrongBreak(before) && !isWeakBreak(before)) return false;
+  const with_ = items[left.index + 1]?.text;
+  const ratio = draft.value / left.value;
+  if ((with_ !== "with" && with_ !== "without") || ratio > 3 || ratio < 1 / 3) return false;
+  draft.place ??= left.place;
+  draft.points ??= left.points;
+  draft.subject ??= left.subject;
+  return true;
+}
+
+/** "sc should be 10, its 1.5": what is measured may be far from what was expected. */
+export function falls(left: Draft, draft: Draft, gap: Between): boolean {
+  const rated = left.rating === "expected" || left.rating === "setpoint";
+  const ratio = left.value / draft.value;
+  return rated && (gap.roles & role.is) !== 0 && !gap.strong && ratio < 30 && ratio > 1 / 30;
+}
+
+/** "463 across 1 and 2, 90 and 95 on the others": measured like the first, at what was not named. */
+export function onTheOthers(list: readonly Draft[], items: readonly Item[]): void {
+  const known = list.find((draft) => draft.quantity !== undefined && draft.points !== undefined);
+  if (known === undefined) return;
+  const order = list.indexOf(known);
+  const rest = list.slice(order + 1);
+  const last = rest[rest.length - 1];
+  if (last === undefined || rest.length > 2) return;
+  const words = items.slice(last.index + 1, last.index + 5).map((item) => item.text);
+  if (!/^(?:on|for|across|at) (?:the )?(?:others?|rest|other two)\b/.test(words.join(" "))) return;
+  if (rest.some((one) => one.quantity !== undefined || one.unit !== undefined)) return;
+  for (const one of rest) {
+    one.quantity = known.quantity;
+    one.unit = known.unit;
+    one.assumedUnit = true;
+    one.points = undefined;
+  }
+}

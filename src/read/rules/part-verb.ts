@@ -1,0 +1,76 @@
+import type { PartState } from "../../model.ts";
+import { isStrongBreak } from "../breaks.ts";
+import type { Item } from "../item.ts";
+import { role } from "../word.ts";
+
+export const needs: ReadonlySet<string> = new Set([
+  "need",
+  "needs",
+  "needed",
+  "require",
+  "requires",
+  "needing",
+]);
+export const fits: ReadonlySet<string> = new Set([
+  "replaced",
+  "changed",
+  "swapped",
+  "installed",
+  "fitted",
+  "change",
+  "swaped",
+  "replced",
+  "hung",
+  "replacing",
+]);
+
+export interface Verb {
+  readonly state: PartState;
+  readonly at: number;
+}
+
+/** What became of parts in this clause: needed, ordered, or fitted. */
+export function verbOf(items: readonly Item[], from: number, to: number): Verb | undefined {
+  for (let i = from; i < to; i++) {
+    const item = items[i];
+    if (item === undefined) continue;
+    if (needs.has(item.text) || (item.text === "going" && items[i + 1]?.text === "need"))
+      return notFirst(items, i, { state: "needed", at: i });
+    if (
+      item.text === "ordered" ||
+      item.text === "ordering" ||
+      (item.text === "on" && items[i + 1]?.text === "order") ||
+      (item.text === "order" && i === from)
+    )
+      return { state: item.text === "order" ? "needed" : "ordered", at: i };
+    if (item.text === "change" && items[i + 1]?.text === "over") continue;
+    if (fits.has(item.text)) return notFirst(items, i, { state: "fitted", at: i });
+    if (
+      (item.text === "put" || item.text === "dropped" || item.text === "stuck") &&
+      items.slice(i + 1, i + 4).some((word) => word.text === "new" || word.text === "in")
+    )
+      return { state: "fitted", at: i };
+    if (item.text === "put" && item.signs !== undefined && item.to - item.from > 4)
+      return { state: "fitted", at: i };
+    if (
+      item.text === "new" &&
+      items
+        .slice(i + 1, i + 5)
+        .some((word) => word.text === "in" || word.text === "installed" || word.text === "reads")
+    )
+      return { state: "fitted", at: i };
+  }
+  return undefined;
+}
+
+function notFirst(items: readonly Item[], i: number, verb: Verb): Verb | undefined {
+  for (let at = i - 1; at >= 0 && at >= i - 3; at--) {
+    const item = items[at];
+    if (item === undefined || isStrongBreak(item) || item.text === ",") break;
+    if (item.text === "should" || (item.roles & role.plan) !== 0)
+      return verb.state === "fitted" ? { ...verb, state: "needed" } : verb;
+    if ((item.roles & role.not) !== 0) return undefined;
+    if (/^(?:who|somebody|someone|they|utility|guy)$/.test(item.text)) return undefined;
+  }
+  return verb;
+}

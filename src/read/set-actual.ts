@@ -1,0 +1,39 @@
+import type { UnitHabit } from "../model.ts";
+import type { Draft } from "./draft.ts";
+import type { Item } from "./item.ts";
+
+const others =
+  /^(?:cutout|cutin|cut|switch|pressure|psi|head|suction|fan|valve|control|hp|lp|bar|static|pump|water|speed|drive|eev)$/;
+const rooms =
+  /^(?:rm|room|stat|tstat|thermostat|zone|space|area|office|house|indoor|actual|box|cooler|freezer)$/;
+
+/** What people set a room to, and what a room then has. */
+const ROOM = { us: [40, 105], si: [5, 40] } as const;
+
+/** "rm set 72 actual 78.5": a setpoint and what the room has; no other pair is told so. */
+export function setAndActual(
+  items: readonly Item[],
+  drafts: readonly Draft[],
+  units: UnitHabit,
+): void {
+  const bare = (draft: Draft): boolean =>
+    draft.unit === undefined &&
+    draft.named === undefined &&
+    draft.hint === undefined &&
+    draft.points === undefined &&
+    draft.quantity === undefined &&
+    draft.action === undefined;
+  drafts.forEach((actual, order) => {
+    const set = drafts[order - 1];
+    if (set?.rating !== "setpoint" || actual.rating !== undefined) return;
+    if (!bare(set) || !bare(actual) || set.place !== undefined || actual.place !== undefined)
+      return;
+    const [low, high] = ROOM[units];
+    if (![set, actual].every((one) => one.value >= low && one.value <= high)) return;
+    const words = items.slice(0, actual.index + 3);
+    if (words.some((item) => others.test(item.text))) return;
+    if (!words.some((item) => rooms.test(item.text))) return;
+    set.hint = "temperature";
+    actual.hint = "temperature";
+  });
+}
