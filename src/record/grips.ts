@@ -13,7 +13,13 @@ export function gripsOf(entries: readonly Entry[]): readonly PersonGrip[] {
   const stood = new Map<string, Status>();
   return standingOf(entries).flatMap(({ entry, note, instant, fate }): readonly PersonGrip[] => {
     if (fate !== "stands" || note.role !== "tech" || entry.channel === undefined) return [];
-    if (note.opens !== undefined) return [];
+    // a technician who opens a job and sends nobody else is on it himself
+    if (note.opens !== undefined) {
+      const { assigned } = note.opens;
+      if (assigned !== undefined && assigned !== entry.who) return [];
+      const { job, message, channel, who } = entry;
+      return [{ job, message, channel, who, instant, kind: "name" }];
+    }
     const statuses = note.statements.flatMap((said) =>
       said.kind === "status" ? [said.status] : [],
     );
