@@ -76,7 +76,14 @@ export function ofAPart(items: readonly Item[], index: number): boolean {
 export function endOfMachine(items: readonly Item[], index: number): boolean {
   const place = items[index]?.label?.place;
   if (place !== "indoor_air" && place !== "outdoor_air") return false;
-  return /^(?:end|side|section|half)$/.test(items[index + 1]?.text ?? "");
+  if (/^(?:end|side|section|half)$/.test(items[index + 1]?.text ?? "")) return true;
+  const before = items[index - 1]?.label;
+  const outdoors = /^(?:outdoors|indoors|outside|inside)$/.test(items[index]?.text ?? "");
+  return (
+    outdoors &&
+    before?.hint === "temperature" &&
+    /^(?:suction|liquid|discharge)$/.test(before.place ?? "")
+  );
 }
 
 /** "shell 92 when megged": when it was, not what it is. */

@@ -175,6 +175,8 @@ function take(draft: Draft, items: readonly Item[], index: number): void {
       if (index > draft.index && whenDone(items, index)) return;
       if (index > draft.index && /^pull/.test(item.text) && item.label?.hint === "current") return;
       if (endOfMachine(items, index)) return;
+      // "valves move, cassettes blow 55": the nearer word says what it is
+      if (item.label?.quantity === "valve_opening" && draft.place !== undefined) return;
       if (ofAPart(items, index)) {
         draft.named ??= "temperature";
         return;
@@ -185,11 +187,22 @@ function take(draft: Draft, items: readonly Item[], index: number): void {
       }
       if (item.label !== undefined) {
         if (item.text === "charge") draft.chargeNoun = true;
+        if (item.label.action !== undefined && warmthOnly(items, draft, index)) return;
         if (!joinPlaces(draft, item.label)) takeLabel(draft, item.label);
       }
       if ((item.roles & role.earlier) !== 0 && !standing(items, index)) draft.earlier = true;
       if ((item.roles & role.now) !== 0) draft.now = true;
   }
+}
+
+/** "48 into the valve, 66 out of it": beside degrees of a line no refrigerant is weighed. */
+function warmthOnly(items: readonly Item[], draft: Draft, index: number): boolean {
+  const text = items[index]?.text;
+  if (draft.unit !== undefined || (text !== "out" && text !== "in")) return false;
+  if (items.some((item) => item.unit?.dimension === "mass")) return false;
+  return items
+    .slice(0, draft.index)
+    .some((item) => item.label?.hint === "temperature" && item.label.place !== undefined);
 }
 
 /** Earlier and now: of two in one draft the nearer counts. */

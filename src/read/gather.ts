@@ -122,6 +122,14 @@ function sideBehind(items: readonly Item[], from: number, to: number): number[] 
   return all.filter((index) => index < end || "PGTU".includes(classOf(items[index])));
 }
 
+/** "246, utility set a new transformer three weeks ago": when that happened, not when it was measured. */
+function toldBetween(items: readonly Item[], from: number, to: number): boolean {
+  let words = 0;
+  for (let i = from + 1; i < to; i++)
+    if (items[i]?.kind === itemKind.word && items[i]?.roles === 0) words++;
+  return words > 1;
+}
+
 /** Behind the last value a comma ends what is said of it, but for points, times and units. */
 function lastBehind(items: readonly Item[], last: Draft): number[] {
   let end = last.index + 1;
@@ -139,7 +147,7 @@ function lastBehind(items: readonly Item[], last: Draft): number[] {
     return (
       "PGTU".includes(kind) ||
       (kind === "S" && isPreposition(items[index - 1])) ||
-      (kind === "E" && items[end]?.text === ",")
+      (kind === "E" && items[end]?.text === "," && !toldBetween(items, end, index))
     );
   });
   return [...near, ...far];

@@ -3,7 +3,15 @@ import type { Draft } from "./draft.ts";
 import { habitUnit, unitBefore } from "./habit.ts";
 import { inherit } from "./inherit.ts";
 import { type Item, itemKind } from "./item.ts";
-import { conditioned, copyKind, falls, nearRating, onTheOthers, wanted } from "./like-others.ts";
+import {
+  conditioned,
+  copyKind,
+  falls,
+  nearRating,
+  onTheOthers,
+  threeInRow,
+  wanted,
+} from "./like-others.ts";
 import { likeLeft, oilIsWarm, own } from "./own-words.ts";
 import {
   byCapacitor,
@@ -52,7 +60,7 @@ function alongLists(list: readonly Draft[], items: readonly Item[]): void {
     }
     if (left.quantity !== undefined && left.quantity !== right.quantity) continue;
     const gap = between(items, left, right);
-    if (!alike(left, right)) continue;
+    if (!alike(left, right) && !threeInRow(list, i)) continue;
     if (
       (gap.list || gap.empty) &&
       right.unit !== undefined &&
@@ -224,14 +232,12 @@ export function infer(
   context: Context,
 ): void {
   const list = drafts.filter((draft) => !draft.gone);
+  setAndActual(items, list, context.units);
   list.forEach((draft, order) => {
     likeLeft(draft, list[order - 1], items);
-  });
-  setAndActual(items, list, context.units);
-  for (const draft of list) {
     if (oilIsWarm(draft, list)) draft.hint = "temperature";
     own(draft, items, setting, context);
-  }
+  });
   byVolts(list, items, setting, context);
   pinsBeforeGround(list, items);
   onTheOthers(list, items);
@@ -244,7 +250,7 @@ export function infer(
   for (const draft of list) if (draft.quantity === undefined) fromContext(draft, items, context);
   byCapacitor(list);
   byIsolation(list, items);
-  byThree(list, items);
+  byThree(list, items, setting);
   byVolts(list, items, setting, context);
   byPairs(list, items, context, setting);
   byOpen(list);

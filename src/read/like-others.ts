@@ -33,6 +33,21 @@ export function wanted(list: readonly Draft[], order: number): Draft | undefined
   return draft?.over === false && draft.value > 0 ? left : undefined;
 }
 
+/** "0.2 31 32 A", "0.2/31/32 A": the first of three legs may be dead, where its row begins with it. */
+export function threeInRow(list: readonly Draft[], at: number): boolean {
+  const [left, right, last] = list.slice(at, at + 3);
+  if (left === undefined || right === undefined || last?.ownUnit !== true) return false;
+  const step = right.index - left.index;
+  if (step > 2 || last.index - right.index !== step || left.named !== undefined) return false;
+  const electric = last.unit?.dimension === "current" || last.unit?.dimension === "voltage";
+  return (
+    electric &&
+    left.value < last.value &&
+    left.before.length <= 1 &&
+    list[at + 3]?.index !== last.index + step
+  );
+}
+
 /** "244 with both fans on, 311 with one": the same twice, each behind its own condition. */
 export function conditioned(draft: Draft, left: Draft, items: readonly Item[]): boolean {
   const joint = items[draft.index + 1]?.text;

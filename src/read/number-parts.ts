@@ -54,6 +54,13 @@ function reduced(above: number, below: number): boolean {
   return !(below % 3 === 0 && above % 3 === 0) && !(below % 5 === 0 && above % 5 === 0);
 }
 
+const figures: ReadonlySet<string> = new Set(["current", "voltage", "temperature", "pressure"]);
+
+/** "31/32 A", "15/16 psi": no meter shows such a fraction, so they are two. */
+function twoFigures(token: Token | undefined): boolean {
+  return figures.has(token?.word?.unit?.dimension ?? "");
+}
+
 /** "1/2" from its first digit: two numbers about a glued or spaced stroke, no third. */
 export function typedFraction(tokens: readonly Token[], i: number): NumberSaid | undefined {
   const above = tokens[i];
@@ -64,6 +71,8 @@ export function typedFraction(tokens: readonly Token[], i: number): NumberSaid |
   if (!reduced(above.value, below.value)) return undefined;
   if (below.text.includes(".") || above.text.includes(".") || above.text === "") return undefined;
   if (isSign(tokens[i + 3], "/") && tokens[i + 3]?.glued === true) return undefined;
+  if (isSign(tokens[i - 1], "/") && tokens[i - 2]?.kind === tokenKind.number) return undefined;
+  if (below.value >= 8 && twoFigures(tokens[i + 3])) return undefined;
   return { value: above.value / below.value, end: i + 3, spoken: false, fraction: true };
 }
 

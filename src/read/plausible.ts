@@ -28,7 +28,7 @@ export function byOpen(list: readonly Draft[]): void {
 /** A test was announced and its first values come: "one minute 45", "lead 1 84". */
 export function byTest(draft: Draft, list: readonly Draft[], context: Context): void {
   if (
-    context.test === undefined ||
+    (context.test === undefined && draft.testVoltage === undefined) ||
     draft.quantity !== undefined ||
     draft.unit !== undefined ||
     draft.question !== undefined
@@ -38,7 +38,7 @@ export function byTest(draft: Draft, list: readonly Draft[], context: Context): 
   if (last !== undefined && last.quantity !== "insulation_resistance") return;
   const pair = isPair(draft);
   const row =
-    last === undefined &&
+    (last === undefined || draft.testVoltage !== undefined) &&
     list.length > 1 &&
     list.length <= 3 &&
     list.every((one) => one.unit === undefined);
@@ -125,7 +125,8 @@ export function byState(draft: Draft, list: readonly Draft[], items: readonly It
 }
 
 /** Three values of one size between 180 and 620: the legs of a supply. */
-export function byThree(list: readonly Draft[], items: readonly Item[]): void {
+export function byThree(list: readonly Draft[], items: readonly Item[], setting: Setting): void {
+  if (setting.insulation && list.some((draft) => draft.testVoltage !== undefined)) return;
   for (let i = 0; i + 2 < list.length; i++) {
     const row = list.slice(i, i + 3);
     const bare = row.every(

@@ -45,9 +45,15 @@ export function weather(items: readonly Item[], draft: Draft): void {
   const after = items[draft.index + 2];
   const first = items[draft.index - 1];
   const ahead = items[draft.index - 2];
+  const airs = items
+    .slice(0, draft.index)
+    .some((one) => one.label?.place === "supply_air" || one.label?.place === "return_air");
   if (
     first?.text === "out" &&
-    (ahead === undefined || isStrongBreak(ahead) || ahead.text === ",") &&
+    (ahead === undefined ||
+      isStrongBreak(ahead) ||
+      ahead.text === "," ||
+      (airs && ahead.kind === itemKind.number)) &&
     draft.value > -40 &&
     draft.value < 130
   ) {

@@ -97,7 +97,7 @@ export const breakers: Rule = {
           state(note, breakers.name, [i, i + 2], { kind: "note", about: "size" });
         return;
       }
-      const behind = wordBehind(items, i, gear, 2);
+      const behind = acrossOf(items, i) ? -1 : wordBehind(items, i, gear, 2);
       if (behind > 0 && sized(items, i, behind)) {
         state(note, breakers.name, [i, behind + 1], { kind: "note", about: "size" });
         return;
@@ -143,6 +143,11 @@ export const breakers: Rule = {
     });
   },
 };
+
+/** "89 V across pole 3": measured there. */
+function acrossOf(items: Parameters<typeof textAt>[0], i: number): boolean {
+  return textAt(items, i + 1) === "across" && items[i]?.unit?.dimension === "voltage";
+}
 
 /** Only a few plain words stand between the size and the gear; "amps at the disconnect" is measured there. */
 function sized(items: Parameters<typeof textAt>[0], i: number, behind: number): boolean {

@@ -22,6 +22,41 @@ interface Clause {
   readonly to: number;
 }
 
+const fineWords: ReadonlySet<string> = new Set([
+  "fine",
+  "ok",
+  "okay",
+  "good",
+  "comfortable",
+  "alright",
+]);
+
+/** Where "15 and the lobby are fine" begins in a clause, behind a comma; the clause's end where it does not. */
+function fineFrom(clause: Clause): number {
+  for (let i = clause.from; i < clause.to; i++) {
+    if (clause.items[i]?.text !== ",") continue;
+    let end = i + 1;
+    while (end < clause.to && clause.items[end]?.text !== ",") end++;
+    const part = clause.items.slice(i + 1, end);
+    if (part.some((item) => fineWords.has(item.text))) return i + 1;
+  }
+  return clause.to;
+}
+
+/** The places that are fine: by number, or by a name behind "the". */
+function finePlaces(note: Note, clause: Clause): string[] {
+  const places: string[] = [];
+  for (let i = clause.from; i < clause.to; i++) {
+    const item = clause.items[i];
+    if (item === undefined) continue;
+    const name = clause.items[i - 1]?.text === "the" && item.kind === itemKind.word;
+    const number = item.kind === itemKind.number && item.unit === undefined;
+    if (item.kind === itemKind.subject || number || name)
+      places.push(note.text.slice(item.from, item.to));
+  }
+  return places;
+}
+
 /** Rooms and zones by name or number in a clause: "rooms 12, 14, 15". */
 function placesIn(note: Note, clause: Clause): string[] {
   const places: string[] = [];
@@ -75,7 +110,9 @@ export const complaints: Rule = {
     if (note.statements.some((one) => one.kind === "open_job" || one.kind === "question")) return;
     for (const clause of clauses(note.items)) {
       const symptom = symptomIn(note, clause);
-      const places = placesIn(note, clause);
+      const cut = fineFrom(clause);
+      const places = placesIn(note, { ...clause, to: cut });
+      const fine = finePlaces(note, { ...clause, from: cut });
       if (symptom === undefined || places.length === 0) continue;
       const first = note.items[clause.from];
       const last = note.items[clause.to - 1];
@@ -94,7 +131,7 @@ export const complaints: Rule = {
         kind: "complaint",
         places,
         symptom,
-        fine: [],
+        fine,
         said: note.text.slice(first.from, last.to),
         spans: [[first.from, last.to]],
         rule: complaints.name,

@@ -14,6 +14,7 @@ import { faultCodes } from "./fault-code.ts";
 import { laborRule } from "./labor.ts";
 import { looseCodes } from "./loose-code.ts";
 import { nominalSizes } from "./nominal-size.ts";
+import { numberedHeads } from "./numbered-head.ts";
 import { observations } from "./observation.ts";
 import { openJob } from "./open-job.ts";
 import { pacedTimes } from "./paced-times.ts";
@@ -48,6 +49,7 @@ export const asides: readonly Rule[] = [
   faultCodes,
   looseCodes,
   asideNumbers,
+  numberedHeads,
   prices,
   undo,
   statusRule,

@@ -3,7 +3,11 @@ import type { Note, Rule } from "../note.ts";
 
 /** How questions to the record begin or read, in the order in which they are tried. */
 const forms: readonly (readonly [question: QuestionName, form: RegExp, bare: RegExp])[] = [
-  ["why", /^(?:why|how come|what makes you)\b/, /^why$/],
+  [
+    "why",
+    /^(?:why|how come|what makes you|is (?:that|this|it) (?:bad|good|ok|okay|normal|high|low))\b/,
+    /^(?:why|is (?:that|this|it) (?:bad|good|ok|okay|normal|high|low))$/,
+  ],
   [
     "next",
     /\b(?:what next|whats next|what's next|what now|next step|what should i (?:check|do)|what do i (?:check|do)|what to check|where do i (?:look|start))\b/,
@@ -67,8 +71,9 @@ function questionOf(plain: string): QuestionName | undefined {
       (question === "history" ||
         question === "status" ||
         question === "help" ||
+        (question === "reading" && /^what (?:did|do) (?:we|i|you|he|she|they)\b/.test(text)) ||
         brief.has(question)) &&
-      text.split(" ").length <= 5
+      text.split(" ").length <= (question === "reading" ? 8 : 5)
     )
       return question;
   }
@@ -79,7 +84,7 @@ function questionOf(plain: string): QuestionName | undefined {
 export const questions: Rule = {
   name: "<question>",
   heads:
-    "why|how|what|whats|next|history|summary|summarize|sum|recap|export|spreadsheet|status|help|where|board|jobs|who|whos|when|anything|previous|past|been|last|commands|show|send|wrap|tell|bring|taking|handover|handoff|hand|customer|readings",
+    "is|why|how|what|whats|next|history|summary|summarize|sum|recap|export|spreadsheet|status|help|where|board|jobs|who|whos|when|anything|previous|past|been|last|commands|show|send|wrap|tell|bring|taking|handover|handoff|hand|customer|readings",
   apply: (note: Note) => {
     if (note.plain.length > 300) return;
     const trimmed = note.plain.trim();

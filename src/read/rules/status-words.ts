@@ -146,6 +146,8 @@ export function isStatus(note: Note, i: number, status: Status): boolean {
     before?.text !== "i"
   )
     return false;
+  if (status === "on_site" && items[i]?.text === "arrived" && awaited.test(before?.text ?? ""))
+    return false;
   if (status === "on_site") return (plan & role.plan) === 0 || items[i]?.text !== "walked";
   if (status === "on_the_way") return !(items[i]?.text === "be" && before?.text === "to");
   return true;

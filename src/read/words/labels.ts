@@ -213,7 +213,7 @@ const conditions: readonly Row[] = [
     { state: "start", quantity: "current" },
   ],
   [
-    "on start|at start|starting|at start up|on startup|on start up|when it starts|when starting|during start|kick|at startup|start up|startup|starts at|tries to start|trying to start|on the start|during startup|as it starts|when it kicks on|attempting to start|upon start|upon startup|start|when the compressor starts|when the comp starts|when she starts|when it tries|when it tries to start|while the thing was starting|was starting|when the compressor tries|while it tries|compressor starts|while it was starting|when it kicks in|as it kicks on",
+    "on start|at start|starting|at start up|on startup|on start up|when it starts|when starting|during start|kick|at startup|start up|startup|starts at|tries to start|trying to start|on the start|during startup|as it starts|when it kicks on|attempting to start|upon start|upon startup|start|when the compressor starts|when the comp starts|when she starts|when it tries|when it tries to start|every time it tries|each time it tries|every time it tries to start|while the thing was starting|was starting|when the compressor tries|while it tries|compressor starts|while it was starting|when it kicks in|as it kicks on",
     { state: "start" },
   ],
   ["locked rotor draw|locked up|locks up|locked rotor at", { state: "start" }],
@@ -226,6 +226,12 @@ const conditions: readonly Row[] = [
     { state: "running", quantity: "current" },
   ],
   ["pulling|pulls|pull", { hint: "current" }],
+  ["voltage drop|volt drop|drop in voltage|v drop", { hint: "voltage" }],
+  ["blow|blows|blowing", { place: "supply_air", hint: "temperature" }],
+  [
+    "after the drier|before the drier|ahead of the drier|out of the drier|into the drier|past the drier|downstream of the drier|upstream of the drier|after the dryer|before the dryer|across the liquid line",
+    { place: "liquid", hint: "temperature" },
+  ],
   [
     "herm side|herm terminal|hermetic side|compressor side of the cap",
     { quantity: "capacitance", thing: "side" },

@@ -168,7 +168,7 @@ export const signWords: readonly (readonly [words: string, sign: string])[] = [
     "kicks",
   ],
   [
-    "no movement|wont turn|not turning|doesnt turn|wont spin|doesnt spin|not spinning|isnt turning|isnt spinning|never turns|wont rotate|no rotation|not moving|doesnt move|wont budge|no motion|wont move|doesnt even shiver|never moves|didnt move|does not turn|will not turn|not rotating|isnt moving|stopped|seized|locked|stuck|arent turning|arent spinning|not running|isnt running|wont run|not coming on|aint turning|stalled|froze up|locked up|doesnt rotate|seized up|never turned|wont kick on|isnt on|doesnt run|wont start",
+    "no movement|sits still|sitting still|stands still|just sits there|wont turn|not turning|doesnt turn|wont spin|doesnt spin|not spinning|isnt turning|isnt spinning|never turns|wont rotate|no rotation|not moving|doesnt move|wont budge|no motion|wont move|doesnt even shiver|never moves|didnt move|does not turn|will not turn|not rotating|isnt moving|stopped|seized|locked|stuck|arent turning|arent spinning|not running|isnt running|wont run|not coming on|aint turning|stalled|froze up|locked up|doesnt rotate|seized up|never turned|wont kick on|isnt on|doesnt run|wont start",
     "not_turning",
   ],
   ["turning|spinning|spins|turns|running|run|runs|rotating|on|turn|full speed|going", "turning"],
