@@ -13,9 +13,9 @@ export function weekdayAndDay(date: string): string {
   return weekday === undefined ? date : `${weekday} ${dayAndMonth(date)}`;
 }
 
-/** Whole days from one ISO time to another; negative where `to` is earlier. */
+/** Days on the calendar from one ISO time to another, each by its own date; negative where `to` is earlier. */
 export function daysBetween(from: string, to: string): number {
-  return Math.floor((Date.parse(to) - Date.parse(from)) / 86_400_000);
+  return Math.round((Date.parse(to.slice(0, 10)) - Date.parse(from.slice(0, 10))) / 86_400_000);
 }
 
 /** "25 min", "3 h 10" or "4 days" for a stretch of time in ms; "0 min" where it is negative. */
