@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { allJobs, relearn } from "../src/bot/memory.ts";
+import { relearn } from "../src/bot/memory.ts";
+import { everyJob } from "../src/bot/rest.ts";
 import { showJob } from "../src/bot/show-job.ts";
 import { type Bot, openBot, receive, tick, work } from "../src/bot.ts";
 import type { Message } from "../src/model.ts";
@@ -53,7 +54,7 @@ describe("a near miss", () => {
   });
 
   test("stands in no job, entry or answer", () => {
-    const shown = JSON.stringify(allJobs(bot.memory).map((job) => showJob(bot.memory, job)));
+    const shown = JSON.stringify([...everyJob(bot.memory)].map((job) => showJob(bot.memory, job)));
     expect(shown + JSON.stringify(readEntries(bot.store))).not.toContain(planted);
     expect(answers(bot, "n").join()).not.toContain(planted);
   });
@@ -99,7 +100,7 @@ describe("readings that come together", () => {
     work(bot, 100, at("12:00:00"));
     expect(all(bot, ["a", "b", "c"])).toEqual([0, 0, 1]);
     for (const figure of ["122", "54", "355"]) expect(answers(bot, "c")[0]).toContain(figure);
-    expect(allJobs(bot.memory)[0]?.readings.map(({ taken }) => taken.slice(11, 16))).toEqual([
+    expect([...everyJob(bot.memory)][0]?.readings.map(({ taken }) => taken.slice(11, 16))).toEqual([
       "09:00",
       "09:20",
       "10:05",
@@ -129,7 +130,9 @@ test("two people's values on one point both stand until one is chosen, and one q
   hear(bot, "b", "09:00:03", "OU-3 comp 1 lead 2 12 meg at 500", "tamsin");
   work(bot);
   const rows = () =>
-    (allJobs(bot.memory)[0]?.readings ?? []).filter(({ replaced_by }) => replaced_by === undefined);
+    ([...everyJob(bot.memory)][0]?.readings ?? []).filter(
+      ({ replaced_by }) => replaced_by === undefined,
+    );
   expect(rows().map(({ who }) => who)).toEqual(["bram", "tamsin"]);
   const asked = [...answers(bot, "a"), ...answers(bot, "b")].filter((text) => text.includes("?"));
   expect(asked).toHaveLength(1);

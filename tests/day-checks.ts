@@ -3,7 +3,8 @@ import { z } from "zod";
 import { rowsOf } from "../adapters/command-line/csv-rows.ts";
 import { messageOf, replayShape } from "../adapters/command-line/replay-line.ts";
 import { lastJudgement } from "../src/bot/judge-job.ts";
-import { allJobs, relearn } from "../src/bot/memory.ts";
+import { relearn } from "../src/bot/memory.ts";
+import { everyJob } from "../src/bot/rest.ts";
 import { type Bot, jobOf, openBot, receive, tick, work } from "../src/bot.ts";
 import type { Job, JobReading } from "../src/model.ts";
 import { importRows } from "../src/record/import/import-rows.ts";
@@ -135,7 +136,7 @@ export function scoreDay(day: string): Score {
 type Check = (name: string, holds: boolean) => void;
 
 function jobOpenedBy(bot: Bot, message: string): Job | undefined {
-  return allJobs(bot.memory).find((job) => job.opened_by === message);
+  return [...everyJob(bot.memory)].find((job) => job.opened_by === message);
 }
 
 function checkBoard(
@@ -261,7 +262,7 @@ function checkFiling(bot: Bot, expected: Expected, check: Check): void {
     check(`${message} filed on ${key}, is ${filed}`, job !== undefined && filed === job);
   }
   for (const message of expected.no_reading) {
-    const readings = allJobs(bot.memory).flatMap((job) =>
+    const readings = [...everyJob(bot.memory)].flatMap((job) =>
       job.readings.filter((one) => one.message === message && counts(one)),
     );
     check(
@@ -285,7 +286,7 @@ function checkMustNot(bot: Bot, expected: Expected, check: Check): void {
   for (const rule of expected.must_not) {
     const jobs =
       rule.job === "any"
-        ? allJobs(bot.memory)
+        ? [...everyJob(bot.memory)]
         : [jobOpenedBy(bot, expected.jobs[rule.job]?.opened_by ?? "")];
     const found = jobs.flatMap((job) =>
       (job?.readings ?? []).filter((reading) => {

@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
-import { allJobs, relearn } from "../src/bot/memory.ts";
+import { relearn } from "../src/bot/memory.ts";
+import { everyJob } from "../src/bot/rest.ts";
 import { showJob } from "../src/bot/show-job.ts";
 import { saidOf } from "../src/record/outbox.ts";
 import { botFor, linesOfDay, playLine, scoreDay } from "./day-checks.ts";
@@ -20,7 +21,7 @@ for (const day of ["day-a", "day-b"] as const) {
     for (const line of linesOfDay(day)) playLine(bot, line);
     const records = (): string =>
       JSON.stringify(
-        allJobs(bot.memory).map((job) => showJob(bot.memory, job)),
+        [...everyJob(bot.memory)].map((job) => showJob(bot.memory, job)),
         null,
         1,
       );
@@ -33,10 +34,12 @@ for (const day of ["day-a", "day-b"] as const) {
     const bot = botFor(day);
     const lines = linesOfDay(day);
     for (const line of lines) playLine(bot, line);
-    const jobs = JSON.stringify(allJobs(bot.memory).map((job) => showJob(bot.memory, job)));
+    const jobs = JSON.stringify([...everyJob(bot.memory)].map((job) => showJob(bot.memory, job)));
     const said = saidOf(bot.store, "reply");
     for (const line of lines) playLine(bot, line);
-    expect(JSON.stringify(allJobs(bot.memory).map((job) => showJob(bot.memory, job)))).toBe(jobs);
+    expect(JSON.stringify([...everyJob(bot.memory)].map((job) => showJob(bot.memory, job)))).toBe(
+      jobs,
+    );
     expect(saidOf(bot.store, "reply")).toEqual(said);
   });
 }

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { allJobs } from "../src/bot/memory.ts";
+import { everyJob } from "../src/bot/rest.ts";
 import { type Bot, openBot, receive, work } from "../src/bot.ts";
 import type { Message } from "../src/model.ts";
 import { isCurrent } from "../src/record/readings.ts";
@@ -84,7 +84,7 @@ function play(messages: readonly Message[]): Bot {
 
 /** What matters of the records, whatever numbers the jobs got. */
 function recordsOf(bot: Bot): object {
-  const jobs = allJobs(bot.memory).map((job) => ({
+  const jobs = [...everyJob(bot.memory)].map((job) => ({
     opened_by: job.opened_by,
     site: job.site,
     equipment: job.equipment,
@@ -140,7 +140,7 @@ test("no reading stands on a job that its author was not at", () => {
         .map(({ one }) => one);
       const bot = play(arrivals);
       const about = new Map(told.map((one) => [one.message.id, one.job]));
-      for (const job of allJobs(bot.memory)) {
+      for (const job of [...everyJob(bot.memory)]) {
         for (const reading of job.readings.filter(isCurrent)) {
           const wanted = about.get(reading.message) ?? -1;
           expect(job.opened_by).toBe(`open-${wanted}`);

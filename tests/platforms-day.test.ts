@@ -3,7 +3,8 @@ import { expect, test } from "vitest";
 import { rowsOf } from "../adapters/command-line/csv-rows.ts";
 import { messageOf, type ReplayLine, replayShape } from "../adapters/command-line/replay-line.ts";
 import type { Person } from "../adapters/serve/people.ts";
-import { allJobs, relearn } from "../src/bot/memory.ts";
+import { relearn } from "../src/bot/memory.ts";
+import { everyJob } from "../src/bot/rest.ts";
 import { showJob } from "../src/bot/show-job.ts";
 import { type Bot, openBot, receive, tick, work } from "../src/bot.ts";
 import { importRows } from "../src/record/import/import-rows.ts";
@@ -61,7 +62,7 @@ function recordsOf(bot: Bot): unknown {
       ),
     );
   };
-  return allJobs(bot.memory).map((job) => plain(showJob(bot.memory, job)));
+  return [...everyJob(bot.memory)].map((job) => plain(showJob(bot.memory, job)));
 }
 
 function playedPlainly(day: string): unknown {

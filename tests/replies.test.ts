@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { z } from "zod";
-import { allJobs } from "../src/bot/memory.ts";
+import { everyJob } from "../src/bot/rest.ts";
 import { openBot, receive, work } from "../src/bot.ts";
 import { saidOf } from "../src/record/outbox.ts";
 import { openStore } from "../src/record/store.ts";
@@ -32,7 +32,7 @@ describe.each(["day-a", "day-b"] as const)("what was said on %s", (day) => {
   });
 
   it("says back every figure that it filed, in the digits that were typed", () => {
-    const readings = allJobs(bot.memory).flatMap((job) => job.readings);
+    const readings = [...everyJob(bot.memory)].flatMap((job) => job.readings);
     const silent = readings.flatMap((reading) => {
       const answer = saidOf(bot.store, "reply").find((row) => row.answers === reading.message);
       const { number } = figureWords(reading);

@@ -4,6 +4,7 @@ import { anonymousRecord } from "../../src/bot/anonymous-record.ts";
 import { exportRecord } from "../../src/bot/export-record.ts";
 import { type ExportScope, knownScope, scopeName } from "../../src/bot/export-scope.ts";
 import { exportSchema } from "../../src/bot/export-shape.ts";
+import { knownToScope } from "../../src/bot/scope-jobs.ts";
 import type { Bot } from "../../src/bot.ts";
 import type { FileOut } from "../../src/model.ts";
 import { exportFiles } from "../../src/show/exports/export-files.ts";
@@ -49,7 +50,7 @@ async function exportScope(
   scope: ExportScope,
   out: { readonly folder: string; readonly io: Io; readonly anonymous: boolean },
 ): Promise<Exit> {
-  const known = knownScope(bot.memory, scope);
+  const known = knownScope(knownToScope(bot.memory, scope), scope);
   if (typeof known === "string") {
     out.io.complain(known);
     return 1;

@@ -3,6 +3,9 @@ import { storeProblem } from "../../src/record/store.ts";
 import type { Exit, Io } from "./command.ts";
 import { runCommand } from "./run-command.ts";
 
+// what the program writes is its owner's alone: the store, its copies, exports, keys
+process.umask(0o077);
+
 const io: Io = {
   input: process.stdin,
   line: (text) => {

@@ -1,4 +1,4 @@
-import { allJobs } from "../../src/bot/memory.ts";
+import { everyJob, jobAt } from "../../src/bot/rest.ts";
 import { showJob } from "../../src/bot/show-job.ts";
 import type { Bot } from "../../src/bot.ts";
 import type { Job } from "../../src/model.ts";
@@ -8,18 +8,17 @@ import type { Command, Exit, Given, Io } from "./command.ts";
 import { dbOption, withBot } from "./open-db.ts";
 
 function show(bot: Bot, given: Given, io: Io): Exit {
-  const jobs = allJobs(bot.memory);
   if (given.options.record === true) {
     for (const link of readLinks(bot.store)) io.line(JSON.stringify(link));
     return 0;
   }
   const [word] = given.words;
-  const wanted = word === undefined ? jobs : jobs.filter((job) => job.job === numberOf(word));
-  if (word !== undefined && wanted.length === 0) {
+  const one = word === undefined ? undefined : jobAt(bot.memory, numberOf(word));
+  if (word !== undefined && one === undefined) {
     io.complain(`There is no job ${word} in this store.`);
     return 1;
   }
-  for (const job of wanted) {
+  for (const job of one === undefined ? everyJob(bot.memory) : [one]) {
     io.line(given.options.json === true ? JSON.stringify(showJob(bot.memory, job)) : plain(job));
   }
   return 0;

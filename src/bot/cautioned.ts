@@ -1,6 +1,6 @@
 import { z } from "zod";
 import type { Message } from "../model.ts";
-import { saidOf } from "../record/outbox.ts";
+import { detailsOn } from "../record/outbox.ts";
 import type { Store } from "../record/store.ts";
 import type { Memory } from "./memory.ts";
 
@@ -29,14 +29,20 @@ export interface Told {
   readonly advised: Map<number, string>;
 }
 
-/** What the replies that were made tell of it. */
-export function readTold(store: Store): Told {
-  const told: Told = { cautioned: new Map(), advised: new Map() };
-  for (const row of saidOf(store, "reply")) {
-    const detail = readDetail(row.detail);
+/** Takes in what the replies that were made on a job tell of it. */
+export function recallTold(told: Told, store: Store, job: number): void {
+  for (const text of detailsOn(store, job)) {
+    const detail = readDetail(text);
     if (detail !== undefined) note(told, detail);
   }
-  return told;
+}
+
+/** A job at rest needs none of it. */
+export function forgetTold({ cautioned, advised }: Told, job: number): void {
+  advised.delete(job);
+  for (const key of cautioned.keys()) {
+    if (key.split("\n").at(-2) === String(job)) cautioned.delete(key);
+  }
 }
 
 export function note({ cautioned, advised }: Told, detail: ReplyDetail): void {

@@ -2,6 +2,7 @@ import type { JobReading, Message, Understood } from "../model.ts";
 import type { AnswerFacts } from "../record/entry.ts";
 import { isCurrent } from "../record/readings.ts";
 import type { Memory } from "./memory.ts";
+import { jobAt } from "./rest.ts";
 
 /** "Yes" binds only to what was asked of its author this short a while ago; common practice, no source. */
 const bindsForMs = 10 * 60_000;
@@ -9,7 +10,7 @@ const bindsForMs = 10 * 60_000;
 /** Doubtful values of a person that still wait for "yes" or "no". */
 export function doubted(memory: Memory, message: Message, job: number): readonly JobReading[] {
   const now = Date.parse(message.at);
-  return (memory.jobs.get(job)?.readings ?? []).filter((reading) => {
+  return (jobAt(memory, job)?.readings ?? []).filter((reading) => {
     const age = now - Date.parse(reading.received);
     return (
       reading.doubtful === true &&

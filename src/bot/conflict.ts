@@ -3,6 +3,7 @@ import { isCurrent } from "../record/readings.ts";
 import { whichQuestion } from "../show/which-stands.ts";
 import type { Memory } from "./memory.ts";
 import { namesOf } from "./people.ts";
+import { jobAt } from "./rest.ts";
 
 /** Values so close in time are of one state of the machine; our choice, no source. */
 const togetherMs = 5 * 60_000;
@@ -59,7 +60,7 @@ export function askedOfConflict(
   note: { readonly understood: Understood; readonly job: number },
 ): Understood {
   const { understood } = note;
-  const job = memory.jobs.get(note.job);
+  const job = jobAt(memory, note.job);
   if (job === undefined || understood.ask.length > 0) return understood;
   const now = Date.parse(message.at);
   const near = job.readings.filter(

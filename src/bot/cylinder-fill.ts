@@ -3,6 +3,7 @@ import { cylinderFillKg } from "../physics/cylinder-fill.ts";
 import { refrigerantNamed } from "../physics/refrigerant.ts";
 import { equipmentOf } from "../record/case.ts";
 import { isCurrent } from "../record/readings.ts";
+import { gasAtRest } from "../record/rest-table.ts";
 import { cylindersIn } from "./cylinder.ts";
 import { allJobs, type Memory } from "./memory.ts";
 
@@ -24,7 +25,10 @@ export function fillOf(
   if (known?.capacity_kg === undefined || gas === undefined) return undefined;
   const limit_kg = cylinderFillKg(known.capacity_kg, gas);
   if (limit_kg === undefined) return undefined;
-  const moved = allJobs(memory).reduce((sum, one) => sum + movedKg(one, known.number), 0);
+  const moved = allJobs(memory).reduce(
+    (sum, one) => sum + movedKg(one, known.number),
+    gasAtRest(memory.store, plain(known.number)),
+  );
   return { number: known.number, in_kg: (known.net_kg ?? 0) + moved, limit_kg };
 }
 
@@ -51,4 +55,12 @@ function movedKg(job: Job, number: string): number {
       const kg = typeof value === "number" ? value : 0;
       return action === "recovered" ? sum + kg : sum - kg;
     }, 0);
+}
+
+/** kg that a job moved into each cylinder that it names, by the number as it is compared. */
+export function gasOf(job: Job): readonly (readonly [number: string, kg: number])[] {
+  const named = new Set(job.timeline.flatMap(({ says }) => cylindersIn(says)).map(plain));
+  return [...named]
+    .map((number) => [number, movedKg(job, number)] as const)
+    .filter(([, kg]) => kg !== 0);
 }

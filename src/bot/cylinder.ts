@@ -2,6 +2,7 @@ import type { Understood } from "../model.ts";
 import { equipmentOf } from "../record/case.ts";
 import { otherGas } from "../show/cylinder-question.ts";
 import type { Memory } from "./memory.ts";
+import { jobAt } from "./rest.ts";
 
 const said = /\b(?:cylinder|bottle|tank)\s*(?:no\.?|number|#)?\s*([a-z]{0,3}-?\d+[a-z]?)\b/gi;
 
@@ -19,7 +20,7 @@ export function askedOfCylinder(
   note: { readonly understood: Understood; readonly job: number; readonly text: string },
 ): Understood {
   const { understood, text } = note;
-  const job = memory.jobs.get(note.job);
+  const job = jobAt(memory, note.job);
   if (job === undefined || understood.ask.length > 0) return understood;
   const weighed = understood.readings.some(
     ({ quantity, action }) => quantity === "mass" && action !== undefined,

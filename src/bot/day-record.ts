@@ -5,8 +5,10 @@ import { zoneOf } from "../show/local-time.ts";
 import { dueItems } from "./due-items.ts";
 import { daysOf, type ExportScope, inScope } from "./export-scope.ts";
 import { lastJudgement } from "./judge-job.ts";
-import { allJobs, type Memory } from "./memory.ts";
+import type { Memory } from "./memory.ts";
 import { namesOf } from "./people.ts";
+import { jobsAround } from "./rest.ts";
+import { jobsOfScope } from "./scope-jobs.ts";
 
 /** The record of one day for the office, in the company's zone. `day`: "2026-05-12". */
 export function dayRecord(memory: Memory, day: string): DayRecord {
@@ -15,25 +17,27 @@ export function dayRecord(memory: Memory, day: string): DayRecord {
 
 /** The record of some days, a job, a site or a unit, ready to be put into sheets. */
 export function scopeRecord(memory: Memory, scope: ExportScope): DayRecord {
-  const all = allJobs(memory);
+  const all = jobsOfScope(memory, scope);
   const { units, time_zone } = memory.settings;
   // a store that was never told its zone keeps to the offset of its own messages
   const zone = time_zone ?? zoneOf(all.at(-1)?.opened ?? "");
   const bare: DayRecord = { jobs: [], zone, names: namesOf(memory), units, ...daysOf(scope) };
   const jobs = all
     .filter((job) => inScope(scope, job) && (bare.day === undefined || touchedOnDay(bare, job)))
-    .map((job) => exportJob(memory, job, all));
+    .map((job) => exportJob(memory, job));
   return {
     ...bare,
     jobs,
-    due: jobs.flatMap((entry) => dueItems(entry, laterJobs(entry.job, all))),
+    due: jobs.flatMap((entry) =>
+      dueItems(entry, laterJobs(entry.job, jobsAround(memory, entry.job))),
+    ),
     certificates: certificatesOf(memory),
     supplierOf: (part) => supplierOf(memory, part),
   };
 }
 
-function exportJob(memory: Memory, job: Job, all: readonly Job[]): ExportJob {
-  const earlier = earlierJobs(job, all).at(-1);
+function exportJob(memory: Memory, job: Job): ExportJob {
+  const earlier = earlierJobs(job, jobsAround(memory, job)).at(-1);
   return {
     job,
     equipment: equipmentOf(job, memory.registry),

@@ -13,6 +13,7 @@ import { scopeRecord } from "./day-record.ts";
 import type { Bot } from "./desk.ts";
 import { type ExportScope, scopeFile, scopeName } from "./export-scope.ts";
 import { reportsOf } from "./reports-of.ts";
+import { entriesAt } from "./rest.ts";
 import { showJob } from "./show-job.ts";
 
 type Source = Pick<Bot, "store" | "memory">;
@@ -69,7 +70,7 @@ function changesOf(
   const places = new Map<number, number>();
   for (const { job, place } of known) places.set(job, place);
   return jobs.flatMap(({ job }) =>
-    changesSince(memory.entries.get(job.job) ?? [], places.get(job.job) ?? 0),
+    changesSince(entriesAt(memory, job.job), places.get(job.job) ?? 0),
   );
 }
 

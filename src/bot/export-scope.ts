@@ -1,7 +1,6 @@
 import type { Job } from "../model.ts";
 import { plainTag } from "../record/names.ts";
 import { listed } from "../show/wording.ts";
-import { allJobs, type Memory } from "./memory.ts";
 
 /** What an export is of. Days are "2026-05-12" in the company's zone. */
 export type ExportScope =
@@ -17,8 +16,10 @@ export function daysOf(scope: ExportScope): { readonly day?: string; readonly to
   return scope.kind === "range" ? { day: scope.day, to: scope.to } : {};
 }
 
+export type Scoped = Pick<Job, "job" | "site" | "equipment">;
+
 /** Whether a job is of a scope; days are not looked at here. */
-export function inScope(scope: ExportScope, job: Job): boolean {
+export function inScope(scope: ExportScope, job: Scoped): boolean {
   switch (scope.kind) {
     case "day":
     case "range":
@@ -37,9 +38,8 @@ export function inScope(scope: ExportScope, job: Job): boolean {
 }
 
 /** The scope as the record spells its names; a sentence where the store holds nothing of that name. */
-export function knownScope(memory: Memory, scope: ExportScope): ExportScope | string {
+export function knownScope(all: readonly Scoped[], scope: ExportScope): ExportScope | string {
   if (scope.kind === "day" || scope.kind === "range") return scope;
-  const all = allJobs(memory);
   const jobs = all.filter((job) => inScope(scope, job));
   const [first] = jobs;
   if (scope.kind === "job") return first === undefined ? `There is no job ${scope.job}.` : scope;

@@ -1,4 +1,5 @@
 import type { Message } from "../model.ts";
+import { jobsFiling } from "../record/entries-table.ts";
 import { findMessage } from "../record/inbox.ts";
 import { openingFrom, opensJob } from "../record/opening.ts";
 import type { Store } from "../record/store.ts";
@@ -6,19 +7,19 @@ import { type Plan, planNote } from "./file-note.ts";
 import { draftFor, noteFacts, nothingRead } from "./filing.ts";
 import type { Memory } from "./memory.ts";
 import { readNote } from "./read-note.ts";
+import { jobAt } from "./rest.ts";
 import { worldOf } from "./world.ts";
 
 const tooEarly: Plan = { understood: nothingRead, opened: false, drafts: [], early: true };
 
 /** A message was removed: what it said no longer stands, in every job that it was filed on. */
 export function planDelete(
-  memory: Memory,
   message: Message,
   known: { readonly store: Store; readonly original: string },
 ): Plan {
   const { store, original } = known;
   if (findMessage(store, message.platform, original) === undefined) return tooEarly;
-  const jobs = jobsOf(memory, original);
+  const jobs = jobsFiling(store, original);
   const drafts = jobs.map((job) => draftFor(message, job, { kind: "delete", message: original }));
   const [job] = jobs;
   return {
@@ -38,7 +39,7 @@ export function planEdit(
   const { store, original } = known;
   const first = findMessage(store, message.platform, original);
   if (first === undefined) return tooEarly;
-  const [job] = jobsOf(memory, original);
+  const [job] = jobsFiling(store, original);
   if (job === undefined) {
     // it was filed nowhere: now it may be; else it waits with its original
     const plan = planNote(memory, { ...message, at: first.message.at });
@@ -46,7 +47,7 @@ export function planEdit(
   }
   const read = { text: message.text, at: first.message.at };
   const understood = readNote(memory, read, job);
-  const opened = memory.jobs.get(job)?.opened_by === original;
+  const opened = jobAt(memory, job)?.opened_by === original;
   const said = understood.statements.find((statement) => statement.kind === "open_job");
   const opens =
     opened && (said !== undefined || opensJob(message.text))
@@ -59,12 +60,4 @@ export function planEdit(
     ...(opens === undefined ? {} : { opens }),
   });
   return { understood, job, opened: false, drafts: [draftFor(message, job, facts)] };
-}
-
-function jobsOf(memory: Memory, message: string): readonly number[] {
-  const jobs: number[] = [];
-  for (const [job, entries] of memory.entries) {
-    if (entries.some((entry) => entry.message === message)) jobs.push(job);
-  }
-  return jobs;
 }

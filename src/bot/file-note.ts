@@ -1,6 +1,6 @@
 import type { Message, Statement, Understood } from "../model.ts";
 import { beginsTest } from "../record/clock-kinds.ts";
-import type { Draft } from "../record/entries-table.ts";
+import { type Draft, lastJob } from "../record/entries-table.ts";
 import type { InboxRow } from "../record/inbox.ts";
 import { openingFrom, opensJob } from "../record/opening.ts";
 import type { Route } from "../record/route.ts";
@@ -105,7 +105,7 @@ function planGoing(memory: Memory, message: Message, understood: Understood): Pl
 function planOpening(memory: Memory, message: Message, understood: Understood): Plan {
   const said = understood.statements.find((statement) => statement.kind === "open_job");
   const opens = openingFrom(message, said, worldOf(memory));
-  const job = Math.max(0, ...memory.entries.keys()) + 1;
+  const job = lastJob(memory.store) + 1;
   const facts = noteFacts(memory, message, { understood, opens });
   return { understood, job, opened: true, drafts: [draftFor(message, job, facts)] };
 }

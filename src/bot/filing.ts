@@ -5,6 +5,7 @@ import type { Draft } from "../record/entries-table.ts";
 import type { Entry, Facts, NoteFacts, Opening, Replaces } from "../record/entry.ts";
 import { isCurrent } from "../record/readings.ts";
 import type { Memory } from "./memory.ts";
+import { entriesAt, jobAt } from "./rest.ts";
 
 /** What a message leaves that says nothing. */
 export const nothingRead: Understood = {
@@ -66,13 +67,13 @@ function corrected(
   message: Message,
   note: { readonly readings: readonly Reading[]; readonly job: number | undefined },
 ): { readonly readings: readonly Reading[]; readonly replaces: readonly Replaces[] } {
-  const job = note.job === undefined ? undefined : memory.jobs.get(note.job);
+  const job = note.job === undefined ? undefined : jobAt(memory, note.job);
   const instant = Date.parse(message.at);
   const replaces: Replaces[] = [];
   const taken = new Set<string>();
   const readings = note.readings.map((read, index) => {
     if (job === undefined) return read;
-    const reading = timedByClock(read, message, memory.entries.get(job.job) ?? []);
+    const reading = timedByClock(read, message, entriesAt(memory, job.job));
     const doubt = reading.corrects === true ? undefined : doubtMended(reading, message, job);
     if (doubt !== undefined && !taken.has(doubt.id)) {
       taken.add(doubt.id);

@@ -1,14 +1,17 @@
 import { judge } from "../judge/judge.ts";
 import type { Job, Judgement } from "../model.ts";
 import { caseOf, earlierJobs } from "../record/case.ts";
-import { allJobs, type Memory } from "./memory.ts";
+import type { Memory } from "./memory.ts";
+import { jobsAround } from "./rest.ts";
 
 export const noJudgement: Judgement = { findings: [], diagnosis: [], next: [], cautions: [] };
 
 /** Judges a job as it stands, at the time of the last message. */
 export function judgeJob(memory: Memory, job: Job, at: string): Judgement {
-  const judgement = judge(caseOf(job, memory.registry, earlierJobs(job, allJobs(memory)), at));
-  memory.judged.set(job.job, judgement);
+  const judgement = judge(
+    caseOf(job, memory.registry, earlierJobs(job, jobsAround(memory, job)), at),
+  );
+  if (memory.jobs.has(job.job)) memory.judged.set(job.job, judgement);
   return judgement;
 }
 

@@ -2,12 +2,14 @@ import type { Message } from "../model.ts";
 import { inHand } from "../record/hand.ts";
 import { namesIn } from "../record/names.ts";
 import { type Asked, jobNamed, type Route, route } from "../record/route.ts";
-import { gripKey, type Memory, threadKey } from "./memory.ts";
+import { gripKey, type Memory } from "./memory.ts";
+import { threadJob } from "./rest.ts";
 import { routables, worldOf } from "./world.ts";
 
 /** Where a message belongs, and what it names. */
 export function locate(memory: Memory, message: Message): Route {
-  return route(askedOf(memory, message), routables(memory));
+  const asked = askedOf(memory, message);
+  return route(asked, routables(memory, asked.named));
 }
 
 /** The job that some words name, `job` itself where it fits; undefined where they name none. */
@@ -17,7 +19,7 @@ export function locateWords(
   some: { readonly words: string; readonly job: number },
 ): Route | undefined {
   const named = namesIn(some.words, worldOf(memory));
-  return jobNamed({ ...askedOf(memory, message), hand: some.job, named }, routables(memory));
+  return jobNamed({ ...askedOf(memory, message), hand: some.job, named }, routables(memory, named));
 }
 
 function askedOf(memory: Memory, message: Message): Asked {
@@ -27,7 +29,7 @@ function askedOf(memory: Memory, message: Message): Asked {
   const grips = held === undefined ? [] : [...held.values()].flat();
   return {
     named: namesIn(message.text, worldOf(memory)),
-    thread: thread === undefined ? undefined : memory.threads.get(threadKey(channel, thread)),
+    thread: thread === undefined ? undefined : threadJob(memory, channel, thread),
     hand: inHand(grips, instant),
     person,
     instant,

@@ -1,19 +1,20 @@
 import type { Job, Judgement, Role, RunningClock } from "../model.ts";
 import { equipmentOf } from "../record/case.ts";
 import { clocksOf } from "../record/clocks.ts";
-import { readEntries } from "../record/entries-table.ts";
+import { entriesAtHand, entriesOf } from "../record/entries-table.ts";
 import type { Entry } from "../record/entry.ts";
 import { fileOf } from "../record/gaps.ts";
 import { gripsOf, type PersonGrip } from "../record/grips.ts";
-import { lastHeard } from "../record/inbox.ts";
+import { lastHeard, lastRoles } from "../record/inbox.ts";
 import { foldJob } from "../record/job.ts";
 import type { World } from "../record/names.ts";
 import { type Registry, readRegistry } from "../record/registry.ts";
+import { takeFromRest, unitsAtRest } from "../record/rest-table.ts";
 import { readSettings, type Settings } from "../record/settings.ts";
 import type { Store } from "../record/store.ts";
 import { clockText } from "../show/clock-words.ts";
 import { zoneOf } from "../show/local-time.ts";
-import { readTold, type Told } from "./cautioned.ts";
+import { recallTold, type Told } from "./cautioned.ts";
 import { namesOf } from "./people.ts";
 
 /** Everything derived from the store that work needs again and again; the store can always make it anew. */
@@ -31,9 +32,22 @@ export interface Memory extends Told {
   readonly heard: Map<string, number>;
   registry: Registry;
   settings: Settings;
+  readonly store: Store;
+  /** jobs at rest that were read lately */
+  readonly fetched: Map<number, Fetched>;
+  /** sites and units of jobs at rest */
+  readonly rested: Rested[];
   /** what may be named, until a job, a person or an import adds to it */
   world?: KnownWorld | undefined;
 }
+
+/** A job with its entries, as it was read from its rest. */
+export interface Fetched {
+  readonly job: Job;
+  readonly entries: readonly Entry[];
+}
+
+export type Rested = Pick<Job, "site" | "equipment">;
 
 /** Every name that a message may use. */
 export interface KnownWorld extends World {
@@ -52,20 +66,59 @@ export function remember(store: Store): Memory {
     judged: new Map(),
     roles: new Map(),
     heard: lastHeard(store),
-    ...readTold(store),
+    cautioned: new Map(),
+    advised: new Map(),
     registry: readRegistry(store),
     settings: readSettings(store),
+    store,
+    fetched: new Map(),
+    rested: [...unitsAtRest(store)],
   };
-  const entries = readEntries(store);
+  const entries = entriesAtHand(store);
   for (const entry of entries) append(memory, entry);
-  for (const job of memory.entries.keys()) refold(memory, job);
+  if (memory.rested.length > 0) {
+    for (const [who, role] of lastRoles(store)) {
+      if (!memory.roles.has(who)) memory.roles.set(who, role);
+    }
+  }
+  for (const job of memory.entries.keys()) {
+    refold(memory, job);
+    recallTold(memory, store, job);
+  }
   return memory;
 }
 
 /** Takes in what was just appended. */
 export function learn(memory: Memory, entries: readonly Entry[]): void {
-  for (const entry of entries) append(memory, entry);
+  for (const entry of entries) {
+    // it rested: with what was just written all of it is at hand again
+    if (entry.place > 1 && !memory.entries.has(entry.job)) takeUp(memory, entry.job);
+    else append(memory, entry);
+  }
   for (const job of new Set(entries.map((entry) => entry.job))) refold(memory, job);
+}
+
+function takeUp(memory: Memory, job: number): void {
+  const { store } = memory;
+  takeFromRest(store, job);
+  memory.fetched.delete(job);
+  for (const entry of entriesOf(store, job)) append(memory, entry);
+  recallTold(memory, store, job);
+}
+
+/** Forgets jobs that were put to rest. */
+export function letGo(memory: Memory, jobs: readonly Job[]): void {
+  const gone = new Set(jobs.map(({ job }) => job));
+  for (const { job, site, equipment } of jobs) {
+    memory.entries.delete(job);
+    memory.jobs.delete(job);
+    memory.clocks.delete(job);
+    memory.judged.delete(job);
+    holdAnew(memory, job, []);
+    const same = (one: Rested): boolean => one.site === site && one.equipment === equipment;
+    if (!memory.rested.some(same)) memory.rested.push({ site, equipment });
+  }
+  for (const [key, job] of memory.threads) if (gone.has(job)) memory.threads.delete(key);
 }
 
 /** Forgets everything and reads it again: after a step that was rolled back, or an import. */
@@ -81,6 +134,8 @@ export function relearn(memory: Memory, store: Store): void {
   replace(memory.cautioned, fresh.cautioned);
   replace(memory.advised, fresh.advised);
   memory.judged.clear();
+  memory.fetched.clear();
+  memory.rested.splice(0, memory.rested.length, ...fresh.rested);
   memory.world = undefined;
   memory.registry = fresh.registry;
   memory.settings = fresh.settings;
@@ -111,19 +166,24 @@ function refold(memory: Memory, number: number): void {
     memory.jobs.delete(number);
     memory.clocks.delete(number);
   } else {
-    const equipment = equipmentOf(job, memory.registry);
-    const clocks = clocksOf(job, entries, equipment);
-    memory.clocks.set(number, clocks);
-    const shown = { time_zone: zoneFor(memory, job), names: namesOf(memory) };
+    memory.clocks.set(number, clocksOf(job, entries, equipmentOf(job, memory.registry)));
     const was = memory.jobs.get(number);
     if (was?.site !== job.site || was.equipment !== job.equipment) memory.world = undefined;
-    memory.jobs.set(number, {
-      ...job,
-      file: fileOf(job, equipment, memory.registry.people),
-      clocks: clocks.map((clock) => ({ ...clock, text: clockText(clock, job, shown) })),
-    });
+    memory.jobs.set(number, whole(memory, job, entries));
   }
   holdAnew(memory, number, gripsOf(entries));
+}
+
+/** A folded job with its file and its clocks. */
+export function whole(memory: Memory, job: Job, entries: readonly Entry[]): Job {
+  const equipment = equipmentOf(job, memory.registry);
+  const clocks = memory.clocks.get(job.job) ?? clocksOf(job, entries, equipment);
+  const shown = { time_zone: zoneFor(memory, job), names: namesOf(memory) };
+  return {
+    ...job,
+    file: fileOf(job, equipment, memory.registry.people),
+    clocks: clocks.map((clock) => ({ ...clock, text: clockText(clock, job, shown) })),
+  };
 }
 
 export const gripKey = (channel: string, who: string): string => `${channel}\n${who}`;

@@ -9,6 +9,7 @@ import { draftFor, noteFacts, nothingRead } from "./filing.ts";
 import { locateWords } from "./locate.ts";
 import type { Memory } from "./memory.ts";
 import { readNote } from "./read-note.ts";
+import { jobAt } from "./rest.ts";
 
 /** "That" is what its author said last, this short a while ago; our choice, no source. */
 const reachMs = 60 * 60_000;
@@ -43,7 +44,8 @@ export function planMove(
 
 function targetOf(memory: Memory, message: Message, words: string): number | undefined {
   const bare = /^(?:job\s*)?#?(\d{1,6})\s*[.!]?$/i.exec(words.trim())?.[1];
-  if (bare !== undefined) return memory.jobs.has(Number(bare)) ? Number(bare) : undefined;
+  if (bare !== undefined)
+    return jobAt(memory, Number(bare)) !== undefined ? Number(bare) : undefined;
   const named = locateWords(memory, message, { words, job: -1 });
   return named?.kind === "job" ? named.job : undefined;
 }

@@ -7,6 +7,7 @@ import { tooLong } from "../show/too-long.ts";
 import { withKnownCode } from "./known-code.ts";
 import type { Memory } from "./memory.ts";
 import { withNamedDone } from "./named-done.ts";
+import { entriesAt, jobAt } from "./rest.ts";
 
 /** No chat sends more in one message, and a pasted file is no note; our choice, no source. */
 const mostLetters = 20_000;
@@ -36,7 +37,7 @@ export function readNote(
 ): Understood {
   const read = readText(message.text, contextOf(memory, job, message.at));
   const understood = withKnownCode(read, message.text, memory.registry.codes);
-  const known = job === undefined ? undefined : memory.jobs.get(job);
+  const known = job === undefined ? undefined : jobAt(memory, job);
   return known === undefined ? understood : withNamedDone(understood, message.text, known);
 }
 
@@ -44,7 +45,7 @@ function contextOf(memory: Memory, job: number | undefined, at: string): Context
   const start = startContext(memory.settings.units, at);
   if (job === undefined) return start;
   const instant = Date.parse(at);
-  const before = standingOf(memory.entries.get(job) ?? []).filter(
+  const before = standingOf(entriesAt(memory, job)).filter(
     (note) => note.fate === "stands" && note.instant < instant,
   );
   const context = before.reduce<Context>(

@@ -6,6 +6,7 @@ import { draftFor, noteFacts } from "./filing.ts";
 import { locateWords } from "./locate.ts";
 import type { Memory } from "./memory.ts";
 import { readNote } from "./read-note.ts";
+import { jobAt } from "./rest.ts";
 
 /** What waited for an answer, and the job that the answer names. */
 export interface Release {
@@ -38,7 +39,7 @@ export function releasedBy(
 
 function jobSaid(memory: Memory, message: Message): number | undefined {
   const bare = /^\s*(?:job|no\.?|number|#)?\s*(\d{1,6})\s*[.!]?\s*$/i.exec(message.text)?.[1];
-  if (bare !== undefined && memory.jobs.has(Number(bare))) return Number(bare);
+  if (bare !== undefined && jobAt(memory, Number(bare)) !== undefined) return Number(bare);
   const named = locateWords(memory, message, { words: message.text, job: -1 });
   return named?.kind === "job" ? named.job : undefined;
 }

@@ -1,6 +1,8 @@
 import type { Job, RepeatFailure } from "../model.ts";
 import { poissonTail } from "../physics/poisson-tail.ts";
-import { allJobs, type Memory } from "./memory.ts";
+import { cardsAt } from "../record/rest-table.ts";
+import type { Memory } from "./memory.ts";
+import { jobsWith } from "./rest.ts";
 
 /** Months that a repeat is looked for in; our choice, no source. */
 const months = 14;
@@ -10,13 +12,17 @@ const failuresPerUnitYear = 0.03;
 /** With fewer there is a list, no rate; our choice, no source. */
 const fewest = 3;
 
+/** A building's visits that are looked through; our choice, no source. */
+const mostVisits = 500;
+
 const withCompressor = /branch|cassette|indoor|air handler|fan coil/i;
 
 /** How often compressors were replaced in a job's building lately, and how likely that is by chance. */
 export function repeatsOf(memory: Memory, job: Job): RepeatFailure | undefined {
   if (job.site === null) return undefined;
   const now = Date.parse(job.opened);
-  const jobs = allJobs(memory).filter(
+  const rested = cardsAt(memory.store, job.site, mostVisits).filter(({ compressor }) => compressor);
+  const jobs = jobsWith(memory, rested).filter(
     (one) =>
       one.site === job.site &&
       now - Date.parse(one.opened) <= months * monthMs &&

@@ -1,5 +1,5 @@
 import type { Message, Reading } from "../model.ts";
-import type { Draft } from "../record/entries-table.ts";
+import { type Draft, jobsFiling } from "../record/entries-table.ts";
 import type { Entry } from "../record/entry.ts";
 import { type InboxRow, messagesAfter } from "../record/inbox.ts";
 import { standingOf } from "../record/standing.ts";
@@ -7,6 +7,7 @@ import type { Store } from "../record/store.ts";
 import { planNote } from "./file-note.ts";
 import { draftFor } from "./filing.ts";
 import type { Memory } from "./memory.ts";
+import { entriesAt } from "./rest.ts";
 
 /** A late message is looked at with what came up to so long after it; our choice, no source. */
 const withinMs = 24 * 3600_000;
@@ -62,18 +63,15 @@ export function revise(memory: Memory, row: InboxRow): Revision | undefined {
 }
 
 function wasFiled(memory: Memory, message: Message): boolean {
-  return [...memory.entries.values()].some((entries) =>
-    entries.some((entry) => entry.message === message.id),
-  );
+  return jobsFiling(memory.store, message.id).length > 0;
 }
 
 function standingEntries(memory: Memory, message: Message): readonly Entry[] {
-  return [...memory.entries.values()].flatMap((entries) => {
-    if (!entries.some((entry) => entry.message === message.id)) return [];
-    return standingOf(entries)
+  return jobsFiling(memory.store, message.id).flatMap((job) =>
+    standingOf(entriesAt(memory, job))
       .filter(({ entry, fate }) => fate === "stands" && entry.message === message.id)
-      .map(({ entry }) => entry);
-  });
+      .map(({ entry }) => entry),
+  );
 }
 
 function sameFacts(entry: Entry, draft: Draft): boolean {

@@ -12,10 +12,11 @@ import { isCurrent } from "../record/readings.ts";
 import { fillOf } from "./cylinder-fill.ts";
 import type { Plan } from "./file-note.ts";
 import { noJudgement } from "./judge-job.ts";
-import { allJobs, type Memory, threadKey } from "./memory.ts";
+import { allJobs, type Memory } from "./memory.ts";
 import { baselineOf, driftOf } from "./past-values.ts";
 import { namesOf } from "./people.ts";
 import { repeatsOf } from "./repeats.ts";
+import { jobAt, jobsAround, threadJob } from "./rest.ts";
 
 export interface Worked {
   readonly message: Message;
@@ -32,12 +33,13 @@ export interface Worked {
 /** Gathers what the reply to a message is made from. */
 export function replyInput(memory: Memory, worked: Worked): ReplyInput {
   const { message, plan, was } = worked;
-  const job = plan.job === undefined ? undefined : memory.jobs.get(plan.job);
+  const job = plan.job === undefined ? undefined : jobAt(memory, plan.job);
   const jobs = allJobs(memory);
+  const around = job === undefined ? jobs : jobsAround(memory, job);
   const { thread, channel } = message;
   const repeats = job === undefined ? undefined : repeatsOf(memory, job);
   const advised = job === undefined ? undefined : memory.advised.get(job.job);
-  const inThread = thread !== undefined && memory.threads.has(threadKey(channel, thread));
+  const inThread = thread !== undefined && threadJob(memory, channel, thread) !== undefined;
   return {
     message,
     understood: plan.understood,
@@ -58,7 +60,7 @@ export function replyInput(memory: Memory, worked: Worked): ReplyInput {
     before: worked.before ?? noJudgement,
     equipment: job === undefined ? {} : equipmentOf(job, memory.registry),
     site: job === undefined ? {} : siteOf(job, memory.registry),
-    earlier: job === undefined ? [] : earlierJobs(job, jobs),
+    earlier: job === undefined ? [] : earlierJobs(job, around),
     jobs,
     ...(repeats === undefined ? {} : { repeats }),
     opened: plan.opened,
@@ -68,7 +70,7 @@ export function replyInput(memory: Memory, worked: Worked): ReplyInput {
       ? {}
       : { routing: { candidates: candidatesOf(memory, plan.problem) } }),
     cautioned: worked.cautioned,
-    ...(job === undefined ? {} : { past: pastOf(job, earlierJobs(job, jobs), message.id) }),
+    ...(job === undefined ? {} : { past: pastOf(job, earlierJobs(job, around), message.id) }),
     cylinder: fillOf(memory, job, message.id),
     ...(advised === undefined ? {} : { advised }),
     codes: memory.registry.codes,
@@ -87,7 +89,7 @@ function pastOf(job: Job, earlier: readonly Job[], message: string): PastValues 
 
 function candidatesOf(memory: Memory, problem: NonNullable<Plan["problem"]>): readonly Job[] {
   if (problem.kind === "none") return [];
-  return allJobs(memory).filter((job) => problem.candidates.includes(job.job));
+  return problem.candidates.flatMap((job) => jobAt(memory, job) ?? []);
 }
 
 /** Readings that stood before and don't now. */

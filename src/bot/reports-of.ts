@@ -9,8 +9,9 @@ import type { Photo, Report } from "../show/report/report.ts";
 import { reportOf } from "../show/report/report-of.ts";
 import { personName } from "../show/wording.ts";
 import type { Bot } from "./desk.ts";
-import { allJobs, type Memory } from "./memory.ts";
+import type { Memory } from "./memory.ts";
 import { plotsOf } from "./plots-of.ts";
+import { jobsAround } from "./rest.ts";
 
 /** Photos beyond these make a report a picture book; they stay with the job. */
 const mostPhotos = 6;
@@ -23,7 +24,7 @@ export function jobPlots(memory: Memory, job: Job): readonly Plot[] {
   return plotsOf({
     job,
     equipment: equipmentOf(job, memory.registry),
-    earlier: earlierJobs(job, allJobs(memory)),
+    earlier: earlierJobs(job, jobsAround(memory, job)),
     units: memory.settings.units,
     ambientPa: ambientPaFromAltitude(altitude_m ?? 0) ?? standardAtmospherePa,
   });

@@ -4,6 +4,7 @@ import { isCurrent } from "../record/readings.ts";
 import { moreOrTotal } from "../show/charge-question.ts";
 import { draftFor } from "./filing.ts";
 import type { Memory } from "./memory.ts";
+import { jobAt } from "./rest.ts";
 
 /** The question about a weight is answered soon or at the closing check; our choice, no source. */
 const bindsForMs = 60 * 60_000;
@@ -26,7 +27,7 @@ export function askedOfWeight(
   note: { readonly understood: Understood; readonly job: number },
 ): Understood {
   const { understood } = note;
-  const job = memory.jobs.get(note.job);
+  const job = jobAt(memory, note.job);
   if (job === undefined || understood.ask.length > 0) return understood;
   for (const reading of understood.readings) {
     const { quantity, action, value, corrects } = reading;
@@ -51,7 +52,7 @@ export function answeredWeight(
     : /^\s*(?:that'?s )?(more|on top|another|additional|extra|added)\b/i.test(message.text)
       ? "more"
       : undefined;
-  const job = memory.jobs.get(number);
+  const job = jobAt(memory, number);
   if (said === undefined || job === undefined) return undefined;
   const last = job.readings.findLast(
     (one) =>

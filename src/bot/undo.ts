@@ -2,6 +2,7 @@ import type { Message, Understood } from "../model.ts";
 import type { UndoFacts } from "../record/entry.ts";
 import { standingOf } from "../record/standing.ts";
 import type { Memory } from "./memory.ts";
+import { entriesAt } from "./rest.ts";
 
 /** "Undo" takes back the author's last entries of the job that still stand; said again, the one before. */
 export function undoFacts(
@@ -12,7 +13,7 @@ export function undoFacts(
   const undo = note.understood.statements.find((statement) => statement.kind === "undo");
   if (undo === undefined) return undefined;
   const instant = Date.parse(message.at);
-  const own = standingOf(memory.entries.get(note.job) ?? []).filter(
+  const own = standingOf(entriesAt(memory, note.job)).filter(
     ({ entry, note: facts, fate, instant: when }) =>
       fate === "stands" &&
       entry.who === message.person &&

@@ -1,7 +1,7 @@
 import type { Job, Judgement, Message, ReplyInput, Understood } from "../model.ts";
 import { beginsTest } from "../record/clock-kinds.ts";
 import type { Draft } from "../record/entries-table.ts";
-import { appendEntry } from "../record/entries-table.ts";
+import { appendEntry, jobsFiling } from "../record/entries-table.ts";
 import {
   findMessage,
   type InboxRow,
@@ -29,10 +29,12 @@ import { judgeJob, lastJudgement } from "./judge-job.ts";
 import { learn, zoneFor } from "./memory.ts";
 import { mendingRows } from "./mend.ts";
 import { planMove } from "./move.ts";
+import { putAway } from "./put-away.ts";
 import { readNote } from "./read-note.ts";
 import { releaseDraft, releasedBy } from "./release.ts";
 import { concerned, revise } from "./replan.ts";
 import { replyInput } from "./reply-input.ts";
+import { jobAt } from "./rest.ts";
 
 /** What became of one message, every stage's result. */
 export interface WorkResult {
@@ -51,6 +53,7 @@ export function workOne(bot: Bot, message: Message, nowMs?: number): WorkResult 
   const heard = memory.heard.get(message.person) ?? 0;
   memory.heard.set(message.person, Math.max(heard, Date.parse(message.at)));
   const plan = planFor(bot, message);
+  if (plan.opened) putAway(memory, Date.parse(message.at));
   const was = jobOf(bot, plan);
   const before = was === undefined ? undefined : lastJudgement(memory, was);
   append(bot, plan.drafts);
@@ -90,7 +93,7 @@ export function workOne(bot: Bot, message: Message, nowMs?: number): WorkResult 
 }
 
 const jobOf = (bot: Bot, plan: Plan): Job | undefined =>
-  plan.job === undefined ? undefined : bot.memory.jobs.get(plan.job);
+  plan.job === undefined ? undefined : jobAt(bot.memory, plan.job);
 
 function append(bot: Bot, drafts: readonly Draft[]): void {
   for (const draft of drafts) learn(bot.memory, [appendEntry(bot.store, draft, bot.salt())]);
@@ -135,17 +138,14 @@ function reviseLater(bot: Bot, message: Message, plan: Plan): void {
 }
 
 /** Filed nowhere, and what its author made of it later was worked on. */
-function isGone({ store, memory }: Bot, row: InboxRow): boolean {
-  const filed = [...memory.entries.values()].some((entries) =>
-    entries.some((entry) => entry.message === row.message.id),
-  );
-  return !filed && wasChanged(store, row.message);
+function isGone({ store }: Bot, row: InboxRow): boolean {
+  return jobsFiling(store, row.message.id).length === 0 && wasChanged(store, row.message);
 }
 
 function planFor(bot: Bot, message: Message): Plan {
   const { store, memory } = bot;
   if (message.deletes !== undefined) {
-    return planDelete(memory, message, { store, original: message.deletes });
+    return planDelete(message, { store, original: message.deletes });
   }
   if (message.edits !== undefined) {
     return planEdit(memory, message, { store, original: message.edits });

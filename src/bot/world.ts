@@ -1,7 +1,10 @@
 import type { Job } from "../model.ts";
 import { foldJob } from "../record/job.ts";
+import type { Named } from "../record/names.ts";
+import { type Card, cardOf, cardsAt, cardsOfUnit, cardsOn } from "../record/rest-table.ts";
 import type { Routable } from "../record/route.ts";
 import { allJobs, type KnownWorld, type Memory } from "./memory.ts";
+import { entriesAt, jobAt } from "./rest.ts";
 
 /** Every name that a message may use: the office's files and what the jobs brought up. */
 export function worldOf(memory: Memory): KnownWorld {
@@ -16,8 +19,9 @@ function makeWorld(memory: Memory): KnownWorld {
     ...registry.sites.map((site) => site.name),
     ...registry.equipment.map((unit) => unit.site),
     ...jobs.map((job) => job.site),
+    ...memory.rested.map(({ site }) => site),
   ].filter((name) => typeof name === "string");
-  const units = jobs.flatMap(({ equipment, site }) =>
+  const units = [...jobs, ...memory.rested].flatMap(({ equipment, site }) =>
     equipment === null ? [] : [{ tag: equipment, ...(site === null ? {} : { site }) }],
   );
   const people = [...memory.roles.keys(), ...registry.people.map((person) => person.name)];
@@ -31,25 +35,56 @@ function makeWorld(memory: Memory): KnownWorld {
 /** The status that a job had at a moment, as it is known now. */
 function statusBy(memory: Memory, job: Job, instant: number): Job["status"] {
   if (Date.parse(job.status_at) <= instant) return job.status;
-  const entries = memory.entries.get(job.job) ?? [];
-  const until = entries.filter(({ at }) => Date.parse(at) <= instant);
+  const until = entriesAt(memory, job.job).filter(({ at }) => Date.parse(at) <= instant);
   return foldJob(until)?.status ?? "open";
 }
 
-/** Jobs as routing sees them, with the tags and rooms around each. */
-export function routables(memory: Memory): readonly Routable[] {
-  return allJobs(memory).map((job) => {
-    const around = memory.registry.equipment.filter((unit) => unit.site === job.site);
-    return {
-      job: job.job,
-      site: job.site,
-      equipment: job.equipment,
-      statusAt: (instant: number) => statusBy(memory, job, instant),
-      opened: job.opened,
-      people: job.people,
-      ...(job.assigned === undefined ? {} : { assigned: job.assigned }),
-      tags: around.flatMap(({ tag }) => (tag === undefined ? [] : [tag])),
-      places: around.flatMap((unit) => unit.places ?? []),
-    };
-  });
+/** So many jobs at rest of a site or a unit are looked at; the newest count. */
+const mostCards = 24;
+
+/** Jobs as routing sees them, with the tags and rooms around each: those at hand, and those at rest that are named. */
+export function routables(memory: Memory, named: Named): readonly Routable[] {
+  const cards = restedFor(memory, named);
+  const known = allJobs(memory).map((job) =>
+    routable(memory, job, (instant) => statusBy(memory, job, instant)),
+  );
+  if (cards.length === 0) return known;
+  const rested = cards.map((card) =>
+    routable(memory, card, (instant) => restedBy(memory, card, instant)),
+  );
+  return [...rested, ...known].sort((a, b) => a.job - b.job);
+}
+
+function restedBy(memory: Memory, card: Card, instant: number): Job["status"] {
+  if (instant >= card.last) return "done";
+  const job = jobAt(memory, card.job);
+  return job === undefined ? "done" : statusBy(memory, job, instant);
+}
+
+function restedFor(memory: Memory, { jobs, sites, tags }: Named): readonly Card[] {
+  if (memory.rested.length === 0) return [];
+  const cards = [
+    ...jobs.flatMap((job) => cardOf(memory.store, job) ?? []),
+    ...sites.flatMap((site) => cardsAt(memory.store, site, mostCards)),
+    ...sites.flatMap((site) =>
+      tags.flatMap((equipment) => cardsOfUnit(memory.store, { site, equipment }, mostCards)),
+    ),
+    ...(sites.length > 0 ? [] : tags.flatMap((tag) => cardsOn(memory.store, tag, mostCards))),
+  ];
+  return [...new Map(cards.map((card) => [card.job, card])).values()];
+}
+
+function routable(memory: Memory, job: Job | Card, statusAt: Routable["statusAt"]): Routable {
+  const around = memory.registry.equipment.filter((unit) => unit.site === job.site);
+  return {
+    job: job.job,
+    site: job.site,
+    equipment: job.equipment,
+    statusAt,
+    opened: job.opened,
+    people: job.people,
+    ...(job.assigned === undefined ? {} : { assigned: job.assigned }),
+    tags: around.flatMap(({ tag }) => (tag === undefined ? [] : [tag])),
+    places: around.flatMap((unit) => unit.places ?? []),
+  };
 }

@@ -72,6 +72,7 @@ export function appendEntry(store: Store, draft: Draft, salt: string): Entry {
     link.words,
     hashLink(link, last?.hash ?? ""),
   );
+  if (place === 1) sql(store, "INSERT OR IGNORE INTO at_hand VALUES (?)").run(link.job);
   return { ...draft, text, place };
 }
 
@@ -96,6 +97,58 @@ export function spokenFor(store: Store, link: Link): Spoken | "erased" | "missin
 export function readEntries(store: Store): readonly Entry[] {
   const people = peopleById(store);
   return readLinks(store).map((link) => toEntry(store, link, people));
+}
+
+/** The entries of the jobs at hand, in the order of writing. */
+export function entriesAtHand(store: Store): readonly Entry[] {
+  const people = peopleById(store);
+  return sql(
+    store,
+    `SELECT ${columns} FROM entry WHERE job IN (SELECT job FROM at_hand) ORDER BY seq`,
+  )
+    .all()
+    .map((row) => toEntry(store, linkSchema.parse(row), people));
+}
+
+/** The entries of one job, in the order of writing. */
+export function entriesOf(store: Store, job: number): readonly Entry[] {
+  const people = peopleById(store);
+  return sql(store, `SELECT ${columns} FROM entry WHERE job = ? ORDER BY place`)
+    .all(job)
+    .map((row) => toEntry(store, linkSchema.parse(row), people));
+}
+
+/** The number of the last job; 0 where there is none. */
+export function lastJob(store: Store): number {
+  return z.number().parse(sql(store, "SELECT coalesce(max(job), 0) FROM entry").pluck().get());
+}
+
+/** Jobs that hold an entry of a message, the first written first. */
+export function jobsFiling(store: Store, message: string): readonly number[] {
+  const rows = sql(store, "SELECT job FROM entry WHERE message = ? GROUP BY job ORDER BY min(seq)");
+  return z.array(z.number()).parse(rows.pluck().all(message));
+}
+
+/** The job that a thread opened or named first, whatever its age; else the last that was opened in it. */
+export function jobOfThread(store: Store, channel: string, thread: string): number | undefined {
+  const wanted = columns.replaceAll(/\w+/g, "entry.$&");
+  const rows = sql(
+    store,
+    `SELECT ${wanted}, seq FROM (
+       SELECT entry.seq AS found FROM entry JOIN inbox
+         ON inbox.platform = entry.platform AND inbox.id = entry.message
+         WHERE entry.message = ? AND inbox.channel = ? AND inbox.thread IS NULL
+       UNION SELECT entry.seq FROM inbox JOIN entry
+         ON entry.message = inbox.id AND entry.platform = inbox.platform
+         WHERE inbox.channel = ? AND inbox.thread = ?
+     ) JOIN entry ON entry.seq = found ORDER BY seq`,
+  ).all(thread, channel, channel, thread);
+  const people = new Map<number, string>();
+  const notes = rows
+    .map((row) => toEntry(store, linkSchema.parse(row), people))
+    .filter(({ facts }) => facts.kind === "note");
+  const opened = notes.findLast(({ facts }) => facts.kind === "note" && facts.opens !== undefined);
+  return (opened ?? notes[0])?.job;
 }
 
 function toEntry(store: Store, link: Link, people: ReadonlyMap<number, string>): Entry {

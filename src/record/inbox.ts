@@ -224,16 +224,36 @@ export function isOvertaken(store: Store, message: Message): boolean {
   return later !== undefined;
 }
 
-const heardRows = z.array(z.object({ handle: z.string(), last: z.number() }));
+const heardRows = z.array(z.object({ handle: z.string(), last: z.number().nullable() }));
 
 /** When each person was heard of last (ms), of what was worked on. */
 export function lastHeard(store: Store): Map<string, number> {
   const rows = sql(
     store,
-    `SELECT handle, max(instant) AS last FROM inbox JOIN person ON person.id = inbox.person
-     WHERE state IN ('done', 'waiting') GROUP BY handle`,
+    `SELECT handle, (SELECT instant FROM inbox WHERE person = person.id
+       AND state IN ('done', 'waiting') ORDER BY instant DESC LIMIT 1) AS last FROM person`,
   ).all();
-  return new Map(heardRows.parse(rows).map(({ handle, last }) => [handle, last]));
+  const heard = new Map<string, number>();
+  for (const { handle, last } of heardRows.parse(rows)) {
+    if (last !== null) heard.set(handle, Math.max(heard.get(handle) ?? last, last));
+  }
+  return heard;
+}
+
+const roleRows = z.array(
+  z.object({ handle: z.string(), role: z.enum(["tech", "dispatcher", "office"]).nullable() }),
+);
+
+/** The role in which each person last wrote something that was filed. */
+export function lastRoles(store: Store): ReadonlyMap<string, Message["role"]> {
+  const rows = sql(
+    store,
+    `SELECT handle, (SELECT role FROM inbox WHERE person = person.id AND job IS NOT NULL
+       ORDER BY instant DESC LIMIT 1) AS role FROM person`,
+  ).all();
+  return new Map(
+    roleRows.parse(rows).flatMap(({ handle, role }) => (role === null ? [] : [[handle, role]])),
+  );
 }
 
 /** A person's messages on a job that were worked on, oldest first: the newest hundred. */

@@ -131,6 +131,15 @@ export function saidOf(store: Store, kind: Outgoing["kind"]): readonly OutboxRow
     .map(toRow);
 }
 
+/** What the replies on a job keep besides their text, oldest first. */
+export function detailsOn(store: Store, job: number): readonly string[] {
+  const rows = sql(
+    store,
+    `SELECT detail FROM outbox WHERE kind = 'reply' AND json_extract(detail, '$.job') = ? ORDER BY seq`,
+  );
+  return z.array(z.string()).parse(rows.pluck().all(job));
+}
+
 /** How many rows of a kind went to a channel, and the newest. */
 export function saidIn(
   store: Store,

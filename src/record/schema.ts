@@ -122,4 +122,43 @@ CREATE TABLE export (
 ) STRICT;
 `,
   },
+  {
+    name: "jobs at hand and jobs at rest, so that opening a store and a message cost the same after years",
+    sql: `
+-- jobs that are read when the store is opened: all but those at rest
+CREATE TABLE at_hand (job INTEGER PRIMARY KEY) STRICT;
+INSERT INTO at_hand SELECT DISTINCT job FROM entry;
+
+-- derived, and made anew from the entries whenever a row is taken out: done jobs of which nothing was heard for days
+CREATE TABLE at_rest (
+  job INTEGER PRIMARY KEY,
+  site TEXT,
+  equipment TEXT,
+  -- the tag as it is compared
+  unit TEXT,
+  opened INTEGER NOT NULL,
+  -- instants of the first and the last entry
+  first INTEGER NOT NULL,
+  last INTEGER NOT NULL,
+  -- a compressor was fitted
+  compressor INTEGER NOT NULL,
+  facts TEXT NOT NULL
+) STRICT;
+CREATE INDEX at_rest_by_site ON at_rest (site, unit, opened);
+CREATE INDEX at_rest_by_unit ON at_rest (unit, opened);
+CREATE INDEX at_rest_by_last ON at_rest (last);
+CREATE TABLE gas_at_rest (
+  number TEXT NOT NULL,
+  job INTEGER NOT NULL,
+  kg REAL NOT NULL,
+  PRIMARY KEY (number, job)
+) STRICT;
+
+CREATE INDEX entry_by_message ON entry (message);
+CREATE INDEX inbox_by_job ON inbox (job) WHERE job IS NOT NULL;
+CREATE INDEX inbox_by_person ON inbox (person, instant);
+CREATE INDEX inbox_by_thread ON inbox (channel, thread) WHERE thread IS NOT NULL;
+CREATE INDEX outbox_by_job ON outbox (json_extract(detail, '$.job'), seq) WHERE kind = 'reply';
+`,
+  },
 ];

@@ -99,10 +99,27 @@ function prepare(db: Database.Database, path: string, readonly: boolean): string
   db.pragma("journal_mode = WAL");
   db.pragma("synchronous = FULL");
   db.pragma("foreign_keys = ON");
-  if (version < schemaSteps.length) upgrade(db);
+  if (version < schemaSteps.length) {
+    if (version > 0 && path !== ":memory:") keepAside(db, copyName(path, version));
+    upgrade(db);
+  }
   // a store that can be read but not written must say so now, not at the first message
   db.exec("BEGIN IMMEDIATE; ROLLBACK");
   return undefined;
+}
+
+/** Where a store is copied to before it is upgraded: put it back in its place to return to the older program. */
+export const copyName = (path: string, version: number): string => `${path}.version-${version}`;
+
+/** The first copy is the one that counts: a later try finds it there and leaves it. */
+function keepAside(db: Database.Database, copy: string): void {
+  try {
+    new Database(copy, { readonly: true, fileMustExist: true }).close();
+    return;
+  } catch {
+    // not there yet
+  }
+  db.prepare("VACUUM INTO ?").run(copy);
 }
 
 function upgradeFirst(path: string): string {

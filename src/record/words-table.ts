@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { takeFromRest } from "./rest-table.ts";
 import { type Store, sql } from "./store.ts";
 
 /** The one table whose content may be erased: messages, free text of entries, file bytes. */
@@ -58,6 +59,8 @@ export function eraseMessage(
   );
   for (const entry of z.array(z.object({ job: z.number(), place: z.number() })).parse(entries)) {
     keys.push(entryKey(entry.job, entry.place));
+    // what was derived from the words goes with them
+    takeFromRest(store, entry.job);
   }
   const erase = sql(
     store,

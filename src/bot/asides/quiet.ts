@@ -3,6 +3,7 @@ import { mutedText } from "../../show/muted.ts";
 import { nothingRead } from "../filing.ts";
 import { locate } from "../locate.ts";
 import type { Memory } from "../memory.ts";
+import { entriesAt, jobAt } from "../rest.ts";
 import type { Aside } from "./aside.ts";
 import { noteOf } from "./note-of.ts";
 
@@ -18,7 +19,7 @@ export const quiet: Aside = ({ memory }, message) => {
   const word = on.test(message.text) ? "on" : off.test(message.text) ? "off" : undefined;
   if (word === undefined) return undefined;
   const found = locate(memory, message);
-  const job = found.kind === "job" ? memory.jobs.get(found.job) : undefined;
+  const job = found.kind === "job" ? jobAt(memory, found.job) : undefined;
   if (job === undefined) return { understood: nothingRead, opened: false, drafts: [] };
   return {
     understood: nothingRead,
@@ -33,7 +34,7 @@ export const quiet: Aside = ({ memory }, message) => {
 export function isMuted(memory: Memory, message: Message, job: Job | undefined): boolean {
   if (job === undefined) return false;
   const day = message.at.slice(0, 10);
-  const said = (memory.entries.get(job.job) ?? []).flatMap(({ facts, at, thread, channel }) =>
+  const said = entriesAt(memory, job.job).flatMap(({ facts, at, thread, channel }) =>
     facts.kind === "note" &&
     at.slice(0, 10) === day &&
     channel === message.channel &&

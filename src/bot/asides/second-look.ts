@@ -3,6 +3,7 @@ import { nothingRead } from "../filing.ts";
 import { lastJudgement } from "../judge-job.ts";
 import { locate } from "../locate.ts";
 import { namesOf, personSaid } from "../people.ts";
+import { jobAt } from "../rest.ts";
 import type { Aside } from "./aside.ts";
 import { noteOf } from "./note-of.ts";
 
@@ -21,7 +22,7 @@ const bindsForMs = 24 * 3600_000;
 /** "Ask Ife for a second look": the case in eight lines; what Ife answers is advice, never a reading. */
 export const secondLook: Aside = ({ memory }, message) => {
   const found = locate(memory, message);
-  const job = found.kind === "job" ? memory.jobs.get(found.job) : undefined;
+  const job = found.kind === "job" ? jobAt(memory, found.job) : undefined;
   if (job === undefined) return undefined;
   const base = { understood: nothingRead, job: job.job, opened: false };
   const name = asked

@@ -6,6 +6,7 @@ import { draftFor, nothingRead } from "../filing.ts";
 import { locate } from "../locate.ts";
 import type { Memory } from "../memory.ts";
 import { personSaid } from "../people.ts";
+import { jobAt } from "../rest.ts";
 import type { Aside } from "./aside.ts";
 
 /** Answered soon or at the closing check; our choice, no source. */
@@ -16,7 +17,7 @@ export const whichStands: Aside = ({ memory }, message) => {
   const words = message.text.trim().split(/\s+/);
   if (words.length > 4) return undefined;
   const found = locate(memory, message);
-  const job = found.kind === "job" ? memory.jobs.get(found.job) : undefined;
+  const job = found.kind === "job" ? jobAt(memory, found.job) : undefined;
   if (job === undefined) return undefined;
   const instant = Date.parse(message.at);
   const pair = conflictsOf(job.readings.filter(isCurrent)).findLast(
