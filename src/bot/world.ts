@@ -43,8 +43,8 @@ function statusBy(memory: Memory, job: Job, instant: number): Job["status"] {
 const mostCards = 24;
 
 /** Jobs as routing sees them, with the tags and rooms around each: those at hand, and those at rest that are named. */
-export function routables(memory: Memory, named: Named): readonly Routable[] {
-  const cards = restedFor(memory, named);
+export function routables(memory: Memory, named?: Named): readonly Routable[] {
+  const cards = named === undefined ? [] : restedFor(memory, named);
   const known = allJobs(memory).map((job) =>
     routable(memory, job, (instant) => statusBy(memory, job, instant)),
   );
