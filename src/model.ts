@@ -352,6 +352,8 @@ export interface Caution {
   readonly says: string;
   readonly source: string;
   readonly severity: "danger" | "warning" | "notice";
+  /** the last message itself calls for it, not only what was said before */
+  readonly now?: true;
 }
 
 export interface Judgement {

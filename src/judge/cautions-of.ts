@@ -15,15 +15,20 @@ const fresh = 0.5;
  */
 export function cautionsOf(all: Scene, last: Scene): Caution[] {
   const fitting = cautions
-    .map((rule) => ({ rule, near: nearness(rule, all, last) }))
+    .map((rule) => ({ rule, near: nearness(rule, all, last), now: rule.fits(last) !== undefined }))
     .filter((one) => one.near > 0)
-    .sort((a, b) => b.near - a.near || gravity[b.rule.severity] - gravity[a.rule.severity])
-    .map((one) => one.rule);
+    .sort((a, b) => b.near - a.near || gravity[b.rule.severity] - gravity[a.rule.severity]);
   return fitting
-    .filter((rule, at) => fitting.findIndex((one) => one.id === rule.id) === at)
+    .filter((one, at) => fitting.findIndex((other) => other.rule.id === one.rule.id) === at)
     .slice(0, most)
-    .sort((a, b) => gravity[b.severity] - gravity[a.severity])
-    .map(({ id, says, source, severity }) => ({ id, says, source, severity }));
+    .sort((a, b) => gravity[b.rule.severity] - gravity[a.rule.severity])
+    .map(({ rule: { id, says, source, severity }, now }) => ({
+      id,
+      says,
+      source,
+      severity,
+      ...(now ? { now: true as const } : {}),
+    }));
 }
 
 function nearness(rule: CautionRule, all: Scene, last: Scene): number {

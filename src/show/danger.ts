@@ -19,7 +19,13 @@ const handsOn = new Set(["next", "how"]);
 function freshCaution(input: ReplyInput): Caution | undefined {
   const given = new Set(input.cautioned);
   if (input.message.role !== "tech" || input.opened || !atTheMachine(input)) return undefined;
-  return input.judgement.cautions.find((c) => !given.has(c.id) && c.severity !== "notice");
+  const asksHow = input.understood.statements.some(
+    (s) => s.kind === "question" && handsOn.has(s.question),
+  );
+  return input.judgement.cautions.find(
+    ({ id, severity, now }) =>
+      !given.has(id) && (severity === "danger" || (severity === "warning" && (now || asksHow))),
+  );
 }
 
 function atTheMachine(input: ReplyInput): boolean {
