@@ -72,6 +72,14 @@ export function ofAPart(items: readonly Item[], index: number): boolean {
     );
 }
 
+/** "24 vac in, 0 out of the hp switch": behind its value a switch is where, no pressure. */
+export function atSwitch(items: readonly Item[], index: number): boolean {
+  return (
+    items[index]?.label?.hint === "pressure" &&
+    /^(?:switch|sw|control|switches|cutout)$/.test(items[index + 1]?.text ?? "")
+  );
+}
+
 /** "at the indoor end that pipe is 73 F": where on the machine, no air. */
 export function endOfMachine(items: readonly Item[], index: number): boolean {
   const place = items[index]?.label?.place;

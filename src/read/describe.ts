@@ -1,4 +1,5 @@
 import {
+  atSwitch,
   eachPair,
   endOfMachine,
   lineToLine,
@@ -175,6 +176,7 @@ function take(draft: Draft, items: readonly Item[], index: number): void {
       if (index > draft.index && whenDone(items, index)) return;
       if (index > draft.index && /^pull/.test(item.text) && item.label?.hint === "current") return;
       if (endOfMachine(items, index)) return;
+      if (index > draft.index && atSwitch(items, index)) return;
       // "valves move, cassettes blow 55": the nearer word says what it is
       if (item.label?.quantity === "valve_opening" && draft.place !== undefined) return;
       if (ofAPart(items, index)) {

@@ -55,7 +55,13 @@ function leadsOn(gap: Gap, next: number): boolean {
 }
 
 function ratedBehind(gap: Gap): boolean {
-  if (gap.left.before.length === 0) return true;
+  // "8.2/8.4/8.1 fla 9": behind a row of figures it leads
+  const row = gap.items[gap.left.index - 1]?.text === "/";
+  const alone = gap.to !== gap.from + 1 || gap.items[gap.left.index]?.unit !== undefined;
+  // "12.1 rla 13", "9 fla 8.1": a motor mostly draws less than its plate says
+  const [first, second] = [gap.items[gap.left.index], gap.items[gap.to]];
+  const less = (first?.value ?? 0) < (second?.value ?? 0) && second?.unit === undefined;
+  if (gap.left.before.length === 0 && !row && (alone || !less)) return true;
   const behind = gap.items[gap.to + 1];
   return behind?.label?.rating !== undefined;
 }

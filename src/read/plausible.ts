@@ -92,6 +92,8 @@ export function byCapacitor(list: readonly Draft[]): void {
       draft.quantity = "capacitance";
 }
 
+const electric: ReadonlySet<string> = new Set(["current", "voltage", "capacitance", "frequency"]);
+
 /** "running 13.8 14.0 13.7", "settled to 12.2": amperes go without saying where nothing else fits. */
 export function byState(draft: Draft, list: readonly Draft[], items: readonly Item[]): void {
   if (
@@ -108,6 +110,8 @@ export function byState(draft: Draft, list: readonly Draft[], items: readonly It
     /^settl|^level(?:s|ed|led|ing)/.test(items[draft.index - 1]?.text ?? "") ||
     /^settl|^level(?:s|ed|led|ing)/.test(items[draft.index - 2]?.text ?? "");
   if (!settled || draft.value < 0.3 || draft.value >= 170) return;
+  const before = list[list.indexOf(draft) - 1]?.quantity;
+  if (draft.stat === "peak" && before !== undefined && !electric.has(before)) return;
   draft.quantity = "current";
   draft.assumedQuantity = true;
   for (const other of list)

@@ -149,6 +149,8 @@ export function plainUnitAt(build: Building, i: number): UnitSaid | undefined {
   const phrase = phraseAt(tokens, at);
   const unit = phrase?.word.unit;
   if (phrase === undefined || unit === undefined) return undefined;
+  // "24.1 w/ y called": with
+  if (unit.figure === "W" && token.text === "w" && tokens[at + 1]?.text === "/") return undefined;
   if (phrase.word.beside && !token.glued && phrase.end === at + 1 && !standsApart(build, token, at))
     return undefined;
   if (
