@@ -80,6 +80,25 @@ export function atSwitch(items: readonly Item[], index: number): boolean {
   );
 }
 
+/** "fan low 2.1 med 2.6 high 3.1", "pulls 9 low 14 high", "on hi": speeds and stages, no sides of a circuit. */
+export function speedWord(items: readonly Item[], draft: Draft, index: number): boolean {
+  const text = items[index]?.text ?? "";
+  if (!/^(?:low|high|hi|lo)$/.test(text) || items[index]?.label === undefined) return false;
+  if (/^(?:side|pressure|press|psi)$/.test(items[index + 1]?.text ?? "")) return false;
+  if (draft.unit?.dimension === "pressure") return false;
+  if (items.some((item) => item.unit?.dimension === "pressure")) return false;
+  const electric = draft.unit?.dimension === "current" || draft.value < 30;
+  return (
+    electric &&
+    items.some(
+      (item) =>
+        /^(?:fan|fans|blower|speed|med|medium|pull|pulls|pulling|draws|amps|motor|tap)$/.test(
+          item.text,
+        ) || item.unit?.dimension === "current",
+    )
+  );
+}
+
 /** "at the indoor end that pipe is 73 F": where on the machine, no air. */
 export function endOfMachine(items: readonly Item[], index: number): boolean {
   const place = items[index]?.label?.place;

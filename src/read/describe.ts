@@ -8,6 +8,7 @@ import {
   pointsClose,
   rateBoth,
   satThere,
+  speedWord,
   standing,
   whenDone,
 } from "./beside.ts";
@@ -20,6 +21,7 @@ import {
   gaugeLetters,
   gaugePair,
   lineBetween,
+  lineTemperatures,
   liquidLine,
   liquidThen,
   sidePairs,
@@ -175,7 +177,7 @@ function take(draft: Draft, items: readonly Item[], index: number): void {
         return;
       if (index > draft.index && whenDone(items, index)) return;
       if (index > draft.index && /^pull/.test(item.text) && item.label?.hint === "current") return;
-      if (endOfMachine(items, index)) return;
+      if (endOfMachine(items, index) || speedWord(items, draft, index)) return;
       if (index > draft.index && atSwitch(items, index)) return;
       // "valves move, cassettes blow 55": the nearer word says what it is
       if (item.label?.quantity === "valve_opening" && draft.place !== undefined) return;
@@ -266,6 +268,7 @@ function besideEachOther(items: readonly Item[], drafts: readonly Draft[]): void
   strokeDegrees(items, drafts);
   againAt(items, drafts);
   gaugeLetters(items, drafts);
+  lineTemperatures(items, drafts);
   plates(items, drafts);
   inAndOut(items, drafts);
   waterSides(items, drafts);

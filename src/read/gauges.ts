@@ -29,8 +29,13 @@ export function sidePairs(items: readonly Item[], drafts: readonly Draft[]): voi
       (left.place !== undefined && right.before.length > 0)
     )
       return;
+    const saturated = /^(?:sat|saturated|saturation)$/.test(items[right.index + 1]?.text ?? "");
     left.place = place;
-    right.place = place;
+    right.place = !saturated
+      ? place
+      : place === "suction"
+        ? "suction_saturation"
+        : "discharge_saturation";
     left.named = "pressure";
     right.named = "temperature";
   });
@@ -228,6 +233,25 @@ export function gaugeLetters(items: readonly Item[], drafts: readonly Draft[]): 
     draft.rating = undefined;
     draft.place = "suction";
     draft.named = "pressure";
+  }
+}
+
+const lineLetters: Readonly<Record<string, "discharge" | "suction" | "liquid">> = {
+  td: "discharge",
+  ts: "suction",
+  tl: "liquid",
+};
+
+/** "td 210 ts 52 tl 95": beside the other lines' temperatures TD is the discharge's. */
+export function lineTemperatures(items: readonly Item[], drafts: readonly Draft[]): void {
+  const said = new Set(items.map((item) => item.text).filter((text) => text in lineLetters));
+  if (said.size < 2) return;
+  for (const draft of drafts) {
+    const place = lineLetters[items[draft.index - 1]?.text ?? ""];
+    if (place === undefined || draft.value < -40 || draft.value > 300) continue;
+    if (draft.unit !== undefined && draft.unit.dimension !== "temperature") continue;
+    draft.place = place;
+    draft.named = "temperature";
   }
 }
 

@@ -47,7 +47,10 @@ export function pastThenNow(gap: Gap, next: number): boolean {
 
 /** "supply air 56 wet bulb 54": directly before a number that has no bulb behind it, the bulb is that one's. */
 function leadsOn(gap: Gap, next: number): boolean {
-  if (next + 1 !== gap.to || gap.left.before.length === 0) return false;
+  const before = gap.items[gap.left.index - 1];
+  // "OD 84 ID 76 wb 63": the value before is named, if by no word of ours
+  const named = before?.kind === itemKind.word && before.roles === 0;
+  if (next + 1 !== gap.to || (gap.left.before.length === 0 && !named)) return false;
   const behind = gap.items[gap.to + 1];
   return !(
     behind?.label?.quantity === "wet_bulb_temperature" || /^(?:db|dry|wb)$/.test(behind?.text ?? "")

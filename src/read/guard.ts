@@ -73,6 +73,35 @@ function winding(draft: Draft): void {
   draft.assumedQuantity = true;
 }
 
+/** "+1.6 line": degrees go without saying only where a line can have them. */
+function lineAlone(draft: Draft, items: readonly Item[], units: UnitHabit): void {
+  if (draft.quantity !== "temperature" || !draft.assumedUnit || draft.place !== undefined) return;
+  const words = [...draft.before, ...draft.behind].filter(
+    (index) => items[index]?.label?.hint === "temperature",
+  );
+  const bare = words.every((index) => /^(?:line|ln|pipe)$/.test(items[index]?.text ?? ""));
+  if (!bare || words.length === 0 || draft.named !== undefined) return;
+  const value = canonical(draft, draft.value, units);
+  if (value < -10 || value > 150) draft.question = "quantity";
+}
+
+/** "td 210": no air and no refrigerant changes that much. */
+function difference(draft: Draft, units: UnitHabit): void {
+  if (draft.quantity !== "temperature_difference" || !draft.assumedUnit) return;
+  if (canonical(draft, draft.value, units) > 60) draft.question = "quantity";
+}
+
+/** "low speed 9": no motor turns so slowly. */
+function slow(draft: Draft): void {
+  if (
+    draft.quantity === "rotational_speed" &&
+    draft.assumedUnit &&
+    draft.value > 0 &&
+    draft.value < 60
+  )
+    draft.question = "quantity";
+}
+
 function temperature(draft: Draft, units: UnitHabit): void {
   if (draft.quantity !== "temperature" || !draft.assumedUnit || draft.corrects) return;
   if (draft.over || Number.isNaN(draft.value)) return;
@@ -111,6 +140,9 @@ export function guard(drafts: readonly Draft[], items: readonly Item[], units: U
     peakOfCapacitor(draft, items);
     winding(draft);
     temperature(draft, units);
+    slow(draft);
+    lineAlone(draft, items, units);
+    difference(draft, units);
     beyond(draft, items, units);
   }
   const asked = drafts.some(

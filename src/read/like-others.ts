@@ -6,6 +6,14 @@ import { role } from "./word.ts";
 
 export function copyKind(from: Draft, to: Draft): void {
   if (from.quantity === "capacitance" && isPair(to)) return;
+  if (from.quantity === "wet_bulb_temperature") {
+    // "78/67 wb": beside a wet bulb the warmer one is dry
+    if (to.value < from.value) return;
+    to.quantity = "temperature";
+    to.unit ??= from.unit;
+    to.assumedUnit = true;
+    return;
+  }
   to.quantity = from.quantity;
   if (to.unit === undefined) {
     to.unit = from.unit;

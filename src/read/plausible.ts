@@ -1,6 +1,6 @@
 import type { Context } from "./context.ts";
 import type { Draft } from "./draft.ts";
-import type { Item } from "./item.ts";
+import { type Item, itemKind } from "./item.ts";
 import { unitCalled } from "./kinds.ts";
 import { between } from "./relate.ts";
 import type { Setting } from "./settle.ts";
@@ -110,6 +110,8 @@ export function byState(draft: Draft, list: readonly Draft[], items: readonly It
     /^settl|^level(?:s|ed|led|ing)/.test(items[draft.index - 1]?.text ?? "") ||
     /^settl|^level(?:s|ed|led|ing)/.test(items[draft.index - 2]?.text ?? "");
   if (!settled || draft.value < 0.3 || draft.value >= 170) return;
+  const next = items[draft.index + 1];
+  if (next?.kind === itemKind.word && next.roles === 0 && next.plural) return;
   const before = list[list.indexOf(draft) - 1]?.quantity;
   if (draft.stat === "peak" && before !== undefined && !electric.has(before)) return;
   draft.quantity = "current";

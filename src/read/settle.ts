@@ -116,6 +116,8 @@ function swapped(
       return draft.action !== undefined || draft.rating === "nameplate_charge" || named === "mass"
         ? "g"
         : undefined;
+    case "in wc":
+      return draft.named === "vacuum" || draft.place === "suction" ? "inHg" : undefined;
     case "ft":
     case "in":
       if (

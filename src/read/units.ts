@@ -130,6 +130,14 @@ function byCase(build: Building, i: number, unit: Unit): Unit | undefined {
   return undefined;
 }
 
+/** "transformer 208 primary 24 sec": its secondary, no time. */
+function ofTransformer(build: Building, at: number): boolean {
+  if (build.tokens[at]?.glued === true) return false;
+  return build.tokens
+    .slice(Math.max(0, at - 8), at + 6)
+    .some((token) => /^(?:transformer|xfmr|primary|pri|trafo)$/.test(token.text));
+}
+
 export function plainUnitAt(build: Building, i: number): UnitSaid | undefined {
   let at = i;
   const { tokens } = build;
@@ -149,6 +157,7 @@ export function plainUnitAt(build: Building, i: number): UnitSaid | undefined {
   const phrase = phraseAt(tokens, at);
   const unit = phrase?.word.unit;
   if (phrase === undefined || unit === undefined) return undefined;
+  if (unit.figure === "s" && token.text === "sec" && ofTransformer(build, at)) return undefined;
   // "24.1 w/ y called": with
   if (unit.figure === "W" && token.text === "w" && tokens[at + 1]?.text === "/") return undefined;
   if (phrase.word.beside && !token.glued && phrase.end === at + 1 && !standsApart(build, token, at))

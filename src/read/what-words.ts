@@ -14,6 +14,19 @@ export function inOrOut(items: readonly Item[], draft: Draft): "recovered" | "ch
   return undefined;
 }
 
+/** "run cap 7.5 reads 7.1", "hard start 88-108 reads 92": between its name and what it reads stands its size. */
+function capacitorReads(items: readonly Item[], draft: Draft): boolean {
+  const named = [items[draft.index - 1], items[draft.index - 3]].some(
+    (item, at) =>
+      item?.label?.quantity === "capacitance" && (at === 0 || items[draft.index - 1]?.text === "-"),
+  );
+  let next = draft.index + 1;
+  if (items[next]?.text === "-") next += 2;
+  const verb = /^(?:reads|reading|measures|measured|tests|tested|checks|checked|is|read)$/;
+  const reads = verb.test(items[next]?.text ?? "") && items[next + 1]?.kind === itemKind.number;
+  return named && reads && draft.value >= 2;
+}
+
 /** "the cap's a forty five", "hung a fresh 45 mfd": what a capacitor is, not what it reads. */
 export function isA(items: readonly Item[], draft: Draft): void {
   const item = items[draft.index];
@@ -45,6 +58,11 @@ export function isA(items: readonly Item[], draft: Draft): void {
     items[draft.index - 2]?.owner === undefined &&
     items.some((one) => one.label?.quantity === "capacitance")
   ) {
+    draft.rating = "nominal";
+    draft.named = "capacitance";
+    return;
+  }
+  if (capacitorReads(items, draft)) {
     draft.rating = "nominal";
     draft.named = "capacitance";
     return;

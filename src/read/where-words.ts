@@ -5,16 +5,38 @@ import { role } from "./word.ts";
 
 /** "suct 68 sat 43": where no return air is spoken of, it is the saturation of the side before. */
 export function saturation(items: readonly Item[], draft: Draft, left: Draft | undefined): void {
-  const word = draft.before.find(
+  const word = [...draft.before, ...draft.behind].find(
     (index) => items[index]?.text === "sat" && items[index]?.label?.place === "supply_air",
   );
-  if (word === undefined || left === undefined || draft.place !== "supply_air") return;
+  if (word === undefined || draft.place !== "supply_air") return;
+  if (left === undefined || left.place === undefined) {
+    const side = sideOfWords(items);
+    if (side === undefined) return;
+    draft.place = side === "?" ? undefined : side;
+    draft.named = "temperature";
+    return;
+  }
   if (left.place === "suction" || left.place === "suction_saturation")
     draft.place = "suction_saturation";
   else if (left.place === "discharge" || left.place === "liquid")
     draft.place = "discharge_saturation";
   else return;
   draft.named = "temperature";
+}
+
+/** "sat 40 line 56 sh 16", "340 psi / 105 sat": beside lines and gauges it is a saturation, of which side the rest says. */
+function sideOfWords(
+  items: readonly Item[],
+): "suction_saturation" | "discharge_saturation" | "?" | undefined {
+  const says = (pattern: RegExp): boolean => items.some((item) => pattern.test(item.text));
+  if (says(/^(?:return|ra|rat|ret|rtn|td|split|air|supply|da|oat|oa|dt|delta)$/)) return undefined;
+  const gauges = items.some((item) => item.unit?.dimension === "pressure");
+  if (!gauges && !says(/^(?:line|sh|sc|superheat|subcool|subcooling|suction|liquid|head)$/))
+    return undefined;
+  const low = says(/^(?:sh|superheat|suction)$/);
+  const high = says(/^(?:sc|subcool|subcooling|liquid|head)$/);
+  if (low === high) return "?";
+  return low ? "suction_saturation" : "discharge_saturation";
 }
 
 /** "67 WB in": the air into the coil, from indoors. */

@@ -27,6 +27,8 @@ const things: ReadonlySet<string> = new Set([
   "techs",
   "floors",
   "times",
+  "x",
+  "cycles",
   "time",
   "more",
   "left",

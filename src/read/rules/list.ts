@@ -27,6 +27,7 @@ import { questions } from "./question.ts";
 import { serials } from "./serial-or-part.ts";
 import { skipsDeadTest } from "./skip-dead-test.ts";
 import { statusRule } from "./status.ts";
+import { sums } from "./sum.ts";
 import { testsInHand } from "./test-in-hand.ts";
 import { undo } from "./undo.ts";
 import { unitCorrections } from "./unit-correction.ts";
@@ -50,6 +51,7 @@ export const asides: readonly Rule[] = [
   looseCodes,
   asideNumbers,
   numberedHeads,
+  sums,
   prices,
   undo,
   statusRule,

@@ -216,6 +216,10 @@ const conditions: readonly Row[] = [
     "on start|at start|starting|at start up|on startup|on start up|when it starts|when starting|during start|kick|at startup|start up|startup|starts at|tries to start|trying to start|on the start|during startup|as it starts|when it kicks on|attempting to start|upon start|upon startup|start|when the compressor starts|when the comp starts|when she starts|when it tries|when it tries to start|every time it tries|each time it tries|every time it tries to start|while the thing was starting|was starting|when the compressor tries|while it tries|compressor starts|while it was starting|when it kicks in|as it kicks on",
     { state: "start" },
   ],
+  [
+    "hard start|hard start cap|hard start capacitor|start cap|start capacitor",
+    { quantity: "capacitance" },
+  ],
   ["locked rotor draw|locked up|locks up|locked rotor at", { state: "start" }],
   [
     "running|run|running amps|runs|run amps|runs at|running current|running at|rn amps|runnin|ran|ran at|running amp|run amp|running load|running draw|while running|runing|under load|loaded",
