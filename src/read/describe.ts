@@ -211,6 +211,8 @@ function warmthOnly(items: readonly Item[], draft: Draft, index: number): boolea
 
 /** Earlier and now: of two in one draft the nearer counts. */
 function settleTime(draft: Draft): void {
+  // "should be over 100 per the startup sheet"
+  if (draft.rating === "expected") draft.earlier = false;
   if (draft.earlier && draft.now) draft.earlier = false;
 }
 
@@ -226,6 +228,11 @@ export function describe(drafts: readonly Draft[], items: readonly Item[], plain
     for (const index of draft.behind) take(draft, items, index);
     draft.action ??= inOrOut(items, draft);
     settleTime(draft);
+    if (draft.rating === "LRA" && draft.lasting !== undefined) {
+      // "locked rotor 96 amps 3 sec": what it drew, no plate
+      draft.rating = undefined;
+      draft.state ??= "start";
+    }
     const previous = drafts[order - 1];
     const next = drafts[order + 1];
     const from =

@@ -99,6 +99,9 @@ export function gaugePair(items: readonly Item[], drafts: readonly Draft[]): voi
   }
 }
 
+const switched =
+  /^(?:contactor|contactors|fuse|fuses|breaker|relay|switch|disconnect|disco|coil|volts|voltage|amps|line|load|contacts)$/;
+
 /** "gauges both at 170", "172 both sides": one figure for the two. */
 export function bothSides(items: readonly Item[], drafts: readonly Draft[]): void {
   if (!items.some((item) => item.text === "both")) return;
@@ -114,6 +117,7 @@ export function bothSides(items: readonly Item[], drafts: readonly Draft[]): voi
       continue;
     if (draft.value < 20 || draft.value > 700 || (draft.named ?? "pressure") !== "pressure")
       continue;
+    if (!psi(draft) && items.some((item) => switched.test(item.text))) continue;
     draft.named = "pressure";
   }
 }

@@ -91,6 +91,25 @@ function difference(draft: Draft, units: UnitHabit): void {
   if (canonical(draft, draft.value, units) > 60) draft.question = "quantity";
 }
 
+/** "added 8 oz oil": no refrigerant; its number stays as written. */
+function oilWeighed(draft: Draft, items: readonly Item[]): void {
+  if (draft.quantity !== "mass") return;
+  const near = [-2, -1, 1, 2].some((step) => items[draft.index + step]?.text === "oil");
+  if (!near) return;
+  draft.quantity = undefined;
+  draft.action = undefined;
+  draft.place = undefined;
+  draft.hint = undefined;
+  draft.named = undefined;
+  draft.thing = "level";
+}
+
+/** "decay 0 in 30 min": nothing rose; no pump pulls to nothing. */
+function nothing(draft: Draft): void {
+  if (draft.quantity === "vacuum" && draft.assumedUnit && draft.value === 0)
+    draft.question = "quantity";
+}
+
 /** "low speed 9": no motor turns so slowly. */
 function slow(draft: Draft): void {
   if (
@@ -133,6 +152,7 @@ function beyond(draft: Draft, items: readonly Item[], units: UnitHabit): void {
 /** What was filled in must be likely: a figure that its assumed unit makes odd is asked, not filed. */
 export function guard(drafts: readonly Draft[], items: readonly Item[], units: UnitHabit): void {
   for (const draft of drafts) {
+    if (!draft.gone) oilWeighed(draft, items);
     if (draft.gone || draft.ownUnit) continue;
     power(draft);
     if (ofTheTester(draft, items)) draft.question = "quantity";
@@ -141,6 +161,7 @@ export function guard(drafts: readonly Draft[], items: readonly Item[], units: U
     winding(draft);
     temperature(draft, units);
     slow(draft);
+    nothing(draft);
     lineAlone(draft, items, units);
     difference(draft, units);
     beyond(draft, items, units);

@@ -1,7 +1,7 @@
 import { itemKind } from "./item.ts";
 import type { Building } from "./items.ts";
 import { numberAt } from "./numbers.ts";
-import { bareTwo, commonToBoth, letterPair } from "./pair-words.ts";
+import { bareTwo, commonToBoth, inPairs, letterPair } from "./pair-words.ts";
 import { phraseAt } from "./phrase.ts";
 import { goesOn, listJoint, numberPair, pinWord, plainOrdinal, plural } from "./point-list.ts";
 import { inFamily } from "./point-row.ts";
@@ -195,7 +195,7 @@ export function pointsAt(build: Building, i: number): PointsSaid | undefined {
     list.push(next.points);
     end = next.end;
   }
-  return bareTwo(build, i, list, end) ?? spread(list, end);
+  return bareTwo(build, i, list, end) ?? inPairs(list, end) ?? spread(list, end);
 }
 
 /** "L1, L2 and L3 to ground": the ground belongs to each. */

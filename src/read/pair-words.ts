@@ -45,6 +45,17 @@ export function commonToBoth(build: Building, i: number): PointsSaid | undefined
   };
 }
 
+/** "T1 T2 T2 T3 T1 T3": points that come again are pairs without joints. */
+export function inPairs(list: readonly (readonly string[])[], end: number): PointsSaid | undefined {
+  const names = list.map((points) => points[0] ?? "");
+  if (list.length < 4 || list.length % 2 > 0 || list.some((points) => points.length !== 1))
+    return undefined;
+  if (new Set(names).size === names.length) return undefined;
+  const pairs: string[][] = [];
+  for (let i = 0; i < names.length; i += 2) pairs.push(names.slice(i, i + 2));
+  return pairs.every(([a, b]) => a !== b) ? { list: pairs, end } : undefined;
+}
+
 /** "208 on L1 L2", "L1 L2 208 L2 L3 211": two points of a family without a joint are a pair, unless two values follow. */
 export function bareTwo(
   build: Building,

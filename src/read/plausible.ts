@@ -92,6 +92,7 @@ export function byCapacitor(list: readonly Draft[]): void {
       draft.quantity = "capacitance";
 }
 
+const weighed = /^(?:tank|jug|scale|cylinder|cyl|drum|bottle|weight|tare)$/;
 const electric: ReadonlySet<string> = new Set(["current", "voltage", "capacitance", "frequency"]);
 
 /** "running 13.8 14.0 13.7", "settled to 12.2": amperes go without saying where nothing else fits. */
@@ -110,6 +111,7 @@ export function byState(draft: Draft, list: readonly Draft[], items: readonly It
     /^settl|^level(?:s|ed|led|ing)/.test(items[draft.index - 1]?.text ?? "") ||
     /^settl|^level(?:s|ed|led|ing)/.test(items[draft.index - 2]?.text ?? "");
   if (!settled || draft.value < 0.3 || draft.value >= 170) return;
+  if (items.some((item) => weighed.test(item.text))) return;
   const next = items[draft.index + 1];
   if (next?.kind === itemKind.word && next.roles === 0 && next.plural) return;
   const before = list[list.indexOf(draft) - 1]?.quantity;

@@ -138,6 +138,26 @@ function ofTransformer(build: Building, at: number): boolean {
     .some((token) => /^(?:transformer|xfmr|primary|pri|trafo)$/.test(token.text));
 }
 
+/** "u+ .45 u- .44", ".48 S .48 T OL": a letter before a number of its own is a point. */
+function pointAhead(build: Building, at: number, unit: Unit): boolean {
+  const [token, next, after] = build.tokens.slice(at, at + 3);
+  if (token === undefined || token.text.length !== 1 || token.glued) return false;
+  if (/^[uvw]$/.test(token.text) && /^[-+]$/.test(next?.text ?? "") && next?.glued === true)
+    return after?.kind === tokenKind.number;
+  const figure = build.tokens[at - 1]?.text.includes(".") === true;
+  return unit.figure === "s" && figure && next?.kind === tokenKind.number;
+}
+
+/** "volts 228 max 234 min 221": the least, no minutes. */
+function statAhead(build: Building, at: number): boolean {
+  const token = build.tokens[at];
+  if (token?.text !== "min" || token.glued || build.tokens[at + 1]?.kind !== tokenKind.number)
+    return false;
+  return build.tokens
+    .slice(Math.max(0, at - 6), at + 6)
+    .some((one) => /^(?:max|maximum|avg|average|peak|high)$/.test(one.text));
+}
+
 export function plainUnitAt(build: Building, i: number): UnitSaid | undefined {
   let at = i;
   const { tokens } = build;
@@ -157,6 +177,7 @@ export function plainUnitAt(build: Building, i: number): UnitSaid | undefined {
   const phrase = phraseAt(tokens, at);
   const unit = phrase?.word.unit;
   if (phrase === undefined || unit === undefined) return undefined;
+  if (pointAhead(build, at, unit) || statAhead(build, at)) return undefined;
   if (unit.figure === "s" && token.text === "sec" && ofTransformer(build, at)) return undefined;
   // "24.1 w/ y called": with
   if (unit.figure === "W" && token.text === "w" && tokens[at + 1]?.text === "/") return undefined;

@@ -9,7 +9,7 @@ function openIsReading(items: readonly Item[], i: number): boolean {
   const next = items[i + 1];
   if (
     item.text === "ol" &&
-    (before?.text === "on" || before?.text === "trips" || before?.text === "the")
+    /^(?:on|the|trip|trips|tripped|tripping|overload|internal)$/.test(before?.text ?? "")
   )
     return false;
   if (item.text === "max" || item.text === "inf") return true;

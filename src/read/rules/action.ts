@@ -103,6 +103,9 @@ function meant(note: Note, i: number, row: ActionWords): boolean {
       ))
   )
     return false;
+  const before = items[i - 1];
+  if (row.action === "locked" && (item.label?.rating === "LRA" || before?.unit?.figure === "A"))
+    return false;
   if (row.action === "adjusted" && /^level/.test(item.text) && next?.text === "at") return false;
   if (row.action === "replaced" && item.text === "changed" && next?.text === "those") return false;
   if (row.action === "tested" && item.text === "checked" && (next?.roles ?? 0) & role.is)

@@ -83,7 +83,8 @@ export const breakers: Rule = {
     const { items } = note;
     items.forEach((item, i) => {
       if (!freeNumber(item)) return;
-      const amps = item.unit?.dimension === "current" && Number.isInteger(item.value * 2);
+      const amps =
+        item.unit?.dimension === "current" && Number.isInteger(item.value * 2) && item.value > 0;
       const volts = item.unit?.dimension === "voltage" && Number.isInteger(item.value);
       const bare = item.unit === undefined && Number.isInteger(item.value);
       if (!amps && !volts && !bare) return;
