@@ -16,6 +16,14 @@ function skipArticles(items: readonly Item[], i: number): number {
   return at;
 }
 
+/** "480 nom getting 469", "208 rated I have 197": what is measured begins anew. */
+function measures(item: Item | undefined): boolean {
+  return (
+    item !== undefined &&
+    /^(?:getting|get|got|seeing|measuring|measured|actual|have|finding)$/.test(item.text)
+  );
+}
+
 /** First item of the gap that belongs to the value behind it. */
 function cut(gap: Gap): number {
   const { items, from, to } = gap;
@@ -71,7 +79,12 @@ function smoothCut(gap: Gap, to: number): number {
       at = next + 1;
       continue;
     }
-    if (isVerb(items[next]) || isVerb(items[next + 1])) return at;
+    if (isVerb(items[next]) || (isVerb(items[next + 1]) && !measures(items[next + 1]))) return at;
+    if (kind === "R" && measures(items[next + 1]) && next === gap.from) {
+      taken += kind;
+      at = next + 1;
+      continue;
+    }
     if (
       kind === "R" &&
       items[next]?.label?.plate !== true &&
@@ -162,9 +175,22 @@ function afterTalk(items: readonly Item[], to: number): number {
   return 0;
 }
 
+/** Do words that are no label end the label's own sentence? */
+function talksOn(items: readonly Item[], index: number): boolean {
+  let words = 0;
+  for (let i = index + 1; i < items.length; i++) {
+    const item = items[i];
+    if (item === undefined || isStrongBreak(item)) break;
+    if (item.kind === itemKind.word && (item.roles & (role.is | role.article)) === 0) words++;
+  }
+  return words > 1;
+}
+
 /** "spring check. return 67": what a sentence of its own says of the visit is not about a value. */
 function apart(items: readonly Item[], index: number, kind: string): boolean {
   if (kind === "C") return true;
+  // "rla is what we go by. reading 38.8"
+  if (kind === "R" && items[index]?.label?.plate !== true) return talksOn(items, index);
   return kind === "E" && items[index + 1]?.text === "." && items[index + 1]?.kind === itemKind.sign;
 }
 

@@ -66,7 +66,9 @@ function ratedBehind(gap: Gap): boolean {
   const less = (first?.value ?? 0) < (second?.value ?? 0) && second?.unit === undefined;
   if (gap.left.before.length === 0 && !row && (alone || !less)) return true;
   const behind = gap.items[gap.to + 1];
-  return behind?.label?.rating !== undefined;
+  // "7.7a lra 46 rla 9.2": the next word leads a number of its own
+  const leads = gap.items[gap.to + 2]?.kind === itemKind.number;
+  return behind?.label?.rating !== undefined && !leads;
 }
 
 /** "577v bus 792": the bus stands well above the line that feeds it. */

@@ -62,6 +62,18 @@ function pushWord(scan: Scan, to: number): void {
     return;
   }
   const piece = text.slice(at, end);
+  // "w/" is "with", whatever else a w is; "w/o" is "without"
+  if (piece === "w" && text.charCodeAt(end) === 47 && classOf(text, end + 1) !== DIGIT) {
+    const without = text.startsWith("w/o", at) && classOf(text, at + 3) !== LETTER;
+    push(
+      scan,
+      tokenKind.word,
+      without ? at + 3 : end + 1,
+      lookUp(without ? "without" : "with"),
+      without ? "without" : "with",
+    );
+    return;
+  }
   const word = lookUp(piece);
   if (word === undefined) {
     const meant = respelled(piece);

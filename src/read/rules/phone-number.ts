@@ -1,3 +1,4 @@
+import type { Item } from "../item.ts";
 import { type Rule, state } from "../note.ts";
 import { freeNumber, textAt } from "./near.ts";
 
@@ -7,7 +8,12 @@ export const phones: Rule = {
   needs: "number",
   apply: (note) => {
     note.items.forEach((item, i) => {
-      if (!freeNumber(item) || item.numberTo - item.from !== 3 || item.unit !== undefined) return;
+      if (!freeNumber(item)) return;
+      if (called(note.items, i)) {
+        state(note, phones.name, [i, i + 1], { kind: "note", about: "phone" });
+        return;
+      }
+      if (item.numberTo - item.from !== 3 || item.unit !== undefined) return;
       const dash = textAt(note.items, i + 1);
       const at = dash === "-" || dash === "." ? i + 2 : i + 1;
       const last = note.items[at];
@@ -24,3 +30,15 @@ export const phones: Rule = {
     });
   },
 };
+
+/** "call me on five five five oh one nine one", "his cell is 5550191" */
+function called(items: readonly Item[], i: number): boolean {
+  const item = items[i];
+  if (item === undefined || item.unit !== undefined || item.fraction) return false;
+  if (item.value < 1e6 || item.value > 1e11 || !Number.isInteger(item.value)) return false;
+  return items
+    .slice(Math.max(0, i - 6), i)
+    .some(({ text }) =>
+      /^(?:call|phone|cell|mobile|number|reach|ring|tel|dial|callback)$/.test(text),
+    );
+}

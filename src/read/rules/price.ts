@@ -14,29 +14,20 @@ const money: ReadonlySet<string> = new Set([
   "each",
 ]);
 
-const pricing = /^(?:price|cost|costs|quote|quoted|bid|invoice|rental|paid)$/;
+const pricing =
+  /^(?:price|priced|pricing|cost|costs|costing|quote|quoted|quoting|bid|bidding|invoice|invoiced|rental|paid|charges|charging|estimate|estimated|billed|billing)$/;
+/** what is paid for by itself: "eleven hundred for the labor" */
+const forLabor = /^(?:labor|labour|parts|materials?|crane|rental|freight|shipping)$/;
 
 /** "$385/day", "312.60 for the motor", "forty bucks" */
 export const prices: Rule = {
   name: "<currency> <number>",
   heads:
-    "$|€|£|price|quote|quoted|cost|costs|paid|wants|rental|invoice|bid|dollars|dollar|bucks|buck|usd|cents|euro|euros|grand|each",
+    "$|€|£|price|priced|pricing|quote|quoted|quoting|cost|costs|costing|paid|wants|rental|invoice|invoiced|bid|bidding|estimate|estimated|billed|billing|dollars|dollar|bucks|buck|usd|cents|euro|euros|grand|each",
   needs: "number",
   apply: (note) => {
     const talk = note.items.some(
-      (item) =>
-        item.text === "$" ||
-        item.text === "price" ||
-        item.text === "quote" ||
-        item.text === "quoted" ||
-        item.text === "cost" ||
-        item.text === "costs" ||
-        item.text === "€" ||
-        item.text === "paid" ||
-        item.text === "wants" ||
-        item.text === "rental" ||
-        item.text === "invoice" ||
-        item.text === "bid",
+      ({ text }) => text === "$" || text === "€" || text === "wants" || pricing.test(text),
     );
     const { items } = note;
     items.forEach((item, i) => {
@@ -47,7 +38,9 @@ export const prices: Rule = {
         talk &&
         item.unit === undefined &&
         item.value >= 20 &&
-        items.slice(Math.max(0, i - 5), i).some((word) => pricing.test(word.text));
+        (items.slice(Math.max(0, i - 5), i).some((word) => pricing.test(word.text)) ||
+          (textAt(items, i + 1) === "for" &&
+            items.slice(i + 2, i + 4).some((word) => forLabor.test(word.text))));
       const cents = talk && /^\d+\.\d\d$/.test(item.text) && item.unit === undefined;
       if (
         !marked &&

@@ -3,7 +3,9 @@ import { type Item, itemKind } from "../item.ts";
 import { type Note, type Rule, state } from "../note.ts";
 import { gluedEnd, isSmall, textAt } from "./near.ts";
 
-const heads: Readonly<Record<string, "serial" | "model" | "part">> = {
+type Head = "serial" | "model" | "part" | "ticket";
+
+const heads: Readonly<Record<string, Head>> = {
   serial: "serial",
   sn: "serial",
   ser: "serial",
@@ -18,13 +20,17 @@ const heads: Readonly<Record<string, "serial" | "model" | "part">> = {
   prt: "part",
   sku: "part",
   oem: "part",
+  ticket: "ticket",
+  po: "ticket",
+  confirmation: "ticket",
+  account: "ticket",
+  acct: "ticket",
+  permit: "ticket",
+  rma: "ticket",
 };
 
 /** "s/n", "p/n" come as three items; the head's name and the item behind it. */
-function headAt(
-  items: readonly Item[],
-  i: number,
-): { kind: "serial" | "model" | "part"; end: number } | undefined {
+function headAt(items: readonly Item[], i: number): { kind: Head; end: number } | undefined {
   const text = textAt(items, i);
   const own = heads[text];
   if (own !== undefined && items[i]?.kind !== itemKind.number) return { kind: own, end: i + 1 };
@@ -75,7 +81,8 @@ function numberEnd(note: Note, from: number): number | undefined {
 /** "s/n 0419C77381", "model KX048C-3", "part 44-1902 rev C" */
 export const serials: Rule = {
   name: "serial|model|part <code>",
-  heads: "serial|sn|ser|model|mod|mdl|part|pn|prt|sku|oem|s|p|m",
+  heads:
+    "serial|sn|ser|model|mod|mdl|part|pn|prt|sku|oem|s|p|m|ticket|po|confirmation|account|acct|permit|rma",
   apply: (note) => {
     const { items } = note;
     for (let i = 0; i < items.length; i++) {
@@ -88,7 +95,10 @@ export const serials: Rule = {
       const value = note.text.slice(items[from]?.from ?? 0, items[end - 1]?.to ?? 0);
       if (head.kind === "part")
         state(note, serials.name, [i, end], { kind: "note", about: `part ${value}` });
-      else state(note, serials.name, [i, end], { kind: "nameplate", field: head.kind, value });
+      else if (head.kind === "ticket") {
+        if (!/\d{4}/.test(value)) continue;
+        state(note, serials.name, [i, end], { kind: "note", about: "ticket" });
+      } else state(note, serials.name, [i, end], { kind: "nameplate", field: head.kind, value });
       i = end - 1;
     }
   },

@@ -62,7 +62,7 @@ const places: readonly Row[] = [
     { place: "supply_air", hint: "temperature" },
   ],
   [
-    "outdoor air|oat|oa|outside|outdoor|outdoors|ambient|amb|outside air|outdoor temp|outdoor air temp|outside temp|outside air temp|odt|od temp|ambient temp|out door|outdoor ambient|outdoor temperature|outside temperature|outside air temperature|outdoor air temperature|ambient air|ambiant|amb temp|out side|odb|outdoor dry bulb|oadb|outside's|o a|ambient temperature|outsde|air on the condenser|condenser entering air|outdoor ambiant|ambents|amb air|outdoor tmp",
+    "outdoor air|oat|od|oa|outside|outdoor|outdoors|ambient|amb|outside air|outdoor temp|outdoor air temp|outside temp|outside air temp|odt|od temp|ambient temp|out door|outdoor ambient|outdoor temperature|outside temperature|outside air temperature|outdoor air temperature|ambient air|ambiant|amb temp|out side|odb|outdoor dry bulb|oadb|outside's|o a|ambient temperature|outsde|air on the condenser|condenser entering air|outdoor ambiant|ambents|amb air|outdoor tmp",
     { place: "outdoor_air", hint: "temperature" },
   ],
   [
@@ -108,15 +108,15 @@ const places: readonly Row[] = [
     { place: "evaporator_out", hint: "temperature" },
   ],
   [
-    "ewt|entering water|entering water temp|water in|return water|return water temp|hwr|chwr|water inlet|ent water|entering chilled water|chilled water return|e w t|ecwt chw|entering water temperature|ent wtr|chw return|rwt|wtr in|hot water return|loop in|inlet water|water entering|entering loop|entering|water coming in|water is coming in|water is come in|water come in|water comes in|water going in|water goes in|water is going in|waters going in",
+    "ewt|chw in|hw in|chilled water in|hot water in|entering water|entering water temp|water in|return water|return water temp|hwr|chwr|water inlet|ent water|entering chilled water|chilled water return|e w t|ecwt chw|entering water temperature|ent wtr|chw return|rwt|wtr in|hot water return|loop in|inlet water|water entering|entering loop|entering|water coming in|water is coming in|water is come in|water come in|water comes in|water going in|water goes in|water is going in|waters going in",
     { place: "water_in", hint: "temperature" },
   ],
   [
-    "lwt|leaving water|leaving water temp|water out|supply water|supply water temp|hws|chws|water outlet|lvg water|leaving chilled water|chilled water supply|l w t|leaving water temperature|lvg wtr|chw supply|swt|wtr out|hot water supply|loop out|outlet water|water leaving|leaving loop|leaving|water coming out|water is coming out|water goes out|water going out",
+    "lwt|chw out|hw out|chilled water out|hot water out|leaving water|leaving water temp|water out|supply water|supply water temp|hws|chws|water outlet|lvg water|leaving chilled water|chilled water supply|l w t|leaving water temperature|lvg wtr|chw supply|swt|wtr out|hot water supply|loop out|outlet water|water leaving|leaving loop|leaving|water coming out|water is coming out|water goes out|water going out",
     { place: "water_out", hint: "temperature" },
   ],
   [
-    "box|box temp|box temperature|walk in temp|cooler temp|freezer temp|case temp|box tmp|walkin temp|box air|cabinet temp|cooler box|freezer box|walk in box|reach in temp|cold room|cold store|room box|walkin box|frzr box",
+    "box|coldroom|coolroom|cool room|chill room|box temp|box temperature|walk in temp|cooler temp|freezer temp|case temp|box tmp|walkin temp|box air|cabinet temp|cooler box|freezer box|walk in box|reach in temp|cold room|cold store|room box|walkin box|frzr box",
     { place: "box", hint: "temperature" },
   ],
   [
