@@ -149,12 +149,35 @@ function beyond(draft: Draft, items: readonly Item[], units: UnitHabit): void {
   draft.thing = "level";
 }
 
+/** "ret 75 sup 55. lead 3 4.4": no lead has a temperature, a pressure or a weight. */
+function pointed(draft: Draft): void {
+  const { quantity, points } = draft;
+  if (points === undefined || quantity === undefined || draft.corrects) return;
+  if (notElectrical.has(quantity)) draft.question = "quantity";
+}
+
+const notElectrical: ReadonlySet<string> = new Set([
+  "temperature",
+  "wet_bulb_temperature",
+  "temperature_difference",
+  "superheat",
+  "subcooling",
+  "pressure",
+  "vacuum",
+  "mass",
+  "relative_humidity",
+  "airflow",
+  "water_flow",
+  "static_pressure",
+]);
+
 /** What was filled in must be likely: a figure that its assumed unit makes odd is asked, not filed. */
 export function guard(drafts: readonly Draft[], items: readonly Item[], units: UnitHabit): void {
   for (const draft of drafts) {
     if (!draft.gone) oilWeighed(draft, items);
     if (draft.gone || draft.ownUnit) continue;
     power(draft);
+    pointed(draft);
     if (ofTheTester(draft, items)) draft.question = "quantity";
     valve(draft, items);
     peakOfCapacitor(draft, items);

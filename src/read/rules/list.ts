@@ -15,6 +15,7 @@ import { laborRule } from "./labor.ts";
 import { looseCodes } from "./loose-code.ts";
 import { nominalSizes } from "./nominal-size.ts";
 import { numberedHeads } from "./numbered-head.ts";
+import { numberedParts } from "./numbered-part.ts";
 import { observations } from "./observation.ts";
 import { openJob } from "./open-job.ts";
 import { pacedTimes } from "./paced-times.ts";
@@ -28,6 +29,7 @@ import { serials } from "./serial-or-part.ts";
 import { skipsDeadTest } from "./skip-dead-test.ts";
 import { statusRule } from "./status.ts";
 import { sums } from "./sum.ts";
+import { symptomRooms } from "./symptom-rooms.ts";
 import { testsInHand } from "./test-in-hand.ts";
 import { undo } from "./undo.ts";
 import { unitCorrections } from "./unit-correction.ts";
@@ -51,6 +53,8 @@ export const asides: readonly Rule[] = [
   looseCodes,
   asideNumbers,
   numberedHeads,
+  numberedParts,
+  symptomRooms,
   sums,
   prices,
   undo,

@@ -1,3 +1,4 @@
+import { isStrongBreak } from "../breaks.ts";
 import { type Item, itemKind } from "../item.ts";
 import { type Note, state } from "../note.ts";
 import { textAt, wordBefore, wordBehind } from "./near.ts";
@@ -35,6 +36,10 @@ export function pipe(note: Note, i: number, item: Item): boolean {
     state(note, SIZE, [i, i + 1], { kind: "note", about: "size" });
     return true;
   }
+  if (sizeOfLine(items, i, item)) {
+    state(note, SIZE, [i, i + 1], { kind: "note", about: "size" });
+    return true;
+  }
   if (!small(item)) return false;
   const said = item.fraction || item.unit?.figure === "in" || item.unit?.figure === "mm";
   if (!said) return false;
@@ -58,6 +63,19 @@ export function pipe(note: Note, i: number, item: Item): boolean {
   if (textAt(items, i + 1) === "at" || textAt(items, i + 1) === "on") return false;
   state(note, SIZE, [i, i + 1], { kind: "note", about: "size" });
   return true;
+}
+
+/** "3/8 liq line warm to touch 101F, 7/8 suct 58F": the pipe's size before it, its value behind. */
+function sizeOfLine(items: readonly Item[], i: number, item: Item): boolean {
+  if (!item.fraction || item.spoken || item.unit !== undefined || item.value >= 4.2) return false;
+  const place = items[i + 1]?.label?.place;
+  if (place !== "suction" && place !== "liquid" && place !== "discharge") return false;
+  for (let at = i + 2; at < Math.min(items.length, i + 8); at++) {
+    const next = items[at];
+    if (next === undefined || isStrongBreak(next) || next.text === ",") return false;
+    if (next.kind === itemKind.number) return true;
+  }
+  return false;
 }
 
 /** "3/8 and 7/8 lines": two fractions before what they are the sizes of. */

@@ -1,0 +1,38 @@
+import { type Item, itemKind } from "../item.ts";
+import { type Rule, state } from "../note.ts";
+import { role } from "../word.ts";
+import { freeNumber } from "./near.ts";
+
+/** Parts of one kind that hang on one unit; common practice, no source. */
+const PARTS = 12;
+
+/** The value that a verb or the next item gives to it: "reads .3uf", "3.1 a". */
+function hasValue(items: readonly Item[], i: number): boolean {
+  const verb = items[i];
+  const value = ((verb?.roles ?? 0) & role.is) !== 0 ? items[i + 1] : verb;
+  return (
+    (value?.kind === itemKind.number && value.unit !== undefined) || value?.kind === itemKind.over
+  );
+}
+
+/** "cap 2 reads .3uf", "heater 3 14 ohms": the number is the part's name, the value comes behind. */
+export const numberedParts: Rule = {
+  name: "<part> <number> reads",
+  needs: "number",
+  apply: (note) => {
+    const { items } = note;
+    items.forEach((item, i) => {
+      if (!freeNumber(item) || item.unit !== undefined || item.fraction) return;
+      if (!Number.isInteger(item.value) || item.value < 1 || item.value > PARTS) return;
+      if (item.text.includes(".")) return;
+      const label = items[i - 1]?.label;
+      const part =
+        label?.quantity === "capacitance" ||
+        label?.component === true ||
+        (label?.thing !== undefined && label.thing !== "level");
+      if (!part || label?.rating !== undefined || label?.place !== undefined) return;
+      if (!hasValue(items, i + 1)) return;
+      state(note, numberedParts.name, [i, i + 1], { kind: "note", about: "place" });
+    });
+  },
+};
