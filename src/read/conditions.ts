@@ -11,6 +11,7 @@ const testVoltages: readonly number[] = [
 
 function isTestVoltage(draft: Draft, items: readonly Item[], setting: Setting): boolean {
   if (ofTheTester(draft, items)) return besidesPoints(items);
+  if (setting.insulation && announced(draft, items)) return true;
   const volts =
     draft.unit?.dimension === "voltage"
       ? draft.value * draft.unit.factor
@@ -48,6 +49,16 @@ export function ofTheTester(draft: Draft, items: readonly Item[]): boolean {
     draft.points === undefined &&
     [250, 500, 1000, 2500, 5000].includes(draft.value)
   );
+}
+
+/** "PI test lead 1 500v", "pi test on lead 1 at 500": the test and its voltage, before anything is read. */
+function announced(draft: Draft, items: readonly Item[]): boolean {
+  const volts = draft.unit === undefined || draft.unit.figure === "V";
+  if (!volts || ![250, 500, 1000, 2500, 5000].includes(draft.value)) return false;
+  const numbers = items.filter(
+    (item) => item.kind === itemKind.number && item.unit?.dimension !== "time",
+  );
+  return numbers.length === 1 && items.some((item) => /^(?:test|testing)$/.test(item.text));
 }
 
 /** "L1G 3.1m L2G 3.3m megger 500", "megger 500 lead 1 84 lead 2 81": as many values as points without it. */

@@ -160,6 +160,7 @@ function lastBehind(items: readonly Item[], last: Draft): number[] {
     return (
       "PGTU".includes(kind) ||
       (kind === "S" && isPreposition(items[index - 1])) ||
+      (kind === "S" && index === items.length - 1 && items[index - 1]?.text === ",") ||
       (kind === "E" && items[end]?.text === "," && !toldBetween(items, end, index))
     );
   });

@@ -47,6 +47,14 @@ function power(draft: Draft): void {
 function valve(draft: Draft, items: readonly Item[]): void {
   if (draft.quantity !== "valve_opening" || draft.unit?.settles !== undefined) return;
   if (draft.corrects || draft.before.length === 0) return;
+  // "eev 480": no percent, so its motor's steps
+  if (draft.value > 100 && draft.value <= 3000 && Number.isInteger(draft.value)) {
+    draft.quantity = "valve_steps";
+    draft.named = "valve_steps";
+    draft.unit = unitCalled("steps");
+    draft.assumedQuantity = true;
+    return;
+  }
   const near = draft.before.some(
     (index) => draft.index - index <= 2 && items[index]?.label !== undefined,
   );

@@ -99,6 +99,15 @@ function carryTest(note: Note, drafts: readonly Draft[]): void {
   }
 }
 
+/** "2 lb more" behind "charged 4 lb": what was being done goes on. */
+function carryAction(note: Note, drafts: readonly Draft[]): void {
+  const { action } = note.context;
+  if (action === undefined || !note.items.some((item) => /^(?:more|another)$/.test(item.text)))
+    return;
+  for (const draft of drafts)
+    if (draft.quantity === "mass" && draft.rating === undefined) draft.action ??= action;
+}
+
 /** "ten minutes 390" behind "lead 1 to ground one minute 260": the same lead is still being timed. */
 function carryPoints(note: Note, drafts: readonly Draft[]): void {
   const { readings } = note.context;
@@ -155,6 +164,7 @@ export function measure(note: Note): void {
   question(note, drafts);
   for (const draft of drafts) draft.measuredAt = timeOf(note, drafts, draft);
   carryTest(note, drafts);
+  carryAction(note, drafts);
   carryPoints(note, drafts);
   for (const draft of drafts) if (!draft.gone) note.readings.push(...make(note, draft));
   const doubtful = note.readings.find((reading) => reading.doubtful === true);

@@ -132,7 +132,7 @@ function parallel(list: readonly Draft[], items: readonly Item[], context: Conte
     return free && draft.subject === undefined && far > 0.3 && far < 3;
   });
   const goes = items.some(
-    (item) => (item.roles & role.now) !== 0 || /^(?:after|again|still|same)$/.test(item.text),
+    (item) => (item.roles & role.now) !== 0 || /^(?:after|again|still|same|later)$/.test(item.text),
   );
   if (!fits || known === list.length || (known === 0 && !goes)) return false;
   if (known === 0 && new Set(last.map((reading) => `${reading.quantity} ${reading.at}`)).size < 2)
@@ -180,6 +180,22 @@ function paced(reading: Reading): boolean {
   return reading.at === undefined || reading.at === "dc_bus";
 }
 
+/** "now 121 and 351" behind a suction of 118 and a head of 340: of the places that the quantity was read at, the one near. */
+function placedLike(draft: Draft, first: Reading, context: Context): Reading | undefined {
+  if (first.quantity !== "pressure" && first.quantity !== "temperature") return first;
+  if (draft.place !== undefined || draft.subject !== undefined) return first;
+  const places = new Map<string, Reading>();
+  for (const reading of context.readings)
+    if (reading.quantity === first.quantity && reading.rating === undefined)
+      places.set(`${reading.at} ${reading.subject}`, reading);
+  if (places.size < 2) return first;
+  const near = [...places.values()].filter((reading) => {
+    const far = ratio(draft.value, reading);
+    return far > 0.6 && far < 1.67;
+  });
+  return near.length === 1 ? near[0] : undefined;
+}
+
 /** What the job's earlier readings make of a number without quantity or unit. */
 export function fromContext(draft: Draft, items: readonly Item[], context: Context): void {
   if (draft.unit !== undefined || context.readings.length === 0 || Number.isNaN(draft.value))
@@ -215,9 +231,14 @@ export function fromContext(draft: Draft, items: readonly Item[], context: Conte
   if ((!labelled || !wide) && (far > 30 || far < 1 / 30)) return;
   const onlyNext = !labelled && !draft.earlier && !goesOnSurely(items, draft);
   if (onlyNext && (far > 3 || far < 1 / 3)) return;
-  adopt(draft, first, context);
+  const placed = placedLike(draft, first, context);
+  if (placed === undefined) {
+    draft.question = "quantity";
+    return;
+  }
+  adopt(draft, placed, context);
   if (!labelled) {
-    draft.place ??= first.at;
+    draft.place ??= placed.at;
     if (first.points !== undefined && draft.points === undefined && draft.corrects)
       draft.points = [first.points];
   }

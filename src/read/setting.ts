@@ -43,7 +43,8 @@ function wordsOf(items: readonly Item[]): Words {
     else if (item.text === "tester" || item.text === "megger") words.insulation = true;
     const quantity = item.label?.quantity;
     if (item.label?.component === true && quantity === "resistance") words.component = true;
-    if (quantity === "insulation_resistance") words.insulation = true;
+    if (quantity === "insulation_resistance" || quantity === "polarization_index")
+      words.insulation = true;
     else if (quantity === "winding_resistance") words.winding = true;
     else if (quantity === "resistance") words.resistance = true;
     else if (quantity === "diode_drop") words.diode = true;

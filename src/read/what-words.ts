@@ -67,6 +67,17 @@ export function isA(items: readonly Item[], draft: Draft): void {
     draft.named = "capacitance";
     return;
   }
+  const hung = items
+    .slice(Math.max(0, at - 3), at + 1)
+    .some((one) => /^(?:put|hung|installed|stuck|threw|fitted)$/.test(one.text));
+  if (at < draft.index - 1 && hung && draft.value >= 2 && Number.isInteger(draft.value * 2)) {
+    const caps = items.some((one) => one.label?.quantity === "capacitance");
+    if (caps || item.unit !== undefined) {
+      draft.rating = "nominal";
+      draft.named = "capacitance";
+      return;
+    }
+  }
   const article = items[at];
   if (
     article?.text === "a" &&
