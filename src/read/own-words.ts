@@ -136,6 +136,9 @@ export function oilIsWarm(draft: Draft, list: readonly Draft[]): boolean {
 
 /** "static .45 supply -.31 return": so small beside a static, it is one. */
 function small(draft: Draft, items: readonly Item[]): boolean {
+  const pascals = items.some((item) => item.unit?.figure === "Pa");
+  if (pascals && draft.hint === "temperature" && draft.place?.endsWith("_air") === true)
+    if (draft.value < 0 || draft.value > 50) return true;
   return (
     draft.hint === "temperature" &&
     Math.abs(draft.value) < 5 &&

@@ -184,7 +184,7 @@ export function byUnit(draft: Draft, setting: Setting): QuantityName | undefined
   if (unit.settles === "relative_humidity") return "relative_humidity";
   if (unit.settles === "valve_opening") return "valve_opening";
   if (unit.figure === "Pa" && named === undefined)
-    return setting.vacuum ? "vacuum" : "static_pressure";
+    return setting.vacuum || draft.after !== undefined ? "vacuum" : "static_pressure";
   if (
     unit.dimension === "mass" &&
     (draft.rating === "nominal" || (draft.rating === "expected" && draft.plate))

@@ -77,7 +77,7 @@ const own5: ReadonlySet<number> = new Set([3, 5, 12, 15, 18]);
 export const breakers: Rule = {
   name: "<number> amp breaker",
   heads:
-    "breaker|breakers|fuse|fuses|fused|brkr|bkr|pole|disconnect|disco|contactor|contactors|feeder|ocpd|ocp|service|cb|relay|wire|wiring|receptacle|circuit|transformer|xfmr|panel|plug|cord|outlet|switch|gfci|toggle|breaker's|poles|three|unit|motor|compressor|system|feed|board|coil|supply|rail|logic|source",
+    "breaker|breakers|fuse|fuses|fused|brkr|bkr|pole|disconnect|disco|contactor|contactors|feeder|ocpd|ocp|service|cb|relay|wire|wiring|receptacle|circuit|transformer|xfmr|panel|plug|cord|outlet|switch|gfci|toggle|breaker's|poles|three|unit|motor|compressor|system|feed|board|p|coil|supply|rail|logic|source",
   needs: "number",
   apply: (note) => {
     const { items } = note;
@@ -91,6 +91,10 @@ export const breakers: Rule = {
       const next = textAt(items, i + 1);
       if (textAt(items, i + 1) === "pole" || next === "poles") {
         state(note, breakers.name, [i, i + 2], { kind: "note", about: "size" });
+        return;
+      }
+      if (amps && poles(items, i)) {
+        state(note, breakers.name, [i, i + 3], { kind: "note", about: "size" });
         return;
       }
       if (bare) {
@@ -144,6 +148,11 @@ export const breakers: Rule = {
     });
   },
 };
+
+/** "40a 2p": amps and poles. */
+function poles(items: Parameters<typeof textAt>[0], i: number): boolean {
+  return /^[1234]$/.test(textAt(items, i + 1)) && /^(?:p|pole)$/.test(textAt(items, i + 2));
+}
 
 /** "89 V across pole 3": measured there. */
 function acrossOf(items: Parameters<typeof textAt>[0], i: number): boolean {

@@ -96,6 +96,8 @@ function claim(note: Note, i: number): number {
   const { items } = note;
   const item = items[i];
   if (item === undefined || item.owner !== undefined) return i;
+  // "40a 2p": two poles
+  if (textAt(items, i + 1) === "p" && items[i - 1]?.unit?.dimension === "current") return i;
   const loose = talkOfTime(items, i);
   const clock = clockAt(items, i, loose);
   if (clock === undefined || measured(items, i)) return i;

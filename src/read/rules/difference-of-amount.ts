@@ -1,3 +1,4 @@
+import { type Item, itemKind } from "../item.ts";
 import { type Rule, state } from "../note.ts";
 import { freeNumber, textAt } from "./near.ts";
 
@@ -26,6 +27,24 @@ const moved: ReadonlySet<string> = new Set([
 const rate =
   /^(?:at a time|each time|a pop|(?:a|per) (?:hour|time|month|year|ft|foot|inch|day|week)|\/(?:ft|month|yr|year))/;
 
+/** "38 bar n2 24h drop 0.2": by how much, beside the pressure itself. */
+function dropped(items: readonly Item[], i: number): boolean {
+  const item = items[i];
+  if (item?.unit !== undefined || !/^(?:drop|loss|lost|rise|rose)$/.test(textAt(items, i - 1)))
+    return false;
+  if (textAt(items, i + 1) === "to") return false;
+  const gas = items.some((other) => /^(?:n2|nitrogen|nitro)$/.test(other.text));
+  return items.some(
+    (other, at) =>
+      at < i &&
+      other.kind === itemKind.number &&
+      (other.unit === undefined
+        ? gas && other.value >= 20
+        : other.unit.dimension === "pressure" || other.unit.dimension === "low_pressure") &&
+      (item?.value ?? 0) < other.value / 5,
+  );
+}
+
 /** "3 lbs low", "lost 2 psi overnight", "total now 9 lb" behind another mass: by how much, not how much. */
 export const differences: Rule = {
   name: "<amount> low|lost",
@@ -34,6 +53,10 @@ export const differences: Rule = {
   apply: (note) => {
     const { items } = note;
     items.forEach((item, i) => {
+      if (freeNumber(item) && dropped(items, i)) {
+        state(note, differences.name, [i - 1, i + 1], { kind: "note", about: "difference" });
+        return;
+      }
       if (!freeNumber(item) || item.unit === undefined) return;
       const { dimension } = item.unit;
       const before = textAt(items, i - 1);

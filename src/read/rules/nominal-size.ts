@@ -6,11 +6,33 @@ import { belt, gauge, pipe } from "./pipe-and-wire.ts";
 import { heights, jugs, SIZE, tons } from "./size-words.ts";
 import { doubled, supply, takeSides, twoSupplies } from "./twin-size.ts";
 
+/** Nominal thousands of British thermal units an hour; common practice, no source. */
+const btus: ReadonlySet<number> = new Set([
+  6, 7, 8, 9, 10, 12, 14, 15, 18, 20, 24, 30, 36, 42, 48, 54, 60, 80, 100, 120,
+]);
+
+/** "36k btu", "8k unit", "4 zone 36k": what a machine moves, no ohms. */
+function thousandBtu(items: readonly Item[], i: number): boolean {
+  const item = items[i];
+  if (item?.unit?.figure !== "kilohm" || !btus.has(item.value)) return false;
+  const [before, next] = [textAt(items, i - 1), textAt(items, i + 1)];
+  if (items[i + 2]?.kind === itemKind.number) return false;
+  return (
+    /^(?:btu|btus|btuh|unit|split|system|head|heads|cassette|condenser|furnace|heat|outdoor|indoor|mini|minisplit)$/.test(
+      next,
+    ) || /^(?:zone|zones|ton|head|heads|split|single)$/.test(before)
+  );
+}
+
 function others(note: Note, i: number, item: Item): boolean {
   const { items } = note;
   const space = note.items[i + 1]?.text ?? "";
   if (item.unit === undefined && /^(?:m3|ft3|sqft|sf|cubic|m2)$/.test(space)) {
     state(note, SIZE, [i, i + 2], { kind: "note", about: "size" });
+    return true;
+  }
+  if (thousandBtu(items, i)) {
+    state(note, SIZE, [i, i + 1], { kind: "note", about: "size" });
     return true;
   }
   const kinds = /^(?:sensor|thermistor|ntc|probe)$/.test(note.items[i + 1]?.text ?? "");
