@@ -1,6 +1,6 @@
 import type { Between, Draft } from "./draft.ts";
 import { sameDimension, unlabelled } from "./inherit.ts";
-import type { Item } from "./item.ts";
+import { type Item, itemKind } from "./item.ts";
 import { role } from "./word.ts";
 
 const verbs = role.change | role.now | role.is;
@@ -49,6 +49,9 @@ export function changed(
     return false;
   if (Number.isNaN(left.value) || Number.isNaN(right.value)) return false;
   if (left.unit?.dimension === "mass" || right.unit?.dimension === "mass") return false;
+  // a row of its own, in a sentence of its own, is no change of the last of another
+  if (gap.strong && (isNumber(items[left.index - 1]) || isNumber(items[right.index + 1])))
+    return false;
   if (left.state === "start" && ramps(items, left, right)) {
     left.state = undefined;
     if (left.unit === undefined && left.named === undefined && right.value < 170)
@@ -112,6 +115,10 @@ function since(items: readonly Item[], left: Draft, right: Draft): boolean {
     !left.earlier &&
     items.slice(left.index, right.index).some((item) => item.text === "came")
   );
+}
+
+function isNumber(item: Item | undefined): boolean {
+  return item?.kind === itemKind.number;
 }
 
 /** "was twenty six and after I opened the valve it's at fourteen" */

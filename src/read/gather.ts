@@ -177,21 +177,23 @@ function afterTalk(items: readonly Item[], to: number): number {
 }
 
 /** Do words that are no label end the label's own sentence? */
-function talksOn(items: readonly Item[], index: number): boolean {
+function talksOn(items: readonly Item[], index: number, least: number): boolean {
   let words = 0;
   for (let i = index + 1; i < items.length; i++) {
     const item = items[i];
     if (item === undefined || isStrongBreak(item)) break;
     if (item.kind === itemKind.word && (item.roles & (role.is | role.article)) === 0) words++;
   }
-  return words > 1;
+  return words >= least;
 }
 
 /** "spring check. return 67": what a sentence of its own says of the visit is not about a value. */
 function apart(items: readonly Item[], index: number, kind: string): boolean {
   if (kind === "C") return true;
   // "rla is what we go by. reading 38.8"
-  if (kind === "R" && items[index]?.label?.plate !== true) return talksOn(items, index);
+  if (kind === "R" && items[index]?.label?.plate !== true) return talksOn(items, index, 2);
+  // "leg 3 loose at the disco, lug burnt. tightened, now 22.3"
+  if (kind === "P" || kind === "L") return talksOn(items, index, 2);
   return kind === "E" && items[index + 1]?.text === "." && items[index + 1]?.kind === itemKind.sign;
 }
 

@@ -7,7 +7,9 @@ import {
   conditioned,
   copyKind,
   falls,
+  legsDraw,
   nearRating,
+  ofItsSize,
   onTheOthers,
   threeInRow,
   wanted,
@@ -125,7 +127,10 @@ function alongShapes(list: readonly Draft[], items: readonly Item[]): void {
       return;
     }
     if (shape === "" && left?.quantity !== undefined && continues(draft, left, items)) {
-      copyKind(left, draft);
+      const like = ofItsSize(list, order);
+      if (like === undefined) return;
+      copyKind(like, draft);
+      if (like !== left) return;
       if (left.rating === "expected" || left.rating === "setpoint" || draft.rating === "expected") {
         draft.points ??= left.points;
         if (left.place !== undefined && draft.rating === undefined) draft.place ??= left.place;
@@ -240,6 +245,7 @@ export function infer(
   });
   byVolts(list, items, setting, context);
   pinsBeforeGround(list, items);
+  legsDraw(list, setting, context);
   onTheOthers(list, items);
   alongLists(list, items);
   alongShapes(list, items);

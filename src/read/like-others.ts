@@ -1,7 +1,10 @@
 import { isStrongBreak, isWeakBreak } from "./breaks.ts";
+import type { Context } from "./context.ts";
 import type { Between, Draft } from "./draft.ts";
 import type { Item } from "./item.ts";
-import { isPair } from "./shape.ts";
+import { unitCalled } from "./kinds.ts";
+import type { Setting } from "./settle.ts";
+import { alike, isPair } from "./shape.ts";
 import { role } from "./word.ts";
 
 export function copyKind(from: Draft, to: Draft): void {
@@ -94,5 +97,50 @@ export function onTheOthers(list: readonly Draft[], items: readonly Item[]): voi
     one.unit = known.unit;
     one.assumedUnit = true;
     one.points = undefined;
+  }
+}
+
+/** "amps 22 23 17, volts 461 459 433 … now 22.3": what goes on is the last of its own size. */
+export function ofItsSize(list: readonly Draft[], order: number): Draft | undefined {
+  const [left, draft] = [list[order - 1], list[order]];
+  if (left === undefined || draft === undefined) return undefined;
+  const free = left.rating !== undefined || left.quantity === "insulation_resistance";
+  if (free || !draft.now || alike(left, draft)) return left;
+  const before = list.slice(0, order - 1).reverse();
+  return before.find(
+    (one) => one.quantity !== undefined && one.rating === undefined && alike(one, draft),
+  );
+}
+
+/** Amps at most that three bare legs can mean: supplies to neutral begin above; common practice, no source. */
+const mostAmps = 95;
+
+/** "L1 13.1 L2 13.3 L3 13.2": beside volts, or where amps were read, three even legs too low for volts are amps. */
+export function legsDraw(list: readonly Draft[], setting: Setting, context: Context): void {
+  if (setting.insulation || setting.winding || setting.diode || context.test !== undefined) return;
+  const beside =
+    list.some(({ quantity }) => quantity === "voltage") ||
+    context.readings.some(({ quantity }) => quantity === "current");
+  if (!beside) return;
+  for (let i = 0; i + 2 < list.length; i++) {
+    const row = list.slice(i, i + 3);
+    const legs = row.every(
+      (one, at) =>
+        one.quantity === undefined &&
+        one.unit === undefined &&
+        one.rating === undefined &&
+        one.points?.length === 1 &&
+        one.points[0]?.join() === `L${at + 1}` &&
+        one.value >= 1 &&
+        one.value < mostAmps,
+    );
+    const values = row.map(({ value }) => value);
+    if (!legs || Math.min(...values) < Math.max(...values) * 0.6) continue;
+    for (const one of row) {
+      one.quantity = "current";
+      one.unit = unitCalled("A");
+      one.assumedUnit = true;
+      one.assumedQuantity = true;
+    }
   }
 }

@@ -16,6 +16,7 @@ import {
   selfNamed,
 } from "./point-words.ts";
 import { type Token, tokenKind } from "./token.ts";
+import { role } from "./word.ts";
 
 /** Electrical points as said: a list of single points or pairs; empty for "to ground" alone. */
 export interface PointsSaid {
@@ -165,7 +166,7 @@ export function pointsAt(build: Building, i: number): PointsSaid | undefined {
       plain ??
       pointOrPair(build, listJoint(build, end), build.tokens[end]?.text === "/") ??
       pinWord(build, listJoint(build, end), last);
-    if (next === undefined) break;
+    if (next === undefined || beginsAnew(build, end, next.end)) break;
     if (
       list.length === 1 &&
       first.points.length === 1 &&
@@ -196,6 +197,14 @@ export function pointsAt(build: Building, i: number): PointsSaid | undefined {
     end = next.end;
   }
   return bareTwo(build, i, list, end) ?? inPairs(list, end) ?? spread(list, end);
+}
+
+/** "same again on lead two and lead three's only forty": behind "same" a verb begins the next. */
+function beginsAnew(build: Building, joint: number, end: number): boolean {
+  if (build.tokens[joint]?.text !== "and") return false;
+  if (!build.items.slice(-3).some((item) => item.kind === itemKind.same)) return false;
+  const verb = build.tokens[end - 1]?.apostrophe === true;
+  return verb || ((build.tokens[end]?.word?.roles ?? 0) & role.is) !== 0;
 }
 
 /** "L1, L2 and L3 to ground": the ground belongs to each. */

@@ -99,6 +99,9 @@ function digitOrdinal(build: Building, i: number, noun: Noun): Ordinal | undefin
     if (numberAt(build.tokens, i)?.fraction === true) return undefined;
     if (noun.upTo > 9) return undefined;
   }
+  // "it was ou-12s"
+  if (noun.kind === "tag" && next?.text === "s" && next.glued)
+    return { text: token.text, end: i + 2 };
   if (measured(build, i + 1) && noun.kind !== "point") return undefined;
   return { text: token.text, end: i + 1 };
 }

@@ -61,7 +61,6 @@ function adopt(draft: Draft, reading: Reading, context: Context): void {
   draft.quantity = reading.quantity;
   draft.unit = unitCalled(unit);
   draft.assumedUnit = draft.unit !== undefined;
-  draft.testVoltage ??= reading.quantity === "insulation_resistance" ? undefined : undefined;
   if (draft.subject === undefined && reading.subject !== undefined) draft.subject = reading.subject;
   draft.kind ??= reading.kind;
 }

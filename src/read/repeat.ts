@@ -91,6 +91,34 @@ function namesOther(note: Note, draft: Draft): boolean {
   );
 }
 
+/** "same on 2 and 3" behind lead 1: the next of its kind, by number alone. */
+function pointsByNumber(
+  note: Note,
+  draft: Draft,
+  last: Reading,
+  drafts: readonly Draft[],
+): Draft["points"] {
+  const family = /^(lead |phase |L|T)\d$/.exec(last.points?.[0] ?? "")?.[1];
+  if (family === undefined) return undefined;
+  const found: number[] = [];
+  for (let i = draft.index + 1; i < note.items.length; i++) {
+    const item = note.items[i];
+    if (item === undefined) break;
+    const number = item.kind === itemKind.number && item.owner === undefined;
+    if (number && item.unit === undefined && /^[123]$/.test(String(item.value))) found.push(i);
+    else if (number || !/^(?:on|for|at|and|&|,|n|again|too|here|both)$/.test(item.text))
+      return undefined;
+  }
+  if (found.length === 0) return undefined;
+  for (const other of drafts) if (found.includes(other.index)) other.gone = true;
+  return found.map((index) => {
+    const item = note.items[index];
+    if (item !== undefined) item.owner = "same on <number>";
+    const point = `${family}${item?.value ?? ""}`;
+    return last.points?.[1] === "ground" ? [point, "ground"] : [point];
+  });
+}
+
 /** "lead 3 same", "fan 2 ditto": the value said last, here or in the message before. */
 export function repeat(note: Note, drafts: Draft[]): void {
   [...drafts].forEach((draft, order) => {
@@ -117,11 +145,15 @@ export function repeat(note: Note, drafts: Draft[]): void {
       return;
     }
     const last = note.context.readings[note.context.readings.length - 1];
-    const own =
-      draft.before.length > 0 ||
-      note.items[draft.index + 1]?.text === "on" ||
-      note.items[draft.index + 1]?.text === "for" ||
-      note.items[draft.index + 1]?.text === "at";
+    const again = /^(?:again|here|too|reading|number)$/.test(
+      note.items[draft.index + 1]?.text ?? "",
+    );
+    const lead = note.items[draft.index + (again ? 2 : 1)]?.text ?? "";
+    const own = draft.before.length > 0 || lead === "on" || lead === "for" || lead === "at";
+    if (own && draft.points === undefined && last !== undefined) {
+      draft.points = pointsByNumber(note, draft, last, drafts);
+      if (draft.points !== undefined) draft.count = draft.points.length;
+    }
     const labelled =
       own &&
       (draft.points !== undefined ||

@@ -77,5 +77,5 @@ export function subjectAt(build: Building, i: number): SubjectSaid | undefined {
 
 /** A tag stays as typed, without a possessive ending. */
 function tagName(typed: string): string {
-  return typed.replace(/['’]s$/u, "");
+  return typed.replace(/['’]s$|(?<=\d)s$/u, "");
 }

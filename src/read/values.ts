@@ -62,10 +62,9 @@ function sameIsReading(items: readonly Item[], i: number): boolean {
       (next.roles & role.conjunction) !== 0
     )
       break;
+    const led = (items[i + 1]?.roles ?? 0) & role.preposition ? i + 2 : i + 1;
     if (next.kind === itemKind.number)
-      return (
-        next.unit === undefined && at === i + 1 && items[i]?.to !== undefined && next.value <= 9
-      );
+      return next.unit === undefined && at === led && items[i]?.to !== undefined && next.value <= 9;
     if (
       next.label?.thing !== undefined ||
       next.text === "pair" ||
@@ -75,6 +74,7 @@ function sameIsReading(items: readonly Item[], i: number): boolean {
       return false;
     if (
       next.kind === itemKind.word &&
+      !/^(?:again|here|too)$/.test(next.text) &&
       (next.roles &
         (role.article | role.only | role.preposition | role.is | role.all | role.each)) ===
         0
@@ -82,7 +82,9 @@ function sameIsReading(items: readonly Item[], i: number): boolean {
       return false;
   }
   const before = items[i - 1];
-  if (before === undefined && ((items[i + 1]?.roles ?? 0) & role.preposition) !== 0) return true;
+  const again = /^(?:again|here|too)$/.test(items[i + 1]?.text ?? "");
+  const lead = items[again ? i + 2 : i + 1];
+  if (before === undefined && ((lead?.roles ?? 0) & role.preposition) !== 0) return true;
   return (
     before !== undefined &&
     (before.kind === itemKind.points ||

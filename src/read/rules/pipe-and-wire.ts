@@ -105,6 +105,12 @@ export function gauge(note: Note, i: number, item: Item): boolean {
     textAt(items, i + 1) === "wire" ||
     textAt(items, i + 1) === "thhn" ||
     textAt(items, i + 1) === "romex";
+  // "wire is #6"
+  const hash = textAt(items, i - 1) === "#" && item.unit === undefined;
+  if (hash && wordBefore(items, i, new Set(["wire", "wires", "conductor", "conductors"]), 4) >= 0) {
+    state(note, SIZE, [i - 1, i + 1], { kind: "note", about: "size" });
+    return true;
+  }
   if (item.unit === undefined && wired) {
     state(note, SIZE, [i, i + 2], { kind: "note", about: "size" });
     return true;

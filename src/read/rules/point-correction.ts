@@ -73,7 +73,7 @@ export const pointCorrections: Rule = {
   needs: "context",
   apply: (note) => {
     const { items, context } = note;
-    if (context.readings.length === 0 || items.length > 14) return;
+    if (context.readings.length === 0 || items.length > 14 || note.holds.undo) return;
     if (swapped(note)) return;
     const short = shortWrong(note);
     if (

@@ -1,5 +1,6 @@
 import type { Reading } from "../../model.ts";
 import type { Unit } from "../../quantities/quantity.ts";
+import { isStrongBreak } from "../breaks.ts";
 import { itemKind } from "../item.ts";
 import { quantityOf, unitCalled } from "../kinds.ts";
 import type { Note, Rule } from "../note.ts";
@@ -23,7 +24,9 @@ function reread(reading: Reading, unit: Unit, note: Note): Reading | undefined {
   const quantity = quantityOf(reading.quantity);
   if (Number.isNaN(figure) || !quantity.dimensions.includes(unit.dimension)) return undefined;
   const offset = quantity.difference === true ? 0 : (unit.offset ?? 0);
-  const span: readonly [number, number] = [0, note.text.trimEnd().length];
+  const last = note.items[note.items.length - 1]?.to ?? 0;
+  const all = note.text.trimEnd().length;
+  const span: readonly [number, number] = [0, last < all - 1 ? last : all];
   return {
     ...reading,
     value: Number((figure * unit.factor + offset).toPrecision(12)),
@@ -68,7 +71,10 @@ function requantity(note: Note): void {
 export const unitCorrections: Rule = {
   name: "<unit> not <unit>",
   needs: "context",
-  apply: (note) => {
+  apply: (whole) => {
+    // "bar not psi. and suction temp is 11": what comes in the next sentence is said for itself
+    const end = whole.items.findIndex(isStrongBreak);
+    const note = end < 0 ? whole : { ...whole, items: whole.items.slice(0, end) };
     const { items, context } = note;
     if (context.readings.length === 0 || items.length > 12) return;
     if (
