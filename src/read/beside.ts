@@ -99,6 +99,20 @@ export function speedWord(items: readonly Item[], draft: Draft, index: number): 
   );
 }
 
+/** "reset it and it pulled 19.4 on L1": a motor draws, nobody takes refrigerant out. */
+export function pulledAmps(items: readonly Item[], draft: Draft, index: number): boolean {
+  if (items[index]?.text !== "pulled" || draft.unit !== undefined || index > draft.index)
+    return false;
+  if (draft.value >= 170 || items.some((item) => item.unit?.dimension === "mass")) return false;
+  const before = items[index - 1];
+  const legs = draft.points?.every((points) => /^[LT]\d$/.test(points[0] ?? "")) === true;
+  return (
+    legs ||
+    before?.kind === itemKind.subject ||
+    /^(?:it|she|comp|compressor|fan|motor|blower|pump|still|each)$/.test(before?.text ?? "")
+  );
+}
+
 /** "at the indoor end that pipe is 73 F": where on the machine, no air. */
 export function endOfMachine(items: readonly Item[], index: number): boolean {
   const place = items[index]?.label?.place;

@@ -151,8 +151,21 @@ function joined(drafts: readonly Draft[], items: readonly Item[]): void {
       right.value = Math.min(left.value, right.value);
       return;
     }
+    if (beginsRow(items, right, list[order + 1]) && left.series === undefined && !begun(before))
+      return;
     if (changed(items, left, right, gap, before)) series(items, left, right);
   });
+}
+
+function begun(before: number): boolean {
+  return (before & role.change) !== 0;
+}
+
+/** "L3 188 V. now 231 230 230 V": a row measured again, no change of the last value. */
+function beginsRow(items: readonly Item[], right: Draft, next: Draft | undefined): boolean {
+  if (next === undefined || next.before.length > 0 || !sameDimension(right, next)) return false;
+  const gap = between(items, right, next);
+  return (gap.list || gap.empty) && !gap.dash;
 }
 
 /** "230 to 171", "decay 300 to 700", "went 95 to 61": one after the other, no range. */

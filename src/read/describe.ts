@@ -6,6 +6,7 @@ import {
   mixedAir,
   ofAPart,
   pointsClose,
+  pulledAmps,
   rateBoth,
   satThere,
   speedWord,
@@ -20,6 +21,7 @@ import {
   bothSides,
   gaugeLetters,
   gaugePair,
+  lettered,
   lineBetween,
   lineTemperatures,
   liquidLine,
@@ -191,6 +193,10 @@ function take(draft: Draft, items: readonly Item[], index: number): void {
       }
       if (item.label !== undefined) {
         if (item.text === "charge") draft.chargeNoun = true;
+        if (pulledAmps(items, draft, index)) {
+          draft.hint ??= "current";
+          return;
+        }
         if (item.label.action !== undefined && warmthOnly(items, draft, index)) return;
         if (!joinPlaces(draft, item.label)) takeLabel(draft, item.label);
       }
@@ -276,6 +282,7 @@ function besideEachOther(items: readonly Item[], drafts: readonly Draft[]): void
   againAt(items, drafts);
   gaugeLetters(items, drafts);
   lineTemperatures(items, drafts);
+  lettered(items, drafts);
   plates(items, drafts);
   inAndOut(items, drafts);
   waterSides(items, drafts);

@@ -118,10 +118,22 @@ function sameAsBefore(items: readonly Item[], i: number): boolean {
   return (before === "this" || before === "that") && items[i - 2]?.text === "at";
 }
 
+/** "L3 OL, DC- side all ok": another side of the bridge, told for itself. */
+function sideOfBridge(items: readonly Item[], i: number): boolean {
+  const item = items[i];
+  if (item?.kind !== itemKind.points || items[i + 1]?.text !== "side") return false;
+  return (
+    item.points?.[0]?.[0]?.startsWith("DC") === true &&
+    items[i + 2]?.kind !== itemKind.number &&
+    items[i - 1]?.text === ","
+  );
+}
+
 function carriers(items: readonly Item[], from: number, to: number): number[] {
   const list: number[] = [];
   for (let i = from; i < to; i++)
-    if (classOf(items[i]) !== "" && !sameAsBefore(items, i)) list.push(i);
+    if (classOf(items[i]) !== "" && !sameAsBefore(items, i) && !sideOfBridge(items, i))
+      list.push(i);
   return list;
 }
 
@@ -187,9 +199,15 @@ function talksOn(items: readonly Item[], index: number, least: number): boolean 
   return words >= least;
 }
 
+/** "sorry bar not psi. suction temp is 11": units of what was said before. */
+function deniesUnit(items: readonly Item[], index: number): boolean {
+  return [items[index - 1], items[index + 1]].some((item) => item?.text === "not");
+}
+
 /** "spring check. return 67": what a sentence of its own says of the visit is not about a value. */
 function apart(items: readonly Item[], index: number, kind: string): boolean {
   if (kind === "C") return true;
+  if (kind === "U" && deniesUnit(items, index)) return true;
   // "rla is what we go by. reading 38.8"
   if (kind === "R" && items[index]?.label?.plate !== true) return talksOn(items, index, 2);
   // "leg 3 loose at the disco, lug burnt. tightened, now 22.3"

@@ -259,6 +259,27 @@ export function lineTemperatures(items: readonly Item[], drafts: readonly Draft[
   }
 }
 
+/** "sst A 41 B 29": one label, and the letters of two circuits before their values. */
+export function lettered(items: readonly Item[], drafts: readonly Draft[]): void {
+  drafts.forEach((right, order) => {
+    const left = drafts[order - 1];
+    if (left === undefined || right.index !== left.index + 2 || right.unit !== undefined) return;
+    const [first, second] = [items[left.index - 1]?.text ?? "", items[right.index - 1]?.text ?? ""];
+    if (!/^(?:ab|bc|cd|12|23)$/.test(first + second) || right.named !== undefined) return;
+    const label = items[left.index - 2]?.label;
+    if (label === undefined || (label.place === undefined && label.quantity === undefined)) return;
+    right.place = label.place;
+    right.named = label.quantity;
+    right.hint = label.hint;
+    const named = items.find((item) => / [A-D1-4]$/.test(item.subject ?? ""))?.subject;
+    const whose = named?.slice(0, -1);
+    left.subject = whose === undefined ? undefined : whose + first.toUpperCase();
+    right.subject = whose === undefined ? right.subject : whose + second.toUpperCase();
+    right.points = undefined;
+    left.points = undefined;
+  });
+}
+
 /** "68/52 ra/sa": values, then their names in the same order. */
 export function slashed(items: readonly Item[], drafts: readonly Draft[]): void {
   drafts.forEach((right, order) => {

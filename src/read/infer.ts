@@ -11,6 +11,7 @@ import {
   nearRating,
   ofItsSize,
   onTheOthers,
+  rowAgain,
   threeInRow,
   wanted,
 } from "./like-others.ts";
@@ -175,6 +176,7 @@ function continues(draft: Draft, left: Draft, items: readonly Item[]): boolean {
     return false;
   for (let i = left.index + 1; i < draft.index; i++)
     if (items[i]?.text === "still") return alike(draft, left);
+  if (left.unit?.dimension === "voltage" && !alike(draft, left)) return false;
   if (draft.earlier || draft.now || left.earlier || draft.after !== undefined) return true;
   if (draft.state !== undefined && alike(draft, left)) {
     draft.place ??= left.place;
@@ -237,6 +239,7 @@ export function infer(
   context: Context,
 ): void {
   const list = drafts.filter((draft) => !draft.gone);
+  rowAgain(list, items);
   setAndActual(items, list, context.units);
   list.forEach((draft, order) => {
     likeLeft(draft, list[order - 1], items);
@@ -252,6 +255,7 @@ export function infer(
   alongLists(list, items);
   onTheOthers(list, items);
   subjects(list, items);
+  rowAgain(list, items);
   inOrder(list, items, context);
   for (const draft of list) if (draft.quantity === undefined) fromContext(draft, items, context);
   byCapacitor(list);

@@ -3,12 +3,15 @@ import type { Context } from "./context.ts";
 import type { Between, Draft } from "./draft.ts";
 import type { Item } from "./item.ts";
 import { unitCalled } from "./kinds.ts";
+import { between } from "./relate.ts";
 import type { Setting } from "./settle.ts";
-import { alike, isPair } from "./shape.ts";
+import { alike, isPair, shapeOf } from "./shape.ts";
 import { role } from "./word.ts";
 
 export function copyKind(from: Draft, to: Draft): void {
   if (from.quantity === "capacitance" && isPair(to)) return;
+  if (from.quantity === "voltage" && from.value >= 90 && to.value > 0 && to.value < from.value / 5)
+    return;
   if (from.quantity === "wet_bulb_temperature") {
     // "78/67 wb": beside a wet bulb the warmer one is dry
     if (to.value < from.value) return;
@@ -79,6 +82,48 @@ export function falls(left: Draft, draft: Draft, gap: Between): boolean {
   const rated = left.rating === "expected" || left.rating === "setpoint";
   const ratio = left.value / draft.value;
   return rated && (gap.roles & role.is) !== 0 && !gap.strong && ratio < 30 && ratio > 1 / 30;
+}
+
+function rowsOf(list: readonly Draft[], items: readonly Item[]): Draft[][] {
+  const rows: Draft[][] = [];
+  for (const draft of list) {
+    const row = rows[rows.length - 1];
+    const left = row?.[row.length - 1];
+    const gap = left === undefined ? undefined : between(items, left, draft);
+    const legs = left?.points?.length === 1 && draft.points?.length === 1;
+    const joined =
+      gap !== undefined && (gap.list || gap.empty || (legs && !gap.strong && gap.calm));
+    if (row !== undefined && joined && left?.sentence === draft.sentence) row.push(draft);
+    else rows.push([draft]);
+  }
+  return rows;
+}
+
+/** "L1 22.4 L2 22.9 L3 17.0, volts 461 459 433 … now 22.3 22.6 22.4": the row that it is like, not the one before. */
+export function rowAgain(list: readonly Draft[], items: readonly Item[]): void {
+  if (list.length < 4) return;
+  const rows = rowsOf(list, items);
+  rows.forEach((row, order) => {
+    const bare = row.every(
+      (one) => one.quantity === undefined && one.unit === undefined && one.named === undefined,
+    );
+    if (row.length < 2 || !bare || row.some((one) => /[PL]/.test(shapeOf(one)))) return;
+    const likes = rows.slice(0, order).filter(
+      (other) =>
+        other.length === row.length &&
+        other[0]?.quantity !== undefined &&
+        other.every((one, at) => {
+          const ratio = (row[at]?.value ?? 0) / one.value;
+          return ratio > 0.5 && ratio < 2;
+        }),
+    );
+    const [like] = likes;
+    if (likes.length !== 1 || like?.[0] === undefined) return;
+    for (const one of row) {
+      copyKind(like[0], one);
+      one.kind ??= like[0].kind;
+    }
+  });
 }
 
 /** "463 across 1 and 2, 90 and 95 on the others": measured like the first, at what was not named. */

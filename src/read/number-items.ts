@@ -38,10 +38,18 @@ function toleranceEnd(build: Building, i: number, bare: boolean): number {
 
 const loads: ReadonlySet<string> = new Set(["tons", "tonnage", "load", "capacity"]);
 
+/** "evap in 54.1 out 44.9 gpm 610": behind "out" the other side of what was just measured. */
+function otherOfPair(build: Building): "temperature" | undefined {
+  const [label, number, joint] = build.items.slice(-3);
+  if (!/^(?:in|out|and|\/)$/.test(joint?.text ?? "") || number?.kind !== itemKind.number)
+    return undefined;
+  return label?.label?.hint === "temperature" ? "temperature" : undefined;
+}
+
 /** "delta t 19 amps 16.2": the unit's word names the next value where this one is of another kind. */
 function namesNext(build: Building, i: number, found: UnitSaid): boolean {
   const label = build.items[build.items.length - 1]?.label;
-  const quantity = label?.quantity ?? label?.hint;
+  const quantity = label?.quantity ?? label?.hint ?? otherOfPair(build);
   if (build.tokens[i]?.glued === true || found.unit.dimension === "time") return false;
   const first = build.items[build.items.length - 1]?.text ?? "";
   if (leadingUnit(build) || loads.has(first))

@@ -69,5 +69,13 @@ function likeShape(a: Draft, b: Draft, shape: string): boolean {
   if (a.after !== undefined && b.after !== undefined) return true;
   if (shapeOf(a) !== shape || a.rating !== undefined) return false;
   if (shape !== "P") return true;
-  return isPair(a) === isPair(b);
+  return isPair(a) === isPair(b) && sameRow(a, b);
+}
+
+/** "T1-G 340M. it pulled 19.4 on L1": what was tested at terminals says nothing of a leg in another sentence. */
+function sameRow(a: Draft, b: Draft): boolean {
+  if (a.sentence === b.sentence) return true;
+  const [first, second] = [a.points?.[0]?.[0] ?? "", b.points?.[0]?.[0] ?? ""];
+  const leg = /^L\d$/;
+  return leg.test(first) === leg.test(second);
 }

@@ -1,5 +1,6 @@
 import type { Draft } from "./draft.ts";
 import { type Item, itemKind } from "./item.ts";
+import { numberedRows } from "./numbered-rows.ts";
 import { between } from "./relate.ts";
 import { shareSide, strongIn } from "./share-side.ts";
 
@@ -247,31 +248,6 @@ function tableRows(list: readonly Draft[], items: readonly Item[]): void {
   });
 }
 
-/** "leads @500v: 1 140M 2 138M 3 141M": leads by number, each before its value. */
-function countedRows(list: readonly Draft[], items: readonly Item[]): void {
-  const named = items.some((item) => item.text === "leads" || item.text === "windings");
-  if (!named) return;
-  const at = list.findIndex((_, i) => isLeadNumber(list, i, 1) && isLeadNumber(list, i + 2, 2));
-  if (at < 0) return;
-  for (let lead = 1; isLeadNumber(list, at + 2 * (lead - 1), lead); lead++) {
-    const [number, value] = list.slice(at + 2 * (lead - 1), at + 2 * lead);
-    const item = items[number?.index ?? -1];
-    if (number === undefined || value === undefined || item === undefined) return;
-    number.gone = true;
-    item.owner = "<row> <value>";
-    value.points = [[`lead ${lead}`]];
-    value.before = [number.index, ...value.before];
-  }
-}
-
-function isLeadNumber(list: readonly Draft[], at: number, lead: number): boolean {
-  const [draft, next] = [list[at], list[at + 1]];
-  if (draft === undefined || next === undefined || draft.value !== lead) return false;
-  if (draft.unit !== undefined || draft.points !== undefined || next.points !== undefined)
-    return false;
-  return next.index === draft.index + 1 && (next.over || next.unit?.dimension === "resistance");
-}
-
 /** "0.5 1.6 2.1 on C-R C-S R-S": values, then their points in the same order. */
 function zipBehind(list: readonly Draft[], items: readonly Item[]): void {
   list.forEach((last, order) => {
@@ -302,7 +278,7 @@ export function shareRows(drafts: readonly Draft[], items: readonly Item[]): voi
     drafts.filter((draft) => !draft.gone),
     items,
   );
-  countedRows(
+  numberedRows(
     drafts.filter((draft) => !draft.gone),
     items,
   );

@@ -150,7 +150,8 @@ export const looseCodes: Rule = {
         run.some((part) => part.kind === itemKind.code) ||
         (isLetters(item) &&
           items[i + 1]?.text === "-" &&
-          item.label === undefined &&
+          (item.label === undefined ||
+            /^(?:panel|board|mcc|cabinet)$/.test(items[i - 1]?.text ?? "")) &&
           items[i + 2]?.kind === itemKind.number &&
           items[i + 2]?.unit === undefined &&
           item.unit === undefined);

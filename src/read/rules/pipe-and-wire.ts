@@ -101,6 +101,12 @@ export function gauge(note: Note, i: number, item: Item): boolean {
     state(note, SIZE, [i, i + 2], { kind: "note", about: "size" });
     return true;
   }
+  const { plain } = note;
+  const numbered = plain.slice(Math.max(0, item.from - 1), item.to).startsWith("#");
+  if (numbered && wordBefore(items, i, new Set(["wire", "wires", "thhn", "conductors"]), 3) >= 0) {
+    state(note, SIZE, [i, i + 1], { kind: "note", about: "size" });
+    return true;
+  }
   const wired =
     textAt(items, i + 1) === "wire" ||
     textAt(items, i + 1) === "thhn" ||

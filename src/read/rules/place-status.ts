@@ -1,3 +1,4 @@
+import { isStrongBreak } from "../breaks.ts";
 import { type Item, itemKind } from "../item.ts";
 import type { Note } from "../note.ts";
 import { clockAt } from "../times.ts";
@@ -42,8 +43,13 @@ export function leftPlace(note: Note): number {
   const { items } = note;
   const at = items.findIndex((item) => item.text === "left" && item.owner === undefined);
   const before = items[at - 1];
-  if (at < 0 || at > 2 || note.holds.mark) return -1;
-  if (before !== undefined && !/^(?:i|just|we|ive|finally|,|ok|okay|and)$/.test(before.text))
+  const starts = before !== undefined && isStrongBreak(before);
+  if (at < 0 || (at > 2 && !starts) || note.holds.mark) return -1;
+  if (
+    before !== undefined &&
+    !starts &&
+    !/^(?:i|just|we|ive|finally|,|ok|okay|and)$/.test(before.text)
+  )
     return -1;
   let end = at + 1;
   let named = false;
@@ -54,7 +60,7 @@ export function leftPlace(note: Note): number {
     else if ((item.roles & (role.article | role.only)) === 0) return -1;
     end++;
   }
-  if (!named && end === at + 1 && at <= 1 && items[end]?.colon === true) return at;
+  if (!named && end === at + 1 && (at <= 1 || starts) && items[end]?.colon === true) return at;
   if (!named) return -1;
   const clock = items.findIndex((_, i) => i >= end && clockAt(items, i, true) !== undefined);
   if (clock >= 0 && clock <= end + 2) return at;

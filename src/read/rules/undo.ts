@@ -1,4 +1,4 @@
-import { itemKind } from "../item.ts";
+import { type Item, itemKind } from "../item.ts";
 import { type Rule, state } from "../note.ts";
 import { carries, signIndex } from "../signs.ts";
 
@@ -14,7 +14,10 @@ export const undo: Rule = {
     if (at < 0) return;
     const values = items.filter(
       (item) =>
-        (item.kind === itemKind.number && item.owner === undefined && !smallCount(item.value)) ||
+        (item.kind === itemKind.number &&
+          item.owner === undefined &&
+          !smallCount(item.value) &&
+          !ofTag(items, item)) ||
         item.kind === itemKind.over,
     );
     if (values.length > 0) return;
@@ -32,6 +35,13 @@ export const undo: Rule = {
     );
   },
 };
+
+/** "scratch that, its ou-12s": a machine's number. */
+function ofTag(items: readonly Item[], item: Item): boolean {
+  const at = items.indexOf(item);
+  const [tag, dash] = [items[at - 2], items[at - 1]];
+  return dash?.text === "-" && dash.glued && item.glued && /^[a-z]{1,5}$/.test(tag?.text ?? "");
+}
 
 function smallCount(value: number): boolean {
   return Number.isInteger(value) && value >= 1 && value <= 5;

@@ -1,20 +1,22 @@
 import type { Reading } from "../../model.ts";
 import type { Unit } from "../../quantities/quantity.ts";
 import { isStrongBreak } from "../breaks.ts";
-import { itemKind } from "../item.ts";
+import { type Item, itemKind } from "../item.ts";
 import { quantityOf, unitCalled } from "../kinds.ts";
 import type { Note, Rule } from "../note.ts";
 import { role } from "../word.ts";
 
 /** The two units of "kPa not psi": the right one, the wrong one. */
-function unitsOf(note: Note): readonly [right: Unit | undefined, wrong: Unit | undefined] {
-  const found = note.items.filter((item) => item.kind === itemKind.unit);
+function unitsOf(
+  items: readonly Item[],
+): readonly [right: Unit | undefined, wrong: Unit | undefined] {
+  const found = items.filter((item) => item.kind === itemKind.unit);
   if (found.length === 0 || found.length > 2) return [undefined, undefined];
   const [first, second] = found;
-  const not = note.items.findIndex((item) => item.text === "not");
+  const not = items.findIndex((item) => item.text === "not");
   if (second === undefined) return [first?.unit, undefined];
-  const at = note.items.indexOf(second);
-  return not >= 0 && not > note.items.indexOf(first ?? second) && not < at
+  const at = items.indexOf(second);
+  return not >= 0 && not > items.indexOf(first ?? second) && not < at
     ? [first?.unit, second.unit]
     : [second.unit, first?.unit];
 }
@@ -87,7 +89,7 @@ export const unitCorrections: Rule = {
     )
       return;
     if (!items.some((item) => (item.roles & (role.correct | role.not)) !== 0)) return;
-    const [right, wrong] = unitsOf(note);
+    const [right, wrong] = unitsOf(items);
     if (right === undefined) return requantity(note);
     const latest = context.readings.slice(-Math.max(1, context.latest));
     const fitting = latest.filter(

@@ -1,0 +1,47 @@
+import type { Draft } from "./draft.ts";
+import { type Item, itemKind } from "./item.ts";
+
+/** What the bare numbers of a row count: leads where leads are spoken of, else the points named before. */
+function familyBefore(items: readonly Item[], list: readonly Draft[], order: number): string {
+  const said = list[order - 1]?.points?.[0]?.[0] ?? "";
+  const match = /^(lead |L|T)(\d)$/.exec(said);
+  if (match !== null) return `${match[1]}${match[2]}`;
+  return items.some((item) => item.text === "leads") ? "lead 0" : "";
+}
+
+/** A small whole number that stands right before a value of its own. */
+function counts(items: readonly Item[], draft: Draft, next: Draft | undefined): boolean {
+  if (next === undefined || draft.unit !== undefined || draft.points !== undefined) return false;
+  if (!Number.isInteger(draft.value) || draft.value < 1 || draft.value > 12) return false;
+  if (draft.named !== undefined || draft.place !== undefined || next.points !== undefined)
+    return false;
+  const joint = items[draft.index + 1];
+  const glue = joint?.kind === itemKind.sign && /^[:=]$/.test(joint.text);
+  return next.index === draft.index + 1 || (glue && next.index === draft.index + 2);
+}
+
+/** "leads: 1 140M 2 138M 3 141M", "lead 1 550 2 560 3 540 meg": the small numbers are the leads. */
+export function numberedRows(list: readonly Draft[], items: readonly Item[]): void {
+  for (let at = 0; at < list.length; at++) {
+    const family = familyBefore(items, list, at);
+    if (family === "") continue;
+    const name = family.slice(0, -1);
+    const rows: (readonly [Draft, Draft])[] = [];
+    let wanted = Number(family.slice(-1)) + 1;
+    for (let i = at; ; i += 2, wanted++) {
+      const [draft, next] = [list[i], list[i + 1]];
+      if (draft === undefined || next === undefined || draft.value !== wanted) break;
+      if (!counts(items, draft, next)) break;
+      rows.push([draft, next]);
+    }
+    const enough = family.endsWith("0") ? rows.length > 1 : rows.length > 0;
+    if (!enough) continue;
+    for (const [draft, next] of rows) {
+      const item = items[draft.index];
+      draft.gone = true;
+      if (item !== undefined) item.owner = "<row> <value>";
+      next.points = [[`${name}${draft.value}`]];
+      next.before = [draft.index, ...next.before];
+    }
+  }
+}
