@@ -16,14 +16,12 @@ import {
 import { classOf } from "./carrier.ts";
 import { countOf } from "./count-words.ts";
 import type { Draft } from "./draft.ts";
+import { gaugeLetters, lettered, lineTemperatures } from "./gauge-letters.ts";
 import {
   againAt,
   bothSides,
-  gaugeLetters,
   gaugePair,
-  lettered,
   lineBetween,
-  lineTemperatures,
   liquidLine,
   liquidThen,
   sidePairs,

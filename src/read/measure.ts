@@ -14,7 +14,8 @@ import { question } from "./question.ts";
 import { relate } from "./relate.ts";
 import { repeat } from "./repeat.ts";
 import { settingOf } from "./setting.ts";
-import { share, shareRows } from "./share.ts";
+import { share } from "./share.ts";
+import { shareRows } from "./share-rows.ts";
 import { type Found, isPegged, valuesOf } from "./values.ts";
 
 function begin(note: Note, draft: Draft, found: Found): void {

@@ -1,0 +1,59 @@
+import type { Draft } from "./draft.ts";
+import type { Item } from "./item.ts";
+
+/** "SP 118 ST 50 HP 365": beside the other gauges SP is the suction pressure. */
+export function gaugeLetters(items: readonly Item[], drafts: readonly Draft[]): void {
+  if (!drafts.some((draft) => draft.rating === "setpoint")) return;
+  if (!items.some((item) => /^(?:hp|st|slt|llt|dp)$/.test(item.text))) return;
+  for (const draft of drafts) {
+    if (
+      !draft.before.some((index) => items[index]?.text === "sp") ||
+      draft.rating !== "setpoint" ||
+      draft.unit !== undefined
+    )
+      continue;
+    draft.rating = undefined;
+    draft.place = "suction";
+    draft.named = "pressure";
+  }
+}
+
+const lineLetters: Readonly<Record<string, "discharge" | "suction" | "liquid">> = {
+  td: "discharge",
+  ts: "suction",
+  tl: "liquid",
+};
+
+/** "td 210 ts 52 tl 95": beside the other lines' temperatures TD is the discharge's. */
+export function lineTemperatures(items: readonly Item[], drafts: readonly Draft[]): void {
+  const said = new Set(items.map((item) => item.text).filter((text) => text in lineLetters));
+  if (said.size < 2) return;
+  for (const draft of drafts) {
+    const place = lineLetters[items[draft.index - 1]?.text ?? ""];
+    if (place === undefined || draft.value < -40 || draft.value > 300) continue;
+    if (draft.unit !== undefined && draft.unit.dimension !== "temperature") continue;
+    draft.place = place;
+    draft.named = "temperature";
+  }
+}
+
+/** "sst A 41 B 29": one label, and the letters of two circuits before their values. */
+export function lettered(items: readonly Item[], drafts: readonly Draft[]): void {
+  drafts.forEach((right, order) => {
+    const left = drafts[order - 1];
+    if (left === undefined || right.index !== left.index + 2 || right.unit !== undefined) return;
+    const [first, second] = [items[left.index - 1]?.text ?? "", items[right.index - 1]?.text ?? ""];
+    if (!/^(?:ab|bc|cd|12|23)$/.test(first + second) || right.named !== undefined) return;
+    const label = items[left.index - 2]?.label;
+    if (label === undefined || (label.place === undefined && label.quantity === undefined)) return;
+    right.place = label.place;
+    right.named = label.quantity;
+    right.hint = label.hint;
+    const named = items.find((item) => / [A-D1-4]$/.test(item.subject ?? ""))?.subject;
+    const whose = named?.slice(0, -1);
+    left.subject = whose === undefined ? undefined : whose + first.toUpperCase();
+    right.subject = whose === undefined ? right.subject : whose + second.toUpperCase();
+    right.points = undefined;
+    left.points = undefined;
+  });
+}
