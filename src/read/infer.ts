@@ -27,7 +27,7 @@ import {
   byThree,
   pinsBeforeGround,
 } from "./plausible.ts";
-import { fromContext, inOrder } from "./recall.ts";
+import { fromContext, inOrder, thatLine } from "./recall.ts";
 import { between } from "./relate.ts";
 import { setAndActual } from "./set-actual.ts";
 import type { Setting } from "./settle.ts";
@@ -256,6 +256,7 @@ export function infer(
   onTheOthers(list, items);
   subjects(list, items);
   rowAgain(list, items);
+  thatLine(list, items, context);
   inOrder(list, items, context);
   for (const draft of list) if (draft.quantity === undefined) fromContext(draft, items, context);
   byCapacitor(list);

@@ -195,6 +195,22 @@ function placedLike(draft: Draft, first: Reading, context: Context): Reading | u
   return near.length === 1 ? near[0] : undefined;
 }
 
+/** "that pipe is 73 F": the line whose temperature was read last. */
+export function thatLine(list: readonly Draft[], items: readonly Item[], context: Context): void {
+  const at = items.findIndex(
+    (item, i) =>
+      /^(?:pipe|line)$/.test(item.text) && /^(?:that|same)$/.test(items[i - 1]?.text ?? ""),
+  );
+  const draft = at < 0 ? undefined : list.find((one) => one.index > at);
+  if (draft?.quantity !== "temperature" || draft.place !== undefined) return;
+  if (!draft.before.includes(at)) return;
+  const last = context.readings.filter(
+    (reading) => reading.quantity === "temperature" && reading.at !== undefined,
+  );
+  const place = last[last.length - 1]?.at;
+  if (place === "suction" || place === "liquid" || place === "discharge") draft.place = place;
+}
+
 /** What the job's earlier readings make of a number without quantity or unit. */
 export function fromContext(draft: Draft, items: readonly Item[], context: Context): void {
   if (draft.unit !== undefined || context.readings.length === 0 || Number.isNaN(draft.value))
