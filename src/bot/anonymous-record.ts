@@ -117,7 +117,7 @@ const unitShape = z.custom<ExportJob["equipment"]>(
   (value) => typeof value === "object" && value !== null,
 );
 
-function maskedJob({ job, equipment, judgement }: ExportJob, masks: Masks): ExportJob {
+function maskedJob({ job, equipment, judgement, beforeWork }: ExportJob, masks: Masks): ExportJob {
   const { complaint: _complaint, ...rest } = job;
   return {
     job: jobShape.parse(
@@ -125,6 +125,9 @@ function maskedJob({ job, equipment, judgement }: ExportJob, masks: Masks): Expo
     ),
     equipment: unitShape.parse(masked(withoutPlate(equipment), "", masks)),
     judgement,
+    ...(beforeWork === undefined
+      ? {}
+      : { beforeWork: { ...beforeWork, at: shifted(beforeWork.at, masks.shift) } }),
   };
 }
 

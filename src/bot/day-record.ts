@@ -4,7 +4,7 @@ import { type DayRecord, type ExportJob, touchedOnDay } from "../show/exports/sh
 import { zoneOf } from "../show/local-time.ts";
 import { dueItems } from "./due-items.ts";
 import { daysOf, type ExportScope, inScope } from "./export-scope.ts";
-import { lastJudgement } from "./judge-job.ts";
+import { judgedBeforeWork, lastJudgement } from "./judge-job.ts";
 import type { Memory } from "./memory.ts";
 import { namesOf } from "./people.ts";
 import { jobsAround } from "./rest.ts";
@@ -38,10 +38,12 @@ export function scopeRecord(memory: Memory, scope: ExportScope): DayRecord {
 
 function exportJob(memory: Memory, job: Job): ExportJob {
   const earlier = earlierJobs(job, jobsAround(memory, job)).at(-1);
+  const beforeWork = judgedBeforeWork(memory, job);
   return {
     job,
     equipment: equipmentOf(job, memory.registry),
     judgement: lastJudgement(memory, job),
+    ...(beforeWork === undefined ? {} : { beforeWork }),
     ...(earlier === undefined
       ? {}
       : { before: { job: earlier, judgement: lastJudgement(memory, earlier) } }),

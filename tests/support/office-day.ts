@@ -71,13 +71,13 @@ function say(
   job: number,
   { minute, text }: { readonly minute: number; readonly text: string },
 ): void {
-  const clock = (value: number): string => String(value).padStart(2, "0");
+  const clock = (value: number): string => String(value % 60).padStart(2, "0");
   const first = minute === 0;
   receive(bot, {
     message: {
       platform: "replay",
       id: `j${job}-${minute}`,
-      at: `2026-05-12T${clock(7 + (job % 10))}:${clock(minute)}:00-05:00`,
+      at: `2026-05-12T${clock(7 + (job % 10) + Math.floor(minute / 60))}:${clock(minute)}:00-05:00`,
       channel: "south",
       ...(first ? {} : { thread: `j${job}-0` }),
       person: first ? "maren" : (people[job % people.length] ?? ""),

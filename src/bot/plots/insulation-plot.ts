@@ -61,7 +61,7 @@ function leadPlot(
 ): Plot | undefined {
   const earlier = [...source.earlier].reverse().flatMap((job) => testOf(job, subject));
   const tests = [...(now.length === 0 ? [] : [{ date: dateOf(now), readings: now }]), ...earlier];
-  const names = [...new Set(now.map(labelOf))];
+  const names = [...new Set(now.map(labelOf))].sort((a, b) => (a < b ? -1 : a > b ? 1 : 0));
   const count = tests.slice(0, mostTests).reduce((sum, test) => sum + test.readings.length, 0);
   if (now.length === 0 || count < 2) return undefined;
   const series = tests.slice(0, mostTests).map(

@@ -30,10 +30,11 @@ export function measuredOf(
   );
 }
 
-/** "RTU-2 compressor 1". */
+/** "RTU-2 compressor 1: insulation by lead". */
 export function plotTitle({ job }: PlotSource, subject: string | undefined, says: string): string {
   const unit = job.equipment ?? job.site ?? `Job ${job.job}`;
-  return `${[unit, subject].filter((word) => word !== undefined && word !== unit).join(" ")}: ${says}`;
+  const words = subject === undefined || subject === unit ? [unit] : [unit, subject];
+  return `${words.join(" ")}: ${says}`;
 }
 
 export const seconds = (iso: string): number => Date.parse(iso) / 1000;

@@ -26,7 +26,7 @@ export function vacuumPlot(source: PlotSource): Plot | undefined {
 }
 
 const notes = {
-  tight: "Levels off below the hold: tight and dry by common practice.",
+  tight: "Stays below the hold: tight and dry by common practice.",
   leak: "Rises straight on: the curve of a leak.",
   wet: "Levels off high: the curve of moisture, or of refrigerant in oil.",
   short: "Too short or too few readings to tell a leak from moisture.",

@@ -1,6 +1,7 @@
 import type { Cell, Job, Judgement, Visit } from "../../model.ts";
 import { served } from "../board-order.ts";
 import { namedCauses } from "../causes.ts";
+import { leftWords } from "../machine-words.ts";
 import { lastDone } from "../past.ts";
 import { faultWords, likelihood, personName, statusWords } from "../wording.ts";
 import type { SheetMaker } from "./sheet-maker.ts";
@@ -34,7 +35,11 @@ export const jobsSheet: SheetMaker = {
     { name: "travel hours", kind: "number", about: "over all people, this day" },
     { name: "cause", kind: "text", about: "most likely cause, with likely or possible" },
     { name: "done", kind: "text", about: "what was fitted, repaired or cleaned" },
-    { name: "left as", kind: "text", about: "power, locks, bypasses and circuit as last said" },
+    {
+      name: "left as",
+      kind: "text",
+      about: "power, locks, leads, circuit and bypasses as last said",
+    },
     { name: "parts open", kind: "text", about: "parts asked for and not fitted" },
     { name: "recovered kg", kind: "number", about: "refrigerant taken out, whole job" },
     { name: "charged kg", kind: "number", about: "refrigerant put in, whole job" },
@@ -77,7 +82,7 @@ function jobRow(record: DayRecord, { job, equipment, judgement }: ExportJob): re
     hours(visits.filter((v) => v.kind === "travel")),
     causeOf(judgement),
     lastDone(job),
-    leftAs(job, record),
+    leftWords(job.machine, record.names).join("; "),
     openParts(job),
     kilograms(job.refrigerant.recovered_kg),
     kilograms(job.refrigerant.charged_kg),
@@ -96,18 +101,6 @@ function edge(record: DayRecord, times: readonly string[], which: "first" | "las
 function causeOf(judgement: Judgement): Cell {
   const [top] = namedCauses(judgement);
   return top === undefined ? null : `${likelihood(top)}: ${faultWords(top.fault)}`;
-}
-
-function leftAs(job: Job, record: DayRecord): string {
-  const { machine } = job;
-  return [
-    machine.power === "unknown" ? "" : `power ${machine.power.replaceAll("_", " ")}`,
-    ...machine.locks.map((l) => `locked by ${personName(l.who, record.names)}`),
-    ...machine.bypasses.map((b) => `bypassed: ${b.what}`),
-    machine.circuit === "unknown" ? "" : `circuit ${machine.circuit}`,
-  ]
-    .filter((word) => word !== "")
-    .join("; ");
 }
 
 function openParts(job: Job): string {

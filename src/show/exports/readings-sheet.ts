@@ -1,7 +1,7 @@
 import type { Cell, Finding, JobReading } from "../../model.ts";
 import { figureWords } from "../figure-words.ts";
 import { placeName } from "../reading-phrase.ts";
-import { speaksOf } from "../touched.ts";
+import { verdictsOf } from "../verdicts-of.ts";
 import { personName, verdictWords } from "../wording.ts";
 import type { SheetMaker } from "./sheet-maker.ts";
 import { cellTime, type DayRecord, type ExportJob, onDay } from "./sheet-source.ts";
@@ -33,7 +33,12 @@ export const readingsSheet: SheetMaker = {
     { name: "after s", kind: "number", about: "seconds since the test began" },
     { name: "for s", kind: "number", about: "how long the value held" },
     { name: "rating", kind: "text", about: "plate, setpoint or expected value: no measurement" },
-    { name: "verdict", kind: "text", about: "GOOD, WATCH, BAD or NOT JUDGED, as it stands now" },
+    {
+      name: "verdict",
+      kind: "text",
+      about:
+        "GOOD, WATCH, BAD or NOT JUDGED, on the last value of each place; before the work as it was judged then",
+    },
     { name: "basis", kind: "text", about: "where the limit comes from" },
     { name: "assumed", kind: "text", about: "what was filled in and not said" },
     { name: "doubtful", kind: "text", about: "yes: hardly possible, kept and not used" },
@@ -44,16 +49,22 @@ export const readingsSheet: SheetMaker = {
     { name: "message", kind: "text", about: "message that it came with" },
   ],
   rows: (record) =>
-    record.jobs.flatMap((entry) =>
-      entry.job.readings
+    record.jobs.flatMap((entry) => {
+      const verdicts = verdictsOf(entry);
+      return entry.job.readings
         .filter((r) => onDay(record, r.taken))
-        .map((reading) => readingRow(record, entry, reading)),
-    ),
+        .map((reading) =>
+          readingRow(record, entry, { reading, finding: verdicts.get(reading.id) }),
+        );
+    }),
 };
 
-function readingRow(record: DayRecord, entry: ExportJob, reading: JobReading): readonly Cell[] {
-  const { job, judgement } = entry;
-  const finding = judgement.findings.find((f) => stands(reading) === "yes" && speaksOf(f, reading));
+function readingRow(
+  record: DayRecord,
+  { job }: ExportJob,
+  row: { readonly reading: JobReading; readonly finding: Finding | undefined },
+): readonly Cell[] {
+  const { reading, finding } = row;
   return [
     job.job,
     job.site,

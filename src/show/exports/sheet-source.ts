@@ -6,6 +6,8 @@ export interface ExportJob {
   readonly job: Job;
   readonly equipment: EquipmentFacts;
   readonly judgement: Judgement;
+  /** as it was judged before anything was changed on the machine; absent where nothing was */
+  readonly beforeWork?: { readonly at: string; readonly judgement: Judgement };
   /** the job before it on the same unit */
   readonly before?: { readonly job: Job; readonly judgement: Judgement };
 }

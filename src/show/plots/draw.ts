@@ -42,7 +42,9 @@ export function draw(plot: Plot, width: number, height: number): Drawing {
     text(frame.left - 44, 12, plot.title, { size: 9.5, bold: true }),
     ...legend.shapes,
     ...axes(plot, frame, { x, y }),
-    ...plot.limits.flatMap(({ at, says }) => limitShapes(frame, y.at(at), says)),
+    ...plot.limits.flatMap(({ at, says }) =>
+      limitShapes(frame, y.at(at), { says, under: isMostlyOver(points, at) }),
+    ),
     ...plot.series.flatMap((series) => seriesShapes(series, x, y)),
     ...(note === 0 ? [] : [text(frame.left - 44, height - 4, plot.note, { size: 8 })]),
   ];
@@ -121,7 +123,15 @@ function axes(
   ];
 }
 
-function limitShapes({ left, right }: Frame, at: number, says: string): readonly Shape[] {
+/** Where most values lie over a limit its words stand under it, clear of them. */
+const isMostlyOver = (points: readonly (readonly [number, number])[], limit: number): boolean =>
+  points.filter((point) => point[1] > limit).length * 2 > points.length;
+
+function limitShapes(
+  { left, right }: Frame,
+  at: number,
+  { says, under }: { readonly says: string; readonly under: boolean },
+): readonly Shape[] {
   return [
     {
       kind: "line",
@@ -133,7 +143,7 @@ function limitShapes({ left, right }: Frame, at: number, says: string): readonly
       gray: 0.25,
       dash: [1.5, 2],
     },
-    text(right - 2, at - 3, says, { size: small, anchor: "end" }),
+    text(right - 2, under ? at + 8.5 : at - 3, says, { size: small, anchor: "end" }),
   ];
 }
 

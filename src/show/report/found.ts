@@ -2,13 +2,15 @@ import type { Finding, JobReading, Level } from "../../model.ts";
 import { namedCauses } from "../causes.ts";
 import { cellTime, type DayRecord, type ExportJob } from "../exports/sheet-source.ts";
 import { figures } from "../figures.ts";
-import { stands } from "../standing-reading.ts";
-import { speaksOf, worstFirst } from "../touched.ts";
+import { worstFirst } from "../touched.ts";
+import { verdictsOf } from "../verdicts-of.ts";
 import { faultWords, likelihood, sentence, sentenceCase, verdictWords } from "../wording.ts";
+import { workedAt } from "../worked-at.ts";
 import type { Block } from "./report.ts";
 
 const mostFindings = 6;
 const mostDecisive = 10;
+const mostInRow = 8;
 
 /** The cause as far as it is proven, with what was found. */
 export function causeBlock({ judgement }: ExportJob): Block {
@@ -25,7 +27,7 @@ export function causeBlock({ judgement }: ExportJob): Block {
   return {
     kind: "lines",
     title: "Found",
-    lines: [...(named.length === 0 ? ["Cause not proven."] : named), ...found],
+    lines: [named.length === 0 ? "Cause not proven." : named.join(" "), ...found],
   };
 }
 
@@ -40,67 +42,60 @@ interface Decisive {
 /** At most ten decisive rows, before and after the work, each with the limit's source. */
 export function proofBlock(entry: ExportJob, record: DayRecord): Block {
   const rows = decisive(entry).slice(0, mostDecisive);
-  const worked = workedAt(entry);
+  const worked = workedAt(entry.job);
   return {
     kind: "table",
     title: "Measured",
     table: {
       columns: [
-        { says: "When", share: 0.15 },
-        { says: "Reading, as said", share: 0.44 },
-        { says: "Verdict", share: 0.14 },
-        { says: "Held against", share: 0.27 },
+        { says: "When", share: 0.16 },
+        { says: "Reading, as said", share: 0.42 },
+        { says: "Verdict", share: 0.09 },
+        { says: "What it shows, and the basis", share: 0.33 },
       ],
       rows: rows.map(({ readings, finding }) => {
         const [first] = readings;
         const when = first === undefined ? "" : cellTime(record, first.taken).slice(5, 16);
         const after =
-          first !== undefined && worked !== undefined && first.taken > worked ? " after" : "";
+          first !== undefined &&
+          worked !== undefined &&
+          Date.parse(first.received) >= Date.parse(worked)
+            ? " after"
+            : "";
         const subject = first?.subject === undefined ? "" : `${first.subject}: `;
         return [
           `${when}${after}`,
           `${subject}${figures(readings)}`,
           verdictWords[finding.level],
-          finding.basis,
+          shownBy(finding),
         ];
       }),
     },
   };
 }
 
+/** "superheat 11 F, usual; common practice". */
+const shownBy = ({ brief, says, basis }: Finding): string =>
+  [brief ?? says, basis].filter((word) => word !== "").join("; ");
+
 const gravity = { bad: 0, watch: 1, good: 2, unknown: 3 } as const satisfies Record<Level, number>;
 
-/** Readings that a verdict speaks of, a row for those of one message and one finding. */
-function decisive({ job, judgement }: ExportJob): readonly Decisive[] {
-  const findings = worstFirst(judgement.findings).filter(({ level }) => level !== "unknown");
+/** Readings that a verdict was made on, a row for those of one message and one finding. */
+function decisive(entry: ExportJob): readonly Decisive[] {
+  const verdicts = verdictsOf(entry);
   const rows = new Map<string, { readings: JobReading[]; finding: Finding }>();
-  for (const reading of job.readings) {
-    if (!stands(reading) || reading.doubtful === true) continue;
-    const finding = findings.find((one) => speaksOf(one, reading));
-    if (finding === undefined) continue;
-    const key = [reading.message, reading.subject, finding.about, finding.check].join("|");
+  for (const reading of entry.job.readings) {
+    const finding = verdicts.get(reading.id);
+    if (finding === undefined || finding.level === "unknown") continue;
+    // what one finding was made on stands together, whether it came in one message or in three
+    const key = [reading.subject, finding.about, finding.check, finding.says].join("|");
     const row = rows.get(key);
     if (row === undefined) rows.set(key, { readings: [reading], finding });
-    else if (row.readings.length < 6) row.readings.push(reading);
+    else if (row.readings.length < mostInRow) row.readings.push(reading);
   }
   const all = [...rows.values()];
   const chosen = [...all]
     .sort((a, b) => gravity[a.finding.level] - gravity[b.finding.level])
     .slice(0, mostDecisive);
   return all.filter((row) => chosen.includes(row));
-}
-
-/** When the machine was changed first: what was read later shows whether it held. */
-function workedAt({ job }: ExportJob): string | undefined {
-  const fitted = job.parts.filter(({ state }) => state === "fitted").map(({ at }) => at);
-  const acts = job.statements.flatMap(({ statement, at, undone, deleted }) =>
-    statement.kind === "action" &&
-    statement.planned !== true &&
-    undone !== true &&
-    deleted !== true &&
-    ["replaced", "repaired", "brazed", "charged", "cleaned"].includes(statement.action)
-      ? [at]
-      : [],
-  );
-  return [...fitted, ...acts].sort()[0];
 }

@@ -1,5 +1,5 @@
 /** pt that the foot of a page takes. */
-const foot = 30;
+const foot = 24;
 
 /** Where the next thing is set, and how much room is left. */
 export interface Page {
@@ -38,12 +38,18 @@ interface TextStyle {
   readonly width: number;
   readonly size: number;
   readonly bold?: boolean;
+  /** pt between lines; less in tables */
+  readonly lead?: number;
 }
 
 /** How high a text stands when it is wrapped to a width. */
-export function heightOf({ doc }: Page, text: string, { width, size, bold }: TextStyle): number {
+export function heightOf(
+  { doc }: Page,
+  text: string,
+  { width, size, bold, lead }: TextStyle,
+): number {
   doc.font(bold === true ? "bold" : "regular").fontSize(size);
-  return doc.heightOfString(printable(text), { width, lineGap: 0.5 });
+  return doc.heightOfString(printable(text), { width, lineGap: lead ?? 0.5 });
 }
 
 /** Sets a wrapped text at a place; the page does not move. */
@@ -52,12 +58,12 @@ export function textAt(
   text: string,
   style: TextStyle & { readonly y: number },
 ): void {
-  const { x, y, width, size, bold } = style;
+  const { x, y, width, size, bold, lead } = style;
   doc
     .font(bold === true ? "bold" : "regular")
     .fontSize(size)
     .fillColor("black")
-    .text(printable(text), x, y, { width, lineGap: 0.5 });
+    .text(printable(text), x, y, { width, lineGap: lead ?? 0.5 });
 }
 
 /** Without signs that no font has; line ends stay inside a cell. */

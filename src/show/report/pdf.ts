@@ -12,7 +12,7 @@ export function reportBytes(reports: readonly Report[]): Promise<Uint8Array> {
   const paper = first?.paper ?? "LETTER";
   const doc = new PDFDocument({
     size: paper,
-    margin: 46,
+    margins: { top: 32, bottom: 28, left: 46, right: 46 },
     bufferPages: true,
     autoFirstPage: false,
     info: {

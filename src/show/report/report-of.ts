@@ -2,7 +2,7 @@ import type { SiteFacts } from "../../model.ts";
 import { type About, cellTime, type DayRecord, type ExportJob } from "../exports/sheet-source.ts";
 import { gasOf } from "../gas-of.ts";
 import type { Plot } from "../plots/plot.ts";
-import { personName, statusWords } from "../wording.ts";
+import { personName, sentence, sentenceCase, statusWords } from "../wording.ts";
 import { causeBlock, proofBlock } from "./found.ts";
 import { readingsTable } from "./readings-table.ts";
 import type { Block, Photo, Report } from "./report.ts";
@@ -32,7 +32,11 @@ export function reportOf(source: ReportSource): Report {
   const { job } = entry;
   const unit = job.equipment ?? "unit not named";
   const blocks: readonly Block[] = [
-    { kind: "lines", title: "Called for", lines: [job.complaint ?? "not said"] },
+    {
+      kind: "lines",
+      title: "Called for",
+      lines: [sentence(sentenceCase(job.complaint ?? "not said"))],
+    },
     causeBlock(entry),
     proofBlock(entry, record),
     doneBlock(entry),
@@ -58,7 +62,9 @@ export function reportOf(source: ReportSource): Report {
 }
 
 const isFilled = (block: Block): boolean =>
-  block.kind === "lines" ? block.lines.length > 0 : block.table.rows.length > 0;
+  block.kind === "lines"
+    ? block.lines.length + (block.small?.length ?? 0) > 0
+    : block.table.rows.length > 0;
 
 function headOf({ entry, record, site }: ReportSource): Report["head"] {
   const { job, equipment } = entry;
@@ -81,15 +87,24 @@ function headOf({ entry, record, site }: ReportSource): Report["head"] {
     return certificate === undefined ? name : `${name} (certificate ${certificate})`;
   });
   const rows: readonly (readonly [string, string])[] = [
-    ["Site", joined([job.site ?? undefined, site.street, site.town])],
-    ["Unit", joined([job.equipment ?? undefined, ...plate])],
+    ["Site", joined([site.street, site.town])],
+    ["Unit", joined(plate)],
     ["Plate", joined(electric)],
     ["People", people.join(", ")],
-    ["Opened", cellTime(record, job.opened).slice(0, 16)],
-    ["Status", `${statusWords[job.status]}, ${cellTime(record, job.status_at).slice(0, 16)}`],
+    ["Opened", openedWords(entry, record)],
     ["Serials read", serials(entry)],
   ];
   return rows.filter(([, text]) => text !== "");
+}
+
+/** "2026-05-12 07:00; done 2026-05-12 11:20", in the company's time. */
+function openedWords({ job }: ExportJob, record: DayRecord): string {
+  const time = (iso: string): string => cellTime(record, iso).slice(0, 16);
+  const status =
+    job.status === "open"
+      ? "nobody has reported on it yet"
+      : `${statusWords[job.status]} ${time(job.status_at)}`;
+  return `${time(job.opened)}; ${status} (${record.zone})`;
 }
 
 const joined = (words: readonly (string | undefined)[]): string =>

@@ -7,7 +7,13 @@ export interface Table {
 }
 
 export type Block =
-  | { readonly kind: "lines"; readonly title: string; readonly lines: readonly string[] }
+  | {
+      readonly kind: "lines";
+      readonly title: string;
+      readonly lines: readonly string[];
+      /** in small letters: what stands on every report */
+      readonly small?: readonly string[];
+    }
   | { readonly kind: "table"; readonly title: string; readonly table: Table };
 
 export interface Photo {

@@ -9,7 +9,7 @@ import {
 } from "../exports/sheet-source.ts";
 import { figures } from "../figures.ts";
 import { gasOf } from "../gas-of.ts";
-import { circuitWords, leadWords } from "../machine-words.ts";
+import { leftWords } from "../machine-words.ts";
 import { stands } from "../standing-reading.ts";
 import { worstFirst } from "../touched.ts";
 import { personName, sentence, sentenceCase } from "../wording.ts";
@@ -42,23 +42,40 @@ export function partsBlock({ job }: ExportJob, record: DayRecord): Block {
     title: "Parts",
     table: {
       columns: [
-        { says: "Part", share: 0.34 },
-        { says: "Number", share: 0.22 },
-        { says: "Quantity", share: 0.12 },
-        { says: "State", share: 0.32 },
+        { says: "Part", share: 0.28 },
+        { says: "Number", share: 0.18 },
+        { says: "Quantity", share: 0.1 },
+        { says: "State", share: 0.44 },
       ],
-      rows: job.parts.map((part) => [
-        part.part,
-        part.number ?? "",
-        part.quantity === undefined ? "" : String(part.quantity),
-        stateOf(part, record),
-      ]),
+      rows: partsOnce(job.parts).map((states) => {
+        const [part] = states;
+        const quantity = states.findLast((one) => one.quantity !== undefined)?.quantity;
+        return [
+          part?.part ?? "",
+          states.find(({ number }) => number !== undefined)?.number ?? "",
+          quantity === undefined ? "" : String(quantity),
+          states.map((one) => stateOf(one, record)).join("; "),
+        ];
+      }),
     },
   };
 }
 
+/** What was said of a part, in its order, the same part in one row. */
+function partsOnce(parts: readonly JobPart[]): readonly (readonly JobPart[])[] {
+  const rows = new Map<string, JobPart[]>();
+  for (const part of parts) {
+    const key = `${part.part}|${part.number ?? ""}`;
+    const row = rows.get(key);
+    if (row === undefined) rows.set(key, [part]);
+    else row.push(part);
+  }
+  return [...rows.values()];
+}
+
 function stateOf(part: JobPart, record: DayRecord): string {
-  const due = part.due === undefined ? "" : `, due ${part.due}`;
+  const day = part.due_on ?? part.due;
+  const due = day === undefined ? "" : `, due ${day}`;
   return `${part.state} ${cellTime(record, part.at).slice(5, 16)}${due}`;
 }
 
@@ -93,18 +110,7 @@ export function refrigerantBlock({ job, equipment }: ExportJob, record: DayRecor
 
 /** How the machine was left, and what is advised. */
 export function leftBlock({ job, judgement }: ExportJob, record: DayRecord): Block {
-  const { machine } = job;
-  const left = [
-    machine.power === "unknown" ? "" : `power ${machine.power.replaceAll("_", " ")}`,
-    ...machine.locks.map(({ who, where }) =>
-      [`locked by ${personName(who, record.names)}`, where]
-        .filter((w) => w !== undefined)
-        .join(", "),
-    ),
-    leadWords(machine.leads),
-    circuitWords(machine.circuit),
-    ...machine.bypasses.map(({ what }) => `BYPASSED: ${what}`),
-  ].filter((word) => word !== "");
+  const left = leftWords(job.machine, record.names);
   const advice = adviceOf(job, judgement.findings);
   return {
     kind: "lines",
@@ -128,7 +134,7 @@ function adviceOf(job: Job, findings: ExportJob["judgement"]["findings"]): reado
 export function timesBlock({ job }: ExportJob, record: DayRecord): Block {
   return {
     kind: "table",
-    title: `Times, ${job.labor_hours} h on site in all`,
+    title: job.labor_hours > 0 ? `Times, ${job.labor_hours} h on site in all` : "Times",
     table: {
       columns: [
         { says: "Person", share: 0.3 },
@@ -155,15 +161,24 @@ export function lackingBlock({ job }: ExportJob): Block {
   const unread =
     job.unread.length === 0
       ? []
-      : [sentence(`Said and not understood: ${job.unread.map(({ text }) => text).join(", ")}`)];
+      : [sentence(`Said and not understood: ${counted(job.unread.map(({ text }) => text))}`)];
   return {
     kind: "lines",
     title: "Limits",
-    lines: [
-      ...lacking,
-      ...unread,
+    lines: [...lacking, ...unread],
+    small: [
       "Verdicts compare what was reported with the limits named beside them. They replace no inspection, no local code and no licensed judgement; codes and the maker's instructions go first.",
       "Before work on this unit: lock it out, prove it dead, and expect pressure and stored charge wherever the record does not say otherwise.",
     ],
   };
+}
+
+/** Each text once, with how often: "1 (3 times), 14". */
+function counted(texts: readonly string[]): string {
+  return [...new Set(texts)]
+    .map((text) => {
+      const times = texts.filter((one) => one === text).length;
+      return times === 1 ? text : `${text} (${times} times)`;
+    })
+    .join(", ");
 }

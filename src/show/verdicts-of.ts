@@ -1,0 +1,85 @@
+import type { Finding, JobReading, Judgement } from "../model.ts";
+import { stands } from "./standing-reading.ts";
+import { speaksOf, worstFirst } from "./touched.ts";
+
+export interface Judged {
+  readonly job: { readonly readings: readonly JobReading[] };
+  readonly judgement: Judgement;
+  /** as the job was judged before anything was changed on the machine */
+  readonly beforeWork?: { readonly at: string; readonly judgement: Judgement };
+}
+
+/** Checks that judge a row of values of one place as a whole. */
+const together = new Set<string>(["pressure_test", "evacuation", "polarization", "start_current"]);
+
+/**
+ * By reading id, the finding that judged it: of several the worst. A verdict belongs to the value
+ * that it was made on: what was read again at the same place has none of its own, and what was
+ * read before the work has the verdict of then.
+ */
+export function verdictsOf({ job, judgement, beforeWork }: Judged): ReadonlyMap<string, Finding> {
+  const standing = job.readings.filter((r) => stands(r) && r.doubtful !== true);
+  const cut = beforeWork === undefined ? Number.NEGATIVE_INFINITY : Date.parse(beforeWork.at);
+  const isBefore = (r: JobReading): boolean => Date.parse(r.received) < cut;
+  return new Map([
+    ...judgedBy(standing.filter(isBefore), beforeWork?.judgement),
+    ...judgedBy(
+      standing.filter((r) => !isBefore(r)),
+      judgement,
+    ),
+  ]);
+}
+
+function judgedBy(
+  readings: readonly JobReading[],
+  judgement: Judgement | undefined,
+): readonly (readonly [string, Finding])[] {
+  const findings = worstFirst(judgement?.findings ?? []);
+  const last = new Map(readings.map((reading) => [placeOf(reading), reading.id]));
+  return readings.flatMap((reading): (readonly [string, Finding])[] => {
+    const isLast = last.get(placeOf(reading)) === reading.id;
+    const fitting = findings.filter(
+      (one) => (isLast || together.has(one.check)) && wasMadeOn(one, reading),
+    );
+    // of two sets of one check the one that names the figure was made on it
+    const finding = fitting.find((one) => names(one, reading)) ?? fitting[0];
+    return finding === undefined ? [] : [[reading.id, finding]];
+  });
+}
+
+/** Of the places that a check may speak about in a reply, those that its verdict is made on. */
+const madeOn: Readonly<Record<string, (reading: JobReading, finding: Finding) => boolean>> = {
+  // a hold is the gauge on the circuit and the pipe it sits on; a box or a room is neither
+  pressure_test: ({ at }) => at === undefined,
+  saturation: ({ quantity, at }, { says }) =>
+    (quantity === "pressure" || at?.endsWith("_saturation") === true) &&
+    at?.startsWith("suction") === /^boils/i.test(says),
+  supply: ({ quantity, at, kind, value, points }) =>
+    quantity === "frequency" ||
+    ((at === undefined || at === "supply") &&
+      kind !== "dc" &&
+      typeof value === "number" &&
+      value > 50 &&
+      (points === undefined || points.every((point) => /^(?:L[123]|N|phase .)$/.test(point)))),
+  fan: ({ subject }) => subject !== undefined && /fan|blower/i.test(subject),
+};
+
+const component = /compressor|fan|blower|pump/i;
+
+/** Stricter than what a reply may mention: a verdict in a sheet stands beside one figure alone. */
+function wasMadeOn(finding: Finding, reading: JobReading): boolean {
+  const whose = component.exec(reading.subject ?? "")?.[0].toLowerCase();
+  const about = component.exec(finding.about)?.[0].toLowerCase();
+  if (whose !== undefined && about !== undefined && whose !== about) return false;
+  return speaksOf(finding, reading) && (madeOn[finding.check]?.(reading, finding) ?? true);
+}
+
+function names({ says }: Finding, { figure }: JobReading): boolean {
+  const number = Number(figure.number);
+  return says.split(/[^\d.]+/).some((word) => word !== "" && Number.parseFloat(word) === number);
+}
+
+function placeOf(r: JobReading): string {
+  const { quantity, subject, at, points, state, stat, kind, after_s } = r;
+  return JSON.stringify([quantity, subject, at, points, state, stat, kind, after_s]);
+}

@@ -1,0 +1,122 @@
+import { execFileSync, spawnSync } from "node:child_process";
+import { mkdtempSync, readdirSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { expect, test } from "vitest";
+import { atHand } from "./support/at-hand.ts";
+import { longSite, longUnit, playPaperDay, technician } from "./support/paper-day.ts";
+import { run } from "./support/run.ts";
+
+/** Programs that are not ours read the report: its letters, its fonts, its pages as pictures. */
+const present = spawnSync("pdftoppm", ["-v"]).status === 0;
+const told = (program: string, args: readonly string[]): string =>
+  execFileSync(program, args, { encoding: "utf8", maxBuffer: 1 << 28 });
+
+interface Paper {
+  readonly report: string;
+  readonly text: string;
+  readonly pages: readonly string[];
+  readonly job: Job;
+}
+
+interface Job {
+  readonly readings: readonly { figure: { number: string }; replaced_by?: string }[];
+  readonly parts: readonly { name?: string; number?: string }[];
+}
+
+async function paper(more: number): Promise<Paper> {
+  const folder = mkdtempSync(join(tmpdir(), "paper-"));
+  const db = await playPaperDay(folder, more);
+  const out = join(folder, "out");
+  expect((await run(["export", "--job", "1", "--db", db, "--out", out])).exit).toBe(0);
+  const report = join(out, readdirSync(out).find((name) => name.endsWith(".pdf")) ?? "");
+  const text = told("pdftotext", ["-layout", report, "-"]);
+  const shown = await run(["show", "1", "--db", db, "--json"]);
+  const job: Job = JSON.parse(shown.out[0] ?? "");
+  return { report, text, pages: text.split("\f").slice(0, -1), job };
+}
+
+/** A page as gray values, white 255; `PPM` where it has colors. */
+function picture(report: string, page: number): { width: number; height: number; dots: Buffer } {
+  const bytes = execFileSync(
+    "pdftoppm",
+    ["-r", "50", "-f", String(page), "-l", String(page), report],
+    { maxBuffer: 1 << 28 },
+  );
+  const head = /^P6\s+(\d+)\s+(\d+)\s+255\s/.exec(bytes.subarray(0, 40).toString("latin1"));
+  const [whole = "", width, height] = head ?? [];
+  return { width: Number(width), height: Number(height), dots: bytes.subarray(whole.length) };
+}
+
+/** What is wrong with a printed page: color, next to nothing on it, ink at the paper's edge. */
+function faultsOf(report: string, page: number): readonly string[] {
+  const { width, height, dots } = picture(report, page);
+  let [ink, colored, atEdge] = [0, 0, 0];
+  const edge = 14;
+  for (let at = 0; at < width * height; at++) {
+    const [r = 0, g = 0, b = 0] = [dots[3 * at], dots[3 * at + 1], dots[3 * at + 2]];
+    if (Math.max(r, g, b) - Math.min(r, g, b) > 2) colored += 1;
+    if (r > 200) continue;
+    ink += 1;
+    const [x, y] = [at % width, Math.floor(at / width)];
+    if (x < edge || y < edge || x >= width - edge || y >= height - edge) atEdge += 1;
+  }
+  return [
+    ...(colored > 0 ? [`page ${page} has color`] : []),
+    ...(ink < 0.004 * width * height ? [`page ${page} is all but empty`] : []),
+    ...(atEdge > 0 ? [`page ${page} is printed to its edge`] : []),
+  ];
+}
+
+if (atHand("poppler", present)) {
+  test("forty readings and six parts make one page, plots on the second, every reading behind", async () => {
+    const { report, text, pages, job } = await paper(4);
+    expect(job.readings.length).toBeGreaterThanOrEqual(40);
+    expect(job.parts.length).toBeGreaterThanOrEqual(6);
+    expect(pages.length).toBe(3);
+    const [first = "", second = "", third = ""] = pages;
+    const titles = ["Called for", "Found", "Measured", "Done", "Parts", "Refrigerant", "Left as"];
+    for (const title of [...titles, "Times", "Limits"]) expect(first).toContain(`\n${title}`);
+    for (const plot of ["insulation by lead", "current at start", "vacuum after isolation"]) {
+      expect(second).toContain(`: ${plot}`);
+    }
+    expect(second).toContain(`${longUnit}: nitrogen hold`);
+    expect(third).toContain(`All readings, by ${technician}`);
+    // accents are letters that can be searched for, not pictures
+    expect(first.replaceAll(/\s+/g, " ")).toContain(longSite);
+    expect(first).toContain("ul. Źródlana 14b/2, Łódź");
+    for (const { number = "" } of job.parts) expect(first).toContain(number);
+    for (const [index, { figure }] of job.readings.entries()) {
+      expect(third).toMatch(new RegExp(`\\n${index + 1} .*(?<![\\d.])${figure.number}(?![\\d.])`));
+    }
+    expect(third).toContain("replaced by");
+    for (const [index, page] of pages.entries()) {
+      expect(page).toMatch(/Revision 1\. Digest \d+-[0-9a-f]{64}\. Values as reported by/);
+      expect(page).toContain(`Job report 1, page ${index + 1} of 3`);
+    }
+    expect(text).not.toMatch(/undefined|NaN|\[object|\n\s*: /);
+    expect(pages.flatMap((_, index) => faultsOf(report, index + 1))).toEqual([]);
+  });
+
+  test("its fonts are embedded and its letters are Unicode", async () => {
+    const { report } = await paper(0);
+    const fonts = told("pdffonts", [report]).trim().split("\n").slice(2);
+    expect(fonts.length).toBeGreaterThan(0);
+    for (const font of fonts) expect(font).toMatch(/\syes yes yes\s/);
+  });
+
+  test.each([
+    [200, 10],
+    [1000, 40],
+  ])("%i readings stand on whole pages with headings, none lost", async (count, mostPages) => {
+    const { report, pages, text, job } = await paper(count - 36);
+    expect(job.readings.length).toBeGreaterThanOrEqual(count);
+    expect(pages.length).toBeLessThanOrEqual(mostPages);
+    for (let number = 1; number <= job.readings.length; number++) {
+      expect(text).toMatch(new RegExp(`\\n${number} +05-1[23] `));
+    }
+    for (const page of pages.slice(3)) expect(page).toMatch(/^No\. +When .*Verdict/);
+    const looked = [1, 2, 3, Math.ceil(pages.length / 2), pages.length];
+    expect(looked.flatMap((page) => faultsOf(report, page))).toEqual([]);
+  });
+}
