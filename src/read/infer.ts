@@ -11,10 +11,12 @@ import {
   nearRating,
   ofItsSize,
   onTheOthers,
+  pulledOnLeg,
   rowAgain,
   threeInRow,
   wanted,
 } from "./like-others.ts";
+
 import { likeLeft, oilIsWarm, own } from "./own-words.ts";
 import {
   byCapacitor,
@@ -242,6 +244,7 @@ export function infer(
   rowAgain(list, items);
   setAndActual(items, list, context.units);
   list.forEach((draft, order) => {
+    pulledOnLeg(draft, items);
     likeLeft(draft, list[order - 1], items);
     if (oilIsWarm(draft, list)) draft.hint = "temperature";
     own(draft, items, setting, context);

@@ -189,3 +189,16 @@ export function legsDraw(list: readonly Draft[], setting: Setting, context: Cont
     }
   }
 }
+
+/** "it pulled 19.4 on L1": what is drawn on a leg of the supply is amps. */
+export function pulledOnLeg(draft: Draft, items: readonly Item[]): void {
+  if (draft.unit !== undefined || draft.quantity !== undefined || draft.named !== undefined) return;
+  if (draft.points === undefined || !draft.points.every((one) => /^L[123]$/.test(one.join())))
+    return;
+  const [verb, before] = [items[draft.index - 1]?.text ?? "", items[draft.index - 2]?.text ?? ""];
+  const pulls = /^(?:pulled|pulls|pulling|pull|drew|draws|drawing|draw)$/;
+  if (!pulls.test(verb) && !(pulls.test(before) && /^(?:about|around|like|only)$/.test(verb)))
+    return;
+  draft.named = "current";
+  draft.hint = undefined;
+}

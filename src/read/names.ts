@@ -160,6 +160,13 @@ export function pointsAt(build: Building, i: number): PointsSaid | undefined {
     behind !== undefined && (behind.kind === itemKind.number || behind.kind === itemKind.over);
   for (;;) {
     if (postfix && !many && build.tokens[end]?.text === ",") break;
+    // "L3 OL, DC- side all ok": a rail behind a comma begins anew
+    if (
+      list[0]?.length === 1 &&
+      build.tokens[end]?.text === "," &&
+      build.tokens[end + 1]?.text === "dc"
+    )
+      break;
     const last = list[list.length - 1]?.[0] ?? "";
     const plain = many || goesOn(build, end) ? plainOrdinal(build, end, last) : undefined;
     const next =
@@ -236,6 +243,8 @@ function groundAlone(build: Building, i: number): PointsSaid | undefined {
     token.text === "from" ||
     token.text === "the"
   ) {
+    // "the shell's up to 95" is the shell, no ground
+    if (token.text === "the" && build.tokens[i + 1]?.apostrophe === true) return undefined;
     const end = groundAt(build, i + 1);
     if (end !== undefined && build.tokens[i + 1]?.text !== "g") return { list: [], end };
     return undefined;

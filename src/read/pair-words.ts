@@ -3,6 +3,7 @@ import type { PointsSaid } from "./names.ts";
 import { numberAt } from "./numbers.ts";
 import { phraseAt } from "./phrase.ts";
 import { selfNamed } from "./point-words.ts";
+import { role } from "./word.ts";
 
 const pairsOfLetters = /^(?:ab|bc|ca|ac|ba|cb|uv|vw|wu|uw|vu|wv)$/;
 
@@ -72,8 +73,12 @@ export function bareTwo(
   const led = /^(?:on|across|between|at|from)$/.test(before);
   const said = numberAt(build.tokens, end);
   const again = said !== undefined && numberAt(build.tokens, said.end) !== undefined;
-  if (again || (!led && said === undefined)) return undefined;
-  if (!led && !repeats(build, end)) return undefined;
+  const over = ((build.tokens[end]?.word?.roles ?? 0) & role.over) !== 0;
+  if (again || (!led && said === undefined && !over)) return undefined;
+  // "L1 L2 four eighteen": no single leg of a supply has that
+  const lineVolts =
+    first.startsWith("L") && said !== undefined && said.value >= 300 && said.value < 700;
+  if (!led && !lineVolts && !repeats(build, end)) return undefined;
   return { list: [[first, second]], end };
 }
 

@@ -27,6 +27,10 @@ function thousandBtu(items: readonly Item[], i: number): boolean {
 function others(note: Note, i: number, item: Item): boolean {
   const { items } = note;
   const space = note.items[i + 1]?.text ?? "";
+  if (item.unit === undefined && /^(?:poe|pve|pag|ab|mineral|iso|vg)$/.test(textAt(items, i - 1))) {
+    state(note, SIZE, [i - 1, i + 1], { kind: "note", about: "size" });
+    return true;
+  }
   if (item.unit === undefined && /^(?:m3|ft3|sqft|sf|cubic|m2)$/.test(space)) {
     state(note, SIZE, [i, i + 2], { kind: "note", about: "size" });
     return true;

@@ -31,18 +31,33 @@ export const plans: Rule = {
   apply: (note) => {
     const { items } = note;
     let plan = -1;
+    let whole = false;
     for (let i = 0; i < items.length; i++) {
       const item = items[i];
       if (item === undefined) continue;
-      if (isStrongBreak(item) || item.text === "but" || (item.roles & role.now) !== 0) plan = -1;
+      if (isStrongBreak(item) || item.text === "but" || (item.roles & role.now) !== 0) {
+        plan = -1;
+        whole = false;
+      }
       if ((item.roles & role.plan) !== 0 && item.owner === undefined) plan = i;
       if (
         /^(?:need|needs|order|ordering|needed|bring|grab)$/.test(item.text) &&
         item.label?.rating === undefined
       )
         plan = i;
+      // "the plan for tomorrow is …": all that its sentence says
+      if (
+        /^plans?$/.test(item.text) &&
+        /^(?:the|my|our|todays|tomorrows)$/.test(items[i - 1]?.text ?? "")
+      )
+        whole = true;
       if (item.text === "ordered" && items[i + 1]?.kind === itemKind.number) plan = i;
-      if (plan < 0 || !freeNumber(item) || i - plan > 8) continue;
+      if (plan < 0 || !freeNumber(item)) continue;
+      if (whole) {
+        state(note, plans.name, [i, i + 1], { kind: "note", about: "plan" });
+        continue;
+      }
+      if (i - plan > 8) continue;
       if (measuredBeside(items, plan, i)) continue;
       if (
         items

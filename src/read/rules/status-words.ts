@@ -51,6 +51,18 @@ const doneBefore: ReadonlySet<string> = new Set([
   "are",
 ]);
 
+/** "im at the disconnect", "im at the condenser": a part of the machine, no site. */
+function atMachine(note: Note, i: number, after: number): boolean {
+  const item = note.items[i];
+  if (item === undefined || !/\bat the$/.test(note.plain.slice(item.from, item.signsTo)))
+    return false;
+  const next = note.items[after];
+  if (next === undefined || next.label !== undefined || next.kind !== itemKind.word) return true;
+  return /^(?:unit|machine|equipment|outdoor|indoor|condenser|compressor|rtu|rack|point|supply|truck|end|controller|shop|top|bottom)$/.test(
+    next.text,
+  );
+}
+
 /** Words that look like a status and are not: "filters were done last week", "leaving 51.5". */
 export function isStatus(note: Note, i: number, status: Status): boolean {
   const { items } = note;
@@ -60,6 +72,15 @@ export function isStatus(note: Note, i: number, status: Status): boolean {
   const before = items[i - 1];
   if (note.holds.mark) return false;
   if (status === "waiting_for_parts" && note.items[i]?.to !== undefined && !awaitsPart(note, i))
+    return false;
+  // "leads off to ground 500": only what begins a thought is a way to somewhere
+  if (items[i]?.text === "off" && status === "on_the_way") {
+    const begins = i === 0 || before?.kind === itemKind.sign || before?.kind === itemKind.line;
+    const place = next?.kind === itemKind.word || next?.kind === itemKind.label;
+    if (!begins || !place) return false;
+  }
+  // "im at the unit now" is no arrival, "im at the church now" is
+  if (status === "on_site" && /^(?:im|i)$/.test(items[i]?.text ?? "") && atMachine(note, i, after))
     return false;
   const plan = sentenceRoles(items, i);
   const valued = items.some((item) => item.kind === itemKind.number && item.owner === undefined);

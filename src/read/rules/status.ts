@@ -43,11 +43,29 @@ function find(note: Note): Seen[] {
     note.context.readings.length === 0
   )
     return [{ status: "on_site", at: 0 }];
+  const away = best === undefined ? minutesAway(note) : -1;
+  if (away >= 0) return [{ status: "on_the_way", at: away }];
   if (best === undefined && hereFirst(note)) return [{ status: "on_site", at: 0 }];
   return next === undefined || next.status === best?.status
     ? [best].filter((seen) => seen !== undefined)
     : [best, next].filter((seen) => seen !== undefined);
 }
+
+/** "sure, 15 minutes out": index of "out", or -1. */
+function minutesAway({ items }: Note): number {
+  return items.findIndex(
+    (item, i) =>
+      (item.text === "out" || item.text === "away") &&
+      items[i - 1]?.kind === itemKind.number &&
+      /^(?:min|h)$/.test(items[i - 1]?.unit?.figure ?? "") &&
+      items.slice(0, i - 1).every((word) => assent.test(word.text)) &&
+      (items[i + 1] === undefined || items[i + 1]?.kind === itemKind.sign) &&
+      i <= 5,
+  );
+}
+
+const assent =
+  /^(?:sure|ok|okay|yes|yep|yeah|ya|im|i'm|about|still|roger|copy|maybe|like|now|can|do|,|\.)$/;
 
 function measured(items: readonly Item[], i: number): boolean {
   for (let at = i - 1; at >= 0 && at >= i - 2; at--) {
