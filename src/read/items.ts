@@ -1,3 +1,4 @@
+import type { Place } from "../vocabulary.ts";
 import { type Item, type ItemKind, itemKind, newItem } from "./item.ts";
 import { fits } from "./kinds.ts";
 import { pointsAt } from "./names.ts";
@@ -185,10 +186,36 @@ function acrossLegs(build: Building, i: number): boolean {
   );
 }
 
+/** "cond in 85 out 94", "evap in 54 out 45": the way out of what the way in was said of. */
+function outOfIt(build: Building, i: number): number {
+  if (build.tokens[i]?.text !== "out" || build.tokens[i + 1]?.kind !== tokenKind.number) return 0;
+  const [number, label] = [
+    build.items[build.items.length - 1],
+    build.items[build.items.length - 2],
+  ];
+  const place = label?.label?.place;
+  if (number?.kind !== itemKind.number || place === undefined) return 0;
+  const out = waysOut[place];
+  const token = build.tokens[i];
+  if (out === undefined || token === undefined) return 0;
+  const item = newItem(itemKind.label, token.from, token.to, token.text);
+  item.label = { place: out, hint: "temperature" };
+  build.items.push(item);
+  return i + 1;
+}
+
+const waysOut: Readonly<Partial<Record<Place, Place>>> = {
+  water_in: "water_out",
+  condenser_in: "condenser_out",
+  evaporator_in: "evaporator_out",
+};
+
 function step(build: Building, i: number): number {
   const token = build.tokens[i];
   if (token === undefined) return i + 1;
   const { word } = token;
+  const out = outOfIt(build, i);
+  if (out > 0) return out;
   const joined = nextSubject(build, i);
   if (joined > 0) return joined;
   const typed = token.kind === tokenKind.number;
