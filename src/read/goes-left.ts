@@ -71,6 +71,17 @@ function ratedBehind(gap: Gap): boolean {
   return behind?.label?.rating !== undefined && !leads;
 }
 
+/** "rm 74 sup 71", "mix air 68 oa 41": the value before has a name, if none of ours, so this one is the next value's. */
+function leadsNext(gap: Gap, next: number): boolean {
+  if (next + 1 !== gap.to || gap.left.before.length > 0) return false;
+  const [left, before] = [gap.items[gap.left.index], gap.items[gap.left.index - 1]];
+  const behind = gap.items[gap.to + 1];
+  if (left?.unit !== undefined || before === undefined) return false;
+  const named =
+    (before.kind === itemKind.word && before.roles === 0) || before.kind === itemKind.subject;
+  return named && behind?.label?.place === undefined && behind?.label?.quantity === undefined;
+}
+
 /** "577v bus 792": the bus stands well above the line that feeds it. */
 function busAhead(gap: Gap): boolean {
   const [left, right] = [gap.items[gap.left.index], gap.items[gap.to]];
@@ -121,6 +132,7 @@ export function goesLeft(gap: Gap, next: number, kind: string, taken: string): b
     );
   if (kind === "G") return true;
   if (gap.leading.includes(kind)) return false;
+  if ("LQ".includes(kind) && leadsNext(gap, next)) return false;
   if ("LQ".includes(kind) && /[LQ]/.test(gap.leading + classesOf(gap.items, gap.left.before)))
     return false;
   if (kind === "S" || kind === "N" || kind === "T") return false;

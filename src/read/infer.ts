@@ -11,6 +11,7 @@ import {
   nearRating,
   ofItsSize,
   onTheOthers,
+  otherSize,
   pulledOnLeg,
   rowAgain,
   threeInRow,
@@ -108,12 +109,13 @@ function alongShapes(list: readonly Draft[], items: readonly Item[]): void {
       const word = wordBefore(list, order);
       const source = before ?? behind ?? wanted(list, order);
       if (source === undefined && word === undefined) nearRating(draft, list);
+      if (source !== undefined && otherSize(source, draft)) return;
       if (source !== undefined) {
         if (source === before && draft.rating === undefined) draft.state ??= source.state;
         copyKind(source, draft);
         return;
       }
-      if (word !== undefined) copyKind(word, draft);
+      if (word !== undefined && !otherSize(word, draft)) copyKind(word, draft);
       return;
     }
     if (shape === "S" && before !== undefined) {
@@ -276,5 +278,6 @@ export function infer(
   list.forEach((draft, order) => {
     if (draft.unit === undefined && draft.quantity !== undefined) unitBefore(draft, list, order);
     habitUnit(draft, context);
+    if (draft.quantity === "mass" && draft.rating === "nominal") draft.rating = "nameplate_charge";
   });
 }

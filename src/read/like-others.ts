@@ -8,10 +8,15 @@ import type { Setting } from "./settle.ts";
 import { alike, isPair, shapeOf } from "./shape.ts";
 import { role } from "./word.ts";
 
+/** "volts 461 459 433 L1 22.4": what is so far from the volts before is something else. */
+export function otherSize(from: Draft, to: Draft): boolean {
+  return (
+    from.quantity === "voltage" && from.value >= 90 && to.value > 0 && to.value < from.value / 5
+  );
+}
+
 export function copyKind(from: Draft, to: Draft): void {
   if (from.quantity === "capacitance" && isPair(to)) return;
-  if (from.quantity === "voltage" && from.value >= 90 && to.value > 0 && to.value < from.value / 5)
-    return;
   if (from.quantity === "wet_bulb_temperature") {
     // "78/67 wb": beside a wet bulb the warmer one is dry
     if (to.value < from.value) return;

@@ -68,6 +68,8 @@ export function bareTwo(
   if (list.length !== 2 || first === undefined || second === undefined || first === second)
     return undefined;
   if (list.some((points) => points.length !== 1) || !/^[LT]\d$/.test(first)) return undefined;
+  if (betweenTwo(build, i, end) && first.charAt(0) === second.charAt(0))
+    return { list: [[first, second]], end };
   if (first.charAt(0) !== second.charAt(0) || jointIn(build, i, end)) return undefined;
   const before = build.items[build.items.length - 1]?.text ?? "";
   const led = /^(?:on|across|between|at|from)$/.test(before);
@@ -80,6 +82,16 @@ export function bareTwo(
     first.startsWith("L") && said !== undefined && said.value >= 300 && said.value < 700;
   if (!led && !lineVolts && !repeats(build, end)) return undefined;
   return { list: [[first, second]], end };
+}
+
+/** "between L1 and L2 480, L2 and L3 0": the next two go together as the first did. */
+function betweenTwo(build: Building, from: number, to: number): boolean {
+  if (!build.items.some((item) => /^(?:between|across|btwn)$/.test(item.text))) return false;
+  if (!build.items.some((item) => item.points?.[0]?.length === 2)) return false;
+  return (
+    build.tokens.slice(from, to).some((token) => /^(?:and|&|n)$/.test(token.text)) &&
+    numberAt(build.tokens, to) !== undefined
+  );
 }
 
 function jointIn(build: Building, from: number, to: number): boolean {

@@ -111,6 +111,8 @@ export function byState(draft: Draft, list: readonly Draft[], items: readonly It
     /^settl|^level(?:s|ed|led|ing)/.test(items[draft.index - 1]?.text ?? "") ||
     /^settl|^level(?:s|ed|led|ing)/.test(items[draft.index - 2]?.text ?? "");
   if (!settled || draft.value < 0.3 || draft.value >= 170) return;
+  // "fan 3 of 4 running"
+  if (items[draft.index - 1]?.text === "of") return;
   if (items.some((item) => weighed.test(item.text))) return;
   const next = items[draft.index + 1];
   if (next?.kind === itemKind.word && next.roles === 0 && next.plural) return;

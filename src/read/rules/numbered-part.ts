@@ -15,6 +15,18 @@ function hasValue(items: readonly Item[], i: number): boolean {
   );
 }
 
+/** "cap 1 reads 33", "cap 2 4.1": a small number, and behind it a value that is not of its size. */
+function capByNumber(items: readonly Item[], i: number): boolean {
+  const number = items[i - 1];
+  const verb = items[i];
+  const value = ((verb?.roles ?? 0) & role.is) !== 0 ? items[i + 1] : verb;
+  if (items[i - 2]?.label?.quantity !== "capacitance" || number === undefined) return false;
+  if (value?.kind !== itemKind.number || value.owner !== undefined || number.value > 4)
+    return false;
+  const ratio = value.value / number.value;
+  return ratio < 0.5 || ratio > 1.5;
+}
+
 /** "cap 2 reads .3uf", "heater 3 14 ohms": the number is the part's name, the value comes behind. */
 export const numberedParts: Rule = {
   name: "<part> <number> reads",
@@ -31,7 +43,7 @@ export const numberedParts: Rule = {
         label?.component === true ||
         (label?.thing !== undefined && label.thing !== "level");
       if (!part || label?.rating !== undefined || label?.place !== undefined) return;
-      if (!hasValue(items, i + 1)) return;
+      if (!hasValue(items, i + 1) && !capByNumber(items, i + 1)) return;
       state(note, numberedParts.name, [i, i + 1], { kind: "note", about: "place" });
     });
   },

@@ -81,7 +81,7 @@ const places: readonly Row[] = [
     "db|dry bulb|drybulb|dry bulb temp|line temp|line temperature|pipe temp|pipe temperature",
     { quantity: "temperature" },
   ],
-  ["mixed air|mixed air temp|mat|mixed air temperature", { hint: "temperature" }],
+  ["mix air|mixed air|mixed air temp|mat|mixed air temperature", { hint: "temperature" }],
   ["sat", { place: "supply_air", hint: "temperature" }],
   [
     "saturation|sat temp|saturation temp|saturated temp|sat temperature|saturated|saturation temperature",
@@ -193,7 +193,7 @@ const ratings: readonly Row[] = [
     { rating: "nameplate_charge", quantity: "mass" },
   ],
   [
-    "setpoint|set point|set to|setpt|set pt|stpt|cutout set|cut out set|cutout|cut out|cut in|cutin|set at|set for|setting|set points|sp|setpoints|its cutout is set|cutout is set|cut out is set|cutout's set|set|stpnt|min sp|max sp|dialed to|dialed in at|dialed|setpont|set pont|spt|target setpoint|cutout setting|trips at|trip point|trip setting|hp cutout|lp cutout|hp cutout set|lp cutout set|set pint|adjusted to|programmed for|programmed to|limit set|limit is set|set low at|alarm set|alarm set at|cutout is|switch opens at|opens at|closes at|breaks at|set high at|cuts out at|cuts in at|setpoint is|csp|hsp|kicks out at|clg sp|htg sp|hpc set|lpc set",
+    "closes|closes at|reopens at|recloses at|setpoint|set point|set to|setpt|set pt|stpt|cutout set|cut out set|cutout|cut out|cut in|cutin|set at|set for|setting|set points|sp|setpoints|its cutout is set|cutout is set|cut out is set|cutout's set|set|stpnt|min sp|max sp|dialed to|dialed in at|dialed|setpont|set pont|spt|target setpoint|cutout setting|trips at|trip point|trip setting|hp cutout|lp cutout|hp cutout set|lp cutout set|set pint|adjusted to|programmed for|programmed to|limit set|limit is set|set low at|alarm set|alarm set at|cutout is|switch opens at|opens at|closes at|breaks at|set high at|cuts out at|cuts in at|setpoint is|csp|hsp|kicks out at|clg sp|htg sp|hpc set|lpc set",
     { rating: "setpoint" },
   ],
   [
@@ -230,6 +230,10 @@ const conditions: readonly Row[] = [
     { state: "running", quantity: "current" },
   ],
   ["pulling|pulls|pull", { hint: "current" }],
+  [
+    "pumped down to|pumped dn to|pumped it down to|pump down to|pumps down to|pumping down to",
+    { hint: "pressure" },
+  ],
   ["voltage drop|volt drop|drop in voltage|v drop", { hint: "voltage" }],
   ["blow|blows|blowing", { place: "supply_air", hint: "temperature" }],
   [
