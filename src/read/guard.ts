@@ -112,6 +112,18 @@ function oilWeighed(draft: Draft, items: readonly Item[]): void {
   draft.thing = "level";
 }
 
+/** "oil 3/4 up glass": how high it stands, no pressure. */
+function oilLevel(draft: Draft, items: readonly Item[]): void {
+  if (draft.quantity !== "pressure" || draft.place !== "oil" || !draft.assumedUnit) return;
+  const glass = items.some((item) => /^(?:glass|level|sightglass|full)$/.test(item.text));
+  if (items[draft.index]?.fraction !== true && !(glass && draft.value <= 1)) return;
+  draft.quantity = undefined;
+  draft.place = undefined;
+  draft.hint = undefined;
+  draft.named = undefined;
+  draft.thing = "level";
+}
+
 /** "decay 0 in 30 min": nothing rose; no pump pulls to nothing. */
 function nothing(draft: Draft): void {
   if (draft.quantity === "vacuum" && draft.assumedUnit && draft.value === 0)
@@ -193,6 +205,7 @@ export function guard(drafts: readonly Draft[], items: readonly Item[], units: U
     temperature(draft, units);
     slow(draft);
     nothing(draft);
+    oilLevel(draft, items);
     lineAlone(draft, items, units);
     difference(draft, units);
     beyond(draft, items, units);

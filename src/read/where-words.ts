@@ -106,6 +106,9 @@ export function weather(items: readonly Item[], draft: Draft): void {
   draft.hint = "temperature";
 }
 
+const noAir =
+  /^(?:pump|pumps|strainer|valve|drier|dryer|transformer|contactor|psi|psig|tower|loop|exchanger|hx|breaker|switch)$/;
+
 /** "76 in, 57 out": air into and out of the unit. */
 export function inAndOut(items: readonly Item[], drafts: readonly Draft[]): void {
   drafts.forEach((draft, order) => {
@@ -127,6 +130,7 @@ export function inAndOut(items: readonly Item[], drafts: readonly Draft[]): void
         (one.unit === undefined || one.unit.dimension === "temperature"),
     );
     if (!plainOnes || draft.value < 4 || draft.value > 110) return;
+    if (items.some((item) => noAir.test(item.text))) return;
     draft.place = "return_air";
     next.place = "supply_air";
     draft.hint = "temperature";

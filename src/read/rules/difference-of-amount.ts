@@ -1,5 +1,6 @@
 import { type Item, itemKind } from "../item.ts";
 import { type Rule, state } from "../note.ts";
+import { role } from "../word.ts";
 import { freeNumber, textAt } from "./near.ts";
 
 const short: ReadonlySet<string> = new Set([
@@ -27,6 +28,21 @@ const moved: ReadonlySet<string> = new Set([
 const rate =
   /^(?:at a time|each time|a pop|(?:a|per) (?:hour|time|month|year|ft|foot|inch|day|week)|\/(?:ft|month|yr|year))/;
 
+/** "was low 2lb", "up 60 microns": what it lacked, what it rose by. */
+function byHowMuch(items: readonly Item[], i: number): boolean {
+  const dimension = items[i]?.unit?.dimension;
+  const [first, second] = [textAt(items, i - 2), textAt(items, i - 1)];
+  if (dimension === "mass")
+    return (
+      /^(?:low|short|light)$/.test(second) &&
+      /^(?:was|is|its|were|been|still|unit|system|charge|it)$/.test(first)
+    );
+  if (dimension !== "pressure" && dimension !== "low_pressure") return false;
+  if (((items[i - 1]?.roles ?? 0) & role.to) !== 0) return false;
+  const begins = i < 2 || /^(?:,|\.|is|its|was|still|only|went|gone)$/.test(first);
+  return /^(?:up|down)$/.test(second) && begins && textAt(items, i + 1) !== "to";
+}
+
 /** "38 bar n2 24h drop 0.2": by how much, beside the pressure itself. */
 function dropped(items: readonly Item[], i: number): boolean {
   const item = items[i];
@@ -48,7 +64,7 @@ function dropped(items: readonly Item[], i: number): boolean {
 /** "3 lbs low", "lost 2 psi overnight", "total now 9 lb" behind another mass: by how much, not how much. */
 export const differences: Rule = {
   name: "<amount> low|lost",
-  heads: [...short, ...moved, "total", "per", "a", "at", "/"].join("|"),
+  heads: [...short, ...moved, "up", "down", "total", "per", "a", "at", "/"].join("|"),
   needs: "number",
   apply: (note) => {
     const { items } = note;
@@ -59,6 +75,10 @@ export const differences: Rule = {
       }
       if (!freeNumber(item) || item.unit === undefined) return;
       const { dimension } = item.unit;
+      if (byHowMuch(items, i)) {
+        state(note, differences.name, [i - 1, i + 1], { kind: "note", about: "difference" });
+        return;
+      }
       const before = textAt(items, i - 1);
       if (
         dimension === "mass" &&

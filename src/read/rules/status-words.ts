@@ -86,6 +86,8 @@ export function isStatus(note: Note, i: number, status: Status): boolean {
   const valued = items.some((item) => item.kind === itemKind.number && item.owner === undefined);
   if (status === "left_site" && next?.kind === itemKind.subject && valued) return false;
   if (status === "left_site") {
+    // "left at 118/340": how the machine was left
+    if (next?.kind === itemKind.number && items[after + 1]?.text === "/") return false;
     if (
       items[i]?.text === "leaving" &&
       (next?.kind === itemKind.number || notLeft.has(next?.text ?? "")) &&

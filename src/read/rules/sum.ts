@@ -10,14 +10,19 @@ export const sums: Rule = {
   apply: (note) => {
     const { items } = note;
     items.forEach((first, i) => {
-      const [second, result] = [items[i + 2], items[i + 4]];
-      if (first.kind !== itemKind.number || second?.kind !== itemKind.number) return;
-      if (result?.kind !== itemKind.number || !/^[-+]$/.test(textAt(items, i + 1))) return;
-      if (textAt(items, i + 3) !== "=" || ![first, second, result].every(freeNumber)) return;
-      if (first.unit !== undefined || second.unit !== undefined) return;
-      const sign = textAt(items, i + 1) === "-" ? -1 : 1;
+      if (first.kind !== itemKind.number || !freeNumber(first)) return;
+      const at = [i + 2, i + 1, i + 3].find((one) => items[one]?.kind === itemKind.number);
+      const [second, result] = [items[at ?? -1], items[(at ?? -1) + 2]];
+      if (at === undefined || second === undefined || result?.kind !== itemKind.number) return;
+      if (textAt(items, at + 1) !== "=" || !freeNumber(second) || !freeNumber(result)) return;
+      const joint = textAt(items, i + 1);
+      const words = /^(?:-|\+|minus|less|to|→|end|ended|ending|final|finish|finished|now|,|after)$/;
+      if (at > i + 1 && !words.test(joint) && !words.test(textAt(items, at - 1))) return;
+      if (first.unit !== undefined && second.unit !== undefined && result.unit === undefined)
+        return;
+      const sign = joint === "+" ? 1 : -1;
       if (Math.abs(first.value + sign * second.value - result.value) > 0.11) return;
-      state(note, sums.name, [i, i + 4], { kind: "note", about: "reckoned" });
+      state(note, sums.name, [i, at + 1], { kind: "note", about: "reckoned" });
     });
   },
 };

@@ -36,7 +36,7 @@ export const numberWords: readonly Row[] = [
   ["hundred|huntred|hundreds|hunderd|hundered", "hundred", 100],
   ["thousand|thousant|thousands|thou|grand", "thousand", 1000],
   ["million|millions", "thousand", 1_000_000],
-  ["point|comma|dot|decimal|pt", "point", 0],
+  ["point|comma|dot|decimal", "point", 0],
   ["half|halves", "half", 0.5],
   ["quarter|quarters|fourth|fourths", "part", 4],
   ["third|thirds", "part", 3],
