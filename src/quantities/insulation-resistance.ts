@@ -13,7 +13,7 @@ export const insulationResistance = {
         "megohm|megohms|megaohm|megaohms|mega ohm|mega ohms|meg ohm|meg ohms|meg o|megω|meg|megs|mega|megas|megger",
       beside: "m|mohm|mohms|mω",
       heard:
-        "mega homes|meg homes|mega home|mega own|mega owns|mega oh|megs ohm|mig|migs|maga ohms|maga ohm|mega alms|mega arms|megga ohms|megaohmes|mega homs|megahomes|megahoms|mag ohms|mag|mags|magohms",
+        "mega homes|make a homes|make a home|make a home's|make homes|mag a homes|meg homes|mega home|mega own|mega owns|mega oh|megs ohm|mig|migs|maga ohms|maga ohm|mega alms|mega arms|megga ohms|megaohmes|mega homs|megahomes|megahoms|mag ohms|mag|mags|magohms",
     },
     {
       dimension: "resistance",

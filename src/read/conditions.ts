@@ -11,6 +11,8 @@ const testVoltages: readonly number[] = [
 
 function isTestVoltage(draft: Draft, items: readonly Item[], setting: Setting): boolean {
   if (ofTheTester(draft, items)) return besidesPoints(items);
+  // "lead 2. 52 meg. test voltage 500"
+  if (setting.insulation && testVoltageSaid(draft, items)) return true;
   if (setting.insulation && announced(draft, items)) return true;
   const volts =
     draft.unit?.dimension === "voltage"
@@ -39,6 +41,12 @@ function isTestVoltage(draft: Draft, items: readonly Item[], setting: Setting): 
     draft.before.length === 0 &&
     items[draft.index + 1] === undefined
   );
+}
+
+function testVoltageSaid(draft: Draft, items: readonly Item[]): boolean {
+  if (draft.unit !== undefined && draft.unit.dimension !== "voltage") return false;
+  const [test, volts] = [items[draft.index - 2]?.text ?? "", items[draft.index - 1]?.text ?? ""];
+  return /^(?:test|testing|tester)$/.test(test) && /^(?:voltage|volts|volt)$/.test(volts);
 }
 
 /** "megger 500": the tester's name and a voltage that testers have, or what it read? */

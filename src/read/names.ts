@@ -244,7 +244,9 @@ function groundAlone(build: Building, i: number): PointsSaid | undefined {
     token.text === "the"
   ) {
     // "the shell's up to 95" is the shell, no ground
-    if (token.text === "the" && build.tokens[i + 1]?.apostrophe === true) return undefined;
+    const warm = /^(?:at|is|was|reads|temp)$/.test(build.tokens[i + 2]?.text ?? "");
+    if (token.text === "the" && (warm || build.tokens[i + 1]?.apostrophe === true))
+      return undefined;
     const end = groundAt(build, i + 1);
     if (end !== undefined && build.tokens[i + 1]?.text !== "g") return { list: [], end };
     return undefined;

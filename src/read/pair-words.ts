@@ -1,3 +1,4 @@
+import { itemKind } from "./item.ts";
 import type { Building } from "./items.ts";
 import type { PointsSaid } from "./names.ts";
 import { numberAt } from "./numbers.ts";
@@ -67,15 +68,21 @@ export function bareTwo(
   const [first, second] = [list[0]?.[0], list[1]?.[0]];
   if (list.length !== 2 || first === undefined || second === undefined || first === second)
     return undefined;
-  if (list.some((points) => points.length !== 1) || !/^[LT]\d$/.test(first)) return undefined;
-  if (betweenTwo(build, i, end) && first.charAt(0) === second.charAt(0))
-    return { list: [[first, second]], end };
-  if (first.charAt(0) !== second.charAt(0) || jointIn(build, i, end)) return undefined;
+  const letters = /^[UVW]$/.test(first) && /^[UVW]$/.test(second);
+  const alike = letters || first.charAt(0) === second.charAt(0);
+  if (list.some((points) => points.length !== 1) || (!letters && !/^[LT]\d$/.test(first)))
+    return undefined;
+  if (betweenTwo(build, i, end) && alike) return { list: [[first, second]], end };
+  if (!alike || jointIn(build, i, end)) return undefined;
   const before = build.items[build.items.length - 1]?.text ?? "";
   const led = /^(?:on|across|between|at|from)$/.test(before);
   const said = numberAt(build.tokens, end);
   const again = said !== undefined && numberAt(build.tokens, said.end) !== undefined;
   const over = ((build.tokens[end]?.word?.roles ?? 0) & role.over) !== 0;
+  // "578 L2 L3 and 576 L1 L3" behind a pair said in full
+  const behind = build.items[build.items.length - 1]?.kind === itemKind.number;
+  const paired = build.items.some((item) => item.points?.[0]?.length === 2);
+  if (behind && paired) return { list: [[first, second]], end };
   if (again || (!led && said === undefined && !over)) return undefined;
   // "L1 L2 four eighteen": no single leg of a supply has that
   const lineVolts =

@@ -35,6 +35,12 @@ function stuckAbove(items: readonly Item[], i: number): boolean {
   return false;
 }
 
+function dips(items: readonly Item[], i: number): boolean {
+  for (let at = i - 1; at >= 0 && at >= i - 4; at--)
+    if (/^(?:dip|sag|drop|fell|fall|went|goes|down)/.test(items[at]?.text ?? "")) return true;
+  return false;
+}
+
 /** "over", "about", "<" directly before a number. */
 function relationBefore(items: readonly Item[], index: number): Relation | undefined {
   for (let i = index - 1; i >= 0 && i >= index - 3; i--) {
@@ -44,6 +50,11 @@ function relationBefore(items: readonly Item[], index: number): Relation | undef
     const found = relationOf(item.roles);
     if (found === "~" && (item.roles & role.preposition) !== 0 && i !== index - 1) return undefined;
     if (found === "<" && stuckAbove(items, i)) return "=";
+    // "never went above 8"
+    if ((found === ">" || found === ">=") && stuckAbove(items, i)) return "<=";
+    // "dipped to a minimum of 191" is what it dipped to
+    if (found === ">=" && /^(?:a|minimum)$/.test(items[i]?.text ?? "") && dips(items, i))
+      return "=";
     if (found !== undefined) return found;
     if ((item.roles & (role.article | role.only)) === 0 || item.label !== undefined)
       return undefined;
@@ -89,6 +100,14 @@ function belowZero(items: readonly Item[], index: number): boolean {
   );
 }
 
+/** The zero of "eleven below zero" is no value of its own. */
+function dropZero(drafts: readonly Draft[], items: readonly Item[], at: number): void {
+  const zero = items[at];
+  if (zero?.kind !== itemKind.number || zero.value !== 0) return;
+  zero.owner = "<number> below zero";
+  for (const draft of drafts) if (draft.index === at) draft.gone = true;
+}
+
 export function relate(drafts: readonly Draft[], items: readonly Item[]): void {
   for (const draft of drafts) {
     const item = items[draft.index];
@@ -98,6 +117,7 @@ export function relate(drafts: readonly Draft[], items: readonly Item[]): void {
       (item.unit === undefined || item.unit.dimension === "temperature")
     ) {
       draft.value = -draft.value;
+      dropZero(drafts, items, draft.index + 2);
       continue;
     }
     // "44.1 over 4.8", "118 over 340": two figures, no bound

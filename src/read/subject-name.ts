@@ -58,6 +58,9 @@ export function subjectAt(build: Building, i: number): SubjectSaid | undefined {
   if (ordinal === undefined) return undefined;
   if (noun.kind === "subject" && isPlaceOf(build, i, ordinal.end)) return undefined;
   const from = build.tokens[i]?.from ?? 0;
+  // "uh one ninety five": a pause, no unit heater
+  const pause = build.tokens[i]?.text === "uh" && build.typed.startsWith("uh", from);
+  if (noun.kind === "tag" && pause && build.tokens[i + 1]?.text !== "-") return undefined;
   const to = build.tokens[ordinal.end - 1]?.to ?? from;
   if (noun.kind === "tag")
     return {

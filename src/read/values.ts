@@ -27,8 +27,11 @@ function openIsReading(items: readonly Item[], i: number): boolean {
     )
       return true;
     if (near.kind === itemKind.points || near.kind === itemKind.ground) return true;
-    if (near.label?.component === true || near.label?.quantity === "winding_resistance")
-      return near.label.thing === undefined;
+    if (near.label?.component === true || near.label?.quantity === "winding_resistance") {
+      // "start winding's open, C to S is OL": read where the pins are named
+      const named = items.some((one, behind) => behind > i && one.kind === itemKind.over);
+      return near.label.thing === undefined && !named;
+    }
   }
   return (
     next?.kind === itemKind.points ||
@@ -140,6 +143,23 @@ function zeroUnit(items: readonly Item[], i: number): string | undefined {
   return undefined;
 }
 
+const stops =
+  /^(?:trips?|tripped|tripping|cuts?|shuts?|stops?|stopped|locks?|locked|faults?|faulted|dies|died|quits?|kicks?|kicked|drops?|dropped)$/;
+
+/** "ran for six minutes before it cut out", "takes 90 seconds and then it trips", "trips after 20 seconds". */
+function untilStop(items: readonly Item[], i: number): boolean {
+  const [lead, verb] = [items[i - 1]?.text ?? "", items[i - 2]?.text ?? ""];
+  if (/^(?:after|in|within)$/.test(lead) && stops.test(verb)) return true;
+  const runs = items
+    .slice(Math.max(0, i - 3), i)
+    .some(({ text }) => /^(?:ran|runs|run|takes|took|lasts|lasted|stays|stayed)$/.test(text));
+  const then = items
+    .slice(i + 1, i + 4)
+    .findIndex(({ text }) => /^(?:before|then|until|till)$/.test(text));
+  if (!runs || then < 0) return false;
+  return items.slice(i + then + 2, i + then + 6).some(({ text }) => stops.test(text));
+}
+
 /** A length of time is a value only where it is what was measured: "run time is 4 minutes". */
 function isResult(items: readonly Item[], i: number): boolean {
   if (
@@ -149,6 +169,7 @@ function isResult(items: readonly Item[], i: number): boolean {
   )
     return true;
   if (items.some((item) => item.text === "timed" || item.text === "clocked")) return true;
+  if (untilStop(items, i)) return true;
   for (let at = i - 1; at >= 0 && at >= i - 6; at--) {
     const item = items[at];
     if (item?.label?.quantity === "duration") return true;

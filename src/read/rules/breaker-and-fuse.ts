@@ -1,4 +1,6 @@
+import type { Item } from "../item.ts";
 import { type Rule, state } from "../note.ts";
+import { role } from "../word.ts";
 import { freeNumber, textAt, wordBefore, wordBehind } from "./near.ts";
 
 const gear: ReadonlySet<string> = new Set([
@@ -73,6 +75,17 @@ const holds: ReadonlySet<string> = new Set([
 /** Supplies of boards, by their nominal volts. */
 const own5: ReadonlySet<number> = new Set([3, 5, 12, 15, 18]);
 
+/** "for a thirty amp two pole contactor": an article, the amps, what has them. */
+function bought(items: readonly Item[], i: number): boolean {
+  if (!/^(?:a|an|new|another|the)$/.test(textAt(items, i - 1))) return false;
+  for (let at = i + 1; at < i + 5; at++) {
+    const item = items[at];
+    if (item === undefined || (item.roles & role.is) !== 0) return false;
+    if (own.has(item.text)) return true;
+  }
+  return false;
+}
+
 /** "60 amp breaker", "the board fuse is a 3 amp", "seventy amp three pole", "contactor 30 amp 24 V coil" */
 export const breakers: Rule = {
   name: "<number> amp breaker",
@@ -91,6 +104,10 @@ export const breakers: Rule = {
       const next = textAt(items, i + 1);
       if (textAt(items, i + 1) === "pole" || next === "poles") {
         state(note, breakers.name, [i, i + 2], { kind: "note", about: "size" });
+        return;
+      }
+      if (amps && bought(items, i)) {
+        state(note, breakers.name, [i, i + 1], { kind: "note", about: "size" });
         return;
       }
       if (amps && poles(items, i)) {

@@ -37,6 +37,13 @@ const gases: ReadonlySet<string> = new Set([
   "404",
   "407",
   "454",
+  "448",
+  "449",
+  "452",
+  "513",
+  "438",
+  "427",
+  "422",
 ]);
 
 /** "R-410A", "410A", "r 22": a refrigerant's name. */
@@ -47,9 +54,17 @@ function refrigerant(note: Note, i: number): number | undefined {
   if (item.text === "r" || item.text === "hfc" || item.text === "hfo") {
     const at = items[i + 1]?.text === "-" ? i + 2 : i + 1;
     const next = items[at];
-    const value = next === undefined ? "" : note.plain.slice(next.from, next.to).replace(/\s/g, "");
+    const value =
+      next === undefined
+        ? ""
+        : next.spoken
+          ? String(next.value)
+          : note.plain.slice(next.from, next.to).replace(/\s/g, "");
     return gases.has(value) || gases.has(value.slice(0, -1)) ? at + 1 : undefined;
   }
+  // "another five of four oh four A"
+  if (item.spoken && item.unit?.figure === "A" && items[i - 1]?.text === "of")
+    return gases.has(String(item.value)) ? i + 1 : undefined;
   const next = items[i + 1]?.text ?? "";
   if (
     item.kind === itemKind.number &&
@@ -125,7 +140,11 @@ export const looseCodes: Rule = {
       if (item === undefined || item.owner !== undefined) continue;
       const gas = refrigerant(note, i);
       if (gas !== undefined) {
-        const value = note.text.slice(item.from, items[gas - 1]?.to ?? item.to);
+        const number = items.slice(i, gas).find((one) => one.spoken);
+        const value =
+          number === undefined
+            ? note.text.slice(item.from, items[gas - 1]?.to ?? item.to)
+            : `${number.value}${number.unit === undefined ? "" : "A"}`;
         state(note, looseCodes.name, [i, gas], {
           kind: "nameplate",
           field: "refrigerant",

@@ -64,6 +64,22 @@ function hasDigit(text: string): boolean {
   return /\d/.test(text);
 }
 
+/** "four seven one five oh two A", "U eleven K zero zero three": figures and letters said one by one. */
+function spokenEnd(items: readonly Item[], from: number): number {
+  let end = from;
+  let figures = false;
+  for (; end < items.length; end++) {
+    const item = items[end];
+    if (item === undefined) break;
+    const figure = item.kind === itemKind.number && item.spoken;
+    const letter = item.to - item.from <= 1 && /^[a-z]$/.test(item.text);
+    const dash = item.text === "dash" || (item.text === "-" && figures);
+    if (!figure && !letter && !dash) break;
+    figures ||= figure;
+  }
+  return figures ? end : from;
+}
+
 /** The number behind the head: a glued run with a digit, or letters and digits that follow. */
 function numberEnd(note: Note, from: number): number | undefined {
   const { items } = note;
@@ -72,6 +88,8 @@ function numberEnd(note: Note, from: number): number | undefined {
   const last = items[end - 1];
   if (first === undefined || last === undefined) return undefined;
   if (hasDigit(note.text.slice(first.from, last.to))) return end;
+  const told = spokenEnd(items, from);
+  if (told > from + 1 || (first.kind === itemKind.number && first.spoken)) return told;
   const next = items[end];
   if (next === undefined || isSmall(next)) return undefined;
   end = gluedEnd(items, end);

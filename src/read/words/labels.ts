@@ -231,6 +231,10 @@ const conditions: readonly Row[] = [
   ],
   ["pulling|pulls|pull", { hint: "current" }],
   [
+    "capacitor is for|cap is for|its for|it is for|capacitor for|capacitor of",
+    { rating: "nominal", quantity: "capacitance" },
+  ],
+  [
     "pumped down to|pumped dn to|pumped it down to|pump down to|pumps down to|pumping down to",
     { hint: "pressure" },
   ],
@@ -268,7 +272,7 @@ const conditions: readonly Row[] = [
 /** What was done with refrigerant. */
 const masses: readonly Row[] = [
   [
-    "rec|recd|recovered|recoverd|recover|reclaimed|reclaim|pulled out|got out|took out|removed|recovery|recov|recoverd out|rec'd out|evacuated out|out of it|recvd|recovering|drained|sucked out|recoved|recuperated|weighed out|weigh out|pulled|reclamed|recovrd|reclmd|rcvd out|bled off|recaptured|vented none recovered|extracted|got back|recouped|captured|recovered out|recovry|rcvrd|got back out|came back out",
+    "rec|recd|recovered|recuperate|recuperated it|recoverd|recover|reclaimed|reclaim|pulled out|got out|took out|removed|recovery|recov|recoverd out|rec'd out|evacuated out|out of it|recvd|recovering|drained|sucked out|recoved|recuperated|weighed out|weigh out|pulled|reclamed|recovrd|reclmd|rcvd out|bled off|recaptured|vented none recovered|extracted|got back|recouped|captured|recovered out|recovry|rcvrd|got back out|came back out",
     { action: "recovered" },
   ],
   [
