@@ -89,9 +89,11 @@ function mistakes(one: JudgeCase, judgement: Judgement): string[] {
 /** Cases that may still be judged wrongly; the numbers only go down. */
 const pinned: Readonly<Record<string, number>> = {
   "examples.jsonl": 0,
-  "field.jsonl": 5,
-  "field-electrical.jsonl": 6,
-  "field-second.jsonl": 12,
+  "field.jsonl": 1,
+  "field-electrical.jsonl": 1,
+  "field-second.jsonl": 2,
+  "third-electrical.jsonl": 16,
+  "third-gas.jsonl": 19,
 };
 
 describe.each(Object.keys(pinned))("the cases of %s", (file) => {

@@ -63,6 +63,8 @@ export function remarkEvidence(scene: Scene): Evidence[] {
     if (isOfSmallPart(one, scene) || isOfPiping(one, scene) || isOfLug(one, scene)) return [];
     const says = `said: ${one.said}`;
     if (isOnce(one, scene) || isOfHeater(one, scene) || isOfOil(one, scene)) return [];
+    if (isOfControl(one, scene)) return [{ sign: "protection:control_fuse_open", says }];
+    if (isOfBath(one, scene) || isOfUnloaded(one, scene)) return [];
     if (namesLine(one, scene)) return [{ sign: "protection:upstream_fuse_open", says }];
     if (isOfFan(one, scene)) return [{ sign: "fans:fan_slow", says }];
     if (isOfBareDrive(one, scene)) return [{ sign: bareDriveSign(scene), says }];
@@ -115,6 +117,38 @@ function isOfOil(one: Scene["seen"][number], scene: Scene): boolean {
   return (
     one.observation === "bubbles_in_sight_glass" &&
     /oil (?:sight )?glass/i.test(textAbout(one, scene, [nameAhead, 0]))
+  );
+}
+
+/** The small fuse of the control circuit, or one that a low voltage wire blows. */
+function isOfControl(one: Scene["seen"][number], scene: Scene): boolean {
+  return (
+    one.observation === "fuse_blown" &&
+    /\b(?:[1-5] ?a(?:mp)?|24 ?v\w*|low volt\w*|control|transformer|board|secondary|stat|thermostat)\b(?! heater)/i.test(
+      textAbout(one, scene, [controlAhead, controlBehind]),
+    ) &&
+    !/inverter|drive|\bmain\b|\bline\b/i.test(textAbout(one, scene, [nameAhead, nameAhead]))
+  );
+}
+
+const controlAhead = 12;
+const controlBehind = 34;
+
+/** Ice in a cup that a sensor is proven in is none on the coil. */
+function isOfBath(one: Scene["seen"][number], scene: Scene): boolean {
+  return (
+    one.observation.startsWith("ice_on_") &&
+    /\b(?:cup|glass|bucket|bath|slush|ice ?water)\b/i.test(
+      textAbout(one, scene, [fanAhead, nameAhead]),
+    )
+  );
+}
+
+/** A breaker that trips with its load off says nothing of the load; `told` hears it. */
+function isOfUnloaded(one: Scene["seen"][number], scene: Scene): boolean {
+  if (one.observation !== "breaker_trips" && one.observation !== "fuse_blown") return false;
+  return /\bwith (?:the |its )?load wires? off|load wires? (?:off|lifted|pulled)|nothing (?:on|hooked|connected)/i.test(
+    textAbout(one, scene, [fanAhead, fanAhead]),
   );
 }
 

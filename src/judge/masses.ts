@@ -14,7 +14,7 @@ export interface Weight {
 const dayMs = 86_400_000;
 const daysOf = { day: 1, week: 7, month: 30, year: 365 } as const;
 const ago =
-  /(\d+|a|an|one|two|three|four|five|six) ?(day|week|month|year)s? (?:ago|back|before|earlier|since)/;
+  /(\d+|a|an|one|two|three|four|five|six) ?(day|week|month|year)s? (?:ago|back|before|earlier|since|after|to the day|exactly|(?:since|after) )/;
 const numberWords: Readonly<Record<string, number>> = {
   a: 1,
   an: 1,
@@ -52,8 +52,13 @@ function weight(reading: Reading, action: Weight["action"] | undefined, note: Ca
   const to = number < 0 ? (reading.spans.at(-1)?.[1] ?? 0) : number + reading.figure.number.length;
   const days = daysAgo(ownWords(text.slice(to)));
   if (days !== undefined) return [{ kg, action, daysAgo: days }];
-  return [{ kg, action, ...(reading.earlier === true ? {} : { daysAgo: 0 }) }];
+  // "added 3.6 kg, last time was 150 days ago": the earlier visit is another addition's
+  const earlier = reading.earlier === true && !/\blast\b/.test(text.slice(to, to + lastNear));
+  return [{ kg, action, ...(earlier ? {} : { daysAgo: 0 }) }];
 }
+
+/** Letters after a weight in which "last" begins another addition's words. */
+const lastNear = 14;
 
 /**
  * What is said of this weight: up to the next weight, and up to "last" ("put in 9.8 kg, last top up
@@ -80,7 +85,7 @@ export function daysAgo(words: string): number | undefined {
 /** What is said of the last addition: "140 days since the last charge", "last top up was 402 days back". */
 function ofLast(line: string): string | undefined {
   return (
-    /[\w ]{0,24}\bsince (?:the |our |my )?(?:last|previous|prior)\b/.exec(line)?.[0] ??
+    /[\w ]{0,32}\b(?:since|after) (?:the |our |my )?(?:last|previous|prior)\b/.exec(line)?.[0] ??
     /\b(?:last|previous|prior)\b[^.;]{0,80}/.exec(line)?.[0]
   );
 }

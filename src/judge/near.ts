@@ -1,5 +1,8 @@
-import type { CaseNote, Reading, Span } from "../model.ts";
+import type { CaseNote, Reading } from "../model.ts";
+import { figureSpan } from "./figure-span.ts";
 import { perScene, type Scene } from "./scene.ts";
+
+export { figureSpan } from "./figure-span.ts";
 
 /** Letters looked at on each side of a reading's own words. */
 const around = 60;
@@ -33,13 +36,6 @@ export function beside(
 /** The words of the note that holds a reading, lower case. */
 export function noteWords(scene: Scene, reading: Reading): string {
   return (noteOf(scene, reading)?.text ?? reading.said).toLowerCase();
-}
-
-/** Where the figure itself stands among the words that were read with it. */
-export function figureSpan(text: string, reading: Reading): Span {
-  const { spans, figure } = reading;
-  const own = spans.find(([from, to]) => text.slice(from, to).includes(figure.number));
-  return own ?? spans[spans.length - 1] ?? [0, 0];
 }
 
 const reversingValve = /revers\w+ valve|4.?way|four.?way/;

@@ -44,6 +44,7 @@ function withoutAirPlaces(note: CaseNote): CaseNote {
     if (!isPressureInAir(one)) return one;
     const { at: _air, ...rest } = one;
     if (/head|discharge|high/i.test(one.said)) return { ...rest, at: "discharge" as const };
+    if (/\bliquid\b/i.test(one.said)) return { ...rest, at: "liquid" as const };
     return /suction|low side/i.test(one.said) ? { ...rest, at: "suction" as const } : rest;
   });
   return { ...note, readings };

@@ -1,5 +1,6 @@
 import { legsTurned } from "./legs-turned.ts";
 import type { Scene } from "./scene.ts";
+import { isOfSwapTest, isSwapTest } from "./swap-test.ts";
 
 /** Words of a repair and the part that it mends; the first that fits counts. */
 const repairWords: readonly (readonly [words: RegExp, part: string])[] = [
@@ -27,6 +28,10 @@ export function repairSigns(scene: Scene): { part: string; said: string }[] {
 
 function partsMended(scene: Scene): { part: string; said: string }[] {
   if (scene.seen.some((one) => one.observation === "line_work_done")) return [];
+  const swaps = scene.notes
+    .filter(isSwapTest)
+    .flatMap((note) => note.statements.filter((one) => isOfSwapTest(one, note)));
+  const isTest = (said: string) => swaps.some((one) => one.said === said);
   const done = scene.done
     .filter((one) => mending.includes(one.action) || one.action === "swapped")
     .map((one) => ({ words: `${one.what ?? ""} ${one.said}`, said: one.said, verb: one.action }));
@@ -34,6 +39,7 @@ function partsMended(scene: Scene): { part: string; said: string }[] {
     .filter((one) => one.state === "fitted")
     .map((one) => ({ words: one.part, said: one.said, verb: "replaced" as const }));
   return [...done, ...parts].flatMap(({ words, said, verb }) => {
+    if (isTest(said)) return [];
     if (verb === "tightened") return [{ part: "connection", said }];
     const row = repairWords.find(([pattern]) => pattern.test(words));
     // a terminal is wiped for a test, not to mend it

@@ -10,6 +10,7 @@ import type {
 } from "../model.ts";
 import { factsFrom } from "./facts.ts";
 import { pairPlaces } from "./pairs.ts";
+import { sidesByHeight } from "./sides-by-height.ts";
 
 type Of<K extends Statement["kind"]> = Extract<Statement, { kind: K }>;
 
@@ -52,14 +53,15 @@ const pastCauses: readonly string[] = [
 
 /** Lays out a case; `some` may be a part of its notes, plates and ratings come from all of them. */
 export function sceneOf(whole: Case, some: readonly CaseNote[] = whole.notes): Scene {
-  const notes = some.map(pairPlaces);
+  const facts = factsFrom(whole);
+  const notes = sidesByHeight(some.map(pairPlaces), facts.refrigerant);
   const readings = notes.flatMap((note) => note.readings);
   const statements = notes.flatMap((note) => note.statements);
   const remarks = of(statements, "observation").filter(
     (one) => one.earlier !== true || pastCauses.includes(one.observation),
   );
   return {
-    facts: factsFrom(whole),
+    facts,
     site: whole.site,
     readings: readings.filter(isMeasurement),
     ratings: whole.notes.flatMap((note) => note.readings).filter((one) => one.rating !== undefined),

@@ -1,5 +1,7 @@
 import type { CaseNote, Reading, Statement } from "../model.ts";
 import { legsTurned } from "./legs-turned.ts";
+import { newInAt } from "./new-in.ts";
+import { isOfSwapTest } from "./swap-test.ts";
 
 /** The notes before and after the first thing that was done to the machine. */
 export interface Stages {
@@ -70,7 +72,7 @@ export function changesMachine(note: CaseNote): boolean {
 /** Where in the note's words the machine was first changed. */
 function cutIn(note: CaseNote): number | undefined {
   const deeds = note.statements
-    .filter((one) => isRepair(one) && !isOfOthers(one, note))
+    .filter((one) => isRepair(one) && !isOfOthers(one, note) && !isOfSwapTest(one, note))
     .map(placeOf);
   // weights said in one breath belong together: "added 3 kg, and 2 kg 90 days ago"
   const weights = note.readings.some(isCharge)
@@ -80,13 +82,14 @@ function cutIn(note: CaseNote): number | undefined {
   const places = [
     ...deeds,
     ...(weights.length === 0 ? [] : [Math.max(...weights)]),
-    ...(turned < 0 ? [] : [turned]),
+    ...[turned, newInAt(note)].filter((at) => at >= 0),
   ];
   return places.length === 0 ? undefined : Math.min(...places);
 }
 
 function isRepair(one: Statement): boolean {
-  if (one.kind === "part") return one.state === "fitted";
+  // a fuse put in tries the machine again and mends nothing
+  if (one.kind === "part") return one.state === "fitted" && !/fuse/i.test(one.part);
   if (one.kind !== "action" || one.planned === true) return false;
   // a wiped terminal is part of a test
   if (
@@ -95,7 +98,7 @@ function isRepair(one: Statement): boolean {
   )
     return false;
   if (one.action === "swapped") return !/lead|leg|phase|wire|line/i.test(one.what ?? "lead");
-  return repairs.includes(one.action);
+  return repairs.includes(one.action) && !/\bfuses?\b/i.test(one.what ?? "");
 }
 
 const others =

@@ -1,5 +1,6 @@
 import type { CaseNote, Reading } from "../model.ts";
 import { figureSpan } from "./near.ts";
+import { newPart } from "./new-in.ts";
 import type { Stages } from "./stages.ts";
 
 /**
@@ -53,13 +54,16 @@ function keyOf(one: Reading): string {
 }
 
 function replacedWords(stages: Stages): string[] {
-  return [...stages.before, ...stages.after]
+  const notes = [...stages.before, ...stages.after];
+  const fitted = newPart(notes);
+  const said = notes
     .flatMap((note) => note.statements)
     .flatMap((one) => {
       if (one.kind === "part" && one.state === "fitted") return [one.part.toLowerCase()];
       const swapped = one.kind === "action" && one.action === "replaced" && one.planned !== true;
       return swapped ? [(one.what ?? "").toLowerCase()] : [];
     });
+  return fitted === undefined ? said : [...said, fitted];
 }
 
 function belongsTo(one: Reading, word: string): boolean {

@@ -17,6 +17,8 @@ export const bridge: Check = {
   name: "bridge",
   signs: [
     "output:balanced",
+    "swap:follows_drive",
+    "swap:stays_with_motor",
     "bridge:output_sound",
     "bridge:output_shorted",
     "bridge:output_open",

@@ -1,6 +1,7 @@
 import type { Finding, Reading } from "../../model.ts";
 import type { Check } from "../check.ts";
 import type { Scene } from "../scene.ts";
+import { isSwapTest } from "../swap-test.ts";
 
 /** One line of a start-up record and how it shows in the notes. */
 interface Item {
@@ -10,7 +11,7 @@ interface Item {
 }
 
 /**
- * What a start-up record holds after a compressor or a board was changed.
+ * What a start-up record holds on a new system, and after a compressor or a board was changed.
  * Source: common practice, no source; the company's own form may ask for more.
  */
 const items: readonly Item[] = [
@@ -59,13 +60,15 @@ export const commissioning: Check = {
     const what = changed(scene);
     if (what === undefined) return [];
     const missing = items
-      .filter((one) => (one.after === "any" || what === "compressor") && !one.isThere(scene))
+      .filter((one) => (one.after === "any" || what !== "board") && !one.isThere(scene))
       .map((one) => one.name);
     return [finding(what, missing)];
   },
 };
 
-function changed(scene: Scene): "compressor" | "board" | undefined {
+function changed(scene: Scene): "compressor" | "board" | "system" | undefined {
+  if (isNewSystem(scene)) return "system";
+  if (scene.notes.some(isSwapTest)) return undefined;
   const words = [
     ...scene.parts.filter((one) => one.state === "fitted").map((one) => one.part),
     ...scene.done.filter((one) => one.action === "replaced").map((one) => one.what ?? one.said),
@@ -73,6 +76,14 @@ function changed(scene: Scene): "compressor" | "board" | undefined {
   if (words.some((one) => /\bcomp(ressor)?\b/.test(one))) return "compressor";
   return words.some((one) => /board|inverter|drive|module/.test(one)) ? "board" : undefined;
 }
+
+/** A new machine is started up. */
+export function isNewSystem(scene: Scene): boolean {
+  return newSystem.test(scene.words);
+}
+
+const newSystem =
+  /\b(?:start(?:ed|ing)?[- ]?up|commission(?:ed|ing)|first start)\b.{0,24}\b(?:new|brand.?new)\b|\bnew (?:system|install\w*|multi\W?zone|unit|machine)\b.{0,30}\b(?:start(?:ed|ing)?[- ]?up|commission\w*|first start)\b/;
 
 function has(
   scene: Scene,
@@ -100,13 +111,14 @@ function hasNitrogen(scene: Scene): boolean {
 function finding(what: string, missing: readonly string[]): Finding {
   const complete = missing.length === 0;
   const list = missing.join(", ");
+  const after = what === "system" ? "of the new system" : `after the ${what} change`;
   return {
     about: what,
     check: "commissioning",
     level: complete ? "good" : "unknown",
     says: complete
-      ? `The start-up record after the ${what} change is complete`
-      : `After the ${what} change the start-up record still lacks ${list}`,
+      ? `The start-up record ${after} is complete`
+      : `The start-up record ${after} still lacks ${list}`,
     brief: complete
       ? "start-up record complete"
       : `start-up record lacks ${missing.length} entries`,

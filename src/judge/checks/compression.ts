@@ -21,12 +21,33 @@ export const compression: Check = {
     "unloads:at_once",
   ],
   judge: (scene) => [
-    ...circuitsOf(scene)
-      .filter((one) => contradictionsOf(one, scene).length === 0)
-      .flatMap((one) => finding(one, scene)),
+    ...circuitsOf(scene).flatMap((one) =>
+      contradictionsOf(one, scene).length === 0
+        ? finding(one, scene)
+        : isUpsideDown(one)
+          ? []
+          : finding(one, scene).map(unjudged),
+    ),
     ...told(scene, "compression"),
   ],
 };
+
+/** The suction above the head: no ratio at all. */
+function isUpsideDown({ lift }: Circuit): boolean {
+  return lift !== undefined && lift.suctionPa >= lift.highPa;
+}
+
+/** The ratio of readings that contradict others of the circuit: a figure, and no verdict on it. */
+function unjudged(one: Finding): Finding {
+  return {
+    ...one,
+    level: "unknown",
+    says: `${one.says.split(":")[0]}: not judged while other readings of the circuit contradict each other`,
+    brief: "ratio not judged",
+    signs: [],
+    missing: "readings that agree",
+  };
+}
 
 /** Hardly any lift at all, as where it runs backward. Common practice, no source. */
 const flat = 1.3;

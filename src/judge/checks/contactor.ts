@@ -5,6 +5,7 @@ import { numberOf, numbersOf, ofQuantity } from "../pick.ts";
 import type { Scene } from "../scene.ts";
 import { gist, listed, plain } from "../words.ts";
 import { controlReadings } from "./control-voltage.ts";
+import { isOfFuses } from "./fuse-sides.ts";
 import { told } from "./told.ts";
 import { allVoltages, controlBelowV, isAcrossContact, sideOf } from "./volts.ts";
 
@@ -157,7 +158,7 @@ function contactFindings(scene: Scene): Finding[] {
   const line = sideVolts(scene, "line");
   const load = sideVolts(scene, "load");
   const closed = Math.max(...load) >= controlBelowV || saysClosed(scene);
-  const both = line.length > 0 && load.length > 0;
+  const both = line.length > 0 && load.length > 0 && !isOfFuses(scene);
   const lost = both && closed ? [Math.max(...line) - Math.min(...load)] : [];
   const drops = [...across, ...lost];
   if (drops.length === 0) return [];

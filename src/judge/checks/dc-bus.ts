@@ -42,10 +42,20 @@ function isOfPair(reading: Reading, scene: Scene): boolean {
 export function isAfterPowerOff(reading: Reading, scene: Scene): boolean {
   const near = wordsNear(scene, reading);
   return (
-    (isOff(noteOf(scene, reading), scene) || offWords.test(near)) &&
+    (isOff(noteOf(scene, reading), scene) ||
+      offWords.test(near) ||
+      isBesideDeadTest(reading, scene)) &&
     !/running|with it on|energized/.test(near)
   );
 }
+
+/** Hardly any volts in the note of a test that is done dead only: diodes, windings, insulation. */
+function isBesideDeadTest(reading: Reading, scene: Scene): boolean {
+  if ((numberOf(reading) ?? touchLimitV) >= touchLimitV) return false;
+  return (noteOf(scene, reading)?.readings ?? []).some((one) => deadTests.includes(one.quantity));
+}
+
+const deadTests: readonly string[] = ["diode_drop", "winding_resistance", "insulation_resistance"];
 
 /** The last word on the power up to a note: what was locked an hour ago is off until it is put on. */
 function isOff(note: CaseNote | undefined, scene: Scene): boolean {

@@ -5,6 +5,7 @@ import { bySubject, numberOf, numbersOf, ofQuantity } from "../pick.ts";
 import type { Scene } from "../scene.ts";
 import { gist, listed, plain } from "../words.ts";
 import { isFanNote } from "./motor-currents.ts";
+import { told } from "./told.ts";
 import { sideOf } from "./volts.ts";
 
 /** Over the fan's plate. Common practice, no source. */
@@ -28,12 +29,14 @@ export const fan: Check = {
     "fan:overloaded",
     "fan:no_current",
     "fan:stands_with_voltage",
+    "swap:fan_runs_elsewhere",
   ],
   judge: (scene) => [
     ...bySubject(ofFans(scene, "current"), "fan").flatMap(([about, readings]) =>
       currentFinding(about, readings, scene),
     ),
     ...standingFinding(scene),
+    ...told(scene, "fan"),
   ],
 };
 

@@ -60,12 +60,26 @@ export function decisiveLeads(
   const high = tests[tests.length - 1];
   if (low === undefined || high === undefined || all === undefined) return all;
   if (wiringAside(low, high, scene)) return high;
-  const warmed = /heater (?:was |has been )?on|warm(?:ed)? (?:it|up)|dried|hours? later/.test(
-    scene.words,
-  );
+  const warmed =
+    /heaters? (?:was |were |has been |have been )?on|warm(?:ed)? (?:it|up)|dried|hours? later/.test(
+      scene.words,
+    );
   if (warmed && high.count >= low.count && high.lowestOhm > climbs * low.lowestOhm) return high;
-  return all;
+  return repeated(about, used, scene) ?? all;
 }
+
+/** A full test that was done again, as told, with the winding's temperature: the repeat stands. */
+function repeated(about: string, used: readonly Reading[], scene: Scene): Leads | undefined {
+  const holds = scene.notes.filter((note) => note.readings.some((one) => used.includes(one)));
+  const last = holds.at(-1);
+  if (last === undefined || holds.length < 2 || !again.test(last.text ?? "")) return undefined;
+  const own = used.filter((one) => last.readings.includes(one));
+  return own.length < fullTest ? undefined : leadsOf(about, own, scene);
+}
+
+/** Leads of a whole test. */
+const fullTest = 3;
+const again = /\b(?:again|repeat\w*|re-?test\w*|re-?megg?\w*|second (?:test|time)|now)\b/i;
 
 /** The lower test held wiring that the higher one had off: the lower tells of the wiring. */
 function wiringAside(low: Leads, high: Leads, scene: Scene): boolean {

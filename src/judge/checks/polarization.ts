@@ -53,6 +53,8 @@ function indexFinding(about: string, readings: readonly Reading[], scene: Scene)
       ? `Index ${plain(index)}, but above ${ohmWords(indexLimitOhm)} it says nothing`
       : `Index ${plain(index)} (${least} is asked of large windings), not judged on a hermetic motor: its absorption current dies within seconds`;
   const falls = index < 1 && (one === undefined || one <= indexLimitOhm);
+  if (isOpenMotor(scene) && !falls && (one === undefined || one <= indexLimitOhm))
+    return [openMotor(about, index, least)];
   return [
     {
       about,
@@ -70,6 +72,37 @@ function indexFinding(about: string, readings: readonly Reading[], scene: Scene)
       ...(falls ? {} : { missing: "a motor that the index applies to" }),
     },
   ];
+}
+
+/** A motor outside the refrigerant, or of a voltage that has form-wound coils: the index holds there. */
+function isOpenMotor(scene: Scene): boolean {
+  if (/\bhermetic|\bsemi-?hermetic/.test(scene.words.replace(/\bnot hermetic/g, ""))) return false;
+  return (
+    (scene.facts.supply_V ?? 0) >= formWoundV ||
+    /\bopen[- ]drive|\bform[- ]wound|\b(?:tower|pump|air handler|cooling tower|blower) motor\b/.test(
+      scene.words,
+    )
+  );
+}
+
+/** V; motors of this voltage and more are form-wound. Common practice, no source. */
+const formWoundV = 2300;
+
+function openMotor(about: string, index: number, least: number): Finding {
+  const enough = index >= least;
+  return {
+    about,
+    check: "polarization",
+    level: enough ? "good" : "watch",
+    brief: enough ? "dry and clean by its index" : "under the least index",
+    says: enough
+      ? `Index ${plain(index)}, at least ${least} is asked of such a winding: dry and clean`
+      : `Index ${plain(index)}, under the ${least} asked of such a winding: moisture or dirt on it, dry and clean it and test again`,
+    values: { polarization_index: index },
+    basis: "IEEE 43",
+    source: "IEEE 43-2013 12.2: least index by thermal class, large form-wound windings",
+    signs: enough ? [] : ["polarization:falls"],
+  };
 }
 
 function absorptionFinding(about: string, readings: readonly Reading[]): Finding[] {

@@ -11,6 +11,7 @@ import { numberOf, numbersOf, setsOf, unrepeated } from "../pick.ts";
 import type { Scene } from "../scene.ts";
 import { gist, listed, percentWords, plain } from "../words.ts";
 import { isAtStart } from "./at-start.ts";
+import { fuseSides } from "./fuse-sides.ts";
 import { supplySag } from "./supply-sag.ts";
 import { told } from "./told.ts";
 import { controlBelowV, isToGround, supplyVoltages } from "./volts.ts";
@@ -48,6 +49,7 @@ export const supply: Check = {
       ),
       ...ofSets(steady.filter(isToGround), groundFindings),
       ...supplySag(all, scene),
+      ...fuseSides(scene),
       ...told(scene, "supply"),
     ]);
   },

@@ -21,6 +21,8 @@ export const electricalToldRows: readonly ToldRow[] = [
       new RegExp(
         `\\b${joint}.{0,40}\\b(?:1[4-9]|[2-4]\\d)\\d ?f?\\b.{0,24}\\b(?:others?|neighbou?rs?|rest)\\b`,
       ),
+      /\b[1-9]\d*(?:\.\d+)? ?v(?:olts?)? (?:drop|lost)\b.{0,30}\b(?:lug|wire|joint|splice|terminal|connection)/,
+      /\b(?:lug|wire|joint|splice|terminal|connection)s?\b.{0,24}\bdrops? [1-9]\d*(?:\.\d+)? ?v/,
     ],
     unless:
       /\b(?:no|not|nothing|none|clean)\b.{0,24}(?:loose|burn|hot)|smell|tighten|too hot to|hot (?:day|shell|compressor)|points|contacts? (?:are|is) (?:burn|black)|flare|braz|\bleak|\boil\b|schrader|duct|hot gas|fitting/,
@@ -76,6 +78,9 @@ export const electricalToldRows: readonly ToldRow[] = [
       /\b(?:board|relay|controller|control)\b.{0,40}\b(?:puts?|sends?|putting|sending|gives?|giving)\b.{0,14}\b(?:nothing|none|no (?:power|voltage|volts|signal|24))\b/,
       /\b(?:nothing|no (?:voltage|volts|power|24(?: ?v)?|output)|0(?:\.0)? ?v(?:olts)?)\b.{0,12}\b(?:out of|off|from|leaving|out on|coming out|out to)\b.{0,20}\b(?:board|relay|controller|y1?|compressor terminal|contactor)\b/,
       /\bboard\b.{0,30}\bno output\b/,
+      /\b(?:contactor|relay|compressor|fan) output\b.{0,12}\b(?:stays|is|reads|at|still)\b.{0,6}\b(?:0(?:\.0)?|zero|dead|nothing|low)\b/,
+      /\b(?:speed|command|control|signal|pwm)\b.{0,10}\b(?:command|signal|line|wire)\b.{0,10}\b(?:0(?:\.0)?|zero|no) ?(?:v\w*)?\b.{0,30}\b(?:though|but|while|with)\b/,
+      /\b(?:24|jumper\w*|power)\b.{0,24}\b(?:straight|directly?|right|jumped)\b.{0,8}\b(?:on|to|onto|at) (?:the )?(?:contactor|coil)\b.{0,20}\b(?:pulls|closes|runs|starts|comes in|goes)\b/,
       /\bno relays? (?:moves?|clicks?|pulls?(?: in)?|closes?)\b/,
       /\bboard\b.{0,40}\b(?:no (?:lights?|leds?)\b|(?:stays|still|is) (?:dark|dead)\b)/,
       /\bstill (?:dark|dead)\b.{0,16}\b2\d(?:\.\d)? ?v/,
@@ -174,9 +179,12 @@ export const electricalToldRows: readonly ToldRow[] = [
     check: "sensor",
     sign: "sensor:off",
     words: [
-      /\b(?:board|controller|display|screen|transducer)\b.{0,8}\b(?:says|reads|shows|thinks|sees)\b.{0,40}\b(?:my|the|actual|real) (?:own )?(?:gauges?|meter|probe|thermometer)\b.{0,16}\b(?:says?|reads?|shows?|has|have|got|at)\b/,
+      /\b(?:board|controller|display|screen|transducer)\b.{0,8}\b(?:says|reads|shows|thinks|sees)\b.{0,40}\b(?:my|the|actual|real) (?:own )?(?:gauges?|meter|probe|thermometer|stick)\b.{0,16}(?:\b(?:says?|reads?|shows?|has|have|got|at)\b|\b\d)/,
+      /\b(?:my|actual|real) (?:own )?(?:gauges?|meter|probe|thermometer|stick)\b.{0,30}\b(?:board|controller|display|screen|transducer)\b.{0,8}\b(?:says|reads|shows|thinks|sees)\b/,
+      /\bsignal\b.{0,24}\b(?:does ?n'?t|never|won'?t|not) (?:move|change|budge)|\b(?:signal|reading)\b.{0,12}\b(?:stuck|frozen|pegged)\b/,
+      /\b(?:swap\w*|trad\w*|switch\w*)\b.{0,40}\b(?:sensor|transducer|thermistor|probe|high side one|low side one)\b.{0,24}\b(?:reading )?(?:comes? (?:alive|back|good)|follows?|moves? with|goes? with|reads? right)\b/,
     ],
-    unless: /\b(?:agrees?|same|matches|too|also)\b/,
+    unless: /\b(?:agrees?|same (?:as|on|reading|number|thing)|matches|too|also)\b(?! port)/,
     mended: /\b(?:sensor|thermistor|probe|transducer)\b/,
     level: "bad",
     about: "sensor",
@@ -189,6 +197,7 @@ export const electricalToldRows: readonly ToldRow[] = [
     words: [
       /\b(?:nothing|none|no(?:body| unit| one)?) (?:past|after|beyond|behind)\b.{0,20}\banswers?\b/,
       /\b(?:does(?:n'?t| not)|do(?:n'?t| not)|won'?t|not) (?:answer|respond|reply)\b/,
+      /\b(?:gone|dropped|fell|off|missing)\b.{0,8}\b(?:from |off |on )?the (?:bus|network|line|link|comms?)\b/,
     ],
     unless: /\bphone|customer|door|valve|bulb/,
     mended: /\b(?:wire|cable|pair|board)\b/,
@@ -215,7 +224,9 @@ export const electricalToldRows: readonly ToldRow[] = [
     check: "communication",
     sign: "cable:cable_damaged",
     words: [
+      /\bcore to core\b.{0,12}\b(?:0(?:\.\d+)?|[12](?:\.\d+)?) ?ohm/,
       /\b(?:staple|nail|screw|rats?|mice|squirrels?|cut|chewed|broken|crushed|pinched)\b.{0,24}\b(?:cable|wire|pair|conductor)\b/,
+      /\b(?:cable|wire|pair|conductor)\b.{0,80}\b(?:staple|nail|screw) through\b/,
       /\b(?:cable|wire|pair|conductor)\b.{0,24}\b(?:chewed|cut|broken|crushed|pinched|rubbed through|bare)\b/,
     ],
     unless: /\bcut (?:in|out|to length)|thermostat/,

@@ -3,6 +3,7 @@ import type { CheckName } from "../../vocabulary.ts";
 import { applicationOf } from "../application.ts";
 import type { Scene } from "../scene.ts";
 import { electricalToldRows } from "./told-electrical-rows.ts";
+import { toldPartsRows } from "./told-parts-rows.ts";
 import { type ToldRow, toldRows } from "./told-rows.ts";
 
 /** What the notes tell of a check's subject in words; the first row of a group that fits counts. */
@@ -24,7 +25,7 @@ export function told(scene: Scene, check: CheckName): Finding[] {
   );
 }
 
-const rows: readonly ToldRow[] = [...toldRows, ...electricalToldRows];
+const rows: readonly ToldRow[] = [...toldRows, ...electricalToldRows, ...toldPartsRows];
 
 function hasZones(scene: Scene): boolean {
   return applicationOf(scene) === "multi_zone";

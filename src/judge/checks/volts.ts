@@ -95,6 +95,9 @@ function isSupply(scene: Scene, reading: Reading): boolean {
   if (reading.subject !== undefined && otherThing.test(reading.subject)) return false;
   if (isOfTransformer(scene, reading)) return false;
   const value = numberOf(reading) ?? 0;
+  // "4.1 V drop line to lug": what a joint loses, no supply
+  if (value > 0 && value < controlBelowV && /\bdrop(?:s|ped)?\b/.test(clauseOf(scene, reading)))
+    return false;
   const isControl =
     value >= deadLineV && value < controlBelowV && (reading.points ?? []).length < 2;
   if (hasLinePoint(reading)) return !isControl;

@@ -59,7 +59,7 @@ function judgeMotor(about: string, pairs: readonly Reading[], scene: Scene): Fin
   if (single !== undefined) return single;
   if (pairs.some((one) => one.over_range === true)) return [openFinding(about, pairs, scene)];
   const values = numbersOf(pairs);
-  return values.length === 0 ? [] : [balanceFinding(about, pairs, values)];
+  return values.length === 0 ? [] : [balanceFinding(about, pairs, scene)];
 }
 
 /** Open in one place and even in another: what lies between is open, not the winding. */
@@ -144,12 +144,11 @@ function sharedPoint(open: readonly Reading[]): string | undefined {
   return first?.find((point) => rest.every((other) => other.includes(point)));
 }
 
-function balanceFinding(
-  about: string,
-  pairs: readonly Reading[],
-  values: readonly number[],
-): Finding {
-  const verdict = balanceVerdict(values, coarsePercent(pairs), saysAll(pairs));
+function balanceFinding(about: string, pairs: readonly Reading[], scene: Scene): Finding {
+  const values = numbersOf(pairs);
+  const coarse = coarsePercent(pairs);
+  const verdict =
+    sharedLow(values, coarse, scene) ?? balanceVerdict(values, coarse, saysAll(pairs));
   const unbalance = unbalancePercent(values);
   return {
     about,
@@ -167,6 +166,32 @@ function balanceFinding(
 }
 
 type Verdict = Pick<Finding, "level" | "says" | "missing"> & { readonly sign?: string };
+
+/** Measured so that a poor contact of the probes can't show: four wires, zeroed leads, at the pins. */
+const precise =
+  /\b(?:micro|milli)-?ohm|\bfour.?wire|\b4.?wire|kelvin|low.?ohm|zeroed|at the (?:pins|compressor pins|terminals)/;
+/** Two pairs that agree within it are the same. Percent. Common practice, no source. */
+const samePercent = 3;
+
+/**
+ * Two equal pairs and a third above them, by a meter that its leads can't deceive: in a star the
+ * lead that both low pairs share has shorted turns; a poor joint would raise two pairs, not one.
+ */
+function sharedLow(values: readonly number[], coarse: number, scene: Scene): Verdict | undefined {
+  const [low, middle, high] = [...values].sort((a, b) => a - b);
+  if (low === undefined || middle === undefined || high === undefined) return undefined;
+  const off = unbalancePercent(values) ?? 0;
+  const same = (middle - low) / low < Math.max(samePercent, coarse) / percent;
+  if (!same || off < Math.max(grossPercent, 2 * coarse) || !precise.test(scene.words))
+    return undefined;
+  return {
+    level: "bad",
+    says: `${percentWords(off, coarse)} percent from the mean, two pairs alike and low by a meter that its leads can't deceive: turns of the phase that they share may be shorted`,
+    sign: "winding:two_low",
+  };
+}
+
+const percent = 100;
 
 function balanceVerdict(values: readonly number[], coarse: number, all: boolean): Verdict {
   const unbalance = unbalancePercent(values);

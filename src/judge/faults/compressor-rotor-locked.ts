@@ -5,6 +5,8 @@ export const compressorRotorLocked: Fault = {
   says: "the compressor's rotor does not turn",
   common: 4,
   shows: {
+    "swap:follows_drive": 0.001,
+    "swap:stays_with_motor": 0.3,
     "supply:sags_everywhere": 0.01,
     "start:held_locked": 0.72,
     "ramp:limit": 0.72,

@@ -5,6 +5,7 @@ export const compressorWindingGrounded: Fault = {
   says: "a compressor winding is shorted to ground",
   common: 4,
   shows: {
+    "swap:stays_with_motor": 0.2,
     "insulation:ground_fault": 0.86,
     "insulation:ground_fault_unproven": 0.25,
     "insulation:below_floors": 0.1,

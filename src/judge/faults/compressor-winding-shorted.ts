@@ -5,6 +5,9 @@ export const compressorWindingShorted: Fault = {
   says: "turns of a compressor winding are shorted together",
   common: 2,
   shows: {
+    "protection:control_fuse_open": 0.001,
+    "swap:follows_drive": 0.001,
+    "swap:stays_with_motor": 0.2,
     "winding:one_low": 0.62,
     "winding:shorted": 0.2,
     "winding:two_low": 0.05,

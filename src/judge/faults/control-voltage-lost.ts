@@ -5,6 +5,7 @@ export const controlVoltageLost: Fault = {
   says: "the control voltage is lost",
   common: 3,
   shows: {
+    "protection:control_fuse_open": 0.5,
     "control:no_output": 0.06,
     "control:lost": 0.85,
     "control:low": 0.1,

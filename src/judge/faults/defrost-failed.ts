@@ -25,6 +25,13 @@ export const defrostFailed: Fault = {
       danger: 1,
       fills: ["forced_defrost"],
     },
+    {
+      check: "sensor",
+      why: "On an electric defrost: volts and amps at the heaters while it runs one, each heater's ohms with its wires off, termination switch and heater contactor; an open heater is found that way before a board is",
+      minutes: 10,
+      danger: 2,
+      fills: ["defrost_heaters"],
+    },
   ],
   source: "common practice, no source",
 };

@@ -6,6 +6,7 @@ export const driveControlFailed: Fault = {
   common: 2,
   where: { drive: "inverter" },
   shows: {
+    "swap:follows_drive": 0.3,
     "control:logic_lost": 0.55,
     "control:present": 0.4,
     "bridge:output_sound": 0.96,

@@ -12,6 +12,8 @@ export const driveOutputFailed: Fault = {
     "bridge:output_sound": 0.3,
     "output:unbalanced": 0.7,
     "output:balanced": 0.08,
+    "swap:stays_with_motor": 0.002,
+    "swap:follows_drive": 0.4,
     "unplugged:drive_faults_without_motor": 0.7,
     "unplugged:drive_fine_without_motor": 0.02,
     "starting:drive_faults_at_start": 0.5,

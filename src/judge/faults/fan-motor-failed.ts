@@ -5,6 +5,7 @@ export const fanMotorFailed: Fault = {
   says: "a fan motor has failed",
   common: 3,
   shows: {
+    "swap:fan_runs_elsewhere": 0.001,
     "shared:indoor": 0.2,
     "fan:overloaded": 0.15,
     "fan:winding_open": 0.3,

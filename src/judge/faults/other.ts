@@ -1,11 +1,11 @@
 import type { Fault } from "../fault.ts";
 
-/** Something that this list does not hold: it shows whatever the background shows. */
+/** Something that this list does not hold: it shows whatever the background shows, and what a breaker does that is itself at fault. */
 export const other: Fault = {
   fault: "other",
   says: "something that is not on this list",
   common: 8,
-  shows: {},
+  shows: { "protection:trips_unloaded": 0.3 },
   proof: [],
   source: "common practice, no source",
 };

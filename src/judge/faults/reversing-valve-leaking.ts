@@ -45,6 +45,13 @@ export const reversingValveLeaking: Fault = {
       danger: 2,
       fills: ["reversing"],
     },
+    {
+      check: "valve",
+      why: "Coil voltage at the valve's solenoid with a call for the changeover, its click, and warm or cold pilot tubes; then cycle it against a good pressure difference a few times: a slide that hangs may free itself, one that still passes is worn",
+      minutes: 10,
+      danger: 1,
+      fills: ["pilot"],
+    },
   ],
   source:
     "Kim et al. 2008 (NIST SP 1087, directions, from memory); frequencies common practice, no source",

@@ -184,6 +184,12 @@ export const electricalSigns: readonly SignGroup[] = [
     source: ours,
   },
   {
+    group: "swap",
+    background: { follows_drive: 0.01, stays_with_motor: 0.015, fan_runs_elsewhere: 0.01 },
+    remarks: true,
+    source: ours,
+  },
+  {
     group: "shared",
     background: { branch: 0.08, indoor: 0.08, outdoor: 0.1 },
     remarks: true,

@@ -1,4 +1,5 @@
 import { applicationOf, inTestOperation } from "../application.ts";
+import { isNewSystem } from "../checks/commissioning.ts";
 import { circuitsOf } from "../circuit.ts";
 import type { Scene } from "../scene.ts";
 import type { Step } from "../step.ts";
@@ -12,8 +13,21 @@ function chargeIsOpen(scene: Scene): boolean {
   return read && applicationOf(scene) === "multi_zone" && !inTestOperation(scene);
 }
 
+/** Weight and vacuum of a new system stand in the notes. */
+function hasStartRecord(scene: Scene): boolean {
+  return ["mass", "vacuum"].every((name) => scene.readings.some((one) => one.quantity === name));
+}
+
 /** Looks at the refrigerant and air side, in no order: `next.ts` ranks them. */
 export const gasSteps: readonly Step[] = [
+  {
+    check: "charge",
+    why: "For the start-up record of a new system: nitrogen hold, vacuum and how it rose, and the weight charged against plate and line set, before anything else is read into it; what nobody wrote down is weighed or tested again",
+    minutes: 10,
+    danger: 1,
+    fills: ["weighed", "start_record"],
+    wanted: (scene) => isNewSystem(scene) && !hasStartRecord(scene),
+  },
   {
     check: "airflow",
     why: "Airflow first: filter, indoor coil, blower and supply and return openings by eye, then return and supply air temperature for the split",

@@ -1,0 +1,42 @@
+import type { Finding } from "../../model.ts";
+import { noteWords } from "../near.ts";
+import { numberOf } from "../pick.ts";
+import type { Scene } from "../scene.ts";
+import { plain } from "../words.ts";
+import { allVoltages, controlBelowV, sideOf } from "./volts.ts";
+
+/** Share of the line side below which a pair behind a fuse is dead. Common practice, no source. */
+const deadShare = 0.35;
+
+/** Both sides of fuses, a breaker or a disconnect were read, not of a contactor. */
+export function isOfFuses(scene: Scene): boolean {
+  return allVoltages(scene).some((one) => {
+    if (sideOf(scene, one) !== "load") return false;
+    const words = noteWords(scene, one);
+    return /\bfuses?\b|\bbreaker\b|\bdisconnect\b/.test(words) && !/contactor/.test(words);
+  });
+}
+
+/** Whole ahead of a fuse and dead behind it: that line is lost there. */
+export function fuseSides(scene: Scene): Finding[] {
+  if (!isOfFuses(scene)) return [];
+  const of = (side: "line" | "load") =>
+    allVoltages(scene).flatMap((one) => (sideOf(scene, one) === side ? (numberOf(one) ?? []) : []));
+  const [line, load] = [of("line"), of("load")];
+  const lowest = Math.min(...load);
+  if (line.length === 0 || Math.min(...line) < controlBelowV) return [];
+  if (lowest > deadShare * Math.max(...line)) return [];
+  return [
+    {
+      about: "supply",
+      check: "supply",
+      level: "bad",
+      says: `${plain(Math.max(...line))} V ahead of the fuse or breaker and ${plain(lowest)} V behind it: one line is lost there. Find what opened it before it is closed again`,
+      brief: "a line lost at fuse or breaker",
+      values: {},
+      basis: "circuit reasoning",
+      source: "circuit reasoning; common practice, no source",
+      signs: ["supply:phase_lost"],
+    },
+  ];
+}

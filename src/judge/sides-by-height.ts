@@ -1,0 +1,164 @@
+import type { CaseNote, Reading } from "../model.ts";
+import { standardAtmospherePa } from "../physics/constants.ts";
+import { refrigerantNamed } from "../physics/refrigerant.ts";
+import { saturationCel } from "../physics/saturation-temperature.ts";
+import type { Place } from "../vocabulary.ts";
+import { isOfNitrogen, restsIn } from "./rest.ts";
+
+/** Running pressures that lie nearer to each other are not told apart. Times. Common practice, no source. */
+const liftShare = 1.3;
+/** K that a liquid line may seem warmer than it condenses. Common practice, no source. */
+const toleranceK = 2.8;
+/** Letters between a pressure and the line's temperature that goes with it. */
+const apart = 22;
+/** What may stand between them: marks, units and small words. */
+const joining =
+  /^[\s,/&@+-]*(?:(?:psi|psig|bar|and|at|with|line|liquid|pipe|the|there|on|is|condenser|coil|out|outlet)[\s,/&@+-]*)*$/i;
+const ofAir = /^\s{0,2}(?:(?:f|c|deg(?:rees?)?)\s+)?(?:out|air|ambient|return|supply|box|amb)\b/i;
+const otherFluid = /\b(?:oil|water|glycol|gas|manifold|tank|cylinder|cut\W?(?:in|out)|switch)\W*$/i;
+
+/**
+ * The notes, with running pressures that nobody named at the side that their height tells: the
+ * lower of two is the suction's ("124 psig 50 F, 350 psig 96 F"), one beside a liquid line is the
+ * high side's where liquid can be that warm there. Their lines' temperatures go with them.
+ */
+export function sidesByHeight(
+  notes: readonly CaseNote[],
+  refrigerant: string | undefined,
+): readonly CaseNote[] {
+  const all = notes.flatMap((note) => linesOf(note).map((one) => ({ note, one })));
+  const pressures = all.filter(({ note, one }) => isRunningPressure(one, note));
+  if (!pressures.some(({ one }) => isOpen(one))) return notes;
+  const subjects = new Set(pressures.map(({ one }) => one.subject ?? ""));
+  if (subjects.size > 1) return notes;
+  const found = new Map<Reading, Place>();
+  for (const note of notes) {
+    const here = pressures.filter((each) => each.note === note).map((each) => each.one);
+    const known = [...here, ...pressures.filter((each) => each.note !== note).map((e) => e.one)];
+    for (const one of here.filter(isOpen)) {
+      const side =
+        sideAmong(one, here) ?? sideAmong(one, known) ?? byLiquid(one, note, refrigerant);
+      if (side !== undefined) place({ one, side, note }, found);
+    }
+  }
+  return found.size === 0 ? notes : notes.map((note) => withPlaces(note, found));
+}
+
+type Side = "low" | "high";
+
+/** No place, or the liquid line's, caught from the words before it. */
+function isOpen(one: Reading): boolean {
+  return one.at === undefined;
+}
+
+function isRunningPressure(one: Reading, note: CaseNote): boolean {
+  if (one.quantity !== "pressure" || typeof one.value !== "number") return false;
+  if (one.rating !== undefined || one.earlier === true || one.doubtful === true) return false;
+  if (isOfNitrogen(note) || restsIn(note, one) || one.after_s !== undefined) return false;
+  const before = (note.text ?? "").slice(0, from(one)).trimEnd();
+  return !otherFluid.test(before) && !notAsItRuns.test(before.slice(-beforeLetters));
+}
+
+/** Letters before a pressure that may say that it is none of the running machine. */
+const beforeLetters = 60;
+/** While it is pumped down, or what a board believes. */
+const notAsItRuns =
+  /pump\w* (?:it |her |right )?down|stall\w*|\b(?:king|receiver)\b|closed off|front.?seat|\b(?:board|controller|display|transducer|screen)\b.{0,8}\b(?:says|reads|shows|thinks|sees)\b[^,;.]*$/i;
+
+/** Its side against another pressure that is far enough off. */
+function sideAmong(one: Reading, others: readonly Reading[]): Side | undefined {
+  const own = absolutePa(one);
+  for (const other of others) {
+    const pa = absolutePa(other);
+    if (other === one) continue;
+    if (own >= liftShare * pa && !isHigh(other)) return "high";
+    if (pa >= liftShare * own && other.at !== "suction") return "low";
+  }
+  return undefined;
+}
+
+function isHigh(one: Reading): boolean {
+  return one.at === "liquid" || one.at === "discharge";
+}
+
+/** Beside a liquid line: the high side where that liquid can stand under this pressure. */
+function byLiquid(one: Reading, note: CaseNote, name: string | undefined): Side | undefined {
+  const line = lineOf(one, note);
+  const refrigerant = name === undefined ? undefined : refrigerantNamed(name);
+  if (line?.at !== "liquid" || refrigerant === undefined) return undefined;
+  const bubbleCel = saturationCel(refrigerant, "bubble", absolutePa(one));
+  if (bubbleCel === undefined || typeof line.value !== "number") return undefined;
+  return bubbleCel > line.value - toleranceK ? "high" : undefined;
+}
+
+interface Found {
+  readonly one: Reading;
+  readonly side: Side;
+  readonly note: CaseNote;
+}
+
+function place({ one, side, note }: Found, found: Map<Reading, Place>): void {
+  const line = lineOf(one, note);
+  const isLiquid = line !== undefined && (line.at === "liquid" || line.at === "condenser_out");
+  const placeless = line !== undefined && line.at === undefined;
+  if (side === "low") {
+    if (isLiquid) return void found.set(one, "suction");
+    found.set(one, "suction");
+    if (placeless) found.set(line, "suction");
+    return;
+  }
+  const hasLiquid = note.readings.some(
+    (each) => each.quantity === "temperature" && each.at === "liquid",
+  );
+  found.set(one, isLiquid || placeless || hasLiquid ? "liquid" : "discharge");
+  if (placeless) found.set(line, "liquid");
+}
+
+/** The temperature said in one breath with a pressure, behind it or before it. */
+function lineOf(one: Reading, note: CaseNote): Reading | undefined {
+  const lines = linesOf(note);
+  const at = lines.indexOf(one);
+  return [lines[at + 1], lines[at - 1]].find(
+    (other) =>
+      other !== undefined && other.quantity === "temperature" && isJoined(one, other, note),
+  );
+}
+
+function isJoined(one: Reading, line: Reading, note: CaseNote): boolean {
+  const text = note.text ?? "";
+  const [first, second] = from(one) < from(line) ? [one, line] : [line, one];
+  const gap = text.slice(to(first), from(second));
+  return (
+    gap.length <= apart && joining.test(gap) && !ofAir.test(text.slice(to(line), to(line) + 12))
+  );
+}
+
+function withPlaces(note: CaseNote, found: ReadonlyMap<Reading, Place>): CaseNote {
+  if (!note.readings.some((one) => found.has(one))) return note;
+  const readings = note.readings.map((one) => {
+    const at = found.get(one);
+    return at === undefined ? one : { ...one, at };
+  });
+  return { ...note, readings };
+}
+
+/** Pressures and temperatures in the order of the words. */
+function linesOf(note: CaseNote): Reading[] {
+  return note.readings
+    .filter((one) => one.quantity === "pressure" || one.quantity === "temperature")
+    .sort((a, b) => from(a) - from(b));
+}
+
+/** Near enough for telling sides apart: at sea level. */
+function absolutePa(one: Reading): number {
+  const pa = typeof one.value === "number" ? one.value : 0;
+  return one.reference === "absolute" ? pa : pa + standardAtmospherePa;
+}
+
+function from(one: Reading): number {
+  return one.spans[0]?.[0] ?? 0;
+}
+
+function to(one: Reading): number {
+  return one.spans.at(-1)?.[1] ?? 0;
+}
