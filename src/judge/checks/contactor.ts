@@ -134,13 +134,9 @@ function sideVolts(scene: Scene, side: "line" | "load"): number[] {
 
 /** "32 V gone over the left pole" */
 function isSaidOfPole(scene: Scene, reading: Reading): boolean {
-  const value = numberOf(reading) ?? controlBelowV;
   const near = beside(scene, reading, [34, 34]);
-  return (
-    value < controlBelowV &&
-    /(?:over|across|through|drops?(?: on)?) (?:the |a |that |each )?(?:\w+ )?(?:pole|contact|points)|contactor drops?|\bv a pole/.test(
-      near,
-    )
+  return /(?:over|across|through|drops?(?: on)?) (?:the |a |that |each )?(?:\w+ )?(?:pole|contact|points)|contactor drops?|\bv a pole/.test(
+    near,
   );
 }
 

@@ -98,6 +98,10 @@ function isSupply(scene: Scene, reading: Reading): boolean {
   // "4.1 V drop line to lug": what a joint loses, no supply
   if (value > 0 && value < controlBelowV && /\bdrop(?:s|ped)?\b/.test(clauseOf(scene, reading)))
     return false;
+  if (
+    /\b(?:over|across) (?:the |that |a )?(?:pole|contacts?|points)\b/.test(clauseOf(scene, reading))
+  )
+    return false;
   const isControl =
     value >= deadLineV && value < controlBelowV && (reading.points ?? []).length < 2;
   if (hasLinePoint(reading)) return !isControl;

@@ -27,7 +27,11 @@ function thousandBtu(items: readonly Item[], i: number): boolean {
 function others(note: Note, i: number, item: Item): boolean {
   const { items } = note;
   const space = note.items[i + 1]?.text ?? "";
-  if (item.unit === undefined && /^(?:poe|pve|pag|ab|mineral|iso|vg)$/.test(textAt(items, i - 1))) {
+  const oil = textAt(items, i - 1);
+  // "AB 211, BC 200" are legs
+  const named =
+    /^(?:poe|pve|pag|mineral|iso|vg)$/.test(oil) || (oil === "ab" && /\boil/i.test(note.plain));
+  if (item.unit === undefined && named) {
     state(note, SIZE, [i - 1, i + 1], { kind: "note", about: "size" });
     return true;
   }
