@@ -206,7 +206,8 @@ export function againAt(items: readonly Item[], drafts: readonly Draft[]): void 
   };
   drafts.forEach((right, order) => {
     const left = drafts[order - 1];
-    if (left === undefined || !at(left, right) || right.value < 20 || right.value > 130) return;
+    if (left === undefined || !at(left, right)) return;
+    if (right.unit === undefined && (right.value < 20 || right.value > 130)) return;
     const first = drafts
       .slice(0, order - 1)
       .findIndex(

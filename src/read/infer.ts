@@ -14,6 +14,7 @@ import {
   otherSize,
   pulledOnLeg,
   rowAgain,
+  strangeUnit,
   threeInRow,
   wanted,
 } from "./like-others.ts";
@@ -83,6 +84,7 @@ function alongLists(list: readonly Draft[], items: readonly Item[]): void {
     if (!gap.list && !gap.empty) continue;
     if (right.unit !== undefined && right.quantity !== left.quantity) continue;
     if (right.before.length > 0) continue;
+    if (gap.empty && left.ownUnit && strangeUnit(items, left, right)) continue;
     if (left.rating !== undefined) {
       if (items[left.index + 1]?.text !== "/" || left.rating !== "nominal") continue;
       right.rating ??= left.rating;
@@ -199,6 +201,8 @@ function continues(draft: Draft, left: Draft, items: readonly Item[]): boolean {
 }
 
 function contrasts(draft: Draft, right: Draft, items: readonly Item[]): boolean {
+  // "118 = 40 F": what a chart sets side by side
+  if (items[draft.index + 1]?.text === "=") return false;
   if (!alike(draft, right)) return false;
   if (draft.rating !== undefined || draft.earlier || draft.after !== undefined) return true;
   const gap = between(items, draft, right);

@@ -1,7 +1,7 @@
 import { isStrongBreak, isWeakBreak } from "./breaks.ts";
 import type { Context } from "./context.ts";
 import type { Between, Draft } from "./draft.ts";
-import type { Item } from "./item.ts";
+import { type Item, itemKind } from "./item.ts";
 import { unitCalled } from "./kinds.ts";
 import { between } from "./relate.ts";
 import type { Setting } from "./settle.ts";
@@ -12,6 +12,18 @@ import { role } from "./word.ts";
 export function otherSize(from: Draft, to: Draft): boolean {
   return (
     from.quantity === "voltage" && from.value >= 90 && to.value > 0 && to.value < from.value / 5
+  );
+}
+
+/** "9 bar 12 grad": a word that nothing here knows may be the second's own unit. */
+export function strangeUnit(items: readonly Item[], left: Draft, right: Draft): boolean {
+  const next = items[right.index + 1];
+  if (left.unit?.dimension !== "pressure" && left.unit?.dimension !== "temperature") return false;
+  return (
+    next?.kind === itemKind.word &&
+    next.roles === 0 &&
+    next.label === undefined &&
+    next.signs === undefined
   );
 }
 

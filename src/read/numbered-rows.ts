@@ -4,7 +4,8 @@ import { type Item, itemKind } from "./item.ts";
 /** What the bare numbers of a row count: leads where leads are spoken of, else the points named before. */
 function familyBefore(items: readonly Item[], list: readonly Draft[], order: number): string {
   const said = list[order - 1]?.points?.[0]?.[0] ?? "";
-  const match = /^(lead |L|T)(\d)$/.exec(said);
+  const subject = list[order - 1]?.subject ?? "";
+  const match = /^(lead |L|T)(\d)$/.exec(said) ?? /^(.+ )(\d)$/.exec(said === "" ? subject : "");
   if (match !== null) return `${match[1]}${match[2]}`;
   return items.some((item) => item.text === "leads") ? "lead 0" : "";
 }
@@ -34,13 +35,17 @@ export function numberedRows(list: readonly Draft[], items: readonly Item[]): vo
       if (!counts(items, draft, next)) break;
       rows.push([draft, next]);
     }
+    const named = !/^(?:lead |L|T)\d$/.test(family);
+    const units = [list[at - 1], ...rows.map(([, next]) => next)];
+    if (named && units.every((one) => one?.unit === undefined)) continue;
     const enough = family.endsWith("0") ? rows.length > 1 : rows.length > 0;
     if (!enough) continue;
     for (const [draft, next] of rows) {
       const item = items[draft.index];
       draft.gone = true;
       if (item !== undefined) item.owner = "<row> <value>";
-      next.points = [[`${name}${draft.value}`]];
+      if (/^(?:lead |L|T)$/.test(name)) next.points = [[`${name}${draft.value}`]];
+      else next.subject = `${name}${draft.value}`;
       next.before = [draft.index, ...next.before];
     }
   }

@@ -62,6 +62,7 @@ export function subjectAt(build: Building, i: number): SubjectSaid | undefined {
   const pause = build.tokens[i]?.text === "uh" && build.typed.startsWith("uh", from);
   if (noun.kind === "tag" && pause && build.tokens[i + 1]?.text !== "-") return undefined;
   const to = build.tokens[ordinal.end - 1]?.to ?? from;
+  if (noun.kind === "tag" && headPressure(build, i)) return undefined;
   if (noun.kind === "tag")
     return {
       name: tagName(build.typed.slice(from, to)),
@@ -76,6 +77,14 @@ export function subjectAt(build: Building, i: number): SubjectSaid | undefined {
     label: phrase.word.label,
     aside: false,
   };
+}
+
+/** "hp 28 lp 9": beside the other gauges HP is the high pressure, no heat pump. */
+function headPressure(build: Building, i: number): boolean {
+  if (build.tokens[i]?.text !== "hp" || build.tokens[i + 1]?.kind !== tokenKind.number)
+    return false;
+  if (build.tokens[i + 1]?.glued === true || (build.tokens[i + 1]?.value ?? 0) < 8) return false;
+  return build.tokens.some((token) => /^(?:lp|suct|suction|sh|sc|slt|llt)$/.test(token.text));
 }
 
 /** A tag stays as typed, without a possessive ending. */
