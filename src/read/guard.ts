@@ -93,6 +93,19 @@ function lineAlone(draft: Draft, items: readonly Item[], units: UnitHabit): void
   if (value < -10 || value > 150) draft.question = "quantity";
 }
 
+/** "charged 5 into the walk-in": what was put in is a weight, whatever it was put into. */
+function chargedInto(draft: Draft, items: readonly Item[]): void {
+  if (draft.action === undefined || draft.quantity !== "temperature" || !draft.assumedUnit) return;
+  const nearest = draft.before[draft.before.length - 1];
+  if (nearest === undefined || items[nearest]?.label?.action === undefined) return;
+  draft.quantity = undefined;
+  draft.place = undefined;
+  draft.hint = undefined;
+  draft.unit = undefined;
+  draft.assumedUnit = false;
+  draft.question = "quantity";
+}
+
 /** "td 210": no air and no refrigerant changes that much. */
 function difference(draft: Draft, units: UnitHabit): void {
   if (draft.quantity !== "temperature_difference" || !draft.assumedUnit) return;
@@ -194,8 +207,11 @@ const notElectrical: ReadonlySet<string> = new Set([
 /** What was filled in must be likely: a figure that its assumed unit makes odd is asked, not filed. */
 export function guard(drafts: readonly Draft[], items: readonly Item[], units: UnitHabit): void {
   for (const draft of drafts) {
+    // "peak on startup 112": how it started now, not when it was new
+    if (draft.stat === "peak" && draft.state === "start") draft.earlier = false;
     if (!draft.gone) oilWeighed(draft, items);
     if (draft.gone || draft.ownUnit) continue;
+    chargedInto(draft, items);
     power(draft);
     pointed(draft);
     if (ofTheTester(draft, items)) draft.question = "quantity";

@@ -70,6 +70,12 @@ export function own(
   context: Context,
 ): void {
   const kind = items[draft.index + 1];
+  // "the valve's wide open a hundred percent"
+  if (
+    draft.unit?.figure === "percent" &&
+    /^(?:open|wide)$/.test(items[draft.index - 1]?.text ?? "")
+  )
+    draft.named ??= "valve_opening";
   if (
     draft.unit === undefined &&
     draft.kind !== undefined &&

@@ -155,7 +155,10 @@ function untilStop(items: readonly Item[], i: number): boolean {
     .some(({ text }) => /^(?:ran|runs|run|takes|took|lasts|lasted|stays|stayed)$/.test(text));
   const then = items
     .slice(i + 1, i + 4)
-    .findIndex(({ text }) => /^(?:before|then|until|till)$/.test(text));
+    .findIndex(
+      ({ text, roles }) =>
+        /^(?:before|then|until|till)$/.test(text) || (text === "and" && (roles & role.next) !== 0),
+    );
   if (!runs || then < 0) return false;
   return items.slice(i + then + 2, i + then + 6).some(({ text }) => stops.test(text));
 }

@@ -117,6 +117,9 @@ export const breakers: Rule = {
       if (bare) {
         if (next === "breaker" || next === "fuse" || next === "fuses")
           state(note, breakers.name, [i, i + 2], { kind: "note", about: "size" });
+        else if (/^(?:a|an)$/.test(textAt(items, i - 1)) && own.has(textAt(items, i - 3)))
+          // "breaker is a 35"
+          state(note, breakers.name, [i, i + 1], { kind: "note", about: "size" });
         return;
       }
       const behind = acrossOf(items, i) ? -1 : wordBehind(items, i, gear, 2);

@@ -1,5 +1,6 @@
+import type { Span } from "../../model.ts";
 import { isStrongBreak } from "../breaks.ts";
-import { dueDay, dueWords } from "../due-time.ts";
+import { type Due, dueDay, dueWords } from "../due-time.ts";
 import { itemKind } from "../item.ts";
 import type { Note, Rule } from "../note.ts";
 import { role } from "../word.ts";
@@ -107,6 +108,16 @@ function numberAt(note: Note, part: string, at: number): string | undefined {
   return numberOf(note, named ? item.from : undefined, othersOf(note, at));
 }
 
+/** The part's own words and those that say when it comes, in their order. */
+function partSpans(own: Span, due: Due | undefined): readonly Span[] {
+  if (due === undefined) return [own];
+  const when: Span = [due.first.from, due.last.to];
+  if (when[0] >= own[0] && when[1] <= own[1]) return [own];
+  if (when[0] < own[1] && own[0] < when[1])
+    return [[Math.min(own[0], when[0]), Math.max(own[1], when[1])]];
+  return when[0] < own[0] ? [when, own] : [own, when];
+}
+
 function add(note: Note, part: string, verb: Verb, at: number): void {
   const first = note.items[Math.min(at, verb.at)];
   const last = note.items[Math.max(at, verb.at)];
@@ -116,6 +127,7 @@ function add(note: Note, part: string, verb: Verb, at: number): void {
   const due = verb.state === "fitted" ? undefined : dueWords(note);
   const dueSaid = due === undefined ? "" : note.text.slice(due.first.from, due.last.to);
   const dueOn = due === undefined ? undefined : dueDay(dueSaid, note.context.at);
+  const spans = partSpans([first.from, last.to], due);
   note.statements.push({
     kind: "part",
     part,
@@ -124,11 +136,8 @@ function add(note: Note, part: string, verb: Verb, at: number): void {
     state: verb.state,
     ...(due === undefined ? {} : { due: dueSaid }),
     ...(dueOn === undefined ? {} : { due_on: dueOn }),
-    said: note.text.slice(first.from, last.to),
-    spans: [
-      [first.from, last.to],
-      ...(due === undefined ? [] : [[due.first.from, due.last.to] as const]),
-    ],
+    said: spans.map(([from, to]) => note.text.slice(from, to)).join(" "),
+    spans,
     rule: partRule.name,
   });
 }

@@ -36,6 +36,17 @@ export function pipe(note: Note, i: number, item: Item): boolean {
     state(note, SIZE, [i, i + 1], { kind: "note", about: "size" });
     return true;
   }
+  // "line set is 3/4 and 3/8"
+  const set =
+    items[i - 1]?.text === "and" || items[i - 1]?.text === "," || items[i - 1]?.text === "x";
+  const first = set && items[i - 2]?.owner === SIZE && items[i - 2]?.fraction === true;
+  const lineSet = items
+    .slice(Math.max(0, i - 4), i)
+    .some(({ label }) => label?.quantity === "length");
+  if (item.fraction && !item.spoken && item.unit === undefined && (first || lineSet)) {
+    state(note, SIZE, [i, i + 1], { kind: "note", about: "size" });
+    return true;
+  }
   if (sizeOfLine(items, i, item)) {
     state(note, SIZE, [i, i + 1], { kind: "note", about: "size" });
     return true;
