@@ -18,7 +18,10 @@ export function arrivedAt(
       (said.status === "on_site" || said.status === "on_the_way") &&
       said.where === undefined,
   );
-  if (!arrives) return undefined;
+  const ends = understood.statements.some(
+    (said) => said.kind === "status" && said.status === "done",
+  );
+  if (!arrives || ends) return undefined;
   const asked = { person: message.person, instant: Date.parse(message.at) };
   const job = sentTo(asked, routables(memory));
   return job === undefined ? undefined : { kind: "job", job, by: "hand" };

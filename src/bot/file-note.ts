@@ -12,6 +12,7 @@ import { draftFor, isWork, noteFacts, nothingRead } from "./filing.ts";
 import { locate, locateWords } from "./locate.ts";
 import type { Memory } from "./memory.ts";
 import { readNote } from "./read-note.ts";
+import { jobAt } from "./rest.ts";
 import { answeredWeight, askedOfWeight } from "./second-weight.ts";
 import { spokenBy } from "./spoken-by.ts";
 import { undoFacts } from "./undo.ts";
@@ -48,7 +49,7 @@ export function planNote(memory: Memory, sent: Message): Plan {
   // who holds the phone stands where its owner stands
   const located = locate(memory, sent);
   const heard = readNote(memory, message, located.kind === "job" ? located.job : undefined);
-  const arrived = located.kind === "none" ? arrivedAt(memory, sent, heard) : undefined;
+  const arrived = isFree(memory, located) ? arrivedAt(memory, sent, heard) : undefined;
   const found = arrived ?? located;
   const understood = arrived === undefined ? heard : readNote(memory, message, arrived.job);
   if (understood.statements.some(({ kind }) => kind === "open_job")) {
@@ -68,6 +69,12 @@ export function planNote(memory: Memory, sent: Message): Plan {
   });
   const told = askedOfConflict(memory, message, { understood: asked, job: found.job });
   return planFiling(memory, message, { understood: told, found });
+}
+
+/** Nothing in hand, or only what is done. */
+function isFree(memory: Memory, located: Route): boolean {
+  if (located.kind !== "job") return located.kind === "none";
+  return located.by === "hand" && jobAt(memory, located.job)?.status === "done";
 }
 
 /**

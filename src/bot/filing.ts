@@ -4,6 +4,7 @@ import { correctedBy, inherit } from "../record/corrections.ts";
 import type { Draft } from "../record/entries-table.ts";
 import type { Entry, Facts, NoteFacts, Opening, Replaces } from "../record/entry.ts";
 import { isCurrent } from "../record/readings.ts";
+import { takesOver } from "../record/takes-over.ts";
 import type { Memory } from "./memory.ts";
 import { entriesAt, jobAt } from "./rest.ts";
 
@@ -126,7 +127,9 @@ function doubtMended(reading: Reading, message: Message, job: Job): JobReading |
 /** Whether a message holds anything for a job's record. */
 export function isWork(understood: Understood, message: Message): boolean {
   return (
-    understood.readings.length > 0 || message.files.length > 0 || understood.statements.some(tells)
+    understood.readings.length > 0 ||
+    message.files.length > 0 ||
+    understood.statements.some((said) => tells(said) || takesOver(said))
   );
 }
 

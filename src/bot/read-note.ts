@@ -4,6 +4,7 @@ import { read } from "../read/read.ts";
 import type { NoteFacts } from "../record/entry.ts";
 import { standingOf } from "../record/standing.ts";
 import { tooLong } from "../show/too-long.ts";
+import { withClockAnswer } from "./clock-answer.ts";
 import { withKnownCode } from "./known-code.ts";
 import type { Memory } from "./memory.ts";
 import { withNamedDone } from "./named-done.ts";
@@ -35,8 +36,13 @@ export function readNote(
   message: Pick<Message, "text" | "at">,
   job: number | undefined,
 ): Understood {
-  const read = readText(message.text, contextOf(memory, job, message.at));
-  const understood = withKnownCode(read, message.text, memory.registry.codes);
+  const context = contextOf(memory, job, message.at);
+  const read = readText(message.text, context);
+  const coded = withKnownCode(read, message.text, memory.registry.codes);
+  const understood =
+    job === undefined
+      ? coded
+      : withClockAnswer(memory, message, { job, understood: coded, context });
   const known = job === undefined ? undefined : jobAt(memory, job);
   return known === undefined ? understood : withNamedDone(understood, message.text, known);
 }

@@ -3,6 +3,7 @@ import { type ClockEvent, clockKinds } from "./clock-kinds.ts";
 import type { Entry } from "./entry.ts";
 import { isCurrent } from "./readings.ts";
 import { standingOf } from "./standing.ts";
+import { takesOver } from "./takes-over.ts";
 
 /** An overnight clock asks when the next day's work begins; our choice, no source. */
 const morning = "07:00";
@@ -28,7 +29,7 @@ export function clocksOf(
     const statuses = event.statements.flatMap((said) =>
       said.kind === "status" ? [said.status] : [],
     );
-    if (statuses.includes("on_site")) holder = event.who;
+    if (statuses.includes("on_site") || event.statements.some(takesOver)) holder = event.who;
     running = running.filter(
       (clock) => !clockKinds.some((kind) => kind.kind === clock.kind && kind.endedBy(event)),
     );

@@ -2,6 +2,7 @@ import type { Status } from "../vocabulary.ts";
 import type { Entry } from "./entry.ts";
 import type { Grip } from "./hand.ts";
 import { standingOf } from "./standing.ts";
+import { takesOver } from "./takes-over.ts";
 
 export interface PersonGrip extends Grip {
   readonly channel: string;
@@ -30,13 +31,15 @@ export function gripsOf(entries: readonly Entry[]): readonly PersonGrip[] {
     const kind =
       statuses.includes("left_site") || leaves
         ? "drop"
-        : statuses.includes("on_site") || statuses.includes("on_the_way")
+        : statuses.includes("on_site") ||
+            statuses.includes("on_the_way") ||
+            note.statements.some(takesOver)
           ? "take"
           : "name";
     const { job, message, channel, who } = entry;
     // "rolling out", said by who is there, names no place to go to
     const rolls =
-      stood.get(entry.who) === "on_site" &&
+      (stood.get(entry.who) === "on_site" || statuses.includes("done")) &&
       note.statements.some(
         (said) =>
           said.kind === "status" && said.status === "on_the_way" && said.where === undefined,

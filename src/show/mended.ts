@@ -16,7 +16,9 @@ export function mendedText(
   if (changed.length === 0) return said;
   const gone = changed.filter(({ by }) => by === undefined).map(({ old }) => old);
   const now = changed.flatMap(({ old, by }) =>
-    by === undefined ? [] : [sentence(`Changed: ${figures([old])} is now ${figures([by])}`)],
+    by === undefined || figures([old]) === figures([by])
+      ? []
+      : [sentence(`Changed: ${figures([old])} is now ${figures([by])}`)],
   );
   const lines = gone.length === 0 ? now : [...now, sentence(`No longer stands: ${figures(gone)}`)];
   const kept = said.split("\n").filter((line) => !judged.test(line));

@@ -1,6 +1,6 @@
 import { touchLimitV } from "../../physics/dc-bus.ts";
 import type { ActionName, ObservationName } from "../../vocabulary.ts";
-import { busReadings, isAfterPowerOff } from "../checks/dc-bus.ts";
+import { drainedReadings } from "../checks/dc-bus.ts";
 import { hasPoint, numberOf, ofQuantity } from "../pick.ts";
 import type { Scene } from "../scene.ts";
 
@@ -60,10 +60,9 @@ export function flammableGas(scene: Scene): boolean {
 
 /** V on a dc bus with the power off, where it is at or over the touch limit. */
 export function chargedBusV(scene: Scene): number | undefined {
-  const volts = busReadings(scene)
-    .filter((one) => isAfterPowerOff(one, scene))
-    .flatMap((one) => numberOf(one) ?? []);
-  return volts.find((one) => one >= touchLimitV);
+  const volts = drainedReadings(scene).flatMap((one) => numberOf(one) ?? []);
+  const last = volts.at(-1);
+  return last !== undefined && last >= touchLimitV ? last : undefined;
 }
 
 /** Hands go into an inverter unit, or its diodes were tested. */

@@ -19,11 +19,16 @@ const boostShare = 1.48;
 export const dcBus: Check = {
   name: "dc_bus",
   signs: ["bus:sound", "bus:low", "bus:dead", "bus:high"],
-  judge: (scene) => busReadings(scene).map((one) => judgeBus(one, scene)),
+  judge: (scene) => {
+    const residuals = drainedReadings(scene);
+    return busReadings(scene)
+      .filter((one) => !residuals.includes(one) || one === residuals.at(-1))
+      .map((one) => judgeBus(one, scene));
+  },
 };
 
 /** Readings of the bus. */
-export function busReadings(scene: Scene): Reading[] {
+function busReadings(scene: Scene): Reading[] {
   return ofQuantity(scene.readings, "voltage").filter(
     (one) =>
       numberOf(one) !== undefined &&
@@ -38,8 +43,13 @@ function isOfPair(reading: Reading, scene: Scene): boolean {
   return low && /\banswer|\bcomms?\b|offline|indoor unit|\biu-?\d/.test(noteWords(scene, reading));
 }
 
+/** Readings of a bus that drains with the power off; what it holds now is the last of them. */
+export function drainedReadings(scene: Scene): Reading[] {
+  return busReadings(scene).filter((one) => isAfterPowerOff(one, scene));
+}
+
 /** Whether the power was off when it was read. */
-export function isAfterPowerOff(reading: Reading, scene: Scene): boolean {
+function isAfterPowerOff(reading: Reading, scene: Scene): boolean {
   const near = wordsNear(scene, reading);
   return (
     (isOff(noteOf(scene, reading), scene) ||

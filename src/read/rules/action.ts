@@ -140,34 +140,6 @@ function say(note: Note, i: number, row: ActionWords): void {
   });
 }
 
-/** A pressure of nitrogen in the circuit: it stands under nitrogen. */
-function nitrogen(note: Note): void {
-  const said = note.items.find(
-    (item) => item.text === "nitrogen" || item.text === "n2" || item.text === "nitro",
-  );
-  const pressure = note.readings.some(
-    (reading) =>
-      reading.quantity === "pressure" &&
-      reading.at === undefined &&
-      reading.rating === undefined &&
-      reading.earlier !== true,
-  );
-  if (
-    said === undefined ||
-    !pressure ||
-    note.statements.some((one) => one.kind === "action" && one.action === "nitrogen_in")
-  )
-    return;
-  note.statements.push({
-    kind: "action",
-    action: "nitrogen_in",
-    circuit: "nitrogen",
-    said: note.text.slice(said.from, said.to),
-    spans: [[said.from, said.to]],
-    rule: actions.name,
-  });
-}
-
 /** "locked it out", "leads off", "comp 1 replaced", "isolated at 360" */
 export const actions: Rule = {
   name: "<what was done>",
@@ -189,6 +161,5 @@ export const actions: Rule = {
       seen.add(row.action);
       say(note, i, row);
     });
-    nitrogen(note);
   },
 };

@@ -13,6 +13,7 @@ import { differences } from "./difference-of-amount.ts";
 import { faultCodes } from "./fault-code.ts";
 import { laborRule } from "./labor.ts";
 import { looseCodes } from "./loose-code.ts";
+import { nitrogenRule } from "./nitrogen.ts";
 import { nominalSizes } from "./nominal-size.ts";
 import { numberedHeads } from "./numbered-head.ts";
 import { numberedParts } from "./numbered-part.ts";
@@ -74,6 +75,7 @@ export const asides: readonly Rule[] = [
 export const remarks: readonly Rule[] = [
   observations,
   actions,
+  nitrogenRule,
   partRule,
   complaints,
   confirms,

@@ -171,9 +171,30 @@ export function isStatus(note: Note, i: number, status: Status): boolean {
     return false;
   if (status === "on_site" && items[i]?.text === "arrived" && awaited.test(before?.text ?? ""))
     return false;
+  if (status === "on_site" && items[i]?.text === "back") return isReturn(note, i, next);
   if (status === "on_site") return (plan & role.plan) === 0 || items[i]?.text !== "walked";
   if (status === "on_the_way") return !(items[i]?.text === "be" && before?.text === "to");
   return true;
+}
+
+/** Only what begins a thought is a return: "back at OU-3". */
+function startsClause(items: readonly Item[], i: number): boolean {
+  const before = items[i - 1];
+  return (
+    before === undefined ||
+    isStrongBreak(before) ||
+    /^(?:,|im|i|were|and|then|now|ok|okay|here|done|finished)$/.test(before.text)
+  );
+}
+
+/** "back at OU-3", not "put it back at 40", "back at it", "back at the shop". */
+function isReturn(note: Note, i: number, next: Item | undefined): boolean {
+  const words = note.items.slice(i + 1, i + 5).map(({ text }) => text);
+  return (
+    startsClause(note.items, i) &&
+    next?.kind !== itemKind.number &&
+    !words.some((word) => /^(?:it|shop|office|home|house|hq|warehouse|van|truck)$/.test(word))
+  );
 }
 
 const awaited =

@@ -17,7 +17,7 @@ export const signWords: readonly (readonly [words: string, sign: string])[] = [
     "on_the_way",
   ],
   [
-    "on site|onsite|reached at site|reached site|reached the site|i am reached|on the object|i am arrive|i arrive|i am arrived|im at the|i am at the|on-site|just pulled up|pulled up|pulled in|pulling in|pulling up|arrived|arriving|got here|im here|just got here|here now|here at|im on site|made it|just got through the gate|got through the gate|at the site|on location|just arrived|checked in|checking in|at the job|signed in|just showed up at|on the roof now|just got to|got to the|showed up at|rolled up|just rolled up|just parked|on property|were here|walked in|walking in|weve arrived|made it to|landed at|just landed|on sight|back on site|got on site|im on the roof|just walked in|got in at|here since|at the customer|got to|reporting on site",
+    "on site|onsite|reached at site|reached site|reached the site|i am reached|on the object|i am arrive|i arrive|i am arrived|im at the|i am at the|on-site|just pulled up|pulled up|pulled in|pulling in|pulling up|arrived|arriving|got here|im here|just got here|here now|here at|im on site|made it|just got through the gate|got through the gate|at the site|on location|just arrived|checked in|checking in|at the job|signed in|just showed up at|on the roof now|just got to|got to the|showed up at|rolled up|just rolled up|just parked|on property|were here|walked in|walking in|weve arrived|made it to|landed at|just landed|on sight|back on site|back at|got on site|im on the roof|just walked in|got in at|here since|at the customer|got to|reporting on site",
     "on_site",
   ],
   [
