@@ -1,4 +1,4 @@
-import type { Item } from "../item.ts";
+import { type Item, itemKind } from "../item.ts";
 import { type Rule, state } from "../note.ts";
 import { role } from "../word.ts";
 import { freeNumber, textAt, wordBefore, wordBehind } from "./near.ts";
@@ -75,9 +75,14 @@ const holds: ReadonlySet<string> = new Set([
 /** Supplies of boards, by their nominal volts. */
 const own5: ReadonlySet<number> = new Set([3, 5, 12, 15, 18]);
 
+/** "A-B 209" begins with a point, no article. */
+function isArticle(item: Item | undefined): boolean {
+  return item?.kind === itemKind.word && /^(?:a|an|new|another|the)$/.test(item.text);
+}
+
 /** "for a thirty amp two pole contactor": an article, the amps, what has them. */
 function bought(items: readonly Item[], i: number): boolean {
-  if (!/^(?:a|an|new|another|the)$/.test(textAt(items, i - 1))) return false;
+  if (!isArticle(items[i - 1])) return false;
   for (let at = i + 1; at < i + 5; at++) {
     const item = items[at];
     if (item === undefined || (item.roles & role.is) !== 0) return false;
@@ -117,7 +122,7 @@ export const breakers: Rule = {
       if (bare) {
         if (next === "breaker" || next === "fuse" || next === "fuses")
           state(note, breakers.name, [i, i + 2], { kind: "note", about: "size" });
-        else if (/^(?:a|an)$/.test(textAt(items, i - 1)) && own.has(textAt(items, i - 3)))
+        else if (isArticle(items[i - 1]) && own.has(textAt(items, i - 3)))
           // "breaker is a 35"
           state(note, breakers.name, [i, i + 1], { kind: "note", about: "size" });
         return;
