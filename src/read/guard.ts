@@ -137,6 +137,14 @@ function oilLevel(draft: Draft, items: readonly Item[]): void {
   draft.thing = "level";
 }
 
+/** "hp 1.5": a motor's horses as well as a gauge. */
+function horses(draft: Draft, items: readonly Item[]): void {
+  if (draft.quantity !== "pressure" || draft.place !== "discharge" || !draft.assumedUnit) return;
+  const word = items[draft.index - 1]?.text;
+  const gauges = items.some((item) => /^(?:lp|low|suct|suction)$/.test(item.text));
+  if (word === "hp" && draft.value < 8 && !gauges) draft.question = "quantity";
+}
+
 /** "decay 0 in 30 min": nothing rose; no pump pulls to nothing. */
 function nothing(draft: Draft): void {
   if (draft.quantity === "vacuum" && draft.assumedUnit && draft.value === 0)
@@ -222,6 +230,7 @@ export function guard(drafts: readonly Draft[], items: readonly Item[], units: U
     slow(draft);
     nothing(draft);
     oilLevel(draft, items);
+    horses(draft, items);
     lineAlone(draft, items, units);
     difference(draft, units);
     beyond(draft, items, units);

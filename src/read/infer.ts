@@ -9,6 +9,7 @@ import {
   falls,
   legsDraw,
   nearRating,
+  ofAnother,
   ofItsSize,
   onTheOthers,
   otherSize,
@@ -120,11 +121,11 @@ function alongShapes(list: readonly Draft[], items: readonly Item[]): void {
       if (word !== undefined && !otherSize(word, draft)) copyKind(word, draft);
       return;
     }
-    if (shape === "S" && before !== undefined) {
+    if (shape === "S" && before !== undefined && ofAnother(items, before, draft)) {
       copyKind(before, draft);
       return;
     }
-    if (shape === "S" && behind !== undefined) {
+    if (shape === "S" && behind !== undefined && ofAnother(items, draft, behind)) {
       copyKind(behind, draft);
       return;
     }
@@ -208,7 +209,9 @@ function contrasts(draft: Draft, right: Draft, items: readonly Item[]): boolean 
   const gap = between(items, draft, right);
   // "isolated at 360, ten minutes later 395 microns"
   if (right.after !== undefined && right.ownUnit && !gap.strong) return true;
-  return right.rating !== undefined || gap.bare;
+  if (right.rating !== undefined) return true;
+  const sides = items.slice(draft.index + 1, right.index);
+  return gap.bare && !sides.some((item) => /^(?:in|out|up|down)$/.test(item.text));
 }
 
 /** The subject named last holds on, until another part of the machine is spoken of. */
@@ -258,6 +261,7 @@ export function infer(
   byVolts(list, items, setting, context);
   pinsBeforeGround(list, items);
   legsDraw(list, setting, context);
+  rowAgain(list, items);
   onTheOthers(list, items);
   alongLists(list, items);
   alongShapes(list, items);
