@@ -151,6 +151,7 @@ export function rateBoth(items: readonly Item[], drafts: readonly Draft[]): void
 export function standing(items: readonly Item[], index: number): boolean {
   const before = items[index - 1]?.text;
   if (before === "since" || before === "until" || before === "till") return true;
+  if (before === "as" || ((items[index - 1]?.roles ?? 0) & role.same) !== 0) return true;
   const night = items[index]?.text === "last" || items[index]?.text === "yesterday";
   return (
     night &&

@@ -25,12 +25,12 @@ import {
   liquidLine,
   liquidThen,
   sidePairs,
-  slashed,
   strokeDegrees,
 } from "./gauges.ts";
 import { type Item, itemKind } from "./item.ts";
 import type { Label } from "./label.ts";
 import { between } from "./relate.ts";
+import { slashed } from "./slashed-labels.ts";
 import { degreeDrop, inOrOut, isA, plates } from "./what-words.ts";
 import {
   bulbIn,

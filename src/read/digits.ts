@@ -26,10 +26,15 @@ export function joins(text: string, from: number, comma: number, to: number): bo
   if (after === 3) {
     if (text.slice(from, comma).includes(",")) return true;
     if (before > 3) return false;
+    // "480,481,479": legs of one size, no thousands
+    const ratio = Number(text.slice(from, comma)) / Number(text.slice(comma + 1, to));
+    if (before === 3 && ratio > 0.7 && ratio < 1.4) return false;
     return before < 3 || text.charCodeAt(comma - 1) === 48 || text.slice(comma + 1, to) === "000";
   }
   if (text.slice(from, comma).includes(",")) return false;
   if (text.charCodeAt(to) === 44) return false;
+  // "24,25,24a": the second of a list
+  if (text.charCodeAt(from - 1) === 44 && ascii[text.charCodeAt(from - 2)] === DIGIT) return false;
   return after <= 2 && before <= 2;
 }
 

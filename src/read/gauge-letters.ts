@@ -15,6 +15,14 @@ export function gaugeLetters(items: readonly Item[], drafts: readonly Draft[]): 
     draft.rating = undefined;
     draft.place = "suction";
     draft.named = "pressure";
+    const other = drafts.find(
+      (one) =>
+        items[one.index - 1]?.text === "dp" ||
+        (items[one.index - 1]?.text === ":" && items[one.index - 2]?.text === "dp"),
+    );
+    if (other === undefined || other.unit !== undefined || other.value <= draft.value) continue;
+    other.place = "discharge";
+    other.named = "pressure";
   }
 }
 

@@ -22,6 +22,7 @@ export function sidePairs(items: readonly Item[], drafts: readonly Draft[]): voi
         one.rating === undefined,
     );
     if (!bare || items[right.index + 1]?.text === "/") return;
+    if (left.place !== undefined && right.place !== undefined && left.place !== right.place) return;
     const place = left.place ?? right.place;
     if (
       place === undefined ||
@@ -221,26 +222,5 @@ export function againAt(items: readonly Item[], drafts: readonly Draft[]): void 
     if (right.unit === undefined && !items.some((item) => gases.has(item.text))) return;
     if (left.unit === undefined) left.named = "pressure";
     right.named = "temperature";
-  });
-}
-
-/** "68/52 ra/sa": values, then their names in the same order. */
-export function slashed(items: readonly Item[], drafts: readonly Draft[]): void {
-  drafts.forEach((right, order) => {
-    const left = drafts[order - 1];
-    if (left === undefined || items[left.index + 1]?.text !== "/" || right.index !== left.index + 2)
-      return;
-    const [first, stroke, second] = [
-      items[right.index + 1],
-      items[right.index + 2],
-      items[right.index + 3],
-    ];
-    if (first?.label === undefined || stroke?.text !== "/" || second?.label === undefined) return;
-    left.place = first.label.place;
-    left.named = first.label.quantity;
-    left.hint = first.label.hint;
-    right.place = second.label.place;
-    right.named = second.label.quantity;
-    right.hint = second.label.hint;
   });
 }

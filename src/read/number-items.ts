@@ -68,6 +68,7 @@ function leadingUnit(build: Building): boolean {
       return true;
     }
     if (item.kind === itemKind.number && item.unit === undefined) continue;
+    if (item.text === "/") continue;
     if ((item.roles & role.is) !== 0 || item.text === ",") continue;
     return false;
   }

@@ -28,6 +28,26 @@ const moved: ReadonlySet<string> = new Set([
 const rate =
   /^(?:at a time|each time|a pop|(?:a|per) (?:hour|time|month|year|ft|foot|inch|day|week)|\/(?:ft|month|yr|year))/;
 
+const marks =
+  /^(?:sp|setpoint|set|target|normal|spec|design|nameplate|usual|plate|rated|max|expected|stat|where|what)$/;
+
+/** "10 deg lower", "30 psi higher than normal", "box 4 over sp": beside another figure, none of its own. */
+function offBy(items: readonly Item[], i: number): boolean {
+  const next = textAt(items, i + 1);
+  const after = textAt(items, i + 2);
+  const named =
+    after === "the" || after === "its" || after === "than" ? textAt(items, i + 3) : after;
+  const side =
+    /^(?:over|above|below|under|higher|lower|off|warmer|colder|hotter|cooler|more|less)$/;
+  if (!side.test(next)) return false;
+  if (marks.test(named)) return true;
+  if (after === "than" && items[i + 3]?.kind !== itemKind.number) return true;
+  const unit = items[i]?.unit?.dimension;
+  const sized = unit === "temperature" || unit === "pressure";
+  if (unit === "temperature" && after === "" && next === "off") return true;
+  return sized && after === "" && !/^(?:over|above|below|under|off|more|less)$/.test(next);
+}
+
 /** "was low 2lb", "up 60 microns": what it lacked, what it rose by. */
 function byHowMuch(items: readonly Item[], i: number): boolean {
   const dimension = items[i]?.unit?.dimension;
@@ -39,7 +59,10 @@ function byHowMuch(items: readonly Item[], i: number): boolean {
     );
   if (dimension !== "pressure" && dimension !== "low_pressure") return false;
   if (((items[i - 1]?.roles ?? 0) & role.to) !== 0) return false;
-  const begins = i < 2 || /^(?:,|\.|is|its|was|still|only|went|gone)$/.test(first);
+  const begins =
+    i < 2 ||
+    items[i - 2]?.label?.place !== undefined ||
+    /^(?:,|\.|is|its|was|still|only|went|gone)$/.test(first);
   return /^(?:up|down)$/.test(second) && begins && textAt(items, i + 1) !== "to";
 }
 
@@ -64,13 +87,39 @@ function dropped(items: readonly Item[], i: number): boolean {
 /** "3 lbs low", "lost 2 psi overnight", "total now 9 lb" behind another mass: by how much, not how much. */
 export const differences: Rule = {
   name: "<amount> low|lost",
-  heads: [...short, ...moved, "up", "down", "total", "per", "a", "at", "/"].join("|"),
+  heads: [
+    ...short,
+    ...moved,
+    "up",
+    "down",
+    "above",
+    "below",
+    "under",
+    "higher",
+    "lower",
+    "warmer",
+    "colder",
+    "hotter",
+    "cooler",
+    "more",
+    "less",
+    "off",
+    "total",
+    "per",
+    "a",
+    "at",
+    "/",
+  ].join("|"),
   needs: "number",
   apply: (note) => {
     const { items } = note;
     items.forEach((item, i) => {
       if (freeNumber(item) && dropped(items, i)) {
         state(note, differences.name, [i - 1, i + 1], { kind: "note", about: "difference" });
+        return;
+      }
+      if (freeNumber(item) && offBy(items, i)) {
+        state(note, differences.name, [i, i + 2], { kind: "note", about: "difference" });
         return;
       }
       if (!freeNumber(item) || item.unit === undefined) return;
