@@ -125,7 +125,7 @@ function alongShapes(list: readonly Draft[], items: readonly Item[]): void {
       copyKind(before, draft);
       return;
     }
-    if (shape === "S" && behind !== undefined && ofAnother(items, draft, behind)) {
+    if (shape === "S" && behind !== undefined && ofAnother(items, behind, draft)) {
       copyKind(behind, draft);
       return;
     }

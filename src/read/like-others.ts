@@ -8,11 +8,11 @@ import type { Setting } from "./settle.ts";
 import { alike, isPair, shapeOf } from "./shape.ts";
 import { role } from "./word.ts";
 
-/** "ct-1 basin 78 fan 42hz": two values of one machine are alike only in a row; those of two machines are. */
-export function ofAnother(items: readonly Item[], left: Draft, right: Draft): boolean {
-  if (left.subject !== right.subject) return true;
-  const gap = between(items, left, right);
-  return gap.list || gap.empty || right.now || right.earlier || left.earlier;
+/** "ct-1 basin 78 fan 42hz": what has a name of its own, if none of ours, is not like the other value of its machine. */
+export function ofAnother(items: readonly Item[], like: Draft, bare: Draft): boolean {
+  if (like.subject !== bare.subject) return true;
+  const before = items[bare.index - 1];
+  return !(before?.kind === itemKind.word && before.roles === 0 && before.signs === undefined);
 }
 
 /** "volts 461 459 433 L1 22.4": what is so far from the volts before is something else. */

@@ -112,9 +112,10 @@ export function degreeDrop(items: readonly Item[], draft: Draft): void {
   if (item.unit === undefined || item.unit.dimension !== "temperature") return;
   const next = items[draft.index + 1]?.text ?? "";
   const before = `${items[draft.index - 2]?.text ?? ""} ${items[draft.index - 1]?.text ?? ""}`;
+  const than =
+    /^(?:colder|warmer|hotter|cooler)$/.test(next) && items[draft.index + 2]?.text === "than";
   const behind =
-    item.unit !== undefined &&
-    /^(?:drop|rise|difference|split|spread|delta|across|gain|loss)$/.test(next);
+    than || /^(?:drop|rise|difference|split|spread|delta|across|gain|loss)$/.test(next);
   const gained =
     item.unit !== undefined &&
     /^(?:picks up|picking up|drops|drop|gains|loses|rises|rise|up)$/.test(

@@ -41,6 +41,8 @@ function offBy(items: readonly Item[], i: number): boolean {
     /^(?:over|above|below|under|higher|lower|off|warmer|colder|hotter|cooler|more|less)$/;
   if (!side.test(next)) return false;
   if (marks.test(named)) return true;
+  // "12 F colder than its inlet": a difference that was measured
+  if (after === "than" && /^(?:colder|warmer|hotter|cooler)$/.test(next)) return false;
   if (after === "than" && items[i + 3]?.kind !== itemKind.number) return true;
   const unit = items[i]?.unit?.dimension;
   const sized = unit === "temperature" || unit === "pressure";
