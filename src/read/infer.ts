@@ -183,7 +183,7 @@ function continues(draft: Draft, left: Draft, items: readonly Item[]): boolean {
     return false;
   for (let i = left.index + 1; i < draft.index; i++)
     if (items[i]?.text === "still") return alike(draft, left);
-  if (left.unit?.dimension === "voltage" && !alike(draft, left)) return false;
+  if (left.unit?.dimension === "voltage" && left.value >= 90 && !alike(draft, left)) return false;
   if (draft.earlier || draft.now || left.earlier || draft.after !== undefined) return true;
   if (draft.state !== undefined && alike(draft, left)) {
     draft.place ??= left.place;

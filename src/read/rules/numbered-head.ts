@@ -1,9 +1,14 @@
-import { itemKind } from "../item.ts";
+import { type Item, itemKind } from "../item.ts";
 import { type Rule, state } from "../note.ts";
 import { freeNumber, textAt } from "./near.ts";
 
 /** The most heads that hang on one outdoor unit; common practice, no source. */
 const HEADS = 64;
+
+/** "all heads", "the other heads": indoor units, where no pressure follows. */
+function plainHeads(items: readonly Item[], i: number): boolean {
+  return /^(?:all|the|other|both|indoor|some|few)$/.test(textAt(items, i - 1));
+}
 
 /** "15.9 V at head 8, 0.2 at head 9": beside volts the heads of a split are numbered. */
 export const numberedHeads: Rule = {
@@ -12,6 +17,14 @@ export const numberedHeads: Rule = {
   needs: "number",
   apply: (note) => {
     const { items } = note;
+    items.forEach((item, i) => {
+      const before = items[i - 1];
+      const many = item.text === "heads" && before?.kind === itemKind.number;
+      if (many && freeNumber(before) && before.unit === undefined)
+        state(note, numberedHeads.name, [i - 1, i + 1], { kind: "note", about: "count" });
+      else if (item.text === "heads" && item.owner === undefined && plainHeads(items, i))
+        state(note, numberedHeads.name, [i, i + 1], { kind: "note", about: "count" });
+    });
     if (!items.some((item) => item.unit?.dimension === "voltage")) return;
     items.forEach((item, i) => {
       const next = items[i + 1];
