@@ -6,8 +6,22 @@ import { gripKey, type Memory } from "./memory.ts";
 import { threadJob } from "./rest.ts";
 import { routables, worldOf } from "./world.ts";
 
+/** Several steps of one message's work ask for its place. */
+const found = new WeakMap<
+  Message,
+  { readonly memory: Memory; readonly turn: number; readonly route: Route }
+>();
+
 /** Where a message belongs, and what it names. */
 export function locate(memory: Memory, message: Message): Route {
+  const known = found.get(message);
+  if (known?.memory === memory && known.turn === memory.turn) return known.route;
+  const place = locateAnew(memory, message);
+  found.set(message, { memory, turn: memory.turn, route: place });
+  return place;
+}
+
+function locateAnew(memory: Memory, message: Message): Route {
   const asked = askedOf(memory, message);
   return route(asked, routables(memory, asked.named));
 }

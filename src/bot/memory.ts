@@ -9,7 +9,7 @@ import { lastHeard, lastRoles } from "../record/inbox.ts";
 import { foldJob } from "../record/job.ts";
 import type { World } from "../record/names.ts";
 import { type Registry, readRegistry } from "../record/registry.ts";
-import { takeFromRest, unitsAtRest } from "../record/rest-table.ts";
+import { type Card, takeFromRest, unitsAtRest } from "../record/rest-table.ts";
 import { readSettings, type Settings } from "../record/settings.ts";
 import type { Store } from "../record/store.ts";
 import { clockText } from "../show/clock-words.ts";
@@ -35,6 +35,10 @@ export interface Memory extends Told {
   readonly store: Store;
   /** jobs at rest that were read lately */
   readonly fetched: Map<number, Fetched>;
+  /** the last that rest of a unit, by site and unit, until a job goes to rest or leaves it */
+  readonly cards: Map<string, readonly Card[]>;
+  /** grows with whatever is learnt: what was found out before it may no longer hold */
+  turn: number;
   /** sites and units of jobs at rest */
   readonly rested: Rested[];
   /** what may be named, until a job, a person or an import adds to it */
@@ -72,6 +76,8 @@ export function remember(store: Store): Memory {
     settings: readSettings(store),
     store,
     fetched: new Map(),
+    cards: new Map(),
+    turn: 0,
     rested: [...unitsAtRest(store)],
   };
   const entries = entriesAtHand(store);
@@ -96,18 +102,21 @@ export function learn(memory: Memory, entries: readonly Entry[]): void {
     else append(memory, entry);
   }
   for (const job of new Set(entries.map((entry) => entry.job))) refold(memory, job);
+  memory.turn += 1;
 }
 
 function takeUp(memory: Memory, job: number): void {
   const { store } = memory;
   takeFromRest(store, job);
   memory.fetched.delete(job);
+  memory.cards.clear();
   for (const entry of entriesOf(store, job)) append(memory, entry);
   recallTold(memory, store, job);
 }
 
 /** Forgets jobs that were put to rest. */
 export function letGo(memory: Memory, jobs: readonly Job[]): void {
+  memory.cards.clear();
   const gone = new Set(jobs.map(({ job }) => job));
   for (const { job, site, equipment } of jobs) {
     memory.entries.delete(job);
@@ -119,6 +128,7 @@ export function letGo(memory: Memory, jobs: readonly Job[]): void {
     if (!memory.rested.some(same)) memory.rested.push({ site, equipment });
   }
   for (const [key, job] of memory.threads) if (gone.has(job)) memory.threads.delete(key);
+  memory.turn += 1;
 }
 
 /** Forgets everything and reads it again: after a step that was rolled back, or an import. */
@@ -135,6 +145,8 @@ export function relearn(memory: Memory, store: Store): void {
   replace(memory.advised, fresh.advised);
   memory.judged.clear();
   memory.fetched.clear();
+  memory.cards.clear();
+  memory.turn += 1;
   memory.rested.splice(0, memory.rested.length, ...fresh.rested);
   memory.world = undefined;
   memory.registry = fresh.registry;
@@ -168,10 +180,22 @@ function refold(memory: Memory, number: number): void {
   } else {
     memory.clocks.set(number, clocksOf(job, entries, equipmentOf(job, memory.registry)));
     const was = memory.jobs.get(number);
-    if (was?.site !== job.site || was.equipment !== job.equipment) memory.world = undefined;
+    if (!keepsNames(memory, was, job)) memory.world = undefined;
     memory.jobs.set(number, whole(memory, job, entries));
   }
   holdAnew(memory, number, gripsOf(entries));
+}
+
+/** Whether the names that may be said stay as they are: making them anew costs more than a message. */
+function keepsNames({ world }: Memory, was: Job | undefined, job: Job): boolean {
+  const { site, equipment } = job;
+  if (was !== undefined) return was.site === site && was.equipment === equipment;
+  if (world === undefined) return true;
+  return (
+    (site === null || world.sites.includes(site)) &&
+    (equipment === null ||
+      world.equipment.some((unit) => unit.tag === equipment && unit.site === (site ?? undefined)))
+  );
 }
 
 /** A folded job with its file and its clocks. */
@@ -199,9 +223,16 @@ function holdAnew(memory: Memory, job: number, grips: readonly PersonGrip[]): vo
   }
 }
 
-/** All jobs, oldest number first. */
+/** In order until something is learnt. */
+const ordered = new WeakMap<Memory, { readonly turn: number; readonly jobs: readonly Job[] }>();
+
+/** All jobs at hand, oldest number first. */
 export function allJobs(memory: Memory): readonly Job[] {
-  return [...memory.jobs.values()].sort((a, b) => a.job - b.job);
+  const last = ordered.get(memory);
+  if (last?.turn === memory.turn) return last.jobs;
+  const jobs = [...memory.jobs.values()].sort((a, b) => a.job - b.job);
+  ordered.set(memory, { turn: memory.turn, jobs });
+  return jobs;
 }
 
 /** The company's zone; a store that was never told keeps to the offset of the job's own messages. */

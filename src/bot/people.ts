@@ -1,17 +1,28 @@
 import type { Memory } from "./memory.ts";
 
+type Known = Pick<Memory, "registry" | "roles">;
+type Names = Readonly<Record<string, string>>;
+
+/** Names change with the office's list and with who writes for the first time, not with each message. */
+const made = new WeakMap<
+  Known["roles"],
+  { readonly registry: Known["registry"]; readonly size: number; readonly names: Names }
+>();
+
 /** The name to say for each person that wrote. */
-export function namesOf(
-  memory: Pick<Memory, "registry" | "roles">,
-): Readonly<Record<string, string>> {
-  const known = memory.registry.people;
-  const names = [...memory.roles.keys()].map((person): [string, string] => {
+export function namesOf({ registry, roles }: Known): Names {
+  const last = made.get(roles);
+  if (last?.registry === registry && last.size === roles.size) return last.names;
+  const known = registry.people;
+  const pairs = [...roles.keys()].map((person): [string, string] => {
     const entry = known.find(({ name, nickname, handles = [] }) =>
       [name, nickname, ...handles].some((one) => one?.toLowerCase() === person.toLowerCase()),
     );
     return [person, entry?.nickname ?? entry?.name ?? capital(person)];
   });
-  return Object.fromEntries(names);
+  const names = Object.fromEntries(pairs);
+  made.set(roles, { registry, size: roles.size, names });
+  return names;
 }
 
 /** "sorrel" is said "Sorrel"; a platform's id stays as it is. */

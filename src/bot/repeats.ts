@@ -21,10 +21,12 @@ const withCompressor = /branch|cassette|indoor|air handler|fan coil/i;
 export function repeatsOf(memory: Memory, job: Job): RepeatFailure | undefined {
   if (job.site === null) return undefined;
   const now = Date.parse(job.opened);
-  const rested = cardsAt(memory.store, job.site, mostVisits).filter(({ compressor }) => compressor);
+  const cards = memory.rested.length === 0 ? [] : cardsAt(memory.store, job.site, mostVisits);
+  const rested = cards.filter(({ compressor }) => compressor);
   const jobs = jobsWith(memory, rested).filter(
     (one) =>
       one.site === job.site &&
+      one.parts.length > 0 &&
       now - Date.parse(one.opened) <= months * monthMs &&
       Date.parse(one.opened) <= now &&
       one.parts.some(({ part, state }) => state === "fitted" && /\bcompressor\b/i.test(part)),

@@ -51,8 +51,12 @@ export function jobsWith(memory: Memory, cards: readonly Card[]): readonly Job[]
 
 /** Jobs at hand, and the last that rest of a job's unit. */
 export function jobsAround(memory: Memory, { site, equipment }: Job): readonly Job[] {
-  const known = site !== null && equipment !== null;
-  return jobsWith(memory, known ? cardsOfUnit(memory.store, { site, equipment }, mostEarlier) : []);
+  if (site === null || equipment === null || memory.rested.length === 0) return allJobs(memory);
+  const key = `${site}\n${equipment}`;
+  const cards =
+    memory.cards.get(key) ?? cardsOfUnit(memory.store, { site, equipment }, mostEarlier);
+  memory.cards.set(key, cards);
+  return jobsWith(memory, cards);
 }
 
 /** Every job there is, one after the other; those at rest are read and let go. */

@@ -52,32 +52,50 @@ export function caseOf(job: Job, registry: Registry, earlier: readonly Job[], at
   };
 }
 
+/** Earlier visits are the same at each message: their cases are made once. */
+const pastCases = new WeakMap<Job, PastCase>();
+
 function pastCase(job: Job): PastCase {
-  return {
+  const known = pastCases.get(job);
+  if (known !== undefined) return known;
+  const made: PastCase = {
     job: job.job,
     ...(job.status === "open" ? {} : { closed: job.status_at }),
     ...(job.equipment === null ? {} : { equipment: job.equipment }),
     notes: caseNotes(job),
   };
+  pastCases.set(job, made);
+  return made;
 }
 
 function caseNotes(job: Job): readonly CaseNote[] {
-  const notes = job.timeline.map(({ message, at, who, says }): CaseNote => {
-    const readings = job.readings.filter(
-      (reading) => reading.message === message && isCurrent(reading) && reading.doubtful !== true,
-    );
-    const statements = job.statements.filter(
-      (line) => line.message === message && line.undone !== true && line.deleted !== true,
-    );
-    return {
+  const readings = byMessage(
+    job.readings.filter((reading) => isCurrent(reading) && reading.doubtful !== true),
+  );
+  const statements = byMessage(
+    job.statements.filter((line) => line.undone !== true && line.deleted !== true),
+  );
+  return job.timeline.map(
+    ({ message, at, who, says }): CaseNote => ({
       at,
       who,
-      readings,
-      statements: statements.map((line) => line.statement),
+      readings: readings.get(message) ?? [],
+      statements: (statements.get(message) ?? []).map((line) => line.statement),
       text: says,
-    };
-  });
-  return notes;
+    }),
+  );
+}
+
+function byMessage<T extends { readonly message: string }>(
+  some: readonly T[],
+): ReadonlyMap<string, readonly T[]> {
+  const groups = new Map<string, T[]>();
+  for (const one of some) {
+    const known = groups.get(one.message);
+    if (known === undefined) groups.set(one.message, [one]);
+    else known.push(one);
+  }
+  return groups;
 }
 
 /** Earlier jobs on the same unit of the same site, oldest first. */
