@@ -30,7 +30,7 @@ function isTestVoltage(draft: Draft, items: readonly Item[], setting: Setting): 
   )
     return false;
   if (draft.place !== undefined || draft.rating !== undefined || draft.over) return false;
-  if (draft.unit !== undefined) return setting.insulation;
+  if (draft.unit !== undefined) return setting.insulation || megohmsIn(items);
   const before = items[draft.index - 1];
   if (before?.text === "@" || (before?.roles ?? 0) & role.preposition)
     return setting.insulation && onlyTime(draft, items);
@@ -47,6 +47,14 @@ function testVoltageSaid(draft: Draft, items: readonly Item[]): boolean {
   if (draft.unit !== undefined && draft.unit.dimension !== "voltage") return false;
   const [test, volts] = [items[draft.index - 2]?.text ?? "", items[draft.index - 1]?.text ?? ""];
   return /^(?:test|testing|tester)$/.test(test) && /^(?:voltage|volts|volt)$/.test(volts);
+}
+
+/** "lead 1 .9g lead 2 1.1g 1000v": only a tester reads so many ohms. */
+function megohmsIn(items: readonly Item[]): boolean {
+  return items.some(
+    ({ unit, owner }) =>
+      owner === undefined && unit?.dimension === "resistance" && unit.factor >= 1e6,
+  );
 }
 
 /** "megger 500": the tester's name and a voltage that testers have, or what it read? */

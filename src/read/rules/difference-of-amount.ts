@@ -86,6 +86,13 @@ function dropped(items: readonly Item[], i: number): boolean {
   );
 }
 
+/** "head drops 15 every time fan 2 kicks on": by how much it moves, not where it stands. */
+function eachTime(items: readonly Item[], i: number): boolean {
+  const moves = /^(?:drops?|dropped|falls|fell|rises|rose|jumps|jumped|climbs|bounces|swings)$/;
+  if (!moves.test(textAt(items, i - 1))) return false;
+  return /^(?:every|each|when|whenever|as|if)$/.test(textAt(items, i + 1));
+}
+
 /** "3 lbs low", "lost 2 psi overnight", "total now 9 lb" behind another mass: by how much, not how much. */
 export const differences: Rule = {
   name: "<amount> low|lost",
@@ -106,6 +113,13 @@ export const differences: Rule = {
     "more",
     "less",
     "off",
+    "falls",
+    "rises",
+    "jumps",
+    "jumped",
+    "climbs",
+    "bounces",
+    "swings",
     "total",
     "per",
     "a",
@@ -116,7 +130,7 @@ export const differences: Rule = {
   apply: (note) => {
     const { items } = note;
     items.forEach((item, i) => {
-      if (freeNumber(item) && dropped(items, i)) {
+      if (freeNumber(item) && (dropped(items, i) || eachTime(items, i))) {
         state(note, differences.name, [i - 1, i + 1], { kind: "note", about: "difference" });
         return;
       }

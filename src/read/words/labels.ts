@@ -25,6 +25,7 @@ const places: readonly Row[] = [
     "discharge line|disch line|dlt|discharge temp|discharge temperature|disch temp|disch tmp|discharge line temp|discharge line temperature|dl|dl temp|hot gas line|discharge gas temp|discharge tmp|disch line temp|discharge gas|disch pipe|discharge pipe|d l t|comp discharge temp|hot gas temp|dsh temp|disch ln|hot gas",
     { place: "discharge", hint: "temperature" },
   ],
+  ["gas cooler|gascooler|gas cooler pressure", { place: "discharge", hint: "pressure" }],
   [
     "liquid|liq|liqud|liquid pressure|liquid press|liquid side|lquid|liqiud|liq press|liquids|liq p",
     { place: "liquid" },
@@ -54,11 +55,11 @@ const places: readonly Row[] = [
     { place: "oil", hint: "temperature" },
   ],
   [
-    "return air|return|ra|rat|ret|return temp|return air temp|ret air|return air temperature|entering air|entering air temp|eat|return tmp|ra temp|rtn|rtn air|return temperature|return duct|retrun|returns|air in|ret temp|return drybulb|return dry bulb|retun|r a|return grille|dry bulb return",
+    "return air|ent air|entering air temp|return|ra|rat|ret|return temp|return air temp|ret air|return air temperature|entering air|entering air temp|eat|return tmp|ra temp|rtn|rtn air|return temperature|return duct|retrun|returns|air in|ret temp|return drybulb|return dry bulb|retun|r a|return grille|dry bulb return",
     { place: "return_air", hint: "temperature" },
   ],
   [
-    "da|supply air|sa|sup|supply temp|supply air temp|sup air|supply air temperature|leaving air|leaving air temp|lat|discharge air|discharge air temp|dat|supply tmp|sa temp|splt air|supply temperature|supply duct|air out|sup temp|supply|suply|suppy|plenum|supply plenum|s a|supply register|vent temp|supply air's|discharge air temperature|supply grille|dis air|disch air",
+    "da|lvg air|lvg air temp|supply air|sa|sup|supply temp|supply air temp|sup air|supply air temperature|leaving air|leaving air temp|lat|discharge air|discharge air temp|dat|supply tmp|sa temp|splt air|supply temperature|supply duct|air out|sup temp|supply|suply|suppy|plenum|supply plenum|s a|supply register|vent temp|supply air's|discharge air temperature|supply grille|dis air|disch air",
     { place: "supply_air", hint: "temperature" },
   ],
   [
