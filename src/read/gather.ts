@@ -151,7 +151,11 @@ function sideBehind(items: readonly Item[], from: number, to: number): number[] 
 function toldBetween(items: readonly Item[], from: number, to: number): boolean {
   let words = 0;
   for (let i = from + 1; i < to; i++)
-    if (items[i]?.kind === itemKind.word && items[i]?.roles === 0) words++;
+    if (
+      items[i]?.kind === itemKind.label ||
+      (items[i]?.kind === itemKind.word && items[i]?.roles === 0)
+    )
+      words++;
   return words > 1;
 }
 

@@ -42,6 +42,7 @@ const things: ReadonlySet<string> = new Set([
   "screws",
   "rooms",
   "zones",
+  "zone",
   "stages",
   "circuits",
   "caps",
