@@ -33,7 +33,7 @@ export const voltage = {
       dimension: "voltage",
       figure: "kV",
       factor: 1e3,
-      words: "kv|kilovolt|kilovolts|kilo volt|kilo volts",
+      words: "k volts|k volt|kvolts|kvolt|k v|kv|kilovolt|kilovolts|kilo volt|kilo volts",
       heard: "kilo bolts|kill a volts",
     },
     {

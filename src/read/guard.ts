@@ -190,6 +190,16 @@ function beyond(draft: Draft, items: readonly Item[], units: UnitHabit): void {
   draft.thing = "level";
 }
 
+/** Pa gauge; a head below it is no head's pressure, so nothing that a word alone can mean; common practice, no source. */
+const leastHeadPa = 1e5;
+
+/** "head 2 warm": an indoor unit by its number, not a pressure. */
+function lowHead(draft: Draft, units: UnitHabit): void {
+  if (draft.quantity !== "pressure" || draft.place !== "discharge" || draft.corrects) return;
+  if (!draft.assumedUnit || draft.rating !== undefined || draft.over) return;
+  if (canonical(draft, draft.value, units) < leastHeadPa) draft.question = "quantity";
+}
+
 /** "ret 75 sup 55. lead 3 4.4": no lead has a temperature, a pressure or a weight. */
 function pointed(draft: Draft): void {
   const { quantity, points } = draft;
@@ -220,6 +230,7 @@ export function guard(drafts: readonly Draft[], items: readonly Item[], units: U
     if (!draft.gone) oilWeighed(draft, items);
     if (draft.gone || draft.ownUnit) continue;
     chargedInto(draft, items);
+    lowHead(draft, units);
     power(draft);
     pointed(draft);
     if (ofTheTester(draft, items)) draft.question = "quantity";

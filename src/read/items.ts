@@ -70,10 +70,18 @@ function wordItem(build: Building, i: number, found: Phrase): void {
   item.glued = first.glued;
   item.apostrophe = build.tokens[found.end - 1]?.apostrophe ?? false;
   item.plural = isPlural(build, build.tokens[found.end - 1]);
-  item.label = word.label;
+  item.label = setsOne(build, found, word) ? undefined : word.label;
   if (kind === itemKind.unit) item.unit = word.unit;
   addSigns(build, item, i, found.end);
   build.items.push(item);
+}
+
+/** "set the txv a quarter turn in": what somebody did, no setpoint. */
+function setsOne(build: Building, found: Phrase, word: Word): boolean {
+  if (word.label?.rating !== "setpoint" || build.tokens[found.end - 1]?.text !== "set")
+    return false;
+  const next = build.tokens[found.end];
+  return ((next?.word?.roles ?? 0) & role.article) !== 0 && next?.text !== "a";
 }
 
 function plainKind(token: Token): ItemKind {

@@ -70,6 +70,17 @@ export function own(
   context: Context,
 ): void {
   const kind = items[draft.index + 1];
+  // "60 pounds standing both sides"
+  const stands = items
+    .slice(draft.index + 1, draft.index + 4)
+    .some(({ text }) => /^(?:standing|static|sides|equalized|resting)$/.test(text));
+  if (
+    draft.unit?.figure === "lb" &&
+    stands &&
+    draft.action === undefined &&
+    draft.rating === undefined
+  )
+    draft.unit = unitCalled("psi");
   // "the valve's wide open a hundred percent"
   if (
     draft.unit?.figure === "percent" &&

@@ -166,7 +166,11 @@ function shareLast(list: readonly Draft[]): void {
   const partner = last?.length === 2 ? last[1] : undefined;
   if (partner !== "N") return;
   for (const draft of list)
-    if (draft.points?.every((one) => one.length === 1 && /^L\d/.test(one[0] ?? "")) === true)
+    if (
+      draft.points?.every(
+        (one) => one.length === 1 && /^(?:L\d|phase [ABC])/.test(one[0] ?? ""),
+      ) === true
+    )
       draft.points = draft.points.map((one) => [one[0] ?? "", partner]);
 }
 

@@ -10,6 +10,25 @@ function plainHeads(items: readonly Item[], i: number): boolean {
   return /^(?:all|the|other|both|indoor|some|few)$/.test(textAt(items, i - 1));
 }
 
+/** "head 1 fine", "head 2 and 3 warm": behind the numbers the word of a room, not of a gauge. */
+function headsEnd(items: readonly Item[], from: number): number {
+  let end = from;
+  while (end < items.length) {
+    const item = items[end];
+    const number = freeNumber(item) && item.unit === undefined && item.value <= HEADS;
+    const joint =
+      end > from && /^(?:and|&|,)$/.test(item?.text ?? "") && freeNumber(items[end + 1]);
+    if (!number && !joint) break;
+    end++;
+  }
+  while (/^(?:is|are|was|were|still|both|all)$/.test(textAt(items, end))) end++;
+  return /^(?:fine|ok|okay|good|warm|hot|cold|dead|out|down|off|not|cooling|heating)$/.test(
+    textAt(items, end),
+  )
+    ? end
+    : from;
+}
+
 /** "15.9 V at head 8, 0.2 at head 9": beside volts the heads of a split are numbered. */
 export const numberedHeads: Rule = {
   name: "head <number>",
@@ -24,6 +43,11 @@ export const numberedHeads: Rule = {
         state(note, numberedHeads.name, [i - 1, i + 1], { kind: "note", about: "count" });
       else if (item.text === "heads" && item.owner === undefined && plainHeads(items, i))
         state(note, numberedHeads.name, [i, i + 1], { kind: "note", about: "count" });
+    });
+    items.forEach((item, i) => {
+      if (!/^heads?$/.test(item.text)) return;
+      const end = headsEnd(items, i + 1);
+      if (end > i + 1) state(note, numberedHeads.name, [i, end], { kind: "note", about: "place" });
     });
     if (!items.some((item) => item.unit?.dimension === "voltage")) return;
     items.forEach((item, i) => {

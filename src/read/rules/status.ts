@@ -18,6 +18,11 @@ const strength: Readonly<Record<Status, number>> = {
   on_the_way: 1,
 };
 
+/** "contactor ordered, eta 2 days" */
+function partSpoken({ items }: Note): boolean {
+  return items.some(({ text }) => /^(?:part|parts|ordered|order|backordered|shipped)$/.test(text));
+}
+
 /** The status that stands at the end of the message; "done here, heading to the chapel" are two. */
 function find(note: Note): Seen[] {
   let best: Seen | undefined;
@@ -26,6 +31,9 @@ function find(note: Note): Seen[] {
     if (item.signs === undefined || item.owner !== undefined) return;
     const status = statusOf(item);
     if (status === undefined || !isStatus(note, i, status)) return;
+    // "waiting on part 22-9981 eta fri": the part comes, nobody drives
+    const eta = item.text === "eta" && best?.status === "waiting_for_parts";
+    if (eta || (item.text === "eta" && partSpoken(note))) return;
     if (status === "on_the_way" && best !== undefined && best.status !== "on_site")
       next = { status, at: i };
     else if (best === undefined || strength[status] > strength[best.status])
