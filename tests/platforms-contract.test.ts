@@ -39,6 +39,26 @@ describe.each(rigs.map((rig) => [rig.name, rig] as const))("%s", (_, rig) => {
     if (rig.cannot[ability] === undefined) test(title, run);
   };
 
+  test("a plot is asked for, and its picture goes out, once", async () => {
+    const room = await opened(rig);
+    room.say(opening);
+    await until("the job", () => all(room).includes("Gull Wharf"));
+    for (const text of ["isolated at 340 microns", "ten minutes later 380", "plot the vacuum"]) {
+      room.say(text);
+      await until(text, () => kept(room).some((message) => message.text === text));
+    }
+    await until("the plot", () => all(room).includes("OU-3: vacuum after isolation"));
+    const sent = () =>
+      room.bot.store.db
+        .prepare<[], { files: string; state: string }>(
+          "SELECT files, state FROM outbox WHERE files <> '[]'",
+        )
+        .all();
+    await until("the picture is out", () => sent().every(({ state }) => state === "sent"));
+    expect(sent()).toHaveLength(1);
+    expect(sent()[0]?.files).toMatch(/"job-1-vacuum\.png","type":"image\/png"/);
+  });
+
   test("a job is opened and a reading answered, each once, in its order", async () => {
     const room = await opened(rig);
     room.say(opening);

@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import { afterEach, expect, test } from "vitest";
 import { allJobs } from "../src/bot/memory.ts";
+import { verifyStore } from "../src/record/verify.ts";
 import { closeScene, openScene, type Scene, south, startBot, until } from "./support/slack-crew.ts";
 
 const scenes: Scene[] = [];
@@ -43,6 +44,10 @@ test("the office gets the day's files in the chat, once; nobody else does", asyn
   expect(shared().some((name) => /jobs.*\.csv$/.test(name))).toBe(true);
   expect(new Set(shared()).size).toBe(shared().length);
   expect(allJobs(made.bot.bot.memory)).toHaveLength(1);
+  // the digest stands where nobody can rewrite it, and is the one that verify names
+  const digest = /^Digest of the record: (\d+-[0-9a-f]{64})$/m.exec(said(made).join("\n"))?.[1];
+  expect(digest).toBe(verifyStore(made.bot.bot.store).digest);
+  expect(said(made).join("\n")).toMatch(/The files of \d{4}-\d\d-\d\d, 1 job, revision 1\./);
 });
 
 test("the office's sheets are taken in from the chat, with each refused row named; nobody else's are", async () => {

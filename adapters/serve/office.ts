@@ -1,6 +1,6 @@
-import { createHash } from "node:crypto";
 import { z } from "zod";
 import { exportRecord } from "../../src/bot/export-record.ts";
+import { keptFile } from "../../src/bot/kept-file.ts";
 import { relearn } from "../../src/bot/memory.ts";
 import type { Bot } from "../../src/bot.ts";
 import type { Message } from "../../src/model.ts";
@@ -9,8 +9,9 @@ import { importRows } from "../../src/record/import/import-rows.ts";
 import { type InboxRow, markMessage, messagesIn } from "../../src/record/inbox.ts";
 import { type OutboxRow, putOut } from "../../src/record/outbox.ts";
 import { transact } from "../../src/record/store.ts";
-import { fileKey, getWords, putWords } from "../../src/record/words-table.ts";
+import { fileKey, getWords } from "../../src/record/words-table.ts";
 import { exportFiles } from "../../src/show/exports/export-files.ts";
+import type { ExportRecord } from "../../src/show/exports/export-record.ts";
 import { zoneOf } from "../../src/show/local-time.ts";
 import { rowsOf } from "../command-line/csv-rows.ts";
 import { type OfficeOrder, officeOrder } from "./office-order.ts";
@@ -69,21 +70,30 @@ function imported(bot: Bot, file: Message["files"][number]): string {
 
 const detailSchema = z.object({ export: z.string().optional() });
 
-export interface Attached {
-  readonly name: string;
-  readonly type: string;
-  readonly size: number;
-  readonly sha256: string;
+/** What a row says with its files. */
+export type Saying = Pick<OutboxRow, "text" | "files">;
+
+/**
+ * A row with the files that it promises, made when it is sent and kept under their hashes until
+ * then. The digest of the record goes out with them: kept in the channel, where nobody can rewrite
+ * it, it proves later that these files and the store are what they were.
+ */
+export async function attachedTo(bot: Bot, row: OutboxRow): Promise<Saying> {
+  const { export: day } = detailSchema.parse(JSON.parse(row.detail ?? "{}"));
+  if (day === undefined) return row;
+  const record = exportRecord(bot, { kind: "day", day });
+  const files = (await exportFiles(record)).map((file) => keptFile(bot, file));
+  return { text: exported(day, record), files };
 }
 
-/** The files that a row promises, made when it is sent and kept under their hashes until then. */
-export async function attachedTo(bot: Bot, row: OutboxRow): Promise<readonly Attached[]> {
-  const { export: day } = detailSchema.parse(JSON.parse(row.detail ?? "{}"));
-  if (day === undefined) return row.files;
-  const files = await exportFiles(exportRecord(bot, { kind: "day", day }));
-  return files.map(({ name, type, bytes }) => {
-    const sha256 = createHash("sha256").update(bytes).digest("hex");
-    putWords(bot.store, fileKey(sha256), { salt: bot.salt(), content: Buffer.from(bytes) });
-    return { name, type, size: bytes.length, sha256 };
-  });
+function exported(day: string, { jobs, about, changes = [] }: ExportRecord): string {
+  const what =
+    jobs.length === 0
+      ? `Nothing was recorded on ${day}: the files hold only their headings.`
+      : `The files of ${day}, ${jobs.length} ${jobs.length === 1 ? "job" : "jobs"}, revision ${about.revision}.`;
+  const since =
+    about.since === undefined
+      ? []
+      : [`${changes.length} changed since revision ${about.since}: see the sheet of changes.`];
+  return [what, ...since, `Digest of the record: ${about.digest}`].join("\n");
 }

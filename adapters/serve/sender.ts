@@ -88,9 +88,7 @@ async function carry(sending: Sending, row: OutboxRow, waiting: Waits): Promise<
     sending,
     row,
     waiting,
-    parts: [
-      ...(partsBefore(row) ?? planParts(scene, { ...row, files: await attachedTo(bot, row) })),
-    ],
+    parts: [...(partsBefore(row) ?? planParts(scene, { ...row, ...(await attachedTo(bot, row)) }))],
     ...beginning(sending, row),
   };
   const waitMs = row.not_before === undefined ? 0 : Date.parse(row.not_before) - now();

@@ -1,3 +1,5 @@
+import { mkdirSync, writeFileSync } from "node:fs";
+import { basename, dirname, join, resolve } from "node:path";
 import { createInterface, type Interface } from "node:readline";
 import type { Readable, Writable } from "node:stream";
 import { z } from "zod";
@@ -48,6 +50,8 @@ function terminalPlatform(first: Speaker, { input, output }: Streams): ChatPlatf
   };
   let lines: Interface | undefined;
   const printed = new Map<string, string>();
+  const files = new Map<string, string>();
+  let store = "";
   let hearing: Hearing = { speaker: first, count: 0, said: 0 };
   let end: () => void = () => {};
   const ended = new Promise<void>((resolve) => {
@@ -65,6 +69,7 @@ function terminalPlatform(first: Speaker, { input, output }: Streams): ChatPlatf
     start: async (door) => {
       const opened = createInterface({ input, output, terminal: input.isTTY === true, prompt: "" });
       lines = opened;
+      store = door.storePath ?? "";
       for (const line of welcome(door.storePath ?? "")) print(line);
       opened.on("line", (text) => {
         if (text.trim() === "/quit") opened.close();
@@ -75,12 +80,15 @@ function terminalPlatform(first: Speaker, { input, output }: Streams): ChatPlatf
       ask();
       return "";
     },
-    send: async (part) => {
+    send: async (part, { bytes }) => {
       if (part.kind === "text") {
         for (const line of shownOf(part, printed)) print(line);
         printed.set(part.replaces ?? part.key, part.text);
       }
-      if (part.kind === "share") print(`  file: ${part.file?.name ?? ""}`);
+      if (part.kind === "upload" && part.file !== undefined && bytes !== undefined) {
+        files.set(part.file.sha256, savedFile(store, part.file.name, bytes));
+      }
+      if (part.kind === "share") print(`  file: ${files.get(part.file?.sha256 ?? "") ?? ""}`);
       return { kind: "sent", remote: part.key };
     },
     // what was printed before the program died may be printed once more
@@ -90,6 +98,19 @@ function terminalPlatform(first: Speaker, { input, output }: Streams): ChatPlatf
     stop: async () => lines?.close(),
     check: async () => [{ ok: true, says: "Terminal: this terminal is used." }],
   };
+}
+
+/** A terminal shows no files: they are written beside the store, and their paths are told. */
+function savedFile(store: string, name: string, bytes: Uint8Array): string {
+  const folder = join(dirname(resolve(store)), "files");
+  const path = join(folder, basename(name));
+  try {
+    mkdirSync(folder, { recursive: true });
+    writeFileSync(path, bytes, { mode: 0o600 });
+    return path;
+  } catch (error) {
+    return `${name} could not be written to ${folder}: ${error instanceof Error ? error.message : String(error)}`;
+  }
 }
 
 /** What is printed can't be taken back: of a changed answer only what is new in it, and marked. */

@@ -1,4 +1,4 @@
-import type { Message, Statement, Understood } from "../model.ts";
+import type { FileOut, Message, Statement, Understood } from "../model.ts";
 import { beginsTest } from "../record/clock-kinds.ts";
 import { type Draft, lastJob } from "../record/entries-table.ts";
 import type { InboxRow } from "../record/inbox.ts";
@@ -37,6 +37,8 @@ export interface Plan {
   readonly moved?: InboxRow;
   /** the whole answer, where the message was no report of the machine */
   readonly says?: string;
+  /** files that go out with it */
+  readonly pictures?: readonly FileOut[];
   /** for one person alone */
   readonly private?: { readonly channel: string; readonly text: string };
 }

@@ -26,6 +26,7 @@ import { planDelete, planEdit } from "./file-change.ts";
 import { type Plan, planNote } from "./file-note.ts";
 import { heldBefore, isHeld } from "./held.ts";
 import { judgeJob, lastJudgement } from "./judge-job.ts";
+import { keptFile } from "./kept-file.ts";
 import { learn, zoneFor } from "./memory.ts";
 import { mendingRows } from "./mend.ts";
 import { planMove } from "./move.ts";
@@ -274,7 +275,7 @@ function answer(
     kind: "reply",
     answers: message.id,
     text: said.text,
-    files: [],
+    files: (plan.pictures ?? []).map((picture) => keptFile(bot, picture)),
     ...(said.edits === undefined ? {} : { edits: said.edits }),
     detail: JSON.stringify(detail),
   });

@@ -1,6 +1,14 @@
 import { z } from "zod";
 import { type Store, sql } from "./store.ts";
 
+/** A file of a row, kept under its hash until it is sent. */
+export interface Attached {
+  readonly name: string;
+  readonly type: string;
+  readonly size: number;
+  readonly sha256: string;
+}
+
 /**
  * What is to be said. An id follows from what it answers (`reply:<platform>:<message>:0`), never
  * from a counter, so that the same work done again gives the same id and is not said twice.
@@ -14,12 +22,7 @@ export interface Outgoing {
   /** the message that it answers */
   readonly answers?: string;
   readonly text: string;
-  readonly files: readonly {
-    readonly name: string;
-    readonly type: string;
-    readonly size: number;
-    readonly sha256: string;
-  }[];
+  readonly files: readonly Attached[];
   /** outbox id of what it stands for */
   readonly edits?: string;
   /** JSON for the sender and later work: a clock's job and due time, caution ids */

@@ -2,6 +2,7 @@ import type { Aside } from "./aside.ts";
 import { leaveIt } from "./leave-it.ts";
 import { nearMiss } from "./near-miss.ts";
 import { partArrived } from "./part-arrived.ts";
+import { plot } from "./plot.ts";
 import { quiet } from "./quiet.ts";
 import { secondLook } from "./second-look.ts";
 import { whichStands } from "./which-stands.ts";
@@ -14,4 +15,5 @@ export const asides: readonly Aside[] = [
   whichStands,
   partArrived,
   secondLook,
+  plot,
 ];
