@@ -64,6 +64,7 @@ export function remarkEvidence(scene: Scene): Evidence[] {
     const says = `said: ${one.said}`;
     if (isOnce(one, scene) || isOfHeater(one, scene) || isOfOil(one, scene)) return [];
     if (isOfControl(one, scene)) return [{ sign: "protection:control_fuse_open", says }];
+    if (isOfSister(one, scene) || isOfDriveBoard(one, scene)) return [];
     if (isOfBath(one, scene) || isOfUnloaded(one, scene)) return [];
     if (namesLine(one, scene)) return [{ sign: "protection:upstream_fuse_open", says }];
     if (isOfFan(one, scene)) return [{ sign: "fans:fan_slow", says }];
@@ -118,6 +119,26 @@ function isOfOil(one: Scene["seen"][number], scene: Scene): boolean {
     one.observation === "bubbles_in_sight_glass" &&
     /oil (?:sight )?glass/i.test(textAbout(one, scene, [nameAhead, 0]))
   );
+}
+
+/** "comp 2 runs fine, comp 1 trips": the sister's health says nothing of the one that fails. */
+function isOfSister(one: Scene["seen"][number], scene: Scene): boolean {
+  const unit = /^(compressor|fan|circuit) (\w+)$/.exec(one.subject ?? "");
+  if (unit === null || !fineRemarks.includes(one.observation)) return false;
+  const kind = (unit[1] ?? "").slice(0, 4);
+  const failing = new RegExp(
+    `\\b${kind}\\w* (\\w+)\\b.{0,30}\\b(?:trip|fault|over ?current|won'?t|fail|lock|dead|hum)`,
+    "g",
+  );
+  return [...scene.words.matchAll(failing)].some((found) => found[1] !== unit[2]);
+}
+
+const fineRemarks: readonly string[] = ["runs_normally", "cooling_again", "fine"];
+
+/** An inverter board is the drive, not a control board. */
+function isOfDriveBoard(one: Scene["seen"][number], scene: Scene): boolean {
+  if (one.observation !== "board_suspected" || scene.facts.drive !== "inverter") return false;
+  return /\b(?:inverter|drive|compressor|power) boards?\b/.test(scene.words);
 }
 
 /** The small fuse of the control circuit, or one that a low voltage wire blows. */

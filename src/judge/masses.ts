@@ -9,12 +9,17 @@ export interface Weight {
   readonly action: "recovered" | "charged";
   /** days before the case's last moment; 0 for now, absent for an earlier visit without a date */
   readonly daysAgo?: number;
+  /** said by day and month alone, so within the last year */
+  readonly withinYear?: true;
 }
 
 const dayMs = 86_400_000;
 const daysOf = { day: 1, week: 7, month: 30, year: 365 } as const;
 const ago =
-  /(\d+|a|an|one|two|three|four|five|six) ?(day|week|month|year)s? (?:ago|back|before|earlier|since|after|to the day|exactly|(?:since|after) )/;
+  /(\d+|a|an|one|two|three|four|five|six) ?(day|week|month|year)s? (?:ago|back|before|earlier)/;
+/** The same between two additions: "200 days since", "a year to the day after". */
+const between =
+  /(\d+|a|an|one|two|three|four|five|six) ?(day|week|month|year)s? (?:ago|back|before|earlier|since|after|to the day|exactly)/;
 const numberWords: Readonly<Record<string, number>> = {
   a: 1,
   an: 1,
@@ -30,7 +35,7 @@ const numberWords: Readonly<Record<string, number>> = {
 export function weightsOf(scene: Scene): Weight[] {
   return scene.notes.flatMap((note) => {
     const masses = note.readings.filter(isMass);
-    return masses.flatMap((one, at) => weight(one, actionOf(masses, at), note));
+    return masses.flatMap((one, at) => weight(one, actionOf(masses, at, note.text ?? ""), note));
   });
 }
 
@@ -39,8 +44,18 @@ function isMass(reading: Reading): boolean {
 }
 
 /** Its own, or that of the weight before it: "added 1.9 kg in March and 2.6 kg in May". */
-function actionOf(masses: readonly Reading[], at: number): Weight["action"] | undefined {
-  return masses.slice(0, at + 1).findLast((one) => one.action !== undefined)?.action;
+function actionOf(
+  masses: readonly Reading[],
+  at: number,
+  text: string,
+): Weight["action"] | undefined {
+  const own = masses.slice(0, at + 1).findLast((one) => one.action !== undefined)?.action;
+  return (
+    own ??
+    (/\b(?:went|put|going|added|goes) in\b|\b(?:added|topped)\b/i.test(text)
+      ? "charged"
+      : undefined)
+  );
 }
 
 function weight(reading: Reading, action: Weight["action"] | undefined, note: CaseNote): Weight[] {
@@ -50,12 +65,18 @@ function weight(reading: Reading, action: Weight["action"] | undefined, note: Ca
   // its span may reach over the words that date it
   const number = text.indexOf(reading.figure.number, reading.spans[0]?.[0] ?? 0);
   const to = number < 0 ? (reading.spans.at(-1)?.[1] ?? 0) : number + reading.figure.number.length;
-  const days = daysAgo(ownWords(text.slice(to)));
+  const own = ownWords(text.slice(to));
+  const days = daysAgo(own);
   if (days !== undefined) return [{ kg, action, daysAgo: days }];
+  if (dayOfYear.test(own)) return [{ kg, action, withinYear: true }];
   // "added 3.6 kg, last time was 150 days ago": the earlier visit is another addition's
   const earlier = reading.earlier === true && !/\blast\b/.test(text.slice(to, to + lastNear));
   return [{ kg, action, ...(earlier ? {} : { daysAgo: 0 }) }];
 }
+
+/** "on 3 March": with neither a year nor the day of today known. */
+const dayOfYear =
+  /\b(?:on|in) (?:\d{1,2}(?:st|nd|rd|th)? )?(?:jan|feb|mar|apr|may|june?|july?|aug|sep|oct|nov|dec)[a-z]*\b(?!.{0,8}\b(?:19|20)\d\d)/;
 
 /** Letters after a weight in which "last" begins another addition's words. */
 const lastNear = 14;
@@ -72,8 +93,8 @@ function ownWords(words: string): string {
 }
 
 /** "402 days back" -> 402; undefined where no such words stand. */
-export function daysAgo(words: string): number | undefined {
-  const found = ago.exec(words.toLowerCase());
+export function daysAgo(words: string, pattern: RegExp = ago): number | undefined {
+  const found = pattern.exec(words.toLowerCase());
   if (found === null) return undefined;
   const [, count = "", unit = ""] = found;
   const many = numberWords[count] ?? Number(count);
@@ -96,7 +117,7 @@ function ofLast(line: string): string | undefined {
  */
 export function daysSinceAddition(scene: Scene): number | undefined {
   const said = scene.words.split("\n").flatMap((line) => ofLast(line) ?? [])[0];
-  const fromWords = said === undefined ? undefined : daysAgo(said);
+  const fromWords = said === undefined ? undefined : daysAgo(said, between);
   if (fromWords !== undefined) return fromWords;
   const now = nowMs(scene);
   const date = said === undefined || Number.isNaN(now) ? undefined : saidDateMs(said, now);

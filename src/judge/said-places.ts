@@ -39,7 +39,7 @@ export function airPlaces(note: CaseNote): Map<Reading, Place> {
   const text = (note.text ?? "").toLowerCase();
   const streams = [...text.matchAll(/\b(in|out)\b ?(?=\d)/g)];
   const heads = new Set(streams.map((one) => one[1]));
-  if (!heads.has("in") || !heads.has("out")) return found;
+  if (!heads.has("in") || !heads.has("out")) return chartPlaces(note, text);
   for (const one of note.readings) {
     if (one.at !== undefined || !/^(temperature|wet_bulb_temperature)$/.test(one.quantity))
       continue;
@@ -47,5 +47,16 @@ export function airPlaces(note: CaseNote): Map<Reading, Place> {
     const stream = streams.findLast((each) => each.index <= start);
     if (stream !== undefined) found.set(one, stream[1] === "in" ? "return_air" : "supply_air");
   }
+  return found;
+}
+
+/** "64 wb in, 84 db out": what a charging chart asks, indoor wet bulb and outdoor dry bulb. */
+function chartPlaces(note: CaseNote, text: string): Map<Reading, Place> {
+  const found = new Map<Reading, Place>();
+  if (!/\bwb in(?:doors?|side)?\b/.test(text)) return found;
+  const outdoors = /\bdb out(?:doors?|side)?\b/.exec(text);
+  const dry = note.readings.filter((one) => one.quantity === "temperature" && one.at === undefined);
+  const last = dry.findLast((one) => (one.spans[0]?.[0] ?? 0) < (outdoors?.index ?? 0));
+  if (last !== undefined) found.set(last, "outdoor_air");
   return found;
 }

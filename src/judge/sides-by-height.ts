@@ -28,14 +28,20 @@ export function sidesByHeight(
 ): readonly CaseNote[] {
   const all = notes.flatMap((note) => linesOf(note).map((one) => ({ note, one })));
   const pressures = all.filter(({ note, one }) => isRunningPressure(one, note));
-  if (!pressures.some(({ one }) => isOpen(one))) return notes;
+  const open = (one: Reading) =>
+    one.at === undefined ||
+    isCaught(
+      one,
+      pressures.map((e) => e.one),
+    );
+  if (!pressures.some(({ one }) => open(one))) return notes;
   const subjects = new Set(pressures.map(({ one }) => one.subject ?? ""));
   if (subjects.size > 1) return notes;
   const found = new Map<Reading, Place>();
   for (const note of notes) {
     const here = pressures.filter((each) => each.note === note).map((each) => each.one);
     const known = [...here, ...pressures.filter((each) => each.note !== note).map((e) => e.one)];
-    for (const one of here.filter(isOpen)) {
+    for (const one of here.filter(open)) {
       const side =
         sideAmong(one, here) ?? sideAmong(one, known) ?? byLiquid(one, note, refrigerant);
       if (side !== undefined) place({ one, side, note }, found);
@@ -46,9 +52,12 @@ export function sidesByHeight(
 
 type Side = "low" | "high";
 
-/** No place, or the liquid line's, caught from the words before it. */
-function isOpen(one: Reading): boolean {
-  return one.at === undefined;
+/** The liquid line's place, caught from the words before it: a far lower pressure than the other there. */
+function isCaught(one: Reading, all: readonly Reading[]): boolean {
+  if (one.at !== "liquid" || /liquid|head|high/i.test(one.said)) return false;
+  return all.some(
+    (other) => other.at !== "suction" && absolutePa(other) >= liftShare * absolutePa(one),
+  );
 }
 
 function isRunningPressure(one: Reading, note: CaseNote): boolean {
@@ -99,10 +108,10 @@ interface Found {
 
 function place({ one, side, note }: Found, found: Map<Reading, Place>): void {
   const line = lineOf(one, note);
+  const caught = one.at === "liquid" && !/liquid/i.test(line?.said ?? "liquid");
   const isLiquid = line !== undefined && (line.at === "liquid" || line.at === "condenser_out");
-  const placeless = line !== undefined && line.at === undefined;
+  const placeless = line !== undefined && (line.at === undefined || caught);
   if (side === "low") {
-    if (isLiquid) return void found.set(one, "suction");
     found.set(one, "suction");
     if (placeless) found.set(line, "suction");
     return;

@@ -16,7 +16,7 @@ const smallestKg = 15 * kilogramPerPound;
 /** Leak rate after an addition, by the office's method, as a reminder of what the rules ask. */
 export const leakRate: Check = {
   name: "leak_rate",
-  signs: ["leak_rate:over", "leak_rate:under"],
+  signs: ["leak_rate:over", "leak_rate:under", "added:again"],
   judge: (scene) => {
     const { inKg, outKg } = sumsOf(scene);
     // what was taken out of the same circuit and put back is no addition
@@ -50,7 +50,9 @@ function addedOnly(scene: Scene): boolean {
 /** All additions of the last 365 days, today's among them. */
 function lastYearKg(scene: Scene, todayKg: number): number {
   const earlier = [...weightsOf(scene), ...pastAdditions(scene)].filter(
-    (one) => one.action === "charged" && (one.daysAgo ?? 366) > 0 && (one.daysAgo ?? 366) <= 365,
+    (one) =>
+      one.action === "charged" &&
+      (one.withinYear === true || ((one.daysAgo ?? 366) > 0 && (one.daysAgo ?? 366) <= 365)),
   );
   return earlier.reduce((sum, one) => sum + one.kg, todayKg);
 }
@@ -83,7 +85,7 @@ function finding(percent: number, fullKg: number, method: string, scene: Scene):
     values: { leak_rate_percent_per_year: percent },
     basis: rule.basis,
     source: `40 CFR 82.152 and 84.102 (${method}); thresholds 40 CFR 82.157(c)(2), 84.106(c)(2); ${rule.source}`,
-    signs: [over ? "leak_rate:over" : "leak_rate:under"],
+    signs: [over ? "leak_rate:over" : "leak_rate:under", "added:again"],
   };
 }
 

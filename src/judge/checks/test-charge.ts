@@ -22,10 +22,41 @@ type Outcome = "short" | "right" | "over";
 
 /** The votes of subcooling, discharge superheat and valve openings; at least two figures are needed. */
 export function testCharge(scene: Scene, figures: Figures): Finding[] {
-  if (applicationOf(scene) !== "multi_zone" || !inTestOperation(scene)) return [];
+  if (applicationOf(scene) !== "multi_zone") return [];
+  if (!inTestOperation(scene)) return openingsAsItRuns(scene);
   return circuitsOf(scene)
     .filter((one) => contradictionsOf(one, scene).length === 0)
     .flatMap((one) => verdict(one, scene, figures));
+}
+
+/**
+ * All valves wide open or pinched as it runs normally: the machine answers so to too little or too
+ * much in it, among other things, so it leans the diagnosis and is no verdict.
+ */
+function openingsAsItRuns(scene: Scene): Finding[] {
+  const outcome = byOpening(scene)[0]?.outcome;
+  if (
+    outcome === undefined ||
+    outcome === "right" ||
+    !/\b(?:all|every|each|valves|both)\b/.test(scene.words)
+  )
+    return [];
+  const wide = outcome === "short";
+  return [
+    {
+      about: "system",
+      check: "charge",
+      level: "watch",
+      says: wide
+        ? "Every valve stands wide open as it runs: it looks for more liquid than it gets. That settles no charge: weigh it, or run the forced test operation"
+        : "Every valve is throttled down as it runs: more liquid stands before them than they want. That settles no charge: weigh it, or run the forced test operation",
+      brief: wide ? "every valve wide open" : "every valve throttled",
+      values: {},
+      basis: "common practice",
+      source: "common practice, no source",
+      signs: [wide ? "openings:wide" : "openings:narrow"],
+    },
+  ];
 }
 
 interface Vote {
@@ -122,8 +153,9 @@ function byDischarge(circuit: Circuit, figures: Figures): Vote[] {
 
 /** Openings in percent; "wide open" and "nearly shut" where only words were said. */
 function byOpening(scene: Scene): Vote[] {
-  const openings = ofQuantity(scene.readings, "valve_opening").flatMap(
-    (one) => numberOf(one) ?? [],
+  // of a range its middle
+  const openings = ofQuantity(scene.readings, "valve_opening").flatMap((one) =>
+    Array.isArray(one.value) ? (one.value[0] + one.value[1]) / 2 : (numberOf(one) ?? []),
   );
   const mean = openings.reduce((sum, one) => sum + one, 0) / openings.length;
   if (openings.length === 0) return byOpeningWords(scene);

@@ -253,6 +253,7 @@ export const electricalToldRows: readonly ToldRow[] = [
     check: "control_voltage",
     sign: "control:lost",
     words: [
+      /\b(?:nothing|no (?:power|volts?|voltage)|dead|zero|0 ?v?)\b.{0,8}\b(?:at|on|between|across|from) (?:the )?r (?:and|to|-|&|\/) ?c\b/,
       /\bno (?:low voltage|24 ?v(?:olts)?|control (?:voltage|power|volts))\b/,
       /\b(?:24 ?v(?:olts)?|low voltage|control voltage) (?:is |are )?(?:dead|gone|missing|lost|out)\b/,
     ],

@@ -29,7 +29,7 @@ const condenser =
 const indoorPart =
   "(?:filters?|blower(?: wheel)?|squirrel cage|evap(?:orator)?(?: coil)?|indoor coil|a.?coil|return (?:grille|duct|air)|ductwork)";
 const choked =
-  "(?:dirty|filthy|plugged|clogged|blocked|matted|packed|caked|greasy|full of (?:grease|dirt|lint|cotton|leaves|dust)|furry|like felt|like (?:a |an )?(?:old )?(?:sweater|blanket|rug|sheep|carpet|mattress|quilt)|lint|cottonwood|leaves|plastic|tarp|collapsed|impacted|choked|covered|wrapped)";
+  "(?:dirty|filthy|plugged|clogged|blocked|matted|packed|caked|greasy|full of (?:grease|dirt|lint|cotton|leaves|dust|flour)|furry|like (?:a )?(?:felt|\\w+ (?:sack|bag)|sack|fur)|like (?:a |an )?(?:old )?(?:sweater|blanket|rug|sheep|carpet|mattress|quilt)|lint|cottonwood|leaves|plastic|tarp|collapsed|impacted|choked|covered|wrapped)";
 const part = "(?:drier|dryer|strainer|solenoid|king valve|service valve|kink\\w*)";
 
 /** Every remark that a check listens for, by check. Source throughout: common practice, no source. */
@@ -63,6 +63,7 @@ export const toldRows: readonly ToldRow[] = [
       new RegExp(
         `${eev}.{0,60}\\b(?:wide open|full(?:y)? open|100 ?(?:%|percent)|at max|\\d{3,4} ?(?:steps|pulses))\\b.{0,80}\\b(?:no (?:change|flow|drop|cooling)|still warm|stays? warm|both pipes|same temp|nothing)`,
       ),
+      /\b(?:valve|body|stepper|magnet)\b.{0,40}\b(?:won'?t|does(?:n'?t| not)|never|not) (?:step|drive|budge|move|open)\b/,
       /\b(?:valve|txv|inlet) screen\b.{0,20}\b(?:plugged|clogged|blocked)/,
     ],
     level: "bad",
@@ -79,6 +80,8 @@ export const toldRows: readonly ToldRow[] = [
         `${eev}.{0,60}\\b(?:closed|shut|0 ?(?:%|percent|steps|pulses))\\b.{0,80}\\b(?:still (?:cold|flow\\w*|pass\\w*)|hiss\\w*|frost\\w*|passes|passing|flows|stays cold)`,
       ),
       new RegExp(`${eev}.{0,30}\\bstuck (?:wide )?open\\b`),
+      /\bvalve\b.{0,30}\b(?:told|commanded|at|sent|reads|shows)\b.{0,8}\b(?:0|zero) ?(?:%|percent|steps|pulses|pls)\b.{0,40}\b(?:but|still|yet|and)\b.{0,40}\b(?:hot|warm|cold|flow\w*|hiss\w*|frost\w*|pipe \d{2,3})/,
+      /\b(?:off|satisfied|not calling)\b.{0,60}\b(?:valve|pipes?)\b.{0,40}\b(?:still|stays?|all day)\b.{0,20}\b(?:hot|warm|cold|flow\w*|hiss\w*)/,
     ],
     level: "bad",
     about: "expansion valve",
@@ -105,6 +108,8 @@ export const toldRows: readonly ToldRow[] = [
     words: [
       /\b(?:port|branch|solenoid|changeover)\b.{0,120}\b(?:stays?|stuck|still|never|won'?t|does(?:n'?t| not))\b.{0,40}\b(?:hot|warm|cold|heat|change|shift|move|open|close|switch)/,
       /\bvalve at (?:bb|br|bs|bc|box)[- ]?\d+\b.{0,40}\b(?:commanded|told|called|sent|open|100)\b.{0,80}\b(?:no flow|nothing|same temp|still|no change)/,
+      /\b(?:port|branch|box|changeover)\b.{0,80}\bno (?:click|clunk|shift|change)\b/,
+      /\b(?:port|branch|box)\b.{0,60}\bblows? (?:hot|warm|\d{2,3})\b.{0,30}\b(?:in|on|with|while|calling)\b.{0,14}\bcool/,
       /\btapp(?:ed|ing)\b.{0,24}\b(?:body|valve|it)\b.{0,40}\b(?:let go|freed|broke loose|popped|moved|came free|opened)/,
       /\b(?:port|branch valve|gas pipe|gas line)\b.{0,60}\bstay(?:s|ed)? (?:hot|warm|cold|at \d+|\d+)/,
     ],

@@ -2,6 +2,7 @@ import type { Finding } from "../../model.ts";
 import type { CheckName } from "../../vocabulary.ts";
 import { applicationOf } from "../application.ts";
 import type { Scene } from "../scene.ts";
+import { toldAirRows } from "./told-air-rows.ts";
 import { electricalToldRows } from "./told-electrical-rows.ts";
 import { toldPartsRows } from "./told-parts-rows.ts";
 import { type ToldRow, toldRows } from "./told-rows.ts";
@@ -25,7 +26,12 @@ export function told(scene: Scene, check: CheckName): Finding[] {
   );
 }
 
-const rows: readonly ToldRow[] = [...toldRows, ...electricalToldRows, ...toldPartsRows];
+const rows: readonly ToldRow[] = [
+  ...toldRows,
+  ...toldAirRows,
+  ...electricalToldRows,
+  ...toldPartsRows,
+];
 
 function hasZones(scene: Scene): boolean {
   return applicationOf(scene) === "multi_zone";

@@ -25,6 +25,7 @@ export const driveOutputFailed: Fault = {
     "insulation:sound": 0.88,
     "protection:breaker_trips": 0.25,
     "protection:fuse_blown": 0.25,
+    "protection:upstream_fuse_open": 0.05,
     "board:board_burnt": 0.15,
     "burning:burnt_smell": 0.1,
     "bus:sound": 0.75,

@@ -18,6 +18,7 @@ export const driveRectifierFailed: Fault = {
     "output:balanced": 0.9,
     "protection:breaker_trips": 0.35,
     "protection:fuse_blown": 0.45,
+    "protection:upstream_fuse_open": 0.2,
     "dead:display_dead": 0.2,
     "dead:unit_dead": 0.2,
     "current:line_dead": 0.3,

@@ -6,6 +6,8 @@ export const refrigerantOvercharge: Fault = {
   common: 3.5,
   where: { state: "running" },
   shows: {
+    "openings:narrow": 0.4,
+    "openings:wide": 0.01,
     "subcooling:high": 0.93,
     "subcooling:usual": 0.06,
     "subcooling:low": 0.005,

@@ -6,6 +6,9 @@ export const refrigerantUndercharge: Fault = {
   common: 8,
   where: { state: "running" },
   shows: {
+    "added:again": 0.2,
+    "openings:wide": 0.5,
+    "openings:narrow": 0.01,
     "shared:outdoor": 0.2,
     "shared:indoor": 0.03,
     "shared:branch": 0.04,

@@ -5,6 +5,7 @@ export const systemLeaking: Fault = {
   says: "the circuit leaks",
   common: 6,
   shows: {
+    "openings:wide": 0.2,
     "subcooling:none": 0.07,
     "subcooling:low": 0.08,
     "subcooling:usual": 0.8,
@@ -17,6 +18,7 @@ export const systemLeaking: Fault = {
     "hold:holds": 0.07,
     "leak_rate:over": 0.92,
     "leak_rate:under": 0.08,
+    "added:again": 0.6,
     "leak_traces:leak_found": 0.5,
     "leak_traces:oil_stain": 0.3,
     "leak_traces:low_charge_said": 0.2,

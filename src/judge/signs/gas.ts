@@ -27,6 +27,8 @@ export const gasSigns: readonly SignGroup[] = [
   group("evacuation", { tight: 0.93, leak: 0.02, wet: 0.015, rising: 0.035 }),
   group("hold", { drops: 0.025, holds: 0.975 }),
   group("leak_rate", { over: 0.03, under: 0.97 }),
+  group("added", { again: 0.02, once: 0.98 }),
+  group("openings", { wide: 0.05, usual: 0.9, narrow: 0.05 }),
   group("weighed", { short: 0.04, right: 0.93, over: 0.03 }),
   group("test_charge", { short: 0.04, right: 0.92, over: 0.04 }),
   group("pump_down", { fails: 0.015, holds: 0.985 }),

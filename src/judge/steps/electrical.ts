@@ -40,6 +40,14 @@ const notRunning = [
 export const electricalSteps: readonly Step[] = [
   {
     check: "supply",
+    why: "Dead and locked out upstream: insulation of the wires between breaker and disconnect, the breaker's lugs for heat and tightness, then its own trip against another of the same rating; a breaker that trips cold with nothing on it is worn out",
+    minutes: 12,
+    danger: 1,
+    fills: ["breaker"],
+    after: ["protection:trips_unloaded"],
+  },
+  {
+    check: "supply",
     why: "Supply volts between all three legs and to ground at the unit, running if it runs: a lost phase, unbalance or low volts explain most of the rest",
     minutes: 4,
     danger: 2,
