@@ -36,14 +36,20 @@ export function findingEvidence(findings: readonly Finding[]): Evidence[] {
     isUnit(one) &&
     !ill.has(one.about) &&
     [...ill].some((other) => kindOf(other) === kindOf(one.about));
+  // on the drive that the fault did not go with, the motor runs: that clears the motor alone
+  const onOther = worst.has("swap") && findings.some((one) => one.signs?.includes(followsDrive));
   return findings
     .filter((one) => !sound(one))
     .flatMap((one) =>
       (one.signs ?? [])
         .filter((sign) => severity[one.level] === worst.get(groupOf(sign)))
+        .filter((sign) => !(onOther && ofMotor.includes(groupOf(sign))))
         .map((sign) => ({ sign, says: `${one.says} (${one.basis})` })),
     );
 }
+
+const followsDrive = "swap:follows_drive";
+const ofMotor: readonly string[] = ["current", "ramp", "start"];
 
 /** One of several: "compressor 2", "fan 1". */
 function isUnit(one: Finding): boolean {

@@ -154,9 +154,10 @@ function byDischarge(circuit: Circuit, figures: Figures): Vote[] {
 /** Openings in percent; "wide open" and "nearly shut" where only words were said. */
 function byOpening(scene: Scene): Vote[] {
   // of a range its middle
-  const openings = ofQuantity(scene.readings, "valve_opening").flatMap((one) =>
-    Array.isArray(one.value) ? (one.value[0] + one.value[1]) / 2 : (numberOf(one) ?? []),
-  );
+  const openings = ofQuantity(scene.readings, "valve_opening").flatMap((one) => {
+    const low = numberOf(one);
+    return low === undefined ? [] : (low + (one.high ?? low)) / 2;
+  });
   const mean = openings.reduce((sum, one) => sum + one, 0) / openings.length;
   if (openings.length === 0) return byOpeningWords(scene);
   const outcome =

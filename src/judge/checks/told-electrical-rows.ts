@@ -258,7 +258,7 @@ export const electricalToldRows: readonly ToldRow[] = [
       /\b(?:24 ?v(?:olts)?|low voltage|control voltage) (?:is |are )?(?:dead|gone|missing|lost|out)\b/,
     ],
     unless: /\bno 24 ?v? (?:out|at the coil|to the contactor|on the contactor)|not calling|no call/,
-    mended: /\b(?:transformer|fuse|wire)\b/,
+    mended: /\btransformer\b|\bwire\b|\bfuse\b(?! (?:blows|blew|pops|opens))/,
     level: "bad",
     about: "control circuit",
     says: "No control voltage: transformer, its fuse, a short in the low voltage wiring",
