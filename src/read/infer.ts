@@ -4,6 +4,7 @@ import { habitUnit, unitBefore } from "./habit.ts";
 import { inherit } from "./inherit.ts";
 import { type Item, itemKind } from "./item.ts";
 import {
+  ampsAtVolts,
   conditioned,
   copyKind,
   falls,
@@ -254,6 +255,7 @@ export function infer(
   setAndActual(items, list, context.units);
   list.forEach((draft, order) => {
     pulledOnLeg(draft, items);
+    ampsAtVolts(draft, list[order - 1], items);
     likeLeft(draft, list[order - 1], items);
     if (oilIsWarm(draft, list)) draft.hint = "temperature";
     own(draft, items, setting, context);

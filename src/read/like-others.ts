@@ -214,6 +214,16 @@ export function legsDraw(list: readonly Draft[], setting: Setting, context: Cont
   }
 }
 
+/** "running 14.9 A at 235": a figure far above the amps, and of a supply's size, is volts. */
+export function ampsAtVolts(draft: Draft, left: Draft | undefined, items: readonly Item[]): void {
+  if (draft.unit !== undefined || draft.quantity !== undefined || draft.named !== undefined) return;
+  if (left?.unit?.dimension !== "current" || items[draft.index - 1]?.text !== "at") return;
+  const ofSupply = draft.value >= 100 && draft.value <= 620 && draft.value > 4 * left.value;
+  if (!ofSupply || between(items, left, draft).strong) return;
+  draft.named = "voltage";
+  draft.hint = undefined;
+}
+
 /** "it pulled 19.4 on L1": what is drawn on a leg of the supply is amps. */
 export function pulledOnLeg(draft: Draft, items: readonly Item[]): void {
   if (draft.unit !== undefined || draft.quantity !== undefined || draft.named !== undefined) return;

@@ -26,6 +26,7 @@ import { plans } from "./plan.ts";
 import { pointCorrections } from "./point-correction.ts";
 import { prices } from "./price.ts";
 import { questions } from "./question.ts";
+import { roomsOut } from "./rooms-out.ts";
 import { serials } from "./serial-or-part.ts";
 import { skipsDeadTest } from "./skip-dead-test.ts";
 import { statusRule } from "./status.ts";
@@ -56,6 +57,7 @@ export const asides: readonly Rule[] = [
   numberedHeads,
   numberedParts,
   symptomRooms,
+  roomsOut,
   sums,
   prices,
   undo,

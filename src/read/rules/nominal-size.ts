@@ -39,6 +39,14 @@ function others(note: Note, i: number, item: Item): boolean {
     state(note, SIZE, [i, i + 2], { kind: "note", about: "size" });
     return true;
   }
+  if (
+    item.unit === undefined &&
+    /^(?:50|60)$/.test(String(item.value)) &&
+    /^cycles?$/.test(space)
+  ) {
+    state(note, SIZE, [i, i + 2], { kind: "note", about: "size" });
+    return true;
+  }
   if (thousandBtu(items, i)) {
     state(note, SIZE, [i, i + 1], { kind: "note", about: "size" });
     return true;

@@ -14,7 +14,7 @@ const places: readonly Row[] = [
     { place: "suction", hint: "temperature" },
   ],
   [
-    "head|hd|head pressure|disch|discharge|dischage|dischrge|disch press|discharge pressure|head press|disch p|discharge press|dis|hed|hed pressure|discharg|head psi|hot gas pressure|discharge side|disc pressure|dicharge|head pres|heads|discharge psi|discahrge|dischg|condensing pressure|hp side|head pressure control|head control",
+    "head|hd|head pressure|disch|discharge|dischage|dischrge|disch press|discharge pressure|head press|disch p|discharge press|dis|hed|hed pressure|discharg|head psi|hot gas pressure|discharge side|disc pressure|dicharge|head pres|discharge psi|discahrge|dischg|condensing pressure|hp side|head pressure control|head control",
     { place: "discharge", hint: "pressure" },
   ],
   [

@@ -321,7 +321,7 @@ export const signWords: readonly (readonly [words: string, sign: string])[] = [
   ],
   ["yellow|wet|moisture|pink|caution", "glass_wet"],
   [
-    "frost|frosted|frosting|ice|iced|icing|frozen|froze|freezes|freezing|iced up|froze up|iced over|frosted over|frosts|frozen up|frosty|frozen over|block of ice|ice ball|iceball|frost line|freezing up|ices up|frosting over|frosted up|snow",
+    "frost|frosted|frosting|ice|iced|icing|frozen|froze|freezes|freezing|iced up|froze up|iced over|frosted over|frosts|frozen up|frosty|frozen over|block of ice|solid block|solid block of ice|one block of ice|solid ice|ice block|ice ball|iceball|frost line|freezing up|ices up|frosting over|frosted up|snow",
     "frost",
   ],
   [

@@ -1,0 +1,93 @@
+import { type Item, itemKind } from "../item.ts";
+import type { Note, Rule } from "../note.ts";
+import { freeNumber, textAt } from "./near.ts";
+
+/** Fewer numbers in a row than this are no list of rooms. */
+const fewest = 2;
+/** Rooms by floor and number. */
+const room = { from: 100, to: 9999 } as const;
+const out = /^(?:warm|hot|cold|freezing|stuffy|out|down|dead)$/;
+const fine = /^(?:fine|ok|okay|good)$/;
+const joint = /^(?:,|\/|and|&|n)$/;
+const linking = /^(?:is|are|all|still|were|stay|both)$/;
+
+/** A whole number of a room's size. */
+function isRoom(item: Item | undefined): boolean {
+  return (
+    item !== undefined &&
+    freeNumber(item) &&
+    item.unit === undefined &&
+    Number.isInteger(item.value) &&
+    item.value >= room.from &&
+    item.value <= room.to
+  );
+}
+
+interface Rooms {
+  readonly indices: readonly number[];
+  readonly names: readonly string[];
+  readonly end: number;
+}
+
+/** The rooms from an item on: "201 202 203", "204 to 209". */
+function roomsFrom(note: Note, from: number): Rooms {
+  const { items } = note;
+  const indices: number[] = [];
+  const names: string[] = [];
+  let at = from;
+  for (; at < items.length; at++) {
+    const item = items[at];
+    if (item !== undefined && isRoom(item)) {
+      const first = items[indices[indices.length - 1] ?? -1];
+      const through = /^(?:to|thru|through|-)$/.test(textAt(items, at - 1)) ? first : undefined;
+      if (through?.kind === itemKind.number)
+        for (let each = through.value + 1; each < item.value; each++) names.push(String(each));
+      names.push(note.text.slice(item.from, item.to));
+      indices.push(at);
+      continue;
+    }
+    const goesOn = joint.test(item?.text ?? "") || /^(?:to|thru|through|-)$/.test(item?.text ?? "");
+    if (!goesOn || !isRoom(items[at + 1])) break;
+  }
+  return { indices, names, end: at };
+}
+
+/** What is said of the rooms behind them. */
+function saidOf(items: readonly Item[], end: number): string {
+  const at = linking.test(textAt(items, end)) ? end + 1 : end;
+  return textAt(items, at);
+}
+
+/** "201 202 203 warm since the weekend, 204 to 209 are fine": rooms by their numbers, before what ails them. */
+export const roomsOut: Rule = {
+  name: "<numbers> <symptom>",
+  needs: "number",
+  apply: (note) => {
+    const { items } = note;
+    if (items.some((item) => item.kind === itemKind.number && item.unit !== undefined)) return;
+    const start = items.findIndex((item) => isRoom(item));
+    if (start !== 0) return;
+    const ill = roomsFrom(note, start);
+    const symptom = saidOf(items, ill.end);
+    if (ill.indices.length < fewest || !out.test(symptom)) return;
+    const next = items.findIndex((item, i) => i > ill.end && isRoom(item));
+    const rest = next < 0 ? undefined : roomsFrom(note, next);
+    const well = rest !== undefined && fine.test(saidOf(items, rest.end)) ? rest : undefined;
+    const used = [...ill.indices, ...(well?.indices ?? [])];
+    const [first, last] = [items[start], items[(well ?? ill).end] ?? items[used.at(-1) ?? start]];
+    if (first === undefined || last === undefined) return;
+    for (const index of used) {
+      const item = items[index];
+      if (item !== undefined) item.owner = roomsOut.name;
+    }
+    note.statements.push({
+      kind: "complaint",
+      places: [...ill.names],
+      symptom,
+      fine: [...(well?.names ?? [])],
+      said: note.text.slice(first.from, last.to),
+      spans: [[first.from, last.to]],
+      rule: roomsOut.name,
+    });
+  },
+};
