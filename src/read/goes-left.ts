@@ -82,6 +82,16 @@ function leadsNext(gap: Gap, next: number): boolean {
   return named && behind?.label?.place === undefined && behind?.label?.quantity === undefined;
 }
 
+/** "75 wb 63": of the two the wet bulb is the lower, where the second has no label of its own. */
+function lowerBehind(gap: Gap, next: number): boolean {
+  const [left, right] = [gap.items[gap.left.index], gap.items[gap.to]];
+  const behind = gap.items[gap.to + 1];
+  if (next + 1 !== gap.to || gap.items[next]?.label?.quantity !== "wet_bulb_temperature")
+    return false;
+  if (left === undefined || right === undefined || behind?.label !== undefined) return false;
+  return behind?.text !== "/" && right.value < left.value - 2 && right.value > left.value * 0.5;
+}
+
 /** "577v bus 792": the bus stands well above the line that feeds it. */
 function busAhead(gap: Gap): boolean {
   const [left, right] = [gap.items[gap.left.index], gap.items[gap.to]];
@@ -98,6 +108,7 @@ export function goesLeft(gap: Gap, next: number, kind: string, taken: string): b
   if (stuck) return true;
   const bulb =
     item.label?.quantity === "wet_bulb_temperature" || item.text === "db" || item.text === "dry";
+  if (bulb && next === gap.from && lowerBehind(gap, next)) return false;
   if (bulb && next === gap.from && !leadsOn(gap, next)) return true;
   if (kind === "U")
     return gap.items[gap.left.index]?.unit === undefined && gap.items[gap.to]?.unit !== undefined;

@@ -145,6 +145,19 @@ function horses(draft: Draft, items: readonly Item[]): void {
   if (word === "hp" && draft.value < 8 && !gauges) draft.question = "quantity";
 }
 
+/** "eev 46/46/46/OL": beside one beyond the range they are its coils' ohms. */
+function coilOpen(drafts: readonly Draft[]): void {
+  const row = drafts.filter((one) => one.quantity === "valve_opening" && !one.ownUnit);
+  if (!row.some((one) => one.over)) return;
+  for (const one of row) {
+    one.quantity = "resistance";
+    one.named = "resistance";
+    one.unit = unitCalled("ohm");
+    one.question = undefined;
+    one.assumedQuantity = true;
+  }
+}
+
 /** "decay 0 in 30 min": nothing rose; no pump pulls to nothing. */
 function nothing(draft: Draft): void {
   if (draft.quantity === "vacuum" && draft.assumedUnit && draft.value === 0)
@@ -246,6 +259,7 @@ export function guard(drafts: readonly Draft[], items: readonly Item[], units: U
     difference(draft, units);
     beyond(draft, items, units);
   }
+  coilOpen(drafts);
   const asked = drafts.some(
     (one) => one.quantity === "valve_opening" && one.question !== undefined,
   );

@@ -11,6 +11,7 @@ import {
   legsDraw,
   nearRating,
   ofAnother,
+  ofComponent,
   ofItsSize,
   onTheOthers,
   otherSize,
@@ -212,7 +213,7 @@ function contrasts(draft: Draft, right: Draft, items: readonly Item[]): boolean 
   if (right.after !== undefined && right.ownUnit && !gap.strong) return true;
   if (right.rating !== undefined) return true;
   const sides = items.slice(draft.index + 1, right.index);
-  return gap.bare && !sides.some((item) => /^(?:in|out|up|down)$/.test(item.text));
+  return gap.bare && !sides.some((item) => /^(?:in|out|up|down|at|@)$/.test(item.text));
 }
 
 /** The subject named last holds on, until another part of the machine is spoken of. */
@@ -257,6 +258,7 @@ export function infer(
     pulledOnLeg(draft, items);
     ampsAtVolts(draft, list[order - 1], items);
     likeLeft(draft, list[order - 1], items);
+    ofComponent(list, order, items);
     if (oilIsWarm(draft, list)) draft.hint = "temperature";
     own(draft, items, setting, context);
   });

@@ -15,6 +15,20 @@ export function ofAnother(items: readonly Item[], like: Draft, bare: Draft): boo
   return !(before?.kind === itemKind.word && before.roles === 0 && before.signs === undefined);
 }
 
+/** "eev coil 46 46 46 ohm", "hps ok 0.1 ohm": ohms of a part, in a row of it or right behind its name. */
+export function ofComponent(list: readonly Draft[], order: number, items: readonly Item[]): void {
+  const [left, draft] = [list[order - 1], list[order]];
+  if (draft === undefined || draft.points !== undefined) return;
+  if (left?.component === true && draft.before.length === 0 && left.named !== "resistance") {
+    const gap = between(items, left, draft);
+    if (gap.list || gap.empty) draft.component = true;
+  }
+  if (draft.unit?.dimension !== "resistance") return;
+  const near = items.slice(Math.max(0, draft.index - 3), draft.index);
+  if (near.some((item) => /^(?:hps|lps|switch|sw|fuse|contacts|float)$/.test(item.text)))
+    draft.component = true;
+}
+
 /** "volts 461 459 433 L1 22.4": what is so far from the volts before is something else. */
 export function otherSize(from: Draft, to: Draft): boolean {
   return (

@@ -90,6 +90,7 @@ export function weather(items: readonly Item[], draft: Draft): void {
     before.text === "its" ||
     before.text === "it" ||
     (before.roles & (role.is | role.about)) !== 0 ||
+    /^(?:at|@|w|with)$/.test(before.text) ||
     item.unit !== undefined ||
     isStrongBreak(before) ||
     before.text === ",";
@@ -107,7 +108,7 @@ export function weather(items: readonly Item[], draft: Draft): void {
 }
 
 const noAir =
-  /^(?:pump|pumps|strainer|valve|drier|dryer|transformer|contactor|psi|psig|tower|loop|exchanger|hx|breaker|switch)$/;
+  /^(?:rv|reversing|sol|pump|pumps|strainer|valve|drier|dryer|transformer|contactor|psi|psig|tower|loop|exchanger|hx|breaker|switch)$/;
 
 /** "76 in, 57 out": air into and out of the unit. */
 export function inAndOut(items: readonly Item[], drafts: readonly Draft[]): void {

@@ -70,7 +70,12 @@ function refrigerant(note: Note, i: number): number | undefined {
     item.kind === itemKind.number &&
     item.unit === undefined &&
     gases.has(item.text) &&
-    /^(?:split|system|unit|machine|freon|gas|refrigerant)$/.test(next)
+    /^(?:split|system|unit|machine|freon|gas|refrigerant)$/.test(next) &&
+    !(
+      next === "split" &&
+      item.text.length < 3 &&
+      !/^(?:a|an|the|old|new|this)$/.test(items[i - 1]?.text ?? "")
+    )
   )
     return i + 2;
   const own = note.plain.slice(item.from, item.to);
@@ -189,6 +194,7 @@ export const looseCodes: Rule = {
 function gasName(said: string): string {
   const plain = said
     .toUpperCase()
+    .replace(/SPLIT|SYSTEM|UNIT|MACHINE|FREON|GAS|REFRIGERANT/, "")
     .replace(/[^A-Z0-9]/g, "")
     .replace(/^(?:HFC|HFO|R)/, "");
   return `R-${plain}`;
