@@ -6,7 +6,7 @@ import type { Draft } from "./draft.ts";
 import { gather } from "./gather.ts";
 import { guard } from "./guard.ts";
 import { infer } from "./infer.ts";
-import { itemKind } from "./item.ts";
+import { type Item, itemKind } from "./item.ts";
 import { unitCalled } from "./kinds.ts";
 import { make } from "./make.ts";
 import type { Note } from "./note.ts";
@@ -127,6 +127,23 @@ function carryPoints(note: Note, drafts: readonly Draft[]): void {
   }
 }
 
+/** "head was 314 not 340": the second is what it was not, where nothing was corrected by it. */
+function dropNots(drafts: readonly Draft[], items: readonly Item[]): void {
+  drafts.forEach((draft, order) => {
+    const left = drafts[order - 1];
+    const item = items[draft.index];
+    if (left === undefined || item === undefined || draft.gone || left.gone) return;
+    if (items[draft.index - 1]?.text !== "not" || left.index !== draft.index - 2) return;
+    draft.gone = true;
+    item.owner = "not <value>";
+    if (left.unit === undefined && draft.unit !== undefined) {
+      left.unit = draft.unit;
+      left.ownUnit = true;
+    }
+    left.behind = [...left.behind, draft.index];
+  });
+}
+
 /** "9:40 suction 61, 10:10 suction 67": of several times the one that the value goes with. */
 function timeOf(note: Note, drafts: readonly Draft[], draft: Draft): string | undefined {
   const times = note.measuredAt;
@@ -158,6 +175,7 @@ export function measure(note: Note): void {
   conditions(drafts, note, setting);
   chain(drafts, items);
   correct(note, drafts);
+  dropNots(drafts, items);
   repeat(note, drafts);
   infer(drafts, items, setting, note.context);
   share(drafts, items);

@@ -27,6 +27,10 @@ function thousandBtu(items: readonly Item[], i: number): boolean {
 function others(note: Note, i: number, item: Item): boolean {
   const { items } = note;
   const space = note.items[i + 1]?.text ?? "";
+  if (signal(items, i)) {
+    state(note, SIZE, [i - 2, i + 1], { kind: "note", about: "size" });
+    return true;
+  }
   const oil = textAt(items, i - 1);
   // "AB 211, BC 200" are legs
   const named =
@@ -101,6 +105,13 @@ function others(note: Note, i: number, item: Item): boolean {
     return true;
   }
   return counted(note, i, item);
+}
+
+/** "4-20 mA": what a signal is called by. */
+function signal(items: readonly Item[], i: number): boolean {
+  const [low, joint, high] = [items[i - 2], textAt(items, i - 1), items[i]];
+  if (high?.unit?.figure !== "mA" || high.value !== 20 || low?.value !== 4) return false;
+  return freeNumber(low) && (joint === "to" || joint === "-");
 }
 
 function counted(note: Note, i: number, item: Item): boolean {
