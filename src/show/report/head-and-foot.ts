@@ -29,7 +29,8 @@ export function headOn(page: Page, { title, subtitle, head }: Report): void {
 
 /** At the foot of each page of a report: its proof, and which page of how many. */
 export function footsOn(doc: PDFKit.PDFDocument, { foot, title }: Report, from: number): void {
-  const { count } = doc.bufferedPageRange();
+  const { start, count: many } = doc.bufferedPageRange();
+  const count = start + many;
   for (let index = from; index < count; index++) {
     doc.switchToPage(index);
     const { width, height } = doc.page;

@@ -40,7 +40,7 @@ export function reportBytes(reports: readonly Report[]): Promise<Uint8Array> {
 
 function setReport(doc: PDFKit.PDFDocument, report: Report): void {
   doc.addPage();
-  const from = doc.bufferedPageRange().count - 1;
+  const from = doc.bufferedPageRange().start;
   const page: Page = pageOf(doc);
   headOn(page, report);
   for (const block of report.blocks) blockOn(page, block);
@@ -49,6 +49,8 @@ function setReport(doc: PDFKit.PDFDocument, report: Report): void {
   if (report.annex.length > 0) page.next();
   for (const block of report.annex) blockOn(page, block);
   footsOn(doc, report, from);
+  // of two hundred reports one at a time is held
+  doc.flushPages();
 }
 
 function joined(parts: readonly Uint8Array[]): Uint8Array {
