@@ -70,6 +70,8 @@ function isRange(
   if (gap.strong || gap.carriers || !sameDimension(left, right)) return false;
   if (Number.isNaN(left.value) || Number.isNaN(right.value)) return false;
   if (!Number.isNaN(left.high)) return false;
+  // ">550 >550": each a bound of its own
+  if ((gap.roles & (role.greater | role.less)) !== 0 && left.value === right.value) return false;
   if (gap.dash)
     return left.value < right.value && left.unit === undefined && !tableRow(items, left);
   if ((before & role.between) !== 0 && (gap.roles & role.conjunction) !== 0 && gap.bare)

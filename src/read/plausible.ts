@@ -134,9 +134,15 @@ export function byState(draft: Draft, list: readonly Draft[], items: readonly It
     }
 }
 
+/** Words of pressures that are watched as they stand. */
+const standing =
+  /^(?:leak|leaking|n2|nitrogen|nitro|psi|gauge|gauges|micron|microns|vacuum|decay|isolated)$/;
+
 /** Three values of one size between 180 and 620: the legs of a supply. */
 export function byThree(list: readonly Draft[], items: readonly Item[], setting: Setting): void {
   if (setting.insulation && list.some((draft) => draft.testVoltage !== undefined)) return;
+  if (list.some((draft) => draft.after !== undefined || draft.lasting !== undefined)) return;
+  if (items.some((item) => standing.test(item.text))) return;
   for (let i = 0; i + 2 < list.length; i++) {
     const row = list.slice(i, i + 3);
     const bare = row.every(

@@ -29,6 +29,13 @@ function isDiode(draft: Draft): boolean {
   return draft.points?.some((points) => points.some((point) => point.startsWith("DC"))) ?? false;
 }
 
+/** "lead 1 500k": a lead's ohms in thousands are to ground. */
+function onLead(draft: Draft): boolean {
+  return (
+    draft.points?.every((one) => one.length === 1 && one[0]?.startsWith("lead") === true) === true
+  );
+}
+
 /** Which resistance: to ground it is insulation, between pins a winding, of a component its own. */
 export function resistanceOf(
   draft: Draft,
@@ -52,7 +59,7 @@ export function resistanceOf(
   if (draft.named === "resistance" && draft.thing === undefined && draft.points === undefined)
     return "resistance";
   if (factor === 1000)
-    return setting.insulation && draft.points !== undefined
+    return (setting.insulation && draft.points !== undefined) || onLead(draft)
       ? "insulation_resistance"
       : "resistance";
   const lead =

@@ -154,7 +154,7 @@ function atGear(list: readonly Draft[], items: readonly Item[]): void {
   for (const draft of list) {
     if (!bare(draft) || draft.quantity !== undefined || shapeOf(draft) === "L") continue;
     if (!nearSupply(draft.value) || !Number.isInteger(draft.value)) continue;
-    if (draft.count === 3 && !draft.grounded) {
+    if (draft.count === 3 && !draft.grounded && items[draft.index]?.relation === "=") {
       make(draft);
       continue;
     }

@@ -11,6 +11,16 @@ const btus: ReadonlySet<number> = new Set([
   6, 7, 8, 9, 10, 12, 14, 15, 18, 20, 24, 30, 36, 42, 48, 54, 60, 80, 100, 120,
 ]);
 
+/** "4-20 ma", "0-10v": what a signal may be, not what it is. */
+function signalRange(items: readonly Item[], i: number): boolean {
+  const [first, second] = [items[i], items[i + 2]];
+  if (first?.unit !== undefined || textAt(items, i + 1) !== "-" || second?.unit === undefined)
+    return false;
+  if (second.kind !== itemKind.number || second.owner !== undefined) return false;
+  const said = `${first?.value}-${second.value} ${second.unit.figure}`;
+  return /^(?:4-20 mA|0-20 mA|0-10 V|2-10 V|0-5 V|1-5 V)$/.test(said);
+}
+
 /** "36k btu", "8k unit", "4 zone 36k": what a machine moves, no ohms. */
 function thousandBtu(items: readonly Item[], i: number): boolean {
   const item = items[i];
@@ -49,6 +59,10 @@ function others(note: Note, i: number, item: Item): boolean {
     /^cycles?$/.test(space)
   ) {
     state(note, SIZE, [i, i + 2], { kind: "note", about: "size" });
+    return true;
+  }
+  if (signalRange(items, i)) {
+    state(note, SIZE, [i, i + 3], { kind: "note", about: "size" });
     return true;
   }
   if (thousandBtu(items, i)) {
