@@ -253,6 +253,18 @@ describe(`spoiled input (seed ${seed})`, () => {
   });
 });
 
+test("found once, mended since: a number without end is left as written", () => {
+  for (const text of [
+    "fan amps 2.2 2.1e9993 2.2",
+    "T1-T2 0.371e999 ohm",
+    `suction ${"9".repeat(400)} psi`,
+  ]) {
+    const { readings, unread } = read(text, startContext("us"));
+    for (const { value } of readings) expect(Number.isFinite(value)).toBe(true);
+    expect(unread.join(" "), text).toMatch(/e9|9{400}/);
+  }
+});
+
 const findShape = z.object({
   about: z.string(),
   lines: z.array(z.looseObject({ id: z.string() })),

@@ -2,6 +2,7 @@ import readXlsxFile from "read-excel-file/node";
 import { decodeText } from "../../src/record/import/decode.ts";
 import type { SheetRow } from "../../src/record/import/sheet-row.ts";
 import { delimiterOf, rowsOf } from "./csv-rows.ts";
+import { inflatedSize } from "./inflated-size.ts";
 
 /** One table of an office file. */
 export interface SheetRows {
@@ -28,9 +29,33 @@ export async function sheetRows(bytes: Uint8Array): Promise<readonly SheetRows[]
   return typeof rows === "string" ? rows : [{ name: "", rows, delimiter: delimiterOf(text) }];
 }
 
+const noBook = "It is no workbook that can be read; save it again as XLSX or CSV.";
+/** Bytes of all parts of a workbook; a list of 100,000 rows has a tenth of it. Our choice, no source. */
+const mostInflated = 200 * 2 ** 20;
+/** Ten times what a list of 100,000 rows takes; our choice, no source. */
+const patienceMs = 30_000;
+
+async function inTime<T>(reading: Promise<T>): Promise<T | undefined> {
+  let timer: NodeJS.Timeout | undefined;
+  const late = new Promise<undefined>((resolve) => {
+    timer = setTimeout(() => resolve(undefined), patienceMs);
+  });
+  try {
+    return await Promise.race([reading, late]);
+  } finally {
+    clearTimeout(timer);
+  }
+}
+
 async function bookRows(bytes: Uint8Array): Promise<readonly SheetRows[] | string> {
   try {
-    const book = await readXlsxFile(Buffer.from(bytes));
+    const size = inflatedSize(bytes);
+    if (size === undefined) return noBook;
+    if (size > mostInflated)
+      return "The workbook is larger than any list of ours; save the list alone, as CSV.";
+    // a broken archive may leave its reader waiting for ever
+    const book = await inTime(readXlsxFile(Buffer.from(bytes)));
+    if (book === undefined) return noBook;
     const sheets = book.map(({ sheet, data }) => ({
       name: sheet,
       delimiter: "",
@@ -41,7 +66,7 @@ async function bookRows(bytes: Uint8Array): Promise<readonly SheetRows[] | strin
     }));
     return sheets.filter(({ rows }) => rows.length > 0);
   } catch {
-    return "It is no workbook that can be read; save it again as XLSX or CSV.";
+    return noBook;
   }
 }
 

@@ -126,7 +126,16 @@ function loose(note: Note): void {
   }
 }
 
+/** "1e999" is no number that a meter shows: it stays as written. */
+function dropEndless(note: Note): void {
+  for (let at = note.readings.length - 1; at >= 0; at--) {
+    const value = note.readings[at]?.value;
+    if (typeof value === "number" && !Number.isFinite(value)) note.readings.splice(at, 1);
+  }
+}
+
 function finish(note: Note): Understood {
+  dropEndless(note);
   loose(note);
   const unread = [...note.unread].sort((a, b) => a[0] - b[0]);
   const spans = spansOf(note);
