@@ -1,8 +1,10 @@
 import { execFileSync, spawnSync } from "node:child_process";
-import { mkdtempSync, readdirSync } from "node:fs";
+import { mkdtempSync, readdirSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { expect, test } from "vitest";
+import { reportBytes } from "../src/show/report/pdf.ts";
+import type { Report } from "../src/show/report/report.ts";
 import { atHand } from "./support/at-hand.ts";
 import { longSite, longUnit, playPaperDay, technician } from "./support/paper-day.ts";
 import { run } from "./support/run.ts";
@@ -118,5 +120,20 @@ if (atHand("poppler", present)) {
     for (const page of pages.slice(3)) expect(page).toMatch(/^No\. +When .*Verdict/);
     const looked = [1, 2, 3, Math.ceil(pages.length / 2), pages.length];
     expect(looked.flatMap((page) => faultsOf(report, page))).toEqual([]);
+  });
+}
+
+if (present) {
+  test("letters that the face lacks leave a question mark each, no gap", async () => {
+    const report: Report = {
+      ...{ title: "Job report 1", subtitle: "RTU-9, مخزن", head: [["People", "נועה 🛠"]] },
+      ...{ blocks: [], plots: [], photos: [], annex: [], foot: "Revision 1.", paper: "A4" },
+      made: "2026-05-12T12:00:00Z",
+    };
+    const path = join(mkdtempSync(join(tmpdir(), "letters-")), "report.pdf");
+    writeFileSync(path, await reportBytes([report]));
+    const text = told("pdftotext", ["-layout", path, "-"]);
+    expect(text).toContain("RTU-9, ????");
+    expect(text).toMatch(/People +\?{4}/);
   });
 }

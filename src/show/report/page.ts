@@ -66,9 +66,13 @@ export function textAt(
     .text(printable(text), x, y, { width, lineGap: lead ?? 0.5 });
 }
 
+/** Letters of scripts that the face lacks: better a question mark than a name that is not there. */
+const foreign = /(?![\p{Script=Latin}\p{Script=Greek}\p{Script=Cyrillic}])\p{L}/gu;
+
 /** Without signs that no font has; line ends stay inside a cell. */
 function printable(text: string): string {
   return text
     .replace(/\r\n?|\n/g, " ")
+    .replace(foreign, "?")
     .replace(/\p{Cc}|\p{Cs}|\p{Extended_Pictographic}|\ufe0f|\u200d/gu, "");
 }
