@@ -60,7 +60,11 @@ function leadsOn(gap: Gap, next: number): boolean {
 function ratedBehind(gap: Gap): boolean {
   // "8.2/8.4/8.1 fla 9": behind a row of figures it leads
   const row = gap.items[gap.left.index - 1]?.text === "/";
-  const alone = gap.to !== gap.from + 1 || gap.items[gap.left.index]?.unit !== undefined;
+  const apart = gap.to !== gap.from + 1;
+  const [here, there] = [gap.items[gap.left.index], gap.items[gap.to]];
+  // "8.8 amps FLA 10.6": beside a bare number only its size tells
+  const told = here?.unit !== undefined && there?.unit !== undefined;
+  const alone = apart || told || (here?.unit !== undefined && here.value >= (there?.value ?? 0));
   // "12.1 rla 13", "9 fla 8.1": a motor mostly draws less than its plate says
   const [first, second] = [gap.items[gap.left.index], gap.items[gap.to]];
   const less = (first?.value ?? 0) < (second?.value ?? 0) && second?.unit === undefined;

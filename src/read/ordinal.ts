@@ -62,6 +62,7 @@ function measured(build: Building, end: number): boolean {
     !letter.glued &&
     letter.text !== "a" &&
     letter.text !== "f" &&
+    !(letter.text === "k" && build.typed.charAt(letter.from) === "K") &&
     letter.text !== "%"
   )
     return false;

@@ -260,6 +260,9 @@ function smaller(build: Building, said: UnitSaid): UnitSaid {
     return { ...said, end: number.end, add: number.value / 1000 };
   if (next === undefined && at === said.end && looseOunces(build, said, number))
     return { ...said, end: number.end, add: number.value / 16 };
+  // "2 kg 350 g": behind kilograms the letter is no giga
+  if (said.unit.figure === "kg" && next?.unit.figure === "gigohm" && number.value < 1000)
+    return { ...said, end: next.end, add: number.value / 1000 };
   if (next === undefined || next.unit.dimension !== dimension) return said;
   const ratio = next.unit.factor / said.unit.factor;
   if (ratio >= 1 || number.value * ratio >= 1) return said;
