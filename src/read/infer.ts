@@ -15,6 +15,7 @@ import {
   ofItsSize,
   onTheOthers,
   otherSize,
+  outOfGear,
   pulledOnLeg,
   rowAgain,
   strangeUnit,
@@ -252,6 +253,7 @@ export function infer(
   context: Context,
 ): void {
   const list = drafts.filter((draft) => !draft.gone);
+  for (const draft of list) outOfGear(draft, items, context);
   rowAgain(list, items);
   setAndActual(items, list, context.units);
   list.forEach((draft, order) => {

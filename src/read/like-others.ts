@@ -29,6 +29,16 @@ export function ofComponent(list: readonly Draft[], order: number, items: readon
     draft.component = true;
 }
 
+/** "out 0" behind "480 481 479 in": of a switch or a drive, no weather. */
+export function outOfGear(draft: Draft, items: readonly Item[], context: Context): void {
+  const last = context.readings[context.readings.length - 1]?.quantity;
+  if (draft.place !== "outdoor_air" || draft.unit !== undefined || last !== "voltage") return;
+  if (items[draft.index - 1]?.text !== "out") return;
+  draft.place = undefined;
+  draft.hint = undefined;
+  draft.question = "quantity";
+}
+
 /** "volts 461 459 433 L1 22.4": what is so far from the volts before is something else. */
 export function otherSize(from: Draft, to: Draft): boolean {
   return (
