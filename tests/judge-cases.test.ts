@@ -90,10 +90,11 @@ function mistakes(one: JudgeCase, judgement: Judgement): string[] {
 const pinned: Readonly<Record<string, number>> = {
   "examples.jsonl": 0,
   "field.jsonl": 1,
-  "field-electrical.jsonl": 2,
+  "field-electrical.jsonl": 1,
   "field-second.jsonl": 2,
-  "third-electrical.jsonl": 7,
+  "third-electrical.jsonl": 6,
   "third-gas.jsonl": 7,
+  "siblings.jsonl": 1,
 };
 
 describe.each(Object.keys(pinned))("the cases of %s", (file) => {

@@ -81,12 +81,20 @@ function signsOf(scene: Scene, findings: readonly Finding[]): Signs {
   const adverse = findings.filter((one) => one.level === "bad" || one.level === "watch");
   const remarks = remarkEvidence(scene);
   return {
-    all: [...findingEvidence(findings), ...remarks],
+    all: [...findingEvidence(findings).filter((one) => !isAheadOfFuse(one, remarks)), ...remarks],
     adverse: [
       ...findingEvidence(adverse),
       ...remarks.filter((one) => !fineRemarks.some((fine) => one.sign.endsWith(`:${fine}`))),
     ],
   };
+}
+
+/** Volts at a transformer say nothing of the control circuit behind its open fuse. */
+function isAheadOfFuse(one: Evidence, remarks: readonly Evidence[]): boolean {
+  return (
+    one.sign === "control:present" &&
+    remarks.some((each) => each.sign === "protection:control_fuse_open")
+  );
 }
 
 /** Remarks that name nothing wrong. */

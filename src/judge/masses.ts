@@ -35,6 +35,7 @@ const numberWords: Readonly<Record<string, number>> = {
 export function weightsOf(scene: Scene): Weight[] {
   return scene.notes.flatMap((note) => {
     const masses = note.readings.filter(isMass);
+    if (masses.length === 0) return [];
     return masses.flatMap((one, at) => weight(one, actionOf(masses, at, note.text ?? ""), note));
   });
 }

@@ -17,6 +17,10 @@ const repairWords: readonly (readonly [words: RegExp, part: string])[] = [
   [/board/i, "board"],
 ];
 
+/** A fuse of the supply or of a drive is none of the control circuit. */
+const lineFuse =
+  /\b(?:l ?[123]|leg \w|phase \w|[abc] phase|main|line|disconnect|drive|inverter|input)(?: side)? fuses?\b/;
+
 const mending: readonly string[] = ["replaced", "repaired", "tightened", "cleaned"];
 
 /** What was mended here (not by the utility); a compressor changed says nothing of why it failed. */
@@ -28,6 +32,7 @@ export function repairSigns(scene: Scene): { part: string; said: string }[] {
 
 function partsMended(scene: Scene): { part: string; said: string }[] {
   if (scene.seen.some((one) => one.observation === "line_work_done")) return [];
+  if (scene.done.length === 0 && scene.parts.length === 0) return [];
   const swaps = scene.notes
     .filter(isSwapTest)
     .flatMap((note) => note.statements.filter((one) => isOfSwapTest(one, note)));
@@ -39,7 +44,7 @@ function partsMended(scene: Scene): { part: string; said: string }[] {
     .filter((one) => one.state === "fitted")
     .map((one) => ({ words: one.part, said: one.said, verb: "replaced" as const }));
   return [...done, ...parts].flatMap(({ words, said, verb }) => {
-    if (isTest(said)) return [];
+    if (isTest(said) || (/fuse/i.test(words) && lineFuse.test(scene.words))) return [];
     if (verb === "tightened") return [{ part: "connection", said }];
     const row = repairWords.find(([pattern]) => pattern.test(words));
     // a terminal is wiped for a test, not to mend it

@@ -26,28 +26,26 @@ export function sidesByHeight(
   notes: readonly CaseNote[],
   refrigerant: string | undefined,
 ): readonly CaseNote[] {
-  const all = notes.flatMap((note) => linesOf(note).map((one) => ({ note, one })));
-  const pressures = all.filter(({ note, one }) => isRunningPressure(one, note));
-  const open = (one: Reading) =>
-    one.at === undefined ||
-    isCaught(
-      one,
-      pressures.map((e) => e.one),
-    );
-  if (!pressures.some(({ one }) => open(one))) return notes;
-  const subjects = new Set(pressures.map(({ one }) => one.subject ?? ""));
-  if (subjects.size > 1) return notes;
+  const open = notes.flatMap(openIn);
+  if (open.length === 0) return notes;
+  const of = notes.map((note) => linesOf(note).filter((one) => isRunningPressure(one, note)));
+  const all = of.flat();
+  if (new Set(all.map((one) => one.subject ?? "")).size > 1) return notes;
   const found = new Map<Reading, Place>();
-  for (const note of notes) {
-    const here = pressures.filter((each) => each.note === note).map((each) => each.one);
-    const known = [...here, ...pressures.filter((each) => each.note !== note).map((e) => e.one)];
-    for (const one of here.filter(open)) {
-      const side =
-        sideAmong(one, here) ?? sideAmong(one, known) ?? byLiquid(one, note, refrigerant);
+  notes.forEach((note, at) => {
+    const here = of[at] ?? [];
+    for (const one of here.filter((each) => open.includes(each))) {
+      const side = sideAmong(one, here) ?? sideAmong(one, all) ?? byLiquid(one, note, refrigerant);
       if (side !== undefined) place({ one, side, note }, found);
     }
-  }
+  });
   return found.size === 0 ? notes : notes.map((note) => withPlaces(note, found));
+}
+
+/** Pressures of a note without a place, or with one that they can't have. */
+function openIn(note: CaseNote): Reading[] {
+  const pressures = note.readings.filter((one) => one.quantity === "pressure");
+  return pressures.filter((one) => one.at === undefined || isCaught(one, pressures));
 }
 
 type Side = "low" | "high";

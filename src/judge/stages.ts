@@ -72,7 +72,10 @@ export function changesMachine(note: CaseNote): boolean {
 /** Where in the note's words the machine was first changed. */
 function cutIn(note: CaseNote): number | undefined {
   const deeds = note.statements
-    .filter((one) => isRepair(one) && !isOfOthers(one, note) && !isOfSwapTest(one, note))
+    .filter(
+      (one) =>
+        isRepair(one) && !isOfOthers(one, note) && !isOfSwapTest(one, note) && !isOfFuse(one, note),
+    )
     .map(placeOf);
   // weights said in one breath belong together: "added 3 kg, and 2 kg 90 days ago"
   const weights = note.readings.some(isCharge)
@@ -108,6 +111,15 @@ const others =
 function isOfOthers(one: Statement, note: CaseNote): boolean {
   return others.test((note.text ?? "").slice(0, placeOf(one)));
 }
+
+/** "L3 fuse blew, replaced it": a fuse put in tries the machine again and mends nothing. */
+function isOfFuse(one: Statement, note: CaseNote): boolean {
+  if (one.kind !== "action" || one.what !== undefined) return false;
+  return /\bfuses?\b[^.;]*$/i.test((note.text ?? "").slice(0, placeOf(one)).slice(-fuseAhead));
+}
+
+/** Letters before a deed that name what it was done to. */
+const fuseAhead = 30;
 
 function isCharge(one: Reading): boolean {
   return one.quantity === "mass" && one.action !== undefined;

@@ -68,6 +68,7 @@ export const commissioning: Check = {
 
 function changed(scene: Scene): "compressor" | "board" | "system" | undefined {
   if (isNewSystem(scene)) return "system";
+  if (scene.parts.length === 0 && scene.done.length === 0) return undefined;
   if (scene.notes.some(isSwapTest)) return undefined;
   const words = [
     ...scene.parts.filter((one) => one.state === "fitted").map((one) => one.part),

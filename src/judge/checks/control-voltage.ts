@@ -138,8 +138,11 @@ function judgeOne(reading: Reading, scene: Scene): Finding {
 
 /** Nothing asks for it, so none is due. */
 function isWithoutCall(scene: Scene): boolean {
-  return scene.seen.some((one) => one.observation === "not_calling");
+  return scene.seen.some((one) => one.observation === "not_calling") || uncalled.test(scene.words);
 }
+
+/** A thermostat that asks for nothing, in other words. */
+const uncalled = /\b(?:stat|thermostat)(?: is| was)? (?:off|satisfied)\b|\b(?:no|without a) call\b/;
 
 function uncalledFinding(value: number): Finding {
   return {

@@ -1,7 +1,7 @@
 import type { Finding } from "../../model.ts";
 import { noteWords } from "../near.ts";
 import { numberOf } from "../pick.ts";
-import type { Scene } from "../scene.ts";
+import { perScene, type Scene } from "../scene.ts";
 import { plain } from "../words.ts";
 import { allVoltages, controlBelowV, sideOf } from "./volts.ts";
 
@@ -9,13 +9,14 @@ import { allVoltages, controlBelowV, sideOf } from "./volts.ts";
 const deadShare = 0.35;
 
 /** Both sides of fuses, a breaker or a disconnect were read, not of a contactor. */
-export function isOfFuses(scene: Scene): boolean {
+export const isOfFuses: (scene: Scene) => boolean = perScene((scene) => {
+  if (!/\bfuses?\b|\bbreaker\b|\bdisconnect\b/.test(scene.words)) return false;
   return allVoltages(scene).some((one) => {
     if (sideOf(scene, one) !== "load") return false;
     const words = noteWords(scene, one);
     return /\bfuses?\b|\bbreaker\b|\bdisconnect\b/.test(words) && !/contactor/.test(words);
   });
-}
+});
 
 /** Whole ahead of a fuse and dead behind it: that line is lost there. */
 export function fuseSides(scene: Scene): Finding[] {

@@ -51,6 +51,7 @@ export const toldPartsRows: readonly ToldRow[] = [
     sign: "swap:fan_runs_elsewhere",
     words: [
       /\b(?:fan|blower)(?: motor)?\b.{0,12}\b(?:moved|swapped|plugged|put|tried)\b.{0,30}\b(?:runs?|spins?|turns?|works?)\b/,
+      /\b(?:motor|fan|blower)\b.{0,40}\b(?:plugged|moved|hooked|tried) (?:it )?(?:in|into|on|onto|to)\b.{0,30}\b(?:runs?|spins?|turns?|works?)\b/,
       /\b(?:motor|fan|blower)\b.{0,16}\b(?:runs?|spins?|works?) (?:fine |good |ok )?(?:on|at|in) (?:the )?(?:other|another|next|sister)\b/,
     ],
     unless:

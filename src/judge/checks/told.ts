@@ -2,6 +2,7 @@ import type { Finding } from "../../model.ts";
 import type { CheckName } from "../../vocabulary.ts";
 import { applicationOf } from "../application.ts";
 import type { Scene } from "../scene.ts";
+import { swapTest } from "../swap-test.ts";
 import { toldAirRows } from "./told-air-rows.ts";
 import { electricalToldRows } from "./told-electrical-rows.ts";
 import { toldPartsRows } from "./told-parts-rows.ts";
@@ -46,7 +47,9 @@ const deeds =
 
 /** A later note says that just this was put right, so it no longer stands. */
 function isMended(later: readonly string[], row: ToldRow): boolean {
-  return later.some((note) => row.mended?.test(note) === true && deeds.test(note));
+  return later.some(
+    (note) => row.mended?.test(note) === true && deeds.test(note) && !swapTest.test(note),
+  );
 }
 
 function findingOf(row: ToldRow): Finding {

@@ -95,13 +95,7 @@ function isSupply(scene: Scene, reading: Reading): boolean {
   if (reading.subject !== undefined && otherThing.test(reading.subject)) return false;
   if (isOfTransformer(scene, reading)) return false;
   const value = numberOf(reading) ?? 0;
-  // "4.1 V drop line to lug": what a joint loses, no supply
-  if (value > 0 && value < controlBelowV && /\bdrop(?:s|ped)?\b/.test(clauseOf(scene, reading)))
-    return false;
-  if (
-    /\b(?:over|across) (?:the |that |a )?(?:pole|contacts?|points)\b/.test(clauseOf(scene, reading))
-  )
-    return false;
+  if (isLostOverPart(scene, reading)) return false;
   const isControl =
     value >= deadLineV && value < controlBelowV && (reading.points ?? []).length < 2;
   if (hasLinePoint(reading)) return !isControl;
@@ -109,6 +103,21 @@ function isSupply(scene: Scene, reading: Reading): boolean {
     return value < deadLineV && (isInRow(scene, reading) || sideOf(scene, reading) === "load");
   return !/across|capacitor|\bcap\b/.test(wordsNear(scene, reading).slice(0, 200)) || value < 300;
 }
+
+/** "4.1 V drop line to lug", "89 V across pole 3": what a joint or a contact loses, no supply. */
+function isLostOverPart(scene: Scene, reading: Reading): boolean {
+  if (!namesDrops(scene)) return false;
+  const value = numberOf(reading) ?? 0;
+  const clause = clauseOf(scene, reading);
+  const small = value > 0 && value < controlBelowV;
+  return (small && dropped.test(clause)) || overPart.test(clause);
+}
+
+const dropped = /\bdrop(?:s|ped)?\b/;
+const overPart = /\b(?:over|across) (?:the |that |a )?(?:pole|contacts?|points)\b/;
+const namesDrops: (scene: Scene) => boolean = perScene(
+  (scene) => dropped.test(scene.words) || overPart.test(scene.words),
+);
 
 /** A control transformer's own side, which says little of the three lines. */
 function isOfTransformer(scene: Scene, reading: Reading): boolean {
