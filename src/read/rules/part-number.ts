@@ -13,8 +13,12 @@ const LOOSE = /(?:^|\s)(\d{2,3}-[0-9A-Z]{3,6})(?=$|[\s,.])/gi;
 function codesOf(note: Note): Code[] {
   const found = new Map<number, Code>();
   for (const statement of note.statements) {
-    if (statement.kind !== "note" || !statement.about.startsWith("part ")) continue;
+    if (statement.kind !== "note") continue;
     const [from, to] = statement.spans[0] ?? [0, 0];
+    // "need contactor 12E4": letters and digits that nothing else was made of
+    if (statement.about === "code" && /^(?=.*\d)[\w-]{4,}$/.test(statement.said))
+      found.set(to, { from, to, value: statement.said });
+    if (!statement.about.startsWith("part ")) continue;
     found.set(to, { from, to, value: statement.about.slice(5) });
   }
   const start = note.items[0]?.from ?? 0;

@@ -55,7 +55,7 @@ export function verbOf(items: readonly Item[], from: number, to: number): Verb |
     if (
       item.text === "new" &&
       items
-        .slice(i + 1, i + 5)
+        .slice(i + 1, i + 7)
         .some((word) => word.text === "in" || word.text === "installed" || word.text === "reads")
     )
       return { state: "fitted", at: i };
