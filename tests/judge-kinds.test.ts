@@ -174,3 +174,16 @@ describe.each([
     expect(judgement.diagnosis[0]?.fault).not.toBe("no_fault");
   });
 });
+
+describe.each([
+  ["suction 120 psig, suction line 98 F. liquid 340 psig, liquid line 52 F"],
+  ["suction 118 psig, suction line 96 F, liquid line 50 F, liquid pressure 335 psig"],
+])("probes on each other's pipe: %s", (note) => {
+  it("are questioned and not judged", () => {
+    const { findings } = judged(split, [note]);
+    expect(findings.some((one) => one.level === "unknown" && /exchanged/.test(one.says))).toBe(
+      true,
+    );
+    expect(findings.flatMap((one) => Object.keys(one.values))).not.toContain("superheat_K");
+  });
+});

@@ -19,7 +19,32 @@ export interface Contradiction {
  */
 export function contradictionsOf(circuit: Circuit, scene: Scene): Contradiction[] {
   const figures = figuresOf(scene);
-  return [...linesAgainstSaturation(circuit, figures), ...coilsAgainstAir(circuit, scene, figures)];
+  return [
+    ...linesAgainstSaturation(circuit, figures),
+    ...linesExchanged(circuit, figures),
+    ...coilsAgainstAir(circuit, scene, figures),
+  ];
+}
+
+/** K over boiling and under condensing in which the lines of a running circuit mostly lie. Common practice, no source. */
+const usualK = { superheat: 20, subcooling: 15 } as const;
+
+/** Each line's temperature fits the other line's pressure: the probes hang on each other's pipe. */
+function linesExchanged(circuit: Circuit, figures: Figures): Contradiction[] {
+  const { suctionCel, liquidCel, evaporatingCel, bubbleCel } = circuit;
+  if (suctionCel === undefined || liquidCel === undefined) return [];
+  if (evaporatingCel === undefined || bubbleCel === undefined) return [];
+  const lies = (kelvin: number, most: number) => kelvin >= 0 && kelvin <= most;
+  const fits =
+    suctionCel > liquidCel + toleranceK &&
+    lies(bubbleCel - suctionCel, usualK.subcooling) &&
+    lies(liquidCel - evaporatingCel, usualK.superheat);
+  if (!fits) return [];
+  const says = `The suction line at ${figures.temperature(suctionCel)} and the liquid line at ${figures.temperature(liquidCel)} fit only the other way round: the probes look exchanged`;
+  return [
+    { side: "low", says },
+    { side: "high", says },
+  ];
 }
 
 function linesAgainstSaturation(circuit: Circuit, figures: Figures): Contradiction[] {
