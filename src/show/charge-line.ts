@@ -12,10 +12,8 @@ const nothingKg = 0.015;
 export function chargeLine(input: ReplyInput): string {
   const { job, equipment, units } = input;
   if (job === undefined || equipment.charge_kg === undefined || !wasEmptied(job)) return "";
-  const line = input.judgement.findings.find(
-    ({ values }) => values["line_charge_kg"] !== undefined,
-  );
-  const extra = line?.values["line_charge_kg"] ?? 0;
+  const line = input.judgement.findings.find(({ values }) => values.line_charge_kg !== undefined);
+  const extra = line?.values.line_charge_kg ?? 0;
   const target = equipment.charge_kg + extra;
   const from = extra > 0 ? "plate and line" : "plate";
   const fresh = newReadings(input);

@@ -1,6 +1,6 @@
-import { appendEntry } from "../../dist/src/record/entries-table.js";
-import { putToRest } from "../../dist/src/record/rest-table.js";
-import { transact } from "../../dist/src/record/store.js";
+import { appendEntry } from "../../../dist/src/record/entries-table.js";
+import { putToRest } from "../../../dist/src/record/rest-table.js";
+import { transact } from "../../../dist/src/record/store.js";
 import { botOn, close, crewAt, say, siteAt, visit } from "./store.mjs";
 
 export const dayMs = 86_400_000;

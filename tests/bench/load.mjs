@@ -2,10 +2,10 @@
 // lost. READBACK_BENCH_MINUTES: how long (10 in the figures). What waits is measured from the moment
 // at which the message was due, so that a process that cannot keep up shows it.
 import { join } from "node:path";
-import { makeLog } from "../dist/adapters/serve/log.js";
-import { serve } from "../dist/adapters/serve.js";
-import { closeStore, relaxSync } from "../dist/src/record/store.js";
-import { verifyStore } from "../dist/src/record/verify.js";
+import { makeLog } from "../../dist/adapters/serve/log.js";
+import { serve } from "../../dist/adapters/serve.js";
+import { closeStore, relaxSync } from "../../dist/src/record/store.js";
+import { verifyStore } from "../../dist/src/record/verify.js";
 import { botOn, folder, numerically, quantile, siteAt, tell, visit } from "./support/store.mjs";
 
 const technicians = Number(process.env.READBACK_BENCH_TECHNICIANS ?? 500);

@@ -1,8 +1,8 @@
 // Times of p(T), T(p) and of a full judgement.
-import { judgeNotes } from "../dist/src/bot/judge-notes.js";
-import { refrigerants } from "../dist/src/physics/refrigerant.js";
-import { saturationPa } from "../dist/src/physics/saturation-pressure.js";
-import { saturationCel } from "../dist/src/physics/saturation-temperature.js";
+import { judgeNotes } from "../../dist/src/bot/judge-notes.js";
+import { refrigerants } from "../../dist/src/physics/refrigerant.js";
+import { saturationPa } from "../../dist/src/physics/saturation-pressure.js";
+import { saturationCel } from "../../dist/src/physics/saturation-temperature.js";
 import { tell } from "./support/store.mjs";
 
 /** Nanoseconds of processor a call, after a round of warming up. */

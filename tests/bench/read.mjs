@@ -1,14 +1,14 @@
 /**
  * Our reader and two general libraries on the same labelled notes, each in a process of its own:
  * recall and precision of readings (value in its canonical unit), whole messages, notes a second.
- * Run `npm run build` first, then `node bench/read.mjs`.
+ * Run `npm run build` first, then `node tests/bench/read.mjs`.
  */
 import { execFileSync } from "node:child_process";
 import { readdirSync, readFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { fileURLToPath } from "node:url";
 
-const folder = new URL("../fixtures/notes/", import.meta.url);
+const folder = new URL("../../fixtures/notes/", import.meta.url);
 const require = createRequire(import.meta.url);
 const lines = readdirSync(folder)
   .filter((name) => name.endsWith(".jsonl"))
@@ -54,8 +54,8 @@ function canonical(number, unit) {
 
 const readers = {
   ours: async () => {
-    const { read } = await import("../dist/src/read/read.js");
-    const { startContext } = await import("../dist/src/read/context.js");
+    const { read } = await import("../../dist/src/read/read.js");
+    const { startContext } = await import("../../dist/src/read/context.js");
     const context = startContext("us");
     return (text) => read(text, context).readings.map(({ value, unit }) => ({ value, unit }));
   },

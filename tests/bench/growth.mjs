@@ -4,11 +4,11 @@ import { execFileSync } from "node:child_process";
 import { statSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
-import { exportRecord } from "../dist/src/bot/export-record.js";
-import { allJobs } from "../dist/src/bot/memory.js";
-import { relaxSync } from "../dist/src/record/store.js";
-import { boardText } from "../dist/src/show/board.js";
-import { exportFiles } from "../dist/src/show/exports/export-files.js";
+import { exportRecord } from "../../dist/src/bot/export-record.js";
+import { allJobs } from "../../dist/src/bot/memory.js";
+import { relaxSync } from "../../dist/src/record/store.js";
+import { boardText } from "../../dist/src/show/board.js";
+import { exportFiles } from "../../dist/src/show/exports/export-files.js";
 import { dayMs, history, measured } from "./support/history.mjs";
 import {
   botOn,

@@ -1,8 +1,8 @@
 import { mkdirSync, mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { openBot, receive, work } from "../../dist/src/bot.js";
-import { closeStore, openStore } from "../../dist/src/record/store.js";
+import { openBot, receive, work } from "../../../dist/src/bot.js";
+import { closeStore, openStore } from "../../../dist/src/record/store.js";
 
 /** A folder on a real disk (READBACK_BENCH_FOLDER chooses which), gone when the measurement ends. */
 export function folder() {

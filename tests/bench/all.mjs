@@ -1,4 +1,4 @@
-// Runs every measurement, each in a process of its own, and writes one table: bench/table.md.
+// Runs every measurement, each in a process of its own, and writes one table: table.md beside it.
 // Figures of another machine, or of a busy one, are not to be compared: its load stands above them.
 import { execFileSync } from "node:child_process";
 import { writeFileSync } from "node:fs";
@@ -37,7 +37,7 @@ for (const [title, name] of parts) {
     .map((line) => JSON.parse(line));
   lines.push("", `## ${title}`, "", "| what | value | target |", "| --- | ---: | --- |");
   for (const { what, value, unit, target } of rows) {
-    lines.push(`| ${what} | ${value} ${unit}`.trimEnd() + ` | ${target ?? ""} |`);
+    lines.push(`${`| ${what} | ${value} ${unit}`.trimEnd()} | ${target ?? ""} |`);
   }
 }
 lines.push("", `Load after: ${load()}.`, "");

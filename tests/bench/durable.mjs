@@ -1,7 +1,7 @@
 // Messages kept, worked on and answered durably, one by one, on a job of 20 readings; beside a loop of
 // as many bare one-row commits as one message costs, on the same disk at the same `synchronous`.
 import { join } from "node:path";
-import { relaxSync } from "../dist/src/record/store.js";
+import { relaxSync } from "../../dist/src/record/store.js";
 import {
   botOn,
   close,
