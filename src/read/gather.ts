@@ -219,6 +219,14 @@ function apart(items: readonly Item[], index: number, kind: string): boolean {
   return kind === "E" && items[index + 1]?.text === "." && items[index + 1]?.kind === itemKind.sign;
 }
 
+/** "at max Hz, valves 500": a unit before a comma is not that of a label behind it. */
+function unitLeftBehind(items: readonly Item[], index: number, value: number): boolean {
+  if (items[index]?.kind !== itemKind.unit) return false;
+  const comma = items.findIndex((item, i) => i > index && i < value && item.text === ",");
+  if (comma < 0) return false;
+  return items.slice(comma + 1, value).some((item) => item.label !== undefined);
+}
+
 /** One draft a value, each with the items that speak of it. */
 export function gather(items: readonly Item[], values: readonly number[]): Draft[] {
   const drafts = values.map((index) => draft(index, items[index]?.value ?? Number.NaN));
@@ -246,6 +254,7 @@ export function gather(items: readonly Item[], values: readonly number[]): Draft
       now.before = now.before.filter(
         (index) => index > breaks || !apart(items, index, classOf(items[index])),
       );
+    now.before = now.before.filter((index) => !unitLeftBehind(items, index, now.index));
     now.sentence = sentence;
     if (order === start) leading = classesOf(items, now.before);
   });

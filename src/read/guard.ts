@@ -106,6 +106,12 @@ function chargedInto(draft: Draft, items: readonly Item[]): void {
   draft.question = "quantity";
 }
 
+/** "gone off the bus, 1 to 6 answer": no bus is said as a range without its volts. */
+function busRange(draft: Draft): void {
+  if (draft.place !== "dc_bus" || Number.isNaN(draft.high)) return;
+  draft.question = "quantity";
+}
+
 /** "td 210": no air and no refrigerant changes that much. */
 function difference(draft: Draft, units: UnitHabit): void {
   const heat = draft.quantity === "superheat" || draft.quantity === "subcooling";
@@ -247,6 +253,7 @@ export function guard(drafts: readonly Draft[], items: readonly Item[], units: U
     if (draft.gone || draft.ownUnit) continue;
     chargedInto(draft, items);
     lowHead(draft, units);
+    busRange(draft);
     power(draft);
     pointed(draft);
     if (ofTheTester(draft, items)) draft.question = "quantity";

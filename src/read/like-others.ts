@@ -99,6 +99,7 @@ export function wanted(list: readonly Draft[], order: number): Draft | undefined
 export function threeInRow(list: readonly Draft[], at: number): boolean {
   const [left, right, last] = list.slice(at, at + 3);
   if (left === undefined || right === undefined || last?.ownUnit !== true) return false;
+  if (right.unit !== undefined && right.unit !== last.unit) return false;
   const step = right.index - left.index;
   if (step > 2 || last.index - right.index !== step || left.named !== undefined) return false;
   const electric = last.unit?.dimension === "current" || last.unit?.dimension === "voltage";

@@ -167,6 +167,9 @@ function turned(items: readonly Item[], i: number, item: Item): boolean {
 
 /** "50 ft of 18/5": a length of something. */
 function lengthOf(note: Note, i: number, item: Item, next: string): boolean {
+  // "40 m of half inch": meters of pipe, no megohms
+  if (item.unit?.figure === "megohm" && next === "of" && note.text.charAt(item.unitFrom) === "m")
+    return item.to === item.unitFrom + 1;
   if (item.unit?.dimension !== "length" || next !== "of") return false;
   const [size, stroke, cores] = [note.items[i + 2], textAt(note.items, i + 3), note.items[i + 4]];
   if (freeNumber(size) && stroke === "/" && freeNumber(cores) && size.value <= 22)

@@ -27,12 +27,47 @@ function capByNumber(items: readonly Item[], i: number): boolean {
   return ratio < 0.5 || ratio > 1.5;
 }
 
+const counted = /(?:^|\s)(?:boards?|modules?|pcbs?|controllers?|cassettes?|indoors)$/;
+
+/** "boards 1 and 2", "trips on board 2", "indoors 7 to 12": numbers of things that have no value of their own. */
+function namesEnd(items: readonly Item[], from: number): number {
+  let end = from;
+  for (; end < items.length; end++) {
+    const item = items[end];
+    const name =
+      freeNumber(item) &&
+      item.unit === undefined &&
+      !item.fraction &&
+      Number.isInteger(item.value) &&
+      !item.text.includes(".") &&
+      item.value >= 1 &&
+      item.value <= HEADS;
+    const joint = end > from && /^(?:and|&|,|to|-)$/.test(items[end]?.text ?? "");
+    if (name) continue;
+    if (!joint || !freeNumber(items[end + 1])) break;
+  }
+  return end;
+}
+
+/** Indoor units on one outdoor unit at most; common practice, no source. */
+const HEADS = 64;
+
 /** "cap 2 reads .3uf", "heater 3 14 ohms": the number is the part's name, the value comes behind. */
 export const numberedParts: Rule = {
   name: "<part> <number> reads",
   needs: "number",
   apply: (note) => {
     const { items } = note;
+    items.forEach((item, i) => {
+      if (item.kind === itemKind.number || item.kind === itemKind.sign) return;
+      if (!counted.test(note.plain.slice(item.from, item.to))) return;
+      const end = namesEnd(items, i + 1);
+      const next = items[end];
+      const is = ((next?.roles ?? 0) & role.is) !== 0 && next?.text !== ":";
+      const measured = is || next?.kind === itemKind.unit;
+      if (end > i + 1 && !measured)
+        state(note, numberedParts.name, [i + 1, end], { kind: "note", about: "place" });
+    });
     items.forEach((item, i) => {
       if (!freeNumber(item) || item.unit !== undefined || item.fraction) return;
       if (!Number.isInteger(item.value) || item.value < 1 || item.value > PARTS) return;

@@ -10,7 +10,7 @@ const places: readonly Row[] = [
     { place: "suction", hint: "pressure" },
   ],
   [
-    "suction line|suct line|suction temp|suction temperature|suct temp|suction line temp|suction line temperature|suct line temp|sl|slt|vapor line|suction tmp|suct tmp|suction pipe|vapor line temp|sl temp|vapor temp|gas line|suction line's|suct ln|suctline|suction gas temp|suction gas|ssline|suction ln|line at the suction|suction line at|suct line tmp|gas pipe|suction stub|big line|large line|fat line|big pipe|st|slt",
+    "suction line|suction pipes|suction lines|gas pipes|suct line|suction temp|suction temperature|suct temp|suction line temp|suction line temperature|suct line temp|sl|slt|vapor line|suction tmp|suct tmp|suction pipe|vapor line temp|sl temp|vapor temp|gas line|suction line's|suct ln|suctline|suction gas temp|suction gas|ssline|suction ln|line at the suction|suction line at|suct line tmp|gas pipe|suction stub|big line|large line|fat line|big pipe|st|slt",
     { place: "suction", hint: "temperature" },
   ],
   [
@@ -31,7 +31,7 @@ const places: readonly Row[] = [
     { place: "liquid" },
   ],
   [
-    "liquid line|liq line|liquid temp|liquid line temp|liquid line temperature|liquid temperature|ll|llt|liq tmp|liq temp|liq ln|ll temp|liquid tmp|liquid pipe|liq line temp|liqud tmp|liqud line|liqline|liquid ln|liquid line tmp|liq pipe|small line|little line|skinny line|lt|ltemp|high side temp|high side temperature",
+    "liquid line|liquid pipes|liquid lines|liq line|liquid temp|liquid line temp|liquid line temperature|liquid temperature|ll|llt|liq tmp|liq temp|liq ln|ll temp|liquid tmp|liquid pipe|liq line temp|liqud tmp|liqud line|liqline|liquid ln|liquid line tmp|liq pipe|small line|little line|skinny line|lt|ltemp|high side temp|high side temperature",
     { place: "liquid", hint: "temperature" },
   ],
   [
