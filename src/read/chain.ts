@@ -18,7 +18,8 @@ function corrected(items: readonly Item[], left: Draft, right: Draft, gap: Betwe
   const doubted = items[left.index + 1]?.text === "?";
   if (!gap.bare || (gap.strong && !doubted) || gap.empty) return false;
   const middle = items.slice(left.index + 1, right.index);
-  if (middle.length === 1 && middle[0]?.text === "not") return false;
+  const words = middle.filter(({ text }) => text !== ",");
+  if (words.length === 1 && words[0]?.text === "not") return false;
   if (middle.some((item) => item.text === "that" && item.to - item.from > 5)) return false;
   const no = middle.some((item) => item.text === "no");
   if (!no && (gap.roles & role.correct) === 0) return false;

@@ -13,6 +13,7 @@ function isTestVoltage(draft: Draft, items: readonly Item[], setting: Setting): 
   if (ofTheTester(draft, items)) return besidesPoints(items);
   // "lead 2. 52 meg. test voltage 500"
   if (setting.insulation && testVoltageSaid(draft, items)) return true;
+  if (settingOfTester(draft, items) && (setting.insulation || megohmsIn(items))) return true;
   if (setting.insulation && announced(draft, items)) return true;
   const volts =
     draft.unit?.dimension === "voltage"
@@ -47,6 +48,12 @@ function testVoltageSaid(draft: Draft, items: readonly Item[]): boolean {
   if (draft.unit !== undefined && draft.unit.dimension !== "voltage") return false;
   const [test, volts] = [items[draft.index - 2]?.text ?? "", items[draft.index - 1]?.text ?? ""];
   return /^(?:test|testing|tester)$/.test(test) && /^(?:voltage|volts|volt)$/.test(volts);
+}
+
+/** "1.4 gig with the 500 volt setting" */
+function settingOfTester(draft: Draft, items: readonly Item[]): boolean {
+  if (draft.unit?.figure !== "V" || !testVoltages.includes(draft.value)) return false;
+  return /^(?:setting|range|scale|test)$/.test(items[draft.index + 1]?.text ?? "");
 }
 
 /** "lead 1 .9g lead 2 1.1g 1000v": only a tester reads so many ohms. */

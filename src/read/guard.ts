@@ -112,6 +112,16 @@ function busRange(draft: Draft): void {
   draft.question = "quantity";
 }
 
+/** "oil 110": a pressure or a temperature, as long as neither is said. */
+function oilAlone(draft: Draft, items: readonly Item[]): void {
+  if (draft.place !== "oil" || !draft.assumedUnit || draft.corrects) return;
+  const told = draft.before.some((index) => {
+    const item = items[index];
+    return item?.label?.place === "oil" && item.to - item.from > 3;
+  });
+  if (!told) draft.question = "quantity";
+}
+
 /** "td 210": no air and no refrigerant changes that much. */
 function difference(draft: Draft, units: UnitHabit): void {
   const heat = draft.quantity === "superheat" || draft.quantity === "subcooling";
@@ -254,6 +264,7 @@ export function guard(drafts: readonly Draft[], items: readonly Item[], units: U
     chargedInto(draft, items);
     lowHead(draft, units);
     busRange(draft);
+    oilAlone(draft, items);
     power(draft);
     pointed(draft);
     if (ofTheTester(draft, items)) draft.question = "quantity";

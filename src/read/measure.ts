@@ -133,7 +133,9 @@ function dropNots(drafts: readonly Draft[], items: readonly Item[]): void {
     const left = drafts[order - 1];
     const item = items[draft.index];
     if (left === undefined || item === undefined || draft.gone || left.gone) return;
-    if (items[draft.index - 1]?.text !== "not" || left.index !== draft.index - 2) return;
+    if (items[draft.index - 1]?.text !== "not") return;
+    const comma = items[draft.index - 2]?.text === ",";
+    if (left.index !== draft.index - (comma ? 3 : 2)) return;
     draft.gone = true;
     item.owner = "not <value>";
     if (left.unit === undefined && draft.unit !== undefined) {

@@ -56,7 +56,9 @@ function namesNext(build: Building, i: number, found: UnitSaid): boolean {
     return numberAt(build.tokens, found.end) !== undefined;
   if (quantity === undefined || label?.rating !== undefined) return false;
   if (fits(quantity, found.unit.dimension)) return false;
-  return numberAt(build.tokens, found.end) !== undefined;
+  const next = numberAt(build.tokens, found.end);
+  // "heater 14.6 A 209 V": the next has a unit of its own
+  return next !== undefined && unitAt(build, next.end) === undefined;
 }
 
 /** "kW 12.4 kVA 14.1", "amps 18.2 18.5 18.1 volts 479": units stand before their numbers here. */

@@ -30,6 +30,20 @@ function push(scan: Scan, kind: TokenKind, to: number, word?: Word, text?: strin
   scan.end = to;
 }
 
+/** ".71 w new ones", "231 now w fan 2 out": between spaces and before a word it is "with", but behind many watts. */
+function withAlone({ text, at, tokens }: Scan, end: number): boolean {
+  if (classOf(text, at - 1) !== SPACE || classOf(text, end) !== SPACE) return false;
+  if (classOf(text, end + 1) !== LETTER) return false;
+  // a terminal among terminals, or to be tested to ground
+  if (
+    /\b[uv]\b|dc/.test(text) ||
+    /^ (?:to|is|was|and|reads|same|ground)\b/.test(text.slice(end, end + 8))
+  )
+    return false;
+  const last = tokens[tokens.length - 1];
+  return last !== undefined && (last.kind !== tokenKind.number || last.value < 100);
+}
+
 /** A word with its apostrophes: "don't" is "dont", "suction's" is "suction" with a possessive ending. */
 function pushWord(scan: Scan, to: number): void {
   const { text, at } = scan;
@@ -72,6 +86,10 @@ function pushWord(scan: Scan, to: number): void {
       lookUp(without ? "without" : "with"),
       without ? "without" : "with",
     );
+    return;
+  }
+  if (piece === "w" && withAlone(scan, end)) {
+    push(scan, tokenKind.word, end, lookUp("with"), "with");
     return;
   }
   const word = lookUp(piece);

@@ -144,7 +144,7 @@ function zeroUnit(items: readonly Item[], i: number): string | undefined {
 }
 
 const stops =
-  /^(?:trips?|tripped|tripping|cuts?|shuts?|stops?|stopped|locks?|locked|faults?|faulted|dies|died|quits?|kicks?|kicked|drops?|dropped)$/;
+  /^(?:terminat\w*|ends?|ended|trips?|tripped|tripping|cuts?|shuts?|stops?|stopped|locks?|locked|faults?|faulted|dies|died|quits?|kicks?|kicked|drops?|dropped)$/;
 
 /** "ran for six minutes before it cut out", "takes 90 seconds and then it trips", "trips after 20 seconds". */
 function untilStop(items: readonly Item[], i: number): boolean {
@@ -163,6 +163,16 @@ function untilStop(items: readonly Item[], i: number): boolean {
   return items.slice(i + then + 2, i + then + 6).some(({ text }) => stops.test(text));
 }
 
+/** "harvest 3 min 40, freeze cycle 21 min", "the pump down took 3 minutes": how long a run of the machine was. */
+function ofCycle(items: readonly Item[], i: number): boolean {
+  const before = items.slice(Math.max(0, i - 4), i);
+  const cycle = /^(?:cycle|harvest|defrost|freeze|runtime|pumpdown)$/;
+  const down = before.some(({ text }, at) => text === "pump" && before[at + 1]?.text === "down");
+  const verb = /^(?:took|takes|lasted|lasts|was|is|cycle|harvest|runtime)$/;
+  const near = verb.test(items[i - 1]?.text ?? "");
+  return near && (down || before.some(({ text }) => cycle.test(text)));
+}
+
 /** A length of time is a value only where it is what was measured: "run time is 4 minutes". */
 function isResult(items: readonly Item[], i: number): boolean {
   if (
@@ -172,7 +182,7 @@ function isResult(items: readonly Item[], i: number): boolean {
   )
     return true;
   if (items.some((item) => item.text === "timed" || item.text === "clocked")) return true;
-  if (untilStop(items, i)) return true;
+  if (untilStop(items, i) || ofCycle(items, i)) return true;
   for (let at = i - 1; at >= 0 && at >= i - 6; at--) {
     const item = items[at];
     if (item?.label?.quantity === "duration") return true;

@@ -89,7 +89,10 @@ function dropped(items: readonly Item[], i: number): boolean {
 /** "head drops 15 every time fan 2 kicks on": by how much it moves, not where it stands. */
 function eachTime(items: readonly Item[], i: number): boolean {
   const moves = /^(?:drops?|dropped|falls|fell|rises|rose|jumps|jumped|climbs|bounces|swings)$/;
-  if (!moves.test(textAt(items, i - 1))) return false;
+  const before = items[i - 1];
+  // "drops to 19" is where it stands
+  if (before === undefined || !moves.test(before.text) || before.to - before.from > 8) return false;
+  if ((before.roles & role.to) !== 0) return false;
   return /^(?:every|each|when|whenever|as|if)$/.test(textAt(items, i + 1));
 }
 

@@ -27,7 +27,8 @@ function capByNumber(items: readonly Item[], i: number): boolean {
   return ratio < 0.5 || ratio > 1.5;
 }
 
-const counted = /(?:^|\s)(?:boards?|modules?|pcbs?|controllers?|cassettes?|indoors)$/;
+const counted =
+  /(?:^|\s)(?:boards?|modules?|pcbs?|controllers?|cassettes?|indoors|grp|group|bank|tnk|stage)$/;
 
 /** "boards 1 and 2", "trips on board 2", "indoors 7 to 12": numbers of things that have no value of their own. */
 function namesEnd(items: readonly Item[], from: number): number {

@@ -39,7 +39,7 @@ const places: readonly Row[] = [
     { place: "liquid", hint: "pressure" },
   ],
   [
-    "shell|shell temp|shell temperature|dome|comp body|compressor shell|shell tmp|comp shell|compressor body|dome temp|can temp|comp dome|shells|shell is|body temp|housing|compressor dome|casing|housing temp|casing temp",
+    "shell|shl|shell temp|shell temperature|dome|comp body|compressor shell|shell tmp|comp shell|compressor body|dome temp|can temp|comp dome|shells|shell is|body temp|housing|compressor dome|casing|housing temp|casing temp",
     { place: "shell", hint: "temperature" },
   ],
   [
@@ -223,7 +223,7 @@ const conditions: readonly Row[] = [
   ],
   ["locked rotor draw|locked up|locks up|locked rotor at", { state: "start" }],
   [
-    "running|run|running amps|runs|run amps|runs at|running current|running at|rn amps|runnin|ran|ran at|running amp|run amp|running load|running draw|while running|runing|under load|loaded",
+    "running|rning|runing|run|running amps|runs|run amps|runs at|running current|running at|rn amps|runnin|ran|ran at|running amp|run amp|running load|running draw|while running|runing|under load|loaded",
     { state: "running" },
   ],
   [
