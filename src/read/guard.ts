@@ -122,6 +122,16 @@ function oilAlone(draft: Draft, items: readonly Item[]): void {
   if (!told) draft.question = "quantity";
 }
 
+/** "Discharge 180." alone: hot gas or its pressure, both are usual there; common practice, no source. */
+function dischargeAlone(draft: Draft, items: readonly Item[], units: UnitHabit): void {
+  if (draft.quantity !== "pressure" || draft.place !== "discharge" || !draft.assumedUnit) return;
+  const word = items.find(({ label }) => label?.place === "discharge")?.text ?? "";
+  const alone = items.every(({ kind }, i) => kind === itemKind.sign || i < 2) && items.length <= 3;
+  if (!alone || !/^disch/.test(word) || draft.corrects) return;
+  const both = units === "us" ? draft.value >= 120 && draft.value <= 260 : draft.value >= 40;
+  if (both) draft.question = "quantity";
+}
+
 /** "td 210": no air and no refrigerant changes that much. */
 function difference(draft: Draft, units: UnitHabit): void {
   const heat = draft.quantity === "superheat" || draft.quantity === "subcooling";
@@ -265,6 +275,7 @@ export function guard(drafts: readonly Draft[], items: readonly Item[], units: U
     lowHead(draft, units);
     busRange(draft);
     oilAlone(draft, items);
+    dischargeAlone(draft, items, units);
     power(draft);
     pointed(draft);
     if (ofTheTester(draft, items)) draft.question = "quantity";

@@ -9,6 +9,7 @@ import {
   copyKind,
   falls,
   legsDraw,
+  lettersOfGauges,
   nearRating,
   ofAnother,
   ofComponent,
@@ -256,6 +257,7 @@ export function infer(
   for (const draft of list) outOfGear(draft, items, context);
   rowAgain(list, items);
   setAndActual(items, list, context.units);
+  lettersOfGauges(list, items);
   list.forEach((draft, order) => {
     pulledOnLeg(draft, items);
     ampsAtVolts(draft, list[order - 1], items);

@@ -249,6 +249,27 @@ export function ampsAtVolts(draft: Draft, left: Draft | undefined, items: readon
   draft.hint = undefined;
 }
 
+/** "sp 62# dp 248#": side by side the letters are the pressures of suction and discharge. */
+export function lettersOfGauges(list: readonly Draft[], items: readonly Item[]): void {
+  const at = (letters: string): Draft | undefined =>
+    list.find(
+      (one) =>
+        items[one.index - 1]?.text === letters &&
+        (one.unit === undefined || one.unit.dimension === "pressure" || one.unit.figure === "lb"),
+    );
+  const [suction, discharge] = [at("sp"), at("dp")];
+  if (suction === undefined || discharge === undefined || suction.value >= discharge.value) return;
+  for (const [one, place] of [
+    [suction, "suction"],
+    [discharge, "discharge"],
+  ] as const) {
+    one.place = place;
+    one.named = "pressure";
+    one.rating = undefined;
+    if (one.unit?.figure === "lb") one.unit = unitCalled("psi");
+  }
+}
+
 /** "it pulled 19.4 on L1": what is drawn on a leg of the supply is amps. */
 export function pulledOnLeg(draft: Draft, items: readonly Item[]): void {
   if (draft.unit !== undefined || draft.quantity !== undefined || draft.named !== undefined) return;

@@ -70,6 +70,11 @@ export function own(
   context: Context,
 ): void {
   const kind = items[draft.index + 1];
+  // "chilled water in 12.2 out 7.1, 46 m3/h"
+  const wet = items.some(({ label }) =>
+    /^(?:water|condenser|evaporator)_/.test(label?.place ?? ""),
+  );
+  if (draft.unit?.figure === "m3/h" && wet) draft.named ??= "water_flow";
   // "60 pounds standing both sides"
   const stands = items
     .slice(draft.index + 1, draft.index + 4)

@@ -83,6 +83,13 @@ function isArticle(item: Item | undefined): boolean {
 /** "for a thirty amp two pole contactor": an article, the amps, what has them. */
 function bought(items: readonly Item[], i: number): boolean {
   if (!isArticle(items[i - 1])) return false;
+  // "the breaker in panel LP-3 is number 22, a 45 amp, and …"
+  const ends = items[i + 1] === undefined || items[i + 1]?.kind === itemKind.sign;
+  if (
+    ends &&
+    items.slice(Math.max(0, i - 12), i).some(({ text }) => /^(?:breaker|fuse)$/.test(text))
+  )
+    return true;
   for (let at = i + 1; at < i + 5; at++) {
     const item = items[at];
     if (item === undefined || (item.roles & role.is) !== 0) return false;

@@ -91,7 +91,8 @@ function eachTime(items: readonly Item[], i: number): boolean {
   const moves = /^(?:drops?|dropped|falls|fell|rises|rose|jumps|jumped|climbs|bounces|swings)$/;
   const before = items[i - 1];
   // "drops to 19" is where it stands
-  if (before === undefined || !moves.test(before.text) || before.to - before.from > 8) return false;
+  if (before === undefined || !moves.test(before.text)) return false;
+  if (before.to - before.from > before.text.length) return false;
   if ((before.roles & role.to) !== 0) return false;
   return /^(?:every|each|when|whenever|as|if)$/.test(textAt(items, i + 1));
 }

@@ -194,6 +194,12 @@ export const nominalSizes: Rule = {
   apply: (note) => {
     note.items.forEach((item, i) => {
       if (!freeNumber(item)) return;
+      // "1.3 inches of static"
+      if (
+        textAt(note.items, i + 1) === "of" &&
+        note.items[i + 2]?.label?.quantity === "static_pressure"
+      )
+        return;
       if (
         supply(note, i, item) ||
         twoSupplies(note, i, item) ||

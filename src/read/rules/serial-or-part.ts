@@ -29,11 +29,17 @@ const heads: Readonly<Record<string, Head>> = {
   rma: "ticket",
 };
 
+const letterHeads: Readonly<Record<string, Head>> = { m: "model", s: "serial", p: "part" };
+
 /** "s/n", "p/n" come as three items; the head's name and the item behind it. */
 function headAt(items: readonly Item[], i: number): { kind: Head; end: number } | undefined {
   const text = textAt(items, i);
   const own = heads[text];
   if (own !== undefined && items[i]?.kind !== itemKind.number) return { kind: own, end: i + 1 };
+  // "m# XR-090K s# 55127A"
+  const letter = letterHeads[text];
+  if (letter !== undefined && textAt(items, i + 1) === "#" && items[i + 1]?.glued === true)
+    return { kind: letter, end: i + 2 };
   if (textAt(items, i + 1) === "/" && textAt(items, i + 2) === "n") {
     const found = heads[`${text} n`];
     if (found !== undefined) return { kind: found, end: i + 3 };
