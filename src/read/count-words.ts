@@ -36,7 +36,10 @@ function countWord(items: readonly Item[], i: number, plain: string): number {
 function howItRan(items: readonly Item[], i: number): boolean {
   const noun = /^(?:fans|pumps|compressors|comps|stages|blowers|circuits|doors)$/;
   const state = /^(?:on|off|running|going|up|down|spinning|turning|open|shut|closed|in)$/;
-  return noun.test(items[i + 1]?.text ?? "") && state.test(items[i + 2]?.text ?? "");
+  if (!noun.test(items[i + 1]?.text ?? "")) return false;
+  // "62 at 2pm w/ both stages, …": with so many at work
+  if (/^(?:with|w|on)$/.test(items[i - 1]?.text ?? "")) return true;
+  return state.test(items[i + 2]?.text ?? "");
 }
 
 /** Does the clause end here for "all three"? */

@@ -280,7 +280,7 @@ export function infer(
   thatLine(list, items, context);
   inOrder(list, items, context);
   for (const draft of list) if (draft.quantity === undefined) fromContext(draft, items, context);
-  byCapacitor(list);
+  byCapacitor(list, items);
   byIsolation(list, items);
   byThree(list, items, setting);
   byVolts(list, items, setting, context);

@@ -47,7 +47,9 @@ function relationBefore(items: readonly Item[], index: number): Relation | undef
     const item = items[i];
     if (item === undefined || item.kind === itemKind.number || item.owner !== undefined)
       return undefined;
-    const found = relationOf(item.roles);
+    // "it's like two oh nine" is how people talk, "head like 190" is about
+    const talk = item.text === "like" && ((items[i - 1]?.roles ?? 0) & role.is) !== 0;
+    const found = talk ? undefined : relationOf(item.roles);
     if (found === "~" && (item.roles & role.preposition) !== 0 && i !== index - 1) return undefined;
     if (found === "<" && stuckAbove(items, i)) return "=";
     // "never went above 8"

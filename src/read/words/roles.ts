@@ -46,7 +46,7 @@ export const roleWords: readonly (readonly [words: string, roles: number])[] = [
     role.same,
   ],
   [
-    "about|abt|approx|approximately|roughly|~|ish|bout|circa|close to|just about|almost|nearly|or so|give or take|right around|right about|somewhere around|somewhere near|in the neighborhood of|more or less|ballpark|around about|probably around|appx|aprox|roughy|near|near about|give or take a few|right at about|maybe about|something like|somewhere about|somewhere in the|pretty close to|apx|aroun|arnd|nearabout",
+    "about|like|abt|approx|approximately|roughly|~|ish|bout|circa|close to|just about|almost|nearly|or so|give or take|right around|right about|somewhere around|somewhere near|in the neighborhood of|more or less|ballpark|around about|probably around|appx|aprox|roughy|near|near about|give or take a few|right at about|maybe about|something like|somewhere about|somewhere in the|pretty close to|apx|aroun|arnd|nearabout",
     role.about,
   ],
   ["around", role.about | role.preposition],
