@@ -24,6 +24,7 @@ import {
   wanted,
 } from "./like-others.ts";
 
+import { nextPoint } from "./next-point.ts";
 import { likeLeft, oilIsWarm, own } from "./own-words.ts";
 import {
   byCapacitor,
@@ -253,6 +254,11 @@ export function infer(
   setting: Setting,
   context: Context,
 ): void {
+  nextPoint(
+    drafts.filter((draft) => !draft.gone),
+    items,
+    context,
+  );
   const list = drafts.filter((draft) => !draft.gone);
   for (const draft of list) outOfGear(draft, items, context);
   rowAgain(list, items);
