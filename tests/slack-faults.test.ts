@@ -320,6 +320,31 @@ describe("an outage", () => {
     expect(said(made, south)).toHaveLength(3);
   });
 
+  test("a thumb or a cross given while the bot was down counts once it is back", async () => {
+    const made = await scene({ board: false });
+    made.standIn.say("U0MAREN", south, opening);
+    await until("the job is opened", () => said(made, south).length === 1);
+    made.standIn.say("U0SORREL", south, reading(2));
+    await until("it is answered", () => said(made, south).length === 2);
+    const answer = made.standIn.bot(south).at(-1)?.ts ?? "";
+    await made.bot.stop();
+    made.standIn.react("U0SORREL", south, answer, "x");
+    await until("nobody listens", () => made.standIn.delivery.open() === 0, 5000);
+    made.bot = startBot(made.folder, made.settings);
+    await joined(made);
+    const standing = () =>
+      allJobs(made.bot.bot.memory).flatMap(({ readings }) =>
+        readings.filter((r) => (r.replaced_by ?? r.undone ?? r.deleted) === undefined),
+      ).length;
+    await until("the reading is taken back", () => standing() === 0);
+    const answers = said(made, south).length;
+    await made.bot.stop();
+    made.bot = startBot(made.folder, made.settings);
+    await joined(made);
+    expect(standing()).toBe(0);
+    expect(said(made, south)).toHaveLength(answers);
+  });
+
   test("after a power cut that took the last commits back, what stands in the room is not said twice", async () => {
     const made = await scene({ board: false });
     made.standIn.say("U0MAREN", south, opening);

@@ -4,7 +4,7 @@ import { readHistory, readReplies } from "./history.ts";
 import { idOf, placeOf, tsOfTime } from "./ids.ts";
 import { firstMark, knownDirects } from "./mark.ts";
 import { take } from "./take.ts";
-import { deletionId, editId, type Meaning, said } from "./translate.ts";
+import { deletionId, editId, type Meaning, reactionId, said } from "./translate.ts";
 import { troubleOf } from "./trouble.ts";
 import type { Working } from "./working.ts";
 
@@ -70,10 +70,40 @@ async function catchUpChannel(working: Working, channel: Channel): Promise<void>
     if (Number(message.ts) * 1000 < unheard) continue;
     await take(working, said(message, { team, channel: channel.id }), true);
   }
+  for (const message of all) {
+    for (const meaning of reactionsOn(message, { team, channel: channel.id, until })) {
+      await take(working, meaning, true);
+    }
+  }
   const since = Math.max(beginning, Math.min(cursor, until) - changesMs);
   for (const meaning of changesIn(working, channel, { roots, threads, since, until })) {
     await take(working, meaning, true);
   }
+}
+
+/** Thumbs and crosses that were given meanwhile; what was taken already has the same id. */
+function reactionsOn(
+  message: SlackMessage,
+  {
+    team,
+    channel,
+    until,
+  }: { readonly team: string; readonly channel: string; readonly until: number },
+): readonly Meaning[] {
+  const target = idOf({ team, channel, ts: message.ts });
+  return (message.reactions ?? []).flatMap(({ name, users }) =>
+    (users ?? []).map(
+      (user): Meaning => ({
+        kind: "reacted",
+        id: reactionId(target, name, user),
+        ts: tsOfTime(until),
+        channel,
+        user,
+        target,
+        name,
+      }),
+    ),
+  );
 }
 
 interface Seen {

@@ -23,6 +23,11 @@ export const messageSchema = z.object({
   files: z.array(fileSchema).nullish(),
   reply_count: z.number().nullish(),
   latest_reply: z.string().nullish(),
+  /** in a channel's history alone; a message with many names not everybody */
+  reactions: z
+    .array(z.object({ name: z.string(), users: z.array(z.string()).nullish() }))
+    .nullish()
+    .catch(null),
   /** ours holds the key of what was posted; others' may be stripped of everything */
   metadata: z
     .object({ event_payload: z.looseObject({ key: z.unknown() }).nullish() })

@@ -138,6 +138,10 @@ const gone = (event: MessageEvent, original: string, user: string | null | undef
   ...(user == null ? {} : { user }),
 });
 
+/** One reaction of one person on one message, whatever the tone of skin. */
+export const reactionId = (target: string, name: string, user: string): string =>
+  `${target}:${name.split("::")[0] ?? name}:${user}`;
+
 function reaction(event: ReactionEvent, team: string): Meaning {
   const { channel, ts } = event.item;
   if (event.item.type !== "message" || channel == null || ts == null) {
@@ -147,7 +151,7 @@ function reaction(event: ReactionEvent, team: string): Meaning {
   const { user, reaction: name, event_ts } = event;
   return {
     kind: "reacted",
-    id: `${target}:${name.split("::")[0] ?? name}:${user}`,
+    id: reactionId(target, name, user),
     ts: event_ts,
     channel,
     user,

@@ -21,6 +21,11 @@ export interface SlackMessage {
   readonly metadata?: unknown;
   readonly files?: readonly SlackFile[];
   readonly edited?: { readonly user: string; readonly ts: string };
+  readonly reactions?: readonly {
+    readonly name: string;
+    readonly users: readonly string[];
+    readonly count: number;
+  }[];
 }
 
 export interface SlackChannel {

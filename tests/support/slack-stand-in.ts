@@ -216,7 +216,16 @@ function people(
         previous_message: old,
       });
     },
-    react: (user, channel, ts, name) =>
+    react: (user, channel, ts, name) => {
+      const room = channelOf(rooms, channel);
+      const on = findMessage(room, ts);
+      if (on !== undefined) {
+        const others = (on.reactions ?? []).filter((one) => one.name !== name);
+        const known = on.reactions?.find((one) => one.name === name)?.users ?? [];
+        const users = [...new Set([...known, user])];
+        const reactions = [...others, { name, users, count: users.length }];
+        replaceMessage(room, { ...on, reactions });
+      }
       publish({
         type: "reaction_added",
         user,
@@ -224,7 +233,8 @@ function people(
         item: { type: "message", channel, ts },
         item_user: space.bot.userId,
         event_ts: rooms.nextTs(),
-      }),
+      });
+    },
     addFile: (name, mimetype, bytes) => {
       const id = `F0P${String(rooms.files.size + 1).padStart(5, "0")}`;
       const url_private = `${space.origin()}/files-pri/${id}/${encodeURIComponent(name)}`;
