@@ -13,6 +13,7 @@ import { fillOf } from "./cylinder-fill.ts";
 import type { Plan } from "./file-note.ts";
 import { noJudgement } from "./judge-job.ts";
 import { allJobs, type Memory } from "./memory.ts";
+import { nextAtHand } from "./next-at-hand.ts";
 import { baselineOf, driftOf } from "./past-values.ts";
 import { namesOf } from "./people.ts";
 import { repeatsOf } from "./repeats.ts";
@@ -56,7 +57,7 @@ export function replyInput(memory: Memory, worked: Worked): ReplyInput {
     released: [...(plan.released ?? []), ...(plan.moved === undefined ? [] : [plan.moved])].flatMap(
       ({ message: { id } }) => (job === undefined ? [] : standingOfMessage(job, id)),
     ),
-    judgement: worked.now ?? noJudgement,
+    judgement: nextAtHand(worked.now ?? noJudgement, job),
     before: worked.before ?? noJudgement,
     equipment: job === undefined ? {} : equipmentOf(job, memory.registry),
     site: job === undefined ? {} : siteOf(job, memory.registry),

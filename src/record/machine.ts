@@ -55,15 +55,10 @@ function afterStatement(
   if (statement.kind !== "action" || statement.planned === true) return machine;
   let next = machine;
   if (statement.lock === "on" || (statement.lock === undefined && statement.action === "locked")) {
-    const lock = {
-      who,
-      since: at,
-      ...(statement.what === undefined ? {} : { where: statement.what }),
-    };
     next = {
       ...next,
       power: next.power === "proven_dead" ? "proven_dead" : "locked",
-      locks: [...next.locks.filter((old) => old.who !== who || old.where !== lock.where), lock],
+      locks: withLock(next.locks, { who, since: at }, placeOf(statement.what)),
     };
   }
   if (
@@ -82,6 +77,24 @@ function afterStatement(
   if (statement.leads !== undefined) next = { ...next, leads: statement.leads };
   if (statement.circuit !== undefined) next = { ...next, circuit: statement.circuit };
   return afterBypass(next, event);
+}
+
+type Lock = Machine["locks"][number];
+
+/** "still locked out" names no place. */
+const placeOf = (what: string | undefined): string | undefined =>
+  what === undefined || /^(?:still|all|now|it)$/i.test(what) ? undefined : what;
+
+/** His lock once more is the one that hangs, with its place if he says it now; another place, another lock. */
+function withLock(locks: readonly Lock[], lock: Lock, where: string | undefined): readonly Lock[] {
+  const own = locks.findLast(
+    (old) =>
+      old.who === lock.who &&
+      (old.where === where || old.where === undefined || where === undefined),
+  );
+  if (own === undefined) return [...locks, where === undefined ? lock : { ...lock, where }];
+  const place = own.where ?? where;
+  return locks.map((old) => (old === own && place !== undefined ? { ...own, where: place } : old));
 }
 
 function offOr(machine: Machine): Machine["power"] {

@@ -93,6 +93,7 @@ function isSupply(scene: Scene, reading: Reading): boolean {
   if (reading.at !== undefined && reading.at !== "supply") return false;
   if (isDriveOutputVoltage(scene, reading) || isAcrossContact(reading)) return false;
   if (reading.subject !== undefined && otherThing.test(reading.subject)) return false;
+  if (isOfOtherUnit(scene, reading)) return false;
   if (isOfTransformer(scene, reading)) return false;
   const value = numberOf(reading) ?? 0;
   if (isLostOverPart(scene, reading)) return false;
@@ -118,6 +119,19 @@ const overPart = /\b(?:over|across) (?:the |that |a )?(?:pole|contacts?|points)\
 const namesDrops: (scene: Scene) => boolean = perScene(
   (scene) => dropped.test(scene.words) || overPart.test(scene.words),
 );
+
+/** Live at a box or an indoor unit that has a supply of its own, which the outdoor unit's plate does not tell. */
+function isOfOtherUnit(scene: Scene, reading: Reading): boolean {
+  const { subject } = reading;
+  if (subject === undefined || (numberOf(reading) ?? 0) < controlBelowV) return false;
+  const key = (tag: string | undefined): string => (tag ?? "").replace(/\W/g, "").toLowerCase();
+  return (
+    key(subject) !== key(scene.facts.tag) &&
+    (scene.site.tree ?? []).some(
+      ({ tag, parent }) => parent !== undefined && key(tag) === key(subject),
+    )
+  );
+}
 
 /** A control transformer's own side, which says little of the three lines. */
 function isOfTransformer(scene: Scene, reading: Reading): boolean {

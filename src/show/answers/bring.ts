@@ -19,7 +19,11 @@ const toolsOf: Readonly<Record<string, readonly string[]>> = {
 /** The parts that the job waits for, and the tools that its open steps ask for. */
 export function thingsToBring(input: ReplyInput, job: Job): readonly string[] {
   const parts = openParts(job).map(partName);
-  const tools = input.judgement.next.slice(0, 2).flatMap((n) => toolsOf[n.check] ?? []);
+  const gas = input.equipment.refrigerant ?? "refrigerant";
+  const tools = input.judgement.next
+    .slice(0, 2)
+    .flatMap((n) => toolsOf[n.check] ?? [])
+    .map((tool) => (tool === "refrigerant" ? gas : tool));
   return [...new Set([...parts, ...tools, ...circuitTools(input, job)])];
 }
 
