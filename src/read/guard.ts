@@ -2,6 +2,7 @@ import type { UnitHabit } from "../model.ts";
 import type { Place } from "../vocabulary.ts";
 import { ofTheTester } from "./conditions.ts";
 import type { Draft } from "./draft.ts";
+import { guardGas } from "./guard-gas.ts";
 import { type Item, itemKind } from "./item.ts";
 import { unitCalled } from "./kinds.ts";
 import { canonical } from "./make.ts";
@@ -91,45 +92,6 @@ function lineAlone(draft: Draft, items: readonly Item[], units: UnitHabit): void
   if (!bare || words.length === 0 || draft.named !== undefined) return;
   const value = canonical(draft, draft.value, units);
   if (value < -10 || value > 150) draft.question = "quantity";
-}
-
-/** "charged 5 into the walk-in": what was put in is a weight, whatever it was put into. */
-function chargedInto(draft: Draft, items: readonly Item[]): void {
-  if (draft.action === undefined || draft.quantity !== "temperature" || !draft.assumedUnit) return;
-  const nearest = draft.before[draft.before.length - 1];
-  if (nearest === undefined || items[nearest]?.label?.action === undefined) return;
-  draft.quantity = undefined;
-  draft.place = undefined;
-  draft.hint = undefined;
-  draft.unit = undefined;
-  draft.assumedUnit = false;
-  draft.question = "quantity";
-}
-
-/** "gone off the bus, 1 to 6 answer": no bus is said as a range without its volts. */
-function busRange(draft: Draft): void {
-  if (draft.place !== "dc_bus" || Number.isNaN(draft.high)) return;
-  draft.question = "quantity";
-}
-
-/** "oil 110": a pressure or a temperature, as long as neither is said. */
-function oilAlone(draft: Draft, items: readonly Item[]): void {
-  if (draft.place !== "oil" || !draft.assumedUnit || draft.corrects) return;
-  const told = draft.before.some((index) => {
-    const item = items[index];
-    return item?.label?.place === "oil" && item.to - item.from > 3;
-  });
-  if (!told) draft.question = "quantity";
-}
-
-/** "Discharge 180." alone: hot gas or its pressure, both are usual there; common practice, no source. */
-function dischargeAlone(draft: Draft, items: readonly Item[], units: UnitHabit): void {
-  if (draft.quantity !== "pressure" || draft.place !== "discharge" || !draft.assumedUnit) return;
-  const word = items.find(({ label }) => label?.place === "discharge")?.text ?? "";
-  const alone = items.every(({ kind }, i) => kind === itemKind.sign || i < 2) && items.length <= 3;
-  if (!alone || !/^disch/.test(word) || draft.corrects) return;
-  const both = units === "us" ? draft.value >= 120 && draft.value <= 260 : draft.value >= 40;
-  if (both) draft.question = "quantity";
 }
 
 /** "td 210": no air and no refrigerant changes that much. */
@@ -232,16 +194,6 @@ function beyond(draft: Draft, items: readonly Item[], units: UnitHabit): void {
   draft.thing = "level";
 }
 
-/** Pa gauge; a head below it is no head's pressure, so nothing that a word alone can mean; common practice, no source. */
-const leastHeadPa = 1e5;
-
-/** "head 2 warm": an indoor unit by its number, not a pressure. */
-function lowHead(draft: Draft, units: UnitHabit): void {
-  if (draft.quantity !== "pressure" || draft.place !== "discharge" || draft.corrects) return;
-  if (!draft.assumedUnit || draft.rating !== undefined || draft.over) return;
-  if (canonical(draft, draft.value, units) < leastHeadPa) draft.question = "quantity";
-}
-
 /** "ret 75 sup 55. lead 3 4.4": no lead has a temperature, a pressure or a weight. */
 function pointed(draft: Draft): void {
   const { quantity, points } = draft;
@@ -271,11 +223,7 @@ export function guard(drafts: readonly Draft[], items: readonly Item[], units: U
     if (draft.stat === "peak" && draft.state === "start") draft.earlier = false;
     if (!draft.gone) oilWeighed(draft, items);
     if (draft.gone || draft.ownUnit) continue;
-    chargedInto(draft, items);
-    lowHead(draft, units);
-    busRange(draft);
-    oilAlone(draft, items);
-    dischargeAlone(draft, items, units);
+    guardGas(draft, items, units);
     power(draft);
     pointed(draft);
     if (ofTheTester(draft, items)) draft.question = "quantity";

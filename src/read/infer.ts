@@ -1,8 +1,9 @@
 import type { Context } from "./context.ts";
 import type { Draft } from "./draft.ts";
 import { habitUnit, unitBefore } from "./habit.ts";
+import { subjects } from "./hold-subject.ts";
 import { inherit } from "./inherit.ts";
-import { type Item, itemKind } from "./item.ts";
+import type { Item } from "./item.ts";
 import {
   ampsAtVolts,
   conditioned,
@@ -23,7 +24,6 @@ import {
   threeInRow,
   wanted,
 } from "./like-others.ts";
-
 import { nextPoint } from "./next-point.ts";
 import { likeLeft, oilIsWarm, own } from "./own-words.ts";
 import {
@@ -217,34 +217,6 @@ function contrasts(draft: Draft, right: Draft, items: readonly Item[]): boolean 
   if (right.rating !== undefined) return true;
   const sides = items.slice(draft.index + 1, right.index);
   return gap.bare && !sides.some((item) => /^(?:in|out|up|down|at|@)$/.test(item.text));
-}
-
-/** The subject named last holds on, until another part of the machine is spoken of. */
-function subjects(list: readonly Draft[], items: readonly Item[]): void {
-  let last: string | undefined;
-  for (const draft of list) {
-    if (draft.subject !== undefined) last = draft.subject;
-    else if (
-      draft.thing !== undefined &&
-      last !== undefined &&
-      !last.startsWith("circuit") &&
-      !/-\d/.test(last) &&
-      !(draft.thing === "compressor" && last.startsWith("compressor"))
-    )
-      last = undefined;
-    else draft.subject = last;
-  }
-  const only = new Set(
-    list.map((draft) => draft.subject).filter((subject) => subject !== undefined),
-  );
-  const end = list[list.length - 1];
-  const [one] = only;
-  if (
-    only.size === 1 &&
-    one !== undefined &&
-    end?.behind.some((index) => items[index]?.kind === itemKind.subject) === true
-  )
-    for (const draft of list) draft.subject ??= one;
 }
 
 /** Gives each draft its quantity and its unit, from itself, its neighbours, the message, the job. */

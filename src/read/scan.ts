@@ -1,6 +1,7 @@
 import { ascii, classOf, DIGIT, LETTER, OTHER, SPACE } from "./characters.ts";
 import { lookUp } from "./dictionary.ts";
 import { digitsEnd, numberValue } from "./digits.ts";
+import { hearDigit, oneOf } from "./hear.ts";
 import { respelled } from "./spelling.ts";
 import { type Token, type TokenKind, tokenKind } from "./token.ts";
 import type { Word } from "./word.ts";
@@ -93,8 +94,8 @@ function pushWord(scan: Scan, to: number): void {
     return;
   }
   const word = lookUp(piece);
-  if (word?.number?.kind === "hundred") hearDigit(scan);
-  else if (word?.unit?.dimension === "resistance") oneOf(scan);
+  if (word?.number?.kind === "hundred") hearDigit(scan.tokens);
+  else if (word?.unit?.dimension === "resistance") oneOf(scan.tokens);
   if (word === undefined) {
     const meant = respelled(piece);
     if (meant !== undefined) {
@@ -103,32 +104,6 @@ function pushWord(scan: Scan, to: number): void {
     }
   }
   push(scan, tokenKind.word, end, word, piece);
-}
-
-const heardBefore: Readonly<Record<string, string>> = {
-  for: "four",
-  fore: "four",
-  too: "two",
-  won: "one",
-  ate: "eight",
-};
-
-/** "for hundred meg": before a hundred the phone wrote a word for a digit. */
-function hearDigit(scan: Scan): void {
-  const last = scan.tokens[scan.tokens.length - 1];
-  const digit = heardBefore[last?.text ?? ""];
-  if (last === undefined || digit === undefined || last.apostrophe) return;
-  scan.tokens[scan.tokens.length - 1] = { ...last, text: digit, word: lookUp(digit) };
-}
-
-/** "under a meg", "over a gig": behind a bound the article counts. */
-function oneOf(scan: Scan): void {
-  const [bound, article] = scan.tokens.slice(-2);
-  if (article === undefined || (article.text !== "a" && article.text !== "an")) return;
-  const bounds =
-    /^(?:under|over|above|below|than|about|around|almost|nearly|barely|maybe|like|roughly|only|just)$/;
-  if (!bounds.test(bound?.text ?? "")) return;
-  scan.tokens[scan.tokens.length - 1] = { ...article, text: "one", word: lookUp("one") };
 }
 
 /** May these letters stand glued to a number as a unit, a label or a noun? */

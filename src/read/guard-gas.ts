@@ -1,0 +1,62 @@
+import type { UnitHabit } from "../model.ts";
+import type { Draft } from "./draft.ts";
+import { type Item, itemKind } from "./item.ts";
+import { canonical } from "./make.ts";
+
+/** Pa gauge; a head below it is no head's pressure, so nothing that a word alone can mean; common practice, no source. */
+const leastHeadPa = 1e5;
+
+/** "oil 110": a pressure or a temperature, as long as neither is said. */
+function oilAlone(draft: Draft, items: readonly Item[]): void {
+  if (draft.place !== "oil" || !draft.assumedUnit || draft.corrects) return;
+  const told = draft.before.some((index) => {
+    const item = items[index];
+    return item?.label?.place === "oil" && item.to - item.from > 3;
+  });
+  if (!told) draft.question = "quantity";
+}
+
+/** "Discharge 180." alone: hot gas or its pressure, both are usual there; common practice, no source. */
+function dischargeAlone(draft: Draft, items: readonly Item[], units: UnitHabit): void {
+  if (draft.quantity !== "pressure" || draft.place !== "discharge" || !draft.assumedUnit) return;
+  const word = items.find(({ label }) => label?.place === "discharge")?.text ?? "";
+  const alone = items.every(({ kind }, i) => kind === itemKind.sign || i < 2) && items.length <= 3;
+  if (!alone || !/^disch/.test(word) || draft.corrects) return;
+  const both = units === "us" ? draft.value >= 120 && draft.value <= 260 : draft.value >= 40;
+  if (both) draft.question = "quantity";
+}
+
+/** "head 2 warm": an indoor unit by its number, not a pressure. */
+function lowHead(draft: Draft, units: UnitHabit): void {
+  if (draft.quantity !== "pressure" || draft.place !== "discharge" || draft.corrects) return;
+  if (!draft.assumedUnit || draft.rating !== undefined || draft.over) return;
+  if (canonical(draft, draft.value, units) < leastHeadPa) draft.question = "quantity";
+}
+
+/** "charged 5 into the walk-in": what was put in is a weight, whatever it was put into. */
+function chargedInto(draft: Draft, items: readonly Item[]): void {
+  if (draft.action === undefined || draft.quantity !== "temperature" || !draft.assumedUnit) return;
+  const nearest = draft.before[draft.before.length - 1];
+  if (nearest === undefined || items[nearest]?.label?.action === undefined) return;
+  draft.quantity = undefined;
+  draft.place = undefined;
+  draft.hint = undefined;
+  draft.unit = undefined;
+  draft.assumedUnit = false;
+  draft.question = "quantity";
+}
+
+/** "gone off the bus, 1 to 6 answer": no bus is said as a range without its volts. */
+function busRange(draft: Draft): void {
+  if (draft.place !== "dc_bus" || Number.isNaN(draft.high)) return;
+  draft.question = "quantity";
+}
+
+/** Pressures, weights and a bus that a bare word alone does not settle are asked. */
+export function guardGas(draft: Draft, items: readonly Item[], units: UnitHabit): void {
+  chargedInto(draft, items);
+  lowHead(draft, units);
+  busRange(draft);
+  oilAlone(draft, items);
+  dischargeAlone(draft, items, units);
+}

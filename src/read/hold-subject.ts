@@ -1,0 +1,30 @@
+import type { Draft } from "./draft.ts";
+import { type Item, itemKind } from "./item.ts";
+
+/** The subject named last holds on, until another part of the machine is spoken of. */
+export function subjects(list: readonly Draft[], items: readonly Item[]): void {
+  let last: string | undefined;
+  for (const draft of list) {
+    if (draft.subject !== undefined) last = draft.subject;
+    else if (
+      draft.thing !== undefined &&
+      last !== undefined &&
+      !last.startsWith("circuit") &&
+      !/-\d/.test(last) &&
+      !(draft.thing === "compressor" && last.startsWith("compressor"))
+    )
+      last = undefined;
+    else draft.subject = last;
+  }
+  const only = new Set(
+    list.map((draft) => draft.subject).filter((subject) => subject !== undefined),
+  );
+  const end = list[list.length - 1];
+  const [one] = only;
+  if (
+    only.size === 1 &&
+    one !== undefined &&
+    end?.behind.some((index) => items[index]?.kind === itemKind.subject) === true
+  )
+    for (const draft of list) draft.subject ??= one;
+}
