@@ -562,6 +562,8 @@ export interface ReplyInput {
   readonly replaced: readonly { readonly old: JobReading; readonly by?: JobReading }[];
   /** the job judged with this message, and as it was judged before it */
   readonly judgement: Judgement;
+  /** next checks that can't be done as the machine stands: locked out, opened, under nitrogen */
+  readonly waiting?: readonly NextCheck[];
   readonly before: Judgement;
   readonly equipment: EquipmentFacts;
   readonly site: SiteFacts;

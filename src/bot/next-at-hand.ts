@@ -16,20 +16,27 @@ const running: ReadonlySet<NextCheck["check"]> = new Set([
 /** What is left to weigh only once the circuit has been tested and emptied. */
 const charging: ReadonlySet<NextCheck["check"]> = new Set(["charge", "airflow"] as const);
 
+/** Checks worth doing next: those that can be done as the machine stands, and those that wait. */
+export interface NextAtHand {
+  readonly judgement: Judgement;
+  readonly waiting: readonly NextCheck[];
+}
+
 /**
- * The next checks that can be done as the machine stands: nobody reads superheat on a circuit under
- * nitrogen, or running amps behind his own lock. All of them where nothing else is left to say.
+ * Parts the next checks by what can be done as the machine stands: nobody reads superheat on a circuit
+ * under nitrogen, or running amps behind his own lock.
  */
-export function nextAtHand(judgement: Judgement, job: Job | undefined): Judgement {
-  if (job === undefined) return judgement;
+export function nextAtHand(judgement: Judgement, job: Job | undefined): NextAtHand {
+  if (job === undefined) return { judgement, waiting: [] };
   const { power, circuit } = job.machine;
   const opened = circuit === "open" || circuit === "nitrogen" || circuit === "vacuum";
   const dead = power === "locked" || power === "proven_dead";
-  if (!opened && !dead) return judgement;
   const fits = ({ check }: NextCheck): boolean =>
-    !running.has(check) &&
+    !((opened || dead) && running.has(check)) &&
     !(opened && charging.has(check)) &&
     !(dead && (check === "supply" || check === "control_voltage"));
-  const next = judgement.next.filter(fits);
-  return next.length === 0 ? judgement : { ...judgement, next };
+  return {
+    judgement: { ...judgement, next: judgement.next.filter(fits) },
+    waiting: judgement.next.filter((one) => !fits(one)),
+  };
 }

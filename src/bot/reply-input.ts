@@ -57,7 +57,7 @@ export function replyInput(memory: Memory, worked: Worked): ReplyInput {
     released: [...(plan.released ?? []), ...(plan.moved === undefined ? [] : [plan.moved])].flatMap(
       ({ message: { id } }) => (job === undefined ? [] : standingOfMessage(job, id)),
     ),
-    judgement: nextAtHand(worked.now ?? noJudgement, job),
+    ...nextAtHand(worked.now ?? noJudgement, job),
     before: worked.before ?? noJudgement,
     equipment: job === undefined ? {} : equipmentOf(job, memory.registry),
     site: job === undefined ? {} : siteOf(job, memory.registry),

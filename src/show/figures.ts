@@ -1,5 +1,6 @@
 import type { Reading } from "../model.ts";
 import { type ReadingPhrase, readingPhrase } from "./reading-phrase.ts";
+import { sameTag } from "./wording.ts";
 
 /** Readings of one component, said in one breath. */
 export interface ComponentFigures {
@@ -24,7 +25,7 @@ export function figuresByComponent(
 }
 
 function sameName(subject: string | undefined, unit: string | null): boolean {
-  return subject !== undefined && subject.toLowerCase() === unit?.toLowerCase();
+  return subject !== undefined && unit !== null && sameTag(subject, unit);
 }
 
 /** "lead 1 84, lead 2 91 megohm to ground at 500 V; suction 101 psig, 70 F". */

@@ -27,6 +27,18 @@ export function personName(id: string, names: Readonly<Record<string, string>>):
   return /^[a-z]+$/.test(id) ? id.charAt(0).toUpperCase() + id.slice(1) : id;
 }
 
+/** Whose, before a thing: "your" of who types in the terminal, "Petrov's" of anybody else. */
+export function personsOwn(id: string, names: Readonly<Record<string, string>>): string {
+  const name = personName(id, names);
+  return name === "You" ? "your" : `${name}'s`;
+}
+
+/** Whether two tags name one unit however they were typed: "rtu2", "RTU 2", "RTU-2". */
+export function sameTag(one: string, other: string): boolean {
+  const plain = (tag: string): string => tag.toLowerCase().replace(/[^a-z0-9]/g, "");
+  return plain(one) === plain(other);
+}
+
 /** "RTU-1"; the site where no unit is known; else "job 4". */
 export function unitName(job: Job): string {
   return job.equipment ?? job.site ?? `job ${job.job}`;

@@ -11,6 +11,7 @@ import {
   likelihood,
   listed,
   personName,
+  personsOwn,
   sentence,
   sentenceCase,
 } from "../wording.ts";
@@ -59,7 +60,7 @@ function stateWords(job: Job): string {
 function lockLine(input: ReplyInput, lock: Job["machine"]["locks"][number]): string {
   const where = lock.where === undefined ? "" : ` at the ${lock.where}`;
   return sentence(
-    `${personName(lock.who, input.names)}'s lock${where}, since ${when(input, lock.since)}`,
+    `${personsOwn(lock.who, input.names)} lock${where}, since ${when(input, lock.since)}`,
   );
 }
 

@@ -11,7 +11,8 @@ const mostChecks = 3;
 export const next: Answer = (input) => {
   const { job, judgement } = input;
   if (job === undefined) return whichJob(input);
-  const checks = judgement.next.slice(0, mostChecks);
+  const held = judgement.next.length === 0;
+  const checks = (held ? (input.waiting ?? []) : judgement.next).slice(0, mostChecks);
   const [top] = namedCauses(judgement);
   const cause = top === undefined ? "" : ` ${likelihood(top)} ${faultWords(top.fault)}.`;
   if (checks.length === 0) return `${unitName(job)}:${cause} No further check on my list.`;
@@ -22,6 +23,6 @@ export const next: Answer = (input) => {
     return `${index + 1}. ${why} ${check.minutes} min.`;
   });
   const shared = sharedPart(input);
-  const head = `${unitName(job)}:${cause} Check next:`;
+  const head = `${unitName(job)}:${cause} ${held ? "Once it is closed up and powered again" : "Check next"}:`;
   return [head, ...(shared === "" ? [] : [shared]), ...lines].join("\n");
 };
