@@ -70,6 +70,16 @@ describe("locks have owners", () => {
     expect(one.locks.map(({ who }) => who)).toEqual(["bram"]);
     expect(one.power).toBe("locked");
   });
+
+  test("who powers up has taken his own lock off; another's hangs on", () => {
+    const own = machineAfter(["locked out", "proved dead", "power back on"]);
+    expect(own).toMatchObject({ power: "live", locks: [] });
+    const others = machineAfter([
+      ["bram", "locked out"],
+      ["ife", "power back on"],
+    ]);
+    expect(others.locks.map(({ who }) => who)).toEqual(["bram"]);
+  });
 });
 
 describe("circuit, leads, bypasses", () => {

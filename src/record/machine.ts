@@ -71,7 +71,7 @@ function afterStatement(
   }
   if (statement.action === "power_off") next = { ...next, power: offOr(next) };
   if (statement.action === "power_on" || statement.action === "started") {
-    next = { ...next, power: "live" };
+    next = { ...next, power: "live", locks: withoutOwn(next.locks, who, placeOf(statement.what)) };
   }
   if (statement.action === "proved_dead") next = { ...next, power: "proven_dead" };
   if (statement.leads !== undefined) next = { ...next, leads: statement.leads };
@@ -95,6 +95,18 @@ function withLock(locks: readonly Lock[], lock: Lock, where: string | undefined)
   if (own === undefined) return [...locks, where === undefined ? lock : { ...lock, where }];
   const place = own.where ?? where;
   return locks.map((old) => (old === own && place !== undefined ? { ...own, where: place } : old));
+}
+
+/** Who powers up has taken his own lock off, of the place that he names; another's lock hangs on. */
+function withoutOwn(
+  locks: readonly Lock[],
+  who: string,
+  where: string | undefined,
+): readonly Lock[] {
+  return locks.filter(
+    (lock) =>
+      lock.who !== who || (where !== undefined && lock.where !== undefined && lock.where !== where),
+  );
 }
 
 function offOr(machine: Machine): Machine["power"] {
