@@ -33,9 +33,13 @@ function unitAlone(word: Word): boolean {
   return label.stat === undefined && label.place === undefined;
 }
 
-/** Gives the item the signs of all its words, and of the phrase of signs that begins with it. */
+/**
+ * Gives the item the signs of all its words, and of the phrase of signs that begins with it. The tail
+ * of a quantity's name tells nothing: "sub cool" is no shell that is cool.
+ */
 function addSigns(build: Building, item: Item, i: number, end: number): void {
-  for (let at = i; at < end; at++) {
+  const signed = item.label?.quantity === undefined ? end : i + 1;
+  for (let at = i; at < signed; at++) {
     const word = build.tokens[at]?.word;
     if (word === undefined || !word.signed) continue;
     const found = signsAt(build.tokens, at);
