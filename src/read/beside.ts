@@ -159,3 +159,17 @@ export function standing(items: readonly Item[], index: number): boolean {
     !items.some((item) => item.text === "year" || item.text === "month")
   );
 }
+
+/** "box pulling down, 44 now", "pulled down to 36 in the box": what is cooled draws no amps and no vacuum. */
+export function pullsDown(draft: Draft, items: readonly Item[], index: number): boolean {
+  const item = items[index];
+  if (item === undefined || !item.text.startsWith("pull")) return false;
+  if (item.label?.hint === "current") return items[index + 1]?.text === "down";
+  if (item.label?.quantity !== "vacuum" || draft.unit !== undefined) return false;
+  const cooled = items.some(
+    ({ text, label }) => label?.place === "box" || /^(?:room|rooms|space|product)$/.test(text),
+  );
+  const evacuated = items.some(({ text }) => /^(?:vac|vacuum|microns?|pump|evac)$/.test(text));
+  if (cooled && !evacuated) draft.hint ??= "temperature";
+  return cooled && !evacuated;
+}

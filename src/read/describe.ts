@@ -7,6 +7,7 @@ import {
   ofAPart,
   pointsClose,
   pulledAmps,
+  pullsDown,
   rateBoth,
   satThere,
   speedWord,
@@ -179,6 +180,7 @@ function take(draft: Draft, items: readonly Item[], index: number): void {
         return;
       if (index > draft.index && whenDone(items, index)) return;
       if (index > draft.index && /^pull/.test(item.text) && item.label?.hint === "current") return;
+      if (pullsDown(draft, items, index)) return;
       if (endOfMachine(items, index) || speedWord(items, draft, index)) return;
       if (index > draft.index && atSwitch(items, index)) return;
       // "valves move, cassettes blow 55": the nearer word says what it is

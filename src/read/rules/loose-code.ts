@@ -46,6 +46,42 @@ const gases: ReadonlySet<string> = new Set([
   "422",
 ]);
 
+/** The letter behind a spoken number: within its item ("four ten a") or of its own ("four five four b"). */
+function letterBehind(note: Note, i: number): { readonly letter: string; readonly end: number } {
+  const item = note.items[i];
+  const own = / ([a-f])$/.exec(note.plain.slice(item?.from ?? 0, item?.to ?? 0))?.[1];
+  if (own !== undefined) return { letter: own, end: i + 1 };
+  const next = note.items[i + 1]?.text ?? "";
+  return /^[a-f]$/.test(next) ? { letter: next, end: i + 2 } : { letter: "", end: i + 1 };
+}
+
+/** A refrigerant in spoken digits, its letter where one was said, and where the name ends. */
+function spokenName(
+  note: Note,
+  i: number,
+): { readonly name: string; readonly end: number } | undefined {
+  const item = note.items[i];
+  if (item?.spoken !== true) return undefined;
+  const { letter, end } = letterBehind(note, i);
+  const digits = String(item.value);
+  if (gases.has(digits + letter)) return { name: digits + letter, end };
+  return gases.has(digits) ? { name: digits, end: letter === "" ? end : i + 1 } : undefined;
+}
+
+/** "another five of four oh four A", "three pounds four ten a": behind a weight or before its bottle. */
+function spokenGas(note: Note, i: number): number | undefined {
+  const found = spokenName(note, i);
+  if (found === undefined || !/[a-f]$/.test(found.name)) return undefined;
+  const before = note.items[i - 1];
+  const named =
+    before?.text === "of" ||
+    before?.unit?.dimension === "mass" ||
+    /^(?:cylinder|bottle|tank|drum|cyl|system|unit|machine|gas)$/.test(
+      note.items[found.end]?.text ?? "",
+    );
+  return named ? found.end : undefined;
+}
+
 /** "R-410A", "410A", "r 22": a refrigerant's name. */
 function refrigerant(note: Note, i: number): number | undefined {
   const { items } = note;
@@ -54,17 +90,18 @@ function refrigerant(note: Note, i: number): number | undefined {
   if (item.text === "r" || item.text === "hfc" || item.text === "hfo") {
     const at = items[i + 1]?.text === "-" ? i + 2 : i + 1;
     const next = items[at];
-    const value =
-      next === undefined
-        ? ""
-        : next.spoken
-          ? String(next.value)
-          : note.plain.slice(next.from, next.to).replace(/\s/g, "");
+    const spoken = spokenName(note, at);
+    if (spoken !== undefined) return spoken.end;
+    const value = next === undefined ? "" : note.plain.slice(next.from, next.to).replace(/\s/g, "");
+    if (
+      gases.has(value + (items[at + 1]?.text ?? "?")) &&
+      /^[a-f]$/.test(items[at + 1]?.text ?? "")
+    )
+      return at + 2;
     return gases.has(value) || gases.has(value.slice(0, -1)) ? at + 1 : undefined;
   }
-  // "another five of four oh four A"
-  if (item.spoken && item.unit?.figure === "A" && items[i - 1]?.text === "of")
-    return gases.has(String(item.value)) ? i + 1 : undefined;
+  const spoken = spokenGas(note, i);
+  if (spoken !== undefined) return spoken;
   const next = items[i + 1]?.text ?? "";
   if (
     item.kind === itemKind.number &&
@@ -145,11 +182,10 @@ export const looseCodes: Rule = {
       if (item === undefined || item.owner !== undefined) continue;
       const gas = refrigerant(note, i);
       if (gas !== undefined) {
-        const number = items.slice(i, gas).find((one) => one.spoken);
+        const number = items.slice(i, gas).findIndex((one) => one.spoken);
         const value =
-          number === undefined
-            ? note.text.slice(item.from, items[gas - 1]?.to ?? item.to)
-            : `${number.value}${number.unit === undefined ? "" : "A"}`;
+          (number < 0 ? undefined : spokenName(note, i + number)?.name) ??
+          note.text.slice(item.from, items[gas - 1]?.to ?? item.to);
         state(note, looseCodes.name, [i, gas], {
           kind: "nameplate",
           field: "refrigerant",
