@@ -1,5 +1,6 @@
 import type { Context } from "./context.ts";
 import type { Draft } from "./draft.ts";
+import { drains } from "./drains.ts";
 import { habitUnit, unitBefore } from "./habit.ts";
 import { subjects } from "./hold-subject.ts";
 import { inherit } from "./inherit.ts";
@@ -244,6 +245,7 @@ export function infer(
     if (oilIsWarm(draft, list)) draft.hint = "temperature";
     own(draft, items, setting, context);
   });
+  drains(list, items);
   byVolts(list, items, setting, context);
   pinsBeforeGround(list, items);
   legsDraw(list, setting, context);

@@ -93,7 +93,8 @@ function goesOnSurely(items: readonly Item[], draft: Draft): boolean {
       item.text === "same" ||
       item.text === "later" ||
       item.text === "holding" ||
-      item.text === "again",
+      item.text === "again" ||
+      /^(?:retest|retested|repeat|repeated|recheck|rechecked|redid|redo)$/.test(item.text),
   );
 }
 

@@ -1,0 +1,30 @@
+import type { Draft } from "./draft.ts";
+import type { Item } from "./item.ts";
+import { role } from "./word.ts";
+
+const later = role.change | role.next;
+
+/** "bus 580 right after, 5 min later 22": a bus that drains, its second value bare but for the time. */
+export function drains(list: readonly Draft[], items: readonly Item[]): void {
+  list.forEach((right, order) => {
+    const left = list[order - 1];
+    if (left?.place !== "dc_bus" || left.rating !== undefined) return;
+    const bare =
+      right.unit === undefined &&
+      right.named === undefined &&
+      right.hint === undefined &&
+      right.place === undefined &&
+      right.points === undefined;
+    if (!bare || !(right.value < left.value)) return;
+    const between = items.slice(left.index + 1, right.index);
+    const labelled = between.some(({ label }) => label?.thing !== undefined);
+    const timed = right.after !== undefined || between.some(({ roles }) => (roles & later) !== 0);
+    if (labelled || !timed) return;
+    right.named = "voltage";
+    right.quantity = "voltage";
+    right.place = left.place;
+    right.kind = left.kind;
+    right.subject ??= left.subject;
+    if (left.unit?.dimension === "voltage") right.unit = left.unit;
+  });
+}
