@@ -78,7 +78,10 @@ test("each folder imports only what it may", () => {
 test("only the store knows the database driver, only times.ts the date library", () => {
   const users = (name: string): readonly string[] =>
     imports
-      .filter(({ to, from, typeOnly }) => to === name && !typeOnly && from.startsWith("src/"))
+      .filter(
+        ({ to, from, typeOnly }) =>
+          (to === name || to.startsWith(`${name}/`)) && !typeOnly && from.startsWith("src/"),
+      )
       .map(({ from }) => from);
   expect(users("better-sqlite3")).toEqual(["src/record/store.ts"]);
   for (const user of users("chrono-node")) expect(user).toMatch(/^src\/read\/.*times?\.ts$/);

@@ -131,7 +131,7 @@ if (present) {
       made: "2026-05-12T12:00:00Z",
     };
     const path = join(mkdtempSync(join(tmpdir(), "letters-")), "report.pdf");
-    writeFileSync(path, await reportBytes([report]));
+    writeFileSync(path, await reportBytes([() => report]));
     const text = told("pdftotext", ["-layout", path, "-"]);
     expect(text).toContain("RTU-9, ????");
     expect(text).toMatch(/People +\?{4}/);

@@ -73,8 +73,8 @@ async function playDay(bot: Bot, stage: Stage): Promise<Exit> {
   io.line("");
   for (const line of lines) await playLine(bot, line, stage);
   io.line("The office exports the day:");
-  const files = await exportFiles(exportRecord(bot, { kind: "day", day }));
-  const exit = writeFiles(files, stage.folder, io);
+  const files = exportFiles(exportRecord(bot, { kind: "day", day }));
+  const exit = await writeFiles(files, stage.folder, io);
   io.line(`The demo's store is ${join(stage.folder, "demo.db")}.`);
   return exit;
 }

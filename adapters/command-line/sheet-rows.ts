@@ -1,4 +1,3 @@
-import readXlsxFile from "read-excel-file/node";
 import { decodeText } from "../../src/record/import/decode.ts";
 import type { SheetRow } from "../../src/record/import/sheet-row.ts";
 import { delimiterOf, rowsOf } from "./csv-rows.ts";
@@ -53,6 +52,8 @@ async function bookRows(bytes: Uint8Array): Promise<readonly SheetRows[] | strin
     if (size === undefined) return noBook;
     if (size > mostInflated)
       return "The workbook is larger than any list of ours; save the list alone, as CSV.";
+    // only who imports a workbook waits for its reader to load
+    const { default: readXlsxFile } = await import("read-excel-file/node");
     // a broken archive may leave its reader waiting for ever
     const book = await inTime(readXlsxFile(Buffer.from(bytes)));
     if (book === undefined) return noBook;

@@ -7,7 +7,7 @@ import type { Message } from "../../src/model.ts";
 import { decodeText } from "../../src/record/import/decode.ts";
 import { importRows } from "../../src/record/import/import-rows.ts";
 import { type InboxRow, markMessage, messagesIn } from "../../src/record/inbox.ts";
-import { type OutboxRow, putOut } from "../../src/record/outbox.ts";
+import { type Attached, type OutboxRow, putOut } from "../../src/record/outbox.ts";
 import { transact } from "../../src/record/store.ts";
 import { fileKey, getWords } from "../../src/record/words-table.ts";
 import { exportFiles } from "../../src/show/exports/export-files.ts";
@@ -82,7 +82,8 @@ export async function attachedTo(bot: Bot, row: OutboxRow): Promise<Saying> {
   const { export: day } = detailSchema.parse(JSON.parse(row.detail ?? "{}"));
   if (day === undefined) return row;
   const record = exportRecord(bot, { kind: "day", day });
-  const files = (await exportFiles(record)).map((file) => keptFile(bot, file));
+  const files: Attached[] = [];
+  for await (const file of exportFiles(record)) files.push(keptFile(bot, file));
   return { text: exported(day, record), files };
 }
 

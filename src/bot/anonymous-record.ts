@@ -9,7 +9,9 @@ import type { ExportJob } from "../show/exports/sheet-source.ts";
 export function anonymousRecord(record: ExportRecord): ExportRecord {
   const shift = shiftOf(record);
   const masks: Masks = { names: new Map(), shift };
-  const { chain: _chain, certificates: _certificates, supplierOf: _supplier, ...rest } = record;
+  const { chain: _chain, certificates: _certificates, supplierOf: _supplier, ...known } = record;
+  // what was put into sheets already names everybody
+  const { sheets: _sheets, ...rest } = known;
   const jobs = record.jobs.map((entry) => maskedJob(entry, masks));
   const shown = record.shown.map((job) => objectShape.parse(masked(job, "", masks)));
   const first = jobs[0]?.job.opened.slice(0, 10);

@@ -35,16 +35,17 @@ export function reportsOf(
   { memory, store }: Pick<Bot, "memory" | "store">,
   record: DayRecord & { readonly about: About },
   { annex }: { readonly annex: boolean },
-): readonly Report[] {
-  return record.jobs.map((entry) =>
-    reportOf({
-      entry,
-      record,
-      site: siteOf(entry.job, memory.registry),
-      plots: jobPlots(memory, entry.job),
-      photos: annex ? photosOf(store, entry.job, record) : [],
-      annex,
-    }),
+): readonly (() => Report)[] {
+  return record.jobs.map(
+    (entry) => () =>
+      reportOf({
+        entry,
+        record,
+        site: siteOf(entry.job, memory.registry),
+        plots: jobPlots(memory, entry.job),
+        photos: annex ? photosOf(store, entry.job, record) : [],
+        annex,
+      }),
   );
 }
 

@@ -1,4 +1,4 @@
-import { en } from "chrono-node";
+import * as en from "chrono-node/en";
 import type { Item } from "./item.ts";
 import type { Note } from "./note.ts";
 

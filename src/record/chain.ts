@@ -71,7 +71,7 @@ export function faultsInChain(links: readonly Link[]): readonly string[] {
  * shows a missing last entry, a missing job or a chain that was rewritten as a whole.
  */
 export function digestOf(
-  links: readonly Link[],
+  links: readonly Pick<Link, "job" | "place" | "hash">[],
   /** last entries of jobs whose links are not at hand: job, place, hash */
   others: readonly (readonly [job: number, place: number, hash: string])[] = [],
 ): string {

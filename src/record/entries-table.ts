@@ -83,6 +83,30 @@ export function readLinks(store: Store): readonly Link[] {
     .map((row) => linkSchema.parse(row));
 }
 
+/** Where an entry stands and how it is tied, without what it holds. */
+export type Mark = Pick<Link, "job" | "place" | "at" | "person" | "hash"> & {
+  readonly seq: number;
+};
+
+const marksSchema = z.array(
+  linkSchema
+    .pick({ job: true, place: true, at: true, person: true, hash: true })
+    .extend({ seq: z.number() }),
+);
+
+/** A mark of every entry, in the order of writing. */
+export function readMarks(store: Store): readonly Mark[] {
+  return marksSchema.parse(
+    sql(store, "SELECT seq, job, place, at, person, hash FROM entry ORDER BY seq").all(),
+  );
+}
+
+/** The entries of marks as they were written, each read when it is asked for. */
+export function* linksAt(store: Store, marks: readonly Mark[]): Generator<Link> {
+  const row = sql(store, `SELECT ${columns} FROM entry WHERE seq = ?`);
+  for (const { seq } of marks) yield linkSchema.parse(row.get(seq));
+}
+
 /** What an entry's words hash was made over; where it was erased or is gone, which of the two. */
 export function spokenFor(store: Store, link: Link): Spoken | "erased" | "missing" {
   const words = getWords(store, entryKey(link.job, link.place));
@@ -151,10 +175,12 @@ export function jobOfThread(store: Store, channel: string, thread: string): numb
   return (opened ?? notes[0])?.job;
 }
 
+const stringsSchema = z.array(z.string());
+
 function toEntry(store: Store, link: Link, people: ReadonlyMap<number, string>): Entry {
   const spoken = spokenIn(store, link.platform, link.message);
   const words = getWords(store, entryKey(link.job, link.place))?.text;
-  const strings = words === undefined ? undefined : z.array(z.string()).parse(JSON.parse(words));
+  const strings = words === undefined ? undefined : stringsSchema.parse(JSON.parse(words));
   const facts = factsSchema.parse(unpackFacts(JSON.parse(link.facts), spoken?.text, strings));
   return {
     job: link.job,

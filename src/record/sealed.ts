@@ -1,4 +1,6 @@
+import { createHash } from "node:crypto";
 import { digestOf, faultsInChain, type Link } from "./chain.ts";
+import type { Mark } from "./entries-table.ts";
 import { fingerprint } from "./fingerprint.ts";
 
 /**
@@ -7,9 +9,14 @@ import { fingerprint } from "./fingerprint.ts";
  */
 const sealLine = /,\n"seal": "([0-9a-f]{64})"\n\}\n$/;
 
-/** The text of an object, made so far without its last brace, with its seal. */
-export function sealed(unclosed: string): string {
-  return `${unclosed},\n"seal": "${fingerprint(unclosed)}"\n}\n`;
+/** The text of an object, made so far without its last brace, in pieces, with its seal as the last. */
+export function* sealed(pieces: Iterable<string>): Generator<string> {
+  const seal = createHash("sha256");
+  for (const piece of pieces) {
+    seal.update(piece);
+    yield piece;
+  }
+  yield `,\n"seal": "${seal.digest("hex")}"\n}\n`;
 }
 
 /** Whether a text ends in its own seal. */
@@ -22,8 +29,8 @@ export function sealHolds(text: string): boolean {
 export type Head = readonly [job: number, place: number, hash: string];
 
 /** Last entries of the jobs outside a selection, so that the store's digest can be made from the file alone. */
-export function headsOutside(links: readonly Link[], jobs: ReadonlySet<number>): readonly Head[] {
-  const heads = new Map<number, Link>();
+export function headsOutside(links: readonly Mark[], jobs: ReadonlySet<number>): readonly Head[] {
+  const heads = new Map<number, Mark>();
   for (const link of links) {
     const head = heads.get(link.job);
     if (!jobs.has(link.job) && link.place > (head?.place ?? 0)) heads.set(link.job, link);

@@ -87,7 +87,8 @@ if (command === "start") {
   const day = new Date(Number(given) - dayMs).toISOString().slice(0, 10);
   const began = performance.now();
   const record = exportRecord(bot, { kind: "day", day });
-  const files = await exportFiles(record);
+  const files = [];
+  for await (const file of exportFiles(record)) files.push(file.name);
   console.log(
     JSON.stringify({
       wall: performance.now() - began,

@@ -3,6 +3,7 @@ import { cellTime } from "./sheet-source.ts";
 
 export const aboutSheet: SheetMaker = {
   name: "about",
+  ofExport: true,
   columns: [
     { name: "what", kind: "text", about: "a fact about these files" },
     { name: "is", kind: "text", about: "its value" },

@@ -4,6 +4,7 @@ import { cellTime } from "./sheet-source.ts";
 
 export const changesSheet: SheetMaker = {
   name: "changes",
+  ofExport: true,
   spare: true,
   columns: [
     { name: "job", kind: "number", about: "job number" },

@@ -6,10 +6,23 @@ import { xlsxBytes } from "./xlsx.ts";
 
 const spare = new Set(sheetMakers.filter((maker) => maker.spare).map(({ name }) => name));
 
-/** A record as sheets: every fact a row, in the order of jobs and times. */
-export function daySheets(record: DayRecord): readonly Sheet[] {
+/**
+ * A record as sheets: every fact a row, in the order of jobs and times. `made`: sheets of the same
+ * record that stand already; only those about the export itself are made again.
+ */
+export function daySheets(record: DayRecord, made: readonly Sheet[] = []): readonly Sheet[] {
   const own = { ...record, jobs: jobsIn(record) };
-  return sheetMakers.map(({ name, columns, rows }) => ({ name, columns, rows: rows(own) }));
+  return sheetMakers.map(({ name, columns, rows, ofExport }) => {
+    const known = ofExport === true ? undefined : made.find((sheet) => sheet.name === name);
+    return known ?? { name, columns, rows: rows(own) };
+  });
+}
+
+const ofExport = new Set(sheetMakers.filter((maker) => maker.ofExport).map(({ name }) => name));
+
+/** The sheets that hold the work: the same facts again are the same export. */
+export function sheetsOfWork(sheets: readonly Sheet[]): readonly Sheet[] {
+  return sheets.filter(({ name }) => !ofExport.has(name));
 }
 
 /** The jobs that an export of the record holds. */
@@ -25,21 +38,23 @@ export function filePrefix({ about, day }: DayRecord): string {
   return about === undefined || about.revision === 1 ? file : `${file}-r${about.revision}`;
 }
 
-/** The files of a record: one CSV a sheet, and one workbook with all of them. */
-export async function dayFiles(record: DayRecord): Promise<readonly FileOut[]> {
-  const sheets = daySheets(record);
+/** The files of a record one after the other: one CSV a sheet, and one workbook with all of them. */
+export async function* dayFiles(
+  record: DayRecord,
+  sheets: readonly Sheet[] = daySheets(record),
+): AsyncGenerator<FileOut> {
   const prefix = filePrefix(record);
-  const tables = sheets
-    .filter(({ name, rows }) => rows.length > 0 || !spare.has(name))
-    .map((sheet) => ({
+  for (const sheet of sheets) {
+    if (sheet.rows.length === 0 && spare.has(sheet.name)) continue;
+    yield {
       name: `${prefix}-${sheet.name.replaceAll(" ", "-")}.csv`,
       type: "text/csv",
       bytes: csvBytes(sheet),
-    }));
-  const book = {
+    };
+  }
+  yield {
     name: `${prefix}.xlsx`,
     type: "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet",
     bytes: await xlsxBytes(sheets),
   };
-  return [...tables, book];
 }

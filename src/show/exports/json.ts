@@ -1,4 +1,3 @@
-import type { FileOut } from "../../model.ts";
 import type { ExportRecord } from "./export-record.ts";
 import { inOneOrder } from "./in-one-order.ts";
 
@@ -6,10 +5,20 @@ import { inOneOrder } from "./in-one-order.ts";
 export const jsonFormat = "readback export";
 export const jsonVersion = 1;
 
-/** The export as one JSON text: a line a job, an entry, a file; sealed at its end. */
-export function jsonText(record: ExportRecord, files: readonly FileOut[]): string {
+/** Another file of the same export. */
+export interface FilePrint {
+  readonly name: string;
+  readonly sha256: string;
+}
+
+/** The export as one JSON text, in pieces: a line a job, an entry, a file; sealed at its end. */
+export function jsonPieces(record: ExportRecord, files: readonly FilePrint[]): Iterable<string> {
+  return record.seal(unclosed(record, files));
+}
+
+function* unclosed(record: ExportRecord, files: readonly FilePrint[]): Generator<string> {
   const { about, chain } = record;
-  const parts: readonly (readonly [string, string])[] = [
+  const heads: readonly (readonly [string, string])[] = [
     ["format", JSON.stringify(jsonFormat)],
     ["version", String(jsonVersion)],
     ["scope", JSON.stringify(about.scope)],
@@ -19,25 +28,29 @@ export function jsonText(record: ExportRecord, files: readonly FileOut[]): strin
     ["time_zone", JSON.stringify(record.zone)],
     ["units", JSON.stringify(record.units)],
     ["digest", JSON.stringify(about.digest)],
-    ["jobs", lines(record.shown, inOneOrder)],
-    ["due", lines(record.due ?? [])],
-    ["changes", lines(record.changes ?? [])],
-    ["files", lines(files.map(({ name, bytes }) => ({ name, sha256: record.fingerprint(bytes) })))],
-    ...(chain === undefined
-      ? []
-      : [
-          ["people", JSON.stringify(chain.people)] as const,
-          ["entries", lines(chain.entries)] as const,
-          ["other_heads", lines(chain.other_heads)] as const,
-          ["words", lines(chain.words)] as const,
-        ]),
   ];
-  return record.seal(`{\n${parts.map(([name, text]) => `"${name}": ${text}`).join(",\n")}`);
+  yield `{\n${heads.map(([name, text]) => `"${name}": ${text}`).join(",\n")}`;
+  yield* lines("jobs", record.shown, inOneOrder);
+  yield* lines("due", record.due ?? []);
+  yield* lines("changes", record.changes ?? []);
+  yield* lines("files", files);
+  if (chain === undefined) return;
+  yield `,\n"people": ${JSON.stringify(chain.people)}`;
+  yield* lines("entries", chain.entries);
+  yield* lines("other_heads", chain.other_heads);
+  yield* lines("words", chain.words);
 }
 
-function lines(
-  items: readonly object[],
+function* lines(
+  name: string,
+  items: Iterable<object>,
   write: (item: object) => string = (item) => JSON.stringify(item),
-): string {
-  return items.length === 0 ? "[]" : `[\n${items.map((item) => write(item)).join(",\n")}\n]`;
+): Generator<string> {
+  yield `,\n"${name}": [`;
+  let before = "";
+  for (const item of items) {
+    yield `${before}\n${write(item)}`;
+    before = ",";
+  }
+  yield before === "" ? "]" : "\n]";
 }

@@ -1,5 +1,6 @@
 import writeExcelFile, { type CellObject, type Row } from "write-excel-file/node";
 import type { Cell, Sheet } from "../../model.ts";
+import { guardedText } from "./cell-guard.ts";
 import { fixedZipTimes } from "./fixed-zip-times.ts";
 
 /** The longest text that a cell of the format may hold. */
@@ -39,7 +40,9 @@ function typed(cell: Cell, kind: Sheet["columns"][number]["kind"]): CellObject |
     const format = cell.length === 10 ? "yyyy-mm-dd" : "yyyy-mm-dd hh:mm";
     return { value: moment, type: Date, format };
   }
-  return { value: writable(cell), type: String, format: "@" };
+  const text = { value: writable(cell), type: String };
+  // what a program would take for a number, a date or a formula when the cell is typed in again
+  return guardedText(cell) === cell ? text : { ...text, format: "@" };
 }
 
 /** A spreadsheet's date has no zone: the company's wall clock is written as it stands. */

@@ -43,13 +43,12 @@ interface TextStyle {
 }
 
 /** How high a text stands when it is wrapped to a width. */
-export function heightOf(
-  { doc }: Page,
-  text: string,
-  { width, size, bold, lead }: TextStyle,
-): number {
-  doc.font(bold === true ? "bold" : "regular").fontSize(size);
-  return doc.heightOfString(printable(text), { width, lineGap: lead ?? 0.5 });
+export function heightOf({ doc }: Page, text: string, style: TextStyle): number {
+  const { width, lead = usualLead } = style;
+  const shown = faced(doc, style, text);
+  return isOneLine(doc, shown, width)
+    ? doc.currentLineHeight(true) + lead
+    : doc.heightOfString(shown, { width, lineGap: lead });
 }
 
 /** Sets a wrapped text at a place; the page does not move. */
@@ -58,12 +57,25 @@ export function textAt(
   text: string,
   style: TextStyle & { readonly y: number },
 ): void {
-  const { x, y, width, size, bold, lead } = style;
-  doc
-    .font(bold === true ? "bold" : "regular")
-    .fontSize(size)
-    .fillColor("black")
-    .text(printable(text), x, y, { width, lineGap: lead ?? 0.5 });
+  const { x, y, width, lead = usualLead } = style;
+  const shown = faced(doc, style, text);
+  const lineBreak = !isOneLine(doc, shown, width);
+  doc.fillColor("black").text(shown, x, y, { width, lineGap: lead, lineBreak });
+}
+
+const usualLead = 0.5;
+/** pt: widths of words are measured one by one where lines are broken, and add up a little otherwise */
+const slack = 2;
+
+/** Looking for where to break lines takes most of a report's time, and most texts need none. */
+function isOneLine(doc: PDFKit.PDFDocument, shown: string, width: number): boolean {
+  return doc.widthOfString(shown) < width - slack;
+}
+
+/** Takes the face that a text is set in; gives its letters that are in it. */
+function faced(doc: PDFKit.PDFDocument, { bold, size }: TextStyle, text: string): string {
+  doc.font(bold === true ? "bold" : "regular").fontSize(size);
+  return printable(text);
 }
 
 /** Letters of scripts that the face lacks: better a question mark than a name that is not there. */

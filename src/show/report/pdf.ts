@@ -1,4 +1,5 @@
 import PDFDocument from "pdfkit";
+import { joined } from "../joined.ts";
 import { fontFiles } from "../plots/fonts.ts";
 import { blockOn } from "./blocks.ts";
 import { footsOn, headOn } from "./head-and-foot.ts";
@@ -7,8 +8,8 @@ import { photosOn, plotsOn } from "./pictures.ts";
 import type { Report } from "./report.ts";
 
 /** One file with a report after the other, each on pages of its own; fonts embedded, text selectable. */
-export function reportBytes(reports: readonly Report[]): Promise<Uint8Array> {
-  const [first] = reports;
+export function reportBytes(reports: readonly (() => Report)[]): Promise<Uint8Array> {
+  const first = reports[0]?.();
   const paper = first?.paper ?? "LETTER";
   const doc = new PDFDocument({
     size: paper,
@@ -33,7 +34,7 @@ export function reportBytes(reports: readonly Report[]): Promise<Uint8Array> {
     doc.on("end", () => resolve(joined(parts)));
     doc.on("error", reject);
   });
-  for (const report of reports) setReport(doc, report);
+  for (const report of reports) setReport(doc, report());
   doc.end();
   return whole;
 }
@@ -51,14 +52,4 @@ function setReport(doc: PDFKit.PDFDocument, report: Report): void {
   footsOn(doc, report, from);
   // of two hundred reports one at a time is held
   doc.flushPages();
-}
-
-function joined(parts: readonly Uint8Array[]): Uint8Array {
-  const bytes = new Uint8Array(parts.reduce((sum, part) => sum + part.length, 0));
-  let at = 0;
-  for (const part of parts) {
-    bytes.set(part, at);
-    at += part.length;
-  }
-  return bytes;
 }
