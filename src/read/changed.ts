@@ -50,7 +50,8 @@ export function changed(
   if (Number.isNaN(left.value) || Number.isNaN(right.value)) return false;
   // "bus 590, now 14.2 each leg": a bus has no legs
   const behind = items.slice(right.index + 1, right.index + 4);
-  if (left.place === "dc_bus" && behind.some(({ text }) => /^(?:legs?|each|all|per)$/.test(text))) return false;
+  if (left.place === "dc_bus" && behind.some(({ text }) => /^(?:legs?|each|all|per)$/.test(text)))
+    return false;
   if (left.unit?.dimension === "mass" || right.unit?.dimension === "mass") return false;
   // a row of its own, in a sentence of its own, is no change of the last of another
   if (gap.strong && (isNumber(items[left.index - 1]) || isNumber(items[right.index + 1])))

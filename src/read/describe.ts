@@ -32,7 +32,7 @@ import { type Item, itemKind } from "./item.ts";
 import type { Label } from "./label.ts";
 import { between } from "./relate.ts";
 import { slashed } from "./slashed-labels.ts";
-import { degreeDrop, inOrOut, isA, plates } from "./what-words.ts";
+import { degreeDrop, inOrOut, isA, plates, plateVolts } from "./what-words.ts";
 import {
   bulbIn,
   inAndOut,
@@ -255,6 +255,7 @@ export function describe(drafts: readonly Draft[], items: readonly Item[], plain
     )
       draft.rating ??= "nominal";
     isA(items, draft);
+    plateVolts(items, draft);
     saturation(items, draft, previous);
     otherSide(items, draft, previous);
     degreeDrop(items, draft);

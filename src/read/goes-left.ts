@@ -104,12 +104,21 @@ function busAhead(gap: Gap): boolean {
   return gap.left.before.length > 0 || right.value > left.value * 1.15 || right.unit !== undefined;
 }
 
+/** "started 138 peak ran 19.8": of a start the peak is the figure before it, where a next state follows. */
+function peakOfStart(gap: Gap, next: number): boolean {
+  if (next !== gap.from || gap.items[next]?.label?.stat !== "peak") return false;
+  const before = gap.items.slice(Math.max(0, gap.left.index - 3), gap.left.index);
+  const started = before.some(({ text }) => /^(?:start|starts|started|starting)$/.test(text));
+  const ahead = gap.items.slice(next + 1, gap.to);
+  return started && ahead.some(({ label }) => label?.state === "running");
+}
+
 /** Does the sentence put this class of label behind its numbers? */
 export function goesLeft(gap: Gap, next: number, kind: string, taken: string): boolean {
   const item = gap.items[next];
   if (item === undefined) return false;
   const stuck = next === gap.from && item.glued && item.kind === itemKind.label;
-  if (stuck) return true;
+  if (stuck || peakOfStart(gap, next)) return true;
   const bulb =
     item.label?.quantity === "wet_bulb_temperature" || item.text === "db" || item.text === "dry";
   if (bulb && next === gap.from && lowerBehind(gap, next)) return false;

@@ -220,6 +220,11 @@ function contrasts(draft: Draft, right: Draft, items: readonly Item[]): boolean 
   return gap.bare && !sides.some((item) => /^(?:in|out|up|down|at|@)$/.test(item.text));
 }
 
+/** "started 138 peak ran 19.8": amps by what is told, whatever was measured before. */
+function peaksAndRuns(list: readonly Draft[]): boolean {
+  return list.some(({ stat }) => stat === "peak") && list.some(({ state }) => state === "running");
+}
+
 /** Gives each draft its quantity and its unit, from itself, its neighbours, the message, the job. */
 export function infer(
   drafts: readonly Draft[],
@@ -259,6 +264,7 @@ export function infer(
   rowAgain(list, items);
   thatLine(list, items, context);
   inOrder(list, items, context);
+  if (peaksAndRuns(list)) for (const draft of list) byState(draft, list, items);
   for (const draft of list) if (draft.quantity === undefined) fromContext(draft, items, context);
   byCapacitor(list, items);
   byIsolation(list, items);

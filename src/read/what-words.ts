@@ -145,3 +145,20 @@ export function plates(items: readonly Item[], drafts: readonly Draft[]): void {
     else if (draft.rating === undefined) plate = false;
   });
 }
+
+/** Nominal volts of supplies, V. Source: ANSI C84.1 (60 Hz) and IEC 60038 (50 Hz), from memory. */
+const mains: ReadonlySet<number> = new Set([
+  115, 120, 200, 208, 220, 230, 240, 277, 380, 400, 415, 440, 460, 480, 575, 600,
+]);
+
+/** "lra 149 460 3ph": volts as a plate gives them, before the number of phases. */
+export function plateVolts(items: readonly Item[], draft: Draft): void {
+  const at = items[draft.index + 1]?.text === "/" ? draft.index + 2 : draft.index + 1;
+  const phases = items[at];
+  if (!mains.has(draft.value) || draft.unit !== undefined) return;
+  if (draft.before.some((index) => items[index]?.label?.plate !== true)) return;
+  if (phases?.kind !== itemKind.number || (phases.value !== 3 && phases.value !== 1)) return;
+  if (!/^(?:ph|phase|phases)$/.test(items[at + 1]?.text ?? "")) return;
+  draft.named = "voltage";
+  draft.rating = "nominal";
+}

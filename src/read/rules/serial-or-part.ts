@@ -113,7 +113,8 @@ export const serials: Rule = {
       const head = headAt(items, i);
       if (head === undefined || items[i]?.owner !== undefined) continue;
       const from = skip(items, head.end);
-      if (from >= items.length) continue;
+      if (from >= items.length || /^(?:plate|tag|nameplate|sticker)$/.test(textAt(items, from)))
+        continue;
       const end = numberEnd(note, from);
       if (end === undefined) continue;
       const value = note.text.slice(items[from]?.from ?? 0, items[end - 1]?.to ?? 0);
