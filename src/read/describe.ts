@@ -28,6 +28,7 @@ import {
   sidePairs,
   strokeDegrees,
 } from "./gauges.ts";
+import { inThenOut } from "./in-then-out.ts";
 import { type Item, itemKind } from "./item.ts";
 import type { Label } from "./label.ts";
 import { between } from "./relate.ts";
@@ -288,6 +289,7 @@ function besideEachOther(items: readonly Item[], drafts: readonly Draft[]): void
   lettered(items, drafts);
   plates(items, drafts);
   inAndOut(items, drafts);
+  inThenOut(items, drafts);
   waterSides(items, drafts);
   waterPairs(items, drafts);
 }

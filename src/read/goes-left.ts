@@ -82,7 +82,11 @@ function leadsNext(gap: Gap, next: number): boolean {
   const behind = gap.items[gap.to + 1];
   if (left?.unit !== undefined || before === undefined) return false;
   const named =
-    (before.kind === itemKind.word && before.roles === 0) || before.kind === itemKind.subject;
+    (before.kind === itemKind.word && before.roles === 0) ||
+    before.kind === itemKind.subject ||
+    // "out 91 in 76 sup 56"
+    (/^(?:in|out)$/.test(before.text) && before.unit === undefined) ||
+    before.text === "in";
   return named && behind?.label?.place === undefined && behind?.label?.quantity === undefined;
 }
 

@@ -1,0 +1,69 @@
+import type { Place } from "../vocabulary.ts";
+import type { Draft } from "./draft.ts";
+import type { Item } from "./item.ts";
+
+/** Words of what has an "in" and an "out" but moves no air. */
+const noAir =
+  /^(?:rv|reversing|sol|pump|pumps|strainer|valve|drier|dryer|transformer|contactor|tower|loop|exchanger|hx|breaker|switch|water|chw|chilled|wtr|barrel|coil|pipe|line)$/;
+
+/** Cel between air into and out of a coil; common practice, no source. */
+const mostSplit = 25;
+
+function warmth(draft: Draft): boolean {
+  return (
+    (draft.place === undefined || draft.place === "outdoor_air" || draft.place === "return_air") &&
+    (draft.named === undefined || draft.named === "temperature") &&
+    draft.points === undefined &&
+    draft.action === undefined &&
+    draft.rating === undefined &&
+    (draft.unit === undefined
+      ? draft.value >= 4 && draft.value <= 130
+      : draft.unit.dimension === "temperature")
+  );
+}
+
+function place(draft: Draft, at: Place): void {
+  draft.place = at;
+  draft.hint = "temperature";
+}
+
+/** "in", "out" directly before a value; "air in" is one item. */
+function sideOf(items: readonly Item[], draft: Draft | undefined): string {
+  const before = draft === undefined ? undefined : items[draft.index - 1];
+  if (before?.text === "air" && before.label?.place === "return_air") return "in";
+  return before?.text ?? "";
+}
+
+/**
+ * "in 76 out 55", "out 91 in 76 sup 56": the sides stand before the values. Beside a supply the two are
+ * the weather and the room; else they are the air into and out of the unit, where they are as near to
+ * each other as such air is and the air cools; a warmer "out" may be either and is left to be asked.
+ */
+export function inThenOut(items: readonly Item[], drafts: readonly Draft[]): void {
+  if (items.some(({ text }) => noAir.test(text))) return;
+  const supplied = drafts.some((draft) => draft.place === "supply_air");
+  drafts.forEach((left, order) => {
+    const right = drafts[order + 1];
+    const sides = `${sideOf(items, left)} ${sideOf(items, right)}`;
+    if (right === undefined || !/^(?:in out|out in)$/.test(sides)) return;
+    if (!warmth(left) || !warmth(right)) return;
+    if ((left.unit === undefined) !== (right.unit === undefined)) return;
+    const [into, out] = sides === "in out" ? [left, right] : [right, left];
+    if (supplied) {
+      place(into, "return_air");
+      place(out, "outdoor_air");
+      return;
+    }
+    const fahrenheit = left.unit === undefined || left.unit.figure === "F";
+    const split = (into.value - out.value) / (fahrenheit ? 1.8 : 1);
+    if (split > 0 && split <= mostSplit) {
+      place(into, "return_air");
+      place(out, "supply_air");
+      return;
+    }
+    for (const one of [into, out]) {
+      one.place = undefined;
+      one.question = "quantity";
+    }
+  });
+}
