@@ -1,11 +1,12 @@
 import type { Message, Understood } from "../model.ts";
-import { type Route, sentTo } from "../record/route.ts";
+import { leftOpen, type Route, sentTo } from "../record/route.ts";
 import type { Memory } from "./memory.ts";
 import { routables } from "./world.ts";
 
 /**
  * "here", "on my way" of somebody with nothing in hand: the one open job that he was sent to.
  * Readings alone are not enough for it, and a place that is named and unknown is none of ours.
+ * "done" of somebody who has left: the one job that he left open.
  */
 export function arrivedAt(
   memory: Memory,
@@ -21,8 +22,9 @@ export function arrivedAt(
   const ends = understood.statements.some(
     (said) => said.kind === "status" && said.status === "done",
   );
-  if (!arrives || ends) return undefined;
+  if (arrives === ends) return undefined;
+  if (ends && understood.readings.length > 0) return undefined;
   const asked = { person: message.person, instant: Date.parse(message.at) };
-  const job = sentTo(asked, routables(memory));
+  const job = (ends ? leftOpen : sentTo)(asked, routables(memory));
   return job === undefined ? undefined : { kind: "job", job, by: "hand" };
 }

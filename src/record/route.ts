@@ -49,6 +49,20 @@ export function sentTo(
   return others.length === 0 ? only?.job : undefined;
 }
 
+/** The one job that somebody left and nobody closed: his "done" afterwards is of that one. */
+export function leftOpen(
+  asked: Pick<Asked, "person" | "instant">,
+  jobs: readonly Routable[],
+): number | undefined {
+  const [only, ...others] = jobs.filter(
+    (job) =>
+      job.people.includes(asked.person) &&
+      Date.parse(job.opened) <= asked.instant &&
+      job.statusAt(asked.instant) === "left_site",
+  );
+  return others.length === 0 ? only?.job : undefined;
+}
+
 /** The job that a message names, whatever its thread; undefined where it names none. */
 export function jobNamed(asked: Asked, jobs: readonly Routable[]): Route | undefined {
   const byNumber = jobs.find((job) => asked.named.jobs.includes(job.job));
