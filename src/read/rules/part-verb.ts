@@ -56,11 +56,22 @@ export function verbOf(items: readonly Item[], from: number, to: number): Verb |
       item.text === "new" &&
       items
         .slice(i + 1, i + 7)
-        .some((word) => word.text === "in" || word.text === "installed" || word.text === "reads")
+        .some(
+          (word, ahead) =>
+            /^(?:in|installed|reads)$/.test(word.text) ||
+            (word.text === "on" && ends(items[i + 2 + ahead])),
+        )
     )
       return { state: "fitted", at: i };
   }
   return undefined;
+}
+
+/** "new contactor on, runs 19.8": "on" ends what was done; "on order", "on the truck" go on. */
+function ends(next: Item | undefined): boolean {
+  return (
+    next === undefined || isStrongBreak(next) || /^(?:,|and|now|it|runs|running)$/.test(next.text)
+  );
 }
 
 function notFirst(items: readonly Item[], i: number, verb: Verb): Verb | undefined {
