@@ -51,6 +51,14 @@ const past = (...parts: Parameters<typeof note>[1][]): PastCase => ({
   notes: [note("", ...parts)],
 });
 
+/** A peak of 118 A at start, and what was read behind it. */
+const afterStart = (text: string, after: readonly number[]): CaseNote =>
+  note(
+    text,
+    r("current", 118, { state: "start", stat: "peak", said: "start peak 118" }),
+    ...after.map((value) => r("current", value, { said: String(value) })),
+  );
+
 const cases: readonly Wanted[] = [
   // insulation: IEEE 43-2013 12.3 and 6.3; tiers and trend: common practice, no source
   {
@@ -384,6 +392,27 @@ const cases: readonly Wanted[] = [
     check: "running_current",
     level: "good",
     says: /rectifier/,
+  },
+  {
+    title: "what a current fell through after the start is no load",
+    notes: [afterStart("start peak 118, then 40, then 14.1", [40, 14.1])],
+    check: "running_current",
+    level: "good",
+    says: /^14\.1 A, RLA 20: within its plate$/,
+  },
+  {
+    title: "where it stays after the start is the load",
+    notes: [afterStart("start peak 118, then 60, then 40", [60, 40])],
+    check: "running_current",
+    level: "bad",
+    says: /^40 A, RLA 20: overloaded$/,
+  },
+  {
+    title: "legs in a row after the start are all loads",
+    notes: [afterStart("start peak 118, then 40, 14.1", [40, 14.1])],
+    check: "running_current",
+    level: "bad",
+    says: /^40 and 14\.1 A/,
   },
   {
     title: "no rating, no verdict",

@@ -25,9 +25,32 @@ export const compressorCurrents: (scene: Scene) => readonly MotorCurrents[] = pe
   return bySubject(all, "compressor").map(([about, readings]) => ({
     about,
     start: readings.filter((one) => isStart(scene, one)),
-    running: readings.filter((one) => !isStart(scene, one)),
+    running: readings.filter((one) => !isStart(scene, one) && !isPassing(scene, one, readings)),
   }));
 });
+
+/** A word for a step right before the figure that it leads to. */
+const step =
+  /(?:\b(?:then|down|drop\w*|fall\w*|fell|settl\w*|after that)|->)(?: to| at)?\s*[\d.]+\s*(?:a|amps?)?$/;
+
+/** "start peak 84, then 40, then 14.1": what it fell through on its way from the start is no load. */
+function isPassing(scene: Scene, reading: Reading, readings: readonly Reading[]): boolean {
+  if (!isBare(reading)) return false;
+  const own = noteOf(scene, reading)?.readings.filter((one) => readings.includes(one)) ?? [];
+  const at = own.indexOf(reading);
+  const [from, to] = [own[at - 1], own[at + 1]];
+  if (from === undefined || to === undefined || !isBare(to)) return false;
+  const falls = (a: Reading, b: Reading): boolean => (numberOf(a) ?? 0) > (numberOf(b) ?? 0);
+  const behindStart = isStart(scene, from) || isPassing(scene, from, readings);
+  const steps = [reading, to].every((one) => step.test(beside(scene, one, [stepLetters, 0])));
+  return behindStart && steps && falls(from, reading) && falls(reading, to);
+}
+
+/** Letters before a figure in which a step is named. */
+const stepLetters = 16;
+
+const isBare = ({ points, state, series }: Reading): boolean =>
+  points === undefined && state === undefined && series === undefined;
 
 function isMotor(scene: Scene, reading: Reading): boolean {
   if (reading.kind === "dc" || reading.at === "control") return false;
