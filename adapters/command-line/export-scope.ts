@@ -41,7 +41,8 @@ export function scopeOf(given: Given): ExportScope | string {
   }
 }
 
-function rangeOf(first: string, last: string): ExportScope | string {
+/** Some days in a row, or the sentence that says what is wrong with them. */
+export function rangeOf(first: string, last: string): ExportScope | string {
   const [from, to] = [realDay(first), realDay(last)];
   if (from === undefined || to === undefined)
     return "Which days? Say --from YYYY-MM-DD --to YYYY-MM-DD.";

@@ -1,7 +1,10 @@
 import { z } from "zod";
 import { exportRecord } from "../../src/bot/export-record.ts";
+import { type ExportScope, knownScope, scopeName } from "../../src/bot/export-scope.ts";
 import { keptFile } from "../../src/bot/kept-file.ts";
+import { locate } from "../../src/bot/locate.ts";
 import { relearn } from "../../src/bot/memory.ts";
+import { knownToScope } from "../../src/bot/scope-jobs.ts";
 import type { Bot } from "../../src/bot.ts";
 import type { Message } from "../../src/model.ts";
 import { decodeText } from "../../src/record/import/decode.ts";
@@ -14,6 +17,7 @@ import { exportFiles } from "../../src/show/exports/export-files.ts";
 import type { ExportRecord } from "../../src/show/exports/export-record.ts";
 import { zoneOf } from "../../src/show/local-time.ts";
 import { rowsOf } from "../command-line/csv-rows.ts";
+import type { Asked } from "./export-words.ts";
 import { type OfficeOrder, officeOrder } from "./office-order.ts";
 
 /** Does what the office asked for, in one step with its answer; other messages are left alone. */
@@ -32,6 +36,7 @@ export function officeWork(bot: Bot): number {
 
 function carryOut(bot: Bot, { message }: InboxRow, order: OfficeOrder): void {
   const { platform, id, channel, thread } = message;
+  const { text, scope } = answerTo(bot, message, order);
   putOut(bot.store, {
     id: `reply:${platform}:${id}:0`,
     platform,
@@ -39,23 +44,48 @@ function carryOut(bot: Bot, { message }: InboxRow, order: OfficeOrder): void {
     ...(thread === undefined ? {} : { thread }),
     kind: "reply",
     answers: id,
-    text: answerTo(bot, message, order),
+    text,
     files: [],
-    ...(order.kind === "export" ? { detail: JSON.stringify({ export: order.day }) } : {}),
+    ...(scope === undefined ? {} : { detail: JSON.stringify({ export: scope }) }),
   });
   markMessage(bot.store, message, { state: "done" });
 }
 
-function answerTo(bot: Bot, message: Message, order: OfficeOrder): string {
+interface OfficeAnswer {
+  readonly text: string;
+  /** what the files are of that go out with it */
+  readonly scope?: ExportScope;
+}
+
+function answerTo(bot: Bot, message: Message, order: OfficeOrder): OfficeAnswer {
   switch (order.kind) {
     case "refused":
-      return "Exports and imports are the office's; ask there.";
+      return { text: "Exports and imports are the office's; ask there." };
     case "export":
-      return `The files of ${order.day}:`;
+      return toExport(bot, message, order.asked);
     case "import":
-      return message.files.map((file) => imported(bot, file)).join("\n");
+      return { text: message.files.map((file) => imported(bot, file)).join("\n") };
   }
 }
+
+function toExport({ memory }: Bot, message: Message, asked: Asked): OfficeAnswer {
+  if ("problem" in asked) return { text: asked.problem };
+  const scope = asked.scope === "here" ? jobHere(memory, message) : asked.scope;
+  if (scope === undefined) return { text: "Which job? Say: export job 14." };
+  const known = knownScope(knownToScope(memory, scope), scope);
+  return typeof known === "string"
+    ? { text: known }
+    : { text: `The files of ${shortName(known)}:`, scope: known };
+}
+
+/** The job of the thread, or in hand. */
+function jobHere(memory: Bot["memory"], message: Message): ExportScope | undefined {
+  const found = locate(memory, message);
+  return found.kind === "job" ? { kind: "job", job: found.job } : undefined;
+}
+
+/** "2026-05-12", "job 14" */
+const shortName = (scope: ExportScope): string => scopeName(scope).replace(/^days? /, "");
 
 function imported(bot: Bot, file: Message["files"][number]): string {
   const bytes = getWords(bot.store, fileKey(file.sha256))?.bytes;
@@ -68,7 +98,17 @@ function imported(bot: Bot, file: Message["files"][number]): string {
   return [head, ...bad.map(({ line, reason }) => `Line ${line}: ${reason}`)].join("\n");
 }
 
-const detailSchema = z.object({ export: z.string().optional() });
+const text = z.string();
+const scopeSchema = z.union([
+  // orders of an earlier version name the day alone
+  text.transform((day): ExportScope => ({ kind: "day", day })),
+  z.object({ kind: z.literal("day"), day: text }),
+  z.object({ kind: z.literal("range"), day: text, to: text }),
+  z.object({ kind: z.literal("job"), job: z.number() }),
+  z.object({ kind: z.literal("site"), site: text }),
+  z.object({ kind: z.literal("unit"), unit: text, site: z.exactOptional(text) }),
+]);
+const detailSchema = z.object({ export: scopeSchema.optional() });
 
 /** What a row says with its files. */
 export type Saying = Pick<OutboxRow, "text" | "files">;
@@ -79,19 +119,19 @@ export type Saying = Pick<OutboxRow, "text" | "files">;
  * it, it proves later that these files and the store are what they were.
  */
 export async function attachedTo(bot: Bot, row: OutboxRow): Promise<Saying> {
-  const { export: day } = detailSchema.parse(JSON.parse(row.detail ?? "{}"));
-  if (day === undefined) return row;
-  const record = exportRecord(bot, { kind: "day", day });
+  const { export: scope } = detailSchema.parse(JSON.parse(row.detail ?? "{}"));
+  if (scope === undefined) return row;
+  const record = exportRecord(bot, scope);
   const files: Attached[] = [];
   for await (const file of exportFiles(record)) files.push(keptFile(bot, file));
-  return { text: exported(day, record), files };
+  return { text: exported(shortName(scope), record), files };
 }
 
-function exported(day: string, { jobs, about, changes = [] }: ExportRecord): string {
+function exported(name: string, { jobs, about, changes = [] }: ExportRecord): string {
   const what =
     jobs.length === 0
-      ? `Nothing was recorded on ${day}: the files hold only their headings.`
-      : `The files of ${day}, ${jobs.length} ${jobs.length === 1 ? "job" : "jobs"}, revision ${about.revision}.`;
+      ? `Nothing was recorded on ${name}: the files hold only their headings.`
+      : `The files of ${name}, ${jobs.length} ${jobs.length === 1 ? "job" : "jobs"}, revision ${about.revision}.`;
   const since =
     about.since === undefined
       ? []
