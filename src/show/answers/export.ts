@@ -5,8 +5,7 @@ import type { Answer } from "./answer.ts";
 export const exportAnswer: Answer = (input) => {
   const date = localTime(input.message.at, input.time_zone)?.date ?? "YYYY-MM-DD";
   return [
-    "The office writes: export today, and the day's files come here. Also: export last week,",
-    "export job 14, export site or unit and its name.",
+    "The office writes: export today, and the files come here. Likewise: last week, job 14, site or unit and its name.",
     `On the command line: export --day ${date}.`,
   ].join("\n");
 };
