@@ -13,6 +13,58 @@ function lastLike(
   return undefined;
 }
 
+const metric = /^(?:bar|mbar|kPa|MPa)/;
+
+const degrees: ReadonlySet<string> = new Set([
+  "temperature",
+  "wet_bulb_temperature",
+  "dew_point_temperature",
+  "superheat",
+  "subcooling",
+  "temperature_difference",
+]);
+
+/** The figure of a difference or a temperature in the scale that somebody has used: K is C's. */
+function scaleOf(figure: string | undefined): "C" | "F" | undefined {
+  if (figure === "C" || figure === "K") return "C";
+  return figure === "F" ? "F" : undefined;
+}
+
+/**
+ * The scale of the degrees said before on this job, where it is one: who tells the air in C means K by
+ * his superheat. Pressures in bar stand for C too, where no degrees were said.
+ */
+function scaleBefore(context: Context): "C" | "F" | undefined {
+  const scales = new Set<string>();
+  let bars = false;
+  for (const reading of context.readings) {
+    if (reading.assumed.includes("unit")) continue;
+    const scale = degrees.has(reading.quantity) ? scaleOf(reading.figure.unit) : undefined;
+    if (scale !== undefined) scales.add(scale);
+    if (reading.quantity === "pressure" && metric.test(reading.figure.unit)) bars = true;
+  }
+  if (scales.size > 1) return undefined;
+  return scales.has("C") || (scales.size === 0 && bars) ? "C" : scales.has("F") ? "F" : undefined;
+}
+
+/** "liquid 41 C, SC 5", "5.1 bar SH 8": the scale of the message's own degrees, else of its bars. */
+export function scaleBeside(draft: Draft, list: readonly Draft[]): void {
+  if (draft.unit !== undefined || draft.quantity === undefined || !degrees.has(draft.quantity))
+    return;
+  const scales = new Set(
+    list.flatMap((other) => {
+      const said = other.ownUnit && !other.gone && other.unit?.dimension === "temperature";
+      const scale = said ? scaleOf(other.unit?.figure) : undefined;
+      return scale === undefined ? [] : [scale];
+    }),
+  );
+  const bars = list.some((other) => other.ownUnit && metric.test(other.unit?.figure ?? ""));
+  const [scale = bars ? "C" : undefined, ...others] = scales;
+  if (scale === undefined || others.length > 0) return;
+  draft.unit = unitCalled(scale);
+  draft.assumedUnit = true;
+}
+
 /** Two units for the same thing before, and the value could be in either: nobody knows. */
 function differing(draft: Draft, context: Context): boolean {
   const units = new Set<string>();
@@ -51,7 +103,8 @@ export function habitUnit(draft: Draft, context: Context): void {
   const figure =
     last !== undefined && sameWorld(draft, last.figure.unit)
       ? last.figure.unit
-      : habit?.[context.units];
+      : ((degrees.has(draft.quantity) ? scaleBefore(context) : undefined) ??
+        habit?.[context.units]);
   if (figure === undefined) return;
   if (differing(draft, context)) {
     draft.question = "unit";

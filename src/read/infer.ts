@@ -1,7 +1,7 @@
 import type { Context } from "./context.ts";
 import type { Draft } from "./draft.ts";
 import { drains } from "./drains.ts";
-import { habitUnit, unitBefore } from "./habit.ts";
+import { habitUnit, scaleBeside, unitBefore } from "./habit.ts";
 import { subjects } from "./hold-subject.ts";
 import { inherit } from "./inherit.ts";
 import type { Item } from "./item.ts";
@@ -279,6 +279,7 @@ export function infer(
   alongShapes(list, items);
   list.forEach((draft, order) => {
     if (draft.unit === undefined && draft.quantity !== undefined) unitBefore(draft, list, order);
+    scaleBeside(draft, list);
     habitUnit(draft, context);
     if (draft.quantity === "mass" && draft.rating === "nominal") draft.rating = "nameplate_charge";
   });
