@@ -1,5 +1,6 @@
 import type { Context } from "./context.ts";
 import type { Draft } from "./draft.ts";
+import type { Item } from "./item.ts";
 import { quantityOf, unitCalled } from "./kinds.ts";
 
 function lastLike(
@@ -96,7 +97,40 @@ export function unitBefore(draft: Draft, list: readonly Draft[], order: number):
   }
 }
 
+/**
+ * "weighed in 12.6" behind "recovered 9.2 kg": kilograms go on where nothing but kilograms was said and
+ * the figure is near; pounds never do, since the bare figure may be ounces.
+ */
+function kilograms(draft: Draft, context: Context): void {
+  if (draft.unit !== undefined || draft.question !== undefined || draft.named !== undefined) return;
+  const weighed = draft.action !== undefined || draft.rating === "nameplate_charge";
+  if (draft.quantity !== undefined ? draft.quantity !== "mass" : !weighed) return;
+  const masses = context.readings.filter(
+    ({ quantity, figure }) => quantity === "mass" && figure.unit !== "",
+  );
+  const last = masses[masses.length - 1];
+  if (last === undefined || masses.some(({ figure }) => figure.unit !== "kg")) return;
+  const far = draft.value / Number(last.figure.number);
+  if (far < 0.1 || far > 10) return;
+  draft.quantity = "mass";
+  draft.unit = unitCalled("kg");
+  draft.assumedUnit = true;
+}
+
+/** "weighed in 12.6 plus 1.4 for the pipes": kilograms on kilograms. */
+export function plusKilograms(draft: Draft, left: Draft | undefined, items: readonly Item[]): void {
+  if (left?.quantity !== "mass" || left.unit?.figure !== "kg" || draft.index !== left.index + 2)
+    return;
+  if (!/^(?:plus|\+)$/.test(items[left.index + 1]?.text ?? "")) return;
+  if (draft.unit !== undefined || draft.named !== undefined || draft.points !== undefined) return;
+  draft.quantity = "mass";
+  draft.unit = left.unit;
+  draft.assumedUnit = true;
+  draft.action ??= left.action;
+}
+
 export function habitUnit(draft: Draft, context: Context): void {
+  kilograms(draft, context);
   if (draft.quantity === undefined || draft.unit !== undefined) return;
   const last = lastLike(context, draft.quantity);
   const { habit } = quantityOf(draft.quantity);

@@ -1,7 +1,7 @@
 import type { Context } from "./context.ts";
 import type { Draft } from "./draft.ts";
 import { drains } from "./drains.ts";
-import { habitUnit, scaleBeside, unitBefore } from "./habit.ts";
+import { habitUnit, plusKilograms, scaleBeside, unitBefore } from "./habit.ts";
 import { subjects } from "./hold-subject.ts";
 import { inherit } from "./inherit.ts";
 import type { Item } from "./item.ts";
@@ -27,6 +27,7 @@ import {
 } from "./like-others.ts";
 import { nextPoint } from "./next-point.ts";
 import { likeLeft, oilIsWarm, own } from "./own-words.ts";
+import { pairsAgain } from "./pairs-again.ts";
 import {
   byCapacitor,
   byIsolation,
@@ -240,6 +241,7 @@ export function infer(
   const list = drafts.filter((draft) => !draft.gone);
   for (const draft of list) outOfGear(draft, items, context);
   rowAgain(list, items);
+  pairsAgain(list);
   setAndActual(items, list, context.units);
   lettersOfGauges(list, items);
   list.forEach((draft, order) => {
@@ -281,6 +283,7 @@ export function infer(
     if (draft.unit === undefined && draft.quantity !== undefined) unitBefore(draft, list, order);
     scaleBeside(draft, list);
     habitUnit(draft, context);
+    plusKilograms(draft, list[order - 1], items);
     if (draft.quantity === "mass" && draft.rating === "nominal") draft.rating = "nameplate_charge";
   });
 }

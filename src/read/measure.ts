@@ -1,3 +1,4 @@
+import { isStrongBreak } from "./breaks.ts";
 import { chain } from "./chain.ts";
 import { conditions } from "./conditions.ts";
 import { correct } from "./correct.ts";
@@ -146,11 +147,22 @@ function dropNots(drafts: readonly Draft[], items: readonly Item[]): void {
   });
 }
 
+/** Where the clause begins and ends that an item stands in. */
+function clauseOf(items: readonly Item[], index: number): readonly [number, number] {
+  const ends = (item: Item): boolean => item.text === "," || isStrongBreak(item);
+  const from = items.slice(0, index).findLastIndex(ends) + 1;
+  const to = items.findIndex((item, at) => at > index && ends(item));
+  return [from, to < 0 ? items.length : to];
+}
+
 /** "9:40 suction 61, 10:10 suction 67": of several times the one that the value goes with. */
 function timeOf(note: Note, drafts: readonly Draft[], draft: Draft): string | undefined {
   const times = note.measuredAt;
   const [only] = times;
   if (only === undefined || times.length === 1) return only?.time;
+  const [from, to] = clauseOf(note.items, draft.index);
+  const [own, ...rivals] = times.filter(({ index }) => index >= from && index < to);
+  if (own !== undefined && rivals.length === 0) return own.time;
   if ((drafts[0]?.index ?? 0) < only.index)
     return (times.find((one) => one.index > draft.index) ?? times[times.length - 1])?.time;
   return times.filter((one) => one.index < draft.index).pop()?.time;

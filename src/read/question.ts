@@ -191,9 +191,12 @@ function askFor(
     kind === "unit" &&
     (draft.action !== undefined || draft.quantity === "mass" || draft.rating === "nameplate_charge")
   ) {
+    const kilos = /^k?g$/.test(
+      note.context.readings.findLast(({ quantity }) => quantity === "mass")?.figure.unit ?? "",
+    );
     ask(
       note,
-      note.context.units === "si"
+      kilos || note.context.units === "si"
         ? `${told(note, draft)} kg or g?`
         : `${told(note, draft)} pounds or ounces?`,
     );

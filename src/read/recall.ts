@@ -73,6 +73,15 @@ function earlierLike(draft: Draft, reading: Reading): boolean {
   return far > 1 / 3 && far < 3;
 }
 
+/** "12:50 355" behind "12:40 pump off, 320 mic": a vacuum or a nitrogen test is told by the clock. */
+function byTheClock(items: readonly Item[], draft: Draft, reading: Reading): boolean {
+  const gauge = reading.quantity === "vacuum" || reading.quantity === "pressure";
+  const far = ratio(draft.value, reading);
+  return gauge && reading.at === undefined && far > 0.2 && far < 5 && items.some(isClock);
+}
+
+const isClock = (item: Item): boolean => item.owner === "at <hour>:<minute>";
+
 /** Words of a message that goes on where the last one stopped. */
 function goesOn(items: readonly Item[], draft: Draft): boolean {
   return goesOnSurely(items, draft) || items.some((item) => (item.roles & role.next) !== 0);
@@ -223,7 +232,8 @@ export function fromContext(draft: Draft, items: readonly Item[], context: Conte
   if (first === undefined) return;
   const side = draft.thing === "side" && first.quantity === "capacitance";
   const labelled = draft.points !== undefined || draft.subject !== undefined || side;
-  if (!labelled && !goesOn(items, draft) && !earlierLike(draft, first)) return;
+  const timed = byTheClock(items, draft, first);
+  if (!labelled && !timed && !goesOn(items, draft) && !earlierLike(draft, first)) return;
   const close = candidates.filter(
     (reading) => ratio(draft.value, reading) > 1 / 3 && ratio(draft.value, reading) < 3,
   );
@@ -245,7 +255,7 @@ export function fromContext(draft: Draft, items: readonly Item[], context: Conte
   // ohms after volts: nothing but insulation spans such a range
   const wide = first.quantity === "insulation_resistance" || first.quantity === "vacuum";
   if ((!labelled || !wide) && (far > 30 || far < 1 / 30)) return;
-  const onlyNext = !labelled && !draft.earlier && !goesOnSurely(items, draft);
+  const onlyNext = !labelled && !timed && !draft.earlier && !goesOnSurely(items, draft);
   if (onlyNext && (far > 3 || far < 1 / 3)) return;
   const placed = placedLike(draft, first, context);
   if (placed === undefined) {

@@ -14,7 +14,11 @@ interface Words {
   vacuum: boolean;
   ground: boolean;
   rails: boolean;
+  pipes: boolean;
 }
+
+/** Words beside which "35 m" is a length. */
+const pipeWords = /^(?:pipe|pipes|piping|pipework|lineset|copper|tubing)$/;
 
 function lookAtPoints(words: Words, item: Item): void {
   for (const points of item.points ?? [])
@@ -35,10 +39,13 @@ function wordsOf(items: readonly Item[]): Words {
     vacuum: false,
     ground: false,
     rails: false,
+    pipes: false,
   };
   for (const item of items) {
     if (item.kind === itemKind.ground) words.ground = true;
     else if (item.kind === itemKind.points) lookAtPoints(words, item);
+    const line = item.label?.place === "liquid" || item.label?.place === "suction";
+    if (line || pipeWords.test(item.text)) words.pipes = true;
     if (item.text === "leads") words.leads = true;
     else if (item.text === "tester" || item.text === "megger") words.insulation = true;
     const quantity = item.label?.quantity;
@@ -101,6 +108,7 @@ export function settingOf(
       words.winding || (ohms && !words.resistance) || (silent && last === "winding_resistance"),
     vacuum: words.vacuum || last === "vacuum",
     component: words.component,
+    pipes: words.pipes && !words.insulation && !words.ground && !words.leads,
     diode: words.diode || (words.rails && !mega) || (silent && last === "diode_drop"),
   };
 }

@@ -5,6 +5,8 @@ import { fits, unitCalled, usualQuantity } from "./kinds.ts";
 
 /** What the whole message says about how its resistances and volts are meant. */
 export interface Setting {
+  /** pipes are spoken of, and no test of insulation */
+  readonly pipes: boolean;
   /** an insulation test is in hand */
   readonly insulation: boolean;
   readonly winding: boolean;
@@ -145,7 +147,8 @@ function swapped(
       return undefined;
     case "megohm":
       if (named === "length") return "m";
-      return undefined;
+      // "35 m liquid pipe": metres
+      return setting.pipes && draft.letter === "m" && draft.points === undefined ? "m" : undefined;
     case "F":
       if (draft.value > 0 && draft.value < 0.01 && draft.place === undefined && named === undefined)
         return "farad";

@@ -15,6 +15,7 @@ const setting = {
   diode: false,
   vacuum: false,
   component: false,
+  pipes: false,
 };
 
 function revive(asked: Asked, unit: Unit | undefined, named: QuantityName | undefined): Draft {

@@ -26,7 +26,7 @@ const moved: ReadonlySet<string> = new Set([
 ]);
 
 const rate =
-  /^(?:at a time|each time|a pop|(?:a|per) (?:hour|time|month|year|ft|foot|inch|day|week)|\/(?:ft|month|yr|year))/;
+  /^(?:at a time|each time|a pop|(?:a|per) (?:hour|time|month|year|ft|foot|inch|day|week|meter|metre)|\/ ?(?:ft|foot|m|meter|metre|month|yr|year|h|hr)\b)/;
 
 const marks =
   /^(?:sp|setpoint|set|target|normal|spec|design|nameplate|usual|plate|rated|max|expected|stat|where|what)$/;
@@ -167,7 +167,7 @@ export const differences: Rule = {
       )
         state(note, differences.name, [i, i + 1], { kind: "note", about: "difference" });
       else if (
-        dimension === "mass" &&
+        (dimension === "mass" || note.plain.charAt(item.unitFrom) === "g") &&
         rate.test(note.plain.slice(item.to, item.to + 12).trimStart())
       )
         state(note, differences.name, [i, i + 1], { kind: "note", about: "rate" });

@@ -23,8 +23,30 @@ export function belt(note: Note, i: number, item: Item): boolean {
   return true;
 }
 
+/**
+ * Outside diameters of refrigerant tube in mm that nobody would say of degrees: with two decimals.
+ * Source: EN 12735-1, ASTM B280, from memory.
+ */
+const diameters: ReadonlySet<string> = new Set(
+  "6.35 9.52 9.53 15.88 19.05 22.22 28.58 31.75 34.92 41.28".split(" "),
+);
+
+/** "liquid pipe 9.52": a diameter, no degrees. */
+function isDiameter(note: Note, i: number, item: Item): boolean {
+  if (item.unit !== undefined || !diameters.has(note.plain.slice(item.from, item.to))) return false;
+  return note.items
+    .slice(Math.max(0, i - 2), i + 3)
+    .some((one) =>
+      /\b(?:pipes?|lines?|copper|tube|tubing)\b/.test(note.plain.slice(one.from, one.to)),
+    );
+}
+
 export function pipe(note: Note, i: number, item: Item): boolean {
   const { items } = note;
+  if (isDiameter(note, i, item)) {
+    state(note, SIZE, [i, i + 1], { kind: "note", about: "size" });
+    return true;
+  }
   const article = textAt(items, i - 1);
   if (
     item.fraction &&
