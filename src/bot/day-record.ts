@@ -29,7 +29,7 @@ export function scopeRecord(memory: Memory, scope: ExportScope): DayRecord {
     ...bare,
     jobs,
     due: jobs.flatMap((entry) =>
-      dueItems(entry, laterJobs(entry.job, jobsAround(memory, entry.job))),
+      dueItems(entry, laterJobs(entry.job, jobsAround(memory, entry.job)), zone),
     ),
     certificates: certificatesOf(memory),
     supplierOf: (part) => supplierOf(memory, part),

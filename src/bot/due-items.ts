@@ -1,16 +1,24 @@
-import type { Finding, Job } from "../model.ts";
+import { isOutside } from "../judge/checks/leak-reminder.ts";
+import type { EquipmentFacts, Finding, Job } from "../model.ts";
 import { daysLater, followUpDays, repairDays } from "../physics/leak-rules.ts";
 import type { DueItem, ExportJob } from "../show/exports/sheet-source.ts";
+import { localTime } from "../show/local-time.ts";
 
-/** Days within which the European rule wants a repaired leak looked at again: Regulation (EU) 2024/573 Art. 4(7). */
-const europeAgainDays = 30;
+/** Days within which the European rule wants a repaired leak looked at again, and hours before which it is too early: Regulation (EU) 2024/573 Art. 4. */
+const europeAgain = { days: 30, hours: 24 } as const;
+/** h after the first check: what is said sooner is the same check. Our choice, no source. */
+const sameCheckHours = 12;
 
 /**
  * What follows from a leak rate over its limit: repair with its first check, then the follow-up
- * check. Each is done by what the record proves, never by a word alone.
+ * check. Each is done by what the record proves, never by a word alone. Days are counted in `zone`.
  */
-export function dueItems(entry: ExportJob, later: readonly Job[]): readonly DueItem[] {
-  const { job, judgement } = entry;
+export function dueItems(
+  entry: ExportJob,
+  later: readonly Job[],
+  zone: string,
+): readonly DueItem[] {
+  const { job, judgement, equipment } = entry;
   const finding = judgement.findings.find(({ check }) => check === "leak_rate");
   if (finding === undefined || !asksRepair(finding)) return [];
   const added = job.readings.findLast((r) => r.quantity === "mass" && r.action === "charged");
@@ -18,38 +26,52 @@ export function dueItems(entry: ExportJob, later: readonly Job[]): readonly DueI
   const jobs = [job, ...later];
   const repaired = momentOf(jobs, from, isRepair);
   const verified = momentOf(jobs, repaired ?? from, isVerification);
-  const europe = finding.basis.startsWith("EU");
+  const day = (iso: string): string => localTime(iso, zone)?.date ?? iso.slice(0, 10);
   const repair: DueItem = {
     job: job.job,
-    what: "leak repaired and first check",
-    due: daysLater(from, repairDays.usual) ?? from.slice(0, 10),
+    what: repairWords(equipment, day(from)),
+    due: daysLater(day(from), repairDays.usual) ?? day(from),
     basis: finding.basis,
     ...(repaired !== undefined && verified !== undefined
-      ? { state: "done", proof: `repair ${repaired.slice(0, 10)}, check ${verified.slice(0, 10)}` }
+      ? { state: "done", proof: `repair ${day(repaired)}, check ${day(verified)}` }
       : {
           state: "open",
           proof: "a repair said, and a pressure test, vacuum or no leak found after it",
         }),
   };
   if (verified === undefined || repaired === undefined) return [repair];
-  const again = momentOf(jobs, dayAfter(verified), isVerification);
+  const hours = inEurope(finding) ? europeAgain.hours : sameCheckHours;
+  const again = momentOf(jobs, hoursAfter(verified, hours), isVerification);
+  const days = inEurope(finding) ? europeAgain.days : followUpDays;
   const followUp: DueItem = {
     job: job.job,
     what: "follow-up check",
-    due: daysLater(verified, europe ? europeAgainDays : followUpDays) ?? verified.slice(0, 10),
+    due: daysLater(day(verified), days) ?? day(verified),
     basis: finding.basis,
     ...(again === undefined
       ? { state: "open", proof: "a later leak check with no leak found" }
-      : { state: "done", proof: `check ${again.slice(0, 10)}` }),
+      : { state: "done", proof: `check ${day(again)}` }),
   };
   return [repair, followUp];
 }
 
-/** Over its limit; in Europe any leak. */
-const asksRepair = ({ level, basis }: Finding): boolean =>
-  level === "bad" || (basis.startsWith("EU") && level === "watch");
+/** Over its limit, where the rule reaches the unit; in Europe any leak. */
+const asksRepair = (finding: Finding): boolean =>
+  (finding.level === "bad" && !isOutside(finding)) ||
+  (inEurope(finding) && finding.level === "watch");
 
-const dayAfter = (iso: string): string => new Date(Date.parse(iso) + 43_200_000).toISOString();
+const inEurope = ({ basis }: Finding): boolean => basis.startsWith("EU");
+
+/** "…; by 2026-09-09 where the process must stop for it" */
+function repairWords({ use }: EquipmentFacts, from: string): string {
+  const longest = daysLater(from, repairDays.processShutdown);
+  const stop =
+    use === "industrial_process" ? `; by ${longest} where the process must stop for it` : "";
+  return `leak repaired and first check${stop}`;
+}
+
+const hoursAfter = (iso: string, hours: number): string =>
+  new Date(Date.parse(iso) + hours * 3_600_000).toISOString();
 
 type Said = Job["statements"][number]["statement"];
 

@@ -1,3 +1,4 @@
+import type { Finding } from "../../model.ts";
 import { carbonEquivalentT, leakCheckMonths } from "../../physics/carbon-equivalent.ts";
 import {
   chronicPercent,
@@ -18,6 +19,11 @@ export interface Rule {
   readonly applies: boolean | undefined;
 }
 
+const outside = ", which does not seem to reach this unit";
+
+/** Whether a leak rate stands for the record alone: no date of the rule follows from it. */
+export const isOutside = ({ basis }: Pick<Finding, "basis">): boolean => basis.endsWith(outside);
+
 /** The regime that the office chose, else the one that the refrigerant points to. */
 export function ruleFor(scene: Scene, fullKg: number): Rule {
   const refrigerant = refrigerantOf(scene);
@@ -32,8 +38,9 @@ export function ruleFor(scene: Scene, fullKg: number): Rule {
       facts === undefined
         ? undefined
         : regimeApplies(regime, fullKg, { gwp, depletesOzone: facts.depletesOzone });
-    const basis = regime === "us_82" ? "40 CFR 82.157" : "40 CFR 84.106";
-    return { basis, source: `${basis}(a)`, applies };
+    const text = regime === "us_82" ? "40 CFR 82.157" : "40 CFR 84.106";
+    const basis = applies === false ? `${text}${outside}` : text;
+    return { basis, source: `${text}(a)`, applies };
   }
   return {
     basis: "40 CFR 82/84",

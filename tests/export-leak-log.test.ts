@@ -1,0 +1,205 @@
+import { mkdirSync, mkdtempSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { parse } from "csv-parse/sync";
+import { expect, test } from "vitest";
+import { run } from "./support/run.ts";
+
+/** Imports an office's list, plays messages, exports, and reads the sheets back: the office's own way. */
+const folder = mkdtempSync(join(tmpdir(), "leak-log-"));
+let stores = 0;
+
+type Row = Readonly<Record<string, string>>;
+/** [ISO local time, words]; `job` opens one for the unit */
+type Said = readonly [at: string, text: string];
+
+async function sheets(unit: Row, said: readonly Said[]) {
+  const place = join(folder, String(++stores));
+  mkdirSync(place);
+  const db = join(place, "store.db");
+  const list = { tag: "U-1", site: "Cinder School", kind: "chiller", ...unit };
+  const csv = [Object.keys(list), Object.values(list)].map((row) => row.join(",")).join("\n");
+  writeFileSync(join(place, "equipment.csv"), csv);
+  const taken = await run(["import", join(place, "equipment.csv"), "--db", db]);
+  expect(taken.exit, taken.out.join("\n")).toBe(0);
+  let thread = "";
+  const lines = said.map(([at, text], n) => {
+    const opens = text.startsWith("New job");
+    if (opens) thread = `m${n}`;
+    const who = opens ? { person: "maren", role: "dispatcher" } : { person: "odo", role: "tech" };
+    const where = opens ? { channel: "south" } : { channel: "south", thread };
+    return JSON.stringify({ id: `m${n}`, at, ...where, ...who, text });
+  });
+  writeFileSync(join(place, "chat.jsonl"), lines.join("\n"));
+  expect((await run(["replay", join(place, "chat.jsonl"), "--db", db])).exit).toBe(0);
+  const out = join(place, "out");
+  const made = await run(["export", "--unit", "U-1", "--db", db, "--out", out]);
+  expect(made.exit, made.complaints).toBe(0);
+  const rows = (name: string): readonly Row[] => {
+    const file = readdirSync(out).find((one) => one.endsWith(`-${name}.csv`));
+    if (file === undefined) return [];
+    return parse(readFileSync(join(out, file), "utf8"), { bom: true, columns: true });
+  };
+  return { log: rows("leak-log"), due: rows("due") };
+}
+
+const visit = (at: string, ...texts: readonly string[]): readonly Said[] => [
+  [`${at}T08:00:00-05:00`, "New job: Cinder School U-1, not cooling. Odo"],
+  ...texts.map((text, n): Said => [`${at}T08:${10 + n}:00-05:00`, text]),
+];
+
+interface Worked {
+  readonly source: string;
+  readonly unit: Row;
+  readonly texts: readonly string[];
+  readonly percent: string;
+  readonly verdict: "GOOD" | "BAD" | "WATCH";
+  /** dates in the sheet of what is due */
+  readonly due: readonly string[];
+}
+
+const comfort = { use: "comfort cooling", "leak regime": "us_82" };
+
+/** Rates and limits by hand; each figure is pounds added over pounds of full charge, by the days. */
+const worked: readonly Worked[] = [
+  {
+    source: "40 CFR 84.102 annualizing: 3/28 * 365/140; over 10: repair in 30 days, 84.106(d)",
+    unit: { refrigerant: "R-410A", "charge lb": "28", ...comfort, "leak regime": "us_84" },
+    texts: ["added 3 lb, last addition was 140 days ago"],
+    percent: "27.9",
+    verdict: "BAD",
+    due: ["2026-06-11"],
+  },
+  {
+    source: "40 CFR 84.102 annualizing: 12/180 * 365/200; commercial refrigeration, not over 20",
+    unit: {
+      ...{ refrigerant: "R-404A", "charge lb": "180", kind: "rack" },
+      ...{ use: "commercial refrigeration", "leak regime": "us_84" },
+    },
+    texts: ["added 12 lb, last addition was 200 days ago"],
+    percent: "12.2",
+    verdict: "GOOD",
+    due: [],
+  },
+  {
+    source: "40 CFR 82.152 annualizing, days no more than 365: 5/62 * 365/365; not over 10",
+    unit: { refrigerant: "R-22", "charge lb": "62", ...comfort },
+    texts: ["added 5 lb, last addition was 500 days ago"],
+    percent: "8.06",
+    verdict: "GOOD",
+    due: [],
+  },
+  {
+    source: "40 CFR 82.157(c)(2): a rate equal to the limit is not over it: 20/100 * 365/365 = 20",
+    unit: {
+      ...{ refrigerant: "R-22", "charge lb": "100", kind: "rack" },
+      ...{ use: "commercial refrigeration", "leak regime": "us_82" },
+    },
+    texts: ["added 20 lb, last addition was 400 days ago"],
+    percent: "20",
+    verdict: "GOOD",
+    due: [],
+  },
+  {
+    source: "40 CFR 82.157(a): below 50 lb of an ozone depleter no date follows: 6/42 * 365/100",
+    unit: { refrigerant: "R-22", "charge lb": "42", ...comfort },
+    texts: ["added 6 lb, last addition was 100 days ago"],
+    percent: "52.1",
+    verdict: "BAD",
+    due: [],
+  },
+  {
+    source: "40 CFR 84.106(a): below 15 lb no date follows: 3/14 * 365/100",
+    unit: { refrigerant: "R-410A", "charge lb": "14", ...comfort, "leak regime": "us_84" },
+    texts: ["added 3 lb, last addition was 100 days ago"],
+    percent: "78.2",
+    verdict: "BAD",
+    due: [],
+  },
+  {
+    source: "40 CFR 84.102 rolling average: (4 + 3 + 5)/90, all within 365 days; over 10",
+    unit: {
+      ...{ refrigerant: "R-407C", "charge lb": "90", ...comfort },
+      ...{ "leak regime": "us_84", "leak method": "rolling" },
+    },
+    texts: ["added 5 lb today. also added 3 lb 90 days ago and 4 lb 210 days ago"],
+    percent: "13.3",
+    verdict: "BAD",
+    due: ["2026-06-11"],
+  },
+];
+
+test.each(worked)("$source", async ({ unit, texts, percent, verdict, due }) => {
+  const made = await sheets(unit, visit("2026-05-12", ...texts));
+  expect(made.log.map((row) => [row["percent a year"], row.verdict])).toEqual([[percent, verdict]]);
+  expect(made.due.map((row) => row.due?.slice(0, 10))).toEqual(due);
+});
+
+const leaking = {
+  ...{ refrigerant: "R-22", "charge lb": "62", ...comfort },
+  "last addition": "2025-12-23",
+};
+
+test("from one addition to the next the days are counted from the record itself", async () => {
+  // 3/62 * 365/140 = 12.6; then 2/62 * 365/30 = 39.2
+  const { log } = await sheets(leaking, [
+    ...visit("2026-05-12", "added 3 lb", "done, leaving"),
+    ...visit("2026-06-11", "added 2 lb"),
+  ]);
+  expect(log.map((row) => row["percent a year"])).toEqual(["12.6", "39.2"]);
+});
+
+test("dates of a leak close by what proves them, in their order: 40 CFR 82.157(d) and (e)", async () => {
+  const { due } = await sheets(leaking, [
+    ...visit("2026-05-12", "added 3 lb", "done, leaving"),
+    ...visit("2026-05-20", "repaired the leak at the flare", "no leaks found", "done, leaving"),
+  ]);
+  expect(due.map(({ due: by, state, job }) => [by?.slice(0, 10), state, job])).toEqual([
+    // ten days from the first check
+    ["2026-05-30", "open", "1"],
+    // thirty days from the addition
+    ["2026-06-11", "done", "1"],
+  ]);
+  const later = await sheets(leaking, [
+    ...visit("2026-05-12", "added 3 lb", "done, leaving"),
+    ...visit("2026-05-20", "repaired the leak at the flare", "no leaks found", "done, leaving"),
+    ...visit("2026-05-28", "leak checked the whole circuit, no leaks found", "done, leaving"),
+  ]);
+  expect(later.due.map(({ state }) => state)).toEqual(["done", "done"]);
+  expect(later.due.map(({ proof }) => proof)).toEqual([
+    "check 2026-05-28",
+    "repair 2026-05-20, check 2026-05-20",
+  ]);
+});
+
+test("a word of a repair without a check closes nothing", async () => {
+  const { due } = await sheets(leaking, [
+    ...visit("2026-05-12", "added 3 lb", "repaired the leak at the flare", "done, leaving"),
+  ]);
+  expect(due.map(({ state }) => state)).toEqual(["open"]);
+});
+
+test("an industrial process that must stop for the repair has 120 days: 40 CFR 82.157(d)", async () => {
+  const { due } = await sheets(
+    { ...leaking, use: "industrial process" },
+    visit("2026-05-12", "added 10 lb"),
+  );
+  expect(due[0]?.due).toMatch(/^2026-06-11/);
+  expect(due[0]?.what).toContain("2026-09-09 where the process must stop for it");
+});
+
+test("in Europe any leak is repaired and looked at again after a day, within a month", async () => {
+  // Regulation (EU) 2024/573 Art. 4: no rate; not on the day of the repair
+  const unit = { ...leaking, refrigerant: "R-410A", "leak regime": "eu" };
+  const once = [
+    ...visit("2026-05-12", "added 1 lb", "done, leaving"),
+    ...visit("2026-05-20", "repaired the leak at the flare", "no leaks found"),
+  ] as const;
+  const first = await sheets(unit, [...once, ["2026-05-20T22:30:00-05:00", "no leaks found"]]);
+  expect(first.due.map(({ due: by, state }) => [by?.slice(0, 10), state])).toEqual([
+    ["2026-06-11", "done"],
+    ["2026-06-19", "open"],
+  ]);
+  const again = await sheets(unit, [...once, ["2026-05-21T09:30:00-05:00", "no leaks found"]]);
+  expect(again.due.map(({ state }) => state)).toEqual(["done", "done"]);
+});
