@@ -8,7 +8,9 @@ export type Application = "comfort" | "multi_zone" | "cooler" | "freezer" | "chi
 
 const freezers = /freezer|low temp|ice cream/;
 const coolers = /walk-?in|cooler|reach-?in|display|prep table|\bcase\b|refrigerat|ice machine|rack/;
-const multiZones = /heat recovery|multi-?(zone|split)|branch|vrf|vrv/;
+const multiZones = /heat recovery|multi-?(zone|split)|branch|vrf/;
+/** Words of notes and tags that only such equipment has. */
+const zonedWords = /\bvrf\b|\bmulti-?zone\b|\bbranch (?:box|controller|selector)\b/;
 
 /** The kind of circuit, from the plate and its drive; comfort cooling where nothing says more. */
 export function applicationOf(scene: Scene): Application {
@@ -17,7 +19,8 @@ export function applicationOf(scene: Scene): Application {
   if (/chiller/.test(kind)) return "chiller";
   if (freezers.test(kind)) return "freezer";
   if (coolers.test(kind) || scene.facts.use === "commercial_refrigeration") return "cooler";
-  return "comfort";
+  const said = `${scene.facts.tag ?? ""} ${scene.words}`.toLowerCase();
+  return kind === "" && zonedWords.test(said) ? "multi_zone" : "comfort";
 }
 
 /** Heating, by the plate's word or the notes'; cooling where nothing says so. */
@@ -29,7 +32,7 @@ export function isHeating(scene: Scene): boolean {
 /** Whether the notes or the plate say that a forced test operation was running and settled. */
 export function inTestOperation(scene: Scene): boolean {
   if (scene.facts.operation === "test") return true;
-  return /\b(test (run|mode|operation)|forced (test|cool|heat)|trial (run|operation)|charge check (mode|operation))/.test(
+  return /\b(test (run|mode|operation)|run[- ]test|forced (test|cool|heat)|trial (run|operation)|charge check (mode|operation))/.test(
     scene.words,
   );
 }

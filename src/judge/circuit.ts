@@ -36,6 +36,7 @@ export interface Circuit {
   readonly dewCel?: number;
   /** as the technician worked it out */
   readonly saidSuperheatK?: number;
+  readonly saidDischargeSuperheatK?: number;
   readonly saidSubcoolingK?: number;
   /** what somebody else is said to have worked out */
   readonly toldSuperheatK?: number;
@@ -142,7 +143,10 @@ function circuitFrom(about: string, gas: readonly Reading[], scene: Scene): Circ
       evaporatingCel: saturation(refrigerant, "dew", suctionPa) ?? cel("suction_saturation"),
       bubbleCel: bubbleCel ?? cel("discharge_saturation"),
       dewCel: saturation(refrigerant, "dew", highPa) ?? cel("discharge_saturation"),
-      saidSuperheatK: numberAt(gas.findLast((one) => one.quantity === "superheat")),
+      saidSuperheatK: numberAt(
+        gas.findLast((one) => one.quantity === "superheat" && one.at !== "discharge"),
+      ),
+      saidDischargeSuperheatK: numberAt(last(gas, "superheat", "discharge")),
       saidSubcoolingK: numberAt(gas.findLast((one) => one.quantity === "subcooling")),
       toldSuperheatK: numberAt(told(scene, "superheat")),
       toldSubcoolingK: numberAt(told(scene, "subcooling")),

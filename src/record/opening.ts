@@ -1,6 +1,6 @@
 import type { Message, Statement } from "../model.ts";
 import type { Opening } from "./entry.ts";
-import { namesIn, plainTag, type World, wordsOf } from "./names.ts";
+import { namesIn, plainTag, sameWord, type World, wordsOf } from "./names.ts";
 
 const opener =
   /^\s*(?:new|open(?:ing)?(?: a)?(?: new)?|add(?: a)?(?: new)?)\s+(?:job|call|ticket|service call)\b\s*(?:at|for|:|,|-|–|—)?\s*/i;
@@ -31,7 +31,7 @@ export function openingFrom(
   const equipment = tagOf(tags, written, statement?.equipment);
   const site =
     siteOf({ named: named.sites, head, equipment, said: statement?.site }) ??
-    anywhere.sites[0] ??
+    anywhere.sites.find((known) => !namesAnother(head, known)) ??
     null;
   const rest = comma === null ? "" : body.slice(comma.index + comma[0].length);
   const { complaint, assigned } = assignee(rest, world.people);
@@ -66,7 +66,8 @@ function siteOf(found: {
   readonly said: string | undefined;
 }): string | null {
   const [only] = found.named;
-  if (only !== undefined && found.named.length === 1) return only;
+  if (only !== undefined && found.named.length === 1 && !namesAnother(found.head, only))
+    return only;
   const parts = found.equipment?.match(/[a-z]+|\d+/gi) ?? [];
   const tag =
     parts.length === 0 ? undefined : new RegExp(`[\\s(]*${parts.join("[\\s._#-]*")}[\\s)]*`, "i");
@@ -78,6 +79,20 @@ function siteOf(found: {
   // a whole sentence is no name
   if (site !== "" && wordsOf(site).length <= 6) return site;
   return found.said ?? null;
+}
+
+/** What places are; a site is not known by such a word alone where another name stands before it. */
+const kindsOfPlace =
+  /^(?:hotel|inn|hall|school|clinic|hospital|library|church|chapel|bakery|court|college|station|plant|depot|warehouse|garage|market|restaurant|cafe|bank|offices?|lofts?|apartments?|mall|gym|theatre|theater|museum|dental|dentist|surgery|academy|university|nursery|laundry|pharmacy|grocery|dairy)$/;
+
+/** "Quay hotel" is not the Maple Hall Hotel: its kind is shared, the name before it is another. */
+function namesAnother(head: string, site: string): boolean {
+  const known = wordsOf(site);
+  const words = wordsOf(head);
+  const shared = words.filter((word) => known.some((part) => sameWord(word, part)));
+  if (!shared.every((word) => kindsOfPlace.test(word))) return false;
+  const before = words[words.findIndex((word) => shared.includes(word)) - 1];
+  return before !== undefined && before.length > 2 && !/^(?:the|our|new|old|for)$/.test(before);
 }
 
 /** The last sentence names who goes where it starts with a person: "Dov when you can". */

@@ -146,7 +146,8 @@ function goodLine(good: readonly Finding[], several: boolean): string {
 function briefWords(finding: Finding): string {
   const brief = lowered(finding.brief ?? shortened(finding.says, 8));
   const bare = /^(?:within|above|below|even|no|as|they|the)\b/.test(brief);
-  return bare ? `${wordsOfCheck(finding.check).name} ${brief}` : brief;
+  const { name } = wordsOfCheck(finding.check);
+  return bare && !brief.includes(name) ? `${name} ${brief}` : brief;
 }
 
 /** "comp 1 "; "" for what is no component of its own: "system", "air", "supply". */

@@ -139,9 +139,12 @@ function bySubcooling(circuit: Circuit, figures: Figures): Vote[] {
 }
 
 function byDischarge(circuit: Circuit, figures: Figures): Vote[] {
-  const { dischargeCel, dewCel } = circuit;
-  if (dischargeCel === undefined || dewCel === undefined) return [];
-  const overK = dischargeCel - dewCel;
+  const { dischargeCel, dewCel, saidDischargeSuperheatK } = circuit;
+  const overK =
+    dischargeCel === undefined || dewCel === undefined
+      ? saidDischargeSuperheatK
+      : dischargeCel - dewCel;
+  if (overK === undefined) return [];
   const outcome =
     overK > bounds.dischargeSuperheatHighK
       ? "short"

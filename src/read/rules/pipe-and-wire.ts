@@ -140,10 +140,7 @@ export function gauge(note: Note, i: number, item: Item): boolean {
     state(note, SIZE, [i, i + 1], { kind: "note", about: "size" });
     return true;
   }
-  const wired =
-    textAt(items, i + 1) === "wire" ||
-    textAt(items, i + 1) === "thhn" ||
-    textAt(items, i + 1) === "romex";
+  const wired = textAt(items, i + 1) === "wire" || textAt(items, i + 1) === "thhn";
   // "wire is #6"
   const hash = textAt(items, i - 1) === "#" && item.unit === undefined;
   if (hash && wordBefore(items, i, new Set(["wire", "wires", "conductor", "conductors"]), 4) >= 0) {

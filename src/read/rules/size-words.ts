@@ -39,7 +39,6 @@ export const sized: ReadonlySet<string> = new Set([
   "pvc",
   "imc",
   "rigid",
-  "sealtite",
   "liquidtight",
   "raceway",
   "nipples",

@@ -103,7 +103,7 @@ export function doubled(note: Note, i: number, item: Item): boolean {
   const core =
     item.value <= 22 &&
     other.value <= 12 &&
-    /^(?:wire|cable|romex|so|cord|stranded)$/.test(textAt(items, i + 3));
+    /^(?:wire|cable|so|cord|stranded)$/.test(textAt(items, i + 3));
   if (!cap && !cable && !core) return false;
   state(note, SIZE, [i, i + 3], { kind: "note", about: "size" });
   return true;
