@@ -114,6 +114,8 @@ export type Statement = StatementBase &
         readonly time?: string;
         /** the site or unit named with it */
         readonly where?: string;
+        /** gone to fetch something, and coming back */
+        readonly errand?: true;
       }
     | {
         readonly kind: "complaint";

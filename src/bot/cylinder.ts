@@ -4,7 +4,8 @@ import { otherGas } from "../show/cylinder-question.ts";
 import type { Memory } from "./memory.ts";
 import { jobAt } from "./rest.ts";
 
-const said = /\b(?:cylinder|bottle|tank)\s*(?:no\.?|number|#)?\s*([a-z]{0,3}-?\d+[a-z]?)\b/gi;
+const said =
+  /\b(?:cylinder|cyl|bottle|tank|drum)\.?\s*(?:was\s+|is\s+)?(?:no\.?|number|#)?\s*([a-z]{0,3}-?\d+[a-z]?)\b/gi;
 
 /** The numbers of the cylinders that a text names. */
 export function cylindersIn(text: string): readonly string[] {

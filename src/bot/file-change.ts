@@ -45,7 +45,7 @@ export function planEdit(
     const plan = planNote(memory, { ...message, at: first.message.at });
     return plan.problem !== undefined && first.state === "waiting" ? tooEarly : plan;
   }
-  const read = { text: message.text, at: first.message.at };
+  const read = { ...message, at: first.message.at };
   const understood = readNote(memory, read, job);
   const opened = jobAt(memory, job)?.opened_by === original;
   const said = understood.statements.find((statement) => statement.kind === "open_job");

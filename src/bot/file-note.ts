@@ -11,6 +11,7 @@ import { askedOfCylinder } from "./cylinder.ts";
 import { draftFor, isWork, noteFacts, nothingRead } from "./filing.ts";
 import { locate, locateWords } from "./locate.ts";
 import type { Memory } from "./memory.ts";
+import { orderFor } from "./order-for.ts";
 import { readNote } from "./read-note.ts";
 import { jobAt } from "./rest.ts";
 import { answeredWeight, askedOfWeight } from "./second-weight.ts";
@@ -52,8 +53,10 @@ export function planNote(memory: Memory, sent: Message): Plan {
   const located = locate(memory, sent);
   const heard = readNote(memory, message, located.kind === "job" ? located.job : undefined);
   const arrived = isFree(memory, located) ? arrivedAt(memory, sent, heard) : undefined;
-  const found = arrived ?? located;
-  const understood = arrived === undefined ? heard : readNote(memory, message, arrived.job);
+  const ordered = located.kind === "none" ? orderFor(memory, sent, heard) : undefined;
+  const found = arrived ?? ordered ?? located;
+  const again = found === located || found.kind !== "job";
+  const understood = again ? heard : readNote(memory, message, found.job);
   if (understood.statements.some(({ kind }) => kind === "open_job")) {
     return planOpening(memory, message, understood);
   }

@@ -4,10 +4,12 @@ import { read } from "../read/read.ts";
 import type { NoteFacts } from "../record/entry.ts";
 import { standingOf } from "../record/standing.ts";
 import { tooLong } from "../show/too-long.ts";
+import { withBackAgain } from "./back-again.ts";
 import { withClockAnswer } from "./clock-answer.ts";
 import { withKnownCode } from "./known-code.ts";
 import type { Memory } from "./memory.ts";
 import { withNamedDone } from "./named-done.ts";
+import { withNamedOrder } from "./named-order.ts";
 import { entriesAt, jobAt } from "./rest.ts";
 
 /** No chat sends more in one message, and a pasted file is no note; our choice, no source. */
@@ -33,7 +35,7 @@ function leftUnread(text: string): Understood {
 /** Reads a message in the context of what stands before it in its job; alone where it has none. */
 export function readNote(
   memory: Memory,
-  message: Pick<Message, "text" | "at">,
+  message: Pick<Message, "text" | "at" | "person">,
   job: number | undefined,
 ): Understood {
   const context = contextOf(memory, job, message.at);
@@ -44,7 +46,9 @@ export function readNote(
       ? coded
       : withClockAnswer(memory, message, { job, understood: coded, context });
   const known = job === undefined ? undefined : jobAt(memory, job);
-  return known === undefined ? understood : withNamedDone(understood, message.text, known);
+  if (known === undefined) return understood;
+  const named = withNamedOrder(withNamedDone(understood, message.text, known), message.text, known);
+  return withBackAgain(named, message, known);
 }
 
 function contextOf(memory: Memory, job: number | undefined, at: string): Context {

@@ -48,6 +48,8 @@ export function changed(
   )
     return false;
   if (Number.isNaN(left.value) || Number.isNaN(right.value)) return false;
+  // the peak of a start and what it runs at are two readings
+  if (left.stat === "peak" && left.state === "start" && right.state === "running") return false;
   // "bus 590, now 14.2 each leg": a bus has no legs
   const behind = items.slice(right.index + 1, right.index + 4);
   if (left.place === "dc_bus" && behind.some(({ text }) => /^(?:legs?|each|all|per)$/.test(text)))

@@ -3,6 +3,7 @@ import type { Context } from "./context.ts";
 import type { Draft } from "./draft.ts";
 import { unitCalled } from "./kinds.ts";
 import { canonical } from "./make.ts";
+import { firstOfFigures } from "./one-figure.ts";
 
 /** What a correction replaces: a reading, nothing that is known, or one of several that nobody can tell apart. */
 export type Target = Reading | "several" | undefined;
@@ -141,7 +142,7 @@ export function target(draft: Draft, context: Context): Target {
     draft.place !== undefined ||
     draft.subject !== undefined ||
     draft.named !== undefined;
-  if (!labelled) return bareTarget(draft, fitting, context);
+  if (!labelled) return bareTarget(draft, firstOfFigures(fitting), context);
   const last = fitting[fitting.length - 1];
   const quantities = new Set(fitting.map((reading) => reading.quantity));
   if (quantities.size < 2 || draft.named !== undefined || draft.unit !== undefined) return last;

@@ -5,6 +5,7 @@ import { type Item, itemKind } from "./item.ts";
 import { unitCalled } from "./kinds.ts";
 import { canonical } from "./make.ts";
 import type { Note } from "./note.ts";
+import { ofOneFigure } from "./one-figure.ts";
 import { role } from "./word.ts";
 
 /** Does the message say that it replaces something: "no", "make that", "typo"? */
@@ -134,8 +135,14 @@ export function correct(note: Note, drafts: readonly Draft[]): void {
       draft.question = draft.unit === undefined ? "unit" : "choice";
       draft.quantity = old.quantity;
       draft.action = old.action;
-    } else if (old !== undefined) adopt(draft, old);
-    else asks(note, draft);
+    } else if (old !== undefined) {
+      const bare = draft.points === undefined;
+      adopt(draft, old);
+      const all = ofOneFigure(note.context.readings, old);
+      // said once for all three, mended once for all three
+      if (bare && all.length > 1)
+        draft.points = all.flatMap(({ points }) => (points ? [points] : []));
+    } else asks(note, draft);
   }
 }
 

@@ -31,7 +31,7 @@ import {
 import { inThenOut } from "./in-then-out.ts";
 import { type Item, itemKind } from "./item.ts";
 import type { Label } from "./label.ts";
-import { between } from "./relate.ts";
+import { inRow } from "./relate.ts";
 import { slashed } from "./slashed-labels.ts";
 import { degreeDrop, inOrOut, isA, plates, plateVolts } from "./what-words.ts";
 import {
@@ -265,8 +265,8 @@ export function describe(drafts: readonly Draft[], items: readonly Item[], plain
     sameLine(items, draft, previous);
     const pairs = eachPair(items, draft);
     const row =
-      (previous !== undefined && between(items, previous, draft).list) ||
-      (next !== undefined && between(items, draft, next).list);
+      (previous !== undefined && inRow(items, previous, draft)) ||
+      (next !== undefined && inRow(items, draft, next));
     draft.count = pairs ? 3 : row ? 1 : countOf(items, draft, [from, to], plain);
   });
   gaugePair(items, drafts);

@@ -11,6 +11,7 @@ import { type Item, itemKind } from "./item.ts";
 import { unitCalled } from "./kinds.ts";
 import { make } from "./make.ts";
 import type { Note } from "./note.ts";
+import { peakThen } from "./peak-then.ts";
 import { question } from "./question.ts";
 import { relate } from "./relate.ts";
 import { repeat } from "./repeat.ts";
@@ -186,6 +187,7 @@ export function measure(note: Note): void {
   shareRows(drafts, items);
   const setting = settingOf(items, drafts, note.context);
   relate(drafts, items);
+  peakThen(items, drafts);
   conditions(drafts, note, setting);
   chain(drafts, items);
   correct(note, drafts);

@@ -2,6 +2,7 @@ import type { Relation } from "../model.ts";
 import { isStrongBreak } from "./breaks.ts";
 import { classOf } from "./carrier.ts";
 import type { Between, Draft } from "./draft.ts";
+import { sameDimension } from "./inherit.ts";
 import { type Item, itemKind } from "./item.ts";
 import { role } from "./word.ts";
 
@@ -190,4 +191,10 @@ export function rolesBefore(items: readonly Item[], draft: Draft, from: number):
     roles |= item.roles;
   }
   return roles;
+}
+
+/** Values of one kind, one after the other; "0.4 meg 500 V" is a value and what it was measured with. */
+export function inRow(items: readonly Item[], left: Draft, right: Draft): boolean {
+  const apart = left.unit !== undefined && right.unit !== undefined && !sameDimension(left, right);
+  return !apart && between(items, left, right).list;
 }

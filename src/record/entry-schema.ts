@@ -52,6 +52,7 @@ const statement = z.discriminatedUnion("kind", [
     status: z.enum(statuses),
     time: text,
     where: text,
+    errand: flag,
   }),
   z.object({
     ...base,

@@ -28,8 +28,10 @@ export function gripsOf(entries: readonly Entry[]): readonly PersonGrip[] {
     const leaves =
       statuses.includes("done") &&
       /\b(?:leav|left|gone|heading|off to|out of here)/i.test(entry.text ?? "");
+    // who fetches a part comes back to the same job
+    const errand = note.statements.some((said) => said.kind === "status" && said.errand === true);
     const kind =
-      statuses.includes("left_site") || leaves
+      (statuses.includes("left_site") && !errand) || leaves
         ? "drop"
         : statuses.includes("on_site") ||
             statuses.includes("on_the_way") ||

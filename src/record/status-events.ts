@@ -10,6 +10,8 @@ export interface StatusEvent {
   readonly at: string;
 }
 
+type Said = StatusEvent & { readonly where: string | undefined; readonly errand: true | undefined };
+
 /** What somebody rolls off from: "done here, heading out" leaves as "heading out" of "here" does. */
 const leaves: ReadonlySet<Status> = new Set(["on_site", "done", "waiting_for_parts", "no_access"]);
 
@@ -25,6 +27,7 @@ export function statusEvents(statements: readonly JobStatement[]): readonly Stat
             {
               status: statement.status,
               where: statement.where,
+              errand: statement.errand,
               who,
               at: saidTime(statement.time, at),
             },
@@ -33,11 +36,13 @@ export function statusEvents(statements: readonly JobStatement[]): readonly Stat
     )
     .sort((a, b) => Date.parse(a.at) - Date.parse(b.at));
   const last = new Map<string, Status>();
-  return said.map(({ status, where, who, at }) => {
-    const rollsOff =
-      status === "on_the_way" && where === undefined && leaves.has(last.get(who) ?? "on_the_way");
+  return said.flatMap(({ status, where, errand, who, at }: Said): readonly StatusEvent[] => {
+    const before = last.get(who) ?? "on_the_way";
+    // who stops for a part before he came has left no site
+    if (errand === true && before !== "on_site") return [];
+    const rollsOff = status === "on_the_way" && where === undefined && leaves.has(before);
     const meant = rollsOff ? "left_site" : status;
     last.set(who, meant);
-    return { status: meant, who, at };
+    return [{ status: meant, who, at }];
   });
 }

@@ -29,6 +29,12 @@ export function orderedText(
   return lines.join("\n");
 }
 
+/** An order that names none of several parts: which of them? */
+export function whichOrdered(parts: readonly JobPart[], job: Job): string {
+  const names = parts.slice(0, 4).map(partName).join(", or ");
+  return `${sentenceCase(`${jobName(job)}: ${names}`)}: which one is ordered? Say it with its name, or "all ordered".`;
+}
+
 /** One name, several numbers: which of them came? */
 export function whichPart(parts: readonly { readonly job: Job; readonly part: JobPart }[]): string {
   const names = parts.map(({ job, part }) => `${partName(part)} for ${jobName(job)}`);

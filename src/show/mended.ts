@@ -1,4 +1,5 @@
 import type { JobReading } from "../model.ts";
+import { alikeChanges } from "./alike-changes.ts";
 import { figures } from "./figures.ts";
 import { sentence } from "./wording.ts";
 
@@ -15,11 +16,14 @@ export function mendedText(
 ): string {
   if (changed.length === 0) return said;
   const gone = changed.filter(({ by }) => by === undefined).map(({ old }) => old);
-  const now = changed.flatMap(({ old, by }) =>
-    by === undefined || figures([old]) === figures([by])
-      ? []
-      : [sentence(`Changed: ${figures([old])} is now ${figures([by])}`)],
-  );
+  const now = alikeChanges(
+    changed.flatMap(({ old, by }) =>
+      by === undefined || figures([old]) === figures([by]) ? [] : [{ old, by }],
+    ),
+  ).map((group) => {
+    const was = figures(group.map(({ old }) => old));
+    return sentence(`Changed: ${was} is now ${figures(group.map(({ by }) => by))}`);
+  });
   const lines = gone.length === 0 ? now : [...now, sentence(`No longer stands: ${figures(gone)}`)];
   const kept = said.split("\n").filter((line) => !judged.test(line));
   return [...(kept.length === 0 ? [said] : kept), ...lines].join("\n");

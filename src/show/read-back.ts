@@ -1,5 +1,5 @@
 import type { JobReading, ReplyInput } from "../model.ts";
-import { figureWords } from "./figure-words.ts";
+import { alikeChanges, figureOf } from "./alike-changes.ts";
 import { figures, figuresByComponent } from "./figures.ts";
 import { remarkText } from "./remark.ts";
 import { componentName, sentence, unitName } from "./wording.ts";
@@ -59,18 +59,17 @@ function changedSubject(input: ReplyInput): string | undefined {
 }
 
 function changeText(input: ReplyInput): string {
-  return input.replaced
-    .flatMap(({ old, by }) =>
-      by === undefined || !changes(old, by) ? [] : [`${figures([by])}, was ${figureOf(old)}`],
-    )
+  const told = input.replaced.flatMap(({ old, by }) =>
+    by === undefined || !changes(old, by) ? [] : [{ old, by }],
+  );
+  return alikeChanges(told)
+    .map((group) => {
+      const was = group.slice(0, 1).map(({ old }) => figureOf(old));
+      return `${figures(group.map(({ by }) => by))}, was ${was.join()}`;
+    })
     .join("; ");
 }
 
 function changes(old: JobReading, by: JobReading | undefined): boolean {
   return by === undefined || figures([by]) !== figures([old]);
-}
-
-function figureOf(reading: JobReading): string {
-  const { number, unit } = figureWords(reading);
-  return unit === "" ? number : `${number} ${unit}`;
 }

@@ -17,7 +17,9 @@ export const asideNumbers: Rule = {
         return;
       state(note, asideNumbers.name, [i, gluedEnd(note.items, i)], {
         kind: "note",
-        about: "place",
+        about: /^(?:cylinder|cyl|bottle|tank|drum)\b/.test(note.plain.slice(item.from))
+          ? "cylinder"
+          : "place",
       });
     });
   },

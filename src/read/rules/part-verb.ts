@@ -1,6 +1,8 @@
 import type { PartState } from "../../model.ts";
 import { isStrongBreak } from "../breaks.ts";
+import { dueWords } from "../due-time.ts";
 import type { Item } from "../item.ts";
+import type { Note } from "../note.ts";
 import { role } from "../word.ts";
 
 export const needs: ReadonlySet<string> = new Set([
@@ -84,4 +86,22 @@ function notFirst(items: readonly Item[], i: number, verb: Verb): Verb | undefin
     if (/^(?:who|somebody|someone|they|utility|guy)$/.test(item.text)) return undefined;
   }
   return verb;
+}
+
+const ofOrder =
+  /^(?:today|this|morning|afternoon|yesterday|now|just|and|it|its|them|all|both|two|three|everything|parts?|that|thats|due|eta|here|coming|comes|arrives|arriving|ships|in|on|by|for|from|the|be|will|should|is|are|was|were|been|have|has|i|we|already|ok|done|pickup|pick|up|delivery|overnight|order|next|week)$/;
+
+/** "ordered, due thursday", "its on order": of what was spoken of before; no thing is named. */
+export function isBareOrder(note: Note, verb: Verb, from: number, to: number): boolean {
+  if (verb.state !== "ordered") return false;
+  const { items } = note;
+  const due = dueWords(note);
+  const behind = items.slice(verb.at + 1, to);
+  const isPlain = behind.every(
+    (item) => ofOrder.test(item.text) || (due !== undefined && item.from >= due.first.from),
+  );
+  const ahead = items.slice(from, verb.at);
+  if (ahead.some(({ roles }) => (roles & (role.not | role.plan)) !== 0)) return false;
+  // a site may be named before it, and without a day nothing else may
+  return isPlain && (due !== undefined || ahead.every(({ text }) => ofOrder.test(text)));
 }

@@ -6,7 +6,7 @@ import type { Note, Rule } from "../note.ts";
 import { role } from "../word.ts";
 import { partWords } from "../words/parts.ts";
 import { numberOf } from "./part-number.ts";
-import { fits, needs, type Verb, verbOf } from "./part-verb.ts";
+import { fits, isBareOrder, needs, type Verb, verbOf } from "./part-verb.ts";
 
 const parts = new Map<string, string>();
 for (const [words, part] of partWords) for (const word of words.split("|")) parts.set(word, part);
@@ -222,7 +222,8 @@ function inClause(note: Note, from: number, to: number): boolean {
     add(note, unknown, verb, verb.at);
     return true;
   }
-  if (verb.state === "ordered" && numberOf(note, undefined, []) !== undefined) {
+  const bare = isBareOrder(note, verb, from, to);
+  if (verb.state === "ordered" && (bare || numberOf(note, undefined, []) !== undefined)) {
     add(note, "", verb, verb.at);
     return true;
   }

@@ -1,5 +1,6 @@
 import { type Status, statuses } from "../../vocabulary.ts";
 import { isStrongBreak } from "../breaks.ts";
+import { isErrand, isErrandWord, isSide } from "../errand.ts";
 import { type Item, itemKind } from "../item.ts";
 import type { Note } from "../note.ts";
 import { carries, signIndex, signName } from "../signs.ts";
@@ -70,7 +71,8 @@ export function isStatus(note: Note, i: number, status: Status): boolean {
   while (after < items.length && (items[after]?.from ?? 0) < (items[i]?.signsTo ?? 0)) after++;
   const next = items[after];
   const before = items[i - 1];
-  if (note.holds.mark) return false;
+  if (note.holds.mark || isSide(note, i)) return false;
+  if (isErrandWord(note, i)) return status === "left_site" && isErrand(note, i);
   if (status === "waiting_for_parts" && note.items[i]?.to !== undefined && !awaitsPart(note, i))
     return false;
   // "leads off to ground 500": only what begins a thought is a way to somewhere

@@ -1,5 +1,6 @@
 import type { Status } from "../../vocabulary.ts";
 import { isStrongBreak } from "../breaks.ts";
+import { isErrand } from "../errand.ts";
 import { type Item, itemKind } from "../item.ts";
 import type { Note, Rule } from "../note.ts";
 import { carries } from "../signs.ts";
@@ -34,7 +35,11 @@ function find(note: Note): Seen[] {
     // "waiting on part 22-9981 eta fri": the part comes, nobody drives
     const eta = item.text === "eta" && best?.status === "waiting_for_parts";
     if (eta || (item.text === "eta" && partSpoken(note))) return;
-    if (status === "on_the_way" && best !== undefined && best.status !== "on_site")
+    // "heading to tollgate, supply run first": the way is to the site
+    if (isErrand(note, i) && best?.status === "on_the_way") return;
+    const stops = best !== undefined && status === "on_the_way" && isErrand(note, best.at);
+    if (stops) best = { status, at: i };
+    else if (status === "on_the_way" && best !== undefined && best.status !== "on_site")
       next = { status, at: i };
     else if (best === undefined || strength[status] > strength[best.status])
       best = { status, at: i };
@@ -224,6 +229,7 @@ function push(note: Note, seen: Seen): void {
     status: seen.status,
     ...(time === undefined ? {} : { time }),
     ...(where === undefined ? {} : { where }),
+    ...(isErrand(note, seen.at) ? { errand: true as const } : {}),
     said: spans.map(([a, b]) => note.text.slice(a, b)).join(" "),
     spans,
     rule: STATUS,

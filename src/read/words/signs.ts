@@ -1,4 +1,5 @@
 import { actionWords } from "./actions.ts";
+import { errandWords } from "./errands.ts";
 
 const undoVerbs =
   "undo|scratch|delete|strike|disregard|ignore|scrap|kill|cancel|forget|remove|erase|wipe|toss|nix|void|drop|throw out|take back|take out|back out|ditch|trash|lose|dump|kill off|get rid of|pull|pls delete|omit|retract";
@@ -21,7 +22,7 @@ export const signWords: readonly (readonly [words: string, sign: string])[] = [
     "on_site",
   ],
   [
-    "left site|we are leaving|were leaving for|i am leaving|clocking out|clocking out of|away from site|away from the site|off the premises|leaving the premises|left the premises|left the site|leaving site|leaving the site|leaving the job|took off from|took off|got out|got out of|got out of there|heading home|headed home|off site|offsite|out of here|outta here|leaving now|leaving|just left|left at|left the job|clear of|clearing the site|clearing out|rolling off|locked up and gone|pulling out|pulled out of|cleared out|gone for the day|heading back to the shop|headed back to the shop|headed out|i left|ive left|clocked out|off the roof|signing out|signed out|im out|were out|im gone|im leaving|packing up and leaving|out of there|left there|head out|rolling out of here|pulled off site|pulling off|bailed|gone by|off the job|off the site|left around|left about|headed to lunch|heading to lunch|leaving for lunch|going to lunch|out to lunch|breaking for lunch|gone to lunch|off to lunch|walked off|out the door|out the gate|drove off|pulled away|leavin|leavin now|lockd up n leavin|locked up and leaving|locked up n leaving",
+    `${errandWords}|left site|we are leaving|were leaving for|i am leaving|clocking out|clocking out of|away from site|away from the site|off the premises|leaving the premises|left the premises|left the site|leaving site|leaving the site|leaving the job|took off from|took off|got out|got out of|got out of there|heading home|headed home|off site|offsite|out of here|outta here|leaving now|leaving|just left|left at|left the job|clear of|clearing the site|clearing out|rolling off|locked up and gone|pulling out|pulled out of|cleared out|gone for the day|heading back to the shop|headed back to the shop|headed out|i left|ive left|clocked out|off the roof|signing out|signed out|im out|were out|im gone|im leaving|packing up and leaving|out of there|left there|head out|rolling out of here|pulled off site|pulling off|bailed|gone by|off the job|off the site|left around|left about|headed to lunch|heading to lunch|leaving for lunch|going to lunch|out to lunch|breaking for lunch|gone to lunch|off to lunch|walked off|out the door|out the gate|drove off|pulled away|leavin|leavin now|lockd up n leavin|locked up and leaving|locked up n leaving`,
     "left_site",
   ],
   [

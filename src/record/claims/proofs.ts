@@ -36,7 +36,7 @@ export const recoveredWeight: Proof = {
   held: (ledger) => measured(ledger, "mass").some(({ action }) => action === "recovered"),
 };
 
-const isCylinder = /\b(?:cylinder|bottle|tank)s?\b/i;
+const isCylinder = /\b(?:cylinder|cyl|bottle|tank|drum)s?\b/i;
 
 export const cylinder: Proof = {
   gap: "cylinder number",

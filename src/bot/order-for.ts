@@ -1,0 +1,23 @@
+import type { Message, Understood } from "../model.ts";
+import { waitedFor } from "../record/parts.ts";
+import type { Route } from "../record/route.ts";
+import { allJobs, type Memory } from "./memory.ts";
+import { isBare } from "./named-order.ts";
+
+/**
+ * The office orders what a job needs without naming the job: the one in that channel that needs a
+ * part, or a question where several do.
+ */
+export function orderFor(memory: Memory, message: Message, said: Understood): Route | undefined {
+  if (message.role === "tech" || !said.statements.some(isBare)) return undefined;
+  const jobs = allJobs(memory).filter(
+    ({ status, channel, parts }) =>
+      status !== "done" &&
+      channel === message.channel &&
+      waitedFor(parts).some(({ state }) => state === "needed"),
+  );
+  const [only, ...others] = jobs;
+  if (only === undefined) return undefined;
+  if (others.length === 0) return { kind: "job", job: only.job, by: "hand" };
+  return { kind: "ask", candidates: jobs.map(({ job }) => job) };
+}
