@@ -15,7 +15,7 @@ import {
 import { putOut } from "./record/outbox.ts";
 import { type Store, storeProblem, transact } from "./record/store.ts";
 import { storable } from "./record/well-formed.ts";
-import { fileKey, putWords } from "./record/words-table.ts";
+import { fileKey, putFile } from "./record/words-table.ts";
 
 export type { Bot } from "./bot/desk.ts";
 export type { WorkResult } from "./bot/work-one.ts";
@@ -49,7 +49,7 @@ export function receive(bot: Bot, arrival: Arrival): "new" | "repeated" {
       message.files.forEach((file, index) => {
         const bytes = arrival.bytes?.[index];
         if (bytes !== undefined) {
-          putWords(store, fileKey(file.sha256), { salt: salt(), content: Buffer.from(bytes) });
+          putFile(store, fileKey(file.sha256), { salt: salt(), content: Buffer.from(bytes) });
         }
       });
     }

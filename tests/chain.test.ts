@@ -5,9 +5,9 @@ import Database from "better-sqlite3";
 import { expect, test } from "vitest";
 import { type Bot, openBot, receive, work } from "../src/bot.ts";
 import { readLinks } from "../src/record/entries-table.ts";
+import { eraseMessage } from "../src/record/erase.ts";
 import { closeStore, openStore, type Store } from "../src/record/store.ts";
 import { verifyLinks, verifyStore } from "../src/record/verify.ts";
-import { eraseMessage } from "../src/record/words-table.ts";
 import { linesOfDay, playLine } from "./day-checks.ts";
 
 const secret = "the key hangs behind the blue door";

@@ -10,9 +10,9 @@ import { knownToScope } from "../src/bot/scope-jobs.ts";
 import { showJob } from "../src/bot/show-job.ts";
 import { type Bot, openBot, receive, tick, work } from "../src/bot.ts";
 import type { Message } from "../src/model.ts";
+import { eraseMessage } from "../src/record/erase.ts";
 import { closeStore, copyStore, openStore } from "../src/record/store.ts";
 import { verifyStore } from "../src/record/verify.ts";
-import { eraseMessage } from "../src/record/words-table.ts";
 
 /** Jobs of weeks ago rest; whatever is asked of them is answered as if they had been at hand all the time. */
 

@@ -44,6 +44,9 @@ test("the office gets the day's files in the chat, once; nobody else does", asyn
   expect(shared().some((name) => /jobs.*\.csv$/.test(name))).toBe(true);
   expect(new Set(shared()).size).toBe(shared().length);
   expect(allJobs(made.bot.bot.memory)).toHaveLength(1);
+  // what is out is let go of: it can be made again
+  const kept = made.bot.bot.store.db.prepare("SELECT count(*) FROM words WHERE key LIKE 'sent:%'");
+  await until("nothing of it is kept", () => kept.pluck().get() === 0);
   // the digest stands where nobody can rewrite it, and is the one that verify names
   const digest = /^Digest of the record: (\d+-[0-9a-f]{64})$/m.exec(said(made).join("\n"))?.[1];
   expect(digest).toBe(verifyStore(made.bot.bot.store).digest);

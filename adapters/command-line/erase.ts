@@ -1,4 +1,4 @@
-import { eraseMessage } from "../../src/record/words-table.ts";
+import { clearFreeSpace, eraseMessage } from "../../src/record/erase.ts";
 import type { Command } from "./command.ts";
 import { dbOption, withBot } from "./open-db.ts";
 
@@ -6,7 +6,8 @@ import { dbOption, withBot } from "./open-db.ts";
 export const eraseCommand: Command = {
   name: "erase",
   usage: "PLATFORM MESSAGE-ID --db DB",
-  about: "erases what one message said; a dated stub stays and verify still passes",
+  about:
+    "erases what one message said and the files sent with it; a dated stub stays and verify still passes",
   options: dbOption,
   words: [2, 2],
   run: async (given, io) =>
@@ -15,9 +16,16 @@ export const eraseCommand: Command = {
       run: (bot) => {
         const [platform = "", id = ""] = given.words;
         const today = new Date().toISOString().slice(0, 10);
-        if (eraseMessage(bot.store, { platform, id }, today)) {
-          io.line(`Erased the words of ${platform} message ${id}.`);
-          return 0;
+        const erased = eraseMessage(bot.store, { platform, id }, today);
+        const cleared = clearFreeSpace(bot.store);
+        if (!cleared) {
+          io.complain(
+            "Another program uses the store: the file's free space may still hold what was taken out. Run this again when it has ended.",
+          );
+        }
+        if (erased) {
+          io.line(`Erased the words of ${platform} message ${id}, and the files sent with it.`);
+          return cleared ? 0 : 1;
         }
         io.complain(`There is no message ${id} of ${platform} with words left to erase.`);
         return 1;

@@ -3,7 +3,7 @@ import { findMessage } from "../../src/record/inbox.ts";
 import { markOut, type OutboxRow, type OutboxState } from "../../src/record/outbox.ts";
 import { type Lane, nextOut, waitingLanes } from "../../src/record/sending.ts";
 import { storeProblem } from "../../src/record/store.ts";
-import { fileKey, getWords } from "../../src/record/words-table.ts";
+import { fileKey, getWords, letSentGo, sentKey } from "../../src/record/words-table.ts";
 import { zoneOf } from "../../src/show/local-time.ts";
 import type { ChatPlatform, Outcome, Part } from "../chat-platform.ts";
 import { isoWithOffset } from "../local-time.ts";
@@ -99,6 +99,7 @@ async function carry(sending: Sending, row: OutboxRow, waiting: Waits): Promise<
     if (end === "refused") return mark(carrying, "failed");
   }
   mark(carrying, "sent");
+  if (carrying.parts.some(({ file }) => file !== undefined)) letSentGo(bot.store);
   sending.log.info("sent", { platform: platform.name, id: row.id, answers: row.answers });
 }
 
@@ -207,11 +208,17 @@ async function attempt(carrying: Carrying, part: Part, index: number): Promise<O
   return sending.platform.send(part, contextOf(carrying, part, index));
 }
 
+/** What the bot made itself, else what was sent to it. */
+function bytesOf({ sending: { bot } }: Carrying, sha256: string): Uint8Array | undefined {
+  const made = getWords(bot.store, sentKey(sha256)) ?? getWords(bot.store, fileKey(sha256));
+  return made?.bytes;
+}
+
 function contextOf(carrying: Carrying, part: Part, index: number) {
   const before = carrying.parts[index - 1]?.remote;
   const bytes =
     part.kind === "upload" && part.file !== undefined
-      ? getWords(carrying.sending.bot.store, fileKey(part.file.sha256))?.bytes
+      ? bytesOf(carrying, part.file.sha256)
       : undefined;
   return {
     keepBody: (body: string) => {

@@ -1,5 +1,4 @@
 import { z } from "zod";
-import { takeFromRest } from "./rest-table.ts";
 import { type Store, sql } from "./store.ts";
 
 /** The one table whose content may be erased: messages, free text of entries, file bytes. */
@@ -34,6 +33,19 @@ export function putWords(
   );
 }
 
+/** The same for a file's bytes: one that was erased and is sent again is there again. */
+export function putFile(
+  store: Store,
+  key: string,
+  file: { readonly salt: string; readonly content: Uint8Array },
+): void {
+  sql(
+    store,
+    `INSERT INTO words (key, salt, content) VALUES (?, ?, ?) ON CONFLICT (key) DO UPDATE
+       SET salt = excluded.salt, content = excluded.content, erased = NULL WHERE erased IS NOT NULL`,
+  ).run(key, file.salt, file.content);
+}
+
 export function getWords(store: Store, key: string): Words | undefined {
   const found = sql(store, "SELECT salt, content, erased FROM words WHERE key = ?").get(key);
   if (found === undefined) return undefined;
@@ -46,25 +58,23 @@ export function getWords(store: Store, key: string): Words | undefined {
   };
 }
 
-/** Erases what a message said, wherever its words stand; a dated stub stays. */
-export function eraseMessage(
-  store: Store,
-  message: { readonly platform: string; readonly id: string },
-  at: string,
-): boolean {
-  const keys = [messageKey(message.platform, message.id)];
-  const entries = sql(store, "SELECT job, place FROM entry WHERE platform = ? AND message = ?").all(
-    message.platform,
-    message.id,
-  );
-  for (const entry of z.array(z.object({ job: z.number(), place: z.number() })).parse(entries)) {
-    keys.push(entryKey(entry.job, entry.place));
-    // what was derived from the words goes with them
-    takeFromRest(store, entry.job);
-  }
-  const erase = sql(
+/** Puts a dated stub in the place of what stands under a key; whether there was something. */
+export function eraseWords(store: Store, key: string, at: string): boolean {
+  const erased = sql(
     store,
     "UPDATE words SET content = NULL, salt = '', erased = ? WHERE key = ? AND erased IS NULL",
-  );
-  return keys.map((key) => erase.run(at, key).changes).some((changes) => changes > 0);
+  ).run(at, key);
+  return erased.changes > 0;
+}
+
+/** Bytes of a file that the bot sends: they can be made again, and stay only until all is sent. */
+export const sentKey = (sha256: string): string => `sent:${sha256}`;
+
+/** Lets go of what was sent, once nothing waits to be sent any more. */
+export function letSentGo(store: Store): void {
+  sql(
+    store,
+    `DELETE FROM words WHERE key >= 'sent:' AND key < 'sent;' AND NOT EXISTS (
+       SELECT 1 FROM outbox WHERE state <> 'sent' AND state IN ('pending', 'sending'))`,
+  ).run();
 }
