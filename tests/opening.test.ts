@@ -50,6 +50,10 @@ describe("a new job is told apart into place, unit, complaint and person", () =>
       },
     ],
     [
+      "New job: Quay Hotel HP-2, rooms warm, no heat, Ife",
+      { site: "Quay Hotel", equipment: "HP-2", complaint: "rooms warm, no heat", assigned: "ife" },
+    ],
+    [
       "New job at the bakery, WIC-1 icing up. Juno",
       {
         site: "Old Ferry Bakery",

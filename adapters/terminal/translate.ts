@@ -18,5 +18,6 @@ export function speakerFrom(text: string): Speaker | undefined {
   const [, person, role] = /^\/as\s+(\S+)(?:\s+(\S+))?/.exec(text) ?? [];
   if (person === undefined) return undefined;
   const known = (["tech", "dispatcher", "office"] as const).find((name) => name === role);
-  return { person, role: known ?? "tech" };
+  // one person however the name is typed: jobs are given to "ife"
+  return { person: person.toLowerCase(), role: known ?? "tech" };
 }

@@ -69,7 +69,7 @@ export function replyInput(memory: Memory, worked: Worked): ReplyInput {
     addressed: inThread || message.to_bot === true || /\bbot\b/i.test(message.text),
     ...(plan.problem === undefined
       ? {}
-      : { routing: { candidates: candidatesOf(memory, plan.problem) } }),
+      : { routing: { candidates: candidatesOf(memory, message, plan.problem) } }),
     cautioned: worked.cautioned,
     ...(job === undefined ? {} : { past: pastOf(job, earlierJobs(job, around), message.id) }),
     cylinder: fillOf(memory, job, message.id),
@@ -88,9 +88,28 @@ function pastOf(job: Job, earlier: readonly Job[], message: string): PastValues 
   };
 }
 
-function candidatesOf(memory: Memory, problem: NonNullable<Plan["problem"]>): readonly Job[] {
-  if (problem.kind === "none") return [];
+function candidatesOf(
+  memory: Memory,
+  message: Message,
+  problem: NonNullable<Plan["problem"]>,
+): readonly Job[] {
+  if (problem.kind === "none") return openHere(memory, message);
   return problem.candidates.flatMap((job) => jobAt(memory, job) ?? []);
+}
+
+/** So few open jobs of the channel that naming them all helps. */
+const mostNamed = 3;
+
+/** Where nothing tells the job, the open ones of the channel, nobody else's before those of another. */
+function openHere(memory: Memory, message: Message): readonly Job[] {
+  const open = allJobs(memory).filter(
+    (job) =>
+      job.status !== "done" &&
+      job.channel === message.channel &&
+      Date.parse(job.opened) <= Date.parse(message.at) &&
+      (job.assigned === undefined || job.assigned === message.person),
+  );
+  return open.length <= mostNamed ? open : [];
 }
 
 /** Readings that stood before and don't now. */

@@ -21,6 +21,19 @@ function ramps(items: readonly Item[], left: Draft, right: Draft): boolean {
   return false;
 }
 
+/** "starts 42 A then 11.8 11.9 11.7": a start, and what three even legs draw behind it. */
+function thenLegs(items: readonly Item[], left: Draft, right: Draft): boolean {
+  if ((left.unit ?? right.unit)?.dimension !== "current" || left.series !== undefined) return false;
+  const starts = items
+    .slice(Math.max(0, left.index - 3), left.index)
+    .some(({ text }) => /^(?:starts|started|start)$/.test(text));
+  const legs = items.slice(right.index + 1, right.index + 5).filter(({ text }) => text !== "/");
+  const even = legs
+    .slice(0, 2)
+    .every((item) => isNumber(item) && Math.abs(item.value / right.value - 1) < 0.2);
+  return starts && legs.length >= 2 && even && right.value < left.value * 0.7;
+}
+
 /** "… it dropped to 295": the word between says that one value became the other. */
 function movedBetween(items: readonly Item[], left: Draft, right: Draft): boolean {
   for (let i = left.index + 1; i < right.index; i++)
@@ -58,6 +71,10 @@ export function changed(
   // a row of its own, in a sentence of its own, is no change of the last of another
   if (gap.strong && (isNumber(items[left.index - 1]) || isNumber(items[right.index + 1])))
     return false;
+  if (thenLegs(items, left, right)) {
+    left.state ??= "start";
+    return false;
+  }
   if (left.state === "start" && ramps(items, left, right)) {
     left.state = undefined;
     if (left.unit === undefined && left.named === undefined && right.value < 170)

@@ -101,6 +101,8 @@ function assignee(
   people: readonly string[],
 ): { readonly complaint: string; readonly assigned?: string } {
   const sentences = rest
+    // ", Ife" behind a comma is a person as well: one name alone, the last thing said
+    .replace(/,\s+(@?\p{Lu}\p{Ll}+[.!]?\s*)$/u, ". $1")
     .split(/(?<=[.!?])\s+|\s+[-–—]\s+|\n+/)
     .map((sentence) => sentence.trim())
     .filter((sentence) => sentence !== "");
