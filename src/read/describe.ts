@@ -180,6 +180,8 @@ function take(draft: Draft, items: readonly Item[], index: number): void {
       if (item.label?.quantity === "diode_drop" && draft.value >= 5 && /^drop/.test(item.text))
         return;
       if (index > draft.index && whenDone(items, index)) return;
+      // "it's starting to clear": something begins, no motor starts
+      if (/^start/.test(item.text) && items[index + 1]?.text === "to") return;
       if (index > draft.index && /^pull/.test(item.text) && item.label?.hint === "current") return;
       if (pullsDown(draft, items, index)) return;
       if (endOfMachine(items, index) || speedWord(items, draft, index)) return;

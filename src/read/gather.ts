@@ -24,6 +24,16 @@ function measures(item: Item | undefined): boolean {
   );
 }
 
+/** "189-227 stamped reads 96": what is printed goes with the number before it. */
+function ratedThenReads(items: readonly Item[], next: number): boolean {
+  const label = items[next]?.label;
+  if (label?.rating !== "nominal" && label?.plate !== true) return false;
+  return (
+    /^(?:reads|reading|tests|tested|measures|shows)$/.test(items[next + 1]?.text ?? "") &&
+    items[next + 2]?.kind === itemKind.number
+  );
+}
+
 /** First item of the gap that belongs to the value behind it. */
 function cut(gap: Gap): number {
   const { items, from, to } = gap;
@@ -68,6 +78,7 @@ function smoothCut(gap: Gap, to: number): number {
     const next = preposition ?? nextCarrier(items, at, to);
     if (next === undefined) return at;
     const kind = classOf(items[next]);
+    if (kind === "R" && /^(?:against|vs|versus)$/.test(items[next - 1]?.text ?? "")) return at;
     if (plateBehind(gap, next, mine)) {
       at = next + 1;
       continue;
@@ -75,6 +86,11 @@ function smoothCut(gap: Gap, to: number): number {
     const rail = kind === "P" && preposition !== undefined && items[next - 1]?.text === "to";
     if ((mine.includes(kind) || taken.includes(kind)) && !rail) return at;
     if (kind === "E" && pastThenNow(gap, next)) {
+      taken += kind;
+      at = next + 1;
+      continue;
+    }
+    if (kind === "R" && next === gap.from && ratedThenReads(items, next)) {
       taken += kind;
       at = next + 1;
       continue;

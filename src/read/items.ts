@@ -235,6 +235,7 @@ function step(build: Building, i: number): number {
   const legs = build.family === "L" || build.family === "T" || build.family === "lead";
   if (
     ((open & opens.points) !== 0 && mayPoint(build, i, token)) ||
+    (token.kind === tokenKind.code && token.text.length === 4) ||
     (legs && (typed || (open & opens.number) !== 0)) ||
     (typed && token.value <= 3 && (build.tokens[i + 1]?.text === "-" || acrossLegs(build, i)))
   ) {

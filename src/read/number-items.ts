@@ -54,7 +54,9 @@ function namesNext(build: Building, i: number, found: UnitSaid): boolean {
   const first = build.items[build.items.length - 1]?.text ?? "";
   if (leadingUnit(build) || loads.has(first))
     return numberAt(build.tokens, found.end) !== undefined;
-  if (quantity === undefined || label?.rating !== undefined) return false;
+  if (quantity === undefined) return false;
+  // "MOP 60 volts 460": a plate's amps are no volts
+  if (label?.rating !== undefined && quantity !== "current") return false;
   if (fits(quantity, found.unit.dimension)) return false;
   const next = numberAt(build.tokens, found.end);
   // "heater 14.6 A 209 V": the next has a unit of its own

@@ -4,9 +4,22 @@ import type { PointsSaid } from "./names.ts";
 import { numberAt } from "./numbers.ts";
 import { phraseAt } from "./phrase.ts";
 import { selfNamed } from "./point-words.ts";
+import { tokenKind } from "./token.ts";
 import { role } from "./word.ts";
 
 const pairsOfLetters = /^(?:ab|bc|ca|ac|ba|cb|uv|vw|wu|uw|vu|wv)$/;
+
+/** "T1T2 1.12", "L1L2 478": two terminals written as one word. */
+export function gluedPair(build: Building, i: number): PointsSaid | undefined {
+  const token = build.tokens[i];
+  if (token?.kind !== tokenKind.code) return undefined;
+  const found = /^([lt])([1-9])\1([1-9])$/.exec(token.text);
+  const [first, second] = [found?.[2], found?.[3]];
+  if (found === null || first === undefined || second === undefined || first === second)
+    return undefined;
+  const letter = token.text.charAt(0).toUpperCase();
+  return { list: [[letter + first, letter + second]], end: i + 1 };
+}
 
 /** "AB 211, BC 200, CA 209": pairs of legs without a joint, where more than one stands in the text. */
 export function letterPair(build: Building, i: number): PointsSaid | undefined {

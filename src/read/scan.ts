@@ -108,6 +108,7 @@ function pushWord(scan: Scan, to: number): void {
 
 /** May these letters stand glued to a number as a unit, a label or a noun? */
 function splits(piece: string, afterNumber: boolean, last: boolean): boolean {
+  if (afterNumber && last && /^[ap]m$/.test(piece)) return true;
   const word = lookUp(piece);
   if (word === undefined) return false;
   if (afterNumber && word.unit !== undefined) return true;

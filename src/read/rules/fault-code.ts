@@ -66,6 +66,8 @@ function codeAt(note: Note, i: number, strong: boolean): Code | undefined {
     if (name.length === 1 && digits !== undefined) return { value: name + digits, end: i + 2 };
   }
   const digits = digitsOf(item);
+  // "ground fault on 2": where it is, no code
+  if (/^(?:on|in|with)$/.test(textAt(items, i - 1)) && (digits?.length ?? 0) < 3) return undefined;
   return strong && digits !== undefined && items[i + 1]?.kind !== itemKind.unit
     ? { value: digits, end: i + 1 }
     : undefined;

@@ -80,10 +80,11 @@ function minutesAway({ items }: Note): number {
 const assent =
   /^(?:sure|ok|okay|yes|yep|yeah|ya|im|i'm|about|still|roger|copy|maybe|like|now|can|do|,|\.)$/;
 
-function measured(items: readonly Item[], i: number): boolean {
+/** Is the number a value? The status itself ("leaving 4:20") is no label of it. */
+function measured(items: readonly Item[], i: number, status: number): boolean {
   for (let at = i - 1; at >= 0 && at >= i - 2; at--) {
     const before = items[at];
-    if (before === undefined) return false;
+    if (before === undefined || (at === status && items[i]?.colon === true)) return false;
     if (
       before.kind === itemKind.points ||
       before.kind === itemKind.unit ||
@@ -105,7 +106,7 @@ function clockNear(items: readonly Item[], at: number): Clock | undefined {
   for (const i of sorted) {
     if (
       Math.abs(i - at) > 14 ||
-      measured(items, i) ||
+      measured(items, i, at) ||
       items[i + 1]?.text === "/" ||
       items[i - 1]?.text === "/"
     )

@@ -82,6 +82,10 @@ const places: readonly Row[] = [
     "db|dry bulb|drybulb|dry bulb temp|line temp|line temperature|pipe temp|pipe temperature",
     { quantity: "temperature" },
   ],
+  [
+    "rise of|a rise of|temp rise|temperature rise|a rise|rise across|air rise|temp rise of|temperature rise of",
+    { quantity: "temperature_difference" },
+  ],
   ["mix air|mixed air|mixed air temp|mat|mixed air temperature", { hint: "temperature" }],
   ["sat", { place: "supply_air", hint: "temperature" }],
   [
