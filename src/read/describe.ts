@@ -33,6 +33,7 @@ import { type Item, itemKind } from "./item.ts";
 import type { Label } from "./label.ts";
 import { inRow } from "./relate.ts";
 import { slashed } from "./slashed-labels.ts";
+import { takePoints } from "./take-points.ts";
 import { degreeDrop, inOrOut, isA, plates, plateVolts } from "./what-words.ts";
 import {
   bulbIn,
@@ -110,39 +111,6 @@ function takeTime(draft: Draft, items: readonly Item[], index: number): void {
   else draft.after ??= seconds;
 }
 
-function isRail(points: readonly (readonly string[])[]): boolean {
-  return points.length === 1 && points[0]?.length === 1 && points[0][0]?.startsWith("DC") === true;
-}
-
-function takePoints(draft: Draft, items: readonly Item[], index: number): void {
-  const item = items[index];
-  if (item === undefined) return;
-  if (draft.points === undefined) draft.points = item.points;
-  else if (
-    index < draft.index &&
-    isRail(draft.points) &&
-    item.points !== undefined &&
-    !isRail(item.points) &&
-    item.points.every((one) => one.length === 1)
-  )
-    draft.points = item.points.map((one) => [one[0] ?? "", draft.points?.[0]?.[0] ?? ""]);
-  else if (
-    index > draft.index &&
-    items[index - 1]?.text === "to" &&
-    draft.points.every((one) => one.length === 1) &&
-    item.points?.length === 1 &&
-    item.points[0]?.length === 1
-  )
-    draft.points = draft.points.map((one) => [one[0] ?? "", item.points?.[0]?.[0] ?? ""]);
-  else if (
-    index > draft.index &&
-    draft.points.length === 1 &&
-    draft.points[0]?.length === 1 &&
-    item.points?.[0]?.[0]?.startsWith("DC") === true
-  )
-    draft.points = [[draft.points[0][0] ?? "", item.points[0][0]]];
-}
-
 function take(draft: Draft, items: readonly Item[], index: number): void {
   const item = items[index];
   if (item === undefined) return;
@@ -179,6 +147,8 @@ function take(draft: Draft, items: readonly Item[], index: number): void {
       // "drops 70 to 41": a verb; no diode drops that much
       if (item.label?.quantity === "diode_drop" && draft.value >= 5 && /^drop/.test(item.text))
         return;
+      // "20 minutes in": so far along, nothing was charged
+      if (item.text === "in" && items[index - 1]?.unit?.dimension === "time") return;
       if (index > draft.index && whenDone(items, index)) return;
       // "it's starting to clear": something begins, no motor starts
       if (/^start/.test(item.text) && items[index + 1]?.text === "to") return;

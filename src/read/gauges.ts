@@ -48,8 +48,8 @@ const gaugeWord = /^(?:gauges|gauge|gages|gage|pressures|pressure)$/;
 function bareGauge(draft: Draft): boolean {
   return (
     draft.unit === undefined &&
-    draft.place === undefined &&
-    draft.named === undefined &&
+    (draft.place === undefined || draft.place === "shell") &&
+    (draft.named === undefined || draft.named === "pressure") &&
     draft.points === undefined &&
     draft.action === undefined &&
     draft.value >= 5 &&

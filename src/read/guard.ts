@@ -155,6 +155,17 @@ function nothing(draft: Draft): void {
     draft.question = "quantity";
 }
 
+/** "oa damper 20%": a damper is no valve. */
+function damper(draft: Draft, items: readonly Item[]): void {
+  if (draft.quantity !== "valve_opening") return;
+  const near = items.slice(Math.max(0, draft.index - 4), draft.index);
+  if (!near.some((item) => /^(?:damper|dampers|econ|economizer|louver|louvers)$/.test(item.text)))
+    return;
+  draft.quantity = undefined;
+  draft.named = undefined;
+  draft.hint = undefined;
+}
+
 /** "low speed 9": no motor turns so slowly. */
 function slow(draft: Draft): void {
   if (
@@ -234,6 +245,7 @@ export function guard(drafts: readonly Draft[], items: readonly Item[], units: U
     slow(draft);
     nothing(draft);
     oilLevel(draft, items);
+    damper(draft, items);
     horses(draft, items);
     lineAlone(draft, items, units);
     difference(draft, units);

@@ -101,6 +101,9 @@ function claim(note: Note, i: number): number {
   const loose = talkOfTime(items, i);
   const clock = clockAt(items, i, loose);
   if (clock === undefined || measured(items, i)) return i;
+  // "still 425 this morning": a gauge that stands where it stood
+  const stands = /^(?:still|holding|holds|held|only)$/.test(textAt(items, i - 1));
+  if (stands && !item.colon && item.value >= 100 && note.context.readings.length > 0) return i;
   const at = textAt(items, i - 1) === "at" || textAt(items, i - 1) === "@";
   const bounded = before.has(textAt(items, i - 1)) || textAt(items, i - 1) === "yesterday";
   if (!loose && !bounded && item.kind === itemKind.number)

@@ -12,9 +12,11 @@ import { dates } from "./date.ts";
 import { differences } from "./difference-of-amount.ts";
 import { faultCodes } from "./fault-code.ts";
 import { laborRule } from "./labor.ts";
+import { letteredDoors } from "./lettered-door.ts";
 import { looseCodes } from "./loose-code.ts";
 import { nitrogenRule } from "./nitrogen.ts";
 import { nominalSizes } from "./nominal-size.ts";
+import { numberAsName } from "./number-as-name.ts";
 import { numberedHeads } from "./numbered-head.ts";
 import { numberedParts } from "./numbered-part.ts";
 import { observations } from "./observation.ts";
@@ -27,9 +29,11 @@ import { pointCorrections } from "./point-correction.ts";
 import { prices } from "./price.ts";
 import { questions } from "./question.ts";
 import { roomsOut } from "./rooms-out.ts";
+import { rowGoesOn } from "./row-goes-on.ts";
 import { serials } from "./serial-or-part.ts";
 import { skipsDeadTest } from "./skip-dead-test.ts";
 import { statusRule } from "./status.ts";
+import { stock } from "./stock.ts";
 import { sums } from "./sum.ts";
 import { symptomRooms } from "./symptom-rooms.ts";
 import { testsInHand } from "./test-in-hand.ts";
@@ -49,12 +53,15 @@ export const asides: readonly Rule[] = [
   skipsDeadTest,
   unitCorrections,
   pointCorrections,
+  rowGoesOn,
   phones,
   serials,
+  letteredDoors,
   faultCodes,
   looseCodes,
   asideNumbers,
   numberedHeads,
+  numberAsName,
   numberedParts,
   symptomRooms,
   roomsOut,
@@ -67,6 +74,7 @@ export const asides: readonly Rule[] = [
   pacedTimes,
   dates,
   differences,
+  stock,
   nominalSizes,
   breakers,
   counts,

@@ -64,7 +64,13 @@ export const numberedParts: Rule = {
       if (!counted.test(note.plain.slice(item.from, item.to))) return;
       const end = namesEnd(items, i + 1);
       const next = items[end];
-      const is = ((next?.roles ?? 0) & role.is) !== 0 && next?.text !== ":";
+      const behind = items[end + 1];
+      // "group 1 is 21 psi", "board two is showing U4": the value or what it does comes behind the verb
+      const told =
+        end === i + 2 &&
+        (behind?.unit !== undefined ||
+          /^(?:showing|flashing|blinking|throwing|dead|out|off|on)$/.test(behind?.text ?? ""));
+      const is = ((next?.roles ?? 0) & role.is) !== 0 && next?.text !== ":" && !told;
       const measured = is || next?.kind === itemKind.unit;
       if (end > i + 1 && !measured)
         state(note, numberedParts.name, [i + 1, end], { kind: "note", about: "place" });

@@ -1,7 +1,7 @@
 import type { Unit } from "../../quantities/quantity.ts";
 import { type Item, itemKind } from "../item.ts";
 import { unitCalled } from "../kinds.ts";
-import type { Rule } from "../note.ts";
+import type { Note, Rule } from "../note.ts";
 import { textAt } from "./near.ts";
 
 function isTime(item: Item | undefined): boolean {
@@ -53,6 +53,19 @@ function minuteRows(items: readonly Item[], typed: string): void {
   });
 }
 
+/** "after ten it's up at 720" while a vacuum or an insulation is being watched: minutes. */
+function alone({ items, context }: Note): void {
+  const last = context.readings[context.readings.length - 1]?.quantity;
+  if (last !== "vacuum" && last !== "insulation_resistance") return;
+  const free = items.filter((item) => item.kind === itemKind.number && item.owner === undefined);
+  const [time, value] = free;
+  if (time === undefined || value === undefined || free.length !== 2) return;
+  if (time.unit !== undefined || !minutes.has(time.value) || time.value < 2) return;
+  if (!/^(?:after|at|@)$/.test(textAt(items, items.indexOf(time) - 1))) return;
+  const told = value.unit === undefined || value.unit.dimension !== "time";
+  if (told && value.value > time.value) time.unit = unitCalled("min");
+}
+
 /** "1450 at 2 minutes, 2480 at 4, 3530 at 6": the unit said once holds for all its times. */
 export const pacedTimes: Rule = {
   name: "<value> at <time>, <value> at <time>",
@@ -60,6 +73,7 @@ export const pacedTimes: Rule = {
   apply: (note) => {
     const { items } = note;
     minuteRows(items, note.text);
+    alone(note);
     const unit = unitOf(items);
     if (unit === undefined) return;
     items.forEach((item, i) => {

@@ -31,7 +31,7 @@ const places: readonly Row[] = [
     { place: "liquid" },
   ],
   [
-    "liquid line|liquid pipes|liquid lines|liq line|liquid temp|liquid line temp|liquid line temperature|liquid temperature|ll|llt|liq tmp|liq temp|liq ln|ll temp|liquid tmp|liquid pipe|liq line temp|liqud tmp|liqud line|liqline|liquid ln|liquid line tmp|liq pipe|small line|little line|skinny line|lt|ltemp|high side temp|high side temperature",
+    "liquid line|liquid pipes|liquid lines|liq line|liquid temp|liquid line temp|liquid line temperature|liquid temperature|ll|llt|liq tmp|liq temp|liq ln|ll temp|liquid tmp|liquid pipe|liq line temp|liqud tmp|liqud line|liqline|liquid ln|liquid line tmp|liq pipe|small line|little line|small pipe|little pipe|skinny pipe|skinny line|lt|ltemp|high side temp|high side temperature",
     { place: "liquid", hint: "temperature" },
   ],
   [

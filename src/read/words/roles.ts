@@ -38,7 +38,7 @@ export const roleWords: readonly (readonly [words: string, roles: number])[] = [
   ],
   ["nothing|dead|zilch|nada|none", role.zero],
   [
-    "ol|o l|o.l.|open|infinite|infinity|∞|off scale|offscale|over range|over ranged|overrange|over limit|open line|open loop|pegged high|wide open|open circuit|open circuited|infinate|infinit|out of range|over the range|off the chart|off the meter|inf|oh el|oh l|o el|overload on the meter|max range|over scale|overscale|off the charts|above range|out of limits|infinite ohms|reads open|o.l",
+    "opn|opne|ol|o l|o.l.|open|infinite|infinity|∞|off scale|offscale|over range|over ranged|overrange|over limit|open line|open loop|pegged high|wide open|open circuit|open circuited|infinate|infinit|out of range|over the range|off the chart|off the meter|inf|oh el|oh l|o el|overload on the meter|max range|over scale|overscale|off the charts|above range|out of limits|infinite ohms|reads open|o.l",
     role.over,
   ],
   [
@@ -104,7 +104,7 @@ export const roleWords: readonly (readonly [words: string, roles: number])[] = [
     role.only,
   ],
   [
-    "no wait|wait no|scratch|sorry|i mean|correction|make that|make it|meant|should say|typo|my bad|oops|whoops|woops|actually no|hang on|hold on|wait|nope|rather|no sorry|sorry no|er no|no actually|strike|change that to|change it to|not|no make it|no make that|or rather|excuse me|let me correct|correcting|fix that|fix|i said|that was wrong|wrong|misread|mis read|mistyped|fat fingered|fat finger|sry|scuse me|that should be|that should read|should have been|was supposed to be|let me fix|lemme fix|amend|wait actually|no thats|oh sorry|oh wait|disregard|no it was|no its|no that was|no it is|no im sorry|nah|no wait make that|actually its|i meant|transposed|flip flopped|switched the digits|swapped the digits|had it backwards|dyslexic|mixed up|mistake|my mistake|that was a typo|should of said",
+    "no wait|wait no|neg that|negative that|negatory|belay that|cancel that its|scratch|sorry|i mean|correction|make that|make it|meant|should say|typo|my bad|oops|whoops|woops|actually no|hang on|hold on|wait|nope|rather|no sorry|sorry no|er no|no actually|strike|change that to|change it to|not|no make it|no make that|or rather|excuse me|let me correct|correcting|fix that|fix|i said|that was wrong|wrong|misread|mis read|mistyped|fat fingered|fat finger|sry|scuse me|that should be|that should read|should have been|was supposed to be|let me fix|lemme fix|amend|wait actually|no thats|oh sorry|oh wait|disregard|no it was|no its|no that was|no it is|no im sorry|nah|no wait make that|actually its|i meant|transposed|flip flopped|switched the digits|swapped the digits|had it backwards|dyslexic|mixed up|mistake|my mistake|that was a typo|should of said",
     role.correct,
   ],
   ["after|later|past|into|in|since|at the|mark|following|by", role.after],

@@ -1,0 +1,72 @@
+import { isStrongBreak } from "../breaks.ts";
+import { type Item, itemKind } from "../item.ts";
+import { type Rule, state } from "../note.ts";
+import { role } from "../word.ts";
+import { freeNumber, textAt } from "./near.ts";
+
+/** Machines of one kind that are told apart by a bare number; common practice, no source. */
+const MACHINES = 12;
+
+function small(item: Item): boolean {
+  return (
+    item.unit === undefined &&
+    !item.fraction &&
+    Number.isInteger(item.value) &&
+    item.value >= 1 &&
+    item.value <= MACHINES &&
+    !item.text.includes(".")
+  );
+}
+
+const starters = /^(?:,|so|and|but|think|because|cause|since|guess|bet|says|sure|reckon|id|say)$/;
+
+/** Does a thought begin here? */
+function begins(items: readonly Item[], i: number): boolean {
+  const before = items[i - 1];
+  return before === undefined || isStrongBreak(before) || starters.test(before.text);
+}
+
+/** A clause that tells how something is: a verb, words, and nothing that was measured. */
+function tells(items: readonly Item[], i: number): boolean {
+  const typed = textAt(items, i + 1) === "'" && textAt(items, i + 2) === "s";
+  const owned = items[i]?.apostrophe === true || typed;
+  const verb = items[i + 1];
+  const is = verb !== undefined && (verb.roles & role.is) !== 0 && verb.kind === itemKind.word;
+  if (!owned && !is) return false;
+  let words = 0;
+  for (let at = typed ? i + 3 : owned ? i + 1 : i + 2; at < items.length; at++) {
+    const item = items[at];
+    if (item === undefined || isStrongBreak(item) || item.text === ",") break;
+    if (item.kind === itemKind.number || item.kind === itemKind.over) return false;
+    if ((item.roles & (role.same | role.zero)) !== 0 || item.unit !== undefined) return false;
+    if (item.kind !== itemKind.sign) words++;
+  }
+  return words > 0;
+}
+
+const troubles = /^(?:fault|faults|short|leak|ground|problem|issue|trouble)$/;
+
+/** "ground fault on 2?", "the fans on two aren't turning": the machine that is spoken of. */
+function placed(items: readonly Item[], i: number): boolean {
+  if (textAt(items, i - 1) !== "on") return false;
+  const next = items[i + 1];
+  const ends = next === undefined || isStrongBreak(next) || next.text === ",";
+  if (ends && troubles.test(textAt(items, i - 2))) return true;
+  return /^(?:arent|isnt|wont|dont|doesnt|didnt|cant|never|quit|seized|stopped)$/.test(
+    textAt(items, i + 1),
+  );
+}
+
+/** "Two is the hungry one", "think 2's got a turn short": a small number of which something is told. */
+export const numberAsName: Rule = {
+  name: "<number> is <how>",
+  needs: "number",
+  apply: (note) => {
+    const { items } = note;
+    items.forEach((item, i) => {
+      if (!freeNumber(item) || !small(item)) return;
+      if ((begins(items, i) && tells(items, i)) || placed(items, i))
+        state(note, numberAsName.name, [i, i + 1], { kind: "note", about: "place" });
+    });
+  },
+};

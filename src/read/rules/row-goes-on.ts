@@ -1,0 +1,124 @@
+import type { Reading } from "../../model.ts";
+import { isStrongBreak, isWeakBreak } from "../breaks.ts";
+import { type Item, itemKind } from "../item.ts";
+import type { Note, Rule } from "../note.ts";
+import { role } from "../word.ts";
+import { freeNumber } from "./near.ts";
+
+/** What is being measured one after the other: leads to ground, legs, fans. */
+interface Row {
+  readonly upTo: number;
+  readonly name: (number: number) => {
+    readonly points?: readonly string[];
+    readonly subject?: string;
+  };
+  readonly isLast: (number: number) => boolean;
+}
+
+/** Machines of one kind on one unit; common practice, no source. */
+const MACHINES = 12;
+
+function rowOf(last: Reading | undefined): Row | undefined {
+  if (last === undefined || last.rating !== undefined) return undefined;
+  const [first, second] = last.points ?? [];
+  const point = /^(lead |L|T)([1-3])$/.exec(first ?? "");
+  if (point !== null && (second === undefined || second === "ground"))
+    return {
+      upTo: 3,
+      name: (number) => ({
+        points: second === undefined ? [`${point[1]}${number}`] : [`${point[1]}${number}`, second],
+      }),
+      isLast: (number) => Number(point[2]) === number,
+    };
+  const machine = /^(\D+ )(\d{1,2})$/.exec(last.subject ?? "");
+  if (machine === null || last.points !== undefined) return undefined;
+  return {
+    upTo: MACHINES,
+    name: (number) => ({ subject: `${machine[1]}${number}` }),
+    isLast: (number) => Number(machine[2]) === number,
+  };
+}
+
+function begins(items: readonly Item[], i: number): boolean {
+  const before = items[i - 1];
+  if (before === undefined || isStrongBreak(before) || isWeakBreak(before)) return true;
+  return before.text === "so" || before.text === "now";
+}
+
+const joins = /^(?:at|down|up|to|about|around|only|still|now|just|the|in)$/;
+
+/** Where the value stands that a verb gives to the number at `i`; -1 where none does. */
+function valueAt(items: readonly Item[], i: number): number {
+  const verb = items[i + 1];
+  if (verb === undefined || verb.kind === itemKind.number) return -1;
+  const is = (verb.roles & role.is) !== 0 || verb.text === "at" || items[i]?.apostrophe === true;
+  if (!is) return -1;
+  for (let at = i + 1; at < items.length && at <= i + 5; at++) {
+    const item = items[at];
+    if (item === undefined || isStrongBreak(item) || item.text === ",") return -1;
+    if (item.kind === itemKind.over) return at;
+    if (item.kind === itemKind.number) return item.owner === undefined ? at : -1;
+    if ((item.roles & role.same) !== 0) return at;
+    if (at > i + 1 && (item.roles & role.is) === 0 && !joins.test(item.text)) return -1;
+  }
+  return -1;
+}
+
+const electric: ReadonlySet<string> = new Set(["resistance", "current", "voltage"]);
+
+function nameIt(item: Item, named: ReturnType<Row["name"]>): void {
+  if (named.points !== undefined) {
+    item.kind = itemKind.points;
+    item.points = [named.points];
+  } else if (named.subject !== undefined) {
+    item.kind = itemKind.subject;
+    item.subject = named.subject;
+  }
+}
+
+/** "same as 1": of which it is the same. */
+function sameAs(note: Note, value: number): void {
+  const { items } = note;
+  if ((items[value]?.roles ?? 0) === 0 || items[value]?.kind === itemKind.number) return;
+  const digit = items[value + 1];
+  if (freeNumber(digit) && digit.unit === undefined && digit.value <= 3)
+    digit.owner = rowGoesOn.name;
+  if (digit?.owner === rowGoesOn.name)
+    note.statements.push({
+      kind: "note",
+      about: "place",
+      said: note.text.slice(digit.from, digit.to),
+      spans: [[digit.from, digit.to]],
+      rule: rowGoesOn.name,
+    });
+}
+
+/**
+ * "2 is 410 and 3 came in at 405" behind lead 1, "2 at 7.7, 3 at 7.6" behind fan 1: the number before
+ * the verb names the next of the row that is being measured.
+ */
+export const rowGoesOn: Rule = {
+  name: "<row> <number> is <value>",
+  needs: "context",
+  apply: (note) => {
+    const { items, context } = note;
+    const row = rowOf(context.readings[context.readings.length - 1]);
+    if (row === undefined || items.some((item) => item.kind === itemKind.points)) return;
+    const found: { readonly item: Item; readonly number: number; readonly value: number }[] = [];
+    items.forEach((item, i) => {
+      if (!freeNumber(item) || item.unit !== undefined || item.fraction) return;
+      if (!Number.isInteger(item.value) || item.value < 1 || item.value > row.upTo) return;
+      if (item.text.includes(".") || row.isLast(item.value) || !begins(items, i)) return;
+      const value = valueAt(items, i);
+      const unit = items[value]?.unit?.dimension;
+      if (value < 0 || (unit !== undefined && !electric.has(unit) && row.upTo === 3)) return;
+      if (found.some((one) => one.value === i)) return;
+      found.push({ item, number: item.value, value });
+    });
+    if (new Set(found.map((one) => one.number)).size < found.length) return;
+    for (const one of found) {
+      nameIt(one.item, row.name(one.number));
+      sameAs(note, one.value);
+    }
+  },
+};
