@@ -150,6 +150,10 @@ function take(draft: Draft, items: readonly Item[], index: number): void {
       // "20 minutes in": so far along, nothing was charged
       if (item.text === "in" && items[index - 1]?.unit?.dimension === "time") return;
       if (index > draft.index && whenDone(items, index)) return;
+      // "running warm": how it is, nothing was measured while it ran
+      if (/^runn/.test(item.text) && hotOrCold.test(items[index + 1]?.text ?? "")) return;
+      // "holds 412" beside minutes: no charge of a plate
+      if (/^holds?$/.test(item.text) && items.some((one) => one.unit?.dimension === "time")) return;
       // "it's starting to clear": something begins, no motor starts
       if (/^start/.test(item.text) && items[index + 1]?.text === "to") return;
       if (index > draft.index && /^pull/.test(item.text) && item.label?.hint === "current") return;
@@ -179,6 +183,8 @@ function take(draft: Draft, items: readonly Item[], index: number): void {
       if ((item.roles & role.now) !== 0) draft.now = true;
   }
 }
+
+const hotOrCold = /^(?:warm|hot|cold|cool|rough|loud|long|backwards)$/;
 
 /** "48 into the valve, 66 out of it": beside degrees of a line no refrigerant is weighed. */
 function warmthOnly(items: readonly Item[], draft: Draft, index: number): boolean {

@@ -31,6 +31,8 @@ function place(draft: Draft, at: Place): void {
 function sideOf(items: readonly Item[], draft: Draft | undefined): string {
   const before = draft === undefined ? undefined : items[draft.index - 1];
   if (before?.text === "air" && before.label?.place === "return_air") return "in";
+  if (before?.text === "inlet") return "in";
+  if (before?.text === "outlet") return "out";
   return before?.text ?? "";
 }
 

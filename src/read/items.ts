@@ -200,7 +200,11 @@ function acrossLegs(build: Building, i: number): boolean {
 
 /** "cond in 85 out 94", "evap in 54 out 45": the way out of what the way in was said of. */
 function outOfIt(build: Building, i: number): number {
-  if (build.tokens[i]?.text !== "out" || build.tokens[i + 1]?.kind !== tokenKind.number) return 0;
+  if (
+    !/^out(?:let)?$/.test(build.tokens[i]?.text ?? "") ||
+    build.tokens[i + 1]?.kind !== tokenKind.number
+  )
+    return 0;
   const [number, label] = [
     build.items[build.items.length - 1],
     build.items[build.items.length - 2],

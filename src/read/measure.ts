@@ -25,6 +25,7 @@ function begin(note: Note, draft: Draft, found: Found): void {
   if (item === undefined) return;
   draft.over = item.kind === itemKind.over || isPegged(note.items, draft.index);
   draft.same = found.zero === undefined && !draft.over && item.kind !== itemKind.number;
+  draft.subject = item.kind === itemKind.number ? item.subject : undefined;
   draft.unit = item.kind === itemKind.number ? item.unit : undefined;
   draft.ownUnit = draft.unit !== undefined;
   if (draft.ownUnit && item.to === item.unitFrom + 1)

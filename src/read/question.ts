@@ -20,6 +20,10 @@ function looksMeasured(note: Note, draft: Draft): boolean {
     return false;
   if (draft.subject !== undefined || draft.thing !== undefined) return !plainBehind(note, draft);
   if (draft.action !== undefined) return chargeTalk(note.items, draft);
+  if (anotherIn(note, draft)) {
+    draft.action = note.context.action ?? "charged";
+    return true;
+  }
   const words = note.items.filter(
     (item) =>
       item.kind === itemKind.word &&
@@ -38,6 +42,15 @@ function plainBehind(note: Note, draft: Draft): boolean {
     next.kind === itemKind.word &&
     next.roles === 0 &&
     next.signs === undefined
+  );
+}
+
+/** "another four in" while gas is being weighed. */
+function anotherIn(note: Note, draft: Draft): boolean {
+  if (note.context.action === undefined || draft.unit !== undefined) return false;
+  return (
+    note.items[draft.index - 1]?.text === "another" &&
+    /^(?:in|out|back)$/.test(note.items[draft.index + 1]?.text ?? "")
   );
 }
 
@@ -101,7 +114,21 @@ function loose(note: Note, draft: Draft, drafts: readonly Draft[]): boolean {
       draft.value / other.value > 0.5 &&
       draft.value / other.value < 2,
   );
-  return !(like || beside) || draft.action !== undefined;
+  return !(like || beside || bothDraw(note, draft, drafts)) || draft.action !== undefined;
+}
+
+/** "drawing eighteen six on L1 and eighteen nine on L2": two legs said alike bear each other out. */
+function bothDraw(note: Note, draft: Draft, drafts: readonly Draft[]): boolean {
+  if (draft.quantity !== "current" || draft.points === undefined) return false;
+  return drafts.some(
+    (other) =>
+      other !== draft &&
+      !other.gone &&
+      other.quantity === "current" &&
+      other.points !== undefined &&
+      note.items[other.index]?.loose === true &&
+      Math.abs(draft.value - other.value) < 0.1 * draft.value,
+  );
 }
 
 /** "vac 480": microns of vacuum or volts AC, where neither is spoken of elsewhere. */

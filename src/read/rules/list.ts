@@ -34,6 +34,7 @@ import { serials } from "./serial-or-part.ts";
 import { skipsDeadTest } from "./skip-dead-test.ts";
 import { statusRule } from "./status.ts";
 import { stock } from "./stock.ts";
+import { subjectRows } from "./subject-row.ts";
 import { sums } from "./sum.ts";
 import { symptomRooms } from "./symptom-rooms.ts";
 import { testsInHand } from "./test-in-hand.ts";
@@ -60,6 +61,7 @@ export const asides: readonly Rule[] = [
   faultCodes,
   looseCodes,
   asideNumbers,
+  subjectRows,
   numberedHeads,
   numberAsName,
   numberedParts,

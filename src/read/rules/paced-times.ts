@@ -23,6 +23,17 @@ function paced(items: readonly Item[], i: number): boolean {
   );
 }
 
+/** "15 mins = 205, 30 = 212": each time before its value, the unit said once. */
+function timesFirst(items: readonly Item[]): void {
+  let unit: Unit | undefined;
+  items.forEach((item, i) => {
+    if (item.kind !== itemKind.number || item.owner !== undefined) return;
+    if (textAt(items, i + 1) !== "=" || items[i + 2]?.kind !== itemKind.number) return;
+    if (item.unit?.dimension === "time") unit = item.unit;
+    else if (unit !== undefined && item.unit === undefined && item.value <= 120) item.unit = unit;
+  });
+}
+
 /** The unit of the times that values of this message are paced by: "1450 at 2 minutes". */
 function unitOf(items: readonly Item[]): Unit | undefined {
   const at = items.findIndex((item, i) => isTime(item) && paced(items, i));
@@ -74,6 +85,7 @@ export const pacedTimes: Rule = {
     const { items } = note;
     minuteRows(items, note.text);
     alone(note);
+    timesFirst(items);
     const unit = unitOf(items);
     if (unit === undefined) return;
     items.forEach((item, i) => {

@@ -1,7 +1,8 @@
 import type { Reading } from "../../model.ts";
 import { isStrongBreak, isWeakBreak } from "../breaks.ts";
 import { type Item, itemKind } from "../item.ts";
-import type { Note, Rule } from "../note.ts";
+import { unitCalled } from "../kinds.ts";
+import { type Note, type Rule, state } from "../note.ts";
 import { role } from "../word.ts";
 import { freeNumber } from "./near.ts";
 
@@ -76,21 +77,24 @@ function nameIt(item: Item, named: ReturnType<Row["name"]>): void {
   }
 }
 
-/** "same as 1": of which it is the same. */
-function sameAs(note: Note, value: number): void {
-  const { items } = note;
-  if ((items[value]?.roles ?? 0) === 0 || items[value]?.kind === itemKind.number) return;
-  const digit = items[value + 1];
-  if (freeNumber(digit) && digit.unit === undefined && digit.value <= 3)
-    digit.owner = rowGoesOn.name;
-  if (digit?.owner === rowGoesOn.name)
-    note.statements.push({
-      kind: "note",
-      about: "place",
-      said: note.text.slice(digit.from, digit.to),
-      spans: [[digit.from, digit.to]],
-      rule: rowGoesOn.name,
-    });
+/** "3 reads the same as 1": the value that was read there, whatever was said since. */
+function sameAs(note: Note, value: number, row: Row): void {
+  const same = note.items[value];
+  const digit = note.items[value + 1];
+  if (same === undefined || (same.roles & role.same) === 0 || !freeNumber(digit)) return;
+  if (digit.unit !== undefined || !Number.isInteger(digit.value) || digit.value > row.upTo) return;
+  const { points, subject } = row.name(digit.value);
+  const like = note.context.readings.findLast(
+    (one) =>
+      one.points?.join() === points?.join() && (subject === undefined || one.subject === subject),
+  );
+  if (like === undefined || typeof like.value !== "number") return;
+  same.kind = itemKind.number;
+  same.roles = 0;
+  same.value = Number(like.figure.number);
+  same.unit = unitCalled(like.figure.unit);
+  same.numberTo = same.to;
+  state(note, rowGoesOn.name, [value + 1, value + 2], { kind: "note", about: "place" });
 }
 
 /**
@@ -118,7 +122,7 @@ export const rowGoesOn: Rule = {
     if (new Set(found.map((one) => one.number)).size < found.length) return;
     for (const one of found) {
       nameIt(one.item, row.name(one.number));
-      sameAs(note, one.value);
+      sameAs(note, one.value, row);
     }
   },
 };

@@ -129,7 +129,7 @@ const places: readonly Row[] = [
     { place: "box", hint: "temperature" },
   ],
   [
-    "product|product temp|product temperature|probe|food temp|core temp|product probe|prod temp|product tmp|product core|meat temp|milk temp",
+    "product|product temp|product temperature|probe|food temp|core temp|product probe|prod temp|product tmp|prod|prod tmp|product core|meat temp|milk temp",
     { place: "product", hint: "temperature" },
   ],
   [

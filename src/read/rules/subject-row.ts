@@ -1,0 +1,118 @@
+import { isStrongBreak } from "../breaks.ts";
+import { type Item, itemKind } from "../item.ts";
+import { type Note, type Rule, state } from "../note.ts";
+import { freeNumber } from "./near.ts";
+
+/** Machines of one kind on one unit; common practice, no source. */
+const MACHINES = 16;
+
+interface Named {
+  readonly numbers: readonly number[];
+  readonly end: number;
+}
+
+function ordinal(item: Item | undefined): item is Item {
+  return (
+    freeNumber(item) &&
+    item.unit === undefined &&
+    !item.fraction &&
+    Number.isInteger(item.value) &&
+    !item.text.includes(".") &&
+    item.value >= 1 &&
+    item.value <= MACHINES
+  );
+}
+
+/** "one two and three": said without a comma, up to the "and". */
+function bareList(items: readonly Item[], at: number): boolean {
+  const [one, joint, last] = [items[at], items[at + 1], items[at + 2]];
+  if (!ordinal(one) || joint?.text !== "and" || !ordinal(last)) return false;
+  return last.value === one.value + 1;
+}
+
+/** "comps 1-4", "fans one, two and three": the numbers behind the first. */
+function numbersBehind(items: readonly Item[], i: number, first: number): Named {
+  const numbers = [first];
+  let end = i + 1;
+  for (;;) {
+    let at = end;
+    while (/^(?:,|and|&|\/)$/.test(items[at]?.text ?? "") && at < end + 2) at++;
+    const through = /^(?:-|to|thru|through)$/.test(items[at]?.text ?? "");
+    const next = items[through ? at + 1 : at];
+    const last = numbers[numbers.length - 1] ?? first;
+    const listed = at > end || through || (numbers.length + 1 < 4 && bareList(items, at));
+    if (!listed || !ordinal(next) || next.value <= last) break;
+    if (through) for (let one = last + 1; one < next.value; one++) numbers.push(one);
+    numbers.push(next.value);
+    end = (through ? at + 1 : at) + 1;
+  }
+  return { numbers, end };
+}
+
+/** The values of the first row behind: numbers with nothing but strokes, commas and "and" between. */
+function rowBehind(items: readonly Item[], from: number): number[] {
+  const row: number[] = [];
+  for (let i = from; i < items.length && i < from + 24; i++) {
+    const item = items[i];
+    if (item === undefined || isStrongBreak(item)) break;
+    if (item.kind === itemKind.number && item.owner === undefined) {
+      row.push(i);
+      continue;
+    }
+    const joint = /^(?:,|\/|and|&)$/.test(item.text);
+    if (row.length > 0 && item.kind !== itemKind.unit && !joint) break;
+    if (row.length === 0 && item.text === ",") break;
+    if (item.kind === itemKind.subject || item.kind === itemKind.points) break;
+  }
+  return row;
+}
+
+/** "comps 1-4", "compressors one and two": several by their noun; one more is next to the first. */
+function several(note: Note, item: Item, numbers: readonly number[]): boolean {
+  const noun = note.plain.slice(item.from, item.to);
+  if (/s\s*#?\s*\w+$/.test(noun)) return true;
+  return numbers.length === 2 && numbers[1] === (numbers[0] ?? 0) + 1;
+}
+
+/** Names the values one each; where there are others the numbers are names alone. */
+function assign(note: Note, noun: string, named: Named, from: number): void {
+  const row = rowBehind(note.items, named.end);
+  if (row.length === named.numbers.length)
+    row.forEach((at, order) => {
+      const value = note.items[at];
+      if (value !== undefined) value.subject = `${noun}${named.numbers[order]}`;
+    });
+  state(note, subjectRows.name, [from, named.end], { kind: "note", about: "place" });
+}
+
+/** "…, 1 and 4 drawing 27.5 and 27.9": the same noun goes on behind a comma. */
+function goesOn(note: Note, noun: string, i: number): void {
+  const { items } = note;
+  const item = items[i];
+  if (!ordinal(item) || items[i - 1]?.text !== ",") return;
+  const named = numbersBehind(items, i, item.value);
+  const verb = items[named.end];
+  if (named.numbers.length < 2 || verb === undefined) return;
+  if (verb.kind !== itemKind.label && verb.kind !== itemKind.word) return;
+  if (rowBehind(items, named.end).length !== named.numbers.length) return;
+  assign(note, noun, named, i);
+}
+
+/** "comps 1-4 pulling 14.8 15.1 14.6 and 0": as many values as machines were numbered, one each. */
+export const subjectRows: Rule = {
+  name: "<machines> <numbers> <values>",
+  needs: "number",
+  apply: (note) => {
+    const { items } = note;
+    let noun = "";
+    items.forEach((item, i) => {
+      if (noun !== "") goesOn(note, noun, i);
+      const found = /^(\D+ )(\d{1,2})$/.exec(item.subject ?? "");
+      if (item.kind !== itemKind.subject || found === null) return;
+      const named = numbersBehind(items, i, Number(found[2]));
+      if (named.numbers.length < 2 || !several(note, item, named.numbers)) return;
+      noun = found[1] ?? "";
+      assign(note, noun, named, i + 1);
+    });
+  },
+};
