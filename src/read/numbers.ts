@@ -52,10 +52,19 @@ function pointAt(tokens: readonly Token[], i: number): boolean {
   return false;
 }
 
+/** "six point no wait five point nine": a number that was not said to its end goes with its "point". */
+function brokenOff(tokens: readonly Token[], said: Whole): Whole {
+  const next = tokens[said.end + 1]?.text ?? "";
+  const mean = next === "i" && tokens[said.end + 2]?.text === "mean";
+  return mean || /^(?:no|wait|sorry|scratch|correction|make|hold)$/.test(next)
+    ? { ...said, end: said.end + 1 }
+    : said;
+}
+
 function withDecimals(tokens: readonly Token[], said: Whole, hasWhole: boolean): Whole {
   if (!pointAt(tokens, said.end) || said.loose === true) return said;
   const found = decimals(tokens, said.end + 1);
-  if (found === undefined) return said;
+  if (found === undefined) return brokenOff(tokens, said);
   const exact = stepBack(tokens, found, hasWhole);
   const value = Number(`${said.value}.${exact.digits}`);
   const scale = numberWord(tokens[exact.end]);
@@ -105,8 +114,12 @@ function spokenNumber(tokens: readonly Token[], i: number): NumberSaid | undefin
   if (said === undefined) return halfAlone(tokens, i);
   if (numberWord(tokens[i])?.kind === "oh" && !pointAt(tokens, said.end)) return undefined;
   const tail = fractionTail(tokens, said.end);
-  if (tail !== undefined && said.loose !== true)
-    return { value: said.value + tail[0], end: tail[1], spoken: true };
+  // in eighths a pipe is called, no gauge is read
+  const eighths = tail !== undefined && (tail[0] * 8) % 2 === 1;
+  if (tail !== undefined && said.loose !== true) {
+    const sum = { value: said.value + tail[0], end: tail[1], spoken: true };
+    return eighths ? { ...sum, fraction: true } : sum;
+  }
   const exact = withDecimals(tokens, said, true);
   if (exact.loose === true)
     return { value: exact.value, end: exact.end, spoken: true, loose: true };

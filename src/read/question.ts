@@ -101,6 +101,8 @@ function sayOf(note: Note, draft: Draft): string {
 function loose(note: Note, draft: Draft, drafts: readonly Draft[]): boolean {
   const item = note.items[draft.index];
   if (item?.loose !== true) return false;
+  // "eighteen four" amps: 184 is said "one eighty four"
+  if (draft.quantity === "current" && draft.value >= 10 && draft.rating === undefined) return false;
   const like = note.context.readings.some((reading) => {
     const ratio = draft.value / Number(reading.figure.number);
     return reading.quantity === draft.quantity && ratio > 0.5 && ratio < 2;

@@ -59,9 +59,13 @@ function pair(tokens: readonly Token[], head: Group): Whole | undefined {
   if (next === undefined || head.kind === "zero" || head.kind === "oh") return undefined;
   const scale = numberWord(tokens[next.end])?.kind;
   if (scale === "hundred" || scale === "thousand") return undefined;
+  const row = tenths(tokens, head, next);
+  if (row !== undefined) return row;
   if (next.kind === "oh" || (next.kind === "zero" && head.value < 100))
     return withOh(tokens, head, next);
   if (next.kind === "ones") return digitsOrLoose(tokens, head, next);
+  if (endsInNext(tokens, head, next))
+    return { value: head.value * 100 + next.value - (next.value % 10), end: next.end - 1 };
   if (next.kind === "teen" && head.kind === "teen" && Math.abs(next.value - head.value) <= 3)
     return undefined;
   if (head.kind === "both" && Math.abs(next.value - head.value) <= head.value * 0.2)
@@ -70,11 +74,31 @@ function pair(tokens: readonly Token[], head: Group): Whole | undefined {
   return { value: head.value * 100 + next.value, end: next.end, ...(tail > 0 ? { tail } : {}) };
 }
 
+/** "four sixty | four seventy": the digit that this one began with begins the next as well. */
+function endsInNext(tokens: readonly Token[], head: Group, next: Group): boolean {
+  if (head.kind !== "ones" || next.kind !== "both" || next.value % 10 !== head.value) return false;
+  const after = group(tokens, next.end);
+  return after !== undefined && (after.kind === "tens" || after.kind === "both");
+}
+
+/** "twelve six | twelve eight", "nineteen oh | nineteen four": the next begins as this one does, so each has tenths. */
+function tenths(tokens: readonly Token[], head: Group, next: Group): Whole | undefined {
+  if (head.value < 10 || (next.kind !== "ones" && next.kind !== "oh")) return undefined;
+  const again = group(tokens, tokens[next.end]?.text === "and" ? next.end + 1 : next.end);
+  if (again === undefined || again.value < 10) return undefined;
+  if (Math.abs(again.value - head.value) > Math.max(1, head.value * 0.12)) return undefined;
+  const after = numberWord(tokens[again.end])?.kind;
+  if (after === "hundred" || after === "thousand") return undefined;
+  return { value: head.value + next.value / 10, end: next.end, loose: true };
+}
+
 function withOh(tokens: readonly Token[], head: Group, oh: Group): Whole | undefined {
   const ones = group(tokens, oh.end);
   if (ones?.kind === "ones" || ones?.kind === "oh" || ones?.kind === "zero")
     return { value: head.value * 100 + ones.value, end: ones.end };
-  if (head.kind === "both" && oh.kind === "oh") return { value: head.value * 10, end: oh.end };
+  // "twenty two oh": tenths, since 220 is said "two twenty"
+  if (head.kind === "both" && oh.kind === "oh")
+    return { value: head.value, end: oh.end, loose: true };
   return undefined;
 }
 
