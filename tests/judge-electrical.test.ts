@@ -401,6 +401,19 @@ const cases: readonly Wanted[] = [
     says: /^14\.1 A, RLA 20: within its plate$/,
   },
   {
+    title: "nor is it where it was read as running",
+    notes: [
+      note(
+        "start peak 118 A, then 40 A, then 14.1 A",
+        r("current", 118, { state: "start", stat: "peak", said: "start peak 118 A" }),
+        r("current", 40, { state: "running", said: "40 A" }),
+        r("current", 14.1, { said: "14.1 A" }),
+      ),
+    ],
+    check: "running_current",
+    level: "good",
+  },
+  {
     title: "where it stays after the start is the load",
     notes: [afterStart("start peak 118, then 60, then 40", [60, 40])],
     check: "running_current",

@@ -18,10 +18,15 @@ export function dayRecord(memory: Memory, day: string): DayRecord {
 /** The record of some days, a job, a site or a unit, ready to be put into sheets. */
 export function scopeRecord(memory: Memory, scope: ExportScope): DayRecord {
   const all = jobsOfScope(memory, scope);
-  const { units, time_zone } = memory.settings;
+  const { units, time_zone, rounding_min } = memory.settings;
   // a store that was never told its zone keeps to the offset of its own messages
   const zone = time_zone ?? zoneOf(all.at(-1)?.opened ?? "");
-  const bare: DayRecord = { jobs: [], zone, names: namesOf(memory), units, ...daysOf(scope) };
+  const rounding = rounding_min === undefined ? {} : { rounding_min };
+  const bare: DayRecord = {
+    ...{ jobs: [], zone, names: namesOf(memory), units },
+    ...rounding,
+    ...daysOf(scope),
+  };
   const jobs = all
     .filter((job) => inScope(scope, job) && (bare.day === undefined || touchedOnDay(bare, job)))
     .map((job) => exportJob(memory, job));

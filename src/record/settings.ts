@@ -11,6 +11,8 @@ export interface Settings {
   readonly board_platform?: string;
   /** where near misses are told, to one person alone */
   readonly safety_channel?: string;
+  /** hours are billed in steps of so many minutes, rounded up */
+  readonly rounding_min?: number;
 }
 
 const row = z.array(z.object({ name: z.string(), value: z.string() }));
@@ -22,12 +24,14 @@ export function readSettings(store: Store): Settings {
   const board = values.get("board_channel");
   const platform = values.get("board_platform");
   const safety = values.get("safety_channel");
+  const rounding = Number(values.get("rounding_min"));
   return {
     units: values.get("units") === "si" ? "si" : "us",
     ...(zone === undefined ? {} : { time_zone: zone }),
     ...(board === undefined ? {} : { board_channel: board }),
     ...(platform === undefined ? {} : { board_platform: platform }),
     ...(safety === undefined ? {} : { safety_channel: safety }),
+    ...(rounding > 0 ? { rounding_min: rounding } : {}),
   };
 }
 

@@ -50,7 +50,7 @@ function isPassing(scene: Scene, reading: Reading, readings: readonly Reading[])
 const stepLetters = 16;
 
 const isBare = ({ points, state, series }: Reading): boolean =>
-  points === undefined && state === undefined && series === undefined;
+  points === undefined && state !== "start" && series === undefined;
 
 function isMotor(scene: Scene, reading: Reading): boolean {
   if (reading.kind === "dc" || reading.at === "control") return false;

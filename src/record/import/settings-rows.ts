@@ -18,6 +18,18 @@ const known: Readonly<Record<string, (value: string) => string | undefined>> = {
   units: (value) => (value === "us" || value === "si" ? undefined : "units are us or si"),
   board_channel: () => undefined,
   board_platform: () => undefined,
+  rounding_min: (value) =>
+    /^\d+$/.test(value) && Number(value) >= 1 && Number(value) <= 60
+      ? undefined
+      : `"${value}" is no step of 1 to 60 minutes`,
+};
+
+/** What people call them beside their own names. */
+const otherNames: Readonly<Record<string, keyof Settings>> = {
+  rounding: "rounding_min",
+  hours_rounding: "rounding_min",
+  rounding_minutes: "rounding_min",
+  timezone: "time_zone",
 };
 
 function nameOf(cell: string): keyof Settings | undefined {
@@ -25,9 +37,8 @@ function nameOf(cell: string): keyof Settings | undefined {
     .trim()
     .toLowerCase()
     .replace(/[\s-]+/g, "_");
-  return (["time_zone", "units", "board_channel", "board_platform"] as const).find(
-    (setting) => setting === name,
-  );
+  const own = ["time_zone", "units", "board_channel", "board_platform", "rounding_min"] as const;
+  return own.find((setting) => setting === name) ?? otherNames[name];
 }
 
 /** A file of settings: "setting,value". */
@@ -47,7 +58,7 @@ export function importSettings(
       const name = nameOf(cell);
       const problem = name === undefined ? `"${cell}" is no setting` : known[name]?.(value);
       if (name === undefined || problem !== undefined) bad.push({ line, reason: problem ?? "" });
-      else if (before[name] === value) counts.same++;
+      else if (String(before[name] ?? "") === value) counts.same++;
       else {
         if (!dry) writeSetting(store, name, value);
         changes.push({ line, reason: `${name}: ${before[name] ?? "nothing"} becomes ${value}` });

@@ -1,6 +1,7 @@
 import type { Cell, Job } from "../../model.ts";
 import { served } from "../board-order.ts";
 import { figures } from "../figures.ts";
+import { foundNotFixed } from "../found-not-fixed.ts";
 import type { SheetMaker } from "./sheet-maker.ts";
 
 export const openSheet: SheetMaker = {
@@ -9,7 +10,11 @@ export const openSheet: SheetMaker = {
     { name: "job", kind: "number", about: "job number" },
     { name: "site", kind: "text", about: "customer's site" },
     { name: "unit", kind: "text", about: "tag of the unit" },
-    { name: "kind", kind: "text", about: "unread number, doubtful value, gap, part, lock, bypass" },
+    {
+      name: "kind",
+      kind: "text",
+      about: "unread number, doubtful value, gap, part, found and not fixed, lock, bypass",
+    },
     { name: "what", kind: "text", about: "what is open" },
     { name: "message", kind: "text", about: "message that it came with, where there is one" },
   ],
@@ -36,6 +41,7 @@ function openPoints(job: Job): readonly Point[] {
     ...job.parts
       .filter((p) => p.state === "needed" && !served(job, p))
       .map((p): Point => ["part", [p.number, p.part].filter((w) => w).join(" "), p.message]),
+    ...foundNotFixed(job).map(({ what, message }): Point => ["found, not fixed", what, message]),
     ...job.machine.locks.map((l): Point => ["lock", `${l.who}, since ${l.since}`, null]),
     ...job.machine.bypasses.map((b): Point => ["bypass", b.what, null]),
   ];

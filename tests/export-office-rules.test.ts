@@ -1,0 +1,95 @@
+import { mkdirSync, mkdtempSync, readFileSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { parse } from "csv-parse/sync";
+import { expect, test } from "vitest";
+import { run } from "./support/run.ts";
+
+/** What the office reads in the day's sheets, from what was said. */
+const folder = mkdtempSync(join(tmpdir(), "office-rules-"));
+let stores = 0;
+
+type Row = Readonly<Record<string, string>>;
+
+async function day(said: readonly string[], settings = "") {
+  const place = join(folder, String(++stores));
+  mkdirSync(place);
+  const db = join(place, "store.db");
+  if (settings !== "") {
+    writeFileSync(join(place, "settings.csv"), settings);
+    const taken = await run(["import", join(place, "settings.csv"), "--db", db]);
+    expect(taken.exit, taken.out.join("\n")).toBe(0);
+  }
+  const lines = ["New job: Gull Wharf OU-3, not cooling. Odo", ...said].map((text, n) =>
+    JSON.stringify({
+      ...{ id: `m${n}`, channel: "south", text },
+      at: `2026-05-12T0${8 + Math.floor(n / 6)}:0${n % 6}:00-05:00`,
+      ...(n === 0
+        ? { person: "maren", role: "dispatcher" }
+        : { person: "odo", role: "tech", thread: "m0" }),
+    }),
+  );
+  writeFileSync(join(place, "chat.jsonl"), lines.join("\n"));
+  expect((await run(["replay", join(place, "chat.jsonl"), "--db", db])).exit).toBe(0);
+  const out = join(place, "out");
+  expect((await run(["export", "--day", "2026-05-12", "--db", db, "--out", out])).exit).toBe(0);
+  return (name: string): readonly Row[] =>
+    parse(readFileSync(join(out, `2026-05-12-${name}.csv`), "utf8"), { bom: true, columns: true });
+}
+
+const found = async (...said: readonly string[]): Promise<readonly unknown[]> =>
+  (await day(said))("open")
+    .filter(({ kind }) => kind === "found, not fixed")
+    .map(({ what, message }) => [what, message]);
+
+test("what was found worn and not put right is listed once, with its message", async () => {
+  expect(
+    await found("contactor pitted, not changed", "contactor is still pitted", "belt worn"),
+  ).toEqual([
+    ["contactor pitted", "m1"],
+    ["belt worn", "m3"],
+  ]);
+  expect(await found("coil matted, left as is")).toEqual([["coil matted", "m1"]]);
+});
+
+test.each([
+  ["fitted", ["contactor pitted, not changed", "new contactor in"]],
+  ["cleaned", ["coil matted", "cleaned the coil"]],
+  ["mended", ["found a leak at the flare", "repaired the leak"]],
+  ["tightened", ["lug loose", "tightened the lug"]],
+  ["declined", ["contactor pitted, customer declined a new one"]],
+  ["taken back", ["contactor pitted", "undo"]],
+])("not where it was %s since", async (_, said) => {
+  expect(await found(...said)).toEqual([]);
+});
+
+test("a part of another kind, or work announced, settles nothing", async () => {
+  expect(await found("contactor pitted", "new belt on")).toEqual([["contactor pitted", "m1"]]);
+  expect(await found("coil matted", "will clean the coil tomorrow")).toEqual([
+    ["coil matted", "m1"],
+  ]);
+});
+
+test("hours by the company's rule stand beside the raw ones", async () => {
+  const said = [
+    "here",
+    "suction 118",
+    "liquid 338",
+    "return air 76",
+    "supply air 55",
+    "done, leaving",
+  ];
+  const raw = (await day(said))("hours")[0];
+  expect([raw?.["site hours"], raw?.["site hours by rule"]]).toEqual(["0.98", ""]);
+  const ruled = await day(said, "setting,value\nhours rounding,15\n");
+  expect(ruled("hours")[0]).toMatchObject({ "site hours": "0.98", "site hours by rule": "1" });
+  expect(ruled("time")[0]?.rule).toBe("up to 15 min");
+});
+
+test("a step of hours that is none is refused with its reason", async () => {
+  const file = join(folder, "bad.csv");
+  writeFileSync(file, "setting,value\nrounding_min,0\n");
+  const { exit, out } = await run(["import", file, "--db", join(folder, "bad.db")]);
+  expect(exit).toBe(1);
+  expect(out.join("\n")).toContain('line 2: "0" is no step of 1 to 60 minutes');
+});
