@@ -71,6 +71,9 @@ export function changed(
   // a row of its own, in a sentence of its own, is no change of the last of another
   if (gap.strong && (isNumber(items[left.index - 1]) || isNumber(items[right.index + 1])))
     return false;
+  // "pulled 68 on start and settled out at 14.2": the start, and what it runs at
+  const words = items.slice(left.index + 1, right.index);
+  if (left.state === "start" && words.some(({ text }) => /^settl/.test(text))) return false;
   if (thenLegs(items, left, right)) {
     left.state ??= "start";
     return false;

@@ -54,6 +54,8 @@ export interface Item {
   numberTo: number;
   spoken: boolean;
   loose: boolean;
+  /** the number of a refrigerant's name: "four ten a" */
+  gas: boolean;
   colon: boolean;
   fraction: boolean;
   tail: number;
@@ -87,6 +89,7 @@ export function newItem(kind: ItemKind, from: number, to: number, text: string):
     numberTo: -1,
     spoken: false,
     loose: false,
+    gas: false,
     colon: false,
     fraction: false,
     tail: 0,

@@ -94,7 +94,8 @@ function numberItem(build: Building, i: number, said: NumberSaid): number {
   if (first === undefined) return i + 1;
   const spread = partOf(build, said, toleranceEnd(build, said.end, true));
   const unit = unitAt(build, spread);
-  const found = unit !== undefined && namesNext(build, spread, unit) ? undefined : unit;
+  const gas = said.spoken && gasWithin(build, i, i + 1) === i;
+  const found = gas || (unit !== undefined && namesNext(build, spread, unit)) ? undefined : unit;
   const end = toleranceEnd(build, found?.end ?? spread, false);
   const item = newItem(itemKind.number, first.from, toOf(build, end), first.text);
   item.glued = first.glued;
@@ -105,6 +106,7 @@ function numberItem(build: Building, i: number, said: NumberSaid): number {
   item.numberTo = toOf(build, said.end);
   item.spoken = said.spoken;
   item.loose = said.loose ?? false;
+  item.gas = gas;
   item.colon = said.colon ?? false;
   item.fraction = said.fraction ?? false;
   item.tail = said.tail ?? 0;
@@ -148,9 +150,39 @@ function pronoun(build: Building, i: number): boolean {
   );
 }
 
+/**
+ * Refrigerants of three digits and a letter, as they are said: "four ten a". Source of the names:
+ * ANSI/ASHRAE Standard 34; how they are said: common practice, no source.
+ */
+const spokenGases =
+  /^(?:four ten|four (?:oh|o|zero) (?:four|seven)|one thirty four|four (?:five|fifty) four|four (?:four|forty) (?:eight|nine)|five (?:oh|o|zero) seven|four thirty eight|four twenty (?:two|seven)|five thirteen) [abcf]$/;
+const drawn =
+  /^(?:pulls|pulling|pulled|draws|drawing|drew|amps|amp|lra|rla|fla|mca|moc|rotor|peak|inrush|runs|running|ran|at)$/;
+
+/** Where a refrigerant's spoken name begins within a number said before it: "nine | four ten a". */
+function gasWithin(build: Building, from: number, to: number): number | undefined {
+  const { tokens } = build;
+  if (drawn.test(tokens[from - 1]?.text ?? "")) return undefined;
+  for (let at = from; at < to; at++) {
+    for (const words of [3, 4]) {
+      const said = tokens.slice(at, at + words).map(({ text }) => text);
+      if (said.length === words && spokenGases.test(said.join(" "))) return at;
+    }
+  }
+  return undefined;
+}
+
+/** The number at a token; one that runs into a refrigerant's name ends before it. */
+function numberBeforeGas(build: Building, i: number): NumberSaid | undefined {
+  const said = numberAt(build.tokens, i);
+  if (said?.spoken !== true) return said;
+  const gas = gasWithin(build, i, said.end);
+  return gas === undefined || gas === i ? said : numberAt(build.tokens.slice(0, gas), i);
+}
+
 /** The number at token `i` as an item, where it is no pronoun and no part of a longer phrase. */
 export function numberStep(build: Building, i: number): number {
-  const said = pronoun(build, i) ? undefined : numberAt(build.tokens, i);
+  const said = pronoun(build, i) ? undefined : numberBeforeGas(build, i);
   if (said !== undefined && !halfWord(build, i, said)) return numberItem(build, i, said);
   return oneOf(build, i) ?? 0;
 }

@@ -74,6 +74,7 @@ function spokenGas(note: Note, i: number): number | undefined {
   if (found === undefined || !/[a-f]$/.test(found.name)) return undefined;
   const before = note.items[i - 1];
   const named =
+    note.items[i]?.gas === true ||
     before?.text === "of" ||
     before?.unit?.dimension === "mass" ||
     /^(?:cylinder|bottle|tank|drum|cyl|system|unit|machine|gas)$/.test(

@@ -73,11 +73,22 @@ export function twoSupplies(note: Note, i: number, item: Item): boolean {
   return true;
 }
 
+/** "a new forty five five cap": two sizes said without a joint, 45 and 5. */
+function saidTwice(items: readonly Item[], i: number, item: Item): boolean {
+  if (!item.spoken || !item.loose || item.unit !== undefined) return false;
+  if (item.value < 15 || item.value > 81 || Number.isInteger(item.value)) return false;
+  return items[i + 1]?.label?.quantity === "capacitance";
+}
+
 export function doubled(note: Note, i: number, item: Item): boolean {
   const { items } = note;
+  if (saidTwice(items, i, item)) {
+    state(note, SIZE, [i, i + 1], { kind: "note", about: "size" });
+    return true;
+  }
   const other = items[i + 2];
   if (
-    (textAt(items, i + 1) !== "/" && textAt(items, i + 1) !== "+") ||
+    !/^(?:\/|\+|plus)$/.test(textAt(items, i + 1)) ||
     !freeNumber(other) ||
     !Number.isInteger(item.value) ||
     textAt(items, i + 3) === "/"
