@@ -7,6 +7,9 @@ import { gasAtRest } from "../record/rest-table.ts";
 import { cylindersIn } from "./cylinder.ts";
 import { allJobs, type Memory } from "./memory.ts";
 
+/** A cylinder's number follows its weight soon or is another's; our choice, no source. */
+const saidNextMs = 10 * 60_000;
+
 /** What a cylinder of the office's list holds with a message's weight in it, and may hold. */
 export function fillOf(
   memory: Memory,
@@ -36,13 +39,30 @@ const plain = (name: string): string => name.toLowerCase().replace(/[^a-z0-9]/g,
 const same = (a: string, b: string | undefined): boolean =>
   b !== undefined && plain(a) === plain(b);
 
-/** The cylinder that a message names, else the last that its job named before it. */
+/**
+ * The cylinder that a message names; else what its author says next, before another weight: "cyl 22";
+ * else the last that its job named before it.
+ */
 function cylinderOf(job: Job, message: string): string | undefined {
-  const upTo = job.timeline.findIndex((line) => line.message === message);
-  return job.timeline
-    .slice(0, upTo + 1)
-    .flatMap(({ says }) => cylindersIn(says))
-    .at(-1);
+  const at = job.timeline.findIndex((line) => line.message === message);
+  const own = cylindersIn(job.timeline[at]?.says ?? "").at(-1);
+  const before = job.timeline.slice(0, Math.max(0, at)).flatMap(({ says }) => cylindersIn(says));
+  return own ?? saidNext(job, at) ?? before.at(-1);
+}
+
+function saidNext(job: Job, at: number): string | undefined {
+  const line = job.timeline[at];
+  if (line === undefined) return undefined;
+  for (const next of job.timeline.slice(at + 1)) {
+    if (Date.parse(next.at) - Date.parse(line.at) > saidNextMs) return undefined;
+    const weighs = job.readings.some(
+      ({ message, quantity }) => message === next.message && quantity === "mass",
+    );
+    if (weighs) return undefined;
+    const named = next.who === line.who ? cylindersIn(next.says).at(-1) : undefined;
+    if (named !== undefined) return named;
+  }
+  return undefined;
 }
 
 /** kg that a job put into a cylinder, less what it took out. */

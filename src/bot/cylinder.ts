@@ -1,4 +1,4 @@
-import type { Understood } from "../model.ts";
+import type { Reading, Understood } from "../model.ts";
 import { equipmentOf } from "../record/case.ts";
 import { otherGas } from "../show/cylinder-question.ts";
 import type { Memory } from "./memory.ts";
@@ -23,9 +23,10 @@ export function askedOfCylinder(
   const { understood, text } = note;
   const job = jobAt(memory, note.job);
   if (job === undefined || understood.ask.length > 0) return understood;
-  const weighed = understood.readings.some(
-    ({ quantity, action }) => quantity === "mass" && action !== undefined,
-  );
+  const weighs = ({ quantity, action }: Reading): boolean =>
+    quantity === "mass" && action !== undefined;
+  // "cyl 22" behind a weight is that weight's
+  const weighed = understood.readings.some(weighs) || job.readings.some(weighs);
   const gas = equipmentOf(job, memory.registry).refrigerant;
   if (!weighed || gas === undefined) return understood;
   for (const number of cylindersIn(text)) {

@@ -12,6 +12,7 @@ import { draftFor, isWork, noteFacts, nothingRead } from "./filing.ts";
 import { locate, locateWords } from "./locate.ts";
 import type { Memory } from "./memory.ts";
 import { orderFor } from "./order-for.ts";
+import { askedOfGas } from "./other-gas.ts";
 import { readNote } from "./read-note.ts";
 import { jobAt } from "./rest.ts";
 import { answeredWeight, askedOfWeight } from "./second-weight.ts";
@@ -72,7 +73,8 @@ export function planNote(memory: Memory, sent: Message): Plan {
     job: found.job,
     text: message.text,
   });
-  const told = askedOfConflict(memory, message, { understood: asked, job: found.job });
+  const gas = askedOfGas(memory, message, { understood: asked, job: found.job });
+  const told = askedOfConflict(memory, message, { understood: gas, job: found.job });
   return planFiling(memory, message, { understood: told, found });
 }
 

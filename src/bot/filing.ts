@@ -118,6 +118,7 @@ function doubtMended(reading: Reading, message: Message, job: Job): JobReading |
       old.who === message.person &&
       old.message !== message.id &&
       old.quantity === reading.quantity &&
+      (old.action === undefined || old.action === reading.action) &&
       old.at === reading.at &&
       old.subject === reading.subject &&
       old.points?.join() === reading.points?.join(),

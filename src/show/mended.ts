@@ -24,6 +24,8 @@ export function mendedText(
     const was = figures(group.map(({ old }) => old));
     return sentence(`Changed: ${was} is now ${figures(group.map(({ by }) => by))}`);
   });
+  const asked = changed.flatMap(({ by }) => (by?.doubtful === true ? [by] : []));
+  if (asked.length > 0) now.push(sentence(`In doubt now: ${figures(asked)}`));
   const lines = gone.length === 0 ? now : [...now, sentence(`No longer stands: ${figures(gone)}`)];
   const kept = said.split("\n").filter((line) => !judged.test(line));
   return [...(kept.length === 0 ? [said] : kept), ...lines].join("\n");

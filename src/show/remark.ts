@@ -14,9 +14,12 @@ const remarked = new Set<Statement["kind"]>([
   "nameplate",
 ]);
 
+/** A cylinder's number is part of the gas record, so it is said back. */
+const isCylinder = (s: Statement): boolean => s.kind === "note" && s.about === "cylinder";
+
 /** What was seen, done, needed or sent, in his own words, at most nine of them; "" where nothing. */
 export function remarkText(input: ReplyInput): string {
-  const remarks = input.understood.statements.filter((s) => remarked.has(s.kind));
+  const remarks = input.understood.statements.filter((s) => remarked.has(s.kind) || isCylinder(s));
   const photos = input.message.files.length;
   const photo = photos === 0 ? "" : photos === 1 ? "photo kept, not read" : "photos kept, not read";
   const parts = remarks.flatMap((s) =>

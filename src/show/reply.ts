@@ -8,7 +8,7 @@ import { cylinderLine } from "./cylinder-line.ts";
 import { dangerLine } from "./danger.ts";
 import { openedText } from "./opened.ts";
 import { pastLines } from "./past-values.ts";
-import { unreadSentence } from "./questions.ts";
+import { doubtedGas, unreadSentence } from "./questions.ts";
 import { newReadings, readBack } from "./read-back.ts";
 import { refusalText } from "./refusal.ts";
 import { remarkText } from "./remark.ts";
@@ -66,6 +66,8 @@ function withReadings(input: ReplyInput, job: Job): readonly string[] {
 
 function workLines(input: ReplyInput, job: Job): readonly string[] {
   const status = statusOf(input);
+  const gas = doubtedGas(input);
+  if (gas !== "") return [gas, unreadSentence(input), oneQuestion(input, job)];
   const measured = newReadings(input).length + input.replaced.length;
   const stands = input.replaced.some(({ by }) => by !== undefined);
   if (newReadings(input).length === 0 && !stands && removedText(input) !== "") {

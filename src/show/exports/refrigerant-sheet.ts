@@ -1,6 +1,6 @@
 import type { Cell, JobReading } from "../../model.ts";
 import { figureWords } from "../figure-words.ts";
-import { gasOf } from "../gas-of.ts";
+import { gasOfWeight } from "../gas-of.ts";
 import { personName } from "../wording.ts";
 import type { SheetMaker } from "./sheet-maker.ts";
 import { cellTime, type DayRecord, type ExportJob, onDay } from "./sheet-source.ts";
@@ -19,7 +19,11 @@ export const refrigerantSheet: SheetMaker = {
     { name: "action", kind: "text", about: "recovered or charged" },
     { name: "figure", kind: "text", about: "the weight as said" },
     { name: "kg", kind: "number", about: "the weight" },
-    { name: "stands", kind: "text", about: "yes; no where it was replaced or taken back" },
+    {
+      name: "stands",
+      kind: "text",
+      about: "yes; no where it was replaced or taken back; asked where it is doubted",
+    },
     { name: "message", kind: "text", about: "message that it came with" },
   ],
   rows: (record) =>
@@ -40,14 +44,14 @@ function weightRow(record: DayRecord, entry: ExportJob, r: JobReading): readonly
     job.site,
     job.equipment,
     r.subject ?? null,
-    gasOf(job, equipment),
+    gasOfWeight(job, equipment, r),
     equipment.charge_kg ?? null,
     cellTime(record, r.taken),
     personName(r.who, record.names),
     r.action ?? null,
     `${number} ${unit}`.trim(),
     typeof r.value === "number" ? Math.round(r.value * 1000) / 1000 : null,
-    gone ? "no" : "yes",
+    gone ? "no" : r.doubtful === true ? "asked" : "yes",
     r.message,
   ];
 }
