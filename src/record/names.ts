@@ -20,7 +20,8 @@ const commonWords: ReadonlySet<string> = new Set(
     "the of and at in on for new old house home shop store market power cold water air service main line " +
     "head box unit room center centre building office street road lane hall east west north south upper " +
     "lower first second side saving savings company co inc practice square works point field light high " +
-    "low gas oil heat fan ice hot open up down back front out job part parts"
+    "low gas oil heat fan ice hot open up down back front out job part parts co inc ltd llc sons bros st rd ave " +
+    "suite ste bldg wing court drive avenue plaza park tower block level dock gate"
   ).split(" "),
 );
 
@@ -105,7 +106,10 @@ function siteWords(sites: readonly string[]): readonly SiteWords[] {
   const fresh = names.map(({ site, words }) => ({
     site,
     name: words.map(toWord),
-    telling: words.map((word) => !commonWords.has(word) && count.get(word) === 1),
+    // a number alone is a reading sooner than a house
+    telling: words.map(
+      (word) => !commonWords.has(word) && !/^\d+$/.test(word) && count.get(word) === 1,
+    ),
   }));
   known.set(sites, fresh);
   return fresh;

@@ -1,9 +1,12 @@
 import type { Message, Statement } from "../model.ts";
 import type { Opening } from "./entry.ts";
 import { namesIn, plainTag, sameWord, type World, wordsOf } from "./names.ts";
+import { splitOpening } from "./split-opening.ts";
 
 const opener =
   /^\s*(?:new|open(?:ing)?(?: a)?(?: new)?|add(?: a)?(?: new)?)\s+(?:job|call|ticket|service call)\b\s*(?:at|for|:|,|-|–|—)?\s*/i;
+/** "site: Smith & Sons": the field's name is no part of it. */
+const label = /^(?:site|place|location|address|customer|account)\s*[:=-]\s*/i;
 const tagPattern = /\b[A-Z]{1,5}[- ]?\d{1,3}[A-Z]?\b/g;
 
 /** Whether a message opens a job by its first words. */
@@ -20,9 +23,8 @@ export function openingFrom(
   statement: Extract<Statement, { kind: "open_job" }> | undefined,
   world: World & { readonly people: readonly string[] },
 ): Opening {
-  const body = message.text.replace(opener, "");
-  const comma = /[,;:]|\.\s|\n|\s[-–—]\s/.exec(body);
-  const head = comma === null ? body : body.slice(0, comma.index);
+  const body = message.text.replace(opener, "").replace(label, "");
+  const { head, rest } = splitOpening(body);
   // the place stands in front; "Sorrel after Hazelport" names another job's
   const named = namesIn(head, world);
   const anywhere = namesIn(body, world);
@@ -33,7 +35,6 @@ export function openingFrom(
     siteOf({ named: named.sites, head, equipment, said: statement?.site }) ??
     anywhere.sites.find((known) => !namesAnother(head, known)) ??
     null;
-  const rest = comma === null ? "" : body.slice(comma.index + comma[0].length);
   const { complaint, assigned } = assignee(rest, world.people);
   const who = assigned ?? statement?.assigned;
   const what = complaint === "" ? statement?.complaint : complaint;
@@ -76,8 +77,9 @@ function siteOf(found: {
     .replace(/^(?:at|for|the)\s+/i, "")
     .replace(/[\s,;:.-]+$/, "")
     .trim();
-  // a whole sentence is no name
-  if (site !== "" && wordsOf(site).length <= 6) return site;
+  // a whole sentence is no name; an address in several parts is longer
+  const most = /,/.test(site) ? 14 : 6;
+  if (site !== "" && wordsOf(site).length <= most) return site;
   return found.said ?? null;
 }
 
