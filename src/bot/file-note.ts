@@ -5,6 +5,7 @@ import type { InboxRow } from "../record/inbox.ts";
 import { openingFrom, opensJob } from "../record/opening.ts";
 import type { Route } from "../record/route.ts";
 import { arrivedAt } from "./arrived-at.ts";
+import { isBareFigures } from "./bare-figures.ts";
 import { answerFacts } from "./confirm.ts";
 import { askedOfConflict } from "./conflict.ts";
 import { askedOfCylinder } from "./cylinder.ts";
@@ -62,7 +63,9 @@ export function planNote(memory: Memory, sent: Message): Plan {
     return planOpening(memory, message, understood);
   }
   if (found.kind !== "job") {
-    const files = isWork(understood, message);
+    // figures and nothing else are meant for a job, whatever they are
+    const bare = message.role === "tech" && isBareFigures(message.text);
+    const files = bare || isWork(understood, message);
     return { understood, opened: false, drafts: [], ...(files ? { problem: found } : {}) };
   }
   const going = planGoing(memory, message, understood);

@@ -1,6 +1,7 @@
 import type { Message } from "../model.ts";
 import type { Draft } from "../record/entries-table.ts";
 import { type InboxRow, messagesIn } from "../record/inbox.ts";
+import { findOut } from "../record/outbox.ts";
 import type { Store } from "../record/store.ts";
 import { draftFor, noteFacts } from "./filing.ts";
 import { locateWords } from "./locate.ts";
@@ -33,8 +34,19 @@ export function releasedBy(
       Date.parse(row.message.at) <= Date.parse(message.at),
   );
   if (rows.length === 0) return undefined;
-  const job = jobSaid(memory, message);
+  const job = jobSaid(memory, message) ?? jobOffered(store, message, rows);
   return job === undefined ? undefined : { job, rows };
+}
+
+const yes = /^\s*(?:yes|yep|yeah|yup|ya|y|correct|right|that one|it is)\s*[.!]?\s*$/i;
+
+/** "Yes" to "for job 3 RTU-2?", which the last answer offered alone. */
+function jobOffered(store: Store, message: Message, rows: readonly InboxRow[]): number | undefined {
+  const last = rows.at(-1)?.message;
+  if (last === undefined || !yes.test(message.text)) return undefined;
+  const offered = findOut(store, `reply:${last.platform}:${last.id}:0`);
+  const number = /: for job (\d+) [^?]*\?/.exec(offered?.text ?? "")?.[1];
+  return number === undefined ? undefined : Number(number);
 }
 
 function jobSaid(memory: Memory, message: Message): number | undefined {

@@ -172,7 +172,8 @@ function planFor(bot: Bot, message: Message): Plan {
     readings: [],
     unread: [],
     unread_spans: [],
-    ask: [],
+    // what was unclear in it is asked now that its job is known
+    ask: rows.flatMap((row) => readNote(memory, row.message, job).ask).slice(0, 1),
   };
   return { understood, job, opened: false, drafts: [], released: rows };
 }

@@ -34,10 +34,13 @@ function stands(scene: Scene): Finding[] {
     (one) => (numberOf(one) ?? Number.POSITIVE_INFINITY) <= shallowestPa,
   );
   if (readings.length === 0) return [];
-  const decay = vacuumDecay(standOf(readings, scene));
+  const points = standOf(readings, scene);
+  const decay = vacuumDecay(points);
   const held = decay === undefined ? heldAt(readings) : undefined;
   if (held !== undefined) return [holds(held)];
-  return [decay === undefined ? untimed(readings, scene) : finding(decay, figuresOf(scene))];
+  return [
+    decay === undefined ? untimed(readings, scene) : finding(decay, figuresOf(scene), points),
+  ];
 }
 
 /**
@@ -139,7 +142,7 @@ function untimed(readings: readonly Reading[], scene: Scene): Finding {
     values: {},
     basis: "common practice",
     source: "targets of 500 micron and below: common practice, no source",
-    missing: "timed readings after isolation",
+    missing: "the microns at 10 min after isolation",
   };
 }
 
@@ -167,42 +170,57 @@ const levels: Readonly<Record<DecayShape, Level>> = {
   short: "unknown",
 };
 
-function finding(decay: Decay, figures: Figures): Finding {
+function finding(decay: Decay, figures: Figures, points: readonly DecayPoint[]): Finding {
+  const next = nextReading(points);
   const rising = decay.shape === "short" && decay.paPerMin > 0 && decay.lastPa > decayLimits.holdPa;
   const sign = decay.shape === "short" ? (rising ? "rising" : undefined) : decay.shape;
   return {
     about: "system",
     check: "evacuation",
     level: rising ? "watch" : levels[decay.shape],
-    says: says[decay.shape](decay, figures),
-    brief: briefs[decay.shape],
+    says:
+      decay.shape === "short"
+        ? `${micronWords(decay.lastPa)}, too early to tell: next, ${next}`
+        : says[decay.shape](decay, figures),
+    brief: decay.shape === "short" ? `too early to tell: ${next}` : briefs[decay.shape],
     values: { decay_Pa_per_min: decay.paPerMin },
     basis: "500 micron hold",
     source:
       "straight rise for a leak, levelling rise for moisture (physics); 500, 1000 and 4600 micron, five minutes, three readings: common practice, no source; the company's own criterion may replace it",
     signs: sign === undefined ? [] : [`evacuation:${sign}`],
-    ...(decay.shape === "short"
-      ? { missing: "three or more readings over five minutes or longer, from below 1000 micron" }
-      : {}),
+    ...(decay.shape === "short" ? { missing: next } : {}),
   };
 }
 
-const briefs: Readonly<Record<DecayShape, string>> = {
+/** Minutes to the first look behind the isolation, and between later ones; common practice, no source. */
+const lookMin = { first: 10, again: 5 };
+
+/** The one reading that is needed next, by its minute. */
+function nextReading(points: readonly DecayPoint[]): string {
+  const [first] = points;
+  const last = points.at(-1);
+  if (first !== undefined && first.absolutePa > decayLimits.startPa)
+    return "pump below 1000 micron, then valve it off again";
+  const minutes = ((last?.afterS ?? 0) - (first?.afterS ?? 0)) / 60;
+  const at = Math.max(lookMin.first, Math.round(minutes) + lookMin.again);
+  return `the microns at ${at} min after isolation`;
+}
+
+const briefs: Readonly<Record<Exclude<DecayShape, "short">, string>> = {
   tight: "vacuum holds: tight and dry",
   leak: "rises straight on: a leak",
   wet: "levels off: moisture, or refrigerant in oil",
-  short: "too short to say",
 };
 
-const says: Readonly<Record<DecayShape, (decay: Decay, figures: Figures) => string>> = {
+const says: Readonly<
+  Record<Exclude<DecayShape, "short">, (decay: Decay, figures: Figures) => string>
+> = {
   tight: (decay) =>
     `The vacuum holds at ${micronWords(decay.lastPa)}, rising ${micronWords(decay.paPerMin)} a minute: tight and dry by the 500 micron hold`,
   leak: (decay) =>
     `It rises straight on, ${micronWords(decay.paPerMin)} a minute to ${micronWords(decay.lastPa)}: a leak`,
   wet: (decay, figures) =>
     `It levels off near ${micronWords(decay.restsAtPa ?? decay.lastPa)}${boilsAt(decay, figures)}: moisture. Refrigerant boiling out of the oil looks alike; a second pull tells`,
-  short: () =>
-    "Too short or too few to say: three readings over ten minutes or more, from below 1000 micron, tell tight from leak from moisture",
 };
 
 function boilsAt(decay: Decay, figures: Figures): string {

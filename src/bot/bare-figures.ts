@@ -1,0 +1,25 @@
+/** A value with no more than its unit: 345, 62.5, 118psi. */
+const figure =
+  /^\d+(?:[.,]\d+)?(?:psig?|psia|bar|kpa|f|c|v|vac|vdc|a|amps?|meg|microns?|in|oz|lbs?)?$/;
+const between =
+  /^(?:at|@|and|over|on|to|then|by|with|a|is|of|degrees?|deg|psig?|psi|bar|kpa|f|c|volts?|v|amps?|a|meg|megohms?|microns?|ohms?|lbs?|oz|head|low|high|side)$/;
+/** "10 4", "24/7", a date, a score: numbers that people say to one another. */
+const talk =
+  /^\s*(?:10[- ]?4|24\s*\/\s*7|\d{1,2}\s*[-:]\s*\d{1,2}|\d{1,2}\/\d{1,2}(?:\/\d{2,4})?)\s*[.!]?\s*$/;
+
+/** "345 at 74": two or more values and nothing else, so a report though nobody can say of what. */
+export function isBareFigures(text: string): boolean {
+  if (talk.test(text)) return false;
+  const words = text
+    .toLowerCase()
+    .split(/[\s,/;]+|\.(?=\s|$)/)
+    .filter((word) => word !== "");
+  const figures = words.filter((word) => figure.test(word));
+  // "5 and 6" is a count of something
+  const measured = figures.some((word) => /\d\d|[.,]\d|[a-z]$/.test(word));
+  return (
+    figures.length >= 2 &&
+    measured &&
+    words.every((word) => figure.test(word) || between.test(word))
+  );
+}
