@@ -55,11 +55,15 @@ function ratingsIn(scene: Scene): Rating[] {
   return said.length > 1 ? said : [...said, ...labelSizes(scene, said)];
 }
 
-/** "45/5" on a can: sizes of the label that are no readings, microfarads. */
+/** "45/5", "forty five plus five" on a can: sizes of the label that are no readings, microfarads. */
 function labelSizes(scene: Scene, said: readonly Rating[]): Rating[] {
+  const read = scene.notes
+    .flatMap(({ statements }) => statements)
+    .flatMap((one) => (one.kind === "note" ? [/^size ([\d.]+)\/([\d.]+)$/.exec(one.about)] : []))
+    .find((match) => match !== null);
   const near = /\bcap|\bcan\b|dual|run|mfd|uf\b|microfarad/.test(scene.words);
   const [, first, second] =
-    /\b(\d{2}(?:\.\d)?) ?(?:\/|\+) ?(\d{1,2}(?:\.\d)?)\b/.exec(scene.words) ?? [];
+    read ?? /\b(\d{2}(?:\.\d)?) ?(?:\/|\+) ?(\d{1,2}(?:\.\d)?)\b/.exec(scene.words) ?? [];
   if (near && said.length === 0 && first === undefined) return labelFigure(scene);
   if (!near || first === undefined || second === undefined) return [];
   return [Number(first), Number(second)]

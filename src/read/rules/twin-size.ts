@@ -83,7 +83,9 @@ function saidTwice(items: readonly Item[], i: number, item: Item): boolean {
 export function doubled(note: Note, i: number, item: Item): boolean {
   const { items } = note;
   if (saidTwice(items, i, item)) {
-    state(note, SIZE, [i, i + 1], { kind: "note", about: "size" });
+    const first = Math.trunc(item.value);
+    const second = Math.round((item.value - first) * 10);
+    state(note, SIZE, [i, i + 1], { kind: "note", about: `size ${first}/${second}` });
     return true;
   }
   const other = items[i + 2];
@@ -116,7 +118,8 @@ export function doubled(note: Note, i: number, item: Item): boolean {
     other.value <= 12 &&
     /^(?:wire|cable|so|cord|stranded)$/.test(textAt(items, i + 3));
   if (!cap && !cable && !core) return false;
-  state(note, SIZE, [i, i + 3], { kind: "note", about: "size" });
+  const about = cap ? `size ${item.value}/${other.value}` : "size";
+  state(note, SIZE, [i, i + 3], { kind: "note", about });
   return true;
 }
 
