@@ -9,7 +9,7 @@ export const frequency = {
       dimension: "frequency",
       figure: "Hz",
       factor: 1,
-      words: "hz|hertz|hertzes|cycles per second|cps|htz",
+      words: "hz|hertz|hertzes|cycles per second|cps|htz|hrz|hzs|hertzs|hrtz|hz's",
       heard: "hurts|hearts|herts|hertz s|hurtz",
     },
     { dimension: "frequency", figure: "kHz", factor: 1e3, words: "khz|kilohertz|kilo hertz" },

@@ -10,7 +10,7 @@ export const pressure = {
       figure: "psi",
       factor: 6894.757293168361,
       words:
-        "psi|p s i|pound per square inch|pounds per square inch|lbs per square inch|psis|lb per sq in|lbs per sq in|psi s|pounds pressure|pounds of pressure",
+        "psi|p s i|pound per square inch|pounds per square inch|lbs per square inch|psis|lb per sq in|lbs per sq in|psi s|pounds pressure|pounds of pressure|psid|psi d|psi diff|psi differential|pis|psi's",
       heard:
         "psy|p s eye|pee s i|piece i|ps eye|p s side|p.s.i|ps i|p si|peas i|pea s i|piece eye|pssi|psi i|ps|pounds per square",
     },

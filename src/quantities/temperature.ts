@@ -11,7 +11,7 @@ export const temperature = {
       factor: 0.5555555555555556,
       offset: -17.77777777777778,
       words:
-        "degf|deg f|degrees f|degree f|fahrenheit|degrees fahrenheit|degree fahrenheit|deg fahrenheit|°f|° f|℉|degs f|farenheit|degrees farenheit|fahr|º f|° fahrenheit|degree farenheit|fahrenheit degrees",
+        "degf|deg f|degrees f|degree f|fahrenheit|degrees fahrenheit|degree fahrenheit|deg fahrenheit|°f|° f|℉|degs f|farenheit|degrees farenheit|fahr|º f|° fahrenheit|degree farenheit|fahrenheit degrees|df|dgf|dgr f|deg. f",
       beside: "f",
       heard:
         "fair and height|farhenheit|foreign height|fair in height|ferenheit|degrees foreign height",

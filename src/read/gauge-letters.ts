@@ -1,8 +1,10 @@
 import type { Draft } from "./draft.ts";
 import type { Item } from "./item.ts";
+import { unitCalled } from "./kinds.ts";
 
 /** "SP 118 ST 50 HP 365": beside the other gauges SP is the suction pressure. */
 export function gaugeLetters(items: readonly Item[], drafts: readonly Draft[]): void {
+  staticLetters(items, drafts);
   if (!drafts.some((draft) => draft.rating === "setpoint")) return;
   if (!items.some((item) => /^(?:hp|st|slt|llt|dp)$/.test(item.text))) return;
   for (const draft of drafts) {
@@ -23,6 +25,35 @@ export function gaugeLetters(items: readonly Item[], drafts: readonly Draft[]): 
     if (other === undefined || other.unit !== undefined || other.value <= draft.value) continue;
     other.place = "discharge";
     other.named = "pressure";
+  }
+}
+
+/** "RA 74.8 SA 55.2 SP 1.15": among the air's figures SP is a small static pressure, no setpoint. */
+function staticLetters(items: readonly Item[], drafts: readonly Draft[]): void {
+  const air = drafts.some((draft) => draft.place?.endsWith("_air") === true);
+  if (!air) return;
+  for (const draft of drafts) {
+    const { value, unit } = draft;
+    const said = draft.before.some((index) => items[index]?.text === "sp");
+    if (!said || draft.rating !== "setpoint" || draft.place !== undefined) continue;
+    if (unit !== undefined || Math.abs(value) > 6 || Number.isInteger(value)) continue;
+    draft.rating = undefined;
+    draft.named = "static_pressure";
+  }
+}
+
+/** "suct grp 1 22# grp 2 41#": the sign means pounds of pressure for all where it does for one. */
+export function hashes(drafts: readonly Draft[]): void {
+  const signed = drafts.filter((draft) => draft.letter === "#");
+  if (!signed.some((draft) => draft.quantity === "pressure")) return;
+  let place: Draft["place"];
+  for (const draft of signed) {
+    if (draft.quantity === "pressure") place = draft.place;
+    if (draft.quantity !== "mass" || draft.action !== undefined || draft.rating !== undefined)
+      continue;
+    draft.unit = unitCalled("psi");
+    draft.quantity = "pressure";
+    draft.place ??= place;
   }
 }
 

@@ -1,6 +1,7 @@
 import type { Context } from "./context.ts";
 import type { Draft } from "./draft.ts";
 import { drains } from "./drains.ts";
+import { hashes } from "./gauge-letters.ts";
 import { habitUnit, plusKilograms, scaleBeside, unitBefore } from "./habit.ts";
 import { subjects } from "./hold-subject.ts";
 import { inherit } from "./inherit.ts";
@@ -279,10 +280,12 @@ export function infer(
   for (const draft of list) byPlausibility(draft);
   onTheOthers(list, items);
   alongShapes(list, items);
+  hashes(list);
   list.forEach((draft, order) => {
     if (draft.unit === undefined && draft.quantity !== undefined) unitBefore(draft, list, order);
     scaleBeside(draft, list);
     habitUnit(draft, context);
+    if (draft.place === "dc_bus" && draft.quantity === "voltage") draft.kind ??= "dc";
     plusKilograms(draft, list[order - 1], items);
     if (draft.quantity === "mass" && draft.rating === "nominal") draft.rating = "nameplate_charge";
   });

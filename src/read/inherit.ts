@@ -37,6 +37,14 @@ export function unlabelled(items: readonly Item[], left: Draft, right: Draft): b
     if (item.kind === itemKind.points || item.kind === itemKind.subject) return false;
     if (item.label?.place !== undefined && item.label.place !== left.place) return false;
     if (item.label?.quantity !== undefined && item.label.quantity !== left.named) return false;
+    // "low side 58 psi … now 71 and the line is 49"
+    const { unit } = left;
+    if (
+      item.label?.hint !== undefined &&
+      unit !== undefined &&
+      !fits(item.label.hint, unit.dimension)
+    )
+      return false;
     if (
       item.label?.rating !== undefined ||
       item.label?.state !== undefined ||

@@ -133,7 +133,9 @@ function nextSubject(build: Building, i: number): number {
   const joint = build.tokens[i];
   if (joint?.text !== "and" && joint?.text !== "&" && joint?.text !== "n") return 0;
   const last = build.items[build.items.length - 1];
-  const match = /^(\D+ )(\d)$/.exec(last?.subject ?? "");
+  const aside = last !== undefined && (last.roles & role.clock) !== 0;
+  const said = build.typed.slice(last?.from ?? 0, last?.to ?? 0);
+  const match = /^(\D+ )(\d)$/.exec(aside ? said : (last?.subject ?? ""));
   const [digit, after] = [build.tokens[i + 1], build.tokens[i + 2]];
   if (match === null || last?.kind !== itemKind.subject || digit === undefined) return 0;
   const value =
@@ -147,7 +149,8 @@ function nextSubject(build: Building, i: number): number {
     return 0;
   plainItem(build, joint, i);
   const item = newItem(itemKind.subject, digit.from, digit.to, digit.text);
-  item.subject = `${match[1]}${value}`;
+  item.subject = aside ? "" : `${match[1]}${value}`;
+  if (aside) item.roles = role.clock;
   item.label = last.label;
   build.items.push(item);
   return i + 2;

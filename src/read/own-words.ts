@@ -62,6 +62,14 @@ function overRange(draft: Draft, setting: Setting): void {
   }
 }
 
+/** Is the air of a unit spoken of? */
+function ofAir(items: readonly Item[]): boolean {
+  const water = items.some(({ text }) =>
+    /^(?:water|wtr|chw|hw|loop|pump|brine|glycol)$/.test(text),
+  );
+  return !water && items.some(({ label }) => /^(?:return|supply)_air$/.test(label?.place ?? ""));
+}
+
 /** By its own unit or its own words. */
 export function own(
   draft: Draft,
@@ -75,6 +83,9 @@ export function own(
     /^(?:water|condenser|evaporator)_/.test(label?.place ?? ""),
   );
   if (draft.unit?.figure === "m3/h" && wet) draft.named ??= "water_flow";
+  // "air on 24.5 off 13, flow 1850 m3/h"
+  if (draft.unit?.figure === "m3/h" && !wet && draft.named === "water_flow" && ofAir(items))
+    draft.named = "airflow";
   // "60 pounds standing both sides"
   const stands = items
     .slice(draft.index + 1, draft.index + 4)
@@ -105,6 +116,14 @@ export function own(
     draft.quantity = byUnit(draft, setting);
     return;
   }
+  // "filled 2,150 kg": where commas are decimal, grams stand behind it
+  if (
+    draft.unit?.figure === "kg" &&
+    context.units === "si" &&
+    draft.value >= 1000 &&
+    /^\d{1,2},\d{3}$/.test(items[draft.index]?.text ?? "")
+  )
+    draft.value /= 1000;
   if (draft.unit !== undefined) {
     draft.quantity = byUnit(draft, setting);
     return;
@@ -123,6 +142,10 @@ export function own(
     if (draft.named === "diode_drop" && draft.value >= 5) draft.quantity = undefined;
     else if (draft.named === "voltage" || draft.named === "diode_drop")
       draft.unit = unitCalled("V");
+    return;
+  }
+  if (dropAcross(draft, items)) {
+    draft.quantity = "static_pressure";
     return;
   }
   if (
@@ -167,6 +190,16 @@ function small(draft: Draft, items: readonly Item[]): boolean {
     !Number.isInteger(draft.value) &&
     items.some((item) => item.label?.quantity === "static_pressure")
   );
+}
+
+/** "static ret -.38 sup .52 filter .21": what the filter or the coil costs of it. */
+function dropAcross(draft: Draft, items: readonly Item[]): boolean {
+  const at = draft.before[draft.before.length - 1] ?? -1;
+  if (!/^(?:filter|filters|filt|fltr|coil)$/.test(items[at]?.text ?? "")) return false;
+  if (draft.index - at > 2 || draft.points !== undefined || Number.isInteger(draft.value))
+    return false;
+  const told = items.some(({ label }) => label?.quantity === "static_pressure");
+  return told && Math.abs(draft.value) < 5;
 }
 
 function hinted(draft: Draft, items: readonly Item[], context: Context): Draft["quantity"] {

@@ -91,6 +91,29 @@ function namesOther(note: Note, draft: Draft): boolean {
   );
 }
 
+/** Indexes of the numbers in "same on 2 and 3"; none where anything else is counted. */
+function numbersBehind(note: Note, draft: Draft): number[] {
+  const found: number[] = [];
+  for (let i = draft.index + 1; i < note.items.length; i++) {
+    const item = note.items[i];
+    if (item === undefined) break;
+    const number = item.kind === itemKind.number && item.owner === undefined;
+    if (number && item.unit === undefined && /^[1-9]$/.test(String(item.value))) found.push(i);
+    else if (number || !/^(?:on|for|at|and|&|,|n|again|too|here|both|w|with)$/.test(item.text))
+      return [];
+  }
+  return found;
+}
+
+/** The numbers are names, no values. */
+function names(note: Note, drafts: readonly Draft[], found: readonly number[]): void {
+  for (const other of drafts) if (found.includes(other.index)) other.gone = true;
+  for (const index of found) {
+    const item = note.items[index];
+    if (item !== undefined) item.owner = "same on <number>";
+  }
+}
+
 /** "same on 2 and 3" behind lead 1: the next of its kind, by number alone. */
 function pointsByNumber(
   note: Note,
@@ -99,24 +122,32 @@ function pointsByNumber(
   drafts: readonly Draft[],
 ): Draft["points"] {
   const family = /^(lead |phase |L|T)\d$/.exec(last.points?.[0] ?? "")?.[1];
-  if (family === undefined) return undefined;
-  const found: number[] = [];
-  for (let i = draft.index + 1; i < note.items.length; i++) {
-    const item = note.items[i];
-    if (item === undefined) break;
-    const number = item.kind === itemKind.number && item.owner === undefined;
-    if (number && item.unit === undefined && /^[123]$/.test(String(item.value))) found.push(i);
-    else if (number || !/^(?:on|for|at|and|&|,|n|again|too|here|both)$/.test(item.text))
-      return undefined;
-  }
-  if (found.length === 0) return undefined;
-  for (const other of drafts) if (found.includes(other.index)) other.gone = true;
+  const found = numbersBehind(note, draft);
+  if (family === undefined || found.length === 0) return undefined;
+  if (found.some((index) => (note.items[index]?.value ?? 9) > 3)) return undefined;
+  names(note, drafts, found);
+  draft.behind = [...draft.behind, ...found];
   return found.map((index) => {
-    const item = note.items[index];
-    if (item !== undefined) item.owner = "same on <number>";
-    const point = `${family}${item?.value ?? ""}`;
+    const point = `${family}${note.items[index]?.value ?? ""}`;
     return last.points?.[1] === "ground" ? [point, "ground"] : [point];
   });
+}
+
+/** "same on 2" behind compressor 1: the others of its kind, by number alone, each a value of its own. */
+function subjectsByNumber(note: Note, draft: Draft, last: Reading, drafts: Draft[]): void {
+  const family = /^(\D+ )\d$/.exec(last.subject ?? "")?.[1];
+  if (family === undefined || last.points !== undefined || draft.subject !== undefined) return;
+  const found = numbersBehind(note, draft);
+  if (found.length === 0) return;
+  names(note, drafts, found);
+  draft.behind = [...draft.behind, ...found];
+  const [first, ...rest] = found.map((index) => `${family}${note.items[index]?.value ?? ""}`);
+  draft.subject = first;
+  for (const subject of rest) {
+    const one: Draft = { ...draft, subject };
+    copyReading(one, last);
+    drafts.push(one);
+  }
 }
 
 /** "lead 3 same", "fan 2 ditto": the value said last, here or in the message before. */
@@ -153,6 +184,7 @@ export function repeat(note: Note, drafts: Draft[]): void {
     if (own && draft.points === undefined && last !== undefined) {
       draft.points = pointsByNumber(note, draft, last, drafts);
       if (draft.points !== undefined) draft.count = draft.points.length;
+      else subjectsByNumber(note, draft, last, drafts);
     }
     const labelled =
       own &&

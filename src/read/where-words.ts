@@ -140,7 +140,7 @@ export function inAndOut(items: readonly Item[], drafts: readonly Draft[]): void
 }
 
 const waters =
-  /^(?:water|chilled|chw|tower|loop|condenser|cond|evap|evaporator|barrel|chiller|wtr|hw)$/;
+  /^(?:cdw|cdwtr|cndw|water|chilled|chw|tower|loop|condenser|cond|evap|evaporator|barrel|chiller|wtr|hw)$/;
 
 /** "condenser water 85 in 95 out", "chilled water 44 out 54 in": the sides stand behind the values. */
 export function waterSides(items: readonly Item[], drafts: readonly Draft[]): void {
@@ -154,12 +154,14 @@ export function waterSides(items: readonly Item[], drafts: readonly Draft[]): vo
       .filter((item) => waters.test(item.text));
     if (
       !named.some((item) =>
-        /^(?:water|chilled|chw|tower|loop|wtr|hw|barrel|condenser|cond)$/.test(item.text),
+        /^(?:water|chilled|chw|tower|loop|wtr|hw|barrel|condenser|cond|cdw|cdwtr|cndw)$/.test(
+          item.text,
+        ),
       )
     )
       return;
     if (left.unit !== undefined && left.unit.dimension !== "temperature") return;
-    const whose = named.some((item) => /^(?:condenser|cond|tower)$/.test(item.text))
+    const whose = named.some((item) => /^(?:condenser|cond|tower|cdw|cdwtr|cndw)$/.test(item.text))
       ? "condenser"
       : named.some((item) => /^(?:evap|evaporator|barrel|chiller)$/.test(item.text))
         ? "evaporator"
@@ -185,7 +187,7 @@ export function waterPairs(items: readonly Item[], drafts: readonly Draft[]): vo
     const word = items[left.index - 1]?.text ?? "";
     const low = Math.min(left.value, right.value);
     const high = Math.max(left.value, right.value);
-    const warm = /^(?:cond|condenser|cw|tower)$/.test(word) && low >= 55 && high <= 115;
+    const warm = /^(?:cond|condenser|cw|tower|cdw)$/.test(word) && low >= 55 && high <= 115;
     const cold = /^(?:evap|evaporator|barrel|chw)$/.test(word) && low >= 34 && high <= 75;
     if (!warm && !cold) return;
     const whose = warm ? "condenser" : word === "chw" ? "water" : "evaporator";
@@ -229,13 +231,18 @@ export function otherSide(items: readonly Item[], draft: Draft, left: Draft | un
     draft.named === undefined &&
     draft.points === undefined &&
     items[draft.index - 1]?.text === "in" &&
+    !(
+      items[draft.index - 2]?.kind === itemKind.number && items[draft.index - 2]?.unit === undefined
+    ) &&
     draft.action === undefined
   ) {
     const side = items
       .slice(0, draft.index)
       .reverse()
       .find((item) =>
-        /^(?:evap|evaporator|barrel|chiller|cond|condenser|tower|water)$/.test(item.text),
+        /^(?:evap|evaporator|barrel|chiller|cond|condenser|tower|water|cdw|cdwtr|cndw)$/.test(
+          item.text,
+        ),
       )?.text;
     if (
       side !== undefined &&
@@ -244,7 +251,7 @@ export function otherSide(items: readonly Item[], draft: Draft, left: Draft | un
       draft.place =
         side === "water"
           ? "water_in"
-          : /^(?:cond|tower)/.test(side)
+          : /^(?:cond|tower|cdw|cndw)/.test(side)
             ? "condenser_in"
             : "evaporator_in";
       draft.hint = "temperature";

@@ -96,6 +96,11 @@ function claim(note: Note, i: number): number {
   const { items } = note;
   const item = items[i];
   if (item === undefined || item.owner !== undefined) return i;
+  const hour = hourLetter(note, i);
+  if (hour !== undefined) {
+    state(note, clockTimes.name, hour, { kind: "note", about: "time" });
+    return hour[1] - 1;
+  }
   // "40a 2p": two poles
   if (textAt(items, i + 1) === "p" && items[i - 1]?.unit?.dimension === "current") return i;
   const loose = talkOfTime(items, i);
@@ -110,6 +115,20 @@ function claim(note: Note, i: number): number {
     note.measuredAt.push({ index: i, time: timeText(clock, note.context.at) });
   state(note, clockTimes.name, [at ? i - 1 : i, clock.end], { kind: "note", about: "time" });
   return clock.end - 1;
+}
+
+/** "since 10h15", "at 14h": hours as the clock has them; where the time begins and ends, in items. */
+function hourLetter({ items }: Note, i: number): readonly [from: number, end: number] | undefined {
+  const item = items[i];
+  if (item?.unit?.figure !== "h" || !Number.isInteger(item.value) || item.value > 23)
+    return undefined;
+  const next = items[i + 1];
+  const minutes = next?.kind === itemKind.number && next.glued && next.unit === undefined;
+  const said = /^(?:at|@|since|from|until|till|til|by)$/.test(textAt(items, i - 1));
+  const from = textAt(items, i - 1) === "at" || textAt(items, i - 1) === "@" ? i - 1 : i;
+  if (minutes && next.to - next.from === 2 && next.value < 60) return [from, i + 2];
+  // "at 2 h" may be two hours into a test
+  return said && item.value >= 6 && item.to - item.from <= 3 ? [from, i + 1] : undefined;
 }
 
 /** "at 9:20", "9am", "0700", "until one thirty" */

@@ -180,7 +180,7 @@ function nextCode(note: Note, i: number): void {
 export const faultCodes: Rule = {
   name: "code <letters and digits>",
   heads:
-    "code|codes|fault|faults|faulted|alarm|alarms|err|error|errors|erorr|flashing|throwing|flash|throws|blinking|flt|flashes|trouble|lockout|diagnostic|dtc|blinks|threw|displaying|displays|display|controller|board|thermostat|stat|keypad|remote|drive|screen",
+    "code|codes|fault|faults|faulted|alarm|alarms|err|error|errors|erorr|eror|errer|errror|flashing|throwing|flash|throws|blinking|flt|flashes|trouble|lockout|diagnostic|dtc|blinks|threw|displaying|displays|display|controller|board|thermostat|stat|keypad|remote|drive|screen",
   apply: (note) => {
     const { items } = note;
     for (let i = 0; i < items.length; i++) {

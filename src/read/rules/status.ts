@@ -56,12 +56,23 @@ function find(note: Note): Seen[] {
     note.context.readings.length === 0
   )
     return [{ status: "on_site", at: 0 }];
+  if (best === undefined && onRoof(note)) return [{ status: "on_site", at: 0 }];
   const away = best === undefined ? minutesAway(note) : -1;
   if (away >= 0) return [{ status: "on_the_way", at: away }];
   if (best === undefined && hereFirst(note)) return [{ status: "on_site", at: 0 }];
   return next === undefined || next.status === best?.status
     ? [best].filter((seen) => seen !== undefined)
     : [best, next].filter((seen) => seen !== undefined);
+}
+
+/** "on roof 2:40", "on the roof, 9:15": where he is since when, and no more. */
+function onRoof({ items, holds }: Note): boolean {
+  if (!/^(?:on|up)$/.test(items[0]?.text ?? "") || holds.mark) return false;
+  const roof = items.findIndex(({ text }) => /^(?:roof|rooftop)$/.test(text));
+  if (roof < 1 || roof > 3) return false;
+  const small = items.slice(1, roof).every(({ text }) => /^(?:the|on|my)$/.test(text));
+  const rest = items.slice(roof + 1).filter(({ text }) => !/^(?:,|at|since|now|@)$/.test(text));
+  return small && rest.length === 1 && clockAt(items, items.length - 1, true) !== undefined;
 }
 
 /** "sure, 15 minutes out": index of "out", or -1. */

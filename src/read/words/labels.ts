@@ -43,7 +43,7 @@ const places: readonly Row[] = [
     { place: "shell", hint: "temperature" },
   ],
   [
-    "winding temp|winding temperature|windings temp|wdg temp|windings temperature|motor temp|motor temperature|stator temp|winding tmp",
+    "winding temp|winding temperature|windings temp|wdg temp|windings temperature|motor temp|motor temperature|stator temp|winding tmp|motor rtds|winding rtds|motor rtd|winding rtd|stator rtd|stator rtds",
     { place: "shell", hint: "temperature" },
   ],
   [
@@ -55,11 +55,11 @@ const places: readonly Row[] = [
     { place: "oil", hint: "temperature" },
   ],
   [
-    "return air|ent air|entering air temp|return|ra|rat|ret|return temp|return air temp|ret air|return air temperature|entering air|entering air temp|eat|return tmp|ra temp|rtn|rtn air|return temperature|return duct|retrun|returns|air in|ret temp|return drybulb|return dry bulb|retun|r a|return grille|dry bulb return",
+    "return air|ent air|entering air temp|return|ra|rat|ret|return temp|return air temp|ret air|return air temperature|entering air|entering air temp|eat|return tmp|ra temp|rtn|rtn air|return temperature|return duct|retrun|returns|air in|ret temp|return drybulb|return dry bulb|retun|r a|return grille|dry bulb return|air on|air on temp|air on coil|on coil|on coil temp|coil on|air entering",
     { place: "return_air", hint: "temperature" },
   ],
   [
-    "da|lvg air|lvg air temp|supply air|sa|sup|supply temp|supply air temp|sup air|supply air temperature|leaving air|leaving air temp|lat|discharge air|discharge air temp|dat|supply tmp|sa temp|splt air|supply temperature|supply duct|air out|sup temp|supply|suply|suppy|plenum|supply plenum|s a|supply register|vent temp|supply air's|discharge air temperature|supply grille|dis air|disch air",
+    "da|lvg air|lvg air temp|supply air|sa|sup|supply temp|supply air temp|sup air|supply air temperature|leaving air|leaving air temp|lat|discharge air|discharge air temp|dat|supply tmp|sa temp|splt air|supply temperature|supply duct|air out|sup temp|supply|suply|suppy|plenum|supply plenum|s a|supply register|vent temp|supply air's|discharge air temperature|supply grille|dis air|disch air|air off|air off temp|air off coil|off coil|off coil temp|air leaving",
     { place: "supply_air", hint: "temperature" },
   ],
   [
@@ -93,15 +93,15 @@ const places: readonly Row[] = [
     { quantity: "temperature" },
   ],
   [
-    "cond wtr in|condenser in|cond in|ecwt|entering condenser water|cond water in|condenser water in|condenser entering|cond ewt|entering condenser|condenser water entering|ecw|condenser inlet|cw in|cond inlet|condenser water supply|cws|tower water in|entering condenser water temp|condenser water going in|cond entering|cond ent|condenser water inlet",
+    "cond wtr in|condenser in|cond in|ecwt|entering condenser water|cond water in|condenser water in|condenser entering|cond ewt|entering condenser|condenser water entering|ecw|condenser inlet|cw in|cond inlet|condenser water supply|cws|tower water in|entering condenser water temp|condenser water going in|cond entering|cond ent|condenser water inlet|cdw in|cdw ent|cdw entering|ecdwt|cdw supply",
     { place: "condenser_in", hint: "temperature" },
   ],
   [
-    "cond wtr out|condenser out|cond out|lcwt|leaving condenser water|cond water out|condenser water out|condenser leaving|cond lwt|leaving condenser|condenser water leaving|lcw|condenser outlet|cw out|cond outlet|condenser water return|cwr|tower water out|leaving condenser water temp|condenser water coming out|cond leaving|cond lvg|condenser water outlet",
+    "cond wtr out|condenser out|cond out|lcwt|leaving condenser water|cond water out|condenser water out|condenser leaving|cond lwt|leaving condenser|condenser water leaving|lcw|condenser outlet|cw out|cond outlet|condenser water return|cwr|tower water out|leaving condenser water temp|condenser water coming out|cond leaving|cond lvg|condenser water outlet|cdw out|cdw lvg|cdw leaving|lcdwt|cdw return",
     { place: "condenser_out", hint: "temperature" },
   ],
   [
-    "condenser water|cond water|cond wtr|tower water",
+    "condenser water|cond water|cond wtr|tower water|cdw|cdwtr|cndw",
     { place: "condenser_in", hint: "temperature" },
   ],
   [
@@ -113,11 +113,11 @@ const places: readonly Row[] = [
     { place: "evaporator_out", hint: "temperature" },
   ],
   [
-    "ewt|chw in|hw in|chilled water in|hot water in|entering water|entering water temp|water in|return water|return water temp|hwr|chwr|water inlet|ent water|entering chilled water|chilled water return|e w t|ecwt chw|entering water temperature|ent wtr|chw return|rwt|wtr in|hot water return|loop in|inlet water|water entering|entering loop|entering|water coming in|water is coming in|water is come in|water come in|water comes in|water going in|water goes in|water is going in|waters going in",
+    "ewt|chw in|hw in|chilled water in|hot water in|entering water|entering water temp|water in|return water|return water temp|hwr|chwr|water inlet|ent water|entering chilled water|chilled water return|e w t|ecwt chw|entering water temperature|ent wtr|chw return|rwt|wtr in|hot water return|loop in|inlet water|water entering|entering loop|entering|water coming in|water is coming in|water is come in|water come in|water comes in|water going in|water goes in|water is going in|waters going in|chw entering|chw ent|entering wtr|ent chw",
     { place: "water_in", hint: "temperature" },
   ],
   [
-    "lwt|chw out|hw out|chilled water out|hot water out|leaving water|leaving water temp|water out|supply water|supply water temp|hws|chws|water outlet|lvg water|leaving chilled water|chilled water supply|l w t|leaving water temperature|lvg wtr|chw supply|swt|wtr out|hot water supply|loop out|outlet water|water leaving|leaving loop|leaving|water coming out|water is coming out|water goes out|water going out",
+    "lwt|chw out|hw out|chilled water out|hot water out|leaving water|leaving water temp|water out|supply water|supply water temp|hws|chws|water outlet|lvg water|leaving chilled water|chilled water supply|l w t|leaving water temperature|lvg wtr|chw supply|swt|wtr out|hot water supply|loop out|outlet water|water leaving|leaving loop|leaving|water coming out|water is coming out|water goes out|water going out|leaving wtr|lvg chw|leaving chw|chw leaving|chw lvg|wtr leaving",
     { place: "water_out", hint: "temperature" },
   ],
   [
@@ -129,7 +129,7 @@ const places: readonly Row[] = [
     { place: "box", hint: "temperature" },
   ],
   [
-    "product|product temp|product temperature|probe|food temp|core temp|product probe|prod temp|product tmp|prod|prod tmp|product core|meat temp|milk temp",
+    "product|product temp|product temperature|probe|food temp|core temp|product probe|prod temp|product tmp|prod|prod tmp|product core|meat temp|milk temp|prods|product at",
     { place: "product", hint: "temperature" },
   ],
   [
@@ -146,11 +146,11 @@ const places: readonly Row[] = [
     { place: "dc_bus", kind: "dc", quantity: "voltage" },
   ],
   [
-    "control|control voltage|control volts|ctrl|ctrl volts|ctrl voltage|control power|low voltage|control circuit|cntrl|cntrl volts|cntrl voltage|24 volt side|ctl volts|control trans|at the coil|thermostat voltage",
+    "control|control voltage|control volts|ctrl|ctrl volts|ctrl voltage|control power|low voltage|control circuit|cntrl|cntrl volts|cntrl voltage|24 volt side|ctl volts|control trans|at the coil|thermostat voltage|at the contactor coil|across the contactor coil|across the coil|at contactor coil|at the coil terminals",
     { place: "control", hint: "voltage" },
   ],
   [
-    "transformer|xfmr|trans|transformer secondary|xfmr secondary|xfmr sec|secondary|secondary voltage|trafo",
+    "transformer|xfmr|trans|transformer secondary|xfmr secondary|xfmr sec|secondary|secondary voltage|trafo|primary|pri|primary voltage|pri volts|xfmr primary|xfmr pri|transformer primary",
     { hint: "voltage", thing: "transformer" },
   ],
 ];
@@ -198,15 +198,15 @@ const ratings: readonly Row[] = [
     { rating: "nameplate_charge", quantity: "mass" },
   ],
   [
-    "closes|closes at|reopens at|recloses at|setpoint|set point|set to|setpt|set pt|stpt|cutout set|cut out set|cutout|cut out|cut in|cutin|set at|set for|setting|set points|sp|setpoints|its cutout is set|cutout is set|cut out is set|cutout's set|set|stpnt|min sp|max sp|dialed to|dialed in at|dialed|setpont|set pont|spt|target setpoint|cutout setting|trips at|trip point|trip setting|hp cutout|lp cutout|hp cutout set|lp cutout set|set pint|adjusted to|programmed for|programmed to|limit set|limit is set|set low at|alarm set|alarm set at|cutout is|switch opens at|opens at|closes at|breaks at|set high at|cuts out at|cuts in at|setpoint is|csp|hsp|kicks out at|clg sp|htg sp|hpc set|lpc set",
+    "closes|closes at|reopens at|recloses at|setpoint|set point|set to|setpt|set pt|stpt|cutout set|cut out set|cutout|cut out|cut in|cutin|set at|set for|setting|set points|sp|setpoints|its cutout is set|cutout is set|cut out is set|cutout's set|set|stpnt|min sp|max sp|dialed to|dialed in at|dialed|setpont|set pont|spt|target setpoint|cutout setting|trips at|trip point|trip setting|hp cutout|lp cutout|hp cutout set|lp cutout set|set pint|adjusted to|programmed for|programmed to|limit set|limit is set|set low at|alarm set|alarm set at|cutout is|switch opens at|opens at|closes at|breaks at|set high at|cuts out at|cuts in at|setpoint is|csp|hsp|kicks out at|clg sp|htg sp|hpc set|lpc set|opens @|closes @|cuts in @|cuts out @|kicks out @|trips @|opens on|set @",
     { rating: "setpoint" },
   ],
   [
-    "that should be|should be|supposed to be|shoud be|shud be|s b|sb|spec|specs|design|designed for|target|expected|expect|expecting|ought to be|suppose to be|spec is|specification|should read|should have|calls for|chart says|wants|supposed to read|is supposed to be|its supposed to be|was supposed to be|want|wanted|needs to be|chart|should of been|shld be|should run|supposed to run|supposed to have|per chart|should be at|shuld be|designed|shd be|shouldve been|meant to be|spossed to be|sposed to be|shood be|should be around|book says|book value|manual says|minimum is|spec says|limit is|goal|goal is|aiming for|shooting for|looking for|should draw|should pull|we want|i want|design is|should sit|per spec|normal is|normally|normally runs|usually|usually runs|normal|usually around|supposed to|must be|has to be|ideal|should see|should get|required|requires|require|spec'd|specd|spec is|should|sb at|min spec|max spec|table says|needs|typical|typically|allowed|allowable|acceptable|required is|max allowed|want to see|like to see|wants to be|should hold|ought to|calcs say|should come out|target is|tgt|trgt|supposedly|should weigh|sposed to|spose to be|factory spec|its design|designs|supose to be|suppose to read|supose to|supossed to be|shld read|is sposed to be",
+    "that should be|should be|supposed to be|shoud be|shud be|s b|sb|spec|specs|design|designed for|target|expected|expect|expecting|ought to be|suppose to be|spec is|specification|should read|should have|calls for|chart says|wants|supposed to read|is supposed to be|its supposed to be|was supposed to be|want|wanted|needs to be|chart|should of been|shld be|should run|supposed to run|supposed to have|per chart|should be at|shuld be|designed|shd be|shouldve been|meant to be|spossed to be|sposed to be|shood be|book says|book value|manual says|minimum is|spec says|limit is|goal|goal is|aiming for|shooting for|looking for|should draw|should pull|we want|i want|design is|should sit|per spec|normal is|normally|normally runs|usually|usually runs|normal|supposed to|must be|has to be|ideal|should see|should get|required|requires|require|spec'd|specd|spec is|should|sb at|min spec|max spec|table says|needs|typical|typically|allowed|allowable|acceptable|required is|max allowed|want to see|like to see|wants to be|should hold|ought to|calcs say|should come out|target is|tgt|trgt|supposedly|should weigh|sposed to|spose to be|factory spec|its design|designs|supose to be|suppose to read|supose to|supossed to be|shld read|is sposed to be",
     { rating: "expected" },
   ],
   [
-    "stat set|stat is set|thermostat set|thermostat is set to|thermostat is set|thermostat set to|tstat set|stat set to|stat is set to|thermostats set|thermostat at|stat at|stat calling|tstat at|occupied setpoint|cooling setpoint|heating setpoint|set temp|thermostat is calling for|thermostat set at|stat is at|stats set at|stats set to|tstat set to|room setpoint|space setpoint|box setpoint|chw setpt|chw setpoint|chilled water setpoint|thermostat setting|csp|hsp|stat setpoint|thermostat setpoint|water setpoint",
+    "stat set|stat is set|thermostat set|thermostat is set to|thermostat is set|thermostat set to|tstat set|stat set to|stat is set to|thermostats set|thermostat at|stat at|stat calling|tstat at|occupied setpoint|cooling setpoint|heating setpoint|set temp|thermostat is calling for|thermostat set at|stat is at|stats set at|stats set to|tstat set to|room setpoint|space setpoint|box setpoint|chw setpt|chw setpoint|chilled water setpoint|thermostat setting|csp|hsp|stat setpoint|thermostat setpoint|water setpoint|thermostat calling|tstat calling|stat calling for|tstat calling for|thermostat calling for|calling for|tstat is calling for|stat is calling for",
     { rating: "setpoint", hint: "temperature" },
   ],
 ];

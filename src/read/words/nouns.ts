@@ -53,7 +53,10 @@ export const nounWords: readonly Row[] = [
   ["tower|cooling tower", { kind: "subject", name: "tower", upTo: 12 }],
   ["boiler", { kind: "subject", name: "boiler", upTo: 12 }],
   ["drive|vfd|inverter", { kind: "subject", name: "drive", upTo: 12 }],
-  ["branch box", { kind: "subject", name: "branch box", letters: true, upTo: 40 }],
+  [
+    "branch box|bran box|brnch box|branch bx",
+    { kind: "subject", name: "branch box", letters: true, upTo: 40 },
+  ],
   ["heater|htr|heaters", { kind: "subject", name: "heater", upTo: 12 }],
   ["case", { kind: "subject", name: "case", upTo: 60 }],
   ["cooler", { kind: "subject", name: "cooler", upTo: 40 }],
