@@ -13,12 +13,17 @@ type Row = Readonly<Record<string, string>>;
 /** [ISO local time, words]; `job` opens one for the unit */
 type Said = readonly [at: string, text: string];
 
-async function sheets(unit: Row, said: readonly Said[]) {
+async function sheets(unit: Row | readonly Row[], said: readonly Said[]) {
   const place = join(folder, String(++stores));
   mkdirSync(place);
   const db = join(place, "store.db");
-  const list = { tag: "U-1", site: "Cinder School", kind: "chiller", ...unit };
-  const csv = [Object.keys(list), Object.values(list)].map((row) => row.join(",")).join("\n");
+  const list = [unit].flat().map((row) => ({
+    ...{ tag: "U-1", site: "Cinder School", kind: "chiller" },
+    ...row,
+  }));
+  const csv = [Object.keys(list[0] ?? {}), ...list.map((row) => Object.values(row))]
+    .map((row) => row.join(","))
+    .join("\n");
   writeFileSync(join(place, "equipment.csv"), csv);
   const taken = await run(["import", join(place, "equipment.csv"), "--db", db]);
   expect(taken.exit, taken.out.join("\n")).toBe(0);
@@ -202,4 +207,42 @@ test("in Europe any leak is repaired and looked at again after a day, within a m
   ]);
   const again = await sheets(unit, [...once, ["2026-05-21T09:30:00-05:00", "no leaks found"]]);
   expect(again.due.map(({ state }) => state)).toEqual(["done", "done"]);
+});
+
+test("each circuit is an appliance of its own, with its charge, its rate and its dates: 40 CFR 84.106(a)", async () => {
+  // 3/28 * 365/140 = 27.9, over 10; 3/180 * 365/140 = 4.35, not over
+  const circuits = [
+    { ...comfort, refrigerant: "R-410A", "leak regime": "us_84", circuit: "1", "charge lb": "28" },
+    { ...comfort, refrigerant: "R-410A", "leak regime": "us_84", circuit: "2", "charge lb": "180" },
+  ];
+  const { log, due } = await sheets(
+    circuits,
+    visit(
+      "2026-05-12",
+      "circuit 1 added 3 lb, last addition was 140 days ago",
+      "circuit 2 added 3 lb, last addition was 140 days ago",
+    ),
+  );
+  expect(
+    log.map((row) => [row.circuit, row["full charge lb"], row["added lb"], row["percent a year"]]),
+  ).toEqual([
+    ["circuit 1", "28", "3", "27.9"],
+    ["circuit 2", "180", "3", "4.35"],
+  ]);
+  expect(log.map(({ verdict }) => verdict)).toEqual(["BAD", "GOOD"]);
+  expect(due.map(({ what, due: by }) => [what, by?.slice(0, 10)])).toEqual([
+    ["circuit 1: leak repaired and first check", "2026-06-11"],
+  ]);
+});
+
+test("of a unit with several circuits it is asked which one, not guessed", async () => {
+  const circuits = ["28", "180"].map((charge, n) => ({
+    ...{ ...comfort, refrigerant: "R-410A", circuit: String(n + 1), "charge lb": charge },
+  }));
+  const { log } = await sheets(
+    circuits,
+    visit("2026-05-12", "added 3 lb, last addition was 140 days ago"),
+  );
+  expect(log.map((row) => [row["percent a year"], row.verdict])).toEqual([["", "NOT JUDGED"]]);
+  expect(log[0]?.["what it is held against"]).toContain("which circuit it went into");
 });

@@ -18,10 +18,27 @@ export function dueItems(
   later: readonly Job[],
   zone: string,
 ): readonly DueItem[] {
-  const { job, judgement, equipment } = entry;
-  const finding = judgement.findings.find(({ check }) => check === "leak_rate");
-  if (finding === undefined || !asksRepair(finding)) return [];
-  const added = job.readings.findLast((r) => r.quantity === "mass" && r.action === "charged");
+  return entry.judgement.findings
+    .filter((finding) => finding.check === "leak_rate" && asksRepair(finding))
+    .flatMap((finding) => itemsOf(finding, { entry, later, zone }));
+}
+
+interface Due {
+  readonly entry: ExportJob;
+  readonly later: readonly Job[];
+  readonly zone: string;
+}
+
+function itemsOf(finding: Finding, { entry, later, zone }: Due): readonly DueItem[] {
+  const { job, equipment } = entry;
+  const circuit = /^circuit /i.test(finding.about) ? finding.about : undefined;
+  const of = circuit === undefined ? "" : `${circuit}: `;
+  const added = job.readings.findLast(
+    (r) =>
+      r.quantity === "mass" &&
+      r.action === "charged" &&
+      (circuit === undefined || r.subject === undefined || r.subject === circuit),
+  );
   const from = added?.taken ?? job.status_at;
   const jobs = [job, ...later];
   const repaired = momentOf(jobs, from, isRepair);
@@ -29,7 +46,7 @@ export function dueItems(
   const day = (iso: string): string => localTime(iso, zone)?.date ?? iso.slice(0, 10);
   const repair: DueItem = {
     job: job.job,
-    what: repairWords(equipment, day(from)),
+    what: `${of}${repairWords(equipment, day(from))}`,
     due: daysLater(day(from), repairDays.usual) ?? day(from),
     basis: finding.basis,
     ...(repaired !== undefined && verified !== undefined
@@ -45,7 +62,7 @@ export function dueItems(
   const days = inEurope(finding) ? europeAgain.days : followUpDays;
   const followUp: DueItem = {
     job: job.job,
-    what: "follow-up check",
+    what: `${of}follow-up check`,
     due: daysLater(day(verified), days) ?? day(verified),
     basis: finding.basis,
     ...(again === undefined

@@ -4,6 +4,7 @@ import { annualizedLeakPercent, rollingLeakPercent } from "../../physics/leak-ra
 import { type ApplianceUse, leakThresholdPercent } from "../../physics/leak-rules.ts";
 import { applicationOf } from "../application.ts";
 import type { Check } from "../check.ts";
+import { circuitScenes } from "../circuit-scenes.ts";
 
 import { daysSinceAddition, pastAdditions, sumsOf, weightsOf } from "../masses.ts";
 import type { Scene } from "../scene.ts";
@@ -17,18 +18,32 @@ const smallestKg = 15 * kilogramPerPound;
 export const leakRate: Check = {
   name: "leak_rate",
   signs: ["leak_rate:over", "leak_rate:under", "added:again"],
-  judge: (scene) => {
-    const { inKg, outKg } = sumsOf(scene);
-    // what was taken out of the same circuit and put back is no addition
-    const addedKg = inKg - outKg;
-    const fullKg = scene.facts.charge_kg;
-    if (addedKg <= 0) return [];
-    // a small circuit that was emptied and filled again is under no federal rule
-    if (outKg > 0 && fullKg !== undefined && fullKg < smallestKg) return [];
-    if (fullKg === undefined) return outKg > 0 ? [] : [unknown("the full charge of the circuit")];
-    return rated(scene, addedKg, fullKg);
-  },
+  judge: (scene) =>
+    circuitScenes(scene).flatMap(([about, own]) =>
+      leakFindings(own).map((found) => ({ ...found, about })),
+    ),
 };
+
+function leakFindings(scene: Scene): Finding[] {
+  const { inKg, outKg } = sumsOf(scene);
+  // what was taken out of the same circuit and put back is no addition
+  const addedKg = inKg - outKg;
+  const fullKg = scene.facts.charge_kg;
+  if (addedKg <= 0) return [];
+  // a small circuit that was emptied and filled again is under no federal rule
+  if (outKg > 0 && fullKg !== undefined && fullKg < smallestKg) return [];
+  if (fullKg === undefined)
+    return outKg > 0
+      ? []
+      : [
+          unknown(
+            scene.facts.circuits === undefined
+              ? "the full charge of the circuit"
+              : "which circuit it went into",
+          ),
+        ];
+  return rated(scene, addedKg, fullKg);
+}
 
 function rated(scene: Scene, addedKg: number, fullKg: number): Finding[] {
   const rolling = scene.facts.leak_method === "rolling";

@@ -13,6 +13,7 @@ export const leakSheet: SheetMaker = {
     { name: "job", kind: "number", about: "job number" },
     { name: "site", kind: "text", about: "customer's site" },
     { name: "appliance", kind: "text", about: "tag of the unit" },
+    { name: "circuit", kind: "text", about: "where the office's list tells them apart" },
     { name: "gas", kind: "text", about: "from the plate as read, else the office's list" },
     { name: "full charge kg", kind: "number", about: "from the office's list" },
     { name: "full charge lb", kind: "number", about: "the same in pounds" },
@@ -33,30 +34,65 @@ export const leakSheet: SheetMaker = {
     { name: "certificate", kind: "text", about: "of that person, from the office's list" },
     { name: "message", kind: "text", about: "message of the last weight" },
   ],
-  rows: (record) => record.jobs.flatMap((entry) => leakRow(record, entry)),
+  rows: (record) => record.jobs.flatMap((entry) => leakRows(record, entry)),
 };
 
-function leakRow(record: DayRecord, entry: ExportJob): ReturnType<SheetMaker["rows"]> {
+type Weight = ExportJob["job"]["readings"][number];
+
+/** A row a circuit, where the office's file tells them apart and it was said which; else one a job. */
+function leakRows(record: DayRecord, entry: ExportJob): ReturnType<SheetMaker["rows"]> {
   const { job, equipment, judgement } = entry;
   const weights = job.readings.filter(
-    (r) => r.quantity === "mass" && r.action === "charged" && stands(r) && onDay(record, r.taken),
+    (r) => r.quantity === "mass" && r.action !== undefined && r.rating === undefined && stands(r),
   );
-  const last = weights.at(-1);
+  const findings = judgement.findings.filter(({ check }) => check === "leak_rate");
+  const apart = equipment.circuits !== undefined && findings.some(({ about }) => isCircuit(about));
+  if (!apart) return leakRow(record, entry, { weights, finding: findings[0] });
+  return findings.flatMap((finding) =>
+    leakRow(record, entry, {
+      circuit: finding.about,
+      weights: weights.filter(({ subject }) => subject === undefined || subject === finding.about),
+      finding,
+    }),
+  );
+}
+
+const isCircuit = (name: string): boolean => /^circuit /i.test(name);
+
+interface Addition {
+  readonly circuit?: string;
+  readonly weights: readonly Weight[];
+  readonly finding: Finding | undefined;
+}
+
+function leakRow(
+  record: DayRecord,
+  entry: ExportJob,
+  { circuit, weights, finding }: Addition,
+): ReturnType<SheetMaker["rows"]> {
+  const { job, equipment } = entry;
+  const last = weights.findLast((r) => r.action === "charged" && onDay(record, r.taken));
   if (last === undefined) return [];
-  const finding = judgement.findings.find((f) => f.check === "leak_rate");
-  const full = equipment.charge_kg;
-  const due = record.due?.find((item) => item.job === job.job && item.state === "open");
+  const own = circuit === undefined ? undefined : circuitOf(equipment, circuit);
+  const full = own?.charge_kg ?? equipment.charge_kg;
+  const added = circuit === undefined ? job.refrigerant.charged_kg : sum(weights, "charged");
+  const out = circuit === undefined ? job.refrigerant.recovered_kg : sum(weights, "recovered");
+  const due = record.due?.find(
+    ({ job: of, state, what }) =>
+      of === job.job && state === "open" && (circuit === undefined || what.startsWith(circuit)),
+  );
   return [
     [
       job.job,
       job.site,
       job.equipment,
-      gasOf(job, equipment),
+      circuit ?? null,
+      own?.refrigerant ?? gasOf(job, equipment),
       full ?? null,
       full === undefined ? null : pounds(full),
-      rounded(job.refrigerant.charged_kg),
-      pounds(job.refrigerant.charged_kg),
-      rounded(job.refrigerant.recovered_kg),
+      rounded(added),
+      pounds(added),
+      rounded(out),
       cellTime(record, last.taken),
       rateOf(finding),
       finding === undefined ? null : verdictWords[finding.level],
@@ -69,6 +105,17 @@ function leakRow(record: DayRecord, entry: ExportJob): ReturnType<SheetMaker["ro
     ],
   ];
 }
+
+function circuitOf({ circuits }: ExportJob["equipment"], name: string) {
+  const bare = (text: string): string => text.toLowerCase().replace(/^circuit\s*/, "");
+  return circuits?.find(({ circuit }) => bare(circuit) === bare(name));
+}
+
+const sum = (weights: readonly Weight[], action: "charged" | "recovered"): number =>
+  weights.reduce(
+    (all, r) => (r.action === action && typeof r.value === "number" ? all + r.value : all),
+    0,
+  );
 
 function rateOf(finding: Finding | undefined): number | null {
   const percent = finding?.values.leak_rate_percent_per_year;
