@@ -1,4 +1,4 @@
-import type { Finding } from "../model.ts";
+import type { EquipmentFacts, Finding, Level, SiteFacts } from "../model.ts";
 import type { CheckName } from "../vocabulary.ts";
 import type { Scene } from "./scene.ts";
 
@@ -14,5 +14,15 @@ export interface Check {
   readonly name: CheckName;
   /** every sign ("group:outcome", see `sign.ts`) that its findings can carry */
   readonly signs: readonly string[];
+  /** what it says of typical notes, one a level it can give; a test runs each */
+  readonly examples: readonly CheckExample[];
   readonly judge: (scene: Scene) => readonly Finding[];
+}
+
+/** Notes and what is known of the machine, and the gravest level that the check then gives. */
+export interface CheckExample {
+  readonly level: Level;
+  readonly notes: readonly string[];
+  readonly equipment?: EquipmentFacts;
+  readonly site?: SiteFacts;
 }

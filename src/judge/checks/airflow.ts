@@ -18,6 +18,28 @@ const overRating = 1.3;
 /** Air side: airflow and the heat that it carries, airflow from a known heat, static pressure. */
 export const airflow: Check = {
   name: "airflow",
+  examples: [
+    {
+      level: "good",
+      notes: ["total static 0.48 in wc, rated 0.5"],
+      equipment: {
+        drive: "line",
+        refrigerant: "R-410A",
+        metering: "expansion_valve",
+        mode: "cooling",
+      },
+    },
+    {
+      level: "bad",
+      notes: ["total static 1.1 in wc, rated 0.5"],
+      equipment: {
+        drive: "line",
+        refrigerant: "R-410A",
+        metering: "expansion_valve",
+        mode: "cooling",
+      },
+    },
+  ],
   signs: [
     "static:high",
     "static:usual",

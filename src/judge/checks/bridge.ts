@@ -15,6 +15,18 @@ type Stage = "output" | "rectifier";
 /** The drive's diodes, output stage and rectifier apart: shorted, open, or one odd leg. */
 export const bridge: Check = {
   name: "bridge",
+  examples: [
+    {
+      level: "good",
+      notes: ["leads off, diode mode, output U V W all 0.41 to DC-"],
+      equipment: { drive: "inverter", phases: 3, supply_V: 460, rla_A: 20 },
+    },
+    {
+      level: "bad",
+      notes: ["leads off, diode mode, output U 0.00 to DC-, V and W 0.41"],
+      equipment: { drive: "inverter", phases: 3, supply_V: 460, rla_A: 20 },
+    },
+  ],
   signs: [
     "output:balanced",
     "swap:follows_drive",

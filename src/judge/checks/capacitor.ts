@@ -34,6 +34,11 @@ interface Measured {
 /** A run capacitor against its label, by the meter or under load. */
 export const capacitor: Check = {
   name: "capacitor",
+  examples: [
+    { level: "good", notes: ["run capacitor rated 45, reads 44.2 uF"] },
+    { level: "bad", notes: ["run capacitor rated 45, reads 31.2 uF"] },
+    { level: "unknown", notes: ["run capacitor reads 31.2 uF"] },
+  ],
   signs: ["capacitor:good", "capacitor:weak", "capacitor:low", "capacitor:high", "capacitor:open"],
   judge: (scene) => {
     const rated = ratingsIn(scene);

@@ -17,6 +17,18 @@ const inTolerance = 0.05;
 /** Weights in and out against the plate and the cylinder, and charge by forced test operation. */
 export const charge: Check = {
   name: "charge",
+  examples: [
+    {
+      level: "watch",
+      notes: ["recovered 11 kg"],
+      equipment: { refrigerant: "R-410A", charge_kg: 18 },
+    },
+    {
+      level: "good",
+      notes: ["recovered 17.8 kg"],
+      equipment: { refrigerant: "R-410A", charge_kg: 18 },
+    },
+  ],
   signs: [
     "weighed:short",
     "weighed:right",

@@ -16,6 +16,30 @@ import { superheatOf } from "./superheat.ts";
  */
 export const circuitPattern: Check = {
   name: "circuit_pattern",
+  examples: [
+    {
+      level: "watch",
+      notes: ["suction 95 psig 65 F, liquid 290 psig 93 F"],
+      equipment: {
+        drive: "line",
+        refrigerant: "R-410A",
+        metering: "expansion_valve",
+        mode: "cooling",
+      },
+    },
+    {
+      level: "unknown",
+      notes: ["suction 118 psig 50 F"],
+      equipment: {
+        drive: "inverter",
+        refrigerant: "R-410A",
+        metering: "expansion_valve",
+        mode: "cooling",
+        operation: "normal",
+        kind: "outdoor unit",
+      },
+    },
+  ],
   signs: [],
   judge: (scene) =>
     circuitsOf(scene)

@@ -55,6 +55,13 @@ const items: readonly Item[] = [
 /** A compressor or a board was changed: what of a complete start-up record is still missing. */
 export const commissioning: Check = {
   name: "commissioning",
+  examples: [
+    {
+      level: "unknown",
+      notes: ["compressor replaced"],
+      equipment: { drive: "line", phases: 3, supply_V: 460, rla_A: 20, lra_A: 130 },
+    },
+  ],
   signs: [],
   judge: (scene) => {
     const what = changed(scene);

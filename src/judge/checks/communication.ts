@@ -16,6 +16,10 @@ const pairWords =
 /** The communication pair: one place against another, and with a unit unplugged. */
 export const communication: Check = {
   name: "communication",
+  examples: [
+    { level: "good", notes: ["comm pair 14 V dc at the outdoor and 13.9 V dc at indoor 4"] },
+    { level: "bad", notes: ["comm pair 14 V dc at indoor 3 and 0 V dc at indoor 4"] },
+  ],
   signs: [
     "communication:alive",
     "communication:pulled_down",

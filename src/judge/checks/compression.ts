@@ -11,6 +11,28 @@ import { told } from "./told.ts";
 /** Compression ratio on absolute pressures: low where a compressor does not pump. */
 export const compression: Check = {
   name: "compression",
+  examples: [
+    {
+      level: "good",
+      notes: ["suction 118 psig, discharge 365 psig"],
+      equipment: {
+        drive: "line",
+        refrigerant: "R-410A",
+        metering: "expansion_valve",
+        mode: "cooling",
+      },
+    },
+    {
+      level: "watch",
+      notes: ["suction 150 psig, discharge 190 psig, running"],
+      equipment: {
+        drive: "line",
+        refrigerant: "R-410A",
+        metering: "expansion_valve",
+        mode: "cooling",
+      },
+    },
+  ],
   signs: [
     "ratio:flat",
     "ratio:low",

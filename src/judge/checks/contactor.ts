@@ -17,6 +17,23 @@ const pullInV = 18;
 /** The contactor: coil, contacts, and whether it follows its coil. */
 export const contactor: Check = {
   name: "contactor",
+  examples: [
+    {
+      level: "good",
+      notes: ["contactor pulled in, line side 480, load side 479.8"],
+      equipment: { drive: "line", phases: 3, supply_V: 460, rla_A: 20, lra_A: 130 },
+    },
+    {
+      level: "watch",
+      notes: ["3 V across the contactor, pulled in"],
+      equipment: { drive: "line", phases: 3, supply_V: 460, rla_A: 20, lra_A: 130 },
+    },
+    {
+      level: "bad",
+      notes: ["contactor pulled in, line side 480, load side 455"],
+      equipment: { drive: "line", phases: 3, supply_V: 460, rla_A: 20, lra_A: 130 },
+    },
+  ],
   signs: [
     "contactor:coil_open",
     "contactor:coil_sound",

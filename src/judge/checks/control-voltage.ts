@@ -13,6 +13,10 @@ const limits = { lost: 5, low: 20, high: 30 } as const;
 /** The control circuit's voltage, 24 V class. */
 export const controlVoltage: Check = {
   name: "control_voltage",
+  examples: [
+    { level: "good", notes: ["26 V on the control transformer"] },
+    { level: "bad", notes: ["24 volt side reads 0 V"] },
+  ],
   signs: [
     "control:present",
     "control:low",

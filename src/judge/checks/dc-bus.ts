@@ -18,6 +18,19 @@ const boostShare = 1.48;
 /** The drive's dc bus against the line, and after power off against the touch limit. */
 export const dcBus: Check = {
   name: "dc_bus",
+  examples: [
+    {
+      level: "good",
+      notes: ["dc bus 650 V, line 480 481 479, running"],
+      equipment: { drive: "inverter", phases: 3, supply_V: 460, rla_A: 20 },
+    },
+    {
+      level: "bad",
+      notes: ["dc bus 480 V, line 480 481 479, running"],
+      equipment: { drive: "inverter", phases: 3, supply_V: 460, rla_A: 20 },
+    },
+    { level: "unknown", notes: ["dc bus 650 V"], equipment: { drive: "inverter", phases: 3 } },
+  ],
   signs: ["bus:sound", "bus:low", "bus:dead", "bus:high"],
   judge: (scene) => {
     const residuals = drainedReadings(scene);

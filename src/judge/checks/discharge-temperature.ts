@@ -15,6 +15,28 @@ const wetK = 10 * kelvinPerFahrenheit;
 /** Discharge line temperature against its limit, and its superheat. */
 export const dischargeTemperature: Check = {
   name: "discharge_temperature",
+  examples: [
+    {
+      level: "good",
+      notes: ["discharge line 165 F"],
+      equipment: {
+        drive: "line",
+        refrigerant: "R-410A",
+        metering: "expansion_valve",
+        mode: "cooling",
+      },
+    },
+    {
+      level: "bad",
+      notes: ["discharge line 245 F"],
+      equipment: {
+        drive: "line",
+        refrigerant: "R-410A",
+        metering: "expansion_valve",
+        mode: "cooling",
+      },
+    },
+  ],
   signs: ["discharge:hot", "discharge:usual", "discharge:wet"],
   judge: (scene) => {
     const figures = figuresOf(scene);

@@ -12,6 +12,18 @@ const unevenPercent = 10;
 /** The three voltages that a drive makes, against each other. */
 export const driveOutput: Check = {
   name: "bridge",
+  examples: [
+    {
+      level: "good",
+      notes: ["motor unplugged, drive output U-V 210, V-W 211, U-W 210"],
+      equipment: { drive: "inverter", phases: 3, supply_V: 460, rla_A: 20 },
+    },
+    {
+      level: "bad",
+      notes: ["motor unplugged, drive output U-V 214, V-W 97, U-W 95"],
+      equipment: { drive: "inverter", phases: 3, supply_V: 460, rla_A: 20 },
+    },
+  ],
   signs: ["output:balanced", "output:unbalanced"],
   judge: (scene) => {
     const volts = ofQuantity(scene.readings, "voltage").filter((one) =>

@@ -16,6 +16,17 @@ import { told } from "./told.ts";
 /** A standing vacuum: tight, leaking, wet or too short to say, from its timed readings. */
 export const evacuation: Check = {
   name: "evacuation",
+  examples: [
+    {
+      level: "good",
+      notes: ["240 microns, valved off. 2 min 310, 5 min 335, 10 min 342, 20 min 344"],
+    },
+    {
+      level: "bad",
+      notes: ["400 microns, valved off. 1 min 1200, 3 min 2800, 6 min 5200, 10 min 8400"],
+    },
+    { level: "unknown", notes: ["380 microns, valved off, 1 min 460"] },
+  ],
   signs: [
     "evacuation:tight",
     "evacuation:leak",

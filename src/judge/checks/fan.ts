@@ -23,6 +23,11 @@ const stopped: readonly string[] = [
 /** Fans: current against their plate, and voltage on one that stands. */
 export const fan: Check = {
   name: "fan",
+  examples: [
+    { level: "good", notes: ["condenser fan draws 1.8 A, FLA 1.9"] },
+    { level: "watch", notes: ["condenser fan draws 2.3 A, FLA 1.9"] },
+    { level: "unknown", notes: ["condenser fan draws 1.8 A"] },
+  ],
   signs: [
     "fan:turns",
     "fan:high_current",

@@ -18,6 +18,23 @@ const leadSpread = 2;
  */
 export const insulation: Check = {
   name: "insulation",
+  examples: [
+    {
+      level: "good",
+      notes: ["500 V megger, winding 40 C: 900 meg to ground on all three leads"],
+      equipment: { drive: "line", phases: 3, supply_V: 460, rla_A: 20, lra_A: 130 },
+    },
+    {
+      level: "watch",
+      notes: ["500 V megger, winding 40 C: 30 meg to ground on all three leads"],
+      equipment: { drive: "line", phases: 3, supply_V: 460, rla_A: 20, lra_A: 130 },
+    },
+    {
+      level: "bad",
+      notes: ["500 V megger, winding 40 C: 0.2 meg to ground on all three leads"],
+      equipment: { drive: "line", phases: 3, supply_V: 460, rla_A: 20, lra_A: 130 },
+    },
+  ],
   signs: [
     "insulation:sound",
     "insulation:low",

@@ -17,6 +17,29 @@ const smallestKg = 15 * kilogramPerPound;
 /** Leak rate after an addition, by the office's method, as a reminder of what the rules ask. */
 export const leakRate: Check = {
   name: "leak_rate",
+  examples: [
+    {
+      level: "bad",
+      notes: ["added 38 kg, last addition was 90 days ago"],
+      equipment: {
+        refrigerant: "R-134a",
+        charge_kg: 320,
+        use: "industrial_process",
+        leak_regime: "us_84",
+      },
+    },
+    {
+      level: "good",
+      notes: ["added 12 lb, last addition was 200 days ago"],
+      equipment: {
+        refrigerant: "R-404A",
+        charge_kg: 81.65,
+        use: "commercial_refrigeration",
+        leak_regime: "us_84",
+      },
+    },
+    { level: "unknown", notes: ["added 12 lb"], equipment: { refrigerant: "R-404A" } },
+  ],
   signs: ["leak_rate:over", "leak_rate:under", "added:again"],
   judge: (scene) =>
     circuitScenes(scene).flatMap(([about, own]) =>

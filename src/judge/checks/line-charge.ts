@@ -10,6 +10,16 @@ type Line = NonNullable<Scene["facts"]["line_set"]>[number];
 /** What the liquid lines hold beyond the length that the plate's charge covers. */
 export const lineCharge: Check = {
   name: "line_charge",
+  examples: [
+    {
+      level: "good",
+      notes: ["30 m of 3/8 liquid line"],
+      equipment: {
+        refrigerant: "R-410A",
+        line_set: [{ line: "liquid", size_in: 0.375, length_m: 30, covered_m: 7.5 }],
+      },
+    },
+  ],
   signs: [],
   judge: (scene) => {
     const lines = (scene.facts.line_set ?? []).filter(isLiquid);

@@ -9,6 +9,19 @@ const basis = "first principles";
 /** What the complaining rooms share: one part that feeds them all and no fine room. */
 export const places: Check = {
   name: "places",
+  examples: [
+    {
+      level: "watch",
+      notes: ["201 and 202 are warm, 203 is fine"],
+      site: {
+        tree: [
+          { tag: "ODU-1", kind: "outdoor unit" },
+          { tag: "BB-1", kind: "branch box", parent: "ODU-1", places: ["201", "202"] },
+          { tag: "BB-2", kind: "branch box", parent: "ODU-1", places: ["203"] },
+        ],
+      },
+    },
+  ],
   signs: ["shared:branch", "shared:indoor", "shared:outdoor"],
   judge: (scene) => {
     const told = scene.complaints.filter(({ places: some }) => some.length > 0);

@@ -17,6 +17,17 @@ const halfMinute = { from: 25, to: 35 } as const;
 /** The timed ratios of one insulation test: information, never a ground to fail a hermetic motor. */
 export const polarization: Check = {
   name: "polarization",
+  examples: [
+    {
+      level: "good",
+      notes: ["cooling tower motor insulation at 40 C and 500 V: 1 min 220 meg, 10 min 506 meg"],
+    },
+    {
+      level: "unknown",
+      notes: ["insulation on lead 1 at 40 C and 500 V: 1 min 6.2 gig, 10 min 7.4 gig"],
+      equipment: { drive: "line", phases: 3, supply_V: 460, rla_A: 20, lra_A: 130 },
+    },
+  ],
   signs: ["polarization:falls"],
   judge: (scene) =>
     bySubject(

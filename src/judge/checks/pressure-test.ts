@@ -19,6 +19,17 @@ const leastTestPa = 400_000;
 /** A nitrogen hold: what is missing once the temperature is taken out, gas law of real nitrogen. */
 export const pressureTest: Check = {
   name: "pressure_test",
+  examples: [
+    {
+      level: "good",
+      notes: ["nitrogen 500 psig with pipes at 70 F, next day 489 psig with pipes at 59 F"],
+    },
+    {
+      level: "bad",
+      notes: ["nitrogen 500 psig with pipes at 70 F, next day 470 psig with pipes at 70 F"],
+    },
+    { level: "unknown", notes: ["nitrogen 500 psig last night, 489 psig this morning"] },
+  ],
   signs: ["hold:drops", "hold:holds", "leak_traces:leak_found", "leak_traces:oil_stain"],
   judge: (scene) => [...holdFindings(scene), ...told(scene, "pressure_test")],
 };

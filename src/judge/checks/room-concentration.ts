@@ -17,6 +17,20 @@ const institutional =
 /** The whole charge of the circuit in its smallest room, against the concentration limit. */
 export const roomConcentration: Check = {
   name: "room_concentration",
+  examples: [
+    {
+      level: "good",
+      notes: ["piping checked"],
+      equipment: { refrigerant: "R-410A", charge_kg: 10 },
+      site: { smallest_room_m3: 40, rules: "ashrae" },
+    },
+    {
+      level: "bad",
+      notes: ["piping checked"],
+      equipment: { refrigerant: "R-410A", charge_kg: 22 },
+      site: { smallest_room_m3: 40, rules: "ashrae" },
+    },
+  ],
   signs: [],
   judge: (scene) => {
     const roomM3 = scene.site.smallest_room_m3;

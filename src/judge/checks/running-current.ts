@@ -23,6 +23,23 @@ const nothingShare = 0.03;
 /** Steady current against the plate, lines against each other, and a dead line. */
 export const runningCurrent: Check = {
   name: "running_current",
+  examples: [
+    {
+      level: "good",
+      notes: ["running amps 15.1 15.0 15.2"],
+      equipment: { drive: "line", phases: 3, supply_V: 460, rla_A: 20, lra_A: 130 },
+    },
+    {
+      level: "bad",
+      notes: ["running amps 0, 31 and 30"],
+      equipment: { drive: "line", phases: 3, supply_V: 460, rla_A: 20, lra_A: 130 },
+    },
+    {
+      level: "unknown",
+      notes: ["compressor running at 15 A"],
+      equipment: { drive: "line", phases: 3 },
+    },
+  ],
   signs: [
     "current:usual",
     "current:high",

@@ -19,6 +19,39 @@ import { wrongLine } from "./wrong-line.ts";
  */
 export const saturation: Check = {
   name: "saturation",
+  examples: [
+    {
+      level: "good",
+      notes: ["95 F out, 410 psig head, 120 psig suction"],
+      equipment: {
+        drive: "line",
+        refrigerant: "R-410A",
+        metering: "expansion_valve",
+        mode: "cooling",
+      },
+    },
+    {
+      level: "watch",
+      notes: ["85 F out, 520 psig head"],
+      equipment: {
+        drive: "line",
+        refrigerant: "R-410A",
+        metering: "expansion_valve",
+        mode: "cooling",
+      },
+    },
+    {
+      level: "bad",
+      notes: ["off overnight, 82 F coil, 82 F outdoor, both gauges 291 psig"],
+      equipment: {
+        drive: "line",
+        refrigerant: "R-410A",
+        metering: "expansion_valve",
+        mode: "cooling",
+      },
+    },
+    { level: "unknown", notes: ["suction 120 psig"], equipment: { drive: "line" } },
+  ],
   signs: [
     "suction:low",
     "suction:usual",

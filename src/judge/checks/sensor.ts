@@ -16,6 +16,11 @@ const sensorWords = /sensor|thermistor|transducer|probe|\bntc\b/;
 /** Sensors: open, shorted, or off the table that the user gave; no curve is assumed. */
 export const sensor: Check = {
   name: "sensor",
+  examples: [
+    { level: "good", notes: ["suction sensor should be 10k at 77 F, it reads 10.1k"] },
+    { level: "bad", notes: ["suction sensor should be 10k at 77 F, it reads OL"] },
+    { level: "unknown", notes: ["suction sensor reads 10.1k"] },
+  ],
   signs: ["sensor:sound", "sensor:open", "sensor:off", "sensor:no_signal"],
   judge: (scene) => [
     ...ofQuantity(scene.readings, "resistance")

@@ -7,6 +7,19 @@ import { told } from "./told.ts";
 /** Starting: an inverter's ramp, a line start's inrush, or a rotor that does not turn. */
 export const startCurrent: Check = {
   name: "start_current",
+  examples: [
+    {
+      level: "good",
+      notes: ["inrush 120 A, drops to 15 A in three cycles"],
+      equipment: { drive: "line", phases: 3, supply_V: 460, rla_A: 20, lra_A: 130 },
+    },
+    {
+      level: "bad",
+      notes: ["pulls 128 A for 5 seconds, then the overload opens"],
+      equipment: { drive: "line", phases: 3, supply_V: 460, rla_A: 20, lra_A: 130 },
+    },
+    { level: "unknown", notes: ["inrush 95 A"], equipment: { drive: "line", phases: 3 } },
+  ],
   signs: [
     "start:line_start",
     "ramp:usual",

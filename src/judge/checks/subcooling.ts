@@ -18,6 +18,33 @@ type Outcome = "none" | "low" | "usual" | "high";
  */
 export const subcooling: Check = {
   name: "subcooling",
+  examples: [
+    {
+      level: "good",
+      notes: ["liquid 365 psig, liquid line 100 F"],
+      equipment: {
+        drive: "line",
+        refrigerant: "R-410A",
+        metering: "expansion_valve",
+        mode: "cooling",
+      },
+    },
+    {
+      level: "bad",
+      notes: ["liquid 365 psig, liquid line 109 F"],
+      equipment: {
+        drive: "line",
+        refrigerant: "R-410A",
+        metering: "expansion_valve",
+        mode: "cooling",
+      },
+    },
+    {
+      level: "unknown",
+      notes: ["liquid 365 psig, liquid line 100 F"],
+      equipment: { drive: "line" },
+    },
+  ],
   signs: ["subcooling:none", "subcooling:low", "subcooling:usual", "subcooling:high"],
   judge: (scene) =>
     circuitsOf(scene).flatMap((circuit) => {

@@ -19,6 +19,33 @@ type Outcome = "none" | "low" | "usual" | "high";
  */
 export const superheat: Check = {
   name: "superheat",
+  examples: [
+    {
+      level: "good",
+      notes: ["suction 118 psig, suction line 50 F"],
+      equipment: {
+        drive: "line",
+        refrigerant: "R-410A",
+        metering: "expansion_valve",
+        mode: "cooling",
+      },
+    },
+    {
+      level: "bad",
+      notes: ["suction 118 psig, suction line 85 F"],
+      equipment: {
+        drive: "line",
+        refrigerant: "R-410A",
+        metering: "expansion_valve",
+        mode: "cooling",
+      },
+    },
+    {
+      level: "unknown",
+      notes: ["suction 118 psig, suction line 50 F"],
+      equipment: { drive: "line" },
+    },
+  ],
   signs: ["superheat:none", "superheat:low", "superheat:usual", "superheat:high"],
   judge: (scene) => {
     const found = circuitsOf(scene).flatMap((circuit) => {

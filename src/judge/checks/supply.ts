@@ -24,6 +24,23 @@ const highLegShare = { from: 1.6, to: 1.85 } as const;
 /** Supply voltage: a lost phase, unbalance with its derating, range about the plate, sag at start. */
 export const supply: Check = {
   name: "supply",
+  examples: [
+    {
+      level: "good",
+      notes: ["480, 481 and 479 V between the lines, running"],
+      equipment: { drive: "line", phases: 3, supply_V: 460, rla_A: 20, lra_A: 130 },
+    },
+    {
+      level: "bad",
+      notes: ["at the disconnect 480, 441 and 480 V, running"],
+      equipment: { drive: "line", phases: 3, supply_V: 460, rla_A: 20, lra_A: 130 },
+    },
+    {
+      level: "unknown",
+      notes: ["480 V at the disconnect"],
+      equipment: { drive: "line", phases: 3 },
+    },
+  ],
   signs: [
     "supply:sound",
     "supply:phase_lost",

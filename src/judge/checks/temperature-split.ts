@@ -15,6 +15,28 @@ import type { Scene } from "../scene.ts";
  */
 export const temperatureSplit: Check = {
   name: "temperature_split",
+  examples: [
+    {
+      level: "good",
+      notes: ["return 76 F, wet bulb 63, supply 57 F"],
+      equipment: {
+        drive: "line",
+        refrigerant: "R-410A",
+        metering: "expansion_valve",
+        mode: "cooling",
+      },
+    },
+    {
+      level: "watch",
+      notes: ["return 76 F, wet bulb 63, supply 68 F"],
+      equipment: {
+        drive: "line",
+        refrigerant: "R-410A",
+        metering: "expansion_valve",
+        mode: "cooling",
+      },
+    },
+  ],
   signs: ["split:low", "split:usual", "split:high"],
   judge: (scene) => {
     const air = airOf(scene);

@@ -17,6 +17,10 @@ const leakingK = 5 * kelvinPerFahrenheit;
 /** Valves and what else the refrigerant goes through: bulb, answer, liquid line, reversing valve. */
 export const valve: Check = {
   name: "valve",
+  examples: [
+    { level: "good", notes: ["liquid line 80 F before the drier and 79 F after the drier"] },
+    { level: "bad", notes: ["liquid line 80 F before the drier and 60 F after the drier"] },
+  ],
   signs: [
     "line_drop:drop",
     "line_drop:none",

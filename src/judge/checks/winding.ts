@@ -26,6 +26,23 @@ const coarseBelow = 20;
 /** Windings against each other: balance, open, shorted, within what the meter can tell. */
 export const winding: Check = {
   name: "winding",
+  examples: [
+    {
+      level: "good",
+      notes: ["compressor windings T1-T2 8.02 ohm, T2-T3 8.05, T1-T3 8.01"],
+      equipment: { drive: "line", phases: 3, supply_V: 460, rla_A: 20, lra_A: 130 },
+    },
+    {
+      level: "bad",
+      notes: ["compressor windings T1-T2 OL, T2-T3 8.05, T1-T3 OL"],
+      equipment: { drive: "line", phases: 3, supply_V: 460, rla_A: 20, lra_A: 130 },
+    },
+    {
+      level: "unknown",
+      notes: ["compressor winding T1-T2 8.02 ohm"],
+      equipment: { drive: "line", phases: 3, supply_V: 460, rla_A: 20, lra_A: 130 },
+    },
+  ],
   signs: [
     "winding:balanced",
     "winding:one_low",
