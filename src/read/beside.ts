@@ -155,7 +155,9 @@ export function standing(items: readonly Item[], index: number): boolean {
   const night = items[index]?.text === "last" || items[index]?.text === "yesterday";
   return (
     night &&
-    items.some((item) => item.text === "nitrogen" || item.text === "n2") &&
+    items
+      .slice(0, index)
+      .some(({ text }) => text === "nitrogen" || text === "n2" || text === "started") &&
     !items.some((item) => item.text === "year" || item.text === "month")
   );
 }

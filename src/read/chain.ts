@@ -143,6 +143,10 @@ function joined(drafts: readonly Draft[], items: readonly Item[]): void {
       backwards(items, left, right);
       return;
     }
+    if (toldNow(items, left, right) && startsAt(items, right) && sameDimension(left, right)) {
+      if (unlabelled(items, left, right)) backwards(items, left, right);
+      return;
+    }
     if (range && isChange(items, left, right, { gap, before })) {
       series(items, left, right);
       return;
@@ -157,6 +161,16 @@ function joined(drafts: readonly Draft[], items: readonly Item[]): void {
       return;
     if (changed(items, left, right, gap, before)) series(items, left, right);
   });
+}
+
+/** "at three fifty now, we started at four hundred": the start is told last. */
+function startsAt(items: readonly Item[], draft: Draft): boolean {
+  const [before, first] = [items[draft.index - 1]?.text, items[draft.index - 2]?.text ?? ""];
+  return before === "started" || (before === "at" && /^(?:started|began)$/.test(first));
+}
+
+function toldNow(items: readonly Item[], left: Draft, right: Draft): boolean {
+  return left.now || items.slice(left.index + 1, right.index).some(({ text }) => text === "now");
 }
 
 function begun(before: number): boolean {

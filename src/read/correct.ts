@@ -26,6 +26,7 @@ function announces(note: Note, drafts: readonly Draft[]): boolean {
   if (first?.text === "no" && first === note.items[1]) return true;
   const end = note.items[note.items.length - 1];
   if (end?.text === "actually" && note.items.length <= 4) return true;
+  if (toldBefore(note)) return true;
   return note.items.some(
     (item) =>
       (item.roles & role.correct) !== 0 &&
@@ -37,6 +38,12 @@ function announces(note: Note, drafts: readonly Draft[]): boolean {
       item.text !== "hold" &&
       item.owner === undefined,
   );
+}
+
+/** "I told you sixty four, it's actually seventy four" */
+function toldBefore(note: Note): boolean {
+  const told = note.items.findIndex((item) => /^(?:told|gave|sent|texted)$/.test(item.text));
+  return told >= 0 && note.items.slice(told).some((item) => item.text === "actually");
 }
 
 function adopt(draft: Draft, reading: Reading): void {

@@ -177,6 +177,29 @@ function slow(draft: Draft): void {
     draft.question = "quantity";
 }
 
+/** "a P eight on the third indoor", "fifteen something": a code's digits, a figure nobody has read. */
+function halfSaid(draft: Draft, items: readonly Item[]): void {
+  const [article, letter] = [items[draft.index - 2], items[draft.index - 1]];
+  const code =
+    draft.assumedUnit &&
+    /^[b-z]$/.test(letter?.text ?? "") &&
+    letter?.kind === itemKind.word &&
+    /^(?:a|an)$/.test(article?.text ?? "");
+  if (code || items[draft.index + 1]?.text === "something") draft.question = "quantity";
+}
+
+/** "fifty eight percent and it's seventy four": no second humidity follows so, but the air's warmth. */
+function beginsAgain(draft: Draft, items: readonly Item[], units: UnitHabit): void {
+  if (draft.quantity !== "relative_humidity" || draft.before.length > 0) return;
+  if (!/^it'?s$/.test(items[draft.index - 1]?.text ?? "")) return;
+  const inside = units === "us" ? draft.value >= 50 && draft.value < 100 : draft.value < 35;
+  if (!inside || draft.value !== Math.floor(draft.value)) draft.question = "quantity";
+  draft.quantity = "temperature";
+  draft.named = "temperature";
+  draft.unit = unitCalled(units === "us" ? "F" : "C");
+  draft.assumedUnit = true;
+}
+
 function temperature(draft: Draft, units: UnitHabit): void {
   if (draft.quantity !== "temperature" || !draft.assumedUnit || draft.corrects) return;
   if (draft.over || Number.isNaN(draft.value)) return;
@@ -234,6 +257,8 @@ export function guard(drafts: readonly Draft[], items: readonly Item[], units: U
     if (draft.stat === "peak" && draft.state === "start") draft.earlier = false;
     if (!draft.gone) oilWeighed(draft, items);
     if (draft.gone || draft.ownUnit) continue;
+    halfSaid(draft, items);
+    beginsAgain(draft, items, units);
     guardGas(draft, items, units);
     power(draft);
     pointed(draft);

@@ -42,7 +42,7 @@ import {
 } from "./plausible.ts";
 import { fromContext, inOrder, thatLine } from "./recall.ts";
 import { between } from "./relate.ts";
-import { setAndActual } from "./set-actual.ts";
+import { otherEnd, setAndActual } from "./set-actual.ts";
 import type { Setting } from "./settle.ts";
 import { alike, likeBefore, likeBehind, near, shapeOf } from "./shape.ts";
 import { byVolts } from "./volts.ts";
@@ -244,6 +244,7 @@ export function infer(
   rowAgain(list, items);
   pairsAgain(list);
   setAndActual(items, list, context.units);
+  otherEnd(items, list);
   lettersOfGauges(list, items);
   list.forEach((draft, order) => {
     pulledOnLeg(draft, items);

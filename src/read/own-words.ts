@@ -184,6 +184,8 @@ function small(draft: Draft, items: readonly Item[]): boolean {
   const pascals = items.some((item) => item.unit?.figure === "Pa");
   if (pascals && draft.hint === "temperature" && draft.place?.endsWith("_air") === true)
     if (draft.value < 0 || draft.value > 50) return true;
+  if (draft.hint === "voltage" && draft.place === "supply" && Math.abs(draft.value) < 5)
+    return items.some((item) => item.label?.quantity === "static_pressure");
   return (
     draft.hint === "temperature" &&
     Math.abs(draft.value) < 5 &&
@@ -203,7 +205,10 @@ function dropAcross(draft: Draft, items: readonly Item[]): boolean {
 }
 
 function hinted(draft: Draft, items: readonly Item[], context: Context): Draft["quantity"] {
-  if (small(draft, items)) return "static_pressure";
+  if (small(draft, items)) {
+    if (draft.place === "supply") draft.place = "supply_air";
+    return "static_pressure";
+  }
   if (draft.hint !== "pressure" || draft.place === undefined) return draft.hint;
   const word = items[draft.before[draft.before.length - 1] ?? -1]?.text ?? "";
   if (word === "head" || word === "hd" || word === "low" || word === "high") return draft.hint;

@@ -28,6 +28,24 @@ function named(noun: Noun, ordinal: string): string {
   return `${noun.name} ${ordinal}`;
 }
 
+/** "the phases three ninety eight", "legs two oh eight": behind the many a value begins, no ordinal. */
+function valueOfAll(build: Building, i: number): boolean {
+  if (!/^(?:phases|legs|leads|terminals)$/.test(build.tokens[i - 1]?.text ?? "")) return false;
+  if (build.tokens[i]?.word?.number?.kind !== "ones") return false;
+  const next = build.tokens[i + 1]?.word?.number?.kind;
+  return next === "tens" || next === "teen" || next === "oh" || next === "hundred";
+}
+
+/** "positive to U", "minus to you": a rail, where an output's letter or a leg stands behind "to". */
+function railTo(build: Building, i: number): Point | undefined {
+  const text = build.tokens[i]?.text ?? "";
+  if (!/^(?:positive|negative|plus|minus)$/.test(text) || build.tokens[i + 1]?.text !== "to")
+    return undefined;
+  if (!/^(?:[uvw]|you|yew|vee|double|[lt][123])$/.test(build.tokens[i + 2]?.text ?? ""))
+    return undefined;
+  return { name: /^[mn]/.test(text) ? "DC-" : "DC+", end: i + 1, family: "dc" };
+}
+
 /** "T1", "lead two", "phase A", "common": a point that names itself. */
 export function selfNamed(build: Building, i: number): Point | undefined {
   const token = build.tokens[i];
@@ -38,11 +56,14 @@ export function selfNamed(build: Building, i: number): Point | undefined {
     !/^[a-c]$/.test(build.tokens[i + 2]?.text ?? "")
   )
     return { name: `phase ${token.text.toUpperCase()}`, end: i + 2, family: "phase" };
+  const rail = railTo(build, i);
+  if (rail !== undefined) return rail;
   const phrase = phraseAt(build.tokens, i);
   const noun = phrase?.word.noun;
   if (phrase !== undefined && noun?.kind === "point") {
     const ordinal = ordinalAt(build, phrase.end, noun);
     if (ordinal === undefined || !/^[1-9A-HUVWRSTN]/.test(ordinal.text)) return undefined;
+    if (valueOfAll(build, phrase.end)) return undefined;
     if (
       noun.name === "L" &&
       noun.upTo === 3 &&

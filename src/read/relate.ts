@@ -111,6 +111,11 @@ function dropZero(drafts: readonly Draft[], items: readonly Item[], at: number):
   for (const draft of drafts) if (draft.index === at) draft.gone = true;
 }
 
+/** "at a thousand volts over two gig": of another kind, so it is no pair. */
+function atVolts(item: Item | undefined): boolean {
+  return item?.unit?.dimension === "voltage";
+}
+
 export function relate(drafts: readonly Draft[], items: readonly Item[]): void {
   for (const draft of drafts) {
     const item = items[draft.index];
@@ -125,7 +130,9 @@ export function relate(drafts: readonly Draft[], items: readonly Item[]): void {
     }
     // "44.1 over 4.8", "118 over 340": two figures, no bound
     const pair =
-      items[draft.index - 1]?.text === "over" && items[draft.index - 2]?.kind === itemKind.number;
+      items[draft.index - 1]?.text === "over" &&
+      items[draft.index - 2]?.kind === itemKind.number &&
+      !(atVolts(items[draft.index - 2]) && item.unit?.dimension === "resistance");
     if (pair) continue;
     item.relation = relationBefore(items, draft.index) ?? relationBehind(items, draft.index) ?? "=";
   }

@@ -10,6 +10,23 @@ const rooms =
 /** What people set a room to, and what a room then has. */
 const ROOM = { us: [40, 105], si: [5, 40] } as const;
 
+/** "cuts in at thirty eight and out at thirty four": the other end of what is set. */
+export function otherEnd(items: readonly Item[], drafts: readonly Draft[]): void {
+  drafts.forEach((draft, order) => {
+    const set = drafts[order - 1];
+    if (set?.rating !== "setpoint" || draft.rating !== undefined || draft.unit !== undefined)
+      return;
+    if (draft.named !== undefined || draft.hint !== undefined || draft.points !== undefined) return;
+    const gap = items.slice(set.index + 1, draft.index).map(({ text }) => text);
+    if (gap.length > 3 || !gap.every((text) => /^(?:and|back|out|in|at)$/.test(text))) return;
+    if (!gap.includes("in") && !gap.includes("out")) return;
+    draft.rating = "setpoint";
+    draft.hint = set.hint;
+    draft.named = set.named;
+    draft.place ??= set.place;
+  });
+}
+
 /** "rm set 72 actual 78.5": a setpoint and what the room has; no other pair is told so. */
 export function setAndActual(
   items: readonly Item[],

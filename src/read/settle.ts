@@ -141,7 +141,8 @@ function swapped(
       if (
         named === "pressure" ||
         (draft.hint === "pressure" && draft.action === undefined) ||
-        (draft.place !== undefined && draft.action === undefined)
+        (draft.place !== undefined && draft.action === undefined) ||
+        (draft.rating === "setpoint" && draft.action === undefined)
       )
         return "psi";
       return undefined;

@@ -263,12 +263,16 @@ export function otherSide(items: readonly Item[], draft: Draft, left: Draft | un
   for (let i = left.index + 1; i < draft.index; i++)
     if (items[i]?.text === "out" || items[i]?.text === "leaving" || items[i]?.text === "coming")
       out = true;
-  if (!out) return;
+  const back = items
+    .slice(left.index + 1, draft.index)
+    .some(({ text }) => /^(?:back|returning|returns|entering)$/.test(text));
+  if (!out && !back) return;
   if (draft.named !== undefined) return;
   const { place } = left;
   if (place === "condenser_in") draft.place = "condenser_out";
   else if (place === "evaporator_in") draft.place = "evaporator_out";
   else if (place === "water_in") draft.place = "water_out";
+  else if (place === "water_out" && back) draft.place = "water_in";
   else return;
   draft.hint = "temperature";
 }

@@ -81,6 +81,7 @@ function talkOfTime(items: readonly Item[], i: number): boolean {
   if (!before.has(textAt(items, i - 1)) && textAt(items, i - 1) !== "at") return false;
   return (
     items.some((item) => meets.has(item.text)) &&
+    !items.some((item) => /^water_/.test(item.label?.place ?? "")) &&
     !items.some(
       (item) =>
         item.kind === itemKind.points ||
@@ -89,6 +90,19 @@ function talkOfTime(items: readonly Item[], i: number): boolean {
           item.unit !== undefined &&
           item.unit.dimension !== "time"),
     )
+  );
+}
+
+/** "we started at four hundred this morning": a figure in hundreds, no hour. */
+function startedAt(items: readonly Item[], i: number): boolean {
+  const item = items[i];
+  return (
+    item?.spoken === true &&
+    item.value % 100 === 0 &&
+    item.value < 1000 &&
+    (/^(?:started|began|left)$/.test(textAt(items, i - 1)) ||
+      (/^(?:started|was|began|left|set)$/.test(textAt(items, i - 2)) &&
+        textAt(items, i - 1) === "at"))
   );
 }
 
@@ -105,7 +119,7 @@ function claim(note: Note, i: number): number {
   if (textAt(items, i + 1) === "p" && items[i - 1]?.unit?.dimension === "current") return i;
   const loose = talkOfTime(items, i);
   const clock = clockAt(items, i, loose);
-  if (clock === undefined || measured(items, i)) return i;
+  if (clock === undefined || measured(items, i) || startedAt(items, i)) return i;
   // "still 425 this morning": a gauge that stands where it stood
   const stands = /^(?:still|holding|holds|held|only)$/.test(textAt(items, i - 1));
   if (stands && !item.colon && item.value >= 100 && note.context.readings.length > 0) return i;

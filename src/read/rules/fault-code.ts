@@ -56,8 +56,12 @@ function codeAt(note: Note, i: number, strong: boolean): Code | undefined {
         end: at + 2,
       };
     const digits = digitsOf(items[at]);
-    if (digits !== undefined && !(item.text === "a" && !strong))
+    if (digits !== undefined && !(item.text === "a" && !strong)) {
+      // "E seven dash two"
+      const sub = textAt(items, at + 1) === "dash" ? digitsOf(items[at + 2]) : undefined;
+      if (sub !== undefined) return { value: `${letter}${digits}-${sub}`, end: at + 3 };
       return { value: letter + digits, end: at + 1 };
+    }
   }
   if (item.kind === itemKind.points && item.points?.length === 1 && item.points[0]?.length === 1) {
     const name = item.points[0][0] ?? "";
@@ -176,6 +180,18 @@ function nextCode(note: Note, i: number): void {
   add(note, at, code, at);
 }
 
+/** "a U4 on system two and a P eight on the third": behind a code each "and a <letter> <number>" is one. */
+function furtherCodes(note: Note): void {
+  const { items } = note;
+  if (!note.readings.some((one) => one.quantity === "fault_code")) return;
+  for (let i = 0; i + 3 < items.length; i++) {
+    if (items[i]?.text !== "and" || !/^(?:a|an)$/.test(textAt(items, i + 1))) continue;
+    const code = codeAt(note, i + 2, false);
+    if (code === undefined || !/^[A-Z]{1,2}-?\d{1,3}$/.test(code.value)) continue;
+    add(note, i + 2, code, i + 2);
+  }
+}
+
 /** "code E4", "alarms 8VX n 3WZ", "flashing code J nineteen", "controller has a Z six up" */
 export const faultCodes: Rule = {
   name: "code <letters and digits>",
@@ -222,5 +238,6 @@ export const faultCodes: Rule = {
         code = more < 0 ? undefined : codeAt(note, more, false);
       }
     }
+    furtherCodes(note);
   },
 };

@@ -18,7 +18,8 @@ export function belt(note: Note, i: number, item: Item): boolean {
     before.kind === itemKind.points
   )
     return false;
-  if (wordBefore(note.items, i, new Set(["belt", "belts"]), 5) < 0) return false;
+  const belts = new Set(["belt", "belts"]);
+  if (wordBehind(note.items, i, belts, 2) < 0 && !beltBefore(note, i)) return false;
   state(note, SIZE, [i - 1, i + 1], { kind: "note", about: "size" });
   return true;
 }
@@ -41,6 +42,30 @@ function isDiameter(note: Note, i: number, item: Item): boolean {
     );
 }
 
+/** The belt may have been named a while before: "threw a new one on, it's an A fifty two". */
+function beltBefore(note: Note, i: number): boolean {
+  const spoken = /^(?:a|an|the)$/.test(textAt(note.items, i - 2));
+  return wordBefore(note.items, i, new Set(["belt", "belts"]), spoken ? 20 : 5) >= 0;
+}
+
+/** Said in eighths that are no quarters: so pipes are called, no gauge is read so. */
+function eighths(item: Item): boolean {
+  return item.value > 0 && (item.value * 8) % 2 === 1;
+}
+
+/** "the suction pipe's one and one eighth", "line set is three eighths" */
+function spokenPipe(items: readonly Item[], i: number, item: Item): boolean {
+  return (
+    item.spoken &&
+    eighths(item) &&
+    items
+      .slice(Math.max(0, i - 4), i)
+      .some(({ text }) =>
+        /^(?:pipe|pipes|line|lines|suction|liquid|lineset|set|tube|copper)$/.test(text),
+      )
+  );
+}
+
 export function pipe(note: Note, i: number, item: Item): boolean {
   const { items } = note;
   if (isDiameter(note, i, item)) {
@@ -52,8 +77,8 @@ export function pipe(note: Note, i: number, item: Item): boolean {
     item.fraction &&
     item.unit === undefined &&
     item.value < 3 &&
-    !item.spoken &&
-    (article === "a" || article === "the" || article === "new")
+    (!item.spoken || eighths(item)) &&
+    (article === "a" || article === "the" || article === "new" || spokenPipe(items, i, item))
   ) {
     state(note, SIZE, [i, i + 1], { kind: "note", about: "size" });
     return true;

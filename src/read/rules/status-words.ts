@@ -65,7 +65,15 @@ function atMachine(note: Note, i: number, after: number): boolean {
 }
 
 /** Words that look like a status and are not: "filters were done last week", "leaving 51.5". */
+function wet({ items }: Note, i: number): boolean {
+  return items
+    .slice(Math.max(0, i - 2), i + 1)
+    .some(({ text }) => /^(?:water|waters|chw|chilled|hot|loop)$/.test(text));
+}
+
 export function isStatus(note: Note, i: number, status: Status): boolean {
+  // "chilled water's leaving at seven": the water's warmth
+  if (/^water_/.test(note.items[i]?.label?.place ?? "") && wet(note, i)) return false;
   const { items } = note;
   let after = i + 1;
   while (after < items.length && (items[after]?.from ?? 0) < (items[i]?.signsTo ?? 0)) after++;

@@ -73,16 +73,22 @@ export function twoSupplies(note: Note, i: number, item: Item): boolean {
   return true;
 }
 
-/** "a new forty five five cap": two sizes said without a joint, 45 and 5. */
-function saidTwice(items: readonly Item[], i: number, item: Item): boolean {
+/** "it's a forty five five", "forty five five cap": a capacitor's two sizes without a joint, 45 and 5. */
+function spokenTwin(items: readonly Item[], i: number, item: Item): boolean {
+  const small = Math.round((item.value % 1) * 10);
   if (!item.spoken || !item.loose || item.unit !== undefined) return false;
-  if (item.value < 15 || item.value > 81 || Number.isInteger(item.value)) return false;
-  return items[i + 1]?.label?.quantity === "capacitance";
+  if (item.value < 15 || item.value > 81 || small === 0) return false;
+  if (items[i + 1]?.label?.quantity === "capacitance") return true;
+  if (small < 3 || Math.floor(item.value) % 5 !== 0) return false;
+  if (!/^(?:a|an|the|new|dual)$/.test(textAt(items, i - 1))) return false;
+  return items.some(
+    ({ label, text }) => label?.quantity === "capacitance" || /^(?:cap|caps|dual)$/.test(text),
+  );
 }
 
 export function doubled(note: Note, i: number, item: Item): boolean {
   const { items } = note;
-  if (saidTwice(items, i, item)) {
+  if (spokenTwin(items, i, item)) {
     const first = Math.trunc(item.value);
     const second = Math.round((item.value - first) * 10);
     state(note, SIZE, [i, i + 1], { kind: "note", about: `size ${first}/${second}` });
@@ -90,7 +96,7 @@ export function doubled(note: Note, i: number, item: Item): boolean {
   }
   const other = items[i + 2];
   if (
-    !/^(?:\/|\+|plus)$/.test(textAt(items, i + 1)) ||
+    !/^(?:[/+]|plus|over|slash|by)$/.test(textAt(items, i + 1)) ||
     !freeNumber(other) ||
     !Number.isInteger(item.value) ||
     textAt(items, i + 3) === "/"

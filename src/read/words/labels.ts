@@ -6,7 +6,7 @@ type Row = readonly [words: string, label: Label];
 const places: readonly Row[] = [
   ["line|ln|pipe", { hint: "temperature" }],
   [
-    "suction|suct|suc|sucton|suctn|sct p|low side|lowside|low|suctin|suctioin|suxtion|suction pressure|suct press|suct p|suction press|lo side|low side pressure|back pressure|suction side|sction|suction psi|suct psi|low pressure|succion|suction service port|vapor pressure|suctiom|section pressure|suctions|suction gauge|low sides|sp side|loside|sucks in|sucksin|suck shin|section side|suckshin|sucktion|suktion|lp|vapor|vapor side",
+    "suction|suct|suc|sucton|suctn|sct p|low side|lowside|low|suctin|suctioin|suxtion|suction pressure|suct press|suct p|suction press|lo side|low side pressure|back pressure|suction side|sction|suction psi|suct psi|low pressure|low pressure control|low pressure controls|succion|suction service port|vapor pressure|suctiom|section pressure|suctions|suction gauge|low sides|sp side|loside|sucks in|sucksin|suck shin|section side|suckshin|sucktion|suktion|lp|vapor|vapor side",
     { place: "suction", hint: "pressure" },
   ],
   [
@@ -14,7 +14,7 @@ const places: readonly Row[] = [
     { place: "suction", hint: "temperature" },
   ],
   [
-    "head|hd|head pressure|disch|discharge|dischage|dischrge|disch press|discharge pressure|head press|disch p|discharge press|dis|hed|hed pressure|discharg|head psi|hot gas pressure|discharge side|disc pressure|dicharge|head pres|discharge psi|discahrge|dischg|condensing pressure|hp side|head pressure control|head control",
+    "head|hd|head pressure|disch|discharge|dischage|dischrge|disch press|discharge pressure|head press|disch p|discharge press|dis|hed|hed pressure|discharg|head psi|hot gas pressure|discharge side|disc pressure|dicharge|head pres|discharge psi|discahrge|dischg|condensing pressure|hp side|head pressure control|head control|high pressure control",
     { place: "discharge", hint: "pressure" },
   ],
   [
@@ -198,7 +198,7 @@ const ratings: readonly Row[] = [
     { rating: "nameplate_charge", quantity: "mass" },
   ],
   [
-    "closes|closes at|reopens at|recloses at|setpoint|set point|set to|setpt|set pt|stpt|cutout set|cut out set|cutout|cut out|cut in|cutin|set at|set for|setting|set points|sp|setpoints|its cutout is set|cutout is set|cut out is set|cutout's set|set|stpnt|min sp|max sp|dialed to|dialed in at|dialed|setpont|set pont|spt|target setpoint|cutout setting|trips at|trip point|trip setting|hp cutout|lp cutout|hp cutout set|lp cutout set|set pint|adjusted to|programmed for|programmed to|limit set|limit is set|set low at|alarm set|alarm set at|cutout is|switch opens at|opens at|closes at|breaks at|set high at|cuts out at|cuts in at|setpoint is|csp|hsp|kicks out at|clg sp|htg sp|hpc set|lpc set|opens @|closes @|cuts in @|cuts out @|kicks out @|trips @|opens on|set @",
+    "closes|closes at|reopens at|recloses at|setpoint|set point|set to|setpt|set pt|stpt|cutout set|cut out set|cutout|cut out|cut in|cutin|set at|set for|setting|set points|sp|setpoints|its cutout is set|cutout is set|cut out is set|cutout's set|set|stpnt|min sp|max sp|dialed to|dialed in at|dialed|setpont|set pont|spt|target setpoint|cutout setting|trips at|trip point|trip setting|hp cutout|lp cutout|hp cutout set|lp cutout set|set pint|adjusted to|programmed for|programmed to|limit set|limit is set|set low at|alarm set|alarm set at|cutout is|switch opens at|opens at|closes at|breaks at|set high at|cuts out at|cuts in at|setpoint is|csp|hsp|kicks out at|clg sp|htg sp|hpc set|lpc set|opens @|closes @|cuts in @|cuts out @|kicks out @|trips @|opens on|set @|cuts out|cuts in",
     { rating: "setpoint" },
   ],
   [
@@ -206,7 +206,7 @@ const ratings: readonly Row[] = [
     { rating: "expected" },
   ],
   [
-    "stat set|stat is set|thermostat set|thermostat is set to|thermostat is set|thermostat set to|tstat set|stat set to|stat is set to|thermostats set|thermostat at|stat at|stat calling|tstat at|occupied setpoint|cooling setpoint|heating setpoint|set temp|thermostat is calling for|thermostat set at|stat is at|stats set at|stats set to|tstat set to|room setpoint|space setpoint|box setpoint|chw setpt|chw setpoint|chilled water setpoint|thermostat setting|csp|hsp|stat setpoint|thermostat setpoint|water setpoint|thermostat calling|tstat calling|stat calling for|tstat calling for|thermostat calling for|calling for|tstat is calling for|stat is calling for",
+    "stat set|stat is set|thermostat set|thermostat is set to|thermostat is set|thermostat set to|tstat set|stat set to|stat is set to|thermostats set|thermostat at|stat at|stat calling|tstat at|occupied setpoint|cooling setpoint|heating setpoint|set temp|thermostat is calling for|thermostat set at|stat is at|stats set at|stats set to|tstat set to|room setpoint|space setpoint|box setpoint|chw setpt|chw setpoint|chilled water setpoint|thermostat setting|csp|hsp|stat setpoint|thermostat setpoint|water setpoint|thermostat calling|tstat calling|stat calling for|tstat calling for|thermostat calling for|calling for|tstat is calling for|stat is calling for|thermostat cuts in|thermostat cuts out|stat cuts in|stat cuts out|tstat cuts in|tstat cuts out|thermostat cuts in at|thermostat cuts out at|stat cuts in at|stat cuts out at",
     { rating: "setpoint", hint: "temperature" },
   ],
 ];
