@@ -13,7 +13,7 @@ export const vacuum = {
         "micron|microns|µmhg|microns of mercury|mcrons|mcron|micorns|microns hg|mics of vacuum|micros of vacuum|umhg|microm",
       beside: "u|µ|um|mic|mics",
       heard:
-        "micro n|mikrons|my crons|my cron|micro ns|mike rons|macrons|macron|my krons|microbes|mike ron|mikron|michael's|mykrons|moans|micro once|mic runs|mic rons|micro runs|crones|micron s|microwns",
+        "micro n|mikrons|my crons|my cron|my crowns|my krons of|my crones|micro ns|mike rons|macrons|macron|my krons|microbes|mike ron|mikron|michael's|mykrons|moans|micro once|mic runs|mic rons|micro runs|crones|micron s|microwns",
     },
     {
       dimension: "low_pressure",

@@ -85,11 +85,12 @@ function sameFigure(draft: Draft, reading: Reading, note: Note): boolean {
 function notThat(note: Note, drafts: readonly Draft[]): Draft | undefined {
   const [first, second] = drafts;
   if (first === undefined || second === undefined || drafts.length !== 2) return undefined;
-  const ahead = note.items[first.index - 1]?.text === "not";
+  const told = toldBefore(note);
+  const ahead = told || note.items[first.index - 1]?.text === "not";
   const [right, wrong] = ahead ? [second, first] : [first, second];
   const middle = note.items.slice(first.index + 1, second.index);
   if (!ahead && !middle.some((item) => item.text === "not")) return undefined;
-  if (middle.length > 2) return undefined;
+  if (middle.length > (told ? 4 : 2)) return undefined;
   const old = note.context.readings.find((reading) => sameFigure(wrong, reading, note));
   if (old === undefined) return undefined;
   wrong.gone = true;

@@ -17,6 +17,31 @@ export function hearDigit(tokens: Token[]): void {
   tokens[tokens.length - 1] = { ...last, text: digit, word: lookUp(digit) };
 }
 
+/** "sub cooling is for and super heat's ate": behind a heat's name the phone wrote a word for its figure. */
+export function hearHeat(tokens: Token[]): void {
+  for (let i = 1; i < tokens.length; i++) {
+    const token = tokens[i];
+    const digit = heardBefore[token?.text ?? ""];
+    if (token === undefined || digit === undefined || token.text === "too") continue;
+    const next = tokens[i + 1];
+    const ends =
+      next === undefined || /^(?:and|degrees|sub|super|subcool|superheat|,|\.)$/.test(next.text);
+    if (!ends || !behindHeat(tokens, i)) continue;
+    tokens[i] = { ...token, text: digit, word: lookUp(digit) };
+  }
+}
+
+function behindHeat(tokens: readonly Token[], i: number): boolean {
+  const before = tokens[i - 1];
+  const verb = /^(?:is|at|was|about)$/.test(before?.text ?? "");
+  if (token(before) && before?.apostrophe !== true && tokens[i]?.text === "for") return false;
+  return token(verb ? tokens[i - 2] : before);
+}
+
+function token(one: Token | undefined): boolean {
+  return /^(?:heat|superheat|cool|cooling|subcool|subcooling|sh|sc)$/.test(one?.text ?? "");
+}
+
 /** "under a meg", "over a gig": behind a bound the article counts. */
 export function oneOf(tokens: Token[]): void {
   const [bound, article] = tokens.slice(-2);

@@ -8,6 +8,7 @@ export function subjects(list: readonly Draft[], items: readonly Item[]): void {
     if (draft.subject !== undefined) last = draft.subject;
     else if (
       draft.thing !== undefined &&
+      draft.thing !== "level" &&
       last !== undefined &&
       !last.startsWith("circuit") &&
       !/-\d/.test(last) &&

@@ -88,12 +88,21 @@ function partOf(build: Building, said: NumberSaid, end: number): number {
   return unitAt(build, end + 2) === undefined ? end : end + 2;
 }
 
+/** "two oh nine A C two oh six": the next pair of phases, no amps. */
+function letterOfPhase(build: Building, i: number): boolean {
+  const token = build.tokens[i];
+  if (token?.text !== "a" || token.glued || build.typed.charAt(token.from) !== "A") return false;
+  const next = build.tokens[i + 1];
+  if (next?.text !== "b" && next?.text !== "c") return false;
+  return build.typed.charAt(next.from) !== next.text && numberAt(build.tokens, i + 2) !== undefined;
+}
+
 /** Puts a number and its unit into one item; returns the token behind them. */
 function numberItem(build: Building, i: number, said: NumberSaid): number {
   const first = build.tokens[i];
   if (first === undefined) return i + 1;
   const spread = partOf(build, said, toleranceEnd(build, said.end, true));
-  const unit = unitAt(build, spread);
+  const unit = letterOfPhase(build, spread) ? undefined : unitAt(build, spread);
   const gas = said.spoken && gasWithin(build, i, i + 1) === i;
   const found = gas || (unit !== undefined && namesNext(build, spread, unit)) ? undefined : unit;
   const end = toleranceEnd(build, found?.end ?? spread, false);

@@ -119,7 +119,9 @@ function spokenOrdinal(build: Building, i: number, noun: Noun): Ordinal | undefi
     return undefined;
   const owned = noun.kind === "point" || token?.apostrophe === true;
   if (!owned && scale === "point") return undefined;
-  if (!owned && next?.text === "and" && build.tokens[i + 2]?.text === "a") return undefined;
+  const part = build.tokens[i + 3]?.word?.number?.kind;
+  if (!owned && next?.text === "and" && build.tokens[i + 2]?.text === "a" && part !== undefined)
+    return undefined;
   if (!owned && measured(build, i + 1)) return undefined;
   return { text: String(said.value), end: i + 1 };
 }

@@ -139,6 +139,8 @@ function zeroUnit(items: readonly Item[], i: number): string | undefined {
     return undefined;
   }
   if (item.text === "dead" && items[i + 1]?.text === "short") return "ohm";
+  // "the secondary's dead zero"
+  if (item.text === "dead" && items[i + 1]?.kind === itemKind.number) return undefined;
   if (item.text === "nothing" || item.text === "dead" || item.text === "zilch") return "?";
   return undefined;
 }

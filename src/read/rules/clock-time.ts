@@ -106,6 +106,25 @@ function startedAt(items: readonly Item[], i: number): boolean {
   );
 }
 
+/** "at ten forty suction was 71": spoken at the head of what was measured then. */
+function opensWith(items: readonly Item[], i: number): boolean {
+  const [at, item, next, start] = [items[i - 1], items[i], items[i + 1], items[i - 2]];
+  if (at?.text !== "at" || item?.spoken !== true || item.unit !== undefined) return false;
+  if (item.value < 100 || item.value >= 1300 || item.value % 100 === 0) return false;
+  if (
+    start !== undefined &&
+    start.kind !== itemKind.line &&
+    !/^(?:[.,]|and|then|so)$/.test(start.text)
+  )
+    return false;
+  const told =
+    next?.label?.place !== undefined ||
+    next?.label?.quantity !== undefined ||
+    next?.kind === itemKind.points ||
+    next?.kind === itemKind.subject;
+  return told && items.slice(i + 2).some(({ kind }) => kind === itemKind.number);
+}
+
 function claim(note: Note, i: number): number {
   const { items } = note;
   const item = items[i];
@@ -118,7 +137,7 @@ function claim(note: Note, i: number): number {
   // "40a 2p": two poles
   if (textAt(items, i + 1) === "p" && items[i - 1]?.unit?.dimension === "current") return i;
   const loose = talkOfTime(items, i);
-  const clock = clockAt(items, i, loose);
+  const clock = clockAt(items, i, loose || opensWith(items, i));
   if (clock === undefined || measured(items, i) || startedAt(items, i)) return i;
   // "still 425 this morning": a gauge that stands where it stood
   const stands = /^(?:still|holding|holds|held|only)$/.test(textAt(items, i - 1));

@@ -130,8 +130,9 @@ export function doubled(note: Note, i: number, item: Item): boolean {
 }
 
 function capNear(items: readonly Item[], i: number): boolean {
+  const called = /^(?:a|an|the)$/.test(textAt(items, i - 1));
   const before = items
-    .slice(Math.max(0, i - 3), i)
+    .slice(called ? 0 : Math.max(0, i - 3), i)
     .some((item) => item.label?.quantity === "capacitance");
   return before || items.slice(i + 3, i + 7).some((item) => item.label?.quantity === "capacitance");
 }
