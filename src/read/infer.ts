@@ -29,6 +29,7 @@ import {
 import { nextPoint } from "./next-point.ts";
 import { likeLeft, oilIsWarm, own } from "./own-words.ts";
 import { pairsAgain } from "./pairs-again.ts";
+import { pinsBehindGround } from "./pins-behind-ground.ts";
 import {
   byCapacitor,
   byIsolation,
@@ -45,6 +46,7 @@ import { between } from "./relate.ts";
 import { otherEnd, setAndActual } from "./set-actual.ts";
 import type { Setting } from "./settle.ts";
 import { alike, likeBefore, likeBehind, near, shapeOf } from "./shape.ts";
+import { startsDraw } from "./starts-draw.ts";
 import { byVolts } from "./volts.ts";
 import { role } from "./word.ts";
 
@@ -268,6 +270,7 @@ export function infer(
   rowAgain(list, items);
   thatLine(list, items, context);
   inOrder(list, items, context);
+  startsDraw(list, items);
   if (peaksAndRuns(list)) for (const draft of list) byState(draft, list, items);
   for (const draft of list) if (draft.quantity === undefined) fromContext(draft, items, context);
   byCapacitor(list, items);
@@ -279,6 +282,7 @@ export function infer(
   for (const draft of list) byState(draft, list, items);
   for (const draft of list) byTest(draft, list, context);
   for (const draft of list) byPlausibility(draft);
+  pinsBehindGround(list);
   onTheOthers(list, items);
   alongShapes(list, items);
   hashes(list);

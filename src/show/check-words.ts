@@ -52,7 +52,7 @@ export const checkWords: Readonly<Record<CheckName, CheckWords>> = {
     places: ["dc_bus"],
   },
   bridge: {
-    name: "rectifier",
+    name: "diode test",
     act: "diode drops of the bridge, bus proven dead",
     of: ["diode_drop"],
   },

@@ -1,0 +1,28 @@
+import type { Draft } from "./draft.ts";
+import type { Item } from "./item.ts";
+import { itemKind } from "./item.ts";
+
+/** A, of what starts: no compressor of this trade draws more. Common practice, no source. */
+const mostAmps = 400;
+
+/** "board in, starts 6 then 11 then 18.2": what starts draws amps, whatever was measured before it. */
+export function startsDraw(list: readonly Draft[], items: readonly Item[]): void {
+  for (const draft of list) {
+    const bare =
+      draft.quantity === undefined &&
+      draft.unit === undefined &&
+      draft.named === undefined &&
+      draft.place === undefined &&
+      draft.points === undefined &&
+      draft.rating === undefined;
+    if (!bare || !(draft.value < mostAmps)) continue;
+    const first = draft.series?.[0] ?? draft.value;
+    const at = items.findIndex(
+      (item, i) =>
+        item.kind === itemKind.number && item.value === first && items[i - 1]?.text === "starts",
+    );
+    if (at < 0 || at > draft.index) continue;
+    draft.quantity = "current";
+    draft.assumedQuantity = true;
+  }
+}
