@@ -46,6 +46,8 @@ function isPair(reading: Reading, scene: Scene): boolean {
   const value = numberOf(reading);
   if (value === undefined || value > 60 || reading.kind === "ac" || reading.at === "dc_bus")
     return false;
+  // "comms ok, U V W give 0 volts": what the drive puts out
+  if (reading.points?.some((one) => /^[UVWT]\d?$/.test(one)) === true) return false;
   if (/signal|transducer|sensor|supply on/.test(wordsNear(scene, reading))) return false;
   return (
     pairWords.test(noteWords(scene, reading)) ||

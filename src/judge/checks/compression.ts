@@ -1,7 +1,7 @@
 import type { Finding } from "../../model.ts";
 import { compressionRatio } from "../../physics/compression-ratio.ts";
-import { applicationOf } from "../application.ts";
-import { ratioBand, verdictOf } from "../bands.ts";
+import { applicationOf, isHeating } from "../application.ts";
+import { type Band, ratioBand, verdictOf } from "../bands.ts";
 import type { Check } from "../check.ts";
 import { type Circuit, circuitsOf } from "../circuit.ts";
 import { contradictionsOf } from "../contradiction.ts";
@@ -81,12 +81,20 @@ const words = {
   high: "high, the compressor works hard for what it moves",
 } as const;
 
+/** Heat out of cold air takes more lift than cooling: 4 to 7 at low outdoor temperatures. Common practice, no source. */
+const heatingTo = 7;
+
+function bandOf(scene: Scene): Band {
+  const band = ratioBand[applicationOf(scene)];
+  return isHeating(scene) ? { ...band, to: Math.max(band.to, heatingTo) } : band;
+}
+
 function finding(circuit: Circuit, scene: Scene): Finding[] {
   const { lift, about } = circuit;
   if (lift === undefined) return [];
   const ratio = compressionRatio(lift.highPa, lift.suctionPa);
   if (ratio === undefined) return [];
-  const verdict = ratio < flat ? "flat" : verdictOf(ratio, ratioBand[applicationOf(scene)]);
+  const verdict = ratio < flat ? "flat" : verdictOf(ratio, bandOf(scene));
   return [
     {
       about,

@@ -5,8 +5,11 @@ import { perScene, type Scene } from "../scene.ts";
 import { plain } from "../words.ts";
 import { allVoltages, controlBelowV, sideOf } from "./volts.ts";
 
-/** Share of the line side below which a pair behind a fuse is dead. Common practice, no source. */
-const deadShare = 0.35;
+/**
+ * Share of the line side below which a pair behind a fuse is dead: what hangs on the two live lines
+ * feeds about half back to the third. Circuit reasoning; common practice, no source.
+ */
+const deadShare = 0.6;
 
 /** Both sides of fuses, a breaker or a disconnect were read, not of a contactor. */
 export const isOfFuses: (scene: Scene) => boolean = perScene((scene) => {

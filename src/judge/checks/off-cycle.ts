@@ -36,7 +36,11 @@ export function offCycle(scene: Scene, figures: Figures): Finding[] {
       : dewCel < coilCel - toleranceK
         ? "below"
         : "matches";
-  return [standing(outcome, pa - bubblePa, bubbleCel, figures)];
+  const made = standing(outcome, pa - bubblePa, bubbleCel, figures);
+  // with liquid left only another refrigerant stands lower
+  return outcome === "below" && /\bglass\b.{0,12}\b(?:shows? liquid|full|solid)\b/.test(scene.words)
+    ? [{ ...made, signs: ["at_rest:below", "wrong_gas:said"] }]
+    : [made];
 }
 
 type Outcome = "above" | "matches" | "below";

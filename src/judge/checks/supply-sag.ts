@@ -51,7 +51,7 @@ export function supplySag(all: readonly Reading[], scene: Scene): Finding[] {
 
 /** More than this unit feels it. */
 const everywhere =
-  /(?:other units?|whole (?:building|street)|all over|everything|lights?|at the (?:main|meter|panel|service))\b.{0,24}\b(?:dips?|dim|sags?|drops?|too|as well|also|building)\b|\b(?:at the unit|here) and (?:also )?(?:at )?the (?:main|meter|panel|service)\b|\bsame at the (?:main|meter|panel|service)\b/;
+  /(?:other units?|whole (?:building|street)|all over|everything|lights?|at the (?:main|meter|panel|service))\b.{0,24}\b(?:dips?|dim|sags?|drops?|too|as well|also|building)\b|\b(?:at the unit|here) and (?:also )?(?:at )?the (?:main|meter|panel|service)\b|\bsame (?:(?:dip|sag|drop)\b.{0,12}\b)?at the (?:main|meter|panel|service)\b/;
 
 /** A point ahead of it that keeps its volts at the same moment. */
 function holdsUpstream(one: Reading, scene: Scene, restV: number): boolean {

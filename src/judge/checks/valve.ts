@@ -77,6 +77,10 @@ function saidDrop(scene: Scene): number | undefined {
     (one) => one.quantity === "temperature_difference" && partWords.test(clauseOf(scene, one)),
   );
   if (said !== undefined) return numberOf(said);
+  if (
+    /\bdrier\b.{0,16}\bsame (?:temp\w* )?(?:in and out|both sides|either side)\b/.test(scene.words)
+  )
+    return 0;
   const colder = scene.readings.find(
     (one) => isColder(one, scene) && partWords.test(clauseOf(scene, one)),
   );

@@ -1,5 +1,6 @@
 import type { Finding } from "../../model.ts";
 import { saturationCel } from "../../physics/saturation-temperature.ts";
+import { bands } from "../bands.ts";
 import type { Circuit } from "../circuit.ts";
 import type { Figures } from "../figures.ts";
 
@@ -56,6 +57,12 @@ function isWrong(said: number | undefined, rightK: number, wrongK: number): bool
   return Math.abs(said - wrongK) < same && Math.abs(said - rightK) > same;
 }
 
+/** The figure by the right column finds nothing amiss: only then does the slip explain the call. */
+function isUsual(name: "superheat" | "subcooling", rightK: number): boolean {
+  const { from, to } = name === "superheat" ? bands.superheat.expansion_valve : bands.subcooling;
+  return rightK >= from && rightK <= to;
+}
+
 function finding(
   circuit: Circuit,
   name: "superheat" | "subcooling",
@@ -74,6 +81,6 @@ function finding(
     basis: `${line} point`,
     source:
       "definition; ASHRAE Handbook Refrigeration uses dew for superheat, bubble for subcooling",
-    signs: ["column:wrong"],
+    signs: isUsual(name, rightK) ? ["column:wrong"] : [],
   };
 }

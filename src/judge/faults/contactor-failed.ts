@@ -20,7 +20,7 @@ export const contactorFailed: Fault = {
     "control:present": 0.93,
     "supply:sound": 0.8,
     "supply:phase_lost": 0.015,
-    "current:line_dead": 0.12,
+    "current:line_dead": 0.35,
     "current:none": 0.3,
     "current:usual": 0.1,
     "starting:will_not_start": 0.3,
