@@ -3,6 +3,9 @@
  * record, judge and show read them. A name is added here once.
  */
 
+/** Begins the name of a channel that is one person's own chat with the bot. */
+export const directPrefix = "direct:";
+
 export const statuses = [
   "on_the_way",
   "on_site",

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { directPrefix } from "../../src/vocabulary.ts";
 import type { Ask } from "./ask.ts";
 import type { MatrixConfig } from "./config.ts";
 import type { KeyFile } from "./keys/key-file.ts";
@@ -41,6 +42,9 @@ const cipherSchema = z.object({
 const state = (room: string, type: string): string =>
   `/_matrix/client/v3/rooms/${encodeURIComponent(room)}/state/${encodeURIComponent(type)}/`;
 const encryptedNote = (room: string): string => `encrypted:${room}`;
+/** A direct room's name in the record is its id, marked as one; without the mark in older stores. */
+const bare = (channel: string): string =>
+  channel.startsWith(directPrefix) ? channel.slice(directPrefix.length) : channel;
 const directNote = (room: string): string => `direct:${room}`;
 
 export function openRooms(config: MatrixConfig, file: KeyFile, ask: Ask): Rooms {
@@ -58,10 +62,12 @@ export function openRooms(config: MatrixConfig, file: KeyFile, ask: Ask): Rooms 
     },
     channelOf: (room) =>
       channels.get(room) ??
-      (config.direct && file.note(directNote(room)) !== undefined ? room : undefined),
+      (config.direct && file.note(directNote(room)) !== undefined
+        ? `${directPrefix}${room}`
+        : undefined),
     roomOf: (channel) =>
       [...channels].find(([, name]) => name === channel)?.[0] ??
-      (file.note(directNote(channel)) === undefined ? undefined : channel),
+      (file.note(directNote(bare(channel))) === undefined ? undefined : bare(channel)),
     admitDirect: (room, inviter) => file.setNote(directNote(room), inviter),
     noteEncrypted,
     cipherOf: async (room) => {

@@ -20,7 +20,10 @@ const threadsMs = 7 * 24 * 3600_000;
  */
 export async function catchUp(working: Working): Promise<void> {
   const directs = working.config.direct ? knownDirects(working.door) : [];
-  const channels = [...working.crew.channels, ...directs.map((id) => ({ name: id, id }))];
+  const channels = [
+    ...working.crew.channels,
+    ...directs.map((id) => ({ name: working.crew.channelName(id) ?? id, id })),
+  ];
   for (const { name, id } of channels) {
     if (working.stopping()) return;
     try {

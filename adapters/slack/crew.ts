@@ -1,16 +1,20 @@
+import { directPrefix } from "../../src/vocabulary.ts";
 import type { Person } from "../serve/people.ts";
 import type { SlackConfig } from "./config.ts";
 
 /** Who the bot listens to and where, by Slack's ids. */
 export interface Crew {
   readonly person: (userId: string) => Person | undefined;
-  /** the name of an admitted channel; a direct channel keeps its id */
+  /** the name of an admitted channel; a direct chat has its id behind a mark */
   readonly channelName: (channelId: string) => string | undefined;
   readonly channelId: (name: string) => string | undefined;
   readonly channels: readonly { readonly name: string; readonly id: string }[];
 }
 
 const isDirect = (id: string): boolean => id.startsWith("D");
+/** A direct chat's name in the record is its id, marked as one; without the mark in older stores. */
+const idOf = (name: string): string =>
+  name.startsWith(directPrefix) ? name.slice(directPrefix.length) : name;
 
 export function crewOf(config: SlackConfig, people: readonly Person[]): Crew {
   const byUser = new Map(
@@ -22,8 +26,9 @@ export function crewOf(config: SlackConfig, people: readonly Person[]): Crew {
     person: (userId) => byUser.get(userId),
     channelName: (id) =>
       channels.find((channel) => channel.id === id)?.name ??
-      (config.direct && isDirect(id) ? id : undefined),
+      (config.direct && isDirect(id) ? `${directPrefix}${id}` : undefined),
     channelId: (name) =>
-      channels.find((channel) => channel.name === name)?.id ?? (isDirect(name) ? name : undefined),
+      channels.find((channel) => channel.name === name)?.id ??
+      (isDirect(idOf(name)) ? idOf(name) : undefined),
   };
 }

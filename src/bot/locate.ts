@@ -2,7 +2,7 @@ import type { Message } from "../model.ts";
 import { inHand } from "../record/hand.ts";
 import { namesIn } from "../record/names.ts";
 import { type Asked, jobNamed, type Route, route } from "../record/route.ts";
-import { gripKey, type Memory } from "./memory.ts";
+import { gripsIn, type Memory } from "./memory.ts";
 import { threadJob } from "./rest.ts";
 import { routables, worldOf } from "./world.ts";
 
@@ -39,8 +39,7 @@ export function locateWords(
 function askedOf(memory: Memory, message: Message): Asked {
   const { channel, thread, person, at } = message;
   const instant = Date.parse(at);
-  const held = memory.grips.get(gripKey(channel, person));
-  const grips = held === undefined ? [] : [...held.values()].flat();
+  const grips = gripsIn(memory, channel, person);
   return {
     named: namesIn(message.text, worldOf(memory)),
     thread: thread === undefined ? undefined : threadJob(memory, channel, thread),

@@ -1,6 +1,7 @@
 import type { Job, Judgement, Role, RunningClock } from "../model.ts";
 import { equipmentOf } from "../record/case.ts";
 import { clocksOf } from "../record/clocks.ts";
+import { isDirect } from "../record/direct.ts";
 import { entriesAtHand, entriesOf } from "../record/entries-table.ts";
 import type { Entry } from "../record/entry.ts";
 import { fileOf } from "../record/gaps.ts";
@@ -212,11 +213,25 @@ export function whole(memory: Memory, job: Job, entries: readonly Entry[]): Job 
 
 export const gripKey = (channel: string, who: string): string => `${channel}\n${who}`;
 
+const channelOf = (memory: Memory, job: number): string | undefined =>
+  memory.jobs.get(job)?.channel;
+
+/** The grips of a person: in a channel, or wherever they are for who speaks to the bot alone. */
+export function gripsIn(memory: Memory, channel: string, who: string): readonly PersonGrip[] {
+  const own = memory.grips.get(gripKey(channel, who));
+  if (!isDirect(channel)) return own === undefined ? [] : [...own.values()].flat();
+  return [...memory.grips].flatMap(([key, held]) =>
+    key.endsWith(`\n${who}`) ? [...held.values()].flat() : [],
+  );
+}
+
 /** Puts the grips on a job in the place of those that were known. */
 function holdAnew(memory: Memory, job: number, grips: readonly PersonGrip[]): void {
   for (const held of memory.grips.values()) held.delete(job);
   for (const grip of grips) {
-    const key = gripKey(grip.channel, grip.who);
+    // what is said to the bot alone takes the job in hand where the crew talks of it
+    const channel = isDirect(grip.channel) ? channelOf(memory, job) : grip.channel;
+    const key = gripKey(channel ?? grip.channel, grip.who);
     const held = memory.grips.get(key) ?? new Map<number, readonly PersonGrip[]>();
     held.set(job, [...(held.get(job) ?? []), grip]);
     memory.grips.set(key, held);

@@ -1,4 +1,5 @@
 import type { Message, Understood } from "../model.ts";
+import { isDirect } from "../record/direct.ts";
 import { waitedFor } from "../record/parts.ts";
 import type { Route } from "../record/route.ts";
 import { allJobs, type Memory } from "./memory.ts";
@@ -13,7 +14,7 @@ export function orderFor(memory: Memory, message: Message, said: Understood): Ro
   const jobs = allJobs(memory).filter(
     ({ status, channel, parts }) =>
       status !== "done" &&
-      channel === message.channel &&
+      (channel === message.channel || isDirect(message.channel)) &&
       waitedFor(parts).some(({ state }) => state === "needed"),
   );
   const [only, ...others] = jobs;

@@ -8,6 +8,7 @@ import type {
   ReplyInput,
 } from "../model.ts";
 import { earlierJobs, equipmentOf, siteOf } from "../record/case.ts";
+import { isDirect } from "../record/direct.ts";
 import { isCurrent } from "../record/readings.ts";
 import { fillOf } from "./cylinder-fill.ts";
 import type { Plan } from "./file-note.ts";
@@ -66,7 +67,8 @@ export function replyInput(memory: Memory, worked: Worked): ReplyInput {
     ...(repeats === undefined ? {} : { repeats }),
     opened: plan.opened,
     late: isLate(message, was),
-    addressed: inThread || message.to_bot === true || /\bbot\b/i.test(message.text),
+    addressed:
+      inThread || message.to_bot === true || isDirect(channel) || /\bbot\b/i.test(message.text),
     ...(plan.problem === undefined
       ? {}
       : { routing: { candidates: candidatesOf(memory, message, plan.problem) } }),
@@ -105,7 +107,7 @@ function openHere(memory: Memory, message: Message): readonly Job[] {
   const open = allJobs(memory).filter(
     (job) =>
       job.status !== "done" &&
-      job.channel === message.channel &&
+      (job.channel === message.channel || isDirect(message.channel)) &&
       Date.parse(job.opened) <= Date.parse(message.at) &&
       (job.assigned === undefined || job.assigned === message.person),
   );

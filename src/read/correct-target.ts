@@ -149,9 +149,20 @@ export function target(draft: Draft, context: Context): Target {
   const latest = [...quantities].map((name) =>
     fitting.filter((reading) => reading.quantity === name).pop(),
   );
-  return mostLikely(
-    draft,
-    latest.filter((reading) => reading !== undefined),
-    context.units,
-  );
+  const list = latest.filter((reading) => reading !== undefined);
+  return mostLikely(draft, list, context.units) ?? clearlyNearest(draft, list, context.units);
+}
+
+/** "no, suction 122" after 62 psi and 40 F: far from both, and of them clearly nearer to one. */
+function clearlyNearest(
+  draft: Draft,
+  list: readonly Reading[],
+  units: Context["units"],
+): Reading | undefined {
+  const rows = list
+    .map((old) => ({ old, far: distance(draft, old, units) }))
+    .sort((a, b) => a.far - b.far);
+  const [first, second] = rows;
+  if (first === undefined || first.far >= FAR) return undefined;
+  return second === undefined || second.far > first.far * 1.5 ? first.old : undefined;
 }

@@ -9,7 +9,7 @@ import { openStore } from "../../src/record/store.ts";
 /**
  * A conversation as a person reads it: `# title`, `= date`, then a line a message,
  * "08:02 bram (thread): text" with "edits N" or "deletes N" after the name, N the number of the
- * message it means; `> ` begins a line of the bot's. Dispatchers and the office are named below.
+ * message it means, "(alone)" a word to the bot in a chat of its own; `> ` begins a line of the bot's. Dispatchers and the office are named below.
  */
 const folder = "fixtures/conversations";
 const roles: Readonly<Record<string, Role>> = { maren: "dispatcher", ibsen: "office" };
@@ -35,8 +35,12 @@ function botOfTheHouse(): Bot {
 }
 
 /** Plays what people say in a transcript; gives the transcript as it should read, replies and all. */
-export function playConversation(text: string): Conversation {
-  const bot = botOfTheHouse();
+export function playConversation(
+  text: string,
+  /** whether the program stops and starts again before this message */
+  restartsBefore: (count: number) => boolean = () => false,
+): Conversation {
+  let bot = botOfTheHouse();
   const lines: string[] = [];
   const replies: string[] = [];
   let date = "2026-05-12";
@@ -55,13 +59,19 @@ export function playConversation(text: string): Conversation {
       continue;
     }
     count += 1;
+    // a new program on the same store: nothing else is carried over
+    if (restartsBefore(count)) bot = openBot(bot.store, () => "salt");
     const message = messageOf(match, { id: String(count), date });
     for (const { text: asked } of tick(bot, message.at)) say("(clock) ", asked);
     lines.push("", line);
     receive(bot, { message });
     for (const { error, replies: rows } of work(bot)) {
       if (error !== undefined) throw new Error(error);
-      for (const row of rows) say(row.edits === undefined ? "" : "(mends) ", row.text);
+      for (const row of rows) {
+        const elsewhere = row.channel !== message.channel && row.kind === "reply";
+        const mark = row.edits === undefined ? "" : "(mends) ";
+        say(elsewhere ? `(in ${row.channel}) ${mark}` : mark, row.text);
+      }
     }
   }
   return { lines, replies };
@@ -76,13 +86,13 @@ function messageOf(
     platform: "test",
     id: known.id,
     at: `${known.date}T${time.length === 5 ? `${time}:00` : time}-05:00`,
-    channel: "south",
+    channel: thread === "alone" ? `direct:${person}` : "south",
     person,
     role: roles[person] ?? "tech",
     text,
     files: [],
     ...(edits === undefined ? {} : { edits }),
     ...(deletes === undefined ? {} : { deletes }),
-    ...(thread === undefined ? {} : { thread }),
+    ...(thread === undefined || thread === "alone" ? {} : { thread }),
   };
 }
