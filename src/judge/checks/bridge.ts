@@ -26,6 +26,11 @@ export const bridge: Check = {
       notes: ["leads off, diode mode, output U 0.00 to DC-, V and W 0.41"],
       equipment: { drive: "inverter", phases: 3, supply_V: 460, rla_A: 20 },
     },
+    {
+      level: "unknown",
+      notes: ["diode mode with the compressor still connected: output U V W all 0.41"],
+      equipment: { drive: "inverter", phases: 3, supply_V: 460, rla_A: 20 },
+    },
   ],
   signs: [
     "output:balanced",
@@ -73,7 +78,30 @@ function stageFinding(stage: Stage, drops: readonly Reading[], scene: Scene): Fi
   const broken = brokenWords(drops, scene);
   if (broken !== undefined) return [found(stage, broken)];
   const values = numbersOf(drops);
-  return values.length === 0 ? [] : [found(stage, spreadWords(values))];
+  if (values.length === 0) return [];
+  const told = spreadWords(values);
+  return stage === "output" && told.level === "good" && saysConnected(scene.words)
+    ? [hidden(found(stage, told))]
+    : [found(stage, told)];
+}
+
+/** The motor hangs on the output still: its windings tie the three legs together. */
+function saysConnected(words: string): boolean {
+  return /\b(?:compressor|comp|motor|leads|plug)\b.{0,8}\b(?:still )?(?:connected|plugged in|hooked up|landed)\b/.test(
+    words.replace(/\b(?:not|dis)\W?(?:connected|hooked up|plugged in)\b/g, ""),
+  );
+}
+
+/** Like drops with the motor on clear nothing: one bad diode reads as the good ones do. */
+function hidden(one: Finding): Finding {
+  return {
+    ...one,
+    level: "unknown",
+    says: "The legs read alike, but the motor was connected and ties them together: one bad diode hides. Repeat it with the motor leads off",
+    brief: "repeat with the motor leads off",
+    signs: [],
+    missing: "the same test with the motor leads off",
+  };
 }
 
 interface Told {

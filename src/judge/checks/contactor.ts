@@ -41,6 +41,7 @@ export const contactor: Check = {
     "contactor:coil_sound",
     "contactor:no_pull_in",
     "contactor:drop",
+    "contactor:pole_open",
     "contactor:welded",
     "contactor:passes",
   ],
@@ -189,7 +190,7 @@ function contactFindings(scene: Scene): Finding[] {
       found(
         "bad",
         `${plain(drop)} V lost over the contacts: a pole does not close`,
-        "contactor:no_pull_in",
+        "contactor:pole_open",
       ),
     ];
   if (drop >= contactDropV.bad)

@@ -120,6 +120,7 @@ export const noFault: Fault = {
     "contactor:coil_open": 0.0005,
     "contactor:no_pull_in": 0.001,
     "contactor:drop": 0.002,
+    "contactor:pole_open": 0.0002,
     "contactor:welded": 0.0003,
     "fan:turns": 0.78,
     "fan:winding_sound": 0.2,
