@@ -5,6 +5,7 @@ import { pointsAt } from "./names.ts";
 import { numberStep } from "./number-items.ts";
 import { type Phrase, phraseAt, signsAt } from "./phrase.ts";
 import { isMetal } from "./point-words.ts";
+import { rowHead } from "./row-head.ts";
 import { hashAt, subjectAt } from "./subject-name.ts";
 import { type Token, tokenKind } from "./token.ts";
 import { opens, role, type Word } from "./word.ts";
@@ -203,10 +204,8 @@ function acrossLegs(build: Building, i: number): boolean {
 
 /** "cond in 85 out 94", "evap in 54 out 45": the way out of what the way in was said of. */
 function outOfIt(build: Building, i: number): number {
-  if (
-    !/^out(?:let)?$/.test(build.tokens[i]?.text ?? "") ||
-    build.tokens[i + 1]?.kind !== tokenKind.number
-  )
+  const way = build.tokens[i]?.text ?? "";
+  if (!/^(?:out(?:let)?|off)$/.test(way) || build.tokens[i + 1]?.kind !== tokenKind.number)
     return 0;
   const [number, label] = [
     build.items[build.items.length - 1],
@@ -214,6 +213,9 @@ function outOfIt(build: Building, i: number): number {
   ];
   const place = label?.label?.place;
   if (number?.kind !== itemKind.number || place === undefined) return 0;
+  // "air on 24.5 off 13"
+  const air = label?.text === "air" && place === "return_air";
+  if ((way === "off") !== air) return 0;
   const out = waysOut[place];
   const token = build.tokens[i];
   if (out === undefined || token === undefined) return 0;
@@ -227,13 +229,14 @@ const waysOut: Readonly<Partial<Record<Place, Place>>> = {
   water_in: "water_out",
   condenser_in: "condenser_out",
   evaporator_in: "evaporator_out",
+  return_air: "supply_air",
 };
 
 function step(build: Building, i: number): number {
   const token = build.tokens[i];
   if (token === undefined) return i + 1;
   const { word } = token;
-  const out = outOfIt(build, i);
+  const out = outOfIt(build, i) || rowHead(build, i);
   if (out > 0) return out;
   const joined = nextSubject(build, i);
   if (joined > 0) return joined;

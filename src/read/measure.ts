@@ -1,5 +1,6 @@
 import { isStrongBreak } from "./breaks.ts";
 import { chain } from "./chain.ts";
+import { columns, timedRows } from "./columns.ts";
 import { conditions } from "./conditions.ts";
 import { correct } from "./correct.ts";
 import { describe } from "./describe.ts";
@@ -185,6 +186,8 @@ export function measure(note: Note): void {
   });
   describe(drafts, items, note.plain);
   zeros(drafts, note);
+  const placeless = columns(drafts, items);
+  timedRows(drafts, items);
   shareRows(drafts, items);
   const setting = settingOf(items, drafts, note.context);
   relate(drafts, items);
@@ -196,6 +199,7 @@ export function measure(note: Note): void {
   repeat(note, drafts);
   infer(drafts, items, setting, note.context);
   share(drafts, items);
+  for (const draft of placeless) draft.place = undefined;
   guard(drafts, items, note.context.units);
   question(note, drafts);
   for (const draft of drafts) draft.measuredAt = timeOf(note, drafts, draft);

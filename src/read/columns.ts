@@ -1,0 +1,193 @@
+import type { Draft } from "./draft.ts";
+import { type Item, itemKind } from "./item.ts";
+import type { Label } from "./label.ts";
+
+/** What stands at the top of a column. */
+type Head =
+  | { readonly kind: "subject"; readonly subject: string }
+  | { readonly kind: "point"; readonly point: readonly string[] }
+  | { readonly kind: "after"; readonly seconds: number }
+  | { readonly kind: "label"; readonly label: Label };
+
+interface Line {
+  readonly from: number;
+  readonly to: number;
+}
+
+function linesOf(items: readonly Item[]): Line[] {
+  const lines: Line[] = [];
+  let from = 0;
+  for (let i = 0; i <= items.length; i++) {
+    if (i < items.length && items[i]?.kind !== itemKind.line) continue;
+    if (i > from) lines.push({ from, to: i });
+    from = i + 1;
+  }
+  return lines;
+}
+
+function headsOf(item: Item): readonly Head[] {
+  if (item.kind === itemKind.subject && (item.subject ?? "") !== "")
+    return [{ kind: "subject", subject: item.subject ?? "" }];
+  if (item.kind === itemKind.points)
+    return (item.points ?? []).map((point) => ({ kind: "point", point }));
+  if (item.kind === itemKind.number && item.unit?.dimension === "time")
+    return [{ kind: "after", seconds: item.value * item.unit.factor }];
+  const { label } = item;
+  if (label === undefined || label.rating !== undefined || label.action !== undefined) return [];
+  if (item.kind === itemKind.label && (label.place ?? label.quantity) !== undefined)
+    return [{ kind: "label", label }];
+  return [];
+}
+
+const rowTitle = /^(?:leads?|leg|pt|point|terminal|comp|fan|ckt|circuit|unit|reading|test)$/;
+
+/** The heads of a line that holds nothing else; all of one kind, two at least. */
+function headLine(items: readonly Item[], line: Line): readonly Head[] {
+  const heads: Head[] = [];
+  for (let i = line.from; i < line.to; i++) {
+    const item = items[i];
+    if (item === undefined) return [];
+    const found = headsOf(item);
+    if (found.length > 0) heads.push(...found);
+    else if (!/^[|/,:]$/.test(item.text) && !(i === line.from && rowTitle.test(item.text)))
+      return [];
+  }
+  const [first] = heads;
+  return heads.length > 1 && heads.every(({ kind }) => kind === first?.kind) ? heads : [];
+}
+
+/** What the small numbers of the rows count, by the word before the heads. */
+const counted: Readonly<Record<string, string>> = {
+  ckt: "circuit ",
+  circuit: "circuit ",
+  comp: "compressor ",
+  fan: "fan ",
+  unit: "unit ",
+  lead: "lead ",
+  leads: "lead ",
+};
+
+/** The values of a row under `columns` heads; a small whole number before them counts the leads. */
+function rowOf(
+  list: readonly Draft[],
+  items: readonly Item[],
+  line: Line,
+): { readonly values: Draft[]; readonly count: Draft | undefined } {
+  const values = list.filter(({ index }) => index >= line.from && index < line.to);
+  const [first] = values;
+  const counts =
+    first?.index === line.from &&
+    first.unit === undefined &&
+    Number.isInteger(first.value) &&
+    first.value >= 1 &&
+    first.value <= 12 &&
+    items.some(({ text }) => text in counted);
+  return counts ? { values: values.slice(1), count: first } : { values, count: undefined };
+}
+
+/** What the row's own label says holds for each of its values. */
+function like(first: Draft, draft: Draft): void {
+  if (draft.before.length > 0 && draft.named !== undefined) return;
+  draft.named ??= first.named;
+  draft.hint ??= first.hint;
+  draft.place ??= first.place;
+  draft.kind ??= first.kind;
+  draft.state ??= first.state;
+  draft.rating ??= first.rating;
+  draft.unit ??= first.unit;
+  draft.points ??= first.points;
+  draft.subject ??= first.subject;
+  draft.grounded = draft.grounded || first.grounded;
+}
+
+function give(head: Head | undefined, draft: Draft): void {
+  if (head?.kind === "subject") draft.subject = head.subject;
+  else if (head?.kind === "point") draft.points = [head.point];
+  else if (head?.kind === "after") draft.after = head.seconds;
+  else if (head?.kind === "label") {
+    const { label } = head;
+    draft.place = label.place;
+    draft.hint = label.hint;
+    draft.named = label.quantity;
+    draft.kind = label.kind;
+    draft.thing = undefined;
+  }
+}
+
+/** The number that begins a row names its lead, its circuit, its fan. */
+function nameRow(count: Draft, values: readonly Draft[], items: readonly Item[]): void {
+  const item = items[count.index];
+  const name = counted[items.find(({ text }) => text in counted)?.text ?? ""] ?? "";
+  count.gone = true;
+  if (item !== undefined) item.owner = "<row> <value>";
+  for (const draft of values) {
+    if (name === "lead ") draft.points = [[`lead ${count.value}`]];
+    else draft.subject = `${name}${count.value}`;
+    draft.before = [count.index, ...draft.before];
+  }
+}
+
+function dropHeads(list: readonly Draft[], items: readonly Item[], line: Line): void {
+  for (const draft of list)
+    if (draft.index >= line.from && draft.index < line.to) {
+      draft.gone = true;
+      const item = items[draft.index];
+      if (item !== undefined) item.owner = "<head> of a column";
+    }
+}
+
+/**
+ * "comp 1 comp 2", then "suct 126 124", "head 366 371": heads on a line, as many values in each row.
+ * Returns the values whose head names no place: a superheat between two pressures belongs to neither.
+ */
+export function columns(list: readonly Draft[], items: readonly Item[]): readonly Draft[] {
+  const lines = linesOf(items);
+  const placeless: Draft[] = [];
+  if (lines.length < 2) return placeless;
+  for (let at = 0; at + 1 < lines.length; at++) {
+    const line = lines[at];
+    const heads = line === undefined ? [] : headLine(items, line);
+    if (line === undefined || heads.length === 0) continue;
+    const alive = list.filter((draft) => !draft.gone && draft.index >= line.to);
+    let rows = 0;
+    for (let next = at + 1; next < lines.length; next++) {
+      const below = lines[next];
+      if (below === undefined) break;
+      const { values, count } = rowOf(alive, items, below);
+      const [first] = values;
+      if (first === undefined || values.length !== heads.length) break;
+      if (heads[0]?.kind === "point") first.points = undefined;
+      if (heads[0]?.kind === "subject") first.subject = undefined;
+      if (count !== undefined) nameRow(count, values, items);
+      values.forEach((draft, order) => {
+        like(first, draft);
+        const head = heads[order];
+        give(head, draft);
+        if (head?.kind === "label" && head.label.place === undefined) placeless.push(draft);
+      });
+      rows++;
+    }
+    if (rows > 0 && heads[0]?.kind === "after") dropHeads(list, items, line);
+    at += rows;
+  }
+  return placeless;
+}
+
+/** "micron log", then "9:00 1800", "9:15 920": each line a time and one more of the same. */
+export function timedRows(list: readonly Draft[], items: readonly Item[]): void {
+  const timed = list.filter((draft) => {
+    const time = items[draft.index - 1];
+    const start = items[draft.index - 2];
+    return (
+      !draft.gone &&
+      time?.kind === itemKind.number &&
+      time.colon &&
+      start?.kind === itemKind.line &&
+      (items[draft.index + 1] === undefined || items[draft.index + 1]?.kind === itemKind.line)
+    );
+  });
+  const [first, ...rest] = timed;
+  if (first === undefined || rest.length === 0) return;
+  for (const draft of rest)
+    if (draft.before.length === 0 && draft.unit === undefined) like(first, draft);
+}
