@@ -21,6 +21,7 @@ export function hearDigit(tokens: Token[]): void {
 export function hearHeat(tokens: Token[]): void {
   for (let i = 1; i < tokens.length; i++) {
     const token = tokens[i];
+    if (token?.text === "buck") hundred(tokens, i);
     const digit = heardBefore[token?.text ?? ""];
     if (token === undefined || digit === undefined || token.text === "too") continue;
     const next = tokens[i + 1];
@@ -29,6 +30,15 @@ export function hearHeat(tokens: Token[]): void {
     if (!ends || !behindHeat(tokens, i)) continue;
     tokens[i] = { ...token, text: digit, word: lookUp(digit) };
   }
+}
+
+/** "low side's a buck twenty": a hundred and twenty. */
+function hundred(tokens: Token[], i: number): void {
+  const [article, token] = [tokens[i - 1], tokens[i]];
+  const next = tokens[i + 1]?.word?.number?.kind;
+  if (token === undefined || article?.text !== "a") return;
+  if (next !== "tens" && next !== "teen" && next !== "oh" && next !== "ones") return;
+  tokens[i] = { ...token, text: "hundred", word: lookUp("hundred") };
 }
 
 function behindHeat(tokens: readonly Token[], i: number): boolean {

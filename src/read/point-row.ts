@@ -18,7 +18,9 @@ export function inFamily(build: Building, i: number, letter: Point): boolean {
   if (
     build.tokens[i - 1]?.text === "on" &&
     (letter.family === "abc" || letter.family === "uvw") &&
-    build.tokens[i + 1]?.kind !== tokenKind.word
+    (build.tokens[i + 1]?.kind !== tokenKind.word ||
+      build.tokens[i + 1]?.text === "and" ||
+      build.tokens[i + 1]?.word?.number !== undefined)
   )
     return true;
   const next = build.tokens[i + 1];
