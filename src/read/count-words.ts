@@ -123,7 +123,9 @@ export function countOf(
     const count = countWord(items, i, plain);
     if (count > 0) {
       const next = items.findIndex((one, at) => at > draft.index && one.kind === itemKind.number);
-      return next > 0 && leadsTo(items, i, next) ? 1 : count;
+      // "2.1 gig all leads 31 C": a temperature is of none of them
+      const warmth = items[next]?.unit?.dimension === "temperature";
+      return next > 0 && !warmth && leadsTo(items, i, next) ? 1 : count;
     }
     if (item.kind === itemKind.word && item.roles === 0) break;
   }

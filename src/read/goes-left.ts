@@ -132,7 +132,7 @@ export function goesLeft(gap: Gap, next: number, kind: string, taken: string): b
   if (kind === "A") return false;
   if (kind === "P") return gap.pointsBehind;
   if (item.label?.place === "dc_bus" && next + 1 === gap.to && busAhead(gap)) return false;
-  if (kind === "L" && gap.placesBehind) return true;
+  if ((kind === "L" || kind === "Q") && gap.placesBehind) return true;
   if (
     kind === "R" &&
     item.label?.quantity === "current" &&

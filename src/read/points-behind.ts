@@ -14,11 +14,15 @@ function bearsPoints(item: Item | undefined): boolean {
   );
 }
 
-/** ".45 supply -.31 return": does a place stand right behind each value, and none before the first? */
+const differences: ReadonlySet<string | undefined> = new Set(["superheat", "subcooling"]);
+
+/** ".45 supply -.31 return", "12 superheat 8 sub": does a name stand behind each value, and none before the first? */
 export function namesPlacesBehind(items: readonly Item[], values: readonly number[]): boolean {
   if (values.length < 2) return false;
   const placed = (item: Item | undefined): boolean =>
-    item?.kind === itemKind.label && item.owner === undefined && item.label?.place !== undefined;
+    item?.kind === itemKind.label &&
+    item.owner === undefined &&
+    (item.label?.place !== undefined || differences.has(item.label?.quantity));
   const start = values[0] ?? 0;
   if (items.slice(0, start).some((item) => placed(item))) return false;
   const many = values.filter((index) => placed(items[index + 1])).length;

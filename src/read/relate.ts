@@ -203,5 +203,12 @@ export function rolesBefore(items: readonly Item[], draft: Draft, from: number):
 /** Values of one kind, one after the other; "0.4 meg 500 V" is a value and what it was measured with. */
 export function inRow(items: readonly Item[], left: Draft, right: Draft): boolean {
   const apart = left.unit !== undefined && right.unit !== undefined && !sameDimension(left, right);
-  return !apart && between(items, left, right).list;
+  // ".8, 550 meg to ground": a row has one unit, said with each or with the last, or with none
+  const another = right.ownUnit && (right.unit?.factor ?? 1) >= 1e5 && left.value < 30;
+  const own = left.ownUnit && left.unit?.factor === right.unit?.factor;
+  return (
+    !apart &&
+    !(another && !own && right.value > 100 * left.value) &&
+    between(items, left, right).list
+  );
 }

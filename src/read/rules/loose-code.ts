@@ -103,6 +103,9 @@ function refrigerant(note: Note, i: number): number | undefined {
   }
   const spoken = spokenGas(note, i);
   if (spoken !== undefined) return spoken;
+  // "6 lb 8 oz of 410"
+  const weighed = items[i - 2]?.unit?.dimension === "mass" && items[i - 1]?.text === "of";
+  if (weighed && item.unit === undefined && gases.has(item.text)) return i + 1;
   const next = items[i + 1]?.text ?? "";
   if (
     item.kind === itemKind.number &&
@@ -234,5 +237,6 @@ function gasName(said: string): string {
     .replace(/SPLIT|SYSTEM|UNIT|MACHINE|FREON|GAS|REFRIGERANT/, "")
     .replace(/[^A-Z0-9]/g, "")
     .replace(/^(?:HFC|HFO|R)/, "");
-  return `R-${plain}`;
+  // two names that are said without their letter: there is no other
+  return `R-${/^(?:410|404)$/.test(plain) ? `${plain}A` : plain}`;
 }
