@@ -155,15 +155,14 @@ function nothing(draft: Draft): void {
     draft.question = "quantity";
 }
 
-/** "oa damper 20%": a damper is no valve. */
-function damper(draft: Draft, items: readonly Item[]): void {
-  if (draft.quantity !== "valve_opening") return;
-  const near = items.slice(Math.max(0, draft.index - 4), draft.index);
-  if (!near.some((item) => /^(?:damper|dampers|econ|economizer|louver|louvers)$/.test(item.text)))
-    return;
-  draft.quantity = undefined;
-  draft.named = undefined;
-  draft.hint = undefined;
+/** "liquid at the outdoor 356 psig": air has no such pressure, the pipe that was named has. */
+function inAir(draft: Draft, items: readonly Item[]): void {
+  if (draft.quantity !== "pressure" || draft.place === undefined) return;
+  if (!/_air$/.test(draft.place)) return;
+  const pipes = draft.before.map((index) => items[index]?.label?.place);
+  draft.place = pipes.find(
+    (place) => place === "suction" || place === "discharge" || place === "liquid",
+  );
 }
 
 /** "low speed 9": no motor turns so slowly. */
@@ -256,6 +255,7 @@ export function guard(drafts: readonly Draft[], items: readonly Item[], units: U
     // "peak on startup 112": how it started now, not when it was new
     if (draft.stat === "peak" && draft.state === "start") draft.earlier = false;
     if (!draft.gone) oilWeighed(draft, items);
+    if (!draft.gone) inAir(draft, items);
     if (draft.gone || draft.ownUnit) continue;
     halfSaid(draft, items);
     beginsAgain(draft, items, units);
@@ -270,7 +270,6 @@ export function guard(drafts: readonly Draft[], items: readonly Item[], units: U
     slow(draft);
     nothing(draft);
     oilLevel(draft, items);
-    damper(draft, items);
     horses(draft, items);
     lineAlone(draft, items, units);
     difference(draft, units);

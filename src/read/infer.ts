@@ -28,6 +28,7 @@ import {
 } from "./like-others.ts";
 import { nextPoint } from "./next-point.ts";
 import { likeLeft, oilIsWarm, own } from "./own-words.ts";
+import { pairAgain } from "./pair-again.ts";
 import { pairsAgain } from "./pairs-again.ts";
 import { pinsBehindGround } from "./pins-behind-ground.ts";
 import {
@@ -47,6 +48,7 @@ import { otherEnd, setAndActual } from "./set-actual.ts";
 import type { Setting } from "./settle.ts";
 import { alike, likeBefore, likeBehind, near, shapeOf } from "./shape.ts";
 import { startsDraw } from "./starts-draw.ts";
+import { underLoad } from "./under-load.ts";
 import { byVolts } from "./volts.ts";
 import { role } from "./word.ts";
 
@@ -248,6 +250,8 @@ export function infer(
   setAndActual(items, list, context.units);
   otherEnd(items, list);
   lettersOfGauges(list, items);
+  underLoad(list, items);
+  pairAgain(list, items);
   list.forEach((draft, order) => {
     pulledOnLeg(draft, items);
     ampsAtVolts(draft, list[order - 1], items);

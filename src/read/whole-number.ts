@@ -41,14 +41,17 @@ function typedGroup(tokens: readonly Token[], i: number, limit: number): Group |
 
 function withHundred(tokens: readonly Token[], count: number, i: number): Whole {
   const rest = below(tokens, i, 100);
-  if (rest === undefined || startsAnother(tokens, rest.end, i))
-    return { value: count * 100, end: i };
+  if (rest === undefined || startsAnother(tokens, rest, i)) return { value: count * 100, end: i };
   return { value: count * 100 + rest.value, end: rest.end };
 }
 
-/** "two hundred | four hundred": the group behind "hundred" counts hundreds itself. */
-function startsAnother(tokens: readonly Token[], end: number, i: number): boolean {
-  return numberWord(tokens[end])?.kind === "hundred" && tokens[i]?.text !== "and";
+/** "two hundred | four hundred", "two hundred | two ten": the group behind "hundred" counts hundreds itself. */
+function startsAnother(tokens: readonly Token[], rest: Whole, i: number): boolean {
+  const next = numberWord(tokens[rest.end])?.kind;
+  if (tokens[i]?.text === "and") return false;
+  if (next === "hundred") return true;
+  const one = rest.end === i + 1 && numberWord(tokens[i])?.kind === "ones";
+  return one && (next === "teen" || next === "tens" || next === "oh");
 }
 
 /** "four eighty", "two oh eight", "twelve fifty": pairs as people say them. */

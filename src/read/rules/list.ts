@@ -5,6 +5,7 @@ import { answers } from "./answer.ts";
 import { asideNumbers } from "./aside.ts";
 import { breakers } from "./breaker-and-fuse.ts";
 import { clockTimes } from "./clock-time.ts";
+import { colonRows } from "./colon-rows.ts";
 import { complaints } from "./complaint.ts";
 import { confirms } from "./confirm.ts";
 import { counts } from "./count-of-things.ts";
@@ -62,6 +63,7 @@ export const asides: readonly Rule[] = [
   looseCodes,
   asideNumbers,
   subjectRows,
+  colonRows,
   numberedHeads,
   numberAsName,
   numberedParts,
