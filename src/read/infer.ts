@@ -44,6 +44,7 @@ import {
 } from "./plausible.ts";
 import { fromContext, inOrder, thatLine } from "./recall.ts";
 import { between } from "./relate.ts";
+import { runsOn } from "./runs-on.ts";
 import { otherEnd, setAndActual } from "./set-actual.ts";
 import type { Setting } from "./settle.ts";
 import { alike, likeBefore, likeBehind, near, shapeOf } from "./shape.ts";
@@ -284,6 +285,7 @@ export function infer(
   byPairs(list, items, context, setting);
   byOpen(list);
   for (const draft of list) byState(draft, list, items);
+  runsOn(list, items);
   for (const draft of list) byTest(draft, list, context);
   for (const draft of list) byPlausibility(draft);
   pinsBehindGround(list);

@@ -236,10 +236,23 @@ function sentenceRoles(items: readonly Item[], i: number): number {
   return roles;
 }
 
+/** "Roof at 9:05", "on the roof 8:10": where one is and since when, said first. */
+function roofAndTime(items: readonly Item[]): boolean {
+  const at = items.findIndex((item) => item.text === "roof");
+  if (at < 0 || at > 3) return false;
+  if (!items.slice(0, at).every((item) => /^(?:im|up|on|the|now)$/.test(item.text))) return false;
+  const next = items[at + 1];
+  const time =
+    next?.text === "at" || next?.text === "@" || next?.text === "since" ? items[at + 2] : next;
+  return time?.kind === itemKind.number && time.colon;
+}
+
 /** "here 8:05", "here, parked by dock 3": said first, it is an arrival. */
 export function hereFirst(note: Note): boolean {
   const { items } = note;
-  if (!carries(items[0], hereSign) || note.holds.mark) return false;
+  if (note.holds.mark) return false;
+  if (roofAndTime(items)) return true;
+  if (!carries(items[0], hereSign)) return false;
   const next = items[1];
   return (
     next === undefined ||
