@@ -4,8 +4,13 @@ import { type Item, itemKind } from "./item.ts";
 /** The subject named last holds on, until another part of the machine is spoken of. */
 export function subjects(list: readonly Draft[], items: readonly Item[]): void {
   let last: string | undefined;
-  for (const draft of list) {
+  for (const [order, draft] of list.entries()) {
+    const left = list[order - 1];
+    const capsAnew =
+      draft.named === "capacitance" && left !== undefined && left.sentence !== draft.sentence;
     if (draft.subject !== undefined) last = draft.subject;
+    // "fan 3 locked 4.9A. caps 5.0 4.9 1.3 uF": told of all of them
+    else if (capsAnew && left.quantity !== "capacitance") last = undefined;
     else if (
       draft.thing !== undefined &&
       draft.thing !== "level" &&

@@ -42,13 +42,16 @@ function sideOf(items: readonly Item[], draft: Draft | undefined): string {
  * each other as such air is and the air cools; a warmer "out" may be either and is left to be asked.
  */
 export function inThenOut(items: readonly Item[], drafts: readonly Draft[]): void {
-  if (items.some(({ text }) => noAir.test(text))) return;
+  const inlets = items.some(({ text }) => text === "inlet");
+  if (!inlets && items.some(({ text }) => noAir.test(text))) return;
   const supplied = drafts.some((draft) => draft.place === "supply_air");
   drafts.forEach((left, order) => {
     const right = drafts[order + 1];
     const sides = `${sideOf(items, left)} ${sideOf(items, right)}`;
     if (right === undefined || !/^(?:in out|out in)$/.test(sides)) return;
     if (!warmth(left) || !warmth(right)) return;
+    const near = items.slice(Math.max(0, left.index - 4), right.index + 2);
+    if (inlets && near.some(({ text }) => noAir.test(text))) return;
     if ((left.unit === undefined) !== (right.unit === undefined)) return;
     const [into, out] = sides === "in out" ? [left, right] : [right, left];
     if (supplied) {

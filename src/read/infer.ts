@@ -21,6 +21,7 @@ import {
   otherSize,
   outOfGear,
   pulledOnLeg,
+  pulledOnNext,
   rowAgain,
   strangeUnit,
   threeInRow,
@@ -255,6 +256,7 @@ export function infer(
   pairAgain(list, items);
   list.forEach((draft, order) => {
     pulledOnLeg(draft, items);
+    pulledOnNext(draft, list[order - 1], items);
     ampsAtVolts(draft, list[order - 1], items);
     likeLeft(draft, list[order - 1], items);
     ofComponent(list, order, items);

@@ -242,7 +242,8 @@ function step(build: Building, i: number): number {
   if (joined > 0) return joined;
   const typed = token.kind === tokenKind.number;
   const open = word === undefined ? 0 : word.opens;
-  const legs = build.family === "L" || build.family === "T" || build.family === "lead";
+  const legs =
+    build.family === "L" || build.family === "T" || /^(?:lead|phase)$/.test(build.family);
   if (
     ((open & opens.points) !== 0 && mayPoint(build, i, token)) ||
     (token.kind === tokenKind.code && token.text.length === 4) ||

@@ -282,3 +282,16 @@ export function pulledOnLeg(draft: Draft, items: readonly Item[]): void {
   draft.named = "current";
   draft.hint = undefined;
 }
+
+/** "drawing 18.6 on L1 and 18.9 on L2": the verb holds for the next leg. */
+export function pulledOnNext(draft: Draft, left: Draft | undefined, items: readonly Item[]): void {
+  if (draft.unit !== undefined || draft.named !== undefined || draft.hint !== undefined) return;
+  const legs = [left?.points, draft.points].every(
+    (points) => points?.length === 1 && /^L[123]$/.test(points[0]?.join() ?? ""),
+  );
+  if (!legs || left?.named !== "current" || !alike(left, draft)) return;
+  const gap = between(items, left, draft);
+  if (gap.strong || !gap.calm) return;
+  draft.named = "current";
+  draft.state ??= left?.state;
+}

@@ -171,7 +171,7 @@ export function byThree(list: readonly Draft[], items: readonly Item[], setting:
     );
     const legs = row.every(
       (draft) =>
-        /^(?:L\d|phase [ABC])$/.test(draft.points?.[0]?.[0] ?? "") &&
+        /^(?:L\d|phase [A-C1-3])$/.test(draft.points?.[0]?.[0] ?? "") &&
         draft.points?.[0]?.length === 1,
     );
     const plainRow = row.every(
@@ -273,7 +273,8 @@ export function byPlausibility(draft: Draft): void {
   const pair = draft.points?.[0];
   if (pair === undefined || pair.length !== 2) return;
   const legs =
-    pair.every((point) => /^(?:L\d|N|phase [ABC]|ground)$/.test(point)) && !pair.includes("ground");
+    pair.every((point) => /^(?:L\d|N|phase [A-C1-3]|ground)$/.test(point)) &&
+    !pair.includes("ground");
   const thermostat = pair.includes("R") && pair.includes("C");
   if (thermostat && draft.value >= 18 && draft.value <= 32) draft.quantity = "voltage";
   const pins =

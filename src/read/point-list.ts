@@ -92,7 +92,9 @@ export function numberPair(
       ? build.family
       : build.family === "lead"
         ? "lead "
-        : numbered(build, i);
+        : phases(build)
+          ? "phase "
+          : numbered(build, i);
   if (family === undefined) return undefined;
   const one = digitOf(build.tokens[i]);
   const joint = build.tokens[i + 1];
@@ -128,6 +130,12 @@ export function numberPair(
   )
     return undefined;
   return { points: [`${family}${one}`, `${family}${two}`], end: i + 3 };
+}
+
+/** "phase one to two 471, two to three 468": phases by number. */
+function phases(build: Building): boolean {
+  if (build.family !== "phase") return false;
+  return build.items.some((item) => /^phase \d$/.test(item.points?.[0]?.[1] ?? ""));
 }
 
 /** "1-2 OL, 2-3 0.6, 1-3 OL": pairs by number alone, where they are three or their test is named. */

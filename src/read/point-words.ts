@@ -210,11 +210,15 @@ export function secondPoint(build: Building, i: number, family: string): Point |
   )
     return { name: family === "lead" ? `lead ${value}` : `${family}${value}`, end: i + 1, family };
   if (
-    (family === "L" || family === "T" || family === "lead") &&
+    (family === "L" || family === "T" || family === "lead" || family === "phase") &&
     value >= 1 &&
     value <= 3 &&
     token?.kind === tokenKind.word
   )
-    return { name: family === "lead" ? `lead ${value}` : `${family}${value}`, end: i + 1, family };
+    return {
+      name: family === "lead" || family === "phase" ? `${family} ${value}` : `${family}${value}`,
+      end: i + 1,
+      family,
+    };
   return undefined;
 }

@@ -27,6 +27,7 @@ function looksMeasured(note: Note, draft: Draft): boolean {
   const words = note.items.filter(
     (item) =>
       item.kind === itemKind.word &&
+      !/^(?:first|second|third|last|next|one|other)$/.test(item.text) &&
       (item.roles &
         (role.only | role.is | role.article | role.conjunction | role.not | role.about)) ===
         0,

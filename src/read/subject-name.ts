@@ -21,6 +21,15 @@ function isPlaceOf(build: Building, i: number, end: number): boolean {
   return ends && build.items.some((item) => item.label?.quantity !== undefined);
 }
 
+/** "indoor three is blowing 49": a unit, where a verb or a colon leads to its value; "indoor 7 outdoor 2" are degrees. */
+function isUnit(build: Building, end: number): boolean {
+  const next = build.tokens[end];
+  if (next === undefined) return false;
+  if (next.text === ":" || /^(?:is|isnt|has|wont|doesnt|reads|blows|blowing)$/.test(next.text))
+    return true;
+  return /^(?:coil|supply|return|eev|pipe|liquid|gas|fan)$/.test(next.text);
+}
+
 const hashed = /^(?:box|cooler|freezer|case|rack|chiller|tower|pump|coil|head|cassette|walkin)$/;
 
 /** "#1 box", "number 2 compressor": the number stands before what it counts. */
@@ -56,6 +65,8 @@ export function subjectAt(build: Building, i: number): SubjectSaid | undefined {
   if (phrase === undefined || noun === undefined || noun.kind === "point") return undefined;
   const ordinal = ordinalAt(build, phrase.end, noun);
   if (ordinal === undefined) return undefined;
+  if (build.tokens[i]?.text === "indoor" && phrase.end === i + 1 && !isUnit(build, ordinal.end))
+    return undefined;
   if (noun.kind === "subject" && isPlaceOf(build, i, ordinal.end)) return undefined;
   const from = build.tokens[i]?.from ?? 0;
   // "uh one ninety five": a pause, no unit heater

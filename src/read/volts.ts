@@ -19,8 +19,9 @@ function speaksOfSupply(items: readonly Item[]): boolean {
   return items.some(
     (item) =>
       (item.kind !== itemKind.number && supplyWords.test(item.text)) ||
-      item.points?.some((points) => points.some((point) => /^(?:L\d|phase [ABC])$/.test(point))) ===
-        true,
+      item.points?.some((points) =>
+        points.some((point) => /^(?:L\d|phase [A-C1-3])$/.test(point)),
+      ) === true,
   );
 }
 
@@ -59,13 +60,13 @@ function hotLine(draft: Draft, items: readonly Item[]): boolean {
 
 function legPair(draft: Draft): boolean {
   const points = draft.points?.[0];
-  return points?.every((point) => /^(?:L\d|phase [ABC])$/.test(point)) === true;
+  return points?.every((point) => /^(?:L\d|phase [A-C1-3])$/.test(point)) === true;
 }
 
 /** "A to ground 278": a leg to ground or neutral, where no insulation is in hand. */
 function legToGround(draft: Draft): boolean {
   const points = draft.points?.[0];
-  if (points === undefined || !/^(?:L\d|phase [ABC])$/.test(points[0] ?? "")) return false;
+  if (points === undefined || !/^(?:L\d|phase [A-C1-3])$/.test(points[0] ?? "")) return false;
   return draft.grounded || points[1] === "ground" || points[1] === "N";
 }
 

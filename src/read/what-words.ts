@@ -155,6 +155,14 @@ const mains: ReadonlySet<number> = new Set([
 export function plateVolts(items: readonly Item[], draft: Draft): void {
   const at = items[draft.index + 1]?.text === "/" ? draft.index + 2 : draft.index + 1;
   const phases = items[at];
+  const plate = /^(?:nameplate|plate|np|tag|dataplate|data plate)$/.test(items[0]?.text ?? "");
+  const ratings = items.filter((item) =>
+    /^(?:rla|lra|mca|mop|fla|moc|mcc)$/.test(item.text),
+  ).length;
+  if (plate && ratings > 1 && draft.named === "voltage" && mains.has(draft.value)) {
+    draft.rating ??= "nominal";
+    return;
+  }
   if (!mains.has(draft.value) || draft.unit !== undefined) return;
   if (draft.before.some((index) => items[index]?.label?.plate !== true)) return;
   if (phases?.kind !== itemKind.number || (phases.value !== 3 && phases.value !== 1)) return;

@@ -139,6 +139,17 @@ function skipShown(items: readonly Item[], from: number): number {
     : from;
 }
 
+/** "board two is showing U four": the number behind is the board's own. */
+function numbered(items: readonly Item[], i: number): boolean {
+  const [number, verb] = [items[i + 1], items[i + 2]];
+  if (!weak.has(textAt(items, i)) || number?.kind !== itemKind.number) return false;
+  if (number.unit !== undefined || number.value > 12 || !Number.isInteger(number.value))
+    return false;
+  return (
+    shows.has(textAt(items, i + 2)) || (verb?.text === "is" && shows.has(textAt(items, i + 3)))
+  );
+}
+
 function isDoor(items: readonly Item[], i: number): boolean {
   for (let at = i - 1; at >= 0 && at >= i - 2; at--) if (doors.has(textAt(items, at))) return true;
   return false;
@@ -208,7 +219,7 @@ export const faultCodes: Rule = {
       if (!head && !weak.has(item.text)) continue;
       if (isDoor(items, i) || (item.text === "lockout" && (item.roles & role.not) !== 0)) continue;
       const strong = head && !weak.has(item.text);
-      const from = skipShown(items, skip(items, i + 1));
+      const from = skipShown(items, skip(items, i + (numbered(items, i) ? 2 : 1)));
       if (
         !strong &&
         !items.slice(i, from).some((word) => shows.has(word.text) || heads.has(word.text))

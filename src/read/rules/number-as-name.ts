@@ -27,9 +27,11 @@ function begins(items: readonly Item[], i: number): boolean {
 }
 
 /** A clause that tells how something is: a verb, words, and nothing that was measured. */
-function tells(items: readonly Item[], i: number): boolean {
+function tells(items: readonly Item[], i: number, plain: string): boolean {
   const typed = textAt(items, i + 1) === "'" && textAt(items, i + 2) === "s";
-  const owned = items[i]?.apostrophe === true || typed;
+  const own = items[i];
+  const said = own !== undefined && /['’]s$/.test(plain.slice(own.from, own.to));
+  const owned = said || typed;
   const verb = items[i + 1];
   const is = verb !== undefined && (verb.roles & role.is) !== 0 && verb.kind === itemKind.word;
   if (!owned && !is) return false;
@@ -65,7 +67,7 @@ export const numberAsName: Rule = {
     const { items } = note;
     items.forEach((item, i) => {
       if (!freeNumber(item) || !small(item)) return;
-      if ((begins(items, i) && tells(items, i)) || placed(items, i))
+      if ((begins(items, i) && tells(items, i, note.plain)) || placed(items, i))
         state(note, numberAsName.name, [i, i + 1], { kind: "note", about: "place" });
     });
   },
