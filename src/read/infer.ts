@@ -45,7 +45,7 @@ import {
 } from "./plausible.ts";
 import { fromContext, inOrder, thatLine } from "./recall.ts";
 import { between } from "./relate.ts";
-import { runsOn } from "./runs-on.ts";
+import { peaksAndRuns, runsOn } from "./runs-on.ts";
 import { otherEnd, setAndActual } from "./set-actual.ts";
 import type { Setting } from "./settle.ts";
 import { alike, likeBefore, likeBehind, near, shapeOf } from "./shape.ts";
@@ -226,11 +226,6 @@ function contrasts(draft: Draft, right: Draft, items: readonly Item[]): boolean 
   if (right.rating !== undefined) return true;
   const sides = items.slice(draft.index + 1, right.index);
   return gap.bare && !sides.some((item) => /^(?:in|out|up|down|at|@)$/.test(item.text));
-}
-
-/** "started 138 peak ran 19.8": amps by what is told, whatever was measured before. */
-function peaksAndRuns(list: readonly Draft[]): boolean {
-  return list.some(({ stat }) => stat === "peak") && list.some(({ state }) => state === "running");
 }
 
 /** Gives each draft its quantity and its unit, from itself, its neighbours, the message, the job. */

@@ -12,3 +12,8 @@ export function runsOn(list: readonly Draft[], items: readonly Item[]): void {
     if (gap.list || gap.empty) right.state = "running";
   });
 }
+
+/** "started 138 peak ran 19.8": amps by what is told, whatever was measured before. */
+export function peaksAndRuns(list: readonly Draft[]): boolean {
+  return list.some(({ stat }) => stat === "peak") && list.some(({ state }) => state === "running");
+}
