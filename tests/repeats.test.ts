@@ -1,3 +1,4 @@
+import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { poissonTail } from "../src/physics/poisson-tail.ts";
 import { repeatLine } from "../src/show/repeat-line.ts";
@@ -5,7 +6,7 @@ import { playConversation } from "./support/conversation.ts";
 import { lintReply } from "./support/lint-reply.ts";
 
 describe("the chance of so many failures", () => {
-  /** Cumulative Poisson probabilities P(X <= k), as printed to three places in the usual tables. */
+  /** Cumulative Poisson probabilities P(X <= k), as printed to three places in the usual tables; from memory. */
   const table: readonly (readonly [mean: number, k: number, atMost: number])[] = [
     [0.1, 0, 0.905],
     [0.1, 1, 0.995],
@@ -24,6 +25,26 @@ describe("the chance of so many failures", () => {
   ];
   test.each(table)("mean %f, at most %i: %f", (mean, k, atMost) => {
     expect(1 - (poissonTail(k + 1, mean) ?? Number.NaN)).toBeCloseTo(atMost, 3);
+  });
+
+  test("against the sum of its terms, each from the formula", () => {
+    const term = (k: number, mean: number): number => {
+      let value = Math.exp(-mean);
+      for (let i = 1; i <= k; i++) value *= mean / i;
+      return value;
+    };
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 1, max: 12 }),
+        fc.double({ min: 0.01, max: 8, noNaN: true }),
+        (count, mean) => {
+          const fewer = Array.from({ length: count }, (_, k) => term(k, mean));
+          const wanted = 1 - fewer.reduce((sum, one) => sum + one, 0);
+          expect(poissonTail(count, mean)).toBeCloseTo(wanted, 10);
+        },
+      ),
+      { numRuns: 300, seed: 7 },
+    );
   });
 
   test("no events or fewer are sure; outside its range there is no number", () => {
