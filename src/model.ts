@@ -593,6 +593,8 @@ export interface ReplyInput {
   readonly past?: PastValues;
   /** the advice that was given last on this job: the same is not said again */
   readonly advised?: string;
+  /** what is not measured yet of what is looked at before the dear part it needs is ordered */
+  readonly rule_outs?: readonly string[];
   /** statements that this message took back */
   readonly withdrawn: readonly JobStatement[];
   /** doubtful readings that this message's "yes" or "no" answered */

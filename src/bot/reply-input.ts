@@ -10,6 +10,7 @@ import type {
 import { earlierJobs, equipmentOf, siteOf } from "../record/case.ts";
 import { isDirect } from "../record/direct.ts";
 import { isCurrent } from "../record/readings.ts";
+import { openRuleOuts } from "../record/rule-outs.ts";
 import { fillOf } from "./cylinder-fill.ts";
 import type { Plan } from "./file-note.ts";
 import { noJudgement } from "./judge-job.ts";
@@ -76,11 +77,19 @@ export function replyInput(memory: Memory, worked: Worked): ReplyInput {
     ...(job === undefined ? {} : { past: pastOf(job, earlierJobs(job, around), message.id) }),
     cylinder: fillOf(memory, job, message.id),
     ...(advised === undefined ? {} : { advised }),
+    rule_outs: job === undefined ? [] : ruleOutsOf(plan, job),
     codes: memory.registry.codes,
     units: memory.settings.units,
     time_zone: memory.settings.time_zone ?? offsetOf(message.at),
     names: namesOf(memory),
   };
+}
+
+function ruleOutsOf({ understood }: Plan, job: Job): readonly string[] {
+  const named = understood.statements.flatMap((one) =>
+    one.kind === "part" && one.state === "needed" ? openRuleOuts(job, one.part) : [],
+  );
+  return [...new Set(named)];
 }
 
 function pastOf(job: Job, earlier: readonly Job[], message: string): PastValues {

@@ -100,7 +100,12 @@ function filedLines(input: ReplyInput): readonly string[] {
   const read = readBack(input);
   const numbers = unreadSentence(input);
   const head = read.length === 0 && numbers !== "" && input.job ? `${unitName(input.job)}: ` : "";
-  return [...read, `${head}${numbers}`, oneQuestion(input, input.job)];
+  return [...read, `${head}${numbers}`, ruleOutLine(input), oneQuestion(input, input.job)];
+}
+
+/** A compressor or a drive is not ordered on a hunch: what would still rule it out. */
+function ruleOutLine({ rule_outs = [] }: ReplyInput): string {
+  return rule_outs.length === 0 ? "" : sentence(`Before it is ordered: ${rule_outs.join(", ")}`);
 }
 
 /** Grouped by component, at most twelve lines: what was read and what must be done come first. */
