@@ -58,7 +58,8 @@ function stateWords(job: Job): string {
 }
 
 function lockLine(input: ReplyInput, lock: Job["machine"]["locks"][number]): string {
-  const where = lock.where === undefined ? "" : ` at the ${lock.where}`;
+  const place = lock.where?.replace(/^(?:(?:at|on|in) )?(?:the )?/i, "");
+  const where = place === undefined ? "" : ` at the ${place}`;
   return sentence(
     `${personsOwn(lock.who, input.names)} lock${where}, since ${when(input, lock.since)}`,
   );
