@@ -1,3 +1,4 @@
+import { isStrongBreak } from "./breaks.ts";
 import type { Draft } from "./draft.ts";
 import { type Item, itemKind } from "./item.ts";
 import { role } from "./word.ts";
@@ -174,4 +175,12 @@ export function pullsDown(draft: Draft, items: readonly Item[], index: number): 
   const evacuated = items.some(({ text }) => /^(?:vac|vacuum|microns?|pump|evac)$/.test(text));
   if (cooled && !evacuated) draft.hint ??= "temperature";
   return cooled && !evacuated;
+}
+
+/** "customer thinks it's low. 84 out": what ends its sentence names no side of the next number. */
+export function justLow(items: readonly Item[], index: number): boolean {
+  const next = items[index + 1];
+  return (
+    /^(?:low|high)$/.test(items[index]?.text ?? "") && next !== undefined && isStrongBreak(next)
+  );
 }

@@ -2,6 +2,7 @@ import {
   atSwitch,
   eachPair,
   endOfMachine,
+  justLow,
   lineToLine,
   mixedAir,
   ofAPart,
@@ -22,6 +23,7 @@ import {
   againAt,
   bothSides,
   gaugePair,
+  gaugesBesideHeat,
   lineBetween,
   liquidLine,
   liquidThen,
@@ -31,6 +33,7 @@ import {
 import { inThenOut } from "./in-then-out.ts";
 import { type Item, itemKind } from "./item.ts";
 import type { Label } from "./label.ts";
+import { rowOfMegohms } from "./made-of-megohms.ts";
 import { inRow } from "./relate.ts";
 import { slashed } from "./slashed-labels.ts";
 import { takePoints } from "./take-points.ts";
@@ -158,6 +161,7 @@ function take(draft: Draft, items: readonly Item[], index: number): void {
       if (/^start/.test(item.text) && items[index + 1]?.text === "to") return;
       if (index > draft.index && /^pull/.test(item.text) && item.label?.hint === "current") return;
       if (pullsDown(draft, items, index)) return;
+      if (justLow(items, index)) return;
       if (endOfMachine(items, index) || speedWord(items, draft, index)) return;
       if (index > draft.index && atSwitch(items, index)) return;
       // "valves move, cassettes blow 55": the nearer word says what it is
@@ -249,6 +253,7 @@ export function describe(drafts: readonly Draft[], items: readonly Item[], plain
   });
   gaugePair(items, drafts);
   bothSides(items, drafts);
+  gaugesBesideHeat(items, drafts);
   if (drafts.length > 1) besideEachOther(items, drafts);
 }
 
@@ -266,6 +271,7 @@ function besideEachOther(items: readonly Item[], drafts: readonly Draft[]): void
   lineTemperatures(items, drafts);
   lettered(items, drafts);
   plates(items, drafts);
+  rowOfMegohms(items, drafts);
   inAndOut(items, drafts);
   inThenOut(items, drafts);
   waterSides(items, drafts);

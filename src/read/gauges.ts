@@ -1,5 +1,5 @@
 import type { Draft } from "./draft.ts";
-import type { Item } from "./item.ts";
+import { type Item, itemKind } from "./item.ts";
 
 const sides: ReadonlySet<string> = new Set(["suction", "discharge", "liquid"]);
 
@@ -100,6 +100,32 @@ export function gaugePair(items: readonly Item[], drafts: readonly Draft[]): voi
   }
 }
 
+/** psi at the low side of anything that has a superheat, and at its high side. Common practice, no source. */
+const lowSide = [15, 260] as const;
+const highSide = [90, 700] as const;
+
+/** "118/345 sh 11 sc 9": both gauges, beside what was worked out from them. */
+export function gaugesBesideHeat(items: readonly Item[], drafts: readonly Draft[]): void {
+  const heats = drafts.filter(({ named }) => named === "superheat" || named === "subcooling");
+  if (heats.length === 0 || drafts.some(({ named }) => named === "pressure")) return;
+  drafts.forEach((right, order) => {
+    const left = drafts[order - 1];
+    if (left === undefined || right.index !== left.index + 2) return;
+    if (items[left.index + 1]?.text !== "/" || !bareGauge(left) || !bareGauge(right)) return;
+    const led = left.before.some((index) => items[index]?.kind !== itemKind.subject);
+    if (led || left.hint !== undefined || right.hint !== undefined) return;
+    const fits =
+      left.value >= lowSide[0] &&
+      left.value <= lowSide[1] &&
+      right.value >= highSide[0] &&
+      right.value <= highSide[1] &&
+      right.value > left.value * 1.3;
+    if (!fits || drafts.some(({ place }) => place === "suction" || place === "discharge")) return;
+    asGauge(left, "suction");
+    asGauge(right, "discharge");
+  });
+}
+
 const switched =
   /^(?:contactor|contactors|fuse|fuses|breaker|relay|switch|disconnect|disco|coil|volts|voltage|amps|line|load|contacts)$/;
 
@@ -185,7 +211,10 @@ export function liquidLine(items: readonly Item[], drafts: readonly Draft[]): vo
 /** "120/52 F, 450 psi": the first of a stroke's two is the pressure where only the second has degrees. */
 export function strokeDegrees(items: readonly Item[], drafts: readonly Draft[]): void {
   const other = drafts.find((draft) => draft.unit?.dimension === "pressure");
-  if (other === undefined) return;
+  if (other === undefined) {
+    twoStrokes(items, drafts);
+    return;
+  }
   drafts.forEach((right, order) => {
     const left = drafts[order - 1];
     if (left === undefined || items[left.index + 1]?.text !== "/") return;
@@ -195,6 +224,24 @@ export function strokeDegrees(items: readonly Item[], drafts: readonly Draft[]):
     asGauge(left, place);
     right.place ??= place;
   });
+}
+
+/** "365 / 101 F and 128 / 54 F": both sides, each with its line's degrees behind the stroke. */
+function twoStrokes(items: readonly Item[], drafts: readonly Draft[]): void {
+  const pairs = drafts.flatMap((left, order) => {
+    const right = drafts[order + 1];
+    if (items[left.index + 1]?.text !== "/" || right?.index !== left.index + 2) return [];
+    const warm = right.unit?.dimension === "temperature" && left.value > right.value;
+    return warm && bareGauge(left) ? [[left, right] as const] : [];
+  });
+  const [one, two, ...more] = pairs;
+  if (one === undefined || two === undefined || more.length > 0) return;
+  for (const [left, right] of pairs) {
+    const other = left === one[0] ? two[0] : one[0];
+    const place = left.value < other.value ? "suction" : "discharge";
+    asGauge(left, place);
+    right.place ??= place;
+  }
 }
 
 const gases: ReadonlySet<string> = new Set(["nitrogen", "n2", "nitro"]);

@@ -5,6 +5,7 @@ import type { Draft } from "./draft.ts";
 import { guardGas } from "./guard-gas.ts";
 import { type Item, itemKind } from "./item.ts";
 import { unitCalled } from "./kinds.ts";
+import { madeOfMegohms } from "./made-of-megohms.ts";
 import { canonical } from "./make.ts";
 
 type Range = readonly [low: number, high: number];
@@ -257,6 +258,7 @@ export function guard(drafts: readonly Draft[], items: readonly Item[], units: U
     if (!draft.gone) oilWeighed(draft, items);
     if (!draft.gone) inAir(draft, items);
     if (draft.gone || draft.ownUnit) continue;
+    madeOfMegohms(draft);
     halfSaid(draft, items);
     beginsAgain(draft, items, units);
     guardGas(draft, items, units);

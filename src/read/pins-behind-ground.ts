@@ -12,6 +12,7 @@ const isPins = (draft: Draft): boolean =>
  * have ohms between them unless megohms are said there too.
  */
 export function pinsBehindGround(list: readonly Draft[]): void {
+  differingPins(list);
   const insulated = list.some(
     (draft) => isPins(draft) && draft.ownUnit && (draft.unit?.factor ?? 0) >= 1e5,
   );
@@ -24,5 +25,20 @@ export function pinsBehindGround(list: readonly Draft[]): void {
     draft.assumedUnit = true;
     draft.assumedQuantity = true;
     draft.testVoltage = undefined;
+  }
+}
+
+/** "T1-T2 470, T2-T3 40, T1-T3 35": one row is of one quantity; where its sizes say two, nobody knows. */
+function differingPins(list: readonly Draft[]): void {
+  for (let at = 0; at + 2 < list.length; at++) {
+    const row = list.slice(at, at + 3);
+    const guessed = row.every(
+      (draft) => isPins(draft) && !draft.ownUnit && draft.named === undefined && !draft.over,
+    );
+    if (!guessed || new Set(row.map(({ quantity }) => quantity)).size === 1) continue;
+    for (const draft of row) {
+      draft.quantity = undefined;
+      draft.question = "quantity";
+    }
   }
 }

@@ -13,7 +13,10 @@ export function runsOn(list: readonly Draft[], items: readonly Item[]): void {
   });
 }
 
-/** "started 138 peak ran 19.8": amps by what is told, whatever was measured before. */
+const loads: ReadonlySet<string | undefined> = new Set(["RLA", "FLA", "MOC"]);
+
+/** "started 138 peak ran 19.8", "running, 12.1 12.2 12.0 on a 17 RLA": amps, whatever was measured before. */
 export function peaksAndRuns(list: readonly Draft[]): boolean {
-  return list.some(({ stat }) => stat === "peak") && list.some(({ state }) => state === "running");
+  const told = list.some(({ stat, rating }) => stat === "peak" || loads.has(rating));
+  return told && list.some(({ state }) => state === "running");
 }

@@ -122,7 +122,9 @@ function swapped(
         draft.named === undefined
       )
         return "g";
-      return draft.action !== undefined || draft.rating === "nameplate_charge" || named === "mass"
+      // "1.8 gig" is no gram, whatever was pulled
+      return draft.letter === "g" &&
+        (draft.action !== undefined || draft.rating === "nameplate_charge" || named === "mass")
         ? "g"
         : undefined;
     case "in wc":

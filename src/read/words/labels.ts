@@ -305,7 +305,7 @@ const things: readonly Row[] = [
     { component: true, thing: "coil" },
   ],
   [
-    "blower|blower motor|fan motor|inducer|inducer motor|draft inducer|pump|evaporator fan|evap fan|evaporator fans|evap fans|condenser fan|cond fan|cond fans|condenser fans|supply fan|return fan|exhaust fan|fan|fans|vfd|drive|motor|drier|dryer|filter|filters|eev|txv|board|panel|belt|pulley|tower|sheave|indoor fan|outdoor fan|filter drier|strainer|accumulator|receiver|economizer|damper|inverter|combustion blower|circulator",
+    "cap tube|cap tubes|capillary tube|capillary|captube|blower|blower motor|fan motor|inducer|inducer motor|draft inducer|pump|evaporator fan|evap fan|evaporator fans|evap fans|condenser fan|cond fan|cond fans|condenser fans|supply fan|return fan|exhaust fan|fan|fans|vfd|drive|motor|drier|dryer|filter|filters|eev|txv|board|panel|belt|pulley|tower|sheave|indoor fan|outdoor fan|filter drier|strainer|accumulator|receiver|economizer|damper|inverter|combustion blower|circulator",
     { thing: "part" },
   ],
   ["compressor|comp|compressors", { thing: "compressor" }],
