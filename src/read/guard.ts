@@ -104,6 +104,17 @@ function difference(draft: Draft, units: UnitHabit): void {
   if (canonical(draft, draft.value, units) > 60) draft.question = "quantity";
 }
 
+/** Cel; water that is measured on its way is no ice, unless something keeps it from freezing. */
+const freezingCel = 0;
+
+/** "water in 12.1 out 7.2" in a house of Fahrenheit: no water is that cold, so the scale is asked. */
+function icyWater(draft: Draft, items: readonly Item[], units: UnitHabit): void {
+  if (draft.quantity !== "temperature" || !draft.assumedUnit) return;
+  if (draft.place !== "water_in" && draft.place !== "water_out") return;
+  if (items.some(({ text }) => /^(?:glycol|brine)$/.test(text))) return;
+  if (canonical(draft, draft.value, units) < freezingCel) draft.question = "unit";
+}
+
 /** "added 8 oz oil": no refrigerant; its number stays as written. */
 function oilWeighed(draft: Draft, items: readonly Item[]): void {
   if (draft.quantity !== "mass") return;
@@ -259,6 +270,7 @@ export function guard(drafts: readonly Draft[], items: readonly Item[], units: U
     if (!draft.gone) inAir(draft, items);
     if (draft.gone || draft.ownUnit) continue;
     madeOfMegohms(draft);
+    icyWater(draft, items, units);
     halfSaid(draft, items);
     beginsAgain(draft, items, units);
     guardGas(draft, items, units);

@@ -95,6 +95,18 @@ export function unitBefore(draft: Draft, list: readonly Draft[], order: number):
     draft.assumedUnit = true;
     return;
   }
+  barsBehind(draft, list.slice(order + 1));
+}
+
+/** "LP 4.2 HP 18.6 bar": one unit for both, said with the last. */
+function barsBehind(draft: Draft, rest: readonly Draft[]): void {
+  if (draft.quantity !== "pressure") return;
+  const other = rest.find((one) => one.ownUnit && one.unit?.dimension === "pressure");
+  if (other?.unit === undefined || !metric.test(other.unit.figure)) return;
+  const far = draft.value / other.value;
+  if (far < 0.05 || far > 20) return;
+  draft.unit = other.unit;
+  draft.assumedUnit = true;
 }
 
 /**

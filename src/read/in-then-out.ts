@@ -4,7 +4,7 @@ import type { Item } from "./item.ts";
 
 /** Words of what has an "in" and an "out" but moves no air. */
 const noAir =
-  /^(?:rv|reversing|sol|pump|pumps|strainer|valve|drier|dryer|transformer|contactor|tower|loop|exchanger|hx|breaker|switch|water|chw|chilled|wtr|barrel|coil|pipe|line)$/;
+  /^(?:rv|reversing|sol|pump|pumps|strainer|valve|drier|dryer|transformer|contactor|tower|loop|exchanger|hx|breaker|switch|glycol|brine|water|chw|chilled|wtr|barrel|coil|pipe|line)$/;
 
 /** Cel between air into and out of a coil; common practice, no source. */
 const mostSplit = 25;

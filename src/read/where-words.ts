@@ -108,7 +108,7 @@ export function weather(items: readonly Item[], draft: Draft): void {
 }
 
 const noAir =
-  /^(?:rv|reversing|sol|pump|pumps|strainer|valve|drier|dryer|transformer|contactor|psi|psig|tower|loop|exchanger|hx|breaker|switch)$/;
+  /^(?:glycol|brine|rv|reversing|sol|pump|pumps|strainer|valve|drier|dryer|transformer|contactor|psi|psig|tower|loop|exchanger|hx|breaker|switch)$/;
 
 /** "76 in, 57 out": air into and out of the unit. */
 export function inAndOut(items: readonly Item[], drafts: readonly Draft[]): void {
@@ -140,7 +140,7 @@ export function inAndOut(items: readonly Item[], drafts: readonly Draft[]): void
 }
 
 const waters =
-  /^(?:cdw|cdwtr|cndw|water|chilled|chw|tower|loop|condenser|cond|evap|evaporator|barrel|chiller|wtr|hw)$/;
+  /^(?:glycol|brine|cdw|cdwtr|cndw|water|chilled|chw|tower|loop|condenser|cond|evap|evaporator|barrel|chiller|wtr|hw)$/;
 
 /** "condenser water 85 in 95 out", "chilled water 44 out 54 in": the sides stand behind the values. */
 export function waterSides(items: readonly Item[], drafts: readonly Draft[]): void {
@@ -154,7 +154,7 @@ export function waterSides(items: readonly Item[], drafts: readonly Draft[]): vo
       .filter((item) => waters.test(item.text));
     if (
       !named.some((item) =>
-        /^(?:water|chilled|chw|tower|loop|wtr|hw|barrel|condenser|cond|cdw|cdwtr|cndw)$/.test(
+        /^(?:glycol|brine|water|chilled|chw|tower|loop|wtr|hw|barrel|condenser|cond|cdw|cdwtr|cndw)$/.test(
           item.text,
         ),
       )
