@@ -44,7 +44,7 @@ export const vacuum = {
     },
   ],
   words:
-    "vacuum|vac|vacuum gauge|micron gauge|micron|microns|evac|evacuation|decay|decay test|vaccum|vacum|vaccuum|vacumm|vaccume|vacuume|pulled down to|hold test|rise test|vac hold|vacc",
+    "vacuum|vac|vacuum gauge|micron gauge|micron|microns|evac|evacuation|decay|decay test|vaccum|vacum|vaccuum|vacumm|vaccume|vacuume|pulled down to|pulled to|pulled it to|pulled it down to|pulled her down to|hold test|rise test|vac hold|vacc",
   habit: { us: "micron", si: "micron" },
   plausible: [0, 101325],
 } as const satisfies Quantity;

@@ -98,7 +98,10 @@ export function changed(
     return false;
   const held = since(items, left, right);
   if ((left.earlier && !held) || right.earlier) return false;
-  const begun = (before & role.change) !== 0 || left.series !== undefined;
+  // "pulled it down to 1.8 torr, then 0.7"
+  const pulled =
+    vacuumLike(left, right) && left.before.some((i) => items[i]?.text.startsWith("pulled"));
+  const begun = (before & role.change) !== 0 || left.series !== undefined || pulled;
   if (begun && (gap.list || (gap.roles & (role.next | role.change | role.now)) !== 0)) return true;
   if (begun && !gap.strong && (gap.roles & verbs) !== 0) return true;
   if (

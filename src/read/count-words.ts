@@ -70,8 +70,8 @@ function leadsTo(items: readonly Item[], from: number, to: number): boolean {
     const noun = /^(?:legs|leads|phases|pairs|lines|fans|of|them|em|sides|windings)$/.test(
       item.text,
     );
-    if (!noun && (item.roles & (role.is | role.preposition | role.about | role.only)) === 0)
-      return false;
+    const small = role.is | role.preposition | role.about | role.only | role.greater | role.less;
+    if (!noun && (item.roles & small) === 0) return false;
   }
   return true;
 }
@@ -128,7 +128,9 @@ export function countOf(
       const warmth = items[next]?.unit?.dimension === "temperature";
       return next > 0 && !warmth && leadsTo(items, i, next) ? 1 : count;
     }
-    if (item.kind === itemKind.word && item.roles === 0) break;
+    // "480 leg to leg all three"
+    const leg = /^(?:legs?|phases?|lines?)$/.test(item.text);
+    if (item.kind === itemKind.word && item.roles === 0 && !leg) break;
   }
   return eachOf(items, draft, plain);
 }

@@ -1,3 +1,4 @@
+import { atFrequencies } from "./at-frequencies.ts";
 import {
   atSwitch,
   eachPair,
@@ -37,7 +38,7 @@ import { rowOfMegohms } from "./made-of-megohms.ts";
 import { inRow } from "./relate.ts";
 import { slashed } from "./slashed-labels.ts";
 import { takePoints } from "./take-points.ts";
-import { degreeDrop, inOrOut, isA, plates, plateVolts } from "./what-words.ts";
+import { degreeDrop, inOrOut, isA, legToLeg, plates, plateVolts } from "./what-words.ts";
 import {
   bulbIn,
   inAndOut,
@@ -239,6 +240,7 @@ export function describe(drafts: readonly Draft[], items: readonly Item[], plain
       draft.rating ??= "nominal";
     isA(items, draft);
     plateVolts(items, draft);
+    legToLeg(items, draft);
     saturation(items, draft, previous);
     otherSide(items, draft, previous);
     degreeDrop(items, draft);
@@ -272,6 +274,7 @@ function besideEachOther(items: readonly Item[], drafts: readonly Draft[]): void
   lettered(items, drafts);
   plates(items, drafts);
   rowOfMegohms(items, drafts);
+  atFrequencies(drafts, items);
   inAndOut(items, drafts);
   inThenOut(items, drafts);
   waterSides(items, drafts);

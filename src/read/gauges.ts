@@ -108,6 +108,7 @@ const highSide = [90, 700] as const;
 export function gaugesBesideHeat(items: readonly Item[], drafts: readonly Draft[]): void {
   const heats = drafts.filter(({ named }) => named === "superheat" || named === "subcooling");
   if (heats.length === 0 || drafts.some(({ named }) => named === "pressure")) return;
+  if (drafts.some(({ place }) => place === "suction" || place === "discharge")) return;
   drafts.forEach((right, order) => {
     const left = drafts[order - 1];
     if (left === undefined || right.index !== left.index + 2) return;
@@ -120,7 +121,7 @@ export function gaugesBesideHeat(items: readonly Item[], drafts: readonly Draft[
       right.value >= highSide[0] &&
       right.value <= highSide[1] &&
       right.value > left.value * 1.3;
-    if (!fits || drafts.some(({ place }) => place === "suction" || place === "discharge")) return;
+    if (!fits) return;
     asGauge(left, "suction");
     asGauge(right, "discharge");
   });

@@ -83,11 +83,25 @@ function measured(build: Building, end: number): boolean {
   return next.word?.noun?.kind !== "point" || next.word.label !== undefined;
 }
 
+/** "unit 204 supply 58": a unit by its room's number, where air or a state follows. */
+function roomUnit(build: Building, i: number, noun: Noun): boolean {
+  const token = build.tokens[i];
+  if (token === undefined || noun.kind !== "subject" || !/^(?:indoor )?unit$/.test(noun.name))
+    return false;
+  const next = build.tokens[i + 1]?.text ?? "";
+  return (
+    /^\d{3,4}$/.test(token.text) &&
+    /^(?:supply|return|sup|ret|blows|blowing|coil|eev|stat|space|is|isnt|has|wont|warm|hot|cold)$/.test(
+      next,
+    )
+  );
+}
+
 function digitOrdinal(build: Building, i: number, noun: Noun): Ordinal | undefined {
   const token = build.tokens[i];
   if (token?.kind !== tokenKind.number) return undefined;
-  if (token.text.includes(".") || token.text.includes(",") || token.value > noun.upTo)
-    return undefined;
+  if (token.text.includes(".") || token.text.includes(",")) return undefined;
+  if (token.value > noun.upTo && !roomUnit(build, i, noun)) return undefined;
   if (noun.kind !== "aside" && token.value === 0) return undefined;
   if (noun.kind === "tag" && build.tokens[i - 1]?.text === "hp" && token.value > 40)
     return undefined;

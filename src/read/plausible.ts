@@ -42,7 +42,9 @@ export function byTest(draft: Draft, list: readonly Draft[], context: Context): 
     list.length > 1 &&
     list.length <= 3 &&
     list.every((one) => one.unit === undefined);
-  if (pair || (draft.points === undefined && draft.after === undefined && !row)) return;
+  // "500 V test all three leads over 2000"
+  const counted = draft.count > 1 && draft.testVoltage !== undefined;
+  if (pair || (draft.points === undefined && draft.after === undefined && !row && !counted)) return;
   draft.quantity = "insulation_resistance";
   draft.assumedQuantity = true;
 }

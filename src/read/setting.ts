@@ -28,6 +28,15 @@ function lookAtPoints(words: Words, item: Item): void {
     }
 }
 
+const testVolts: ReadonlySet<number> = new Set([250, 500, 1000, 2500, 5000]);
+
+/** "500 V test": nothing but insulation is tested at such a voltage. */
+function isTestVoltage({ kind, unit, value }: Item): boolean {
+  return (
+    kind === itemKind.number && unit?.dimension === "voltage" && testVolts.has(value * unit.factor)
+  );
+}
+
 function wordsOf(items: readonly Item[]): Words {
   const words: Words = {
     insulation: false,
@@ -41,7 +50,8 @@ function wordsOf(items: readonly Item[]): Words {
     rails: false,
     pipes: false,
   };
-  for (const item of items) {
+  for (const [at, item] of items.entries()) {
+    if (isTestVoltage(item) && items[at + 1]?.text === "test") words.insulation = true;
     if (item.kind === itemKind.ground) words.ground = true;
     else if (item.kind === itemKind.points) lookAtPoints(words, item);
     const line = item.label?.place === "liquid" || item.label?.place === "suction";
@@ -60,8 +70,6 @@ function wordsOf(items: readonly Item[]): Words {
   }
   return words;
 }
-
-const testVolts: ReadonlySet<number> = new Set([250, 500, 1000, 2500, 5000]);
 
 /** Which units the values have. */
 function unitsOf(drafts: readonly Draft[]): {

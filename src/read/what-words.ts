@@ -2,11 +2,17 @@ import type { Draft } from "./draft.ts";
 import { type Item, itemKind } from "./item.ts";
 import { between } from "./relate.ts";
 
-/** "got 4 lb out", "6 lb in": what became of the mass. */
+/** "got 4 lb out", "6 lb in", "2 lb of 134a in": what became of the mass. */
 export function inOrOut(items: readonly Item[], draft: Draft): "recovered" | "charged" | undefined {
   if (items[draft.index]?.unit?.dimension !== "mass") return undefined;
-  for (let i = draft.index + 1; i <= draft.index + 2; i++) {
+  let last = draft.index + 2;
+  for (let i = draft.index + 1; i <= last; i++) {
     const text = items[i]?.text;
+    // the refrigerant's name between them
+    if (items[i]?.owner === "<letters and digits>") {
+      last++;
+      continue;
+    }
     if (text === "out") return "recovered";
     if (text === "in" || text === "into") return "charged";
     if (text !== "back" && text !== "of") return undefined;
@@ -144,6 +150,21 @@ export function plates(items: readonly Item[], drafts: readonly Draft[]): void {
     if (draft.before.some((index) => items[index]?.label?.plate === true)) plate = true;
     else if (draft.rating === undefined) plate = false;
   });
+}
+
+/** "480 leg to leg", "phase to phase 208": volts, where the figure is of a supply's size. */
+export function legToLeg(items: readonly Item[], draft: Draft): void {
+  if (draft.unit !== undefined || draft.named !== undefined || draft.points !== undefined) return;
+  if (draft.value < 90 || draft.value > 620) return;
+  const leg = /^(?:leg|legs|phase|line)$/;
+  const said = items.some(
+    ({ text }, at) =>
+      leg.test(text) &&
+      items[at + 1]?.text === "to" &&
+      leg.test(items[at + 2]?.text ?? "") &&
+      Math.abs(at - draft.index) <= 4,
+  );
+  if (said) draft.hint ??= "voltage";
 }
 
 /** Nominal volts of supplies, V. Source: ANSI C84.1 (60 Hz) and IEC 60038 (50 Hz), from memory. */
