@@ -1,10 +1,12 @@
 import type { Place } from "../vocabulary.ts";
 import type { Draft } from "./draft.ts";
 import type { Item } from "./item.ts";
+import { movesNoAir } from "./where-words.ts";
 
-/** Words of what has an "in" and an "out" but moves no air. */
-const noAir =
-  /^(?:rv|reversing|sol|pump|pumps|strainer|valve|drier|dryer|transformer|contactor|tower|loop|exchanger|hx|breaker|switch|glycol|brine|water|chw|chilled|wtr|barrel|coil|pipe|line)$/;
+/** Beside what moves no air: water and lines, whose two ends are told in the same words. */
+const wet = /^(?:water|chw|chilled|wtr|barrel|coil|pipe|line)$/;
+
+const noAir = (item: Item): boolean => movesNoAir(item) || wet.test(item.text);
 
 /** Cel between air into and out of a coil; common practice, no source. */
 const mostSplit = 25;
@@ -43,7 +45,7 @@ function sideOf(items: readonly Item[], draft: Draft | undefined): string {
  */
 export function inThenOut(items: readonly Item[], drafts: readonly Draft[]): void {
   const inlets = items.some(({ text }) => text === "inlet");
-  if (!inlets && items.some(({ text }) => noAir.test(text))) return;
+  if (!inlets && items.some(noAir)) return;
   const supplied = drafts.some((draft) => draft.place === "supply_air");
   drafts.forEach((left, order) => {
     const right = drafts[order + 1];
@@ -51,7 +53,7 @@ export function inThenOut(items: readonly Item[], drafts: readonly Draft[]): voi
     if (right === undefined || !/^(?:in out|out in)$/.test(sides)) return;
     if (!warmth(left) || !warmth(right)) return;
     const near = items.slice(Math.max(0, left.index - 4), right.index + 2);
-    if (inlets && near.some(({ text }) => noAir.test(text))) return;
+    if (inlets && near.some(noAir)) return;
     if ((left.unit === undefined) !== (right.unit === undefined)) return;
     const [into, out] = sides === "in out" ? [left, right] : [right, left];
     if (supplied) {

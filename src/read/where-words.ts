@@ -108,7 +108,10 @@ export function weather(items: readonly Item[], draft: Draft): void {
 }
 
 const noAir =
-  /^(?:glycol|brine|rv|reversing|sol|pump|pumps|strainer|valve|drier|dryer|transformer|contactor|psi|psig|tower|loop|exchanger|hx|breaker|switch)$/;
+  /^(?:glycol|brine|rv|reversing|sol|pump|pumps|strainer|valve|drier|dryer|transformer|contactor|tower|loop|exchanger|hx|breaker|switch)$/;
+
+/** What has an "in" and an "out" and moves no air. */
+export const movesNoAir = (item: Item): boolean => noAir.test(item.text);
 
 /** "76 in, 57 out": air into and out of the unit. */
 export function inAndOut(items: readonly Item[], drafts: readonly Draft[]): void {
@@ -131,7 +134,7 @@ export function inAndOut(items: readonly Item[], drafts: readonly Draft[]): void
         (one.unit === undefined || one.unit.dimension === "temperature"),
     );
     if (!plainOnes || draft.value < 4 || draft.value > 110) return;
-    if (items.some((item) => noAir.test(item.text))) return;
+    if (items.some((item) => movesNoAir(item) || /^psig?$/.test(item.text))) return;
     draft.place = "return_air";
     next.place = "supply_air";
     draft.hint = "temperature";
