@@ -9,7 +9,7 @@ function gasOf(text: string): string | undefined {
   )[0];
 }
 
-// designations: ANSI/ASHRAE Standard 34; how they are said aloud: common practice, no source
+// designations: ANSI/ASHRAE Standard 34, from memory; how they are said aloud: common practice, no source
 test.each([
   ["weighed in three pounds six ounces four oh four a cylinder 14", "R-404A"],
   ["charged five pounds four ten a", "R-410A"],

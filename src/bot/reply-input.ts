@@ -111,7 +111,7 @@ function candidatesOf(
 /** So few open jobs of the channel that naming them all helps. */
 const mostNamed = 3;
 
-/** Where nothing tells the job, the open ones of the channel, nobody else's before those of another. */
+/** Where nothing tells the job: the channel's open ones that nobody else was sent to. */
 function openHere(memory: Memory, message: Message): readonly Job[] {
   const open = allJobs(memory).filter(
     (job) =>

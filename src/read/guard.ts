@@ -3,6 +3,7 @@ import type { Place } from "../vocabulary.ts";
 import { ofTheTester } from "./conditions.ts";
 import type { Draft } from "./draft.ts";
 import { guardGas } from "./guard-gas.ts";
+import { oilLevel, oilWeighed } from "./guard-oil.ts";
 import { type Item, itemKind } from "./item.ts";
 import { unitCalled } from "./kinds.ts";
 import { madeOfMegohms } from "./made-of-megohms.ts";
@@ -113,31 +114,6 @@ function icyWater(draft: Draft, items: readonly Item[], units: UnitHabit): void 
   if (draft.place !== "water_in" && draft.place !== "water_out") return;
   if (items.some(({ text }) => /^(?:glycol|brine)$/.test(text))) return;
   if (canonical(draft, draft.value, units) < freezingCel) draft.question = "unit";
-}
-
-/** "added 8 oz oil": no refrigerant; its number stays as written. */
-function oilWeighed(draft: Draft, items: readonly Item[]): void {
-  if (draft.quantity !== "mass") return;
-  const near = [-2, -1, 1, 2].some((step) => items[draft.index + step]?.text === "oil");
-  if (!near) return;
-  draft.quantity = undefined;
-  draft.action = undefined;
-  draft.place = undefined;
-  draft.hint = undefined;
-  draft.named = undefined;
-  draft.thing = "level";
-}
-
-/** "oil 3/4 up glass": how high it stands, no pressure. */
-function oilLevel(draft: Draft, items: readonly Item[]): void {
-  if (draft.quantity !== "pressure" || draft.place !== "oil" || !draft.assumedUnit) return;
-  const glass = items.some((item) => /^(?:glass|level|sightglass|full)$/.test(item.text));
-  if (items[draft.index]?.fraction !== true && !(glass && draft.value <= 1)) return;
-  draft.quantity = undefined;
-  draft.place = undefined;
-  draft.hint = undefined;
-  draft.named = undefined;
-  draft.thing = "level";
 }
 
 /** "hp 1.5": a motor's horses as well as a gauge. */
