@@ -15,6 +15,7 @@ function isTestVoltage(draft: Draft, items: readonly Item[], setting: Setting): 
   if (setting.insulation && testVoltageSaid(draft, items)) return true;
   if (settingOfTester(draft, items) && (setting.insulation || megohmsIn(items))) return true;
   if (setting.insulation && announced(draft, items)) return true;
+  if (behindMeg(draft, items)) return true;
   const volts =
     draft.unit?.dimension === "voltage"
       ? draft.value * draft.unit.factor
@@ -71,6 +72,23 @@ export function ofTheTester(draft: Draft, items: readonly Item[]): boolean {
     items[draft.index]?.unit === undefined &&
     draft.points === undefined &&
     [250, 500, 1000, 2500, 5000].includes(draft.value)
+  );
+}
+
+/** "meg @ 1000: all three > 4G", "meg 500 - L1 2.2G L2 2.1G": the test's name, its voltage, then the ohms. */
+function behindMeg(draft: Draft, items: readonly Item[]): boolean {
+  if (items[draft.index]?.unit !== undefined || draft.points !== undefined) return false;
+  if (![250, 500, 1000, 2500, 5000].includes(draft.value)) return false;
+  const at = /^(?:@|at)$/.test(items[draft.index - 1]?.text ?? "");
+  const head = items[draft.index - (at ? 2 : 1)];
+  if (head?.kind !== itemKind.unit || !/^(?:meg|megs)$/.test(head.text)) return false;
+  if (items[draft.index - (at ? 3 : 2)]?.kind === itemKind.number) return false;
+  const behind = items.slice(draft.index + 1);
+  return behind.some(
+    (item) =>
+      item.owner === undefined &&
+      (item.kind === itemKind.over ||
+        (item.unit?.dimension === "resistance" && item.unit.factor >= 1e6)),
   );
 }
 

@@ -34,6 +34,7 @@ import {
 import { inThenOut } from "./in-then-out.ts";
 import { type Item, itemKind } from "./item.ts";
 import type { Label } from "./label.ts";
+import { lookedAgain } from "./looked-again.ts";
 import { rowOfMegohms } from "./made-of-megohms.ts";
 import { inRow } from "./relate.ts";
 import { slashed } from "./slashed-labels.ts";
@@ -269,6 +270,7 @@ function besideEachOther(items: readonly Item[], drafts: readonly Draft[]): void
   liquidThen(items, drafts);
   strokeDegrees(items, drafts);
   againAt(items, drafts);
+  lookedAgain(drafts, items);
   gaugeLetters(items, drafts);
   lineTemperatures(items, drafts);
   lettered(items, drafts);

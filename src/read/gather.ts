@@ -4,6 +4,7 @@ import { type Draft, draft } from "./draft.ts";
 import { classesOf, type Gap, goesLeft, isVerb, pastThenNow, plateBehind } from "./goes-left.ts";
 import { type Item, itemKind } from "./item.ts";
 import { namesPlacesBehind, namesPointsBehind } from "./points-behind.ts";
+import { namesTimesBehind } from "./times-behind.ts";
 import { role } from "./word.ts";
 
 function skipArticles(items: readonly Item[], i: number): number {
@@ -248,6 +249,7 @@ export function gather(items: readonly Item[], values: readonly number[]): Draft
   const drafts = values.map((index) => draft(index, items[index]?.value ?? Number.NaN));
   const pointsBehind = namesPointsBehind(items, values);
   const placesBehind = namesPlacesBehind(items, values);
+  const timesBehind = namesTimesBehind(items, values);
   let leading = "";
   let sentence = 0;
   let start = 0;
@@ -255,7 +257,8 @@ export function gather(items: readonly Item[], values: readonly number[]): Draft
     const left = drafts[order - 1];
     let from = left === undefined ? afterTalk(items, now.index) : left.index + 1;
     if (left !== undefined) {
-      const at = cut({ items, from, to: now.index, left, leading, pointsBehind, placesBehind });
+      const behind = { pointsBehind, placesBehind, timesBehind };
+      const at = cut({ items, from, to: now.index, left, leading, ...behind });
       left.behind = sideBehind(items, from, at);
       from = at;
     }

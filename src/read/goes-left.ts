@@ -15,6 +15,7 @@ export interface Gap {
   /** the sentence names its points behind the values */
   readonly pointsBehind: boolean;
   readonly placesBehind: boolean;
+  readonly timesBehind: boolean;
 }
 
 export function isVerb(item: Item | undefined): boolean {
@@ -130,6 +131,7 @@ export function goesLeft(gap: Gap, next: number, kind: string, taken: string): b
   if (kind === "U")
     return gap.items[gap.left.index]?.unit === undefined && gap.items[gap.to]?.unit !== undefined;
   if (kind === "A") return false;
+  if (kind === "T") return gap.timesBehind;
   if (kind === "P") return gap.pointsBehind;
   if (item.label?.place === "dc_bus" && next + 1 === gap.to && busAhead(gap)) return false;
   if ((kind === "L" || kind === "Q") && gap.placesBehind) return true;
@@ -166,7 +168,7 @@ export function goesLeft(gap: Gap, next: number, kind: string, taken: string): b
   if ("LQ".includes(kind) && leadsNext(gap, next)) return false;
   if ("LQ".includes(kind) && /[LQ]/.test(gap.leading + classesOf(gap.items, gap.left.before)))
     return false;
-  if (kind === "S" || kind === "N" || kind === "T") return false;
+  if (kind === "S" || kind === "N") return false;
   const glued = gap.items[next + 1];
   if (glued?.kind === itemKind.number && glued.glued) return false;
   if (taken !== "" && kind !== "C") return false;

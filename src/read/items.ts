@@ -4,6 +4,7 @@ import { fits } from "./kinds.ts";
 import { pointsAt } from "./names.ts";
 import { numberStep } from "./number-items.ts";
 import { type Phrase, phraseAt, signsAt } from "./phrase.ts";
+import { numberRow } from "./point-row.ts";
 import { isMetal } from "./point-words.ts";
 import { rowHead } from "./row-head.ts";
 import { hashAt, subjectAt } from "./subject-name.ts";
@@ -178,6 +179,7 @@ function mayPoint(build: Building, i: number, token: Token): boolean {
   if (text === "l" || text === "t" || next?.text === "phase") return true;
   if (build.family !== "" || build.typed.charAt(token.from) !== text) return true;
   if (next === undefined) return false;
+  if (next.kind === tokenKind.number) return numberRow(build, i);
   return (
     next.kind === tokenKind.sign ||
     (/^[uvw]$/.test(text) && /^(?:is|reads|shows|was|same)$/.test(next.text)) ||

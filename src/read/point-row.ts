@@ -13,8 +13,8 @@ export function inFamily(build: Building, i: number, letter: Point): boolean {
     build.family.slice(0, 3) === letter.family.slice(0, 3) ||
     (letter.family === "abc" && build.family.startsWith("phase"));
   if (begun && (capital || token.text !== "a")) return true;
-  if (!capital) return false;
   if (numberRow(build, i)) return true;
+  if (!capital) return false;
   if (
     build.tokens[i - 1]?.text === "on" &&
     (letter.family === "abc" || letter.family === "uvw") &&
@@ -36,19 +36,24 @@ export function inFamily(build: Building, i: number, letter: Point): boolean {
   return rowOf(build, i);
 }
 
-/** "A 14.1 B 14.3 C 13.9": capitals of one family, each before a number. */
-function numberRow(build: Building, i: number): boolean {
+/** "A 14.1 B 14.3 C 13.9", "u 1.8g v 1.7g w 0.4m": letters of one family, each before a number. */
+export function numberRow(build: Building, i: number): boolean {
   let row = "";
-  for (let at = i; at < i + 8 && row.length < 3; at++) {
+  for (let at = i; at < i + 12 && row.length < 3; at++) {
     const token = build.tokens[at];
     if (token === undefined) break;
-    if (token.kind === tokenKind.word && token.text.length === 1) {
+    const unit = token.glued && build.tokens[at - 1]?.kind === tokenKind.number;
+    if (token.kind === tokenKind.word && token.text.length === 1 && !unit) {
       const next = build.tokens[at + 1];
-      if (next?.kind !== tokenKind.number && ((next?.word?.roles ?? 0) & role.zero) === 0)
+      if (
+        next?.kind !== tokenKind.number &&
+        ((next?.word?.roles ?? 0) & (role.zero | role.over)) === 0
+      )
         return false;
       row += token.text;
     } else if (
       token.kind !== tokenKind.number &&
+      token.kind !== tokenKind.line &&
       token.text !== "," &&
       token.text !== "and" &&
       token.word?.unit === undefined

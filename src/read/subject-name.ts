@@ -64,7 +64,7 @@ export function subjectAt(build: Building, i: number): SubjectSaid | undefined {
   const noun = phrase?.word.noun;
   if (phrase === undefined || noun === undefined || noun.kind === "point") return undefined;
   const ordinal = ordinalAt(build, phrase.end, noun);
-  if (ordinal === undefined) return undefined;
+  if (ordinal === undefined || howMany(build, ordinal.end)) return undefined;
   if (build.tokens[i]?.text === "indoor" && phrase.end === i + 1 && !isUnit(build, ordinal.end))
     return undefined;
   if (noun.kind === "subject" && isPlaceOf(build, i, ordinal.end)) return undefined;
@@ -88,6 +88,13 @@ export function subjectAt(build: Building, i: number): SubjectSaid | undefined {
     label: phrase.word.label,
     aside: false,
   };
+}
+
+/** "evap fans 3 of 4 running": how many of them, no name. */
+function howMany(build: Building, end: number): boolean {
+  const next = build.tokens[end + 1];
+  if (build.tokens[end]?.text !== "of" || next === undefined) return false;
+  return next.kind === tokenKind.number || next.word?.number?.kind === "ones";
 }
 
 /** "hp 28 lp 9": beside the other gauges HP is the high pressure, no heat pump. */

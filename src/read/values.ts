@@ -1,6 +1,9 @@
 import { type Item, itemKind } from "./item.ts";
 import { role } from "./word.ts";
 
+const overloadActs =
+  /^(?:opens|opened|opening|trips|tripped|tripping|kicks|kicked|pops|popped|resets|reset|cuts|cycles|cycled|closes|closed)$/;
+
 /** Words that keep "open" from being a meter's reading: it was opened, it opens at. */
 function openIsReading(items: readonly Item[], i: number): boolean {
   const item = items[i];
@@ -12,8 +15,12 @@ function openIsReading(items: readonly Item[], i: number): boolean {
     /^(?:on|the|trip|trips|tripped|tripping|overload|internal)$/.test(before?.text ?? "")
   )
     return false;
+  // "139 then ol opens", "ol tripped": the overload, no reading
+  if (item.text === "ol" && overloadActs.test(next?.text ?? "")) return false;
   if (item.text === "max" || item.text === "inf") return true;
   if (item.text !== "open" && item.text !== "wide") return true;
+  // "sensor 1 10.1k, 2 9.8k, 3 open"
+  if (before?.owner === "<part> <number> reads" && next === undefined) return true;
   if (next?.kind === itemKind.number && next.unit?.figure === "percent") return false;
   if (before?.kind === itemKind.number && before.unit?.figure === "percent") return false;
   for (let at = i - 1; at >= 0 && at >= i - 7; at--) {

@@ -87,6 +87,13 @@ function nameOf(note: Note, from: number, to: number): string | undefined {
   return text.length > 1 ? text : undefined;
 }
 
+function seized({ items }: Note, i: number): boolean {
+  const [before, item, next] = [items[i - 1], items[i], items[i + 1]];
+  if (/^locked up$/.test(item?.text ?? "") || item?.label?.state === "start") return true;
+  const motor = /^(?:comp|compressor|rotor|motor|pump|fan)/.test(before?.text ?? "");
+  return motor && item?.text === "locked" && next?.unit?.dimension === "current";
+}
+
 /** "locked rotor", "charged 6 oz": words that are part of a measurement or mean another thing. */
 function meant(note: Note, i: number, row: ActionWords): boolean {
   const { items } = note;
@@ -104,6 +111,8 @@ function meant(note: Note, i: number, row: ActionWords): boolean {
   )
     return false;
   const before = items[i - 1];
+  // "compressor locked up", "comp locked 88a": it does not turn
+  if (row.action === "locked" && seized(note, i)) return false;
   if (row.action === "locked" && (item.label?.rating === "LRA" || before?.unit?.figure === "A"))
     return false;
   if (row.action === "adjusted" && /^level/.test(item.text) && next?.text === "at") return false;

@@ -77,7 +77,20 @@ function measured(items: readonly Item[], i: number): boolean {
   return false;
 }
 
+/** "hp switch opens 610 closes 420": a switch has no hours. */
+function ofSwitch(items: readonly Item[], i: number): boolean {
+  if (!/^(?:opens|closes|open|close)$/.test(textAt(items, i - 1))) return false;
+  return items
+    .slice(0, i)
+    .some(
+      (item) =>
+        /^(?:hps|lps|hpc|lpc|switch|cutout|control|sw|hpco|lpco)$/.test(item.text) ||
+        /switch/.test(item.text),
+    );
+}
+
 function talkOfTime(items: readonly Item[], i: number): boolean {
+  if (ofSwitch(items, i)) return false;
   if (!before.has(textAt(items, i - 1)) && textAt(items, i - 1) !== "at") return false;
   return (
     items.some((item) => meets.has(item.text)) &&

@@ -5,6 +5,7 @@ import { answers } from "./answer.ts";
 import { asideNumbers } from "./aside.ts";
 import { breakers } from "./breaker-and-fuse.ts";
 import { clockTimes } from "./clock-time.ts";
+import { codesShown } from "./code-shown.ts";
 import { colonRows } from "./colon-rows.ts";
 import { complaints } from "./complaint.ts";
 import { confirms } from "./confirm.ts";
@@ -59,6 +60,7 @@ export const asides: readonly Rule[] = [
   phones,
   serials,
   letteredDoors,
+  codesShown,
   faultCodes,
   looseCodes,
   asideNumbers,

@@ -1,5 +1,5 @@
 import { type Item, itemKind } from "../item.ts";
-import { type Rule, state } from "../note.ts";
+import { type Note, type Rule, state } from "../note.ts";
 import { role } from "../word.ts";
 import { freeNumber } from "./near.ts";
 
@@ -53,6 +53,21 @@ function namesEnd(items: readonly Item[], from: number): number {
 /** Indoor units on one outdoor unit at most; common practice, no source. */
 const HEADS = 64;
 
+/** "sensor 1 10.1k, 2 9.8k, 3 open": the parts behind the first go by their numbers alone. */
+function restOfRow(note: Note, first: number): void {
+  const { items } = note;
+  let number = items[first]?.value ?? 0;
+  for (let i = first + 2; i < items.length; i++) {
+    const item = items[i];
+    if (item?.text === "," || item?.text === "and" || item?.kind === itemKind.line) continue;
+    if (!freeNumber(item) || item.unit !== undefined || item.value !== number + 1) return;
+    if (!hasValue(items, i + 1)) return;
+    state(note, numberedParts.name, [i, i + 1], { kind: "note", about: "place" });
+    number = item.value;
+    i++;
+  }
+}
+
 /** "cap 2 reads .3uf", "heater 3 14 ohms": the number is the part's name, the value comes behind. */
 export const numberedParts: Rule = {
   name: "<part> <number> reads",
@@ -87,6 +102,7 @@ export const numberedParts: Rule = {
       if (!part || label?.rating !== undefined || label?.place !== undefined) return;
       if (!hasValue(items, i + 1) && !capByNumber(items, i + 1)) return;
       state(note, numberedParts.name, [i, i + 1], { kind: "note", about: "place" });
+      restOfRow(note, i);
     });
   },
 };

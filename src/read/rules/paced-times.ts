@@ -41,7 +41,7 @@ function unitOf(items: readonly Item[]): Unit | undefined {
 }
 
 /** Minutes at which insulation is read. */
-const minutes: ReadonlySet<number> = new Set([1, 2, 3, 5, 10, 15, 20, 30, 60]);
+const minutes: ReadonlySet<number> = new Set([1, 2, 3, 4, 5, 6, 8, 10, 12, 15, 20, 30, 60]);
 
 /** "1m 33", "10m 41": in a test, a small number with "m" directly before a bare value is minutes. */
 function minuteRows(items: readonly Item[], typed: string): void {
@@ -61,6 +61,18 @@ function minuteRows(items: readonly Item[], typed: string): void {
     const told = next.unit?.dimension === "resistance" && lower && minutes.has(item.value);
     if (next.unit !== undefined && !told) return;
     item.unit = minute;
+  });
+}
+
+/** "28 v left after 10m", "200 after 1m": behind "after" nobody means ohms, where another value is told. */
+function afterMinutes(items: readonly Item[], typed: string): void {
+  const minute = unitCalled("min");
+  items.forEach((item, i) => {
+    if (item.kind !== itemKind.number || item.unit?.figure !== "megohm") return;
+    if (item.to !== item.unitFrom + 1 || typed.charAt(item.unitFrom) !== "m") return;
+    if (item.owner !== undefined || !minutes.has(item.value)) return;
+    const told = items.some((one) => one !== item && one.kind === itemKind.number);
+    if (told && /^(?:after|within)$/.test(textAt(items, i - 1))) item.unit = minute;
   });
 }
 
@@ -84,6 +96,7 @@ export const pacedTimes: Rule = {
   apply: (note) => {
     const { items } = note;
     minuteRows(items, note.text);
+    afterMinutes(items, note.text);
     alone(note);
     timesFirst(items);
     const unit = unitOf(items);

@@ -1,0 +1,70 @@
+import type { Reading } from "../../model.ts";
+import { isStrongBreak } from "../breaks.ts";
+import { type Item, itemKind } from "../item.ts";
+import type { Note, Rule } from "../note.ts";
+import { textAt } from "./near.ts";
+
+/** Lights and displays do this to a code. */
+const acts = /^(?:flashing|flashes|flashed|blinking|blinks|blinked)$/;
+const stands = /^(?:showing|displayed|up|lit)$/;
+const shows = /^(?:shows|show|showing|displays|displaying|reads|says|flashing|blinking)$/;
+
+/** Names of machines look like codes: "OU3 showing low", "AC2 flashing". */
+const machines = /^(?:OU|OD|ID|IU|AC|AH|FC|CU|HP|EF|SF|RF|BB|BS|DS|LED|TB|CN|CR|TX|L|T|R|V|N)-?\d/;
+const shape = /^[A-Z]{1,2}-?\d{1,3}$/;
+
+function codeOf(note: Note, i: number): string | undefined {
+  const item = note.items[i];
+  if (item?.kind !== itemKind.code || item.owner !== undefined) return undefined;
+  const code = note.text.slice(item.from, item.to).toUpperCase();
+  return shape.test(code) && !machines.test(code) ? code : undefined;
+}
+
+function ends(item: Item | undefined): boolean {
+  return item === undefined || isStrongBreak(item) || /^(?:,|-|and|n|now|again)$/.test(item.text);
+}
+
+/** "E4 flashing", "E4 blinking 3x", "H7 showing.": nothing that is shown stands behind the verb. */
+function shownBehind(note: Note, i: number): boolean {
+  const { items } = note;
+  const verb = textAt(items, i + 1);
+  if (stands.test(verb)) return ends(items[i + 2]);
+  return acts.test(verb) && codeOf(note, i + 2) === undefined;
+}
+
+/** "indoor shows E4", "display says H7" */
+function shownBefore(note: Note, i: number): boolean {
+  const { items } = note;
+  return shows.test(textAt(items, i - 1)) && i > 1 && ends(items[i + 1]);
+}
+
+/** A code that a light or a display shows, without a word for what it is. */
+export const codesShown: Rule = {
+  name: "<letter and digits> flashing",
+  heads:
+    "flashing|flashes|flashed|blinking|blinks|blinked|showing|shows|show|displayed|displays|displaying|up|lit|reads|says",
+  apply: (note) => {
+    note.items.forEach((item, i) => {
+      const code = codeOf(note, i);
+      const behind = code !== undefined && shownBehind(note, i);
+      if (code === undefined || !(behind || shownBefore(note, i))) return;
+      const other = note.items[behind ? i + 1 : i - 1];
+      item.owner = codesShown.name;
+      if (other !== undefined) other.owner = codesShown.name;
+      const from = Math.min(item.from, other?.from ?? item.from);
+      const to = Math.max(item.to, other?.to ?? item.to);
+      const reading: Reading = {
+        quantity: "fault_code",
+        relation: "=",
+        value: code,
+        unit: null,
+        said: note.text.slice(from, to),
+        spans: [[from, to]],
+        assumed: [],
+        figure: { number: code, unit: "" },
+        rule: codesShown.name,
+      };
+      note.readings.push(reading);
+    });
+  },
+};
