@@ -137,12 +137,21 @@ export function whenDone(items: readonly Item[], index: number): boolean {
   );
 }
 
+/** "rated 45 and 5, I'm reading 39 and 4.8": as many sizes as there are values behind them. */
+function sizesBoth(items: readonly Item[], drafts: readonly Draft[], order: number): boolean {
+  const [left, right] = [drafts[order - 1], drafts[order]];
+  if (left === undefined || right === undefined || left.named !== "capacitance") return false;
+  if (items[left.index + 1]?.text !== "and" || drafts.length < order + 3) return false;
+  return items[drafts[order + 1]?.index ?? -1] !== undefined && right.value < left.value;
+}
+
 /** "rated 45/5", "set at 72/76": what was said of the first holds for the second. */
 export function rateBoth(items: readonly Item[], drafts: readonly Draft[]): void {
   drafts.forEach((right, order) => {
     const left = drafts[order - 1];
     if (left?.rating === undefined || right.rating !== undefined || right.before.length > 0) return;
-    if (right.index !== left.index + 2 || items[left.index + 1]?.text !== "/") return;
+    if (right.index !== left.index + 2) return;
+    if (items[left.index + 1]?.text !== "/" && !sizesBoth(items, drafts, order)) return;
     if (left.unit === undefined || right.unit === undefined || left.unit === right.unit)
       right.rating = left.rating;
   });

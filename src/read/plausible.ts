@@ -280,7 +280,8 @@ export function byPlausibility(draft: Draft): void {
   const thermostat = pair.includes("R") && pair.includes("C");
   if (thermostat && draft.value >= 18 && draft.value <= 32) draft.quantity = "voltage";
   const pins =
-    !(thermostat && draft.value < 0.1) && pair.every((point) => /^(?:[CSRUVW]|T\d)$/.test(point));
+    !(thermostat && draft.value < 0.1) &&
+    pair.every((point) => /^(?:[CSRUVW]|T\d|lead \d)$/.test(point));
   if (legs && draft.value >= 90 && draft.value <= 700) draft.quantity = "voltage";
   else if (draft.quantity === undefined && pins && draft.value < 60)
     draft.quantity = "winding_resistance";

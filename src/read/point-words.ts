@@ -1,4 +1,5 @@
 import type { Building } from "./items.ts";
+import { numberAt } from "./numbers.ts";
 import { ordinalAt } from "./ordinal.ts";
 import { phraseAt } from "./phrase.ts";
 import { type Token, tokenKind } from "./token.ts";
@@ -209,11 +210,13 @@ export function secondPoint(build: Building, i: number, family: string): Point |
     token.glued
   )
     return { name: family === "lead" ? `lead ${value}` : `${family}${value}`, end: i + 1, family };
+  // "lead 1 to 2 .61": a value of its own behind the second
+  const valued = build.tokens[i - 1]?.text === "to" && numberAt(build.tokens, i + 1) !== undefined;
   if (
     (family === "L" || family === "T" || family === "lead" || family === "phase") &&
     value >= 1 &&
     value <= 3 &&
-    token?.kind === tokenKind.word
+    (token?.kind === tokenKind.word || (token?.kind === tokenKind.number && valued))
   )
     return {
       name: family === "lead" || family === "phase" ? `${family} ${value}` : `${family}${value}`,

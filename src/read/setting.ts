@@ -37,6 +37,17 @@ function isTestVoltage({ kind, unit, value }: Item): boolean {
   );
 }
 
+/** "u-v .45 fwd, OL rev", "U to V .45 one way": only a junction is told by its way. */
+function bothWays(items: readonly Item[], at: number): boolean {
+  const text = items[at]?.text ?? "";
+  const way = text === "way" && /^(?:one|1|other|both)$/.test(items[at - 1]?.text ?? "");
+  const told = way || /^(?:fwd|rev|forward|reverse)$/.test(text);
+  return (
+    told &&
+    items.some((item) => item.points?.some((one) => /^(?:[UVW]|DC[+-])$/.test(one[0] ?? "")))
+  );
+}
+
 function wordsOf(items: readonly Item[]): Words {
   const words: Words = {
     insulation: false,
@@ -56,6 +67,7 @@ function wordsOf(items: readonly Item[]): Words {
     else if (item.kind === itemKind.points) lookAtPoints(words, item);
     const line = item.label?.place === "liquid" || item.label?.place === "suction";
     if (line || pipeWords.test(item.text)) words.pipes = true;
+    if (bothWays(items, at)) words.diode = true;
     if (item.text === "leads") words.leads = true;
     else if (item.text === "tester" || item.text === "megger") words.insulation = true;
     const quantity = item.label?.quantity;

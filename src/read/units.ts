@@ -53,7 +53,12 @@ function standsApart(build: Building, token: Token, i: number): boolean {
     return false;
   if (token.text === "d" || token.text === "t") return false;
   if (next?.text === "phase" || next?.text === "leg") return false;
-  if (next?.text === "to" && /^[a-gnrsuvw]$|^g/.test(build.tokens[i + 2]?.text ?? "")) return false;
+  if (
+    token.text !== "k" &&
+    next?.text === "to" &&
+    /^[a-gnrsuvw]$|^g/.test(build.tokens[i + 2]?.text ?? "")
+  )
+    return false;
   if (
     token.text === "v" &&
     endsThought(next) &&

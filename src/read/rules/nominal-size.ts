@@ -131,6 +131,8 @@ function signal(items: readonly Item[], i: number): boolean {
 function counted(note: Note, i: number, item: Item): boolean {
   const { items } = note;
   const next = textAt(items, i + 1);
+  // ".45 one way, OL the other way": no valve of so many ways
+  if (next === "way" && (item.value < 2 || !Number.isInteger(item.value))) return false;
   if (
     item.unit === undefined &&
     tons.has(next) &&

@@ -96,7 +96,7 @@ export function doubled(note: Note, i: number, item: Item): boolean {
   }
   const other = items[i + 2];
   if (
-    !/^(?:[/+]|plus|over|slash|by)$/.test(textAt(items, i + 1)) ||
+    !/^(?:[/+]|plus|over|slash|by|and)$/.test(textAt(items, i + 1)) ||
     !freeNumber(other) ||
     !Number.isInteger(item.value) ||
     textAt(items, i + 3) === "/"
@@ -106,12 +106,8 @@ export function doubled(note: Note, i: number, item: Item): boolean {
     .slice(Math.max(0, i - 3), i)
     .some((word) => word.label?.rating !== undefined);
   if (marked) return false;
-  const cap =
-    capNear(items, i) &&
-    other.value < item.value &&
-    other.value <= 15 &&
-    item.value >= 15 &&
-    item.value <= 80;
+  const joined = textAt(items, i + 1) !== "and" || goesOn(items, i + 3);
+  const cap = joined && capNear(items, i) && isTwin(item.value, other.value);
   const cable =
     wordBefore(items, i, sized, 3) >= 0 &&
     item.value <= 22 &&
@@ -127,6 +123,21 @@ export function doubled(note: Note, i: number, item: Item): boolean {
   const about = cap ? `size ${item.value}/${other.value}` : "size";
   state(note, SIZE, [i, i + 3], { kind: "note", about });
   return true;
+}
+
+/** Microfarads that run capacitors are made in, for a compressor and for its fan; common practice, no source. */
+const ofCompressor: ReadonlySet<number> = new Set([
+  15, 17.5, 20, 25, 30, 35, 40, 45, 50, 55, 60, 65, 70, 75, 80,
+]);
+const ofFan: ReadonlySet<number> = new Set([1.5, 2, 2.5, 3, 3.5, 4, 5, 6, 7, 7.5, 10, 12.5, 15]);
+
+function isTwin(first: number, second: number): boolean {
+  return second < first && ofCompressor.has(first) && ofFan.has(second);
+}
+
+/** "dual cap 45 and 5, got 39 and 4.8": two values behind the two sizes. */
+function goesOn(items: readonly Item[], from: number): boolean {
+  return items.slice(from).filter((item) => freeNumber(item)).length >= 2;
 }
 
 function capNear(items: readonly Item[], i: number): boolean {
