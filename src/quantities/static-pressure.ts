@@ -16,7 +16,7 @@ export const staticPressure = {
     },
   ],
   words:
-    "static|static pressure|esp|tesp|external static|external static pressure|total static|total external static|total external static pressure|total esp|filter drop|filter dp|filter pressure drop|filter pressure|coil drop|coil dp|supply static|return static|duct static|duct pressure|filter delta p|coil pressure drop|sp|building pressure|statc|static pres|total static pressure|t e s p|e s p|duct static pressure|gas pressure|manifold pressure|manifold gas pressure|gas manifold|tsp|pressure drop across the filter|pressure drop across the coil|pressure drop across filter|filt dp|fltr dp|filt drop|fltr drop|filter pd|coil pd|dirty filter drop",
+    "delta p|delta pressure|delta p filter|delta p coil|dp filter|dp coil|filter pressure drop|coil pressure drop|pressure drop filter|pressure drop coil|static|static pressure|esp|tesp|external static|external static pressure|total static|total external static|total external static pressure|total esp|filter drop|filter dp|filter pressure drop|filter pressure|coil drop|coil dp|supply static|return static|duct static|duct pressure|filter delta p|coil pressure drop|sp|building pressure|statc|static pres|total static pressure|t e s p|e s p|duct static pressure|gas pressure|manifold pressure|manifold gas pressure|gas manifold|tsp|pressure drop across the filter|pressure drop across the coil|pressure drop across filter|filt dp|fltr dp|filt drop|fltr drop|filter pd|coil pd|dirty filter drop",
   habit: { us: "in wc", si: "Pa" },
   plausible: [-5000, 5000],
 } as const satisfies Quantity;

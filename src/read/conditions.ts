@@ -27,6 +27,7 @@ function isTestVoltage(draft: Draft, items: readonly Item[], setting: Setting): 
     /^(?:at|@|with)$/.test(items[draft.index - 1]?.text ?? "") || headsTest(draft, items);
   if (
     !prepared &&
+    !ohmsBehind(draft, items) &&
     draft.points !== undefined &&
     draft.before.some((index) => items[index]?.kind === itemKind.points)
   )
@@ -90,6 +91,15 @@ function behindMeg(draft: Draft, items: readonly Item[]): boolean {
       (item.kind === itemKind.over ||
         (item.unit?.dimension === "resistance" && item.unit.factor >= 1e6)),
   );
+}
+
+/** "lead 1 500v 350 meg": between the point and its megohms stands what they were measured with. */
+function ohmsBehind(draft: Draft, items: readonly Item[]): boolean {
+  const next = items[draft.index + 1];
+  if (draft.unit?.figure !== "V" || next?.kind !== itemKind.number || next.owner !== undefined)
+    return false;
+  const lone = draft.points?.every((one) => one.length === 1 || one[1] === "ground") === true;
+  return lone && next.unit?.dimension === "resistance" && next.unit.factor >= 1e6;
 }
 
 /** "PI test lead 1 500v", "pi test on lead 1 at 500": the test and its voltage, before anything is read. */

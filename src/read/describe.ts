@@ -36,6 +36,7 @@ import { type Item, itemKind } from "./item.ts";
 import type { Label } from "./label.ts";
 import { lookedAgain } from "./looked-again.ts";
 import { rowOfMegohms } from "./made-of-megohms.ts";
+import { micronsTimed, pulledAgain } from "./pulled-again.ts";
 import { inRow } from "./relate.ts";
 import { slashed } from "./slashed-labels.ts";
 import { takePoints } from "./take-points.ts";
@@ -271,6 +272,8 @@ function besideEachOther(items: readonly Item[], drafts: readonly Draft[]): void
   strokeDegrees(items, drafts);
   againAt(items, drafts);
   lookedAgain(drafts, items);
+  pulledAgain(drafts, items);
+  micronsTimed(drafts);
   gaugeLetters(items, drafts);
   lineTemperatures(items, drafts);
   lettered(items, drafts);

@@ -135,6 +135,11 @@ function sameAsBefore(items: readonly Item[], i: number): boolean {
   return (before === "this" || before === "that") && items[i - 2]?.text === "at";
 }
 
+/** "won't start, 481 480 482": what it does not do is no state of a value. */
+function denied(items: readonly Item[], i: number): boolean {
+  return items[i]?.label?.state !== undefined && ((items[i - 1]?.roles ?? 0) & role.not) !== 0;
+}
+
 /** "L3 OL, DC- side all ok": another side of the bridge, told for itself. */
 function sideOfBridge(items: readonly Item[], i: number): boolean {
   const item = items[i];
@@ -149,7 +154,12 @@ function sideOfBridge(items: readonly Item[], i: number): boolean {
 function carriers(items: readonly Item[], from: number, to: number): number[] {
   const list: number[] = [];
   for (let i = from; i < to; i++)
-    if (classOf(items[i]) !== "" && !sameAsBefore(items, i) && !sideOfBridge(items, i))
+    if (
+      classOf(items[i]) !== "" &&
+      !sameAsBefore(items, i) &&
+      !sideOfBridge(items, i) &&
+      !denied(items, i)
+    )
       list.push(i);
   return list;
 }

@@ -207,7 +207,10 @@ function acrossLegs(build: Building, i: number): boolean {
 /** "cond in 85 out 94", "evap in 54 out 45": the way out of what the way in was said of. */
 function outOfIt(build: Building, i: number): number {
   const way = build.tokens[i]?.text ?? "";
-  if (!/^(?:out(?:let)?|off)$/.test(way) || build.tokens[i + 1]?.kind !== tokenKind.number)
+  if (
+    !/^(?:out(?:let)?|off|lvg|leaving)$/.test(way) ||
+    build.tokens[i + 1]?.kind !== tokenKind.number
+  )
     return 0;
   const [number, label] = [
     build.items[build.items.length - 1],

@@ -2,6 +2,8 @@ import type { Draft } from "./draft.ts";
 import { type Item, itemKind } from "./item.ts";
 import { between } from "./relate.ts";
 
+const kinds = /^(?:virgin|gas|freon|refrigerant|fresh|new|reclaimed|recycled|charge)$/;
+
 /** "got 4 lb out", "6 lb in", "2 lb of 134a in": what became of the mass. */
 export function inOrOut(items: readonly Item[], draft: Draft): "recovered" | "charged" | undefined {
   if (items[draft.index]?.unit?.dimension !== "mass") return undefined;
@@ -15,6 +17,11 @@ export function inOrOut(items: readonly Item[], draft: Draft): "recovered" | "ch
     }
     if (text === "out") return "recovered";
     if (text === "in" || text === "into") return "charged";
+    // "8 lb virgin gas in"
+    if (kinds.test(text ?? "")) {
+      last++;
+      continue;
+    }
     if (text !== "back" && text !== "of") return undefined;
   }
   return undefined;

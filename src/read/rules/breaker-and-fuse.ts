@@ -129,6 +129,9 @@ export const breakers: Rule = {
       if (bare) {
         if (next === "breaker" || next === "fuse" || next === "fuses")
           state(note, breakers.name, [i, i + 2], { kind: "note", about: "size" });
+        else if (/^(?:fused|fuses)$/.test(textAt(items, i - 1)) && item.value % 5 === 0)
+          // "60a fused 45"
+          state(note, breakers.name, [i, i + 1], { kind: "note", about: "size" });
         else if (isArticle(items[i - 1]) && own.has(textAt(items, i - 3)))
           // "breaker is a 35"
           state(note, breakers.name, [i, i + 1], { kind: "note", about: "size" });

@@ -38,16 +38,23 @@ function shownBefore(note: Note, i: number): boolean {
   return shows.test(textAt(items, i - 1)) && i > 1 && ends(items[i + 1]);
 }
 
+/** "also E7", "now E7" behind a message that gave a code */
+function another(note: Note, i: number): boolean {
+  const { items, context } = note;
+  if (context.readings[context.readings.length - 1]?.quantity !== "fault_code") return false;
+  return i === 1 && /^(?:also|now|plus|and|then)$/.test(textAt(items, 0)) && ends(items[2]);
+}
+
 /** A code that a light or a display shows, without a word for what it is. */
 export const codesShown: Rule = {
   name: "<letter and digits> flashing",
   heads:
-    "flashing|flashes|flashed|blinking|blinks|blinked|showing|shows|show|displayed|displays|displaying|up|lit|reads|says",
+    "flashing|flashes|flashed|blinking|blinks|blinked|showing|shows|show|displayed|displays|displaying|up|lit|reads|says|also|now|plus|and|then",
   apply: (note) => {
     note.items.forEach((item, i) => {
       const code = codeOf(note, i);
       const behind = code !== undefined && shownBehind(note, i);
-      if (code === undefined || !(behind || shownBefore(note, i))) return;
+      if (code === undefined || !(behind || shownBefore(note, i) || another(note, i))) return;
       const other = note.items[behind ? i + 1 : i - 1];
       item.owner = codesShown.name;
       if (other !== undefined) other.owner = codesShown.name;

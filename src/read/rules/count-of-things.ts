@@ -169,6 +169,8 @@ export const counts: Rule = {
       const next = items[i + 1];
       const text = textAt(items, i + 1);
       const before = textAt(items, i - 1);
+      // "2 more" while gas is weighed in
+      if (text === "more" && note.context.action !== undefined) return;
       if (
         before === "qty" ||
         before === "quantity" ||

@@ -40,6 +40,7 @@ import { subjectRows } from "./subject-row.ts";
 import { sums } from "./sum.ts";
 import { symptomRooms } from "./symptom-rooms.ts";
 import { testsInHand } from "./test-in-hand.ts";
+import { torque } from "./torque.ts";
 import { undo } from "./undo.ts";
 import { unitCorrections } from "./unit-correction.ts";
 import { wishes } from "./wish.ts";
@@ -71,6 +72,7 @@ export const asides: readonly Rule[] = [
   numberedParts,
   symptomRooms,
   roomsOut,
+  torque,
   sums,
   prices,
   undo,

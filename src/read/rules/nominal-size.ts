@@ -37,6 +37,10 @@ function thousandBtu(items: readonly Item[], i: number): boolean {
 function others(note: Note, i: number, item: Item): boolean {
   const { items } = note;
   const space = note.items[i + 1]?.text ?? "";
+  if (/^(?:sheave|sheaves|pulley)$/.test(textAt(items, i - 1))) {
+    state(note, SIZE, [i, i + 1], { kind: "note", about: "size" });
+    return true;
+  }
   if (signal(items, i)) {
     state(note, SIZE, [i - 2, i + 1], { kind: "note", about: "size" });
     return true;

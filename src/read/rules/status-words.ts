@@ -71,6 +71,12 @@ function wet({ items }: Note, i: number): boolean {
     .some(({ text }) => /^(?:water|waters|chw|chilled|hot|loop)$/.test(text));
 }
 
+const entering = /^(?:ent|entering|ewt|eat|lwt|lat)$/;
+
+function entered(place: string | undefined): boolean {
+  return place?.endsWith("_in") === true;
+}
+
 export function isStatus(note: Note, i: number, status: Status): boolean {
   // "chilled water's leaving at seven": the water's warmth
   if (/^water_/.test(note.items[i]?.label?.place ?? "") && wet(note, i)) return false;
@@ -96,6 +102,11 @@ export function isStatus(note: Note, i: number, status: Status): boolean {
   const valued = items.some((item) => item.kind === itemKind.number && item.owner === undefined);
   if (status === "left_site" && next?.kind === itemKind.subject && valued) return false;
   if (status === "left_site") {
+    // "cond ent 92 lvg 118": what leaves it is water or air
+    const enters = items
+      .slice(0, i)
+      .some(({ text, label }) => entering.test(text) || entered(label?.place));
+    if (next?.kind === itemKind.number && next.colon !== true && enters) return false;
     // "left at 118/340": how the machine was left
     if (next?.kind === itemKind.number && items[after + 1]?.text === "/") return false;
     if (

@@ -6,7 +6,7 @@ type Row = readonly [words: string, label: Label];
 const places: readonly Row[] = [
   ["line|ln|pipe", { hint: "temperature" }],
   [
-    "suction|suct|suc|sucton|suctn|sct p|low side|lowside|low|suctin|suctioin|suxtion|suction pressure|suct press|suct p|suction press|lo side|low side pressure|back pressure|suction side|sction|suction psi|suct psi|low pressure|low pressure control|low pressure controls|succion|suction service port|vapor pressure|suctiom|section pressure|suctions|suction gauge|low sides|sp side|loside|sucks in|sucksin|suck shin|section side|suckshin|sucktion|suktion|lp|lsp|vapor|vapor side",
+    "suction|suct|suc|sucton|suctn|sct p|low side|lowside|low|suctin|suctioin|suxtion|suction pressure|suct press|suct p|suction press|lo side|low side pressure|back pressure|suction side|sction|suction psi|suct psi|low pressure|low pressure control|low pressure controls|succion|suction service port|vapor pressure|suctiom|section pressure|suctions|suction gauge|low sides|sp side|loside|sucks in|sucksin|suck shin|section side|suckshin|sucktion|suktion|lp|lsp|nd|vapor|vapor side",
     { place: "suction", hint: "pressure" },
   ],
   [

@@ -170,7 +170,7 @@ export const observationPatterns: readonly (readonly [
     "=detector =hit",
     "bubbles leak_place !sight_glass !no_leak",
   ],
-  ["no_leak_found", "no_leak"],
+  ["no_leak_found", "no_leak", "tight !screwed"],
   ["bubbles_in_sight_glass", "sight_glass glass_bubbles !no_leak !=oil", "=still =flashing !=code"],
   ["sight_glass_clear", "sight_glass glass_clear !glass_wet"],
   ["sight_glass_shows_moisture", "sight_glass glass_wet"],

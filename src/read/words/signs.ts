@@ -308,8 +308,13 @@ export const signWords: readonly (readonly [words: string, sign: string])[] = [
     "found",
   ],
   [
-    "no leak|no leaks|no bubbles|bubble free|leak free|no leaks found|no leak found|not leaking|no sign of a leak|tight as a drum|didnt find a leak|cant find a leak|cant find the leak|couldnt find a leak|no drop on the nitrogen|no drop|no leakage|dry as a bone|tight|no hits",
+    "no leak|no leaks|no bubbles|bubble free|leak free|no leaks found|no leak found|not leaking|no sign of a leak|tight as a drum|didnt find a leak|cant find a leak|cant find the leak|couldnt find a leak|no drop on the nitrogen|no drop|no leakage|dry as a bone|no hits",
     "no_leak",
+  ],
+  ["tight", "tight"],
+  [
+    "lug|lugs|screw|screws|terminal|terminals|bolt|bolts|belt|belts|wire|wires|spades|set screw|strap",
+    "screwed",
   ],
   ["bubbles|bubbling|foaming|soap bubbles|blowing bubbles|bubbled|blew bubbles", "bubbles"],
   [
