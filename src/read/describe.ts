@@ -38,6 +38,7 @@ import { lookedAgain } from "./looked-again.ts";
 import { rowOfMegohms } from "./made-of-megohms.ts";
 import { micronsTimed, pulledAgain } from "./pulled-again.ts";
 import { inRow } from "./relate.ts";
+import { ofItsRail, rowUnit } from "./row-unit.ts";
 import { slashed } from "./slashed-labels.ts";
 import { takePoints } from "./take-points.ts";
 import { degreeDrop, inOrOut, isA, legToLeg, plates, plateVolts } from "./what-words.ts";
@@ -249,6 +250,7 @@ export function describe(drafts: readonly Draft[], items: readonly Item[], plain
     weather(items, draft);
     bulbIn(items, draft);
     sameLine(items, draft, previous);
+    ofItsRail(draft, items);
     const pairs = eachPair(items, draft);
     const row =
       (previous !== undefined && inRow(items, previous, draft)) ||
@@ -272,6 +274,7 @@ function besideEachOther(items: readonly Item[], drafts: readonly Draft[]): void
   strokeDegrees(items, drafts);
   againAt(items, drafts);
   lookedAgain(drafts, items);
+  rowUnit(drafts, items);
   pulledAgain(drafts, items);
   micronsTimed(drafts);
   gaugeLetters(items, drafts);

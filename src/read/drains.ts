@@ -18,7 +18,11 @@ export function drains(list: readonly Draft[], items: readonly Item[]): void {
     if (!bare || !(right.value < left.value)) return;
     const between = items.slice(left.index + 1, right.index);
     const labelled = between.some(({ label }) => label?.thing !== undefined);
-    const timed = right.after !== undefined || between.some(({ roles }) => (roles & later) !== 0);
+    // "bus 640 at idle 622 at load"
+    const behind = `${items[right.index + 1]?.text} ${items[right.index + 2]?.text}`;
+    const loaded = /^(?:at|under) (?:full )?load|^loaded\b/.test(behind);
+    const timed =
+      loaded || right.after !== undefined || between.some(({ roles }) => (roles & later) !== 0);
     if (labelled || !timed) return;
     right.named = "voltage";
     right.quantity = "voltage";

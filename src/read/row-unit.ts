@@ -1,0 +1,45 @@
+import type { Draft } from "./draft.ts";
+import { sameDimension } from "./inherit.ts";
+import type { Item } from "./item.ts";
+import { itemKind } from "./item.ts";
+import { unitCalled } from "./kinds.ts";
+import { between } from "./relate.ts";
+
+/** "megohms to grd 1.2 1.4 1.1 gig": the unit behind a row's last value holds for the row, whatever its head says. */
+export function rowUnit(drafts: readonly Draft[], items: readonly Item[]): void {
+  for (let last = drafts.length - 1; last > 0; last--) {
+    const end = drafts[last];
+    if (end?.ownUnit !== true || end.unit === undefined) continue;
+    for (let i = last - 1; i >= 0; i--) {
+      const [left, right] = [drafts[i], drafts[i + 1]];
+      if (left === undefined || right === undefined || left.ownUnit || left.over) break;
+      const gap = between(items, left, right);
+      if (!gap.list && !gap.empty) break;
+      const ratio = left.value / end.value;
+      if (!(ratio > 0.2 && ratio < 5)) break;
+      if (left.unit !== undefined && sameDimension(left, end)) left.unit = end.unit;
+    }
+  }
+}
+
+const sizes: ReadonlySet<string> = new Set(["<number> <size of a thing>", "<number> amp breaker"]);
+
+/** "24v xfmr 26.8", "5v rail 4.9": what it gives, behind the volts that it is called by. */
+export function ofItsRail(draft: Draft, items: readonly Item[]): void {
+  if (draft.unit !== undefined || draft.named !== undefined || draft.points !== undefined) return;
+  for (let i = draft.index - 1; i >= 0 && i >= draft.index - 4; i--) {
+    const item = items[i];
+    if (item === undefined || item.kind === itemKind.sign) return;
+    if (item.kind !== itemKind.number) continue;
+    const ratio = draft.value / item.value;
+    const named =
+      sizes.has(item.owner ?? "") && item.unit?.dimension === "voltage" && item.value <= 30;
+    if (!named || !(draft.value === 0 || (ratio > 0.5 && ratio < 1.5))) return;
+    draft.named = "voltage";
+    draft.hint = undefined;
+    draft.place = undefined;
+    draft.unit = unitCalled("V");
+    draft.assumedUnit = true;
+    return;
+  }
+}
