@@ -36,6 +36,7 @@ import { type Item, itemKind } from "./item.ts";
 import type { Label } from "./label.ts";
 import { lookedAgain } from "./looked-again.ts";
 import { rowOfMegohms } from "./made-of-megohms.ts";
+import { nitrogenBehind } from "./nitrogen-behind.ts";
 import { micronsTimed, pulledAgain } from "./pulled-again.ts";
 import { inRow } from "./relate.ts";
 import { ofItsRail, rowUnit } from "./row-unit.ts";
@@ -251,6 +252,7 @@ export function describe(drafts: readonly Draft[], items: readonly Item[], plain
     bulbIn(items, draft);
     sameLine(items, draft, previous);
     ofItsRail(draft, items);
+    nitrogenBehind(draft, items);
     const pairs = eachPair(items, draft);
     const row =
       (previous !== undefined && inRow(items, previous, draft)) ||

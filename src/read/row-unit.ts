@@ -31,6 +31,8 @@ export function ofItsRail(draft: Draft, items: readonly Item[]): void {
     const item = items[i];
     if (item === undefined || item.kind === itemKind.sign) return;
     if (item.kind !== itemKind.number) continue;
+    // "0-10v 6.2" may be what it is called by and no more
+    if (items[i - 1]?.text === "-") return;
     const ratio = draft.value / item.value;
     const named =
       sizes.has(item.owner ?? "") && item.unit?.dimension === "voltage" && item.value <= 30;

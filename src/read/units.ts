@@ -163,6 +163,20 @@ function statAhead(build: Building, at: number): boolean {
     .some((one) => /^(?:max|maximum|avg|average|peak|high)$/.test(one.text));
 }
 
+/** "450 w n2", "18.2 w both fans": with, where a thing follows that no watts are of. */
+function isWith(build: Building, at: number): boolean {
+  const [token, next] = build.tokens.slice(at, at + 2);
+  if (token?.text !== "w" || token.glued || build.typed.charAt(token.from) !== "w") return false;
+  if (next?.kind === tokenKind.code) return true;
+  const label = phraseAt(build.tokens, at + 1)?.word.label;
+  return (
+    next?.kind === tokenKind.word &&
+    (/^(?:n2|the|a|an|no|both|all|new|old|it|dry)$/.test(next.text) ||
+      label?.thing !== undefined ||
+      label?.quantity === "pressure")
+  );
+}
+
 export function plainUnitAt(build: Building, i: number): UnitSaid | undefined {
   let at = i;
   const { tokens } = build;
@@ -184,6 +198,7 @@ export function plainUnitAt(build: Building, i: number): UnitSaid | undefined {
   if (phrase === undefined || unit === undefined) return undefined;
   if (pointAhead(build, at, unit) || statAhead(build, at)) return undefined;
   if (unit.figure === "s" && token.text === "sec" && ofTransformer(build, at)) return undefined;
+  if (unit.figure === "W" && isWith(build, at)) return undefined;
   // "24.1 w/ y called": with
   if (unit.figure === "W" && token.text === "w" && tokens[at + 1]?.text === "/") return undefined;
   if (phrase.word.beside && !token.glued && phrase.end === at + 1 && !standsApart(build, token, at))
@@ -239,7 +254,7 @@ function looseOunces(build: Building, said: UnitSaid, number: NumberSaid): boole
   const next = build.tokens[number.end];
   if (next === undefined || next.kind === tokenKind.line) return true;
   if (next.kind === tokenKind.sign) return /^[,.;!?)]$/.test(next.text);
-  return /^(?:not|and|in|into|out|of|from|on|back|so|but|then|total|now|to|went|recovered|charged|total)$/.test(
+  return /^(?:not|and|in|into|out|of|from|on|per|at|back|so|but|then|total|now|to|went|recovered|charged|total)$/.test(
     next.text,
   );
 }

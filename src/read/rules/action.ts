@@ -111,6 +111,10 @@ function meant(note: Note, i: number, row: ActionWords): boolean {
   )
     return false;
   const before = items[i - 1];
+  // "charged to 450 psi n2": no refrigerant went in
+  const mass = items.some(({ unit }) => unit?.dimension === "mass");
+  const gas = items.some(({ text }) => /^(?:n2|nitrogen|nitro)$/.test(text));
+  if (row.action === "charged" && next?.text === "to" && gas && !mass) return false;
   // "compressor locked up", "comp locked 88a": it does not turn
   if (row.action === "locked" && seized(note, i)) return false;
   if (row.action === "locked" && (item.label?.rating === "LRA" || before?.unit?.figure === "A"))

@@ -1,7 +1,7 @@
 import type { PartState } from "../../model.ts";
 import { isStrongBreak } from "../breaks.ts";
 import { dueWords } from "../due-time.ts";
-import type { Item } from "../item.ts";
+import { type Item, itemKind } from "../item.ts";
 import type { Note } from "../note.ts";
 import { role } from "../word.ts";
 
@@ -45,7 +45,9 @@ export function verbOf(items: readonly Item[], from: number, to: number): Verb |
       (item.text === "order" && i === from)
     )
       return { state: item.text === "order" ? "needed" : "ordered", at: i };
-    if (item.text === "change" && items[i + 1]?.text === "over") continue;
+    // "eleven and change" amps, "change over"
+    const rest = items[i - 1]?.text === "and" && items[i - 2]?.kind === itemKind.number;
+    if (item.text === "change" && (items[i + 1]?.text === "over" || rest)) continue;
     if (fits.has(item.text)) return notFirst(items, i, { state: "fitted", at: i });
     if (
       (item.text === "put" || item.text === "dropped" || item.text === "stuck") &&
