@@ -101,6 +101,14 @@ interface StatementBase {
   readonly rule: string;
 }
 
+/** A part of the system, what it hangs on, and the rooms that hang on it directly. */
+export interface TreeNode {
+  readonly tag: string;
+  readonly parent?: string;
+  readonly kind?: string;
+  readonly places?: readonly string[];
+}
+
 export type CircuitState = "charged" | "recovered" | "open" | "nitrogen" | "vacuum";
 export type PartState = "needed" | "ordered" | "fitted";
 
@@ -158,6 +166,8 @@ export type Statement = StatementBase &
         readonly denied?: true;
         readonly earlier?: true;
       }
+    /** who feeds whom: parts of the system and the rooms that hang on them */
+    | { readonly kind: "tree"; readonly nodes: readonly TreeNode[] }
     | { readonly kind: "undo"; readonly count?: number }
     | { readonly kind: "question"; readonly question: QuestionName; readonly about?: string }
     | {
@@ -266,12 +276,10 @@ export interface SiteFacts {
   readonly smallest_room_m3?: number;
   readonly occupancy?: string;
   readonly rules?: "ashrae" | "iso_en";
-  readonly tree?: readonly {
-    readonly tag: string;
-    readonly parent?: string;
-    readonly kind?: string;
-    readonly places?: readonly string[];
-  }[];
+  /** from the office's file */
+  readonly tree?: readonly TreeNode[];
+  /** told in chat on other jobs of the site, oldest first */
+  readonly told?: readonly TreeNode[];
 }
 
 export interface FaultCode {

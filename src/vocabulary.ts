@@ -79,6 +79,8 @@ export const questions = [
   "reading",
   /** "who is at the library" */
   "who",
+  /** which part the rooms that are out hang on: "what do the warm rooms share" */
+  "shared",
 ] as const;
 export type QuestionName = (typeof questions)[number];
 

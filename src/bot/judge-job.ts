@@ -1,6 +1,6 @@
 import { judge } from "../judge/judge.ts";
 import type { Job, Judgement } from "../model.ts";
-import { caseOf, earlierJobs } from "../record/case.ts";
+import { caseOf } from "../record/case.ts";
 import { foldJob } from "../record/job.ts";
 import { workedAt } from "../show/worked-at.ts";
 import type { Memory } from "./memory.ts";
@@ -16,7 +16,7 @@ export function judgeJob(memory: Memory, job: Job, at: string): Judgement {
 }
 
 function judged(memory: Memory, job: Job, at: string): Judgement {
-  return judge(caseOf(job, memory.registry, earlierJobs(job, jobsAround(memory, job)), at));
+  return judge(caseOf(job, memory.registry, jobsAround(memory, job), at));
 }
 
 /** A job as it was judged before anything was changed on the machine; undefined where nothing was. */

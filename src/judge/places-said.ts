@@ -81,9 +81,22 @@ function piecesOf(note: string, places: readonly string[]): readonly Piece[] {
     `(?<![\\p{L}\\p{N}-])(?:${[...names.map(({ spelling }) => spelling), ...states].map(escaped).join("|")})(?![\\p{L}\\p{N}-])|[\\p{L}'-]+|[.;]`,
     "giu",
   );
-  return [...note.toLowerCase().matchAll(pattern)].map(([word]) => {
+  return [...withRanges(note.toLowerCase(), names).matchAll(pattern)].map(([word]) => {
     const place = names.find(({ spelling }) => spelling === word)?.place;
     return place === undefined ? { word: word === ";" ? "." : word } : { word, place };
+  });
+}
+
+/** "204 to 206" names every known room between. */
+function withRanges(
+  text: string,
+  names: readonly { readonly spelling: string; readonly place: string }[],
+): string {
+  const numbers = names.map(({ spelling }) => Number(spelling)).filter(Number.isInteger);
+  return text.replace(/\b(\d+)\s*(?:to|thru|through|-)\s*(\d+)\b/g, (whole, low, high) => {
+    const [from, to] = [Number(low), Number(high)];
+    if (!numbers.includes(from) || !numbers.includes(to)) return whole;
+    return numbers.filter((number) => number >= from && number <= to).join(" ");
   });
 }
 
@@ -92,6 +105,15 @@ function spellings(place: string): readonly string[] {
   const whole = place.toLowerCase();
   const number = /^(?:room|rm|suite|unit|apt|zone)s?\.?\s*(\d+[a-z]?)$/.exec(whole)?.[1];
   return number === undefined ? [whole] : [whole, number];
+}
+
+/** The room among those known that a said one means: letter for letter, else the only one with its number. */
+export function knownPlace(known: readonly string[], said: string): string | undefined {
+  const exact = known.find((place) => place.toLowerCase() === said.toLowerCase());
+  if (exact !== undefined) return exact;
+  const forms = spellings(said);
+  const alike = known.filter((place) => spellings(place).some((form) => forms.includes(form)));
+  return alike.length === 1 ? alike[0] : undefined;
 }
 
 /** Parts and rooms that a note ties together: "Map Room and Stacks East are both on BB-1". */
@@ -107,9 +129,8 @@ export function tiesSaid(
     const said = piecesOf(words, rooms).flatMap(({ place }) =>
       place === undefined ? [] : [place],
     );
-    // the office's file knows better
+    // loose words move no room that is placed
     const places = said.filter((place) => !placed.has(place));
-    const written = tree.find((node) => node.tag.toLowerCase() === tag.toLowerCase())?.tag;
-    return places.length === 0 ? [] : [{ tag: written ?? tag.toUpperCase(), places }];
+    return places.length === 0 ? [] : [{ tag: tag.toUpperCase(), places }];
   });
 }

@@ -1,4 +1,12 @@
-import type { Case, CaseNote, EquipmentFacts, Job, PastCase, SiteFacts } from "../model.ts";
+import type {
+  Case,
+  CaseNote,
+  EquipmentFacts,
+  Job,
+  PastCase,
+  SiteFacts,
+  TreeNode,
+} from "../model.ts";
 import { plainTag } from "./names.ts";
 import { isCurrent } from "./readings.ts";
 import type { Registry } from "./registry.ts";
@@ -40,16 +48,39 @@ export function siteOf(job: Job, registry: Registry): SiteFacts {
   };
 }
 
-/** A job and all that is known around it, for judging: only what stands and is not doubted. */
-export function caseOf(job: Job, registry: Registry, earlier: readonly Job[], at: string): Case {
+/**
+ * A job and all that is known around it, for judging: only what stands and is not doubted.
+ * `around`: other jobs, of which those on its unit are its history and those at its site tell its tree.
+ */
+export function caseOf(job: Job, registry: Registry, around: readonly Job[], at: string): Case {
+  const told = toldAt(job, around, at);
   return {
     equipment: equipmentOf(job, registry),
-    site: siteOf(job, registry),
+    site: { ...siteOf(job, registry), ...(told.length === 0 ? {} : { told }) },
     notes: caseNotes(job),
-    history: earlier.map(pastCase),
+    history: earlierJobs(job, around).map(pastCase),
     codes: registry.codes,
     at,
   };
+}
+
+/** What was told of a site's tree on its other jobs by a moment, oldest first. */
+function toldAt(job: Job, around: readonly Job[], at: string): readonly TreeNode[] {
+  if (job.site === null) return [];
+  const lines = around
+    .filter((other) => other.job !== job.job && other.site === job.site)
+    .flatMap(({ statements }) =>
+      statements.filter(
+        (line) =>
+          line.statement.kind === "tree" &&
+          line.undone !== true &&
+          line.deleted !== true &&
+          Date.parse(line.at) <= Date.parse(at),
+      ),
+    );
+  return [...lines]
+    .sort((a, b) => Date.parse(a.at) - Date.parse(b.at))
+    .flatMap(({ statement }) => (statement.kind === "tree" ? statement.nodes : []));
 }
 
 /** Earlier visits are the same at each message: their cases are made once. */

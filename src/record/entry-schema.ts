@@ -93,6 +93,18 @@ const statement = z.discriminatedUnion("kind", [
     denied: flag,
     earlier: flag,
   }),
+  z.object({
+    ...base,
+    kind: z.literal("tree"),
+    nodes: z.array(
+      z.object({
+        tag: z.string(),
+        parent: text,
+        kind: text,
+        places: z.array(z.string()).exactOptional(),
+      }),
+    ),
+  }),
   z.object({ ...base, kind: z.literal("undo"), count: number }),
   z.object({
     ...base,

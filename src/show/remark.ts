@@ -1,4 +1,5 @@
 import type { ReplyInput, Span, Statement } from "../model.ts";
+import { treeText } from "./tree-words.ts";
 import { clipped } from "./wording.ts";
 
 /** At most so many words of a remark are said back. */
@@ -12,6 +13,7 @@ const remarked = new Set<Statement["kind"]>([
   "part",
   "labor",
   "nameplate",
+  "tree",
 ]);
 
 /** A cylinder's number is part of the gas record, so it is said back. */
@@ -25,8 +27,11 @@ export function remarkText(input: ReplyInput): string {
   const parts = remarks.flatMap((s) =>
     s.kind === "part" && s.number !== undefined ? [partWords(s)] : [],
   );
+  const tree = remarks.flatMap((s) => (s.kind === "tree" ? [treeText(s)] : []));
   const own = remarks.length === 0 ? "" : ownWords(input);
   const words = own === "" ? remarks.map((s) => s.said).join(", ") : own;
+  if (tree.length > 0)
+    return [...tree, ...new Set(parts), photo].filter((w) => w !== "").join("; ");
   const text = parts.length > 0 ? [...new Set(parts)].join(", ") : clipped(words, remarkWords);
   return [text, photo].filter((w) => w !== "").join("; ");
 }

@@ -17,6 +17,7 @@ import { nextSentences, oneQuestion, statusLinesOf } from "./reply-parts.ts";
 import { routingQuestion } from "./routing-question.ts";
 import { shortReply } from "./short-reply.ts";
 import { touchedFindings } from "./touched.ts";
+import { treeLines } from "./tree-lines.ts";
 import { longVerdict, newCause, withdrawnSentences } from "./verdict.ts";
 import { sentence, unitName } from "./wording.ts";
 
@@ -72,6 +73,10 @@ function workLines(input: ReplyInput, job: Job): readonly string[] {
   const stands = input.replaced.some(({ by }) => by !== undefined);
   if (newReadings(input).length === 0 && !stands && removedText(input) !== "") {
     return filedLines(input);
+  }
+  const told = input.understood.statements.some(({ kind }) => kind === "tree");
+  if (told && measured === 0 && status === undefined) {
+    return [...treeLines(input), unreadSentence(input), oneQuestion(input, job)];
   }
   if (measured > shortReadings) return longLinesOf(input, job);
   if (measured > 0 || touchedFindings(input).length > 0) return shortReply(input, job);

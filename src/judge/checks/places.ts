@@ -1,8 +1,9 @@
 import type { Finding } from "../../model.ts";
 import type { Check } from "../check.ts";
 import { type Node, sharedBy } from "../places.ts";
-import { placesSaid, tiesSaid } from "../places-said.ts";
+import { knownPlace, placesSaid, tiesSaid } from "../places-said.ts";
 import type { Scene } from "../scene.ts";
+import { type Dispute, type ToldTree, withTold } from "../told-tree.ts";
 
 const basis = "first principles";
 
@@ -26,23 +27,70 @@ export const places: Check = {
   judge: (scene) => {
     const told = scene.complaints.filter(({ places: some }) => some.length > 0);
     const rooms = told.flatMap((one) => [...one.places, ...one.fine]);
-    const tree = treeOf(scene, rooms);
+    const words = wordsBeside(scene);
+    const { tree, disputes } = treeOf(scene, { words, rooms });
     if (tree.length === 0) return [];
-    const said = placesSaid(scene.words, tree);
+    const said = placesSaid(words, tree);
     const known = tree.flatMap((node) => node.places ?? []);
     const named = (names: readonly string[]): readonly string[] =>
-      names.flatMap((name) => known.filter((place) => place.toLowerCase() === name.toLowerCase()));
+      names.flatMap((name) => knownPlace(known, name) ?? []);
     const out = [...new Set([...said.out, ...named(told.flatMap((one) => one.places))])];
     const fine = [...new Set([...said.fine, ...named(told.flatMap((one) => one.fine))])];
-    return out.length < 2 && fine.length === 0 ? [] : findingsFor(tree, out, fine);
+    const contrary = disputes.map(disputed);
+    return out.length < 2 && fine.length === 0
+      ? contrary
+      : [...contrary, ...findingsFor(tree, out, fine)];
   },
 };
 
-/** The office's tree with what the notes tie to its parts. */
-function treeOf(scene: Scene, rooms: readonly string[]): readonly Node[] {
-  const tree = scene.site.tree ?? [];
-  if (rooms.length === 0) return tree;
-  return [...tree, ...tiesSaid(scene.words, tree, rooms)];
+/** The notes' words without those that tell the tree: a room named there is not out. */
+function wordsBeside({ notes }: Scene): string {
+  return notes
+    .map(({ text = "", statements }) =>
+      statements
+        .flatMap((one) => (one.kind === "tree" ? one.spans : []))
+        .reduce(
+          (rest, [from, to]) => rest.slice(0, from) + ";".repeat(to - from) + rest.slice(to),
+          text,
+        )
+        .toLowerCase(),
+    )
+    .join("\n");
+}
+
+/** The office's tree with what was told of it, on this job and on others of the site. */
+function treeOf(
+  { site, notes }: Scene,
+  { words, rooms }: { readonly words: string; readonly rooms: readonly string[] },
+): ToldTree {
+  const filed = site.tree ?? [];
+  const before = withTold(filed, site.told ?? []).tree;
+  const told = notes.flatMap(({ statements }) =>
+    statements.flatMap((one) => (one.kind === "tree" ? one.nodes : [])),
+  );
+  const now = withTold(filed, [...(site.told ?? []), ...told]);
+  const mine = withTold(before, told).disputes;
+  const disputes = now.disputes.filter(({ what }) => mine.some((one) => one.what === what));
+  const loose = rooms.length === 0 ? [] : tiesSaid(words, now.tree, rooms);
+  return { tree: withTold(now.tree, loose).tree, disputes };
+}
+
+function disputed({ what, told, filed }: Dispute): Finding {
+  const circle = filed === undefined;
+  return {
+    about: what,
+    check: "places",
+    level: "unknown",
+    says: circle
+      ? `${what} is told on ${told}, which hangs on it already: a circle, so it is left out`
+      : `${what} is told on ${told}; the office's file has it on ${filed}, and that counts until it is changed`,
+    brief: circle ? `${what}: a circle` : `${what}: ${told} or ${filed}`,
+    values: {},
+    basis,
+    missing: circle
+      ? `what ${what} hangs on`
+      : `which holds for ${what}: ${told} as told, or ${filed} as the office's file has it`,
+  };
 }
 
 function findingsFor(

@@ -41,6 +41,7 @@ import { sums } from "./sum.ts";
 import { symptomRooms } from "./symptom-rooms.ts";
 import { testsInHand } from "./test-in-hand.ts";
 import { torque } from "./torque.ts";
+import { treeTold } from "./tree-told.ts";
 import { undo } from "./undo.ts";
 import { unitCorrections } from "./unit-correction.ts";
 import { wishes } from "./wish.ts";
@@ -55,6 +56,7 @@ export const asides: readonly Rule[] = [
   questions,
   wishes,
   skipsDeadTest,
+  treeTold,
   unitCorrections,
   pointCorrections,
   rowGoesOn,

@@ -34,6 +34,11 @@ const forms: readonly (readonly [question: QuestionName, form: RegExp, bare: Reg
     /^readings?$/,
   ],
   [
+    "shared",
+    /^(?:so )?(?:what|which (?:part|box|unit|branch box)) (?:(?:do|does|is|are)\b.*\b(?:share|in common|common to|hang on)|(?:feeds|serves) (?:them|those|these|(?:all )?the (?:warm|bad|hot|cold|complaining) (?:rooms|zones))|is common to .*)(?: all)?$/,
+    /^(?:what (?:do|does) they (?:all )?share|what is common|in common)$/,
+  ],
+  [
     "who",
     /^who(?:s|'s| is) (?:at|on|over|out|with|going|there|still)\b/,
     /^(?:who is there|whos there)$/,
@@ -56,6 +61,8 @@ const forms: readonly (readonly [question: QuestionName, form: RegExp, bare: Reg
 
 /** Asked without a question mark too, where hardly a word stands beside it. */
 const brief = new Set<QuestionName>(["handover", "customer", "bring", "who"]);
+/** Nothing but a question reads so. */
+const plainly = new Set<QuestionName>(["summary", "next", "export", "shared"]);
 
 function questionOf(plain: string): QuestionName | undefined {
   const asked = plain.endsWith("?");
@@ -63,8 +70,7 @@ function questionOf(plain: string): QuestionName | undefined {
   for (const [question, form, bare] of forms) {
     if (bare.test(text)) return question;
     if (!form.test(text)) continue;
-    if (asked || question === "summary" || question === "next" || question === "export")
-      return text.length < 120 ? question : undefined;
+    if (asked || plainly.has(question)) return text.length < 120 ? question : undefined;
     if (question === "why" && text.split(" ").length <= 6) return question;
     if (question === "how" && /^how (?:do|to|should)/.test(text)) return question;
     if (
@@ -84,7 +90,7 @@ function questionOf(plain: string): QuestionName | undefined {
 export const questions: Rule = {
   name: "<question>",
   heads:
-    "is|why|how|what|whats|next|history|summary|summarize|sum|recap|export|spreadsheet|status|help|where|board|jobs|who|whos|when|anything|previous|past|been|last|commands|show|send|wrap|tell|bring|taking|handover|handoff|hand|customer|readings",
+    "which|share|common|is|why|how|what|whats|next|history|summary|summarize|sum|recap|export|spreadsheet|status|help|where|board|jobs|who|whos|when|anything|previous|past|been|last|commands|show|send|wrap|tell|bring|taking|handover|handoff|hand|customer|readings",
   apply: (note: Note) => {
     if (note.plain.length > 300) return;
     const trimmed = note.plain.trim();

@@ -9,6 +9,7 @@ import { history } from "./history.ts";
 import { how } from "./how.ts";
 import { next } from "./next.ts";
 import { reading } from "./reading.ts";
+import { shared } from "./shared.ts";
 import { status } from "./status.ts";
 import { summary } from "./summary.ts";
 import { who } from "./who.ts";
@@ -29,4 +30,5 @@ export const answers = {
   customer,
   reading,
   who,
+  shared,
 } as const satisfies Record<QuestionName, Answer>;

@@ -1,0 +1,23 @@
+import { itemKind } from "../item.ts";
+import type { Note } from "../note.ts";
+
+/** A word, a number in digits or a mark, and the item that it stands in. */
+export interface TreeWord {
+  readonly text: string;
+  readonly item: number;
+}
+
+/** The words of a message with spoken numbers in digits: "branch box one" is "branch box 1". */
+export function treeWords(note: Note): readonly TreeWord[] {
+  return note.items.flatMap((item, index) => {
+    const bare = item.kind === itemKind.number && item.unit === undefined;
+    const whole = bare && Number.isInteger(item.value) && Number.isNaN(item.high);
+    const text = whole
+      ? String(item.value)
+      : (item.subject || note.plain.slice(item.from, item.to)).toLowerCase();
+    return (text.match(/[a-z']+|\d+(?:\.\d+)?|[^\sa-z\d]/g) ?? []).map((word) => ({
+      text: word,
+      item: index,
+    }));
+  });
+}
