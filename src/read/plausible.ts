@@ -2,6 +2,7 @@ import type { Context } from "./context.ts";
 import type { Draft } from "./draft.ts";
 import { type Item, itemKind } from "./item.ts";
 import { unitCalled } from "./kinds.ts";
+import { mostOfAnything } from "./most-of-anything.ts";
 import { between } from "./relate.ts";
 import type { Setting } from "./settle.ts";
 import { alike, isPair, shapeOf } from "./shape.ts";
@@ -124,7 +125,7 @@ export function byState(draft: Draft, list: readonly Draft[], items: readonly It
     return;
   const settled =
     draft.state !== undefined ||
-    draft.stat === "peak" ||
+    (draft.stat === "peak" && !mostOfAnything(draft, list, items)) ||
     /^settl|^level(?:s|ed|led|ing)/.test(items[draft.index - 1]?.text ?? "") ||
     /^settl|^level(?:s|ed|led|ing)/.test(items[draft.index - 2]?.text ?? "");
   if (!settled || draft.value < 0.3 || draft.value >= 170) return;

@@ -157,7 +157,7 @@ export function waterSides(items: readonly Item[], drafts: readonly Draft[]): vo
       .filter((item) => waters.test(item.text));
     if (
       !named.some((item) =>
-        /^(?:glycol|brine|water|chilled|chw|tower|loop|wtr|hw|barrel|condenser|cond|cdw|cdwtr|cndw)$/.test(
+        /^(?:glycol|brine|water|chilled|chw|chiller|tower|loop|wtr|hw|barrel|condenser|cond|cdw|cdwtr|cndw)$/.test(
           item.text,
         ),
       )
@@ -166,7 +166,7 @@ export function waterSides(items: readonly Item[], drafts: readonly Draft[]): vo
     if (left.unit !== undefined && left.unit.dimension !== "temperature") return;
     const whose = named.some((item) => /^(?:condenser|cond|tower|cdw|cdwtr|cndw)$/.test(item.text))
       ? "condenser"
-      : named.some((item) => /^(?:evap|evaporator|barrel|chiller)$/.test(item.text))
+      : named.some((item) => /^(?:evap|evaporator|barrel)$/.test(item.text))
         ? "evaporator"
         : "water";
     for (const [draft, side] of [

@@ -21,6 +21,7 @@ import { nominalSizes } from "./nominal-size.ts";
 import { numberAsName } from "./number-as-name.ts";
 import { numberedHeads } from "./numbered-head.ts";
 import { numberedParts } from "./numbered-part.ts";
+import { numberedRooms } from "./numbered-rooms.ts";
 import { observations } from "./observation.ts";
 import { openJob } from "./open-job.ts";
 import { pacedTimes } from "./paced-times.ts";
@@ -70,6 +71,7 @@ export const asides: readonly Rule[] = [
   subjectRows,
   colonRows,
   numberedHeads,
+  numberedRooms,
   numberAsName,
   numberedParts,
   symptomRooms,
