@@ -22,7 +22,12 @@ function countWord(items: readonly Item[], i: number, plain: string): number {
   if (item?.text === "x3" || item?.text === "x2") return item.text === "x3" ? 3 : 2;
   if (item !== undefined && item.text === "each" && items[i + 1]?.text === "lead") return 3;
   if (item === undefined || (item.roles & role.all) === 0) return 0;
-  if (/^(?:sides|ways|gauges|directions|times)$/.test(items[i + 1]?.text ?? "")) return 0;
+  if (
+    /^(?:sides|ways|gauges|directions|times|rooms|zones|floors|heads|units)$/.test(
+      items[i + 1]?.text ?? "",
+    )
+  )
+    return 0;
   if (howItRan(items, i)) return 0;
   for (const word of plain.slice(item.from, item.to).split(" ")) {
     const count = counts[word];

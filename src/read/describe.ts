@@ -275,10 +275,10 @@ function besideEachOther(items: readonly Item[], drafts: readonly Draft[]): void
   liquidThen(items, drafts);
   strokeDegrees(items, drafts);
   againAt(items, drafts);
+  micronsTimed(drafts, items);
   lookedAgain(drafts, items);
   rowUnit(drafts, items);
   pulledAgain(drafts, items);
-  micronsTimed(drafts);
   gaugeLetters(items, drafts);
   lineTemperatures(items, drafts);
   lettered(items, drafts);

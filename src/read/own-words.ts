@@ -86,6 +86,13 @@ export function own(
   // "air on 24.5 off 13, flow 1850 m3/h"
   if (draft.unit?.figure === "m3/h" && !wet && draft.named === "water_flow" && ofAir(items))
     draft.named = "airflow";
+  // "2 liq line caps, 12 lb 410a": so much gas, no pressure of the line
+  const gas = items[draft.index + 1]?.owner === "<letters and digits>";
+  if (draft.unit?.figure === "lb" && gas) {
+    draft.named = "mass";
+    draft.place = undefined;
+    draft.hint = undefined;
+  }
   // "60 pounds standing both sides"
   const stands = items
     .slice(draft.index + 1, draft.index + 4)

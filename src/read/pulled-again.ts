@@ -27,9 +27,14 @@ export function pulledAgain(drafts: readonly Draft[], items: readonly Item[]): v
 }
 
 /** "final 380 mic, 15 min hold 410": a capacitor is not timed, so mic is short for microns. */
-export function micronsTimed(drafts: readonly Draft[]): void {
+export function micronsTimed(drafts: readonly Draft[], items: readonly Item[]): void {
   const mics = drafts.filter((one) => one.letter === "mic" && one.named !== "capacitance");
   const timed = drafts.some((one) => one.after !== undefined || one.lasting !== undefined);
-  if (!timed) return;
+  const pumped = items.some(
+    (item) =>
+      evacuates.test(item.text) ||
+      /^(?:pump|pump (?:on|off)|valved|isolated|blanked|final)$/.test(item.text),
+  );
+  if (!timed && !pumped) return;
   for (const one of mics) one.unit = unitCalled("micron");
 }

@@ -172,6 +172,14 @@ export const breakers: Rule = {
         state(note, breakers.name, [i, i + 1], { kind: "note", about: "size" });
         return;
       }
+      // "fuse blown 3a, replaced"
+      if (
+        /^(?:blown|popped|blew)$/.test(textAt(items, i - 1)) &&
+        wordBefore(items, i, own, 3) >= 0
+      ) {
+        state(note, breakers.name, [i, i + 1], { kind: "note", about: "size" });
+        return;
+      }
       const before = wordBefore(items, i, own, 6);
       if (
         before >= 0 &&

@@ -1,15 +1,31 @@
-import { itemKind } from "../item.ts";
+import { type Item, itemKind } from "../item.ts";
 import { type Rule, state } from "../note.ts";
 
-const labor = /^(?:labor|ot|overtime|timesheet|billable|bill|log|hrs|onsite|straight|me)$/;
+const labor = /^(?:labor|labour|ot|overtime|timesheet|billable|bill|log|hrs|onsite|straight|me)$/;
+
+/** Words of a time sheet beside hours, where the message tells of nothing else. */
+const sheet =
+  /^(?:today|total|travel|drive|driving|drv|helper|me|myself|mine|worked|work|each|site|on site|shop)$/;
+const elsewhere =
+  /^(?:off|out|down|ran|runs|running|held|hold|holding|holds|since|after|ago|every|away|eta|for|in|old|later|until|till|til|back|wait|waiting|n2|nitrogen|vac|vacuum|pump|test|ok)$/;
+
+/** "2.5 h today plus 1 h travel", "helper 2 h", "3 hrs bram 2 hrs me": nothing but hours is told. */
+function sheetOf(items: readonly Item[]): boolean {
+  const numbers = items.filter((item) => item.kind === itemKind.number && item.owner === undefined);
+  if (!numbers.every((item) => item.unit?.figure === "h" && item.value <= 24)) return false;
+  if (items.length > 14 || items.some((item) => elsewhere.test(item.text))) return false;
+  return items.some((item) => sheet.test(item.text));
+}
 
 /** "put me down for 3 hours", "2.5 hrs labor", "1 hour overtime" */
 export const laborRule: Rule = {
   name: "<number> hours labor",
-  heads: "labor|ot|overtime|timesheet|billable|bill|log|hrs|onsite|straight|put",
+  heads:
+    "labor|labour|ot|overtime|timesheet|billable|bill|log|hrs|onsite|straight|put|today|total|travel|drive|driving|drv|helper|me|myself|mine|worked|each|shop",
   needs: "number",
   apply: (note) => {
     const { items } = note;
+    const alone = sheetOf(items);
     items.forEach((item, i) => {
       if (item.kind !== itemKind.number || item.owner !== undefined || item.unit?.figure !== "h")
         return;
@@ -21,7 +37,7 @@ export const laborRule: Rule = {
       const said = near.some(
         (word) => word.text !== "me" && labor.test(word.text) && word.kind !== itemKind.number,
       );
-      if (!down && !said) return;
+      if (!down && !said && !alone) return;
       const overtime = near.some((word) => word.text === "ot" || word.text === "overtime");
       state(
         note,

@@ -57,7 +57,9 @@ export const plans: Rule = {
         state(note, plans.name, [i, i + 1], { kind: "note", about: "plan" });
         continue;
       }
-      if (i - plan > 8) continue;
+      // "need comp, drier, 2 caps, 12 lb of gas": a list goes on
+      const listed = items[i - 1]?.text === "," && item.unit?.dimension === "mass";
+      if (i - plan > (listed ? 16 : 8)) continue;
       if (measuredBeside(items, plan, i)) continue;
       if (
         items

@@ -24,6 +24,12 @@ function partSpoken({ items }: Note): boolean {
   return items.some(({ text }) => /^(?:part|parts|ordered|order|backordered|shipped)$/.test(text));
 }
 
+/** "comp eta thurs": the part comes then */
+function partDue({ items }: Note, i: number): boolean {
+  const day = /^(?:mon|tue|tues|wed|thu|thur|thurs|fri|sat|sun)(?:day|sday|nesday|rsday|urday)?$/;
+  return items[i - 1]?.label?.thing !== undefined || day.test(items[i + 1]?.text ?? "");
+}
+
 /** The status that stands at the end of the message; "done here, heading to the chapel" are two. */
 function find(note: Note): Seen[] {
   let best: Seen | undefined;
@@ -34,7 +40,7 @@ function find(note: Note): Seen[] {
     if (status === undefined || !isStatus(note, i, status)) return;
     // "waiting on part 22-9981 eta fri": the part comes, nobody drives
     const eta = item.text === "eta" && best?.status === "waiting_for_parts";
-    if (eta || (item.text === "eta" && partSpoken(note))) return;
+    if (eta || (item.text === "eta" && (partSpoken(note) || partDue(note, i)))) return;
     // "heading to tollgate, supply run first": the way is to the site
     if (isErrand(note, i) && best?.status === "on_the_way") return;
     const stops = best !== undefined && status === "on_the_way" && isErrand(note, best.at);

@@ -95,7 +95,7 @@ export const actionWords: readonly ActionWords[] = [
     action: "nitrogen_out",
     circuit: "open",
     words:
-      "nitrogen out|released the nitrogen|bled the nitrogen|blew off the nitrogen|vented the nitrogen|dumped the nitrogen|nitrogen off|let the nitrogen out|nitrogen released|nitrogen is out|blew the nitrogen off|bled off the nitrogen|n2 out|nitrogen vented|let the nitrogen off",
+      "nitrogen out|released n2|released nitrogen|released the n2|bled n2|bled the n2|bled off n2|dumped n2|dumped the n2|vented n2|vented the n2|n2 released|let n2 out|let the n2 out|released the nitrogen|bled the nitrogen|blew off the nitrogen|vented the nitrogen|dumped the nitrogen|nitrogen off|let the nitrogen out|nitrogen released|nitrogen is out|blew the nitrogen off|bled off the nitrogen|n2 out|nitrogen vented|let the nitrogen off",
   },
   {
     action: "vacuum_started",

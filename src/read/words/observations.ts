@@ -15,7 +15,7 @@ export const observationPatterns: readonly (readonly [
     "will_not_start",
     "compressor no_start",
     "no_start !fan !outdoor_fan !indoor_fan !display !board",
-    "compressor dead !board",
+    "compressor dead !board !dead_short",
   ],
   [
     "kicks_without_turning",

@@ -147,6 +147,7 @@ export const signWords: readonly (readonly [words: string, sign: string])[] = [
     "wont start|doesnt start|will not start|does not start|refuses to start|not starting|wont run|doesnt run|not running|wont kick on|wont come on|does nothing|wont fire|isnt running|wont try|never starts|never gets going|isnt starting|not coming on|wont kick in|fails to start|failed to start|no start|wont go|didnt start|just sits there|wont even try|cant start|couldnt start|not kicking on|wont spin|not kicking in",
     "no_start",
   ],
+  ["dead short|direct short|dead shorted|dead to ground", "dead_short"],
   [
     "dead|died|kaput|toast|shot|lifeless|not working|nothing happens|quit|wont power up|dark|no lights|wont light|wont turn on|inoperative",
     "dead",
@@ -479,7 +480,7 @@ export const signWords: readonly (readonly [words: string, sign: string])[] = [
     "cooled",
   ],
   [
-    "power blinked|power outage|power went out|lost power|power was out|outage|blackout|power bumped|brownout|power was off|was off all|power loss|power flickered|off since|breaker off|been off since|shut off all winter|power failure",
+    "power blinked|power outage|power went out|lost power|power was out|outage|blackout|power bumped|brownout|power was off|was off all|power loss|power flickered|off since|breaker was off|found the breaker off|found breaker off|been off since|shut off all winter|power failure",
     "no_power",
   ],
   [

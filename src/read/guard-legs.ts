@@ -1,0 +1,21 @@
+import type { Draft } from "./draft.ts";
+import { unitCalled } from "./kinds.ts";
+
+/** Amps at most that a bare figure of a leg can mean: supplies begin above; common practice, no source. */
+const mostAmps = 95;
+
+/** "running 60hz L1 21.8 L2 22.0 L3 21.7": no leg has a frequency of its own; what is told of it is its amps. */
+export function legsOfFrequency(drafts: readonly Draft[]): void {
+  for (const draft of drafts) {
+    if (draft.quantity !== "frequency" || draft.ownUnit || draft.points === undefined) continue;
+    if (draft.value <= 0 || draft.value > mostAmps) {
+      draft.question = "quantity";
+      continue;
+    }
+    draft.quantity = "current";
+    draft.named = "current";
+    draft.unit = unitCalled("A");
+    draft.assumedUnit = true;
+    draft.assumedQuantity = true;
+  }
+}
