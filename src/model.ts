@@ -110,6 +110,7 @@ export interface TreeNode {
 }
 
 export type CircuitState = "charged" | "recovered" | "open" | "nitrogen" | "vacuum";
+export type Decision = "approved" | "declined";
 export type PartState = "needed" | "ordered" | "fitted";
 
 /** What else a message said. */
@@ -156,6 +157,8 @@ export type Statement = StatementBase &
         readonly due_on?: string;
         /** said to be here now */
         readonly arrived?: true;
+        /** what the customer or the office made of it */
+        readonly decided?: Decision;
       }
     | { readonly kind: "labor"; readonly hours: number; readonly overtime?: true }
     | {
@@ -425,6 +428,8 @@ export interface JobPart {
   readonly due_on?: string;
   /** said to be here now */
   readonly arrived?: true;
+  /** what the customer or the office made of it */
+  readonly decided?: Decision;
   readonly who: string;
   readonly at: string;
   readonly message: string;
@@ -609,6 +614,8 @@ export interface ReplyInput {
   readonly confirmed: readonly JobReading[];
   /** readings of earlier messages that waited for a job and are filed now */
   readonly released: readonly JobReading[];
+  /** what else those messages said */
+  readonly released_statements?: readonly Statement[];
   /** the company's fault code list for this kind of unit */
   readonly codes: readonly FaultCode[];
   readonly units: UnitHabit;

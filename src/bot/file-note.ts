@@ -9,6 +9,7 @@ import { isBareFigures } from "./bare-figures.ts";
 import { answerFacts } from "./confirm.ts";
 import { askedOfConflict } from "./conflict.ts";
 import { askedOfCylinder } from "./cylinder.ts";
+import { decisionFor } from "./decision.ts";
 import { draftFor, isWork, noteFacts, nothingRead } from "./filing.ts";
 import { locate, locateWords } from "./locate.ts";
 import type { Memory } from "./memory.ts";
@@ -55,8 +56,9 @@ export function planNote(memory: Memory, sent: Message): Plan {
   const located = locate(memory, sent);
   const heard = readNote(memory, message, located.kind === "job" ? located.job : undefined);
   const arrived = isFree(memory, located) ? arrivedAt(memory, sent, heard) : undefined;
+  const decided = located.kind === "none" ? decisionFor(memory, sent) : undefined;
   const ordered = located.kind === "none" ? orderFor(memory, sent, heard) : undefined;
-  const found = arrived ?? ordered ?? located;
+  const found = arrived ?? decided ?? ordered ?? located;
   const again = found === located || found.kind !== "job";
   const understood = again ? heard : readNote(memory, message, found.job);
   if (understood.statements.some(({ kind }) => kind === "open_job")) {
@@ -65,7 +67,7 @@ export function planNote(memory: Memory, sent: Message): Plan {
   if (found.kind !== "job") {
     // figures and nothing else are meant for a job, whatever they are
     const bare = message.role === "tech" && isBareFigures(message.text);
-    const files = bare || isWork(understood, message);
+    const files = bare || decided !== undefined || isWork(understood, message);
     return { understood, opened: false, drafts: [], ...(files ? { problem: found } : {}) };
   }
   const going = planGoing(memory, message, understood);

@@ -6,6 +6,7 @@ import { standingOf } from "../record/standing.ts";
 import { tooLong } from "../show/too-long.ts";
 import { withBackAgain } from "./back-again.ts";
 import { withClockAnswer } from "./clock-answer.ts";
+import { withDecision } from "./decision.ts";
 import { withKnownCode } from "./known-code.ts";
 import type { Memory } from "./memory.ts";
 import { withNamedDone } from "./named-done.ts";
@@ -48,7 +49,7 @@ export function readNote(
   const known = job === undefined ? undefined : jobAt(memory, job);
   if (known === undefined) return understood;
   const named = withNamedOrder(withNamedDone(understood, message.text, known), message.text, known);
-  return withBackAgain(named, message, known);
+  return withBackAgain(withDecision(named, message.text, known), message, known);
 }
 
 function contextOf(memory: Memory, job: number | undefined, at: string): Context {

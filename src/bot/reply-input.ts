@@ -59,6 +59,11 @@ export function replyInput(memory: Memory, worked: Worked): ReplyInput {
     released: [...(plan.released ?? []), ...(plan.moved === undefined ? [] : [plan.moved])].flatMap(
       ({ message: { id } }) => (job === undefined ? [] : standingOfMessage(job, id)),
     ),
+    released_statements: (plan.released ?? []).flatMap(({ message: { id } }) =>
+      (job?.statements ?? []).flatMap(({ message: from, statement }) =>
+        from === id ? [statement] : [],
+      ),
+    ),
     ...nextAtHand(worked.now ?? noJudgement, job),
     before: worked.before ?? noJudgement,
     equipment: job === undefined ? {} : equipmentOf(job, memory.registry),
@@ -87,7 +92,9 @@ export function replyInput(memory: Memory, worked: Worked): ReplyInput {
 
 function ruleOutsOf({ understood }: Plan, job: Job): readonly string[] {
   const named = understood.statements.flatMap((one) =>
-    one.kind === "part" && one.state === "needed" ? openRuleOuts(job, one.part) : [],
+    one.kind === "part" && one.state === "needed" && one.decided === undefined
+      ? openRuleOuts(job, one.part)
+      : [],
   );
   return [...new Set(named)];
 }

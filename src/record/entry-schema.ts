@@ -83,6 +83,7 @@ const statement = z.discriminatedUnion("kind", [
     due: text,
     due_on: text,
     arrived: flag,
+    decided: z.enum(["approved", "declined"]).exactOptional(),
   }),
   z.object({ ...base, kind: z.literal("labor"), hours: z.number(), overtime: flag }),
   z.object({

@@ -83,7 +83,10 @@ type Lock = Machine["locks"][number];
 
 /** "still locked out" names no place. */
 const placeOf = (what: string | undefined): string | undefined =>
-  what === undefined || /^(?:still|all|now|it)$/i.test(what) ? undefined : what;
+  what === undefined ||
+  /^(?:still|all|now|it|too|also|again|already|here|myself|as well)$/i.test(what)
+    ? undefined
+    : what;
 
 /** His lock once more is the one that hangs, with its place if he says it now; another place, another lock. */
 function withLock(locks: readonly Lock[], lock: Lock, where: string | undefined): readonly Lock[] {

@@ -1,4 +1,4 @@
-import type { JobPart, JobStatement, PartState } from "../model.ts";
+import type { Decision, JobPart, JobStatement, PartState } from "../model.ts";
 
 interface Said {
   readonly part: string;
@@ -8,6 +8,7 @@ interface Said {
   readonly due?: string;
   readonly due_on?: string;
   readonly arrived?: true;
+  readonly decided?: Decision;
 }
 
 /** One row for each part and state that was said; a later mention finds the part by number or name. */
@@ -38,14 +39,21 @@ export function foldParts(statements: readonly JobStatement[]): readonly JobPart
       ...(said.due === undefined ? {} : { due: said.due }),
       ...(said.due_on === undefined ? {} : { due_on: said.due_on }),
       ...(said.arrived === undefined ? {} : { arrived: said.arrived }),
+      ...(said.decided === undefined ? {} : { decided: said.decided }),
     };
     const again = rows.findIndex((old) => old.state === row.state && isSamePart(old, row));
     if (again < 0) rows.push(row);
-    else if (row.number !== undefined || row.due !== undefined || row.arrived === true)
-      rows[again] = { ...rows[again], ...row };
+    else if (isTold(row, said)) rows[again] = { ...rows[again], ...row };
   }
   return rows;
 }
+
+/** A later mention that says more of the part than its name. */
+const isTold = (row: JobPart, said: Said): boolean =>
+  row.number !== undefined ||
+  row.due !== undefined ||
+  row.arrived === true ||
+  said.decided !== undefined;
 
 /** Something replaced is a part fitted, unless only the words "replaced" and no thing were said. */
 function partSaid(statement: JobStatement["statement"]): Said | undefined {
@@ -57,14 +65,23 @@ function partSaid(statement: JobStatement["statement"]): Said | undefined {
   return { part: statement.what, state: "fitted" };
 }
 
-/** Parts that a job still waits for: asked for or ordered, not here, not fitted. */
+/** Parts that a job still waits for: asked for or ordered, not declined, not here, not fitted. */
 export function waitedFor(parts: readonly JobPart[]): readonly JobPart[] {
   const had = parts.filter(({ state, arrived }) => state === "fitted" || arrived === true);
   const open = parts.filter(
     (part) =>
-      part.state !== "fitted" && part.arrived !== true && !had.some((one) => isSamePart(one, part)),
+      part.state !== "fitted" &&
+      part.arrived !== true &&
+      !had.some((one) => isSamePart(one, part)) &&
+      !parts.some((one) => isDeclined(one, part)),
   );
   return open.filter((part, index) => open.findIndex((one) => isSamePart(one, part)) === index);
+}
+
+/** Whether the last word on a part is that nobody wants it. */
+function isDeclined(one: JobPart, part: JobPart): boolean {
+  const later = Date.parse(part.at) > Date.parse(one.at) && part.decided !== "declined";
+  return one.decided === "declined" && isSamePart(one, part) && !later;
 }
 
 export function isSamePart(row: JobPart, said: Pick<Said, "part" | "number">): boolean {

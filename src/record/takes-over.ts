@@ -1,7 +1,7 @@
 import type { Statement } from "../model.ts";
 
 const taking =
-  /^(?:i'?m |i am |i will be |i'?ll be |ok |and )*(?:taking|i'?ll take|i took|took|i have|i'?ve got)\b/i;
+  /(?:^|[,.;!?]\s*|\bknow[,?]?\s+|\bbefore\s+)(?:i'?m |i am |i will be |i'?ll be |ok |and |now |so )*(?:taking|i'?ll take|i took|took|i have|i'?ve got)\b/i;
 
 /** "taking OU-3 from Tamsin": more than a question what stands there, the job is in his hand now. */
 export function takesOver(statement: Statement): boolean {

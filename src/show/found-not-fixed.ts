@@ -58,7 +58,7 @@ export function foundNotFixed(job: Job): readonly Found[] {
     told.add(name);
     const { subject, said } = statement;
     const what = subject === undefined ? said : `${subject}: ${said}`;
-    return [{ what, message }];
+    return isRefused(job, kind, { what, at }) ? [] : [{ what, message }];
   });
 }
 
@@ -79,6 +79,29 @@ function isSettled(job: Job, { thing, by }: Wear, seen: Seen): boolean {
   });
   return fitted || mended || job.timeline.some((row) => since(row.at) && isDeclined(row, thing));
 }
+
+/** Nobody wants the part that would mend it, or the thing was declined by its own words. */
+function isRefused(
+  job: Job,
+  { thing }: Wear,
+  found: { readonly what: string; readonly at: string },
+): boolean {
+  const since = (at: string): boolean => Date.parse(at) >= Date.parse(found.at);
+  return (
+    job.parts.some((p) => p.decided === "declined" && since(p.at) && thing.test(p.part)) ||
+    job.statements.some(
+      ({ statement, at, undone, deleted }) =>
+        undone !== true &&
+        deleted !== true &&
+        since(at) &&
+        statement.kind === "note" &&
+        statement.about === declinedNote(found.what),
+    )
+  );
+}
+
+/** How a thing that was declined stands in the record. */
+export const declinedNote = (what: string): string => `declined: ${what}`;
 
 const isDeclined = ({ says }: { readonly says: string }, thing: RegExp): boolean =>
   declined.test(says) && thing.test(says);

@@ -23,16 +23,19 @@ export function lastOfParts(job: Job): readonly JobPart[] {
   return rows;
 }
 
-/** Parts that are not fitted. */
+/** Parts that are not fitted and that nobody declined. */
 export function openParts(job: Job): readonly JobPart[] {
-  return lastOfParts(job).filter(({ state }) => state !== "fitted");
+  return lastOfParts(job).filter(
+    ({ state, decided }) => state !== "fitted" && decided !== "declined",
+  );
 }
 
 /** "drive 60-12E4 ordered, due Thu", "contactor here". */
 export function partWords(part: JobPart): string {
   if (part.arrived === true) return `${partName(part)} here`;
   const due = part.due === undefined ? "" : `, due ${part.due}`;
-  return `${partName(part)} ${part.state}${due}`;
+  const decided = part.decided === undefined ? "" : `, ${part.decided}`;
+  return `${partName(part)} ${part.state}${decided}${due}`;
 }
 
 /** Whether a job waited for parts and all of them are here. */

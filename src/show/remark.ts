@@ -21,26 +21,36 @@ const isCylinder = (s: Statement): boolean => s.kind === "note" && s.about === "
 
 /** What was seen, done, needed or sent, in his own words, at most nine of them; "" where nothing. */
 export function remarkText(input: ReplyInput): string {
-  const remarks = input.understood.statements.filter((s) => remarked.has(s.kind) || isCylinder(s));
+  const waited = input.released_statements ?? [];
+  const all = [...input.understood.statements, ...waited];
+  const remarks = all.filter((s) => remarked.has(s.kind) || isCylinder(s));
   const photos = input.message.files.length;
   const photo = photos === 0 ? "" : photos === 1 ? "photo kept, not read" : "photos kept, not read";
   const parts = remarks.flatMap((s) =>
-    s.kind === "part" && s.number !== undefined ? [partWords(s)] : [],
+    s.kind === "part" && (s.number !== undefined || s.decided !== undefined) ? [partWords(s)] : [],
   );
   const tree = remarks.flatMap((s) => (s.kind === "tree" ? [treeText(s)] : []));
-  const own = remarks.length === 0 ? "" : ownWords(input);
-  const words = own === "" ? remarks.map((s) => s.said).join(", ") : own;
+  const own = remarks.length === 0 || waited.length > 0 ? "" : ownWords(input);
+  const words = own === "" ? saidOnce(remarks) : own;
   if (tree.length > 0)
     return [...tree, ...new Set(parts), photo].filter((w) => w !== "").join("; ");
   const text = parts.length > 0 ? [...new Set(parts)].join(", ") : clipped(words, remarkWords);
   return [text, photo].filter((w) => w !== "").join("; ");
 }
 
+/** Their own words, none that another says whole. */
+function saidOnce(remarks: readonly Statement[]): string {
+  const all = [...new Set(remarks.map(({ said }) => said))];
+  return all
+    .filter((said) => !all.some((other) => other !== said && other.includes(said)))
+    .join(", ");
+}
+
 /** A part's number stands whole, wherever the message is cut. */
 function partWords(part: Extract<Statement, { kind: "part" }>): string {
   const number = part.number === undefined ? "" : ` ${part.number}`;
   const due = part.due === undefined ? "" : `, due ${part.due}`;
-  return `${part.part}${number} ${part.state}${due}`.trim();
+  return `${part.part}${number} ${part.decided ?? part.state}${due}`.trim();
 }
 
 /** The message without what is said in its own place: statuses, questions, readings. */

@@ -2,6 +2,7 @@ import type { Job, NextCheck, ReplyInput } from "../model.ts";
 import { wordsOfCheck } from "./check-words.ts";
 import { closingLines, leavingQuestion, statusOf, statusSentence } from "./closing.ts";
 import { doubtQuestion } from "./questions.ts";
+import { newReadings } from "./read-back.ts";
 import { touchedFindings } from "./touched.ts";
 import { lowered } from "./verdict.ts";
 import { sentence, wordCount } from "./wording.ts";
@@ -16,12 +17,22 @@ export function statusLinesOf(input: ReplyInput, job: Job): readonly string[] {
   return [statusSentence(input, said, job), ...closingLines(input, job)];
 }
 
+/** Three leads, pairs or legs are all that there are. */
+const wholeSet = 3;
+
 /** The next check, in its own words and by its usual name; the first that fits is said. */
 export function nextSentences(input: ReplyInput): readonly string[] {
   const next = input.judgement.next[0];
   if (next === undefined || toldBefore(input, next)) return [""];
-  const { act } = wordsOfCheck(next.check);
-  const said = [ownWords(next.why) ?? act, act].map((words) => sentence(`Next: ${words}`));
+  const { act, of, places } = wordsOfCheck(next.check);
+  const own = ownWords(next.why);
+  // what was just told, every lead of it, is not what to do next
+  const told = newReadings(input).filter(
+    ({ quantity, at }) =>
+      of.includes(quantity) && (places === undefined || places.some((place) => place === at)),
+  ).length;
+  const words = told >= wholeSet ? [own ?? ""] : [own ?? act, act];
+  const said = words.map((one) => (one === "" ? "" : sentence(`Next: ${one}`)));
   return input.advised !== undefined && said.includes(input.advised) ? [""] : [...new Set(said)];
 }
 
@@ -48,7 +59,13 @@ const dangling =
 /** What a check says of itself, whole or its first clause, where that is short enough. */
 function ownWords(why: string): string | undefined {
   const clauses = why.split(/[:;,] /);
-  const plain = condition.test(why) ? clauses.slice(1, 2) : [why, clauses[0] ?? ""];
+  const first = clauses[0] ?? "";
+  const again = /^repeat\b/i.test(first) ? [first.split(" with ")[0] ?? ""] : [];
+  const plain = condition.test(why)
+    ? clauses.slice(1, 2)
+    : again.length > 0
+      ? [why, ...again]
+      : [why, first];
   const fitting = plain.find(
     (text) => wordCount(text) > 2 && wordCount(text) <= nextWords && !dangling.test(text),
   );

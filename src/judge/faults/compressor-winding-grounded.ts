@@ -35,7 +35,7 @@ export const compressorWindingGrounded: Fault = {
   proof: [
     {
       check: "insulation",
-      why: "Repeat the other leads to ground at the compressor pins with the leads lifted, cable off, terminals clean and dry, 500 V for a minute each: wiring, contactor or a wet terminal in parallel reads the same as a bad winding",
+      why: "Repeat every lead to ground at the compressor pins with the leads lifted, cable off, terminals clean and dry, 500 V for a minute each: wiring, contactor or a wet terminal in parallel reads the same as a bad winding",
       minutes: 10,
       danger: 1,
       fills: ["pins"],

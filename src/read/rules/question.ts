@@ -25,7 +25,7 @@ const forms: readonly (readonly [question: QuestionName, form: RegExp, bare: Reg
   ],
   [
     "handover",
-    /\b(?:anything (?:i|we) (?:should|need to|must) know|what (?:should|must) (?:i|we) know|hand(?: ?over|off) note|taking (?:it|this|this one|[a-z]+-?\d+|over)(?: over)? from|how was it left)\b/,
+    /\b(?:anything (?:i|we) (?:should|need to|must) know|what (?:should|must|do) (?:i|we) (?:need to )?know|hand(?: ?over|off) note|(?:taking|i'?ll take|i will take) (?:(?:over )?(?:it|this(?: one| job)?|the job|[a-z]+[- ]?\d+|over)(?: over)? from|over (?:it|this(?: one| job)?|the job|[a-z]+-?\d+)$)|how was it left)\b/,
     /^(?:hand ?over|handoff)$/,
   ],
   [
@@ -64,6 +64,11 @@ const brief = new Set<QuestionName>(["handover", "customer", "bring", "who"]);
 /** Nothing but a question reads so. */
 const plainly = new Set<QuestionName>(["summary", "next", "export", "shared"]);
 
+/** Whole sentences that hand a job over are longer than other questions without a mark. */
+const longestTaking = 14;
+const takingOver =
+  /\b(?:taking|i'?ll take|i have|i'?ve got) (?:over\b|it\b|this\b|[a-z]+[- ]?\d+\b)/;
+
 function questionOf(plain: string): QuestionName | undefined {
   const asked = plain.endsWith("?");
   const text = plain.replace(/[?!.\s]+$/, "").trim();
@@ -79,11 +84,26 @@ function questionOf(plain: string): QuestionName | undefined {
         question === "help" ||
         (question === "reading" && /^what (?:did|do) (?:we|i|you|he|she|they)\b/.test(text)) ||
         brief.has(question)) &&
-      text.split(" ").length <= (question === "reading" ? 8 : 5)
+      text.split(" ").length <= wordsOf(question, text)
     )
       return question;
   }
   return undefined;
+}
+
+function wordsOf(question: QuestionName, text: string): number {
+  // no figure goes under in a question
+  const bare = !/(?:^|\s)\d/.test(text.replace(takingOver, ""));
+  if (question === "handover" && takingOver.test(text) && bare) return longestTaking;
+  return question === "reading" ? 8 : 5;
+}
+
+/** Where a question begins: "taking ou3 from bram, anything I should know?" is one from its start. */
+function startOf(question: QuestionName, whole: string, tail: string): number {
+  const from = whole.indexOf(tail);
+  const before = whole.slice(0, from);
+  const hands = question === "handover" && takingOver.test(before);
+  return hands && before.trim().split(" ").length <= longestTaking ? 0 : from;
 }
 
 /** "why?", "what next?", "status?", "any history here?", "summary of the daycare" */
@@ -99,8 +119,8 @@ export const questions: Rule = {
     const tail = mark >= 0 ? lastSentence(asked) : trimmed;
     const question = questionOf(tail);
     if (question === undefined) return;
-    const from = note.plain.indexOf(tail);
-    const to = from + tail.length;
+    const to = note.plain.indexOf(tail) + tail.length;
+    const from = startOf(question, note.plain, tail);
     for (const item of note.items)
       if (item.from >= from && item.to <= to) item.owner = questions.name;
     const about = note.text.slice(from, to);
