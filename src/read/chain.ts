@@ -3,6 +3,7 @@ import type { Between, Draft } from "./draft.ts";
 import { alive, inherit, sameDimension, unlabelled } from "./inherit.ts";
 import { type Item, itemKind } from "./item.ts";
 import { between, rolesBefore } from "./relate.ts";
+import { takenBack } from "./taken-back.ts";
 import { role } from "./word.ts";
 
 /** "head 338, 338 psig sorry": said again with the word of the correction behind it. */
@@ -32,14 +33,16 @@ function correctWithin(drafts: readonly Draft[], items: readonly Item[]): void {
   list.forEach((right, order) => {
     const left = list[order - 1];
     if (left === undefined || left.gone) return;
+    const back = sameDimension(left, right) && takenBack(items, left, right);
     if (
+      !back &&
       !corrected(items, left, right, between(items, left, right)) &&
       !(sameDimension(left, right) && saidAgain(items, left, right))
     )
       return;
-    if (!unlabelled(items, left, right)) return;
+    if (!back && !unlabelled(items, left, right)) return;
     inherit(left, right);
-    right.before = [...left.before, left.index, ...right.before];
+    right.before = [...left.before, left.index, ...left.behind, ...right.before];
     left.gone = true;
     const item = items[left.index];
     if (item !== undefined) item.owner = "<value> no <value>";

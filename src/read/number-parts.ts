@@ -100,6 +100,8 @@ export function spokenFraction(
   const lead = tokens[i];
   const half = numberWord(lead);
   if (half?.kind === "half") return [0.5, i + 1];
+  const decimal = decimalPart(tokens, i);
+  if (decimal !== undefined) return decimal;
   let next = tokens[i + 1];
   let at = i + 1;
   if (isSign(next, "-")) next = tokens[++at];
@@ -110,6 +112,14 @@ export function spokenFraction(
     lead?.text === "a" || lead?.text === "an" ? 1 : half?.kind === "ones" ? half.value : 0;
   if (count === 0 || count >= divisor) return undefined;
   return [count / divisor, at + 1];
+}
+
+/** "eighty three hundredths", "sixty hundredths": any count below the whole. */
+function decimalPart(tokens: readonly Token[], i: number): readonly [number, number] | undefined {
+  const count = group(tokens, i);
+  const part = count === undefined ? undefined : numberWord(tokens[count.end]);
+  if (count === undefined || part?.kind !== "part" || part.value !== 100) return undefined;
+  return count.kind === "oh" ? undefined : [count.value / 100, count.end + 1];
 }
 
 /** A group below a hundred: "eight", "fifteen", "twenty", "twenty five". */

@@ -53,12 +53,9 @@ function standsApart(build: Building, token: Token, i: number): boolean {
     return false;
   if (token.text === "d" || token.text === "t") return false;
   if (next?.text === "phase" || next?.text === "leg") return false;
-  if (
-    token.text !== "k" &&
-    next?.text === "to" &&
-    /^[a-gnrsuvw]$|^g/.test(build.tokens[i + 2]?.text ?? "")
-  )
-    return false;
+  // "19 K to ground": no point is called K or M
+  const end = next?.text === "to" && !/^[km]$/.test(token.text) ? build.tokens[i + 2] : undefined;
+  if (/^[a-gnrsuvw]$|^g/.test(end?.text ?? "")) return false;
   if (
     token.text === "v" &&
     endsThought(next) &&

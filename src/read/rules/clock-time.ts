@@ -3,6 +3,7 @@ import { type Note, type Rule, state } from "../note.ts";
 import { clockAt, timeText } from "../times.ts";
 import { role } from "../word.ts";
 import { textAt } from "./near.ts";
+import { twoTimes } from "./two-times.ts";
 
 const before: ReadonlySet<string> = new Set([
   "until",
@@ -150,7 +151,7 @@ function claim(note: Note, i: number): number {
   // "40a 2p": two poles
   if (textAt(items, i + 1) === "p" && items[i - 1]?.unit?.dimension === "current") return i;
   const loose = talkOfTime(items, i);
-  const clock = clockAt(items, i, loose || opensWith(items, i));
+  const clock = clockAt(items, i, loose || opensWith(items, i) || twoTimes(items, i));
   if (clock === undefined || measured(items, i) || startedAt(items, i)) return i;
   // "still 425 this morning": a gauge that stands where it stood
   const stands = /^(?:still|holding|holds|held|only)$/.test(textAt(items, i - 1));

@@ -3,7 +3,7 @@ import { isStrongBreak } from "../breaks.ts";
 import { type Item, itemKind } from "../item.ts";
 import type { Note, Rule } from "../note.ts";
 import { role } from "../word.ts";
-import { doors, heads, shows, weak } from "./fault-words.ts";
+import { doors, heads, heardLetters, shows, weak } from "./fault-words.ts";
 import { gluedEnd, isSmall, textAt } from "./near.ts";
 
 interface Code {
@@ -32,6 +32,13 @@ function letterOf(note: Note, item: Item | undefined): string | undefined {
     : undefined;
 }
 
+/** "showing you four": what a phone makes of a letter, right behind what shows it. */
+function heardLetter(items: readonly Item[], i: number): string | undefined {
+  const before = textAt(items, i - 1);
+  if (!shows.has(before) && !heads.has(before)) return undefined;
+  return items[i + 1]?.spoken === true ? heardLetters.get(textAt(items, i)) : undefined;
+}
+
 /** "8VX", "GT-19", "E4", "J nineteen", "21": the code at item `i`, if one stands there. */
 function codeAt(note: Note, i: number, strong: boolean): Code | undefined {
   const { items } = note;
@@ -45,7 +52,7 @@ function codeAt(note: Note, i: number, strong: boolean): Code | undefined {
     !measured(items, i, end)
   )
     return { value: run.toUpperCase(), end };
-  const letter = letterOf(note, item);
+  const letter = heardLetter(items, i) ?? letterOf(note, item);
   if (letter !== undefined) {
     const at = textAt(items, i + 1) === "-" || textAt(items, i + 1) === "dash" ? i + 2 : i + 1;
     const zero = items[at];
@@ -118,6 +125,7 @@ function skip(items: readonly Item[], i: number): number {
   let at = i;
   while (
     at < items.length &&
+    heardLetter(items, at) === undefined &&
     (isSmall(items[at]) ||
       heads.has(textAt(items, at)) ||
       /^(?:#|:|number|=|no|capital|letter)$/.test(textAt(items, at)))
@@ -182,6 +190,18 @@ function codesBefore(note: Note, i: number): void {
   }
 }
 
+/** "an E one oh four fault": a letter and its digits, and then what they are. */
+function codeAhead(note: Note, i: number): void {
+  for (let start = i - 2; start >= 0 && start >= i - 4; start--) {
+    const code = codeAt(note, start, false);
+    if (code?.end !== i || !/^[A-Z]\d{1,3}$/.test(code.value)) continue;
+    if (note.items[start]?.kind === itemKind.points) continue;
+    if (/^(?:a|an|the|with|got)$/.test(textAt(note.items, start - 1)))
+      add(note, start, code, start);
+    return;
+  }
+}
+
 /** "… second one shows P-12": behind a code, what is shown next is one too. */
 function nextCode(note: Note, i: number): void {
   const at = skip(note.items, i + 1);
@@ -214,6 +234,7 @@ export const faultCodes: Rule = {
       const item = items[i];
       if (item === undefined || item.owner !== undefined) continue;
       if (weak.has(item.text) && i > 1) codesBefore(note, i);
+      if (heads.has(item.text) && !weak.has(item.text)) codeAhead(note, i);
       if (shows.has(item.text) && note.readings.length > 0) nextCode(note, i);
       const head = heads.has(item.text);
       if (!head && !weak.has(item.text)) continue;

@@ -92,3 +92,19 @@ export const shows: ReadonlySet<string> = new Set([
   "displays",
   "with",
 ]);
+
+/** Letters of a code as phones hear them. */
+export const heardLetters: ReadonlyMap<string, string> = new Map([
+  ["you", "U"],
+  ["tea", "T"],
+  ["pea", "P"],
+  ["sea", "C"],
+  ["see", "C"],
+  ["eye", "I"],
+  ["jay", "J"],
+  ["eff", "F"],
+  ["dee", "D"],
+  ["gee", "G"],
+  ["ell", "L"],
+  ["ess", "S"],
+]);

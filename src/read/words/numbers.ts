@@ -44,6 +44,7 @@ export const numberWords: readonly Row[] = [
   ["sixth|sixths", "part", 6],
   ["eighth|eighths", "part", 8],
   ["tenth|tenths", "part", 10],
+  ["hundredth|hundredths", "part", 100],
   ["sixteenth|sixteenths", "part", 16],
   ["minus|negative", "minus", -1],
 ];
