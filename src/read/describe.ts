@@ -42,6 +42,7 @@ import { inRow } from "./relate.ts";
 import { ofItsRail, rowUnit } from "./row-unit.ts";
 import { slashed } from "./slashed-labels.ts";
 import { takePoints } from "./take-points.ts";
+import { timesFirst } from "./times-first.ts";
 import { degreeDrop, inOrOut, isA, legToLeg, plates, plateVolts } from "./what-words.ts";
 import {
   bulbIn,
@@ -278,6 +279,7 @@ function besideEachOther(items: readonly Item[], drafts: readonly Draft[]): void
   micronsTimed(drafts, items);
   lookedAgain(drafts, items);
   rowUnit(drafts, items);
+  timesFirst(drafts, items);
   pulledAgain(drafts, items);
   gaugeLetters(items, drafts);
   lineTemperatures(items, drafts);

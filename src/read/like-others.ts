@@ -257,7 +257,7 @@ export function lettersOfGauges(list: readonly Draft[], items: readonly Item[]):
         items[one.index - 1]?.text === letters &&
         (one.unit === undefined || one.unit.dimension === "pressure" || one.unit.figure === "lb"),
     );
-  const [suction, discharge] = [at("sp"), at("dp")];
+  const [suction, discharge] = [at("sp") ?? at("ps"), at("dp") ?? at("pd")];
   if (suction === undefined || discharge === undefined || suction.value >= discharge.value) return;
   for (const [one, place] of [
     [suction, "suction"],

@@ -72,7 +72,9 @@ export function typedFraction(tokens: readonly Token[], i: number): NumberSaid |
   if (below.text.includes(".") || above.text.includes(".") || above.text === "") return undefined;
   if (isSign(tokens[i + 3], "/") && tokens[i + 3]?.glued === true) return undefined;
   if (isSign(tokens[i - 1], "/") && tokens[i - 2]?.kind === tokenKind.number) return undefined;
-  if (below.value >= 8 && twoFigures(tokens[i + 3])) return undefined;
+  // "1/10 min: 420/980 meg": two times
+  const time = tokens[i + 3]?.word?.unit?.dimension === "time" && below.value > 4;
+  if (time || (below.value >= 8 && twoFigures(tokens[i + 3]))) return undefined;
   return { value: above.value / below.value, end: i + 3, spoken: false, fraction: true };
 }
 

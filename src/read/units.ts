@@ -6,6 +6,7 @@ import type { NumberSaid } from "./number-parts.ts";
 import { numberAt } from "./numbers.ts";
 import { phraseAt } from "./phrase.ts";
 import { type Token, tokenKind } from "./token.ts";
+import { gaugeAhead, isWith, ofTransformer, pointAhead, statAhead } from "./unit-or-word.ts";
 
 /** A unit behind a number, with what a smaller unit adds: "7 lb 2 oz" is 7 + 2/16 lb. */
 export interface UnitSaid {
@@ -132,48 +133,6 @@ function byCase(build: Building, i: number, unit: Unit): Unit | undefined {
   return undefined;
 }
 
-/** "transformer 208 primary 24 sec": its secondary, no time. */
-function ofTransformer(build: Building, at: number): boolean {
-  if (build.tokens[at]?.glued === true) return false;
-  return build.tokens
-    .slice(Math.max(0, at - 8), at + 6)
-    .some((token) => /^(?:transformer|xfmr|primary|pri|trafo)$/.test(token.text));
-}
-
-/** "u+ .45 u- .44", ".48 S .48 T OL": a letter before a number of its own is a point. */
-function pointAhead(build: Building, at: number, unit: Unit): boolean {
-  const [token, next, after] = build.tokens.slice(at, at + 3);
-  if (token === undefined || token.text.length !== 1 || token.glued) return false;
-  if (/^[uvw]$/.test(token.text) && /^[-+]$/.test(next?.text ?? "") && next?.glued === true)
-    return after?.kind === tokenKind.number;
-  const figure = build.tokens[at - 1]?.text.includes(".") === true;
-  return unit.figure === "s" && figure && next?.kind === tokenKind.number;
-}
-
-/** "volts 228 max 234 min 221": the least, no minutes. */
-function statAhead(build: Building, at: number): boolean {
-  const token = build.tokens[at];
-  if (token?.text !== "min" || token.glued || build.tokens[at + 1]?.kind !== tokenKind.number)
-    return false;
-  return build.tokens
-    .slice(Math.max(0, at - 6), at + 6)
-    .some((one) => /^(?:max|maximum|avg|average|peak|high)$/.test(one.text));
-}
-
-/** "450 w n2", "18.2 w both fans": with, where a thing follows that no watts are of. */
-function isWith(build: Building, at: number): boolean {
-  const [token, next] = build.tokens.slice(at, at + 2);
-  if (token?.text !== "w" || token.glued || build.typed.charAt(token.from) !== "w") return false;
-  if (next?.kind === tokenKind.code) return true;
-  const label = phraseAt(build.tokens, at + 1)?.word.label;
-  return (
-    next?.kind === tokenKind.word &&
-    (/^(?:n2|the|a|an|no|both|all|new|old|it|dry)$/.test(next.text) ||
-      label?.thing !== undefined ||
-      label?.quantity === "pressure")
-  );
-}
-
 export function plainUnitAt(build: Building, i: number): UnitSaid | undefined {
   let at = i;
   const { tokens } = build;
@@ -193,7 +152,8 @@ export function plainUnitAt(build: Building, i: number): UnitSaid | undefined {
   const phrase = phraseAt(tokens, at);
   const unit = phrase?.word.unit;
   if (phrase === undefined || unit === undefined) return undefined;
-  if (pointAhead(build, at, unit) || statAhead(build, at)) return undefined;
+  if (pointAhead(build, at, unit) || statAhead(build, at) || gaugeAhead(build, at))
+    return undefined;
   if (unit.figure === "s" && token.text === "sec" && ofTransformer(build, at)) return undefined;
   if (unit.figure === "W" && isWith(build, at)) return undefined;
   // "24.1 w/ y called": with

@@ -18,12 +18,13 @@ function openIsReading(items: readonly Item[], i: number): boolean {
   // "139 then ol opens", "ol tripped": the overload, no reading
   if (item.text === "ol" && overloadActs.test(next?.text ?? "")) return false;
   if (item.text === "max" || item.text === "inf") return true;
+  if (next?.kind === itemKind.number && /^(?:percent|steps)$/.test(next.unit?.figure ?? ""))
+    return false;
   if (item.text !== "open" && item.text !== "wide") return true;
   // "fuses 30a, L2 open": the fuse in that leg
   if (items.slice(0, i).some((one) => /^(?:fuse|fuses)$/.test(one.text))) return false;
   // "sensor 1 10.1k, 2 9.8k, 3 open"
   if (before?.owner === "<part> <number> reads" && next === undefined) return true;
-  if (next?.kind === itemKind.number && next.unit?.figure === "percent") return false;
   if (before?.kind === itemKind.number && before.unit?.figure === "percent") return false;
   for (let at = i - 1; at >= 0 && at >= i - 7; at--) {
     const near = items[at];

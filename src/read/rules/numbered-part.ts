@@ -95,12 +95,15 @@ export const numberedParts: Rule = {
       if (!Number.isInteger(item.value) || item.value < 1 || item.value > PARTS) return;
       if (item.text.includes(".")) return;
       const label = items[i - 1]?.label;
+      // "eev1 180 eev2 220"
+      const valve = item.glued && /^valve_/.test(label?.quantity ?? "") && freeNumber(items[i + 1]);
       const part =
         label?.quantity === "capacitance" ||
         label?.component === true ||
+        valve ||
         (label?.thing !== undefined && label.thing !== "level");
       if (!part || label?.rating !== undefined || label?.place !== undefined) return;
-      if (!hasValue(items, i + 1) && !capByNumber(items, i + 1)) return;
+      if (!valve && !hasValue(items, i + 1) && !capByNumber(items, i + 1)) return;
       state(note, numberedParts.name, [i, i + 1], { kind: "note", about: "place" });
       restOfRow(note, i);
     });

@@ -64,6 +64,16 @@ function minuteRows(items: readonly Item[], typed: string): void {
   });
 }
 
+/** "1/10 min: 420/980 meg": the unit of the second time holds for the first. */
+function strokedTimes(items: readonly Item[]): void {
+  items.forEach((item, i) => {
+    const [first, stroke] = [items[i - 2], items[i - 1]];
+    if (!isTime(item) || !/^(?:\/|and|&)$/.test(stroke?.text ?? "") || first?.kind !== itemKind.number) return;
+    if (first.unit === undefined && first.owner === undefined && first.value < item.value)
+      first.unit = item.unit;
+  });
+}
+
 /** "28 v left after 10m", "200 after 1m": behind "after" nobody means ohms, where another value is told. */
 function afterMinutes(items: readonly Item[], typed: string): void {
   const minute = unitCalled("min");
@@ -97,6 +107,7 @@ export const pacedTimes: Rule = {
     const { items } = note;
     minuteRows(items, note.text);
     afterMinutes(items, note.text);
+    strokedTimes(items);
     alone(note);
     timesFirst(items);
     const unit = unitOf(items);

@@ -301,7 +301,7 @@ const things: readonly Row[] = [
     { component: true, quantity: "resistance" },
   ],
   [
-    "contactor coil|sol valve|solenoid valve|sv coil|coil|solenoid coil|solenoid|contactor|relay coil|reversing valve coil|sol coil|rv coil|valve coil|eev coil|txv coil|contacts|fuse|relay|contactr|igniter|ignitor|hsi|flame sensor|potentiometer|trimmer|resistor|precharge resistor|thermal switch|eev winding coil|pressure switch",
+    "contactor coil|ptc|reactor|choke|sol valve|solenoid valve|sv coil|coil|solenoid coil|solenoid|contactor|relay coil|reversing valve coil|sol coil|rv coil|valve coil|eev coil|txv coil|contacts|fuse|relay|contactr|igniter|ignitor|hsi|flame sensor|potentiometer|trimmer|resistor|precharge resistor|thermal switch|eev winding coil|pressure switch",
     { component: true, thing: "coil" },
   ],
   [
