@@ -38,6 +38,25 @@ function sideOf(items: readonly Item[], draft: Draft | undefined): string {
   return before?.text ?? "";
 }
 
+/** Cel between return and supply while a coil cools; common practice, no source. */
+const usualSplit: readonly [number, number] = [6, 15];
+
+/** "return 76 out 55": what the coil made of it, where the two are as far apart as a coil brings them. */
+function returnThenOut(items: readonly Item[], drafts: readonly Draft[]): void {
+  drafts.forEach((left, order) => {
+    const right = drafts[order + 1];
+    if (right === undefined || left.place !== "return_air" || sideOf(items, left) === "in") return;
+    const words = items.slice(left.index + 1, right.index).map(({ text }) => text);
+    if (!words.includes("out") || words.length > 4) return;
+    if (!words.every((word) => /^(?:out|at|and|is|coming|,|its)$/.test(word))) return;
+    if (!warmth(left) || !warmth(right)) return;
+    if ((left.unit === undefined) !== (right.unit === undefined)) return;
+    const fahrenheit = left.unit === undefined || left.unit.figure === "F";
+    const split = (left.value - right.value) / (fahrenheit ? 1.8 : 1);
+    if (split >= usualSplit[0] && split <= usualSplit[1]) place(right, "supply_air");
+  });
+}
+
 /**
  * "in 76 out 55", "out 91 in 76 sup 56": the sides stand before the values. Beside a supply the two are
  * the weather and the room; else they are the air into and out of the unit, where they are as near to
@@ -47,6 +66,7 @@ export function inThenOut(items: readonly Item[], drafts: readonly Draft[]): voi
   const inlets = items.some(({ text }) => text === "inlet");
   if (!inlets && items.some(noAir)) return;
   const supplied = drafts.some((draft) => draft.place === "supply_air");
+  if (!supplied) returnThenOut(items, drafts);
   drafts.forEach((left, order) => {
     const right = drafts[order + 1];
     const sides = `${sideOf(items, left)} ${sideOf(items, right)}`;

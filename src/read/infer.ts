@@ -48,8 +48,9 @@ import { between } from "./relate.ts";
 import { peaksAndRuns, runsOn } from "./runs-on.ts";
 import { otherEnd, setAndActual } from "./set-actual.ts";
 import type { Setting } from "./settle.ts";
-import { alike, likeBefore, likeBehind, near, shapeOf } from "./shape.ts";
+import { alike, likeBefore, likeBehind, near, shapeOf, wordBefore } from "./shape.ts";
 import { startsDraw } from "./starts-draw.ts";
+import { subjectsBehind } from "./subject-behind.ts";
 import { underLoad } from "./under-load.ts";
 import { byVolts } from "./volts.ts";
 import { role } from "./word.ts";
@@ -173,13 +174,6 @@ function alongShapes(list: readonly Draft[], items: readonly Item[]): void {
   });
 }
 
-/** A quantity word earlier in the message, the nearest value's own. */
-function wordBefore(list: readonly Draft[], order: number): Draft | undefined {
-  for (let i = order - 1; i >= 0; i--)
-    if (list[i]?.quantity !== undefined && list[i]?.rating === undefined) return list[i];
-  return undefined;
-}
-
 function continues(draft: Draft, left: Draft, items: readonly Item[]): boolean {
   if (conditioned(draft, left, items)) return true;
   const gap = between(items, left, draft);
@@ -259,6 +253,7 @@ export function infer(
     own(draft, items, setting, context);
   });
   drains(list, items);
+  subjectsBehind(list, items);
   byVolts(list, items, setting, context);
   pinsBeforeGround(list, items);
   legsDraw(list, setting, context);

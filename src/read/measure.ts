@@ -7,6 +7,7 @@ import { describe } from "./describe.ts";
 import type { Draft } from "./draft.ts";
 import { gather } from "./gather.ts";
 import { guard } from "./guard.ts";
+import { pulledTo } from "./guard-pull.ts";
 import { infer } from "./infer.ts";
 import { type Item, itemKind } from "./item.ts";
 import { unitCalled } from "./kinds.ts";
@@ -201,6 +202,7 @@ export function measure(note: Note): void {
   share(drafts, items);
   for (const draft of placeless) draft.place = undefined;
   guard(drafts, items, note.context.units);
+  pulledTo(drafts, items, note.context);
   question(note, drafts);
   for (const draft of drafts) draft.measuredAt = timeOf(note, drafts, draft);
   carryTest(note, drafts);

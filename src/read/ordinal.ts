@@ -121,6 +121,13 @@ function digitOrdinal(build: Building, i: number, noun: Noun): Ordinal | undefin
   return { text: token.text, end: i + 1 };
 }
 
+function behindPlace(build: Building, article: number): boolean {
+  if (build.tokens[article]?.text !== "the") return false;
+  return /^(?:leaving|entering|off|from|into|before|after)$/.test(
+    build.tokens[article - 1]?.text ?? "",
+  );
+}
+
 function spokenOrdinal(build: Building, i: number, noun: Noun): Ordinal | undefined {
   const token = build.tokens[i];
   const said = token?.word?.number;
@@ -131,6 +138,9 @@ function spokenOrdinal(build: Building, i: number, noun: Noun): Ordinal | undefi
   if (scale === "hundred" || scale === "thousand") return undefined;
   if (said.kind === "teen" && (scale === "tens" || scale === "teen" || scale === "oh"))
     return undefined;
+  // "leaving the condenser three fifteen psi": where it was measured has no number
+  const pairs = scale === "tens" || scale === "teen";
+  if (pairs && noun.kind === "subject" && behindPlace(build, i - 2)) return undefined;
   const owned = noun.kind === "point" || token?.apostrophe === true;
   if (!owned && scale === "point") return undefined;
   const part = build.tokens[i + 3]?.word?.number?.kind;

@@ -4,6 +4,7 @@ import type { PointsSaid } from "./names.ts";
 import { numberAt } from "./numbers.ts";
 import { phraseAt } from "./phrase.ts";
 import { selfNamed } from "./point-words.ts";
+import { spacedPair } from "./spaced-pair.ts";
 import { tokenKind } from "./token.ts";
 import { role } from "./word.ts";
 
@@ -24,6 +25,10 @@ export function gluedPair(build: Building, i: number): PointsSaid | undefined {
 /** "AB 211, BC 200, CA 209": pairs of legs without a joint, where more than one stands in the text. */
 export function letterPair(build: Building, i: number): PointsSaid | undefined {
   const text = build.tokens[i]?.text ?? "";
+  if (spacedPair(build.tokens, i)) {
+    const legs = [text, build.tokens[i + 1]?.text ?? ""];
+    return { list: [legs.map((leg) => `phase ${leg.toUpperCase()}`)], end: i + 2 };
+  }
   if (text.length !== 2 || !pairsOfLetters.test(text)) return undefined;
   const family = /^[abc]/.test(text) ? /^[abc]{2}$/ : /^[uvw]{2}$/;
   const others = build.tokens.filter(

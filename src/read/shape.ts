@@ -72,6 +72,13 @@ function likeShape(a: Draft, b: Draft, shape: string): boolean {
   return isPair(a) === isPair(b) && sameRow(a, b);
 }
 
+/** A quantity word earlier in the message, the nearest value's own. */
+export function wordBefore(list: readonly Draft[], order: number): Draft | undefined {
+  for (let i = order - 1; i >= 0; i--)
+    if (list[i]?.quantity !== undefined && list[i]?.rating === undefined) return list[i];
+  return undefined;
+}
+
 /** "T1-G 340M. it pulled 19.4 on L1": what was tested at terminals says nothing of a leg in another sentence. */
 function sameRow(a: Draft, b: Draft): boolean {
   if (a.sentence === b.sentence) return true;

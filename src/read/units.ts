@@ -5,6 +5,7 @@ import { unitCalled } from "./kinds.ts";
 import type { NumberSaid } from "./number-parts.ts";
 import { numberAt } from "./numbers.ts";
 import { phraseAt } from "./phrase.ts";
+import { spacedPair } from "./spaced-pair.ts";
 import { type Token, tokenKind } from "./token.ts";
 import { gaugeAhead, isWith, ofTransformer, pointAhead, statAhead } from "./unit-or-word.ts";
 
@@ -54,6 +55,7 @@ function standsApart(build: Building, token: Token, i: number): boolean {
     return false;
   if (token.text === "d" || token.text === "t") return false;
   if (next?.text === "phase" || next?.text === "leg") return false;
+  if (spacedPair(build.tokens, i)) return false;
   // "19 K to ground": no point is called K or M
   const end = next?.text === "to" && !/^[km]$/.test(token.text) ? build.tokens[i + 2] : undefined;
   if (/^[a-gnrsuvw]$|^g/.test(end?.text ?? "")) return false;

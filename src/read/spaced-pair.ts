@@ -1,0 +1,25 @@
+import { numberAt } from "./numbers.ts";
+import { type Token, tokenKind } from "./token.ts";
+import { role } from "./word.ts";
+
+/** Volts from leg to leg of any supply of this trade are more; common practice, no source. */
+const leastVolts = 90;
+
+function isLeg(token: Token | undefined): token is Token {
+  return token?.kind === tokenKind.word && /^[abc]$/.test(token.text) && !token.apostrophe;
+}
+
+/** Two legs as single letters and a supply's figure behind them: where that figure begins. */
+function pairAt(tokens: readonly Token[], i: number): boolean {
+  const [first, second] = [tokens[i], tokens[i + 1]];
+  if (!isLeg(first) || !isLeg(second) || first.text === second.text) return false;
+  const is = ((tokens[i + 2]?.word?.roles ?? 0) & role.is) !== 0 ? 1 : 0;
+  const said = numberAt(tokens, i + 2 + is);
+  return said !== undefined && said.value >= leastVolts;
+}
+
+/** "A B two oh seven B C two oh nine": legs without a joint, where more than one pair stands so. */
+export function spacedPair(tokens: readonly Token[], i: number): boolean {
+  if (!isLeg(tokens[i]) || !pairAt(tokens, i)) return false;
+  return tokens.some((_, at) => at !== i && at !== i + 1 && at !== i - 1 && pairAt(tokens, at));
+}
