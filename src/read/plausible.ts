@@ -282,8 +282,10 @@ export function byPlausibility(draft: Draft): void {
   if (thermostat && draft.value >= 18 && draft.value <= 32) draft.quantity = "voltage";
   const pins =
     !(thermostat && draft.value < 0.1) &&
-    pair.every((point) => /^(?:[CSRUVW]|T\d|lead \d)$/.test(point));
-  if (legs && draft.value >= 90 && draft.value <= 700) draft.quantity = "voltage";
+    pair.every((point) => /^(?:[CSRTUVW]|T\d|lead \d)$/.test(point));
+  // "R-S 481 S-T 479": the legs of a supply by their letters
+  const lettered = pair.every((point) => /^[RST]$/.test(point));
+  if ((legs || lettered) && draft.value >= 90 && draft.value <= 700) draft.quantity = "voltage";
   else if (draft.quantity === undefined && pins && draft.value < 60)
     draft.quantity = "winding_resistance";
   if (draft.quantity !== undefined) draft.assumedQuantity = true;

@@ -11,6 +11,7 @@ export function inFamily(build: Building, i: number, letter: Point): boolean {
   const capital = typed !== token.text;
   const begun =
     build.family.slice(0, 3) === letter.family.slice(0, 3) ||
+    (letter.family === "rst" && build.family.startsWith("csr")) ||
     (letter.family === "abc" && build.family.startsWith("phase"));
   if (begun && (capital || token.text !== "a")) return true;
   if (numberRow(build, i)) return true;
@@ -60,7 +61,7 @@ export function numberRow(build: Building, i: number): boolean {
     )
       return false;
   }
-  return row === "abc" || row === "uvw" || row === "csr" || row === "crs";
+  return row === "abc" || row === "uvw" || row === "csr" || row === "crs" || row === "rst";
 }
 
 /** Three letters of one family in a row: "U V W", "A B C", "C S R". */

@@ -20,6 +20,7 @@ const letterFamilies: Readonly<Record<string, string>> = {
   w: "uvw",
   s: "csr",
   r: "csr",
+  t: "rst",
   n: "n",
 };
 
@@ -43,6 +44,10 @@ function valueOfAll(build: Building, i: number): boolean {
 /** "positive to U", "minus to you": a rail, where an output's letter or a leg stands behind "to". */
 function railTo(build: Building, i: number): Point | undefined {
   const text = build.tokens[i]?.text ?? "";
+  const [joint, other] = [build.tokens[i + 1]?.text ?? "", build.tokens[i + 2]?.text ?? ""];
+  // "P-U .41 N-U .42": the bus as a module's terminals are lettered
+  if (/^[pn]$/.test(text) && (joint === "-" || joint === "to") && /^[uvw]$/.test(other))
+    return { name: text === "n" ? "DC-" : "DC+", end: i + 1, family: "dc" };
   if (!/^(?:positive|negative|plus|minus)$/.test(text) || build.tokens[i + 1]?.text !== "to")
     return undefined;
   if (!/^(?:[uvw]|you|yew|vee|double|[lt][123])$/.test(build.tokens[i + 2]?.text ?? ""))
@@ -196,6 +201,8 @@ export function secondPoint(build: Building, i: number, family: string): Point |
     railed(family)
   )
     return { name: /^[mn]/.test(sign) ? "DC-" : "DC+", end: i + 1, family: "dc" };
+  if (sign === "p" && railed(family)) return { name: "DC+", end: i + 1, family: "dc" };
+  if (sign === "n" && family === "uvw") return { name: "DC-", end: i + 1, family: "dc" };
   const own = selfNamed(build, i) ?? letterPoint(build, i);
   if (own !== undefined) return own;
   const token = build.tokens[i];

@@ -68,7 +68,12 @@ function minuteRows(items: readonly Item[], typed: string): void {
 function strokedTimes(items: readonly Item[]): void {
   items.forEach((item, i) => {
     const [first, stroke] = [items[i - 2], items[i - 1]];
-    if (!isTime(item) || !/^(?:\/|and|&)$/.test(stroke?.text ?? "") || first?.kind !== itemKind.number) return;
+    if (
+      !isTime(item) ||
+      !/^(?:\/|and|&)$/.test(stroke?.text ?? "") ||
+      first?.kind !== itemKind.number
+    )
+      return;
     if (first.unit === undefined && first.owner === undefined && first.value < item.value)
       first.unit = item.unit;
   });
