@@ -223,6 +223,12 @@ function pointed(draft: Draft): void {
   if (notElectrical.has(quantity)) draft.question = "quantity";
 }
 
+/** "two hundred K": nobody reads kelvins; thousands of ohms or of anything. */
+function kelvins(draft: Draft): void {
+  if (draft.quantity !== "temperature" || draft.unit?.figure !== "K") return;
+  if (draft.value >= 60 && draft.place === undefined) draft.question = "quantity";
+}
+
 const notElectrical: ReadonlySet<string> = new Set([
   "temperature",
   "wet_bulb_temperature",
@@ -245,6 +251,7 @@ export function guard(drafts: readonly Draft[], items: readonly Item[], units: U
     if (draft.stat === "peak" && draft.state === "start") draft.earlier = false;
     if (!draft.gone) oilWeighed(draft, items);
     if (!draft.gone) inAir(draft, items);
+    if (!draft.gone) kelvins(draft);
     if (draft.gone || draft.ownUnit) continue;
     madeOfMegohms(draft);
     icyWater(draft, items, units);

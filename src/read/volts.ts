@@ -150,12 +150,22 @@ function sags(list: readonly Draft[], items: readonly Item[]): void {
 const gear =
   /^(?:motor|contactor|unit|disconnect|disco|panel|breaker|board|compressor|comp|lugs|terminals|load|drive|heater)$/;
 
+/** "each leg 480", "480 on all legs" */
+function ofEachLeg(draft: Draft, items: readonly Item[]): boolean {
+  const near = items.slice(Math.max(0, draft.index - 3), draft.index + 4).map(({ text }) => text);
+  return (
+    /\b(?:leg|legs|phase|phases)\b/.test(near.join(" ")) &&
+    near.some((text) => /^(?:all|each|every|both|per|a)\b/.test(text))
+  );
+}
+
 /** "235 at the motor", "unit 238": a supply's figure, and where it was measured. */
 function atGear(list: readonly Draft[], items: readonly Item[]): void {
   for (const draft of list) {
     if (!bare(draft) || draft.quantity !== undefined || shapeOf(draft) === "L") continue;
     if (!nearSupply(draft.value) || !Number.isInteger(draft.value)) continue;
-    if (draft.count === 3 && !draft.grounded && items[draft.index]?.relation === "=") {
+    const legs = ofEachLeg(draft, items);
+    if ((draft.count === 3 || legs) && !draft.grounded && items[draft.index]?.relation === "=") {
       make(draft);
       continue;
     }

@@ -190,7 +190,7 @@ const ratings: readonly Row[] = [
     { rating: "nominal", plate: true },
   ],
   [
-    "factory|from the factory|factory says|rated|rated at|rated for|rating|nominal|label|labeled|sticker|marked|its rated|label says|nom|on the label|stamped|rated value|printed|markings|on the sticker|sticker says|rated cap|rating is|labled|per label|stated|it says|labelled|rated as|can is marked|label on it says|is stamped|lists|listed",
+    "factory|from the factory|factory says|rated|rated at|rated for|rating|nominal|label|labeled|sticker|marked|its rated|label says|nom|on the label|stamped|rated value|printed|markings|on the sticker|sticker says|rated cap|rating is|labled|per label|stated|labelled|rated as|can is marked|label on it says|is stamped|lists|listed",
     { rating: "nominal" },
   ],
   [
