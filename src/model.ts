@@ -37,6 +37,8 @@ export interface Message {
   readonly text: string;
   /** the bot's own name stood before it */
   readonly to_bot?: true;
+  /** id of the message that this one replies to, or of the bot's own post */
+  readonly answers?: string;
   /** id of the message whose text this one replaces */
   readonly edits?: string;
   /** id of the message that this one removes */

@@ -100,6 +100,26 @@ describe.each(rigs.map((rig) => [rig.name, rig] as const))("%s", (_, rig) => {
     );
   });
 
+  able(
+    "reply",
+    "a reply belongs to the job of what it answers, a thread of it or not",
+    async () => {
+      const room = await opened(rig);
+      const first = room.say(opening) ?? "";
+      await until("the job", () => all(room).includes("Gull Wharf"));
+      room.say("New job: Cinder School AC-5, no cool");
+      await until("the other job", () => all(room).includes("Cinder School"));
+      room.say("on site at Cinder School");
+      await until("he is there", () => /AC-5: on site/.test(all(room)));
+      room.reply("comp 1 lead 2 to ground 84 megohm at 500 V", first);
+      await until("the reading", () => all(room).includes("84 megohm"));
+      const values = allJobs(room.bot.memory).map(({ readings }) =>
+        readings.map(({ value }) => value),
+      );
+      expect(values).toEqual([[84e6], []]);
+    },
+  );
+
   able("repeat", "the same message brought twice is answered once", async () => {
     const room = await opened(rig);
     room.say(opening);

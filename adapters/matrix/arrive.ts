@@ -130,7 +130,14 @@ async function said(working: Working, heard: Heard, incoming: Said): Promise<Mad
   const thread =
     incoming.thread === undefined ? undefined : threadOf(working.door, incoming.thread);
   const text = namedPlainly(incoming.text, working.me);
-  const message = { ...baseOf(heard), text, ...(thread === undefined ? {} : { thread }) };
+  const answers =
+    incoming.answers === undefined ? undefined : answeredBy(working, incoming.answers);
+  const message = {
+    ...baseOf(heard),
+    text,
+    ...(thread === undefined ? {} : { thread }),
+    ...(answers === undefined ? {} : { answers }),
+  };
   if (incoming.file === undefined) return { message, ...(thread === undefined ? {} : { thread }) };
   const bytes = await bytesOf(working, heard.event.event_id, incoming.file);
   if (bytes === undefined) return { message };
@@ -142,6 +149,12 @@ async function said(working: Working, heard: Heard, incoming: Said): Promise<Mad
     bytes: [bytes],
     ...(thread === undefined ? {} : { thread }),
   };
+}
+
+/** What a reply is to, as the record knows it: a post of the bot's is about what it answers. */
+function answeredBy({ door }: Working, event: string): string {
+  const row = door.posted(event);
+  return row?.answers ?? row?.id ?? event;
 }
 
 /** An edit counts only from the author of the message, in its room, and only of a message that is no edit itself. */

@@ -19,6 +19,8 @@ export type Incoming =
       readonly kind: "message";
       readonly text: string;
       readonly thread?: string;
+      /** the event that it replies to, outside a thread */
+      readonly answers?: string;
       readonly edits?: string;
       readonly file?: RemoteFile;
     }
@@ -85,7 +87,10 @@ function message(
   const body = z.string().safeParse(content.body).data ?? "";
   const isReply = relates["m.in_reply_to"] !== undefined || edits !== undefined;
   const thread = relates.rel_type === "m.thread" ? relates.event_id : undefined;
+  const replied = relates["m.in_reply_to"]?.event_id;
+  const answers = relates.rel_type === undefined && edits === undefined ? replied : undefined;
   const about = {
+    ...(answers === undefined ? {} : { answers }),
     ...(thread === undefined ? {} : { thread }),
     ...(edits === undefined ? {} : { edits }),
   };

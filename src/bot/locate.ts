@@ -1,6 +1,9 @@
+import { z } from "zod";
 import type { Message } from "../model.ts";
 import { inHand } from "../record/hand.ts";
+import { findMessage } from "../record/inbox.ts";
 import { namesIn } from "../record/names.ts";
+import { findOut } from "../record/outbox.ts";
 import { type Asked, jobNamed, type Route, route } from "../record/route.ts";
 import { gripsIn, type Memory } from "./memory.ts";
 import { threadJob } from "./rest.ts";
@@ -36,13 +39,29 @@ export function locateWords(
   return jobNamed({ ...askedOf(memory, message), hand: some.job, named }, routables(memory, named));
 }
 
+/** The job of the message, or of the bot's own post, that a message replies to. */
+export function answersJob({ store }: Memory, { platform, answers }: Message): number | undefined {
+  if (answers === undefined) return undefined;
+  const kept = findMessage(store, platform, answers)?.job ?? undefined;
+  return kept ?? postedFor(findOut(store, answers)?.detail);
+}
+
+const aboutJob = z.object({ job: z.number().optional() });
+
+function postedFor(detail: string | undefined): number | undefined {
+  if (detail === undefined) return undefined;
+  return aboutJob.safeParse(JSON.parse(detail)).data?.job;
+}
+
 function askedOf(memory: Memory, message: Message): Asked {
   const { channel, thread, person, at } = message;
   const instant = Date.parse(at);
   const grips = gripsIn(memory, channel, person);
   return {
     named: namesIn(message.text, worldOf(memory)),
-    thread: thread === undefined ? undefined : threadJob(memory, channel, thread),
+    thread:
+      (thread === undefined ? undefined : threadJob(memory, channel, thread)) ??
+      answersJob(memory, message),
     hand: inHand(grips, instant),
     person,
     instant,

@@ -14,6 +14,7 @@ import { openRuleOuts } from "../record/rule-outs.ts";
 import { fillOf } from "./cylinder-fill.ts";
 import type { Plan } from "./file-note.ts";
 import { noJudgement } from "./judge-job.ts";
+import { answersJob } from "./locate.ts";
 import { allJobs, type Memory } from "./memory.ts";
 import { nextAtHand } from "./next-at-hand.ts";
 import { baselineOf, driftOf } from "./past-values.ts";
@@ -42,7 +43,9 @@ export function replyInput(memory: Memory, worked: Worked): ReplyInput {
   const { thread, channel } = message;
   const repeats = job === undefined ? undefined : repeatsOf(memory, job);
   const advised = job === undefined ? undefined : memory.advised.get(job.job);
-  const inThread = thread !== undefined && threadJob(memory, channel, thread) !== undefined;
+  const inThread =
+    (thread !== undefined && threadJob(memory, channel, thread) !== undefined) ||
+    answersJob(memory, message) !== undefined;
   return {
     message,
     understood: plan.understood,

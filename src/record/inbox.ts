@@ -67,19 +67,23 @@ export function keepMessage(store: Store, message: Message, salt: string): boole
   const names = message.files.map((file) => file.name);
   putWords(store, messageKey(message.platform, message.id), {
     salt,
-    content: JSON.stringify({ text: message.text, names }),
+    content: JSON.stringify({ text: message.text, names, answers: message.answers }),
   });
   return true;
 }
 
-const spokenSchema = z.object({ text: z.string(), names: z.array(z.string()) });
+const spokenSchema = z.object({
+  text: z.string(),
+  names: z.array(z.string()),
+  answers: z.string().optional(),
+});
 
-/** A message's text and file names; undefined once erased. */
+/** A message's text, its file names and what it replies to; undefined once erased. */
 export function spokenIn(
   store: Store,
   platform: string,
   id: string,
-): { readonly text: string; readonly names: readonly string[] } | undefined {
+): z.output<typeof spokenSchema> | undefined {
   const words = getWords(store, messageKey(platform, id))?.text;
   return words === undefined ? undefined : spokenSchema.parse(JSON.parse(words));
 }
@@ -101,6 +105,7 @@ function toRow(store: Store, found: unknown): InboxRow {
     text: said.text,
     files,
     ...(said.toBot ? { to_bot: true } : {}),
+    ...(spoken?.answers === undefined ? {} : { answers: spoken.answers }),
     ...(row.thread === null ? {} : { thread: row.thread }),
     ...(row.edits === null ? {} : { edits: row.edits }),
     ...(row.deletes === null ? {} : { deletes: row.deletes }),

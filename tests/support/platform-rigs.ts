@@ -26,6 +26,8 @@ export interface Room {
   readonly channel: string;
   /** Sorrel says something; gives its id where the platform has one before it is heard */
   readonly say: (text: string, at?: number) => string | undefined;
+  /** Sorrel replies to a message by its id, the way this platform has for it */
+  readonly reply: (text: string, to: string) => void;
   /** the platform brings the last message once more */
   readonly again: () => void;
   /** what stands in the room, said by the bot, oldest first */
@@ -44,7 +46,7 @@ export interface Rig {
   readonly open: () => Promise<Room>;
 }
 
-export type Ability = "repeat" | "times" | "split" | "redeliver";
+export type Ability = "reply" | "repeat" | "times" | "split" | "redeliver";
 
 interface Started {
   readonly bot: Bot;
@@ -103,6 +105,7 @@ async function terminalRoom(): Promise<Room> {
       input.write(`${text}\n`);
       return undefined;
     },
+    reply: () => {},
     again: () => {},
     answers: () => blocks().filter((line) => !line.startsWith("Not kept")),
     complaints: () => blocks().filter((line) => line.startsWith("Not kept")),
@@ -138,6 +141,9 @@ async function slackRoom(transport: "http" | "socket"): Promise<Room> {
       last = standIn.say("U0SORREL", south, typed(text), ts);
       return `${slackIds.team}:${south}:${last.ts}`;
     },
+    reply: (text, to) => {
+      last = standIn.say("U0SORREL", south, typed(text), { thread_ts: to.split(":").at(-1) ?? to });
+    },
     again: () =>
       standIn.delivery.publish({ ...last, channel: south, event_ts: last.ts }, "EvAgain"),
     answers: () => standIn.bot(south).map(({ text }) => text),
@@ -159,6 +165,7 @@ export const rigs: readonly Rig[] = [
   {
     name: "terminal",
     cannot: {
+      reply: "a typed line is said to nobody's message",
       repeat: "a typed line comes once",
       times: "a line's time is the moment it was typed",
       split: "a terminal has no longest post",

@@ -21,6 +21,13 @@ export async function matrixRoom(): Promise<Room> {
         { msgtype: "m.text", body: text },
         at === undefined ? {} : { at },
       ),
+    reply: (text, to) => {
+      scene.server.say(south, sorrel, {
+        msgtype: "m.text",
+        body: text,
+        "m.relates_to": { "m.in_reply_to": { event_id: to } },
+      });
+    },
     again: () => {
       const last = world.events.findLast(({ sender }) => sender === sorrel);
       if (last !== undefined) world.events.push(last);
