@@ -6,6 +6,8 @@ export interface ClockEvent {
   readonly at: string;
   readonly message: string;
   readonly who: string;
+  /** where it was said */
+  readonly channel?: string;
   readonly readings: readonly JobReading[];
   readonly statements: readonly Statement[];
   /** the words, lower case; "" once erased */

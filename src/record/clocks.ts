@@ -1,5 +1,6 @@
 import type { EquipmentFacts, Job, RunningClock } from "../model.ts";
 import { type ClockEvent, clockKinds } from "./clock-kinds.ts";
+import { isDirect } from "./direct.ts";
 import type { Entry } from "./entry.ts";
 import { isCurrent } from "./readings.ts";
 import { standingOf } from "./standing.ts";
@@ -44,8 +45,24 @@ export function clocksOf(
   }
   return running
     .filter(({ id }) => !asked.has(id))
-    .map((clock) => ({ ...clock, holder }))
+    .map((clock) => heldBy(clock, holder, job))
     .sort((a, b) => Date.parse(a.due) - Date.parse(b.due));
+}
+
+/** Where a clock asks: where its job is talked of, or in the chat of its own that it was begun in. */
+function placeOf(
+  { channel }: Pick<ClockEvent, "channel">,
+  job: Job,
+): Pick<RunningClock, "channel" | "thread"> {
+  if (channel !== undefined && isDirect(channel)) return { channel };
+  return { channel: job.channel, ...(job.thread === undefined ? {} : { thread: job.thread }) };
+}
+
+/** A clock follows whoever holds the job; one begun alone with the bot is then asked before the crew. */
+function heldBy(clock: RunningClock, holder: string, job: Job): RunningClock {
+  if (clock.holder === holder || !isDirect(clock.channel)) return { ...clock, holder };
+  const { channel: _alone, ...rest } = clock;
+  return { ...rest, ...placeOf({}, job), holder };
 }
 
 function startsAgain(kind: string, event: ClockEvent, equipment: EquipmentFacts): boolean {
@@ -65,8 +82,7 @@ function started(event: ClockEvent, job: Job, equipment: EquipmentFacts): readon
         since: event.at,
         due: later(event.at, seconds),
         job: job.job,
-        channel: job.channel,
-        ...(job.thread === undefined ? {} : { thread: job.thread }),
+        ...placeOf(event, job),
         holder: event.who,
       },
     ];
@@ -102,6 +118,7 @@ function eventsOf(job: Job, entries: readonly Entry[]): readonly ClockEvent[] {
       at,
       message: entry.message,
       who: entry.who,
+      ...(entry.channel === undefined ? {} : { channel: entry.channel }),
       readings: job.readings.filter((one) => one.message === entry.message && isCurrent(one)),
       statements: note.statements,
       text: (entry.text ?? "").toLowerCase(),

@@ -62,7 +62,9 @@ export function playConversation(
     // a new program on the same store: nothing else is carried over
     if (restartsBefore(count)) bot = openBot(bot.store, () => "salt");
     const message = messageOf(match, { id: String(count), date });
-    for (const { text: asked } of tick(bot, message.at)) say("(clock) ", asked);
+    for (const { text: asked, channel } of tick(bot, message.at)) {
+      say(channel === "south" ? "(clock) " : `(clock in ${channel}) `, asked);
+    }
     lines.push("", line);
     receive(bot, { message });
     for (const { error, replies: rows } of work(bot)) {
