@@ -29,6 +29,10 @@ function measures(item: Item | undefined): boolean {
 function ratedThenReads(items: readonly Item[], next: number): boolean {
   const label = items[next]?.label;
   if (label?.rating !== "nominal" && label?.plate !== true) return false;
+  // "45 uf rated 41.2 measured"
+  const behind = items[next + 2]?.text ?? "";
+  const said = items[next + 1]?.kind === itemKind.number;
+  if (said && /^(?:measured|actual|tested)$/.test(behind)) return true;
   return (
     /^(?:reads|reading|tests|tested|measures|shows)$/.test(items[next + 1]?.text ?? "") &&
     items[next + 2]?.kind === itemKind.number

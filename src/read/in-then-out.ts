@@ -19,7 +19,7 @@ function warmth(draft: Draft): boolean {
     draft.action === undefined &&
     draft.rating === undefined &&
     (draft.unit === undefined
-      ? draft.value >= 4 && draft.value <= 130
+      ? draft.value >= 13 && draft.value <= 130
       : draft.unit.dimension === "temperature")
   );
 }

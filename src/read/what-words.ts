@@ -7,6 +7,10 @@ const kinds = /^(?:virgin|gas|freon|refrigerant|fresh|new|reclaimed|recycled|cha
 /** "got 4 lb out", "6 lb in", "2 lb of 134a in": what became of the mass. */
 export function inOrOut(items: readonly Item[], draft: Draft): "recovered" | "charged" | undefined {
   if (items[draft.index]?.unit?.dimension !== "mass") return undefined;
+  // "charged till sc 9 took 3 lb 4 oz"
+  const took = items[draft.index - 1]?.text === "took" || items[draft.index - 2]?.text === "took";
+  if (took && items.slice(0, draft.index).some(({ text }) => /^(?:charged|charging)$/.test(text)))
+    return "charged";
   let last = draft.index + 2;
   for (let i = draft.index + 1; i <= last; i++) {
     const text = items[i]?.text;

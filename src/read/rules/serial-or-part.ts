@@ -113,7 +113,11 @@ export const serials: Rule = {
       const head = headAt(items, i);
       if (head === undefined || items[i]?.owner !== undefined) continue;
       const from = skip(items, head.end);
-      if (from >= items.length || /^(?:plate|tag|nameplate|sticker)$/.test(textAt(items, from)))
+      if (
+        from >= items.length ||
+        /^[)\]]$/.test(textAt(items, from)) ||
+        /^(?:plate|tag|nameplate|sticker)$/.test(textAt(items, from))
+      )
         continue;
       const end = numberEnd(note, from);
       if (end === undefined) continue;
