@@ -3,7 +3,7 @@ import type { Place } from "../vocabulary.ts";
 import { ofTheTester } from "./conditions.ts";
 import type { Draft } from "./draft.ts";
 import { guardGas } from "./guard-gas.ts";
-import { legsOfFrequency } from "./guard-legs.ts";
+import { beyondJunction, legsOfFrequency } from "./guard-legs.ts";
 import { oilLevel, oilWeighed } from "./guard-oil.ts";
 import { type Item, itemKind } from "./item.ts";
 import { unitCalled } from "./kinds.ts";
@@ -275,6 +275,7 @@ export function guard(drafts: readonly Draft[], items: readonly Item[], units: U
   }
   coilOpen(drafts);
   legsOfFrequency(drafts);
+  beyondJunction(drafts);
   const asked = drafts.some(
     (one) => one.quantity === "valve_opening" && one.question !== undefined,
   );

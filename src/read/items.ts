@@ -9,6 +9,7 @@ import { isMetal } from "./point-words.ts";
 import { rowHead } from "./row-head.ts";
 import { hashAt, subjectAt } from "./subject-name.ts";
 import { type Token, tokenKind } from "./token.ts";
+import { isWith } from "./unit-or-word.ts";
 import { opens, role, type Word } from "./word.ts";
 
 /** State of putting one text together. */
@@ -175,11 +176,13 @@ function mayPoint(build: Building, i: number, token: Token): boolean {
     return next !== undefined && next.kind === tokenKind.word && next.text === "to";
   if (text === "double") return next?.text === "you" || next?.text === "u";
   if (text.length > 1 || token.kind !== tokenKind.word) return true;
+  if (text === "w" && isWith(build, i)) return false;
   if ((text === "r" || text === "c") && next?.text === "and") return true;
   if (text === "l" || text === "t" || next?.text === "phase") return true;
   if (build.family !== "" || build.typed.charAt(token.from) !== text) return true;
   if (next === undefined) return false;
   if (next.kind === tokenKind.number) return numberRow(build, i);
+
   return (
     next.kind === tokenKind.sign ||
     (/^[uvw]$/.test(text) && /^(?:is|reads|shows|was|same)$/.test(next.text)) ||

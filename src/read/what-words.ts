@@ -53,6 +53,13 @@ export function isA(items: readonly Item[], draft: Draft): void {
     (item.unit !== undefined && item.unit.dimension !== "capacitance")
   )
     return;
+  // "its capacitor, it says 25 on it"
+  const print = `${items[draft.index - 1]?.text} ${items[draft.index + 1]?.text} ${items[draft.index + 2]?.text}`;
+  if (print === "says on it") {
+    draft.rating = "nominal";
+    if (items.some((one) => one.label?.quantity === "capacitance")) draft.named ??= "capacitance";
+    return;
+  }
   let at = draft.index - 1;
   while (items[at]?.text === "new" || items[at]?.text === "fresh") at--;
   const behind = items[draft.index + 1];

@@ -67,10 +67,15 @@ export function spokenSeconds(seconds: number): string {
   return seconds >= 120 && seconds % 60 === 0 ? `${seconds / 60} min` : `${seconds} s`;
 }
 
+/** "U-V"; a rail ends in a sign of its own: "DC- to U". */
+function joinedPoints(points: readonly string[]): string {
+  return points.join(points.some((point) => point.startsWith("DC")) ? " to " : "-");
+}
+
 /** A reading in the technician's own digits and unit, ready to be joined with its neighbors. */
 export function readingPhrase(reading: Reading): ReadingPhrase {
   const grounded = reading.points?.length === 2 && reading.points[1] === "ground";
-  const label = grounded ? (reading.points?.[0] ?? "") : (reading.points?.join("-") ?? "");
+  const label = grounded ? (reading.points?.[0] ?? "") : joinedPoints(reading.points ?? []);
   return {
     head: headOf(reading, label),
     label,

@@ -180,14 +180,29 @@ function isBothRails(reading: Reading, drops: readonly Reading[]): boolean {
   );
 }
 
-/** Legs that read OL alone, while others conduct and show no OL: no reversed test of all legs. */
+/** A test's rail and direction, its leg left out: "DC- to leg" is another test than "leg to DC-". */
+function testOf(reading: Reading): string {
+  return (reading.points ?? []).map((one) => (isLeg(one) ? "leg" : one)).join(" to ");
+}
+
+function isLeg(point: string): boolean {
+  return /^[LTUVW]\d?$/.test(point);
+}
+
+/** Legs that read OL alone, while others conduct in the same test and show no OL: no reversed test of all legs. */
 function loneOpen(drops: readonly Reading[], scene: Scene): Reading[] {
-  const leg = (one: Reading) => one.points?.find((point) => /^[LTUVW]\d?$/.test(point));
-  const named = drops.filter((one) => leg(one) !== undefined);
-  const conducts = new Set(named.filter((one) => numberOf(one) !== undefined).map(leg));
-  const open = named.filter((one) => one.over_range === true && !conducts.has(leg(one)));
-  const turned = open.some((one) => /revers|other way|swapped|against/.test(wordsNear(scene, one)));
-  return turned || open.length >= conducts.size ? [] : open;
+  const named = drops.filter((one) => one.points?.some(isLeg) === true);
+  const tests = [...new Set(named.map(testOf))];
+  return tests.flatMap((test) => {
+    const legs = named.filter((one) => testOf(one) === test);
+    const leg = (one: Reading) => one.points?.find(isLeg);
+    const conducts = new Set(legs.filter((one) => numberOf(one) !== undefined).map(leg));
+    const open = legs.filter((one) => one.over_range === true && !conducts.has(leg(one)));
+    const turned = open.some((one) =>
+      /revers|other way|swapped|against/.test(wordsNear(scene, one)),
+    );
+    return turned || open.length >= conducts.size ? [] : open;
+  });
 }
 
 function nameOf(drops: readonly Reading[]): string {
