@@ -15,6 +15,7 @@ import { locate, locateWords } from "./locate.ts";
 import type { Memory } from "./memory.ts";
 import { orderFor } from "./order-for.ts";
 import { askedOfGas } from "./other-gas.ts";
+import { ownTrace } from "./own-trace.ts";
 import { readNote } from "./read-note.ts";
 import { jobAt } from "./rest.ts";
 import { answeredWeight, askedOfWeight } from "./second-weight.ts";
@@ -58,7 +59,8 @@ export function planNote(memory: Memory, sent: Message): Plan {
   const arrived = isFree(memory, located) ? arrivedAt(memory, sent, heard) : undefined;
   const decided = located.kind === "none" ? decisionFor(memory, sent) : undefined;
   const ordered = located.kind === "none" ? orderFor(memory, sent, heard) : undefined;
-  const found = arrived ?? decided ?? ordered ?? located;
+  const left = located.kind === "none" ? ownTrace(memory, sent, heard) : undefined;
+  const found = arrived ?? decided ?? ordered ?? left ?? located;
   const again = found === located || found.kind !== "job";
   const understood = again ? heard : readNote(memory, message, found.job);
   if (understood.statements.some(({ kind }) => kind === "open_job")) {
@@ -154,6 +156,7 @@ function planFiling(
       settled: [weight.reading],
     };
   }
+  if (isTalkTo(memory, message, understood)) return { understood, opened: false, drafts: [] };
   if (!isWork(understood, message) && !beginsTest(message.text)) {
     if (isTalk(understood, found.by)) return { understood, opened: false, drafts: [] };
     if (!isRemark(understood)) return { understood, job, opened: false, drafts: [] };
@@ -168,6 +171,17 @@ function planFiling(
     ),
   ];
   return { understood, job: drafts[0]?.job ?? job, opened: false, drafts };
+}
+
+/** "Kit, the surgery called again, how bad": who sits at a desk and speaks to somebody by name sees no machine. */
+function isTalkTo(memory: Memory, { role, text }: Message, understood: Understood): boolean {
+  const name = /^\s*@?([\p{L}]+)\s*[,:]/u.exec(text)?.[1]?.toLowerCase();
+  const isPerson =
+    name !== undefined && worldOf(memory).people.some((one) => one.toLowerCase() === name);
+  const seen = understood.statements.every(
+    ({ kind }) => kind === "observation" || kind === "note" || kind === "confirm",
+  );
+  return role !== "tech" && isPerson && seen && understood.readings.length === 0;
 }
 
 /** A remark with numbers that were all understood as something: a size, a model, a room. */

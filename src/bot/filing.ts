@@ -1,6 +1,6 @@
 import type { Job, JobReading, Message, Reading, Statement, Understood } from "../model.ts";
 import { beginsTest } from "../record/clock-kinds.ts";
-import { correctedBy, inherit } from "../record/corrections.ts";
+import { correctedBy, deniedIn, inherit } from "../record/corrections.ts";
 import type { Draft } from "../record/entries-table.ts";
 import type { Entry, Facts, NoteFacts, Opening, Replaces } from "../record/entry.ts";
 import { isCurrent } from "../record/readings.ts";
@@ -88,7 +88,8 @@ function corrected(
         old.message !== message.edits &&
         Date.parse(old.received) <= instant,
     );
-    const was = correctedBy(reading, message.person, standing);
+    const denied = deniedIn(message.text, reading);
+    const was = correctedBy(reading, message.person, standing, denied);
     if (was === undefined) return reading;
     taken.add(was.id);
     replaces.push({ was: was.id, by: index });

@@ -4,13 +4,17 @@ import { isCurrent } from "./readings.ts";
 /**
  * The standing reading that a correction means: of its quantity, not at other points or places,
  * of its author before others', of the newest message that fits, and there nearest in value.
+ * `denied`: the figure that it says was wrong, which tells more than all of these.
  */
 export function correctedBy(
   reading: Reading,
   who: string,
   standing: readonly JobReading[],
+  denied?: string,
 ): JobReading | undefined {
-  const fitting = standing.filter((old) => isCurrent(old) && fits(reading, old));
+  const all = standing.filter((old) => isCurrent(old) && fits(reading, old));
+  const meant = all.filter((old) => old.figure.number === denied);
+  const fitting = meant.length > 0 ? meant : all;
   const own = fitting.filter((old) => old.who === who);
   const pool = own.length > 0 ? own : fitting;
   const newest = pool.reduce<JobReading | undefined>(
@@ -24,6 +28,16 @@ export function correctedBy(
     distance(reading, old) < distance(reading, best) ? old : best,
   );
 }
+
+/** "11.3, not 12.3", "12.3 should be 11.3": the figure that was wrong; undefined where none is named. */
+export function deniedIn(text: string, reading: Reading): string | undefined {
+  const named = [...text.matchAll(denials)].map(([, number = ""]) => number);
+  const others = named.filter((number) => number !== reading.figure.number);
+  return others.length === 1 ? others[0] : undefined;
+}
+
+const denials =
+  /(?:\b(?:not|instead of|rather than|i said|i wrote|i typed)\s+|(?=\d[\d.]*\s+(?:should be|should have been|was wrong|is wrong)))(\d+(?:\.\d+)?)/gi;
 
 function fits(reading: Reading, old: JobReading): boolean {
   const agrees = (a: string | undefined, b: string | undefined): boolean =>

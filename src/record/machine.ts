@@ -126,7 +126,8 @@ function afterBypass(
 ): Machine {
   const { statement, who, at } = event;
   if (statement.kind !== "action" || statement.bypass === undefined) return machine;
-  const what = statement.what ?? "a safety";
+  // "jumped the high pressure switch to see it start"
+  const what = (statement.what ?? "a safety").replace(/\s+(?:to|for|so|and|while|just)$/i, "");
   const others = machine.bypasses.filter((old) => old.what !== what);
   if (statement.bypass === "on") {
     return { ...machine, bypasses: [...others, { what, who, since: at }] };

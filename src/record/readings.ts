@@ -1,4 +1,4 @@
-import type { JobReading } from "../model.ts";
+import type { JobReading, Reading } from "../model.ts";
 import type { Entry } from "./entry.ts";
 import type { Standing } from "./standing.ts";
 
@@ -71,11 +71,13 @@ function successorIn(edit: Entry, old: Entry, index: number): string {
   const none = `${edit.job}.${edit.place}`;
   if (edit.facts.kind !== "note" || old.facts.kind !== "note") return none;
   const was = old.facts.readings[index];
-  const found = edit.facts.readings.findIndex(
-    (reading) =>
-      reading.quantity === was?.quantity &&
-      reading.at === was.at &&
-      reading.points?.join() === was.points?.join(),
-  );
-  return found < 0 ? none : readingId(edit, found);
+  const isAlike = (reading: Reading): boolean =>
+    reading.quantity === was?.quantity &&
+    reading.at === was.at &&
+    reading.rating === was.rating &&
+    reading.points?.join() === was.points?.join();
+  // of two alike the first is the first again
+  const rank = old.facts.readings.slice(0, index).filter(isAlike).length;
+  const found = edit.facts.readings.flatMap((reading, at) => (isAlike(reading) ? [at] : []))[rank];
+  return found === undefined ? none : readingId(edit, found);
 }

@@ -55,7 +55,8 @@ export function newReadings(input: ReplyInput): readonly JobReading[] {
 
 function changedSubject(input: ReplyInput): string | undefined {
   const by = input.replaced.find((r) => r.by !== undefined)?.by;
-  return by?.subject === input.job?.equipment ? undefined : by?.subject;
+  const plain = (name: string | null | undefined) => name?.toLowerCase().replaceAll(/[\s-]/g, "");
+  return plain(by?.subject) === plain(input.job?.equipment) ? undefined : by?.subject;
 }
 
 function changeText(input: ReplyInput): string {

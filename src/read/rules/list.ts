@@ -31,6 +31,7 @@ import { plans } from "./plan.ts";
 import { pointCorrections } from "./point-correction.ts";
 import { prices } from "./price.ts";
 import { questions } from "./question.ts";
+import { roomLists } from "./room-list.ts";
 import { roomsOut } from "./rooms-out.ts";
 import { rowGoesOn } from "./row-goes-on.ts";
 import { serials } from "./serial-or-part.ts";
@@ -58,6 +59,7 @@ export const asides: readonly Rule[] = [
   wishes,
   skipsDeadTest,
   treeTold,
+  roomLists,
   unitCorrections,
   pointCorrections,
   rowGoesOn,

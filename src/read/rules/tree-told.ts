@@ -96,6 +96,12 @@ function subjectOf(words: readonly TreeWord[], next: TieVerb | undefined, after:
   return words.length;
 }
 
+/** "IU-1 and IU-2 hang on BB-1, IU-3 on BB-2": behind one that is sure "on" is so too. */
+function goesOnFrom(verb: TieVerb, words: readonly TreeWord[], last: Tie | undefined): TieVerb {
+  const comma = last?.up === true && /^(?:,|;|and)$/.test(words[last.to]?.text ?? "");
+  return comma ? { ...verb, sure: true } : verb;
+}
+
 function tiesIn(words: readonly TreeWord[]): readonly Tie[] {
   const verbs = tieVerbs(words);
   const ties: Tie[] = [];
@@ -109,7 +115,7 @@ function tiesIn(words: readonly TreeWord[]): readonly Tie[] {
     const start = chained ? verbs[index - 1]?.to : after;
     const tie =
       verb.way === "up"
-        ? upTie(words, verb, start ?? after)
+        ? upTie(words, goesOnFrom(verb, words, last), start ?? after)
         : downTie(words, verb, after, subjectOf(words, verbs[index + 1], verb.to));
     if (tie === undefined) return;
     ties.push(tie);
