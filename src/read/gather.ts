@@ -2,6 +2,7 @@ import { afterBreak, isPreposition, isStrongBreak, isWeakBreak, lastBreak } from
 import { classOf } from "./carrier.ts";
 import { type Draft, draft } from "./draft.ts";
 import { classesOf, type Gap, goesLeft, isVerb, pastThenNow, plateBehind } from "./goes-left.ts";
+import { groundThenOver } from "./ground-then-over.ts";
 import { type Item, itemKind } from "./item.ts";
 import { namesPlacesBehind, namesPointsBehind } from "./points-behind.ts";
 import { namesTimesBehind } from "./times-behind.ts";
@@ -83,6 +84,7 @@ function smoothCut(gap: Gap, to: number): number {
     const next = preposition ?? nextCarrier(items, at, to);
     if (next === undefined) return at;
     const kind = classOf(items[next]);
+    if (kind === "G" && groundThenOver(gap, next)) return at;
     if (kind === "R" && /^(?:against|vs|versus)$/.test(items[next - 1]?.text ?? "")) return at;
     if (plateBehind(gap, next, mine)) {
       at = next + 1;

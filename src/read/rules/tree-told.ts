@@ -154,7 +154,7 @@ export const treeTold: Rule = {
     note.statements.push({
       kind: "tree",
       nodes,
-      said: spans.map(([from, to]) => note.text.slice(from, to)).join(", "),
+      said: spans.map(([from, to]) => note.text.slice(from, to)).join(" "),
       spans,
       rule: treeTold.name,
     });
