@@ -1,4 +1,3 @@
-import { atFrequencies } from "./at-frequencies.ts";
 import {
   atSwitch,
   eachPair,
@@ -10,7 +9,6 @@ import {
   pointsClose,
   pulledAmps,
   pullsDown,
-  rateBoth,
   satThere,
   speedWord,
   standing,
@@ -19,41 +17,16 @@ import {
 import { classOf } from "./carrier.ts";
 import { countOf } from "./count-words.ts";
 import type { Draft } from "./draft.ts";
-import { gaugeLetters, lettered, lineTemperatures } from "./gauge-letters.ts";
-import {
-  againAt,
-  bothSides,
-  gaugePair,
-  gaugesBesideHeat,
-  lineBetween,
-  liquidLine,
-  liquidThen,
-  sidePairs,
-  strokeDegrees,
-} from "./gauges.ts";
-import { inThenOut } from "./in-then-out.ts";
+import { besideEachOther } from "./each-other.ts";
+import { bothSides, gaugePair, gaugesBesideHeat } from "./gauges.ts";
 import { type Item, itemKind } from "./item.ts";
 import type { Label } from "./label.ts";
-import { lookedAgain } from "./looked-again.ts";
-import { rowOfMegohms } from "./made-of-megohms.ts";
 import { nitrogenBehind } from "./nitrogen-behind.ts";
-import { micronsTimed, pulledAgain } from "./pulled-again.ts";
 import { inRow } from "./relate.ts";
-import { ofItsRail, rowUnit } from "./row-unit.ts";
-import { slashed } from "./slashed-labels.ts";
+import { ofItsRail } from "./row-unit.ts";
 import { takePoints } from "./take-points.ts";
-import { timesFirst } from "./times-first.ts";
-import { degreeDrop, inOrOut, isA, legToLeg, plates, plateVolts } from "./what-words.ts";
-import {
-  bulbIn,
-  inAndOut,
-  otherSide,
-  sameLine,
-  saturation,
-  waterPairs,
-  waterSides,
-  weather,
-} from "./where-words.ts";
+import { degreeDrop, inOrOut, isA, legToLeg, plateVolts } from "./what-words.ts";
+import { bulbIn, otherSide, sameLine, saturation, weather } from "./where-words.ts";
 import { role } from "./word.ts";
 
 /** A named rating outweighs a plate's "rated" beside it. */
@@ -264,33 +237,6 @@ export function describe(drafts: readonly Draft[], items: readonly Item[], plain
   bothSides(items, drafts);
   gaugesBesideHeat(items, drafts);
   if (drafts.length > 1) besideEachOther(items, drafts);
-}
-
-/** What two values that stand together say of one another. */
-function besideEachOther(items: readonly Item[], drafts: readonly Draft[]): void {
-  slashed(items, drafts);
-  rateBoth(items, drafts);
-  sidePairs(items, drafts);
-  lineBetween(items, drafts);
-  liquidLine(items, drafts);
-  liquidThen(items, drafts);
-  strokeDegrees(items, drafts);
-  againAt(items, drafts);
-  micronsTimed(drafts, items);
-  lookedAgain(drafts, items);
-  rowUnit(drafts, items);
-  timesFirst(drafts, items);
-  pulledAgain(drafts, items);
-  gaugeLetters(items, drafts);
-  lineTemperatures(items, drafts);
-  lettered(items, drafts);
-  plates(items, drafts);
-  rowOfMegohms(items, drafts);
-  atFrequencies(drafts, items);
-  inAndOut(items, drafts);
-  inThenOut(items, drafts);
-  waterSides(items, drafts);
-  waterPairs(items, drafts);
 }
 
 /** Does anything in the list belong to the class? */

@@ -5,6 +5,7 @@ import type { Draft } from "./draft.ts";
 import { guardGas } from "./guard-gas.ts";
 import { beyondJunction, legsOfFrequency } from "./guard-legs.ts";
 import { oilLevel, oilWeighed } from "./guard-oil.ts";
+import { farInches, kelvins } from "./guard-unit.ts";
 import { type Item, itemKind } from "./item.ts";
 import { unitCalled } from "./kinds.ts";
 import { madeOfMegohms } from "./made-of-megohms.ts";
@@ -223,12 +224,6 @@ function pointed(draft: Draft): void {
   if (notElectrical.has(quantity)) draft.question = "quantity";
 }
 
-/** "two hundred K": nobody reads kelvins; thousands of ohms or of anything. */
-function kelvins(draft: Draft): void {
-  if (draft.quantity !== "temperature" || draft.unit?.figure !== "K") return;
-  if (draft.value >= 60 && draft.place === undefined) draft.question = "quantity";
-}
-
 const notElectrical: ReadonlySet<string> = new Set([
   "temperature",
   "wet_bulb_temperature",
@@ -252,6 +247,7 @@ export function guard(drafts: readonly Draft[], items: readonly Item[], units: U
     if (!draft.gone) oilWeighed(draft, items);
     if (!draft.gone) inAir(draft, items);
     if (!draft.gone) kelvins(draft);
+    if (!draft.gone) farInches(draft, items);
     if (draft.gone || draft.ownUnit) continue;
     madeOfMegohms(draft);
     icyWater(draft, items, units);

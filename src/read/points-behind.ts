@@ -31,6 +31,8 @@ export function namesPlacesBehind(items: readonly Item[], values: readonly numbe
     const next = items[index + 1];
     const after = items[index + 2];
     if (!placed(next) && items[index]?.unit !== undefined && order < values.length - 1) return true;
+    // "118/398 psi 14 sh 9 sc"
+    if (next?.text === "/" && items[index + 2]?.kind === itemKind.number) return true;
     if (!placed(next)) return false;
     return order < values.length - 1 || after === undefined || isStrongBreak(after);
   });

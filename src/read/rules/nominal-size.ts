@@ -37,6 +37,15 @@ function thousandBtu(items: readonly Item[], i: number): boolean {
 function others(note: Note, i: number, item: Item): boolean {
   const { items } = note;
   const space = note.items[i + 1]?.text ?? "";
+  // "400 cfm/ton", "400 cfm per ton"
+  if (
+    item.unit?.figure === "cfm" &&
+    /^(?:\/|per|a)$/.test(space) &&
+    textAt(items, i + 2) === "ton"
+  ) {
+    state(note, SIZE, [i, i + 3], { kind: "note", about: "size" });
+    return true;
+  }
   if (/^(?:sheave|sheaves|pulley)$/.test(textAt(items, i - 1))) {
     state(note, SIZE, [i, i + 1], { kind: "note", about: "size" });
     return true;

@@ -1,0 +1,24 @@
+import type { Draft } from "./draft.ts";
+import type { Item } from "./item.ts";
+
+/** Inches of water at most where nothing speaks of a duct or a gas train; common practice, no source. */
+const mostInches = 3;
+
+/** "212 @ 6\"", "6 in from the comp": how far away, no pressure of air. */
+export function farInches(draft: Draft, items: readonly Item[]): void {
+  if (draft.quantity !== "static_pressure" || draft.named !== undefined) return;
+  if (draft.unit?.dimension !== "inches_of_water" && draft.unit?.dimension !== "length") return;
+  const unit = items[draft.index];
+  if (draft.value <= mostInches || (unit?.to ?? 0) - (unit?.unitFrom ?? 0) > 2) return;
+  if (
+    items.some(({ text }) => /^(?:gas|manifold|inlet|static|duct|water|wc|burner|esp)/.test(text))
+  )
+    return;
+  draft.question = "quantity";
+}
+
+/** "two hundred K": nobody reads kelvins; thousands of ohms or of anything. */
+export function kelvins(draft: Draft): void {
+  if (draft.quantity !== "temperature" || draft.unit?.figure !== "K") return;
+  if (draft.value >= 60 && draft.place === undefined) draft.question = "quantity";
+}
