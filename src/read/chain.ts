@@ -1,3 +1,4 @@
+import { capsBled } from "./caps-bled.ts";
 import { changed } from "./changed.ts";
 import type { Between, Draft } from "./draft.ts";
 import { alive, inherit, sameDimension, unlabelled } from "./inherit.ts";
@@ -225,5 +226,6 @@ function backwards(items: readonly Item[], left: Draft, right: Draft): void {
 export function chain(drafts: readonly Draft[], items: readonly Item[]): void {
   correctWithin(drafts, items);
   choices(drafts, items);
+  capsBled(items, alive(drafts));
   joined(drafts, items);
 }

@@ -46,6 +46,17 @@ function chargedInto(draft: Draft, items: readonly Item[]): void {
   draft.question = "quantity";
 }
 
+const bottle = /^(?:bottle|tank|cylinder|jug|drum|can)$/;
+
+/** "weighed the bottle, 23 lb before and 19 lb after": what the bottle has was not put in. */
+export function bottleWeighed(draft: Draft, items: readonly Item[]): void {
+  if (draft.quantity !== "mass" || draft.action !== "charged") return;
+  const at = items.findIndex(({ text }) => /^weigh(?:ed|s|ing)?$/.test(text));
+  if (at < 0 || !items.slice(at + 1, at + 4).some(({ text }) => bottle.test(text))) return;
+  const put = /^(?:charged|added|put|charge|adding|in|into)$/;
+  if (!items.some(({ text }) => put.test(text))) draft.action = undefined;
+}
+
 /** "gone off the bus, 1 to 6 answer": no bus is said as a range without its volts. */
 function busRange(draft: Draft): void {
   if (draft.place !== "dc_bus" || Number.isNaN(draft.high)) return;

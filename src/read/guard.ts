@@ -2,7 +2,7 @@ import type { UnitHabit } from "../model.ts";
 import type { Place } from "../vocabulary.ts";
 import { ofTheTester } from "./conditions.ts";
 import type { Draft } from "./draft.ts";
-import { guardGas } from "./guard-gas.ts";
+import { bottleWeighed, guardGas } from "./guard-gas.ts";
 import { beyondJunction, legsOfFrequency } from "./guard-legs.ts";
 import { oilLevel, oilWeighed } from "./guard-oil.ts";
 import { farInches, kelvins } from "./guard-unit.ts";
@@ -245,6 +245,7 @@ export function guard(drafts: readonly Draft[], items: readonly Item[], units: U
     // "peak on startup 112": how it started now, not when it was new
     if (draft.stat === "peak" && draft.state === "start") draft.earlier = false;
     if (!draft.gone) oilWeighed(draft, items);
+    if (!draft.gone) bottleWeighed(draft, items);
     if (!draft.gone) inAir(draft, items);
     if (!draft.gone) kelvins(draft);
     if (!draft.gone) farInches(draft, items);

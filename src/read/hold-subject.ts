@@ -8,7 +8,10 @@ export function subjects(list: readonly Draft[], items: readonly Item[]): void {
     const left = list[order - 1];
     const capsAnew =
       draft.named === "capacitance" && left !== undefined && left.sentence !== draft.sentence;
+    const words = items.slice(Math.max(0, draft.index - 3, (left?.index ?? -1) + 1), draft.index);
     if (draft.subject !== undefined) last = draft.subject;
+    // "fan one 1.2 amps and the other is zero"
+    else if (words.some(({ text }) => /^others?$/.test(text))) last = undefined;
     // "fan 3 locked 4.9A. caps 5.0 4.9 1.3 uF": told of all of them
     else if (capsAnew && left.quantity !== "capacitance") last = undefined;
     else if (

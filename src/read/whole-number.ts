@@ -66,6 +66,8 @@ function pair(tokens: readonly Token[], head: Group): Whole | undefined {
   if (row !== undefined) return row;
   if (next.kind === "oh" || (next.kind === "zero" && head.value < 100))
     return withOh(tokens, head, next);
+  // "superheat's eleven two's at twenty": the second begins what is told of another
+  if (next.kind === "ones" && tokens[next.end - 1]?.apostrophe === true) return undefined;
   if (next.kind === "ones") return digitsOrLoose(tokens, head, next);
   if (endsInNext(tokens, head, next))
     return { value: head.value * 100 + next.value - (next.value % 10), end: next.end - 1 };

@@ -16,6 +16,7 @@ import { faultCodes } from "./fault-code.ts";
 import { laborRule } from "./labor.ts";
 import { letteredDoors } from "./lettered-door.ts";
 import { looseCodes } from "./loose-code.ts";
+import { machineAgain } from "./machine-again.ts";
 import { nitrogenRule } from "./nitrogen.ts";
 import { nominalSizes } from "./nominal-size.ts";
 import { numberAsName } from "./number-as-name.ts";
@@ -71,6 +72,7 @@ export const asides: readonly Rule[] = [
   looseCodes,
   asideNumbers,
   subjectRows,
+  machineAgain,
   colonRows,
   numberedHeads,
   numberedRooms,

@@ -141,9 +141,13 @@ function signal(items: readonly Item[], i: number): boolean {
   return freeNumber(low) && (joint === "to" || joint === "-");
 }
 
+const overmuch = /^(?:too|over|up|off|high|low|past|more|less|above|below|hot)$/;
+
 function counted(note: Note, i: number, item: Item): boolean {
   const { items } = note;
   const next = textAt(items, i + 1);
+  // "two thirty five way too hot": how much it is over
+  if (next === "way" && overmuch.test(textAt(items, i + 2))) return false;
   // ".45 one way, OL the other way": no valve of so many ways
   if (next === "way" && (item.value < 2 || !Number.isInteger(item.value))) return false;
   if (

@@ -1,0 +1,66 @@
+import { type Item, itemKind } from "../item.ts";
+import { type Note, type Rule, state } from "../note.ts";
+import { role } from "../word.ts";
+import { freeNumber, textAt } from "./near.ts";
+
+/** Machines of one kind on one unit; common practice, no source. */
+const MACHINES = 16;
+
+const draws = /^(?:pulling|pulls|draws|drawing|reads|reading|runs|running|has|got)$/;
+
+/** A whole small number behind a value, a comma or "and": where a name may stand. */
+function namedAt(items: readonly Item[], i: number): number | undefined {
+  const item = items[i];
+  const before = items[i - 1];
+  const ended =
+    before?.kind === itemKind.number || /^(?:,|and|but|while)$/.test(before?.text ?? "");
+  if (!ended) return undefined;
+  if (item?.kind === itemKind.word && item.text === "one" && item.apostrophe) return 1;
+  if (!freeNumber(item) || item.unit !== undefined || item.fraction) return undefined;
+  if (!Number.isInteger(item.value) || item.value < 1 || item.value > MACHINES) return undefined;
+  return item.text.includes(".") ? undefined : item.value;
+}
+
+/** "two's at", "two is", "2 pulling": the value that is told of the machine, if one is. */
+function toldOf(note: Note, i: number): Item | undefined {
+  const { items } = note;
+  const own = items[i];
+  const typed = textAt(items, i + 1) === "'" && textAt(items, i + 2) === "s";
+  const said = own !== undefined && /['’]s$/.test(note.plain.slice(own.from, own.to));
+  let at = typed ? i + 3 : i + 1;
+  const verb = items[at];
+  const is = ((verb?.roles ?? 0) & role.is) !== 0 && verb?.kind === itemKind.word;
+  if (!typed && !said && !is && !draws.test(verb?.text ?? "")) return undefined;
+  while (
+    draws.test(textAt(items, at)) ||
+    textAt(items, at) === "at" ||
+    ((items[at]?.roles ?? 0) & (role.is | role.about | role.only)) !== 0
+  )
+    at++;
+  const value = items[at];
+  return freeNumber(value) ? value : undefined;
+}
+
+/** "compressor one's at eighteen amps, two's at nineteen": the noun said once for both. */
+export const machineAgain: Rule = {
+  name: "<machine> <number> <value>, <number> is <value>",
+  needs: "number",
+  apply: (note) => {
+    let noun: string | undefined;
+    const seen = new Set<string>();
+    note.items.forEach((item, i) => {
+      if (item.kind === itemKind.subject) {
+        noun = /^(.*\D )\d+$/.exec(item.subject ?? "")?.[1];
+        if (item.subject !== undefined) seen.add(item.subject);
+        return;
+      }
+      const number = noun === undefined ? undefined : namedAt(note.items, i);
+      if (number === undefined || seen.has(`${noun}${number}`)) return;
+      const value = toldOf(note, i);
+      if (value === undefined) return;
+      value.subject = `${noun}${number}`;
+      seen.add(value.subject);
+      state(note, machineAgain.name, [i, i + 1], { kind: "note", about: "place" });
+    });
+  },
+};
