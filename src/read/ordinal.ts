@@ -133,6 +133,8 @@ function spokenOrdinal(build: Building, i: number, noun: Noun): Ordinal | undefi
   const said = token?.word?.number;
   if (said === undefined || (said.kind !== "ones" && said.kind !== "teen")) return undefined;
   if (said.value > noun.upTo) return undefined;
+  // "fan's four eight": what it is, not which
+  if (noun.kind === "subject" && build.tokens[i - 1]?.apostrophe === true) return undefined;
   const next = build.tokens[i + 1];
   const scale = next?.word?.number?.kind;
   if (scale === "hundred" || scale === "thousand") return undefined;
