@@ -21,6 +21,7 @@ import { jobAt } from "./rest.ts";
 import { answeredWeight, askedOfWeight } from "./second-weight.ts";
 import { spokenBy } from "./spoken-by.ts";
 import { undoFacts } from "./undo.ts";
+import { undoUndone } from "./undo-undone.ts";
 import { worldOf } from "./world.ts";
 
 /** What a message leads to. */
@@ -138,6 +139,8 @@ function planFiling(
 ): Plan {
   const { understood, found } = read;
   const job = found.job;
+  const restored = undoUndone(memory, message, job);
+  if (restored !== undefined) return restored;
   const undo = undoFacts(memory, message, { understood, job });
   if (undo !== undefined) {
     return { understood, job, opened: false, drafts: [draftFor(message, job, undo)] };
