@@ -107,6 +107,11 @@ function unitsOf(drafts: readonly Draft[]): {
   return seen;
 }
 
+/** "meg test on comp 2 at 1000v", then "2.2g": a test is in hand, and nobody weighs gas in. */
+function testAnnounced(context: Context, last: string | undefined): boolean {
+  return context.test !== undefined && context.action === undefined && last === undefined;
+}
+
 /** Which tests the message, or else the one before it, is about. */
 export function settingOf(
   items: readonly Item[],
@@ -123,7 +128,7 @@ export function settingOf(
       words.insulation ||
       (over && words.leads && !ohms) ||
       (words.ground && (!volts || over || onlyTests)) ||
-      (silent && last === "insulation_resistance"),
+      (silent && (last === "insulation_resistance" || testAnnounced(context, last))),
     winding:
       words.winding || (ohms && !words.resistance) || (silent && last === "winding_resistance"),
     vacuum: words.vacuum || last === "vacuum",

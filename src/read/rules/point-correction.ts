@@ -67,6 +67,27 @@ function swapped(note: Note): boolean {
   return true;
 }
 
+/** "that was comp 2", "I meant lead 3": said of what stands just before, and nothing else. */
+const meant =
+  /^(?:sorry,? |oops,? )?(?:(?:that|those|it|these)(?:s|'s| was| were| is| are| should be| shouldve been) |i meant |meant |should(?:ve| have)? (?:be|been|say) )/;
+
+/** "swap those", "other way around": two figures in each other's place, without their names. */
+const exchanged =
+  /^(?:swap|switch|flip) (?:those|them|these|em|the two|both)\b|^(?:the )?other way a?round\b/;
+
+/** What is to be put right can't be told: better asked than passed over. */
+function askAgain(note: Note): void {
+  const [first] = note.items;
+  const named = note.items.some(
+    (item) => item.label?.quantity !== undefined || item.label?.place !== undefined,
+  );
+  const short = note.items.length <= 6 && note.ask.length === 0;
+  const loose = exchanged.test(note.plain) || (meant.test(note.plain) && named);
+  if (first === undefined || !short || !loose || note.holds.mark) return;
+  if (note.readings.length > 0 || (named && note.holds.signs)) return;
+  note.ask.push("What was wrong? Say the right reading whole, please.");
+}
+
 /** "that was lead three not lead two": the same value, of other points. */
 export const pointCorrections: Rule = {
   name: "<points> not <points>",
@@ -85,13 +106,18 @@ export const pointCorrections: Rule = {
       )
     )
       return;
-    if (!items.some((item) => (item.roles & (role.correct | role.not)) !== 0)) return;
+    const said = meant.test(note.plain) && items.length <= 6;
+    if (!said && !items.some((item) => (item.roles & (role.correct | role.not)) !== 0)) {
+      askAgain(note);
+      return;
+    }
     const named = items.filter(
       (item) =>
         (item.kind === itemKind.points && item.points?.length === 1) ||
         (item.kind === itemKind.subject && (item.roles & role.clock) === 0),
     );
     const [first, second] = named;
+    if (first === undefined) askAgain(note);
     if (
       first === undefined ||
       named.length > 2 ||
