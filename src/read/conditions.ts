@@ -16,6 +16,7 @@ function isTestVoltage(draft: Draft, items: readonly Item[], setting: Setting): 
   if (settingOfTester(draft, items) && (setting.insulation || megohmsIn(items))) return true;
   if (setting.insulation && announced(draft, items)) return true;
   if (behindMeg(draft, items)) return true;
+  if (setting.insulation && beforeColon(draft, items)) return true;
   const volts =
     draft.unit?.dimension === "voltage"
       ? draft.value * draft.unit.factor
@@ -90,6 +91,18 @@ function behindMeg(draft: Draft, items: readonly Item[]): boolean {
       item.owner === undefined &&
       (item.kind === itemKind.over ||
         (item.unit?.dimension === "resistance" && item.unit.factor >= 1e6)),
+  );
+}
+
+/** "megged comp A to ground at 500: 620": set before the colon, read behind it. */
+function beforeColon(draft: Draft, items: readonly Item[]): boolean {
+  const { index } = draft;
+  if (items[index]?.unit !== undefined || ![250, 500, 1000, 2500, 5000].includes(draft.value))
+    return false;
+  if (!/^(?:at|@)$/.test(items[index - 1]?.text ?? "") || items[index + 1]?.text !== ":")
+    return false;
+  return items.some(
+    (item, at) => at > index && (item.kind === itemKind.number || item.kind === itemKind.over),
   );
 }
 

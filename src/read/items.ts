@@ -1,13 +1,15 @@
 import type { Place } from "../vocabulary.ts";
+import { circuitMark } from "./circuit-mark.ts";
 import { type Item, type ItemKind, itemKind, newItem } from "./item.ts";
 import { fits } from "./kinds.ts";
 import { pointsAt } from "./names.ts";
+import { nextSubject } from "./next-subject.ts";
 import { numberStep } from "./number-items.ts";
 import { type Phrase, phraseAt, signsAt } from "./phrase.ts";
 import { numberRow } from "./point-row.ts";
 import { isMetal } from "./point-words.ts";
 import { rowHead } from "./row-head.ts";
-import { hashAt, subjectAt } from "./subject-name.ts";
+import { countedAt, hashAt, nths, subjectAt } from "./subject-name.ts";
 import { type Token, tokenKind } from "./token.ts";
 import { isWith } from "./unit-or-word.ts";
 import { opens, role, type Word } from "./word.ts";
@@ -119,7 +121,8 @@ function pointsItem(build: Building, i: number, token: Token): number {
 }
 
 function subjectItem(build: Building, i: number, token: Token): number {
-  const subject = hashAt(build, i) ?? subjectAt(build, i);
+  const subject =
+    circuitMark(build, i) ?? countedAt(build, i) ?? hashAt(build, i) ?? subjectAt(build, i);
   if (subject === undefined) return 0;
   const item = newItem(itemKind.subject, token.from, toOf(build, subject.end), token.text);
   item.subject = subject.name;
@@ -129,34 +132,6 @@ function subjectItem(build: Building, i: number, token: Token): number {
   addSigns(build, item, i, subject.end);
   build.items.push(item);
   return subject.end;
-}
-
-/** "fan 1 and 2 both": the digit behind "and" is the next of them, where a verb or "both" follows. */
-function nextSubject(build: Building, i: number): number {
-  const joint = build.tokens[i];
-  if (joint?.text !== "and" && joint?.text !== "&" && joint?.text !== "n") return 0;
-  const last = build.items[build.items.length - 1];
-  const aside = last !== undefined && (last.roles & role.clock) !== 0;
-  const said = build.typed.slice(last?.from ?? 0, last?.to ?? 0);
-  const match = /^(\D+ )(\d)$/.exec(aside ? said : (last?.subject ?? ""));
-  const [digit, after] = [build.tokens[i + 1], build.tokens[i + 2]];
-  if (match === null || last?.kind !== itemKind.subject || digit === undefined) return 0;
-  const value =
-    digit.kind === tokenKind.number && digit.text.length === 1
-      ? digit.value
-      : digit.word?.number?.kind === "ones"
-        ? digit.word.number.value
-        : 0;
-  const roles = after?.word?.roles ?? 0;
-  if (value <= Number(match[2]) || (roles & (role.is | role.all | role.same | role.each)) === 0)
-    return 0;
-  plainItem(build, joint, i);
-  const item = newItem(itemKind.subject, digit.from, digit.to, digit.text);
-  item.subject = aside ? "" : `${match[1]}${value}`;
-  if (aside) item.roles = role.clock;
-  item.label = last.label;
-  build.items.push(item);
-  return i + 2;
 }
 
 /** A letter or a small word begins points only beside a connector, a number or in capitals. */
@@ -261,7 +236,8 @@ function step(build: Building, i: number): number {
     const end = pointsItem(build, i, token);
     if (end > 0) return end;
   }
-  if ((open & opens.noun) !== 0 || token.text === "#") {
+  const marked = token.kind === tokenKind.code || nths.has(token.text);
+  if ((open & opens.noun) !== 0 || token.text === "#" || marked) {
     const end = subjectItem(build, i, token);
     if (end > 0) return end;
   }

@@ -58,6 +58,31 @@ export function hashAt(build: Building, i: number): SubjectSaid | undefined {
   return { name: `${own} ${digit}`, end: phrase.end, label: phrase.word.label, aside: false };
 }
 
+/** Words that count a machine before its name. */
+export const nths: ReadonlyMap<string, number> = new Map([
+  ["first", 1],
+  ["second", 2],
+  ["third", 3],
+  ["fourth", 4],
+]);
+const machines = /^(?:compressor|fan|circuit|pump|condenser fan|evaporator fan|outdoor fan)$/;
+
+/** "second comp 44": its number as a word before it; "the second compressor this year" is a count. */
+export function countedAt(build: Building, i: number): SubjectSaid | undefined {
+  const nth = nths.get(build.tokens[i]?.text ?? "");
+  const before = build.tokens[i - 1];
+  if (nth === undefined || before?.kind === tokenKind.number) return undefined;
+  if (before?.word?.number !== undefined) return undefined;
+  const phrase = phraseAt(build.tokens, i + 1);
+  const noun = phrase?.word.noun;
+  if (phrase === undefined || noun?.kind !== "subject" || !machines.test(noun.name))
+    return undefined;
+  const next = build.tokens[phrase.end];
+  if (next === undefined || /^(?:this|in|we|they|ive|since|to|that)$/.test(next.text))
+    return undefined;
+  return { name: `${noun.name} ${nth}`, end: phrase.end, label: phrase.word.label, aside: false };
+}
+
 /** "compressor 2", "ckt A", "RTU-1", or an aside that keeps its number to itself: "room 412". */
 export function subjectAt(build: Building, i: number): SubjectSaid | undefined {
   const phrase = phraseAt(build.tokens, i);

@@ -70,6 +70,7 @@ const holds: ReadonlySet<string> = new Set([
   "size",
   "sized",
   "rated",
+  "(",
 ]);
 
 /** Supplies of boards, by their nominal volts. */

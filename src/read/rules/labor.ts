@@ -17,6 +17,16 @@ function sheetOf(items: readonly Item[]): boolean {
   return items.some((item) => sheet.test(item.text));
 }
 
+const paidFor = /^(?:travel|drive|driving|drv|ot|overtime|labor|labour|onsite)$/;
+
+/** "2 hrs labor plus 0.5 travel": behind hours the next number is hours too, where it says for what. */
+function hoursAgain(items: readonly Item[], i: number): boolean {
+  const [item, next] = [items[i], items[i + 1]];
+  if (item?.kind !== itemKind.number || item.unit !== undefined || item.value > 24) return false;
+  if (next === undefined || !paidFor.test(next.text)) return false;
+  return items.slice(0, i).some((one) => one.unit?.figure === "h" && one.owner !== undefined);
+}
+
 /** "put me down for 3 hours", "2.5 hrs labor", "1 hour overtime" */
 export const laborRule: Rule = {
   name: "<number> hours labor",
@@ -27,6 +37,12 @@ export const laborRule: Rule = {
     const { items } = note;
     const alone = sheetOf(items);
     items.forEach((item, i) => {
+      if (item.owner === undefined && hoursAgain(items, i)) {
+        const plus = items[i - 1];
+        const from = plus?.text === "plus" && plus.owner === undefined ? i - 1 : i;
+        state(note, laborRule.name, [from, i + 2], { kind: "labor", hours: item.value });
+        return;
+      }
       if (item.kind !== itemKind.number || item.owner !== undefined || item.unit?.figure !== "h")
         return;
       const near = items.slice(Math.max(0, i - 4), i + 4);

@@ -35,6 +35,7 @@ import { questions } from "./question.ts";
 import { roomLists } from "./room-list.ts";
 import { roomsOut } from "./rooms-out.ts";
 import { rowGoesOn } from "./row-goes-on.ts";
+import { sensorWarm } from "./sensor-warm.ts";
 import { serials } from "./serial-or-part.ts";
 import { skipsDeadTest } from "./skip-dead-test.ts";
 import { statusRule } from "./status.ts";
@@ -92,6 +93,7 @@ export const asides: readonly Rule[] = [
   differences,
   stock,
   nominalSizes,
+  sensorWarm,
   breakers,
   counts,
   plans,

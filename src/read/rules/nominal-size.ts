@@ -34,6 +34,17 @@ function thousandBtu(items: readonly Item[], i: number): boolean {
   );
 }
 
+const machines = /^(?:unit|system|rtu|ahu|machine|fan|blower|rooftop|handler|coil|doas|mau)$/;
+
+/** "on a 4000 cfm unit", "a 10 kW machine": what it is called by. */
+function calledBy(items: readonly Item[], i: number): boolean {
+  const dimension = items[i]?.unit?.dimension;
+  if (dimension !== "airflow" && dimension !== "power") return false;
+  const before = items[i - 1];
+  const article = before?.kind === itemKind.word && /^(?:a|an|new|this|that)$/.test(before.text);
+  return article && machines.test(textAt(items, i + 1));
+}
+
 function others(note: Note, i: number, item: Item): boolean {
   const { items } = note;
   const space = note.items[i + 1]?.text ?? "";
@@ -103,7 +114,12 @@ function others(note: Note, i: number, item: Item): boolean {
     return true;
   }
   const next = textAt(items, i + 1);
-  if (heats(items, i, item, next) || turned(items, i, item) || lengthOf(note, i, item, next)) {
+  if (
+    calledBy(items, i) ||
+    heats(items, i, item, next) ||
+    turned(items, i, item) ||
+    lengthOf(note, i, item, next)
+  ) {
     state(note, SIZE, [i, i + 1], { kind: "note", about: "size" });
     return true;
   }

@@ -104,6 +104,23 @@ function alone({ items, context }: Note): void {
   if (told && value.value > time.value) time.unit = unitCalled("min");
 }
 
+/** "410 at ten, 455 at 20" while a vacuum is watched, or an insulation that was timed: minutes. */
+function watched({ items, context }: Note): void {
+  const last = context.readings[context.readings.length - 1];
+  const timed = last?.quantity === "insulation_resistance" && last.after_s !== undefined;
+  if (last?.quantity !== "vacuum" && !timed) return;
+  const free = items.filter((item) => item.kind === itemKind.number && item.owner === undefined);
+  if (free.length === 0 || free.length % 2 !== 0) return;
+  const times = free.filter((_, order) => order % 2 === 1);
+  const all = times.every((time, order) => {
+    const value = free[order * 2];
+    const at = items.indexOf(time);
+    const bare = time.unit === undefined && minutes.has(time.value);
+    return bare && /^(?:at|@)$/.test(textAt(items, at - 1)) && items[at - 2] === value;
+  });
+  if (all) for (const time of times) time.unit = unitCalled("min");
+}
+
 /** "1450 at 2 minutes, 2480 at 4, 3530 at 6": the unit said once holds for all its times. */
 export const pacedTimes: Rule = {
   name: "<value> at <time>, <value> at <time>",
@@ -114,6 +131,7 @@ export const pacedTimes: Rule = {
     afterMinutes(items, note.text);
     strokedTimes(items);
     alone(note);
+    watched(note);
     timesFirst(items);
     const unit = unitOf(items);
     if (unit === undefined) return;

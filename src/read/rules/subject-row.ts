@@ -56,6 +56,9 @@ function rowBehind(items: readonly Item[], from: number): number[] {
     const item = items[i];
     if (item === undefined || isStrongBreak(item)) break;
     if (item.kind === itemKind.number && item.owner === undefined) {
+      // "at 500: 620 and 48": what they were tested with
+      const tested = /^(?:at|@)$/.test(items[i - 1]?.text ?? "") && items[i + 1]?.text === ":";
+      if (row.length === 0 && tested) continue;
       row.push(i);
       continue;
     }
@@ -85,6 +88,40 @@ function assign(note: Note, noun: string, named: Named, from: number): void {
   state(note, subjectRows.name, [from, named.end], { kind: "note", about: "place" });
 }
 
+/** "comp A and comp B 14 and 15": names with nothing but a joint between, up to the last of them. */
+function namesFrom(items: readonly Item[], i: number): readonly number[] {
+  const names = [i];
+  for (let at = i + 1; at < items.length; at++) {
+    const item = items[at];
+    if (item?.kind === itemKind.subject && item.subject !== "" && item.owner === undefined)
+      names.push(at);
+    else if (item === undefined || !/^(?:,|and|&|\/|n)$/.test(item.text)) break;
+  }
+  return names;
+}
+
+/** Values of one kind: no amps beside volts. */
+function alike(items: readonly Item[], row: readonly number[]): boolean {
+  const units = row.map((at) => items[at]?.unit?.dimension).filter((unit) => unit !== undefined);
+  return new Set(units).size < 2;
+}
+
+/** Each of the machines named in a row has its own of as many values; the later names say no more. */
+function eachItsOwn(note: Note, i: number): void {
+  const { items } = note;
+  const names = namesFrom(items, i);
+  const last = names[names.length - 1] ?? i;
+  if (names.length < 2) return;
+  const row = rowBehind(items, last + 1);
+  if (row.length !== names.length || !alike(items, row)) return;
+  row.forEach((at, order) => {
+    const value = items[at];
+    const name = items[names[order] ?? i]?.subject;
+    if (value !== undefined && name !== undefined) value.subject = name;
+  });
+  state(note, subjectRows.name, [i + 1, last + 1], { kind: "note", about: "place" });
+}
+
 /** "…, 1 and 4 drawing 27.5 and 27.9": the same noun goes on behind a comma. */
 function goesOn(note: Note, noun: string, i: number): void {
   const { items } = note;
@@ -107,6 +144,8 @@ export const subjectRows: Rule = {
     let noun = "";
     items.forEach((item, i) => {
       if (noun !== "") goesOn(note, noun, i);
+      if (item.kind === itemKind.subject && item.subject !== "" && item.owner === undefined)
+        eachItsOwn(note, i);
       const found = /^(\D+ )(\d{1,2})$/.exec(item.subject ?? "");
       if (item.kind !== itemKind.subject || found === null) return;
       const named = numbersBehind(items, i, Number(found[2]));
