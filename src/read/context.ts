@@ -23,6 +23,8 @@ export interface Context {
   readonly open?: Understood["open"];
   /** the action in hand: "charging off the scale now" */
   readonly action?: "recovered" | "charged";
+  /** the machine that was turned to without a value: "moving to circuit 2" */
+  readonly machine?: string;
 }
 
 const KEPT = 60;
@@ -74,7 +76,8 @@ export function follow(context: Context, understood: Understood): Context {
   for (const reading of understood.readings)
     if (reading.corrects === true) readings = corrected(readings, reading);
   const added = understood.readings.length;
-  const { open: _, testing: __, ...rest } = context;
+  const { open: _, testing: __, machine: ___, ...rest } = context;
+  const machine = machineOf(understood, context.machine);
   const testing = added > 0 ? undefined : (testingOf(understood) ?? context.testing);
   const action = actionOf(understood) ?? context.action;
   const test = testOf(understood);
@@ -86,6 +89,7 @@ export function follow(context: Context, understood: Understood): Context {
     ...(understood.open === undefined ? {} : { open: understood.open }),
     ...(testing === undefined ? {} : { testing }),
     ...(action === undefined ? {} : { action }),
+    ...(machine === undefined ? {} : { machine }),
     ...(test === undefined ? {} : { test }),
   };
 }
@@ -98,6 +102,14 @@ function testingOf(understood: Understood): QuantityName | undefined {
     return quantities.find((quantity) => quantity.name === name)?.name;
   }
   return undefined;
+}
+
+/** What a message turns to; a reading of another machine, or of none, ends it. */
+function machineOf(understood: Understood, before: string | undefined): string | undefined {
+  for (const statement of understood.statements)
+    if (statement.kind === "note" && statement.about.startsWith("in hand "))
+      return statement.about.slice("in hand ".length);
+  return understood.readings.every(({ subject }) => subject === before) ? before : undefined;
 }
 
 /** The test voltage that a message gives, with its readings or before them. */

@@ -1,4 +1,5 @@
 import { isStrongBreak } from "./breaks.ts";
+import { carryMachine } from "./carry-machine.ts";
 import { chain } from "./chain.ts";
 import { columns, timedRows } from "./columns.ts";
 import { conditions } from "./conditions.ts";
@@ -208,6 +209,7 @@ export function measure(note: Note): void {
   carryTest(note, drafts);
   carryAction(note, drafts);
   carryPoints(note, drafts);
+  carryMachine(drafts, note.context);
   for (const draft of drafts) if (!draft.gone) note.readings.push(...make(note, draft));
   const doubtful = note.readings.find((reading) => reading.doubtful === true);
   if (doubtful !== undefined && note.ask.length === 0)

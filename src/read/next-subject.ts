@@ -1,4 +1,4 @@
-import { itemKind, newItem } from "./item.ts";
+import { type Item, itemKind, newItem } from "./item.ts";
 import type { Building } from "./items.ts";
 import { type Token, tokenKind } from "./token.ts";
 import { role } from "./word.ts";
@@ -22,8 +22,25 @@ function namesQuantity(build: Building, at: number): boolean {
   return word?.word?.unit !== undefined && value?.kind === tokenKind.number && !value.glued;
 }
 
+/** Items behind the last name that a clause has at most. */
+const CLAUSE = 8;
+
+/** "compressors 1 and 2 at 22 A": one value for both, where nothing else is counted. */
+function oneForBoth(build: Building, at: number, said: string): boolean {
+  if (!/s \d$/.test(said)) return false;
+  let numbers = 0;
+  for (const token of build.tokens.slice(at, at + CLAUSE)) {
+    if (token.kind === tokenKind.line) break;
+    if (token.kind === tokenKind.number || token.word?.number !== undefined) numbers++;
+  }
+  const next = build.tokens[at];
+  return numbers === 1 && next?.kind === tokenKind.word && next.word?.unit === undefined;
+}
+
 /** "fan 1 and 2 both": the next number of the same noun, where a verb or "both" follows. */
-function nextNumber(build: Building, named: string, at: number): Next | undefined {
+function nextNumber(build: Building, last: Item, at: number): Next | undefined {
+  const said = build.typed.slice(last.from, last.to);
+  const named = (last.roles & role.clock) !== 0 ? said : (last.subject ?? "");
   const match = /^(\D+ )(\d)$/.exec(named);
   const token = build.tokens[at];
   if (match === null || token === undefined) return undefined;
@@ -31,7 +48,8 @@ function nextNumber(build: Building, named: string, at: number): Next | undefine
   const roles = build.tokens[at + 1]?.word?.roles ?? 0;
   const follows =
     (roles & (role.is | role.all | role.same | role.each)) !== 0 ||
-    (value === Number(match[2]) + 1 && namesQuantity(build, at + 1));
+    (value === Number(match[2]) + 1 &&
+      (namesQuantity(build, at + 1) || oneForBoth(build, at + 1, said)));
   return value > Number(match[2]) && follows ? { name: `${match[1]}${value}`, token } : undefined;
 }
 
@@ -67,10 +85,9 @@ export function nextSubject(build: Building, i: number): number {
   if (last?.kind !== itemKind.subject) return 0;
   const aside = (last.roles & role.clock) !== 0;
   const said = build.typed.slice(last.from, last.to);
-  const named = aside ? said : (last.subject ?? "");
   const next =
-    nextNumber(build, named, i + 1) ??
-    (aside ? nextRoom(build, said, i + 1) : nextLetter(build, named, i + 1));
+    nextNumber(build, last, i + 1) ??
+    (aside ? nextRoom(build, said, i + 1) : nextLetter(build, last.subject ?? "", i + 1));
   if (next === undefined) return 0;
   const word = newItem(itemKind.word, joint.from, joint.to, joint.text);
   const item = newItem(itemKind.subject, next.token.from, next.token.to, next.token.text);

@@ -150,6 +150,17 @@ function subjectsByNumber(note: Note, draft: Draft, last: Reading, drafts: Draft
   }
 }
 
+/** "same on circuit 2 but head 340": what is said of a place anew is not the same there. */
+function exceptSaid(drafts: readonly Draft[]): void {
+  for (const draft of drafts) {
+    if (draft.gone || !draft.same || draft.place === undefined) continue;
+    const anew = drafts.some(
+      (one) => !one.same && !one.gone && one.rating === undefined && one.place === draft.place,
+    );
+    if (anew) draft.gone = true;
+  }
+}
+
 /** "lead 3 same", "fan 2 ditto": the value said last, here or in the message before. */
 export function repeat(note: Note, drafts: Draft[]): void {
   [...drafts].forEach((draft, order) => {
@@ -199,4 +210,5 @@ export function repeat(note: Note, drafts: Draft[]): void {
       copyOthers(note, draft, drafts);
     } else draft.gone = true;
   });
+  if (drafts.some((draft) => draft.same)) exceptSaid(drafts);
 }

@@ -17,6 +17,7 @@ import { laborRule } from "./labor.ts";
 import { letteredDoors } from "./lettered-door.ts";
 import { looseCodes } from "./loose-code.ts";
 import { machineAgain } from "./machine-again.ts";
+import { machineInHand } from "./machine-in-hand.ts";
 import { nitrogenRule } from "./nitrogen.ts";
 import { nominalSizes } from "./nominal-size.ts";
 import { numberAsName } from "./number-as-name.ts";
@@ -108,6 +109,7 @@ export const remarks: readonly Rule[] = [
   complaints,
   confirms,
   testsInHand,
+  machineInHand,
 ];
 
 /** Tells the dictionary which words each rule waits for; a rule's bit is its place among those that do. */

@@ -1,6 +1,7 @@
 import { isStrongBreak } from "../breaks.ts";
 import { type Item, itemKind } from "../item.ts";
 import { type Note, type Rule, state } from "../note.ts";
+import { role } from "../word.ts";
 import { freeNumber } from "./near.ts";
 
 /** Machines of one kind on one unit; common practice, no source. */
@@ -106,6 +107,16 @@ function alike(items: readonly Item[], row: readonly number[]): boolean {
   return new Set(units).size < 2;
 }
 
+/** "both at 22 A, 3 is off": one value for all of them, or a number that begins a clause of its own. */
+function ofAll(items: readonly Item[], last: number, row: readonly number[]): boolean {
+  const [first] = row;
+  const end = row[row.length - 1];
+  if (first === undefined || end === undefined) return true;
+  const between = items.slice(last + 1, first);
+  if (between.some((item) => (item.roles & (role.all | role.each | role.same)) !== 0)) return true;
+  return ((items[end + 1]?.roles ?? 0) & role.is) !== 0;
+}
+
 /** Each of the machines named in a row has its own of as many values; the later names say no more. */
 function eachItsOwn(note: Note, i: number): void {
   const { items } = note;
@@ -113,7 +124,7 @@ function eachItsOwn(note: Note, i: number): void {
   const last = names[names.length - 1] ?? i;
   if (names.length < 2) return;
   const row = rowBehind(items, last + 1);
-  if (row.length !== names.length || !alike(items, row)) return;
+  if (row.length !== names.length || !alike(items, row) || ofAll(items, last, row)) return;
   row.forEach((at, order) => {
     const value = items[at];
     const name = items[names[order] ?? i]?.subject;

@@ -1,0 +1,28 @@
+import { itemKind } from "../item.ts";
+import { type Rule, state } from "../note.ts";
+import { role } from "../word.ts";
+
+const turns = /^(?:now|on|onto|to|next|starting|start|moving|doing|over|checking|at|with|gauges)$/;
+/** A message that turns to a machine says little else; common practice, no source. */
+const WORDS = 9;
+
+/** "moving to circuit 2", "on comp B now": the values come in the next message. */
+export const machineInHand: Rule = {
+  name: "<turns to> <machine>",
+  apply: (note) => {
+    const { items } = note;
+    if (note.readings.length > 0 || note.ask.length > 0 || items.length > WORDS) return;
+    if (note.holds.mark || note.holds.undo || note.holds.number) return;
+    if (note.statements.some((one) => one.kind !== "note" && one.kind !== "action")) return;
+    const named = items.flatMap((item, i) =>
+      item.kind === itemKind.subject && (item.roles & role.clock) === 0 && item.subject !== ""
+        ? [i]
+        : [],
+    );
+    const [at] = named;
+    const subject = items[at ?? -1]?.subject;
+    if (at === undefined || named.length !== 1 || subject === undefined) return;
+    if (items[at]?.owner !== undefined || !items.some((item) => turns.test(item.text))) return;
+    state(note, machineInHand.name, [at, at + 1], { kind: "note", about: `in hand ${subject}` });
+  },
+};
