@@ -57,8 +57,11 @@ export function sceneOf(whole: Case, some: readonly CaseNote[] = whole.notes): S
   const notes = sidesByHeight(some.map(pairPlaces), facts.refrigerant);
   const readings = notes.flatMap((note) => note.readings);
   const statements = notes.flatMap((note) => note.statements);
+  const guessed = new Set(notes.filter(isGuessOfCharge).flatMap((note) => note.statements));
   const remarks = of(statements, "observation").filter(
-    (one) => one.earlier !== true || pastCauses.includes(one.observation),
+    (one) =>
+      (one.earlier !== true || pastCauses.includes(one.observation)) &&
+      !(one.observation === "low_charge_said" && guessed.has(one)),
   );
   return {
     facts,
@@ -78,6 +81,13 @@ export function sceneOf(whole: Case, some: readonly CaseNote[] = whole.notes): S
     codes: whole.codes,
     ...(whole.at === undefined ? {} : { at: whole.at }),
   };
+}
+
+/** "customer thinks it's low": what a layman supposes is no sign of the charge. */
+function isGuessOfCharge(note: CaseNote): boolean {
+  return /\b(?:customer|owner|tenant|manager|client|cook|guest|office|he|she|they)\b[^.]{0,12}\b(?:thinks?|thought|guess\w*|believes?|suspects?|figures?|reckons?|wonders?|says|said|swears?)\b[^.]{0,24}\blow\b/i.test(
+    note.text ?? "",
+  );
 }
 
 function isMeasurement(reading: Reading): boolean {

@@ -74,7 +74,11 @@ function cutIn(note: CaseNote): number | undefined {
   const deeds = note.statements
     .filter(
       (one) =>
-        isRepair(one) && !isOfOthers(one, note) && !isOfSwapTest(one, note) && !isOfFuse(one, note),
+        isRepair(one) &&
+        !isOfTest(one, note) &&
+        !isOfOthers(one, note) &&
+        !isOfSwapTest(one, note) &&
+        !isOfFuse(one, note),
     )
     .map(placeOf);
   // weights said in one breath belong together: "added 3 kg, and 2 kg 90 days ago"
@@ -102,6 +106,18 @@ function isRepair(one: Statement): boolean {
     return false;
   if (one.action === "swapped") return !/lead|leg|phase|wire|line/i.test(one.what ?? "lead");
   return repairs.includes(one.action) && !/\bfuses?\b/i.test(one.what ?? "");
+}
+
+/** "dried them, wiped with alcohol: 480 480 470": cleaned for an insulation test, nothing else named. */
+function isOfTest(one: Statement, note: CaseNote): boolean {
+  if (one.kind !== "action" || one.action !== "cleaned") return false;
+  if (
+    /coil|filter|condenser|evaporator|strainer|drain|fan|wheel/i.test(
+      `${one.what ?? ""} ${one.said}`,
+    )
+  )
+    return false;
+  return note.readings.some((reading) => reading.quantity === "insulation_resistance");
 }
 
 const others =

@@ -6,7 +6,7 @@ export interface DecayPoint {
   readonly absolutePa: number;
 }
 
-export type DecayShape = "tight" | "leak" | "wet" | "short";
+export type DecayShape = "tight" | "above_hold" | "leak" | "wet" | "short";
 
 /** What the curve of a standing vacuum says. */
 export interface Decay {
@@ -22,7 +22,7 @@ export interface Decay {
 export const decayLimits = {
   /** a stand that ends at or below this is tight and dry */
   holdPa: 500 * pascalPerMicron,
-  /** levelling off below this is an oil film or warm hoses, no more */
+  /** levelling off between the hold and this is no leak, and no proof of dryness either */
   dryRestPa: 1_000 * pascalPerMicron,
   /** above the vapor pressure of melting ice a curve does not rest for water's sake */
   wetRestPa: 4_600 * pascalPerMicron,
@@ -37,7 +37,7 @@ export const decayLimits = {
 const levelledShare = 0.45;
 
 /**
- * Classifies a vacuum decay test: tight and dry, a leak (straight), wet (levels off), too short.
+ * Classifies a vacuum decay test: tight and dry, levelled off above the hold, a leak (straight), wet (levels off), too short.
  *
  * @param points seconds since isolation and absolute pressure, in order of time
  * Error: two timed readings can prove a hold or show a rise, never tell a leak from moisture.
@@ -70,7 +70,7 @@ function shapeOfRise(
 ): { readonly shape: DecayShape; readonly restsAtPa?: number } {
   const restsAtPa = restPa(sorted);
   if (restsAtPa === undefined) return { shape: "leak" };
-  if (restsAtPa < decayLimits.dryRestPa) return { shape: "tight", restsAtPa };
+  if (restsAtPa < decayLimits.dryRestPa) return { shape: "above_hold", restsAtPa };
   if (last.absolutePa > 2 * decayLimits.wetRestPa) return { shape: "leak" };
   return { shape: "wet", restsAtPa };
 }

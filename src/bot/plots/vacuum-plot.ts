@@ -27,6 +27,7 @@ export function vacuumPlot(source: PlotSource): Plot | undefined {
 
 const notes = {
   tight: "Stays below the hold: tight and dry by common practice.",
+  above_hold: "Levels off above the hold: no leak by its shape, not proven dry.",
   leak: "Rises straight on: the curve of a leak.",
   wet: "Levels off high: the curve of moisture, or of refrigerant in oil.",
   short: "Too short or too few readings to tell a leak from moisture.",

@@ -86,7 +86,7 @@ function stageFinding(stage: Stage, drops: readonly Reading[], scene: Scene): Fi
 }
 
 /** The motor hangs on the output still: its windings tie the three legs together. */
-function saysConnected(words: string): boolean {
+export function saysConnected(words: string): boolean {
   return /\b(?:compressor|comp|motor|leads|plug)\b.{0,8}\b(?:still )?(?:connected|plugged in|hooked up|landed)\b/.test(
     words.replace(/\b(?:not|dis)\W?(?:connected|hooked up|plugged in)\b/g, ""),
   );

@@ -1,6 +1,6 @@
 import type { Finding, Reading } from "../../model.ts";
 import type { Check } from "../check.ts";
-import { beside, wordsNear } from "../near.ts";
+import { beside, figureSpan, noteOf, wordsNear } from "../near.ts";
 import { numberOf, numbersOf, ofQuantity } from "../pick.ts";
 import type { Scene } from "../scene.ts";
 import { gist, listed, plain } from "../words.ts";
@@ -11,6 +11,8 @@ import { allVoltages, controlBelowV, isAcrossContact, sideOf } from "./volts.ts"
 
 /** V lost over a closed contact: the first is worth a look, the second a failed pole. Common practice, no source. */
 const contactDropV = { watch: 1, bad: 5 } as const;
+/** A pole that loses so many V, and so many times what the others lose, is burnt. Common practice, no source. */
+const oddPole = { fromV: 2, times: 10 } as const;
 /** Share of the line's volts lost behind a closed contactor with a pole open; the motor feeds some back. Common practice, no source. */
 const poleOpenShare = 0.3;
 /** V on the coil that should pull it in. Common practice, no source. */
@@ -157,14 +159,39 @@ function isSaidOfPole(scene: Scene, reading: Reading): boolean {
   // "volts 239 running, contactor drop 0.03 V": the line's own volts are not lost anywhere
   if (reading.state === "running" && (numberOf(reading) ?? 0) >= controlBelowV) return false;
   const near = beside(scene, reading, [34, 34]);
+  if (isOfPoleRow(scene, reading)) return true;
   return /(?:over|across|through|drops?(?: on)?) (?:the |a |that |each )?(?:\w+ )?(?:pole|contact|points)|contactor drops?|\bv a pole/.test(
     near,
   );
 }
 
+/** "drop across pole 1 0.05 V, pole 2 0.04 V, pole 3 3.8 V": each pole's own, once a drop is told of. */
+function isOfPoleRow(scene: Scene, reading: Reading): boolean {
+  const text = noteOf(scene, reading)?.text ?? "";
+  if ((numberOf(reading) ?? 0) >= controlBelowV || !rowOfPoles.test(text)) return false;
+  const [from] = figureSpan(text, reading);
+  return poleBefore.test(text.slice(0, from));
+}
+
+const rowOfPoles =
+  /\b(?:drops?|lost|loses|across)\b[^.]*\bpoles?\b|\bpoles?\b[^.]*\b(?:drops?|loses)\b/i;
+const poleBefore =
+  /\b(?:poles? (?:\d|[a-c]|one|two|three)|(?:the )?(?:other|rest|remaining)(?: \w+)?|l ?[123]|left|right|middle)(?: pole)?(?: is| at| only)?[ :,=]*$/i;
+
 /** An open contactor passes nothing and is no fault. */
 function saysClosed(scene: Scene): boolean {
   return scene.seen.some((one) => one.observation === "contactor_pulls_in");
+}
+
+/** One pole loses volts where the others lose next to none under the same load. */
+function isOddPole(across: readonly number[]): boolean {
+  const [most, next] = [...across].sort((a, b) => b - a);
+  return (
+    most !== undefined &&
+    next !== undefined &&
+    most >= oddPole.fromV &&
+    most >= oddPole.times * next
+  );
 }
 
 function contactFindings(scene: Scene): Finding[] {
@@ -193,7 +220,7 @@ function contactFindings(scene: Scene): Finding[] {
         "contactor:pole_open",
       ),
     ];
-  if (drop >= contactDropV.bad)
+  if (drop >= contactDropV.bad || isOddPole(across))
     return [
       found(
         "bad",

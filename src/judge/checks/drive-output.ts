@@ -24,13 +24,39 @@ export const driveOutput: Check = {
       equipment: { drive: "inverter", phases: 3, supply_V: 460, rla_A: 20 },
     },
   ],
-  signs: ["output:balanced", "output:unbalanced"],
+  signs: ["output:balanced", "output:unbalanced", "output:none"],
   judge: (scene) => {
     const volts = ofQuantity(scene.readings, "voltage").filter((one) =>
       isDriveOutputVoltage(scene, one),
     );
-    return setsOf(scene.notes, volts).flatMap(outputFinding);
+    const told = commanded.test(scene.words);
+    return setsOf(scene.notes, volts).flatMap((set) =>
+      told && isNothing(set) ? [nothingOut] : outputFinding(set),
+    );
   },
+};
+
+const commanded =
+  /\brun (?:command|signal|call|order)\b(?! (?:is )?(?:missing|lost|off|gone))|\bcommanded (?:on|to run)\b|\b(?:told|called) to run\b/;
+
+/** V, under which a drive's output is none. Common practice, no source. */
+const nothingV = 5;
+
+function isNothing(readings: readonly Reading[]): boolean {
+  const values = numbersOf(readings);
+  return values.length === 3 && Math.max(...values) < nothingV;
+}
+
+const nothingOut: Finding = {
+  about: "drive output stage",
+  check: "bridge",
+  level: "bad",
+  brief: "no output though told to run",
+  says: "Told to run, and all three output lines stay dead: nothing is switched",
+  values: {},
+  basis: "common practice",
+  source: "common practice, no source",
+  signs: ["output:none"],
 };
 
 function outputFinding(readings: readonly Reading[]): Finding[] {

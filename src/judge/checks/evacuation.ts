@@ -176,15 +176,24 @@ function stalled(pa: number, scene: Scene): Finding {
 
 const levels: Readonly<Record<DecayShape, Level>> = {
   tight: "good",
+  above_hold: "watch",
   leak: "bad",
   wet: "bad",
   short: "unknown",
 };
 
+const signOf: Readonly<Record<DecayShape, string | undefined>> = {
+  tight: "tight",
+  above_hold: undefined,
+  leak: "leak",
+  wet: "wet",
+  short: undefined,
+};
+
 function finding(decay: Decay, figures: Figures, points: readonly DecayPoint[]): Finding {
   const next = nextReading(points);
   const rising = decay.shape === "short" && decay.paPerMin > 0 && decay.lastPa > decayLimits.holdPa;
-  const sign = decay.shape === "short" ? (rising ? "rising" : undefined) : decay.shape;
+  const sign = rising ? "rising" : signOf[decay.shape];
   return {
     about: "system",
     check: "evacuation",
@@ -219,6 +228,7 @@ function nextReading(points: readonly DecayPoint[]): string {
 
 const briefs: Readonly<Record<Exclude<DecayShape, "short">, string>> = {
   tight: "vacuum holds: tight and dry",
+  above_hold: "levels off above the hold",
   leak: "rises straight on: a leak",
   wet: "levels off: moisture, or refrigerant in oil",
 };
@@ -228,6 +238,8 @@ const says: Readonly<
 > = {
   tight: (decay) =>
     `The vacuum holds at ${micronWords(decay.lastPa)}, rising ${micronWords(decay.paPerMin)} a minute: tight and dry by the 500 micron hold`,
+  above_hold: (decay) =>
+    `It levels off near ${micronWords(decay.restsAtPa ?? decay.lastPa)}, ${micronWords(decay.lastPa)} at the end: above the 500 micron hold. No leak by its shape; a rest of moisture, an oil film or warm hoses: pull deeper and hold again`,
   leak: (decay) =>
     `It rises straight on, ${micronWords(decay.paPerMin)} a minute to ${micronWords(decay.lastPa)}: a leak`,
   wet: (decay, figures) =>

@@ -92,7 +92,7 @@ function wiringAside(low: Leads, high: Leads, scene: Scene): boolean {
 }
 
 const off =
-  /at the (?:pins|compressor|comp)\b|(?:leads?|wires?|cable|plug) (?:is |are )?(?:off|pulled|lifted)|lifted|unplugged/i;
+  /at the (?:pins|compressor|comp)\b|(?:leads?|wires?|cable|plug) (?:is |are )?(?:off|pulled|lifted)|(?:pulled|took|taking|lifting|pulling) (?:off )?(?:the |its |both |all )?(?:\w+ )?(?:leads?|wires?|cable|plug)\b|lifted|unplugged/i;
 
 function leadsOf(about: string, all: readonly Reading[], scene: Scene): Leads | undefined {
   const values = all.flatMap((one) => numberOf(one) ?? (isBound(one) ? Infinity : []));

@@ -11,6 +11,8 @@ import { told } from "./told.ts";
 
 /** Largest lead over smallest before the measurement itself is in doubt. Source: first principles. */
 const leadSpread = 2;
+/** The same for leads that are all clean; above the second no spread is remarked on. Common practice, no source. */
+const cleanSpread = { times: 4, belowOhm: 5e8 } as const;
 
 /**
  * Insulation to ground: the floor of IEEE 43 (corrected both ways), contamination by the raw value,
@@ -74,10 +76,13 @@ function isMuch(tier: readonly Finding[]): boolean {
   return tier.some((one) => one.brief !== someMoisture);
 }
 
-/** The verdict differs from lead to lead, which joined windings cannot do. */
+/** The leads are joined, so they cannot differ by so much. */
 function disagree(leads: Leads): boolean {
-  const far = leads.highestOhm / Math.max(leads.lowestOhm, 1) > leadSpread;
-  return far && !leads.bound && leads.lowestOhm < cleanOhm && leads.highestOhm >= veryLowOhm;
+  const { lowestOhm, highestOhm } = leads;
+  if (leads.bound || highestOhm < veryLowOhm) return false;
+  const times = highestOhm / Math.max(lowestOhm, 1);
+  if (lowestOhm < cleanOhm) return times > leadSpread;
+  return lowestOhm < cleanSpread.belowOhm && times > cleanSpread.times;
 }
 
 function spreadFinding(leads: Leads): Finding {

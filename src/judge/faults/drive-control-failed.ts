@@ -13,6 +13,7 @@ export const driveControlFailed: Fault = {
     "rectifier:sound": 0.96,
     "bus:sound": 0.9,
     "output:unbalanced": 0.04,
+    "output:none": 0.6,
     "winding:balanced": 0.95,
     "insulation:sound": 0.9,
     "dead:display_dead": 0.6,

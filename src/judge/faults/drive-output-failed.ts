@@ -11,6 +11,7 @@ export const driveOutputFailed: Fault = {
     "bridge:output_odd": 0.12,
     "bridge:output_sound": 0.3,
     "output:unbalanced": 0.7,
+    "output:none": 0.1,
     "output:balanced": 0.08,
     "swap:stays_with_motor": 0.002,
     "swap:follows_drive": 0.4,

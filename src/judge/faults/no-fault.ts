@@ -110,6 +110,7 @@ export const noFault: Fault = {
     "rectifier:odd": 0.01,
     "output:balanced": 0.998,
     "output:unbalanced": 0.001,
+    "output:none": 0.001,
     "capacitor:good": 0.975,
     "capacitor:low": 0.002,
     "capacitor:weak": 0.01,

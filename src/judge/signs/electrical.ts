@@ -104,7 +104,11 @@ export const electricalSigns: readonly SignGroup[] = [
     background: { sound: 0.976, shorted: 0.0056, open: 0.0042, odd: 0.014 },
     source: ours,
   },
-  { group: "output", background: { balanced: 0.996, unbalanced: 0.0042 }, source: ours },
+  {
+    group: "output",
+    background: { balanced: 0.9943, unbalanced: 0.0042, none: 0.0015 },
+    source: ours,
+  },
   {
     group: "capacitor",
     background: { good: 0.937, weak: 0.028, low: 0.014, high: 0.014, open: 0.007 },

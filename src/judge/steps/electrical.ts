@@ -1,3 +1,4 @@
+import { saysConnected } from "../checks/bridge.ts";
 import type { Step } from "../step.ts";
 import { isFittedUnproven } from "../unproven.ts";
 
@@ -115,6 +116,8 @@ export const electricalSteps: readonly Step[] = [
     danger: 1,
     fills: ["bridge", "rectifier"],
     where: { drive: "inverter" },
+    wanted: (scene) =>
+      saysConnected(scene.words) && scene.readings.some((one) => one.quantity === "diode_drop"),
   },
   {
     check: "bridge",
