@@ -147,6 +147,11 @@ function joined(drafts: readonly Draft[], items: readonly Item[]): void {
       backwards(items, left, right);
       return;
     }
+    if (pulledThen(items, left, right)) {
+      left.place ??= right.place;
+      backwards(items, left, right);
+      return;
+    }
     if (toldNow(items, left, right) && startsAt(items, right) && sameDimension(left, right)) {
       if (unlabelled(items, left, right)) backwards(items, left, right);
       return;
@@ -171,6 +176,21 @@ function joined(drafts: readonly Draft[], items: readonly Item[]): void {
 function startsAt(items: readonly Item[], draft: Draft): boolean {
   const [before, first] = [items[draft.index - 1]?.text, items[draft.index - 2]?.text ?? ""];
   return before === "started" || (before === "at" && /^(?:started|began)$/.test(first));
+}
+
+/** "pulled it down to 36, box started at 61": where it is now comes first. */
+function pulledThen(items: readonly Item[], left: Draft, right: Draft): boolean {
+  if (!startsAt(items, right) || !sameDimension(left, right) || left.series !== undefined)
+    return false;
+  if (right.value <= left.value || between(items, left, right).strong) return false;
+  const led = items.slice(Math.max(0, left.index - 5), left.index).map(({ text }) => text);
+  const places =
+    left.place === undefined || right.place === undefined || left.place === right.place;
+  return (
+    places &&
+    led.some((text) => text.startsWith("pull")) &&
+    /^(?:down|to|pull\w*)$/.test(led[led.length - 1] ?? "")
+  );
 }
 
 function toldNow(items: readonly Item[], left: Draft, right: Draft): boolean {

@@ -1,3 +1,4 @@
+import type { Unit } from "../quantities/quantity.ts";
 import type { Draft } from "./draft.ts";
 import { type Item, itemKind } from "./item.ts";
 import type { Label } from "./label.ts";
@@ -6,7 +7,8 @@ import type { Label } from "./label.ts";
 type Head =
   | { readonly kind: "subject"; readonly subject: string }
   | { readonly kind: "point"; readonly point: readonly string[] }
-  | { readonly kind: "after"; readonly seconds: number }
+  | { readonly kind: "after"; readonly seconds: number; readonly index: number }
+  | { readonly kind: "unit"; readonly unit: Unit }
   | { readonly kind: "label"; readonly label: Label };
 
 interface Line {
@@ -25,13 +27,15 @@ function linesOf(items: readonly Item[]): Line[] {
   return lines;
 }
 
-function headsOf(item: Item): readonly Head[] {
+function headsOf(item: Item, index: number): readonly Head[] {
   if (item.kind === itemKind.subject && (item.subject ?? "") !== "")
     return [{ kind: "subject", subject: item.subject ?? "" }];
   if (item.kind === itemKind.points)
     return (item.points ?? []).map((point) => ({ kind: "point", point }));
   if (item.kind === itemKind.number && item.unit?.dimension === "time")
-    return [{ kind: "after", seconds: item.value * item.unit.factor }];
+    return [{ kind: "after", seconds: item.value * item.unit.factor, index }];
+  if (item.kind === itemKind.unit && item.unit !== undefined && item.unit.dimension !== "time")
+    return [{ kind: "unit", unit: item.unit }];
   const { label } = item;
   if (label === undefined || label.rating !== undefined || label.action !== undefined) return [];
   if (item.kind === itemKind.label && (label.place ?? label.quantity) !== undefined)
@@ -41,19 +45,35 @@ function headsOf(item: Item): readonly Head[] {
 
 const rowTitle = /^(?:leads?|leg|pt|point|terminal|comp|fan|ckt|circuit|unit|reading|test)$/;
 
-/** The heads of a line that holds nothing else; all of one kind, two at least. */
+/** Do the rows below count: "1 | 3.2", "2 | 3.3"? */
+function countsBelow(items: readonly Item[], to: number): boolean {
+  const rows = linesOf(items).filter(({ from }) => from > to);
+  const first = rows.map(({ from }) => items[from]);
+  return (
+    rows.length > 1 &&
+    first.every(
+      (item, at) =>
+        item?.kind === itemKind.number && item.unit === undefined && item.value === at + 1,
+    ) &&
+    rows.every(({ from, to: end }) => end - from > 1)
+  );
+}
+
+/** The heads of a line that holds nothing else; all of one kind, two at least, or one over rows that count. */
 function headLine(items: readonly Item[], line: Line): readonly Head[] {
   const heads: Head[] = [];
+  let titled = false;
   for (let i = line.from; i < line.to; i++) {
     const item = items[i];
     if (item === undefined) return [];
-    const found = headsOf(item);
+    const found = headsOf(item, i);
     if (found.length > 0) heads.push(...found);
-    else if (!/^[|/,:]$/.test(item.text) && !(i === line.from && rowTitle.test(item.text)))
-      return [];
+    else if (i === line.from && rowTitle.test(item.text)) titled = true;
+    else if (!/^[|/,:]$/.test(item.text)) return [];
   }
   const [first] = heads;
-  return heads.length > 1 && heads.every(({ kind }) => kind === first?.kind) ? heads : [];
+  const enough = heads.length > 1 || (titled && countsBelow(items, line.to));
+  return enough && heads.every(({ kind }) => kind === first?.kind) ? heads : [];
 }
 
 /** What the small numbers of the rows count, by the word before the heads. */
@@ -77,7 +97,7 @@ function rowOf(
   const [first] = values;
   const counts =
     first?.index === line.from &&
-    first.unit === undefined &&
+    items[first.index]?.unit === undefined &&
     Number.isInteger(first.value) &&
     first.value >= 1 &&
     first.value <= 12 &&
@@ -103,7 +123,10 @@ function like(first: Draft, draft: Draft): void {
 function give(head: Head | undefined, draft: Draft): void {
   if (head?.kind === "subject") draft.subject = head.subject;
   else if (head?.kind === "point") draft.points = [head.point];
-  else if (head?.kind === "after") draft.after = head.seconds;
+  else if (head?.kind === "after") {
+    draft.after = head.seconds;
+    draft.shared.push(head.index);
+  } else if (head?.kind === "unit") giveUnit(head.unit, draft);
   else if (head?.kind === "label") {
     const { label } = head;
     draft.place = label.place;
@@ -112,6 +135,16 @@ function give(head: Head | undefined, draft: Draft): void {
     draft.kind = label.kind;
     draft.thing = undefined;
   }
+}
+
+/** "volts / amps" over "AB 478 / 41.2": a pair of legs has volts, no amps. */
+function giveUnit(unit: Unit, draft: Draft): void {
+  if (draft.ownUnit) return;
+  draft.unit = unit;
+  draft.named = undefined;
+  draft.hint = undefined;
+  if (unit.dimension === "current" && draft.points?.some((points) => points.length > 1))
+    draft.points = undefined;
 }
 
 /** The number that begins a row names its lead, its circuit, its fan. */

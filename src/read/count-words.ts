@@ -48,6 +48,15 @@ function howItRan(items: readonly Item[], i: number): boolean {
   return state.test(items[i + 2]?.text ?? "");
 }
 
+/** "both satisfied", "all good": what the count's things are, no more values. */
+function isState(items: readonly Item[], i: number): boolean {
+  const next = items[i + 1];
+  if (next === undefined || next.kind === itemKind.number || next.kind === itemKind.sign)
+    return false;
+  const word = /^(?:fine|ok|okay|good|normal|happy|holding|steady|running|cold|warm|satisfied)$/;
+  return word.test(next.text);
+}
+
 /** Does the clause end here for "all three"? */
 function stops(item: Item): boolean {
   return isStrongBreak(item) || (item.kind === itemKind.sign && item.text === ",");
@@ -127,6 +136,8 @@ export function countOf(
     if (item === undefined || isStrongBreak(item)) break;
     if (item.text === "," && item.kind === itemKind.sign && !countEnds(items, i + 1)) break;
     const count = countWord(items, i, plain);
+    // "cooler 38F freezer -8F both satisfied": how both are that were measured
+    if (count > 0 && bounds[0] > 0 && isState(items, i)) return 1;
     if (count > 0) {
       const next = items.findIndex((one, at) => at > draft.index && one.kind === itemKind.number);
       // "2.1 gig all leads 31 C": a temperature is of none of them

@@ -145,6 +145,16 @@ export function goesLeft(gap: Gap, next: number, kind: string, taken: string): b
     return true;
   // "pulling 2.2 fla 1.9": a rating's word leads its number, unless the next number has one behind it
   if (kind === "R" && next + 1 === gap.to && !ratedBehind(gap)) return false;
+  // "7.1a plate 8.2 fla": the plate leads the figure that is rated behind it
+  const rated = gap.items[gap.to + 1]?.label;
+  if (
+    kind === "R" &&
+    item.label?.plate === true &&
+    next + 1 === gap.to &&
+    rated?.plate !== true &&
+    rated?.rating !== undefined
+  )
+    return false;
   const ahead = gap.items[next + 1]?.label?.rating;
   if (kind === "R" && item.label?.plate === true && ahead !== undefined && next + 1 < gap.to)
     return false;
@@ -160,7 +170,9 @@ export function goesLeft(gap: Gap, next: number, kind: string, taken: string): b
       next === gap.from &&
       gap.left.before.length > 0
     );
-  if (kind === "G") return true;
+  // "windings 1.1 1.1 1.2 ground infinite": nothing but a test to ground is beyond the scale there
+  if (kind === "G")
+    return !(next + 1 === gap.to && next === gap.from && gap.items[gap.to]?.kind === itemKind.over);
   if (gap.leading.includes(kind)) return false;
   // "12 sh / 9 sc": a stroke behind the label ends what it names
   const stroke = gap.items[next + 1]?.text === "/" && next === gap.from;

@@ -63,9 +63,39 @@ function busRange(draft: Draft): void {
   draft.question = "quantity";
 }
 
+/** Numbers that refrigerants are called by without their letter. Source: ANSI/ASHRAE Standard 34. */
+const gasNumbers: ReadonlySet<number> = new Set([404, 407, 410, 134, 448, 449, 454, 507, 513]);
+
+/** "58/228 410": behind both gauges no third follows. */
+function behindPair(draft: Draft, items: readonly Item[]): boolean {
+  const next = items[draft.index + 1];
+  if (draft.before.length > 0 || (next !== undefined && next.kind !== itemKind.line)) return false;
+  const pair = [3, 1].map((back) => items[draft.index - back]);
+  return (
+    items[draft.index - 2]?.text === "/" &&
+    items[draft.index - 4]?.text !== "/" &&
+    pair.every((item) => item?.kind === itemKind.number)
+  );
+}
+
+/** "head 231 = 404": the gas, no second head. */
+function gasCalled(draft: Draft, items: readonly Item[]): void {
+  if (draft.quantity !== "pressure" || !draft.assumedUnit || !gasNumbers.has(draft.value)) return;
+  const equals = items[draft.index - 1]?.text === "=" && draft.place === undefined;
+  if (!equals && !behindPair(draft, items)) return;
+  draft.quantity = undefined;
+  draft.place = undefined;
+  draft.hint = undefined;
+  draft.named = undefined;
+  draft.unit = undefined;
+  draft.assumedUnit = false;
+  draft.thing = "level";
+}
+
 /** Pressures, weights and a bus that a bare word alone does not settle are asked. */
 export function guardGas(draft: Draft, items: readonly Item[], units: UnitHabit): void {
   chargedInto(draft, items);
+  gasCalled(draft, items);
   lowHead(draft, units);
   busRange(draft);
   oilAlone(draft, items);

@@ -215,7 +215,6 @@ export function legsDraw(list: readonly Draft[], setting: Setting, context: Cont
   const beside =
     list.some(({ quantity }) => quantity === "voltage") ||
     context.readings.some(({ quantity }) => quantity === "current");
-  if (!beside) return;
   for (let i = 0; i + 2 < list.length; i++) {
     const row = list.slice(i, i + 3);
     const legs = row.every(
@@ -229,6 +228,9 @@ export function legsDraw(list: readonly Draft[], setting: Setting, context: Cont
         one.value < mostAmps,
     );
     const values = row.map(({ value }) => value);
+    // "comp 1 L1 18.2 L2 18.4 L3 18.1": the legs of a machine that runs
+    const machine = /^(?:compressor|fan|pump|motor)/.test(row[0]?.subject ?? "");
+    if (!beside && !(machine && values.every((value) => value >= 3))) continue;
     if (!legs || Math.min(...values) < Math.max(...values) * 0.6) continue;
     for (const one of row) {
       one.quantity = "current";

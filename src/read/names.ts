@@ -66,12 +66,18 @@ function pairEnd(
   return { second: second.name, end: second.end, family: second.family };
 }
 
+/** "0 y to c": the other end of a thermostat's terminal that is none of our points. */
+function endsTerminals(build: Building, i: number): boolean {
+  if (!/^(?:to|-|\/)$/.test(build.tokens[i - 1]?.text ?? "")) return false;
+  return /^(?:y|y1|y2|o|w1|w2|rh|rc)$/.test(build.tokens[i - 2]?.text ?? "");
+}
+
 /** Letters count as points where a partner or a family makes them so. */
 function firstPoint(build: Building, i: number): Point | undefined {
   const own = selfNamed(build, i);
   if (own !== undefined) return own;
   const letter = letterPoint(build, i);
-  if (letter === undefined) return undefined;
+  if (letter === undefined || endsTerminals(build, i)) return undefined;
   if ((phraseAt(build.tokens, i)?.end ?? 0) > i + 1 && letter.end === i + 1) return undefined;
   const token = build.tokens[i];
   if (build.tokens[i + 1]?.text === "/" && build.tokens[i + 2]?.text === "n" && token?.text === "s")
@@ -79,6 +85,7 @@ function firstPoint(build: Building, i: number): Point | undefined {
   const sign = build.tokens[letter.end];
   const pair = pairEnd(build, letter);
   if (pair !== undefined && partner(build, letter, pair, sign)) return letter;
+  if (token?.text === "y") return undefined;
   if (token?.text.length !== 1 && heardLetters[token?.text ?? ""] === undefined) return undefined;
   if (token !== undefined && token.text.length > 1) return undefined;
   return inFamily(build, i, letter) ? letter : undefined;

@@ -58,9 +58,32 @@ function namesNext(build: Building, i: number, found: UnitSaid): boolean {
   // "MOP 60 volts 460": a plate's amps are no volts
   if (label?.rating !== undefined && quantity !== "current") return false;
   if (fits(quantity, found.unit.dimension)) return false;
-  const next = numberAt(build.tokens, found.end);
-  // "heater 14.6 A 209 V": the next has a unit of its own
-  return next !== undefined && unitAt(build, next.end) === undefined;
+  return unitsLead(build, found.end);
+}
+
+/**
+ * Behind a unit that may lead: "heater 14.6 A 209 V" has a unit of its own with the next number,
+ * in "pf .81 kW 14.2 kVA 17.5" each leads one, so the last number has none behind it.
+ */
+function unitsLead(build: Building, from: number): boolean {
+  for (let at = from; ; ) {
+    const next = numberAt(build.tokens, at);
+    if (next === undefined) return false;
+    const unit = unitAt(build, next.end);
+    if (unit === undefined) return true;
+    if (build.tokens[next.end]?.glued === true) return false;
+    at = unit.end;
+  }
+}
+
+/** "comps 1 & 2 amps 11.8 11.2": the number counts the next machine, so the unit is of what follows. */
+function nextOfMachines(build: Building, i: number, found: UnitSaid, value: number): boolean {
+  const [machine, joint] = build.items.slice(-2);
+  if (machine?.kind !== itemKind.subject || !/^(?:and|&|n|\/|\+)$/.test(joint?.text ?? ""))
+    return false;
+  if (build.tokens[i]?.glued === true || numberAt(build.tokens, found.end) === undefined)
+    return false;
+  return Number(/ (\d{1,2})$/.exec(machine.subject ?? "")?.[1] ?? Number.NaN) + 1 === value;
 }
 
 /** "kW 12.4 kVA 14.1", "amps 18.2 18.5 18.1 volts 479": units stand before their numbers here. */
@@ -104,7 +127,15 @@ function numberItem(build: Building, i: number, said: NumberSaid): number {
   const spread = partOf(build, said, toleranceEnd(build, said.end, true));
   const unit = letterOfPhase(build, spread) ? undefined : unitAt(build, spread);
   const gas = said.spoken && gasWithin(build, i, i + 1) === i;
-  const found = gas || (unit !== undefined && namesNext(build, spread, unit)) ? undefined : unit;
+  const leads =
+    unit !== undefined &&
+    (namesNext(build, spread, unit) ||
+      nextOfMachines(build, spread, unit, said.value) ||
+      // "1/2 amps 14 / 13.6": no fraction of an ampere, the unit is of what follows
+      (said.fraction === true &&
+        unit.unit.dimension === "current" &&
+        numberAt(build.tokens, unit.end) !== undefined));
+  const found = gas || leads ? undefined : unit;
   const end = toleranceEnd(build, found?.end ?? spread, false);
   const item = newItem(itemKind.number, first.from, toOf(build, end), first.text);
   item.glued = first.glued;

@@ -114,6 +114,8 @@ function digitOrdinal(build: Building, i: number, noun: Noun): Ordinal | undefin
     if (numberAt(build.tokens, i)?.fraction === true) return undefined;
     if (noun.upTo > 9) return undefined;
   }
+  // "lead 1min 10min": the head of a column
+  if (noun.kind === "point" && next?.glued === true && /^mins?$/.test(next.text)) return undefined;
   // "it was ou-12s"
   if (noun.kind === "tag" && next?.text === "s" && next.glued)
     return { text: token.text, end: i + 2 };

@@ -22,6 +22,8 @@ const letterFamilies: Readonly<Record<string, string>> = {
   r: "csr",
   t: "rst",
   n: "n",
+  // a thermostat's terminal, beside its common
+  y: "csr",
 };
 
 function named(noun: Noun, ordinal: string): string {
@@ -184,6 +186,7 @@ export function connector(build: Building, i: number): number | undefined {
     token?.text === "against" ||
     token?.text === "vs" ||
     token?.text === "ta" ||
+    (token?.text === "too" && build.tokens[i + 1]?.text.length === 1) ||
     token?.text === "2"
   )
     return i + 1;

@@ -3,6 +3,7 @@ import { statuses } from "../vocabulary.ts";
 import { isStrongBreak } from "./breaks.ts";
 import type { Context } from "./context.ts";
 import { leftOver } from "./cover.ts";
+import { isolated } from "./isolated.ts";
 import { type Item, itemKind } from "./item.ts";
 import { itemsOf } from "./items.ts";
 import { measure } from "./measure.ts";
@@ -66,6 +67,7 @@ function begin(text: string, context: Context): { note: Note; tokens: readonly T
   let heads = 0;
   for (const token of tokens) if (token.word !== undefined) heads |= token.word.rules;
   const items = itemsOf({ tokens, typed: text, items: [], family: familyOf(context), pairs: true });
+  isolated(items, context.readings[context.readings.length - 1]?.quantity);
   const note: Note = {
     text,
     plain: even,

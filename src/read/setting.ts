@@ -79,6 +79,8 @@ function wordsOf(items: readonly Item[]): Words {
     else if (quantity === "diode_drop") words.diode = true;
     else if (quantity === "vacuum" || item.text === "vac" || item.text === "pump")
       words.vacuum = true;
+    // "29 in hg then 480 mic"
+    if (item.unit?.figure === "inHg") words.vacuum = true;
   }
   return words;
 }

@@ -12,7 +12,9 @@ function openIsReading(items: readonly Item[], i: number): boolean {
   const next = items[i + 1];
   if (
     item.text === "ol" &&
-    /^(?:on|the|trip|trips|tripped|tripping|overload|internal)$/.test(before?.text ?? "")
+    /^(?:on|the|trip|trips|tripped|tripping|overload|internal|kicks|kicked|pops|popped|opens|opened|its|thermal)$/.test(
+      before?.text ?? "",
+    )
   )
     return false;
   // "139 then ol opens", "ol tripped": the overload, no reading

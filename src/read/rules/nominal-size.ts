@@ -68,7 +68,9 @@ function others(note: Note, i: number, item: Item): boolean {
   const oil = textAt(items, i - 1);
   // "AB 211, BC 200" are legs
   const named =
-    /^(?:poe|pve|pag|mineral|iso|vg)$/.test(oil) || (oil === "ab" && /\boil/i.test(note.plain));
+    /^(?:poe|pve|pag|mineral|vg)$/.test(oil) ||
+    (oil === "iso" && items[i - 1]?.label !== undefined) ||
+    (oil === "ab" && /\boil/i.test(note.plain));
   if (item.unit === undefined && named) {
     state(note, SIZE, [i - 1, i + 1], { kind: "note", about: "size" });
     return true;

@@ -45,6 +45,13 @@ function find(note: Note): Seen[] {
     if (isErrand(note, i) && best?.status === "on_the_way") return;
     const stops = best !== undefined && status === "on_the_way" && isErrand(note, best.at);
     if (stops) best = { status, at: i };
+    else if (
+      status === "left_site" &&
+      best?.status === "done" &&
+      clockAt(note.items, i + 1, true) !== undefined
+    )
+      // "done 3:50 left 4:05": both, each with its time
+      next ??= { status, at: i };
     else if (status === "on_the_way" && best !== undefined && best.status !== "on_site")
       next = { status, at: i };
     else if (best === undefined || strength[status] > strength[best.status])

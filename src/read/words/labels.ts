@@ -6,15 +6,15 @@ type Row = readonly [words: string, label: Label];
 const places: readonly Row[] = [
   ["line|ln|pipe", { hint: "temperature" }],
   [
-    "suction|suct|suc|sucton|suctn|sct p|low side|lowside|low|suctin|suctioin|suxtion|suction pressure|suct press|suct p|suction press|lo side|low side pressure|back pressure|suction side|sction|suction psi|suct psi|low pressure|low pressure control|low pressure controls|succion|suction service port|vapor pressure|suctiom|section pressure|suctions|suction gauge|low sides|sp side|loside|sucks in|sucksin|suck shin|section side|suckshin|sucktion|suktion|lp|lsp|nd|vapor|vapor side",
+    "suction|suct|suc|sucton|suctn|sct p|low side|lowside|low|suctin|suctioin|suxtion|suction pressure|suct press|suct p|suction press|lo side|low side pressure|back pressure|suction side|sction|suction psi|suct psi|low pressure|low pressure control|low pressure controls|succion|suction service port|vapor pressure|suctiom|section pressure|suctions|suction gauge|low sides|sp side|loside|sucks in|sucksin|suck shin|sucshun|sukshun|suckshun|suctoin|sucktun|psuc|psuct|section side|suckshin|sucktion|suktion|lp|lsp|nd|vapor|vapor side",
     { place: "suction", hint: "pressure" },
   ],
   [
-    "suction line|suction pipes|suction lines|gas pipes|suct line|suction temp|suction temperature|suct temp|suction line temp|suction line temperature|suct line temp|sl|slt|vapor line|suction tmp|suct tmp|suction pipe|vapor line temp|sl temp|vapor temp|gas line|suction line's|suct ln|suctline|suction gas temp|suction gas|ssline|suction ln|line at the suction|suction line at|suct line tmp|gas pipe|suction stub|big line|large line|fat line|big pipe|st|slt",
+    "suction line|suction pipes|suction lines|gas pipes|suct line|suction temp|suction temperature|suct temp|suction line temp|suction line temperature|suct line temp|sl|slt|vapor line|suction tmp|suct tmp|suction pipe|vapor line temp|sl temp|vapor temp|gas line|suction line's|suct ln|suctline|suction gas temp|suction gas|ssline|suction ln|line at the suction|suction line at|suct line tmp|gas pipe|suction stub|tsuc|tsuct|sucshun line|sucshun temp|suctoin temp|suctoin line|big line|large line|fat line|big pipe|st|slt",
     { place: "suction", hint: "temperature" },
   ],
   [
-    "head|hd|head pressure|disch|discharge|dischage|dischrge|disch press|discharge pressure|head press|disch p|discharge press|dis|hed|hed pressure|discharg|head psi|hot gas pressure|discharge side|disc pressure|dicharge|head pres|discharge psi|discahrge|dischg|condensing pressure|hp side|head pressure control|head control|high pressure control",
+    "head|hd|head pressure|disch|discharge|dischage|dischrge|disch press|discharge pressure|head press|disch p|discharge press|dis|hed|hed pressure|discharg|pdis|pdisch|dischrg|head psi|hot gas pressure|discharge side|disc pressure|dicharge|head pres|discharge psi|discahrge|dischg|condensing pressure|hp side|head pressure control|head control|high pressure control",
     { place: "discharge", hint: "pressure" },
   ],
   [
@@ -22,16 +22,16 @@ const places: readonly Row[] = [
     { place: "discharge", hint: "pressure" },
   ],
   [
-    "discharge line|disch line|dlt|discharge temp|discharge temperature|disch temp|disch tmp|discharge line temp|discharge line temperature|dl|dl temp|hot gas line|discharge gas temp|discharge tmp|disch line temp|discharge gas|disch pipe|discharge pipe|d l t|comp discharge temp|hot gas temp|dsh temp|disch ln|hot gas",
+    "discharge line|disch line|dlt|discharge temp|discharge temperature|disch temp|disch tmp|discharge line temp|discharge line temperature|dl|dl temp|hot gas line|discharge gas temp|discharge tmp|disch line temp|discharge gas|disch pipe|discharge pipe|d l t|comp discharge temp|hot gas temp|dsh temp|tdis|tdisch|t dis|disch ln|hot gas",
     { place: "discharge", hint: "temperature" },
   ],
   ["gas cooler|gascooler|gas cooler pressure", { place: "discharge", hint: "pressure" }],
   [
-    "liquid|liq|liqud|liquid pressure|liquid press|liquid side|lquid|liqiud|liq press|liquids|liq p",
+    "liquid|liq|liqud|lq|lqd|likwid|liquid pressure|liquid press|liquid side|lquid|liqiud|liq press|liquids|liq p",
     { place: "liquid" },
   ],
   [
-    "liquid line|liquid pipes|liquid lines|liq line|liquid temp|liquid line temp|liquid line temperature|liquid temperature|ll|llt|liq tmp|liq temp|liq ln|ll temp|liquid tmp|liquid pipe|liq line temp|liqud tmp|liqud line|liqline|liquid ln|liquid line tmp|liq pipe|small line|little line|small pipe|little pipe|skinny pipe|skinny line|lt|ltemp|high side temp|high side temperature",
+    "liquid line|liquid pipes|liquid lines|liq line|liquid temp|liquid line temp|liquid line temperature|liquid temperature|ll|llt|liq tmp|liq temp|lq temp|lq line|lqd line|lquid temp|lquid line|tliq|liq ln|ll temp|liquid tmp|liquid pipe|liq line temp|liqud tmp|liqud line|liqline|liquid ln|liquid line tmp|liq pipe|small line|little line|small pipe|little pipe|skinny pipe|skinny line|lt|ltemp|high side temp|high side temperature",
     { place: "liquid", hint: "temperature" },
   ],
   [
@@ -55,7 +55,7 @@ const places: readonly Row[] = [
     { place: "oil", hint: "temperature" },
   ],
   [
-    "return air|ent air|entering air temp|return|ra|rat|ret|return temp|return air temp|ret air|return air temperature|entering air|entering air temp|eat|return tmp|ra temp|rtn|rtn air|return temperature|return duct|retrun|returns|air in|ret temp|return drybulb|return dry bulb|retun|r a|return grille|dry bulb return|air on|air on temp|air on coil|on coil|on coil temp|coil on|air entering",
+    "return air|ent air|entering air temp|return|ra|rat|ret|return temp|return air temp|ret air|return air temperature|entering air|entering air temp|eat|return tmp|ra temp|rtn|rtn air|return temperature|return duct|retrun|retrun air|retun air|rtrn air|retrn air|returns|air in|ret temp|return drybulb|return dry bulb|retun|r a|return grille|dry bulb return|air on|air on temp|air on coil|on coil|on coil temp|coil on|air entering",
     { place: "return_air", hint: "temperature" },
   ],
   [
@@ -63,7 +63,7 @@ const places: readonly Row[] = [
     { place: "supply_air", hint: "temperature" },
   ],
   [
-    "outdoor air|oat|od|oa|outside|outdoor|outdoors|ambient|amb|outside air|outdoor temp|outdoor air temp|outside temp|outside air temp|odt|od temp|ambient temp|out door|outdoor ambient|outdoor temperature|outside temperature|outside air temperature|outdoor air temperature|ambient air|ambiant|amb temp|out side|odb|outdoor dry bulb|oadb|outside's|o a|ambient temperature|outsde|air on the condenser|condenser entering air|outdoor ambiant|ambents|amb air|outdoor tmp",
+    "outdoor air|oat|od|tamb|oa|outside|outdoor|outdoors|ambient|amb|outside air|outdoor temp|outdoor air temp|outside temp|outside air temp|odt|od temp|ambient temp|out door|outdoor ambient|outdoor temperature|outside temperature|outside air temperature|outdoor air temperature|ambient air|ambiant|amb temp|out side|odb|outdoor dry bulb|oadb|outside's|o a|ambient temperature|outsde|air on the condenser|condenser entering air|outdoor ambiant|ambents|amb air|outdoor tmp",
     { place: "outdoor_air", hint: "temperature" },
   ],
   [
@@ -125,7 +125,7 @@ const places: readonly Row[] = [
     { place: "box", hint: "temperature" },
   ],
   [
-    "walk in|walkin|cooler|freezer|reach in|frzr|walk in cooler|walk in freezer|walkin cooler|walkin freezer|reach ins",
+    "walk in|walkin|wic|wif|cooler|freezer|reach in|frzr|walk in cooler|walk in freezer|walkin cooler|walkin freezer|reach ins",
     { place: "box", hint: "temperature" },
   ],
   [
@@ -277,7 +277,7 @@ const conditions: readonly Row[] = [
 /** What was done with refrigerant. */
 const masses: readonly Row[] = [
   [
-    "rec|recd|recovered|recuperate|recuperated it|recoverd|recover|reclaimed|reclaim|pulled out|got out|took out|removed|recovery|recov|recoverd out|rec'd out|evacuated out|out of it|recvd|recovering|drained|sucked out|recoved|recuperated|weighed out|weigh out|pulled|reclamed|recovrd|reclmd|rcvd out|bled off|recaptured|vented none recovered|extracted|got back|recouped|captured|recovered out|recovry|rcvrd|got back out|came back out",
+    "rec|recd|recovered|recuperate|recuperated it|recoverd|recover|reclaimed|reclaim|pulled out|got out|took out|removed|recovery|recov|recoverd out|rec'd out|recvrd|recvred|evacuated out|out of it|recvd|recovering|drained|sucked out|recoved|recuperated|weighed out|weigh out|pulled|reclamed|recovrd|reclmd|rcvd out|bled off|recaptured|vented none recovered|extracted|got back|recouped|captured|recovered out|recovry|rcvrd|got back out|came back out",
     { action: "recovered" },
   ],
   [
@@ -305,7 +305,7 @@ const things: readonly Row[] = [
     { component: true, thing: "coil" },
   ],
   [
-    "cap tube|cap tubes|capillary tube|capillary|captube|blower|blower motor|fan motor|inducer|inducer motor|draft inducer|pump|evaporator fan|evap fan|evaporator fans|evap fans|condenser fan|cond fan|cond fans|condenser fans|supply fan|return fan|exhaust fan|fan|fans|vfd|drive|motor|drier|dryer|filter|filters|eev|txv|board|panel|belt|pulley|tower|sheave|indoor fan|outdoor fan|filter drier|strainer|accumulator|receiver|economizer|damper|inverter|combustion blower|circulator",
+    "flt|fltr|fltrs|cap tube|cap tubes|capillary tube|capillary|captube|blower|blower motor|fan motor|inducer|inducer motor|draft inducer|pump|evaporator fan|evap fan|evaporator fans|evap fans|condenser fan|cond fan|cond fans|condenser fans|supply fan|return fan|exhaust fan|fan|fans|vfd|drive|motor|drier|dryer|filter|filters|eev|txv|board|panel|belt|pulley|tower|sheave|indoor fan|outdoor fan|filter drier|strainer|accumulator|receiver|economizer|damper|inverter|combustion blower|circulator",
     { thing: "part" },
   ],
   ["compressor|comp|compressors", { thing: "compressor" }],

@@ -3,7 +3,7 @@ import { role } from "../word.ts";
 /** Small words and what they do. */
 export const roleWords: readonly (readonly [words: string, roles: number])[] = [
   [
-    "is|sat at|are|was|were|reads|reading|read|readin|shows|showing|showed|says|saying|sits|sitting|measured|measures|measuring|got|getting|gets|gettin|equals|came out|comes out|comes out at|came out at|came out to|came in at|comes in at|comes to|came to|come out|have|has|had|gives|giving|be|been|being|its|thats|stands|standing|seeing|see|looks like|turned out|hit|reached|reaching|hits|gave me|gives me|moving|turning|putting out|running at|runs at|measuring out|checks|checked|tests|tested|testing|checks out at|logged|logs|im seeing|takes|took|take",
+    "is|sat at|are|was|were|reads|reading|read|readin|redin|reedin|readng|shows|showing|showed|says|saying|sits|sitting|measured|measures|measuring|got|getting|gets|gettin|equals|came out|comes out|comes out at|came out at|came out to|came in at|comes in at|comes to|came to|come out|have|has|had|gives|giving|be|been|being|its|thats|stands|standing|seeing|see|looks like|turned out|hit|reached|reaching|hits|gave me|gives me|moving|turning|putting out|running at|runs at|measuring out|checks|checked|tests|tested|testing|checks out at|logged|logs|im seeing|takes|took|take",
     role.is,
   ],
   ["=|:", role.is],

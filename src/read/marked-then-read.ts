@@ -1,0 +1,37 @@
+import type { Draft } from "./draft.ts";
+import { type Item, itemKind } from "./item.ts";
+
+/** Microfarads that capacitors are made in; common practice, no source. */
+const made: ReadonlySet<number> = new Set([
+  3, 4, 5, 6, 7.5, 10, 12.5, 15, 20, 25, 30, 35, 40, 45, 50, 55, 60, 70, 80,
+]);
+
+const reads = /^(?:reads|reading|read|readin|redin|reedin|readng|tests|tested|measures|measuring)$/;
+
+function maybe(draft: Draft): boolean {
+  return (
+    (draft.unit === undefined || draft.unit.dimension === "capacitance") &&
+    (draft.named === undefined || draft.named === "capacitance") &&
+    draft.points === undefined &&
+    draft.place === undefined
+  );
+}
+
+/** "caps: comp 45 reading 31.2, fan 5 reading 4.9 uf": the size that it is made in, and what it has. */
+export function markedThenRead(items: readonly Item[], drafts: readonly Draft[]): void {
+  const spoken = items.some(
+    ({ label, text }) => label?.quantity === "capacitance" || /^(?:cap|caps)$/.test(text),
+  );
+  if (!spoken) return;
+  drafts.forEach((right, order) => {
+    const left = drafts[order - 1];
+    if (left === undefined || right.index !== left.index + 2) return;
+    if (!reads.test(items[left.index + 1]?.text ?? "")) return;
+    if (items[left.index]?.kind !== itemKind.number || left.rating !== undefined) return;
+    if (!made.has(left.value) || !maybe(left) || !maybe(right)) return;
+    left.rating = "nominal";
+    left.named = "capacitance";
+    right.named = "capacitance";
+    right.rating = undefined;
+  });
+}
