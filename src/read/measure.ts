@@ -1,3 +1,4 @@
+import { approaches } from "./approaches.ts";
 import { isStrongBreak } from "./breaks.ts";
 import { carryMachine } from "./carry-machine.ts";
 import { chain } from "./chain.ts";
@@ -190,6 +191,7 @@ export function measure(note: Note): void {
   });
   describe(drafts, items, note.plain);
   gaugesOfEach(items, drafts);
+  approaches(items, drafts);
   markedThenRead(items, drafts);
   zeros(drafts, note);
   const placeless = columns(drafts, items);

@@ -93,6 +93,13 @@ export function subjectAt(build: Building, i: number): SubjectSaid | undefined {
   if (build.tokens[i]?.text === "indoor" && phrase.end === i + 1 && !isUnit(build, ordinal.end))
     return undefined;
   if (noun.kind === "subject" && isPlaceOf(build, i, ordinal.end)) return undefined;
+  // "approach: evap 3 cond 5.5" are degrees
+  if (
+    noun.kind === "subject" &&
+    /^(?:evaporator|condenser)$/.test(noun.name) &&
+    build.items.some(({ text }) => text === "approach")
+  )
+    return undefined;
   const from = build.tokens[i]?.from ?? 0;
   // "uh one ninety five": a pause, no unit heater
   const pause = build.tokens[i]?.text === "uh" && build.typed.startsWith("uh", from);
