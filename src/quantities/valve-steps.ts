@@ -5,7 +5,12 @@ export const valveSteps = {
   unit: "1",
   dimensions: ["steps"],
   units: [
-    { dimension: "steps", figure: "steps", factor: 1, words: "steps|step|pulses|pulse|pls|stps|stp" },
+    {
+      dimension: "steps",
+      figure: "steps",
+      factor: 1,
+      words: "steps|step|pulses|pulse|pls|stps|stp",
+    },
   ],
   words: "valve steps|eev steps|exv steps|pulse count|valve position steps|lev pulses",
   habit: { us: "steps", si: "steps" },
