@@ -1,5 +1,6 @@
 import type { Draft } from "./draft.ts";
 import { type Item, itemKind } from "./item.ts";
+import { isNitrogen } from "./nitrogen-name.ts";
 
 const sides: ReadonlySet<string> = new Set(["suction", "discharge", "liquid"]);
 
@@ -245,8 +246,6 @@ function twoStrokes(items: readonly Item[], drafts: readonly Draft[]): void {
   }
 }
 
-const gases: ReadonlySet<string> = new Set(["nitrogen", "n2", "nitro"]);
-
 /** "400 psi at 75 F last night, 362 this morning at 74": pressure and temperature again, in that order. */
 export function againAt(items: readonly Item[], drafts: readonly Draft[]): void {
   const at = (left: Draft, right: Draft): boolean => {
@@ -267,7 +266,7 @@ export function againAt(items: readonly Item[], drafts: readonly Draft[]): void 
     const pressure = left.unit?.dimension === "pressure" || (first >= 0 && bareGauge(left));
     if (!pressure || right.points !== undefined || right.place !== undefined) return;
     if (right.unit !== undefined && right.unit.dimension !== "temperature") return;
-    if (right.unit === undefined && !items.some((item) => gases.has(item.text))) return;
+    if (right.unit === undefined && !items.some(isNitrogen)) return;
     if (left.unit === undefined) left.named = "pressure";
     right.named = "temperature";
   });

@@ -2,6 +2,7 @@ import type { UnitHabit } from "../model.ts";
 import type { Draft } from "./draft.ts";
 import { type Item, itemKind } from "./item.ts";
 import { canonical } from "./make.ts";
+import { notMeasured } from "./not-measured.ts";
 
 /** Pa gauge; a head below it is no head's pressure, so nothing that a word alone can mean; common practice, no source. */
 const leastHeadPa = 1e5;
@@ -83,13 +84,9 @@ function gasCalled(draft: Draft, items: readonly Item[]): void {
   if (draft.quantity !== "pressure" || !draft.assumedUnit || !gasNumbers.has(draft.value)) return;
   const equals = items[draft.index - 1]?.text === "=" && draft.place === undefined;
   if (!equals && !behindPair(draft, items)) return;
-  draft.quantity = undefined;
-  draft.place = undefined;
-  draft.hint = undefined;
-  draft.named = undefined;
+  notMeasured(draft);
   draft.unit = undefined;
   draft.assumedUnit = false;
-  draft.thing = "level";
 }
 
 /** Pressures, weights and a bus that a bare word alone does not settle are asked. */

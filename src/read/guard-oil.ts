@@ -1,17 +1,14 @@
 import type { Draft } from "./draft.ts";
 import type { Item } from "./item.ts";
+import { notMeasured } from "./not-measured.ts";
 
 /** "added 8 oz oil": no refrigerant; its number stays as written. */
 export function oilWeighed(draft: Draft, items: readonly Item[]): void {
   if (draft.quantity !== "mass") return;
   const near = [-2, -1, 1, 2].some((step) => items[draft.index + step]?.text === "oil");
   if (!near) return;
-  draft.quantity = undefined;
+  notMeasured(draft);
   draft.action = undefined;
-  draft.place = undefined;
-  draft.hint = undefined;
-  draft.named = undefined;
-  draft.thing = "level";
 }
 
 /** "oil 3/4 up glass": how high it stands, no pressure. */
@@ -21,9 +18,5 @@ export function oilLevel(draft: Draft, items: readonly Item[]): void {
   if (draft.place !== "oil" && !items.some(({ text }) => text === "oil")) return;
   const glass = items.some((item) => /^(?:glass|level|sightglass|full)$/.test(item.text));
   if (items[draft.index]?.fraction !== true && !(glass && draft.value <= 1)) return;
-  draft.quantity = undefined;
-  draft.place = undefined;
-  draft.hint = undefined;
-  draft.named = undefined;
-  draft.thing = "level";
+  notMeasured(draft);
 }

@@ -10,6 +10,7 @@ import { type Item, itemKind } from "./item.ts";
 import { unitCalled } from "./kinds.ts";
 import { madeOfMegohms } from "./made-of-megohms.ts";
 import { canonical } from "./make.ts";
+import { notMeasured } from "./not-measured.ts";
 
 type Range = readonly [low: number, high: number];
 
@@ -210,11 +211,7 @@ function beyond(draft: Draft, items: readonly Item[], units: UnitHabit): void {
   const talk = items.some((item) => everyday.test(item.text) && item.kind !== itemKind.number);
   draft.quantity = undefined;
   draft.question = talk ? undefined : "quantity";
-  if (!talk) return;
-  draft.place = undefined;
-  draft.hint = undefined;
-  draft.named = undefined;
-  draft.thing = "level";
+  if (talk) notMeasured(draft);
 }
 
 /** "ret 75 sup 55. lead 3 4.4": no lead has a temperature, a pressure or a weight. */

@@ -1,8 +1,8 @@
 import type { Draft } from "./draft.ts";
 import type { Item } from "./item.ts";
+import { isNitrogen } from "./nitrogen-name.ts";
 
 const joint = /^(?:with|w|of|on|using)$/;
-const gas = /^(?:nitrogen|n2|nitro)$/;
 
 /** "pressurized to 450 with nitrogen", "up to 450 w/ n2": the gas is named behind its bare pressure. */
 export function nitrogenBehind(draft: Draft, items: readonly Item[]): void {
@@ -12,5 +12,5 @@ export function nitrogenBehind(draft: Draft, items: readonly Item[]): void {
   if (!joint.test(items[at]?.text ?? "")) return;
   at++;
   while (/^(?:\/|dry|the)$/.test(items[at]?.text ?? "")) at++;
-  if (gas.test(items[at]?.text ?? "")) draft.named = "pressure";
+  if (isNitrogen(items[at])) draft.named = "pressure";
 }

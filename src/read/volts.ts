@@ -150,7 +150,7 @@ function sags(list: readonly Draft[], items: readonly Item[]): void {
 const gear =
   /^(?:motor|contactor|unit|disconnect|disco|panel|breaker|board|compressor|comp|lugs|terminals|load|drive|heater)$/;
 
-/** "each leg 480", "480 on all legs" */
+/** "every leg 480", "480 on both legs" */
 function ofEachLeg(draft: Draft, items: readonly Item[]): boolean {
   const near = items.slice(Math.max(0, draft.index - 3), draft.index + 4).map(({ text }) => text);
   return (

@@ -1,5 +1,6 @@
 import { isStrongBreak } from "../breaks.ts";
 import { type Item, itemKind } from "../item.ts";
+import { isNitrogen } from "../nitrogen-name.ts";
 import type { Note, Rule } from "../note.ts";
 import { signName } from "../signs.ts";
 import { role } from "../word.ts";
@@ -113,7 +114,7 @@ function meant(note: Note, i: number, row: ActionWords): boolean {
   const before = items[i - 1];
   // "charged to 450 psi n2": no refrigerant went in
   const mass = items.some(({ unit }) => unit?.dimension === "mass");
-  const gas = items.some(({ text }) => /^(?:n2|nitrogen|nitro)$/.test(text));
+  const gas = items.some(isNitrogen);
   if (row.action === "charged" && next?.text === "to" && gas && !mass) return false;
   // "compressor locked up", "comp locked 88a": it does not turn
   if (row.action === "locked" && seized(note, i)) return false;

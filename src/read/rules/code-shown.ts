@@ -1,7 +1,7 @@
-import type { Reading } from "../../model.ts";
 import { isStrongBreak } from "../breaks.ts";
 import { type Item, itemKind } from "../item.ts";
 import type { Note, Rule } from "../note.ts";
+import { fileCode } from "./fault-reading.ts";
 import { textAt } from "./near.ts";
 
 /** Lights and displays do this to a code. */
@@ -60,18 +60,7 @@ export const codesShown: Rule = {
       if (other !== undefined) other.owner = codesShown.name;
       const from = Math.min(item.from, other?.from ?? item.from);
       const to = Math.max(item.to, other?.to ?? item.to);
-      const reading: Reading = {
-        quantity: "fault_code",
-        relation: "=",
-        value: code,
-        unit: null,
-        said: note.text.slice(from, to),
-        spans: [[from, to]],
-        assumed: [],
-        figure: { number: code, unit: "" },
-        rule: codesShown.name,
-      };
-      note.readings.push(reading);
+      fileCode(note, code, { span: [from, to], rule: codesShown.name });
     });
   },
 };

@@ -1,4 +1,5 @@
 import { type Item, itemKind } from "../item.ts";
+import { isNitrogen } from "../nitrogen-name.ts";
 import { type Rule, state } from "../note.ts";
 import { role } from "../word.ts";
 import { freeNumber, textAt } from "./near.ts";
@@ -74,7 +75,7 @@ function dropped(items: readonly Item[], i: number): boolean {
   if (item?.unit !== undefined || !/^(?:drop|loss|lost|rise|rose)$/.test(textAt(items, i - 1)))
     return false;
   if (textAt(items, i + 1) === "to") return false;
-  const gas = items.some((other) => /^(?:n2|nitrogen|nitro)$/.test(other.text));
+  const gas = items.some(isNitrogen);
   return items.some(
     (other, at) =>
       at < i &&

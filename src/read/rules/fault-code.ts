@@ -1,8 +1,8 @@
-import type { Reading } from "../../model.ts";
 import { isStrongBreak } from "../breaks.ts";
 import { type Item, itemKind } from "../item.ts";
 import type { Note, Rule } from "../note.ts";
 import { role } from "../word.ts";
+import { fileCode } from "./fault-reading.ts";
 import { doors, heads, heardLetters, shows, weak } from "./fault-words.ts";
 import { gluedEnd, isSmall, textAt } from "./near.ts";
 
@@ -107,18 +107,7 @@ function add(note: Note, from: number, code: Code, i: number): void {
   const head = note.items[from];
   if (head !== undefined && heads.has(head.text)) head.owner = faultCodes.name;
   const span: readonly [number, number] = [first.from, last.to];
-  const reading: Reading = {
-    quantity: "fault_code",
-    relation: "=",
-    value: code.value,
-    unit: null,
-    said: note.text.slice(span[0], span[1]),
-    spans: [span],
-    assumed: [],
-    figure: { number: code.value, unit: "" },
-    rule: faultCodes.name,
-  };
-  note.readings.push(reading);
+  fileCode(note, code.value, { span, rule: faultCodes.name });
 }
 
 function skip(items: readonly Item[], i: number): number {

@@ -1,3 +1,4 @@
+import { isNitrogen } from "../nitrogen-name.ts";
 import type { Note, Rule } from "../note.ts";
 
 /** "nitro 350 pipe 81": a pressure of nitrogen, and so what stands in the circuit. */
@@ -5,7 +6,7 @@ export const nitrogenRule: Rule = {
   name: "nitrogen <pressure>",
   heads: "nitrogen|n2|nitro",
   apply: (note) => {
-    const said = note.items.find((item) => /^(?:nitrogen|n2|nitro)$/.test(item.text));
+    const said = note.items.find(isNitrogen);
     const pressure = note.readings.some(
       (reading) =>
         reading.quantity === "pressure" &&

@@ -64,7 +64,7 @@ function atMachine(note: Note, i: number, after: number): boolean {
   );
 }
 
-/** Words that look like a status and are not: "filters were done last week", "leaving 51.5". */
+/** "chilled water's leaving at seven": the words beside say that it is water. */
 function wet({ items }: Note, i: number): boolean {
   return items
     .slice(Math.max(0, i - 2), i + 1)
@@ -77,6 +77,7 @@ function entered(place: string | undefined): boolean {
   return place?.endsWith("_in") === true;
 }
 
+/** Words that look like a status and are not: "filters were done last week", "leaving 51.5". */
 export function isStatus(note: Note, i: number, status: Status): boolean {
   // "chilled water's leaving at seven": the water's warmth
   if (/^water_/.test(note.items[i]?.label?.place ?? "") && wet(note, i)) return false;
