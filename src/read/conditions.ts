@@ -11,6 +11,7 @@ const testVoltages: readonly number[] = [
 
 function isTestVoltage(draft: Draft, items: readonly Item[], setting: Setting): boolean {
   if (ofTheTester(draft, items)) return besidesPoints(items);
+  if (testerAt(draft, items)) return true;
   // "lead 2. 52 meg. test voltage 500"
   if (setting.insulation && testVoltageSaid(draft, items)) return true;
   if (settingOfTester(draft, items) && (setting.insulation || megohmsIn(items))) return true;
@@ -113,6 +114,17 @@ function ohmsBehind(draft: Draft, items: readonly Item[]): boolean {
     return false;
   const lone = draft.points?.every((one) => one.length === 1 || one[1] === "ground") === true;
   return lone && next.unit?.dimension === "resistance" && next.unit.factor >= 1e6;
+}
+
+/** "megger at five hundred, lead one nine hundred": what the tester was set to. */
+function testerAt(draft: Draft, items: readonly Item[]): boolean {
+  if (!/^(?:at|@)$/.test(items[draft.index - 1]?.text ?? "")) return false;
+  return (
+    /^megg(?:er|ers|ed|ing)$/.test(items[draft.index - 2]?.text ?? "") &&
+    items[draft.index]?.unit === undefined &&
+    draft.points === undefined &&
+    [250, 500, 1000, 2500, 5000].includes(draft.value)
+  );
 }
 
 /** "PI test lead 1 500v", "pi test on lead 1 at 500": the test and its voltage, before anything is read. */

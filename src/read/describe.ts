@@ -26,7 +26,7 @@ import { onlyDrops } from "./only-drops.ts";
 import { inRow } from "./relate.ts";
 import { ofItsRail } from "./row-unit.ts";
 import { takePoints } from "./take-points.ts";
-import { degreeDrop, inOrOut, isA, legToLeg, plateVolts } from "./what-words.ts";
+import { boxOfWires, degreeDrop, inOrOut, isA, legToLeg, plateVolts } from "./what-words.ts";
 import { bulbIn, otherSide, sameLine, saturation, weather } from "./where-words.ts";
 import { role } from "./word.ts";
 
@@ -218,6 +218,7 @@ export function describe(drafts: readonly Draft[], items: readonly Item[], plain
     isA(items, draft);
     plateVolts(items, draft);
     legToLeg(items, draft);
+    boxOfWires(draft);
     saturation(items, draft, previous);
     otherSide(items, draft, previous);
     degreeDrop(items, draft);

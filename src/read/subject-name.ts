@@ -90,6 +90,7 @@ export function subjectAt(build: Building, i: number): SubjectSaid | undefined {
   if (phrase === undefined || noun === undefined || noun.kind === "point") return undefined;
   const ordinal = ordinalAt(build, phrase.end, noun);
   if (ordinal === undefined || howMany(build, ordinal.end)) return undefined;
+  if (ordinal.text === "C" && pinBehind(build, ordinal.end)) return undefined;
   if (build.tokens[i]?.text === "indoor" && phrase.end === i + 1 && !isUnit(build, ordinal.end))
     return undefined;
   if (noun.kind === "subject" && isPlaceOf(build, i, ordinal.end)) return undefined;
@@ -120,6 +121,12 @@ export function subjectAt(build: Building, i: number): SubjectSaid | undefined {
     label: phrase.word.label,
     aside: false,
   };
+}
+
+/** "comp C to S 2.1": the common pin and another, no third compressor. */
+function pinBehind(build: Building, end: number): boolean {
+  const [joint, pin] = [build.tokens[end]?.text ?? "", build.tokens[end + 1]?.text ?? ""];
+  return /^(?:to|-|\/)$/.test(joint) && /^(?:s|r|start|run)$/.test(pin);
 }
 
 /** "evap fans 3 of 4 running": how many of them, no name. */

@@ -209,3 +209,11 @@ export function plateVolts(items: readonly Item[], draft: Draft): void {
   draft.named = "voltage";
   draft.rating = "nominal";
 }
+
+/** "box has 208 on L1 L2": a box with legs is one of wires, no cold room. */
+export function boxOfWires(draft: Draft): void {
+  const legs = draft.points?.every((one) => one.every((point) => /^L[123]$/.test(point)));
+  if (draft.place !== "box" || legs !== true || draft.unit !== undefined) return;
+  draft.place = undefined;
+  draft.hint = undefined;
+}

@@ -94,6 +94,12 @@ export const numberedParts: Rule = {
       if (!freeNumber(item) || item.unit !== undefined || item.fraction) return;
       if (!Number.isInteger(item.value) || item.value < 1 || item.value > PARTS) return;
       if (item.text.includes(".")) return;
+      // "box 2 has 208 on L1 L2": a branch box by its number, no cold room's degrees
+      const box = /\bbox$/.test(note.plain.slice(items[i - 1]?.from ?? 0, items[i - 1]?.to ?? 0));
+      if (box && items[i + 1]?.text === "has") {
+        state(note, numberedParts.name, [i, i + 1], { kind: "note", about: "place" });
+        return;
+      }
       const label = items[i - 1]?.label;
       // "eev1 180 eev2 220"
       const valve = item.glued && /^valve_/.test(label?.quantity ?? "") && freeNumber(items[i + 1]);

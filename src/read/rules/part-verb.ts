@@ -48,6 +48,11 @@ export function verbOf(items: readonly Item[], from: number, to: number): Verb |
     // "eleven and change" amps, "change over"
     const rest = items[i - 1]?.text === "and" && items[i - 2]?.kind === itemKind.number;
     if (item.text === "change" && (items[i + 1]?.text === "over" || rest)) continue;
+    // "killed the disconnect and hung my lock": no part was fitted
+    const lock = items
+      .slice(i + 1, i + 4)
+      .some(({ text }) => /^(?:lock|locks|tag|tags)$/.test(text));
+    if (item.text === "hung" && lock) continue;
     if (fits.has(item.text)) return notFirst(items, i, { state: "fitted", at: i });
     if (
       (item.text === "put" || item.text === "dropped" || item.text === "stuck") &&
