@@ -4,6 +4,7 @@ import type {
   ActionName,
   CheckName,
   FaultName,
+  LimitName,
   ObservationName,
   Place,
   QuestionName,
@@ -315,6 +316,23 @@ export interface PastCase {
   readonly notes: readonly CaseNote[];
 }
 
+/** A limit that the company set itself, in the canonical unit of its figure; percent as percent. */
+export interface Limit {
+  readonly least?: number;
+  readonly most?: number;
+}
+
+export type Limits = Readonly<Partial<Record<LimitName, Limit>>>;
+
+/** One line of the company's list of limits. Without site and equipment it holds everywhere. */
+export interface LimitFacts extends Limit {
+  readonly limit: LimitName;
+  readonly site?: string;
+  /** a unit's tag, or a kind of equipment as the office's list names it */
+  readonly equipment?: string;
+  readonly notes?: string;
+}
+
 /** Everything that `judge` sees. */
 export interface Case {
   readonly equipment: EquipmentFacts;
@@ -322,6 +340,8 @@ export interface Case {
   readonly notes: readonly CaseNote[];
   readonly history: readonly PastCase[];
   readonly codes: readonly FaultCode[];
+  /** the company's own, which stand in for the usual ones */
+  readonly limits?: Limits;
   /** ISO, the moment of judging: the last message's time */
   readonly at?: string;
 }

@@ -325,3 +325,23 @@ export const checkNames = [
   "commissioning",
 ] as const;
 export type CheckName = (typeof checkNames)[number];
+
+/** What a company may set a limit of its own for: the figure that is judged, one name a figure. */
+export const limitNames = [
+  "insulation",
+  "insulation_clean",
+  "voltage_unbalance",
+  "voltage_off_plate",
+  "current_unbalance",
+  "winding_unbalance",
+  "capacitance_error",
+  "vacuum_hold",
+  "superheat",
+  "subcooling",
+  "compression_ratio",
+  "discharge_temperature",
+  "temperature_split",
+  "static_pressure",
+  "leak_rate",
+] as const;
+export type LimitName = (typeof limitNames)[number];

@@ -1,5 +1,6 @@
 import { z } from "zod";
-import type { EquipmentFacts, SiteFacts } from "../../src/model.ts";
+import type { EquipmentFacts, Limits, SiteFacts } from "../../src/model.ts";
+import { limitNames } from "../../src/vocabulary.ts";
 
 /** What a caller may tell of a unit and its site. Null and "" mean not told; more fields are let through unread. */
 const text = z.string().exactOptional();
@@ -75,6 +76,14 @@ function told(value: unknown): unknown {
       .map(([key, item]) => [key, told(item)]),
   );
 }
+
+const limit = z.object({ least: number, most: number });
+
+/** Limits of the company's own, by the name of the figure, in canonical units. */
+export const limitsShape = z.preprocess(
+  told,
+  z.partialRecord(z.enum(limitNames), limit),
+) satisfies z.ZodType<Limits>;
 
 export const equipmentShape = z.preprocess(told, equipment);
 export const siteShape = z.preprocess(told, site);

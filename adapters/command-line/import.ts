@@ -60,7 +60,7 @@ export const importCommand: Command = {
   name: "import",
   usage: "FILE --db DB [--dry-run]",
   about:
-    "takes in sites, equipment, fault codes, people, cylinders or parts from CSV or XLSX; the headings tell which",
+    "takes in sites, equipment, fault codes, people, cylinders, parts or limits from CSV or XLSX; the headings tell which",
   options: {
     ...dbOption,
     "dry-run": { type: "boolean", about: "tells what would change and keeps nothing" },

@@ -2,7 +2,7 @@ import { z } from "zod";
 import { judgeNotes } from "../../src/bot/judge-notes.ts";
 import type { EquipmentFacts, SiteFacts } from "../../src/model.ts";
 import type { Command } from "./command.ts";
-import { equipmentShape, siteShape } from "./facts-shapes.ts";
+import { equipmentShape, limitsShape, siteShape } from "./facts-shapes.ts";
 import { isoTime, lineId, unitHabit } from "./input-shapes.ts";
 import { answerLines } from "./lines.ts";
 
@@ -10,6 +10,7 @@ const shape = z.object({
   id: lineId.optional(),
   equipment: equipmentShape.optional(),
   site: siteShape.optional(),
+  limits: limitsShape.optional(),
   notes: z.array(z.string()),
   units: unitHabit.optional(),
   at: isoTime.optional(),
@@ -18,13 +19,14 @@ const shape = z.object({
 function judgeLine(line: z.infer<typeof shape>): unknown {
   const equipment: EquipmentFacts = line.equipment ?? {};
   const site: SiteFacts = line.site ?? {};
-  const { notes, at } = line;
+  const { notes, at, limits } = line;
   const units = line.units ?? "us";
   const { findings, diagnosis, next, cautions } = judgeNotes({
     equipment,
     site,
     notes,
     units,
+    ...(limits === undefined ? {} : { limits }),
     ...(at === undefined ? {} : { at }),
   });
   return { id: line.id ?? null, findings, diagnosis, next, cautions };

@@ -1,4 +1,5 @@
 import { isOutside } from "../judge/checks/leak-reminder.ts";
+import { ownBasis } from "../judge/own-limit.ts";
 import type { EquipmentFacts, Finding, Job } from "../model.ts";
 import { daysLater, followUpDays, repairDays } from "../physics/leak-rules.ts";
 import type { DueItem, ExportJob } from "../show/exports/sheet-source.ts";
@@ -72,9 +73,9 @@ function itemsOf(finding: Finding, { entry, later, zone }: Due): readonly DueIte
   return [repair, followUp];
 }
 
-/** Over its limit, where the rule reaches the unit; in Europe any leak. */
+/** Over its limit, where the rule reaches the unit; in Europe any leak. A company's own limit sets no dates. */
 const asksRepair = (finding: Finding): boolean =>
-  (finding.level === "bad" && !isOutside(finding)) ||
+  (finding.level === "bad" && !isOutside(finding) && finding.basis !== ownBasis) ||
   (inEurope(finding) && finding.level === "watch");
 
 const inEurope = ({ basis }: Finding): boolean => basis.startsWith("EU");

@@ -1,5 +1,12 @@
 import { judge } from "../judge/judge.ts";
-import type { EquipmentFacts, Judgement, SiteFacts, Understood, UnitHabit } from "../model.ts";
+import type {
+  EquipmentFacts,
+  Judgement,
+  Limits,
+  SiteFacts,
+  Understood,
+  UnitHabit,
+} from "../model.ts";
 import { type Context, follow, startContext } from "../read/context.ts";
 import { caseOf } from "../record/case.ts";
 import { correctedBy, inherit } from "../record/corrections.ts";
@@ -10,6 +17,7 @@ import { readText } from "./read-note.ts";
 export interface NotesCase {
   readonly equipment: EquipmentFacts;
   readonly site: SiteFacts;
+  readonly limits?: Limits;
   readonly notes: readonly string[];
   readonly units: UnitHabit;
   /** ISO: the moment of the last note */
@@ -33,12 +41,16 @@ export function judgeNotes(given: NotesCase): Judgement {
   if (job === undefined) return { findings: [], diagnosis: [], next: [], cautions: [] };
   const made = caseOf(
     job,
-    { sites: [], equipment: [], codes: [], people: [], cylinders: [], parts: [] },
+    { sites: [], equipment: [], codes: [], people: [], cylinders: [], parts: [], limits: [] },
     [],
     at,
   );
   const { at: _when, ...untimed } = made;
-  const known = { equipment: given.equipment, site: given.site };
+  const known = {
+    equipment: given.equipment,
+    site: given.site,
+    ...(given.limits === undefined ? {} : { limits: given.limits }),
+  };
   // the opening is no note of anybody's
   const notes = made.notes.slice(1);
   if (given.at !== undefined) return judge({ ...made, ...known, notes });

@@ -2,6 +2,7 @@ import type { Job } from "../model.ts";
 import { ambientPaFromAltitude } from "../physics/ambient-pressure.ts";
 import { standardAtmospherePa } from "../physics/constants.ts";
 import { earlierJobs, equipmentOf, siteOf } from "../record/case.ts";
+import { limitsFor } from "../record/limits-for.ts";
 import { fileKey, getWords } from "../record/words-table.ts";
 import { type About, cellTime, type DayRecord } from "../show/exports/sheet-source.ts";
 import type { Plot } from "../show/plots/plot.ts";
@@ -21,9 +22,11 @@ const largestPhoto = 8_000_000;
 /** The plots of a job: also what "plot the vacuum" answers with. */
 export function jobPlots(memory: Memory, job: Job): readonly Plot[] {
   const { altitude_m } = siteOf(job, memory.registry);
+  const equipment = equipmentOf(job, memory.registry);
   return plotsOf({
     job,
-    equipment: equipmentOf(job, memory.registry),
+    equipment,
+    limits: limitsFor(equipment, job.site, memory.registry.limits),
     earlier: earlierJobs(job, jobsAround(memory, job)),
     units: memory.settings.units,
     ambientPa: ambientPaFromAltitude(altitude_m ?? 0) ?? standardAtmospherePa,

@@ -7,6 +7,7 @@ import { findingEvidence, remarkEvidence, repairEvidence } from "./evidence.ts";
 import { byRole } from "./in-heating.ts";
 import { isInVain } from "./in-vain.ts";
 import { nextChecks } from "./next.ts";
+import { underOwnLimits } from "./own-limits.ts";
 import type { Scene } from "./scene.ts";
 import { sceneOf } from "./scene.ts";
 import { stagesOf } from "./stages.ts";
@@ -28,7 +29,7 @@ export function judge(whole: Case): Judgement {
   const evidence = byRole(seen, now);
   const suspects = diagnose(evidence, now);
   return {
-    findings,
+    findings: underOwnLimits(findings, now),
     diagnosis: isBlank(all, findings) ? [] : suspects,
     next: whole.notes.length === 0 ? [] : nextChecks(suspects, evidence, now),
     cautions: cautionsOf(all, sceneOf(whole, whole.notes.slice(-1))),

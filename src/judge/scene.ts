@@ -3,6 +3,7 @@ import type {
   CaseNote,
   EquipmentFacts,
   FaultCode,
+  Limits,
   PastCase,
   Reading,
   SiteFacts,
@@ -39,6 +40,8 @@ export interface Scene {
   readonly words: string;
   readonly history: readonly PastCase[];
   readonly codes: readonly FaultCode[];
+  /** the company's own */
+  readonly limits: Limits;
   readonly at?: string;
 }
 
@@ -79,6 +82,7 @@ export function sceneOf(whole: Case, some: readonly CaseNote[] = whole.notes): S
     words: notes.map((note) => (note.text ?? "").toLowerCase()).join("\n"),
     history: whole.history,
     codes: whole.codes,
+    limits: whole.limits ?? {},
     ...(whole.at === undefined ? {} : { at: whole.at }),
   };
 }

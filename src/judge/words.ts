@@ -28,6 +28,9 @@ export function percentWords(percent: number, digitPercent: number): string {
   return String(Number(percent.toFixed(places)));
 }
 
+/** Percent of a limit or of a figure beside one: "2", "2.3". */
+export const percentPlain = (percent: number): string => String(Number(percent.toFixed(1)));
+
 /** Finer than any field meter. */
 const leastDigitPercent = 0.01;
 

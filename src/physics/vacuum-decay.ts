@@ -40,13 +40,17 @@ const levelledShare = 0.45;
  * Classifies a vacuum decay test: tight and dry, levelled off above the hold, a leak (straight), wet (levels off), too short.
  *
  * @param points seconds since isolation and absolute pressure, in order of time
+ * @param holdPa what a stand may end at; the usual one where nobody set another
  * Error: two timed readings can prove a hold or show a rise, never tell a leak from moisture.
  * Source: p = p0 + k t for a leak, p = p1 - (p1 - p0) exp(-t/tau) for moisture (physics); limits
  * common practice, no source.
  * Why: the two models differ in their late slope against their early one, which needs no
  * iteration and no even spacing; a fitted tau would be no better founded on three readings.
  */
-export function vacuumDecay(points: readonly DecayPoint[]): Decay | undefined {
+export function vacuumDecay(
+  points: readonly DecayPoint[],
+  holdPa: number = decayLimits.holdPa,
+): Decay | undefined {
   const sorted = [...points].sort((a, b) => a.afterS - b.afterS);
   const first = sorted[0];
   const last = sorted.at(-1);
@@ -58,7 +62,7 @@ export function vacuumDecay(points: readonly DecayPoint[]): Decay | undefined {
   };
   const longEnough = last.afterS - first.afterS >= decayLimits.shortestS;
   if (!longEnough) return { shape: "short", ...seen };
-  if (last.absolutePa <= decayLimits.holdPa) return { shape: "tight", ...seen };
+  if (last.absolutePa <= holdPa) return { shape: "tight", ...seen };
   if (sorted.length < decayLimits.fewestReadings || first.absolutePa > decayLimits.startPa)
     return { shape: "short", ...seen };
   return { ...shapeOfRise(sorted, last), ...seen };

@@ -7,6 +7,7 @@ import type {
   SiteFacts,
   TreeNode,
 } from "../model.ts";
+import { limitsFor } from "./limits-for.ts";
 import { plainTag } from "./names.ts";
 import { isCurrent } from "./readings.ts";
 import type { Registry } from "./registry.ts";
@@ -54,12 +55,14 @@ export function siteOf(job: Job, registry: Registry): SiteFacts {
  */
 export function caseOf(job: Job, registry: Registry, around: readonly Job[], at: string): Case {
   const told = toldAt(job, around, at);
+  const equipment = equipmentOf(job, registry);
   return {
-    equipment: equipmentOf(job, registry),
+    equipment,
     site: { ...siteOf(job, registry), ...(told.length === 0 ? {} : { told }) },
     notes: caseNotes(job),
     history: earlierJobs(job, around).map(pastCase),
     codes: registry.codes,
+    limits: limitsFor(equipment, job.site, registry.limits),
     at,
   };
 }

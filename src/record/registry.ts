@@ -1,5 +1,5 @@
 import { z } from "zod";
-import type { EquipmentFacts, FaultCode, SiteFacts } from "../model.ts";
+import type { EquipmentFacts, FaultCode, LimitFacts, SiteFacts } from "../model.ts";
 import { type Store, sql } from "./store.ts";
 
 export interface PersonFacts {
@@ -39,9 +39,18 @@ export interface Registry {
   readonly people: readonly PersonFacts[];
   readonly cylinders: readonly CylinderFacts[];
   readonly parts: readonly PartFacts[];
+  readonly limits: readonly LimitFacts[];
 }
 
-export const registryKinds = ["site", "equipment", "code", "person", "cylinder", "part"] as const;
+export const registryKinds = [
+  "site",
+  "equipment",
+  "code",
+  "person",
+  "cylinder",
+  "part",
+  "limit",
+] as const;
 export type RegistryKind = (typeof registryKinds)[number];
 
 const isObject = (value: unknown): boolean => typeof value === "object" && value !== null;
@@ -53,6 +62,7 @@ const schemas = {
   person: z.custom<PersonFacts>(isObject),
   cylinder: z.custom<CylinderFacts>(isObject),
   part: z.custom<PartFacts>(isObject),
+  limit: z.custom<LimitFacts>(isObject),
 };
 
 export function readRegistry(store: Store): Registry {
@@ -63,6 +73,7 @@ export function readRegistry(store: Store): Registry {
     people: factsOf(store, "person").map((facts) => schemas.person.parse(facts)),
     cylinders: factsOf(store, "cylinder").map((facts) => schemas.cylinder.parse(facts)),
     parts: factsOf(store, "part").map((facts) => schemas.part.parse(facts)),
+    limits: factsOf(store, "limit").map((facts) => schemas.limit.parse(facts)),
   };
 }
 

@@ -6,7 +6,7 @@ import { measuredOf, type PlotSource, plotTitle } from "./plot-source.ts";
 type Measured = JobReading & { readonly value: number };
 
 const ohmPerMegohm = 1e6;
-const limits = [{ at: insulationFloorOhm / ohmPerMegohm, says: "5 megohm floor, IEEE 43" }];
+const usualFloor = { at: insulationFloorOhm / ohmPerMegohm, says: "5 megohm floor, IEEE 43" };
 const mostTests = 4;
 
 /** Insulation while the test runs, where it was timed; else by lead, against earlier tests. */
@@ -44,8 +44,16 @@ function timedPlot(
     x: { says: "minutes of test voltage", scale: "linear", least: [0, 10] },
     y: { says: "megohm", scale: "log", least: [1, 1000] },
     series,
-    limits,
+    limits: floorsOf(source),
   };
+}
+
+/** The published floor, and the company's own where it set one. */
+function floorsOf({ limits }: PlotSource): Plot["limits"] {
+  const own = limits.insulation?.least;
+  if (own === undefined) return [usualFloor];
+  const megohm = own / ohmPerMegohm;
+  return [usualFloor, { at: megohm, says: `${megohm} megohm floor, the company's own` }];
 }
 
 const marks = ["dot", "ring", "cross"] as const;
@@ -82,7 +90,7 @@ function leadPlot(
     x: { says: "lead", scale: "linear", names },
     y: { says: "megohm", scale: "log", least: [1, 1000] },
     series: series.filter(({ points }) => points.length > 0),
-    limits,
+    limits: floorsOf(source),
   };
 }
 

@@ -1,4 +1,4 @@
-import type { EquipmentFacts, Job, JobReading, UnitHabit } from "../../model.ts";
+import type { EquipmentFacts, Job, JobReading, Limits, UnitHabit } from "../../model.ts";
 
 /** What a plot is made from. */
 export interface PlotSource {
@@ -7,6 +7,8 @@ export interface PlotSource {
   /** earlier jobs on the same unit, oldest first */
   readonly earlier: readonly Job[];
   readonly units: UnitHabit;
+  /** the company's own */
+  readonly limits: Limits;
   /** Pa of the air at the site */
   readonly ambientPa: number;
 }

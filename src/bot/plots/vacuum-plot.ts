@@ -11,7 +11,8 @@ import { measuredOf, type PlotSource, plotTitle, seconds } from "./plot-source.t
 /** The last standing vacuum against its limit, with the curve that its shape follows. */
 export function vacuumPlot(source: PlotSource): Plot | undefined {
   const stand = lastStand(source);
-  const decay = vacuumDecay(stand);
+  const own = source.limits.vacuum_hold?.most;
+  const decay = vacuumDecay(stand, own);
   if (decay === undefined) return undefined;
   const points = stand.map(({ afterS, absolutePa }) => [afterS / 60, micron(absolutePa)] as const);
   return {
@@ -21,12 +22,16 @@ export function vacuumPlot(source: PlotSource): Plot | undefined {
     x: { says: "minutes since isolation", scale: "linear", least: [0, 5] },
     y: { says: "micron", scale: "linear", least: [0, 600] },
     series: [{ says: "as read", points, mark: "dot", line: "none" }, ...fitted(stand, decay)],
-    limits: [{ at: micron(decayLimits.holdPa), says: "500 micron hold, common practice" }],
+    limits: [
+      own === undefined
+        ? { at: micron(decayLimits.holdPa), says: "500 micron hold, common practice" }
+        : { at: micron(own), says: `${Math.round(micron(own))} micron hold, the company's own` },
+    ],
   };
 }
 
 const notes = {
-  tight: "Stays below the hold: tight and dry by common practice.",
+  tight: "Stays below the hold: tight and dry by it.",
   above_hold: "Levels off above the hold: no leak by its shape, not proven dry.",
   leak: "Rises straight on: the curve of a leak.",
   wet: "Levels off high: the curve of moisture, or of refrigerant in oil.",

@@ -162,7 +162,7 @@ function staticPressure(scene: Scene, figures: Figures): Finding[] {
       level: high ? "bad" : "good",
       says: `Static ${figures.staticPressure(Math.abs(pa))}, ${against}${high ? ": the blower is choked, so look at filter, coil, dampers and duct" : ""}`,
       brief: `static ${figures.staticPressure(Math.abs(pa))}, ${high ? "high" : "usual"}`,
-      values: {},
+      values: { static_Pa: Math.abs(pa) },
       basis: ratedPa === undefined ? "common practice" : "plate rating",
       source: "blower ratings of 0.5 to 0.8 in: common practice, no source",
       signs: [high ? "static:high" : "static:usual"],

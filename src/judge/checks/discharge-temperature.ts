@@ -61,7 +61,10 @@ function finding(circuit: Circuit, figures: Figures): Finding[] {
       level: outcome === "hot" ? "bad" : outcome === "wet" || warm ? "watch" : "good",
       says: `Discharge line ${figures.temperature(dischargeCel)}${superheated}: ${warm ? `warm, the limit is commonly ${figures.temperature(hottestCel)}` : words[outcome](figures)}`,
       brief: `discharge ${figures.temperature(dischargeCel)}, ${warm ? "warm" : outcome}`,
-      values: overK === undefined ? {} : { discharge_superheat_K: overK },
+      values: {
+        discharge_Cel: dischargeCel,
+        ...(overK === undefined ? {} : { discharge_superheat_K: overK }),
+      },
       basis: "common practice",
       source:
         "limit of 225 F at the line and 10 F of discharge superheat: common practice, no source",

@@ -9,6 +9,7 @@ import {
 import { waterBoilingCel } from "../../physics/water-vapor.ts";
 import type { Check } from "../check.ts";
 import { type Figures, figuresOf, micronWords } from "../figures.ts";
+import { ownBasis, ownSource } from "../own-limit.ts";
 import { numberOf, ofQuantity } from "../pick.ts";
 import type { Scene } from "../scene.ts";
 import { told } from "./told.ts";
@@ -46,12 +47,32 @@ function stands(scene: Scene): Finding[] {
   );
   if (readings.length === 0) return [];
   const points = standOf(readings, scene);
-  const decay = vacuumDecay(points);
-  const held = decay === undefined ? heldAt(readings) : undefined;
-  if (held !== undefined) return [holds(held)];
+  const hold = holdOf(scene);
+  const decay = vacuumDecay(points, hold.pa);
+  const held = decay === undefined ? heldAt(readings, hold.pa) : undefined;
+  if (held !== undefined) return [holds(held, hold)];
   return [
-    decay === undefined ? untimed(readings, scene) : finding(decay, figuresOf(scene), points),
+    decay === undefined
+      ? untimed(readings, scene, hold)
+      : finding(decay, { figures: figuresOf(scene), points, hold }),
   ];
+}
+
+/** What a stand may end at: the company's own limit, else the usual one. */
+interface Hold {
+  readonly pa: number;
+  readonly says: string;
+  readonly basis: string;
+  readonly source: (usual: string) => string;
+}
+
+function holdOf(scene: Scene): Hold {
+  const own = scene.limits.vacuum_hold?.most;
+  const pa = own ?? decayLimits.holdPa;
+  const hold = `${micronWords(pa)} hold`;
+  return own === undefined
+    ? { pa, says: hold, basis: hold, source: (usual) => usual }
+    : { pa, says: `company's own ${hold}`, basis: ownBasis, source: ownSource };
 }
 
 /**
@@ -105,25 +126,23 @@ function byClock(readings: readonly Reading[], scene: Scene): DecayPoint[] {
 }
 
 /** "held at 290 for 30 minutes", "380 after an hour": one reading at the end of a stand. */
-function heldAt(readings: readonly Reading[]): number | undefined {
+function heldAt(readings: readonly Reading[], holdPa: number): number | undefined {
   const last = readings.at(-1);
   const pa = last === undefined ? undefined : numberOf(last);
   const seconds = Math.max(last?.for_s ?? 0, last?.after_s ?? 0);
-  return pa !== undefined && pa <= decayLimits.holdPa && seconds >= decayLimits.shortestS
-    ? pa
-    : undefined;
+  return pa !== undefined && pa <= holdPa && seconds >= decayLimits.shortestS ? pa : undefined;
 }
 
-function holds(pa: number): Finding {
+function holds(pa: number, hold: Hold): Finding {
   return {
     about: "system",
     check: "evacuation",
     level: "good",
-    says: `The vacuum stands at ${micronWords(pa)} at the end of the stand: tight and dry by the 500 micron hold`,
+    says: `The vacuum stands at ${micronWords(pa)} at the end of the stand: tight and dry by the ${hold.says}`,
     brief: "vacuum holds: tight and dry",
     values: {},
-    basis: "500 micron hold",
-    source: "500 micron after five minutes or more: common practice, no source",
+    basis: hold.basis,
+    source: hold.source("500 micron after five minutes or more: common practice, no source"),
     signs: ["evacuation:tight"],
   };
 }
@@ -139,20 +158,20 @@ function clockS(moment: string | undefined, text: string | undefined): number | 
   return said === null ? undefined : Number(said[1]) * 3_600 + Number(said[2]) * 60;
 }
 
-function untimed(readings: readonly Reading[], scene: Scene): Finding {
+function untimed(readings: readonly Reading[], scene: Scene, hold: Hold): Finding {
   const last = readings.at(-1);
   const pa = (last === undefined ? undefined : numberOf(last)) ?? 0;
-  const deep = pa <= decayLimits.holdPa;
+  const deep = pa <= hold.pa;
   if (!deep && hangs.test(scene.words)) return stalled(pa, scene);
   return {
     about: "system",
     check: "evacuation",
     level: "unknown",
-    says: `${micronWords(pa)}${deep ? "" : ", not yet at the usual 500"}: valve it off at the core tool and read it again over 10 to 20 minutes, the rise tells`,
+    says: `${micronWords(pa)}${deep ? "" : `, not yet at the ${hold.says}`}: valve it off at the core tool and read it again over 10 to 20 minutes, the rise tells`,
     brief: `${micronWords(pa)}, no timed rise yet`,
     values: {},
-    basis: "common practice",
-    source: "targets of 500 micron and below: common practice, no source",
+    basis: hold.basis === ownBasis ? ownBasis : "common practice",
+    source: hold.source("targets of 500 micron and below: common practice, no source"),
     missing: "the microns at 10 min after isolation",
   };
 }
@@ -190,9 +209,15 @@ const signOf: Readonly<Record<DecayShape, string | undefined>> = {
   short: undefined,
 };
 
-function finding(decay: Decay, figures: Figures, points: readonly DecayPoint[]): Finding {
+interface Stood {
+  readonly figures: Figures;
+  readonly points: readonly DecayPoint[];
+  readonly hold: Hold;
+}
+
+function finding(decay: Decay, { figures, points, hold }: Stood): Finding {
   const next = nextReading(points);
-  const rising = decay.shape === "short" && decay.paPerMin > 0 && decay.lastPa > decayLimits.holdPa;
+  const rising = decay.shape === "short" && decay.paPerMin > 0 && decay.lastPa > hold.pa;
   const sign = rising ? "rising" : signOf[decay.shape];
   return {
     about: "system",
@@ -201,12 +226,13 @@ function finding(decay: Decay, figures: Figures, points: readonly DecayPoint[]):
     says:
       decay.shape === "short"
         ? `${micronWords(decay.lastPa)}, too early to tell: next, ${next}`
-        : says[decay.shape](decay, figures),
+        : says[decay.shape](decay, figures, hold),
     brief: decay.shape === "short" ? `too early to tell: ${next}` : briefs[decay.shape],
     values: { decay_Pa_per_min: decay.paPerMin },
-    basis: "500 micron hold",
-    source:
-      "straight rise for a leak, levelling rise for moisture (physics); 500, 1000 and 4600 micron, five minutes, three readings: common practice, no source; the company's own criterion may replace it",
+    basis: hold.basis,
+    source: hold.source(
+      "straight rise for a leak, levelling rise for moisture (physics); 500, 1000 and 4600 micron, five minutes, three readings: common practice, no source",
+    ),
     signs: sign === undefined ? [] : [`evacuation:${sign}`],
     ...(decay.shape === "short" ? { missing: next } : {}),
   };
@@ -234,12 +260,12 @@ const briefs: Readonly<Record<Exclude<DecayShape, "short">, string>> = {
 };
 
 const says: Readonly<
-  Record<Exclude<DecayShape, "short">, (decay: Decay, figures: Figures) => string>
+  Record<Exclude<DecayShape, "short">, (decay: Decay, figures: Figures, hold: Hold) => string>
 > = {
-  tight: (decay) =>
-    `The vacuum holds at ${micronWords(decay.lastPa)}, rising ${micronWords(decay.paPerMin)} a minute: tight and dry by the 500 micron hold`,
-  above_hold: (decay) =>
-    `It levels off near ${micronWords(decay.restsAtPa ?? decay.lastPa)}, ${micronWords(decay.lastPa)} at the end: above the 500 micron hold. No leak by its shape; a rest of moisture, an oil film or warm hoses: pull deeper and hold again`,
+  tight: (decay, _figures, hold) =>
+    `The vacuum holds at ${micronWords(decay.lastPa)}, rising ${micronWords(decay.paPerMin)} a minute: tight and dry by the ${hold.says}`,
+  above_hold: (decay, _figures, hold) =>
+    `It levels off near ${micronWords(decay.restsAtPa ?? decay.lastPa)}, ${micronWords(decay.lastPa)} at the end: above the ${hold.says}. No leak by its shape; a rest of moisture, an oil film or warm hoses: pull deeper and hold again`,
   leak: (decay) =>
     `It rises straight on, ${micronWords(decay.paPerMin)} a minute to ${micronWords(decay.lastPa)}: a leak`,
   wet: (decay, figures) =>

@@ -4,6 +4,7 @@ import {
   testVoltageRangeV,
   thermosettingRangeCel,
 } from "../../physics/insulation.ts";
+import { ownBasis, ownSource } from "../own-limit.ts";
 import type { Scene } from "../scene.ts";
 import { fahrenheitWords, ohmWords } from "../words.ts";
 import { type Corrected, corrected, type Leads, lowestWords } from "./insulation-leads.ts";
@@ -15,7 +16,9 @@ const groundFaultOhm = 0.5e6;
 /** Whether it is a ground fault, corrected both ways. */
 export function floorFinding(leads: Leads, scene: Scene): Finding {
   const at40 = corrected(leads);
-  const verdict = unproven(leads, scene, floorVerdict(leads, at40, scene));
+  const usual = unproven(leads, scene, floorVerdict(leads, at40, scene));
+  const own = scene.limits.insulation?.least;
+  const verdict = own === undefined ? usual : underOwnFloor(usual, at40, own);
   return {
     about: leads.about,
     check: "insulation",
@@ -26,10 +29,41 @@ export function floorFinding(leads: Leads, scene: Scene): Finding {
       .filter((one) => one !== "")
       .join(", "),
     values: at40.values,
-    basis: "IEEE 43",
-    source:
-      "IEEE 43-2013 12.3 (5 megohm at 40 C, random-wound below 1 kV) and 6.3 (both corrections); it was written for motors in air, so a floor and no grade for a hermetic one",
+    basis: own === undefined || verdict.published === true ? "IEEE 43" : ownBasis,
+    source: own === undefined ? floorSource : ownSource(floorSource),
     signs: [verdict.sign],
+  };
+}
+
+const floorSource =
+  "IEEE 43-2013 12.3 (5 megohm at 40 C, random-wound below 1 kV) and 6.3 (both corrections); it was written for motors in air, so a floor and no grade for a hermetic one";
+
+/**
+ * The company's own floor in place of the published one. A looser one takes no verdict of a broken
+ * published floor back: both are said then, and somebody has to look.
+ */
+function underOwnFloor(usual: Verdict, { lowOhm, highOhm }: Corrected, ownOhm: number): Verdict {
+  const own = `the company's own floor of ${ohmWords(ownOhm)}`;
+  const faulty = usual.sign.startsWith("insulation:ground_fault");
+  const brief = (side: string): string => `${side} the company's floor of ${ohmWords(ownOhm)}`;
+  if (highOhm < ownOhm) {
+    const isWorse = usual.level === "bad";
+    const says = isWorse ? `${usual.says}, and below ${own}` : `below ${own} (IEEE 43: 5)`;
+    // a fault that stays to be proven stays so
+    if (faulty) return { ...usual, says };
+    return { ...usual, level: "bad", brief: brief("below"), says };
+  }
+  if (lowOhm < ownOhm) {
+    const says = `above or below ${own} depending on the correction rule: test again between 20 and 40 C`;
+    return { ...usual, level: "watch", brief: brief("above or below"), says };
+  }
+  if (usual.level === "good")
+    return { ...usual, brief: brief("above"), says: `no ground fault, above ${own} (IEEE 43: 5)` };
+  return {
+    ...usual,
+    level: faulty ? usual.level : "watch",
+    says: `above ${own}, but ${usual.says} by IEEE 43`,
+    published: true,
   };
 }
 
@@ -38,6 +72,8 @@ interface Verdict {
   readonly brief: string;
   readonly says: string;
   readonly sign: string;
+  /** the published floor decides though the company has one of its own */
+  readonly published?: true;
 }
 
 function floorVerdict(leads: Leads, at40: Corrected, scene: Scene): Verdict {

@@ -1,5 +1,7 @@
 import type { Finding } from "../../model.ts";
 import { insulationBaseCel, thermosettingRangeCel } from "../../physics/insulation.ts";
+import { ownBasis, ownSource } from "../own-limit.ts";
+import type { Scene } from "../scene.ts";
 import { corrected, type Leads, lowestWords } from "./insulation-leads.ts";
 
 /** Ohm; below it most published floors are broken. Source: a hermetic service handbook. */
@@ -24,13 +26,17 @@ export function tierSign(leads: Leads): string {
   return ohm >= veryLowOhm ? "insulation:low" : "insulation:very_low";
 }
 
+const tierSource =
+  "common practice, no source: tiers of 100, 50 and 20 megohm on the raw reading at 500 V";
+
 /** The gist of the first tier below clean. */
 export const someMoisture = "some moisture or dirt";
 
 /** How wet or dirty it is, by the raw value. */
-export function tierFinding(leads: Leads): Finding[] {
+export function tierFinding(leads: Leads, scene: Scene): Finding[] {
   const ohm = tierOhm(leads);
-  if (ohm >= cleanOhm || leads.lowestOhm < belowFloorsOhm) return [];
+  const own = scene.limits.insulation_clean?.least;
+  if (ohm >= (own ?? cleanOhm) || leads.lowestOhm < belowFloorsOhm) return [];
   const degree = ohm >= moistOhm ? someMoisture : "much moisture or dirty oil";
   return [
     {
@@ -40,9 +46,8 @@ export function tierFinding(leads: Leads): Finding[] {
       brief: degree,
       says: `Lowest lead ${lowestWords(leads)} speaks for ${degree}: warm the crankcase, test the oil for acid, change the drier and test again before any verdict`,
       values: {},
-      basis: "common practice",
-      source:
-        "common practice, no source: tiers of 100, 50 and 20 megohm on the raw reading at 500 V",
+      basis: own === undefined ? "common practice" : ownBasis,
+      source: own === undefined ? tierSource : ownSource(tierSource),
       signs: [tierSign(leads)],
     },
   ];

@@ -59,7 +59,7 @@ function measured(scene: Scene): Finding[] {
     const leads = decisiveLeads(about, readings, scene);
     if (leads === undefined) return [];
     if (disagree(leads)) return [spreadFinding(leads)];
-    const tier = tierFinding(leads);
+    const tier = tierFinding(leads, scene);
     const trend = insulationTrend(leads, scene);
     const doubted = isMuch(tier) || trend.some((one) => one.level === "watch");
     return [withDoubt(floorFinding(leads, scene), doubted), ...tier, ...trend];

@@ -2,9 +2,10 @@ import type { Finding, Level, Reading } from "../../model.ts";
 import { explainedCurrentUnbalance, unbalancePercent } from "../../physics/unbalance.ts";
 import type { Check } from "../check.ts";
 import { digitPercentOf } from "../digit.ts";
+import { ownBasis } from "../own-limit.ts";
 import { numbersOf, setsOf, unrepeated } from "../pick.ts";
 import type { Scene } from "../scene.ts";
-import { gist, listed, percentWords, plain } from "../words.ts";
+import { gist, listed, percentPlain, percentWords, plain } from "../words.ts";
 import type { MotorCurrents } from "./motor-currents.ts";
 import { compressorCurrents, isDriveOutput } from "./motor-currents.ts";
 import { isToGround, supplyVoltages } from "./volts.ts";
@@ -129,8 +130,13 @@ function linesVerdict(
       basis: "first principles",
       sign: "current:line_dead",
     };
-  if (values.length === 3 && unbalance !== undefined && unbalance > unbalanceLimit)
-    return unbalanceVerdict(percentWords(unbalance, digit), unbalance, scene);
+  const own = scene.limits.current_unbalance?.most;
+  if (values.length === 3 && unbalance !== undefined && unbalance > (own ?? unbalanceLimit)) {
+    const found = unbalanceVerdict(percentWords(unbalance, digit), unbalance, scene);
+    return own === undefined || found.level === "good"
+      ? found
+      : { ...found, ...ownWords(found, own) };
+  }
   return loadVerdict(highest, scene);
 }
 
@@ -165,6 +171,13 @@ function unbalanceVerdict(percent: string, unbalance: number, scene: Scene): Ver
         basis: "NEMA MG 1",
         sign: "current:unbalanced_by_motor",
       };
+}
+
+function ownWords({ says }: Verdict, own: number): Pick<Verdict, "says" | "basis"> {
+  return {
+    says: `${says}; over the company's own limit of ${percentPlain(own)} percent`,
+    basis: ownBasis,
+  };
 }
 
 function voltageUnbalance(scene: Scene): number | undefined {

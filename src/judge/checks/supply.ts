@@ -226,7 +226,11 @@ function rangeFinding(values: readonly number[], scene: Scene): Finding {
   const lowest = Math.min(...values);
   const highest = Math.max(...values);
   const band = `${plain(Math.ceil(plate.from))} to ${plain(Math.floor(plate.to))} V by the plate`;
-  const about = { basis: "NEMA MG 1", source: "NEMA MG 1 12.44: 10 percent about the plate" };
+  const about = {
+    values: { off_plate_percent: offPlate([lowest, highest], supply_V ?? highest) },
+    basis: "NEMA MG 1",
+    source: "NEMA MG 1 12.44: 10 percent about the plate",
+  };
   const uneven = (unbalancePercent(values) ?? 0) > voltageUnbalanceLimits.cooling;
   if (!isWithin(lowest, { ...plate, from: Math.floor(plate.from) }) && lowest < plate.from)
     return finding("bad", `${plain(lowest)} V is under ${band}`, "supply:low", about);
@@ -236,4 +240,10 @@ function rangeFinding(values: readonly number[], scene: Scene): Finding {
     ...about,
     signs: uneven ? [] : ["supply:sound"],
   });
+}
+
+/** The greatest deviation from the plate's voltage, percent, signed. */
+function offPlate(values: readonly number[], plateV: number): number {
+  const [first = 0, second = 0] = values.map((one) => (100 * (one - plateV)) / plateV);
+  return Math.abs(first) > Math.abs(second) ? first : second;
 }

@@ -2,6 +2,7 @@ import { type PutOutcome, putFacts, readRegistry } from "../registry.ts";
 import { type Store, transact } from "../store.ts";
 import type { Around } from "./column.ts";
 import { decimalOf } from "./decimal-mark.ts";
+import type { FileKind } from "./file-kind.ts";
 import { findHeadings, type Layout } from "./find-headings.ts";
 import { fileKinds } from "./kinds/list.ts";
 import { type ReadLine, type ReadRows, type RowWord, readRows } from "./read-rows.ts";
@@ -77,7 +78,7 @@ function keep(
 ): Pick<Imported, "counts" | "changes"> {
   const counts = { added: 0, changed: 0, same: 0 };
   const changes: RowWord[] = [];
-  const things = joined(kind.parts?.join, lines);
+  const things = joined(kind.parts, lines);
   const covers = new Set(
     columns.flatMap((c) => (c === undefined ? [] : [c.field, ...(kind.makes?.[c.field] ?? [])])),
   );
@@ -99,11 +100,8 @@ function keep(
 }
 
 /** Rows that tell of one thing become one. */
-function joined(
-  join: ((rows: readonly ReadLine["facts"][]) => ReadLine["facts"]) | undefined,
-  lines: readonly ReadLine[],
-): readonly ReadLine[] {
-  if (join === undefined) return lines;
+function joined(parts: FileKind["parts"], lines: readonly ReadLine[]): readonly ReadLine[] {
+  if (parts === undefined) return lines;
   const things = new Map<string, ReadLine[]>();
   for (const line of lines) {
     const known = things.get(line.key);
@@ -113,8 +111,8 @@ function joined(
   return [...things.values()].flatMap((group) => {
     const [first] = group;
     if (first === undefined) return [];
-    const parted = group.length > 1 || first.facts.circuit !== undefined;
-    return [parted ? { ...first, facts: join(group.map(({ facts }) => facts)) } : first];
+    const parted = group.length > 1 || first.facts[parts.field] !== undefined;
+    return [parted ? { ...first, facts: parts.join(group.map(({ facts }) => facts)) } : first];
   });
 }
 

@@ -2,6 +2,7 @@ import type { FileKind } from "../file-kind.ts";
 import { codes } from "./codes.ts";
 import { cylinders } from "./cylinders.ts";
 import { equipment } from "./equipment.ts";
+import { limits } from "./limits.ts";
 import { people } from "./people.ts";
 import { sites } from "./sites.ts";
 import { stockParts } from "./stock-parts.ts";
@@ -10,6 +11,7 @@ import { stockParts } from "./stock-parts.ts";
 export const fileKinds: readonly FileKind[] = [
   cylinders,
   codes,
+  limits,
   stockParts,
   equipment,
   sites,
