@@ -5,12 +5,35 @@ import { tokenKind } from "./token.ts";
 const gauges =
   /^(?:suct|suction|suc|head|disch|discharge|dis|liq|liquid|sst|sct|sh|sc|superheat|subcool|subcooling|slt|llt|lp|hp|lo|low|hi|high)$/;
 
-/** "c1 suct 121 head 355": a circuit, where one of its gauges follows; a capacitor has none. */
+const drawn =
+  /^(?:amps|amp|amperage|draws|pulls|pulling|drawing|meg|megs|windings|winding|rla|lra|locked|wont|won't|hums|trips|ol)$/;
+
+/** "c1 l1 22.4 l2 22.9": legs, or what only a motor has. */
+function ofMotor(build: Building, at: number): boolean {
+  const token = build.tokens[at];
+  if (drawn.test(token?.text ?? "")) return true;
+  return token?.text === "l" && build.tokens[at + 1]?.text === "1";
+}
+
+/** "c2 same": of which kind the message before says. */
+export const eitherMark = /^c[1-8]$/;
+
+/** "c1 suct 121 head 355": a circuit, where one of its gauges follows, a compressor where its legs do; a capacitor has neither. */
 export function circuitMark(build: Building, i: number): SubjectSaid | undefined {
   const token = build.tokens[i];
-  if (token?.kind !== tokenKind.code || !/^c[1-8]$/.test(token.text)) return undefined;
+  if (token?.kind !== tokenKind.code || !eitherMark.test(token.text)) return undefined;
   const colon = /^[:=-]$/.test(build.tokens[i + 1]?.text ?? "");
   const end = colon ? i + 2 : i + 1;
-  if (!gauges.test(build.tokens[end]?.text ?? "")) return undefined;
-  return { name: `circuit ${token.text.slice(1)}`, end, label: undefined, aside: false };
+  const number = token.text.slice(1);
+  if (ofMotor(build, end))
+    return { name: `compressor ${number}`, end, label: undefined, aside: false };
+  const left = build.items
+    .slice(-60)
+    .findLast(({ text, subject }) => subject && eitherMark.test(text));
+  const kind = /^\D+/.exec(left?.subject ?? "")?.[0];
+  if (kind !== undefined && build.tokens[end]?.kind === tokenKind.number)
+    return { name: kind + number, end, label: undefined, aside: false };
+  const next = build.tokens[end]?.text ?? "";
+  if (!gauges.test(next) && !/^(?:same|ditto)$/.test(next)) return undefined;
+  return { name: `circuit ${number}`, end, label: undefined, aside: false };
 }

@@ -7,13 +7,14 @@ export function gaugeLetters(items: readonly Item[], drafts: readonly Draft[]): 
   staticLetters(items, drafts);
   if (!drafts.some((draft) => draft.rating === "setpoint")) return;
   if (!items.some((item) => /^(?:hp|st|slt|llt|dp)$/.test(item.text))) return;
-  for (const draft of drafts) {
+  drafts.forEach((draft, order) => {
     if (
       !draft.before.some((index) => items[index]?.text === "sp") ||
       draft.rating !== "setpoint" ||
-      draft.unit !== undefined
+      draft.unit !== undefined ||
+      wanted(draft, drafts[order - 1])
     )
-      continue;
+      return;
     draft.rating = undefined;
     draft.place = "suction";
     draft.named = "pressure";
@@ -22,10 +23,17 @@ export function gaugeLetters(items: readonly Item[], drafts: readonly Draft[]): 
         items[one.index - 1]?.text === "dp" ||
         (items[one.index - 1]?.text === ":" && items[one.index - 2]?.text === "dp"),
     );
-    if (other === undefined || other.unit !== undefined || other.value <= draft.value) continue;
+    if (other === undefined || other.unit !== undefined || other.value <= draft.value) return;
     other.place = "discharge";
     other.named = "pressure";
-  }
+  });
+}
+
+/** "lwt 44.2 sp 44.0": right behind the water or the air that it is near to, SP is what was set. */
+function wanted(draft: Draft, left: Draft | undefined): boolean {
+  if (left?.place === undefined || draft.before.length > 1) return false;
+  if (!/_air$|^water_|^box$|^product$/.test(left.place)) return false;
+  return draft.index <= left.index + 3 && Math.abs(draft.value - left.value) <= 15;
 }
 
 /** "RA 74.8 SA 55.2 SP 1.15": among the air's figures SP is a small static pressure, no setpoint. */
@@ -66,10 +74,13 @@ const lineLetters: Readonly<Record<string, "discharge" | "suction" | "liquid">> 
 /** "td 210 ts 52 tl 95": beside the other lines' temperatures TD is the discharge's. */
 export function lineTemperatures(items: readonly Item[], drafts: readonly Draft[]): void {
   const said = new Set(items.map((item) => item.text).filter((text) => text in lineLetters));
-  if (said.size < 2) return;
+  const gauges = items.some(({ text }) => /^(?:pd|ps)$/.test(text));
+  if (said.size < 2 && !(gauges && said.has("td"))) return;
   for (const draft of drafts) {
     const place = lineLetters[items[draft.index - 1]?.text ?? ""];
     if (place === undefined || draft.value < -40 || draft.value > 300) continue;
+    // alone it may be a difference
+    if (said.size < 2 && draft.value < 45) continue;
     if (draft.unit !== undefined && draft.unit.dimension !== "temperature") continue;
     draft.place = place;
     draft.named = "temperature";

@@ -16,13 +16,10 @@ export function sidePairs(items: readonly Item[], drafts: readonly Draft[]): voi
     )
       return;
     const bare = [left, right].every(
-      (one) =>
-        one.unit === undefined &&
-        one.points === undefined &&
-        one.named === undefined &&
-        one.rating === undefined,
+      (one) => one.points === undefined && one.named === undefined && one.rating === undefined,
     );
-    if (!bare || items[right.index + 1]?.text === "/") return;
+    const spoken = sideUnits(left, right);
+    if (!bare || !spoken || items[right.index + 1]?.text === "/") return;
     if (left.place !== undefined && right.place !== undefined && left.place !== right.place) return;
     const place = left.place ?? right.place;
     if (
@@ -41,6 +38,12 @@ export function sidePairs(items: readonly Item[], drafts: readonly Draft[]): voi
     left.named = "pressure";
     right.named = "temperature";
   });
+}
+
+/** "suct 68 psi @ 52 f": no units, or those of a pressure and of a warmth. */
+function sideUnits(left: Draft, right: Draft): boolean {
+  if (left.unit === undefined) return right.unit === undefined;
+  return left.unit.dimension === "pressure" && right.unit?.dimension === "temperature";
 }
 
 const gaugeNames: ReadonlySet<string> = new Set(["gauges", "gauge", "gages"]);

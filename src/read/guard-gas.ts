@@ -10,6 +10,9 @@ const leastHeadPa = 1e5;
 /** "oil 110": a pressure or a temperature, as long as neither is said. */
 function oilAlone(draft: Draft, items: readonly Item[]): void {
   if (draft.place !== "oil" || !draft.assumedUnit || draft.corrects) return;
+  // "suct 34.5 disch 121 oil 88 psi" in rows: all of them gauges
+  const gauges = items.some(({ unit }) => unit?.dimension === "pressure");
+  if (gauges && !items.some(({ label }) => label?.hint === "temperature")) return;
   const told = draft.before.some((index) => {
     const item = items[index];
     return item?.label?.place === "oil" && item.to - item.from > 3;

@@ -1,5 +1,6 @@
 import type { Draft } from "./draft.ts";
 import type { Item } from "./item.ts";
+import { notMeasured } from "./not-measured.ts";
 
 /** Inches of water at most where nothing speaks of a duct or a gas train; common practice, no source. */
 const mostInches = 3;
@@ -21,4 +22,17 @@ export function farInches(draft: Draft, items: readonly Item[]): void {
 export function kelvins(draft: Draft): void {
   if (draft.quantity !== "temperature" || draft.unit?.figure !== "K") return;
   if (draft.value >= 60 && draft.place === undefined) draft.question = "quantity";
+}
+
+/** "pipe 3/8": a size, no degrees. */
+export function partDegree(draft: Draft, items: readonly Item[]): void {
+  if (draft.quantity !== "temperature" || draft.ownUnit) return;
+  if (items[draft.index]?.fraction === true && draft.value < 3) draft.question = "quantity";
+}
+
+/** "suction line 40 ft from the comp": how far away, no length of the line. */
+export function farFeet(draft: Draft, items: readonly Item[]): void {
+  if (draft.quantity !== "length" || draft.named !== undefined) return;
+  const next = items[draft.index + 1]?.text ?? "";
+  if (/^(?:from|away|up|above|below|off|back|out|past|down)$/.test(next)) notMeasured(draft);
 }

@@ -5,7 +5,7 @@ import type { Draft } from "./draft.ts";
 import { bottleWeighed, guardGas } from "./guard-gas.ts";
 import { beyondJunction, legsOfFrequency } from "./guard-legs.ts";
 import { oilLevel, oilWeighed } from "./guard-oil.ts";
-import { farInches, kelvins } from "./guard-unit.ts";
+import { farFeet, farInches, kelvins, partDegree } from "./guard-unit.ts";
 import { type Item, itemKind } from "./item.ts";
 import { unitCalled } from "./kinds.ts";
 import { madeOfMegohms } from "./made-of-megohms.ts";
@@ -246,6 +246,7 @@ export function guard(drafts: readonly Draft[], items: readonly Item[], units: U
     if (!draft.gone) inAir(draft, items);
     if (!draft.gone) kelvins(draft);
     if (!draft.gone) farInches(draft, items);
+    if (!draft.gone) farFeet(draft, items);
     if (draft.gone || draft.ownUnit) continue;
     madeOfMegohms(draft);
     icyWater(draft, items, units);
@@ -263,6 +264,7 @@ export function guard(drafts: readonly Draft[], items: readonly Item[], units: U
     nothing(draft);
     oilLevel(draft, items);
     horses(draft, items);
+    partDegree(draft, items);
     lineAlone(draft, items, units);
     difference(draft, units);
     beyond(draft, items, units);

@@ -1,5 +1,6 @@
 import { approaches } from "./approaches.ts";
 import { isStrongBreak } from "./breaks.ts";
+import { carryAction } from "./carry-action.ts";
 import { carryMachine } from "./carry-machine.ts";
 import { chain } from "./chain.ts";
 import { columns, timedRows } from "./columns.ts";
@@ -109,15 +110,6 @@ function carryTest(note: Note, drafts: readonly Draft[]): void {
   }
 }
 
-/** "2 lb more" behind "charged 4 lb": what was being done goes on. */
-function carryAction(note: Note, drafts: readonly Draft[]): void {
-  const { action } = note.context;
-  if (action === undefined || !note.items.some((item) => /^(?:more|another)$/.test(item.text)))
-    return;
-  for (const draft of drafts)
-    if (draft.quantity === "mass" && draft.rating === undefined) draft.action ??= action;
-}
-
 /** "ten minutes 390" behind "lead 1 to ground one minute 260": the same lead is still being timed. */
 function carryPoints(note: Note, drafts: readonly Draft[]): void {
   const { readings } = note.context;
@@ -205,6 +197,7 @@ export function measure(note: Note): void {
   correct(note, drafts);
   dropNots(drafts, items);
   repeat(note, drafts);
+  carryAction(note, drafts);
   infer(drafts, items, setting, note.context);
   share(drafts, items);
   for (const draft of placeless) draft.place = undefined;
@@ -213,7 +206,6 @@ export function measure(note: Note): void {
   question(note, drafts);
   for (const draft of drafts) draft.measuredAt = timeOf(note, drafts, draft);
   carryTest(note, drafts);
-  carryAction(note, drafts);
   carryPoints(note, drafts);
   carryMachine(drafts, note.context);
   for (const draft of drafts) if (!draft.gone) note.readings.push(...make(note, draft));

@@ -32,7 +32,7 @@ function looksMeasured(note: Note, draft: Draft): boolean {
         (role.only | role.is | role.article | role.conjunction | role.not | role.about)) ===
         0,
   );
-  return words.length <= 1 && note.items.length <= 6;
+  return words.length <= 1 && note.items.filter(({ text }) => text !== ".").length <= 6;
 }
 
 /** A plain word behind a bare number: it counts or names something. */

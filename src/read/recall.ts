@@ -221,8 +221,26 @@ export function thatLine(list: readonly Draft[], items: readonly Item[], context
   if (place === "suction" || place === "liquid" || place === "discharge") draft.place = place;
 }
 
+const beyond: ReadonlySet<string> = new Set([
+  "winding_resistance",
+  "insulation_resistance",
+  "resistance",
+]);
+
+/** "fan 2 OL" behind "fan 1 winding 212 ohm": the next of its kind, beyond the range of the same test. */
+function overLike(draft: Draft, context: Context): void {
+  const last = context.readings[context.readings.length - 1];
+  if (last?.subject === undefined || draft.subject === undefined || last.points !== undefined)
+    return;
+  const kind = (name: string): string => name.replace(/ [^ ]+$/, "");
+  if (!beyond.has(last.quantity) || kind(last.subject) !== kind(draft.subject)) return;
+  draft.quantity = last.quantity;
+  draft.assumedQuantity = true;
+}
+
 /** What the job's earlier readings make of a number without quantity or unit. */
 export function fromContext(draft: Draft, items: readonly Item[], context: Context): void {
+  if (draft.over && draft.points === undefined) overLike(draft, context);
   if (draft.unit !== undefined || context.readings.length === 0 || Number.isNaN(draft.value))
     return;
   if (draft.question === "quantity") return;

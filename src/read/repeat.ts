@@ -1,4 +1,5 @@
 import type { Reading } from "../model.ts";
+import { eitherMark } from "./circuit-mark.ts";
 import type { Draft } from "./draft.ts";
 import { alive } from "./inherit.ts";
 import { itemKind } from "./item.ts";
@@ -44,6 +45,19 @@ function copyOthers(note: Note, draft: Draft, drafts: Draft[]): void {
     one.state = reading.state;
     drafts.push(one);
   }
+  const own = last[last.length - 1]?.points;
+  if (own !== undefined) draft.points = [own];
+}
+
+/** "c2 same" behind compressor 1: no circuit then. */
+function markOf(note: Note, draft: Draft): void {
+  const last = note.context.readings[note.context.readings.length - 1]?.subject ?? "";
+  const mark = note.items.find(({ subject }) => subject === draft.subject);
+  if (mark === undefined || draft.subject === undefined || !last.startsWith("compressor ")) return;
+  if (!eitherMark.test(note.plain.slice(mark.from, mark.to))) return;
+  const named = draft.subject.replace("circuit", "compressor");
+  draft.subject = named;
+  mark.subject = named;
 }
 
 /** "same as 2": the earlier reading of the thing with that number. */
@@ -153,9 +167,16 @@ function subjectsByNumber(note: Note, draft: Draft, last: Reading, drafts: Draft
 /** "same on circuit 2 but head 340": what is said of a place anew is not the same there. */
 function exceptSaid(drafts: readonly Draft[]): void {
   for (const draft of drafts) {
-    if (draft.gone || !draft.same || draft.place === undefined) continue;
+    if (draft.gone || !draft.same) continue;
+    const points = draft.points?.[0]?.join();
+    if (draft.place === undefined && points === undefined) continue;
     const anew = drafts.some(
-      (one) => !one.same && !one.gone && one.rating === undefined && one.place === draft.place,
+      (one) =>
+        !one.same &&
+        !one.gone &&
+        one.rating === undefined &&
+        one.place === draft.place &&
+        one.points?.[0]?.join() === points,
     );
     if (anew) draft.gone = true;
   }
@@ -165,6 +186,7 @@ function exceptSaid(drafts: readonly Draft[]): void {
 export function repeat(note: Note, drafts: Draft[]): void {
   [...drafts].forEach((draft, order) => {
     if (draft.gone || !draft.same) return;
+    markOf(note, draft);
     const left = drafts
       .slice(0, order)
       .reverse()

@@ -2,6 +2,7 @@ import { ascii, classOf, DIGIT, LETTER, OTHER, SPACE } from "./characters.ts";
 import { lookUp } from "./dictionary.ts";
 import { digitsEnd, numberValue } from "./digits.ts";
 import { hearDigit, hearHeat, oneOf } from "./hear.ts";
+import { joint, vowelless } from "./short-words.ts";
 import { respelled } from "./spelling.ts";
 import { type Token, type TokenKind, tokenKind } from "./token.ts";
 import type { Word } from "./word.ts";
@@ -97,7 +98,13 @@ function pushWord(scan: Scan, to: number): void {
   if (word?.number?.kind === "hundred") hearDigit(scan.tokens);
   else if (word?.unit?.dimension === "resistance") oneOf(scan.tokens);
   if (word === undefined) {
-    const meant = respelled(piece);
+    const cut = joint(piece);
+    if (cut > 0) {
+      pushWord(scan, at + cut);
+      pushWord(scan, end);
+      return;
+    }
+    const meant = vowelless(piece) ?? respelled(piece);
     if (meant !== undefined) {
       push(scan, tokenKind.word, end, lookUp(meant), meant);
       return;
@@ -155,6 +162,13 @@ function pushMixed(scan: Scan, to: number): void {
   }
   if (/^\d+(?:st|nd|rd|th)$/.test(piece)) {
     push(scan, tokenKind.code, to);
+    return;
+  }
+  const letters = /^[a-z]*/.exec(piece)?.[0] ?? "";
+  if (joint(letters) > 0) {
+    pushWord(scan, scan.at + letters.length);
+    push(scan, tokenKind.number, Math.max(digitsEnd(text, scan.at), scan.at + 1));
+    if (scan.at < to) pushRun(scan);
     return;
   }
   const cuts = cutPoints(text, scan.at, to);

@@ -114,6 +114,14 @@ function testAnnounced(context: Context, last: string | undefined): boolean {
   return context.test !== undefined && context.action === undefined && last === undefined;
 }
 
+/** "9.5mm line 22m": in a metric house a line has metres. */
+function metres(items: readonly Item[], context: Context): boolean {
+  const feet = items.some(({ unit }) => unit?.figure === "ft");
+  return (
+    (context.units === "si" || feet) && items.some(({ text }) => /^(?:line|lines|run)$/.test(text))
+  );
+}
+
 /** Which tests the message, or else the one before it, is about. */
 export function settingOf(
   items: readonly Item[],
@@ -135,7 +143,8 @@ export function settingOf(
       words.winding || (ohms && !words.resistance) || (silent && last === "winding_resistance"),
     vacuum: words.vacuum || last === "vacuum",
     component: words.component,
-    pipes: words.pipes && !words.insulation && !words.ground && !words.leads,
+    pipes:
+      (words.pipes || metres(items, context)) && !words.insulation && !words.ground && !words.leads,
     diode: words.diode || (words.rails && !mega) || (silent && last === "diode_drop"),
   };
 }

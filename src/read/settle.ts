@@ -194,6 +194,10 @@ export function byUnit(draft: Draft, setting: Setting): QuantityName | undefined
   if (unit === undefined) return undefined;
   if (unit.dimension === "resistance") return resistanceOf(draft, unit, setting);
   if (unit.dimension === "voltage") return voltageOf(draft, setting);
+  if (unit.figure === "m" && setting.pipes && draft.letter === "m") return "length";
+  // "liquid line 45 ft"
+  if (unit.figure === "ft" && draft.hint === "temperature" && draft.value >= 3 && setting.pipes)
+    return "length";
   if (unit.settles === "relative_humidity") return "relative_humidity";
   if (unit.settles === "valve_opening") return "valve_opening";
   if (unit.figure === "Pa" && named === undefined)

@@ -70,6 +70,8 @@ const trade = [
   "product",
   "breaker",
   "filter",
+  "waiting",
+  "pulled",
 ] as const;
 
 const known: ReadonlySet<string> = new Set(trade);
@@ -163,6 +165,14 @@ const others: ReadonlySet<string> = new Set([
   "rounds",
   "volt",
   "vaults",
+  "waiving",
+  "wafting",
+  "pulley",
+  "pulleys",
+  "puller",
+  "polled",
+  "pulse",
+
   "valves",
   "amp",
   "stamps",

@@ -38,10 +38,25 @@ export function lockedPlace(note: Note): number {
   });
 }
 
+/** "buttoned up n left 4:15pm", "fixed it, left at 3:25": behind what was done the hour he left; or -1. */
+export function leftBehind({ items, holds }: Note): number {
+  if (holds.mark) return -1;
+  return items.findIndex((item, i) => {
+    if (item.text !== "left" || item.owner !== undefined) return false;
+    const before = items[i - 1];
+    const joined = /^(?:,|n|and|&|then)$/.test(before?.text ?? "");
+    if (before !== undefined && !joined && before.colon !== true && before.signs === undefined)
+      return false;
+    const next = /^(?:at|@|around|about)$/.test(items[i + 1]?.text ?? "") ? i + 2 : i + 1;
+    return items[next]?.colon === true && clockAt(items, next, true) !== undefined;
+  });
+}
+
 /** "left the bakery at 10:15": a name and a clock time behind "left"; index of the word, or -1. */
 export function leftPlace(note: Note): number {
   const { items } = note;
   const at = items.findIndex((item) => item.text === "left" && item.owner === undefined);
+  if (leftBehind(note) >= 0) return leftBehind(note);
   const before = items[at - 1];
   const starts = before !== undefined && isStrongBreak(before);
   if (at < 0 || (at > 2 && !starts) || note.holds.mark) return -1;

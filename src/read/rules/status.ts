@@ -7,7 +7,7 @@ import { carries } from "../signs.ts";
 import { ago, type Clock, clockAt, timeText } from "../times.ts";
 import { role } from "../word.ts";
 import { textAt } from "./near.ts";
-import { leftPlace, lockedPlace } from "./place-status.ts";
+import { leftBehind, leftPlace, lockedPlace } from "./place-status.ts";
 import { agoSign, hereFirst, isStatus, type Seen, STATUS, statusOf } from "./status-words.ts";
 
 const strength: Readonly<Record<Status, number>> = {
@@ -59,6 +59,8 @@ function find(note: Note): Seen[] {
   });
   const locked = best === undefined ? lockedPlace(note) : -1;
   if (locked >= 0) return [{ status: "no_access", at: locked }];
+  if (best?.status === "done" && next === undefined && leftBehind(note) >= 0)
+    next = { status: "left_site", at: leftBehind(note) };
   const left = best === undefined ? leftPlace(note) : -1;
   if (left >= 0) return [{ status: "left_site", at: left }];
   if (
@@ -209,7 +211,7 @@ function whereOf(note: Note, i: number): string | undefined {
     if (
       (item.roles & role.conjunction) !== 0 ||
       statusOf(item) !== undefined ||
-      /^(?:now|here|there|soon|around|about|at|in|its|it|im|should|just|for|be|will|up|everything|all|nobody|back|to|see|thank|thanks|waiting|with|on|from|getting|going)$/.test(
+      /^(?:now|here|there|soon|around|about|at|in|its|it|im|should|just|left|for|be|will|up|everything|all|nobody|back|to|see|thank|thanks|waiting|with|on|from|getting|going)$/.test(
         item.text,
       )
     )
@@ -266,6 +268,12 @@ export const statusRule: Rule = {
   name: STATUS,
   needs: "status",
   apply: (note) => {
+    const from = note.statements.length;
     for (const seen of find(note)) push(note, seen);
+    // "all done, left at 4:15": one hour of both
+    const [done, left] = note.statements.slice(from);
+    if (done?.kind !== "status" || left?.kind !== "status" || left.status !== "left_site") return;
+    if (left.time === undefined && done.time !== undefined)
+      note.statements[from + 1] = { ...left, time: done.time };
   },
 };

@@ -297,7 +297,7 @@ const things: readonly Row[] = [
     { component: true, quantity: "resistance" },
   ],
   [
-    "heater|htr|crankcase heater|cch|crank case heater|crankcase htr|heat strip|strip heater|element|heating element|defrost heater|belly band|sump heater|sump htr|heaters|cc heater|cc htr|drain heater|band heater|crnkcase htr|defrost htr|pan heater|heater band|crankcse htr|door heater|belly band heater|crankcase",
+    "heater|htr|htrs|defrost heaters|defrost htrs|drain htr|pan htr|crankcase heaters|crankcase heater|cch|crank case heater|crankcase htr|heat strip|strip heater|element|heating element|defrost heater|belly band|sump heater|sump htr|heaters|cc heater|cc htr|drain heater|band heater|crnkcase htr|defrost htr|pan heater|heater band|crankcse htr|door heater|belly band heater|crankcase",
     { component: true, quantity: "resistance" },
   ],
   [
@@ -305,7 +305,7 @@ const things: readonly Row[] = [
     { component: true, thing: "coil" },
   ],
   [
-    "flt|fltr|fltrs|cap tube|cap tubes|capillary tube|capillary|captube|blower|blower motor|fan motor|inducer|inducer motor|draft inducer|pump|evaporator fan|evap fan|evaporator fans|evap fans|condenser fan|cond fan|cond fans|condenser fans|supply fan|return fan|exhaust fan|fan|fans|vfd|drive|motor|drier|dryer|filter|filters|eev|txv|board|panel|belt|pulley|tower|sheave|indoor fan|outdoor fan|filter drier|strainer|accumulator|receiver|economizer|damper|inverter|combustion blower|circulator",
+    "flt|fltr|fltrs|mtr|fan mtr|blower mtr|cond fan mtr|evap fan mtr|cap tube|cap tubes|capillary tube|capillary|captube|blower|blower motor|fan motor|inducer|inducer motor|draft inducer|pump|evaporator fan|evap fan|evaporator fans|evap fans|condenser fan|cond fan|cond fans|condenser fans|supply fan|return fan|exhaust fan|fan|fans|vfd|drive|motor|drier|dryer|filter|filters|eev|txv|board|panel|belt|pulley|tower|sheave|indoor fan|outdoor fan|filter drier|strainer|accumulator|receiver|economizer|damper|inverter|combustion blower|circulator",
     { thing: "part" },
   ],
   ["compressor|comp|compressors", { thing: "compressor" }],

@@ -25,7 +25,7 @@ export const roleWords: readonly (readonly [words: string, roles: number])[] = [
   ["medium temp|med temp|medium temperature", role.article],
   ["and|&|n|plus|+|with|while|where|whereas|along with|also", role.conjunction],
   [
-    "but|however|though|yet|except|anyway|so|because|cuz|since then|meanwhile|okay so",
+    "but|however|though|yet|except|xcept|cept|xcpt|anyway|so|because|cuz|since then|meanwhile|okay so",
     role.conjunction,
   ],
   [

@@ -1,0 +1,34 @@
+import type { Draft } from "./draft.ts";
+import type { Item } from "./item.ts";
+import type { Note } from "./note.ts";
+
+const moreWords = /^(?:more|another|extra)$/;
+
+/** Is the number itself one of more of the same: "+2.3", "another 2.3", "2.3 more"? */
+function ofMore(note: Note, items: readonly Item[], draft: Draft): boolean {
+  const item = items[draft.index];
+  if (item === undefined) return false;
+  if (note.plain.charAt(item.from) === "+") return true;
+  return [items[draft.index - 1], items[draft.index + 1]].some((one) =>
+    moreWords.test(one?.text ?? ""),
+  );
+}
+
+/** Says nothing else what was measured? */
+function bare({ unit, points, place, named, hint, subject, thing }: Draft): boolean {
+  const said = points ?? place ?? named ?? hint ?? subject ?? thing;
+  return unit === undefined && said === undefined;
+}
+
+/** "2 lb more", "+2.3" behind "charged 4 lb": what was being done goes on. */
+export function carryAction(note: Note, drafts: readonly Draft[]): void {
+  const { items, context } = note;
+  if (context.action === undefined) return;
+  const told = items.some(({ text }) => moreWords.test(text));
+  for (const draft of drafts) {
+    if (draft.gone || draft.rating !== undefined) continue;
+    const own = ofMore(note, items, draft);
+    const mass = draft.unit?.dimension === "mass" && (told || own);
+    if (mass || (own && bare(draft))) draft.action ??= context.action;
+  }
+}
