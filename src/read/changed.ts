@@ -114,12 +114,18 @@ export function changed(
     const later = items.slice(left.index, right.index).some((item) => item.text === "later");
     // "isolated at 360, ten minutes later 395 microns": each said in full
     if (later && (right.ownUnit || underNitrogen(items)) && !held)
-      return (gap.roles & role.change) !== 0;
+      return (gap.roles & role.change) !== 0 || stands(items, right);
     return later || held || (gap.roles & (role.is | role.now | role.change)) !== 0;
   }
   if (!right.now && (gap.roles & role.change) === 0 && !held)
     return wasThen(items, left, right, gap);
   return (gap.roles & verbs) !== 0 && !gap.list;
+}
+
+/** "… ten minutes later it's sitting at 890 microns": what it was has become what it is. */
+function stands(items: readonly Item[], right: Draft): boolean {
+  const before = items.slice(Math.max(0, right.index - 4), right.index);
+  return before.some(({ text }) => text === "its") && !underNitrogen(items);
 }
 
 function vacuumLike(left: Draft, right: Draft): boolean {

@@ -200,9 +200,11 @@ function announce(drafts: readonly Draft[], setting: Setting, note: Note): void 
     if (draft.gone || !isTestVoltage(draft, note.items, setting)) continue;
     draft.gone = true;
     const volts = draft.value * (draft.unit?.factor ?? 1);
+    const lead = draft.points?.length === 1 ? draft.points[0] : undefined;
+    const on = lead === undefined || lead[1] === "N" ? "" : ` on ${lead[0]}`;
     state(note, "test voltage", [draft.index, draft.index + 1], {
       kind: "note",
-      about: `insulation test ${volts}`,
+      about: `insulation test ${volts}${on}`,
     });
   }
 }
@@ -269,5 +271,7 @@ function hand(drafts: readonly Draft[], taken: Draft): void {
   } else if (left !== undefined) {
     left.points ??= taken.points;
     left.grounded = left.grounded || taken.grounded;
+    // "200 meg at 1000 volts on all three"
+    if (left.count === 1 && left.points === undefined) left.count = taken.count;
   }
 }

@@ -15,8 +15,8 @@ export interface Context {
   readonly counts: readonly number[];
   /** the last message's readings are these last ones */
   readonly latest: number;
-  /** an insulation test that was announced: "megging at 500 volts" */
-  readonly test?: { readonly voltage: number };
+  /** an insulation test that was announced: "megging at 500 volts", "… on lead 1" */
+  readonly test?: { readonly voltage: number; readonly point?: string };
   /** a test that was announced without values: "winding test on comp 1" */
   readonly testing?: QuantityName;
   /** what was asked and is not answered yet */
@@ -117,8 +117,10 @@ function testOf(understood: Understood): Context["test"] {
   for (const reading of understood.readings)
     if (reading.test_voltage !== undefined) return { voltage: reading.test_voltage };
   for (const statement of understood.statements) {
-    if (statement.kind !== "note" || !statement.about.startsWith("insulation test ")) continue;
-    return { voltage: Number(statement.about.slice("insulation test ".length)) };
+    if (statement.kind !== "note") continue;
+    const [, volts, point] = /^insulation test ([\d.]+)(?: on (.+))?$/.exec(statement.about) ?? [];
+    if (volts === undefined) continue;
+    return point === undefined ? { voltage: Number(volts) } : { voltage: Number(volts), point };
   }
   return undefined;
 }

@@ -140,8 +140,10 @@ export function countOf(
     if (count > 0 && bounds[0] > 0 && isState(items, i)) return 1;
     if (count > 0) {
       const next = items.findIndex((one, at) => at > draft.index && one.kind === itemKind.number);
-      // "2.1 gig all leads 31 C": a temperature is of none of them
-      const warmth = items[next]?.unit?.dimension === "temperature";
+      // "2.1 gig all leads 31 C", "… at 500 volts": how it was measured is of none of them
+      const dimension = items[next]?.unit?.dimension;
+      const ohms = draft.over || draft.unit?.dimension === "resistance";
+      const warmth = dimension === "temperature" || (dimension === "voltage" && ohms);
       return next > 0 && !warmth && leadsTo(items, i, next) ? 1 : count;
     }
     // "480 leg to leg all three"

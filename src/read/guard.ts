@@ -2,6 +2,7 @@ import type { UnitHabit } from "../model.ts";
 import type { Place } from "../vocabulary.ts";
 import { ofTheTester } from "./conditions.ts";
 import type { Draft } from "./draft.ts";
+import { enteringBulb } from "./entering-bulb.ts";
 import { bottleWeighed, guardGas } from "./guard-gas.ts";
 import { beyondJunction, legsOfFrequency } from "./guard-legs.ts";
 import { oilLevel, oilWeighed } from "./guard-oil.ts";
@@ -239,8 +240,6 @@ const notElectrical: ReadonlySet<string> = new Set([
 /** What was filled in must be likely: a figure that its assumed unit makes odd is asked, not filed. */
 export function guard(drafts: readonly Draft[], items: readonly Item[], units: UnitHabit): void {
   for (const draft of drafts) {
-    // "peak on startup 112": how it started now, not when it was new
-    if (draft.stat === "peak" && draft.state === "start") draft.earlier = false;
     if (!draft.gone) oilWeighed(draft, items);
     if (!draft.gone) bottleWeighed(draft, items);
     if (!draft.gone) inAir(draft, items);
@@ -270,6 +269,7 @@ export function guard(drafts: readonly Draft[], items: readonly Item[], units: U
     beyond(draft, items, units);
   }
   coilOpen(drafts);
+  enteringBulb(drafts);
   legsOfFrequency(drafts);
   beyondJunction(drafts);
   const asked = drafts.some(

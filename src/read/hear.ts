@@ -1,4 +1,5 @@
 import { lookUp } from "./dictionary.ts";
+import { figureHeard } from "./hear-figure.ts";
 import type { Token } from "./token.ts";
 
 const heardBefore: Readonly<Record<string, string>> = {
@@ -18,10 +19,15 @@ export function hearDigit(tokens: Token[]): void {
 }
 
 /** "sub cooling is for and super heat's ate": behind a heat's name the phone wrote a word for its figure. */
-export function hearHeat(tokens: Token[]): void {
+export function hearFigures(tokens: Token[]): void {
   for (let i = 1; i < tokens.length; i++) {
     const token = tokens[i];
     if (token?.text === "buck") hundred(tokens, i);
+    const heard = figureHeard(tokens, i);
+    if (token !== undefined && heard !== undefined) {
+      tokens[i] = { ...token, text: heard, word: lookUp(heard) };
+      continue;
+    }
     const digit = heardBefore[token?.text ?? ""];
     if (token === undefined || digit === undefined || token.text === "too") continue;
     const next = tokens[i + 1];

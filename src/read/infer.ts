@@ -1,3 +1,4 @@
+import { conditioned } from "./conditioned.ts";
 import type { Context } from "./context.ts";
 import type { Draft } from "./draft.ts";
 import { drains } from "./drains.ts";
@@ -8,7 +9,6 @@ import { inherit } from "./inherit.ts";
 import type { Item } from "./item.ts";
 import {
   ampsAtVolts,
-  conditioned,
   copyKind,
   falls,
   legsDraw,

@@ -4,6 +4,7 @@ import { type Item, type ItemKind, itemKind, newItem } from "./item.ts";
 import { fits } from "./kinds.ts";
 import { pointsAt } from "./names.ts";
 import { nextSubject } from "./next-subject.ts";
+import { nthAgain } from "./nth-again.ts";
 import { numberStep } from "./number-items.ts";
 import { type Phrase, phraseAt, signsAt } from "./phrase.ts";
 import { numberRow } from "./point-row.ts";
@@ -122,7 +123,11 @@ function pointsItem(build: Building, i: number, token: Token): number {
 
 function subjectItem(build: Building, i: number, token: Token): number {
   const subject =
-    circuitMark(build, i) ?? countedAt(build, i) ?? hashAt(build, i) ?? subjectAt(build, i);
+    circuitMark(build, i) ??
+    countedAt(build, i) ??
+    nthAgain(build, i) ??
+    hashAt(build, i) ??
+    subjectAt(build, i);
   if (subject === undefined) return 0;
   const item = newItem(itemKind.subject, token.from, toOf(build, subject.end), token.text);
   item.subject = subject.name;

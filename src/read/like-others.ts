@@ -1,4 +1,3 @@
-import { isStrongBreak, isWeakBreak } from "./breaks.ts";
 import type { Context } from "./context.ts";
 import type { Between, Draft } from "./draft.ts";
 import { type Item, itemKind } from "./item.ts";
@@ -109,21 +108,6 @@ export function threeInRow(list: readonly Draft[], at: number): boolean {
     left.before.length <= 1 &&
     list[at + 3]?.index !== last.index + step
   );
-}
-
-/** "244 with both fans on, 311 with one": the same twice, each behind its own condition. */
-export function conditioned(draft: Draft, left: Draft, items: readonly Item[]): boolean {
-  const joint = items[draft.index + 1]?.text;
-  const before = items[draft.index - 1];
-  if ((joint !== "with" && joint !== "without") || before === undefined) return false;
-  if (!isStrongBreak(before) && !isWeakBreak(before)) return false;
-  const with_ = items[left.index + 1]?.text;
-  const ratio = draft.value / left.value;
-  if ((with_ !== "with" && with_ !== "without") || ratio > 3 || ratio < 1 / 3) return false;
-  draft.place ??= left.place;
-  draft.points ??= left.points;
-  draft.subject ??= left.subject;
-  return true;
 }
 
 /** "sc should be 10, its 1.5": what is measured may be far from what was expected. */

@@ -139,6 +139,8 @@ function placeOf(draft: Draft): Draft["place"] {
   )
     return undefined;
   if (!placed.has(quantity ?? "")) return undefined;
+  // "380 cfm in the board room": where it blows, no air of the room is meant
+  if (quantity === "airflow" && place === "indoor_air") return undefined;
   return electric.has(place) ? undefined : place;
 }
 

@@ -2,6 +2,7 @@ import { approaches } from "./approaches.ts";
 import { isStrongBreak } from "./breaks.ts";
 import { carryAction } from "./carry-action.ts";
 import { carryMachine } from "./carry-machine.ts";
+import { carryPoints } from "./carry-points.ts";
 import { chain } from "./chain.ts";
 import { columns, timedRows } from "./columns.ts";
 import { conditions } from "./conditions.ts";
@@ -110,24 +111,6 @@ function carryTest(note: Note, drafts: readonly Draft[]): void {
   }
 }
 
-/** "ten minutes 390" behind "lead 1 to ground one minute 260": the same lead is still being timed. */
-function carryPoints(note: Note, drafts: readonly Draft[]): void {
-  const { readings } = note.context;
-  const last = readings[readings.length - 1];
-  if (last?.quantity !== "insulation_resistance" || last.points === undefined) return;
-  if (last.after_s === undefined && note.context.latest > 1) return;
-  const seen = drafts.filter((one) => !one.gone && one.after !== undefined);
-  if (new Set(seen.map((one) => one.after)).size < seen.length) return;
-  for (const draft of drafts) {
-    if (draft.gone || draft.points !== undefined || draft.grounded || draft.subject !== undefined)
-      continue;
-    if (draft.quantity !== "insulation_resistance" || draft.after === undefined) continue;
-    if (draft.rating !== undefined || draft.count > 1) continue;
-    draft.points = [last.points];
-    draft.assumedPoints = true;
-  }
-}
-
 /** "head was 314 not 340": the second is what it was not, where nothing was corrected by it. */
 function dropNots(drafts: readonly Draft[], items: readonly Item[]): void {
   drafts.forEach((draft, order) => {
@@ -206,7 +189,7 @@ export function measure(note: Note): void {
   question(note, drafts);
   for (const draft of drafts) draft.measuredAt = timeOf(note, drafts, draft);
   carryTest(note, drafts);
-  carryPoints(note, drafts);
+  carryPoints(drafts, note.context);
   carryMachine(drafts, note.context);
   for (const draft of drafts) if (!draft.gone) note.readings.push(...make(note, draft));
   const doubtful = note.readings.find((reading) => reading.doubtful === true);

@@ -63,7 +63,9 @@ function pairEnd(
   if (ground !== undefined) return { second: "ground", end: ground, family: first.family };
   const second = secondPoint(build, at, first.family);
   if (second === undefined) return undefined;
-  return { second: second.name, end: second.end, family: second.family };
+  // "between B and C": beside a phase's letter the third is a phase too
+  const name = second.name === "C" && first.family === "abc" ? "phase C" : second.name;
+  return { second: name, end: second.end, family: second.family };
 }
 
 /** "0 y to c": the other end of a thermostat's terminal that is none of our points. */
@@ -80,6 +82,7 @@ function firstPoint(build: Building, i: number): Point | undefined {
   if (letter === undefined || endsTerminals(build, i)) return undefined;
   if ((phraseAt(build.tokens, i)?.end ?? 0) > i + 1 && letter.end === i + 1) return undefined;
   const token = build.tokens[i];
+  if (pinGoesOn(build, letter)) return letter;
   if (build.tokens[i + 1]?.text === "/" && build.tokens[i + 2]?.text === "n" && token?.text === "s")
     return undefined;
   const sign = build.tokens[letter.end];
@@ -89,6 +92,20 @@ function firstPoint(build: Building, i: number): Point | undefined {
   if (token?.text.length !== 1 && heardLetters[token?.text ?? ""] === undefined) return undefined;
   if (token !== undefined && token.text.length > 1) return undefined;
   return inFamily(build, i, letter) ? letter : undefined;
+}
+
+/** "common to ground 1.2 meg run 1.2 start 1.3": behind a pin to ground the others go on by their names. */
+function pinGoesOn(build: Building, pin: Point): boolean {
+  if (pin.name !== "R" && pin.name !== "S") return false;
+  const begun = build.items.some((item) =>
+    item.points?.some(([first = "", second]) => /^[CRS]$/.test(first) && second === "ground"),
+  );
+  if (!begun) return false;
+  const is = (build.tokens[pin.end]?.word?.roles ?? 0) & role.is;
+  const number = numberAt(build.tokens, is === 0 ? pin.end : pin.end + 1);
+  if (number === undefined) return false;
+  const unit = build.tokens[number.end]?.word?.unit?.dimension;
+  return unit === undefined || unit === "resistance";
 }
 
 function partner(
@@ -180,7 +197,7 @@ export function pointsAt(build: Building, i: number): PointsSaid | undefined {
       plain ??
       pointOrPair(build, listJoint(build, end), build.tokens[end]?.text === "/") ??
       pinWord(build, listJoint(build, end), last);
-    if (next === undefined || beginsAnew(build, end, next.end)) break;
+    if (next === undefined || beginsAnew(build, end, next.end) || nothingThere(build)) break;
     if (
       list.length === 1 &&
       first.points.length === 1 &&
@@ -211,6 +228,18 @@ export function pointsAt(build: Building, i: number): PointsSaid | undefined {
     end = next.end;
   }
   return bareTwo(build, i, list, end) ?? inPairs(list, end) ?? spread(list, end);
+}
+
+/** "nothing between L1 and L2 and L2 to L3 is 212": of what has nothing the next pair is none. */
+function nothingThere(build: Building): boolean {
+  const [before, nothing] = [
+    build.items[build.items.length - 1],
+    build.items[build.items.length - 2],
+  ];
+  return (
+    /^(?:between|across|btwn|on|from)$/.test(before?.text ?? "") &&
+    ((nothing?.roles ?? 0) & (role.zero | role.not)) !== 0
+  );
 }
 
 /** "same again on lead two and lead three's only forty": behind "same" a verb begins the next. */

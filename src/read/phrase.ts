@@ -84,6 +84,13 @@ function cutsNumber(tokens: readonly Token[], end: number): boolean {
   return next !== undefined && next !== "minus" && last?.word?.number?.kind !== "point";
 }
 
+/** "should be | at least 24": the bound's word is not the tail of what stands before it. */
+function cutsBound(tokens: readonly Token[], end: number): boolean {
+  return (
+    tokens[end - 1]?.text === "at" && /^(?:least|most|minimum|max)$/.test(tokens[end]?.text ?? "")
+  );
+}
+
 function longest(tokens: readonly Token[], i: number): Phrase | undefined {
   let word = tokens[i]?.word;
   if (word === undefined) return undefined;
@@ -97,7 +104,7 @@ function longest(tokens: readonly Token[], i: number): Phrase | undefined {
     if (longer === undefined) break;
     word = longer;
     at++;
-    if (means(word) && !cutsNumber(tokens, at)) best = { word, end: at };
+    if (means(word) && !cutsNumber(tokens, at) && !cutsBound(tokens, at)) best = { word, end: at };
   }
   return best;
 }

@@ -57,6 +57,16 @@ function railTo(build: Building, i: number): Point | undefined {
   return { name: /^[mn]/.test(text) ? "DC-" : "DC+", end: i + 1, family: "dc" };
 }
 
+/** "return minus .35 supply plus .42": a sign, where no bridge is spoken of. */
+function plusSign(build: Building, i: number): boolean {
+  if (build.tokens[i]?.text !== "plus") return false;
+  const value = build.tokens[i + 1];
+  if (value?.kind !== tokenKind.number && value?.word?.number === undefined) return false;
+  return !build.tokens.some(({ text }) =>
+    /^(?:diode|diodes|bridge|rectifier|module|igbt|dc|bus|negative|[uvw]|[lt][123])$/.test(text),
+  );
+}
+
 /** "T1", "lead two", "phase A", "common": a point that names itself. */
 export function selfNamed(build: Building, i: number): Point | undefined {
   const token = build.tokens[i];
@@ -69,6 +79,7 @@ export function selfNamed(build: Building, i: number): Point | undefined {
     return { name: `phase ${token.text.toUpperCase()}`, end: i + 2, family: "phase" };
   const rail = railTo(build, i);
   if (rail !== undefined) return rail;
+  if (plusSign(build, i)) return undefined;
   const phrase = phraseAt(build.tokens, i);
   const noun = phrase?.word.noun;
   if (phrase !== undefined && noun?.kind === "point") {

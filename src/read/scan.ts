@@ -1,7 +1,7 @@
 import { ascii, classOf, DIGIT, LETTER, OTHER, SPACE } from "./characters.ts";
 import { lookUp } from "./dictionary.ts";
 import { digitsEnd, numberValue } from "./digits.ts";
-import { hearDigit, hearHeat, oneOf } from "./hear.ts";
+import { hearDigit, hearFigures, oneOf } from "./hear.ts";
 import { joint, vowelless } from "./short-words.ts";
 import { respelled } from "./spelling.ts";
 import { type Token, type TokenKind, tokenKind } from "./token.ts";
@@ -269,7 +269,7 @@ export function scan(text: string): Token[] {
         lookUp(text.slice(state.at, signEnd(text, state.at))),
       );
   }
-  hearHeat(state.tokens);
+  hearFigures(state.tokens);
   return state.tokens;
 }
 

@@ -7,6 +7,8 @@ const others =
 const rooms =
   /^(?:rm|room|stat|tstat|thermostat|zone|space|area|office|house|indoor|actual|box|cooler|freezer)$/;
 
+const ends = /^(?:and|back|out|in|at|heating|cooling|heat|cool)$/;
+
 /** What people set a room to, and what a room then has. */
 const ROOM = { us: [40, 105], si: [5, 40] } as const;
 
@@ -18,8 +20,11 @@ export function otherEnd(items: readonly Item[], drafts: readonly Draft[]): void
       return;
     if (draft.named !== undefined || draft.hint !== undefined || draft.points !== undefined) return;
     const gap = items.slice(set.index + 1, draft.index).map(({ text }) => text);
-    if (gap.length > 3 || !gap.every((text) => /^(?:and|back|out|in|at)$/.test(text))) return;
-    if (!gap.includes("in") && !gap.includes("out")) return;
+    if (gap.length > 3 || !gap.every((text) => ends.test(text))) return;
+    // "cooling set point's 74 heating's 68"
+    const other = gap.length === 1 || (gap.length === 2 && gap[0] === "and");
+    const mode = other && /^(?:heating|cooling|heat|cool)$/.test(gap[gap.length - 1] ?? "");
+    if (!gap.includes("in") && !gap.includes("out") && !mode) return;
     draft.rating = "setpoint";
     draft.hint = set.hint;
     draft.named = set.named;

@@ -37,6 +37,13 @@ function isTestVoltage({ kind, unit, value }: Item): boolean {
   );
 }
 
+/** "OL at 500 volts": what has no end at a tester's voltage was tested by one. */
+function overAt(items: readonly Item[], at: number): boolean {
+  const behind = items.slice(at + 1, at + 6);
+  const volts = behind.findIndex((item) => isTestVoltage(item));
+  return volts > 0 && behind[volts - 1]?.text === "at";
+}
+
 /** "u-v .45 fwd, OL rev", "U to V .45 one way": only a junction is told by its way. */
 function bothWays(items: readonly Item[], at: number): boolean {
   const text = items[at]?.text ?? "";
@@ -68,6 +75,7 @@ function wordsOf(items: readonly Item[]): Words {
     const line = item.label?.place === "liquid" || item.label?.place === "suction";
     if (line || pipeWords.test(item.text)) words.pipes = true;
     if (bothWays(items, at)) words.diode = true;
+    if (item.kind === itemKind.over && overAt(items, at)) words.insulation = true;
     if (item.text === "leads") words.leads = true;
     else if (item.text === "tester" || item.text === "megger") words.insulation = true;
     const quantity = item.label?.quantity;

@@ -4,6 +4,11 @@ import { role } from "./word.ts";
 const overloadActs =
   /^(?:opens|opened|opening|trips|tripped|tripping|kicks|kicked|pops|popped|resets|reset|cuts|cycles|cycled|closes|closed)$/;
 
+function isWeighed({ text, unit }: Item): boolean {
+  const thing = /^(?:charg|weigh|recover|cylinder|tank|bottle|jug|drum)/;
+  return unit?.dimension === "mass" || thing.test(text);
+}
+
 /** Words that keep "open" from being a meter's reading: it was opened, it opens at. */
 function openIsReading(items: readonly Item[], i: number): boolean {
   const item = items[i];
@@ -20,6 +25,8 @@ function openIsReading(items: readonly Item[], i: number): boolean {
   // "139 then ol opens", "ol tripped": the overload, no reading
   if (item.text === "ol" && overloadActs.test(next?.text ?? "")) return false;
   if (item.text === "max" || item.text === "inf") return true;
+  // "charging off the scale now": what gas is weighed on
+  if (item.text === "off" && items.some(isWeighed)) return false;
   if (next?.kind === itemKind.number && /^(?:percent|steps)$/.test(next.unit?.figure ?? ""))
     return false;
   if (item.text !== "open" && item.text !== "wide") return true;

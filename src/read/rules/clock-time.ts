@@ -78,14 +78,17 @@ function measured(items: readonly Item[], i: number): boolean {
   return false;
 }
 
-/** "hp switch opens 610 closes 420": a switch has no hours. */
+/** "hp switch opens 610 closes 420", "… opened at 425 and closed back at 305": a switch has no hours. */
 function ofSwitch(items: readonly Item[], i: number): boolean {
-  if (!/^(?:opens|closes|open|close)$/.test(textAt(items, i - 1))) return false;
+  const verb = items
+    .slice(Math.max(0, i - 3), i)
+    .some(({ text }) => /^(?:re)?(?:open|close|made|makes|trip|cut)(?:s|ed|d|ped)?$/.test(text));
+  if (!verb) return false;
   return items
     .slice(0, i)
     .some(
       (item) =>
-        /^(?:hps|lps|hpc|lpc|switch|cutout|control|sw|hpco|lpco)$/.test(item.text) ||
+        /^(?:hps|lps|hpc|lpc|switch|cutout|control|sw|hpco|lpco|pressure)$/.test(item.text) ||
         /switch/.test(item.text),
     );
 }

@@ -126,6 +126,15 @@ function skip(items: readonly Item[], i: number): number {
   return at;
 }
 
+const kept = /^(?:stored|logged|saved|active|latched|standing|recorded|history|memory|log)$/;
+
+/** "two codes stored an H three", "codes in history E four", "codes in it": how they are kept stands between. */
+function skipKept(items: readonly Item[], from: number): number {
+  const inside = textAt(items, from) === "in";
+  const at = inside && items[from]?.label === undefined ? from + 1 : from;
+  return kept.test(textAt(items, at)) || (inside && at === from) ? skip(items, at + 1) : from;
+}
+
 /** "code on the drive is F31": where it is shown stands between. */
 function skipShown(items: readonly Item[], from: number): number {
   if (!weak.has(textAt(items, from))) return from;
@@ -216,7 +225,7 @@ function furtherCodes(note: Note): void {
 export const faultCodes: Rule = {
   name: "code <letters and digits>",
   heads:
-    "code|codes|fault|faults|faulted|alarm|alarms|err|error|errors|erorr|eror|errer|errror|flashing|throwing|flash|throws|blinking|flt|flashes|trouble|lockout|diagnostic|dtc|blinks|threw|displaying|displays|display|controller|board|thermostat|stat|keypad|remote|drive|screen",
+    "code|codes|fault|faults|faulted|alarm|alarms|err|error|errors|erorr|eror|errer|errror|flashing|throwing|flash|throws|blinking|flt|flashes|trouble|lockout|diagnostic|dtc|blinks|threw|displaying|displays|display|controller|board|thermostat|stat|keypad|remote|drive|screen|history|memory",
   apply: (note) => {
     const { items } = note;
     for (let i = 0; i < items.length; i++) {
@@ -229,7 +238,8 @@ export const faultCodes: Rule = {
       if (!head && !weak.has(item.text)) continue;
       if (isDoor(items, i) || (item.text === "lockout" && (item.roles & role.not) !== 0)) continue;
       const strong = head && !weak.has(item.text);
-      const from = skipShown(items, skip(items, i + (numbered(items, i) ? 2 : 1)));
+      const first = skip(items, i + (numbered(items, i) ? 2 : 1));
+      const from = skipShown(items, skipKept(items, first));
       if (
         !strong &&
         !items.slice(i, from).some((word) => shows.has(word.text) || heads.has(word.text))

@@ -74,6 +74,8 @@ export const weak: ReadonlySet<string> = new Set([
   "remote",
   "drive",
   "screen",
+  "history",
+  "memory",
 ]);
 export const shows: ReadonlySet<string> = new Set([
   "throwing",

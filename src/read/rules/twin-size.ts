@@ -80,6 +80,10 @@ function spokenTwin(items: readonly Item[], i: number, item: Item): boolean {
   if (item.value < 15 || item.value > 81 || small === 0) return false;
   if (items[i + 1]?.label?.quantity === "capacitance") return true;
   if (small < 3 || Math.floor(item.value) % 5 !== 0) return false;
+  // "dual run cap forty five five is reading 42 and 3.9"
+  const read = /^(?:is|reads|reading|tests|tested|got|getting|measures)$/;
+  const cap = items[i - 1]?.label?.quantity === "capacitance" && read.test(textAt(items, i + 1));
+  if (cap && goesOn(items, i + 1)) return true;
   if (!/^(?:a|an|the|new|dual)$/.test(textAt(items, i - 1))) return false;
   return items.some(
     ({ label, text }) => label?.quantity === "capacitance" || /^(?:cap|caps|dual)$/.test(text),

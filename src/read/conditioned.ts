@@ -1,0 +1,28 @@
+import { isStrongBreak, isWeakBreak } from "./breaks.ts";
+import type { Draft } from "./draft.ts";
+import type { Item } from "./item.ts";
+
+/** "380 cfm in the office and 290 in the lobby": the same twice, each in a place that we have no name for. */
+function inEachPlace(draft: Draft, left: Draft, items: readonly Item[]): boolean {
+  const joint = items[draft.index + 1]?.text;
+  if (joint !== "in" && joint !== "at") return false;
+  if (items[left.index + 1]?.text !== joint || left.unit?.dimension !== "airflow") return false;
+  return items[draft.index - 1]?.text === "and" || items[draft.index - 1]?.text === ",";
+}
+
+/** "244 with both fans on, 311 with one": the same twice, each behind its own condition. */
+export function conditioned(draft: Draft, left: Draft, items: readonly Item[]): boolean {
+  const joint = items[draft.index + 1]?.text;
+  const before = items[draft.index - 1];
+  const ratio = draft.value / left.value;
+  if (before === undefined || ratio > 3 || ratio < 1 / 3) return false;
+  if (inEachPlace(draft, left, items)) return true;
+  if (joint !== "with" && joint !== "without") return false;
+  if (!isStrongBreak(before) && !isWeakBreak(before)) return false;
+  const with_ = items[left.index + 1]?.text;
+  if (with_ !== "with" && with_ !== "without") return false;
+  draft.place ??= left.place;
+  draft.points ??= left.points;
+  draft.subject ??= left.subject;
+  return true;
+}
