@@ -3,21 +3,17 @@ import { exportRecord } from "../../src/bot/export-record.ts";
 import { type ExportScope, knownScope, scopeName } from "../../src/bot/export-scope.ts";
 import { keptFile } from "../../src/bot/kept-file.ts";
 import { locate } from "../../src/bot/locate.ts";
-import { relearn } from "../../src/bot/memory.ts";
 import { knownToScope } from "../../src/bot/scope-jobs.ts";
 import type { Bot } from "../../src/bot.ts";
 import type { Message } from "../../src/model.ts";
-import { decodeText } from "../../src/record/import/decode.ts";
-import { importRows } from "../../src/record/import/import-rows.ts";
-import { type InboxRow, markMessage, messagesIn } from "../../src/record/inbox.ts";
+import { findMessage, type InboxRow, markMessage, messagesIn } from "../../src/record/inbox.ts";
 import { type Attached, type OutboxRow, putOut } from "../../src/record/outbox.ts";
 import { transact } from "../../src/record/store.ts";
-import { fileKey, getWords } from "../../src/record/words-table.ts";
 import { exportFiles } from "../../src/show/exports/export-files.ts";
 import type { ExportRecord } from "../../src/show/exports/export-record.ts";
 import { zoneOf } from "../../src/show/local-time.ts";
-import { rowsOf } from "../command-line/csv-rows.ts";
 import type { Asked } from "./export-words.ts";
+import { importedFrom } from "./office-import.ts";
 import { type OfficeOrder, officeOrder } from "./office-order.ts";
 
 /** Does what the office asked for, in one step with its answer; other messages are left alone. */
@@ -27,16 +23,13 @@ export function officeWork(bot: Bot): number {
     const order = officeOrder(row.message, zone);
     return order === undefined ? [] : [{ row, order }];
   });
-  for (const { row, order } of orders) {
-    transact(bot.store, () => carryOut(bot, row, order));
-    if (order.kind === "import") relearn(bot.memory, bot.store);
-  }
+  for (const { row, order } of orders) transact(bot.store, () => carryOut(bot, row, order));
   return orders.length;
 }
 
 function carryOut(bot: Bot, { message }: InboxRow, order: OfficeOrder): void {
   const { platform, id, channel, thread } = message;
-  const { text, scope } = answerTo(bot, message, order);
+  const { text, makes } = answerTo(bot, message, order);
   putOut(bot.store, {
     id: `reply:${platform}:${id}:0`,
     platform,
@@ -46,15 +39,17 @@ function carryOut(bot: Bot, { message }: InboxRow, order: OfficeOrder): void {
     answers: id,
     text,
     files: [],
-    ...(scope === undefined ? {} : { detail: JSON.stringify({ export: scope }) }),
+    ...(makes === undefined ? {} : { detail: JSON.stringify(makes) }),
   });
   markMessage(bot.store, message, { state: "done" });
 }
 
 interface OfficeAnswer {
   readonly text: string;
-  /** what the files are of that go out with it */
-  readonly scope?: ExportScope;
+  /** what is made when it goes out: the files of a scope, or the lists that came taken in */
+  readonly makes?:
+    | { readonly export: ExportScope }
+    | { readonly import: { readonly dry: boolean } };
 }
 
 function answerTo(bot: Bot, message: Message, order: OfficeOrder): OfficeAnswer {
@@ -64,7 +59,7 @@ function answerTo(bot: Bot, message: Message, order: OfficeOrder): OfficeAnswer 
     case "export":
       return toExport(bot, message, order.asked);
     case "import":
-      return { text: message.files.map((file) => imported(bot, file)).join("\n") };
+      return { text: "", makes: { import: { dry: order.dry } } };
   }
 }
 
@@ -75,7 +70,7 @@ function toExport({ memory }: Bot, message: Message, asked: Asked): OfficeAnswer
   const known = knownScope(knownToScope(memory, scope), scope);
   return typeof known === "string"
     ? { text: known }
-    : { text: `The files of ${shortName(known)}:`, scope: known };
+    : { text: `The files of ${shortName(known)}:`, makes: { export: known } };
 }
 
 /** The job of the thread, or in hand. */
@@ -87,17 +82,6 @@ function jobHere(memory: Bot["memory"], message: Message): ExportScope | undefin
 /** "2026-05-12", "job 14" */
 const shortName = (scope: ExportScope): string => scopeName(scope).replace(/^days? /, "");
 
-function imported(bot: Bot, file: Message["files"][number]): string {
-  const bytes = getWords(bot.store, fileKey(file.sha256))?.bytes;
-  if (bytes === undefined) return `${file.name}: its bytes did not arrive; send it again.`;
-  const rows = rowsOf(decodeText(bytes).text);
-  const result = typeof rows === "string" ? rows : importRows(bot.store, rows);
-  if (typeof result === "string") return `${file.name}: ${result}`;
-  const { plural, counts, bad } = result;
-  const head = `${plural}: ${counts.added} added, ${counts.changed} changed, ${counts.same} as before, ${bad.length} refused.`;
-  return [head, ...bad.map(({ line, reason }) => `Line ${line}: ${reason}`)].join("\n");
-}
-
 const text = z.string();
 const scopeSchema = z.union([
   // orders of an earlier version name the day alone
@@ -108,18 +92,25 @@ const scopeSchema = z.union([
   z.object({ kind: z.literal("site"), site: text }),
   z.object({ kind: z.literal("unit"), unit: text, site: z.exactOptional(text) }),
 ]);
-const detailSchema = z.object({ export: scopeSchema.optional() });
+const detailSchema = z.object({
+  export: scopeSchema.optional(),
+  import: z.object({ dry: z.boolean() }).optional(),
+});
 
 /** What a row says with its files. */
 export type Saying = Pick<OutboxRow, "text" | "files">;
 
 /**
- * A row with the files that it promises, made when it is sent and kept under their hashes until
- * then. The digest of the record goes out with them: kept in the channel, where nobody can rewrite
+ * A row with what it promises, made when it is sent: a workbook takes its time to read, and the same
+ * lists taken in twice change nothing. Files are kept under their hashes until then. The digest of the record goes out with them: kept in the channel, where nobody can rewrite
  * it, it proves later that these files and the store are what they were.
  */
 export async function attachedTo(bot: Bot, row: OutboxRow): Promise<Saying> {
-  const { export: scope } = detailSchema.parse(JSON.parse(row.detail ?? "{}"));
+  const { export: scope, import: lists } = detailSchema.parse(JSON.parse(row.detail ?? "{}"));
+  const message =
+    lists === undefined ? undefined : findMessage(bot.store, row.platform, row.answers ?? "");
+  if (lists !== undefined && message !== undefined)
+    return importedFrom(bot, message.message, lists.dry);
   if (scope === undefined) return row;
   const record = exportRecord(bot, scope);
   const files: Attached[] = [];
