@@ -45,7 +45,12 @@ async function sheets(unit: Row | readonly Row[], said: readonly Said[]) {
     if (file === undefined) return [];
     return parse(readFileSync(join(out, file), "utf8"), { bom: true, columns: true });
   };
-  return { log: rows("leak-log"), due: rows("due") };
+  const isPeriodic = ({ what = "" }: Row): boolean => /periodic|leak check every/.test(what);
+  return {
+    log: rows("leak-log"),
+    due: rows("due").filter((row) => !isPeriodic(row)),
+    inspections: rows("due").filter(isPeriodic),
+  };
 }
 
 const visit = (at: string, ...texts: readonly string[]): readonly Said[] => [
@@ -246,3 +251,66 @@ test("of a unit with several circuits it is asked which one, not guessed", async
   expect(log.map((row) => [row["percent a year"], row.verdict])).toEqual([["", "NOT JUDGED"]]);
   expect(log[0]?.["what it is held against"]).toContain("which circuit it went into");
 });
+
+const rack = {
+  ...{ refrigerant: "R-404A", kind: "rack", use: "commercial refrigeration" },
+  ...{ "leak regime": "us_84", "last addition": "2025-12-23" },
+};
+const datesOf = (rows: readonly Row[]) => rows.map(({ due }) => due?.slice(0, 10));
+
+test.each([
+  ["refrigeration of 500 lb or more, each quarter", { ...rack, "charge lb": "500" }, "2026-08-12"],
+  ["refrigeration below, once a calendar year", { ...rack, "charge lb": "499" }, "2027-05-12"],
+  [
+    "comfort cooling of any size, once a calendar year",
+    { ...rack, refrigerant: "R-410A", "charge lb": "800", use: "comfort cooling" },
+    "2027-05-12",
+  ],
+] as const)(
+  "a rate over its limit makes inspections due: %s, 40 CFR 84.106(g)",
+  async (_, unit, due) => {
+    const { log, inspections } = await sheets(unit, visit("2026-05-12", "added 90 lb"));
+    expect(datesOf(inspections)).toEqual([due]);
+    expect(log.map((row) => row["inspection due"]?.slice(0, 10))).toEqual([due]);
+    // the repair comes before it
+    expect(log.map((row) => row["next due"]?.slice(0, 10))).toEqual(["2026-06-11"]);
+  },
+);
+
+test("each inspection moves the next one, whether it found a leak or none; of a unit one date stands", async () => {
+  const said = [
+    ...visit("2026-05-12", "added 90 lb", "done, leaving"),
+    ...visit("2026-08-01", "leak checked everything, no leaks found", "done, leaving"),
+    ...visit("2026-10-30", "found a leak at the flare", "added 60 lb", "done, leaving"),
+  ];
+  const { inspections } = await sheets({ ...rack, "charge lb": "500" }, said.slice(0, 6));
+  expect(datesOf(inspections)).toEqual(["2026-11-01"]);
+  const later = await sheets({ ...rack, "charge lb": "500" }, said);
+  expect(datesOf(later.inspections)).toEqual(["2027-01-30"]);
+});
+
+test("a rate that is not over, or a unit that the rule does not reach, makes none due", async () => {
+  const small = { ...rack, "charge lb": "500" };
+  expect((await sheets(small, visit("2026-05-12", "added 10 lb"))).inspections).toEqual([]);
+  const tiny = { ...rack, "charge lb": "14" };
+  expect((await sheets(tiny, visit("2026-05-12", "added 6 lb"))).inspections).toEqual([]);
+});
+
+test.each([
+  // t of CO2 equivalent by the annexes of the regulation: R-410A 2088, R-404A 3922
+  ["4.7 t: none", "R-410A", "2.25 kg", []],
+  ["5.2 t: each year", "R-410A", "2.5 kg", ["2027-05-12"]],
+  ["52.2 t: each half year", "R-410A", "25 kg", ["2026-11-12"]],
+  ["510 t: each quarter", "R-404A", "130 kg", ["2026-08-12"]],
+] as const)(
+  "in Europe checks follow from the charge: %s, 2024/573 Art. 5",
+  async (_, refrigerant, charge, due) => {
+    const unit = { refrigerant, charge, "leak regime": "eu" };
+    const { inspections } = await sheets(unit, visit("2026-05-12", "no leaks found", "done"));
+    expect(datesOf(inspections)).toEqual(due);
+    const never = await sheets(unit, visit("2026-05-12", "suction 118", "done"));
+    expect(never.inspections.map(({ proof }) => /none is there yet/.test(proof ?? ""))).toEqual(
+      due.map(() => true),
+    );
+  },
+);

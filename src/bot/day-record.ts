@@ -1,9 +1,15 @@
 import type { Job, JobPart } from "../model.ts";
 import { earlierJobs, equipmentOf } from "../record/case.ts";
-import { type DayRecord, type ExportJob, touchedOnDay } from "../show/exports/sheet-source.ts";
-import { zoneOf } from "../show/local-time.ts";
+import {
+  type DayRecord,
+  type DueItem,
+  type ExportJob,
+  touchedOnDay,
+} from "../show/exports/sheet-source.ts";
+import { localTime, zoneOf } from "../show/local-time.ts";
 import { dueItems } from "./due-items.ts";
 import { daysOf, type ExportScope, inScope } from "./export-scope.ts";
+import { inspectionsDue } from "./inspections-due.ts";
 import { judgedBeforeWork, lastJudgement } from "./judge-job.ts";
 import type { Memory } from "./memory.ts";
 import { namesOf } from "./people.ts";
@@ -33,12 +39,26 @@ export function scopeRecord(memory: Memory, scope: ExportScope): DayRecord {
   return {
     ...bare,
     jobs,
-    due: jobs.flatMap((entry) =>
-      dueItems(entry, laterJobs(entry.job, jobsAround(memory, entry.job)), zone),
-    ),
+    due: dueOf(memory, jobs, zone),
     certificates: certificatesOf(memory),
     supplierOf: (part) => supplierOf(memory, part),
   };
+}
+
+function dueOf(memory: Memory, jobs: readonly ExportJob[], zone: string): readonly DueItem[] {
+  const day = (iso: string): string => localTime(iso, zone)?.date ?? iso.slice(0, 10);
+  const units = jobs.map((entry) => ({
+    entry,
+    others: onUnit(entry.job, jobsAround(memory, entry.job)),
+  }));
+  const once = units.flatMap(({ entry, others }) =>
+    dueItems(
+      entry,
+      others.filter(({ opened }) => Date.parse(opened) > Date.parse(entry.job.opened)),
+      zone,
+    ),
+  );
+  return [...once, ...inspectionsDue(units, day)];
 }
 
 function exportJob(memory: Memory, job: Job): ExportJob {
@@ -55,15 +75,14 @@ function exportJob(memory: Memory, job: Job): ExportJob {
   };
 }
 
-/** Jobs on the same unit that were opened after it. */
-function laterJobs(job: Job, all: readonly Job[]): readonly Job[] {
+/** The other jobs on the same unit. */
+function onUnit(job: Job, all: readonly Job[]): readonly Job[] {
   return all.filter(
     (other) =>
       other.job !== job.job &&
       job.equipment !== null &&
       other.equipment === job.equipment &&
-      other.site === job.site &&
-      Date.parse(other.opened) > Date.parse(job.opened),
+      other.site === job.site,
   );
 }
 

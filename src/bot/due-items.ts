@@ -1,9 +1,16 @@
-import { isOutside } from "../judge/checks/leak-reminder.ts";
-import { ownBasis } from "../judge/own-limit.ts";
 import type { EquipmentFacts, Finding, Job } from "../model.ts";
 import { daysLater, followUpDays, repairDays } from "../physics/leak-rules.ts";
 import type { DueItem, ExportJob } from "../show/exports/sheet-source.ts";
 import { localTime } from "../show/local-time.ts";
+import {
+  asksRepair,
+  circuitOf,
+  fromOf,
+  inEurope,
+  isRepair,
+  isVerification,
+  momentsOf,
+} from "./leak-moments.ts";
 
 /** Days within which the European rule wants a repaired leak looked at again, and hours before which it is too early: Regulation (EU) 2024/573 Art. 4. */
 const europeAgain = { days: 30, hours: 24 } as const;
@@ -32,21 +39,16 @@ interface Due {
 
 function itemsOf(finding: Finding, { entry, later, zone }: Due): readonly DueItem[] {
   const { job, equipment } = entry;
-  const circuit = /^circuit /i.test(finding.about) ? finding.about : undefined;
+  const circuit = circuitOf(finding);
   const of = circuit === undefined ? "" : `${circuit}: `;
-  const added = job.readings.findLast(
-    (r) =>
-      r.quantity === "mass" &&
-      r.action === "charged" &&
-      (circuit === undefined || r.subject === undefined || r.subject === circuit),
-  );
-  const from = added?.taken ?? job.status_at;
+  const from = fromOf(job, circuit);
   const jobs = [job, ...later];
-  const repaired = momentOf(jobs, from, isRepair);
-  const verified = momentOf(jobs, repaired ?? from, isVerification);
+  const repaired = momentsOf(jobs, from, isRepair)[0];
+  const verified = momentsOf(jobs, repaired ?? from, isVerification)[0];
   const day = (iso: string): string => localTime(iso, zone)?.date ?? iso.slice(0, 10);
   const repair: DueItem = {
     job: job.job,
+    kind: "repair",
     what: `${of}${repairWords(equipment, day(from))}`,
     due: daysLater(day(from), repairDays.usual) ?? day(from),
     basis: finding.basis,
@@ -59,10 +61,11 @@ function itemsOf(finding: Finding, { entry, later, zone }: Due): readonly DueIte
   };
   if (verified === undefined || repaired === undefined) return [repair];
   const hours = inEurope(finding) ? europeAgain.hours : sameCheckHours;
-  const again = momentOf(jobs, hoursAfter(verified, hours), isVerification);
+  const again = momentsOf(jobs, hoursAfter(verified, hours), isVerification)[0];
   const days = inEurope(finding) ? europeAgain.days : followUpDays;
   const followUp: DueItem = {
     job: job.job,
+    kind: "follow_up",
     what: `${of}follow-up check`,
     due: daysLater(day(verified), days) ?? day(verified),
     basis: finding.basis,
@@ -72,13 +75,6 @@ function itemsOf(finding: Finding, { entry, later, zone }: Due): readonly DueIte
   };
   return [repair, followUp];
 }
-
-/** Over its limit, where the rule reaches the unit; in Europe any leak. A company's own limit sets no dates. */
-const asksRepair = (finding: Finding): boolean =>
-  (finding.level === "bad" && !isOutside(finding) && finding.basis !== ownBasis) ||
-  (inEurope(finding) && finding.level === "watch");
-
-const inEurope = ({ basis }: Finding): boolean => basis.startsWith("EU");
 
 /** "…; by 2026-09-09 where the process must stop for it" */
 function repairWords({ use }: EquipmentFacts, from: string): string {
@@ -90,31 +86,3 @@ function repairWords({ use }: EquipmentFacts, from: string): string {
 
 const hoursAfter = (iso: string, hours: number): string =>
   new Date(Date.parse(iso) + hours * 3_600_000).toISOString();
-
-type Said = Job["statements"][number]["statement"];
-
-function isRepair(said: Said): boolean {
-  if (said.kind !== "action" || said.planned === true) return false;
-  return said.action === "repaired" || said.action === "brazed" || said.action === "tightened";
-}
-
-function isVerification(said: Said): boolean {
-  if (said.kind === "observation") {
-    return said.denied !== true && ["no_leak_found", "holding_steady"].includes(said.observation);
-  }
-  return said.kind === "action" && said.action === "vacuum_isolated";
-}
-
-/** When something was first said at or after a moment, on these jobs. */
-function momentOf(
-  jobs: readonly Job[],
-  from: string,
-  fits: (said: Said) => boolean,
-): string | undefined {
-  return jobs
-    .flatMap((job) => job.statements)
-    .filter((line) => line.undone !== true && line.deleted !== true && fits(line.statement))
-    .map(({ at }) => at)
-    .filter((at) => Date.parse(at) >= Date.parse(from))
-    .sort((a, b) => Date.parse(a) - Date.parse(b))[0];
-}

@@ -64,3 +64,29 @@ export function daysLater(isoDate: string, days: number): string | undefined {
   if (Number.isNaN(start)) return undefined;
   return new Date(start + days * 86_400_000).toISOString().slice(0, 10);
 }
+
+/** kg of full charge from which inspections are quarterly: 500 lb. Source: 40 CFR 82.157(g), 84.106(g). */
+const quarterlyFromKg = 500 * kilogramPerPound;
+
+/**
+ * Months between the leak inspections that follow a rate over its limit: 3 for refrigeration and
+ * processes from 500 lb on, else 12 ("once per calendar year"). Without a use the stricter counts.
+ * Source: 40 CFR 82.157(g)(1), 84.106(g)(1).
+ */
+export function inspectionMonths(fullChargeKg: number, use: ApplianceUse | undefined): 3 | 12 {
+  return use !== "comfort_cooling" && fullChargeKg + roundingKg >= quarterlyFromKg ? 3 : 12;
+}
+
+/** When they end. Source: 40 CFR 82.157(g)(1), 84.106(g)(1). */
+export const inspectionsEnd = (months: 3 | 12): string =>
+  months === 3
+    ? "until four quarters in a row were not over"
+    : "until a calendar year was not over";
+
+/** An ISO date some months later, the last day where the month is shorter. Source: calendar arithmetic in UTC. */
+export function monthsLater(isoDate: string, months: number): string {
+  const [year = 0, month = 1, day = 1] = isoDate.slice(0, 10).split("-").map(Number);
+  const last = new Date(Date.UTC(year, month + months, 0)).getUTCDate();
+  const date = new Date(Date.UTC(year, month - 1 + months, Math.min(day, last)));
+  return date.toISOString().slice(0, 10);
+}

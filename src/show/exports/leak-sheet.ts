@@ -3,7 +3,14 @@ import { gasOf } from "../gas-of.ts";
 import { stands } from "../standing-reading.ts";
 import { personName, verdictWords } from "../wording.ts";
 import type { SheetMaker } from "./sheet-maker.ts";
-import { cellTime, type DayRecord, type ExportJob, onDay, pounds } from "./sheet-source.ts";
+import {
+  cellTime,
+  type DayRecord,
+  type DueItem,
+  type ExportJob,
+  onDay,
+  pounds,
+} from "./sheet-source.ts";
 
 /** Every job at which refrigerant went in, with the leak rate that follows and what it is held against. */
 export const leakSheet: SheetMaker = {
@@ -29,7 +36,12 @@ export const leakSheet: SheetMaker = {
       about: "method, limit and reminder, in words",
     },
     { name: "basis", kind: "text", about: "the rule; whether it applies is the office's to say" },
-    { name: "next due", kind: "text", about: "the first open date that follows" },
+    { name: "next due", kind: "time", about: "the first open date that follows" },
+    {
+      name: "inspection due",
+      kind: "time",
+      about: "the next periodic leak check of the appliance; whether it applies is the office's",
+    },
     { name: "by", kind: "text", about: "who put it in" },
     { name: "certificate", kind: "text", about: "of that person, from the office's list" },
     { name: "message", kind: "text", about: "message of the last weight" },
@@ -77,10 +89,7 @@ function leakRow(
   const full = own?.charge_kg ?? equipment.charge_kg;
   const added = circuit === undefined ? job.refrigerant.charged_kg : sum(weights, "charged");
   const out = circuit === undefined ? job.refrigerant.recovered_kg : sum(weights, "recovered");
-  const due = record.due?.find(
-    ({ job: of, state, what }) =>
-      of === job.job && state === "open" && (circuit === undefined || what.startsWith(circuit)),
-  );
+  const due = openDates(record, job.job, circuit);
   return [
     [
       job.job,
@@ -98,12 +107,25 @@ function leakRow(
       finding === undefined ? null : verdictWords[finding.level],
       finding?.says ?? null,
       finding?.basis ?? null,
-      due?.due ?? null,
+      due[0]?.due ?? null,
+      due.find(({ kind }) => kind === "inspection")?.due ?? null,
       personName(last.who, record.names),
       record.certificates?.[last.who] ?? null,
       last.message,
     ],
   ];
+}
+
+/** What is open of a job, or of one of its circuits, the first date first. */
+function openDates(
+  { due = [] }: DayRecord,
+  job: number,
+  circuit: string | undefined,
+): readonly DueItem[] {
+  return due
+    .filter((item) => item.job === job && item.state === "open")
+    .filter(({ what }) => circuit === undefined || what.startsWith(circuit))
+    .sort((a, b) => (a.due < b.due ? -1 : 1));
 }
 
 function circuitOf({ circuits }: ExportJob["equipment"], name: string) {

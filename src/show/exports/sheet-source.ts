@@ -27,6 +27,7 @@ export interface Change {
 /** Something that a rule or the office's own habit wants by a day. */
 export interface DueItem {
   readonly job: number;
+  readonly kind: "repair" | "follow_up" | "inspection";
   readonly what: string;
   /** "2026-06-11" */
   readonly due: string;
