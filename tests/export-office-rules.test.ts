@@ -93,3 +93,24 @@ test("a step of hours that is none is refused with its reason", async () => {
   expect(exit).toBe(1);
   expect(out.join("\n")).toContain('line 2: "0" is no step of 1 to 60 minutes');
 });
+
+test("what was decided of a part stands beside it; what is declined is neither ordered nor open", async () => {
+  const sheet = await day([
+    "need a contactor 12E4 and a fan motor",
+    "need a drive, part 60-12E4",
+    "customer approved the contactor",
+    "fan motor declined",
+  ]);
+  expect(sheet("parts").map(({ part, decision, message }) => [part, decision, message])).toEqual([
+    ["contactor", "approved", "m3"],
+    ["fan motor", "declined", "m4"],
+    ["drive", "", "m2"],
+  ]);
+  expect(sheet("to-order").map(({ part, decision }) => [part, decision])).toEqual([
+    ["contactor", "approved"],
+    ["drive", ""],
+  ]);
+  const open = sheet("open").filter(({ kind }) => kind === "part");
+  expect(open.map(({ what }) => what)).toEqual(["12E4 contactor", "60-12E4 drive"]);
+  expect(sheet("jobs")[0]?.["parts open"]).toBe("12E4 contactor; 60-12E4 drive");
+});

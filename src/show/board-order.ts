@@ -16,9 +16,9 @@ export function moverOf(job: Job, now: string): Mover {
   return job.status === "on_site" || job.status === "on_the_way" ? "crew" : "others";
 }
 
-/** A part that was asked for and is not ordered or fitted since. */
+/** A part that was asked for and is ordered, fitted, here or declined since. */
 export function served(job: Job, needed: Job["parts"][number]): boolean {
-  if (needed.arrived === true) return true;
+  if (needed.arrived === true || needed.decided === "declined") return true;
   return job.parts.some(
     (other) => other.state !== "needed" && sameThing(other, needed) && other.at >= needed.at,
   );

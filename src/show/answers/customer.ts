@@ -1,4 +1,5 @@
 import type { Job, ReplyInput } from "../../model.ts";
+import { served } from "../board-order.ts";
 import { localTime } from "../local-time.ts";
 import { personName } from "../wording.ts";
 import type { Answer } from "./answer.ts";
@@ -36,7 +37,7 @@ function outlook(job: Job): string {
   if (job.status === "no_access") return "Please tell us when somebody can open for us.";
   if (ordered?.due !== undefined) return `A part is ordered and due ${ordered.due}.`;
   if (ordered !== undefined) return "A part is ordered; we call when it is here.";
-  if (job.parts.some((p) => p.state === "needed"))
+  if (job.parts.some((p) => p.state === "needed" && !served(job, p)))
     return "A part is needed; we call with its date.";
   if (job.status === "on_site") return "We call when we know more.";
   return "We call before we come.";

@@ -12,6 +12,13 @@ export const partsSheet: SheetMaker = {
     { name: "number", kind: "text", about: "part number, as text" },
     { name: "quantity", kind: "number", about: "where said" },
     { name: "state", kind: "text", about: "needed, ordered or fitted" },
+    {
+      name: "decision",
+      kind: "text",
+      about:
+        "approved or declined, where the customer or the office said so; at, by and message are then of that",
+    },
+    { name: "here", kind: "text", about: "yes: said to have arrived" },
     { name: "due", kind: "text", about: "as said" },
     { name: "due_on", kind: "time", about: "the day that this means, from the day it was said" },
     { name: "at", kind: "time", about: "when that was said" },
@@ -30,6 +37,8 @@ export const partsSheet: SheetMaker = {
           part.number ?? null,
           part.quantity ?? null,
           part.state,
+          part.decided ?? null,
+          part.arrived === true ? "yes" : null,
           part.due ?? null,
           part.due_on ?? null,
           cellTime(record, part.at),

@@ -4,7 +4,7 @@ import { personName } from "../wording.ts";
 import type { SheetMaker } from "./sheet-maker.ts";
 import { cellTime, type DayRecord, type ExportJob } from "./sheet-source.ts";
 
-/** Parts asked for and not fitted, over all jobs: those to order first, then those on their way, then those that are here. */
+/** Parts asked for, not fitted and not declined, over all jobs: those to order first, then those on their way, then those that are here. */
 export const toOrderSheet: SheetMaker = {
   name: "to order",
   spare: true,
@@ -14,6 +14,7 @@ export const toOrderSheet: SheetMaker = {
     { name: "number", kind: "text", about: "part number, as text" },
     { name: "quantity", kind: "number", about: "where said" },
     { name: "supplier", kind: "text", about: "from the company's parts list" },
+    { name: "decision", kind: "text", about: "approved, where the customer or the office said so" },
     { name: "due", kind: "text", about: "as said" },
     { name: "due_on", kind: "time", about: "the day that this means, from the day it was said" },
     { name: "job", kind: "number", about: "job number" },
@@ -44,7 +45,7 @@ function stateOf({ job }: ExportJob, part: JobPart): (typeof states)[number] | u
   if (part.state === "needed" && part.arrived !== true) {
     return served(job, part) ? undefined : "to order";
   }
-  if (part.state === "fitted") return undefined;
+  if (part.state === "fitted" || part.decided === "declined") return undefined;
   const fitted = job.parts.some(
     (other) => other.state === "fitted" && served({ ...job, parts: [other] }, part),
   );
@@ -62,6 +63,7 @@ function orderRow(
     part.number ?? null,
     part.quantity ?? null,
     record.supplierOf?.(part) ?? null,
+    part.decided ?? null,
     part.due ?? null,
     part.due_on ?? null,
     job.job,

@@ -76,7 +76,8 @@ function partsOnce(parts: readonly JobPart[]): readonly (readonly JobPart[])[] {
 function stateOf(part: JobPart, record: DayRecord): string {
   const day = part.due_on ?? part.due;
   const due = day === undefined ? "" : `, due ${day}`;
-  return `${part.state} ${cellTime(record, part.at).slice(5, 16)}${due}`;
+  const decided = part.decided === undefined ? "" : `, ${part.decided}`;
+  return `${part.state}${decided} ${cellTime(record, part.at).slice(5, 16)}${due}`;
 }
 
 /** Weights in and out, and their sums in both units. */
