@@ -1,7 +1,8 @@
 import { decodeText } from "../../src/record/import/decode.ts";
 import type { SheetRow } from "../../src/record/import/sheet-row.ts";
+import { partsOf, plainArchive } from "./archive.ts";
 import { delimiterOf, rowsOf } from "./csv-rows.ts";
-import { inflatedSize } from "./inflated-size.ts";
+import { sheetArea } from "./sheet-area.ts";
 
 /** One table of an office file. */
 export interface SheetRows {
@@ -31,6 +32,9 @@ export async function sheetRows(bytes: Uint8Array): Promise<readonly SheetRows[]
 const noBook = "It is no workbook that can be read; save it again as XLSX or CSV.";
 /** Bytes of all parts of a workbook; a list of 100,000 rows has a tenth of it. Our choice, no source. */
 const mostInflated = 200 * 2 ** 20;
+/** A list of 100,000 rows and 50 columns; our choice, no source. */
+const mostCells = 5_000_000;
+const tooLarge = "The workbook is larger than any list of ours; save the list alone, as CSV.";
 /** Ten times what a list of 100,000 rows takes; our choice, no source. */
 const patienceMs = 30_000;
 
@@ -48,14 +52,19 @@ async function inTime<T>(reading: Promise<T>): Promise<T | undefined> {
 
 async function bookRows(bytes: Uint8Array): Promise<readonly SheetRows[] | string> {
   try {
-    const size = inflatedSize(bytes);
-    if (size === undefined) return noBook;
-    if (size > mostInflated)
-      return "The workbook is larger than any list of ours; save the list alone, as CSV.";
+    const parts = partsOf(bytes, /\.(?:xml|rels)$/i, mostInflated);
+    if (parts === "broken") return noBook;
+    if (parts === "too large") return tooLarge;
+    // any part may be a sheet; most of them have no cells
+    const area = parts.reduce(
+      (sum, part) => sum + sheetArea(Buffer.from(part.bytes).toString()),
+      0,
+    );
+    if (area > mostCells) return tooLarge;
     // only who imports a workbook waits for its reader to load
     const { default: readXlsxFile } = await import("read-excel-file/node");
     // a broken archive may leave its reader waiting for ever
-    const book = await inTime(readXlsxFile(Buffer.from(bytes)));
+    const book = await inTime(readXlsxFile(plainArchive(parts)));
     if (book === undefined) return noBook;
     const sheets = book.map(({ sheet, data }) => ({
       name: sheet,
