@@ -37,12 +37,14 @@ export function boardLoop(
     },
     refresh: () => {
       const at = now();
-      if (at - lastAt < boardEveryMs) return;
+      // a clock that was set back does not hold up the board
+      const passedMs = Math.abs(at - lastAt);
+      if (passedMs < boardEveryMs) return;
       const last = lastBoard(bot.store, name, channel);
       // the latest state wins: nothing is put behind one that is still on its way
       if (last?.state === "pending" || last?.state === "sending") return;
       const text = boardNow(bot, at);
-      const old = at - lastAt >= atLeastEveryMs;
+      const old = passedMs >= atLeastEveryMs;
       if (last?.state === "sent" && body(last.text) === body(text) && !old && !forced) return;
       lastAt = at;
       forced = false;

@@ -31,7 +31,8 @@ export function lastRun(store: Store, now: () => number): LastRun {
       saidAtMs < Math.min(started, alive + forgottenMs) &&
       saidAtMs > alive - waitedMs,
     beat: () => {
-      if (now() - beatAt < beatMs) return;
+      // a clock that was set back does not stop the beat
+      if (Math.abs(now() - beatAt) < beatMs) return;
       beatAt = now();
       moveCursor(store, { ...key, value: String(beatAt) });
     },

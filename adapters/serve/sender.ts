@@ -73,6 +73,9 @@ export function startSender(sending: Sending): Sender {
 const reasonOf = ({ bot }: Sending, error: unknown): string =>
   storeProblem(error, bot.store.path) ?? (error instanceof Error ? error.message : String(error));
 
+/** No platform asks to wait longer than this; our choice, no source. */
+const mostDelayMs = 3600_000;
+
 /** One row, until it is out, refused, or the program stops. */
 async function carry(sending: Sending, row: OutboxRow, waiting: Waits): Promise<void> {
   const { bot, platform, now } = sending;
@@ -92,7 +95,8 @@ async function carry(sending: Sending, row: OutboxRow, waiting: Waits): Promise<
     ...beginning(sending, row),
   };
   const waitMs = row.not_before === undefined ? 0 : Date.parse(row.not_before) - now();
-  if (waitMs > 0) await waiting.pause(waitMs);
+  // a clock that was set back since would hold the row up for as long
+  if (waitMs > 0 && waitMs <= mostDelayMs) await waiting.pause(waitMs);
   for (let index = 0; index < carrying.parts.length; index++) {
     const end = await carryPart(carrying, index);
     if (end === "stopped") return;
@@ -190,7 +194,9 @@ async function lookForIt(
   part: Part,
   index: number,
 ): Promise<Outcome | undefined> {
-  const { sending, waiting, since } = carrying;
+  const { sending, waiting } = carrying;
+  // the attempt was never later than now, whatever the clock showed then
+  const since = Math.min(carrying.since, sending.now());
   const settleMs = since + (sending.platform.settleMs ?? 0) - sending.now();
   if (settleMs > 0) await waiting.pause(settleMs);
   if (waiting.stopped()) return undefined;

@@ -9,6 +9,16 @@ import type { Working } from "./working.ts";
 /** Clocks of two machines differ, and the request took its time. */
 const slackMs = 60_000;
 
+const answersOf = /^reply:slack:(.+):\d+(?:#\d+)?$/;
+
+/** When the earliest moment was, by Slack's clock, at which a part can have gone out, ms. */
+function earliest({ door }: Working, part: Part, since: number): number {
+  const answered = answersOf.exec(part.key)?.[1];
+  const said = answered === undefined ? undefined : door.kept(answered)?.message.at;
+  // a clock of ours that runs ahead would look behind the post; an answer never precedes its message
+  return said === undefined ? since : Math.min(since, Date.parse(said));
+}
+
 /** Whether a part that may have gone out did: Slack knows no key, so the channel is read. */
 export async function findPart(
   working: Working,
@@ -21,7 +31,11 @@ export async function findPart(
   }
   const channel = working.crew.channelId(part.channel);
   if (channel === undefined) return { kind: "absent" };
-  const window = { channel, oldest: tsOfTime(since - slackMs), metadata: true };
+  const window = {
+    channel,
+    oldest: tsOfTime(earliest(working, part, since) - slackMs),
+    metadata: true,
+  };
   const root = threadTs(part);
   try {
     // a post in a thread is not in the channel's history
