@@ -6,6 +6,7 @@ import { z } from "zod";
 import type { ChatKind, ChatPlatform, Door, Part } from "../chat-platform.ts";
 import { isoWithOffset } from "../local-time.ts";
 import { problemsOf } from "../serve/problems.ts";
+import { sentenceOf } from "../serve/pump.ts";
 import { type Speaker, speakerFrom, translate } from "./translate.ts";
 
 const name = "terminal";
@@ -151,7 +152,7 @@ function hear(text: string, hearing: Hearing, { door, print, ask }: Surroundings
     const id = `${at}-${process.pid}-${count}`;
     door.deliver({ message: translate({ text, at, id }, speaker) });
   } catch (error) {
-    print(error instanceof Error ? `Not kept: ${error.message}` : "Not kept.");
+    print(`Not kept: ${sentenceOf(error, door.storePath ?? "the store")}`);
     ask();
   }
   return { speaker, count, said: when };
