@@ -1,0 +1,56 @@
+/**
+ * What is mutated, by folder: the files left out hold tables alone, and the tests are those that
+ * reach the folder in their own process and take seconds.
+ */
+const bot = [
+  "closing",
+  "conversations",
+  "days",
+  "due-times",
+  "opening",
+  "peers",
+  "places",
+  "repeats",
+];
+
+export const folders = {
+  physics: {
+    leftOut: ["tables/", "constants.ts"],
+    tests: ["physics-*", "judge-examples", "judge-electrical", "judge-gas", "judge-kinds"],
+  },
+  judge: {
+    leftOut: ["list.ts", "words.ts"],
+    tests: [
+      "judge-bridge",
+      "judge-c*",
+      "judge-e*",
+      "judge-gas",
+      "judge-gas-words",
+      "judge-kinds",
+      "judge-lists",
+      "judge-next",
+      "judge-properties",
+    ],
+  },
+  record: {
+    leftOut: ["schema.ts"],
+    tests: [
+      ...bot,
+      "asides",
+      "chain",
+      "clocks",
+      "erase",
+      "import",
+      "machine",
+      "power-cut",
+      "rest",
+      "store",
+      "store-*",
+      "upgrade",
+    ],
+  },
+  read: {
+    leftOut: ["words/", "list.ts"],
+    tests: ["read", "read-properties", "gas-names", "judge-cases", ...bot],
+  },
+};
