@@ -114,7 +114,7 @@ function isGas(reading: Reading, scene: Scene): boolean {
 function circuitFrom(about: string, gas: readonly Reading[], scene: Scene): Circuit {
   const ambientPa = ambientPaAt(scene);
   const refrigerant = refrigerantOf(scene);
-  const suction = last(gas, "pressure", "suction");
+  const suction = last(gas, "pressure", "suction") ?? last(gas, "pressure", "evaporator_out");
   const liquid = last(gas, "pressure", "liquid");
   const high = liquid ?? last(gas, "pressure", "discharge");
   const suctionPa = paOf(suction, ambientPa);
@@ -144,14 +144,21 @@ function circuitFrom(about: string, gas: readonly Reading[], scene: Scene): Circ
       bubbleCel: bubbleCel ?? cel("discharge_saturation"),
       dewCel: saturation(refrigerant, "dew", highPa) ?? cel("discharge_saturation"),
       saidSuperheatK: numberAt(
-        gas.findLast((one) => one.quantity === "superheat" && one.at !== "discharge"),
+        gas.findLast((one) => one.quantity === "superheat" && !isOfDischarge(one)),
       ),
-      saidDischargeSuperheatK: numberAt(last(gas, "superheat", "discharge")),
+      saidDischargeSuperheatK: numberAt(
+        gas.findLast((one) => one.quantity === "superheat" && isOfDischarge(one)),
+      ),
       saidSubcoolingK: numberAt(gas.findLast((one) => one.quantity === "subcooling")),
       toldSuperheatK: numberAt(told(scene, "superheat")),
       toldSubcoolingK: numberAt(told(scene, "subcooling")),
     }),
   };
+}
+
+/** Superheat of the discharge gas, which is not the suction's. */
+function isOfDischarge(reading: Reading): boolean {
+  return reading.at === "discharge" || /\b(?:disch(?:arge)?|hot gas|dsh)\b/i.test(reading.said);
 }
 
 /** A figure of an earlier visit, or one that a chart or another man gave. */
@@ -174,7 +181,7 @@ function liftOf(
   const pressures = gas.filter((one) => one.quantity === "pressure");
   const pair = latestPair(
     scene,
-    pressures.filter((one) => one.at === "suction"),
+    pressures.filter((one) => one.at === "suction" || one.at === "evaporator_out"),
     pressures.filter((one) => one.at === "liquid" || one.at === "discharge"),
   );
   const suctionPa = paOf(pair?.[0], ambientPa);

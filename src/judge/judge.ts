@@ -59,11 +59,14 @@ function causeEvidence(all: Scene, before: Scene, after: Scene): Evidence[] {
   const cured = inVain || first.all.length > 0 ? [] : mended.filter((one) => isCure(one, all));
   if (cured.length > 0) return [...signsOf(after, findingsOf(after)).adverse, ...cured];
   if (inVain || first.all.length === 0) return [...signsOf(all, findingsOf(all)).all, ...mended];
+  const leaks = signsOf(after, findingsOf(after)).adverse.filter((one) => one.sign === leakFound);
   const onlyUpkeep = mended.length > 0 && mended.every((one) => upkeep.includes(one.sign));
-  if (first.adverse.length > 0 && !onlyUpkeep) return [...first.all, ...mended];
+  if (first.adverse.length > 0 && !onlyUpkeep) return [...first.all, ...leaks, ...mended];
   return [...first.all, ...signsOf(after, findingsOf(after)).adverse, ...mended];
 }
 
+/** A hole was there before anything was recovered or opened to find it. */
+const leakFound = "leak_traces:leak_found";
 const upkeep: readonly string[] = ["mended:filter", "mended:coil"];
 const better =
   /\b(?:now|fixed (?:it|that)|cured|came (?:up|down|back)|went (?:from|up|down|back)|dropped to|runs|running (?:good|fine|again))\b/;

@@ -1,5 +1,6 @@
 import type { CaseNote, Reading } from "../model.ts";
 import type { Place } from "../vocabulary.ts";
+import { partWords } from "./liquid-part.ts";
 
 /** Places by the words just before or after a number that has none. */
 const spots: readonly (readonly [words: RegExp, at: Place])[] = [
@@ -37,7 +38,9 @@ function besides(reading: Reading, note: CaseNote): { before: string; after: str
 export function airPlaces(note: CaseNote): Map<Reading, Place> {
   const found = new Map<Reading, Place>();
   const text = (note.text ?? "").toLowerCase();
-  const streams = [...text.matchAll(/\b(in|out)\b ?(?=\d)/g)];
+  const streams = [...text.matchAll(/\b(in|out)\b ?(?=\d)/g)].filter(
+    ({ index }) => !partWords.test(text.slice(Math.max(0, index - near), index)),
+  );
   const heads = new Set(streams.map((one) => one[1]));
   if (!heads.has("in") || !heads.has("out")) return chartPlaces(note, text);
   for (const one of note.readings) {

@@ -89,7 +89,7 @@ export function sceneOf(whole: Case, some: readonly CaseNote[] = whole.notes): S
 
 /** "customer thinks it's low": what a layman supposes is no sign of the charge. */
 function isGuessOfCharge(note: CaseNote): boolean {
-  return /\b(?:customer|owner|tenant|manager|client|cook|guest|office|he|she|they)\b[^.]{0,12}\b(?:thinks?|thought|guess\w*|believes?|suspects?|figures?|reckons?|wonders?|says|said|swears?)\b[^.]{0,24}\blow\b/i.test(
+  return /\b(?:customer|owner|tenant|manager|client|cook|guest|office|he|she|they)\b[^.]{0,12}\b(?:thinks?|thought|guess\w*|believes?|suspects?|figures?|reckons?|wonders?|asks?|asked|says|said|swears?)\b[^.]{0,24}\blow\b/i.test(
     note.text ?? "",
   );
 }

@@ -2,6 +2,7 @@ import { atFrequencies } from "./at-frequencies.ts";
 import { rateBoth } from "./beside.ts";
 import { differenceBehind } from "./difference-behind.ts";
 import type { Draft } from "./draft.ts";
+import { dryBeside } from "./dry-beside.ts";
 import { gaugeLetters, lettered, lineTemperatures } from "./gauge-letters.ts";
 import {
   againAt,
@@ -43,6 +44,7 @@ export function besideEachOther(items: readonly Item[], drafts: readonly Draft[]
   plates(items, drafts);
   rowOfMegohms(items, drafts);
   atFrequencies(drafts, items);
+  dryBeside(items, drafts);
   inAndOut(items, drafts);
   inThenOut(items, drafts);
   waterSides(items, drafts);

@@ -31,6 +31,7 @@ import { nextPoint } from "./next-point.ts";
 import { likeLeft, oilIsWarm, own } from "./own-words.ts";
 import { pairAgain } from "./pair-again.ts";
 import { pairsAgain } from "./pairs-again.ts";
+import { pairsInRow } from "./pairs-in-row.ts";
 import { pinsBehindGround } from "./pins-behind-ground.ts";
 import {
   byCapacitor,
@@ -257,6 +258,7 @@ export function infer(
   byVolts(list, items, setting, context);
   pinsBeforeGround(list, items);
   legsDraw(list, setting, context);
+  pairsInRow(list, items);
   rowAgain(list, items);
   onTheOthers(list, items);
   alongLists(list, items);

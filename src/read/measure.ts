@@ -7,6 +7,7 @@ import { chain } from "./chain.ts";
 import { columns, timedRows } from "./columns.ts";
 import { conditions } from "./conditions.ts";
 import { correct } from "./correct.ts";
+import { countOfRow } from "./count-of-row.ts";
 import { describe } from "./describe.ts";
 import type { Draft } from "./draft.ts";
 import { gather } from "./gather.ts";
@@ -169,6 +170,7 @@ export function measure(note: Note): void {
   approaches(items, drafts);
   markedThenRead(items, drafts);
   zeros(drafts, note);
+  countOfRow(drafts, items);
   const placeless = columns(drafts, items);
   timedRows(drafts, items);
   shareRows(drafts, items);

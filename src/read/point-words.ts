@@ -57,13 +57,13 @@ function railTo(build: Building, i: number): Point | undefined {
   return { name: /^[mn]/.test(text) ? "DC-" : "DC+", end: i + 1, family: "dc" };
 }
 
-/** "return minus .35 supply plus .42": a sign, where no bridge is spoken of. */
+/** "return minus .35 supply plus .42", "plate plus lines is 10.2": a sign or "and", where no bridge is spoken of. */
 function plusSign(build: Building, i: number): boolean {
   if (build.tokens[i]?.text !== "plus") return false;
-  const value = build.tokens[i + 1];
-  if (value?.kind !== tokenKind.number && value?.word?.number === undefined) return false;
   return !build.tokens.some(({ text }) =>
-    /^(?:diode|diodes|bridge|rectifier|module|igbt|dc|bus|negative|[uvw]|[lt][123])$/.test(text),
+    /^(?:diode|diodes|bridge|rectifier|module|ipm|igbt|igbts|dc|bus|rail|rails|negative|[uvwlt]|[lt][123])$/.test(
+      text,
+    ),
   );
 }
 

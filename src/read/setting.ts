@@ -44,6 +44,20 @@ function overAt(items: readonly Item[], at: number): boolean {
   return volts > 0 && behind[volts - 1]?.text === "at";
 }
 
+/** V; what a silicon junction drops in a meter's diode range: service literature, common practice. */
+const junctionV = { from: 0.25, to: 0.75 };
+/** Drops that make a row of a bridge's legs. */
+const fewestDrops = 3;
+
+/** "rectifier 0.42 0.43 0.42": told of a bridge, three or more bare figures as a junction drops. */
+function isRowOfDrops(items: readonly Item[]): boolean {
+  if (!items.some(({ text }) => /^(?:rectifiers?|bridge|ipm|igbts?|module)$/.test(text)))
+    return false;
+  const bare = items.filter(({ kind, unit }) => kind === itemKind.number && unit === undefined);
+  const drops = bare.filter(({ value }) => value >= junctionV.from && value <= junctionV.to);
+  return drops.length >= fewestDrops && bare.every((one) => drops.includes(one) || one.spoken);
+}
+
 /** "u-v .45 fwd, OL rev", "U to V .45 one way": only a junction is told by its way. */
 function bothWays(items: readonly Item[], at: number): boolean {
   const text = items[at]?.text ?? "";
@@ -68,6 +82,7 @@ function wordsOf(items: readonly Item[]): Words {
     rails: false,
     pipes: false,
   };
+  if (isRowOfDrops(items)) words.diode = true;
   for (const [at, item] of items.entries()) {
     if (isTestVoltage(item) && items[at + 1]?.text === "test") words.insulation = true;
     if (item.kind === itemKind.ground) words.ground = true;

@@ -2,7 +2,39 @@ import type { Draft } from "./draft.ts";
 import type { Item } from "./item.ts";
 import { between } from "./relate.ts";
 
-const sides: ReadonlySet<string> = new Set(["suction", "discharge", "liquid", "oil"]);
+const sides: ReadonlySet<string> = new Set([
+  "suction",
+  "discharge",
+  "liquid",
+  "oil",
+  "evaporator_out",
+  "condenser_out",
+]);
+
+/** "250 psig liquid 98 F": between the two stands nothing but the place that both are of. */
+function placeBetween(items: readonly Item[], left: Draft, right: Draft): boolean {
+  return (
+    right.index === left.index + 2 &&
+    left.unit !== undefined &&
+    right.ownUnit &&
+    items[left.index + 1]?.label?.place === left.place
+  );
+}
+
+/** "liquid 328 psig and 100 F at the outdoor": where the gauge hangs, not the weather. */
+function atOutdoorUnit(items: readonly Item[], left: Draft, right: Draft): boolean {
+  return (
+    right.place === "outdoor_air" &&
+    left.place === "liquid" &&
+    items[left.index + 1]?.text === "and" &&
+    /^at(?: the)? outdoor(?! (?:air|temp))/.test(
+      items
+        .slice(right.index + 1, right.index + 4)
+        .map(({ text }) => text)
+        .join(" "),
+    )
+  );
+}
 
 /** "106 psig / 77 F at the suction", "suction 97 psi 49 F": pressure and temperature of one place. */
 export function shareSide(list: readonly Draft[], items: readonly Item[]): void {
@@ -20,6 +52,9 @@ export function shareSide(list: readonly Draft[], items: readonly Item[]): void 
     const kinds = `${left.quantity} ${right.quantity}`;
     if (kinds !== "pressure temperature" && kinds !== "temperature pressure") return;
     const gap = between(items, left, right);
+    if (placeBetween(items, left, right) && left.place !== undefined && sides.has(left.place))
+      right.place ??= left.place;
+    if (atOutdoorUnit(items, left, right)) right.place = left.place;
     if (!gap.list && !gap.empty) return;
     if (
       left.place === undefined &&

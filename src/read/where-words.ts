@@ -67,6 +67,7 @@ export function weather(items: readonly Item[], draft: Draft): void {
   const after = items[draft.index + 2];
   const first = items[draft.index - 1];
   const ahead = items[draft.index - 2];
+  if (first?.text === "out" && goesOnFromIn(items, draft.index)) return;
   const airs = items
     .slice(0, draft.index)
     .some((one) => one.label?.place === "supply_air" || one.label?.place === "return_air");
@@ -105,6 +106,15 @@ export function weather(items: readonly Item[], draft: Draft): void {
     return;
   draft.place = "outdoor_air";
   draft.hint = "temperature";
+}
+
+/** "drier in 94 F, out 79 F": the other end of what the first was told of, no weather. */
+function goesOnFromIn(items: readonly Item[], at: number): boolean {
+  const before = items.slice(Math.max(0, at - 5), at);
+  const into = before.findIndex(
+    ({ text }, i) => text === "in" && before[i + 1]?.kind === itemKind.number,
+  );
+  return into >= 0 && items.slice(0, at).some(movesNoAir);
 }
 
 const noAir =

@@ -6,6 +6,7 @@ import { type Figures, figuresOf } from "../figures.ts";
 import { sumsOf } from "../masses.ts";
 import { numberOf } from "../pick.ts";
 import type { Scene } from "../scene.ts";
+import { chargeUndecided } from "./charge-undecided.ts";
 import { recoveryLevel } from "./recovery.ts";
 import { testCharge } from "./test-charge.ts";
 
@@ -28,6 +29,18 @@ export const charge: Check = {
       notes: ["recovered 17.8 kg"],
       equipment: { refrigerant: "R-410A", charge_kg: 18 },
     },
+    {
+      level: "unknown",
+      notes: ["suction 118 psig 50 F"],
+      equipment: {
+        drive: "inverter",
+        refrigerant: "R-410A",
+        metering: "expansion_valve",
+        mode: "cooling",
+        operation: "normal",
+        kind: "outdoor unit",
+      },
+    },
   ],
   signs: [
     "weighed:short",
@@ -45,6 +58,7 @@ export const charge: Check = {
       ...cylinder(scene, figures),
       ...recoveryLevel(scene, figures),
       ...testCharge(scene, figures),
+      ...chargeUndecided(scene),
     ];
   },
 };

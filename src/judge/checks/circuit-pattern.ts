@@ -1,18 +1,17 @@
 import type { Finding } from "../../model.ts";
-import { applicationOf, inTestOperation } from "../application.ts";
+import { applicationOf } from "../application.ts";
 import { bands } from "../bands.ts";
 import type { Check } from "../check.ts";
 import { type Circuit, circuitsOf } from "../circuit.ts";
 import { contradictionsOf } from "../contradiction.ts";
-import { sumsOf } from "../masses.ts";
 import type { Scene } from "../scene.ts";
 import { circuitTrend } from "./circuit-trend.ts";
 import { subcoolingOf } from "./subcooling.ts";
 import { superheatOf } from "./superheat.ts";
 
 /**
- * Superheat and subcooling taken together: which way the pair points, airflow before charge. On a
- * variable machine outside test operation it names what is missing instead.
+ * Superheat and subcooling taken together: which way the pair points, airflow before charge. Not
+ * on a variable multi-zone machine, which holds both.
  */
 export const circuitPattern: Check = {
   name: "circuit_pattern",
@@ -27,18 +26,6 @@ export const circuitPattern: Check = {
         mode: "cooling",
       },
     },
-    {
-      level: "unknown",
-      notes: ["suction 118 psig 50 F"],
-      equipment: {
-        drive: "inverter",
-        refrigerant: "R-410A",
-        metering: "expansion_valve",
-        mode: "cooling",
-        operation: "normal",
-        kind: "outdoor unit",
-      },
-    },
   ],
   signs: [],
   judge: (scene) =>
@@ -48,11 +35,7 @@ export const circuitPattern: Check = {
 };
 
 function ofCircuit(circuit: Circuit, scene: Scene): Finding[] {
-  const pressures = circuit.suctionPa !== undefined || circuit.highPa !== undefined;
-  if (applicationOf(scene) === "multi_zone")
-    return pressures && !inTestOperation(scene) && sumsOf(scene).outKg === 0
-      ? [undecidable(circuit)]
-      : [];
+  if (applicationOf(scene) === "multi_zone") return [];
   const superheatK = superheatOf(circuit);
   const subcoolingK = subcoolingOf(circuit);
   if (superheatK === undefined || subcoolingK === undefined) return [];
@@ -107,19 +90,5 @@ function finding(circuit: Circuit, row: Row): Finding {
     basis: "fault tables",
     source:
       "Rossi & Braun 1997, Chen & Braun 2001 (directions of change of single-speed units in cooling)",
-  };
-}
-
-function undecidable(circuit: Circuit): Finding {
-  return {
-    about: circuit.about,
-    check: "circuit_pattern",
-    level: "unknown",
-    says: "On a variable multi-zone machine suction, head and superheat are what it holds, so they give no verdict on the charge. Weigh it, or run the forced test operation 15 to 20 minutes and read outdoor subcooling, discharge superheat and valve openings",
-    brief: "no charge verdict outside test operation",
-    values: {},
-    basis: "common practice",
-    source: "common practice, no source",
-    missing: "a weighed charge, or forced test operation settled 15 to 20 minutes",
   };
 }

@@ -1,6 +1,7 @@
 import type { Finding, Reading } from "../../model.ts";
 import type { Check } from "../check.ts";
 import { beside, figureSpan, noteOf, wordsNear } from "../near.ts";
+import { isOddDrop } from "../odd-drop.ts";
 import { numberOf, numbersOf, ofQuantity } from "../pick.ts";
 import type { Scene } from "../scene.ts";
 import { gist, listed, plain } from "../words.ts";
@@ -11,8 +12,6 @@ import { allVoltages, controlBelowV, isAcrossContact, sideOf } from "./volts.ts"
 
 /** V lost over a closed contact: the first is worth a look, the second a failed pole. Common practice, no source. */
 const contactDropV = { watch: 1, bad: 5 } as const;
-/** A pole that loses so many V, and so many times what the others lose, is burnt. Common practice, no source. */
-const oddPole = { fromV: 2, times: 10 } as const;
 /** Share of the line's volts lost behind a closed contactor with a pole open; the motor feeds some back. Common practice, no source. */
 const poleOpenShare = 0.3;
 /** V on the coil that should pull it in. Common practice, no source. */
@@ -180,19 +179,12 @@ const poleBefore =
 
 /** An open contactor passes nothing and is no fault. */
 function saysClosed(scene: Scene): boolean {
-  return scene.seen.some((one) => one.observation === "contactor_pulls_in");
+  if (scene.seen.some((one) => one.observation === "contactor_pulls_in")) return true;
+  return Math.max(...numbersOf(controlReadings(scene))) >= pullInV && saidIn.test(scene.words);
 }
 
-/** One pole loses volts where the others lose next to none under the same load. */
-function isOddPole(across: readonly number[]): boolean {
-  const [most, next] = [...across].sort((a, b) => b - a);
-  return (
-    most !== undefined &&
-    next !== undefined &&
-    most >= oddPole.fromV &&
-    most >= oddPole.times * next
-  );
-}
+/** "coil has 24 V and it's pulled in", with no contactor named beside it. */
+const saidIn = /\b(?:it'?s|its|and|with it) (?:is )?(?:pulled in|in|made|closed)\b(?! the)/;
 
 function contactFindings(scene: Scene): Finding[] {
   const across = numbersOf(
@@ -208,6 +200,14 @@ function contactFindings(scene: Scene): Finding[] {
   const drops = [...across, ...lost];
   if (drops.length === 0) return [];
   const drop = Math.max(...drops);
+  if (drop >= controlBelowV && lost.length === 0 && saysClosed(scene))
+    return [
+      found(
+        "bad",
+        `${listed(drops, "V")} across the poles with the contactor in: that pole does not close`,
+        "contactor:pole_open",
+      ),
+    ];
   if (drop >= controlBelowV && lost.length === 0)
     return [
       found("watch", `${listed(drops, "V")} across the poles: that pole is open`, "contactor:drop"),
@@ -220,7 +220,7 @@ function contactFindings(scene: Scene): Finding[] {
         "contactor:pole_open",
       ),
     ];
-  if (drop >= contactDropV.bad || isOddPole(across))
+  if (drop >= contactDropV.bad || isOddDrop(across))
     return [
       found(
         "bad",

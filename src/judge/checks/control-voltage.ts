@@ -82,13 +82,15 @@ function isControl(scene: Scene, reading: Reading): boolean {
 /** "the 5 V logic rail": its name, no reading. */
 function isRailName(scene: Scene, reading: Reading): boolean {
   const number = reading.figure.number.replace(/\./g, "\\.");
-  const name = new RegExp(`\\b${number} ?v(?:olts?)? (?:dc )?(?:supply|rail|logic)`);
+  const name = new RegExp(
+    `\\b${number} ?v(?:olts?)? (?:dc )?(?:and (?:3\\.3|5|12|15) ?v(?:olts?)? )?(?:suppl|rail|logic|outputs?\\b)`,
+  );
   const value = numberOf(reading) ?? 0;
   return [3.3, 5, 12, 15].includes(value) && name.test(beside(scene, reading, [0, railAfter]));
 }
 
 /** Letters after a figure that may make it a rail's name. */
-const railAfter = 16;
+const railAfter = 24;
 
 /** "no 24 volts": named because it is not there. */
 function isDenied(scene: Scene, reading: Reading): boolean {

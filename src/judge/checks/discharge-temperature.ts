@@ -12,6 +12,9 @@ const warmCel = celFromFahrenheit(200);
 /** K, 10 F of discharge superheat: below it liquid comes along. Source: common practice, no source. */
 const wetK = 10 * kelvinPerFahrenheit;
 
+/** Cel, 32 F: no running compressor's discharge line is colder. Common practice, no source. */
+const coldestCel = 0;
+
 /** Discharge line temperature against its limit, and its superheat. */
 export const dischargeTemperature: Check = {
   name: "discharge_temperature",
@@ -37,7 +40,7 @@ export const dischargeTemperature: Check = {
       },
     },
   ],
-  signs: ["discharge:hot", "discharge:usual", "discharge:wet"],
+  signs: ["discharge:hot", "discharge:usual", "discharge:wet", "sensor:off"],
   judge: (scene) => {
     const figures = figuresOf(scene);
     return circuitsOf(scene)
@@ -49,6 +52,7 @@ export const dischargeTemperature: Check = {
 function finding(circuit: Circuit, figures: Figures): Finding[] {
   const { dischargeCel, dewCel, about } = circuit;
   if (dischargeCel === undefined) return [];
+  if (dischargeCel < coldestCel) return [tooCold(circuit, figures)];
   const overK = dewCel === undefined ? undefined : dischargeCel - dewCel;
   const outcome = dischargeCel > hottestCel ? "hot" : (overK ?? wetK) < wetK ? "wet" : "usual";
   const superheated =
@@ -71,6 +75,22 @@ function finding(circuit: Circuit, figures: Figures): Finding[] {
       signs: [`discharge:${outcome}`],
     },
   ];
+}
+
+/** What a board believes of an open thermistor, and no line's temperature. */
+function tooCold({ about, dischargeCel }: Circuit, figures: Figures): Finding {
+  return {
+    about,
+    check: "discharge_temperature",
+    level: "unknown",
+    says: `Discharge line ${figures.temperature(dischargeCel ?? coldestCel)}: no running compressor shows that. Doubt the sensor or its plug before the machine, and measure the line`,
+    brief: "too cold to be true, doubt the sensor",
+    values: {},
+    basis: "common practice",
+    source: "common practice, no source",
+    missing: "the discharge line by your own thermometer",
+    signs: ["sensor:off"],
+  };
 }
 
 const words = {

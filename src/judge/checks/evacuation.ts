@@ -222,7 +222,7 @@ function finding(decay: Decay, { figures, points, hold }: Stood): Finding {
   return {
     about: "system",
     check: "evacuation",
-    level: rising ? "watch" : levels[decay.shape],
+    level: levels[decay.shape],
     says:
       decay.shape === "short"
         ? `${micronWords(decay.lastPa)}, too early to tell: next, ${next}`

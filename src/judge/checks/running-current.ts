@@ -1,5 +1,9 @@
 import type { Finding, Level, Reading } from "../../model.ts";
-import { explainedCurrentUnbalance, unbalancePercent } from "../../physics/unbalance.ts";
+import {
+  explainedCurrentUnbalance,
+  unbalancePercent,
+  voltageUnbalanceLimits,
+} from "../../physics/unbalance.ts";
 import type { Check } from "../check.ts";
 import { digitPercentOf } from "../digit.ts";
 import { ownBasis } from "../own-limit.ts";
@@ -46,6 +50,7 @@ export const runningCurrent: Check = {
     "current:high",
     "current:light",
     "current:line_dead",
+    "current:input_dead",
     "current:unbalanced_by_supply",
     "current:unbalanced_by_motor",
     "current:unbalanced",
@@ -123,6 +128,13 @@ function linesVerdict(
       basis: "common practice",
       sign: "current:none",
     };
+  if (values.length >= 2 && lowest <= deadShare * highest && isDriveInput(scene))
+    return {
+      level: "bad",
+      says: "one line into the drive carries nothing: a lost phase, its fuse or lug, or an open leg of the rectifier; the motor behind it says nothing here",
+      basis: "rectifier theory",
+      sign: "current:input_dead",
+    };
   if (values.length >= 2 && lowest <= deadShare * highest)
     return {
       level: "bad",
@@ -140,16 +152,33 @@ function linesVerdict(
   return loadVerdict(highest, scene);
 }
 
+/** The clamp was on what goes into the drive, in words. */
+function isDriveInput(scene: Scene): boolean {
+  return (
+    scene.facts.drive === "inverter" &&
+    /\b(?:line|input|supply|incoming) (?:side )?(?:amps?|currents?)|\bamps? (?:going )?in\b|\b(?:amps?|currents?) on L ?[123]\b/i.test(
+      scene.words,
+    )
+  );
+}
+
 function unbalanceVerdict(percent: string, unbalance: number, scene: Scene): Verdict {
   const off = `${percent} percent unbalance`;
+  const volts = voltageUnbalance(scene);
+  const inVolts = volts === undefined ? "" : String(Number(volts.toFixed(1)));
+  if (scene.facts.drive === "inverter" && (volts ?? 0) > voltageUnbalanceLimits.cooling)
+    return {
+      level: "watch",
+      says: `${off}, which a rectifier makes of ${inVolts} percent in the supply: put the supply right, and judge the motor by its output currents`,
+      basis: "rectifier theory",
+      sign: "current:unbalanced_by_supply",
+    };
   if (scene.facts.drive === "inverter")
     return {
       level: "good",
       says: `${off}, which a rectifier makes of a small supply unbalance: judge the motor by its output currents`,
       basis: "rectifier theory",
     };
-  const volts = voltageUnbalance(scene);
-  const inVolts = volts === undefined ? "" : String(Number(volts.toFixed(1)));
   if (volts === undefined)
     return {
       level: "watch",

@@ -1,6 +1,6 @@
 import type { Finding, Reading } from "../../model.ts";
 import type { Check } from "../check.ts";
-import { wordsNear } from "../near.ts";
+import { noteOf, wordsNear } from "../near.ts";
 import { numberOf, ofQuantity } from "../pick.ts";
 import type { Scene } from "../scene.ts";
 import { gist, ohmWords, plain } from "../words.ts";
@@ -23,9 +23,11 @@ export const sensor: Check = {
   ],
   signs: ["sensor:sound", "sensor:open", "sensor:off", "sensor:no_signal"],
   judge: (scene) => [
-    ...ofQuantity(scene.readings, "resistance")
-      .filter((one) => sensorWords.test(wordsNear(scene, one)))
-      .map((one) => resistanceFinding(one, scene)),
+    ...(sistersFinding(scene) ??
+      ofQuantity(scene.readings, "resistance")
+        .filter((one) => sensorWords.test(wordsNear(scene, one)))
+        .map((one) => resistanceFinding(one, scene))),
+    ...openAtPlug(scene),
     ...signalFinding(scene),
     ...told(scene, "sensor"),
   ],
@@ -45,6 +47,27 @@ function found(level: Finding["level"], says: string, sign?: string, missing?: s
     ...(missing === undefined ? {} : { missing }),
   };
 }
+
+/** Share by which sensors of one kind at one temperature may differ, a twin's own error included. Common practice, no source. */
+const twinShare = 0.3;
+
+/** "this one 2.1k, the other two are both 10.3k": sensors of one kind at one temperature agree. */
+function sistersFinding(scene: Scene): Finding[] | undefined {
+  const read = ofQuantity(scene.readings, "resistance").filter((one) => one.rating === undefined);
+  const note = read[0] === undefined ? undefined : noteOf(scene, read[0]);
+  const ohms = read
+    .filter((one) => noteOf(scene, one) === note)
+    .flatMap((one) => numberOf(one) ?? []);
+  const words = note?.text ?? "";
+  if (ohms.length < 2 || !sensorWords.test(words.toLowerCase()) || !twins.test(words)) return;
+  const [lowest, highest] = [Math.min(...ohms), Math.max(...ohms)];
+  if (lowest < shortedOhm || highest - lowest <= twinShare * highest) return;
+  const says = `${ohmWords(lowest)} and ${ohmWords(highest)} where like sensors at one temperature agree: the odd one or its plug`;
+  return [found("bad", says, "sensor:off")];
+}
+
+const twins =
+  /\b(?:(?:the )?others?\b.{0,40}\b(?:read|reads|are|is|both|all|at)\b|twin|sister|its mate|same (?:temp|shell|room|air|heat))/i;
 
 function resistanceFinding(reading: Reading, scene: Scene): Finding {
   if (reading.over_range === true) return found("bad", "The sensor reads open", "sensor:open");
@@ -66,6 +89,18 @@ function resistanceFinding(reading: Reading, scene: Scene): Finding {
       )
     : found("good", `${ohmWords(ohm)} agrees with its table`, "sensor:sound");
 }
+
+/** "unplugged it, OL" where a sensor was spoken of: the meter's OL is read as ohms of nothing. */
+function openAtPlug(scene: Scene): Finding[] {
+  const notes = scene.words.split("\n");
+  const at = notes.findIndex((note) => plugOpen.test(note));
+  if (at < 0 || !notes.slice(0, at + 1).some((note) => sensorWords.test(note))) return [];
+  if (scene.readings.some((one) => one.over_range === true)) return [];
+  return [found("bad", "The sensor reads open at its plug", "sensor:open")];
+}
+
+const plugOpen =
+  /\b(?:unplugged|at the plug|pulled (?:it|the plug))\b.{0,24}\b(?:ol|open|infinite)\b/;
 
 /** A transducer that is fed and sends nothing. */
 function signalFinding(scene: Scene): Finding[] {

@@ -12,6 +12,7 @@ import type { Scene } from "../scene.ts";
 import { gist, listed, percentWords, plain } from "../words.ts";
 import { isAtStart } from "./at-start.ts";
 import { fuseSides } from "./fuse-sides.ts";
+import { jointDrop } from "./joint-drop.ts";
 import { supplySag } from "./supply-sag.ts";
 import { told } from "./told.ts";
 import { controlBelowV, isToGround, supplyVoltages } from "./volts.ts";
@@ -67,6 +68,7 @@ export const supply: Check = {
       ...ofSets(steady.filter(isToGround), groundFindings),
       ...supplySag(all, scene),
       ...fuseSides(scene),
+      ...jointDrop(scene),
       ...told(scene, "supply"),
     ]);
   },
@@ -83,7 +85,16 @@ function linesFindings(readings: readonly Reading[], scene: Scene): Finding[] {
   if (placed && values.length < 3 && highest < lostShare.plate * plateV)
     return [lostFinding(values)];
   if (lowest < lostShare.lines * highest && isOneSupply(readings)) return [lostFinding(values)];
-  return [...unbalanceFindings(values, digitPercentOf(readings)), rangeFinding(values, scene)];
+  const range = rangeFinding(values, scene);
+  return [
+    ...unbalanceFindings(values, digitPercentOf(readings)),
+    isOneOfThree(readings, scene) && range.level === "good" ? { ...range, signs: [] } : range,
+  ];
+}
+
+/** One pair of legs by name: what the third has nobody knows yet. */
+function isOneOfThree(readings: readonly Reading[], scene: Scene): boolean {
+  return scene.facts.phases === 3 && readings.length === 1 && readings[0]?.points?.length === 2;
 }
 
 /** Three lines of one place; line and load side of a contact are two places. */

@@ -1,9 +1,9 @@
 import type { ToldRow } from "./told-rows.ts";
 
 const joint =
-  "(?:lugs?|terminals?|wire ?nuts?|splices?|connections?|neutral|stabs?|spades?|screws?|crimps?)";
+  "(?:lugs?|terminals?|wire ?nuts?|splices?|connections?|neutral|stabs?|spades?|screws?|crimps?|(?:harness )?pins?|connectors?)";
 const bad =
-  "(?:burn(?:t|ed)|melted|charred|black(?:ened)?|brown|cooked|toasted?|arc(?:ed|ing)|discolou?red|loose|corroded|hot)";
+  "(?:burn(?:t|ed)|melted|charred|black(?:ened)?|brown|cooked|toasted?|arc(?:ed|ing)|discolou?red|loose|corroded|green|hot|(?:push|back)ed out|half out|not seated)";
 const gap = "\\W+(?:[\\w']+\\W+){0,6}?";
 const stalled = "(?:stall\\w*|tripp?\\w*|popped|overload)";
 const againstPressure =
@@ -31,6 +31,20 @@ export const electricalToldRows: readonly ToldRow[] = [
     about: "connection",
     says: "A burnt or loose joint: it loses volts under load and cooks what it feeds",
     brief: "a burnt or loose joint",
+  },
+  {
+    check: "supply",
+    sign: "protection:upstream_fuse_open",
+    words: [
+      /\b(?:l ?[123]|[abc]|(?:leg|phase|line) \w|[abc] (?:phase|leg)|main|line|disconnect) fuse\b.{0,16}\b(?:ol|open|blown|no continuity|infinite)\b/,
+      /\bfuse (?:on |in |of )?(?:the )?(?:l ?[123]|[abc]|(?:leg|phase) \w)\b.{0,16}\b(?:ol|open|blown|no continuity|infinite)\b/,
+    ],
+    unless: /\b(?:not|n'?t|none) (?:open|blown)|control|24 ?v|board/,
+    mended: /\bfuse\b/,
+    level: "bad",
+    about: "supply",
+    says: "The fuse of one line is open, as told: that line is lost there. Why it opened comes before a new one",
+    brief: "a line fuse is open",
   },
   {
     check: "insulation",
@@ -239,11 +253,26 @@ export const electricalToldRows: readonly ToldRow[] = [
   },
   {
     check: "control_voltage",
+    sign: "board:board_suspected",
+    words: [
+      /\b(?:control|main|outdoor|indoor) board\b.{0,60}\b(?:3\.3|5|12|15) ?v(?:olts?)? (?:outputs?|rails?|supply|supplies)\b.{0,10}\b(?:both |all )?(?:dead|gone|missing|zero|nothing|0)\b/,
+    ],
+    unless: /\b(?:inverter|drive) board/,
+    mended: /\bboard\b/,
+    level: "bad",
+    about: "control board",
+    says: "The control board is fed and makes no voltage of its own, as told: the board, once nothing that hangs on those outputs pulls them down",
+    brief: "the board makes no voltage",
+  },
+  {
+    check: "control_voltage",
     sign: "control:logic_lost",
     words: [
       /\bno (?:3\.3|5|12|15) ?v(?:olts?)?\b.{0,24}\b(?:logic|board|rail|processor|cpu|drive)\b/,
+      /\b(?:3\.3|5|12|15) ?v(?:olts?)? (?:outputs?|rails?|supply|supplies)\b.{0,10}\b(?:both |all )?(?:dead|gone|missing|zero|nothing|0)\b/,
       /\b(?:logic (?:supply|rail|voltage)|(?:3\.3|5|12|15) ?v(?:olts?)? (?:rail|supply|logic))\b.{0,12}\b(?:dead|gone|missing|zero|nothing|0)\b/,
     ],
+    unless: /\b(?:control|main|outdoor|indoor) board\b/,
     mended: /\bboard\b/,
     level: "bad",
     about: "control board",

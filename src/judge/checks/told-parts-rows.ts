@@ -63,6 +63,19 @@ export const toldPartsRows: readonly ToldRow[] = [
     brief: "runs on another unit",
   },
   {
+    check: "fan",
+    sign: "fans:fan_stiff",
+    words: [
+      /\b(?:motor |shaft )?bearings?\b.{0,20}\b(?:drags?|rough|seized|shot|locked|scorched|blue|dry|gone)\b/,
+    ],
+    unless: /\bcomp|\bpump\b|\b(?:not|n'?t|no) (?:rough|dry|shot)|\bfine\b|\bgood\b/,
+    mended: /\bbearing|\bmotor/,
+    level: "bad",
+    about: "fan",
+    says: "A bearing that drags holds the motor back, as told: the motor, before what feeds it",
+    brief: "a bearing drags",
+  },
+  {
     check: "supply",
     sign: "protection:trips_unloaded",
     words: [

@@ -177,7 +177,7 @@ export const toldRows: readonly ToldRow[] = [
       /\b(?:never|without|skipped|did(?:n'?t| not)|forgot)\b.{0,16}\b(?:pull(?:ed|ing)? (?:a |any )?vac|(?:a |any )?vacuum\b|evacuat\w*|pulled it down)/,
       /\bno (?:vacuum|evacuation)\b(?! pump)/,
       /\bn(?:ever|ot) (?:been )?(?:pulled (?:down|a vac\w*)|evacuated|vacuumed)/,
-      /\b(?:only|just) purged\b|\b(?:sucked|pulled|let|drew) (?:in )?(?:some )?air\b|\bair (?:got|went) in/,
+      /\b(?:only|just) purged\b|\b(?:sucked|pulled|let|drew) (?:in )?(?:some )?air\b(?! (?:straight |right )?(?:through|across|over))|\bair (?:got|went) in/,
     ],
     level: "watch",
     about: "system",

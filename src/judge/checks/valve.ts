@@ -8,6 +8,7 @@ import { figureSpan, isAtReversingValve, noteOf, wordsNear } from "../near.ts";
 import { numberOf } from "../pick.ts";
 import type { Scene } from "../scene.ts";
 import { told } from "./told.ts";
+import { zonePipe } from "./zone-pipe.ts";
 
 /** K, 3 F, lost across one fitting of the liquid line. Source: common practice, no source. */
 const restrictedK = 3 * kelvinPerFahrenheit;
@@ -35,7 +36,12 @@ export const valve: Check = {
   ],
   judge: (scene) => {
     const figures = figuresOf(scene);
-    return [...liquidLine(scene, figures), ...reversing(scene, figures), ...told(scene, "valve")];
+    const zones = zonePipe(scene);
+    // a zone's stray pipe and "the port stays hot" are one look at one valve
+    const heard = told(scene, "valve").filter(
+      (one) => zones.length === 0 || !/^(?:branch|valve_answer):/.test(one.signs?.[0] ?? ""),
+    );
+    return [...liquidLine(scene, figures), ...reversing(scene, figures), ...zones, ...heard];
   },
 };
 

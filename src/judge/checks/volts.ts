@@ -93,6 +93,7 @@ function isSupply(scene: Scene, reading: Reading): boolean {
   if (reading.at !== undefined && reading.at !== "supply") return false;
   if (isDriveOutputVoltage(scene, reading) || isAcrossContact(reading)) return false;
   if (reading.subject !== undefined && otherThing.test(reading.subject)) return false;
+  if (isBusLike(scene, reading)) return false;
   if (isOfOtherUnit(scene, reading)) return false;
   if (isOfTransformer(scene, reading)) return false;
   const value = numberOf(reading) ?? 0;
@@ -105,13 +106,34 @@ function isSupply(scene: Scene, reading: Reading): boolean {
   return !/across|capacitor|\bcap\b/.test(wordsNear(scene, reading).slice(0, 200)) || value < 300;
 }
 
+/** Share of the plate's volts that a rectified bus has and a line has not. Source: rectifier theory, sqrt(2). */
+const busShare = { from: 1.3, to: 1.48 } as const;
+
+/** "board gives the fan 650 V": on a 460 V inverter that is its bus, whoever is fed with it. */
+function isBusLike(scene: Scene, reading: Reading): boolean {
+  const { drive, supply_V } = scene.facts;
+  if (drive !== "inverter" || supply_V === undefined || hasLinePoint(reading)) return false;
+  if (reading.at === "supply" || isInRow(scene, reading)) return false;
+  const share = (numberOf(reading) ?? 0) / supply_V;
+  if (share < busShare.from || share > busShare.to) return false;
+  return !/\b(?:line|lines|supply|disconnect|phase|phases|legs?|input|utility|feed)\b/.test(
+    clauseOf(scene, reading),
+  );
+}
+
 /** "4.1 V drop line to lug", "89 V across pole 3": what a joint or a contact loses, no supply. */
 function isLostOverPart(scene: Scene, reading: Reading): boolean {
   if (!namesDrops(scene)) return false;
   const value = numberOf(reading) ?? 0;
   const clause = clauseOf(scene, reading);
   const small = value > 0 && value < controlBelowV;
-  return (small && dropped.test(clause)) || overPart.test(clause);
+  return (small && (dropped.test(clause) || isHeaded(scene, reading))) || overPart.test(clause);
+}
+
+/** "drop lug to wire: L1 0.04, L2 2.7": the sentence began with what its row of volts is. */
+function isHeaded(scene: Scene, reading: Reading): boolean {
+  const before = beside(scene, reading, [wholeNote, 0]).split(/\.\s/).at(-1) ?? "";
+  return dropped.test(before.split(":").at(-2) ?? "");
 }
 
 const dropped = /\bdrop(?:s|ped)?\b/;

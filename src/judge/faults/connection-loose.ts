@@ -7,7 +7,7 @@ export const connectionLoose: Fault = {
   shows: {
     "supply:sags_everywhere": 0.02,
     "winding:differs": 0.12,
-    "control:no_output": 0.02,
+    "control:no_output": 0.06,
     "joint:burnt_connection": 0.5,
     "joint:connection_loose": 0.5,
     "supply:sags_behind_connection": 0.35,
@@ -22,7 +22,8 @@ export const connectionLoose: Fault = {
     "winding:balanced": 0.8,
     "current:unbalanced_by_motor": 0.25,
     "current:unbalanced": 0.15,
-    "current:line_dead": 0.1,
+    "current:line_dead": 0.07,
+    "current:input_dead": 0.03,
     "current:usual": 0.3,
     "burning:burnt_smell": 0.15,
     "mended:connection": 0.6,

@@ -47,7 +47,7 @@ export const refrigerantUndercharge: Fault = {
     "test_charge:right": 0.07,
     "test_charge:over": 0.005,
     "leak_traces:oil_stain": 0.25,
-    "leak_traces:leak_found": 0.12,
+    "leak_traces:leak_found": 0.08,
     "leak_traces:low_charge_said": 0.4,
     "leak_traces:no_leak_found": 0.06,
     "sight_glass:bubbles_in_sight_glass": 0.3,

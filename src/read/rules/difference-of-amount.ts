@@ -51,6 +51,14 @@ function offBy(items: readonly Item[], i: number): boolean {
   return sized && after === "" && !/^(?:over|above|below|under|off|more|less)$/.test(next);
 }
 
+/** "all zones within 1 F of each other": how near they are, not where they stand. */
+function nearEachOther(items: readonly Item[], i: number): boolean {
+  const behind = [1, 2, 3].map((far) => textAt(items, i + far)).join(" ");
+  return (
+    textAt(items, i - 1) === "within" && /^of (?:each other|one another|the others?)/.test(behind)
+  );
+}
+
 /** "was low 2lb", "up 60 microns": what it lacked, what it rose by. */
 function byHowMuch(items: readonly Item[], i: number): boolean {
   const dimension = items[i]?.unit?.dimension;
@@ -118,6 +126,7 @@ export const differences: Rule = {
     "more",
     "less",
     "off",
+    "within",
     "falls",
     "rises",
     "jumps",
@@ -137,6 +146,10 @@ export const differences: Rule = {
     items.forEach((item, i) => {
       if (freeNumber(item) && (dropped(items, i) || eachTime(items, i))) {
         state(note, differences.name, [i - 1, i + 1], { kind: "note", about: "difference" });
+        return;
+      }
+      if (freeNumber(item) && nearEachOther(items, i)) {
+        state(note, differences.name, [i - 1, i + 3], { kind: "note", about: "difference" });
         return;
       }
       if (freeNumber(item) && offBy(items, i)) {

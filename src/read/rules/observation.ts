@@ -2,6 +2,7 @@ import type { ObservationName } from "../../vocabulary.ts";
 import { isStrongBreak } from "../breaks.ts";
 import { type Item, itemKind } from "../item.ts";
 import type { Note, Rule } from "../note.ts";
+import { saidOtherwise } from "../said-otherwise.ts";
 import { signIndex } from "../signs.ts";
 import { role } from "../word.ts";
 import { observationPatterns } from "../words/observations.ts";
@@ -153,6 +154,7 @@ function say(note: Note, clause: Clause, pattern: Pattern, used: readonly number
   const first = note.items[used[0] ?? 0];
   const last = note.items[used[used.length - 1] ?? 0];
   if (first === undefined || last === undefined) return;
+  if (saidOtherwise(pattern.name, note.text.slice(first.from, last.to), note.text)) return;
   const subject = subjectOf(note, used);
   const negative = denied(clause, used);
   const statement = {

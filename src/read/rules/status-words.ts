@@ -103,6 +103,8 @@ export function isStatus(note: Note, i: number, status: Status): boolean {
   const valued = items.some((item) => item.kind === itemKind.number && item.owner === undefined);
   if (status === "left_site" && next?.kind === itemKind.subject && valued) return false;
   if (status === "left_site") {
+    // "84 F leaving the outdoor coil": what comes out of it
+    if (/^(?:condenser|evaporator)_out$/.test(items[i]?.label?.place ?? "")) return false;
     // "cond ent 92 lvg 118": what leaves it is water or air
     const enters = items
       .slice(0, i)

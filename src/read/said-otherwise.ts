@@ -1,0 +1,19 @@
+import type { ObservationName } from "../vocabulary.ts";
+
+/** Words of a note that runs a test: "no defrost" is then a condition that it was taken in. */
+const settledRun = /\b(?:forced|test (?:run|mode|operation)|settled|steady|oil return)\b/i;
+const asked =
+  /\b(?:ask(?:s|ed|ing)?|wonder\w*|wants? to know|curious)\b[^.]{0,12}\b(?:if|whether)\b/i;
+
+const coldUnasked =
+  /\b(?:off|satisfied|heat\w*|not calling)\b[^.;]{0,24}\bblow\w* cold|\bonly\b[^.;]{0,30}\bblow\w* cold/i;
+
+/** The words fit a remark's pattern and say something else here. */
+export function saidOtherwise(name: ObservationName, said: string, text: string): boolean {
+  if (name === "water_inside") return /wet bulb/i.test(said);
+  // "customer asks if it's low on gas"
+  if (name === "low_charge_said") return asked.test(text);
+  // "off but blowing cold" is the complaint
+  if (name === "cooling_again") return coldUnasked.test(text);
+  return name === "defrost_not_working" && /^no\b/i.test(said) && settledRun.test(text);
+}
