@@ -1,10 +1,7 @@
 import type { Reading } from "../model.ts";
 import { clauseOf } from "./clause.ts";
+import { partWords } from "./part-words.ts";
 import type { Scene } from "./scene.ts";
-
-/** Parts that the liquid line goes through. */
-export const partWords =
-  /drier|dryer|solenoid|strainer|(?<!on the |the )screen(?! wall| door|s? (?:says|reads|shows))|king valve|service valve|sight ?glass|filter.?drier|kink/;
 
 /** "74 F after the drier": of the liquid line, whatever place the words before it gave it. */
 export function isAtLiquidPart(scene: Scene, reading: Reading): boolean {

@@ -1,6 +1,6 @@
 import type { CaseNote, Reading } from "../model.ts";
 import type { Place } from "../vocabulary.ts";
-import { partWords } from "./liquid-part.ts";
+import { partWords } from "./part-words.ts";
 
 /** Places by the words just before or after a number that has none. */
 const spots: readonly (readonly [words: RegExp, at: Place])[] = [

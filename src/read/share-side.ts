@@ -49,6 +49,14 @@ export function shareSide(list: readonly Draft[], items: readonly Item[]): void 
       left.place !== undefined
     )
       return;
+    // "128 psig / 53 F, 340 psig / 94 F liquid": each stroke holds a pair of its own
+    if (
+      right.quantity === "pressure" &&
+      paired?.quantity === "pressure" &&
+      items[paired.index + 1]?.text === "/" &&
+      items[right.index + 1]?.text === "/"
+    )
+      return;
     const kinds = `${left.quantity} ${right.quantity}`;
     if (kinds !== "pressure temperature" && kinds !== "temperature pressure") return;
     const gap = between(items, left, right);

@@ -4,6 +4,7 @@ import { applicationOf } from "../application.ts";
 import type { Scene } from "../scene.ts";
 import { swapTest } from "../swap-test.ts";
 import { toldAirRows } from "./told-air-rows.ts";
+import { toldControlRows } from "./told-control-rows.ts";
 import { electricalToldRows } from "./told-electrical-rows.ts";
 import { toldPartsRows } from "./told-parts-rows.ts";
 import { type ToldRow, toldRows } from "./told-rows.ts";
@@ -31,6 +32,7 @@ const rows: readonly ToldRow[] = [
   ...toldRows,
   ...toldAirRows,
   ...electricalToldRows,
+  ...toldControlRows,
   ...toldPartsRows,
 ];
 
