@@ -61,6 +61,14 @@ export interface Figure {
   readonly unit: string;
 }
 
+/** What a value was called: of which quantity where that was wrong, at which points or place, of which machine. */
+export interface Named {
+  readonly quantity?: QuantityName;
+  readonly points?: readonly string[];
+  readonly at?: Place;
+  readonly subject?: string;
+}
+
 /** One structured reading. What was not said is absent, never 0 or a default. */
 export interface Reading {
   readonly quantity: QuantityName;
@@ -88,6 +96,8 @@ export interface Reading {
   readonly subject?: string;
   readonly earlier?: true;
   readonly corrects?: true;
+  /** with `corrects`: under what name the value was filed, where the name was what was wrong */
+  readonly instead?: Named;
   readonly measured_at?: string;
   readonly doubtful?: true;
   readonly said: string;

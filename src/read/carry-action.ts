@@ -24,7 +24,8 @@ function bare({ unit, points, place, named, hint, subject, thing }: Draft): bool
 export function carryAction(note: Note, drafts: readonly Draft[]): void {
   const { items, context } = note;
   if (context.action === undefined) return;
-  const told = items.some(({ text }) => moreWords.test(text));
+  // a weight alone goes on with what is in hand
+  const told = items.length === 1 || items.some(({ text }) => moreWords.test(text));
   for (const draft of drafts) {
     if (draft.gone || draft.rating !== undefined) continue;
     const own = ofMore(note, items, draft);

@@ -68,6 +68,9 @@ export function changed(
   if (left.place === "dc_bus" && behind.some(({ text }) => /^(?:legs?|each|all|per)$/.test(text)))
     return false;
   if (left.unit?.dimension === "mass" || right.unit?.dimension === "mass") return false;
+  // "68F to 52F read 533": what a gauge read, no temperature
+  if (left.unit?.dimension === "temperature" && !right.ownUnit && right.value > 3 * left.value)
+    return false;
   // a row of its own, in a sentence of its own, is no change of the last of another
   if (gap.strong && (isNumber(items[left.index - 1]) || isNumber(items[right.index + 1])))
     return false;

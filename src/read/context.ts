@@ -46,7 +46,15 @@ export function at(context: Context, iso: string | undefined): Context {
 
 /** Does the new reading replace this one: same quantity, and the same place where one was said? */
 export function replaces(next: Reading, old: Reading): boolean {
-  if (next.quantity !== old.quantity || (next.rating ?? "") !== (old.rating ?? "")) return false;
+  const { instead } = next;
+  if ((instead?.quantity ?? next.quantity) !== old.quantity) return false;
+  if ((next.rating ?? "") !== (old.rating ?? "")) return false;
+  if (instead !== undefined)
+    return (
+      old.at === instead.at &&
+      old.subject === instead.subject &&
+      old.points?.join() === instead.points?.join()
+    );
   if (next.points !== undefined && !samePoints(next.points, old.points)) return false;
   if (next.at !== undefined && next.at !== old.at) return false;
   return next.subject === undefined || next.subject === old.subject;
@@ -97,6 +105,7 @@ export function follow(context: Context, understood: Understood): Context {
 /** The test that a message announces, by what it measures. */
 function testingOf(understood: Understood): QuantityName | undefined {
   for (const statement of understood.statements) {
+    if (statement.kind === "action" && statement.action === "vacuum_started") return "vacuum";
     if (statement.kind !== "note" || !statement.about.startsWith("testing ")) continue;
     const name = statement.about.slice("testing ".length);
     return quantities.find((quantity) => quantity.name === name)?.name;

@@ -20,7 +20,7 @@ export const counts: Readonly<Record<string, number>> = {
 function countWord(items: readonly Item[], i: number, plain: string): number {
   const item = items[i];
   if (item?.text === "x3" || item?.text === "x2") return item.text === "x3" ? 3 : 2;
-  if (item !== undefined && item.text === "each" && items[i + 1]?.text === "lead") return 3;
+  if (ofEachLeg(items, i, plain)) return 3;
   if (item === undefined || (item.roles & role.all) === 0) return 0;
   if (
     /^(?:sides|ways|gauges|directions|times|rooms|zones|floors|heads|units)$/.test(
@@ -36,6 +36,14 @@ function countWord(items: readonly Item[], i: number, plain: string): number {
   const next = items[i + 1]?.text ?? "";
 
   return /^(?:legs|phases|leads|pairs|lines)$/.test(next) || item.text === "across" ? 3 : 0;
+}
+
+/** "each lead", "every leg", "per phase": a machine of three. */
+function ofEachLeg(items: readonly Item[], i: number, plain: string): boolean {
+  const [item, next] = [items[i], items[i + 1]];
+  if (item === undefined || !/^(?:each|every|per)$/.test(item.text)) return false;
+  const said = plain.slice(item.from, next?.to ?? item.to);
+  return /^(?:each|every|per) (?:lead|leg|phase)\b/.test(said);
 }
 
 /** "244 with both fans on": how it ran while it was measured, no count of readings. */
@@ -55,6 +63,11 @@ function isState(items: readonly Item[], i: number): boolean {
     return false;
   const word = /^(?:fine|ok|okay|good|normal|happy|holding|steady|running|cold|warm|satisfied)$/;
   return word.test(next.text);
+}
+
+/** "sub 8 both steady" behind a superheat: the two do not move. */
+function isSteady(item: Item | undefined): boolean {
+  return /^(?:holding|steady)$/.test(item?.text ?? "");
 }
 
 /** Does the clause end here for "all three"? */
@@ -137,7 +150,7 @@ export function countOf(
     if (item.text === "," && item.kind === itemKind.sign && !countEnds(items, i + 1)) break;
     const count = countWord(items, i, plain);
     // "cooler 38F freezer -8F both satisfied": how both are that were measured
-    if (count > 0 && bounds[0] > 0 && isState(items, i)) return 1;
+    if (count > 0 && isState(items, i) && (bounds[0] > 0 || isSteady(items[i + 1]))) return 1;
     if (count > 0) {
       const next = items.findIndex((one, at) => at > draft.index && one.kind === itemKind.number);
       // "2.1 gig all leads 31 C", "… at 500 volts": how it was measured is of none of them

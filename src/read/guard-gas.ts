@@ -82,20 +82,40 @@ function behindPair(draft: Draft, items: readonly Item[]): boolean {
   );
 }
 
+/** "suct 118 ll 96 hd 340 410": behind gauges that each have their name nothing without one follows. */
+function behindGauges(draft: Draft, items: readonly Item[]): boolean {
+  const next = items[draft.index + 1];
+  if (draft.before.length > 0 || (next !== undefined && next.kind !== itemKind.line)) return false;
+  const [label, number] = items.slice(Math.max(0, draft.index - 2), draft.index);
+  if (number?.kind !== itemKind.number || label?.label?.hint !== "pressure") return false;
+  return items.filter((item) => item.label?.place !== undefined).length > 1;
+}
+
 /** "head 231 = 404": the gas, no second head. */
 function gasCalled(draft: Draft, items: readonly Item[]): void {
   if (draft.quantity !== "pressure" || !draft.assumedUnit || !gasNumbers.has(draft.value)) return;
   const equals = items[draft.index - 1]?.text === "=" && draft.place === undefined;
-  if (!equals && !behindPair(draft, items)) return;
+  if (!equals && !behindPair(draft, items) && !behindGauges(draft, items)) return;
   notMeasured(draft);
   draft.unit = undefined;
   draft.assumedUnit = false;
+}
+
+/** "hi pressure cutout 410, reset at 310": where a switch closes again is set, not measured. */
+function resetAt(draft: Draft, items: readonly Item[]): void {
+  if (draft.quantity !== "pressure" || draft.rating !== undefined || draft.place !== undefined)
+    return;
+  const [verb, at] = items.slice(Math.max(0, draft.index - 2), draft.index);
+  const closes =
+    /^(?:at|@)$/.test(at?.text ?? "") && /^(?:resets?|reopens|recloses)$/.test(verb?.text ?? "");
+  if (closes && items.some(({ label }) => label?.rating === "setpoint")) draft.rating = "setpoint";
 }
 
 /** Pressures, weights and a bus that a bare word alone does not settle are asked. */
 export function guardGas(draft: Draft, items: readonly Item[], units: UnitHabit): void {
   chargedInto(draft, items);
   gasCalled(draft, items);
+  resetAt(draft, items);
   lowHead(draft, units);
   busRange(draft);
   oilAlone(draft, items);

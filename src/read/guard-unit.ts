@@ -18,6 +18,17 @@ export function farInches(draft: Draft, items: readonly Item[]): void {
   draft.question = "quantity";
 }
 
+/** Degrees at most between the ends of a part; common practice, no source. */
+const widestDrop = 50;
+
+/** "pd across the drier 9 deg": what lies between its ends. */
+export function degreesAcross(draft: Draft, items: readonly Item[]): void {
+  if (draft.quantity !== "temperature" || draft.place !== undefined || !draft.ownUnit) return;
+  if (draft.value < 0 || draft.value > widestDrop || draft.named !== undefined) return;
+  const led = items.slice(Math.max(0, draft.index - 4), draft.index);
+  if (led.some(({ text }) => text === "across")) draft.quantity = "temperature_difference";
+}
+
 /** "two hundred K": nobody reads kelvins; thousands of ohms or of anything. */
 export function kelvins(draft: Draft): void {
   if (draft.quantity !== "temperature" || draft.unit?.figure !== "K") return;

@@ -3,10 +3,11 @@ import type { Place } from "../vocabulary.ts";
 import { ofTheTester } from "./conditions.ts";
 import type { Draft } from "./draft.ts";
 import { enteringBulb } from "./entering-bulb.ts";
+import { guardCoil } from "./guard-coil.ts";
 import { bottleWeighed, guardGas } from "./guard-gas.ts";
 import { beyondJunction, legsOfFrequency } from "./guard-legs.ts";
 import { oilLevel, oilWeighed } from "./guard-oil.ts";
-import { farFeet, farInches, kelvins, partDegree } from "./guard-unit.ts";
+import { degreesAcross, farFeet, farInches, kelvins, partDegree } from "./guard-unit.ts";
 import { type Item, itemKind } from "./item.ts";
 import { unitCalled } from "./kinds.ts";
 import { madeOfMegohms } from "./made-of-megohms.ts";
@@ -192,7 +193,8 @@ function beginsAgain(draft: Draft, items: readonly Item[], units: UnitHabit): vo
 }
 
 function temperature(draft: Draft, units: UnitHabit): void {
-  if (draft.quantity !== "temperature" || !draft.assumedUnit || draft.corrects) return;
+  if (draft.quantity !== "temperature" || draft.corrects) return;
+  if (!draft.assumedUnit && (draft.before.length > 0 || draft.place !== undefined)) return;
   if (draft.over || Number.isNaN(draft.value)) return;
   const [low, high] = (draft.place === undefined ? undefined : warmth[draft.place]) ?? anywhere;
   const value = canonical(draft, draft.value, units);
@@ -246,12 +248,14 @@ export function guard(drafts: readonly Draft[], items: readonly Item[], units: U
     if (!draft.gone) kelvins(draft);
     if (!draft.gone) farInches(draft, items);
     if (!draft.gone) farFeet(draft, items);
+    if (!draft.gone) degreesAcross(draft, items);
     if (draft.gone || draft.ownUnit) continue;
     madeOfMegohms(draft);
     icyWater(draft, items, units);
     halfSaid(draft, items);
     beginsAgain(draft, items, units);
     guardGas(draft, items, units);
+    guardCoil(draft, items);
     power(draft);
     pointed(draft);
     if (ofTheTester(draft, items)) draft.question = "quantity";

@@ -1,3 +1,4 @@
+import { announced } from "./announced.ts";
 import { conditioned } from "./conditioned.ts";
 import type { Context } from "./context.ts";
 import type { Draft } from "./draft.ts";
@@ -244,6 +245,7 @@ export function infer(
   lettersOfGauges(list, items);
   underLoad(list, items);
   pairAgain(list, items);
+  announced(list, items, context);
   list.forEach((draft, order) => {
     pulledOnLeg(draft, items);
     pulledOnNext(draft, list[order - 1], items);

@@ -1,3 +1,4 @@
+import type { QuantityName } from "../quantities/list.ts";
 import type { Unit } from "../quantities/quantity.ts";
 import { itemKind, newItem } from "./item.ts";
 import type { Building } from "./items.ts";
@@ -46,10 +47,18 @@ function otherOfPair(build: Building): "temperature" | undefined {
   return label?.label?.hint === "temperature" ? "temperature" : undefined;
 }
 
+/** "voltage at cond fan 460 amps 2.1": what is measured, then where. */
+function askedAt(build: Building): QuantityName | undefined {
+  const [name, joint, part] = build.items.slice(-3);
+  if (part?.label?.thing === undefined || !/^(?:at|on|of|across)$/.test(joint?.text ?? ""))
+    return undefined;
+  return name?.label?.quantity;
+}
+
 /** "delta t 19 amps 16.2": the unit's word names the next value where this one is of another kind. */
 function namesNext(build: Building, i: number, found: UnitSaid): boolean {
   const label = build.items[build.items.length - 1]?.label;
-  const quantity = label?.quantity ?? label?.hint ?? otherOfPair(build);
+  const quantity = label?.quantity ?? label?.hint ?? otherOfPair(build) ?? askedAt(build);
   if (build.tokens[i]?.glued === true || found.unit.dimension === "time") return false;
   const first = build.items[build.items.length - 1]?.text ?? "";
   if (leadingUnit(build) || loads.has(first))

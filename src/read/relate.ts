@@ -20,6 +20,8 @@ const filler =
   role.about |
   role.after;
 
+const manyLegs = role.all | role.each;
+
 function relationOf(roles: number): Relation | undefined {
   if ((roles & role.atLeast) !== 0) return ">=";
   if ((roles & role.atMost) !== 0) return "<=";
@@ -65,6 +67,12 @@ function relationBefore(items: readonly Item[], index: number): Relation | undef
   return undefined;
 }
 
+/** "2 gig plus on every leg" */
+function onAll(items: readonly Item[], at: number): boolean {
+  const [joint, all] = items.slice(at, at + 2);
+  return /^(?:on|to|at)$/.test(joint?.text ?? "") && ((all?.roles ?? 0) & manyLegs) !== 0;
+}
+
 /** "or so", "ish", "or more", "+" directly behind it. */
 function relationBehind(items: readonly Item[], index: number): Relation | undefined {
   const next = items[index + 1];
@@ -73,7 +81,10 @@ function relationBehind(items: readonly Item[], index: number): Relation | undef
   const last = items[index + 2];
   if (
     next.text === "plus" &&
-    (last === undefined || last.kind === itemKind.sign || last.kind === itemKind.points)
+    (last === undefined ||
+      last.kind === itemKind.sign ||
+      last.kind === itemKind.points ||
+      onAll(items, index + 2))
   )
     return ">=";
   const tail =

@@ -30,23 +30,25 @@ function copyDraft(draft: Draft, from: Draft): void {
   draft.grounded = draft.grounded || from.grounded || from.points?.[0]?.[1] === "ground";
 }
 
-/** "compressor two's the same": all that the last message read of the other one. */
-function copyOthers(note: Note, draft: Draft, drafts: Draft[]): void {
+/** "compressor two's the same": all that the last message read of the other one, in its order. */
+function copyOthers(note: Note, draft: Draft, drafts: Draft[]): boolean {
   const { readings, latest } = note.context;
   const last = readings.slice(-Math.max(1, latest));
-  if (last.length < 2 || draft.subject === undefined || draft.points !== undefined) return;
+  if (last.length < 2 || draft.subject === undefined || draft.points !== undefined) return false;
+  if (draft.place !== undefined) return false;
   const whose = last[0]?.subject;
-  if (whose === undefined || whose === draft.subject) return;
-  if (!last.every((reading) => reading.subject === whose && reading.rating === undefined)) return;
-  for (const reading of last.slice(0, -1)) {
-    const one: Draft = { ...draft, place: reading.at, named: undefined, points: undefined };
+  if (whose === undefined || whose === draft.subject) return false;
+  if (!last.every((reading) => reading.subject === whose && reading.rating === undefined))
+    return false;
+  const plain = { ...draft };
+  last.forEach((reading, order) => {
+    const one = order === 0 ? draft : { ...plain };
     copyReading(one, reading);
-    one.points = reading.points === undefined ? undefined : [reading.points];
+    if (reading.points !== undefined) one.points = [reading.points];
     one.state = reading.state;
-    drafts.push(one);
-  }
-  const own = last[last.length - 1]?.points;
-  if (own !== undefined) draft.points = [own];
+    if (order > 0) drafts.push(one);
+  });
+  return true;
 }
 
 /** "c2 same" behind compressor 1: no circuit then. */
@@ -227,10 +229,8 @@ export function repeat(note: Note, drafts: Draft[]): void {
         draft.grounded);
     if (!labelled) draft.gone = true;
     else if (left !== undefined) copyDraft(draft, left);
-    else if (last !== undefined) {
-      copyReading(draft, last);
-      copyOthers(note, draft, drafts);
-    } else draft.gone = true;
+    else if (last === undefined) draft.gone = true;
+    else if (!copyOthers(note, draft, drafts)) copyReading(draft, last);
   });
   if (drafts.some((draft) => draft.same)) exceptSaid(drafts);
 }

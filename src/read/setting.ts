@@ -69,6 +69,13 @@ function bothWays(items: readonly Item[], at: number): boolean {
   );
 }
 
+/** "2.2g on each lead": nobody weighs leads. */
+function gigsOfLead(items: readonly Item[], at: number): boolean {
+  const item = items[at];
+  if (item?.kind !== itemKind.number || item.unit?.figure !== "gigohm") return false;
+  return items.slice(at + 1, at + 6).some(({ text }) => /^(?:leads?|windings?)$/.test(text));
+}
+
 function wordsOf(items: readonly Item[]): Words {
   const words: Words = {
     insulation: false,
@@ -91,6 +98,7 @@ function wordsOf(items: readonly Item[]): Words {
     if (line || pipeWords.test(item.text)) words.pipes = true;
     if (bothWays(items, at)) words.diode = true;
     if (item.kind === itemKind.over && overAt(items, at)) words.insulation = true;
+    if (gigsOfLead(items, at)) words.insulation = true;
     if (item.text === "leads") words.leads = true;
     else if (item.text === "tester" || item.text === "megger") words.insulation = true;
     const quantity = item.label?.quantity;

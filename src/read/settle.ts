@@ -173,8 +173,6 @@ function swapped(
           (setting.vacuum || draft.after !== undefined))
         ? "micron"
         : undefined;
-    case "V":
-      return setting.diode ? undefined : undefined;
     default:
       return undefined;
   }

@@ -95,6 +95,20 @@ function sharePlaceBack(list: readonly Draft[], items: readonly Item[]): void {
   }
 }
 
+/** "500v 1 min T1 1.4 gig T2 1.3 gig": a time said ahead of the first lead is each one's. */
+function shareTime(list: readonly Draft[], items: readonly Item[]): void {
+  const tests = list.filter((draft) => draft.quantity === "insulation_resistance");
+  const [first, ...rest] = tests;
+  if (first?.after === undefined || first.points === undefined || rest.length === 0) return;
+  const time = first.before.find((index) => items[index]?.unit?.dimension === "time");
+  const point = first.before.find((index) => items[index]?.kind === itemKind.points);
+  if (time === undefined || point === undefined || time > point) return;
+  const others = rest.every(
+    (draft) => draft.after === undefined && draft.points !== undefined && !draft.earlier,
+  );
+  if (others) for (const draft of rest) draft.after = first.after;
+}
+
 /** A place said for the first of a row of points holds for the rest. */
 function sharePlace(list: readonly Draft[], items: readonly Item[]): void {
   sharePlaceBack(list, items);
@@ -190,6 +204,7 @@ export function share(drafts: readonly Draft[], items: readonly Item[]): void {
   shareState(list);
   shareStateBack(list, items);
   sharePoints(list);
+  shareTime(list, items);
   sharePlace(list, items);
   shareSide(list, items);
   shareGround(

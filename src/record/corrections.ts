@@ -39,7 +39,21 @@ export function deniedIn(text: string, reading: Reading): string | undefined {
 const denials =
   /(?:\b(?:not|instead of|rather than|i said|i wrote|i typed)\s+|(?=\d[\d.]*\s+(?:should be|should have been|was wrong|is wrong)))(\d+(?:\.\d+)?)/gi;
 
+/** What a correction of the name alone was filed under. */
+function namedSo(reading: Reading, old: JobReading): boolean {
+  const { instead } = reading;
+  return (
+    instead !== undefined &&
+    old.quantity === (instead.quantity ?? reading.quantity) &&
+    old.at === instead.at &&
+    old.subject === instead.subject &&
+    old.points?.join() === instead.points?.join() &&
+    old.figure.number === reading.figure.number
+  );
+}
+
 function fits(reading: Reading, old: JobReading): boolean {
+  if (reading.instead !== undefined) return namedSo(reading, old);
   const agrees = (a: string | undefined, b: string | undefined): boolean =>
     a === undefined || b === undefined || a === b;
   return (

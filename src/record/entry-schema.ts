@@ -33,6 +33,14 @@ const reading = z.object({
   subject: text,
   earlier: flag,
   corrects: flag,
+  instead: z
+    .object({
+      quantity: z.custom<Reading["quantity"]>(isText).exactOptional(),
+      points: z.array(z.string()).exactOptional(),
+      at: z.enum(places).exactOptional(),
+      subject: text,
+    })
+    .exactOptional(),
   measured_at: text,
   doubtful: flag,
   said: z.string(),

@@ -1,7 +1,7 @@
 import type { JobReading } from "../model.ts";
-import { alikeChanges } from "./alike-changes.ts";
+import { alikeChanges, isChanged } from "./alike-changes.ts";
 import { figures } from "./figures.ts";
-import { sentence } from "./wording.ts";
+import { componentName, sentence } from "./wording.ts";
 
 /** Lines that judged the old figures, or went on from that. */
 const judged = /\b(?:GOOD|WATCH|BAD|NOT JUDGED)\b|^(?:Next|Likely|Possible|Ruled out|Target)\b/;
@@ -18,11 +18,14 @@ export function mendedText(
   const gone = changed.filter(({ by }) => by === undefined).map(({ old }) => old);
   const now = alikeChanges(
     changed.flatMap(({ old, by }) =>
-      by === undefined || figures([old]) === figures([by]) ? [] : [{ old, by }],
+      by === undefined || !isChanged(old, by) ? [] : [{ old, by }],
     ),
   ).map((group) => {
     const was = figures(group.map(({ old }) => old));
-    return sentence(`Changed: ${was} is now ${figures(group.map(({ by }) => by))}`);
+    const by = group[0]?.by.subject;
+    const moved = group[0]?.old.subject !== by && by !== undefined;
+    const now = moved ? `of ${componentName(by)}` : figures(group.map((one) => one.by));
+    return sentence(`Changed: ${was} is now ${now}`);
   });
   const asked = changed.flatMap(({ by }) => (by?.doubtful === true ? [by] : []));
   if (asked.length > 0) now.push(sentence(`In doubt now: ${figures(asked)}`));

@@ -1,5 +1,5 @@
 import type { JobReading, ReplyInput } from "../model.ts";
-import { alikeChanges, figureOf } from "./alike-changes.ts";
+import { alikeChanges, isChanged, wasText } from "./alike-changes.ts";
 import { figures, figuresByComponent } from "./figures.ts";
 import { remarkText } from "./remark.ts";
 import { componentName, sentence, unitName } from "./wording.ts";
@@ -64,13 +64,10 @@ function changeText(input: ReplyInput): string {
     by === undefined || !changes(old, by) ? [] : [{ old, by }],
   );
   return alikeChanges(told)
-    .map((group) => {
-      const was = group.slice(0, 1).map(({ old }) => figureOf(old));
-      return `${figures(group.map(({ by }) => by))}, was ${was.join()}`;
-    })
+    .map((group) => `${figures(group.map(({ by }) => by))}, was ${wasText(group)}`)
     .join("; ");
 }
 
 function changes(old: JobReading, by: JobReading | undefined): boolean {
-  return by === undefined || figures([by]) !== figures([old]);
+  return by === undefined || isChanged(old, by);
 }

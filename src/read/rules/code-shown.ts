@@ -6,7 +6,8 @@ import { textAt } from "./near.ts";
 
 /** Lights and displays do this to a code. */
 const acts = /^(?:flashing|flashes|flashed|blinking|blinks|blinked)$/;
-const stands = /^(?:showing|displayed|up|lit)$/;
+const stands = /^(?:showing|displayed|up|lit|cleared|gone)$/;
+const returns = /^(?:came|comes)$/;
 const shows = /^(?:shows|show|showing|displays|displaying|reads|says|flashing|blinking)$/;
 
 /** Names of machines look like codes: "OU3 showing low", "AC2 flashing". */
@@ -29,6 +30,7 @@ function shownBehind(note: Note, i: number): boolean {
   const { items } = note;
   const verb = textAt(items, i + 1);
   if (stands.test(verb)) return ends(items[i + 2]);
+  if (returns.test(verb)) return /^(?:back|right|up)$/.test(textAt(items, i + 2));
   return acts.test(verb) && codeOf(note, i + 2) === undefined;
 }
 
@@ -36,6 +38,17 @@ function shownBehind(note: Note, i: number): boolean {
 function shownBefore(note: Note, i: number): boolean {
   const { items } = note;
   return shows.test(textAt(items, i - 1)) && i > 1 && ends(items[i + 1]);
+}
+
+/** "after reset U2", "E4 then after reset U2": what a reset clears or brings up is a code. */
+function aboutReset(note: Note, i: number): boolean {
+  const { items } = note;
+  if (textAt(items, i - 1) === "reset")
+    return textAt(items, i - 2) === "after" && ends(items[i + 1]);
+  return (
+    textAt(items, i + 1) === "then" &&
+    items.slice(i + 2, i + 5).some((item) => item.text === "reset")
+  );
 }
 
 /** "also E7", "now E7" behind a message that gave a code */
@@ -49,12 +62,18 @@ function another(note: Note, i: number): boolean {
 export const codesShown: Rule = {
   name: "<letter and digits> flashing",
   heads:
-    "flashing|flashes|flashed|blinking|blinks|blinked|showing|shows|show|displayed|displays|displaying|up|lit|reads|says|also|now|plus|and|then",
+    "flashing|flashes|flashed|blinking|blinks|blinked|showing|shows|show|displayed|displays|displaying|up|lit|reads|says|also|now|plus|and|then|came|comes|cleared|gone|reset",
   apply: (note) => {
     note.items.forEach((item, i) => {
       const code = codeOf(note, i);
       const behind = code !== undefined && shownBehind(note, i);
-      if (code === undefined || !(behind || shownBefore(note, i) || another(note, i))) return;
+      if (code === undefined) return;
+      if (aboutReset(note, i)) {
+        item.owner = codesShown.name;
+        fileCode(note, code, { span: [item.from, item.to], rule: codesShown.name });
+        return;
+      }
+      if (!(behind || shownBefore(note, i) || another(note, i))) return;
       const other = note.items[behind ? i + 1 : i - 1];
       item.owner = codesShown.name;
       if (other !== undefined) other.owner = codesShown.name;

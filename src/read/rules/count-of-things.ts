@@ -215,7 +215,9 @@ export const counts: Rule = {
         state(note, counts.name, [i, i + 1], { kind: "note", about: "count" });
         return;
       }
-      if (text === "per" && !labelBefore(items, i)) {
+      // "480 per leg" is measured
+      const perLeg = ((next?.roles ?? 0) & role.each) !== 0;
+      if (text === "per" && !perLeg && !labelBefore(items, i)) {
         state(note, counts.name, [i, i + 1], { kind: "note", about: "count" });
         return;
       }

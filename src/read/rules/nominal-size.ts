@@ -57,7 +57,7 @@ function others(note: Note, i: number, item: Item): boolean {
     state(note, SIZE, [i, i + 3], { kind: "note", about: "size" });
     return true;
   }
-  if (/^(?:sheave|sheaves|pulley)$/.test(textAt(items, i - 1))) {
+  if (/^(?:sheave|sheaves|pulley|tonnage)$/.test(textAt(items, i - 1))) {
     state(note, SIZE, [i, i + 1], { kind: "note", about: "size" });
     return true;
   }
@@ -211,6 +211,9 @@ function lengthOf(note: Note, i: number, item: Item, next: string): boolean {
   const [size, stroke, cores] = [note.items[i + 2], textAt(note.items, i + 3), note.items[i + 4]];
   if (freeNumber(size) && stroke === "/" && freeNumber(cores) && size.value <= 22)
     state(note, SIZE, [i + 2, i + 5], { kind: "note", about: "size" });
+  // "40 ft of 1/2"
+  else if (freeNumber(size) && size.fraction && size.unit === undefined)
+    state(note, SIZE, [i + 2, i + 3], { kind: "note", about: "size" });
   return true;
 }
 

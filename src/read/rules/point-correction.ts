@@ -1,6 +1,10 @@
 import type { Reading } from "../../model.ts";
+import type { QuantityName } from "../../quantities/list.ts";
 import { type Item, itemKind } from "../item.ts";
+import { quantityOf, unitCalled } from "../kinds.ts";
+import type { Label } from "../label.ts";
 import type { Note, Rule } from "../note.ts";
+import { valueAs } from "../value-as.ts";
 import { role } from "../word.ts";
 
 function wrongOne(note: Note, wrong: string | undefined): Reading | undefined {
@@ -69,7 +73,7 @@ function swapped(note: Note): boolean {
 
 /** "that was comp 2", "I meant lead 3": said of what stands just before, and nothing else. */
 const meant =
-  /^(?:sorry,? |oops,? )?(?:(?:that|those|it|these)(?:s|'s| was| were| is| are| should be| shouldve been) |i meant |meant |should(?:ve| have)? (?:be|been|say) )/;
+  /^(?:sorry,? |oops,? )?(?:(?:that|those|it|these)(?:s|'s| was| were| is| are| should be| shouldve been) |i meant |meant |make (?:that|it) |should(?:ve| have)? (?:be|been|say) )/;
 
 /** "swap those", "other way around": two figures in each other's place, without their names. */
 const exchanged =
@@ -86,6 +90,95 @@ function askAgain(note: Note): void {
   if (first === undefined || !short || !loose || note.holds.mark) return;
   if (note.readings.length > 0 || (named && note.holds.signs)) return;
   note.ask.push("What was wrong? Say the right reading whole, please.");
+}
+
+/** The value of `old` under another name; what it was filed under is told with it. */
+function renamed(note: Note, old: Reading, now: Reading): void {
+  const end = note.text.trimEnd().length;
+  const { points, at, subject } = old;
+  note.readings.push({
+    ...now,
+    corrects: true,
+    instead: {
+      ...(now.quantity === old.quantity ? {} : { quantity: old.quantity }),
+      ...(points === undefined ? {} : { points }),
+      ...(at === undefined ? {} : { at }),
+      ...(subject === undefined ? {} : { subject }),
+    },
+    said: note.text.slice(0, end),
+    spans: [[0, end]],
+    rule: pointCorrections.name,
+  });
+}
+
+/** "those were comp 2": all that the last message read of the machine that it was not. */
+function sameMachine(note: Note, old: Reading): readonly Reading[] {
+  const { readings, latest } = note.context;
+  const last = readings.slice(-Math.max(1, latest));
+  return last.includes(old) ? last.filter(({ subject }) => subject === old.subject) : [old];
+}
+
+function asQuantity(old: Reading, quantity: QuantityName): number | undefined {
+  const unit = unitCalled(old.figure.unit);
+  return unit === undefined ? undefined : valueAs(old, quantity, unit);
+}
+
+/** The same figure, of another quantity: degrees of superheat become degrees of a pipe by its unit's offset. */
+function requantified(note: Note, old: Reading, quantity: QuantityName): void {
+  const value = asQuantity(old, quantity);
+  if (value !== undefined)
+    renamed(note, old, { ...old, quantity, value, unit: quantityOf(quantity).unit });
+}
+
+/** "suction not head", "not superheat, subcool": the right name and, where it was said, the wrong one. */
+function rightAndWrong(items: readonly Item[]): readonly (Label | undefined)[] {
+  const not = items.findIndex(({ text }) => text === "not");
+  const named = items.flatMap(({ label }, index) =>
+    label?.place === undefined && label?.quantity === undefined ? [] : [{ label, index }],
+  );
+  const [first, second] = named;
+  if (named.length > 2 || first === undefined) return [];
+  if (not < 0) return second === undefined ? [first.label] : [];
+  // "not suction" tells only what it was not
+  if (second === undefined) return [];
+  if (second.index < not || first.index === second.index) return [];
+  return not < first.index ? [second.label, first.label] : [first.label, second.label];
+}
+
+function isCalled(old: Reading, wrong: Label | undefined): boolean {
+  if (wrong === undefined) return true;
+  return wrong.place === undefined ? wrong.quantity === old.quantity : wrong.place === old.at;
+}
+
+/** "head 342", then "make that suction"; "sh 12", then "that was sc": the only value that it can mean. */
+function otherName(note: Note): boolean {
+  const { items, context } = note;
+  const [right, wrong] = rightAndWrong(items);
+  if (right === undefined || items.length > 7 || note.holds.mark) return false;
+  const last = context.readings.slice(-Math.max(1, context.latest));
+  const like = last.filter(
+    (one) => one.rating === undefined && isCalled(one, wrong) && fitsName(one, right),
+  );
+  const [old] = like;
+  if (old === undefined || like.length > 1) return false;
+  const { place, quantity } = right;
+  if (place === undefined && quantity !== undefined) requantified(note, old, quantity);
+  else if (place !== undefined) renamed(note, old, { ...old, at: place });
+  for (const item of items) item.owner = pointCorrections.name;
+  return true;
+}
+
+/** Can the value stand under that name: of its unit, and not under it already? */
+function fitsName(old: Reading, { place, quantity, hint }: Label): boolean {
+  if (place === undefined)
+    return (
+      quantity !== undefined &&
+      quantity !== old.quantity &&
+      old.at === undefined &&
+      asQuantity(old, quantity) !== undefined
+    );
+  const like = quantity ?? hint ?? old.quantity;
+  return old.at !== undefined && old.quantity === like && old.at !== place;
 }
 
 /** "that was lead three not lead two": the same value, of other points. */
@@ -117,6 +210,7 @@ export const pointCorrections: Rule = {
         (item.kind === itemKind.subject && (item.roles & role.clock) === 0),
     );
     const [first, second] = named;
+    if (first === undefined && otherName(note)) return;
     if (first === undefined) askAgain(note);
     if (
       first === undefined ||
@@ -131,17 +225,14 @@ export const pointCorrections: Rule = {
       (short === undefined ? undefined : right[0]?.replace(/\d+$/, String(short.value)));
     const old = wrongOne(note, wrong);
     if (old === undefined) return;
-    const partner = old.points?.[1];
-    const points = right.length === 1 && partner !== undefined ? [right[0] ?? "", partner] : right;
-    const end = note.text.trimEnd().length;
-    note.readings.push({
-      ...old,
-      ...(first.kind === itemKind.points ? { points } : { subject: right[0] ?? "" }),
-      corrects: true,
-      said: note.text.slice(0, end),
-      spans: [[0, end]],
-      rule: pointCorrections.name,
-    });
+    if (first.kind === itemKind.points) {
+      const partner = old.points?.[1];
+      const points =
+        right.length === 1 && partner !== undefined ? [right[0] ?? "", partner] : right;
+      renamed(note, old, { ...old, points });
+    } else
+      for (const one of sameMachine(note, old))
+        renamed(note, one, { ...one, subject: right[0] ?? "" });
     for (const item of items) item.owner = pointCorrections.name;
   },
 };

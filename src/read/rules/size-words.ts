@@ -189,4 +189,6 @@ export const tons: ReadonlySet<string> = new Set([
   "series",
   "mil",
   "ft",
+  "cfh",
+  "scfh",
 ]);

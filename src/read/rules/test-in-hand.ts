@@ -1,6 +1,31 @@
 import type { QuantityName } from "../../quantities/list.ts";
-import { itemKind } from "../item.ts";
+import { type Item, itemKind } from "../item.ts";
 import { type Rule, state } from "../note.ts";
+import { role } from "../word.ts";
+
+/** Meters whose figures go without a unit once they are announced. */
+const meters: readonly (readonly [words: RegExp, quantity: QuantityName])[] = [
+  [/^(?:amps?|amperage|amp draws?)$/, "current"],
+  [/^(?:volts?|voltages?)$/, "voltage"],
+  [/^(?:caps?|capacitors?)$/, "capacitance"],
+];
+
+const lead = role.article | role.preposition | role.is | role.now | role.next | role.all;
+
+/** "checking amps", "amps on comp 2": nothing but the meter and where it is held. */
+function meterSaid(items: readonly Item[]): QuantityName | undefined {
+  let found: QuantityName | undefined;
+  for (const item of items) {
+    const meter = meters.find(([words]) => words.test(item.text))?.[1];
+    if (meter !== undefined && found === undefined) found = meter;
+    else if (!/^(?:checking|check|taking|doing|getting|next)$/.test(item.text)) {
+      const place =
+        item.kind === itemKind.subject || item.kind === itemKind.sign || item.label !== undefined;
+      if (!place && (item.roles & lead) === 0) return undefined;
+    }
+  }
+  return found;
+}
 
 const tests: ReadonlySet<QuantityName> = new Set<QuantityName>([
   "winding_resistance",
@@ -13,7 +38,7 @@ const tests: ReadonlySet<QuantityName> = new Set<QuantityName>([
 export const testsInHand: Rule = {
   name: "<test> on <part>",
   heads:
-    "winding|windings|diode|diodes|ohms|ohming|megging|megger|heaters|heater|thermistors|sensors|checking|check|test|testing|rectifier|ipm",
+    "winding|windings|diode|diodes|ohms|ohming|megging|megger|heaters|heater|thermistors|sensors|checking|check|test|testing|rectifier|ipm|amps|amp|amperage|volts|voltage|voltages|caps|capacitors|cap|capacitor",
   apply: (note) => {
     const { items } = note;
     if (note.readings.length > 0 || note.ask.length > 0 || items.length > 14) return;
@@ -22,8 +47,12 @@ export const testsInHand: Rule = {
     const at = items.findIndex(
       (item) => item.label?.quantity !== undefined && tests.has(item.label.quantity),
     );
-    const quantity = items[at]?.label?.quantity;
+    const quantity =
+      items[at]?.label?.quantity ?? (items.length <= 7 ? meterSaid(items) : undefined);
     if (quantity === undefined) return;
-    state(note, testsInHand.name, [at, at + 1], { kind: "note", about: `testing ${quantity}` });
+    state(note, testsInHand.name, [Math.max(at, 0), Math.max(at, 0) + 1], {
+      kind: "note",
+      about: `testing ${quantity}`,
+    });
   },
 };

@@ -2,8 +2,9 @@ import type { Reading } from "../../model.ts";
 import type { Unit } from "../../quantities/quantity.ts";
 import { isStrongBreak } from "../breaks.ts";
 import { type Item, itemKind } from "../item.ts";
-import { quantityOf, unitCalled } from "../kinds.ts";
+import { unitCalled } from "../kinds.ts";
 import type { Note, Rule } from "../note.ts";
+import { valueAs } from "../value-as.ts";
 import { role } from "../word.ts";
 
 /** The two units of "kPa not psi": the right one, the wrong one. */
@@ -22,16 +23,14 @@ function unitsOf(
 }
 
 function reread(reading: Reading, unit: Unit, note: Note): Reading | undefined {
-  const figure = Number(reading.figure.number);
-  const quantity = quantityOf(reading.quantity);
-  if (Number.isNaN(figure) || !quantity.dimensions.includes(unit.dimension)) return undefined;
-  const offset = quantity.difference === true ? 0 : (unit.offset ?? 0);
+  const value = valueAs(reading, reading.quantity, unit);
+  if (value === undefined) return undefined;
   const last = note.items[note.items.length - 1]?.to ?? 0;
   const all = note.text.trimEnd().length;
   const span: readonly [number, number] = [0, last < all - 1 ? last : all];
   return {
     ...reading,
-    value: Number((figure * unit.factor + offset).toPrecision(12)),
+    value,
     figure: { number: reading.figure.number, unit: unit.figure },
     corrects: true,
     assumed: [],
@@ -39,34 +38,6 @@ function reread(reading: Reading, unit: Unit, note: Note): Reading | undefined {
     spans: [span],
     rule: unitCorrections.name,
   };
-}
-
-/** "that last was subcool": the same number, of another quantity. */
-function requantity(note: Note): void {
-  const named = note.items.filter(
-    (item) => item.label?.quantity !== undefined && item.label.rating === undefined,
-  );
-  const last = note.context.readings[note.context.readings.length - 1];
-  const quantity = named[0]?.label?.quantity;
-  if (
-    named.length !== 1 ||
-    quantity === undefined ||
-    last === undefined ||
-    last.quantity === quantity
-  )
-    return;
-  if (
-    !note.items.some((item) => item.text === "was" || item.text === "thats" || item.text === "that")
-  )
-    return;
-  const unit = unitCalled(last.figure.unit);
-  const again =
-    unit === undefined
-      ? undefined
-      : reread({ ...last, quantity, unit: quantityOf(quantity).unit }, unit, note);
-  if (again === undefined) return;
-  note.readings.push(again);
-  for (const item of note.items) item.owner = unitCorrections.name;
 }
 
 /** "kPa not psi", "gig not meg sry", "that was bar": the last numbers again in another unit. */
@@ -90,7 +61,7 @@ export const unitCorrections: Rule = {
       return;
     if (!items.some((item) => (item.roles & (role.correct | role.not)) !== 0)) return;
     const [right, wrong] = unitsOf(items);
-    if (right === undefined) return requantity(note);
+    if (right === undefined) return;
     const latest = context.readings.slice(-Math.max(1, context.latest));
     const fitting = latest.filter(
       (reading) =>

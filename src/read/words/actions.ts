@@ -101,13 +101,13 @@ export const actionWords: readonly ActionWords[] = [
     action: "vacuum_started",
     circuit: "vacuum",
     words:
-      "on the pump|going on the pump|pulling a vacuum|pump on|pump is on|started the vacuum|vac pump on|vacuum pump running|evacuating|pump running|put it on the pump|vacuum started|started pulling a vacuum|back on the pump|its on the pump|pump back on|pulling vacuum|pump is running|vacuum pump on|hooked up the pump|on vacuum|pumping it down|triple evac|started evacuation|evac started",
+      "on the pump|going on the pump|pulling a vacuum|pump on|pump is on|started the vacuum|vac pump on|vacuum pump running|evacuating|pump running|put it on the pump|vacuum started|started pulling a vacuum|back on the pump|its on the pump|pump back on|pulling vacuum|pump is running|vacuum pump on|hooked up the pump|on vacuum|pumping it down|triple evac|started evacuation|evac started|started vac|started a vac|vac started|vac on|vacuum on|got the vac going|got the vacuum going|vac going|vacuum going|starting evac|started evac|starting the evac|hooked up vac pump|hooked up the vac pump|vac pump hooked up|started vacuum|starting vacuum|starting vac|pulling vac|pulling a vac|on the vac pump|on vac|put it on vac|started evacuating",
   },
   {
     action: "vacuum_isolated",
     circuit: "vacuum",
     words:
-      "isolated|isolated the pump|valved off|valved it off|valved off the pump|blanked off|shut the valve|shut the core tool|isod|iso'd|iso d|closed off the pump|closed the core tool|isolated at|blanked it off|closed the valve to the pump|pump off|shut the pump off|pump valved off|closed the core tools|closed it off",
+      "isolated|isolated the pump|valved off|valving off|valving it off|valved it off|valved off the pump|blanked off|shut the valve|shut the core tool|isod|iso'd|iso d|closed off the pump|closed the core tool|isolated at|blanked it off|closed the valve to the pump|pump off|shut the pump off|pump valved off|closed the core tools|closed it off",
   },
   {
     action: "vacuum_broken",

@@ -1,0 +1,74 @@
+import type { QuantityName } from "../quantities/list.ts";
+import type { Context } from "./context.ts";
+import type { Draft } from "./draft.ts";
+import { type Item, itemKind } from "./item.ts";
+import { unitCalled } from "./kinds.ts";
+
+interface Usual {
+  readonly figure: string;
+  readonly least: number;
+  readonly most: number;
+}
+
+/** What a bare figure can be once its test was announced, in the unit of the meter; common practice, no source. */
+const usual: Readonly<Partial<Record<QuantityName, Usual>>> = {
+  current: { figure: "A", least: 0.05, most: 600 },
+  voltage: { figure: "V", least: 0, most: 700 },
+  capacitance: { figure: "microfarad", least: 0.5, most: 1500 },
+  vacuum: { figure: "micron", least: 20, most: 30000 },
+};
+
+/** "450" behind "900" while the pump runs: the same gauge, lower. */
+function pumpedOn(list: readonly Draft[], context: Context): boolean {
+  const last = context.readings[context.readings.length - 1];
+  const [only] = list;
+  if (last?.quantity !== "vacuum" || last.figure.unit !== "micron" || only === undefined)
+    return false;
+  return context.latest === 1 && list.length === 1 && only.value < 2 * Number(last.figure.number);
+}
+
+function isBare(draft: Draft, items: readonly Item[]): boolean {
+  const { quantity, named, hint, place, unit, rating, question } = draft;
+  const alone = [quantity, named, hint, place, unit, rating, question].every(
+    (one) => one === undefined,
+  );
+  return alone && !draft.over && draft.value >= 0 && items[draft.index]?.kind === itemKind.number;
+}
+
+const moves = /^(?:dropping|falling|climbing|rising|holding)$/;
+
+/** Nothing said beside the numbers but whose they are. */
+function onlyFigures(items: readonly Item[]): boolean {
+  return items.every(
+    ({ kind, roles, owner, signs, label, text }) =>
+      label?.rating !== undefined ||
+      kind === itemKind.number ||
+      kind === itemKind.sign ||
+      kind === itemKind.line ||
+      kind === itemKind.points ||
+      (kind === itemKind.subject && owner === undefined) ||
+      (kind === itemKind.word && roles !== 0 && signs === undefined) ||
+      moves.test(text),
+  );
+}
+
+/** "14.2 13.9 14.4" behind "checking amps", "900" behind "started vac": figures of the test that was announced. */
+export function announced(list: readonly Draft[], items: readonly Item[], context: Context): void {
+  const said = context.testing ?? (pumpedOn(list, context) ? "vacuum" : undefined);
+  const like = said === undefined ? undefined : usual[said];
+  if (said === undefined || like === undefined || !onlyFigures(items)) return;
+  // where the company thinks in pascals a bare figure has no scale of its own
+  if (said === "vacuum" && context.units === "si") return;
+  // "14.2 13.9 14.4 rla 18"
+  const bare = list.filter((draft) => draft.rating === undefined || draft.named !== said);
+  const fits = bare.every(
+    (draft) => isBare(draft, items) && draft.value >= like.least && draft.value <= like.most,
+  );
+  if (!fits) return;
+  for (const draft of bare) {
+    draft.quantity = said;
+    draft.named = said;
+    draft.unit = unitCalled(like.figure);
+    draft.assumedUnit = true;
+  }
+}

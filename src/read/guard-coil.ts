@@ -1,0 +1,36 @@
+import type { Draft } from "./draft.ts";
+import type { Item } from "./item.ts";
+import { unitCalled } from "./kinds.ts";
+
+/** Volts that a contactor's coil is made for, from its lowest to its highest; common practice, no source. */
+const coilVolts: readonly (readonly [low: number, high: number])[] = [
+  [15, 30],
+  [95, 132],
+  [187, 264],
+];
+
+function asVolts(draft: Draft): void {
+  draft.quantity = "voltage";
+  draft.named = "voltage";
+  draft.unit = unitCalled("V");
+  draft.assumedUnit = true;
+  draft.assumedQuantity = true;
+}
+
+/** "contactor pulls in at 24.6": what its coil needs, nothing that it draws. */
+function pullsIn(draft: Draft, items: readonly Item[]): boolean {
+  const [verb, inward, at] = items.slice(Math.max(0, draft.index - 3), draft.index);
+  if (!/^(?:at|@)$/.test(at?.text ?? "") || inward?.text !== "in") return false;
+  return /^pull/.test(verb?.text ?? "");
+}
+
+/** Amps that only a verb made: beside a coil that closes, or across a contact, they are volts. */
+export function guardCoil(draft: Draft, items: readonly Item[]): void {
+  if (draft.quantity !== "current" || !draft.assumedUnit || draft.rating !== undefined) return;
+  if (pullsIn(draft, items)) {
+    if (coilVolts.some(([low, high]) => draft.value >= low && draft.value <= high)) asVolts(draft);
+    else draft.question = "quantity";
+  }
+  // "drops .3 across the L2 pole"
+  if (items[draft.index + 1]?.text === "across" && draft.named === undefined) asVolts(draft);
+}
