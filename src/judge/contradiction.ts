@@ -7,6 +7,9 @@ import type { Scene } from "./scene.ts";
 /** K past saturation that probes and gauges may be off together. Common practice, no source. */
 const toleranceK = 2.8;
 
+/** Cel of the warmest air that an evaporator meets where nobody measured it. Common practice, no source. */
+const warmestCooledCel = 35;
+
 /** A pair of readings that physics does not allow. */
 export interface Contradiction {
   readonly side: "low" | "high";
@@ -87,11 +90,14 @@ function coilsAgainstAir(circuit: Circuit, scene: Scene, figures: Figures): Cont
       side: "high",
       says: `The head condenses at ${figures.temperature(circuit.dewCel ?? 0)}, colder than the air that cools it, ${figures.temperature(condenserCel ?? 0)}`,
     });
+  const boils = `The suction boils at ${figures.temperature(circuit.evaporatingCel ?? 0)}, warmer than`;
   if (below(evaporatorCel, circuit.evaporatingCel))
     found.push({
       side: "low",
-      says: `The suction boils at ${figures.temperature(circuit.evaporatingCel ?? 0)}, warmer than the air that it cools, ${figures.temperature(evaporatorCel ?? 0)}`,
+      says: `${boils} the air that it cools, ${figures.temperature(evaporatorCel ?? 0)}`,
     });
+  else if (evaporatorCel === undefined && below(warmestCooledCel, circuit.evaporatingCel))
+    found.push({ side: "low", says: `${boils} any air that a machine cools` });
   return found;
 }
 

@@ -43,9 +43,13 @@ export function changedVerdicts(
   const mended = [...input.replaced.map(({ old }) => old), ...input.confirmed];
   const named = input.before.findings.filter((f) => mended.some((r) => couldSpeakOf(f, r)));
   const keys = new Map(named.map((f) => [`${f.about}|${f.check}`, f]));
+  // the same verdict on the component that the figures are of is none that was taken back
+  const moved = input.replaced.some(
+    ({ old, by }) => by !== undefined && by.subject !== old.subject,
+  );
   return [...keys.values()].flatMap((f) => {
     const was = worstLevel(input.before.findings, f);
-    const now = worstLevel(input.judgement.findings, f);
+    const now = worstLevel(input.judgement.findings, f, moved);
     return was === undefined || was === "unknown" || was === now ? [] : [{ check: f.check, was }];
   });
 }
@@ -63,8 +67,14 @@ export function verdictChanged(input: ReplyInput): boolean {
   );
 }
 
-function worstLevel(findings: readonly Finding[], like: Finding): Level | undefined {
-  const same = findings.filter((f) => f.check === like.check && f.about === like.about);
+function worstLevel(
+  findings: readonly Finding[],
+  like: Finding,
+  whosever = false,
+): Level | undefined {
+  const same = findings.filter(
+    (f) => f.check === like.check && (whosever || f.about === like.about),
+  );
   return worstFirst(same)[0]?.level;
 }
 
