@@ -142,6 +142,19 @@ function coilOpen(drafts: readonly Draft[]): void {
   }
 }
 
+/** "eev1 at 410 eev2 at 0": beside steps the others are steps. */
+function stepsTogether(drafts: readonly Draft[]): void {
+  if (!drafts.some((one) => one.quantity === "valve_steps")) return;
+  for (const one of drafts) {
+    if (one.quantity !== "valve_opening" || one.ownUnit || one.gone) continue;
+    one.quantity = "valve_steps";
+    one.named = "valve_steps";
+    one.unit = unitCalled("steps");
+    one.question = undefined;
+    one.assumedQuantity = true;
+  }
+}
+
 /** "decay 0 in 30 min": nothing rose; no pump pulls to nothing. */
 function nothing(draft: Draft): void {
   if (draft.quantity === "vacuum" && draft.assumedUnit && draft.value === 0)
@@ -274,6 +287,7 @@ export function guard(drafts: readonly Draft[], items: readonly Item[], units: U
   }
   coilOpen(drafts);
   enteringBulb(drafts);
+  stepsTogether(drafts);
   legsOfFrequency(drafts);
   beyondJunction(drafts);
   const asked = drafts.some(

@@ -2,6 +2,7 @@ import type { Draft } from "./draft.ts";
 import { type Item, itemKind } from "./item.ts";
 import { numberedRows } from "./numbered-rows.ts";
 import { between } from "./relate.ts";
+import { rowsAnew } from "./rows-anew.ts";
 
 /** Labels first, values after: "L1 L2 L3 208 209 210", "T1 T2 T3 2.1 2.2 2.1 ohm". */
 function zip(list: readonly Draft[], items: readonly Item[]): void {
@@ -103,6 +104,10 @@ export function shareRows(drafts: readonly Draft[], items: readonly Item[]): voi
     items,
   );
   numberedRows(
+    drafts.filter((draft) => !draft.gone),
+    items,
+  );
+  rowsAnew(
     drafts.filter((draft) => !draft.gone),
     items,
   );

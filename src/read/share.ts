@@ -95,18 +95,33 @@ function sharePlaceBack(list: readonly Draft[], items: readonly Item[]): void {
   }
 }
 
-/** "500v 1 min T1 1.4 gig T2 1.3 gig": a time said ahead of the first lead is each one's. */
+/** Is the time said ahead of the first lead, or behind the last value, for the whole row? */
+function timeOfRow(tests: readonly Draft[], items: readonly Item[]): number | undefined {
+  const isTime = (index: number): boolean => items[index]?.unit?.dimension === "time";
+  const [first] = tests;
+  const last = tests[tests.length - 1];
+  const time = first?.before.find(isTime);
+  const point = first?.before.find((index) => items[index]?.kind === itemKind.points);
+  if (time !== undefined && point !== undefined && time < point) return first?.after;
+  return last?.behind.some(isTime) === true ? last.after : undefined;
+}
+
+/** "500v 1 min T1 1.4 gig T2 1.3 gig", "T1 88M T2 91M T3 86M at 1 min": one time, said once for all leads. */
 function shareTime(list: readonly Draft[], items: readonly Item[]): void {
   const tests = list.filter((draft) => draft.quantity === "insulation_resistance");
-  const [first, ...rest] = tests;
-  if (first?.after === undefined || first.points === undefined || rest.length === 0) return;
-  const time = first.before.find((index) => items[index]?.unit?.dimension === "time");
-  const point = first.before.find((index) => items[index]?.kind === itemKind.points);
-  if (time === undefined || point === undefined || time > point) return;
-  const others = rest.every(
-    (draft) => draft.after === undefined && draft.points !== undefined && !draft.earlier,
-  );
-  if (others) for (const draft of rest) draft.after = first.after;
+  const rows: Draft[][] = [];
+  for (const draft of tests) {
+    const row = rows[rows.length - 1];
+    const again = row?.some((one) => one.points?.join() === draft.points?.join()) === true;
+    if (row === undefined || again) rows.push([draft]);
+    else row.push(draft);
+  }
+  for (const row of rows) {
+    const told = row.filter((draft) => draft.after !== undefined);
+    const lone = row.every((draft) => draft.points?.length === 1 && !draft.earlier);
+    const time = told.length === 1 && lone && row.length > 1 ? timeOfRow(row, items) : undefined;
+    if (time !== undefined) for (const draft of row) draft.after = time;
+  }
 }
 
 /** A place said for the first of a row of points holds for the rest. */

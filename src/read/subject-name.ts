@@ -114,6 +114,7 @@ export function subjectAt(build: Building, i: number): SubjectSaid | undefined {
       label: undefined,
       aside: false,
     };
+  if (noun.kind === "aside" && leftAt(build, i)) return undefined;
   if (noun.kind === "aside") return { name: "", end: ordinal.end, label: undefined, aside: true };
   return {
     name: `${noun.name} ${ordinal.text}`,
@@ -121,6 +122,14 @@ export function subjectAt(build: Building, i: number): SubjectSaid | undefined {
     label: phrase.word.label,
     aside: false,
   };
+}
+
+/** "off site 1615", "lv site 4:15": when he left, no number of the site. */
+function leftAt(build: Building, i: number): boolean {
+  const [before, site, number] = [build.tokens[i - 1], build.tokens[i], build.tokens[i + 1]];
+  if (site?.text !== "site" || number?.kind !== tokenKind.number) return false;
+  if (!/^(?:on|off|lv|lvg|left|leaving)$/.test(before?.text ?? "")) return false;
+  return number.text.length >= 3 && number.value < 2400 && number.value % 100 < 60;
 }
 
 /** "comp C to S 2.1": the common pin and another, no third compressor. */

@@ -188,9 +188,28 @@ function stays(items: readonly Item[], index: number): boolean {
   );
 }
 
+/** "in 481/479/482 out 455/457/300", "xfmr 208 in 26.1 out": the other side of volts, told as in and out. */
+function inAndOut(list: readonly Draft[], items: readonly Item[]): void {
+  const way = (index: number): string => /^(?:in|out)$/.exec(items[index]?.text ?? "")?.[0] ?? "";
+  const transformer = items.some(({ label }) => label?.thing === "transformer");
+  list.forEach((draft, order) => {
+    if (!bare(draft) || draft.quantity !== undefined || draft.value > HIGH) return;
+    const other = list.find((one) => one.quantity === "voltage" && one.value >= LOW);
+    if (other === undefined || draft.points !== undefined) return;
+    const behind = transformer && way(draft.index + 1) !== "" && way(other.index + 1) !== "";
+    const ahead = way(draft.index - 1) !== "" && way(other.index - 1) !== "";
+    if (!behind && !ahead) return;
+    const sides = [draft.index, other.index].map((index) => way(index + (behind ? 1 : -1)));
+    if (sides[0] === sides[1]) return;
+    for (const one of inRow(list, items, order)) make(one);
+    make(draft);
+  });
+}
+
 /** "line 240 load 0": the other side of what was just read in volts. */
 function loadSide(list: readonly Draft[], items: readonly Item[]): void {
   if (!list.some((draft) => draft.quantity === "voltage" && draft.value >= LOW)) return;
+  inAndOut(list, items);
   for (const draft of list) {
     const free = draft.quantity === undefined || draft.hint === "temperature";
     if (!bare(draft) || !free || draft.value > HIGH || draft.points !== undefined) continue;

@@ -95,6 +95,17 @@ function seized({ items }: Note, i: number): boolean {
   return motor && item?.text === "locked" && next?.unit?.dimension === "current";
 }
 
+/** What a machine locks itself out on. */
+const trips =
+  /^(?:high|hi|hp|head|low|lp|pressure|fault|code|safety|limit|overload|oil|freeze|temp|discharge|error|alarm|hpc|lpc|trip|trips|tries|[a-z]\d{1,3})$/;
+
+/** "both stages locked out on high head": a machine that stopped itself, nobody's lock. */
+function lockedItself(items: readonly Item[], i: number): boolean {
+  const out = items[i + 1]?.text === "out" ? i + 1 : i;
+  if (!/^(?:on|by|after|from|with|w)$/.test(items[out + 1]?.text ?? "")) return false;
+  return items.slice(out + 2, out + 5).some(({ text }) => trips.test(text));
+}
+
 /** "locked rotor", "charged 6 oz": words that are part of a measurement or mean another thing. */
 function meant(note: Note, i: number, row: ActionWords): boolean {
   const { items } = note;
@@ -116,6 +127,7 @@ function meant(note: Note, i: number, row: ActionWords): boolean {
   const mass = items.some(({ unit }) => unit?.dimension === "mass");
   const gas = items.some(isNitrogen);
   if (row.action === "charged" && next?.text === "to" && gas && !mass) return false;
+  if (row.action === "locked" && lockedItself(items, i)) return false;
   // "compressor locked up", "comp locked 88a": it does not turn
   if (row.action === "locked" && seized(note, i)) return false;
   if (row.action === "locked" && (item.label?.rating === "LRA" || before?.unit?.figure === "A"))

@@ -27,6 +27,15 @@ function capByNumber(items: readonly Item[], i: number): boolean {
   return ratio < 0.5 || ratio > 1.5;
 }
 
+/** "eev1 180 eev2 220", "eev 1 at 410": the valve's number, and its opening behind it. */
+function valveByNumber(items: readonly Item[], i: number): boolean {
+  if (!/^valve_/.test(items[i - 1]?.label?.quantity ?? "")) return false;
+  const led = /^(?:at|is|@|:|=)$/.test(items[i + 1]?.text ?? "");
+  const value = items[led ? i + 2 : i + 1];
+  if (!freeNumber(value)) return false;
+  return led || items[i]?.glued === true || value.value > PARTS;
+}
+
 const counted =
   /(?:^|\s)(?:boards?|modules?|pcbs?|controllers?|cassettes?|indoors|grp|group|bank|tnk|stage)$/;
 
@@ -102,7 +111,7 @@ export const numberedParts: Rule = {
       }
       const label = items[i - 1]?.label;
       // "eev1 180 eev2 220"
-      const valve = item.glued && /^valve_/.test(label?.quantity ?? "") && freeNumber(items[i + 1]);
+      const valve = valveByNumber(items, i);
       const part =
         label?.quantity === "capacitance" ||
         label?.component === true ||
