@@ -8,6 +8,7 @@ import { bottleWeighed, guardGas } from "./guard-gas.ts";
 import { beyondJunction, legsOfFrequency } from "./guard-legs.ts";
 import { oilLevel, oilWeighed } from "./guard-oil.ts";
 import { degreesAcross, farFeet, farInches, kelvins, partDegree } from "./guard-unit.ts";
+import { guardValve, valvesTogether } from "./guard-valve.ts";
 import { type Item, itemKind } from "./item.ts";
 import { unitCalled } from "./kinds.ts";
 import { madeOfMegohms } from "./made-of-megohms.ts";
@@ -49,24 +50,6 @@ function power(draft: Draft): void {
     draft.unit = unitCalled("V");
     draft.assumedQuantity = true;
   } else draft.question = "quantity";
-}
-
-/** "valves move, cassettes blow 55": an opening goes without a percent only right behind its word. */
-function valve(draft: Draft, items: readonly Item[]): void {
-  if (draft.quantity !== "valve_opening" || draft.unit?.settles !== undefined) return;
-  if (draft.corrects || draft.before.length === 0) return;
-  // "eev 480": no percent, so its motor's steps
-  if (draft.value > 100 && draft.value <= 3000 && Number.isInteger(draft.value)) {
-    draft.quantity = "valve_steps";
-    draft.named = "valve_steps";
-    draft.unit = unitCalled("steps");
-    draft.assumedQuantity = true;
-    return;
-  }
-  const near = draft.before.some(
-    (index) => draft.index - index <= 2 && items[index]?.label !== undefined,
-  );
-  if (!near) draft.question = "quantity";
 }
 
 /** "cap in, starts, peak 62": a capacitor has no peak. */
@@ -127,32 +110,6 @@ function horses(draft: Draft, items: readonly Item[]): void {
   const word = items[draft.index - 1]?.text;
   const gauges = items.some((item) => /^(?:lp|low|suct|suction)$/.test(item.text));
   if (word === "hp" && draft.value < 8 && !gauges) draft.question = "quantity";
-}
-
-/** "eev 46/46/46/OL": beside one beyond the range they are its coils' ohms. */
-function coilOpen(drafts: readonly Draft[]): void {
-  const row = drafts.filter((one) => one.quantity === "valve_opening" && !one.ownUnit);
-  if (!row.some((one) => one.over)) return;
-  for (const one of row) {
-    one.quantity = "resistance";
-    one.named = "resistance";
-    one.unit = unitCalled("ohm");
-    one.question = undefined;
-    one.assumedQuantity = true;
-  }
-}
-
-/** "eev1 at 410 eev2 at 0": beside steps the others are steps. */
-function stepsTogether(drafts: readonly Draft[]): void {
-  if (!drafts.some((one) => one.quantity === "valve_steps")) return;
-  for (const one of drafts) {
-    if (one.quantity !== "valve_opening" || one.ownUnit || one.gone) continue;
-    one.quantity = "valve_steps";
-    one.named = "valve_steps";
-    one.unit = unitCalled("steps");
-    one.question = undefined;
-    one.assumedQuantity = true;
-  }
 }
 
 /** "decay 0 in 30 min": nothing rose; no pump pulls to nothing. */
@@ -272,7 +229,7 @@ export function guard(drafts: readonly Draft[], items: readonly Item[], units: U
     power(draft);
     pointed(draft);
     if (ofTheTester(draft, items)) draft.question = "quantity";
-    valve(draft, items);
+    guardValve(draft, items);
     peakOfCapacitor(draft, items);
     winding(draft);
     temperature(draft, units);
@@ -285,16 +242,8 @@ export function guard(drafts: readonly Draft[], items: readonly Item[], units: U
     difference(draft, units);
     beyond(draft, items, units);
   }
-  coilOpen(drafts);
   enteringBulb(drafts);
-  stepsTogether(drafts);
   legsOfFrequency(drafts);
   beyondJunction(drafts);
-  const asked = drafts.some(
-    (one) => one.quantity === "valve_opening" && one.question !== undefined,
-  );
-  if (!asked) return;
-  for (const draft of drafts)
-    if (draft.quantity === "valve_opening" && draft.before.length === 0 && !draft.ownUnit)
-      draft.question = "quantity";
+  valvesTogether(drafts);
 }

@@ -1,0 +1,65 @@
+import type { Draft } from "./draft.ts";
+import type { Item } from "./item.ts";
+import { unitCalled } from "./kinds.ts";
+
+/** "valves move, cassettes blow 55": an opening goes without a percent only right behind its word. */
+export function guardValve(draft: Draft, items: readonly Item[]): void {
+  if (draft.quantity !== "valve_opening" || draft.unit?.settles !== undefined) return;
+  if (draft.corrects || draft.before.length === 0) return;
+  // "eev 480": no percent, so its motor's steps
+  if (draft.value > 100 && draft.value <= 3000 && Number.isInteger(draft.value)) {
+    draft.quantity = "valve_steps";
+    draft.named = "valve_steps";
+    draft.unit = unitCalled("steps");
+    draft.assumedQuantity = true;
+    return;
+  }
+  const near = draft.before.some(
+    (index) => draft.index - index <= 2 && items[index]?.label !== undefined,
+  );
+  if (!near) draft.question = "quantity";
+}
+
+/** "eev 46/46/46/OL": beside one beyond the range they are its coils' ohms. */
+function coilOpen(drafts: readonly Draft[]): void {
+  const row = drafts.filter((one) => one.quantity === "valve_opening" && !one.ownUnit);
+  if (!row.some((one) => one.over)) return;
+  for (const one of row) {
+    one.quantity = "resistance";
+    one.named = "resistance";
+    one.unit = unitCalled("ohm");
+    one.question = undefined;
+    one.assumedQuantity = true;
+  }
+}
+
+/** "eev1 at 410 eev2 at 0": beside steps the others are steps. */
+function stepsTogether(drafts: readonly Draft[]): void {
+  if (!drafts.some((one) => one.quantity === "valve_steps")) return;
+  for (const one of drafts) {
+    if (one.quantity !== "valve_opening" || one.ownUnit || one.gone) continue;
+    one.quantity = "valve_steps";
+    one.named = "valve_steps";
+    one.unit = unitCalled("steps");
+    one.question = undefined;
+    one.assumedQuantity = true;
+  }
+}
+
+/** Where one opening is asked about, so are those that only stand beside it. */
+function askedTogether(drafts: readonly Draft[]): void {
+  const asked = drafts.some(
+    (one) => one.quantity === "valve_opening" && one.question !== undefined,
+  );
+  if (!asked) return;
+  for (const draft of drafts)
+    if (draft.quantity === "valve_opening" && draft.before.length === 0 && !draft.ownUnit)
+      draft.question = "quantity";
+}
+
+/** What the openings of a note make of each other. */
+export function valvesTogether(drafts: readonly Draft[]): void {
+  coilOpen(drafts);
+  stepsTogether(drafts);
+  askedTogether(drafts);
+}
