@@ -1,4 +1,4 @@
-import { readdirSync, readFileSync } from "node:fs";
+import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { basename, dirname, join } from "node:path";
 import { z } from "zod";
 import { looksExported, verifyExport } from "../../src/bot/verify-export.ts";
@@ -45,8 +45,8 @@ function verdictOf(path: string, digest: string | undefined): Verdict | string {
     }
   }
   const text = bytes.toString("utf8");
-  if (looksExported(text)) return verifyExport(text, digest);
-  const sheet = listedBeside(path, bytes);
+  if (looksExported(text)) return withFilesBeside(path, text, verifyExport(text, digest));
+  const sheet = listedBeside(path, bytes, digest);
   if (sheet !== undefined) return sheet;
   const links: Link[] = [];
   const unread: string[] = [];
@@ -66,7 +66,7 @@ const listing = z.looseObject({
 });
 
 /** A sheet or a report holds no chain; the JSON file of its export, beside it, knows its fingerprint. */
-function listedBeside(path: string, bytes: Buffer): Verdict | undefined {
+function listedBeside(path: string, bytes: Buffer, digest?: string): Verdict | undefined {
   const folder = dirname(path);
   for (const name of readdirSync(folder).filter((one) => one.endsWith(".json"))) {
     const text = readFileSync(join(folder, name), "utf8");
@@ -74,7 +74,7 @@ function listedBeside(path: string, bytes: Buffer): Verdict | undefined {
     const parsed = parseLine(text, listing);
     const found = parsed.ok && parsed.value.files.find((file) => file.name === basename(path));
     if (!found) continue;
-    const verdict = verifyExport(text);
+    const verdict = verifyExport(text, digest);
     const faults =
       fingerprint(bytes) === found.sha256
         ? []
@@ -82,6 +82,17 @@ function listedBeside(path: string, bytes: Buffer): Verdict | undefined {
     return { ...verdict, faults: [...faults, ...verdict.faults] };
   }
   return undefined;
+}
+
+/** The sheets and reports that lie beside an export's JSON must be those that it lists; none need be there. */
+function withFilesBeside(path: string, text: string, verdict: Verdict): Verdict {
+  const parsed = parseLine(text, listing);
+  const faults = (parsed.ok ? parsed.value.files : []).flatMap(({ name, sha256 }) => {
+    const beside = join(dirname(path), basename(name));
+    const isSame = !existsSync(beside) || fingerprint(readFileSync(beside)) === sha256;
+    return isSame ? [] : [`${name} beside it is not the file that it lists`];
+  });
+  return { ...verdict, faults: [...verdict.faults, ...faults] };
 }
 
 function tell(verdict: Verdict, io: Io): Exit {

@@ -5,7 +5,18 @@ import type { Memory } from "./memory.ts";
 /** A job's record as `show --json` prints it. */
 export function showJob(memory: Memory, job: Job): object {
   const { findings, diagnosis, next, cautions } = lastJudgement(memory, job);
-  return {
+  const { before, after } = factsOf(job);
+  return { ...before, findings, diagnosis, next, cautions, ...after };
+}
+
+/** What of it follows from the job's entries alone. */
+export function shownFacts(job: Job): Readonly<Record<string, unknown>> {
+  const { before, after } = factsOf(job);
+  return { ...before, ...after };
+}
+
+function factsOf(job: Job) {
+  const before = {
     job: job.job,
     opened_by: job.opened_by,
     site: job.site,
@@ -22,10 +33,8 @@ export function showJob(memory: Memory, job: Job): object {
     timeline: job.timeline,
     readings: job.readings.map(shownReading),
     statements: job.statements.map(({ statement, ...line }) => ({ ...line, ...statement })),
-    findings,
-    diagnosis,
-    next,
-    cautions,
+  };
+  const after = {
     parts: job.parts.map(shownPart),
     visits: job.visits,
     labor_hours: job.labor_hours,
@@ -40,6 +49,7 @@ export function showJob(memory: Memory, job: Job): object {
     files: job.files,
     unread: job.unread,
   };
+  return { before, after };
 }
 
 /** `at` is where on the machine, as everywhere; when is `taken`. */

@@ -1,4 +1,4 @@
-import type { z } from "zod";
+import { z } from "zod";
 import { faultsAgainstDigest, hashWords, type Spoken } from "../record/chain.ts";
 import type { Entry } from "../record/entry.ts";
 import { factsSchema } from "../record/entry-schema.ts";
@@ -7,6 +7,7 @@ import { faultsInSelection, sealHolds } from "../record/sealed.ts";
 import type { Verdict } from "../record/verify.ts";
 import { unpackWords } from "../record/words.ts";
 import { exportShape } from "./export-shape.ts";
+import { shownFacts } from "./show-job.ts";
 
 type Exported = z.infer<typeof exportShape>;
 
@@ -20,15 +21,16 @@ export function looksExported(text: string): boolean {
  * that its readings are those which its entries tell. With a digest kept elsewhere also against that.
  */
 export function verifyExport(text: string, digest?: string): Verdict {
-  const parsed = parse(text);
-  if (typeof parsed === "string") return altered([parsed]);
+  const found = parse(text);
+  if (typeof found === "string") return altered([found]);
+  const { parsed, jobs } = found;
   const { entries = [], other_heads = [] } = parsed;
   const chain =
     parsed.entries === undefined ? [] : faultsInSelection(entries, other_heads, parsed.digest);
   const faults = [
     ...chain,
     ...wordFaults(parsed),
-    ...readingFaults(parsed),
+    ...jobFaults(parsed, jobs),
     ...digestFaults(parsed, digest),
   ];
   const seal = sealHolds(text)
@@ -49,7 +51,16 @@ const altered = (faults: readonly string[]): Verdict => ({
   faults,
 });
 
-function parse(text: string): Exported | string {
+interface Parsed {
+  readonly parsed: Exported;
+  /** the jobs as they stand in the text, with every field */
+  readonly jobs: readonly z.infer<typeof anyJob>[];
+}
+
+const anyJob = z.record(z.string(), z.unknown());
+const anyJobs = z.object({ jobs: z.array(anyJob) });
+
+function parse(text: string): Parsed | string {
   let json: unknown;
   try {
     json = JSON.parse(text);
@@ -57,7 +68,7 @@ function parse(text: string): Exported | string {
     return "the file is no whole JSON any more";
   }
   const { success, data, error } = exportShape.safeParse(json);
-  if (success) return data;
+  if (success) return { parsed: data, jobs: anyJobs.parse(json).jobs };
   const [issue] = error.issues;
   return `the file has not the shape of an export: ${issue?.path.join(".")} ${issue?.message}`;
 }
@@ -90,13 +101,14 @@ function wordFaults(exported: Exported): readonly string[] {
   ];
 }
 
-/** The jobs' readings must be what the entries fold into. */
-function readingFaults(exported: Exported): readonly string[] {
+/** What the file says of its jobs must be what their entries fold into. */
+function jobFaults(exported: Exported, jobs: Parsed["jobs"]): readonly string[] {
   const { entries } = exported;
   if (entries === undefined) return [];
   const spoken = spokenOf(exported);
-  return exported.jobs.flatMap((job) => {
+  return exported.jobs.flatMap((job, index) => {
     const own = entries.filter((link) => link.job === job.job);
+    const essence = essenceWith(own.every((link) => spoken.has(keyOf(link))) ? [] : erasable);
     let folded: ReturnType<typeof foldJob>;
     try {
       folded = foldJob(own.map((link) => toEntry(link, spoken.get(keyOf(link)), exported)));
@@ -111,15 +123,30 @@ function readingFaults(exported: Exported): readonly string[] {
     const wrong = job.readings
       .filter((reading) => told.get(reading.id) !== essence(reading))
       .map(({ id }) => `job ${job.job}, reading ${id}: is not what its entry tells`);
-    return [...missing, ...wrong];
+    const facts = folded === undefined ? {} : shownFacts(folded);
+    const stands = jobs[index] ?? {};
+    const other = Object.keys(facts)
+      .filter((name) => !apart.includes(name) && essence(facts[name]) !== essence(stands[name]))
+      .map((name) => `job ${job.job}, ${name.replaceAll("_", " ")}: is not what its entries tell`);
+    return [...missing, ...wrong, ...other];
   });
 }
 
-/** What a reading says, without the words that may have been erased. */
-function essence(reading: object): string {
-  const { said: _said, who: _who, ...rest }: Readonly<Record<string, unknown>> = { ...reading };
-  return JSON.stringify(Object.entries(rest).sort(([a], [b]) => (a < b ? -1 : 1)));
-}
+/** Readings are named one by one; what a file lacks and which clock has rung is not in entries alone. */
+const apart: readonly string[] = ["readings", "file", "clocks"];
+
+/** Words that may have been erased since, and who said them. */
+const erasable: readonly string[] = ["said", "who", "says", "text"];
+
+/** What a fact says, whatever the order of its fields; some fields are left out. */
+const essenceWith =
+  (without: readonly string[]) =>
+  (fact: unknown): string =>
+    JSON.stringify(fact, (name, value: unknown) => {
+      if (without.includes(name)) return undefined;
+      if (typeof value !== "object" || value === null || Array.isArray(value)) return value;
+      return Object.fromEntries(Object.entries(value).sort(([a], [b]) => (a < b ? -1 : 1)));
+    });
 
 function toEntry(link: Link, spoken: Spoken | undefined, { people = {} }: Exported): Entry {
   const facts = factsSchema.parse(unpackWords(link.facts, spoken));

@@ -19,6 +19,8 @@ const messageLine =
 export interface Conversation {
   readonly lines: readonly string[];
   readonly replies: readonly string[];
+  /** as it stands at the end */
+  readonly bot: Bot;
 }
 
 function botOfTheHouse(): Bot {
@@ -76,7 +78,7 @@ export function playConversation(
       }
     }
   }
-  return { lines, replies };
+  return { lines, replies, bot };
 }
 
 function messageOf(
