@@ -107,19 +107,14 @@ test.each([
   ['"power":"', '"power":"un', "machine"],
   ['"equipment":"RTU-1"', '"equipment":"RTU-2"', "equipment"],
   ['"state":"needed"', '"state":"fitted"', "parts"],
-  ['"says":"need a contactor"', '"says":"need a contactor, said Ife"', undefined],
+  ['"says":"need a contactor"', '"says":"need a contactor, said Ife"', "timeline"],
 ])(
   "a fact of a job, %s made %s and sealed again, is not what its entries tell",
   (was, is, name) => {
     const made = worked.text.replace(was, is);
     expect(made).not.toBe(worked.text);
     const { faults } = verifyExport(sealAgain(made));
-    expect(faults).toEqual(
-      name === undefined
-        ? // words may have been erased in between: the hash of those that are there is what tells
-          []
-        : expect.arrayContaining([`job 1, ${name}: is not what its entries tell`]),
-    );
+    expect(faults).toContain(`job 1, ${name}: is not what its entries tell`);
   },
 );
 
