@@ -4,9 +4,11 @@ import type { Item } from "./item.ts";
 
 /** "380 cfm in the office and 290 in the lobby": the same twice, each in a place that we have no name for. */
 function inEachPlace(draft: Draft, left: Draft, items: readonly Item[]): boolean {
-  const joint = items[draft.index + 1]?.text;
-  if (joint !== "in" && joint !== "at") return false;
-  if (items[left.index + 1]?.text !== joint || left.unit?.dimension !== "airflow") return false;
+  const joint = items[draft.index + 1]?.text ?? "";
+  const flow = left.unit?.dimension === "airflow" && /^(?:in|at|on)$/.test(joint);
+  // "amp draw's 8.8 on the blower and 1.3 on the fan"
+  const amps = left.quantity === "current" && joint === "on";
+  if (!(flow || amps) || items[left.index + 1]?.text !== joint) return false;
   return items[draft.index - 1]?.text === "and" || items[draft.index - 1]?.text === ",";
 }
 
@@ -15,8 +17,9 @@ export function conditioned(draft: Draft, left: Draft, items: readonly Item[]): 
   const joint = items[draft.index + 1]?.text;
   const before = items[draft.index - 1];
   const ratio = draft.value / left.value;
-  if (before === undefined || ratio > 3 || ratio < 1 / 3) return false;
+  if (before === undefined) return false;
   if (inEachPlace(draft, left, items)) return true;
+  if (ratio > 3 || ratio < 1 / 3) return false;
   if (joint !== "with" && joint !== "without") return false;
   if (!isStrongBreak(before) && !isWeakBreak(before)) return false;
   const with_ = items[left.index + 1]?.text;

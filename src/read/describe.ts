@@ -22,7 +22,7 @@ import { bothSides, gaugePair, gaugesBesideHeat } from "./gauges.ts";
 import { type Item, itemKind } from "./item.ts";
 import type { Label } from "./label.ts";
 import { nitrogenBehind } from "./nitrogen-behind.ts";
-import { onlyDrops, onlyHigh } from "./only-drops.ts";
+import { noLabel } from "./no-label.ts";
 import { inRow } from "./relate.ts";
 import { ofItsRail } from "./row-unit.ts";
 import { takePoints } from "./take-points.ts";
@@ -127,7 +127,7 @@ function take(draft: Draft, items: readonly Item[], index: number): void {
     default:
       if (index === 0 && item.text === "that" && item.label?.rating === "expected") return;
       if (item.text === "sat" && satThere(items, index)) return;
-      if (onlyDrops(item, draft, items) || onlyHigh(item, index, items)) return;
+      if (noLabel(draft, index, items)) return;
       // "20 minutes in": so far along, nothing was charged
       if (item.text === "in" && items[index - 1]?.unit?.dimension === "time") return;
       if (index > draft.index && whenDone(items, index)) return;

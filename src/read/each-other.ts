@@ -22,6 +22,7 @@ import { slashed } from "./slashed-labels.ts";
 import { timesFirst } from "./times-first.ts";
 import { plates } from "./what-words.ts";
 import { inAndOut, waterPairs, waterSides } from "./where-words.ts";
+import { wideOpen } from "./wide-open.ts";
 
 /** What two values that stand together say of one another. */
 export function besideEachOther(items: readonly Item[], drafts: readonly Draft[]): void {
@@ -50,4 +51,5 @@ export function besideEachOther(items: readonly Item[], drafts: readonly Draft[]
   waterSides(items, drafts);
   waterPairs(items, drafts);
   differenceBehind(drafts, items);
+  wideOpen(items, drafts);
 }

@@ -43,7 +43,23 @@ export function partDegree(draft: Draft, items: readonly Item[]): void {
 
 /** "suction line 40 ft from the comp": how far away, no length of the line. */
 export function farFeet(draft: Draft, items: readonly Item[]): void {
-  if (draft.quantity !== "length" || draft.named !== undefined) return;
+  if (draft.quantity !== "length") return;
+  // "65 feet of three eighths and three quarter": the size of the second pipe
+  if (items[draft.index]?.fraction === true && draft.value < 3) notMeasured(draft);
+  if (draft.named !== undefined) return;
   const next = items[draft.index + 1]?.text ?? "";
   if (/^(?:from|away|up|above|below|off|back|out|past|down)$/.test(next)) notMeasured(draft);
+}
+
+const others =
+  /^(?:fpm|grains?|decibels?|mph|lux|tds|kwh|btus?|btuh|mbh|cycles|clicks|ph|gallons?|percentile)$/;
+
+/** "400 fpm", "400 feet per minute", "10400 kilowatt hours": units of what we have no quantity for. */
+export function otherUnits(draft: Draft, items: readonly Item[]): void {
+  const [next, after, last] = items.slice(draft.index + 1, draft.index + 4).map(({ text }) => text);
+  const length = draft.unit?.dimension === "length";
+  const speed = length && /^(?:per|a)$/.test(next ?? "") && /^(?:min|sec)/.test(after ?? "");
+  const work = draft.unit?.dimension === "power" && /^(?:hours?|hrs?)$/.test(next ?? "");
+  const bare = !draft.ownUnit && others.test(next ?? "") && last !== "=";
+  if (speed || work || bare) notMeasured(draft);
 }

@@ -2,12 +2,18 @@ import type { UnitHabit } from "../model.ts";
 import type { Place } from "../vocabulary.ts";
 import { ofTheTester } from "./conditions.ts";
 import type { Draft } from "./draft.ts";
-import { enteringBulb } from "./entering-bulb.ts";
 import { guardCoil } from "./guard-coil.ts";
 import { bottleWeighed, guardGas } from "./guard-gas.ts";
 import { beyondJunction, legsOfFrequency } from "./guard-legs.ts";
 import { oilLevel, oilWeighed } from "./guard-oil.ts";
-import { degreesAcross, farFeet, farInches, kelvins, partDegree } from "./guard-unit.ts";
+import {
+  degreesAcross,
+  farFeet,
+  farInches,
+  kelvins,
+  otherUnits,
+  partDegree,
+} from "./guard-unit.ts";
 import { guardValve, valvesTogether } from "./guard-valve.ts";
 import { type Item, itemKind } from "./item.ts";
 import { unitCalled } from "./kinds.ts";
@@ -217,6 +223,7 @@ export function guard(drafts: readonly Draft[], items: readonly Item[], units: U
     if (!draft.gone) inAir(draft, items);
     if (!draft.gone) kelvins(draft);
     if (!draft.gone) farInches(draft, items);
+    if (!draft.gone) otherUnits(draft, items);
     if (!draft.gone) farFeet(draft, items);
     if (!draft.gone) degreesAcross(draft, items);
     if (draft.gone || draft.ownUnit) continue;
@@ -242,7 +249,6 @@ export function guard(drafts: readonly Draft[], items: readonly Item[], units: U
     difference(draft, units);
     beyond(draft, items, units);
   }
-  enteringBulb(drafts);
   legsOfFrequency(drafts);
   beyondJunction(drafts);
   valvesTogether(drafts);

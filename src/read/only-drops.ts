@@ -8,12 +8,3 @@ export function onlyDrops(item: Item, draft: Draft, items: readonly Item[]): boo
     draft.value >= 5 || items.some((one) => /^(?:contactors?|poles?|contacts?)$/.test(one.text))
   );
 }
-
-/** "superheat's a little high at 19", "running high": how much it is, no side of the machine. */
-export function onlyHigh(item: Item, index: number, items: readonly Item[]): boolean {
-  if (item.text !== "high" || item.to - item.from !== 4) return false;
-  const before = items[index - 1]?.text ?? "";
-  return /^(?:little|bit|way|too|kinda|pretty|real|really|running|sitting|super|still|so|very|tad|touch)$/.test(
-    before,
-  );
-}

@@ -233,9 +233,14 @@ export function sameLine(items: readonly Item[], draft: Draft, left: Draft | und
   } as const;
   const found = Object.entries(side).find(([place]) => place === left.place)?.[1];
   if (found === undefined) return;
+  // "SST 41 SCT 115 line temp 52": so far below it no liquid is
+  if (left.place === "discharge_saturation" && left.value - draft.value > farthest) return;
   draft.place = found;
   draft.hint = "temperature";
 }
+
+/** Degrees Fahrenheit at most that liquid is below its saturation; common practice, no source. */
+const farthest = 40;
 
 /** "cond in 85 out 94": the other side of the same thing. */
 export function otherSide(items: readonly Item[], draft: Draft, left: Draft | undefined): void {

@@ -65,8 +65,10 @@ function byHowMuch(items: readonly Item[], i: number): boolean {
   const [first, second] = [textAt(items, i - 2), textAt(items, i - 1)];
   if (dimension === "mass")
     return (
-      /^(?:low|short|light)$/.test(second) &&
-      /^(?:was|is|its|were|been|still|unit|system|charge|it)$/.test(first)
+      // "for an hour lost two pounds"
+      /^(?:lost|loses|gained)$/.test(second) ||
+      (/^(?:low|short|light)$/.test(second) &&
+        /^(?:was|is|its|were|been|still|unit|system|charge|it)$/.test(first))
     );
   if (dimension !== "pressure" && dimension !== "low_pressure") return false;
   if (((items[i - 1]?.roles ?? 0) & role.to) !== 0) return false;

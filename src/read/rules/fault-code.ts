@@ -1,6 +1,6 @@
 import { isStrongBreak } from "../breaks.ts";
 import { type Item, itemKind } from "../item.ts";
-import type { Note, Rule } from "../note.ts";
+import { type Note, type Rule, state } from "../note.ts";
 import { role } from "../word.ts";
 import { fileCode } from "./fault-reading.ts";
 import { doors, heads, heardLetters, shows, weak } from "./fault-words.ts";
@@ -209,6 +209,25 @@ function nextCode(note: Note, i: number): void {
   add(note, at, code, at);
 }
 
+/** "code E fourteen sub code two": a part of the code before, none of its own. */
+function subCode(note: Note, i: number): boolean {
+  const { items } = note;
+  if (textAt(items, i) !== "code" || textAt(items, i - 1) !== "sub") return false;
+  const number = items[i + 1]?.kind === itemKind.number ? 1 : 0;
+  state(note, faultCodes.name, [i - 1, i + 1 + number], { kind: "note", about: "sub code" });
+  return true;
+}
+
+/** "it shows P eight": one capital that names no point, and spoken figures. */
+function spelled({ items, text }: Note, i: number): boolean {
+  if (!/^(?:shows|showing|displays|displaying|flashing)$/.test(textAt(items, i))) return false;
+  const [letter, digits, next] = items.slice(i + 1, i + 4);
+  if (letter === undefined || letter.to - letter.from !== 1 || digits?.spoken !== true)
+    return false;
+  if (!/^[ADEFHJKPYZ]$/.test(text.slice(letter.from, letter.to))) return false;
+  return digits.unit === undefined && next?.kind !== itemKind.unit;
+}
+
 /** "a U4 on system two and a P eight on the third": behind a code each "and a <letter> <number>" is one. */
 function furtherCodes(note: Note): void {
   const { items } = note;
@@ -225,7 +244,7 @@ function furtherCodes(note: Note): void {
 export const faultCodes: Rule = {
   name: "code <letters and digits>",
   heads:
-    "code|codes|fault|faults|faulted|alarm|alarms|err|error|errors|erorr|eror|errer|errror|flashing|throwing|flash|throws|blinking|flt|flashes|trouble|lockout|diagnostic|dtc|blinks|threw|displaying|displays|display|controller|board|thermostat|stat|keypad|remote|drive|screen|history|memory",
+    "code|codes|fault|faults|faulted|alarm|alarms|err|error|errors|erorr|eror|errer|errror|flashing|throwing|flash|throws|blinking|flt|flashes|trouble|lockout|diagnostic|dtc|blinks|threw|displaying|displays|display|controller|board|thermostat|stat|keypad|remote|drive|screen|history|memory|shows|showing",
   apply: (note) => {
     const { items } = note;
     for (let i = 0; i < items.length; i++) {
@@ -233,7 +252,8 @@ export const faultCodes: Rule = {
       if (item === undefined || item.owner !== undefined) continue;
       if (weak.has(item.text) && i > 1) codesBefore(note, i);
       if (heads.has(item.text) && !weak.has(item.text)) codeAhead(note, i);
-      if (shows.has(item.text) && note.readings.length > 0) nextCode(note, i);
+      if (shows.has(item.text) && (note.readings.length > 0 || spelled(note, i))) nextCode(note, i);
+      if (subCode(note, i)) continue;
       const head = heads.has(item.text);
       if (!head && !weak.has(item.text)) continue;
       if (isDoor(items, i) || (item.text === "lockout" && (item.roles & role.not) !== 0)) continue;

@@ -128,6 +128,8 @@ function others(note: Note, i: number, item: Item): boolean {
   if (
     item.unit?.dimension === "mass" &&
     (jugs.has(next) || jugs.has(textAt(items, i + 2))) &&
+    // "6 lb 1 oz, cylinder 22": the bottle that it went into
+    items[i + 1]?.kind !== itemKind.subject &&
     next !== "in" &&
     next !== "," &&
     next !== "and" &&
@@ -208,6 +210,9 @@ function lengthOf(note: Note, i: number, item: Item, next: string): boolean {
   if (item.unit?.figure === "megohm" && next === "of" && note.text.charAt(item.unitFrom) === "m")
     return item.to === item.unitFrom + 1;
   if (item.unit?.dimension !== "length" || next !== "of") return false;
+  // "line set's about 65 feet of 3/8": measured, whatever pipe it is
+  if (note.items.slice(Math.max(0, i - 3), i).some(({ label }) => label?.quantity === "length"))
+    return false;
   const [size, stroke, cores] = [note.items[i + 2], textAt(note.items, i + 3), note.items[i + 4]];
   if (freeNumber(size) && stroke === "/" && freeNumber(cores) && size.value <= 22)
     state(note, SIZE, [i + 2, i + 5], { kind: "note", about: "size" });

@@ -1,0 +1,45 @@
+import type { Draft } from "./draft.ts";
+import type { Item } from "./item.ts";
+import { onlyDrops } from "./only-drops.ts";
+
+/** "superheat's a little high at 19", "high superheat at 35": how much it is, no side of the machine. */
+function onlyHigh(item: Item, index: number, items: readonly Item[]): boolean {
+  if (item.text !== "high" || item.to - item.from !== 4) return false;
+  const heat = items[index + 1]?.label?.quantity;
+  if (heat === "superheat" || heat === "subcooling") return true;
+  const before = items[index - 1]?.text ?? "";
+  return /^(?:little|bit|way|too|kinda|pretty|real|really|running|sitting|super|still|so|very|tad|touch)$/.test(
+    before,
+  );
+}
+
+/** "weighed in 8 lb 13 oz factory charge", "put in the nameplate charge 6 lb": what went in, no plate's figure. */
+function wentIn(draft: Draft, index: number, items: readonly Item[]): boolean {
+  if (items[index]?.label?.rating !== "nameplate_charge") return false;
+  if (index > draft.index) return draft.action === "charged";
+  const verb = items[index - 1]?.text === "the" ? items[index - 2] : items[index - 1];
+  return verb?.label?.action === "charged";
+}
+
+/** "it hums and then trips at 104 amps": what it drew when it tripped, nothing that was set. */
+function drewThen(draft: Draft, index: number, items: readonly Item[]): boolean {
+  if (!/^tripp?/.test(items[index]?.text ?? "") || draft.unit?.dimension !== "current")
+    return false;
+  return items
+    .slice(0, index)
+    .some(({ text }) =>
+      /^(?:then|hums?|starts?|started|tries|tried|ran|runs|pulls|locks)$/.test(text),
+    );
+}
+
+/** Words that are labels elsewhere and say nothing of this value. */
+export function noLabel(draft: Draft, index: number, items: readonly Item[]): boolean {
+  const item = items[index];
+  if (item === undefined) return false;
+  return (
+    onlyDrops(item, draft, items) ||
+    onlyHigh(item, index, items) ||
+    wentIn(draft, index, items) ||
+    drewThen(draft, index, items)
+  );
+}
