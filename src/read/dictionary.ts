@@ -148,7 +148,7 @@ function anywhere(word: Word, has: (word: Word) => boolean): boolean {
 }
 
 const pointers =
-  /^(?:[abcuvwsrtnpy]|ab|bc|ca|ac|ba|cb|uv|vw|wu|uw|vu|wv|you|yew|double|see|sea|are|our|ess|vee|be|bee|to|2|against|from|the|positive|negative|plus|minus)$/;
+  /^(?:[abcuvwsrtnpygo]|ab|bc|ca|ac|ba|cb|uv|vw|wu|uw|vu|wv|you|yew|double|see|sea|are|our|ess|vee|be|bee|to|2|against|from|the|positive|negative|plus|minus)$/;
 
 function open(word: Word): void {
   const points = (one: Word): boolean =>

@@ -1,5 +1,6 @@
 import { atFrequencies } from "./at-frequencies.ts";
 import { rateBoth } from "./beside.ts";
+import { clockBehind, opensCloses } from "./clock-behind.ts";
 import { differenceBehind } from "./difference-behind.ts";
 import type { Draft } from "./draft.ts";
 import { dryBeside } from "./dry-beside.ts";
@@ -27,6 +28,8 @@ import { wideOpen } from "./wide-open.ts";
 /** What two values that stand together say of one another. */
 export function besideEachOther(items: readonly Item[], drafts: readonly Draft[]): void {
   slashed(items, drafts);
+  clockBehind(drafts, items);
+  opensCloses(drafts, items);
   rateBoth(items, drafts);
   sidePairs(items, drafts);
   lineBetween(items, drafts);

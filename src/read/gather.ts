@@ -1,7 +1,17 @@
 import { afterBreak, isPreposition, isStrongBreak, isWeakBreak, lastBreak } from "./breaks.ts";
 import { classOf } from "./carrier.ts";
 import { type Draft, draft } from "./draft.ts";
-import { classesOf, type Gap, goesLeft, isVerb, pastThenNow, plateBehind } from "./goes-left.ts";
+import {
+  classesOf,
+  type Gap,
+  goesLeft,
+  isVerb,
+  measures,
+  pastThenNow,
+  plateBehind,
+  ratedThenReads,
+  strangeTo,
+} from "./goes-left.ts";
 import { groundThenOver } from "./ground-then-over.ts";
 import { type Item, itemKind } from "./item.ts";
 import { namesPlacesBehind, namesPointsBehind } from "./points-behind.ts";
@@ -16,28 +26,6 @@ function skipArticles(items: readonly Item[], i: number): number {
   )
     at++;
   return at;
-}
-
-/** "480 nom getting 469", "208 rated I have 197": what is measured begins anew. */
-function measures(item: Item | undefined): boolean {
-  return (
-    item !== undefined &&
-    /^(?:getting|get|got|seeing|measuring|measured|actual|have|finding)$/.test(item.text)
-  );
-}
-
-/** "189-227 stamped reads 96": what is printed goes with the number before it. */
-function ratedThenReads(items: readonly Item[], next: number): boolean {
-  const label = items[next]?.label;
-  if (label?.rating !== "nominal" && label?.plate !== true) return false;
-  // "45 uf rated 41.2 measured"
-  const behind = items[next + 2]?.text ?? "";
-  const said = items[next + 1]?.kind === itemKind.number;
-  if (said && /^(?:measured|actual|tested)$/.test(behind)) return true;
-  return (
-    /^(?:reads|reading|tests|tested|measures|shows)$/.test(items[next + 1]?.text ?? "") &&
-    items[next + 2]?.kind === itemKind.number
-  );
 }
 
 /** First item of the gap that belongs to the value behind it. */
@@ -84,7 +72,7 @@ function smoothCut(gap: Gap, to: number): number {
     const next = preposition ?? nextCarrier(items, at, to);
     if (next === undefined) return at;
     const kind = classOf(items[next]);
-    if (kind === "G" && groundThenOver(gap, next)) return at;
+    if ((kind === "G" && groundThenOver(gap, next)) || strangeTo(gap, next)) return at;
     if (kind === "R" && /^(?:against|vs|versus)$/.test(items[next - 1]?.text ?? "")) return at;
     if (plateBehind(gap, next, mine)) {
       at = next + 1;

@@ -4,6 +4,8 @@ import { unitCalled } from "./kinds.ts";
 
 /** "SP 118 ST 50 HP 365": beside the other gauges SP is the suction pressure. */
 export function gaugeLetters(items: readonly Item[], drafts: readonly Draft[]): void {
+  superLetters(items, drafts);
+  lowHigh(items, drafts);
   staticLetters(items, drafts);
   if (!drafts.some((draft) => draft.rating === "setpoint")) return;
   if (!items.some((item) => /^(?:hp|st|slt|llt|dp)$/.test(item.text))) return;
@@ -26,6 +28,37 @@ export function gaugeLetters(items: readonly Item[], drafts: readonly Draft[]): 
     if (other === undefined || other.unit !== undefined || other.value <= draft.value) return;
     other.place = "discharge";
     other.named = "pressure";
+  });
+}
+
+/** "sub 6.5 sup 14": beside the subcooling SUP is the superheat, no supply air. */
+function superLetters(items: readonly Item[], drafts: readonly Draft[]): void {
+  if (!items.some(({ text }) => /^(?:sub|subs)$/.test(text))) return;
+  if (items.some(({ label }) => label?.place === "return_air")) return;
+  for (const draft of drafts) {
+    if (items[draft.index - 1]?.text !== "sup" || draft.value > 45) continue;
+    if (draft.unit !== undefined && draft.unit.dimension !== "temperature") continue;
+    draft.place = undefined;
+    draft.hint = undefined;
+    draft.named = "superheat";
+  }
+}
+
+/** "lo 62 hi 241": side by side the gauges of the two sides. */
+function lowHigh(items: readonly Item[], drafts: readonly Draft[]): void {
+  drafts.forEach((right, order) => {
+    const left = drafts[order - 1];
+    if (left === undefined || right.index !== left.index + 2) return;
+    if (items[left.index - 1]?.text !== "lo" || items[right.index - 1]?.text !== "hi") return;
+    const free = [left, right].every(
+      ({ unit, points, named }) => (unit ?? points ?? named) === undefined,
+    );
+    if (!free || right.value < left.value * 1.5 || right.value < 60) return;
+    left.place = "suction";
+    right.place = "discharge";
+    left.named = "pressure";
+    right.named = "pressure";
+    right.stat = undefined;
   });
 }
 

@@ -1,6 +1,7 @@
 import { classOf } from "./carrier.ts";
 import type { Draft } from "./draft.ts";
 import { type Item, itemKind } from "./item.ts";
+import { fits } from "./kinds.ts";
 import { suits } from "./suits.ts";
 import { role } from "./word.ts";
 
@@ -195,4 +196,34 @@ export function goesLeft(gap: Gap, next: number, kind: string, taken: string): b
           )))
     );
   return suits(item, left?.unit?.dimension);
+}
+
+/** "put 6oz in sub came up to 9": a heat's name is not what was weighed. */
+export function strangeTo({ items, left }: Gap, next: number): boolean {
+  const unit = items[left.index]?.unit;
+  const quantity = items[next]?.label?.quantity;
+  const heat = quantity === "superheat" || quantity === "subcooling";
+  return heat && unit !== undefined && !fits(quantity, unit.dimension);
+}
+
+/** "480 nom getting 469", "208 rated I have 197": what is measured begins anew. */
+export function measures(item: Item | undefined): boolean {
+  return (
+    item !== undefined &&
+    /^(?:getting|get|got|seeing|measuring|measured|actual|have|finding)$/.test(item.text)
+  );
+}
+
+/** "189-227 stamped reads 96": what is printed goes with the number before it. */
+export function ratedThenReads(items: readonly Item[], next: number): boolean {
+  const label = items[next]?.label;
+  if (label?.rating !== "nominal" && label?.plate !== true) return false;
+  // "45 uf rated 41.2 measured"
+  const behind = items[next + 2]?.text ?? "";
+  const said = items[next + 1]?.kind === itemKind.number;
+  if (said && /^(?:measured|actual|tested)$/.test(behind)) return true;
+  return (
+    /^(?:reads|reading|tests|tested|measures|shows)$/.test(items[next + 1]?.text ?? "") &&
+    items[next + 2]?.kind === itemKind.number
+  );
 }

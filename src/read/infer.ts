@@ -1,4 +1,5 @@
 import { announced } from "./announced.ts";
+import { byCapacitor } from "./by-capacitor.ts";
 import { conditioned } from "./conditioned.ts";
 import type { Context } from "./context.ts";
 import type { Draft } from "./draft.ts";
@@ -35,7 +36,6 @@ import { pairsAgain } from "./pairs-again.ts";
 import { pairsInRow } from "./pairs-in-row.ts";
 import { pinsBehindGround } from "./pins-behind-ground.ts";
 import {
-  byCapacitor,
   byIsolation,
   byOpen,
   byPairs,

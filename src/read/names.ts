@@ -1,7 +1,14 @@
 import { itemKind } from "./item.ts";
 import type { Building } from "./items.ts";
 import { numberAt } from "./numbers.ts";
-import { bareTwo, commonToBoth, gluedPair, inPairs, letterPair } from "./pair-words.ts";
+import {
+  bareTwo,
+  commonToBoth,
+  gluedPair,
+  inPairs,
+  letterPair,
+  terminalPair,
+} from "./pair-words.ts";
 import { phraseAt } from "./phrase.ts";
 import { pinPair } from "./pin-pair.ts";
 import { goesOn, listJoint, numberPair, pinWord, plainOrdinal, plural } from "./point-list.ts";
@@ -169,7 +176,8 @@ function chain(build: Building, end: number, first: Point): boolean {
 
 /** Points at token `i`: one, a pair, a list; or "to ground" alone. */
 export function pointsAt(build: Building, i: number): PointsSaid | undefined {
-  const letters = gluedPair(build, i) ?? letterPair(build, i) ?? pinPair(build, i);
+  const letters =
+    gluedPair(build, i) ?? letterPair(build, i) ?? pinPair(build, i) ?? terminalPair(build, i);
   if (letters !== undefined) return letters;
   const both = commonToBoth(build, i);
   if (both !== undefined) return both;

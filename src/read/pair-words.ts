@@ -47,6 +47,28 @@ export function letterPair(build: Building, i: number): PointsSaid | undefined {
   return { list: [[name(text.charAt(0)), name(text.charAt(1))]], end: i + 1 };
 }
 
+/** Volts that a thermostat's terminal can have to its common; common practice, no source. */
+const terminalVolts = (value: number): boolean => value < 1 || (value >= 16 && value <= 34);
+
+/** "g-c 27 w-c 0": a thermostat's terminal to its common, where the call of another is told. */
+export function terminalPair(build: Building, i: number): PointsSaid | undefined {
+  const [first, joint, common] = build.tokens.slice(i, i + 3);
+  if (first === undefined || !/^[gwoy]$/.test(first.text) || common?.text !== "c") return undefined;
+  if (!/^(?:-|\/|to)$/.test(joint?.text ?? "")) return undefined;
+  const said = numberAt(build.tokens, i + 3);
+  const over = ((build.tokens[i + 3]?.word?.roles ?? 0) & role.over) !== 0;
+  if (said === undefined || over || !terminalVolts(said.value)) return undefined;
+  const near = build.tokens.slice(Math.max(0, i - 24), i + 24);
+  const called = near.some(
+    ({ text }, at) =>
+      /^(?:y|r)$/.test(text) &&
+      /^(?:-|\/|to)$/.test(near[at + 1]?.text ?? "") &&
+      near[at + 2]?.text === "c" &&
+      terminalVolts(numberAt(near, at + 3)?.value ?? 99),
+  );
+  return called ? { list: [[first.text.toUpperCase(), "C"]], end: i + 3 } : undefined;
+}
+
 /** "common to both": from the common pin to each of the others. */
 export function commonToBoth(build: Building, i: number): PointsSaid | undefined {
   if (build.tokens[i]?.text.startsWith("c") !== true) return undefined;

@@ -58,6 +58,15 @@ function shutAt(draft: Draft, items: readonly Item[]): boolean {
     .some((item) => item.signs?.some((sign) => isolated.includes(sign)));
 }
 
+/** "480 mic, blank off 612": behind microns, right behind what shut the pump off. */
+function shutBefore(draft: Draft, list: readonly Draft[], items: readonly Item[]): boolean {
+  const microns = list.some((one) => one.ownUnit && one.quantity === "vacuum");
+  const shut = [items[draft.index - 1], items[draft.index - 2]].some((item) =>
+    item?.signs?.some((sign) => isolated.includes(sign)),
+  );
+  return microns && shut;
+}
+
 /** "280 isolated, 310 after ten minutes": values told by the clock once the pump is shut off. */
 export function byIsolation(list: readonly Draft[], items: readonly Item[]): void {
   if (!list.some((draft) => draft.quantity === undefined && draft.unit === undefined)) return;
@@ -66,7 +75,7 @@ export function byIsolation(list: readonly Draft[], items: readonly Item[]): voi
   const timed = list.some((draft) => draft.after !== undefined);
   for (const draft of list)
     if (
-      (timed || shutAt(draft, items)) &&
+      (timed || shutAt(draft, items) || shutBefore(draft, list, items)) &&
       draft.quantity === undefined &&
       draft.unit === undefined &&
       draft.place === undefined &&
@@ -77,37 +86,6 @@ export function byIsolation(list: readonly Draft[], items: readonly Item[]): voi
       draft.quantity = "vacuum";
       draft.assumedQuantity = true;
     }
-}
-
-/** In a message about capacitors a bare value is a capacitor's too. */
-export function byCapacitor(list: readonly Draft[], items: readonly Item[]): void {
-  const known = list.filter((draft) => draft.quantity !== undefined);
-  if (known.length === 0 || !known.every((draft) => draft.quantity === "capacitance")) return;
-  if (list.some((draft) => draft.stat !== undefined)) return;
-  for (const draft of list)
-    if (
-      draft.quantity === undefined &&
-      draft.unit === undefined &&
-      !isPair(draft) &&
-      draft.value > 0 &&
-      draft.value < 400
-    )
-      draft.quantity = "capacitance";
-  const [label, measured, ...more] = list.filter((draft) => draft.quantity === "capacitance");
-  if (label !== undefined && measured !== undefined && more.length === 0)
-    labelled(label, measured, items);
-}
-
-/** "cap says 5, meter says 3.6", "cap is a 40 and I get 33.6": the first stands on it, the second was measured. */
-function labelled(label: Draft, measured: Draft, items: readonly Item[]): void {
-  if (label.rating !== undefined || measured.rating !== undefined) return;
-  const says = /^(?:says|said|is|a|its|reads)$/.test(items[label.index - 1]?.text ?? "");
-  const meter = items
-    .slice(label.index + 1, measured.index)
-    .some(({ text }) =>
-      /^(?:meter|get|got|getting|measures|measured|measuring|tested|tests)$/.test(text),
-    );
-  if (says && meter) label.rating = "nominal";
 }
 
 const weighed = /^(?:tank|jug|scale|cylinder|cyl|drum|bottle|weight|tare)$/;
@@ -278,6 +256,11 @@ export function byPlausibility(draft: Draft): void {
   const legs =
     pair.every((point) => /^(?:L\d|N|phase [A-C1-3]|ground)$/.test(point)) &&
     !pair.includes("ground");
+  if (/^[GWOY]$/.test(pair[0] ?? "") && pair[1] === "C" && (draft.value < 1 || draft.value >= 16)) {
+    draft.quantity = "voltage";
+    draft.assumedQuantity = true;
+    return;
+  }
   const thermostat = pair.includes("R") && pair.includes("C");
   if (thermostat && draft.value >= 18 && draft.value <= 32) draft.quantity = "voltage";
   const pins =

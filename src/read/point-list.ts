@@ -94,10 +94,15 @@ export function numberPair(
         ? "lead "
         : phases(build)
           ? "phase "
-          : numbered(build, i);
+          : groundedDigit(build, i)
+            ? "lead "
+            : numbered(build, i);
   if (family === undefined) return undefined;
   const one = digitOf(build.tokens[i]);
   const joint = build.tokens[i + 1];
+  const leads = family === "L" || family === "T" || family === "lead " ? family : "lead ";
+  if (one !== 0 && groundedDigit(build, i))
+    return { points: [`${leads}${one}`, "ground"], end: i + 3 };
   const two = digitOf(build.tokens[i + 2]);
   const across = /^(?:across|between|btwn)$/.test(build.items[build.items.length - 1]?.text ?? "");
   if (
@@ -136,6 +141,20 @@ export function numberPair(
 function phases(build: Building): boolean {
   if (build.family !== "phase") return false;
   return build.items.some((item) => /^phase \d$/.test(item.points?.[0]?.[1] ?? ""));
+}
+
+/** "1-g 220 2-g 215": leads by number alone to ground, where another stands so. */
+function groundedDigit(build: Building, i: number): boolean {
+  const tokens = build.tokens.slice(Math.max(0, i - 12), i + 16);
+  const at = (one: Token | undefined, dash: Token | undefined, end: Token | undefined): boolean =>
+    one?.kind === tokenKind.number &&
+    digitOf(one) > 0 &&
+    dash?.text === "-" &&
+    dash.glued &&
+    end?.glued === true &&
+    /^(?:g|gnd|grd|ground|e|earth)$/.test(end.text);
+  if (!at(build.tokens[i], build.tokens[i + 1], build.tokens[i + 2])) return false;
+  return tokens.filter((one, k) => at(one, tokens[k + 1], tokens[k + 2])).length > 1;
 }
 
 /** "1-2 OL, 2-3 0.6, 1-3 OL": pairs by number alone, where they are three or their test is named. */

@@ -77,7 +77,9 @@ function onAll(items: readonly Item[], at: number): boolean {
 function relationBehind(items: readonly Item[], index: number): Relation | undefined {
   const next = items[index + 1];
   if (next === undefined || next.owner !== undefined) return undefined;
-  if (next.text === "+" && next.glued) return ">=";
+  // "44.1+4.9": two values, no bound
+  const two = items[index + 2]?.kind === itemKind.number && items[index + 2]?.glued === true;
+  if (next.text === "+" && next.glued && !two) return ">=";
   const last = items[index + 2];
   if (
     next.text === "plus" &&

@@ -119,9 +119,11 @@ function splits(piece: string, afterNumber: boolean, last: boolean): boolean {
   const word = lookUp(piece);
   if (word === undefined) return false;
   if (afterNumber && word.unit !== undefined) return true;
+  // "sh12sc9"
+  const heat = word.label?.quantity === "superheat" || word.label?.quantity === "subcooling";
   if (afterNumber)
     return (
-      last &&
+      (last || (heat && piece.length > 1)) &&
       (word.label !== undefined || /^(?:ish|st|nd|rd|th|x|am|pm|p|ga|awg|ph|pole|deg)$/.test(piece))
     );
   return (

@@ -21,6 +21,36 @@ export function pointAhead(build: Building, at: number, unit: Unit): boolean {
   return unit.figure === "s" && figure && next?.kind === tokenKind.number;
 }
 
+/** "kW 3.2 A 5.1": each unit stands before its value. */
+function headed(build: Building, at: number): boolean {
+  const { tokens } = build;
+  if (!/^[av]$/.test(tokens[at]?.text ?? "") || tokens[at]?.glued === true) return false;
+  if (tokens[at + 1]?.kind !== tokenKind.number) return false;
+  if (tokens[at]?.text === "v" && tokens[at - 2]?.text === "a") return headed(build, at - 2);
+  const lead = tokens[at - 2]?.text === "in" ? at - 3 : at - 2;
+  if (!/^(?:kw|kva|hz|v|volts)$/.test(tokens[lead]?.text ?? "")) return false;
+  return tokens[lead - 1]?.kind !== tokenKind.number && tokens[lead - 1]?.kind !== tokenKind.word;
+}
+
+/** "y 27 g 27 w 0": letters before their values name terminals, they are no units of the values before. */
+export function letterAhead(build: Building, at: number): boolean {
+  const { tokens } = build;
+  const [lead, token, next] = [tokens[at - 2], tokens[at], tokens[at + 1]];
+  if (headed(build, at)) return true;
+  if (token?.text.length !== 1 || token.glued || token.kind !== tokenKind.word) return false;
+  if (next?.kind !== tokenKind.number || tokens[at - 1]?.kind !== tokenKind.number) return false;
+  if (lead?.kind !== tokenKind.word || !/^[a-z]$/.test(lead.text) || lead.text === "a")
+    return false;
+  const first = tokens[at - 3];
+  return first === undefined || first.kind !== tokenKind.word;
+}
+
+/** "5.1 PF .98": the power factor of what follows, no picofarads. */
+export function factorAhead(build: Building, at: number, unit: Unit): boolean {
+  const next = build.tokens[at + 1];
+  return unit.figure === "pF" && next?.kind === tokenKind.number && next.value <= 1;
+}
+
 /** "volts 228 max 234 min 221": the least, no minutes. */
 export function statAhead(build: Building, at: number): boolean {
   const token = build.tokens[at];

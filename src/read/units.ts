@@ -7,7 +7,15 @@ import { numberAt } from "./numbers.ts";
 import { phraseAt } from "./phrase.ts";
 import { spacedPair } from "./spaced-pair.ts";
 import { type Token, tokenKind } from "./token.ts";
-import { gaugeAhead, isWith, ofTransformer, pointAhead, statAhead } from "./unit-or-word.ts";
+import {
+  factorAhead,
+  gaugeAhead,
+  isWith,
+  letterAhead,
+  ofTransformer,
+  pointAhead,
+  statAhead,
+} from "./unit-or-word.ts";
 
 /** A unit behind a number, with what a smaller unit adds: "7 lb 2 oz" is 7 + 2/16 lb. */
 export interface UnitSaid {
@@ -37,6 +45,8 @@ function standsApart(build: Building, token: Token, i: number): boolean {
   if (token.text.length > 1 && token.text !== "in") return true;
   const next = build.tokens[i + 1];
   if (token.text === "in") return inchHere(build, i);
+  // "18.2 #2 18.4": the number of the next, no pounds
+  if (token.text === "#" && next?.kind === tokenKind.number && next.glued) return false;
   if (token.kind === tokenKind.sign)
     return token.text === '"' || token.text === "%" || token.text === "°" || token.text === "#";
   if (
@@ -154,6 +164,15 @@ export function plainUnitAt(build: Building, i: number): UnitSaid | undefined {
   const phrase = phraseAt(tokens, at);
   const unit = phrase?.word.unit;
   if (phrase === undefined || unit === undefined) return undefined;
+  // "27 w-c": a terminal and its common
+  if (
+    token.text.length === 1 &&
+    !token.glued &&
+    tokens[at + 1]?.text === "-" &&
+    phrase.end > at + 1
+  )
+    return undefined;
+  if (letterAhead(build, at) || factorAhead(build, at, unit)) return undefined;
   if (pointAhead(build, at, unit) || statAhead(build, at) || gaugeAhead(build, at))
     return undefined;
   if (unit.figure === "s" && token.text === "sec" && ofTransformer(build, at)) return undefined;

@@ -22,6 +22,9 @@ function openIsReading(items: readonly Item[], i: number): boolean {
     )
   )
     return false;
+  // "ol after 4 s": the overload
+  const timed = items[i + 2]?.unit?.dimension === "time" && before?.kind !== itemKind.points;
+  if (item.text === "ol" && timed && /^(?:after|in|within)$/.test(next?.text ?? "")) return false;
   // "139 then ol opens", "ol tripped": the overload, no reading
   if (item.text === "ol" && overloadActs.test(next?.text ?? "")) return false;
   if (item.text === "max" || item.text === "inf") return true;
@@ -32,6 +35,9 @@ function openIsReading(items: readonly Item[], i: number): boolean {
   if (item.text !== "open" && item.text !== "wide") return true;
   // "fuses 30a, L2 open": the fuse in that leg
   if (items.slice(0, i).some((one) => /^(?:fuse|fuses)$/.test(one.text))) return false;
+  // "th1 9.7k th2 10.2k th3 open"
+  if (before?.kind === itemKind.code && /^(?:th|tc|rt|ntc|t)\d$/.test(before.text))
+    return items.slice(Math.max(0, i - 8), i).some(({ unit }) => unit?.dimension === "resistance");
   // "sensor 1 10.1k, 2 9.8k, 3 open"
   if (before?.owner === "<part> <number> reads" && next === undefined) return true;
   if (before?.kind === itemKind.number && before.unit?.figure === "percent") return false;
@@ -212,6 +218,21 @@ function isResult(items: readonly Item[], i: number): boolean {
   return false;
 }
 
+/** "dropping .3/h": how fast, nothing that was read. */
+function isRate(items: readonly Item[], i: number): boolean {
+  const [stroke, time] = [items[i + 1], items[i + 2]];
+  if (items[i]?.kind !== itemKind.number || stroke?.text !== "/" || time?.glued !== true)
+    return false;
+  return /^(?:h|hr|hour|min|minute|day|s|sec)$/.test(time.text);
+}
+
+/** "#2 18.4": a number behind the sign is a name, no value. */
+function hashed(items: readonly Item[], i: number): boolean {
+  const [mark, item] = [items[i - 1], items[i]];
+  if (mark?.text !== "#" || item?.glued !== true || item.unit !== undefined) return false;
+  return mark.kind === itemKind.sign && Number.isInteger(item.value) && item.value <= 24;
+}
+
 export interface Found {
   readonly index: number;
   readonly zero: string | undefined;
@@ -221,7 +242,7 @@ export interface Found {
 export function valuesOf(items: readonly Item[]): Found[] {
   const found: Found[] = [];
   items.forEach((item, index) => {
-    if (item.owner !== undefined) return;
+    if (item.owner !== undefined || hashed(items, index) || isRate(items, index)) return;
     if (item.kind === itemKind.number) {
       if (item.unit?.dimension !== "time" || isResult(items, index))
         found.push({ index, zero: undefined });

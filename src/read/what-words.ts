@@ -6,7 +6,12 @@ const kinds = /^(?:virgin|gas|freon|refrigerant|fresh|new|reclaimed|recycled|cha
 
 /** "got 4 lb out", "6 lb in", "2 lb of 134a in": what became of the mass. */
 export function inOrOut(items: readonly Item[], draft: Draft): "recovered" | "charged" | undefined {
-  if (items[draft.index]?.unit?.dimension !== "mass") return undefined;
+  const unit = items[draft.index]?.unit;
+  // "plate 11 lb got 8.4 out"
+  const got = unit === undefined && items[draft.index - 1]?.text === "got";
+  if (got && items.some((item) => item.unit?.dimension === "mass"))
+    return items[draft.index + 1]?.text === "out" ? "recovered" : undefined;
+  if (unit?.dimension !== "mass") return undefined;
   // "charged till sc 9 took 3 lb 4 oz"
   const took = items[draft.index - 1]?.text === "took" || items[draft.index - 2]?.text === "took";
   if (took && items.slice(0, draft.index).some(({ text }) => /^(?:charged|charging)$/.test(text)))

@@ -63,6 +63,14 @@ export function weather(items: readonly Item[], draft: Draft): void {
   )
     return;
   if (item.unit !== undefined && item.unit.dimension !== "temperature") return;
+  // "gas 7.0 in, 3.4 out": of a valve
+  // "9.2 kg plate, got 6.85 out"
+  if (
+    items[draft.index - 1]?.text === "got" &&
+    items.some(({ unit }) => unit?.dimension === "mass")
+  )
+    return;
+  if (items.some(({ text }) => /^(?:gas|manifold|burner|regulator)$/.test(text))) return;
   const next = items[draft.index + 1];
   const after = items[draft.index + 2];
   const first = items[draft.index - 1];

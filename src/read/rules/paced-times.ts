@@ -57,6 +57,8 @@ function minuteRows(items: readonly Item[], typed: string): void {
       return;
     if (item.to !== item.unitFrom + 1 || next?.kind !== itemKind.number || next.owner !== undefined)
       return;
+    // "line 42m 9.5/15.9": metres
+    if (/^(?:line|lines|pipe|pipes|lift|run|lineset|copper)$/.test(textAt(items, i - 1))) return;
     const lower = typed.charAt(item.unitFrom) === "m";
     const told = next.unit?.dimension === "resistance" && lower && minutes.has(item.value);
     if (next.unit !== undefined && !told) return;
@@ -77,6 +79,28 @@ function strokedTimes(items: readonly Item[]): void {
     if (first.unit === undefined && first.owner === undefined && first.value < item.value)
       first.unit = item.unit;
   });
+}
+
+/** "480/500/505 5 10 15min": a rising row before a time that has its unit, where as many values stand ahead. */
+function rowOfTimes(items: readonly Item[]): void {
+  const end = items.findIndex((item, i) => isTime(item) && plainBefore(items, i));
+  if (end < 0) return;
+  let from = end;
+  while (plainBefore(items, from)) from--;
+  const count = end - from + 1;
+  const values = items.slice(0, from).filter((item) => item.kind === itemKind.number);
+  if (count < 2 || values.length < count) return;
+  for (let i = from; i < end; i++) {
+    const item = items[i];
+    if (item !== undefined) item.unit = items[end]?.unit;
+  }
+}
+
+/** Stands a smaller whole number without a unit right before it? */
+function plainBefore(items: readonly Item[], i: number): boolean {
+  const [left, item] = [items[i - 1], items[i]];
+  if (left?.kind !== itemKind.number || left.unit !== undefined || item === undefined) return false;
+  return left.owner === undefined && Number.isInteger(left.value) && left.value < item.value;
 }
 
 /** "28 v left after 10m", "200 after 1m": behind "after" nobody means ohms, where another value is told. */
@@ -130,6 +154,7 @@ export const pacedTimes: Rule = {
     minuteRows(items, note.text);
     afterMinutes(items, note.text);
     strokedTimes(items);
+    rowOfTimes(items);
     alone(note);
     watched(note);
     timesFirst(items);

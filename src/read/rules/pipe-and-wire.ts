@@ -66,8 +66,30 @@ function spokenPipe(items: readonly Item[], i: number, item: Item): boolean {
   );
 }
 
+/** The same to one decimal, as they are thumbed. */
+const rounded: ReadonlySet<number> = new Set([
+  6, 6.4, 6.35, 9.5, 9.52, 9.53, 10, 12, 12.7, 15.9, 15.88, 16, 18, 19, 19.1, 19.05, 22, 22.2, 28,
+  28.6,
+]);
+
+/** "line 42m 9.5/15.9": the diameters of liquid and gas. */
+function twoDiameters(items: readonly Item[], i: number): boolean {
+  const [item, stroke, other] = [items[i], items[i + 1], items[i + 2]];
+  if (stroke?.text !== "/" || other?.kind !== itemKind.number || item === undefined) return false;
+  if (item.unit !== undefined || other.unit !== undefined || other.owner !== undefined)
+    return false;
+  if (!rounded.has(item.value) || !rounded.has(other.value) || item.value >= other.value)
+    return false;
+  const ahead = items.slice(Math.max(0, i - 4), i);
+  return ahead.some(({ text }) => /^(?:line|lines|pipe|pipes|copper|lineset|tube)$/.test(text));
+}
+
 export function pipe(note: Note, i: number, item: Item): boolean {
   const { items } = note;
+  if (twoDiameters(items, i)) {
+    state(note, SIZE, [i, i + 3], { kind: "note", about: "size" });
+    return true;
+  }
   if (isDiameter(note, i, item)) {
     state(note, SIZE, [i, i + 1], { kind: "note", about: "size" });
     return true;

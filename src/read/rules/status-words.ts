@@ -102,6 +102,8 @@ export function isStatus(note: Note, i: number, status: Status): boolean {
   const plan = sentenceRoles(items, i);
   const valued = items.some((item) => item.kind === itemKind.number && item.owner === undefined);
   if (status === "left_site" && next?.kind === itemKind.subject && valued) return false;
+  // "lvg air 55"
+  if (status === "left_site" && /_air$/.test(items[i]?.label?.place ?? "")) return false;
   if (status === "left_site") {
     // "84 F leaving the outdoor coil": what comes out of it
     if (/^(?:condenser|evaporator)_out$/.test(items[i]?.label?.place ?? "")) return false;

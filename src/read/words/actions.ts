@@ -107,7 +107,7 @@ export const actionWords: readonly ActionWords[] = [
     action: "vacuum_isolated",
     circuit: "vacuum",
     words:
-      "isolated|isolated the pump|valved off|valving off|valving it off|valved it off|valved off the pump|blanked off|shut the valve|shut the core tool|isod|iso'd|iso d|closed off the pump|closed the core tool|isolated at|blanked it off|closed the valve to the pump|pump off|shut the pump off|pump valved off|closed the core tools|closed it off",
+      "isolated|blank off|blanked|blanked in|isolated the pump|valved off|valving off|valving it off|valved it off|valved off the pump|blanked off|shut the valve|shut the core tool|isod|iso'd|iso d|closed off the pump|closed the core tool|isolated at|blanked it off|closed the valve to the pump|pump off|shut the pump off|pump valved off|closed the core tools|closed it off",
   },
   {
     action: "vacuum_broken",

@@ -1,0 +1,34 @@
+import type { Draft } from "./draft.ts";
+import type { Item } from "./item.ts";
+import { isPair } from "./shape.ts";
+
+/** In a message about capacitors a bare value is a capacitor's too. */
+export function byCapacitor(list: readonly Draft[], items: readonly Item[]): void {
+  const known = list.filter((draft) => draft.quantity !== undefined);
+  if (known.length === 0 || !known.every((draft) => draft.quantity === "capacitance")) return;
+  if (list.some((draft) => draft.stat !== undefined)) return;
+  for (const draft of list)
+    if (
+      draft.quantity === undefined &&
+      draft.unit === undefined &&
+      !isPair(draft) &&
+      draft.value > 0 &&
+      draft.value < 400
+    )
+      draft.quantity = "capacitance";
+  const [label, measured, ...more] = list.filter((draft) => draft.quantity === "capacitance");
+  if (label !== undefined && measured !== undefined && more.length === 0)
+    labelled(label, measured, items);
+}
+
+/** "cap says 5, meter says 3.6", "cap is a 40 and I get 33.6": the first stands on it, the second was measured. */
+function labelled(label: Draft, measured: Draft, items: readonly Item[]): void {
+  if (label.rating !== undefined || measured.rating !== undefined) return;
+  const says = /^(?:says|said|is|a|its|reads)$/.test(items[label.index - 1]?.text ?? "");
+  const meter = items
+    .slice(label.index + 1, measured.index)
+    .some(({ text }) =>
+      /^(?:meter|get|got|getting|measures|measured|measuring|tested|tests)$/.test(text),
+    );
+  if (says && meter) label.rating = "nominal";
+}
