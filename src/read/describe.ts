@@ -14,6 +14,7 @@ import {
   standing,
   whenDone,
 } from "./beside.ts";
+import { bulbIn } from "./bulb-in.ts";
 import { classOf } from "./carrier.ts";
 import { countOf } from "./count-words.ts";
 import type { Draft } from "./draft.ts";
@@ -27,7 +28,7 @@ import { inRow } from "./relate.ts";
 import { ofItsRail } from "./row-unit.ts";
 import { takePoints } from "./take-points.ts";
 import { boxOfWires, degreeDrop, inOrOut, isA, legToLeg, plateVolts } from "./what-words.ts";
-import { bulbIn, otherSide, sameLine, saturation, weather } from "./where-words.ts";
+import { otherSide, sameLine, saturation, weather } from "./where-words.ts";
 import { role } from "./word.ts";
 
 /** A named rating outweighs a plate's "rated" beside it. */

@@ -39,19 +39,6 @@ function sideOfWords(
   return low ? "suction_saturation" : "discharge_saturation";
 }
 
-/** "67 WB in": the air into the coil, from indoors. */
-export function bulbIn(items: readonly Item[], draft: Draft): void {
-  if (draft.named !== "wet_bulb_temperature" || draft.place !== undefined) return;
-  for (let i = draft.index + 1; i <= draft.index + 3; i++) {
-    const text = items[i]?.text;
-    if (text === "in" && (items[i + 1] === undefined || items[i + 1]?.kind === itemKind.sign)) {
-      draft.place = "indoor_air";
-      return;
-    }
-    if (text !== "wb" && text !== "wet" && text !== "bulb") return;
-  }
-}
-
 /** "its 99 out", "95 degrees outside": the weather. */
 export function weather(items: readonly Item[], draft: Draft): void {
   const item = items[draft.index];
