@@ -2,6 +2,7 @@ import type { Draft } from "./draft.ts";
 import { type Item, itemKind } from "./item.ts";
 import { type Note, state } from "./note.ts";
 import type { Setting } from "./settle.ts";
+import { testerVolts } from "./tester-volts.ts";
 import { role } from "./word.ts";
 
 /** Test voltages that insulation testers have. */
@@ -16,7 +17,7 @@ function isTestVoltage(draft: Draft, items: readonly Item[], setting: Setting): 
   if (setting.insulation && testVoltageSaid(draft, items)) return true;
   if (settingOfTester(draft, items) && (setting.insulation || megohmsIn(items))) return true;
   if (setting.insulation && announced(draft, items)) return true;
-  if (behindMeg(draft, items)) return true;
+  if (behindMeg(draft, items) || behindTold(draft, items)) return true;
   if (setting.insulation && beforeColon(draft, items)) return true;
   const volts =
     draft.unit?.dimension === "voltage"
@@ -41,7 +42,7 @@ function isTestVoltage(draft: Draft, items: readonly Item[], setting: Setting): 
     return setting.insulation && onlyTime(draft, items);
   return (
     setting.insulation &&
-    [250, 500, 1000, 2500, 5000].includes(draft.value) &&
+    testerVolts.has(draft.value) &&
     before?.kind !== itemKind.word &&
     draft.before.length === 0 &&
     items[draft.index + 1] === undefined
@@ -74,14 +75,14 @@ export function ofTheTester(draft: Draft, items: readonly Item[]): boolean {
     /^megg(?:er|ers|ed|ing)$/.test(items[draft.index - 1]?.text ?? "") &&
     items[draft.index]?.unit === undefined &&
     draft.points === undefined &&
-    [250, 500, 1000, 2500, 5000].includes(draft.value)
+    testerVolts.has(draft.value)
   );
 }
 
 /** "meg @ 1000: all three > 4G", "meg 500 - L1 2.2G L2 2.1G": the test's name, its voltage, then the ohms. */
 function behindMeg(draft: Draft, items: readonly Item[]): boolean {
   if (items[draft.index]?.unit !== undefined || draft.points !== undefined) return false;
-  if (![250, 500, 1000, 2500, 5000].includes(draft.value)) return false;
+  if (!testerVolts.has(draft.value)) return false;
   const at = /^(?:@|at)$/.test(items[draft.index - 1]?.text ?? "");
   const head = items[draft.index - (at ? 2 : 1)];
   if (head?.kind !== itemKind.unit || !/^(?:meg|megs)$/.test(head.text)) return false;
@@ -95,11 +96,21 @@ function behindMeg(draft: Draft, items: readonly Item[]): boolean {
   );
 }
 
+/** "meg good at 500": told without its ohms. */
+function behindTold(draft: Draft, items: readonly Item[]): boolean {
+  const [test, at] = items.slice(Math.max(0, draft.index - 2), draft.index);
+  return (
+    test?.kind === itemKind.word &&
+    /^meg/.test(test.text) &&
+    /^(?:at|@)$/.test(at?.text ?? "") &&
+    testerVolts.has(draft.value)
+  );
+}
+
 /** "megged comp A to ground at 500: 620": set before the colon, read behind it. */
 function beforeColon(draft: Draft, items: readonly Item[]): boolean {
   const { index } = draft;
-  if (items[index]?.unit !== undefined || ![250, 500, 1000, 2500, 5000].includes(draft.value))
-    return false;
+  if (items[index]?.unit !== undefined || !testerVolts.has(draft.value)) return false;
   if (!/^(?:at|@)$/.test(items[index - 1]?.text ?? "") || items[index + 1]?.text !== ":")
     return false;
   return items.some(
@@ -123,14 +134,14 @@ function testerAt(draft: Draft, items: readonly Item[]): boolean {
     /^megg(?:er|ers|ed|ing)$/.test(items[draft.index - 2]?.text ?? "") &&
     items[draft.index]?.unit === undefined &&
     draft.points === undefined &&
-    [250, 500, 1000, 2500, 5000].includes(draft.value)
+    testerVolts.has(draft.value)
   );
 }
 
 /** "PI test lead 1 500v", "pi test on lead 1 at 500": the test and its voltage, before anything is read. */
 function announced(draft: Draft, items: readonly Item[]): boolean {
   const volts = draft.unit === undefined || draft.unit.figure === "V";
-  if (!volts || ![250, 500, 1000, 2500, 5000].includes(draft.value)) return false;
+  if (!volts || !testerVolts.has(draft.value)) return false;
   const numbers = items.filter(
     (item) => item.kind === itemKind.number && item.unit?.dimension !== "time",
   );

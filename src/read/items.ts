@@ -11,6 +11,7 @@ import { numberRow } from "./point-row.ts";
 import { isMetal } from "./point-words.ts";
 import { rowHead } from "./row-head.ts";
 import { countedAt, hashAt, nths, subjectAt } from "./subject-name.ts";
+import { testTold } from "./test-told.ts";
 import { type Token, tokenKind } from "./token.ts";
 import { isWith } from "./unit-or-word.ts";
 import { opens, role, type Word } from "./word.ts";
@@ -84,6 +85,16 @@ function wordItem(build: Building, i: number, found: Phrase): void {
   if (kind === itemKind.unit) item.unit = word.unit;
   addSigns(build, item, i, found.end);
   build.items.push(item);
+}
+
+/** "meg to gnd ok": one word with the signs of all its words. */
+function toldItem(build: Building, i: number, end: number): number {
+  const first = build.tokens[i];
+  if (first === undefined) return i + 1;
+  const item = newItem(itemKind.word, first.from, toOf(build, end), first.text);
+  addSigns(build, item, i, end);
+  build.items.push(item);
+  return end;
 }
 
 /** "set the txv a quarter turn in": what somebody did, no setpoint. */
@@ -252,6 +263,8 @@ function step(build: Building, i: number): number {
     const end = numberStep(build, i);
     if (end > 0) return end;
   }
+  const told = testTold(build, i);
+  if (told > 0) return toldItem(build, i, told);
   if (phrase !== undefined) {
     wordItem(build, i, phrase);
     return phrase.end;

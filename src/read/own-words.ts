@@ -217,8 +217,9 @@ function hinted(draft: Draft, items: readonly Item[], context: Context): Draft["
     return "static_pressure";
   }
   if (draft.hint !== "pressure" || draft.place === undefined) return draft.hint;
-  const word = items[draft.before[draft.before.length - 1] ?? -1]?.text ?? "";
-  if (word === "head" || word === "hd" || word === "low" || word === "high") return draft.hint;
+  // beside a head, or near the pressure that was read there, "suct 128" is a pressure too
+  if (items.some(({ text }) => /^(?:head|hd|low|high)$/.test(text))) return draft.hint;
+  if (nearPressure(draft, context)) return draft.hint;
   const latest = context.readings.slice(-2);
   const lines =
     latest.length > 1 &&
@@ -230,9 +231,20 @@ function hinted(draft: Draft, items: readonly Item[], context: Context): Draft["
     : draft.hint;
 }
 
+/** Is the figure nearer to the pressure than to the temperature that was last read at its place? */
+function nearPressure(draft: Draft, { readings }: Context): boolean {
+  const far = (quantity: "pressure" | "temperature"): number => {
+    const last = readings.findLast((one) => one.quantity === quantity && one.at === draft.place);
+    const figure = Number(last?.figure.number ?? Number.NaN);
+    return figure > 0 && draft.value > 0 ? Math.abs(Math.log(draft.value / figure)) : Infinity;
+  };
+  const pressure = far("pressure");
+  return pressure < Math.log(2) && pressure < far("temperature");
+}
+
 /** "liquid 344" is a pressure, "liq 106" a temperature; between them nobody knows. */
 function liquid(draft: Draft, context: Context): Draft["quantity"] {
-  if (context.units === "si") return draft.value > 70 ? undefined : undefined;
+  if (context.units === "si") return undefined;
   if (draft.value > 165) return "pressure";
   return draft.value < 130 ? "temperature" : undefined;
 }

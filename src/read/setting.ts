@@ -2,6 +2,7 @@ import type { Context } from "./context.ts";
 import type { Draft } from "./draft.ts";
 import { type Item, itemKind } from "./item.ts";
 import type { Setting } from "./settle.ts";
+import { testerVolts } from "./tester-volts.ts";
 
 /** What the words of a message say about the test in hand. */
 interface Words {
@@ -28,12 +29,12 @@ function lookAtPoints(words: Words, item: Item): void {
     }
 }
 
-const testVolts: ReadonlySet<number> = new Set([250, 500, 1000, 2500, 5000]);
-
 /** "500 V test": nothing but insulation is tested at such a voltage. */
 function isTestVoltage({ kind, unit, value }: Item): boolean {
   return (
-    kind === itemKind.number && unit?.dimension === "voltage" && testVolts.has(value * unit.factor)
+    kind === itemKind.number &&
+    unit?.dimension === "voltage" &&
+    testerVolts.has(value * unit.factor)
   );
 }
 
@@ -134,7 +135,7 @@ function unitsOf(drafts: readonly Draft[]): {
       else if (unit.factor <= 1) seen.ohms = true;
     } else if (unit.dimension === "voltage") {
       seen.volts = true;
-      if (!testVolts.has(draft.value * unit.factor)) seen.onlyTests = false;
+      if (!testerVolts.has(draft.value * unit.factor)) seen.onlyTests = false;
     }
   }
   return seen;

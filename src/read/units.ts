@@ -6,6 +6,7 @@ import type { NumberSaid } from "./number-parts.ts";
 import { numberAt } from "./numbers.ts";
 import { phraseAt } from "./phrase.ts";
 import { spacedPair } from "./spaced-pair.ts";
+import { testTold } from "./test-told.ts";
 import { type Token, tokenKind } from "./token.ts";
 import {
   factorAhead,
@@ -177,6 +178,7 @@ export function plainUnitAt(build: Building, i: number): UnitSaid | undefined {
     return undefined;
   if (unit.figure === "s" && token.text === "sec" && ofTransformer(build, at)) return undefined;
   if (unit.figure === "W" && isWith(build, at)) return undefined;
+  if (testTold(build, at) > 0) return undefined;
   // "24.1 w/ y called": with
   if (unit.figure === "W" && token.text === "w" && tokens[at + 1]?.text === "/") return undefined;
   if (phrase.word.beside && !token.glued && phrase.end === at + 1 && !standsApart(build, token, at))

@@ -102,6 +102,8 @@ const trips =
 /** "both stages locked out on high head": a machine that stopped itself, nobody's lock. */
 function lockedItself(items: readonly Item[], i: number): boolean {
   const out = items[i + 1]?.text === "out" ? i + 1 : i;
+  // "hi head lockout on stage 1"
+  if (trips.test(items[i - 1]?.text ?? "") && /^lockout/.test(items[i]?.text ?? "")) return true;
   if (!/^(?:on|by|after|from|with|w)$/.test(items[out + 1]?.text ?? "")) return false;
   return items.slice(out + 2, out + 5).some(({ text }) => trips.test(text));
 }

@@ -12,6 +12,7 @@ export const machineInHand: Rule = {
   apply: (note) => {
     const { items } = note;
     if (note.readings.length > 0 || note.ask.length > 0 || items.length > WORDS) return;
+    if (items.some(({ text }) => /^(?:done|finished|through|leaving|left)$/.test(text))) return;
     if (note.holds.mark || note.holds.undo || note.holds.number) return;
     if (note.statements.some((one) => one.kind !== "note" && one.kind !== "action")) return;
     const named = items.flatMap((item, i) =>

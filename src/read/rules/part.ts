@@ -83,6 +83,8 @@ function countOf(note: Note, at: number): number | undefined {
       item.value > 60
     )
       continue;
+    // "10/440 cap": its size
+    if (items[i + 1]?.text === "/" || items[i - 1]?.text === "/") continue;
     if (item.owner === undefined || /^(?:<number> <things>|going to)/.test(item.owner)) {
       const next = items[i + 1]?.text;
       if (i < at || next === "of" || items[i - 1]?.text === "qty") return item.value;

@@ -52,6 +52,19 @@ const doneBefore: ReadonlySet<string> = new Set([
   "are",
 ]);
 
+/** "done with rtu 5", "finished up with unit 3": a machine, and no part of its work. */
+function doneWithMachine(items: readonly Item[], at: number): boolean {
+  const [machine, behind] = items.slice(at, at + 2);
+  const whole = /^(?:rtu|ahu|ou|odu|cu|chiller|unit|system|rack|walk-in|rooftop|tower|boiler)\b/i;
+  if (machine?.kind !== itemKind.subject || !whole.test(machine.subject ?? "")) return false;
+  return (
+    behind === undefined ||
+    behind.kind === itemKind.sign ||
+    isStrongBreak(behind) ||
+    /^(?:and|n|now|today|here|at|headed|heading|going|,)$/.test(behind.text)
+  );
+}
+
 /** "im at the disconnect", "im at the condenser": a part of the machine, no site. */
 function atMachine(note: Note, i: number, after: number): boolean {
   const item = note.items[i];
@@ -182,7 +195,8 @@ export function isStatus(note: Note, i: number, status: Status): boolean {
         items[i]?.text !== "completed" &&
         items[i]?.text !== "finished"
       );
-    if (next?.text === "with" || next?.text === "last" || next?.text === "by") return false;
+    if (/^(?:with|w)$/.test(next?.text ?? "")) return doneWithMachine(items, after + 1);
+    if (next?.text === "last" || next?.text === "by") return false;
     if (items[i]?.text === "good" && items.some((item) => item.kind === itemKind.number))
       return false;
     return (plan & (role.plan | role.not)) === 0;

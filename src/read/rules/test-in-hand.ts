@@ -16,7 +16,9 @@ const lead = role.article | role.preposition | role.is | role.now | role.next | 
 function meterSaid(items: readonly Item[]): QuantityName | undefined {
   let found: QuantityName | undefined;
   for (const item of items) {
-    const meter = meters.find(([words]) => words.test(item.text))?.[1];
+    // "amps good" is the test's outcome, not its announcement
+    const whole = item.to - item.from <= item.text.length;
+    const meter = whole ? meters.find(([words]) => words.test(item.text))?.[1] : undefined;
     if (meter !== undefined && found === undefined) found = meter;
     else if (!/^(?:checking|check|taking|doing|getting|next)$/.test(item.text)) {
       const place =

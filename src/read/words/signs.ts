@@ -463,7 +463,7 @@ export const signWords: readonly (readonly [words: string, sign: string])[] = [
     "no_ground",
   ],
   [
-    "megs fine|megs good|megs out fine|insulation is good|megs out good|megged good|megged fine|insulation good|insulation is fine|megs are good|megs are fine|megger is good|megs clean|new one is fine|insulation fine|megs out ok|megged ok|meggers good",
+    "megs fine|megs good|megs out fine|insulation is good|megs out good|meg good|meg ok|meg okay|meg fine|meg clean|megs ok|megs okay|megs out clean|meg to ground good|meg to ground ok|meg to ground fine|meg to gnd good|meg to gnd ok|meg to gnd fine|megs to ground good|megs to ground fine|megged clean|megged okay|megged good|megged fine|insulation good|insulation is fine|megs are good|megs are fine|megger is good|megs clean|new one is fine|insulation fine|megs out ok|megged ok|meggers good",
     "insulation_ok",
   ],
   [
