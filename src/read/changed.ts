@@ -67,6 +67,7 @@ export function changed(
   const behind = items.slice(right.index + 1, right.index + 4);
   if (left.place === "dc_bus" && behind.some(({ text }) => /^(?:legs?|each|all|per)$/.test(text)))
     return false;
+  if (endsRow(items, left) && !isNumber(items[right.index + 1])) return false;
   if (left.unit?.dimension === "mass" || right.unit?.dimension === "mass") return false;
   // "68F to 52F read 533": what a gauge read, no temperature
   if (left.unit?.dimension === "temperature" && !right.ownUnit && right.value > 3 * left.value)
@@ -123,6 +124,13 @@ export function changed(
   if (!right.now && (gap.roles & role.change) === 0 && !held)
     return wasThen(items, left, right, gap);
   return (gap.roles & verbs) !== 0 && !gap.list;
+}
+
+/** "207 209 and 206 and it drops to 199": the last leg of a row that stands for itself. */
+function endsRow(items: readonly Item[], left: Draft): boolean {
+  const [first, second, joint] = items.slice(Math.max(0, left.index - 3), left.index);
+  if (joint?.text !== "and" || !isNumber(first) || !isNumber(second)) return false;
+  return first?.unit === undefined && second?.unit === undefined;
 }
 
 /** "… ten minutes later it's sitting at 890 microns": what it was has become what it is. */

@@ -21,6 +21,7 @@ import { micronsTimed, pulledAgain } from "./pulled-again.ts";
 import { rowUnit } from "./row-unit.ts";
 import { slashed } from "./slashed-labels.ts";
 import { timesFirst } from "./times-first.ts";
+import { waterWay } from "./water-way.ts";
 import { plates } from "./what-words.ts";
 import { inAndOut, waterPairs, waterSides } from "./where-words.ts";
 import { wideOpen } from "./wide-open.ts";
@@ -55,4 +56,5 @@ export function besideEachOther(items: readonly Item[], drafts: readonly Draft[]
   waterPairs(items, drafts);
   differenceBehind(drafts, items);
   wideOpen(items, drafts);
+  waterWay(items, drafts);
 }

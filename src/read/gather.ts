@@ -1,5 +1,6 @@
 import { afterBreak, isPreposition, isStrongBreak, isWeakBreak, lastBreak } from "./breaks.ts";
 import { classOf } from "./carrier.ts";
+import { carriers } from "./carriers.ts";
 import { type Draft, draft } from "./draft.ts";
 import {
   classesOf,
@@ -90,7 +91,9 @@ function smoothCut(gap: Gap, to: number): number {
       at = next + 1;
       continue;
     }
-    if (isVerb(items[next]) || (isVerb(items[next + 1]) && !measures(items[next + 1]))) return at;
+    if (isVerb(items[next])) return at;
+    if (isVerb(items[next + 1]) && !measures(items[next + 1]) && !ownLabel(gap, next, preposition))
+      return at;
     if (kind === "R" && measures(items[next + 1]) && next === gap.from) {
       taken += kind;
       at = next + 1;
@@ -108,6 +111,11 @@ function smoothCut(gap: Gap, to: number): number {
   }
 }
 
+/** "129 on the low side ambient's 88": the verb is the next label's own. */
+function ownLabel({ items }: Gap, next: number, preposition: number | undefined): boolean {
+  return preposition !== undefined && items[next + 1]?.kind === itemKind.label;
+}
+
 /** "on L2", "at the suction", "of superheat": index of the carrier, if a preposition leads to one. */
 function leadsByPreposition(items: readonly Item[], from: number, to: number): number | undefined {
   if (!isPreposition(items[from]) || classOf(items[from]) !== "") return undefined;
@@ -118,44 +126,6 @@ function leadsByPreposition(items: readonly Item[], from: number, to: number): n
 function nextCarrier(items: readonly Item[], from: number, to: number): number | undefined {
   const at = skipArticles(items, from);
   return at < to && classOf(items[at]) !== "" ? at : undefined;
-}
-
-/** "same shell temp it was 2100", "at this temp": how it was measured, not what. */
-function sameAsBefore(items: readonly Item[], i: number): boolean {
-  const item = items[i];
-  const before = items[i - 1]?.text;
-  if (item?.kind !== itemKind.label || items[i + 1]?.kind === itemKind.number) return false;
-  if (before === "same") return items[i + 1] !== undefined;
-  return (before === "this" || before === "that") && items[i - 2]?.text === "at";
-}
-
-/** "won't start, 481 480 482": what it does not do is no state of a value. */
-function denied(items: readonly Item[], i: number): boolean {
-  return items[i]?.label?.state !== undefined && ((items[i - 1]?.roles ?? 0) & role.not) !== 0;
-}
-
-/** "L3 OL, DC- side all ok": another side of the bridge, told for itself. */
-function sideOfBridge(items: readonly Item[], i: number): boolean {
-  const item = items[i];
-  if (item?.kind !== itemKind.points || items[i + 1]?.text !== "side") return false;
-  return (
-    item.points?.[0]?.[0]?.startsWith("DC") === true &&
-    items[i + 2]?.kind !== itemKind.number &&
-    items[i - 1]?.text === ","
-  );
-}
-
-function carriers(items: readonly Item[], from: number, to: number): number[] {
-  const list: number[] = [];
-  for (let i = from; i < to; i++)
-    if (
-      classOf(items[i]) !== "" &&
-      !sameAsBefore(items, i) &&
-      !sideOfBridge(items, i) &&
-      !denied(items, i)
-    )
-      list.push(i);
-  return list;
 }
 
 /** What goes left of a full stop: behind a comma only points, times and units still speak of the value. */

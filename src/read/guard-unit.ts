@@ -10,7 +10,8 @@ export function farInches(draft: Draft, items: readonly Item[]): void {
   if (draft.quantity !== "static_pressure" || draft.named !== undefined) return;
   if (draft.unit?.dimension !== "inches_of_water" && draft.unit?.dimension !== "length") return;
   const unit = items[draft.index];
-  if (draft.value <= mostInches || (unit?.to ?? 0) - (unit?.unitFrom ?? 0) > 2) return;
+  const from = /^(?:from|away)$/.test(items[draft.index + 1]?.text ?? "");
+  if (draft.value <= mostInches || (!from && (unit?.to ?? 0) - (unit?.unitFrom ?? 0) > 2)) return;
   if (
     items.some(({ text }) => /^(?:gas|manifold|inlet|static|duct|water|wc|burner|esp)/.test(text))
   )

@@ -1,5 +1,6 @@
 import type { Draft } from "./draft.ts";
 import { type Item, itemKind } from "./item.ts";
+import { nextOfKind } from "./next-of-kind.ts";
 
 /** The subject named last holds on, until another part of the machine is spoken of. */
 export function subjects(list: readonly Draft[], items: readonly Item[]): void {
@@ -36,4 +37,5 @@ export function subjects(list: readonly Draft[], items: readonly Item[]): void {
     end?.behind.some((index) => items[index]?.kind === itemKind.subject) === true
   )
     for (const draft of list) draft.subject ??= one;
+  nextOfKind(list, items);
 }

@@ -116,9 +116,11 @@ export function bareTwo(
   if (!alike || jointIn(build, i, end)) return undefined;
   const before = build.items[build.items.length - 1]?.text ?? "";
   const led = /^(?:on|across|between|at|from)$/.test(before);
-  const said = numberAt(build.tokens, end);
+  // "T1 T2 is open T2 T3 is open"
+  const verb = ((build.tokens[end]?.word?.roles ?? 0) & role.is) !== 0 ? 1 : 0;
+  const said = numberAt(build.tokens, end + verb);
   const again = said !== undefined && numberAt(build.tokens, said.end) !== undefined;
-  const over = ((build.tokens[end]?.word?.roles ?? 0) & role.over) !== 0;
+  const over = ((build.tokens[end + verb]?.word?.roles ?? 0) & role.over) !== 0;
   // "578 L2 L3 and 576 L1 L3" behind a pair said in full
   const behind = build.items[build.items.length - 1]?.kind === itemKind.number;
   const paired = build.items.some((item) => item.points?.[0]?.length === 2);

@@ -4,10 +4,16 @@ import { between } from "./relate.ts";
 import { shareSide, strongIn } from "./share-side.ts";
 
 /** "added 1.9 kg … and 2.6 kg": what was done holds for the masses behind it. */
-function shareAction(list: readonly Draft[]): void {
+function shareAction(list: readonly Draft[], items: readonly Item[]): void {
   let action: Draft["action"];
   for (const draft of list) {
     if (draft.quantity !== "mass" || draft.rating !== undefined) continue;
+    // "38 ounces in so far, it takes 56"
+    if (items[draft.index - 1]?.text === "takes") {
+      draft.rating = "nameplate_charge";
+      draft.action = undefined;
+      continue;
+    }
     draft.action ??= action;
     action = draft.action;
   }
@@ -215,7 +221,7 @@ export function share(drafts: readonly Draft[], items: readonly Item[]): void {
   const list = drafts.filter((draft) => !draft.gone);
   sharePartner(list);
   shareLast(list.filter((draft) => draft.quantity === "voltage"));
-  shareAction(list);
+  shareAction(list, items);
   shareState(list);
   shareStateBack(list, items);
   sharePoints(list);

@@ -106,6 +106,9 @@ function refrigerant(note: Note, i: number): number | undefined {
   // "6 lb 8 oz of 410"
   const weighed = items[i - 2]?.unit?.dimension === "mass" && items[i - 1]?.text === "of";
   if (weighed && item.unit === undefined && gases.has(item.text)) return i + 1;
+  // "five pounds of thirty two"
+  const ends = items[i + 1] === undefined || items[i + 1]?.kind !== itemKind.unit;
+  if (weighed && item.unit === undefined && ends) return spokenName(note, i)?.end;
   const next = items[i + 1]?.text ?? "";
   if (
     item.kind === itemKind.number &&

@@ -159,7 +159,7 @@ const places: readonly Row[] = [
 /** Nameplate values, limits and wishes. */
 const ratings: readonly Row[] = [
   [
-    "rla|r l a|rated load amps|rated load|rated load current|rla's|rated load amperage|rlas|our la|are la|our l a|are l a",
+    "rla|r l a|running load amps|running load amperage|rated load amps|rated load|rated load current|rla's|rated load amperage|rlas|our la|are la|our l a|are l a",
     { rating: "RLA", quantity: "current" },
   ],
   [
