@@ -79,6 +79,10 @@ if (atHand("poppler", present)) {
     const [first = "", second = "", third = ""] = pages;
     const titles = ["Called for", "Found", "Measured", "Done", "Parts", "Refrigerant", "Left as"];
     for (const title of [...titles, "Times", "Limits"]) expect(first).toContain(`\n${title}`);
+    // what was seen, what was left for the next quote, and the last line of the limits
+    expect(first).toContain("Seen: hums and trips; coil matted.");
+    expect(first).toContain("Found and not mended: coil matted.");
+    expect(first).toContain("Before work on this unit");
     for (const plot of ["insulation by lead", "current at start", "vacuum after isolation"]) {
       expect(second).toContain(`: ${plot}`);
     }
@@ -124,6 +128,35 @@ if (atHand("poppler", present)) {
 }
 
 if (present) {
+  test("a few readings stand under the rest: one page", async () => {
+    const folder = mkdtempSync(join(tmpdir(), "short-"));
+    const texts = [
+      "New job: Gull Wharf RTU-2, café Øresund warm since Monday",
+      "L1-L2 471 V L2-L3 459 V L1-L3 468 V running",
+      "suction 124 psi 54 F, liquid 338 psi 93 F, outdoor air 88 F",
+      "return air 76 F supply air 57 F, discharge 171 F",
+      "contactor pitted, not changed",
+    ];
+    const lines = texts.map((text, n) => ({
+      ...{ id: `m${n}`, at: `2026-05-12T08:0${n}:00-05:00`, channel: "south", text },
+      ...(n === 0
+        ? { person: "maren", role: "dispatcher" }
+        : { person: "odo", role: "tech", thread: "m0" }),
+    }));
+    const chat = join(folder, "day.jsonl");
+    writeFileSync(chat, lines.map((line) => JSON.stringify(line)).join("\n"));
+    const db = join(folder, "store.db");
+    await run(["replay", chat, "--db", db]);
+    const out = join(folder, "out");
+    await run(["export", "--job", "1", "--db", db, "--out", out]);
+    const report = join(out, readdirSync(out).find((name) => name.endsWith(".pdf")) ?? "");
+    const text = told("pdftotext", ["-layout", report, "-"]);
+    expect(text).toContain("page 1 of 1");
+    expect(text).toMatch(/\n11 +05-12 /);
+    expect(text).toContain("Found and not mended: contactor pitted.");
+    expect(faultsOf(report, 1)).toEqual([]);
+  });
+
   test("letters that the face lacks leave a question mark each, no gap", async () => {
     const report: Report = {
       ...{ title: "Job report 1", subtitle: "RTU-9, مخزن", head: [["People", "נועה 🛠"]] },

@@ -19,6 +19,19 @@ export function blockOn(page: Page, block: Block): void {
   }
 }
 
+/** pt of a title and of a table's headings */
+const headed = 30;
+
+/** Whether a table goes under what stands on the page, whole. */
+export function tableFits(page: Page, { table }: Extract<Block, { kind: "table" }>): boolean {
+  let y = page.y + headed;
+  for (const row of table.rows) {
+    y += rowHeight(page, table, row) + rowGap;
+    if (y > page.bottom) return false;
+  }
+  return true;
+}
+
 function lineOn(page: Page, line: string, letters: number): void {
   const style = { x: page.left, width: page.width, size: letters, lead: -0.8 };
   const height = heightOf(page, line, style);
@@ -32,9 +45,7 @@ function tableOn(page: Page, table: Table): void {
   headingsOn(page, table);
   for (const row of table.rows) {
     const cells = cellsOf(page, table);
-    const height = Math.max(
-      ...cells.map((cell, index) => heightOf(page, row[index] ?? "", { ...cell, size, lead })),
-    );
+    const height = rowHeight(page, table, row);
     if (page.y + height > page.bottom) {
       page.next();
       headingsOn(page, table);
@@ -42,11 +53,21 @@ function tableOn(page: Page, table: Table): void {
     for (const [index, cell] of cells.entries()) {
       textAt(page, row[index] ?? "", { ...cell, y: page.y, size, lead });
     }
-    page.y += height + 1.2;
+    page.y += height + rowGap - 1;
     rule(page, 0.25);
     page.y += 1;
   }
   page.y += 1;
+}
+
+const rowGap = 2.2;
+
+function rowHeight(page: Page, table: Table, row: readonly string[]): number {
+  return Math.max(
+    ...cellsOf(page, table).map((cell, index) =>
+      heightOf(page, row[index] ?? "", { ...cell, size, lead }),
+    ),
+  );
 }
 
 function headingsOn(page: Page, table: Table): void {

@@ -12,8 +12,28 @@ const mostFindings = 6;
 const mostDecisive = 10;
 const mostInRow = 8;
 
+const mostSeen = 8;
+
+/** What was seen, heard or smelled, each remark once, in its own few words; none that a longer one holds. */
+function seenWords({ statements }: ExportJob["job"]): readonly string[] {
+  const said = statements.flatMap(({ statement, undone, deleted }) =>
+    statement.kind === "observation" &&
+    statement.denied !== true &&
+    statement.earlier !== true &&
+    undone !== true &&
+    deleted !== true &&
+    statement.said.includes(" ")
+      ? [statement.said.trim()]
+      : [],
+  );
+  const once = [...new Set(said)];
+  return once
+    .filter((one) => !once.some((other) => other !== one && other.includes(one)))
+    .slice(0, mostSeen);
+}
+
 /** The cause as far as it is proven, with what was found. */
-export function causeBlock({ judgement }: ExportJob): Block {
+export function causeBlock({ job, judgement }: ExportJob): Block {
   const causes = namedCauses(judgement).slice(0, 2);
   const named = causes.map((suspect, index) => {
     const word =
@@ -24,10 +44,15 @@ export function causeBlock({ judgement }: ExportJob): Block {
     .filter(({ level }) => level === "bad" || level === "watch")
     .slice(0, mostFindings)
     .map((finding) => sentence(sentenceCase(`${aboutWords(finding)}${finding.says}`)));
+  const seen = seenWords(job);
+  const remarks = seen.length === 0 ? [] : [sentence(`Seen: ${seen.join("; ")}`)];
   return {
     kind: "lines",
     title: "Found",
-    lines: [named.length === 0 ? "Cause not proven." : named.join(" "), ...found],
+    lines: [
+      [...(named.length === 0 ? ["Cause not proven."] : named), ...remarks].join(" "),
+      ...found,
+    ],
   };
 }
 

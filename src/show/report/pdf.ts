@@ -1,7 +1,7 @@
 import PDFDocument from "pdfkit";
 import { joined } from "../joined.ts";
 import { fontFiles } from "../plots/fonts.ts";
-import { blockOn } from "./blocks.ts";
+import { blockOn, tableFits } from "./blocks.ts";
 import { footsOn, headOn } from "./head-and-foot.ts";
 import { type Page, pageOf } from "./page.ts";
 import { photosOn, plotsOn } from "./pictures.ts";
@@ -47,8 +47,11 @@ function setReport(doc: PDFKit.PDFDocument, report: Report): void {
   for (const block of report.blocks) blockOn(page, block);
   plotsOn(page, report.plots);
   photosOn(page, report.photos);
-  if (report.annex.length > 0) page.next();
-  for (const block of report.annex) blockOn(page, block);
+  for (const block of report.annex) {
+    // a few readings stand under the rest; many begin a page of their own
+    if (block.kind !== "table" || !tableFits(page, block)) page.next();
+    blockOn(page, block);
+  }
   footsOn(doc, report, from);
   // of two hundred reports one at a time is held
   doc.flushPages();

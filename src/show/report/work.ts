@@ -8,6 +8,7 @@ import {
   roundedHours,
 } from "../exports/sheet-source.ts";
 import { figures } from "../figures.ts";
+import { foundNotFixed } from "../found-not-fixed.ts";
 import { gasOf } from "../gas-of.ts";
 import { leftWords } from "../machine-words.ts";
 import { stands } from "../standing-reading.ts";
@@ -113,11 +114,16 @@ export function refrigerantBlock({ job, equipment }: ExportJob, record: DayRecor
 export function leftBlock({ job, judgement }: ExportJob, record: DayRecord): Block {
   const left = leftWords(job.machine, record.names);
   const advice = adviceOf(job, judgement.findings);
+  const open = foundNotFixed(job).map(({ what }) => what);
+  const standing = [
+    ...(left.length === 0 ? [] : [sentence(sentenceCase(left.join("; ")))]),
+    ...(open.length === 0 ? [] : [sentence(`Found and not mended: ${open.join("; ")}`)]),
+  ];
   return {
     kind: "lines",
     title: "Left as",
     lines: [
-      ...(left.length === 0 ? [] : [sentence(sentenceCase(left.join("; ")))]),
+      ...(standing.length === 0 ? [] : [standing.join(" ")]),
       ...advice.map((says) => sentence(`Advised: ${says}`)),
     ],
   };
