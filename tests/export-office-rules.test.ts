@@ -114,3 +114,46 @@ test("what was decided of a part stands beside it; what is declined is neither o
   expect(open.map(({ what }) => what)).toEqual(["12E4 contactor", "60-12E4 drive"]);
   expect(sheet("jobs")[0]?.["parts open"]).toBe("12E4 contactor; 60-12E4 drive");
 });
+
+test("a warranty row holds what a claim asks for, and names what is not there", async () => {
+  const sheet = await day([
+    "T1-T2 0.74 T2-T3 0.73 T1-T3 0.74 ohm",
+    "comp 1 all three leads to ground 0.2 megohm at 500 V",
+    "old compressor serial 71-100, new serial 88-2260",
+    "new compressor in, part 60-12E4",
+    "running amps 13.8 14.0 13.7",
+    "invoice no. 88123 for the compressor",
+  ]);
+  const [row, ...more] = sheet("warranty");
+  expect(more).toEqual([]);
+  expect(row).toMatchObject({
+    ...{ part: "compressor", number: "60-12E4", "old serial": "71-100", "new serial": "88-2260" },
+    ...{ invoice: "88123", photos: "0" },
+  });
+  expect(row?.cause).toMatch(/compressor grounded/);
+  expect(row?.["readings before"]).toContain("0.2");
+  expect(row?.["readings after"]).toContain("13.8");
+  const lacking = row?.lacking?.split("; ") ?? [];
+  for (const gap of ["unit model", "unit serial", "date installed", "a photo", "hours"]) {
+    expect(lacking).toContain(gap);
+  }
+  for (const there of ["part number", "cause", "readings before", "invoice number of the part"]) {
+    expect(lacking).not.toContain(there);
+  }
+});
+
+test("of two parts a serial and an invoice go to the one that is named with them, never to both", async () => {
+  const sheet = await day([
+    "new compressor in",
+    "new fan motor in",
+    "fan motor new serial 577-AB12",
+    "new compressor serial 88-2260",
+    "serial 99-1",
+    "compressor invoice 4471",
+  ]);
+  expect(sheet("warranty").map((row) => [row.part, row["new serial"], row.invoice])).toEqual([
+    ["compressor", "88-2260", "4471"],
+    ["fan motor", "577-AB12", ""],
+  ]);
+  expect(sheet("warranty")[1]?.lacking).toContain("invoice number of the part");
+});

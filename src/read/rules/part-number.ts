@@ -9,6 +9,8 @@ interface Code {
 /** A part's number as it stands in a text: "44-1902", "60-12E4". */
 const LOOSE = /(?:^|\s)(\d{2,3}-[0-9A-Z]{3,6})(?=$|[\s,.])/gi;
 
+const SERIAL = /\b(?:serial|s\/n|sn)\b[\s.:#]*(?:(?:no|number)\b[\s.:#]*)?$/i;
+
 /** All part numbers of the message, in its order. */
 function codesOf(note: Note): Code[] {
   const found = new Map<number, Code>();
@@ -26,6 +28,8 @@ function codesOf(note: Note): Code[] {
   for (const match of note.text.slice(start, end).matchAll(LOOSE)) {
     const value = match[1] ?? "";
     const to = start + match.index + match[0].length;
+    // a serial is no number to order by
+    if (SERIAL.test(note.text.slice(0, to - value.length))) continue;
     if (!found.has(to)) found.set(to, { from: to - value.length, to, value });
   }
   return [...found.values()].sort((a, b) => a.from - b.from);

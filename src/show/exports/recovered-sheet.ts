@@ -18,7 +18,16 @@ export const recoveredSheet: SheetMaker = {
     { name: "gas", kind: "text", about: "from the plate as read, else the office's list" },
     { name: "kg", kind: "number", about: "taken out" },
     { name: "lb", kind: "number", about: "the same in pounds" },
-    { name: "month kg so far", kind: "number", about: "of this gas, with this row" },
+    {
+      name: "month kg so far",
+      kind: "number",
+      about: "of this gas in this export, with this row: export the whole month for its total",
+    },
+    {
+      name: "scrapped kg so far",
+      kind: "number",
+      about: "the same of the rows alone whose unit was scrapped by the words of the job",
+    },
     { name: "scrapped", kind: "text", about: "yes where the words of the job say so; else ask" },
     { name: "at", kind: "time", about: "when it was weighed" },
     { name: "site", kind: "text", about: "customer's site" },
@@ -37,15 +46,20 @@ export const recoveredSheet: SheetMaker = {
         const { job, equipment } = entry;
         const gas = gasOf(job, equipment);
         const key = `${at.slice(0, 7)} ${gas}`;
-        const sum = (sums.get(key) ?? 0) + kg;
-        sums.set(key, sum);
+        const isScrapped = job.timeline.some(({ says }) => scrapWords.test(says));
+        const add = (name: string, more: number): number => {
+          const sum = (sums.get(name) ?? 0) + more;
+          sums.set(name, sum);
+          return rounded(sum);
+        };
         return [
           at.slice(0, 7),
           gas,
           rounded(kg),
           pounds(kg),
-          rounded(sum),
-          job.timeline.some(({ says }) => scrapWords.test(says)) ? "yes" : "ask",
+          add(key, kg),
+          add(`${key} scrapped`, isScrapped ? kg : 0),
+          isScrapped ? "yes" : "ask",
           at,
           job.site,
           job.equipment,

@@ -1,3 +1,4 @@
+import type { Cell } from "../../model.ts";
 import { namedCauses } from "../causes.ts";
 import { daysBetween } from "../days.ts";
 import { lastDone } from "../past.ts";
@@ -25,27 +26,35 @@ export const returnsSheet: SheetMaker = {
     { name: "lacking then", kind: "text", about: "what that file never had" },
   ],
   rows: (record) =>
-    record.jobs.flatMap((entry) => {
-      const { job, before } = entry;
-      if (before === undefined) return [];
-      const days = daysBetween(before.job.status_at, job.opened);
-      if (days > returnDays) return [];
-      return [
-        [
-          job.job,
-          job.site,
-          job.equipment,
-          cellTime(record, job.opened),
-          before.job.job,
-          Math.max(0, days),
-          lastDone(before.job),
-          causeOf(before.judgement),
-          causeOf(entry.judgement),
-          before.job.file.gaps.join("; "),
-        ],
-      ];
-    }),
+    record.jobs
+      .flatMap((entry) => {
+        const { job, before } = entry;
+        if (before === undefined) return [];
+        const days = daysBetween(before.job.status_at, job.opened);
+        if (days > returnDays) return [];
+        return [
+          [
+            job.job,
+            job.site,
+            job.equipment,
+            cellTime(record, job.opened),
+            before.job.job,
+            Math.max(0, days),
+            lastDone(before.job),
+            causeOf(before.judgement),
+            causeOf(entry.judgement),
+            before.job.file.gaps.join("; "),
+          ],
+        ];
+      })
+      .sort((a, b) => order(a[causeNow], b[causeNow])),
 };
+
+const causeNow = 8;
+
+/** Returns of one cause stand together. */
+const order = (a: Cell | undefined, b: Cell | undefined): number =>
+  String(a ?? "") < String(b ?? "") ? -1 : String(a ?? "") > String(b ?? "") ? 1 : 0;
 
 function causeOf(judgement: ExportJob["judgement"]): string | null {
   const [top] = namedCauses(judgement);

@@ -1,10 +1,11 @@
-import type { JobReading } from "../../model.ts";
+import type { Cell, JobPart, JobReading } from "../../model.ts";
 import { namedCauses } from "../causes.ts";
 import { figures } from "../figures.ts";
 import { stands } from "../standing-reading.ts";
 import { faultWords, likelihood, personName } from "../wording.ts";
+import { partPapers } from "./part-papers.ts";
 import type { SheetMaker } from "./sheet-maker.ts";
-import { cellTime, type ExportJob, onDay } from "./sheet-source.ts";
+import { cellTime, type DayRecord, type ExportJob, onDay } from "./sheet-source.ts";
 
 const mostFigures = 12;
 
@@ -21,7 +22,10 @@ export const warrantySheet: SheetMaker = {
     { name: "installed", kind: "text", about: "from the office's list" },
     { name: "part", kind: "text", about: "what was fitted" },
     { name: "number", kind: "text", about: "part number, as text" },
-    { name: "serials said", kind: "text", about: "serial numbers that were read out on this job" },
+    { name: "old serial", kind: "text", about: "of what came out, as read out" },
+    { name: "new serial", kind: "text", about: "of what went in, as read out" },
+    { name: "serials said", kind: "text", about: "all serial numbers read out on this job" },
+    { name: "invoice", kind: "text", about: "number of the part's invoice, where it was said" },
     { name: "called in", kind: "time", about: "when the job was opened" },
     { name: "fitted", kind: "time", about: "when it was said to be in" },
     { name: "by", kind: "text", about: "who said so" },
@@ -30,36 +34,73 @@ export const warrantySheet: SheetMaker = {
     { name: "readings after", kind: "text", about: "as said, after it" },
     { name: "photos", kind: "number", about: "pictures on the job" },
     { name: "hours", kind: "number", about: "on site, over all people" },
-    { name: "lacking", kind: "text", about: "what the file lacks" },
+    {
+      name: "lacking",
+      kind: "text",
+      about:
+        "what a claim commonly asks for and the record does not hold, then what the file lacks",
+    },
   ],
   rows: (record) =>
-    record.jobs.flatMap((entry) => {
-      const { job, equipment, judgement } = entry;
-      const [top] = namedCauses(judgement);
-      return job.parts
+    record.jobs.flatMap((entry) =>
+      entry.job.parts
         .filter((part) => part.state === "fitted" && onDay(record, part.at))
-        .map((part) => [
-          job.job,
-          job.site,
-          job.equipment,
-          equipment.model ?? null,
-          equipment.serial ?? null,
-          equipment.installed ?? null,
-          part.part,
-          part.number ?? null,
-          serialsSaid(entry),
-          cellTime(record, job.opened),
-          cellTime(record, part.at),
-          personName(part.who, record.names),
-          top === undefined ? "not proven" : `${likelihood(top)}: ${faultWords(top.fault)}`,
-          figuresOf(job.readings.filter((r) => r.taken <= part.at && measured(r))),
-          figuresOf(job.readings.filter((r) => r.taken > part.at && measured(r))),
-          job.files.filter(({ type }) => type.startsWith("image/")).length,
-          job.labor_hours,
-          job.file.gaps.join("; "),
-        ]);
-    }),
+        .map((part) => claimRow(record, entry, part)),
+    ),
 };
+
+function claimRow(record: DayRecord, entry: ExportJob, part: JobPart): readonly Cell[] {
+  const { job, equipment, judgement } = entry;
+  const [top] = namedCauses(judgement);
+  const papers = partPapers(job, part);
+  const before = figuresOf(job.readings.filter((r) => r.taken <= part.at && measured(r)));
+  const after = figuresOf(job.readings.filter((r) => r.taken > part.at && measured(r)));
+  const photos = job.files.filter(({ type }) => type.startsWith("image/")).length;
+  const asked: readonly (readonly [string, boolean])[] = [
+    ["unit model", equipment.model !== undefined],
+    ["unit serial", equipment.serial !== undefined],
+    ["date installed", equipment.installed !== undefined],
+    ["part number", part.number !== undefined],
+    ["old serial of the part", papers.old !== undefined || !hasSerial.test(part.part)],
+    ["new serial of the part", papers.fresh !== undefined || !hasSerial.test(part.part)],
+    ["cause", top !== undefined],
+    ["readings before", before !== ""],
+    ["readings after", after !== ""],
+    ["a photo", photos > 0],
+    ["invoice number of the part", papers.invoice !== undefined],
+    ["hours", job.labor_hours > 0],
+  ];
+  const gaps = asked.flatMap(([what, isThere]) => (isThere ? [] : [what]));
+  return [
+    job.job,
+    job.site,
+    job.equipment,
+    equipment.model ?? null,
+    equipment.serial ?? null,
+    equipment.installed ?? null,
+    part.part,
+    part.number ?? null,
+    papers.old ?? null,
+    papers.fresh ?? null,
+    serialsSaid(entry),
+    papers.invoice ?? null,
+    cellTime(record, job.opened),
+    cellTime(record, part.at),
+    personName(part.who, record.names),
+    top === undefined ? "not proven" : `${likelihood(top)}: ${faultWords(top.fault)}`,
+    before,
+    after,
+    photos,
+    job.labor_hours,
+    [
+      ...gaps,
+      ...job.file.gaps.filter((gap) => !(gap === "old and new serial" && papers.both)),
+    ].join("; "),
+  ];
+}
+
+/** Parts that carry a serial number of their own; common practice, no source. */
+const hasSerial = /compressor|motor|drive|inverter|board|module|pump/i;
 
 const measured = (reading: JobReading): boolean => stands(reading) && reading.doubtful !== true;
 
