@@ -62,6 +62,28 @@ describe("what was typed", () => {
   });
 });
 
+/** Regular expressions over a text, as most of judging is; about 1 ms where a judgement takes 2. */
+function yardstick(): number {
+  let found = 0;
+  for (let at = 0; at < 330; at++)
+    for (const word of ["valve", "lug", "drier", "comp"])
+      if (new RegExp(`\\b${word}\\b.{0,${at}}\\b(?:hot|cold)\\b`).test(plainText)) found++;
+  return found;
+}
+
+const plainText = "suction and head at the lugs, comp amps on all legs, volts at the lugs. ".repeat(
+  4,
+);
+
+/** Yardsticks that a judgement may take: 4 ms where nothing else runs; measured 1.5 to 2.6, at any load. */
+const yardsticks = 4;
+
+function timeOf(work: () => unknown): number {
+  const from = performance.now();
+  work();
+  return performance.now() - from;
+}
+
 describe("a job of 200 readings", () => {
   const hour = (at: number) => [
     note("comp amps on all legs", amps([12 + at / 10, 12.1, 12.05], { state: "running" })),
@@ -80,18 +102,18 @@ describe("a job of 200 readings", () => {
     notes,
   );
 
-  // alone it takes under 2 ms, as the measurements show; here other tests run beside it
-  it.skipIf(mutated)("is judged in about 2 ms", () => {
+  // a machine that others load is slower at everything: a yardstick of plain work, timed in turn with
+  // each judgement, is slowed as much, and what is compared is how many of it a judgement takes
+  it.skipIf(mutated)("is judged in the time of a fixed amount of plain work, about 2 ms", () => {
     expect(notes.flatMap((one) => one.readings)).toHaveLength(200);
     for (let warm = 0; warm < 150; warm++) judge(job);
-    const times = Array.from({ length: 60 }, () => {
-      const from = performance.now();
-      judge(job);
-      return performance.now() - from;
-    }).sort((a, b) => a - b);
-    // among the quickest: other work on the machine only makes it slower
-    const quick = times[2] ?? Number.POSITIVE_INFINITY;
-    console.log(`200 readings judged in ${quick.toFixed(2)} ms`);
-    expect(quick).toBeLessThan(4);
+    for (let warm = 0; warm < 20; warm++) yardstick();
+    const pairs = Array.from({ length: 80 }, () => [timeOf(yardstick), timeOf(() => judge(job))]);
+    const quickest = (at: 0 | 1) => Math.min(...pairs.map((pair) => pair[at] ?? Infinity));
+    const [plain, judged] = [quickest(0), quickest(1)];
+    console.log(
+      `200 readings judged in ${judged.toFixed(2)} ms, ${(judged / plain).toFixed(2)} yardsticks`,
+    );
+    expect(judged / plain).toBeLessThan(yardsticks);
   });
 });

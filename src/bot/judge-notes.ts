@@ -9,7 +9,7 @@ import type {
 } from "../model.ts";
 import { type Context, follow, startContext } from "../read/context.ts";
 import { caseOf } from "../record/case.ts";
-import { correctedBy, inherit } from "../record/corrections.ts";
+import { correctedBy, deniedIn, inherit } from "../record/corrections.ts";
 import type { Entry } from "../record/entry.ts";
 import { foldJob } from "../record/job.ts";
 import { readText } from "./read-note.ts";
@@ -94,7 +94,10 @@ function entryOf(
   const standing = foldJob(before)?.readings ?? [];
   const replaces: { was: string; by: number }[] = [];
   const readings = understood.readings.map((reading, by) => {
-    const was = reading.corrects === true ? correctedBy(reading, who, standing) : undefined;
+    const was =
+      reading.corrects === true
+        ? correctedBy(reading, who, standing, deniedIn(text, reading))
+        : undefined;
     if (was === undefined) return reading;
     replaces.push({ was: was.id, by });
     return inherit(reading, was);

@@ -65,10 +65,25 @@ export function setsOf(
   readings: readonly Reading[],
 ): readonly (readonly Reading[])[] {
   const wanted = new Set(readings);
-  const sets = notes.flatMap((note) => chunks(note.readings.filter((one) => wanted.has(one))));
+  const sets = withCorrections(
+    notes.flatMap((note) => chunks(note.readings.filter((one) => wanted.has(one)))),
+  );
   const whole = sets.filter((one) => one.length >= setSize || one.some(isUnplaced));
   const halves = sets.filter((one) => !whole.includes(one));
   return [...whole, ...joined(halves)];
+}
+
+/** "no, 11.3": a corrected figure said alone, back in the row that its first left with a gap. */
+function withCorrections(sets: readonly Reading[][]): Reading[][] {
+  const found: Reading[][] = [];
+  for (const set of sets) {
+    const [only, ...more] = set;
+    const gap = found.findLast((one) => one.length === setSize - 1);
+    const mends = only?.corrects === true && more.length === 0 && gap !== undefined;
+    if (mends && !gap.some((one) => isSame(one, only))) gap.push(only);
+    else found.push([...set]);
+  }
+  return found;
 }
 
 function chunks(readings: readonly Reading[]): Reading[][] {

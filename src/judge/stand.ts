@@ -9,7 +9,8 @@ import type { Stages } from "./stages.ts";
  */
 export function standingNotes(stages: Stages): readonly CaseNote[] {
   if (stages.after.length === 0) return stages.before;
-  const again = new Set(stages.after.flatMap((note) => note.readings.map(keyOf)));
+  const later = stages.after.flatMap((note) => note.readings);
+  const again = new Set([...later.map(keyOf), ...later.flatMap(linesOf)]);
   const replaced = replacedWords(stages);
   const before = stages.before.map((note) => ({
     ...note,
@@ -53,6 +54,16 @@ function keyOf(one: Reading): string {
   return [one.quantity, one.at ?? "", one.kind === "dc" ? "dc" : "", one.subject ?? ""].join("|");
 }
 
+/** "superheat 11" after the work: worked out from lines that nobody wrote down, so the old ones are past. */
+function linesOf(one: Reading): string[] {
+  if (one.rating !== undefined || one.earlier === true) return [];
+  if (one.quantity === "superheat" && one.at !== "discharge")
+    return ["temperature|suction||", "temperature|evaporator_out||"];
+  return one.quantity === "subcooling"
+    ? ["temperature|liquid||", "temperature|condenser_out||"]
+    : [];
+}
+
 function replacedWords(stages: Stages): string[] {
   const notes = [...stages.before, ...stages.after];
   const fitted = newPart(notes);
@@ -66,9 +77,14 @@ function replacedWords(stages: Stages): string[] {
   return fitted === undefined ? said : [...said, fitted];
 }
 
+/** Parts whose drop along the liquid line is past once they are new. */
+const liquidPart = /drier|dryer|strainer|solenoid/;
+
 function belongsTo(one: Reading, word: string): boolean {
   if (/comp/.test(word)) return /insulation|winding/.test(one.quantity);
   if (/cap/.test(word)) return one.quantity === "capacitance";
+  if (liquidPart.test(word))
+    return one.quantity.startsWith("temperature") && liquidPart.test(one.said.toLowerCase());
   if (/contactor/.test(word)) return one.quantity === "resistance";
   if (/drive|inverter|module|board/.test(word)) return one.quantity === "diode_drop";
   return false;

@@ -91,6 +91,7 @@ export function weather(items: readonly Item[], draft: Draft): void {
     isStrongBreak(before) ||
     before.text === ",";
   if (after?.text === "of") return;
+  if (out && endsAfterIn(items, draft.index)) return;
   if (!out || !begins || draft.value < -40 || draft.value > 130) return;
   if (
     (after !== undefined &&
@@ -110,6 +111,12 @@ function goesOnFromIn(items: readonly Item[], at: number): boolean {
     ({ text }, i) => text === "in" && before[i + 1]?.kind === itemKind.number,
   );
   return into >= 0 && items.slice(0, at).some(movesNoAir);
+}
+
+/** "drier 92 F in 74 F out": both ends of one part, told behind their figures. */
+function endsAfterIn(items: readonly Item[], at: number): boolean {
+  const into = items[at - 1]?.text === "in" || items[at - 2]?.text === "in";
+  return into && items.slice(0, at).some(movesNoAir);
 }
 
 const noAir =

@@ -24,9 +24,21 @@ export function correctedBy(
   );
   if (newest === undefined) return undefined;
   const group = pool.filter((old) => old.message === newest.message);
+  const nth = legOf(reading);
+  const row = group.filter((old) => old.points === undefined);
+  if (nth !== undefined && row.length === legs && row.length === group.length) return row[nth - 1];
   return group.reduce((best, old) =>
     distance(reading, old) < distance(reading, best) ? old : best,
   );
+}
+
+/** Legs in a row that was told without their names. */
+const legs = 3;
+
+/** "L3 was 18.1": the third of "18.2 18.4 12.1". */
+function legOf({ points }: Reading): number | undefined {
+  const [, number] = /^(?:L|T|lead |phase )([123])$/.exec(points?.[0] ?? "") ?? [];
+  return number === undefined ? undefined : Number(number);
 }
 
 /** "11.3, not 12.3", "12.3 should be 11.3": the figure that was wrong; undefined where none is named. */

@@ -13,6 +13,7 @@ import { gist, listed, percentWords, plain } from "../words.ts";
 import { isAtStart } from "./at-start.ts";
 import { fuseSides } from "./fuse-sides.ts";
 import { jointDrop } from "./joint-drop.ts";
+import { isRestored, restored, withoutSound } from "./supply-restored.ts";
 import { supplySag } from "./supply-sag.ts";
 import { told } from "./told.ts";
 import { controlBelowV, isToGround, supplyVoltages } from "./volts.ts";
@@ -58,8 +59,15 @@ export const supply: Check = {
   judge: (scene) => {
     const all = supplyVoltages(scene);
     const steady = all.filter((one) => !isAtStart(scene, one));
-    const ofSets = (readings: readonly Reading[], judgeSet: typeof linesFindings) =>
-      setsOf(scene.notes, readings).flatMap((set) => judgeSet(set, scene));
+    const ofSets = (readings: readonly Reading[], judgeSet: typeof linesFindings) => {
+      const sets = setsOf(scene.notes, readings);
+      const now = sets.filter((set) => !isRestored(set, sets, scene));
+      const found = now.flatMap((set) => judgeSet(set, scene));
+      const dead = sets.filter((set) => !now.includes(set) && linesFindings(set, scene).length > 0);
+      return dead.length === 0
+        ? found
+        : [...dead.map((set) => restored(numbersOf(set))), ...found.map(withoutSound)];
+    };
     return unrepeated([
       ...ofSets(
         steady.filter((one) => !isToGround(one)),

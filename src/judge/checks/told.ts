@@ -1,6 +1,7 @@
 import type { Finding } from "../../model.ts";
 import type { CheckName } from "../../vocabulary.ts";
 import { applicationOf } from "../application.ts";
+import { saysInVain } from "../in-vain.ts";
 import type { Scene } from "../scene.ts";
 import { swapTest } from "../swap-test.ts";
 import { toldAirRows } from "./told-air-rows.ts";
@@ -21,9 +22,14 @@ export function told(scene: Scene, check: CheckName): Finding[] {
       .flatMap((row) => {
         const group = row.sign.split(":")[0] ?? row.sign;
         const last = notes.findLastIndex((note) => tells(note, row));
-        if (groups.has(group) || last < 0 || isMended(notes.slice(last + 1), row)) return [];
+        if (groups.has(group) || last < 0) return [];
         groups.add(group);
-        return [findingOf(row)];
+        const later = notes.slice(last + 1);
+        const atOnce = mendsItself(notes[last] ?? "", row);
+        if (!atOnce && !isMended(later, row)) return [findingOf(row)];
+        // where a deed cuts the notes, what stands before it speaks of the cause
+        const silent = later.some(saysInVain) || (!atOnce && scene.done.some(isDeed));
+        return silent ? [] : [putRight(row)];
       })
   );
 }
@@ -52,6 +58,30 @@ function isMended(later: readonly string[], row: ToldRow): boolean {
   return later.some(
     (note) => row.mended?.test(note) === true && deeds.test(note) && !swapTest.test(note),
   );
+}
+
+function isDeed({ action }: Scene["done"][number]): boolean {
+  return ["replaced", "repaired", "cleaned", "tightened", "adjusted", "brazed"].includes(action);
+}
+
+/** "bulb was loose, strapped it": found and put right in one breath. */
+function mendsItself(note: string, row: ToldRow): boolean {
+  if (row.mended === undefined || row.level === "good" || swapTest.test(note)) return false;
+  const at = Math.min(...row.words.map((words) => note.search(words)).filter((one) => one >= 0));
+  return Number.isFinite(at) && mends.test(note.slice(at));
+}
+
+const mends =
+  /\b(?:replaced|changed|swapped|cleaned|washed|cleared|re-?strapped|strapped|wrapped|insulated|fixed|tightened|remade|re-?seated) (?:it|that|them|those|her)\b/;
+
+/** What was found speaks of the cause still; it no longer stands. */
+function putRight(row: ToldRow): Finding {
+  return {
+    ...findingOf(row),
+    level: "good",
+    says: `Found and put right, as told: ${row.brief}`,
+    brief: "put right, as told",
+  };
 }
 
 function findingOf(row: ToldRow): Finding {

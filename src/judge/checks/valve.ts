@@ -58,10 +58,10 @@ function liquidLine(scene: Scene, figures: Figures): Finding[] {
   return dropK === undefined ? [] : [lineFinding(dropK, figures)];
 }
 
-/** "drier: 90 in and 74 out": two temperatures about one part, in one note. */
+/** "drier: 90 in and 74 out": two temperatures about one part, in one note; the latest counts. */
 function acrossPart(liquids: readonly Reading[], scene: Scene): number | undefined {
   const atPart = liquids.filter((one) => partWords.test(wordsNear(scene, one)));
-  for (const one of atPart) {
+  for (const one of atPart.toReversed()) {
     const note = noteOf(scene, one);
     const cels = atPart
       .filter((other) => noteOf(scene, other) === note)
@@ -73,14 +73,14 @@ function acrossPart(liquids: readonly Reading[], scene: Scene): number | undefin
 
 function alongLine(liquids: readonly Reading[], scene: Scene): number | undefined {
   const after = liquids.findLast((one) => passed.test(clauseOf(scene, one)));
-  const before = liquids.find((one) => !passed.test(clauseOf(scene, one)));
+  const before = liquids.findLast((one) => !passed.test(clauseOf(scene, one)));
   const afterCel = after === undefined ? undefined : numberOf(after);
   const beforeCel = before === undefined ? undefined : numberOf(before);
   return afterCel === undefined || beforeCel === undefined ? undefined : beforeCel - afterCel;
 }
 
 function saidDrop(scene: Scene): number | undefined {
-  const said = scene.readings.find(
+  const said = scene.readings.findLast(
     (one) => one.quantity === "temperature_difference" && partWords.test(clauseOf(scene, one)),
   );
   if (said !== undefined) return numberOf(said);
