@@ -53,6 +53,9 @@ function begin(note: Note, draft: Draft, found: Found): void {
     /^mi(?:cs?|kes?|cros?)$/.test(note.plain.slice(item.unitFrom, item.to))
   )
     draft.letter = "mic";
+  // "inches of water column" is no mercury, whatever stands beside it
+  const unitText = note.plain.slice(item.unitFrom, item.to);
+  if (draft.unit?.figure === "in wc" && /w|h2/.test(unitText)) draft.letter = "wc";
   if (item.unit?.settles !== undefined) draft.hint = undefined;
   if (found.zero === undefined) return;
   draft.zero = true;

@@ -4,7 +4,11 @@ import { onlyDrops } from "./only-drops.ts";
 
 /** "superheat's a little high at 19", "high superheat at 35": how much it is, no side of the machine. */
 function onlyHigh(item: Item, index: number, items: readonly Item[]): boolean {
-  if (item.text !== "high" || item.to - item.from !== 4) return false;
+  if (!/^(?:high|low)$/.test(item.text) || item.to - item.from > 4) return false;
+  // "high leg", "low fire": what it is called
+  const called = /^(?:leg|fire|stage|speed|tap|heat|flame|voltage|volts|limit|ambient)$/;
+  if (called.test(items[index + 1]?.text ?? "")) return true;
+  if (item.text === "low") return false;
   const heat = items[index + 1]?.label?.quantity;
   if (heat === "superheat" || heat === "subcooling") return true;
   const before = items[index - 1]?.text ?? "";

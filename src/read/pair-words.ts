@@ -129,7 +129,9 @@ export function bareTwo(
   // "L1 L2 four eighteen": no single leg of a supply has that
   const lineVolts =
     first.startsWith("L") && said !== undefined && said.value >= 300 && said.value < 700;
-  if (!led && !lineVolts && !repeats(build, end)) return undefined;
+  // "T1 T2 point eight one"
+  const ohms = first.startsWith("T") && said !== undefined && said.value < 30;
+  if (!led && !lineVolts && !ohms && !repeats(build, end)) return undefined;
   return { list: [[first, second]], end };
 }
 

@@ -33,7 +33,10 @@ export function plainOrdinal(
       : token.word?.number?.kind === "ones"
         ? token.word.number.value
         : 0;
-  if (digits !== Number(match[2]) + 1) return undefined;
+  // "lead one and three are over 500"
+  const is = (build.tokens[at + 1]?.word?.roles ?? 0) & role.is;
+  const skips = at > i && digits > Number(match[2]) && is !== 0;
+  if (digits !== Number(match[2]) + 1 && !skips) return undefined;
   return { points: [`${match[1]}${digits}`], end: at + 1 };
 }
 

@@ -3,7 +3,7 @@ import type { Draft } from "./draft.ts";
 import type { Item } from "./item.ts";
 import { unitCalled } from "./kinds.ts";
 
-const evacuates = /\b(?:vac|vacuum|evac|evacuated|microns?)\b/;
+const evacuates = /\b(?:vac|vacuum|evac|evacuated|microns?|broke)\b/;
 const pulls = /^(?:pull|pulls|pulled|pulling|down)$/;
 
 /** "pulled vac to 280, broke w n2, pulled again to 240": behind its own verb no pressure of the nitrogen. */
@@ -16,6 +16,7 @@ export function pulledAgain(drafts: readonly Draft[], items: readonly Item[]): v
     while (at >= 0) {
       const item = items[at];
       if (item === undefined || isStrongBreak(item) || isWeakBreak(item)) break;
+      if (/^(?:nitrogen|n2|nitro)$/.test(item.text)) break;
       at--;
     }
     const clause = items.slice(at + 1, draft.index);

@@ -131,6 +131,7 @@ function swapped(
         ? "g"
         : undefined;
     case "in wc":
+      if (draft.letter === "wc") return undefined;
       return draft.named === "vacuum" || draft.place === "suction" ? "inHg" : undefined;
     case "ft":
     case "in":

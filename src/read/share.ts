@@ -3,6 +3,12 @@ import { type Item, itemKind } from "./item.ts";
 import { between } from "./relate.ts";
 import { shareSide, strongIn } from "./share-side.ts";
 
+/** "dropped 11 lb 4 oz into the recovery tank" */
+function recoveredInto(draft: Draft, items: readonly Item[]): boolean {
+  const behind = items.slice(draft.index + 1, draft.index + 5).map(({ text }) => text);
+  return /^(?:in|into|to) (?:the |a |my )?(?:recovery|reclaim)\b/.test(behind.join(" "));
+}
+
 /** "added 1.9 kg … and 2.6 kg": what was done holds for the masses behind it. */
 function shareAction(list: readonly Draft[], items: readonly Item[]): void {
   let action: Draft["action"];
@@ -15,6 +21,7 @@ function shareAction(list: readonly Draft[], items: readonly Item[]): void {
       continue;
     }
     draft.action ??= action;
+    if (recoveredInto(draft, items)) draft.action = "recovered";
     action = draft.action;
   }
 }

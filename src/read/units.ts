@@ -223,6 +223,10 @@ function halfBehind(build: Building, said: UnitSaid): UnitSaid {
     return { ...said, end: half + 1, add: 0.5 };
   if (word?.kind === "part" && word.value === 4 && tokens[half - 1]?.text === "a")
     return { ...said, end: half + 1, add: 0.25 };
+  // "a pound and three quarters"
+  const part = tokens[half + 1]?.word?.number;
+  if (word?.kind === "ones" && word.value === 3 && part?.kind === "part" && part.value === 4)
+    return { ...said, end: half + 2, add: 0.75 };
   return said;
 }
 

@@ -248,7 +248,7 @@ const farthest = 40;
 export function otherSide(items: readonly Item[], draft: Draft, left: Draft | undefined): void {
   if (
     draft.place === undefined &&
-    draft.named === undefined &&
+    (draft.named ?? "temperature") === "temperature" &&
     draft.points === undefined &&
     items[draft.index - 1]?.text === "in" &&
     !(

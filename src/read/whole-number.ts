@@ -48,8 +48,9 @@ function withHundred(tokens: readonly Token[], count: number, i: number): Whole 
 /** "two hundred | four hundred", "two hundred | two ten": the group behind "hundred" counts hundreds itself. */
 function startsAnother(tokens: readonly Token[], rest: Whole, i: number): boolean {
   const next = numberWord(tokens[rest.end])?.kind;
-  if (tokens[i]?.text === "and") return false;
+  // "four hundred and | three hundred ninety nine"
   if (next === "hundred") return true;
+  if (tokens[i]?.text === "and") return false;
   const one = rest.end === i + 1 && numberWord(tokens[i])?.kind === "ones";
   return one && (next === "teen" || next === "tens" || next === "oh");
 }
