@@ -11,6 +11,7 @@ import { askedOfConflict } from "./conflict.ts";
 import { askedOfCylinder } from "./cylinder.ts";
 import { decisionFor } from "./decision.ts";
 import { draftFor, isWork, noteFacts, nothingRead } from "./filing.ts";
+import { lastJobOf } from "./last-job.ts";
 import { locate, locateWords } from "./locate.ts";
 import type { Memory } from "./memory.ts";
 import { orderFor } from "./order-for.ts";
@@ -61,7 +62,8 @@ export function planNote(memory: Memory, sent: Message): Plan {
   const decided = located.kind === "none" ? decisionFor(memory, sent) : undefined;
   const ordered = located.kind === "none" ? orderFor(memory, sent, heard) : undefined;
   const left = located.kind === "none" ? ownTrace(memory, sent, heard) : undefined;
-  const found = arrived ?? decided ?? ordered ?? left ?? located;
+  const asked = located.kind === "none" ? lastJobOf(memory, sent, heard) : undefined;
+  const found = arrived ?? decided ?? ordered ?? left ?? asked ?? located;
   const again = found === located || found.kind !== "job";
   const understood = again ? heard : readNote(memory, message, found.job);
   if (understood.statements.some(({ kind }) => kind === "open_job")) {
@@ -76,12 +78,12 @@ export function planNote(memory: Memory, sent: Message): Plan {
   const going = planGoing(memory, message, understood);
   if (going !== undefined) return going;
   const weighed = askedOfWeight(memory, { understood, job: found.job });
-  const asked = askedOfCylinder(memory, {
+  const bottled = askedOfCylinder(memory, {
     understood: weighed,
     job: found.job,
     text: message.text,
   });
-  const gas = askedOfGas(memory, message, { understood: asked, job: found.job });
+  const gas = askedOfGas(memory, message, { understood: bottled, job: found.job });
   const told = askedOfConflict(memory, message, { understood: gas, job: found.job });
   return planFiling(memory, message, { understood: told, found });
 }

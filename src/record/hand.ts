@@ -8,7 +8,7 @@ export interface Grip {
 }
 
 /** A job that nobody spoke of for so long is in nobody's hand any more; our choice, no source. */
-const holdsForMs = 16 * 3600_000;
+export const holdsForMs = 16 * 3600_000;
 
 /** The job in hand at a moment; later grips don't count, so a late message finds its own time's job. */
 export function inHand(grips: readonly Grip[], instant: number): number | undefined {

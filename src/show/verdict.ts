@@ -40,7 +40,8 @@ export function lowered(text: string): string {
   return /^(?:[A-Z][a-z]+|A)[ ,]/.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text;
 }
 
-function needs(finding: Finding): string {
+/** "superheat needs refrigerant" */
+export function needs(finding: Finding): string {
   if (finding.missing === undefined) return firstSentence(finding.says);
   return `${wordsOfCheck(finding.check).name} needs ${finding.missing.replace(/^needs? /, "")}`;
 }

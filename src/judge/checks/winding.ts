@@ -174,7 +174,9 @@ function balanceFinding(about: string, pairs: readonly Reading[], scene: Scene):
   const values = numbersOf(pairs);
   const coarse = coarsePercent(pairs);
   const verdict =
-    sharedLow(values, coarse, scene) ?? balanceVerdict(values, coarse, saysAll(pairs));
+    unnamedTwo(pairs, coarse) ??
+    sharedLow(values, coarse, scene) ??
+    balanceVerdict(values, coarse, saysAll(pairs));
   const unbalance = unbalancePercent(values);
   return {
     about,
@@ -214,6 +216,18 @@ function sharedLow(values: readonly number[], coarse: number, scene: Scene): Ver
     level: "bad",
     says: `${percentWords(off, coarse)} percent from the mean, two pairs alike and low by a meter that its leads can't deceive: turns of the phase that they share may be shorted`,
     sign: "winding:two_low",
+  };
+}
+
+/** "14.2 and 22": start and run of a single-phase motor as well as two pairs of three; without their pins no verdict. */
+function unnamedTwo(pairs: readonly Reading[], coarse: number): Verdict | undefined {
+  if (pairs.length !== 2 || pairs.some((one) => one.points !== undefined)) return undefined;
+  const off = unbalancePercent(numbersOf(pairs)) ?? 0;
+  if (off <= Math.max(investigatePercent, coarse)) return undefined;
+  return {
+    level: "unknown",
+    says: "two values without their pins: a start and a run winding differ so by design",
+    missing: "the pins of each value",
   };
 }
 

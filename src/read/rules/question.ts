@@ -1,6 +1,10 @@
 import type { QuestionName } from "../../vocabulary.ts";
 import type { Note, Rule } from "../note.ts";
 
+/** "what's the superheat": a figure that is worked out as well as one that was read. */
+const figureAsked =
+  /^(?:so )?(?:what'?s|what is|what was) (?:the |my |our )?(?:super ?heat|sub ?cool(?:ing)?|sh|sc|split|delta t|ratio|approach|imbalance|unbalance)$/;
+
 /** How questions to the record begin or read, in the order in which they are tried. */
 const forms: readonly (readonly [question: QuestionName, form: RegExp, bare: RegExp])[] = [
   [
@@ -30,7 +34,7 @@ const forms: readonly (readonly [question: QuestionName, form: RegExp, bare: Reg
   ],
   [
     "reading",
-    /\bwhat (?:did|do) (?:i|we|he|she|you|they) (?:read|get|measure|have|see)\b|\bwhat (?:was|were) (?:the |my |our )?(?:last )?(?:reading|value|megs?|megohms?|amps|volts|suction|head|superheat|subcooling|static|vacuum)\b/,
+    /\bwhat (?:did|do) (?:i|we|he|she|you|they) (?:read|get|measure|have|see)\b|\bwhat (?:was|were) (?:the |my |our )?(?:last )?(?:reading|value|megs?|megohms?|amps|volts|suction|head|superheat|subcooling|static|vacuum)\b|^(?:super ?heat|sub ?cool(?:ing)?|sh|sc|split|delta t|ratio|approach|imbalance|unbalance)$/,
     /^readings?$/,
   ],
   [
@@ -74,7 +78,7 @@ function questionOf(plain: string): QuestionName | undefined {
   const text = plain.replace(/[?!.\s]+$/, "").trim();
   for (const [question, form, bare] of forms) {
     if (bare.test(text)) return question;
-    if (!form.test(text)) continue;
+    if (!form.test(text) && !(question === "reading" && figureAsked.test(text))) continue;
     if (asked || plainly.has(question)) return text.length < 120 ? question : undefined;
     if (question === "why" && text.split(" ").length <= 6) return question;
     if (question === "how" && /^how (?:do|to|should)/.test(text)) return question;
@@ -82,7 +86,8 @@ function questionOf(plain: string): QuestionName | undefined {
       (question === "history" ||
         question === "status" ||
         question === "help" ||
-        (question === "reading" && /^what (?:did|do) (?:we|i|you|he|she|they)\b/.test(text)) ||
+        (question === "reading" &&
+          (/^what (?:did|do) (?:we|i|you|he|she|they)\b/.test(text) || figureAsked.test(text))) ||
         brief.has(question)) &&
       text.split(" ").length <= wordsOf(question, text)
     )
@@ -110,7 +115,7 @@ function startOf(question: QuestionName, whole: string, tail: string): number {
 export const questions: Rule = {
   name: "<question>",
   heads:
-    "which|share|common|is|why|how|what|whats|next|history|summary|summarize|sum|recap|export|spreadsheet|status|help|where|board|jobs|who|whos|when|anything|previous|past|been|last|commands|show|send|wrap|tell|bring|taking|handover|handoff|hand|customer|readings",
+    "which|share|common|is|why|how|what|whats|next|history|summary|summarize|sum|recap|export|spreadsheet|status|help|where|board|jobs|who|whos|when|anything|previous|past|been|last|commands|show|send|wrap|tell|bring|taking|handover|handoff|hand|customer|readings|superheat|super|subcooling|subcool|sub|sh|sc|split|delta|ratio|approach|imbalance|unbalance",
   apply: (note: Note) => {
     if (note.plain.length > 300) return;
     const trimmed = note.plain.trim();

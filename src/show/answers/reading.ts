@@ -1,8 +1,10 @@
 import type { JobReading, ReplyInput } from "../../model.ts";
+import { wordsOfCheck } from "../check-words.ts";
 import { dayAndMonth } from "../days.ts";
 import { figures } from "../figures.ts";
 import { localTime } from "../local-time.ts";
 import { stands } from "../standing-reading.ts";
+import { lowered, needs, shortened } from "../verdict.ts";
 import { componentName, personName, sentence, unitName } from "../wording.ts";
 import type { Answer } from "./answer.ts";
 import { whichJob } from "./which-job.ts";
@@ -17,12 +19,36 @@ export const reading: Answer = (input, question) => {
   const here = matching(job.readings, wanted);
   const found =
     here.length > 0 ? here : input.earlier.flatMap((past) => matching(past.readings, wanted));
-  if (found.length === 0) return `${unitName(job)}: nothing like that is on file. Which reading?`;
+  if (found.length === 0) return workedOut(input, unitName(job), wanted);
   const messages = [...new Set(found.map((r) => r.message))].reverse().slice(0, mostMessages);
   const newest = messages.map((message) => found.filter((r) => r.message === message));
   return newest
     .map((group, index) => line(input, group, index === 0 ? unitName(job) : ""))
     .join("\n");
+};
+
+/** What judging worked out under that name: nobody measured a superheat of two gauges and a pipe. */
+function workedOut(input: ReplyInput, unit: string, wanted: readonly string[]): string {
+  const named = wanted.map((word) => short[word] ?? word);
+  const found = input.judgement.findings.find((finding) => {
+    const { name } = wordsOfCheck(finding.check);
+    return named.some((word) => word.length > 2 && ` ${name}`.includes(` ${word}`));
+  });
+  if (found === undefined) return `${unit}: nothing like that is on file. Which reading?`;
+  return sentence(
+    `${unit}: ${found.level === "unknown" ? needs(found) : lowered(shortened(found.says, 24))}`,
+  );
+}
+
+/** How people say what checks are called. */
+const short: Readonly<Record<string, string>> = {
+  sh: "superheat",
+  super: "superheat",
+  sc: "subcooling",
+  subcool: "subcooling",
+  sub: "subcooling",
+  unbalance: "imbalance",
+  ratio: "compression",
 };
 
 function line(input: ReplyInput, group: readonly JobReading[], head: string): string {
