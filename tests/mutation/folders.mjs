@@ -38,6 +38,7 @@ export const folders = {
       ...bot,
       "asides",
       "chain",
+      "record-edges",
       "clocks",
       "erase",
       "import",

@@ -180,6 +180,7 @@ export const inches: CellReader = (cell, around) => {
   const fraction = /^(?:(\d+)[ -])?(\d+)\/(\d+)$/.exec(plain);
   if (fraction === null) return number(plain, around);
   const [, whole = "0", over = "0", under = "1"] = fraction;
+  if (Number(under) === 0) return no(`"${cell}" is no size; write it as 3/8 or 0.375`);
   return good(Number(whole) + Number(over) / Number(under));
 };
 
