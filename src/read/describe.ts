@@ -122,7 +122,7 @@ function take(draft: Draft, items: readonly Item[], index: number): void {
       }
       if (item.label !== undefined) takeLabel(draft, item.label);
       // "lps 20/45": a switch, no litres
-      if (item.text === "lps" && index < draft.index && draft.named === undefined) return;
+      if (item.text === "lps" && index !== draft.index + 1 && draft.named === undefined) return;
       if (!draft.ownUnit && draft.unit === undefined) draft.unit = item.unit;
       return;
     default:

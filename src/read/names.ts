@@ -11,6 +11,7 @@ import {
 } from "./pair-words.ts";
 import { phraseAt } from "./phrase.ts";
 import { pinPair } from "./pin-pair.ts";
+import { amongPins, endsTerminals } from "./pins-around.ts";
 import { goesOn, listJoint, numberPair, pinWord, plainOrdinal, plural } from "./point-list.ts";
 import { inFamily } from "./point-row.ts";
 import {
@@ -76,19 +77,14 @@ function pairEnd(
   return { second: name, end: second.end, family: second.family };
 }
 
-/** "0 y to c": the other end of a thermostat's terminal that is none of our points. */
-function endsTerminals(build: Building, i: number): boolean {
-  if (!/^(?:to|-|\/)$/.test(build.tokens[i - 1]?.text ?? "")) return false;
-  return /^(?:y|y1|y2|o|w1|w2|rh|rc)$/.test(build.tokens[i - 2]?.text ?? "");
-}
-
 /** Letters count as points where a partner or a family makes them so. */
 function firstPoint(build: Building, i: number): Point | undefined {
   const own = selfNamed(build, i);
   if (own !== undefined) return own;
   const letter = letterPoint(build, i);
   if (letter === undefined || endsTerminals(build, i)) return undefined;
-  if ((phraseAt(build.tokens, i)?.end ?? 0) > i + 1 && letter.end === i + 1) return undefined;
+  const longer = (phraseAt(build.tokens, i)?.end ?? 0) > i + 1 && letter.end === i + 1;
+  if (longer && !amongPins(build, i)) return undefined;
   const token = build.tokens[i];
   if (pinGoesOn(build, letter)) return letter;
   if (build.tokens[i + 1]?.text === "/" && build.tokens[i + 2]?.text === "n" && token?.text === "s")
@@ -189,8 +185,8 @@ export function pointsAt(build: Building, i: number): PointsSaid | undefined {
   let end = first.end;
   const many = plural(build, i);
   const behind = build.items[build.items.length - 1];
-  const postfix =
-    behind !== undefined && (behind.kind === itemKind.number || behind.kind === itemKind.over);
+  const led = behind?.text === "on" ? build.items[build.items.length - 2] : behind;
+  const postfix = led !== undefined && (led.kind === itemKind.number || led.kind === itemKind.over);
   for (;;) {
     if (postfix && !many && build.tokens[end]?.text === ",") break;
     // "L3 OL, DC- side all ok": a rail behind a comma begins anew

@@ -176,6 +176,10 @@ function asideNumber(build: Building, i: number): Ordinal | "measured" | undefin
     said.colon === true
   )
     return undefined;
+  // "relay 478 477 0": a row of values
+  const row = build.tokens[said.end]?.kind === tokenKind.number && !said.spoken && at === i;
+  const noun = build.tokens[i - 1]?.text ?? "";
+  if (row && said.value >= 90 && /^(?:relay|panel|disconnect)$/.test(noun)) return "measured";
   const unit = plainUnitAt(build, said.end);
   const code = /code|keypad|passcode|combo/.test(
     `${build.tokens[i - 1]?.text ?? ""} ${build.tokens[i - 2]?.text ?? ""}`,
@@ -183,7 +187,6 @@ function asideNumber(build: Building, i: number): Ordinal | "measured" | undefin
   const star = build.tokens[said.end]?.text ?? "";
   if (unit !== undefined && star !== "#" && !(code && (star === "pound" || star === "pounds")))
     return undefined;
-  const noun = build.tokens[i - 1]?.text ?? "";
   if (warm.has(noun) && said.value >= 55 && said.value <= 99) return "measured";
   if (at !== i && noun !== "code" && !/^(?:number|#|no)$/.test(build.tokens[i]?.text ?? ""))
     return undefined;

@@ -76,6 +76,8 @@ function codeAt(note: Note, i: number, strong: boolean): Code | undefined {
     const digits = digitsOf(items[i + 1]);
     if (name.length === 1 && digits !== undefined) return { value: name + digits, end: i + 2 };
   }
+  // "lockout 3 trips": how often
+  if (/^(?:trips?|times|x|tries|retries|resets)$/.test(textAt(items, i + 1))) return undefined;
   const digits = digitsOf(item);
   // "ground fault on 2": where it is, no code
   if (/^(?:on|in|with)$/.test(textAt(items, i - 1)) && (digits?.length ?? 0) < 3) return undefined;

@@ -136,6 +136,9 @@ function denied(clause: Clause, used: readonly number[]): boolean {
 
 function subjectOf(note: Note, used: readonly number[]): string | undefined {
   const last = used[used.length - 1] ?? 0;
+  // "fan 2 dead 0 amps fan 1 3.2": the one that is spoken of
+  const own = used.map((i) => note.items[i]?.subject).find((name) => name !== undefined);
+  if (own !== undefined && own !== "") return own;
   for (let i = Math.min(note.items.length - 1, last + 3); i >= Math.max(0, last - 40); i--) {
     const item = note.items[i];
     if (item?.subject !== undefined && item.subject !== "" && (item.roles & role.clock) === 0)
@@ -193,9 +196,17 @@ function inClause(note: Note, clause: Clause): void {
   }
 }
 
+/** "fan 2 dead 0 amps fan 1 3.2": the state belongs to the machine right before it, not to the next. */
+function ofOther(note: Note, used: readonly number[]): boolean {
+  const [state, other] = [used[0] ?? 0, used[used.length - 1] ?? 0];
+  const before = note.items[state - 1]?.subject ?? "";
+  const named = note.items[other]?.subject ?? "";
+  return other > state + 1 && before !== "" && named !== "" && before !== named;
+}
+
 function tryPattern(note: Note, clause: Clause, pattern: Pattern, i: number): void {
   const used = match(clause, pattern, i);
-  if (used !== undefined) say(note, clause, pattern, used);
+  if (used !== undefined && !ofOther(note, used)) say(note, clause, pattern, used);
 }
 
 /** "hums and trips", "coil matted", "oil stain at the flare": what was noticed, by name. */

@@ -110,6 +110,10 @@ export function doubled(note: Note, i: number, item: Item): boolean {
     .slice(Math.max(0, i - 3), i)
     .some((word) => word.label?.rating !== undefined);
   if (marked) return false;
+  if (readsTwo(items, i)) {
+    state(note, SIZE, [i, i + 3], { kind: "note", about: `size ${item.value}/${other.value}` });
+    return true;
+  }
   const joined = textAt(items, i + 1) !== "and" || goesOn(items, i + 3);
   const cap = joined && capNear(items, i) && isTwin(item.value, other.value);
   const cable =
@@ -126,6 +130,23 @@ export function doubled(note: Note, i: number, item: Item): boolean {
   if (!cap && !cable && !core) return false;
   const about = cap ? `size ${item.value}/${other.value}` : "size";
   state(note, SIZE, [i, i + 3], { kind: "note", about });
+  return true;
+}
+
+/** "45/5 reads 44/3.2": two sizes of a capacitor and what each side has; gives the values their unit. */
+function readsTwo(items: readonly Item[], i: number): boolean {
+  const [first, second] = [items[i], items[i + 2]];
+  if (first === undefined || second === undefined || textAt(items, i + 1) !== "/") return false;
+  if (first.unit !== undefined || second.unit !== undefined || capNear(items, i)) return false;
+  if (!isTwin(first.value, second.value)) return false;
+  if (!/^(?:reads|read|got|tests|tested|measures|now)$/.test(textAt(items, i + 3))) return false;
+  const read = [items[i + 4], items[i + 6]] as const;
+  if (textAt(items, i + 5) !== "/" || !freeNumber(read[0]) || !freeNumber(read[1])) return false;
+  const near = (one: Item, size: Item): boolean =>
+    one.unit === undefined && one.value > size.value * 0.3 && one.value < size.value * 1.15;
+  if (!near(read[0], first) || !near(read[1], second)) return false;
+  read[0].unit = unitCalled("microfarad");
+  read[1].unit = unitCalled("microfarad");
   return true;
 }
 
