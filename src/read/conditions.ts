@@ -120,7 +120,9 @@ function beforeColon(draft: Draft, items: readonly Item[]): boolean {
 
 /** "lead 1 500v 350 meg": between the point and its megohms stands what they were measured with. */
 function ohmsBehind(draft: Draft, items: readonly Item[]): boolean {
-  const next = items[draft.index + 1];
+  // "lead 1 500v 60 sec 310M": the minute between them
+  const paced = items[draft.index + 1]?.unit?.dimension === "time";
+  const next = items[draft.index + (paced ? 2 : 1)];
   if (draft.unit?.figure !== "V" || next?.kind !== itemKind.number || next.owner !== undefined)
     return false;
   const lone = draft.points?.every((one) => one.length === 1 || one[1] === "ground") === true;

@@ -64,3 +64,16 @@ export function otherUnits(draft: Draft, items: readonly Item[]): void {
   const bare = !draft.ownUnit && others.test(next ?? "") && last !== "=";
   if (speed || work || bare) notMeasured(draft);
 }
+
+/** "eat 80/67": dry and wet, or two thermometers: the second is asked about. */
+export function bulbPairs(drafts: readonly Draft[], items: readonly Item[]): void {
+  drafts.forEach((right, order) => {
+    const left = drafts[order - 1];
+    if (left === undefined || right.index !== left.index + 2 || right.gone) return;
+    if (items[left.index + 1]?.text !== "/" || right.ownUnit || left.ownUnit) return;
+    if (left.quantity !== "temperature" || right.quantity !== "temperature") return;
+    if (left.place === undefined || !/^(?:return|supply|outdoor|indoor)_air$/.test(left.place))
+      return;
+    if (left.place === right.place && right.value < left.value) right.question = "quantity";
+  });
+}

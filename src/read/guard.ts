@@ -2,11 +2,13 @@ import type { UnitHabit } from "../model.ts";
 import type { Place } from "../vocabulary.ts";
 import { ofTheTester } from "./conditions.ts";
 import type { Draft } from "./draft.ts";
+import { changes } from "./guard-change.ts";
 import { guardCoil } from "./guard-coil.ts";
 import { bottleWeighed, guardGas } from "./guard-gas.ts";
 import { beyondJunction, legsOfFrequency } from "./guard-legs.ts";
 import { oilLevel, oilWeighed } from "./guard-oil.ts";
 import {
+  bulbPairs,
   degreesAcross,
   farFeet,
   farInches,
@@ -220,6 +222,7 @@ export function guard(drafts: readonly Draft[], items: readonly Item[], units: U
   for (const draft of drafts) {
     if (!draft.gone) oilWeighed(draft, items);
     if (!draft.gone) bottleWeighed(draft, items);
+    if (!draft.gone) changes(draft, items);
     if (!draft.gone) inAir(draft, items);
     if (!draft.gone) kelvins(draft);
     if (!draft.gone) farInches(draft, items);
@@ -249,6 +252,7 @@ export function guard(drafts: readonly Draft[], items: readonly Item[], units: U
     difference(draft, units);
     beyond(draft, items, units);
   }
+  bulbPairs(drafts, items);
   legsOfFrequency(drafts);
   beyondJunction(drafts);
   valvesTogether(drafts);

@@ -88,11 +88,17 @@ function unitsLead(build: Building, from: number): boolean {
 /** "comps 1 & 2 amps 11.8 11.2": the number counts the next machine, so the unit is of what follows. */
 function nextOfMachines(build: Building, i: number, found: UnitSaid, value: number): boolean {
   const [machine, joint] = build.items.slice(-2);
-  if (machine?.kind !== itemKind.subject || !/^(?:and|&|n|\/|\+)$/.test(joint?.text ?? ""))
+  if (
+    machine?.kind !== itemKind.subject ||
+    !/^(?:and|&|n|\/|\+|-|to|thru)$/.test(joint?.text ?? "")
+  )
     return false;
   if (build.tokens[i]?.glued === true || numberAt(build.tokens, found.end) === undefined)
     return false;
-  return Number(/ (\d{1,2})$/.exec(machine.subject ?? "")?.[1] ?? Number.NaN) + 1 === value;
+  const first = Number(/ (\d{1,2})$/.exec(machine.subject ?? "")?.[1] ?? Number.NaN);
+  // "comps 1-4 amps 18.1 …"
+  if (/^(?:-|to|thru)$/.test(joint?.text ?? "")) return value > first && value <= 12;
+  return first + 1 === value;
 }
 
 /** "kW 12.4 kVA 14.1", "amps 18.2 18.5 18.1 volts 479": units stand before their numbers here. */

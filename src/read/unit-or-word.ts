@@ -45,6 +45,14 @@ export function letterAhead(build: Building, at: number): boolean {
   return first === undefined || first.kind !== tokenKind.word;
 }
 
+/** "88k btuh": thousands of what we have no quantity for. */
+export function thousandsOf(build: Building, at: number): boolean {
+  if (build.tokens[at]?.text !== "k") return false;
+  return /^(?:btu|btus|btuh|mbh|bucks|dollars|miles|sq|sqft|hrs|hours)$/.test(
+    build.tokens[at + 1]?.text ?? "",
+  );
+}
+
 /** "5.1 PF .98": the power factor of what follows, no picofarads. */
 export function factorAhead(build: Building, at: number, unit: Unit): boolean {
   const next = build.tokens[at + 1];

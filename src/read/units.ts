@@ -16,6 +16,7 @@ import {
   ofTransformer,
   pointAhead,
   statAhead,
+  thousandsOf,
 } from "./unit-or-word.ts";
 
 /** A unit behind a number, with what a smaller unit adds: "7 lb 2 oz" is 7 + 2/16 lb. */
@@ -173,7 +174,8 @@ export function plainUnitAt(build: Building, i: number): UnitSaid | undefined {
     phrase.end > at + 1
   )
     return undefined;
-  if (letterAhead(build, at) || factorAhead(build, at, unit)) return undefined;
+  if (thousandsOf(build, at) || letterAhead(build, at) || factorAhead(build, at, unit))
+    return undefined;
   if (pointAhead(build, at, unit) || statAhead(build, at) || gaugeAhead(build, at))
     return undefined;
   if (unit.figure === "s" && token.text === "sec" && ofTransformer(build, at)) return undefined;

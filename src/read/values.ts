@@ -221,9 +221,13 @@ function isResult(items: readonly Item[], i: number): boolean {
 /** "dropping .3/h": how fast, nothing that was read. */
 function isRate(items: readonly Item[], i: number): boolean {
   const [stroke, time] = [items[i + 1], items[i + 2]];
+  // "88k btuh"
+  if (stroke?.text === "k" && /^btu/.test(time?.text ?? "")) return true;
   if (items[i]?.kind !== itemKind.number || stroke?.text !== "/" || time?.glued !== true)
     return false;
-  return /^(?:h|hr|hour|min|minute|day|s|sec)$/.test(time.text);
+  return /^(?:ton|tons|sqft|person|week|wk|month|mo|yr|year|h|hr|hour|min|minute|day|s|sec)$/.test(
+    time.text,
+  );
 }
 
 /** "#2 18.4": a number behind the sign is a name, no value. */

@@ -14,6 +14,7 @@ const gear: ReadonlySet<string> = new Set([
   "pole",
   "disconnect",
   "disco",
+  "disc",
   "contactor",
   "contactors",
   "feeder",
@@ -103,7 +104,7 @@ function bought(items: readonly Item[], i: number): boolean {
 export const breakers: Rule = {
   name: "<number> amp breaker",
   heads:
-    "breaker|breakers|fuse|fuses|fused|brkr|bkr|pole|disconnect|disco|contactor|contactors|feeder|ocpd|ocp|service|cb|relay|wire|wiring|receptacle|circuit|transformer|xfmr|panel|plug|cord|outlet|switch|gfci|toggle|breaker's|poles|three|unit|motor|compressor|system|feed|board|p|coil|supply|rail|logic|source",
+    "breaker|breakers|fuse|fuses|fused|brkr|bkr|pole|disconnect|disco|disc|contactor|contactors|feeder|ocpd|ocp|service|cb|relay|wire|wiring|receptacle|circuit|transformer|xfmr|panel|plug|cord|outlet|switch|gfci|toggle|breaker's|poles|three|unit|motor|compressor|system|feed|board|p|coil|supply|rail|logic|source",
   needs: "number",
   apply: (note) => {
     const { items } = note;

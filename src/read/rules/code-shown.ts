@@ -55,6 +55,12 @@ function aboutReset(note: Note, i: number): boolean {
 function another(note: Note, i: number): boolean {
   const { items, context } = note;
   if (context.readings[context.readings.length - 1]?.quantity !== "fault_code") return false;
+  // "E4 again + E9"
+  const said = codeOf(note, i);
+  const known = context.readings.some((one) => one.quantity === "fault_code" && one.value === said);
+  if (known && textAt(items, i + 1) === "again") return true;
+  const joined = /^(?:\+|and|&|n|plus)$/.test(textAt(items, i - 1));
+  if (joined && items.slice(0, i - 1).some(({ owner }) => owner === codesShown.name)) return true;
   return i === 1 && /^(?:also|now|plus|and|then)$/.test(textAt(items, 0)) && ends(items[2]);
 }
 
@@ -62,7 +68,7 @@ function another(note: Note, i: number): boolean {
 export const codesShown: Rule = {
   name: "<letter and digits> flashing",
   heads:
-    "flashing|flashes|flashed|blinking|blinks|blinked|showing|shows|show|displayed|displays|displaying|up|lit|reads|says|also|now|plus|and|then|came|comes|cleared|gone|reset",
+    "flashing|flashes|flashed|blinking|blinks|blinked|showing|shows|show|displayed|displays|displaying|up|lit|reads|says|also|now|plus|and|then|came|comes|cleared|gone|reset|again",
   apply: (note) => {
     note.items.forEach((item, i) => {
       const code = codeOf(note, i);

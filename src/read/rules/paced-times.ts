@@ -120,7 +120,10 @@ function alone({ items, context }: Note): void {
   const last = context.readings[context.readings.length - 1]?.quantity;
   if (last !== "vacuum" && last !== "insulation_resistance") return;
   const free = items.filter((item) => item.kind === itemKind.number && item.owner === undefined);
-  const [time, value] = free;
+  const second = free[1];
+  // "520 after 10"
+  const late = second !== undefined && textAt(items, items.indexOf(second) - 1) === "after";
+  const [time, value] = late ? [second, free[0]] : free;
   if (time === undefined || value === undefined || free.length !== 2) return;
   if (time.unit !== undefined || !minutes.has(time.value) || time.value < 2) return;
   if (!/^(?:after|at|@)$/.test(textAt(items, items.indexOf(time) - 1))) return;

@@ -1,0 +1,35 @@
+import type { Draft } from "./draft.ts";
+import type { Item } from "./item.ts";
+import { notMeasured } from "./not-measured.ts";
+
+const moved = /^(?:lost|losing|loses|gained|gaining)$/;
+
+/** "lost 12 in an hr": how far it went, no value; pounds that were lost are weighed. */
+function lost(draft: Draft, items: readonly Item[]): boolean {
+  if (draft.unit?.dimension === "mass" || !moved.test(items[draft.index - 1]?.text ?? ""))
+    return false;
+  return draft.quantity !== "current" && draft.quantity !== "voltage";
+}
+
+/** "all 3 up 2 amps": by how much; "up to", "up at" lead to a value. */
+function upBy(draft: Draft, items: readonly Item[]): boolean {
+  const [word, before] = [items[draft.index - 1], items[draft.index - 2]];
+  const way = word?.text ?? "";
+  // "down to 4.2" is one word here
+  if (word === undefined || word.to - word.from > way.length) return false;
+  if (!/^(?:up|down)$/.test(way) || !draft.ownUnit || before === undefined) return false;
+  if (draft.unit?.dimension !== "current" && draft.unit?.dimension !== "voltage") return false;
+  return draft.count > 1 || /^(?:is|are|its|went|came|amps|all|all 3|legs)$/.test(before.text);
+}
+
+/** "total now 4-6" of pounds and ounces: no range of a weight. */
+function poundsDash(draft: Draft): boolean {
+  return draft.quantity === "mass" && !draft.ownUnit && !Number.isNaN(draft.high);
+}
+
+/** What says how something changed is no value of it. */
+export function changes(draft: Draft, items: readonly Item[]): void {
+  if (lost(draft, items)) notMeasured(draft);
+  else if (upBy(draft, items)) draft.question = "quantity";
+  else if (poundsDash(draft)) draft.question = "unit";
+}
