@@ -17,7 +17,18 @@ const together = new Set<string>(["pressure_test", "evacuation", "polarization",
  * that it was made on: what was read again at the same place has none of its own, and what was
  * read before the work has the verdict of then.
  */
-export function verdictsOf({ job, judgement, beforeWork }: Judged): ReadonlyMap<string, Finding> {
+export function verdictsOf(entry: Judged): ReadonlyMap<string, Finding> {
+  const known = made.get(entry);
+  if (known !== undefined) return known;
+  const verdicts = verdictsIn(entry);
+  made.set(entry, verdicts);
+  return verdicts;
+}
+
+/** A sheet and two tables of a report ask for the same. */
+const made = new WeakMap<Judged, ReadonlyMap<string, Finding>>();
+
+function verdictsIn({ job, judgement, beforeWork }: Judged): ReadonlyMap<string, Finding> {
   const standing = job.readings.filter((r) => stands(r) && r.doubtful !== true);
   const cut = beforeWork === undefined ? Number.NEGATIVE_INFINITY : Date.parse(beforeWork.at);
   const isBefore = (r: JobReading): boolean => Date.parse(r.received) < cut;
@@ -35,9 +46,10 @@ function judgedBy(
   judgement: Judgement | undefined,
 ): readonly (readonly [string, Finding])[] {
   const findings = worstFirst(judgement?.findings ?? []);
-  const last = new Map(readings.map((reading) => [placeOf(reading), reading.id]));
-  return readings.flatMap((reading): (readonly [string, Finding])[] => {
-    const isLast = last.get(placeOf(reading)) === reading.id;
+  const places = readings.map(placeOf);
+  const last = new Map(readings.map((reading, index) => [places[index], reading.id]));
+  return readings.flatMap((reading, index): (readonly [string, Finding])[] => {
+    const isLast = last.get(places[index]) === reading.id;
     const fitting = findings.filter(
       (one) => (isLast || together.has(one.check)) && wasMadeOn(one, reading),
     );
@@ -74,10 +86,20 @@ function wasMadeOn(finding: Finding, reading: JobReading): boolean {
   return speaksOf(finding, reading) && (madeOn[finding.check]?.(reading, finding) ?? true);
 }
 
-function names({ says }: Finding, { figure }: JobReading): boolean {
-  const number = Number(figure.number);
-  return says.split(/[^\d.]+/).some((word) => word !== "" && Number.parseFloat(word) === number);
+function names(finding: Finding, { figure }: JobReading): boolean {
+  const said = numbersIn.get(finding) ?? new Set(numbersOf(finding.says));
+  numbersIn.set(finding, said);
+  return said.has(Number(figure.number));
 }
+
+/** Of each finding, asked for reading by reading. */
+const numbersIn = new WeakMap<Finding, ReadonlySet<number>>();
+
+const numbersOf = (says: string): readonly number[] =>
+  says
+    .split(/[^\d.]+/)
+    .filter((word) => word !== "")
+    .map(Number.parseFloat);
 
 function placeOf(r: JobReading): string {
   const { quantity, subject, at, points, state, stat, kind, after_s } = r;

@@ -48,7 +48,7 @@ export function heightOf({ doc }: Page, text: string, style: TextStyle): number 
   const shown = faced(doc, style, text);
   return isOneLine(doc, shown, width)
     ? doc.currentLineHeight(true) + lead
-    : doc.heightOfString(shown, { width, lineGap: lead });
+    : doc.heightOfString(shown.text, { width, lineGap: lead });
 }
 
 /** Sets a wrapped text at a place; the page does not move. */
@@ -60,22 +60,40 @@ export function textAt(
   const { x, y, width, lead = usualLead } = style;
   const shown = faced(doc, style, text);
   const lineBreak = !isOneLine(doc, shown, width);
-  doc.fillColor("black").text(shown, x, y, { width, lineGap: lead, lineBreak });
+  doc.fillColor("black").text(shown.text, x, y, { width, lineGap: lead, lineBreak });
 }
 
 const usualLead = 0.5;
 /** pt: widths of words are measured one by one where lines are broken, and add up a little otherwise */
 const slack = 2;
 
+/** How wide the last texts are: each is measured for its height, and again when it is set. */
+const widths = new WeakMap<PDFKit.PDFDocument, Map<string, number>>();
+/** texts; more than a page has */
+const mostKept = 1000;
+
 /** Looking for where to break lines takes most of a report's time, and most texts need none. */
-function isOneLine(doc: PDFKit.PDFDocument, shown: string, width: number): boolean {
-  return doc.widthOfString(shown) < width - slack;
+function isOneLine(doc: PDFKit.PDFDocument, { face, text }: Faced, width: number): boolean {
+  const kept = widths.get(doc) ?? new Map<string, number>();
+  widths.set(doc, kept);
+  const key = `${face} ${text}`;
+  const wide = kept.get(key) ?? doc.widthOfString(text);
+  if (kept.size >= mostKept) kept.clear();
+  kept.set(key, wide);
+  return wide < width - slack;
+}
+
+/** A text's letters that its face has, and the face. */
+interface Faced {
+  readonly face: string;
+  readonly text: string;
 }
 
 /** Takes the face that a text is set in; gives its letters that are in it. */
-function faced(doc: PDFKit.PDFDocument, { bold, size }: TextStyle, text: string): string {
-  doc.font(bold === true ? "bold" : "regular").fontSize(size);
-  return printable(text);
+function faced(doc: PDFKit.PDFDocument, { bold, size }: TextStyle, text: string): Faced {
+  const name = bold === true ? "bold" : "regular";
+  doc.font(name).fontSize(size);
+  return { face: `${name} ${size}`, text: printable(text) };
 }
 
 /** Letters of scripts that the face lacks: better a question mark than a name that is not there. */
