@@ -159,7 +159,7 @@ export function rowAgain(list: readonly Draft[], items: readonly Item[]): void {
   });
 }
 
-/** "463 across 1 and 2, 90 and 95 on the others": measured like the first, at what was not named. */
+/** "463 across 1 and 2, 90 and 95 on the others", "… the others at 277": measured like the first, at what was not named. */
 export function onTheOthers(list: readonly Draft[], items: readonly Item[]): void {
   const known = list.find((draft) => draft.quantity !== undefined && draft.points !== undefined);
   if (known === undefined) return;
@@ -168,7 +168,14 @@ export function onTheOthers(list: readonly Draft[], items: readonly Item[]): voi
   const last = rest[rest.length - 1];
   if (last === undefined || rest.length > 2) return;
   const words = items.slice(last.index + 1, last.index + 5).map((item) => item.text);
-  if (!/^(?:on|for|across|at) (?:the )?(?:others?|rest|other two)\b/.test(words.join(" "))) return;
+  const behind = /^(?:on|for|across|at) (?:the )?(?:others?|rest|other two)\b/.test(
+    words.join(" "),
+  );
+  // "… and the others are at 277"
+  const gap = items.slice(known.index + 1, rest[0]?.index).map((item) => item.text);
+  const ahead =
+    /\b(?:the )?(?:others?|rest|other two)(?: (?:is|are|was|were|at|read|reads|both))*$/;
+  if (!behind && !(rest.length === 1 && ahead.test(gap.join(" ")))) return;
   if (rest.some((one) => one.quantity !== undefined || one.unit !== undefined)) return;
   for (const one of rest) {
     one.quantity = known.quantity;

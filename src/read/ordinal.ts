@@ -132,6 +132,19 @@ function behindPlace(build: Building, article: number): boolean {
   );
 }
 
+/** "unit two oh seven's at 82": a unit by its room's number, where a verb follows. */
+function spokenRoom(build: Building, i: number, noun: Noun): Ordinal | undefined {
+  if (noun.kind !== "subject" || !/^(?:indoor )?unit$/.test(noun.name)) return undefined;
+  const said = numberAt(build.tokens, i);
+  if (said === undefined || said.end !== i + 3 || !(said.value > 100 && said.value < 1000))
+    return undefined;
+  if (build.tokens[i + 1]?.word?.number?.kind !== "oh") return undefined;
+  const next = build.tokens[said.end];
+  const verb = build.tokens[said.end - 1]?.apostrophe === true;
+  if (!verb && ((next?.word?.roles ?? 0) & role.is) === 0) return undefined;
+  return { text: String(said.value), end: said.end };
+}
+
 function spokenOrdinal(build: Building, i: number, noun: Noun): Ordinal | undefined {
   const token = build.tokens[i];
   const said = token?.word?.number;
@@ -142,6 +155,8 @@ function spokenOrdinal(build: Building, i: number, noun: Noun): Ordinal | undefi
   const next = build.tokens[i + 1];
   const scale = next?.word?.number?.kind;
   if (scale === "hundred" || scale === "thousand") return undefined;
+  const room = spokenRoom(build, i, noun);
+  if (room !== undefined) return room;
   if (said.kind === "teen" && (scale === "tens" || scale === "teen" || scale === "oh"))
     return undefined;
   // "leaving the condenser three fifteen psi": where it was measured has no number

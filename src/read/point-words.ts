@@ -52,8 +52,9 @@ function railTo(build: Building, i: number): Point | undefined {
     return { name: text === "n" ? "DC-" : "DC+", end: i + 1, family: "dc" };
   if (!/^(?:positive|negative|plus|minus)$/.test(text) || build.tokens[i + 1]?.text !== "to")
     return undefined;
-  if (!/^(?:[uvw]|you|yew|vee|double|[lt][123])$/.test(build.tokens[i + 2]?.text ?? ""))
-    return undefined;
+  const leg =
+    /^[lt]$/.test(other) && /^(?:[123]|one|two|three)$/.test(build.tokens[i + 3]?.text ?? "");
+  if (!leg && !/^(?:[uvw]|you|yew|vee|double|[lt][123])$/.test(other)) return undefined;
   return { name: /^[mn]/.test(text) ? "DC-" : "DC+", end: i + 1, family: "dc" };
 }
 

@@ -87,6 +87,11 @@ function countOf(note: Note, at: number): number | undefined {
     if (items[i + 1]?.text === "/" || items[i - 1]?.text === "/") continue;
     if (item.owner === undefined || /^(?:<number> <things>|going to)/.test(item.owner)) {
       const next = items[i + 1]?.text;
+      // "it's eighteen after the filter change": a value, no count
+      const told = items
+        .slice(i + 1, at)
+        .some(({ text }) => /^(?:after|before|since|with|when|the|on|at)$/.test(text));
+      if (i < at && told) continue;
       if (i < at || next === "of" || items[i - 1]?.text === "qty") return item.value;
     }
   }
