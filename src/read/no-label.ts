@@ -36,12 +36,20 @@ function drewThen(draft: Draft, index: number, items: readonly Item[]): boolean 
     );
 }
 
+/** "cold shell, C-R 0.9": how the shell was, where a pair of pins stands between it and the figure. */
+function beforePins(draft: Draft, index: number, items: readonly Item[]): boolean {
+  if (items[index]?.label?.place !== "shell" || draft.unit?.dimension === "temperature")
+    return false;
+  return items.slice(index + 1, draft.index).some(({ points }) => points?.[0]?.length === 2);
+}
+
 /** Words that are labels elsewhere and say nothing of this value. */
 export function noLabel(draft: Draft, index: number, items: readonly Item[]): boolean {
   const item = items[index];
   if (item === undefined) return false;
   return (
     onlyDrops(item, draft, items) ||
+    beforePins(draft, index, items) ||
     onlyHigh(item, index, items) ||
     wentIn(draft, index, items) ||
     drewThen(draft, index, items)

@@ -3,6 +3,7 @@ import { airflowM3sFromHeat, sensibleW, totalW } from "../../physics/air-heat.ts
 import { pascalPerInchOfWater } from "../../physics/constants.ts";
 import { airOf, enthalpyOf } from "../air.ts";
 import type { Check } from "../check.ts";
+import { clauseOf } from "../clause.ts";
 import { type Figures, figuresOf } from "../figures.ts";
 import { numberOf, ofQuantity } from "../pick.ts";
 import type { Scene } from "../scene.ts";
@@ -104,25 +105,35 @@ function withoutSplit(airflowM3s: number, figures: Figures): Finding {
   };
 }
 
+/** K that the air gains: between return and supply, else as it was said. */
+function riseOf(scene: Scene): number | undefined {
+  const { returnCel, supplyCel } = airOf(scene);
+  if (returnCel !== undefined && supplyCel !== undefined) return supplyCel - returnCel;
+  const said = scene.readings.findLast(
+    (one) => one.quantity === "temperature_difference" && /\brise\b/.test(clauseOf(scene, one)),
+  );
+  return said === undefined ? undefined : numberOf(said);
+}
+
 /** Airflow out of an electric heater's power and its rise. */
 function fromElectricHeat(scene: Scene, figures: Figures): Finding[] {
   const air = airOf(scene);
-  if (air.airflowM3s !== undefined || air.returnCel === undefined || air.supplyCel === undefined)
-    return [];
+  const riseK = riseOf(scene);
+  if (air.airflowM3s !== undefined || riseK === undefined) return [];
   if (
     !/\b(electric heat|heat ?strips?|strips?|heaters?|elements?|duct heater|kw)\b/.test(scene.words)
   )
     return [];
   const watt = heaterW(scene);
   if (watt === undefined) return [];
-  const found = airflowM3sFromHeat(watt, air.supplyCel - air.returnCel, air.ambientPa);
+  const found = airflowM3sFromHeat(watt, riseK, air.ambientPa);
   if (found === undefined) return [];
   return [
     {
       about: "air",
       check: "airflow",
       level: "good",
-      says: `${figures.heat(watt)} of electric heat over a rise of ${figures.difference(air.supplyCel - air.returnCel)} makes ${figures.airflow(found)}`,
+      says: `${figures.heat(watt)} of electric heat over a rise of ${figures.difference(riseK)} makes ${figures.airflow(found)}`,
       brief: `${figures.airflow(found)} by electric heat`,
       values: { airflow_m3s: found },
       basis: "sensible heat",

@@ -46,7 +46,18 @@ function holdFindings(scene: Scene): Finding[] {
 
 function isTest(scene: Scene): boolean {
   if (scene.done.some((one) => one.action === "nitrogen_in")) return true;
-  return /\b(nitrogen|n2|ofn|pressure test|standing test)\b/.test(scene.words);
+  return (
+    /\b(nitrogen|n2|ofn|pressure test|standing test)\b/.test(scene.words) || isOvernight(scene)
+  );
+}
+
+/** "600 psig last night, 568 this morning": two placeless pressures that no running circuit was read at. */
+function isOvernight(scene: Scene): boolean {
+  return (
+    /\b(?:last night|yesterday|overnight)\b[^.]*\b(?:this morning|today)\b/.test(scene.words) &&
+    !/\b(?:suction|head|liquid|discharge|micron)/.test(scene.words) &&
+    holdOf(scene).length > 1
+  );
 }
 
 interface Held {
@@ -101,7 +112,14 @@ function temperatureFor(
   const from = startOf(pressure);
   const to = next === undefined ? Number.POSITIVE_INFINITY : startOf(next);
   const between = temperatures.find((one) => startOf(one) > from && startOf(one) < to);
-  return between ?? (only ? temperatures[0] : undefined);
+  return between ?? (only ? temperatures[0] : ofBoth(temperatures));
+}
+
+/** "both at 70 F pipe": one temperature, said for each of them. */
+function ofBoth(temperatures: readonly Reading[]): Reading | undefined {
+  const [first] = temperatures;
+  const same = temperatures.every((one) => first !== undefined && startOf(one) === startOf(first));
+  return same && temperatures.length > 1 ? first : undefined;
 }
 
 function startOf(reading: Reading): number {

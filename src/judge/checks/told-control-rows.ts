@@ -14,6 +14,7 @@ export const toldControlRows: readonly ToldRow[] = [
       /\b(?:speed|command|control|signal|pwm)\b.{0,10}\b(?:command|signal|line|wire)\b.{0,10}\b(?:0(?:\.0)?|zero|no) ?(?:v\w*)?\b.{0,30}\b(?:though|but|while|with)\b/,
       /\b(?:24|jumper\w*|power)\b.{0,24}\b(?:straight|directly?|right|jumped)\b.{0,8}\b(?:on|to|onto|at) (?:the )?(?:contactor|coil)\b.{0,20}\b(?:pulls|closes|runs|starts|comes in|goes)\b/,
       /\bno relays? (?:moves?|clicks?|pulls?(?: in)?|closes?)\b/,
+      /\brelays? (?:won'?t|never|do(?:es)? ?n'?t) (?:move|click|pull|close)/,
       /\bboard\b.{0,40}\b(?:no (?:lights?|leds?)\b|(?:stays|still|is) (?:dark|dead)\b)/,
       /\bstill (?:dark|dead)\b.{0,16}\b2\d(?:\.\d)? ?v/,
       /\bout to (?:the )?contactor\W+(?:is |at |reads )?(?:0(?:\.0)?|zero|nothing|dead)\b/,
@@ -31,6 +32,7 @@ export const toldControlRows: readonly ToldRow[] = [
     check: "control_voltage",
     sign: "board:board_suspected",
     words: [
+      /\b(?:eeprom|memory|checksum|watchdog|cpu|processor)\b.{0,12}\b(?:error|fault|fail\w*|code)\b/,
       /\b(?:control|main|outdoor|indoor) board\b.{0,60}\b(?:3\.3|5|12|15) ?v(?:olts?)? (?:outputs?|rails?|supply|supplies)\b.{0,10}\b(?:both |all )?(?:dead|gone|missing|zero|nothing|0)\b/,
     ],
     unless: /\b(?:inverter|drive) board/,

@@ -18,6 +18,7 @@ export const electricalToldRows: readonly ToldRow[] = [
     words: [
       new RegExp(`\\b${joint}${gap}${bad}\\b`),
       new RegExp(`\\b${bad} ${joint}\\b`),
+      /\bwires?\b(?: \w+){0,5} (?:burn(?:t|ed)|melted|broke(?:n)?|fell|came) (?:off|in two|through)\b/,
       new RegExp(
         `\\b${joint}.{0,40}\\b(?:1[4-9]|[2-4]\\d)\\d ?f?\\b.{0,24}\\b(?:others?|neighbou?rs?|rest)\\b`,
       ),

@@ -194,7 +194,7 @@ export const toldRows: readonly ToldRow[] = [
     check: "saturation",
     sign: "wrong_gas:said",
     words: [
-      /\bwrong (?:gas|refrigerant|freon)\b|\bmixed (?:gas|refrigerant)|\bdrop.?in\b/,
+      /\bwrong (?:gas|refrigerant|freon|stuff|juice)\b|\bmixed (?:gas|refrigerant)|\bdrop.?in\b/,
       /\bidentifier\b.{0,60}\b\d+ ?(?:%|percent)/,
       /\btopped (?:it )?(?:off |up )?with (?:r-?\d{2,3}[a-c]?|4\d\d[a-c]?)\b/,
       /\b(?:tag|sticker|label|plate) (?:says|said|reads)\b.{0,24}\b(?:r-?)?(?:12|22|32|134a?|290|40[479][ac]?|410a?|44[89]a?|454[abc]?|50[27]a?)\b.{0,24}\bbut\b.{0,40}\b(?:r-?)?(?:12|22|32|134a?|290|40[479][ac]?|410a?|44[89]a?|454[abc]?|50[27]a?)\b/,

@@ -278,7 +278,7 @@ const conditions: readonly Row[] = [
 /** What was done with refrigerant. */
 const masses: readonly Row[] = [
   [
-    "rec|recd|recovered|recuperate|recuperated it|recoverd|recover|reclaimed|reclaim|pulled out|got out|took out|removed|recovery|recov|recoverd out|rec'd out|recvrd|recvred|evacuated out|out of it|recvd|recovering|drained|sucked out|recoved|recuperated|weighed out|weigh out|pulled|reclamed|recovrd|reclmd|rcvd out|bled off|recaptured|vented none recovered|extracted|got back|recouped|captured|recovered out|recovry|rcvrd|got back out|came back out",
+    "came out|came back out|pulled the whole charge|pulled the entire charge|rec|recd|recovered|recuperate|recuperated it|recoverd|recover|reclaimed|reclaim|pulled out|got out|took out|removed|recovery|recov|recoverd out|rec'd out|recvrd|recvred|evacuated out|out of it|recvd|recovering|drained|sucked out|recoved|recuperated|weighed out|weigh out|pulled|reclamed|recovrd|reclmd|rcvd out|bled off|recaptured|vented none recovered|extracted|got back|recouped|captured|recovered out|recovry|rcvrd|got back out|came back out",
     { action: "recovered" },
   ],
   [
