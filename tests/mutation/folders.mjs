@@ -52,6 +52,6 @@ export const folders = {
   },
   read: {
     leftOut: ["words/", "list.ts"],
-    tests: ["read", "read-properties", "gas-names", "judge-cases", ...bot],
+    tests: ["read", "gas-names", "conversations", "days"],
   },
 };
