@@ -10,6 +10,7 @@ import { columns, timedRows } from "./columns.ts";
 import { conditions } from "./conditions.ts";
 import { correct } from "./correct.ts";
 import { countOfRow } from "./count-of-row.ts";
+import { degreesThen } from "./degrees-then.ts";
 import { describe } from "./describe.ts";
 import type { Draft } from "./draft.ts";
 import { enteringBulb } from "./entering-bulb.ts";
@@ -196,6 +197,7 @@ export function measure(note: Note): void {
   share(drafts, items);
   for (const draft of placeless) draft.place = undefined;
   enteringBulb(drafts);
+  degreesThen(drafts, items);
   airOrWater(drafts, items, note.context);
   guard(drafts, items, note.context.units);
   pulledTo(drafts, items, note.context);

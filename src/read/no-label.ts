@@ -6,8 +6,8 @@ import { onlyDrops } from "./only-drops.ts";
 function onlyHigh(item: Item, index: number, items: readonly Item[]): boolean {
   if (!/^(?:high|low)$/.test(item.text) || item.to - item.from > 4) return false;
   // "high leg", "low fire": what it is called
-  const called = /^(?:leg|fire|stage|speed|tap|heat|flame|voltage|volts|limit|ambient)$/;
-  if (called.test(items[index + 1]?.text ?? "")) return true;
+  const kinds = /^(?:leg|fire|stage|speed|tap|heat|flame|voltage|volts|limit|ambient)$/;
+  if (kinds.test(items[index + 1]?.text ?? "")) return true;
   if (item.text === "low") return false;
   const heat = items[index + 1]?.label?.quantity;
   if (heat === "superheat" || heat === "subcooling") return true;
@@ -43,6 +43,24 @@ function beforePins(draft: Draft, index: number, items: readonly Item[]): boolea
   return items.slice(index + 1, draft.index).some(({ points }) => points?.[0]?.length === 2);
 }
 
+/** "after the second pull we're at 390": one evacuation of several, no amps. */
+function onePull(index: number, items: readonly Item[]): boolean {
+  if (items[index]?.text !== "pull") return false;
+  const nth = /^(?:second|first|third|last|next|the|this|final|deep)$/;
+  return nth.test(items[index - 1]?.text ?? "");
+}
+
+/** "mini split head's blowing 108", "hot gas bypass opens at 58": what it is called. */
+function called(index: number, items: readonly Item[]): boolean {
+  const [before, item, next] = [items[index - 1], items[index], items[index + 1]];
+  if (item?.text === "hot") return next?.text === "bypass";
+  if (item?.text !== "split") return false;
+  return (
+    /^(?:mini|ductless|multi)$/.test(before?.text ?? "") ||
+    /^(?:system|unit|ac|head)$/.test(next?.text ?? "")
+  );
+}
+
 /** Words that are labels elsewhere and say nothing of this value. */
 export function noLabel(draft: Draft, index: number, items: readonly Item[]): boolean {
   const item = items[index];
@@ -52,6 +70,8 @@ export function noLabel(draft: Draft, index: number, items: readonly Item[]): bo
     beforePins(draft, index, items) ||
     onlyHigh(item, index, items) ||
     wentIn(draft, index, items) ||
-    drewThen(draft, index, items)
+    drewThen(draft, index, items) ||
+    onePull(index, items) ||
+    called(index, items)
   );
 }

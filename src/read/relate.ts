@@ -121,7 +121,9 @@ function dropZero(drafts: readonly Draft[], items: readonly Item[], at: number):
   const zero = items[at];
   if (zero?.kind !== itemKind.number || zero.value !== 0) return;
   zero.owner = "<number> below zero";
-  for (const draft of drafts) if (draft.index === at) draft.gone = true;
+  for (const draft of drafts)
+    if (draft.index === at) draft.gone = true;
+    else if (draft.index === at - 2) draft.behind = [...draft.behind, at];
 }
 
 /** "at a thousand volts over two gig": of another kind, so it is no pair. */

@@ -166,6 +166,8 @@ export function plainUnitAt(build: Building, i: number): UnitSaid | undefined {
   const phrase = phraseAt(tokens, at);
   const unit = phrase?.word.unit;
   if (phrase === undefined || unit === undefined) return undefined;
+  // "first winding's 2.2 second's 2.3": the second of them
+  if (token.apostrophe && token.text === "second") return undefined;
   // "27 w-c": a terminal and its common
   if (
     token.text.length === 1 &&

@@ -129,6 +129,9 @@ function meant(note: Note, i: number, row: ActionWords): boolean {
   const mass = items.some(({ unit }) => unit?.dimension === "mass");
   const gas = items.some(isNitrogen);
   if (row.action === "charged" && next?.text === "to" && gas && !mass) return false;
+  // "charged to 620 volts": a bus
+  const volts = items.some(({ unit }) => unit?.dimension === "voltage");
+  if (row.action === "charged" && next?.text === "to" && volts && !mass) return false;
   if (row.action === "locked" && lockedItself(items, i)) return false;
   // "compressor locked up", "comp locked 88a": it does not turn
   if (row.action === "locked" && seized(note, i)) return false;
