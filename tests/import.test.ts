@@ -67,6 +67,7 @@ describe("headings", () => {
     ["sites", "Name,Address,City,Phone"],
     ["people", "Name,Role,Phone,Slack ID"],
     ["cylinders", "Bottle no,Gas,Water capacity lb,Tare"],
+    ["cylinders", "Cyl #,Gas,WC"],
     ["fault codes", "Fault code,Description"],
     ["parts", "Part number,Description,Supplier"],
     ["equipment", "Asset,Model,Serial"],
@@ -315,4 +316,16 @@ describe("a messy registry of 5,000 rows", () => {
     process.stderr.write(`messy registry: ${seconds.toFixed(2)} s, ${bad.length} bad rows\n`);
     if (!mutated) expect(seconds).toBeLessThan(3);
   });
+});
+
+test("a person has a name on each platform, in one file or in two", () => {
+  const store = fresh();
+  imported("Name,Role,Slack ID,Matrix ID\nBram,tech,U01,@bram:example.org\n", store);
+  imported("Name,Role,Chat name\nIfe,tech,ife\n", store);
+  imported("Name,Role,Slack\nIfe,tech,U07\n", store);
+  imported("Name,Role,Matrix\nIfe,tech,@ife:example.org\n", store);
+  expect(readRegistry(store).people.map(({ name, handles }) => [name, handles])).toEqual([
+    ["Bram", ["U01", "@bram:example.org"]],
+    ["Ife", ["ife", "U07", "@ife:example.org"]],
+  ]);
 });

@@ -8,7 +8,7 @@ export interface PersonFacts {
   readonly nickname?: string;
   readonly phone?: string;
   readonly certificate?: string;
-  /** what platforms call them */
+  /** what platforms call them, whichever column it stood in */
   readonly handles?: readonly string[];
 }
 
@@ -59,7 +59,7 @@ const schemas = {
   site: z.custom<SiteFacts>(isObject),
   equipment: z.custom<EquipmentFacts>(isObject),
   code: z.custom<FaultCode>(isObject),
-  person: z.custom<PersonFacts>(isObject),
+  person: z.custom<PersonFacts & OnPlatforms>(isObject),
   cylinder: z.custom<CylinderFacts>(isObject),
   part: z.custom<PartFacts>(isObject),
   limit: z.custom<LimitFacts>(isObject),
@@ -70,11 +70,27 @@ export function readRegistry(store: Store): Registry {
     sites: factsOf(store, "site").map((facts) => schemas.site.parse(facts)),
     equipment: factsOf(store, "equipment").map((facts) => schemas.equipment.parse(facts)),
     codes: factsOf(store, "code").map((facts) => schemas.code.parse(facts)),
-    people: factsOf(store, "person").map((facts) => schemas.person.parse(facts)),
+    people: factsOf(store, "person").map((facts) => withHandles(schemas.person.parse(facts))),
     cylinders: factsOf(store, "cylinder").map((facts) => schemas.cylinder.parse(facts)),
     parts: factsOf(store, "part").map((facts) => schemas.part.parse(facts)),
     limits: factsOf(store, "limit").map((facts) => schemas.limit.parse(facts)),
   };
+}
+
+/** Names that stood in a platform's own column. */
+interface OnPlatforms {
+  readonly slack?: readonly string[];
+  readonly matrix?: readonly string[];
+}
+
+/** A file may tell of one platform and a later one of another: none takes the other's names away. */
+function withHandles({
+  slack = [],
+  matrix = [],
+  ...facts
+}: PersonFacts & OnPlatforms): PersonFacts {
+  const handles = [...new Set([...(facts.handles ?? []), ...slack, ...matrix])];
+  return handles.length === 0 ? facts : { ...facts, handles };
 }
 
 const rows = z.array(z.object({ facts: z.string() }));

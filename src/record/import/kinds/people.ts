@@ -1,7 +1,7 @@
 import { list, text } from "../column.ts";
 import type { FileKind } from "../file-kind.ts";
 
-const own = ["role", "certificate", "nickname", "handles", "phone"];
+const own = ["role", "certificate", "nickname", "handles", "slack", "matrix", "phone"];
 
 /** The crew: the names that they go by on each platform, roles, certificates. */
 export const people: FileKind = {
@@ -65,14 +65,26 @@ export const people: FileKind = {
         "user id",
         "user name",
         "username",
-        "slack",
-        "slack id",
-        "slack name",
+        "chat id",
+        "login",
+      ],
+      read: list,
+    },
+    {
+      field: "slack",
+      names: ["slack", "slack id", "slack name", "slack user", "slack handle", "slack user id"],
+      read: list,
+    },
+    {
+      field: "matrix",
+      names: [
         "matrix",
         "matrix id",
         "matrix name",
-        "chat id",
-        "login",
+        "matrix user",
+        "matrix handle",
+        "matrix user id",
+        "mxid",
       ],
       read: list,
     },
