@@ -1,4 +1,8 @@
+import { mkdtempSync, readdirSync, readFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
 import { expect, test } from "vitest";
+import { run } from "./support/run.ts";
 import { type Row, sheets, visit } from "./support/unit-history.ts";
 
 const small = { refrigerant: "R-410A", "charge lb": "12" };
@@ -50,4 +54,33 @@ test("a second call within thirty days is a return, by cause, and no person stan
   expect(JSON.stringify(returns)).not.toMatch(/odo|maren|ife/i);
   const persons = ["by", "person", "people", "said by", "ask", "asked by"];
   expect(Object.keys(returns[0] ?? {}).filter((name) => persons.includes(name))).toEqual([]);
+});
+
+test("a case to share names no person, place, serial or invoice that was said", async () => {
+  const { db } = await sheets({ ...small, serial: "UNIT-99", notes: "key at Olsen" }, [
+    ...visit(
+      "2026-05-12",
+      "rooms Map Room and Stacks warm",
+      "old compressor serial 71-100, new serial 88-2260",
+      "new compressor in, part 60-12E4",
+      "invoice no. 88123 for the compressor, Mr Olsen pays",
+      "recovered 7 lb 6 oz",
+      "done, leaving",
+    ),
+  ]);
+  const out = mkdtempSync(join(tmpdir(), "anonymous-"));
+  expect((await run(["export", "--job", "1", "--anonymous", "--db", db, "--out", out])).exit).toBe(
+    0,
+  );
+  const names = readdirSync(out).filter((file) => /csv$|json$/.test(file));
+  expect(names).toContain("anonymous-1.json");
+  for (const name of names) {
+    const text = readFileSync(join(out, name), "utf8");
+    expect([
+      name,
+      /71-100|88-2260|88123|olsen|cinder|odo|maren|UNIT-99|map room|stacks/i.exec(text)?.[0],
+    ]).toEqual([name, undefined]);
+  }
+  const weights = readFileSync(join(out, "anonymous-1-refrigerant.csv"), "utf8");
+  expect(weights).toContain("7 lb 6 oz");
 });

@@ -67,6 +67,8 @@ const named: Readonly<Record<string, string>> = {
   message: "message",
   opened_by: "message",
   contact: "person",
+  places: "place",
+  fine: "place",
 };
 
 /** Fields that are somebody's own words, or tell which machine it is. */
@@ -85,8 +87,12 @@ function masked(value: unknown, field: string, masks: Masks): unknown {
     return value.map((item) => masked(item, field, masks));
   }
   if (typeof value === "object" && value !== null) {
+    const own = ownOf(value);
     return Object.fromEntries(
-      Object.entries(value).map(([key, item]) => [key, masked(item, key, masks)]),
+      Object.entries(value).map(([key, item]) => [
+        key,
+        own.includes(key) ? "" : masked(item, key, masks),
+      ]),
     );
   }
   if (typeof value !== "string") return value;
@@ -95,6 +101,15 @@ function masked(value: unknown, field: string, masks: Masks): unknown {
   const kind = named[field];
   return kind === undefined ? value : standIn(masks.names, kind, value);
 }
+
+/** Of a statement what was read off a plate, or is a note in somebody's words: a serial, an invoice, a telephone. */
+function ownOf(value: object): readonly string[] {
+  const { kind, field } = plateShape.parse(value);
+  if (kind === "note") return ["about"];
+  return kind === "nameplate" && (field === "serial" || field === "model") ? ["value"] : [];
+}
+
+const plateShape = z.object({ kind: z.unknown().optional(), field: z.unknown().optional() });
 
 function standIn(names: Map<string, string>, kind: string, value: string): string {
   const key = `${kind} ${value}`;

@@ -47,6 +47,7 @@ export async function sheets(unit: Row | readonly Row[], said: readonly Said[]) 
   };
   const isPeriodic = ({ what = "" }: Row): boolean => /periodic|leak check every/.test(what);
   return {
+    db,
     rows,
     log: rows("leak-log"),
     due: rows("due").filter((row) => !isPeriodic(row)),
