@@ -1,3 +1,4 @@
+import { airPairs } from "./air-pairs.ts";
 import { atFrequencies } from "./at-frequencies.ts";
 import { rateBoth } from "./beside.ts";
 import { clockBehind, opensCloses } from "./clock-behind.ts";
@@ -52,6 +53,7 @@ export function besideEachOther(items: readonly Item[], drafts: readonly Draft[]
   dryBeside(items, drafts);
   inAndOut(items, drafts);
   inThenOut(items, drafts);
+  airPairs(drafts, items);
   waterSides(items, drafts);
   waterPairs(items, drafts);
   differenceBehind(drafts, items);

@@ -11,6 +11,10 @@ const btus: ReadonlySet<number> = new Set([
   6, 7, 8, 9, 10, 12, 14, 15, 18, 20, 24, 30, 36, 42, 48, 54, 60, 80, 100, 120,
 ]);
 
+/** Beside these inches tell how deep it stands. */
+const wetBefore: ReadonlySet<string> = new Set(["standing", "deep", "snow", "rain", "pan"]);
+const wetBehind: ReadonlySet<string> = new Set(["pan", "drain", "floor", "basement"]);
+
 /** "4-20 ma", "0-10v": what a signal may be, not what it is. */
 function signalRange(items: readonly Item[], i: number): boolean {
   const [first, second] = [items[i], items[i + 2]];
@@ -139,7 +143,7 @@ function others(note: Note, i: number, item: Item): boolean {
     return true;
   }
   if (item.unit?.dimension === "length" || item.unit?.dimension === "inches_of_water") {
-    if (wordBefore(items, i, new Set(["standing", "deep", "snow", "rain"]), 4) >= 0) {
+    if (wordBefore(items, i, wetBefore, 4) >= 0 || wordBehind(items, i, wetBehind, 5) >= 0) {
       state(note, SIZE, [i, i + 1], { kind: "note", about: "depth" });
       return true;
     }

@@ -6,6 +6,7 @@ import type { Note, Rule } from "../note.ts";
 import { carries } from "../signs.ts";
 import { ago, type Clock, clockAt, timeText } from "../times.ts";
 import { role } from "../word.ts";
+import { comeAndGone } from "./come-and-gone.ts";
 import { textAt } from "./near.ts";
 import { leftBehind, leftPlace, lockedPlace } from "./place-status.ts";
 import { agoSign, hereFirst, isStatus, type Seen, STATUS, statusOf } from "./status-words.ts";
@@ -31,7 +32,9 @@ function partDue({ items }: Note, i: number): boolean {
 }
 
 /** The status that stands at the end of the message; "done here, heading to the chapel" are two. */
-function find(note: Note): Seen[] {
+function find(note: Note): readonly Seen[] {
+  const both = comeAndGone(note);
+  if (both.length > 0) return both;
   let best: Seen | undefined;
   let next: Seen | undefined;
   note.items.forEach((item, i) => {
