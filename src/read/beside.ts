@@ -114,6 +114,13 @@ export function pulledAmps(items: readonly Item[], draft: Draft, index: number):
   );
 }
 
+/** "subcool 2 looks low on charge": how full it is, no side of the circuit. */
+export function lowOnGas(items: readonly Item[], index: number): boolean {
+  if (!/^(?:low|lo)$/.test(items[index]?.text ?? "") || items[index + 1]?.text !== "on")
+    return false;
+  return /^(?:charge|gas|refrigerant|freon|oil|juice|water)$/.test(items[index + 2]?.text ?? "");
+}
+
 /** "at the indoor end that pipe is 73 F": where on the machine, no air. */
 export function endOfMachine(items: readonly Item[], index: number): boolean {
   const place = items[index]?.label?.place;

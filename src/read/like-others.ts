@@ -22,6 +22,11 @@ export function ofComponent(list: readonly Draft[], order: number, items: readon
     const gap = between(items, left, draft);
     if (gap.list || gap.empty) draft.component = true;
   }
+  // "heaters pulling 7.2 7.3": what they draw
+  if (draft.component && draft.hint === "current" && draft.unit === undefined) {
+    draft.component = false;
+    draft.named = "current";
+  }
   if (draft.unit?.dimension !== "resistance") return;
   const near = items.slice(Math.max(0, draft.index - 3), draft.index);
   if (near.some((item) => /^(?:hps|lps|switch|sw|fuse|contacts|float)$/.test(item.text)))

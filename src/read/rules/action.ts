@@ -138,7 +138,12 @@ function meant(note: Note, i: number, row: ActionWords): boolean {
   if (row.action === "locked" && (item.label?.rating === "LRA" || before?.unit?.figure === "A"))
     return false;
   if (row.action === "adjusted" && /^level/.test(item.text) && next?.text === "at") return false;
-  if (row.action === "replaced" && item.text === "changed" && next?.text === "those") return false;
+  if (
+    row.action === "replaced" &&
+    item.text === "changed" &&
+    /^(?:those|to)$/.test(next?.text ?? "")
+  )
+    return false;
   if (row.action === "tested" && item.text === "checked" && (next?.roles ?? 0) & role.is)
     return false;
   if (row.action === "leads_lifted" && item.text === "lifted" && next === undefined) return false;

@@ -2,7 +2,7 @@ import { isStrongBreak } from "../breaks.ts";
 import { type Item, itemKind } from "../item.ts";
 import { type Note, type Rule, state } from "../note.ts";
 import { role } from "../word.ts";
-import { fileCode } from "./fault-reading.ts";
+import { fileCode, twoLetters } from "./fault-reading.ts";
 import { doors, heads, heardLetters, shows, weak } from "./fault-words.ts";
 import { gluedEnd, isSmall, textAt } from "./near.ts";
 
@@ -52,6 +52,9 @@ function codeAt(note: Note, i: number, strong: boolean): Code | undefined {
     !measured(items, i, end)
   )
     return { value: run.toUpperCase(), end };
+  const pair = twoLetters(note, i);
+  const behind = pair === undefined ? undefined : digitsOf(items[i + 2]);
+  if (behind !== undefined) return { value: `${pair}${behind}`, end: i + 3 };
   const letter = heardLetter(items, i) ?? letterOf(note, item);
   if (letter !== undefined) {
     const at = textAt(items, i + 1) === "-" || textAt(items, i + 1) === "dash" ? i + 2 : i + 1;

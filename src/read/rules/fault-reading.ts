@@ -16,3 +16,9 @@ export function fileCode(note: Note, value: string, from: { span: Span; rule: st
     rule,
   });
 }
+
+/** "L P 2", as a phone writes letters that were spelled: both in capitals. */
+export function twoLetters({ items, text }: Note, i: number): string | undefined {
+  const both = items.slice(i, i + 2).map(({ from, to }) => text.slice(from, to));
+  return both.length === 2 && both.every((one) => /^[A-Z]$/.test(one)) ? both.join("") : undefined;
+}

@@ -118,7 +118,8 @@ export const numberedParts: Rule = {
         valve ||
         (label?.thing !== undefined && label.thing !== "level");
       if (!part || label?.rating !== undefined || label?.place !== undefined) return;
-      if (!valve && !hasValue(items, i + 1) && !capByNumber(items, i + 1)) return;
+      const atPins = items[i + 1]?.kind === itemKind.points && freeNumber(items[i + 2]);
+      if (!valve && !atPins && !hasValue(items, i + 1) && !capByNumber(items, i + 1)) return;
       state(note, numberedParts.name, [i, i + 1], { kind: "note", about: "place" });
       restOfRow(note, i);
     });
