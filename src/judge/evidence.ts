@@ -222,6 +222,8 @@ const troubled =
 /** What hums may be the contactor or the transformer, and says nothing of the compressor then. */
 function isOfSmallPart(one: Scene["seen"][number], scene: Scene): boolean {
   if (one.observation !== "hums" && one.observation !== "noisy") return false;
+  if (/^\W*along\b/i.test(textAbout(one, scene, [0, nameAhead]).slice(one.said.length)))
+    return true;
   const words = `${textAbout(one, scene, [nameAhead, 0])} ${one.subject ?? ""}`;
   return /contactor|transformer|relay/i.test(words);
 }

@@ -20,6 +20,7 @@ export function sidePairs(items: readonly Item[], drafts: readonly Draft[]): voi
     );
     const spoken = sideUnits(left, right);
     if (!bare || !spoken || items[right.index + 1]?.text === "/") return;
+    dropOilAhead(items, left, right);
     if (left.place !== undefined && right.place !== undefined && left.place !== right.place) return;
     const place = left.place ?? right.place;
     if (
@@ -38,6 +39,15 @@ export function sidePairs(items: readonly Item[], drafts: readonly Draft[]): voi
     left.named = "pressure";
     right.named = "temperature";
   });
+}
+
+/** "oil came out clean, 118 / 52 suction": the oil was of the clause before. */
+function dropOilAhead(items: readonly Item[], left: Draft, right: Draft): void {
+  if (left.place !== "oil" || right.place === undefined || !sides.has(right.place)) return;
+  if (items[left.index - 1]?.text !== ",") return;
+  left.place = undefined;
+  left.hint = undefined;
+  left.before = [];
 }
 
 /** "suct 68 psi @ 52 f": no units, or those of a pressure and of a warmth. */

@@ -55,7 +55,14 @@ const isBare = ({ points, state, series }: Reading): boolean =>
 function isMotor(scene: Scene, reading: Reading): boolean {
   if (reading.kind === "dc" || reading.at === "control") return false;
   if (reading.subject !== undefined) return /comp|^[a-z]+-?\d+/i.test(reading.subject);
-  return !isFanNote(scene, reading) && !notTheMotor.test(beside(scene, reading, atHand));
+  return !isFanNote(scene, reading) && !notTheMotor.test(ownWords(scene, reading));
+}
+
+/** The words about a figure, behind it no farther than its clause: "84 A then trips, cap 44.8". */
+function ownWords(scene: Scene, reading: Reading): string {
+  const [before, after] = atHand;
+  const behind = beside(scene, reading, [0, after]).split(/[,;]/)[0] ?? "";
+  return `${beside(scene, reading, [before, 0])} ${behind}`;
 }
 
 /** Letters about a figure that name what it flows in: more after it than before. */

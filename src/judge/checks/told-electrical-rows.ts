@@ -188,6 +188,7 @@ export const electricalToldRows: readonly ToldRow[] = [
     words: [
       /\b(?:nothing|none|no(?:body| unit| one)?) (?:past|after|beyond|behind)\b.{0,20}\banswers?\b/,
       /\b(?:does(?:n'?t| not)|do(?:n'?t| not)|won'?t|not) (?:answer|respond|reply)\b/,
+      /\bcomm(?:s|unication)?\b.{0,12}\b(?:drops?|dropping|cuts? out|keeps? failing)\b/,
       /\b(?:gone|dropped|fell|off|missing)\b.{0,8}\b(?:from |off |on )?the (?:bus|network|line|link|comms?)\b/,
     ],
     unless: /\bphone|customer|\bdoors?\b|valve|bulb/,

@@ -112,6 +112,7 @@ export const toldRows: readonly ToldRow[] = [
       /\bvalve at (?:bb|br|bs|bc|box)[- ]?\d+\b.{0,40}\b(?:commanded|told|called|sent|open|100)\b.{0,80}\b(?:no flow|nothing|same temp|still|no change)/,
       /\b(?:port|branch|box|changeover)\b.{0,80}\bno (?:click|clunk|shift|change)\b/,
       /\b(?:port|branch|box)\b.{0,60}\bblows? (?:hot|warm|\d{2,3})\b.{0,30}\b(?:in|on|with|while|calling)\b.{0,14}\bcool/,
+      /\b(?:eevs?|levs?|exvs?|valves?)\b.{0,16}\bat (?:0|zero)\b.{0,30}\bpipes?\b.{0,14}\b(?:hot|warm|cold|1\d\d)\b/,
       /\btapp(?:ed|ing)\b.{0,24}\b(?:body|valve|it)\b.{0,40}\b(?:let go|freed|broke loose|popped|moved|came free|opened)/,
       /\b(?:port|branch valve|gas pipe|gas line)\b.{0,60}\bstay(?:s|ed)? (?:hot|warm|cold|at \d+|\d+)/,
     ],
@@ -256,6 +257,7 @@ export const toldRows: readonly ToldRow[] = [
     sign: "leak_traces:leak_found",
     words: [
       /\b(?:detector|sniffer|leak ?seeker)\b.{0,30}\b(?:scream\w*|goes off|went off|going (?:off|nuts)|goes (?:nuts|crazy|wild)|alarm\w*|hits?|chirp\w*|sings?|squeal\w*|lit up|lights up|pegs?|pegged|beeps?|picked (?:it )?up)\b/,
+      /\b(?:flare|flare nut|nut|braze|joint|tube|u.?bend|capillary|line ?set|copper)\b.{0,40}\b(?:cracked|split|rubbed through|pinhole|snapped)\b/,
       /\b(?:soap|bubbles?|suds)\b.{0,24}\b(?:blow\w*|grow\w*|foam\w*|at the|on the|around the)\b.{0,24}\b(?:flare|joint|braze|u.?bend|schrader|core|valve|coil|fitting|line)/,
     ],
     unless:
