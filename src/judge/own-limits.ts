@@ -172,16 +172,22 @@ function judged(
   const side =
     size > (own.most ?? Infinity) ? "over" : size < (own.least ?? -Infinity) ? "under" : "within";
   const level = side === "within" ? "good" : graver(found.level, row[side]);
-  const brief = `${row.name} ${row.words(size, figures)}, ${side} the company's ${bounds(own, row, figures)}`;
+  const measured = `${row.name} ${row.words(size, figures)}, ${side} the company's`;
+  const limit = bounds(own, row, figures);
   return {
     ...found,
     level,
-    brief,
-    says: `${found.says}; ${side} the company's own limit of ${bounds(own, row, figures)}`,
+    brief: `${measured} ${limit}`,
+    says: `${capital(measured)} own limit of ${limit}; without that limit: ${small(found.says)}`,
     basis: ownBasis,
     source: ownSource(found.source ?? found.basis),
   };
 }
+
+const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
+
+const small = (text: string): string =>
+  /^[A-Z][a-z]/.test(text) ? `${text.charAt(0).toLowerCase()}${text.slice(1)}` : text;
 
 function bounds({ least, most }: Limit, row: Held, figures: Figures): string {
   const sides = [least, most].flatMap((one) => (one === undefined ? [] : row.words(one, figures)));
