@@ -595,6 +595,12 @@ export interface PastValues {
     | undefined;
   /** values of one thing that fell at each visit, oldest first */
   readonly drift?: readonly JobReading[] | undefined;
+  /** an insulation value of this message beside the last visit's; another test voltage is no comparison */
+  readonly before?:
+    | { readonly was: JobReading; readonly now: JobReading; readonly comparable: boolean }
+    | undefined;
+  /** a value of this message beside its sister's on this job, where they are far apart */
+  readonly sister?: { readonly own: JobReading; readonly other: JobReading } | undefined;
 }
 
 /** Everything that a reply to one message is made from. */

@@ -81,6 +81,8 @@ export const questions = [
   "who",
   /** which part the rooms that are out hang on: "what do the warm rooms share" */
   "shared",
+  /** whose locks hang where: "whose lock is on it", "what is locked" */
+  "locks",
 ] as const;
 export type QuestionName = (typeof questions)[number];
 

@@ -5,7 +5,7 @@ import type { InboxRow } from "../record/inbox.ts";
 import { openingFrom, opensJob } from "../record/opening.ts";
 import type { Route } from "../record/route.ts";
 import { arrivedAt } from "./arrived-at.ts";
-import { isBareFigures } from "./bare-figures.ts";
+import { isBareFigures, isUnreadReport } from "./bare-figures.ts";
 import { answerFacts } from "./confirm.ts";
 import { askedOfConflict } from "./conflict.ts";
 import { askedOfCylinder } from "./cylinder.ts";
@@ -17,11 +17,12 @@ import type { Memory } from "./memory.ts";
 import { orderFor } from "./order-for.ts";
 import { askedOfGas } from "./other-gas.ts";
 import { ownTrace } from "./own-trace.ts";
+import { isPromise } from "./promise.ts";
 import { readNote } from "./read-note.ts";
 import { jobAt } from "./rest.ts";
 import { answeredWeight, askedOfWeight } from "./second-weight.ts";
 import { spokenBy } from "./spoken-by.ts";
-import { undoFacts } from "./undo.ts";
+import { undoFacts, undoneAt } from "./undo.ts";
 import { undoUndone } from "./undo-undone.ts";
 import { worldOf } from "./world.ts";
 
@@ -63,7 +64,8 @@ export function planNote(memory: Memory, sent: Message): Plan {
   const ordered = located.kind === "none" ? orderFor(memory, sent, heard) : undefined;
   const left = located.kind === "none" ? ownTrace(memory, sent, heard) : undefined;
   const asked = located.kind === "none" ? lastJobOf(memory, sent, heard) : undefined;
-  const found = arrived ?? decided ?? ordered ?? left ?? asked ?? located;
+  const undone = undoneAt(memory, message, { understood: heard, located });
+  const found = undone ?? arrived ?? decided ?? ordered ?? left ?? asked ?? located;
   const again = found === located || found.kind !== "job";
   const understood = again ? heard : readNote(memory, message, found.job);
   if (understood.statements.some(({ kind }) => kind === "open_job")) {
@@ -75,9 +77,12 @@ export function planNote(memory: Memory, sent: Message): Plan {
     const files = bare || decided !== undefined || isWork(understood, message);
     return { understood, opened: false, drafts: [], ...(files ? { problem: found } : {}) };
   }
+  if (isPromise(message.text, understood)) {
+    return { understood: nothingRead, job: found.job, opened: false, drafts: [] };
+  }
   const going = planGoing(memory, message, understood);
   if (going !== undefined) return going;
-  const weighed = askedOfWeight(memory, { understood, job: found.job });
+  const weighed = askedOfWeight(memory, message, { understood, job: found.job });
   const bottled = askedOfCylinder(memory, {
     understood: weighed,
     job: found.job,
@@ -163,7 +168,8 @@ function planFiling(
   }
   if (isTalkTo(memory, message, understood)) return { understood, opened: false, drafts: [] };
   if (!isWork(understood, message) && !beginsTest(message.text)) {
-    if (isTalk(understood, found.by)) return { understood, opened: false, drafts: [] };
+    if (isTalk(understood, found.by) && !isUnreadReport(message, understood))
+      return { understood, opened: false, drafts: [] };
     if (!isRemark(understood)) return { understood, job, opened: false, drafts: [] };
   }
   const { here, elsewhere } = splitByJob(memory, message, read);

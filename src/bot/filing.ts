@@ -7,6 +7,7 @@ import { isCurrent } from "../record/readings.ts";
 import { takesOver } from "../record/takes-over.ts";
 import type { Memory } from "./memory.ts";
 import { entriesAt, jobAt } from "./rest.ts";
+import { stoodFor } from "./weights.ts";
 
 /** What a message leaves that says nothing. */
 export const nothingRead: Understood = {
@@ -80,7 +81,6 @@ function corrected(
       taken.add(doubt.id);
       replaces.push({ was: doubt.id, by: index });
     }
-    if (reading.corrects !== true) return reading;
     const standing = job.readings.filter(
       (old) =>
         !taken.has(old.id) &&
@@ -88,6 +88,11 @@ function corrected(
         old.message !== message.edits &&
         Date.parse(old.received) <= instant,
     );
+    for (const { id } of stoodFor(reading, message, standing.filter(isCurrent))) {
+      taken.add(id);
+      replaces.push({ was: id, by: index });
+    }
+    if (reading.corrects !== true) return reading;
     const denied = deniedIn(message.text, reading);
     const was = correctedBy(reading, message.person, standing, denied);
     if (was === undefined) return reading;

@@ -16,7 +16,7 @@ interface Mending {
 
 /** Edits to earlier replies whose figures this message changed, or let stand again. */
 export function mendingRows(store: Store, mending: Mending): readonly Outgoing[] {
-  const { message, answered } = mending;
+  const { message, answered, was } = mending;
   const job = mending.input.job;
   if (job === undefined) return [];
   const posts = new Map<string, { readonly row: OutboxRow; readonly original: string }>();
@@ -27,14 +27,21 @@ export function mendingRows(store: Store, mending: Mending): readonly Outgoing[]
     const post = row.edits ?? row.id;
     if (post !== answered) posts.set(post, { row, original });
   }
-  return [...posts].map(([post, { row, original }], index) => ({
+  const texts = [...posts].flatMap(([post, { row, original }]) => {
+    const said = withoutCaution(row);
+    const text = mendedText(said, changedIn(job, original));
+    // what reads there already as it should needs no edit
+    const before = was === undefined ? said : mendedText(said, changedIn(was, original));
+    return text === before ? [] : [{ post, row, text }];
+  });
+  return texts.map(({ post, row, text }, index) => ({
     id: `reply:${message.platform}:${message.id}:${index + 1}`,
     platform: row.platform,
     channel: row.channel,
     ...(row.thread === undefined ? {} : { thread: row.thread }),
     kind: "reply",
     answers: message.id,
-    text: mendedText(withoutCaution(row), changedIn(job, original)),
+    text,
     files: [],
     edits: post,
   }));

@@ -1,18 +1,14 @@
 import type { Message } from "../model.ts";
 import type { Draft } from "../record/entries-table.ts";
-import type { Entry } from "../record/entry.ts";
 import { findMessage } from "../record/inbox.ts";
-import { standingOf } from "../record/standing.ts";
 import type { Store } from "../record/store.ts";
 import type { Plan } from "./file-note.ts";
 import { draftFor, noteFacts, nothingRead } from "./filing.ts";
+import { lastSaid } from "./last-said.ts";
 import { locateWords } from "./locate.ts";
 import type { Memory } from "./memory.ts";
 import { readNote } from "./read-note.ts";
 import { jobAt } from "./rest.ts";
-
-/** "That" is what its author said last, this short a while ago; our choice, no source. */
-const reachMs = 60 * 60_000;
 
 const sayings = [
   /^\s*(?:no,?\s+)?(?:please\s+)?(?:move|put|file)\s+(?:that|it|this|the last(?:\s+(?:one|reading|message))?)\s+(?:to|on|under|with)\s+(.+)$/i,
@@ -30,7 +26,7 @@ export function planMove(
     .find((text) => text !== undefined);
   if (words === undefined) return undefined;
   const target = targetOf(memory, message, words);
-  const last = lastOf(memory, message);
+  const last = lastSaid(memory, message);
   if (target === undefined || last === undefined || last.job === target) return undefined;
   const row = findMessage(store, message.platform, last.message);
   if (row === undefined) return undefined;
@@ -48,21 +44,4 @@ function targetOf(memory: Memory, message: Message, words: string): number | und
     return jobAt(memory, Number(bare)) !== undefined ? Number(bare) : undefined;
   const named = locateWords(memory, message, { words, job: -1 });
   return named?.kind === "job" ? named.job : undefined;
-}
-
-/** The author's last standing entry in this channel, of any job. */
-function lastOf(memory: Memory, message: Message): Entry | undefined {
-  const instant = Date.parse(message.at);
-  const own = [...memory.entries.values()].flatMap((entries) =>
-    standingOf(entries).filter(
-      ({ entry, note, fate, instant: when }) =>
-        fate === "stands" &&
-        note.opens === undefined &&
-        entry.who === message.person &&
-        entry.channel === message.channel &&
-        when <= instant &&
-        instant - when <= reachMs,
-    ),
-  );
-  return own.sort((a, b) => a.instant - b.instant).at(-1)?.entry;
 }

@@ -8,6 +8,7 @@ import { withBackAgain } from "./back-again.ts";
 import { withClockAnswer } from "./clock-answer.ts";
 import { withDecision } from "./decision.ts";
 import { withKnownCode } from "./known-code.ts";
+import { withKnownRoom } from "./known-room.ts";
 import type { Memory } from "./memory.ts";
 import { withNamedDone } from "./named-done.ts";
 import { withNamedOrder } from "./named-order.ts";
@@ -48,7 +49,11 @@ export function readNote(
       : withClockAnswer(memory, message, { job, understood: coded, context });
   const known = job === undefined ? undefined : jobAt(memory, job);
   if (known === undefined) return understood;
-  const named = withNamedOrder(withNamedDone(understood, message.text, known), message.text, known);
+  const roomed = withKnownRoom(understood, message.text, {
+    job: known,
+    registry: memory.registry,
+  });
+  const named = withNamedOrder(withNamedDone(roomed, message.text, known), message.text, known);
   return withBackAgain(withDecision(named, message.text, known), message, known);
 }
 

@@ -17,6 +17,7 @@ import { noJudgement } from "./judge-job.ts";
 import { answersJob } from "./locate.ts";
 import { allJobs, type Memory } from "./memory.ts";
 import { nextAtHand } from "./next-at-hand.ts";
+import { beforeOf, sisterOf } from "./past-beside.ts";
 import { baselineOf, driftOf } from "./past-values.ts";
 import { namesOf } from "./people.ts";
 import { repeatsOf } from "./repeats.ts";
@@ -106,6 +107,8 @@ function pastOf(job: Job, earlier: readonly Job[], message: string): PastValues 
   return {
     baseline: baselineOf(job, earlier, message),
     drift: driftOf(job, earlier, message),
+    before: beforeOf(job, earlier, message),
+    sister: sisterOf(job, message),
   };
 }
 

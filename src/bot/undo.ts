@@ -1,6 +1,8 @@
 import type { Message, Understood } from "../model.ts";
 import type { UndoFacts } from "../record/entry.ts";
+import type { Route } from "../record/route.ts";
 import { standingOf } from "../record/standing.ts";
+import { lastSaid } from "./last-said.ts";
 import type { Memory } from "./memory.ts";
 import { entriesAt } from "./rest.ts";
 
@@ -23,4 +25,20 @@ export function undoFacts(
   );
   const count = Math.max(1, Math.min(undo.count ?? 1, own.length));
   return { kind: "undo", places: own.slice(-count).map(({ entry }) => entry.place) };
+}
+
+/**
+ * "Undo" that names nothing and stands in no job's thread means its author's last word, whichever
+ * job that was filed on: what is in hand by now may be another.
+ */
+export function undoneAt(
+  memory: Memory,
+  message: Message,
+  said: { readonly understood: Understood; readonly located: Route },
+): Extract<Route, { kind: "job" }> | undefined {
+  const { understood, located } = said;
+  if (!understood.statements.some(({ kind }) => kind === "undo")) return undefined;
+  if (located.kind === "job" && located.by !== "hand") return undefined;
+  const last = lastSaid(memory, message);
+  return last === undefined ? undefined : { kind: "job", job: last.job, by: "hand" };
 }

@@ -26,7 +26,9 @@ export function applicationOf(scene: Scene): Application {
 /** Heating, by the plate's word or the notes'; cooling where nothing says so. */
 export function isHeating(scene: Scene): boolean {
   if (scene.facts.mode !== undefined) return scene.facts.mode === "heating";
-  return /\b(in heat(ing)?|heat(ing)? mode|calling for heat|heating call)\b/.test(scene.words);
+  return /\b(in heat(ing)?|heat(ing)? mode|calling for heat|heating call)\b|^heating\b[,:;]|\bheating,? (?:suction|head|low side|high side|discharge|liquid)\b/m.test(
+    scene.words,
+  );
 }
 
 /** Whether the notes or the plate say that a forced test operation was running and settled. */

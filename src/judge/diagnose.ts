@@ -34,8 +34,8 @@ export function diagnose(evidence: readonly Evidence[], scene: Scene): Suspect[]
     .map(({ fault, ratios, odds }) => ({
       fault: fault.fault,
       probability: odds / total,
-      for: naming(signs, (at) => (ratios[at] ?? 1) > worthNaming),
-      against: naming(signs, (at) => (ratios[at] ?? 1) < 1 / worthNaming),
+      for: naming(signs, ratios, (ratio) => ratio > worthNaming),
+      against: naming(signs, ratios, (ratio) => ratio < 1 / worthNaming),
     }))
     .sort((a, b) => b.probability - a.probability);
 }
@@ -103,8 +103,17 @@ function oddsFrom(signs: readonly Sign[], ratios: readonly number[]): number {
   return odds;
 }
 
-function naming(signs: readonly Sign[], counts: (at: number) => boolean): string[] {
-  return [...new Set(signs.flatMap((one, at) => (counts(at) ? [...one.says] : [])))];
+/** What the signs that count say, what weighs most first. */
+function naming(
+  signs: readonly Sign[],
+  ratios: readonly number[],
+  counts: (ratio: number) => boolean,
+): string[] {
+  const weights = ratios.map((ratio) => Math.abs(Math.log(ratio)));
+  const named = signs.flatMap((sign, at) =>
+    counts(ratios[at] ?? 1) ? [{ says: [...sign.says], weight: weights[at] ?? 0 }] : [],
+  );
+  return [...new Set(named.sort((a, b) => b.weight - a.weight).flatMap(({ says }) => says))];
 }
 
 /** Each sign once, with its sentences. */

@@ -37,7 +37,12 @@ export function judge(whole: Case): Judgement {
 }
 
 function findingsOf(scene: Scene): Finding[] {
-  return checks.flatMap((check) => check.judge(scene));
+  const found = checks.flatMap((check) => check.judge(scene));
+  // two checks may hear the same words
+  const key = ({ about, check, says }: Finding): string => `${about}|${check}|${says}`;
+  const first = new Map<string, Finding>();
+  for (const finding of found) if (!first.has(key(finding))) first.set(key(finding), finding);
+  return [...first.values()];
 }
 
 /** Nothing was measured, observed or told that a check could use. */

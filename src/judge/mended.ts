@@ -18,6 +18,7 @@ const cures: Readonly<Partial<Record<FaultName, readonly string[]>>> = {
   drive_output_failed: ["drive", "board"],
   drive_rectifier_failed: ["drive", "board"],
   drive_control_failed: ["drive", "board"],
+  defrost_failed: ["defrost"],
   compressor_reversed: ["rotation"],
   compressor_rotor_locked: ["compressor"],
   compressor_winding_grounded: ["compressor"],

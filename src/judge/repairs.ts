@@ -12,6 +12,8 @@ const repairWords: readonly (readonly [words: RegExp, part: string])[] = [
   [/coil|condenser|evaporator/i, "coil"],
   [/lug|terminal|connection|splice|wire nut|\bnut\b/i, "connection"],
   [/sensor|thermistor|probe|transducer/i, "sensor"],
+  [/^(?!.*(?:crankcase|belly|sump|drain|strip|duct)).*\b(?:heater|element)/i, "defrost"],
+  [/defrost (?:timer|board|termination|relay)/i, "defrost"],
   [/transformer|fuse|24 ?v/i, "control"],
   [/drive|inverter|module/i, "drive"],
   [/board/i, "board"],
@@ -42,7 +44,12 @@ function partsMended(scene: Scene): { part: string; said: string }[] {
     .map((one) => ({ words: `${one.what ?? ""} ${one.said}`, said: one.said, verb: one.action }));
   const parts = scene.parts
     .filter((one) => one.state === "fitted")
-    .map((one) => ({ words: one.part, said: one.said, verb: "replaced" as const }));
+    .map(({ part, said }) => ({
+      // "new crankcase heater": which heater stands in the words alone
+      words: part === "heater" ? said : part,
+      said,
+      verb: "replaced" as const,
+    }));
   return [...done, ...parts].flatMap(({ words, said, verb }) => {
     if (isTest(said) || (/fuse/i.test(words) && lineFuse.test(scene.words))) return [];
     if (verb === "tightened") return [{ part: "connection", said }];

@@ -81,11 +81,18 @@ function replacedWords(stages: Stages): string[] {
 const liquidPart = /drier|dryer|strainer|solenoid/;
 
 function belongsTo(one: Reading, word: string): boolean {
-  if (/comp/.test(word)) return /insulation|winding/.test(one.quantity);
+  if (/comp/.test(word)) return /insulation|winding/.test(one.quantity) || isStart(one);
   if (/cap/.test(word)) return one.quantity === "capacitance";
   if (liquidPart.test(word))
     return one.quantity.startsWith("temperature") && liquidPart.test(one.said.toLowerCase());
+  if (/fan|blower|motor/.test(word) && /fan|blower/.test(one.subject ?? ""))
+    return /voltage|winding|current/.test(one.quantity);
   if (/contactor/.test(word)) return one.quantity === "resistance";
   if (/drive|inverter|module|board/.test(word)) return one.quantity === "diode_drop";
   return false;
+}
+
+/** A start current, or one that held until something tripped: of the motor that drew it. */
+function isStart(one: Reading): boolean {
+  return one.quantity === "current" && (one.state === "start" || one.for_s !== undefined);
 }

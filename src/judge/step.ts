@@ -5,6 +5,8 @@ import type { Scene } from "./scene.ts";
 export interface Where {
   readonly drive?: "inverter" | "line";
   readonly phases?: 1 | 3;
+  /** whatever the phases: the case speaks of a run capacitor */
+  readonly capacitor?: true;
   readonly mode?: "cooling" | "heating";
   readonly metering?: "expansion_valve" | "fixed_orifice";
   /** the case holds refrigerant-side readings or words */

@@ -10,7 +10,7 @@ export function whereIn(scene: Scene): (where: Where | undefined) => boolean {
   return (where) =>
     where === undefined ||
     (allows(where.drive, facts.drive) &&
-      allows(where.phases, facts.phases) &&
+      (allows(where.phases, facts.phases) || (where.capacitor === true && hasCapacitor(scene))) &&
       allows(where.mode, facts.mode) &&
       allows(where.metering, facts.metering) &&
       !(where.state === "running" && underTest) &&
@@ -24,6 +24,16 @@ function isUnderTest(scene: Scene): boolean {
   if (pressures.some((one) => one.at !== undefined)) return false;
   if (scene.readings.some((one) => one.quantity === "vacuum")) return true;
   return pressures.length > 0 && pressures.some((one) => isNitrogen(scene, one));
+}
+
+/** A three-phase unit's fan motors are often single-phase: one was measured, or its looks were told. */
+function hasCapacitor(scene: Scene): boolean {
+  return (
+    scene.readings.some((one) => one.quantity === "capacitance") ||
+    /\b(?:fan|run|start|dual|motor) cap(?:acitor)?\b|\bcap(?:acitor)? (?:is |was |looks )?(?:bulged|swollen|weak|open|bad|blown|shot|dead|leaking)\b/.test(
+      scene.words,
+    )
+  );
 }
 
 /** Kinds that have the part for certain or by their name, and words that speak of it. */

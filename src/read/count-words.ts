@@ -21,6 +21,10 @@ function countWord(items: readonly Item[], i: number, plain: string): number {
   const item = items[i];
   if (item?.text === "x3" || item?.text === "x2") return item.text === "x3" ? 3 : 2;
   if (ofEachLeg(items, i, plain)) return 3;
+  // "600 meg each to ground": a motor's three ends
+  const next = items[i + 1];
+  const toGround = next !== undefined && /^to (?:ground|gnd|earth)/.test(plain.slice(next.from));
+  if (item?.text === "each" && toGround) return 3;
   if (item === undefined || (item.roles & role.all) === 0) return 0;
   if (
     /^(?:sides|ways|gauges|directions|times|rooms|zones|floors|heads|units)$/.test(
@@ -33,9 +37,8 @@ function countWord(items: readonly Item[], i: number, plain: string): number {
     const count = counts[word];
     if (count !== undefined) return count;
   }
-  const next = items[i + 1]?.text ?? "";
-
-  return /^(?:legs|phases|leads|pairs|lines)$/.test(next) || item.text === "across" ? 3 : 0;
+  const noun = next?.text ?? "";
+  return /^(?:legs|phases|leads|pairs|lines)$/.test(noun) || item.text === "across" ? 3 : 0;
 }
 
 /** "each lead", "every leg", "per phase": a machine of three. */

@@ -90,6 +90,7 @@ export function subjectAt(build: Building, i: number): SubjectSaid | undefined {
   if (phrase === undefined || noun === undefined || noun.kind === "point") return undefined;
   const ordinal = ordinalAt(build, phrase.end, noun);
   if (ordinal === undefined || howMany(build, ordinal.end)) return undefined;
+  if (noun.kind === "subject" && partNumberGoesOn(build, ordinal.end)) return undefined;
   if (ordinal.text === "C" && pinBehind(build, ordinal.end)) return undefined;
   if (build.tokens[i]?.text === "indoor" && phrase.end === i + 1 && !isUnit(build, ordinal.end))
     return undefined;
@@ -130,6 +131,15 @@ function leftAt(build: Building, i: number): boolean {
   if (site?.text !== "site" || number?.kind !== tokenKind.number) return false;
   if (!/^(?:on|off|lv|lvg|left|leaving)$/.test(before?.text ?? "")) return false;
   return number.text.length >= 3 && number.value < 2400 && number.value % 100 < 60;
+}
+
+/** "a heater 12-0457": the first figures of a part's number, no twelfth heater. */
+function partNumberGoesOn(build: Building, end: number): boolean {
+  const last = build.tokens[end - 1];
+  const [dash, rest] = [build.tokens[end], build.tokens[end + 1]];
+  const glued = dash?.from === last?.to && rest?.from === dash?.to;
+  if (last?.kind !== tokenKind.number || dash?.text !== "-" || !glued) return false;
+  return /^\d{3,}/.test(rest?.text ?? "");
 }
 
 /** "comp C to S 2.1": the common pin and another, no third compressor. */

@@ -1,6 +1,7 @@
 import type { Status } from "../vocabulary.ts";
 import type { Entry } from "./entry.ts";
 import type { Grip } from "./hand.ts";
+import { opensLater } from "./opens-later.ts";
 import { standingOf } from "./standing.ts";
 import { takesOver } from "./takes-over.ts";
 
@@ -16,10 +17,12 @@ export function gripsOf(entries: readonly Entry[]): readonly PersonGrip[] {
     if (fate !== "stands" || note.role !== "tech" || entry.channel === undefined) return [];
     // a technician who opens a job and sends nobody else is on it himself
     if (note.opens !== undefined) {
-      const { assigned } = note.opens;
+      const { assigned, thread } = note.opens;
       if (assigned !== undefined && assigned !== entry.who) return [];
       const { job, message, channel, who } = entry;
-      return [{ job, message, channel, who, instant, kind: "name" }];
+      // what he writes next is of it, unless it waits for later or has a thread of its own
+      const now = thread === undefined && !opensLater.test(entry.text ?? "");
+      return [{ job, message, channel, who, instant, kind: now ? "take" : "name" }];
     }
     const statuses = note.statements.flatMap((said) =>
       said.kind === "status" ? [said.status] : [],

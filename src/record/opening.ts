@@ -1,6 +1,7 @@
 import type { Message, Statement } from "../model.ts";
 import type { Opening } from "./entry.ts";
 import { namesIn, plainTag, sameWord, type World, wordsOf } from "./names.ts";
+import { opensLater } from "./opens-later.ts";
 import { splitOpening } from "./split-opening.ts";
 
 const opener =
@@ -36,7 +37,10 @@ export function openingFrom(
     anywhere.sites.find((known) => !namesAnother(head, known)) ??
     null;
   const { complaint, assigned } = assignee(rest, world.people);
-  const who = assigned ?? statement?.assigned;
+  // who opens a job himself for now, and sends nobody, is on it
+  const self =
+    message.role === "tech" && !opensLater.test(message.text) ? message.person : undefined;
+  const who = assigned ?? statement?.assigned ?? self;
   const what = complaint === "" ? statement?.complaint : complaint;
   return {
     site,

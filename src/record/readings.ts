@@ -47,7 +47,10 @@ function replacements(standing: readonly Standing[]): ReadonlyMap<string, string
     if (fate !== "stands") continue;
     for (const { was, by } of note.replaces) {
       const here = `${entry.job}.${entry.place}`;
-      replaced.set(was, typeof by === "number" ? readingId(entry, by) : (by ?? here));
+      const successor = typeof by === "number" ? readingId(entry, by) : (by ?? here);
+      // what stands for itself was put back
+      if (successor === was) replaced.delete(was);
+      else replaced.set(was, successor);
     }
   }
   return replaced;

@@ -3,7 +3,7 @@ import { dayAndMonth } from "./days.ts";
 import { figureWords } from "./figure-words.ts";
 import { figures } from "./figures.ts";
 import { localTime } from "./local-time.ts";
-import { listed, sentence } from "./wording.ts";
+import { componentName, listed, sentence, sentenceCase } from "./wording.ts";
 
 const mostPairs = 3;
 
@@ -11,7 +11,13 @@ const mostPairs = 3;
 export function pastLines(input: ReplyInput): readonly string[] {
   const past = input.past;
   if (past === undefined) return [];
-  return [baselineLine(input, past), driftLine(input, past)].filter((line) => line !== "");
+  const falls = driftLine(input, past);
+  return [
+    baselineLine(input, past),
+    falls,
+    falls === "" ? beforeLine(input, past) : "",
+    sisterLine(past),
+  ].filter((line) => line !== "");
 }
 
 function baselineLine(input: ReplyInput, { baseline }: PastValues): string {
@@ -36,6 +42,39 @@ function driftLine(input: ReplyInput, { drift }: PastValues): string {
   if (drift === undefined || first === undefined) return "";
   const words = listed(drift.map(amount));
   return sentence(`Falling visit by visit since ${day(input, first.taken)}: ${words}`);
+}
+
+/** Between these shares a value is as it was; common practice, no source. */
+const asBefore = { from: 0.75, to: 1.33 } as const;
+
+/** "Was 655 megohm on 2 Mar: a tenth of it now." */
+function beforeLine(input: ReplyInput, { before }: PastValues): string {
+  if (before === undefined) return "";
+  const { was, now, comparable } = before;
+  const volts = comparable || was.test_voltage === undefined ? "" : ` at ${was.test_voltage} V`;
+  const then = `Was ${amount(was)}${volts} on ${day(input, was.taken)}`;
+  if (!comparable) return sentence(`${then}: not comparable, another test voltage`);
+  const ratio = Number(now.value) / Number(was.value);
+  if (!(ratio > 0)) return sentence(then);
+  if (ratio >= asBefore.from && ratio <= asBefore.to) return sentence(`${then}: about the same`);
+  return sentence(ratio > 1 ? `${then}: more now` : `${then}: ${shareWords(1 / ratio)} of it now`);
+}
+
+const shares = ["half", "a third", "a quarter", "a fifth", "a sixth", "a seventh", "an eighth"];
+
+/** "half", "a tenth"; below that so many parts. */
+function shareWords(times: number): string {
+  const parts = Math.round(times);
+  if (parts <= 1) return "three quarters";
+  if (parts <= 8) return shares[parts - 2] ?? "half";
+  return parts < 15 ? "about a tenth" : `one part in ${Number(parts.toPrecision(1))}`;
+}
+
+/** "Comp 2 today: 640 megohm." */
+function sisterLine({ sister }: PastValues): string {
+  if (sister === undefined) return "";
+  const name = componentName(sister.other.subject ?? "");
+  return sentence(`${sentenceCase(name)} today: ${amount(sister.other)}`);
 }
 
 function amount(reading: Parameters<typeof figureWords>[0]): string {

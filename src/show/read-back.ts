@@ -1,8 +1,8 @@
 import type { JobReading, ReplyInput } from "../model.ts";
-import { alikeChanges, isChanged, wasText } from "./alike-changes.ts";
+import { alikeChanges, figureOf, isChanged, wasText } from "./alike-changes.ts";
 import { figures, figuresByComponent } from "./figures.ts";
 import { remarkText } from "./remark.ts";
-import { componentName, sentence, unitName } from "./wording.ts";
+import { componentName, listed, sentence, unitName } from "./wording.ts";
 
 /** At most so many lines of figures; a longer list runs on in the last line. */
 const figureLines = 5;
@@ -64,9 +64,18 @@ function changeText(input: ReplyInput): string {
     by === undefined || !changes(old, by) ? [] : [{ old, by }],
   );
   return alikeChanges(told)
-    .map((group) => `${figures(group.map(({ by }) => by))}, was ${wasText(group)}`)
+    .map((group) => {
+      const now = [...new Set(group.map(({ by }) => by))];
+      // several that one stands for are named each: a total
+      const was = now.length === 1 && group.length > 1 ? totalled(group) : wasText(group);
+      return `${figures(now)}, was ${was}`;
+    })
     .join("; ");
 }
+
+/** "3 lb and 4 lb": what a total stands for. */
+const totalled = (group: readonly { readonly old: JobReading }[]): string =>
+  listed(group.map(({ old }) => figureOf(old)));
 
 function changes(old: JobReading, by: JobReading | undefined): boolean {
   return by === undefined || isChanged(old, by);

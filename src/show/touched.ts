@@ -26,7 +26,8 @@ export function touchedFindings(input: ReplyInput): readonly Finding[] {
     .filter(
       (finding) =>
         !earlier.has(fingerprint(finding)) ||
-        (!fromWords(finding) && spoken.some((r) => speaksOf(finding, r))),
+        (!fromWords(finding) &&
+          spoken.some((r) => speaksOf(finding, r) && !isUnmovedBy(finding, r))),
     );
   // of two that weigh the same, what this message made new is news
   const isNew = (finding: Finding): boolean => !earlier.has(fingerprint(finding));
@@ -52,6 +53,11 @@ export function changedVerdicts(
     const now = worstLevel(input.judgement.findings, f, moved);
     return was === undefined || was === "unknown" || was === now ? [] : [{ check: f.check, was }];
   });
+}
+
+/** Air that leaves a coil's verdict as it was had no part in it. */
+function isUnmovedBy({ check }: Finding, { at }: Reading): boolean {
+  return check === "saturation" && (at === "box" || at === "return_air" || at === "outdoor_air");
 }
 
 /** A leak that was seen, not measured: no news with another pressure. */
@@ -95,7 +101,15 @@ function couldSpeakOf(finding: Finding, reading: Reading): boolean {
   const { of, places } = wordsOfCheck(finding.check);
   if (!of.includes(reading.quantity)) return false;
   if (places !== undefined && !places.some((place) => place === reading.at)) return false;
+  if (finding.check === "saturation" && isOtherSide(finding, reading)) return false;
   return reading.subject === undefined || !contrary(finding.about, reading.subject);
+}
+
+/** A head pressure is no news of what the coil boils at, nor a suction of what condenses. */
+function isOtherSide({ says }: Finding, { at }: Reading): boolean {
+  if (at === undefined) return false;
+  const high = ["discharge", "liquid", "discharge_saturation", "outdoor_air"].includes(at);
+  return high ? /^boils\b/i.test(says) : /^condenses\b/i.test(says);
 }
 
 /** "compressor 1" against "compressor 2": same kind of thing, another one. */

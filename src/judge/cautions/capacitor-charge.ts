@@ -1,10 +1,17 @@
 import type { CautionRule } from "../caution.ts";
-import { nearest, said } from "./fits.ts";
+import { nearest } from "./fits.ts";
+
+/** Caps of valves and ports hold no charge. */
+const valveCaps =
+  /\b(?:schrader|valve|service|port|dust|stem|gas|drain|flare|locking|suction|liquid|king) caps?\b|\bcaps? (?:is |are )?(?:back on|on|off|tight|tightened|snug|retightened|missing|loose)\b|\bcap tubes?\b/g;
 
 export const capacitorCharge: CautionRule = {
   id: "stored_energy",
   severity: "danger",
   says: "Bleed the capacitor through a resistor and read it near 0 V before a finger comes close; its own bleeder may be dead.",
   source: "29 CFR 1910.333(b)(2)(ii)(C); NEC 460.6",
-  fits: (scene) => nearest([2, said(scene, /\bcaps?\b|capacitor|\bmfd\b|microfarad|\buf\b/)]),
+  fits: (scene) => {
+    const words = scene.words.replace(valveCaps, "");
+    return nearest([2, /\bcaps?\b|capacitor|\bmfd\b|microfarad|\buf\b/.test(words)]);
+  },
 };

@@ -1,4 +1,4 @@
-import type { Finding, Level } from "../../model.ts";
+import type { Finding, Level, Reading } from "../../model.ts";
 import { airOf } from "../air.ts";
 import { applicationOf, isHeating } from "../application.ts";
 import {
@@ -11,7 +11,10 @@ import {
 } from "../bands.ts";
 import type { Circuit } from "../circuit.ts";
 import type { Figures } from "../figures.ts";
+import { noteOf } from "../near.ts";
+import { numberOf } from "../pick.ts";
 import type { Scene } from "../scene.ts";
+import { areTogether } from "../together.ts";
 
 /** A saturation temperature against what it works on. */
 interface Comparison {
@@ -110,13 +113,37 @@ function lowSide(cel: number, scene: Scene, figures: Figures): Comparison | unde
     : application === "chiller"
       ? [air.chilledCel, bands.underWater, "under the leaving water"]
       : air.boxCel !== undefined
-        ? [air.boxCel, bands.underBox, "under the box air"]
+        ? [boxBeside(scene, air.boxCel), bands.underBox, "under the box air"]
         : [air.returnCel, bands.underReturn, "under the return air"];
   if (airCel !== undefined) {
     const found = compare(airCel - cel, band, words, figures);
     return { ...found, verdict: turned[found.verdict] };
   }
   return isHeating(scene) ? undefined : withoutAir(cel, evaporatingBand[application], figures);
+}
+
+/** Minutes that a box and its suction may be apart to be held against each other. Common practice, no source. */
+const besideMin = 30;
+
+/** The box air that was read with the suction: one of another hour, or behind a repair, says nothing of it. */
+function boxBeside(scene: Scene, lastCel: number): number | undefined {
+  const suction = scene.readings.findLast(
+    (one) => one.quantity === "pressure" && one.at === "suction",
+  );
+  if (suction === undefined) return lastCel;
+  const box = scene.readings.findLast(
+    (one) =>
+      one.quantity === "temperature" &&
+      one.at === "box" &&
+      areTogether(scene, one, suction) &&
+      minutesApart(scene, one, suction) <= besideMin,
+  );
+  return box === undefined ? undefined : numberOf(box);
+}
+
+function minutesApart(scene: Scene, one: Reading, other: Reading): number {
+  const [a, b] = [one, other].map((each) => Date.parse(noteOf(scene, each)?.at ?? ""));
+  return a === undefined || b === undefined || Number.isNaN(a - b) ? 0 : Math.abs(a - b) / 60_000;
 }
 
 function withoutAir(cel: number, band: Band | undefined, figures: Figures): Comparison | undefined {

@@ -1,6 +1,7 @@
 import type { Finding, Reading } from "../../model.ts";
 import type { Check } from "../check.ts";
-import { noteWords, wordsNear } from "../near.ts";
+import { clauseOf } from "../clause.ts";
+import { noteOf, noteWords, wordsNear } from "../near.ts";
 import { numberOf, ofQuantity } from "../pick.ts";
 import type { Scene } from "../scene.ts";
 import { gist, plain } from "../words.ts";
@@ -36,9 +37,29 @@ export const communication: Check = {
 };
 
 function pairVolts(scene: Scene): number[] {
-  return ofQuantity(scene.readings, "voltage")
-    .filter((one) => isPair(one, scene))
-    .flatMap((one) => numberOf(one) ?? []);
+  const pairs = ofQuantity(scene.readings, "voltage").filter((one) => isPair(one, scene));
+  // read again at a place that has a name, the last counts
+  const last = pairs.filter(
+    (one, at) =>
+      one.subject === undefined ||
+      isUnplugged(scene) ||
+      !pairs
+        .slice(at + 1)
+        .some(
+          (later) => later.subject === one.subject && noteOf(scene, later) !== noteOf(scene, one),
+        ),
+  );
+  return last.flatMap((one) => numberOf(one) ?? []);
+}
+
+const isUnplugged = (scene: Scene): boolean =>
+  scene.seen.some((one) => one.observation === "communication_returns_unplugged") ||
+  /unplug|disconnect|pulled/.test(scene.words);
+
+/** "power at BB-1 0 V, comm pair 0.3 Vdc": the first is no value of the pair. */
+function isPower(reading: Reading, scene: Scene): boolean {
+  const own = clauseOf(scene, reading);
+  return reading.kind !== "dc" && /\bpower\b|\bsupply\b|\bfeed\b/.test(own) && !pairWords.test(own);
 }
 
 /** Low dc voltage said with the pair; a mains or bus voltage beside it is another matter. */
@@ -46,6 +67,7 @@ function isPair(reading: Reading, scene: Scene): boolean {
   const value = numberOf(reading);
   if (value === undefined || value > 60 || reading.kind === "ac" || reading.at === "dc_bus")
     return false;
+  if (isPower(reading, scene)) return false;
   // "comms ok, U V W give 0 volts": what the drive puts out
   if (reading.points?.some((one) => /^[UVWT]\d?$/.test(one)) === true) return false;
   if (/signal|transducer|sensor|supply on/.test(wordsNear(scene, reading))) return false;

@@ -1,4 +1,4 @@
-import type { Finding, Reading } from "../../model.ts";
+import type { Finding, Reading, Statement } from "../../model.ts";
 import type { Check } from "../check.ts";
 import { wordsNear } from "../near.ts";
 import { bySubject, numberOf, numbersOf, ofQuantity } from "../pick.ts";
@@ -105,10 +105,20 @@ function currentFinding(about: string, readings: readonly Reading[], scene: Scen
     : [found(about, "good", `${plain(highest)} A, FLA ${plain(ratedA)}`, "fan:turns")];
 }
 
+/** A fan motor was fitted after the last word of one that stands. */
+function isNewSince({ notes }: Scene): boolean {
+  const last = (holds: (one: Statement) => boolean): number =>
+    notes.findLastIndex(({ statements }) => statements.some(holds));
+  const fitted = last(
+    (one) => one.kind === "part" && one.state === "fitted" && /fan|blower|motor/.test(one.part),
+  );
+  return fitted > last((one) => one.kind === "observation" && stopped.includes(one.observation));
+}
+
 /** A fan that stands with its voltage there. */
 function standingFinding(scene: Scene): Finding[] {
   const stands = scene.seen.some((one) => stopped.includes(one.observation));
-  if (!stands) return [];
+  if (!stands || isNewSince(scene)) return [];
   const own = ofFans(scene, "voltage");
   const said = ofQuantity(scene.readings, "voltage").filter(
     (one) =>

@@ -16,7 +16,8 @@ interface Now {
 export function insulationTrend(now: Now, scene: Scene): Finding[] {
   const told = scene.readings.filter((one) => isSaidOfBefore(scene, one));
   const before = [...pastReadings(scene), ...scene.earlier, ...told].filter(
-    (one) => isInsulation(one) && sameSubject(one, now.about),
+    (one) =>
+      isInsulation(one) && sameSubject(one, now.about) && !isOtherVolts(one, now.about, scene),
   );
   const last = before[before.length - 1];
   const lastOhm = last === undefined ? undefined : numberOf(last);
@@ -44,6 +45,13 @@ export function insulationTrend(now: Now, scene: Scene): Finding[] {
       signs: band === "steady" ? [] : [`insulation:${band}`],
     },
   ];
+}
+
+/** A test at another voltage is no comparison. Source: IEEE 43-2013 12.2.3, from memory. */
+function isOtherVolts(old: Reading, about: string, scene: Scene): boolean {
+  const last = scene.readings.findLast((one) => isInsulation(one) && sameSubject(one, about));
+  const volts = [old.test_voltage, last?.test_voltage];
+  return !volts.includes(undefined) && volts[0] !== volts[1];
 }
 
 function isInsulation(reading: Reading): boolean {

@@ -102,4 +102,15 @@ export const toldPartsRows: readonly ToldRow[] = [
     says: "The drive stops at its current limit: drive, compressor or what the start meets",
     brief: "stops at the current limit",
   },
+  {
+    check: "sensor",
+    sign: "defrosting:fails",
+    words: [/\b(?:heaters?|elements?)\b.{0,24}\b(?:ol|open|0 a(?:mps)?|dead|burn(?:t|ed) out)\b/],
+    unless: /\b(?:crankcase|belly|sump|drain|strip|duct|electric) ?(?:\w+ )?(?:heat|elem)/,
+    mended: /\b(?:heater|element)s?\b/,
+    level: "bad",
+    about: "coil",
+    says: "A defrost heater is told to be open: element or wire broken, and the coil can't clear itself",
+    brief: "defrost heater open",
+  },
 ];

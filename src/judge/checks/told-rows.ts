@@ -210,7 +210,6 @@ export const toldRows: readonly ToldRow[] = [
     sign: "defrosting:fails",
     words: [
       /\b(?:never|won'?t|wont|does(?:n'?t| not)|has(?:n'?t| not))\b.{0,24}\bdefrost/,
-      /\b(?:heaters?|elements?)\b.{0,24}\b(?:ol|open|0 a(?:mps)?|dead|burn(?:t|ed) out)\b/,
       /\bdefrost\b.{0,30}\b(?:never|won'?t|does(?:n'?t| not)|did(?:n'?t| not)|failed|stuck|dead|not (?:turning|working|moving|advancing|coming on))/,
     ],
     unless: /\b(?:crankcase|belly|sump|drain|strip|duct|electric) ?(?:\w+ )?(?:heaters?|elements?)/,

@@ -127,7 +127,8 @@ function isLostOverPart(scene: Scene, reading: Reading): boolean {
   const value = numberOf(reading) ?? 0;
   const clause = clauseOf(scene, reading);
   const small = value > 0 && value < controlBelowV;
-  return (small && (dropped.test(clause) || isHeaded(scene, reading))) || overPart.test(clause);
+  const lost = dropped.test(clause) || overIt.test(clause) || isHeaded(scene, reading);
+  return (small && lost) || overPart.test(clause);
 }
 
 /** "drop lug to wire: L1 0.04, L2 2.7": the sentence began with what its row of volts is. */
@@ -137,9 +138,12 @@ function isHeaded(scene: Scene, reading: Reading): boolean {
 }
 
 const dropped = /\bdrop(?:s|ped)?\b/;
+/** "lug is burnt, 6.1 V across it": lost in the joint, no voltage of the supply. */
+const overIt =
+  /\b(?:over|across) (?:it|(?:the |that |a )?(?:lug|joint|connection|splice|terminal|blade))\b/;
 const overPart = /\b(?:over|across) (?:the |that |a )?(?:pole|contacts?|points)\b/;
-const namesDrops: (scene: Scene) => boolean = perScene(
-  (scene) => dropped.test(scene.words) || overPart.test(scene.words),
+const namesDrops: (scene: Scene) => boolean = perScene((scene) =>
+  [dropped, overIt, overPart].some((words) => words.test(scene.words)),
 );
 
 /** Live at a box or an indoor unit that has a supply of its own, which the outdoor unit's plate does not tell. */

@@ -4,7 +4,7 @@ export const capacitorFailed: Fault = {
   fault: "capacitor_failed",
   says: "the run or start capacitor has failed",
   common: 5,
-  where: { phases: 1 },
+  where: { phases: 1, capacitor: true },
   shows: {
     "capacitor:low": 0.66,
     "capacitor:weak": 0.08,

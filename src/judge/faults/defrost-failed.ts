@@ -10,6 +10,7 @@ export const defrostFailed: Fault = {
     "outdoor_ice:ice_on_outdoor_coil": 0.7,
     "outdoor_ice:defrost_not_working": 0.6,
     "defrosting:fails": 0.9,
+    "mended:defrost": 0.7,
     "suction:low": 0.7,
     "suction:usual": 0.29,
     "superheat:none": 0.2,

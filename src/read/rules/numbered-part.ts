@@ -36,6 +36,15 @@ function valveByNumber(items: readonly Item[], i: number): boolean {
   return led || items[i]?.glued === true || value.value > PARTS;
 }
 
+/** "at the schrader on dairy case 4", "case 4 is 38 F": one of a line of cases, no degrees. */
+function isCase({ items, plain }: Note, i: number): boolean {
+  const noun = items[i - 1];
+  if (noun === undefined || !/\bcase$/.test(plain.slice(noun.from, noun.to))) return false;
+  if (hasValue(items, i + 1)) return true;
+  const before = /\b(?:on|at|in|by|behind|under|from|near|of|into)(?: the| our)?(?: [a-z]+)? $/;
+  return before.test(plain.slice(Math.max(0, noun.from - 24), noun.from));
+}
+
 const counted =
   /(?:^|\s)(?:boards?|modules?|pcbs?|controllers?|cassettes?|indoors|grp|group|bank|tnk|stage)$/;
 
@@ -106,6 +115,10 @@ export const numberedParts: Rule = {
       // "box 2 has 208 on L1 L2": a branch box by its number, no cold room's degrees
       const box = /\bbox$/.test(note.plain.slice(items[i - 1]?.from ?? 0, items[i - 1]?.to ?? 0));
       if (box && items[i + 1]?.text === "has") {
+        state(note, numberedParts.name, [i, i + 1], { kind: "note", about: "place" });
+        return;
+      }
+      if (isCase(note, i)) {
         state(note, numberedParts.name, [i, i + 1], { kind: "note", about: "place" });
         return;
       }

@@ -29,7 +29,7 @@ const forms: readonly (readonly [question: QuestionName, form: RegExp, bare: Reg
   ],
   [
     "handover",
-    /\b(?:anything (?:i|we) (?:should|need to|must) know|what (?:should|must|do) (?:i|we) (?:need to )?know|hand(?: ?over|off) note|(?:taking|i'?ll take|i will take) (?:(?:over )?(?:it|this(?: one| job)?|the job|[a-z]+[- ]?\d+|over)(?: over)? from|over (?:it|this(?: one| job)?|the job|[a-z]+-?\d+)$)|how was it left)\b/,
+    /\b(?:anything (?:i|we) (?:should|need to|must) know|what (?:should|must|do) (?:i|we) (?:need to )?know|hand(?: ?over|off) note|(?:taking|i'?ll take|i will take) (?:(?:over )?(?:it|this(?: one| job)?|the job|[a-z]+[- ]?\d+|over)(?: over)? from|over (?:it|this(?: one| job)?|the job|[a-z]+-?\d+)$)|how was it left)\b|^(?:(?:ok|now|so|i'?m|i am|i'?ll be|we'?re) )*(?:taking|i'?ll take|i will take|took|i took) over(?: [a-z'&-]+){1,4}$/,
     /^(?:hand ?over|handoff)$/,
   ],
   [
@@ -48,6 +48,11 @@ const forms: readonly (readonly [question: QuestionName, form: RegExp, bare: Reg
     /^(?:who is there|whos there)$/,
   ],
   [
+    "locks",
+    /^(?:whose lock|who(?:s|'s| has| put)? (?:has )?(?:(?:a|the|his|her) )?lock(?:ed|s)?\b|what(?:s|'s| is)? (?:still )?locked|(?:is|are) (?:it|that|this|everything|the [a-z]+) (?:still )?locked|any locks\b|list (?:of )?(?:the )?locks|which (?:units?|machines?|jobs?) (?:is|are) locked|locks? (?:on|still on|out)\b)/,
+    /^(?:locks|lock list|lockouts)$/,
+  ],
+  [
     "history",
     /\b(?:history|what did (?:i|we|he|she|they) (?:do|find)|last time we were|been here before|who was here|previous visits?|past visits?|when were we|anything done here|what was done)\b/,
     /^history$/,
@@ -64,14 +69,14 @@ const forms: readonly (readonly [question: QuestionName, form: RegExp, bare: Reg
 ];
 
 /** Asked without a question mark too, where hardly a word stands beside it. */
-const brief = new Set<QuestionName>(["handover", "customer", "bring", "who"]);
+const brief = new Set<QuestionName>(["handover", "customer", "bring", "who", "locks"]);
 /** Nothing but a question reads so. */
 const plainly = new Set<QuestionName>(["summary", "next", "export", "shared"]);
 
 /** Whole sentences that hand a job over are longer than other questions without a mark. */
 const longestTaking = 14;
 const takingOver =
-  /\b(?:taking|i'?ll take|i have|i'?ve got) (?:over\b|it\b|this\b|[a-z]+[- ]?\d+\b)/;
+  /\b(?:taking|took|i'?ll take|i will take|i have|i'?ve got) (?:over\b|it\b|this\b|[a-z]+[- ]?\d+\b)/;
 
 function questionOf(plain: string): QuestionName | undefined {
   const asked = plain.endsWith("?");
@@ -115,7 +120,7 @@ function startOf(question: QuestionName, whole: string, tail: string): number {
 export const questions: Rule = {
   name: "<question>",
   heads:
-    "which|share|common|is|why|how|what|whats|next|history|summary|summarize|sum|recap|export|spreadsheet|status|help|where|board|jobs|who|whos|when|anything|previous|past|been|last|commands|show|send|wrap|tell|bring|taking|handover|handoff|hand|customer|readings|superheat|super|subcooling|subcool|sub|sh|sc|split|delta|ratio|approach|imbalance|unbalance",
+    "which|whose|lock|locks|locked|lockouts|list|are|share|common|is|why|how|what|whats|next|history|summary|summarize|sum|recap|export|spreadsheet|status|help|where|board|jobs|who|whos|when|anything|previous|past|been|last|commands|show|send|wrap|tell|bring|taking|handover|handoff|hand|customer|readings|superheat|super|subcooling|subcool|sub|sh|sc|split|delta|ratio|approach|imbalance|unbalance",
   apply: (note: Note) => {
     if (note.plain.length > 300) return;
     const trimmed = note.plain.trim();

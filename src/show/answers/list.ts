@@ -7,6 +7,7 @@ import { handover } from "./handover.ts";
 import { help } from "./help.ts";
 import { history } from "./history.ts";
 import { how } from "./how.ts";
+import { locks } from "./locks.ts";
 import { next } from "./next.ts";
 import { reading } from "./reading.ts";
 import { shared } from "./shared.ts";
@@ -31,4 +32,5 @@ export const answers = {
   reading,
   who,
   shared,
+  locks,
 } as const satisfies Record<QuestionName, Answer>;

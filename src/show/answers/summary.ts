@@ -58,7 +58,8 @@ function headLine(input: ReplyInput, job: Job): string {
 function causeLine(input: ReplyInput): string {
   const [top] = namedCauses(input.judgement);
   if (top === undefined) return "";
-  const reason = top.for[0];
+  // what was found says more than what was done about it
+  const reason = top.for.find((one) => !one.startsWith("done:")) ?? top.for[0];
   const because = reason === undefined ? "" : `, ${reasonWords(reason, input.judgement)}`;
   return sentence(`Cause ${likelihood(top)}: ${faultWords(top.fault)}${because}`);
 }

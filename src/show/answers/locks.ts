@@ -1,0 +1,40 @@
+import type { Job, ReplyInput } from "../../model.ts";
+import { dayAndMonth } from "../days.ts";
+import { localTime } from "../local-time.ts";
+import { personsOwn, sentence } from "../wording.ts";
+import type { Answer } from "./answer.ts";
+
+const mostLines = 12;
+
+/** Whose locks hang where and since when: of the job that is meant, else of every unit that is locked. */
+export const locks: Answer = (input) => {
+  const { job } = input;
+  const asked = job === undefined ? input.jobs : [job];
+  const lines = asked.flatMap((one) => lockLines(input, one));
+  if (lines.length > 0) return lines.slice(0, mostLines).join("\n");
+  // nobody's word is no proof that nothing hangs there
+  return job === undefined
+    ? "No lock was told of. That proves nothing dead."
+    : `${placeOf(job)}: no lock was told of. That proves nothing dead.`;
+};
+
+function lockLines(input: ReplyInput, job: Job): readonly string[] {
+  return job.machine.locks.map((lock) => {
+    const at = lock.where?.replace(/^(?:(?:at|on|in) )?(?:the )?/i, "");
+    const where = at === undefined ? "" : ` at the ${at}`;
+    const owner = personsOwn(lock.who, input.names);
+    return sentence(`${placeOf(job)}: ${owner} lock${where}, since ${when(input, lock.since)}`);
+  });
+}
+
+function placeOf(job: Job): string {
+  const unit = [job.site, job.equipment].filter((word) => word !== null).join(" ");
+  return unit === "" ? `Job ${job.job}` : `Job ${job.job} ${unit}`;
+}
+
+function when(input: ReplyInput, iso: string): string {
+  const moment = localTime(iso, input.time_zone);
+  const today = localTime(input.message.at, input.time_zone)?.date;
+  if (moment === undefined) return iso;
+  return moment.date === today ? moment.time : `${dayAndMonth(moment.date)} ${moment.time}`;
+}
