@@ -30,5 +30,7 @@ function labelled(label: Draft, measured: Draft, items: readonly Item[]): void {
     .some(({ text }) =>
       /^(?:meter|get|got|getting|measures|measured|measuring|tested|tests)$/.test(text),
     );
-  if (says && meter) label.rating = "nominal";
+  // "the start cap's 88 to 108 and tests 90"
+  const range = !Number.isNaN(label.high) && Number.isNaN(measured.high);
+  if ((says || range) && meter) label.rating = "nominal";
 }

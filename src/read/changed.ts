@@ -67,6 +67,7 @@ export function changed(
   const behind = items.slice(right.index + 1, right.index + 4);
   if (left.place === "dc_bus" && behind.some(({ text }) => /^(?:legs?|each|all|per)$/.test(text)))
     return false;
+  if (toldBack(items, right)) return false;
   if (endsRow(items, left) && !isNumber(items[right.index + 1])) return false;
   if (left.unit?.dimension === "mass" || right.unit?.dimension === "mass") return false;
   // "68F to 52F read 533": what a gauge read, no temperature
@@ -124,6 +125,16 @@ export function changed(
   if (!right.now && (gap.roles & role.change) === 0 && !held)
     return wasThen(items, left, right, gap);
   return (gap.roles & verbs) !== 0 && !gap.list;
+}
+
+/** "391 at 68 degrees, it was 82 this morning": told back, not what became of the first. */
+function toldBack(items: readonly Item[], right: Draft): boolean {
+  const was = items
+    .slice(Math.max(0, right.index - 2), right.index)
+    .some(({ text }) => text === "was");
+  const [next, after] = [items[right.index + 1], items[right.index + 2]];
+  const when = next?.text === "this" || next?.text === "earlier" || after?.text === "morning";
+  return was && when;
 }
 
 /** "207 209 and 206 and it drops to 199": the last leg of a row that stands for itself. */

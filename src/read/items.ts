@@ -102,6 +102,9 @@ function setsOne(build: Building, found: Phrase, word: Word): boolean {
   if (word.label?.rating !== "setpoint" || build.tokens[found.end - 1]?.text !== "set")
     return false;
   const next = build.tokens[found.end];
+  // "set the static to one inch"
+  const to = build.tokens[found.end + 2];
+  if (to?.text === "to" && build.tokens[found.end + 3]?.word?.number !== undefined) return false;
   return ((next?.word?.roles ?? 0) & role.article) !== 0 && next?.text !== "a";
 }
 

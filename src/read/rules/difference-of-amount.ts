@@ -1,6 +1,6 @@
 import { type Item, itemKind } from "../item.ts";
 import { isNitrogen } from "../nitrogen-name.ts";
-import { type Rule, state } from "../note.ts";
+import { type Note, type Rule, state } from "../note.ts";
 import { role } from "../word.ts";
 import { freeNumber, textAt } from "./near.ts";
 
@@ -31,6 +31,20 @@ const rate =
 
 const marks =
   /^(?:sp|setpoint|set|target|normal|spec|design|nameplate|usual|plate|rated|max|expected|stat|where|what)$/;
+
+const pace =
+  /^(?:an?|per|every) (?:minute|min|second|sec|hour|hr)\b(?! (?:later|after|ago|in|into|apart)\b)/;
+const paced: ReadonlySet<string> = new Set(["pressure", "low_pressure", "temperature"]);
+
+/** "680 microns and dropping about fifty a minute": how fast, not where it stands. */
+function howFast(note: Note, item: Item, i: number): boolean {
+  const { unit } = item;
+  if (unit !== undefined && !paced.has(unit.dimension)) return false;
+  const before = note.items.slice(Math.max(0, i - 3), i);
+  if (!before.some(({ text }) => /^(?:drop|ris|climb|fall|los|gain|leak|creep|mov|com)/.test(text)))
+    return false;
+  return pace.test(note.plain.slice(item.to, item.to + 24).trimStart());
+}
 
 /** "10 deg lower", "30 psi higher than normal", "box 4 over sp": beside another figure, none of its own. */
 function offBy(items: readonly Item[], i: number): boolean {
@@ -139,6 +153,8 @@ export const differences: Rule = {
     "total",
     "per",
     "a",
+    "an",
+    "every",
     "at",
     "/",
   ].join("|"),
@@ -152,6 +168,11 @@ export const differences: Rule = {
       }
       if (freeNumber(item) && nearEachOther(items, i)) {
         state(note, differences.name, [i - 1, i + 3], { kind: "note", about: "difference" });
+        return;
+      }
+      if (freeNumber(item) && howFast(note, item, i)) {
+        const end = items[i + 1]?.unit?.dimension === "time" ? i + 2 : i + 1;
+        state(note, differences.name, [i, end], { kind: "note", about: "rate" });
         return;
       }
       if (freeNumber(item) && offBy(items, i)) {
