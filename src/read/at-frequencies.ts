@@ -3,6 +3,7 @@ import type { Item } from "./item.ts";
 
 /** "amps at 60hz 41, at 45hz 29": at each frequency what was drawn there, no second frequency. */
 export function atFrequencies(list: readonly Draft[], items: readonly Item[]): void {
+  againAtFrequency(list, items);
   const amps = items.some(({ label, text }) => label?.quantity === "current" || text === "amps");
   if (!amps) return;
   list.forEach((draft, order) => {
@@ -10,5 +11,23 @@ export function atFrequencies(list: readonly Draft[], items: readonly Item[]): v
     if (left?.unit?.dimension !== "frequency" || !left.ownUnit || draft.unit !== undefined) return;
     const at = /^(?:at|@)$/.test(items[left.index - 1]?.text ?? "");
     if (at && draft.index === left.index + 1 && draft.named === undefined) draft.named = "current";
+  });
+}
+
+/** "40.9 A @ 60 Hz 38.2 at 52": the second value is drawn at the second frequency. */
+function againAtFrequency(list: readonly Draft[], items: readonly Item[]): void {
+  const joint = (one: Draft): boolean => /^(?:at|@)$/.test(items[one.index - 1]?.text ?? "");
+  list.forEach((draft, order) => {
+    const [drawn, left, next] = [list[order - 2], list[order - 1], list[order + 1]];
+    if (drawn?.unit?.dimension !== "current" || left?.unit?.dimension !== "frequency") return;
+    if (next === undefined || next.index !== draft.index + 2 || !joint(left) || !joint(next))
+      return;
+    if (draft.unit !== undefined || next.unit !== undefined || draft.named !== undefined) return;
+    const far = draft.value / drawn.value;
+    if (far < 0.2 || far > 5 || next.value < 10 || next.value > 130) return;
+    draft.named = "current";
+    next.named = "frequency";
+    next.unit = left.unit;
+    next.assumedUnit = true;
   });
 }

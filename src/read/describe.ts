@@ -123,6 +123,8 @@ function take(draft: Draft, items: readonly Item[], index: number): void {
       }
       if (item.label !== undefined) takeLabel(draft, item.label);
       // "lps 20/45": a switch, no litres
+      // "pls fix suct to 66": please, no pulses
+      if (item.text === "pls" && index < draft.index) return;
       if (item.text === "lps" && index !== draft.index + 1 && draft.named === undefined) return;
       if (!draft.ownUnit && draft.unit === undefined) draft.unit = item.unit;
       return;

@@ -139,6 +139,24 @@ function dropNots(drafts: readonly Draft[], items: readonly Item[]): void {
   });
 }
 
+/** "thats unit 2 not 1", "at 250v not 500", "was 72 typo": a name or a figure that is denied, no value. */
+function dropDenied(drafts: readonly Draft[], items: readonly Item[]): void {
+  for (const [order, draft] of drafts.entries()) {
+    const item = items[draft.index];
+    if (draft.gone || item === undefined || item.kind !== itemKind.number) continue;
+    const [word, left, behind] = [-1, -2, 1].map((step) => items[draft.index + step]);
+    const name = left?.kind === itemKind.subject && item.unit === undefined && draft.value <= 40;
+    const tester = left?.unit?.dimension === "voltage" && item.unit === undefined;
+    const typo = word?.text === "was" && /^(?:typo|wrong|mistake)$/.test(behind?.text ?? "");
+    const first = drafts[0] !== draft && /^[(,]$/.test(left?.text ?? "");
+    if (!(word?.text === "not" && (name || tester)) && !(typo && first)) continue;
+    draft.gone = true;
+    item.owner = "not <value>";
+    const next = drafts[order + 1];
+    if (name && next?.sentence === draft.sentence) next.subject ??= left.subject;
+  }
+}
+
 /** Where the clause begins and ends that an item stands in. */
 function clauseOf(items: readonly Item[], index: number): readonly [number, number] {
   const ends = (item: Item): boolean => item.text === "," || isStrongBreak(item);
@@ -190,6 +208,7 @@ export function measure(note: Note): void {
   chain(drafts, items);
   correct(note, drafts);
   dropNots(drafts, items);
+  dropDenied(drafts, items);
   repeat(note, drafts);
   bothPlaces(drafts, items);
   carryAction(note, drafts);

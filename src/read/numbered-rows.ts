@@ -7,7 +7,9 @@ function familyBefore(items: readonly Item[], list: readonly Draft[], order: num
   const subject = list[order - 1]?.subject ?? "";
   const match = /^(lead |L|T)(\d)$/.exec(said) ?? /^(.+ )(\d)$/.exec(said === "" ? subject : "");
   if (match !== null) return `${match[1]}${match[2]}`;
-  return items.some((item) => item.text === "leads") ? "lead 0" : "";
+  // "gnd test 1 ol 2 ol 3 .2M"
+  const told = items.some((item) => item.text === "leads" || item.kind === itemKind.ground);
+  return told ? "lead 0" : "";
 }
 
 /** A small whole number that stands right before a value of its own. */
@@ -46,6 +48,7 @@ export function numberedRows(list: readonly Draft[], items: readonly Item[]): vo
       if (item !== undefined) item.owner = "<row> <value>";
       if (/^(?:lead |L|T)$/.test(name)) next.points = [[`${name}${draft.value}`]];
       else next.subject = `${name}${draft.value}`;
+      next.subject ??= draft.subject;
       next.before = [draft.index, ...next.before];
     }
   }

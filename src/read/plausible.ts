@@ -107,6 +107,8 @@ export function byState(draft: Draft, list: readonly Draft[], items: readonly It
     /^settl|^level(?:s|ed|led|ing)/.test(items[draft.index - 1]?.text ?? "") ||
     /^settl|^level(?:s|ed|led|ing)/.test(items[draft.index - 2]?.text ?? "");
   if (!settled || draft.value < 0.3 || draft.value >= 170) return;
+  // "24.9 no load 19.2 loaded": volts sag as well
+  if (items.some(({ text }, i) => text === "load" && items[i - 1]?.text === "no")) return;
   // "fan 3 of 4 running"
   if (items[draft.index - 1]?.text === "of") return;
   if (items.some((item) => weighed.test(item.text))) return;

@@ -71,6 +71,17 @@ function rowBehind(items: readonly Item[], from: number): number[] {
   return row;
 }
 
+/** "sh 4 6 4 5 ckts 1-4": the values that stand right before the names. */
+function rowAhead(items: readonly Item[], last: number): number[] {
+  const row: number[] = [];
+  for (let i = last; i >= 0; i--) {
+    const item = items[i];
+    if (item?.kind !== itemKind.number || item.owner !== undefined) break;
+    row.unshift(i);
+  }
+  return row;
+}
+
 /** "comps 1-4", "compressors one and two": several by their noun; one more is next to the first. */
 function several(note: Note, item: Item, numbers: readonly number[]): boolean {
   const noun = note.plain.slice(item.from, item.to);
@@ -80,7 +91,8 @@ function several(note: Note, item: Item, numbers: readonly number[]): boolean {
 
 /** Names the values one each; where there are others the numbers are names alone. */
 function assign(note: Note, noun: string, named: Named, from: number): void {
-  const row = rowBehind(note.items, named.end);
+  const behind = rowBehind(note.items, named.end);
+  const row = behind.length > 0 ? behind : rowAhead(note.items, from - 2);
   if (row.length === named.numbers.length)
     row.forEach((at, order) => {
       const value = note.items[at];
