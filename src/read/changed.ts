@@ -61,6 +61,11 @@ export function changed(
   )
     return false;
   if (Number.isNaN(left.value) || Number.isNaN(right.value)) return false;
+  // "supply 132 rtn 71 rise 61": what lies between the two airs
+  if (items[right.index - 1]?.text === "rise" && left.place?.endsWith("_air") === true) {
+    right.named = "temperature_difference";
+    return false;
+  }
   // the peak of a start and what it runs at are two readings
   if (left.stat === "peak" && left.state === "start" && right.state === "running") return false;
   // "bus 590, now 14.2 each leg": a bus has no legs

@@ -77,3 +77,11 @@ export function bulbPairs(drafts: readonly Draft[], items: readonly Item[]): voi
     if (left.place === right.place && right.value < left.value) right.question = "quantity";
   });
 }
+
+/** "48 psi at 41": behind the pressure and "at" no second pressure stands. */
+export function atWarmth(draft: Draft, items: readonly Item[]): void {
+  if (draft.quantity !== "pressure" || draft.ownUnit) return;
+  const left = items[draft.index - 2];
+  if (items[draft.index - 1]?.text !== "at" || left?.unit?.dimension !== "pressure") return;
+  draft.question = "quantity";
+}

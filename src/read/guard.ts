@@ -8,6 +8,7 @@ import { bottleWeighed, guardGas } from "./guard-gas.ts";
 import { beyondJunction, legsOfFrequency } from "./guard-legs.ts";
 import { oilLevel, oilWeighed } from "./guard-oil.ts";
 import {
+  atWarmth,
   bulbPairs,
   degreesAcross,
   farFeet,
@@ -228,6 +229,7 @@ export function guard(drafts: readonly Draft[], items: readonly Item[], units: U
     if (!draft.gone) farInches(draft, items);
     if (!draft.gone) otherUnits(draft, items);
     if (!draft.gone) farFeet(draft, items);
+    if (!draft.gone) atWarmth(draft, items);
     if (!draft.gone) degreesAcross(draft, items);
     if (draft.gone || draft.ownUnit) continue;
     madeOfMegohms(draft);

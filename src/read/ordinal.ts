@@ -103,6 +103,13 @@ function digitOrdinal(build: Building, i: number, noun: Noun): Ordinal | undefin
   if (token.text.includes(".") || token.text.includes(",")) return undefined;
   if (token.value > noun.upTo && !roomUnit(build, i, noun)) return undefined;
   if (noun.kind !== "aside" && token.value === 0) return undefined;
+  // "wic 39 wif -4": how cold, no name
+  if (
+    noun.kind === "tag" &&
+    /^(?:wic|wif)$/.test(build.tokens[i - 1]?.text ?? "") &&
+    token.value > 20
+  )
+    return undefined;
   if (noun.kind === "tag" && build.tokens[i - 1]?.text === "hp" && token.value > 40)
     return undefined;
   const next = build.tokens[i + 1];

@@ -221,6 +221,9 @@ function isResult(items: readonly Item[], i: number): boolean {
 /** "dropping .3/h": how fast, nothing that was read. */
 function isRate(items: readonly Item[], i: number): boolean {
   const [stroke, time] = [items[i + 1], items[i + 2]];
+  // "sf 1.15": a motor's service factor
+  const own = items[i]?.value ?? 0;
+  if (items[i - 1]?.text === "sf" && own > 1 && own < 1.5) return true;
   // "88k btuh"
   if (stroke?.text === "k" && /^btu/.test(time?.text ?? "")) return true;
   if (items[i]?.kind !== itemKind.number || stroke?.text !== "/" || time?.glued !== true)

@@ -104,7 +104,7 @@ function bought(items: readonly Item[], i: number): boolean {
 export const breakers: Rule = {
   name: "<number> amp breaker",
   heads:
-    "breaker|breakers|fuse|fuses|fused|brkr|bkr|pole|disconnect|disco|disc|contactor|contactors|feeder|ocpd|ocp|service|cb|relay|wire|wiring|receptacle|circuit|transformer|xfmr|panel|plug|cord|outlet|switch|gfci|toggle|breaker's|poles|three|unit|motor|compressor|system|feed|board|p|coil|supply|rail|logic|source",
+    "breaker|breakers|fuse|fuses|fused|brkr|bkr|pole|disconnect|disco|disc|contactor|contactors|feeder|ocpd|ocp|service|cb|relay|wire|wiring|receptacle|circuit|transformer|xfmr|panel|plug|cord|outlet|switch|gfci|toggle|breaker's|poles|three|unit|motor|compressor|system|sys|feed|board|p|coil|supply|rail|logic|source",
   needs: "number",
   apply: (note) => {
     const { items } = note;
@@ -131,7 +131,7 @@ export const breakers: Rule = {
       if (bare) {
         if (next === "breaker" || next === "fuse" || next === "fuses")
           state(note, breakers.name, [i, i + 2], { kind: "note", about: "size" });
-        else if (/^(?:fused|fuses)$/.test(textAt(items, i - 1)) && item.value % 5 === 0)
+        else if (/^(?:fused|fuses|brkr|bkr)$/.test(textAt(items, i - 1)) && item.value % 5 === 0)
           // "60a fused 45"
           state(note, breakers.name, [i, i + 1], { kind: "note", about: "size" });
         else if (isArticle(items[i - 1]) && own.has(textAt(items, i - 3)))
@@ -159,6 +159,7 @@ export const breakers: Rule = {
           next === "motor" ||
           next === "compressor" ||
           next === "system" ||
+          next === "sys" ||
           next === "service" ||
           next === "relay" ||
           next === "board"

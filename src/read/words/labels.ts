@@ -127,7 +127,7 @@ const places: readonly Row[] = [
     { place: "box", hint: "temperature" },
   ],
   [
-    "walk in|walkin|wic|wif|cooler|freezer|reach in|frzr|walk in cooler|walk in freezer|walkin cooler|walkin freezer|reach ins",
+    "prep table|prep tables|prep cooler|walk in|walkin|wic|wif|cooler|freezer|reach in|frzr|walk in cooler|walk in freezer|walkin cooler|walkin freezer|reach ins",
     { place: "box", hint: "temperature" },
   ],
   [

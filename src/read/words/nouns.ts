@@ -49,6 +49,8 @@ export const nounWords: readonly Row[] = [
   ["module|mod", { kind: "subject", name: "module", letters: true, upTo: 16 }],
   ["evaporator|evap", { kind: "subject", name: "evaporator", upTo: 12 }],
   ["condenser|cond", { kind: "subject", name: "condenser", upTo: 12 }],
+  ["rack|racks", { kind: "subject", name: "rack", letters: true, upTo: 16 }],
+  ["reach in|reachin", { kind: "subject", name: "reach-in", upTo: 20 }],
   ["walk in|walkin|walk in cooler|walk in freezer", { kind: "subject", name: "walk-in", upTo: 40 }],
   ["heat strip|strip heater|strip", { kind: "subject", name: "heat strip", upTo: 12 }],
   ["tower|cooling tower", { kind: "subject", name: "tower", upTo: 12 }],
