@@ -129,14 +129,16 @@ test("each single write is refused once: nothing of its step is kept, and the ne
 test("the program, where the system lets no file grow: it says so, ends, and goes on later", () => {
   const main = "dist/adapters/command-line/main.js";
   expect(existsSync(main), "the build is missing: npm run build").toBe(true);
-  const db = join(mkdtempSync(join(tmpdir(), "full-")), "a.db");
-  const replay = ["replay", "fixtures/days/day-b/day.jsonl", "--db", db];
-  const run = (blocks: string) =>
+  const folder = mkdtempSync(join(tmpdir(), "full-"));
+  const [db, quietDb] = [join(folder, "a.db"), join(folder, "quiet.db")];
+  const replay = ["replay", "fixtures/days/day-b/day.jsonl", "--db"];
+  const run = (blocks: string, store = db) =>
     spawnSync(
       "sh",
-      ["-c", `ulimit -f ${blocks} && exec "$@"`, "sh", process.execPath, main, ...replay],
+      ["-c", `ulimit -f ${blocks} && exec "$@"`, "sh", process.execPath, main, ...replay, store],
       { encoding: "utf8" },
     );
+  expect(run("unlimited", quietDb).status).toBe(0);
   const answered = new Set<string>();
   // blocks of 512 or 1024 bytes, as the shell has it: some messages, some more, all
   const ends: (number | null)[] = [];
@@ -155,7 +157,9 @@ test("the program, where the system lets no file grow: it says so, ends, and goe
 
   expect(verifyStore(bot.store).faults).toEqual([]);
   const { jobs, said } = endOf(bot);
-  const undisturbed = quiet(script);
+  const other = botAt(quietDb);
+  const undisturbed = endOf(other);
+  closeStore(other.store);
   expect(jobs).toEqual(undisturbed.jobs);
   expect(said).toEqual(undisturbed.said);
   // an answer is told once, and none is left out
