@@ -5,6 +5,11 @@ type Event =
   | { readonly at: string; readonly who: string; readonly statement: JobStatement["statement"] }
   | { readonly at: string; readonly who: string; readonly readings: readonly JobReading[] };
 
+const procedure = "by procedure: lock since ";
+
+/** What an office's note takes off: the lock that hangs since a moment (ISO). */
+export const byProcedure = (since: string): string => `${procedure}${since}`;
+
 const unknownMachine: Machine = {
   power: "unknown",
   locks: [],
@@ -65,8 +70,12 @@ function afterStatement(
     statement.lock === "off" ||
     (statement.lock === undefined && statement.action === "unlocked")
   ) {
-    // only its owner takes a lock off
-    const locks = next.locks.filter((old) => old.who !== who);
+    // only its owner takes a lock off, or the office's procedure the one that it names
+    const locks = next.locks.filter((old) =>
+      statement.what?.startsWith(procedure) === true
+        ? statement.what !== byProcedure(old.since)
+        : old.who !== who,
+    );
     next = { ...next, locks, power: locks.length > 0 ? next.power : "off" };
   }
   if (statement.action === "power_off") next = { ...next, power: offOr(next) };

@@ -1,5 +1,6 @@
 import type { Aside } from "./aside.ts";
 import { leaveIt } from "./leave-it.ts";
+import { lockByProcedure } from "./lock-by-procedure.ts";
 import { nearMiss } from "./near-miss.ts";
 import { partArrived } from "./part-arrived.ts";
 import { plot } from "./plot.ts";
@@ -12,6 +13,7 @@ export const asides: readonly Aside[] = [
   nearMiss,
   quiet,
   leaveIt,
+  lockByProcedure,
   whichStands,
   partArrived,
   secondLook,

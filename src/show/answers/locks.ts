@@ -14,8 +14,8 @@ export const locks: Answer = (input) => {
   if (lines.length > 0) return lines.slice(0, mostLines).join("\n");
   // nobody's word is no proof that nothing hangs there
   return job === undefined
-    ? "No lock was told of. That proves nothing dead."
-    : `${placeOf(job)}: no lock was told of. That proves nothing dead.`;
+    ? "No lock is on, by what was told. That proves nothing dead."
+    : `${placeOf(job)}: no lock is on, by what was told. That proves nothing dead.`;
 };
 
 function lockLines(input: ReplyInput, job: Job): readonly string[] {

@@ -18,7 +18,7 @@ export const supplySheet: SheetMaker = {
     {
       name: "unbalance percent",
       kind: "number",
-      about: "of the job's set: greatest deviation over the mean",
+      about: "of the three read together: greatest deviation over the mean",
     },
     {
       name: "worst of site",
@@ -29,21 +29,45 @@ export const supplySheet: SheetMaker = {
     { name: "message", kind: "text", about: "message that it came with" },
   ],
   rows: (record) => {
-    const sets = record.jobs.filter((entry) => lineVolts(record, entry).length > 0);
+    const jobs = record.jobs.map((entry) => ({ entry, sets: setsOf(lineVolts(record, entry)) }));
     const worst = new Map<string, number>();
-    for (const entry of sets) {
+    for (const { entry, sets } of jobs) {
       const site = entry.job.site ?? "";
-      worst.set(site, Math.max(worst.get(site) ?? 0, unbalanceOf(entry) ?? 0));
+      const all = sets.map((set) => unbalanceOf(set) ?? 0);
+      worst.set(site, Math.max(worst.get(site) ?? 0, ...all));
     }
-    return sets
-      .flatMap((entry) => lineVolts(record, entry).map((reading) => ({ entry, reading })))
-      .map(({ entry, reading }) => {
-        const unbalance = unbalanceOf(entry);
+    return jobs.flatMap(({ entry, sets }) =>
+      sets.flatMap((set) => {
+        const unbalance = unbalanceOf(set);
         const isWorst = unbalance !== undefined && unbalance === worst.get(entry.job.site ?? "");
-        return supplyRow(record, entry, { reading, unbalance, isWorst });
-      });
+        return set.map((reading) => supplyRow(record, entry, { reading, unbalance, isWorst }));
+      }),
+    );
   },
 };
+
+/** Voltages of one look at the supply come within so long; our choice, no source. */
+const togetherMs = 10 * 60_000;
+
+/** Voltages that were read together; the same pair read again begins the next set. */
+function setsOf(readings: readonly JobReading[]): readonly (readonly JobReading[])[] {
+  const sets: JobReading[][] = [];
+  for (const reading of [...readings].sort((a, b) => Date.parse(a.taken) - Date.parse(b.taken))) {
+    const set = sets.at(-1);
+    const last = set?.at(-1);
+    const near =
+      last !== undefined && Date.parse(reading.taken) - Date.parse(last.taken) <= togetherMs;
+    const again =
+      reading.points === undefined
+        ? last?.message !== reading.message
+        : set?.some((one) => pairOf(one) === pairOf(reading)) === true;
+    if (set !== undefined && near && !again) set.push(reading);
+    else sets.push([reading]);
+  }
+  return sets;
+}
+
+const pairOf = ({ points }: JobReading): string => [...(points ?? [])].sort().join();
 
 function supplyRow(
   record: DayRecord,
@@ -86,8 +110,13 @@ function lineVolts(record: DayRecord, { job }: ExportJob): readonly JobReading[]
   );
 }
 
-function unbalanceOf({ judgement }: ExportJob): number | undefined {
-  return judgement.findings.find(
-    (f) => f.check === "supply" && f.values.unbalance_percent !== undefined,
-  )?.values.unbalance_percent;
+/** Percent: greatest deviation from the mean over the mean; of three alone. Source: NEMA MG 1. */
+function unbalanceOf(set: readonly JobReading[]): number | undefined {
+  const volts = set.flatMap(({ value }) => (typeof value === "number" ? [value] : []));
+  const between = set.every(({ points }) => points === undefined || points.every(isLine));
+  if (volts.length !== 3 || !between) return undefined;
+  const mean = volts.reduce((sum, one) => sum + one, 0) / volts.length;
+  return (100 * Math.max(...volts.map((one) => Math.abs(one - mean)))) / mean;
 }
+
+const isLine = (point: string): boolean => point !== "N";
