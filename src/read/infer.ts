@@ -224,9 +224,6 @@ function contrasts(draft: Draft, right: Draft, items: readonly Item[]): boolean 
   return gap.bare && !sides.some((item) => /^(?:in|out|up|down|at|@)$/.test(item.text));
 }
 
-/** What a gauge on the circuit shows: a value told by the clock may go on with it. */
-const onGauge: readonly (string | undefined)[] = ["vacuum", "pressure"];
-
 /** Gives each draft its quantity and its unit, from itself, its neighbours, the message, the job. */
 export function infer(
   drafts: readonly Draft[],
@@ -276,8 +273,7 @@ export function infer(
   inOrder(list, items, context);
   startsDraw(list, items);
   if (peaksAndRuns(list)) for (const draft of list) byState(draft, list, items);
-  // volts or megohms read before have no say in a vacuum that is shut off in this message
-  if (!onGauge.includes(context.readings.at(-1)?.quantity)) byIsolation(list, items);
+  byIsolation(list, items, context);
   for (const draft of list) if (draft.quantity === undefined) fromContext(draft, items, context);
   byCapacitor(list, items);
   byIsolation(list, items);

@@ -67,8 +67,16 @@ function shutBefore(draft: Draft, list: readonly Draft[], items: readonly Item[]
   return microns && shut;
 }
 
-/** "280 isolated, 310 after ten minutes": values told by the clock once the pump is shut off. */
-export function byIsolation(list: readonly Draft[], items: readonly Item[]): void {
+/**
+ * "280 isolated, 310 after ten minutes": values told by the clock once the pump is shut off. With a
+ * context only where no gauge was read last: volts or megohms have no say in this vacuum.
+ */
+export function byIsolation(
+  list: readonly Draft[],
+  items: readonly Item[],
+  context?: Context,
+): void {
+  if (/^(?:vacuum|pressure)$/.test(context?.readings.at(-1)?.quantity ?? "")) return;
   if (!list.some((draft) => draft.quantity === undefined && draft.unit === undefined)) return;
   const shut = items.some((item) => item.signs?.some((sign) => isolated.includes(sign)));
   if (!shut) return;
