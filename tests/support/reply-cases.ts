@@ -1,4 +1,5 @@
 import type { Job, ReplyInput } from "../../src/model.ts";
+import { sameOrMore } from "../../src/show/charge-question.ts";
 import type { ReplyContext } from "./lint-reply.ts";
 import { finding, input, job, reading, statement } from "./reply-input.ts";
 
@@ -543,6 +544,60 @@ export const replyCases: readonly ReplyCase[] = [
     context: { lines: 4 },
   },
   { title: "nobody is there", input: input({ understood: asks("who") }) },
+  {
+    title: "whose lock is on it",
+    input: input({
+      understood: asks("locks"),
+      job: {
+        ...job,
+        machine: {
+          ...job.machine,
+          locks: [{ who: "bram", where: "at the roof disconnect", since: job.opened }],
+        },
+      },
+    }),
+  },
+  { title: "no lock is on", input: input({ understood: asks("locks") }) },
+  {
+    title: "beside the last visit and the sister",
+    input: input({
+      readings: [oldMegs("60 megohm", 60, 500)],
+      past: {
+        before: {
+          was: oldMegs("655 megohm", 655, 500),
+          now: oldMegs("60 megohm", 60, 500),
+          comparable: true,
+        },
+        sister: {
+          own: oldMegs("60 megohm", 60, 500),
+          other: { ...oldMegs("640 megohm", 640, 500), subject: "compressor 2" },
+        },
+      },
+    }),
+    context: { lines: 5 },
+  },
+  {
+    title: "another test voltage is no comparison",
+    input: input({
+      readings: [oldMegs("60 megohm", 60, 1000)],
+      past: {
+        before: {
+          was: oldMegs("655 megohm", 655, 500),
+          now: oldMegs("60 megohm", 60, 1000),
+          comparable: false,
+        },
+      },
+    }),
+    context: { lines: 5 },
+  },
+  {
+    title: "the same weight again",
+    input: input({
+      readings: [reading("3 lb", { quantity: "mass", action: "charged" })],
+      understood: { ask: [sameOrMore(reading("3 lb", { quantity: "mass", action: "charged" }))] },
+    }),
+    context: { lines: 4 },
+  },
   { title: "export", input: input({ understood: asks("export") }), context: { words: 30 } },
   { title: "help", input: input({ understood: asks("help") }), context: { lines: 5, words: 90 } },
   {
@@ -553,4 +608,14 @@ export const replyCases: readonly ReplyCase[] = [
 
 function noteAbout(about: string) {
   return { kind: "note", about, said: about, spans: [], rule: "test" } as const;
+}
+
+function oldMegs(figure: string, megohm: number, volts: number) {
+  return reading(figure, {
+    quantity: "insulation_resistance",
+    value: megohm * 1e6,
+    subject: "compressor 1",
+    points: ["lead 1", "ground"],
+    test_voltage: volts,
+  });
 }
