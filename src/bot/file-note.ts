@@ -170,7 +170,9 @@ function planFiling(
   if (!isWork(understood, message) && !beginsTest(message.text)) {
     if (isTalk(understood, found.by) && !isUnreadReport(message, understood))
       return { understood, opened: false, drafts: [] };
-    if (!isRemark(understood)) return { understood, job, opened: false, drafts: [] };
+    // a number that is asked about is kept, or nobody would hear its answer
+    const kept = isRemark(understood) || understood.open !== undefined;
+    if (!kept) return { understood, job, opened: false, drafts: [] };
   }
   const { here, elsewhere } = splitByJob(memory, message, read);
   const drafts = [

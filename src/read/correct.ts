@@ -2,7 +2,7 @@ import type { Reading } from "../model.ts";
 import { target } from "./correct-target.ts";
 import type { Draft } from "./draft.ts";
 import { type Item, itemKind } from "./item.ts";
-import { unitCalled } from "./kinds.ts";
+import { quantityOf, unitCalled } from "./kinds.ts";
 import { canonical } from "./make.ts";
 import type { Note } from "./note.ts";
 import { ofOneFigure } from "./one-figure.ts";
@@ -16,6 +16,8 @@ function announces(note: Note, drafts: readonly Draft[]): boolean {
   const start = note.items[0];
   if (start?.text === "no" && drafts[0]?.zero !== true) return true;
   if (start?.text === "*") return true;
+  // "make supply 57"
+  if (start?.text === "make" && isNamed(note.items[1])) return true;
   if (
     start !== undefined &&
     (start.roles & role.correct) !== 0 &&
@@ -38,6 +40,37 @@ function announces(note: Note, drafts: readonly Draft[]): boolean {
       item.text !== "hold" &&
       item.owner === undefined,
   );
+}
+
+function isNamed(item: Item | undefined): boolean {
+  return (
+    item?.kind === itemKind.points || item?.kind === itemKind.subject || item?.label !== undefined
+  );
+}
+
+/** "no 1.2" behind "2.1 pounds or ounces?": of what was asked about just now, which stays to be told. */
+function mendsAsked(note: Note, list: readonly Draft[]): boolean {
+  const { open } = note.context;
+  const [only] = list;
+  const [asked] = open?.drafts ?? [];
+  if (open === undefined || only === undefined || asked === undefined) return false;
+  if (list.length > 1 || open.drafts.length > 1 || note.items.length > 4) return false;
+  const { points, place, subject, hint, named, unit } = only;
+  if ((points ?? place ?? subject ?? hint ?? named) !== undefined) return false;
+  // "no 1.2 lb" tells the unit too
+  const fits = asked.quantity !== undefined && unit !== undefined;
+  if (
+    unit !== undefined &&
+    !(fits && quantityOf(asked.quantity).dimensions.includes(unit.dimension))
+  )
+    return false;
+  if (unit === undefined || open.missing !== "unit") only.question = open.missing;
+  only.quantity = asked.quantity;
+  only.action = asked.action;
+  only.points = asked.points === undefined ? undefined : [asked.points];
+  only.place = asked.at;
+  only.subject = asked.subject;
+  return true;
 }
 
 /** "I told you sixty four, it's actually seventy four" */
@@ -133,6 +166,7 @@ export function correct(note: Note, drafts: readonly Draft[]): void {
   const mends = mendsDoubt(note, list);
   const actually = /^act[ua]+ll?y$/.test(note.items[0]?.text ?? "") && !note.items.some(isNow);
   if (!mends && !actually && !announces(note, list)) return;
+  if (mendsAsked(note, list)) return;
   for (const draft of list) {
     if (draft.question !== undefined) continue;
     const old = target(draft, note.context);

@@ -12,7 +12,10 @@ function wrongOne(note: Note, wrong: string | undefined): Reading | undefined {
   if (wrong === undefined) return readings[readings.length - 1];
   return [...readings]
     .reverse()
-    .find((reading) => reading.points?.[0] === wrong || reading.subject === wrong);
+    .find(
+      (reading) =>
+        reading.points?.[0] === wrong || reading.subject === wrong || reading.at === wrong,
+    );
 }
 
 /** "fan 4 not 3": the number of the wrong one, without its noun. */
@@ -36,8 +39,12 @@ function shortWrong(note: Note): Item | undefined {
 function swapped(note: Note): boolean {
   const { items, context } = note;
   if (
-    !items.some((item) =>
-      /^(?:backwards|backward|swapped|flipped|switched|crossed|reversed|mixed)$/.test(item.text),
+    !items.some(
+      (item) =>
+        /^(?:backwards|backward|swapped|flipped|switched|crossed|reversed|mixed)$/.test(
+          item.text,
+        ) ||
+        (item === items[0] && /^(?:swap|switch|flip)$/.test(item.text)),
     )
   )
     return false;
@@ -46,7 +53,9 @@ function swapped(note: Note): boolean {
       ? (item.points ?? []).map((points) => points[0])
       : item.kind === itemKind.subject && (item.roles & role.clock) === 0
         ? [item.subject]
-        : [],
+        : item.label?.place !== undefined
+          ? [item.label.place]
+          : [],
   );
   const [first, second] = names;
   if (names.length !== 2 || items.some((item) => item.kind === itemKind.number)) return false;
@@ -62,12 +71,17 @@ function swapped(note: Note): boolean {
       ...from,
       ...(to.points === undefined ? {} : { points: to.points }),
       ...(to.subject === undefined ? {} : { subject: to.subject }),
+      ...(to.at === undefined ? {} : { at: to.at }),
       corrects: true,
       said: note.text.slice(0, end),
       spans: [[0, end]],
       rule: pointCorrections.name,
     });
-  for (const item of items) item.owner = pointCorrections.name;
+  // "backwards" tells of the names, no motor that turns so
+  for (const item of items) {
+    item.owner = pointCorrections.name;
+    item.signs = undefined;
+  }
   return true;
 }
 
