@@ -1,3 +1,4 @@
+import { alongLists } from "./along-lists.ts";
 import { announced } from "./announced.ts";
 import { byCapacitor } from "./by-capacitor.ts";
 import { conditioned } from "./conditioned.ts";
@@ -25,8 +26,6 @@ import {
   pulledOnLeg,
   pulledOnNext,
   rowAgain,
-  strangeUnit,
-  threeInRow,
   wanted,
 } from "./like-others.ts";
 import { nextPoint } from "./next-point.ts";
@@ -50,73 +49,12 @@ import { between } from "./relate.ts";
 import { peaksAndRuns, runsOn } from "./runs-on.ts";
 import { otherEnd, setAndActual } from "./set-actual.ts";
 import type { Setting } from "./settle.ts";
-import { alike, likeBefore, likeBehind, near, shapeOf, wordBefore } from "./shape.ts";
+import { alike, likeBefore, likeBehind, shapeOf, wordBefore } from "./shape.ts";
 import { startsDraw } from "./starts-draw.ts";
 import { subjectsBehind } from "./subject-behind.ts";
 import { underLoad } from "./under-load.ts";
 import { byVolts } from "./volts.ts";
 import { role } from "./word.ts";
-
-/** Its quantity is only what the place suggests: a unit in its row knows better. */
-function hintedOnly(draft: Draft): boolean {
-  return (
-    draft.named === undefined &&
-    draft.unit === undefined &&
-    draft.hint !== undefined &&
-    draft.place === "supply_air"
-  );
-}
-
-/** A row of values without labels between: what the one says holds for the other. */
-function alongLists(list: readonly Draft[], items: readonly Item[]): void {
-  for (let i = list.length - 2; i >= 0; i--) {
-    const left = list[i];
-    const right = list[i + 1];
-    if (left === undefined || right === undefined || right.quantity === undefined) continue;
-    if (left.unit !== undefined || (left.named !== undefined && left.named !== right.quantity))
-      continue;
-    if (
-      hintedOnly(left) &&
-      right.unit?.dimension === "voltage" &&
-      items[left.index + 1]?.text === "/"
-    ) {
-      left.quantity = undefined;
-      left.hint = undefined;
-    }
-    if (left.quantity !== undefined && left.quantity !== right.quantity) continue;
-    const gap = between(items, left, right);
-    if (!alike(left, right) && !threeInRow(list, i)) continue;
-    if (
-      (gap.list || gap.empty) &&
-      right.unit !== undefined &&
-      !right.assumedUnit &&
-      right.before.length === 0
-    )
-      copyKind(right, left);
-  }
-  for (let i = 1; i < list.length; i++) {
-    const left = list[i - 1];
-    const right = list[i];
-    if (left === undefined || right === undefined || left.quantity === undefined) continue;
-    const gap = between(items, left, right);
-    if (!gap.list && !gap.empty) continue;
-    if (right.unit !== undefined && right.quantity !== left.quantity) continue;
-    if (right.before.length > 0) continue;
-    if (gap.empty && left.ownUnit && strangeUnit(items, left, right)) continue;
-    if (left.rating !== undefined) {
-      if (items[left.index + 1]?.text !== "/" || left.rating !== "nominal") continue;
-      right.rating ??= left.rating;
-    }
-    if (right.quantity === undefined && left.quantity !== "capacitance" && !near(left, right))
-      continue;
-    if (right.quantity === undefined) copyKind(left, right);
-    right.subject ??= left.subject;
-    right.state ??= left.state;
-    right.kind ??= left.kind;
-    right.component = right.component || left.component;
-    right.place ??= left.place;
-  }
-}
 
 /** Same shape in the same message: what the one is, the other is. */
 function alongShapes(list: readonly Draft[], items: readonly Item[]): void {
