@@ -121,6 +121,15 @@ export function lowOnGas(items: readonly Item[], index: number): boolean {
   return /^(?:charge|gas|refrigerant|freon|oil|juice|water)$/.test(items[index + 2]?.text ?? "");
 }
 
+/** "fan contactor 24 on coil": a contactor's coil, no air on one of the machine's. */
+export function onItsCoil(items: readonly Item[], index: number): boolean {
+  const item = items[index];
+  if (item?.label?.place !== "return_air" || !/^(?:on|coil)$/.test(item.text)) return false;
+  return items.some(({ text }) =>
+    /^(?:contactors?|contactr|relay|solenoid|sv|starter)\b/.test(text),
+  );
+}
+
 /** "at the indoor end that pipe is 73 F": where on the machine, no air. */
 export function endOfMachine(items: readonly Item[], index: number): boolean {
   const place = items[index]?.label?.place;

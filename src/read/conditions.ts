@@ -85,8 +85,10 @@ function behindMeg(draft: Draft, items: readonly Item[]): boolean {
   if (!testerVolts.has(draft.value)) return false;
   const at = /^(?:@|at)$/.test(items[draft.index - 1]?.text ?? "");
   const head = items[draft.index - (at ? 2 : 1)];
-  if (head?.kind !== itemKind.unit || !/^(?:meg|megs)$/.test(head.text)) return false;
+  if (head?.kind !== itemKind.unit || !/^meg(?:s|ohms?)?$/.test(head.text)) return false;
   if (items[draft.index - (at ? 3 : 2)]?.kind === itemKind.number) return false;
+  // "megohms at 500", and nothing measured yet
+  if (at && items.filter(({ kind }) => kind === itemKind.number).length === 1) return true;
   const behind = items.slice(draft.index + 1);
   return behind.some(
     (item) =>
@@ -212,7 +214,7 @@ function announce(drafts: readonly Draft[], setting: Setting, note: Note): void 
   for (const draft of drafts) {
     if (draft.gone || !isTestVoltage(draft, note.items, setting)) continue;
     draft.gone = true;
-    const volts = draft.value * (draft.unit?.factor ?? 1);
+    const volts = draft.value * (draft.unit?.dimension === "voltage" ? draft.unit.factor : 1);
     const lead = draft.points?.length === 1 ? draft.points[0] : undefined;
     const on = lead === undefined || lead[1] === "N" ? "" : ` on ${lead[0]}`;
     state(note, "test voltage", [draft.index, draft.index + 1], {

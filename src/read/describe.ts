@@ -7,6 +7,7 @@ import {
   lowOnGas,
   mixedAir,
   ofAPart,
+  onItsCoil,
   pointsClose,
   pulledAmps,
   pullsDown,
@@ -145,7 +146,7 @@ function take(draft: Draft, items: readonly Item[], index: number): void {
       if (pullsDown(draft, items, index)) return;
       if (justLow(items, index)) return;
       if (endOfMachine(items, index) || speedWord(items, draft, index)) return;
-      if (lowOnGas(items, index)) return;
+      if (lowOnGas(items, index) || onItsCoil(items, index)) return;
       if (index > draft.index && atSwitch(items, index)) return;
       // "valves move, cassettes blow 55": the nearer word says what it is
       if (item.label?.quantity === "valve_opening" && draft.place !== undefined) return;

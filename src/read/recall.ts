@@ -245,7 +245,12 @@ export function fromContext(draft: Draft, items: readonly Item[], context: Conte
     return;
   if (draft.question === "quantity") return;
   const candidates = latest(context);
-  const fitting = candidates.filter((reading) => sameShape(draft, reading));
+  const shaped = candidates.filter((reading) => sameShape(draft, reading));
+  // "still 450" behind 450 psi and 60 F: of several the only one that is near
+  const nearby = shaped.filter(
+    (one) => ratio(draft.value, one) > 0.6 && ratio(draft.value, one) < 1.67,
+  );
+  const fitting = nearby.length === 1 && draft.points === undefined ? nearby : shaped;
   const [first] = fitting;
   if (first === undefined) return;
   const side = draft.thing === "side" && first.quantity === "capacitance";

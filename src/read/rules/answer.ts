@@ -7,6 +7,7 @@ import { unitCalled, usualQuantity } from "../kinds.ts";
 import { make } from "../make.ts";
 import type { Note, Rule } from "../note.ts";
 import { byUnit } from "../settle.ts";
+import { testerVolts } from "../tester-volts.ts";
 
 type Asked = OpenQuestion["drafts"][number];
 const setting = {
@@ -81,10 +82,26 @@ function answer(note: Note, open: OpenQuestion): (Reading | undefined)[] {
     const one = chosen(open, items);
     return one === undefined ? [] : [readAgain(note, one, unit, named)];
   }
+  const volts = testerSet(items);
+  if (volts !== undefined && unit?.dimension === "resistance") {
+    const read = open.drafts.map((asked) => readAgain(note, asked, alone?.unit, named));
+    return read.map((one) =>
+      one?.quantity === "insulation_resistance" ? { ...one, test_voltage: volts } : one,
+    );
+  }
   const repeated =
     number === undefined || open.drafts.some((asked) => asked.number === number.value);
   if (!repeated || (unit === undefined && named === undefined)) return [];
   return open.drafts.map((asked) => readAgain(note, asked, unit, named));
+}
+
+/** "megohms at 500": the unit that was asked for, and what the tester was set to. */
+function testerSet(items: readonly Item[]): number | undefined {
+  const at = items.findIndex((item) => item.kind === itemKind.number);
+  const number = items[at];
+  if (number === undefined || !/^(?:at|@)$/.test(items[at - 1]?.text ?? "")) return undefined;
+  if (number.unit !== undefined && number.unit.dimension !== "voltage") return undefined;
+  return testerVolts.has(number.value) ? number.value : undefined;
 }
 
 /** A one-letter unit as the whole answer: "a", "v", "m". */

@@ -169,6 +169,11 @@ function otherName(note: Note): boolean {
   const { items, context } = note;
   const [right, wrong] = rightAndWrong(items);
   if (right === undefined || items.length > 7 || note.holds.mark) return false;
+  // "its low", "thats high" tell how it is
+  const told = items.some(
+    ({ text, label }) => label !== undefined && /^(?:low|lo|high|hi)$/.test(text),
+  );
+  if (told || /^(?:it'?s|it is|it was) /.test(note.plain)) return false;
   const last = context.readings.slice(-Math.max(1, context.latest));
   const like = last.filter(
     (one) => one.rating === undefined && isCalled(one, wrong) && fitsName(one, right),
