@@ -27,6 +27,8 @@ function isUnit(build: Building, end: number): boolean {
   if (next === undefined) return false;
   if (next.text === ":" || /^(?:is|isnt|has|wont|doesnt|reads|blows|blowing)$/.test(next.text))
     return true;
+  // "indoor 7 e5": a unit and its code
+  if (next.kind === tokenKind.code) return true;
   return /^(?:coil|supply|return|eev|pipe|liquid|gas|fan)$/.test(next.text);
 }
 

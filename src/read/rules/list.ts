@@ -23,6 +23,7 @@ import { nominalSizes } from "./nominal-size.ts";
 import { numberAsName } from "./number-as-name.ts";
 import { numberedHeads } from "./numbered-head.ts";
 import { numberedParts } from "./numbered-part.ts";
+import { numberedPlaces } from "./numbered-places.ts";
 import { numberedRooms } from "./numbered-rooms.ts";
 import { observations } from "./observation.ts";
 import { openJob } from "./open-job.ts";
@@ -80,6 +81,7 @@ export const asides: readonly Rule[] = [
   numberedRooms,
   numberAsName,
   numberedParts,
+  numberedPlaces,
   symptomRooms,
   roomsOut,
   torque,

@@ -95,6 +95,12 @@ function others(note: Note, i: number, item: Item): boolean {
     state(note, SIZE, [i, i + 3], { kind: "note", about: "size" });
     return true;
   }
+  // "cap 370v 45": what a capacitor stands
+  const stands = item.unit?.figure === "V" && (item.value === 370 || item.value === 440);
+  if (stands && items.some(({ label }) => label?.quantity === "capacitance")) {
+    state(note, SIZE, [i, i + 1], { kind: "note", about: "size" });
+    return true;
+  }
   if (thousandBtu(items, i)) {
     state(note, SIZE, [i, i + 1], { kind: "note", about: "size" });
     return true;
