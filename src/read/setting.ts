@@ -70,6 +70,13 @@ function bothWays(items: readonly Item[], at: number): boolean {
   );
 }
 
+/** "ohmed .8 .8 .8 phase to phase": what lies between phases of a motor is its winding. */
+function phaseToPhase(items: readonly Item[], at: number): boolean {
+  const said = items.slice(at, at + 3).map(({ text }) => text);
+  if (!/^(?:phase|ph|leg) to (?:phase|ph|leg)$/.test(said.join(" "))) return false;
+  return items.some(({ text, label }) => /^ohm/.test(text) || label?.quantity === "resistance");
+}
+
 /** "2.2g on each lead": nobody weighs leads. */
 function gigsOfLead(items: readonly Item[], at: number): boolean {
   const item = items[at];
@@ -100,6 +107,7 @@ function wordsOf(items: readonly Item[]): Words {
     if (bothWays(items, at)) words.diode = true;
     if (item.kind === itemKind.over && overAt(items, at)) words.insulation = true;
     if (gigsOfLead(items, at)) words.insulation = true;
+    if (phaseToPhase(items, at)) words.winding = true;
     if (item.text === "leads") words.leads = true;
     else if (item.text === "tester" || item.text === "megger") words.insulation = true;
     const quantity = item.label?.quantity;

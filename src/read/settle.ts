@@ -58,8 +58,8 @@ export function resistanceOf(
   if (factor >= 1e6) return "insulation_resistance";
   if (draft.named === "insulation_resistance" && factor !== 1) return "insulation_resistance";
   if (draft.named === "winding_resistance") return "winding_resistance";
-  if (draft.named === "resistance" && draft.thing === undefined && draft.points === undefined)
-    return "resistance";
+  const named = draft.named === "resistance" && !setting.winding;
+  if (named && draft.thing === undefined && draft.points === undefined) return "resistance";
   if (factor === 1000)
     return (setting.insulation && draft.points !== undefined) || onLead(draft)
       ? "insulation_resistance"

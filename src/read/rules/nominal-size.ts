@@ -178,6 +178,8 @@ function counted(note: Note, i: number, item: Item): boolean {
   const next = textAt(items, i + 1);
   // "two thirty five way too hot": how much it is over
   if (next === "way" && overmuch.test(textAt(items, i + 2))) return false;
+  // ".8 .8 .8 phase to phase"
+  if (/^(?:phase|ph)$/.test(next) && item.value !== 1 && item.value !== 3) return false;
   // ".45 one way, OL the other way": no valve of so many ways
   if (next === "way" && (item.value < 2 || !Number.isInteger(item.value))) return false;
   if (
