@@ -157,6 +157,7 @@ const untimed: ReadonlySet<string> = new Set([
   "current",
   "fault_code",
   "duration",
+  "winding_resistance",
 ]);
 
 /** Where, when and how it was measured, as far as it was said. */

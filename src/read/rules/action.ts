@@ -108,6 +108,20 @@ function lockedItself(items: readonly Item[], i: number): boolean {
   return items.slice(out + 2, out + 5).some(({ text }) => trips.test(text));
 }
 
+/** "i think its locked", "comp is locked": a rotor, unless what is locked out was named. */
+function rotorLocked({ items, plain }: Note, i: number): boolean {
+  const item = items[i];
+  if (item === undefined || plain.slice(item.from, Math.max(item.to, item.signsTo)) !== "locked")
+    return false;
+  if (items.some(({ text }) => /^(?:disconnect|disco|breaker|lockout|tag|tagged|power)/.test(text)))
+    return false;
+  return items
+    .slice(Math.max(0, i - 3), i)
+    .some(({ text }) =>
+      /^(?:is|it'?s|was|think|comp|compressor|rotor|motor|seems|looks)$/.test(text),
+    );
+}
+
 /** "locked rotor", "charged 6 oz": words that are part of a measurement or mean another thing. */
 function meant(note: Note, i: number, row: ActionWords): boolean {
   const { items } = note;
@@ -132,7 +146,7 @@ function meant(note: Note, i: number, row: ActionWords): boolean {
   // "charged to 620 volts": a bus
   const volts = items.some(({ unit }) => unit?.dimension === "voltage");
   if (row.action === "charged" && next?.text === "to" && volts && !mass) return false;
-  if (row.action === "locked" && lockedItself(items, i)) return false;
+  if (row.action === "locked" && (lockedItself(items, i) || rotorLocked(note, i))) return false;
   // "compressor locked up", "comp locked 88a": it does not turn
   if (row.action === "locked" && seized(note, i)) return false;
   if (row.action === "locked" && (item.label?.rating === "LRA" || before?.unit?.figure === "A"))

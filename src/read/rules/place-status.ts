@@ -32,6 +32,8 @@ export function lockedPlace(note: Note): number {
     )
       at--;
     if (at === i - 1) return false;
+    // "i think its locked": no place was named
+    if (items.slice(at + 1, i).some(({ text }) => /^it'?s$/.test(text))) return false;
     const place = items[at];
     if (place !== undefined && building.test(place.text)) return true;
     return item.text === "locked" && unknown(place) && at <= 2;

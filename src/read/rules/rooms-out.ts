@@ -58,6 +58,37 @@ function saidOf(items: readonly Item[], end: number): string {
   return textAt(items, at);
 }
 
+/** "code E4 on 204 206 208": what their units show. */
+function codeBefore({ items, readings }: Note, start: number): string | undefined {
+  if (start < 2 || !/^(?:on|in|at)$/.test(textAt(items, start - 1))) return undefined;
+  const code = readings.find(({ quantity }) => quantity === "fault_code")?.value;
+  return typeof code === "string" ? code : undefined;
+}
+
+/** "code E4 on 204 206 208, 210 fine": behind the last comma those that are well. */
+function shown(note: Note, { ill, code }: { readonly ill: Rooms; readonly code: string }): void {
+  const { items } = note;
+  const comma = items.findLastIndex(({ text }, i) => i < ill.end && text === ",");
+  const well = fine.test(saidOf(items, ill.end)) && comma > (ill.indices[0] ?? 0);
+  const names = ill.indices.map((index) => ({ index, name: items[index]?.text ?? "" }));
+  const places = names.filter(({ index }) => !well || index < comma).map(({ name }) => name);
+  const [first, last] = [items[ill.indices[0] ?? 0], items[ill.indices.at(-1) ?? 0]];
+  if (first === undefined || last === undefined || places.length === 0) return;
+  for (const { index } of names) {
+    const item = items[index];
+    if (item !== undefined) item.owner = roomsOut.name;
+  }
+  note.statements.push({
+    kind: "complaint",
+    places,
+    symptom: code,
+    fine: well ? names.filter(({ index }) => index > comma).map(({ name }) => name) : [],
+    said: note.text.slice(first.from, last.to),
+    spans: [[first.from, last.to]],
+    rule: roomsOut.name,
+  });
+}
+
 /** "201 202 203 warm since the weekend, 204 to 209 are fine": rooms by their numbers, before what ails them. */
 export const roomsOut: Rule = {
   name: "<numbers> <symptom>",
@@ -66,10 +97,13 @@ export const roomsOut: Rule = {
     const { items } = note;
     if (items.some((item) => item.kind === itemKind.number && item.unit !== undefined)) return;
     const start = items.findIndex((item) => isRoom(item));
-    if (start !== 0) return;
+    const code = codeBefore(note, start);
+    if (start !== 0 && code === undefined) return;
     const ill = roomsFrom(note, start);
+    if (ill.indices.length < fewest) return;
+    if (code !== undefined) return shown(note, { ill, code });
     const symptom = saidOf(items, ill.end);
-    if (ill.indices.length < fewest || !out.test(symptom)) return;
+    if (!out.test(symptom)) return;
     const next = items.findIndex((item, i) => i > ill.end && isRoom(item));
     const rest = next < 0 ? undefined : roomsFrom(note, next);
     const well = rest !== undefined && fine.test(saidOf(items, rest.end)) ? rest : undefined;

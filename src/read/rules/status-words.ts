@@ -3,7 +3,7 @@ import { isStrongBreak } from "../breaks.ts";
 import { isErrand, isErrandWord, isSide } from "../errand.ts";
 import { type Item, itemKind } from "../item.ts";
 import type { Note } from "../note.ts";
-import { carries, signIndex, signName } from "../signs.ts";
+import { signIndex, signName } from "../signs.ts";
 import { clockAt } from "../times.ts";
 import { role } from "../word.ts";
 
@@ -12,7 +12,6 @@ export const STATUS = "<status> <time>";
 
 const indexes = statuses.map((status) => signIndex(status));
 export const agoSign = signIndex("ago");
-const hereSign = signIndex("here");
 
 export interface Seen {
   readonly status: Status;
@@ -264,34 +263,4 @@ function sentenceRoles(items: readonly Item[], i: number): number {
     roles |= item.roles;
   }
   return roles;
-}
-
-/** "Roof at 9:05", "on the roof 8:10": where one is and since when, said first. */
-function roofAndTime(items: readonly Item[]): boolean {
-  const at = items.findIndex((item) => item.text === "roof");
-  if (at < 0 || at > 3) return false;
-  if (!items.slice(0, at).every((item) => /^(?:im|up|on|the|now)$/.test(item.text))) return false;
-  const next = items[at + 1];
-  const time =
-    next?.text === "at" || next?.text === "@" || next?.text === "since" ? items[at + 2] : next;
-  return time?.kind === itemKind.number && time.colon;
-}
-
-/** "here 8:05", "here, parked by dock 3": said first, it is an arrival. */
-export function hereFirst(note: Note): boolean {
-  const { items } = note;
-  if (note.holds.mark) return false;
-  if (roofAndTime(items)) return true;
-  if (!carries(items[0], hereSign)) return false;
-  const next = items[1];
-  return (
-    next === undefined ||
-    next.kind === itemKind.number ||
-    next.kind === itemKind.sign ||
-    next.kind === itemKind.line ||
-    next.text === "at" ||
-    next.text === "since" ||
-    next.text === "now" ||
-    next.text === "just"
-  );
 }

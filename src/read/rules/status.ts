@@ -7,9 +7,10 @@ import { carries } from "../signs.ts";
 import { ago, type Clock, clockAt, timeText } from "../times.ts";
 import { role } from "../word.ts";
 import { comeAndGone } from "./come-and-gone.ts";
+import { hereFirst } from "./here-first.ts";
 import { textAt } from "./near.ts";
 import { leftBehind, leftPlace, lockedPlace } from "./place-status.ts";
-import { agoSign, hereFirst, isStatus, type Seen, STATUS, statusOf } from "./status-words.ts";
+import { agoSign, isStatus, type Seen, STATUS, statusOf } from "./status-words.ts";
 
 const strength: Readonly<Record<Status, number>> = {
   no_access: 6,
@@ -66,6 +67,7 @@ function find(note: Note): readonly Seen[] {
     next = { status: "left_site", at: leftBehind(note) };
   const left = best === undefined ? leftPlace(note) : -1;
   if (left >= 0) return [{ status: "left_site", at: left }];
+  if (best === undefined && atUnit(note)) return [{ status: "on_site", at: 0 }];
   if (
     best === undefined &&
     note.items[0]?.text === "at" &&
@@ -81,6 +83,14 @@ function find(note: Note): readonly Seen[] {
   return next === undefined || next.status === best?.status
     ? [best].filter((seen) => seen !== undefined)
     : [best, next].filter((seen) => seen !== undefined);
+}
+
+/** "at ou-3 now": a whole unit, and nothing measured there. */
+function atUnit({ items, holds }: Note): boolean {
+  const [at, unit, ...rest] = items;
+  if (at?.text !== "at" || unit?.kind !== itemKind.subject || holds.mark) return false;
+  const whole = /^(?:rtu|ahu|ou|odu|cu|chiller|unit|rack|rooftop)\b/i.test(unit.subject ?? "");
+  return whole && rest.every(({ text }) => /^(?:now|here|,|\.)$/.test(text));
 }
 
 /** "on roof 2:40", "on the roof, 9:15": where he is since when, and no more. */

@@ -1,0 +1,42 @@
+import { type Item, itemKind } from "../item.ts";
+import type { Note } from "../note.ts";
+import { carries, signIndex } from "../signs.ts";
+
+const hereSign = signIndex("here");
+
+/** "Roof at 9:05", "on the roof 8:10": where one is and since when, said first. */
+function roofAndTime(items: readonly Item[]): boolean {
+  const at = items.findIndex((item) => item.text === "roof");
+  if (at < 0 || at > 3) return false;
+  if (!items.slice(0, at).every((item) => /^(?:im|up|on|the|now)$/.test(item.text))) return false;
+  const next = items[at + 1];
+  const time =
+    next?.text === "at" || next?.text === "@" || next?.text === "since" ? items[at + 2] : next;
+  return time?.kind === itemKind.number && time.colon;
+}
+
+/** "here gull wharf": words that nothing here knows are a place's name. */
+function isName(item: Item): boolean {
+  const plain = item.kind === itemKind.word && item.roles === 0 && item.signs === undefined;
+  return plain && item.text.length > 3 && !/^(?:goes|comes|hoping)$/.test(item.text);
+}
+
+/** "here 8:05", "here, parked by dock 3": said first, it is an arrival. */
+export function hereFirst(note: Note): boolean {
+  const { items } = note;
+  if (note.holds.mark) return false;
+  if (roofAndTime(items)) return true;
+  if (!carries(items[0], hereSign)) return false;
+  const next = items[1];
+  return (
+    next === undefined ||
+    next.kind === itemKind.number ||
+    next.kind === itemKind.sign ||
+    next.kind === itemKind.line ||
+    next.text === "at" ||
+    next.text === "since" ||
+    next.text === "now" ||
+    next.text === "just" ||
+    (items.length <= 3 && items.slice(1).every(isName))
+  );
+}
