@@ -88,8 +88,24 @@ function judgeMotor(about: string, pairs: readonly Reading[], scene: Scene): Fin
   return values.length === 0 ? [] : [balanceFinding(about, pairs, scene)];
 }
 
+/** All open on a hot shell, and even later: the overload has closed, which tells that it had opened. */
+function closedAgain(findings: readonly Finding[]): Finding[] | undefined {
+  const has = (finding: Finding, sign: string): boolean => finding.signs?.includes(sign) === true;
+  const open = findings.findIndex((one) => has(one, "winding:overload_open"));
+  const even = findings.findLastIndex((one) => has(one, "winding:balanced"));
+  if (open < 0 || even < open) return undefined;
+  return findings.flatMap((one, index) => {
+    if (index < even && has(one, "winding:overload_open")) return [];
+    if (index !== even) return [one];
+    const says = `${one.says}; closed again, so the internal overload had opened`;
+    return [{ ...one, says, signs: [...(one.signs ?? []), "winding:overload_open"] }];
+  });
+}
+
 /** Open in one place and even in another: what lies between is open, not the winding. */
 function reconciled(about: string, findings: readonly Finding[]): Finding[] {
+  const closed = closedAgain(findings);
+  if (closed !== undefined) return closed;
   const signs = findings.flatMap((one) => one.signs ?? []);
   const open = signs.includes("winding:open") || signs.includes("winding:all_open");
   if (!open || !signs.includes("winding:balanced")) return [...findings];
