@@ -1,4 +1,4 @@
-import type { Finding } from "../../model.ts";
+import type { Finding, Reading } from "../../model.ts";
 import { airflowM3sFromHeat, sensibleW, totalW } from "../../physics/air-heat.ts";
 import { pascalPerInchOfWater } from "../../physics/constants.ts";
 import { airOf, enthalpyOf } from "../air.ts";
@@ -154,8 +154,17 @@ function heaterW(scene: Scene): number | undefined {
   return volt * ampere * (scene.facts.phases === 3 ? Math.sqrt(3) : 1);
 }
 
+/** "inlet 7.1 in manifold 3.5": inches of a gas train, which no blower moves. */
+function isOfGasTrain(scene: Scene, reading: Reading): boolean {
+  const words = clauseOf(scene, reading);
+  const train = /\b(?:gas|manifold|inlet|burner|orifice|propane)\b/.test(words);
+  return train && !/\b(?:static|duct|esp|filter|coil|return|supply)\b/.test(words);
+}
+
 function staticPressure(scene: Scene, figures: Figures): Finding[] {
-  const read = ofQuantity(scene.readings, "static_pressure").at(-1);
+  const read = ofQuantity(scene.readings, "static_pressure").findLast(
+    (one) => !isOfGasTrain(scene, one),
+  );
   const pa = read === undefined ? undefined : numberOf(read);
   if (pa === undefined) return [];
   const plate = scene.ratings.findLast((one) => one.quantity === "static_pressure");

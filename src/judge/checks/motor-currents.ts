@@ -52,8 +52,13 @@ const stepLetters = 16;
 const isBare = ({ points, state, series }: Reading): boolean =>
   points === undefined && state !== "start" && series === undefined;
 
+/** A: less is a flame's or a signal's. Common practice, no source. */
+const leastMotorA = 0.005;
+
 function isMotor(scene: Scene, reading: Reading): boolean {
   if (reading.kind === "dc" || reading.at === "control") return false;
+  const ampere = numberOf(reading) ?? 0;
+  if (ampere > 0 && ampere < leastMotorA) return false;
   if (reading.subject !== undefined) return /comp|^[a-z]+-?\d+/i.test(reading.subject);
   return !isFanNote(scene, reading) && !notTheMotor.test(ownWords(scene, reading));
 }
