@@ -61,6 +61,17 @@ export function bottleWeighed(draft: Draft, items: readonly Item[]): void {
   if (!items.some(({ text }) => put.test(text))) draft.action = undefined;
 }
 
+/** "recovered 2.8 of 3.2 kg": the second is what the machine holds, not what was moved. */
+export function ofTheCharge(draft: Draft, items: readonly Item[]): void {
+  if (draft.quantity !== "mass" || draft.action === undefined) return;
+  const article = items[draft.index - 1]?.text === "the" ? 1 : 0;
+  const end = draft.index - article;
+  const [number, joint] = items.slice(Math.max(0, end - 2), end);
+  if (joint?.text !== "of" || number?.kind !== itemKind.number) return;
+  draft.action = undefined;
+  draft.rating = "nameplate_charge";
+}
+
 /** "gone off the bus, 1 to 6 answer": no bus is said as a range without its volts. */
 function busRange(draft: Draft): void {
   if (draft.place !== "dc_bus" || Number.isNaN(draft.high)) return;

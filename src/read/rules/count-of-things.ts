@@ -206,8 +206,11 @@ export const counts: Rule = {
         state(note, counts.name, [i, i + 3], { kind: "note", about: "count" });
         return;
       }
+      // "recovered 12 of the 14 lb" is weighed
+      const weighed = items[i + 3]?.unit?.dimension === "mass";
       if (
         text === "of" &&
+        !weighed &&
         (textAt(items, i + 2) === "them" ||
           textAt(items, i + 2) === "em" ||
           textAt(items, i + 2) === "the")
