@@ -95,6 +95,54 @@ function seized({ items }: Note, i: number): boolean {
   return motor && item?.text === "locked" && next?.unit?.dimension === "current";
 }
 
+/** What people lock that is no machine. */
+const ways = /^(?:doors?|gates?|building)$/;
+const waysBehind = /^(?:hatch|ladder|cage|fence|gates?|closet)$/;
+
+/** "locked the roof hatch", "pulled the lock on the ladder cage" */
+function wayBehind(items: readonly Item[], i: number): boolean {
+  for (let at = i + 1; at < Math.min(items.length, i + 9) && !isBreak(items[at]); at++)
+    if (waysBehind.test(items[at]?.text ?? "")) return true;
+  return false;
+}
+
+/** "temps recovered nicely", "room recovered to 74": what comes back by itself, no gas that was taken out. */
+function cameBack(items: readonly Item[], i: number): boolean {
+  const itself =
+    /^(?:temps?|temperatures?|rooms?|space|box|pressures?|volts|voltage|bus|it|suction|head)$/;
+  return (
+    itself.test(items[i - 1]?.text ?? "") ||
+    (items[i + 1]?.text === "to" && items[i + 2]?.unit?.dimension === "temperature")
+  );
+}
+
+/** "unit was charged last month", "was replaced in 2022": told of another day. */
+function longAgo({ items, statements, text }: Note, i: number): boolean {
+  for (let at = i + 1; at < Math.min(items.length, i + 6) && !isBreak(items[at]); at++)
+    if (((items[at]?.roles ?? 0) & role.earlier) !== 0) return true;
+  const from = items[i]?.to ?? 0;
+  return statements.some(
+    (one) =>
+      one.kind === "note" &&
+      one.about === "date" &&
+      /^(?:19|20)\d\d$/.test(one.said) &&
+      !/[,.;]/.test(text.slice(from, one.spans[0]?.[0])) &&
+      (one.spans[0]?.[0] ?? 0) > from,
+  );
+}
+
+/** "needs to be replaced", "should be cleaned": to be done yet. */
+function stillToDo(items: readonly Item[], i: number): boolean {
+  const said = items
+    .slice(Math.max(0, i - 3), i)
+    .map(({ text }) => text)
+    .join(" ");
+  return (
+    /\b(?:needs?|has|ought|should|must|got)(?: to)?(?: be)?$/.test(said) &&
+    /\b(?:be|needs?|should|must)\b/.test(said)
+  );
+}
+
 /** What a machine locks itself out on. */
 const trips =
   /^(?:high|hi|hp|head|low|lp|pressure|fault|code|safety|limit|overload|oil|freeze|temp|discharge|error|alarm|hpc|lpc|trip|trips|tries|[a-z]\d{1,3})$/;
@@ -133,12 +181,14 @@ function meant(note: Note, i: number, row: ActionWords): boolean {
     (next?.text === "rotor" ||
       (next?.text === "at" && items[i + 2]?.kind === itemKind.number) ||
       next?.text === "up" ||
-      items.some(
-        (word) => word.text === "door" || word.text === "gate" || word.text === "building",
-      ))
+      items.some(({ text }) => ways.test(text)) ||
+      wayBehind(items, i))
   )
     return false;
+  // "pulled the lock on the roof hatch"
+  if (row.action === "unlocked" && wayBehind(items, i)) return false;
   const before = items[i - 1];
+  if (row.action === "recovered" && cameBack(items, i)) return false;
   // "charged to 450 psi n2": no refrigerant went in
   const mass = items.some(({ unit }) => unit?.dimension === "mass");
   const gas = items.some(isNitrogen);
@@ -169,7 +219,7 @@ function say(note: Note, i: number, row: ActionWords): void {
   if (item === undefined) return;
   const before = rolesBefore(note.items, i, 5);
   if ((before & role.not) !== 0) return;
-  const planned = (before & role.plan) !== 0;
+  const planned = (before & role.plan) !== 0 || stillToDo(note.items, i);
   const what = whatOf(note, i);
   const { action, lock, bypass, leads, circuit } = row;
   note.statements.push({
@@ -208,6 +258,7 @@ export const actions: Rule = {
       const row = actionOf(item);
       if (row === undefined || seen.has(row.action) || !meant(note, i, row)) return;
       if (((item.roles | rolesBefore(note.items, i, 2)) & role.earlier) !== 0) return;
+      if (longAgo(note, i)) return;
       seen.add(row.action);
       say(note, i, row);
     });

@@ -68,6 +68,8 @@ export function leftPlace(note: Note): number {
     !/^(?:i|just|we|ive|finally|,|ok|okay|and)$/.test(before.text)
   )
     return -1;
+  // "left a note", "left my bag"
+  if (/^(?:a|an|my|some|it|them|his|her)$/.test(items[at + 1]?.text ?? "")) return -1;
   let end = at + 1;
   let named = false;
   while (end < items.length && end < at + 6) {

@@ -223,7 +223,7 @@ export const observationPatterns: readonly (readonly [
   ["no_pumping", "no_pump"],
   ["holding_steady", "holding !=not !dropping"],
   ["dropping", "dropping"],
-  ["low_charge_said", "low_charge !question !=cycling"],
+  ["low_charge_said", "low_charge !question !=cycling !=tank !=bottle !=cylinder !=nitrogen"],
   ["indoor_coil_dirty", "indoor_coil dirty !frost"],
   ["outdoor_coil_dirty", "coil dirty !indoor_coil !frost !filter", "outdoor_coil dirty"],
   [
