@@ -129,9 +129,13 @@ function denied(clause: Clause, used: readonly number[]): boolean {
     const item = clause.items[i];
     if (item === undefined || used.includes(i)) continue;
     if (item.kind === itemKind.sign && i < first) continue;
-    if ((item.roles & role.not) !== 0 && item.signs === undefined) return true;
+    // "no" is a sign of its own in "no cooling": here it stands before what was seen
+    const alone = /^(?:no|not|never)$/.test(item.text) && item.signsTo <= item.to;
+    const bare = item.signs === undefined || alone;
+    if ((item.roles & role.not) !== 0 && bare) return true;
   }
-  return false;
+  // "checked for leaks found none"
+  return /^(?:none|nothing|nada|zero|0)$/.test(clause.items[last + 1]?.text ?? "");
 }
 
 function subjectOf(note: Note, used: readonly number[]): string | undefined {

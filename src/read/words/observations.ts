@@ -106,7 +106,12 @@ export const observationPatterns: readonly (readonly [
   ["board_burnt", "board burnt"],
   ["board_suspected", "board suspect !burnt !denied", "board =pulls =down"],
   ["communication_returns_unplugged", "unplugged back communication", "< unplugged back"],
-  ["communication_lost", "comm_lost", "communication lost !denied", "=no =answer"],
+  [
+    "communication_lost",
+    "comm_lost !=errors !=faults !=issues !=problems",
+    "communication lost !denied !=errors !=faults !=issues !=problems",
+    "=no =answer",
+  ],
   ["drive_faults_without_motor", "no_motor faults !no_fault"],
   [
     "drive_fine_without_motor",
