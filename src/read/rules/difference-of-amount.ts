@@ -26,6 +26,9 @@ const moved: ReadonlySet<string> = new Set([
   "loss",
 ]);
 
+/** Degrees at most that "rose 4 degrees" tells the change of: more is where it stands; common practice, no source. */
+const mostChange = 30;
+
 const rate =
   /^(?:at a time|each time|a pop|(?:a|per) (?:hour|time|month|year|ft|foot|inch|day|week|meter|metre)|\/ ?(?:ft|foot|m|meter|metre|month|yr|year|h|hr)\b)/;
 
@@ -193,7 +196,9 @@ export const differences: Rule = {
       )
         state(note, differences.name, [i, i + 2], { kind: "note", about: "difference" });
       else if (
-        (dimension === "pressure" || dimension === "low_pressure") &&
+        (dimension === "pressure" ||
+          dimension === "low_pressure" ||
+          (dimension === "temperature" && item.value <= mostChange)) &&
         !note.plain.slice(0, item.from).trimEnd().endsWith(" to") &&
         textAt(items, i + 1) !== "to" &&
         moved.has(

@@ -134,8 +134,11 @@ function denied(clause: Clause, used: readonly number[]): boolean {
     const bare = item.signs === undefined || alone;
     if ((item.roles & role.not) !== 0 && bare) return true;
   }
-  // "checked for leaks found none"
-  return /^(?:none|nothing|nada|zero|0)$/.test(clause.items[last + 1]?.text ?? "");
+  // "stopped humming", "quit tripping"
+  if (/^(?:stopped|quit)$/.test(clause.items[first - 1]?.text ?? "")) return true;
+  // "checked for leaks found none", "hums no more"
+  const [next, more] = [clause.items[last + 1]?.text ?? "", clause.items[last + 2]?.text];
+  return /^(?:none|nothing|nada|zero|0)$/.test(next) || (next === "no" && more === "more");
 }
 
 function subjectOf(note: Note, used: readonly number[]): string | undefined {
