@@ -24,6 +24,21 @@ function pullsIn(draft: Draft, items: readonly Item[]): boolean {
   return /^pull/.test(verb?.text ?? "");
 }
 
+/** What current goes through and loses volts at. */
+const contacts =
+  /^(?:contactor|contactors|contacts?|disconnect|disco|breaker|fuse|fuses|pole|poles|lug|lugs|splice|joint)$/;
+/** V at most that a contact is told to drop; common practice, no source. */
+const mostDrop = 10;
+
+/** "drop across contactor .08 .07 .31": volts, no degrees between two airs. */
+export function dropOfContacts(drafts: readonly Draft[], items: readonly Item[]): void {
+  if (!items.some(({ text }) => contacts.test(text))) return;
+  const row = drafts.filter(
+    (one) => one.quantity === "temperature_difference" && one.assumedUnit && !one.gone,
+  );
+  if (row.every(({ value }) => value < mostDrop)) for (const one of row) asVolts(one);
+}
+
 /** Amps that only a verb made: beside a coil that closes, or across a contact, they are volts. */
 export function guardCoil(draft: Draft, items: readonly Item[]): void {
   if (draft.quantity !== "current" || !draft.assumedUnit || draft.rating !== undefined) return;

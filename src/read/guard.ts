@@ -3,7 +3,7 @@ import type { Place } from "../vocabulary.ts";
 import { ofTheTester } from "./conditions.ts";
 import type { Draft } from "./draft.ts";
 import { changes } from "./guard-change.ts";
-import { guardCoil } from "./guard-coil.ts";
+import { dropOfContacts, guardCoil } from "./guard-coil.ts";
 import { bottleWeighed, guardGas, ofTheCharge } from "./guard-gas.ts";
 import { beyondJunction, legsOfFrequency } from "./guard-legs.ts";
 import { oilLevel, oilWeighed } from "./guard-oil.ts";
@@ -259,4 +259,5 @@ export function guard(drafts: readonly Draft[], items: readonly Item[], units: U
   legsOfFrequency(drafts);
   beyondJunction(drafts);
   valvesTogether(drafts);
+  dropOfContacts(drafts, items);
 }

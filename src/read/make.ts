@@ -192,7 +192,11 @@ function addFacts(reading: Writable, draft: Draft): void {
     if (draft.temperature !== undefined && (insulation || quantity === "winding_resistance"))
       reading.temperature = draft.temperature;
     if (draft.action !== undefined && quantity === "mass") reading.action = draft.action;
-  } else if (draft.rating !== "nameplate_charge" || quantity === "mass")
+  } else if (
+    (draft.rating !== "nameplate_charge" || quantity === "mass") &&
+    // "cuts out after 4 sec" is how long it ran
+    (draft.rating !== "setpoint" || quantity !== "duration")
+  )
     reading.rating = draft.rating;
   if (draft.subject !== undefined) reading.subject = draft.subject;
   if (draft.earlier) reading.earlier = true;

@@ -173,6 +173,24 @@ export function plates(items: readonly Item[], drafts: readonly Draft[]): void {
     if (draft.before.some((index) => items[index]?.label?.plate === true)) plate = true;
     else if (draft.rating === undefined) plate = false;
   });
+  lockedThenPlate(items, drafts);
+}
+
+/** "locked rotor 98 plate says 96": what it drew so, and what its plate gives for it. */
+function lockedThenPlate(items: readonly Item[], drafts: readonly Draft[]): void {
+  drafts.forEach((right, order) => {
+    const left = drafts[order - 1];
+    if (left?.rating !== "LRA" || right.sentence !== left.sentence) return;
+    const locked = left.before.some((index) => items[index]?.text === "locked");
+    const plate = items
+      .slice(left.index + 1, right.index)
+      .some(({ label }) => label?.plate === true);
+    if (!locked || !plate) return;
+    left.rating = undefined;
+    left.state = "start";
+    right.rating = "LRA";
+    right.named = "current";
+  });
 }
 
 /** "480 leg to leg", "phase to phase 208": volts, where the figure is of a supply's size. */
