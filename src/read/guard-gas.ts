@@ -72,6 +72,16 @@ export function ofTheCharge(draft: Draft, items: readonly Item[]): void {
   draft.rating = "nameplate_charge";
 }
 
+/** "charging to 10 sc", "fill 28 lb max": where it is to end, not where it is. */
+export function aimedAt(draft: Draft, items: readonly Item[]): void {
+  const [verb, to] = items.slice(Math.max(0, draft.index - 2), draft.index);
+  const aims = to?.text === "to" && /^(?:charging|charge|filling)$/.test(verb?.text ?? "");
+  const heat = draft.quantity === "subcooling" || draft.quantity === "superheat";
+  if (aims && heat) draft.rating ??= "expected";
+  const limit = /^(?:max|maximum|limit)$/.test(items[draft.index + 1]?.text ?? "");
+  if (draft.quantity === "mass" && draft.action === "charged" && limit) notMeasured(draft);
+}
+
 /** "gone off the bus, 1 to 6 answer": no bus is said as a range without its volts. */
 function busRange(draft: Draft): void {
   if (draft.place !== "dc_bus" || Number.isNaN(draft.high)) return;

@@ -8,12 +8,23 @@ const either: readonly [number, number] = [15, 90];
 const evacuates =
   /^(?:vac|vacuum|evac|evacuat|micron|torr|pump|hold|held|isolat|valved|blank|decay|triple|rate)/;
 
+/** "recovery machine pulled to 12 in": inches of mercury by their size, and no microns. */
+function inchesPulled(draft: Draft, items: readonly Item[]): boolean {
+  if (draft.gone || draft.quantity !== "vacuum" || draft.ownUnit) return false;
+  return (
+    draft.value <= 30 &&
+    items[draft.index + 1]?.text === "in" &&
+    items[draft.index + 2] === undefined
+  );
+}
+
 /** "pulled it down to forty four" alone: a vacuum as well as what was cooled. */
 export function pulledTo(
   drafts: readonly Draft[],
   items: readonly Item[],
   { readings, testing }: Context,
 ): void {
+  for (const draft of drafts) if (inchesPulled(draft, items)) draft.question = "unit";
   const told =
     testing === "vacuum" ||
     readings.some(({ quantity }) => quantity === "vacuum") ||

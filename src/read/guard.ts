@@ -4,7 +4,7 @@ import { ofTheTester } from "./conditions.ts";
 import type { Draft } from "./draft.ts";
 import { changes } from "./guard-change.ts";
 import { dropOfContacts, guardCoil } from "./guard-coil.ts";
-import { bottleWeighed, guardGas, ofTheCharge } from "./guard-gas.ts";
+import { aimedAt, bottleWeighed, guardGas, ofTheCharge } from "./guard-gas.ts";
 import { beyondJunction, legsOfFrequency } from "./guard-legs.ts";
 import { oilLevel, oilWeighed } from "./guard-oil.ts";
 import {
@@ -224,6 +224,7 @@ export function guard(drafts: readonly Draft[], items: readonly Item[], units: U
     if (!draft.gone) oilWeighed(draft, items);
     if (!draft.gone) bottleWeighed(draft, items);
     if (!draft.gone) ofTheCharge(draft, items);
+    if (!draft.gone) aimedAt(draft, items);
     if (!draft.gone) changes(draft, items);
     if (!draft.gone) inAir(draft, items);
     if (!draft.gone) kelvins(draft);

@@ -201,6 +201,9 @@ function meant(note: Note, i: number, row: ActionWords): boolean {
   if (row.action === "locked" && seized(note, i)) return false;
   if (row.action === "locked" && (item.label?.rating === "LRA" || before?.unit?.figure === "A"))
     return false;
+  // "changed stat from 74 to 72"
+  const fromTo = items.slice(i + 1, i + 5).some(({ text }) => text === "from");
+  if (row.action === "replaced" && item.text === "changed" && fromTo) return false;
   if (row.action === "adjusted" && /^level/.test(item.text) && next?.text === "at") return false;
   if (
     row.action === "replaced" &&

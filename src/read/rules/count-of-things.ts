@@ -228,6 +228,11 @@ export const counts: Rule = {
         state(note, counts.name, [i, i + 1], { kind: "note", about: "count" });
         return;
       }
+      // "swept w/ nitro 3 times"
+      if (text === "times" && item.value <= 60) {
+        state(note, counts.name, [i, i + 2], { kind: "note", about: "count" });
+        return;
+      }
       if (next === undefined || item.value > 60 || labelBefore(items, i)) return;
       const plural =
         next.kind === itemKind.word && next.roles === 0 && /[a-z]{3,}s$/.test(next.text);

@@ -26,6 +26,13 @@ export const fits: ReadonlySet<string> = new Set([
   "replacing",
 ]);
 
+/** "from 74 to 72", "to 15/30" behind the thing that was changed. */
+function setAnew(items: readonly Item[], at: number): boolean {
+  const to = items.findIndex(({ text }, i) => i > at && i < at + 7 && text === "to");
+  const from = items.slice(at + 1, at + 5).some(({ text }) => text === "from");
+  return to > 0 && items[to + 1]?.kind === itemKind.number && (from || to <= at + 2);
+}
+
 export interface Verb {
   readonly state: PartState;
   readonly at: number;
@@ -53,6 +60,8 @@ export function verbOf(items: readonly Item[], from: number, to: number): Verb |
       .slice(i + 1, i + 4)
       .some(({ text }) => /^(?:lock|locks|tag|tags)$/.test(text));
     if (item.text === "hung" && lock) continue;
+    // "changed stat from 74 to 72": how it is set
+    if (/^change/.test(item.text) && setAnew(items, i)) continue;
     if (fits.has(item.text)) return notFirst(items, i, { state: "fitted", at: i });
     if (
       (item.text === "put" || item.text === "dropped" || item.text === "stuck") &&

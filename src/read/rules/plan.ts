@@ -65,7 +65,7 @@ export const plans: Rule = {
         items
           .slice(plan + 1, i)
           .some(
-            (word) => word.kind === itemKind.points || word.text === "is" || word.text === "reads",
+            (word) => word.kind === itemKind.points || /^(?:is|reads|got|have)$/.test(word.text),
           )
       )
         continue;

@@ -126,6 +126,7 @@ export function isStatus(note: Note, i: number, status: Status): boolean {
     if (next?.kind === itemKind.number && next.colon !== true && enters) return false;
     // "left at 118/340": how the machine was left
     if (next?.kind === itemKind.number && items[after + 1]?.text === "/") return false;
+    if (next?.unit !== undefined && next.unit.dimension !== "time") return false;
     if (
       items[i]?.text === "leaving" &&
       (next?.kind === itemKind.number || notLeft.has(next?.text ?? "")) &&
