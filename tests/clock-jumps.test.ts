@@ -23,6 +23,7 @@ import {
   startBot,
   until,
 } from "./support/slack-crew.ts";
+import { stopSignal } from "./support/stop-signal.ts";
 import { botAt, bring, freshPath, workAll } from "./support/store-on-disk.ts";
 
 /** The machine's clock jumps back and forth, by minutes and by days. */
@@ -104,10 +105,7 @@ async function served(
     },
   };
   let offsetMs = 0;
-  let end: () => void = () => {};
-  const stop = new Promise<void>((resolve) => {
-    end = resolve;
-  });
+  const { stop, end } = stopSignal();
   const log = makeLog(
     () => {},
     () => [],

@@ -1,5 +1,4 @@
 import { describe, expect, test } from "vitest";
-import { judgeNotes } from "../src/bot/judge-notes.ts";
 import { tierSign } from "../src/judge/checks/insulation-tier.ts";
 import { circuitScenes } from "../src/judge/circuit-scenes.ts";
 import { digitPercentOf } from "../src/judge/digit.ts";
@@ -12,19 +11,13 @@ import { latestPair } from "../src/judge/together.ts";
 import { isFittedUnproven } from "../src/judge/unproven.ts";
 import type { EquipmentFacts } from "../src/model.ts";
 import { amps, caseOf, did, note, r } from "./case-builder.ts";
+import { judgedNotes, split } from "./support/judged-notes.ts";
 
 /** Small parts of the judge, each at the edge where it turns. */
 
-const split: EquipmentFacts = {
-  kind: "split system",
-  refrigerant: "R-410A",
-  metering: "expansion_valve",
-  mode: "cooling",
-  drive: "line",
-};
 const motor: EquipmentFacts = { drive: "line", phases: 3, supply_V: 460, rla_A: 20, lra_A: 130 };
 const judged = (equipment: EquipmentFacts, ...notes: readonly string[]) =>
-  judgeNotes({ equipment, site: {}, notes: [...notes], units: "us" });
+  judgedNotes(equipment, notes);
 
 test("the suction side boils, the head side condenses", () => {
   const { findings } = judged(split, "suction 128 psig 54 F, head 365 psig, liquid 101 F");

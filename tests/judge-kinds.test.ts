@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { judgeNotes } from "../src/bot/judge-notes.ts";
 import type { EquipmentFacts } from "../src/model.ts";
+import { judgedNotes, split } from "./support/judged-notes.ts";
 
 /** Kinds of notes that were once misjudged, each with its siblings: what they must all lead to. */
 
@@ -19,17 +19,6 @@ const rooftop: EquipmentFacts = {
   rla_A: 24,
   lra_A: 140,
 };
-const split: EquipmentFacts = {
-  kind: "split system",
-  refrigerant: "R-410A",
-  metering: "expansion_valve",
-  mode: "cooling",
-  drive: "line",
-};
-
-function judged(equipment: EquipmentFacts, notes: readonly string[]) {
-  return judgeNotes({ equipment, site: {}, notes: [...notes], units: "us" });
-}
 
 describe.each([
   ["128 psig 54 F, 365 psig 101 F"],
@@ -39,7 +28,10 @@ describe.each([
   ["54 F suction line at 128 psig, 365 psig and liquid 101 F"],
 ])("pressures that nobody named: %s", (note) => {
   it("stand at the side that their height tells, with their lines", () => {
-    const values = Object.assign({}, ...judged(split, [note]).findings.map((one) => one.values));
+    const values = Object.assign(
+      {},
+      ...judgedNotes(split, [note]).findings.map((one) => one.values),
+    );
     expect(values.superheat_K).toBeGreaterThan(4.5);
     expect(values.superheat_K).toBeLessThan(7.5);
     expect(values.subcooling_K).toBeGreaterThan(3.4);
@@ -53,7 +45,7 @@ describe.each([
   [["closed the king valve to pump down, stalls at 31 psig, head was 250"]],
 ])("pressures of a machine that does not run: %j", (notes) => {
   it("give no superheat", () => {
-    const names = judged(split, notes).findings.flatMap((one) => Object.keys(one.values));
+    const names = judgedNotes(split, notes).findings.flatMap((one) => Object.keys(one.values));
     expect(names).not.toContain("superheat_K");
   });
 });
@@ -148,7 +140,7 @@ const first: readonly (readonly [
 
 describe.each(first)("%s, %o", (_kind, equipment, fault, notes) => {
   it(`leads to ${fault}: ${notes.join(" / ")}`, () => {
-    expect(judged(equipment, notes).diagnosis[0]?.fault).toBe(fault);
+    expect(judgedNotes(equipment, notes).diagnosis[0]?.fault).toBe(fault);
   });
 });
 
@@ -165,7 +157,7 @@ describe.each([
       use: "commercial_refrigeration",
       leak_regime: "us_84",
     } as const;
-    const judgement = judged(rack, [note]);
+    const judgement = judgedNotes(rack, [note]);
     const rate = judgement.findings.flatMap(
       (one) => one.values.leak_rate_percent_per_year ?? [],
     )[0];
@@ -180,7 +172,7 @@ describe.each([
   ["suction 118 psig, suction line 96 F, liquid line 50 F, liquid pressure 335 psig"],
 ])("probes on each other's pipe: %s", (note) => {
   it("are questioned and not judged", () => {
-    const { findings } = judged(split, [note]);
+    const { findings } = judgedNotes(split, [note]);
     expect(findings.some((one) => one.level === "unknown" && /exchanged/.test(one.says))).toBe(
       true,
     );

@@ -9,6 +9,7 @@ import { closeStore, openStore, relaxSync } from "../src/record/store.ts";
 import { watchMachine } from "./support/busy-machine.ts";
 import { paperPlatform } from "./support/paper-platform.ts";
 import { freshFolder, until } from "./support/slack-crew.ts";
+import { stopSignal } from "./support/stop-signal.ts";
 
 const perSecond = 50;
 const seconds = 6;
@@ -22,10 +23,7 @@ async function round(): Promise<readonly number[]> {
   let count = 0;
   const bot = openBot(opened.store, () => `salt ${count++}`);
   const paper = paperPlatform({ boardChannel: "board" });
-  let end: () => void = () => {};
-  const stop = new Promise<void>((resolve) => {
-    end = resolve;
-  });
+  const { stop, end } = stopSignal();
   const log = makeLog(
     () => {},
     () => [],

@@ -1,6 +1,6 @@
 import type { Draft } from "./draft.ts";
 import type { Item } from "./item.ts";
-import { unitCalled } from "./kinds.ts";
+import { recast } from "./recast.ts";
 
 /** Volts that a contactor's coil is made for, from its lowest to its highest; common practice, no source. */
 const coilVolts: readonly (readonly [low: number, high: number])[] = [
@@ -10,11 +10,8 @@ const coilVolts: readonly (readonly [low: number, high: number])[] = [
 ];
 
 function asVolts(draft: Draft): void {
-  draft.quantity = "voltage";
-  draft.named = "voltage";
-  draft.unit = unitCalled("V");
+  recast(draft, "voltage", "V");
   draft.assumedUnit = true;
-  draft.assumedQuantity = true;
 }
 
 /** "contactor pulls in at 24.6": what its coil needs, nothing that it draws. */
@@ -32,10 +29,10 @@ const mostDrop = 10;
 
 /** "drop across contactor .08 .07 .31": volts, no degrees between two airs. */
 export function dropOfContacts(drafts: readonly Draft[], items: readonly Item[]): void {
-  if (!items.some(({ text }) => contacts.test(text))) return;
   const row = drafts.filter(
     (one) => one.quantity === "temperature_difference" && one.assumedUnit && !one.gone,
   );
+  if (row.length === 0 || !items.some(({ text }) => contacts.test(text))) return;
   if (row.every(({ value }) => value < mostDrop)) for (const one of row) asVolts(one);
 }
 

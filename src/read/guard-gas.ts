@@ -74,12 +74,13 @@ export function ofTheCharge(draft: Draft, items: readonly Item[]): void {
 
 /** "charging to 10 sc", "fill 28 lb max": where it is to end, not where it is. */
 export function aimedAt(draft: Draft, items: readonly Item[]): void {
-  const [verb, to] = items.slice(Math.max(0, draft.index - 2), draft.index);
-  const aims = to?.text === "to" && /^(?:charging|charge|filling)$/.test(verb?.text ?? "");
-  const heat = draft.quantity === "subcooling" || draft.quantity === "superheat";
-  if (aims && heat) draft.rating ??= "expected";
-  const limit = /^(?:max|maximum|limit)$/.test(items[draft.index + 1]?.text ?? "");
-  if (draft.quantity === "mass" && draft.action === "charged" && limit) notMeasured(draft);
+  if (draft.quantity === "subcooling" || draft.quantity === "superheat") {
+    const [verb, to] = [items[draft.index - 2], items[draft.index - 1]];
+    if (to?.text === "to" && /^(?:charging|charge|filling)$/.test(verb?.text ?? ""))
+      draft.rating ??= "expected";
+  } else if (draft.quantity === "mass" && draft.action === "charged") {
+    if (/^(?:max|maximum|limit)$/.test(items[draft.index + 1]?.text ?? "")) notMeasured(draft);
+  }
 }
 
 /** "gone off the bus, 1 to 6 answer": no bus is said as a range without its volts. */

@@ -1,5 +1,5 @@
 import type { Draft } from "./draft.ts";
-import { unitCalled } from "./kinds.ts";
+import { recast } from "./recast.ts";
 
 /** Amps at most that a bare figure of a leg can mean: supplies begin above; common practice, no source. */
 const mostAmps = 95;
@@ -25,10 +25,7 @@ export function legsOfFrequency(drafts: readonly Draft[]): void {
       draft.question = "quantity";
       continue;
     }
-    draft.quantity = "current";
-    draft.named = "current";
-    draft.unit = unitCalled("A");
+    recast(draft, "current", "A");
     draft.assumedUnit = true;
-    draft.assumedQuantity = true;
   }
 }

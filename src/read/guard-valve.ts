@@ -1,6 +1,6 @@
 import type { Draft } from "./draft.ts";
 import type { Item } from "./item.ts";
-import { unitCalled } from "./kinds.ts";
+import { recast } from "./recast.ts";
 
 /** "valves move, cassettes blow 55": an opening goes without a percent only right behind its word. */
 export function guardValve(draft: Draft, items: readonly Item[]): void {
@@ -8,10 +8,7 @@ export function guardValve(draft: Draft, items: readonly Item[]): void {
   if (draft.corrects || draft.before.length === 0) return;
   // "eev 480": no percent, so its motor's steps
   if (draft.value > 100 && draft.value <= 3000 && Number.isInteger(draft.value)) {
-    draft.quantity = "valve_steps";
-    draft.named = "valve_steps";
-    draft.unit = unitCalled("steps");
-    draft.assumedQuantity = true;
+    recast(draft, "valve_steps", "steps");
     return;
   }
   const near = draft.before.some(
@@ -25,11 +22,8 @@ function coilOpen(drafts: readonly Draft[]): void {
   const row = drafts.filter((one) => one.quantity === "valve_opening" && !one.ownUnit);
   if (!row.some((one) => one.over)) return;
   for (const one of row) {
-    one.quantity = "resistance";
-    one.named = "resistance";
-    one.unit = unitCalled("ohm");
+    recast(one, "resistance", "ohm");
     one.question = undefined;
-    one.assumedQuantity = true;
   }
 }
 
@@ -38,11 +32,8 @@ function stepsTogether(drafts: readonly Draft[]): void {
   if (!drafts.some((one) => one.quantity === "valve_steps")) return;
   for (const one of drafts) {
     if (one.quantity !== "valve_opening" || one.ownUnit || one.gone) continue;
-    one.quantity = "valve_steps";
-    one.named = "valve_steps";
-    one.unit = unitCalled("steps");
+    recast(one, "valve_steps", "steps");
     one.question = undefined;
-    one.assumedQuantity = true;
   }
 }
 

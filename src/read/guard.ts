@@ -23,6 +23,7 @@ import { unitCalled } from "./kinds.ts";
 import { madeOfMegohms } from "./made-of-megohms.ts";
 import { canonical } from "./make.ts";
 import { notMeasured } from "./not-measured.ts";
+import { recast } from "./recast.ts";
 
 type Range = readonly [low: number, high: number];
 
@@ -54,10 +55,7 @@ export function nearSupply(value: number): boolean {
 function power(draft: Draft): void {
   if (draft.quantity !== "power" || !draft.assumedUnit || draft.value < 100) return;
   if (nearSupply(draft.value)) {
-    draft.quantity = "voltage";
-    draft.named = "voltage";
-    draft.unit = unitCalled("V");
-    draft.assumedQuantity = true;
+    recast(draft, "voltage", "V");
   } else draft.question = "quantity";
 }
 
@@ -75,10 +73,7 @@ function winding(draft: Draft): void {
     draft.question = "quantity";
     return;
   }
-  draft.quantity = "voltage";
-  draft.named = "voltage";
-  draft.unit = unitCalled("V");
-  draft.assumedQuantity = true;
+  recast(draft, "voltage", "V");
 }
 
 /** "+1.6 line": degrees go without saying only where a line can have them. */

@@ -18,6 +18,7 @@ import {
   until,
 } from "./slack-crew.ts";
 import { slackIds, startSlackStandIn } from "./slack-stand-in.ts";
+import { stopSignal } from "./stop-signal.ts";
 
 /** One running platform with the bot behind it, as the contract test uses it. */
 export interface Room {
@@ -60,10 +61,7 @@ function run(platform: ChatPlatform): Started {
   let count = 0;
   const bot = openBot(opened.store, () => `salt ${count++}`);
   const logs: string[] = [];
-  let end: () => void = () => {};
-  const stop = new Promise<void>((resolve) => {
-    end = resolve;
-  });
+  const { stop, end } = stopSignal();
   const log = makeLog(
     (line) => logs.push(line),
     () => [],

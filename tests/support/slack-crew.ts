@@ -9,6 +9,7 @@ import { slack } from "../../adapters/slack/main.ts";
 import { type Bot, openBot } from "../../src/bot.ts";
 import { closeStore, openStore } from "../../src/record/store.ts";
 import { type SlackStandIn, slackIds, startSlackStandIn } from "./slack-stand-in.ts";
+import { stopSignal } from "./stop-signal.ts";
 
 export const south = "C0SOUTH";
 export const north = "C0NORTH";
@@ -105,10 +106,7 @@ export function startBot(
     () => [],
     Date.now,
   );
-  let end: () => void = () => {};
-  const stop = new Promise<void>((resolve) => {
-    end = resolve;
-  });
+  const { stop, end } = stopSignal();
   const ended = serve(bot, { platforms: [made.platform], log, stop, ...serving }).finally(() =>
     closeStore(opened.store),
   );

@@ -99,11 +99,16 @@ function seized({ items }: Note, i: number): boolean {
 const ways = /^(?:doors?|gates?|building)$/;
 const waysBehind = /^(?:hatch|ladder|cage|fence|gates?|closet)$/;
 
+/** What stands behind an item up to the next break, no farther than so many items. */
+function clauseBehind(items: readonly Item[], i: number, far: number): readonly Item[] {
+  const rest = items.slice(i + 1, i + 1 + far);
+  const end = rest.findIndex(isBreak);
+  return end < 0 ? rest : rest.slice(0, end);
+}
+
 /** "locked the roof hatch", "pulled the lock on the ladder cage" */
 function wayBehind(items: readonly Item[], i: number): boolean {
-  for (let at = i + 1; at < Math.min(items.length, i + 9) && !isBreak(items[at]); at++)
-    if (waysBehind.test(items[at]?.text ?? "")) return true;
-  return false;
+  return clauseBehind(items, i, 8).some(({ text }) => waysBehind.test(text));
 }
 
 /** "temps recovered nicely", "room recovered to 74": what comes back by itself, no gas that was taken out. */
@@ -118,8 +123,7 @@ function cameBack(items: readonly Item[], i: number): boolean {
 
 /** "unit was charged last month", "was replaced in 2022": told of another day. */
 function longAgo({ items, statements, text }: Note, i: number): boolean {
-  for (let at = i + 1; at < Math.min(items.length, i + 6) && !isBreak(items[at]); at++)
-    if (((items[at]?.roles ?? 0) & role.earlier) !== 0) return true;
+  if (clauseBehind(items, i, 5).some(({ roles }) => (roles & role.earlier) !== 0)) return true;
   const from = items[i]?.to ?? 0;
   return statements.some(
     (one) =>

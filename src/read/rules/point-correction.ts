@@ -1,4 +1,4 @@
-import type { Reading } from "../../model.ts";
+import type { Named, Reading } from "../../model.ts";
 import type { QuantityName } from "../../quantities/list.ts";
 import { type Item, itemKind } from "../item.ts";
 import { quantityOf, unitCalled } from "../kinds.ts";
@@ -35,6 +35,27 @@ function shortWrong(note: Note): Item | undefined {
     : undefined;
 }
 
+/** At which points or place and of which machine a value was read, as far as it was said. */
+function nameOf({ points, at, subject }: Reading): Named {
+  return {
+    ...(points === undefined ? {} : { points }),
+    ...(at === undefined ? {} : { at }),
+    ...(subject === undefined ? {} : { subject }),
+  };
+}
+
+/** A correction that the whole message says. */
+function put(note: Note, now: Reading): void {
+  const end = note.text.trimEnd().length;
+  note.readings.push({
+    ...now,
+    corrects: true,
+    said: note.text.slice(0, end),
+    spans: [[0, end]],
+    rule: pointCorrections.name,
+  });
+}
+
 /** "had lead 1 and lead 2 backwards": each has the other's value. */
 function swapped(note: Note): boolean {
   const { items, context } = note;
@@ -62,21 +83,11 @@ function swapped(note: Note): boolean {
   const [a, b] = [wrongOne(note, first), wrongOne(note, second)];
   if (a === undefined || b === undefined || context.readings.length < 2) return false;
   if (a.quantity !== b.quantity) return false;
-  const end = note.text.trimEnd().length;
   for (const [from, to] of [
     [b, a],
     [a, b],
   ] as const)
-    note.readings.push({
-      ...from,
-      ...(to.points === undefined ? {} : { points: to.points }),
-      ...(to.subject === undefined ? {} : { subject: to.subject }),
-      ...(to.at === undefined ? {} : { at: to.at }),
-      corrects: true,
-      said: note.text.slice(0, end),
-      spans: [[0, end]],
-      rule: pointCorrections.name,
-    });
+    put(note, { ...from, ...nameOf(to) });
   // "backwards" tells of the names, no motor that turns so
   for (const item of items) {
     item.owner = pointCorrections.name;
@@ -108,21 +119,8 @@ function askAgain(note: Note): void {
 
 /** The value of `old` under another name; what it was filed under is told with it. */
 function renamed(note: Note, old: Reading, now: Reading): void {
-  const end = note.text.trimEnd().length;
-  const { points, at, subject } = old;
-  note.readings.push({
-    ...now,
-    corrects: true,
-    instead: {
-      ...(now.quantity === old.quantity ? {} : { quantity: old.quantity }),
-      ...(points === undefined ? {} : { points }),
-      ...(at === undefined ? {} : { at }),
-      ...(subject === undefined ? {} : { subject }),
-    },
-    said: note.text.slice(0, end),
-    spans: [[0, end]],
-    rule: pointCorrections.name,
-  });
+  const quantity = now.quantity === old.quantity ? {} : { quantity: old.quantity };
+  put(note, { ...now, instead: { ...quantity, ...nameOf(old) } });
 }
 
 /** "those were comp 2": all that the last message read of the machine that it was not. */
