@@ -266,7 +266,8 @@ function step(build: Building, i: number): number {
     const end = numberStep(build, i);
     if (end > 0) return end;
   }
-  const told = testTold(build, i);
+  // a meter is a word of the dictionary
+  const told = phrase === undefined ? 0 : testTold(build, i);
   if (told > 0) return toldItem(build, i, told);
   if (phrase !== undefined) {
     wordItem(build, i, phrase);
