@@ -232,9 +232,12 @@ function splitByJob(
     if (statement.kind !== "status") return found.job;
     const words = statement.where ?? wordsAround(statement, understood.statements, message.text);
     const named = locateWords(memory, message, { words, job: found.job });
-    return named?.kind === "job" ? named.job : found.job;
+    if (named?.kind === "job") return named.job;
+    return isWayOn(statement, understood.statements) ? undefined : found.job;
   });
-  const others = [...new Set(owners)].filter((job) => job !== found.job);
+  const others = [...new Set(owners)].flatMap((job) =>
+    job === undefined || job === found.job ? [] : [job],
+  );
   const keep = (job: number): readonly Statement[] =>
     understood.statements.filter((_, index) => owners[index] === job);
   return {
@@ -244,6 +247,16 @@ function splitByJob(
       understood: { ...nothingRead, statements: keep(job) },
     })),
   };
+}
+
+/** "done here, heading to the next one": the way leads to a job that nobody named, not back to this one. */
+function isWayOn(statement: Statement, all: readonly Statement[]): boolean {
+  const before = all.slice(0, all.indexOf(statement));
+  return (
+    statement.kind === "status" &&
+    statement.status === "on_the_way" &&
+    before.some((one) => one.kind === "status" && one.status === "done")
+  );
 }
 
 /** A status with the words after it, up to where the next one starts; the first from the beginning. */
