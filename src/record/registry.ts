@@ -159,9 +159,21 @@ function changedFields(
   was: Readonly<Record<string, unknown>>,
   is: Readonly<Record<string, unknown>>,
 ): readonly string[] {
-  const words = (value: unknown): string =>
-    value === undefined ? "nothing" : typeof value === "string" ? value : JSON.stringify(value);
   return [...new Set([...Object.keys(was), ...Object.keys(is)])]
-    .filter((field) => words(was[field]) !== words(is[field]))
-    .map((field) => `${field} ${words(was[field])} becomes ${words(is[field])}`);
+    .filter((field) => JSON.stringify(was[field]) !== JSON.stringify(is[field]))
+    .map(
+      (field) =>
+        `${field.replaceAll("_", " ")} ${plainWords(was[field])} becomes ${plainWords(is[field])}`,
+    );
+}
+
+/** A value as the office reads it: "line liquid, size in 0.375; line suction". */
+function plainWords(value: unknown): string {
+  if (value === undefined) return "nothing";
+  if (Array.isArray(value)) return value.map(plainWords).join("; ");
+  return typeof value === "object" && value !== null
+    ? Object.entries(value)
+        .map(([field, one]) => `${field.replaceAll("_", " ")} ${plainWords(one)}`)
+        .join(", ")
+    : String(value);
 }

@@ -24,16 +24,29 @@ export function findHeadings(rows: readonly SheetRow[]): Layout | undefined {
   for (const [index, row] of rows.slice(0, mostAbove).entries()) {
     const next = rows[index + 1];
     const single = row.cells.map((cell) => [cell]);
-    const both = next === undefined ? [] : twoRows(row.cells, next.cells);
+    const both =
+      next === undefined || !canBeTwo(row.cells, next.cells) ? [] : twoRows(row.cells, next.cells);
     for (const [headings, above] of [
       [single, index + 1],
       [both, index + 2],
     ] as const) {
       const layout = bestKind(headings, above);
-      if (layout !== undefined && layout.score > (best?.score ?? 0)) best = layout;
+      if (layout === undefined) continue;
+      // where the row above adds nothing it is a title
+      const plainer = headings === single && layout.above === best?.above;
+      const lead = layout.score - (best?.score ?? 0);
+      if (lead > 0 || (plainer && lead === 0)) best = layout;
     }
   }
   return best;
+}
+
+/** Merged cells leave gaps in the upper row; without one the lower row must not look like values. */
+function canBeTwo(upper: readonly string[], lower: readonly string[]): boolean {
+  const gaps = lower.some(
+    (cell, index) => cell.trim() !== "" && (upper[index] ?? "").trim() === "",
+  );
+  return gaps || !lower.some((cell) => /\d/.test(cell));
 }
 
 /** A merged heading stands over several columns: it goes on until the next one. */
@@ -60,13 +73,20 @@ function bestKind(headings: Headings, above: number): Layout | undefined {
   return best;
 }
 
+/** "Type" below "Refrigerant" is "refrigerant type" before it is "type". */
+function bestFit(wordings: readonly string[], column: Column): number {
+  const [own = 0, whole = 0] = wordings.map(
+    (wording): Fit => (wording === "" ? 0 : fitOf(wording, column)),
+  );
+  return whole >= 3 ? Math.max(own, whole + 0.5) : Math.max(own, whole);
+}
+
 function layoutFor(kind: FileKind, headings: Headings, above: number): Layout | undefined {
   const plain = headings.map((wordings) => wordings.map(plainHeading));
   const offers = plain
     .flatMap((wordings, at) =>
       kind.columns.map((column) => {
-        const fits = wordings.map((wording): Fit => (wording === "" ? 0 : fitOf(wording, column)));
-        return { at, column, fit: Math.max(...fits, 0) };
+        return { at, column, fit: bestFit(wordings, column) };
       }),
     )
     .filter(({ fit }) => fit > 0)
@@ -80,6 +100,8 @@ function layoutFor(kind: FileKind, headings: Headings, above: number): Layout | 
     named.set(column.field, plain[at]?.[0] ?? "");
     score += 1 + fit / 10;
   }
+  // one known heading among many that are not: a list of something else
+  if (named.size < 2 && plain.filter(([said]) => said !== "").length > 2) return undefined;
   if (!kind.tells(named) || kind.columns.some((c) => c.required && !named.has(c.field)))
     return undefined;
   return {

@@ -16,6 +16,44 @@ export function plainHeading(cell: string): string {
 const filler =
   /\b(?:no|nr|num|number|nos|id|name|the|of|in|at|a|lb|lbs|pounds?|oz|ounces|kg|g|grams?|ft|feet|m|metres?|meters?|inch|inches|v|amps?|amperes?|ft3|m3|cu ft|optional|required)\b/g;
 
+/** How offices shorten the words of a heading. */
+const short: Readonly<Record<string, string>> = {
+  addr: "address",
+  alt: "altitude",
+  bldg: "building",
+  cap: "capacity",
+  cert: "certificate",
+  certification: "certificate",
+  chg: "charge",
+  comp: "compressor",
+  cust: "customer",
+  cyl: "cylinder",
+  desc: "description",
+  descr: "description",
+  dev: "device",
+  elev: "elevation",
+  equip: "equipment",
+  eqpt: "equipment",
+  inst: "installed",
+  lic: "license",
+  licence: "license",
+  loc: "location",
+  mod: "model",
+  qty: "quantity",
+  ref: "refrigerant",
+  refr: "refrigerant",
+  refrig: "refrigerant",
+  ser: "serial",
+  tech: "technician",
+  yr: "year",
+};
+
+const spelled = (plain: string): string =>
+  plain
+    .split(" ")
+    .map((word) => short[word] ?? word)
+    .join(" ");
+
 const bare = (plain: string): string =>
   plain.replace(filler, " ").replace(/\s+/g, " ").trim() || plain;
 
@@ -33,11 +71,14 @@ export function fitOf(plain: string, column: Pick<Column, "names">): Fit {
 
 function fitOfName(plain: string, name: string): Fit {
   if (plain === name) return 4;
-  const [heading, wanted] = [bare(plain), bare(name)];
-  if (heading === wanted) return 3;
+  const [heading, wanted] = [bare(spelled(plain)), bare(spelled(name))];
+  if (heading === wanted || glued(spelled(plain)) === glued(spelled(name))) return 3;
   if (nearly(heading, wanted)) return 2;
   return wanted.length >= 4 && heading.startsWith(`${wanted} `) ? 1 : 0;
 }
+
+/** "nick name" is "nickname". */
+const glued = (words: string): string => words.replaceAll(" ", "");
 
 /** One slip of the finger from five letters on, two from ten on. */
 function nearly(a: string, b: string): boolean {

@@ -91,7 +91,8 @@ function keyed(
   const before = seen.get(`${key}\n${part}`);
   if (before !== undefined) {
     const names = kind.key.flatMap((field) => (facts[field] === undefined ? [] : [facts[field]]));
-    const heading = headings[columns.findIndex((column) => column?.required === true)] ?? "";
+    const naming = columns.findIndex((column) => column?.required === true);
+    const heading = headings[naming] ?? kind.key.at(-1) ?? "";
     return `${heading}: ${names.join(" ")} stands on line ${before} already; delete one of the two, or give one another name`;
   }
   seen.set(`${key}\n${part}`, row.line);

@@ -1,5 +1,5 @@
 import { massFactors, measured, positive, text } from "../column.ts";
-import type { FileKind } from "../file-kind.ts";
+import type { FileKind, RowFacts } from "../file-kind.ts";
 
 const weight = measured(massFactors, "lb");
 
@@ -7,8 +7,14 @@ const weight = measured(massFactors, "lb");
 export const cylinders: FileKind = {
   kind: "cylinder",
   plural: "cylinders",
-  tells: (headings) => headings.has("number"),
+  // a serial number alone could be a machine's
+  tells: (headings) =>
+    headings.has("number") &&
+    (!/serial/.test(headings.get("number") ?? "") ||
+      ["capacity_kg", "tare_kg"].some((field) => headings.has(field))),
   key: ["number"],
+  makes: { gross_kg: ["net_kg"] },
+  finish: weighed,
   columns: [
     {
       field: "number",
@@ -24,20 +30,44 @@ export const cylinders: FileKind = {
         "cyl",
         "cyl no",
         "recovery cylinder",
+        "serial no",
       ],
       read: text,
       required: true,
     },
-    { field: "gas", names: ["gas", "refrigerant", "contents", "content"], read: text },
-    { field: "owner", names: ["owner", "owned by", "belongs to", "supplier"], read: text },
+    {
+      field: "gas",
+      names: ["gas", "refrigerant", "contents", "content", "gas type", "refrigerant type"],
+      read: text,
+    },
+    {
+      field: "owner",
+      names: ["owner", "owned by", "belongs to", "supplier", "vendor"],
+      read: text,
+    },
     {
       field: "net_kg",
-      names: ["net", "net weight", "contents weight", "weight of contents", "fill", "gas weight"],
+      names: [
+        "net",
+        "net weight",
+        "contents weight",
+        "weight of contents",
+        "current contents",
+        "remaining",
+        "remaining weight",
+        "fill",
+        "gas weight",
+      ],
       read: weight,
     },
     {
       field: "capacity_kg",
       names: ["water capacity", "wc", "capacity", "water cap"],
+      read: positive(weight),
+    },
+    {
+      field: "gross_kg",
+      names: ["gross", "gross weight", "total weight", "scale weight", "weight on the scale"],
       read: positive(weight),
     },
     {
@@ -47,3 +77,12 @@ export const cylinders: FileKind = {
     },
   ],
 };
+
+/** What a scale shows, less the empty cylinder, is what is in it. */
+function weighed({ gross_kg: gross, ...facts }: RowFacts): RowFacts | string {
+  const { net_kg: net, tare_kg: tare } = facts;
+  if (typeof gross !== "number" || typeof tare !== "number" || net !== undefined) return facts;
+  return gross < tare
+    ? "the gross weight is less than the tare; correct one of them"
+    : { ...facts, net_kg: Number((gross - tare).toPrecision(12)) };
+}

@@ -1,7 +1,5 @@
 import {
   date,
-  inches,
-  lengthFactors,
   list,
   massFactors,
   measured,
@@ -11,7 +9,10 @@ import {
   text,
   yesOrNo,
 } from "../column.ts";
-import type { FileKind, RowFacts } from "../file-kind.ts";
+import type { FileKind } from "../file-kind.ts";
+import { joinCircuits } from "./circuits.ts";
+import { lineColumns, withLines } from "./line-set.ts";
+import { plateSupply, withSupply } from "./plate-supply.ts";
 
 const metering = oneOf([
   [/expansion|electronic|txv|tev|eev|exv|valve/, "expansion_valve"],
@@ -39,7 +40,6 @@ const method = oneOf([
 const amps = positive(numberWith("a|amps?|amperes?"));
 const volts = positive(numberWith("v|volts?|vac|v ac"));
 const phases = positive(numberWith("ph|phases?|~|\u00f8"));
-const feet = positive(measured(lengthFactors, "ft"));
 
 /** Units with their plates, circuits and place in the tree. */
 export const equipment: FileKind = {
@@ -48,8 +48,9 @@ export const equipment: FileKind = {
   tells: (headings) => headings.has("tag"),
   key: ["site", "tag"],
   parts: { field: "circuit", join: joinCircuits },
-  finish: withLines,
+  finish: (facts) => withLines(withSupply(facts)),
   makes: {
+    supply: ["supply_V", "phases"],
     circuit: ["circuits", "charge_kg"],
     liquid_in: ["line_set"],
     suction_in: ["line_set"],
@@ -85,6 +86,7 @@ export const equipment: FileKind = {
         "facility",
         "client",
         "account",
+        "store",
       ],
       read: text,
     },
@@ -98,6 +100,8 @@ export const equipment: FileKind = {
         "what",
         "equipment type",
         "unit type",
+        "asset type",
+        "machine",
         "category",
       ],
       read: text,
@@ -115,6 +119,7 @@ export const equipment: FileKind = {
         "parent unit",
         "parent tag",
         "served by",
+        "feeds from",
       ],
       read: text,
     },
@@ -146,13 +151,43 @@ export const equipment: FileKind = {
         "supply volts",
         "rated voltage",
         "nominal voltage",
+        "rated volts",
+        "nominal volts",
+        "plate volts",
+        "plate voltage",
+        "nameplate volts",
+        "nameplate voltage",
         "supply",
       ],
       read: volts,
     },
+    {
+      field: "supply",
+      names: [
+        "v ph hz",
+        "v ph",
+        "volts ph hz",
+        "volt phase hz",
+        "volts phase hz",
+        "voltage phase hz",
+        "volts phase",
+        "voltage phase",
+        "electrical",
+        "power supply",
+      ],
+      read: plateSupply,
+    },
     { field: "phases", names: ["phase", "phases", "ph"], read: phases },
-    { field: "rla_A", names: ["rla", "rated load amps", "rated load current"], read: amps },
-    { field: "lra_A", names: ["lra", "locked rotor amps", "locked rotor current"], read: amps },
+    {
+      field: "rla_A",
+      names: ["rla", "rated load amps", "rated load current", "compressor rla"],
+      read: amps,
+    },
+    {
+      field: "lra_A",
+      names: ["lra", "locked rotor amps", "locked rotor current", "compressor lra"],
+      read: amps,
+    },
     {
       field: "moc_A",
       names: ["moc", "maximum operating current", "max operating current", "max current"],
@@ -206,6 +241,10 @@ export const equipment: FileKind = {
         "date installed",
         "installation date",
         "commissioned",
+        "commissioned on",
+        "installed date",
+        "installed on",
+        "in service since",
         "year installed",
       ],
       read: text,
@@ -228,32 +267,7 @@ export const equipment: FileKind = {
       names: ["winding class", "insulation class", "thermal class"],
       read: text,
     },
-    {
-      field: "liquid_in",
-      names: ["liquid line", "liquid line size", "liquid line od"],
-      read: positive(inches),
-    },
-    {
-      field: "suction_in",
-      names: ["suction line", "suction line size", "gas line", "suction line od"],
-      read: positive(inches),
-    },
-    {
-      field: "length_m",
-      names: ["line length", "line set length", "lineset length", "pipe length", "line run"],
-      read: feet,
-    },
-    {
-      field: "covered_m",
-      names: [
-        "line covered",
-        "length covered",
-        "covered by charge",
-        "precharged length",
-        "plate covers",
-      ],
-      read: feet,
-    },
+    ...lineColumns,
     {
       field: "notes",
       names: ["notes", "note", "remarks", "remark", "comments", "comment"],
@@ -261,33 +275,3 @@ export const equipment: FileKind = {
     },
   ],
 };
-
-/** Columns of a line set become the one field that judging knows. */
-function withLines(facts: RowFacts): RowFacts | string {
-  const { liquid_in, suction_in, length_m, covered_m, ...rest } = facts;
-  if (liquid_in === undefined && suction_in === undefined) return rest;
-  if (length_m === undefined)
-    return "a line's size without its length; fill in the line length too";
-  const shared = { length_m, ...(covered_m === undefined ? {} : { covered_m }) };
-  const lines = [
-    ...(liquid_in === undefined ? [] : [{ line: "liquid", size_in: liquid_in, ...shared }]),
-    ...(suction_in === undefined ? [] : [{ line: "suction", size_in: suction_in, ...shared }]),
-  ];
-  return { ...rest, line_set: lines };
-}
-
-/** Rows of one unit, a circuit each: the first row's plate, every circuit's gas and charge. */
-function joinCircuits(rows: readonly RowFacts[]): RowFacts {
-  const [first = {}] = rows;
-  const { circuit: _circuit, charge_kg: _charge, ...plate } = first;
-  const circuits = rows.map(({ circuit, refrigerant, charge_kg }) => ({
-    circuit,
-    ...(refrigerant === undefined ? {} : { refrigerant }),
-    ...(charge_kg === undefined ? {} : { charge_kg }),
-  }));
-  // one full charge stands for each circuit only where all have the same
-  const charges = new Set(circuits.map(({ charge_kg }) => charge_kg));
-  const [charge] = charges;
-  const same = charges.size === 1 && charge !== undefined ? { charge_kg: charge } : {};
-  return { ...plate, ...same, circuits };
-}

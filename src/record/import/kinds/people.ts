@@ -1,5 +1,5 @@
 import { list, text } from "../column.ts";
-import type { FileKind } from "../file-kind.ts";
+import type { FileKind, RowFacts } from "../file-kind.ts";
 
 const own = ["role", "certificate", "nickname", "handles", "slack", "matrix", "phone"];
 
@@ -7,8 +7,12 @@ const own = ["role", "certificate", "nickname", "handles", "slack", "matrix", "p
 export const people: FileKind = {
   kind: "person",
   plural: "people",
-  tells: (headings) => headings.has("name") && own.some((field) => headings.has(field)),
+  tells: (headings) =>
+    (headings.has("name") || (headings.has("nickname") && headings.has("family"))) &&
+    own.some((field) => headings.has(field)),
   key: ["name"],
+  makes: { family: ["name"] },
+  finish: named,
   columns: [
     {
       field: "name",
@@ -23,16 +27,27 @@ export const people: FileKind = {
         "mechanic",
       ],
       read: text,
-      required: true,
     },
+    { field: "family", names: ["last name", "family name", "surname"], read: text },
     {
       field: "role",
-      names: ["role", "job", "position", "function", "job title", "title"],
+      names: ["role", "job", "position", "function", "job title", "title", "trade"],
       read: text,
     },
     {
       field: "nickname",
-      names: ["nickname", "called", "short", "goes by", "short name", "first name"],
+      names: [
+        "nickname",
+        "called",
+        "short",
+        "goes by",
+        "known as",
+        "preferred name",
+        "short name",
+        "first name",
+        "given name",
+        "forename",
+      ],
       read: text,
     },
     {
@@ -52,6 +67,17 @@ export const people: FileKind = {
         "license",
         "license no",
         "licence no",
+        "epa",
+        "epa cert",
+        "epa 608",
+        "epa 608 cert",
+        "608 cert",
+        "section 608 cert",
+        "epa license",
+        "f gas cert",
+        "f gas license",
+        "refrigerant cert",
+        "refrigerant license",
       ],
       read: text,
     },
@@ -72,7 +98,15 @@ export const people: FileKind = {
     },
     {
       field: "slack",
-      names: ["slack", "slack id", "slack name", "slack user", "slack handle", "slack user id"],
+      names: [
+        "slack",
+        "slack id",
+        "slack name",
+        "slack user",
+        "slack handle",
+        "slack user id",
+        "slack member",
+      ],
       read: list,
     },
     {
@@ -90,3 +124,12 @@ export const people: FileKind = {
     },
   ],
 };
+
+/** A first and a last name in two columns are one name; the first is what they go by. */
+function named({ family, ...facts }: RowFacts): RowFacts | string {
+  const parts = [facts.nickname, family].filter((part) => part !== undefined);
+  const name = facts.name ?? (parts.length === 0 ? undefined : parts.join(" "));
+  return name === undefined
+    ? "the name is missing; fill it in or delete the line"
+    : { ...facts, name };
+}
