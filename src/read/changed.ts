@@ -61,6 +61,8 @@ export function changed(
   )
     return false;
   if (Number.isNaN(left.value) || Number.isNaN(right.value)) return false;
+  // between what it swings is no change
+  if (!Number.isNaN(right.high)) return false;
   // "supply 132 rtn 71 rise 61": what lies between the two airs
   if (items[right.index - 1]?.text === "rise" && left.place?.endsWith("_air") === true) {
     right.named = "temperature_difference";

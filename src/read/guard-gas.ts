@@ -123,6 +123,8 @@ function gasCalled(draft: Draft, items: readonly Item[]): void {
   draft.assumedUnit = false;
 }
 
+const switches = /^(?:sw|switch|switches|cutout|hps|lps|hpco|lpco)$/;
+
 /** "hi pressure cutout 410, reset at 310": where a switch closes again is set, not measured. */
 function resetAt(draft: Draft, items: readonly Item[]): void {
   if (draft.quantity !== "pressure" || draft.rating !== undefined || draft.place !== undefined)
@@ -130,7 +132,8 @@ function resetAt(draft: Draft, items: readonly Item[]): void {
   const [verb, at] = items.slice(Math.max(0, draft.index - 2), draft.index);
   const closes =
     /^(?:at|@)$/.test(at?.text ?? "") && /^(?:resets?|reopens|recloses)$/.test(verb?.text ?? "");
-  if (closes && items.some(({ label }) => label?.rating === "setpoint")) draft.rating = "setpoint";
+  const set = items.some(({ label, text }) => label?.rating === "setpoint" || switches.test(text));
+  if (closes && set) draft.rating = "setpoint";
 }
 
 /** Pressures, weights and a bus that a bare word alone does not settle are asked. */

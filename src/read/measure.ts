@@ -32,6 +32,8 @@ import { repeat } from "./repeat.ts";
 import { settingOf } from "./setting.ts";
 import { share } from "./share.ts";
 import { shareRows } from "./share-rows.ts";
+import { swings } from "./swings.ts";
+import { switchSet } from "./switch-set.ts";
 import { type Found, isPegged, valuesOf } from "./values.ts";
 
 function begin(note: Note, draft: Draft, found: Found): void {
@@ -205,6 +207,8 @@ export function measure(note: Note): void {
   relate(drafts, items);
   peakThen(items, drafts);
   conditions(drafts, note, setting);
+  switchSet(drafts, items);
+  swings(drafts, items);
   chain(drafts, items);
   correct(note, drafts);
   dropNots(drafts, items);

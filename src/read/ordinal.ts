@@ -202,6 +202,10 @@ function asideNumber(build: Building, i: number): Ordinal | "measured" | undefin
   const row = build.tokens[said.end]?.kind === tokenKind.number && !said.spoken && at === i;
   const noun = build.tokens[i - 1]?.text ?? "";
   if (row && said.value >= 90 && /^(?:relay|panel|disconnect)$/.test(noun)) return "measured";
+  // "hp switch 410": what it is set to
+  const gauged = /^(?:hp|lp|pressure|press|high|low|head|suction|oil)$/;
+  if (/^(?:switch|control)$/.test(noun) && gauged.test(build.tokens[i - 2]?.text ?? ""))
+    return "measured";
   const unit = plainUnitAt(build, said.end);
   const code = /code|keypad|passcode|combo/.test(
     `${build.tokens[i - 1]?.text ?? ""} ${build.tokens[i - 2]?.text ?? ""}`,

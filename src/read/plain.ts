@@ -15,7 +15,6 @@ const lookAlikes: readonly (readonly [from: string, to: string])[] = [
   ["\u2126\u03a9", "ω"],
   ["\u00ba\u02da", "°"],
   ["\u0394\u2206", "δ"],
-  ["\u2026", "."],
   ["\u00b7\u2022\u25cf\u25aa\u2023\u2219\u25e6", "*"],
   ["\u2236\ufe55", ":"],
   ["\u221e", "∞"],

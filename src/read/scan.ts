@@ -1,6 +1,7 @@
 import { ascii, classOf, DIGIT, LETTER, OTHER, SPACE } from "./characters.ts";
 import { lookUp } from "./dictionary.ts";
 import { digitsEnd, numberValue } from "./digits.ts";
+import { dotsTo, isDot } from "./dots.ts";
 import { hearDigit, hearFigures, oneOf } from "./hear.ts";
 import { joint, vowelless } from "./short-words.ts";
 import { respelled } from "./spelling.ts";
@@ -261,28 +262,32 @@ export function scan(text: string): Token[] {
     else if (kind === SPACE) state.at++;
     else if (kind === LETTER || kind === DIGIT) pushRun(state);
     else if (code === 10) push(state, tokenKind.line, state.at + 1);
-    else if (code === 46 && classOf(text, state.at + 1) === DIGIT && !afterDigit(state))
-      pushPoint(state);
-    else
-      push(
-        state,
-        tokenKind.sign,
-        signEnd(text, state.at),
-        lookUp(text.slice(state.at, signEnd(text, state.at))),
-      );
+    else if (isDot(code) && dotsTo(text, state.at) > 0)
+      push(state, tokenKind.sign, dotsTo(text, state.at), lookUp("-"), "-");
+    else if (code === 46 && startsPoint(state)) pushPoint(state);
+    else pushSign(state);
   }
   hearFigures(state.tokens);
   return state.tokens;
 }
 
-function afterDigit(scan: Scan): boolean {
-  return scan.at === scan.end && ascii[scan.text.charCodeAt(scan.at - 1)] === DIGIT;
+/** ".51", but neither the end of "9." nor the last of several dots. */
+function startsPoint({ text, at, end }: Scan): boolean {
+  if (classOf(text, at + 1) !== DIGIT) return false;
+  if (text.charCodeAt(at - 1) === 46) return false;
+  return !(at === end && ascii[text.charCodeAt(at - 1)] === DIGIT);
 }
 
 /** ".51" and ".84v" */
 function pushPoint(scan: Scan): void {
   const end = digitsEnd(scan.text, scan.at);
   push(scan, tokenKind.number, end);
+}
+
+function pushSign(scan: Scan): void {
+  const end = signEnd(scan.text, scan.at);
+  const sign = scan.text.slice(scan.at, end).replace("\u2026", ".");
+  push(scan, tokenKind.sign, end, lookUp(sign), sign);
 }
 
 /** A sign; two that belong together (">=", a surrogate pair) are one. */

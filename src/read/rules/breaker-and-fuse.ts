@@ -36,6 +36,11 @@ const gear: ReadonlySet<string> = new Set([
   "switch",
   "gfci",
   "toggle",
+  "mcb",
+  "mccb",
+  "rcbo",
+  "rcd",
+  "isolator",
 ]);
 const own: ReadonlySet<string> = new Set([
   "breaker",
@@ -49,6 +54,11 @@ const own: ReadonlySet<string> = new Set([
   "contactor",
   "contactors",
   "breaker's",
+  "mcb",
+  "mccb",
+  "rcbo",
+  "rcd",
+  "isolator",
 ]);
 const holds: ReadonlySet<string> = new Set([
   "is",
@@ -104,7 +114,7 @@ function bought(items: readonly Item[], i: number): boolean {
 export const breakers: Rule = {
   name: "<number> amp breaker",
   heads:
-    "breaker|breakers|fuse|fuses|fused|brkr|bkr|pole|disconnect|disco|disc|contactor|contactors|feeder|ocpd|ocp|service|cb|relay|wire|wiring|receptacle|circuit|transformer|xfmr|panel|plug|cord|outlet|switch|gfci|toggle|breaker's|poles|three|unit|motor|compressor|system|sys|feed|board|p|coil|supply|rail|logic|source",
+    "breaker|breakers|fuse|fuses|fused|brkr|bkr|pole|disconnect|disco|disc|contactor|contactors|feeder|ocpd|ocp|service|cb|relay|wire|wiring|receptacle|circuit|transformer|xfmr|panel|plug|cord|outlet|switch|gfci|toggle|mcb|mccb|rcbo|rcd|isolator|breaker's|poles|three|unit|motor|compressor|system|sys|feed|board|p|coil|supply|rail|logic|source",
   needs: "number",
   apply: (note) => {
     const { items } = note;

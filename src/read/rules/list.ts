@@ -1,5 +1,6 @@
 import { watch } from "../dictionary.ts";
 import type { Note, Rule } from "../note.ts";
+import { accessCodes } from "./access-code.ts";
 import { actions } from "./action.ts";
 import { answers } from "./answer.ts";
 import { asideNumbers } from "./aside.ts";
@@ -15,9 +16,11 @@ import { differences } from "./difference-of-amount.ts";
 import { faultCodes } from "./fault-code.ts";
 import { laborRule } from "./labor.ts";
 import { letteredDoors } from "./lettered-door.ts";
+import { listNumerals } from "./list-numeral.ts";
 import { looseCodes } from "./loose-code.ts";
 import { machineAgain } from "./machine-again.ts";
 import { machineInHand } from "./machine-in-hand.ts";
+import { minutesOut } from "./minutes-out.ts";
 import { nitrogenRule } from "./nitrogen.ts";
 import { nominalSizes } from "./nominal-size.ts";
 import { numberAsName } from "./number-as-name.ts";
@@ -30,8 +33,10 @@ import { openJob } from "./open-job.ts";
 import { pacedTimes } from "./paced-times.ts";
 import { partRule } from "./part.ts";
 import { phones } from "./phone-number.ts";
+import { pipePairs } from "./pipe-pair.ts";
 import { plans } from "./plan.ts";
 import { pointCorrections } from "./point-correction.ts";
+import { poleCounts } from "./pole-count.ts";
 import { prices } from "./price.ts";
 import { questions } from "./question.ts";
 import { roomLists } from "./room-list.ts";
@@ -69,6 +74,8 @@ export const asides: readonly Rule[] = [
   rowGoesOn,
   phones,
   serials,
+  accessCodes,
+  listNumerals,
   letteredDoors,
   codesShown,
   faultCodes,
@@ -88,13 +95,16 @@ export const asides: readonly Rule[] = [
   sums,
   prices,
   undo,
+  poleCounts,
   statusRule,
+  minutesOut,
   clockTimes,
   laborRule,
   pacedTimes,
   dates,
   differences,
   stock,
+  pipePairs,
   nominalSizes,
   sensorWarm,
   breakers,

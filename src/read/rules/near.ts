@@ -2,6 +2,9 @@ import { isStrongBreak } from "../breaks.ts";
 import { type Item, itemKind } from "../item.ts";
 import { role } from "../word.ts";
 
+/** Names the rule of numerals that number the items of a list. */
+export const LIST = "<number>) <item>";
+
 /** Small looks around an item that several rules take; no rule knows another. */
 export function textAt(items: readonly Item[], i: number): string {
   return items[i]?.text ?? "";

@@ -2,7 +2,7 @@ import { isStrongBreak } from "../breaks.ts";
 import { type Item, itemKind } from "../item.ts";
 import { type Rule, state } from "../note.ts";
 import { role } from "../word.ts";
-import { freeNumber } from "./near.ts";
+import { freeNumber, LIST } from "./near.ts";
 
 /** "need a fan motor, comp 1 drawing 14 A": behind the comma something was measured. */
 function measuredBeside(items: readonly Item[], plan: number, at: number): boolean {
@@ -22,6 +22,19 @@ function measuredBeside(items: readonly Item[], plan: number, at: number): boole
         item.label?.state !== undefined ||
         (item.roles & role.is) !== 0,
     );
+}
+
+/** "get me a 40uf cap", "pick up 2 caps", "parts: 7.5uf cap": what is to be fetched. */
+function fetches(items: readonly Item[], i: number): boolean {
+  const [text, next, after] = [0, 1, 2].map((step) => items[i + step]?.text ?? "");
+  if (text === "get" || text === "fetch") return /^(?:me|us)$/.test(next ?? "");
+  if (text === "pick")
+    return (
+      next === "up" && (items[i + 2]?.kind === itemKind.number || after === "a" || after === "an")
+    );
+  return (
+    next === ":" && i <= 1 && /^(?:parts?|materials?|list|todo|shopping|orders?)$/.test(text ?? "")
+  );
 }
 
 /** "going to charge 4 lb", "need to pull to 500": what is announced has not been measured. */
@@ -45,6 +58,7 @@ export const plans: Rule = {
         item.label?.rating === undefined
       )
         plan = i;
+      if (fetches(items, i)) plan = i;
       // "the plan for tomorrow is …": all that its sentence says
       if (
         /^plans?$/.test(item.text) &&
@@ -59,7 +73,8 @@ export const plans: Rule = {
       }
       // "need comp, drier, 2 caps, 12 lb of gas": a list goes on
       const listed = items[i - 1]?.text === "," && item.unit?.dimension === "mass";
-      if (i - plan > (listed ? 16 : 8)) continue;
+      const numbered = items.slice(plan, i).some(({ owner }) => owner === LIST);
+      if (i - plan > (listed ? 16 : numbered ? 24 : 8)) continue;
       if (measuredBeside(items, plan, i)) continue;
       if (
         items

@@ -6,7 +6,7 @@ type Row = readonly [words: string, label: Label];
 const places: readonly Row[] = [
   ["line|ln|pipe", { hint: "temperature" }],
   [
-    "suction|suct|suc|sucton|suctn|sct p|low side|lowside|low|suctin|suctioin|suxtion|suction pressure|suct press|suct p|suction press|lo side|low side pressure|back pressure|suction side|sction|suction psi|suct psi|low pressure|low pressure control|low pressure controls|succion|suction service port|vapor pressure|suctiom|section pressure|suctions|suction gauge|low sides|sp side|loside|sucks in|sucksin|suck shin|sucshun|sukshun|suckshun|suctoin|sucktun|psuc|psuct|section side|suckshin|sucktion|suktion|lp|lsp|nd|vapor|vapor side",
+    "suction|suct|suc|sucton|suctn|sct p|low side|lowside|low|suctin|suctioin|suxtion|suction pressure|suct press|suct p|suction press|lo side|low side pressure|back pressure|suction side|sction|suction psi|suct psi|low pressure|low pressure control|low pressure controls|lp control|lp ctrl|lpc|low press control|low press ctrl|low pressure ctrl|lo press control|low side control|suction pressure control|suction control|succion|suction service port|vapor pressure|suctiom|section pressure|suctions|suction gauge|low sides|sp side|loside|sucks in|sucksin|suck shin|sucshun|sukshun|suckshun|suctoin|sucktun|psuc|psuct|section side|suckshin|sucktion|suktion|lp|lsp|nd|vapor|vapor side",
     { place: "suction", hint: "pressure" },
   ],
   [
@@ -14,7 +14,7 @@ const places: readonly Row[] = [
     { place: "suction", hint: "temperature" },
   ],
   [
-    "head|hd|head pressure|disch|discharge|dischage|dischrge|disch press|discharge pressure|head press|disch p|discharge press|dis|hed|hed pressure|discharg|pdis|pdisch|dischrg|head psi|hot gas pressure|discharge side|disc pressure|dicharge|head pres|discharge psi|discahrge|dischg|condensing pressure|hp side|head pressure control|head control|high pressure control",
+    "head|hd|head pressure|disch|discharge|dischage|dischrge|disch press|discharge pressure|head press|disch p|discharge press|dis|hed|hed pressure|discharg|pdis|pdisch|dischrg|head psi|hot gas pressure|discharge side|disc pressure|dicharge|head pres|discharge psi|discahrge|dischg|condensing pressure|hp side|head pressure control|head control|high pressure control|hp control|hp ctrl|hpc|head pressure ctrl|head press control|head press ctrl|head ctrl|high press control|high press ctrl|high pressure ctrl|hi press control|hi pressure control|fan cycle switch|fan cycle control|fan cycling|fan cycling switch|fan cycling control|fan cycle|discharge pressure control",
     { place: "discharge", hint: "pressure" },
   ],
   [

@@ -1,0 +1,35 @@
+import type { Item } from "../item.ts";
+import { type Note, type Rule, state } from "../note.ts";
+import { freeNumber, textAt } from "./near.ts";
+
+/** Minutes of a drive as they are rounded: to five, and no more than an hour and a half. */
+function driven(item: Item | undefined): item is Item {
+  if (!freeNumber(item) || item.unit !== undefined || item.value <= 0) return false;
+  return item.value <= 3 || (item.value % 5 === 0 && (item.value <= 60 || item.value === 90));
+}
+
+const warmth = /^(?:today|here|and|side|door|air|temp|db|f|c)$/;
+
+/** "15 out", "20 away": behind the number, and nothing of the air. */
+function outBehind({ items }: Note, i: number): boolean {
+  const [out, next] = [textAt(items, i + 1), textAt(items, i + 2)];
+  return /^(?:out|away)$/.test(out) && !warmth.test(next);
+}
+
+/** "omw rtu12, 15 out": who is on his way is so many minutes from the site; no air is as warm. */
+export const minutesOut: Rule = {
+  name: "<on the way> <number> out",
+  heads: "out|away",
+  needs: "number",
+  apply: (note) => {
+    const going = note.statements.some(
+      (said) => said.kind === "status" && said.status === "on_the_way",
+    );
+    const headed = note.items.some(({ text }) => /^(?:headed|heading|rolling|enroute)$/.test(text));
+    if (!going && !headed) return;
+    note.items.forEach((item, i) => {
+      if (!driven(item) || !outBehind(note, i)) return;
+      state(note, minutesOut.name, [i, i + 2], { kind: "note", about: "time" });
+    });
+  },
+};

@@ -1,0 +1,22 @@
+import type { Draft } from "./draft.ts";
+import type { Item } from "./item.ts";
+
+const switches = /^(?:sw|switch|switches|cutout|hps|lps|hpco|lpco)$/;
+
+/** "hp sw 42 bar": right behind a switch stands what it is set to. */
+function setOf(draft: Draft, items: readonly Item[]): void {
+  const gauged =
+    draft.unit === undefined ? draft.hint === "pressure" : draft.unit.dimension === "pressure";
+  if (!gauged || draft.rating !== undefined || draft.gone) return;
+  const [before, word] = [items[draft.index - 2], items[draft.index - 1]];
+  const joint = /^(?:[:=]|is)$/.test(word?.text ?? "");
+  const [name, sw] = joint ? [items[draft.index - 3], before] : [before, word];
+  const pressed =
+    name?.label?.hint === "pressure" || /^(?:press|pressure|oil)$/.test(name?.text ?? "");
+  if (switches.test(sw?.text ?? "") && (pressed || (sw?.text.length ?? 0) === 3))
+    draft.rating = "setpoint";
+}
+
+export function switchSet(drafts: readonly Draft[], items: readonly Item[]): void {
+  for (const draft of drafts) setOf(draft, items);
+}
