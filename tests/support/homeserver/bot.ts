@@ -1,5 +1,5 @@
 import { type ChildProcess, execFileSync, spawn } from "node:child_process";
-import { openSync, readFileSync, writeFileSync } from "node:fs";
+import { closeSync, openSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { until } from "./server.ts";
 
@@ -7,7 +7,10 @@ import { until } from "./server.ts";
 export interface BotProcess {
   readonly folder: string;
   readonly log: () => readonly string[];
+  /** resolves when it is connected */
   readonly start: () => Promise<void>;
+  /** does not wait for anything */
+  readonly launch: () => void;
   readonly kill: (signal: "SIGKILL" | "SIGTERM") => Promise<number | null>;
   /** its exit status, once it ended by itself */
   readonly ended: () => Promise<number | null>;
@@ -28,13 +31,22 @@ export function botProcess(folder: string, config: object): BotProcess {
   writeFileSync(out, "");
   let child: ChildProcess | undefined;
   const log = (): readonly string[] => readFileSync(out, "utf8").split("\n");
+  const launch = (): ChildProcess => {
+    const fd = openSync(out, "a");
+    const made = spawn("node", [program, "serve", "--config", file], {
+      stdio: ["ignore", fd, fd],
+    });
+    closeSync(fd);
+    child = made;
+    return made;
+  };
   return {
     folder,
     log,
+    launch: () => void launch(),
     start: async () => {
       const from = log().length;
-      const fd = openSync(out, "a");
-      child = spawn("node", [program, "serve", "--config", file], { stdio: ["ignore", fd, fd] });
+      const child = launch();
       let over = false;
       child.once("exit", () => {
         over = true;
@@ -45,7 +57,7 @@ export function botProcess(folder: string, config: object): BotProcess {
           log()
             .slice(from - 1)
             .some((line) => line.includes('"event":"connected"')),
-        30_000,
+        120_000,
         "the bot",
       );
       if (over) throw new Error(`the bot ended: ${log().slice(-5).join("\n")}`);

@@ -1,4 +1,5 @@
 import { spawn } from "node:child_process";
+import { openSync } from "node:fs";
 import { createInterface } from "node:readline";
 import { z } from "zod";
 import { type Account, type Homeserver, nioPython, until } from "./server.ts";
@@ -37,23 +38,33 @@ export interface NioPerson {
     file: { readonly name: string; readonly type: string; readonly bytes: Uint8Array },
   ) => Promise<void>;
   readonly redact: (room: string, event: string) => Promise<void>;
+  /** the next message goes out under a new key, which is shared first */
+  readonly renewKey: (room: string) => Promise<void>;
+  /** file of what the client says about itself */
+  readonly log: string;
   readonly stop: () => void;
 }
 
-export async function nioPerson(server: Homeserver, account: Account): Promise<NioPerson> {
+/** `messagesAKey`: how many messages go out under one key. */
+export async function nioPerson(
+  server: Homeserver,
+  account: Account,
+  messagesAKey: number,
+): Promise<NioPerson> {
   const script = "tests/support/homeserver/person.py";
   const store = `${server.folder}/nio-${account.user.slice(1, 5)}`;
+  const log = `${store}.log`;
   const child = spawn(
     nioPython() ?? "python3",
-    [script, server.url, account.user, account.password, store],
-    {
-      stdio: ["pipe", "pipe", "ignore"],
-    },
+    [script, server.url, account.user, account.password, store, String(messagesAKey)],
+    { stdio: ["pipe", "pipe", openSync(log, "a")] },
   );
+  const { stdin, stdout } = child;
+  if (stdin === null || stdout === null) throw new Error("matrix-nio without its pipes");
   const seen: SeenEvent[] = [];
   const waiting = new Map<number, (done: Done) => void>();
   let ready = false;
-  createInterface({ input: child.stdout }).on("line", (line) => {
+  createInterface({ input: stdout }).on("line", (line) => {
     const what: unknown = JSON.parse(line);
     const event = eventSchema.safeParse(what);
     const done = doneSchema.safeParse(what);
@@ -66,7 +77,7 @@ export async function nioPerson(server: Homeserver, account: Account): Promise<N
     n += 1;
     const mine = n;
     const answer = new Promise<Done>((resolve) => waiting.set(mine, resolve));
-    child.stdin.write(`${JSON.stringify({ n: mine, tx: `p${mine}-${Date.now()}`, ...what })}\n`);
+    stdin.write(`${JSON.stringify({ n: mine, tx: `p${mine}-${Date.now()}`, ...what })}\n`);
     const done = await answer;
     if (done.error !== undefined) throw new Error(done.error);
     return done;
@@ -93,6 +104,8 @@ export async function nioPerson(server: Homeserver, account: Account): Promise<N
         bytes: Buffer.from(bytes).toString("base64"),
       })),
     redact: async (room, event) => void (await ask({ do: "redact", room, event })),
+    renewKey: async (room) => void (await ask({ do: "forget", room })),
+    log,
     stop: () => void child.kill("SIGKILL"),
   };
 }

@@ -1,12 +1,16 @@
 """A person on matrix-nio, a client with an encryption library of its own (libolm).
 
-Commands come as JSON lines on standard input, everything that is seen goes out as JSON lines.
+Commands come as JSON lines on standard input, everything that is seen goes out as JSON lines. What
+the client says about itself goes to standard error. A new key is made for a room every so many
+messages, as the room's state asks; the client by itself does so every hundred.
 """
-import asyncio, base64, io, json, os, sys
+import asyncio, base64, io, json, logging, os, sys
 from nio import AsyncClient, AsyncClientConfig, MegolmEvent, RoomMessage, RoomMessageText, RoomMessageNotice, UnknownEvent
 from nio import RoomSendResponse, InviteMemberEvent, RedactionEvent, RoomMessageFile, RoomMessageImage, RoomEncryptedFile, RoomEncryptedImage
 
 server, user, password, store = sys.argv[1:5]
+messages_a_key = int(sys.argv[5])
+logging.basicConfig(stream=sys.stderr, level=logging.INFO, format="%(asctime)s %(name)s %(message)s")
 
 def say(**what):
     print(json.dumps(what), flush=True)
@@ -33,7 +37,12 @@ async def main():
     async def share(room_id):
         """nio takes a key as shared although the request for it failed; then nobody could read on."""
         room = client.rooms[room_id]
-        if not room.encrypted or not client.olm.should_share_group_session(room_id):
+        if not room.encrypted:
+            return
+        known = client.olm.outbound_group_sessions.get(room_id)
+        if known is not None and known.message_count >= messages_a_key:
+            client.invalidate_outbound_session(room_id)
+        if not client.olm.should_share_group_session(room_id):
             return
         await client.share_group_session(room_id, ignore_unverified_devices=True)
         session = client.olm.outbound_group_sessions[room_id]
@@ -74,6 +83,8 @@ async def main():
                 sent = await client.room_send(what["room"], "m.room.message", content, tx_id=what["tx"],
                                               ignore_unverified_devices=True)
                 answer["event"] = sent.event_id
+            elif what["do"] == "forget":
+                client.invalidate_outbound_session(what["room"])
             elif what["do"] == "redact":
                 await client.room_redact(what["room"], what["event"])
             elif what["do"] == "devices":
@@ -98,7 +109,8 @@ async def main():
                 if client.should_query_keys:
                     await client.keys_query()
                 await client.send_to_device_messages()
-            except Exception:
+            except Exception as error:
+                logging.info("sync: %r", error)
                 await asyncio.sleep(0.3)
 
     await asyncio.gather(commands(), syncing())
