@@ -1,5 +1,5 @@
 import { capsBled } from "./caps-bled.ts";
-import { changed } from "./changed.ts";
+import { changed, wasBehind } from "./changed.ts";
 import type { Between, Draft } from "./draft.ts";
 import { alive, inherit, sameDimension, unlabelled } from "./inherit.ts";
 import { type Item, itemKind } from "./item.ts";
@@ -125,14 +125,7 @@ function joined(drafts: readonly Draft[], items: readonly Item[]): void {
       left,
       previous === undefined || previous.gone ? 0 : previous.index + 1,
     );
-    if (
-      left.now &&
-      !right.earlier &&
-      items[right.index - 1]?.text === "was" &&
-      !gap.strong &&
-      sameDimension(left, right) &&
-      unlabelled(items, left, right)
-    ) {
+    if (wasBehind(items, left, right, gap)) {
       backwards(items, left, right);
       return;
     }

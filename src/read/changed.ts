@@ -68,6 +68,7 @@ export function changed(
     right.named = "temperature_difference";
     return false;
   }
+  if (left.series === undefined && beforeAndAfter(items, left, right)) return true;
   // the peak of a start and what it runs at are two readings
   if (left.stat === "peak" && left.state === "start" && right.state === "running") return false;
   // "bus 590, now 14.2 each leg": a bus has no legs
@@ -134,6 +135,51 @@ export function changed(
   return (gap.roles & verbs) !== 0 && !gap.list;
 }
 
+const otherThing = /^(?:and|ones?|old|other|it|its|that|this|there|they|he|tag|plate)$/;
+
+/** "suction 118 was 96 before the charge", "12 now, was 31": what it was is told behind what it is. */
+export function wasBehind(
+  items: readonly Item[],
+  left: Draft,
+  right: Draft,
+  gap: Between,
+): boolean {
+  if (items[right.index - 1]?.text !== "was" || gap.strong) return false;
+  if (left.earlier || right.earlier || left.series !== undefined) return false;
+  if (!left.now && (left.after ?? right.after) !== undefined) return false;
+  // "45.2 uF, the old one was 19": of another thing
+  const subject = items.slice(left.index + 1, right.index - 1);
+  if (!left.now && subject.some(({ text }) => otherThing.test(text))) return false;
+  if (left.rating !== undefined || right.rating !== undefined) return false;
+  if (/^(?:typo|wrong|mistake)$/.test(items[right.index + 1]?.text ?? "")) return false;
+  if (!left.now && (toldBack(items, right) || left.unit?.dimension === "mass")) return false;
+  return sameDimension(left, right) && unlabelled(items, left, right);
+}
+
+/** What something flows through: before and behind it are places, no times. */
+const passed =
+  /^(?:drier|dryer|filter|coil|valve|txv|eev|strainer|contactor|fuse|switch|pump|compressor|orifice|solenoid|disconnect|breaker|transformer|meter)s?$/;
+
+const told = (items: readonly Item[], from: number, to: number, word: string): boolean => {
+  const at = items.findIndex(
+    (item, i) => i >= from && i < to && item.text === word && item.label === undefined,
+  );
+  const [next, noun] = [items[at + 1], items[at + 2]];
+  const thing = ((next?.roles ?? 0) & role.article) !== 0 ? noun : next;
+  if (at < 0 || passed.test(thing?.text ?? "")) return false;
+  return !items.slice(at, to).some((item) => item.unit?.dimension === "time");
+};
+
+/** "head 415 before the wash 340 after", "before .9 after .5": of one quantity, what work made of it. */
+function beforeAndAfter(items: readonly Item[], left: Draft, right: Draft): boolean {
+  const between = items.slice(left.index + 1, right.index);
+  if (between.some((item) => item.text === ".")) return false;
+  const behind = told(items, left.index + 1, right.index, "before");
+  const ahead = told(items, left.index - 3, left.index, "before");
+  if (behind) return items[right.index + 1]?.text === "after" && !isNumber(items[right.index + 2]);
+  return ahead && told(items, left.index + 1, right.index, "after");
+}
+
 /** "391 at 68 degrees, it was 82 this morning": told back, not what became of the first. */
 function toldBack(items: readonly Item[], right: Draft): boolean {
   const was = items
@@ -191,7 +237,15 @@ function wasThen(items: readonly Item[], left: Draft, right: Draft, gap: Between
   for (let i = Math.max(0, left.index - 3); i < left.index; i++)
     if (items[i]?.text === "was" || items[i]?.text === "had") was = true;
   if (!was || gap.strong) return false;
-  return items
+  const said = items
     .slice(left.index + 1, right.index)
-    .some((item) => item.text === "after" || item.text === "then");
+    .some((item) => (item.roles & role.is) !== 0);
+  const since =
+    !said && items[right.index + 1]?.text === "after" && !isNumber(items[right.index + 2]);
+  return (
+    since ||
+    items
+      .slice(left.index + 1, right.index)
+      .some((item) => item.text === "after" || item.text === "then")
+  );
 }

@@ -30,9 +30,26 @@ export function classesOf(items: readonly Item[], list: readonly number[]): stri
   return found;
 }
 
+/** "plate 28.2 rla 178 lra", "plate 9.6 fla, got 9.9": behind a plate's word each figure has its own behind it. */
+function ownRatingBehind(gap: Gap, next: number): boolean {
+  const { items, from, to, left } = gap;
+  const label = items[next]?.label;
+  if (next !== from || label?.quantity !== "current" || label.plate === true) return false;
+  if (label.rating === undefined || left.before.some((i) => isRated(items[i]))) return false;
+  if ((items[left.index]?.unit?.dimension ?? "current") !== "current") return false;
+  if (next + 1 < to) return true;
+  return isRated(items[to + 1]) && items[to + 2]?.kind !== itemKind.number;
+}
+
+function isRated(item: Item | undefined): boolean {
+  return item?.label?.rating !== undefined && item.label.plate !== true;
+}
+
 /** "FLA 11.8 on tag": a plate's word behind a rated number goes with it. */
 export function plateBehind(gap: Gap, next: number, mine: string): boolean {
-  return mine.includes("R") && next === gap.from && gap.items[next]?.label?.plate === true;
+  if (!mine.includes("R")) return false;
+  if (ownRatingBehind(gap, next)) return true;
+  return next === gap.from && gap.items[next]?.label?.plate === true;
 }
 
 /** "was 640 in april today 52", "298 in may its 361 now": the past goes with what stands before it. */
@@ -162,7 +179,8 @@ export function goesLeft(gap: Gap, next: number, kind: string, taken: string): b
   if (kind === "R")
     return (
       item.label?.plate === true ||
-      (item.label?.quantity === "current" && !gap.leading.includes("R"))
+      (item.label?.quantity === "current" && !gap.leading.includes("R")) ||
+      ownRatingBehind(gap, next)
     );
   if (kind === "E")
     return (

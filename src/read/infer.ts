@@ -117,6 +117,9 @@ function alongShapes(list: readonly Draft[], items: readonly Item[]): void {
 function continues(draft: Draft, left: Draft, items: readonly Item[]): boolean {
   if (conditioned(draft, left, items)) return true;
   const gap = between(items, left, draft);
+  // "superheat 2, should be 10": what a difference should be is no multiple of what it is
+  const aim = draft.rating === "expected" && draft.unit === undefined && draft.value <= 40;
+  if (aim && (left.quantity === "superheat" || left.quantity === "subcooling")) return true;
   if (draft.rating !== undefined || left.rating !== undefined)
     return (
       alike(draft, left) || left.quantity === "insulation_resistance" || falls(left, draft, gap)

@@ -25,6 +25,7 @@ import { unitCalled } from "./kinds.ts";
 import { make } from "./make.ts";
 import { markedThenRead } from "./marked-then-read.ts";
 import type { Note } from "./note.ts";
+import { outOf } from "./out-of.ts";
 import { peakThen } from "./peak-then.ts";
 import { question } from "./question.ts";
 import { relate } from "./relate.ts";
@@ -197,6 +198,7 @@ export function measure(note: Note): void {
   gaugesOfEach(items, drafts);
   approaches(items, drafts);
   markedThenRead(items, drafts);
+  outOf(items, drafts);
   zeros(drafts, note);
   countOfRow(drafts, items);
   const placeless = columns(drafts, items);

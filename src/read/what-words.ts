@@ -1,6 +1,5 @@
 import type { Draft } from "./draft.ts";
 import { type Item, itemKind } from "./item.ts";
-import { between } from "./relate.ts";
 
 const kinds = /^(?:virgin|gas|freon|refrigerant|fresh|new|reclaimed|recycled|charge)$/;
 
@@ -157,8 +156,20 @@ export function degreeDrop(items: readonly Item[], draft: Draft): void {
   draft.place = undefined;
 }
 
+/** "460v 7.5hp 9.6a": only a plate tells a motor's power, so what stands in its row is told by the plate. */
+function platesOfMotor(items: readonly Item[], drafts: readonly Draft[]): void {
+  const horses = items.findIndex(({ unit }) => unit?.figure === "hp");
+  if (horses < 0) return;
+  const volts = drafts.find(({ index }) => index + 1 === horses);
+  const amps = drafts.find(({ index }) => index - 1 === horses);
+  if (volts?.unit?.dimension !== "voltage" || amps?.unit?.dimension !== "current") return;
+  volts.rating ??= "nominal";
+  amps.rating ??= "nominal";
+}
+
 /** "plate: FLA 7.4 460v": what a plate says goes on until something else begins. */
 export function plates(items: readonly Item[], drafts: readonly Draft[]): void {
+  platesOfMotor(items, drafts);
   let plate = false;
   drafts.forEach((draft, order) => {
     const left = drafts[order - 1];
@@ -167,7 +178,7 @@ export function plates(items: readonly Item[], drafts: readonly Draft[]): void {
       plate &&
       draft.rating === undefined &&
       draft.state === undefined &&
-      between(items, left, draft).empty
+      items.slice(left.index + 1, draft.index).every(({ owner }) => owner !== undefined)
     )
       draft.rating = "nominal";
     if (draft.before.some((index) => items[index]?.label?.plate === true)) plate = true;

@@ -155,7 +155,7 @@ export function inAndOut(items: readonly Item[], drafts: readonly Draft[]): void
 }
 
 const waters =
-  /^(?:glycol|brine|cdw|cdwtr|cndw|water|chilled|chw|tower|loop|condenser|cond|evap|evaporator|barrel|chiller|wtr|hw)$/;
+  /^(?:glycol|brine|cdw|cdwtr|cndw|cw|water|chilled|chw|tower|loop|condenser|cond|evap|evaporator|barrel|chiller|wtr|hw)$/;
 
 /** "condenser water 85 in 95 out", "chilled water 44 out 54 in": the sides stand behind the values. */
 export function waterSides(items: readonly Item[], drafts: readonly Draft[]): void {
@@ -169,7 +169,7 @@ export function waterSides(items: readonly Item[], drafts: readonly Draft[]): vo
       .filter((item) => waters.test(item.text));
     if (
       !named.some((item) =>
-        /^(?:glycol|brine|water|chilled|chw|chiller|tower|loop|wtr|hw|barrel|condenser|cond|cdw|cdwtr|cndw)$/.test(
+        /^(?:glycol|brine|water|chilled|chw|cw|chiller|tower|loop|wtr|hw|barrel|condenser|cond|cdw|cdwtr|cndw)$/.test(
           item.text,
         ),
       )

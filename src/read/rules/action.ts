@@ -42,8 +42,10 @@ function isBreak(item: Item | undefined): boolean {
   );
 }
 
+const saysWhen = /^(?:before|after|until|till|while|when|now|again|i|we|he)$/;
+
 function nameable(item: Item | undefined): boolean {
-  if (item === undefined || isBreak(item)) return false;
+  if (item === undefined || isBreak(item) || saysWhen.test(item.text)) return false;
   if (item.kind === itemKind.subject) return true;
   return (
     (item.kind === itemKind.word || item.kind === itemKind.label) &&

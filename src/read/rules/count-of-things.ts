@@ -122,6 +122,11 @@ function labelBefore(items: readonly Item[], i: number): boolean {
   );
 }
 
+/** "cap 31 of 40": a word that measures leads no count. */
+function measures(item: Item | undefined): boolean {
+  return item?.label?.quantity !== undefined || item?.label?.hint !== undefined;
+}
+
 function countNoun(item: Item | undefined): boolean {
   return (
     item?.kind === itemKind.word &&
@@ -202,7 +207,13 @@ export const counts: Rule = {
         state(note, counts.name, [i, i + 3], { kind: "note", about: "count" });
         return;
       }
-      if (text === "of" && freeNumber(items[i + 2]) && items[i + 2]?.unit === undefined) {
+      const counted = !measures(items[i - 1]) || countNoun(items[i + 3]);
+      if (
+        text === "of" &&
+        counted &&
+        freeNumber(items[i + 2]) &&
+        items[i + 2]?.unit === undefined
+      ) {
         state(note, counts.name, [i, i + 3], { kind: "note", about: "count" });
         return;
       }
@@ -233,7 +244,9 @@ export const counts: Rule = {
         state(note, counts.name, [i, i + 2], { kind: "note", about: "count" });
         return;
       }
-      if (next === undefined || item.value > 60 || labelBefore(items, i)) return;
+      // "herm 31 of 40 fan 4.2": the full figure of what was measured
+      const full = textAt(items, i - 1) === "of" && measures(items[i - 3]);
+      if (next === undefined || item.value > 60 || full || labelBefore(items, i)) return;
       const plural =
         next.kind === itemKind.word && next.roles === 0 && /[a-z]{3,}s$/.test(next.text);
       if (!plural && !things.has(text)) return;
