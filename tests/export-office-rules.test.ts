@@ -157,3 +157,43 @@ test("of two parts a serial and an invoice go to the one that is named with them
   ]);
   expect(sheet("warranty")[1]?.lacking).toContain("invoice number of the part");
 });
+
+test("a claim's readings are those taken on the part, however much was read after them", async () => {
+  const gas = "suction 124 psi 54 F, head 338 psi, liquid 93 F, outdoor air 88 F";
+  const sheet = await day([
+    "comp 1 all three leads to ground 0.2 megohm at 500 V",
+    ...[gas, gas, gas],
+    "return air 76 F supply air 57 F",
+    "new compressor in, part 60-12E4",
+  ]);
+  expect(sheet("warranty")[0]?.["readings before"]).toContain("0.2 megohm");
+});
+
+test("a weight stands beside the cylinder that was said with it, and beside no other", async () => {
+  const sheet = await day([
+    "recovered 7 lb 6 oz into cylinder 22",
+    "charged 3 lb",
+    "cyl C-9",
+    "done, leaving",
+    "charged 2 lb",
+  ]);
+  expect(sheet("refrigerant").map(({ figure, cylinder }) => [figure, cylinder])).toEqual([
+    ["7 lb 6 oz", "22"],
+    ["3 lb", "C-9"],
+    ["2 lb", ""],
+  ]);
+});
+
+test("what a verdict says, with its limit, stands beside it", async () => {
+  const sheet = await day(["L1-L2 471 V L2-L3 459 V L1-L3 468 V"]);
+  expect(sheet("readings")[0]).toMatchObject({
+    ...{ verdict: "GOOD", shows: "471, 459 and 468 V", basis: "NEMA MG 1" },
+  });
+});
+
+test("three amps without their legs share the verdict that names them, of each set that still counts", async () => {
+  const sheet = await day(["comp 1 running amps 11 14.4 11.2", "comp 1 running amps 14 14.4 14.2"]);
+  const first = sheet("readings").filter(({ message }) => message === "m1");
+  expect(first.map(({ verdict }) => verdict)).toEqual(["WATCH", "WATCH", "WATCH"]);
+  expect(first[0]?.shows).toContain("unbalance");
+});

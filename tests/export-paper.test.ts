@@ -38,6 +38,48 @@ async function paper(more: number): Promise<Paper> {
   return { report, text, pages: text.split("\f").slice(0, -1), job };
 }
 
+/** The rows of an appendix, each as "from-to" and its words: two columns a page, the left one first. */
+function appendixOf(report: string): readonly { from: number; to: number; says: string }[] {
+  const pages = Number(/Pages: +(\d+)/.exec(told("pdfinfo", [report]))?.[1]);
+  const columns = Array.from({ length: 2 * pages }, (_, index) => {
+    const page = String(Math.floor(index / 2) + 1);
+    // half of a sheet of letter paper, without its foot
+    const place = ["-x", index % 2 === 0 ? "0" : "304", "-y", "0", "-W", "304", "-H", "738"];
+    const args = ["-r", "72", "-f", page, "-l", page, ...place, "-layout", report, "-"];
+    return told("pdftotext", args);
+  });
+  const lines = columns.flatMap((column) => {
+    const all = column.split("\n");
+    const head = all.findIndex((line) => /^ *No\. +When/.test(line));
+    return head < 0 ? [] : all.slice(head + 1);
+  });
+  const rows: { from: number; to: number; says: string }[] = [];
+  for (const line of lines) {
+    const [, from, to = from, says = ""] =
+      /^ *(\d+)(?:-(\d+))? +(?:05-1[23] )?\d\d:\d\d +(.*)$/.exec(line) ?? [];
+    const row = rows.at(-1);
+    if (from !== undefined) rows.push({ from: Number(from), to: Number(to), says });
+    else if (row !== undefined) row.says += ` ${line.trim()}`;
+  }
+  return rows;
+}
+
+/** What is wrong with an appendix: each reading once, in its order, with its figure in its row. */
+function lostIn(report: string, { readings }: Job): readonly string[] {
+  const rows = appendixOf(report);
+  const numbers = rows.flatMap(({ from, to }) =>
+    Array.from({ length: to - from + 1 }, (_, index) => from + index),
+  );
+  expect(numbers).toEqual(readings.map((_, index) => index + 1));
+  return rows.flatMap(({ from, to, says }) =>
+    readings
+      .slice(from - 1, to)
+      .map(({ figure }) => figure.number)
+      .filter((number) => !new RegExp(`(?<![\\d.])${number}(?![\\d.])`).test(says))
+      .map((number) => `row ${from} lacks ${number}: ${says}`),
+  );
+}
+
 /** A page as gray values, white 255; `PPM` where it has colors. */
 function picture(report: string, page: number): { width: number; height: number; dots: Buffer } {
   const bytes = execFileSync(
@@ -71,12 +113,12 @@ function faultsOf(report: string, page: number): readonly string[] {
 }
 
 if (atHand("poppler", present)) {
-  test("forty readings and six parts make one page, plots on the second, every reading behind", async () => {
+  test("forty readings and six parts make one page, plots and every reading on the second", async () => {
     const { report, text, pages, job } = await paper(4);
     expect(job.readings.length).toBeGreaterThanOrEqual(40);
     expect(job.parts.length).toBeGreaterThanOrEqual(6);
-    expect(pages.length).toBe(3);
-    const [first = "", second = "", third = ""] = pages;
+    expect(pages.length).toBe(2);
+    const [first = "", second = ""] = pages;
     const titles = ["Called for", "Found", "Measured", "Done", "Parts", "Refrigerant", "Left as"];
     for (const title of [...titles, "Times", "Limits"]) expect(first).toContain(`\n${title}`);
     // what was seen, what was left for the next quote, and the last line of the limits
@@ -87,18 +129,23 @@ if (atHand("poppler", present)) {
       expect(second).toContain(`: ${plot}`);
     }
     expect(second).toContain(`${longUnit}: nitrogen hold`);
-    expect(third).toContain(`All readings, by ${technician}`);
+    expect(second).toContain(`Appendix: all ${job.readings.length} readings, as said`);
+    expect(second).toContain(`By ${technician}. On 2026-05-12.`);
+    expect(first).toContain(
+      `The report ends here; behind it: 4 plots and an appendix with all ${job.readings.length} readings as said`,
+    );
+    // out of and into which cylinder
+    expect(first).toMatch(/recovered 17 lb 6 oz +22 /);
+    expect(first).toMatch(/charged 20 lb +31 /);
     // accents are letters that can be searched for, not pictures
     expect(first.replaceAll(/\s+/g, " ")).toContain(longSite);
     expect(first).toContain("ul. Źródlana 14b/2, Łódź");
     for (const { number = "" } of job.parts) expect(first).toContain(number);
-    for (const [index, { figure }] of job.readings.entries()) {
-      expect(third).toMatch(new RegExp(`\\n${index + 1} .*(?<![\\d.])${figure.number}(?![\\d.])`));
-    }
-    expect(third).toContain("replaced by");
+    expect(lostIn(report, job)).toEqual([]);
+    expect(second).toContain("replaced by");
     for (const [index, page] of pages.entries()) {
       expect(page).toMatch(/Revision 1\. Digest \d+-[0-9a-f]{64}\. Values as reported by/);
-      expect(page).toContain(`Job report 1, page ${index + 1} of 3`);
+      expect(page).toContain(`Job report 1, page ${index + 1} of 2`);
     }
     expect(text).not.toMatch(/undefined|NaN|\[object|\n\s*: /);
     expect(pages.flatMap((_, index) => faultsOf(report, index + 1))).toEqual([]);
@@ -112,19 +159,21 @@ if (atHand("poppler", present)) {
   });
 
   test.each([
-    [200, 10],
-    [1000, 40],
-  ])("%i readings stand on whole pages with headings, none lost", async (count, mostPages) => {
-    const { report, pages, text, job } = await paper(count - 36);
-    expect(job.readings.length).toBeGreaterThanOrEqual(count);
-    expect(pages.length).toBeLessThanOrEqual(mostPages);
-    for (let number = 1; number <= job.readings.length; number++) {
-      expect(text).toMatch(new RegExp(`\\n${number} +05-1[23] `));
-    }
-    for (const page of pages.slice(3)) expect(page).toMatch(/^No\. +When .*Verdict/);
-    const looked = [1, 2, 3, Math.ceil(pages.length / 2), pages.length];
-    expect(looked.flatMap((page) => faultsOf(report, page))).toEqual([]);
-  });
+    [200, 4],
+    [1000, 6],
+  ])(
+    "%i readings: one page, one of plots, and a tight appendix with none lost",
+    async (count, mostPages) => {
+      const { report, pages, job } = await paper(count - 36);
+      expect(job.readings.length).toBeGreaterThanOrEqual(count);
+      expect(pages.length).toBeLessThanOrEqual(mostPages);
+      expect(pages[0]).toContain("The report ends here");
+      expect(lostIn(report, job)).toEqual([]);
+      for (const page of pages.slice(3)) expect(page).toMatch(/^No\. +When .*Verdict/);
+      const looked = [1, 2, 3, Math.ceil(pages.length / 2), pages.length];
+      expect(looked.flatMap((page) => faultsOf(report, page))).toEqual([]);
+    },
+  );
 }
 
 if (present) {
@@ -152,9 +201,37 @@ if (present) {
     const report = join(out, readdirSync(out).find((name) => name.endsWith(".pdf")) ?? "");
     const text = told("pdftotext", ["-layout", report, "-"]);
     expect(text).toContain("page 1 of 1");
-    expect(text).toMatch(/\n11 +05-12 /);
+    expect(text).toMatch(/ 9-11 +08:03 /);
     expect(text).toContain("Found and not mended: contactor pitted.");
     expect(faultsOf(report, 1)).toEqual([]);
+  });
+
+  test("a check made again and again is told once; a serial stands by the part that it was read for", async () => {
+    const folder = mkdtempSync(join(tmpdir(), "again-"));
+    const texts = [
+      "New job: Gull Wharf RTU-2, not cooling",
+      ...[1, 2, 3, 4].map((n) => `comp 1 running amps 1${n} 14.4 1${n}.2`),
+      "new compressor in",
+      "old compressor serial 71-100, new compressor serial 88-2260",
+    ];
+    const lines = texts.map((text, n) => ({
+      ...{ id: `m${n}`, at: `2026-05-12T08:${10 + n}:00-05:00`, channel: "south", text },
+      ...(n === 0
+        ? { person: "maren", role: "dispatcher" }
+        : { person: "odo", role: "tech", thread: "m0" }),
+    }));
+    const chat = join(folder, "day.jsonl");
+    writeFileSync(chat, lines.map((line) => JSON.stringify(line)).join("\n"));
+    const db = join(folder, "store.db");
+    await run(["replay", chat, "--db", db]);
+    const out = join(folder, "out");
+    await run(["export", "--job", "1", "--db", db, "--out", out]);
+    const report = join(out, readdirSync(out).find((name) => name.endsWith(".pdf")) ?? "");
+    const text = told("pdftotext", ["-layout", report, "-"]).replaceAll(/\s+/g, " ");
+    expect(text).toContain("(and 1 more like it).");
+    expect(text).toContain(
+      "Serials read old compressor serial 71-100, new compressor serial 88-2260",
+    );
   });
 
   test("letters that the face lacks leave a question mark each, no gap", async () => {

@@ -45,9 +45,14 @@ const same = (a: string, b: string | undefined): boolean =>
  */
 function cylinderOf(job: Job, message: string): string | undefined {
   const at = job.timeline.findIndex((line) => line.message === message);
-  const own = cylindersIn(job.timeline[at]?.says ?? "").at(-1);
   const before = job.timeline.slice(0, Math.max(0, at)).flatMap(({ says }) => cylindersIn(says));
-  return own ?? saidNext(job, at) ?? before.at(-1);
+  return cylinderSaid(job, message) ?? before.at(-1);
+}
+
+/** The cylinder that was said with a message's weight, before or after it; none is guessed. */
+export function cylinderSaid(job: Job, message: string): string | undefined {
+  const at = job.timeline.findIndex((line) => line.message === message);
+  return cylindersIn(job.timeline[at]?.says ?? "").at(-1) ?? saidNext(job, at);
 }
 
 function saidNext(job: Job, at: number): string | undefined {

@@ -7,6 +7,7 @@ import {
   touchedOnDay,
 } from "../show/exports/sheet-source.ts";
 import { localTime, zoneOf } from "../show/local-time.ts";
+import { cylinderSaid } from "./cylinder-fill.ts";
 import { dueItems } from "./due-items.ts";
 import { daysOf, type ExportScope, inScope } from "./export-scope.ts";
 import { inspectionsDue } from "./inspections-due.ts";
@@ -41,6 +42,7 @@ export function scopeRecord(memory: Memory, scope: ExportScope): DayRecord {
     jobs,
     due: dueOf(memory, jobs, zone),
     certificates: certificatesOf(memory),
+    cylinderOf: cylinderSaid,
     supplierOf: (part) => supplierOf(memory, part),
   };
 }

@@ -48,15 +48,33 @@ function judgedBy(
   const findings = worstFirst(judgement?.findings ?? []);
   const places = readings.map(placeOf);
   const last = new Map(readings.map((reading, index) => [places[index], reading.id]));
+  const rows = rowsOf(readings, places);
   return readings.flatMap((reading, index): (readonly [string, Finding])[] => {
     const isLast = last.get(places[index]) === reading.id;
+    // "11, 14.4 and 11.2 A" without their legs are one place, and one verdict names them all
+    const row = rows.get(`${reading.message} ${places[index]}`) ?? [];
     const fitting = findings.filter(
-      (one) => (isLast || together.has(one.check)) && wasMadeOn(one, reading),
+      (one) => (isLast || together.has(one.check) || namesRow(one, row)) && wasMadeOn(one, reading),
     );
     // of two sets of one check the one that names the figure was made on it
     const finding = fitting.find((one) => names(one, reading)) ?? fitting[0];
     return finding === undefined ? [] : [[reading.id, finding]];
   });
+}
+
+/** The readings of one message at one place. */
+function rowsOf(
+  readings: readonly JobReading[],
+  places: readonly string[],
+): ReadonlyMap<string, readonly JobReading[]> {
+  const rows = new Map<string, JobReading[]>();
+  for (const [index, reading] of readings.entries()) {
+    const key = `${reading.message} ${places[index]}`;
+    const row = rows.get(key);
+    if (row === undefined) rows.set(key, [reading]);
+    else row.push(reading);
+  }
+  return rows;
 }
 
 /** Of the places that a check may speak about in a reply, those that its verdict is made on. */
@@ -85,6 +103,9 @@ function wasMadeOn(finding: Finding, reading: JobReading): boolean {
   if (whose !== undefined && about !== undefined && whose !== about) return false;
   return speaksOf(finding, reading) && (madeOn[finding.check]?.(reading, finding) ?? true);
 }
+
+const namesRow = (finding: Finding, row: readonly JobReading[]): boolean =>
+  row.length > 2 && row.every((reading) => names(finding, reading));
 
 function names(finding: Finding, { figure }: JobReading): boolean {
   const said = numbersIn.get(finding) ?? new Set(numbersOf(finding.says));

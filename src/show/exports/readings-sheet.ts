@@ -39,6 +39,7 @@ export const readingsSheet: SheetMaker = {
       about:
         "GOOD, WATCH, BAD or NOT JUDGED, on the last value of each place; before the work as it was judged then",
     },
+    { name: "shows", kind: "text", about: "what the verdict says, with the limit" },
     { name: "basis", kind: "text", about: "where the limit comes from" },
     { name: "assumed", kind: "text", about: "what was filled in and not said" },
     { name: "doubtful", kind: "text", about: "yes: hardly possible, kept and not used" },
@@ -131,7 +132,9 @@ function numberSaid(reading: JobReading): Cell {
 }
 
 function judged(finding: Finding | undefined): readonly Cell[] {
-  return finding === undefined ? [null, null] : [verdictWords[finding.level], finding.basis];
+  if (finding === undefined) return [null, null, null];
+  const { level, brief, says, basis } = finding;
+  return [verdictWords[level], brief ?? says, basis];
 }
 
 function stands(reading: JobReading): string {

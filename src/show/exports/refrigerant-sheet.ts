@@ -19,6 +19,7 @@ export const refrigerantSheet: SheetMaker = {
     { name: "action", kind: "text", about: "recovered or charged" },
     { name: "figure", kind: "text", about: "the weight as said" },
     { name: "kg", kind: "number", about: "the weight" },
+    { name: "cylinder", kind: "text", about: "out of or into which, where it was said" },
     {
       name: "stands",
       kind: "text",
@@ -51,6 +52,7 @@ function weightRow(record: DayRecord, entry: ExportJob, r: JobReading): readonly
     r.action ?? null,
     `${number} ${unit}`.trim(),
     typeof r.value === "number" ? Math.round(r.value * 1000) / 1000 : null,
+    record.cylinderOf?.(job, r.message) ?? null,
     gone ? "no" : r.doubtful === true ? "asked" : "yes",
     r.message,
   ];

@@ -69,6 +69,8 @@ export interface DayRecord {
   readonly certificates?: Readonly<Record<string, string>>;
   /** where the company's parts list says that a part comes from */
   readonly supplierOf?: (part: JobPart) => string | undefined;
+  /** the cylinder that was said with a message's weight */
+  readonly cylinderOf?: (job: Job, message: string) => string | undefined;
   readonly due?: readonly DueItem[];
   readonly changes?: readonly Change[];
   readonly about?: About;

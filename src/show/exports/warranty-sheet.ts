@@ -2,6 +2,7 @@ import type { Cell, JobPart, JobReading } from "../../model.ts";
 import { namedCauses } from "../causes.ts";
 import { figures } from "../figures.ts";
 import { stands } from "../standing-reading.ts";
+import { verdictsOf } from "../verdicts-of.ts";
 import { faultWords, likelihood, personName } from "../wording.ts";
 import { partPapers } from "./part-papers.ts";
 import type { SheetMaker } from "./sheet-maker.ts";
@@ -53,8 +54,15 @@ function claimRow(record: DayRecord, entry: ExportJob, part: JobPart): readonly 
   const { job, equipment, judgement } = entry;
   const [top] = namedCauses(judgement);
   const papers = partPapers(job, part);
-  const before = figuresOf(job.readings.filter((r) => r.taken <= part.at && measured(r)));
-  const after = figuresOf(job.readings.filter((r) => r.taken > part.at && measured(r)));
+  const decisive = decisiveFor(entry, part);
+  const before = figuresOf(
+    job.readings.filter((r) => r.taken <= part.at && measured(r)),
+    decisive,
+  );
+  const after = figuresOf(
+    job.readings.filter((r) => r.taken > part.at && measured(r)),
+    decisive,
+  );
   const photos = job.files.filter(({ type }) => type.startsWith("image/")).length;
   const asked: readonly (readonly [string, boolean])[] = [
     ["unit model", equipment.model !== undefined],
@@ -104,9 +112,28 @@ const hasSerial = /compressor|motor|drive|inverter|board|module|pump/i;
 
 const measured = (reading: JobReading): boolean => stands(reading) && reading.doubtful !== true;
 
-/** The last ones count: the first were taken before anybody knew what mattered. */
-const figuresOf = (readings: readonly JobReading[]): string =>
-  figures(readings.slice(-mostFigures));
+/** How much a reading says of a part: 2 taken on it, 1 with a verdict, else 0. */
+function decisiveFor(entry: ExportJob, part: JobPart): (reading: JobReading) => number {
+  const verdicts = verdictsOf(entry);
+  const name = part.part.toLowerCase();
+  return ({ id, subject = "" }) => {
+    const component = subject.toLowerCase().replace(/ \S+$/, "");
+    if (component !== "" && name.includes(component)) return 2;
+    return verdicts.has(id) ? 1 : 0;
+  };
+}
+
+/** The decisive ones; of others the last: the first were taken before anybody knew what mattered. */
+function figuresOf(
+  readings: readonly JobReading[],
+  decisive: (reading: JobReading) => number,
+): string {
+  const chosen = [...readings.entries()]
+    .sort(([a, one], [b, other]) => decisive(other) - decisive(one) || b - a)
+    .slice(0, mostFigures)
+    .sort(([a], [b]) => a - b);
+  return figures(chosen.map(([, reading]) => reading));
+}
 
 function serialsSaid({ job }: ExportJob): string {
   return job.statements

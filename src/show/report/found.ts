@@ -40,10 +40,14 @@ export function causeBlock({ job, judgement }: ExportJob): Block {
       index === 0 && likelihood(suspect) === "likely" ? "Likely cause" : "Possible cause";
     return sentence(`${word}: ${faultWords(suspect.fault)}`);
   });
-  const found = worstFirst(judgement.findings)
-    .filter(({ level }) => level === "bad" || level === "watch")
+  const found = onceEach(
+    worstFirst(judgement.findings).filter(({ level }) => level === "bad" || level === "watch"),
+  )
     .slice(0, mostFindings)
-    .map((finding) => sentence(sentenceCase(`${aboutWords(finding)}${finding.says}`)));
+    .map(({ finding, more }) => {
+      const again = more === 0 ? "" : ` (and ${more} more like it)`;
+      return sentence(sentenceCase(`${aboutWords(finding)}${finding.says}${again}`));
+    });
   const seen = seenWords(job);
   const remarks = seen.length === 0 ? [] : [sentence(`Seen: ${seen.join("; ")}`)];
   return {
@@ -54,6 +58,24 @@ export function causeBlock({ job, judgement }: ExportJob): Block {
       ...found,
     ],
   };
+}
+
+interface Told {
+  readonly finding: Finding;
+  /** findings of the same check on the same thing that are no worse */
+  more: number;
+}
+
+/** A check that was made again and again on one thing is told by its worst. */
+function onceEach(findings: readonly Finding[]): readonly Told[] {
+  const told = new Map<string, Told>();
+  for (const finding of findings) {
+    const key = `${finding.about}|${finding.check}`;
+    const known = told.get(key);
+    if (known === undefined) told.set(key, { finding, more: 0 });
+    else known.more += 1;
+  }
+  return [...told.values()];
 }
 
 const aboutWords = ({ about }: Finding): string =>

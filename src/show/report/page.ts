@@ -9,6 +9,8 @@ export interface Page {
   /** lower edge of what may be written */
   readonly bottom: number;
   y: number;
+  /** of letters and of what stands between them: a little less than 1 keeps a report on one page */
+  scale: number;
   readonly next: () => void;
   /** goes to a new page where so many pt are not left */
   readonly room: (height: number) => void;
@@ -22,6 +24,7 @@ export function pageOf(doc: PDFKit.PDFDocument): Page {
     width: width - margins.left - margins.right,
     bottom: height - margins.bottom - foot,
     y: margins.top,
+    scale: 1,
     next: () => {
       doc.addPage();
       page.y = margins.top;
@@ -43,27 +46,28 @@ interface TextStyle {
 }
 
 /** How high a text stands when it is wrapped to a width. */
-export function heightOf({ doc }: Page, text: string, style: TextStyle): number {
-  const { width, lead = usualLead } = style;
-  const shown = faced(doc, style, text);
+export function heightOf(page: Page, text: string, style: TextStyle): number {
+  const { doc } = page;
+  const { width } = style;
+  const lead = leadOf(page, style);
+  const shown = faced(page, style, text);
   return isOneLine(doc, shown, width)
     ? doc.currentLineHeight(true) + lead
     : doc.heightOfString(shown.text, { width, lineGap: lead });
 }
 
 /** Sets a wrapped text at a place; the page does not move. */
-export function textAt(
-  { doc }: Page,
-  text: string,
-  style: TextStyle & { readonly y: number },
-): void {
-  const { x, y, width, lead = usualLead } = style;
-  const shown = faced(doc, style, text);
+export function textAt(page: Page, text: string, style: TextStyle & { readonly y: number }): void {
+  const { doc } = page;
+  const { x, y, width } = style;
+  const lineGap = leadOf(page, style);
+  const shown = faced(page, style, text);
   const lineBreak = !isOneLine(doc, shown, width);
-  doc.fillColor("black").text(shown.text, x, y, { width, lineGap: lead, lineBreak });
+  doc.fillColor("black").text(shown.text, x, y, { width, lineGap, lineBreak });
 }
 
 const usualLead = 0.5;
+const leadOf = ({ scale }: Page, { lead = usualLead }: TextStyle): number => lead * scale;
 /** pt: widths of words are measured one by one where lines are broken, and add up a little otherwise */
 const slack = 2;
 
@@ -90,10 +94,10 @@ interface Faced {
 }
 
 /** Takes the face that a text is set in; gives its letters that are in it. */
-function faced(doc: PDFKit.PDFDocument, { bold, size }: TextStyle, text: string): Faced {
+function faced({ doc, scale }: Page, { bold, size }: TextStyle, text: string): Faced {
   const name = bold === true ? "bold" : "regular";
-  doc.font(name).fontSize(size);
-  return { face: `${name} ${size}`, text: printable(text) };
+  doc.font(name).fontSize(size * scale);
+  return { face: `${name} ${size * scale}`, text: printable(text) };
 }
 
 /** Letters of scripts that the face lacks: better a question mark than a name that is not there. */

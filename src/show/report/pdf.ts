@@ -1,11 +1,12 @@
 import PDFDocument from "pdfkit";
 import { joined } from "../joined.ts";
 import { fontFiles } from "../plots/fonts.ts";
-import { blockOn, tableFits } from "./blocks.ts";
+import { annexOn } from "./annex.ts";
+import { blockOn, blocksHeight } from "./blocks.ts";
 import { footsOn, headOn } from "./head-and-foot.ts";
 import { type Page, pageOf } from "./page.ts";
 import { photosOn, plotsOn } from "./pictures.ts";
-import type { Report } from "./report.ts";
+import type { Block, Report } from "./report.ts";
 
 /** One file with a report after the other, each on pages of its own; fonts embedded, text selectable. */
 export function reportBytes(reports: readonly (() => Report)[]): Promise<Uint8Array> {
@@ -44,15 +45,25 @@ function setReport(doc: PDFKit.PDFDocument, report: Report): void {
   const from = doc.bufferedPageRange().start;
   const page: Page = pageOf(doc);
   headOn(page, report);
+  page.scale = scaleFor(page, report.blocks);
   for (const block of report.blocks) blockOn(page, block);
+  page.scale = 1;
   plotsOn(page, report.plots);
   photosOn(page, report.photos);
-  for (const block of report.annex) {
-    // a few readings stand under the rest; many begin a page of their own
-    if (block.kind !== "table" || !tableFits(page, block)) page.next();
-    blockOn(page, block);
-  }
+  for (const annex of report.annex) annexOn(page, annex);
   footsOn(doc, report, from);
   // of two hundred reports one at a time is held
   doc.flushPages();
+}
+
+/** Smaller ones are no longer read without an effort; our choice, no source. */
+const scales: readonly number[] = [1, 0.96, 0.92, 0.88];
+
+/** The largest at which the report stands on one page; 1 where none does. */
+function scaleFor(page: Page, blocks: readonly Block[]): number {
+  const fits = scales.find((scale) => {
+    page.scale = scale;
+    return page.y + blocksHeight(page, blocks) <= page.bottom;
+  });
+  return fits ?? 1;
 }

@@ -1,10 +1,11 @@
-import type { SiteFacts } from "../../model.ts";
+import type { Job, SiteFacts, Statement } from "../../model.ts";
+import { partPapers } from "../exports/part-papers.ts";
 import { type About, cellTime, type DayRecord, type ExportJob } from "../exports/sheet-source.ts";
 import { gasOf } from "../gas-of.ts";
 import type { Plot } from "../plots/plot.ts";
-import { personName, sentence, sentenceCase, statusWords } from "../wording.ts";
+import { listed, personName, sentence, sentenceCase, statusWords } from "../wording.ts";
 import { causeBlock, proofBlock } from "./found.ts";
-import { readingsTable } from "./readings-table.ts";
+import { countedReadings, readingsTable } from "./readings-table.ts";
 import type { Block, Photo, Report } from "./report.ts";
 import {
   doneBlock,
@@ -44,7 +45,7 @@ export function reportOf(source: ReportSource): Report {
     refrigerantBlock(entry, record),
     leftBlock(entry, record),
     timesBlock(entry, record),
-    lackingBlock(entry),
+    lackingBlock(entry, behindOf(source)),
   ];
   const last = job.timeline.at(-1)?.at ?? job.opened;
   return {
@@ -59,6 +60,24 @@ export function reportOf(source: ReportSource): Report {
     paper: record.units === "si" ? "A4" : "LETTER",
     made: last,
   };
+}
+
+/** "The report ends here; behind it: 2 plots and an appendix with all 41 readings …" */
+function behindOf({ entry, plots, photos, annex }: ReportSource): string | undefined {
+  const { readings } = entry.job;
+  const parts = [
+    plots.length === 0 ? "" : `${plots.length} ${plots.length === 1 ? "plot" : "plots"}`,
+    photos.length === 0 ? "" : `${photos.length} ${photos.length === 1 ? "photo" : "photos"}`,
+    !annex || readings.length === 0
+      ? ""
+      : `an appendix with ${countedReadings(readings.length)} as said, corrections included`,
+  ].filter((part) => part !== "");
+  const sheet =
+    annex || readings.length === 0
+      ? ""
+      : ` ${sentenceCase(countedReadings(readings.length))} stand in the sheet of readings of this export.`;
+  if (parts.length === 0) return sheet === "" ? undefined : sheet.trim();
+  return `The report ends here; behind it: ${listed(parts)}.${sheet}`;
 }
 
 const isFilled = (block: Block): boolean =>
@@ -110,11 +129,21 @@ function openedWords({ job }: ExportJob, record: DayRecord): string {
 const joined = (words: readonly (string | undefined)[]): string =>
   words.filter((word) => word !== undefined && word !== "").join(", ");
 
+/** "new compressor": what a serial that was read out stands on, where that was said. */
+function ownerOf(job: Job, { subject, value }: Extract<Statement, { kind: "nameplate" }>): string {
+  const fitted = job.parts.filter(({ state }) => state === "fitted");
+  const owners = fitted.flatMap((part) => {
+    const { old, fresh } = partPapers(job, part);
+    return old === value ? [`old ${part.part}`] : fresh === value ? [`new ${part.part}`] : [];
+  });
+  return owners[0] ?? subject ?? "";
+}
+
 function serials({ job }: ExportJob): string {
   return job.statements
     .flatMap(({ statement, undone, deleted }) =>
       statement.kind === "nameplate" && undone !== true && deleted !== true
-        ? [`${statement.subject ?? "unit"} ${statement.field} ${statement.value}`]
+        ? [[ownerOf(job, statement), statement.field, statement.value].join(" ").trim()]
         : [],
     )
     .join(", ");

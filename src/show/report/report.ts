@@ -16,6 +16,13 @@ export type Block =
     }
   | { readonly kind: "table"; readonly title: string; readonly table: Table };
 
+/** What follows the report and is looked up in: a long table, set tighter. */
+export interface Annex {
+  readonly title: string;
+  readonly says: string;
+  readonly table: Table;
+}
+
 export interface Photo {
   readonly bytes: Uint8Array;
   readonly says: string;
@@ -30,7 +37,7 @@ export interface Report {
   readonly plots: readonly Plot[];
   readonly photos: readonly Photo[];
   /** what follows on pages of its own */
-  readonly annex: readonly Block[];
+  readonly annex: readonly Annex[];
   /** on every page: revision, fingerprint */
   readonly foot: string;
   readonly paper: "LETTER" | "A4";

@@ -91,6 +91,7 @@ export function refrigerantBlock({ job, equipment }: ExportJob, record: DayRecor
   const rows = weights.map((r) => [
     cellTime(record, r.taken).slice(5, 16),
     figures([r]),
+    record.cylinderOf?.(job, r.message) ?? "",
     personName(r.who, record.names),
   ]);
   return {
@@ -99,13 +100,17 @@ export function refrigerantBlock({ job, equipment }: ExportJob, record: DayRecor
     table: {
       columns: [
         { says: "When", share: 0.15 },
-        { says: "Weight, as said", share: 0.5 },
+        { says: "Weight, as said", share: 0.38 },
+        { says: "Cylinder", share: 0.12 },
         { says: "By", share: 0.35 },
       ],
       rows:
         rows.length === 0
           ? []
-          : [...rows, ["In all", `recovered ${sum(recovered_kg)}, charged ${sum(charged_kg)}`, ""]],
+          : [
+              ...rows,
+              ["In all", `recovered ${sum(recovered_kg)}, charged ${sum(charged_kg)}`, "", ""],
+            ],
     },
   };
 }
@@ -161,8 +166,8 @@ export function timesBlock({ job }: ExportJob, record: DayRecord): Block {
   };
 }
 
-/** What the record does not hold, and how far it can be trusted. */
-export function lackingBlock({ job }: ExportJob): Block {
+/** What the record does not hold, and how far it can be trusted; `behind`: what follows the report. */
+export function lackingBlock({ job }: ExportJob, behind: string | undefined): Block {
   const { gaps } = job.file;
   const lacking = gaps.length === 0 ? [] : [sentence(`Not in the record: ${gaps.join("; ")}`)];
   const unread =
@@ -176,6 +181,7 @@ export function lackingBlock({ job }: ExportJob): Block {
     small: [
       "Verdicts compare what was reported with the limits named beside them. They replace no inspection, no local code and no licensed judgement; codes and the maker's instructions go first.",
       "Before work on this unit: lock it out, prove it dead, and expect pressure and stored charge wherever the record does not say otherwise.",
+      ...(behind === undefined ? [] : [behind]),
     ],
   };
 }
