@@ -15,6 +15,7 @@ import {
   type Account,
   type Homeserver,
   homeserverIsHere,
+  loseKeysFor,
   startHomeserver,
   until,
 } from "./support/homeserver/server.ts";
@@ -453,6 +454,106 @@ describe.skipIf(!here)("with a real homeserver and clients of other people", () 
       .map(keyOf)
       .filter((key) => asked.has(key));
     expect(replies).toEqual(ids.map(replyKey));
+  }, 600_000);
+
+  test("in the encrypted room a thread, edits and removals count as in a plain one", async () => {
+    const site = "Alder Depot";
+    const root = await nia.send(north, `New job: ${site} AC-3, no cooling`);
+    await answered(north, root);
+    const thread = {
+      rel_type: "m.thread",
+      event_id: root,
+      is_falling_back: true,
+      "m.in_reply_to": { event_id: root },
+    };
+    const id = await nia.send(north, "suction 61 psi", { "m.relates_to": thread });
+    await answered(north, id);
+    const standing = () =>
+      show()
+        .find((job) => job.site === site)
+        ?.readings.filter((one) => one.replaced_by === undefined && one.deleted !== true)
+        .map(({ said }) => said);
+    const edit = (text: string) => ({
+      msgtype: "m.text",
+      body: `* ${text}`,
+      "m.new_content": { msgtype: "m.text", body: text },
+      "m.relates_to": { rel_type: "m.replace", event_id: id },
+    });
+    const stands = (texts: readonly string[], what: string) =>
+      until(() => JSON.stringify(standing()) === JSON.stringify(texts), patientMs, what);
+    await tamsin.send(north, edit("suction 99 psi"));
+    await nia.send(north, "", edit("suction 71 psi"));
+    await stands(["suction 71 psi"], "the first edit");
+    const second = await nia.send(north, "", edit("suction 72 psi"));
+    await stands(["suction 72 psi"], "the second edit");
+    await nia.redact(north, second);
+    await stands(["suction 71 psi"], "the first edit again");
+    await nia.redact(north, id);
+    await stands([], "nothing");
+    // where the server and clients without the key look for it, the answers' place can be read
+    const raw = (await allEvents(server, accounts.nia, north)).filter(
+      ({ sender, type }) => sender === accounts.readback.user && type === "m.room.encrypted",
+    );
+    const answer = answerTo({ id, room: north })?.id;
+    expect(raw.find(({ event_id }) => event_id === answer)?.content["m.relates_to"]).toMatchObject({
+      rel_type: "m.thread",
+      event_id: root,
+    });
+    expect(raw.map(({ content }) => content["m.relates_to"])).toContainEqual({
+      rel_type: "m.replace",
+      event_id: answer,
+    });
+  }, 600_000);
+
+  test("40 messages sent to the encrypted room while it was down, over a restart of the server, are all answered, in order", async () => {
+    await bot.kill("SIGKILL");
+    const ids: string[] = [];
+    for (let n = 0; n < 40; n += 1) {
+      if (n === 20) await server.restart("SIGTERM");
+      ids.push(await nia.send(north, `RTU-7 discharge ${300 + n} psi`));
+    }
+    await start();
+    await answeredAll(
+      ids.map((id) => ({ id, room: north })),
+      0,
+      "40 answers",
+    );
+    const asked = new Set(ids.map(replyKey));
+    const replies = nia.seen
+      .filter(({ content }) => !isEdit(content))
+      .map(({ content }) => z.string().catch("").parse(content["io.readback.key"]))
+      .filter((key) => asked.has(key));
+    expect(replies).toEqual(ids.map(replyKey));
+  }, 600_000);
+
+  test("a room key that the server lost: nothing of it is filed; taken out and let in again, it gets a new one", async () => {
+    await bot.kill("SIGTERM");
+    await nia.renewKey(north);
+    const unread = await nia.send(north, "RTU-7 superheat 91 F");
+    loseKeysFor(server, accounts.readback);
+    await start();
+    await until(
+      () => bot.log().some((line) => line.includes('"locked"') && line.includes(unread)),
+      patientMs,
+      "the message that cannot be read",
+    );
+    const still = await nia.send(north, "RTU-7 superheat 92 F");
+    await until(
+      () => bot.log().some((line) => line.includes('"locked"') && line.includes(still)),
+      patientMs,
+      "the next under the same key",
+    );
+    await tamsin.client.kickUser(accounts.readback.user, north);
+    await tamsin.client.inviteUser(accounts.readback.user, north);
+    const member = { room: north, type: "m.room.member", key: accounts.readback.user };
+    await until(
+      async () => (await roomState(server, accounts.nia, member)).membership === "join",
+      patientMs,
+      "the bot is back",
+    );
+    const id = await nia.send(north, "RTU-7 superheat 13 F");
+    expect(await answered(north, id)).toContain("13 F");
+    expect(JSON.stringify(show())).not.toMatch(/9[12] F/);
   }, 600_000);
 
   test("the device is cross-signed, so that strict clients show its messages", async () => {

@@ -80,7 +80,7 @@ async function tellRooms(working: Working, list: readonly Locked[]): Promise<Rea
     const first = here[0];
     if (first === undefined) continue;
     const key = `locked:${first.event.event_id}`;
-    const text = `${sentenceFor(working, here)} Please send it again, or open this room once on the device that sent it.`;
+    const text = `${sentenceFor(working, here)} Please send it again. If that is not read either, take me out of this room and invite me again: what is sent after that goes out under a new key.`;
     const content = textContent({ text, board: false, key }, {});
     try {
       await post(working, { room, key, content });

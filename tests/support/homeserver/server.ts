@@ -69,6 +69,13 @@ END`);
   db.close();
 }
 
+/** What waits for an account's devices (keys, that is) is never delivered. */
+export function loseKeysFor(server: Homeserver, account: Account): void {
+  const db = new Database(join(server.folder, "homeserver.db"), { timeout: 10_000 });
+  db.prepare("DELETE FROM device_inbox WHERE user_id = ?").run(account.user);
+  db.close();
+}
+
 const freely = "{per_second: 10000, burst_count: 10000}";
 
 /** `limits`: the server's own rate limits instead of none. */
