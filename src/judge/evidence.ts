@@ -225,8 +225,13 @@ function isOfSmallPart(one: Scene["seen"][number], scene: Scene): boolean {
   if (/^\W*along\b/i.test(textAbout(one, scene, [0, nameAhead]).slice(one.said.length)))
     return true;
   const words = `${textAbout(one, scene, [nameAhead, 0])} ${one.subject ?? ""}`;
+  if (soundOfPanel.test(scene.words)) return true;
   return /contactor|transformer|relay/i.test(words);
 }
+
+/** "noise was a loose panel screw": heard, and found to be sheet metal. */
+const soundOfPanel =
+  /\b(?:noise|rattl\w*|sound|racket)\b(?: \w+){0,4} (?:panel|door|cover|cabinet|sheet ?metal|guard|grille|bracket|screw)s?\b/;
 
 /** A burnt lug on a contactor is the joint's matter, not the contacts'. */
 function isOfLug(one: Scene["seen"][number], scene: Scene): boolean {
@@ -242,6 +247,7 @@ function isOfLug(one: Scene["seen"][number], scene: Scene): boolean {
 function isOfPiping(one: Scene["seen"][number], scene: Scene): boolean {
   if (one.observation !== "connection_loose") return false;
   const near = textAbout(one, scene, [pipingNear, pipingNear]);
+  if (/\b(?:panel|door|cover|cabinet|guard)\b/i.test(one.said)) return true;
   return /flare|fitting|schrader|braz|\boil|leak/i.test(`${near} ${one.said}`);
 }
 

@@ -38,7 +38,9 @@ export function noteWords(scene: Scene, reading: Reading): string {
   return (noteOf(scene, reading)?.text ?? reading.said).toLowerCase();
 }
 
-const reversingValve = /revers\w+ valve|4.?way|four.?way/;
+/** The valve by its names. */
+export const reversingValve =
+  /revers\w+ valve|4.?way|four.?way|(?:switching|changeover|change-over|shuttle|rev\.?) valve|\brv\b/;
 
 const namesReversingValve: (scene: Scene) => boolean = perScene((scene) =>
   reversingValve.test(scene.words),

@@ -30,7 +30,8 @@ export function hasPoint(reading: Reading, point: string): boolean {
 
 /**
  * Readings by what they belong to. Those without a subject go to `fallback` ("compressor"), or to
- * the only one of its kind that was named ("compressor 2").
+ * the only one of its kind that was named ("compressor 2"). A whole set beside one figure of a name
+ * is another's: "0.18 0.18 0.19, comp B is 1.6 gig".
  */
 export function bySubject(
   readings: readonly Reading[],
@@ -38,7 +39,9 @@ export function bySubject(
 ): readonly (readonly [about: string, readings: readonly Reading[]])[] {
   const named = new Set(readings.flatMap((one) => one.subject ?? []));
   const kin = [...named].filter((one) => one.startsWith(fallback));
-  const unnamed = kin.length === 1 ? (kin[0] ?? fallback) : fallback;
+  const nameless = readings.filter((one) => one.subject === undefined);
+  const sister = nameless.length >= setSize && readings.length - nameless.length < setSize;
+  const unnamed = kin.length === 1 && !sister ? (kin[0] ?? fallback) : fallback;
   const groups = new Map<string, Reading[]>();
   for (const one of readings) {
     const about = one.subject ?? unnamed;

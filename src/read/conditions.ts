@@ -3,6 +3,7 @@ import { type Item, itemKind } from "./item.ts";
 import { type Note, state } from "./note.ts";
 import type { Setting } from "./settle.ts";
 import { testerVolts } from "./tester-volts.ts";
+import { onePointEach, voltsColon } from "./volts-colon.ts";
 import { role } from "./word.ts";
 
 /** Test voltages that insulation testers have. */
@@ -12,7 +13,7 @@ const testVoltages: readonly number[] = [
 
 function isTestVoltage(draft: Draft, items: readonly Item[], setting: Setting): boolean {
   if (ofTheTester(draft, items)) return besidesPoints(items);
-  if (testerAt(draft, items)) return true;
+  if (testerAt(draft, items) || voltsColon(draft, items)) return true;
   // "lead 2. 52 meg. test voltage 500"
   if (setting.insulation && testVoltageSaid(draft, items)) return true;
   if (settingOfTester(draft, items) && (setting.insulation || megohmsIn(items))) return true;
@@ -276,6 +277,7 @@ function hand(drafts: readonly Draft[], taken: Draft): void {
       }
   }
   if (next !== undefined) {
+    if (onePointEach(drafts.slice(at + 1), taken)) return;
     next.points ??= taken.points;
     next.grounded = next.grounded || taken.grounded;
     next.subject ??= taken.subject;

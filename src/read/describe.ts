@@ -167,7 +167,12 @@ function take(draft: Draft, items: readonly Item[], index: number): void {
         if (item.label.action !== undefined && warmthOnly(items, draft, index)) return;
         if (!joinPlaces(draft, item.label)) takeLabel(draft, item.label);
       }
-      if ((item.roles & role.earlier) !== 0 && !standing(items, index)) draft.earlier = true;
+      if (
+        (item.roles & role.earlier) !== 0 &&
+        !standing(items, index) &&
+        !ofLastTime(items, draft, index)
+      )
+        draft.earlier = true;
       if ((item.roles & role.now) !== 0) draft.now = true;
   }
 }
@@ -182,6 +187,13 @@ function warmthOnly(items: readonly Item[], draft: Draft, index: number): boolea
   return items
     .slice(0, draft.index)
     .some((item) => item.label?.hint === "temperature" && item.label.place !== undefined);
+}
+
+/** "6.2 lb added, previous top-up 35 days ago": behind the comma the visit before is told, not this figure. */
+function ofLastTime(items: readonly Item[], draft: Draft, index: number): boolean {
+  if (draft.unit?.dimension !== "mass" || index < draft.index) return false;
+  const comma = items.slice(draft.index, index).some(({ text }) => text === ",");
+  return comma && items.slice(index + 1).some((item) => item.unit?.dimension === "time");
 }
 
 /** Earlier and now: of two in one draft the nearer counts. */

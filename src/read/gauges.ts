@@ -1,6 +1,7 @@
 import type { Draft } from "./draft.ts";
 import { type Item, itemKind } from "./item.ts";
 import { isNitrogen } from "./nitrogen-name.ts";
+import { overGauges } from "./over-gauges.ts";
 
 const sides: ReadonlySet<string> = new Set(["suction", "discharge", "liquid"]);
 
@@ -86,10 +87,11 @@ export function gaugePair(items: readonly Item[], drafts: readonly Draft[]): voi
     const left = drafts[order - 1];
     const joint = left === undefined ? "" : (items[left.index + 1]?.text ?? "");
     if (left === undefined || right.index !== left.index + 2) return;
-    if (!bareGauge(left) || !bareGauge(right) || left.value === right.value) return;
     const over = joint === "over";
+    const ofGas = over && overGauges(left, right, items);
+    if (!ofGas && (!bareGauge(left) || !bareGauge(right) || left.value === right.value)) return;
     if (!over && !(said(left) && (joint === "and" || joint === "/" || joint === "&"))) return;
-    if (!said(left) && (left.value < right.value * 1.4 || items.length > 12)) return;
+    if (!said(left) && !ofGas && (left.value < right.value * 1.4 || items.length > 12)) return;
     const low = left.value < right.value ? left : right;
     asGauge(low, "suction");
     asGauge(low === left ? right : left, "discharge");

@@ -1,6 +1,7 @@
 import { alongLists } from "./along-lists.ts";
 import { announced } from "./announced.ts";
 import { byCapacitor } from "./by-capacitor.ts";
+import { cableAlone } from "./cable-alone.ts";
 import { conditioned } from "./conditioned.ts";
 import type { Context } from "./context.ts";
 import type { Draft } from "./draft.ts";
@@ -29,11 +30,14 @@ import {
   wanted,
 } from "./like-others.ts";
 import { nextPoint } from "./next-point.ts";
+import { onARated } from "./on-a-rated.ts";
 import { likeLeft, oilIsWarm, own } from "./own-words.ts";
 import { pairAgain } from "./pair-again.ts";
+import { pairVolts } from "./pair-volts.ts";
 import { pairsAgain } from "./pairs-again.ts";
 import { pairsInRow } from "./pairs-in-row.ts";
 import { pinsBehindGround } from "./pins-behind-ground.ts";
+import { pipesAt } from "./pipes-at.ts";
 import {
   byIsolation,
   byOpen,
@@ -44,8 +48,10 @@ import {
   byThree,
   pinsBeforeGround,
 } from "./plausible.ts";
+import { poleDrops } from "./pole-drops.ts";
 import { fromContext, inOrder, thatLine } from "./recall.ts";
 import { between } from "./relate.ts";
+import { risingRows } from "./rising-rows.ts";
 import { peaksAndRuns, runsOn } from "./runs-on.ts";
 import { otherEnd, setAndActual } from "./set-actual.ts";
 import type { Setting } from "./settle.ts";
@@ -179,6 +185,12 @@ export function infer(
   );
   const list = drafts.filter((draft) => !draft.gone);
   for (const draft of list) outOfGear(draft, items, context);
+  pairVolts(list, items);
+  onARated(list, items);
+  poleDrops(list, items);
+  pipesAt(list, items, context);
+  risingRows(list, items);
+  cableAlone(list, items);
   rowAgain(list, items);
   pairsAgain(list);
   setAndActual(items, list, context.units);

@@ -12,6 +12,7 @@ import {
 import { phraseAt } from "./phrase.ts";
 import { pinPair } from "./pin-pair.ts";
 import { amongPins, endsTerminals } from "./pins-around.ts";
+import { pipingAt } from "./piping-at.ts";
 import { goesOn, listJoint, numberPair, pinWord, plainOrdinal, plural } from "./point-list.ts";
 import { inFamily } from "./point-row.ts";
 import {
@@ -68,7 +69,7 @@ function pairEnd(
     };
   const at = connector(build, first.end) ?? acrossAnd(build, first.end);
   if (at === undefined) return undefined;
-  const ground = groundAt(build, at);
+  const ground = groundAt(build, at) ?? pipingAt(build, at);
   if (ground !== undefined) return { second: "ground", end: ground, family: first.family };
   const second = secondPoint(build, at, first.family);
   if (second === undefined) return undefined;

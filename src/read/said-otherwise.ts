@@ -15,5 +15,7 @@ export function saidOtherwise(name: ObservationName, said: string, text: string)
   if (name === "low_charge_said") return asked.test(text);
   // "off but blowing cold" is the complaint
   if (name === "cooling_again") return coldUnasked.test(text);
+  // "nothing defrosting: 341 psi on the liquid"
+  if (name === "unit_dead") return /^nothing\b.*\d.*\bon$/i.test(said);
   return name === "defrost_not_working" && /^no\b/i.test(said) && settledRun.test(text);
 }

@@ -77,6 +77,29 @@ function phaseToPhase(items: readonly Item[], at: number): boolean {
   return items.some(({ text, label }) => /^ohm/.test(text) || label?.quantity === "resistance");
 }
 
+/** "4 wire meter: 0.702 0.488 0.699": whoever takes such a meter measures windings. */
+function fourWire(items: readonly Item[], at: number): boolean {
+  if (!/^(?:meter|ohmmeter|bridge|milliohmmeter)$/.test(items[at]?.text ?? "")) return false;
+  const before = items
+    .slice(Math.max(0, at - 3), at)
+    .map(({ text }) => text)
+    .join(" ");
+  return /\b(?:4|four)[ -]*wire$|\b(?:milli|micro)[ -]*ohm$|\blow[ -]*ohm$|\bmilliohm$/.test(
+    before,
+  );
+}
+
+/** "red on N: U .43", "black on DC+": the meter's leads are named where a bridge is tried by its diodes. */
+function probesOnRail(items: readonly Item[], at: number): boolean {
+  if (!/^(?:red|black)$/.test(items[at]?.text ?? "") || items[at + 1]?.text !== "on") return false;
+  const rail = items.slice(at + 2, at + 5);
+  return rail.some(
+    ({ text, points }) =>
+      /^(?:n|p|minus|plus|negative|positive)$/.test(text) ||
+      points?.some(([point = ""]) => point.startsWith("DC") || point === "N") === true,
+  );
+}
+
 /** "2.2g on each lead": nobody weighs leads. */
 function gigsOfLead(items: readonly Item[], at: number): boolean {
   const item = items[at];
@@ -97,7 +120,8 @@ function wordsOf(items: readonly Item[]): Words {
     rails: false,
     pipes: false,
   };
-  if (isRowOfDrops(items)) words.diode = true;
+  const ohmBridge = items.some((_, at) => fourWire(items, at));
+  if (isRowOfDrops(items) && !ohmBridge) words.diode = true;
   for (const [at, item] of items.entries()) {
     if (isTestVoltage(item) && items[at + 1]?.text === "test") words.insulation = true;
     if (item.kind === itemKind.ground) words.ground = true;
@@ -107,7 +131,8 @@ function wordsOf(items: readonly Item[]): Words {
     if (bothWays(items, at)) words.diode = true;
     if (item.kind === itemKind.over && overAt(items, at)) words.insulation = true;
     if (gigsOfLead(items, at)) words.insulation = true;
-    if (phaseToPhase(items, at)) words.winding = true;
+    if (phaseToPhase(items, at) || fourWire(items, at)) words.winding = true;
+    if (probesOnRail(items, at)) words.diode = true;
     if (item.text === "leads") words.leads = true;
     else if (item.text === "tester" || item.text === "megger") words.insulation = true;
     const quantity = item.label?.quantity;

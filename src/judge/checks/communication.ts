@@ -27,6 +27,7 @@ export const communication: Check = {
     "communication:dead_part",
     "network:communication_lost",
     "network:communication_returns_unplugged",
+    "network:dead_unloaded",
     "cable:cable_damaged",
   ],
   judge: (scene) => {

@@ -63,7 +63,7 @@ export function drainedReadings(scene: Scene): Reading[] {
 
 /** Whether the power was off when it was read. */
 function isAfterPowerOff(reading: Reading, scene: Scene): boolean {
-  const near = wordsNear(scene, reading);
+  const near = wordsNear(scene, reading).replace(standsOnly, "");
   return (
     (isOff(noteOf(scene, reading), scene) ||
       offWords.test(near) ||
@@ -96,6 +96,9 @@ const onDeeds = new Set<ActionName>(["power_on", "unlocked", "started", "reset"]
 
 const offWords =
   /power(?:ed)? (?:off|down)|after off|\boff\b|still|threw the|(?:pulled|opened) the disconnect|(?:disconnect|main|breaker) (?:is )?(?:open|off)|killed|bled|bleed|locked|waited|down to|minutes? after/;
+
+/** What stands while the drive is fed: "335 with the comp off". */
+const standsOnly = /\b(?:comp(?:ressor)?|fans?|motor|stat|thermostat)s? (?:is |was |are )?off\b/g;
 
 function judgeBus(reading: Reading, scene: Scene): Finding {
   const bus = numberOf(reading) ?? 0;
@@ -177,8 +180,13 @@ function isBoosted(reading: Reading, scene: Scene): boolean {
 
 function isRunning(reading: Reading, scene: Scene): boolean {
   if (reading.state !== undefined) return reading.state === "running";
-  return /running|runs|loaded|sits at|holding/.test(noteWords(scene, reading));
+  const words = noteWords(scene, reading);
+  return /running|runs|loaded|sits at|holding/.test(words) && !standing.test(words);
 }
+
+/** It does not run, whatever else "sits". */
+const standing =
+  /\b(?:never|won'?t|does(?:n'?t| not)|not) (?:\w+ ){0,2}(?:starts?|runs?|running|turns?)\b|\bcomp(?:ressor)? (?:is |was )?(?:off|stopped)\b|\bidle\b/;
 
 const briefs: Readonly<Record<string, string>> = {
   "bus:dead": "no bus",

@@ -37,7 +37,7 @@ export const driveOutput: Check = {
 };
 
 const commanded =
-  /\brun (?:command|signal|call|order)\b(?! (?:is )?(?:missing|lost|off|gone))|\bcommanded (?:on|to run)\b|\b(?:told|called) to run\b/;
+  /\brun (?:command|signal|call|order)\b(?! (?:is )?(?:missing|lost|off|gone))|\bcommanded (?:on|to run)\b|\b(?:told|called|asked) to run\b|\b(?:asking|asks|call\w*|command\w*|told|wants)\b.{0,16}\b\d+ ?hz\b/;
 
 /** V, under which a drive's output is none. Common practice, no source. */
 const nothingV = 5;

@@ -154,16 +154,21 @@ function compare(first: Held, last: Held, scene: Scene): Finding {
     cel: compensated ? (last.cel ?? usualCel) : start.cel,
   };
   const dropPa = compensatedDropPa(start, end);
-  const allowedPa = allowedChangePa(first.pa, Math.max(first.stepPa, last.stepPa));
+  const allowedPa = allowedChangePa(first.pa, gaugeStepPa(first, last));
   if (dropPa === undefined) return outside();
   if (!compensated && Math.abs(dropPa) > allowedPa) return uncompensated(dropPa, figures);
   return finding(dropPa, provenDropPa(dropPa, uncertainPa(first, last)), allowedPa, figures);
 }
 
+/** "35 bar, then 33.4": one gauge, read as finely as it was read once. */
+function gaugeStepPa(first: Held, last: Held): number {
+  return Math.min(first.stepPa, last.stepPa);
+}
+
 /** What rounding can hide: half a step of each gauge reading, and of each temperature by the gas law. */
 function uncertainPa(first: Held, last: Held): number {
   const paPerK = first.pa / ((first.cel ?? usualCel) + zeroCelInK);
-  return (first.stepPa + last.stepPa + (first.stepK + last.stepK) * paPerK) / 2;
+  return (2 * gaugeStepPa(first, last) + (first.stepK + last.stepK) * paPerK) / 2;
 }
 
 /** Cel, only where both temperatures are the same or unknown, so that it cancels. */

@@ -154,11 +154,17 @@ function linesVerdict(
 
 /** The clamp was on what goes into the drive, in words. */
 function isDriveInput(scene: Scene): boolean {
+  if (scene.facts.drive !== "inverter") return false;
+  return inputWords.test(scene.words) || scene.readings.some(isOfLine);
+}
+
+const inputWords =
+  /\b(?:line|input|supply|incoming) (?:side )?(?:amps?|currents?)|\bamps? (?:going )?in\b|\binto the (?:outdoor|unit|drive|inverter|rectifier)\b|\binput phase\b/;
+
+/** Lines are lettered A to C or numbered, what leaves the drive is U, V and W. */
+function isOfLine({ quantity, points }: Reading): boolean {
   return (
-    scene.facts.drive === "inverter" &&
-    /\b(?:line|input|supply|incoming) (?:side )?(?:amps?|currents?)|\bamps? (?:going )?in\b|\b(?:amps?|currents?) on L ?[123]\b/i.test(
-      scene.words,
-    )
+    quantity === "current" && points?.some((one) => /^(?:L[123]|phase [ABC])$/.test(one)) === true
   );
 }
 

@@ -27,6 +27,7 @@ export const electricalToldRows: readonly ToldRow[] = [
     ],
     unless:
       /\b(?:no|not|nothing|none|clean)\b.{0,24}(?:loose|burn|hot)|smell|tighten|too hot to|hot (?:day|shell|compressor)|points|contacts? (?:are|is) (?:burn|black)|flare|braz|\bleak|\boil\b|schrader|duct|hot gas|fitting/,
+    notBeside: /\bcomms?\b|communicat|\bpair\b/,
     mended: new RegExp(`\\b${joint}\\b`),
     level: "bad",
     about: "connection",
@@ -90,6 +91,8 @@ export const electricalToldRows: readonly ToldRow[] = [
     check: "start_current",
     sign: "liquid:crankcase_heater_off",
     words: [
+      /\bno (?:power|voltage|volts|heat) (?:to|at|on|from) the (?:\w+ )?heater\b/,
+      /\b(?:crankcase |belly |sump )?heater\b.{0,16}\b(?:without (?:power|volts)|breaker (?:was |is )?off|never (?:on|powered)|had no power|not powered|was killed)\b/,
       /\b(?:crankcase|belly|sump|case) heater\b.{0,30}\b(?:ol|open|dead|cold|0(?:\.0)? ?a(?:mps)?|burnt|burned|disconnected|unplugged|bad|failed|not working|no (?:heat|power|voltage)|isn'?t (?:on|warm)|was off|is off)\b/,
     ],
     mended: /\bheater\b/,
@@ -100,9 +103,24 @@ export const electricalToldRows: readonly ToldRow[] = [
   },
   {
     check: "start_current",
+    sign: "liquid:liquid_in_shell",
+    words: [
+      /\b(?:glass|oil)\b.{0,24}\b(?:sump|shell|crankcase|comp\w*|glass|level)\b.{0,20}\b(?:over (?:the )?top|over full|full|to the top|way (?:up|high|over)|boil\w*|foam\w*)\b/,
+      /\b(?:bang(?:ed|s|ing)?|knock(?:ed|s|ing)?|slugg(?:ed|s|ing)?|hammer(?:ed|s|ing)?|clatter\w*)\b.{0,30}\b(?:on (?:the )?(?:first |cold )?start|first start|start-?up|like a hammer|cold start|when it started|liquid)\b/,
+      /\b(?:first start|cold start|start-?up)\b.{0,20}\b(?:bang(?:ed|s|ing)?|knock(?:ed|s|ing)?|slugg(?:ed|s|ing)?|hammer(?:ed|s|ing)?|clatter\w*|rattl\w*)\b/,
+    ],
+    unless: /\boil return|\bsight ?glass (?:is )?(?:clear|full)\b|\bliquid line\b/,
+    level: "bad",
+    about: "compressor",
+    says: "Liquid in the shell, as told: it starts against liquid, not against a stuck rotor, until the heater has boiled it out for hours",
+    brief: "liquid in the shell, as told",
+  },
+  {
+    check: "start_current",
     sign: "start:locked_once",
     words: [
       /\b(?:both (?:sides|gauges|pressures)?|equal(?:i[sz]ed)?|pressures? (?:are |were |got )?(?:even|level))\b.{0,40}\b(?:started|fired|takes? (?:right )?off|took (?:right )?off|caught|came right up|starts (?:right|fine|ok|easy|every))\b/,
+      /\b(?:second|third|2nd|3rd|next|later) (?:try|start|go|attempt)\b.{0,60}\b(?:normal\w*|fine|clean\w*|starts|started|took off|went off|caught|ok|came right up|no problem)\b/,
       /\b(?:first|cold) (?:start|try)\b.{0,40}\b(?:second|third|2nd|3rd|next|later)\b.{0,24}\b(?:try|tries|start|time|goes|runs|catches)\b/,
     ],
     unless:

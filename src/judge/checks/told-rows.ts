@@ -11,6 +11,9 @@ export interface ToldRow {
   readonly unless?: RegExp;
   /** what a later note must name beside a deed, for this to be put right */
   readonly mended?: RegExp;
+  /** what the notes must speak of too, and must not */
+  readonly beside?: RegExp;
+  readonly notBeside?: RegExp;
   /** only on machines with branch boxes */
   readonly zones?: true;
   readonly level: "good" | "watch" | "bad";

@@ -6,9 +6,12 @@ import type { Scene } from "../scene.ts";
 import { swapTest } from "../swap-test.ts";
 import { toldAirRows } from "./told-air-rows.ts";
 import { toldControlRows } from "./told-control-rows.ts";
+import { toldDefrostRows } from "./told-defrost-rows.ts";
 import { electricalToldRows } from "./told-electrical-rows.ts";
+import { toldLineRows } from "./told-line-rows.ts";
 import { toldPartsRows } from "./told-parts-rows.ts";
 import { type ToldRow, toldRows } from "./told-rows.ts";
+import { toldValveRows } from "./told-valve-rows.ts";
 
 /** What the notes tell of a check's subject in words; the first row of a group that fits counts. */
 export function told(scene: Scene, check: CheckName): Finding[] {
@@ -17,6 +20,8 @@ export function told(scene: Scene, check: CheckName): Finding[] {
   return (
     rows
       .filter((row) => row.check === check && (row.zones !== true || hasZones(scene)))
+      .filter(({ beside }) => beside === undefined || beside.test(scene.words))
+      .filter(({ notBeside }) => notBeside?.test(scene.words) !== true)
       // most rows fit nowhere: one look over all notes spares a look at each
       .filter((row) => row.words.some((words) => words.test(scene.words)))
       .flatMap((row) => {
@@ -40,6 +45,9 @@ const rows: readonly ToldRow[] = [
   ...electricalToldRows,
   ...toldControlRows,
   ...toldPartsRows,
+  ...toldLineRows,
+  ...toldValveRows,
+  ...toldDefrostRows,
 ];
 
 function hasZones(scene: Scene): boolean {

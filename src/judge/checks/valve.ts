@@ -4,7 +4,7 @@ import type { Check } from "../check.ts";
 import { clauseOf } from "../clause.ts";
 import { type Figures, figuresOf } from "../figures.ts";
 import { isAtLiquidPart } from "../liquid-part.ts";
-import { figureSpan, isAtReversingValve, noteOf, wordsNear } from "../near.ts";
+import { figureSpan, isAtReversingValve, noteOf, reversingValve, wordsNear } from "../near.ts";
 import { partWords } from "../part-words.ts";
 import { numberOf } from "../pick.ts";
 import type { Scene } from "../scene.ts";
@@ -131,7 +131,7 @@ function lineFinding(dropK: number, figures: Figures): Finding {
 /** Warming of the suction gas inside the reversing valve, from two readings or a said difference. */
 function reversing(scene: Scene, figures: Figures): Finding[] {
   const ofNote = scene.readings.filter((one) =>
-    /reversing|4.?way|four.?way/.test((noteOf(scene, one)?.text ?? "").toLowerCase()),
+    reversingValve.test((noteOf(scene, one)?.text ?? "").toLowerCase()),
   );
   const own = ofNote.filter((one) => isAtReversingValve(scene, one));
   const near = own.filter((one) => one.quantity === "temperature").length >= 2 ? own : ofNote;

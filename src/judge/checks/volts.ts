@@ -43,6 +43,11 @@ function sideSaid(scene: Scene, reading: Reading): "line" | "load" | undefined {
   const before = beside(scene, reading, [wholeNote, 0]);
   const after = beside(scene, reading, [0, sideAfter]).split(/[,;.]/)[0] ?? "";
   const own = before.split(/[,;]/).at(-1) ?? "";
+  const right =
+    /^ ?v?(?:olts?)? ?(?:to (?:ground|gnd|neutral) )?(?:on|at) the (?:load|line) side/.exec(
+      beside(scene, reading, [0, sideAfter]).slice(figureLength(reading)),
+    )?.[0];
+  if (right !== undefined) return lastSide(right);
   return lastSide(own) ?? lastSide(after) ?? lastSide(before);
 }
 
@@ -77,6 +82,10 @@ const namesSides: (scene: Scene) => boolean = perScene((scene) =>
 /** Letters before a figure, all of its note, and after it, that may name its side. */
 const wholeNote = 10_000;
 const sideAfter = 44;
+
+function figureLength({ figure }: Reading): number {
+  return figure.number.length;
+}
 
 const sideWords =
   /(load side|(?<!under |full |no )\bload(?= \d)|out of the contactor|leaving the contactor|bottom of the contactor)|(line side|\bline(?= \d{3})|into the contactor|top of the contactor|line lugs)/g;
@@ -213,9 +222,25 @@ export function isAcrossContact(reading: Reading): boolean {
 export function isDriveOutputVoltage(scene: Scene, reading: Reading): boolean {
   if (reading.quantity !== "voltage") return false;
   if (reading.at === "drive_output") return true;
+  if (scene.facts.drive === "inverter" && reading.at === undefined && isPutOut(scene, reading))
+    return true;
   const phases = (reading.points ?? []).filter((one) => ["U", "V", "W"].includes(one));
   return scene.facts.drive === "inverter" && phases.length > 0 && reading.at === undefined;
 }
+
+/** "drive pushes 3 matching phases, 188 188 189": said of what the drive makes, in its own sentence. */
+function isPutOut(scene: Scene, reading: Reading): boolean {
+  const before =
+    beside(scene, reading, [outWordsAhead, 0])
+      .split(/\.\s|;/)
+      .at(-1) ?? "";
+  return putOut.test(before);
+}
+
+/** Letters before a figure that tell where it comes out. */
+const outWordsAhead = 70;
+const putOut =
+  /\b(?:drive|inverter|vfd|module)(?: \w+)? (?:pushes|puts(?: out)?|makes|sends|gives|delivers|outputs?|is putting out|out)\b(?!.*\b(?:line|supply|bus)\b)/;
 
 /** The supply's mean line to line voltage, V, not at the moment of start; undefined if not measured. */
 export function lineVolts(scene: Scene): number | undefined {

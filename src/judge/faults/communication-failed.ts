@@ -10,6 +10,7 @@ export const communicationFailed: Fault = {
     "communication:pulled_down": 0.3,
     "communication:alive": 0.05,
     "network:communication_lost": 0.7,
+    "network:dead_unloaded": 0.0003,
     "network:communication_returns_unplugged": 0.3,
     "cable:cable_damaged": 0.2,
     "control:present": 0.9,

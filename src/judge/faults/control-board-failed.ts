@@ -14,6 +14,7 @@ export const controlBoardFailed: Fault = {
     "communication:dead_part": 0.1,
     "network:communication_returns_unplugged": 0.4,
     "network:communication_lost": 0.15,
+    "network:dead_unloaded": 0.5,
     "control:present": 0.4,
     "control:lost": 0.05,
     "dead:display_dead": 0.2,

@@ -43,7 +43,11 @@ const electricalRemarks: readonly SignGroup[] = [
   remark("bulged", { capacitor_bulged: 0.0097 }),
   remark("monitor", { phase_monitor_open: 0.0065, supply_part_failed: 0.0039 }),
   remark("board", { board_burnt: 0.0052, board_suspected: 0.0195 }),
-  remark("network", { communication_lost: 0.0195, communication_returns_unplugged: 0.0039 }),
+  remark("network", {
+    communication_lost: 0.0195,
+    communication_returns_unplugged: 0.0039,
+    dead_unloaded: 0.003,
+  }),
   remark("unplugged", { drive_faults_without_motor: 0.013, drive_fine_without_motor: 0.08 }),
   remark("shell", { shell_hot: 0.0325, shell_cold: 0.06 }),
   remark("sound", { runs_backward: 0.0026, noisy: 0.0325, vibrates: 0.0195, no_pumping: 0.013 }),

@@ -65,7 +65,8 @@ export function verbOf(items: readonly Item[], from: number, to: number): Verb |
     if (fits.has(item.text)) return notFirst(items, i, { state: "fitted", at: i });
     if (
       (item.text === "put" || item.text === "dropped" || item.text === "stuck") &&
-      items.slice(i + 1, i + 4).some((word) => word.text === "new" || word.text === "in")
+      items.slice(i + 1, i + 4).some((word) => word.text === "new" || word.text === "in") &&
+      !intoRun(items, i)
     )
       return { state: "fitted", at: i };
     if (item.text === "put" && item.signs !== undefined && item.to - item.from > 4)
@@ -83,6 +84,21 @@ export function verbOf(items: readonly Item[], from: number, to: number): Verb |
       return { state: "fitted", at: i };
   }
   return undefined;
+}
+
+/** "put it in forced defrost from the board": into a way of running, no part. */
+function intoRun(items: readonly Item[], i: number): boolean {
+  const into = items.slice(i + 1, i + 5).findIndex(({ text }) => text === "in" || text === "into");
+  return (
+    into >= 0 &&
+    items
+      .slice(i + 2 + into, i + 5 + into)
+      .some(({ text }) =>
+        /^(?:forced|defrost|test|heat|heating|cool|cooling|manual|auto|pumpdown|service)$/.test(
+          text,
+        ),
+      )
+  );
 }
 
 /** "new contactor on, runs 19.8": "on" ends what was done; "on order", "on the truck" go on. */

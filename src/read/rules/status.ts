@@ -147,7 +147,8 @@ function clockNear(items: readonly Item[], at: number): Clock | undefined {
       Math.abs(i - at) > 14 ||
       measured(items, i, at) ||
       items[i + 1]?.text === "/" ||
-      items[i - 1]?.text === "/"
+      items[i - 1]?.text === "/" ||
+      headsLabel(items, i)
     )
       continue;
     const before = items[i - 1];
@@ -165,6 +166,13 @@ function clockNear(items: readonly Item[], at: number): Clock | undefined {
     if (clock !== undefined) return clock;
   }
   return undefined;
+}
+
+/** "when I got here, 235 line": behind the comma the figure of what is named next. */
+function headsLabel(items: readonly Item[], i: number): boolean {
+  return (
+    items[i + 1]?.kind === itemKind.label && items[i - 1]?.text === "," && items[i]?.colon !== true
+  );
 }
 
 /** "20 min ago", "25 minutes out": a length of time that goes with the status. */

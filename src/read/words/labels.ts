@@ -100,7 +100,7 @@ const places: readonly Row[] = [
     { place: "condenser_in", hint: "temperature" },
   ],
   [
-    "cond wtr out|condenser out|cond out|lcwt|leaving condenser water|cond water out|condenser water out|condenser leaving|cond lwt|leaving condenser|condenser water leaving|lcw|condenser outlet|cw out|cond outlet|condenser water return|cwr|tower water out|leaving condenser water temp|leaving the outdoor coil|leaving outdoor coil|off the outdoor coil|coming off the outdoor coil|out of the outdoor coil|outdoor coil outlet|outdoor coil leaving|leaving the condenser|off the condenser|condenser water coming out|cond leaving|cond lvg|condenser water outlet|cdw out|cdw lvg|cdw leaving|lcdwt|cdw return",
+    "cond wtr out|condenser out|cond out|lcwt|leaving condenser water|cond water out|condenser water out|condenser leaving|cond lwt|leaving condenser|condenser water leaving|lcw|condenser outlet|cw out|cond outlet|condenser water return|cwr|tower water out|leaving condenser water temp|leaving the outdoor coil|leaving outdoor coil|leaving the outdoor|leaving the outdoor unit|out of the outdoor unit|off the outdoor unit|off the outdoor coil|coming off the outdoor coil|out of the outdoor coil|outdoor coil outlet|outdoor coil leaving|leaving the condenser|off the condenser|condenser water coming out|cond leaving|cond lvg|condenser water outlet|cdw out|cdw lvg|cdw leaving|lcdwt|cdw return",
     { place: "condenser_out", hint: "temperature" },
   ],
   [

@@ -230,7 +230,7 @@ export const observationPatterns: readonly (readonly [
   ["dropping", "dropping"],
   ["low_charge_said", "low_charge !question !=cycling !=tank !=bottle !=cylinder !=nitrogen"],
   ["indoor_coil_dirty", "indoor_coil dirty !frost"],
-  ["outdoor_coil_dirty", "coil dirty !indoor_coil !frost !filter", "outdoor_coil dirty"],
+  ["outdoor_coil_dirty", "coil dirty !indoor_coil !frost !filter", "outdoor_coil dirty !frost"],
   [
     "coil_clean",
     "coil clean !dirty !frost !=contactor !=volt",

@@ -56,7 +56,7 @@ export const signWords: readonly (readonly [words: string, sign: string])[] = [
     "indoor_fan",
   ],
   [
-    "coil|coils|fins|condenser|cond|cond coil|condenser coil|outdoor coil|condensor|condenser coils|outdoor coils|od coil|condensers",
+    "coil|coils|fins|condenser|cond|cond coil|condenser coil|outdoor coil|outside coil|condensor|condenser coils|outdoor coils|outside coils|od coil|condensers",
     "coil",
   ],
   [
@@ -64,7 +64,7 @@ export const signWords: readonly (readonly [words: string, sign: string])[] = [
     "indoor_coil",
   ],
   [
-    "outdoor coil|od coil|outdoor unit coil|outdoor coils|condenser coil|cond coil|condenser",
+    "outdoor coil|outside coil|outside coils|coil outside|od coil|outdoor unit coil|outdoor coils|condenser coil|cond coil|condenser",
     "outdoor_coil",
   ],
   ["filter|filters|fltr|air filter|air filters|return filter", "filter"],
@@ -328,7 +328,7 @@ export const signWords: readonly (readonly [words: string, sign: string])[] = [
   ],
   ["yellow|wet|moisture|pink|caution", "glass_wet"],
   [
-    "frost|frosted|frosting|ice|iced|icing|frozen|froze|freezes|freezing|iced up|froze up|iced over|frosted over|frosts|frozen up|frosty|frozen over|block of ice|solid block|solid block of ice|one block of ice|solid ice|ice block|ice ball|iceball|frost line|freezing up|ices up|frosting over|frosted up|snow",
+    "frost|frosted|frosting|ice|iced|icing|frozen|froze|freezes|freezing|iced up|froze up|iced over|frosted over|frosts|frozen up|frosty|frozen over|block of ice|solid block|solid block of ice|one block of ice|solid ice|ice block|ice ball|iceball|frost line|freezing up|ices up|frosting over|frosted up|snow|solid white|white with frost|snowball|a snowball|frozen solid|froze solid|froze over",
     "frost",
   ],
   [

@@ -1,0 +1,24 @@
+import type { ToldRow } from "./told-rows.ts";
+
+/** What is heard of a defrost that does not begin or does not end. Source throughout: common practice, no source. */
+export const toldDefrostRows: readonly ToldRow[] = [
+  {
+    check: "sensor",
+    sign: "defrosting:fails",
+    words: [
+      /\bdefrost (?:clock|timer|board|control|relay|stat|thermostat|termination|klixon|heater)\b.{0,50}\b(?:stopped|does(?:n'?t| not)|never|not|won'?t|stuck|dead|open|frozen|failed|no (?:output|signal|voltage|power)|0 ?v)\b/,
+      /\b(?:clock|timer)\b.{0,30}\b(?:does(?:n'?t| not)|not|never|won'?t)\b.{0,10}\b(?:turn|move|advance|run|step)/,
+      /\b(?:never|won'?t|does(?:n'?t| not)|not) (?:initiates?|go(?:es)? into (?:a )?defrost|call for (?:a )?defrost|start a defrost)\b/,
+      /\b(?:no|last|skipped?|missed)\b.{0,12}\bdefrosts?\b.{0,16}\b(?:\d+|two|three|four|six|eight|ten|all|since)\b.{0,10}\b(?:h|hrs?|hours?|days?|night|morning|yesterday|weekend)\b/,
+      /\bcoil (?:stat|sensor|thermostat|thermistor)\b.{0,24}\b(?:open|ol|reads? [4-9]\d)\b.{0,40}\b(?:ice|iced|frozen|2\d ?f|should close|below)\b/,
+      /\b(?:stuck|stays?|hung(?: up)?|stayed)\b.{0,8}\bin (?:a )?defrost\b/,
+    ],
+    unless:
+      /\b(?:crankcase|belly|sump|drain|strip|duct|electric) ?(?:\w+ )?(?:heaters?|elements?)|\bwent into defrost (?:fine|ok)|\bno (?:ice|frost)\b/,
+    mended: /\b(?:heaters?|elements?|sensor|timer|clock|board|relay|thermostat|stat)\b/,
+    level: "bad",
+    about: "coil",
+    says: "It does not defrost as it should, as told: what starts it (clock, board, coil sensor), then what melts (reversing valve or heaters) and the fan relay",
+    brief: "defrost does not run",
+  },
+];

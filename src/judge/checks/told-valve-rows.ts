@@ -1,0 +1,52 @@
+import type { ToldRow } from "./told-rows.ts";
+
+const eev = "\\b(?:eevs?|levs?|exvs?|pmvs?|valves?)\\b";
+const told = "(?:commanded|told|called|sent|driven|shows?|showing|reads?|at|says)";
+
+/** What is heard of a zone's own valve. Source throughout: common practice, no source. */
+export const toldValveRows: readonly ToldRow[] = [
+  {
+    check: "valve",
+    sign: "branch:stuck",
+    zones: true,
+    words: [
+      // "indoor pipe 112 F with its exv commanded 0", "pipe stays hot with the valve at 0"
+      new RegExp(
+        `\\b(?:pipes?|lines?|coil)\\b.{0,24}\\b(?:1[0-5]\\d|hot|warm|cold|[34]\\d)\\b.{0,30}\\b(?:with|while|and|but|though)\\b.{0,14}${eev}.{0,24}\\b(?:0|zero|shut|closed)\\b`,
+      ),
+      // "its pipes both 76 while the valve shows 400 steps open"
+      new RegExp(
+        `\\b(?:pipes?|lines?)\\b.{0,30}\\b(?:with|while|and|but|though)\\b.{0,14}${eev}.{0,8}\\b${told}\\b.{0,14}\\b(?:open|\\d{3,4} ?(?:steps|pulses|pls)|100)\\b`,
+      ),
+      new RegExp(
+        `${eev}.{0,14}\\b(?:full(?:y)? |wide )?open\\b.{0,40}\\b(?:pipes?|lines?)\\b.{0,20}\\b(?:both|same|equal|room temp\\w*|ambient)\\b`,
+      ),
+      // "moved its motor head over to zone 2's body and zone 2 works"
+      /\b(?:coil|motor|head|stator|actuator)\b.{0,24}\b(?:moved|swapped|put|tried|works|runs|stepped|drives)\b.{0,40}\b(?:body|valve|zone|port|other|neighbou?r\w*)\b.{0,24}\b(?:works?|runs?|cools?|heats?|fine|good|ok|opens?|moves?)\b/,
+      /\b(?:moved|swapped|put|tried)\b.{0,16}\b(?:coil|motor|motor head|head|stator|actuator)\b.{0,50}\b(?:works?|runs?|cools?|heats?|fine|good|ok|opens?|moves?)\b/,
+      /\b(?:works?|runs?|cools?|heats?|opens?|moves?)\b.{0,24}\b(?:on|with) (?:the )?(?:other|neighbou?r\w*|next) (?:valve|body|port)\b/,
+      /\b(?:zone|room|unit|port|head|cassette)\b.{0,40}\b(?:off|satisfied|not calling)\b.{0,50}\b(?:still|keeps?|gets?|climb\w*|\d\d and (?:climbing|rising))\b.{0,24}\b(?:heat\w*|hot|warm\w*|cool\w*|cold)\b/,
+    ],
+    unless: /\bcompressors?\b|\bcontactor\b|\bfan motor\b/,
+    mended: /\b(?:valve(?: body)?|branch box|eev|exv|lev)\b/,
+    level: "bad",
+    about: "branch box",
+    says: "That zone's valve does not follow its command: its body hangs or passes, where coil and wiring have been proven",
+    brief: "one zone's valve does not follow",
+  },
+  {
+    check: "valve",
+    sign: "reversing:picks_up",
+    words: [
+      /\btapp(?:ed|ing)\b.{0,24}\b(?:reversing|revers\w*|4.?way|four.?way|rv|valve body)\b.{0,80}\b(?:shift\w*|moved|snapped|changed (?:the )?(?:sound|over)|came up|heats?|let go|freed|popped)\b/,
+      /\b(?:reversing|4.?way|four.?way) valve\b.{0,40}\b(?:hiss\w*|bypass\w*|blow\w* (?:by|through)|leak\w* (?:by|through|across)|stuck (?:half ?way|mid\w*|in the middle|between))\b/,
+      /\b(?:hiss\w*|gas (?:passing|blowing))\b.{0,24}\b(?:reversing|4.?way|four.?way) valve\b/,
+    ],
+    unless: /\b(?:no|not|n't) (?:hiss|bypass|leak)|branch box/,
+    mended: /\breversing valve|\b4.?way/,
+    level: "bad",
+    about: "reversing valve",
+    says: "The reversing valve passes or hangs between its ends, as told: both suction pipes at its body by thermometer, then coil voltage and pilot tubes",
+    brief: "reversing valve passes, as told",
+  },
+];

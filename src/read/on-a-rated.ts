@@ -1,0 +1,17 @@
+import type { Draft } from "./draft.ts";
+import type { Item } from "./item.ts";
+
+const compressors = /^(?:comp|compressor|scroll|recip|rotary)$/;
+const motors = /^(?:motor|fan|blower)$/;
+
+/** "pulls 4.9 on an 11 amp comp": what the machine is called by is its plate's, not what it draws. */
+export function onARated(list: readonly Draft[], items: readonly Item[]): void {
+  for (const draft of list) {
+    if (draft.unit?.figure !== "A" || draft.rating !== undefined || draft.points !== undefined)
+      continue;
+    const [on, article, machine] = [-2, -1, 1].map((step) => items[draft.index + step]?.text ?? "");
+    if (!/^(?:on|for|with|of|is)$/.test(on ?? "") || !/^an?$/.test(article ?? "")) continue;
+    if (compressors.test(machine ?? "")) draft.rating = "RLA";
+    else if (motors.test(machine ?? "")) draft.rating = "FLA";
+  }
+}

@@ -1,0 +1,65 @@
+import type { Draft } from "./draft.ts";
+import type { Item } from "./item.ts";
+import { itemKind } from "./item.ts";
+import { unitCalled } from "./kinds.ts";
+
+/** V dc; what a communication pair carries at most. Common practice, no source. */
+const mostV = 60;
+
+const pairs = /^(?:pair|comm|comms|bus|network|f1|f1f2)$/;
+const verbs =
+  /^(?:is|at|reads|read|shows|has|sits|sitting|measures|was|only|about|volts|line|wires|terminals|[:=])$/;
+
+/** "pair reads 15.2 at the outdoor": the pair's name, words that measure it, the figure. */
+function ofPair(draft: Draft, items: readonly Item[]): boolean {
+  let at = draft.index - 1;
+  while (verbs.test(items[at]?.text ?? "")) at--;
+  const head = items[at]?.text ?? "";
+  return at < draft.index - 1 && pairs.test(head) && head !== "bus";
+}
+
+function isBare(draft: Draft, items: readonly Item[]): boolean {
+  return (
+    draft.unit === undefined &&
+    draft.named === undefined &&
+    draft.points === undefined &&
+    draft.rating === undefined &&
+    !draft.over &&
+    draft.value >= 0 &&
+    draft.value <= mostV &&
+    items[draft.index]?.kind === itemKind.number
+  );
+}
+
+const elsewhere = /^(?:at|past|behind|after|beyond|on|in|before|with|when|as)$/;
+
+const moves =
+  /^(?:lifts|jumps|jumped|rises|rose|climbs|goes|went|comes|came|returns|back|up|drops|dropped|falls|fell|down|sags|pulled|pulls)$/;
+
+function ofThePair(items: readonly Item[]): boolean {
+  return items.some(({ text }) => text === "pair" || text === "comm" || text === "comms");
+}
+
+/** "pair reads 15.2 at the outdoor, 6.1 past the box", "pair at 13.8": what a pair reads are volts. */
+export function pairVolts(list: readonly Draft[], items: readonly Item[]): void {
+  let told = false;
+  for (const draft of list) {
+    if (!isBare(draft, items)) continue;
+    const joint = items[draft.index - 1]?.text;
+    const moved =
+      joint === "to" && moves.test(items[draft.index - 2]?.text ?? "") && ofThePair(items);
+    const goesOn =
+      told &&
+      (joint === "," || joint === "and" || joint === "then") &&
+      elsewhere.test(items[draft.index + 1]?.text ?? "");
+    if (!moved && !goesOn && !ofPair(draft, items)) continue;
+    told = true;
+    draft.quantity = "voltage";
+    draft.named = "voltage";
+    draft.unit = unitCalled("V");
+    draft.kind ??= "dc";
+    draft.assumedUnit = true;
+    draft.place = undefined;
+    draft.hint = undefined;
+  }
+}

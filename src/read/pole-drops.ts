@@ -1,0 +1,31 @@
+import type { Draft } from "./draft.ts";
+import type { Item } from "./item.ts";
+import { itemKind } from "./item.ts";
+import { unitCalled } from "./kinds.ts";
+
+/** V; a contact that loses more in load is open. Common practice, no source. */
+const mostDropV = 10;
+
+const poles = /^(?:pole|poles|contacts|points|contactor)$/;
+
+/** "drop across the poles at 21 amps 0.04 0.05 0.04": bare figures beside contacts and what they lose. */
+export function poleDrops(list: readonly Draft[], items: readonly Item[]): void {
+  const lost = items.findIndex(({ text }) => /^(?:drop|drops|across)$/.test(text));
+  if (lost < 0 || !items.some(({ text }, at) => at > lost && at < lost + 6 && poles.test(text)))
+    return;
+  for (const draft of list) {
+    const free =
+      draft.unit === undefined &&
+      (draft.named === undefined || draft.named === "diode_drop") &&
+      draft.rating === undefined &&
+      !draft.over &&
+      items[draft.index]?.kind === itemKind.number;
+    if (!free || draft.index < lost || draft.value > mostDropV) continue;
+    if (Number.isInteger(draft.value) && draft.value !== 0) continue;
+    draft.quantity = "voltage";
+    draft.named = "voltage";
+    draft.unit = unitCalled("V");
+    draft.assumedUnit = true;
+    draft.hint = undefined;
+  }
+}
