@@ -4,7 +4,7 @@ import { dirname, join } from "node:path";
 import { expect, test } from "vitest";
 import { exportRecord } from "../src/bot/export-record.ts";
 import { looksExported, verifyExport } from "../src/bot/verify-export.ts";
-import { sealed } from "../src/record/sealed.ts";
+import { sealed, sealOf } from "../src/record/sealed.ts";
 import { jsonPieces } from "../src/show/exports/json.ts";
 import { playConversation } from "./support/conversation.ts";
 import { playOfficeDay } from "./support/office-day.ts";
@@ -117,6 +117,32 @@ test.each([
     expect(faults).toContain(`job 1, ${name}: is not what its entries tell`);
   },
 );
+
+test("verdicts that were altered and sealed again are found by the seal that was kept", async () => {
+  const text = worked.text.replace(/"probability":0\.\d/, '"probability":0.0');
+  expect(text).not.toBe(worked.text);
+  const path = join(folder, "verdicts.json");
+  writeFileSync(path, sealAgain(text));
+  const kept = sealOf(worked.text) ?? "";
+  const alone = await run(["verify", path]);
+  // alone it proves its entries, and says that it proves no more
+  expect([alone.exit, alone.complaints]).toEqual([0, expect.stringMatching(/Verdicts .*--seal/)]);
+  for (const option of ["--seal", "--digest"]) {
+    const ran = await run(["verify", path, option, kept]);
+    expect([ran.exit, ran.out.join()]).toEqual([1, expect.stringMatching(/sealed again/)]);
+    const whole = await run(["verify", worked.path, option, kept]);
+    expect([whole.exit, whole.complaints]).toEqual([0, ""]);
+  }
+});
+
+test("the command tells the seal with the files that it writes", async () => {
+  const out = join(folder, "told");
+  const ran = await run(["export", "--job", "1", "--db", join(folder, "worked.db"), "--out", out]);
+  const seal = sealOf(readFileSync(join(out, "job-1.json"), "utf8"));
+  expect(ran.complaints).toContain(`Seal of job-1.json and all that it lists: ${seal}`);
+  const store = await run(["verify", join(folder, "worked.db"), "--seal", seal ?? ""]);
+  expect([store.exit, store.complaints]).toEqual([2, expect.stringMatching(/of an exported file/)]);
+});
 
 test("of sheets and reports beside it the JSON says which was altered", async () => {
   const folderOf = dirname(worked.path);

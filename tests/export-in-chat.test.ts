@@ -4,7 +4,9 @@ import { attachedTo, officeWork } from "../adapters/serve/office.ts";
 import { openBot, receive, work } from "../src/bot.ts";
 import type { Message, Role } from "../src/model.ts";
 import { findOut } from "../src/record/outbox.ts";
+import { sealOfBytes } from "../src/record/sealed.ts";
 import { openStore } from "../src/record/store.ts";
+import { getWords, sentKey } from "../src/record/words-table.ts";
 
 /** Tuesday. */
 const at = "2026-05-12T23:30:00-05:00";
@@ -76,7 +78,10 @@ async function ordered(text: string, more: Partial<Message> = {}) {
   const row = findOut(bot.store, `reply:replay:${id}:0`);
   if (row === undefined) throw new Error("no answer");
   const { text: says, files } = await attachedTo(bot, row);
-  return { says, files: files.map(({ name }) => name) };
+  const sealed = files.find(({ name }) => name.endsWith(".json"))?.sha256 ?? "";
+  const bytes = getWords(bot.store, sentKey(sealed))?.bytes;
+  const seal = bytes === undefined ? {} : { seal: sealOfBytes(bytes) };
+  return { says, files: files.map(({ name }) => name), ...seal };
 }
 
 test("the office gets a job, a unit, a site and several days where it asks for them", async () => {
@@ -86,6 +91,9 @@ test("the office gets a job, a unit, a site and several days where it asks for t
   work(bot);
   const job = await ordered("export job 1");
   expect(job.says).toMatch(/^The files of job 1, 1 job, revision 1\.\nDigest of the record: /);
+  // what no file can prove of itself stands in the channel
+  expect(job.says).toMatch(/\nSeal of the files: [0-9a-f]{64}$/);
+  expect(job.says.endsWith(`: ${job.seal}`)).toBe(true);
   expect(job.files).toEqual(
     expect.arrayContaining(["job-1-readings.csv", "job-1.xlsx", "job-1-report.pdf", "job-1.json"]),
   );

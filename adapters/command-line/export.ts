@@ -8,6 +8,7 @@ import { exportSchema } from "../../src/bot/export-shape.ts";
 import { knownToScope } from "../../src/bot/scope-jobs.ts";
 import type { Bot } from "../../src/bot.ts";
 import type { FileOut } from "../../src/model.ts";
+import { sealOfBytes } from "../../src/record/sealed.ts";
 import { exportFiles } from "../../src/show/exports/export-files.ts";
 import { type Command, type Exit, type Given, type Io, textOption } from "./command.ts";
 import { scopeOf } from "./export-scope.ts";
@@ -19,7 +20,7 @@ export async function writeFiles(
   folder: string,
   io: Io,
 ): Promise<Exit> {
-  for await (const { name, bytes } of files) {
+  for await (const { name, type, bytes } of files) {
     const path = join(folder, name);
     const problem = tryTo(() => {
       mkdirSync(folder, { recursive: true });
@@ -31,6 +32,8 @@ export async function writeFiles(
       return 1;
     }
     io.line(path);
+    const seal = type === "application/json" ? sealOfBytes(bytes) : undefined;
+    if (seal !== undefined) io.complain(`Seal of ${name} and all that it lists: ${seal}`);
   }
   return 0;
 }

@@ -1,12 +1,12 @@
 import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { basename, dirname, join } from "node:path";
 import { z } from "zod";
-import { looksExported, verifyExport } from "../../src/bot/verify-export.ts";
+import { type Kept, looksExported, verifyExport } from "../../src/bot/verify-export.ts";
 import type { Link } from "../../src/record/chain.ts";
 import { fingerprint } from "../../src/record/fingerprint.ts";
 import { closeStore, openStore } from "../../src/record/store.ts";
 import { type Verdict, verifyLinks, verifyStore } from "../../src/record/verify.ts";
-import { type Command, type Exit, type Io, textOption } from "./command.ts";
+import { type Command, type Exit, type Given, type Io, textOption } from "./command.ts";
 import { parseLine } from "./lines.ts";
 
 const linkShape = z.object({
@@ -24,7 +24,16 @@ const linkShape = z.object({
 
 const sqliteMark = "SQLite format 3\0";
 
-function verdictOf(path: string, digest: string | undefined): Verdict | string {
+const sealShape = /^[0-9a-f]{64}$/i;
+
+/** The options; a seal that is given as a digest is one all the same. */
+function keptOf(given: Given): Kept {
+  const [digest, seal] = [textOption(given, "digest")?.trim(), textOption(given, "seal")];
+  return digest !== undefined && sealShape.test(digest) ? { seal: digest } : { digest, seal };
+}
+
+function verdictOf(path: string, kept: Kept): Verdict | string {
+  const { digest } = kept;
   let bytes: Buffer;
   try {
     bytes = readFileSync(path);
@@ -32,6 +41,8 @@ function verdictOf(path: string, digest: string | undefined): Verdict | string {
     return `${path} cannot be read.`;
   }
   if (bytes.subarray(0, 16).toString("latin1") === sqliteMark) {
+    if (kept.seal !== undefined)
+      return "A seal is of an exported file; a store is held against a digest, such as 41-9f….";
     const opened = openStore(path, { readonly: true });
     if (!opened.ok) return opened.problem;
     try {
@@ -45,8 +56,8 @@ function verdictOf(path: string, digest: string | undefined): Verdict | string {
     }
   }
   const text = bytes.toString("utf8");
-  if (looksExported(text)) return withFilesBeside(path, text, verifyExport(text, digest));
-  const sheet = listedBeside(path, bytes, digest);
+  if (looksExported(text)) return withFilesBeside(path, text, verifyExport(text, kept));
+  const sheet = listedBeside(path, bytes, kept);
   if (sheet !== undefined) return sheet;
   const links: Link[] = [];
   const unread: string[] = [];
@@ -66,7 +77,7 @@ const listing = z.looseObject({
 });
 
 /** A sheet or a report holds no chain; the JSON file of its export, beside it, knows its fingerprint. */
-function listedBeside(path: string, bytes: Buffer, digest?: string): Verdict | undefined {
+function listedBeside(path: string, bytes: Buffer, kept: Kept): Verdict | undefined {
   const folder = dirname(path);
   for (const name of readdirSync(folder).filter((one) => one.endsWith(".json"))) {
     const text = readFileSync(join(folder, name), "utf8");
@@ -74,7 +85,7 @@ function listedBeside(path: string, bytes: Buffer, digest?: string): Verdict | u
     const parsed = parseLine(text, listing);
     const found = parsed.ok && parsed.value.files.find((file) => file.name === basename(path));
     if (!found) continue;
-    const verdict = verifyExport(text, digest);
+    const verdict = verifyExport(text, kept);
     const faults =
       fingerprint(bytes) === found.sha256
         ? []
@@ -98,6 +109,7 @@ function withFilesBeside(path: string, text: string, verdict: Verdict): Verdict 
 function tell(verdict: Verdict, io: Io): Exit {
   if (verdict.faults.length === 0) {
     io.line(`Intact: ${verdict.entries} entries of ${verdict.jobs} jobs. Digest ${verdict.digest}`);
+    if (verdict.open !== undefined) io.complain(verdict.open);
     return 0;
   }
   for (const fault of verdict.faults) io.line(`Altered: ${fault}`);
@@ -107,18 +119,24 @@ function tell(verdict: Verdict, io: Io): Exit {
 /** Whether a record was altered since it was written. */
 export const verifyCommand: Command = {
   name: "verify",
-  usage: "FILE-or-DB [--digest DIGEST]",
+  usage: "FILE-or-DB [--digest DIGEST] [--seal SEAL]",
   about: "checks every job's chain; exit 0 intact, 1 altered",
   options: {
     digest: {
       type: "string",
       about: "a digest kept elsewhere: also finds what is missing at the end",
     },
+    seal: {
+      type: "string",
+      about:
+        "an export's seal kept elsewhere: also finds verdicts that were altered and sealed again",
+    },
   },
   words: [1, 1],
   run: async (given, io) => {
     const [path = ""] = given.words;
-    const verdict = verdictOf(path, textOption(given, "digest"));
+    const kept = keptOf(given);
+    const verdict = verdictOf(path, kept);
     if (typeof verdict !== "string") return tell(verdict, io);
     io.complain(verdict);
     return 2;

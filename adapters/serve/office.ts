@@ -8,6 +8,7 @@ import type { Bot } from "../../src/bot.ts";
 import type { Message } from "../../src/model.ts";
 import { findMessage, type InboxRow, markMessage, messagesIn } from "../../src/record/inbox.ts";
 import { type Attached, type OutboxRow, putOut } from "../../src/record/outbox.ts";
+import { sealOfBytes } from "../../src/record/sealed.ts";
 import { transact } from "../../src/record/store.ts";
 import { exportFiles } from "../../src/show/exports/export-files.ts";
 import type { ExportRecord } from "../../src/show/exports/export-record.ts";
@@ -114,8 +115,12 @@ export async function attachedTo(bot: Bot, row: OutboxRow): Promise<Saying> {
   if (scope === undefined) return row;
   const record = exportRecord(bot, scope);
   const files: Attached[] = [];
-  for await (const file of exportFiles(record)) files.push(keptFile(bot, file));
-  return { text: exported(shortName(scope), record), files };
+  let seal = "";
+  for await (const file of exportFiles(record)) {
+    files.push(keptFile(bot, file));
+    if (file.type === "application/json") seal = sealOfBytes(file.bytes) ?? "";
+  }
+  return { text: `${exported(shortName(scope), record)}\nSeal of the files: ${seal}`, files };
 }
 
 function exported(name: string, { jobs, about, changes = [] }: ExportRecord): string {

@@ -3,7 +3,7 @@ import { faultsAgainstDigest, hashWords, type Spoken } from "../record/chain.ts"
 import type { Entry } from "../record/entry.ts";
 import { factsSchema } from "../record/entry-schema.ts";
 import { foldJob } from "../record/job.ts";
-import { faultsInSelection, sealHolds } from "../record/sealed.ts";
+import { faultsInSelection, sealHolds, sealOf } from "../record/sealed.ts";
 import type { Verdict } from "../record/verify.ts";
 import { unpackWords } from "../record/words.ts";
 import { exportShape } from "./export-shape.ts";
@@ -16,11 +16,20 @@ export function looksExported(text: string): boolean {
   return /"format": ?"readback export"/.test(text) || /"seal": ?"[0-9a-f]{16}/.test(text);
 }
 
+/** What was kept outside of a file when it was made. */
+export interface Kept {
+  /** of the store: proves the entries */
+  readonly digest?: string | undefined;
+  /** of the file: proves all of it, verdicts and the files that it lists too */
+  readonly seal?: string | undefined;
+}
+
 /**
  * Checks an exported file by itself: its seal, every job's chain, the store's digest, the words, and
- * that its readings are those which its entries tell. With a digest kept elsewhere also against that.
+ * that its readings are those which its entries tell. Verdicts are no entries: who alters them can
+ * seal the file again, and only a seal that was kept elsewhere shows it.
  */
-export function verifyExport(text: string, digest?: string): Verdict {
+export function verifyExport(text: string, { digest, seal: keptSeal }: Kept = {}): Verdict {
   const found = parse(text);
   if (typeof found === "string") return altered([found]);
   const { parsed, jobs } = found;
@@ -40,8 +49,23 @@ export function verifyExport(text: string, digest?: string): Verdict {
     entries: entries.length,
     jobs: parsed.jobs.length,
     digest: parsed.digest,
-    faults: [...faults, ...seal],
+    faults: [...faults, ...seal, ...otherSeal(text, keptSeal)],
+    ...(keptSeal === undefined ? { open: openOf(parsed) } : {}),
   };
+}
+
+/** What a file cannot prove by itself. */
+const openOf = ({ entries }: Exported): string =>
+  entries === undefined
+    ? "It holds no entries, and its seal can be made anew by whoever alters it: give the seal that was told when it was made (--seal)."
+    : "Verdicts and the list of files are no entries: their seal can be made anew by whoever alters them. Give the seal that was told when the export was made (--seal) to prove them too.";
+
+function otherSeal(text: string, kept: string | undefined): readonly string[] {
+  return kept === undefined || kept.trim().toLowerCase() === sealOf(text)
+    ? []
+    : [
+        "the seal that was kept is not this file's: it was altered and sealed again, or is another export",
+      ];
 }
 
 const altered = (faults: readonly string[]): Verdict => ({

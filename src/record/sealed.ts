@@ -19,6 +19,16 @@ export function* sealed(pieces: Iterable<string>): Generator<string> {
   yield `,\n"seal": "${seal.digest("hex")}"\n}\n`;
 }
 
+/** The seal that a text ends in; undefined where it ends in none. */
+export function sealOf(text: string): string | undefined {
+  return sealLine.exec(text)?.[1];
+}
+
+/** The same of a file's bytes, of which only the end is looked at. */
+export function sealOfBytes(bytes: Uint8Array): string | undefined {
+  return sealOf(new TextDecoder().decode(bytes.subarray(-128)));
+}
+
 /** Whether a text ends in its own seal. */
 export function sealHolds(text: string): boolean {
   const found = sealLine.exec(text);

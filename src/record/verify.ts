@@ -8,6 +8,8 @@ export interface Verdict {
   readonly digest: string;
   /** in plain sentences; empty where the record is as it was written */
   readonly faults: readonly string[];
+  /** what was not proven, and what would prove it */
+  readonly open?: string;
 }
 
 /** Checks every chain, and against a digest kept elsewhere where one is given. */
