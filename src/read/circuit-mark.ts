@@ -34,6 +34,10 @@ export function circuitMark(build: Building, i: number): SubjectSaid | undefined
   if (kind !== undefined && build.tokens[end]?.kind === tokenKind.number)
     return { name: kind + number, end, label: undefined, aside: false };
   const next = build.tokens[end]?.text ?? "";
-  if (!gauges.test(next) && !/^(?:same|ditto)$/.test(next)) return undefined;
+  // "same on c2"
+  const again =
+    /^(?:on|for|w|with)$/.test(build.tokens[i - 1]?.text ?? "") &&
+    /^(?:same|ditto|identical)$/.test(build.tokens[i - 2]?.text ?? "");
+  if (!again && !gauges.test(next) && !/^(?:same|ditto)$/.test(next)) return undefined;
   return { name: `circuit ${number}`, end, label: undefined, aside: false };
 }

@@ -12,6 +12,8 @@ function inEachPlace(draft: Draft, left: Draft, items: readonly Item[]): boolean
   return items[draft.index - 1]?.text === "and" || items[draft.index - 1]?.text === ",";
 }
 
+const loaded = /^(?:with|without|loaded|unloaded|under|no|idle|open)$/;
+
 /** "244 with both fans on, 311 with one": the same twice, each behind its own condition. */
 export function conditioned(draft: Draft, left: Draft, items: readonly Item[]): boolean {
   const joint = items[draft.index + 1]?.text;
@@ -20,9 +22,16 @@ export function conditioned(draft: Draft, left: Draft, items: readonly Item[]): 
   if (before === undefined) return false;
   if (inEachPlace(draft, left, items)) return true;
   if (ratio > 3 || ratio < 1 / 3) return false;
+  const with_ = items[left.index + 1]?.text;
+  // "27.1 no load 23.8 w/ the contactor in"
+  const loads = loaded.test(joint ?? "") && loaded.test(with_ ?? "") && draft.before.length === 0;
+  if (loads && ratio > 0.6 && ratio < 1.6) {
+    draft.place ??= left.place;
+    draft.subject ??= left.subject;
+    return true;
+  }
   if (joint !== "with" && joint !== "without") return false;
   if (!isStrongBreak(before) && !isWeakBreak(before)) return false;
-  const with_ = items[left.index + 1]?.text;
   if (with_ !== "with" && with_ !== "without") return false;
   draft.place ??= left.place;
   draft.points ??= left.points;

@@ -4,6 +4,7 @@ import { type Note, state } from "./note.ts";
 import type { Setting } from "./settle.ts";
 import { testerVolts } from "./tester-volts.ts";
 import { onePointEach, voltsColon } from "./volts-colon.ts";
+import { warmWindings } from "./winding-warm.ts";
 import { role } from "./word.ts";
 
 /** Test voltages that insulation testers have. */
@@ -240,6 +241,7 @@ export function conditions(drafts: readonly Draft[], note: Note, setting: Settin
   const shared: number[] = [];
   let voltage: number | undefined;
   let temperature: number | undefined;
+  const warm = drafts.find((draft) => !draft.gone && warmWindings(draft, drafts, items));
   for (const draft of drafts) {
     const item = items[draft.index];
     if (draft.gone || item === undefined) continue;
@@ -249,7 +251,7 @@ export function conditions(drafts: readonly Draft[], note: Note, setting: Settin
       item.owner = "test voltage";
       shared.push(draft.index);
       hand(drafts, draft);
-    } else if (isTestTemperature(draft, setting)) {
+    } else if (draft === warm || isTestTemperature(draft, setting)) {
       temperature = celsius(draft, units);
       draft.gone = true;
       item.owner = "test temperature";

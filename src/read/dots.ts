@@ -39,3 +39,12 @@ function pauseTo(text: string, at: number): number {
 export function dotsTo(text: string, at: number): number {
   return rangeTo(text, at) || pauseTo(text, at);
 }
+
+const shortened =
+  /(?:^|[ ,;(])(?:ca|approx|appr|abt|aprx|temp|press|max|min|avg|amb|disch|suct|vs|nom)$/;
+
+/** "ca. 80", "approx. 12 A": does the dot at `at` only shorten the word before it? */
+export function shortens(text: string, at: number): boolean {
+  if (classOf(text, at + 1) !== SPACE || classOf(text, at + 2) !== DIGIT) return false;
+  return shortened.test(text.slice(Math.max(0, at - 8), at));
+}

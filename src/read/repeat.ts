@@ -166,6 +166,32 @@ function subjectsByNumber(note: Note, draft: Draft, last: Reading, drafts: Draft
   }
 }
 
+/** "same on fan 2 n 3": behind a name the next numbers are names of its kind. */
+function furtherSubjects(note: Note, draft: Draft, last: Reading, drafts: Draft[]): void {
+  const family = /^(\D+ )\d$/.exec(draft.subject ?? "")?.[1];
+  const at = note.items.findIndex(
+    (item, i) =>
+      i > draft.index && item.kind === itemKind.subject && item.subject === draft.subject,
+  );
+  if (family === undefined || at < 0 || last.subject?.startsWith(family) !== true) return;
+  const found: number[] = [];
+  for (let i = at + 1; i < note.items.length; i++) {
+    const item = note.items[i];
+    const joint = /^(?:and|&|,|n|\+)$/.test(item?.text ?? "");
+    if (joint) continue;
+    if (item?.kind !== itemKind.number || item.unit !== undefined || !/^[1-9]$/.test(item.text))
+      return;
+    found.push(i);
+  }
+  names(note, drafts, found);
+  draft.behind = [...draft.behind, ...found];
+  for (const index of found) {
+    const one: Draft = { ...draft, subject: `${family}${note.items[index]?.value ?? ""}` };
+    copyReading(one, last);
+    drafts.push(one);
+  }
+}
+
 /** "same on circuit 2 but head 340": what is said of a place anew is not the same there. */
 function exceptSaid(drafts: readonly Draft[]): void {
   for (const draft of drafts) {
@@ -219,7 +245,10 @@ export function repeat(note: Note, drafts: Draft[]): void {
     if (own && draft.points === undefined && last !== undefined) {
       draft.points = pointsByNumber(note, draft, last, drafts);
       if (draft.points !== undefined) draft.count = draft.points.length;
-      else subjectsByNumber(note, draft, last, drafts);
+      else {
+        subjectsByNumber(note, draft, last, drafts);
+        if (draft.subject !== undefined) furtherSubjects(note, draft, last, drafts);
+      }
     }
     const labelled =
       own &&

@@ -1,7 +1,7 @@
 import { ascii, classOf, DIGIT, LETTER, OTHER, SPACE } from "./characters.ts";
 import { lookUp } from "./dictionary.ts";
 import { digitsEnd, numberValue } from "./digits.ts";
-import { dotsTo, isDot } from "./dots.ts";
+import { dotsTo, isDot, shortens } from "./dots.ts";
 import { hearDigit, hearFigures, oneOf } from "./hear.ts";
 import { joint, vowelless } from "./short-words.ts";
 import { respelled } from "./spelling.ts";
@@ -259,7 +259,7 @@ export function scan(text: string): Token[] {
     if (code === 45 && text.charCodeAt(state.at + 1) === 62)
       push(state, tokenKind.sign, state.at + 2, lookUp("→"), "→");
     else if (over > 0) push(state, tokenKind.word, state.at + over, lookUp("ol"), "ol");
-    else if (kind === SPACE) state.at++;
+    else if (kind === SPACE || (code === 46 && shortens(text, state.at))) state.at++;
     else if (kind === LETTER || kind === DIGIT) pushRun(state);
     else if (code === 10) push(state, tokenKind.line, state.at + 1);
     else if (isDot(code) && dotsTo(text, state.at) > 0)

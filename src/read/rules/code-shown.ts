@@ -12,12 +12,20 @@ const shows = /^(?:shows|show|showing|displays|displaying|reads|says|flashing|bl
 
 /** Names of machines look like codes: "OU3 showing low", "AC2 flashing". */
 const machines = /^(?:OU|OD|ID|IU|AC|AH|FC|CU|HP|EF|SF|RF|BB|BS|DS|LED|TB|CN|CR|TX|L|T|R|V|N)-?\d/;
-const shape = /^[A-Z]{1,2}-?\d{1,3}$/;
+const shape = /^(?:[A-Z]{1,2}-?\d{1,3}|[A-Z]\d{4}|[A-Z]{1,2}\d{1,2}-\d{1,3})$/;
+
+/** Behind the code at `i`, with what is glued to it by a dash: "E7-04". */
+function runTo({ items }: Note, i: number): number {
+  const [dash, number] = [items[i + 1], items[i + 2]];
+  const glued = dash?.text === "-" && dash.glued && number?.glued === true;
+  return glued && number.kind === itemKind.number && number.unit === undefined ? i + 3 : i + 1;
+}
 
 function codeOf(note: Note, i: number): string | undefined {
   const item = note.items[i];
   if (item?.kind !== itemKind.code || item.owner !== undefined) return undefined;
-  const code = note.text.slice(item.from, item.to).toUpperCase();
+  const end = runTo(note, i);
+  const code = note.text.slice(item.from, note.items[end - 1]?.to ?? item.to).toUpperCase();
   return shape.test(code) && !machines.test(code) ? code : undefined;
 }
 
@@ -28,16 +36,47 @@ function ends(item: Item | undefined): boolean {
 /** "E4 flashing", "E4 blinking 3x", "H7 showing.": nothing that is shown stands behind the verb. */
 function shownBehind(note: Note, i: number): boolean {
   const { items } = note;
-  const verb = textAt(items, i + 1);
-  if (stands.test(verb)) return ends(items[i + 2]);
-  if (returns.test(verb)) return /^(?:back|right|up)$/.test(textAt(items, i + 2));
-  return acts.test(verb) && codeOf(note, i + 2) === undefined;
+  const end = runTo(note, i);
+  const verb = textAt(items, end);
+  if (stands.test(verb)) return ends(items[end + 1]);
+  if (returns.test(verb)) return /^(?:back|right|up)$/.test(textAt(items, end + 1));
+  return acts.test(verb) && codeOf(note, end + 1) === undefined;
+}
+
+const drives =
+  /^(?:vfd|drive|inverter|controller|display|remote|keypad|outdoor|indoor|odu|idu|condenser)$/;
+/** A belt, a circuit and a fuse are called so too. */
+const parts = /^(?:[ABCDMX][A-Z]?-?\d{1,3}|F\d)$/;
+
+/** "E7-04 on ODU1", "U4 on idu 3", "P8 on the outdoor": where the code stands, said behind it. */
+function onMachine(note: Note, i: number, code: string): boolean {
+  const { items } = note;
+  const on = runTo(note, i);
+  // "E3 and E5 on odu 2"
+  if (/^(?:and|n|&|,|\+)$/.test(textAt(items, on)) && !parts.test(code)) {
+    const next = codeOf(note, on + 1);
+    return next !== undefined && onMachine(note, on + 1, next);
+  }
+  if (!/^(?:on|at)$/.test(textAt(items, on)) || parts.test(code)) return false;
+  const the = /^(?:the|a|this|that)$/.test(textAt(items, on + 1));
+  const machine = items[on + (the ? 2 : 1)];
+  if (machine?.kind === itemKind.subject)
+    return /^(?:odu|idu|ou|iu|indoor|outdoor|rtu|vrf|unit|inverter|drive|vfd)\b/i.test(
+      machine.subject?.replace(/\d/g, " ") ?? "",
+    );
+  return drives.test(machine?.text ?? "");
 }
 
 /** "indoor shows E4", "display says H7" */
 function shownBefore(note: Note, i: number): boolean {
   const { items } = note;
-  return shows.test(textAt(items, i - 1)) && i > 1 && ends(items[i + 1]);
+  // "vfd F0003", "drive tripped F0004"
+  const tripped = textAt(items, i - 1) === "tripped" ? i - 2 : i - 1;
+  if (/^(?:vfd|drive|inverter)$/.test(textAt(items, tripped)) && /\d{2}$/.test(textAt(items, i)))
+    return true;
+  // "vfd showing F0021"
+  const led = i > 1 || (i === 1 && drives.test(textAt(items, 0)));
+  return shows.test(textAt(items, i - 1)) && led && ends(items[runTo(note, i)]);
 }
 
 /** "after reset U2", "E4 then after reset U2": what a reset clears or brings up is a code. */
@@ -64,11 +103,19 @@ function another(note: Note, i: number): boolean {
   return i === 1 && /^(?:also|now|plus|and|then)$/.test(textAt(items, 0)) && ends(items[2]);
 }
 
+function take(note: Note, i: number, code: string): void {
+  const last = runTo(note, i);
+  const [first, end] = [note.items[i], note.items[last - 1]];
+  if (first === undefined || end === undefined) return;
+  for (const one of note.items.slice(i, last)) one.owner = codesShown.name;
+  fileCode(note, code, { span: [first.from, end.to], rule: codesShown.name });
+}
+
 /** A code that a light or a display shows, without a word for what it is. */
 export const codesShown: Rule = {
   name: "<letter and digits> flashing",
   heads:
-    "flashing|flashes|flashed|blinking|blinks|blinked|showing|shows|show|displayed|displays|displaying|up|lit|reads|says|also|now|plus|and|then|came|comes|cleared|gone|reset|again",
+    "flashing|flashes|flashed|blinking|blinks|blinked|showing|shows|show|displayed|displays|displaying|up|lit|reads|says|also|now|plus|and|then|came|comes|cleared|gone|reset|again|on|at|vfd|drive|inverter",
   apply: (note) => {
     note.items.forEach((item, i) => {
       const code = codeOf(note, i);
@@ -79,12 +126,17 @@ export const codesShown: Rule = {
         fileCode(note, code, { span: [item.from, item.to], rule: codesShown.name });
         return;
       }
+      if (onMachine(note, i, code)) {
+        take(note, i, code);
+        return;
+      }
       if (!(behind || shownBefore(note, i) || another(note, i))) return;
-      const other = note.items[behind ? i + 1 : i - 1];
-      item.owner = codesShown.name;
+      const last = runTo(note, i);
+      const other = note.items[behind ? last : i - 1];
+      for (const one of note.items.slice(i, last)) one.owner = codesShown.name;
       if (other !== undefined) other.owner = codesShown.name;
       const from = Math.min(item.from, other?.from ?? item.from);
-      const to = Math.max(item.to, other?.to ?? item.to);
+      const to = Math.max(note.items[last - 1]?.to ?? item.to, other?.to ?? item.to);
       fileCode(note, code, { span: [from, to], rule: codesShown.name });
     });
   },

@@ -13,6 +13,7 @@ import { confirms } from "./confirm.ts";
 import { counts } from "./count-of-things.ts";
 import { dates } from "./date.ts";
 import { differences } from "./difference-of-amount.ts";
+import { doneWith } from "./done-with.ts";
 import { faultCodes } from "./fault-code.ts";
 import { laborRule } from "./labor.ts";
 import { letteredDoors } from "./lettered-door.ts";
@@ -96,6 +97,7 @@ export const asides: readonly Rule[] = [
   prices,
   undo,
   poleCounts,
+  doneWith,
   statusRule,
   minutesOut,
   clockTimes,

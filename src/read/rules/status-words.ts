@@ -55,6 +55,15 @@ const doneBefore: ReadonlySet<string> = new Set([
 function doneWithMachine(items: readonly Item[], at: number): boolean {
   const [machine, behind] = items.slice(at, at + 2);
   const whole = /^(?:rtu|ahu|ou|odu|cu|chiller|unit|system|rack|walk-in|rooftop|tower|boiler)\b/i;
+  // "done w 12", "finished w/ this one": a machine by its number, or the one in hand
+  const number = machine?.kind === itemKind.number && machine.unit === undefined;
+  const ends = behind === undefined || behind.kind === itemKind.sign || isStrongBreak(behind);
+  if (number && Number.isInteger(machine.value)) return ends;
+  if (
+    /^(?:this|that)$/.test(machine?.text ?? "") &&
+    /^(?:one|unit|job|call)$/.test(behind?.text ?? "")
+  )
+    return true;
   if (machine?.kind !== itemKind.subject || !whole.test(machine.subject ?? "")) return false;
   return (
     behind === undefined ||
@@ -210,6 +219,13 @@ export function isStatus(note: Note, i: number, status: Status): boolean {
   )
     return false;
   if (status === "on_site" && items[i]?.text === "arrived" && awaited.test(before?.text ?? ""))
+    return false;
+  // "first time in the building" is no sheet of hours
+  if (
+    status === "on_site" &&
+    items[i]?.text === "time" &&
+    clockAt(items, after, true) === undefined
+  )
     return false;
   if (status === "on_site" && items[i]?.text === "back") return isReturn(note, i, next);
   if (status === "on_site") return (plan & role.plan) === 0 || items[i]?.text !== "walked";

@@ -46,7 +46,7 @@ export const roleWords: readonly (readonly [words: string, roles: number])[] = [
     role.same,
   ],
   [
-    "about|like|abt|approx|approximately|roughly|~|ish|bout|circa|close to|just about|almost|nearly|or so|give or take|right around|right about|somewhere around|somewhere near|in the neighborhood of|more or less|ballpark|around about|probably around|appx|aprox|roughy|near|near about|give or take a few|right at about|maybe about|something like|somewhere about|somewhere in the|pretty close to|apx|aroun|arnd|nearabout",
+    "about|like|abt|ca|appr|approx|approximately|roughly|~|ish|bout|circa|close to|just about|almost|nearly|or so|give or take|right around|right about|somewhere around|somewhere near|in the neighborhood of|more or less|ballpark|around about|probably around|appx|aprox|roughy|near|near about|give or take a few|right at about|maybe about|something like|somewhere about|somewhere in the|pretty close to|apx|aroun|arnd|nearabout",
     role.about,
   ],
   ["around", role.about | role.preposition],
@@ -107,5 +107,6 @@ export const roleWords: readonly (readonly [words: string, roles: number])[] = [
     "no wait|wait no|neg that|negative that|negatory|belay that|cancel that its|scratch|sorry|i mean|correction|make that|make it|meant|should say|typo|my bad|oops|whoops|woops|actually no|hang on|hold on|wait|nope|rather|no sorry|sorry no|er no|no actually|strike|change that to|change it to|not|no make it|no make that|or rather|excuse me|let me correct|correcting|fix that|fix|i said|that was wrong|wrong|misread|mis read|mistyped|fat fingered|fat finger|fat fingers|jk|sry|scuse me|that should be|that should read|should have been|was supposed to be|let me fix|lemme fix|amend|wait actually|no thats|oh sorry|oh wait|disregard|no it was|no its|no that was|no it is|no im sorry|nah|no wait make that|actually its|i meant|transposed|flip flopped|switched the digits|swapped the digits|had it backwards|dyslexic|mixed up|mistake|my mistake|that was a typo|should of said",
     role.correct,
   ],
-  ["after|later|past|into|in|since|at the|mark|following|by", role.after],
+  ["b4|bfr|bfore", 0],
+  ["after|aftr|afterwards|later|past|into|in|since|at the|mark|following|by", role.after],
 ];

@@ -1,0 +1,46 @@
+import type { Reading } from "../model.ts";
+import type { Context } from "./context.ts";
+import type { Draft } from "./draft.ts";
+import type { Item } from "./item.ts";
+import { role } from "./word.ts";
+
+/** The message goes on where the last one stopped: "now", "after 10 min", "still". */
+function goesOn(items: readonly Item[], draft: Draft): boolean {
+  if (draft.after !== undefined) return true;
+  return items.some(
+    (item) => (item.roles & role.now) !== 0 || /^(?:still|later|again|after)$/.test(item.text),
+  );
+}
+
+const placed: ReadonlySet<string> = new Set(["pressure", "temperature", "voltage"]);
+
+/** Of its unit and its size, or what is left of a bus that drains. */
+function isSame(draft: Draft, one: Reading): boolean {
+  const figure = Number(one.figure.number);
+  if (draft.unit?.figure !== one.figure.unit) return false;
+  if (one.at === "dc_bus") return draft.value < figure;
+  return draft.value > figure * 0.5 && draft.value < figure * 2;
+}
+
+/** "after 10 min 5 V" behind "bus 318 V dc": the same place again, where the unit is said and the place is not. */
+export function carryPlace(
+  drafts: readonly Draft[],
+  items: readonly Item[],
+  context: Context,
+): void {
+  const free = drafts.filter((draft) => !draft.gone);
+  const [draft] = free;
+  if (draft === undefined || free.length > 1 || draft.place !== undefined || !draft.ownUnit) return;
+  if (draft.points !== undefined || draft.subject !== undefined || draft.component) return;
+  if (draft.rating !== undefined || draft.thing !== undefined || !placed.has(draft.quantity ?? ""))
+    return;
+  const last = context.readings.slice(-Math.max(1, context.latest));
+  const like = last.filter((one) => one.quantity === draft.quantity && one.rating === undefined);
+  const [only, ...others] = like.filter((one) => isSame(draft, one));
+  if (only?.at === undefined || others.length > 0 || only.points !== undefined) return;
+  if (!goesOn(items, draft)) return;
+  draft.place = only.at;
+  draft.kind ??= only.kind;
+  if (draft.corrects) return;
+  draft.subject ??= only.subject;
+}

@@ -1,0 +1,50 @@
+import type { Draft } from "./draft.ts";
+import { type Item, itemKind } from "./item.ts";
+
+const train = /\b(?:gas|mani|manifold|burner|regulator)\b/;
+const ends =
+  /^(?:inlet|outlet|in|out|line|supply|fire|reg|regulator|valve|upstream|downstream|burner)$/;
+
+/** Inches of water at most at a gas valve, propane's too; common practice, no source. */
+const mostInches = 16;
+
+/** Pascals at most, of the same. */
+const mostPa = 4000;
+
+/** "gas 7.2 in 3.5 out" */
+function inAndOut(items: readonly Item[]): boolean {
+  const at = items.findIndex(({ text }) => text === "gas");
+  const [value, way] = [items[at + 1], items[at + 2]];
+  return at >= 0 && value?.kind === itemKind.number && /^(?:in|out)$/.test(way?.text ?? "");
+}
+
+/** "gas mani 3.4 inlet 6.8": what burns has a few inches of water, on both sides of its valve. */
+export function gasTrain(
+  drafts: readonly Draft[],
+  items: readonly Item[],
+  units: "us" | "si",
+): void {
+  const named = drafts.some((draft) => {
+    const labels = [...draft.before, ...draft.behind].filter(
+      (i) => items[i]?.label?.quantity === "static_pressure",
+    );
+    return !draft.gone && labels.some((i) => train.test(items[i]?.text ?? ""));
+  });
+  if (!named && !inAndOut(items)) return;
+  for (const draft of drafts) {
+    if (draft.gone || (draft.unit !== undefined && draft.unit.figure !== "mbar")) continue;
+    if (draft.points !== undefined || draft.over) continue;
+    const behind = /^(?:in|out)$/.test(items[draft.index + 1]?.text ?? "");
+    const label = [...draft.before, ...draft.behind].some((i) => train.test(items[i]?.text ?? ""));
+    const most = units === "us" ? mostInches : mostPa;
+    if (draft.value > most) {
+      // a gauge manifold has other figures
+      if (label) draft.named = undefined;
+      continue;
+    }
+    if (!label && !(behind && !named) && !ends.test(items[draft.index - 1]?.text ?? "")) continue;
+    draft.named = "static_pressure";
+    draft.hint = undefined;
+    draft.place = undefined;
+  }
+}

@@ -1,0 +1,60 @@
+import type { UnitHabit } from "../model.ts";
+import type { Draft } from "./draft.ts";
+import type { Item } from "./item.ts";
+import { unitCalled } from "./kinds.ts";
+
+/** Bar (or psi) below which a bare "pd" may be a drop; common practice, no source. */
+const leastPsi = 30;
+const mostBar = 60;
+/** Cel that no difference has, and no line exceeds; common practice, no source. */
+const warmCel = 45;
+const hottestCel = 160;
+
+function isGauge(draft: Draft, units: UnitHabit): boolean {
+  if (draft.unit !== undefined) return draft.unit.dimension === "pressure";
+  if (units === "si") return draft.value > 0 && draft.value < mostBar;
+  return draft.value >= leastPsi;
+}
+
+function isWarm(draft: Draft, units: UnitHabit): boolean {
+  if (draft.unit !== undefined)
+    return (
+      draft.unit.dimension === "temperature" && draft.unit.figure !== "K" && draft.value >= warmCel
+    );
+  return units === "si" && draft.value >= warmCel && draft.value < hottestCel;
+}
+
+/** "Pd 24 bar", "Ps 8,6", "Td 79": a gauge's letters hold by themselves where the figure can be nothing else. */
+export function lettersAlone(
+  drafts: readonly Draft[],
+  items: readonly Item[],
+  units: UnitHabit,
+): void {
+  // "coil pd 0.6 bar": a drop across something
+  const drop = items.some(
+    ({ text, label }) =>
+      /^(?:across|filter|coil|drier|strainer|barrel|water)$/.test(text) ||
+      label?.quantity === "static_pressure",
+  );
+  for (const draft of drafts) {
+    if (draft.gone || draft.points !== undefined || drop) continue;
+    const joint = /^(?:[:=]|ca|is|now)$/.test(items[draft.index - 1]?.text ?? "");
+    const name = items[draft.index - (joint ? 2 : 1)];
+    const saturated = name?.label?.place?.endsWith("_saturation") === true;
+    if (/^p[ds]$/.test(name?.text ?? "") && isGauge(draft, units)) {
+      draft.place = name?.text === "pd" ? "discharge" : "suction";
+      draft.named = "pressure";
+      if (draft.unit === undefined) {
+        draft.unit = unitCalled(units === "si" ? "bar" : "psi");
+        draft.assumedUnit = true;
+      }
+    } else if (name?.text === "td" && isWarm(draft, units)) {
+      draft.place = "discharge";
+      draft.named = "temperature";
+      draft.hint = undefined;
+    } else if (saturated && draft.place === undefined && draft.named === undefined) {
+      draft.place = name?.label?.place;
+      draft.hint = "temperature";
+    }
+  }
+}
