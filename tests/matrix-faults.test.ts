@@ -1,5 +1,5 @@
 import { createHash } from "node:crypto";
-import { copyFileSync } from "node:fs";
+import { copyFileSync, rmSync } from "node:fs";
 import { join } from "node:path";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import { z } from "zod";
@@ -684,6 +684,45 @@ describe("time", () => {
     await until("both are worked on", () => kept().length === 2);
     await until("both count as sent", () => unsent(scene.bot().store, "matrix").length === 0);
     expect([bodies(south).length, scene.posts(north).length]).toEqual([1, 1]);
+  }, 30_000);
+
+  test("a store brought back from a backup, as a new device: what stands in the room is not said twice", async () => {
+    scene.server.room(north, [nia, me], megolm);
+    await scene.start();
+    await scene.stop();
+    const [store, backup] = [join(scene.folder, "store.db"), join(scene.folder, "backup.db")];
+    copyFileSync(store, backup);
+    await scene.start();
+    scene.server.say(south, bram, text(opening));
+    scene.server.say(south, bram, text("RTU-2 suction 60 psi"));
+    await until("both are answered", () => bodies(south).length === 2);
+    await scene.stop();
+    copyFileSync(backup, store);
+    for (const end of ["", "-wal", "-shm"])
+      rmSync(`${join(scene.folder, "keys.db")}${end}`, { force: true });
+    // a server knows a request again only from the device that made it
+    scene.server.world.transactions.clear();
+    scene.server.say(south, bram, text("RTU-2 discharge 300 psi"));
+    await scene.start();
+    await until("what was said meanwhile is answered", () =>
+      bodies(south).some((body) => body.includes("300 psi")),
+    );
+    await until("all count as sent", () => unsent(scene.bot().store, "matrix").length === 0);
+    expect(kept()).toHaveLength(3);
+    expect(bodies(south)).toHaveLength(3);
+    const asked = scene.server.asked.filter((one) => /GET .*\/messages/.test(one)).length;
+    scene.server.say(south, bram, text("RTU-2 suction 61 psi"));
+    await until("the next is answered", () => bodies(south).length === 4);
+    // for what this device heard itself, the room is not searched
+    expect(scene.server.asked.filter((one) => /GET .*\/messages/.test(one))).toHaveLength(asked);
+    const peer = await peerOn(scene.server, nia);
+    scene.server.say(
+      north,
+      nia,
+      await peer.seal(north, [nia, me], text("New job: Saltbox Lofts RTU-7, dead")),
+      { type: "m.room.encrypted" },
+    );
+    await until("the encrypted room goes on", () => scene.posts(north).length === 1);
   }, 30_000);
 
   test("after weeks away, what is older than 14 days is left unread and the operator told", async () => {

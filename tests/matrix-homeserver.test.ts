@@ -1,6 +1,6 @@
 import { execFileSync } from "node:child_process";
 import { createHash } from "node:crypto";
-import { mkdtempSync, writeFileSync } from "node:fs";
+import { mkdtempSync, renameSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
@@ -68,19 +68,10 @@ describe.skipIf(!here)("with a real homeserver and clients of other people", () 
     await bot.start();
   };
   const southEvents = (): Promise<readonly RawEvent[]> => allEvents(server, accounts.tamsin, south);
+  const readback = (...words: readonly string[]): string =>
+    execFileSync("node", ["dist/adapters/command-line/main.js", ...words], { encoding: "utf8" });
   const show = (): readonly Job[] =>
-    execFileSync(
-      "node",
-      [
-        "dist/adapters/command-line/main.js",
-        "show",
-        "--all",
-        "--json",
-        "--db",
-        join(bot.folder, "store.db"),
-      ],
-      { encoding: "utf8" },
-    )
+    readback("show", "--all", "--json", "--db", join(bot.folder, "store.db"))
       .split("\n")
       .filter((line) => line !== "")
       .map((line) => jobSchema.parse(JSON.parse(line)));
@@ -601,6 +592,39 @@ describe.skipIf(!here)("with a real homeserver and clients of other people", () 
     expect((await roomState(server, accounts.bram, { room: other, ...member })).membership).toBe(
       "invite",
     );
+  }, 600_000);
+
+  test("restored from a backup without its keys, as a new device: files what was said since, answers nothing twice, reads the encrypted room on", async () => {
+    const [store, copy] = [join(bot.folder, "store.db"), join(bot.folder, "copy.db")];
+    const job = "New job: Fern Mill RTU-4, no cooling";
+    await answered(south, await bram.send(south, { msgtype: "m.text", body: job }));
+    readback("backup", copy, "--db", store);
+    const ids: string[] = [];
+    for (const psi of [391, 392, 393]) {
+      const id = await bram.send(south, { msgtype: "m.text", body: `RTU-4 discharge ${psi} psi` });
+      await answered(south, id);
+      ids.push(id);
+    }
+    await bot.kill("SIGKILL");
+    for (const end of ["", "-wal", "-shm"]) {
+      rmSync(`${store}${end}`, { force: true });
+      rmSync(join(bot.folder, `keys.db${end}`), { force: true });
+    }
+    renameSync(copy, store);
+    const late = await bram.send(south, { msgtype: "m.text", body: "RTU-4 discharge 394 psi" });
+    await start();
+    await answered(south, late);
+    await answered(north, await nia.send(north, "New job: Fern School RTU-5, no cooling"));
+    const sealed = await nia.send(north, "RTU-5 discharge 395 psi");
+    expect(await answered(north, sealed)).toContain("395 psi");
+    const filed = show().flatMap(({ readings }) => readings.map(({ message }) => message));
+    expect([...ids, late, sealed].filter((id) => !filed.includes(id))).toEqual([]);
+    const answers = (await southEvents()).filter((event) => !isEdit(event.content)).map(keyOf);
+    for (const id of [...ids, late])
+      expect(answers.filter((key) => key === replyKey(id))).toHaveLength(1);
+    await bot.kill("SIGTERM");
+    readback("verify", store);
+    await start();
   }, 600_000);
 
   test("a check says what is right without sending anything, and a revoked token ends the program with its own status", async () => {

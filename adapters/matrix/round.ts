@@ -2,12 +2,16 @@ import { z } from "zod";
 import { arrive } from "./arrive.ts";
 import { completeTimeline } from "./backfill.ts";
 import { answerInvite } from "./invite.ts";
+import { beganNote } from "./keys/key-file.ts";
 import { idsOf, lockedEvents, retryLocked, setAside } from "./locked.ts";
 import { eventsOf, keyNewsOf, type RoomEvent, type SyncAnswer } from "./sync.ts";
 import type { Working } from "./working.ts";
 
 /** Where the last sync ended, kept with the messages. */
 export const syncPlace = "sync";
+
+/** The server's clock and ours may differ by that; our choice, no source. */
+export const clocksMs = 2 * 60_000;
 
 /** What is older is not answered any more; the operator is told. */
 const oldestMs = 14 * 24 * 3600 * 1000;
@@ -26,6 +30,7 @@ export async function takeRound(working: Working, round: Round): Promise<void> {
   const { machine, door } = working;
   const { answer, since, stopping } = round;
   await machine.take(keyNewsOf(answer));
+  noteBeginning(working, answer);
   const joined = Object.entries(answer.rooms.join);
   for (const [room, { state, timeline }] of joined) {
     const events = [...eventsOf(state.events), ...eventsOf(timeline.events)];
@@ -44,6 +49,14 @@ export async function takeRound(working: Working, round: Round): Promise<void> {
     }
   }
   if (!stopping()) door.moveCursor(syncPlace, answer.next_batch);
+}
+
+function noteBeginning({ file, door }: Working, { rooms }: SyncAnswer): void {
+  if (file.note(beganNote) !== undefined) return;
+  const events = Object.values(rooms.join).flatMap(({ timeline }) => eventsOf(timeline.events));
+  const newest = Math.max(0, ...events.map(({ origin_server_ts }) => origin_server_ts));
+  // a server elsewhere may give any time to its events
+  file.setNote(beganNote, String(Math.min(newest, door.now() + clocksMs)));
 }
 
 async function takeRoom(working: Working, room: string, round: Round): Promise<void> {

@@ -1,9 +1,11 @@
 import { z } from "zod";
 import type { Found, Outcome, Part, SendContext } from "../chat-platform.ts";
 import { fileContent, type Spot, textContent } from "./content.ts";
+import { beganNote } from "./keys/key-file.ts";
 import { lookFor } from "./look.ts";
 import { pin } from "./pin.ts";
 import { post } from "./post.ts";
+import { clocksMs } from "./round.ts";
 import { eventSchema } from "./sync.ts";
 import { rootOf } from "./threads.ts";
 import { early, Trouble } from "./trouble.ts";
@@ -23,7 +25,7 @@ export async function sendPart(
     };
   }
   try {
-    const before = await saidLongAgo(working, room, part);
+    const before = await saidBefore(working, room, part);
     return before === undefined ? await carried(working, room, { part, context }) : sent(before);
   } catch (error) {
     return outcomeOf(working, part, error);
@@ -161,23 +163,25 @@ function refusal(part: Part, trouble: Trouble, why: string): string {
 /** Synapse remembers a transaction id for a day; well before that, the same key posts nothing twice. */
 const rememberedMs = 20 * 3600 * 1000;
 
+/** Whether the server knows again what was posted for something of that time (ms), and posts it once. */
+function isRemembered({ door, file }: Working, at: number): boolean {
+  const began = file.note(beganNote);
+  return began !== undefined && at > Number(began) && door.now() - at < rememberedMs;
+}
+
 const answersOf = /^reply:matrix:(.+):\d+(?:#\d+)?$/;
 
 /**
- * The post that answered a message of yesterday or before, where there is one: a store that was
- * brought back from a backup answers such a message again, and the server no longer knows the key.
+ * The post that answered a message already, where the server does not know the key again: a store that
+ * was brought back from a backup answers what was said since then, a day later or as a new device.
  */
-async function saidLongAgo(
-  working: Working,
-  room: string,
-  part: Part,
-): Promise<string | undefined> {
+async function saidBefore(working: Working, room: string, part: Part): Promise<string | undefined> {
   const { door } = working;
   const answered = answersOf.exec(part.key)?.[1];
   const at = answered === undefined ? undefined : door.kept(answered)?.message.at;
   if (part.kind === "upload" || part.kind === "pin" || at === undefined) return undefined;
   const since = Date.parse(at);
-  if (part.replaces !== undefined || door.now() - since < rememberedMs) return undefined;
+  if (part.replaces !== undefined || isRemembered(working, since)) return undefined;
   try {
     return await lookFor(working, room, { key: part.key, since });
   } catch (error) {
@@ -188,7 +192,8 @@ async function saidLongAgo(
 /** Whether a part that may have gone out did. */
 export async function findPart(working: Working, part: Part, since: number): Promise<Found> {
   if (part.kind === "upload" || part.kind === "pin") return { kind: "absent" };
-  if (working.door.now() - since < rememberedMs) return { kind: "absent" };
+  // the attempt is timed by our own clock
+  if (isRemembered(working, since - clocksMs)) return { kind: "absent" };
   const room = working.rooms.roomOf(part.channel);
   if (room === undefined) return { kind: "absent" };
   try {
