@@ -325,6 +325,7 @@ export const checkNames = [
   "places",
   "history",
   "commissioning",
+  "box_temperature",
 ] as const;
 export type CheckName = (typeof checkNames)[number];
 
@@ -345,5 +346,6 @@ export const limitNames = [
   "temperature_split",
   "static_pressure",
   "leak_rate",
+  "box_temperature",
 ] as const;
 export type LimitName = (typeof limitNames)[number];

@@ -13,6 +13,7 @@ function levelOf(check: Check, example: CheckExample): Level | undefined {
     equipment: example.equipment ?? {},
     site: example.site ?? {},
     notes: example.notes,
+    ...(example.limits === undefined ? {} : { limits: example.limits }),
     units: "us",
   });
   return findings

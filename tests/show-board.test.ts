@@ -103,7 +103,7 @@ const jobs: readonly Job[] = [
 ];
 
 describe("board", () => {
-  const text = boardText(jobs, now, { ife: "Ife" });
+  const text = boardText(jobs, now, { names: { ife: "Ife" } });
 
   it("puts first whoever must move, one line a job and at most two more", () => {
     expect(text).toMatchInlineSnapshot(`

@@ -56,7 +56,7 @@ function page(): string {
     ...replies,
     "## The board",
     "",
-    quoted(boardText([job], "2026-05-12T10:00:00-05:00", { bram: "Bram" })),
+    quoted(boardText([job], "2026-05-12T10:00:00-05:00", { names: { bram: "Bram" } })),
     "",
     "## Verdicts and statuses",
     "",

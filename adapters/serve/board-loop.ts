@@ -1,5 +1,5 @@
+import { boardKnown } from "../../src/bot/board.ts";
 import { allJobs } from "../../src/bot/memory.ts";
-import { namesOf } from "../../src/bot/people.ts";
 import type { Bot } from "../../src/bot.ts";
 import { putOut } from "../../src/record/outbox.ts";
 import { forgetBoards, lastBoard } from "../../src/record/sending.ts";
@@ -20,7 +20,7 @@ const atLeastEveryMs = 10 * 60_000;
 
 /** The board as it stands. */
 export function boardNow(bot: Bot, nowMs: number): string {
-  return boardText(allJobs(bot.memory), isoWithOffset(new Date(nowMs)), namesOf(bot.memory));
+  return boardText(allJobs(bot.memory), isoWithOffset(new Date(nowMs)), boardKnown(bot.memory));
 }
 
 export function boardLoop(

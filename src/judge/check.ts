@@ -1,4 +1,4 @@
-import type { EquipmentFacts, Finding, Level, SiteFacts } from "../model.ts";
+import type { EquipmentFacts, Finding, Level, Limits, SiteFacts } from "../model.ts";
 import type { CheckName } from "../vocabulary.ts";
 import type { Scene } from "./scene.ts";
 
@@ -25,4 +25,6 @@ export interface CheckExample {
   readonly notes: readonly string[];
   readonly equipment?: EquipmentFacts;
   readonly site?: SiteFacts;
+  /** the company's own */
+  readonly limits?: Limits;
 }

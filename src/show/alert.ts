@@ -1,4 +1,5 @@
 import type { Job } from "../model.ts";
+import type { BoardKnown } from "./board.ts";
 import { served } from "./board-order.ts";
 import { productAtRisk } from "./product.ts";
 import { jobName, personName, sentence, sentenceCase } from "./wording.ts";
@@ -8,21 +9,17 @@ import { jobName, personName, sentence, sentenceCase } from "./wording.ts";
  * now: nobody let in, a part to order, a safety left bypassed, a box too warm. Else undefined: the
  * board says the rest, silently. `was`: the job before the message, absent where it opened it.
  */
-export function alertText(
-  was: Job | undefined,
-  job: Job,
-  names: Readonly<Record<string, string>>,
-): string | undefined {
-  const before = new Set(was === undefined ? [] : needs(was, names));
-  const fresh = needs(job, names).filter((need) => !before.has(need));
+export function alertText(was: Job | undefined, job: Job, known: BoardKnown): string | undefined {
+  const before = new Set(was === undefined ? [] : needs(was, known));
+  const fresh = needs(job, known).filter((need) => !before.has(need));
   if (fresh.length === 0) return undefined;
   return sentenceCase(sentence(`${jobName(job)}: ${fresh.join("; ")}`));
 }
 
-function needs(job: Job, names: Readonly<Record<string, string>>): readonly string[] {
+function needs(job: Job, { names = {}, boxLimitOf }: BoardKnown): readonly string[] {
   const who = job.person === null ? "somebody" : personName(job.person, names);
   const away = job.status === "left_site" || job.status === "waiting_for_parts";
-  const risk = productAtRisk(job);
+  const risk = productAtRisk(job, boxLimitOf?.(job));
   const gone = away || job.status === "done";
   return [
     ...(job.status === "no_access" ? [`no access, ${who} stands outside`] : []),
@@ -30,6 +27,6 @@ function needs(job: Job, names: Readonly<Record<string, string>>): readonly stri
       .filter((part) => part.state === "needed" && !served(job, part))
       .map((part) => `to order, ${[part.part, part.number].filter((w) => w).join(" ")}`),
     ...(gone ? job.machine.bypasses.map((b) => `left with the ${b.what} bypassed`) : []),
-    ...(risk === undefined ? [] : [`product over ${risk.limit}`]),
+    ...(risk === undefined ? [] : [`product ${risk.limit}`]),
   ];
 }

@@ -3,13 +3,14 @@ import { served, waitsUnclaimed } from "./board-order.ts";
 import { hoursAndMinutes } from "./days.ts";
 import { localTime } from "./local-time.ts";
 import { partsAreIn } from "./open-parts.ts";
-import { productAtRisk } from "./product.ts";
+import { type BoxLimitOf, productAtRisk } from "./product.ts";
 import { personName } from "./wording.ts";
 
 interface Scene {
   readonly now: string;
   readonly zone: string;
   readonly names: Readonly<Record<string, string>>;
+  readonly boxLimitOf?: BoxLimitOf;
 }
 
 /** Status in one word: a board's line is short. */
@@ -70,11 +71,11 @@ function extras(job: Job, scene: Scene): readonly string[] {
 
 /** "box 46 F, over 41 F since 09:12". */
 function productLine(job: Job, scene: Scene): string {
-  const risk = productAtRisk(job);
+  const risk = productAtRisk(job, scene.boxLimitOf?.(job));
   const since = risk === undefined ? undefined : localTime(risk.since, scene.zone)?.time;
   return risk === undefined || since === undefined
     ? ""
-    : `${risk.figure}, over ${risk.limit} since ${since}`;
+    : `${risk.figure}, ${risk.limit} since ${since}`;
 }
 
 function partName(part: Job["parts"][number]): string {

@@ -3,6 +3,13 @@ import { type Mover, moverOf } from "./board-order.ts";
 import { jobRow } from "./board-row.ts";
 import { weekdayAndDay } from "./days.ts";
 import { localTime, zoneOf } from "./local-time.ts";
+import type { BoxLimitOf } from "./product.ts";
+
+/** What a board and its alerts know beside the jobs. */
+export interface BoardKnown {
+  readonly names?: Readonly<Record<string, string>>;
+  readonly boxLimitOf?: BoxLimitOf;
+}
 
 const headings = {
   office: "Office to act",
@@ -20,10 +27,10 @@ const order: readonly Mover[] = ["office", "crew", "others"];
 export function boardText(
   jobs: readonly Job[],
   now: string,
-  names: Readonly<Record<string, string>> = {},
+  { names = {}, ...known }: BoardKnown = {},
 ): string {
   const open = jobs.filter((job) => job.status !== "done");
-  const scene = { now, zone: zoneOf(now), names };
+  const scene = { now, zone: zoneOf(now), names, ...known };
   const shown = localTime(now, scene.zone);
   const day = shown === undefined ? "" : `${weekdayAndDay(shown.date)}, ${shown.time}`;
   const head = `Open jobs: ${open.length}. State of ${day}`;

@@ -165,6 +165,12 @@ export const checkWords: Readonly<Record<CheckName, CheckWords>> = {
     of: ["mass", "concentration"],
   },
   commissioning: { name: "start-up record", act: "what the start-up record still lacks", of: [] },
+  box_temperature: {
+    name: "box temperature",
+    act: "box and product temperature, after the door was shut a while",
+    of: ["temperature"],
+    places: ["box", "product"],
+  },
   places: { name: "rooms", act: "which rooms are out and which are fine", of: [] },
   history: { name: "history", act: "what the last visit measured", of: [] },
 };

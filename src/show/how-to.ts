@@ -263,6 +263,14 @@ export const howTo: Readonly<Record<CheckName, HowTo>> = {
     source: "Common practice; the maker's start-up form goes before it.",
     send: "Text: 459 460 458 V, 14.1 14.3 14.0 A, suction 131 at 56 F, head 329 at 92 F.",
   },
+  box_temperature: {
+    where: "Air at the return of the coil, and between packs of the product, door shut.",
+    meter: "Thermometer that was checked in ice water; ten minutes in place.",
+    caution: "Ice on a freezer's floor: look down first, and tell somebody that you are inside.",
+    good: "Inside the limits that the company's list sets for this box.",
+    source: "The company's own list; cold holding commonly 41 F (Food Code 3-501.16).",
+    send: "Text: box 38 F, product 40 F.",
+  },
   places: {
     where: "Every room of the system: which are out, which are fine.",
     meter: "The room controller, and a hand at the grille.",

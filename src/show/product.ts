@@ -1,4 +1,4 @@
-import type { Job, JobReading } from "../model.ts";
+import type { Job, JobReading, Limit } from "../model.ts";
 import { figures } from "./figures.ts";
 import { stands } from "./standing-reading.ts";
 
@@ -7,29 +7,45 @@ const coldHoldingCel = 5;
 /** A tenth of a degree F: what was typed as 41 is not over. */
 const roundingCel = 0.06;
 
-/** A box or product that is too warm, and the time of the first reading of that stretch. */
+/** Where the company set its own, that counts, below as above. */
+export type BoxLimitOf = (job: Job) => Limit | undefined;
+
+/** A box or product outside its limit, and the time of the first reading of that stretch. */
 export interface ProductAtRisk {
   /** "box 46 F" */
   readonly figure: string;
-  /** the limit in the unit that was said: "41 F", "5 C" */
+  /** the limit in the unit that was said: "over 41 F", "under 1 C" */
   readonly limit: string;
   /** ISO */
   readonly since: string;
 }
 
-/** The last box or product reading where it is over the limit; never a guess at when it began. */
-export function productAtRisk(job: Job): ProductAtRisk | undefined {
+/** The last box or product reading where it is outside the limit; never a guess at when it began. */
+export function productAtRisk(job: Job, own: Limit = {}): ProductAtRisk | undefined {
+  const { least, most = coldHoldingCel } = own;
   const series = job.readings
     .filter((r) => stands(r) && r.doubtful !== true && r.quantity === "temperature")
     .filter((r) => r.at === "box" || r.at === "product")
     .sort((a, b) => Date.parse(a.taken) - Date.parse(b.taken));
   const last = series[series.length - 1];
-  if (last === undefined || !over(last)) return undefined;
-  const cooler = series.findLastIndex((r) => !over(r));
-  const limit = /^C/.test(last.figure.unit) ? "5 C" : "41 F";
-  return { figure: figures([last]), limit, since: series[cooler + 1]?.taken ?? last.taken };
+  const sideOf = ({ value }: JobReading): "over" | "under" | undefined => {
+    if (typeof value !== "number") return undefined;
+    if (value > most + roundingCel) return "over";
+    return least !== undefined && value < least - roundingCel ? "under" : undefined;
+  };
+  const side = last === undefined ? undefined : sideOf(last);
+  if (last === undefined || side === undefined) return undefined;
+  const before = series.findLastIndex((r) => sideOf(r) !== side);
+  return {
+    figure: figures([last]),
+    limit: `${side} ${inUnit((side === "over" ? most : least) ?? 0, last.figure.unit)}`,
+    since: series[before + 1]?.taken ?? last.taken,
+  };
 }
 
-function over(reading: JobReading): boolean {
-  return typeof reading.value === "number" && reading.value > coldHoldingCel + roundingCel;
+/** "41 F", "5 C": to a tenth, as thermometers show it. */
+function inUnit(cel: number, unit: string): string {
+  const isMetric = /^C/.test(unit);
+  const value = isMetric ? cel : cel * 1.8 + 32;
+  return `${Math.round(value * 10) / 10} ${isMetric ? "C" : "F"}`;
 }

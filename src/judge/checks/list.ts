@@ -1,5 +1,6 @@
 import type { Check } from "../check.ts";
 import { airflow } from "./airflow.ts";
+import { boxTemperature } from "./box-temperature.ts";
 import { bridge } from "./bridge.ts";
 import { capacitor } from "./capacitor.ts";
 import { charge } from "./charge.ts";
@@ -72,4 +73,5 @@ export const checks: readonly Check[] = [
   roomConcentration,
   defrost,
   commissioning,
+  boxTemperature,
 ];

@@ -123,4 +123,12 @@ export const limitRows: readonly LimitRow[] = [
     side: "most",
     within: [0.1, 1000],
   },
+  {
+    limit: "box_temperature",
+    called:
+      /\b(?:box|product|walk ?in|reach ?in|cooler|freezer|display case|cold ?(?:room|store))\b/,
+    dimension: temperature,
+    side: "most",
+    within: [-50, 30],
+  },
 ];
