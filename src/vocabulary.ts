@@ -71,6 +71,8 @@ export const questions = [
   "help",
   /** what the next person must know: "anything I should know before I take it over" */
   "handover",
+  /** what the file still lacks: "what's left", "am I missing anything" */
+  "lacking",
   /** what to take along: "what do I need to bring" */
   "bring",
   /** two sentences for the customer: "tell the customer" */

@@ -9,7 +9,7 @@ import { allJobs, type Memory } from "./memory.ts";
 const no =
   /\b(?:declin(?:ed?|es|ing)|reject(?:ed|s)?|turned (?:it |that |them )?down|not approved|no go|(?:said|says) no|(?:do|does|did)(?:n['’]?t| not) want (?:it|that|them|to))\b/i;
 const yes =
-  /\b(?:approve[ds]?|accept(?:ed|s)?|go ahead|green ?lit|signed off|(?:said|says) yes|good to go)\b/i;
+  /\b(?:approve[ds]?|accept(?:ed|s)?|go ahead|green ?lit|signed off|(?:said|says) (?:yes|ok(?:ay)?|go|go for it|(?:to )?do (?:it|them|the (?:job|repair|work)))|good to go|wants? (?:it|them) (?:done|fixed|replaced|changed)|gave (?:me |us )?the (?:ok(?:ay)?|green light|go))\b/i;
 /** Not decided yet, or a question. */
 const open =
   /\?|\b(?:if|once|when|until|till|wait(?:ing|s)?|pending|need(?:s|ed)?|has to|have to|ask(?:ed|ing)?|before|not yet|should|would|will|to be|get it)\b/i;

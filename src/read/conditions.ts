@@ -73,8 +73,9 @@ function megohmsIn(items: readonly Item[]): boolean {
 
 /** "megger 500": the tester's name and a voltage that testers have, or what it read? */
 export function ofTheTester(draft: Draft, items: readonly Item[]): boolean {
+  const alone = items.length === 2 && items[0]?.text === "meg";
   return (
-    /^megg(?:er|ers|ed|ing)$/.test(items[draft.index - 1]?.text ?? "") &&
+    (alone || /^megg(?:er|ers|ed|ing)$/.test(items[draft.index - 1]?.text ?? "")) &&
     items[draft.index]?.unit === undefined &&
     draft.points === undefined &&
     testerVolts.has(draft.value)
@@ -92,6 +93,8 @@ function behindMeg(draft: Draft, items: readonly Item[]): boolean {
   // "megohms at 500", and nothing measured yet
   if (at && items.filter(({ kind }) => kind === itemKind.number).length === 1) return true;
   const behind = items.slice(draft.index + 1);
+  // "meg 500 u 310 v 295 w 300": its points are named, and each has a value without it
+  if (behind[0]?.kind === itemKind.points && besidesPoints(items)) return true;
   return behind.some(
     (item) =>
       item.owner === undefined &&

@@ -1,3 +1,4 @@
+import type { Item } from "./item.ts";
 import type { Note } from "./note.ts";
 import { errandWords } from "./words/errands.ts";
 
@@ -16,6 +17,18 @@ export function isErrandWord(note: Note, i: number): boolean {
   const item = note.items[i];
   return item !== undefined && errand.test(note.plain.slice(item.from));
 }
+
+/** "going to lunch, back at 1", "gone till 2": when he comes back, not when he left. */
+export function isReturn(items: readonly Item[], i: number): boolean {
+  const before = items
+    .slice(Math.max(0, i - 4), i)
+    .map(({ text }) => text)
+    .join(" ");
+  return returns.test(before);
+}
+
+const returns =
+  /\b(?:back(?: (?:tomorrow|tmrw|tonight|later|[a-z]+day|mon|tues?|wed|thurs?|fri|sat|sun))?(?: (?:in|at|around|about|by|before|after|@|like))?(?: (?:about|around|like))?|till?|until)$/;
 
 /** "off to the left": a side, no place to go to. */
 export function isSide(note: Note, i: number): boolean {

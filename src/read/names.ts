@@ -22,18 +22,15 @@ import {
   isGround,
   letterPoint,
   type Point,
+  type PointsSaid,
   secondPoint,
   selfNamed,
 } from "./point-words.ts";
+import { railSigned } from "./rail-signed.ts";
 import { type Token, tokenKind } from "./token.ts";
 import { role } from "./word.ts";
 
 /** Electrical points as said: a list of single points or pairs; empty for "to ground" alone. */
-export interface PointsSaid {
-  readonly list: readonly (readonly string[])[];
-  readonly end: number;
-}
-
 /** "across L1 and L2", "between T1 and T2": here "and" makes a pair. */
 function acrossAnd(build: Building, i: number): number | undefined {
   if (build.tokens[i]?.text !== "and" && build.tokens[i]?.text !== "&") return undefined;
@@ -174,7 +171,11 @@ function chain(build: Building, end: number, first: Point): boolean {
 /** Points at token `i`: one, a pair, a list; or "to ground" alone. */
 export function pointsAt(build: Building, i: number): PointsSaid | undefined {
   const letters =
-    gluedPair(build, i) ?? letterPair(build, i) ?? pinPair(build, i) ?? terminalPair(build, i);
+    railSigned(build, i) ??
+    gluedPair(build, i) ??
+    letterPair(build, i) ??
+    pinPair(build, i) ??
+    terminalPair(build, i);
   if (letters !== undefined) return letters;
   const both = commonToBoth(build, i);
   if (both !== undefined) return both;

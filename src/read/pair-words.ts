@@ -1,8 +1,8 @@
 import { itemKind } from "./item.ts";
 import type { Building } from "./items.ts";
-import type { PointsSaid } from "./names.ts";
 import { numberAt } from "./numbers.ts";
 import { phraseAt } from "./phrase.ts";
+import type { PointsSaid } from "./point-words.ts";
 import { selfNamed } from "./point-words.ts";
 import { spacedPair } from "./spaced-pair.ts";
 import { tokenKind } from "./token.ts";

@@ -1,6 +1,6 @@
 import type { Building } from "./items.ts";
-import type { PointsSaid } from "./names.ts";
 import { numberAt } from "./numbers.ts";
+import type { PointsSaid } from "./point-words.ts";
 import type { Token } from "./token.ts";
 import { role } from "./word.ts";
 

@@ -11,6 +11,11 @@ export interface Point {
   readonly family: string;
 }
 
+export interface PointsSaid {
+  readonly list: readonly (readonly string[])[];
+  readonly end: number;
+}
+
 const letterFamilies: Readonly<Record<string, string>> = {
   a: "abc",
   b: "abc",

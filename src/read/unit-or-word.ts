@@ -16,9 +16,23 @@ export function pointAhead(build: Building, at: number, unit: Unit): boolean {
   const [token, next, after] = build.tokens.slice(at, at + 3);
   if (token === undefined || token.text.length !== 1 || token.glued) return false;
   if (/^[uvw]$/.test(token.text) && /^[-+]$/.test(next?.text ?? "") && next?.glued === true)
-    return after?.kind === tokenKind.number;
+    return after?.kind === tokenKind.number || after?.text === ":" || after?.text === "=";
+  if (rowOfOutputs(build, at)) return true;
   const figure = build.tokens[at - 1]?.text.includes(".") === true;
   return unit.figure === "s" && figure && next?.kind === tokenKind.number;
+}
+
+/** "500 u 310 v 295 w 300": all three outputs stand in their order, each before its value. */
+function rowOfOutputs(build: Building, at: number): boolean {
+  const letters = ["u", "v", "w"];
+  const begin = at - 2 * letters.indexOf(build.tokens[at]?.text ?? "");
+  if (begin > at || begin < 0) return false;
+  return letters.every(
+    (letter, step) =>
+      build.tokens[begin + 2 * step]?.text === letter &&
+      build.tokens[begin + 2 * step]?.glued === false &&
+      build.tokens[begin + 2 * step + 1]?.kind === tokenKind.number,
+  );
 }
 
 /** "kW 3.2 A 5.1": each unit stands before its value. */

@@ -71,7 +71,7 @@ export function closingLines(input: ReplyInput, job: Job): readonly string[] {
 }
 
 /** What the file lacks and nobody said to leave out. */
-function openGaps(job: Job): readonly string[] {
+export function openGaps(job: Job): readonly string[] {
   const out = leftOut(job);
   const asked = job.machine.bypasses.map(({ what }) => `${what} bypass off`);
   return job.file.gaps.filter((gap) => !out.has(gap) && !asked.includes(gap));

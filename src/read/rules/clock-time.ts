@@ -3,6 +3,7 @@ import { type Note, type Rule, state } from "../note.ts";
 import { clockAt, timeText } from "../times.ts";
 import { role } from "../word.ts";
 import { textAt } from "./near.ts";
+import { STATUS } from "./status-words.ts";
 import { twoTimes } from "./two-times.ts";
 
 const before: ReadonlySet<string> = new Set([
@@ -142,6 +143,16 @@ function opensWith(items: readonly Item[], i: number): boolean {
   return told && items.slice(i + 2).some(({ kind }) => kind === itemKind.number);
 }
 
+/** "supply run, back in 40", "back in 20 minutes": how long he is away. */
+function backIn(items: readonly Item[], i: number): boolean {
+  const [item, next, back] = [items[i], items[i + 1], items[i - 1]];
+  // "back in" is one item
+  if (back?.text !== "back" || back.to < back.from + 6) return false;
+  if (!items.slice(0, i - 1).some(({ owner }) => owner === STATUS)) return false;
+  if (item?.kind !== itemKind.number || item.value > 180) return false;
+  return item.unit?.dimension === "time" || (item.unit === undefined && next?.label === undefined);
+}
+
 function claim(note: Note, i: number): number {
   const { items } = note;
   const item = items[i];
@@ -150,6 +161,10 @@ function claim(note: Note, i: number): number {
   if (hour !== undefined) {
     state(note, clockTimes.name, hour, { kind: "note", about: "time" });
     return hour[1] - 1;
+  }
+  if (backIn(items, i)) {
+    state(note, clockTimes.name, [i, i + 1], { kind: "note", about: "time" });
+    return i;
   }
   // "40a 2p": two poles
   if (textAt(items, i + 1) === "p" && items[i - 1]?.unit?.dimension === "current") return i;

@@ -49,7 +49,7 @@ export function verbOf(items: readonly Item[], from: number, to: number): Verb |
       item.text === "ordered" ||
       item.text === "ordering" ||
       (item.text === "on" && items[i + 1]?.text === "order") ||
-      (item.text === "order" && i === from)
+      (item.text === "order" && (i === from || isPlanned(items, i)))
     )
       return { state: item.text === "order" ? "needed" : "ordered", at: i };
     // "eleven and change" amps, "change over"
@@ -98,6 +98,17 @@ function intoRun(items: readonly Item[], i: number): boolean {
           text,
         ),
       )
+  );
+}
+
+/** "gonna order a board", "i'll order the board": it is needed, and not ordered yet. */
+function isPlanned(items: readonly Item[], i: number): boolean {
+  const before = items.slice(Math.max(0, i - 3), i);
+  if (before.some((item) => (item.roles & role.not) !== 0 || isStrongBreak(item))) return false;
+  if (items[i - 1]?.text === "i" || /^(?:should|do|shall)$/.test(before[0]?.text ?? ""))
+    return false;
+  return before.some(
+    ({ roles, text }) => (roles & role.plan) !== 0 || /^(?:please|pls)$/.test(text),
   );
 }
 

@@ -9,8 +9,13 @@ const figureAsked =
 const forms: readonly (readonly [question: QuestionName, form: RegExp, bare: RegExp])[] = [
   [
     "why",
-    /^(?:why|how come|what makes you|is (?:that|this|it) (?:bad|good|ok|okay|normal|high|low))\b/,
+    /^(?:why|how come|what makes you|is (?:that|this|it) (?:bad|good|ok|okay|normal|high|low))\b|^(?:so )?(?:is |are )?(?:the |my |our )?(?:[a-z]+ )?[a-z]+(?: [a-z0-9])? ?(?:is|are|looks?|seems?|sounds?)? (?:good|ok|okay|bad|fine|shot|toast|junk)(?: then)?$/,
     /^(?:why|is (?:that|this|it) (?:bad|good|ok|okay|normal|high|low))$/,
+  ],
+  [
+    "lacking",
+    /^(?:(?:so|ok|okay|and) )*(?:what(?:'?s| is| else is| do i have| do we have)?(?: still)? (?:left|missing|lacking|outstanding)(?: (?:to do|here|now|for me|on (?:this|it|here)|on this (?:one|job)|(?:for|in|from) (?:this|the|my) (?:job|file|ticket|report|paperwork)))*|what (?:else |all )?(?:do|does) (?:i|you|we|it|the (?:file|office)) (?:still )?(?:need|lack|want)(?: (?:from me|to (?:do|close|finish|read|get|close (?:it|this)(?: out)?)|here|on this(?: one)?|for (?:this|the) (?:job|file)))*|(?:am i|are we|did i) (?:missing|forget(?:ting)?) (?:anything|something)|(?:is )?anything (?:else )?(?:missing|left|you need|still (?:open|missing|needed))(?: (?:to do|here|on this|from me))?|(?:can|may) i (?:go|leave|close (?:it|this|it out|this out|the job|out))(?: now)?|(?:am i|are we) (?:good|ok|okay|clear) to (?:go|leave|close)(?: (?:it|this)(?: out)?)?|(?:am i|are we) (?:done|all set)(?: here)?)$/,
+    /^(?:what(?:'?s| is) (?:left|missing)(?: to do)?|what do i still need|what am i missing|am i missing anything|did i (?:miss|forget) anything|anything missing)$/,
   ],
   [
     "next",
@@ -120,7 +125,7 @@ function startOf(question: QuestionName, whole: string, tail: string): number {
 export const questions: Rule = {
   name: "<question>",
   heads:
-    "which|whose|lock|locks|locked|lockouts|list|are|share|common|is|why|how|what|whats|next|history|summary|summarize|sum|recap|export|spreadsheet|status|help|where|board|jobs|who|whos|when|anything|previous|past|been|last|commands|show|send|wrap|tell|bring|taking|handover|handoff|hand|customer|readings|superheat|super|subcooling|subcool|sub|sh|sc|split|delta|ratio|approach|imbalance|unbalance",
+    "missing|left|lacking|outstanding|missed|forget|miss|need|needed|can|am|did|looks|look|seems|sounds|so|which|whose|lock|locks|locked|lockouts|list|are|share|common|is|why|how|what|whats|next|history|summary|summarize|sum|recap|export|spreadsheet|status|help|where|board|jobs|who|whos|when|anything|previous|past|been|last|commands|show|send|wrap|tell|bring|taking|handover|handoff|hand|customer|readings|superheat|super|subcooling|subcool|sub|sh|sc|split|delta|ratio|approach|imbalance|unbalance",
   apply: (note: Note) => {
     if (note.plain.length > 300) return;
     const trimmed = note.plain.trim();

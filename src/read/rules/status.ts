@@ -1,6 +1,6 @@
 import type { Status } from "../../vocabulary.ts";
 import { isStrongBreak } from "../breaks.ts";
-import { isErrand } from "../errand.ts";
+import { isErrand, isReturn } from "../errand.ts";
 import { type Item, itemKind } from "../item.ts";
 import type { Note, Rule } from "../note.ts";
 import { carries } from "../signs.ts";
@@ -139,13 +139,14 @@ function measured(items: readonly Item[], i: number, status: number): boolean {
 }
 
 /** The clock time that goes with a status: near it, and not behind a label. */
-function clockNear(items: readonly Item[], at: number): Clock | undefined {
+function clockNear(items: readonly Item[], at: number, left: boolean): Clock | undefined {
   const end = items.findIndex((item, i) => i > at && item.from >= (items[at]?.signsTo ?? 0));
   const sorted = items.map((_, i) => i).sort((a, b) => Math.abs(a - at) - Math.abs(b - at));
   for (const i of sorted) {
     if (
       Math.abs(i - at) > 14 ||
       measured(items, i, at) ||
+      (left && isReturn(items, i)) ||
       items[i + 1]?.text === "/" ||
       items[i - 1]?.text === "/" ||
       headsLabel(items, i)
@@ -232,7 +233,7 @@ function whereOf(note: Note, i: number): string | undefined {
     if (
       (item.roles & role.conjunction) !== 0 ||
       statusOf(item) !== undefined ||
-      /^(?:now|here|there|soon|around|about|at|in|its|it|im|should|just|left|for|be|will|up|everything|all|nobody|back|to|see|thank|thanks|waiting|with|on|from|getting|going)$/.test(
+      /^(?:now|here|there|soon|around|about|at|in|its|it|im|should|just|left|for|till|til|until|be|will|up|everything|all|nobody|back|to|see|thank|thanks|waiting|with|on|from|getting|going)$/.test(
         item.text,
       )
     )
@@ -249,7 +250,7 @@ const whereSkip = /^(?:the|to|at|over|for|back|a|up|out|of|my|this|that|down)$/;
 
 function push(note: Note, seen: Seen): void {
   const { items, context } = note;
-  const clock = heardHour(note) ?? clockNear(items, seen.at);
+  const clock = heardHour(note) ?? clockNear(items, seen.at, seen.status === "left_site");
   const span = clock === undefined ? lengthNear(items) : undefined;
   let time = clock === undefined ? undefined : timeText(clock, context.at);
   if (span?.past === true) time = ago(span.seconds, context.at);

@@ -7,6 +7,7 @@ import { handover } from "./handover.ts";
 import { help } from "./help.ts";
 import { history } from "./history.ts";
 import { how } from "./how.ts";
+import { lacking } from "./lacking.ts";
 import { locks } from "./locks.ts";
 import { next } from "./next.ts";
 import { reading } from "./reading.ts";
@@ -27,6 +28,7 @@ export const answers = {
   export: exportAnswer,
   help,
   handover,
+  lacking,
   bring,
   customer,
   reading,

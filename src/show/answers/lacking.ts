@@ -1,0 +1,27 @@
+import { wordsOfCheck } from "../check-words.ts";
+import { leftBehind, openGaps } from "../closing.ts";
+import { clipped, listed, sentence, unitName } from "../wording.ts";
+import type { Answer } from "./answer.ts";
+import { whichJob } from "./which-job.ts";
+
+/** At most so many are read on a phone; the rest is asked for at "done". */
+const mostGaps = 5;
+
+/** What the file lacks before it can be closed, and what is still at the machine; else the next check. */
+export const lacking: Answer = (input) => {
+  const { job, judgement } = input;
+  if (job === undefined) return whichJob(input);
+  const gaps = openGaps(job).slice(0, mostGaps);
+  const there = leftBehind(input, "done", job.machine);
+  const [check] = judgement.next;
+  const lines = [
+    gaps.length > 0
+      ? sentence(`the file lacks: ${clipped(gaps.join("; "), 40)}`)
+      : "the file asks for nothing more so far.",
+    there.length === 0 ? "" : sentence(`Still there: ${listed(there)}`),
+    gaps.length > 0 || check === undefined
+      ? ""
+      : sentence(`Next: ${wordsOfCheck(check.check).act}`),
+  ];
+  return `${unitName(job)}: ${lines.filter((line) => line !== "").join("\n")}`;
+};
