@@ -630,7 +630,9 @@ describe.skipIf(!here)("with a real homeserver and clients of other people", () 
   test("a check says what is right without sending anything, and a revoked token ends the program with its own status", async () => {
     expect(await bot.kill("SIGTERM")).toBe(0);
     const before = (await southEvents()).length;
-    expect(bot.check()).toContain("north: joined, encrypted, may write");
+    const checked = bot.check();
+    expect(checked).toContain("north: joined, encrypted, may write");
+    expect(checked).toContain("the clock agrees with the server's");
     expect((await southEvents()).length).toBe(before);
     await start();
     await logOutEverywhere(server, accounts.readback);

@@ -249,6 +249,7 @@ describe("the program", () => {
     const well = await start(["serve", "--config", path, "--check"]).ended;
     expect([well.code, well.err]).toEqual([0, ""]);
     expect(well.out).toContain("the bot is in southside");
+    expect(well.out).toContain("the clock agrees with the server's");
     const { path: other, standIn: second } = await configured();
     second.rooms.channels.delete("C0NORTH");
     second.rooms.channels.set("C0OPS", {

@@ -1,6 +1,7 @@
 import { existsSync } from "node:fs";
 import { z } from "zod";
 import type { CheckLine } from "../chat-platform.ts";
+import { clockCheck } from "../serve/clock-check.ts";
 import type { Person } from "../serve/people.ts";
 import { type Connection, connect } from "./client.ts";
 import type { MatrixConfig } from "./config.ts";
@@ -24,6 +25,7 @@ export async function check(
     known > 0
       ? good(`${known} people are listened to`)
       : bad('nobody under "people" has a "matrix" id; nobody would be heard'),
+    ...(await clockCheck("Matrix", `${config.server}/_matrix/client/versions`, Date.now)),
   ];
   if (!existsSync(config.keys)) return [...lines, ...(await beforeFirstStart(config))];
   let file: KeyFile;

@@ -1,6 +1,7 @@
 import { webApi } from "@slack/bolt";
 import { z } from "zod";
 import type { CheckLine } from "../chat-platform.ts";
+import { clockCheck } from "../serve/clock-check.ts";
 import type { Person } from "../serve/people.ts";
 import type { SlackConfig } from "./config.ts";
 import { tokenSentence, troubleOf } from "./trouble.ts";
@@ -55,7 +56,9 @@ export async function check(
     for (const [name, id] of Object.entries(config.channels)) {
       channels.push(await channelLine(client, name, id));
     }
-    return [token, rights, ...(await socketLine(config)), ...channels, crew];
+    const base = config.api_url ?? "https://slack.com/api/";
+    const clock = await clockCheck("Slack", new URL("api.test", base).href, Date.now);
+    return [token, rights, ...clock, ...(await socketLine(config)), ...channels, crew];
   } catch (error) {
     const trouble = troubleOf(error);
     const says =
