@@ -1,5 +1,4 @@
 import type { Caution } from "../model.ts";
-import type { CautionRule } from "./caution.ts";
 import { cautions } from "./cautions/list.ts";
 import type { Scene } from "./scene.ts";
 
@@ -15,7 +14,10 @@ const fresh = 0.5;
  */
 export function cautionsOf(all: Scene, last: Scene): Caution[] {
   const fitting = cautions
-    .map((rule) => ({ rule, near: nearness(rule, all, last), now: rule.fits(last) !== undefined }))
+    .map((rule) => {
+      const now = rule.fits(last);
+      return { rule, near: nearness(rule.fits(all), now), now: now !== undefined };
+    })
     .filter((one) => one.near > 0)
     .sort((a, b) => b.near - a.near || gravity[b.rule.severity] - gravity[a.rule.severity]);
   return fitting
@@ -31,7 +33,6 @@ export function cautionsOf(all: Scene, last: Scene): Caution[] {
     }));
 }
 
-function nearness(rule: CautionRule, all: Scene, last: Scene): number {
-  const now = rule.fits(last);
-  return Math.max(rule.fits(all) ?? 0, now === undefined ? 0 : now + fresh);
+function nearness(ever: number | undefined, now: number | undefined): number {
+  return Math.max(ever ?? 0, now === undefined ? 0 : now + fresh);
 }

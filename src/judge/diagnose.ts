@@ -2,9 +2,10 @@ import type { Suspect } from "../model.ts";
 import { attemptWeight } from "./attempt.ts";
 import type { Evidence } from "./evidence.ts";
 import { groupOf } from "./evidence.ts";
+import type { Fault } from "./fault.ts";
 import { faults, sideOf } from "./faults/list.ts";
 import type { Scene } from "./scene.ts";
-import { likelihoodRatio } from "./shown.ts";
+import { likelihoodRatios } from "./shown.ts";
 import { whereIn } from "./where.ts";
 
 /** Odds beyond which a sign is named for or against a fault. */
@@ -22,7 +23,7 @@ export function diagnose(evidence: readonly Evidence[], scene: Scene): Suspect[]
   const weighed = faults
     .filter((one) => fits(one.where))
     .map((fault) => {
-      const ratios = signs.map((one) => likelihoodRatio(fault, one.sign));
+      const ratios = signs.map((one) => one.ratios.get(fault) ?? 1);
       const side = sideOf(fault);
       const elsewhere = looked !== undefined && side !== undefined && side !== looked;
       const prior =
@@ -42,7 +43,7 @@ export function diagnose(evidence: readonly Evidence[], scene: Scene): Suspect[]
 
 /** One sign with all that was said of it. */
 interface Sign {
-  readonly sign: string;
+  readonly ratios: ReadonlyMap<Fault, number>;
   readonly group: string;
   readonly says: ReadonlySet<string>;
 }
@@ -88,8 +89,9 @@ const evidenceWeight = 1.25;
 /** How far the evidence moves a fault's odds: a group's strongest for and strongest against. */
 function oddsFrom(signs: readonly Sign[], ratios: readonly number[]): number {
   const groups = new Map<string, { most: number; least: number }>();
-  for (const [at, { group }] of signs.entries()) {
-    const ratio = ratios[at] ?? 1;
+  let at = 0;
+  for (const { group } of signs) {
+    const ratio = ratios[at++] ?? 1;
     const had = groups.get(group);
     if (had === undefined)
       groups.set(group, { most: Math.max(1, ratio), least: Math.min(1, ratio) });
@@ -109,11 +111,14 @@ function naming(
   ratios: readonly number[],
   counts: (ratio: number) => boolean,
 ): string[] {
-  const weights = ratios.map((ratio) => Math.abs(Math.log(ratio)));
-  const named = signs.flatMap((sign, at) =>
-    counts(ratios[at] ?? 1) ? [{ says: [...sign.says], weight: weights[at] ?? 0 }] : [],
-  );
-  return [...new Set(named.sort((a, b) => b.weight - a.weight).flatMap(({ says }) => says))];
+  const named: { readonly says: ReadonlySet<string>; readonly weight: number }[] = [];
+  for (const [at, ratio] of ratios.entries()) {
+    const sign = signs[at];
+    if (sign !== undefined && counts(ratio))
+      named.push({ says: sign.says, weight: Math.abs(Math.log(ratio)) });
+  }
+  if (named.length === 0) return [];
+  return [...new Set(named.sort((a, b) => b.weight - a.weight).flatMap(({ says }) => [...says]))];
 }
 
 /** Each sign once, with its sentences. */
@@ -124,5 +129,9 @@ function signsOf(evidence: readonly Evidence[]): Sign[] {
     if (words === undefined) says.set(one.sign, new Set([one.says]));
     else words.add(one.says);
   }
-  return [...says].map(([sign, words]) => ({ sign, group: groupOf(sign), says: words }));
+  return [...says].map(([sign, words]) => ({
+    ratios: likelihoodRatios(sign),
+    group: groupOf(sign),
+    says: words,
+  }));
 }

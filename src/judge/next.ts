@@ -54,15 +54,10 @@ export function nextChecks(
     !step.fills.some((group) => known.has(group)) &&
     !(step.unless?.some((sign) => signs.has(sign)) ?? false);
   const leader = diagnosis[0];
+  const gainOf = gainsFrom(diagnosis, known);
   const general = steps
     .filter(open)
-    .map((step) =>
-      candidate(
-        step,
-        isWanted(step, signs, scene) ? wantedBit : gainOf(step, diagnosis, known),
-        false,
-      ),
-    );
+    .map((step) => candidate(step, isWanted(step, signs, scene) ? wantedBit : gainOf(step), false));
   const proofs = diagnosis
     .slice(0, 4)
     .filter((suspect) => !isMended(suspect.fault, scene))
@@ -132,23 +127,27 @@ function proofOf(suspect: Suspect): readonly Step[] {
 
 const faultByName: ReadonlyMap<string, Fault> = new Map(faults.map((one) => [one.fault, one]));
 
-/** Expected drop of entropy, bit, over what the step may show and is not known yet. */
-function gainOf(step: Step, diagnosis: readonly Suspect[], known: ReadonlySet<string>): number {
-  const also = (step.also ?? []).filter((group) => !known.has(group));
-  return [...step.fills, ...also].reduce((sum, group) => sum + groupGain(group, diagnosis), 0);
-}
-
-/** Faults that the test does not touch show the same there, so they count as one. */
-function groupGain(group: string, diagnosis: readonly Suspect[]): number {
-  const outcomes = outcomesOf(group);
-  if (outcomes === undefined) return 0;
-  const touched = diagnosis.flatMap(({ fault, probability }) => {
-    const shares = outcomes.byFault.get(fault);
-    return shares === undefined ? [] : [{ probability, shares }];
-  });
-  const known = touched.reduce((sum, one) => sum + one.probability, 0);
-  const rest = { probability: Math.max(0, 1 - known), shares: outcomes.usual };
-  return mutualInformation([...touched, rest]);
+/** Expected drop of entropy, bit, over what a step may show and is not known yet. */
+function gainsFrom(
+  diagnosis: readonly Suspect[],
+  known: ReadonlySet<string>,
+): (step: Step) => number {
+  const ranks = new Map(diagnosis.map(({ fault }, rank) => [fault, rank] as const));
+  // many steps ask for the same group
+  const gains = new Map<string, number>();
+  const gainOf = (group: string): number => {
+    const had = gains.get(group);
+    if (had !== undefined) return had;
+    const gain = groupGain(group, diagnosis, ranks);
+    gains.set(group, gain);
+    return gain;
+  };
+  return ({ fills, also = [] }) => {
+    let sum = 0;
+    for (const group of fills) sum += gainOf(group);
+    for (const group of also) if (!known.has(group)) sum += gainOf(group);
+    return sum;
+  };
 }
 
 interface Row {
@@ -156,12 +155,35 @@ interface Row {
   readonly shares: readonly number[];
 }
 
+/** Faults that the test does not touch show the same there, so they count as one. */
+function groupGain(
+  group: string,
+  diagnosis: readonly Suspect[],
+  ranks: ReadonlyMap<string, number>,
+): number {
+  const outcomes = outcomesOf(group);
+  if (outcomes === undefined) return 0;
+  const touched: (Row & { readonly rank: number })[] = [];
+  for (const [fault, shares] of outcomes.byFault) {
+    const rank = ranks.get(fault);
+    const suspect = rank === undefined ? undefined : diagnosis[rank];
+    if (rank !== undefined && suspect !== undefined)
+      touched.push({ rank, probability: suspect.probability, shares });
+  }
+  // a sum depends on its order: the likeliest first
+  touched.sort((a, b) => a.rank - b.rank);
+  const known = touched.reduce((sum, one) => sum + one.probability, 0);
+  const rest = { probability: Math.max(0, 1 - known), shares: outcomes.usual };
+  return mutualInformation([...touched, rest]);
+}
+
 /** Bit that an outcome tells of the row it came from. */
 function mutualInformation(rows: readonly Row[]): number {
   const columns = rows[0]?.shares.length ?? 0;
   let sum = 0;
   for (let column = 0; column < columns; column++) {
-    const total = rows.reduce((all, row) => all + row.probability * (row.shares[column] ?? 0), 0);
+    let total = 0;
+    for (const row of rows) total += row.probability * (row.shares[column] ?? 0);
     for (const row of rows) {
       const share = row.shares[column] ?? 0;
       if (share > 0 && row.probability > 0)

@@ -7,17 +7,15 @@ import { signGroups } from "./signs/list.ts";
 /** Nothing seen in the field is stronger than this, for or against. Common practice, no source. */
 const strongest = 400;
 
-/** How much likelier the sign is under the fault than where the cause lies elsewhere. */
-export function likelihoodRatio(fault: Fault, sign: string): number {
-  const usual = usualOf(sign);
-  if (usual === undefined) return 1;
-  const ratio = (tables.get(fault)?.get(sign) ?? usual) / usual;
-  return Math.min(strongest, Math.max(1 / strongest, ratio));
+/**
+ * How much likelier a sign is under each fault that it speaks for or against than where the cause
+ * lies elsewhere; for every other fault it is 1.
+ */
+export function likelihoodRatios(sign: string): ReadonlyMap<Fault, number> {
+  return ratios.get(sign) ?? none;
 }
 
-function usualOf(sign: string): number | undefined {
-  return usuals.get(sign);
-}
+const none: ReadonlyMap<Fault, number> = new Map();
 
 const usuals: ReadonlyMap<string, number> = new Map(
   [...signGroups.values()].flatMap(({ group, background }) =>
@@ -41,6 +39,21 @@ export function outcomesOf(group: string): Outcomes | undefined {
 const tables: ReadonlyMap<Fault, ReadonlyMap<string, number>> = new Map(
   faults.map((fault) => [fault, tableOf(fault)]),
 );
+
+/** The tables never change: every ratio is worked out once. */
+const ratios: ReadonlyMap<string, ReadonlyMap<Fault, number>> = new Map(
+  [...usuals].map(([sign, usual]) => [sign, ratiosOf(sign, usual)]),
+);
+
+function ratiosOf(sign: string, usual: number): ReadonlyMap<Fault, number> {
+  return new Map(
+    faults.flatMap((fault) => {
+      const shown = tables.get(fault)?.get(sign);
+      if (shown === undefined) return [];
+      return [[fault, Math.min(strongest, Math.max(1 / strongest, shown / usual))] as const];
+    }),
+  );
+}
 
 function tableOf(fault: Fault): ReadonlyMap<string, number> {
   const touched = new Set(Object.keys(fault.shows).map(groupOf));
