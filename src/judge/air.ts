@@ -73,19 +73,31 @@ function lastOf(
   quantity: QuantityName,
   places: readonly (Place | undefined)[],
 ): number | undefined {
-  const own = scene.readings.filter(
-    (one: Reading) =>
-      one.quantity === quantity &&
-      !isBound(one) &&
-      !isAtReversingValve(scene, one) &&
-      !isAtLiquidPart(scene, one),
-  );
+  const own = streams(scene).filter((one) => one.quantity === quantity);
   for (const place of places) {
     const found = own.findLast((one) => one.at === place);
     if (found !== undefined) return numberOf(found);
   }
   return undefined;
 }
+
+/** What may have been read in an air or water stream. */
+const streams: (scene: Scene) => readonly Reading[] = perScene((scene) =>
+  scene.readings.filter(
+    (one) =>
+      streamed.includes(one.quantity) &&
+      !isBound(one) &&
+      !isAtReversingValve(scene, one) &&
+      !isAtLiquidPart(scene, one),
+  ),
+);
+
+const streamed: readonly QuantityName[] = [
+  "temperature",
+  "wet_bulb_temperature",
+  "relative_humidity",
+  "airflow",
+];
 
 /** Enthalpy of an air stream in J/kg dry air, where both its bulbs are known. */
 export function enthalpyOf(

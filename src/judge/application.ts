@@ -1,4 +1,4 @@
-import type { Scene } from "./scene.ts";
+import { perScene, type Scene } from "./scene.ts";
 
 /**
  * What the circuit does, as far as its usual figures depend on it. `multi_zone` is inverter-driven
@@ -13,7 +13,7 @@ const multiZones = /heat recovery|multi-?(zone|split)|branch|vrf/;
 const zonedWords = /\bvrf\b|\bmulti-?zone\b|\bbranch (?:box|controller|selector)\b/;
 
 /** The kind of circuit, from the plate and its drive; comfort cooling where nothing says more. */
-export function applicationOf(scene: Scene): Application {
+export const applicationOf: (scene: Scene) => Application = perScene((scene) => {
   const kind = (scene.facts.kind ?? "").toLowerCase();
   if (scene.facts.drive === "inverter" || multiZones.test(kind)) return "multi_zone";
   if (/chiller/.test(kind)) return "chiller";
@@ -21,29 +21,30 @@ export function applicationOf(scene: Scene): Application {
   if (coolers.test(kind) || scene.facts.use === "commercial_refrigeration") return "cooler";
   const said = `${scene.facts.tag ?? ""} ${scene.words}`.toLowerCase();
   return kind === "" && zonedWords.test(said) ? "multi_zone" : "comfort";
-}
+});
 
 /** Heating, by the plate's word or the notes'; cooling where nothing says so. */
-export function isHeating(scene: Scene): boolean {
+export const isHeating: (scene: Scene) => boolean = perScene((scene) => {
   if (scene.facts.mode !== undefined) return scene.facts.mode === "heating";
   return /\b(in heat(ing)?|heat(ing)? mode|calling for heat|heating call)\b|^heating\b[,:;]|\bheating,? (?:suction|head|low side|high side|discharge|liquid)\b/m.test(
     scene.words,
   );
-}
+});
 
 /** Whether the notes or the plate say that a forced test operation was running and settled. */
-export function inTestOperation(scene: Scene): boolean {
+export const inTestOperation: (scene: Scene) => boolean = perScene((scene) => {
   if (scene.facts.operation === "test") return true;
   return /\b(test (run|mode|operation)|run[- ]test|forced (test|cool|heat)|trial (run|operation)|charge check (mode|operation))/.test(
     scene.words,
   );
-}
+});
 
 /** Metering device, from the plate's word or the notes'. */
-export function meteringOf(scene: Scene): "expansion_valve" | "fixed_orifice" | undefined {
-  if (scene.facts.metering !== undefined) return scene.facts.metering;
-  if (/\b(txv|tev|eev|exv|expansion valve)\b/.test(scene.words)) return "expansion_valve";
-  if (/\b(piston|fixed orifice|cap(illary)? tube|accurator)\b/.test(scene.words))
-    return "fixed_orifice";
-  return undefined;
-}
+export const meteringOf: (scene: Scene) => "expansion_valve" | "fixed_orifice" | undefined =
+  perScene((scene) => {
+    if (scene.facts.metering !== undefined) return scene.facts.metering;
+    if (/\b(txv|tev|eev|exv|expansion valve)\b/.test(scene.words)) return "expansion_valve";
+    if (/\b(piston|fixed orifice|cap(illary)? tube|accurator)\b/.test(scene.words))
+      return "fixed_orifice";
+    return undefined;
+  });

@@ -44,9 +44,9 @@ export interface Circuit {
 }
 
 /** Air pressure at the site; sea level where the site's altitude is not known. */
-export function ambientPaAt(scene: Scene): number {
-  return ambientPaFromAltitude(scene.site.altitude_m ?? 0) ?? standardAtmospherePa;
-}
+export const ambientPaAt: (scene: Scene) => number = perScene(
+  (scene) => ambientPaFromAltitude(scene.site.altitude_m ?? 0) ?? standardAtmospherePa,
+);
 
 /** Absolute pressure of a reading, by its own reference. */
 export function absolutePaOf(reading: Reading, ambientPa: number): number | undefined {

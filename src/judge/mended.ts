@@ -2,7 +2,7 @@ import type { FaultName } from "../vocabulary.ts";
 import { isInVain } from "./in-vain.ts";
 import { repairSigns } from "./repairs.ts";
 import { replacesCompressor } from "./replaces-compressor.ts";
-import type { Scene } from "./scene.ts";
+import { perScene, type Scene } from "./scene.ts";
 
 /** What mends each fault: a part of `repairs.ts`, a new compressor, or a leak closed and charged. */
 const cures: Readonly<Partial<Record<FaultName, readonly string[]>>> = {
@@ -29,20 +29,20 @@ const cures: Readonly<Partial<Record<FaultName, readonly string[]>>> = {
   system_leaking: ["leak"],
 };
 
+const curesByFault: ReadonlyMap<string, readonly string[]> = new Map(Object.entries(cures));
+
 /** The cause was put right, as told, and nothing says that it was in vain: its proofs are past. */
 export function isMended(fault: string, scene: Scene): boolean {
   if (isInVain(scene)) return false;
-  const cure = Object.entries(cures).find(([name]) => name === fault)?.[1];
+  const cure = curesByFault.get(fault);
   return cure !== undefined && doneParts(scene).some((part) => cure.includes(part));
 }
 
-function doneParts(scene: Scene): string[] {
-  return [
-    ...repairSigns(scene).map((one) => one.part),
-    ...(scene.notes.some(replacesCompressor) ? ["compressor"] : []),
-    ...(isLeakClosed(scene) ? ["leak"] : []),
-  ];
-}
+const doneParts: (scene: Scene) => readonly string[] = perScene((scene) => [
+  ...repairSigns(scene).map((one) => one.part),
+  ...(scene.notes.some(replacesCompressor) ? ["compressor"] : []),
+  ...(isLeakClosed(scene) ? ["leak"] : []),
+]);
 
 /** Something on the piping was closed, and refrigerant went in. */
 function isLeakClosed(scene: Scene): boolean {

@@ -56,7 +56,7 @@ const pastCauses: readonly string[] = [
 
 /** Lays out a case; `some` may be a part of its notes, plates and ratings come from all of them. */
 export function sceneOf(whole: Case, some: readonly CaseNote[] = whole.notes): Scene {
-  const facts = factsFrom(whole);
+  const facts = factsOf(whole);
   const notes = sidesByHeight(some.map(pairPlaces), facts.refrigerant);
   const readings = notes.flatMap((note) => note.readings);
   const statements = notes.flatMap((note) => note.statements);
@@ -102,16 +102,24 @@ function of<K extends Statement["kind"]>(statements: readonly Statement[], kind:
   return statements.filter((one): one is Of<K> => one.kind === kind);
 }
 
-/**
- * Works out something of a scene once, however many checks ask for it; it goes with the scene.
- */
+/** Works out something of a scene once, however many checks ask for it; what is worked out must follow from the scene alone. */
 export function perScene<T>(work: (scene: Scene) => T): (scene: Scene) => T {
-  const done = new WeakMap<Scene, { readonly found: T }>();
-  return (scene) => {
-    const known = done.get(scene);
-    if (known !== undefined) return known.found;
-    const found = work(scene);
-    done.set(scene, { found });
+  return once(work);
+}
+
+/** A judgement goes back and forth between two: what was worked out for the last two is kept. */
+function once<K extends object, T>(work: (of: K) => T): (of: K) => T {
+  let last: { readonly of: K; readonly found: T } | undefined;
+  let before: typeof last;
+  return (of) => {
+    if (last?.of === of) return last.found;
+    if (before?.of === of) return before.found;
+    const found = work(of);
+    before = last;
+    last = { of, found };
     return found;
   };
 }
+
+// the scenes of a judgement share the plate
+const factsOf = once(factsFrom);

@@ -1,9 +1,24 @@
-import type { Scene } from "./scene.ts";
+import { perScene, type Scene } from "./scene.ts";
 import { isNitrogen } from "./standing.ts";
 import type { Where } from "./step.ts";
 
 /** Tells for a scene whether a fault or step can apply there; what is not known allows it. */
-export function whereIn(scene: Scene): (where: Where | undefined) => boolean {
+export const whereIn: (scene: Scene) => (where: Where | undefined) => boolean = perScene(
+  (scene) => {
+    const fits = conditionsOf(scene);
+    // faults and steps that share a condition are many, and both ask
+    const known = new Map<Where | undefined, boolean>();
+    return (where) => {
+      const had = known.get(where);
+      if (had !== undefined) return had;
+      const holds = fits(where);
+      known.set(where, holds);
+      return holds;
+    };
+  },
+);
+
+function conditionsOf(scene: Scene): (where: Where | undefined) => boolean {
   const { facts } = scene;
   const underTest = isUnderTest(scene);
   const gasSide = isGasSide(scene);
@@ -27,14 +42,13 @@ function isUnderTest(scene: Scene): boolean {
 }
 
 /** A three-phase unit's fan motors are often single-phase: one was measured, or its looks were told. */
-function hasCapacitor(scene: Scene): boolean {
-  return (
+const hasCapacitor: (scene: Scene) => boolean = perScene(
+  (scene) =>
     scene.readings.some((one) => one.quantity === "capacitance") ||
     /\b(?:fan|run|start|dual|motor) cap(?:acitor)?\b|\bcap(?:acitor)? (?:is |was |looks )?(?:bulged|swollen|weak|open|bad|blown|shot|dead|leaking)\b/.test(
       scene.words,
-    )
-  );
-}
+    ),
+);
 
 /** Kinds that have the part for certain or by their name, and words that speak of it. */
 const machines = {

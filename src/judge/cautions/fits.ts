@@ -2,7 +2,7 @@ import { touchLimitV } from "../../physics/dc-bus.ts";
 import type { ActionName, ObservationName } from "../../vocabulary.ts";
 import { drainedReadings } from "../checks/dc-bus.ts";
 import { hasPoint, numberOf, ofQuantity } from "../pick.ts";
-import type { Scene } from "../scene.ts";
+import { perScene, type Scene } from "../scene.ts";
 
 /** What cautions look for in a scene. */
 
@@ -32,13 +32,13 @@ export function doneAny(scene: Scene, ...names: readonly ActionName[]): boolean 
 }
 
 /** An insulation test was made or is meant. */
-export function insulationTested(scene: Scene): boolean {
+export const insulationTested: (scene: Scene) => boolean = perScene((scene) => {
   const measured = ofQuantity(scene.readings, "insulation_resistance").length > 0;
   return measured || said(scene, /\bmeg(?:ger|ged|ohm)?\b|insulation test|hi-?pot/);
-}
+});
 
 /** Ohm; the lowest reading to ground. */
-export function lowestToGroundOhm(scene: Scene): number | undefined {
+export const lowestToGroundOhm: (scene: Scene) => number | undefined = perScene((scene) => {
   const ohms = ofQuantity(
     scene.readings,
     "insulation_resistance",
@@ -48,15 +48,15 @@ export function lowestToGroundOhm(scene: Scene): number | undefined {
     .filter((one) => one.quantity === "insulation_resistance" || hasPoint(one, "ground"))
     .flatMap((one) => numberOf(one) ?? []);
   return ohms.length === 0 ? undefined : Math.min(...ohms);
-}
+});
 
 /** Flammability classes A2L, A2 and A3 that the trade meets. Source: ANSI/ASHRAE 34. */
 const flammable =
   /r-?(?:32|454[abc]?|452b|455a|1234yf|1234ze|290|600a|1270|466a)\b|a2l|\ba3\b|propane|isobutane|flammable/i;
 
-export function flammableGas(scene: Scene): boolean {
-  return flammable.test(scene.facts.refrigerant ?? "") || flammable.test(scene.words);
-}
+export const flammableGas: (scene: Scene) => boolean = perScene(
+  (scene) => flammable.test(scene.facts.refrigerant ?? "") || flammable.test(scene.words),
+);
 
 /** V on a dc bus with the power off, where it is at or over the touch limit. */
 export function chargedBusV(scene: Scene): number | undefined {
@@ -66,12 +66,12 @@ export function chargedBusV(scene: Scene): number | undefined {
 }
 
 /** Hands go into an inverter unit, or its diodes were tested. */
-export function busWork(scene: Scene): boolean {
+export const busWork: (scene: Scene) => boolean = perScene((scene) => {
   const inverter = scene.facts.drive === "inverter" || said(scene, /inverter|\bvfd\b|\bdrive\b/);
   const hands =
     /cover off|going (?:back )?in|pull (?:the|that) (?:board|module)|(?:swap|change|replace|pull)(?:ping|ing)? (?:the )?(?:board|module|drive|ipm)|get at it/;
   return inverter && said(scene, hands);
-}
+});
 
 /** Outdoor air at or above, Cel. */
 export function temperatureAtLeast(scene: Scene, cel: number): boolean {

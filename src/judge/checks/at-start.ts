@@ -1,9 +1,21 @@
 import type { Reading } from "../../model.ts";
 import { beside } from "../near.ts";
-import type { Scene } from "../scene.ts";
+import { perScene, type Scene } from "../scene.ts";
 
 /** Taken while the motor tries: it shows sag, not the supply at rest. */
 export function isAtStart(scene: Scene, reading: Reading): boolean {
+  const known = atStart(scene);
+  const had = known.get(reading);
+  if (had !== undefined) return had;
+  const is = looksAtStart(scene, reading);
+  known.set(reading, is);
+  return is;
+}
+
+/** Several steps of a check ask it of the same readings. */
+const atStart: (scene: Scene) => Map<Reading, boolean> = perScene(() => new Map());
+
+function looksAtStart(scene: Scene, reading: Reading): boolean {
   if (reading.state === "start" || reading.stat === "minimum") return true;
   if (reading.state === "running") return false;
   const before = beside(scene, reading, [lead, 0]);

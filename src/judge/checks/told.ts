@@ -2,7 +2,7 @@ import type { Finding } from "../../model.ts";
 import type { CheckName } from "../../vocabulary.ts";
 import { applicationOf } from "../application.ts";
 import { saysInVain } from "../in-vain.ts";
-import type { Scene } from "../scene.ts";
+import { perScene, type Scene } from "../scene.ts";
 import { swapTest } from "../swap-test.ts";
 import { toldAirRows } from "./told-air-rows.ts";
 import { toldControlRows } from "./told-control-rows.ts";
@@ -15,28 +15,46 @@ import { toldValveRows } from "./told-valve-rows.ts";
 
 /** What the notes tell of a check's subject in words; the first row of a group that fits counts. */
 export function told(scene: Scene, check: CheckName): Finding[] {
+  const told = toldRowsIn(scene);
+  if (!told.some((some) => some.some((row) => row.check === check))) return [];
   const notes = scene.words.split("\n");
   const groups = new Set<string>();
-  return (
-    rows
-      .filter((row) => row.check === check && (row.zones !== true || hasZones(scene)))
-      .filter(({ beside }) => beside === undefined || beside.test(scene.words))
-      .filter(({ notBeside }) => notBeside?.test(scene.words) !== true)
-      // most rows fit nowhere: one look over all notes spares a look at each
-      .filter((row) => row.words.some((words) => words.test(scene.words)))
-      .flatMap((row) => {
-        const group = row.sign.split(":")[0] ?? row.sign;
-        const last = notes.findLastIndex((note) => tells(note, row));
-        if (groups.has(group) || last < 0) return [];
-        groups.add(group);
-        const later = notes.slice(last + 1);
-        const atOnce = mendsItself(notes[last] ?? "", row);
-        if (!atOnce && !isMended(later, row)) return [findingOf(row)];
-        // where a deed cuts the notes, what stands before it speaks of the cause
-        const silent = later.some(saysInVain) || (!atOnce && scene.done.some(isDeed));
-        return silent ? [] : [putRight(row)];
-      })
-  );
+  return rows
+    .filter((row) => row.check === check && (row.zones !== true || hasZones(scene)))
+    .filter(({ beside }) => beside === undefined || beside.test(scene.words))
+    .filter(({ notBeside }) => notBeside?.test(scene.words) !== true)
+    .filter((row) => row.words.some((words) => words.test(scene.words)))
+    .flatMap((row) => {
+      const group = row.sign.split(":")[0] ?? row.sign;
+      const last = told.findLastIndex((some) => some.includes(row));
+      if (groups.has(group) || last < 0) return [];
+      groups.add(group);
+      const later = notes.slice(last + 1);
+      const atOnce = mendsItself(notes[last] ?? "", row);
+      if (!atOnce && !isMended(later, row)) return [findingOf(row)];
+      // where a deed cuts the notes, what stands before it speaks of the cause
+      const silent = later.some(saysInVain) || (!atOnce && scene.done.some(isDeed));
+      return silent ? [] : [putRight(row)];
+    });
+}
+
+/** The rows that each line of the notes tells. */
+const toldRowsIn: (scene: Scene) => readonly (readonly ToldRow[])[] = perScene((scene) =>
+  scene.words.split("\n").map(rowsToldBy),
+);
+
+/** A job's lines come again with each of its messages: so many are remembered; our choice, no source. */
+const mostLines = 2_000;
+const toldBy = new Map<string, readonly ToldRow[]>();
+
+function rowsToldBy(line: string): readonly ToldRow[] {
+  const known = toldBy.get(line);
+  if (known !== undefined) return known;
+  const told = rows.filter((row) => tells(line, row));
+  const [oldest] = toldBy.keys();
+  if (toldBy.size >= mostLines && oldest !== undefined) toldBy.delete(oldest);
+  toldBy.set(line, told);
+  return told;
 }
 
 const rows: readonly ToldRow[] = [
