@@ -75,7 +75,7 @@ function restedFor(memory: Memory, { jobs, sites, tags }: Named): readonly Card[
 }
 
 function routable(memory: Memory, job: Job | Card, statusAt: Routable["statusAt"]): Routable {
-  const around = memory.registry.equipment.filter((unit) => unit.site === job.site);
+  const { tags, places } = aroundIn(memory.registry.equipment, job.site);
   return {
     job: job.job,
     site: job.site,
@@ -84,7 +84,27 @@ function routable(memory: Memory, job: Job | Card, statusAt: Routable["statusAt"
     opened: job.opened,
     people: job.people,
     ...(job.assigned === undefined ? {} : { assigned: job.assigned }),
-    tags: around.flatMap(({ tag }) => (tag === undefined ? [] : [tag])),
-    places: around.flatMap((unit) => unit.places ?? []),
+    tags,
+    places,
   };
+}
+
+type Equipment = Memory["registry"]["equipment"];
+type Around = Pick<Routable, "tags" | "places">;
+
+/** The office's list changes seldom, and each message looks at every job at hand. */
+const around = new WeakMap<Equipment, Map<string | null | undefined, Around>>();
+
+function aroundIn(equipment: Equipment, site: Job["site"]): Around {
+  const sites = around.get(equipment) ?? new Map<string | null | undefined, Around>();
+  around.set(equipment, sites);
+  const known = sites.get(site);
+  if (known !== undefined) return known;
+  const here = equipment.filter((unit) => unit.site === site);
+  const made = {
+    tags: here.flatMap(({ tag }) => (tag === undefined ? [] : [tag])),
+    places: here.flatMap((unit) => unit.places ?? []),
+  };
+  sites.set(site, made);
+  return made;
 }

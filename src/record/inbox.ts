@@ -148,11 +148,18 @@ export function messagesAfter(
 
 /** Whether a message was rewritten or removed by one that was worked on. */
 export function wasChanged(store: Store, message: Message): boolean {
-  const found = sql(
-    store,
-    "SELECT 1 FROM inbox WHERE state = 'done' AND platform = ? AND (edits = ? OR deletes = ?) LIMIT 1",
+  // one question an index: asked together they look through all that the platform ever sent
+  const of = [message.platform, message.id] as const;
+  return (
+    sql(
+      store,
+      "SELECT 1 FROM inbox WHERE state = 'done' AND platform = ? AND edits = ? LIMIT 1",
+    ).get(...of) !== undefined ||
+    sql(
+      store,
+      "SELECT 1 FROM inbox WHERE state = 'done' AND platform = ? AND deletes = ? LIMIT 1",
+    ).get(...of) !== undefined
   );
-  return found.get(message.platform, message.id, message.id) !== undefined;
 }
 
 /** Edits and deletions that came before their message are worked on now that it is there. */
@@ -213,21 +220,20 @@ export function readCursor(
 /** Whether a later edit or a deletion of the same message was worked on before this edit. */
 export function isOvertaken(store: Store, message: Message): boolean {
   if (message.edits === undefined) return false;
-  const later = sql(
-    store,
-    `SELECT 1 FROM inbox WHERE platform = ? AND (edits = ? OR deletes = ?) AND id <> ?
-       AND (instant > ? OR (instant = ? AND id > ?)) AND state IN ('done', 'waiting') LIMIT 1`,
-  ).get(
-    message.platform,
-    message.edits,
-    message.edits,
-    message.id,
-    Date.parse(message.at),
-    Date.parse(message.at),
-    message.id,
+  const { platform, edits, id } = message;
+  const instant = Date.parse(message.at);
+  return changing.some(
+    (text) => sql(store, text).get(platform, edits, id, instant, instant, id) !== undefined,
   );
-  return later !== undefined;
 }
+
+const later = `AND id <> ? AND (instant > ? OR (instant = ? AND id > ?))
+  AND state IN ('done', 'waiting') LIMIT 1`;
+// one question an index, as in `wasChanged`
+const changing = [
+  `SELECT 1 FROM inbox WHERE platform = ? AND edits = ? ${later}`,
+  `SELECT 1 FROM inbox WHERE platform = ? AND deletes = ? ${later}`,
+] as const;
 
 const heardRows = z.array(z.object({ handle: z.string(), last: z.number().nullable() }));
 

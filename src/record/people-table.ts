@@ -6,9 +6,11 @@ const idRow = z.object({ id: z.number() });
 const handleRow = z.object({ id: z.number(), handle: z.string() });
 
 export function personId(store: Store, platform: string, handle: string): number {
-  sql(store, "INSERT OR IGNORE INTO person (platform, handle) VALUES (?, ?)").run(platform, handle);
-  const found = sql(store, "SELECT id FROM person WHERE platform = ? AND handle = ?");
-  return idRow.parse(found.get(platform, handle)).id;
+  const find = sql(store, "SELECT id FROM person WHERE platform = ? AND handle = ?");
+  const known = find.get(platform, handle);
+  if (known !== undefined) return idRow.parse(known).id;
+  sql(store, "INSERT INTO person (platform, handle) VALUES (?, ?)").run(platform, handle);
+  return idRow.parse(find.get(platform, handle)).id;
 }
 
 export function peopleById(store: Store): ReadonlyMap<number, string> {

@@ -12,8 +12,19 @@ export interface Standing {
   readonly by?: Entry;
 }
 
+/** Several steps of a message's work look at the same entries, which never change. */
+const known = new WeakMap<readonly Entry[], readonly Standing[]>();
+
 /** Every note of a job in order of its time, with what later entries did to it. */
 export function standingOf(entries: readonly Entry[]): readonly Standing[] {
+  const made = known.get(entries);
+  if (made !== undefined) return made;
+  const fresh = standingAnew(entries);
+  known.set(entries, fresh);
+  return fresh;
+}
+
+function standingAnew(entries: readonly Entry[]): readonly Standing[] {
   const deleted = new Set<string>();
   const moved = new Set<string>();
   const times = new Map<string, string>();

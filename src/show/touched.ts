@@ -14,8 +14,19 @@ function officeOnly(finding: Finding): boolean {
 }
 const officeChecks = new Set<string>(["leak_rate", "room_concentration", "line_charge"]);
 
+/** Several lines of a reply ask for them. */
+const touchedBy = new WeakMap<ReplyInput, readonly Finding[]>();
+
 /** The findings that this message made, changed, or spoke about again; worst first. */
 export function touchedFindings(input: ReplyInput): readonly Finding[] {
+  const known = touchedBy.get(input);
+  if (known !== undefined) return known;
+  const found = findTouched(input);
+  touchedBy.set(input, found);
+  return found;
+}
+
+function findTouched(input: ReplyInput): readonly Finding[] {
   const earlier = new Set(input.before.findings.map(fingerprint));
   const doubted = (r: Reading) => r.doubtful === true && !input.confirmed.some((c) => c === r);
   const spoken = [...input.readings, ...input.confirmed, ...input.released].filter(
@@ -84,8 +95,16 @@ function worstLevel(
   return worstFirst(same)[0]?.level;
 }
 
+/** A finding stands in the judgement before one message and after the one before it. */
+const fingerprints = new WeakMap<Finding, string>();
+
 function fingerprint(finding: Finding): string {
-  return JSON.stringify([finding.about, finding.check, finding.level, finding.values]);
+  const known = fingerprints.get(finding);
+  if (known !== undefined) return known;
+  const { about, check, level, values } = finding;
+  const made = JSON.stringify([about, check, level, values]);
+  fingerprints.set(finding, made);
+  return made;
 }
 
 /** Whether a finding judges this reading: its quantity, its place and its component. */
