@@ -535,6 +535,11 @@ describe.skipIf(!here)("with a real homeserver and clients of other people", () 
       "the next under the same key",
     );
     await tamsin.client.kickUser(accounts.readback.user, north);
+    await until(
+      () => bram.seen.some(({ content }) => bodyOf(content).includes("no longer in north")),
+      patientMs,
+      "the operator is told",
+    );
     await tamsin.client.inviteUser(accounts.readback.user, north);
     const member = { room: north, type: "m.room.member", key: accounts.readback.user };
     await until(
