@@ -1,0 +1,75 @@
+import { isReturn } from "../errand.ts";
+import { type Item, itemKind } from "../item.ts";
+import type { Note } from "../note.ts";
+import { type Clock, clockAt } from "../times.ts";
+import { role } from "../word.ts";
+import { textAt } from "./near.ts";
+
+/** Is the number a value? The status itself ("leaving 4:20") is no label of it. */
+function measured(items: readonly Item[], i: number, status: number): boolean {
+  for (let at = i - 1; at >= 0 && at >= i - 2; at--) {
+    const before = items[at];
+    if (before === undefined || (at === status && items[i]?.colon === true)) return false;
+    if (
+      before.kind === itemKind.points ||
+      before.kind === itemKind.unit ||
+      (before.label !== undefined &&
+        before.label.thing === undefined &&
+        before.label.action === undefined &&
+        before.label.state === undefined)
+    )
+      return true;
+    if ((before.roles & role.is) === 0) return false;
+  }
+  return false;
+}
+
+/** The clock time that goes with a status: near it, and not behind a label. */
+export function clockNear(items: readonly Item[], at: number, left: boolean): Clock | undefined {
+  const end = items.findIndex((item, i) => i > at && item.from >= (items[at]?.signsTo ?? 0));
+  const sorted = items.map((_, i) => i).sort((a, b) => Math.abs(a - at) - Math.abs(b - at));
+  for (const i of sorted) {
+    if (
+      Math.abs(i - at) > 14 ||
+      measured(items, i, at) ||
+      (left && isReturn(items, i)) ||
+      items[i + 1]?.text === "/" ||
+      items[i - 1]?.text === "/" ||
+      headsLabel(items, i)
+    )
+      continue;
+    const before = items[i - 1];
+    if (before?.kind === itemKind.subject && (before.roles & role.clock) !== 0) continue;
+    const prepared = /^(?:at|around|about|by|ate|its|it|til|till|was)$/.test(textAt(items, i - 1));
+    const near = prepared || Math.abs(i - (end < 0 ? at : end)) <= 2 || Math.abs(i - at) <= 2;
+    if (!near && items[i]?.colon !== true) continue;
+    const loose =
+      (items[i]?.unit === undefined && (items[i]?.value ?? 0) >= 100) ||
+      /^(?:at|around|about|by|ate|til|till|until)$/.test(textAt(items, i - 1)) ||
+      items[i + 1]?.text === "to" ||
+      items[i + 1]?.text === "til" ||
+      items[i + 1]?.text === "past";
+    const clock = clockAt(items, i, loose);
+    if (clock !== undefined) return clock;
+  }
+  return undefined;
+}
+
+/** "when I got here, 235 line": behind the comma the figure of what is named next. */
+function headsLabel(items: readonly Item[], i: number): boolean {
+  return (
+    items[i + 1]?.kind === itemKind.label && items[i - 1]?.text === "," && items[i]?.colon !== true
+  );
+}
+
+/** "ate forty": the phone heard an hour. */
+export function heardHour(note: Note): Clock | undefined {
+  const { items } = note;
+  for (let i = 0; i < items.length; i++) {
+    const item = items[i];
+    const next = items[i + 1];
+    if (item?.text !== "ate" || next?.kind !== itemKind.number || next.value >= 60) continue;
+    return { minutes: 480 + next.value, sure: false, from: i, end: i + 2 };
+  }
+  return undefined;
+}
