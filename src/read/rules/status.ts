@@ -4,7 +4,7 @@ import { isErrand } from "../errand.ts";
 import { type Item, itemKind } from "../item.ts";
 import type { Note, Rule } from "../note.ts";
 import { carries } from "../signs.ts";
-import { ago, type Clock, clockAt, timeText } from "../times.ts";
+import { ago, clockAt, timeText } from "../times.ts";
 import { role } from "../word.ts";
 import { comeAndGone } from "./come-and-gone.ts";
 import { hereFirst } from "./here-first.ts";
