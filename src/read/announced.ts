@@ -52,6 +52,18 @@ function onlyFigures(items: readonly Item[]): boolean {
   );
 }
 
+/** "11 ohms last week, now open" behind "crankcase heater": the ohms of the part that was named. */
+export function ofNamedPart(list: readonly Draft[], context: Context): void {
+  if (context.testing !== "resistance") return;
+  for (const draft of list) {
+    const ohms = draft.unit?.dimension === "resistance" && draft.unit.factor < 1e6;
+    if (draft.gone || (!ohms && !draft.over) || draft.points !== undefined || draft.grounded)
+      continue;
+    draft.component = true;
+    if (draft.over) draft.named ??= "resistance";
+  }
+}
+
 /** "14.2 13.9 14.4" behind "checking amps", "900" behind "started vac": figures of the test that was announced. */
 export function announced(list: readonly Draft[], items: readonly Item[], context: Context): void {
   const said = context.testing ?? (pumpedOn(list, context) ? "vacuum" : undefined);

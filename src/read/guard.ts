@@ -91,7 +91,7 @@ function lineAlone(draft: Draft, items: readonly Item[], units: UnitHabit): void
 /** "td 210": no air and no refrigerant changes that much. */
 function difference(draft: Draft, units: UnitHabit): void {
   const heat = draft.quantity === "superheat" || draft.quantity === "subcooling";
-  if (heat && draft.assumedUnit && canonical(draft, draft.value, units) > 56)
+  if (heat && draft.assumedUnit && canonical(draft, draft.value, units) > 45)
     draft.question = "quantity";
   if (draft.quantity !== "temperature_difference" || !draft.assumedUnit) return;
   if (canonical(draft, draft.value, units) > 60) draft.question = "quantity";

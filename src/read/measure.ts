@@ -1,4 +1,5 @@
 import { airOrWater } from "./air-or-water.ts";
+import { ofNamedPart } from "./announced.ts";
 import { approaches } from "./approaches.ts";
 import { beforeAfter } from "./before-after.ts";
 import { bothPlaces } from "./both-places.ts";
@@ -23,14 +24,17 @@ import { groundOfPairs } from "./ground-of-pairs.ts";
 import { guard } from "./guard.ts";
 import { pulledTo } from "./guard-pull.ts";
 import { heldFor } from "./held-for.ts";
+import { inThere } from "./in-there.ts";
 import { infer } from "./infer.ts";
 import { type Item, itemKind } from "./item.ts";
 import { unitCalled } from "./kinds.ts";
 import { lettersAlone } from "./letters-alone.ts";
 import { make } from "./make.ts";
 import { markedThenRead } from "./marked-then-read.ts";
+import { minutesAfter } from "./minutes-after.ts";
 import type { Note } from "./note.ts";
 import { outOf } from "./out-of.ts";
+import { outsideBehind } from "./outside-behind.ts";
 import { peakThen } from "./peak-then.ts";
 import { question } from "./question.ts";
 import { relate } from "./relate.ts";
@@ -42,6 +46,7 @@ import { speeds } from "./speeds.ts";
 import { swings } from "./swings.ts";
 import { switchSet } from "./switch-set.ts";
 import { trips } from "./trips.ts";
+import { twoUnits } from "./two-units.ts";
 import { type Found, isPegged, valuesOf } from "./values.ts";
 
 function begin(note: Note, draft: Draft, found: Found): void {
@@ -208,6 +213,9 @@ export function measure(note: Note): void {
   outOf(items, drafts);
   zeros(drafts, note);
   lettersAlone(drafts, items, note.context.units);
+  outsideBehind(drafts, items, note.context.units);
+  inThere(drafts, items, note.context.units);
+  minutesAfter(drafts, items);
   speeds(drafts, items);
   trips(drafts, items);
   gasTrain(drafts, items, note.context.units);
@@ -231,6 +239,7 @@ export function measure(note: Note): void {
   repeat(note, drafts);
   bothPlaces(drafts, items);
   carryAction(note, drafts);
+  ofNamedPart(drafts, note.context);
   infer(drafts, items, setting, note.context);
   share(drafts, items);
   for (const draft of placeless) draft.place = undefined;
@@ -239,6 +248,7 @@ export function measure(note: Note): void {
   airOrWater(drafts, items, note.context);
   guard(drafts, items, note.context.units);
   pulledTo(drafts, items, note.context);
+  twoUnits(drafts, items);
   question(note, drafts);
   for (const draft of drafts) draft.measuredAt = timeOf(note, drafts, draft);
   carryTest(note, drafts);

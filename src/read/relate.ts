@@ -89,6 +89,13 @@ function relationBehind(items: readonly Item[], index: number): Relation | undef
       onAll(items, index + 2))
   )
     return ">=";
+  // "7 lb and change"
+  if (
+    next.text === "and" &&
+    /^(?:change|some)$/.test(last?.text ?? "") &&
+    items[index + 3]?.kind !== itemKind.number
+  )
+    return "~";
   const tail =
     next.text === "or" ||
     next.text === "ish" ||

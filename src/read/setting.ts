@@ -187,6 +187,32 @@ function metres(items: readonly Item[], context: Context): boolean {
   );
 }
 
+/** How many bare figures or ohms stand in a row, nothing but commas and strokes between them. */
+function longestRow(items: readonly Item[]): number {
+  let row = 0;
+  let best = 0;
+  for (const item of items) {
+    if (item.kind === itemKind.number && (item.unit?.factor ?? 1) <= 1) row++;
+    else if (!/^(?:[,/&]|and|n)$/.test(item.text)) row = 0;
+    best = Math.max(best, row);
+  }
+  return best;
+}
+
+/** Ohms by themselves are anything's: a winding's where pins or a motor are named, in a row, or behind another winding. */
+function ofMotor(items: readonly Item[], last: string | undefined): boolean {
+  if (/^(?:winding|insulation)_resistance$/.test(last ?? "")) return true;
+  if (longestRow(items) >= 3) return true;
+  return items.some(
+    ({ kind, label, text }) =>
+      kind === itemKind.points ||
+      label?.thing === "compressor" ||
+      /^(?:motor|motors|comp|compressor|blower|fan|fans|leads?|legs?|pins?|phase|phases|wound|terminals?|uvw)$/.test(
+        text,
+      ),
+  );
+}
+
 /** Which tests the message, or else the one before it, is about. */
 export function settingOf(
   items: readonly Item[],
@@ -205,7 +231,9 @@ export function settingOf(
       (words.ground && (!volts || over || onlyTests)) ||
       (silent && (last === "insulation_resistance" || testAnnounced(context, last))),
     winding:
-      words.winding || (ohms && !words.resistance) || (silent && last === "winding_resistance"),
+      words.winding ||
+      (ohms && !words.resistance && ofMotor(items, last)) ||
+      (silent && last === "winding_resistance"),
     vacuum: words.vacuum || last === "vacuum",
     component: words.component,
     pipes:

@@ -25,6 +25,12 @@ function openIsReading(items: readonly Item[], i: number): boolean {
   // "ol after 4 s": the overload
   const timed = items[i + 2]?.unit?.dimension === "time" && before?.kind !== itemKind.points;
   if (item.text === "ol" && timed && /^(?:after|in|within)$/.test(next?.text ?? "")) return false;
+  // "was 11 ohms, now its open"
+  if (
+    before?.text === "its" &&
+    items.slice(0, i).some(({ unit }) => unit?.dimension === "resistance")
+  )
+    return true;
   // "139 then ol opens", "ol tripped": the overload, no reading
   if (item.text === "ol" && overloadActs.test(next?.text ?? "")) return false;
   if (item.text === "max" || item.text === "inf") return true;

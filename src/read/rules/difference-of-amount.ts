@@ -70,10 +70,11 @@ function offBy(items: readonly Item[], i: number): boolean {
 
 /** "all zones within 1 F of each other": how near they are, not where they stand. */
 function nearEachOther(items: readonly Item[], i: number): boolean {
-  const behind = [1, 2, 3].map((far) => textAt(items, i + far)).join(" ");
-  return (
-    textAt(items, i - 1) === "within" && /^of (?:each other|one another|the others?)/.test(behind)
-  );
+  if (items[i]?.unit?.dimension === "time") return false;
+  const before = textAt(items, i - 1);
+  if (before === "within") return true;
+  // "within half an amp", "within about 2 volts"
+  return /^(?:about|a|an|half|roughly)$/.test(before) && textAt(items, i - 2) === "within";
 }
 
 /** "was low 2lb", "up 60 microns": what it lacked, what it rose by. */
@@ -170,7 +171,8 @@ export const differences: Rule = {
         return;
       }
       if (freeNumber(item) && nearEachOther(items, i)) {
-        state(note, differences.name, [i - 1, i + 3], { kind: "note", about: "difference" });
+        const end = textAt(items, i + 1) === "of" && items[i + 2] !== undefined ? i + 3 : i + 1;
+        state(note, differences.name, [i - 1, end], { kind: "note", about: "difference" });
         return;
       }
       if (freeNumber(item) && howFast(note, item, i)) {

@@ -38,7 +38,10 @@ function thousandBtu(items: readonly Item[], i: number): boolean {
   );
 }
 
-const machines = /^(?:unit|system|rtu|ahu|machine|fan|blower|rooftop|handler|coil|doas|mau)$/;
+const machines =
+  /^(?:unit|system|rtu|ahu|machine|fan|blower|rooftop|handler|coil|doas|mau|split|multisplit|heat pump|heatpump|odu|idu|outdoor|outdoors|indoor|cassette|condenser|chiller)$/;
+/** What only a machine is called, so that no article is needed: "5 kW unit on a 16 A breaker". */
+const wholes = /^(?:unit|system|machine|split|rooftop|cassette|chiller|odu|multisplit)$/;
 
 /** "on a 4000 cfm unit", "a 10 kW machine": what it is called by. */
 function calledBy(items: readonly Item[], i: number): boolean {
@@ -46,6 +49,11 @@ function calledBy(items: readonly Item[], i: number): boolean {
   if (dimension !== "airflow" && dimension !== "power") return false;
   const before = items[i - 1];
   const article = before?.kind === itemKind.word && /^(?:a|an|new|this|that)$/.test(before.text);
+  const starts = before === undefined || before.kind === itemKind.line || before.text === ",";
+  const verb = /^(?:is|pulls|draws|takes|reads|now|running|load|total|:)$/.test(
+    textAt(items, i + 2),
+  );
+  if (dimension === "power" && starts && !verb && wholes.test(textAt(items, i + 1))) return true;
   return article && machines.test(textAt(items, i + 1));
 }
 
@@ -79,7 +87,7 @@ function others(note: Note, i: number, item: Item): boolean {
     state(note, SIZE, [i - 1, i + 1], { kind: "note", about: "size" });
     return true;
   }
-  if (item.unit === undefined && /^(?:m3|ft3|sqft|sf|cubic|m2)$/.test(space)) {
+  if (item.unit === undefined && /^(?:m3|ft3|sqft|sf|cubic|m2|mm2)$/.test(space)) {
     state(note, SIZE, [i, i + 2], { kind: "note", about: "size" });
     return true;
   }

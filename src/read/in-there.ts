@@ -1,0 +1,69 @@
+import type { UnitHabit } from "../model.ts";
+import type { Place } from "../vocabulary.ts";
+import type { Draft } from "./draft.ts";
+import { type Item, itemKind } from "./item.ts";
+import { unitCalled } from "./kinds.ts";
+import { role } from "./word.ts";
+
+/** Air that people or goods are in, F and Cel; common practice, no source. */
+const airs: Readonly<Record<UnitHabit, readonly [number, number]>> = { us: [35, 115], si: [5, 45] };
+
+const rooms =
+  /^(?:here|there|store|shop|lobby|office|offices|kitchen|dining|bar|classroom|gym|hall|hallway|house|building|bldg|space|room|server|lab|church|warehouse|showroom|area|bedroom|suite|salon)$/;
+const boxes = /^(?:box|cooler|freezer|walkin|case)$/;
+const days =
+  /^(?:monday|tuesday|wednesday|thursday|friday|saturday|sunday|mon|tues|wed|thurs|fri|sat|sun|yesterday)$/;
+
+/** "in there", "in the lobby", "inside" right behind item `index`: whose air is told. */
+function airBehind(items: readonly Item[], index: number): Place | undefined {
+  const [first, second, third] = [1, 2, 3].map((far) => items[index + far]?.text ?? "");
+  if (first === "inside" && !/^(?:the|it|of|panel)$/.test(second ?? "")) return "indoor_air";
+  if (first !== "in" && first !== "up") return undefined;
+  const name = /^(?:the|this|my|his|her|that)$/.test(second ?? "") ? third : second;
+  if (boxes.test(name ?? "")) return "box";
+  return rooms.test(name ?? "") ? "indoor_air" : undefined;
+}
+
+function isBare(draft: Draft, units: UnitHabit): boolean {
+  const { unit, named, hint, place, points, rating, subject, thing } = draft;
+  const free = [named, hint, place, points, rating, subject, thing].every(
+    (one) => one === undefined,
+  );
+  const degrees = unit === undefined || unit.dimension === "temperature";
+  const [low, high] = airs[units];
+  return free && degrees && !draft.over && !draft.same && draft.value >= low && draft.value <= high;
+}
+
+const told = /^(?:it|its|it's|is|was|hit|said|says|like|about|only|got|to|up|still|at|been|,)$/;
+
+function warm(draft: Draft, place: Place, units: UnitHabit): void {
+  draft.place = place;
+  draft.hint = "temperature";
+  draft.named = "temperature";
+  if (draft.unit !== undefined) return;
+  draft.unit = unitCalled(units === "us" ? "F" : "C");
+  draft.assumedUnit = true;
+}
+
+/** "was 84 in there saturday, its 77 now": what people say of the air around them. */
+export function inThere(drafts: readonly Draft[], items: readonly Item[], units: UnitHabit): void {
+  let last: Draft | undefined;
+  for (const draft of drafts) {
+    if (draft.gone || !isBare(draft, units)) continue;
+    if (items[draft.index]?.kind !== itemKind.number) continue;
+    const place = airBehind(items, draft.index);
+    const before = items[draft.index - 1];
+    const led = before === undefined || told.test(before.text) || (before.roles & role.is) !== 0;
+    if (place !== undefined && led) {
+      warm(draft, place, units);
+      const day = items.slice(draft.index + 1, draft.index + 6).some(({ text }) => days.test(text));
+      if (day && items[draft.index - 1]?.text !== "its") draft.earlier = true;
+      last = draft;
+      continue;
+    }
+    // "its 77 now"
+    const now = items[draft.index + 1]?.text === "now" || before?.text === "now";
+    if (last?.place !== undefined && now && Math.abs(last.value - draft.value) < 40)
+      warm(draft, last.place, units);
+  }
+}

@@ -1,0 +1,36 @@
+import type { UnitHabit } from "../model.ts";
+import type { Draft } from "./draft.ts";
+import type { Item } from "./item.ts";
+
+/** Air outside that one works in, F and Cel; common practice, no source. */
+const weather: Readonly<Record<UnitHabit, readonly [number, number]>> = {
+  us: [-20, 125],
+  si: [-30, 52],
+};
+
+/** "what should sh be for 95 out and 63 wb": behind "for" or "at" stands the weather, whatever is asked about. */
+export function outsideBehind(
+  drafts: readonly Draft[],
+  items: readonly Item[],
+  units: UnitHabit,
+): void {
+  drafts.forEach((draft, order) => {
+    if (draft.gone || (draft.named !== "superheat" && draft.named !== "subcooling")) return;
+    if (draft.unit !== undefined && draft.unit.dimension !== "temperature") return;
+    const led = /^(?:for|at|@|with|w|when)$/.test(items[draft.index - 1]?.text ?? "");
+    const out = /^(?:out|outside|outdoors|outdoor|ambient|amb|od|oat)$/.test(
+      items[draft.index + 1]?.text ?? "",
+    );
+    const [low, high] = weather[units];
+    if (!led || !out || draft.value < low || draft.value > high) return;
+    draft.named = "temperature";
+    draft.hint = "temperature";
+    draft.place = "outdoor_air";
+    draft.rating = undefined;
+    draft.before = draft.before.filter((index) => index > draft.index - 2);
+    // "95 out and 67 wb": the bulb is not outside for it
+    const next = drafts[order + 1];
+    if (next?.place === "outdoor_air" && next.named === "wet_bulb_temperature")
+      next.place = undefined;
+  });
+}
