@@ -68,7 +68,7 @@ function find(note: Note): readonly Seen[] {
     next = { status: "left_site", at: leftBehind(note) };
   const left = best === undefined ? leftPlace(note) : -1;
   if (left >= 0) return [{ status: "left_site", at: left }];
-  if (best === undefined && atUnit(note)) return [{ status: "on_site", at: 0 }];
+  if (best === undefined && (atUnit(note) || onRoof(note))) return [{ status: "on_site", at: 0 }];
   if (
     best === undefined &&
     note.items[0]?.text === "at" &&
@@ -77,7 +77,6 @@ function find(note: Note): readonly Seen[] {
     note.context.readings.length === 0
   )
     return [{ status: "on_site", at: 0 }];
-  if (best === undefined && onRoof(note)) return [{ status: "on_site", at: 0 }];
   const away = best === undefined ? minutesAway(note) : -1;
   if (away >= 0) return [{ status: "on_the_way", at: away }];
   if (best === undefined && hereFirst(note)) return [{ status: "on_site", at: 0 }];
