@@ -460,6 +460,34 @@ describe("threads and reactions", () => {
   });
 });
 
+describe("a doubted value", () => {
+  test("counts once its author gives the answer a thumb, whatever its skin; nobody else's thumb counts", async () => {
+    scene.server.room(south, everybody);
+    await scene.start();
+    scene.server.say(south, bram, text(opening));
+    await until("the job", said("Gull Wharf"));
+    const id = scene.server.say(south, bram, text("RTU-2 suction 1240 psi, R-410A"));
+    const answer = () =>
+      scene.posts(south).find(({ content }) => String(content["io.readback.key"]).includes(id));
+    await until("it is doubted", () => answer() !== undefined);
+    const doubted = () => readingsOf().filter((one) => one.doubtful === true).length;
+    expect(doubted()).toBe(1);
+    const thumb = {
+      "m.relates_to": {
+        rel_type: "m.annotation",
+        event_id: answer()?.event_id,
+        key: "\u{1F44D}\u{1F3FE}",
+      },
+    };
+    scene.server.say(south, tamsin, thumb, { type: "m.reaction" });
+    scene.server.say(south, tamsin, text("New job: Saltbox Lofts RTU-7, no cooling"));
+    await until("what she says next", said("Saltbox Lofts"));
+    expect(doubted()).toBe(1);
+    scene.server.say(south, bram, thumb, { type: "m.reaction" });
+    await until("it counts", () => doubted() === 0);
+  });
+});
+
 describe("encrypted rooms", () => {
   let peer: Peer;
   const members = [nia, me];

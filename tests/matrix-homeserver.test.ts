@@ -632,6 +632,23 @@ describe.skipIf(!here)("with a real homeserver and clients of other people", () 
     await start();
   }, 600_000);
 
+  test("an encrypted talk of two, as clients open it: heard, filed and answered there", async () => {
+    const talk = await nia.talkTo(accounts.readback.user);
+    const opening = await nia.send(talk, "New job: Heron Court RTU-6, no cooling");
+    await answered(talk, opening);
+    const id = await nia.send(talk, "suction 62 psi");
+    expect(await answered(talk, id)).toContain("62 psi");
+    const raw = (await allEvents(server, accounts.nia, talk)).filter(
+      ({ sender, type }) => sender === accounts.readback.user && type !== "m.room.member",
+    );
+    expect(new Set(raw.map(({ type }) => type))).toEqual(new Set(["m.room.encrypted"]));
+    expect(
+      show()
+        .find(({ site }) => site === "Heron Court")
+        ?.readings.map(({ message }) => message),
+    ).toEqual([id]);
+  }, 600_000);
+
   test("a check says what is right without sending anything, and a revoked token ends the program with its own status", async () => {
     expect(await bot.kill("SIGTERM")).toBe(0);
     const before = (await southEvents()).length;

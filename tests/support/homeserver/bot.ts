@@ -71,7 +71,7 @@ export function botProcess(folder: string, config: object): BotProcess {
       return gone;
     },
     ended: async () => {
-      await until(() => child?.exitCode !== null, 20_000, "the bot's end");
+      await until(() => child?.exitCode !== null, 120_000, "the bot's end");
       return child?.exitCode ?? null;
     },
     check: () =>

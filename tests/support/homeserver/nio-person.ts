@@ -19,6 +19,7 @@ const doneSchema = z.object({
   kind: z.literal("done"),
   n: z.number(),
   event: z.string().optional(),
+  room: z.string().optional(),
   error: z.string().optional(),
   devices: z.array(z.string()).optional(),
 });
@@ -37,6 +38,8 @@ export interface NioPerson {
     room: string,
     file: { readonly name: string; readonly type: string; readonly bytes: Uint8Array },
   ) => Promise<void>;
+  /** opens an encrypted talk of two, and gives its room once the other is there */
+  readonly talkTo: (user: string) => Promise<string>;
   readonly redact: (room: string, event: string) => Promise<void>;
   /** the next message goes out under a new key, which is shared first */
   readonly renewKey: (room: string) => Promise<void>;
@@ -82,7 +85,7 @@ export async function nioPerson(
     if (done.error !== undefined) throw new Error(done.error);
     return done;
   };
-  await until(() => ready, 30_000, "matrix-nio");
+  await until(() => ready, 120_000, "matrix-nio");
   return {
     user: account.user,
     seen,
@@ -103,6 +106,7 @@ export async function nioPerson(
         type,
         bytes: Buffer.from(bytes).toString("base64"),
       })),
+    talkTo: async (user) => z.string().parse((await ask({ do: "talk", with: user })).room),
     redact: async (room, event) => void (await ask({ do: "redact", room, event })),
     renewKey: async (room) => void (await ask({ do: "forget", room })),
     log,

@@ -6,7 +6,7 @@ messages, as the room's state asks; the client by itself does so every hundred.
 """
 import asyncio, base64, io, json, logging, os, sys
 from nio import AsyncClient, AsyncClientConfig, MegolmEvent, RoomMessage, RoomMessageText, RoomMessageNotice, UnknownEvent
-from nio import RoomSendResponse, InviteMemberEvent, RedactionEvent, RoomMessageFile, RoomMessageImage, RoomEncryptedFile, RoomEncryptedImage
+from nio import EnableEncryptionBuilder, RoomPreset, RoomSendResponse, InviteMemberEvent, RedactionEvent, RoomMessageFile, RoomMessageImage, RoomEncryptedFile, RoomEncryptedImage
 
 server, user, password, store = sys.argv[1:5]
 messages_a_key = int(sys.argv[5])
@@ -59,7 +59,7 @@ async def main():
             if what["do"] == "join":
                 await client.join(what["room"])
             elif what["do"] == "send":
-                for attempt in range(100):
+                for attempt in range(400):
                     try:
                         if client.should_query_keys:
                             await client.keys_query()
@@ -83,6 +83,12 @@ async def main():
                 sent = await client.room_send(what["room"], "m.room.message", content, tx_id=what["tx"],
                                               ignore_unverified_devices=True)
                 answer["event"] = sent.event_id
+            elif what["do"] == "talk":
+                made = await client.room_create(is_direct=True, invite=[what["with"]], preset=RoomPreset.trusted_private_chat,
+                                                initial_state=[EnableEncryptionBuilder().as_dict()])
+                answer["room"] = made.room_id
+                while what["with"] not in getattr(client.rooms.get(made.room_id), "users", {}) or client.rooms[made.room_id].invited_users:
+                    await asyncio.sleep(0.1)
             elif what["do"] == "forget":
                 client.invalidate_outbound_session(what["room"])
             elif what["do"] == "redact":

@@ -53,7 +53,7 @@ export async function sdkPerson(server: Homeserver, account: Account): Promise<S
           );
           return answer.event_id;
         } catch (error) {
-          if (tried > 60) throw error;
+          if (tried > 480) throw error;
           await new Promise((resolve) => setTimeout(resolve, 250));
         }
       }

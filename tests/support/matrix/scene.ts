@@ -131,7 +131,7 @@ export async function openScene(options: SceneOptions = {}): Promise<Scene> {
 }
 
 /** Asks until it holds. */
-export async function until(what: string, holds: () => boolean, mostMs = 10_000): Promise<void> {
+export async function until(what: string, holds: () => boolean, mostMs = 25_000): Promise<void> {
   const end = Date.now() + mostMs;
   while (!holds()) {
     if (Date.now() > end) throw new Error(`${what}: not within ${mostMs} ms`);
