@@ -7,12 +7,30 @@ export function factsFrom(whole: Case): EquipmentFacts {
     for (const one of note.statements)
       if (one.kind === "nameplate") facts = { ...facts, ...plate(one) };
     for (const one of note.readings)
-      if (one.rating !== undefined) facts = { ...facts, ...rating(one) };
+      if (one.rating !== undefined)
+        facts = { ...facts, ...rating(one), ...nominalAmps(one, facts) };
+    for (const one of note.statements)
+      if (one.kind === "note" && one.about === "supply") facts = { ...facts, ...calledBy(one) };
   }
   return facts;
 }
 
 const nothing: EquipmentFacts = {};
+
+/** "amps 7 of 19": the compressor's rated amps, where no plate gave them. */
+function nominalAmps(reading: Reading, facts: EquipmentFacts): EquipmentFacts {
+  const amps = reading.quantity === "current" && reading.rating === "nominal";
+  const own = reading.subject === undefined || /^comp/.test(reading.subject);
+  return amps && own && facts.rla_A === undefined && typeof reading.value === "number"
+    ? { rla_A: reading.value }
+    : nothing;
+}
+
+/** "on a 208 unit": the plate's volts; of two ("208/230") the office's word stands. */
+function calledBy(one: Extract<Statement, { kind: "note" }>): EquipmentFacts {
+  const volts = /^\s*(\d{3})\s*v?\s*$/i.exec(one.said)?.[1];
+  return volts === undefined ? nothing : { supply_V: Number(volts) };
+}
 
 function plate(statement: Statement): EquipmentFacts {
   if (statement.kind !== "nameplate") return nothing;

@@ -1,9 +1,11 @@
 import { alongLists } from "./along-lists.ts";
 import { announced } from "./announced.ts";
+import { belowMicron } from "./below-micron.ts";
 import { byCapacitor } from "./by-capacitor.ts";
 import { cableAlone } from "./cable-alone.ts";
 import { conditioned } from "./conditioned.ts";
 import type { Context } from "./context.ts";
+import { degreesOver } from "./degrees-over.ts";
 import type { Draft } from "./draft.ts";
 import { drains } from "./drains.ts";
 import { hashes } from "./gauge-letters.ts";
@@ -31,6 +33,7 @@ import {
 } from "./like-others.ts";
 import { nextPoint } from "./next-point.ts";
 import { onARated } from "./on-a-rated.ts";
+import { onASupply } from "./on-a-supply.ts";
 import { likeLeft, oilIsWarm, own } from "./own-words.ts";
 import { pairAgain } from "./pair-again.ts";
 import { pairVolts } from "./pair-volts.ts";
@@ -49,15 +52,19 @@ import {
   pinsBeforeGround,
 } from "./plausible.ts";
 import { poleDrops } from "./pole-drops.ts";
+import { pressureAtWarmth } from "./pressure-at-warmth.ts";
 import { fromContext, inOrder, thatLine } from "./recall.ts";
 import { between } from "./relate.ts";
 import { risingRows } from "./rising-rows.ts";
+import { rowNoBus } from "./row-no-bus.ts";
 import { peaksAndRuns, runsOn } from "./runs-on.ts";
 import { otherEnd, setAndActual } from "./set-actual.ts";
 import type { Setting } from "./settle.ts";
 import { alike, likeBefore, likeBehind, shapeOf, wordBefore } from "./shape.ts";
 import { startsDraw } from "./starts-draw.ts";
 import { subjectsBehind } from "./subject-behind.ts";
+import { systemHolds } from "./system-holds.ts";
+import { throughPart } from "./through-part.ts";
 import { underLoad } from "./under-load.ts";
 import { byVolts } from "./volts.ts";
 import { role } from "./word.ts";
@@ -192,6 +199,12 @@ export function infer(
   pipesAt(list, items, context);
   risingRows(list, items);
   cableAlone(list, items);
+  systemHolds(list, items);
+  degreesOver(list, items);
+  throughPart(list, items);
+  pressureAtWarmth(list, items);
+  belowMicron(list, items);
+  onASupply(list, items);
   rowAgain(list, items);
   pairsAgain(list);
   setAndActual(items, list, context.units);
@@ -243,6 +256,7 @@ export function infer(
   onTheOthers(list, items);
   alongShapes(list, items);
   hashes(list);
+  rowNoBus(list, items);
   list.forEach((draft, order) => {
     if (draft.unit === undefined && draft.quantity !== undefined) unitBefore(draft, list, order);
     scaleBeside(draft, list);

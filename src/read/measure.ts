@@ -48,6 +48,7 @@ import { switchSet } from "./switch-set.ts";
 import { trips } from "./trips.ts";
 import { twoUnits } from "./two-units.ts";
 import { type Found, isPegged, valuesOf } from "./values.ts";
+import { ofWarmDay } from "./warm-day.ts";
 
 function begin(note: Note, draft: Draft, found: Found): void {
   const item = note.items[draft.index];
@@ -106,6 +107,10 @@ function zeros(drafts: readonly Draft[], note: Note): void {
       next.subject ??= draft.subject;
       draft.gone = true;
     } else if (!placed) draft.gone = true;
+    const draws = note.items
+      .slice(Math.max(0, draft.index - 2), draft.index)
+      .some(({ text }) => /^(?:draws|pulls|carries|drawing|pulling|carrying)$/.test(text));
+    if (!draft.gone && draft.unit === undefined && draws) draft.unit = unitCalled("A");
     if (!draft.gone && draft.unit === undefined) {
       const volts = note.items.some(
         (item) => item.unit?.figure === "V" || item.label?.quantity === "voltage",
@@ -207,6 +212,7 @@ export function measure(note: Note): void {
     if (value !== undefined) begin(note, draft, value);
   });
   describe(drafts, items, note.plain);
+  ofWarmDay(drafts, items, note.plain);
   gaugesOfEach(items, drafts);
   approaches(items, drafts);
   markedThenRead(items, drafts);

@@ -6,6 +6,7 @@ const motors = /^(?:motor|fan|blower)$/;
 
 /** "pulls 4.9 on an 11 amp comp": what the machine is called by is its plate's, not what it draws. */
 export function onARated(list: readonly Draft[], items: readonly Item[]): void {
+  ofRating(list, items);
   for (const draft of list) {
     if (draft.unit?.figure !== "A" || draft.rating !== undefined || draft.points !== undefined)
       continue;
@@ -14,4 +15,17 @@ export function onARated(list: readonly Draft[], items: readonly Item[]): void {
     if (compressors.test(machine ?? "")) draft.rating = "RLA";
     else if (motors.test(machine ?? "")) draft.rating = "FLA";
   }
+}
+
+/** "amps 7 of 19": the second is the plate's. */
+function ofRating(list: readonly Draft[], items: readonly Item[]): void {
+  list.forEach((right, order) => {
+    const left = list[order - 1];
+    if (left?.unit?.figure !== "A" || left.rating !== undefined) return;
+    if (right.unit !== undefined && right.rating !== "nominal") return;
+    if (right.index !== left.index + 2 || items[left.index + 1]?.text !== "of") return;
+    if (right.points !== undefined || right.value < left.value) return;
+    right.unit = left.unit;
+    right.rating = "nominal";
+  });
 }

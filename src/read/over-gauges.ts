@@ -6,7 +6,7 @@ const gaugePsi = { from: 5, to: 700 } as const;
 
 /** Words beside which two figures, one over the other, are both sides' pressures. */
 const gasWords =
-  /^(?:psi|psig|suction|suct|head|pump|pumps|pumping|cool|cools|cooling|scroll|superheat|subcooling)$/;
+  /^(?:psi|psig|suction|suct|head|pump|pumps|pumping|cool|cools|cooling|scroll|superheat|subcooling|discharge|gauges|rotation)$/;
 
 function isGauge(draft: Draft): boolean {
   const { unit, named, points, action, value } = draft;

@@ -1,5 +1,6 @@
 import type { Span, Understood } from "../model.ts";
 import { statuses } from "../vocabulary.ts";
+import { ampsOfNext } from "./amps-of-next.ts";
 import { isStrongBreak } from "./breaks.ts";
 import type { Context } from "./context.ts";
 import { leftOver } from "./cover.ts";
@@ -13,6 +14,7 @@ import { applyRules, asides, remarks } from "./rules/list.ts";
 import { scan } from "./scan.ts";
 import { signIndex } from "./signs.ts";
 import type { Token } from "./token.ts";
+import { warmDay } from "./warm-day.ts";
 import { role } from "./word.ts";
 
 /** Points of the job's last readings: "one to three" means legs where legs were measured. */
@@ -67,6 +69,8 @@ function begin(text: string, context: Context): { note: Note; tokens: readonly T
   let heads = 0;
   for (const token of tokens) if (token.word !== undefined) heads |= token.word.rules;
   const items = itemsOf({ tokens, typed: text, items: [], family: familyOf(context), pairs: true });
+  warmDay(items);
+  ampsOfNext(items);
   isolated(items, context.readings[context.readings.length - 1]?.quantity);
   const note: Note = {
     text,

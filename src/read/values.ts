@@ -135,6 +135,12 @@ const missing: ReadonlySet<number> = new Set([
   5, 12, 15, 24, 115, 120, 208, 230, 240, 277, 460, 480, 575, 600,
 ]);
 
+/** "no 24 at R to C": a supply told by its figure alone, and where it is missing. */
+function isMissingAt(number: Item, joint: Item | undefined): boolean {
+  if (number.unit !== undefined || number.value < 24) return false;
+  return /^(?:at|on|across|between|from|coming|to|out)$/.test(joint?.text ?? "");
+}
+
 /** "no volts", "zero current", "nothing": what cannot be measured is a zero. */
 function zeroUnit(items: readonly Item[], i: number): string | undefined {
   const item = items[i];
@@ -156,7 +162,7 @@ function zeroUnit(items: readonly Item[], i: number): string | undefined {
       !asked &&
       next?.kind === itemKind.number &&
       missing.has(next.value) &&
-      next.unit?.figure === "V"
+      (next.unit?.figure === "V" || isMissingAt(next, items[at + 1]))
     ) {
       next.owner = "no <volts>";
       return "V";

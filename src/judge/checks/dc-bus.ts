@@ -186,7 +186,7 @@ function isRunning(reading: Reading, scene: Scene): boolean {
 
 /** It does not run, whatever else "sits". */
 const standing =
-  /\b(?:never|won'?t|does(?:n'?t| not)|not) (?:\w+ ){0,2}(?:starts?|runs?|running|turns?)\b|\bcomp(?:ressor)? (?:is |was )?(?:off|stopped)\b|\bidle\b/;
+  /\b(?:never|won'?t|does(?:n'?t| not)|not) (?:\w+ ){0,2}(?:starts?|runs?|running|turns?)\b|\bcomp(?:ressor)? (?:is |was )?(?:off|stopped)\b/;
 
 const briefs: Readonly<Record<string, string>> = {
   "bus:dead": "no bus",

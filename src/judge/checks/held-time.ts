@@ -26,10 +26,15 @@ const inFractions = /\b(half|quarter|tenth)(?: of)?(?: a)?(?: |-)?sec/;
 const inMilliseconds = /\b(\d+) ?(?:ms|milliseconds?)\b/;
 const atOnce = /\b(?:blink|instant(?:ly)?|split second|flash|cycles?)\b/;
 
+/** Without seconds: as long as something let it. */
+const tillItOpens =
+  /\b(?:till|until) (?:the |it |its )?(?:overload|internal|thermal|breaker|fuse|trips?|kicks?|drops?|goes|opens?|pops?)|\b(?:sits|stays|holds|hangs) (?:right )?there\b|\bthe whole time\b/;
+
 /** How long a start's current held, s: as read, else as the words after it say. */
 export function heldSeconds(reading: Reading, scene: Scene): number | undefined {
   if (reading.for_s !== undefined) return reading.for_s;
   const after = beside(scene, reading, [0, trail]).split(/[.;] /)[0] ?? "";
+  if (tillItOpens.test(after)) return Number.POSITIVE_INFINITY;
   const milliseconds = inMilliseconds.exec(after)?.[1];
   if (milliseconds !== undefined) return Number(milliseconds) / 1000;
   const fraction = inFractions.exec(after)?.[1];

@@ -30,6 +30,21 @@ export const toldControlRows: readonly ToldRow[] = [
   },
   {
     check: "control_voltage",
+    sign: "board:main_suspected",
+    words: [
+      /\b(?:eeprom|memory|checksum|watchdog|cpu|processor)\b.{0,12}\b(?:error|fault|fail\w*|code)\b.{0,16}\b(?:main|control|outdoor|indoor) board\b/,
+      /\b(?:main|control|outdoor|indoor) board\b.{0,24}\b(?:eeprom|memory|checksum|watchdog|cpu|processor)\b.{0,12}\b(?:error|fault|fail\w*|code)\b/,
+      /\b(?:board|pcb)\b.{0,12}\b(?:dead|dark|no lights?)\b.{0,30}\b(?:fuse (?:is |was )?(?:good|ok|fine)|2[0-9]{1,2} (?:v )?(?:on|at|into) it)/,
+    ],
+    unless: /\b(?:inverter|drive) (?:board|pcb)/,
+    mended: /\bboard\b/,
+    level: "bad",
+    about: "control board",
+    says: "The control board reports itself or stays dead though fed, as told: its plugs and what hangs on it, then the board",
+    brief: "the control board itself, as told",
+  },
+  {
+    check: "control_voltage",
     sign: "board:board_suspected",
     words: [
       /\b(?:eeprom|memory|checksum|watchdog|cpu|processor)\b.{0,12}\b(?:error|fault|fail\w*|code)\b/,

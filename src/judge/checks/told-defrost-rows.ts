@@ -11,6 +11,7 @@ export const toldDefrostRows: readonly ToldRow[] = [
       /\b(?:never|won'?t|does(?:n'?t| not)|not) (?:initiates?|go(?:es)? into (?:a )?defrost|call for (?:a )?defrost|start a defrost)\b/,
       /\b(?:no|last|skipped?|missed)\b.{0,12}\bdefrosts?\b.{0,16}\b(?:\d+|two|three|four|six|eight|ten|all|since)\b.{0,10}\b(?:h|hrs?|hours?|days?|night|morning|yesterday|weekend)\b/,
       /\bcoil (?:stat|sensor|thermostat|thermistor)\b.{0,24}\b(?:open|ol|reads? [4-9]\d)\b.{0,40}\b(?:ice|iced|frozen|2\d ?f|should close|below)\b/,
+      /\bdefrost (?:sensor|stat|thermistor|probe)\b.{0,24}\b(?:fell|off|loose|out of|hanging|not on)\b/,
       /\b(?:stuck|stays?|hung(?: up)?|stayed)\b.{0,8}\bin (?:a )?defrost\b/,
     ],
     unless:

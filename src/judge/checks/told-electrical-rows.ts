@@ -75,6 +75,20 @@ export const electricalToldRows: readonly ToldRow[] = [
   },
   {
     check: "capacitor",
+    sign: "capacitor:open",
+    words: [
+      /\b(?:ol|open|shorted|dead short|zero|0)\b.{0,10}\b(?:on|across) the (?:run |start |dual |fan |herm )?cap(?:acitor)?\b/,
+      /\b(?:run |start |dual |fan |herm )cap(?:acitor)?\b.{0,12}\b(?:is |reads |shows |tests )(?:ol|open|shorted|dead|nothing|zero)\b/,
+    ],
+    unless: /\bn'?t (?:open|shorted)|\bnot (?:open|shorted)|\bcap tube\b/,
+    mended: /\bcap/,
+    level: "bad",
+    about: "capacitor",
+    says: "The capacitor is told open or shorted: bled first, leads off, its microfarads against its label",
+    brief: "capacitor open or shorted, as told",
+  },
+  {
+    check: "capacitor",
     sign: "capacitor:good",
     words: [
       new RegExp(
@@ -135,7 +149,8 @@ export const electricalToldRows: readonly ToldRow[] = [
     sign: "contacts:contactor_not_pulling_in",
     words: [
       /\bcoil\b.{0,30}\b(?:nothing (?:moves|happens)|no movement)\b/,
-      /\bpush(?:ed|ing)? (?:it |the contactor )?in by hand\b.{0,24}\bruns?\b/,
+      /\bpush(?:ed|ing|es)? (?:it |the contactor |the plunger )?in by hand\b.{0,24}\bruns?\b/,
+      /\bcoil\b.{0,24}\b(?:only |just )?(?:buzz\w*|chatter\w*)\b/,
       /\b(?:contactor|plunger)\b.{0,30}\b(?:won'?t|does ?n'?t|did ?n'?t|not|never|fails to)\s(?:\w+\s)?(?:pull|clos|engag|com(?:e|ing) in|mak)/,
     ],
     unless: /\bno (?:call|24|voltage)|0(?:\.0)? ?v/,
@@ -177,7 +192,8 @@ export const electricalToldRows: readonly ToldRow[] = [
     words: [
       /\b(?:sensor|thermistor|probe|transducer)\b.{0,16}\b(?:unplugged|open(?:ed)?|shorted|broken|failed|bad|corroded|fell (?:off|out)|wire (?:off|broken))\b/,
     ],
-    unless: /\b(?:not|isn'?t|n'?t) (?:open|bad|shorted|unplugged)|checks? (?:good|fine|ok)/,
+    unless:
+      /\b(?:not|isn'?t|n'?t) (?:open|bad|shorted|unplugged)|checks? (?:good|fine|ok)|\bdefrost (?:sensor|thermistor|probe)/,
     mended: /\b(?:sensor|thermistor|probe|transducer)\b/,
     level: "bad",
     about: "sensor",
@@ -188,6 +204,7 @@ export const electricalToldRows: readonly ToldRow[] = [
     check: "sensor",
     sign: "sensor:off",
     words: [
+      /\b(?:sensor|probe|thermistor)\b.{0,12}\b(?:says|reads|shows|stuck at)\b.{0,30}\b(?:(?:my |the )?(?:gauges?|meter|thermometer|stick)\b.{0,10}\b(?:says?|reads?|shows?)|line is|pipe is|it'?s \d+|actual)\b/,
       /\b(?:board|controller|display|screen|transducer)\b.{0,8}\b(?:says|reads|shows|thinks|sees)\b.{0,40}\b(?:my|the|actual|real) (?:own )?(?:gauges?|meter|probe|thermometer|stick)\b.{0,16}(?:\b(?:says?|reads?|shows?|has|have|got|at)\b|\b\d)/,
       /\b(?:my|actual|real) (?:own )?(?:gauges?|meter|probe|thermometer|stick)\b.{0,30}\b(?:board|controller|display|screen|transducer)\b.{0,8}\b(?:says|reads|shows|thinks|sees)\b/,
       /\bsignal\b.{0,24}\b(?:does ?n'?t|never|won'?t|not) (?:move|change|budge)|\b(?:signal|reading)\b.{0,12}\b(?:stuck|frozen|pegged)\b/,

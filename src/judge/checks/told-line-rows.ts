@@ -25,9 +25,13 @@ export const toldLineRows: readonly ToldRow[] = [
     sign: "cable:cable_damaged",
     words: [
       /\b(?:splice|wire ?nuts?|junction box|j-?box|connector|terminals?)\b.{0,40}\b(?:green|corroded|rotted|wet|full of water|soaked|loose|broken|pulled out)\b/,
+      /\b(?:pair|comms?(?: \w+)?|data line|bus)\b.{0,20}\b(?:shorted|broken|cut|open|chewed|crossed|swapped|reversed)\b/,
+      /\bpolarity\b.{0,16}\b(?:swapped|reversed|wrong|backwards?|crossed)\b/,
+      /\bshield\b.{0,20}\b(?:not|n't|never|both ends|floating|cut)\b/,
+      /\bcomms?(?: wire| cable| pair)?\b.{0,24}\b(?:beside|alongside|next to|in with|same conduit)\b.{0,16}\b(?:power|line|feed|high volt)/,
       /\b(?:green|corroded|rotted|wet|loose|bad) (?:splice|wire ?nuts?|junction box|connector)\b/,
     ],
-    beside: comms,
+    beside: /\bcomms?\b|communicat|\bpair\b|\bnetwork\b|\btalks?\b|\banswers?\b/,
     mended: /\b(?:splice|wire|cable|pair|box|terminal)\b/,
     level: "bad",
     about: "cable",
@@ -40,6 +44,7 @@ export const toldLineRows: readonly ToldRow[] = [
     words: [
       /\b(?:one|1|a|middle|left|right|center|[abc]|l[123]) (?:pole|leg|phase|blade)\b.{0,40}\b(?:breaker|disconnect|fuse)\b.{0,40}\b(?:dead|open|0(?:\.0)? ?v?|nothing|no (?:output|voltage)|bad)\b/,
       /\b(?:breaker|disconnect)\b.{0,30}\b(?:one|middle|left|right|center|[abc]|l[123]) (?:pole|leg|blade)\b.{0,30}\b(?:dead|open|0(?:\.0)? ?v?|nothing|bad|burnt)\b/,
+      /\bl ?[123]\b.{0,12}\b(?:reads? |is |at |has )?(?:0|zero|dead|nothing)\b.{0,24}\b(?:to ground|at the (?:breaker|main|panel|disconnect))/,
       /\b(?:utility|transformer|pole|service)\b.{0,24}\b(?:lost|dropped|blew|missing)\b.{0,14}\b(?:a |one )?(?:phase|leg|cut-?out|fuse)\b/,
     ],
     unless: /\bcontactor\b|control|24 ?v|\bload wires? off/,

@@ -21,7 +21,7 @@ export const toldPartsRows: readonly ToldRow[] = [
     check: "bridge",
     sign: "swap:follows_drive",
     words: [
-      /\b(?:fault|trip|problem|code|it)\b.{0,12}\b(?:went|goes|moved|moves|followed|follows|travel\w*|came) (?:with |along with |over with )?(?:the )?(?:inverter |drive )?(?:board|drive|inverter|module)\b/,
+      /\b(?:fault|trip|problem|code|alarm|error|over ?current|lock ?out|it)\b.{0,12}\b(?:went|goes|moved|moves|followed|follows|travel\w*|came) (?:with |along with |over with )?(?:the )?(?:inverter |drive )?(?:board|drive|inverter|module)\b/,
     ],
     unless: /\b(?:not|n'?t|never) (?:follow|move|go)|stay\w* (?:with|on) the comp/,
     mended: /\b(?:board|drive|inverter|module)\b/,

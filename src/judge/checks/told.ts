@@ -8,7 +8,9 @@ import { toldAirRows } from "./told-air-rows.ts";
 import { toldControlRows } from "./told-control-rows.ts";
 import { toldDefrostRows } from "./told-defrost-rows.ts";
 import { electricalToldRows } from "./told-electrical-rows.ts";
+import { toldGasRows } from "./told-gas-rows.ts";
 import { toldLineRows } from "./told-line-rows.ts";
+import { toldMotorRows } from "./told-motor-rows.ts";
 import { toldPartsRows } from "./told-parts-rows.ts";
 import { type ToldRow, toldRows } from "./told-rows.ts";
 import { toldValveRows } from "./told-valve-rows.ts";
@@ -64,6 +66,8 @@ const rows: readonly ToldRow[] = [
   ...toldControlRows,
   ...toldPartsRows,
   ...toldLineRows,
+  ...toldMotorRows,
+  ...toldGasRows,
   ...toldValveRows,
   ...toldDefrostRows,
 ];

@@ -2,11 +2,11 @@ import type { Finding, Reading } from "../../model.ts";
 import { unbalancePercent } from "../../physics/unbalance.ts";
 import { digitErrorPercent } from "../../physics/winding.ts";
 import type { Check } from "../check.ts";
-import { clauseOf } from "../clause.ts";
 import { bySubject, hasPoint, numbersOf, ofQuantity, setsOf, unrepeated } from "../pick.ts";
 import type { Scene } from "../scene.ts";
 import { gist, listed, percentWords } from "../words.ts";
 import { isFanNote } from "./motor-currents.ts";
+import { isNoWinding } from "./no-winding.ts";
 import { shellWarmth } from "./shell-warmth.ts";
 import { singlePhaseWinding } from "./winding-single-phase.ts";
 
@@ -70,14 +70,8 @@ export const winding: Check = {
 
 function pairsIn(scene: Scene): Reading[] {
   return ofQuantity(scene.readings, "winding_resistance").filter(
-    (one) => !hasPoint(one, "ground") && !isOfCable(one, scene),
+    (one) => !hasPoint(one, "ground") && !isNoWinding(one, scene),
   );
-}
-
-/** What is read on a cable or at an indoor unit is no winding. */
-function isOfCable(one: Reading, scene: Scene): boolean {
-  const ofUnit = /^(?:unit|head|port|zone)\b/.test(one.subject ?? "");
-  return ofUnit || /\bcore to core|\bcomms?\b|\bthe (?:pair|cable)\b/.test(clauseOf(scene, one));
 }
 
 function judgeMotor(about: string, pairs: readonly Reading[], scene: Scene): Finding[] {

@@ -10,6 +10,7 @@ export const controlBoardFailed: Fault = {
     "control:no_output": 0.5,
     "board:board_burnt": 0.35,
     "board:board_suspected": 0.4,
+    "board:main_suspected": 0.5,
     "communication:pulled_down": 0.55,
     "communication:dead_part": 0.1,
     "network:communication_returns_unplugged": 0.4,

@@ -25,6 +25,8 @@ export const driveControlFailed: Fault = {
     "starting:will_not_start": 0.3,
     "starting:drive_faults_at_start": 0.2,
     "drive_code:fault_returns": 0.3,
+    "drive_code:control_fault": 0.45,
+    "board:main_suspected": 0.003,
     "communication:alive": 0.85,
     "supply:sound": 0.93,
     "well:runs_normally": 0.01,

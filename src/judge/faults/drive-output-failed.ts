@@ -35,6 +35,7 @@ export const driveOutputFailed: Fault = {
     "well:runs_normally": 0.01,
     "storm:struck_by_storm": 0.08,
     "drive_code:fault_returns": 0.25,
+    "drive_code:control_fault": 0.02,
   },
   proof: [
     {

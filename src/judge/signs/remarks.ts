@@ -42,7 +42,7 @@ const electricalRemarks: readonly SignGroup[] = [
   }),
   remark("bulged", { capacitor_bulged: 0.0097 }),
   remark("monitor", { phase_monitor_open: 0.0065, supply_part_failed: 0.0039 }),
-  remark("board", { board_burnt: 0.0052, board_suspected: 0.0195 }),
+  remark("board", { board_burnt: 0.0052, board_suspected: 0.0195, main_suspected: 0.006 }),
   remark("network", {
     communication_lost: 0.0195,
     communication_returns_unplugged: 0.0039,
@@ -78,7 +78,7 @@ const electricalRemarks: readonly SignGroup[] = [
   remark("safety", { safety_open: 0.026 }),
   remark("probe", { sensor_reads_wrong: 0.013 }),
   remark("cable", { cable_damaged: 0.0065 }),
-  remark("drive_code", { fault_returns: 0.039 }),
+  remark("drive_code", { fault_returns: 0.039, control_fault: 0.006 }),
 ];
 
 /** What is noticed in passing; a remark stands in one group. */

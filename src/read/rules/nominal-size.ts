@@ -4,7 +4,7 @@ import { role } from "../word.ts";
 import { freeNumber, textAt, wordBefore, wordBehind } from "./near.ts";
 import { belt, gauge, pipe } from "./pipe-and-wire.ts";
 import { heights, jugs, SIZE, tons } from "./size-words.ts";
-import { doubled, supply, takeSides, twoSupplies } from "./twin-size.ts";
+import { doubled, oneSupply, supply, takeSides, twoSupplies } from "./twin-size.ts";
 
 /** Nominal thousands of British thermal units an hour; common practice, no source. */
 const btus: ReadonlySet<number> = new Set([
@@ -268,6 +268,7 @@ export const nominalSizes: Rule = {
       if (
         supply(note, i, item) ||
         twoSupplies(note, i, item) ||
+        oneSupply(note, i, item) ||
         belt(note, i, item) ||
         takeSides(note, i) ||
         doubled(note, i, item) ||

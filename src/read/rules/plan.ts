@@ -52,7 +52,9 @@ export const plans: Rule = {
         plan = -1;
         whole = false;
       }
-      if ((item.roles & role.plan) !== 0 && item.owner === undefined) plan = i;
+      // "comp will not turn over, 112 A": what it does not do is no plan
+      const refuses = item.text === "will" && items[i + 1]?.text === "not";
+      if ((item.roles & role.plan) !== 0 && item.owner === undefined && !refuses) plan = i;
       if (
         /^(?:need|needs|order|ordering|needed|bring|grab)$/.test(item.text) &&
         item.label?.rating === undefined

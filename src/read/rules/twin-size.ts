@@ -73,6 +73,23 @@ export function twoSupplies(note: Note, i: number, item: Item): boolean {
   return true;
 }
 
+/** "179 178 180 on a 208 unit": what a machine or a service is called by. */
+export function oneSupply(note: Note, i: number, item: Item): boolean {
+  const { items } = note;
+  if (!supplies.has(item.value) || (item.unit !== undefined && item.unit.figure !== "V"))
+    return false;
+  if (!/^(?:an?|the|our|this)$/.test(textAt(items, i - 1))) return false;
+  if (!/^(?:on|for|with|off|from|is)$/.test(textAt(items, i - 2))) return false;
+  if (
+    !/^(?:unit|machine|supply|system|service|feed|nameplate|motor|comp|compressor)$/.test(
+      textAt(items, i + 1),
+    )
+  )
+    return false;
+  state(note, SIZE, [i, i + 1], { kind: "note", about: "supply" });
+  return true;
+}
+
 /** "it's a forty five five", "forty five five cap": a capacitor's two sizes without a joint, 45 and 5. */
 function spokenTwin(items: readonly Item[], i: number, item: Item): boolean {
   const small = Math.round((item.value % 1) * 10);

@@ -1,0 +1,44 @@
+import type { Draft } from "./draft.ts";
+import { type Item, itemKind } from "./item.ts";
+
+const liquidParts = /^(?:drier|dryer|strainer|solenoid|filter-drier|filterdrier)$/;
+const otherParts = /^(?:reversing|4|four|rev)$/;
+/** F or C of a pipe that is told without a unit. Common practice, no source. */
+const coldest = 20;
+const warmest = 200;
+
+function bare(draft: Draft): boolean {
+  const warm = draft.unit === undefined || draft.unit.dimension === "temperature";
+  return (
+    warm &&
+    draft.named === undefined &&
+    draft.points === undefined &&
+    draft.value >= coldest &&
+    draft.value < warmest
+  );
+}
+
+/** "drier 95 in 77 out", "reversing valve 40 in 61 out": the warmth of what goes into a part and comes out of it. */
+export function throughPart(list: readonly Draft[], items: readonly Item[]): void {
+  list.forEach((right, order) => {
+    const left = list[order - 1];
+    if (left === undefined || !bare(left) || !bare(right)) return;
+    if (items[left.index + 1]?.text !== "in" || items[right.index + 1]?.text !== "out") return;
+    if (right.index - left.index > 4) return;
+    const ahead = items.slice(0, left.index);
+    const liquid = ahead.some(({ text }) => liquidParts.test(text));
+    const valve = ahead.some(
+      ({ text, kind }, at) =>
+        kind !== itemKind.sign &&
+        otherParts.test(text) &&
+        ahead.slice(at, at + 4).some((one) => one.text.startsWith("valve")),
+    );
+    if (!liquid && !valve) return;
+    for (const draft of [left, right]) {
+      draft.named = "temperature";
+      draft.hint = "temperature";
+      draft.place = liquid ? "liquid" : undefined;
+      draft.action = undefined;
+    }
+  });
+}
