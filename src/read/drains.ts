@@ -20,7 +20,7 @@ export function drains(list: readonly Draft[], items: readonly Item[]): void {
     const labelled = between.some(({ label }) => label?.thing !== undefined);
     // "bus 640 at idle 622 at load"
     const behind = `${items[right.index + 1]?.text} ${items[right.index + 2]?.text}`;
-    const loaded = /^(?:at|under) (?:full )?load|^loaded\b/.test(behind);
+    const loaded = /^(?:at|under) (?:full )?load|^(?:loaded|running)\b/.test(behind);
     const timed =
       loaded || right.after !== undefined || between.some(({ roles }) => (roles & later) !== 0);
     if (labelled || !timed) return;
