@@ -69,7 +69,9 @@ function corrected(
   message: Message,
   note: { readonly readings: readonly Reading[]; readonly job: number | undefined },
 ): { readonly readings: readonly Reading[]; readonly replaces: readonly Replaces[] } {
-  const job = note.job === undefined ? undefined : jobAt(memory, note.job);
+  const known = note.job === undefined ? undefined : jobAt(memory, note.job);
+  const job =
+    known === undefined ? undefined : unsaid(known, message, entriesAt(memory, known.job));
   const instant = Date.parse(message.at);
   const replaces: Replaces[] = [];
   const taken = new Set<string>();
@@ -101,6 +103,20 @@ function corrected(
     return inherit(reading, was);
   });
   return { readings, replaces };
+}
+
+/**
+ * A job's readings as if a message had not been filed yet: read anew, or rewritten, it corrects what
+ * it corrected before, and never its own first reading.
+ */
+function unsaid(job: Job, { id, edits }: Message, entries: readonly Entry[]): Job {
+  const own = entries.filter(({ message }) => message === id || message === edits);
+  const places = new Set(own.map(({ place }) => `${job.job}.${place}`));
+  const readings = job.readings.map((reading): JobReading => {
+    const { replaced_by: by, ...rest } = reading;
+    return by !== undefined && places.has(by.split(".", 2).join(".")) ? rest : reading;
+  });
+  return places.size === 0 ? job : { ...job, readings };
 }
 
 /** An insulation value that comes when the clock asks was read when the clock asks. */
