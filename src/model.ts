@@ -440,6 +440,8 @@ export interface Machine {
     readonly who: string;
     readonly where?: string;
     readonly since: string;
+    /** a tag alone was told: it warns, it holds nothing */
+    readonly tag?: true;
   }[];
   readonly leads: "landed" | "lifted" | "unknown";
   readonly circuit: CircuitState | "unknown";

@@ -216,6 +216,7 @@ export type ObservationName = (typeof observations)[number];
 /** What was done. Those that change the machine's state carry it in the statement too. */
 export const actions = [
   "locked",
+  "tagged",
   "unlocked",
   "power_off",
   "power_on",
@@ -225,6 +226,7 @@ export const actions = [
   "jumper_on",
   "jumper_off",
   "recovered",
+  "pumped_down",
   "circuit_opened",
   "brazed",
   "repaired",

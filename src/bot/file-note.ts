@@ -22,6 +22,7 @@ import { readNote } from "./read-note.ts";
 import { jobAt } from "./rest.ts";
 import { answeredWeight, askedOfWeight } from "./second-weight.ts";
 import { spokenBy } from "./spoken-by.ts";
+import { isTalkTo } from "./talk-to.ts";
 import { undoFacts, undoneAt } from "./undo.ts";
 import { undoUndone } from "./undo-undone.ts";
 import { worldOf } from "./world.ts";
@@ -74,7 +75,8 @@ export function planNote(memory: Memory, sent: Message): Plan {
   if (found.kind !== "job") {
     // figures and nothing else are meant for a job, whatever they are
     const bare = message.role === "tech" && isBareFigures(message.text);
-    const files = bare || decided !== undefined || isWork(understood, message);
+    const talk = isTalkTo(memory, message, understood);
+    const files = bare || decided !== undefined || (isWork(understood, message) && !talk);
     return { understood, opened: false, drafts: [], ...(files ? { problem: found } : {}) };
   }
   if (isPromise(message.text, understood)) {
@@ -184,17 +186,6 @@ function planFiling(
     ),
   ];
   return { understood, job: drafts[0]?.job ?? job, opened: false, drafts };
-}
-
-/** "Kit, the surgery called again, how bad": who sits at a desk and speaks to somebody by name sees no machine. */
-function isTalkTo(memory: Memory, { role, text }: Message, understood: Understood): boolean {
-  const name = /^\s*@?([\p{L}]+)\s*[,:]/u.exec(text)?.[1]?.toLowerCase();
-  const isPerson =
-    name !== undefined && worldOf(memory).people.some((one) => one.toLowerCase() === name);
-  const seen = understood.statements.every(
-    ({ kind }) => kind === "observation" || kind === "note" || kind === "confirm",
-  );
-  return role !== "tech" && isPerson && seen && understood.readings.length === 0;
 }
 
 /** A remark with numbers that were all understood as something: a size, a model, a room. */

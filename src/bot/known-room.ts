@@ -1,5 +1,4 @@
-import type { Job, Span, Statement, Understood } from "../model.ts";
-import type { Registry } from "../record/registry.ts";
+import type { Span, Statement, Understood } from "../model.ts";
 
 /** Words that a room's number stands behind. */
 const inRoom = /\b(?:in|at|for|of|room|zone|suite|unit)\s+(?:room\s+)?$/i;
@@ -11,13 +10,8 @@ const inRoom = /\b(?:in|at|for|of|room|zone|suite|unit)\s+(?:room\s+)?$/i;
 export function withKnownRoom(
   understood: Understood,
   text: string,
-  known: { readonly job: Job; readonly registry: Registry },
+  rooms: ReadonlySet<string>,
 ): Understood {
-  const rooms = new Set(
-    known.registry.equipment
-      .filter(({ site }) => site !== undefined && site === known.job.site)
-      .flatMap(({ places }) => places ?? []),
-  );
   const isRoom = ([from, to]: Span): boolean =>
     rooms.has(text.slice(from, to).trim()) && inRoom.test(text.slice(0, from));
   const found = understood.unread_spans.filter(isRoom);

@@ -49,12 +49,18 @@ export function readNote(
       : withClockAnswer(memory, message, { job, understood: coded, context });
   const known = job === undefined ? undefined : jobAt(memory, job);
   if (known === undefined) return understood;
-  const roomed = withKnownRoom(understood, message.text, {
-    job: known,
-    registry: memory.registry,
-  });
+  const roomed = withKnownRoom(understood, message.text, roomsOf(memory, known.job));
   const named = withNamedOrder(withNamedDone(roomed, message.text, known), message.text, known);
   return withBackAgain(withDecision(named, message.text, known), message, known);
+}
+
+/** The rooms of the job's site that the office lists. */
+function roomsOf(memory: Memory, job: number): ReadonlySet<string> {
+  const site = jobAt(memory, job)?.site;
+  const here = memory.registry.equipment.filter(
+    (one) => one.site !== undefined && one.site === site,
+  );
+  return new Set(here.flatMap(({ places }) => places ?? []));
 }
 
 function contextOf(memory: Memory, job: number | undefined, at: string): Context {
@@ -68,7 +74,8 @@ function contextOf(memory: Memory, job: number | undefined, at: string): Context
     (known, { note, entry }) => follow(known, understoodOf(note, entry.text ?? "")),
     start,
   );
-  return atTime(context, at);
+  const rooms = roomsOf(memory, job);
+  return { ...atTime(context, at), ...(rooms.size === 0 ? {} : { rooms }) };
 }
 
 /** What a kept note understood, as the reader gave it. */

@@ -1,7 +1,7 @@
 import type { CaseNote } from "../model.ts";
 
 const inIt =
-  /\b(?:new|replacement) (one|comp\w*|motor|board|drive|inverter|module|cap\w*|contactor|sensor|txv) (?:is |was |went |goes |now )?in\b(?! (?:the |my )?(?:truck|van|box|shop|stock|transit|hand)|coming)/i;
+  /\b(?:new|spare|replacement) (?:\w+ ){0,2}?(one|comp\w*|motor|board|drive|inverter|module|cap\w*|contactor|sensor|txv) (?:is |was |went |goes |now )?in\b(?! (?:the |my )?(?:truck|van|box|shop|stock|transit|hand)|coming)/i;
 const old = /\bold (comp\w*|motor|board|drive|inverter|module|cap\w*|contactor|sensor|txv)\b/i;
 
 /** Where a note says that a new part is in; below 0 where it does not. */

@@ -4,6 +4,8 @@ import { isOfSwapTest, isSwapTest } from "./swap-test.ts";
 
 /** Words of a repair and the part that it mends; the first that fits counts. */
 const repairWords: readonly (readonly [words: RegExp, part: string])[] = [
+  // "coil sensor" is no coil
+  [/sensor|thermistor|probe|transducer/i, "sensor"],
   [/capacitor|\bcap\b/i, "capacitor"],
   [/contactor/i, "contactor"],
   [/belt/i, "belt"],
@@ -11,7 +13,6 @@ const repairWords: readonly (readonly [words: RegExp, part: string])[] = [
   [/filter(?!.*dri)/i, "filter"],
   [/coil|condenser|evaporator/i, "coil"],
   [/lug|terminal|connection|splice|wire nut|\bnut\b/i, "connection"],
-  [/sensor|thermistor|probe|transducer/i, "sensor"],
   [/^(?!.*(?:crankcase|belly|sump|drain|strip|duct)).*\b(?:heater|element)/i, "defrost"],
   [/defrost (?:timer|board|termination|relay)/i, "defrost"],
   [/transformer|fuse|24 ?v/i, "control"],

@@ -23,6 +23,8 @@ export interface Context {
   readonly open?: Understood["open"];
   /** the action in hand: "charging off the scale now" */
   readonly action?: "recovered" | "charged";
+  /** numbers and names of the rooms of the job's site, as the office lists them */
+  readonly rooms?: ReadonlySet<string>;
   /** the machine that was turned to without a value: "moving to circuit 2" */
   readonly machine?: string;
 }

@@ -9,6 +9,7 @@ import { numberStep } from "./number-items.ts";
 import { type Phrase, phraseAt, signsAt } from "./phrase.ts";
 import { numberRow } from "./point-row.ts";
 import { isMetal } from "./point-words.ts";
+import { namesRail, railAgain } from "./rail-again.ts";
 import { rowHead } from "./row-head.ts";
 import { countedAt, hashAt, nths, subjectAt } from "./subject-name.ts";
 import { testTold } from "./test-told.ts";
@@ -124,7 +125,7 @@ function plainItem(build: Building, token: Token, i: number): void {
 }
 
 function pointsItem(build: Building, i: number, token: Token): number {
-  const points = pointsAt(build, i);
+  const points = railAgain(build, i) ?? pointsAt(build, i);
   if (points === undefined) return 0;
   const kind = points.list.length === 0 ? itemKind.ground : itemKind.points;
   const item = newItem(kind, token.from, toOf(build, points.end), token.text);
@@ -162,6 +163,7 @@ function mayPoint(build: Building, i: number, token: Token): boolean {
     return (
       next.text === "the" ||
       next.text === "g" ||
+      namesRail(next.text) ||
       (next.word !== undefined && ((next.word.roles & role.ground) !== 0 || isMetal(next.text)))
     );
   }

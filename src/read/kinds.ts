@@ -55,3 +55,15 @@ export function fits(name: QuantityName, dimension: Dimension): boolean {
   const { dimensions } = quantityOf(name);
   return dimensions.includes(dimension);
 }
+
+/** "psi" and "psig" measure alike. */
+export function isSameUnit(one: string, other: string): boolean {
+  if (one === other) return true;
+  const [first, second] = [unitCalled(one), unitCalled(other)];
+  return (
+    first !== undefined &&
+    first.dimension === second?.dimension &&
+    first.factor === second.factor &&
+    (first.reference ?? "gauge") === (second.reference ?? "gauge")
+  );
+}

@@ -45,6 +45,7 @@ import { shareRows } from "./share-rows.ts";
 import { speeds } from "./speeds.ts";
 import { swings } from "./swings.ts";
 import { switchSet } from "./switch-set.ts";
+import { setFirst, testerFirst } from "./tester-first.ts";
 import { trips } from "./trips.ts";
 import { twoUnits } from "./two-units.ts";
 import { type Found, isPegged, valuesOf } from "./values.ts";
@@ -201,6 +202,7 @@ function timeOf(note: Note, drafts: readonly Draft[], draft: Draft): string | un
 /** All values of the message, read: what they are goes into `note.readings`, the rest is asked or unread. */
 export function measure(note: Note): void {
   const { items } = note;
+  const tester = testerFirst(items);
   const found = valuesOf(items);
   if (found.length === 0) return;
   const drafts = gather(
@@ -257,6 +259,7 @@ export function measure(note: Note): void {
   twoUnits(drafts, items);
   question(note, drafts);
   for (const draft of drafts) draft.measuredAt = timeOf(note, drafts, draft);
+  setFirst(tester, drafts);
   carryTest(note, drafts);
   carryPoints(drafts, note.context);
   carryPlace(drafts, items, note.context);

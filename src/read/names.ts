@@ -28,6 +28,7 @@ import {
 } from "./point-words.ts";
 import { railSigned } from "./rail-signed.ts";
 import { type Token, tokenKind } from "./token.ts";
+import { isVolts } from "./volts-to-ground.ts";
 import { role } from "./word.ts";
 
 /** Electrical points as said: a list of single points or pairs; empty for "to ground" alone. */
@@ -80,7 +81,7 @@ function firstPoint(build: Building, i: number): Point | undefined {
   const own = selfNamed(build, i);
   if (own !== undefined) return own;
   const letter = letterPoint(build, i);
-  if (letter === undefined || endsTerminals(build, i)) return undefined;
+  if (letter === undefined || endsTerminals(build, i) || isVolts(build, i)) return undefined;
   const longer = (phraseAt(build.tokens, i)?.end ?? 0) > i + 1 && letter.end === i + 1;
   if (longer && !amongPins(build, i)) return undefined;
   const token = build.tokens[i];

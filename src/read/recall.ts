@@ -2,7 +2,7 @@ import type { Reading } from "../model.ts";
 import type { Context } from "./context.ts";
 import type { Draft } from "./draft.ts";
 import type { Item } from "./item.ts";
-import { unitCalled } from "./kinds.ts";
+import { isSameUnit, unitCalled } from "./kinds.ts";
 import { role } from "./word.ts";
 
 function isPair(points: readonly string[] | undefined): boolean {
@@ -47,7 +47,7 @@ function unitFor(draft: Draft, like: Reading, context: Context): string | undefi
   if (units.size < 2) return last;
   for (const [unit, reading] of units) {
     const other = ratio(draft.value, reading);
-    if (unit !== last && other > 1 / 3 && other < 3) return undefined;
+    if (!isSameUnit(unit, last) && other > 1 / 3 && other < 3) return undefined;
   }
   return last;
 }
@@ -202,6 +202,9 @@ function placedLike(draft: Draft, first: Reading, context: Context): Reading | u
     const far = ratio(draft.value, reading);
     return far > 0.6 && far < 1.67;
   });
+  // "still 250" behind 250 psi of nitrogen, whatever the head was before
+  const same = near.filter((reading) => Math.abs(ratio(draft.value, reading) - 1) < 0.005);
+  if (same.length === 1 && same[0] === context.readings.at(-1)) return same[0];
   return near.length === 1 ? near[0] : undefined;
 }
 

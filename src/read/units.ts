@@ -18,6 +18,7 @@ import {
   statAhead,
   thousandsOf,
 } from "./unit-or-word.ts";
+import { isVolts } from "./volts-to-ground.ts";
 
 /** A unit behind a number, with what a smaller unit adds: "7 lb 2 oz" is 7 + 2/16 lb. */
 export interface UnitSaid {
@@ -70,7 +71,7 @@ function standsApart(build: Building, token: Token, i: number): boolean {
   if (spacedPair(build.tokens, i)) return false;
   // "19 K to ground": no point is called K or M
   const end = next?.text === "to" && !/^[km]$/.test(token.text) ? build.tokens[i + 2] : undefined;
-  if (/^[a-gnrsuvw]$|^g/.test(end?.text ?? "")) return false;
+  if (/^[a-gnrsuvw]$|^g/.test(end?.text ?? "") && !isVolts(build, i)) return false;
   if (
     token.text === "v" &&
     endsThought(next) &&

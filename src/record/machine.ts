@@ -78,6 +78,14 @@ function afterStatement(
     );
     next = { ...next, locks, power: locks.length > 0 ? next.power : "off" };
   }
+  if (statement.action === "tagged") {
+    const tag = { who, since: at, tag: true } as const;
+    next = {
+      ...next,
+      power: offOr(next),
+      locks: withLock(next.locks, tag, placeOf(statement.what)),
+    };
+  }
   if (statement.action === "power_off") next = { ...next, power: offOr(next) };
   if (statement.action === "power_on" || statement.action === "started") {
     next = { ...next, power: "live", locks: withoutOwn(next.locks, who, placeOf(statement.what)) };
@@ -106,7 +114,12 @@ function withLock(locks: readonly Lock[], lock: Lock, where: string | undefined)
   );
   if (own === undefined) return [...locks, where === undefined ? lock : { ...lock, where }];
   const place = own.where ?? where;
-  return locks.map((old) => (old === own && place !== undefined ? { ...own, where: place } : old));
+  // a lock behind a tag is more than the tag
+  const { tag, ...bare } = own;
+  const kept = lock.tag === true && tag === true ? own : bare;
+  return locks.map((old) =>
+    old === own ? { ...kept, ...(place === undefined ? {} : { where: place }) } : old,
+  );
 }
 
 /** Who powers up has taken his own lock off, of the place that he names; another's lock hangs on. */
@@ -154,7 +167,7 @@ function afterReadings(machine: Machine, readings: readonly JobReading[]): Machi
   else if (readings.some((reading) => reading.quantity === "current" && value(reading) > 0.5)) {
     next = { ...next, power: "live" };
   } else if (
-    readings.some((reading) => reading.quantity === "voltage" && value(reading) > 50) &&
+    readings.some((reading) => value(reading) > 50 && isLive(reading, next)) &&
     next.power !== "locked" &&
     next.power !== "proven_dead"
   ) {
@@ -173,6 +186,12 @@ function afterReadings(machine: Machine, readings: readonly JobReading[]): Machi
     }
   }
   return next;
+}
+
+/** With the power off the line side and a bus that drains have their volts all the same. */
+function isLive(reading: JobReading, { power }: Machine): boolean {
+  const before = reading.at === "supply" || reading.at === "dc_bus";
+  return reading.quantity === "voltage" && !(power === "off" && before);
 }
 
 /** A known live source, then dead at the work, then the live source again, in one message. */

@@ -25,7 +25,7 @@ export function foldParts(statements: readonly JobStatement[]): readonly JobPart
     const said = partSaid(statement);
     // what the utility replaced is no part of the job
     if (said === undefined || (said.state === "fitted" && byOthers.has(message))) continue;
-    const known = rows.find((row) => isSamePart(row, said));
+    const known = rows.find((row) => isSamePart(row, said)) ?? waitingAs(rows, said);
     const number = said.number ?? known?.number;
     const name = said.part === "" ? (known?.part ?? "part") : (known?.part ?? said.part);
     const row: JobPart = {
@@ -46,6 +46,18 @@ export function foldParts(statements: readonly JobStatement[]): readonly JobPart
     else if (isTold(row, said)) rows[again] = { ...rows[again], ...row };
   }
   return rows;
+}
+
+/** "New motor in" where a condenser fan motor was asked for: the one part that waits under a fuller name. */
+function waitingAs(rows: readonly JobPart[], said: Said): JobPart | undefined {
+  if (said.part === "") return undefined;
+  const own = ` ${singular(said.part)}`;
+  const [only, ...others] = waitedFor(rows).filter((row) => {
+    const name = ` ${singular(row.part)}`;
+    const unlike = row.number !== undefined && said.number !== undefined;
+    return !unlike && (name.endsWith(own) || own.endsWith(name));
+  });
+  return others.length === 0 ? only : undefined;
 }
 
 /** A later mention that says more of the part than its name. */

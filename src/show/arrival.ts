@@ -3,7 +3,7 @@ import { thingsToBring } from "./answers/bring.ts";
 import { dayAndMonth } from "./days.ts";
 import { localTime } from "./local-time.ts";
 import { lastDone } from "./past.ts";
-import { listed, personsOwn, sentence } from "./wording.ts";
+import { listed, ownLock, sentence } from "./wording.ts";
 
 /** What helps before the van stops: way in, hazards, what was found last, what to take along. Said once. */
 export function arrivalLines(input: ReplyInput, job: Job): readonly string[] {
@@ -33,7 +33,7 @@ function firstTime(input: ReplyInput, job: Job): boolean {
 
 function hazards(input: ReplyInput, job: Job): string {
   const { machine } = job;
-  const locks = machine.locks.map((l) => `${personsOwn(l.who, input.names)} lock is on`);
+  const locks = machine.locks.map((l) => `${ownLock(l, input.names)} hangs there`);
   const gas = machine.circuit === "nitrogen" ? ["nitrogen in the circuit"] : [];
   const bypasses = machine.bypasses.map((b) => `${b.what} bypassed`);
   const all = [...bypasses, ...gas, ...locks];

@@ -64,7 +64,12 @@ function extras(job: Job, scene: Scene): readonly string[] {
     partsAreIn(job) ? "ready: send somebody" : "",
     ...dueParts(job),
     productLine(job, scene),
-    ...new Set(job.machine.locks.map((lock) => `locked by ${personName(lock.who, scene.names)}`)),
+    ...new Set(
+      job.machine.locks.map(
+        (lock) =>
+          `${lock.tag === true ? "tagged" : "locked"} by ${personName(lock.who, scene.names)}`,
+      ),
+    ),
     ...job.clocks.slice(0, 1).map((clock) => clockLine(clock.due, scene)),
   ].filter((line) => line !== "");
 }

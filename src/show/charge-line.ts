@@ -32,7 +32,12 @@ export function chargeLine(input: ReplyInput): string {
     : "";
 }
 
+/** Under vacuum, and not only the part between the receiver and the pump. */
 function wasEmptied(job: Job): boolean {
+  const keptIn = job.statements.some(
+    ({ statement }) => statement.kind === "action" && statement.action === "pumped_down",
+  );
+  if (keptIn) return false;
   return job.readings.some(
     ({ quantity, replaced_by, undone, deleted }) =>
       quantity === "vacuum" && replaced_by === undefined && undone !== true && deleted !== true,

@@ -6,7 +6,7 @@ import {
   clipped,
   jobName,
   listed,
-  personsOwn,
+  ownLock,
   sentence,
   sentenceCase,
   statusWords,
@@ -42,7 +42,7 @@ const leaving = new Set<Status>(["left_site", "waiting_for_parts", "done"]);
 /** Locks, gas, open circuits and bypasses that stay at the machine when someone leaves it. */
 export function leftBehind(input: ReplyInput, status: Status, machine: Machine): readonly string[] {
   if (!leaving.has(status)) return [];
-  const locks = machine.locks.map((l) => `${personsOwn(l.who, input.names)} lock`);
+  const locks = machine.locks.map((l) => ownLock(l, input.names));
   const bypasses = machine.bypasses.map((b) => `bypass of ${b.what}`);
   return [...new Set([...bypasses, ...circuitLeft(machine), ...locks])];
 }

@@ -1,4 +1,6 @@
 import type { CheckName } from "../vocabulary.ts";
+import { wordsOfCheck } from "./check-words.ts";
+import { sentenceCase } from "./wording.ts";
 
 /** How a check is done, for someone who does it the first time. One line each, six in all. */
 export interface HowTo {
@@ -292,5 +294,7 @@ export const howTo: Readonly<Record<CheckName, HowTo>> = {
 /** The six lines of a check. */
 export function howToLines(check: CheckName): readonly string[] {
   const { where, meter, caution, good, source, send } = howTo[check];
-  return [where, meter, caution, `Good: ${good}`, `Source: ${source}`, send];
+  // whoever asked for another check sees at once which one this is
+  const name = sentenceCase(wordsOfCheck(check).name);
+  return [`${name}: ${where}`, meter, caution, `Good: ${good}`, `Source: ${source}`, send];
 }

@@ -46,6 +46,9 @@ function lockWords(
     const places = locks.flatMap(({ who: owner, where }) =>
       owner !== who || where === undefined || noPlace.test(where) ? [] : [where],
     );
-    return [`locked by ${personName(who, names)}`, ...new Set(places)].join(", ");
+    const tag = locks.every((lock) => lock.who !== who || lock.tag === true);
+    return [`${tag ? "tagged" : "locked"} by ${personName(who, names)}`, ...new Set(places)].join(
+      ", ",
+    );
   });
 }

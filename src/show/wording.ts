@@ -1,4 +1,4 @@
-import type { Job, Level, Suspect } from "../model.ts";
+import type { Job, Level, Machine, Suspect } from "../model.ts";
 import type { FaultName, Status } from "../vocabulary.ts";
 
 /** The four verdicts, and the only words that give one. */
@@ -31,6 +31,15 @@ export function personName(id: string, names: Readonly<Record<string, string>>):
 export function personsOwn(id: string, names: Readonly<Record<string, string>>): string {
   const name = personName(id, names);
   return name === "You" ? "your" : `${name}'s`;
+}
+
+/** "Bram's lock"; where no more than a tag was told, "Bram's tag, no lock told". */
+export function ownLock(
+  lock: Machine["locks"][number],
+  names: Readonly<Record<string, string>>,
+): string {
+  const own = personsOwn(lock.who, names);
+  return lock.tag === true ? `${own} tag, no lock told` : `${own} lock`;
 }
 
 /** Whether two tags name one unit however they were typed: "rtu2", "RTU 2", "RTU-2". */

@@ -1,6 +1,10 @@
 import type { CautionRule } from "../caution.ts";
 import { nearest, said } from "./fits.ts";
 
+/** "Dead" of a circuit; a dead fan is one that does not turn. */
+const deadCircuit =
+  /(?<!\b(?:fans?|motors?|blowers?|comps?|compressors?|pumps?|units?|heaters?|stats?|thermostats?|displays?|boards?|legs?|one|two|is|are|both)(?: \d)? )\bdead\b/;
+
 export const testBeforeTouch: CautionRule = {
   id: "test_before_touch",
   severity: "danger",
@@ -16,6 +20,7 @@ export const testBeforeTouch: CautionRule = {
         ),
       ],
       [2, said(scene, /diode/)],
-      [1, said(scene, /\bohms?\b|meg(?:ged|ger|s|ohm)?\b|leads off|\bdead\b/)],
+      [1, said(scene, /\bohms?\b|meg(?:ged|ger|s|ohm)?\b|leads off/)],
+      [1, said(scene, deadCircuit)],
     ),
 };

@@ -67,7 +67,8 @@ export const charge: Check = {
 function recovered(scene: Scene, figures: Figures): Finding[] {
   const plateKg = scene.facts.charge_kg;
   const { inKg, outKg } = sumsOf(scene);
-  if (plateKg === undefined || outKg <= 0) return [];
+  // what stayed in the receiver was not weighed
+  if (plateKg === undefined || outKg <= 0 || isPumpedDown(scene)) return [];
   const share = outKg / plateKg;
   const outcome = share < right.from ? "short" : share > right.to ? "over" : "right";
   const percent = Math.round(share * 100);
@@ -98,6 +99,7 @@ function putIn(scene: Scene, figures: Figures): Finding[] {
   const plateKg = scene.facts.charge_kg;
   const { inKg, outKg } = sumsOf(scene);
   if (plateKg === undefined || inKg <= 0 || outKg <= 0) return [];
+  if (isPumpedDown(scene)) return [putBack({ inKg, outKg, plateKg }, figures)];
   const over = inKg - plateKg;
   const fits = Math.abs(over) <= inTolerance * plateKg;
   const lines = (scene.facts.line_set?.length ?? 0) > 0;
@@ -118,6 +120,34 @@ function putIn(scene: Scene, figures: Figures): Finding[] {
       source: "plate; 5 percent common practice, no source",
     },
   ];
+}
+
+/** The charge was pumped into the receiver and stayed: only what came out can be weighed back. */
+function isPumpedDown(scene: Scene): boolean {
+  return scene.done.some(({ action }) => action === "pumped_down");
+}
+
+/** What went back into a part that was pumped down, against what came out of it. */
+function putBack(
+  kg: { readonly inKg: number; readonly outKg: number; readonly plateKg: number },
+  figures: Figures,
+): Finding {
+  const more = kg.inKg - kg.outKg;
+  const fits = Math.abs(more) <= inTolerance * kg.outKg;
+  const [went, came] = [figures.mass(kg.inKg), figures.mass(kg.outKg)];
+  const words = fits
+    ? "as much as came out; the rest stayed pumped down"
+    : `${figures.mass(Math.abs(more))} ${more > 0 ? "more" : "less"} than came out, and the rest stayed pumped down`;
+  return {
+    about: "system",
+    check: "charge",
+    level: fits || kg.inKg < kg.outKg ? "good" : "watch",
+    says: `${went} in, ${came} out: ${words}`,
+    brief: `${went} in, ${came} out`,
+    values: { charged_kg: kg.inKg },
+    basis: "balance of weights",
+    source: "balance of weights; 5 percent common practice, no source",
+  };
 }
 
 /** The recovery cylinder's limit, where its water capacity was said. */

@@ -104,10 +104,15 @@ export function isFanNote(scene: Scene, reading: Reading): boolean {
   const note = noteOf(scene, reading);
   if (note?.readings.some((one) => one.rating === "FLA")) return true;
   const words = (note?.text ?? "").toLowerCase();
+  // "belt changed, motor 5.2 5.1 5.3 A", "spare motor in, 0.9 A"
+  if (fitsFan.test(words) && !/\bcomp/.test(words)) return true;
   if (/\bcomp|\bboth\b|line|legs?\b|runs|rla/.test(words)) return false;
   if (/\b(?:fan|blower)\b/.test(words)) return true;
   return /\bmotor\b/.test(words) && note !== undefined && followsFan(scene, note);
 }
+
+const fitsFan =
+  /\b(?:new|spare|replacement) (?:\w+ ){0,2}(?:motor|belt|blower|wheel|sheave)\b|\b(?:motor|belt|blower|wheel|sheave)s? (?:is |was )?(?:changed|replaced|swapped|in|on)\b/;
 
 /** "motor unplugged" after a note that spoke last of a fan. */
 function followsFan(scene: Scene, note: CaseNote): boolean {

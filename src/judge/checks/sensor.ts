@@ -24,6 +24,7 @@ export const sensor: Check = {
   signs: ["sensor:sound", "sensor:open", "sensor:off", "sensor:no_signal"],
   judge: (scene) => [
     ...(sistersFinding(scene) ??
+      likeSensor(scene) ??
       ofQuantity(scene.readings, "resistance")
         .filter((one) => sensorWords.test(wordsNear(scene, one)))
         .map((one) => resistanceFinding(one, scene))),
@@ -68,6 +69,46 @@ function sistersFinding(scene: Scene): Finding[] | undefined {
 
 const twins =
   /\b(?:(?:the )?others?\b.{0,40}\b(?:read|reads|are|is|both|all|at)\b|twin|sister|its mate|same (?:temp|shell|room|air|heat))/i;
+
+/** Times by which sensors of one kind differ where each was read in a message of its own. Common practice, no source. */
+const apart = 2;
+const like =
+  /\b(?:same (?:\w+ )?(?:sensor|thermistor|probe)|(?:twin|sister|its mate)|(?:one|sensor|thermistor|probe) (?:in|of|from|next door)\b)/i;
+const renewed =
+  /\b(?:new|spare|replacement) (?:\w+ ){0,2}(?:sensor|thermistor|probe)\b|\b(?:sensor|thermistor|probe) (?:was |is )?(?:replaced|changed|swapped)\b/i;
+
+/** "Coil sensor 31.5k", then "same sensor in 12 is 10.6k" or "new sensor in, 10.4k": the first was off. */
+function likeSensor(scene: Scene): Finding[] | undefined {
+  const read = ofQuantity(scene.readings, "resistance").filter((one) => one.rating === undefined);
+  const first = read.find((one) => sensorWords.test(wordsNear(scene, one)));
+  const ohm = first === undefined ? undefined : numberOf(first);
+  if (first === undefined || ohm === undefined || ohm < shortedOhm) return undefined;
+  const later = read.slice(read.indexOf(first) + 1).flatMap((one) => {
+    const [note, other] = [noteOf(scene, one), numberOf(one)];
+    if (note === noteOf(scene, first) || other === undefined || other < shortedOhm) return [];
+    const text = note?.text ?? "";
+    return renewed.test(text) || like.test(text) ? [{ other, fresh: renewed.test(text) }] : [];
+  });
+  const odd = later.filter(({ other }) => Math.max(ohm / other, other / ohm) > apart);
+  const [one] = odd;
+  if (one === undefined) return undefined;
+  const after = odd.find(({ fresh }) => fresh);
+  return after === undefined
+    ? [
+        found(
+          "bad",
+          `${ohmWords(ohm)} where a like sensor reads ${ohmWords(one.other)}: one of them is off, or its plug`,
+          "sensor:off",
+        ),
+      ]
+    : [
+        found(
+          "good",
+          `The new sensor reads ${ohmWords(after.other)}, the old one read ${ohmWords(ohm)}`,
+          "sensor:off",
+        ),
+      ];
+}
 
 function resistanceFinding(reading: Reading, scene: Scene): Finding {
   if (reading.over_range === true) return found("bad", "The sensor reads open", "sensor:open");

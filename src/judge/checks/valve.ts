@@ -74,9 +74,20 @@ function acrossPart(liquids: readonly Reading[], scene: Scene): number | undefin
 function alongLine(liquids: readonly Reading[], scene: Scene): number | undefined {
   const after = liquids.findLast((one) => passed.test(clauseOf(scene, one)));
   const before = liquids.findLast((one) => !passed.test(clauseOf(scene, one)));
-  const afterCel = after === undefined ? undefined : numberOf(after);
-  const beforeCel = before === undefined ? undefined : numberOf(before);
+  if (after === undefined || before === undefined) return undefined;
+  // what was read at the old drier says nothing of the new one
+  if (isSinceFitting(scene, after) !== isSinceFitting(scene, before)) return undefined;
+  const [afterCel, beforeCel] = [numberOf(after), numberOf(before)];
   return afterCel === undefined || beforeCel === undefined ? undefined : beforeCel - afterCel;
+}
+
+/** Read once a part was fitted, in its message or later. */
+function isSinceFitting(scene: Scene, reading: Reading): boolean {
+  const fitted = scene.notes.findLastIndex(({ statements }) =>
+    statements.some((one) => one.kind === "part" && one.state === "fitted"),
+  );
+  const note = noteOf(scene, reading);
+  return fitted >= 0 && note !== undefined && scene.notes.indexOf(note) >= fitted;
 }
 
 function saidDrop(scene: Scene): number | undefined {

@@ -59,7 +59,10 @@ export const winding: Check = {
   judge: (scene) =>
     unrepeated(
       bySubject(pairsIn(scene), "compressor").flatMap(([named, pairs]) => {
-        const ofFan = pairs.every((one) => one.subject === undefined && isFanNote(scene, one));
+        // "HP-5 outdoor fan motor: run to common OL": the tag names the unit, the words the motor
+        const ofFan = pairs.every(
+          (one) => !/comp|circuit|fan/i.test(one.subject ?? "") && isFanNote(scene, one),
+        );
         const about = ofFan ? "fan" : named;
         const sets = setsOf(scene.notes, pairs);
         const findings = sets.flatMap((set) => judgeMotor(about, set, scene));

@@ -59,7 +59,10 @@ function whatOf(note: Note, i: number): string | undefined {
   const { items } = note;
   let from = i + 1;
   while (from < items.length && (items[from]?.from ?? 0) < (items[i]?.signsTo ?? 0)) from++;
+  const first = from;
   while (from < items.length && ((items[from]?.roles ?? 0) & role.article) !== 0) from++;
+  // "washed it head's down": what it was is not said again
+  if (items.slice(first, from).some(({ text }) => /^(?:it|them|em)$/.test(text))) return undefined;
   let to = from;
   while (
     to < from + 4 &&
@@ -190,6 +193,9 @@ function meant(note: Note, i: number, row: ActionWords): boolean {
       items.some(({ text }) => ways.test(text)) ||
       wayBehind(items, i))
   )
+    return false;
+  // "wet vac on the drain"
+  if (row.action === "vacuum_started" && /^(?:wet|shop)$/.test(items[i - 1]?.text ?? ""))
     return false;
   // "pulled the lock on the roof hatch"
   if (row.action === "unlocked" && wayBehind(items, i)) return false;

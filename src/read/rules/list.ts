@@ -15,6 +15,7 @@ import { dates } from "./date.ts";
 import { differences } from "./difference-of-amount.ts";
 import { doneWith } from "./done-with.ts";
 import { faultCodes } from "./fault-code.ts";
+import { knownRooms } from "./known-room.ts";
 import { laborRule } from "./labor.ts";
 import { letteredDoors } from "./lettered-door.ts";
 import { listNumerals } from "./list-numeral.ts";
@@ -92,6 +93,7 @@ export const asides: readonly Rule[] = [
   numberedPlaces,
   symptomRooms,
   roomsOut,
+  knownRooms,
   torque,
   sums,
   prices,

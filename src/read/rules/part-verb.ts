@@ -72,12 +72,13 @@ export function verbOf(items: readonly Item[], from: number, to: number): Verb |
     if (item.text === "put" && item.signs !== undefined && item.to - item.from > 4)
       return { state: "fitted", at: i };
     if (
-      item.text === "new" &&
+      /^(?:new|spare|rebuilt|replacement)$/.test(item.text) &&
       items
         .slice(i + 1, i + 7)
         .some(
           (word, ahead) =>
-            /^(?:in|installed|reads)$/.test(word.text) ||
+            /^(?:installed|reads)$/.test(word.text) ||
+            (word.text === "in" && (item.text === "new" || ends(items[i + 2 + ahead]))) ||
             (word.text === "on" && ends(items[i + 2 + ahead])),
         )
     )

@@ -15,7 +15,7 @@ function nounAt(note: Note, i: number): string | undefined {
   const item = note.items[i];
   if (item === undefined || item.kind === itemKind.number) return undefined;
   const text = note.plain.slice(item.from, item.to).replace(/'s$/, "");
-  const known = compound(note, i) ?? parts.get(text);
+  const known = compound(note, i) ?? parts.get(text) ?? namedSensor(text);
   if (item.subject !== undefined && item.subject !== "")
     return item.subject.startsWith("compressor")
       ? item.subject
@@ -27,6 +27,11 @@ function nounAt(note: Note, i: number): string | undefined {
 
 const compoundHead =
   /^(?:board|motor|valve|kit|switch|sensor|blade|coil|relay|belt|fuse|module|thermistor|harness|drier|dryer)$/;
+
+/** "coil sensor", "liquid line thermistor": a place and the part that sits there, kept as said. */
+function namedSensor(text: string): string | undefined {
+  return /^[a-z ]+ (?:sensor|thermistor|probe|transducer)$/.test(text) ? text : undefined;
+}
 
 /** "inverter board", "branch valve kit": a name of several words, kept as said. */
 function compound(note: Note, i: number): string | undefined {
@@ -40,7 +45,11 @@ function compound(note: Note, i: number): string | undefined {
     return undefined;
   if ((first.roles & role.article) !== 0 || needs.has(first.text) || fits.has(first.text))
     return undefined;
-  if (/^(?:new|fresh|old|bad|another|same|other|ordered|order|of)$/.test(first.text))
+  if (
+    /^(?:new|fresh|old|bad|another|same|other|spare|rebuilt|replacement|ordered|order|of)$/.test(
+      first.text,
+    )
+  )
     return undefined;
   if (first.roles !== 0 || first.unit !== undefined) return undefined;
   const said = note.plain.slice(first.from, last.to).trim();

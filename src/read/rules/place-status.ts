@@ -85,3 +85,13 @@ export function leftPlace(note: Note): number {
   if (clock >= 0 && clock <= end + 2) return at;
   return end >= items.length && items.length <= 5 ? at : -1;
 }
+
+/** "on roof 2:40", "on the roof, 9:15": where he is since when, and no more. */
+export function onRoof({ items, holds }: Note): boolean {
+  if (!/^(?:on|up)$/.test(items[0]?.text ?? "") || holds.mark) return false;
+  const roof = items.findIndex(({ text }) => /^(?:roof|rooftop)$/.test(text));
+  if (roof < 1 || roof > 3) return false;
+  const small = items.slice(1, roof).every(({ text }) => /^(?:the|on|my)$/.test(text));
+  const rest = items.slice(roof + 1).filter(({ text }) => !/^(?:,|at|since|now|@)$/.test(text));
+  return small && rest.length === 1 && clockAt(items, items.length - 1, true) !== undefined;
+}

@@ -39,7 +39,7 @@ const forms: readonly (readonly [question: QuestionName, form: RegExp, bare: Reg
   ],
   [
     "reading",
-    /\bwhat (?:did|do) (?:i|we|he|she|you|they) (?:read|get|measure|have|see)\b|\bwhat (?:was|were) (?:the |my |our )?(?:last )?(?:reading|value|megs?|megohms?|amps|volts|suction|head|superheat|subcooling|static|vacuum)\b|^(?:super ?heat|sub ?cool(?:ing)?|sh|sc|split|delta t|ratio|approach|imbalance|unbalance)$/,
+    /\bwhat (?:did|do) (?:i|we|he|she|you|they) (?:read|get|measure|have|see)\b|\bwhat (?:was|were) (?:the |my |our |his |her |their )?(?:last )?(?:readings?|values?|megs?|megohms?|ohms?|windings?|insulation|amps?|current|volts?|voltage|drops?|diodes?|microfarads?|suction|head|liquid|discharge|pressures?|temps?|temperatures?|superheat|subcooling|static|vacuum|microns?|weight)\b|^(?:super ?heat|sub ?cool(?:ing)?|sh|sc|split|delta t|ratio|approach|imbalance|unbalance)$/,
     /^readings?$/,
   ],
   [
@@ -54,12 +54,12 @@ const forms: readonly (readonly [question: QuestionName, form: RegExp, bare: Reg
   ],
   [
     "locks",
-    /^(?:whose lock|who(?:s|'s| has| put)? (?:has )?(?:(?:a|the|his|her) )?lock(?:ed|s)?\b|what(?:s|'s| is)? (?:still )?locked|(?:is|are) (?:it|that|this|everything|the [a-z]+) (?:still )?locked|any locks\b|list (?:of )?(?:the )?locks|which (?:units?|machines?|jobs?) (?:is|are) locked|locks? (?:on|still on|out)\b)/,
+    /^(?:whose (?:lock|tag)|who(?:s|'s| has| put)? (?:has )?(?:(?:a|the|his|her) )?(?:lock(?:ed|s)?|tag(?:ged)?)\b|what(?:s|'s| is)? (?:still )?locked|(?:is|are) (?:it|that|this|everything|the [a-z]+) (?:still )?locked|any locks\b|list (?:of )?(?:the )?locks|which (?:units?|machines?|jobs?) (?:is|are) locked|locks? (?:on|still on|out)\b)/,
     /^(?:locks|lock list|lockouts)$/,
   ],
   [
     "history",
-    /\b(?:history|what did (?:i|we|he|she|they) (?:do|find)|last time we were|been here before|who was here|previous visits?|past visits?|when were we|anything done here|what was done)\b/,
+    /\b(?:history|what did (?:i|we|he|she|they) (?:do|find)|what (?:was (?:it|that|wrong|the (?:problem|trouble|fault|matter))|happened)\b.*\blast (?:time|visit)|last time we were|been here before|who was here|previous visits?|past visits?|when were we|anything done here|what was done)\b/,
     /^history$/,
   ],
   ["summary", /\b(?:summary|summarize|sum up|recap|wrap up for)\b/, /^(?:summary|recap)$/],
@@ -67,7 +67,7 @@ const forms: readonly (readonly [question: QuestionName, form: RegExp, bare: Reg
   ["how", /^(?:how do i|how to|how should i|how do you|show me how|how)\b/, /^how$/],
   [
     "status",
-    /\b(?:status|where is (?:everyone|everybody)|whats open|what's open|open jobs|where are we|who is where|whos where)\b/,
+    /\b(?:status|where is (?:everyone|everybody)|what(?:'?s| is) (?:still |left |all )*(?:open|outstanding|unfinished)|open jobs|where are we|who is where|whos where)\b/,
     /^(?:status|board|jobs)$/,
   ],
   ["help", /^(?:help|what can you do|commands)\b/, /^help$/],
@@ -97,7 +97,8 @@ function questionOf(plain: string): QuestionName | undefined {
         question === "status" ||
         question === "help" ||
         (question === "reading" &&
-          (/^what (?:did|do) (?:we|i|you|he|she|they)\b/.test(text) || figureAsked.test(text))) ||
+          (/^what (?:did|do|was|were) (?:we|i|you|he|she|they|the|my|our)\b/.test(text) ||
+            figureAsked.test(text))) ||
         brief.has(question)) &&
       text.split(" ").length <= wordsOf(question, text)
     )
@@ -110,7 +111,7 @@ function wordsOf(question: QuestionName, text: string): number {
   // no figure goes under in a question
   const bare = !/(?:^|\s)\d/.test(text.replace(takingOver, ""));
   if (question === "handover" && takingOver.test(text) && bare) return longestTaking;
-  return question === "reading" ? 8 : 5;
+  return question === "reading" ? 10 : question === "history" ? 8 : 5;
 }
 
 /** Where a question begins: "taking ou3 from bram, anything I should know?" is one from its start. */
@@ -125,7 +126,7 @@ function startOf(question: QuestionName, whole: string, tail: string): number {
 export const questions: Rule = {
   name: "<question>",
   heads:
-    "missing|left|lacking|outstanding|missed|forget|miss|need|needed|can|am|did|looks|look|seems|sounds|so|which|whose|lock|locks|locked|lockouts|list|are|share|common|is|why|how|what|whats|next|history|summary|summarize|sum|recap|export|spreadsheet|status|help|where|board|jobs|who|whos|when|anything|previous|past|been|last|commands|show|send|wrap|tell|bring|taking|handover|handoff|hand|customer|readings|superheat|super|subcooling|subcool|sub|sh|sc|split|delta|ratio|approach|imbalance|unbalance",
+    "tag|tags|tagged|open|unfinished|missing|left|lacking|outstanding|missed|forget|miss|need|needed|can|am|did|looks|look|seems|sounds|so|which|whose|lock|locks|locked|lockouts|list|are|share|common|is|why|how|what|whats|next|history|summary|summarize|sum|recap|export|spreadsheet|status|help|where|board|jobs|who|whos|when|anything|previous|past|been|last|commands|show|send|wrap|tell|bring|taking|handover|handoff|hand|customer|readings|superheat|super|subcooling|subcool|sub|sh|sc|split|delta|ratio|approach|imbalance|unbalance",
   apply: (note: Note) => {
     if (note.plain.length > 300) return;
     const trimmed = note.plain.trim();

@@ -9,7 +9,8 @@ import { role } from "../word.ts";
 import { comeAndGone } from "./come-and-gone.ts";
 import { hereFirst } from "./here-first.ts";
 import { textAt } from "./near.ts";
-import { leftBehind, leftPlace, lockedPlace } from "./place-status.ts";
+import { leftBehind, leftPlace, lockedPlace, onRoof } from "./place-status.ts";
+import { returnsAt } from "./returns-at.ts";
 import { clockNear, heardHour } from "./status-clock.ts";
 import { agoSign, isStatus, type Seen, STATUS, statusOf } from "./status-words.ts";
 
@@ -93,16 +94,6 @@ function atUnit({ items, holds }: Note): boolean {
   return whole && rest.every(({ text }) => /^(?:now|here|,|\.)$/.test(text));
 }
 
-/** "on roof 2:40", "on the roof, 9:15": where he is since when, and no more. */
-function onRoof({ items, holds }: Note): boolean {
-  if (!/^(?:on|up)$/.test(items[0]?.text ?? "") || holds.mark) return false;
-  const roof = items.findIndex(({ text }) => /^(?:roof|rooftop)$/.test(text));
-  if (roof < 1 || roof > 3) return false;
-  const small = items.slice(1, roof).every(({ text }) => /^(?:the|on|my)$/.test(text));
-  const rest = items.slice(roof + 1).filter(({ text }) => !/^(?:,|at|since|now|@)$/.test(text));
-  return small && rest.length === 1 && clockAt(items, items.length - 1, true) !== undefined;
-}
-
 /** "sure, 15 minutes out": index of "out", or -1. */
 function minutesAway({ items }: Note): number {
   return items.findIndex(
@@ -181,7 +172,9 @@ const whereSkip = /^(?:the|to|at|over|for|back|a|up|out|of|my|this|that|down)$/;
 
 function push(note: Note, seen: Seen): void {
   const { items, context } = note;
-  const clock = heardHour(note) ?? clockNear(items, seen.at, seen.status === "left_site");
+  const heard = heardHour(note) ?? clockNear(items, seen.at, seen.status === "left_site");
+  const later = seen.status === "no_access" && heard !== undefined && returnsAt(note, heard);
+  const clock = later ? undefined : heard;
   const span = clock === undefined ? lengthNear(items) : undefined;
   let time = clock === undefined ? undefined : timeText(clock, context.at);
   if (span?.past === true) time = ago(span.seconds, context.at);

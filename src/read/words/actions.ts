@@ -19,10 +19,15 @@ export const actionWords: readonly ActionWords[] = [
       "locked out|locked it out|lock out|lockout tagout|lockout on|lock on|locked and tagged|tagged out|lock is on|my lock is on|locked the disconnect|locked|loto|loto on|put my lock on|hung my lock|lock and tag on|its locked out|locked off|lock hung|hung a lock|padlocked it|lock and tag",
   },
   {
+    action: "tagged",
+    words:
+      "tagged with my tag|tagged it|my tag is on|my tag is on it|my tag on it|my tag on|tag stays on|tag is on|tag is still on|hung my tag|hung a tag|put my tag on|put a tag on|off and tagged|breaker tagged|disconnect tagged",
+  },
+  {
     action: "unlocked",
     lock: "off",
     words:
-      "lock off|unlocked|pulled my lock|removed my lock|lock removed|took my lock off|lock is off|locks off|lock pulled|my lock is off|pulled the lock|cleared my lock|loto off|lock came off|lock and tag off",
+      "tag off|tag is off|took my tag off|pulled my tag|removed my tag|tag removed|lock off|unlocked|pulled my lock|removed my lock|lock removed|took my lock off|lock is off|locks off|lock pulled|my lock is off|pulled the lock|cleared my lock|loto off|lock came off|lock and tag off",
   },
   {
     action: "power_off",
@@ -68,6 +73,11 @@ export const actionWords: readonly ActionWords[] = [
     circuit: "recovered",
     words:
       "recovered|reclaimed|recovery done|recovered the charge|recovered it all|pulled the charge|recovery complete|recovered the gas|recovered all|charge recovered|recovery finished|charge is out|pulled the gas out|recovered the refrigerant|gas is out",
+  },
+  {
+    action: "pumped_down",
+    words:
+      "pumped down|pumped it down|pumped the system down|pumping down|pumping the system down|pumped her down|pumped it all into the receiver|pumped into the receiver|king valve closed|king valve shut|closed the king valve|closing the king valve|shut the king valve|front seated the king valve|closed the receiver valve|closed the receiver outlet|receiver valve closed|valved off the receiver",
   },
   {
     action: "circuit_opened",
@@ -129,7 +139,7 @@ export const actionWords: readonly ActionWords[] = [
   {
     action: "cleaned",
     words:
-      "cleaned|washed|hosed|hosed off|hosed the|rinsed|blew out|washed the|cleaned the|vacuumed|brushed|scrubbed|flushed|coils washed|hosed down|washed down|cleaned up|wiped|degreased|cleared the drain|blew out the drain|combed|sprayed off|pressure washed|wiped the block dry",
+      "cleaned|washed|hosed|hosed off|hosed the|rinsed|blew out|washed the|cleaned the|vacuumed|brushed|scrubbed|flushed|coils washed|hosed down|washed down|cleaned up|wiped|degreased|cleared the drain|blew out the drain|combed|sprayed off|pressure washed|wiped the block dry|pan drained|drained the pan|drained the condensate|drain blown out|drain line blown out|line blown out|coil blown out|condenser blown out|unclogged|snaked|wet vac|shop vac|wet vacced|shop vacced|cleared the trap|cleared the drain line|cleared the condensate line",
   },
   {
     action: "tightened",

@@ -249,7 +249,7 @@ const conditions: readonly Row[] = [
   ["voltage drop|volt drop|drop in voltage|v drop", { hint: "voltage" }],
   ["blow|blows|blowing", { place: "supply_air", hint: "temperature" }],
   [
-    "after the drier|before the drier|ahead of the drier|out of the drier|into the drier|past the drier|downstream of the drier|upstream of the drier|after the dryer|before the dryer|across the liquid line",
+    "drier out|drier outlet|drier inlet|dryer out|dryer outlet|dryer inlet|in to the drier|after the drier|before the drier|ahead of the drier|out of the drier|into the drier|past the drier|downstream of the drier|upstream of the drier|after the dryer|before the dryer|across the liquid line",
     { place: "liquid", hint: "temperature" },
   ],
   [

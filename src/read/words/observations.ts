@@ -233,7 +233,7 @@ export const observationPatterns: readonly (readonly [
   ["outdoor_coil_dirty", "coil dirty !indoor_coil !frost !filter", "outdoor_coil dirty !frost"],
   [
     "coil_clean",
-    "coil clean !dirty !frost !=contactor !=volt",
+    "coil clean !dirty !frost !=contactor !=volt !=sensor !=new",
     "=coil =clean",
     "=coils =clean",
     "condenser clean",
@@ -262,7 +262,7 @@ export const observationPatterns: readonly (readonly [
     "fan =spins !not_turning !pushed",
     "fan =full =speed",
   ],
-  ["belt_broken", "belt broken"],
+  ["belt_broken", "belt broken !=new"],
   ["belt_slipping", "belt slipping"],
   ["airflow_blocked", "air air_low", "=airflow air_low", "=plastic coil", "=plastic condenser"],
   ["recirculating_air", "recirculating"],

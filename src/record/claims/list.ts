@@ -17,7 +17,7 @@ import {
 const opening =
   /\b(?:drier|dryer|filter drier|expansion valve|txv|eev|service valve|evaporator|condenser|line set|reversing valve)\b/i;
 const electrical =
-  /\b(?:contactor|capacitor|relay|board|drive|transformer|fuse|fan motor|sensor|thermistor|switch|control)\b/i;
+  /\b(?:contactor|capacitor|relay|board|drive|transformer|fuse|motor|sensor|thermistor|switch|control)\b/i;
 const compressor = /\bcompressor\b/i;
 
 /** Every claim with what proves it; a new one is an object here. Requirements of proof: common practice, no source, where none stands. */

@@ -10,8 +10,8 @@ import {
   jobName,
   likelihood,
   listed,
+  ownLock,
   personName,
-  personsOwn,
   sentence,
   sentenceCase,
 } from "../wording.ts";
@@ -29,7 +29,9 @@ export const handover: Answer = (input) => {
 /** At most eight lines, what can hurt first. */
 export function handoverLines(input: ReplyInput, job: Job): readonly string[] {
   const { machine } = job;
-  const others = machine.locks.filter((lock) => lock.who !== input.message.person);
+  const others = machine.locks.filter(
+    ({ who, tag }) => tag !== true && who !== input.message.person,
+  );
   const owner = others[0];
   return [
     owner === undefined
@@ -60,9 +62,7 @@ function stateWords(job: Job): string {
 function lockLine(input: ReplyInput, lock: Job["machine"]["locks"][number]): string {
   const place = lock.where?.replace(/^(?:(?:at|on|in) )?(?:the )?/i, "");
   const where = place === undefined ? "" : ` at the ${place}`;
-  return sentence(
-    `${personsOwn(lock.who, input.names)} lock${where}, since ${when(input, lock.since)}`,
-  );
+  return sentence(`${ownLock(lock, input.names)}${where}, since ${when(input, lock.since)}`);
 }
 
 /** "09:20", with the day where it is another. */

@@ -37,12 +37,16 @@ function askedCheck(about: string): CheckName | undefined {
 }
 
 const spoken: readonly (readonly [RegExp, CheckName])[] = [
-  [/\bmeg(ger|s|ohms?)?\b|to ground/, "insulation"],
+  [/\bmeg(?:ger|s|ged|ging|ohms?)?\b|\bground(?:ed|ing)?\b|\binsulation\b/, "insulation"],
   [/\b10 minute|ten minute|index\b/, "polarization"],
   [/winding|ohm/, "winding"],
   [/diode|rectifier/, "bridge"],
   [/\bbus\b/, "dc_bus"],
-  [/\bcap\b|microfarad/, "capacitor"],
+  [/\bcaps?\b|microfarad/, "capacitor"],
+  [/locked rotor|inrush|start(?:ing|up)? amps/, "start_current"],
+  [/thermistor|\bprobe\b/, "sensor"],
+  [/blower|fan motor/, "fan"],
+  [/\bleaks?\b|\bsoap\b/, "pressure_test"],
   [/vacuum|micron|evacuat/, "evacuation"],
   [/nitrogen|leak test|pressure test/, "pressure_test"],
   [/static|filter/, "airflow"],

@@ -1,7 +1,7 @@
 import type { Job, ReplyInput } from "../../model.ts";
 import { dayAndMonth } from "../days.ts";
 import { localTime } from "../local-time.ts";
-import { personsOwn, sentence } from "../wording.ts";
+import { ownLock, sentence } from "../wording.ts";
 import type { Answer } from "./answer.ts";
 
 const mostLines = 12;
@@ -22,8 +22,8 @@ function lockLines(input: ReplyInput, job: Job): readonly string[] {
   return job.machine.locks.map((lock) => {
     const at = lock.where?.replace(/^(?:(?:at|on|in) )?(?:the )?/i, "");
     const where = at === undefined ? "" : ` at the ${at}`;
-    const owner = personsOwn(lock.who, input.names);
-    return sentence(`${placeOf(job)}: ${owner} lock${where}, since ${when(input, lock.since)}`);
+    const owner = ownLock(lock, input.names);
+    return sentence(`${placeOf(job)}: ${owner}${where}, since ${when(input, lock.since)}`);
   });
 }
 

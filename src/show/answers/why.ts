@@ -46,13 +46,17 @@ function reasons(word: string, items: readonly string[], judgement: Judgement): 
   return short.length === 0 ? "" : sentence(`${word}: ${short.join("; ")}`);
 }
 
-/** Each limit with its full source: this is where it is asked for. */
+/** Each limit with its full source: this is where it is asked for. Of several by one source the first names it. */
 function limitLines(input: ReplyInput): readonly string[] {
+  const named = new Set<string>();
   return worstFirst(input.judgement.findings)
     .filter((f) => f.level !== "unknown")
     .map((f) => {
       const source = (f.source ?? f.basis).split(";")[0] ?? "";
+      const again = named.has(source);
+      named.add(source);
+      const from = source === "" ? "" : again ? ", by the same source" : ` (${source})`;
       const says = f.says.replace(/\.$/, "");
-      return sentence(`${verdictWords[f.level]}: ${says}${source === "" ? "" : ` (${source})`}`);
+      return sentence(`${verdictWords[f.level]}: ${says}${from}`);
     });
 }

@@ -42,7 +42,9 @@ function openPoints(job: Job): readonly Point[] {
       .filter((p) => p.state === "needed" && !served(job, p))
       .map((p): Point => ["part", [p.number, p.part].filter((w) => w).join(" "), p.message]),
     ...foundNotFixed(job).map(({ what, message }): Point => ["found, not fixed", what, message]),
-    ...job.machine.locks.map((l): Point => ["lock", `${l.who}, since ${l.since}`, null]),
+    ...job.machine.locks.map(
+      (l): Point => [l.tag === true ? "tag" : "lock", `${l.who}, since ${l.since}`, null],
+    ),
     ...job.machine.bypasses.map((b): Point => ["bypass", b.what, null]),
   ];
 }

@@ -1,0 +1,47 @@
+import type { Message, Understood } from "../model.ts";
+import type { Memory } from "./memory.ts";
+import { worldOf } from "./world.ts";
+
+/** What somebody is told to do, behind his name. */
+const orders =
+  /^(?:please |pls |just |go |don'?t |can you |could you |would you |will you |you )*(?:take|do|redo|check|recheck|try|get|grab|bring|put|pull|lift|leave|lock|unlock|go|come|call|ring|send|give|make|keep|meet|help|finish|start|stop|look|see|watch|wait|hold|move|turn|open|close|read|measure|meg|megger|test|tell|ask|let|order|pick|drop|stay|use|swap|change|remember|clear|kill|shut|isolate|recover|weigh|evacuate|run)\b/i;
+/** A question to whoever reads it. */
+const toAll =
+  /^\s*(?:has |does |did |is |can |could |would )?(?:any ?(?:one|body)(?: of you)?|who ?ever|who(?:'s| is| has| wants)|any of you)\b/i;
+
+/**
+ * One person's words to another that are no report of the machine: "Kit, the surgery called again,
+ * how bad" from who sits at a desk, "Bram take the leads off and do it again", "anyone seen my
+ * charger". A figure in them is one all the same.
+ */
+export function isTalkTo(
+  memory: Memory,
+  { role, text, person }: Message,
+  understood: Understood,
+): boolean {
+  const { readings, statements } = understood;
+  const found = /^\s*@?([\p{L}]+)\s*([,:]?)\s*(.*)$/su.exec(text);
+  const [, name = "", mark = "", rest = ""] = found ?? [];
+  const other = isOther(memory, name, person);
+  // who sits at a desk asks somebody: no figure of his is one of the machine
+  if (other && role !== "tech" && rest.includes("?") && !asksBot(understood)) return true;
+  if (readings.length > 0 || asksBot(understood)) return false;
+  if (toAll.test(text)) return statements.every(({ kind }) => kind !== "status");
+  if (!other) return false;
+  if (orders.test(rest)) return true;
+  const seen = statements.every(
+    ({ kind }) => kind === "observation" || kind === "note" || kind === "confirm",
+  );
+  return role !== "tech" && mark !== "" && seen;
+}
+
+const asksBot = ({ statements }: Understood): boolean =>
+  statements.some(({ kind }) => kind === "question");
+
+function isOther(memory: Memory, name: string, person: string): boolean {
+  const said = name.toLowerCase();
+  return (
+    said !== person.toLowerCase() &&
+    worldOf(memory).people.some((one) => one.toLowerCase() === said)
+  );
+}

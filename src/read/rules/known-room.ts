@@ -1,0 +1,54 @@
+import { type Item, itemKind } from "../item.ts";
+import { type Note, type Rule, state } from "../note.ts";
+import { freeNumber, textAt } from "./near.ts";
+
+/** No house has more floors than such a number tells; our choice, no source. */
+const highest = 9999;
+const verb = /^(?:is|reads|shows|measures|sits|has|gives)$/;
+const joint = /^(?:,|\/|and|&)$/;
+
+/** A whole number that stands alone, as a room's does. */
+function isWhole(item: Item | undefined): boolean {
+  return (
+    freeNumber(item) &&
+    item.unit === undefined &&
+    Number.isInteger(item.value) &&
+    Number.isNaN(item.high) &&
+    item.value >= 1 &&
+    item.value <= highest &&
+    !item.text.includes(".")
+  );
+}
+
+function isListed({ context, text }: Note, item: Item): boolean {
+  return context.rooms?.has(text.slice(item.from, item.to)) === true;
+}
+
+/** "in 14 is 58 F": the value comes behind the verb, so the number before it is none. */
+function valueBehind(items: readonly Item[], i: number): boolean {
+  return verb.test(textAt(items, i + 1)) && items[i + 2]?.kind === itemKind.number;
+}
+
+/**
+ * "Supply air in 14 is 58 F", "same sensor in 12 reads 10.6k": a room by its number alone. The
+ * office's list tells it; where there is none, the verb and the value behind it do.
+ */
+export const knownRooms: Rule = {
+  name: "in <room number>",
+  heads: "in",
+  needs: "number",
+  apply: (note) => {
+    const { items } = note;
+    items.forEach((item, i) => {
+      if (textAt(items, i - 1) !== "in" || !isWhole(item)) return;
+      if (!isListed(note, item) && !valueBehind(items, i)) return;
+      let end = i + 1;
+      while (joint.test(textAt(items, end)) && isWhole(items[end + 1])) {
+        const next = items[end + 1];
+        if (next === undefined || !isListed(note, next)) break;
+        end += 2;
+      }
+      state(note, knownRooms.name, [i, end], { kind: "note", about: "place" });
+    });
+  },
+};
