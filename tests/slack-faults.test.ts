@@ -1,6 +1,7 @@
 import { createHash } from "node:crypto";
 import { existsSync, renameSync, rmSync } from "node:fs";
 import { join } from "node:path";
+import Database from "better-sqlite3";
 import { afterEach, describe, expect, test } from "vitest";
 import { allJobs } from "../src/bot/memory.ts";
 import { putOut } from "../src/record/outbox.ts";
@@ -184,11 +185,13 @@ describe("the board", () => {
     for (let i = 1; i <= 30; i++)
       made.standIn.say("U0MAREN", south, `New job: Gate ${i}A Depot RTU-${i}, warm`);
     await until("it shows all", () => said(made, boardRoom)[0]?.includes("Open jobs: 30") === true);
+    // when each was made, as its key says: on a busy machine one arrives later than another
     const edits = made.standIn.calls
       .filter(({ method }) => method === "chat.update")
-      .map(({ at }) => at);
+      .map(({ args }) => Number(/board:[^"\\]*?:(\d{13})/.exec(JSON.stringify(args))?.[1]));
+    expect(edits.length).toBeGreaterThan(0);
     for (const [index, at] of edits.slice(1).entries())
-      expect(at - (edits[index] ?? 0)).toBeGreaterThan(900);
+      expect(at - (edits[index] ?? 0)).toBeGreaterThanOrEqual(1000);
     expect(posts(made)).toBe(1);
   });
 
@@ -368,6 +371,34 @@ describe("an outage", () => {
     );
     await until("and known to be answered", () => rowsIn(made, "sent") === 3);
     expect(said(made, south)).toHaveLength(3);
+  });
+
+  test("a store brought back from an old backup: what stands in channel and thread is not said twice", async () => {
+    const made = await scene({ board: false });
+    const call = made.standIn.say("U0MAREN", south, opening);
+    await until("all is sent", () => rowsIn(made, "sent") === 1);
+    const older = join(made.folder, "older.db");
+    expect(copyStore(made.bot.bot.store, older)).toBeUndefined();
+    made.standIn.say("U0SORREL", south, reading(1));
+    made.standIn.say("U0SORREL", south, reading(2), { thread_ts: call.ts });
+    await until("both are answered", () => rowsIn(made, "sent") === 3);
+    const before = made.standIn.bot(south).length;
+    await made.bot.stop();
+    for (const end of ["", "-wal", "-shm"])
+      rmSync(join(made.folder, `crew.db${end}`), { force: true });
+    renameSync(older, join(made.folder, "crew.db"));
+    // it was made an hour before anything of this was said
+    const db = new Database(join(made.folder, "crew.db"));
+    db.prepare("UPDATE cursor SET value = ? WHERE platform = 'serve'").run(
+      String(Date.now() - 3_600_000),
+    );
+    db.close();
+    made.standIn.say("U0SORREL", south, reading(3));
+    made.bot = startBot(made.folder, made.settings);
+    await joined(made);
+    await until("all are filed", () => allJobs(made.bot.bot.memory)[0]?.readings.length === 3);
+    await until("all are answered", () => rowsIn(made, "sent") === 4);
+    expect(made.standIn.bot(south)).toHaveLength(before + 1);
   });
 
   test("an answer in an old thread while the bot was down is found", async () => {

@@ -61,13 +61,15 @@ async function catchUpChannel(working: Working, channel: Channel): Promise<void>
   const unheard = Math.max(beginning, cursor - overlapMs);
   const oldest = tsOfTime(Math.max(beginning, Math.min(unheard, door.now() - threadsMs)));
   const until = door.now();
-  const roots = await readHistory(working, { channel: channel.id, oldest });
+  const window = { channel: channel.id, oldest, metadata: true };
+  const roots = await readHistory(working, window);
   const threads: SlackMessage[] = [];
   for (const root of roots.filter((one) => Number(one.latest_reply ?? 0) * 1000 >= unheard)) {
-    const replies = await readReplies(working, { channel: channel.id, oldest, root: root.ts });
+    const replies = await readReplies(working, { ...window, root: root.ts });
     threads.push(...replies.filter(({ ts }) => ts !== root.ts));
   }
   const all = [...roots, ...threads].sort((a, b) => (a.ts < b.ts ? -1 : 1));
+  noteOwn(working, channel.id, all);
   const team = working.me.team;
   for (const message of all) {
     if (Number(message.ts) * 1000 < unheard) continue;
@@ -81,6 +83,16 @@ async function catchUpChannel(working: Working, channel: Channel): Promise<void>
   const since = Math.max(beginning, Math.min(cursor, until) - changesMs);
   for (const meaning of changesIn(working, channel, { roots, threads, since, until })) {
     await take(working, meaning, true);
+  }
+}
+
+/** Before anything is answered: what stands there is not said again. */
+function noteOwn(working: Working, channel: string, messages: readonly SlackMessage[]): void {
+  const { standing, me } = working;
+  for (const { ts, bot_id, metadata } of messages) {
+    const key = metadata?.event_payload?.key;
+    if (bot_id === me.botId && typeof key === "string")
+      standing.set(key, idOf({ team: me.team, channel, ts }));
   }
 }
 

@@ -54,7 +54,8 @@ function slackPlatform(config: SlackConfig, people: readonly Person[]): ChatPlat
       const me = await whoAmI(client, door, stopped);
       if (me === undefined) return "stopped before Slack answered";
       const crew = crewOf(config, people);
-      const now: Working = { config, crew, door, client, me, stopping: () => stopping };
+      const standing = new Map<string, string>();
+      const now = { config, crew, door, client, me, standing, stopping: () => stopping };
       working = now;
       transport = transportFor(now);
       const how = await Promise.race([transport.open(), stopped]);

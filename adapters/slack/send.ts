@@ -66,6 +66,8 @@ export const threadTs = (part: Part): string | undefined =>
   part.thread === undefined ? undefined : placeOf(part.thread)?.ts;
 
 async function post(working: Working, channel: string, part: Part): Promise<Outcome> {
+  const stands = working.standing.get(part.key);
+  if (stands !== undefined) return { kind: "sent", remote: stands };
   const thread_ts = threadTs(part);
   const body = {
     channel,

@@ -10,6 +10,11 @@ export interface Working {
   readonly door: Door;
   readonly client: webApi.WebClient;
   readonly me: Me;
+  /**
+   * Outbox keys of our own posts that catching up found, with their ids: a store that was brought back
+   * from a backup does not know of them.
+   */
+  readonly standing: Map<string, string>;
   /** true once it is told to stop */
   readonly stopping: () => boolean;
 }
