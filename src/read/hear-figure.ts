@@ -1,14 +1,14 @@
 import { type Token, tokenKind } from "./token.ts";
 
 /** What the phone writes for a digit, and the digit. */
-const digits: Readonly<Record<string, string>> = {
-  for: "four",
-  fore: "four",
-  to: "two",
-  too: "two",
-  won: "one",
-  ate: "eight",
-};
+const digits: ReadonlyMap<string, string> = new Map([
+  ["for", "four"],
+  ["fore", "four"],
+  ["to", "two"],
+  ["too", "two"],
+  ["won", "one"],
+  ["ate", "eight"],
+]);
 /** Words that mean nothing else beside a figure. */
 const sure = /^(?:ate|won)$/;
 /** Words behind which stands a figure, no second preposition. */
@@ -32,7 +32,7 @@ function ends(token: Token | undefined): boolean {
 function behindPoint(tokens: readonly Token[], i: number): boolean {
   if (tokens[i - 1]?.word?.number?.kind !== "point" || tokens[i - 1]?.text === "dot") return false;
   const next = tokens[i + 1];
-  const more = digits[next?.text ?? ""] !== undefined || next?.word?.number?.kind === "ones";
+  const more = digits.has(next?.text ?? "") || next?.word?.number?.kind === "ones";
   return isNumber(tokens[i - 2]) || isUnit(next) || (more && isUnit(tokens[i + 2]));
 }
 
@@ -40,7 +40,7 @@ function behindPoint(tokens: readonly Token[], i: number): boolean {
 function beforePoint(tokens: readonly Token[], i: number): boolean {
   const text = tokens[i]?.text ?? "";
   if (tokens[i + 1]?.text !== "point") return false;
-  if (!isNumber(tokens[i + 2]) && digits[tokens[i + 2]?.text ?? ""] === undefined) return false;
+  if (!isNumber(tokens[i + 2]) && !digits.has(tokens[i + 2]?.text ?? "")) return false;
   return sure.test(text) || text === "too" || leads.test(tokens[i - 1]?.text ?? "");
 }
 
@@ -72,7 +72,7 @@ function beforeTens(tokens: readonly Token[], i: number): boolean {
 
 /** The digit that a phone wrote as another word, where what stands about it leaves nothing else. */
 export function figureHeard(tokens: readonly Token[], i: number): string | undefined {
-  const digit = digits[tokens[i]?.text ?? ""];
+  const digit = digits.get(tokens[i]?.text ?? "");
   if (digit === undefined || tokens[i]?.apostrophe === true) return undefined;
   const heard =
     behindPoint(tokens, i) ||

@@ -2,18 +2,18 @@ import { lookUp } from "./dictionary.ts";
 import { figureHeard } from "./hear-figure.ts";
 import type { Token } from "./token.ts";
 
-const heardBefore: Readonly<Record<string, string>> = {
-  for: "four",
-  fore: "four",
-  too: "two",
-  won: "one",
-  ate: "eight",
-};
+const heardBefore: ReadonlyMap<string, string> = new Map([
+  ["for", "four"],
+  ["fore", "four"],
+  ["too", "two"],
+  ["won", "one"],
+  ["ate", "eight"],
+]);
 
 /** "for hundred meg": before a hundred the phone wrote a word for a digit. */
 export function hearDigit(tokens: Token[]): void {
   const last = tokens[tokens.length - 1];
-  const digit = heardBefore[last?.text ?? ""];
+  const digit = heardBefore.get(last?.text ?? "");
   if (last === undefined || digit === undefined || last.apostrophe) return;
   tokens[tokens.length - 1] = { ...last, text: digit, word: lookUp(digit) };
 }
@@ -28,7 +28,7 @@ export function hearFigures(tokens: Token[]): void {
       tokens[i] = { ...token, text: heard, word: lookUp(heard) };
       continue;
     }
-    const digit = heardBefore[token?.text ?? ""];
+    const digit = heardBefore.get(token?.text ?? "");
     if (token === undefined || digit === undefined || token.text === "too") continue;
     const next = tokens[i + 1];
     const ends =

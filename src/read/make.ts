@@ -16,6 +16,8 @@ export function canonical(draft: Draft, number: number, units: "us" | "si"): num
 }
 
 function clean(value: number): number {
+  // a whole number of few digits is clean already; a negative zero is none
+  if (Number.isInteger(value) && Math.abs(value) < 1e12) return value + 0;
   return Number(value.toPrecision(12));
 }
 

@@ -211,6 +211,8 @@ function pronoun(build: Building, i: number): boolean {
  */
 const spokenGases =
   /^(?:four ten|four (?:oh|o|zero) (?:four|seven)|one thirty four|four (?:five|fifty) four|four (?:four|forty) (?:eight|nine)|five (?:oh|o|zero) seven|four thirty eight|four twenty (?:two|seven)|five thirteen) [abcf]$/;
+/** What such a name ends with. */
+const gasLetters: ReadonlySet<string> = new Set(["a", "b", "c", "f"]);
 const drawn =
   /^(?:pulls|pulling|pulled|draws|drawing|drew|amps|amp|lra|rla|fla|mca|moc|rotor|peak|inrush|runs|running|ran|at)$/;
 
@@ -220,6 +222,7 @@ function gasWithin(build: Building, from: number, to: number): number | undefine
   if (drawn.test(tokens[from - 1]?.text ?? "")) return undefined;
   for (let at = from; at < to; at++) {
     for (const words of [3, 4]) {
+      if (!gasLetters.has(tokens[at + words - 1]?.text ?? "")) continue;
       const said = tokens.slice(at, at + words).map(({ text }) => text);
       if (said.length === words && spokenGases.test(said.join(" "))) return at;
     }

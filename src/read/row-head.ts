@@ -2,12 +2,15 @@ import { itemKind, newItem } from "./item.ts";
 import type { Building } from "./items.ts";
 import { tokenKind } from "./token.ts";
 
-const rowHeads: Readonly<Record<string, "voltage" | "current">> = { v: "voltage", a: "current" };
+const rowHeads: ReadonlyMap<string, "voltage" | "current"> = new Map([
+  ["v", "voltage"],
+  ["a", "current"],
+]);
 
 /** "V: 477 / 480 / 474", "A 12.1 12.4 12.2": a letter that begins a line of values is their unit. */
 export function rowHead(build: Building, i: number): number {
   const token = build.tokens[i];
-  const quantity = rowHeads[token?.text ?? ""];
+  const quantity = rowHeads.get(token?.text ?? "");
   const before = build.tokens[i - 1];
   if (token === undefined || quantity === undefined) return 0;
   if (before !== undefined && before.kind !== tokenKind.line) return 0;

@@ -2,7 +2,7 @@ import type { Reading } from "../../model.ts";
 import { halvingFactor, thermosettingFactor } from "../../physics/insulation.ts";
 import { beside } from "../near.ts";
 import { hasPoint, isBound, numberOf, ofQuantity, setsOf } from "../pick.ts";
-import type { Scene } from "../scene.ts";
+import { perScene, type Scene } from "../scene.ts";
 import { ohmWords } from "../words.ts";
 
 /** One compressor's leads to ground, at one minute. */
@@ -20,10 +20,18 @@ export interface Leads {
 
 /** "it was 2 gig at startup": an earlier value, told beside today's. */
 export function isSaidOfBefore(scene: Scene, reading: Reading): boolean {
+  if (!maySpeakOfBefore(scene)) return false;
   return /\bit was\b|used to (?:be|read|meg)|originally|at (?:start-?up|commissioning)|when (?:it was )?new|last (?:year|spring|summer|fall|winter|time|visit)/.test(
     beside(scene, reading, [16, 20]),
   );
 }
+
+/** One look at all words spares a look about every reading. */
+const maySpeakOfBefore: (scene: Scene) => boolean = perScene(
+  (scene) =>
+    scene.notes.some(({ text }) => text === undefined) ||
+    /it was|used to |originally|at (?:start|commissioning)|when |last /.test(scene.words),
+);
 
 /** Readings to ground, by the insulation tester or the ohmmeter. */
 export function toGround(scene: Scene): Reading[] {

@@ -95,8 +95,8 @@ function ofSwitch(items: readonly Item[], i: number): boolean {
 }
 
 function talkOfTime(items: readonly Item[], i: number): boolean {
-  if (ofSwitch(items, i)) return false;
   if (!before.has(textAt(items, i - 1)) && textAt(items, i - 1) !== "at") return false;
+  if (ofSwitch(items, i)) return false;
   return (
     items.some((item) => meets.has(item.text)) &&
     !items.some((item) => /^water_/.test(item.label?.place ?? "")) &&

@@ -38,6 +38,9 @@ export interface Verb {
   readonly at: number;
 }
 
+const namesLock = (items: readonly Item[]): boolean =>
+  items.some(({ text }) => /^(?:lock|locks|tag|tags)$/.test(text));
+
 /** What became of parts in this clause: needed, ordered, or fitted. */
 export function verbOf(items: readonly Item[], from: number, to: number): Verb | undefined {
   for (let i = from; i < to; i++) {
@@ -56,10 +59,7 @@ export function verbOf(items: readonly Item[], from: number, to: number): Verb |
     const rest = items[i - 1]?.text === "and" && items[i - 2]?.kind === itemKind.number;
     if (item.text === "change" && (items[i + 1]?.text === "over" || rest)) continue;
     // "killed the disconnect and hung my lock": no part was fitted
-    const lock = items
-      .slice(i + 1, i + 4)
-      .some(({ text }) => /^(?:lock|locks|tag|tags)$/.test(text));
-    if (item.text === "hung" && lock) continue;
+    if (item.text === "hung" && namesLock(items.slice(i + 1, i + 4))) continue;
     // "changed stat from 74 to 72": how it is set
     if (/^change/.test(item.text) && setAnew(items, i)) continue;
     if (fits.has(item.text)) return notFirst(items, i, { state: "fitted", at: i });

@@ -1,6 +1,6 @@
 import type { TreeNode } from "../../model.ts";
 import type { Note, Rule } from "../note.ts";
-import { partAt, type Things, thingsAt } from "../tree/named-things.ts";
+import { namesPart, partAt, type Things, thingsAt } from "../tree/named-things.ts";
 import { type TieVerb, tieVerbs } from "../tree/tie-verb.ts";
 import { type TreeWord, treeWords } from "../tree/tree-word.ts";
 
@@ -137,6 +137,7 @@ export const treeTold: Rule = {
   apply: (note: Note) => {
     if (note.holds.mark || note.statements.length > 0) return;
     const words = treeWords(note);
+    if (!namesPart(words)) return;
     const ties = tiesIn(words);
     const nodes = nodesOf(ties);
     if (nodes.length === 0 || /^(?:what|which|who)$/.test(words[0]?.text ?? "")) return;

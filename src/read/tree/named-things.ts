@@ -19,6 +19,14 @@ const kinds: readonly (readonly [said: RegExp, name: string])[] = [
   [/^(?:cassettes?|heads?|wall units?|ducted units?|ports?)$/, ""],
   [/^(?:bb|bs|bc|ou|odu|cu|iu|idu|rtu|ah|ahu|fc|fcu|ac|hp|ch)$/, "tag"],
 ];
+/** What a kind of part can begin with. */
+const begins: ReadonlySet<string> = new Set(
+  (
+    "branch selector mode box boxes outdoor outdoors indoor indoors condenser condensers condensing " +
+    "chiller chillers rooftop rooftops air fan fancoil fancoils cassette cassettes head heads wall " +
+    "ducted port ports bb bs bc ou odu cu iu idu rtu ah ahu fc fcu ac hp ch"
+  ).split(" "),
+);
 const letter = /^[a-h]$/;
 const number = /^\d{1,4}$/;
 const joint = /^(?:,|\/|and|&|plus|n|also)$/;
@@ -39,8 +47,13 @@ interface Found {
 
 const textAt = (words: readonly TreeWord[], at: number): string => words[at]?.text ?? "";
 
+/** Nothing hangs together without a part. */
+export const namesPart = (words: readonly TreeWord[]): boolean =>
+  words.some(({ text }) => begins.has(text));
+
 /** "branch box" of "branch box 2", its number still to come; "" for a part's own words. */
 function kindAt(words: readonly TreeWord[], at: number): Found | undefined {
+  if (!begins.has(textAt(words, at))) return undefined;
   for (const length of [2, 1]) {
     const said = [...Array(length).keys()].map((step) => textAt(words, at + step)).join(" ");
     const known = kinds.find(([form]) => form.test(said));

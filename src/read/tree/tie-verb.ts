@@ -52,9 +52,18 @@ const forms: readonly Form[] = [
   },
 ];
 const longest = 5;
+/** What a form can begin with: most words begin none. */
+const begins: ReadonlySet<string> = new Set(
+  (
+    "is are both all each they hang hangs hanging hung live lives sit sits fed served supplied come " +
+    "comes branch branches run runs belong belongs connected tied piped wired plumbed hooked off on " +
+    "also only feed feeds serve serves supply supplies has does handles covers carries takes goes go : ="
+  ).split(" "),
+);
 
 /** The verb that begins at a word. */
 function verbAt(words: readonly TreeWord[], at: number): TieVerb | undefined {
+  if (!begins.has(words[at]?.text ?? "")) return undefined;
   for (let length = longest; length > 0; length--) {
     if (at + length > words.length) continue;
     const said = words
