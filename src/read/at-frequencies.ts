@@ -3,6 +3,7 @@ import type { Item } from "./item.ts";
 
 /** "amps at 60hz 41, at 45hz 29": at each frequency what was drawn there, no second frequency. */
 export function atFrequencies(list: readonly Draft[], items: readonly Item[]): void {
+  if (!list.some(({ unit }) => unit?.dimension === "frequency")) return;
   againAtFrequency(list, items);
   const amps = items.some(({ label, text }) => label?.quantity === "current" || text === "amps");
   if (!amps) return;

@@ -98,19 +98,21 @@ export function hashes(drafts: readonly Draft[]): void {
   }
 }
 
-const lineLetters: Readonly<Record<string, "discharge" | "suction" | "liquid">> = {
-  td: "discharge",
-  ts: "suction",
-  tl: "liquid",
-};
+const lineLetters: ReadonlyMap<string, "discharge" | "suction" | "liquid"> = new Map([
+  ["td", "discharge"],
+  ["ts", "suction"],
+  ["tl", "liquid"],
+]);
 
 /** "td 210 ts 52 tl 95": beside the other lines' temperatures TD is the discharge's. */
 export function lineTemperatures(items: readonly Item[], drafts: readonly Draft[]): void {
-  const said = new Set(items.map((item) => item.text).filter((text) => text in lineLetters));
+  const said = new Set<string>();
+  for (const { text } of items) if (lineLetters.has(text)) said.add(text);
+  if (said.size === 0) return;
   const gauges = items.some(({ text }) => /^(?:pd|ps)$/.test(text));
   if (said.size < 2 && !(gauges && said.has("td"))) return;
   for (const draft of drafts) {
-    const place = lineLetters[items[draft.index - 1]?.text ?? ""];
+    const place = lineLetters.get(items[draft.index - 1]?.text ?? "");
     if (place === undefined || draft.value < -40 || draft.value > 300) continue;
     // alone it may be a difference
     if (said.size < 2 && draft.value < 45) continue;

@@ -30,6 +30,7 @@ export function pulledAgain(drafts: readonly Draft[], items: readonly Item[]): v
 /** "final 380 mic, 15 min hold 410": a capacitor is not timed, so mic is short for microns. */
 export function micronsTimed(drafts: readonly Draft[], items: readonly Item[]): void {
   const mics = drafts.filter((one) => one.letter === "mic" && one.named !== "capacitance");
+  if (mics.length === 0) return;
   const timed = drafts.some((one) => one.after !== undefined || one.lasting !== undefined);
   const pumped = items.some(
     (item) =>

@@ -72,6 +72,7 @@ function bothWays(items: readonly Item[], at: number): boolean {
 
 /** "ohmed .8 .8 .8 phase to phase": what lies between phases of a motor is its winding. */
 function phaseToPhase(items: readonly Item[], at: number): boolean {
+  if (!/^(?:ph|leg)/.test(items[at]?.text ?? "")) return false;
   const said = items.slice(at, at + 3).map(({ text }) => text);
   if (!/^(?:phase|ph|leg) to (?:phase|ph|leg)$/.test(said.join(" "))) return false;
   return items.some(({ text, label }) => /^ohm/.test(text) || label?.quantity === "resistance");

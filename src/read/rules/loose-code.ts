@@ -61,7 +61,8 @@ function spokenName(
   i: number,
 ): { readonly name: string; readonly end: number } | undefined {
   const item = note.items[i];
-  if (item?.spoken !== true) return undefined;
+  // every such name has two digits or three
+  if (item?.spoken !== true || item.value < 10 || item.value > 999) return undefined;
   const { letter, end } = letterBehind(note, i);
   const digits = String(item.value);
   if (gases.has(digits + letter)) return { name: digits + letter, end };

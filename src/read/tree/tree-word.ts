@@ -9,15 +9,18 @@ export interface TreeWord {
 
 /** The words of a message with spoken numbers in digits: "branch box one" is "branch box 1". */
 export function treeWords(note: Note): readonly TreeWord[] {
-  return note.items.flatMap((item, index) => {
+  const words: TreeWord[] = [];
+  note.items.forEach((item, index) => {
     const bare = item.kind === itemKind.number && item.unit === undefined;
     const whole = bare && Number.isInteger(item.value) && Number.isNaN(item.high);
     const text = whole
       ? String(item.value)
       : (item.subject || note.plain.slice(item.from, item.to)).toLowerCase();
-    return (text.match(/[a-z']+|\d+(?:\.\d+)?|[^\sa-z\d]/g) ?? []).map((word) => ({
-      text: word,
-      item: index,
-    }));
+    // most items are one word
+    if (/^[a-z']+$/.test(text)) words.push({ text, item: index });
+    else
+      for (const word of text.match(/[a-z']+|\d+(?:\.\d+)?|[^\sa-z\d]/g) ?? [])
+        words.push({ text: word, item: index });
   });
+  return words;
 }
