@@ -63,7 +63,8 @@ function holdsOf(items: readonly Item[]): Holds {
   };
 }
 
-function begin(text: string, context: Context): { note: Note; tokens: readonly Token[] } {
+/** A message cut into items, before any rule has looked at it. */
+export function begin(text: string, context: Context): { note: Note; tokens: readonly Token[] } {
   const even = plain(text);
   const tokens = scan(even);
   let heads = 0;
