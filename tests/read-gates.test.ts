@@ -11,7 +11,7 @@ function stateOf(note: Note): string {
   const { statements, readings, ask, unread, trace, measuredAt, items } = note;
   const lists = [statements, readings, ask, unread, trace, measuredAt];
   const owners = items.map(({ owner = "" }) => owner);
-  return [...lists.map(({ length }) => length), note.open?.kind, ...owners].join("|");
+  return [...lists.map(({ length }) => length), note.open?.missing, ...owners].join("|");
 }
 
 /** Their words decide what a figure is, they don't only spare time: elsewhere it is something else. */
