@@ -250,6 +250,7 @@ describe.skipIf(!here)("with a real homeserver and clients of other people", () 
     // the record holds each message once
     const filed = show().flatMap(({ readings }) => readings.map(({ message }) => message));
     expect([...filed].sort()).toEqual(sent.map(({ id }) => id).sort());
+    readback("verify", join(bot.folder, "store.db"));
     process.stderr.write(
       `homeserver: seed ${seed}, ${sent.length} messages, ${kills} kills, each message answered once\n`,
     );
