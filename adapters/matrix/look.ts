@@ -32,8 +32,14 @@ export async function lookFor(
   return undefined;
 }
 
-async function keyOf(working: Working, room: string, event: RoomEvent): Promise<unknown> {
-  if (event.type !== "m.room.encrypted") return event.content[keyField];
-  const open = await working.machine.decrypt(room, event);
-  return open.ok ? open.content[keyField] : undefined;
+/** The outbox key of a post of ours; undefined where it has none or cannot be read. */
+export async function keyOf(
+  working: Working,
+  room: string,
+  event: RoomEvent,
+): Promise<string | undefined> {
+  const open =
+    event.type === "m.room.encrypted" ? await working.machine.decrypt(room, event) : event;
+  const key = "ok" in open && !open.ok ? undefined : open.content[keyField];
+  return typeof key === "string" ? key : undefined;
 }

@@ -55,7 +55,7 @@ export async function syncLoop(working: Working, rest: Pauses, round: () => void
       const waitMs = quick ? 0 : lockedEvents(working).length > 0 ? shortPollMs : pollMs;
       const answer = await askSync(connection.ask, since, waitMs);
       if (rest.ended()) return;
-      await takeRound(working, { since, answer, stopping: rest.ended });
+      await takeRound(working, { since, answer, first: !begun, stopping: rest.ended });
       failures = 0;
       begun = true;
       door.connected(true);

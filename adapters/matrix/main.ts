@@ -143,7 +143,7 @@ async function workingWith(
     );
   }
   const base = { config, crew: crewOf(people), door, me: user, connection, file, machine, rooms };
-  return { ...base, lastInThread: new Map() };
+  return { ...base, standing: new Map(), lastInThread: new Map() };
 }
 
 /** A server that refuses it must not keep the bot from its work. */

@@ -2,16 +2,13 @@ import { z } from "zod";
 import { arrive } from "./arrive.ts";
 import { completeTimeline } from "./backfill.ts";
 import { answerInvite } from "./invite.ts";
-import { beganNote } from "./keys/key-file.ts";
 import { idsOf, lockedEvents, retryLocked, setAside } from "./locked.ts";
+import { keyOf } from "./look.ts";
 import { eventsOf, keyNewsOf, type RoomEvent, type SyncAnswer } from "./sync.ts";
 import type { Working } from "./working.ts";
 
 /** Where the last sync ended, kept with the messages. */
 export const syncPlace = "sync";
-
-/** The server's clock and ours may differ by that; our choice, no source. */
-export const clocksMs = 2 * 60_000;
 
 /** What is older is not answered any more; the operator is told. */
 const oldestMs = 14 * 24 * 3600 * 1000;
@@ -19,6 +16,8 @@ const oldestMs = 14 * 24 * 3600 * 1000;
 export interface Round {
   readonly since: string | undefined;
   readonly answer: SyncAnswer;
+  /** the first of this run, before which nothing is sent */
+  readonly first: boolean;
   readonly stopping: () => boolean;
 }
 
@@ -30,7 +29,6 @@ export async function takeRound(working: Working, round: Round): Promise<void> {
   const { machine, door } = working;
   const { answer, since, stopping } = round;
   await machine.take(keyNewsOf(answer));
-  noteBeginning(working, answer);
   const joined = Object.entries(answer.rooms.join);
   for (const [room, { state, timeline }] of joined) {
     const events = [...eventsOf(state.events), ...eventsOf(timeline.events)];
@@ -51,12 +49,17 @@ export async function takeRound(working: Working, round: Round): Promise<void> {
   if (!stopping()) door.moveCursor(syncPlace, answer.next_batch);
 }
 
-function noteBeginning({ file, door }: Working, { rooms }: SyncAnswer): void {
-  if (file.note(beganNote) !== undefined) return;
-  const events = Object.values(rooms.join).flatMap(({ timeline }) => eventsOf(timeline.events));
-  const newest = Math.max(0, ...events.map(({ origin_server_ts }) => origin_server_ts));
-  // a server elsewhere may give any time to its events
-  file.setNote(beganNote, String(Math.min(newest, door.now() + clocksMs)));
+/** Before anything of ours is sent: what stands there is not said again. */
+async function noteStanding(
+  working: Working,
+  room: string,
+  events: readonly RoomEvent[],
+): Promise<void> {
+  for (const event of events) {
+    if (event.sender !== working.me) continue;
+    const key = await keyOf(working, room, event);
+    if (key !== undefined) working.standing.set(key, event.event_id);
+  }
 }
 
 async function takeRoom(working: Working, room: string, round: Round): Promise<void> {
@@ -72,6 +75,7 @@ async function takeRoom(working: Working, room: string, round: Round): Promise<v
       `In ${channel}, messages from more than 14 days ago were left unread.`,
     );
   }
+  if (round.first) await noteStanding(working, room, events);
   for (const event of events) {
     if (round.stopping()) return;
     noteState(working, room, event);

@@ -1,11 +1,9 @@
 import { z } from "zod";
 import type { Found, Outcome, Part, SendContext } from "../chat-platform.ts";
 import { fileContent, type Spot, textContent } from "./content.ts";
-import { beganNote } from "./keys/key-file.ts";
 import { lookFor } from "./look.ts";
 import { pin } from "./pin.ts";
 import { post } from "./post.ts";
-import { clocksMs } from "./round.ts";
 import { eventSchema } from "./sync.ts";
 import { rootOf } from "./threads.ts";
 import { early, Trouble } from "./trouble.ts";
@@ -163,25 +161,23 @@ function refusal(part: Part, trouble: Trouble, why: string): string {
 /** Synapse remembers a transaction id for a day; well before that, the same key posts nothing twice. */
 const rememberedMs = 20 * 3600 * 1000;
 
-/** Whether the server knows again what was posted for something of that time (ms), and posts it once. */
-function isRemembered({ door, file }: Working, at: number): boolean {
-  const began = file.note(beganNote);
-  return began !== undefined && at > Number(began) && door.now() - at < rememberedMs;
-}
-
 const answersOf = /^reply:matrix:(.+):\d+(?:#\d+)?$/;
 
 /**
- * The post that answered a message already, where the server does not know the key again: a store that
- * was brought back from a backup answers what was said since then, a day later or as a new device.
+ * The post that stands under that key already, where the server may not know it again: a store that was
+ * brought back from a backup answers what was said since then, a day later or as a new device.
  */
 async function saidBefore(working: Working, room: string, part: Part): Promise<string | undefined> {
-  const { door } = working;
+  const { door, standing } = working;
+  if (part.replaces !== undefined || part.kind === "upload" || part.kind === "pin")
+    return undefined;
+  const stands = standing.get(part.key);
+  if (stands !== undefined) return stands;
   const answered = answersOf.exec(part.key)?.[1];
   const at = answered === undefined ? undefined : door.kept(answered)?.message.at;
-  if (part.kind === "upload" || part.kind === "pin" || at === undefined) return undefined;
+  if (at === undefined) return undefined;
   const since = Date.parse(at);
-  if (part.replaces !== undefined || isRemembered(working, since)) return undefined;
+  if (door.now() - since < rememberedMs) return undefined;
   try {
     return await lookFor(working, room, { key: part.key, since });
   } catch (error) {
@@ -192,8 +188,9 @@ async function saidBefore(working: Working, room: string, part: Part): Promise<s
 /** Whether a part that may have gone out did. */
 export async function findPart(working: Working, part: Part, since: number): Promise<Found> {
   if (part.kind === "upload" || part.kind === "pin") return { kind: "absent" };
-  // the attempt is timed by our own clock
-  if (isRemembered(working, since - clocksMs)) return { kind: "absent" };
+  const stands = working.standing.get(part.key);
+  if (stands !== undefined) return { kind: "found", remote: stands };
+  if (working.door.now() - since < rememberedMs) return { kind: "absent" };
   const room = working.rooms.roomOf(part.channel);
   if (room === undefined) return { kind: "absent" };
   try {

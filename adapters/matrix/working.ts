@@ -16,6 +16,11 @@ export interface Working {
   readonly file: KeyFile;
   readonly machine: Machine;
   readonly rooms: Rooms;
+  /**
+   * Outbox keys of own posts that the first round found, with their ids: a store that was brought back
+   * from a backup does not know of them, nor does the server know the keys of another device again.
+   */
+  readonly standing: Map<string, string>;
   /** the last message seen in each thread, for clients that show none */
   readonly lastInThread: Map<string, string>;
 }

@@ -22,12 +22,6 @@ export interface KeyFile {
   readonly close: () => void;
 }
 
-/**
- * Note of the newest event (server's time, ms) when this device first looked. What was said until then
- * an earlier device of the account may have answered, and the server knows none of its requests again.
- */
-export const beganNote = "began";
-
 export interface KeptDatabase {
   readonly name: string;
   readonly version: number;
