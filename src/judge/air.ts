@@ -2,6 +2,7 @@ import type { Reading } from "../model.ts";
 import { moistAirFromWetBulb, wetBulbCelFromHumidity } from "../physics/moist-air.ts";
 import type { QuantityName } from "../quantities/list.ts";
 import type { Place } from "../vocabulary.ts";
+import { applicationOf } from "./application.ts";
 import { ambientPaAt } from "./circuit.ts";
 import { given } from "./given.ts";
 import { isAtLiquidPart } from "./liquid-part.ts";
@@ -28,7 +29,9 @@ export const airOf: (scene: Scene) => Air = perScene((scene) => {
   const ambientPa = ambientPaAt(scene);
   const dry = (...places: Place[]) => lastOf(scene, "temperature", places);
   const wet = (...places: Place[]) => lastOf(scene, "wet_bulb_temperature", places);
-  const returnCel = dry("return_air", "indoor_air");
+  const cold = isColdRoom(scene);
+  const returnCel = cold ? dry("return_air") : dry("return_air", "indoor_air");
+  const outdoorCel = dry("outdoor_air", "condenser_in");
   const humidity = lastOf(scene, "relative_humidity", ["return_air", "indoor_air", undefined]);
   const wetBulb =
     lastOf(scene, "wet_bulb_temperature", ["return_air", "indoor_air", undefined]) ??
@@ -41,7 +44,7 @@ export const airOf: (scene: Scene) => Air = perScene((scene) => {
   return {
     ambientPa,
     ...given({
-      outdoorCel: dry("outdoor_air", "condenser_in"),
+      outdoorCel: outdoorCel ?? (plantRoom.test(scene.words) ? dry("indoor_air") : undefined),
       returnCel,
       supplyCel: dry("supply_air"),
       returnWetBulbCel: wetBulb ?? fromHumidity,
@@ -52,6 +55,14 @@ export const airOf: (scene: Scene) => Air = perScene((scene) => {
     }),
   };
 });
+
+/** A cold room's coil breathes the box, never the room that its condenser stands in. */
+function isColdRoom(scene: Scene): boolean {
+  return ["cooler", "freezer"].includes(applicationOf(scene));
+}
+
+/** Where condensers stand indoors, its air is what they breathe. */
+const plantRoom = /\b(?:plant|machine(?:ry)?|mechanical|equipment|compressor|engine) room\b/;
 
 /** "95 out, 67 wet bulb": only a wet bulb that is itself said to be outdoors is. */
 function unnamedWetBulb(scene: Scene): number | undefined {

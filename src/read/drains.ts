@@ -21,6 +21,8 @@ export function drains(list: readonly Draft[], items: readonly Item[]): void {
     // "bus 640 at idle 622 at load"
     const behind = `${items[right.index + 1]?.text} ${items[right.index + 2]?.text}`;
     const loaded = /^(?:at|under) (?:full )?load|^(?:loaded|running)\b/.test(behind);
+    // "bus 640 idle, 18.2 running": no load takes a bus down so far
+    if (loaded && right.value < left.value / 2) return;
     const timed =
       loaded || right.after !== undefined || between.some(({ roles }) => (roles & later) !== 0);
     if (labelled || !timed) return;

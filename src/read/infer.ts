@@ -8,6 +8,7 @@ import type { Context } from "./context.ts";
 import { degreesOver } from "./degrees-over.ts";
 import type { Draft } from "./draft.ts";
 import { drains } from "./drains.ts";
+import { fallsAtStart } from "./falls-at-start.ts";
 import { hashes } from "./gauge-letters.ts";
 import { habitUnit, plusKilograms, scaleBeside, unitBefore } from "./habit.ts";
 import { subjects } from "./hold-subject.ts";
@@ -52,6 +53,7 @@ import {
   pinsBeforeGround,
 } from "./plausible.ts";
 import { poleDrops } from "./pole-drops.ts";
+import { pressureAndLine } from "./pressure-and-line.ts";
 import { pressureAtWarmth } from "./pressure-at-warmth.ts";
 import { fromContext, inOrder, thatLine } from "./recall.ts";
 import { between } from "./relate.ts";
@@ -64,7 +66,7 @@ import { alike, likeBefore, likeBehind, shapeOf, wordBefore } from "./shape.ts";
 import { startsDraw } from "./starts-draw.ts";
 import { subjectsBehind } from "./subject-behind.ts";
 import { systemHolds } from "./system-holds.ts";
-import { throughPart } from "./through-part.ts";
+import { atValveBody, throughPart } from "./through-part.ts";
 import { underLoad } from "./under-load.ts";
 import { byVolts } from "./volts.ts";
 import { role } from "./word.ts";
@@ -202,9 +204,12 @@ export function infer(
   systemHolds(list, items);
   degreesOver(list, items);
   throughPart(list, items);
+  atValveBody(list, items);
   pressureAtWarmth(list, items);
   belowMicron(list, items);
   onASupply(list, items);
+  pressureAndLine(list, items);
+  fallsAtStart(list, items);
   rowAgain(list, items);
   pairsAgain(list);
   setAndActual(items, list, context.units);

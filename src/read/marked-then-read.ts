@@ -17,6 +17,18 @@ function maybe(draft: Draft): boolean {
   );
 }
 
+function readsNext(items: readonly Item[], left: Draft, right: Draft): boolean {
+  return right.index === left.index + 2 && reads.test(items[left.index + 1]?.text ?? "");
+}
+
+/** "run cap 40 uF: meter says 31.5" */
+function meterSays(items: readonly Item[], left: Draft, right: Draft): boolean {
+  const gap = items.slice(left.index + 1, right.index).map(({ text }) => text);
+  return /^(?:[:,] )?(?:the |my )?(?:meter|it) (?:says|reads|shows|measures|got)$/.test(
+    gap.join(" "),
+  );
+}
+
 /** "caps: comp 45 reading 31.2, fan 5 reading 4.9 uf": the size that it is made in, and what it has. */
 export function markedThenRead(items: readonly Item[], drafts: readonly Draft[]): void {
   const spoken = items.some(
@@ -25,8 +37,8 @@ export function markedThenRead(items: readonly Item[], drafts: readonly Draft[])
   if (!spoken) return;
   drafts.forEach((right, order) => {
     const left = drafts[order - 1];
-    if (left === undefined || right.index !== left.index + 2) return;
-    if (!reads.test(items[left.index + 1]?.text ?? "")) return;
+    if (left === undefined || !(readsNext(items, left, right) || meterSays(items, left, right)))
+      return;
     if (items[left.index]?.kind !== itemKind.number || left.rating !== undefined) return;
     if (!made.has(left.value) || !maybe(left) || !maybe(right)) return;
     left.rating = "nominal";

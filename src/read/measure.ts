@@ -35,6 +35,7 @@ import { minutesAfter } from "./minutes-after.ts";
 import type { Note } from "./note.ts";
 import { outOf } from "./out-of.ts";
 import { outsideBehind } from "./outside-behind.ts";
+import { outsideColon } from "./outside-colon.ts";
 import { peakThen } from "./peak-then.ts";
 import { question } from "./question.ts";
 import { relate } from "./relate.ts";
@@ -214,6 +215,7 @@ export function measure(note: Note): void {
     if (value !== undefined) begin(note, draft, value);
   });
   describe(drafts, items, note.plain);
+  outsideColon(drafts, items);
   ofWarmDay(drafts, items, note.plain);
   gaugesOfEach(items, drafts);
   approaches(items, drafts);

@@ -25,5 +25,14 @@ export function overGauges(left: Draft, right: Draft, items: readonly Item[]): b
   if (!isGauge(left) || !isGauge(right) || left.value === right.value) return false;
   const sides = [undefined, "shell", "suction", "discharge"];
   if (!sides.includes(left.place) || !sides.includes(right.place)) return false;
-  return right.unit !== undefined || items.some(({ text }) => gasWords.test(text));
+  const risen =
+    left.value >= 40 &&
+    left.value < right.value &&
+    [left, right].every(({ value }) => Number.isInteger(value));
+  const beside = items.some(
+    ({ unit }) => unit?.dimension === "temperature" || unit?.dimension === "current",
+  );
+  return (
+    right.unit !== undefined || (risen && beside) || items.some(({ text }) => gasWords.test(text))
+  );
 }

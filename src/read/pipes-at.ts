@@ -4,13 +4,21 @@ import type { Item } from "./item.ts";
 import { unitCalled } from "./kinds.ts";
 
 const pipes = /^(?:pipe|pipes|piping|tubing|lineset|copper|gas)$/;
+/** F or C of a zone's pipe that has no unit. Common practice, no source. */
+const coldest = 5;
+const warmest = 160;
+
 const verbs = /^(?:at|is|are|was|were|now|down|to|only|still|about|around)$/;
 
 /** "33.4 bar this morning, pipes at 21": in a standing test the pipe's warmth, in the degrees that it was told in before. */
 export function pipesAt(list: readonly Draft[], items: readonly Item[], context: Context): void {
   const before = context.readings.findLast((one) => one.quantity === "temperature");
   const scale = before?.figure.unit;
-  if (scale === undefined || !context.readings.some((one) => one.quantity === "pressure")) return;
+  const test = scale !== undefined && context.readings.some((one) => one.quantity === "pressure");
+  // "eev reads 100%, both its pipes 75, others around 48"
+  const zone = items.some(({ text }) => /^(?:eev|eevs|lev|exv|valve|valves|port)$/.test(text));
+  if (!test && !zone) return;
+  let told = false;
   for (const draft of list) {
     const free =
       draft.unit === undefined &&
@@ -20,9 +28,13 @@ export function pipesAt(list: readonly Draft[], items: readonly Item[], context:
     if (!free || (draft.hint !== undefined && draft.hint !== "temperature")) continue;
     let at = draft.index - 1;
     while (verbs.test(items[at]?.text ?? "")) at--;
-    if (!pipes.test(items[at]?.text ?? "")) continue;
+    const others = told && /^(?:others?|rest|neighbou?rs?)$/.test(items[at]?.text ?? "");
+    if (!others && !pipes.test(items[at]?.text ?? "")) continue;
+    if (zone && (draft.value < coldest || draft.value > warmest)) continue;
+    told = true;
     draft.quantity = "temperature";
     draft.named = "temperature";
+    if (scale === undefined) continue;
     draft.unit = unitCalled(scale);
     draft.assumedUnit = true;
   }

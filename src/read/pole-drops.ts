@@ -11,7 +11,9 @@ const poles = /^(?:pole|poles|contacts|points|contactor)$/;
 /** "drop across the poles at 21 amps 0.04 0.05 0.04": bare figures beside contacts and what they lose. */
 export function poleDrops(list: readonly Draft[], items: readonly Item[]): void {
   const lost = items.findIndex(({ text }) => /^(?:drop|drops|across)$/.test(text));
-  if (lost < 0 || !items.some(({ text }, at) => at > lost && at < lost + 6 && poles.test(text)))
+  if (lost < 0) return;
+  const told = list.some(({ unit, value }) => unit?.dimension === "voltage" && value <= mostDropV);
+  if (!told && !items.some(({ text }, at) => at > lost && at < lost + 6 && poles.test(text)))
     return;
   for (const draft of list) {
     const free =

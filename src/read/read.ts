@@ -7,6 +7,7 @@ import { leftOver } from "./cover.ts";
 import { isolated } from "./isolated.ts";
 import { type Item, itemKind } from "./item.ts";
 import { itemsOf } from "./items.ts";
+import { kelvinClips } from "./kelvin-clips.ts";
 import { measure } from "./measure.ts";
 import type { Holds, Note } from "./note.ts";
 import { plain } from "./plain.ts";
@@ -70,6 +71,7 @@ export function begin(text: string, context: Context): { note: Note; tokens: rea
   let heads = 0;
   for (const token of tokens) if (token.word !== undefined) heads |= token.word.rules;
   const items = itemsOf({ tokens, typed: text, items: [], family: familyOf(context), pairs: true });
+  kelvinClips(items);
   warmDay(items);
   ampsOfNext(items);
   isolated(items, context.readings[context.readings.length - 1]?.quantity);

@@ -16,6 +16,10 @@ export function saidOtherwise(name: ObservationName, said: string, text: string)
   // "off but blowing cold" is the complaint
   if (name === "cooling_again") return coldUnasked.test(text);
   // "nothing defrosting: 341 psi on the liquid"
-  if (name === "unit_dead") return /^nothing\b.*\d.*\bon$/i.test(said);
+  if (name === "unit_dead")
+    return (
+      /^nothing\b.*\d.*\bon$/i.test(said) ||
+      /\bnothing on (?:the )?(?:comp\w*|contactor|fan|y\d?|cc|output|relay)\b/i.test(text)
+    );
   return name === "defrost_not_working" && /^no\b/i.test(said) && settledRun.test(text);
 }

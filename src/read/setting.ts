@@ -80,12 +80,13 @@ function phaseToPhase(items: readonly Item[], at: number): boolean {
 
 /** "4 wire meter: 0.702 0.488 0.699": whoever takes such a meter measures windings. */
 function fourWire(items: readonly Item[], at: number): boolean {
-  if (!/^(?:meter|ohmmeter|bridge|milliohmmeter)$/.test(items[at]?.text ?? "")) return false;
+  if (!/^(?:meter|ohmmeter|bridge|milliohmmeter|clips?|leads|probes)$/.test(items[at]?.text ?? ""))
+    return false;
   const before = items
     .slice(Math.max(0, at - 3), at)
     .map(({ text }) => text)
     .join(" ");
-  return /\b(?:4|four)[ -]*wire$|\b(?:milli|micro)[ -]*ohm$|\blow[ -]*ohm$|\bmilliohm$/.test(
+  return /\b(?:4|four)[ -]*wire$|\b(?:milli|micro)[ -]*ohm$|\blow[ -]*ohm$|\bmilliohm$|\bkelvin$/.test(
     before,
   );
 }

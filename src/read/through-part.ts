@@ -18,6 +18,31 @@ function bare(draft: Draft): boolean {
   );
 }
 
+/** "reversing valve: coil side suction pipe 41, compressor side 66": pipes at one valve's body. */
+export function atValveBody(list: readonly Draft[], items: readonly Item[]): void {
+  const valve = items.some(
+    ({ text }, at) =>
+      otherParts.test(text) && items.slice(at, at + 4).some((one) => one.text.startsWith("valve")),
+  );
+  if (
+    !valve ||
+    !list.some(({ hint, unit }) => hint === "temperature" || unit?.dimension === "temperature")
+  )
+    return;
+  for (const draft of list) {
+    if (!bare(draft) || draft.unit !== undefined || draft.hint !== undefined) continue;
+    if (
+      !/^(?:side|pipe|tube|port|line|common|centre|center|is|at)$/.test(
+        items[draft.index - 1]?.text ?? "",
+      )
+    )
+      continue;
+    draft.named = "temperature";
+    draft.hint = "temperature";
+    draft.place = undefined;
+  }
+}
+
 /** "drier 95 in 77 out", "reversing valve 40 in 61 out": the warmth of what goes into a part and comes out of it. */
 export function throughPart(list: readonly Draft[], items: readonly Item[]): void {
   list.forEach((right, order) => {

@@ -183,8 +183,9 @@ function stays(items: readonly Item[], index: number): boolean {
   if (items[at]?.text === "at") at--;
   if (!/^(?:is|has|reads|stays|stayed|holds|shows|sees|gets)$/.test(items[at]?.text ?? ""))
     return false;
+  const gearAt = items[at - 1]?.text === "base" ? at - 2 : at - 1;
   return /^(?:panel|breaker|disconnect|disco|meter|feed|lugs|utility)$/.test(
-    items[at - 1]?.text ?? "",
+    items[gearAt]?.text ?? "",
   );
 }
 
@@ -273,7 +274,10 @@ function output(list: readonly Draft[], items: readonly Item[]): void {
   );
   if (pairs.length === 0 || !pairs.some((draft) => isVolts(draft.value))) return;
   const drive = items.some((item) => /^(?:output|outputs|drive|inverter|vfd|bus)$/.test(item.text));
-  const other = pairs.length > 1 && pairs.every((draft) => draft.value === 0 || draft.value >= 40);
+  const live = pairs.filter((draft) => isVolts(draft.value)).length;
+  const other =
+    pairs.length > 1 &&
+    (live > 1 || pairs.every((draft) => draft.value === 0 || draft.value >= 40));
   if (!drive && !other) return;
   for (const draft of pairs) {
     make(draft);

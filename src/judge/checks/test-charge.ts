@@ -38,7 +38,7 @@ function openingsAsItRuns(scene: Scene): Finding[] {
   if (
     outcome === undefined ||
     outcome === "right" ||
-    !/\b(?:all|every|each|valves|both)\b/.test(scene.words)
+    !/\b(?:all|every|each|valves|both (?:eev|lev|exv|valve)s?)\b/.test(scene.words)
   )
     return [];
   const wide = outcome === "short";

@@ -9,6 +9,7 @@ export const toldControlRows: readonly ToldRow[] = [
       /\b(?:board|relay|controller|control)\b.{0,40}\b(?:puts?|sends?|putting|sending|gives?|giving)\b.{0,14}\b(?:nothing|none|no (?:power|voltage|volts|signal|24))\b/,
       /\b(?:nothing|no (?:voltage|volts|power|24(?: ?v)?|output)|0(?:\.0)? ?v(?:olts)?)\b.{0,12}\b(?:out of|off|from|leaving|out on|coming out|out to)\b.{0,20}\b(?:board|relay|controller|y1?|compressor terminal|contactor)\b/,
       /\bboard\b.{0,30}\bno output\b/,
+      /\b(?:nothing|no (?:voltage|volts|power)|0(?:\.0)? ?v(?:olts)?) on (?:the )?(?:comp\w*|contactor|fan|y\d?|cc|k\d) ?(?:output|terminal|relay)?\b/,
       /\bno (?:speed|pwm|start|run) (?:command|signal|voltage)\b/,
       /\b(?:contactor|relay|compressor|fan) output\b.{0,12}\b(?:stays|is|reads|at|still)\b.{0,6}\b(?:0(?:\.0)?|zero|dead|nothing|low)\b/,
       /\b(?:speed|command|control|signal|pwm)\b.{0,10}\b(?:command|signal|line|wire)\b.{0,10}\b(?:0(?:\.0)?|zero|no) ?(?:v\w*)?\b.{0,30}\b(?:though|but|while|with)\b/,

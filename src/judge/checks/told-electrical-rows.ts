@@ -3,7 +3,7 @@ import type { ToldRow } from "./told-rows.ts";
 const joint =
   "(?:lugs?|terminals?|wire ?nuts?|splices?|connections?|neutral|stabs?|spades?|screws?|crimps?|(?:harness )?pins?|connectors?)";
 const bad =
-  "(?:burn(?:t|ed)|melted|charred|black(?:ened)?|brown|cooked|toasted?|arc(?:ed|ing)|discolou?red|loose|corroded|green|hot|(?:push|back)ed out|half out|not seated)";
+  "(?:burn(?:t|ed)|melted|charred|black(?:ened)?|brown|cooked|toasted?|arc(?:ed|ing)|discolou?red|loose|corroded|green|hot|(?:push|back)ed out|half out|not seated|bubbled|brittle|spins|turns in)";
 const gap = "\\W+(?:[\\w']+\\W+){0,6}?";
 const stalled = "(?:stall\\w*|tripp?\\w*|popped|overload)";
 const againstPressure =
@@ -205,6 +205,7 @@ export const electricalToldRows: readonly ToldRow[] = [
     sign: "sensor:off",
     words: [
       /\b(?:sensor|probe|thermistor)\b.{0,12}\b(?:says|reads|shows|stuck at)\b.{0,30}\b(?:(?:my |the )?(?:gauges?|meter|thermometer|stick)\b.{0,10}\b(?:says?|reads?|shows?)|line is|pipe is|it'?s \d+|actual)\b/,
+      /\b(?:sensor|probe|thermistor)\b.{0,8}\bon (?:the )?(?:screen|board|display|controller)\b.{0,40}\b(?:clamp|meter|gauges?|thermometer|probe)\b.{0,24}\b(?:says?|reads?|shows?)\b/,
       /\b(?:board|controller|display|screen|transducer)\b.{0,8}\b(?:says|reads|shows|thinks|sees)\b.{0,40}\b(?:my|the|actual|real) (?:own )?(?:gauges?|meter|probe|thermometer|stick)\b.{0,16}(?:\b(?:says?|reads?|shows?|has|have|got|at)\b|\b\d)/,
       /\b(?:my|actual|real) (?:own )?(?:gauges?|meter|probe|thermometer|stick)\b.{0,30}\b(?:board|controller|display|screen|transducer)\b.{0,8}\b(?:says|reads|shows|thinks|sees)\b/,
       /\bsignal\b.{0,24}\b(?:does ?n'?t|never|won'?t|not) (?:move|change|budge)|\b(?:signal|reading)\b.{0,12}\b(?:stuck|frozen|pegged)\b/,

@@ -6,6 +6,17 @@ const gasName =
 /** What is heard of refrigerant, its leaks and what does not belong in it. Source throughout: common practice, no source. */
 export const toldGasRows: readonly ToldRow[] = [
   {
+    check: "pressure_test",
+    sign: "leak_traces:leak_found",
+    words: [/\bdye\b.{0,24}\b(?:glow\w*|show\w*|lit up|bright|found)\b/],
+    unless: /\b(?:no|not|never) (?:\w+ )?dye|\bdye (?:does ?n'?t|not|never)/,
+    mended: /\bleak|\bflare|\bjoint|\bcoil/,
+    level: "bad",
+    about: "system",
+    says: "Dye shows where it leaves, as told: repair it and prove it with a hold before anything is added",
+    brief: "dye shows the leak",
+  },
+  {
     check: "saturation",
     sign: "wrong_gas:said",
     words: [

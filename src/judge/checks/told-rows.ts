@@ -42,7 +42,7 @@ export const toldRows: readonly ToldRow[] = [
     sign: "bulb:off",
     words: [
       new RegExp(
-        `${bulb}${few}(?:loose|off (?:the|its|of)|(?:came|fell|fallen|come) off|hanging|hangs|swinging|swings|dangling|not (?:strapped|touching|clamped|insulated|wrapped)|uninsulated|unwrapped|no (?:strap|insulation|clamp)|bare)\\b`,
+        `${bulb}${few}(?:loose|off (?:the|its|of)|(?:came|fell|fallen|come) off|laying|lying|fell|hanging|hangs|swinging|swings|dangling|not (?:strapped|touching|clamped|insulated|wrapped)|uninsulated|unwrapped|no (?:strap|insulation|clamp)|bare)\\b`,
       ),
       /\b(?:loose|dangling|hanging|unstrapped|uninsulated|bare) (?:sensing )?bulb\b/,
       new RegExp(`${bulb}${few}strap${few}(?:broken|missing|gone|off)\\b`),
@@ -172,7 +172,7 @@ export const toldRows: readonly ToldRow[] = [
     check: "compression",
     sign: "unloads:at_once",
     words: [
-      /\b(?:gauges?|pressures?|sides?|high and low)\b.{0,40}\b(?:meet|met|equali[sz]ed?|equali[sz]es|even(?:ed)? out|level(?:ed|s)?|come together)\b.{0,30}\b(?:seconds?|secs?|at once|right away|instantly|immediately)\b/,
+      /\b(?:gauges?|needles?|hands|pressures?|sides?|high and low)\b.{0,40}\b(?:meet|met|equali[sz]ed?|equali[sz]es|even(?:ed)? out|level(?:ed|s)?|come together)\b.{0,30}\b(?:seconds?|secs?|at once|right away|instantly|immediately)\b/,
     ],
     mended: /\bcomp|\bvalve/,
     level: "bad",

@@ -14,8 +14,9 @@ const ahead = 44;
 
 const sisters = /\b(?:others?|the rest|remaining|sisters?|neighbou?rs?)\b[^.;]*$/;
 const ownPipe =
-  /\b(?:its|that|his) (?:\w+ )?(?:pipe|line|port)\b|\b(?:pipe|line|port)\b[^.;]*\bbranch box\b/;
-const commanded = /\bvalves?\b.{0,20}\b(?:command\w*|told|sent|called|driven|at|shows|reads)\b/;
+  /\b(?:its|that|his) (?:\w+ )?(?:pipe|line|port)s?\b|\b(?:pipe|line|port)\b[^.;]*\bbranch box\b/;
+const commanded =
+  /\b(?:valves?|eevs?|levs?|exvs?|pmvs?)\b.{0,20}\b(?:command\w*|told|sent|called|driven|at|shows|reads)\b/;
 
 /**
  * One zone's pipe against its sisters' in the same message, where its valve's command was told: pipes

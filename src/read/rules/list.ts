@@ -57,6 +57,7 @@ import { torque } from "./torque.ts";
 import { treeTold } from "./tree-told.ts";
 import { undo } from "./undo.ts";
 import { unitCorrections } from "./unit-correction.ts";
+import { valveOfRoom } from "./valve-of-room.ts";
 import { wishes } from "./wish.ts";
 
 /**
@@ -83,6 +84,7 @@ export const asides: readonly Rule[] = [
   faultCodes,
   looseCodes,
   asideNumbers,
+  valveOfRoom,
   subjectRows,
   machineAgain,
   colonRows,

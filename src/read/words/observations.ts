@@ -194,7 +194,7 @@ export const observationPatterns: readonly (readonly [
   ],
   ["no_leak_found", "no_leak", "tight !screwed !=cap !=caps"],
   ["bubbles_in_sight_glass", "sight_glass glass_bubbles !no_leak !=oil", "=still =flashing !=code"],
-  ["sight_glass_clear", "sight_glass glass_clear !glass_wet"],
+  ["sight_glass_clear", "sight_glass glass_clear !glass_wet !glass_bubbles"],
   ["sight_glass_shows_moisture", "sight_glass glass_wet"],
   ["frost_to_compressor", "frost to_compressor !indoor_coil"],
   ["frost_at_restriction", "frost restriction !indoor_coil"],

@@ -1,0 +1,133 @@
+import type { Draft } from "./draft.ts";
+import { type Item, itemKind } from "./item.ts";
+import { unitCalled } from "./kinds.ts";
+
+/** psi and F, of one side's gauge and its line, where neither has a unit. Common practice, no source. */
+const usual = {
+  suction: { psi: [1, 260], lineF: [-40, 95] },
+  liquid: { psi: [60, 620], lineF: [35, 150] },
+} as const;
+
+type Side = keyof typeof usual;
+
+function sideOf(draft: Draft): Side | undefined {
+  return draft.place === "suction" || draft.place === "liquid" ? draft.place : undefined;
+}
+
+function isFree(draft: Draft): boolean {
+  return (
+    (draft.named === undefined || draft.named === "pressure" || draft.named === "temperature") &&
+    draft.points === undefined &&
+    draft.rating === undefined &&
+    draft.action === undefined &&
+    !draft.over
+  );
+}
+
+function within(value: number, [least, most]: readonly [number, number]): boolean {
+  return value >= least && value <= most;
+}
+
+function asPair(pressure: Draft, line: Draft, side: Side): void {
+  pressure.named = "pressure";
+  pressure.hint = undefined;
+  pressure.place = side;
+  line.named = "temperature";
+  line.hint = "temperature";
+  line.place = side;
+}
+
+const ends = /^(?:hz|amps?|volts?|rpm|percent|hours?|am|pm)$/;
+
+/** "suction 74 at 53", "liquid 252 psi at 86": one side's gauge, then how warm its line is. */
+function thenLine(left: Draft, right: Draft, items: readonly Item[]): boolean {
+  const side = sideOf(left);
+  if (side === undefined || items[left.index + 1]?.text !== "at") return false;
+  if (right.index !== left.index + 2 || !isFree(left) || !isFree(right)) return false;
+  if (left.unit !== undefined && left.unit.dimension !== "pressure") return false;
+  if (right.unit !== undefined && right.unit.dimension !== "temperature") return false;
+  if (right.place !== undefined && right.place !== side) return false;
+  const next = items[right.index + 1];
+  if (next !== undefined && next.kind !== itemKind.sign && next.kind !== itemKind.line) {
+    if (ends.test(next.text) || next.label?.place !== undefined) return false;
+  }
+  const { psi, lineF } = usual[side];
+  if (left.unit === undefined && !within(left.value, psi)) return false;
+  if (right.unit === undefined && !within(right.value, lineF)) return false;
+  if (side === "liquid" && left.unit === undefined && left.value < right.value) return false;
+  asPair(left, right, side);
+  return true;
+}
+
+/** "suction 38, line 52": the line behind a gauge's comma is that gauge's own. */
+function commaLine(left: Draft, right: Draft, items: readonly Item[]): boolean {
+  if (left.place !== "suction" || !isFree(left) || left.unit !== undefined) return false;
+  if (items[left.index + 1]?.text !== "," || items[left.index + 2]?.text !== "line") return false;
+  if (right.index !== left.index + 3 || right.unit !== undefined) return false;
+  if (!within(left.value, usual.suction.psi) || !within(right.value, usual.suction.lineF))
+    return false;
+  asPair(left, right, "suction");
+  return true;
+}
+
+/** "301 and 98 F liquid", "41 psig and 18 F suction": both figures, then whose they are. */
+function bothThenSide(left: Draft, right: Draft, items: readonly Item[]): boolean {
+  const side = sideOf(right);
+  if (side === undefined || !/^(?:and|&|\/|,)$/.test(items[left.index + 1]?.text ?? ""))
+    return false;
+  if (right.index !== left.index + 2 || right.unit?.dimension !== "temperature") return false;
+  if (left.unit !== undefined && left.unit.dimension !== "pressure") return false;
+  if (!isFree(left) || (left.place !== undefined && left.place !== "outdoor_air")) return false;
+  const behind = right.behind.some((index) => items[index]?.label?.place === side);
+  if (!behind || !within(left.value, usual[side].psi)) return false;
+  asPair(left, right, side);
+  return true;
+}
+
+/** "41 psig and 18 F out of the coil": of the low side, by the gauge before it. */
+function outOfCoil(left: Draft, right: Draft, items: readonly Item[]): boolean {
+  if (!/^(?:and|&|,)$/.test(items[left.index + 1]?.text ?? "")) return false;
+  if (right.index !== left.index + 2 || left.unit?.dimension !== "pressure") return false;
+  if (
+    right.unit?.dimension !== "temperature" ||
+    left.place !== undefined ||
+    left.rating !== undefined
+  )
+    return false;
+  const behind = items.slice(right.index + 1, right.index + 6).map(({ text }) => text);
+  if (
+    !/^(?:coming |going )?(?:out(?: of)?|leaving|off) (?:the )?(?:coil|evap)/.test(behind.join(" "))
+  )
+    return false;
+  asPair(left, right, "suction");
+  right.place = "evaporator_out";
+  return true;
+}
+
+/** "condenser out 99 F at 326 psi": the line first, then what stands in it. */
+function lineThenPressure(left: Draft, right: Draft, items: readonly Item[]): boolean {
+  if (right.index !== left.index + 2 || items[left.index + 1]?.text !== "at") return false;
+  if (right.unit?.dimension !== "pressure" || right.place !== undefined) return false;
+  const warm = left.unit?.dimension === "temperature" || left.hint === "temperature";
+  const side = left.place === "condenser_out" ? "liquid" : sideOf(left);
+  if (!warm || side === undefined) return false;
+  right.place = side;
+  return true;
+}
+
+/** One side's pressure and its line's temperature in one breath. */
+export function pressureAndLine(list: readonly Draft[], items: readonly Item[]): void {
+  list.forEach((right, order) => {
+    const left = list[order - 1];
+    if (left === undefined) return;
+    const paired =
+      thenLine(left, right, items) ||
+      bothThenSide(left, right, items) ||
+      commaLine(left, right, items) ||
+      outOfCoil(left, right, items) ||
+      lineThenPressure(left, right, items);
+    if (!paired) return;
+    for (const draft of [left, right])
+      if (draft.unit === undefined && draft.named === "pressure") draft.unit = unitCalled("psi");
+  });
+}
