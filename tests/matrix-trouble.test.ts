@@ -173,7 +173,7 @@ describe("files", () => {
     await until("the reading", () => saidOnce("60 psi"), 20_000);
     expect(saidOnce("could not be fetched")).toBe(true);
     expect(kept()).toContain("RTU-2 nameplate");
-  }, 30_000);
+  }, 120_000);
 });
 
 describe("the key file", () => {
