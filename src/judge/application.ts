@@ -12,6 +12,20 @@ const multiZones = /heat recovery|multi-?(zone|split)|branch|vrf/;
 /** Words of notes and tags that only such equipment has. */
 const zonedWords = /\bvrf\b|\bmulti-?zone\b|\bbranch (?:box|controller|selector)\b/;
 
+/** Words of notes that only refrigeration has; "cooler" alone may be said of the weather. */
+const coldWords =
+  /\bwalk-?ins?\b|\breach-?ins?\b|\b(?:dairy|meat|produce|deli|display|beer|island|coffin) (?:case|cooler|box)\b|\b(?:case|box) (?:is |at |temp|air|\d)|\bproduct (?:temp|at |is |\d)/;
+const frozenWords = /\bfreezer\b|\bice cream case\b|\bfrozen (?:food )?(?:case|box)\b/;
+
+/** What the tag and the notes tell where no plate does. */
+function asTold(tag: string, words: string): Application {
+  if (zonedWords.test(`${tag} ${words}`)) return "multi_zone";
+  if (freezers.test(tag) || /^(?:wif|frz)\b/.test(tag)) return "freezer";
+  if (coolers.test(tag) || /^(?:wic|ri)\b/.test(tag)) return "cooler";
+  if (frozenWords.test(words)) return "freezer";
+  return coldWords.test(words) ? "cooler" : "comfort";
+}
+
 /** The kind of circuit, from the plate and its drive; comfort cooling where nothing says more. */
 export const applicationOf: (scene: Scene) => Application = perScene((scene) => {
   const kind = (scene.facts.kind ?? "").toLowerCase();
@@ -19,8 +33,8 @@ export const applicationOf: (scene: Scene) => Application = perScene((scene) => 
   if (/chiller/.test(kind)) return "chiller";
   if (freezers.test(kind)) return "freezer";
   if (coolers.test(kind) || scene.facts.use === "commercial_refrigeration") return "cooler";
-  const said = `${scene.facts.tag ?? ""} ${scene.words}`.toLowerCase();
-  return kind === "" && zonedWords.test(said) ? "multi_zone" : "comfort";
+  if (kind !== "") return "comfort";
+  return asTold((scene.facts.tag ?? "").toLowerCase(), scene.words.toLowerCase());
 });
 
 /** Heating, by the plate's word or the notes'; cooling where nothing says so. */
@@ -30,6 +44,13 @@ export const isHeating: (scene: Scene) => boolean = perScene((scene) => {
     scene.words,
   );
 });
+
+/** Gas heat that is spoken of: none of the circuit's checks settles anything there. */
+export const isBurner: (scene: Scene) => boolean = perScene((scene) =>
+  /\b(?:burners?|ignit[oe]rs?|inducer|gas valve|flame (?:sensor|rod)|pilot light|manifold pressure|furnace)\b/.test(
+    scene.words.toLowerCase(),
+  ),
+);
 
 /** Whether the notes or the plate say that a forced test operation was running and settled. */
 export const inTestOperation: (scene: Scene) => boolean = perScene((scene) => {

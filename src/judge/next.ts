@@ -1,4 +1,5 @@
 import type { NextCheck, Suspect } from "../model.ts";
+import { isBurner } from "./application.ts";
 import type { Evidence } from "./evidence.ts";
 import { groupOf } from "./evidence.ts";
 import type { Fault } from "./fault.ts";
@@ -54,8 +55,11 @@ export function nextChecks(
     !step.fills.some((group) => known.has(group)) &&
     !(step.unless?.some((sign) => signs.has(sign)) ?? false);
   const leader = diagnosis[0];
+  // gas heat is not on the list of faults: none of it explains a burner unless it does so well
+  const burner = isBurner(scene);
+  if (burner && (leader?.probability ?? 0) < leadsFar.from) return [];
   const gainOf = gainsFrom(diagnosis, known);
-  const general = steps
+  const general = (burner ? [] : steps)
     .filter(open)
     .map((step) => candidate(step, isWanted(step, signs, scene) ? wantedBit : gainOf(step), false));
   const proofs = diagnosis

@@ -36,6 +36,9 @@ import { role } from "./word.ts";
 /** A named rating outweighs a plate's "rated" beside it. */
 function takeRating(draft: Draft, label: Label): void {
   if (label.rating === undefined) return;
+  // "stat calling, 24v at W": what a thermostat is set to are degrees
+  const degrees = label.rating === "setpoint" && label.hint === "temperature";
+  if (degrees && draft.ownUnit && draft.unit?.dimension !== "temperature") return;
   if (label.plate === true && draft.rating === "expected") draft.plate = true;
   if (label.rating === "expected" && draft.rating === "nominal") {
     draft.rating = "expected";
@@ -108,7 +111,7 @@ function take(draft: Draft, items: readonly Item[], index: number): void {
       draft.grounded = true;
       return;
     case itemKind.subject:
-      draft.subject ??= item.subject;
+      if (item.subject !== "") draft.subject ??= item.subject;
       if (item.label?.place === "box" && draft.named === undefined && draft.hint === undefined) {
         draft.place ??= item.label.place;
         draft.hint = item.label.hint;

@@ -1,3 +1,4 @@
+import { degreesOfBox } from "./degrees-of-box.ts";
 import { itemKind } from "./item.ts";
 import type { Building } from "./items.ts";
 import type { Label } from "./label.ts";
@@ -92,6 +93,8 @@ export function subjectAt(build: Building, i: number): SubjectSaid | undefined {
   if (phrase === undefined || noun === undefined || noun.kind === "point") return undefined;
   const ordinal = ordinalAt(build, phrase.end, noun);
   if (ordinal === undefined || howMany(build, ordinal.end)) return undefined;
+  if (noun.kind === "subject" && degreesOfBox(build, noun.name, ordinal.end))
+    return noun.name === "case" ? warmCase(phrase.end) : undefined;
   if (noun.kind === "subject" && partNumberGoesOn(build, ordinal.end)) return undefined;
   if (ordinal.text === "C" && pinBehind(build, ordinal.end)) return undefined;
   if (build.tokens[i]?.text === "indoor" && phrase.end === i + 1 && !isUnit(build, ordinal.end))
@@ -125,6 +128,11 @@ export function subjectAt(build: Building, i: number): SubjectSaid | undefined {
     label: phrase.word.label,
     aside: false,
   };
+}
+
+/** "case 48 product 45": nothing but what is measured there. */
+function warmCase(end: number): SubjectSaid {
+  return { name: "", end, label: { place: "box", hint: "temperature" }, aside: false };
 }
 
 /** "off site 1615", "lv site 4:15": when he left, no number of the site. */

@@ -110,18 +110,23 @@ function minutesAway({ items }: Note): number {
 const assent =
   /^(?:sure|ok|okay|yes|yep|yeah|ya|im|i'm|about|still|roger|copy|maybe|like|now|can|do|,|\.)$/;
 
+/** "otw, eta 20": minutes, where no clock shows such an hour or nobody would name it so. */
+function etaMinutes(items: readonly Item[], i: number): boolean {
+  const [word, item] = [items[i - 1]?.text ?? "", items[i]];
+  if (word !== "eta" || item?.unit !== undefined || item?.colon === true) return false;
+  const value = item?.value ?? 0;
+  return Number.isInteger(value) && value <= 90 && (value > 12 || value === 5 || value === 10);
+}
+
 /** "20 min ago", "25 minutes out": a length of time that goes with the status. */
 function lengthNear(
   items: readonly Item[],
 ): { seconds: number; at: number; past: boolean } | undefined {
   for (let i = 0; i < items.length; i++) {
     const item = items[i];
-    if (
-      item?.kind !== itemKind.number ||
-      item.unit?.dimension !== "time" ||
-      item.owner !== undefined
-    )
-      continue;
+    if (item?.kind !== itemKind.number || item.owner !== undefined) continue;
+    if (etaMinutes(items, i)) return { seconds: item.value * 60, at: i, past: false };
+    if (item.unit?.dimension !== "time") continue;
     return { seconds: item.value * item.unit.factor, at: i, past: carries(items[i + 1], agoSign) };
   }
   return undefined;

@@ -1,0 +1,29 @@
+import type { Building } from "./items.ts";
+import { tokenKind } from "./token.ts";
+
+const moves = /^(?:dropping|falling|climbing|rising|coming|pulling|creeping)$/;
+const products = /^(?:product|prod|prdct|food)$/;
+
+/** Cases are numbered in a row; a warm one is above freezing. Common practice, no source. */
+const leastOfCase = 20;
+/** Box and product differ by little, F. Common practice, no source. */
+const mostApart = 15;
+
+/** "case 48 product 45", "freezer 4 and climbing": how warm it is inside, no number of it. */
+export function degreesOfBox(build: Building, name: string, end: number): boolean {
+  if (!/^(?:case|cooler|freezer|walk-in)$/.test(name)) return false;
+  const number = build.tokens[end - 1];
+  if (number?.kind !== tokenKind.number || (name === "case" && number.value < leastOfCase))
+    return false;
+  const [next, after] = [build.tokens[end], build.tokens[end + 1]];
+  if (moves.test(next?.text ?? "")) return true;
+  if (/^(?:and|n|now|but|still)$/.test(next?.text ?? "") && moves.test(after?.text ?? ""))
+    return true;
+  const product = next?.text === "," ? after : next;
+  const value = build.tokens[next?.text === "," ? end + 2 : end + 1];
+  return (
+    products.test(product?.text ?? "") &&
+    value?.kind === tokenKind.number &&
+    Math.abs(value.value - number.value) <= mostApart
+  );
+}
