@@ -61,6 +61,8 @@ test("a case to share names no person, place, serial or invoice that was said", 
     ...visit(
       "2026-05-12",
       "rooms Map Room and Stacks warm",
+      "hums and trips, coil matted",
+      "locked out at the Olsen panel",
       "old compressor serial 71-100, new serial 88-2260",
       "new compressor in, part 60-12E4",
       "invoice no. 88123 for the compressor, Mr Olsen pays",
@@ -78,9 +80,13 @@ test("a case to share names no person, place, serial or invoice that was said", 
     const text = readFileSync(join(out, name), "utf8");
     expect([
       name,
-      /71-100|88-2260|88123|olsen|cinder|odo|maren|UNIT-99|map room|stacks/i.exec(text)?.[0],
+      /71-100|88-2260|88123|olsen|cinder|odo|maren|UNIT-99|map room|stacks|hums and|matted/i.exec(
+        text,
+      )?.[0],
     ]).toEqual([name, undefined]);
   }
+  // a lock without its place leaves no gap in the sentence
+  expect(readFileSync(join(out, "anonymous-1-jobs.csv"), "utf8")).not.toMatch(/, ;|, "/);
   const weights = readFileSync(join(out, "anonymous-1-refrigerant.csv"), "utf8");
   expect(weights).toContain("7 lb 6 oz");
 });

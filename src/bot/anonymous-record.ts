@@ -81,7 +81,7 @@ const dropped: ReadonlySet<string> = new Set([
 const ownSentences: ReadonlySet<string> = new Set(["findings", "next", "diagnosis", "cautions"]);
 
 function masked(value: unknown, field: string, masks: Masks): unknown {
-  if (ownSentences.has(field)) return value;
+  if (ownSentences.has(field)) return withoutQuotes(value);
   if (Array.isArray(value)) {
     if (dropped.has(field)) return [];
     return value.map((item) => masked(item, field, masks));
@@ -102,14 +102,29 @@ function masked(value: unknown, field: string, masks: Masks): unknown {
   return kind === undefined ? value : standIn(masks.names, kind, value);
 }
 
+/** What speaks for or against a fault may be a remark in somebody's words: that there was one stays. */
+function withoutQuotes(value: unknown): unknown {
+  if (typeof value === "string") return value.replace(/^(said|done): .*$/s, "$1");
+  if (Array.isArray(value)) return value.map(withoutQuotes);
+  return typeof value === "object" && value !== null
+    ? Object.fromEntries(Object.entries(value).map(([key, item]) => [key, withoutQuotes(item)]))
+    : value;
+}
+
 /** Of a statement what was read off a plate, or is a note in somebody's words: a serial, an invoice, a telephone. */
 function ownOf(value: object): readonly string[] {
-  const { kind, field } = plateShape.parse(value);
+  const { kind, field, lock } = plateShape.parse(value);
   if (kind === "note") return ["about"];
+  // where a lock hangs
+  if (kind === "action" && lock !== undefined) return ["what"];
   return kind === "nameplate" && (field === "serial" || field === "model") ? ["value"] : [];
 }
 
-const plateShape = z.object({ kind: z.unknown().optional(), field: z.unknown().optional() });
+const plateShape = z.object({
+  kind: z.unknown().optional(),
+  field: z.unknown().optional(),
+  lock: z.unknown().optional(),
+});
 
 function standIn(names: Map<string, string>, kind: string, value: string): string {
   const key = `${kind} ${value}`;

@@ -44,7 +44,7 @@ function lockWords(
   const people = [...new Set(locks.map(({ who }) => who))];
   return people.map((who) => {
     const places = locks.flatMap(({ who: owner, where }) =>
-      owner !== who || where === undefined || noPlace.test(where) ? [] : [where],
+      owner !== who || where === undefined || where === "" || noPlace.test(where) ? [] : [where],
     );
     const tag = locks.every((lock) => lock.who !== who || lock.tag === true);
     return [`${tag ? "tagged" : "locked"} by ${personName(who, names)}`, ...new Set(places)].join(
