@@ -125,6 +125,27 @@ test("dates of a leak close by what proves them, in their order: 40 CFR 82.157(d
   ]);
 });
 
+test.each(["initial leak check passed", "leak checked good", "passed its leak check"])(
+  "a check that was passed proves like one that found nothing: %s",
+  async (check) => {
+    const { due } = await sheets(leaking, [
+      ...visit("2026-05-12", "added 3 lb", "done, leaving"),
+      ...visit("2026-05-20", "repaired the leak at the flare", check, "done, leaving"),
+      ...visit("2026-05-28", "follow-up leak check passed", "done, leaving"),
+    ]);
+    expect(due.map(({ state }) => state)).toEqual(["done", "done"]);
+  },
+);
+
+test("a leak check that was failed or is to come closes nothing", async () => {
+  const { due } = await sheets(leaking, [
+    ...visit("2026-05-12", "added 3 lb", "done, leaving"),
+    ...visit("2026-05-20", "repaired the leak at the flare", "leak check failed", "done, leaving"),
+    ...visit("2026-05-28", "will leak check tomorrow", "done, leaving"),
+  ]);
+  expect(due.map(({ state }) => state)).toEqual(["open"]);
+});
+
 test("a word of a repair without a check closes nothing", async () => {
   const { due } = await sheets(leaking, [
     ...visit("2026-05-12", "added 3 lb", "repaired the leak at the flare", "done, leaving"),

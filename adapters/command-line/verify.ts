@@ -108,7 +108,9 @@ function withFilesBeside(path: string, text: string, verdict: Verdict): Verdict 
 
 function tell(verdict: Verdict, io: Io): Exit {
   if (verdict.faults.length === 0) {
-    io.line(`Intact: ${verdict.entries} entries of ${verdict.jobs} jobs. Digest ${verdict.digest}`);
+    io.line(
+      `Intact: ${verdict.entries} entries of ${verdict.jobs} ${verdict.jobs === 1 ? "job" : "jobs"}. Digest ${verdict.digest}`,
+    );
     if (verdict.open !== undefined) io.complain(verdict.open);
     return 0;
   }

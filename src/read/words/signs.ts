@@ -309,7 +309,7 @@ export const signWords: readonly (readonly [words: string, sign: string])[] = [
     "found",
   ],
   [
-    "no leak|no leaks|no bubbles|bubble free|leak free|no leaks found|no leak found|not leaking|no sign of a leak|tight as a drum|didnt find a leak|cant find a leak|cant find the leak|couldnt find a leak|no drop on the nitrogen|no drop|no leakage|dry as a bone|no hits",
+    "no leak|no leaks|no bubbles|bubble free|leak free|no leaks found|no leak found|not leaking|no sign of a leak|tight as a drum|didnt find a leak|cant find a leak|cant find the leak|couldnt find a leak|no drop on the nitrogen|no drop|no leakage|dry as a bone|no hits|leak check passed|leak checks passed|leak check good|leak check ok|leak check clean|leak checked ok|leak checked good|leak check negative|passed the leak check|passed leak check|passed its leak check",
     "no_leak",
   ],
   ["tight", "tight"],
