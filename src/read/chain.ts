@@ -226,6 +226,9 @@ function series(items: readonly Item[], left: Draft, right: Draft): void {
   right.series = [...(left.series ?? [left.value]), right.value];
   merge(items, left, right);
   right.earlier = false;
+  // "950 > 410 > 260": an arrow, no bound
+  const item = items[right.index];
+  if (item !== undefined && items[right.index - 1]?.text === ">") item.relation = "=";
 }
 
 /** "up to 8 from 3": said backwards. */

@@ -79,7 +79,8 @@ function toldBefore(note: Note): boolean {
   return told >= 0 && note.items.slice(told).some((item) => item.text === "actually");
 }
 
-function adopt(draft: Draft, reading: Reading): void {
+/** The correction is of what that reading is of. */
+export function adopt(draft: Draft, reading: Reading): void {
   draft.corrects = true;
   draft.quantity = reading.quantity;
   draft.named = reading.quantity;

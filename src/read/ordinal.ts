@@ -228,6 +228,10 @@ export function ordinalAt(build: Building, i: number, noun: Noun): Ordinal | und
     /s$/.test(build.tokens[i - 1]?.text ?? "")
   )
     return undefined;
+  // "first stage 17 split second stage 21": which one was said before it
+  const told = build.tokens[i - 2]?.text ?? "";
+  const stage = /^(?:stage|stg|circuit|compressor|comp)$/.test(build.tokens[i - 1]?.text ?? "");
+  if (stage && /^(?:first|second|third|1st|2nd|3rd)$/.test(told)) return undefined;
   if (noun.kind === "aside") {
     const name = asideNumber(build, i);
     if (name === "measured") return undefined;

@@ -144,6 +144,8 @@ function vacOrVolts(note: Note, draft: Draft): boolean {
   )
     return false;
   if (draft.after !== undefined || draft.lasting !== undefined) return false;
+  // what came down by steps was pulled
+  if (draft.series !== undefined) return false;
   const pumped = note.items.some((item) =>
     /^(?:hold|holding|held|pump|pulled|pulling|pull|decay|isolated|vacuum|deep|down|valved)$/.test(
       item.text,

@@ -2,18 +2,37 @@ import type { Draft } from "./draft.ts";
 import { sameDimension } from "./inherit.ts";
 import type { Item } from "./item.ts";
 
-/** "oil diff 19 psi, trip 9": behind a value of its kind stands where it trips, which is set. */
+/** What the word right before a figure makes of it: where it trips, or what it should be at most. */
+function meant(
+  items: readonly Item[],
+  left: Draft,
+  draft: Draft,
+): "setpoint" | "expected" | undefined {
+  const is = /^(?:is|of|:|=)$/.test(items[draft.index - 1]?.text ?? "");
+  const at = draft.index - (is ? 2 : 1);
+  const [joint, word] = [items[at - 1], items[at]];
+  if (joint?.text !== "," && joint !== items[left.index]) return undefined;
+  if (/^(?:trip|trips)$/.test(word?.text ?? "")) return "setpoint";
+  // "dp 4 psi, max 3": no peak is less than what was read
+  if (/^(?:max|maximum|limit)$/.test(word?.text ?? "") && draft.value < left.value)
+    return "expected";
+  // "filter dp .5 max .8"
+  const air = left.named === "static_pressure" || left.unit?.dimension === "inches_of_water";
+  return /^(?:max|maximum|limit)$/.test(word?.text ?? "") && air ? "expected" : undefined;
+}
+
+/** "oil diff 19 psi, trip 9", "filter dp .5 max .8": behind a value of its kind stands what bounds it. */
 export function trips(drafts: readonly Draft[], items: readonly Item[]): void {
   const list = drafts.filter((draft) => !draft.gone);
   list.forEach((draft, order) => {
     const left = list[order - 1];
     if (left === undefined || draft.rating !== undefined || draft.points !== undefined) return;
     if (left.named === undefined && left.unit === undefined && left.hint === undefined) return;
-    const [joint, word] = [items[draft.index - 2], items[draft.index - 1]];
-    if (!/^(?:trip|trips)$/.test(word?.text ?? "")) return;
-    if (joint?.text !== "," && joint !== items[left.index]) return;
     if (draft.sentence !== left.sentence || !sameDimension(left, draft)) return;
-    draft.rating = "setpoint";
+    const rating = meant(items, left, draft);
+    if (rating === undefined) return;
+    draft.rating = rating;
+    draft.stat = undefined;
     draft.named = left.named;
     draft.hint = left.hint;
     if (draft.unit === undefined) draft.unit = left.unit;

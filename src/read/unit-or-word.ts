@@ -97,6 +97,15 @@ export function isWith(build: Building, at: number): boolean {
   );
 }
 
+/** "r to c 26.4 y to c 26.2 g 0": a thermostat's terminal, no unit of the number before it. */
+export function terminalAhead(build: Building, at: number): boolean {
+  const token = build.tokens[at];
+  if (token === undefined || token.glued || !/^[gw]$/.test(token.text)) return false;
+  if (build.tokens[at + 1]?.kind !== tokenKind.number) return false;
+  const others = build.tokens.filter((one) => /^[rcyo]$/.test(one.text));
+  return others.length >= 2;
+}
+
 /** "Pd 27.5 Ps 8.2 bar": beside the discharge's letters the suction's, no psi. */
 export function gaugeAhead(build: Building, at: number): boolean {
   const token = build.tokens[at];

@@ -16,6 +16,7 @@ import {
   ofTransformer,
   pointAhead,
   statAhead,
+  terminalAhead,
   thousandsOf,
 } from "./unit-or-word.ts";
 import { isVolts } from "./volts-to-ground.ts";
@@ -182,7 +183,7 @@ export function plainUnitAt(build: Building, i: number): UnitSaid | undefined {
   if (pointAhead(build, at, unit) || statAhead(build, at) || gaugeAhead(build, at))
     return undefined;
   if (unit.figure === "s" && token.text === "sec" && ofTransformer(build, at)) return undefined;
-  if (unit.figure === "W" && isWith(build, at)) return undefined;
+  if ((unit.figure === "W" && isWith(build, at)) || terminalAhead(build, at)) return undefined;
   if (testTold(build, at) > 0) return undefined;
   // "24.1 w/ y called": with
   if (unit.figure === "W" && token.text === "w" && tokens[at + 1]?.text === "/") return undefined;

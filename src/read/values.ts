@@ -9,6 +9,14 @@ function isWeighed({ text, unit }: Item): boolean {
   return unit?.dimension === "mass" || thing.test(text);
 }
 
+/** "coil 1 is 1.3 k coil 2 is open": the same noun before the ohms and behind them. */
+function namedAgain(items: readonly Item[], ohms: number, open: number): boolean {
+  const before = items.slice(Math.max(0, ohms - 4), ohms);
+  return items
+    .slice(ohms + 1, open)
+    .some(({ text }) => text.length > 3 && before.some((one) => one.text === text));
+}
+
 /** Words that keep "open" from being a meter's reading: it was opened, it opens at. */
 function openIsReading(items: readonly Item[], i: number): boolean {
   const item = items[i];
@@ -54,7 +62,7 @@ function openIsReading(items: readonly Item[], i: number): boolean {
     if (
       near.kind === itemKind.number &&
       near.unit?.dimension === "resistance" &&
-      items.slice(at, i).some((word) => word.text === "other")
+      (items.slice(at, i).some((word) => word.text === "other") || namedAgain(items, at, i))
     )
       return true;
     if (near.kind === itemKind.points || near.kind === itemKind.ground) return true;
@@ -178,6 +186,12 @@ function zeroUnit(items: readonly Item[], i: number): string | undefined {
   if (item.text === "dead" && items[i + 1]?.text === "short") return "ohm";
   // "the secondary's dead zero"
   if (item.text === "dead" && items[i + 1]?.kind === itemKind.number) return undefined;
+  // "24v at the board, none at the coil"
+  if (item.text === "none") {
+    const at = /^(?:at|on|to|out|across|between|from|load|after)$/.test(items[i + 1]?.text ?? "");
+    const volts = items.slice(0, i).some(({ unit }) => unit?.figure === "V");
+    return at && volts ? "?" : undefined;
+  }
   if (item.text === "nothing" || item.text === "dead" || item.text === "zilch") return "?";
   return undefined;
 }

@@ -174,6 +174,18 @@ export const counts: Rule = {
       const next = items[i + 1];
       const text = textAt(items, i + 1);
       const before = textAt(items, i - 1);
+      // "& 4 20x20x2": so many filters
+      if (next?.kind === itemKind.code && /^\d+x\d+(?:x\d+)?$/.test(next.text)) {
+        state(note, counts.name, [i, i + 1], { kind: "note", about: "count" });
+        return;
+      }
+      if (
+        /^(?:km|miles|odo|odometer|mileage)$/.test(before) &&
+        items[i - 2]?.kind !== itemKind.number
+      ) {
+        state(note, counts.name, [i - 1, i + 1], { kind: "note", about: "distance" });
+        return;
+      }
       // "2 more" while gas is weighed in
       if (text === "more" && note.context.action !== undefined) return;
       if (

@@ -77,16 +77,30 @@ function nearEachOther(items: readonly Item[], i: number): boolean {
   return /^(?:about|a|an|half|roughly)$/.test(before) && textAt(items, i - 2) === "within";
 }
 
+/** "off by about a pound", "low by 2 lb", "3 psi off" said of a gauge: by how much. */
+function offByIt(items: readonly Item[], i: number): boolean {
+  const step = /^(?:about|like|only|maybe|around|half|a|an)$/;
+  let at = i - 1;
+  while (step.test(textAt(items, at))) at--;
+  if (textAt(items, at) === "by")
+    return /^(?:off|low|high|over|under|short|up|down|light|heavy|out|overcharged|undercharged)$/.test(
+      textAt(items, at - 1),
+    );
+  const gauge = /^(?:reads|reading|gauge|clamp|meter|sensor)$/.test(textAt(items, at));
+  return gauge && textAt(items, i + 1) === "off" && textAt(items, i + 2) === "";
+}
+
 /** "was low 2lb", "up 60 microns": what it lacked, what it rose by. */
 function byHowMuch(items: readonly Item[], i: number): boolean {
   const dimension = items[i]?.unit?.dimension;
+  if (offByIt(items, i)) return true;
   const [first, second] = [textAt(items, i - 2), textAt(items, i - 1)];
   if (dimension === "mass")
     return (
       // "for an hour lost two pounds"
       /^(?:lost|loses|gained)$/.test(second) ||
       (/^(?:low|short|light)$/.test(second) &&
-        /^(?:was|is|its|were|been|still|unit|system|charge|it)$/.test(first))
+        /^(?:|was|is|its|were|been|still|unit|system|charge|it)$/.test(first))
     );
   if (dimension !== "pressure" && dimension !== "low_pressure") return false;
   if (((items[i - 1]?.roles ?? 0) & role.to) !== 0) return false;
@@ -159,6 +173,7 @@ export const differences: Rule = {
     "a",
     "an",
     "every",
+    "by",
     "at",
     "/",
   ].join("|"),

@@ -49,6 +49,7 @@ import { serials } from "./serial-or-part.ts";
 import { skipsDeadTest } from "./skip-dead-test.ts";
 import { statusRule } from "./status.ts";
 import { stock } from "./stock.ts";
+import { streetAddresses } from "./street-address.ts";
 import { subjectRows } from "./subject-row.ts";
 import { sums } from "./sum.ts";
 import { symptomRooms } from "./symptom-rooms.ts";
@@ -78,6 +79,7 @@ export const asides: readonly Rule[] = [
   phones,
   serials,
   accessCodes,
+  streetAddresses,
   listNumerals,
   letteredDoors,
   codesShown,

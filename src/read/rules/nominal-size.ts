@@ -46,6 +46,10 @@ const wholes = /^(?:unit|system|machine|split|rooftop|cassette|chiller|odu|multi
 /** "on a 4000 cfm unit", "a 10 kW machine": what it is called by. */
 function calledBy(items: readonly Item[], i: number): boolean {
   const dimension = items[i]?.unit?.dimension;
+  const before_ = items[i - 1]?.text ?? "";
+  // "a 30 amp unit"
+  if (dimension === "current" && /^(?:a|an)$/.test(before_))
+    return /^(?:unit|system|machine|circuit|load|rtu)$/.test(textAt(items, i + 1));
   if (dimension !== "airflow" && dimension !== "power") return false;
   const before = items[i - 1];
   const article = before?.kind === itemKind.word && /^(?:a|an|new|this|that)$/.test(before.text);
@@ -141,6 +145,13 @@ function others(note: Note, i: number, item: Item): boolean {
     lengthOf(note, i, item, next)
   ) {
     state(note, SIZE, [i, i + 1], { kind: "note", about: "size" });
+    return true;
+  }
+  // "2 jugs 25 lb each": how big they are
+  const each = ((items[i + 1]?.roles ?? 0) & role.each) !== 0;
+  const jug = [i - 1, i - 2].some((at) => jugs.has(textAt(items, at).replace(/s$/, "")));
+  if (item.unit?.dimension === "mass" && each && jug) {
+    state(note, SIZE, [i, i + 2], { kind: "note", about: "size" });
     return true;
   }
   if (

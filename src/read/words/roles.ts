@@ -96,7 +96,7 @@ export const roleWords: readonly (readonly [words: string, roles: number])[] = [
     role.change,
   ],
   [
-    "going to|gonna|gunna|will|ill|planning|plan|plan to|need to|needs to|want to|wanna|lets|let me|about to|should i|do i|do you want|can i|heading to|fixing to|fixin to|have to|gotta|tomorrow|tmrw|next week|later today|next visit|thinking|expect to|well be|ill be|supposed to get|might|if we|if i|try to|trying to|shall|intend|would need|ready to|prepare to|hoping to|hope to|getting ready to|plan on|planning on|planning to|going in to|about ready to|gna|might have to|may need|will need|hafta|want me to|you want me to|should we",
+    "going to|gonna|gunna|will|ill|planning|plan|plan to|need to|needs to|want to|wanna|lets|let me|about to|should i|do i|do we have|do you have|do u have|do you want|can i|heading to|fixing to|fixin to|have to|gotta|tomorrow|tmrw|next week|later today|next visit|thinking|expect to|well be|ill be|supposed to get|might|if we|if i|try to|trying to|shall|intend|would need|ready to|prepare to|hoping to|hope to|getting ready to|plan on|planning on|planning to|going in to|about ready to|gna|might have to|may need|will need|hafta|want me to|you want me to|should we",
     role.plan,
   ],
   [

@@ -1,0 +1,49 @@
+import { isStrongBreak } from "./breaks.ts";
+import type { Context } from "./context.ts";
+import { adopt } from "./correct.ts";
+import type { Draft } from "./draft.ts";
+import { type Item, itemKind } from "./item.ts";
+
+/** Where "not" or "instead of" stands right before item `index`; -1 where it does not. */
+function denied(items: readonly Item[], index: number): number {
+  const [first, second] = [items[index - 2]?.text, items[index - 1]?.text];
+  if (second === "not") return index - 1;
+  return second === "of" && first === "instead" ? index - 2 : -1;
+}
+
+/** Nothing but a few small words between the value and its denial. */
+function near(items: readonly Item[], from: number, to: number): boolean {
+  const between = items.slice(from + 1, to);
+  return (
+    between.length <= 4 &&
+    between.every(
+      (item) => item.kind !== itemKind.number && (!isStrongBreak(item) || item.text === ","),
+    )
+  );
+}
+
+/** "put the amps down as 14.8 please, not 18.4": the second is what was filed before, and no value. */
+export function deniedAgain(
+  drafts: readonly Draft[],
+  items: readonly Item[],
+  context: Context,
+): void {
+  const list = drafts.filter((draft) => !draft.gone);
+  const [left, right] = list;
+  if (left === undefined || right === undefined || list.length > 2) return;
+  const at = denied(items, right.index);
+  if (at < 0 || !near(items, left.index, at)) return;
+  // "340 not 304" is read elsewhere
+  if (at === left.index + 1 && items[at]?.text === "not") return;
+  const old = [...context.readings]
+    .reverse()
+    .find((one) => Number(one.figure.number) === right.value && one.rating === undefined);
+  const item = items[right.index];
+  if (old === undefined || item === undefined) return;
+  if (left.place !== undefined && old.at !== left.place) return;
+  right.gone = true;
+  item.owner = "not <value>";
+  left.behind = [...left.behind, right.index];
+  left.place = undefined;
+  adopt(left, old);
+}

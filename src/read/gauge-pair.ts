@@ -1,0 +1,73 @@
+import type { UnitHabit } from "../model.ts";
+import type { Draft } from "./draft.ts";
+import { type Item, itemKind } from "./item.ts";
+
+type Range = readonly [low: number, high: number];
+
+/** psi and bar at both sides of a machine that runs, and how much higher the high side is at least. Common practice, no source. */
+const lowSide: Readonly<Record<UnitHabit, Range>> = { us: [15, 200], si: [1.5, 14] };
+const highSide: Readonly<Record<UnitHabit, Range>> = { us: [100, 650], si: [11, 45] };
+const leastRatio = 1.7;
+
+/** Two voltages of one supply, as plates give them: no gauges. */
+const supplies = /^(?:110|115|120)\/(?:208|220|230|240)$|^(?:265|277)\/(?:460|480)$|^(?:347)\/600$/;
+
+function bare(draft: Draft | undefined): draft is Draft {
+  if (draft === undefined || draft.gone || draft.over || draft.same) return false;
+  const { unit, named, hint, place, points, rating, component } = draft;
+  const free = [unit, named, hint, place, points, rating].every((one) => one === undefined);
+  return free && !component;
+}
+
+function isPair(items: readonly Item[], left: Draft, right: Draft): boolean {
+  if (right.index !== left.index + 2) return false;
+  if (!/^(?:\/|over)$/.test(items[left.index + 1]?.text ?? "")) return false;
+  if (items[right.index + 1]?.text === "/" || items[left.index - 1]?.text === "/") return false;
+  return !supplies.test(`${left.value}/${right.value}`);
+}
+
+const whole =
+  /^(?:compressor|circuit|system|stage|rtu|ahu|unit|odu|ou|rack|chiller|hp|cu|ac|rooftop)(?:\b|\d)/i;
+const runs = /^(?:running|runs|ran|run|pressures?|gauges?)$/;
+
+/** A machine or its running right before, or the heat of the gas, the split, its amps said beside. */
+function told(items: readonly Item[], left: Draft): boolean {
+  for (let at = left.index - 1; at >= 0 && at >= left.index - 3; at--) {
+    const item = items[at];
+    if (item?.kind === itemKind.number) break;
+    if (item?.kind === itemKind.subject && whole.test(item.subject ?? "")) return true;
+    if (runs.test(item?.text ?? "")) return true;
+  }
+  return items.some(
+    ({ label }) =>
+      label?.quantity === "superheat" ||
+      label?.quantity === "subcooling" ||
+      label?.quantity === "temperature_difference",
+  );
+}
+
+/** "rtu4 118/342", "running 118 over 340": suction over head, where nothing else comes in such a pair. */
+export function gaugePair(
+  drafts: readonly Draft[],
+  items: readonly Item[],
+  units: UnitHabit,
+): void {
+  drafts.forEach((left, order) => {
+    const right = drafts[order + 1];
+    if (!bare(left) || !bare(right) || !isPair(items, left, right)) return;
+    const [low, high] = [lowSide[units], highSide[units]];
+    const fits =
+      left.value >= low[0] &&
+      left.value <= low[1] &&
+      right.value >= high[0] &&
+      right.value <= high[1] &&
+      right.value >= left.value * leastRatio;
+    if (!fits || !told(items, left)) return;
+    for (const draft of [left, right]) draft.named = "pressure";
+    left.place = "suction";
+    right.place = "discharge";
+    right.subject ??= left.subject;
+    left.state = undefined;
+    right.state = undefined;
+  });
+}
