@@ -17,7 +17,9 @@ function oilAlone(draft: Draft, items: readonly Item[]): void {
     const item = items[index];
     return item?.label?.place === "oil" && item.to - item.from > 3;
   });
-  if (!told) draft.question = "quantity";
+  // "net oil 39": only pressures have a net
+  const net = items.some(({ text }) => /^(?:net|diff|differential)$/.test(text));
+  if (!told && !net) draft.question = "quantity";
 }
 
 /** "Discharge 180." alone: hot gas or its pressure, both are usual there; common practice, no source. */

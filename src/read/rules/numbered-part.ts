@@ -95,6 +95,9 @@ export const numberedParts: Rule = {
     items.forEach((item, i) => {
       if (item.kind === itemKind.number || item.kind === itemKind.sign) return;
       if (!counted.test(note.plain.slice(item.from, item.to))) return;
+      // "first stage 17 split": its number was said before it
+      if (/^(?:first|second|third|1st|2nd|3rd|low|high|lo|hi)$/.test(items[i - 1]?.text ?? ""))
+        return;
       const end = namesEnd(items, i + 1);
       const next = items[end];
       const behind = items[end + 1];

@@ -1,0 +1,30 @@
+import type { Draft } from "./draft.ts";
+import type { Item } from "./item.ts";
+
+const net = /^(?:net|diff|differential)$/;
+const shell = /^(?:crankcase|crank|suct|suction|case)$/;
+
+/** "oil press 61 crankcase 22 net 39": beside an oil pump's gauge stand the crankcase's and what lies between. */
+export function oilSides(drafts: readonly Draft[], items: readonly Item[]): void {
+  const oil = drafts.find(
+    (draft) => !draft.gone && draft.place === "oil" && draft.rating === undefined,
+  );
+  const warm = oil?.unit !== undefined && oil.unit.dimension !== "pressure";
+  if (oil === undefined || warm || oil.hint === "temperature") return;
+  for (const draft of drafts) {
+    if (draft === oil || draft.gone || draft.sentence !== oil.sentence) continue;
+    if (draft.unit !== undefined && draft.unit.dimension !== "pressure") continue;
+    if (draft.points !== undefined || draft.rating !== undefined) continue;
+    const word = items[draft.index - 1]?.text ?? "";
+    if (!net.test(word) && !shell.test(word)) continue;
+    if (draft.value >= oil.value) continue;
+    oil.named = "pressure";
+    draft.named = "pressure";
+    draft.hint = undefined;
+    draft.component = false;
+    draft.thing = undefined;
+    if (draft.unit === undefined) draft.unit = oil.unit;
+    if (net.test(word)) draft.place = "oil";
+    draft.subject ??= oil.subject;
+  }
+}
