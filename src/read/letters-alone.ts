@@ -24,6 +24,29 @@ function isWarm(draft: Draft, units: UnitHabit): boolean {
   return units === "si" && draft.value >= warmCel && draft.value < hottestCel;
 }
 
+/** "LT 9 psi MT 38 psi": the low and the medium temperature racks of a store, at their suctions; no liquid's temperature. */
+function racks(drafts: readonly Draft[], items: readonly Item[]): void {
+  for (const draft of drafts) {
+    if (draft.gone || draft.unit?.dimension !== "pressure") continue;
+    const rack = /^(?:rack|suct|suction|grp|group)$/.test(items[draft.index - 1]?.text ?? "");
+    const name = items[draft.index - (rack ? 2 : 1)]?.text ?? "";
+    if (!/^(?:lt|mt)$/.test(name)) continue;
+    draft.place = "suction";
+    draft.named = "pressure";
+  }
+}
+
+/** "su 128 di 361": the first letters of the two gauges, side by side. */
+function firstLetters(drafts: readonly Draft[], items: readonly Item[]): void {
+  const at = (name: RegExp): Draft | undefined =>
+    drafts.find((draft) => !draft.gone && name.test(items[draft.index - 1]?.text ?? ""));
+  const [low, high] = [at(/^su$/), at(/^di$/)];
+  if (low === undefined || high === undefined || high.value < low.value * 1.3) return;
+  low.place = "suction";
+  high.place = "discharge";
+  for (const draft of [low, high]) draft.named = "pressure";
+}
+
 /** "Pd 24 bar", "Ps 8,6", "Td 79": a gauge's letters hold by themselves where the figure can be nothing else. */
 export function lettersAlone(
   drafts: readonly Draft[],
@@ -36,6 +59,8 @@ export function lettersAlone(
       /^(?:across|filter|coil|drier|strainer|barrel|water)$/.test(text) ||
       label?.quantity === "static_pressure",
   );
+  racks(drafts, items);
+  firstLetters(drafts, items);
   for (const draft of drafts) {
     if (draft.gone || draft.points !== undefined || drop) continue;
     const joint = /^(?:[:=]|ca|is|now)$/.test(items[draft.index - 1]?.text ?? "");

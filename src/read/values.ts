@@ -10,7 +10,12 @@ function isWeighed({ text, unit }: Item): boolean {
 }
 
 /** "coil 1 is 1.3 k coil 2 is open": the same noun before the ohms and behind them. */
-function namedAgain(items: readonly Item[], ohms: number, open: number): boolean {
+function namedAgain(items: readonly Item[], open: number): boolean {
+  const ohms = items.findLastIndex(
+    ({ kind, unit }, at) =>
+      at < open && kind === itemKind.number && unit?.dimension === "resistance",
+  );
+  if (ohms < 0 || open - ohms > 5) return false;
   const before = items.slice(Math.max(0, ohms - 4), ohms);
   return items
     .slice(ohms + 1, open)
@@ -55,6 +60,7 @@ function openIsReading(items: readonly Item[], i: number): boolean {
   // "sensor 1 10.1k, 2 9.8k, 3 open"
   if (before?.owner === "<part> <number> reads" && next === undefined) return true;
   if (before?.kind === itemKind.number && before.unit?.figure === "percent") return false;
+  if (namedAgain(items, i)) return true;
   for (let at = i - 1; at >= 0 && at >= i - 7; at--) {
     const near = items[at];
     if (near === undefined || near.kind === itemKind.line || near.text === "." || near.text === ";")
@@ -62,7 +68,7 @@ function openIsReading(items: readonly Item[], i: number): boolean {
     if (
       near.kind === itemKind.number &&
       near.unit?.dimension === "resistance" &&
-      (items.slice(at, i).some((word) => word.text === "other") || namedAgain(items, at, i))
+      items.slice(at, i).some((word) => word.text === "other")
     )
       return true;
     if (near.kind === itemKind.points || near.kind === itemKind.ground) return true;

@@ -90,6 +90,19 @@ function offByIt(items: readonly Item[], i: number): boolean {
   return gauge && textAt(items, i + 1) === "off" && textAt(items, i + 2) === "";
 }
 
+/** "add 4 to everything", "take 2 off all of those": what is to be added to figures, no gas. */
+function toAll(items: readonly Item[], i: number): boolean {
+  if (items[i]?.unit?.dimension === "mass") return false;
+  if (!/^(?:add|subtract|take|knock)$/.test(textAt(items, i - 1))) return false;
+  const joint = textAt(items, i + 1);
+  const all = textAt(items, i + 2);
+  return (
+    /^(?:to|from|off|on)$/.test(joint) &&
+    (/^(?:every\w*|those|them|these|each|all|any)$/.test(all) ||
+      ((items[i + 2]?.roles ?? 0) & (role.all | role.each)) !== 0)
+  );
+}
+
 /** "was low 2lb", "up 60 microns": what it lacked, what it rose by. */
 function byHowMuch(items: readonly Item[], i: number): boolean {
   const dimension = items[i]?.unit?.dimension;
@@ -173,6 +186,9 @@ export const differences: Rule = {
     "a",
     "an",
     "every",
+    "add",
+    "subtract",
+    "take",
     "by",
     "at",
     "/",
@@ -181,7 +197,7 @@ export const differences: Rule = {
   apply: (note) => {
     const { items } = note;
     items.forEach((item, i) => {
-      if (freeNumber(item) && (dropped(items, i) || eachTime(items, i))) {
+      if (freeNumber(item) && (dropped(items, i) || eachTime(items, i) || toAll(items, i))) {
         state(note, differences.name, [i - 1, i + 1], { kind: "note", about: "difference" });
         return;
       }
