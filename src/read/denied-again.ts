@@ -22,12 +22,28 @@ function near(items: readonly Item[], from: number, to: number): boolean {
   );
 }
 
+/** "that was 9.1 lbs not kilos": the figure stands, its unit was another. */
+function unitDenied(drafts: readonly Draft[], items: readonly Item[], context: Context): void {
+  const free = drafts.filter((draft) => !draft.gone);
+  const [only] = free;
+  if (only === undefined || free.length > 1 || !only.ownUnit || only.corrects) return;
+  const [not, unit] = items.slice(only.index + 1, only.index + 3);
+  if (not?.text !== "not" || unit?.kind !== itemKind.unit || unit.unit === undefined) return;
+  const old = context.readings.findLast(
+    (one) => Number(one.figure.number) === only.value && one.figure.unit === unit.unit?.figure,
+  );
+  if (old === undefined || unit.unit.dimension !== only.unit?.dimension) return;
+  only.behind = [...only.behind, only.index + 1, only.index + 2];
+  adopt(only, old);
+}
+
 /** "put the amps down as 14.8 please, not 18.4": the second is what was filed before, and no value. */
 export function deniedAgain(
   drafts: readonly Draft[],
   items: readonly Item[],
   context: Context,
 ): void {
+  unitDenied(drafts, items, context);
   const list = drafts.filter((draft) => !draft.gone);
   const [left, right] = list;
   if (left === undefined || right === undefined || list.length > 2) return;

@@ -24,6 +24,21 @@ function isWarm(draft: Draft, units: UnitHabit): boolean {
   return units === "si" && draft.value >= warmCel && draft.value < hottestCel;
 }
 
+/** "still L3 low at 431": of a leg that is how it stands, no side of a circuit. */
+export function lowOfLeg(drafts: readonly Draft[], items: readonly Item[]): void {
+  for (const draft of drafts) {
+    const legs = draft.points?.every((points) => /^[LT]\d$/.test(points[0] ?? "")) === true;
+    if (draft.gone || !legs || draft.unit !== undefined) continue;
+    const words = draft.before.filter((index) => items[index]?.label !== undefined);
+    const low = words.every((index) => /^(?:low|lo|high|hi)$/.test(items[index]?.text ?? ""));
+    if (words.length === 0 || !low) continue;
+    draft.place = undefined;
+    draft.hint = undefined;
+    draft.named = undefined;
+    draft.before = draft.before.filter((index) => !words.includes(index));
+  }
+}
+
 /** "LT 9 psi MT 38 psi": the low and the medium temperature racks of a store, at their suctions; no liquid's temperature. */
 function racks(drafts: readonly Draft[], items: readonly Item[]): void {
   for (const draft of drafts) {

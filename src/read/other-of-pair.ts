@@ -14,6 +14,15 @@ export function otherOfPair(drafts: readonly Draft[], items: readonly Item[]): v
     if (!sides.has(left.place ?? "") || right.subject !== undefined) return;
     const own = items[right.index - 1]?.text ?? "";
     const other = left.unit?.dimension ?? items[left.index - 1]?.label?.hint;
+    // "48F @ 119 psi": a line's warmth at its pressure
+    const at = /^(?:@|at)$/.test(own) && right.index === left.index + 2;
+    const both =
+      (other === "temperature" && right.unit?.dimension === "pressure") ||
+      (other === "pressure" && right.unit?.dimension === "temperature");
+    if (at && both) {
+      right.place = left.place;
+      return;
+    }
     const pair =
       (other === "temperature" && force.test(own)) || (other === "pressure" && heat.test(own));
     if (!pair || right.index - left.index > 3) return;

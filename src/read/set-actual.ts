@@ -5,7 +5,7 @@ import type { Item } from "./item.ts";
 const others =
   /^(?:cutout|cutin|cut|switch|pressure|psi|head|suction|fan|valve|control|hp|lp|bar|static|pump|water|speed|drive|eev)$/;
 const rooms =
-  /^(?:rm|room|stat|tstat|thermostat|zone|space|area|office|house|indoor|actual|box|cooler|freezer)$/;
+  /^(?:rm|room|stat|tstat|thermostat|zone|space|area|office|house|indoor|actual|box|cooler|freezer|customer|cust|tenant|tenants|wants|want|they)$/;
 
 const ends = /^(?:and|back|out|in|at|heating|cooling|heat|cool)$/;
 

@@ -114,7 +114,7 @@ function bought(items: readonly Item[], i: number): boolean {
 export const breakers: Rule = {
   name: "<number> amp breaker",
   heads:
-    "breaker|breakers|fuse|fuses|fused|brkr|bkr|pole|disconnect|disco|disc|contactor|contactors|feeder|ocpd|ocp|service|cb|relay|wire|wiring|receptacle|circuit|transformer|xfmr|panel|plug|cord|outlet|switch|gfci|toggle|mcb|mccb|rcbo|rcd|isolator|breaker's|poles|three|unit|motor|compressor|system|sys|feed|board|p|coil|supply|rail|logic|source",
+    "breaker|breakers|fuse|fuses|fused|brkr|bkr|pole|disconnect|disco|disc|contactor|contactors|feeder|ocpd|ocp|service|cb|relay|wire|wiring|receptacle|circuit|transformer|xfmr|panel|plug|cord|outlet|switch|gfci|toggle|mcb|mccb|rcbo|rcd|isolator|breaker's|poles|three|unit|motor|compressor|system|sys|feed|board|p|coil|supply|rail|logic|source|side|ctrl|control|secondary|primary",
   needs: "number",
   apply: (note) => {
     const { items } = note;
@@ -147,6 +147,10 @@ export const breakers: Rule = {
         else if (isArticle(items[i - 1]) && own.has(textAt(items, i - 3)))
           // "breaker is a 35"
           state(note, breakers.name, [i, i + 1], { kind: "note", about: "size" });
+        return;
+      }
+      if (volts && voltsSide(items, i)) {
+        state(note, breakers.name, [i, i + 1], { kind: "note", about: "size" });
         return;
       }
       const behind = acrossOf(items, i) ? -1 : wordBehind(items, i, gear, 2);
@@ -204,6 +208,24 @@ export const breakers: Rule = {
     });
   },
 };
+
+/** V: half of what a supply may be off by before it is another one; common practice, no source. */
+const offBy = 0.15;
+
+/** "440v side 438/441/437", "120v ctrl 118": what a side is called by, and its own volts behind it. */
+function voltsSide(items: readonly Item[], i: number): boolean {
+  const [called, noun, value] = items.slice(i, i + 3);
+  if (!/^(?:side|ctrl|control|circuit|secondary|primary|panel)$/.test(noun?.text ?? ""))
+    return false;
+  if (value?.kind !== itemKind.number || value.owner !== undefined || called === undefined)
+    return false;
+  if (value.unit !== undefined && value.unit.dimension !== "voltage") return false;
+  if (Math.abs(value.value / called.value - 1) > offBy) return false;
+  const control = called.value <= 30 || /^(?:ctrl|control)$/.test(noun?.text ?? "");
+  if (noun !== undefined)
+    noun.label = control ? { place: "control", hint: "voltage" } : { hint: "voltage" };
+  return true;
+}
 
 /** "40a 2p": amps and poles. */
 function poles(items: Parameters<typeof textAt>[0], i: number): boolean {

@@ -153,6 +153,18 @@ function backIn(items: readonly Item[], i: number): boolean {
   return item.unit?.dimension === "time" || (item.unit === undefined && next?.label === undefined);
 }
 
+/** "isolated it at 5, 410 microns. its 5:30 and 455": an hour, where another time is told by the clock. */
+function hourBeside(items: readonly Item[], i: number): boolean {
+  const item = items[i];
+  if (item?.kind !== itemKind.number || item.unit !== undefined || item.spoken) return false;
+  if (textAt(items, i - 1) !== "at" || !Number.isInteger(item.value)) return false;
+  if (item.value < 1 || item.value > 12 || !/^(?:[.,]|)$/.test(textAt(items, i + 1))) return false;
+  return (
+    items.some((one) => one.colon) &&
+    items.some(({ unit }) => unit?.figure === "micron" || unit?.figure === "psi")
+  );
+}
+
 function claim(note: Note, i: number): number {
   const { items } = note;
   const item = items[i];
@@ -169,7 +181,11 @@ function claim(note: Note, i: number): number {
   // "40a 2p": two poles
   if (textAt(items, i + 1) === "p" && items[i - 1]?.unit?.dimension === "current") return i;
   const loose = talkOfTime(items, i);
-  const clock = clockAt(items, i, loose || opensWith(items, i) || twoTimes(items, i));
+  const clock = clockAt(
+    items,
+    i,
+    loose || hourBeside(items, i) || opensWith(items, i) || twoTimes(items, i),
+  );
   if (clock === undefined || measured(items, i) || startedAt(items, i)) return i;
   // "still 425 this morning": a gauge that stands where it stood
   const stands = /^(?:still|holding|holds|held|only)$/.test(textAt(items, i - 1));

@@ -11,7 +11,8 @@ const returns = /^(?:came|comes)$/;
 const shows = /^(?:shows|show|showing|displays|displaying|reads|says|flashing|blinking)$/;
 
 /** Names of machines look like codes: "OU3 showing low", "AC2 flashing". */
-const machines = /^(?:OU|OD|ID|IU|AC|AH|FC|CU|HP|EF|SF|RF|BB|BS|DS|LED|TB|CN|CR|TX|L|T|R|V|N)-?\d/;
+const machines =
+  /^(?:OU|OD|ID|IU|AC|AH|FC|CU|HP|EF|SF|RF|BB|BS|DS|LED|TB|CN|CR|TX|L|T|R|V|N|X)-?\d/;
 const shape = /^(?:[A-Z]{1,2}-?\d{1,3}|[A-Z]\d{4}|[A-Z]{1,2}\d{1,2}-\d{1,3})$/;
 
 /** Behind the code at `i`, with what is glued to it by a dash: "E7-04". */
@@ -74,9 +75,13 @@ function shownBefore(note: Note, i: number): boolean {
   const tripped = textAt(items, i - 1) === "tripped" ? i - 2 : i - 1;
   if (/^(?:vfd|drive|inverter)$/.test(textAt(items, tripped)) && /\d{2}$/.test(textAt(items, i)))
     return true;
+  // "fc E5 x3", "flt hist E5 E7"
+  const led = /^(?:fc|flt|hist|history)$/;
+  const past = textAt(items, i - 1) === ":" ? i - 2 : i - 1;
+  if (led.test(textAt(items, past)) || items[i - 1]?.owner === codesShown.name) return true;
   // "vfd showing F0021"
-  const led = i > 1 || (i === 1 && drives.test(textAt(items, 0)));
-  return shows.test(textAt(items, i - 1)) && led && ends(items[runTo(note, i)]);
+  const begun = i > 1 || (i === 1 && drives.test(textAt(items, 0)));
+  return shows.test(textAt(items, i - 1)) && begun && ends(items[runTo(note, i)]);
 }
 
 /** "after reset U2", "E4 then after reset U2": what a reset clears or brings up is a code. */
@@ -115,7 +120,7 @@ function take(note: Note, i: number, code: string): void {
 export const codesShown: Rule = {
   name: "<letter and digits> flashing",
   heads:
-    "flashing|flashes|flashed|blinking|blinks|blinked|showing|shows|show|displayed|displays|displaying|up|lit|reads|says|also|now|plus|and|then|came|comes|cleared|gone|reset|again|on|at|vfd|drive|inverter",
+    "flashing|flashes|flashed|blinking|blinks|blinked|showing|shows|show|displayed|displays|displaying|up|lit|reads|says|also|now|plus|and|then|came|comes|cleared|gone|reset|again|on|at|vfd|drive|inverter|fc|flt|hist|history",
   apply: (note) => {
     note.items.forEach((item, i) => {
       const code = codeOf(note, i);

@@ -1,0 +1,67 @@
+import type { Reading } from "../model.ts";
+import type { Context } from "./context.ts";
+import type { Draft } from "./draft.ts";
+import { type Item, itemKind } from "./item.ts";
+import { unitCalled } from "./kinds.ts";
+
+const vessels = /^(?:tank|cylinder|cyl|bottle|btl|jug|drum|can)$/;
+
+function isBare(draft: Draft): boolean {
+  const { unit, named, hint, place, points, rating, subject } = draft;
+  return [unit, named, hint, place, points, rating, subject].every((one) => one === undefined);
+}
+
+function take(draft: Draft, like: Reading): void {
+  draft.quantity = like.quantity;
+  draft.named = like.quantity;
+  draft.unit = unitCalled(like.figure.unit);
+  draft.assumedUnit = draft.unit !== undefined;
+  draft.place = like.at;
+  draft.subject = like.subject;
+  draft.kind = like.kind;
+  draft.action = like.action;
+}
+
+/** "4th tank 22.5" behind "charged 25 lb from tank 3": the next vessel, weighed like the last. */
+function nextVessel(draft: Draft, items: readonly Item[], last: Reading): boolean {
+  if (last.quantity !== "mass" || last.action === undefined) return false;
+  const led = items.slice(Math.max(0, draft.index - 2), draft.index);
+  return led.some(({ text }) => vessels.test(text)) && draft.value < Number(last.figure.number) * 4;
+}
+
+/** "2nd reading 720" behind "650 microns" */
+function nextReading(draft: Draft, items: readonly Item[], last: Reading): boolean {
+  const [which, reading] = items.slice(Math.max(0, draft.index - 2), draft.index);
+  if (!/^(?:reading|reads|look|check)$/.test(reading?.text ?? "")) return false;
+  if (!/^(?:next|second|third|2nd|3rd|last|new|another)$/.test(which?.text ?? "")) return false;
+  const ratio = draft.value / Number(last.figure.number);
+  return ratio > 0.3 && ratio < 3;
+}
+
+/** "84 -> 79" behind "space temp 84": what it was is the last reading's own figure. */
+function fromIt(draft: Draft, last: Reading): boolean {
+  const [first] = draft.series ?? [];
+  return first !== undefined && draft.series?.length === 2 && first === Number(last.figure.number);
+}
+
+/** One bare value that says by its words that it is of what was read last. */
+export function sameAgain(
+  drafts: readonly Draft[],
+  items: readonly Item[],
+  context: Context,
+): void {
+  const free = drafts.filter((draft) => !draft.gone);
+  const [draft] = free;
+  const last = context.readings[context.readings.length - 1];
+  if (draft === undefined || free.length > 1 || last === undefined || !isBare(draft)) return;
+  if (draft.over || draft.same || items[draft.index]?.kind !== itemKind.number) return;
+  if (
+    last.rating !== undefined ||
+    last.points !== undefined ||
+    Number.isNaN(Number(last.figure.number))
+  )
+    return;
+  const goesOn =
+    nextVessel(draft, items, last) || nextReading(draft, items, last) || fromIt(draft, last);
+  if (goesOn) take(draft, last);
+}

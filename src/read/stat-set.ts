@@ -1,0 +1,32 @@
+import type { UnitHabit } from "../model.ts";
+import type { Draft } from "./draft.ts";
+import type { Item } from "./item.ts";
+
+/** What people set a room to, F and Cel. Common practice, no source. */
+const room: Readonly<Record<UnitHabit, readonly [number, number]>> = { us: [50, 90], si: [10, 32] };
+
+/** "stat 68 actual 73", "tstat 70 room 76": right behind the thermostat stands what it is set to, where the room's own follows. */
+export function statSet(drafts: readonly Draft[], items: readonly Item[], units: UnitHabit): void {
+  const [low, high] = room[units];
+  drafts.forEach((set, order) => {
+    const actual = drafts[order + 1];
+    if (actual === undefined || set.gone || actual.gone) return;
+    if (!/^(?:stat|tstat|thermostat|t'stat)$/.test(items[set.index - 1]?.text ?? "")) return;
+    if (!/^(?:actual|space|room|zone|reading|temp)$/.test(items[actual.index - 1]?.text ?? ""))
+      return;
+    const degrees = [set, actual].every(
+      ({ unit, points, rating, value }) =>
+        (unit === undefined || unit.dimension === "temperature") &&
+        points === undefined &&
+        rating === undefined &&
+        value >= low &&
+        value <= high + 20,
+    );
+    if (!degrees || set.value > high) return;
+    set.rating = "setpoint";
+    for (const draft of [set, actual]) {
+      draft.hint = "temperature";
+      draft.named = "temperature";
+    }
+  });
+}
