@@ -129,6 +129,27 @@ describe("what several cells tell together", () => {
   });
 });
 
+describe("what no list of ours is as large as", () => {
+  test("a row of very many cells is no heading, and is told by its first ones", () => {
+    const cells = Array.from({ length: 60_000 }, (_, index) => `c${index}`);
+    const result = taken(`${cells.join(",")}\n1,2\n`);
+    expect(result).toMatch(/^The headings tell no known kind of file: c0, c1, .*\.\.\.\. Known:/);
+    expect(String(result).length).toBeLessThan(400);
+  });
+
+  test("a cell of very many letters is refused in a line, and spoils no other", () => {
+    const store = fresh();
+    const long = "a".repeat(300_000);
+    const result = taken(`Tag,Site,Notes\nOU-1,Gull Wharf,${long}\nOU-2,Gull Wharf,roof\n`, store);
+    expect(result).toMatchObject({
+      counts: { added: 1 },
+      bad: [{ line: 2, reason: expect.stringMatching(/^Notes: the cell holds 300000 letters/) }],
+    });
+    expect(JSON.stringify(result).length).toBeLessThan(1000);
+    expect(fieldsOf(`${long},Tag,Site\n1,OU-1,Gull Wharf\n`)).toBe("equipment: tag site");
+  });
+});
+
 test("what a dry run would change is told in words", () => {
   const store = fresh();
   const text = (length: string): string =>

@@ -18,14 +18,21 @@ export interface Layout {
 /** Titles, dates and empty lines may stand above the headings, but not more than this. */
 const mostAbove = 15;
 
+/** More columns, or letters in a heading, has no list of ours; our choice, no source. */
+const mostColumns = 500;
+const mostLetters = 120;
+
 /** Finds the headings of a file: the row, or two rows one over the other, that names most columns of a kind. */
 export function findHeadings(rows: readonly SheetRow[]): Layout | undefined {
   let best: Layout | undefined;
   for (const [index, row] of rows.slice(0, mostAbove).entries()) {
+    if (row.cells.length > mostColumns) continue;
     const next = rows[index + 1];
     const single = row.cells.map((cell) => [cell]);
     const both =
-      next === undefined || !canBeTwo(row.cells, next.cells) ? [] : twoRows(row.cells, next.cells);
+      next === undefined || next.cells.length > mostColumns || !canBeTwo(row.cells, next.cells)
+        ? []
+        : twoRows(row.cells, next.cells);
     for (const [headings, above] of [
       [single, index + 1],
       [both, index + 2],
@@ -82,7 +89,9 @@ function bestFit(wordings: readonly string[], column: Column): number {
 }
 
 function layoutFor(kind: FileKind, headings: Headings, above: number): Layout | undefined {
-  const plain = headings.map((wordings) => wordings.map(plainHeading));
+  const plain = headings.map((wordings) =>
+    wordings.map((cell) => (cell.length > mostLetters ? "" : plainHeading(cell))),
+  );
   const offers = plain
     .flatMap((wordings, at) =>
       kind.columns.map((column) => {

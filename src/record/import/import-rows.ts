@@ -52,7 +52,7 @@ export function importRows(
   if (first === "setting" && second === "value") return importSettings(store, body, options);
   const layout = findHeadings(rows);
   if (layout === undefined) {
-    return `The headings tell no known kind of file: ${head.cells.join(", ")}. Known: ${fileKinds.map(({ plural }) => plural).join(", ")}.`;
+    return `The headings tell no known kind of file: ${shortened(head.cells)}. Known: ${fileKinds.map(({ plural }) => plural).join(", ")}.`;
   }
   const decimal: Around["decimal"] =
     decimalOf(rows) ?? (options.delimiter === ";" ? undefined : ".");
@@ -60,6 +60,14 @@ export function importRows(
   const { lines, bad, notes } = inTree(store, layout, read);
   const kept = keep(store, layout, lines, options);
   return { plural: layout.kind.plural, ...kept, bad, notes, ...headingsOf(layout) };
+}
+
+/** As much of a row as tells which one is meant. */
+function shortened(cells: readonly string[]): string {
+  const shown = cells
+    .slice(0, 20)
+    .map((cell) => (cell.length > 40 ? `${cell.slice(0, 40)}...` : cell));
+  return [...shown, ...(cells.length > shown.length ? ["..."] : [])].join(", ");
 }
 
 function inTree(store: Store, { kind }: Layout, read: ReadRows): ReturnType<typeof checkTree> {

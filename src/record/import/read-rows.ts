@@ -43,6 +43,9 @@ export function readRows(
 
 const isEmpty = (cell: string | undefined): boolean => /^[\s\u00a0\-\u2013]*$/.test(cell ?? "");
 
+/** Longer than any note in a list; our choice, no source. */
+const mostLetters = 2000;
+
 function rowFacts(layout: Layout, row: SheetRow, decimal: Around["decimal"]): RowFacts | string {
   const { kind, columns, headings } = layout;
   const strange = notARow(layout, row);
@@ -52,6 +55,8 @@ function rowFacts(layout: Layout, row: SheetRow, decimal: Around["decimal"]): Ro
     const cell = (row.cells[index] ?? "").trim();
     if (column === undefined || isEmpty(cell)) continue;
     const heading = headings[index] ?? "";
+    if (cell.length > mostLetters)
+      return `${heading}: the cell holds ${cell.length} letters, "${cell.slice(0, 40)}..."; shorten it to ${mostLetters}`;
     const read = column.read(cell, { heading: plainHeading(heading), decimal });
     if (!read.ok) return `${heading}: ${read.problem}`;
     facts[column.field] = read.value;
@@ -70,7 +75,7 @@ function rowFacts(layout: Layout, row: SheetRow, decimal: Around["decimal"]): Ro
 function notARow({ columns, headings }: Layout, row: SheetRow): string | undefined {
   const over = row.cells.slice(columns.length).filter((cell) => !isEmpty(cell));
   if (over.length > 0) {
-    return `has ${row.cells.length} cells, the headings are ${columns.length}; "${over[0]}" stands under none: put quotes around a cell that holds the separator`;
+    return `has ${row.cells.length} cells, the headings are ${columns.length}; "${over[0]?.slice(0, 40)}" stands under none: put quotes around a cell that holds the separator`;
   }
   const filled = row.cells.filter((cell) => !isEmpty(cell));
   const repeats = row.cells.every((cell, index) => cell.trim() === (headings[index] ?? "").trim());
