@@ -10,11 +10,15 @@ const joining =
 
 const places: readonly (Place | undefined)[] = ["suction", "liquid"];
 
+/** What may get a place from what is said beside it. */
+const placed: ReadonlySet<string> = new Set(["pressure", "temperature", "wet_bulb_temperature"]);
+
 /**
  * The note, with a pressure and a temperature that were said as a pair ("131 psi, 57 F suction",
  * "suction 125/54") both at the place that one of them names.
  */
 export function pairPlaces(whole: CaseNote): CaseNote {
+  if (!whole.readings.some(({ quantity }) => placed.has(quantity))) return whole;
   const note = whole.readings.some(isPressureInAir) ? withoutAirPlaces(whole) : whole;
   const places = placesOf(note);
   if (places.size === 0) return note;

@@ -12,7 +12,12 @@ export function numberOf(reading: Reading): number | undefined {
 
 /** Numbers of the readings that have one. */
 export function numbersOf(readings: readonly Reading[]): number[] {
-  return readings.flatMap((one) => numberOf(one) ?? []);
+  const numbers: number[] = [];
+  for (const one of readings) {
+    const number = numberOf(one);
+    if (number !== undefined) numbers.push(number);
+  }
+  return numbers;
 }
 
 export function ofQuantity(readings: readonly Reading[], ...names: QuantityName[]): Reading[] {

@@ -12,16 +12,18 @@ export interface Standing {
   readonly by?: Entry;
 }
 
-/** Several steps of a message's work look at the same entries, which never change. */
-const known = new WeakMap<readonly Entry[], readonly Standing[]>();
+/** Several steps of a message's work look at the same entries, which never change: the last two are kept. */
+let last: readonly [entries: readonly Entry[], standing: readonly Standing[]] | undefined;
+let before: typeof last;
 
 /** Every note of a job in order of its time, with what later entries did to it. */
 export function standingOf(entries: readonly Entry[]): readonly Standing[] {
-  const made = known.get(entries);
-  if (made !== undefined) return made;
-  const fresh = standingAnew(entries);
-  known.set(entries, fresh);
-  return fresh;
+  if (last?.[0] === entries) return last[1];
+  if (before?.[0] === entries) return before[1];
+  const standing = standingAnew(entries);
+  before = last;
+  last = [entries, standing];
+  return standing;
 }
 
 function standingAnew(entries: readonly Entry[]): readonly Standing[] {
