@@ -71,14 +71,32 @@ export function fitOf(plain: string, column: Pick<Column, "names">): Fit {
 
 function fitOfName(plain: string, name: string): Fit {
   if (plain === name) return 4;
-  const [heading, wanted] = [bare(spelled(plain)), bare(spelled(name))];
-  if (heading === wanted || glued(spelled(plain)) === glued(spelled(name))) return 3;
+  const [said, meant] = [formsOf(plain), formsOf(name)];
+  const [heading, wanted] = [said.bare, meant.bare];
+  if (heading === wanted || said.glued === meant.glued) return 3;
   if (nearly(heading, wanted)) return 2;
   return wanted.length >= 4 && heading.startsWith(`${wanted} `) ? 1 : 0;
 }
 
-/** "nick name" is "nickname". */
-const glued = (words: string): string => words.replaceAll(" ", "");
+interface Forms {
+  readonly bare: string;
+  /** "nick name" is "nickname" */
+  readonly glued: string;
+}
+
+/** Each name is held against every heading: its forms are made once. */
+const forms = new Map<string, Forms>();
+const mostForms = 5000;
+
+function formsOf(plain: string): Forms {
+  const known = forms.get(plain);
+  if (known !== undefined) return known;
+  const words = spelled(plain);
+  const made = { bare: bare(words), glued: words.replaceAll(" ", "") };
+  if (forms.size >= mostForms) forms.clear();
+  forms.set(plain, made);
+  return made;
+}
 
 /** One slip of the finger from five letters on, two from ten on. */
 function nearly(a: string, b: string): boolean {
