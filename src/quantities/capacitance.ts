@@ -13,7 +13,7 @@ export const capacitance = {
         "uf|µf|µfd|mfd|mfds|mf|ufd|microfarad|microfarads|micro farad|micro farads|micro f|ufarad|micfarad|mic farad",
       beside: "mic|mics|mikes|mike|micro|micros|fd",
       heard:
-        "micro fared|micro fareds|micro fair ads|micro fare ads|micro ferret|micro ferrets|micro farah|micro ferrads|micro fads|microfarads s|micro for ads|micro far ads|my crow farads|microfad|microfads|mike row farads|mic row farads|micro fairs|micro for add|micro pharaohs|micro forwards|micro ferrads|micro farms|micro frauds|micro fad|micro fiber|micro fairy|mcrofarads|micro parades|micro farid|micro farids|micro fahrads",
+        "m f d|m f ds|u f|micro fared|micro fareds|micro fair ads|micro fare ads|micro ferret|micro ferrets|micro farah|micro ferrads|micro fads|microfarads s|micro for ads|micro far ads|my crow farads|microfad|microfads|mike row farads|mic row farads|micro fairs|micro for add|micro pharaohs|micro forwards|micro ferrads|micro farms|micro frauds|micro fad|micro fiber|micro fairy|mcrofarads|micro parades|micro farid|micro farids|micro fahrads",
     },
     { dimension: "capacitance", figure: "farad", factor: 1, words: "farad|farads" },
     {

@@ -14,6 +14,7 @@ export const resistance = {
       heard: "kill ohms|kilo homes|k homes|kay ohms|kay|k owns|kilo home|kilometers ohm",
     },
   ],
-  words: "resistance|ohms out|ohmed|ohmed out|ohming|res",
+  words:
+    "resistance|ohms out|ohms out at|ohms out to|ohmed out at|ohmed at|ohms at|ohmed|ohmed out|ohming|res",
   plausible: [0, 1e8],
 } as const satisfies Quantity;

@@ -17,7 +17,15 @@ export const waterFlow = {
       dimension: "waterflow",
       figure: "L/min",
       factor: 1.6666666666666667e-5,
-      words: "l min|lpm|liters per minute|litres per minute|liters a minute|litres a minute",
+      words:
+        "l min|lpm|liters per minute|litres per minute|liters a minute|litres a minute|liter per minute|litre per minute|liter a minute|litre a minute|l per minute",
+    },
+    {
+      dimension: "waterflow",
+      figure: "L/h",
+      factor: 1e-3 / 3600,
+      words:
+        "l h|lph|l hr|liters per hour|litres per hour|liters an hour|litres an hour|liter per hour|litre per hour|liter an hour|litre an hour|l per hour",
     },
   ],
   words:

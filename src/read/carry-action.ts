@@ -1,5 +1,5 @@
 import type { Draft } from "./draft.ts";
-import type { Item } from "./item.ts";
+import { type Item, itemKind } from "./item.ts";
 import type { Note } from "./note.ts";
 
 const moreWords = /^(?:more|another|extra)$/;
@@ -14,6 +14,15 @@ function ofMore(note: Note, items: readonly Item[], draft: Draft): boolean {
   );
 }
 
+/** "got six pounds fourteen", "came to 4 lb total": words that say no more than the weight. */
+function isSmallTalk({ kind, text, label }: Item): boolean {
+  if (kind === itemKind.number || kind === itemKind.sign) return true;
+  if (label !== undefined && label.rating !== undefined) return false;
+  return /^(?:got|came|comes|to|total|in|all|at|about|uh|um|thats|its|so|we|i|ended|up|with|even|it|was|is|a|ok|okay|far)$/.test(
+    text,
+  );
+}
+
 /** Says nothing else what was measured? */
 function bare({ unit, points, place, named, hint, subject, thing }: Draft): boolean {
   const said = points ?? place ?? named ?? hint ?? subject ?? thing;
@@ -25,7 +34,8 @@ export function carryAction(note: Note, drafts: readonly Draft[]): void {
   const { items, context } = note;
   if (context.action === undefined) return;
   // a weight alone goes on with what is in hand
-  const told = items.length === 1 || items.some(({ text }) => moreWords.test(text));
+  const told =
+    items.some(({ text }) => moreWords.test(text)) || items.every((item) => isSmallTalk(item));
   for (const draft of drafts) {
     if (draft.gone || draft.rating !== undefined) continue;
     const own = ofMore(note, items, draft);

@@ -125,7 +125,7 @@ function joined(drafts: readonly Draft[], items: readonly Item[]): void {
       left,
       previous === undefined || previous.gone ? 0 : previous.index + 1,
     );
-    if (wasBehind(items, left, right, gap)) {
+    if (wasBehind(items, left, right, gap) || beganAt(items, left, right, gap)) {
       backwards(items, left, right);
       return;
     }
@@ -163,6 +163,23 @@ function joined(drafts: readonly Draft[], items: readonly Item[]): void {
       return;
     if (changed(items, left, right, gap, before)) series(items, left, right);
   });
+}
+
+/** "39.4 coming down, it was 55 when I got here": where it began is told last. */
+function beganAt(items: readonly Item[], left: Draft, right: Draft, gap: Between): boolean {
+  if (!whenBefore(items, right) || right.earlier || gap.strong) return false;
+  if (items[right.index - 1]?.text !== "was") return false;
+  return sameDimension(left, right) && unlabelled(items, left, right);
+}
+
+function whenBefore(items: readonly Item[], right: Draft): boolean {
+  const words = items
+    .slice(right.index + 1, right.index + 5)
+    .map(({ text }) => text)
+    .join(" ");
+  return /^(?:when (?:i|we) (?:got|arrived|started|came|walked|pulled)|on arrival|at first|to start|before (?:i|we|that)|initially|originally)\b/.test(
+    words,
+  );
 }
 
 /** "at three fifty now, we started at four hundred": the start is told last. */

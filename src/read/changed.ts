@@ -69,6 +69,12 @@ export function changed(
     return false;
   }
   if (left.series === undefined && beforeAndAfter(items, left, right)) return true;
+  // "no voltage from L2 to ground and 276 from L1 and L3": each at its own points
+  if (left.zero && right.behind.some((index) => items[index]?.points !== undefined)) return false;
+  // "(was a 35, read 11), now 4.6 A fan": of another thing
+  if (items.slice(left.index + 1, right.index).some(({ text }) => text === ")")) return false;
+  // "L1-L3 300, swapped it, now 470 all three": of each of them, no change of one
+  if (right.count > 1 && left.count === 1) return false;
   // the peak of a start and what it runs at are two readings
   if (left.stat === "peak" && left.state === "start" && right.state === "running") return false;
   // "bus 590, now 14.2 each leg": a bus has no legs

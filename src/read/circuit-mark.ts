@@ -27,6 +27,11 @@ export function circuitMark(build: Building, i: number): SubjectSaid | undefined
   const number = token.text.slice(1);
   if (ofMotor(build, end))
     return { name: `compressor ${number}`, end, label: undefined, aside: false };
+  // "amps: c1 14.2 c2 14.6": what only a motor has, named before its row
+  const [ahead, sign] = [build.items.at(-1), build.items.at(-2)];
+  const head = ahead?.text === ":" ? sign : ahead;
+  if (drawn.test(head?.text ?? "") && build.tokens[end]?.kind === tokenKind.number)
+    return { name: `compressor ${number}`, end, label: undefined, aside: false };
   const left = build.items
     .slice(-60)
     .findLast(({ text, subject }) => subject && eitherMark.test(text));

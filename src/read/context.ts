@@ -140,6 +140,9 @@ function actionOf(understood: Understood): Context["action"] {
   for (const reading of understood.readings)
     if (reading.action !== undefined) return reading.action;
   for (const statement of understood.statements)
+    if (statement.kind === "note" && statement.about.startsWith("gas "))
+      return statement.about === "gas recovered" ? "recovered" : "charged";
+  for (const statement of understood.statements)
     if (
       statement.kind === "action" &&
       (statement.action === "charged" || statement.action === "recovered")

@@ -25,6 +25,8 @@ function countWord(items: readonly Item[], i: number, plain: string): number {
   const next = items[i + 1];
   const toGround = next !== undefined && /^to (?:ground|gnd|earth)/.test(plain.slice(next.from));
   if (item?.text === "each" && toGround) return 3;
+  // "over 550 on the other two"
+  if (item?.text === "other" && next?.owner === COUNTED) return counts[next.text] ?? 0;
   if (item === undefined || (item.roles & role.all) === 0) return 0;
   if (
     /^(?:sides|ways|gauges|directions|times|rooms|zones|floors|heads|units)$/.test(
@@ -96,10 +98,11 @@ function leadsTo(items: readonly Item[], from: number, to: number): boolean {
     return false;
   for (let i = from + 1; i < to; i++) {
     const item = items[i];
-    if (item === undefined) continue;
-    const noun = /^(?:legs|leads|phases|pairs|lines|fans|of|them|em|sides|windings)$/.test(
-      item.text,
-    );
+    if (item === undefined || item.owner === COUNTED) continue;
+    const noun =
+      /^(?:pulling|drawing|reading|sitting|showing|legs|leads|phases|pairs|lines|fans|of|them|em|sides|windings)$/.test(
+        item.text,
+      );
     const small = role.is | role.preposition | role.about | role.only | role.greater | role.less;
     if (!noun && (item.roles & small) === 0) return false;
   }
@@ -155,7 +158,9 @@ export function countOf(
     // "cooler 38F freezer -8F both satisfied": how both are that were measured
     if (count > 0 && isState(items, i) && (bounds[0] > 0 || isSteady(items[i + 1]))) return 1;
     if (count > 0) {
-      const next = items.findIndex((one, at) => at > draft.index && one.kind === itemKind.number);
+      const next = items.findIndex(
+        (one, at) => at > draft.index && one.kind === itemKind.number && one.owner !== COUNTED,
+      );
       // "2.1 gig all leads 31 C", "… at 500 volts": how it was measured is of none of them
       const dimension = items[next]?.unit?.dimension;
       const ohms = draft.over || draft.unit?.dimension === "resistance";

@@ -28,6 +28,7 @@ import { nitrogenBehind } from "./nitrogen-behind.ts";
 import { noLabel } from "./no-label.ts";
 import { inRow } from "./relate.ts";
 import { ofItsRail } from "./row-unit.ts";
+import { leavingSide, saturationOf } from "./side-told.ts";
 import { takePoints } from "./take-points.ts";
 import { boxOfWires, degreeDrop, inOrOut, isA, legToLeg, plateVolts } from "./what-words.ts";
 import { otherSide, sameLine, saturation, weather } from "./where-words.ts";
@@ -241,6 +242,8 @@ export function describe(drafts: readonly Draft[], items: readonly Item[], plain
     legToLeg(items, draft);
     boxOfWires(draft);
     saturation(items, draft, previous);
+    saturationOf(items, draft, previous);
+    leavingSide(items, draft, previous);
     otherSide(items, draft, previous);
     degreeDrop(items, draft);
     weather(items, draft);

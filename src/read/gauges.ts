@@ -1,4 +1,5 @@
 import type { Draft } from "./draft.ts";
+import { eachInPsi } from "./each-in-psi.ts";
 import { type Item, itemKind } from "./item.ts";
 import { isNitrogen } from "./nitrogen-name.ts";
 import { overGauges } from "./over-gauges.ts";
@@ -58,11 +59,11 @@ function sideUnits(left: Draft, right: Draft): boolean {
 }
 
 const gaugeNames: ReadonlySet<string> = new Set(["gauges", "gauge", "gages"]);
-const gaugeWord = /^(?:gauges|gauge|gages|gage|pressures|pressure)$/;
+const gaugeWord = /^(?:gauges|gauge|gages|gage|pressures|pressure|psi|psig|manifold|manifolds)$/;
 
 function bareGauge(draft: Draft): boolean {
   return (
-    draft.unit === undefined &&
+    (draft.unit === undefined || draft.unit.dimension === "pressure") &&
     (draft.place === undefined || draft.place === "shell") &&
     (draft.named === undefined || draft.named === "pressure") &&
     draft.points === undefined &&
@@ -87,6 +88,11 @@ export function gaugePair(items: readonly Item[], drafts: readonly Draft[]): voi
     const left = drafts[order - 1];
     const joint = left === undefined ? "" : (items[left.index + 1]?.text ?? "");
     if (left === undefined || right.index !== left.index + 2) return;
+    if (eachInPsi(items, left, right)) {
+      asGauge(left, "suction");
+      asGauge(right, "discharge");
+      return;
+    }
     const over = joint === "over";
     const ofGas = over && overGauges(left, right, items);
     if (!ofGas && (!bareGauge(left) || !bareGauge(right) || left.value === right.value)) return;
@@ -123,13 +129,19 @@ const highSide = [90, 700] as const;
 /** "118/345 sh 11 sc 9": both gauges, beside what was worked out from them. */
 export function gaugesBesideHeat(items: readonly Item[], drafts: readonly Draft[]): void {
   const heats = drafts.filter(({ named }) => named === "superheat" || named === "subcooling");
-  if (heats.length === 0 || drafts.some(({ named }) => named === "pressure")) return;
-  if (drafts.some(({ place }) => place === "suction" || place === "discharge")) return;
+  // "63 psi/238 psi SH 8; ckt 2 41/190 SH 33": a pair with its units says nothing of the next
+  const others = drafts.filter((one) => !(one.ownUnit && one.unit?.dimension === "pressure"));
+  if (heats.length === 0 || others.some(({ named }) => named === "pressure")) return;
+  if (others.some(({ place }) => place === "suction" || place === "discharge")) return;
   drafts.forEach((right, order) => {
     const left = drafts[order - 1];
     if (left === undefined || right.index !== left.index + 2) return;
-    if (items[left.index + 1]?.text !== "/" || !bareGauge(left) || !bareGauge(right)) return;
-    const led = left.before.some((index) => items[index]?.kind !== itemKind.subject);
+    const joint = items[left.index + 1]?.text ?? "";
+    if (!/^(?:\/|over)$/.test(joint) || !bareGauge(left) || !bareGauge(right)) return;
+    const led = left.before.some(
+      (index) =>
+        items[index]?.kind !== itemKind.subject && !/^(?:now|at)$/.test(items[index]?.text ?? ""),
+    );
     if (led || left.hint !== undefined || right.hint !== undefined) return;
     const fits =
       left.value >= lowSide[0] &&

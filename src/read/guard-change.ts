@@ -1,6 +1,7 @@
 import type { Draft } from "./draft.ts";
 import type { Item } from "./item.ts";
 import { notMeasured } from "./not-measured.ts";
+import { roseBy } from "./rose-by.ts";
 
 const moved = /^(?:lost|losing|loses|gained|gaining)$/;
 
@@ -27,9 +28,24 @@ function poundsDash(draft: Draft): boolean {
   return draft.quantity === "mass" && !draft.ownUnit && !Number.isNaN(draft.high);
 }
 
+const gauged: ReadonlySet<string> = new Set(["pressure", "superheat", "subcooling", "current"]);
+
+/** Of so small a figure nobody says whether it is where it stands or by how much; common practice, no source. */
+const smallest = { pressure: 40, superheat: 15, subcooling: 15, current: 6 } as const;
+
+/** "suction fell 12 and head rose 30": by how much, or to what? */
+function fellBy(draft: Draft, items: readonly Item[]): boolean {
+  const { quantity } = draft;
+  if (draft.ownUnit || quantity === undefined || draft.series !== undefined) return false;
+  if (!gauged.has(quantity)) return false;
+  const most = Object.entries(smallest).find(([name]) => name === quantity)?.[1] ?? 0;
+  return draft.value <= most && roseBy(items, draft.index, "");
+}
+
 /** What says how something changed is no value of it. */
 export function changes(draft: Draft, items: readonly Item[]): void {
-  if (lost(draft, items)) notMeasured(draft);
+  if (fellBy(draft, items)) draft.question = "quantity";
+  else if (lost(draft, items)) notMeasured(draft);
   else if (upBy(draft, items)) draft.question = "quantity";
   else if (poundsDash(draft)) draft.question = "unit";
 }

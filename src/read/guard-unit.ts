@@ -36,10 +36,23 @@ export function kelvins(draft: Draft): void {
   if (draft.value >= 60 && draft.place === undefined) draft.question = "quantity";
 }
 
-/** "pipe 3/8": a size, no degrees. */
+const wholeFigures: ReadonlySet<string> = new Set([
+  "current",
+  "voltage",
+  "pressure",
+  "winding_resistance",
+  "insulation_resistance",
+]);
+
+/** "pipe 3/8": a size, no degrees; "oil lvl 1/2 glass": how full, no amps of a list. */
 export function partDegree(draft: Draft, items: readonly Item[]): void {
-  if (draft.quantity !== "temperature" || draft.ownUnit) return;
-  if (items[draft.index]?.fraction === true && draft.value < 3) draft.question = "quantity";
+  const item = items[draft.index];
+  if (item?.fraction !== true || item.unit !== undefined || draft.quantity === undefined) return;
+  if (draft.quantity === "temperature" && draft.value < 3 && !draft.ownUnit)
+    draft.question = "quantity";
+  if (!wholeFigures.has(draft.quantity) || draft.value >= 1 || draft.named !== undefined) return;
+  if (draft.thing === "level") notMeasured(draft);
+  else draft.question = "quantity";
 }
 
 /** "suction line 40 ft from the comp": how far away, no length of the line. */
@@ -53,7 +66,16 @@ export function farFeet(draft: Draft, items: readonly Item[]): void {
 }
 
 const others =
-  /^(?:fpm|grains?|decibels?|mph|lux|tds|kwh|btus?|btuh|mbh|cycles|clicks|ph|gallons?|percentile)$/;
+  /^(?:fpm|grains?|decibels?|dba|db a|mph|lux|tds|kwh|btus?|btuh|mbh|cycles|clicks|ph|gallons?|percentile)$/;
+
+const noise = /^(?:noisy|noise|loud|louder|sound|quiet|phone|meter|decibels?|dba)$/;
+
+/** "noisy, 71 db on my phone": how loud it is, no dry bulb. */
+function loudness(draft: Draft, items: readonly Item[]): boolean {
+  const beside = [items[draft.index + 1]?.text, items[draft.index - 1]?.text];
+  if (!beside.includes("db") || draft.ownUnit) return false;
+  return items.some(({ text }) => noise.test(text));
+}
 
 /** "400 fpm", "400 feet per minute", "10400 kilowatt hours": units of what we have no quantity for. */
 export function otherUnits(draft: Draft, items: readonly Item[]): void {
@@ -62,7 +84,7 @@ export function otherUnits(draft: Draft, items: readonly Item[]): void {
   const speed = length && /^(?:per|a)$/.test(next ?? "") && /^(?:min|sec)/.test(after ?? "");
   const work = draft.unit?.dimension === "power" && /^(?:hours?|hrs?)$/.test(next ?? "");
   const bare = !draft.ownUnit && others.test(next ?? "") && last !== "=";
-  if (speed || work || bare) notMeasured(draft);
+  if (speed || work || bare || loudness(draft, items)) notMeasured(draft);
 }
 
 /** "eat 80/67": dry and wet, or two thermometers: the second is asked about. */

@@ -225,6 +225,7 @@ export function guard(drafts: readonly Draft[], items: readonly Item[], units: U
     if (!draft.gone) kelvins(draft);
     if (!draft.gone) farInches(draft, items);
     if (!draft.gone) otherUnits(draft, items);
+    if (!draft.gone) partDegree(draft, items);
     if (!draft.gone) farFeet(draft, items);
     if (!draft.gone) atWarmth(draft, items);
     if (!draft.gone) degreesAcross(draft, items);
@@ -246,7 +247,6 @@ export function guard(drafts: readonly Draft[], items: readonly Item[], units: U
     nothing(draft);
     oilLevel(draft, items);
     horses(draft, items);
-    partDegree(draft, items);
     lineAlone(draft, items, units);
     difference(draft, units);
     beyond(draft, items, units);

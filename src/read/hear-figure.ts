@@ -12,7 +12,8 @@ const digits: ReadonlyMap<string, string> = new Map([
 /** Words that mean nothing else beside a figure. */
 const sure = /^(?:ate|won)$/;
 /** Words behind which stands a figure, no second preposition. */
-const leads = /^(?:at|around|about|roughly|reads)$/;
+const leads =
+  /^(?:at|around|about|roughly|reads|is|its|was|amps|pulls|pulling|draws|drawing|reading)$/;
 
 function isNumber(token: Token | undefined): boolean {
   return token?.kind === tokenKind.number || token?.word?.number !== undefined;
@@ -41,7 +42,17 @@ function beforePoint(tokens: readonly Token[], i: number): boolean {
   const text = tokens[i]?.text ?? "";
   if (tokens[i + 1]?.text !== "point") return false;
   if (!isNumber(tokens[i + 2]) && !digits.has(tokens[i + 2]?.text ?? "")) return false;
-  return sure.test(text) || text === "too" || leads.test(tokens[i - 1]?.text ?? "");
+  if (sure.test(text) || text === "too" || leads.test(tokens[i - 1]?.text ?? "")) return true;
+  return afterSuch(tokens, i, digits.get(text));
+}
+
+/** "for point eight for point nine and for point seven": the first was heard, so were the others. */
+function afterSuch(tokens: readonly Token[], i: number, digit: string | undefined): boolean {
+  const before = tokens[i - 1]?.text === "and" ? i - 1 : i;
+  if (!isNumber(tokens[before - 1])) return false;
+  for (let at = before - 2; at > before - 5; at--)
+    if (tokens[at]?.text === "point") return tokens[at - 1]?.text === digit;
+  return false;
 }
 
 /** "thirty ate", "two hundred and ate", "twenty for volts", "thirty for and …" */

@@ -8,6 +8,7 @@ import type { Context } from "./context.ts";
 import { degreesOver } from "./degrees-over.ts";
 import type { Draft } from "./draft.ts";
 import { drains } from "./drains.ts";
+import { evapCond } from "./evap-cond.ts";
 import { fallsAtStart } from "./falls-at-start.ts";
 import { hashes } from "./gauge-letters.ts";
 import { habitUnit, plusKilograms, scaleBeside, unitBefore } from "./habit.ts";
@@ -55,6 +56,7 @@ import {
 import { poleDrops } from "./pole-drops.ts";
 import { pressureAndLine } from "./pressure-and-line.ts";
 import { pressureAtWarmth } from "./pressure-at-warmth.ts";
+import { ratedBefore } from "./rated-before.ts";
 import { fromContext, inOrder, thatLine } from "./recall.ts";
 import { between } from "./relate.ts";
 import { risingRows } from "./rising-rows.ts";
@@ -216,6 +218,7 @@ export function infer(
   otherEnd(items, list);
   lettersOfGauges(list, items);
   underLoad(list, items);
+  evapCond(list, items);
   pairAgain(list, items);
   announced(list, items, context);
   list.forEach((draft, order) => {
@@ -247,6 +250,7 @@ export function infer(
   if (peaksAndRuns(list)) for (const draft of list) byState(draft, list, items);
   byIsolation(list, items, context);
   for (const draft of list) if (draft.quantity === undefined) fromContext(draft, items, context);
+  for (const draft of list) ratedBefore(draft, items, context);
   byCapacitor(list, items);
   byIsolation(list, items);
   byThree(list, items, setting);

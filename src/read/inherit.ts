@@ -37,6 +37,14 @@ export function unlabelled(items: readonly Item[], left: Draft, right: Draft): b
     if (item.kind === itemKind.points || item.kind === itemKind.subject) return false;
     if (item.label?.place !== undefined && item.label.place !== left.place) return false;
     if (item.label?.quantity !== undefined && item.label.quantity !== left.named) return false;
+    // "rat 70 … mat is 66 now": the air of another place, which we have no name for
+    if (
+      item.label?.hint === "temperature" &&
+      item.label.place === undefined &&
+      left.place !== undefined &&
+      /^(?:mat|mix|mixed|chw|hhw|oil)$/.test(item.text)
+    )
+      return false;
     // "low side 58 psi … now 71 and the line is 49"
     const { unit } = left;
     if (
@@ -62,7 +70,8 @@ export function inherit(left: Draft, right: Draft): void {
     right.hint = left.hint;
   }
   right.place ??= left.place;
-  right.points ??= left.points;
+  // "now 470 all three" behind L1-L3: of each, not of that one
+  if (right.count === 1 || left.count > 1) right.points ??= left.points;
   right.grounded = right.grounded || (right.points === left.points && left.grounded);
   right.subject ??= left.subject;
   right.kind ??= left.kind;

@@ -2,6 +2,7 @@ import type { Context } from "./context.ts";
 import type { Between, Draft } from "./draft.ts";
 import { type Item, itemKind } from "./item.ts";
 import { unitCalled } from "./kinds.ts";
+import { partDraws } from "./part-draws.ts";
 import { between } from "./relate.ts";
 import type { Setting } from "./settle.ts";
 import { alike, isPair, shapeOf } from "./shape.ts";
@@ -22,11 +23,7 @@ export function ofComponent(list: readonly Draft[], order: number, items: readon
     const gap = between(items, left, draft);
     if (gap.list || gap.empty) draft.component = true;
   }
-  // "heaters pulling 7.2 7.3": what they draw
-  if (draft.component && draft.hint === "current" && draft.unit === undefined) {
-    draft.component = false;
-    draft.named = "current";
-  }
+  partDraws(draft, list[order + 1], items);
   if (draft.unit?.dimension !== "resistance") return;
   const near = items.slice(Math.max(0, draft.index - 3), draft.index);
   if (near.some((item) => /^(?:hps|lps|switch|sw|fuse|contacts|float)$/.test(item.text)))

@@ -249,6 +249,13 @@ function one(note: Note, draft: Draft, points: readonly string[] | undefined): R
   return reading;
 }
 
+/** "over 550 on the other two": which leads they are the one named before says, not their count. */
+function ofOthers({ items }: Note, draft: Draft): boolean {
+  return items
+    .slice(Math.max(0, draft.index - 5), draft.index + 5)
+    .some(({ text }) => text === "other" || text === "others");
+}
+
 /** The readings that a draft stands for: one for each of its points, or as many as were said. */
 export function make(note: Note, draft: Draft): Reading[] {
   const out: Reading[] = [];
@@ -257,8 +264,9 @@ export function make(note: Note, draft: Draft): Reading[] {
   if (list[0] === undefined && draft.count > 1 && draft.quantity !== "mass") {
     const leads = draft.quantity === "insulation_resistance";
     list.length = 0;
-    for (let i = 1; i <= draft.count; i++) list.push(leads ? [`lead ${i}`] : undefined);
-    if (leads) draft.assumedPoints = true;
+    const others = ofOthers(note, draft);
+    for (let i = 1; i <= draft.count; i++) list.push(leads && !others ? [`lead ${i}`] : undefined);
+    if (leads && !others) draft.assumedPoints = true;
   }
   const subjects = list[0] === undefined ? subjectsOf(note, draft) : [];
   if (subjects.length > 1)

@@ -1,6 +1,7 @@
 import { itemKind } from "./item.ts";
 import type { Building } from "./items.ts";
 import { numberAt } from "./numbers.ts";
+import { pairName } from "./pair-name.ts";
 import {
   bareTwo,
   commonToBoth,
@@ -26,8 +27,10 @@ import {
   secondPoint,
   selfNamed,
 } from "./point-words.ts";
+import { railBehind } from "./rail-behind.ts";
 import { railSigned } from "./rail-signed.ts";
 import { type Token, tokenKind } from "./token.ts";
+import { toldOf } from "./told-of.ts";
 import { isVolts } from "./volts-to-ground.ts";
 import { role } from "./word.ts";
 
@@ -65,6 +68,8 @@ function pairEnd(
       end: groundAt(build, first.end) ?? first.end + 1,
       family: first.family,
     };
+  const rail = railBehind(build, first);
+  if (rail !== undefined) return rail;
   const at = connector(build, first.end) ?? acrossAnd(build, first.end);
   if (at === undefined) return undefined;
   const ground = groundAt(build, at) ?? pipingAt(build, at);
@@ -155,13 +160,6 @@ function pointOrPair(
   return { points: [pairName(first, pair), pair.second], end: pair.end };
 }
 
-/** "C to A" beside phases: the first letter is a phase when the second is. */
-function pairName(first: Point, pair: { second: string }): string {
-  return first.name === "C" && (pair.second === "phase A" || pair.second === "phase B")
-    ? "phase C"
-    : first.name;
-}
-
 /** "L1/L2/L3" is a list, not a pair. */
 function chain(build: Building, end: number, first: Point): boolean {
   const sign = build.tokens[end];
@@ -206,6 +204,7 @@ export function pointsAt(build: Building, i: number): PointsSaid | undefined {
       pointOrPair(build, listJoint(build, end), build.tokens[end]?.text === "/") ??
       pinWord(build, listJoint(build, end), last);
     if (next === undefined || beginsAnew(build, end, next.end) || nothingThere(build)) break;
+    if (postfix && behind?.text === "on" && toldOf(build, next.end)) break;
     if (
       list.length === 1 &&
       first.points.length === 1 &&

@@ -1,5 +1,6 @@
+import { isStrongBreak } from "./breaks.ts";
 import type { Draft } from "./draft.ts";
-import type { Item } from "./item.ts";
+import { type Item, itemKind } from "./item.ts";
 import { onlyDrops } from "./only-drops.ts";
 
 /** "superheat's a little high at 19", "high superheat at 35": how much it is, no side of the machine. */
@@ -8,8 +9,10 @@ function onlyHigh(item: Item, index: number, items: readonly Item[]): boolean {
   // "high leg", "low fire": what it is called
   const kinds = /^(?:leg|fire|stage|speed|tap|heat|flame|voltage|volts|limit|ambient)$/;
   if (kinds.test(items[index + 1]?.text ?? "")) return true;
-  if (item.text === "low") return false;
   const heat = items[index + 1]?.label?.quantity;
+  // "low airflow: esp .94 in"
+  if (heat === "airflow" || heat === "static_pressure" || heat === "current") return true;
+  if (item.text === "low") return false;
   if (heat === "superheat" || heat === "subcooling") return true;
   const before = items[index - 1]?.text ?? "";
   return /^(?:little|bit|way|too|kinda|pretty|real|really|running|sitting|super|still|so|very|tad|touch)$/.test(
@@ -61,6 +64,32 @@ function called(index: number, items: readonly Item[]): boolean {
   );
 }
 
+/** "tag HP-3. U-V 1.12": the machine's name, and then what was measured; "500 volt setting": of the tester. */
+function namesOnly(draft: Draft, index: number, items: readonly Item[]): boolean {
+  const [before, item, next] = [items[index - 1], items[index], items[index + 1]];
+  if (/^(?:setting|range|scale)$/.test(item?.text ?? ""))
+    return before?.unit?.figure === "V" && before.value >= 50 && index < draft.index;
+  if (item?.text !== "tag" || next?.kind !== itemKind.subject || index > draft.index) return false;
+  const behind = items[index + 2];
+  return behind !== undefined && isStrongBreak(behind);
+}
+
+/** "on low speed it's pulling 2.1": how it runs, no turns of it. */
+function gear(index: number, items: readonly Item[]): boolean {
+  if (items[index]?.text !== "speed") return false;
+  const which = /^(?:low|lo|high|hi|med|medium|full|half|first|second|third|top)$/;
+  return which.test(items[index - 1]?.text ?? "") && items[index + 1]?.kind !== itemKind.number;
+}
+
+const boxes =
+  /^(?:junction|mixing|breaker|electrical|splice|pull|tool|shadow|vav|terminal|powered|starter|relay|disconnect|fuse|gear|switch)$/;
+
+/** "junction box 3", "VAV box four's at 430": no cold box. */
+function otherBox(index: number, items: readonly Item[]): boolean {
+  if (items[index]?.text !== "box") return false;
+  return boxes.test(items[index - 1]?.text ?? "");
+}
+
 /** Words that are labels elsewhere and say nothing of this value. */
 export function noLabel(draft: Draft, index: number, items: readonly Item[]): boolean {
   const item = items[index];
@@ -72,6 +101,9 @@ export function noLabel(draft: Draft, index: number, items: readonly Item[]): bo
     wentIn(draft, index, items) ||
     drewThen(draft, index, items) ||
     onePull(index, items) ||
-    called(index, items)
+    called(index, items) ||
+    otherBox(index, items) ||
+    gear(index, items) ||
+    namesOnly(draft, index, items)
   );
 }

@@ -196,6 +196,8 @@ function pronoun(build: Building, i: number): boolean {
   const before = build.tokens[i - 1];
   if (before === undefined) return false;
   if (before.kind !== tokenKind.word) return false;
+  // "a P one": a code's letter
+  if (/^[b-z]$/.test(before.text)) return false;
   const last = build.items[build.items.length - 1];
   if (before.apostrophe || last?.label?.quantity !== undefined || last?.label?.action !== undefined)
     return false;

@@ -105,7 +105,7 @@ function colonNumber(tokens: readonly Token[], i: number): NumberSaid | undefine
 function spokenNumber(tokens: readonly Token[], i: number): NumberSaid | undefined {
   const part = spokenFraction(tokens, i);
   if (part !== undefined && numberWord(tokens[i])?.kind !== "half")
-    return { value: part[0], end: part[1], spoken: true, fraction: true };
+    return { value: part[0], end: ofOne(tokens, part[1]), spoken: true, fraction: true };
   if (pointAt(tokens, i)) {
     const exact = withDecimals(tokens, { value: 0, end: i }, false);
     return exact.end > i ? { value: exact.value, end: exact.end, spoken: true } : undefined;
@@ -128,6 +128,13 @@ function spokenNumber(tokens: readonly Token[], i: number): NumberSaid | undefin
   return { value: exact.value, end: exact.end, spoken: true };
 }
 
+/** "a half a pound", "three quarters of a pound": behind the fraction the article counts nothing. */
+function ofOne(tokens: readonly Token[], end: number): number {
+  const at = tokens[end]?.text === "of" ? end + 1 : end;
+  const article = tokens[at]?.text === "a" || tokens[at]?.text === "an";
+  return article && tokens[at + 1]?.word?.unit !== undefined ? at + 1 : end;
+}
+
 /** "half", "a half", "half a": 0.5; "quarter hour": 0.25 */
 function halfAlone(tokens: readonly Token[], i: number): NumberSaid | undefined {
   const at = tokens[i]?.text === "a" ? i + 1 : i;
@@ -138,7 +145,7 @@ function halfAlone(tokens: readonly Token[], i: number): NumberSaid | undefined 
     return { value: 0.25, end: at + 1, spoken: true };
   if (numberWord(tokens[i])?.kind === "half") {
     const article = tokens[i + 1]?.text === "a" || tokens[i + 1]?.text === "an" ? 1 : 0;
-    return { value: 0.5, end: i + 1 + article, spoken: true };
+    return { value: 0.5, end: article > 0 ? i + 2 : ofOne(tokens, i + 1), spoken: true };
   }
   return undefined;
 }

@@ -27,7 +27,11 @@ export function letterPair(build: Building, i: number): PointsSaid | undefined {
   const text = build.tokens[i]?.text ?? "";
   if (spacedPair(build.tokens, i)) {
     const legs = [text, build.tokens[i + 1]?.text ?? ""];
-    return { list: [legs.map((leg) => `phase ${leg.toUpperCase()}`)], end: i + 2 };
+    const output = /^[uvw]$/.test(text);
+    return {
+      list: [legs.map((leg) => (output ? leg.toUpperCase() : `phase ${leg.toUpperCase()}`))],
+      end: i + 2,
+    };
   }
   if (text.length !== 2 || !pairsOfLetters.test(text)) return undefined;
   const family = /^[abc]/.test(text) ? /^[abc]{2}$/ : /^[uvw]{2}$/;

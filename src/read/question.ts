@@ -15,6 +15,9 @@ function looksMeasured(note: Note, draft: Draft): boolean {
     draft.hint !== undefined
   )
     return true;
+  if (pointed(note, draft) || draft.quantity === "mass") return true;
+  // "box -2, stat -5": what it is set to, or what it shows
+  if (/^(?:stat|tstat|thermostat)$/.test(note.items[draft.index - 1]?.text ?? "")) return true;
   const joint = note.items[draft.index - 1]?.text;
   if ((joint === "and" || joint === "&") && note.items[draft.index - 2]?.kind === itemKind.subject)
     return false;
@@ -33,6 +36,21 @@ function looksMeasured(note: Note, draft: Draft): boolean {
         0,
   );
   return words.length <= 1 && note.items.filter(({ text }) => text !== ".").length <= 6;
+}
+
+/** "legs 12.9 13.1 12.8 after": figures with a point in a row are read off a meter, whatever was talked of. */
+function pointed(note: Note, draft: Draft): boolean {
+  const { items } = note;
+  const exact = (item: Item | undefined): boolean =>
+    item?.kind === itemKind.number &&
+    item.unit === undefined &&
+    !item.fraction &&
+    !Number.isInteger(item.value);
+  const beside = (step: number): Item | undefined => {
+    const next = items[draft.index + step];
+    return /^(?:,|\/|and|&)$/.test(next?.text ?? "") ? items[draft.index + 2 * step] : next;
+  };
+  return exact(items[draft.index]) && (exact(beside(1)) || exact(beside(-1)));
 }
 
 /** A plain word behind a bare number: it counts or names something. */
@@ -102,6 +120,8 @@ function sayOf(note: Note, draft: Draft): string {
 function loose(note: Note, draft: Draft, drafts: readonly Draft[]): boolean {
   const item = note.items[draft.index];
   if (item?.loose !== true) return false;
+  // "the tag says twelve four": pounds and ounces, or tenths
+  if (draft.quantity === "mass" && !draft.ownUnit) return true;
   // "eighteen four" amps: 184 is said "one eighty four"
   if (draft.quantity === "current" && draft.value >= 10 && draft.rating === undefined) return false;
   const like = note.context.readings.some((reading) => {

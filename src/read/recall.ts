@@ -101,6 +101,7 @@ function goesOnSurely(items: readonly Item[], draft: Draft): boolean {
       item.text === "still" ||
       item.text === "same" ||
       item.text === "later" ||
+      /^(?:sitting|stayed|staying|hovering)$/.test(item.text) ||
       item.text === "holding" ||
       item.text === "again" ||
       /^(?:retest|retested|repeat|repeated|recheck|rechecked|redid|redo)$/.test(item.text),
@@ -158,6 +159,11 @@ function parallel(list: readonly Draft[], items: readonly Item[], context: Conte
 /** "compressor two 49 and 168": as many bare numbers as the last message had readings, in its order. */
 export function inOrder(list: readonly Draft[], items: readonly Item[], context: Context): void {
   if (parallel(list, items, context)) return;
+  // "after cleaning: 69 / 218, split up to 19": the same two again, and more of another kind
+  const [again, rest] = [list.slice(0, context.latest), list.slice(context.latest)];
+  const more = rest.length > 0 && rest.every((one) => one.quantity ?? one.named);
+  if (more && again.every((one) => one.quantity === undefined) && parallel(again, items, context))
+    return;
   const bare = list.filter(
     (draft) =>
       draft.quantity === undefined &&

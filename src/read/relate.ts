@@ -217,9 +217,17 @@ export function rolesBefore(items: readonly Item[], draft: Draft, from: number):
   for (let i = draft.index - 1; i >= from; i--) {
     const item = items[i];
     if (item === undefined || isStrongBreak(item)) break;
-    roles |= item.roles;
+    roles |= hasObject(items, i) ? item.roles & ~role.change : item.roles;
   }
   return roles;
+}
+
+/** "dropped L3 on the contactor", "lost a leg": what was lost is no value's change. */
+function hasObject(items: readonly Item[], i: number): boolean {
+  if (!/^(?:dropped|dropping|drops|lost|losing|loses)$/.test(items[i]?.text ?? "")) return false;
+  const at = ((items[i + 1]?.roles ?? 0) & role.article) !== 0 ? i + 2 : i + 1;
+  const next = items[at];
+  return next?.kind === itemKind.points || /^(?:legs?|phases?)$/.test(next?.text ?? "");
 }
 
 /** Values of one kind, one after the other; "0.4 meg 500 V" is a value and what it was measured with. */

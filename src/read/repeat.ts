@@ -74,7 +74,9 @@ function named(note: Note, draft: Draft): Reading | undefined {
         reading.subject?.endsWith(` ${wanted}`) === true ||
         reading.points?.[0]?.endsWith(wanted) === true,
     );
-  if (found !== undefined) next.owner = "same as <number>";
+  if (found === undefined) return undefined;
+  next.owner = "same as <number>";
+  draft.behind = [...draft.behind, draft.index + 1];
   return found;
 }
 
@@ -197,6 +199,21 @@ function exceptSaid(drafts: readonly Draft[]): void {
   for (const draft of drafts) {
     if (draft.gone || !draft.same) continue;
     const points = draft.points?.[0]?.join();
+    // "comp 4 same story, 0 amps": what was the same is told behind it
+    const told = drafts.find(
+      (one) =>
+        !one.same &&
+        !one.gone &&
+        one.index > draft.index &&
+        one.sentence === draft.sentence &&
+        one.value === draft.value &&
+        one.unit?.figure === draft.unit?.figure &&
+        one.points === undefined,
+    );
+    if (told !== undefined) {
+      told.subject ??= draft.subject;
+      draft.gone = true;
+    }
     if (draft.place === undefined && points === undefined) continue;
     const anew = drafts.some(
       (one) =>
@@ -208,6 +225,14 @@ function exceptSaid(drafts: readonly Draft[]): void {
     );
     if (anew) draft.gone = true;
   }
+}
+
+const clock = "at <hour>:<minute>";
+
+/** "350 psi at 10:20, same at 11:05": the same gauge at another time. */
+function timed(note: Note, draft: Draft): boolean {
+  const [before, next] = [note.items[draft.index - 1], note.items[draft.index + 1]];
+  return next?.owner === clock || before?.owner === clock;
 }
 
 /** "lead 3 same", "fan 2 ditto": the value said last, here or in the message before. */
@@ -256,7 +281,11 @@ export function repeat(note: Note, drafts: Draft[]): void {
         draft.subject !== undefined ||
         draft.place !== undefined ||
         draft.grounded);
-    if (!labelled) draft.gone = true;
+    if (!labelled && left !== undefined && timed(note, draft)) {
+      draft.place ??= left.place;
+      draft.points ??= left.points;
+      copyDraft(draft, left);
+    } else if (!labelled) draft.gone = true;
     else if (left !== undefined) copyDraft(draft, left);
     else if (last === undefined) draft.gone = true;
     else if (!copyOthers(note, draft, drafts)) copyReading(draft, last);

@@ -10,6 +10,28 @@ const coldUnasked =
 
 /** The words fit a remark's pattern and say something else here. */
 export function saidOtherwise(name: ObservationName, said: string, text: string): boolean {
+  // "gone to get a belt": an errand
+  if (/^(?:gone|off) (?:to|for|get|2)\b/i.test(said)) return true;
+  // "calling office", "no answer at the door": people, no thermostat and no line
+  if (
+    name === "calling" &&
+    /\bcalling (?:the )?(?:office|boss|shop|dispatch|you|him|her|them|supervisor|tech|in|it|back)\b/i.test(
+      text,
+    )
+  )
+    return true;
+  if (name === "communication_lost")
+    return /\banswer\w*\b[^.;]{0,12}\b(?:door|phone|desk|gate|bell|buzzer|intercom)\b/i.test(text);
+  // "sensing bulb tight": fastened, not leak free
+  if (name === "no_leak_found")
+    return (
+      /\b(?:bulb|belt|lugs?|screws?|bolts?|terminals?|connections?|strap|nuts?)s? (?:is |are |was |were )?(?:all )?tight\b/i.test(
+        text,
+      ) && !/\bleak/i.test(text)
+    );
+  // "7 calls left today"
+  if (name === "calling")
+    return /\b\d+ (?:more )?calls\b|\bcalls (?:left|today|to go|tomorrow)\b/i.test(text);
   if (name === "water_inside") return /wet bulb/i.test(said);
   // "customer asks if it's low on gas"
   if (name === "low_charge_said") return asked.test(text);

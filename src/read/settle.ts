@@ -131,7 +131,7 @@ function swapped(
         ? "g"
         : undefined;
     case "in wc":
-      if (draft.letter === "wc") return undefined;
+      if (draft.letter === "wc" || draft.named === "static_pressure") return undefined;
       return draft.named === "vacuum" || draft.place === "suction" ? "inHg" : undefined;
     case "ft":
     case "in":

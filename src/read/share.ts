@@ -63,7 +63,7 @@ function shareStateBack(list: readonly Draft[], items: readonly Item[]): void {
 /** A test that goes on: later values of it keep the points said first, or said last for all. */
 function sharePoints(list: readonly Draft[]): void {
   list.forEach((draft, order) => {
-    if (draft.points !== undefined || draft.quantity === undefined) return;
+    if (draft.points !== undefined || draft.quantity === undefined || draft.count > 1) return;
     const left = list[order - 1];
     if (
       left?.quantity === draft.quantity &&

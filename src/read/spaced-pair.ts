@@ -9,6 +9,16 @@ function isLeg(token: Token | undefined): token is Token {
   return token?.kind === tokenKind.word && /^[abc]$/.test(token.text) && !token.apostrophe;
 }
 
+/** "U V 0.55": terminals of a motor, whatever stands between them. */
+function outputs(tokens: readonly Token[], i: number): boolean {
+  const [first, second] = [tokens[i], tokens[i + 1]];
+  const letter = (token: Token | undefined): token is Token =>
+    token?.kind === tokenKind.word && /^[uvw]$/.test(token.text) && !token.apostrophe;
+  if (!letter(first) || !letter(second) || first.text === second.text) return false;
+  const is = ((tokens[i + 2]?.word?.roles ?? 0) & role.is) !== 0 ? 1 : 0;
+  return numberAt(tokens, i + 2 + is) !== undefined;
+}
+
 /** Two legs as single letters and a supply's figure behind them: where that figure begins. */
 function pairAt(tokens: readonly Token[], i: number): boolean {
   const [first, second] = [tokens[i], tokens[i + 1]];
@@ -20,6 +30,8 @@ function pairAt(tokens: readonly Token[], i: number): boolean {
 
 /** "A B two oh seven B C two oh nine": legs without a joint, where more than one pair stands so. */
 export function spacedPair(tokens: readonly Token[], i: number): boolean {
+  if (outputs(tokens, i))
+    return tokens.some((_, at) => at !== i && at !== i + 1 && at !== i - 1 && outputs(tokens, at));
   if (!isLeg(tokens[i]) || !pairAt(tokens, i)) return false;
   return tokens.some((_, at) => at !== i && at !== i + 1 && at !== i - 1 && pairAt(tokens, at));
 }

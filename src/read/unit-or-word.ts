@@ -113,3 +113,12 @@ export function gaugeAhead(build: Building, at: number): boolean {
     return false;
   return build.tokens.some((one) => one.text === "pd");
 }
+
+/** Is superheat or subcooling what comes next? */
+export function heatBehind(build: Building, i: number): boolean {
+  const at = build.tokens[i]?.text === "of" ? i + 1 : i;
+  const quantity = phraseAt(build.tokens, at)?.word.label?.quantity;
+  const next = phraseAt(build.tokens, at)?.end ?? at;
+  if (build.tokens[next]?.kind === tokenKind.number) return false;
+  return quantity === "superheat" || quantity === "subcooling";
+}

@@ -11,6 +11,7 @@ import { type Token, tokenKind } from "./token.ts";
 import {
   factorAhead,
   gaugeAhead,
+  heatBehind,
   isWith,
   letterAhead,
   ofTransformer,
@@ -203,6 +204,12 @@ export function plainUnitAt(build: Building, i: number): UnitSaid | undefined {
     tokens[phrase.end + 1]?.glued === true
   )
     return undefined;
+  // "14 K superheat", "9K of subcooling"
+  if (unit.figure === "kilohm" && token.text === "k" && heatBehind(build, phrase.end)) {
+    const kelvin = unitCalled("K");
+    if (kelvin !== undefined)
+      return { unit: kelvin, end: phrase.end, heard: false, beside: false, add: 0 };
+  }
   const cased = byCase(build, at, unit);
   if (cased !== undefined)
     return { unit: cased, end: phrase.end, heard: false, beside: false, add: 0 };

@@ -72,6 +72,15 @@ function openIsReading(items: readonly Item[], i: number): boolean {
     )
       return true;
     if (near.kind === itemKind.points || near.kind === itemKind.ground) return true;
+    // "15 ohms and it's open on the third pair"
+    const pair =
+      /^(?:on|across|at) (?:the )?(?:first|second|third|last|other|next|1st|2nd|3rd) (?:pair|leg|phase|winding|set|lead|one)$/;
+    const behind = items.slice(i + 1, i + 5).map(({ text }) => text);
+    if (
+      near.unit?.dimension === "resistance" &&
+      [behind, behind.slice(0, 3)].some((one) => pair.test(one.join(" ")))
+    )
+      return true;
     if (near.label?.component === true || near.label?.quantity === "winding_resistance") {
       // "start winding's open, C to S is OL": read where the pins are named
       const named = items.some((one, behind) => behind > i && one.kind === itemKind.over);
@@ -96,6 +105,9 @@ export function isPegged(items: readonly Item[], i: number): boolean {
 
 /** "same" is a value only where no number follows it in its clause. */
 function sameIsReading(items: readonly Item[], i: number): boolean {
+  // "350 psi at 10:20, same at 11:05", "2:20 same"
+  const times = [items[i - 1], items[i + 1]];
+  if (times.some((item) => item?.owner === "at <hour>:<minute>")) return true;
   for (let at = i + 1; at < items.length; at++) {
     const next = items[at];
     if (next === undefined || next.kind === itemKind.line) break;
@@ -189,7 +201,7 @@ function zeroUnit(items: readonly Item[], i: number): string | undefined {
     if (next.label?.quantity === "current") return "A";
     return undefined;
   }
-  if (item.text === "dead" && items[i + 1]?.text === "short") return "ohm";
+  if (item.text === "dead" && /^short(?:ed)?$/.test(items[i + 1]?.text ?? "")) return "ohm";
   // "the secondary's dead zero"
   if (item.text === "dead" && items[i + 1]?.kind === itemKind.number) return undefined;
   // "24v at the board, none at the coil"
@@ -197,6 +209,11 @@ function zeroUnit(items: readonly Item[], i: number): string | undefined {
     const at = /^(?:at|on|to|out|across|between|from|load|after)$/.test(items[i + 1]?.text ?? "");
     const volts = items.slice(0, i).some(({ unit }) => unit?.figure === "V");
     return at && volts ? "?" : undefined;
+  }
+  // "nothing to ground, OL": beyond the range, no zero
+  if (item.text === "nothing" && items[i + 1]?.kind === itemKind.ground) {
+    const at = items[i + 2]?.text === "," ? i + 3 : i + 2;
+    if (items[at]?.kind === itemKind.over) return undefined;
   }
   if (item.text === "nothing" || item.text === "dead" || item.text === "zilch") return "?";
   return undefined;

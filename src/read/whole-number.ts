@@ -51,7 +51,11 @@ function startsAnother(tokens: readonly Token[], rest: Whole, i: number): boolea
   // "four hundred and | three hundred ninety nine"
   if (next === "hundred") return true;
   if (tokens[i]?.text === "and") return false;
-  const one = rest.end === i + 1 && numberWord(tokens[i])?.kind === "ones";
+  const kind = numberWord(tokens[i])?.kind;
+  const single = rest.end === i + 1;
+  // "eleven hundred | eleven fifty"
+  if (single && kind === "teen" && (next === "tens" || next === "oh")) return true;
+  const one = single && kind === "ones";
   return one && (next === "teen" || next === "tens" || next === "oh");
 }
 

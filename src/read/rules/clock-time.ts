@@ -165,10 +165,28 @@ function hourBeside(items: readonly Item[], i: number): boolean {
   );
 }
 
+const errands =
+  /\b(?:gone|going|went|ran|run|running|lunch|break|errand|grab\w*|fetch\w*|store|truck|van|shop|get|getting|off to|heading|call you|hit the)\b/;
+
+/** "gone to get a belt, back in 30": minutes that somebody is away, no gas. */
+function awayFor(note: Note, i: number): boolean {
+  const { items } = note;
+  const [item, back] = [items[i], items[i - 1]];
+  if (item?.kind !== itemKind.number || back === undefined) return false;
+  if (item.unit !== undefined && item.unit.dimension !== "time") return false;
+  if (!/\bback (?:in|by)$/.test(note.plain.slice(0, back.to)) || item.value > 120) return false;
+  if (items[i + 1]?.unit?.dimension === "mass") return false;
+  return errands.test(note.plain.slice(0, back.from));
+}
+
 function claim(note: Note, i: number): number {
   const { items } = note;
   const item = items[i];
   if (item === undefined || item.owner !== undefined) return i;
+  if (awayFor(note, i)) {
+    state(note, clockTimes.name, [i - 1, i + 1], { kind: "note", about: "time" });
+    return i;
+  }
   const hour = hourLetter(note, i);
   if (hour !== undefined) {
     state(note, clockTimes.name, hour, { kind: "note", about: "time" });

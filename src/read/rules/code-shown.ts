@@ -24,9 +24,13 @@ function runTo({ items }: Note, i: number): number {
 
 function codeOf(note: Note, i: number): string | undefined {
   const item = note.items[i];
-  if (item?.kind !== itemKind.code || item.owner !== undefined) return undefined;
+  if (item === undefined || item.owner !== undefined) return undefined;
   const end = runTo(note, i);
-  const code = note.text.slice(item.from, note.items[end - 1]?.to ?? item.to).toUpperCase();
+  const typed = note.text.slice(item.from, note.items[end - 1]?.to ?? item.to);
+  const code = typed.toUpperCase();
+  // "E-17" in capitals is a code of three items, "in-10" is none
+  if (item.kind !== itemKind.code && (end < i + 3 || item.glued || typed !== code))
+    return undefined;
   return shape.test(code) && !machines.test(code) ? code : undefined;
 }
 
@@ -42,6 +46,22 @@ function shownBehind(note: Note, i: number): boolean {
   if (stands.test(verb)) return ends(items[end + 1]);
   if (returns.test(verb)) return /^(?:back|right|up)$/.test(textAt(items, end + 1));
   return acts.test(verb) && codeOf(note, end + 1) === undefined;
+}
+
+const log = /^(?:in|from|on) (?:the |its )?(?:log|history|memory|fault|alarm|error|event)/;
+
+/** "E4 then H2 in the log": codes in a row, and then where they are kept. */
+function keptBehind(note: Note, i: number): boolean {
+  const { items } = note;
+  let at = runTo(note, i);
+  for (;;) {
+    const next = /^(?:,|and|then|&|n|\+|plus)$/.test(textAt(items, at)) ? at + 1 : at;
+    if (codeOf(note, next) === undefined) break;
+    at = runTo(note, next);
+  }
+  if (/^(?:is|are|was|were|both|stored|logged|saved)$/.test(textAt(items, at))) at++;
+  const item = items[at];
+  return item !== undefined && log.test(note.plain.slice(item.from, item.from + 20));
 }
 
 const drives =
@@ -120,7 +140,7 @@ function take(note: Note, i: number, code: string): void {
 export const codesShown: Rule = {
   name: "<letter and digits> flashing",
   heads:
-    "flashing|flashes|flashed|blinking|blinks|blinked|showing|shows|show|displayed|displays|displaying|up|lit|reads|says|also|now|plus|and|then|came|comes|cleared|gone|reset|again|on|at|vfd|drive|inverter|fc|flt|hist|history",
+    "flashing|flashes|flashed|blinking|blinks|blinked|showing|shows|show|displayed|displays|displaying|up|lit|reads|says|also|now|plus|and|then|came|comes|cleared|gone|reset|again|on|at|in|from|vfd|drive|inverter|fc|flt|hist|history",
   apply: (note) => {
     note.items.forEach((item, i) => {
       const code = codeOf(note, i);
@@ -131,7 +151,7 @@ export const codesShown: Rule = {
         fileCode(note, code, { span: [item.from, item.to], rule: codesShown.name });
         return;
       }
-      if (onMachine(note, i, code)) {
+      if (onMachine(note, i, code) || keptBehind(note, i)) {
         take(note, i, code);
         return;
       }

@@ -31,6 +31,25 @@ const fineWords: ReadonlySet<string> = new Set([
   "alright",
 ]);
 
+/** Beside readings only what is said of rooms is a complaint: a unit that is down is the machine at hand. */
+const roomName = /^(?:rooms?|rms?|zones?|suite|floors?|apt|bay|hall)\b/;
+const machineState = /^(?:out|down)$/;
+
+/** The clause up to its first reading, cut at the comma before: "rooms 3 and 7 hot, suct 131". */
+function beforeReadings(note: Note, clause: Clause): Clause | undefined {
+  const [first, last] = [clause.items[clause.from], clause.items[clause.to - 1]];
+  if (note.readings.length === 0 || first === undefined || last === undefined) return clause;
+  const starts = note.readings
+    .flatMap(({ spans }) => spans.map(([from]) => from))
+    .filter((from) => from >= first.from && from < last.to);
+  if (starts.length === 0) return clause;
+  const start = Math.min(...starts);
+  const cut = clause.items.findLastIndex(
+    (item, i) => i > clause.from && i < clause.to && item.text === "," && item.to <= start,
+  );
+  return cut < 0 ? undefined : { ...clause, to: cut };
+}
+
 /** Where "15 and the lobby are fine" begins in a clause, behind a comma; the clause's end where it does not. */
 function fineFrom(clause: Clause): number {
   for (let i = clause.from; i < clause.to; i++) {
@@ -66,7 +85,8 @@ function placesIn(note: Note, clause: Clause): string[] {
     if (
       item.kind === itemKind.subject &&
       (item.roles & role.clock) !== 0 &&
-      /^(?:room|rooms|rm|zone|zones|suite|floor|unit|apt|bay|hall)/.test(item.text)
+      (/^(?:room|rooms|rms?|zone|zones|suite|floor|unit|apt|bay|hall)/.test(item.text) ||
+        (places.length > 0 && /^\d+$/.test(item.text)))
     )
       places.push(note.text.slice(item.from, item.to));
     else if (
@@ -106,14 +126,19 @@ function clauses(items: readonly Item[]): Clause[] {
 export const complaints: Rule = {
   name: "<places> <symptom>",
   apply: (note) => {
-    if (note.readings.length > 0 || note.holds.question) return;
+    if (note.holds.question) return;
     if (note.statements.some((one) => one.kind === "open_job" || one.kind === "question")) return;
-    for (const clause of clauses(note.items)) {
+    const measured = note.readings.length > 0;
+    for (const whole of clauses(note.items)) {
+      const clause = beforeReadings(note, whole);
+      if (clause === undefined) continue;
       const symptom = symptomIn(note, clause);
       const cut = fineFrom(clause);
       const places = placesIn(note, { ...clause, to: cut });
       const fine = finePlaces(note, { ...clause, from: cut });
       if (symptom === undefined || places.length === 0) continue;
+      if (measured && (machineState.test(symptom) || !places.some((one) => roomName.test(one))))
+        continue;
       const first = note.items[clause.from];
       const last = note.items[clause.to - 1];
       if (first === undefined || last === undefined) continue;
@@ -121,12 +146,13 @@ export const complaints: Rule = {
         const item = note.items[i];
         if (item !== undefined && item.owner === undefined) item.owner = complaints.name;
       }
-      note.ask.length = 0;
+      const unread = note.unread.length;
       for (let at = note.unread.length - 1; at >= 0; at--) {
         const span = note.unread[at];
         if (span !== undefined && span[0] >= first.from && span[1] <= last.to)
           note.unread.splice(at, 1);
       }
+      if (!measured || (unread > 0 && note.unread.length === 0)) note.ask.length = 0;
       note.statements.push({
         kind: "complaint",
         places,

@@ -251,6 +251,13 @@ export const counts: Rule = {
         state(note, counts.name, [i, i + 1], { kind: "note", about: "count" });
         return;
       }
+      // "2 blown fuses"
+      const how =
+        /^(?:blown|burnt|burned|bad|broken|loose|missing|spare|open|shorted|frayed|tripped|stripped|cracked|leaking|plugged|dirty|good|dead|failed|seized|melted)$/;
+      if (how.test(text) && items[i + 2]?.plural === true && !labelBefore(items, i)) {
+        state(note, counts.name, [i, i + 1], { kind: "note", about: "count" });
+        return;
+      }
       // "swept w/ nitro 3 times"
       if (text === "times" && item.value <= 60) {
         state(note, counts.name, [i, i + 2], { kind: "note", about: "count" });

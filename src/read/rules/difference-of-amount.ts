@@ -1,6 +1,7 @@
 import { type Item, itemKind } from "../item.ts";
 import { isNitrogen } from "../nitrogen-name.ts";
 import { type Note, type Rule, state } from "../note.ts";
+import { roseBy } from "../rose-by.ts";
 import { role } from "../word.ts";
 import { freeNumber, textAt } from "./near.ts";
 
@@ -153,6 +154,39 @@ function eachTime(items: readonly Item[], i: number): boolean {
   return /^(?:every|each|when|whenever|as|if)$/.test(textAt(items, i + 1));
 }
 
+/** How much of a unit a change may be and be told by its amount; common practice, no source. */
+const mostBy: Readonly<Record<string, number>> = {
+  psi: 80,
+  bar: 6,
+  kPa: 600,
+  F: 30,
+  C: 17,
+  degrees: 30,
+  K: 17,
+  A: 6,
+};
+
+/** "head climbed 40 psi", "gained 2 amps": by how much. */
+function changedBy(note: Note, item: Item, i: number): boolean {
+  const most = mostBy[item.unit?.figure ?? ""];
+  return most !== undefined && item.value <= most && roseBy(note.items, i, note.plain);
+}
+
+/** "put in 1 lb 4, that makes 3 lb 12 total": what it comes to, no more of it. */
+function makesTotal({ items, context }: Note, i: number): boolean {
+  const second = textAt(items, i - 1);
+  const makes = /^(?:makes|brings|puts|totals|totalling|totaling)$/.test(second);
+  const to = second === "to" ? 1 : 0;
+  const brings =
+    /^(?:makes|brings|puts)$/.test(textAt(items, i - 2 - to)) &&
+    /^(?:it|us|that|her)$/.test(textAt(items, i - 1 - to));
+  const thats =
+    /^(?:thats|so)$/.test(second) && /^(?:total|altogether|all)$/.test(textAt(items, i + 1));
+  if (!makes && !brings && !thats) return false;
+  const before = items.some((other, at) => at < i && other.unit?.dimension === "mass");
+  return before || context.readings.some(({ quantity }) => quantity === "mass");
+}
+
 /** "3 lbs low", "lost 2 psi overnight", "total now 9 lb" behind another mass: by how much, not how much. */
 export const differences: Rule = {
   name: "<amount> low|lost",
@@ -182,6 +216,21 @@ export const differences: Rule = {
     "bounces",
     "swings",
     "total",
+    "totals",
+    "makes",
+    "brings",
+    "puts",
+    "thats",
+    "climbed",
+    "gained",
+    "picked",
+    "came",
+    "went",
+    "crept",
+    "increased",
+    "decreased",
+    "rose",
+    "fell",
     "per",
     "a",
     "an",
@@ -199,6 +248,10 @@ export const differences: Rule = {
     items.forEach((item, i) => {
       if (freeNumber(item) && (dropped(items, i) || eachTime(items, i) || toAll(items, i))) {
         state(note, differences.name, [i - 1, i + 1], { kind: "note", about: "difference" });
+        return;
+      }
+      if (freeNumber(item) && changedBy(note, item, i)) {
+        state(note, differences.name, [i, i + 1], { kind: "note", about: "difference" });
         return;
       }
       if (freeNumber(item) && nearEachOther(items, i)) {
@@ -246,6 +299,8 @@ export const differences: Rule = {
         rate.test(note.plain.slice(item.to, item.to + 12).trimStart())
       )
         state(note, differences.name, [i, i + 1], { kind: "note", about: "rate" });
+      else if (dimension === "mass" && makesTotal(note, i))
+        state(note, differences.name, [i, i + 1], { kind: "note", about: "total" });
       else if (
         dimension === "mass" &&
         /^(?:total|totals|totaling)$/.test(

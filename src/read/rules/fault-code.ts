@@ -2,7 +2,7 @@ import { isStrongBreak } from "../breaks.ts";
 import { type Item, itemKind } from "../item.ts";
 import { type Note, type Rule, state } from "../note.ts";
 import { role } from "../word.ts";
-import { fileCode, twoLetters } from "./fault-reading.ts";
+import { fileCode, spelled, spelledPoint, twoLetters } from "./fault-reading.ts";
 import { doors, heads, heardLetters, shows, weak } from "./fault-words.ts";
 import { gluedEnd, isSmall, textAt } from "./near.ts";
 
@@ -210,7 +210,7 @@ function nextCode(note: Note, i: number): void {
   const at = skip(note.items, i + 1);
   const code = codeAt(note, at, false);
   if (code === undefined || !/^[A-Z]{1,2}-?\d{1,3}$/.test(code.value)) return;
-  if (note.items[at]?.kind === itemKind.points) return;
+  if (note.items[at]?.kind === itemKind.points && !spelledPoint(note, i)) return;
   add(note, at, code, at);
 }
 
@@ -223,22 +223,13 @@ function subCode(note: Note, i: number): boolean {
   return true;
 }
 
-/** "it shows P eight": one capital that names no point, and spoken figures. */
-function spelled({ items, text }: Note, i: number): boolean {
-  if (!/^(?:shows|showing|displays|displaying|flashing)$/.test(textAt(items, i))) return false;
-  const [letter, digits, next] = items.slice(i + 1, i + 4);
-  if (letter === undefined || letter.to - letter.from !== 1 || digits?.spoken !== true)
-    return false;
-  if (!/^[ADEFHJKPYZ]$/.test(text.slice(letter.from, letter.to))) return false;
-  return digits.unit === undefined && next?.kind !== itemKind.unit;
-}
-
 /** "a U4 on system two and a P eight on the third": behind a code each "and a <letter> <number>" is one. */
 function furtherCodes(note: Note): void {
   const { items } = note;
   if (!note.readings.some((one) => one.quantity === "fault_code")) return;
   for (let i = 0; i + 3 < items.length; i++) {
-    if (items[i]?.text !== "and" || !/^(?:a|an)$/.test(textAt(items, i + 1))) continue;
+    if (!/^(?:and|plus|then|,)$/.test(textAt(items, i)) || !/^(?:a|an)$/.test(textAt(items, i + 1)))
+      continue;
     const code = codeAt(note, i + 2, false);
     if (code === undefined || !/^[A-Z]{1,2}-?\d{1,3}$/.test(code.value)) continue;
     add(note, i + 2, code, i + 2);
@@ -249,7 +240,7 @@ function furtherCodes(note: Note): void {
 export const faultCodes: Rule = {
   name: "code <letters and digits>",
   heads:
-    "code|codes|fault|faults|faulted|alarm|alarms|err|error|errors|erorr|eror|errer|errror|flashing|throwing|flash|throws|blinking|flt|flashes|trouble|lockout|diagnostic|dtc|blinks|threw|displaying|displays|display|controller|board|thermostat|stat|keypad|remote|drive|screen|history|memory|shows|showing",
+    "code|codes|fault|faults|faulted|alarm|alarms|err|error|errors|erorr|eror|errer|errror|flashing|throwing|flash|throws|blinking|flt|flashes|trouble|lockout|diagnostic|dtc|blinks|threw|displaying|displays|display|controller|board|thermostat|stat|keypad|remote|drive|screen|history|memory|shows|showing|disp|dsply|readout",
   apply: (note) => {
     const { items } = note;
     for (let i = 0; i < items.length; i++) {
@@ -257,7 +248,8 @@ export const faultCodes: Rule = {
       if (item === undefined || item.owner !== undefined) continue;
       if (weak.has(item.text) && i > 1) codesBefore(note, i);
       if (heads.has(item.text) && !weak.has(item.text)) codeAhead(note, i);
-      if (shows.has(item.text) && (note.readings.length > 0 || spelled(note, i))) nextCode(note, i);
+      const told = note.readings.length > 0 || spelled(note, i) || spelledPoint(note, i);
+      if (shows.has(item.text) && told) nextCode(note, i);
       if (subCode(note, i)) continue;
       const head = heads.has(item.text);
       if (!head && !weak.has(item.text)) continue;

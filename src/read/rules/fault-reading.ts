@@ -1,5 +1,7 @@
 import type { Span } from "../../model.ts";
+import { itemKind } from "../item.ts";
 import type { Note } from "../note.ts";
+import { textAt } from "./near.ts";
 
 /** Files a fault code; `span` is what of the text says it, `rule` the rule that found it. */
 export function fileCode(note: Note, value: string, from: { span: Span; rule: string }): void {
@@ -21,4 +23,31 @@ export function fileCode(note: Note, value: string, from: { span: Span; rule: st
 export function twoLetters({ items, text }: Note, i: number): string | undefined {
   const both = items.slice(i, i + 2).map(({ from, to }) => text.slice(from, to));
   return both.length === 2 && both.every((one) => /^[A-Z]$/.test(one)) ? both.join("") : undefined;
+}
+
+const shower =
+  /^(?:unit|outdoor|indoor|board|controller|stat|thermostat|display|disp|remote|head|cassette|condenser|keypad|screen|panel|zone|it|system|inverter|drive)$/;
+
+/** "outdoor unit shows U four": a winding's letter is a code's where a machine shows it and a figure is spoken. */
+export function spelledPoint({ items, text }: Note, i: number): boolean {
+  if (!/^(?:shows|showing|displays|displaying|flashing|has)$/.test(textAt(items, i))) return false;
+  const article = /^(?:a|an)$/.test(textAt(items, i + 1)) ? 1 : 0;
+  const [letter, digits, next] = items.slice(i + 1 + article, i + 4 + article);
+  if (letter === undefined || !/^[ULP]$/.test(text.slice(letter.from, letter.to))) return false;
+  if (digits?.spoken !== true || digits.unit !== undefined || next?.kind === itemKind.unit)
+    return false;
+  if (!Number.isInteger(digits.value) || digits.value > 99 || next?.text === "to") return false;
+  return items
+    .slice(Math.max(0, i - 4), i)
+    .some((item) => shower.test(item.text) || item.subject !== undefined);
+}
+
+/** "it shows P eight": one capital that names no point, and spoken figures. */
+export function spelled({ items, text }: Note, i: number): boolean {
+  if (!/^(?:shows|showing|displays|displaying|flashing)$/.test(textAt(items, i))) return false;
+  const [letter, digits, next] = items.slice(i + 1, i + 4);
+  if (letter === undefined || letter.to - letter.from !== 1 || digits?.spoken !== true)
+    return false;
+  if (!/^[ADEFHJKPYZ]$/.test(text.slice(letter.from, letter.to))) return false;
+  return digits.unit === undefined && next?.kind !== itemKind.unit;
 }

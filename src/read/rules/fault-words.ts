@@ -29,6 +29,9 @@ export const heads: ReadonlySet<string> = new Set([
   "displaying",
   "displays",
   "display",
+  "disp",
+  "dsply",
+  "readout",
 ]);
 export const doors: ReadonlySet<string> = new Set([
   "gate",
@@ -76,6 +79,9 @@ export const weak: ReadonlySet<string> = new Set([
   "screen",
   "history",
   "memory",
+  "disp",
+  "dsply",
+  "readout",
 ]);
 export const shows: ReadonlySet<string> = new Set([
   "throwing",

@@ -15,6 +15,7 @@ import { dates } from "./date.ts";
 import { differences } from "./difference-of-amount.ts";
 import { doneWith } from "./done-with.ts";
 import { faultCodes } from "./fault-code.ts";
+import { gasInHand } from "./gas-in-hand.ts";
 import { knownRooms } from "./known-room.ts";
 import { laborRule } from "./labor.ts";
 import { letteredDoors } from "./lettered-door.ts";
@@ -128,6 +129,7 @@ export const remarks: readonly Rule[] = [
   partRule,
   complaints,
   confirms,
+  gasInHand,
   testsInHand,
   machineInHand,
 ];

@@ -1,6 +1,7 @@
 import { type Item, itemKind } from "../item.ts";
 import { type Note, type Rule, state } from "../note.ts";
 import { role } from "../word.ts";
+import { ratedMotor, sideOf, tapped } from "./made-for.ts";
 import { freeNumber, textAt, wordBefore, wordBehind } from "./near.ts";
 import { belt, gauge, pipe } from "./pipe-and-wire.ts";
 import { heights, jugs, SIZE, tons } from "./size-words.ts";
@@ -105,6 +106,14 @@ function others(note: Note, i: number, item: Item): boolean {
   }
   if (signalRange(items, i)) {
     state(note, SIZE, [i, i + 3], { kind: "note", about: "size" });
+    return true;
+  }
+  if (tapped(items, i) || ratedMotor(items, i)) {
+    state(note, SIZE, [i, i + 1], { kind: "note", about: "size" });
+    return true;
+  }
+  if (sideOf(items, i)) {
+    state(note, SIZE, [i, i + 1], { kind: "note", about: "size" });
     return true;
   }
   // "cap 370v 45": what a capacitor stands

@@ -62,6 +62,7 @@ export function verbOf(items: readonly Item[], from: number, to: number): Verb |
     if (item.text === "hung" && namesLock(items.slice(i + 1, i + 4))) continue;
     // "changed stat from 74 to 72": how it is set
     if (/^change/.test(item.text) && setAnew(items, i)) continue;
+    if (notYet(items, i)) continue;
     if (fits.has(item.text)) return notFirst(items, i, { state: "fitted", at: i });
     if (
       (item.text === "put" || item.text === "dropped" || item.text === "stuck") &&
@@ -111,6 +112,16 @@ function isPlanned(items: readonly Item[], i: number): boolean {
   return before.some(
     ({ roles, text }) => (roles & role.plan) !== 0 || /^(?:please|pls)$/.test(text),
   );
+}
+
+/** "megging it before i put new ones in": not done yet. */
+function notYet(items: readonly Item[], i: number): boolean {
+  for (let at = Math.max(0, i - 4); at <= i; at++) {
+    if (items[at]?.text !== "before") continue;
+    const who = /^(?:i|we|you|he|they|putting|installing|fitting|replacing|swapping|changing)$/;
+    if (who.test(items[at + 1]?.text ?? "")) return true;
+  }
+  return false;
 }
 
 /** "new contactor on, runs 19.8": "on" ends what was done; "on order", "on the truck" go on. */

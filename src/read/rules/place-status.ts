@@ -44,7 +44,7 @@ export function lockedPlace(note: Note): number {
 export function leftBehind({ items, holds }: Note): number {
   if (holds.mark) return -1;
   return items.findIndex((item, i) => {
-    if (item.text !== "left" || item.owner !== undefined) return false;
+    if (!/^(?:left|gone)$/.test(item.text) || item.owner !== undefined) return false;
     const before = items[i - 1];
     const joined = /^(?:,|n|and|&|then)$/.test(before?.text ?? "");
     if (before !== undefined && !joined && before.colon !== true && before.signs === undefined)

@@ -49,10 +49,13 @@ function begins(items: readonly Item[], i: number): boolean {
 const joins = /^(?:at|down|up|to|about|around|only|still|now|just|the|in)$/;
 
 /** Where the value stands that a verb gives to the number at `i`; -1 where none does. */
-function valueAt(items: readonly Item[], i: number): number {
+function valueAt({ items, plain }: Note, i: number): number {
   const verb = items[i + 1];
+  const own = items[i];
+  const said = own !== undefined && /['’]s$/.test(plain.slice(own.from, own.to));
+  if (verb?.kind === itemKind.number && said) return verb.owner === undefined ? i + 1 : -1;
   if (verb === undefined || verb.kind === itemKind.number) return -1;
-  const is = (verb.roles & role.is) !== 0 || verb.text === "at" || items[i]?.apostrophe === true;
+  const is = (verb.roles & role.is) !== 0 || verb.text === "at" || said;
   if (!is) return -1;
   for (let at = i + 1; at < items.length && at <= i + 5; at++) {
     const item = items[at];
@@ -60,7 +63,8 @@ function valueAt(items: readonly Item[], i: number): number {
     if (item.kind === itemKind.over) return at;
     if (item.kind === itemKind.number) return item.owner === undefined ? at : -1;
     if ((item.roles & role.same) !== 0) return at;
-    if (at > i + 1 && (item.roles & role.is) === 0 && !joins.test(item.text)) return -1;
+    const small = role.is | role.about | role.only;
+    if (at > i + 1 && (item.roles & small) === 0 && !joins.test(item.text)) return -1;
   }
   return -1;
 }
@@ -97,6 +101,21 @@ function sameAs(note: Note, value: number, row: Row): void {
   state(note, rowGoesOn.name, [value + 1, value + 2], { kind: "note", about: "place" });
 }
 
+/** "B's at 20.1" behind compressor A: the letter names the next machine, where a verb gives it a value. */
+function letterGoesOn(note: Note): void {
+  const { items, context } = note;
+  const last = context.readings[context.readings.length - 1];
+  const machine = /^(\D+ )([A-H])$/.exec(last?.points === undefined ? (last?.subject ?? "") : "");
+  if (machine === null || items.some(({ kind }) => kind === itemKind.subject)) return;
+  items.forEach((item, i) => {
+    const letter = note.text.charAt(item.from);
+    if (item.kind !== itemKind.word || !/^[b-h](?:'s)?$/.test(item.text)) return;
+    if (!/^[B-H]$/.test(letter) || letter === machine[2] || !begins(items, i)) return;
+    const bare = items[i + 1]?.kind === itemKind.number && items.length === 2;
+    if (bare || valueAt(note, i) >= 0) nameIt(item, { subject: `${machine[1]}${letter}` });
+  });
+}
+
 /**
  * "2 is 410 and 3 came in at 405" behind lead 1, "2 at 7.7, 3 at 7.6" behind fan 1: the number before
  * the verb names the next of the row that is being measured.
@@ -106,6 +125,7 @@ export const rowGoesOn: Rule = {
   needs: "context",
   apply: (note) => {
     const { items, context } = note;
+    letterGoesOn(note);
     const row = rowOf(context.readings[context.readings.length - 1]);
     if (row === undefined || items.some((item) => item.kind === itemKind.points)) return;
     const found: { readonly item: Item; readonly number: number; readonly value: number }[] = [];
@@ -113,7 +133,7 @@ export const rowGoesOn: Rule = {
       if (!freeNumber(item) || item.unit !== undefined || item.fraction) return;
       if (!Number.isInteger(item.value) || item.value < 1 || item.value > row.upTo) return;
       if (item.text.includes(".") || row.isLast(item.value) || !begins(items, i)) return;
-      const value = valueAt(items, i);
+      const value = valueAt(note, i);
       const unit = items[value]?.unit?.dimension;
       if (value < 0 || (unit !== undefined && !electric.has(unit) && row.upTo === 3)) return;
       if (found.some((one) => one.value === i)) return;

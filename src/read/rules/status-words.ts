@@ -227,9 +227,15 @@ export function isStatus(note: Note, i: number, status: Status): boolean {
     clockAt(items, after, true) === undefined
   )
     return false;
+  // "its 79 in there now": the room's warmth
+  if (status === "on_site" && items[i]?.text === "there" && !startsClause(items, i)) return false;
   if (status === "on_site" && items[i]?.text === "back") return isReturn(note, i, next);
   if (status === "on_site") return (plan & role.plan) === 0 || items[i]?.text !== "walked";
-  if (status === "on_the_way") return !(items[i]?.text === "be" && before?.text === "to");
+  if (status === "on_the_way")
+    return !(
+      items[i]?.text === "be" &&
+      /^(?:to|wont|cant|couldnt|cannot|not|never)$/.test(before?.text ?? "")
+    );
   return true;
 }
 

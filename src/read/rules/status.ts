@@ -34,6 +34,11 @@ function partDue({ items }: Note, i: number): boolean {
   return items[i - 1]?.label?.thing !== undefined || day.test(items[i + 1]?.text ?? "");
 }
 
+/** "leaving at four ten": where the time itself stands. */
+function afterAt(items: readonly Item[], i: number): number {
+  return /^(?:at|@|around|about)$/.test(textAt(items, i)) ? i + 1 : i;
+}
+
 /** The status that stands at the end of the message; "done here, heading to the chapel" are two. */
 function find(note: Note): readonly Seen[] {
   const both = comeAndGone(note);
@@ -54,7 +59,7 @@ function find(note: Note): readonly Seen[] {
     else if (
       status === "left_site" &&
       best?.status === "done" &&
-      clockAt(note.items, i + 1, true) !== undefined
+      clockAt(note.items, afterAt(note.items, i + 1), true) !== undefined
     )
       // "done 3:50 left 4:05": both, each with its time
       next ??= { status, at: i };

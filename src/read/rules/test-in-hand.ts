@@ -20,7 +20,11 @@ function meterSaid(items: readonly Item[]): QuantityName | undefined {
     const whole = item.to - item.from <= item.text.length;
     const meter = whole ? meters.find(([words]) => words.test(item.text))?.[1] : undefined;
     if (meter !== undefined && found === undefined) found = meter;
-    else if (!/^(?:checking|check|taking|doing|getting|next)$/.test(item.text)) {
+    else if (
+      !/^(?:checking|check|taking|doing|getting|next|clamp|meter|clamping|got|my|putting|put|draw|draws|reading|readings)$/.test(
+        item.text,
+      )
+    ) {
       const place =
         item.kind === itemKind.subject || item.kind === itemKind.sign || item.label !== undefined;
       if (!place && (item.roles & lead) === 0) return undefined;

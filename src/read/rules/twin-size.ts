@@ -132,7 +132,9 @@ export function doubled(note: Note, i: number, item: Item): boolean {
     return true;
   }
   const joined = textAt(items, i + 1) !== "and" || goesOn(items, i + 3);
-  const cap = joined && capNear(items, i) && isTwin(item.value, other.value);
+  // "reads 38.8 / 4.1, fitted new 45/5"
+  const fresh = /^(?:new|fitted|installed|fresh)$/.test(textAt(items, i - 1));
+  const cap = joined && (fresh || capNear(items, i)) && isTwin(item.value, other.value);
   const cable =
     wordBefore(items, i, sized, 3) >= 0 &&
     item.value <= 22 &&

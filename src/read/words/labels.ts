@@ -6,7 +6,7 @@ type Row = readonly [words: string, label: Label];
 const places: readonly Row[] = [
   ["line|ln|pipe", { hint: "temperature" }],
   [
-    "suction|suct|suc|sucton|suctn|sct p|low side|lowside|low|suctin|suctioin|suxtion|suction pressure|suct press|suct p|suction press|lo side|low side pressure|back pressure|suction side|sction|suction psi|suct psi|low pressure|low pressure control|low pressure controls|lp control|lp ctrl|lpc|low press control|low press ctrl|low pressure ctrl|lo press control|low side control|suction pressure control|suction control|succion|suction service port|vapor pressure|suctiom|section pressure|suctions|suction gauge|low sides|sp side|loside|sucks in|sucksin|suck shin|sucshun|sukshun|suckshun|suctoin|sucktun|psuc|psuct|section side|suckshin|sucktion|suktion|lp|lsp|nd|vapor|vapor side",
+    "suction|suct|suc|sucton|suctn|sct p|low side|lowside|low|suctin|suctioin|suxtion|suction pressure|suct press|suct p|suction press|lo side|low side pressure|back pressure|suction side|sction|suction psi|suct psi|low pressure|low pressure control|low pressure controls|lp control|lp ctrl|lpc|low press control|low press ctrl|low pressure ctrl|lo press control|low side control|suction pressure control|suction control|succion|suction service port|vapor pressure|suctiom|section pressure|suctions|suction gauge|low sides|sp side|loside|sucks in|sucksin|suck shin|sucshun|sukshun|suckshun|suctoin|sucktun|evaporator pressure|evap pressure|evaporating pressure|psuc|psuct|section side|suckshin|sucktion|suktion|lp|lsp|nd|vapor|vapor side",
     { place: "suction", hint: "pressure" },
   ],
   [
@@ -14,7 +14,7 @@ const places: readonly Row[] = [
     { place: "suction", hint: "temperature" },
   ],
   [
-    "head|hd|head pressure|disch|discharge|dischage|dischrge|disch press|discharge pressure|head press|disch p|discharge press|dis|hed|hed pressure|discharg|pdis|pdisch|dischrg|head psi|hot gas pressure|discharge side|disc pressure|dicharge|head pres|discharge psi|discahrge|dischg|condensing pressure|hp side|head pressure control|head control|high pressure control|hp control|hp ctrl|hpc|head pressure ctrl|head press control|head press ctrl|head ctrl|high press control|high press ctrl|high pressure ctrl|hi press control|hi pressure control|fan cycle switch|fan cycle control|fan cycling|fan cycling switch|fan cycling control|fan cycle|discharge pressure control",
+    "head|hd|head pressure|disch|discharge|dischage|dischrge|disch press|discharge pressure|head press|disch p|discharge press|dis|hed|hed pressure|discharg|pdis|pdisch|dischrg|head psi|hot gas pressure|discharge side|disc pressure|dicharge|head pres|discharge psi|discahrge|dischg|condensing pressure|condenser pressure|cond pressure|hp side|head pressure control|head control|high pressure control|hp control|hp ctrl|hpc|head pressure ctrl|head press control|head press ctrl|head ctrl|high press control|high press ctrl|high pressure ctrl|hi press control|hi pressure control|fan cycle switch|fan cycle control|fan cycling|fan cycling switch|fan cycling control|fan cycle|discharge pressure control",
     { place: "discharge", hint: "pressure" },
   ],
   [
@@ -31,7 +31,7 @@ const places: readonly Row[] = [
     { place: "liquid" },
   ],
   [
-    "liquid line|liquid pipes|liquid lines|liq line|liquid temp|liquid line temp|liquid line temperature|liquid temperature|ll|llt|liq tmp|liq temp|lq temp|lq line|lqd line|lquid temp|lquid line|tliq|liq ln|ll temp|liquid tmp|liquid pipe|liq line temp|liqud tmp|liqud line|liqline|liquid ln|liquid line tmp|liq pipe|small line|little line|small pipe|little pipe|skinny pipe|skinny line|lt|ltemp|high side temp|high side temperature",
+    "liquid line|liquid pipes|liquid lines|liq line|liquid temp|liquid line temp|liquid line temperature|liquid temperature|ll|llt|liq tmp|liq temp|lq temp|lq line|lqd line|lquid temp|lquid line|tliq|liq ln|ll temp|liquid tmp|liquid pipe|liq line temp|liqud tmp|liqud line|liqline|liquid ln|liquid line tmp|liq pipe|small line|little line|small pipe|little pipe|skinny pipe|skinny line|drop leg|drop leg temp|lt|ltemp|high side temp|high side temperature",
     { place: "liquid", hint: "temperature" },
   ],
   [
@@ -67,7 +67,7 @@ const places: readonly Row[] = [
     { place: "outdoor_air", hint: "temperature" },
   ],
   [
-    "indoor air|room temp|room temperature|space temp|space temperature|iat|indoor temp|indoor|inside|inside temp|room|space|indoor temperature|indoor air temp|zone temp|zone temperature|indoor dry bulb|idb|inside air|room's|inside temperature|room air|indoor tmp|space tmp|server room temp|t stat|t stat reads|stat reads|tstat reads",
+    "indoor air|rm temp|rm is|rm at|room temp|room temperature|space temp|space temperature|iat|indoor temp|indoor|inside|inside temp|room|space|indoor temperature|indoor air temp|zone temp|zone temperature|indoor dry bulb|idb|inside air|room's|inside temperature|room air|indoor tmp|space tmp|server room temp|t stat|t stat reads|stat reads|tstat reads",
     { place: "indoor_air", hint: "temperature" },
   ],
   [
@@ -79,7 +79,7 @@ const places: readonly Row[] = [
     { place: "discharge_saturation", quantity: "temperature" },
   ],
   [
-    "db|dry bulb|drybulb|dry bulb temp|line temp|line temperature|pipe temp|pipe temperature",
+    "db|tdb|t db|dry bulb|drybulb|dry bulb temp|line temp|line temperature|pipe temp|pipe temperature",
     { quantity: "temperature" },
   ],
   [
@@ -124,7 +124,7 @@ const places: readonly Row[] = [
     { place: "water_out", hint: "temperature" },
   ],
   [
-    "box|case is|case is at|case at|case now|produce case|meat case|dairy case|deli case|display case|coldroom|coolroom|cool room|chill room|box temp|box temperature|walk in temp|cooler temp|freezer temp|case temp|box tmp|walkin temp|box air|cabinet temp|cooler box|freezer box|walk in box|reach in temp|cold room|cold store|room box|walkin box|frzr box",
+    "box|case is|case is at|case at|case now|produce case|meat case|dairy case|deli case|display case|coldroom|coolroom|cool room|chill room|box temp|box temperature|walk in temp|cooler temp|freezer temp|case temp|box tmp|walkin temp|box air|cabinet temp|cabinet|cooler box|freezer box|walk in box|reach in temp|cold room|cold store|room box|walkin box|frzr box",
     { place: "box", hint: "temperature" },
   ],
   [

@@ -57,6 +57,10 @@ export const nounWords: readonly Row[] = [
   ["boiler", { kind: "subject", name: "boiler", upTo: 12 }],
   ["drive|vfd|inverter", { kind: "subject", name: "drive", upTo: 12 }],
   [
+    "vav box|vav bx|v a v box|v a v|terminal box|fan powered box",
+    { kind: "subject", name: "VAV box", letters: true, upTo: 999 },
+  ],
+  [
     "branch box|bran box|brnch box|branch bx",
     { kind: "subject", name: "branch box", letters: true, upTo: 40 },
   ],
@@ -77,7 +81,7 @@ export const nounWords: readonly Row[] = [
     { kind: "tag", name: "", upTo: 9999 },
   ],
   [
-    "pole|poles|room|rooms|rm|suite|ste|apt|apartment|floor|floors|flr|flrs|bay|dock|gate|door|spot|space number|zone|zones|aisle|building|bldg|lot|house|store|site|shop|job|ticket|wo|work order|po|invoice|order|account|acct|route|highway|hwy|exit|interstate|panel|breaker number|step|page|row|cell|unit number at|desk|station|locker|key|code number|stall|pier|deck|dock number|spaces|hall|wing|tank|cylinder|cyl|bottle|truck|van|rev|revision|version|option|channel|line item|item|ext|extension|gate code|chapter|position|pos|parking|stair|stairwell|elevator|crew of|party of|ladder|slot|address|street|avenue|ave|road|rd|terminal block|tb|jack|port|bus stop|relay|output number|input number|dip switch|switch|pin|pins|screen|menu|parameter|param|figure|fig|table|stop|box number|drum|number|numbers|nbr|no\\.|keypad|passcode|combo|lockbox|padlock|door code|lock code|elevator code|alarm code|entry code|access code|keycode|key pad|frame",
+    "pole|poles|room|rooms|rm|rms|suite|ste|apt|apartment|floor|floors|flr|flrs|bay|dock|gate|door|spot|space number|zone|zones|aisle|building|bldg|lot|house|store|site|shop|job|ticket|wo|work order|po|invoice|order|account|acct|route|highway|hwy|exit|interstate|panel|breaker number|step|page|row|cell|unit number at|desk|station|locker|key|code number|stall|pier|deck|dock number|spaces|hall|wing|tank|cylinder|cyl|bottle|truck|van|rev|revision|version|option|channel|line item|item|ext|extension|gate code|chapter|position|pos|parking|stair|stairwell|elevator|crew of|party of|ladder|slot|address|street|avenue|ave|road|rd|terminal block|tb|jack|port|ports|bus stop|relay|output number|input number|dip switch|dip sw|dip|dips|dip switches|switch|pin|pins|screen|menu|parameter|param|figure|fig|table|stop|box number|drum|number|numbers|nbr|no\\.|keypad|passcode|combo|lockbox|padlock|door code|lock code|elevator code|alarm code|entry code|access code|keycode|key pad|frame",
     { kind: "aside", name: "", letters: true, upTo: 99999 },
   ],
 ];

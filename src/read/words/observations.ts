@@ -15,7 +15,7 @@ export const observationPatterns: readonly (readonly [
     "will_not_start",
     "compressor no_start",
     "no_start !fan !outdoor_fan !indoor_fan !display !board !=lower !=below !=past",
-    "compressor dead !board !dead_short",
+    "compressor dead !board !dead_short !short_ground",
   ],
   [
     "kicks_without_turning",

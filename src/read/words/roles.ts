@@ -42,7 +42,7 @@ export const roleWords: readonly (readonly [words: string, roles: number])[] = [
     role.over,
   ],
   [
-    "same|the same as|exactly the same as|ditto|likewise|identical|same thing|same number|same reading|same as|same here|same value|same story|as well|same deal|exact same|exactly the same|the same|samesies|just the same|sme|dito",
+    "same|the same as|exactly the same as|ditto|likewise|identical|same thing|same number|same reading|same as|same here|same value|same story|as well|same deal|exact same|exact same as|the exact same as|the exact same|exact same thing as|exactly the same|the same|samesies|just the same|sme|dito",
     role.same,
   ],
   [

@@ -451,7 +451,7 @@ export const signWords: readonly (readonly [words: string, sign: string])[] = [
     "even_word",
   ],
   [
-    "continuity to ground|shorted to ground|dead to ground|to ground|short to ground|grounded|dead short to ground",
+    "continuity to ground|dead ground|dead grounded|shorted to ground|dead to ground|to ground|short to ground|grounded|dead short to ground",
     "to_ground",
   ],
   [
