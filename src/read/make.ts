@@ -3,6 +3,7 @@ import type { Draft } from "./draft.ts";
 import { type Item, itemKind } from "./item.ts";
 import { quantityOf, unitCalled } from "./kinds.ts";
 import type { Note } from "./note.ts";
+import { ofOthers } from "./of-others.ts";
 
 /** In the quantity's canonical unit. */
 export function canonical(draft: Draft, number: number, units: "us" | "si"): number {
@@ -247,13 +248,6 @@ function one(note: Note, draft: Draft, points: readonly string[] | undefined): R
   addFacts(reading, draft);
   if (value !== null && !plausible(draft, value)) reading.doubtful = true;
   return reading;
-}
-
-/** "over 550 on the other two": which leads they are the one named before says, not their count. */
-function ofOthers({ items }: Note, draft: Draft): boolean {
-  return items
-    .slice(Math.max(0, draft.index - 5), draft.index + 5)
-    .some(({ text }) => text === "other" || text === "others");
 }
 
 /** The readings that a draft stands for: one for each of its points, or as many as were said. */

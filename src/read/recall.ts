@@ -98,12 +98,7 @@ function goesOnSurely(items: readonly Item[], draft: Draft): boolean {
     return true;
   return items.some(
     (item) =>
-      item.text === "still" ||
-      item.text === "same" ||
-      item.text === "later" ||
-      /^(?:sitting|stayed|staying|hovering)$/.test(item.text) ||
-      item.text === "holding" ||
-      item.text === "again" ||
+      /^(?:still|same|later|holding|again|sitting|stayed|staying|hovering)$/.test(item.text) ||
       /^(?:retest|retested|repeat|repeated|recheck|rechecked|redid|redo)$/.test(item.text),
   );
 }
