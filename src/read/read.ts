@@ -44,7 +44,7 @@ function holdsOf(items: readonly Item[]): Holds {
   for (const item of items) {
     if (item.kind === itemKind.number || item.kind === itemKind.code) number = true;
     if (item.text === "?") mark = true;
-    else if (/^(?:left|locked|chained|away|out|roof|rooftop)$/.test(item.text)) place = true;
+    else if (/^(?:left|gone|locked|chained|away|out|roof|rooftop)$/.test(item.text)) place = true;
     if (item.kind === itemKind.subject && (item.roles & role.clock) !== 0) aside = true;
     if (item.signs === undefined) continue;
     signs = true;
