@@ -108,11 +108,7 @@ function others(note: Note, i: number, item: Item): boolean {
     state(note, SIZE, [i, i + 3], { kind: "note", about: "size" });
     return true;
   }
-  if (tapped(items, i) || ratedMotor(items, i)) {
-    state(note, SIZE, [i, i + 1], { kind: "note", about: "size" });
-    return true;
-  }
-  if (sideOf(items, i)) {
+  if (tapped(items, i) || ratedMotor(items, i) || sideOf(items, i)) {
     state(note, SIZE, [i, i + 1], { kind: "note", about: "size" });
     return true;
   }
