@@ -1,7 +1,7 @@
 import type { Unanswered } from "./diagnosis.ts";
 
 /** How long nothing may come before the rest is given up, and the most for all. */
-const quietMs = 60_000;
+const quietMs = 150_000;
 const mostMs = 600_000;
 
 /**
