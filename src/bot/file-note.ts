@@ -22,7 +22,7 @@ import { readNote } from "./read-note.ts";
 import { jobAt } from "./rest.ts";
 import { answeredWeight, askedOfWeight } from "./second-weight.ts";
 import { spokenBy } from "./spoken-by.ts";
-import { isTalkTo } from "./talk-to.ts";
+import { isOfficeTalk, isTalkTo } from "./talk-to.ts";
 import { undoFacts, undoneAt } from "./undo.ts";
 import { undoUndone } from "./undo-undone.ts";
 import { worldOf } from "./world.ts";
@@ -75,7 +75,7 @@ export function planNote(memory: Memory, sent: Message): Plan {
   if (found.kind !== "job") {
     // figures and nothing else are meant for a job, whatever they are
     const bare = message.role === "tech" && isBareFigures(message.text);
-    const talk = isTalkTo(memory, message, understood);
+    const talk = isTalkTo(memory, message, understood) || isOfficeTalk(message, understood);
     const files = bare || decided !== undefined || (isWork(understood, message) && !talk);
     return { understood, opened: false, drafts: [], ...(files ? { problem: found } : {}) };
   }

@@ -35,6 +35,13 @@ export function isTalkTo(
   return role !== "tech" && mark !== "" && seen;
 }
 
+/** "Potluck: 3 salads, 0 mains" from the office, of no job: nobody measures anything there. */
+export function isOfficeTalk({ role }: Message, { readings, statements }: Understood): boolean {
+  return (
+    role === "office" && readings.length > 0 && statements.every(({ kind }) => kind === "note")
+  );
+}
+
 const asksBot = ({ statements }: Understood): boolean =>
   statements.some(({ kind }) => kind === "question");
 

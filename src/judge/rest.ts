@@ -16,6 +16,43 @@ export function isOfNitrogen(note: CaseNote): boolean {
   return underNitrogen.test((note.text ?? "").toLowerCase());
 }
 
+const ending: readonly string[] = [
+  "nitrogen_out",
+  "vacuum_started",
+  "vacuum_broken",
+  "charged",
+  "started",
+];
+
+/** Ends the nitrogen: let off, evacuated, charged, or gauges that name their side again. */
+function endsNitrogen(note: CaseNote): boolean {
+  return (
+    note.statements.some((one) => one.kind === "action" && ending.includes(one.action)) ||
+    note.readings.some(
+      (one) => one.quantity === "vacuum" || (one.quantity === "mass" && one.action === "charged"),
+    )
+  );
+}
+
+const isSided = (one: Reading): boolean =>
+  one.quantity === "pressure" && (one.at === "suction" || one.at === "discharge");
+
+/**
+ * The notes that tell of a circuit under nitrogen: those that name it, and those behind them ("still
+ * 20 bar, let it off") up to what ends it.
+ */
+export function nitrogenNotes(notes: readonly CaseNote[]): ReadonlySet<CaseNote> {
+  const found = new Set<CaseNote>();
+  let filled = false;
+  for (const note of notes) {
+    if (note.readings.some(isSided)) filled = false;
+    if (isOfNitrogen(note)) filled = true;
+    if (filled) found.add(note);
+    if (endsNitrogen(note)) filled = false;
+  }
+  return found;
+}
+
 /**
  * Where in a note the rest begins: at the clause that tells of it, so that "head 455, 86 out,
  * standing overnight 226" rests from the last one on; at the start where no figure follows.

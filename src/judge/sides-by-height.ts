@@ -3,7 +3,7 @@ import { standardAtmospherePa } from "../physics/constants.ts";
 import { refrigerantNamed } from "../physics/refrigerant.ts";
 import { saturationCel } from "../physics/saturation-temperature.ts";
 import type { Place } from "../vocabulary.ts";
-import { isOfNitrogen, restsIn } from "./rest.ts";
+import { nitrogenNotes, restsIn } from "./rest.ts";
 
 /** Running pressures that lie nearer to each other are not told apart. Times. Common practice, no source. */
 const liftShare = 1.3;
@@ -28,7 +28,10 @@ export function sidesByHeight(
 ): readonly CaseNote[] {
   const open = notes.flatMap(openIn);
   if (open.length === 0) return notes;
-  const of = notes.map((note) => linesOf(note).filter((one) => isRunningPressure(one, note)));
+  const filled = nitrogenNotes(notes);
+  const of = notes.map((note) =>
+    filled.has(note) ? [] : linesOf(note).filter((one) => isRunningPressure(one, note)),
+  );
   const all = of.flat();
   if (new Set(all.map((one) => one.subject ?? "")).size > 1) return notes;
   const found = new Map<Reading, Place>();
@@ -61,7 +64,7 @@ function isCaught(one: Reading, all: readonly Reading[]): boolean {
 function isRunningPressure(one: Reading, note: CaseNote): boolean {
   if (one.quantity !== "pressure" || typeof one.value !== "number") return false;
   if (one.rating !== undefined || one.earlier === true || one.doubtful === true) return false;
-  if (isOfNitrogen(note) || restsIn(note, one) || one.after_s !== undefined) return false;
+  if (restsIn(note, one) || one.after_s !== undefined) return false;
   const before = (note.text ?? "").slice(0, from(one)).trimEnd();
   return !otherFluid.test(before) && !notAsItRuns.test(before.slice(-beforeLetters));
 }

@@ -1,7 +1,7 @@
-import type { Reading } from "../model.ts";
+import type { CaseNote, Reading } from "../model.ts";
 import { noteOf } from "./near.ts";
-import { isOfNitrogen, restsIn } from "./rest.ts";
-import type { Scene } from "./scene.ts";
+import { isOfNitrogen, nitrogenNotes, restsIn } from "./rest.ts";
+import { perScene, type Scene } from "./scene.ts";
 
 /** Read on a machine at rest: a pressure then says what gas is in it, not how it runs. */
 export function isAtRest(scene: Scene, reading: Reading): boolean {
@@ -12,5 +12,11 @@ export function isAtRest(scene: Scene, reading: Reading): boolean {
 /** Read on a circuit that is filled with nitrogen. */
 export function isNitrogen(scene: Scene, reading: Reading): boolean {
   const note = noteOf(scene, reading);
-  return note !== undefined && isOfNitrogen(note);
+  if (note === undefined) return false;
+  return isOfNitrogen(note) || (reading.at === undefined && filledNotes(scene).has(note));
 }
+
+/** The notes of a circuit that is filled with nitrogen. */
+export const filledNotes: (scene: Scene) => ReadonlySet<CaseNote> = perScene((scene) =>
+  nitrogenNotes(scene.notes),
+);

@@ -3,16 +3,11 @@ import type { Context } from "./context.ts";
 import type { Draft } from "./draft.ts";
 import type { Item } from "./item.ts";
 import { isSameUnit, unitCalled } from "./kinds.ts";
+import { nearestFirst, ratio } from "./near-value.ts";
 import { role } from "./word.ts";
 
 function isPair(points: readonly string[] | undefined): boolean {
   return points !== undefined && points.length === 2 && !points.includes("ground");
-}
-
-function ratio(value: number, reading: Reading): number {
-  const figure = Number(reading.figure.number);
-  if (Number.isNaN(figure) || figure === 0 || value === 0) return 1;
-  return Math.abs(value / figure);
 }
 
 /** The most recent reading of each quantity. */
@@ -254,7 +249,8 @@ export function fromContext(draft: Draft, items: readonly Item[], context: Conte
   const nearby = shaped.filter(
     (one) => ratio(draft.value, one) > 0.6 && ratio(draft.value, one) < 1.67,
   );
-  const fitting = nearby.length === 1 && draft.points === undefined ? nearby : shaped;
+  const fitting =
+    nearby.length === 1 && draft.points === undefined ? nearby : nearestFirst(draft, shaped);
   const [first] = fitting;
   if (first === undefined) return;
   const side = draft.thing === "side" && first.quantity === "capacitance";

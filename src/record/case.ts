@@ -7,6 +7,7 @@ import type {
   SiteFacts,
   TreeNode,
 } from "../model.ts";
+import { withCorrections } from "./corrected-notes.ts";
 import { limitsFor } from "./limits-for.ts";
 import { plainTag } from "./names.ts";
 import { isCurrent } from "./readings.ts";
@@ -109,7 +110,7 @@ function caseNotes(job: Job): readonly CaseNote[] {
   const statements = byMessage(
     job.statements.filter((line) => line.undone !== true && line.deleted !== true),
   );
-  return job.timeline.map(
+  const notes = job.timeline.map(
     ({ message, at, who, says }): CaseNote => ({
       at,
       who,
@@ -118,6 +119,7 @@ function caseNotes(job: Job): readonly CaseNote[] {
       text: says,
     }),
   );
+  return withCorrections(job, notes);
 }
 
 function byMessage<T extends { readonly message: string }>(

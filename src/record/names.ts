@@ -33,7 +33,7 @@ export function namesIn(text: string, world: World): Named {
     ].map((match) => Number(match[1] ?? match[2])),
     sites: sitesIn(words, world.sites),
     tags: tagsIn(text, world),
-    places: placesIn(words, world),
+    places: placesIn(text, words, world),
   };
 }
 
@@ -70,13 +70,33 @@ function tagsIn(text: string, { equipment }: World): readonly string[] {
   return [...patternsOf(equipment)].flatMap(([tag, pattern]) => (pattern.test(text) ? [tag] : []));
 }
 
-function placesIn(words: readonly string[], world: World): readonly string[] {
-  const text = ` ${words.join(" ")} `;
+function placesIn(text: string, words: readonly string[], world: World): readonly string[] {
+  const all = ` ${words.join(" ")} `;
   const places = new Set(world.equipment.flatMap((unit) => unit.places ?? []));
   return [...places].filter((place) => {
     const wanted = wordsOf(place).join(" ");
-    return wanted !== "" && text.includes(` ${wanted} `);
+    if (wanted === "" || !all.includes(` ${wanted} `)) return false;
+    return !onlyNumber.test(wanted) || isRoomNumber(text.toLowerCase(), wanted);
   });
+}
+
+/** "12" and "12a" are figures sooner than rooms. */
+const onlyNumber = /^\d+[a-z]?$/;
+const roomWords = "rooms?|rms?|zones?|suites?|apts?|apartments?|wards?|offices?|units?|in|for";
+const symptoms =
+  "warm|hot|cold|cool|freezing|stuffy|fine|ok|okay|out|down|dead|no (?:heat|cooling|air)|won'?t|too|not|still|is|are|reads?|has";
+const row = "\\d+[a-z]?(?:\\s*(?:,|/|&|and|n|to|thru|-)\\s*|\\s+)";
+
+/** "room 14", "in 3 and 5", "12, 14 and 15 warm": a number that the words make a room's, never "3 pole" or "3.4". */
+function isRoomNumber(text: string, wanted: string): boolean {
+  const own = `(?<![\\d.])${wanted}(?![\\d.]*\\d|\\s*(?:min|hours?|hrs?|days?|psi|amps?|volts?|[avfc]\\b|lbs?|oz|kg|bar|h\\b|m\\b))`;
+  const behindWord = new RegExp(
+    `(?<!\\b(?:there|back|here|away) )\\b(?:${roomWords})\\s+(?:${row}){0,12}${own}`,
+  );
+  const beforeSymptom = new RegExp(
+    `(?:^|[,.;:]\\s*)(?:${row}){0,12}${own}\\s*(?:(?:,|/|&|and|n)?\\s*\\d+[a-z]?\\s*){0,12}(?:are |is )?(?:${symptoms})\\b`,
+  );
+  return behindWord.test(text) || beforeSymptom.test(text);
 }
 
 /** A word with its stem, made once for the many comparisons that follow. */

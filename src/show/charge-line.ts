@@ -1,5 +1,5 @@
 import type { Job, ReplyInput } from "../model.ts";
-import { massWords } from "./mass-words.ts";
+import { massUnits, massWords } from "./mass-words.ts";
 import { newReadings } from "./read-back.ts";
 
 /** A scale shows no less; common practice, no source. */
@@ -10,8 +10,9 @@ const nothingKg = 0.015;
  * emptied: a top-up of an unknown charge has no target by weight. "" where no plate charge is known.
  */
 export function chargeLine(input: ReplyInput): string {
-  const { job, equipment, units } = input;
+  const { job, equipment } = input;
   if (job === undefined || equipment.charge_kg === undefined || !wasEmptied(job)) return "";
+  const units = massUnits(job, input.units);
   const line = input.judgement.findings.find(({ values }) => values.line_charge_kg !== undefined);
   const extra = line?.values.line_charge_kg ?? 0;
   const target = equipment.charge_kg + extra;

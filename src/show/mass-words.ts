@@ -1,4 +1,4 @@
-import type { UnitHabit } from "../model.ts";
+import type { Job, UnitHabit } from "../model.ts";
 
 /** kg in a pound, exact (NIST SP 811, 2008, app. B.8). */
 const kgPerPound = 0.45359237;
@@ -12,4 +12,15 @@ export function massWords(kg: number, units: UnitHabit): string {
   return [pounds > 0 ? `${pounds} lb` : "", rest > 0 || pounds === 0 ? `${rest} oz` : ""]
     .filter((part) => part !== "")
     .join(" ");
+}
+
+/** The units that the job's own weights were said in, where all of them agree; else the company's. */
+export function massUnits(job: Job, habit: UnitHabit): UnitHabit {
+  const said = job.readings.flatMap(({ quantity, rating, figure }) =>
+    quantity === "mass" && rating === undefined && figure.unit !== "" ? [figure.unit] : [],
+  );
+  if (said.length === 0) return habit;
+  const metric = said.map((unit) => /^k?g$|kilo|gram/i.test(unit));
+  if (metric.every((one) => one)) return "si";
+  return metric.some((one) => one) ? habit : "us";
 }

@@ -120,6 +120,8 @@ function couldSpeakOf(finding: Finding, reading: Reading): boolean {
   const { of, places } = wordsOfCheck(finding.check);
   if (!of.includes(reading.quantity)) return false;
   if (places !== undefined && !places.some((place) => place === reading.at)) return false;
+  // nitrogen has no place: a box or a line that runs says nothing of a test
+  if (finding.check === "pressure_test" && reading.at !== undefined) return false;
   if (finding.check === "saturation" && isOtherSide(finding, reading)) return false;
   return reading.subject === undefined || !contrary(finding.about, reading.subject);
 }

@@ -11,6 +11,7 @@ import { absolutePaOf, ambientPaAt } from "../circuit.ts";
 import { type Figures, figuresOf } from "../figures.ts";
 import { numberOf } from "../pick.ts";
 import type { Scene } from "../scene.ts";
+import { filledNotes } from "../standing.ts";
 import { told } from "./told.ts";
 
 /** Pa, a hold is a test pressure, not a trickle: 4 bar. Common practice, no source. */
@@ -238,7 +239,13 @@ function outside(): Finding {
 
 /** "it is dropping", without a second figure. */
 function drops(scene: Scene): Finding[] {
-  if (!scene.seen.some((one) => one.observation === "dropping")) return [];
+  // a box that falls is no test that leaks
+  const told = [...filledNotes(scene)].some(({ statements }) =>
+    statements.some(
+      (one) => one.kind === "observation" && one.observation === "dropping" && one.denied !== true,
+    ),
+  );
+  if (!told) return [];
   return [
     {
       about: "system",

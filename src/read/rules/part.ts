@@ -228,6 +228,11 @@ function inClause(note: Note, from: number, to: number): boolean {
     if (best === undefined || Math.abs(i - verb.at) < Math.abs(best.at - verb.at))
       best = { part, at: i };
   }
+  // "swapped two legs at the contactor": the contactor stays
+  const wires = note.items
+    .slice(verb.at + 1, Math.min(verb.at + 5, best?.at ?? 0))
+    .some(({ text }) => /^(?:legs?|leads?|wires?|phases?|legs)$/.test(text));
+  if (wires && verb.state === "fitted") return false;
   if (best !== undefined) {
     add(note, best.part, verb, best.at);
     alsoNamed(note, verb, best.at, to);

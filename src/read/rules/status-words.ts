@@ -123,6 +123,9 @@ export function isStatus(note: Note, i: number, status: Status): boolean {
   const plan = sentenceRoles(items, i);
   const valued = items.some((item) => item.kind === itemKind.number && item.owner === undefined);
   if (status === "left_site" && next?.kind === itemKind.subject && valued) return false;
+  // "gotta go, Ilse takes over" is a farewell, "gotta go get a cap" none
+  if (status === "left_site" && /^(?:have|got|gotta)$/.test(items[i]?.text ?? ""))
+    return next === undefined || next.kind === itemKind.sign || next.kind === itemKind.line;
   // "lvg air 55"
   if (status === "left_site" && /_air$/.test(items[i]?.label?.place ?? "")) return false;
   if (status === "left_site") {

@@ -4,6 +4,7 @@ import { namedCauses } from "../causes.ts";
 import { wordsOfCheck } from "../check-words.ts";
 import { figuresByComponent } from "../figures.ts";
 import { localTime } from "../local-time.ts";
+import { massUnits } from "../mass-words.ts";
 import { lastOfParts, partWords } from "../open-parts.ts";
 import { reasonWords } from "../reason.ts";
 import { stands } from "../standing-reading.ts";
@@ -148,7 +149,9 @@ function gasLine(input: ReplyInput, job: Job): string {
   const { recovered_kg, charged_kg } = job.refrigerant;
   if (recovered_kg === 0 && charged_kg === 0) return "";
   const said = (kg: number) =>
-    input.units === "si" ? `${kg.toFixed(2)} kg` : `${(kg * poundsPerKg).toFixed(1)} lb`;
+    massUnits(job, input.units) === "si"
+      ? `${kg.toFixed(2)} kg`
+      : `${(kg * poundsPerKg).toFixed(1)} lb`;
   return `Refrigerant: ${said(recovered_kg)} out, ${said(charged_kg)} in.`;
 }
 
