@@ -6,7 +6,14 @@ import { saidOf } from "../src/record/outbox.ts";
 import { botFor, linesOfDay, playLine, scoreDay } from "./day-checks.ts";
 
 /** How many of each day's expectations hold: none may get worse. */
-const pinned = { "day-a": 228, "day-b": 233, "day-j": 316, "day-k": 264, "day-l": 454, "day-m": 222 } as const;
+const pinned = {
+  "day-a": 228,
+  "day-b": 233,
+  "day-j": 316,
+  "day-k": 264,
+  "day-l": 454,
+  "day-m": 222,
+} as const;
 
 for (const day of ["day-a", "day-b", "day-j", "day-k", "day-l", "day-m"] as const) {
   test(`${day}: the expectations that held still hold`, () => {
