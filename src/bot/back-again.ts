@@ -3,6 +3,34 @@ import type { Job, Message, Span, Statement, Understood } from "../model.ts";
 const back =
   /^\s*(?:ok(?:ay)?,?\s+)?(?:i['’]?m\s+|we['’]?re\s+)?back(?:\s+(?:now|again|here))?\s*[.!]?\s*$/i;
 
+const out = /\b(?:heading|headed|headin|rolling|rollin) out\W*$/i;
+
+/** "Heading out", of who is on site: he leaves, and is not on his way to it. */
+export function withLeaving(
+  understood: Understood,
+  message: Pick<Message, "text" | "person">,
+  job: Job,
+): Understood {
+  if (!out.test(message.text.trim()) || lastStatus(job, message.person)?.status !== "on_site")
+    return understood;
+  const statements = understood.statements.map((statement) =>
+    statement.kind === "status" && statement.status === "on_the_way"
+      ? { ...statement, status: "left_site" as const }
+      : statement,
+  );
+  return { ...understood, statements };
+}
+
+function lastStatus(job: Job, person: string): StatusSaid | undefined {
+  const last = job.statements.findLast(
+    ({ who, statement, undone, deleted }) =>
+      who === person && statement.kind === "status" && undone !== true && deleted !== true,
+  )?.statement;
+  return last?.kind === "status" ? last : undefined;
+}
+
+type StatusSaid = Extract<Statement, { kind: "status" }>;
+
 /** "Back", of who went to fetch something from this job: he is on site again. */
 export function withBackAgain(
   understood: Understood,
@@ -12,11 +40,7 @@ export function withBackAgain(
   if (!back.test(message.text) || understood.statements.some(({ kind }) => kind === "status")) {
     return understood;
   }
-  const last = job.statements.findLast(
-    ({ who, statement, undone, deleted }) =>
-      who === message.person && statement.kind === "status" && undone !== true && deleted !== true,
-  )?.statement;
-  if (last?.kind !== "status" || last.errand !== true) return understood;
+  if (lastStatus(job, message.person)?.errand !== true) return understood;
   const span: Span = [0, message.text.length];
   const statement: Statement = {
     kind: "status",

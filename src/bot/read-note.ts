@@ -4,7 +4,7 @@ import { read } from "../read/read.ts";
 import type { NoteFacts } from "../record/entry.ts";
 import { standingOf } from "../record/standing.ts";
 import { tooLong } from "../show/too-long.ts";
-import { withBackAgain } from "./back-again.ts";
+import { withBackAgain, withLeaving } from "./back-again.ts";
 import { withClockAnswer } from "./clock-answer.ts";
 import { withDecision } from "./decision.ts";
 import { withKnownCode } from "./known-code.ts";
@@ -51,7 +51,8 @@ export function readNote(
   if (known === undefined) return understood;
   const roomed = withKnownRoom(understood, message.text, roomsOf(memory, known.job));
   const named = withNamedOrder(withNamedDone(roomed, message.text, known), message.text, known);
-  return withBackAgain(withDecision(named, message.text, known), message, known);
+  const decided = withDecision(named, message.text, known);
+  return withLeaving(withBackAgain(decided, message, known), message, known);
 }
 
 /** The rooms of the job's site that the office lists. */

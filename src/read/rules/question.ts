@@ -9,7 +9,7 @@ const figureAsked =
 const forms: readonly (readonly [question: QuestionName, form: RegExp, bare: RegExp])[] = [
   [
     "why",
-    /^(?:why|how come|what makes you|is (?:that|this|it) (?:bad|good|ok|okay|normal|high|low))\b|^(?:so )?(?:is |are )?(?:the |my |our )?(?:[a-z]+ )?[a-z]+(?: [a-z0-9])? ?(?:is|are|looks?|seems?|sounds?)? (?:good|ok|okay|bad|fine|shot|toast|junk)(?: then)?$/,
+    /^(?:why|how come|what makes you|is (?:that|this|it) (?:bad|good|ok|okay|normal|high|low))\b/,
     /^(?:why|is (?:that|this|it) (?:bad|good|ok|okay|normal|high|low))$/,
   ],
   [
@@ -83,9 +83,17 @@ const longestTaking = 14;
 const takingOver =
   /\b(?:taking|took|i'?ll take|i will take|i have|i'?ve got) (?:over\b|it\b|this\b|[a-z]+[- ]?\d+\b)/;
 
+/** "so low charge?", "compressor looks good?": a verdict that he wants to hear; told, without the mark, it is his own. */
+const machinery =
+  "(?:(?:inverter|drive|gas|reversing|expansion|fan|blower|run|control|crankcase|branch|tx) )?(?:comp(?:ressor)?|motor|drive|inverter|board|txv|eev|valve|cap(?:acitor)?|contactor|fan|blower|coil|charge|superheat|subcooling|sh|sc|windings?|insulation|megs?|leads?|module|rectifier|bridge|transformer|pressures?|amps|volts|supply|vacuum|bus|sensor|thermistor|drier|filter|heater|belt|bearing)s?(?: [a-z0-9])?";
+const guessed = new RegExp(
+  `^(?:(?:so|and|then|ok|hmm) )*(?:(?:is|are|could|would|does) (?:it|that|this)(?: (?:be|mean))? ?|think (?:it'?s|its) |it'?s |is |are )?(?:a |an |the |my |our )?(?:low (?:on )?(?:charge|gas)|(?:over|under)charged?|(?:bad|blown|stuck|weak|failed|plugged|clogged|restricted) ${machinery}|leak|restriction|ground fault|${machinery} ?(?:is|are|looks?|seems?|sounds?)? ?(?:good|ok|okay|bad|fine|shot|toast|junk|grounded|shorted|seized|locked up))(?: then)?$`,
+);
+
 function questionOf(plain: string): QuestionName | undefined {
   const asked = plain.endsWith("?");
   const text = plain.replace(/[?!.\s]+$/, "").trim();
+  if (asked && guessed.test(text)) return "why";
   for (const [question, form, bare] of forms) {
     if (bare.test(text)) return question;
     if (!form.test(text) && !(question === "reading" && figureAsked.test(text))) continue;
@@ -126,7 +134,7 @@ function startOf(question: QuestionName, whole: string, tail: string): number {
 export const questions: Rule = {
   name: "<question>",
   heads:
-    "tag|tags|tagged|open|unfinished|missing|left|lacking|outstanding|missed|forget|miss|need|needed|can|am|did|looks|look|seems|sounds|so|which|whose|lock|locks|locked|lockouts|list|are|share|common|is|why|how|what|whats|next|history|summary|summarize|sum|recap|export|spreadsheet|status|help|where|board|jobs|who|whos|when|anything|previous|past|been|last|commands|show|send|wrap|tell|bring|taking|handover|handoff|hand|customer|readings|superheat|super|subcooling|subcool|sub|sh|sc|split|delta|ratio|approach|imbalance|unbalance",
+    "low|bad|leak|restriction|grounded|shorted|seized|plugged|clogged|restricted|stuck|weak|blown|failed|good|ok|okay|fine|shot|toast|junk|think|could|tag|tags|tagged|open|unfinished|missing|left|lacking|outstanding|missed|forget|miss|need|needed|can|am|did|looks|look|seems|sounds|so|which|whose|lock|locks|locked|lockouts|list|are|share|common|is|why|how|what|whats|next|history|summary|summarize|sum|recap|export|spreadsheet|status|help|where|board|jobs|who|whos|when|anything|previous|past|been|last|commands|show|send|wrap|tell|bring|taking|handover|handoff|hand|customer|readings|superheat|super|subcooling|subcool|sub|sh|sc|split|delta|ratio|approach|imbalance|unbalance",
   apply: (note: Note) => {
     if (note.plain.length > 300) return;
     const trimmed = note.plain.trim();

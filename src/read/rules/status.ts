@@ -180,6 +180,16 @@ function whereOf(note: Note, i: number): string | undefined {
 
 const whereSkip = /^(?:the|to|at|over|for|back|a|up|out|of|my|this|that|down)$/;
 
+const outOnly = /^(?:heading|headed|headin|rolling|rollin) out(?! (?:to|for|that|your)\b)/;
+const finished = /\b(?:all (?:good|set|done|well)|done|good to go|fixed|cooling|running|back up)\b/;
+
+/** "all good, heading out": away from where something was measured or mended; else he comes. */
+function leaves(note: Note, { status, at }: Seen): boolean {
+  const from = note.items[at]?.from ?? 0;
+  if (status !== "on_the_way" || !outOnly.test(note.plain.slice(from))) return false;
+  return note.context.readings.length > 0 || finished.test(note.plain.slice(0, from));
+}
+
 function push(note: Note, seen: Seen): void {
   const { items, context } = note;
   const heard = heardHour(note) ?? clockNear(items, seen.at, seen.status === "left_site");
@@ -225,7 +235,8 @@ export const statusRule: Rule = {
   needs: "status",
   apply: (note) => {
     const from = note.statements.length;
-    for (const seen of find(note)) push(note, seen);
+    for (const seen of find(note))
+      push(note, leaves(note, seen) ? { ...seen, status: "left_site" } : seen);
     // "all done, left at 4:15": one hour of both
     const [done, left] = note.statements.slice(from);
     if (done?.kind !== "status" || left?.kind !== "status" || left.status !== "left_site") return;
