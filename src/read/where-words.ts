@@ -1,3 +1,4 @@
+import { ambientBehind } from "./ambient-behind.ts";
 import { isStrongBreak } from "./breaks.ts";
 import type { Draft } from "./draft.ts";
 import { type Item, itemKind } from "./item.ts";
@@ -50,7 +51,6 @@ export function weather(items: readonly Item[], draft: Draft): void {
   )
     return;
   if (item.unit !== undefined && item.unit.dimension !== "temperature") return;
-  // "gas 7.0 in, 3.4 out": of a valve
   // "9.2 kg plate, got 6.85 out"
   if (
     items[draft.index - 1]?.text === "got" &&
@@ -79,7 +79,10 @@ export function weather(items: readonly Item[], draft: Draft): void {
     draft.hint = "temperature";
     return;
   }
-  const out = (next?.text === "out" && next.to - next.from === 3) || next?.text === "outdoors";
+  const out =
+    ambientBehind(items, draft.index) ||
+    (next?.text === "out" && next.to - next.from === 3) ||
+    next?.text === "outdoors";
   const before = items[draft.index - 1];
   const begins =
     before === undefined ||
@@ -94,10 +97,9 @@ export function weather(items: readonly Item[], draft: Draft): void {
   if (out && endsAfterIn(items, draft.index)) return;
   if (!out || !begins || draft.value < -40 || draft.value > 130) return;
   if (
-    (after !== undefined &&
-      after.kind === itemKind.word &&
-      !/^(?:here|there|and|today|now|right|side)$/.test(after.text)) ||
-    after?.text === "of"
+    after !== undefined &&
+    after.kind === itemKind.word &&
+    !/^(?:here|there|and|today|now|right|side)$/.test(after.text)
   )
     return;
   draft.place = "outdoor_air";

@@ -4,6 +4,20 @@ import type { ToldRow } from "./told-rows.ts";
 export const toldDefrostRows: readonly ToldRow[] = [
   {
     check: "sensor",
+    sign: "forced_defrost:works",
+    words: [
+      /\b(?:forced?|jumped|jumpered|initiated|put it in)\b.{0,24}\bdefrost\b.{0,80}\b(?:melts?|clears?|cleared|works|worked|ok|fine|valve shifts|shifts)\b/,
+      /\bjumped (?:it|the \w+)\b.{0,30}\b(?:into|right into) defrost\b/,
+    ],
+    unless:
+      /\b(?:does ?n[o']?t|did ?n[o']?t|never|won'?t|nothing)\b.{0,16}\b(?:shift|melt|clear|happen)/,
+    level: "good",
+    about: "coil",
+    says: "It defrosts when it is forced, as told: valve, fan and coil do their part, so what starts it is in question",
+    brief: "defrosts when forced",
+  },
+  {
+    check: "sensor",
     sign: "defrosting:fails",
     words: [
       /\bdefrost (?:clock|timer|board|control|relay|stat|thermostat|termination|klixon|heater)\b.{0,50}\b(?:stopped|does(?:n'?t| not)|never|not|won'?t|stuck|dead|open|frozen|failed|no (?:output|signal|voltage|power)|0 ?v)\b/,

@@ -5,6 +5,22 @@ const comms = /\bcomms?\b|communicat|\bpair\b|\bnetwork\b/;
 /** What is heard of lines and of the pair between units. Source throughout: common practice, no source. */
 export const toldLineRows: readonly ToldRow[] = [
   {
+    check: "supply",
+    sign: "upstream:same",
+    words: [
+      /\bsame\b.{0,24}\bat the (?:main|panel|meter|service|bus|lugs)/,
+      /\bat the (?:main|panel|meter|service)\w*(?: \w+)?\b.{0,12}\b(?:same|too|reads the same)\b/,
+      /\b(?:meter base|meter|main lugs|panel)\b.{0,10}\b(?:reads?|same|is)\b.{0,8}\b(?:\d{3}|same)\b/,
+      /\butility (?:confirmed|side|says|admits)|\bit'?s the utility\b/,
+      /\bno drop (?:from|between) the (?:main|panel|meter)\b/,
+    ],
+    unless: /\b(?:normal|fine|good|ok) at the (?:main|panel|meter)/,
+    level: "good",
+    about: "supply",
+    says: "The same was read upstream, as told: what is wrong comes in from there, not from a joint at the unit",
+    brief: "the same upstream, as told",
+  },
+  {
     check: "communication",
     sign: "network:dead_unloaded",
     words: [

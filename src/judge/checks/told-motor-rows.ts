@@ -1,6 +1,7 @@
 import type { ToldRow } from "./told-rows.ts";
 
 const motor = "(?:comp(?:ressor)?|scroll|recip|rotor|crank|pump end)";
+const free = "(?:starts?|started|runs?|ran|takes? off|took off|caught|normal start)";
 const away =
   "(?:starts?|started|runs?|ran|fine|takes? off|took off|goes|went|caught|clean|normal start)";
 
@@ -27,6 +28,24 @@ export const toldMotorRows: readonly ToldRow[] = [
   },
   {
     check: "start_current",
+    sign: "equal_start:free",
+    words: [
+      new RegExp(
+        `\\b${free}\\b[^,.;]{0,16}\\b(?:once|after|when)\\b[^,.;]{0,24}\\b(?:equal\\w*|level\\w*|(?:gauges|pressures) (?:met|even|same))`,
+      ),
+      new RegExp(
+        `\\b(?:equal\\w*|level\\w*|gauges (?:met|at))\\b.{0,40}\\b(?:${away}|kicked (?:right )?on)\\b`,
+      ),
+    ],
+    unless:
+      /\bstill (?:hums?|locks?|trips?|stalls?|won'?t)\b|\b(?:won'?t|never|not|did ?n[o']?t) (?:start|run|go)/,
+    level: "good",
+    about: "compressor",
+    says: "It starts freely once both sides are level, as told: no seized rotor",
+    brief: "starts once level",
+  },
+  {
+    check: "start_current",
     sign: "start_pressures:pressures_unequal",
     words: [
       /\b(?:[23]\d\d over \d{2,3}|head (?:was |is |at |still )?[23]\d\d)\b.{0,80}\b(?:hums?|locks?|stalls?|fails?|won'?t|trips?|kicks)\b/,
@@ -35,7 +54,7 @@ export const toldMotorRows: readonly ToldRow[] = [
       /\b(?:stalls?|locks?|hums?|trips?|fails?)\b.{0,24}\b(?:if|when)\b.{0,24}\b(?:comes (?:right )?back|re-?start\w*|bump\w*|short cycl\w*|blip)\b/,
       /\b(?:if|when) it (?:comes|kicks|starts) (?:right |straight )?back\b.{0,20}\b(?:stalls?|locks?|hums?|trips?)\b/,
       new RegExp(
-        `\\b${away}\\b.{0,16}\\b(?:once|after|when)\\b.{0,24}\\b(?:equal\\w*|level\\w*|gauges|pressures)\\b`,
+        `\\b${free}\\b[^,.;]{0,16}\\b(?:once|after|when)\\b[^,.;]{0,24}\\b(?:equal\\w*|level\\w*|(?:gauges|pressures) (?:met|even|same))`,
       ),
       new RegExp(
         `\\b(?:equal\\w*|level\\w*)\\b.{0,16}\\b(?:it )?${away}\\b.{0,12}\\b(?:every|each|fine|clean|ok)\\b`,

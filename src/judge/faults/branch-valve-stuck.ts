@@ -19,6 +19,13 @@ export const branchValveStuck: Fault = {
       danger: 2,
       fills: ["branch"],
     },
+    {
+      check: "valve",
+      why: "Coil off and a test magnet on the stem: does the pipe's temperature answer? A body that stays still, tapped lightly once, is stuck; it is changed only with that section isolated, recovered and swept with nitrogen",
+      minutes: 15,
+      danger: 2,
+      fills: ["branch_body"],
+    },
   ],
   source: "common practice, no source",
 };

@@ -5,6 +5,7 @@ export const compressorRotorLocked: Fault = {
   says: "the compressor's rotor does not turn",
   common: 4,
   shows: {
+    "equal_start:free": 0.001,
     "swap:follows_drive": 0.001,
     "swap:stays_with_motor": 0.3,
     "supply:sags_everywhere": 0.01,

@@ -6,6 +6,7 @@ export const defrostFailed: Fault = {
   common: 1.5,
   where: { state: "running", machine: "defrosting" },
   shows: {
+    "forced_defrost:works": 0.3,
     "indoor_air:ice_on_indoor_coil": 0.25,
     "outdoor_ice:ice_on_outdoor_coil": 0.7,
     "outdoor_ice:defrost_not_working": 0.6,
@@ -25,6 +26,14 @@ export const defrostFailed: Fault = {
       minutes: 15,
       danger: 1,
       fills: ["forced_defrost"],
+    },
+    {
+      check: "sensor",
+      why: "Where it defrosts when forced, look at what starts it: coil sensor or thermostat, its ohms or contact at the coil's temperature against your own table and its clip on the pipe, then the board's or the clock's count",
+      minutes: 10,
+      danger: 1,
+      fills: ["defrost_sensor"],
+      where: { machine: "reversing" },
     },
     {
       check: "sensor",

@@ -7,6 +7,7 @@ export const startAgainstPressure: Fault = {
   attempt: true,
   where: { drive: "line" },
   shows: {
+    "equal_start:free": 0.6,
     "start_pressures:pressures_unequal": 0.75,
     "start_pressures:pressures_equal": 0.02,
     "start:locked_once": 0.45,
@@ -31,6 +32,13 @@ export const startAgainstPressure: Fault = {
       minutes: 10,
       danger: 2,
       fills: ["equal_start"],
+    },
+    {
+      check: "start_current",
+      why: "Where it starts once level, look for what restarts it too soon: the delay timer, a short-cycling thermostat, a loose 24 V wire or safety; then what keeps the sides apart, a bleed or check valve. A hard-start kit only after those",
+      minutes: 10,
+      danger: 1,
+      fills: ["restart_cause"],
     },
   ],
   source: "common practice, no source",

@@ -6,6 +6,7 @@ export const supplyPhaseLost: Fault = {
   common: 3,
   where: { phases: 3 },
   shows: {
+    "upstream:same": 0.3,
     "supply:phase_lost": 0.9,
     "supply:dead": 0.03,
     "supply:unbalanced": 0.02,
@@ -40,6 +41,13 @@ export const supplyPhaseLost: Fault = {
       minutes: 10,
       danger: 2,
       fills: ["upstream"],
+    },
+    {
+      check: "supply",
+      why: "Where it is lost at the service too it is the utility. Keep the unit locked off until all three are back and even, then phase sequence before the first start",
+      minutes: 15,
+      danger: 2,
+      fills: ["utility"],
     },
   ],
   source: "circuit reasoning; common practice, no source",

@@ -5,6 +5,7 @@ export const supplyVoltageHigh: Fault = {
   says: "the supply voltage is too high",
   common: 1,
   shows: {
+    "upstream:same": 0.3,
     "supply:high": 0.93,
     "supply:sound": 0.02,
     "current:high": 0.12,
@@ -24,6 +25,13 @@ export const supplyVoltageHigh: Fault = {
       minutes: 10,
       danger: 2,
       fills: ["upstream"],
+    },
+    {
+      check: "supply",
+      why: "Where it is high at the service too it is the transformer tap or the utility. Log the volts over a day for them; control transformers and capacitors suffer first",
+      minutes: 15,
+      danger: 2,
+      fills: ["utility"],
     },
   ],
   source: "NEMA MG 1 12.44; frequencies: common practice, no source",

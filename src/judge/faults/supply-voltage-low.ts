@@ -5,6 +5,7 @@ export const supplyVoltageLow: Fault = {
   says: "the supply voltage is too low",
   common: 2,
   shows: {
+    "upstream:same": 0.3,
     "supply:sags_everywhere": 0.25,
     "supply:low": 0.56,
     "supply:sags": 0.14,
@@ -31,6 +32,13 @@ export const supplyVoltageLow: Fault = {
       minutes: 10,
       danger: 2,
       fills: ["upstream"],
+    },
+    {
+      check: "supply",
+      why: "Where it is low at the service too it is the utility or the transformer tap. Log the volts through a hot afternoon for them; until then the motor runs hot, so amps against its plate decide whether it may go on",
+      minutes: 15,
+      danger: 2,
+      fills: ["utility"],
     },
   ],
   source: "NEMA MG 1 12.44; frequencies: common practice, no source",

@@ -6,6 +6,7 @@ export const supplyVoltageUnbalanced: Fault = {
   common: 1.5,
   where: { phases: 3 },
   shows: {
+    "upstream:same": 0.3,
     "supply:unbalanced": 0.72,
     "supply:unbalanced_slightly": 0.2,
     "supply:sound": 0.03,
@@ -29,6 +30,13 @@ export const supplyVoltageUnbalanced: Fault = {
       minutes: 10,
       danger: 2,
       fills: ["upstream"],
+    },
+    {
+      check: "supply",
+      why: "Where it is uneven at the service too it is the utility, or single-phase load on one leg. Log all three with the building loaded and unloaded for them; derate or stop the motor by the percentage meanwhile",
+      minutes: 15,
+      danger: 2,
+      fills: ["utility"],
     },
   ],
   source: "NEMA MG 1 14.36; frequencies: common practice, no source",

@@ -78,6 +78,9 @@ const electricalRemarks: readonly SignGroup[] = [
   remark("safety", { safety_open: 0.026 }),
   remark("probe", { sensor_reads_wrong: 0.013 }),
   remark("cable", { cable_damaged: 0.0065 }),
+  remark("upstream", { same: 0.04 }),
+  remark("equal_start", { free: 0.01 }),
+  remark("forced_defrost", { works: 0.01 }),
   remark("drive_code", { fault_returns: 0.039, control_fault: 0.006 }),
 ];
 
