@@ -6,14 +6,7 @@ import { differenceBehind } from "./difference-behind.ts";
 import type { Draft } from "./draft.ts";
 import { dryBeside } from "./dry-beside.ts";
 import { gaugeLetters, lettered, lineTemperatures } from "./gauge-letters.ts";
-import {
-  againAt,
-  lineBetween,
-  liquidLine,
-  liquidThen,
-  sidePairs,
-  strokeDegrees,
-} from "./gauges.ts";
+import { againAt, lineBetween, liquidLine, liquidThen, sidePairs } from "./gauges.ts";
 import { inThenOut } from "./in-then-out.ts";
 import type { Item } from "./item.ts";
 import { lookedAgain } from "./looked-again.ts";
@@ -21,6 +14,7 @@ import { rowOfMegohms } from "./made-of-megohms.ts";
 import { micronsTimed, pulledAgain } from "./pulled-again.ts";
 import { rowUnit } from "./row-unit.ts";
 import { slashed } from "./slashed-labels.ts";
+import { strokeDegrees } from "./stroke-degrees.ts";
 import { timesFirst } from "./times-first.ts";
 import { waterWay } from "./water-way.ts";
 import { plates } from "./what-words.ts";

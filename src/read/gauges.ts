@@ -61,7 +61,7 @@ function sideUnits(left: Draft, right: Draft): boolean {
 const gaugeNames: ReadonlySet<string> = new Set(["gauges", "gauge", "gages"]);
 const gaugeWord = /^(?:gauges|gauge|gages|gage|pressures|pressure|psi|psig|manifold|manifolds)$/;
 
-function bareGauge(draft: Draft): boolean {
+export function bareGauge(draft: Draft): boolean {
   return (
     (draft.unit === undefined || draft.unit.dimension === "pressure") &&
     (draft.place === undefined || draft.place === "shell") &&
@@ -73,7 +73,7 @@ function bareGauge(draft: Draft): boolean {
   );
 }
 
-function asGauge(draft: Draft, place: "suction" | "discharge" | undefined): void {
+export function asGauge(draft: Draft, place: "suction" | "discharge" | undefined): void {
   draft.named = "pressure";
   if (place !== undefined) draft.place = place;
 }
@@ -235,42 +235,6 @@ export function liquidLine(items: readonly Item[], drafts: readonly Draft[]): vo
     if (left.hint !== undefined || items[left.index + 1]?.text !== "line") return;
     if (right.index === left.index + 2 && left.value > right.value) left.named = "pressure";
   });
-}
-
-/** "120/52 F, 450 psi": the first of a stroke's two is the pressure where only the second has degrees. */
-export function strokeDegrees(items: readonly Item[], drafts: readonly Draft[]): void {
-  const other = drafts.find((draft) => draft.unit?.dimension === "pressure");
-  if (other === undefined) {
-    twoStrokes(items, drafts);
-    return;
-  }
-  drafts.forEach((right, order) => {
-    const left = drafts[order - 1];
-    if (left === undefined || items[left.index + 1]?.text !== "/") return;
-    if (right.index !== left.index + 2 || right.unit?.dimension !== "temperature") return;
-    if (!bareGauge(left) || left.value < right.value) return;
-    const place = left.value < other.value ? "suction" : "discharge";
-    asGauge(left, place);
-    right.place ??= place;
-  });
-}
-
-/** "365 / 101 F and 128 / 54 F": both sides, each with its line's degrees behind the stroke. */
-function twoStrokes(items: readonly Item[], drafts: readonly Draft[]): void {
-  const pairs = drafts.flatMap((left, order) => {
-    const right = drafts[order + 1];
-    if (items[left.index + 1]?.text !== "/" || right?.index !== left.index + 2) return [];
-    const warm = right.unit?.dimension === "temperature" && left.value > right.value;
-    return warm && bareGauge(left) ? [[left, right] as const] : [];
-  });
-  const [one, two, ...more] = pairs;
-  if (one === undefined || two === undefined || more.length > 0) return;
-  for (const [left, right] of pairs) {
-    const other = left === one[0] ? two[0] : one[0];
-    const place = left.value < other.value ? "suction" : "discharge";
-    asGauge(left, place);
-    right.place ??= place;
-  }
 }
 
 /** "400 psi at 75 F last night, 362 this morning at 74": pressure and temperature again, in that order. */

@@ -52,8 +52,12 @@ const fewestDrops = 3;
 
 /** "rectifier 0.42 0.43 0.42": told of a bridge, three or more bare figures as a junction drops. */
 function isRowOfDrops(items: readonly Item[]): boolean {
-  if (!items.some(({ text }) => /^(?:rectifiers?|bridge|ipm|igbts?|module)$/.test(text)))
-    return false;
+  // "with a bridge meter": what ohms are read with
+  const meter = (at: number): boolean => /^(?:meter|ohmmeter)s?$/.test(items[at]?.text ?? "");
+  const told = items.some(
+    ({ text }, at) => /^(?:rectifiers?|bridge|ipm|igbts?|module)$/.test(text) && !meter(at + 1),
+  );
+  if (!told) return false;
   const bare = items.filter(({ kind, unit }) => kind === itemKind.number && unit === undefined);
   const drops = bare.filter(({ value }) => value >= junctionV.from && value <= junctionV.to);
   return drops.length >= fewestDrops && bare.every((one) => drops.includes(one) || one.spoken);
