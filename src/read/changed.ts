@@ -68,7 +68,6 @@ export function changed(
     right.named = "temperature_difference";
     return false;
   }
-  if (left.series === undefined && beforeAndAfter(items, left, right)) return true;
   // "no voltage from L2 to ground and 276 from L1 and L3": each at its own points
   if (left.zero && right.behind.some((index) => items[index]?.points !== undefined)) return false;
   // "(was a 35, read 11), now 4.6 A fan": of another thing
@@ -162,30 +161,6 @@ export function wasBehind(
   return sameDimension(left, right) && unlabelled(items, left, right);
 }
 
-/** What something flows through: before and behind it are places, no times. */
-const passed =
-  /^(?:drier|dryer|filter|coil|valve|txv|eev|strainer|contactor|fuse|switch|pump|compressor|orifice|solenoid|disconnect|breaker|transformer|meter)s?$/;
-
-const told = (items: readonly Item[], from: number, to: number, word: string): boolean => {
-  const at = items.findIndex(
-    (item, i) => i >= from && i < to && item.text === word && item.label === undefined,
-  );
-  const [next, noun] = [items[at + 1], items[at + 2]];
-  const thing = ((next?.roles ?? 0) & role.article) !== 0 ? noun : next;
-  if (at < 0 || passed.test(thing?.text ?? "")) return false;
-  return !items.slice(at, to).some((item) => item.unit?.dimension === "time");
-};
-
-/** "head 415 before the wash 340 after", "before .9 after .5": of one quantity, what work made of it. */
-function beforeAndAfter(items: readonly Item[], left: Draft, right: Draft): boolean {
-  const between = items.slice(left.index + 1, right.index);
-  if (between.some((item) => item.text === ".")) return false;
-  const behind = told(items, left.index + 1, right.index, "before");
-  const ahead = told(items, left.index - 3, left.index, "before");
-  if (behind) return items[right.index + 1]?.text === "after" && !isNumber(items[right.index + 2]);
-  return ahead && told(items, left.index + 1, right.index, "after");
-}
-
 /** "391 at 68 degrees, it was 82 this morning": told back, not what became of the first. */
 function toldBack(items: readonly Item[], right: Draft): boolean {
   const was = items
@@ -243,15 +218,7 @@ function wasThen(items: readonly Item[], left: Draft, right: Draft, gap: Between
   for (let i = Math.max(0, left.index - 3); i < left.index; i++)
     if (items[i]?.text === "was" || items[i]?.text === "had") was = true;
   if (!was || gap.strong) return false;
-  const said = items
+  return items
     .slice(left.index + 1, right.index)
-    .some((item) => (item.roles & role.is) !== 0);
-  const since =
-    !said && items[right.index + 1]?.text === "after" && !isNumber(items[right.index + 2]);
-  return (
-    since ||
-    items
-      .slice(left.index + 1, right.index)
-      .some((item) => item.text === "after" || item.text === "then")
-  );
+    .some((item) => item.text === "after" || item.text === "then");
 }
