@@ -16,7 +16,12 @@ export interface Context {
   /** the last message's readings are these last ones */
   readonly latest: number;
   /** an insulation test that was announced: "megging at 500 volts", "… on lead 1" */
-  readonly test?: { readonly voltage: number; readonly point?: string };
+  readonly test?: {
+    readonly voltage: number;
+    readonly point?: string;
+    /** nothing was read since it was announced, so what was read before it does not end it */
+    readonly ahead?: true;
+  };
   /** a test that was announced without values: "winding test on comp 1" */
   readonly testing?: QuantityName;
   /** what was asked and is not answered yet */
@@ -90,7 +95,8 @@ export function follow(context: Context, understood: Understood): Context {
   const machine = machineOf(understood, context.machine);
   const testing = added > 0 ? undefined : (testingOf(understood) ?? context.testing);
   const action = actionOf(understood) ?? context.action;
-  const test = testOf(understood);
+  const said = testOf(understood);
+  const test = said === undefined ? stillAhead(context.test, added) : ahead(said, added);
   return {
     ...rest,
     readings: [...readings, ...understood.readings].slice(-KEPT),
@@ -102,6 +108,19 @@ export function follow(context: Context, understood: Understood): Context {
     ...(machine === undefined ? {} : { machine }),
     ...(test === undefined ? {} : { test }),
   };
+}
+
+type Test = NonNullable<Context["test"]>;
+
+/** A test that was announced and not begun yet. */
+function ahead(test: Test, added: number): Test {
+  return added > 0 ? test : { ...test, ahead: true };
+}
+
+function stillAhead(test: Context["test"], added: number): Context["test"] {
+  if (test?.ahead !== true || added === 0) return test;
+  const { ahead: _, ...begun } = test;
+  return begun;
 }
 
 /** The test that a message announces, by what it measures. */

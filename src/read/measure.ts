@@ -135,8 +135,8 @@ function zeros(drafts: readonly Draft[], note: Note): void {
 function carryTest(note: Note, drafts: readonly Draft[]): void {
   const { test, readings } = note.context;
   const last = readings[readings.length - 1];
-  if (test === undefined || (last !== undefined && last.quantity !== "insulation_resistance"))
-    return;
+  const other = last !== undefined && last.quantity !== "insulation_resistance";
+  if (test === undefined || (other && test.ahead !== true)) return;
   for (const draft of drafts) {
     if (
       draft.quantity !== "insulation_resistance" ||

@@ -42,7 +42,7 @@ function roomsFrom(note: Note, from: number): Rooms {
       const through = /^(?:to|thru|through|-)$/.test(textAt(items, at - 1)) ? first : undefined;
       if (through?.kind === itemKind.number)
         for (let each = through.value + 1; each < item.value; each++) names.push(String(each));
-      names.push(note.text.slice(item.from, item.to));
+      names.push(item.spoken ? String(item.value) : note.text.slice(item.from, item.to));
       indices.push(at);
       continue;
     }
@@ -89,6 +89,30 @@ function shown(note: Note, { ill, code }: { readonly ill: Rooms; readonly code: 
   });
 }
 
+const led =
+  /^(?:(?:so|ok|okay|now|and) )*(?:the )?(?:(?:rooms?|zones?|suites?)(?: (?:that|which))?(?: (?:are|is))?(?: still)? (warm|hot|cold|freezing|stuffy|out|down|complaining)|(warm|hot|cold|stuffy) (?:rooms?|zones?|suites?|ones))(?: (?:are|is)|:) $/;
+
+/** "the rooms that are warm are 211 213 and 215": what ails them is said first. */
+function ledBy(note: Note, start: number): boolean {
+  const { items, statements } = note;
+  const match = led.exec(note.plain.slice(0, items[start]?.from ?? 0));
+  if (match === null) return false;
+  const ill = roomsFrom(note, start);
+  const [first, last] = [items[start], items[ill.indices.at(-1) ?? start]];
+  if (first === undefined || last === undefined) return false;
+  for (const item of items.slice(0, ill.end)) item.owner ??= roomsOut.name;
+  statements.push({
+    kind: "complaint",
+    places: [...ill.names],
+    symptom: match[1] ?? match[2] ?? "",
+    fine: [],
+    said: note.text.slice(0, last.to),
+    spans: [[0, last.to]],
+    rule: roomsOut.name,
+  });
+  return true;
+}
+
 /** "201 202 203 warm since the weekend, 204 to 209 are fine": rooms by their numbers, before what ails them. */
 export const roomsOut: Rule = {
   name: "<numbers> <symptom>",
@@ -97,6 +121,7 @@ export const roomsOut: Rule = {
     const { items } = note;
     if (items.some((item) => item.kind === itemKind.number && item.unit !== undefined)) return;
     const start = items.findIndex((item) => isRoom(item));
+    if (start > 0 && ledBy(note, start)) return;
     const code = codeBefore(note, start);
     if (start !== 0 && code === undefined) return;
     const ill = roomsFrom(note, start);
