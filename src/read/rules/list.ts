@@ -18,6 +18,7 @@ import { faultCodes } from "./fault-code.ts";
 import { gasInHand } from "./gas-in-hand.ts";
 import { knownRooms } from "./known-room.ts";
 import { laborRule } from "./labor.ts";
+import { lettersAsIn } from "./letter-as-in.ts";
 import { letteredDoors } from "./lettered-door.ts";
 import { listNumerals } from "./list-numeral.ts";
 import { looseCodes } from "./loose-code.ts";
@@ -83,6 +84,7 @@ export const asides: readonly Rule[] = [
   streetAddresses,
   listNumerals,
   letteredDoors,
+  lettersAsIn,
   codesShown,
   faultCodes,
   looseCodes,

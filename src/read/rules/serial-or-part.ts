@@ -102,6 +102,15 @@ function numberEnd(note: Note, from: number): number | undefined {
   return hasDigit(note.text.slice(next.from, items[end - 1]?.to ?? next.to)) ? end : undefined;
 }
 
+/** "part number eighty eight dash forty one": the first figures went with the word "number". */
+function startOf({ items, plain }: Note, from: number): number {
+  const before = items[from - 1];
+  const start = items[from]?.from ?? 0;
+  if (before?.kind !== itemKind.subject || before.text !== "number") return start;
+  const figures = /^number\s+(?=\w)/.exec(plain.slice(before.from, before.to));
+  return figures === null ? start : before.from + figures[0].length;
+}
+
 /** "s/n 0419C77381", "model KX048C-3", "part 44-1902 rev C" */
 export const serials: Rule = {
   name: "serial|model|part <code>",
@@ -121,7 +130,7 @@ export const serials: Rule = {
         continue;
       const end = numberEnd(note, from);
       if (end === undefined) continue;
-      const value = note.text.slice(items[from]?.from ?? 0, items[end - 1]?.to ?? 0);
+      const value = note.text.slice(startOf(note, from), items[end - 1]?.to ?? 0);
       if (head.kind === "part")
         state(note, serials.name, [i, end], { kind: "note", about: `part ${value}` });
       else if (head.kind === "ticket") {
