@@ -9,6 +9,24 @@ import { atHand } from "./support/at-hand.ts";
 import { longSite, longUnit, playPaperDay, technician } from "./support/paper-day.ts";
 import { run } from "./support/run.ts";
 
+/** The report of a job that these messages tell, a minute each; where it lies. */
+async function reportOf(folder: string, texts: readonly string[], minute = 0): Promise<string> {
+  const lines = texts.map((text, n) => ({
+    ...{ id: `m${n}`, channel: "south", text },
+    at: `2026-05-12T08:${String(minute + n).padStart(2, "0")}:00-05:00`,
+    ...(n === 0
+      ? { person: "maren", role: "dispatcher" }
+      : { person: "odo", role: "tech", thread: "m0" }),
+  }));
+  const chat = join(folder, "day.jsonl");
+  writeFileSync(chat, lines.map((line) => JSON.stringify(line)).join("\n"));
+  const db = join(folder, "store.db");
+  await run(["replay", chat, "--db", db]);
+  const out = join(folder, "out");
+  await run(["export", "--job", "1", "--db", db, "--out", out]);
+  return join(out, readdirSync(out).find((name) => name.endsWith(".pdf")) ?? "");
+}
+
 /** Programs that are not ours read the report: its letters, its fonts, its pages as pictures. */
 const present = spawnSync("pdftoppm", ["-v"]).status === 0;
 const told = (program: string, args: readonly string[]): string =>
@@ -186,19 +204,7 @@ if (present) {
       "return air 76 F supply air 57 F, discharge 171 F",
       "contactor pitted, not changed",
     ];
-    const lines = texts.map((text, n) => ({
-      ...{ id: `m${n}`, at: `2026-05-12T08:0${n}:00-05:00`, channel: "south", text },
-      ...(n === 0
-        ? { person: "maren", role: "dispatcher" }
-        : { person: "odo", role: "tech", thread: "m0" }),
-    }));
-    const chat = join(folder, "day.jsonl");
-    writeFileSync(chat, lines.map((line) => JSON.stringify(line)).join("\n"));
-    const db = join(folder, "store.db");
-    await run(["replay", chat, "--db", db]);
-    const out = join(folder, "out");
-    await run(["export", "--job", "1", "--db", db, "--out", out]);
-    const report = join(out, readdirSync(out).find((name) => name.endsWith(".pdf")) ?? "");
+    const report = await reportOf(folder, texts);
     const text = told("pdftotext", ["-layout", report, "-"]);
     expect(text).toContain("page 1 of 1");
     expect(text).toMatch(/ 9-11 +08:03 /);
@@ -214,19 +220,7 @@ if (present) {
       "new compressor in",
       "old compressor serial 71-100, new compressor serial 88-2260",
     ];
-    const lines = texts.map((text, n) => ({
-      ...{ id: `m${n}`, at: `2026-05-12T08:${10 + n}:00-05:00`, channel: "south", text },
-      ...(n === 0
-        ? { person: "maren", role: "dispatcher" }
-        : { person: "odo", role: "tech", thread: "m0" }),
-    }));
-    const chat = join(folder, "day.jsonl");
-    writeFileSync(chat, lines.map((line) => JSON.stringify(line)).join("\n"));
-    const db = join(folder, "store.db");
-    await run(["replay", chat, "--db", db]);
-    const out = join(folder, "out");
-    await run(["export", "--job", "1", "--db", db, "--out", out]);
-    const report = join(out, readdirSync(out).find((name) => name.endsWith(".pdf")) ?? "");
+    const report = await reportOf(folder, texts, 10);
     const text = told("pdftotext", ["-layout", report, "-"]).replaceAll(/\s+/g, " ");
     expect(text).toContain("(and 1 more like it).");
     expect(text).toContain(

@@ -1,22 +1,12 @@
 import type { Reading } from "../model.ts";
 import { noteOf } from "./near.ts";
-import { perScene, type Scene } from "./scene.ts";
+import { perReading, type Scene } from "./scene.ts";
 
 /** Letters to each side, where a clause runs on without a stop. */
 const farthest = 80;
 
 /** The clause of its note that a reading stands in, lower case: up to the next comma or stop. */
-export function clauseOf(scene: Scene, reading: Reading): string {
-  const clauses = clausesOf(scene);
-  const known = clauses.get(reading);
-  if (known !== undefined) return known;
-  const clause = findClause(scene, reading);
-  clauses.set(reading, clause);
-  return clause;
-}
-
-/** Many checks ask for the same ones. */
-const clausesOf: (scene: Scene) => Map<Reading, string> = perScene(() => new Map());
+export const clauseOf: (scene: Scene, reading: Reading) => string = perReading(findClause);
 
 function findClause(scene: Scene, reading: Reading): string {
   const text = noteOf(scene, reading)?.text;

@@ -107,6 +107,19 @@ export function perScene<T>(work: (scene: Scene) => T): (scene: Scene) => T {
   return once(work);
 }
 
+/** The same of each reading of a scene. */
+export function perReading<T>(
+  work: (scene: Scene, reading: Reading) => T,
+): (scene: Scene, reading: Reading) => T {
+  const found = perScene(() => new Map<Reading, { readonly is: T }>());
+  return (scene, reading) => {
+    const known = found(scene);
+    const had = known.get(reading) ?? { is: work(scene, reading) };
+    known.set(reading, had);
+    return had.is;
+  };
+}
+
 /** A judgement goes back and forth between two: what was worked out for the last two is kept. */
 function once<K extends object, T>(work: (of: K) => T): (of: K) => T {
   let last: { readonly of: K; readonly found: T } | undefined;

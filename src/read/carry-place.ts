@@ -1,6 +1,7 @@
 import type { Reading } from "../model.ts";
 import type { Context } from "./context.ts";
 import type { Draft } from "./draft.ts";
+import { onlyAlive } from "./inherit.ts";
 import type { Item } from "./item.ts";
 import { role } from "./word.ts";
 
@@ -28,9 +29,8 @@ export function carryPlace(
   items: readonly Item[],
   context: Context,
 ): void {
-  const free = drafts.filter((draft) => !draft.gone);
-  const [draft] = free;
-  if (draft === undefined || free.length > 1 || draft.place !== undefined || !draft.ownUnit) return;
+  const draft = onlyAlive(drafts);
+  if (draft === undefined || draft.place !== undefined || !draft.ownUnit) return;
   if (draft.points !== undefined || draft.subject !== undefined || draft.component) return;
   if (draft.rating !== undefined || draft.thing !== undefined || !placed.has(draft.quantity ?? ""))
     return;

@@ -2,6 +2,7 @@ import { isStrongBreak } from "./breaks.ts";
 import type { Context } from "./context.ts";
 import { adopt } from "./correct.ts";
 import type { Draft } from "./draft.ts";
+import { onlyAlive } from "./inherit.ts";
 import { type Item, itemKind } from "./item.ts";
 
 /** Where "not" or "instead of" stands right before item `index`; -1 where it does not. */
@@ -24,9 +25,8 @@ function near(items: readonly Item[], from: number, to: number): boolean {
 
 /** "that was 9.1 lbs not kilos": the figure stands, its unit was another. */
 function unitDenied(drafts: readonly Draft[], items: readonly Item[], context: Context): void {
-  const free = drafts.filter((draft) => !draft.gone);
-  const [only] = free;
-  if (only === undefined || free.length > 1 || !only.ownUnit || only.corrects) return;
+  const only = onlyAlive(drafts);
+  if (only === undefined || !only.ownUnit || only.corrects) return;
   const [not, unit] = items.slice(only.index + 1, only.index + 3);
   if (not?.text !== "not" || unit?.kind !== itemKind.unit || unit.unit === undefined) return;
   const old = context.readings.findLast(

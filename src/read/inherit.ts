@@ -6,6 +6,12 @@ export function alive(drafts: readonly Draft[]): Draft[] {
   return drafts.filter((draft) => !draft.gone);
 }
 
+/** The only value of the message that is not taken, where there is just one. */
+export function onlyAlive(drafts: readonly Draft[]): Draft | undefined {
+  const [only, ...more] = alive(drafts);
+  return more.length === 0 ? only : undefined;
+}
+
 export function sameDimension(left: Draft, right: Draft): boolean {
   if (left.unit !== undefined && right.unit !== undefined)
     return left.unit.dimension === right.unit.dimension;

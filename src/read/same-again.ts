@@ -1,6 +1,7 @@
 import type { Reading } from "../model.ts";
 import type { Context } from "./context.ts";
 import type { Draft } from "./draft.ts";
+import { onlyAlive } from "./inherit.ts";
 import { type Item, itemKind } from "./item.ts";
 import { unitCalled } from "./kinds.ts";
 
@@ -50,10 +51,9 @@ export function sameAgain(
   items: readonly Item[],
   context: Context,
 ): void {
-  const free = drafts.filter((draft) => !draft.gone);
-  const [draft] = free;
+  const draft = onlyAlive(drafts);
   const last = context.readings[context.readings.length - 1];
-  if (draft === undefined || free.length > 1 || last === undefined || !isBare(draft)) return;
+  if (draft === undefined || last === undefined || !isBare(draft)) return;
   if (draft.over || draft.same || items[draft.index]?.kind !== itemKind.number) return;
   if (
     last.rating !== undefined ||

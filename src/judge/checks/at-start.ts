@@ -1,19 +1,9 @@
 import type { Reading } from "../../model.ts";
 import { beside } from "../near.ts";
-import { perScene, type Scene } from "../scene.ts";
+import { perReading, type Scene } from "../scene.ts";
 
-/** Taken while the motor tries: it shows sag, not the supply at rest. */
-export function isAtStart(scene: Scene, reading: Reading): boolean {
-  const known = atStart(scene);
-  const had = known.get(reading);
-  if (had !== undefined) return had;
-  const is = looksAtStart(scene, reading);
-  known.set(reading, is);
-  return is;
-}
-
-/** Several steps of a check ask it of the same readings. */
-const atStart: (scene: Scene) => Map<Reading, boolean> = perScene(() => new Map());
+/** Taken while the motor tries: it shows sag, not the supply at rest. Several steps of a check ask it. */
+export const isAtStart: (scene: Scene, reading: Reading) => boolean = perReading(looksAtStart);
 
 function looksAtStart(scene: Scene, reading: Reading): boolean {
   if (reading.state === "start" || reading.stat === "minimum") return true;
