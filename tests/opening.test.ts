@@ -115,3 +115,14 @@ test("only the opening words open a job", () => {
     expect([text, opensJob(text)]).toEqual([text, false]);
   }
 });
+
+test("a machine's number in words is no part of the site's name", () => {
+  const text = "New job: Cinder School rooftop three, gym is hot";
+  const said = { site: "Cinder School", equipment: "rooftop unit 3", complaint: "gym is hot" };
+  const message = {
+    ...{ platform: "test", id: "1", at: "2026-05-12T08:00:00-05:00", channel: "south" },
+    ...{ person: "gwen", role: "dispatcher" as const, text, files: [] },
+  };
+  const statement = { kind: "open_job" as const, ...said, said: text, spans: [], rule: "" };
+  expect(openingFrom(message, statement, nothing)).toMatchObject(said);
+});

@@ -34,6 +34,18 @@ function thenLegs(items: readonly Item[], left: Draft, right: Draft): boolean {
   return starts && legs.length >= 2 && even && right.value < left.value * 0.7;
 }
 
+/** Three amps side by side, none far from the next. */
+function inEvenRow(items: readonly Item[], left: Draft, right: Draft): boolean {
+  if ((left.unit ?? right.unit)?.dimension !== "current" || left.series !== undefined) return false;
+  if (right.index !== left.index + 1) return false;
+  const even = (one: Item | undefined, two: Item | undefined): boolean =>
+    isNumber(one) && isNumber(two) && Math.abs((one?.value ?? 0) / (two?.value ?? 1) - 1) < 0.1;
+  const third =
+    even(items[right.index + 1], items[right.index]) ||
+    even(items[left.index - 1], items[left.index]);
+  return even(items[left.index], items[right.index]) && third;
+}
+
 /** "… it dropped to 295": the word between says that one value became the other. */
 function movedBetween(items: readonly Item[], left: Draft, right: Draft): boolean {
   for (let i = left.index + 1; i < right.index; i++)
@@ -74,6 +86,8 @@ export function changed(
   if (items.slice(left.index + 1, right.index).some(({ text }) => text === ")")) return false;
   // "L1-L3 300, swapped it, now 470 all three": of each of them, no change of one
   if (right.count > 1 && left.count === 1) return false;
+  // "now 18.2 amps 18.4 18.1": an even row of legs, no change of one
+  if (inEvenRow(items, left, right)) return false;
   // the peak of a start and what it runs at are two readings
   if (left.stat === "peak" && left.state === "start" && right.state === "running") return false;
   // "bus 590, now 14.2 each leg": a bus has no legs

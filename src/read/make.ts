@@ -174,7 +174,9 @@ function addConditions(reading: Writable, draft: Draft): void {
   }
   const place = placeOf(draft);
   if (place !== undefined) reading.at = place;
-  if (draft.state !== undefined && electrics.has(quantity)) reading.state = draft.state;
+  // "122 amps when it tries, it's got an RLA of 19": a plate is in no state
+  const plate = /^(?:RLA|FLA|LRA|MCA|MOP)$/.test(draft.rating ?? "");
+  if (draft.state !== undefined && electrics.has(quantity) && !plate) reading.state = draft.state;
   if (draft.stat !== undefined && draft.rating === undefined) reading.stat = draft.stat;
   if (quantity === "voltage" || quantity === "current") {
     const kind = draft.unit?.kind ?? draft.kind;

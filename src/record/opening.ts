@@ -76,6 +76,9 @@ function siteOf(found: {
   const parts = found.equipment?.match(/[a-z]+|\d+/gi) ?? [];
   const tag =
     parts.length === 0 ? undefined : new RegExp(`[\\s(]*${parts.join("[\\s._#-]*")}[\\s)]*`, "i");
+  // "Cinder School rooftop three": the machine's number was said in words, which the reader knows
+  const inWords = tag !== undefined && !tag.test(found.head);
+  if (inWords && found.said !== undefined && found.head.startsWith(found.said)) return found.said;
   const before = tag === undefined ? found.head : (found.head.split(tag)[0] ?? "");
   const site = before
     .replace(/^(?:at|for|the)\s+/i, "")

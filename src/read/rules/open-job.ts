@@ -35,6 +35,11 @@ function assignedIn(text: string): { readonly name: string; readonly from: numbe
   return name === undefined || tail.split(" ").length > 8 ? undefined : { name, from: at };
 }
 
+/** "… Hall condensing unit six": what kind of unit it is goes with it, not with the site. */
+const kindOfUnit = /\s+(condensing|outdoor|indoor|packaged|package|make-?up air|air handling)$/i;
+
+const placeOf = (site: string): { readonly site?: string } => (site === "" ? {} : { site });
+
 /** "New job: <site> <tag>, <complaint>. <person>" */
 export const openJob: Rule = {
   name: "new job: <site> <unit>, <complaint>. <person>",
@@ -52,6 +57,7 @@ export const openJob: Rule = {
       .slice(head, tag?.from ?? cut)
       .replace(/[\s,.]+$/, "")
       .trim();
+    const named = /^unit \d/.test(tag?.name ?? "") ? kindOfUnit.exec(site) : null;
     const complaint = text
       .slice(Math.min(cut + 1, end), end)
       .replace(/[\s.]+$/, "")
@@ -60,8 +66,8 @@ export const openJob: Rule = {
     const last = text.trimEnd().length;
     note.statements.push({
       kind: "open_job",
-      ...(site === "" ? {} : { site }),
-      ...(tag === undefined ? {} : { equipment: tag.name }),
+      ...placeOf(named === null ? site : site.slice(0, named.index)),
+      ...(tag === undefined ? {} : { equipment: `${named?.[1] ?? ""} ${tag.name}`.trim() }),
       ...(complaint === "" ? {} : { complaint }),
       ...(assigned === undefined ? {} : { assigned: assigned.name }),
       said: text.slice(0, last),
