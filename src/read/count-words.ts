@@ -1,6 +1,7 @@
 import { isStrongBreak } from "./breaks.ts";
 import type { Draft } from "./draft.ts";
 import { type Item, itemKind } from "./item.ts";
+import { partsCounted } from "./parts-counted.ts";
 import { role } from "./word.ts";
 
 export const counts: Readonly<Record<string, number>> = {
@@ -155,6 +156,7 @@ export function countOf(
     if (item === undefined || isStrongBreak(item)) break;
     if (item.text === "," && item.kind === itemKind.sign && !countEnds(items, i + 1)) break;
     const count = countWord(items, i, plain);
+    if (count > 0 && partsCounted(draft, plain.slice(item.to, items[i + 4]?.to))) return 1;
     // "cooler 38F freezer -8F both satisfied": how both are that were measured
     if (count > 0 && isState(items, i) && (bounds[0] > 0 || isSteady(items[i + 1]))) return 1;
     if (count > 0) {

@@ -2,6 +2,7 @@ import { isStrongBreak } from "./breaks.ts";
 import type { Draft } from "./draft.ts";
 import { type Item, itemKind } from "./item.ts";
 import { onlyDrops } from "./only-drops.ts";
+import { whenItTrips } from "./when-it-trips.ts";
 
 /** "superheat's a little high at 19", "high superheat at 35": how much it is, no side of the machine. */
 function onlyHigh(item: Item, index: number, items: readonly Item[]): boolean {
@@ -100,6 +101,7 @@ export function noLabel(draft: Draft, index: number, items: readonly Item[]): bo
     onlyHigh(item, index, items) ||
     wentIn(draft, index, items) ||
     drewThen(draft, index, items) ||
+    whenItTrips(draft, index, items) ||
     onePull(index, items) ||
     called(index, items) ||
     otherBox(index, items) ||

@@ -1,5 +1,6 @@
 import type { Building } from "./items.ts";
 import { numberAt } from "./numbers.ts";
+import { phraseAt } from "./phrase.ts";
 import { type Token, tokenKind } from "./token.ts";
 import { plainUnitAt } from "./units.ts";
 import { type Noun, role } from "./word.ts";
@@ -38,6 +39,14 @@ function heardOrdinal(build: Building, i: number): Ordinal | undefined {
   return { text: String(value), end: i + 1 };
 }
 
+/** "comp a suct 121": behind an article no gauge stands so, with its figure. */
+function labelled(build: Building, i: number): boolean {
+  const phrase = phraseAt(build.tokens, i);
+  const label = phrase?.word.label;
+  if (phrase === undefined || (label?.place ?? label?.quantity) === undefined) return false;
+  return build.tokens[phrase.end]?.kind === tokenKind.number;
+}
+
 /** A letter as a name: "phase A", "comp B"; never an article before a noun. */
 function letterOrdinal(build: Building, i: number): Ordinal | undefined {
   const token = build.tokens[i];
@@ -46,8 +55,8 @@ function letterOrdinal(build: Building, i: number): Ordinal | undefined {
   const capital = build.typed.charAt(token.from).toUpperCase();
   const isCapital = build.typed.charAt(token.from) === capital;
   const next = build.tokens[i + 1];
-  if (!isCapital && token.text === "a" && next?.kind === tokenKind.word && next.word?.roles === 0)
-    return undefined;
+  const word = next?.kind === tokenKind.word && next.word?.roles === 0;
+  if (!isCapital && token.text === "a" && word && !labelled(build, i + 1)) return undefined;
   return { text: capital, end: i + 1 };
 }
 

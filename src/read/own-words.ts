@@ -1,5 +1,6 @@
 import type { Context } from "./context.ts";
 import type { Draft } from "./draft.ts";
+import { flowOf } from "./flow-of.ts";
 import type { Item } from "./item.ts";
 import { unitCalled } from "./kinds.ts";
 import { byUnit, resistanceOf, type Setting } from "./settle.ts";
@@ -62,14 +63,6 @@ function overRange(draft: Draft, setting: Setting): void {
   }
 }
 
-/** Is the air of a unit spoken of? */
-function ofAir(items: readonly Item[]): boolean {
-  const water = items.some(({ text }) =>
-    /^(?:water|wtr|chw|hw|loop|pump|brine|glycol)$/.test(text),
-  );
-  return !water && items.some(({ label }) => /^(?:return|supply)_air$/.test(label?.place ?? ""));
-}
-
 /** By its own unit or its own words. */
 export function own(
   draft: Draft,
@@ -78,14 +71,7 @@ export function own(
   context: Context,
 ): void {
   const kind = items[draft.index + 1];
-  // "chilled water in 12.2 out 7.1, 46 m3/h"
-  const wet = items.some(({ label }) =>
-    /^(?:water|condenser|evaporator)_/.test(label?.place ?? ""),
-  );
-  if (draft.unit?.figure === "m3/h" && wet) draft.named ??= "water_flow";
-  // "air on 24.5 off 13, flow 1850 m3/h"
-  if (draft.unit?.figure === "m3/h" && !wet && draft.named === "water_flow" && ofAir(items))
-    draft.named = "airflow";
+  flowOf(draft, items);
   // "2 liq line caps, 12 lb 410a": so much gas, no pressure of the line
   const gas = items[draft.index + 1]?.owner === "<letters and digits>";
   if (draft.unit?.figure === "lb" && gas) {

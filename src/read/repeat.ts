@@ -1,6 +1,7 @@
 import type { Reading } from "../model.ts";
 import { eitherMark } from "./circuit-mark.ts";
 import type { Draft } from "./draft.ts";
+import { exceptSaid } from "./except-said.ts";
 import { alive } from "./inherit.ts";
 import { itemKind } from "./item.ts";
 import { unitCalled } from "./kinds.ts";
@@ -30,6 +31,9 @@ function copyDraft(draft: Draft, from: Draft): void {
   draft.grounded = draft.grounded || from.grounded || from.points?.[0]?.[1] === "ground";
 }
 
+/** What has one reading of its own, so that "fan 2 same" is of the last alone. */
+const part = /^(?:[a-z]+ )*(?:fan|pump|heater|motor|valve|sensor|zone|room|box|case|coil|filter)\b/;
+
 /** "compressor two's the same": all that the last message read of the other one, in its order. */
 function copyOthers(note: Note, draft: Draft, drafts: Draft[]): boolean {
   const { readings, latest } = note.context;
@@ -37,7 +41,7 @@ function copyOthers(note: Note, draft: Draft, drafts: Draft[]): boolean {
   if (last.length < 2 || draft.subject === undefined || draft.points !== undefined) return false;
   if (draft.place !== undefined) return false;
   const whose = last[0]?.subject;
-  if (whose === undefined || whose === draft.subject) return false;
+  if (whose === undefined ? part.test(draft.subject) : whose === draft.subject) return false;
   if (!last.every((reading) => reading.subject === whose && reading.rating === undefined))
     return false;
   const plain = { ...draft };
@@ -194,45 +198,21 @@ function furtherSubjects(note: Note, draft: Draft, last: Reading, drafts: Draft[
   }
 }
 
-/** "same on circuit 2 but head 340": what is said of a place anew is not the same there. */
-function exceptSaid(drafts: readonly Draft[]): void {
-  for (const draft of drafts) {
-    if (draft.gone || !draft.same) continue;
-    const points = draft.points?.[0]?.join();
-    // "comp 4 same story, 0 amps": what was the same is told behind it
-    const told = drafts.find(
-      (one) =>
-        !one.same &&
-        !one.gone &&
-        one.index > draft.index &&
-        one.sentence === draft.sentence &&
-        one.value === draft.value &&
-        one.unit?.figure === draft.unit?.figure &&
-        one.points === undefined,
-    );
-    if (told !== undefined) {
-      told.subject ??= draft.subject;
-      draft.gone = true;
-    }
-    if (draft.place === undefined && points === undefined) continue;
-    const anew = drafts.some(
-      (one) =>
-        !one.same &&
-        !one.gone &&
-        one.rating === undefined &&
-        one.place === draft.place &&
-        one.points?.[0]?.join() === points,
-    );
-    if (anew) draft.gone = true;
-  }
-}
-
 const clock = "at <hour>:<minute>";
 
 /** "350 psi at 10:20, same at 11:05": the same gauge at another time. */
 function timed(note: Note, draft: Draft): boolean {
   const [before, next] = [note.items[draft.index - 1], note.items[draft.index + 1]];
   return next?.owner === clock || before?.owner === clock;
+}
+
+/** "comp 2 head 340 suct same" behind comp 1's: the same suction, not the head's figure. */
+function gaugeBefore(note: Note, draft: Draft, left: Draft | undefined): Reading | undefined {
+  const { place } = draft;
+  if (!/^(?:suction|discharge|liquid)$/.test(place ?? "") || left?.place === place)
+    return undefined;
+  if (left?.place === undefined || left.quantity !== undefined) return undefined;
+  return note.context.readings.findLast(({ at, rating }) => at === place && rating === undefined);
 }
 
 /** "lead 3 same", "fan 2 ditto": the value said last, here or in the message before. */
@@ -275,6 +255,7 @@ export function repeat(note: Note, drafts: Draft[]): void {
         if (draft.subject !== undefined) furtherSubjects(note, draft, last, drafts);
       }
     }
+    const there = gaugeBefore(note, draft, left);
     const labelled =
       own &&
       (draft.points !== undefined ||
@@ -286,6 +267,7 @@ export function repeat(note: Note, drafts: Draft[]): void {
       draft.points ??= left.points;
       copyDraft(draft, left);
     } else if (!labelled) draft.gone = true;
+    else if (there !== undefined) copyReading(draft, there);
     else if (left !== undefined) copyDraft(draft, left);
     else if (last === undefined) draft.gone = true;
     else if (!copyOthers(note, draft, drafts)) copyReading(draft, last);

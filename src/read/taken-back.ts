@@ -16,6 +16,14 @@ function takesBack(item: Item | undefined, left: Draft, right: Draft): boolean {
   return (item.roles & role.correct) !== 0 && !/^(?:not|that|rather)$/.test(item.text);
 }
 
+/** "110 suct? no thats 101", "110 suct. sorry 101": one sentence ends, and the next takes it back. */
+function doubts(items: readonly Item[], from: number): boolean {
+  const [mark, word] = [items[from - 1], items[from]];
+  if (mark?.text === "?") return true;
+  // "26 at R. no 24 at W": a lack of its own
+  return /^[.!…]$/.test(mark?.text ?? "") && word?.text !== "no";
+}
+
 /**
  * "22 amps on L3, no wait, that's 24": between the two stands only what was said of the first, then
  * the words that take it back, and nothing of the second's own.
@@ -26,12 +34,13 @@ export function takenBack(items: readonly Item[], left: Draft, right: Draft): bo
   while (from - 1 > left.index) {
     const item = items[from - 1];
     if (item === undefined || isStrongBreak(item) || item.owner !== undefined) break;
-    const joint = (item.roles & joints) !== 0 || /^(?:that|no|[,-])$/.test(item.text);
+    const joint = (item.roles & joints) !== 0 || /^(?:that|thats|that's|no|[,-])$/.test(item.text);
     if (!joint || item.label !== undefined) break;
     told = told || takesBack(item, left, right);
     from--;
   }
   if (!told || from === left.index + 1) return false;
+  while (from - 1 > left.index && doubts(items, from)) from--;
   return items
     .slice(left.index + 1, from)
     .every((item) => !isStrongBreak(item) && item.kind !== itemKind.over);

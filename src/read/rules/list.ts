@@ -35,6 +35,7 @@ import { numberedRooms } from "./numbered-rooms.ts";
 import { observations } from "./observation.ts";
 import { openJob } from "./open-job.ts";
 import { pacedTimes } from "./paced-times.ts";
+import { panelNames } from "./panel-name.ts";
 import { partRule } from "./part.ts";
 import { phones } from "./phone-number.ts";
 import { pipePairs } from "./pipe-pair.ts";
@@ -51,6 +52,7 @@ import { serials } from "./serial-or-part.ts";
 import { skipsDeadTest } from "./skip-dead-test.ts";
 import { statusRule } from "./status.ts";
 import { stock } from "./stock.ts";
+import { storeys } from "./storey.ts";
 import { streetAddresses } from "./street-address.ts";
 import { subjectRows } from "./subject-row.ts";
 import { sums } from "./sum.ts";
@@ -98,6 +100,8 @@ export const asides: readonly Rule[] = [
   numberAsName,
   numberedParts,
   numberedPlaces,
+  panelNames,
+  storeys,
   symptomRooms,
   roomsOut,
   knownRooms,

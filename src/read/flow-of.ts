@@ -1,0 +1,56 @@
+import { isStrongBreak } from "./breaks.ts";
+import type { Draft } from "./draft.ts";
+import type { Item } from "./item.ts";
+
+const water =
+  /^(?:water|waters|wtr|chw|chws|chwr|hw|hhw|loop|pump|pumps|brine|glycol|chiller|chlr|tower|boiler|strainer|hx|barrel|circulator)$/;
+const air =
+  /^(?:air|airflow|duct|fan|fans|blower|grille|hood|vav|exhaust|diffuser|register|esp|tesp|ahu|filter)$/;
+
+/** Flows in m3/h and L/s that a pump moves, where air is spoken of too; common practice, no source. */
+const most: Readonly<Record<string, number>> = { "m3/h": 60, "L/s": 15 };
+/** L/s at most that is water with nothing said: no duct has so little air; common practice, no source. */
+const trickle = 5;
+
+interface Spoken {
+  readonly water: boolean;
+  readonly air: boolean;
+}
+
+function spokenIn(items: readonly Item[]): Spoken {
+  const places = items.map(({ label }) => label?.place ?? "");
+  return {
+    water:
+      items.some(({ text }) => water.test(text)) ||
+      places.some((place) => /^(?:water|condenser|evaporator)_/.test(place)),
+    air:
+      items.some(({ text }) => air.test(text)) ||
+      places.some((place) => /^(?:return|supply)_air$/.test(place)),
+  };
+}
+
+/** The value's own clause: up to a comma, a full stop or another line on each side. */
+function clauseOf(items: readonly Item[], index: number): readonly Item[] {
+  const ends = (item: Item): boolean => item.text === "," || isStrongBreak(item);
+  const from = items.slice(0, index).findLastIndex(ends) + 1;
+  const to = items.findIndex((item, at) => at > index && ends(item));
+  return items.slice(from, to < 0 ? items.length : to);
+}
+
+function isWater(draft: Draft, items: readonly Item[]): boolean | undefined {
+  const own = spokenIn(clauseOf(items, draft.index));
+  if (own.water !== own.air) return own.water;
+  const all = spokenIn(items);
+  const small = draft.value <= (most[draft.unit?.figure ?? ""] ?? 0);
+  if (all.water && all.air) return small;
+  if (all.water || all.air) return all.water;
+  return draft.unit?.figure === "L/s" && draft.value < trickle ? true : undefined;
+}
+
+/** "pump 1,9 bar, 6,0 m³/h", "1,7 l/s": units that air and water share are told apart by what is spoken of. */
+export function flowOf(draft: Draft, items: readonly Item[]): void {
+  const figure = draft.unit?.figure ?? "";
+  if (most[figure] === undefined || draft.named === "airflow") return;
+  const wet = isWater(draft, items);
+  if (wet !== undefined) draft.named = wet ? "water_flow" : "airflow";
+}

@@ -1,0 +1,25 @@
+import type { Draft } from "./draft.ts";
+import type { Item } from "./item.ts";
+
+const goesOut = /^(?:cuts?|kicks?|trips?|opens?)\b/;
+const who = /^(?:it|she|he|the|unit|comp|compressor|switch|hps|lps|hpc|lpc|breaker)$/;
+
+/** "612 when it cuts out": what was read at that moment. */
+function atThatMoment(items: readonly Item[], from: number, index: number): boolean {
+  let at = index - 1;
+  while (at > from && who.test(items[at]?.text ?? "")) at--;
+  const led = at < index - 1;
+  const text = items[at]?.text ?? "";
+  return (
+    /^(?:when|then|once|as|till?|until|before)$/.test(text) || (led && /^(?:and|n|&)$/.test(text))
+  );
+}
+
+/** A word of cutting out that tells when it was read, so that nothing was set to the figure. */
+export function whenItTrips(draft: Draft, index: number, items: readonly Item[]): boolean {
+  const item = items[index];
+  if (item?.label?.rating !== "setpoint" || !goesOut.test(item.text)) return false;
+  // "breaker trips at start, inrush 121 A"
+  if (index < draft.index) return items[index + 1]?.label?.state === "start";
+  return atThatMoment(items, draft.index, index);
+}
