@@ -1,14 +1,18 @@
 import type { Message } from "../model.ts";
-import { jobsFiling } from "../record/entries-table.ts";
-import { findMessage } from "../record/inbox.ts";
+import { type Draft, jobsFiling } from "../record/entries-table.ts";
+import { findMessage, type InboxRow } from "../record/inbox.ts";
 import { openingFrom, opensJob } from "../record/opening.ts";
 import type { Store } from "../record/store.ts";
 import { type Plan, planNote } from "./file-note.ts";
 import { draftFor, noteFacts, nothingRead } from "./filing.ts";
 import type { Memory } from "./memory.ts";
 import { readNote } from "./read-note.ts";
-import { jobAt } from "./rest.ts";
+import { placeDraft } from "./release.ts";
+import { entriesAt, jobAt } from "./rest.ts";
 import { worldOf } from "./world.ts";
+
+/** In the place of the question whose readings they are. */
+const notFiled = "Taken back before it was filed.";
 
 const tooEarly: Plan = { understood: nothingRead, opened: false, drafts: [], early: true };
 
@@ -18,8 +22,11 @@ export function planDelete(
   known: { readonly store: Store; readonly original: string },
 ): Plan {
   const { store, original } = known;
-  if (findMessage(store, message.platform, original) === undefined) return tooEarly;
+  const first = findMessage(store, message.platform, original);
+  if (first === undefined) return tooEarly;
   const jobs = jobsFiling(store, original);
+  // nobody is asked any more whose it is
+  const waited = jobs.length === 0 && first.state === "waiting" ? { says: notFiled } : {};
   const drafts = jobs.map((job) => draftFor(message, job, { kind: "delete", message: original }));
   const [job] = jobs;
   return {
@@ -27,6 +34,7 @@ export function planDelete(
     opened: false,
     drafts,
     ...(job === undefined ? {} : { job }),
+    ...waited,
   };
 }
 
@@ -40,14 +48,10 @@ export function planEdit(
   const first = findMessage(store, message.platform, original);
   if (first === undefined) return tooEarly;
   const [job] = jobsFiling(store, original);
-  if (job === undefined) {
-    // it was filed nowhere: now it may be; else it waits with its original
-    const plan = planNote(memory, { ...message, at: first.message.at });
-    return plan.problem !== undefined && first.state === "waiting" ? tooEarly : plan;
-  }
+  if (job === undefined) return planFirstFiling(memory, message, first);
   const read = { ...message, at: first.message.at };
   const understood = readNote(memory, read, job);
-  const opened = jobAt(memory, job)?.opened_by === original;
+  const opened = opensIt(memory, job, original);
   const said = understood.statements.find((statement) => statement.kind === "open_job");
   const opens =
     opened && (said !== undefined || opensJob(message.text))
@@ -60,4 +64,39 @@ export function planEdit(
     ...(opens === undefined ? {} : { opens }),
   });
   return { understood, job, opened: false, drafts: [draftFor(message, job, facts)] };
+}
+
+/**
+ * An edit of what was filed nowhere: now it may be, in its original's place, so that the next edit or a
+ * deletion finds it there. Else it waits with its original, whose question is put for the new words.
+ */
+function planFirstFiling(
+  memory: Memory,
+  message: Message,
+  { message: first, state }: InboxRow,
+): Plan {
+  const plan = planNote(memory, { ...message, at: first.at });
+  if (plan.problem !== undefined) return plan;
+  if (plan.drafts.length === 0 && state === "waiting") return { ...plan, says: notFiled };
+  const edits = first.id;
+  const drafts = plan.drafts.map((draft): Draft => {
+    const { facts } = draft;
+    return facts.kind === "note" ? { ...draft, at: message.at, facts: { ...facts, edits } } : draft;
+  });
+  const places = drafts.flatMap(({ job, facts }) =>
+    facts.kind === "note" ? [placeDraft(memory, first, job)] : [],
+  );
+  return { ...plan, drafts: [...drafts, ...places] };
+}
+
+/** Whether a message, or an edit of it, opened a job. */
+function opensIt(memory: Memory, job: number, original: string): boolean {
+  const opener = jobAt(memory, job)?.opened_by;
+  return (
+    opener === original ||
+    entriesAt(memory, job).some(
+      ({ message, facts }) =>
+        message === opener && facts.kind === "note" && facts.edits === original,
+    )
+  );
 }

@@ -1,9 +1,9 @@
 import type { Message } from "../model.ts";
-import type { Draft } from "../record/entries-table.ts";
-import { type InboxRow, messagesIn } from "../record/inbox.ts";
+import { type Draft, jobsFiling } from "../record/entries-table.ts";
+import { findMessage, type InboxRow, messagesIn } from "../record/inbox.ts";
 import { findOut } from "../record/outbox.ts";
 import type { Store } from "../record/store.ts";
-import { draftFor, noteFacts } from "./filing.ts";
+import { draftFor, noteFacts, nothingRead } from "./filing.ts";
 import { locateWords } from "./locate.ts";
 import type { Memory } from "./memory.ts";
 import { readNote } from "./read-note.ts";
@@ -26,16 +26,26 @@ export function releasedBy(
   const { store, memory } = known;
   const words = message.text.trim().split(/\s+/);
   if (words.length > mostWords || message.text.trim() === "") return undefined;
-  const rows = messagesIn(store, "waiting").filter(
+  const waiting = messagesIn(store, "waiting").filter(
     (row) =>
       row.message.person === message.person &&
       row.message.channel === message.channel &&
       row.message.thread === message.thread &&
+      row.message.deletes === undefined &&
       Date.parse(row.message.at) <= Date.parse(message.at),
   );
+  // an edit whose message has not come waits for that
+  const rows = waiting.filter((row) => row.message.edits === undefined || editedBy(store, row));
   if (rows.length === 0) return undefined;
   const job = jobSaid(memory, message) ?? jobOffered(store, message, rows);
   return job === undefined ? undefined : { job, rows };
+}
+
+/** The message that an edit rewrites, where it has come and was filed nowhere. */
+function editedBy(store: Store, { message }: InboxRow): Message | undefined {
+  const { platform, edits } = message;
+  const first = edits === undefined ? undefined : findMessage(store, platform, edits)?.message;
+  return first !== undefined && jobsFiling(store, first.id).length === 0 ? first : undefined;
 }
 
 const yes = /^\s*(?:yes|yep|yeah|yup|ya|y|correct|right|that one|it is)\s*[.!]?\s*$/i;
@@ -56,8 +66,37 @@ function jobSaid(memory: Memory, message: Message): number | undefined {
   return named?.kind === "job" ? named.job : undefined;
 }
 
-/** The entries of what waited, each read in the job's context and at its own time. */
-export function releaseDraft(memory: Memory, row: InboxRow, job: number): Draft {
-  const understood = readNote(memory, row.message, job);
-  return draftFor(row.message, job, noteFacts(memory, row.message, { understood, job }));
+/** What its author made of it last: of a message and its edits, the newest edit alone says something. */
+export function isNewest({ message }: InboxRow, rows: readonly InboxRow[]): boolean {
+  const root = message.edits ?? message.id;
+  return rows.findLast(({ message: { id, edits } }) => (edits ?? id) === root)?.message === message;
+}
+
+/**
+ * The entries of what waited, each read in the job's context and at its own time. A message that was
+ * rewritten meanwhile keeps its place and its files; its newest words stand for it.
+ */
+export function releaseDrafts(
+  memory: Memory,
+  row: InboxRow,
+  { job, rows }: Release,
+): readonly Draft[] {
+  const { message } = row;
+  const { edits } = message;
+  if (edits === undefined && isNewest(row, rows)) {
+    const understood = readNote(memory, message, job);
+    return [draftFor(message, job, noteFacts(memory, message, { understood, job }))];
+  }
+  if (edits === undefined) return [placeDraft(memory, message, job)];
+  if (!isNewest(row, rows)) return [];
+  const first = editedBy(memory.store, row);
+  const understood = readNote(memory, { ...message, at: first?.at ?? message.at }, job);
+  const draft = draftFor(message, job, noteFacts(memory, message, { understood, job, edits }));
+  // its message was talk, and waits no more
+  return first === undefined ? [draft] : [placeDraft(memory, first, job), draft];
+}
+
+/** The entry of a message whose edit was filed before it: its time and its files, and no word of it. */
+export function placeDraft(memory: Memory, message: Message, job: number): Draft {
+  return draftFor(message, job, noteFacts(memory, message, { understood: nothingRead, job }));
 }

@@ -32,7 +32,7 @@ import { mendingRows } from "./mend.ts";
 import { planMove } from "./move.ts";
 import { putAway } from "./put-away.ts";
 import { readNote } from "./read-note.ts";
-import { releaseDraft, releasedBy } from "./release.ts";
+import { isNewest, type Release, releaseDrafts, releasedBy } from "./release.ts";
 import { concerned, revise } from "./replan.ts";
 import { replyInput } from "./reply-input.ts";
 import { jobAt } from "./rest.ts";
@@ -58,12 +58,7 @@ export function workOne(bot: Bot, message: Message, nowMs?: number): WorkResult 
   const was = jobOf(bot, plan);
   const before = was === undefined ? undefined : lastJudgement(memory, was);
   append(bot, plan.drafts);
-  for (const row of plan.released ?? []) {
-    if (plan.job === undefined) continue;
-    append(bot, [releaseDraft(memory, row, plan.job)]);
-    markMessage(store, row.message, { state: "done", job: plan.job });
-    wakeChanges(store, row.message);
-  }
+  if (plan.job !== undefined) release(bot, { job: plan.job, rows: plan.released ?? [] });
   if (plan.moved !== undefined) {
     markMessage(store, plan.moved.message, {
       state: "done",
@@ -98,6 +93,15 @@ const jobOf = (bot: Bot, plan: Plan): Job | undefined =>
 
 function append(bot: Bot, drafts: readonly Draft[]): void {
   for (const draft of drafts) learn(bot.memory, [appendEntry(bot.store, draft, bot.salt())]);
+}
+
+function release(bot: Bot, released: Release): void {
+  for (const row of released.rows) {
+    append(bot, releaseDrafts(bot.memory, row, released));
+    markMessage(bot.store, row.message, { state: "done", job: released.job });
+  }
+  // what changes them and was not said yet when the answer came
+  for (const { message } of released.rows) wakeChanges(bot.store, message);
 }
 
 function mark(bot: Bot, message: Message, plan: Plan): void {
@@ -173,7 +177,10 @@ function planFor(bot: Bot, message: Message): Plan {
     unread: [],
     unread_spans: [],
     // what was unclear in it is asked now that its job is known
-    ask: rows.flatMap((row) => readNote(memory, row.message, job).ask).slice(0, 1),
+    ask: rows
+      .filter((row) => isNewest(row, rows))
+      .flatMap((row) => readNote(memory, row.message, job).ask)
+      .slice(0, 1),
   };
   return { understood, job, opened: false, drafts: [], released: rows };
 }

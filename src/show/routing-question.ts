@@ -13,7 +13,13 @@ export function routingQuestion(input: ReplyInput): string {
   if (!waiting) return input.addressed ? unreadSentence(input) : "";
   const what =
     readings.length > 0 ? clipped(figures(readings), 14) : clipped(input.message.text, 8);
-  return `${what}: ${offer(input)}`;
+  return `${what.trim() === "" ? filesOf(input) : what}: ${offer(input)}`;
+}
+
+/** What came without a word. */
+function filesOf({ message: { files } }: ReplyInput): string {
+  const kind = files.every(({ type }) => type.startsWith("image/")) ? "photo" : "file";
+  return files.length === 1 ? `Your ${kind}` : `Your ${files.length} ${kind}s`;
 }
 
 function offer(input: ReplyInput): string {
