@@ -1,6 +1,6 @@
 import type { Bot } from "./bot/desk.ts";
 import { dueClocks, startOf, wasMissed } from "./bot/due-clocks.ts";
-import { learn, relearn, remember } from "./bot/memory.ts";
+import { learn, relearn } from "./bot/memory.ts";
 import { type WorkResult, workOne } from "./bot/work-one.ts";
 import type { Clock, Message } from "./model.ts";
 import { appendEntry } from "./record/entries-table.ts";
@@ -13,16 +13,13 @@ import {
   nextMessage,
 } from "./record/inbox.ts";
 import { putOut } from "./record/outbox.ts";
-import { type Store, storeProblem, transact } from "./record/store.ts";
+import { storeProblem, transact } from "./record/store.ts";
 import { storable } from "./record/well-formed.ts";
 import { fileKey, putFile } from "./record/words-table.ts";
 
 export type { Bot } from "./bot/desk.ts";
+export { openBot } from "./bot/open-bot.ts";
 export type { WorkResult } from "./bot/work-one.ts";
-
-export function openBot(store: Store, salt: () => string): Bot {
-  return { store, salt, memory: remember(store) };
-}
 
 export interface Arrival {
   readonly message: Message;

@@ -98,6 +98,23 @@ test("src never imports an adapter, and chat platforms never each other", () => 
   expect(breaches).toEqual([]);
 });
 
+test("a command loads the reader, the judge and what makes files only when it needs them", () => {
+  const loaded = new Set<string>();
+  const visit = (file: string): void => {
+    if (loaded.has(file)) return;
+    loaded.add(file);
+    for (const { to, typeOnly } of importsOf(file)) if (!typeOnly && texts.has(to)) visit(to);
+  };
+  visit("adapters/command-line/export.ts");
+  visit("adapters/command-line/import.ts");
+  expect(loaded).toContain("src/bot/open-bot.ts");
+  expect([...loaded].filter((file) => /^src\/(?:read|judge)\/|\/pdf\.ts$|xlsx/.test(file))).toEqual(
+    [],
+  );
+  visit("adapters/command-line/commands.ts");
+  expect([...loaded].filter((file) => /^src\/read\/|\/pdf\.ts$|xlsx/.test(file))).toEqual([]);
+});
+
 test("no file imports itself by a detour", () => {
   const edges = new Map<string, readonly string[]>();
   for (const file of texts.keys()) {

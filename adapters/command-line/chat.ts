@@ -1,8 +1,4 @@
-import { plainLog } from "../serve/log.ts";
-import { serve } from "../serve.ts";
-import { terminal } from "../terminal/main.ts";
 import type { Command } from "./command.ts";
-import { playDemo } from "./demo.ts";
 import { withBot } from "./open-db.ts";
 
 const defaultStore = "readback.db";
@@ -21,8 +17,12 @@ export const chatCommand: Command = {
   words: [0, 0],
   run: async (given, io) => {
     if (given.options.demo === true) {
+      const { playDemo } = await import("./demo.ts");
       return playDemo(io, process.stdout.isTTY === true ? { pause: readingTime } : {});
     }
+    const { plainLog } = await import("../serve/log.ts");
+    const { serve } = await import("../serve.ts");
+    const { terminal } = await import("../terminal/main.ts");
     const options = { ...given.options, db: given.options.db ?? defaultStore };
     return withBot({ ...given, options }, io, {
       readonly: false,

@@ -23,8 +23,8 @@ import {
   sites,
   zone,
 } from "./demo-script.ts";
-import { writeFiles } from "./export.ts";
 import { salt } from "./open-db.ts";
+import { writeFiles } from "./write-files.ts";
 
 export interface DemoOptions {
   /** folder for the store and the files; a fresh one of the system's where it is not told */

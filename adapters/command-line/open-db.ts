@@ -1,5 +1,6 @@
 import { randomBytes } from "node:crypto";
-import { type Bot, openBot } from "../../src/bot.ts";
+import type { Bot } from "../../src/bot/desk.ts";
+import { openBot } from "../../src/bot/open-bot.ts";
 import { closeStore, openStore } from "../../src/record/store.ts";
 import { type Exit, type Given, type Io, textOption } from "./command.ts";
 

@@ -5,7 +5,6 @@ import { relaxSync } from "../../src/record/store.ts";
 import type { Config } from "../serve/config.ts";
 import { makeLog } from "../serve/log.ts";
 import { knownSecrets } from "../serve/secret.ts";
-import { serve } from "../serve.ts";
 import { type Command, type Exit, type Io, textOption } from "./command.ts";
 import { withBot } from "./open-db.ts";
 
@@ -70,6 +69,7 @@ async function run(bot: Bot, config: Config, io: Io): Promise<Exit> {
     writeSetting(bot.store, "board_platform", board.name);
   }
   relearn(bot.memory, bot.store);
+  const { serve } = await import("../serve.ts");
   const log = makeLog(io.complain, knownSecrets, Date.now);
   // a platform that brings again what a power cut took allows the faster way of writing
   if (config.platforms.every(({ name }) => name !== "terminal")) relaxSync(bot.store);

@@ -2,6 +2,8 @@
 const formulaStart = /^[\s\p{Cc}\p{Cf}]*[=+\-@\uff1d\uff0b\uff0d\uff20]/u;
 /** A control letter in front is dropped by some programs before they look for a formula. */
 const controlStart = /^\p{Cc}/u;
+/** Most cells: without a digit nothing turns into a number or a date. */
+const plainWords = /^[a-z]\D*$/i;
 const numberLike = /^\s*[+-]?(\d[\d,]*)?\.?\d+(e[+-]?\d+)?%?\s*$/i;
 const dateLike = /^\s*(\d{1,4})[-/.](\d{1,4})([-/.](\d{1,4}))?\s*$/;
 const timeLike = /^\s*\d{1,2}:\d{2}(:\d{2})?(\s*[ap]m)?\s*$/i;
@@ -14,6 +16,7 @@ const monthLike =
  * All other text stays as it is.
  */
 export function guardedText(text: string): string {
+  if (plainWords.test(text)) return text;
   return wouldRun(text) || wouldChange(text) ? `'${text}` : text;
 }
 

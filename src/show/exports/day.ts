@@ -2,7 +2,6 @@ import type { FileOut, Sheet } from "../../model.ts";
 import { csvBytes } from "./csv.ts";
 import { sheetMakers } from "./list.ts";
 import { type DayRecord, touchedOnDay } from "./sheet-source.ts";
-import { xlsxBytes } from "./xlsx.ts";
 
 const spare = new Set(sheetMakers.filter((maker) => maker.spare).map(({ name }) => name));
 
@@ -38,11 +37,8 @@ export function filePrefix({ about, day }: DayRecord): string {
   return about === undefined || about.revision === 1 ? file : `${file}-r${about.revision}`;
 }
 
-/** The files of a record one after the other: one CSV a sheet, and one workbook with all of them. */
-export async function* dayFiles(
-  record: DayRecord,
-  sheets: readonly Sheet[] = daySheets(record),
-): AsyncGenerator<FileOut> {
+/** One CSV a sheet, one after the other; none for those that are spared where they have no rows. */
+export function* csvFiles(record: DayRecord, sheets: readonly Sheet[]): Generator<FileOut> {
   const prefix = filePrefix(record);
   for (const sheet of sheets) {
     if (sheet.rows.length === 0 && spare.has(sheet.name)) continue;
@@ -52,9 +48,13 @@ export async function* dayFiles(
       bytes: csvBytes(sheet),
     };
   }
-  yield {
-    name: `${prefix}.xlsx`,
+}
+
+/** One workbook with all sheets. */
+export function workbookFile(record: DayRecord, bytes: Uint8Array): FileOut {
+  return {
+    name: `${filePrefix(record)}.xlsx`,
     type: "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet",
-    bytes: await xlsxBytes(sheets),
+    bytes,
   };
 }

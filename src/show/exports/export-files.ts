@@ -1,22 +1,38 @@
-import type { FileOut } from "../../model.ts";
+import type { FileOut, Sheet } from "../../model.ts";
 import { joined } from "../joined.ts";
 import { reportBytes } from "../report/pdf.ts";
-import { dayFiles, daySheets, filePrefix } from "./day.ts";
+import { csvFiles, daySheets, filePrefix, workbookFile } from "./day.ts";
 import type { ExportRecord } from "./export-record.ts";
 import { type FilePrint, jsonPieces } from "./json.ts";
+import { xlsxBytes } from "./xlsx.ts";
+
+/** How a part of the files is made, where it is made elsewhere. */
+export interface Makers {
+  /** Sheets as a workbook; another thread may do it while the other files are made. */
+  readonly workbook?: (sheets: readonly Sheet[]) => Promise<Uint8Array>;
+}
 
 /**
- * Every file of an export, one after the other, so that no two of them are held at once; the JSON
+ * Every file of an export, one after the other, so that no two large ones are held at once; the JSON
  * comes last, with the fingerprints of the others.
  */
-export async function* exportFiles(record: ExportRecord): AsyncGenerator<FileOut> {
+export async function* exportFiles(
+  record: ExportRecord,
+  { workbook = xlsxBytes }: Makers = {},
+): AsyncGenerator<FileOut> {
   const prints: FilePrint[] = [];
   const noted = (file: FileOut): FileOut => {
     prints.push({ name: file.name, sha256: record.fingerprint(file.bytes) });
     return file;
   };
-  for await (const file of dayFiles(record, daySheets(record, record.sheets))) yield noted(file);
-  if (record.reports.length > 0) yield noted(await reportFile(record));
+  const sheets = daySheets(record, record.sheets);
+  const book = workbook(sheets);
+  // what went wrong is told where it is waited for
+  book.catch(() => {});
+  for (const file of csvFiles(record, sheets)) yield noted(file);
+  const reports = record.reports.length === 0 ? [] : [await reportFile(record)];
+  yield noted(workbookFile(record, await book));
+  for (const file of reports) yield noted(file);
   yield {
     name: `${filePrefix(record)}.json`,
     type: "application/json",

@@ -30,19 +30,18 @@ function cells(sheet: Sheet, row: readonly Cell[]): Row {
   return row.map((cell, index) => typed(cell, sheet.columns[index]?.kind ?? "text"));
 }
 
-function typed(cell: Cell, kind: Sheet["columns"][number]["kind"]): CellObject | null {
+/** What needs no format goes bare: the writer takes a text for text and a number for a number. */
+function typed(cell: Cell, kind: Sheet["columns"][number]["kind"]): Row[number] {
   if (cell === null || cell === "") return null;
-  if (typeof cell === "number") {
-    return Number.isFinite(cell) ? { value: Number(cell.toPrecision(9)), type: Number } : null;
-  }
+  if (typeof cell === "number") return Number.isFinite(cell) ? Number(cell.toPrecision(9)) : null;
   const moment = kind === "time" ? wallClock(cell) : undefined;
   if (moment !== undefined) {
     const format = cell.length === 10 ? "yyyy-mm-dd" : "yyyy-mm-dd hh:mm";
     return { value: moment, type: Date, format };
   }
-  const text = { value: writable(cell), type: String };
+  const text = writable(cell);
   // what a program would take for a number, a date or a formula when the cell is typed in again
-  return guardedText(cell) === cell ? text : { ...text, format: "@" };
+  return guardedText(cell) === cell ? text : { value: text, type: String, format: "@" };
 }
 
 /** A spreadsheet's date has no zone: the company's wall clock is written as it stands. */
