@@ -1,60 +1,88 @@
-import { spawnSync } from "node:child_process";
-import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
-import { draw, excludedMutations, keyOf } from "./draw.mjs";
-import { folders } from "./folders.mjs";
+import { fork } from "node:child_process";
+import { readdirSync, readFileSync, rmSync } from "node:fs";
+import { build } from "./build.mjs";
+import { draw } from "./draw.mjs";
+import { folderOf, folders } from "./folders.mjs";
 
 /**
- * Mutation testing by sample: `npm run mutate -- FOLDER [COUNT] [SEED]`. Draws mutants of src/FOLDER,
- * tries each with the tests that reach it, and prints the share that was killed with its 95 % interval
- * and every survivor. Minutes to an hour a folder.
+ * Mutation testing by sample: `npm run mutate -- FOLDER [COUNT] [SEED] [TESTS]`. Draws mutants of
+ * src/FOLDER, tries each with the tests that reach it, all in one process, and prints the share that
+ * was killed with its 95 % interval and every survivor. FOLDER may be a part of one ("record/import",
+ * "record/clocks.ts"); TESTS, commas between, stand in for the folder's own.
  */
-const [folder = "", count = "100", seed = "1"] = process.argv.slice(2);
-if (!(folder in folders)) {
-  console.error(`FOLDER is one of ${Object.keys(folders).join(", ")}.`);
+const [part = "", count = "100", seed = "1", only] = process.argv.slice(2);
+if (folderOf(part) === undefined) {
+  console.error(`FOLDER is one of ${Object.keys(folders).join(", ")}, or a part of one.`);
   process.exit(2);
 }
-const cache = "node_modules/.cache/mutation";
-mkdirSync(cache, { recursive: true });
-const { all, drawn } = await draw(folder, Number(count), Number(seed));
-const drawnFile = `${process.cwd()}/${cache}/${folder}-drawn.json`;
-writeFileSync(drawnFile, JSON.stringify(drawn.map((mutant) => keyOf(mutant))));
-const reportFile = `${cache}/${folder}-report.json`;
-const config = {
-  testRunner: "vitest",
-  vitest: { configFile: "tests/mutation/vitest.config.ts", related: false },
-  mutate: drawn.map(({ fileName, location: { start, end } }) => {
-    const from = `${start.line + 1}:${start.column}`;
-    return `${fileName}:${from}-${end.line + 1}:${end.column}`;
-  }),
-  mutator: { excludedMutations },
-  // what is evaluated once, when its file is loaded, is a table
-  ignoreStatic: true,
-  coverageAnalysis: "perTest",
-  checkers: ["drawn-only"],
-  plugins: ["@stryker-mutator/vitest-runner", `${process.cwd()}/tests/mutation/drawn-only.mjs`],
-  concurrency: 1,
-  // the compiler at hand has no interface that the tool could ask; it needs none
-  tsconfigFile: "none.json",
-  tempDirName: `${cache}/sandbox`,
-  reporters: ["json", "dots"],
-  jsonReporter: { fileName: reportFile },
-  dryRunTimeoutMinutes: 30,
-  timeoutMS: 60_000,
-};
-const configFile = `${cache}/${folder}.json`;
-writeFileSync(configFile, JSON.stringify(config, null, 2));
-const { status } = spawnSync("npx", ["stryker", "run", configFile], {
-  stdio: "inherit",
-  env: {
-    ...process.env,
-    READBACK_MUTANTS: drawnFile,
-    READBACK_MUTATION_TESTS: JSON.stringify(
-      folders[folder].tests.map((name) => `tests/${name}.test.ts`),
-    ),
-    READBACK_RUNS: "100",
-  },
-});
-if (status !== 0) process.exit(status ?? 1);
+const out = `node_modules/.cache/mutation-${process.pid}`;
+process.on("exit", () => rmSync(out, { recursive: true, force: true }));
+
+/** "judge-c*" is every test whose name begins so. */
+const all = readdirSync("tests").flatMap((file) => /^(.*)\.test\.ts$/.exec(file)?.[1] ?? []);
+const tests = (only === undefined ? folderOf(part).tests : only.split(",")).flatMap((name) =>
+  name.endsWith("*") ? all.filter((one) => one.startsWith(name.slice(0, -1))) : [name],
+);
+const mutants = await build({ part, tests, out });
+const drawn = draw(mutants, Number(count), Number(seed));
+
+/** ms; beyond it a mutant hangs */
+const patience = 60_000;
+
+/** A process that has gone once through all tests. */
+function start() {
+  const child = fork("tests/mutation/worker.mjs", [`${out}/tests.mjs`], {
+    stdio: ["ignore", "ignore", "inherit", "ipc"],
+    env: {
+      ...process.env,
+      READBACK_RUNS: process.env.READBACK_RUNS ?? "100",
+      READBACK_MUTANTS: "1",
+    },
+  });
+  return new Promise((resolve, reject) => {
+    child.once("exit", (code) => reject(new Error(`the tests ended with ${code}`)));
+    child.on("message", (message) => {
+      if (message.dropped !== undefined) child.dropped = [...(child.dropped ?? []), message];
+      if (message.ready !== undefined) resolve({ child, ...message });
+    });
+  });
+}
+
+/** What became of a mutant; "hung" where no answer came. */
+function ask(child, mutant) {
+  return new Promise((resolve) => {
+    const done = (answer) => {
+      clearTimeout(timer);
+      child.removeAllListeners("message");
+      child.removeAllListeners("exit");
+      resolve(answer);
+    };
+    const timer = setTimeout(() => done("hung"), patience);
+    child.removeAllListeners("exit");
+    child.once("exit", () => done("hung"));
+    child.on("message", done);
+    child.send({ mutant });
+  });
+}
+
+let { child, ready, ms, inTables } = await start();
+console.log(`${ready} tests, ${(ms / 1000).toFixed(0)} s once through`);
+for (const { dropped, why } of child.dropped ?? [])
+  console.log(`left out, ${dropped}: ${why.split("\n")[0]}`);
+const tables = new Set(inTables);
+const results = [];
+for (const mutant of drawn) {
+  const answer = await ask(child, mutant.id);
+  if (answer === "hung") {
+    child.kill("SIGKILL");
+    ({ child } = await start());
+  }
+  const killed = answer === "hung" || answer.killedBy !== undefined;
+  // what no test reaches but the loading of its file is a table
+  const table = answer.reached === 0 && tables.has(mutant.id);
+  results.push({ ...mutant, killed, table, reached: answer.reached });
+}
+child.disconnect();
 
 /** 95 % interval of a share, after Wilson (1927), in percent. */
 function interval(killed, tried) {
@@ -64,31 +92,20 @@ function interval(killed, tried) {
   const half =
     (z / (1 + (z * z) / tried)) *
     Math.sqrt((share * (1 - share)) / tried + (z * z) / (4 * tried * tried));
-  return [middle - half, middle + half].map((part) => (100 * part).toFixed(0)).join(" to ");
+  return [middle - half, middle + half].map((end) => (100 * end).toFixed(0)).join(" to ");
 }
 
-const wanted = new Set(drawn.map((mutant) => keyOf(mutant)));
-const { files } = JSON.parse(readFileSync(reportFile, "utf8"));
-const results = Object.entries(files)
-  .flatMap(([fileName, file]) =>
-    file.mutants.map((mutant) => ({ ...mutant, fileName: `/${fileName}`, source: file.source })),
-  )
-  // the report counts lines and columns from 1
-  .filter((mutant) => {
-    const { start, end } = mutant.location;
-    const back = ({ line, column }) => ({ line: line - 1, column: column - 1 });
-    return wanted.has(keyOf({ ...mutant, location: { start: back(start), end: back(end) } }));
-  });
-const of = (...states) => results.filter(({ status: state }) => states.includes(state));
-const killed = of("Killed", "Timeout").length;
-const alive = of("Survived", "NoCoverage");
-for (const { fileName, location, mutatorName, replacement, status: state, source } of alive) {
-  const line = source.split("\n")[location.start.line - 1]?.trim();
-  console.log(`${state} ${fileName.slice(1)}:${location.start.line} ${mutatorName}`);
-  console.log(`  ${line}\n  -> ${replacement.replaceAll(/\s+/g, " ").slice(0, 160)}`);
+const tried = results.filter(({ table }) => !table);
+const alive = tried.filter(({ killed }) => !killed);
+for (const { fileName, location, mutatorName, replacement, reached } of alive) {
+  const source = readFileSync(fileName, "utf8").split("\n")[location.start.line]?.trim();
+  console.log(
+    `${reached === 0 ? "not reached" : "survived"} ${fileName}:${location.start.line + 1} ${mutatorName}`,
+  );
+  console.log(`  ${source}\n  -> ${replacement.replaceAll(/\s+/g, " ").slice(0, 160)}`);
 }
-const tried = killed + alive.length;
+const killed = tried.length - alive.length;
 console.log(
-  `${folder}: ${all} mutants, ${results.length} drawn (seed ${seed}), ${results.length - tried} in tables or void; ` +
-    `${killed} of ${tried} killed, ${((100 * killed) / tried).toFixed(0)} % (${interval(killed, tried)} %)`,
+  `${part}: ${mutants.length} mutants, ${results.length} drawn (seed ${seed}), ${results.length - tried.length} in tables; ` +
+    `${killed} of ${tried.length} killed, ${((100 * killed) / tried.length).toFixed(0)} % (${interval(killed, tried.length)} %)`,
 );
