@@ -89,20 +89,22 @@ function mistakes(one: JudgeCase, judgement: Judgement): string[] {
 /** Cases that may still be judged wrongly; the numbers only go down. */
 const pinned: Readonly<Record<string, number>> = {
   "examples.jsonl": 0,
-  "field.jsonl": 1,
+  "field.jsonl": 0,
   "field-electrical.jsonl": 1,
-  "field-second.jsonl": 1,
-  "third-electrical.jsonl": 6,
+  "field-second.jsonl": 0,
+  "third-electrical.jsonl": 1,
   "third-gas.jsonl": 5,
-  "siblings.jsonl": 1,
-  "eighth-electrical.jsonl": 4,
-  "eighth-gas.jsonl": 7,
+  "siblings.jsonl": 0,
+  "eighth-electrical.jsonl": 3,
+  "eighth-gas.jsonl": 5,
   "ninth-electrical.jsonl": 0,
   "ninth-gas.jsonl": 0,
-  "tenth-electrical.jsonl": 1,
+  "tenth-electrical.jsonl": 0,
   "tenth-gas.jsonl": 0,
   "eleventh-electrical.jsonl": 0,
   "eleventh-gas.jsonl": 0,
+  "twelfth-electrical.jsonl": 4,
+  "twelfth-gas.jsonl": 3,
 };
 
 describe.each(Object.keys(pinned))("the cases of %s", (file) => {

@@ -9,7 +9,7 @@ import type { Place } from "../vocabulary.ts";
 import { applicationOf } from "./application.ts";
 import { clauseOf } from "./clause.ts";
 import { given } from "./given.ts";
-import { isAtReversingValve } from "./near.ts";
+import { isAtReversingValve, noteOf } from "./near.ts";
 import { isBound, numberOf } from "./pick.ts";
 import { perScene, type Scene } from "./scene.ts";
 import { isAtRest, isNitrogen } from "./standing.ts";
@@ -38,6 +38,9 @@ export interface Circuit {
   readonly saidSuperheatK?: number;
   readonly saidDischargeSuperheatK?: number;
   readonly saidSubcoolingK?: number;
+  /** the same, where the pressure that it goes with stands in the same note */
+  readonly besideSuperheatK?: number;
+  readonly besideSubcoolingK?: number;
   /** what somebody else is said to have worked out */
   readonly toldSuperheatK?: number;
   readonly toldSubcoolingK?: number;
@@ -125,6 +128,12 @@ function circuitFrom(about: string, gas: readonly Reading[], scene: Scene): Circ
     pressure === undefined || line === undefined || areTogether(scene, pressure, line)
       ? numberAt(line)
       : undefined;
+  const saidSuperheat = gas.findLast((one) => one.quantity === "superheat" && !isOfDischarge(one));
+  const saidSubcooling = gas.findLast((one) => one.quantity === "subcooling");
+  const inNoteOf = (pressure: Reading | undefined, said: Reading | undefined) =>
+    pressure !== undefined && said !== undefined && noteOf(scene, pressure) === noteOf(scene, said)
+      ? numberAt(said)
+      : undefined;
   const hot = last(gas, "temperature", "discharge");
   const bubbleCel = saturation(refrigerant, "bubble", highPa);
   const isLiquid = isLiquidLine(hot, bubbleCel);
@@ -143,13 +152,13 @@ function circuitFrom(about: string, gas: readonly Reading[], scene: Scene): Circ
       evaporatingCel: saturation(refrigerant, "dew", suctionPa) ?? cel("suction_saturation"),
       bubbleCel: bubbleCel ?? cel("discharge_saturation"),
       dewCel: saturation(refrigerant, "dew", highPa) ?? cel("discharge_saturation"),
-      saidSuperheatK: numberAt(
-        gas.findLast((one) => one.quantity === "superheat" && !isOfDischarge(one)),
-      ),
+      saidSuperheatK: numberAt(saidSuperheat),
+      besideSuperheatK: inNoteOf(suction, saidSuperheat),
       saidDischargeSuperheatK: numberAt(
         gas.findLast((one) => one.quantity === "superheat" && isOfDischarge(one)),
       ),
-      saidSubcoolingK: numberAt(gas.findLast((one) => one.quantity === "subcooling")),
+      saidSubcoolingK: numberAt(saidSubcooling),
+      besideSubcoolingK: inNoteOf(high, saidSubcooling),
       toldSuperheatK: numberAt(told(scene, "superheat")),
       toldSubcoolingK: numberAt(told(scene, "subcooling")),
     }),
@@ -178,7 +187,10 @@ function liftOf(
   scene: Scene,
   ambientPa: number,
 ): Circuit["lift"] | undefined {
-  const pressures = gas.filter((one) => one.quantity === "pressure");
+  const liquid = last(gas, "pressure", "liquid");
+  const pressures = gas.filter(
+    (one) => one.quantity === "pressure" && !isBelowLiquid(one, liquid, scene),
+  );
   const pair = latestPair(
     scene,
     pressures.filter((one) => one.at === "suction" || one.at === "evaporator_out"),
@@ -188,6 +200,16 @@ function liftOf(
   const highPa = paOf(pair?.[1], ambientPa);
   return suctionPa === undefined || highPa === undefined ? undefined : { suctionPa, highPa };
 }
+
+/** Gas is pushed into the condenser: a "discharge 165" far under the liquid's pressure beside it is no pressure. */
+function isBelowLiquid(one: Reading, liquid: Reading | undefined, scene: Scene): boolean {
+  if (one.at !== "discharge" || liquid === undefined) return false;
+  if (noteOf(scene, one) !== noteOf(scene, liquid)) return false;
+  return (numberOf(one) ?? 0) < leastOfLiquid * (numberOf(liquid) ?? 0);
+}
+
+/** Share of the liquid's pressure that a discharge has at least. Common practice, no source. */
+const leastOfLiquid = 0.8;
 
 function paOf(reading: Reading | undefined, ambientPa: number): number | undefined {
   return reading === undefined ? undefined : absolutePaOf(reading, ambientPa);

@@ -1,4 +1,5 @@
 import type { Finding } from "../model.ts";
+import { isIcedColdCoil } from "./cold-coil.ts";
 import { repairSigns } from "./repairs.ts";
 import type { Scene } from "./scene.ts";
 import { signGroups } from "./signs/list.ts";
@@ -75,6 +76,8 @@ export function remarkEvidence(scene: Scene): Evidence[] {
     if (namesLine(one, scene)) return [{ sign: "protection:upstream_fuse_open", says }];
     if (isOfFan(one, scene)) return [{ sign: "fans:fan_slow", says }];
     if (isOfBareDrive(one, scene)) return [{ sign: bareDriveSign(scene), says }];
+    const note = scene.notes.find((other) => other.statements.includes(one));
+    if (isIcedColdCoil(one, note, scene)) return [{ sign: "indoor_air:ice_on_cold_coil", says }];
     const test = toldTests[one.observation];
     if (test !== undefined) return [{ sign: test, says }];
     const group = remarkGroups.get(one.observation);

@@ -5,6 +5,7 @@ import { groupOf } from "./evidence.ts";
 import type { Fault } from "./fault.ts";
 import { faults } from "./faults/list.ts";
 import { isMended } from "./mended.ts";
+import { ofStandstill, runsSound } from "./runs-sound.ts";
 import type { Scene } from "./scene.ts";
 import { outcomesOf } from "./shown.ts";
 import type { Step } from "./step.ts";
@@ -52,6 +53,7 @@ export function nextChecks(
   const fits = whereIn(scene);
   const open = (step: Step) =>
     fits(step.where) &&
+    step.only?.(scene) !== false &&
     !step.fills.some((group) => known.has(group)) &&
     !(step.unless?.some((sign) => signs.has(sign)) ?? false);
   const leader = diagnosis[0];
@@ -59,8 +61,11 @@ export function nextChecks(
   const burner = isBurner(scene);
   if (burner && (leader?.probability ?? 0) < leadsFar.from) return [];
   const gainOf = gainsFrom(diagnosis, known);
+  const sound = runsSound(leader, evidence);
   const general = (burner ? [] : steps)
-    .filter(open)
+    .filter(
+      (step) => open(step) && !(sound && step.fills.some((one) => ofStandstill.includes(one))),
+    )
     .map((step) => candidate(step, isWanted(step, signs, scene) ? wantedBit : gainOf(step), false));
   const proofs = diagnosis
     .slice(0, 4)
@@ -76,7 +81,10 @@ export function nextChecks(
     .sort((a, b) => compare(a, b, sure));
   const found = withProof(distinct(ranked).slice(0, named), proofs);
   const settled = found.length === 0 && leader !== undefined && isMended(leader.fault, scene);
-  return (settled ? [record] : found).map(({ check, why, minutes }) => ({
+  const rest = found.filter((one) => one !== record);
+  const calm =
+    (leader?.probability ?? 0) >= leads ? [record, ...rest.slice(0, named - 1)] : [...rest, record];
+  return (settled ? [record] : sound ? calm : found).map(({ check, why, minutes }) => ({
     check,
     why,
     minutes,

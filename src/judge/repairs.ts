@@ -22,7 +22,7 @@ const repairWords: readonly (readonly [words: RegExp, part: string])[] = [
 
 /** A fuse of the supply or of a drive is none of the control circuit. */
 const lineFuse =
-  /\b(?:l ?[123]|leg \w|phase \w|[abc] phase|main|line|disconnect|drive|inverter|input)(?: side)? fuses?\b/;
+  /\b(?:l ?[123]|leg \w|phase \w|[abc] phase|main|line|disconnect|drive|inverter|input)(?: side)? fuses?\b|(?<!(?:control|board|volt|transformer) )\bfuses\b/;
 
 const mending: readonly string[] = ["replaced", "repaired", "tightened", "cleaned"];
 

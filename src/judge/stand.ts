@@ -54,14 +54,19 @@ function keyOf(one: Reading): string {
   return [one.quantity, one.at ?? "", one.kind === "dc" ? "dc" : "", one.subject ?? ""].join("|");
 }
 
-/** "superheat 11" after the work: worked out from lines that nobody wrote down, so the old ones are past. */
+const lowSide = ["temperature|suction||", "temperature|evaporator_out||", "pressure|suction||"];
+const highSide = [
+  "temperature|liquid||",
+  "temperature|condenser_out||",
+  "pressure|liquid||",
+  "pressure|discharge||",
+];
+
+/** "superheat 11" after the work: worked out from figures that nobody wrote down, so the old ones are past. */
 function linesOf(one: Reading): string[] {
   if (one.rating !== undefined || one.earlier === true) return [];
-  if (one.quantity === "superheat" && one.at !== "discharge")
-    return ["temperature|suction||", "temperature|evaporator_out||"];
-  return one.quantity === "subcooling"
-    ? ["temperature|liquid||", "temperature|condenser_out||"]
-    : [];
+  if (one.quantity === "superheat" && one.at !== "discharge") return lowSide;
+  return one.quantity === "subcooling" ? highSide : [];
 }
 
 function replacedWords(stages: Stages): string[] {

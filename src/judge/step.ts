@@ -31,6 +31,8 @@ export interface Step {
   /** groups that it fills beside them: what is open of these counts, and what is known does not close it */
   readonly also?: readonly string[];
   readonly where?: Where;
+  /** where this is false it is not asked at all */
+  readonly only?: (scene: Scene) => boolean;
   /** true where a check could not judge for want of just this: it is then asked for at once */
   readonly wanted?: (scene: Scene) => boolean;
   /** signs of a machine that cannot or must not be run for it */

@@ -1,6 +1,6 @@
 import type { Finding, Reading } from "../../model.ts";
 import type { Check } from "../check.ts";
-import { wordsNear } from "../near.ts";
+import { noteOf, wordsNear } from "../near.ts";
 import { hasPoint, numberOf, numbersOf, ofQuantity } from "../pick.ts";
 import type { Scene } from "../scene.ts";
 import { plain } from "../words.ts";
@@ -165,7 +165,22 @@ function spreadWords(values: readonly number[]): Told {
 
 /** OL against the diode is as it should be; only OL both ways is a fault. */
 function isBothWays(reading: Reading, scene: Scene): boolean {
-  return /both (?:ways|directions|ways round)|either way|each way/.test(wordsNear(scene, reading));
+  return (
+    /both (?:ways|directions|ways round)|either way|each way/.test(wordsNear(scene, reading)) ||
+    turnedOver.test(fromOwnWords(reading, scene))
+  );
+}
+
+/** "L3 OL, OL turned over": said of one leg, right behind its own figure. */
+const turnedOver =
+  /^(?:[ltuvw]\d? (?:to )?(?:dc[+-] )?)?ol\b(?!.*\ball\b).{0,24}\b(?:ol|open|same|too|also|still)\b.{0,12}\b(?:swapped|turned|revers\w+|flipped|the other way|leads over)\b/;
+const turnedAfter = 60;
+
+/** The note from a reading's first words on, lower case. */
+function fromOwnWords(reading: Reading, scene: Scene): string {
+  const [from] = reading.spans[0] ?? [0];
+  const text = noteOf(scene, reading)?.text ?? "";
+  return text.slice(from, from + turnedAfter).toLowerCase();
 }
 
 /** A leg that is OL to both rails while others conduct. */

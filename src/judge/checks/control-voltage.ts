@@ -1,6 +1,7 @@
 import type { Finding, Level, Reading } from "../../model.ts";
 import type { Check } from "../check.ts";
 import { clauseOf } from "../clause.ts";
+import { loosePin } from "../loose-pin.ts";
 import { beside, wordsNear } from "../near.ts";
 import { hasPoint, numberOf, ofQuantity } from "../pick.ts";
 import type { Scene } from "../scene.ts";
@@ -23,6 +24,7 @@ export const controlVoltage: Check = {
     "control:lost",
     "control:no_output",
     "control:logic_lost",
+    "joint:connection_loose",
   ],
   judge: (scene) => {
     const readings = controlReadings(scene);
@@ -52,7 +54,8 @@ function inWithoutOut(readings: readonly Reading[], scene: Scene): Finding | und
     values: {},
     basis: "common practice",
     source: "circuit reasoning; common practice, no source",
-    signs: ["control:no_output"],
+    // what stands between was found
+    signs: loosePin.test(scene.words) ? [] : ["control:no_output"],
   };
 }
 

@@ -69,10 +69,11 @@ export function decisiveLeads(
   if (low === undefined || high === undefined || all === undefined) return all;
   if (wiringAside(low, high, scene)) return high;
   const warmed =
-    /heaters? (?:was |were |has been |have been )?on|warm(?:ed)? (?:it|up)|dried|hours? later/.test(
+    /heat(?:ers?)? (?:was |were |has been |have been |back )?on|warm(?:ed)? (?:it|up)|dried|hours? later/.test(
       scene.words,
     );
-  if (warmed && high.count >= low.count && high.lowestOhm > climbs * low.lowestOhm) return high;
+  const asMany = high.count >= Math.min(low.count, fewLeads);
+  if (warmed && asMany && high.lowestOhm > climbs * low.lowestOhm) return high;
   return repeated(about, used, scene) ?? all;
 }
 
@@ -85,6 +86,8 @@ function repeated(about: string, used: readonly Reading[], scene: Scene): Leads 
   return own.length < fullTest ? undefined : leadsOf(about, own, scene);
 }
 
+/** Joined leads read alike: two of them stand for a test. */
+const fewLeads = 2;
 /** Leads of a whole test. */
 const fullTest = 3;
 const again = /\b(?:again|repeat\w*|re-?test\w*|re-?megg?\w*|second (?:test|time)|now)\b/i;

@@ -1,6 +1,6 @@
 import type { Finding, Reading } from "../../model.ts";
 import type { Check } from "../check.ts";
-import { noteOf, wordsNear } from "../near.ts";
+import { beside, noteOf, wordsNear } from "../near.ts";
 import { numberOf, ofQuantity } from "../pick.ts";
 import type { Scene } from "../scene.ts";
 import { gist, ohmWords, plain } from "../words.ts";
@@ -26,7 +26,7 @@ export const sensor: Check = {
     ...(sistersFinding(scene) ??
       likeSensor(scene) ??
       ofQuantity(scene.readings, "resistance")
-        .filter((one) => sensorWords.test(wordsNear(scene, one)))
+        .filter((one) => sensorWords.test(wordsNear(scene, one)) && !isOfTable(one, scene))
         .map((one) => resistanceFinding(one, scene))),
     ...openAtPlug(scene),
     ...signalFinding(scene),
@@ -115,9 +115,9 @@ function resistanceFinding(reading: Reading, scene: Scene): Finding {
   const ohm = numberOf(reading) ?? 0;
   if (ohm < shortedOhm)
     return found("bad", `The sensor reads ${ohmWords(ohm)}: shorted`, "sensor:open");
-  const wanted = scene.ratings.find(
-    (one) => one.quantity === "resistance" && one.rating === "expected",
-  );
+  const wanted =
+    scene.ratings.find((one) => one.quantity === "resistance" && one.rating === "expected") ??
+    ofQuantity(scene.readings, "resistance").find((one) => isOfTable(one, scene));
   const wantedOhm = wanted === undefined ? undefined : numberOf(wanted);
   if (wantedOhm === undefined || wantedOhm <= 0)
     return found("unknown", `${ohmWords(ohm)}: no table given`, undefined, "the sensor's table");
@@ -130,6 +130,16 @@ function resistanceFinding(reading: Reading, scene: Scene): Finding {
       )
     : found("good", `${ohmWords(ohm)} agrees with its table`, "sensor:sound");
 }
+
+/** "the table in the door says 50 k at 77": what it should be, said of where it stands written. */
+function isOfTable(reading: Reading, scene: Scene): boolean {
+  return table.test(beside(scene, reading, [tableAhead, 0]));
+}
+
+/** Letters before a figure that may name the table it is of. */
+const tableAhead = 44;
+const table =
+  /\b(?:table|chart|manual|book|label|door|spec|sheet)\b[^.;,]{0,24}\b(?:says|shows|gives|has|lists|wants|calls for|is|puts it at)\b[^.;,\d]*[\d.]* ?(?:k\w*|ohms?)?$/;
 
 /** "unplugged it, OL" where a sensor was spoken of: the meter's OL is read as ohms of nothing. */
 function openAtPlug(scene: Scene): Finding[] {

@@ -32,6 +32,7 @@ export const startCurrent: Check = {
     "start_pressures:pressures_equal",
     "ramp:high",
     "ramp:limit",
+    "current:line_dead",
   ],
   judge: (scene) => [
     ...compressorCurrents(scene).flatMap((currents) =>

@@ -1,5 +1,6 @@
 import type { Finding, Level } from "../../model.ts";
 import { lockedRotorAAtVolts, worstCrestA } from "../../physics/locked-rotor.ts";
+import { deadLeg } from "../dead-leg.ts";
 import { noteOf } from "../near.ts";
 import { numberOf, numbersOf } from "../pick.ts";
 import type { Scene } from "../scene.ts";
@@ -84,6 +85,12 @@ function reachesLocked({ peakA, expectedA, rlaA }: Start): boolean {
 
 /** At locked-rotor current: for how long decides. */
 function lockedVerdict(currents: MotorCurrents, scene: Scene): Verdict {
+  if (deadLeg.test(scene.words))
+    return {
+      level: "bad",
+      says: "two legs carry it and the third none: a phase is missing at the motor, which proves no seized rotor",
+      sign: "current:line_dead",
+    };
   const brief = currents.start.some((one) => (heldSeconds(one, scene) ?? heldS) < heldS);
   if (holds(currents, scene) || (!brief && stallsThere(currents, scene))) {
     if (cameUp(currents))

@@ -9,6 +9,8 @@ import { contradictionsOf } from "../contradiction.ts";
 import { type Figures, figuresOf } from "../figures.ts";
 import { numberOf } from "../pick.ts";
 import type { Scene } from "../scene.ts";
+import { askWhich, otherWords, toldOtherwise } from "../told-otherwise.ts";
+import { wrongLine } from "./wrong-line.ts";
 
 type Outcome = "none" | "low" | "usual" | "high";
 
@@ -86,6 +88,12 @@ function finding(circuit: Circuit, kelvin: number, scene: Scene): Finding {
   const figures = figuresOf(scene);
   const figure = figures.difference(kelvin);
   const verdict = verdictFor(kelvin, scene);
+  const otherK =
+    wrongLine(circuit, figures).length > 0
+      ? undefined
+      : toldOtherwise(circuit, "subcooling", kelvin);
+  if (otherK !== undefined && verdictFor(otherK, scene).outcome !== verdict.outcome)
+    return questioned(circuit, [otherK, kelvin], figures);
   const from =
     circuit.bubbleCel !== undefined && circuit.liquidCel !== undefined
       ? `line ${figures.temperature(circuit.liquidCel)} under a bubble point of ${figures.temperature(circuit.bubbleCel)}`
@@ -94,7 +102,7 @@ function finding(circuit: Circuit, kelvin: number, scene: Scene): Finding {
     about: circuit.about,
     check: "subcooling",
     level: verdict.level,
-    says: `Subcooling ${figure}, ${from}: ${verdict.says(figures)}`,
+    says: `Subcooling ${figure}, ${from}: ${verdict.says(figures)}${otherWords(otherK, figures)}`,
     brief: `subcooling ${figure}, ${verdict.brief}`,
     values: {
       subcooling_K: kelvin,
@@ -116,6 +124,25 @@ function approachOf(circuit: Circuit, scene: Scene): { approach_K?: number } {
   return liquidCel === undefined || outdoorCel === undefined || isHeating(scene)
     ? {}
     : { approach_K: liquidCel - outdoorCel };
+}
+
+/** Said otherwise than worked out, and it matters: neither is judged before it is read again. */
+function questioned(
+  circuit: Circuit,
+  both: readonly [saidK: number, kelvin: number],
+  figures: Figures,
+): Finding {
+  return {
+    about: circuit.about,
+    check: "subcooling",
+    level: "unknown",
+    says: askWhich("subcooling", both, figures),
+    brief: "subcooling said and read differ, read again",
+    values: { subcooling_K: both[1] },
+    basis: "bubble point",
+    source: "bubble point: definition; allowance common practice, no source",
+    missing: "pressure and line read again together",
+  };
 }
 
 interface SubcoolingVerdict {

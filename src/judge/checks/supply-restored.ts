@@ -1,10 +1,14 @@
-import type { Finding, Reading } from "../../model.ts";
+import type { CaseNote, Finding, Reading } from "../../model.ts";
+import { clauseOf } from "../clause.ts";
 import { numbersOf } from "../pick.ts";
 import type { Scene } from "../scene.ts";
 import { listed } from "../words.ts";
 import { controlBelowV } from "./volts.ts";
 
-/** Read dead, and live at the same points in a later note. */
+/** Lowest over highest from which lines count as all there. Common practice, no source. */
+const wholeShare = 0.75;
+
+/** Read dead or short of a phase, and whole at the same place in a later note. */
 export function isRestored(
   set: readonly Reading[],
   sets: readonly (readonly Reading[])[],
@@ -12,27 +16,57 @@ export function isRestored(
 ): boolean {
   const place = (one: readonly Reading[]) =>
     scene.notes.findLastIndex((note) => one.some((each) => note.readings.includes(each)));
-  const isLive = (one: readonly Reading[]) => Math.max(...numbersOf(one)) >= controlBelowV;
   return (
-    !isLive(set) &&
+    !isWhole(set) &&
     sets.some(
-      (later) => place(later) > place(set) && isLive(later) && pointsOf(later) === pointsOf(set),
+      (later) =>
+        place(later) > place(set) &&
+        isWhole(later) &&
+        later.length >= set.length &&
+        (pointsOf(later) === pointsOf(set) || isPutRight(scene.notes[place(later)])) &&
+        (isUpstream(set, scene) || !isUpstream(later, scene)),
     )
   );
 }
 
-/** It is live now; that it was dead is still what the call was about. V. */
-export function restored(values: readonly number[]): Finding {
+function isWhole(set: readonly Reading[]): boolean {
+  const values = numbersOf(set);
+  const highest = Math.max(...values);
+  return highest >= controlBelowV && Math.min(...values) >= wholeShare * highest;
+}
+
+/** The note tells of what brought it back. */
+function isPutRight(note: CaseNote | undefined): boolean {
+  return /\b(?:now|back|reset|restored|fixed|since|new|put|swapped|replaced|tightened|closed|turned on|landed)\b/i.test(
+    note?.text ?? "",
+  );
+}
+
+/** Live further upstream says nothing of the dead place behind it. */
+function isUpstream(set: readonly Reading[], scene: Scene): boolean {
+  return set.some((one) =>
+    /\b(?:panel|main|service|meter|upstream|ahead|feeder|line side|line lugs|breaker line)\b/.test(
+      clauseOf(scene, one),
+    ),
+  );
+}
+
+/** It is whole now; that it was not is still what the call was about. V. */
+export function restored(values: readonly number[], was: readonly Finding[]): Finding {
+  const signs = was.flatMap((one) => one.signs ?? []);
+  const lost = signs.includes("supply:phase_lost");
   return {
     about: "supply",
     check: "supply",
     level: "good",
-    says: `${listed(values, "V")} earlier, live since: what had opened it is the question`,
-    brief: "dead earlier, live since",
+    says: lost
+      ? `${listed(values, "V")} earlier, a phase was lost; whole since: what had opened it is the question`
+      : `${listed(values, "V")} earlier, live since: what had opened it is the question`,
+    brief: lost ? "a phase lost earlier, whole since" : "dead earlier, live since",
     values: {},
     basis: "first principles",
     source: "first principles; common practice, no source",
-    signs: ["supply:dead"],
+    signs: [lost ? "supply:phase_lost" : "supply:dead"],
   };
 }
 

@@ -14,9 +14,11 @@ export function supplySag(all: readonly Reading[], scene: Scene): Finding[] {
   const atStart = all.filter(
     (one) => isAtStart(scene, one) && (numberOf(one) ?? 0) >= controlBelowV,
   );
-  const rest = numbersOf(all.filter((one) => !isAtStart(scene, one))).filter(
-    (one) => one >= controlBelowV,
-  );
+  // "dropped from 468 to 441": the first of a row is what it stood at before
+  const rest = [
+    ...numbersOf(all.filter((one) => !isAtStart(scene, one))),
+    ...atStart.flatMap((one) => one.series?.[0] ?? []),
+  ].filter((one) => one >= controlBelowV);
   const lowest = Math.min(...numbersOf(atStart));
   const restV = rest.length > 0 ? Math.max(...rest) : scene.facts.supply_V;
   if (!Number.isFinite(lowest) || restV === undefined) return [];

@@ -13,6 +13,7 @@ import { gist, listed, percentWords, plain } from "../words.ts";
 import { isAtStart } from "./at-start.ts";
 import { fuseSides } from "./fuse-sides.ts";
 import { jointDrop } from "./joint-drop.ts";
+import { isStrayRow, strayFinding } from "./stray-volts.ts";
 import { isRestored, restored, withoutSound } from "./supply-restored.ts";
 import { supplySag } from "./supply-sag.ts";
 import { told } from "./told.ts";
@@ -60,13 +61,18 @@ export const supply: Check = {
     const all = supplyVoltages(scene);
     const steady = all.filter((one) => !isAtStart(scene, one));
     const ofSets = (readings: readonly Reading[], judgeSet: typeof linesFindings) => {
-      const sets = setsOf(scene.notes, readings);
+      const all = setsOf(scene.notes, readings);
+      const strays = all.filter((set) => isStrayRow(set, all, scene));
+      const sets = all.filter((set) => !strays.includes(set));
       const now = sets.filter((set) => !isRestored(set, sets, scene));
-      const found = now.flatMap((set) => judgeSet(set, scene));
-      const dead = sets.filter((set) => !now.includes(set) && linesFindings(set, scene).length > 0);
+      const found = [...now.flatMap((set) => judgeSet(set, scene)), ...strays.map(strayFinding)];
+      const dead = sets
+        .filter((set) => !now.includes(set))
+        .map((set) => ({ values: numbersOf(set), was: judgeSet(set, scene) }))
+        .filter((one) => one.was.length > 0);
       return dead.length === 0
         ? found
-        : [...dead.map((set) => restored(numbersOf(set))), ...found.map(withoutSound)];
+        : [...dead.map((one) => restored(one.values, one.was)), ...found.map(withoutSound)];
     };
     return unrepeated([
       ...ofSets(

@@ -27,6 +27,11 @@ export const temperatureSplit: Check = {
       },
     },
     {
+      level: "unknown",
+      notes: ["return 70 F, supply 98 F"],
+      equipment: { drive: "line", refrigerant: "R-410A", mode: "heating" },
+    },
+    {
       level: "watch",
       notes: ["return 76 F, wet bulb 63, supply 68 F"],
       equipment: {
@@ -94,7 +99,7 @@ function finding(splitK: number, judged: SplitVerdict | undefined, figures: Figu
   return {
     about: "air",
     check: "temperature_split",
-    level: verdict === undefined || verdict === "usual" ? "good" : "watch",
+    level: verdict === undefined ? "unknown" : verdict === "usual" ? "good" : "watch",
     says:
       verdict === undefined
         ? `Air split ${figure}; no target holds for this mode or machine, so compare it with its own history`
@@ -108,5 +113,6 @@ function finding(splitK: number, judged: SplitVerdict | undefined, figures: Figu
     source:
       "target: California Title 24 RA3.2 (from memory); 14 to 25 F common practice, no source; for ducted single-speed units only",
     signs: verdict === undefined ? [] : [`split:${verdict}`],
+    ...(verdict === undefined ? { missing: "the split of an earlier visit" } : {}),
   };
 }

@@ -1,7 +1,18 @@
+import { loosePin } from "../loose-pin.ts";
 import type { ToldRow } from "./told-rows.ts";
 
 /** What is heard of control voltage and boards. Source throughout: common practice, no source. */
 export const toldControlRows: readonly ToldRow[] = [
+  {
+    check: "control_voltage",
+    sign: "joint:connection_loose",
+    words: [loosePin],
+    mended: /\b(?:pin|harness|plug|connector|ribbon)\b/,
+    level: "bad",
+    about: "wiring",
+    says: "A pin or plug between two boards makes no contact, as told: seat it, tug it, and read both ends again before any board is ordered",
+    brief: "a pin makes no contact",
+  },
   {
     check: "control_voltage",
     sign: "control:no_output",

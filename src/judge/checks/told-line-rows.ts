@@ -6,6 +6,18 @@ const comms = /\bcomms?\b|communicat|\bpair\b|\bnetwork\b/;
 export const toldLineRows: readonly ToldRow[] = [
   {
     check: "supply",
+    sign: "supply:phase_lost",
+    words: [
+      /\b(?:panel|breaker|main|disconnect|fuses?|lugs|service)\b.{0,60}\b\d{3}\b.{0,24}\b(?:and|,) ?\d{1,2} (?:and|&|,) ?\d{1,2}(?: v\w*)? (?:to|on|with) (?:leg |phase |line )?(?:[abc]|l ?[123])\b/,
+    ],
+    unless: /\bground\b|\bneutral\b/,
+    level: "bad",
+    about: "supply",
+    says: "Next to nothing from two legs to the third there, as told: that leg is lost at or ahead of that place",
+    brief: "a leg lost, as told",
+  },
+  {
+    check: "supply",
     sign: "upstream:same",
     words: [
       /\bsame\b.{0,24}\bat the (?:main|panel|meter|service|bus|lugs)/,

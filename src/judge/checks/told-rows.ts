@@ -62,7 +62,7 @@ export const toldRows: readonly ToldRow[] = [
         `${bulb}.{0,60}\\b(?:warm(?:ed|ing)?|fist|hand|palm|hot water|heat(?:ed)?)\\b.{0,60}\\b${noChange}\\b`,
       ),
       new RegExp(`\\bwarm(?:ed|ing)? (?:up )?the (?:txv )?bulb\\b.{0,60}\\b${noChange}\\b`),
-      /\b(?:bulb|power ?head|element|capillary)\b.{0,24}\b(?:lost its charge|has no charge|no charge left|is dead|snapped|broken off|cracked)\b/,
+      /\b(?:bulb|power ?head|element|capillary)\b.{0,24}\b(?:lost its charge|has no charge|no charge left|is dead|snapped|broken off|cracked|rubbed through|kinked|cut)\b/,
       new RegExp(
         `${eev}.{0,60}\\b(?:wide open|full(?:y)? open|100 ?(?:%|percent)|at max|\\d{3,4} ?(?:steps|pulses))\\b.{0,80}\\b(?:no (?:change|flow|drop|cooling)|still warm|stays? warm|both pipes|same temp|nothing)`,
       ),
@@ -172,7 +172,7 @@ export const toldRows: readonly ToldRow[] = [
     check: "compression",
     sign: "unloads:at_once",
     words: [
-      /\b(?:gauges?|needles?|hands|pressures?|sides?|high and low)\b.{0,40}\b(?:meet|met|equali[sz]ed?|equali[sz]es|even(?:ed)? out|level(?:ed|s)?|come together)\b.{0,30}\b(?:seconds?|secs?|at once|right away|instantly|immediately)\b/,
+      /\b(?:gauges?|needles?|hands|pressures?|sides?|high and low)\b.{0,40}\b(?:meet|met|equali[sz]ed?|equali[sz]es|even(?:ed)? out|level(?:ed|s)?|equal|come together)\b.{0,30}\b(?:seconds?|secs?|at once|right away|instantly|immediately)\b/,
     ],
     mended: /\bcomp|\bvalve/,
     level: "bad",
@@ -259,7 +259,7 @@ export const toldRows: readonly ToldRow[] = [
     sign: "leak_traces:leak_found",
     words: [
       /\b(?:detector|sniffer|leak ?seeker)\b.{0,30}\b(?:scream\w*|goes off|went off|going (?:off|nuts)|goes (?:nuts|crazy|wild)|alarm\w*|hits?|chirp\w*|sings?|squeal\w*|lit up|lights up|pegs?|pegged|beeps?|picked (?:it )?up)\b/,
-      /\b(?:flare|flare nut|nut|braze|joint|tube|u.?bend|capillary|line ?set|copper)\b.{0,40}\b(?:cracked|split|rubbed through|pinhole|snapped)\b/,
+      /\b(?:flare|flare nut|nut|braze|joint|tube|u.?bend|(?<!bulb )capillary|line ?set|copper)\b.{0,40}\b(?:cracked|split(?! ?(?:\d|of|is|was|unit|system))|rubbed through|pinhole|snapped)\b/,
       /\b(?:soap|bubbles?|suds)\b.{0,24}\b(?:blow\w*|grow\w*|foam\w*|at the|on the|around the)\b.{0,24}\b(?:flare|joint|braze|u.?bend|schrader|core|valve|coil|fitting|line)/,
     ],
     unless:

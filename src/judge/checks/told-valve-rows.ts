@@ -26,6 +26,7 @@ export const toldValveRows: readonly ToldRow[] = [
       /\b(?:moved|swapped|put|tried)\b.{0,16}\b(?:coil|motor|motor head|head|stator|actuator)\b.{0,50}\b(?:works?|runs?|cools?|heats?|fine|good|ok|opens?|moves?)\b/,
       /\b(?:works?|runs?|cools?|heats?|opens?|moves?)\b.{0,24}\b(?:on|with) (?:the )?(?:other|neighbou?r\w*|next) (?:valve|body|port)\b/,
       /\b(?:zone|room|unit|port|head|cassette)\b.{0,40}\b(?:off|satisfied|not calling)\b.{0,50}\b(?:still|keeps?|gets?|climb\w*|\d\d and (?:climbing|rising))\b.{0,24}\b(?:heat\w*|hot|warm\w*|cool\w*|cold)\b/,
+      /\b(?:zone|room|unit|port|head|cassette) ?\w{0,3}\b.{0,8}\b(?:is )?off\b.{0,16}\b(?:blows?|blowing|puts out)\b.{0,12}\b(?:hot|warm|cold|1[0-4]\d|[34]\d)\b/,
     ],
     unless: /\bcompressors?\b|\bcontactor\b|\bfan motor\b/,
     mended: /\b(?:valve(?: body)?|branch box|eev|exv|lev)\b/,

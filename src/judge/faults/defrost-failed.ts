@@ -2,12 +2,13 @@ import type { Fault } from "../fault.ts";
 
 export const defrostFailed: Fault = {
   fault: "defrost_failed",
-  says: "the outdoor coil is not defrosted",
+  says: "a coil is not defrosted",
   common: 1.5,
   where: { state: "running", machine: "defrosting" },
   shows: {
     "forced_defrost:works": 0.3,
     "indoor_air:ice_on_indoor_coil": 0.25,
+    "indoor_air:ice_on_cold_coil": 0.5,
     "outdoor_ice:ice_on_outdoor_coil": 0.7,
     "outdoor_ice:defrost_not_working": 0.6,
     "defrosting:fails": 0.9,

@@ -34,6 +34,7 @@ export const evaporatorAirflowLow: Fault = {
     "line_drop:none": 0.985,
     "line_drop:drop": 0.006,
     "indoor_air:ice_on_indoor_coil": 0.35,
+    "indoor_air:ice_on_cold_coil": 0.12,
     "indoor_air:indoor_coil_dirty": 0.3,
     "indoor_air:filter_dirty": 0.5,
     "indoor_air:airflow_blocked": 0.15,

@@ -40,6 +40,7 @@ export const expansionValveOverfeeding: Fault = {
     "static:usual": 0.97,
     "indoor_air:filter_dirty": 0.02,
     "indoor_air:ice_on_indoor_coil": 0.04,
+    "indoor_air:ice_on_cold_coil": 0.03,
     "discharge:wet": 0.3,
     "discharge:usual": 0.69,
     "line_drop:none": 0.985,

@@ -56,6 +56,7 @@ export const refrigerantUndercharge: Fault = {
     "frost:frost_to_compressor": 0.002,
     "frost:flooding_back": 0.002,
     "indoor_air:ice_on_indoor_coil": 0.08,
+    "indoor_air:ice_on_cold_coil": 0.05,
     "indoor_air:filter_dirty": 0.04,
     "leak_rate:over": 0.1,
     "leak_rate:under": 0.85,

@@ -28,6 +28,7 @@ export const gasRemarks: readonly SignGroup[] = [
   }),
   remark("indoor_air", {
     ice_on_indoor_coil: 0.03,
+    ice_on_cold_coil: 0.03,
     indoor_coil_dirty: 0.03,
     filter_dirty: 0.05,
     airflow_blocked: 0.015,

@@ -26,7 +26,17 @@ export const gasSteps: readonly Step[] = [
     minutes: 10,
     danger: 1,
     fills: ["weighed", "start_record"],
-    wanted: (scene) => isNewSystem(scene) && !hasStartRecord(scene),
+    only: (scene) => isNewSystem(scene) && !hasStartRecord(scene),
+    wanted: () => true,
+  },
+  {
+    check: "sensor",
+    why: "The defrost first: when it last ran by clock or board, amps and volts at the heaters while one is forced, what ends it, door and drain. Then thaw the coil whole before airflow or pressures are read: iced over it shows nothing of either",
+    minutes: 15,
+    danger: 2,
+    fills: ["defrosting", "defrost_heaters"],
+    where: { side: "gas", machine: "defrosting" },
+    after: ["indoor_air:ice_on_cold_coil"],
   },
   {
     check: "airflow",
