@@ -88,6 +88,8 @@ export function changed(
   if (right.count > 1 && left.count === 1) return false;
   // "now 18.2 amps 18.4 18.1": an even row of legs, no change of one
   if (inEvenRow(items, left, right)) return false;
+  // "peak was 88.4, average 21": each of its own kind
+  if (right.stat !== undefined && right.stat !== left.stat) return false;
   // the peak of a start and what it runs at are two readings
   if (left.stat === "peak" && left.state === "start" && right.state === "running") return false;
   // "bus 590, now 14.2 each leg": a bus has no legs
@@ -165,6 +167,7 @@ export function wasBehind(
 ): boolean {
   if (items[right.index - 1]?.text !== "was" || gap.strong) return false;
   if (left.earlier || right.earlier || left.series !== undefined) return false;
+  if (right.stat !== undefined && right.stat !== left.stat) return false;
   if (!left.now && (left.after ?? right.after) !== undefined) return false;
   // "45.2 uF, the old one was 19": of another thing
   const subject = items.slice(left.index + 1, right.index - 1);

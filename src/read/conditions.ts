@@ -203,7 +203,7 @@ function isTestTemperature(draft: Draft, setting: Setting): boolean {
     (draft.thing === "compressor" && draft.place === undefined);
   const warm =
     draft.unit?.dimension === "temperature" ||
-    (draft.unit === undefined && draft.place === "shell");
+    (draft.unit === undefined && draft.points === undefined && draft.place === "shell");
   return warm && (draft.place === "shell" || winding);
 }
 

@@ -156,7 +156,7 @@ function open(word: Word): void {
   if (pointers.test(word.text) || anywhere(word, points)) word.opens |= opens.points;
   if (anywhere(word, (one) => one.noun !== undefined && one.noun.kind !== "point"))
     word.opens |= opens.noun;
-  if (word.number !== undefined || word.text === "a" || word.text === "an" || word.text === "per")
+  if (word.number !== undefined || /^(?:an?|per|another)$/.test(word.text))
     word.opens |= opens.number;
   word.signed = anywhere(word, (one) => one.signs !== undefined);
 }
@@ -207,6 +207,7 @@ function build(): void {
     "uw",
     "vu",
     "wv",
+    "another",
   ])
     entry(word);
   for (const word of first.values()) open(word);

@@ -34,6 +34,7 @@ import {
   wanted,
 } from "./like-others.ts";
 import { nextPoint } from "./next-point.ts";
+import { ofTheOthers } from "./of-the-others.ts";
 import { onARated } from "./on-a-rated.ts";
 import { onASupply } from "./on-a-supply.ts";
 import { likeLeft, oilIsWarm, own } from "./own-words.ts";
@@ -196,6 +197,7 @@ export function infer(
     context,
   );
   const list = drafts.filter((draft) => !draft.gone);
+  ofTheOthers(list, items, context);
   for (const draft of list) outOfGear(draft, items, context);
   pairVolts(list, items);
   onARated(list, items);

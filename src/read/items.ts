@@ -1,5 +1,6 @@
 import type { Place } from "../vocabulary.ts";
 import { circuitMark } from "./circuit-mark.ts";
+import { countedNoun } from "./counted-noun.ts";
 import { type Item, type ItemKind, itemKind, newItem } from "./item.ts";
 import { fits } from "./kinds.ts";
 import { pointsAt } from "./names.ts";
@@ -240,7 +241,7 @@ function step(build: Building, i: number): number {
   const token = build.tokens[i];
   if (token === undefined) return i + 1;
   const { word } = token;
-  const out = outOfIt(build, i) || rowHead(build, i);
+  const out = outOfIt(build, i) || rowHead(build, i) || countedNoun(build, i);
   if (out > 0) return out;
   const joined = nextSubject(build, i);
   if (joined > 0) return joined;

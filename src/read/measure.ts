@@ -2,6 +2,7 @@ import { airOrWater } from "./air-or-water.ts";
 import { ofNamedPart } from "./announced.ts";
 import { approaches } from "./approaches.ts";
 import { beforeAfter } from "./before-after.ts";
+import { behindWarmth } from "./behind-warmth.ts";
 import { bothPlaces } from "./both-places.ts";
 import { isStrongBreak } from "./breaks.ts";
 import { carryAction } from "./carry-action.ts";
@@ -253,6 +254,7 @@ export function measure(note: Note): void {
   relate(drafts, items);
   peakThen(items, drafts);
   conditions(drafts, note, setting);
+  behindWarmth(drafts, items);
   beforeAfter(drafts, items);
   switchSet(drafts, items);
   swings(drafts, items);

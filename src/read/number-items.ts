@@ -4,7 +4,7 @@ import { itemKind, newItem } from "./item.ts";
 import type { Building } from "./items.ts";
 import { fits } from "./kinds.ts";
 import type { NumberSaid } from "./number-parts.ts";
-import { numberAt } from "./numbers.ts";
+import { numberAt, partOfHour } from "./numbers.ts";
 import { tokenKind } from "./token.ts";
 import { type UnitSaid, unitAt } from "./units.ts";
 import { role } from "./word.ts";
@@ -169,12 +169,13 @@ function numberItem(build: Building, i: number, said: NumberSaid): number {
   return end;
 }
 
-/** "a pound", "an hour": one of a unit. */
+/** "a pound", "an hour", "another pound and a half": one of a unit. */
 function oneOf(build: Building, i: number): number | undefined {
-  const text = build.tokens[i]?.text;
-  if (text !== "a" && text !== "an" && text !== "per") return undefined;
+  const text = build.tokens[i]?.text ?? "";
+  if (!/^(?:an?|another)$/.test(text)) return undefined;
   const found = unitAt(build, i + 1);
-  if (found === undefined || found.beside || text === "per") return undefined;
+  if (found === undefined || found.beside) return undefined;
+  if (text === "another" && found.unit.dimension !== "mass") return undefined;
   if (!countable(found.unit)) return undefined;
   return numberItem(build, i, { value: 1, end: i + 1, spoken: true });
 }
@@ -185,6 +186,7 @@ function countable(unit: Unit): boolean {
 
 /** "sight glass half full": half of nothing counted. */
 function halfWord(build: Building, i: number, said: NumberSaid): boolean {
+  if (partOfHour(build.tokens, i) !== undefined) return false;
   return build.tokens[i]?.word?.number?.kind === "half" && unitAt(build, said.end) === undefined;
 }
 

@@ -135,14 +135,35 @@ function ofOne(tokens: readonly Token[], end: number): number {
   return article && tokens[at + 1]?.word?.unit !== undefined ? at + 1 : end;
 }
 
+/** "quarter till nine", "half past seven": a part of the hour that is named behind it. */
+export function partOfHour(tokens: readonly Token[], i: number): NumberSaid | undefined {
+  const text = tokens[i]?.text;
+  const joint = tokens[i + 1]?.text ?? "";
+  const near = text === "quarter" ? /^(?:to|til|till|of|past|after|before)$/ : /^past$/;
+  if ((text !== "quarter" && text !== "half") || !near.test(joint)) return undefined;
+  const hour = numberWord(tokens[i + 2]);
+  const spoken = hour?.kind === "ones" || hour?.kind === "teen" ? hour.value : 0;
+  const value = tokens[i + 2]?.kind === tokenKind.number ? (tokens[i + 2]?.value ?? 0) : spoken;
+  if (!Number.isInteger(value) || value < 1 || value > 12) return undefined;
+  if (tokens[i + 3]?.word?.unit !== undefined && tokens[i + 3]?.word?.beside !== true)
+    return undefined;
+  return { value: text === "half" ? 0.5 : 0.25, end: i + 1, spoken: true, fraction: true };
+}
+
 /** "half", "a half", "half a": 0.5; "quarter hour": 0.25 */
 function halfAlone(tokens: readonly Token[], i: number): NumberSaid | undefined {
   const at = tokens[i]?.text === "a" ? i + 1 : i;
+  const hour = partOfHour(tokens, at);
+  if (hour !== undefined) return hour;
   if (
     tokens[at]?.text === "quarter" &&
     /^(?:hour|mile|turn|pound)/.test(tokens[at + 1]?.text ?? "")
   )
     return { value: 0.25, end: at + 1, spoken: true };
+  // "quarter horse", "third horse"
+  const part = numberWord(tokens[at]);
+  if (part?.kind === "part" && /^(?:horse|horsepower|hp)$/.test(tokens[at + 1]?.text ?? ""))
+    return { value: 1 / part.value, end: at + 1, spoken: true, fraction: true };
   if (numberWord(tokens[i])?.kind === "half") {
     const article = tokens[i + 1]?.text === "a" || tokens[i + 1]?.text === "an" ? 1 : 0;
     return { value: 0.5, end: article > 0 ? i + 2 : ofOne(tokens, i + 1), spoken: true };

@@ -210,6 +210,9 @@ function asideNumber(build: Building, i: number): Ordinal | "measured" | undefin
   // "relay 478 477 0": a row of values
   const row = build.tokens[said.end]?.kind === tokenKind.number && !said.spoken && at === i;
   const noun = build.tokens[i - 1]?.text ?? "";
+  // "on site ten till eight"
+  if (noun === "site" && /^(?:to|till|til|past)$/.test(build.tokens[said.end]?.text ?? ""))
+    return "measured";
   if (row && said.value >= 90 && /^(?:relay|panel|disconnect)$/.test(noun)) return "measured";
   // "hp switch 410": what it is set to
   const gauged = /^(?:hp|lp|pressure|press|high|low|head|suction|oil)$/;

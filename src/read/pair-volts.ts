@@ -15,6 +15,8 @@ function ofPair(draft: Draft, items: readonly Item[]): boolean {
   let at = draft.index - 1;
   while (verbs.test(items[at]?.text ?? "")) at--;
   const head = items[at]?.text ?? "";
+  // "the last pair is 1.7": of three windings, no wires that talk
+  if (/^(?:last|other|next|first|second|third|each)$/.test(items[at - 1]?.text ?? "")) return false;
   return at < draft.index - 1 && pairs.test(head) && head !== "bus";
 }
 

@@ -110,7 +110,11 @@ function relationBehind(items: readonly Item[], index: number): Relation | undef
   return found === ">" || found === "<" ? undefined : found;
 }
 
-/** "ten below": under zero. */
+/** What goes on behind "six below" without saying below what. */
+const behindBelow =
+  /^(?:and|but|with|now|in|inside|so|right|still|already|today|tonight|outside|which|steady|holding|then|while|when)$/;
+
+/** "ten below", "six below and …": under zero. */
 function belowZero(items: readonly Item[], index: number): boolean {
   const next = items[index + 1];
   if (next?.text !== "below") return false;
@@ -119,6 +123,7 @@ function belowZero(items: readonly Item[], index: number): boolean {
     after === undefined ||
     after.text === "zero" ||
     after.text === "0" ||
+    (behindBelow.test(after.text) && items[index]?.label === undefined) ||
     (after.kind !== itemKind.number && after.kind !== itemKind.word)
   );
 }

@@ -1,35 +1,11 @@
 import type { Reading } from "../model.ts";
 import { eitherMark } from "./circuit-mark.ts";
+import { copyDraft, copyReading } from "./copy-value.ts";
 import type { Draft } from "./draft.ts";
 import { exceptSaid } from "./except-said.ts";
 import { alive } from "./inherit.ts";
 import { itemKind } from "./item.ts";
-import { unitCalled } from "./kinds.ts";
 import type { Note } from "./note.ts";
-
-function copyReading(draft: Draft, reading: Reading): void {
-  draft.quantity = reading.quantity;
-  draft.named = reading.quantity;
-  draft.unit = unitCalled(reading.figure.unit);
-  draft.over = reading.over_range === true;
-  draft.value = Number(reading.figure.number);
-  draft.testVoltage ??= undefined;
-  draft.place ??= reading.at;
-  draft.kind ??= reading.kind;
-  if (draft.subject === undefined && draft.points !== undefined) draft.subject = reading.subject;
-}
-
-function copyDraft(draft: Draft, from: Draft): void {
-  draft.named = from.named;
-  draft.unit = from.unit;
-  draft.over = from.over;
-  draft.value = from.value;
-  draft.high = from.high;
-  draft.testVoltage ??= from.testVoltage;
-  draft.temperature ??= from.temperature;
-  if (draft.subject === undefined && draft.points !== undefined) draft.subject = from.subject;
-  draft.grounded = draft.grounded || from.grounded || from.points?.[0]?.[1] === "ground";
-}
 
 /** What has one reading of its own, so that "fan 2 same" is of the last alone. */
 const part = /^(?:[a-z]+ )*(?:fan|pump|heater|motor|valve|sensor|zone|room|box|case|coil|filter)\b/;
@@ -47,7 +23,7 @@ function copyOthers(note: Note, draft: Draft, drafts: Draft[]): boolean {
   const plain = { ...draft };
   last.forEach((reading, order) => {
     const one = order === 0 ? draft : { ...plain };
-    copyReading(one, reading);
+    copyReading(note, one, reading);
     if (reading.points !== undefined) one.points = [reading.points];
     one.state = reading.state;
     if (order > 0) drafts.push(one);
@@ -167,7 +143,7 @@ function subjectsByNumber(note: Note, draft: Draft, last: Reading, drafts: Draft
   draft.subject = first;
   for (const subject of rest) {
     const one: Draft = { ...draft, subject };
-    copyReading(one, last);
+    copyReading(note, one, last);
     drafts.push(one);
   }
 }
@@ -193,7 +169,7 @@ function furtherSubjects(note: Note, draft: Draft, last: Reading, drafts: Draft[
   draft.behind = [...draft.behind, ...found];
   for (const index of found) {
     const one: Draft = { ...draft, subject: `${family}${note.items[index]?.value ?? ""}` };
-    copyReading(one, last);
+    copyReading(note, one, last);
     drafts.push(one);
   }
 }
@@ -226,8 +202,8 @@ export function repeat(note: Note, drafts: Draft[]): void {
       .find((other) => !other.gone && !Number.isNaN(other.value));
     const those = likeThose(note, draft, alive(drafts.slice(0, order)));
     if (those !== undefined) {
-      if ("quantity" in those && "figure" in those) copyReading(draft, those);
-      else if ("index" in those) copyDraft(draft, those);
+      if ("quantity" in those && "figure" in those) copyReading(note, draft, those);
+      else if ("index" in those) copyDraft(note, draft, those);
       return;
     }
     if (namesOther(note, draft)) {
@@ -236,7 +212,7 @@ export function repeat(note: Note, drafts: Draft[]): void {
     }
     const told = named(note, draft);
     if (told !== undefined) {
-      copyReading(draft, told);
+      copyReading(note, draft, told);
       for (const other of drafts)
         if (note.items[other.index]?.owner !== undefined) other.gone = true;
       return;
@@ -265,12 +241,12 @@ export function repeat(note: Note, drafts: Draft[]): void {
     if (!labelled && left !== undefined && timed(note, draft)) {
       draft.place ??= left.place;
       draft.points ??= left.points;
-      copyDraft(draft, left);
+      copyDraft(note, draft, left);
     } else if (!labelled) draft.gone = true;
-    else if (there !== undefined) copyReading(draft, there);
-    else if (left !== undefined) copyDraft(draft, left);
+    else if (there !== undefined) copyReading(note, draft, there);
+    else if (left !== undefined) copyDraft(note, draft, left);
     else if (last === undefined) draft.gone = true;
-    else if (!copyOthers(note, draft, drafts)) copyReading(draft, last);
+    else if (!copyOthers(note, draft, drafts)) copyReading(note, draft, last);
   });
   if (drafts.some((draft) => draft.same)) exceptSaid(drafts);
 }

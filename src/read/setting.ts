@@ -106,6 +106,11 @@ function probesOnRail(items: readonly Item[], at: number): boolean {
   );
 }
 
+/** "meg ohms with the can at 75": the unit alone names the test. */
+function megsNamed({ kind, text, unit }: Item): boolean {
+  return kind === itemKind.unit && /^meg/.test(text) && (unit?.factor ?? 0) >= 1e6;
+}
+
 /** "2.2g on each lead": nobody weighs leads. */
 function gigsOfLead(items: readonly Item[], at: number): boolean {
   const item = items[at];
@@ -139,6 +144,7 @@ function wordsOf(items: readonly Item[]): Words {
     if (gigsOfLead(items, at)) words.insulation = true;
     if (phaseToPhase(items, at) || fourWire(items, at)) words.winding = true;
     if (probesOnRail(items, at)) words.diode = true;
+    if (megsNamed(item)) words.insulation = true;
     if (item.text === "leads") words.leads = true;
     else if (item.text === "tester" || item.text === "megger") words.insulation = true;
     const quantity = item.label?.quantity;

@@ -86,7 +86,7 @@ function pastHour(items: readonly Item[], i: number): boolean {
   const joint = items[i + 1]?.text;
   const before = items[i - 1]?.text;
   if (items[i]?.unit !== undefined || items[i + 2]?.unit !== undefined) return false;
-  if (before !== "at" && before !== "around" && before !== "about" && i > 0) return false;
+  if (!/^(?:at|around|about|its)$/.test(before ?? "") && i > 0) return false;
   return (
     joint === "past" ||
     ((joint === "after" || joint === "til" || joint === "till") && items[i]?.spoken === true)

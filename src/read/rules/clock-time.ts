@@ -135,6 +135,15 @@ function opensWith(items: readonly Item[], i: number): boolean {
     !/^(?:[.,]|and|then|so)$/.test(start.text)
   )
     return false;
+  const [article, named] = [items[i + 1], items[i + 2]];
+  const it =
+    next?.text === "it" &&
+    ((items[i + 2]?.roles ?? 0) & role.is) !== 0 &&
+    items[i + 3]?.kind === itemKind.number;
+  const behind =
+    ((article?.roles ?? 0) & role.article) !== 0 &&
+    (named?.label?.place !== undefined || named?.label?.quantity !== undefined);
+  if (it || behind) return items.slice(i + 2).some(({ kind }) => kind === itemKind.number);
   const told =
     next?.label?.place !== undefined ||
     next?.label?.quantity !== undefined ||

@@ -25,6 +25,7 @@ import { looseCodes } from "./loose-code.ts";
 import { machineAgain } from "./machine-again.ts";
 import { machineInHand } from "./machine-in-hand.ts";
 import { minutesOut } from "./minutes-out.ts";
+import { motorSizes } from "./motor-size.ts";
 import { nitrogenRule } from "./nitrogen.ts";
 import { nominalSizes } from "./nominal-size.ts";
 import { numberAsName } from "./number-as-name.ts";
@@ -120,6 +121,7 @@ export const asides: readonly Rule[] = [
   differences,
   stock,
   pipePairs,
+  motorSizes,
   nominalSizes,
   sensorWarm,
   breakers,

@@ -122,7 +122,9 @@ function others(note: Note, i: number, item: Item): boolean {
     state(note, SIZE, [i, i + 1], { kind: "note", about: "size" });
     return true;
   }
-  const kinds = /^(?:sensor|thermistor|ntc|probe)$/.test(note.items[i + 1]?.text ?? "");
+  const kinds =
+    /^(?:sensor|thermistor|ntc|probe)$/.test(items[i + 1]?.text ?? "") &&
+    items[i + 2]?.kind !== itemKind.subject;
   if (
     item.unit?.figure === "kilohm" &&
     kinds &&

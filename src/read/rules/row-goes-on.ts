@@ -46,7 +46,8 @@ function begins(items: readonly Item[], i: number): boolean {
   return before.text === "so" || before.text === "now";
 }
 
-const joins = /^(?:at|down|up|to|about|around|only|still|now|just|the|in)$/;
+const joins =
+  /^(?:both|all|came|come|comes|out|at|down|up|to|about|around|only|still|now|just|the|in)$/;
 
 /** Where the value stands that a verb gives to the number at `i`; -1 where none does. */
 function valueAt({ items, plain }: Note, i: number): number {
@@ -55,7 +56,7 @@ function valueAt({ items, plain }: Note, i: number): number {
   const said = own !== undefined && /['’]s$/.test(plain.slice(own.from, own.to));
   if (verb?.kind === itemKind.number && said) return verb.owner === undefined ? i + 1 : -1;
   if (verb === undefined || verb.kind === itemKind.number) return -1;
-  const is = (verb.roles & role.is) !== 0 || verb.text === "at" || said;
+  const is = (verb.roles & role.is) !== 0 || /^(?:at|came|comes|both)$/.test(verb.text) || said;
   if (!is) return -1;
   for (let at = i + 1; at < items.length && at <= i + 5; at++) {
     const item = items[at];
@@ -63,10 +64,27 @@ function valueAt({ items, plain }: Note, i: number): number {
     if (item.kind === itemKind.over) return at;
     if (item.kind === itemKind.number) return item.owner === undefined ? at : -1;
     if ((item.roles & role.same) !== 0) return at;
-    const small = role.is | role.about | role.only;
+    const small = role.is | role.about | role.only | role.greater | role.less;
     if (at > i + 1 && (item.roles & small) === 0 && !joins.test(item.text)) return -1;
   }
   return -1;
+}
+
+/** A number that names the next of the row, the value that it has, and the name that it stands behind. */
+interface Named {
+  readonly item: Item;
+  readonly number: number;
+  readonly value: number;
+  readonly behind?: Item;
+}
+
+/** "two and three are both 300": is the number at `i` followed by the next of the row? */
+function besideIt({ items }: Note, i: number, row: Row): boolean {
+  const [first, joint, other] = items.slice(i, i + 3);
+  if (first === undefined || !/^(?:and|&|n|,)$/.test(joint?.text ?? "")) return false;
+  if (!freeNumber(other) || other.unit !== undefined || row.isLast(other.value)) return false;
+  const near = row.upTo === 3 ? other.value > first.value : other.value === first.value + 1;
+  return near && other.value <= row.upTo;
 }
 
 const electric: ReadonlySet<string> = new Set(["resistance", "current", "voltage"]);
@@ -85,9 +103,12 @@ function nameIt(item: Item, named: ReturnType<Row["name"]>): void {
 function sameAs(note: Note, value: number, row: Row): void {
   const same = note.items[value];
   const digit = note.items[value + 1];
-  if (same === undefined || (same.roles & role.same) === 0 || !freeNumber(digit)) return;
-  if (digit.unit !== undefined || !Number.isInteger(digit.value) || digit.value > row.upTo) return;
-  const { points, subject } = row.name(digit.value);
+  if (same === undefined || (same.roles & role.same) === 0 || digit === undefined) return;
+  const one = digit.kind === itemKind.word && digit.text === "one";
+  if (!one && (!freeNumber(digit) || digit.unit !== undefined)) return;
+  const number = one ? 1 : digit.value;
+  if (!Number.isInteger(number) || number > row.upTo) return;
+  const { points, subject } = row.name(number);
   const like = note.context.readings.findLast(
     (one) =>
       one.points?.join() === points?.join() && (subject === undefined || one.subject === subject),
@@ -128,20 +149,34 @@ export const rowGoesOn: Rule = {
     letterGoesOn(note);
     const row = rowOf(context.readings[context.readings.length - 1]);
     if (row === undefined || items.some((item) => item.kind === itemKind.points)) return;
-    const found: { readonly item: Item; readonly number: number; readonly value: number }[] = [];
+    const found: Named[] = [];
+    const named = new Set<number>();
     items.forEach((item, i) => {
-      if (!freeNumber(item) || item.unit !== undefined || item.fraction) return;
+      if (named.has(i) || !freeNumber(item) || item.unit !== undefined || item.fraction) return;
       if (!Number.isInteger(item.value) || item.value < 1 || item.value > row.upTo) return;
       if (item.text.includes(".") || row.isLast(item.value) || !begins(items, i)) return;
-      const value = valueAt(note, i);
+      const pair = besideIt(note, i, row);
+      const value = valueAt(note, pair ? i + 2 : i);
       const unit = items[value]?.unit?.dimension;
       if (value < 0 || (unit !== undefined && !electric.has(unit) && row.upTo === 3)) return;
       if (found.some((one) => one.value === i)) return;
       found.push({ item, number: item.value, value });
+      const other = items[i + 2];
+      if (!pair || other === undefined) return;
+      named.add(i + 2);
+      found.push({ item: other, number: other.value, value, behind: item });
     });
     if (new Set(found.map((one) => one.number)).size < found.length) return;
     for (const one of found) {
-      nameIt(one.item, row.name(one.number));
+      const name = row.name(one.number);
+      if (one.behind?.points !== undefined && name.points !== undefined) {
+        // "two and three are 300": one item for both points
+        one.behind.points = [...one.behind.points, name.points];
+        const at = items.indexOf(one.item);
+        state(note, rowGoesOn.name, [at, at + 1], { kind: "note", about: "place" });
+        continue;
+      }
+      nameIt(one.item, name);
       sameAs(note, one.value, row);
     }
   },

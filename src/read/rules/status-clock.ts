@@ -38,21 +38,28 @@ export function clockNear(items: readonly Item[], at: number, left: boolean): Cl
       headsLabel(items, i)
     )
       continue;
+    if (endsToThe(items, i)) continue;
     const before = items[i - 1];
     if (before?.kind === itemKind.subject && (before.roles & role.clock) !== 0) continue;
     const prepared = /^(?:at|around|about|by|ate|its|it|til|till|was)$/.test(textAt(items, i - 1));
-    const near = prepared || Math.abs(i - (end < 0 ? at : end)) <= 2 || Math.abs(i - at) <= 2;
+    const last = textAt(items, i - 1) === "now" && items[i]?.spoken && items[i + 1] === undefined;
+    const near =
+      prepared || last || Math.abs(i - (end < 0 ? at : end)) <= 2 || Math.abs(i - at) <= 2;
     if (!near && items[i]?.colon !== true) continue;
     const loose =
       (items[i]?.unit === undefined && (items[i]?.value ?? 0) >= 100) ||
       /^(?:at|around|about|by|ate|til|till|until)$/.test(textAt(items, i - 1)) ||
-      items[i + 1]?.text === "to" ||
-      items[i + 1]?.text === "til" ||
-      items[i + 1]?.text === "past";
+      /^(?:to|til|till|of|past|after|before)$/.test(textAt(items, i + 1));
     const clock = clockAt(items, i, loose);
     if (clock !== undefined) return clock;
   }
   return undefined;
+}
+
+/** The hour of "ten till eight": no time of its own. */
+function endsToThe(items: readonly Item[], i: number): boolean {
+  if (!/^(?:to|til|till|of|past|after|before)$/.test(textAt(items, i - 1))) return false;
+  return items[i - 2]?.kind === itemKind.number && clockAt(items, i - 2, true)?.end === i + 1;
 }
 
 /** "when I got here, 235 line": behind the comma the figure of what is named next. */

@@ -6,6 +6,7 @@ import type { Note } from "../note.ts";
 import { signIndex, signName } from "../signs.ts";
 import { clockAt } from "../times.ts";
 import { role } from "../word.ts";
+import { outOfPlace } from "./out-of-place.ts";
 
 /** The rule's name. */
 export const STATUS = "<status> <time>";
@@ -176,7 +177,8 @@ export function isStatus(note: Note, i: number, status: Status): boolean {
       return false;
     if (
       (items[i]?.text === "pulled" || items[i]?.text === "pulling") &&
-      items[i]?.label !== undefined
+      items[i]?.label !== undefined &&
+      !outOfPlace(note, i)
     )
       return false;
     return (plan & role.plan) === 0;
