@@ -4,7 +4,7 @@ import { isErrand } from "../errand.ts";
 import { type Item, itemKind } from "../item.ts";
 import type { Note, Rule } from "../note.ts";
 import { carries } from "../signs.ts";
-import { ago, clockAt, timeText } from "../times.ts";
+import { ago, type Clock, clockAt, timeText } from "../times.ts";
 import { role } from "../word.ts";
 import { comeAndGone } from "./come-and-gone.ts";
 import { hereFirst } from "./here-first.ts";
@@ -190,9 +190,16 @@ function leaves(note: Note, { status, at }: Seen): boolean {
   return note.context.readings.length > 0 || finished.test(note.plain.slice(0, from));
 }
 
-function push(note: Note, seen: Seen): void {
+/** "done here, heading to the next one at half past ten": the hour behind the way is the way's. */
+function clockOf(note: Note, seen: Seen, next: Seen | undefined): Clock | undefined {
+  const clock = heardHour(note) ?? clockNear(note.items, seen.at, seen.status === "left_site");
+  const later = next?.status === "on_the_way" && next.at > seen.at && clock !== undefined;
+  return later && clock.from > next.at ? undefined : clock;
+}
+
+function push(note: Note, seen: Seen, next: Seen | undefined): void {
   const { items, context } = note;
-  const heard = heardHour(note) ?? clockNear(items, seen.at, seen.status === "left_site");
+  const heard = clockOf(note, seen, next);
   const later = seen.status === "no_access" && heard !== undefined && returnsAt(note, heard);
   const clock = later ? undefined : heard;
   const span = clock === undefined ? lengthNear(items) : undefined;
@@ -235,8 +242,11 @@ export const statusRule: Rule = {
   needs: "status",
   apply: (note) => {
     const from = note.statements.length;
-    for (const seen of find(note))
-      push(note, leaves(note, seen) ? { ...seen, status: "left_site" } : seen);
+    const found = find(note);
+    found.forEach((seen, order) => {
+      const status = leaves(note, seen) ? "left_site" : seen.status;
+      push(note, { ...seen, status }, found[order + 1]);
+    });
     // "all done, left at 4:15": one hour of both
     const [done, left] = note.statements.slice(from);
     if (done?.kind !== "status" || left?.kind !== "status" || left.status !== "left_site") return;
