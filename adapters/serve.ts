@@ -1,6 +1,7 @@
 import type { Bot } from "../src/bot.ts";
 import type { ChatPlatform } from "./chat-platform.ts";
 import { type BoardLoop, boardLoop, boardNow } from "./serve/board-loop.ts";
+import { type DigestPost, dayDigest } from "./serve/day-digest.ts";
 import { doorFor, type Inside, tellerFor } from "./serve/door.ts";
 import { type Health, startHealth } from "./serve/health.ts";
 import { type LastRun, lastRun } from "./serve/last-run.ts";
@@ -13,6 +14,8 @@ export interface ServeOptions {
   readonly log: Log;
   /** resolves when it is time to end */
   readonly stop?: Promise<void>;
+  /** where the record's digest is posted at each day's end */
+  readonly digest?: DigestPost;
   /** a port on this machine for health and readiness */
   readonly healthPort?: number;
   /** ms; absent: the machine's clock */
@@ -58,8 +61,10 @@ export async function serve(given: Bot, options: ServeOptions): Promise<string |
   refreshBoards(service, bot);
   // what an earlier run kept and did not finish
   pump.wake();
+  const digest = options.digest === undefined ? undefined : dayDigest(bot, options.digest);
   const timer = setInterval(() => {
     refreshBoards(service, bot);
+    endOfDay(service, digest);
     pump.wake();
   }, tickEveryMs);
   const never = new Promise<void>(() => {});
@@ -156,6 +161,17 @@ function refreshBoards({ running, options, last }: Service, bot: Bot): void {
     for (const { board } of running) board?.refresh();
   } catch (error) {
     options.log.error("board_failed", { says: sentenceOf(error, bot.store.path) });
+  }
+}
+
+function endOfDay(
+  { options, inside }: Service,
+  digest: ((nowMs: number) => boolean) | undefined,
+): void {
+  try {
+    if (digest?.(inside.now()) === true) options.log.info("digest_put");
+  } catch (error) {
+    options.log.error("digest_failed", { says: sentenceOf(error, inside.bot.store.path) });
   }
 }
 

@@ -126,6 +126,12 @@ describe("every mistake of a configuration is named with its place and a remedy"
       /"time_zone".*America\/Chicago/,
     ],
     ["a port that is none", withSlack(good, { health_port: 70_000 }), /health_port/],
+    ["an hour that is none", withSlack(good, { digest_at: "6 pm" }), /"digest_at".*18:00/],
+    [
+      "a digest without a board to post it beside",
+      withSlack(good, { digest_at: "18:00" }),
+      /digest_at: the digest is posted where the board is/,
+    ],
   ])("%s", (_, config, says) => {
     const problems = problemsOf(config);
     expect(problems.join("\n")).toMatch(says);

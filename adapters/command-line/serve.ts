@@ -85,10 +85,15 @@ async function run(bot: Bot, config: Config, io: Io): Promise<Exit> {
     process.exit(1);
   });
   const served: Bot = config.one_answer_a_burst ? { ...bot, answersTogether: true } : bot;
+  const digest =
+    config.digest_at === undefined || board?.boardChannel === undefined
+      ? {}
+      : { digest: { platform: board.name, channel: board.boardChannel, at: config.digest_at } };
   const problem = await serve(served, {
     platforms: config.platforms,
     log,
     stop,
+    ...digest,
     ...(config.health_port === undefined ? {} : { healthPort: config.health_port }),
   });
   if (problem === undefined) return 0;

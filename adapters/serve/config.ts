@@ -22,6 +22,11 @@ const shape = z.strictObject({
   board_channel: z.string().min(1).optional(),
   /** the channel or direct chat of who hears of near misses; nobody else does */
   safety_channel: z.string().min(1).optional(),
+  /** when the record's digest is posted where the board is, once a day */
+  digest_at: z
+    .string()
+    .regex(/^(?:[01]\d|2[0-3]):[0-5]\d$/, "must be a time of day, such as 18:00")
+    .optional(),
   /** readings of one burst, or of an outage, get one answer */
   one_answer_a_burst: z.boolean().default(true),
   /** a port on this machine for /live and /ready */
@@ -84,5 +89,9 @@ function open(path: string, raw: z.output<typeof shape>): ReadConfig {
   }
   if (problems.length > 0) return bad(...problems);
   if (opened.length === 0) return bad(`${path}: No platform stands under "platforms".`);
+  if (raw.digest_at !== undefined && opened.every(({ boardChannel }) => boardChannel === undefined))
+    return bad(
+      `${path}: digest_at: the digest is posted where the board is; name a board as well.`,
+    );
   return { ok: true, config: { ...raw, platforms: opened } };
 }
