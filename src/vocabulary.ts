@@ -85,6 +85,8 @@ export const questions = [
   "shared",
   /** whose locks hang where: "whose lock is on it", "what is locked" */
   "locks",
+  /** what became of a part: "when does the drive board come" */
+  "parts",
 ] as const;
 export type QuestionName = (typeof questions)[number];
 
@@ -169,6 +171,7 @@ export const observations = [
   "frost_at_restriction",
   "ice_on_indoor_coil",
   "ice_on_outdoor_coil",
+  "ice_gone",
   "pressures_equal",
   "pressures_unequal",
   "liquid_in_shell",

@@ -79,7 +79,12 @@ const proves: Readonly<Record<string, Piece>> = {
     readings: [reading({ quantity: "superheat", value: 6, unit: "K" })],
   },
   "cylinder number": {
+    readings: [reading({ quantity: "mass", value: 2, unit: "kg", action: "recovered" })],
     statements: [{ kind: "note", about: "cylinder", ...said, said: "cylinder 22" }],
+  },
+  "cylinder of the charge": {
+    readings: [reading({ quantity: "mass", value: 3, unit: "kg", action: "charged" })],
+    statements: [{ kind: "note", about: "cylinder", ...said, said: "cylinder 31" }],
   },
   "nitrogen flow while brazing": { text: "nitrogen flowing while I brazed" },
   "why it failed, or what was looked at": { text: "it failed because the contactor welded" },
@@ -131,6 +136,13 @@ test("every claim can be made, and every proof given, in this test", () => {
   expect(Object.keys(proves).sort()).toEqual([...gaps].sort());
 });
 
+/** A cylinder is named beside its weight: where the weight is the proof that lacks, without it. */
+function without(piece: Piece, gap: string): Piece {
+  const gone = JSON.stringify(proves[gap]?.readings?.[0]);
+  if (piece.readings === undefined || piece.statements === undefined) return piece;
+  return { ...piece, readings: piece.readings.filter((one) => JSON.stringify(one) !== gone) };
+}
+
 for (const claim of claims) {
   describe(claim.name, () => {
     const made = makes[claim.name] ?? {};
@@ -154,7 +166,7 @@ for (const claim of claims) {
 
     test.each(claim.proofs.map(({ gap }) => gap))("without %s exactly that is named", (gap) => {
       if (JSON.stringify(made) === JSON.stringify(proves[gap])) return;
-      const rest = all.filter(([name]) => name !== gap).map(([, piece]) => piece);
+      const rest = all.filter(([name]) => name !== gap).map(([, piece]) => without(piece, gap));
       const gaps = gapsWith([made, ...rest]);
       expect(gaps).toEqual([gap]);
     });

@@ -5,6 +5,8 @@ import { worldOf } from "./world.ts";
 /** What somebody is told to do, behind his name. */
 const orders =
   /^(?:please |pls |just |go |don'?t |can you |could you |would you |will you |you )*(?:take|do|redo|check|recheck|try|get|grab|bring|put|pull|lift|leave|lock|unlock|go|come|call|ring|send|give|make|keep|meet|help|finish|start|stop|look|see|watch|wait|hold|move|turn|open|close|read|measure|meg|megger|test|tell|ask|let|order|pick|drop|stay|use|swap|change|remember|clear|kill|shut|isolate|recover|weigh|evacuate|run)\b/i;
+/** What is said of whom it is said to. */
+const toHim = /^(?:your|you|you['’]?re|you['’]?ve|ur|u)\b/i;
 /** A question to whoever reads it. */
 const toAll =
   /^\s*(?:has |does |did |is |can |could |would )?(?:any ?(?:one|body)(?: of you)?|who ?ever|who(?:'s| is| has| wants)|any of you)\b/i;
@@ -29,6 +31,9 @@ export function isTalkTo(
   if (toAll.test(text)) return statements.every(({ kind }) => kind !== "status");
   if (!other) return false;
   if (orders.test(rest)) return true;
+  // "Milo your timesheet says 26 hours": his hours, and no word of the machine
+  if (toHim.test(rest) && statements.every(({ kind }) => kind === "labor" || kind === "note"))
+    return true;
   const seen = statements.every(
     ({ kind }) => kind === "observation" || kind === "note" || kind === "confirm",
   );

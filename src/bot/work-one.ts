@@ -166,7 +166,9 @@ function planFor(bot: Bot, message: Message): Plan {
     ({ facts }) =>
       facts.kind === "note" && facts.statements.some((statement) => statement.kind === "status"),
   );
-  const released = moves ? undefined : releasedBy(bot, message);
+  // who asks of one job does not say where something else belongs
+  const asks = plan.understood.statements.some(({ kind }) => kind === "question");
+  const released = moves || asks ? undefined : releasedBy(bot, message);
   if (released === undefined) return plan;
   const { job, rows } = released;
   if (plan.job === job) return { ...plan, released: rows };

@@ -23,10 +23,13 @@ export function correctedBy(
     undefined,
   );
   if (newest === undefined) return undefined;
-  const group = pool.filter((old) => old.message === newest.message);
+  const told = pool.filter((old) => old.message === newest.message);
+  // "the last one was 0.71" behind 0.71, 0.71, 0.78: what reads so already was not wrong
+  const other = told.filter((old) => distance(reading, old) > 1e-6);
+  const group = other.length > 0 ? other : told;
   const nth = legOf(reading);
-  const row = group.filter((old) => old.points === undefined);
-  if (nth !== undefined && row.length === legs && row.length === group.length) return row[nth - 1];
+  const row = told.filter((old) => old.points === undefined);
+  if (nth !== undefined && row.length === legs && row.length === told.length) return row[nth - 1];
   return group.reduce((best, old) =>
     distance(reading, old) < distance(reading, best) ? old : best,
   );

@@ -25,7 +25,10 @@ export function foldParts(statements: readonly JobStatement[]): readonly JobPart
     const said = partSaid(statement);
     // what the utility replaced is no part of the job
     if (said === undefined || (said.state === "fitted" && byOthers.has(message))) continue;
-    const known = rows.find((row) => isSamePart(row, said)) ?? waitingAs(rows, said);
+    const known =
+      rows.find((row) => isSamePart(row, said)) ??
+      waitingAs(rows, said) ??
+      justFitted(rows, said, at);
     const number = said.number ?? known?.number;
     const name = said.part === "" ? (known?.part ?? "part") : (known?.part ?? said.part);
     const row: JobPart = {
@@ -57,6 +60,21 @@ function waitingAs(rows: readonly JobPart[], said: Said): JobPart | undefined {
     const unlike = row.number !== undefined && said.number !== undefined;
     return !unlike && (name.endsWith(own) || own.endsWith(name));
   });
+  return others.length === 0 ? only : undefined;
+}
+
+const againMs = 60 * 60_000;
+
+/** "Got a defrost sensor, putting it in", then "new sensor in": within the hour the one part that was fitted. */
+function justFitted(rows: readonly JobPart[], said: Said, at: string): JobPart | undefined {
+  if (said.state !== "fitted" || said.part === "" || said.number !== undefined) return undefined;
+  const own = ` ${singular(said.part)}`;
+  const [only, ...others] = rows.filter(
+    (row) =>
+      row.state === "fitted" &&
+      singular(row.part).endsWith(own) &&
+      Math.abs(Date.parse(at) - Date.parse(row.at)) <= againMs,
+  );
   return others.length === 0 ? only : undefined;
 }
 

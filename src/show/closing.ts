@@ -2,6 +2,7 @@ import type { Job, Machine, ReplyInput, Statement } from "../model.ts";
 import type { Status } from "../vocabulary.ts";
 import { leftOut } from "./left-out.ts";
 import { localTime } from "./local-time.ts";
+import { openParts, partName } from "./open-parts.ts";
 import {
   clipped,
   jobName,
@@ -67,7 +68,16 @@ export function closingLines(input: ReplyInput, job: Job): readonly string[] {
   return [
     left.length === 0 ? "" : sentence(`Left there: ${listed(left)}`),
     gaps.length === 0 ? "" : sentence(`The file lacks: ${clipped(gaps.join("; "), 24)}`),
+    status === "done" ? partsLeft(job) : "",
   ].filter((line) => line !== "");
+}
+
+/** A part that was asked for and never fitted: done without it, or forgotten? */
+function partsLeft(job: Job): string {
+  const open = openParts(job);
+  if (open.length === 0) return "";
+  const names = clipped(listed(open.map(partName)), 12);
+  return `Not fitted, by what was told: ${names}. Say fitted, declined or waiting for parts.`;
 }
 
 /** What the file lacks and nobody said to leave out. */

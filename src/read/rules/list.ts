@@ -18,6 +18,7 @@ import { faultCodes } from "./fault-code.ts";
 import { gasInHand } from "./gas-in-hand.ts";
 import { knownRooms } from "./known-room.ts";
 import { laborRule } from "./labor.ts";
+import { leftStanding } from "./left-standing.ts";
 import { lettersAsIn } from "./letter-as-in.ts";
 import { letteredDoors } from "./lettered-door.ts";
 import { listNumerals } from "./list-numeral.ts";
@@ -112,6 +113,7 @@ export const asides: readonly Rule[] = [
   undo,
   poleCounts,
   doneWith,
+  leftStanding,
   statusRule,
   minutesOut,
   clockTimes,

@@ -59,6 +59,17 @@ function runsOf(codes: readonly Code[], names: readonly number[]): Run[] {
   return runs;
 }
 
+/** "a sealing ring, part 12E4, and a contactor": the number before "and" is of what stands before it. */
+function isOthers(note: Note, code: Code | undefined, name: number): boolean {
+  if (code === undefined || code.to > name) return false;
+  const between = note.plain.slice(code.to, name);
+  const ahead = note.plain.slice(0, code.to);
+  return (
+    /\b(?:and|plus|also)\b|&/.test(between) &&
+    /\b(?:part|number|no|pn)\b[\s.:#]*[\w-]+$/.test(ahead)
+  );
+}
+
 /** "need 44-1902 contactor": the numbers stand before their names. */
 function ahead(codes: readonly Code[], name: number, names: readonly number[]): string | undefined {
   const before = codes.filter((code) => code.to <= name).pop();
@@ -77,7 +88,9 @@ export function numberOf(
   others: readonly number[],
 ): string | undefined {
   const codes = codesOf(note);
-  if (name === undefined || (others.length === 0 && codes.length === 1)) return codes[0]?.value;
+  if (name === undefined) return codes[0]?.value;
+  if (others.length === 0 && codes.length === 1)
+    return isOthers(note, codes[0], name) ? undefined : codes[0]?.value;
   const names = [name, ...others].sort((a, b) => a - b);
   const [first] = codes;
   if (first !== undefined && first.from < (names[0] ?? 0)) return ahead(codes, name, names);

@@ -52,7 +52,8 @@ export function verbOf(items: readonly Item[], from: number, to: number): Verb |
       item.text === "ordered" ||
       item.text === "ordering" ||
       (item.text === "on" && items[i + 1]?.text === "order") ||
-      (item.text === "order" && (i === from || isPlanned(items, i)))
+      (item.text === "order" && (i === from || isPlanned(items, i))) ||
+      comesDue(items, i)
     )
       return { state: item.text === "order" ? "needed" : "ordered", at: i };
     // "eleven and change" amps, "change over"
@@ -60,12 +61,14 @@ export function verbOf(items: readonly Item[], from: number, to: number): Verb |
     if (item.text === "change" && (items[i + 1]?.text === "over" || rest)) continue;
     // "killed the disconnect and hung my lock": no part was fitted
     if (item.text === "hung" && namesLock(items.slice(i + 1, i + 4))) continue;
+    // "filter change due friday": work that is to come
+    if (item.text === "change" && toCome.test(items[i + 1]?.text ?? "")) continue;
     // "changed stat from 74 to 72": how it is set
     if (/^change/.test(item.text) && setAnew(items, i)) continue;
     if (notYet(items, i)) continue;
     if (fits.has(item.text)) return notFirst(items, i, { state: "fitted", at: i });
     if (
-      (item.text === "put" || item.text === "dropped" || item.text === "stuck") &&
+      /^(?:put|putting|dropped|stuck)$/.test(item.text) &&
       items.slice(i + 1, i + 4).some((word) => word.text === "new" || word.text === "in") &&
       !intoRun(items, i)
     )
@@ -87,6 +90,20 @@ export function verbOf(items: readonly Item[], from: number, to: number): Verb |
   }
   return undefined;
 }
+
+/** "board due friday", "part due tomorrow 8am": it comes; "filter change due friday" is work to do. */
+function comesDue(items: readonly Item[], i: number): boolean {
+  if (items[i]?.text !== "due" || items[i + 1]?.text === "for") return false;
+  const before = items.slice(Math.max(0, i - 3), i);
+  return (
+    dueWords({ items: items.slice(i), plain: "" }) !== undefined &&
+    !before.some(({ text, roles }) => (roles & role.not) !== 0 || upkeep.test(text))
+  );
+}
+
+const toCome = /^(?:due|overdue|scheduled|coming|tomorrow|next|needed|interval|reminder)$/;
+const upkeep =
+  /^(?:change|changes|cleaning|clean|maintenance|pm|inspection|service|check|test|calibration|report|payment|rent|permit|visit|when|if)$/;
 
 /** "put it in forced defrost from the board": into a way of running, no part. */
 function intoRun(items: readonly Item[], i: number): boolean {

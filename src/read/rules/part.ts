@@ -6,6 +6,7 @@ import type { Note, Rule } from "../note.ts";
 import { role } from "../word.ts";
 import { partWords } from "../words/parts.ts";
 import { numberOf } from "./part-number.ts";
+import { unknownAt } from "./part-unknown.ts";
 import { fits, isBareOrder, needs, type Verb, verbOf } from "./part-verb.ts";
 
 const parts = new Map<string, string>();
@@ -54,30 +55,6 @@ function compound(note: Note, i: number): string | undefined {
   if (first.roles !== 0 || first.unit !== undefined) return undefined;
   const said = note.plain.slice(first.from, last.to).trim();
   return parts.get(said) ?? said;
-}
-
-/** "55-810": what stands before a part's number is its name, whatever it is. */
-function unknownAt(note: Note, verb: Verb, to: number): string | undefined {
-  const { items } = note;
-  let end = verb.at + 1;
-  while (
-    end < to &&
-    (((items[end]?.roles ?? 0) & role.article) !== 0 || items[end]?.text === "new")
-  )
-    end++;
-  const from = end;
-  if (items[from]?.text === "one") return undefined;
-  while (end < to && items[end]?.kind !== itemKind.number && items[end]?.kind !== itemKind.sign)
-    end++;
-  if (end === from || end - from > 4 || !/^\d/.test(items[end]?.text ?? "")) return undefined;
-  if (items[end + 1]?.text !== "-") return undefined;
-  const first = items[from];
-  const last = items[end - 1];
-  if (first === undefined || last === undefined) return undefined;
-  return note.plain
-    .slice(first.from, last.to)
-    .replace(/,? ?part(?: number)?$/, "")
-    .trim();
 }
 
 function countOf(note: Note, at: number): number | undefined {
@@ -217,6 +194,8 @@ function listGoesOn(note: Note, verb: Verb, from: number, to: number): boolean {
   return true;
 }
 
+const spoken = (note: Note): boolean => note.statements.some(({ kind }) => kind === "part");
+
 function inClause(note: Note, from: number, to: number): boolean {
   const verb = verbOf(note.items, from, to);
   if (verb === undefined) return false;
@@ -243,6 +222,9 @@ function inClause(note: Note, from: number, to: number): boolean {
     add(note, unknown, verb, verb.at);
     return true;
   }
+  // "its due friday" is of what was spoken of before: ordered or not, nobody said
+  const dueAlone = note.items[verb.at]?.text === "due";
+  if (dueAlone && (numberOf(note, undefined, []) === undefined || spoken(note))) return false;
   const bare = isBareOrder(note, verb, from, to);
   if (verb.state === "ordered" && (bare || numberOf(note, undefined, []) !== undefined)) {
     add(note, "", verb, verb.at);
@@ -250,11 +232,14 @@ function inClause(note: Note, from: number, to: number): boolean {
   }
   if (verb.state === "fitted" || verb.state === "needed") {
     const before = [...Array(from).keys()].reverse().find((i) => nounAt(note, i) !== undefined);
-    const part = before === undefined ? undefined : nounAt(note, before);
+    const short = before === undefined ? undefined : nounAt(note, before);
+    // "got a defrost sensor, putting it in": the fuller name
+    const long = before === undefined ? undefined : nounAt(note, before - 1);
+    const part = short !== undefined && long?.endsWith(` ${short}`) === true ? long : short;
     if (
       before !== undefined &&
       part !== undefined &&
-      from - before < 7 &&
+      from - before < (numberOf(note, undefined, []) === undefined ? 7 : 11) &&
       note.items.slice(verb.at, to).some((item) => /^(?:em|them|it|all|one)$/.test(item.text))
     )
       add(note, part, verb, before);

@@ -1,5 +1,6 @@
 import type { QuestionName } from "../../vocabulary.ts";
 import type { Note, Rule } from "../note.ts";
+import { partAsked } from "./part-question.ts";
 
 /** "what's the superheat": a figure that is worked out as well as one that was read. */
 const figureAsked =
@@ -17,6 +18,7 @@ const forms: readonly (readonly [question: QuestionName, form: RegExp, bare: Reg
     /^(?:(?:so|ok|okay|and) )*(?:what(?:'?s| is| else is| do i have| do we have)?(?: still)? (?:left|missing|lacking|outstanding)(?: (?:to do|here|now|for me|on (?:this|it|here)|on this (?:one|job)|(?:for|in|from) (?:this|the|my) (?:job|file|ticket|report|paperwork)))*|what (?:else |all )?(?:do|does) (?:i|you|we|it|the (?:file|office)) (?:still )?(?:need|lack|want)(?: (?:from me|to (?:do|close|finish|read|get|close (?:it|this)(?: out)?)|here|on this(?: one)?|for (?:this|the) (?:job|file)))*|(?:am i|are we|did i) (?:missing|forget(?:ting)?) (?:anything|something)|(?:is )?anything (?:else )?(?:missing|left|you need|still (?:open|missing|needed))(?: (?:to do|here|on this|from me))?|(?:can|may) i (?:go|leave|close (?:it|this|it out|this out|the job|out))(?: now)?|(?:am i|are we) (?:good|ok|okay|clear) to (?:go|leave|close)(?: (?:it|this)(?: out)?)?|(?:am i|are we) (?:done|all set)(?: here)?)$/,
     /^(?:what(?:'?s| is) (?:left|missing)(?: to do)?|what do i still need|what am i missing|am i missing anything|did i (?:miss|forget) anything|anything missing)$/,
   ],
+  ["parts", partAsked, /^(?:parts|open parts)$/],
   [
     "next",
     /\b(?:what next|whats next|what's next|what now|next step|what should i (?:check|do)|what do i (?:check|do)|what to check|where do i (?:look|start))\b/,
@@ -39,7 +41,7 @@ const forms: readonly (readonly [question: QuestionName, form: RegExp, bare: Reg
   ],
   [
     "reading",
-    /\bwhat (?:did|do) (?:i|we|he|she|you|they) (?:read|get|measure|have|see)\b|\bwhat (?:was|were) (?:the |my |our |his |her |their )?(?:last )?(?:readings?|values?|megs?|megohms?|ohms?|windings?|insulation|amps?|current|volts?|voltage|drops?|diodes?|microfarads?|suction|head|liquid|discharge|pressures?|temps?|temperatures?|superheat|subcooling|static|vacuum|microns?|weight)\b|^(?:super ?heat|sub ?cool(?:ing)?|sh|sc|split|delta t|ratio|approach|imbalance|unbalance)$/,
+    /\bwhat (?:did|do) (?:i|we|he|she|you|they) (?:read|get|measure|have|see)\b|\bwhat (?:did|does) (?:the |my |our )?[a-z0-9][a-z0-9 .-]{0,40} (?:read|show|meg|megger|measure|come in at|get to)\b|\bwhat(?: was| were| is| are|'?s) (?:the |my |our |his |her |their )?(?:last )?(?:readings?|values?|lead|leg|phase|winding|box|product|static|megs?|megohms?|ohms?|windings?|insulation|amps?|current|volts?|voltage|drops?|diodes?|microfarads?|suction|head|liquid|discharge|pressures?|temps?|temperatures?|superheat|subcooling|static|vacuum|microns?|weight)\b|^(?:super ?heat|sub ?cool(?:ing)?|sh|sc|split|delta t|ratio|approach|imbalance|unbalance)$/,
     /^readings?$/,
   ],
   [
@@ -74,7 +76,7 @@ const forms: readonly (readonly [question: QuestionName, form: RegExp, bare: Reg
 ];
 
 /** Asked without a question mark too, where hardly a word stands beside it. */
-const brief = new Set<QuestionName>(["handover", "customer", "bring", "who", "locks"]);
+const brief = new Set<QuestionName>(["handover", "customer", "bring", "who", "locks", "parts"]);
 /** Nothing but a question reads so. */
 const plainly = new Set<QuestionName>(["summary", "next", "export", "shared"]);
 
@@ -135,7 +137,7 @@ function startOf(question: QuestionName, whole: string, tail: string): number {
 export const questions: Rule = {
   name: "<question>",
   heads:
-    "low|bad|leak|restriction|grounded|shorted|seized|plugged|clogged|restricted|stuck|weak|blown|failed|good|ok|okay|fine|shot|toast|junk|think|could|tag|tags|tagged|open|unfinished|missing|left|lacking|outstanding|missed|forget|miss|need|needed|can|am|did|looks|look|seems|sounds|so|which|whose|lock|locks|locked|lockouts|list|are|share|common|is|why|how|what|whats|next|history|summary|summarize|sum|recap|export|spreadsheet|status|help|where|board|jobs|who|whos|when|anything|previous|past|been|last|commands|show|send|wrap|tell|bring|taking|handover|handoff|hand|customer|readings|superheat|super|subcooling|subcool|sub|sh|sc|split|delta|ratio|approach|imbalance|unbalance",
+    "eta|word|news|due|come|comes|coming|arrive|arrived|ordered|order|parts|when|does|low|bad|leak|restriction|grounded|shorted|seized|plugged|clogged|restricted|stuck|weak|blown|failed|good|ok|okay|fine|shot|toast|junk|think|could|tag|tags|tagged|open|unfinished|missing|left|lacking|outstanding|missed|forget|miss|need|needed|can|am|did|looks|look|seems|sounds|so|which|whose|lock|locks|locked|lockouts|list|are|share|common|is|why|how|what|whats|next|history|summary|summarize|sum|recap|export|spreadsheet|status|help|where|board|jobs|who|whos|when|anything|previous|past|been|last|commands|show|send|wrap|tell|bring|taking|handover|handoff|hand|customer|readings|superheat|super|subcooling|subcool|sub|sh|sc|split|delta|ratio|approach|imbalance|unbalance",
   apply: (note: Note) => {
     if (note.plain.length > 300) return;
     const trimmed = note.plain.trim();

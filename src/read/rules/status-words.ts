@@ -3,15 +3,20 @@ import { isStrongBreak } from "../breaks.ts";
 import { isErrand, isErrandWord, isSide } from "../errand.ts";
 import { type Item, itemKind } from "../item.ts";
 import type { Note } from "../note.ts";
-import { signIndex, signName } from "../signs.ts";
+import { carries, signIndex, signName } from "../signs.ts";
 import { clockAt } from "../times.ts";
 import { role } from "../word.ts";
+<<<<<<< HEAD
 import { outOfPlace } from "./out-of-place.ts";
+=======
+import { leavesThing } from "./leaves-thing.ts";
+>>>>>>> 6601150 (A day of two technicians and a helper: a thing left on is no leaving, questions about a part are answered)
 
 /** The rule's name. */
 export const STATUS = "<status> <time>";
 
 const indexes = statuses.map((status) => signIndex(status));
+const iceOff = signIndex("ice_off");
 export const agoSign = signIndex("ago");
 
 export interface Seen {
@@ -130,6 +135,10 @@ export function isStatus(note: Note, i: number, status: Status): boolean {
   // "lvg air 55"
   if (status === "left_site" && /_air$/.test(items[i]?.label?.place ?? "")) return false;
   if (status === "left_site") {
+    // "leaving the 300 on overnight": nobody goes
+    if (/^(?:leav|left)/.test(items[i]?.text ?? "") && leavesThing(items, after)) return false;
+    // "coil is clear of ice"
+    if (carries(items[i], iceOff)) return false;
     // "84 F leaving the outdoor coil": what comes out of it
     if (/^(?:condenser|evaporator)_out$/.test(items[i]?.label?.place ?? "")) return false;
     // "cond ent 92 lvg 118": what leaves it is water or air

@@ -10,11 +10,20 @@ const undoPhrases = undoVerbs
   .flatMap((verb) => undoObjects.split("|").map((object) => `${verb} ${object}`))
   .join("|");
 
+/** "heading up to the chapel", "driving back over to the school" */
+const upTo = ["heading", "headed", "headin", "driving", "rolling", "off", "going back", "im going"]
+  .flatMap((go) =>
+    ["up", "down", "over", "across", "back up", "back down", "back over", "on up", "on over"].map(
+      (way) => `${go} ${way} to`,
+    ),
+  )
+  .join("|");
+
 /** Words that statements are made of: each row is one sign, the rules look for its name. */
 export const signWords: readonly (readonly [words: string, sign: string])[] = [
   // status
   [
-    "omw|otw|off to|head that way|headin that way|head your way|fixing to head|fixin to head|about to head over|headin to|headin over|on my way|on the way|onmyway|en route|enroute|heading over|heading to|heading out to|headed to|headed over|heading for|headed for|rolling|rolling to|on the road|driving over|driving to|eta|im about|be there in|be there at|be there|be there around|should be there|will be there|heading back to|headed back to|going over to|swinging by|minutes out|minutes away|min out|min away|mins out|mins away|minute out|on route|leaving the shop|leaving shop|left the shop|leaving for|headed out to|heading out|heading now|headed your way|headed that way|heading that way|oming|omw to|rolling out|rolling now|on our way|getting back on the road|drive now to|driving now to|am drive|im driving to|i am driving to|i drive now to|on the move to|driving now|im heading",
+    `${upTo}|omw|otw|off to|head that way|headin that way|head your way|fixing to head|fixin to head|about to head over|headin to|headin over|on my way|on the way|onmyway|en route|enroute|heading over|heading to|heading out to|headed to|headed over|heading for|headed for|rolling|rolling to|on the road|driving over|driving to|eta|im about|be there in|be there at|be there|be there around|should be there|will be there|heading back to|headed back to|going over to|swinging by|minutes out|minutes away|min out|min away|mins out|mins away|minute out|on route|leaving the shop|leaving shop|left the shop|leaving for|headed out to|heading out|heading now|headed your way|headed that way|heading that way|oming|omw to|rolling out|rolling now|on our way|getting back on the road|drive now to|driving now to|am drive|im driving to|i am driving to|i drive now to|on the move to|driving now|im heading`,
     "on_the_way",
   ],
   [
@@ -327,6 +336,11 @@ export const signWords: readonly (readonly [words: string, sign: string])[] = [
     "glass_clear",
   ],
   ["yellow|wet|moisture|pink|caution", "glass_wet"],
+  // the ice is off
+  [
+    "ice clear|ice cleared|ice gone|ice is gone|ice is clear|ice is off|ice off|ice melted|ice melted off|ice all melted|ice all gone|ice thawed|ice is melted|ice came off|ice fell off|ice cleared off|ice is all gone|ice has melted|frost clear|frost cleared|frost gone|frost is gone|frost is clear|frost is off|frost off|frost melted|frost melted off|frost all melted|frost all gone|frost thawed|frost is melted|frost came off|frost fell off|frost cleared off|frost is all gone|frost has melted|snow clear|snow cleared|snow gone|snow is gone|snow is clear|snow is off|snow off|snow melted|snow melted off|snow all melted|snow all gone|snow thawed|snow is melted|snow came off|snow fell off|snow cleared off|snow is all gone|snow has melted|clear of ice|clear of frost|clear of snow|cleared of ice|cleared of frost|cleared of snow|free of ice|free of frost|free of snow|no more ice|no more frost|no more snow|thawed out|all thawed|ice free|frost free",
+    "ice_off",
+  ],
   [
     "frost|frosted|frosting|ice|iced|icing|frozen|froze|freezes|freezing|iced up|froze up|iced over|frosted over|frosts|frozen up|frosty|frozen over|block of ice|solid block|solid block of ice|one block of ice|solid ice|ice block|ice ball|iceball|frost line|freezing up|ices up|frosting over|frosted up|snow|solid white|white with frost|snowball|a snowball|frozen solid|froze solid|froze over",
     "frost",

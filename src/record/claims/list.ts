@@ -2,6 +2,7 @@ import { type Claim, done, fitted, fittedFirst, measured, observed } from "./cla
 import {
   causeNamed,
   certificate,
+  chargeCylinder,
   chargedWeight,
   cylinder,
   leakPlace,
@@ -53,7 +54,7 @@ export const claims: readonly Claim[] = [
     // 40 CFR 82.157(l) and 84.106 ask for amount and date of each addition, and leak inspection results
     name: "refrigerant added",
     made: (ledger) => measured(ledger, "mass").find(({ action }) => action === "charged")?.taken,
-    proofs: [cylinder, leakPlace, certificate],
+    proofs: [chargeCylinder, leakPlace, certificate],
   },
   {
     name: "refrigerant recovered",

@@ -1,4 +1,5 @@
-import { done, measured, observed, type Proof } from "./claim.ts";
+import type { Statement } from "../../model.ts";
+import { done, type Ledger, measured, observed, type Proof } from "./claim.ts";
 
 /** Proofs that several claims share. */
 
@@ -38,17 +39,51 @@ export const recoveredWeight: Proof = {
 
 const isCylinder = /\b(?:cylinder|cyl|bottle|tank|drum)s?\b/i;
 
+function namesCylinder(statement: Statement): boolean {
+  if (statement.kind === "action") return isCylinder.test(statement.what ?? "");
+  return (
+    statement.kind === "note" &&
+    (isCylinder.test(statement.about) || isCylinder.test(statement.said)) &&
+    /\d/.test(statement.said)
+  );
+}
+
+/** Whether a cylinder was named, in words that are not of the other way of the gas alone. */
+function cylinderOf(ledger: Ledger, way: "recovered" | "charged"): boolean {
+  const ways = (message: string): readonly (string | undefined)[] =>
+    measured(ledger, "mass")
+      .filter((one) => one.message === message)
+      .map(({ action }) => action);
+  return ledger.said.some(({ statement, message }) => {
+    const weighed = ways(message);
+    return namesCylinder(statement) && (weighed.length === 0 || weighed.includes(way));
+  });
+}
+
 export const cylinder: Proof = {
   gap: "cylinder number",
   cost: 3,
-  held: (ledger) =>
-    ledger.said.some(
-      ({ statement }) =>
-        (statement.kind === "note" &&
-          (isCylinder.test(statement.about) || isCylinder.test(statement.said)) &&
-          /\d/.test(statement.said)) ||
-        (statement.kind === "action" && isCylinder.test(statement.what ?? "")),
-    ),
+  held: (ledger) => cylinderOf(ledger, "recovered"),
+};
+
+/** What went in came out of the cylinder that it was recovered into. */
+const putBack =
+  /\b(?:same (?:cyl(?:inder)?|bottle|tank|gas)|(?:put|went|goes|weighed|charged?) (?:it |all |.{0,20}\b)?back|back in(?:to)?|its own (?:gas|charge))\b/;
+
+/** The cylinder that gas was recovered into does not tell where the charge came from. */
+export const chargeCylinder: Proof = {
+  gap: "cylinder of the charge",
+  cost: 3,
+  held: (ledger) => {
+    const recovered = measured(ledger, "mass").some(({ action }) => action === "recovered");
+    // where none is named at all, that gap is asked for alone
+    const none = !ledger.said.some(({ statement }) => namesCylinder(statement));
+    return (
+      (none && recovered) ||
+      ledger.words.some((words) => putBack.test(words)) ||
+      cylinderOf(ledger, "charged")
+    );
+  },
 };
 
 /** Of a three-phase motor three; taken after the repair, running. */

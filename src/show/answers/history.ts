@@ -15,11 +15,14 @@ const mostVisits = 4;
 export const history: Answer = (input) => {
   const { job, earlier } = input;
   if (job === undefined) return whichJob(input);
-  if (earlier.length === 0) return `${unitName(job)}: no earlier job on this unit.`;
-  const newest = [...earlier].reverse().slice(0, mostVisits);
+  const told = job.status === "done" ? thisJob(input, job) : [];
+  if (earlier.length === 0)
+    return [`${unitName(job)}: no earlier job on this unit.`, ...told].join("\n");
+  const newest = [...earlier].reverse().slice(0, told.length > 0 ? mostVisits - 1 : mostVisits);
   const more = earlier.length - newest.length;
   return [
     `${unitName(job)}: ${earlier.length === 1 ? "one earlier job" : `${earlier.length} earlier jobs`}.`,
+    ...told,
     ...newest.flatMap((past) => visitLines(input, past, job.opened)),
     more > 0 ? `And ${more} before those.` : "",
     neverMeasured(earlier),
@@ -28,6 +31,12 @@ export const history: Answer = (input) => {
     .filter((line) => line !== "")
     .join("\n");
 };
+
+/** The job itself, once it is done: who asks then means it too. */
+function thisJob(input: ReplyInput, job: Job): readonly string[] {
+  const [first = "", ...rest] = visitLines(input, job, job.opened);
+  return [first.replace("(0 days ago)", "(this job)"), ...rest];
+}
 
 /** What the last visit's claims were never proven by: the second part may die of the same cause. */
 function neverMeasured(earlier: readonly Job[]): string {

@@ -2,15 +2,16 @@ import { wordsOfCheck } from "../check-words.ts";
 import { leftBehind, openGaps } from "../closing.ts";
 import { clipped, listed, sentence, unitName } from "../wording.ts";
 import type { Answer } from "./answer.ts";
-import { whichJob } from "./which-job.ts";
+import { status } from "./status.ts";
 
 /** At most so many are read on a phone; the rest is asked for at "done". */
 const mostGaps = 5;
 
 /** What the file lacks before it can be closed, and what is still at the machine; else the next check. */
-export const lacking: Answer = (input) => {
+export const lacking: Answer = (input, question) => {
   const { job, judgement } = input;
-  if (job === undefined) return whichJob(input);
+  // who stands on no job asks what is left of the day
+  if (job === undefined) return status(input, question);
   const gaps = openGaps(job).slice(0, mostGaps);
   const there = leftBehind(input, "done", job.machine);
   const [check] = judgement.next;

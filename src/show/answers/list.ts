@@ -10,6 +10,7 @@ import { how } from "./how.ts";
 import { lacking } from "./lacking.ts";
 import { locks } from "./locks.ts";
 import { next } from "./next.ts";
+import { parts } from "./parts.ts";
 import { reading } from "./reading.ts";
 import { shared } from "./shared.ts";
 import { status } from "./status.ts";
@@ -35,4 +36,5 @@ export const answers = {
   who,
   shared,
   locks,
+  parts,
 } as const satisfies Record<QuestionName, Answer>;

@@ -1,0 +1,74 @@
+import type { Job, JobPart, ReplyInput } from "../../model.ts";
+import { dayAndMonth } from "../days.ts";
+import { localTime } from "../local-time.ts";
+import { lastOfParts, openParts, partName } from "../open-parts.ts";
+import { personName, sentence, unitName } from "../wording.ts";
+import type { Answer } from "./answer.ts";
+
+const mostLines = 6;
+
+/** What is known of a part that was asked about: its last state, who said so and when, and when it comes. */
+export const parts: Answer = (input, question) => {
+  const { job } = input;
+  const said = (question.about ?? question.said).toLowerCase();
+  const own = job === undefined ? [] : of(job, said);
+  // a part's own number or name tells the job better than whose hand it is in
+  const found = own.some(({ named }) => named)
+    ? own
+    : input.jobs.flatMap((one) => of(one, said)).filter(({ named }) => named);
+  const chosen = found.some(({ named }) => named)
+    ? found.filter(({ named }) => named)
+    : job === undefined
+      ? input.jobs.flatMap((one) => of(one, said))
+      : own;
+  if (chosen.length === 0)
+    return job === undefined
+      ? "No part is asked for or on order, by what was told."
+      : `${unitName(job)}: no such part was asked for here, by what was told.`;
+  return chosen
+    .slice(0, mostLines)
+    .map(({ job: one, part }) => sentence(`${unitName(one)}: ${words(input, part)}`))
+    .join("\n");
+};
+
+interface Found {
+  readonly job: Job;
+  readonly part: JobPart;
+  readonly named: boolean;
+}
+
+/** The job's open parts, and those fitted that are named. */
+function of(job: Job, said: string): readonly Found[] {
+  const open = openParts(job);
+  return lastOfParts(job)
+    .map((part) => ({ job, part, named: isNamed(said, part) }))
+    .filter(({ part, named }) => named || (job.status !== "done" && open.includes(part)));
+}
+
+const plain = (text: string): string => text.toLowerCase().replace(/[^a-z0-9]/g, "");
+
+function isNamed(said: string, { part, number }: JobPart): boolean {
+  if (number !== undefined && plain(said).includes(plain(number))) return true;
+  const thing = part.toLowerCase().replace(number?.toLowerCase() ?? "", "");
+  const noun = thing.trim().split(/\s+/).at(-1)?.replace(/s$/, "") ?? "";
+  return (
+    noun.length > 2 && said.split(/[^a-z0-9]+/).some((word) => word.replace(/s$/, "") === noun)
+  );
+}
+
+function words(input: ReplyInput, part: JobPart): string {
+  const at = localTime(part.at, input.time_zone);
+  const today = localTime(input.message.at, input.time_zone)?.date;
+  const date = at === undefined || at.date === today ? "" : `${dayAndMonth(at.date)} `;
+  const state = part.arrived === true ? "here" : (part.decided ?? part.state);
+  const told = `${partName(part)} ${state}, ${date}${at?.time ?? ""}, ${personName(part.who, input.names)}`;
+  const waits = part.state !== "fitted" && part.arrived !== true && part.decided !== "declined";
+  return waits ? `${told}; ${due(part, at?.date === today)}` : told;
+}
+
+/** "Tomorrow" of yesterday is today: the day itself, where the words were said another day. */
+function due({ due: said, due_on: day, state }: JobPart, sameDay: boolean): string {
+  if (said !== undefined && (sameDay || day === undefined)) return `due ${said}`;
+  if (day !== undefined) return `due ${dayAndMonth(day)}`;
+  return state === "needed" ? "not ordered, by what was told" : "no day was told";
+}
