@@ -21,6 +21,8 @@ export interface Door {
   readonly posted: (remoteId: string) => OutboxRow | undefined;
   /** whether a row is the newest answer to its person in its channel and thread */
   readonly isLatest: (row: OutboxRow) => boolean;
+  /** whether what the answer to a message asked about still waits for a word */
+  readonly stillAsks: (id: string) => boolean;
   /** a sentence for the operator: logged, and said in the operator's channel where there is one */
   readonly tell: (key: string, sentence: string) => void;
   /** somebody removed the board: post it anew soon */

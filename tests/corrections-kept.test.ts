@@ -2,6 +2,7 @@ import { expect, test } from "vitest";
 import { jobAt } from "../src/bot/rest.ts";
 import { openBot, receive, tick, work } from "../src/bot.ts";
 import type { Message } from "../src/model.ts";
+import { findOut } from "../src/record/outbox.ts";
 import { isCurrent } from "../src/record/readings.ts";
 import { openStore } from "../src/record/store.ts";
 
@@ -27,7 +28,11 @@ function crew() {
       .filter(isCurrent)
       .map(({ figure }) => `${figure.number} ${figure.unit}`);
   const charged = (): number => (jobAt(bot.memory, 1)?.refrigerant.charged_kg ?? 0) / 0.45359237;
-  return { say, stand, charged };
+  const doubted = (): number =>
+    (jobAt(bot.memory, 1)?.readings ?? []).filter((one) => isCurrent(one) && one.doubtful === true)
+      .length;
+  const newest = (): string | undefined => findOut(bot.store, `reply:terminal:m${count}:0`)?.text;
+  return { say, stand, charged, doubted, newest };
 }
 
 test("an earlier message that is rewritten leaves a later correction as it was", () => {
@@ -67,4 +72,30 @@ test("a total that was said stays the total when an earlier message is rewritten
   expect(charged()).toBeCloseTo(8, 4);
   say("L1-L2 470 V", { edits: volts });
   expect(charged()).toBeCloseTo(8, 4);
+});
+
+test("a removal that is itself taken back lets the values stand again", () => {
+  const { say, stand, newest } = crew();
+  const volts = say("L1-L2 471 V");
+  const cross = say("", { deletes: volts });
+  expect(stand()).toEqual([]);
+  say("", { deletes: cross });
+  expect(stand()).toEqual(["471 V"]);
+  // what stands again is read back, so that nobody goes by "taken out"
+  expect(newest()).toContain("L1-L2 471 V");
+  say("", { deletes: volts });
+  expect(stand()).toEqual([]);
+});
+
+test("a yes that is removed or rewritten leaves the value in doubt as before", () => {
+  for (const change of ["deletes", "edits"] as const) {
+    const { say, doubted, newest } = crew();
+    say("suction 1240 psi, R-410A");
+    expect(doubted()).toBe(1);
+    const yes = say("yes");
+    expect(doubted()).toBe(0);
+    say(change === "edits" ? "no idea" : "", { [change]: yes });
+    expect(doubted()).toBe(1);
+    if (change === "deletes") expect(newest()).toContain("1240 psi is hardly possible");
+  }
 });

@@ -120,3 +120,13 @@ test("a photo without a word is asked about by what it is", () => {
   const two = say(" ", { files: [photo, { ...photo, type: "application/pdf" }] });
   expect(answer(two)?.text).toBe("Your 2 files: for job 1 OU-3? Kept, not filed yet.");
 });
+
+test("a hardly possible value among what waited is asked about when its job is known", () => {
+  const { bot, say, answer } = crew();
+  say(opening, { person: "maren" });
+  say("suction 1240 psi, R-410A");
+  const named = say("1");
+  expect(answer(named)?.text).toContain("1240 psi is hardly possible: kept, not used.");
+  say("yes");
+  expect(jobAt(bot.memory, 1)?.readings.map(({ doubtful }) => doubtful)).toEqual([undefined]);
+});

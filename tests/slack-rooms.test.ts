@@ -199,6 +199,43 @@ describe("what people do to their messages", () => {
     standIn.react("U0SORREL", south, standIn.bot(south)[2]?.ts ?? "", "thumbsup::skin-tone-3");
     await until("it counts", () => doubted() === 0);
   });
+
+  test("a thumbs-up confirms what it stands on, older answers too, and nothing else", async () => {
+    const { standIn, made } = await atWork();
+    standIn.say("U0SORREL", south, "OU-3 suction 1240 psi, R-410A");
+    await until("it is doubted", () => said(made, south).length === 3);
+    standIn.say("U0SORREL", south, "OU-3 outdoor air 81 F");
+    await until("the next answer", () => said(made, south).length === 4);
+    const doubted = () =>
+      allJobs(made.bot.bot.memory).flatMap(({ readings }) =>
+        readings.filter((r) => r.doubtful === true),
+      ).length;
+    const [, , asks, plain] = standIn.bot(south);
+    standIn.react("U0SORREL", south, plain?.ts ?? "", "+1");
+    standIn.say("U0SORREL", south, "OU-3 return air 75 F");
+    await until("what came after the thumb", () => said(made, south).length >= 5);
+    expect(doubted()).toBe(1);
+    standIn.react("U0SORREL", south, asks?.ts ?? "", "+1");
+    await until("it counts", () => doubted() === 0);
+  });
+
+  test("a thumbs-up on the question whose job it is files what was asked about", async () => {
+    const { standIn, made } = await atWork();
+    standIn.say("U0MAREN", south, "New job: Cinder School AC-5, no cooling. Bram");
+    await until("the job", () => said(made, south).length === 3);
+    standIn.say("U0BRAM", south, "suction 118 psi");
+    await until("the question", () => said(made, south).length === 4);
+    standIn.say("U0BRAM", south, "lunch break, back at one?");
+    standIn.say("U0BRAM", south, "liquid 338 psi");
+    await until("the next question", () => said(made, south).length === 5);
+    standIn.react("U0BRAM", south, standIn.bot(south)[3]?.ts ?? "", "+1");
+    // asked the same about both, he has said it of both
+    await until("both are filed", () => standing(made).length >= 3);
+    expect(allJobs(made.bot.bot.memory)[1]?.readings.map(({ figure }) => figure.number)).toEqual([
+      "118",
+      "338",
+    ]);
+  });
 });
 
 describe("who is heard", () => {

@@ -1,3 +1,4 @@
+import { stillAsks } from "../../src/bot/confirm.ts";
 import { type Bot, receive } from "../../src/bot.ts";
 import { findMessage, moveCursor, readCursor } from "../../src/record/inbox.ts";
 import { putOut } from "../../src/record/outbox.ts";
@@ -38,6 +39,7 @@ export function doorFor(inside: Inside, platform: ChatPlatform): Door {
       messagesSince(store, { platform: name, channel }, Date.parse(since)),
     posted: (remoteId) => outByRemote(store, name, remoteId),
     isLatest: (row) => isLatestAnswer(store, row),
+    stillAsks: (id) => stillAsks(bot, name, id),
     tell: tellerFor(inside, name),
     boardGone: () => inside.boardGone(name),
     board: inside.board,

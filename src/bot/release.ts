@@ -37,8 +37,8 @@ export function releasedBy(
   // an edit whose message has not come waits for that
   const rows = waiting.filter((row) => row.message.edits === undefined || editedBy(store, row));
   if (rows.length === 0) return undefined;
-  const job = jobSaid(memory, message) ?? jobOffered(store, message, rows);
-  return job === undefined ? undefined : { job, rows };
+  const job = jobSaid(memory, message);
+  return job === undefined ? offeredTo(store, message, rows) : { job, rows };
 }
 
 /** The message that an edit rewrites, where it has come and was filed nowhere. */
@@ -50,12 +50,29 @@ function editedBy(store: Store, { message }: InboxRow): Message | undefined {
 
 const yes = /^\s*(?:yes|yep|yeah|yup|ya|y|correct|right|that one|it is)\s*[.!]?\s*$/i;
 
-/** "Yes" to "for job 3 RTU-2?", which the last answer offered alone. */
-function jobOffered(store: Store, message: Message, rows: readonly InboxRow[]): number | undefined {
-  const last = rows.at(-1)?.message;
-  if (last === undefined || !yes.test(message.text)) return undefined;
-  const offered = findOut(store, `reply:${last.platform}:${last.id}:0`);
-  const number = /: for job (\d+) [^?]*\?/.exec(offered?.text ?? "")?.[1];
+/**
+ * "Yes" to "for job 3 RTU-2?", which the last answer offered alone; a "yes" on one answer is for what
+ * that answer offered.
+ */
+function offeredTo(store: Store, message: Message, rows: readonly InboxRow[]): Release | undefined {
+  if (!yes.test(message.text)) return undefined;
+  const { answers } = message;
+  const asked =
+    answers === undefined
+      ? rows.at(-1)
+      : rows.find(({ message: { id, edits } }) => id === answers || edits === answers);
+  const job = jobOffered(store, asked);
+  if (job === undefined) return undefined;
+  const meant = rows.filter((row) => jobOffered(store, row) === job);
+  return { job, rows: answers === undefined ? rows : meant };
+}
+
+/** The one job that the answer to a message asked about. */
+function jobOffered(store: Store, row: InboxRow | undefined): number | undefined {
+  if (row === undefined) return undefined;
+  const { platform, id } = row.message;
+  const offered = findOut(store, `reply:${platform}:${id}:0`)?.text ?? "";
+  const number = /: for job (\d+) [^?]*\?/.exec(offered)?.[1];
   return number === undefined ? undefined : Number(number);
 }
 

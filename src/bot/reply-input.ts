@@ -60,9 +60,12 @@ export function replyInput(memory: Memory, worked: Worked): ReplyInput {
       ...confirmedIn(was, job),
       ...(job?.readings ?? []).filter(({ id }) => plan.settled?.includes(id) === true),
     ],
-    released: [...(plan.released ?? []), ...(plan.moved === undefined ? [] : [plan.moved])].flatMap(
-      ({ message: { id } }) => (job === undefined ? [] : standingOfMessage(job, id)),
-    ),
+    released: [
+      ...[...(plan.released ?? []), ...(plan.moved === undefined ? [] : [plan.moved])].flatMap(
+        ({ message: { id } }) => (job === undefined ? [] : standingOfMessage(job, id)),
+      ),
+      ...(message.deletes === undefined ? [] : backIn(was, job)),
+    ],
     released_statements: (plan.released ?? []).flatMap(({ message: { id } }) =>
       (job?.statements ?? []).flatMap(({ message: from, statement }) =>
         from === id ? [statement] : [],
@@ -165,6 +168,16 @@ function confirmedIn(was: Job | undefined, job: Job | undefined): readonly JobRe
   return (job?.readings ?? []).filter(
     (reading) => doubted.has(reading.id) && reading.doubtful !== true && isCurrent(reading),
   );
+}
+
+/** Out of the record, or settled, before: what a removal of a removal, or of a "yes", brings back. */
+function backIn(was: Job | undefined, job: Job | undefined): readonly JobReading[] {
+  const before = new Map(was?.readings.map((old) => [old.id, old]));
+  return (job?.readings ?? []).filter((reading) => {
+    const old = before.get(reading.id);
+    if (old === undefined || !isCurrent(reading)) return false;
+    return !isCurrent(old) || (reading.doubtful === true && old.doubtful !== true);
+  });
 }
 
 function isLate(message: Message, was: Job | undefined): boolean {

@@ -1,6 +1,6 @@
 import type { JobReading, Reading } from "../model.ts";
 import type { Entry } from "./entry.ts";
-import type { Standing } from "./standing.ts";
+import { removedIn, type Standing } from "./standing.ts";
 
 /** A reading's id: job, entry and place in it. */
 export const readingId = (entry: Entry, index: number): string =>
@@ -62,8 +62,14 @@ function answered(entries: readonly Entry[]): {
 } {
   const confirmed = new Set<string>();
   const refused = new Set<string>();
-  for (const { facts } of entries) {
+  const removed = removedIn(entries);
+  const edited = new Set(
+    entries.flatMap(({ facts }) => (facts.kind === "note" ? (facts.edits ?? []) : [])),
+  );
+  for (const { facts, message } of entries) {
     if (facts.kind !== "answer") continue;
+    // a "yes" that was taken back or rewritten settles nothing any more
+    if (removed.has(message) || edited.has(message)) continue;
     for (const id of facts.readings) (facts.stands ? confirmed : refused).add(id);
   }
   return { confirmed, refused };

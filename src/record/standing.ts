@@ -27,11 +27,10 @@ export function standingOf(entries: readonly Entry[]): readonly Standing[] {
 }
 
 function standingAnew(entries: readonly Entry[]): readonly Standing[] {
-  const deleted = new Set<string>();
+  const deleted = removedIn(entries);
   const moved = new Set<string>();
   const times = new Map<string, string>();
   for (const { facts, message, at } of entries) {
-    if (facts.kind === "delete") deleted.add(facts.message);
     if (facts.kind === "move") moved.add(facts.message);
     if (facts.kind === "note" && facts.edits === undefined) times.set(message, at);
   }
@@ -63,6 +62,15 @@ function standingAnew(entries: readonly Entry[]): readonly Standing[] {
     return [by === undefined ? base : { ...base, by }];
   });
   return notes.sort((a, b) => a.instant - b.instant || compareEntries(a.entry, b.entry));
+}
+
+/** Messages that were removed; a removal that was itself removed, as a cross taken off again, removes nothing. */
+export function removedIn(entries: readonly Entry[]): Set<string> {
+  const removals = entries.flatMap(({ facts, message }) =>
+    facts.kind === "delete" ? [{ message, of: facts.message }] : [],
+  );
+  const all = new Set(removals.map(({ of }) => of));
+  return new Set(removals.flatMap(({ message, of }) => (all.has(message) ? [] : [of])));
 }
 
 /** For each message that was edited, the entry that stands for it now. */

@@ -35,7 +35,7 @@ function doubtsGas({ understood }: ReplyInput): boolean {
 
 /** A value that is hardly possible is kept and asked about, never mended. */
 export function doubtQuestion(input: ReplyInput): string {
-  const doubtful = input.readings.filter(
+  const doubtful = [...input.released, ...input.readings].filter(
     (r) => r.doubtful === true && !input.confirmed.some((c) => c.id === r.id),
   );
   const first = doubtful[0];

@@ -41,7 +41,11 @@ export function replyTo(input: ReplyInput): string | undefined {
 }
 
 function replyLines(input: ReplyInput): readonly string[] {
-  if (input.message.deletes !== undefined) return [removedText(input)];
+  if (input.message.deletes !== undefined) {
+    const taken = removedText(input);
+    const isBack = taken === "" && input.released.length > 0;
+    return isBack && input.job !== undefined ? workLines(input, input.job) : [taken];
+  }
   const refused = refusalText(input);
   if (refused !== undefined) return [refused];
   const asked = input.understood.statements.find((s) => s.kind === "question");
