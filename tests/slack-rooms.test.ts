@@ -187,6 +187,18 @@ describe("what people do to their messages", () => {
     await until("nothing stands", () => standing(made).length === 0);
   });
 
+  test("a cross that is taken off again takes nothing back, however often; the last word counts", async () => {
+    const { standIn, made } = await atWork();
+    const answer = standIn.bot(south)[1]?.ts ?? "";
+    for (let turn = 0; turn < 2; turn++) {
+      standIn.react("U0SORREL", south, answer, "x");
+      await until("nothing stands", () => standing(made).length === 0);
+      standIn.unreact("U0SORREL", south, answer, "x");
+      await until("it stands again", () => standing(made).length === 1);
+    }
+    expect(said(made, south).at(-1)).toContain("84 megohm");
+  });
+
   test("a thumbs-up, whatever its skin, confirms a doubted value", async () => {
     const { standIn, made } = await atWork();
     standIn.say("U0SORREL", south, "OU-3 suction 1240 psi, R-410A");

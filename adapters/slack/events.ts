@@ -45,7 +45,7 @@ const messageEvent = messageSchema.extend({
 });
 
 const reactionEvent = z.object({
-  type: z.literal("reaction_added"),
+  type: z.enum(["reaction_added", "reaction_removed"]),
   user: z.string(),
   reaction: z.string(),
   event_ts: z.string(),

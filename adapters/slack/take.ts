@@ -9,7 +9,7 @@ import type { SlackFile } from "./events.ts";
 import { isoOfTs } from "./ids.ts";
 import { markPlace, noteDirect } from "./mark.ts";
 import { plainText } from "./plain-text.ts";
-import type { Meaning } from "./translate.ts";
+import { deletionId, type Meaning } from "./translate.ts";
 import { tokenSentence } from "./trouble.ts";
 import type { Working } from "./working.ts";
 
@@ -186,11 +186,36 @@ function takeReaction(working: Working, meaning: Kind<"reacted">): void {
   if (says === undefined) return;
   const who = admitted(working, meaning);
   if (who === undefined) return;
+  const id = turnOf(working, meaning);
+  if (id === undefined) return;
+  if (meaning.off === true) {
+    const { thread } = working.door.kept(id)?.message ?? {};
+    const there = thread === undefined ? {} : { thread };
+    const off = { ...base(who, { ...meaning, id: deletionId(id) }), deletes: id, ...there };
+    deliver(working, off);
+    return;
+  }
   const { target } = meaning;
   const means = reactionMeans(working.door, { target, says }, who.person.person);
   if (typeof means === "string") {
-    working.door.log.info("ignored", { platform: "slack", id: meaning.id, why: means });
+    working.door.log.info("ignored", { platform: "slack", id, why: means });
     return;
   }
-  deliver(working, { ...base(who, meaning), ...means });
+  deliver(working, { ...base(who, { ...meaning, id }), ...means });
+}
+
+/**
+ * The id under which a reaction is put on, or off, now: somebody may take it off and put it on again.
+ * Undefined where there is nothing to take off, or where it comes late and is overtaken.
+ */
+function turnOf({ door }: Working, { id, ts, off }: Kind<"reacted">): string | undefined {
+  for (let turn = 1; ; turn++) {
+    const now = turn === 1 ? id : `${id}~${turn}`;
+    const on = door.kept(now);
+    if (on === undefined) return off === true ? undefined : now;
+    const gone = door.kept(deletionId(now));
+    const isOld = Date.parse(isoOfTs(ts)) < Date.parse(on.message.at);
+    if (gone === undefined) return off === true && isOld ? undefined : now;
+    if (Date.parse(isoOfTs(ts)) <= Date.parse(gone.message.at)) return undefined;
+  }
 }

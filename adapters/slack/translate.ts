@@ -41,6 +41,8 @@ export type Meaning =
       readonly user: string;
       readonly target: string;
       readonly name: string;
+      /** it was taken off again */
+      readonly off?: true;
     }
   /** somebody removed one of the bot's own posts: the board, maybe */
   | { readonly kind: "own_removed" }
@@ -157,5 +159,6 @@ function reaction(event: ReactionEvent, team: string): Meaning {
     user,
     target,
     name,
+    ...(event.type === "reaction_removed" ? { off: true as const } : {}),
   };
 }

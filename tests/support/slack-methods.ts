@@ -86,6 +86,7 @@ function update(args: Args<"chat.update">, space: Workspace): Answer | Refusal {
     ...(old.thread_ts === undefined ? {} : { thread_ts: old.thread_ts }),
     ...(args.blocks === undefined ? {} : { blocks: args.blocks }),
     ...(args.metadata === undefined ? {} : { metadata: args.metadata }),
+    ...(old.reactions === undefined ? {} : { reactions: old.reactions }),
     edited: { user: space.bot.userId, ts: space.rooms.nextTs() },
   };
   replaceMessage(channel, message);

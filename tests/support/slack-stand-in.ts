@@ -71,6 +71,7 @@ export interface SlackStandIn {
   readonly edit: (channel: string, ts: string, text: string, at?: string) => void;
   readonly remove: (channel: string, ts: string, at?: string) => void;
   readonly react: (user: string, channel: string, ts: string, name: string) => void;
+  readonly unreact: (user: string, channel: string, ts: string, name: string) => void;
   readonly addFile: (name: string, mimetype: string, bytes: Buffer) => SlackFile;
   readonly bot: (channel: string) => readonly SlackMessage[];
   readonly stop: () => Promise<void>;
@@ -156,7 +157,7 @@ export async function startSlackStandIn(options: StandInOptions): Promise<SlackS
 
 function people(
   space: Workspace,
-): Pick<SlackStandIn, "say" | "sayUnheard" | "edit" | "remove" | "react" | "addFile"> {
+): Pick<SlackStandIn, "say" | "sayUnheard" | "edit" | "remove" | "react" | "unreact" | "addFile"> {
   const { rooms, publish } = space;
   const sayUnheard: SlackStandIn["say"] = (user, channel, text, more = {}) => {
     const message: SlackMessage = {
@@ -228,6 +229,25 @@ function people(
       }
       publish({
         type: "reaction_added",
+        user,
+        reaction: name,
+        item: { type: "message", channel, ts },
+        item_user: space.bot.userId,
+        event_ts: rooms.nextTs(),
+      });
+    },
+    unreact: (user, channel, ts, name) => {
+      const room = channelOf(rooms, channel);
+      const on = findMessage(room, ts);
+      if (on !== undefined) {
+        const reactions = (on.reactions ?? []).flatMap((one) => {
+          const users = one.users.filter((other) => one.name !== name || other !== user);
+          return users.length === 0 ? [] : [{ ...one, users, count: users.length }];
+        });
+        replaceMessage(room, { ...on, reactions });
+      }
+      publish({
+        type: "reaction_removed",
         user,
         reaction: name,
         item: { type: "message", channel, ts },
