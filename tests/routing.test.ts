@@ -244,6 +244,14 @@ describe("a job in hand", () => {
     expect(inHand(grips, now + 3600_000)).toBe(1);
     expect(inHand([...grips].reverse(), now + 3 * 3600_000)).toBe(2);
   });
+  test("of two words of one moment is the later's, by message, whichever came first", () => {
+    const [first, second] = [grip("take", 1, 0), grip("take", 2, 0)];
+    for (const grips of [
+      [first, second],
+      [second, first],
+    ])
+      expect(inHand(grips, now)).toBe(2);
+  });
   test("is nobody's once nobody spoke of it for sixteen hours", () => {
     const taken = grip("take", 1, 0);
     expect(inHand([taken], now + holdsForMs)).toBe(1);
