@@ -6,11 +6,8 @@ import type { Note } from "../note.ts";
 import { carries, signIndex, signName } from "../signs.ts";
 import { clockAt } from "../times.ts";
 import { role } from "../word.ts";
-<<<<<<< HEAD
-import { outOfPlace } from "./out-of-place.ts";
-=======
 import { leavesThing } from "./leaves-thing.ts";
->>>>>>> 6601150 (A day of two technicians and a helper: a thing left on is no leaving, questions about a part are answered)
+import { outOfPlace } from "./out-of-place.ts";
 
 /** The rule's name. */
 export const STATUS = "<status> <time>";
