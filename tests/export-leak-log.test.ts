@@ -102,6 +102,22 @@ test("from one addition to the next the days are counted from the record itself"
   expect(log.map((row) => row["percent a year"])).toEqual(["12.6", "39.2"]);
 });
 
+test("of a circuit that was emptied and got more than came out the sheet says what the rate lacks", async () => {
+  const said = visit("2026-05-12", "recovered 8 lb", "charged 28 lb");
+  const unit = { refrigerant: "R-410A", "charge lb": "28", ...comfort, "leak regime": "us_84" };
+  const [row] = (await sheets(unit, said)).log;
+  expect(row).toMatchObject({
+    "percent a year": "",
+    verdict: "NOT JUDGED",
+    basis: "40 CFR 82.152",
+  });
+  expect(row?.["what it is held against"]).toMatch(/without the date of the last addition/);
+  const small = await sheets({ ...unit, "charge lb": "9" }, said);
+  expect(small.log[0]?.verdict).toBe("");
+  const back = await sheets(unit, visit("2026-05-12", "recovered 28 lb", "charged 28 lb"));
+  expect(back.log[0]?.verdict).toBe("");
+});
+
 test("dates of a leak close by what proves them, in their order: 40 CFR 82.157(d) and (e)", async () => {
   const { due } = await sheets(leaking, [
     ...visit("2026-05-12", "added 3 lb", "done, leaving"),

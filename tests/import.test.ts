@@ -232,6 +232,22 @@ describe("the tree", () => {
   });
 });
 
+test("units of a site are one tree, however their rows spell it", () => {
+  const store = fresh();
+  imported("Site,Town\nPelham Granary,Pelham\n", store);
+  const rows = [
+    "Tag,Site,Fed from",
+    "OU-1,pelham granary,",
+    "BB-1,PELHAM  GRANARY,OU-1",
+    "IU-1,Elsewhere,",
+  ];
+  imported(rows.join("\n"), store);
+  imported("Tag,Site\nIU-2,elsewhere\n", store);
+  expect(readRegistry(store).equipment.map(({ site }) => site)).toEqual([
+    ...["Pelham Granary", "Pelham Granary", "Elsewhere", "Elsewhere"],
+  ]);
+});
+
 describe("broken files", () => {
   test("a quote that is not closed spoils its own line alone", () => {
     const result = imported('Tag,Site,Model\nA,S,"open\nB,S,m\nC,S,"x, y"\n');

@@ -49,6 +49,8 @@ describe("power", () => {
     ["live by line volts", ["L1-L2 466 V"], "live"],
     ["proven by the words", ["locked out", "proved dead"], "proven_dead"],
     ["on again", ["power off", "power back on"], "live"],
+    ["on again before the lock is told off", ["locked out", "power on", "done, lock off"], "live"],
+    ["unlocked and not yet on", ["locked out", "lock off"], "off"],
     ["an undone word leaves what was before", ["power off", "undo"], "unknown"],
   ])("%s", (_, texts, power) => {
     expect(machineAfter(texts).power).toBe(power);

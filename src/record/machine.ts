@@ -76,7 +76,9 @@ function afterStatement(
         ? statement.what !== byProcedure(old.since)
         : old.who !== who,
     );
-    next = { ...next, locks, power: locks.length > 0 ? next.power : "off" };
+    // where power was put on before, the lock that comes off now takes nothing away
+    const stays = locks.length > 0 || next.power === "live";
+    next = { ...next, locks, power: stays ? next.power : "off" };
   }
   if (statement.action === "tagged") {
     const tag = { who, since: at, tag: true } as const;

@@ -66,9 +66,11 @@ const schemas = {
 };
 
 export function readRegistry(store: Store): Registry {
+  const sites = factsOf(store, "site").map((facts) => schemas.site.parse(facts));
+  const equipment = factsOf(store, "equipment").map((facts) => schemas.equipment.parse(facts));
   return {
-    sites: factsOf(store, "site").map((facts) => schemas.site.parse(facts)),
-    equipment: factsOf(store, "equipment").map((facts) => schemas.equipment.parse(facts)),
+    sites,
+    equipment: atOneSite(equipment, sites),
     codes: factsOf(store, "code").map((facts) => schemas.code.parse(facts)),
     people: factsOf(store, "person").map((facts) => withHandles(schemas.person.parse(facts))),
     cylinders: factsOf(store, "cylinder").map((facts) => schemas.cylinder.parse(facts)),
@@ -76,6 +78,23 @@ export function readRegistry(store: Store): Registry {
     limits: factsOf(store, "limit").map((facts) => schemas.limit.parse(facts)),
   };
 }
+
+/** Units of one site stand under one spelling of it, whichever way their rows spell it: else its tree falls apart. */
+function atOneSite(
+  equipment: readonly EquipmentFacts[],
+  sites: readonly SiteFacts[],
+): readonly EquipmentFacts[] {
+  const spelled = new Map<string, string>();
+  for (const name of [...sites.map((one) => one.name), ...equipment.map((one) => one.site)]) {
+    if (name !== undefined && !spelled.has(plainSite(name))) spelled.set(plainSite(name), name);
+  }
+  return equipment.map((unit) => {
+    const site = unit.site === undefined ? undefined : spelled.get(plainSite(unit.site));
+    return site === undefined || site === unit.site ? unit : { ...unit, site };
+  });
+}
+
+const plainSite = (name: string): string => name.toLowerCase().replace(/\s+/g, " ").trim();
 
 /** Names that stood in a platform's own column. */
 interface OnPlatforms {

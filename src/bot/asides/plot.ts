@@ -32,7 +32,9 @@ export const plot: Aside = ({ memory }, message) => {
   const found = locate(memory, message);
   const job = found.kind === "job" ? jobAt(memory, found.job) : undefined;
   if (job === undefined) return { ...base, says: plotOfWhat };
-  const plots = jobPlots(memory, job).filter((one) => name === "all" || one.name === name);
+  const plots = jobPlots(memory, job).filter(
+    (one) => name === "all" || one.name === name || one.name.startsWith(`${name}-`),
+  );
   return {
     ...base,
     job: job.job,

@@ -9,15 +9,20 @@ const ohmPerMegohm = 1e6;
 const usualFloor = { at: insulationFloorOhm / ohmPerMegohm, says: "5 megohm floor, IEEE 43" };
 const mostTests = 4;
 
-/** Insulation while the test runs, where it was timed; else by lead, against earlier tests. */
-export function insulationPlot(source: PlotSource): Plot | undefined {
+/** Insulation while the test runs, where it was timed; by lead, against earlier tests, where it was not. */
+export function insulationPlots(source: PlotSource): readonly Plot[] {
   const all = measuredOf(source.job, "insulation_resistance");
   const subject = all.at(-1)?.subject;
   const now = all.filter((r) => r.subject === subject);
-  const times = new Set(now.map((r) => r.after_s));
-  times.delete(undefined);
-  if (times.size >= 2) return timedPlot(source, now, subject);
-  return leadPlot(source, now, subject);
+  const timed = now.filter((r) => r.after_s !== undefined);
+  if (new Set(timed.map((r) => r.after_s)).size < 2) {
+    return leadPlot(source, now, { name: "insulation", subject });
+  }
+  // of what was read lead by lead beside a timed test no line goes through the minutes
+  const byLead = now.filter((r) => r.after_s === undefined);
+  const beside =
+    byLead.length < 2 ? [] : leadPlot(source, byLead, { name: "insulation-leads", subject });
+  return [timedPlot(source, timed, subject), ...beside];
 }
 
 function timedPlot(
@@ -30,7 +35,7 @@ function timedPlot(
     (label, index): Series => ({
       says: label,
       points: readings
-        .filter((r) => labelOf(r) === label && r.after_s !== undefined)
+        .filter((r) => labelOf(r) === label)
         .map((r) => [(r.after_s ?? 0) / 60, r.value / ohmPerMegohm] as const)
         .sort((a, b) => a[0] - b[0]),
       mark: marks[index % marks.length] ?? "dot",
@@ -65,13 +70,13 @@ const labelOf = (reading: JobReading): string =>
 function leadPlot(
   source: PlotSource,
   now: readonly Measured[],
-  subject: string | undefined,
-): Plot | undefined {
+  { name, subject }: { readonly name: string; readonly subject: string | undefined },
+): readonly Plot[] {
   const earlier = [...source.earlier].reverse().flatMap((job) => testOf(job, subject));
   const tests = [...(now.length === 0 ? [] : [{ date: dateOf(now), readings: now }]), ...earlier];
   const names = [...new Set(now.map(labelOf))].sort((a, b) => (a < b ? -1 : a > b ? 1 : 0));
   const count = tests.slice(0, mostTests).reduce((sum, test) => sum + test.readings.length, 0);
-  if (now.length === 0 || count < 2) return undefined;
+  if (now.length === 0 || count < 2) return [];
   const series = tests.slice(0, mostTests).map(
     ({ date, readings }, index): Series => ({
       says: index === 0 ? `now, ${date}` : date,
@@ -83,8 +88,8 @@ function leadPlot(
       line: "none",
     }),
   );
-  return {
-    name: "insulation",
+  const plot: Plot = {
+    name,
     title: plotTitle(source, subject, "insulation by lead"),
     note: "To ground, as read; not corrected for temperature.",
     x: { says: "lead", scale: "linear", names },
@@ -92,6 +97,7 @@ function leadPlot(
     series: series.filter(({ points }) => points.length > 0),
     limits: floorsOf(source),
   };
+  return [plot];
 }
 
 const dateOf = (readings: readonly Measured[]): string => readings.at(-1)?.taken.slice(0, 10) ?? "";

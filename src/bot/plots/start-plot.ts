@@ -41,12 +41,20 @@ export function startPlot(source: PlotSource): Plot | undefined {
 
 const isStart = (r: Amps): boolean => r.state === "start" || r.stat === "peak";
 
-/** The first start of the last run of starts, and what was read after it, before the next start. */
+/** The first start of the last run of starts, and what was read after it of the same leg. */
 function runFrom(of: readonly Amps[], last: number): readonly Amps[] {
   let from = last;
   while (from > 0 && of[from - 1]?.message === of[last]?.message) from -= 1;
   const first = of.slice(0, from + 1).findLastIndex(isStart);
-  return of.slice(Math.max(0, Math.min(first, from)));
+  const run = of.slice(Math.max(0, Math.min(first, from)));
+  return run.filter((one) => !isLegOfSet(one, run));
+}
+
+/** Three legs that were read together run beside each other, not one after the other. */
+function isLegOfSet(one: Amps, run: readonly Amps[]): boolean {
+  if (one.after_s !== undefined || one.series !== undefined) return false;
+  const together = run.filter((r) => r.message === one.message);
+  return together.length > 2 && together.every((r) => !isStart(r) && r.after_s === undefined);
 }
 
 function limitsOf({ equipment }: PlotSource): Plot["limits"] {

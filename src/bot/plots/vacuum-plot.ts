@@ -1,3 +1,4 @@
+import type { JobReading } from "../../model.ts";
 import { pascalPerMicron } from "../../physics/constants.ts";
 import {
   type Decay,
@@ -54,23 +55,48 @@ function lastStand({ job }: PlotSource): readonly DecayPoint[] {
     );
   }
   let points: DecayPoint[] = [];
-  let untimed: number | undefined;
-  for (const { value, after_s, series } of readings) {
+  let untimed: Vacuum[] = [];
+  for (const reading of readings) {
+    const { value, after_s, series } = reading;
     if (after_s === undefined) {
-      untimed = value;
+      untimed.push(reading);
       points = [];
       continue;
     }
     // a time that goes back begins a new stand
     if (after_s <= (points.at(-1)?.afterS ?? -1)) points = [];
-    if (points.length === 0) {
-      const start = series?.[0] ?? untimed;
-      if (start !== undefined && after_s > 0) points.push({ afterS: 0, absolutePa: start });
-    }
+    if (points.length === 0) points = beforeOf(reading, series?.[0], untimed);
     points.push({ afterS: after_s, absolutePa: value });
-    untimed = undefined;
+    untimed = [];
   }
   return points;
+}
+
+type Vacuum = JobReading & { readonly value: number };
+
+/** s that a reading may have been sent late. */
+const lateS = 90;
+
+/**
+ * What stands before the first timed reading: the value that it rose from, and what was read between by
+ * the clock, where the clock bears the minutes out.
+ */
+function beforeOf(
+  timed: Vacuum,
+  rose: number | undefined,
+  untimed: readonly Vacuum[],
+): DecayPoint[] {
+  const afterS = timed.after_s ?? 0;
+  const last = rose ?? untimed.at(-1)?.value;
+  if (afterS <= 0 || last === undefined) return [];
+  const start = seconds(timed.taken) - afterS;
+  const first = untimed.findIndex((r) => Math.abs(seconds(r.taken) - start) <= lateS);
+  if (rose !== undefined || first < 0) return [{ afterS: 0, absolutePa: last }];
+  const stand = untimed.slice(first).map((r, index) => ({
+    afterS: index === 0 ? 0 : seconds(r.taken) - start,
+    absolutePa: r.value,
+  }));
+  return [...increasing(stand.filter((point) => point.afterS < afterS))];
 }
 
 /** Two readings of one moment are one point. */

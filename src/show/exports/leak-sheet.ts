@@ -90,6 +90,7 @@ function leakRow(
   const added = circuit === undefined ? job.refrigerant.charged_kg : sum(weights, "charged");
   const out = circuit === undefined ? job.refrigerant.recovered_kg : sum(weights, "recovered");
   const due = openDates(record, job.job, circuit);
+  const held = finding ?? unrated(added - out, full);
   return [
     [
       job.job,
@@ -104,9 +105,9 @@ function leakRow(
       rounded(out),
       cellTime(record, last.taken),
       rateOf(finding),
-      finding === undefined ? null : verdictWords[finding.level],
-      finding?.says ?? null,
-      finding?.basis ?? null,
+      held === undefined ? null : verdictWords[held.level],
+      held?.says ?? null,
+      held?.basis ?? null,
       due[0]?.due ?? null,
       due.find(({ kind }) => kind === "inspection")?.due ?? null,
       personName(last.who, record.names),
@@ -114,6 +115,23 @@ function leakRow(
       last.message,
     ],
   ];
+}
+
+/** lb: the smallest full charge that a federal rule covers. Source: 40 CFR 84.106(a). */
+const smallestLb = 15;
+
+/** Of a circuit that was emptied and got more than came out the technician is asked nothing; the office has the date. */
+function unrated(
+  kg: number,
+  full: number | undefined,
+): Pick<Finding, "level" | "says" | "basis"> | undefined {
+  if (kg <= 0 || (full !== undefined && pounds(full) < smallestLb)) return undefined;
+  const missing = full === undefined ? "the full charge" : "the date of the last addition";
+  return {
+    level: "unknown",
+    says: `More went in than came out. No leak rate without ${missing}: the office may have it`,
+    basis: "40 CFR 82.152",
+  };
 }
 
 /** What is open of a job, or of one of its circuits, the first date first. */

@@ -225,7 +225,17 @@ export const equipment: FileKind = {
     },
     {
       field: "model",
-      names: ["model", "model no", "model number", "mod", "type number"],
+      names: [
+        "model",
+        "model no",
+        "model number",
+        "mod",
+        "type number",
+        "make model",
+        "make and model",
+        "manufacturer model",
+        "model name",
+      ],
       read: text,
     },
     {
