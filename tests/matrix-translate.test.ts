@@ -62,6 +62,24 @@ describe("what goes out", () => {
     expect(body).toBe(board);
   });
 
+  test.each([0, 1, 60, 120, 400])("a board of %i jobs fits an event, encrypted or not", (count) => {
+    const rows = Array.from(
+      { length: count },
+      (_, i) =>
+        `${i + 1} RTU-${i} Müller & "Cold" Sto..., Tamsin parts 24 h 42\n   order: <60-12E4>`,
+    );
+    const text = [`Open jobs: ${count}.`, `Office to act: ${count}`, ...rows].join("\n");
+    for (const spot of [{}, { replaces: `$${"x".repeat(43)}` }]) {
+      const content = JSON.stringify(textContent({ text, board: true, key: "k" }, spot));
+      // base64 of what is encrypted, and the event around it
+      expect((Buffer.byteLength(content) * 4) / 3 + 2000).toBeLessThan(65_536);
+      const { body } = z.object({ body: z.string() }).parse(JSON.parse(content));
+      const left = Number(/(\d+) more jobs do not fit/.exec(body)?.[1] ?? 0);
+      expect((body.match(/^\d+ RTU-/gm) ?? []).length + left).toBe(count);
+      if (count <= 60) expect(left).toBe(0);
+    }
+  });
+
   test("nobody is ever called: each content names its mentions, none", () => {
     const said = { text: "@room @bram:chat.example", board: false, key: "k" };
     const contents = [

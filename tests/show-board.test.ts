@@ -141,6 +141,16 @@ describe("board", () => {
     expect(text).toContain("name somebody");
   });
 
+  it("cuts a long name before the unit's tag: who reads it must know where", () => {
+    const person = "Maximiliana Featherstonehaugh";
+    const long = jobs.map((one) => ({ ...one, person, site: "Saint Bartholomew's Hospital" }));
+    const lines = boardText(long, now).split("\n");
+    expect(Math.max(...lines.map((line) => line.length))).toBeLessThanOrEqual(46);
+    expect(lines).toContain("44 AC-5 Sain..., Maximilia... no access 22 min");
+    for (const { job: number, equipment } of long.filter((one) => one.status !== "done"))
+      expect(lines.some((line) => line.startsWith(`${number} ${equipment} `))).toBe(true);
+  });
+
   it("says so when nothing is open", () => {
     expect(boardText([], now)).toBe("Open jobs: 0. State of Tue 12 May, 10:42");
   });

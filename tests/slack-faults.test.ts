@@ -195,6 +195,27 @@ describe("the board", () => {
     expect(posts(made)).toBe(1);
   });
 
+  test("an edit that Slack refuses for a while leaves one board, which goes on later", async () => {
+    let ahead = 0;
+    const made = await scene();
+    await until("the board", () => made.standIn.bot(boardRoom).length === 1);
+    await made.bot.stop();
+    made.bot = startBot(made.folder, made.settings, { now: () => Date.now() + ahead });
+    await joined(made);
+    made.standIn.fault = (method) =>
+      method === "chat.update" ? { kind: "error", error: "restricted_action" } : undefined;
+    made.standIn.say("U0MAREN", south, opening);
+    const refusals = () =>
+      made.standIn.calls.filter(({ answer }) => answer === "restricted_action");
+    await until("it is refused", () => refusals().length === 1);
+    made.standIn.fault = () => undefined;
+    ahead = 61_000;
+    await until("it goes on", () =>
+      made.standIn.bot(boardRoom).some(({ text }) => text.includes("Gull Wharf")),
+    );
+    expect(made.standIn.bot(boardRoom)).toHaveLength(1);
+  });
+
   test("when somebody deletes it, it is posted and pinned anew", async () => {
     const made = await scene();
     await until("a board", () => made.standIn.rooms.channels.get(boardRoom)?.pins.size === 1);

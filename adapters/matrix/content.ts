@@ -1,3 +1,4 @@
+import { fitBoard } from "../serve/board-fit.ts";
 import { boardHtml } from "./board-html.ts";
 import { escaped } from "./escaped.ts";
 
@@ -24,11 +25,25 @@ function notice(text: string, html: string): object {
   };
 }
 
-/** The content of a text message. */
-export function textContent(
-  said: { readonly text: string; readonly board: boolean; readonly key: string },
-  spot: Spot,
-): object {
+interface Said {
+  readonly text: string;
+  readonly board: boolean;
+  readonly key: string;
+}
+
+/** An event may have 64 KiB (client-server API, size limits); encryption adds a third, headers a little. */
+const mostBytes = 44_000;
+
+/** The content of a text message; a board shows as many jobs as an event holds. */
+export function textContent(said: Said, spot: Spot): object {
+  if (!said.board) return contentOf(said, spot);
+  const ofBoard = (text: string): object => contentOf({ ...said, text }, spot);
+  return ofBoard(
+    fitBoard(said.text, (text) => Buffer.byteLength(JSON.stringify(ofBoard(text))) <= mostBytes),
+  );
+}
+
+function contentOf(said: Said, spot: Spot): object {
   const html = said.board ? boardHtml(said.text) : escaped(said.text).replaceAll("\n", "<br>");
   const content = { ...notice(said.text, html), [keyField]: said.key };
   if (spot.replaces !== undefined) {

@@ -2,7 +2,7 @@ import { boardKnown } from "../../src/bot/board.ts";
 import { allJobs } from "../../src/bot/memory.ts";
 import type { Bot } from "../../src/bot.ts";
 import { putOut } from "../../src/record/outbox.ts";
-import { forgetBoards, lastBoard } from "../../src/record/sending.ts";
+import { forgetBoards, lastBoard, standingBoard } from "../../src/record/sending.ts";
 import { boardText } from "../../src/show/board.ts";
 import type { ChatPlatform } from "../chat-platform.ts";
 import { isoWithOffset } from "../local-time.ts";
@@ -17,6 +17,9 @@ export interface BoardLoop {
 
 /** Even an unchanged board is sent now and then, to renew its time and to notice that it was removed. */
 const atLeastEveryMs = 10 * 60_000;
+
+/** A board that the platform refused is tried again this much later; our choice, no source. */
+const refusedMs = 60_000;
 
 /** The board as it stands. */
 export function boardNow(bot: Bot, nowMs: number): string {
@@ -43,9 +46,12 @@ export function boardLoop(
       const last = lastBoard(bot.store, name, channel);
       // the latest state wins: nothing is put behind one that is still on its way
       if (last?.state === "pending" || last?.state === "sending") return;
+      // what was refused is not asked for again and again
+      if (last?.state === "failed" && passedMs < refusedMs) return;
       const text = boardNow(bot, at);
       const old = passedMs >= atLeastEveryMs;
       if (last?.state === "sent" && body(last.text) === body(text) && !old && !forced) return;
+      const standing = standingBoard(bot.store, name, channel);
       lastAt = at;
       forced = false;
       forgetBoards(bot.store, name, channel);
@@ -57,7 +63,7 @@ export function boardLoop(
         kind: "board",
         text,
         files: [],
-        ...(last?.remote_id === undefined ? {} : { edits: last.id }),
+        ...(standing === undefined ? {} : { edits: standing.id }),
       });
     },
   };

@@ -1,27 +1,22 @@
 import type { types } from "@slack/bolt";
+import { fitBoard, opensGroup } from "../serve/board-fit.ts";
 
 /** Slack's limits, from its Block Kit reference; the sum over a message was found in practice. */
 const limits = { header: 150, section: 3000, blocks: 50, whole: 11_000 } as const;
-
-/** A group of the board begins with a line like "Crew at work: 3". */
-const opensGroup = (line: string): boolean => /^\S.*: \d+$/.test(line);
 
 /**
  * The board as blocks: its first line as header, then a section a group, all plain text so that
  * nothing that people wrote becomes a link or a call. What does not fit is counted at the end.
  */
 export function boardBlocks(text: string, key: string): types.KnownBlock[] {
-  const [head = "", ...lines] = text.split("\n");
-  const kept = fitting(lines, limits.whole - head.length);
-  const left = lines.length - kept.length;
-  const groups = grouped(kept).slice(0, limits.blocks - 2);
-  const blocks: types.KnownBlock[] = [
+  const [head = "", ...lines] = fitBoard(text, fits).split("\n");
+  return [
     {
       type: "header",
       text: plain([...head].slice(0, limits.header).join("")),
       block_id: `${key}.0`,
     },
-    ...groups.map(
+    ...grouped(lines).map(
       (group, index): types.KnownBlock => ({
         type: "section",
         text: plain(group),
@@ -29,9 +24,6 @@ export function boardBlocks(text: string, key: string): types.KnownBlock[] {
       }),
     ),
   ];
-  if (left === 0) return blocks;
-  const more = plain(`${left} more lines do not fit here; ask the bot for a job by its number.`);
-  return [...blocks, { type: "context", elements: [more], block_id: `${key}.more` }];
 }
 
 const plain = (text: string): types.PlainTextElement => ({
@@ -40,13 +32,14 @@ const plain = (text: string): types.PlainTextElement => ({
   emoji: false,
 });
 
-function fitting(lines: readonly string[], room: number): readonly string[] {
-  let used = 0;
-  return lines.filter((line) => {
-    // in JSON a line's end takes two characters, a quote as well
-    used += JSON.stringify(line).length + 60 * Number(opensGroup(line));
-    return used <= room;
-  });
+function fits(board: string): boolean {
+  const [, ...lines] = board.split("\n");
+  // in JSON a line's end takes two characters, a quote as well
+  const used = lines.reduce<number>(
+    (sum, line) => sum + JSON.stringify(line).length + 60 * Number(opensGroup(line)),
+    limits.header,
+  );
+  return used <= limits.whole && grouped(lines).length < limits.blocks;
 }
 
 function grouped(lines: readonly string[]): readonly string[] {

@@ -82,6 +82,21 @@ export function lastBoard(store: Store, platform: string, channel: string): Outb
   return found === undefined ? undefined : findOut(store, found);
 }
 
+/** The newest board that stands in a channel, whatever was refused since. */
+export function standingBoard(
+  store: Store,
+  platform: string,
+  channel: string,
+): OutboxRow | undefined {
+  const id = sql(
+    store,
+    `SELECT id FROM outbox WHERE platform = ? AND channel = ? AND kind = 'board'
+       AND remote_id IS NOT NULL ORDER BY seq DESC LIMIT 1`,
+  ).pluck();
+  const found = text.parse(id.get(platform, channel));
+  return found === undefined ? undefined : findOut(store, found);
+}
+
 /** Boards that were replaced say nothing any more: all but the newest two that went out are dropped. */
 export function forgetBoards(store: Store, platform: string, channel: string): void {
   sql(

@@ -26,12 +26,15 @@ const stateWords = {
 
 /** What fits beside a thumb on a phone held upright. */
 const width = 46;
+/** A unit's tag is seldom longer: so much of the place stands, however long the names are. */
+const placeWidth = 12;
 const mostExtra = 2;
 
 /** A job's line on the board, and at most two more where someone must act. */
 export function jobRow(job: Job, scene: Scene): readonly string[] {
-  const state = stateOf(job, scene);
-  const place = narrowed(placeOf(job), width - state.length - `${job.job} , `.length);
+  const room = width - `${job.job} , `.length;
+  const state = stateOf(job, scene, room - Math.min(placeWidth, placeOf(job).length));
+  const place = narrowed(placeOf(job), room - state.length);
   const extra = extras(job, scene).slice(0, mostExtra);
   return [`${job.job} ${place}, ${state}`, ...extra.map((line) => narrowed(`   ${line}`, width))];
 }
@@ -44,12 +47,14 @@ function narrowed(text: string, most: number): string {
   return text.length <= most ? text : `${text.slice(0, Math.max(1, most - 3)).trimEnd()}...`;
 }
 
-function stateOf(job: Job, scene: Scene): string {
+/** Who, what and since when; a long name is cut, never the rest. */
+function stateOf(job: Job, scene: Scene, most: number): string {
   const since = hoursAndMinutes(Date.parse(scene.now) - Date.parse(job.status_at));
   const who = job.person ?? job.assigned;
   const name = who === undefined ? "nobody" : personName(who, scene.names);
   const state = partsAreIn(job) ? "parts in" : stateWords[job.status];
-  return `${name} ${state} ${since}`;
+  const rest = ` ${state} ${since}`;
+  return `${narrowed(name, most - rest.length)}${rest}`;
 }
 
 /** What someone must do or know, the most pressing first. */
