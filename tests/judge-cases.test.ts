@@ -96,14 +96,14 @@ const pinned: Readonly<Record<string, number>> = {
   "third-gas.jsonl": 5,
   "siblings.jsonl": 0,
   "eighth-electrical.jsonl": 3,
-  "eighth-gas.jsonl": 5,
+  "eighth-gas.jsonl": 4,
   "ninth-electrical.jsonl": 0,
   "ninth-gas.jsonl": 0,
   "tenth-electrical.jsonl": 0,
   "tenth-gas.jsonl": 0,
   "eleventh-electrical.jsonl": 0,
   "eleventh-gas.jsonl": 0,
-  "twelfth-electrical.jsonl": 4,
+  "twelfth-electrical.jsonl": 2,
   "twelfth-gas.jsonl": 3,
 };
 

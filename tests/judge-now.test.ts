@@ -157,3 +157,73 @@ test("a drive's plug with a pin pushed out is a connection before it is a board"
   );
   expect(diagnosis[0]?.fault).toBe("connection_loose");
 });
+
+test("a rail against a leg in a diode test is a drop, never what the bus holds", () => {
+  const inverter: EquipmentFacts = { drive: "inverter", phases: 3, supply_V: 460 };
+  const { findings, diagnosis } = judged(
+    inverter,
+    "diode check: DC+ to U 0.01 both ways, V and W 0.42",
+    "comp pairs 0.48 0.48 0.48, 900 meg",
+  );
+  expect(of(findings, "dc_bus")).toEqual([]);
+  expect(of(findings, "bridge").some((one) => one.level === "bad")).toBe(true);
+  expect(diagnosis[0]?.fault).toBe("drive_output_failed");
+});
+
+test("one diode OL with the probes turned over too is open, a leg OL once is odd", () => {
+  const inverter: EquipmentFacts = { drive: "inverter", phases: 3, supply_V: 460 };
+  const both = judged(inverter, "diode mode, red on L1 0.44, L2 0.44, L3 OL, OL swapped round");
+  expect(both.diagnosis[0]?.fault).toBe("drive_rectifier_failed");
+  expect(of(both.findings, "bridge").map((one) => one.level)).toContain("bad");
+  const once = judged(inverter, "diode mode, red on L1 0.44, L2 0.44, L3 OL");
+  expect(of(once.findings, "bridge").map((one) => one.level)).not.toContain("bad");
+});
+
+test("the plate's volts said behind the amps are no running current", () => {
+  const machine = { ...rooftop, supply_V: 575, rla_A: 24, lra_A: 150 };
+  const { findings } = judged(machine, "settles 22.8 23.1 22.9, 574 575 578 under load");
+  expect(of(findings, "running_current").some((one) => one.level === "bad")).toBe(false);
+});
+
+test("a sensor is held against the table that a later message tells", () => {
+  const { findings, diagnosis } = judged(
+    {},
+    "discharge thermistor pulled, reads 5.1k at 76 F",
+    "the table in the door says 50k at 77 F",
+  );
+  expect(of(findings, "sensor").map((one) => one.level)).toEqual(["bad"]);
+  expect(diagnosis[0]?.fault).toBe("sensor_failed");
+});
+
+test("a coil alike at both ends with its valve told open has no flow, a cold one has", () => {
+  const zones: EquipmentFacts = { drive: "inverter", refrigerant: "R-410A", mode: "cooling" };
+  const warm = judged(zones, "room 5 is warm, its EEV at 480 steps, pipe in 74 F pipe out 75 F");
+  expect(warm.diagnosis[0]?.fault).toBe("expansion_valve_underfeeding");
+  const cold = judged(zones, "room 5, its EEV at 480 steps, pipe in 52 F pipe out 54 F");
+  expect(of(cold.findings, "valve")).toEqual([]);
+});
+
+test("gas is no lower in pressure than the liquid that it becomes", () => {
+  const { findings } = judged(split, "suction 107 psig, liquid 330 psig 95 F, discharge 165");
+  expect(of(findings, "compression").some((one) => one.level !== "good")).toBe(false);
+});
+
+test("boards exchanged between two compressors: the trip that moves goes with the drive", () => {
+  const inverter: EquipmentFacts = { drive: "inverter", phases: 3, supply_V: 460 };
+  const { diagnosis } = judged(
+    inverter,
+    "overcurrent trip every start",
+    "swapped the inverter boards between comp 1 and comp 2 and the trip moved to comp 2",
+  );
+  expect(diagnosis[0]?.fault).toBe("drive_output_failed");
+});
+
+test("nothing floods at a start that nobody made", () => {
+  const machine: EquipmentFacts = { drive: "inverter", phases: 3, supply_V: 460 };
+  const cold = "crankcase heater breaker was off since autumn";
+  const untried = judged(machine, `${cold}, nothing has been started yet`);
+  const share = (one: typeof untried) =>
+    one.diagnosis.find(({ fault }) => fault === "flooded_start")?.probability ?? 0;
+  expect(share(untried)).toBeLessThan(share(judged(machine, `${cold}, comp started and tripped`)));
+  expect(share(untried)).toBeLessThan(0.3);
+});

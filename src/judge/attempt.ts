@@ -10,9 +10,15 @@ const started =
 
 /** What a fault that shows only at a start keeps of its odds: all where a start is told before any repair. */
 export const attemptWeight: (scene: Scene) => number = perScene((scene) => {
+  if (unstarted.test(scene.words)) return never;
   const { before } = stagesOf(scene.notes);
   return before.length === 0 || before.some(tellsStart) ? 1 : untried;
 });
+
+/** The same where the notes say that it was not started. Common practice, no source. */
+const never = 0.05;
+const unstarted =
+  /\b(?:nothing|none|neither|it|never|not|has ?n'?t|have ?n'?t)\b(?: \w+){0,2} (?:been )?(?:started|run|fired up|powered up) (?:yet|so far)\b|\bnot (?:yet )?(?:been )?started\b|\bbefore (?:the )?(?:first|initial) start/;
 
 function tellsStart(note: CaseNote): boolean {
   return (

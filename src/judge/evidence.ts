@@ -206,7 +206,13 @@ const unplugged =
 
 /** A drive that runs with nothing on it, however that was heard. */
 function isOfBareDrive(one: Scene["seen"][number], scene: Scene): boolean {
-  if (one.observation === "drive_fine_without_motor") return true;
+  if (one.observation === "drive_fine_without_motor") {
+    // "trips even with the compressor unplugged" was heard both ways
+    const note = scene.notes.find((other) => other.statements.includes(one));
+    return !note?.statements.some(
+      (each) => each.kind === "observation" && each.observation === "drive_faults_without_motor",
+    );
+  }
   if (one.observation !== "runs_normally" || scene.facts.drive !== "inverter") return false;
   return unplugged.test(textAbout(one, scene, [bareNear, bareNear]));
 }

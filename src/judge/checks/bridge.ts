@@ -1,7 +1,7 @@
 import type { Finding, Reading } from "../../model.ts";
 import type { Check } from "../check.ts";
 import { noteOf, wordsNear } from "../near.ts";
-import { hasPoint, numberOf, numbersOf, ofQuantity } from "../pick.ts";
+import { hasPoint, numberOf, numbersOf } from "../pick.ts";
 import type { Scene } from "../scene.ts";
 import { plain } from "../words.ts";
 import { told } from "./told.ts";
@@ -49,10 +49,24 @@ export const bridge: Check = {
     // a machine across the line has no diodes: a contact's drop was meant
     ...(scene.facts.drive === "line"
       ? []
-      : judgeStages(ofQuantity(scene.readings, "diode_drop"), scene)),
+      : judgeStages(
+          scene.readings.filter((one) => isDiodeDrop(one, scene)),
+          scene,
+        )),
     ...told(scene, "bridge"),
   ],
 };
+
+/** V between a rail and a leg, in a note of a diode test: a drop, by whatever name it was taken for. */
+export function isDiodeDrop(one: Reading, scene: Scene): boolean {
+  if (one.quantity === "diode_drop") return true;
+  if (one.quantity !== "voltage" || (numberOf(one) ?? highestDropV) >= highestDropV) return false;
+  const between = ["DC+", "DC-"].some((rail) => hasPoint(one, rail)) && one.points?.some(isLeg);
+  return between === true && /\bdiodes?\b/i.test(noteOf(scene, one)?.text ?? "");
+}
+
+/** V; two diodes in a row read less. Common practice, no source. */
+const highestDropV = 1.5;
 
 function judgeStages(drops: readonly Reading[], scene: Scene): Finding[] {
   const output = drops.filter((one) => stageOf(one, scene) !== "rectifier");

@@ -67,6 +67,12 @@ export function controlReadings(scene: Scene): Reading[] {
 function isControl(scene: Scene, reading: Reading): boolean {
   const value = numberOf(reading);
   if (value === undefined || value > 60) return false;
+  // "75 to 56 across the coil": air, by whatever unit it was taken for
+  if (
+    reading.assumed.includes("unit") &&
+    /across the (?:evap\w* )?coil/.test(wordsNear(scene, reading))
+  )
+    return false;
   if (isDenied(scene, reading) || isRailName(scene, reading)) return false;
   if (isLogic(scene, reading)) return true;
   if (reading.kind === "dc") return false;

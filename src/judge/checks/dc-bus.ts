@@ -46,8 +46,14 @@ function busReadings(scene: Scene): Reading[] {
     (one) =>
       numberOf(one) !== undefined &&
       (one.at === "dc_bus" || hasPoint(one, "DC+")) &&
+      !isOfLeg(one) &&
       !isOfPair(one, scene),
   );
+}
+
+/** Between a rail and a leg: a diode's drop or a ripple, never what the bus holds. */
+function isOfLeg(reading: Reading): boolean {
+  return reading.points?.some((one) => /^[LTUVW]\d?$/.test(one)) === true;
 }
 
 /** "Bus" is also what some call the communication pair, at a fraction of the volts. */

@@ -83,13 +83,11 @@ function repeated(about: string, used: readonly Reading[], scene: Scene): Leads 
   const last = holds.at(-1);
   if (last === undefined || holds.length < 2 || !again.test(last.text ?? "")) return undefined;
   const own = used.filter((one) => last.readings.includes(one));
-  return own.length < fullTest ? undefined : leadsOf(about, own, scene);
+  return own.length < fewLeads ? undefined : leadsOf(about, own, scene);
 }
 
 /** Joined leads read alike: two of them stand for a test. */
 const fewLeads = 2;
-/** Leads of a whole test. */
-const fullTest = 3;
 const again = /\b(?:again|repeat\w*|re-?test\w*|re-?megg?\w*|second (?:test|time)|now)\b/i;
 
 /** The lower test held wiring that the higher one had off: the lower tells of the wiring. */

@@ -59,8 +59,19 @@ function isMotor(scene: Scene, reading: Reading): boolean {
   if (reading.kind === "dc" || reading.at === "control") return false;
   const ampere = numberOf(reading) ?? 0;
   if (ampere > 0 && ampere < leastMotorA) return false;
+  if (isLineVolts(ampere, scene)) return false;
   if (reading.subject !== undefined) return /comp|^[a-z]+-?\d+/i.test(reading.subject);
   return !isFanNote(scene, reading) && !notTheMotor.test(ownWords(scene, reading));
+}
+
+/** Far over what the motor can draw and just the plate's volts: the line's, said behind the amps. Common practice, no source. */
+const volts = { overRla: 8, overLra: 1.5, about: 0.12 } as const;
+
+function isLineVolts(ampere: number, { facts }: Scene): boolean {
+  const { rla_A, lra_A, supply_V } = facts;
+  if (supply_V === undefined || Math.abs(ampere - supply_V) > volts.about * supply_V) return false;
+  const most = lra_A === undefined ? volts.overRla * (rla_A ?? Infinity) : volts.overLra * lra_A;
+  return ampere > most;
 }
 
 /** The words about a figure, behind it no farther than its clause: "84 A then trips, cap 44.8". */

@@ -240,6 +240,7 @@ export const electricalToldRows: readonly ToldRow[] = [
     words: [
       /\b(?:comes?|came|goes|went|jumps?|jumped|back)\b.{0,24}\b(?:when|once|as soon as|after|if|with)\b.{0,16}\b(?:unplug\w*|disconnect\w*|pull\w*|lift\w*)\b.{0,24}\b(?:iu|indoor|unit|head|branch|box|board)/,
       /\bwith\b.{0,30}\b(?:unplugged|disconnected)\b.{0,16}\b(?:it )?(?:comes back|came back|returns|the rest (?:answer|work))/,
+      /\b(?:unplugged|disconnected|lifted|took off|isolated)\b(?: \w+){0,5} and (?:it|the (?:pair|line|bus|volts|voltage)|volts|voltage)\b.{0,60}\b(?:comes? back|came back|answers?|talks?|returns?)\b/,
     ],
     unless: /\b(?:motor|comp(?:ressor)?|fan|leads)\b.{0,16}\bunplug/,
     mended: /\bboard\b/,

@@ -22,6 +22,7 @@ export const toldPartsRows: readonly ToldRow[] = [
     sign: "swap:follows_drive",
     words: [
       /\b(?:fault|trip|problem|code|alarm|error|over ?current|lock ?out|it)\b.{0,12}\b(?:went|goes|moved|moves|followed|follows|travel\w*|came) (?:with |along with |over with )?(?:the )?(?:inverter |drive )?(?:board|drive|inverter|module)\b/,
+      /\b(?:boards?|drives?|inverters?|modules?)\b.{0,14}\b(?:between|from|with|over)\b.{0,60}\b(?:fault|trip|problem|code|alarm|error|over ?current|lock ?out|it)\b.{0,8}\b(?:moved|moves|went|goes|followed|is now|shows up) (?:over )?(?:to|on) (?:the )?(?:other|next|sister|comp\w* ?#?\w+|unit ?#?\w+|circuit ?\w+|number \w+|# ?\w+|second)\b/,
     ],
     unless: /\b(?:not|n'?t|never) (?:follow|move|go)|stay\w* (?:with|on) the comp/,
     mended: /\b(?:board|drive|inverter|module)\b/,

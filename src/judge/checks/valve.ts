@@ -9,7 +9,7 @@ import { partWords } from "../part-words.ts";
 import { numberOf } from "../pick.ts";
 import type { Scene } from "../scene.ts";
 import { told } from "./told.ts";
-import { zonePipe } from "./zone-pipe.ts";
+import { withoutFlow, zonePipe } from "./zone-pipe.ts";
 
 /** K, 3 F, lost across one fitting of the liquid line. Source: common practice, no source. */
 const restrictedK = 3 * kelvinPerFahrenheit;
@@ -37,7 +37,8 @@ export const valve: Check = {
   ],
   judge: (scene) => {
     const figures = figuresOf(scene);
-    const zones = zonePipe(scene);
+    const strayed = zonePipe(scene);
+    const zones = strayed.length > 0 ? strayed : withoutFlow(scene);
     // a zone's stray pipe and "the port stays hot" are one look at one valve
     const heard = told(scene, "valve").filter(
       (one) => zones.length === 0 || !/^(?:branch|valve_answer):/.test(one.signs?.[0] ?? ""),

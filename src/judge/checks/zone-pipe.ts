@@ -38,6 +38,54 @@ export function zonePipe(scene: Scene): Finding[] {
   return [];
 }
 
+/** Figures between which a pipe's two ends are one temperature, in the unit said; warm and cold ends of a coil that works. Common practice, no source. */
+const alike = 3;
+const working = { coolBelowF: 64, heatAboveF: 88, coolBelowC: 18, heatAboveC: 31 } as const;
+const bothEnds =
+  /\b(?:pipes?|lines?)(?: \w+)? in (\d{2,3})(?:\.\d)? ?([fc])?\b.{0,16}?\bout (\d{2,3})/i;
+
+/** One zone's coil alike at both ends and no warmer or colder than its room, its valve told open: nothing flows. */
+export function withoutFlow(scene: Scene): Finding[] {
+  if (applicationOf(scene) !== "multi_zone") return [];
+  return scene.notes.flatMap((note) => {
+    const open = note.readings.some(
+      (one) =>
+        (one.quantity === "valve_steps" && (numberOf(one) ?? 0) > closedSteps) ||
+        (one.quantity === "valve_opening" && (numberOf(one) ?? 0) > closedPercent),
+    );
+    const [, first, unit, second] = bothEnds.exec(note.text ?? "") ?? [];
+    if (!open || first === undefined || second === undefined) return [];
+    const [into, out] = [Number(first), Number(second)];
+    if (Math.abs(into - out) > alike || isWorking(into, unit)) return [];
+    return [still([first, second])];
+  });
+}
+
+/** Steps and percent up to which a valve counts as shut. Common practice, no source. */
+const closedSteps = 100;
+const closedPercent = 20;
+
+function isWorking(value: number, unit: string | undefined): boolean {
+  const celsius = unit === undefined ? value < 45 : /c/i.test(unit);
+  return celsius
+    ? value < working.coolBelowC || value > working.heatAboveC
+    : value < working.coolBelowF || value > working.heatAboveF;
+}
+
+function still([into, out]: readonly [into: string, out: string]): Finding {
+  return {
+    about: "expansion valve",
+    check: "valve",
+    level: "bad",
+    says: `${into} in and ${out} out at that coil with its valve told open: nothing flows there. Its coil and plug, its strainer, then the body`,
+    brief: "no flow through that zone",
+    values: {},
+    basis: "common practice",
+    source: "compare zones: common practice, no source",
+    signs: ["valve_answer:stays_shut"],
+  };
+}
+
 function beforeOf(scene: Scene, reading: Reading): string {
   return beside(scene, reading, [ahead, 0]);
 }

@@ -148,6 +148,7 @@ export const electricalSteps: readonly Step[] = [
     minutes: 5,
     danger: 2,
     fills: ["fan"],
+    after: ["fans:indoor_fan_not_turning", "fans:outdoor_fan_not_turning"],
   },
   {
     check: "sensor",
