@@ -230,6 +230,7 @@ function isChange(
   if (to && left.before.some((index) => /^(?:decay|rise|rises)$/.test(items[index]?.text ?? "")))
     return true;
   if (gap.dash || (before & role.between) !== 0) return false;
+  if (to && /^(?:sag|dip)/.test(items[left.index - 1]?.text ?? "")) return true;
   const falls = to && left.value > right.value && left.place === undefined;
   if (falls && left.unit?.dimension !== "mass") return true;
   return changes(left, right, before) || arrow(items, left);

@@ -19,6 +19,20 @@ export function digitsEnd(text: string, i: number): number {
   }
 }
 
+/** "24,5, supply 13": the comma behind a decimal ends what is said of it; "zones 2,3, and 4" is a list. */
+function endsClause(text: string, comma: number): boolean {
+  const rest = text.slice(comma + 1, comma + 12);
+  if (!/^\s/.test(rest)) return false;
+  return !/^\s+(?:and\b|n\b|&|\+|or\b|\d)/.test(rest) || /^\s+\d{1,2},\d{1,2}(?![\d])/.test(rest);
+}
+
+/** "heads 2,3, no cooling": what goes by whole numbers has no decimals. */
+function named(text: string, from: number): boolean {
+  return /\b(?:heads|indoors|circuits|ckts|zones|rooms|rms|spaces|fans|comps|compressors|leads|legs|phases|units|breakers|pins|boxes|cases|stages|boards|floors|bays|heaters|banks|pumps|rtus|caps|valves|terminals)\s*$/.test(
+    text.slice(Math.max(0, from - 14), from),
+  );
+}
+
 /** Does the comma at `comma` join digits into one number: thousands, or a decimal comma? */
 export function joins(text: string, from: number, comma: number, to: number): boolean {
   const before = comma - from;
@@ -32,7 +46,7 @@ export function joins(text: string, from: number, comma: number, to: number): bo
     return before < 3 || text.charCodeAt(comma - 1) === 48 || text.slice(comma + 1, to) === "000";
   }
   if (text.slice(from, comma).includes(",")) return false;
-  if (text.charCodeAt(to) === 44) return false;
+  if (text.charCodeAt(to) === 44 && (!endsClause(text, to) || named(text, from))) return false;
   // "24,25,24a": the second of a list
   if (text.charCodeAt(from - 1) === 44 && ascii[text.charCodeAt(from - 2)] === DIGIT) return false;
   return after <= 2 && before <= 2;

@@ -2,6 +2,7 @@ import { isStrongBreak } from "./breaks.ts";
 import type { Draft } from "./draft.ts";
 import { type Item, itemKind } from "./item.ts";
 import { onlyDrops } from "./only-drops.ts";
+import { valveMoved } from "./valve-moved.ts";
 import { whenItTrips } from "./when-it-trips.ts";
 
 /** "superheat's a little high at 19", "high superheat at 35": how much it is, no side of the machine. */
@@ -27,6 +28,16 @@ function wentIn(draft: Draft, index: number, items: readonly Item[]): boolean {
   if (index > draft.index) return draft.action === "charged";
   const verb = items[index - 1]?.text === "the" ? items[index - 2] : items[index - 1];
   return verb?.label?.action === "charged";
+}
+
+/** "charged 44 oz by the chart": so much went in, as the chart has it. */
+function byTheChart(draft: Draft, index: number, items: readonly Item[]): boolean {
+  const item = items[index];
+  if (item?.label?.rating !== "expected" || index < draft.index || draft.action !== "charged")
+    return false;
+  const before = items[index - 1];
+  const led = before?.text === "the" ? items[index - 2] : before;
+  return /^per\b/.test(item.text) || /^(?:per|by|to|as)$/.test(led?.text ?? "");
 }
 
 /** "it hums and then trips at 104 amps": what it drew when it tripped, nothing that was set. */
@@ -100,6 +111,8 @@ export function noLabel(draft: Draft, index: number, items: readonly Item[]): bo
     beforePins(draft, index, items) ||
     onlyHigh(item, index, items) ||
     wentIn(draft, index, items) ||
+    byTheChart(draft, index, items) ||
+    valveMoved(draft, index, items) ||
     drewThen(draft, index, items) ||
     whenItTrips(draft, index, items) ||
     onePull(index, items) ||

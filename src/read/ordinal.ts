@@ -214,6 +214,8 @@ function asideNumber(build: Building, i: number): Ordinal | "measured" | undefin
   if (noun === "site" && /^(?:to|till|til|past)$/.test(build.tokens[said.end]?.text ?? ""))
     return "measured";
   if (row && said.value >= 90 && /^(?:relay|panel|disconnect)$/.test(noun)) return "measured";
+  // "bus dips 560 to 498": so many switches are on no board
+  if (/^dips?$/.test(noun) && said.value > 16) return "measured";
   // "hp switch 410": what it is set to
   const gauged = /^(?:hp|lp|pressure|press|high|low|head|suction|oil)$/;
   if (/^(?:switch|control)$/.test(noun) && gauged.test(build.tokens[i - 2]?.text ?? ""))

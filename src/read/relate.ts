@@ -191,7 +191,7 @@ function look(items: readonly Item[], left: Draft, right: Draft): Between {
     const comma =
       item.kind === itemKind.sign &&
       (item.text === "," || item.text === "/" || item.text === "-" || item.text === "&");
-    if (!comma && item.text !== "and") list = false;
+    if (!comma && item.text !== "and" && item.text !== "n") list = false;
     if (
       !comma &&
       item.text !== "?" &&

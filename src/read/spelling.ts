@@ -72,6 +72,10 @@ const trade = [
   "filter",
   "waiting",
   "pulled",
+  "started",
+  "peaked",
+  "settled",
+  "dropped",
 ] as const;
 
 const known: ReadonlySet<string> = new Set(trade);
@@ -172,7 +176,19 @@ const others: ReadonlySet<string> = new Set([
   "puller",
   "polled",
   "pulse",
-
+  "starter",
+  "stared",
+  "stated",
+  "starved",
+  "startled",
+  "smarted",
+  "peeked",
+  "pecked",
+  "perked",
+  "settler",
+  "settles",
+  "dropper",
+  "drooped",
   "valves",
   "amp",
   "stamps",
