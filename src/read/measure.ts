@@ -33,6 +33,7 @@ import { infer } from "./infer.ts";
 import { type Item, itemKind } from "./item.ts";
 import { unitCalled } from "./kinds.ts";
 import { lettersAlone, lowOfLeg } from "./letters-alone.ts";
+import { lineToLine } from "./line-to-line.ts";
 import { make } from "./make.ts";
 import { markedThenRead } from "./marked-then-read.ts";
 import { minutesAfter } from "./minutes-after.ts";
@@ -256,6 +257,7 @@ export function measure(note: Note): void {
   relate(drafts, items);
   peakThen(items, drafts);
   dipsTo(drafts, items);
+  lineToLine(drafts, items, note.plain);
   sensorShows(drafts, items, note.context.units);
   conditions(drafts, note, setting);
   behindWarmth(drafts, items);

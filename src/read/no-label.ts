@@ -76,6 +76,17 @@ function called(index: number, items: readonly Item[]): boolean {
   );
 }
 
+/** Inches of water at most that a chimney draws; common practice, no source. */
+const mostDraft = 1;
+
+/** "draft cooler 38", "beer draft 36": what is drawn there, no chimney's draft. */
+function beerDraft(draft: Draft, index: number, items: readonly Item[]): boolean {
+  if (items[index]?.text !== "draft") return false;
+  const beside = `${items[index - 1]?.text} ${items[index + 1]?.text}`;
+  if (/\b(?:beer|tap|cooler|tower|lines?|system|box|inducer|hood)\b/.test(beside)) return true;
+  return draft.unit === undefined && Math.abs(draft.value) > mostDraft;
+}
+
 /** "tag HP-3. U-V 1.12": the machine's name, and then what was measured; "500 volt setting": of the tester. */
 function namesOnly(draft: Draft, index: number, items: readonly Item[]): boolean {
   const [before, item, next] = [items[index - 1], items[index], items[index + 1]];
@@ -117,6 +128,7 @@ export function noLabel(draft: Draft, index: number, items: readonly Item[]): bo
     whenItTrips(draft, index, items) ||
     onePull(index, items) ||
     called(index, items) ||
+    beerDraft(draft, index, items) ||
     otherBox(index, items) ||
     gear(index, items) ||
     namesOnly(draft, index, items)

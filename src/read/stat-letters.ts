@@ -14,6 +14,27 @@ function atTerminal(items: readonly Item[], index: number): boolean {
   );
 }
 
+/** "24 on R", "0 at y": the terminal that a preposition leads to behind the value. */
+function behind(items: readonly Item[], index: number): string | undefined {
+  const [lead, name, next] = items.slice(index + 1, index + 4);
+  if (!/^(?:on|at|@)$/.test(lead?.text ?? "") || name === undefined) return undefined;
+  const pair = /^(?:to|-|and)$/.test(next?.text ?? "") && next?.glued === true;
+  if (pair || name.kind === itemKind.number || name.label !== undefined) return undefined;
+  const letter = name.points?.length === 1 ? name.points[0]?.join() : name.text;
+  return letter?.toLowerCase();
+}
+
+/** The hot terminal before or behind it, by itself. */
+function isHot(items: readonly Item[], index: number): boolean {
+  const joint = /^(?:[:=]|is|has)$/.test(items[index - 1]?.text ?? "");
+  const at = index - (joint ? 2 : 1);
+  const [name, lead] = [items[at], items[at - 1]];
+  // "26 on r 26 on y": the terminal of the value before it
+  const own = !/^(?:on|at|@|to|-)$/.test(lead?.text ?? "");
+  const named = own && (name?.points?.join() === "R" || name?.text === "r");
+  return named || behind(items, index) === "r";
+}
+
 function isTerminal(point: string): boolean {
   return /^(?:Y|G|W|O|B|Y1|Y2|W1|W2)$/.test(point);
 }
@@ -24,7 +45,9 @@ const mostVolts = 32;
 /** "r-c 26.1, y 25.9, g 0, w 0": beside a control's volts each terminal has volts, no ohms and no grams. */
 export function statLetters(drafts: readonly Draft[], items: readonly Item[]): void {
   const free = drafts.filter((draft) => !draft.gone && !draft.over && !draft.same);
-  const others = free.filter((draft) => atTerminal(items, draft.index));
+  const others = free.filter(
+    ({ index }) => atTerminal(items, index) || terminal.test(behind(items, index) ?? ""),
+  );
   const common = items.some((item) =>
     item.points?.some((one) => one.includes("C") && one.length === 2),
   );
@@ -34,9 +57,11 @@ export function statLetters(drafts: readonly Draft[], items: readonly Item[]): v
       draft.value <= mostVolts &&
       (draft.unit === undefined || draft.unit.figure === "V"),
   );
-  // "R 26.4 Y 26.2 G 0": the hot terminal by itself
-  const hot = free.filter((draft) => items[draft.index - 1]?.points?.join() === "R");
-  if (others.length > 1) others.push(...hot);
+  // "R 26.4 Y 26.2 G 0", "24 on R, 0 on Y"
+  const hot = free.filter(({ index }) => isHot(items, index));
+  const told = [...others, ...hot];
+  const control = told.every(({ value }) => value === 0 || value >= 18);
+  if (others.length > 1 || (others.length > 0 && told.length > 1 && control)) others.push(...hot);
   if (!power || others.length < (common ? 1 : 2)) return;
   for (const draft of others) {
     if (draft.unit !== undefined || draft.value < 0 || draft.value > mostVolts) continue;
@@ -45,5 +70,6 @@ export function statLetters(drafts: readonly Draft[], items: readonly Item[]): v
     draft.named = "voltage";
     draft.hint = undefined;
     draft.grounded = false;
+    if (hot.includes(draft)) draft.points ??= [["R"]];
   }
 }

@@ -37,6 +37,24 @@ function fetches(items: readonly Item[], i: number): boolean {
   );
 }
 
+const bounds = role.atLeast | role.atMost | role.greater | role.less;
+const measured: ReadonlySet<string> = new Set([
+  "resistance",
+  "low_pressure",
+  "airflow",
+  "temperature",
+]);
+
+/** "need at least 100M": what a measurement has to be, nothing to be fetched. */
+function requires(items: readonly Item[], i: number): boolean {
+  if (!/^needs?$/.test(items[i]?.text ?? "")) return false;
+  const at = items.findIndex((item, index) => index > i && item.kind === itemKind.number);
+  if (at < 0 || at > i + 3 || !measured.has(items[at]?.unit?.dimension ?? "")) return false;
+  return items
+    .slice(i + 1, at + 2)
+    .some(({ roles, text }) => (roles & bounds) !== 0 || /^m(?:in|ax)(?:imum)?$/.test(text));
+}
+
 /** "going to charge 4 lb", "need to pull to 500": what is announced has not been measured. */
 export const plans: Rule = {
   name: "going to <verb> <number>",
@@ -58,8 +76,12 @@ export const plans: Rule = {
       if (
         /^(?:need|needs|order|ordering|needed|bring|grab)$/.test(item.text) &&
         item.label?.rating === undefined
-      )
-        plan = i;
+      ) {
+        if (requires(items, i)) {
+          item.kind = itemKind.label;
+          item.label = { rating: "expected" };
+        } else plan = i;
+      }
       if (fetches(items, i)) plan = i;
       // "the plan for tomorrow is …": all that its sentence says
       if (

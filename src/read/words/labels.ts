@@ -86,6 +86,10 @@ const places: readonly Row[] = [
     "rise of|a rise of|temp rise|temperature rise|a rise|rise across|air rise|temp rise of|temperature rise of",
     { quantity: "temperature_difference" },
   ],
+  [
+    "draft|stack draft|overfire draft|over fire draft|flue draft|breech draft|vent draft|chimney draft",
+    { quantity: "static_pressure" },
+  ],
   ["return trip|return trip fee|return visit|return call", { thing: "level" }],
   ["chw|chilled water|hhw|heating water", { hint: "temperature" }],
   ["oil sep temp|oil separator temp|oil separator|oil sep", { hint: "temperature" }],
