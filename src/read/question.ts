@@ -15,7 +15,7 @@ function looksMeasured(note: Note, draft: Draft): boolean {
     draft.hint !== undefined
   )
     return true;
-  if (pointed(note, draft) || draft.quantity === "mass") return true;
+  if (pointed(note, draft) || readOff(note, draft) || draft.quantity === "mass") return true;
   // "box -2, stat -5": what it is set to, or what it shows
   if (/^(?:stat|tstat|thermostat)$/.test(note.items[draft.index - 1]?.text ?? "")) return true;
   const joint = note.items[draft.index - 1]?.text;
@@ -36,6 +36,20 @@ function looksMeasured(note: Note, draft: Draft): boolean {
         0,
   );
   return words.length <= 1 && note.items.filter(({ text }) => text !== ".").length <= 6;
+}
+
+const onThem =
+  /^(?:on|at|across|the|all|each|every|both|of|them|em|legs?|phases?|leads?|three|two|3|2|lines?|pairs?|windings?|board)$/;
+
+/** "reads 3 on all the legs": off a meter, of which nothing else is told. */
+function readOff({ items }: Note, draft: Draft): boolean {
+  if (
+    draft.index > 2 ||
+    !/^(?:reads|reading|shows|showing|getting)$/.test(items[draft.index - 1]?.text ?? "")
+  )
+    return false;
+  const behind = items.slice(draft.index + 1).filter(({ kind }) => kind !== itemKind.sign);
+  return behind.length > 1 && behind.every(({ text }) => onThem.test(text));
 }
 
 /** "legs 12.9 13.1 12.8 after": figures with a point in a row are read off a meter, whatever was talked of. */

@@ -186,8 +186,8 @@ export const counts: Rule = {
         state(note, counts.name, [i - 1, i + 1], { kind: "note", about: "distance" });
         return;
       }
-      // "2 more" while gas is weighed in
-      if (text === "more" && note.context.action !== undefined) return;
+      // "2 more" while gas is weighed in, or all that is said
+      if (text === "more" && (note.context.action !== undefined || items.length === 2)) return;
       if (
         before === "qty" ||
         before === "quantity" ||

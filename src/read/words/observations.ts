@@ -234,10 +234,10 @@ export const observationPatterns: readonly (readonly [
   ["outdoor_coil_dirty", "coil dirty !indoor_coil !frost !filter", "outdoor_coil dirty !frost"],
   [
     "coil_clean",
-    "coil clean !dirty !frost !=contactor !=volt !=sensor !=new",
+    "coil clean !dirty !frost !=contactor !=volt !=sensor !=new !=replaced",
     "=coil =clean",
     "=coils =clean",
-    "condenser clean",
+    "condenser clean !=fan !=replaced !=swapped",
   ],
   ["filter_dirty", "filter dirty !restriction_only"],
   ["filter_clean", "filter clean !dirty"],
