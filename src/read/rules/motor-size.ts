@@ -71,6 +71,13 @@ function isOrdered({ items, plain }: Note, i: number): boolean {
   return false;
 }
 
+/** "waiting on a 460v 1140 rpm cond fan motor": an article before the row, and what it is behind it. */
+function isNoun({ items, plain }: Note, i: number, end: number): boolean {
+  if (!/^(?:a|an|new|another|same|spare)$/.test(items[i - 1]?.text ?? "")) return false;
+  const [first, last] = [items[end], items[end + 2] ?? items[end + 1] ?? items[end]];
+  return /^(?:\w+ ){0,3}(?:motor|mtr|blower|fan)\b/.test(plain.slice(first?.from, last?.to));
+}
+
 /**
  * "ordered the fan motor, third horse 825 rpm 208-230": what a motor is called by. Nobody measures its
  * horses, and the turns and volts beside them are the plate's too.
@@ -89,9 +96,12 @@ export const motorSizes: Rule = {
       const volts = row.some(({ unit }) => unit?.figure === "V");
       // "460v 7.5hp 9.6a": a plate that is read out
       const plate = items[end]?.unit?.dimension === "current" || (volts && !turns);
-      const called = horses && row.length > 1 && !plate;
-      if (called || ((turns || horses) && isOrdered(note, i)))
-        state(note, motorSizes.name, [i, end], { kind: "note", about: "size" });
+      const called = (horses && row.length > 1 && !plate) || (turns && isNoun(note, i, end));
+      const ordered = (turns || horses) && isOrdered(note, i);
+      // "ordered a fan motor 825 rpm 1.9a"
+      const amps = ordered && plate && freeNumber(items[end]);
+      if (called || ordered)
+        state(note, motorSizes.name, [i, amps ? end + 1 : end], { kind: "note", about: "size" });
       i = end - 1;
     }
   },
