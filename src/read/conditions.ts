@@ -1,5 +1,6 @@
 import type { Draft } from "./draft.ts";
 import { type Item, itemKind } from "./item.ts";
+import { mayBeOhms } from "./may-be-ohms.ts";
 import { type Note, state } from "./note.ts";
 import type { Setting } from "./settle.ts";
 import { testerVolts } from "./tester-volts.ts";
@@ -254,7 +255,7 @@ export function conditions(drafts: readonly Draft[], note: Note, setting: Settin
       item.owner = "test voltage";
       shared.push(draft.index);
       hand(drafts, draft);
-    } else if (draft === warm || isTestTemperature(draft, setting)) {
+    } else if (draft === warm || (tests.some(mayBeOhms) && isTestTemperature(draft, setting))) {
       temperature = celsius(draft, units);
       draft.gone = true;
       item.owner = "test temperature";
