@@ -54,7 +54,8 @@ export const nameplateShare = 0.1;
 /** V about a nameplate of one voltage or two (the lower first). Source: NEMA MG 1, 12.44. */
 export function nameplateRange(lowV: number, highV: number = lowV): VoltRange | undefined {
   if (!(lowV > 0) || highV < lowV) return;
-  return { from: (1 - nameplateShare) * lowV, to: (1 + nameplateShare) * highV };
+  // 1.1 times 460 is a little more than 506 to a computer, and 507 V was let pass
+  return { from: lowV - nameplateShare * lowV, to: highV + nameplateShare * highV };
 }
 
 export function isWithin(value: number, within: VoltRange): boolean {

@@ -31,7 +31,7 @@ const patience = 60_000;
 
 /** A process that has gone once through all tests. */
 function start() {
-  const child = fork("tests/mutation/worker.mjs", [`${out}/tests.mjs`], {
+  const child = fork("tests/mutation/worker.mjs", [`${out}/tests.mjs`, `${out}/reached.json`], {
     stdio: ["ignore", "ignore", "inherit", "ipc"],
     env: {
       ...process.env,
@@ -58,9 +58,13 @@ function ask(child, mutant) {
       resolve(answer);
     };
     const timer = setTimeout(() => done("hung"), patience);
+    child.removeAllListeners("message");
     child.removeAllListeners("exit");
     child.once("exit", () => done("hung"));
-    child.on("message", done);
+    child.on("message", (message) => {
+      if (message.dropped === undefined) done(message);
+      else console.log(`left out, ${message.dropped}: ${message.why}`);
+    });
     child.send({ mutant });
   });
 }

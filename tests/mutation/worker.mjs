@@ -1,3 +1,4 @@
+import { existsSync, readFileSync, writeFileSync } from "node:fs";
 import { pathToFileURL } from "node:url";
 
 /**
@@ -56,40 +57,59 @@ const failure = async (unit) => {
 /** ms; what takes longer would be run for hours over all mutants */
 const slowest = 3000;
 
-/** Twice through all: what fails already, or the second time, can tell nothing. */
-const units = [];
-for (const [index, unit] of files.flatMap(unitsOf).entries()) {
-  state.currentTestId = `u${index}`;
-  const began = performance.now();
-  const first = await failure(unit);
-  const ms = performance.now() - began;
-  state.currentTestId = "again";
-  const second = first ?? (ms > slowest ? undefined : await failure(unit));
-  if (second !== undefined) out({ dropped: unit.name, why: second.slice(0, 600) });
-  else if (ms > slowest) out({ dropped: unit.name, why: `takes ${Math.round(ms)} ms` });
-  else units.push({ ...unit, ms, hits: state.mutantCoverage.perTest[`u${index}`] ?? {} });
+/** Once through all, unless a process before this one has: which mutants each reaches, and how often. */
+async function lookedThrough(all, file) {
+  if (existsSync(file)) {
+    return JSON.parse(readFileSync(file, "utf8")).map((one) => ({ ...one, ...all[one.index] }));
+  }
+  const kept = [];
+  for (const [index, unit] of all.entries()) {
+    state.currentTestId = `u${index}`;
+    const began = performance.now();
+    const why = await failure(unit);
+    const ms = performance.now() - began;
+    const { name } = unit;
+    if (why !== undefined) out({ dropped: name, why });
+    else if (ms > slowest) out({ dropped: name, why: `takes ${Math.round(ms)} ms` });
+    else kept.push({ index, name, ms, hits: state.mutantCoverage.perTest[`u${index}`] ?? {} });
+  }
+  writeFileSync(file, JSON.stringify(kept));
+  return kept.map((one) => ({ ...one, ...all[one.index] }));
 }
+
+const units = await lookedThrough(files.flatMap(unitsOf), process.argv[3]);
 state.currentTestId = "later";
 units.sort((a, b) => a.ms - b.ms);
 const inTables = Object.keys(state.mutantCoverage.static);
 out({ ready: units.length, ms: units.reduce((sum, { ms }) => sum + ms, 0), inTables });
 
-process.on("message", async ({ mutant }) => {
-  const reached = units.filter(({ hits }) => hits[mutant] !== undefined);
-  let killer;
+async function killerOf(mutant, reached) {
   for (const unit of reached) {
     state.activeMutant = mutant;
     state.hitCount = 0;
     state.hitLimit = 1000 + 100 * unit.hits[mutant];
     const why = await failure(unit);
     state.activeMutant = undefined;
-    if (why !== undefined) {
-      killer = unit;
-      break;
+    if (why === undefined) continue;
+    // a test that fails when it is run once more, with no mutant awake, tells nothing
+    if (unit.again !== true && (await failure(unit)) !== undefined) {
+      units.splice(units.indexOf(unit), 1);
+      out({ dropped: unit.name, why: "passes but once" });
+      continue;
     }
+    unit.again = true;
+    return unit;
   }
+  return undefined;
+}
+
+process.on("message", async ({ mutant }) => {
+  const reached = units.filter(({ hits }) => hits[mutant] !== undefined);
+  const killer = await killerOf(mutant, reached);
   // what killed once is likely to kill again
-  if (killer !== undefined)
-    units.splice(0, units.length, killer, ...units.filter((one) => one !== killer));
+  if (killer !== undefined) {
+    units.splice(units.indexOf(killer), 1);
+    units.unshift(killer);
+  }
   out({ mutant, reached: reached.length, killedBy: killer?.name });
 });

@@ -1,0 +1,576 @@
+import { describe, expect, test } from "vitest";
+import { judge } from "../src/judge/judge.ts";
+import type { CaseNote, EquipmentFacts, Reading } from "../src/model.ts";
+import { celFromFahrenheit, kelvinPerFahrenheit } from "../src/physics/constants.ts";
+import { amps, caseOf, did, megs, note, r, volts } from "./case-builder.ts";
+
+/** Where the verdict on a figure turns: each figure just before and just behind, with its source. */
+
+interface Stairs {
+  readonly what: string;
+  readonly check: string;
+  /** standard, or common practice */
+  readonly source: string;
+  readonly equipment: EquipmentFacts;
+  readonly notes: (value: number) => readonly CaseNote[];
+  /** a figure, and the level with the signs that it gives the diagnosis */
+  readonly steps: readonly (readonly [value: number, verdict: string])[];
+}
+
+const practice = "common practice";
+const motor: EquipmentFacts = { drive: "line", phases: 3, supply_V: 460, rla_A: 20, lra_A: 130 };
+const drive: EquipmentFacts = { drive: "inverter", phases: 3, supply_V: 460, rla_A: 20 };
+const split: EquipmentFacts = {
+  ...{ drive: "line", refrigerant: "R-410A", metering: "expansion_valve", mode: "cooling" },
+};
+const orifice: EquipmentFacts = { ...split, metering: "fixed_orifice" };
+const rack: EquipmentFacts = {
+  ...{ refrigerant: "R-404A", charge_kg: 100, leak_regime: "us_84" },
+};
+
+const one = (...parts: readonly (Reading | readonly Reading[])[]): readonly CaseNote[] => [
+  note("", ...parts.map((part) => ("quantity" in part ? [part] : part))),
+];
+const running = (...values: readonly number[]): readonly CaseNote[] =>
+  one(amps(values, { state: "running" }));
+const F = kelvinPerFahrenheit;
+const cel = celFromFahrenheit;
+/** The third of three lines, the others at 460 V, at so many percent of unbalance by NEMA's definition. */
+const lineAt = (percent: number): number => (200 * 460 - 920 * percent) / (200 + percent);
+const output = (values: readonly number[]): Reading[] =>
+  (["U", "V", "W"] as const).map((name, at) =>
+    r("current", values[at] ?? 0, { points: [name], state: "running" }),
+  );
+const outputVolts = (values: readonly number[]): Reading[] =>
+  values.map((value, at) =>
+    r("voltage", value, {
+      points:
+        [
+          ["U", "V"],
+          ["V", "W"],
+          ["U", "W"],
+        ][at] ?? [],
+      at: "drive_output",
+    }),
+  );
+
+const stairs: readonly Stairs[] = [
+  {
+    what: "volts between lines",
+    check: "supply",
+    source: "NEMA MG 1 12.44: 10 percent about the plate's 460 V",
+    equipment: motor,
+    notes: (value) => one(volts([value, value, value])),
+    steps: [
+      [413, "good, bad supply:low"],
+      [414, "good, good supply:sound"],
+      [506, "good, good supply:sound"],
+      [507, "good, bad supply:high"],
+    ],
+  },
+  {
+    what: "unbalance between lines",
+    check: "supply",
+    source: "NEMA MG 1 14.36: over 5 percent a motor is not run; 2 percent common in cooling",
+    equipment: motor,
+    notes: (value) => one(volts([460, 460, lineAt(value)])),
+    steps: [
+      [1.99, "good, good supply:sound"],
+      [2.01, "watch supply:unbalanced_slightly, good"],
+      [2.99, "watch supply:unbalanced_slightly, good"],
+      [3.01, "watch supply:unbalanced, good"],
+      [4.99, "watch supply:unbalanced, good"],
+      [5.01, "bad supply:unbalanced, good"],
+    ],
+  },
+  {
+    what: "one of three lines",
+    check: "supply",
+    source: practice,
+    equipment: motor,
+    notes: (value) => one(volts([460, 460, value])),
+    steps: [
+      [0, "bad supply:phase_lost"],
+      [344, "bad supply:phase_lost"],
+      [346, "bad supply:unbalanced, bad supply:low"],
+    ],
+  },
+  {
+    what: "one of three lines to ground",
+    check: "supply",
+    source: practice,
+    equipment: motor,
+    notes: (value) =>
+      one([277, 277, value].map((v, at) => r("voltage", v, { points: [`L${at + 1}`, "ground"] }))),
+    steps: [
+      [0, "bad supply:phase_lost"],
+      [110, "bad supply:phase_lost"],
+      [112, "good supply:sound"],
+      [480, "good supply:sound"],
+    ],
+  },
+  {
+    what: "running amps against the plate",
+    check: "running_current",
+    source: practice,
+    equipment: motor,
+    notes: (value) => running(value, value, value),
+    steps: [
+      [0, "watch current:none"],
+      [0.59, "watch current:none"],
+      [0.61, "watch current:light"],
+      [10.9, "watch current:light"],
+      [11, "good current:usual"],
+      [22, "good current:usual"],
+      [22.1, "watch current:high"],
+      [25.6, "watch current:high"],
+      [25.7, "bad current:high"],
+    ],
+  },
+  {
+    what: "running amps against the most that the plate allows",
+    check: "running_current",
+    source: "NFPA 70 440.2 (maximum operating current)",
+    equipment: { ...motor, moc_A: 20, rla_A: 15 },
+    notes: (value) => running(value, value, value),
+    steps: [
+      [20, "good current:usual"],
+      [20.1, "watch current:high"],
+      [25.7, "bad current:high"],
+    ],
+  },
+  {
+    what: "running amps of a drive, which may idle along",
+    check: "running_current",
+    source: practice,
+    equipment: drive,
+    notes: (value) => running(value, value, value),
+    steps: [
+      [0.5, "watch current:none"],
+      [1, "good current:usual"],
+      [22.1, "watch current:high"],
+    ],
+  },
+  {
+    what: "one of three running lines",
+    check: "running_current",
+    source: "first principles: a line with less than 6 percent is dead",
+    equipment: motor,
+    notes: (value) => running(20, 20, value),
+    steps: [
+      [0, "bad current:line_dead"],
+      [1.2, "bad current:line_dead"],
+      [1.3, "watch current:unbalanced"],
+      // 10 percent off the mean
+      [17.1, "watch current:unbalanced"],
+      [17.2, "good current:usual"],
+    ],
+  },
+  {
+    what: "one of three lines into a drive",
+    check: "running_current",
+    source: "rectifier theory: its input is uneven by nature, and dead on one line by a fault",
+    equipment: drive,
+    notes: (value) =>
+      one(
+        ["L1", "L2", "L3"].map((name, at) =>
+          r("current", at === 2 ? value : 15, { points: [name], state: "running" }),
+        ),
+      ),
+    steps: [
+      [0.89, "bad current:input_dead"],
+      [1, "good"],
+      [15, "good current:usual"],
+    ],
+  },
+  {
+    what: "one of three lines out of a drive",
+    check: "running_current",
+    source: "power-electronics literature; 10 percent common practice",
+    equipment: drive,
+    notes: (value) => one(output([15, 15, value])),
+    steps: [
+      [12.8, "bad output:unbalanced"],
+      [13, "good output:balanced"],
+    ],
+  },
+  {
+    what: "volts of one of three pairs out of a drive",
+    check: "bridge",
+    source: practice,
+    equipment: drive,
+    notes: (value) => one(outputVolts([200, 200, value])),
+    steps: [
+      [170, "bad output:unbalanced"],
+      [172, "watch output:unbalanced"],
+      [188, "watch output:unbalanced"],
+      [189, "good output:balanced"],
+    ],
+  },
+  {
+    what: "uneven amps with uneven volts of 2.5 percent",
+    check: "running_current",
+    source: "NEMA MG 1 14.36: the current's unbalance is 6 to 10 times that of the voltage",
+    equipment: motor,
+    notes: (value) => [
+      note(
+        "",
+        volts([460, 460, lineAt(2.5)]),
+        amps([20, 20, (200 * 20 - 40 * value) / (200 + value)], { state: "running" }),
+      ),
+    ],
+    steps: [
+      [24, "watch current:unbalanced_by_supply"],
+      [32, "watch current:unbalanced_by_supply"],
+      [33, "watch current:unbalanced_by_motor"],
+    ],
+  },
+  {
+    what: "a run capacitor of 40 uF",
+    check: "capacitor",
+    source: "6 percent: the label's usual tolerance; the rest common practice",
+    equipment: motor,
+    notes: (value) => [
+      note(
+        "run capacitor",
+        r("capacitance", 40e-6, { rating: "nominal" }),
+        r("capacitance", value * 1e-6),
+      ),
+    ],
+    steps: [
+      [1.1, "bad capacitor:open"],
+      [3.9, "bad capacitor:open"],
+      [4.1, "bad capacitor:low"],
+      [34.3, "bad capacitor:low"],
+      [34.5, "bad capacitor:weak"],
+      [37.5, "bad capacitor:weak"],
+      [37.7, "good capacitor:good"],
+      [42.3, "good capacitor:good"],
+      [42.5, "watch capacitor:high"],
+    ],
+  },
+  {
+    what: "volts of a 24 V circuit",
+    check: "control_voltage",
+    source: practice,
+    equipment: split,
+    notes: (value) => one(r("voltage", value, { at: "control" })),
+    steps: [
+      [0, "bad control:lost"],
+      [4.9, "bad control:lost"],
+      [5, "bad control:low"],
+      [19.9, "bad control:low"],
+      [20, "good control:present"],
+      [30, "good control:present"],
+      [30.1, "watch control:present"],
+    ],
+  },
+  {
+    what: "superheat behind a valve, as said",
+    check: "superheat",
+    source: practice,
+    equipment: split,
+    notes: (value) => one(r("superheat", value * F)),
+    steps: [
+      [2.9, "bad superheat:none"],
+      [3.1, "watch superheat:low"],
+      [4.9, "watch superheat:low"],
+      [5.1, "good superheat:usual"],
+      [24.9, "good superheat:usual"],
+      [25.1, "bad superheat:high"],
+    ],
+  },
+  {
+    what: "superheat behind an orifice, as said, with no weather to go by",
+    check: "superheat",
+    source: practice,
+    equipment: orifice,
+    notes: (value) => one(r("superheat", value * F)),
+    steps: [
+      [2.9, "bad superheat:none"],
+      [3.1, "watch superheat:low"],
+      [5.1, "good superheat:usual"],
+      [29.9, "good superheat:usual"],
+      [30.1, "bad superheat:high"],
+    ],
+  },
+  {
+    what: "subcooling, as said",
+    check: "subcooling",
+    source: practice,
+    equipment: split,
+    notes: (value) => one(r("subcooling", value * F)),
+    steps: [
+      [2.9, "bad subcooling:none"],
+      [3.1, "watch subcooling:low"],
+      [5.9, "watch subcooling:low"],
+      [6.1, "good subcooling:usual"],
+      [17.9, "good subcooling:usual"],
+      [18.1, "bad subcooling:high"],
+    ],
+  },
+  {
+    what: "subcooling against the plate's 10 F",
+    check: "subcooling",
+    source: "ANSI/ACCA 5 QI 2015, from memory: 3 F about the plate's figure",
+    equipment: split,
+    notes: (value) =>
+      one(r("subcooling", 10 * F, { rating: "expected" }), r("subcooling", value * F)),
+    steps: [
+      [6.9, "bad subcooling:none"],
+      [7.1, "good subcooling:usual"],
+      [12.9, "good subcooling:usual"],
+      [13.1, "bad subcooling:high"],
+    ],
+  },
+  {
+    what: "the discharge line",
+    check: "discharge_temperature",
+    source: practice,
+    equipment: split,
+    notes: (value) => one(r("temperature", cel(value), { at: "discharge" })),
+    steps: [
+      [31, "unknown sensor:off"],
+      [33, "good discharge:usual"],
+      [199, "good discharge:usual"],
+      [201, "watch discharge:usual"],
+      [224, "watch discharge:usual"],
+      [226, "bad discharge:hot"],
+    ],
+  },
+  {
+    what: "the air's split, no wet bulb read",
+    check: "temperature_split",
+    source: practice,
+    equipment: split,
+    notes: (value) =>
+      one(
+        r("temperature", cel(76), { at: "return_air" }),
+        r("temperature", cel(76 - value), { at: "supply_air" }),
+      ),
+    steps: [
+      [13.9, "watch split:low"],
+      [14.1, "good split:usual"],
+      [24.9, "good split:usual"],
+      [25.1, "watch split:high"],
+    ],
+  },
+  {
+    what: "the least megohm to ground, winding at 40 C",
+    check: "insulation",
+    source: "IEEE 43-2013 (5 megohm at 40 C, random-wound, under 1 kV); tiers common practice",
+    equipment: motor,
+    notes: (value) =>
+      one(megs([value * 1e6, value * 1e6, value * 1e6], { test_voltage: 500, temperature: 40 })),
+    steps: [
+      [0.49, "bad insulation:ground_fault"],
+      [0.51, "bad insulation:below_floors"],
+      [1.99, "bad insulation:below_floors"],
+      [2, "bad insulation:very_low, watch insulation:very_low"],
+      [4.99, "bad insulation:very_low, watch insulation:very_low"],
+      [5, "watch insulation:very_low, watch insulation:very_low"],
+      [19.9, "watch insulation:very_low, watch insulation:very_low"],
+      [20, "watch insulation:low, watch insulation:low"],
+      [49.9, "watch insulation:low, watch insulation:low"],
+      [50, "good insulation:low, watch insulation:low"],
+      [99.9, "good insulation:low, watch insulation:low"],
+      [100, "good insulation:sound"],
+    ],
+  },
+  {
+    what: "volts on a bus, the drive running on 480 V",
+    check: "dc_bus",
+    source: "rectifier theory: 1.35 times the line loaded; bands common practice",
+    equipment: drive,
+    notes: (value) =>
+      one(
+        volts([480, 480, 480]),
+        r("voltage", value, { at: "dc_bus", kind: "dc", state: "running" }),
+      ),
+    steps: [
+      [49, "bad bus:dead"],
+      [51, "bad bus:low"],
+      [599, "bad bus:low"],
+      [601, "good bus:sound"],
+      [710, "good bus:sound"],
+      [711, "watch bus:high"],
+    ],
+  },
+  {
+    what: "volts on a bus, the drive standing",
+    check: "dc_bus",
+    source: "rectifier theory: 1.414 times the line idle; 1.30 common practice",
+    equipment: drive,
+    notes: (value) =>
+      one(volts([480, 480, 480]), r("voltage", value, { at: "dc_bus", kind: "dc" })),
+    steps: [
+      [623, "bad bus:low"],
+      [625, "good bus:sound"],
+    ],
+  },
+  {
+    what: "volts on a bus with the power off",
+    check: "dc_bus",
+    source: "29 CFR 1910.333(a)(1): 50 V",
+    equipment: drive,
+    notes: (value) => [
+      note("", did("power_off")),
+      note("", r("voltage", value, { at: "dc_bus", kind: "dc" })),
+    ],
+    steps: [
+      [49.9, "good"],
+      [50, "bad"],
+      [600, "bad"],
+    ],
+  },
+  {
+    what: "the absorption ratio",
+    check: "polarization",
+    source: practice,
+    equipment: motor,
+    notes: (value) => one(r("absorption_ratio", value)),
+    steps: [
+      [0.99, "watch polarization:falls"],
+      [1.1, "unknown"],
+      [1.39, "unknown"],
+      [1.41, "good"],
+      [1.61, "good"],
+    ],
+  },
+  {
+    what: "the index of an open motor",
+    check: "polarization",
+    source: "IEEE 43-2013 12.2: 2 for class F",
+    equipment: { ...motor, supply_V: 2300 },
+    notes: (value) => one(r("polarization_index", value)),
+    steps: [
+      [0.99, "watch polarization:falls"],
+      [1.99, "watch polarization:falls"],
+      [2, "good"],
+    ],
+  },
+  {
+    what: "the index of a hermetic motor, which decides nothing",
+    check: "polarization",
+    source: "IEEE 43-2013: may not apply to small random-wound motors",
+    equipment: motor,
+    notes: (value) => one(r("polarization_index", value)),
+    steps: [
+      [0.99, "watch polarization:falls"],
+      [1.01, "unknown"],
+      [4, "unknown"],
+    ],
+  },
+  {
+    what: "volts while it starts, 460 at rest",
+    check: "supply",
+    source: practice,
+    equipment: { ...motor, phases: 1 },
+    notes: (value) => [
+      note("", r("voltage", 460)),
+      note("", r("voltage", value, { state: "start", stat: "minimum" })),
+    ],
+    steps: [
+      [390, "good supply:sound, bad supply:sags"],
+      [392, "good supply:sound, watch supply:sags"],
+      [413, "good supply:sound, watch supply:sags"],
+      [415, "good supply:sound, good supply:holds_at_start"],
+    ],
+  },
+  {
+    what: "a start of a motor with 130 A locked, the peak alone",
+    check: "start_current",
+    source: practice,
+    equipment: motor,
+    notes: (value) => one(r("current", value, { state: "start", stat: "peak" })),
+    steps: [
+      [59, "unknown start:low"],
+      [61, "good start:line_start"],
+      [97, "good start:line_start"],
+      [98, "unknown start:at_locked_unknown"],
+      [169, "unknown start:at_locked_unknown"],
+      [170, "watch start:above_locked"],
+    ],
+  },
+  {
+    what: "seconds at locked-rotor current",
+    check: "start_current",
+    source: practice,
+    equipment: motor,
+    notes: (value) => one(r("current", 128, { state: "start", for_s: value })),
+    steps: [
+      [1.4, "good start:line_start"],
+      [1.5, "bad start:held_locked"],
+    ],
+  },
+  {
+    what: "amps behind a start at locked-rotor current",
+    check: "start_current",
+    source: practice,
+    equipment: motor,
+    notes: (value) =>
+      one(r("current", 120, { state: "start" }), r("current", value, { state: "running" })),
+    steps: [
+      [65, "good start:line_start"],
+      [67, "unknown start:at_locked_unknown"],
+    ],
+  },
+  ...(
+    [
+      ["comfort_cooling", 10],
+      ["commercial_refrigeration", 20],
+      ["industrial_process", 30],
+    ] as const
+  ).map(
+    ([use, percent]): Stairs => ({
+      what: `the leak rate a year, ${use.replaceAll("_", " ")}`,
+      check: "leak_rate",
+      source: "40 CFR 82.157(c)(2), 84.106(c)(2): 10, 20 and 30 percent; annualized by 82.152",
+      equipment: { ...rack, use, last_addition: "2025-05-12" },
+      notes: (value) => [
+        {
+          ...note(
+            `added ${value} kg, last addition was 365 days ago`,
+            r("mass", value, { action: "charged" }),
+          ),
+          at: "2026-05-12T09:00:00Z",
+        },
+      ],
+      steps: [
+        [percent - 0.1, "good leak_rate:under added:again"],
+        [percent, "good leak_rate:under added:again"],
+        [percent + 0.1, "bad leak_rate:over added:again"],
+      ],
+    }),
+  ),
+];
+
+/** Every finding of a check, in its order. */
+function verdictOf({ check, equipment, notes }: Stairs, value: number): string {
+  return judge(caseOf(equipment, notes(value)))
+    .findings.filter((found) => found.check === check)
+    .map(({ level, signs = [] }) => [level, ...signs].join(" "))
+    .join(", ");
+}
+
+describe.each(stairs)("$what ($source)", (row) => {
+  test.each(row.steps)("at %s: %s", (value, verdict) => {
+    expect(verdictOf(row, value)).toBe(verdict);
+  });
+});
+
+test("nothing that nobody measured is judged: the plate's figures, an earlier day's, a doubted one", () => {
+  for (const row of stairs) {
+    const value = row.steps.at(-1)?.[0] ?? 1;
+    for (const more of [{ rating: "nominal" }, { rating: "setpoint" }] as const) {
+      const told = row.notes(value).map((one) => ({
+        ...one,
+        text: "",
+        readings: one.readings.map((reading) => ({ ...reading, ...more })),
+      }));
+      const { findings, diagnosis } = judge(caseOf(row.equipment, told));
+      expect([row.what, findings.filter(({ level }) => level === "bad")]).toEqual([row.what, []]);
+      expect(diagnosis[0]?.probability ?? 0).toBeLessThan(0.9);
+    }
+  }
+});
