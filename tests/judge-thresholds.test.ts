@@ -2,7 +2,8 @@ import { describe, expect, test } from "vitest";
 import { judge } from "../src/judge/judge.ts";
 import type { CaseNote, EquipmentFacts, Reading } from "../src/model.ts";
 import { celFromFahrenheit, kelvinPerFahrenheit } from "../src/physics/constants.ts";
-import { amps, caseOf, did, megs, note, r, volts } from "./case-builder.ts";
+import { amps, caseOf, did, megs, note, pairs, r, volts } from "./case-builder.ts";
+import { judgedNotes } from "./support/judged-notes.ts";
 
 /** Where the verdict on a figure turns: each figure just before and just behind, with its source. */
 
@@ -515,6 +516,100 @@ const stairs: readonly Stairs[] = [
       [67, "unknown start:at_locked_unknown"],
     ],
   },
+  {
+    what: "one of three windings, the others 8 ohm",
+    check: "winding",
+    source: "maintenance literature: 5 percent to investigate; the rest common practice",
+    equipment: motor,
+    notes: (value) => one(pairs([8, 8, value])),
+    steps: [
+      [2.39, "bad winding:shorted"],
+      [2.41, "bad winding:one_low"],
+      [6.6, "bad winding:one_low"],
+      [6.68, "watch winding:one_low"],
+      [7.4, "watch winding:one_low"],
+      [7.43, "good winding:balanced"],
+      [8.61, "good winding:balanced"],
+      [8.62, "watch winding:one_high"],
+      [9.5, "watch winding:one_high"],
+      [9.6, "bad winding:one_high"],
+      [11.9, "bad winding:one_high"],
+      // a star with one phase shorted reads 2 to 1 to 1 (first principles)
+      [12.1, "bad winding:two_low"],
+    ],
+  },
+  {
+    what: "run to start, common to run 0.6 and to start 1.8 ohm",
+    check: "winding",
+    source: "circuit of joined windings; allowance common practice",
+    equipment: { ...motor, phases: 1 },
+    notes: (value) =>
+      one(
+        (
+          [
+            ["C", "R", 0.6],
+            ["C", "S", 1.8],
+            ["R", "S", value],
+          ] as const
+        ).map(([a, b, ohm]) => r("winding_resistance", ohm, { points: [a, b] })),
+      ),
+    steps: [
+      [0.09, "bad winding:shorted"],
+      [0.11, "bad winding:one_low"],
+      [2.04, "bad winding:one_low"],
+      [2.06, "good winding:balanced"],
+      [2.74, "good winding:balanced"],
+      [2.76, "watch winding:one_high"],
+    ],
+  },
+  {
+    what: "one of six diodes of a rectifier, the others 0.45 V",
+    check: "bridge",
+    source: "service literature; a spread of 0.06 V common practice",
+    equipment: drive,
+    notes: (value) => [
+      note(
+        "motor leads off",
+        ["L1", "L2", "L3"].flatMap((leg) =>
+          ["DC+", "DC-"].map((rail) =>
+            r("diode_drop", leg === "L1" && rail === "DC+" ? value : 0.45, { points: [leg, rail] }),
+          ),
+        ),
+      ),
+    ],
+    steps: [
+      [0.09, "bad rectifier:shorted"],
+      [0.11, "watch rectifier:odd"],
+      [0.38, "watch rectifier:odd"],
+      [0.4, "good rectifier:sound"],
+      [0.5, "good rectifier:sound"],
+      [0.52, "watch rectifier:odd"],
+      [0.9, "watch rectifier:odd"],
+      [2, "watch rectifier:odd"],
+    ],
+  },
+  {
+    what: "microns at the end of a stand of ten minutes",
+    check: "evacuation",
+    source: "500 micron: common practice",
+    equipment: {},
+    notes: (value) => one(r("vacuum", value * 0.133322, { for_s: 600 })),
+    steps: [
+      [499, "good evacuation:tight"],
+      [501, "unknown"],
+    ],
+  },
+  {
+    what: "seconds that 450 micron stood",
+    check: "evacuation",
+    source: "five minutes: common practice",
+    equipment: {},
+    notes: (value) => one(r("vacuum", 60, { for_s: value })),
+    steps: [
+      [299, "unknown"],
+      [300, "good evacuation:tight"],
+    ],
+  },
   ...(
     [
       ["comfort_cooling", 10],
@@ -557,6 +652,122 @@ describe.each(stairs)("$what ($source)", (row) => {
   test.each(row.steps)("at %s: %s", (value, verdict) => {
     expect(verdictOf(row, value)).toBe(verdict);
   });
+});
+
+/** The same for figures whose words place them: what, the check, the note, and the verdicts. */
+const worded: readonly {
+  readonly what: string;
+  readonly check: string;
+  readonly source: string;
+  readonly note: (value: string) => string;
+  readonly steps: readonly (readonly [string, string])[];
+}[] = [
+  {
+    what: "volts behind a contactor that is in",
+    check: "contactor",
+    source: practice,
+    note: (value) => `contactor pulled in, line side 480, load side ${value}`,
+    steps: [
+      ["336", "bad contactor:pole_open"],
+      ["337", "bad contactor:drop"],
+      ["475", "bad contactor:drop"],
+      ["476", "watch contactor:passes"],
+      ["479", "watch contactor:passes"],
+      ["479.5", "good contactor:passes"],
+    ],
+  },
+  {
+    what: "volts across a contactor that is in",
+    check: "contactor",
+    source: practice,
+    note: (value) => `contactor pulled in, ${value} V across the contactor`,
+    steps: [
+      ["0.9", "good contactor:passes"],
+      ["1", "watch contactor:passes"],
+      ["4.9", "watch contactor:passes"],
+      ["5", "bad contactor:drop"],
+      ["100", "bad contactor:pole_open"],
+    ],
+  },
+  {
+    what: "ohms of a contactor's coil",
+    check: "contactor",
+    source: practice,
+    note: (value) => `contactor coil ${value} ohm`,
+    steps: [
+      ["0.9", "bad contactor:coil_open"],
+      ["1.1", "good contactor:coil_sound"],
+      ["250", "good contactor:coil_sound"],
+      ["OL", "bad contactor:coil_open"],
+    ],
+  },
+  {
+    what: "nitrogen at 500 psig the day after, as warm as before",
+    check: "pressure_test",
+    source: "real gas law; 2 psi, two gauge steps or half a percent common practice",
+    note: (value) =>
+      `nitrogen 500 psig with pipes at 70 F, next day ${value} psig with pipes at 70 F`,
+    steps: [
+      ["495", "bad hold:drops"],
+      ["496", "watch"],
+      ["497", "watch"],
+      ["498", "good hold:holds"],
+      ["505", "good hold:holds"],
+    ],
+  },
+  {
+    what: "nitrogen at 500 psig the day after, nobody knows how warm",
+    check: "pressure_test",
+    source: "real gas law: without temperatures no one can say",
+    note: (value) => `nitrogen 500 psig last night, ${value} psig this morning`,
+    steps: [
+      ["490", "unknown"],
+      ["497", "unknown"],
+      ["498", "good hold:holds"],
+      ["502", "good hold:holds"],
+      ["503", "unknown"],
+    ],
+  },
+];
+
+describe.each(worded)("$what ($source)", ({ check, note: words, steps }) => {
+  test.each(steps)("at %s: %s", (value, verdict) => {
+    const found = judgedNotes(motor, [words(value)]).findings.filter((one) => one.check === check);
+    expect(found.map(({ level, signs = [] }) => [level, ...signs].join(" ")).join(", ")).toBe(
+      verdict,
+    );
+  });
+});
+
+/** Readings of one compressor, by name. */
+const of = (subject: string, notes: readonly CaseNote[]): readonly CaseNote[] =>
+  notes.map((one) => ({
+    ...one,
+    readings: one.readings.map((reading) => ({ ...reading, subject })),
+  }));
+
+test("of two compressors each has its own verdict, whatever the other reads", () => {
+  const compressors = stairs.filter(
+    ({ check, what, equipment }) =>
+      ["insulation", "running_current", "winding", "start_current"].includes(check) &&
+      equipment.drive === "line" &&
+      !/volts/.test(what),
+  );
+  expect(compressors.length).toBeGreaterThan(6);
+  for (const row of compressors) {
+    const verdicts = (notes: readonly CaseNote[], about: string) =>
+      judge(caseOf(row.equipment, notes))
+        .findings.filter((found) => found.check === row.check && found.about === about)
+        .map(({ level, signs = [], values }) => [level, signs, values]);
+    for (const [value] of row.steps) {
+      const own = of("compressor 2", row.notes(value));
+      for (const [other] of [row.steps[0] ?? [0], row.steps.at(-1) ?? [0]]) {
+        const beside = of("compressor 1", row.notes(other));
+        const both = verdicts([...beside, ...own], "compressor 2");
+        expect([row.what, value, both]).toEqual([row.what, value, verdicts(own, "compressor 2")]);
+      }
+    }
+  }
 });
 
 test("nothing that nobody measured is judged: the plate's figures, an earlier day's, a doubted one", () => {

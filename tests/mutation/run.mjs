@@ -26,7 +26,7 @@ const tests = (only === undefined ? folderOf(part).tests : only.split(",")).flat
 const mutants = await build({ part, tests, out });
 const drawn = draw(mutants, Number(count), Number(seed));
 
-/** ms; beyond it a mutant hangs */
+/** ms for one test; beyond it a mutant hangs */
 const patience = 60_000;
 
 /** A process that has gone once through all tests. */
@@ -62,7 +62,8 @@ function ask(child, mutant) {
     child.removeAllListeners("exit");
     child.once("exit", () => done("hung"));
     child.on("message", (message) => {
-      if (message.dropped === undefined) done(message);
+      if (message.trying !== undefined) timer.refresh();
+      else if (message.dropped === undefined) done(message);
       else console.log(`left out, ${message.dropped}: ${message.why}`);
     });
     child.send({ mutant });

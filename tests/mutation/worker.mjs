@@ -55,7 +55,7 @@ const failure = async (unit) => {
 };
 
 /** ms; what takes longer would be run for hours over all mutants */
-const slowest = 3000;
+const slowest = Number(process.env.READBACK_SLOWEST ?? 3000);
 
 /** Once through all, unless a process before this one has: which mutants each reaches, and how often. */
 async function lookedThrough(all, file) {
@@ -85,6 +85,7 @@ out({ ready: units.length, ms: units.reduce((sum, { ms }) => sum + ms, 0), inTab
 
 async function killerOf(mutant, reached) {
   for (const unit of reached) {
+    out({ trying: unit.name });
     state.activeMutant = mutant;
     state.hitCount = 0;
     state.hitLimit = 1000 + 100 * unit.hits[mutant];

@@ -93,7 +93,7 @@ function stageFinding(stage: Stage, drops: readonly Reading[], scene: Scene): Fi
   if (broken !== undefined) return [found(stage, broken)];
   const values = numbersOf(drops);
   if (values.length === 0) return [];
-  const told = spreadWords(values);
+  const told = spreadWords(values, numbersOf(drops.filter(isOneDiode)));
   return stage === "output" && told.level === "good" && saysConnected(scene.words)
     ? [hidden(found(stage, told))]
     : [found(stage, told)];
@@ -153,11 +153,17 @@ function brokenWords(drops: readonly Reading[], scene: Scene): Told | undefined 
   };
 }
 
-/** The legs against each other. */
-function spreadWords(values: readonly number[]): Told {
+/** From one leg to a rail stands one diode; from rail to rail, or leg to leg, two in a row. */
+function isOneDiode(reading: Reading): boolean {
+  const { points } = reading;
+  const toRail = points?.filter(isLeg).length === 1 && points.length > 1;
+  return toRail || (numberOf(reading) ?? 1) <= forward.to;
+}
+
+/** The legs against each other; `singles`: those of one diode. */
+function spreadWords(values: readonly number[], singles: readonly number[]): Told {
   const lowest = Math.min(...values);
   const range = `${plain(lowest)} to ${plain(Math.max(...values))} V`;
-  const singles = values.filter((one) => one <= forward.to);
   if (singles.length > 1 && Math.max(...singles) - Math.min(...singles) > spreadV)
     return {
       level: "watch",
