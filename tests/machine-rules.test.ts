@@ -43,7 +43,12 @@ const steps: readonly (readonly [string, Step, readonly Power[]])[] = [
   ["started", act("started"), ["live", "live", "live", "live", "live"]],
   ["locked", act("locked"), ["locked", "locked", "locked", "locked", "proven_dead"]],
   ["a lock goes on", act("other", { lock: "on" }), [...Array(4).fill("locked"), "proven_dead"]],
-  ["locked, the lock taken off again", act("locked", { lock: "off" }), Array(5).fill("off")],
+  // what runs already had its lock off before the word came
+  [
+    "locked, the lock taken off again",
+    act("locked", { lock: "off" }),
+    ["off", "off", "live", "off", "off"],
+  ],
   ["proved dead", act("proved_dead"), Array(5).fill("proven_dead")],
   ["stopped", act("stopped"), same],
   ["a plan to lock", act("locked", { planned: true }), same],
