@@ -1,4 +1,5 @@
 import type { Arrival } from "../src/bot.ts";
+import type { Message } from "../src/model.ts";
 import type { InboxRow } from "../src/record/inbox.ts";
 import type { OutboxRow } from "../src/record/outbox.ts";
 import type { Log } from "./serve/log.ts";
@@ -25,6 +26,12 @@ export interface Door {
   readonly stillAsks: (id: string) => boolean;
   /** a sentence for the operator: logged, and said in the operator's channel where there is one */
   readonly tell: (key: string, sentence: string) => void;
+  /** a sentence where something was sent, once: what was lost there is not taken for filed */
+  readonly sayThere: (
+    key: string,
+    place: Pick<Message, "channel" | "thread">,
+    sentence: string,
+  ) => void;
   /** somebody removed the board: post it anew soon */
   readonly boardGone?: () => void;
   /** the board as it stands now */

@@ -55,6 +55,16 @@ describe("receiving", () => {
     expect(kept()).toEqual([opening]);
   });
 
+  test("a first start in a room that the bot joined long ago hears nothing of what stands there", async () => {
+    scene.server.room(south, everybody);
+    scene.server.world.limit = 5;
+    for (let n = 0; n < 12; n += 1) scene.server.say(south, bram, text(`RTU-2 suction ${n} psi`));
+    await scene.start();
+    scene.server.say(south, bram, text(opening));
+    await until("an answer", said("Gull Wharf"));
+    expect(kept()).toEqual([opening]);
+  });
+
   test("250 messages in a shortened timeline come complete, once and in order", async () => {
     scene.server.room(south, everybody);
     scene.server.world.limit = 10;

@@ -133,8 +133,8 @@ describe("files", () => {
   const files = () => allJobs(scene.bot().memory).flatMap((job) => job.files);
 
   test.each([
-    ["one that the server lost", {}, "could not be fetched"],
-    ["one that is too large", { info: { size: 60 * 1024 * 1024 } }, "too large to keep"],
+    ["one that the server lost", {}, "nothing there"],
+    ["one that is too large", { info: { size: 60 * 1024 * 1024 } }, "are too large to keep"],
     [
       "one behind no address of the server's",
       { url: "https://fake.test/x" },
@@ -147,6 +147,7 @@ describe("files", () => {
       await goesOn();
       scene.server.say(south, bram, photo(more));
       await until("it is said", () => saidOnce(says));
+      await until("its sender hears of it", () => saidOnce("plate.jpg did not reach me"));
       await until("the words are kept", () => kept().includes("RTU-2 nameplate"));
       expect(files()).toEqual([]);
     },
@@ -171,7 +172,7 @@ describe("files", () => {
     scene.server.say(south, bram, photo({}));
     scene.server.say(south, bram, text("RTU-2 suction 60 psi"));
     await until("the reading", () => saidOnce("60 psi"), 20_000);
-    expect(saidOnce("could not be fetched")).toBe(true);
+    expect(saidOnce("could not be kept")).toBe(true);
     expect(kept()).toContain("RTU-2 nameplate");
   }, 120_000);
 });

@@ -271,6 +271,13 @@ describe("files", () => {
     const file = made.standIn.addFile("plate.jpg", "image/jpeg", photo);
     made.standIn.say("U0SORREL", south, reading(2), { subtype: "file_share", files: [file] });
     await until("told", () => said(made, opsRoom).some((text) => text.includes("files:read")));
+    expect(said(made, opsRoom)).toEqual([
+      expect.stringContaining("plate.jpg of sorrel in southside"),
+    ]);
+    // or he would take it for filed
+    await until("so is he who sent it", () =>
+      said(made, south).some((text) => text.includes("plate.jpg did not reach me")),
+    );
     expect(allJobs(made.bot.bot.memory)[0]?.readings).toHaveLength(1);
     expect(allJobs(made.bot.bot.memory)[0]?.files).toHaveLength(0);
   });

@@ -1,6 +1,7 @@
 import { createHash } from "node:crypto";
 import type { FileNote, Message } from "../../src/model.ts";
 import { isoWithOffset } from "../local-time.ts";
+import { lostFile } from "../serve/lost-file.ts";
 import type { Person } from "../serve/people.ts";
 import { reactionMeans } from "../serve/reaction.ts";
 import { redrawn } from "./meaning.ts";
@@ -139,7 +140,7 @@ async function said(working: Working, heard: Heard, incoming: Said): Promise<Mad
     ...(answers === undefined ? {} : { answers }),
   };
   if (incoming.file === undefined) return { message, ...(thread === undefined ? {} : { thread }) };
-  const bytes = await bytesOf(working, heard.event.event_id, incoming.file);
+  const bytes = await bytesOf(working, message, incoming.file);
   if (bytes === undefined) return { message };
   const { name, type } = incoming.file;
   const sha256 = createHash("sha256").update(bytes).digest("hex");
@@ -196,15 +197,14 @@ const mostTries = 4;
 
 async function bytesOf(
   working: Working,
-  event: string,
+  sent: Message,
   file: RemoteFile,
 ): Promise<Uint8Array | undefined> {
   const { door, connection, machine } = working;
+  const { id: event } = sent;
+  const { name } = file;
   if (file.size !== undefined && file.size > mostFileBytes) {
-    door.tell(
-      `file:${event}`,
-      `A file of ${file.size} bytes was too large to keep; the message itself is kept.`,
-    );
+    lostFile(door, sent, { name, why: `${file.size} bytes are too large to keep` });
     return undefined;
   }
   try {
@@ -216,10 +216,7 @@ async function bytesOf(
     const again = error instanceof Trouble && error.kind !== "refused" && tried < mostTries;
     if (again) throw error;
     const why = error instanceof Error ? error.message : String(error);
-    door.tell(
-      `file:${event}`,
-      `A file could not be fetched (${why}); the message itself is kept. Please have it sent again.`,
-    );
+    lostFile(door, sent, { name, why });
     return undefined;
   }
 }

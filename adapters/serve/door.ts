@@ -41,6 +41,12 @@ export function doorFor(inside: Inside, platform: ChatPlatform): Door {
     isLatest: (row) => isLatestAnswer(store, row),
     stillAsks: (id) => stillAsks(bot, name, id),
     tell: tellerFor(inside, name),
+    sayThere: (key, { channel, thread }, text) => {
+      const there = { channel, ...(thread === undefined ? {} : { thread }) };
+      const id = `said:${name}:${key}`;
+      putOut(store, { id, platform: name, ...there, kind: "alert", text, files: [] });
+      wake();
+    },
     boardGone: () => inside.boardGone(name),
     board: inside.board,
     storePath: store.path,

@@ -1,6 +1,7 @@
 import { createHash } from "node:crypto";
 import type { Arrival } from "../../src/bot.ts";
 import type { FileNote, Message } from "../../src/model.ts";
+import { lostFile } from "../serve/lost-file.ts";
 import type { Person } from "../serve/people.ts";
 import { reactionMeans } from "../serve/reaction.ts";
 import { download } from "./download.ts";
@@ -90,19 +91,20 @@ const base = (who: Admitted, meaning: { readonly id: string; readonly ts: string
 async function takeSaid(working: Working, meaning: Kind<"said">, last: boolean): Promise<void> {
   const who = admitted(working, meaning);
   if (who === undefined) return;
-  const { files, bytes } = await filesOf(working, meaning, last);
   const thread = meaning.thread === undefined ? {} : { thread: meaning.thread };
-  const text = textOf(working, meaning.text);
+  const sent = { ...base(who, meaning), text: textOf(working, meaning.text), ...thread };
+  const { files, bytes } = await filesOf(working, { sent, files: meaning.files }, last);
   noteDirect(working.door, meaning.channel);
   const cursor = markPlace(working.door, meaning.channel, meaning.ts);
-  deliver(working, { ...base(who, meaning), text, files, ...thread }, { bytes, cursor });
+  deliver(working, { ...sent, files }, { bytes, cursor });
 }
 
 async function filesOf(
   working: Working,
-  { id, files }: Kind<"said">,
+  { sent, files }: { readonly sent: Message; readonly files: Kind<"said">["files"] },
   last: boolean,
 ): Promise<{ readonly files: readonly FileNote[]; readonly bytes: readonly Buffer[] }> {
+  const { id } = sent;
   if (files.length === 0 || working.door.kept(id) !== undefined) return { files: [], bytes: [] };
   const notes: FileNote[] = [];
   const bytes: Buffer[] = [];
@@ -114,10 +116,7 @@ async function filesOf(
     } else if (got.kind === "later" && !last) {
       throw new Error(`a file of ${id} could not be fetched: ${got.why}`);
     } else {
-      working.door.tell(
-        `file:slack:${id}:${file.id}`,
-        `A file of message ${id} could not be kept: ${got.why}.`,
-      );
+      lostFile(working.door, sent, { name: file.name ?? file.id, why: got.why });
     }
   }
   return { files: notes, bytes };
