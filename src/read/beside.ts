@@ -188,12 +188,27 @@ export function standing(items: readonly Item[], index: number): boolean {
   );
 }
 
+/** "suction was 60 and it pulled down to 40": a gauge of the circuit that came down, no vacuum. */
+function pumpedDown(draft: Draft, items: readonly Item[]): boolean {
+  if (draft.unit !== undefined && draft.unit.dimension !== "pressure") return false;
+  if (items.some(({ text }) => /^(?:vac|vacuum|microns?|pump|evac|hg|mercury)$/.test(text)))
+    return false;
+  const number = (item: Item): boolean => item.kind === itemKind.number && item.owner === undefined;
+  const left = items.slice(0, draft.index).findLast(number);
+  if (left !== undefined && left.value <= draft.value) return false;
+  return items
+    .slice(0, draft.index)
+    .some(({ label }) => label?.place === "suction" || label?.place === "discharge");
+}
+
 /** "box pulling down, 44 now", "pulled down to 36 in the box": what is cooled draws no amps and no vacuum. */
 export function pullsDown(draft: Draft, items: readonly Item[], index: number): boolean {
   const item = items[index];
   if (item === undefined || !item.text.startsWith("pull")) return false;
   if (item.label?.hint === "current") return items[index + 1]?.text === "down";
-  if (item.label?.quantity !== "vacuum" || draft.unit !== undefined) return false;
+  if (item.label?.quantity !== "vacuum") return false;
+  if (pumpedDown(draft, items)) return true;
+  if (draft.unit !== undefined) return false;
   const cooled = items.some(
     ({ text, label }) => label?.place === "box" || /^(?:room|rooms|space|product)$/.test(text),
   );

@@ -50,7 +50,8 @@ function inEvenRow(items: readonly Item[], left: Draft, right: Draft): boolean {
 function movedBetween(items: readonly Item[], left: Draft, right: Draft): boolean {
   for (let i = left.index + 1; i < right.index; i++)
     if (
-      /^(?:dropped|drops|dropping|fell|falls|rose|climbed)$/.test(items[i]?.text ?? "") &&
+      (/^(?:dropped|drops|dropping|fell|falls|rose|climbed)$/.test(items[i]?.text ?? "") ||
+        (/^pull/.test(items[i]?.text ?? "") && items[i]?.label?.quantity === "vacuum")) &&
       items[i]?.owner === undefined
     )
       return true;

@@ -41,6 +41,9 @@ export function unlabelled(items: readonly Item[], left: Draft, right: Draft): b
     const item = items[index];
     if (item === undefined) continue;
     if (item.kind === itemKind.points || item.kind === itemKind.subject) return false;
+    // "was 82 and it's pulled down to 26": what became of it
+    const down = item.label?.quantity === "vacuum" && /^pull/.test(item.text);
+    if (down && left.place !== undefined && right.value < left.value) continue;
     if (item.label?.place !== undefined && item.label.place !== left.place) return false;
     if (item.label?.quantity !== undefined && item.label.quantity !== left.named) return false;
     // "rat 70 … mat is 66 now": the air of another place, which we have no name for

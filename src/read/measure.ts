@@ -1,6 +1,7 @@
 import { airOrWater } from "./air-or-water.ts";
 import { ofNamedPart } from "./announced.ts";
 import { approaches } from "./approaches.ts";
+import { atEach } from "./at-each.ts";
 import { beforeAfter } from "./before-after.ts";
 import { behindWarmth } from "./behind-warmth.ts";
 import { bothPlaces } from "./both-places.ts";
@@ -238,6 +239,7 @@ export function measure(note: Note): void {
   outsideBehind(drafts, items, note.context.units);
   inThere(drafts, items, note.context.units);
   minutesAfter(drafts, items);
+  atEach(drafts, items);
   gaugePair(drafts, items, note.context.units);
   statLetters(drafts, items);
   stages(drafts, items);

@@ -25,7 +25,7 @@ export function gluedPair(build: Building, i: number): PointsSaid | undefined {
 /** "AB 211, BC 200, CA 209": pairs of legs without a joint, where more than one stands in the text. */
 export function letterPair(build: Building, i: number): PointsSaid | undefined {
   const text = build.tokens[i]?.text ?? "";
-  if (spacedPair(build.tokens, i)) {
+  if (spacedPair(build.tokens, i, build.family.slice(0, 3))) {
     const legs = [text, build.tokens[i + 1]?.text ?? ""];
     const output = /^[uvw]$/.test(text);
     return {

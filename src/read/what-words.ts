@@ -173,6 +173,13 @@ export function plates(items: readonly Item[], drafts: readonly Draft[]): void {
   let plate = false;
   drafts.forEach((draft, order) => {
     const left = drafts[order - 1];
+    // "tag says RLA 11.4 LRA 75 charge 9 lb 11": what the plate gives, nothing was put in
+    const amps = /^(?:RLA|LRA|FLA|MCA|MOP|MOC|MCC)$/.test(left?.rating ?? "");
+    const volts = left?.rating === "nominal" && left.unit?.dimension === "voltage";
+    if ((plate || amps || volts) && draft.chargeNoun && draft.rating === undefined) {
+      draft.action = undefined;
+      draft.rating = "nameplate_charge";
+    }
     if (
       left !== undefined &&
       plate &&

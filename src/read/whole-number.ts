@@ -67,6 +67,7 @@ function pair(tokens: readonly Token[], head: Group): Whole | undefined {
   if (next === undefined || head.kind === "zero" || head.kind === "oh") return undefined;
   const scale = numberWord(tokens[next.end])?.kind;
   if (scale === "hundred" || scale === "thousand") return undefined;
+  if (head.value >= 10 && next.value >= 10 && countsDegrees(tokens, next.end)) return undefined;
   const row = tenths(tokens, head, next);
   if (row !== undefined) return row;
   if (next.kind === "oh" || (next.kind === "zero" && head.value < 100))
@@ -82,6 +83,15 @@ function pair(tokens: readonly Token[], head: Group): Whole | undefined {
     return undefined;
   const tail = next.kind === "both" ? next.value % 10 : 0;
   return { value: head.value * 100 + next.value, end: next.end, ...(tail > 0 ? { tail } : {}) };
+}
+
+/** "fifty seven | nineteen degree split": nothing here has thousands of degrees, so the second counts them alone. */
+function countsDegrees(tokens: readonly Token[], end: number): boolean {
+  const at = tokens[end]?.text === "of" ? end + 1 : end;
+  const text = tokens[at]?.text ?? "";
+  if (at === end && /^(?:degrees?|degs?|°)$/.test(text)) return true;
+  if (/^(?:split|delta|superheat|subcool(?:ing)?)$/.test(text)) return true;
+  return /^(?:super|supper|sub)$/.test(text) && /^(?:heat|cool)/.test(tokens[at + 1]?.text ?? "");
 }
 
 /** "four sixty | four seventy": the digit that this one began with begins the next as well. */

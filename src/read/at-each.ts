@@ -1,0 +1,62 @@
+import { isStrongBreak } from "./breaks.ts";
+import type { Draft } from "./draft.ts";
+import { type Item, itemKind } from "./item.ts";
+import { alike } from "./shape.ts";
+
+const spot = /^(?:at|on|by|off|across|over|downstairs|upstairs)$/;
+const joints = /^(?:and|but|then|,|n|&|only|about|just)$/;
+/** V; what a control circuit of 24 V can read. Common practice, no source. */
+const control = { least: 18, most: 30 };
+
+/** Words that name the spot between the two, and nothing else that was measured. */
+function onlySpot(items: readonly Item[], left: Draft, right: Draft): boolean {
+  const words = items.slice(left.index + 1, right.index);
+  return (
+    words.length >= 1 &&
+    words.length <= 7 &&
+    words.every(
+      (item) =>
+        item.kind !== itemKind.number && item.kind !== itemKind.line && !isStrongBreak(item),
+    )
+  );
+}
+
+function isBare(draft: Draft, items: readonly Item[]): boolean {
+  const { unit, points, rating, subject } = draft;
+  const free = [unit, points, rating, subject].every((one) => one === undefined);
+  return free && !draft.over && !draft.same && items[draft.index]?.kind === itemKind.number;
+}
+
+/** Was the left one named before its figure, so that the name is of both: "superheat's 12 at …"? */
+function leads(items: readonly Item[], left: Draft): boolean {
+  return left.before.some((index) => items[index]?.label?.place === left.place);
+}
+
+/** "fifty psi at the pump and thirty eight at the coil": the same again, at another spot. */
+export function atEach(drafts: readonly Draft[], items: readonly Item[]): void {
+  const list = drafts.filter((draft) => !draft.gone);
+  list.forEach((right, order) => {
+    const left = list[order - 1];
+    if (left === undefined || left.rating !== undefined || left.points !== undefined) return;
+    const known = left.named ?? left.hint ?? left.unit ?? left.place;
+    if (known === undefined || !isBare(right, items) || right.named !== undefined) return;
+    const [here, there] = [items[left.index + 1], items[right.index + 1]];
+    if (!spot.test(here?.text ?? "") && here?.label?.place === undefined) return;
+    if (!spot.test(there?.text ?? "") && there?.label?.place !== "control") return;
+    if (left.sentence !== right.sentence || !onlySpot(items, left, right)) return;
+    const joined = joints.test(items[right.index - 1]?.text ?? "");
+    // "superheat twelve at the coil nineteen at the comp"
+    const difference = left.named === "superheat" || left.named === "subcooling";
+    if (!(joined || (difference && right.index >= left.index + 2)) || !alike(left, right)) return;
+    const volts = right.place === "control" && right.value >= control.least;
+    const amps = left.unit?.dimension === "current" || left.named === "current";
+    if (amps && volts && right.value <= control.most) return;
+    const electric = left.unit?.dimension === "voltage" || left.hint === "voltage";
+    if (right.place === "control" && !electric) right.place = undefined;
+    right.named = left.named;
+    right.hint = left.hint;
+    right.unit = left.unit;
+    right.assumedUnit = left.unit !== undefined;
+    if (leads(items, left)) right.place ??= left.place;
+  });
+}
