@@ -27,12 +27,7 @@ function isBare(draft: Draft, items: readonly Item[]): boolean {
   return free && !draft.over && !draft.same && items[draft.index]?.kind === itemKind.number;
 }
 
-/** Was the left one named before its figure, so that the name is of both: "superheat's 12 at …"? */
-function leads(items: readonly Item[], left: Draft): boolean {
-  return left.before.some((index) => items[index]?.label?.place === left.place);
-}
-
-/** "fifty psi at the pump and thirty eight at the coil": the same again, at another spot. */
+/** "fifty psi at the pump and thirty eight at the coil": the same again, at another spot, which is not the place of the first. */
 export function atEach(drafts: readonly Draft[], items: readonly Item[]): void {
   const list = drafts.filter((draft) => !draft.gone);
   list.forEach((right, order) => {
@@ -57,6 +52,5 @@ export function atEach(drafts: readonly Draft[], items: readonly Item[]): void {
     right.hint = left.hint;
     right.unit = left.unit;
     right.assumedUnit = left.unit !== undefined;
-    if (leads(items, left)) right.place ??= left.place;
   });
 }

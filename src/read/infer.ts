@@ -114,7 +114,8 @@ function alongShapes(list: readonly Draft[], items: readonly Item[]): void {
       if (like !== left) return;
       if (left.rating === "expected" || left.rating === "setpoint" || draft.rating === "expected") {
         draft.points ??= left.points;
-        const set = draft.rating === undefined || draft.rating === left.rating;
+        const set =
+          draft.rating === undefined || left.rating === undefined || draft.rating === left.rating;
         if (left.place !== undefined && set) draft.place ??= left.place;
       }
       if (draft.earlier || left.earlier || draft.after !== undefined || draft.now)

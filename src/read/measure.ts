@@ -57,6 +57,7 @@ import { speeds } from "./speeds.ts";
 import { stages } from "./stages.ts";
 import { statLetters } from "./stat-letters.ts";
 import { statSet } from "./stat-set.ts";
+import { statsOfOne } from "./stats-of-one.ts";
 import { swings } from "./swings.ts";
 import { switchSet } from "./switch-set.ts";
 import { setFirst, testerFirst } from "./tester-first.ts";
@@ -64,6 +65,7 @@ import { trips } from "./trips.ts";
 import { twoUnits } from "./two-units.ts";
 import { type Found, isPegged, valuesOf } from "./values.ts";
 import { ofWarmDay } from "./warm-day.ts";
+import { zeros } from "./zeros.ts";
 
 function begin(note: Note, draft: Draft, found: Found): void {
   const item = note.items[draft.index];
@@ -93,47 +95,6 @@ function begin(note: Note, draft: Draft, found: Found): void {
   draft.zero = true;
   draft.value = 0;
   if (found.zero !== "?") draft.unit = unitCalled(found.zero);
-}
-
-/** A zero in words counts where it has a place; "no volts … zero amps" is said twice, read once. */
-function zeros(drafts: readonly Draft[], note: Note): void {
-  drafts.forEach((draft, order) => {
-    if (!draft.zero) return;
-    const named = note.items[draft.index + 1];
-    if (named?.owner === "no <volts>") {
-      draft.place = named.value <= 30 ? "control" : (draft.place ?? "supply");
-      draft.behind = [draft.index + 1, ...draft.behind];
-      return;
-    }
-    const next = drafts[order + 1];
-    const placed =
-      draft.component || draft.points !== undefined || draft.place !== undefined || draft.grounded;
-    const apart =
-      next?.zero && next.before.some((index) => note.items[index]?.kind === itemKind.points);
-    if (
-      next !== undefined &&
-      !apart &&
-      !next.gone &&
-      next.value === 0 &&
-      next.sentence === draft.sentence
-    ) {
-      next.points ??= draft.points;
-      next.place ??= draft.place;
-      next.subject ??= draft.subject;
-      draft.gone = true;
-    } else if (!placed) draft.gone = true;
-    const draws = note.items
-      .slice(Math.max(0, draft.index - 2), draft.index)
-      .some(({ text }) => /^(?:draws|pulls|carries|drawing|pulling|carrying)$/.test(text));
-    if (!draft.gone && draft.unit === undefined && draws) draft.unit = unitCalled("A");
-    if (!draft.gone && draft.unit === undefined) {
-      const volts = note.items.some(
-        (item) => item.unit?.figure === "V" || item.label?.quantity === "voltage",
-      );
-      if (volts && placed) draft.unit = unitCalled("V");
-      else draft.gone = true;
-    }
-  });
 }
 
 /** The test in hand goes on: its voltage holds for the leads behind. */
@@ -240,6 +201,7 @@ export function measure(note: Note): void {
   inThere(drafts, items, note.context.units);
   minutesAfter(drafts, items);
   atEach(drafts, items);
+  statsOfOne(drafts);
   gaugePair(drafts, items, note.context.units);
   statLetters(drafts, items);
   stages(drafts, items);

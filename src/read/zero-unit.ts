@@ -52,7 +52,11 @@ export function zeroUnit(items: readonly Item[], i: number): string | undefined 
   if (item.text === "none") {
     const at = /^(?:at|on|to|out|across|between|from|load|after)$/.test(items[i + 1]?.text ?? "");
     const volts = items.slice(0, i).some(({ unit }) => unit?.figure === "V");
-    return at && volts ? "?" : undefined;
+    const there = items[i + 2];
+    // "twelve amps on L1 and none on L2"
+    const amps = items.some(({ unit }) => unit?.figure === "A");
+    const named = there?.kind === itemKind.points || there?.kind === itemKind.subject;
+    return at && (volts || (amps && named)) ? "?" : undefined;
   }
   // "nothing to ground, OL": beyond the range, no zero
   if (item.text === "nothing" && items[i + 1]?.kind === itemKind.ground) {

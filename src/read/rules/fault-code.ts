@@ -2,7 +2,7 @@ import { isStrongBreak } from "../breaks.ts";
 import { type Item, itemKind } from "../item.ts";
 import { type Note, type Rule, state } from "../note.ts";
 import { role } from "../word.ts";
-import { fileCode, spelled, spelledPoint, twoLetters } from "./fault-reading.ts";
+import { fileCode, spelled, spelledPoint, twoLetters, whereShown } from "./fault-reading.ts";
 import { doors, heads, heardLetters, shows, weak } from "./fault-words.ts";
 import { gluedEnd, isSmall, textAt } from "./near.ts";
 
@@ -228,11 +228,13 @@ function furtherCodes(note: Note): void {
   const { items } = note;
   if (!note.readings.some((one) => one.quantity === "fault_code")) return;
   for (let i = 0; i + 3 < items.length; i++) {
-    if (!/^(?:and|plus|then|,)$/.test(textAt(items, i)) || !/^(?:a|an)$/.test(textAt(items, i + 1)))
-      continue;
-    const code = codeAt(note, i + 2, false);
+    if (!/^(?:and|plus|then|,)$/.test(textAt(items, i))) continue;
+    const article = /^(?:a|an)$/.test(textAt(items, i + 1));
+    const at = article ? i + 2 : i + 1;
+    const code = codeAt(note, at, false);
     if (code === undefined || !/^[A-Z]{1,2}-?\d{1,3}$/.test(code.value)) continue;
-    add(note, i + 2, code, i + 2);
+    if (!article && !/^(?:on|at|for)$/.test(textAt(items, code.end))) continue;
+    add(note, at, code, at);
   }
 }
 
@@ -256,7 +258,9 @@ export const faultCodes: Rule = {
       if (isDoor(items, i) || (item.text === "lockout" && (item.roles & role.not) !== 0)) continue;
       const strong = head && !weak.has(item.text);
       const first = skip(items, i + (numbered(items, i) ? 2 : 1));
-      const from = skipShown(items, skipKept(items, first));
+      const behind = strong ? whereShown(items, first) : first;
+      const on = behind > first && codeAt(note, behind, false) !== undefined;
+      const from = on ? behind : skipShown(items, skipKept(items, first));
       if (
         !strong &&
         !items.slice(i, from).some((word) => shows.has(word.text) || heads.has(word.text))

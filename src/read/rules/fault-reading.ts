@@ -1,5 +1,5 @@
 import type { Span } from "../../model.ts";
-import { itemKind } from "../item.ts";
+import { type Item, itemKind } from "../item.ts";
 import type { Note } from "../note.ts";
 import { textAt } from "./near.ts";
 
@@ -40,6 +40,16 @@ export function spelledPoint({ items, text }: Note, i: number): boolean {
   return items
     .slice(Math.max(0, i - 4), i)
     .some((item) => shower.test(item.text) || item.subject !== undefined);
+}
+
+const shownOn =
+  /^(?:outdoor|indoor|outside|inside|main|control|inverter|head|unit|board|drive|stat|thermostat|controller|display|remote|keypad|screen|panel|cassette|condenser|on|at|the)$/;
+
+/** "error code on the outdoor board P four": where the words end that say what shows it. */
+export function whereShown(items: readonly Item[], from: number): number {
+  let at = from;
+  while (at < from + 5 && shownOn.test(textAt(items, at))) at++;
+  return at;
 }
 
 /** "it shows P eight": one capital that names no point, and spoken figures. */

@@ -6,6 +6,7 @@ import { answers } from "./answer.ts";
 import { asideNumbers } from "./aside.ts";
 import { breakers } from "./breaker-and-fuse.ts";
 import { clockTimes } from "./clock-time.ts";
+import { codeAgain } from "./code-again.ts";
 import { codesShown } from "./code-shown.ts";
 import { colonRows } from "./colon-rows.ts";
 import { complaints } from "./complaint.ts";
@@ -91,6 +92,7 @@ export const asides: readonly Rule[] = [
   lettersAsIn,
   codesShown,
   faultCodes,
+  codeAgain,
   looseCodes,
   asideNumbers,
   valveOfRoom,

@@ -1,0 +1,52 @@
+import type { Draft } from "./draft.ts";
+import { itemKind } from "./item.ts";
+import { unitCalled } from "./kinds.ts";
+import type { Note } from "./note.ts";
+import { zeroLike } from "./zero-like.ts";
+
+/** A zero in words counts where it has a place; "no volts … zero amps" is said twice, read once. */
+export function zeros(drafts: readonly Draft[], note: Note): void {
+  drafts.forEach((draft, order) => {
+    if (!draft.zero) return;
+    const named = note.items[draft.index + 1];
+    if (named?.owner === "no <volts>") {
+      draft.place = named.value <= 30 ? "control" : (draft.place ?? "supply");
+      draft.behind = [draft.index + 1, ...draft.behind];
+      return;
+    }
+    const next = drafts[order + 1];
+    const like = draft.unit === undefined ? zeroLike(drafts, order, note.items) : undefined;
+    if (like !== undefined) draft.unit = unitCalled(like);
+    const placed =
+      like !== undefined ||
+      draft.component ||
+      draft.points !== undefined ||
+      draft.place !== undefined ||
+      draft.grounded;
+    const apart =
+      next?.zero && next.before.some((index) => note.items[index]?.kind === itemKind.points);
+    if (
+      next !== undefined &&
+      !apart &&
+      !next.gone &&
+      next.value === 0 &&
+      next.sentence === draft.sentence
+    ) {
+      next.points ??= draft.points;
+      next.place ??= draft.place;
+      next.subject ??= draft.subject;
+      draft.gone = true;
+    } else if (!placed) draft.gone = true;
+    const draws = note.items
+      .slice(Math.max(0, draft.index - 2), draft.index)
+      .some(({ text }) => /^(?:draws|pulls|carries|drawing|pulling|carrying)$/.test(text));
+    if (!draft.gone && draft.unit === undefined && draws) draft.unit = unitCalled("A");
+    if (!draft.gone && draft.unit === undefined) {
+      const volts = note.items.some(
+        (item) => item.unit?.figure === "V" || item.label?.quantity === "voltage",
+      );
+      if (volts && placed) draft.unit = unitCalled("V");
+      else draft.gone = true;
+    }
+  });
+}
