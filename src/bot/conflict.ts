@@ -31,6 +31,10 @@ function differ(a: Reading, b: Reading): boolean {
   return Math.abs(a.value - b.value) > tolerance * Math.max(Math.abs(a.value), Math.abs(b.value));
 }
 
+function areTogether(a: JobReading, b: JobReading): boolean {
+  return Math.abs(Date.parse(b.received) - Date.parse(a.received)) <= togetherMs;
+}
+
 /** Two people's values on one point, within minutes, that can't both be right. */
 export interface Conflict {
   readonly earlier: JobReading;
@@ -40,9 +44,9 @@ export interface Conflict {
 export function conflictsOf(readings: readonly JobReading[]): readonly Conflict[] {
   return readings.flatMap((later, index) =>
     readings.slice(0, index).flatMap((earlier): readonly Conflict[] => {
-      const apart = Date.parse(later.received) - Date.parse(earlier.received);
-      const two = earlier.who !== later.who && Math.abs(apart) <= togetherMs;
-      return two &&
+      // first who said it: mostly one person did
+      return earlier.who !== later.who &&
+        areTogether(earlier, later) &&
         comparable(earlier) &&
         comparable(later) &&
         samePoint(earlier, later) &&

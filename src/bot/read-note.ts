@@ -1,11 +1,11 @@
 import type { Message, Understood } from "../model.ts";
-import { at as atTime, type Context, follow, startContext } from "../read/context.ts";
+import { at as atTime, type Context, startContext } from "../read/context.ts";
 import { read } from "../read/read.ts";
-import type { NoteFacts } from "../record/entry.ts";
 import { standingOf } from "../record/standing.ts";
 import { tooLong } from "../show/too-long.ts";
 import { withBackAgain, withLeaving } from "./back-again.ts";
 import { withClockAnswer } from "./clock-answer.ts";
+import { contextSoFar } from "./context-so-far.ts";
 import { withDecision } from "./decision.ts";
 import { withKnownCode } from "./known-code.ts";
 import { withKnownRoom } from "./known-room.ts";
@@ -65,29 +65,13 @@ function roomsOf(memory: Memory, job: number): ReadonlySet<string> {
 }
 
 function contextOf(memory: Memory, job: number | undefined, at: string): Context {
-  const start = startContext(memory.settings.units, at);
-  if (job === undefined) return start;
+  const { units } = memory.settings;
+  if (job === undefined) return startContext(units, at);
   const instant = Date.parse(at);
   const before = standingOf(entriesAt(memory, job)).filter(
     (note) => note.fate === "stands" && note.instant < instant,
   );
-  const context = before.reduce<Context>(
-    (known, { note, entry }) => follow(known, understoodOf(note, entry.text ?? "")),
-    start,
-  );
+  const context = contextSoFar(units, before);
   const rooms = roomsOf(memory, job);
   return { ...atTime(context, at), ...(rooms.size === 0 ? {} : { rooms }) };
-}
-
-/** What a kept note understood, as the reader gave it. */
-function understoodOf(note: NoteFacts, text: string): Understood {
-  return {
-    readings: note.readings,
-    statements: note.statements,
-    unread: note.unread.map(([from, to]) => text.slice(from, to)),
-    unread_spans: note.unread,
-    ask: note.asked === undefined ? [] : [note.asked],
-    skipped: [],
-    ...(note.open === undefined ? {} : { open: note.open }),
-  };
 }

@@ -2,6 +2,7 @@ import type { Finding } from "../../model.ts";
 import type { CheckName } from "../../vocabulary.ts";
 import { applicationOf } from "../application.ts";
 import { saysInVain } from "../in-vain.ts";
+import { lettersIn, lettersNeeded } from "../letters.ts";
 import { perScene, type Scene } from "../scene.ts";
 import { swapTest } from "../swap-test.ts";
 import { toldAirRows } from "./told-air-rows.ts";
@@ -21,7 +22,7 @@ export function told(scene: Scene, check: CheckName): Finding[] {
   if (!told.some((some) => some.some((row) => row.check === check))) return [];
   const notes = scene.words.split("\n");
   const groups = new Set<string>();
-  return rows
+  return toldRowsAll
     .filter((row) => row.check === check && (row.zones !== true || hasZones(scene)))
     .filter(({ beside }) => beside === undefined || beside.test(scene.words))
     .filter(({ notBeside }) => notBeside?.test(scene.words) !== true)
@@ -52,14 +53,16 @@ const toldBy = new Map<string, readonly ToldRow[]>();
 function rowsToldBy(line: string): readonly ToldRow[] {
   const known = toldBy.get(line);
   if (known !== undefined) return known;
-  const told = rows.filter((row) => tells(line, row));
+  const letters = lettersIn(line);
+  const told = gated.filter((one) => tells(line, letters, one)).map(({ row }) => row);
   const [oldest] = toldBy.keys();
   if (toldBy.size >= mostLines && oldest !== undefined) toldBy.delete(oldest);
   toldBy.set(line, told);
   return told;
 }
 
-const rows: readonly ToldRow[] = [
+/** Every row, in the order in which they count. */
+export const toldRowsAll: readonly ToldRow[] = [
   ...toldRows,
   ...toldAirRows,
   ...electricalToldRows,
@@ -72,12 +75,26 @@ const rows: readonly ToldRow[] = [
   ...toldDefrostRows,
 ];
 
+/** A row with the letters that each of its words needs: most notes can't hold most of them. */
+interface Gated {
+  readonly row: ToldRow;
+  readonly words: readonly { readonly pattern: RegExp; readonly needs: number }[];
+}
+
+const gated: readonly Gated[] = toldRowsAll.map((row) => ({
+  row,
+  words: row.words.map((pattern) => ({ pattern, needs: lettersNeeded(pattern) })),
+}));
+
 function hasZones(scene: Scene): boolean {
   return applicationOf(scene) === "multi_zone";
 }
 
-function tells(note: string, row: ToldRow): boolean {
-  return row.words.some((words) => words.test(note)) && row.unless?.test(note) !== true;
+function tells(note: string, letters: number, { row, words }: Gated): boolean {
+  return (
+    words.some(({ pattern, needs }) => (letters & needs) === needs && pattern.test(note)) &&
+    row.unless?.test(note) !== true
+  );
 }
 
 const deeds =
