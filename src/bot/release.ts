@@ -76,9 +76,14 @@ function jobOffered(store: Store, row: InboxRow | undefined): number | undefined
   return number === undefined ? undefined : Number(number);
 }
 
+/** "Both parts for the school are in": a report of its own that names the job, no answer. */
+const report =
+  /\b(?:is|are|was|were|came|got|has|have|went|'s|s)\b.{0,20}\b(?:in|here|ready|arrived|on|off|back|done|ordered|gone|fixed|running|down|up|cold|warm|hot|open|closed|dead)\s*[.!]?\s*$/i;
+
 function jobSaid(memory: Memory, message: Message): number | undefined {
   const bare = /^\s*(?:job|no\.?|number|#)?\s*(\d{1,6})\s*[.!]?\s*$/i.exec(message.text)?.[1];
   if (bare !== undefined && jobAt(memory, Number(bare)) !== undefined) return Number(bare);
+  if (report.test(message.text)) return undefined;
   const named = locateWords(memory, message, { words: message.text, job: -1 });
   return named?.kind === "job" ? named.job : undefined;
 }

@@ -1,5 +1,6 @@
 import type { Job, JobPart, Message, Statement } from "../../model.ts";
 import { waitedFor } from "../../record/parts.ts";
+import type { Route } from "../../record/route.ts";
 import { arrivedText, orderedText, whichPart } from "../../show/arrived.ts";
 import { draftFor, noteFacts, nothingRead } from "../filing.ts";
 import { locate } from "../locate.ts";
@@ -39,7 +40,7 @@ export const partArrived: Aside = ({ memory }, message) => {
   const numbers = new Set(found.flatMap(({ part }) => part.number ?? []));
   const named = found.filter(({ part }) => isNumberIn(text, part));
   const chosen = named.length > 0 ? named : found;
-  if (named.length === 0 && numbers.size > 1) {
+  if (named.length === 0 && numbers.size > 1 && !allParts.test(text)) {
     return { understood: nothingRead, opened: false, drafts: [], says: whichPart(found) };
   }
   const drafts = chosen.map(({ job, part }) => {
@@ -49,7 +50,7 @@ export const partArrived: Aside = ({ memory }, message) => {
   const left = chosen.map(({ job, part }) => ({
     job,
     part,
-    waits: waitedFor(job.parts).filter((other) => other !== part),
+    waits: waitedFor(job.parts).filter((other) => !chosen.some((one) => one.part === other)),
   }));
   const [first] = chosen;
   return {
@@ -69,7 +70,12 @@ function matches(memory: Memory, message: Message): readonly Match[] {
       .filter(({ status }) => status !== "done")
       .flatMap((job) =>
         waitedFor(job.parts)
-          .filter((part) => isNumberIn(message.text, part) || isNameIn(message.text, part))
+          .filter(
+            (part) =>
+              isAllOfJob(message.text, route) ||
+              isNumberIn(message.text, part) ||
+              isNameIn(message.text, part),
+          )
           .map((part) => ({ job, part })),
       );
   const all = allJobs(memory);
@@ -77,7 +83,13 @@ function matches(memory: Memory, message: Message): readonly Match[] {
   return of(all.filter(({ job }) => job === route.job));
 }
 
+const isAllOfJob = (text: string, route: Route): boolean =>
+  route.kind === "job" && allParts.test(text);
+
 const plain = (text: string): string => text.toLowerCase().replace(/[^a-z0-9]/g, "");
+
+/** "Both parts are in", "all the parts for the school came": whatever is waited for there. */
+const allParts = /\b(?:both|all|the|your|our)(?: (?:of )?the)? parts\b/i;
 
 function isNumberIn(text: string, { number }: JobPart): boolean {
   return number !== undefined && plain(text).includes(plain(number));

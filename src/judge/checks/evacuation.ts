@@ -42,9 +42,9 @@ export const evacuation: Check = {
 const shallowestPa = 13_332;
 
 function stands(scene: Scene): Finding[] {
-  const readings = ofQuantity(scene.readings, "vacuum").filter(
-    (one) => (numberOf(one) ?? Number.POSITIVE_INFINITY) <= shallowestPa,
-  );
+  const readings = ofQuantity(scene.readings, "vacuum")
+    .filter((one) => (numberOf(one) ?? Number.POSITIVE_INFINITY) <= shallowestPa)
+    .filter((one) => !onPump(scene, one));
   if (readings.length === 0) return [];
   const points = standOf(readings, scene);
   const hold = holdOf(scene);
@@ -56,6 +56,19 @@ function stands(scene: Scene): Finding[] {
       ? untimed(readings, scene, hold)
       : finding(decay, { figures: figuresOf(scene), points, hold }),
   ];
+}
+
+const pumping =
+  /\b(?:on the (?:vac(?:uum)? )?pump|pump(?:'s| has| is)?(?: been)? (?:on|running|ran|going)|been pulling|(?:pulled|pulling|evacuated|evacuating)(?: (?:a|the|on|down|it|vac|vacuum))* for)\b/i;
+const shutOff =
+  /\b(?:isolat\w*|valv\w+|blank\w*|pump off|off the pump|closed|held|hold\w*|stood|stand\w*|rose|decay)\b/i;
+
+/** "350 microns after an hour on the pump": how long it was pumped, no stand. */
+function onPump(scene: Scene, reading: Reading): boolean {
+  if (reading.after_s === undefined && reading.for_s === undefined) return false;
+  const note = scene.notes.find(({ readings }) => readings.includes(reading));
+  const text = note?.text ?? "";
+  return pumping.test(text) && !shutOff.test(text);
 }
 
 /** What a stand may end at: the company's own limit, else the usual one. */

@@ -165,6 +165,7 @@ function alsoNamed(note: Note, verb: Verb, at: number, to: number): void {
 function listGoesOn(note: Note, verb: Verb, from: number, to: number): boolean {
   if (verb.state === "fitted") return false;
   let at = from;
+  while (/^(?:and|&|plus|also)$/.test(note.items[at]?.text ?? "")) at++;
   while (((note.items[at]?.roles ?? 0) & role.article) !== 0 || note.items[at]?.text === "new")
     at++;
   const part = at < to ? nounAt(note, at) : undefined;
@@ -192,6 +193,15 @@ function listGoesOn(note: Note, verb: Verb, from: number, to: number): boolean {
   });
   alsoNamed(note, verb, at, to);
   return true;
+}
+
+function isNumberAlone({ items, statements }: Note, from: number, to: number): boolean {
+  const [first, last] = [items[from], items[to - 1]];
+  if (first === undefined || last === undefined) return false;
+  return statements.some(
+    ({ kind, spans: [span] }) =>
+      kind === "note" && span !== undefined && span[0] <= first.from && span[1] >= last.to,
+  );
 }
 
 const spoken = (note: Note): boolean => note.statements.some(({ kind }) => kind === "part");
@@ -266,7 +276,11 @@ export const partRule: Rule = {
         continue;
       const verb = verbOf(note.items, from, i);
       if (inClause(note, from, i)) last = verb;
-      else if (last === undefined || verb !== undefined || !listGoesOn(note, last, from, i))
+      // ", part 60-12E4,": the number of what was named before it
+      else if (last !== undefined && verb === undefined && isNumberAlone(note, from, i)) {
+        from = i + 1;
+        continue;
+      } else if (last === undefined || verb !== undefined || !listGoesOn(note, last, from, i))
         last = undefined;
       if (item?.text !== ",") last = undefined;
       from = i + 1;

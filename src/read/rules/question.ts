@@ -121,6 +121,7 @@ function wordsOf(question: QuestionName, text: string): number {
   // no figure goes under in a question
   const bare = !/(?:^|\s)\d/.test(text.replace(takingOver, ""));
   if (question === "handover" && takingOver.test(text) && bare) return longestTaking;
+  if (question === "bring") return 12;
   if (question === "customer" && /^what (?:do|can|should) (?:i|we) tell\b/.test(text)) return 8;
   return question === "reading" ? 10 : question === "history" ? 8 : 5;
 }

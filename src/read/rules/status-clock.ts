@@ -1,3 +1,4 @@
+import { isStrongBreak } from "../breaks.ts";
 import { isReturn } from "../errand.ts";
 import { type Item, itemKind } from "../item.ts";
 import type { Note } from "../note.ts";
@@ -35,7 +36,8 @@ export function clockNear(items: readonly Item[], at: number, left: boolean): Cl
       (left && isReturn(items, i)) ||
       items[i + 1]?.text === "/" ||
       items[i - 1]?.text === "/" ||
-      headsLabel(items, i)
+      headsLabel(items, i) ||
+      ofAnother(items, at, i)
     )
       continue;
     if (endsToThe(items, i)) continue;
@@ -60,6 +62,18 @@ export function clockNear(items: readonly Item[], at: number, left: boolean): Cl
 function endsToThe(items: readonly Item[], i: number): boolean {
   if (!/^(?:to|til|till|of|past|after|before)$/.test(textAt(items, i - 1))) return false;
   return items[i - 2]?.kind === itemKind.number && clockAt(items, i - 2, true)?.end === i + 1;
+}
+
+/** "back at tollgate. 300 at 71": behind a full stop a bare figure beside another is a reading. */
+function ofAnother(items: readonly Item[], status: number, i: number): boolean {
+  const item = items[i];
+  if (item?.colon === true || item?.unit !== undefined) return false;
+  const beside =
+    /^(?:at|@|over)$/.test(textAt(items, i + 1)) && items[i + 2]?.kind === itemKind.number;
+  const [from, to] = status < i ? [status, i] : [i, status];
+  const apart = items.slice(from + 1, to).some((one) => isStrongBreak(one));
+  const prepared = /^(?:at|around|about|by|ate|it'?s|til|till|until)$/.test(textAt(items, i - 1));
+  return beside || (apart && !prepared && item?.kind === itemKind.number);
 }
 
 /** "when I got here, 235 line": behind the comma the figure of what is named next. */

@@ -271,7 +271,7 @@ function isReturn(note: Note, i: number, next: Item | undefined): boolean {
 }
 
 const awaited =
-  /^(?:part|parts|board|bd|motor|compressor|comp|valve|txv|contactor|cap|capacitor|coil|drive|inverter|vfd|fan|belt|sensor|thermistor|delivery|order|blower|transformer|pump|filter|drier|module|replacement|control|bearing|bearings|fuse|fuses|heater|core|gasket|shipment|ups|new|freight)$/;
+  /^(?:part|parts|trap|strainer|igniter|ignitor|accumulator|distributor|gasket|switch|block|separator|harness|board|bd|motor|compressor|comp|valve|txv|contactor|cap|capacitor|coil|drive|inverter|vfd|fan|belt|sensor|thermistor|delivery|order|blower|transformer|pump|filter|drier|module|replacement|control|bearing|bearings|fuse|fuses|heater|core|gasket|shipment|ups|new|freight)$/;
 
 /** Waiting for a thing that is fitted, not for a person. */
 function awaitsPart(note: Note, i: number): boolean {

@@ -11,25 +11,24 @@ const mostLines = 6;
 export const parts: Answer = (input, question) => {
   const { job } = input;
   const said = (question.about ?? question.said).toLowerCase();
-  const own = job === undefined ? [] : of(job, said);
-  // a part's own number or name tells the job better than whose hand it is in
-  const found = own.some(({ named }) => named)
-    ? own
-    : input.jobs.flatMap((one) => of(one, said)).filter(({ named }) => named);
-  const chosen = found.some(({ named }) => named)
-    ? found.filter(({ named }) => named)
-    : job === undefined
-      ? input.jobs.flatMap((one) => of(one, said))
-      : own;
-  if (chosen.length === 0)
-    return job === undefined
-      ? "No part is asked for or on order, by what was told."
-      : `${unitName(job)}: no such part was asked for here, by what was told.`;
-  return chosen
-    .slice(0, mostLines)
-    .map(({ job: one, part }) => sentence(`${unitName(one)}: ${words(input, part)}`))
-    .join("\n");
+  const named = input.jobs.flatMap((one) => of(one, said)).filter((one) => one.named);
+  const own = named.filter((one) => one.job.job === job?.job);
+  const chosen = own.length > 0 ? own : named.length > 0 ? named : general(input, said);
+  if (chosen.length > 0)
+    return chosen
+      .slice(0, mostLines)
+      .map(({ job: one, part }) => sentence(`${unitName(one)}: ${words(input, part)}`))
+      .join("\n");
+  return job === undefined
+    ? "No such part is asked for or on order, by what was told."
+    : `${unitName(job)}: no such part was asked for here, by what was told.`;
 };
+
+/** "What's on order", "are the parts in": all that is waited for, of the job that is meant or of every one. */
+function general({ jobs, job }: ReplyInput, said: string): readonly Found[] {
+  if (!/\b(?:parts|on order|ordered|order|anything|delivery)\b/.test(said)) return [];
+  return (job === undefined ? jobs : [job]).flatMap((one) => of(one, said));
+}
 
 interface Found {
   readonly job: Job;

@@ -33,6 +33,7 @@ export const summary: Answer = (input) => {
   if (job === undefined) return whichJob(input);
   return [
     headLine(input, job),
+    presentLine(input, job),
     job.complaint === undefined ? "" : sentence(`Called for: ${clipped(job.complaint, 20)}`),
     causeLine(input),
     ...findingLines(input),
@@ -54,6 +55,21 @@ function headLine(input: ReplyInput, job: Job): string {
   const time = localTime(job.status_at, input.time_zone)?.time ?? "";
   const who = job.person === null ? "" : `, ${personName(job.person, input.names)}`;
   return sentence(`Job ${job.job} ${where}: ${statusWords[job.status]} ${time}${who}`);
+}
+
+/** Who is still there when another's word stands last: his hours run on and are counted when he leaves. */
+function presentLine(input: ReplyInput, job: Job): string {
+  const there = job.visits.filter(
+    (v) =>
+      v.kind === "site" &&
+      v.to === undefined &&
+      (job.status !== "on_site" || v.person !== job.person),
+  );
+  const words = there.map(
+    (v) =>
+      `${personName(v.person, input.names)} since ${localTime(v.from, input.time_zone)?.time ?? ""}`,
+  );
+  return words.length === 0 ? "" : sentence(`Still there: ${listed(words)}`);
 }
 
 function causeLine(input: ReplyInput): string {
