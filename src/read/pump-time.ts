@@ -15,7 +15,8 @@ export function pumpTime(drafts: readonly Draft[], plain: string): void {
   const told = pumped.exec(plain);
   if (told === null || again.test(plain.slice(told.index + told[0].length))) return;
   for (const draft of drafts) {
-    if (draft.quantity !== "vacuum" || draft.series !== undefined) continue;
+    const other = draft.quantity !== undefined && draft.quantity !== "vacuum";
+    if (other || draft.series !== undefined) continue;
     draft.after = undefined;
     draft.lasting = undefined;
   }

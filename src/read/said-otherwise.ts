@@ -41,6 +41,7 @@ export function saidOtherwise(name: ObservationName, said: string, text: string)
   if (name === "unit_dead")
     return (
       /^nothing\b.*\d.*\bon$/i.test(said) ||
+      /\b(?:found|finds|shows|showed|picked up|see|saw) nothing\b/i.test(text) ||
       /\bnothing on (?:the )?(?:comp\w*|contactor|fan|y\d?|cc|output|relay)\b/i.test(text)
     );
   return name === "defrost_not_working" && /^no\b/i.test(said) && settledRun.test(text);
