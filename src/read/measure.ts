@@ -6,6 +6,7 @@ import { beforeAfter } from "./before-after.ts";
 import { behindWarmth } from "./behind-warmth.ts";
 import { bothPlaces } from "./both-places.ts";
 import { isStrongBreak } from "./breaks.ts";
+import { byOdds } from "./by-odds.ts";
 import { carryAction } from "./carry-action.ts";
 import { carryMachine } from "./carry-machine.ts";
 import { carryPlace } from "./carry-place.ts";
@@ -250,6 +251,7 @@ export function measure(note: Note): void {
   guard(drafts, items, note.context.units);
   pulledTo(drafts, items, note.context);
   twoUnits(drafts, items);
+  byOdds(drafts, note);
   question(note, drafts);
   for (const draft of drafts) draft.measuredAt = timeOf(note, drafts, draft);
   setFirst(tester, drafts);

@@ -1,0 +1,166 @@
+import type { Context } from "./context.ts";
+import type { Draft } from "./draft.ts";
+import { habitUnit } from "./habit.ts";
+import { type Item, itemKind } from "./item.ts";
+import { fits } from "./kinds.ts";
+import type { Note } from "./note.ts";
+import {
+  kindName,
+  likeliest,
+  likeliestKind,
+  likeliestPlace,
+  likelihood,
+  likelihoodAt,
+  type Odds,
+  oddsOf,
+} from "./odds/odds.ts";
+import { type Looked, look } from "./odds/traits.ts";
+
+/** From here on a bare number is taken for what such numbers were in the labelled notes. */
+const SURE = 0.9;
+/** From here on it is taken for no measurement at all, against what a rule has made of it. */
+const NO_MEASUREMENT = 0.95;
+/** Below this what a rule has made of it is hardly ever so. */
+const HARDLY = 0.01;
+
+/** One value with its odds. */
+interface Weighed {
+  readonly draft: Draft;
+  readonly item: Item;
+  readonly odds: Odds;
+}
+
+/** Nothing but figures, in a row or each with its points: what they are is asked. */
+function figuresAlone(items: readonly Item[]): boolean {
+  return items.every(
+    ({ kind, text }) =>
+      kind === itemKind.number || kind === itemKind.points || /^(?:,|\/|\.|and|&)$/.test(text),
+  );
+}
+
+/**
+ * May the odds say what this number is? What is measured in two ways at the place that was said
+ * ("liquid 150": psi or F) is asked, and so are a loose pair of numbers and a zero in words.
+ */
+function isOpen(draft: Draft, item: Item): boolean {
+  return (
+    draft.quantity === undefined &&
+    draft.question === undefined &&
+    draft.action === undefined &&
+    draft.place === undefined &&
+    !draft.same &&
+    !draft.zero &&
+    !item.loose &&
+    !(item.spoken && item.value === 0)
+  );
+}
+
+/** "su 128 di 361", "hd 388 b4 hose, 331 aftr": no rule knows it, but such numbers have always been this. */
+function fill(draft: Draft, odds: Odds, drafts: readonly Draft[], context: Context): void {
+  const [quantity, sure] = likeliest(odds);
+  if (sure < SURE || quantity === "none" || quantity === "ask") return;
+  if (quantity === "mass" || quantity === "fault_code") return;
+  if (draft.unit !== undefined && !fits(quantity, draft.unit.dimension)) return;
+  // "cooling 72, heating 68": measured, or set like the one before it?
+  if (drafts.some((other) => other.quantity === quantity && other.rating !== undefined)) return;
+  draft.quantity = quantity;
+  habitUnit(draft, context);
+  if (draft.unit === undefined) {
+    const like = drafts.find(
+      (other) => other !== draft && !other.gone && other.quantity === quantity,
+    );
+    draft.unit = like?.unit;
+    draft.assumedUnit = like !== undefined;
+  }
+  if (draft.unit === undefined) {
+    draft.quantity = undefined;
+    return;
+  }
+  draft.assumedQuantity = true;
+  if (draft.place === undefined) draft.place = likeliestPlace(odds, quantity)[0];
+}
+
+/** "what size fuse for a 30 amp unit": no word says that it was measured, and such numbers never were. */
+function drop({ draft, odds, item }: Weighed, drafts: readonly Draft[], context: Context): void {
+  if (draft.quantity === undefined || draft.named !== undefined || draft.quantity === "mass")
+    return;
+  if (draft.rating !== undefined || draft.points !== undefined || !Number.isNaN(draft.high)) return;
+  // one of several like it, or what goes on with the test in hand
+  const like = (other: Draft): boolean => other !== draft && other.quantity === draft.quantity;
+  if (drafts.some(like)) return;
+  if (context.readings[context.readings.length - 1]?.quantity === draft.quantity) return;
+  const [quantity, sure] = likeliest(odds);
+  if (quantity !== "none" || sure < NO_MEASUREMENT) return;
+  if (likelihood(odds, draft.quantity) > HARDLY) return;
+  draft.gone = true;
+  item.owner = "<no measurement>";
+}
+
+/** "suct line 48F @ 119psi": where it was measured, if no word beside it says so. */
+function place(draft: Draft, odds: Odds): void {
+  const { quantity } = draft;
+  if (draft.gone || draft.place !== undefined || draft.rating !== undefined) return;
+  if (quantity !== "pressure" && quantity !== "temperature") return;
+  const [at, sure] = likeliestPlace(odds, quantity);
+  if (at !== undefined && sure > SURE && likelihoodAt(odds, quantity, undefined) < HARDLY)
+    draft.place = at;
+}
+
+/** What a number is for those behind it: what it was read as, or what is likeliest where that is doubtful. */
+function kindOf({ quantity, place }: Draft, odds: Odds): string {
+  return quantity !== undefined && likelihood(odds, quantity) > 0.05
+    ? kindName(quantity, place)
+    : likeliestKind(odds);
+}
+
+function weigh(drafts: readonly Draft[], looked: Looked): readonly Weighed[] {
+  const out: Weighed[] = [];
+  let before = "^";
+  for (const [at, item] of looked.items.entries()) {
+    if (item.kind !== itemKind.number) continue;
+    const draft = drafts.find(({ index, gone }) => index === at && !gone);
+    const odds = draft === undefined ? undefined : oddsOf(looked, at, before);
+    if (draft !== undefined && odds !== undefined) out.push({ draft, item, odds });
+    before = draft === undefined || odds === undefined ? "none" : kindOf(draft, odds);
+  }
+  return out;
+}
+
+/** Will the technician be asked about it, whatever the odds of the others? */
+function asked({ draft, item, odds }: Weighed): boolean {
+  if (draft.question !== undefined) return true;
+  if (draft.quantity !== undefined || draft.same || draft.over || draft.zero) return false;
+  const [quantity, sure] = likeliest(odds);
+  if (likelihood(odds, "none") > 0.5) return false;
+  return !isOpen(draft, item) || quantity === "ask" || quantity === "mass" || sure < SURE;
+}
+
+/** Is there anything about it that the odds could change? */
+function inDoubt({ gone, quantity, named, place: at }: Draft): boolean {
+  if (gone) return false;
+  const placed = quantity === "pressure" || quantity === "temperature";
+  return quantity === undefined || named === undefined || (placed && at === undefined);
+}
+
+/**
+ * The second opinion: what such a number, so written and among such words, was in the labelled notes.
+ * It speaks only where no rule knows a number, where a rule's guess was never right, and for places.
+ * Where a question is asked anyway nothing is guessed: its answer settles the whole message.
+ */
+export function byOdds(drafts: readonly Draft[], note: Note): void {
+  const { items, context } = note;
+  if (!drafts.some(inDoubt)) return;
+  if (figuresAlone(items) || items[items.length - 1]?.text === "?") return;
+  const list = weigh(drafts, look(items, context));
+  const guess = !list.some(asked);
+  for (const weighed of list) {
+    const { draft, item, odds } = weighed;
+    const was = [draft.quantity, draft.place, draft.gone].join();
+    if (!isOpen(draft, item)) drop(weighed, drafts, context);
+    else if (guess) fill(draft, odds, drafts, context);
+    place(draft, odds);
+    if ([draft.quantity, draft.place, draft.gone].join() === was) continue;
+    const [quantity, sure] = likeliest(odds);
+    note.trace.push(`<odds> ${item.text}: ${quantity} ${sure.toFixed(2)}`);
+  }
+}
