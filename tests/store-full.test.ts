@@ -1,5 +1,5 @@
 import { spawnSync } from "node:child_process";
-import { existsSync, mkdtempSync } from "node:fs";
+import { existsSync, mkdtempSync, readdirSync, statSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import Database from "better-sqlite3";
@@ -168,4 +168,79 @@ test("the program, where the system lets no file grow: it says so, ends, and goe
     .map(({ id }) => id.split(":")[2]);
   expect(answered).toEqual(new Set(replied));
   closeStore(bot.store);
+});
+
+const built = "dist/adapters/command-line";
+
+/** Runs node where no file may grow beyond so many kilobytes. */
+function runWithin(kilobytes: number, words: readonly string[]) {
+  const blocks = kilobytes * Number(blocksAKilobyte());
+  return spawnSync(
+    "sh",
+    ["-c", `ulimit -f ${blocks} && exec "$@"`, "sh", process.execPath, ...words],
+    { encoding: "utf8" },
+  );
+}
+
+/** A shell counts in blocks of 512 or of 1024 bytes. */
+function blocksAKilobyte(): number {
+  const folder = mkdtempSync(join(tmpdir(), "blocks-"));
+  const path = join(folder, "a");
+  spawnSync("sh", ["-c", 'ulimit -f 4; head -c 9999 /dev/zero > "$1"', "sh", path]);
+  return statSync(path).size === 4096 ? 1 : 2;
+}
+
+test("a backup that finds no room leaves no half copy, wherever it stops, and the store whole", () => {
+  const folder = mkdtempSync(join(tmpdir(), "full-backup-"));
+  const [db, copy] = [join(folder, "a.db"), join(folder, "copy.db")];
+  const bot = botAt(db);
+  playAll(bot, script);
+  const { digest } = endOf(bot);
+  closeStore(bot.store);
+  const size = Math.ceil(statSync(db).size / 1024);
+  let refused = 0;
+  // below 40 the store itself cannot be opened: its log has an index of 32 kB
+  for (let kilobytes = 40; kilobytes < size; kilobytes += Math.ceil(size / 6)) {
+    const { status, stderr } = runWithin(kilobytes, [
+      `${built}/main.js`,
+      "backup",
+      copy,
+      "--db",
+      db,
+    ]);
+    expect([kilobytes, status]).toEqual([kilobytes, 1]);
+    expect(stderr).toMatch(/^\S+copy\.db (?:.* is full|cannot be .*: the disk reports an error)/m);
+    expect(readdirSync(folder).filter((name) => name.startsWith("copy"))).toEqual([]);
+    refused += 1;
+  }
+  expect(refused).toBeGreaterThan(3);
+  expect(runWithin(2 * size, [`${built}/main.js`, "backup", copy, "--db", db]).status).toBe(0);
+  for (const path of [db, copy]) {
+    const again = botAt(path);
+    expect(endOf(again).digest).toBe(digest);
+    closeStore(again.store);
+  }
+});
+
+test("an export that finds no room at any of its files leaves the whole ones, no half one, and says so", () => {
+  const writer = `
+    import { writeFiles } from "./${built}/write-files.js";
+    const [out, large] = process.argv.slice(1);
+    async function* files() {
+      for (let at = 0; at < 4; at++)
+        yield { name: at + ".csv", type: "text/csv", bytes: new Uint8Array(at === Number(large) ? 200_000 : 900) };
+    }
+    const io = { line: () => {}, complain: (text) => process.stderr.write(text) };
+    process.exitCode = await writeFiles(files(), out, io);
+  `;
+  for (const large of [0, 1, 2, 3]) {
+    const folder = mkdtempSync(join(tmpdir(), "full-export-"));
+    const words = ["--input-type=module", "-e", writer, folder, String(large)];
+    const { status, stderr } = runWithin(64, words);
+    expect(status).toBe(1);
+    expect(stderr).toMatch(
+      /can't be written to .*: (?:the disk is full|no file may grow so large there)\.$/,
+    );
+    expect(readdirSync(folder).sort()).toEqual(["0.csv", "1.csv", "2.csv"].slice(0, large));
+  }
 });

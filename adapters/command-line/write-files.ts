@@ -1,4 +1,4 @@
-import { mkdirSync, renameSync, writeFileSync } from "node:fs";
+import { mkdirSync, renameSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import type { FileOut } from "../../src/model.ts";
 import { sealOfBytes } from "../../src/record/sealed.ts";
@@ -18,6 +18,8 @@ export async function writeFiles(
       renameSync(`${path}.part`, path);
     });
     if (problem !== undefined) {
+      // half a file helps nobody, least of all on a full disk
+      rmSync(`${path}.part`, { force: true });
       io.complain(`The files can't be written to ${folder}: ${problem}.`);
       return 1;
     }
@@ -39,6 +41,9 @@ function tryTo(write: () => void): string | undefined {
 
 const reasons = new Map([
   ["ENOSPC", "the disk is full"],
+  ["EDQUOT", "this user's share of the disk is used up"],
+  ["EFBIG", "no file may grow so large there"],
+  ["EIO", "the disk reports an error"],
   ["EACCES", "there is no permission to write there"],
   ["EPERM", "there is no permission to write there"],
   ["EROFS", "that disk is read-only"],
