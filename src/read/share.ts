@@ -226,6 +226,10 @@ function shareGround(list: readonly Draft[]): void {
 
 export function share(drafts: readonly Draft[], items: readonly Item[]): void {
   const list = drafts.filter((draft) => !draft.gone);
+  if (list.length < 2) {
+    shareAction(list, items);
+    return;
+  }
   sharePartner(list);
   shareLast(list.filter((draft) => draft.quantity === "voltage"));
   shareAction(list, items);
