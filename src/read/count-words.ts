@@ -24,8 +24,8 @@ function countWord(items: readonly Item[], i: number, plain: string): number {
   if (ofEachLeg(items, i, plain)) return 3;
   // "600 meg each to ground": a motor's three ends
   const next = items[i + 1];
-  const toGround = next !== undefined && /^to (?:ground|gnd|earth)/.test(plain.slice(next.from));
-  if (item?.text === "each" && toGround) return 3;
+  const each = item?.text === "each" && next !== undefined;
+  if (each && /^to (?:ground|gnd|earth)/.test(plain.slice(next.from))) return 3;
   // "over 550 on the other two"
   if (item?.text === "other" && next?.owner === COUNTED) return counts[next.text] ?? 0;
   if (item === undefined || (item.roles & role.all) === 0) return 0;

@@ -19,7 +19,15 @@ interface Words {
 }
 
 /** Words beside which "35 m" is a length. */
-const pipeWords = /^(?:pipe|pipes|piping|pipework|lineset|copper|tubing)$/;
+const pipeWords: ReadonlySet<string> = new Set([
+  "pipe",
+  "pipes",
+  "piping",
+  "pipework",
+  "lineset",
+  "copper",
+  "tubing",
+]);
 
 function lookAtPoints(words: Words, item: Item): void {
   for (const points of item.points ?? [])
@@ -76,16 +84,27 @@ function bothWays(items: readonly Item[], at: number): boolean {
 
 /** "ohmed .8 .8 .8 phase to phase": what lies between phases of a motor is its winding. */
 function phaseToPhase(items: readonly Item[], at: number): boolean {
-  if (!/^(?:ph|leg)/.test(items[at]?.text ?? "")) return false;
+  const first = items[at]?.text ?? "";
+  if (!first.startsWith("ph") && !first.startsWith("leg")) return false;
   const said = items.slice(at, at + 3).map(({ text }) => text);
   if (!/^(?:phase|ph|leg) to (?:phase|ph|leg)$/.test(said.join(" "))) return false;
   return items.some(({ text, label }) => /^ohm/.test(text) || label?.quantity === "resistance");
 }
 
+const meters: ReadonlySet<string> = new Set([
+  "meter",
+  "ohmmeter",
+  "bridge",
+  "milliohmmeter",
+  "clip",
+  "clips",
+  "leads",
+  "probes",
+]);
+
 /** "4 wire meter: 0.702 0.488 0.699": whoever takes such a meter measures windings. */
 function fourWire(items: readonly Item[], at: number): boolean {
-  if (!/^(?:meter|ohmmeter|bridge|milliohmmeter|clips?|leads|probes)$/.test(items[at]?.text ?? ""))
-    return false;
+  if (!meters.has(items[at]?.text ?? "")) return false;
   const before = items
     .slice(Math.max(0, at - 3), at)
     .map(({ text }) => text)
@@ -97,7 +116,8 @@ function fourWire(items: readonly Item[], at: number): boolean {
 
 /** "red on N: U .43", "black on DC+": the meter's leads are named where a bridge is tried by its diodes. */
 function probesOnRail(items: readonly Item[], at: number): boolean {
-  if (!/^(?:red|black)$/.test(items[at]?.text ?? "") || items[at + 1]?.text !== "on") return false;
+  const lead = items[at]?.text;
+  if ((lead !== "red" && lead !== "black") || items[at + 1]?.text !== "on") return false;
   const rail = items.slice(at + 2, at + 5);
   return rail.some(
     ({ text, points }) =>
@@ -131,18 +151,18 @@ function wordsOf(items: readonly Item[]): Words {
     rails: false,
     pipes: false,
   };
-  const ohmBridge = items.some((_, at) => fourWire(items, at));
-  if (isRowOfDrops(items) && !ohmBridge) words.diode = true;
+  words.winding = items.some((_, at) => fourWire(items, at));
+  if (!words.winding && isRowOfDrops(items)) words.diode = true;
   for (const [at, item] of items.entries()) {
     if (isTestVoltage(item) && items[at + 1]?.text === "test") words.insulation = true;
     if (item.kind === itemKind.ground) words.ground = true;
     else if (item.kind === itemKind.points) lookAtPoints(words, item);
     const line = item.label?.place === "liquid" || item.label?.place === "suction";
-    if (line || pipeWords.test(item.text)) words.pipes = true;
+    if (line || pipeWords.has(item.text)) words.pipes = true;
     if (bothWays(items, at)) words.diode = true;
     if (item.kind === itemKind.over && overAt(items, at)) words.insulation = true;
     if (gigsOfLead(items, at)) words.insulation = true;
-    if (phaseToPhase(items, at) || fourWire(items, at)) words.winding = true;
+    if (phaseToPhase(items, at)) words.winding = true;
     if (probesOnRail(items, at)) words.diode = true;
     if (megsNamed(item)) words.insulation = true;
     if (item.text === "leads") words.leads = true;

@@ -58,8 +58,8 @@ export function isA(items: readonly Item[], draft: Draft): void {
   )
     return;
   // "its capacitor, it says 25 on it"
-  const print = `${items[draft.index - 1]?.text} ${items[draft.index + 1]?.text} ${items[draft.index + 2]?.text}`;
-  if (print === "says on it") {
+  const [says, on, it] = [items[draft.index - 1], items[draft.index + 1], items[draft.index + 2]];
+  if (says?.text === "says" && on?.text === "on" && it?.text === "it") {
     draft.rating = "nominal";
     if (items.some((one) => one.label?.quantity === "capacitance")) draft.named ??= "capacitance";
     return;
@@ -233,17 +233,18 @@ const mains: ReadonlySet<number> = new Set([
 
 /** "lra 149 460 3ph": volts as a plate gives them, before the number of phases. */
 export function plateVolts(items: readonly Item[], draft: Draft): void {
+  if (!mains.has(draft.value)) return;
   const at = items[draft.index + 1]?.text === "/" ? draft.index + 2 : draft.index + 1;
   const phases = items[at];
   const plate = /^(?:nameplate|plate|np|tag|dataplate|data plate)$/.test(items[0]?.text ?? "");
-  const ratings = items.filter((item) =>
-    /^(?:rla|lra|mca|mop|fla|moc|mcc)$/.test(item.text),
-  ).length;
-  if (plate && ratings > 1 && draft.named === "voltage" && mains.has(draft.value)) {
-    draft.rating ??= "nominal";
-    return;
+  if (plate && draft.named === "voltage") {
+    const ratings = items.filter(({ text }) => /^(?:rla|lra|mca|mop|fla|moc|mcc)$/.test(text));
+    if (ratings.length > 1) {
+      draft.rating ??= "nominal";
+      return;
+    }
   }
-  if (!mains.has(draft.value) || draft.unit !== undefined) return;
+  if (draft.unit !== undefined) return;
   if (draft.before.some((index) => items[index]?.label?.plate !== true)) return;
   if (phases?.kind !== itemKind.number || (phases.value !== 3 && phases.value !== 1)) return;
   if (!/^(?:ph|phase|phases)$/.test(items[at + 1]?.text ?? "")) return;

@@ -57,10 +57,15 @@ export function weather(items: readonly Item[], draft: Draft): void {
     items.some(({ unit }) => unit?.dimension === "mass")
   )
     return;
-  if (items.some(({ text }) => /^(?:gas|manifold|burner|regulator)$/.test(text))) return;
   const next = items[draft.index + 1];
   const after = items[draft.index + 2];
   const first = items[draft.index - 1];
+  const out =
+    ambientBehind(items, draft.index) ||
+    (next?.text === "out" && next.to - next.from === 3) ||
+    next?.text === "outdoors";
+  if (!out && first?.text !== "out") return;
+  if (items.some(({ text }) => /^(?:gas|manifold|burner|regulator)$/.test(text))) return;
   const ahead = items[draft.index - 2];
   if (first?.text === "out" && goesOnFromIn(items, draft.index)) return;
   const airs = items
@@ -79,10 +84,6 @@ export function weather(items: readonly Item[], draft: Draft): void {
     draft.hint = "temperature";
     return;
   }
-  const out =
-    ambientBehind(items, draft.index) ||
-    (next?.text === "out" && next.to - next.from === 3) ||
-    next?.text === "outdoors";
   const before = items[draft.index - 1];
   const begins =
     before === undefined ||

@@ -192,6 +192,7 @@ function claim(note: Note, i: number): number {
   const { items } = note;
   const item = items[i];
   if (item === undefined || item.owner !== undefined) return i;
+  if (item.kind !== itemKind.number && item.text !== "noon") return i;
   if (awayFor(note, i)) {
     state(note, clockTimes.name, [i - 1, i + 1], { kind: "note", about: "time" });
     return i;

@@ -130,6 +130,8 @@ export const complaints: Rule = {
     if (note.statements.some((one) => one.kind === "open_job" || one.kind === "question")) return;
     const measured = note.readings.length > 0;
     for (const whole of clauses(note.items)) {
+      // most clauses tell of none
+      if (symptomIn(note, whole) === undefined) continue;
       const clause = beforeReadings(note, whole);
       if (clause === undefined) continue;
       const symptom = symptomIn(note, clause);

@@ -98,7 +98,7 @@ function others(note: Note, i: number, item: Item): boolean {
   }
   if (
     item.unit === undefined &&
-    /^(?:50|60)$/.test(String(item.value)) &&
+    (item.value === 50 || item.value === 60) &&
     /^cycles?$/.test(space)
   ) {
     state(note, SIZE, [i, i + 2], { kind: "note", about: "size" });

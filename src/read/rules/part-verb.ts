@@ -26,6 +26,8 @@ export const fits: ReadonlySet<string> = new Set([
   "replacing",
 ]);
 
+const fresh: ReadonlySet<string> = new Set(["new", "spare", "rebuilt", "replacement"]);
+
 /** "from 74 to 72", "to 15/30" behind the thing that was changed. */
 function setAnew(items: readonly Item[], at: number): boolean {
   const to = items.findIndex(({ text }, i) => i > at && i < at + 7 && text === "to");
@@ -43,6 +45,7 @@ const namesLock = (items: readonly Item[]): boolean =>
 
 /** What became of parts in this clause: needed, ordered, or fitted. */
 export function verbOf(items: readonly Item[], from: number, to: number): Verb | undefined {
+  const waits = items.some(({ text }) => text === "before");
   for (let i = from; i < to; i++) {
     const item = items[i];
     if (item === undefined) continue;
@@ -64,8 +67,8 @@ export function verbOf(items: readonly Item[], from: number, to: number): Verb |
     // "filter change due friday": work that is to come
     if (item.text === "change" && toCome.test(items[i + 1]?.text ?? "")) continue;
     // "changed stat from 74 to 72": how it is set
-    if (/^change/.test(item.text) && setAnew(items, i)) continue;
-    if (notYet(items, i)) continue;
+    if (item.text.startsWith("change") && setAnew(items, i)) continue;
+    if (waits && notYet(items, i)) continue;
     if (fits.has(item.text)) return notFirst(items, i, { state: "fitted", at: i });
     if (
       /^(?:put|putting|dropped|stuck)$/.test(item.text) &&
@@ -76,7 +79,7 @@ export function verbOf(items: readonly Item[], from: number, to: number): Verb |
     if (item.text === "put" && item.signs !== undefined && item.to - item.from > 4)
       return { state: "fitted", at: i };
     if (
-      /^(?:new|spare|rebuilt|replacement)$/.test(item.text) &&
+      fresh.has(item.text) &&
       items
         .slice(i + 1, i + 7)
         .some(

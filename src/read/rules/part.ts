@@ -206,9 +206,7 @@ function isNumberAlone({ items, statements }: Note, from: number, to: number): b
 
 const spoken = (note: Note): boolean => note.statements.some(({ kind }) => kind === "part");
 
-function inClause(note: Note, from: number, to: number): boolean {
-  const verb = verbOf(note.items, from, to);
-  if (verb === undefined) return false;
+function inClause(note: Note, verb: Verb, [from, to]: readonly [number, number]): boolean {
   let best: { part: string; at: number } | undefined;
   for (let i = from; i < to; i++) {
     const part = nounAt(note, i);
@@ -275,7 +273,7 @@ export const partRule: Rule = {
       if (item !== undefined && !isStrongBreak(item) && item.text !== "," && item.text !== "but")
         continue;
       const verb = verbOf(note.items, from, i);
-      if (inClause(note, from, i)) last = verb;
+      if (verb !== undefined && inClause(note, verb, [from, i])) last = verb;
       // ", part 60-12E4,": the number of what was named before it
       else if (last !== undefined && verb === undefined && isNumberAlone(note, from, i)) {
         from = i + 1;
