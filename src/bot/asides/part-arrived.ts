@@ -66,21 +66,23 @@ export const partArrived: Aside = ({ memory }, message) => {
 function matches(memory: Memory, message: Message): readonly Match[] {
   const route = locate(memory, message);
   const of = (jobs: readonly Job[]): readonly Match[] =>
-    jobs
-      .filter(({ status }) => status !== "done")
-      .flatMap((job) =>
-        waitedFor(job.parts)
-          .filter(
-            (part) =>
-              isAllOfJob(message.text, route) ||
-              isNumberIn(message.text, part) ||
-              isNameIn(message.text, part),
-          )
-          .map((part) => ({ job, part })),
-      );
+    jobs.flatMap((job) =>
+      waitedFor(job.parts)
+        .filter(
+          (part) =>
+            isAllOfJob(message.text, route) ||
+            isNumberIn(message.text, part) ||
+            isNameIn(message.text, part),
+        )
+        .map((part) => ({ job, part })),
+    );
   const all = allJobs(memory);
-  if (route.kind !== "job" || route.by === "hand") return of(all);
-  return of(all.filter(({ job }) => job === route.job));
+  // where the job is meant, or the number is said, the part of a visit that is over counts as well
+  if (route.kind === "job" && route.by !== "hand") {
+    return of(all.filter(({ job }) => job === route.job));
+  }
+  const open = of(all.filter(({ status }) => status !== "done"));
+  return open.length > 0 ? open : of(all).filter(({ part }) => isNumberIn(message.text, part));
 }
 
 const isAllOfJob = (text: string, route: Route): boolean =>

@@ -6,6 +6,7 @@ import type { Note } from "../note.ts";
 import { carries, signIndex, signName } from "../signs.ts";
 import { clockAt } from "../times.ts";
 import { role } from "../word.ts";
+import { awaited, thingCame } from "./awaited.ts";
 import { leavesThing } from "./leaves-thing.ts";
 import { outOfPlace } from "./out-of-place.ts";
 
@@ -229,8 +230,7 @@ export function isStatus(note: Note, i: number, status: Status): boolean {
     before?.text !== "i"
   )
     return false;
-  if (status === "on_site" && items[i]?.text === "arrived" && awaited.test(before?.text ?? ""))
-    return false;
+  if (status === "on_site" && thingCame(items, i)) return false;
   // "first time in the building" is no sheet of hours
   if (
     status === "on_site" &&
@@ -269,9 +269,6 @@ function isReturn(note: Note, i: number, next: Item | undefined): boolean {
     !words.some((word) => /^(?:it|shop|office|home|house|hq|warehouse|van|truck)$/.test(word))
   );
 }
-
-const awaited =
-  /^(?:part|parts|trap|strainer|igniter|ignitor|accumulator|distributor|gasket|switch|block|separator|harness|board|bd|motor|compressor|comp|valve|txv|contactor|cap|capacitor|coil|drive|inverter|vfd|fan|belt|sensor|thermistor|delivery|order|blower|transformer|pump|filter|drier|module|replacement|control|bearing|bearings|fuse|fuses|heater|core|gasket|shipment|ups|new|freight)$/;
 
 /** Waiting for a thing that is fitted, not for a person. */
 function awaitsPart(note: Note, i: number): boolean {
