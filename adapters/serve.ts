@@ -8,6 +8,7 @@ import { type LastRun, lastRun } from "./serve/last-run.ts";
 import type { Log } from "./serve/log.ts";
 import { makePump, type Pump, sentenceOf } from "./serve/pump.ts";
 import { type Sender, startSender } from "./serve/sender.ts";
+import { storeTrouble } from "./serve/store-trouble.ts";
 
 export interface ServeOptions {
   readonly platforms: readonly ChatPlatform[];
@@ -106,6 +107,7 @@ function openService(bot: Bot, options: ServeOptions): Service {
     fatal: (sentence) => fail(sentence),
     boardGone: (name) => byName(name)?.board?.gone(),
     board: () => boardNow(bot, now()),
+    trouble: storeTrouble(log, now),
   };
   for (const platform of options.platforms) running.push(runningFor(inside, platform, last));
   return { options, running, inside, pump, last, failed };
@@ -146,12 +148,15 @@ async function start({ inside, options, pump }: Service, one: Running): Promise<
 }
 
 async function healthOf(service: Service, bot: Bot): Promise<Health | undefined> {
-  const { options, running, pump } = service;
+  const { options, running, pump, inside } = service;
   if (options.healthPort === undefined) return undefined;
   return startHealth(options.healthPort, {
     store: bot.store,
     platforms: () => Object.fromEntries(running.map((one) => [one.platform.name, one.connected])),
-    lastWork: pump.last,
+    lastWork: () => {
+      const problem = pump.last().problem ?? inside.trouble.problem();
+      return { at: pump.last().at, ...(problem === undefined ? {} : { problem }) };
+    },
   });
 }
 

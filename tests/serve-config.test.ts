@@ -10,6 +10,7 @@ import { openStore } from "../src/record/store.ts";
 import {
   boardRoom,
   channels,
+  closeScene,
   freePort,
   freshFolder,
   joined,
@@ -300,6 +301,30 @@ test("a store that fails shows in readiness, and mends itself", async () => {
   await until("ready again", async () => (await status()) === 200);
   await scene.bot.stop();
   await scene.standIn.stop();
+});
+
+test("a store that takes nothing shows in readiness and in the room; what was said meanwhile is read later", async () => {
+  const scene = await openScene({ board: false, retriesMs: [] });
+  await scene.bot.stop();
+  const healthPort = await freePort();
+  scene.bot = startBot(scene.folder, scene.settings, { healthPort });
+  await joined(scene);
+  const { db } = scene.bot.bot.store;
+  db.exec("CREATE TEMP TRIGGER full BEFORE INSERT ON inbox BEGIN SELECT RAISE(ABORT, 'full'); END");
+  scene.standIn.say("U0MAREN", south, "New job: Gull Wharf OU-3, not cooling. Sorrel");
+  const status = async () => (await fetch(`http://127.0.0.1:${healthPort}/ready`)).status;
+  await until("it is not ready", async () => (await status()) === 503);
+  const posts = () => scene.standIn.bot(south).map(({ text }) => text);
+  await until("the room hears of it", () => posts().some((text) => text.includes("not kept")));
+  await until("Slack has given up", () => scene.standIn.delivery.open() === 0);
+  db.exec("DROP TRIGGER full");
+  scene.standIn.say("U0SORREL", south, "OU-3 comp 1 lead 2 to ground 84 megohm at 500 V");
+  await until("what was missed is answered", () =>
+    posts().some((text) => text.includes("Gull Wharf")),
+  );
+  await until("ready again", async () => (await status()) === 200);
+  expect(posts().filter((text) => text.includes("not kept"))).toHaveLength(1);
+  expect(await closeScene(scene)).toEqual([]);
 });
 
 describe("the examples", () => {

@@ -1,11 +1,13 @@
 import { stillAsks } from "../../src/bot/confirm.ts";
-import { type Bot, receive } from "../../src/bot.ts";
+import { type Arrival, type Bot, receive } from "../../src/bot.ts";
 import { findMessage, moveCursor, readCursor } from "../../src/record/inbox.ts";
 import { putOut } from "../../src/record/outbox.ts";
 import { isLatestAnswer, messagesSince, outByRemote } from "../../src/record/sending.ts";
 import type { ChatPlatform, Door } from "../chat-platform.ts";
 import type { Log } from "./log.ts";
 import { officeOrder } from "./office-order.ts";
+import { sentenceOf } from "./pump.ts";
+import type { StoreTrouble } from "./store-trouble.ts";
 
 /** What happens at the other side of the door. */
 export interface Inside {
@@ -19,6 +21,7 @@ export interface Inside {
   readonly fatal: (sentence: string) => void;
   readonly boardGone: (platform: string) => void;
   readonly board: () => string;
+  readonly trouble: StoreTrouble;
 }
 
 export function doorFor(inside: Inside, platform: ChatPlatform): Door {
@@ -27,7 +30,7 @@ export function doorFor(inside: Inside, platform: ChatPlatform): Door {
   const { name } = platform;
   return {
     deliver: (arrival) => {
-      const outcome = receive(bot, arrival);
+      const outcome = taken(inside, platform, arrival);
       if (officeOrder(arrival.message, "UTC") !== undefined) inside.ordered();
       wake();
       return outcome;
@@ -55,6 +58,20 @@ export function doorFor(inside: Inside, platform: ChatPlatform): Door {
     log,
     now,
   };
+}
+
+/** What cannot be kept is not lost for it: the platform brings it again. */
+function taken(inside: Inside, platform: ChatPlatform, arrival: Arrival): "new" | "repeated" {
+  const { bot, trouble } = inside;
+  try {
+    const outcome = receive(bot, arrival);
+    trouble.over();
+    return outcome;
+  } catch (error) {
+    const why = sentenceOf(error, bot.store.path);
+    trouble.refused(platform, arrival.message.channel, why);
+    throw error;
+  }
 }
 
 /** One sentence for the operator, once a day for the same trouble. */

@@ -108,16 +108,21 @@ async function whoAmI(
   }
 }
 
-function transportFor(working: Working): Transport {
-  const { config, door, me } = working;
-  const known = { me, token: config.bot_token, log: door.log };
+function transportFor(given: Working): Transport {
+  const { config, me } = given;
+  const known = { me, token: config.bot_token, log: given.door.log };
   let catching: Promise<void> = Promise.resolve();
+  const catchAgain = (): void => {
+    catching = catching
+      .then(() => catchUp(working))
+      .catch((error: unknown) => door.log.warn("not_caught_up", { why: String(error) }));
+  };
+  const { door, stop } = watched(given.door, catchAgain);
+  const working = { ...given, door };
   const options: TransportOptions = {
     handle: once(working),
     connected: door.connected,
-    joined: () => {
-      catching = catching.then(() => catchUp(working));
-    },
+    joined: catchAgain,
     failed: ({ why, final }) => {
       if (final) door.fatal(tokenSentence(why));
       else door.log.warn("slack_trouble", { why });
@@ -134,10 +139,35 @@ function transportFor(working: Working): Transport {
   return {
     open: made.open,
     close: async () => {
+      stop();
       await made.close();
       await catching;
     },
   };
+}
+
+/** Slack brings an event again for about five minutes; what was not kept by then is read from the channel. */
+const missedMs = 6 * 60_000;
+
+/** Catches up as soon as the store takes something after it refused, and else when Slack has given up. */
+function watched(door: Door, catchAgain: () => void): { readonly door: Door; stop: () => void } {
+  let timer: NodeJS.Timeout | undefined;
+  const again = (): void => {
+    clearTimeout(timer);
+    timer = undefined;
+    catchAgain();
+  };
+  const deliver: Door["deliver"] = (arrival) => {
+    try {
+      const outcome = door.deliver(arrival);
+      if (timer !== undefined) again();
+      return outcome;
+    } catch (error) {
+      timer ??= setTimeout(again, missedMs);
+      throw error;
+    }
+  };
+  return { door: { ...door, deliver }, stop: () => clearTimeout(timer) };
 }
 
 /** The same event at the same time, because its first delivery takes long, is handled once. */
