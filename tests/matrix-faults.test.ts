@@ -210,6 +210,16 @@ describe("receiving", () => {
     expect(kept()).toEqual([opening]);
   });
 
+  test("stopping in a long poll in which nothing is said does not wait for its end", async () => {
+    scene.server.room(south, everybody);
+    await scene.start();
+    const polls = () => scene.server.asked.filter((one) => one.endsWith("/sync")).length;
+    await until("it waits", () => polls() > 1);
+    expect(await scene.stop()).toBeUndefined();
+    // the program's own patience would end it too, and say so
+    expect(scene.logs.filter((line) => line.includes("stopped_late"))).toEqual([]);
+  });
+
   test("a revoked token ends the program with a sentence that says what to do", async () => {
     scene.server.room(south, everybody);
     await scene.start();

@@ -5,6 +5,7 @@ import { join } from "node:path";
 import { afterAll, describe, expect, test } from "vitest";
 import { z } from "zod";
 import { readConfig } from "../adapters/serve/config.ts";
+import { makeLog } from "../adapters/serve/log.ts";
 import { scopes } from "../adapters/slack/check.ts";
 import { openStore } from "../src/record/store.ts";
 import {
@@ -325,6 +326,19 @@ test("a store that takes nothing shows in readiness and in the room; what was sa
   await until("ready again", async () => (await status()) === 200);
   expect(posts().filter((text) => text.includes("not kept"))).toHaveLength(1);
   expect(await closeScene(scene)).toEqual([]);
+});
+
+test("a secret is blotted out of the log however it is written there", () => {
+  const lines: string[] = [];
+  const secret = 'pass "word" / ä';
+  const log = makeLog(
+    (line) => lines.push(line),
+    () => [secret],
+    Date.now,
+  );
+  log.warn("trouble", { why: `GET /x?key=${encodeURIComponent(secret)} with ${secret}` });
+  expect(lines[0]).not.toContain("word");
+  expect(lines[0]?.match(/\[secret\]/g)).toHaveLength(2);
 });
 
 describe("the examples", () => {

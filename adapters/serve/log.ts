@@ -16,9 +16,15 @@ export function makeLog(
 ): Log {
   const at = (level: string) => (event: string, fields?: LogFields) => {
     const line = JSON.stringify({ at: new Date(now()).toISOString(), level, event, ...fields });
-    write(secrets().reduce((text, secret) => text.replaceAll(secret, "[secret]"), line));
+    write(secrets().reduce(blotted, line));
   };
   return { info: at("info"), warn: at("warn"), error: at("error") };
+}
+
+/** Quotes and strokes of a secret stand otherwise in JSON; in an address it is written in another way again. */
+function blotted(line: string, secret: string): string {
+  const forms = [secret, JSON.stringify(secret).slice(1, -1), encodeURIComponent(secret)];
+  return forms.reduce((text, form) => text.replaceAll(form, "[secret]"), line);
 }
 
 /** For a person at a terminal: only what went wrong, in a sentence. */
