@@ -52,11 +52,8 @@ export function weather(items: readonly Item[], draft: Draft): void {
     return;
   if (item.unit !== undefined && item.unit.dimension !== "temperature") return;
   // "9.2 kg plate, got 6.85 out"
-  if (
-    items[draft.index - 1]?.text === "got" &&
-    items.some(({ unit }) => unit?.dimension === "mass")
-  )
-    return;
+  const got = items[draft.index - 1]?.text === "got";
+  if (got && items.some(({ unit }) => unit?.dimension === "mass")) return;
   const next = items[draft.index + 1];
   const after = items[draft.index + 2];
   const first = items[draft.index - 1];
@@ -84,16 +81,15 @@ export function weather(items: readonly Item[], draft: Draft): void {
     draft.hint = "temperature";
     return;
   }
-  const before = items[draft.index - 1];
   const begins =
-    before === undefined ||
-    before.text === "its" ||
-    before.text === "it" ||
-    (before.roles & (role.is | role.about)) !== 0 ||
-    /^(?:at|@|w|with)$/.test(before.text) ||
+    first === undefined ||
+    first.text === "its" ||
+    first.text === "it" ||
+    (first.roles & (role.is | role.about)) !== 0 ||
+    /^(?:at|@|w|with)$/.test(first.text) ||
     item.unit !== undefined ||
-    isStrongBreak(before) ||
-    before.text === ",";
+    isStrongBreak(first) ||
+    first.text === ",";
   if (after?.text === "of") return;
   if (out && endsAfterIn(items, draft.index)) return;
   if (!out || !begins || draft.value < -40 || draft.value > 130) return;
