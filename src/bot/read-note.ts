@@ -2,6 +2,7 @@ import type { Message, Understood } from "../model.ts";
 import { at as atTime, type Context, startContext } from "../read/context.ts";
 import { read } from "../read/read.ts";
 import { standingOf } from "../record/standing.ts";
+import { unitsAt } from "../record/units-at.ts";
 import { tooLong } from "../show/too-long.ts";
 import { withBackAgain, withLeaving } from "./back-again.ts";
 import { withClockAnswer } from "./clock-answer.ts";
@@ -58,9 +59,7 @@ export function readNote(
 /** The rooms of the job's site that the office lists. */
 function roomsOf(memory: Memory, job: number): ReadonlySet<string> {
   const site = jobAt(memory, job)?.site;
-  const here = memory.registry.equipment.filter(
-    (one) => one.site !== undefined && one.site === site,
-  );
+  const here = unitsAt(memory.registry.equipment, site).all;
   return new Set(here.flatMap(({ places }) => places ?? []));
 }
 

@@ -12,14 +12,12 @@ import { limitsFor } from "./limits-for.ts";
 import { plainTag } from "./names.ts";
 import { isCurrent } from "./readings.ts";
 import type { Registry } from "./registry.ts";
+import { unitsAt } from "./units-at.ts";
 
 /** What the office's files say of a job's unit; its tag and site alone where they say nothing. */
 export function equipmentOf(job: Job, registry: Registry): EquipmentFacts {
-  const tag = job.equipment === null ? undefined : plainTag(job.equipment);
-  const same = registry.equipment.filter(
-    (unit) => unit.tag !== undefined && plainTag(unit.tag) === tag,
-  );
-  const here = same.find((unit) => unit.site === job.site);
+  const { byTag } = unitsAt(registry.equipment, job.site);
+  const here = job.equipment === null ? undefined : byTag.get(plainTag(job.equipment));
   return (
     here ?? {
       ...(job.equipment === null ? {} : { tag: job.equipment }),
@@ -31,8 +29,7 @@ export function equipmentOf(job: Job, registry: Registry): EquipmentFacts {
 /** What the office's files say of a job's site, with the tree of its units and rooms. */
 export function siteOf(job: Job, registry: Registry): SiteFacts {
   const site = registry.sites.find(({ name }) => name === job.site);
-  const units = registry.equipment.filter((unit) => unit.site === job.site);
-  const tree = units.flatMap(({ tag, parent, kind, places }) =>
+  const tree = unitsAt(registry.equipment, job.site).all.flatMap(({ tag, parent, kind, places }) =>
     tag === undefined
       ? []
       : [

@@ -1,4 +1,4 @@
-import type { EquipmentFacts, Job, RunningClock } from "../model.ts";
+import type { EquipmentFacts, Job, JobReading, RunningClock } from "../model.ts";
 import { type ClockEvent, clockKinds } from "./clock-kinds.ts";
 import { isDirect } from "./direct.ts";
 import type { Entry } from "./entry.ts";
@@ -112,6 +112,12 @@ function later(at: string, seconds: number): string {
 
 /** What each standing message said, in order of time. */
 function eventsOf(job: Job, entries: readonly Entry[]): readonly ClockEvent[] {
+  const readings = new Map<string, JobReading[]>();
+  for (const one of job.readings.filter(isCurrent)) {
+    const same = readings.get(one.message);
+    if (same === undefined) readings.set(one.message, [one]);
+    else same.push(one);
+  }
   return standingOf(entries)
     .filter(({ fate }) => fate === "stands")
     .map(({ entry, note, at }) => ({
@@ -119,7 +125,7 @@ function eventsOf(job: Job, entries: readonly Entry[]): readonly ClockEvent[] {
       message: entry.message,
       who: entry.who,
       ...(entry.channel === undefined ? {} : { channel: entry.channel }),
-      readings: job.readings.filter((one) => one.message === entry.message && isCurrent(one)),
+      readings: readings.get(entry.message) ?? [],
       statements: note.statements,
       text: (entry.text ?? "").toLowerCase(),
     }));

@@ -34,15 +34,18 @@ const linkSchema = z.object({
   hash: z.string(),
 });
 
+/** What the next entry of a job is tied to. */
+const headSchema = linkSchema.pick({ place: true, hash: true }).optional();
+
 const columns = "job, place, version, at, person, platform, message, facts, words, hash";
 
 /** Appends one entry to its job's chain and gives it back as it will be read. */
 export function appendEntry(store: Store, draft: Draft, salt: string): Entry {
-  const head = sql(
-    store,
-    `SELECT ${columns} FROM entry WHERE job = ? ORDER BY place DESC LIMIT 1`,
-  ).get(draft.job);
-  const last = head === undefined ? undefined : linkSchema.parse(head);
+  const last = headSchema.parse(
+    sql(store, "SELECT place, hash FROM entry WHERE job = ? ORDER BY place DESC LIMIT 1").get(
+      draft.job,
+    ),
+  );
   const place = (last?.place ?? 0) + 1;
   // as it was sent, the bot's name before it included
   const text = spokenIn(store, draft.platform, draft.message)?.text ?? draft.text;

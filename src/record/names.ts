@@ -72,12 +72,28 @@ function tagsIn(text: string, { equipment }: World): readonly string[] {
 
 function placesIn(text: string, words: readonly string[], world: World): readonly string[] {
   const all = ` ${words.join(" ")} `;
-  const places = new Set(world.equipment.flatMap((unit) => unit.places ?? []));
-  return [...places].filter((place) => {
-    const wanted = wordsOf(place).join(" ");
-    if (wanted === "" || !all.includes(` ${wanted} `)) return false;
-    return !onlyNumber.test(wanted) || isRoomNumber(text.toLowerCase(), wanted);
+  return placesOf(world.equipment).flatMap(({ place, wanted }) => {
+    if (wanted === "" || !all.includes(` ${wanted} `)) return [];
+    return !onlyNumber.test(wanted) || isRoomNumber(text.toLowerCase(), wanted) ? [place] : [];
   });
+}
+
+interface PlaceWords {
+  readonly place: string;
+  /** as it would stand among a text's words */
+  readonly wanted: string;
+}
+
+/** Rooms and zones, each once; made once for the many texts that follow. */
+const placeWords = new WeakMap<World["equipment"], readonly PlaceWords[]>();
+
+function placesOf(equipment: World["equipment"]): readonly PlaceWords[] {
+  const made = placeWords.get(equipment);
+  if (made !== undefined) return made;
+  const places = new Set(equipment.flatMap((unit) => unit.places ?? []));
+  const fresh = [...places].map((place) => ({ place, wanted: wordsOf(place).join(" ") }));
+  placeWords.set(equipment, fresh);
+  return fresh;
 }
 
 /** "12" and "12a" are figures sooner than rooms. */
