@@ -2,6 +2,9 @@ import { describe, expect, test } from "vitest";
 import { judge } from "../src/judge/judge.ts";
 import type { CaseNote, EquipmentFacts, Reading } from "../src/model.ts";
 import { celFromFahrenheit, kelvinPerFahrenheit } from "../src/physics/constants.ts";
+import { saturationPa } from "../src/physics/saturation-pressure.ts";
+import { targetSuperheatK } from "../src/physics/target-superheat.ts";
+import { targetSplitK } from "../src/physics/temperature-split.ts";
 import { amps, caseOf, did, megs, note, pairs, r, volts } from "./case-builder.ts";
 import { judgedNotes } from "./support/judged-notes.ts";
 
@@ -54,6 +57,10 @@ const outputVolts = (values: readonly number[]): Reading[] =>
       at: "drive_output",
     }),
   );
+
+/** Where R-410A boils, or condenses midway between bubble and dew, at so many F. */
+const pressure = (fahrenheit: number, at: "suction" | "discharge"): Reading =>
+  r("pressure", saturationPa("R-410A", "dew", cel(fahrenheit)) ?? 0, { at, reference: "absolute" });
 
 const stairs: readonly Stairs[] = [
   {
@@ -612,6 +619,130 @@ const stairs: readonly Stairs[] = [
   },
   ...(
     [
+      ["boiling with no air read", "suction", split, [33.8, 34.2, 51.8, 52.2]],
+      ["condensing with no air read", "discharge", split, [71.8, 72.2, 128.8, 129.2]],
+      [
+        "boiling in a cooler with no air read",
+        "suction",
+        { ...split, kind: "walk-in cooler" },
+        [11.8, 12.2, 33.8, 34.2],
+      ],
+    ] as const
+  ).map(([what, at, equipment, [under, from, to, over]]): Stairs => {
+    const side = at === "suction" ? "suction" : "head";
+    return {
+      what: `${what}, F`,
+      ...{ check: "saturation", source: practice, equipment },
+      notes: (value) => one(pressure(value, at)),
+      steps: [
+        [under, `watch ${side}:low`],
+        [from, `good ${side}:usual`],
+        [to, `good ${side}:usual`],
+        [over, `watch ${side}:high`],
+      ],
+    };
+  }),
+  {
+    what: "boiling under a return air of 75 F",
+    check: "saturation",
+    source: practice,
+    equipment: split,
+    notes: (value) =>
+      one(r("temperature", cel(75), { at: "return_air" }), pressure(75 - value, "suction")),
+    steps: [
+      [19.8, "watch suction:high"],
+      [20.2, "good suction:usual"],
+      [42.8, "good suction:usual"],
+      [43.2, "watch suction:low"],
+    ],
+  },
+  {
+    what: "condensing over an outdoor air of 90 F",
+    check: "saturation",
+    source: practice,
+    equipment: split,
+    notes: (value) =>
+      one(r("temperature", cel(90), { at: "outdoor_air" }), pressure(90 + value, "discharge")),
+    steps: [
+      [9.3, "watch head:low"],
+      [9.7, "good head:usual"],
+      [31.8, "good head:usual"],
+      [32.2, "watch head:high"],
+    ],
+  },
+  {
+    what: "the compression ratio",
+    check: "compression",
+    source: "definition; bands common practice",
+    equipment: split,
+    notes: (value) =>
+      one(
+        r("pressure", 9e5, { at: "suction", reference: "absolute" }),
+        r("pressure", 9e5 * value, { at: "discharge", reference: "absolute" }),
+      ),
+    steps: [
+      [1.29, "watch ratio:flat"],
+      [1.31, "watch ratio:low"],
+      [1.89, "watch ratio:low"],
+      [1.91, "good ratio:usual"],
+      [4.9, "good ratio:usual"],
+      [5.1, "watch ratio:high"],
+    ],
+  },
+  {
+    what: "superheat by pressure and line",
+    check: "superheat",
+    source: "dew point: ASHRAE Handbook Refrigeration; band common practice",
+    equipment: split,
+    notes: (value) =>
+      one(pressure(40, "suction"), r("temperature", cel(40 + value), { at: "suction" })),
+    steps: [
+      [4.8, "watch superheat:low"],
+      [5.2, "good superheat:usual"],
+      [24.8, "good superheat:usual"],
+      [25.2, "bad superheat:high"],
+    ],
+  },
+  {
+    what: "superheat off the target of an orifice by so many F",
+    check: "superheat",
+    source: "target rule; tolerance ANSI/ACCA 5 QI 2015, from memory: 5 F",
+    equipment: orifice,
+    notes: (value) =>
+      one(
+        r("wet_bulb_temperature", cel(67), { at: "return_air" }),
+        r("temperature", cel(85), { at: "outdoor_air" }),
+        r("superheat", (targetSuperheatK(cel(67), cel(85)) ?? 0) + value * F),
+      ),
+    steps: [
+      [-5.1, "watch superheat:low"],
+      [-4.9, "good superheat:usual"],
+      [4.9, "good superheat:usual"],
+      [5.1, "bad superheat:high"],
+    ],
+  },
+  {
+    what: "the air's split off its target by so many F",
+    check: "temperature_split",
+    source: "California Title 24 RA3.2, from memory: 4 F about the target",
+    equipment: split,
+    notes: (value) => {
+      const targetK = targetSplitK(cel(76), cel(63)) ?? 0;
+      return one(
+        r("temperature", cel(76), { at: "return_air" }),
+        r("wet_bulb_temperature", cel(63), { at: "return_air" }),
+        r("temperature", cel(76) - targetK - value * F, { at: "supply_air" }),
+      );
+    },
+    steps: [
+      [-4.1, "watch split:low"],
+      [-3.9, "good split:usual"],
+      [3.9, "good split:usual"],
+      [4.1, "watch split:high"],
+    ],
+  },
+  ...(
+    [
       ["comfort_cooling", 10],
       ["commercial_refrigeration", 20],
       ["industrial_process", 30],
@@ -737,6 +868,21 @@ describe.each(worded)("$what ($source)", ({ check, note: words, steps }) => {
       verdict,
     );
   });
+});
+
+test("every verdict says what it stands on, in few words", () => {
+  for (const row of stairs) {
+    for (const [value] of row.steps) {
+      const { findings } = judge(caseOf(row.equipment, row.notes(value)));
+      for (const { says, brief = "", basis, level, missing, values } of findings) {
+        expect(`${says} ${brief} ${missing}`).not.toMatch(/NaN|Infinity|undefined [a-z]/);
+        expect(brief.split(" ").length).toBeLessThanOrEqual(12);
+        expect(basis).not.toBe("");
+        if (level === "unknown") expect([says, missing ?? ""]).not.toContain("");
+        for (const figure of Object.values(values)) expect(Number.isFinite(figure)).toBe(true);
+      }
+    }
+  }
 });
 
 /** Readings of one compressor, by name. */

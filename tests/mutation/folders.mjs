@@ -30,6 +30,7 @@ export const folders = {
       "judge-lists",
       "judge-next",
       "judge-properties",
+      "judge-thresholds",
     ],
   },
   record: {
