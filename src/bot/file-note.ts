@@ -4,6 +4,7 @@ import { type Draft, lastJob } from "../record/entries-table.ts";
 import type { InboxRow } from "../record/inbox.ts";
 import { openingFrom, opensJob } from "../record/opening.ts";
 import type { Route } from "../record/route.ts";
+import { askedOfOther } from "./again-or-other.ts";
 import { arrivedAt } from "./arrived-at.ts";
 import { isBareFigures, isUnreadReport } from "./bare-figures.ts";
 import { answerFacts } from "./confirm.ts";
@@ -91,7 +92,8 @@ export function planNote(memory: Memory, sent: Message): Plan {
     text: message.text,
   });
   const gas = askedOfGas(memory, message, { understood: bottled, job: found.job });
-  const told = askedOfConflict(memory, message, { understood: gas, job: found.job });
+  const other = askedOfOther(memory, message, { understood: gas, job: found.job });
+  const told = askedOfConflict(memory, message, { understood: other, job: found.job });
   return planFiling(memory, message, { understood: told, found });
 }
 

@@ -4,6 +4,7 @@ import { type Item, itemKind } from "./item.ts";
 import { quantityOf, unitCalled } from "./kinds.ts";
 import type { Note } from "./note.ts";
 import { ofOthers } from "./of-others.ts";
+import { warmthFits } from "./place-warmth.ts";
 
 /** In the quantity's canonical unit. */
 export function canonical(draft: Draft, number: number, units: "us" | "si"): number {
@@ -100,6 +101,7 @@ function plausible(draft: Draft, value: number): boolean {
   const range = quantityOf(draft.quantity).plausible;
   if (range === undefined) return true;
   if (draft.quantity === "pressure" && draft.place === "suction" && value > 4.2e6) return false;
+  if (draft.quantity === "temperature" && !warmthFits(draft.place, value)) return false;
   return value >= range[0] && value <= range[1];
 }
 
