@@ -20,6 +20,7 @@ export function copyReading(note: Note, draft: Draft, reading: Reading): void {
   draft.testVoltage ??= undefined;
   draft.place ??= reading.at;
   draft.kind ??= reading.kind;
+  if (reading.points?.[1] === "ground") draft.grounded = true;
   if (draft.subject === undefined && draft.points !== undefined) draft.subject = reading.subject;
 }
 

@@ -86,7 +86,8 @@ export function nextPoint(list: readonly Draft[], items: readonly Item[], contex
   const [first, second] = list;
   const draft = digit === undefined ? first : second;
   if (draft === undefined || draft.points !== undefined || draft.subject !== undefined) return;
-  if (draft.place !== undefined || draft.named !== undefined) return;
+  // "last month 12M": the same point, at another visit
+  if (draft.place !== undefined || draft.named !== undefined || draft.earlier) return;
   if (draft.unit !== undefined && !/^(?:resistance|current|voltage)$/.test(draft.unit.dimension))
     return;
   const words =

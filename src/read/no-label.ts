@@ -22,6 +22,14 @@ function onlyHigh(item: Item, index: number, items: readonly Item[]): boolean {
   );
 }
 
+/** "sc 4 low i think": how much it is. */
+function heatLow(draft: Draft, index: number, items: readonly Item[]): boolean {
+  const item = items[index];
+  if (item === undefined || index < draft.index || item.to - item.from > 4) return false;
+  if (draft.named !== "superheat" && draft.named !== "subcooling") return false;
+  return /^(?:high|low)$/.test(item.text);
+}
+
 /** "weighed in 8 lb 13 oz factory charge", "put in the nameplate charge 6 lb": what went in, no plate's figure. */
 function wentIn(draft: Draft, index: number, items: readonly Item[]): boolean {
   if (items[index]?.label?.rating !== "nameplate_charge") return false;
@@ -121,6 +129,7 @@ export function noLabel(draft: Draft, index: number, items: readonly Item[]): bo
     onlyDrops(item, draft, items) ||
     beforePins(draft, index, items) ||
     onlyHigh(item, index, items) ||
+    heatLow(draft, index, items) ||
     wentIn(draft, index, items) ||
     byTheChart(draft, index, items) ||
     valveMoved(draft, index, items) ||

@@ -134,6 +134,10 @@ function digitOrdinal(build: Building, i: number, noun: Noun): Ordinal | undefin
   }
   // "lead 1min 10min": the head of a column
   if (noun.kind === "point" && next?.glued === true && /^mins?$/.test(next.text)) return undefined;
+  // "fan motor 21 21.5 n 34 ohms": the first of a row, no motor's number
+  const alike = next?.kind === tokenKind.number && Math.abs(next.value / token.value - 1) < 0.3;
+  if (noun.kind === "subject" && noun.name.endsWith("motor") && token.value > 9 && alike)
+    return undefined;
   // "it was ou-12s"
   if (noun.kind === "tag" && next?.text === "s" && next.glued)
     return { text: token.text, end: i + 2 };

@@ -1,7 +1,7 @@
 import type { Context } from "./context.ts";
 import type { Draft } from "./draft.ts";
 import { flowOf } from "./flow-of.ts";
-import type { Item } from "./item.ts";
+import { type Item, itemKind } from "./item.ts";
 import { unitCalled } from "./kinds.ts";
 import { byUnit, resistanceOf, type Setting } from "./settle.ts";
 
@@ -156,7 +156,7 @@ export function own(
     draft.quantity = "diode_drop";
   else if (draft.component && draft.named === "resistance") return;
   else if (draft.hint !== undefined) draft.quantity = hinted(draft, items, context);
-  else if (draft.place === "liquid") draft.quantity = liquid(draft, context);
+  else if (draft.place === "liquid") draft.quantity = liquid(draft, items, context);
 }
 
 /** "and the discharge 204" goes on with lines where lines were being measured. */
@@ -228,9 +228,26 @@ function nearPressure(draft: Draft, { readings }: Context): boolean {
   return pressure < Math.log(2) && pressure < far("temperature");
 }
 
+/** Cel that a liquid line has; common practice, no source. */
+const liquidCel = { from: 10, to: 65 } as const;
+
+/** "discharge 82 degrees, shell 71, liquid 38": in a row of degrees, where no pressure is told. */
+function amongDegrees(draft: Draft, items: readonly Item[]): boolean {
+  if (draft.value < liquidCel.from || draft.value > liquidCel.to) return false;
+  const gauged = items.some(
+    ({ unit, label }, i) =>
+      unit?.dimension === "pressure" ||
+      (label?.hint === "pressure" && items[i + 1]?.unit?.dimension !== "temperature"),
+  );
+  const degrees = items
+    .slice(0, draft.index)
+    .some(({ unit, kind }) => kind === itemKind.number && unit?.dimension === "temperature");
+  return degrees && !gauged;
+}
+
 /** "liquid 344" is a pressure, "liq 106" a temperature; between them nobody knows. */
-function liquid(draft: Draft, context: Context): Draft["quantity"] {
-  if (context.units === "si") return undefined;
+function liquid(draft: Draft, items: readonly Item[], context: Context): Draft["quantity"] {
+  if (context.units === "si") return amongDegrees(draft, items) ? "temperature" : undefined;
   if (draft.value > 165) return "pressure";
   return draft.value < 130 ? "temperature" : undefined;
 }

@@ -47,8 +47,10 @@ export function resistanceOf(
   const factor = unit?.factor ?? 0;
   if (draft.named === "winding_resistance" && !isGround(draft) && factor < 1e6)
     return "winding_resistance";
-  if (draft.component && draft.named !== "resistance" && factor >= 1e6)
+  if (draft.component && (draft.named !== "resistance" || isGround(draft)) && factor >= 1e6)
     return "insulation_resistance";
+  // "element to case 500k"
+  if (draft.component && isGround(draft) && factor === 1000) return "insulation_resistance";
   if (draft.component) return "resistance";
   if (isGround(draft)) return "insulation_resistance";
   if (isPair(draft))

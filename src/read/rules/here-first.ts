@@ -15,6 +15,13 @@ function roofAndTime(items: readonly Item[]): boolean {
   return time?.kind === itemKind.number && time.colon;
 }
 
+/** "7:15 here", "8:05 here, …": the hour said first, and the word ends its clause. */
+function hourThenHere(items: readonly Item[]): boolean {
+  const [hour, here, next] = items;
+  if (hour?.kind !== itemKind.number || !hour.colon || !carries(here, hereSign)) return false;
+  return next === undefined || next.kind === itemKind.sign || next.kind === itemKind.line;
+}
+
 /** "here gull wharf": words that nothing here knows are a place's name. */
 function isName(item: Item): boolean {
   const plain = item.kind === itemKind.word && item.roles === 0 && item.signs === undefined;
@@ -25,7 +32,7 @@ function isName(item: Item): boolean {
 export function hereFirst(note: Note): boolean {
   const { items } = note;
   if (note.holds.mark) return false;
-  if (roofAndTime(items)) return true;
+  if (roofAndTime(items) || hourThenHere(items)) return true;
   if (!carries(items[0], hereSign)) return false;
   const next = items[1];
   return (

@@ -85,7 +85,8 @@ function find(note: Note): readonly Seen[] {
     return [{ status: "on_site", at: 0 }];
   const away = best === undefined ? minutesAway(note) : -1;
   if (away >= 0) return [{ status: "on_the_way", at: away }];
-  if (best === undefined && hereFirst(note)) return [{ status: "on_site", at: 0 }];
+  if (best === undefined && hereFirst(note))
+    return [{ status: "on_site", at: note.items[0]?.kind === itemKind.number ? 1 : 0 }];
   return next === undefined || next.status === best?.status
     ? [best].filter((seen) => seen !== undefined)
     : [best, next].filter((seen) => seen !== undefined);

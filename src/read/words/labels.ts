@@ -144,7 +144,7 @@ const places: readonly Row[] = [
     { place: "supply", hint: "voltage" },
   ],
   [
-    "drive output|vfd output|inverter output|output of the drive|output of the vfd|drive out|output voltage|output volts|vfd out|inverter out|out of the drive|output of the inverter|out of the vfd|drive output voltage|output side of the drive|inverter out put|drive out put|drive outputs|inverter outputs|vfd outputs|drive putting out|drive is putting out|vfd putting out|inverter putting out|drive puts out|vsd out|vsd output|drive out to the motor",
+    "drive output|vfd output|inverter output|output of the drive|output of the vfd|drive out|output voltage|output volts|vfd out|inverter out|out of the drive|out of the inverter|coming out of the inverter|coming out of the drive|off the drive|output of the inverter|out of the vfd|drive output voltage|output side of the drive|inverter out put|drive out put|drive outputs|inverter outputs|vfd outputs|drive putting out|drive is putting out|vfd putting out|inverter putting out|drive puts out|vsd out|vsd output|drive out to the motor",
     { place: "drive_output", hint: "voltage" },
   ],
   ["output amps|output current|output amperage", { place: "drive_output", quantity: "current" }],

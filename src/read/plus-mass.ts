@@ -1,0 +1,17 @@
+import type { Draft } from "./draft.ts";
+import { type Item, itemKind } from "./item.ts";
+
+/** "+1 lb 2 oz", "sc 3, +8oz": so much more went in. */
+export function plusMass(drafts: readonly Draft[], items: readonly Item[], plain: string): void {
+  for (const draft of drafts) {
+    const item = items[draft.index];
+    if (draft.gone || draft.unit?.dimension !== "mass" || item === undefined) continue;
+    if (draft.action !== undefined || draft.rating !== undefined) continue;
+    const signed = items[draft.index - 1]?.text === "+";
+    const before = items[draft.index - (signed ? 2 : 1)];
+    const plus = signed || plain.charAt(item.from) === "+" || plain.charAt(item.from - 1) === "+";
+    // "6 lb + 4 oz" is a sum
+    if (plus && !(before?.kind === itemKind.number && before.unit?.dimension === "mass"))
+      draft.action = "charged";
+  }
+}
