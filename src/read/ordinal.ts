@@ -124,8 +124,9 @@ function digitOrdinal(build: Building, i: number, noun: Noun): Ordinal | undefin
   const next = build.tokens[i + 1];
   const mark = next?.kind === tokenKind.sign && next.glued ? next.text : "";
   const after = build.tokens[i + 2];
-  // "pump 12 -> 0.8 mbar"
-  if (next?.text === "→") return undefined;
+  // "pump 12 -> 0.8 mbar"; "lead 1→gnd" is a pair
+  const pair = noun.kind === "point" && build.tokens[i + 2]?.kind === tokenKind.word;
+  if (next?.text === "→" && !pair) return undefined;
   if (mark === ":" && after?.glued === true && after.kind === tokenKind.number) return undefined;
   if (mark === "." && after?.glued === true && after.kind === tokenKind.number) return undefined;
   if (mark === "/" && after?.kind === tokenKind.number && noun.kind === "subject" && !token.glued) {

@@ -24,6 +24,12 @@ function behind(items: readonly Item[], index: number): string | undefined {
   return letter?.toLowerCase();
 }
 
+/** "no 24v at R": the terminal of the control's volts that are told right before `index + 1`. */
+export function terminalOf(items: readonly Item[], index: number): Draft["points"] {
+  const letter = behind(items, index);
+  return letter === "r" || letter === "c" ? [[letter.toUpperCase()]] : undefined;
+}
+
 /** The hot terminal before or behind it, by itself. */
 function isHot(items: readonly Item[], index: number): boolean {
   const joint = /^(?:[:=]|is|has)$/.test(items[index - 1]?.text ?? "");

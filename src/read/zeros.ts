@@ -2,6 +2,7 @@ import type { Draft } from "./draft.ts";
 import { itemKind } from "./item.ts";
 import { unitCalled } from "./kinds.ts";
 import type { Note } from "./note.ts";
+import { terminalOf } from "./stat-letters.ts";
 import { zeroLike } from "./zero-like.ts";
 
 /** A zero in words counts where it has a place; "no volts … zero amps" is said twice, read once. */
@@ -12,6 +13,7 @@ export function zeros(drafts: readonly Draft[], note: Note): void {
     if (named?.owner === "no <volts>") {
       draft.place = named.value <= 30 ? "control" : (draft.place ?? "supply");
       draft.behind = [draft.index + 1, ...draft.behind];
+      draft.points ??= terminalOf(note.items, draft.index + 1);
       return;
     }
     const next = drafts[order + 1];
