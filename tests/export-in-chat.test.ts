@@ -1,4 +1,4 @@
-import { expect, test } from "vitest";
+import { beforeAll, expect, test } from "vitest";
 import { exportAsked } from "../adapters/serve/export-words.ts";
 import { attachedTo, officeWork } from "../adapters/serve/office.ts";
 import { openBot, receive, work } from "../src/bot.ts";
@@ -84,11 +84,15 @@ async function ordered(text: string, more: Partial<Message> = {}) {
   return { says, files: files.map(({ name }) => name), ...seal };
 }
 
-test("the office gets a job, a unit, a site and several days where it asks for them", async () => {
-  const first = say("New job: Gull Wharf OU-3, not cooling", "dispatcher");
+let thread = "";
+beforeAll(() => {
+  thread = say("New job: Gull Wharf OU-3, not cooling", "dispatcher").id;
   say("New job: Saltbox Lofts RTU-7, no heat", "dispatcher");
-  say("suction 118", "tech", { thread: first.id });
+  say("suction 118", "tech", { thread });
   work(bot);
+});
+
+test("the office gets a job, a unit, a site and several days where it asks for them", async () => {
   const job = await ordered("export job 1");
   expect(job.says).toMatch(/^The files of job 1, 1 job, revision 1\.\nDigest of the record: /);
   // what no file can prove of itself stands in the channel
@@ -97,7 +101,7 @@ test("the office gets a job, a unit, a site and several days where it asks for t
   expect(job.files).toEqual(
     expect.arrayContaining(["job-1-readings.csv", "job-1.xlsx", "job-1-report.pdf", "job-1.json"]),
   );
-  const inThread = await ordered("export this job", { thread: first.id });
+  const inThread = await ordered("export this job", { thread });
   expect(inThread.says).toMatch(/^The files of job 1,/);
   const unit = await ordered("export unit ou3");
   expect(unit.says).toMatch(/^The files of unit OU-3 at Gull Wharf, 1 job,/);
@@ -119,7 +123,9 @@ test("what the store does not hold is said, with what it does hold, and nothing 
 });
 
 test("an order that waits since an earlier version, which named the day alone, is still carried out", async () => {
-  const row = findOut(bot.store, "reply:replay:m4:0");
+  const { id } = say("export job 1", "office");
+  officeWork(bot);
+  const row = findOut(bot.store, `reply:replay:${id}:0`);
   if (row === undefined) throw new Error("no answer");
   const { text } = await attachedTo(bot, { ...row, detail: '{"export":"2026-05-13"}' });
   expect(text).toMatch(/^(The files of|Nothing was recorded on) 2026-05-13/);
