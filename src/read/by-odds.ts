@@ -34,7 +34,9 @@ interface Weighed {
 function figuresAlone(items: readonly Item[]): boolean {
   return items.every(
     ({ kind, text }) =>
-      kind === itemKind.number || kind === itemKind.points || /^(?:,|\/|\.|and|&)$/.test(text),
+      kind === itemKind.number ||
+      kind === itemKind.points ||
+      /^(?:,|\/|\.|and|&|all|each|both)$/.test(text),
   );
 }
 
@@ -84,7 +86,8 @@ function fill(draft: Draft, odds: Odds, drafts: readonly Draft[], context: Conte
 function drop({ draft, odds, item }: Weighed, drafts: readonly Draft[], context: Context): void {
   if (draft.quantity === undefined || draft.named !== undefined || draft.quantity === "mass")
     return;
-  if (draft.rating !== undefined || draft.points !== undefined || !Number.isNaN(draft.high)) return;
+  const told = draft.rating ?? draft.points ?? draft.place;
+  if (told !== undefined || !Number.isNaN(draft.high)) return;
   // one of several like it, or what goes on with the test in hand
   const like = (other: Draft): boolean => other !== draft && other.quantity === draft.quantity;
   if (drafts.some(like)) return;

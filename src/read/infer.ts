@@ -15,6 +15,7 @@ import { habitUnit, plusKilograms, scaleBeside, unitBefore } from "./habit.ts";
 import { subjects } from "./hold-subject.ts";
 import { inherit } from "./inherit.ts";
 import type { Item } from "./item.ts";
+import { legAmongPairs } from "./leg-among-pairs.ts";
 import {
   ampsAtVolts,
   copyKind,
@@ -244,6 +245,7 @@ export function infer(
     pinsBeforeGround(list, items);
     legsDraw(list, setting, context);
     pairsInRow(list, items);
+    legAmongPairs(list);
     rowAgain(list, items);
     onTheOthers(list, items);
     alongLists(list, items);

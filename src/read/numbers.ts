@@ -101,8 +101,20 @@ function colonNumber(tokens: readonly Token[], i: number): NumberSaid | undefine
   return { value: hours.value * 100 + minutes.value, end: i + 3, spoken: false, colon: true };
 }
 
+/** "all three twelve point four", "all three nine meg": how many, and then what each of them reads. */
+function countOfAll(tokens: readonly Token[], i: number): NumberSaid | undefined {
+  const few = numberWord(tokens[i]);
+  if (tokens[i - 1]?.text !== "all" || few?.kind !== "ones") return undefined;
+  if (few.value < 2 || few.value > 6) return undefined;
+  const next = numberWord(tokens[i + 1])?.kind;
+  const begins = next === "ones" || next === "teen" || next === "tens" || next === "point";
+  return begins ? { value: few.value, end: i + 1, spoken: true } : undefined;
+}
+
 /** A number in words from token `i`. */
 function spokenNumber(tokens: readonly Token[], i: number): NumberSaid | undefined {
+  const count = countOfAll(tokens, i);
+  if (count !== undefined) return count;
   const part = spokenFraction(tokens, i);
   if (part !== undefined && numberWord(tokens[i])?.kind !== "half")
     return { value: part[0], end: ofOne(tokens, part[1]), spoken: true, fraction: true };

@@ -219,6 +219,11 @@ export const counts: Rule = {
         state(note, counts.name, [i, i + 3], { kind: "note", about: "count" });
         return;
       }
+      // "fans are running one of three is dead"
+      if (before === "of" && items[i - 2]?.text === "one" && item.unit === undefined) {
+        state(note, counts.name, [i - 2, i + 1], { kind: "note", about: "count" });
+        return;
+      }
       const counted = !measures(items[i - 1]) || countNoun(items[i + 3]);
       if (
         text === "of" &&

@@ -26,6 +26,7 @@ import { listNumerals } from "./list-numeral.ts";
 import { looseCodes } from "./loose-code.ts";
 import { machineAgain } from "./machine-again.ts";
 import { machineInHand } from "./machine-in-hand.ts";
+import { madeAs } from "./made-as.ts";
 import { minutesOut } from "./minutes-out.ts";
 import { motorSizes } from "./motor-size.ts";
 import { nitrogenRule } from "./nitrogen.ts";
@@ -125,6 +126,7 @@ export const asides: readonly Rule[] = [
   differences,
   stock,
   pipePairs,
+  madeAs,
   motorSizes,
   nominalSizes,
   sensorWarm,

@@ -1,10 +1,18 @@
 import { itemKind } from "../item.ts";
-import { type Rule, state } from "../note.ts";
+import { type Note, type Rule, state } from "../note.ts";
 import { role } from "../word.ts";
 
-const turns = /^(?:now|on|onto|to|next|starting|start|moving|doing|over|checking|at|with|gauges)$/;
+const turns =
+  /^(?:now|on|onto|to|next|starting|start|moving|doing|over|checking|at|with|gauges|first)$/;
 /** A message that turns to a machine says little else; common practice, no source. */
 const WORDS = 9;
+
+/** "megging compressor 1 at 500 volts", "ohming out comp 2": a test that is about to begin. */
+function announces(note: Note): boolean {
+  return note.statements.some(
+    (one) => one.kind === "note" && /^(?:insulation test|testing) /.test(one.about),
+  );
+}
 
 /** "moving to circuit 2", "on comp B now": the values come in the next message. */
 export const machineInHand: Rule = {
@@ -13,7 +21,12 @@ export const machineInHand: Rule = {
     const { items } = note;
     if (note.readings.length > 0 || note.ask.length > 0 || items.length > WORDS) return;
     if (items.some(({ text }) => /^(?:done|finished|through|leaving|left)$/.test(text))) return;
-    if (note.holds.mark || note.holds.undo || note.holds.number) return;
+    if (note.holds.mark || note.holds.undo) return;
+    const test = announces(note);
+    const figures = items.some(
+      ({ kind, owner }) => kind === itemKind.number && owner === undefined,
+    );
+    if (note.holds.number && (!test || figures)) return;
     if (note.statements.some((one) => one.kind !== "note" && one.kind !== "action")) return;
     const named = items.flatMap((item, i) =>
       item.kind === itemKind.subject && (item.roles & role.clock) === 0 && item.subject !== ""
@@ -23,7 +36,8 @@ export const machineInHand: Rule = {
     const [at] = named;
     const subject = items[at ?? -1]?.subject;
     if (at === undefined || named.length !== 1 || subject === undefined) return;
-    if (items[at]?.owner !== undefined || !items.some((item) => turns.test(item.text))) return;
+    if (items[at]?.owner !== undefined) return;
+    if (!test && !items.some((item) => turns.test(item.text))) return;
     state(note, machineInHand.name, [at, at + 1], { kind: "note", about: `in hand ${subject}` });
   },
 };
