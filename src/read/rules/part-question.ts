@@ -9,7 +9,8 @@ const comes =
 /** "When does the drive board come", "is the board in yet", "any word on 61-04E7", "what's on order". */
 export const partAsked = new RegExp(
   `^(?:(?:so|ok|okay|and|hey) )*(?:` +
-    `when(?:'s|s)? (?:(?:does|do|is|are|will|should|did|was) )?${named} ${comes}(?: in)?` +
+    `when (?:does|do|is|are|will) (?:it|they|that|those) ${comes}(?: in)?` +
+    `|when(?:'s|s)? (?:(?:does|do|is|are|will|should|did|was) )?${named} ${comes}(?: in)?` +
     `|(?:is|are|did|has|have|was) ${named} (?:here|in|arrived|ordered|on order|come in|arrive|get ordered|ship(?:ped)?|get here)(?: yet)?` +
     `|(?:any|got any) (?:word|news|eta|update) (?:on|about|of|for) ${named}` +
     `|what(?:'s|s| is) the (?:eta|status) (?:on|of|for) ${named}` +

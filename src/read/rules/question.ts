@@ -89,7 +89,7 @@ const takingOver =
 const machinery =
   "(?:(?:inverter|drive|gas|reversing|expansion|fan|blower|run|control|crankcase|branch|tx) )?(?:comp(?:ressor)?|motor|drive|inverter|board|txv|eev|valve|cap(?:acitor)?|contactor|fan|blower|coil|charge|superheat|subcooling|sh|sc|windings?|insulation|megs?|leads?|module|rectifier|bridge|transformer|pressures?|amps|volts|supply|vacuum|bus|sensor|thermistor|drier|filter|heater|belt|bearing)s?(?: [a-z0-9])?";
 const guessed = new RegExp(
-  `^(?:(?:so|and|then|ok|hmm) )*(?:(?:is|are|could|would|does) (?:it|that|this)(?: (?:be|mean))? ?|think (?:it'?s|its) |it'?s |is |are )?(?:a |an |the |my |our )?(?:low (?:on )?(?:charge|gas)|(?:over|under)charged?|(?:bad|blown|stuck|weak|failed|plugged|clogged|restricted) ${machinery}|leak|restriction|ground fault|${machinery} ?(?:is|are|looks?|seems?|sounds?)? ?(?:good|ok|okay|bad|fine|shot|toast|junk|grounded|shorted|seized|locked up))(?: then)?$`,
+  `^(?:(?:so|and|then|ok|hmm) )*(?:(?:is|are|could|would|does) (?:it|that|this)(?: (?:be|mean))? ?|think (?:it'?s|its) |it'?s |is |are )?(?:a |an |the |my |our )?(?:low (?:on )?(?:charge|gas)|(?:over|under)charged?|(?:bad|blown|stuck|weak|failed|plugged|clogged|restricted) ${machinery}|leak|restriction|ground fault|(?:grounded|shorted|seized|shot|toast|leaking|shorted out|open wound)|${machinery} ?(?:is|are|looks?|seems?|sounds?)? ?(?:good|ok|okay|bad|fine|shot|toast|junk|grounded|shorted|seized|locked up))(?: then)?$`,
 );
 
 function questionOf(plain: string): QuestionName | undefined {
@@ -107,7 +107,8 @@ function questionOf(plain: string): QuestionName | undefined {
         question === "status" ||
         question === "help" ||
         (question === "reading" &&
-          (/^what (?:did|do|was|were) (?:we|i|you|he|she|they|the|my|our)\b/.test(text) ||
+          (/^what did [a-z0-9][a-z0-9 .-]{0,40} (?:read|show|meg|measure)$/.test(text) ||
+            /^what (?:did|do|was|were) (?:we|i|you|he|she|they|the|my|our)\b/.test(text) ||
             figureAsked.test(text))) ||
         brief.has(question)) &&
       text.split(" ").length <= wordsOf(question, text)

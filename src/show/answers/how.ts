@@ -6,15 +6,20 @@ import type { Answer } from "./answer.ts";
 
 /** Six lines on how a check is done: the one asked for, else the one to do next. */
 export const how: Answer = (input, question) => {
-  const wanted = [
-    askedCheck(question.about ?? ""),
-    nextCheck(input),
-    input.judgement.findings[0]?.check,
-  ];
+  const asked = askedCheck(question.about ?? "");
+  // another thing was asked: the lines of the next check would answer it wrongly
+  if (asked === undefined && namesAnother.test(question.about ?? "")) return whichCheck;
+  const wanted = [asked, nextCheck(input), input.judgement.findings[0]?.check];
   const check = wanted.map(known).find((name) => name !== undefined);
   if (check !== undefined) return howToLines(check).join("\n");
-  return "How to do which check? Say megohms, windings, superheat, vacuum, supply, or another.";
+  return whichCheck;
 };
+
+const whichCheck =
+  "How to do which check? Say megohms, windings, superheat, vacuum, supply, or another.";
+/** "How do I recover the gas": work that is no check. */
+const namesAnother =
+  /\b(?:recover|braze|solder|flare|pump (?:it )?down|swap|replace|change|install|wire|program|clean|drain|unlock|reset|reclaim)\w*\b/i;
 
 /** The check to do next; where that is to find a leak before any charge, how a leak is found. */
 function nextCheck({ judgement }: ReplyInput): string | undefined {

@@ -26,7 +26,7 @@ export const parts: Answer = (input, question) => {
 
 /** "What's on order", "are the parts in": all that is waited for, of the job that is meant or of every one. */
 function general({ jobs, job }: ReplyInput, said: string): readonly Found[] {
-  if (!/\b(?:parts|on order|ordered|order|anything|delivery)\b/.test(said)) return [];
+  if (!/\b(?:parts|on order|ordered|order|anything|delivery|it|they)\b/.test(said)) return [];
   return (job === undefined ? jobs : [job]).flatMap((one) => of(one, said));
 }
 
