@@ -91,7 +91,7 @@ const pinned: Readonly<Record<string, number>> = {
   "examples.jsonl": 0,
   "field.jsonl": 0,
   "field-electrical.jsonl": 1,
-  "field-second.jsonl": 0,
+  "field-second.jsonl": 1,
   "third-electrical.jsonl": 1,
   "third-gas.jsonl": 5,
   "siblings.jsonl": 0,

@@ -227,3 +227,22 @@ test("nothing floods at a start that nobody made", () => {
   expect(share(untried)).toBeLessThan(share(judged(machine, `${cold}, comp started and tripped`)));
   expect(share(untried)).toBeLessThan(0.3);
 });
+
+test("the line told in one breath with the bus is no second bus, nor is a ramp behind it", () => {
+  const inverter: EquipmentFacts = { drive: "inverter", phases: 3, supply_V: 460, rla_A: 30 };
+  const { findings } = judged(
+    inverter,
+    "dc bus reads 646 V, 468 in on all three",
+    "ramps up to 22.5",
+  );
+  expect(of(findings, "dc_bus").map((one) => one.level)).toEqual(["good"]);
+  // a bus that is told low stays low
+  const low = judged(inverter, "dc bus reads 470 V, line 468 470 469");
+  expect(of(low.findings, "dc_bus").map((one) => one.level)).toContain("bad");
+});
+
+test("volts lost over a contactor are volts, whatever it pulls", () => {
+  const { findings } = judged(rooftop, "contactor pulls in clean, 0.1 V drop across the contacts");
+  expect(of(findings, "running_current")).toEqual([]);
+  expect(of(findings, "contactor").map((one) => one.level)).toEqual(["good"]);
+});

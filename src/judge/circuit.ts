@@ -253,7 +253,7 @@ function suctionLine(gas: readonly Reading[], scene: Scene): Reading | undefined
 
 /** Past a component the liquid has lost pressure, and its temperature speaks of that instead. */
 export const pastComponent =
-  /\b(after|past|downstream|leaving|out of|outlet|other side|at the (valve|txv|indoor|evap)|valve inlet|before the (valve|txv))\b/;
+  /\b(after|past|downstream|leaving(?! (?:the )?(?:cond|outdoor))|out of(?! (?:the )?(?:cond|outdoor))|outlet|other side|at the (valve|txv|indoor|evap)|valve inlet|before the (valve|txv))\b/;
 
 /** The liquid line at the condenser: of several, the latest note's first that is not past something. */
 function liquidLine(gas: readonly Reading[], scene: Scene): Reading | undefined {

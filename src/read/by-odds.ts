@@ -86,6 +86,8 @@ function fill(draft: Draft, odds: Odds, drafts: readonly Draft[], context: Conte
 function drop({ draft, odds, item }: Weighed, drafts: readonly Draft[], context: Context): void {
   if (draft.quantity === undefined || draft.named !== undefined || draft.quantity === "mass")
     return;
+  // "shell 68 F": a degree that was written out was read off something
+  if (draft.ownUnit && draft.quantity === "temperature") return;
   const told = draft.rating ?? draft.points ?? draft.place;
   if (told !== undefined || !Number.isNaN(draft.high)) return;
   // one of several like it, or what goes on with the test in hand

@@ -44,12 +44,14 @@ function superLetters(items: readonly Item[], drafts: readonly Draft[]): void {
   }
 }
 
-/** "lo 62 hi 241": side by side the gauges of the two sides. */
+/** "lo 62 hi 241", "LP 60 HP 260": side by side the gauges of the two sides. */
 function lowHigh(items: readonly Item[], drafts: readonly Draft[]): void {
   drafts.forEach((right, order) => {
     const left = drafts[order - 1];
-    if (left === undefined || right.index !== left.index + 2) return;
-    if (items[left.index - 1]?.text !== "lo" || items[right.index - 1]?.text !== "hi") return;
+    if (left === undefined || right.index > left.index + 3) return;
+    if (right.index === left.index + 3 && items[left.index + 1]?.text !== ",") return;
+    const [low, high] = [left, right].map(({ index }) => items[index - 1]?.text ?? "");
+    if (!/^l[op]$/.test(low ?? "") || !/^h[ip]$/.test(high ?? "")) return;
     const free = [left, right].every(
       ({ unit, points, named }) => (unit ?? points ?? named) === undefined,
     );

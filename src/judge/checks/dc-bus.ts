@@ -1,5 +1,6 @@
 import type { CaseNote, Finding, Reading } from "../../model.ts";
 import { busBands, idleBusV, loadedBusV, touchLimitV } from "../../physics/dc-bus.ts";
+import { isWithin, nameplateRange } from "../../physics/supply.ts";
 import type { ActionName } from "../../vocabulary.ts";
 import type { Check } from "../check.ts";
 import { noteOf, noteWords, wordsNear } from "../near.ts";
@@ -42,6 +43,37 @@ export const dcBus: Check = {
 
 /** Readings of the bus. */
 function busReadings(scene: Scene): Reading[] {
+  const all = namedBus(scene);
+  return all.filter((one) => !isLineBeside(one, all, scene));
+}
+
+/** Bus over its line, from loaded to boosted a little. Source: rectifier theory; see the bands. */
+const overLine = { from: 1.28, to: 1.5 } as const;
+
+/** "bus 646 V, 468 in on all three": the line it is made of, said in one breath with it, near the plate. */
+function isLineBeside(one: Reading, all: readonly Reading[], scene: Scene): boolean {
+  const value = numberOf(one) ?? 0;
+  if (isCarried(one, all, scene)) return true;
+  const plate = nameplateRange(scene.facts.supply_V ?? 0);
+  if (plate === undefined || !isWithin(value, plate)) return false;
+  return all.some((bus) => {
+    const ratio = (numberOf(bus) ?? 0) / value;
+    const together = noteOf(scene, bus) === noteOf(scene, one);
+    return together && bus !== one && ratio > overLine.from && ratio < overLine.to;
+  });
+}
+
+/** "ramps up to 22.5" behind a bus of 298: its unit and place were filled in from there. */
+function isCarried(one: Reading, all: readonly Reading[], scene: Scene): boolean {
+  if (!one.assumed.includes("unit") || (numberOf(one) ?? 0) >= touchLimitV) return false;
+  const ramps = /\bramp(?:s|ed|ing)?\b|\bc(?:omes?|ame) up slow/.test(noteWords(scene, one));
+  return ramps && all.some((bus) => (numberOf(bus) ?? 0) > leastBusV);
+}
+
+/** V of any bus that is up. Common practice, no source. */
+const leastBusV = 200;
+
+function namedBus(scene: Scene): Reading[] {
   return ofQuantity(scene.readings, "voltage").filter(
     (one) =>
       numberOf(one) !== undefined &&

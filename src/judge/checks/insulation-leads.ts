@@ -26,6 +26,17 @@ export function isSaidOfBefore(scene: Scene, reading: Reading): boolean {
   );
 }
 
+/** "fans and the wiring with nothing on it, both over 550": filled in from the test before, of other things. */
+function isOfWiring(scene: Scene, reading: Reading): boolean {
+  if (!reading.assumed.includes("quantity")) return false;
+  return /\b(?:wiring|cable|conductors?|fans?|heaters?)\b/.test(
+    beside(scene, reading, [wiringAhead, 0]),
+  );
+}
+
+/** Letters before a figure that may name what it is of. */
+const wiringAhead = 60;
+
 /** One look at all words spares a look about every reading. */
 const maySpeakOfBefore: (scene: Scene) => boolean = perScene(
   (scene) =>
@@ -36,7 +47,10 @@ const maySpeakOfBefore: (scene: Scene) => boolean = perScene(
 /** Readings to ground, by the insulation tester or the ohmmeter. */
 export function toGround(scene: Scene): Reading[] {
   const megohms = ofQuantity(scene.readings, "insulation_resistance").filter(
-    (one) => (one.points === undefined || hasPoint(one, "ground")) && !isSaidOfBefore(scene, one),
+    (one) =>
+      (one.points === undefined || hasPoint(one, "ground")) &&
+      !isSaidOfBefore(scene, one) &&
+      !isOfWiring(scene, one),
   );
   const ohms = ofQuantity(scene.readings, "winding_resistance", "resistance").filter(
     (one) =>
