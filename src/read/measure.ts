@@ -33,6 +33,7 @@ import { pulledTo } from "./guard-pull.ts";
 import { heldFor } from "./held-for.ts";
 import { inThere } from "./in-there.ts";
 import { infer } from "./infer.ts";
+import { itThen } from "./it-then.ts";
 import { type Item, itemKind } from "./item.ts";
 import { unitCalled } from "./kinds.ts";
 import { lettersAlone, lowOfLeg } from "./letters-alone.ts";
@@ -66,6 +67,7 @@ import { trips } from "./trips.ts";
 import { twoUnits } from "./two-units.ts";
 import { type Found, isPegged, valuesOf } from "./values.ts";
 import { ofWarmDay } from "./warm-day.ts";
+import { withIt } from "./with-it.ts";
 import { zeros } from "./zeros.ts";
 
 function begin(note: Note, draft: Draft, found: Found): void {
@@ -241,10 +243,12 @@ export function measure(note: Note): void {
   bothPlaces(drafts, items);
   carryAction(note, drafts);
   sameAgain(drafts, items, note.context);
+  withIt(drafts, items, note.context);
   ofNamedPart(drafts, note.context);
   gasWatched(drafts, note);
   infer(drafts, items, setting, note.context);
   share(drafts, items);
+  itThen(drafts, items);
   for (const draft of placeless) draft.place = undefined;
   enteringBulb(drafts);
   degreesThen(drafts, items);

@@ -68,12 +68,12 @@ function pair(tokens: readonly Token[], head: Group): Whole | undefined {
   const scale = numberWord(tokens[next.end])?.kind;
   if (scale === "hundred" || scale === "thousand") return undefined;
   if (head.value >= 10 && next.value >= 10 && countsDegrees(tokens, next.end)) return undefined;
+  // "superheat's eleven two's at twenty": the second begins what is told of another
+  if (next.kind === "ones" && tokens[next.end - 1]?.apostrophe === true) return undefined;
   const row = tenths(tokens, head, next);
   if (row !== undefined) return row;
   if (next.kind === "oh" || (next.kind === "zero" && head.value < 100))
     return withOh(tokens, head, next);
-  // "superheat's eleven two's at twenty": the second begins what is told of another
-  if (next.kind === "ones" && tokens[next.end - 1]?.apostrophe === true) return undefined;
   if (next.kind === "ones") return digitsOrLoose(tokens, head, next);
   if (endsInNext(tokens, head, next))
     return { value: head.value * 100 + next.value - (next.value % 10), end: next.end - 1 };
@@ -85,10 +85,12 @@ function pair(tokens: readonly Token[], head: Group): Whole | undefined {
   return { value: head.value * 100 + next.value, end: next.end, ...(tail > 0 ? { tail } : {}) };
 }
 
-/** "fifty seven | nineteen degree split": nothing here has thousands of degrees, so the second counts them alone. */
+/** "fifty seven | nineteen degree split": nothing here has thousands of degrees, so the second counts alone. */
 function countsDegrees(tokens: readonly Token[], end: number): boolean {
   const at = tokens[end]?.text === "of" ? end + 1 : end;
   const text = tokens[at]?.text ?? "";
+  // "one minute ninety four | ten minutes one twenty one": nor so many minutes
+  if (at === end && /^(?:minutes?|mins?|seconds?|secs?)$/.test(text)) return true;
   if (at === end && /^(?:degrees?|degs?|°)$/.test(text)) return true;
   if (/^(?:split|delta|superheat|subcool(?:ing)?)$/.test(text)) return true;
   return /^(?:super|supper|sub)$/.test(text) && /^(?:heat|cool)/.test(tokens[at + 1]?.text ?? "");

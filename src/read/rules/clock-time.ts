@@ -136,10 +136,12 @@ function opensWith(items: readonly Item[], i: number): boolean {
   )
     return false;
   const [article, named] = [items[i + 1], items[i + 2]];
+  const its = /^(?:its|it's)$/.test(next?.text ?? "") && items[i + 2]?.kind === itemKind.number;
   const it =
-    next?.text === "it" &&
-    ((items[i + 2]?.roles ?? 0) & role.is) !== 0 &&
-    items[i + 3]?.kind === itemKind.number;
+    its ||
+    (next?.text === "it" &&
+      ((items[i + 2]?.roles ?? 0) & role.is) !== 0 &&
+      items[i + 3]?.kind === itemKind.number);
   const behind =
     ((article?.roles ?? 0) & role.article) !== 0 &&
     (named?.label?.place !== undefined || named?.label?.quantity !== undefined);

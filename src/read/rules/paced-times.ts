@@ -148,6 +148,23 @@ function watched({ items, context }: Note): void {
   if (all) for (const time of times) time.unit = unitCalled("min");
 }
 
+/** "after a minute it's 94, after ten it's 121" while a test is watched: a time before each value, in minutes. */
+function watchedAhead({ items, context }: Note): void {
+  const last = context.readings[context.readings.length - 1]?.quantity;
+  if (last !== "vacuum" && last !== "insulation_resistance") return;
+  const free = items.filter((item) => item.kind === itemKind.number && item.owner === undefined);
+  if (free.length < 4 || free.length % 2 !== 0) return;
+  const times = free.filter((_, order) => order % 2 === 0);
+  const all = times.every((time, order) => {
+    const value = free[order * 2 + 1];
+    const bare = time.unit === undefined && minutes.has(time.value);
+    const told = value !== undefined && value.unit?.dimension !== "time";
+    const lead = textAt(items, items.indexOf(time) - 1);
+    return (bare || isTime(time)) && told && /^(?:after|at|@)$/.test(lead);
+  });
+  if (all) for (const time of times) time.unit ??= unitCalled("min");
+}
+
 /** "1450 at 2 minutes, 2480 at 4, 3530 at 6": the unit said once holds for all its times. */
 export const pacedTimes: Rule = {
   name: "<value> at <time>, <value> at <time>",
@@ -158,6 +175,7 @@ export const pacedTimes: Rule = {
     afterMinutes(items, note.text);
     strokedTimes(items);
     rowOfTimes(items);
+    watchedAhead(note);
     alone(note);
     watched(note);
     timesFirst(items);

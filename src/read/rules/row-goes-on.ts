@@ -137,6 +137,38 @@ function letterGoesOn(note: Note): void {
   });
 }
 
+/** "… and three won't turn", "three's dead": how the next of the row stands, no value of it. */
+function saysHow({ items, plain }: Note, i: number): boolean {
+  const [item, verb, next] = items.slice(i, i + 3);
+  if (verb === undefined || verb.kind === itemKind.number || next?.kind === itemKind.number)
+    return false;
+  const said = item !== undefined && /['’]s$/.test(plain.slice(item.from, item.to));
+  const how = (verb.roles & (role.is | role.not | role.zero)) !== 0 || verb.signs !== undefined;
+  return said || how;
+}
+
+const nths: ReadonlyMap<string, number> = new Map([
+  ["second", 2],
+  ["third", 3],
+  ["fourth", 4],
+]);
+
+/** "the second one is eleven and the third one's fourteen" behind compressor 1: the next of its kind. */
+function nthGoesOn(note: Note): void {
+  const { items, context } = note;
+  const last = context.readings[context.readings.length - 1];
+  const machine = /^(\D+ )(\d)$/.exec(last?.points === undefined ? (last?.subject ?? "") : "");
+  if (machine === null || items.some(({ kind }) => kind === itemKind.subject)) return;
+  items.forEach((item, i) => {
+    const nth = nths.get(item.text) ?? 0;
+    if (nth <= Number(machine[2]) || item.owner !== undefined) return;
+    const first = items[i - 1]?.text === "the" ? i - 1 : i;
+    const end = items[i + 1]?.text === "one" ? i + 1 : i;
+    if (begins(items, first) && valueAt(note, end) >= 0)
+      nameIt(item, { subject: `${machine[1]}${nth}` });
+  });
+}
+
 /**
  * "2 is 410 and 3 came in at 405" behind lead 1, "2 at 7.7, 3 at 7.6" behind fan 1: the number before
  * the verb names the next of the row that is being measured.
@@ -147,17 +179,27 @@ export const rowGoesOn: Rule = {
   apply: (note) => {
     const { items, context } = note;
     letterGoesOn(note);
+    nthGoesOn(note);
     const row = rowOf(context.readings[context.readings.length - 1]);
     if (row === undefined || items.some((item) => item.kind === itemKind.points)) return;
     const found: Named[] = [];
+    const idle: Named[] = [];
     const named = new Set<number>();
     items.forEach((item, i) => {
       if (named.has(i) || !freeNumber(item) || item.unit !== undefined || item.fraction) return;
       if (!Number.isInteger(item.value) || item.value < 1 || item.value > row.upTo) return;
-      if (item.text.includes(".") || row.isLast(item.value) || !begins(items, i)) return;
+      if (item.text.includes(".") || row.isLast(item.value)) return;
+      // "two is 12.1 three is 12.3"
+      const behind = items[i - 1]?.kind === itemKind.number;
+      const next = behind && item.value === (found[found.length - 1]?.number ?? 0) + 1;
+      if (!begins(items, i) && !(next && valueAt(note, i) >= 0)) {
+        if (behind && saysHow(note, i)) idle.push({ item, number: item.value, value: -1 });
+        return;
+      }
       const pair = besideIt(note, i, row);
       const value = valueAt(note, pair ? i + 2 : i);
       const unit = items[value]?.unit?.dimension;
+      if (value < 0 && saysHow(note, i)) idle.push({ item, number: item.value, value });
       if (value < 0 || (unit !== undefined && !electric.has(unit) && row.upTo === 3)) return;
       if (found.some((one) => one.value === i)) return;
       found.push({ item, number: item.value, value });
@@ -167,6 +209,7 @@ export const rowGoesOn: Rule = {
       found.push({ item: other, number: other.value, value, behind: item });
     });
     if (new Set(found.map((one) => one.number)).size < found.length) return;
+    if (found.length > 0) for (const one of idle) nameIt(one.item, row.name(one.number));
     for (const one of found) {
       const name = row.name(one.number);
       if (one.behind?.points !== undefined && name.points !== undefined) {

@@ -11,7 +11,11 @@ function faceAt(items: readonly Item[], i: number): number | undefined {
     return undefined;
   let before = i - 2;
   while (/^(?:now|nitrogen|there|still)$/.test(textAt(items, before))) before--;
-  return items[before]?.kind === itemKind.number
+  // "and at ten fifteen it's thirty six"
+  const its = /^(?:its|it's)$/.test(textAt(items, i + 1));
+  const was = textAt(items, i + 1) === "it" && textAt(items, i + 2) === "was";
+  const ahead = (its || was) && items[i + (its ? 2 : 3)]?.kind === itemKind.number;
+  return items[before]?.kind === itemKind.number || ahead
     ? Math.floor(value / 100) * 60 + (value % 100)
     : undefined;
 }

@@ -17,6 +17,8 @@ const upTo = ["heading", "headed", "headin", "driving", "rolling", "off", "going
       (way) => `${go} ${way} to`,
     ),
   )
+  // "rolling up to the building" has come
+  .filter((words) => words !== "rolling up to")
   .join("|");
 
 /** Words that statements are made of: each row is one sign, the rules look for its name. */
