@@ -82,6 +82,24 @@ function fill(draft: Draft, odds: Odds, drafts: readonly Draft[], context: Conte
   if (draft.place === undefined) draft.place = likeliestPlace(odds, quantity)[0];
 }
 
+/** "58 percent humidity": a word right behind the number says what was measured. */
+function namedBehind({ index, quantity }: Draft, items: readonly Item[]): boolean {
+  return items[index + 1]?.label?.quantity === quantity && quantity !== undefined;
+}
+
+/** "two fourteen and two sixteen are hot": how rooms are, no figure that was read. */
+function toldHow(items: readonly Item[]): boolean {
+  const how =
+    /^(?:hot|warm|cold|cool|cooler|warmer|freezing|roasting|stuffy|out|down|off|fine|okay|ok)$/;
+  return items.some(
+    ({ kind, unit }, i) =>
+      kind === itemKind.number &&
+      unit === undefined &&
+      /^(?:is|are|was|were)$/.test(items[i + 1]?.text ?? "") &&
+      how.test(items[i + 2]?.text ?? ""),
+  );
+}
+
 /** "what size fuse for a 30 amp unit": no word says that it was measured, and such numbers never were. */
 function drop({ draft, odds, item }: Weighed, drafts: readonly Draft[], context: Context): void {
   if (draft.quantity === undefined || draft.named !== undefined || draft.quantity === "mass")
@@ -157,10 +175,11 @@ export function byOdds(drafts: readonly Draft[], note: Note): void {
   if (!drafts.some(inDoubt)) return;
   if (figuresAlone(items) || items[items.length - 1]?.text === "?") return;
   const list = weigh(drafts, look(items, context));
-  const guess = !list.some(asked);
+  const guess = !list.some(asked) && !toldHow(items);
   for (const weighed of list) {
     const { draft, item, odds } = weighed;
     const was = [draft.quantity, draft.place, draft.gone].join();
+    if (namedBehind(draft, items)) continue;
     if (!isOpen(draft, item)) drop(weighed, drafts, context);
     else if (guess) fill(draft, odds, drafts, context);
     place(draft, odds);
