@@ -84,6 +84,7 @@ function fill(draft: Draft, odds: Odds, drafts: readonly Draft[], context: Conte
 
 /** "58 percent humidity": a word right behind the number says what was measured. */
 function namedBehind({ index, quantity }: Draft, items: readonly Item[]): boolean {
+  if (quantity === "relative_humidity") return true;
   return items[index + 1]?.label?.quantity === quantity && quantity !== undefined;
 }
 
