@@ -72,5 +72,6 @@ function contextOf(memory: Memory, job: number | undefined, at: string): Context
   );
   const context = contextSoFar(units, before);
   const rooms = roomsOf(memory, job);
-  return { ...atTime(context, at), ...(rooms.size === 0 ? {} : { rooms }) };
+  if (rooms.size === 0) return atTime(context, at);
+  return { ...atTime(context, at), rooms: new Set([...(context.rooms ?? []), ...rooms]) };
 }

@@ -28,7 +28,7 @@ export interface Context {
   readonly open?: Understood["open"];
   /** the action in hand: "charging off the scale now" */
   readonly action?: "recovered" | "charged";
-  /** numbers and names of the rooms of the job's site, as the office lists them */
+  /** numbers and names of the rooms of the job's site, as the office lists them or as they were told */
   readonly rooms?: ReadonlySet<string>;
   /** the machine that was turned to without a value: "moving to circuit 2" */
   readonly machine?: string;
@@ -95,6 +95,7 @@ export function follow(context: Context, understood: Understood): Context {
   const machine = machineOf(understood, context.machine);
   const testing = added > 0 ? undefined : (testingOf(understood) ?? context.testing);
   const action = actionOf(understood) ?? context.action;
+  const rooms = roomsOf(understood, context.rooms);
   const said = testOf(understood);
   const test = said === undefined ? stillAhead(context.test, added) : ahead(said, added);
   return {
@@ -107,7 +108,18 @@ export function follow(context: Context, understood: Understood): Context {
     ...(action === undefined ? {} : { action }),
     ...(machine === undefined ? {} : { machine }),
     ...(test === undefined ? {} : { test }),
+    ...(rooms === undefined ? {} : { rooms }),
   };
+}
+
+/** "rooms 204 205 out", "box B feeds 204 and 206": numbers of rooms, from here on. */
+function roomsOf(understood: Understood, before: Context["rooms"]): Context["rooms"] {
+  const told = understood.statements.flatMap((statement) => {
+    if (statement.kind === "complaint") return [...statement.places, ...statement.fine];
+    return statement.kind === "tree" ? statement.nodes.flatMap(({ places = [] }) => places) : [];
+  });
+  const numbers = told.flatMap((place) => /^(?:\D* )?(\d{3,4})$/.exec(place)?.[1] ?? []);
+  return numbers.length === 0 ? before : new Set([...(before ?? []), ...numbers]);
 }
 
 type Test = NonNullable<Context["test"]>;

@@ -24,6 +24,16 @@ function airBehind(items: readonly Item[], index: number): Place | undefined {
   return rooms.test(name ?? "") ? "indoor_air" : undefined;
 }
 
+/** "room 310 is 78", "204's at 81": behind a room's number it is the room that is so warm. */
+function behindRoom(items: readonly Item[], index: number): boolean {
+  let at = index - 1;
+  while (told.test(items[at]?.text ?? "") || ((items[at]?.roles ?? 0) & role.is) !== 0) at--;
+  const room = items[at];
+  const straight = at === index - 1 && room?.apostrophe !== true;
+  if (room?.kind === itemKind.subject) return !straight && /^(?:room|rm)$/.test(room.text);
+  return room?.kind === itemKind.number && !straight && /\broom/.test(room.owner ?? "");
+}
+
 function isBare(draft: Draft, units: UnitHabit): boolean {
   const { unit, named, hint, place, points, rating, subject, thing } = draft;
   const free = [named, hint, place, points, rating, subject, thing].every(
@@ -51,7 +61,8 @@ export function inThere(drafts: readonly Draft[], items: readonly Item[], units:
   for (const draft of drafts) {
     if (draft.gone || !isBare(draft, units)) continue;
     if (items[draft.index]?.kind !== itemKind.number) continue;
-    const place = airBehind(items, draft.index);
+    const inRoom = behindRoom(items, draft.index) ? "indoor_air" : undefined;
+    const place = inRoom ?? airBehind(items, draft.index);
     const before = items[draft.index - 1];
     const led = before === undefined || told.test(before.text) || (before.roles & role.is) !== 0;
     if (place !== undefined && led) {

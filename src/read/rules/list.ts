@@ -48,6 +48,7 @@ import { pointCorrections } from "./point-correction.ts";
 import { poleCounts } from "./pole-count.ts";
 import { prices } from "./price.ts";
 import { questions } from "./question.ts";
+import { roomFirst } from "./room-first.ts";
 import { roomLists } from "./room-list.ts";
 import { roomsOut } from "./rooms-out.ts";
 import { rowGoesOn } from "./row-goes-on.ts";
@@ -110,6 +111,7 @@ export const asides: readonly Rule[] = [
   symptomRooms,
   roomsOut,
   knownRooms,
+  roomFirst,
   torque,
   sums,
   prices,

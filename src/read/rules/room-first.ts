@@ -1,0 +1,56 @@
+import { isStrongBreak, isWeakBreak } from "../breaks.ts";
+import { type Item, itemKind } from "../item.ts";
+import { type Note, type Rule, state } from "../note.ts";
+import { freeNumber, textAt } from "./near.ts";
+
+/** Shorter numbers are as often readings; our choice, no source. */
+const SHORTEST = 100;
+const leads = /^(?:in|on|at|for|of|to|room|rm)$/;
+const goesOn =
+  /^(?:is|are|was|were|has|had|blowing|blows|reads|reading|shows|gets|getting|got|still|now|supply|return|sup|ret|fine|ok|okay|good|warm|hot|cold|cool|cooling|out|dead)$/;
+
+/** "room 310 is 78, 312 is 71": a room of as many digits was named in this message. */
+function namedBeside({ plain }: Note, item: Item): boolean {
+  const room = /\b(?:room|rm) (\d{3,4})\b/.exec(plain);
+  return (
+    room?.[1] !== undefined && room.index < item.from && room[1].length === item.to - item.from
+  );
+}
+
+/** A number that a message before has called a room's. */
+function isRoom(note: Note, item: Item | undefined): boolean {
+  return (
+    freeNumber(item) &&
+    item.unit === undefined &&
+    Number.isNaN(item.high) &&
+    item.value >= SHORTEST &&
+    (note.context.rooms?.has(String(item.value)) === true || namedBeside(note, item))
+  );
+}
+
+/** Does what stands behind it speak of a room: a verb, an air's place, a figure unlike it? */
+function speaksOn(note: Note, i: number): boolean {
+  const { items } = note;
+  const [item, next] = [items[i], items[i + 1]];
+  if (item === undefined) return false;
+  if (item.apostrophe || /^'s\b/.test(note.plain.slice(item.to, item.to + 3))) return true;
+  if (goesOn.test(textAt(items, i + 1))) return true;
+  const figure = freeNumber(next) && !isRoom(note, next) && next.value < item.value / 2;
+  return figure && (next.unit === undefined || next.unit.dimension === "temperature");
+}
+
+/** "204's blowing 54", "206 supply 55 return 76", "EEV on 204 stuck": a room that was named before. */
+export const roomFirst: Rule = {
+  name: "<room named before>",
+  needs: "number",
+  apply: (note) => {
+    const { items } = note;
+    items.forEach((item, i) => {
+      if (item.kind !== itemKind.number || !isRoom(note, item)) return;
+      const before = items[i - 1];
+      const first = before === undefined || isStrongBreak(before) || isWeakBreak(before);
+      if (!leads.test(textAt(items, i - 1)) && !(first && speaksOn(note, i))) return;
+      state(note, roomFirst.name, [i, i + 1], { kind: "note", about: "place" });
+    });
+  },
+};
