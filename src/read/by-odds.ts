@@ -101,12 +101,12 @@ function toldHow(items: readonly Item[]): boolean {
   );
 }
 
-/** "what size fuse for a 30 amp unit": no word says that it was measured, and such numbers never were. */
+/** "found 2 blown fuses": neither a word nor a unit says that it was measured, and such numbers never were. */
 function drop({ draft, odds, item }: Weighed, drafts: readonly Draft[], context: Context): void {
   if (draft.quantity === undefined || draft.named !== undefined || draft.quantity === "mass")
     return;
-  // "shell 68 F": a degree that was written out was read off something
-  if (draft.ownUnit && draft.quantity === "temperature") return;
+  // what has its unit was read off something
+  if (draft.ownUnit) return;
   const told = draft.rating ?? draft.points ?? draft.place;
   if (told !== undefined || !Number.isNaN(draft.high)) return;
   // one of several like it, or what goes on with the test in hand
