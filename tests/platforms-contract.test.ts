@@ -84,6 +84,20 @@ describe.each(rigs.map((rig) => [rig.name, rig] as const))("%s", (_, rig) => {
     );
   });
 
+  test("its log names messages and tells nothing of what was said or answered", async () => {
+    const room = await opened(rig);
+    room.say(opening);
+    await until("the job", () => all(room).includes("Gull Wharf"));
+    room.say("OU-3 comp 1 lead 2 to ground 84 megohm at 500 V, zanzibar");
+    await until("the reading", () => all(room).includes("84 megohm"));
+    room.say("quagmire 1240 at the plumbago");
+    await until("all three are kept", () => kept(room).length === 3);
+    await until("all is settled", room.settled);
+    const log = room.logs.join("\n");
+    expect(log).not.toMatch(/gull|zanzibar|quagmire|plumbago|megohm|1240/i);
+    for (const { id } of kept(room)) expect(log).toContain(id);
+  });
+
   test("the bot's words stand in the room as they were meant", async () => {
     const room = await opened(rig);
     const text = 'Below 60 & above 40: "a < b".';

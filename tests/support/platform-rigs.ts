@@ -35,6 +35,8 @@ export interface Room {
   readonly answers: () => readonly string[];
   /** what the person at the platform was told about a message that could not be kept */
   readonly complaints: () => readonly string[];
+  /** the program's log, a line of JSON each */
+  readonly logs: readonly string[];
   /** nothing is on its way from the platform any more */
   readonly settled: () => boolean;
   readonly stop: () => Promise<void>;
@@ -88,7 +90,7 @@ async function terminalRoom(): Promise<Room> {
   });
   const made = terminalOn(() => ({ input, output })).configure({ person: "sorrel" }, []);
   if (!made.ok) throw new Error(made.problems.join("\n"));
-  const { bot, stop } = run(made.platform);
+  const { bot, logs, stop } = run(made.platform);
   await until("it greets", () => printed.includes("/quit"));
   const greeting = printed.length;
   const blocks = () =>
@@ -98,6 +100,7 @@ async function terminalRoom(): Promise<Room> {
       .filter((line) => line !== "");
   return {
     bot,
+    logs,
     channel: "terminal",
     say: (text) => {
       input.write(`${text}\n`);
@@ -130,6 +133,7 @@ async function slackRoom(transport: "http" | "socket"): Promise<Room> {
   let last = standIn.sayUnheard("U0IBSEN", "C0NORTH", "nothing");
   return {
     bot,
+    logs,
     channel: "southside",
     say: (text, at) => {
       const ts =

@@ -13,6 +13,7 @@ export async function matrixRoom(): Promise<Room> {
   await scene.start();
   return {
     bot: scene.bot(),
+    logs: scene.logs,
     channel: "south",
     say: (text, at) =>
       scene.server.say(
