@@ -54,7 +54,7 @@ const steps: Readonly<
     starts: { insulation_1min: 60, insulation_10min: 600 },
   },
   "meg tested": {
-    parts: [act("tested", { what: "comp 1 megger" })],
+    parts: [act("tested", { what: "comp 1 insulation" })],
     starts: { insulation_1min: 60, insulation_10min: 600 },
   },
   "vacuum isolated": { parts: [act("vacuum_isolated")], starts: { vacuum_hold: 600 } },

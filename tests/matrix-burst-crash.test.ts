@@ -122,6 +122,8 @@ test("killed while bursts come in, one answer a burst: every figure is filed onc
     () => [...told.values()].every((said) => times(said) > 0),
     120_000,
   );
+  // the last one started may not listen to signals yet
+  await up();
   const gone = ended(child);
   child.kill("SIGTERM");
   expect(await gone).toBe(0);

@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { figureWords } from "../src/show/figure-words.ts";
 import { replyTo } from "../src/show/reply.ts";
 import { lintReply } from "./support/lint-reply.ts";
 import { finding, input, job, reading, statement } from "./support/reply-input.ts";
@@ -271,5 +272,25 @@ describe("a reading's reply", () => {
         },
       ),
     );
+  });
+});
+
+describe("a range", () => {
+  it.each([
+    ["suct 118-122", { number: "118", unit: "psi" }, 813581.3606, 841160.3898, "118 to 122"],
+    ["thirty to sixty", { number: "30", unit: "F" }, 16.6666667, 33.3333333, "30 to 60"],
+    ["92 to 95 out", { number: "92", unit: "F" }, 33.3333333, 35, "92 to 95"],
+    ["point nine to one point one", { number: "0.9", unit: "ohm" }, 0.9, 1.1, "0.9 to 1.1"],
+  ])("%s", (said, figure, value, high, words) => {
+    const quantity = figure.unit === "psi" ? "pressure" : "resistance";
+    const row = {
+      ...reading(said, { quantity }),
+      relation: "in" as const,
+      value,
+      high,
+      figure,
+      said,
+    };
+    expect(figureWords(row).number).toBe(words);
   });
 });

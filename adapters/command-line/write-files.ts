@@ -19,7 +19,7 @@ export async function writeFiles(
     });
     if (problem !== undefined) {
       // half a file helps nobody, least of all on a full disk
-      rmSync(`${path}.part`, { force: true });
+      tryTo(() => rmSync(`${path}.part`, { force: true }));
       io.complain(`The files can't be written to ${folder}: ${problem}.`);
       return 1;
     }

@@ -65,8 +65,10 @@ export function heldBefore(
     const same = earlier.channel === message.channel && earlier.thread === message.thread;
     const near = apart <= burstMs || isStale(earlier, known.nowMs);
     if (!same || !near) break;
+    // its answer told of those before it
+    if (answersTo(store, platform, earlier.id).length > 0) break;
     next = earlier;
-    if (answersTo(store, platform, earlier.id).length === 0) ids.push(earlier.id);
+    ids.push(earlier.id);
   }
   return ids;
 }

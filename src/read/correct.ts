@@ -163,6 +163,8 @@ function twoUnits(draft: Draft, old: Reading): boolean {
 export function correct(note: Note, drafts: readonly Draft[]): void {
   const list = drafts.filter((draft) => !draft.gone);
   if (note.context.readings.length === 0 || list.length === 0 || list.length > 6) return;
+  // what was taken back is gone, what follows is new
+  if (note.statements.some(({ kind }) => kind === "undo")) return;
   if (notThat(note, list) !== undefined) return;
   const mends = mendsDoubt(note, list);
   const actually = /^act[ua]+ll?y$/.test(note.items[0]?.text ?? "") && !note.items.some(isNow);

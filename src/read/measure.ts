@@ -30,6 +30,13 @@ import { gaugesOfEach } from "./gauges-of-each.ts";
 import { groundOfPairs } from "./ground-of-pairs.ts";
 import { guard } from "./guard.ts";
 import { pulledTo } from "./guard-pull.ts";
+import {
+  leadsToGround,
+  numberedBox,
+  pressureThenDegrees,
+  spotTwice,
+  standing,
+} from "./guard-spot.ts";
 import { heldFor } from "./held-for.ts";
 import { inThere } from "./in-there.ts";
 import { infer } from "./infer.ts";
@@ -44,7 +51,7 @@ import type { Note } from "./note.ts";
 import { oilSides } from "./oil-sides.ts";
 import { otherOfPair } from "./other-of-pair.ts";
 import { outOf } from "./out-of.ts";
-import { outsideBehind } from "./outside-behind.ts";
+import { outAtEnd, outsideBehind } from "./outside-behind.ts";
 import { outsideColon } from "./outside-colon.ts";
 import { peakThen } from "./peak-then.ts";
 import { question } from "./question.ts";
@@ -126,8 +133,8 @@ function dropNots(drafts: readonly Draft[], items: readonly Item[]): void {
     const item = items[draft.index];
     if (left === undefined || item === undefined || draft.gone || left.gone) return;
     if (items[draft.index - 1]?.text !== "not") return;
-    const comma = items[draft.index - 2]?.text === ",";
-    if (left.index !== draft.index - (comma ? 3 : 2)) return;
+    const joint = /^[,.]$/.test(items[draft.index - 2]?.text ?? "");
+    if (left.index !== draft.index - (joint ? 3 : 2)) return;
     draft.gone = true;
     item.owner = "not <value>";
     if (left.unit === undefined && draft.unit !== undefined) {
@@ -203,6 +210,7 @@ export function measure(note: Note): void {
   zeros(drafts, note);
   lettersAlone(drafts, items, note.context.units);
   outsideBehind(drafts, items, note.context.units);
+  outAtEnd(drafts, items, note.context.units);
   inThere(drafts, items, note.context.units);
   if (several) minutesAfter(drafts, items);
   atEach(drafts, items);
@@ -256,6 +264,11 @@ export function measure(note: Note): void {
   guard(drafts, items, note.context.units);
   pulledTo(drafts, items, note.context);
   twoUnits(drafts, items);
+  spotTwice(drafts, items);
+  leadsToGround(drafts, items);
+  pressureThenDegrees(drafts, items, note.context);
+  standing(drafts);
+  numberedBox(drafts, items);
   byOdds(drafts, note);
   question(note, drafts);
   for (const draft of drafts) draft.measuredAt = timeOf(note, drafts, draft);
@@ -264,7 +277,7 @@ export function measure(note: Note): void {
   carryPoints(drafts, note.context);
   carryEarlier(drafts, note.context);
   carryPlace(drafts, items, note.context);
-  carryMachine(drafts, note.context);
+  if (note.ask.length === 0) carryMachine(drafts, note.context);
   for (const draft of drafts) if (!draft.gone) note.readings.push(...make(note, draft));
   const doubtful = note.readings.find((reading) => reading.doubtful === true);
   if (doubtful !== undefined && note.ask.length === 0)

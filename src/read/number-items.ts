@@ -85,6 +85,20 @@ function unitsLead(build: Building, from: number): boolean {
   }
 }
 
+/**
+ * "kW=14.8 PF=.82", "amps: 14.2 volts: 208": before a sign the unit is a heading, whatever stands left
+ * of it; behind "500 volts:" alone the values of a test follow.
+ */
+function givesNext(build: Building, i: number, { unit, end }: UnitSaid): boolean {
+  const sign = (at: number): string => /^[=:]$/.exec(build.tokens[at]?.text ?? "")?.[0] ?? "";
+  const next = sign(end) === "" ? undefined : numberAt(build.tokens, end + 1);
+  // "10 min: 610"
+  if (next === undefined || unit.dimension === "time") return false;
+  if (sign(end) !== sign(i - 1)) return false;
+  const own = unitAt(build, next.end);
+  return own === undefined || sign(own.end) !== "";
+}
+
 /** "comps 1 & 2 amps 11.8 11.2": the number counts the next machine, so the unit is of what follows. */
 function nextOfMachines(build: Building, i: number, found: UnitSaid, value: number): boolean {
   const [machine, joint] = build.items.slice(-2);
@@ -145,6 +159,7 @@ function numberItem(build: Building, i: number, said: NumberSaid): number {
   const leads =
     unit !== undefined &&
     (namesNext(build, spread, unit) ||
+      givesNext(build, i, unit) ||
       nextOfMachines(build, spread, unit, said.value) ||
       // "1/2 amps 14 / 13.6": no fraction of an ampere, the unit is of what follows
       (said.fraction === true &&

@@ -8,6 +8,28 @@ const weather: Readonly<Record<UnitHabit, readonly [number, number]>> = {
   si: [-30, 52],
 };
 
+function asOutdoor(draft: Draft): void {
+  draft.named = "temperature";
+  draft.hint = "temperature";
+  draft.place = "outdoor_air";
+}
+
+/** "118 suction 340 head 95 out": behind a circuit's gauges the last figure is the day's. */
+export function outAtEnd(drafts: readonly Draft[], items: readonly Item[], units: UnitHabit): void {
+  const last = drafts[drafts.length - 1];
+  if (last === undefined || last.gone || last.named !== undefined || last.place !== undefined)
+    return;
+  if (last.unit !== undefined && last.unit.dimension !== "temperature") return;
+  if (last.points !== undefined || last.action !== undefined || last.rating !== undefined) return;
+  const [out, end] = [items[last.index + 1], items[last.index + 2]];
+  if (out?.text !== "out" || (end !== undefined && end.text !== ".")) return;
+  const gauges = drafts.some(({ place }) => place === "suction" || place === "discharge");
+  const inAndOut = items.some(({ text }) => /^(?:in|entering|leaving)$/.test(text));
+  const [low, high] = weather[units];
+  if (!gauges || inAndOut || last.value < low || last.value > high) return;
+  asOutdoor(last);
+}
+
 /** "what should sh be for 95 out and 63 wb": behind "for" or "at" stands the weather, whatever is asked about. */
 export function outsideBehind(
   drafts: readonly Draft[],
@@ -23,9 +45,7 @@ export function outsideBehind(
     );
     const [low, high] = weather[units];
     if (!led || !out || draft.value < low || draft.value > high) return;
-    draft.named = "temperature";
-    draft.hint = "temperature";
-    draft.place = "outdoor_air";
+    asOutdoor(draft);
     draft.rating = undefined;
     draft.before = draft.before.filter((index) => index > draft.index - 2);
     // "95 out and 67 wb": the bulb is not outside for it

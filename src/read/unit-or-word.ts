@@ -18,6 +18,8 @@ export function pointAhead(build: Building, at: number, unit: Unit): boolean {
   if (/^[uvw]$/.test(token.text) && /^[-+]$/.test(next?.text ?? "") && next?.glued === true)
     return after?.kind === tokenKind.number || after?.text === ":" || after?.text === "=";
   if (rowOfOutputs(build, at)) return true;
+  // "U to DC minus .44 V to DC minus .43": the next output, to the same rail
+  if (/^[uvw]$/.test(token.text) && next?.text === "to" && after?.text === "dc") return true;
   const figure = build.tokens[at - 1]?.text.includes(".") === true;
   return unit.figure === "s" && figure && next?.kind === tokenKind.number;
 }

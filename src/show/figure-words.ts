@@ -32,7 +32,7 @@ export function figureWords(reading: Reading): FigureWords {
 function numberWords(reading: Reading, number: string): string {
   const steps = seriesFigures(reading);
   if (steps !== undefined) return steps.join(", ");
-  const upper = reading.relation === "in" ? figureAfter(reading.said, number) : undefined;
+  const upper = reading.relation === "in" ? upperFigure(reading, number) : undefined;
   if (upper !== undefined) return `${number} to ${upper}`;
   const weight = poundsAndOunces(reading);
   return weight === undefined ? number : `${weight.pounds} lb ${weight.ounces}`;
@@ -69,10 +69,16 @@ function figuresIn(said: string): readonly string[] {
   return [...said.matchAll(figurePattern)].map((m) => m[0]);
 }
 
-function figureAfter(said: string, number: string): string | undefined {
-  const all = figuresIn(said);
-  const at = all.indexOf(number);
-  return at < 0 ? undefined : all[at + 1];
+/** K in a degree of each scale, turned about: what a kelvin is in its degrees. */
+const degreesPerKelvin: Readonly<Record<string, number>> = { F: 1.8, C: 1, K: 1 };
+
+/** The upper end of a range in the unit of its lower end: said in words or behind a dash, it has no digits of its own. */
+function upperFigure({ value, high, figure }: Reading, number: string): string | undefined {
+  const low = Number(number);
+  if (typeof value !== "number" || high === undefined || Number.isNaN(low)) return undefined;
+  const scale = degreesPerKelvin[figure.unit] ?? (value === 0 ? undefined : low / value);
+  if (scale === undefined) return undefined;
+  return String(Number((low + scale * (high - value)).toPrecision(6)));
 }
 
 /** The figures of a series as they were said; undefined where the words don't hold just them. */

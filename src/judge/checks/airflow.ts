@@ -154,20 +154,25 @@ function heaterW(scene: Scene): number | undefined {
   return volt * ampere * (scene.facts.phases === 3 ? Math.sqrt(3) : 1);
 }
 
-/** "inlet 7.1 in manifold 3.5": inches of a gas train, which no blower moves. */
-function isOfGasTrain(scene: Scene, reading: Reading): boolean {
+/** "inlet 7.1 in manifold 3.5", "draft .4": inches of a gas train or a flue, which no blower moves. */
+function isOfFire(scene: Scene, reading: Reading): boolean {
   const words = clauseOf(scene, reading);
-  const train = /\b(?:gas|manifold|inlet|burner|orifice|propane)\b/.test(words);
+  const train =
+    /\b(?:gas|manifold|inlet|burner|orifice|propane|draft|draught|flue|vent|chimney|stack|inducer)\b/.test(
+      words,
+    );
   return train && !/\b(?:static|duct|esp|filter|coil|return|supply)\b/.test(words);
 }
 
 function staticPressure(scene: Scene, figures: Figures): Finding[] {
   const read = ofQuantity(scene.readings, "static_pressure").findLast(
-    (one) => !isOfGasTrain(scene, one),
+    (one) => !isOfFire(scene, one),
   );
   const pa = read === undefined ? undefined : numberOf(read);
   if (pa === undefined) return [];
-  const plate = scene.ratings.findLast((one) => one.quantity === "static_pressure");
+  const plate = scene.ratings.findLast(
+    (one) => one.quantity === "static_pressure" && !isOfFire(scene, one),
+  );
   const ratedPa = plate === undefined ? undefined : numberOf(plate);
   const limitPa = ratedPa === undefined ? highStaticPa : ratedPa * overRating;
   const high = Math.abs(pa) > limitPa;

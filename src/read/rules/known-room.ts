@@ -5,6 +5,7 @@ import { freeNumber, textAt } from "./near.ts";
 /** No house has more floors than such a number tells; our choice, no source. */
 const highest = 9999;
 const verb = /^(?:is|reads|shows|measures|sits|has|gives)$/;
+const says = /^(?:says|said|thinks|tells|swears)$/;
 const joint = /^(?:,|\/|and|&)$/;
 
 /** A whole number that stands alone, as a room's does. */
@@ -26,6 +27,8 @@ function isListed({ context, text }: Note, item: Item): boolean {
 
 /** "in 14 is 58 F": the value comes behind the verb, so the number before it is none. */
 function valueBehind(items: readonly Item[], i: number): boolean {
+  // "lady in 310 says it's 78 in there"
+  if (says.test(textAt(items, i + 1))) return (items[i]?.value ?? 0) >= 100;
   return verb.test(textAt(items, i + 1)) && items[i + 2]?.kind === itemKind.number;
 }
 

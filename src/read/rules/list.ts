@@ -17,6 +17,7 @@ import { differences } from "./difference-of-amount.ts";
 import { doneWith } from "./done-with.ts";
 import { faultCodes } from "./fault-code.ts";
 import { gasInHand } from "./gas-in-hand.ts";
+import { ifThen } from "./if-then.ts";
 import { knownRooms } from "./known-room.ts";
 import { laborRule } from "./labor.ts";
 import { leftStanding } from "./left-standing.ts";
@@ -112,6 +113,7 @@ export const asides: readonly Rule[] = [
   roomsOut,
   knownRooms,
   roomFirst,
+  ifThen,
   torque,
   sums,
   prices,

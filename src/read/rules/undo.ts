@@ -1,5 +1,5 @@
 import { type Item, itemKind } from "../item.ts";
-import { type Rule, state } from "../note.ts";
+import { type Note, type Rule, state } from "../note.ts";
 import { carries, signIndex } from "../signs.ts";
 
 const sign = signIndex("undo");
@@ -20,7 +20,7 @@ export const undo: Rule = {
           !ofTag(items, item)) ||
         item.kind === itemKind.over,
     );
-    if (values.length > 0) return;
+    if (values.length > 0 && !isOther(note, at)) return;
     const count = items.find(
       (item) => item.kind === itemKind.number && smallCount(item.value),
     )?.value;
@@ -35,6 +35,17 @@ export const undo: Rule = {
     );
   },
 };
+
+/** "scratch that, wrong unit. AHU-3: sup 57 ret 75": what follows in its own sentence is of another machine. */
+function isOther({ items, context }: Note, at: number): boolean {
+  const stop = items.findIndex(
+    ({ text, kind }, i) => i > at && (text === "." || kind === itemKind.line),
+  );
+  if (stop < 0 || items.slice(at, stop).some(({ kind }) => kind === itemKind.number)) return false;
+  const named = items.slice(stop).find(({ kind, subject }) => kind === itemKind.subject && subject);
+  const last = context.readings[context.readings.length - 1]?.subject;
+  return named !== undefined && last !== undefined && named.subject !== last;
+}
 
 /** "scratch that, its ou-12s": a machine's number. */
 function ofTag(items: readonly Item[], item: Item): boolean {

@@ -142,7 +142,7 @@ export const signWords: readonly (readonly [words: string, sign: string])[] = [
   ["cable|wire|conductor|comm wire|wiring|thermostat wire|line cord|whip", "cable"],
   ["pressures|pressure|gauges|both sides|both gauges|sides", "pressures"],
   [
-    "safety|high pressure switch|low pressure switch|hp switch|lp switch|limit|limit switch|float|float switch|door switch|freeze stat|freezestat|hps|lps|high pressure cutout|pressure switch|hpco|rollout|high pressure|low pressure|overload relay",
+    "safety|high pressure switch|low pressure switch|hp switch|lp switch|limit|limit switch|float|float switch|door switch|freeze stat|freezestat|hps|lps|high pressure cutout|pressure switch|hpco|rollout|high pressure|low pressure|overload relay|lo pressure|lo press|low press|hi pressure|hi press|high press|high head|oil safety|oil failure",
     "safety",
   ],
   ["defrost|defrosts|defrosting|deice", "defrost"],
@@ -511,7 +511,7 @@ export const signWords: readonly (readonly [words: string, sign: string])[] = [
     "not calling|satisfied|no call|isnt calling|stat is satisfied|not asking|no call for cooling|thermostat is satisfied",
     "no_call",
   ],
-  ["open|tripped|locked out|out on|cut out|is out|opened", "open_word"],
+  ["open|tripped|locked out|out on|off on|down on|cut out|is out|opened", "open_word"],
   [
     "reads wrong|way off|reading wrong|out of range|reads high|reads low|off by|not accurate|says|out of calibration|bad reading|reads zero|inaccurate|drifted|doesnt match|reading high|reading low",
     "reads_wrong",
