@@ -72,12 +72,14 @@ describe.each(["http", "socket"] as const)("over %s", (transport) => {
       "CREATE TEMP TRIGGER full BEFORE INSERT ON inbox BEGIN SELECT RAISE(ABORT, 'disk full'); END",
     );
     await until("all before is acknowledged", () => standIn.delivery.open() === 0);
-    const before = standIn.delivery.acknowledged();
+    const before = standIn.delivery.acknowledged() - said(made, south).length;
     standIn.say("U0SORREL", south, "OU-3 comp 1 lead 3 to ground 90 megohm at 500 V");
     await until("it was refused", () => bot.logs.some((line) => line.event === "slack_trouble"));
-    expect(standIn.delivery.acknowledged()).toBe(before);
+    // the bot's own line about it comes back to it, and is acknowledged
+    await until("it alone is on its way", () => standIn.delivery.open() === 1);
+    expect(standIn.delivery.acknowledged() - said(made, south).length).toBe(before);
     bot.bot.store.db.exec("DROP TRIGGER full");
-    await until("it is answered", () => said(made, south).length === 3);
+    await until("it is answered", () => said(made, south).join().includes("90 megohm"));
     await until("it is acknowledged", () => standIn.delivery.open() === 0);
     expect(standIn.delivery.lost()).toBe(0);
   });
