@@ -54,8 +54,8 @@ test("the odds of a number are shares of one", () => {
   items.forEach((item, at) => {
     if (Number.isNaN(item.value)) return;
     const odds = oddsOf(looked, at, "^");
-    expect(odds).toHaveLength(kinds.length);
-    expect(odds.reduce((sum, odd) => sum + odd, 0)).toBeCloseTo(1, 9);
+    expect(odds.kinds).toHaveLength(kinds.length);
+    expect(odds.kinds.reduce((sum, odd) => sum + odd, 0)).toBeCloseTo(1, 9);
     const [quantity, sure] = likeliest(odds);
     expect(likelihood(odds, quantity)).toBeCloseTo(sure, 12);
     expect(traits(looked, at, "^")).toEqual(traits(looked, at, "^"));

@@ -1,3 +1,4 @@
+import type { Finding } from "../model.ts";
 import { kelvinPerFahrenheit } from "../physics/constants.ts";
 import type { Circuit } from "./circuit.ts";
 import type { Figures } from "./figures.ts";
@@ -19,13 +20,26 @@ export function toldOtherwise(
   return Math.abs(saidK - kelvin) > allowedK[name] ? saidK : undefined;
 }
 
-/** What to say of both. */
-export function askWhich(
-  name: string,
-  [saidK, kelvin]: readonly [number, number],
+const saturations = { superheat: "dew point", subcooling: "bubble point" };
+
+/** Said otherwise than worked out, and it matters: neither is judged before it is read again. */
+export function questioned(
+  { about }: Circuit,
+  { name, saidK, kelvin }: { name: "superheat" | "subcooling"; saidK: number; kelvin: number },
   figures: Figures,
-) {
-  return `${figures.difference(saidK)} of ${name} was said, but pressure and line told with it give ${figures.difference(kelvin)}: read both again at the same place, and mind which column and which refrigerant`;
+): Finding {
+  const basis = saturations[name];
+  return {
+    about,
+    check: name,
+    level: "unknown",
+    says: `${figures.difference(saidK)} of ${name} was said, but pressure and line told with it give ${figures.difference(kelvin)}: read both again at the same place, and mind which column and which refrigerant`,
+    brief: `${name} said and read differ, read again`,
+    values: { [`${name}_K`]: kelvin },
+    basis,
+    source: `${basis}: definition; allowance common practice, no source`,
+    missing: "pressure and line read again together",
+  };
 }
 
 /** The same where both mean one thing: named beside the verdict. */

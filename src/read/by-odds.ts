@@ -5,6 +5,7 @@ import { type Item, itemKind } from "./item.ts";
 import { fits } from "./kinds.ts";
 import type { Note } from "./note.ts";
 import {
+  isPlaced,
   kindName,
   likeliest,
   likeliestKind,
@@ -124,7 +125,7 @@ function drop({ draft, odds, item }: Weighed, drafts: readonly Draft[], context:
 function place(draft: Draft, odds: Odds): void {
   const { quantity } = draft;
   if (draft.gone || draft.place !== undefined || draft.rating !== undefined) return;
-  if (quantity !== "pressure" && quantity !== "temperature") return;
+  if (quantity === undefined || !isPlaced(quantity)) return;
   const [at, sure] = likeliestPlace(odds, quantity);
   if (at !== undefined && sure > SURE && likelihoodAt(odds, quantity, undefined) < HARDLY)
     draft.place = at;
@@ -143,9 +144,13 @@ function weigh(drafts: readonly Draft[], looked: Looked): readonly Weighed[] {
   for (const [at, item] of looked.items.entries()) {
     if (item.kind !== itemKind.number) continue;
     const draft = drafts.find(({ index, gone }) => index === at && !gone);
-    const odds = draft === undefined ? undefined : oddsOf(looked, at, before);
-    if (draft !== undefined && odds !== undefined) out.push({ draft, item, odds });
-    before = draft === undefined || odds === undefined ? "none" : kindOf(draft, odds);
+    if (draft === undefined) {
+      before = "none";
+      continue;
+    }
+    const odds = oddsOf(looked, at, before);
+    out.push({ draft, item, odds });
+    before = kindOf(draft, odds);
   }
   return out;
 }
@@ -162,8 +167,7 @@ function asked({ draft, item, odds }: Weighed): boolean {
 /** Is there anything about it that the odds could change? */
 function inDoubt({ gone, quantity, named, place: at }: Draft): boolean {
   if (gone) return false;
-  const placed = quantity === "pressure" || quantity === "temperature";
-  return quantity === undefined || named === undefined || (placed && at === undefined);
+  return quantity === undefined || named === undefined || (isPlaced(quantity) && at === undefined);
 }
 
 /**

@@ -9,7 +9,7 @@ import { contradictionsOf } from "../contradiction.ts";
 import { type Figures, figuresOf } from "../figures.ts";
 import { numberOf } from "../pick.ts";
 import type { Scene } from "../scene.ts";
-import { askWhich, otherWords, toldOtherwise } from "../told-otherwise.ts";
+import { otherWords, questioned, toldOtherwise } from "../told-otherwise.ts";
 import { wrongLine } from "./wrong-line.ts";
 
 type Outcome = "none" | "low" | "usual" | "high";
@@ -93,7 +93,7 @@ function finding(circuit: Circuit, kelvin: number, scene: Scene): Finding {
       ? undefined
       : toldOtherwise(circuit, "subcooling", kelvin);
   if (otherK !== undefined && verdictFor(otherK, scene).outcome !== verdict.outcome)
-    return questioned(circuit, [otherK, kelvin], figures);
+    return questioned(circuit, { name: "subcooling", saidK: otherK, kelvin }, figures);
   const from =
     circuit.bubbleCel !== undefined && circuit.liquidCel !== undefined
       ? `line ${figures.temperature(circuit.liquidCel)} under a bubble point of ${figures.temperature(circuit.bubbleCel)}`
@@ -124,25 +124,6 @@ function approachOf(circuit: Circuit, scene: Scene): { approach_K?: number } {
   return liquidCel === undefined || outdoorCel === undefined || isHeating(scene)
     ? {}
     : { approach_K: liquidCel - outdoorCel };
-}
-
-/** Said otherwise than worked out, and it matters: neither is judged before it is read again. */
-function questioned(
-  circuit: Circuit,
-  both: readonly [saidK: number, kelvin: number],
-  figures: Figures,
-): Finding {
-  return {
-    about: circuit.about,
-    check: "subcooling",
-    level: "unknown",
-    says: askWhich("subcooling", both, figures),
-    brief: "subcooling said and read differ, read again",
-    values: { subcooling_K: both[1] },
-    basis: "bubble point",
-    source: "bubble point: definition; allowance common practice, no source",
-    missing: "pressure and line read again together",
-  };
 }
 
 interface SubcoolingVerdict {

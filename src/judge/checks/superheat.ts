@@ -10,7 +10,7 @@ import { circuitsOf } from "../circuit.ts";
 import { contradictionsOf } from "../contradiction.ts";
 import { type Figures, figuresOf } from "../figures.ts";
 import type { Scene } from "../scene.ts";
-import { askWhich, otherWords, toldOtherwise } from "../told-otherwise.ts";
+import { otherWords, questioned, toldOtherwise } from "../told-otherwise.ts";
 import { wrongLine } from "./wrong-line.ts";
 
 type Outcome = "none" | "low" | "usual" | "high";
@@ -115,7 +115,7 @@ function finding(circuit: Circuit, kelvin: number, scene: Scene): Finding {
       ? undefined
       : toldOtherwise(circuit, "superheat", kelvin);
   if (otherK !== undefined && verdictFor(otherK, airOf(scene), scene).outcome !== verdict.outcome)
-    return questioned(circuit, [otherK, kelvin], figures);
+    return questioned(circuit, { name: "superheat", saidK: otherK, kelvin }, figures);
   const from =
     circuit.evaporatingCel !== undefined && circuit.suctionCel !== undefined
       ? `line ${figures.temperature(circuit.suctionCel)} over a dew point of ${figures.temperature(circuit.evaporatingCel)}`
@@ -135,25 +135,6 @@ function finding(circuit: Circuit, kelvin: number, scene: Scene): Finding {
     source:
       "dew point: ASHRAE Handbook Refrigeration; target rule and bands: common practice, no source; tolerance ANSI/ACCA 5 QI 2015 (from memory)",
     signs: verdict.outcome === undefined ? [] : [`superheat:${verdict.outcome}`],
-  };
-}
-
-/** Said otherwise than worked out, and it matters: neither is judged before it is read again. */
-function questioned(
-  circuit: Circuit,
-  both: readonly [saidK: number, kelvin: number],
-  figures: Figures,
-): Finding {
-  return {
-    about: circuit.about,
-    check: "superheat",
-    level: "unknown",
-    says: askWhich("superheat", both, figures),
-    brief: "superheat said and read differ, read again",
-    values: { superheat_K: both[1] },
-    basis: "dew point",
-    source: "dew point: definition; allowance common practice, no source",
-    missing: "pressure and line read again together",
   };
 }
 

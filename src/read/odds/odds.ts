@@ -8,7 +8,11 @@ import { type Looked, traits } from "./traits.ts";
  * together 1. A kind is a quantity with its place where it has one ("pressure@suction"), "none" for
  * what is no measurement, "ask" for what the technician must be asked about.
  */
-export type Odds = readonly number[];
+export interface Odds {
+  readonly kinds: readonly number[];
+  /** the same by quantity, wherever measured */
+  readonly quantities: ReadonlyMap<Named, number>;
+}
 
 /** The table's rows: where in `bytes` the weights of a trait begin. */
 interface Rows {
@@ -46,49 +50,52 @@ export function oddsOf(looked: Looked, at: number, before: string): Odds {
   const top = Math.max(...sums);
   const powers = sums.map((sum) => Math.exp(sum - top));
   const whole = powers.reduce((total, power) => total + power, 0);
-  return powers.map((power) => power / whole);
+  const odds = powers.map((power) => power / whole);
+  const quantities = new Map<Named, number>();
+  kinds.forEach(({ quantity }, i) => {
+    quantities.set(quantity, (quantities.get(quantity) ?? 0) + (odds[i] ?? 0));
+  });
+  return { kinds: odds, quantities };
 }
 
 /** What a number can be: a quantity, "none" for no measurement, "ask" for what must be asked about. */
 export type Named = QuantityName | "none" | "ask";
 
+/** Is it learnt with the place where it was measured? */
+export function isPlaced(quantity: Named | undefined): boolean {
+  return quantity === "pressure" || quantity === "temperature";
+}
+
 /** A quantity with its place as one word, as the table's kinds are called. */
 export function kindName(quantity: Named | undefined, place: Place | undefined): string {
   if (quantity === undefined) return "ask";
-  const placed = quantity === "pressure" || quantity === "temperature";
-  return placed && place !== undefined ? `${quantity}@${place}` : quantity;
+  return isPlaced(quantity) && place !== undefined ? `${quantity}@${place}` : quantity;
 }
 
 const names = kinds.map(({ quantity, place }) => kindName(quantity, place));
 
 /** The likeliest of all kinds. */
 export function likeliestKind(odds: Odds): string {
-  return names[odds.indexOf(Math.max(...odds))] ?? "none";
+  return names[odds.kinds.indexOf(Math.max(...odds.kinds))] ?? "none";
 }
 
 /** How likely a quantity is, wherever measured. */
-export function likelihood(odds: Odds, quantity: Named): number {
-  let sum = 0;
-  kinds.forEach((kind, i) => {
-    if (kind.quantity === quantity) sum += odds[i] ?? 0;
-  });
-  return sum;
+export function likelihood({ quantities }: Odds, quantity: Named): number {
+  return quantities.get(quantity) ?? 0;
 }
 
 /** The likeliest quantity, wherever measured, and how likely it is. */
-export function likeliest(odds: Odds): readonly [Named, number] {
-  const sums = new Map<Named, number>();
-  kinds.forEach(({ quantity }, i) => {
-    sums.set(quantity, (sums.get(quantity) ?? 0) + (odds[i] ?? 0));
-  });
-  return [...sums].reduce((best, one) => (one[1] > best[1] ? one : best), ["none", 0]);
+export function likeliest({ quantities }: Odds): readonly [Named, number] {
+  let best: readonly [Named, number] = ["none", 0];
+  for (const one of quantities) if (one[1] > best[1]) best = one;
+  return best;
 }
 
 /** Where a quantity is likeliest measured, and how likely that is: nowhere in particular counts too. */
 export function likeliestPlace(odds: Odds, quantity: Named): readonly [Place | undefined, number] {
   let best: readonly [Place | undefined, number] = [undefined, 0];
   kinds.forEach((kind, i) => {
-    const odd = odds[i] ?? 0;
+    const odd = odds.kinds[i] ?? 0;
     if (kind.quantity === quantity && odd > best[1]) best = [kind.place, odd];
   });
   return best;
@@ -97,5 +104,5 @@ export function likeliestPlace(odds: Odds, quantity: Named): readonly [Place | u
 /** How likely exactly this quantity at this place is. */
 export function likelihoodAt(odds: Odds, quantity: Named, place: Place | undefined): number {
   const at = names.indexOf(kindName(quantity, place));
-  return odds[at] ?? 0;
+  return odds.kinds[at] ?? 0;
 }
