@@ -30,6 +30,7 @@ import { machineInHand } from "./machine-in-hand.ts";
 import { madeAs } from "./made-as.ts";
 import { minutesOut } from "./minutes-out.ts";
 import { motorSizes } from "./motor-size.ts";
+import { newSize } from "./new-size.ts";
 import { nitrogenRule } from "./nitrogen.ts";
 import { nominalSizes } from "./nominal-size.ts";
 import { numberAsName } from "./number-as-name.ts";
@@ -131,6 +132,7 @@ export const asides: readonly Rule[] = [
   stock,
   pipePairs,
   madeAs,
+  newSize,
   motorSizes,
   nominalSizes,
   sensorWarm,

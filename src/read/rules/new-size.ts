@@ -1,0 +1,19 @@
+import { isStrongBreak } from "../breaks.ts";
+import { type Rule, state } from "../note.ts";
+import { freeNumber, textAt } from "./near.ts";
+
+/** "putting in a new forty five five": what is put in is called by its size; nothing was weighed. */
+export const newSize: Rule = {
+  name: "a new <size>",
+  needs: "number",
+  apply: (note) => {
+    const { items } = note;
+    items.forEach((item, i) => {
+      if (!freeNumber(item) || item.unit !== undefined || textAt(items, i - 1) !== "new") return;
+      if (!/^(?:a|the|my)$/.test(textAt(items, i - 2))) return;
+      const behind = items[i + 1];
+      if (behind !== undefined && !isStrongBreak(behind) && behind.text !== ",") return;
+      state(note, newSize.name, [i, i + 1], { kind: "note", about: "size" });
+    });
+  },
+};
