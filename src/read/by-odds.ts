@@ -12,6 +12,7 @@ import {
   likeliestPlace,
   likelihood,
   likelihoodAt,
+  noOdds,
   type Odds,
   oddsOf,
 } from "./odds/odds.ts";
@@ -138,8 +139,10 @@ function kindOf({ quantity, place }: Draft, odds: Odds): string {
     : likeliestKind(odds);
 }
 
+/** The numbers of the note with their odds; none is reckoned behind the last that is in doubt. */
 function weigh(drafts: readonly Draft[], looked: Looked): readonly Weighed[] {
   const out: Weighed[] = [];
+  const lastInDoubt = Math.max(...drafts.filter(inDoubt).map(({ index }) => index));
   let before = "^";
   for (const [at, item] of looked.items.entries()) {
     if (item.kind !== itemKind.number) continue;
@@ -148,9 +151,9 @@ function weigh(drafts: readonly Draft[], looked: Looked): readonly Weighed[] {
       before = "none";
       continue;
     }
-    const odds = oddsOf(looked, at, before);
+    const odds = at > lastInDoubt ? noOdds : oddsOf(looked, at, before);
     out.push({ draft, item, odds });
-    before = kindOf(draft, odds);
+    if (at < lastInDoubt) before = kindOf(draft, odds);
   }
   return out;
 }
