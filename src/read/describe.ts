@@ -26,6 +26,7 @@ import { type Item, itemKind } from "./item.ts";
 import type { Label } from "./label.ts";
 import { nitrogenBehind } from "./nitrogen-behind.ts";
 import { noLabel } from "./no-label.ts";
+import { take, type Values } from "./pass.ts";
 import { inRow } from "./relate.ts";
 import { ofItsRail } from "./row-unit.ts";
 import { leavingSide, saturationOf } from "./side-told.ts";
@@ -101,7 +102,7 @@ function takeTime(draft: Draft, items: readonly Item[], index: number): void {
   else draft.after ??= seconds;
 }
 
-function take(draft: Draft, items: readonly Item[], index: number): void {
+function tell(draft: Draft, items: readonly Item[], index: number): void {
   const item = items[index];
   if (item === undefined) return;
   switch (item.kind) {
@@ -208,15 +209,17 @@ function settleTime(draft: Draft): void {
 }
 
 /** Fills a draft from the items that speak of it: the nearest first, those before ahead of those behind. */
-export function describe(drafts: readonly Draft[], items: readonly Item[], plain: string): void {
+export function describe(values: Values): void {
+  const { drafts, items } = values;
+  const { plain } = values.note;
   drafts.forEach((draft, order) => {
     const pointed = pointsClose(items, draft);
     for (let at = draft.before.length - 1; at >= 0; at--) {
       const index = draft.before[at];
       if (pointed && items[index ?? -1]?.kind === itemKind.points) continue;
-      if (index !== undefined) take(draft, items, index);
+      if (index !== undefined) tell(draft, items, index);
     }
-    for (const index of draft.behind) take(draft, items, index);
+    for (const index of draft.behind) tell(draft, items, index);
     draft.action ??= inOrOut(items, draft);
     settleTime(draft);
     if (draft.rating === "LRA" && draft.lasting !== undefined) {
@@ -260,7 +263,7 @@ export function describe(drafts: readonly Draft[], items: readonly Item[], plain
   gaugePair(items, drafts);
   bothSides(items, drafts);
   gaugesBesideHeat(items, drafts);
-  if (drafts.length > 1) besideEachOther(items, drafts);
+  if (values.several) take(besideEachOther, values);
 }
 
 /** Does anything in the list belong to the class? */

@@ -24,7 +24,6 @@ function fresh(text: string): Word {
     signs: undefined,
     opens: 0,
     signed: false,
-    rules: 0,
     next: undefined,
   };
 }
@@ -161,13 +160,9 @@ function open(word: Word): void {
   word.signed = anywhere(word, (one) => one.signs !== undefined);
 }
 
-/** Notes that a rule looks for these words; a word that nothing else knows gets a record too. */
-export function watch(words: string, rule: number): void {
-  for (const text of words.split("|")) {
-    const found = first.get(text) ?? fresh(text);
-    first.set(text, found);
-    found.rules |= rule;
-  }
+/** Rules look for these words: one that nothing else knows gets a record too, so that it is not respelled. */
+export function know(words: string): void {
+  for (const text of words.split("|")) if (!first.has(text)) first.set(text, fresh(text));
 }
 
 /** Fills the dictionary from its tables; later rows win where two name the same word. */

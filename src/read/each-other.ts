@@ -3,14 +3,13 @@ import { atFrequencies } from "./at-frequencies.ts";
 import { rateBoth } from "./beside.ts";
 import { clockBehind, opensCloses } from "./clock-behind.ts";
 import { differenceBehind } from "./difference-behind.ts";
-import type { Draft } from "./draft.ts";
 import { dryBeside } from "./dry-beside.ts";
 import { gaugeLetters, lettered, lineTemperatures } from "./gauge-letters.ts";
 import { againAt, lineBetween, liquidLine, liquidThen, sidePairs } from "./gauges.ts";
 import { inThenOut } from "./in-then-out.ts";
-import type { Item } from "./item.ts";
 import { lookedAgain } from "./looked-again.ts";
 import { rowOfMegohms } from "./made-of-megohms.ts";
+import { passes } from "./pass.ts";
 import { micronsTimed, pulledAgain } from "./pulled-again.ts";
 import { rowUnit } from "./row-unit.ts";
 import { slashed } from "./slashed-labels.ts";
@@ -22,35 +21,44 @@ import { inAndOut, waterPairs, waterSides } from "./where-words.ts";
 import { wideOpen } from "./wide-open.ts";
 
 /** What two values that stand together say of one another. */
-export function besideEachOther(items: readonly Item[], drafts: readonly Draft[]): void {
-  slashed(items, drafts);
-  clockBehind(drafts, items);
-  opensCloses(drafts, items);
-  rateBoth(items, drafts);
-  sidePairs(items, drafts);
-  lineBetween(items, drafts);
-  liquidLine(items, drafts);
-  liquidThen(items, drafts);
-  strokeDegrees(items, drafts);
-  againAt(items, drafts);
-  micronsTimed(drafts, items);
-  lookedAgain(drafts, items);
-  rowUnit(drafts, items);
-  timesFirst(drafts, items);
-  pulledAgain(drafts, items);
-  gaugeLetters(items, drafts);
-  lineTemperatures(items, drafts);
-  lettered(items, drafts);
-  plates(items, drafts);
-  rowOfMegohms(items, drafts);
-  atFrequencies(drafts, items);
-  dryBeside(items, drafts);
-  inAndOut(items, drafts);
-  inThenOut(items, drafts);
-  airPairs(drafts, items);
-  waterSides(items, drafts);
-  waterPairs(items, drafts);
-  differenceBehind(drafts, items);
-  wideOpen(items, drafts);
-  waterWay(items, drafts);
-}
+export const besideEachOther = passes(
+  { look: ({ drafts, items }) => slashed(items, drafts), heads: "/" },
+  { look: ({ drafts, items }) => clockBehind(drafts, items) },
+  { look: ({ drafts, items }) => opensCloses(drafts, items), heads: "closes|cuts|makes" },
+  { look: ({ drafts, items }) => rateBoth(items, drafts) },
+  { look: ({ drafts, items }) => sidePairs(items, drafts), heads: "/|@" },
+  { look: ({ drafts, items }) => lineBetween(items, drafts) },
+  { look: ({ drafts, items }) => liquidLine(items, drafts), heads: "line" },
+  {
+    look: ({ drafts, items }) => liquidThen(items, drafts),
+    heads: "at|leaving|into|entering|by|before|after",
+  },
+  { look: ({ drafts, items }) => strokeDegrees(items, drafts), heads: "/" },
+  { look: ({ drafts, items }) => againAt(items, drafts), heads: "at|@" },
+  { look: ({ drafts, items }) => micronsTimed(drafts, items) },
+  { look: ({ drafts, items }) => lookedAgain(drafts, items) },
+  { look: ({ drafts, items }) => rowUnit(drafts, items) },
+  { look: ({ drafts, items }) => timesFirst(drafts, items) },
+  {
+    look: ({ drafts, items }) => pulledAgain(drafts, items),
+    heads: "vac|vacuum|evac|evacuated|micron|microns|broke",
+  },
+  { look: ({ drafts, items }) => gaugeLetters(items, drafts), heads: "sub|subs|lo|lp|sp" },
+  { look: ({ drafts, items }) => lineTemperatures(items, drafts), heads: "td|ts|tl" },
+  {
+    look: ({ drafts, items }) => lettered(items, drafts),
+    heads: "a|b|c|1|2|ab|bc|cd|12|23",
+  },
+  { look: ({ drafts, items }) => plates(items, drafts) },
+  { look: ({ drafts, items }) => rowOfMegohms(items, drafts) },
+  { look: ({ drafts, items }) => atFrequencies(drafts, items) },
+  { look: ({ drafts, items }) => dryBeside(items, drafts), heads: "dry" },
+  { look: ({ drafts, items }) => inAndOut(items, drafts), heads: "out" },
+  { look: ({ drafts, items }) => inThenOut(items, drafts), heads: "out|outlet" },
+  { look: ({ drafts, items }) => airPairs(drafts, items), heads: "/" },
+  { look: ({ drafts, items }) => waterSides(items, drafts), heads: "out" },
+  { look: ({ drafts, items }) => waterPairs(items, drafts), heads: "/" },
+  { look: ({ drafts, items }) => differenceBehind(drafts, items), heads: "=" },
+  { look: ({ drafts, items }) => wideOpen(items, drafts), heads: "is|being" },
+  { look: ({ drafts, items }) => waterWay(items, drafts), heads: "return|supply" },
+);

@@ -1,18 +1,12 @@
 import { alongLists } from "./along-lists.ts";
-import { announced } from "./announced.ts";
-import { belowMicron } from "./below-micron.ts";
 import { byCapacitor } from "./by-capacitor.ts";
-import { cableAlone } from "./cable-alone.ts";
 import { conditioned } from "./conditioned.ts";
-import type { Context } from "./context.ts";
-import { degreesOver } from "./degrees-over.ts";
 import type { Draft } from "./draft.ts";
 import { drains } from "./drains.ts";
-import { evapCond } from "./evap-cond.ts";
-import { fallsAtStart } from "./falls-at-start.ts";
 import { hashes } from "./gauge-letters.ts";
 import { habitUnit, plusKilograms, scaleBeside, unitBefore } from "./habit.ts";
 import { subjects } from "./hold-subject.ts";
+import { bySaying } from "./infer-passes.ts";
 import { inherit } from "./inherit.ts";
 import type { Item } from "./item.ts";
 import { legAmongPairs } from "./leg-among-pairs.ts";
@@ -21,30 +15,22 @@ import {
   copyKind,
   falls,
   legsDraw,
-  lettersOfGauges,
   nearRating,
   ofAnother,
   ofComponent,
   ofItsSize,
   onTheOthers,
   otherSize,
-  outOfGear,
   pulledOnLeg,
   pulledOnNext,
   rowAgain,
   wanted,
 } from "./like-others.ts";
 import { nextPoint } from "./next-point.ts";
-import { ofTheOthers } from "./of-the-others.ts";
-import { onARated } from "./on-a-rated.ts";
-import { onASupply } from "./on-a-supply.ts";
 import { likeLeft, oilIsWarm, own } from "./own-words.ts";
-import { pairAgain } from "./pair-again.ts";
-import { pairVolts } from "./pair-volts.ts";
-import { pairsAgain } from "./pairs-again.ts";
 import { pairsInRow } from "./pairs-in-row.ts";
+import { take, type Values } from "./pass.ts";
 import { pinsBehindGround } from "./pins-behind-ground.ts";
-import { pipesAt } from "./pipes-at.ts";
 import {
   byIsolation,
   byOpen,
@@ -55,23 +41,15 @@ import {
   byThree,
   pinsBeforeGround,
 } from "./plausible.ts";
-import { poleDrops } from "./pole-drops.ts";
-import { pressureAndLine } from "./pressure-and-line.ts";
-import { pressureAtWarmth } from "./pressure-at-warmth.ts";
 import { ratedBefore } from "./rated-before.ts";
 import { fromContext, inOrder, thatLine } from "./recall.ts";
 import { between } from "./relate.ts";
-import { risingRows } from "./rising-rows.ts";
 import { rowNoBus } from "./row-no-bus.ts";
 import { peaksAndRuns, runsOn } from "./runs-on.ts";
-import { otherEnd, setAndActual } from "./set-actual.ts";
 import type { Setting } from "./settle.ts";
 import { alike, likeBefore, likeBehind, shapeOf, wordBefore } from "./shape.ts";
 import { startsDraw } from "./starts-draw.ts";
 import { subjectsBehind } from "./subject-behind.ts";
-import { systemHolds } from "./system-holds.ts";
-import { atValveBody, throughPart } from "./through-part.ts";
-import { underLoad } from "./under-load.ts";
 import { byVolts } from "./volts.ts";
 import { role } from "./word.ts";
 
@@ -187,48 +165,14 @@ function contrasts(draft: Draft, right: Draft, items: readonly Item[]): boolean 
 }
 
 /** Gives each draft its quantity and its unit, from itself, its neighbours, the message, the job. */
-export function infer(
-  drafts: readonly Draft[],
-  items: readonly Item[],
-  setting: Setting,
-  context: Context,
-): void {
-  nextPoint(
-    drafts.filter((draft) => !draft.gone),
-    items,
-    context,
-  );
-  const list = drafts.filter((draft) => !draft.gone);
+export function infer(values: Values, setting: Setting): void {
+  const { items, context } = values;
+  const alive = (): Draft[] => values.drafts.filter((draft) => !draft.gone);
+  nextPoint(alive(), items, context);
+  const list = alive();
   // most of it carries what one value is to another
   const several = list.length > 1;
-  ofTheOthers(list, items, context);
-  for (const draft of list) outOfGear(draft, items, context);
-  pairVolts(list, items);
-  onARated(list, items);
-  poleDrops(list, items);
-  pipesAt(list, items, context);
-  if (several) risingRows(list, items);
-  cableAlone(list, items);
-  systemHolds(list, items);
-  degreesOver(list, items);
-  if (several) throughPart(list, items);
-  atValveBody(list, items);
-  if (several) pressureAtWarmth(list, items);
-  belowMicron(list, items);
-  if (several) {
-    onASupply(list, items);
-    pressureAndLine(list, items);
-    fallsAtStart(list, items);
-    rowAgain(list, items);
-    pairsAgain(list);
-    setAndActual(items, list, context.units);
-    otherEnd(items, list);
-    lettersOfGauges(list, items);
-  }
-  underLoad(list, items);
-  if (several) evapCond(list, items);
-  if (several) pairAgain(list, items);
-  announced(list, items, context);
+  take(bySaying, { ...values, drafts: list, several });
   list.forEach((draft, order) => {
     pulledOnLeg(draft, items);
     pulledOnNext(draft, list[order - 1], items);

@@ -62,25 +62,30 @@ function firstLetters(drafts: readonly Draft[], items: readonly Item[]): void {
   for (const draft of [low, high]) draft.named = "pressure";
 }
 
+/** "coil pd 0.6 bar": a drop across something. */
+function isDrop(items: readonly Item[]): boolean {
+  return items.some(
+    ({ text, label }) =>
+      /^(?:across|filter|coil|drier|strainer|barrel|water)$/.test(text) ||
+      label?.quantity === "static_pressure",
+  );
+}
+
 /** "Pd 24 bar", "Ps 8,6", "Td 79": a gauge's letters hold by themselves where the figure can be nothing else. */
 export function lettersAlone(
   drafts: readonly Draft[],
   items: readonly Item[],
   units: UnitHabit,
 ): void {
-  // "coil pd 0.6 bar": a drop across something
-  const drop = items.some(
-    ({ text, label }) =>
-      /^(?:across|filter|coil|drier|strainer|barrel|water)$/.test(text) ||
-      label?.quantity === "static_pressure",
-  );
   racks(drafts, items);
   firstLetters(drafts, items);
   for (const draft of drafts) {
-    if (draft.gone || draft.points !== undefined || drop) continue;
+    if (draft.gone || draft.points !== undefined) continue;
     const joint = /^(?:[:=]|ca|is|now)$/.test(items[draft.index - 1]?.text ?? "");
     const name = items[draft.index - (joint ? 2 : 1)];
     const saturated = name?.label?.place?.endsWith("_saturation") === true;
+    if (!saturated && !/^(?:p[ds]|td)$/.test(name?.text ?? "")) continue;
+    if (isDrop(items)) return;
     if (/^p[ds]$/.test(name?.text ?? "") && isGauge(draft, units)) {
       draft.place = name?.text === "pd" ? "discharge" : "suction";
       draft.named = "pressure";

@@ -37,8 +37,8 @@ export interface Note {
   readonly unread: Span[];
   /** names of the rules that changed something, in order: for `explain` */
   readonly trace: string[];
-  /** bits of the rules whose words are there */
-  readonly heads: number;
+  /** which lists of words have one that stands here, as `headsOf` tells it */
+  readonly heads: Uint8Array;
   readonly holds: Holds;
   /** the times of day that the message gives for what it measured, and where */
   readonly measuredAt: MeasuredAt[];

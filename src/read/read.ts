@@ -4,6 +4,7 @@ import { ampsOfNext } from "./amps-of-next.ts";
 import { isStrongBreak } from "./breaks.ts";
 import type { Context } from "./context.ts";
 import { leftOver } from "./cover.ts";
+import { headsOf } from "./heads.ts";
 import { isolated } from "./isolated.ts";
 import { type Item, itemKind } from "./item.ts";
 import { itemsOf } from "./items.ts";
@@ -68,8 +69,6 @@ function holdsOf(items: readonly Item[]): Holds {
 export function begin(text: string, context: Context): { note: Note; tokens: readonly Token[] } {
   const even = plain(text);
   const tokens = scan(even);
-  let heads = 0;
-  for (const token of tokens) if (token.word !== undefined) heads |= token.word.rules;
   const items = itemsOf({ tokens, typed: text, items: [], family: familyOf(context), pairs: true });
   kelvinClips(items);
   warmDay(items);
@@ -85,7 +84,7 @@ export function begin(text: string, context: Context): { note: Note; tokens: rea
     ask: [],
     unread: [],
     trace: [],
-    heads,
+    heads: headsOf(tokens),
     holds: holdsOf(items),
     measuredAt: [],
     open: undefined,

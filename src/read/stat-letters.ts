@@ -51,24 +51,25 @@ const mostVolts = 32;
 /** "r-c 26.1, y 25.9, g 0, w 0": beside a control's volts each terminal has volts, no ohms and no grams. */
 export function statLetters(drafts: readonly Draft[], items: readonly Item[]): void {
   const free = drafts.filter((draft) => !draft.gone && !draft.over && !draft.same);
-  const others = free.filter(
-    ({ index }) => atTerminal(items, index) || terminal.test(behind(items, index) ?? ""),
-  );
-  const common = items.some((item) =>
-    item.points?.some((one) => one.includes("C") && one.length === 2),
-  );
   const power = free.some(
     (draft) =>
       draft.value >= 18 &&
       draft.value <= mostVolts &&
       (draft.unit === undefined || draft.unit.figure === "V"),
   );
+  if (!power) return;
+  const others = free.filter(
+    ({ index }) => atTerminal(items, index) || terminal.test(behind(items, index) ?? ""),
+  );
+  const common = items.some((item) =>
+    item.points?.some((one) => one.includes("C") && one.length === 2),
+  );
   // "R 26.4 Y 26.2 G 0", "24 on R, 0 on Y"
   const hot = free.filter(({ index }) => isHot(items, index));
   const told = [...others, ...hot];
   const control = told.every(({ value }) => value === 0 || value >= 18);
   if (others.length > 1 || (others.length > 0 && told.length > 1 && control)) others.push(...hot);
-  if (!power || others.length < (common ? 1 : 2)) return;
+  if (others.length < (common ? 1 : 2)) return;
   for (const draft of others) {
     if (draft.unit !== undefined || draft.value < 0 || draft.value > mostVolts) continue;
     draft.unit = unitCalled("V");

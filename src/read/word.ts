@@ -74,8 +74,6 @@ export interface Word {
   opens: number;
   /** it or a phrase that begins with it carries signs */
   signed: boolean;
-  /** rules that look for this word, as bits in the order of their list */
-  rules: number;
   /** longer phrases that begin with this one */
   next: Map<string, Word> | undefined;
 }

@@ -1,4 +1,5 @@
-import { watch } from "../dictionary.ts";
+import { know } from "../dictionary.ts";
+import { waitFor } from "../heads.ts";
 import type { Note, Rule } from "../note.ts";
 import { accessCodes } from "./access-code.ts";
 import { actions } from "./action.ts";
@@ -154,24 +155,23 @@ export const remarks: readonly Rule[] = [
   machineInHand,
 ];
 
-/** Tells the dictionary which words each rule waits for; a rule's bit is its place among those that do. */
-function bitsOf(rules: readonly Rule[]): ReadonlyMap<Rule, number> {
-  const bits = new Map<Rule, number>();
+/** Where `Note.heads` tells of the words that each rule waits for. */
+function listsOf(rules: readonly Rule[]): ReadonlyMap<Rule, number> {
+  const lists = new Map<Rule, number>();
   for (const rule of rules) {
     if (rule.heads === undefined) continue;
-    const bit = 1 << bits.size;
-    bits.set(rule, bit);
-    watch(rule.heads, bit);
+    know(rule.heads);
+    lists.set(rule, waitFor(rule.heads));
   }
-  return bits;
+  return lists;
 }
 
-const bits = bitsOf([...asides, ...remarks]);
+const lists = listsOf([...asides, ...remarks]);
 
 /** Does what the message holds give the rule a chance? */
 export function isDue(rule: Rule, note: Note): boolean {
-  const bit = bits.get(rule);
-  if (bit !== undefined && (note.heads & bit) === 0) return false;
+  const list = lists.get(rule);
+  if (list !== undefined && note.heads[list] !== 1) return false;
   switch (rule.needs) {
     case undefined:
       return true;

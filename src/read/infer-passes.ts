@@ -1,0 +1,80 @@
+import { announced } from "./announced.ts";
+import { belowMicron } from "./below-micron.ts";
+import { cableAlone } from "./cable-alone.ts";
+import { degreesOver } from "./degrees-over.ts";
+import { evapCond } from "./evap-cond.ts";
+import { fallsAtStart } from "./falls-at-start.ts";
+import { lettersOfGauges, outOfGear, rowAgain } from "./like-others.ts";
+import { ofTheOthers } from "./of-the-others.ts";
+import { onARated } from "./on-a-rated.ts";
+import { onASupply } from "./on-a-supply.ts";
+import { pairAgain } from "./pair-again.ts";
+import { pairVolts } from "./pair-volts.ts";
+import { pairsAgain } from "./pairs-again.ts";
+import { passes } from "./pass.ts";
+import { pipesAt } from "./pipes-at.ts";
+import { poleDrops } from "./pole-drops.ts";
+import { pressureAndLine } from "./pressure-and-line.ts";
+import { pressureAtWarmth } from "./pressure-at-warmth.ts";
+import { risingRows } from "./rising-rows.ts";
+import { otherEnd, setAndActual } from "./set-actual.ts";
+import { systemHolds } from "./system-holds.ts";
+import { atValveBody, throughPart } from "./through-part.ts";
+import { underLoad } from "./under-load.ts";
+
+/** What a way of saying settles, before each value is taken by its own words. */
+export const bySaying = passes(
+  { look: ({ drafts, items, context }) => ofTheOthers(drafts, items, context) },
+  {
+    look: ({ drafts, items, context }) => {
+      for (const draft of drafts) outOfGear(draft, items, context);
+    },
+  },
+  {
+    look: ({ drafts, items }) => pairVolts(drafts, items),
+    heads: "pair|comm|comms|network|f1|f1f2",
+  },
+  { look: ({ drafts, items }) => onARated(drafts, items), heads: "of|a|an" },
+  { look: ({ drafts, items }) => poleDrops(drafts, items), heads: "v|volt|drop|drops|across" },
+  {
+    look: ({ drafts, items, context }) => pipesAt(drafts, items, context),
+    heads: "pipe|pipes|piping|tubing|lineset|copper|gas",
+  },
+  { look: ({ drafts, items }) => risingRows(drafts, items), several: true },
+  {
+    look: ({ drafts, items }) => cableAlone(drafts, items),
+    heads: "cable|cables|feeder|wire|wires|wiring|harness|whip|conductor|conductors|run",
+  },
+  {
+    look: ({ drafts, items }) => systemHolds(drafts, items),
+    heads: "system|unit|machine|circuit|charge|plate|nameplate|split|rack|chiller",
+  },
+  { look: ({ drafts, items }) => degreesOver(drafts, items), heads: "over|above|apart" },
+  { look: ({ drafts, items }) => throughPart(drafts, items), heads: "out", several: true },
+  { look: ({ drafts, items }) => atValveBody(drafts, items), heads: "reversing|4|four|rev" },
+  { look: ({ drafts, items }) => pressureAtWarmth(drafts, items), several: true },
+  { look: ({ drafts, items }) => belowMicron(drafts, items), heads: "below|under|past|beneath" },
+  { look: ({ drafts, items }) => onASupply(drafts, items), several: true },
+  { look: ({ drafts, items }) => pressureAndLine(drafts, items), several: true },
+  {
+    look: ({ drafts, items }) => fallsAtStart(drafts, items),
+    heads: "falls|fell|drops|dropped|dips|dipped|sags|sagged|down",
+    several: true,
+  },
+  { look: ({ drafts, items }) => rowAgain(drafts, items), several: true },
+  { look: ({ drafts }) => pairsAgain(drafts), several: true },
+  {
+    look: ({ drafts, items, context }) => setAndActual(items, drafts, context.units),
+    several: true,
+  },
+  { look: ({ drafts, items }) => otherEnd(items, drafts), several: true },
+  { look: ({ drafts, items }) => lettersOfGauges(drafts, items), several: true },
+  { look: ({ drafts, items }) => underLoad(drafts, items), heads: ":" },
+  {
+    look: ({ drafts, items }) => evapCond(drafts, items),
+    heads: "cond|condenser|condensing",
+    several: true,
+  },
+  { look: ({ drafts, items }) => pairAgain(drafts, items), several: true },
+  { look: ({ drafts, items, context }) => announced(drafts, items, context) },
+);

@@ -1,0 +1,186 @@
+import { airOrWater } from "./air-or-water.ts";
+import { ofNamedPart } from "./announced.ts";
+import { approaches } from "./approaches.ts";
+import { atEach } from "./at-each.ts";
+import { beforeAfter } from "./before-after.ts";
+import { behindWarmth } from "./behind-warmth.ts";
+import { bothPlaces } from "./both-places.ts";
+import { byOdds } from "./by-odds.ts";
+import { carryAction } from "./carry-action.ts";
+import { chain } from "./chain.ts";
+import { correct } from "./correct.ts";
+import { countOfRow } from "./count-of-row.ts";
+import { degreesThen } from "./degrees-then.ts";
+import { dropDenied, dropNots } from "./denied.ts";
+import { deniedAgain } from "./denied-again.ts";
+import { enteringBulb } from "./entering-bulb.ts";
+import { gasTrain } from "./gas-train.ts";
+import { gasWatched } from "./gas-watched.ts";
+import { gaugePair } from "./gauge-pair.ts";
+import { gaugesOfEach } from "./gauges-of-each.ts";
+import { groundOfPairs } from "./ground-of-pairs.ts";
+import { guard } from "./guard.ts";
+import { pulledTo } from "./guard-pull.ts";
+import {
+  leadsToGround,
+  numberedBox,
+  pressureThenDegrees,
+  spotTwice,
+  standing,
+} from "./guard-spot.ts";
+import { heldFor } from "./held-for.ts";
+import { inThere } from "./in-there.ts";
+import { lettersAlone, lowOfLeg } from "./letters-alone.ts";
+import { markedThenRead } from "./marked-then-read.ts";
+import { minutesAfter } from "./minutes-after.ts";
+import { oilSides } from "./oil-sides.ts";
+import { otherOfPair } from "./other-of-pair.ts";
+import { outOf } from "./out-of.ts";
+import { outAtEnd, outsideBehind } from "./outside-behind.ts";
+import { outsideColon } from "./outside-colon.ts";
+import { passes } from "./pass.ts";
+import { peakThen } from "./peak-then.ts";
+import { question } from "./question.ts";
+import { relate } from "./relate.ts";
+import { repeat } from "./repeat.ts";
+import { sameAgain } from "./same-again.ts";
+import { speeds } from "./speeds.ts";
+import { stages } from "./stages.ts";
+import { statLetters } from "./stat-letters.ts";
+import { statSet } from "./stat-set.ts";
+import { statsOfOne } from "./stats-of-one.ts";
+import { swings } from "./swings.ts";
+import { switchSet } from "./switch-set.ts";
+import { toldByWords } from "./told-by-words.ts";
+import { trips } from "./trips.ts";
+import { twoUnits } from "./two-units.ts";
+import { ofWarmDay } from "./warm-day.ts";
+import { withIt } from "./with-it.ts";
+import { zeros } from "./zeros.ts";
+
+/** What words right beside the values make of them. */
+export const byWords = passes(
+  { look: ({ drafts, items }) => outsideColon(drafts, items), heads: ":" },
+  { look: ({ drafts, items, note }) => ofWarmDay(drafts, items, note.plain), heads: "a|an" },
+  { look: ({ drafts, items }) => gaugesOfEach(items, drafts), heads: "/", several: true },
+  { look: ({ drafts, items }) => approaches(items, drafts), heads: "approach|approaches" },
+  {
+    look: ({ drafts, items }) => markedThenRead(items, drafts),
+    heads:
+      "reads|reading|read|readin|redin|reedin|readng|tests|tested|measures|measuring|says|shows|got",
+    several: true,
+  },
+  { look: ({ drafts, items }) => outOf(items, drafts), heads: "of|out", several: true },
+  { look: ({ drafts, note }) => zeros(drafts, note) },
+  { look: ({ drafts, items, context }) => lettersAlone(drafts, items, context.units) },
+  {
+    look: ({ drafts, items, context }) => outsideBehind(drafts, items, context.units),
+    heads: "out|outside|outdoors|outdoor|ambient|amb|od|oat",
+  },
+  { look: ({ drafts, items, context }) => outAtEnd(drafts, items, context.units), heads: "out" },
+  { look: ({ drafts, items, context }) => inThere(drafts, items, context.units) },
+  { look: ({ drafts, items }) => minutesAfter(drafts, items), heads: "after", several: true },
+  { look: ({ drafts, items }) => atEach(drafts, items), several: true },
+  { look: ({ drafts }) => statsOfOne(drafts), several: true },
+  {
+    look: ({ drafts, items, context }) => gaugePair(drafts, items, context.units),
+    heads: "/|over",
+    several: true,
+  },
+  { look: ({ drafts, items }) => statLetters(drafts, items) },
+  {
+    look: ({ drafts, items }) => stages(drafts, items),
+    heads: "stage|stages|stg|speed|fire",
+    several: true,
+  },
+  {
+    look: ({ drafts, items, context }) => statSet(drafts, items, context.units),
+    heads: "stat|tstat|thermostat|t'stat",
+    several: true,
+  },
+  { look: ({ drafts, items }) => lowOfLeg(drafts, items), heads: "low|lo|high|hi" },
+  {
+    look: ({ drafts, items }) => otherOfPair(drafts, items),
+    heads: "at|@|temp|temperature|press|pressure",
+    several: true,
+  },
+  {
+    look: ({ drafts, items }) => oilSides(drafts, items),
+    heads: "net|diff|differential|crankcase|crank|suct|suction|case",
+    several: true,
+  },
+  {
+    look: ({ drafts, items }) => speeds(drafts, items),
+    heads: "hi|high|med|medium|lo|low|highest|lowest",
+    several: true,
+  },
+  {
+    look: ({ drafts, items }) => trips(drafts, items),
+    heads: "trip|trips|max|maximum|limit",
+    several: true,
+  },
+  {
+    look: ({ drafts, items, context }) => gasTrain(drafts, items, context.units),
+    heads: "gas|mani|manifold|burner|regulator",
+  },
+  { look: ({ drafts, items }) => countOfRow(drafts, items), several: true },
+);
+
+/** How values are measured and how they stand to what is known, before the test's own values are taken out. */
+export const beforeTest = passes(
+  { look: ({ drafts, items }) => heldFor(drafts, items), heads: "for" },
+  { look: ({ drafts, items }) => relate(drafts, items) },
+  { look: ({ drafts, items }) => peakThen(items, drafts) },
+  { look: ({ drafts, note }) => toldByWords(drafts, note) },
+);
+
+/** What one value is to another, and to what was read before. */
+export const related = passes(
+  { look: ({ drafts, items }) => behindWarmth(drafts, items), several: true },
+  {
+    look: ({ drafts, items }) => beforeAfter(drafts, items),
+    heads: "after|aftr|afterward|afterwards|aft|later|since|then|clean",
+    several: true,
+  },
+  {
+    look: ({ drafts, items }) => switchSet(drafts, items),
+    heads: "sw|switch|switches|cutout|hps|lps|hpco|lpco",
+  },
+  { look: ({ drafts, items }) => swings(drafts, items), heads: "-|to|and|n|&", several: true },
+  {
+    look: ({ drafts, items, context }) => deniedAgain(drafts, items, context),
+    heads: "not|instead",
+  },
+  { look: ({ drafts, items }) => chain(drafts, items), several: true },
+  { look: ({ drafts, note }) => correct(note, drafts) },
+  { look: ({ drafts, items }) => dropNots(drafts, items), heads: "not", several: true },
+  { look: ({ drafts, items }) => dropDenied(drafts, items), heads: "not|was" },
+  { look: ({ drafts, items }) => groundOfPairs(drafts, items), several: true },
+  { look: ({ drafts, note }) => repeat(note, drafts) },
+  { look: ({ drafts, items }) => bothPlaces(drafts, items) },
+  { look: ({ drafts, note }) => carryAction(note, drafts) },
+  { look: ({ drafts, items, context }) => sameAgain(drafts, items, context) },
+  { look: ({ drafts, items, context }) => withIt(drafts, items, context) },
+  { look: ({ drafts, context }) => ofNamedPart(drafts, context) },
+  { look: ({ drafts, note }) => gasWatched(drafts, note) },
+);
+
+/** What was read is doubted: what it can't be, what it may be as well, what is asked about. */
+export const doubts = passes(
+  { look: ({ drafts }) => enteringBulb(drafts) },
+  { look: ({ drafts, items }) => degreesThen(drafts, items) },
+  { look: ({ drafts, items, context }) => airOrWater(drafts, items, context) },
+  { look: ({ drafts, items, context }) => guard(drafts, items, context.units) },
+  { look: ({ drafts, items, context }) => pulledTo(drafts, items, context) },
+  { look: ({ drafts, items }) => twoUnits(drafts, items), heads: "or" },
+  { look: ({ drafts, items }) => spotTwice(drafts, items) },
+  { look: ({ drafts, items }) => leadsToGround(drafts, items), heads: "lead|leads" },
+  { look: ({ drafts, items, context }) => pressureThenDegrees(drafts, items, context) },
+  { look: ({ drafts }) => standing(drafts) },
+  {
+    look: ({ drafts, items }) => numberedBox(drafts, items),
+    heads: "cold|cool|chill|coldroom|coolroom",
+  },
+  { look: ({ drafts, note }) => byOdds(drafts, note) },
+  { look: ({ drafts, note }) => question(note, drafts) },
+);
