@@ -30,7 +30,7 @@ export const airOf: (scene: Scene) => Air = perScene((scene) => {
   const dry = (...places: Place[]) => lastOf(scene, "temperature", places);
   const wet = (...places: Place[]) => lastOf(scene, "wet_bulb_temperature", places);
   const cold = isColdRoom(scene);
-  const returnCel = cold ? dry("return_air") : dry("return_air", "indoor_air");
+  const returnCel = mixedCel(scene) ?? (cold ? dry("return_air") : dry("return_air", "indoor_air"));
   const outdoorCel = dry("outdoor_air", "condenser_in");
   const humidity = lastOf(scene, "relative_humidity", ["return_air", "indoor_air", undefined]);
   const wetBulb =
@@ -55,6 +55,17 @@ export const airOf: (scene: Scene) => Air = perScene((scene) => {
     }),
   };
 });
+
+/** "mixed air 58": with an economizer open that is what the coil breathes, whatever returns. */
+function mixedCel(scene: Scene): number | undefined {
+  const found = streams(scene).findLast(
+    (one) =>
+      one.quantity === "temperature" &&
+      (one.at === undefined || one.at === "return_air") &&
+      /\bmixed\b|\bmat?\b/i.test(one.said),
+  );
+  return found === undefined ? undefined : numberOf(found);
+}
 
 /** A cold room's coil breathes the box, never the room that its condenser stands in. */
 function isColdRoom(scene: Scene): boolean {

@@ -11,6 +11,7 @@ import { clauseOf } from "./clause.ts";
 import { given } from "./given.ts";
 import { isAtReversingValve, noteOf } from "./near.ts";
 import { isBound, numberOf } from "./pick.ts";
+import { isPumpingDown } from "./pumping-down.ts";
 import { perScene, type Scene } from "./scene.ts";
 import { isAtRest, isNitrogen } from "./standing.ts";
 import { areTogether, latestPair } from "./together.ts";
@@ -89,6 +90,7 @@ function circuitsIn(scene: Scene): Circuit[] {
 
 function isRunning(scene: Scene, reading: Reading): boolean {
   if (isAtRest(scene, reading) || isNitrogen(scene, reading)) return false;
+  if (isPumpingDown(scene, reading)) return false;
   return reading.quantity !== "pressure" || !notAsItRuns.test(clauseOf(scene, reading));
 }
 

@@ -1,4 +1,5 @@
 import type { Finding } from "../model.ts";
+import { isAcrossContacts } from "./across-contacts.ts";
 import { isIcedColdCoil } from "./cold-coil.ts";
 import { repairSigns } from "./repairs.ts";
 import type { Scene } from "./scene.ts";
@@ -72,6 +73,7 @@ export function remarkEvidence(scene: Scene): Evidence[] {
     if (isOnce(one, scene) || isOfHeater(one, scene) || isOfOil(one, scene)) return [];
     if (isOfControl(one, scene)) return [{ sign: "protection:control_fuse_open", says }];
     if (isOfSister(one, scene) || isOfDriveBoard(one, scene)) return [];
+    if (isAcrossContacts(one, scene)) return [];
     if (isOfBath(one, scene) || isOfUnloaded(one, scene)) return [];
     if (namesLine(one, scene)) return [{ sign: "protection:upstream_fuse_open", says }];
     if (isOfFan(one, scene)) return [{ sign: "fans:fan_slow", says }];

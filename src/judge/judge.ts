@@ -1,4 +1,5 @@
 import type { Case, Finding, Judgement } from "../model.ts";
+import { acrossDeeds } from "./across-deeds.ts";
 import { cautionsOf } from "./cautions-of.ts";
 import { checks } from "./checks/list.ts";
 import { diagnose } from "./diagnose.ts";
@@ -57,7 +58,11 @@ function isBlank(scene: Scene, findings: readonly Finding[]): boolean {
  * is adverse itself: a cured machine doesn't clear the cause. A repair that changed nothing is no
  * repair: all counts, and it speaks against the part.
  */
-function causeEvidence(all: Scene, before: Scene, after: Scene): Evidence[] {
+function causeEvidence(all: Scene, before: Scene, after: Scene): readonly Evidence[] {
+  return acrossDeeds(all, [before, after], partsEvidence(all, before, after));
+}
+
+function partsEvidence(all: Scene, before: Scene, after: Scene): Evidence[] {
   const inVain = isInVain(after);
   const mended = repairEvidence(all, inVain);
   const first = signsOf(before, findingsOf(before));

@@ -108,7 +108,9 @@ function besideCoil(inOrder: readonly Reading[], note: CaseNote): Reading | unde
     const next = inOrder[index + 1];
     if (one.quantity !== "pressure" || one.at !== undefined || next?.at !== "evaporator_out")
       return false;
-    return /^[\s,/&-]*$/.test((note.text ?? "").slice(to(one), from(next)));
+    return /^[\s,/&-]*(?:at the (?:case|coil|evap\w*|box|rack))?[\s,/&-]*$/.test(
+      (note.text ?? "").slice(to(one), from(next)),
+    );
   });
 }
 

@@ -2,7 +2,7 @@ import type { CaseNote, Reading } from "../model.ts";
 import { figureSpan } from "./figure-span.ts";
 
 const atRest =
-  /\b(off|idle|sat|sitting|standing|rest(ing|ed)?|shut (?:it |her |the unit )?(?:down|off)|stopped|powered down|not running)\b.{0,24}\b((\d+|an?|one|two|three|four|five|six|eight|ten|twelve|a few|a couple(?: of)?|half an) ?(m|min|mins|minutes|h|hr|hrs|hour|hours)\b|overnight|all night)|\b(?:off|down|sat|sitting) (?:till|until|since|to|from) (?:the )?(?:next )?(?:morning|yesterday|last night|noon|lunch)\b|\bgauges (?:are |both )?(?:equal|even)\b|\bat rest\b|\bequali[sz]ed\b|\boff.?cycle\b|\bstanding (?:pressure|overnight)\b|\bafter a night\b|\bwith (it|the unit|everything|the compressor) off\b/;
+  /\b(off|idle|sat|sitting|standing|rest(ing|ed)?|shut (?:it |her |the unit )?(?:down|off)|stopped|powered down|not running)\b.{0,24}\b((\d+|an?|one|two|three|four|five|six|eight|ten|twelve|a few|a couple(?: of)?|half an) ?(m|min|mins|minutes|h|hr|hrs|hour|hours)\b|overnight|all night|(?:over|for|through|during) (?:lunch|the night|the weekend))|\b(?:off|down|sat|sitting) (?:till|until|since|to|from) (?:the )?(?:next )?(?:morning|yesterday|last night|noon|lunch)\b|\bgauges (?:are |both )?(?:equal|even)\b|\bat rest\b|\bequali[sz]ed\b|\boff.?cycle\b|\bstanding (?:pressure|overnight)\b|\bafter a night\b|\bwith (it|the unit|everything|the compressor) off\b/;
 const underNitrogen = /\bnitrogen\b|\bn2\b|\bofn\b|pressure test/;
 
 /** A reading that its note says was read at rest. */
@@ -61,7 +61,12 @@ function restsFrom(note: CaseNote): number | undefined {
   const words = (note.text ?? "").toLowerCase();
   const at = words.search(atRest);
   if (at < 0) return undefined;
-  if (/\brunning\b|\bwhile it runs\b/.test(words.replace(stillRunning, ""))) return undefined;
+  if (
+    /\brunning\b|\bwhile it runs\b|\bcomp\w* (?:is )?(?:on|going|turning)\b/.test(
+      words.replace(stillRunning, ""),
+    )
+  )
+    return undefined;
   const clause = Math.max(words.lastIndexOf(",", at), words.lastIndexOf(". ", at), 0);
   // what was measured, not for how long it stood
   const follows = /\d{2,}(?! ?(?:m\b|min|h\b|hr|hour))/.test(words.slice(clause));

@@ -61,11 +61,13 @@ export function sceneOf(whole: Case, some: readonly CaseNote[] = whole.notes): S
   const readings = notes.flatMap((note) => note.readings);
   const statements = notes.flatMap((note) => note.statements);
   const guessed = new Set(notes.filter(isGuessOfCharge).flatMap((note) => note.statements));
-  const remarks = of(statements, "observation").filter(
-    (one) =>
-      (one.earlier !== true || pastCauses.includes(one.observation)) &&
-      !(one.observation === "low_charge_said" && guessed.has(one)),
-  );
+  const remarks = of(statements, "observation")
+    .map(soundJoints)
+    .filter(
+      (one) =>
+        (one.earlier !== true || pastCauses.includes(one.observation)) &&
+        !(one.observation === "low_charge_said" && guessed.has(one)),
+    );
   return {
     facts,
     site: whole.site,
@@ -85,6 +87,13 @@ export function sceneOf(whole: Case, some: readonly CaseNote[] = whole.notes): S
     limits: whole.limits ?? {},
     ...(whole.at === undefined ? {} : { at: whole.at }),
   };
+}
+
+/** "bubbles on the flares, nothing": a leak that was looked for and not found. */
+function soundJoints(one: Of<"observation">): Of<"observation"> {
+  if (one.observation !== "leak_found" || one.denied !== true) return one;
+  const { denied: _, ...rest } = one;
+  return { ...rest, observation: "no_leak_found" };
 }
 
 /** "customer thinks it's low": what a layman supposes is no sign of the charge. */

@@ -6,6 +6,7 @@ import type { Check } from "../check.ts";
 import { type Circuit, circuitsOf } from "../circuit.ts";
 import { contradictionsOf } from "../contradiction.ts";
 import type { Scene } from "../scene.ts";
+import { pumpedDown } from "./pumped-down.ts";
 import { told } from "./told.ts";
 
 /** Compression ratio on absolute pressures: low where a compressor does not pump. */
@@ -50,6 +51,7 @@ export const compression: Check = {
           ? []
           : finding(one, scene).map(unjudged),
     ),
+    ...pumpedDown(scene),
     ...told(scene, "compression"),
   ],
 };

@@ -52,7 +52,7 @@ function leakFindings(scene: Scene): Finding[] {
   // what was taken out of the same circuit and put back is no addition
   const addedKg = inKg - outKg;
   const fullKg = scene.facts.charge_kg;
-  if (addedKg <= 0) return [];
+  if (addedKg <= 0) return fullKg === undefined ? [] : leakChecked(scene, fullKg);
   // a small circuit that was emptied and filled again is under no federal rule
   if (outKg > 0 && fullKg !== undefined && fullKg < smallestKg) return [];
   if (fullKg === undefined)
@@ -66,6 +66,27 @@ function leakFindings(scene: Scene): Finding[] {
           ),
         ];
   return rated(scene, addedKg, fullKg);
+}
+
+/** A leak check in Europe: when the next one is due, which goes by the charge and not by a rate. */
+function leakChecked(scene: Scene, fullKg: number): Finding[] {
+  const looked = scene.seen.some(
+    ({ observation }) => observation === "no_leak_found" || observation === "leak_found",
+  );
+  if (scene.facts.leak_regime !== "eu" || !looked) return [];
+  const rule = ruleFor(scene, fullKg);
+  return [
+    {
+      about: "system",
+      check: "leak_rate",
+      level: "good",
+      says: leakReminder({ over: false, fullKg, lastYearKg: 0 }, rule, scene),
+      brief: "next leak check by its charge",
+      values: {},
+      basis: rule.basis,
+      source: rule.source,
+    },
+  ];
 }
 
 function rated(scene: Scene, addedKg: number, fullKg: number): Finding[] {

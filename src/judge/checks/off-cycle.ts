@@ -3,6 +3,7 @@ import { saturationPa } from "../../physics/saturation-pressure.ts";
 import { saturationCel } from "../../physics/saturation-temperature.ts";
 import { absolutePaOf, ambientPaAt, refrigerantOf } from "../circuit.ts";
 import type { Figures } from "../figures.ts";
+import { noteOf } from "../near.ts";
 import { isBound, numberOf } from "../pick.ts";
 import type { Scene } from "../scene.ts";
 import { isAtRest, isNitrogen } from "../standing.ts";
@@ -22,7 +23,10 @@ export function offCycle(scene: Scene, figures: Figures): Finding[] {
     (one) => isAtRest(scene, one) && !isNitrogen(scene, one) && !isBound(one),
   );
   const pressure = resting.findLast((one) => one.quantity === "pressure");
-  const temperature = coilTemperature(resting) ?? coilTemperature(outdoor(scene));
+  const temperature =
+    coilTemperature(resting) ??
+    coilTemperature(besideIn(scene, pressure)) ??
+    coilTemperature(outdoor(scene, pressure));
   const coilCel = temperature === undefined ? undefined : numberOf(temperature);
   const pa = pressure === undefined ? undefined : absolutePaOf(pressure, ambientPaAt(scene));
   if (pa === undefined || coilCel === undefined) return [];
@@ -72,8 +76,25 @@ function standing(outcome: Outcome, overPa: number, cel: number, figures: Figure
   };
 }
 
-function outdoor(scene: Scene): readonly Reading[] {
-  return scene.readings.filter((one) => one.at === "outdoor_air");
+/** Temperatures of the pressure's own note, wherever in it the rest is told. */
+function besideIn(scene: Scene, pressure: Reading | undefined): readonly Reading[] {
+  const note = pressure === undefined ? undefined : noteOf(scene, pressure);
+  return scene.readings.filter(
+    (one) => note !== undefined && noteOf(scene, one) === note && airy.includes(one.at),
+  );
+}
+
+const airy: readonly Reading["at"][] = [undefined, "outdoor_air", "indoor_air", "condenser_in"];
+
+/** Another note's weather, where nothing was read of a running machine beside it. */
+function outdoor(scene: Scene, pressure: Reading | undefined): readonly Reading[] {
+  const own = pressure === undefined ? undefined : noteOf(scene, pressure);
+  return scene.readings.filter(
+    (one) =>
+      one.at === "outdoor_air" &&
+      (noteOf(scene, one) === own ||
+        noteOf(scene, one)?.readings.some(({ quantity }) => quantity === "pressure") !== true),
+  );
 }
 
 /** The coil's own metal where it was read, else the air that went through it. */

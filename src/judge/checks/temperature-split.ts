@@ -1,4 +1,5 @@
 import type { Finding } from "../../model.ts";
+import { celFromFahrenheit } from "../../physics/constants.ts";
 import { targetSplitK } from "../../physics/temperature-split.ts";
 import { type Air, airOf } from "../air.ts";
 import { applicationOf, isHeating } from "../application.ts";
@@ -50,10 +51,17 @@ export const temperatureSplit: Check = {
     const splitK = both ? Math.abs(returnCel - supplyCel) : saidSplit(scene);
     if (splitK === undefined) return [];
     const heating = both && supplyCel > returnCel;
-    const judged = !heating && !isHeating(scene) && applicationOf(scene) === "comfort";
+    const judged =
+      !heating &&
+      !isHeating(scene) &&
+      applicationOf(scene) === "comfort" &&
+      (returnCel ?? coolestReturnCel) >= coolestReturnCel;
     return [finding(splitK, judged ? verdictFor(splitK, air) : undefined, figuresOf(scene))];
   },
 };
+
+/** Cel, 64 F: cooler air into the coil, as with an economizer open, has little to give. Common practice, no source. */
+const coolestReturnCel = celFromFahrenheit(64);
 
 /** The split as the technician worked it out. */
 function saidSplit(scene: Scene): number | undefined {

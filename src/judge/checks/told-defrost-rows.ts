@@ -20,6 +20,21 @@ export const toldDefrostRows: readonly ToldRow[] = [
     check: "sensor",
     sign: "defrosting:fails",
     words: [
+      /\b(?:0(?:\.0+)?|zero|no) ?a(?:mps?)?\b.{0,24}\b(?:defrost )?(?:heaters?|elements?)\b/,
+      /\b(?:defrost )?(?:heaters?|elements?)(?: \w+){0,3} (?:(?:draw|pull|read)\w* )?(?:0(?:\.0+)?|zero|no|nothing)(?: ?a(?:mps?)?)?\b(?! ?(?:v|ohm|f\b))/,
+    ],
+    unless: /\b(?:crankcase|belly|sump|drain|strip|duct|door|frame)\b/,
+    beside: /\bdefrost/,
+    mended: /\b(?:heaters?|elements?|contactor|fuse)\b/,
+    level: "bad",
+    about: "coil",
+    says: "The defrost heaters draw nothing while it defrosts, as told: volts at their terminals with none drawn is an open heater, none there is the contactor, the clock or the termination switch. Locked out, each heater's ohms with its wires off",
+    brief: "defrost heaters draw nothing",
+  },
+  {
+    check: "sensor",
+    sign: "defrosting:fails",
+    words: [
       /\bdefrost (?:clock|timer|board|control|relay|stat|thermostat|termination|klixon|heater)\b.{0,50}\b(?:stopped|does(?:n'?t| not)|never|not|won'?t|stuck|dead|open|frozen|failed|no (?:output|signal|voltage|power)|0 ?v)\b/,
       /\b(?:clock|timer)\b.{0,30}\b(?:does(?:n'?t| not)|not|never|won'?t)\b.{0,10}\b(?:turn|move|advance|run|step)/,
       /\b(?:never|won'?t|does(?:n'?t| not)|not) (?:initiates?|go(?:es)? into (?:a )?defrost|call for (?:a )?defrost|start a defrost)\b/,

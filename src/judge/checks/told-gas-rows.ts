@@ -3,6 +3,18 @@ import type { ToldRow } from "./told-rows.ts";
 const gasName =
   "(?:r-?)?(?:12|22|32|134a?|290|404a?|407[ac]?|410a?|448a?|449a?|454[abc]?|50[27]a?)";
 
+const runs = "(?:running|runs|while it runs|is on|going|turning)";
+const alike =
+  "(?:equal|even|the same|alike|together|don'?t (?:move|split|come apart)|(?:read|at|show|sit at) \\d{2,3}|\\d{2,3})";
+/** "both hoses read 118 with the compressor running" */
+const equalPressures = new RegExp(
+  `\\b(?:both (?:gauges|hoses|needles|pressures|sides)|(?:gauges|hoses|needles|pressures) (?:are |read |both |sit |at )*(?=equal|even|the same|alike|together|don|\\d))\\b.{0,20}\\b${alike}\\b.{0,30}\\b${runs}\\b`,
+);
+/** "compressor runs but the gauges are equal" */
+const equalAhead = new RegExp(
+  `\\b(?:comp\\w*|it) ${runs}\\b.{0,24}\\b(?:gauges|hoses|needles|pressures|both sides)\\b.{0,14}\\b(?:equal|even|the same|alike|together|don'?t (?:move|split))\\b`,
+);
+
 /** What is heard of refrigerant, its leaks and what does not belong in it. Source throughout: common practice, no source. */
 export const toldGasRows: readonly ToldRow[] = [
   {
@@ -146,6 +158,18 @@ export const toldGasRows: readonly ToldRow[] = [
     about: "compressor",
     says: "The compressor's valves are told leaking: prove it with a pump-down and with how fast both sides meet",
     brief: "compressor valves leak, as told",
+  },
+  {
+    check: "compression",
+    sign: "ratio:flat",
+    words: [equalPressures, equalAhead],
+    unless:
+      /\b(?:not|aren'?t|won'?t|isn'?t|never|un)(?: \w+)? ?(?:equal|even|running)|\boff\b|\bstopped\b|\bshut\b|\b(?:before|until|till) \w+ (?:runs?|starts?)/,
+    mended: /\bhoses?\b|\bmanifold\b|\bgauges?\b|\bcores?\b|\bcomp/,
+    level: "watch",
+    about: "compressor",
+    says: "Both gauges stand alike while it is told to run: before the compressor is blamed, are the manifold's valves shut, both cores pressed and the hoses on different ports? If so it pumps nothing: turns backward, passes inside, or a valve between both sides stands open",
+    brief: "no lift while it runs, as told",
   },
   {
     check: "valve",

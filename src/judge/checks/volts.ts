@@ -150,7 +150,8 @@ const dropped = /\bdrop(?:s|ped)?\b/;
 /** "lug is burnt, 6.1 V across it": lost in the joint, no voltage of the supply. */
 const overIt =
   /\b(?:over|across) (?:it|(?:the |that |a )?(?:lug|joint|connection|splice|terminal|blade))\b/;
-const overPart = /\b(?:over|across) (?:the |that |a )?(?:pole|contacts?|points)\b/;
+const overPart =
+  /\b(?:over|across) (?:the |that |a )?(?:pole|contacts?|points|(?:closed|made|pulled.?in|held.?in) (?:contactor|contacts?|poles?|points))\b/;
 const namesDrops: (scene: Scene) => boolean = perScene((scene) =>
   [dropped, overIt, overPart].some((words) => words.test(scene.words)),
 );

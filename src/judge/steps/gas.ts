@@ -39,6 +39,22 @@ export const gasSteps: readonly Step[] = [
     after: ["indoor_air:ice_on_cold_coil"],
   },
   {
+    check: "saturation",
+    why: "Gauges and probes before the machine: is each clamp on the pipe it is named for, clean and covered, are they exchanged, is the gauge at zero, and which refrigerant is on the plate; then pressure and line once more at one place",
+    minutes: 4,
+    danger: 1,
+    fills: ["read_again"],
+    after: ["physics:contradicts"],
+  },
+  {
+    check: "compression",
+    why: "The manifold before the compressor: its valves shut, both cores pressed, the hoses on two different ports; then suction and discharge pressure once more while it runs",
+    minutes: 4,
+    danger: 1,
+    fills: ["gauges_again"],
+    after: ["ratio:flat"],
+  },
+  {
     check: "airflow",
     why: "Airflow first: filter, indoor coil, blower and supply and return openings by eye, then return and supply air temperature for the split",
     minutes: 4,
