@@ -26,6 +26,7 @@ import { type Item, itemKind } from "./item.ts";
 import type { Label } from "./label.ts";
 import { nitrogenBehind } from "./nitrogen-behind.ts";
 import { noLabel } from "./no-label.ts";
+import { ofTheWait } from "./of-the-wait.ts";
 import { take, type Values } from "./pass.ts";
 import { inRow } from "./relate.ts";
 import { ofItsRail } from "./row-unit.ts";
@@ -164,6 +165,7 @@ function tell(draft: Draft, items: readonly Item[], index: number): void {
         return;
       }
       if (item.label !== undefined) {
+        if (item.label.rating === "nominal" && ofTheWait(items, index)) return;
         if (item.text === "charge") draft.chargeNoun = true;
         if (pulledAmps(items, draft, index)) {
           draft.hint ??= "current";

@@ -207,7 +207,8 @@ export function goesLeft(gap: Gap, next: number, kind: string, taken: string): b
   if (left?.unit === undefined && kind !== "R")
     return (
       suits(item, undefined) &&
-      (gap.leading === "" ||
+      // a time ahead tells when, and names nothing
+      (/^T*$/.test(gap.leading) ||
         (gap.leading === "U" &&
           gap.items.some(
             (one) => one.kind === itemKind.unit && one.unit?.dimension === "pressure",

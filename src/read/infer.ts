@@ -1,4 +1,5 @@
 import { alongLists } from "./along-lists.ts";
+import { behindContactor } from "./behind-contactor.ts";
 import { byCapacitor } from "./by-capacitor.ts";
 import { conditioned } from "./conditioned.ts";
 import type { Draft } from "./draft.ts";
@@ -26,6 +27,7 @@ import {
   rowAgain,
   wanted,
 } from "./like-others.ts";
+import { megAgain } from "./meg-again.ts";
 import { nextPoint } from "./next-point.ts";
 import { likeLeft, oilIsWarm, own } from "./own-words.ts";
 import { pairsInRow } from "./pairs-in-row.ts";
@@ -48,6 +50,7 @@ import { rowNoBus } from "./row-no-bus.ts";
 import { peaksAndRuns, runsOn } from "./runs-on.ts";
 import type { Setting } from "./settle.ts";
 import { alike, likeBefore, likeBehind, shapeOf, wordBefore } from "./shape.ts";
+import { startRange } from "./start-range.ts";
 import { startsDraw } from "./starts-draw.ts";
 import { subjectsBehind } from "./subject-behind.ts";
 import { byVolts } from "./volts.ts";
@@ -172,6 +175,11 @@ export function infer(values: Values, setting: Setting): void {
   const list = alive();
   // most of it carries what one value is to another
   const several = list.length > 1;
+  if (several) {
+    megAgain(list, items, context);
+    startRange(list, items);
+    behindContactor(list, items);
+  }
   take(bySaying, { ...values, drafts: list, several });
   list.forEach((draft, order) => {
     pulledOnLeg(draft, items);

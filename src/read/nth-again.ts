@@ -10,10 +10,18 @@ function ends(build: Building, end: number): boolean {
   return /^(?:one|is|its|and|was|has|reads)$/.test(next.text) || next.word?.number !== undefined;
 }
 
+/** "900 on the first go and 0.2 on the second": of tries, not of machines. */
+function isTry(build: Building, i: number): boolean {
+  const first = build.tokens.slice(0, i).findLastIndex(({ text }) => /^(?:first|1st)$/.test(text));
+  const what = build.tokens[first + 1]?.text ?? "";
+  return first >= 0 && /^(?:go|try|time|test|reading|shot|attempt|pass|round|meg|look)$/.test(what);
+}
+
 /** "superheat's ten on the first circuit and twelve on the second": the next of what was named last. */
 export function nthAgain(build: Building, i: number): SubjectSaid | undefined {
   const nth = nths.get(build.tokens[i]?.text ?? "");
   if (nth === undefined || build.tokens[i - 1]?.text !== "the") return undefined;
+  if (isTry(build, i)) return undefined;
   const one = build.tokens[i + 1]?.text === "one";
   if (!one && !/^(?:on|for|at|of|from)$/.test(build.tokens[i - 2]?.text ?? "")) return undefined;
   const last = build.items

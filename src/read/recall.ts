@@ -3,6 +3,7 @@ import type { Context } from "./context.ts";
 import type { Draft } from "./draft.ts";
 import type { Item } from "./item.ts";
 import { isSameUnit, unitCalled } from "./kinds.ts";
+import { isAtLugs, isOnDead } from "./meg-again.ts";
 import { nearestFirst, ratio } from "./near-value.ts";
 import { role } from "./word.ts";
 
@@ -164,6 +165,8 @@ export function inOrder(list: readonly Draft[], items: readonly Item[], context:
   );
   if (bare.length < 2 || bare.length !== list.length || bare.length !== context.latest) return;
   const last = context.readings.slice(-context.latest);
+  const [was, now] = [last[0], bare[0]];
+  if (was !== undefined && (isOnDead(was, items) || isAtLugs(was, now?.value ?? 0, items))) return;
   if (sameAgain(bare, last, context)) return;
   if (
     !bare.every((draft) => draft.subject !== undefined) ||
@@ -252,7 +255,8 @@ export function fromContext(draft: Draft, items: readonly Item[], context: Conte
   const fitting =
     nearby.length === 1 && draft.points === undefined ? nearby : nearestFirst(draft, shaped);
   const [first] = fitting;
-  if (first === undefined) return;
+  if (first === undefined || isOnDead(first, items)) return;
+  if (isAtLugs(first, draft.value, items)) return;
   const side = draft.thing === "side" && first.quantity === "capacitance";
   const labelled = draft.points !== undefined || draft.subject !== undefined || side;
   const timed = byTheClock(items, draft, first);

@@ -5,6 +5,8 @@ const missing: ReadonlySet<number> = new Set([
   5, 12, 15, 24, 115, 120, 208, 230, 240, 277, 460, 480, 575, 600,
 ]);
 
+const machine = /^(?:blower|fan|motor|compressor|comp|pump|unit|display|stat|thermostat|inducer)$/;
+
 /** "no 24 at R to C": a supply told by its figure alone, and where it is missing. */
 function isMissingAt(number: Item, joint: Item | undefined): boolean {
   if (number.unit !== undefined || number.value < 24) return false;
@@ -63,6 +65,8 @@ export function zeroUnit(items: readonly Item[], i: number): string | undefined 
     const at = items[i + 2]?.text === "," ? i + 3 : i + 2;
     if (items[at]?.kind === itemKind.over) return undefined;
   }
+  // "indoor blower dead. 231 at the plug": it stands, and nobody measured that
+  if (item.text === "dead" && machine.test(items[i - 1]?.text ?? "")) return undefined;
   if (item.text === "nothing" || item.text === "dead" || item.text === "zilch") return "?";
   return undefined;
 }

@@ -5,6 +5,12 @@ import type { Note } from "./note.ts";
 import { terminalOf } from "./stat-letters.ts";
 import { zeroLike } from "./zero-like.ts";
 
+/** "15.7 V at indoor 3, nothing at indoor 4": at a unit that a rule took by its number. */
+function isAtUnit({ items }: Note, index: number): boolean {
+  const [at, unit] = [items[index + 1], items[index + 2]];
+  return /^(?:at|on)$/.test(at?.text ?? "") && unit?.owner === "head <number>";
+}
+
 /** A zero in words counts where it has a place; "no volts … zero amps" is said twice, read once. */
 export function zeros(drafts: readonly Draft[], note: Note): void {
   drafts.forEach((draft, order) => {
@@ -24,7 +30,8 @@ export function zeros(drafts: readonly Draft[], note: Note): void {
       draft.component ||
       draft.points !== undefined ||
       draft.place !== undefined ||
-      draft.grounded;
+      draft.grounded ||
+      isAtUnit(note, draft.index);
     const apart =
       next?.zero && next.before.some((index) => note.items[index]?.kind === itemKind.points);
     if (

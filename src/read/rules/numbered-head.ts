@@ -10,6 +10,25 @@ function plainHeads(items: readonly Item[], i: number): boolean {
   return /^(?:all|the|other|both|indoor|some|few)$/.test(textAt(items, i - 1));
 }
 
+/** What is told of units on one communication line. */
+const network =
+  /^(?:link|comm|comms|communication|offline|signal|pair|address|network|dropped out)$/;
+
+/** The whole numbers of units behind their noun. */
+function numbersEnd(items: readonly Item[], from: number): number {
+  let end = from;
+  while (end < items.length) {
+    const item = items[end];
+    const number = freeNumber(item) && item.unit === undefined && Number.isInteger(item.value);
+    const small = number && item.value >= 1 && item.value <= HEADS && item.series === undefined;
+    const joint =
+      end > from && /^(?:and|&|,)$/.test(item?.text ?? "") && freeNumber(items[end + 1]);
+    if (!small && !joint) break;
+    end++;
+  }
+  return end;
+}
+
 /** "head 1 fine", "head 2 and 3 warm": behind the numbers the word of a room, not of a gauge. */
 function headsEnd(items: readonly Item[], from: number): number {
   let end = from;
@@ -32,7 +51,7 @@ function headsEnd(items: readonly Item[], from: number): number {
 /** "15.9 V at head 8, 0.2 at head 9": beside volts the heads of a split are numbered. */
 export const numberedHeads: Rule = {
   name: "head <number>",
-  heads: "head|heads",
+  heads: "head|heads|indoor|indoors",
   needs: "number",
   apply: (note) => {
     const { items } = note;
@@ -44,6 +63,13 @@ export const numberedHeads: Rule = {
       else if (item.text === "heads" && item.owner === undefined && plainHeads(items, i))
         state(note, numberedHeads.name, [i, i + 1], { kind: "note", about: "count" });
     });
+    if (items.some(({ text }) => network.test(text)))
+      items.forEach((item, i) => {
+        if (!/^indoors?$/.test(item.text)) return;
+        const end = numbersEnd(items, i + 1);
+        if (end > i + 1)
+          state(note, numberedHeads.name, [i, end], { kind: "note", about: "place" });
+      });
     items.forEach((item, i) => {
       if (!/^heads?$/.test(item.text)) return;
       const end = headsEnd(items, i + 1);

@@ -1,0 +1,76 @@
+import type { Reading } from "../model.ts";
+import type { Context } from "./context.ts";
+import type { Draft } from "./draft.ts";
+import { type Item, itemKind } from "./item.ts";
+import { unitCalled } from "./kinds.ts";
+
+const repeats =
+  /\b(?:again|same (?:meter|tester|voltage|test|leads)|re-?test(?:ed)?|re-?megg?(?:ed)?|repeat(?:ed)?)\b/;
+const warmed =
+  /\b(?:crankcase |sump |belly |shell )?heat(?:er)?s?(?: \w+){0,2} (?:on|for|all|over)\b|\bafter the (?:crankcase )?heat(?:er)?\b|\b(?:warmed|dried|baked|cooked)\b/;
+const otherwise =
+  /\b(?:volts?|amps?|psi|legs?|lines?|phases?|runs?|running|suction|head|gauges?)\b/;
+
+/** Said to be of nothing else; the heater that warmed the shell is no part that was measured. */
+function isBare({ unit, named, place, points, rating, subject, over }: Draft): boolean {
+  const megohms = unit?.dimension === "resistance" && unit.factor >= megohm;
+  return (
+    [place, points, rating, subject].every((one) => one === undefined) &&
+    (unit === undefined || megohms) &&
+    (named === undefined || named === "resistance" || named === "insulation_resistance") &&
+    !over
+  );
+}
+
+const megohm = 1e6;
+
+/**
+ * "heater on overnight, again: 260 260 270" behind "megs 3.1 all three": two or three bare figures in a
+ * row, where the test is told done again or the shell warmed for it, are the same leads once more.
+ */
+export function megAgain(list: readonly Draft[], items: readonly Item[], context: Context): void {
+  const last = context.readings[context.readings.length - 1];
+  if (last?.quantity !== "insulation_resistance" || last.rating !== undefined) return;
+  if (last.over_range === true) return;
+  const words = items.map(({ text }) => text).join(" ");
+  if (!(repeats.test(words) || warmed.test(words)) || otherwise.test(words)) return;
+  const row = list.filter((draft) => items[draft.index]?.kind === itemKind.number && isBare(draft));
+  const first = row[0];
+  if (first === undefined || row.length < 2 || row.length > 3) return;
+  const joined = row.every((draft, at) => at === 0 || draft.index - (row[at - 1]?.index ?? 0) <= 2);
+  if (!joined) return;
+  for (const draft of row) {
+    draft.named = "insulation_resistance";
+    draft.quantity = "insulation_resistance";
+    if (draft.unit === undefined) {
+      draft.unit = row.find(({ unit }) => unit !== undefined)?.unit ?? unitCalled(last.figure.unit);
+      draft.assumedUnit = true;
+    }
+    draft.hint = undefined;
+    draft.place = undefined;
+    draft.lasting = undefined;
+    draft.question = undefined;
+  }
+}
+
+/** V of the usual supplies; ANSI C84.1. */
+const supplies = [120, 208, 230, 240, 277, 460, 480, 575, 600] as const;
+/** How far off its supply a live line is mostly read. Common practice, no source. */
+const offSupply = 0.1;
+
+/** "holding 202 203 202 at the terminals" behind amps: there the volts of a usual supply are read. */
+export function isAtLugs({ quantity }: Reading, value: number, items: readonly Item[]): boolean {
+  return (
+    quantity === "current" &&
+    items.some(({ text }) => /^(?:terminals|lugs|disconnect|line side)$/.test(text)) &&
+    supplies.some((one) => Math.abs(value / one - 1) <= offSupply)
+  );
+}
+
+/** "running again, 12.1 12.2 12.0" behind megohms: on a running motor nobody tests them. */
+export function isOnDead({ quantity }: Reading, items: readonly Item[]): boolean {
+  return (
+    (quantity === "insulation_resistance" || quantity === "winding_resistance") &&
+    items.some(({ label }) => label?.state === "running")
+  );
+}
