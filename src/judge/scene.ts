@@ -61,7 +61,12 @@ export function sceneOf(whole: Case, some: readonly CaseNote[] = whole.notes): S
   const readings = notes.flatMap((note) => note.readings);
   const statements = notes.flatMap((note) => note.statements);
   const guessed = new Set(notes.filter(isGuessOfCharge).flatMap((note) => note.statements));
+  const shown = new Set(notes.filter(isShownOnly).flatMap((note) => note.statements));
   const remarks = of(statements, "observation")
+    .filter(
+      (one) =>
+        !(one.observation === "sensor_reads_wrong" && /\bsays$/i.test(one.said) && shown.has(one)),
+    )
     .map(soundJoints)
     .filter(
       (one) =>
@@ -100,6 +105,17 @@ function soundJoints(one: Of<"observation">): Of<"observation"> {
 function isGuessOfCharge(note: CaseNote): boolean {
   return /\b(?:customer|owner|tenant|manager|client|cook|guest|office|he|she|they)\b[^.]{0,12}\b(?:thinks?|thought|guess\w*|believes?|suspects?|figures?|reckons?|wonders?|asks?|asked|says|said|swears?)\b[^.]{0,24}\blow\b/i.test(
     note.text ?? "",
+  );
+}
+
+/** "stator sensor says 58 C": what it shows, where nothing in the note is set against it. */
+function isShownOnly(note: CaseNote): boolean {
+  const degrees = note.readings.filter(({ quantity }) => quantity === "temperature");
+  return (
+    degrees.length === 1 &&
+    !/\b(?:but|actual\w*|really|though|while|wrong|meter|probe|versus|vs|against|room|can'?t)\b/i.test(
+      note.text ?? "",
+    )
   );
 }
 

@@ -14,7 +14,9 @@ export function standingNotes(stages: Stages): readonly CaseNote[] {
   const replaced = replacedWords(stages);
   const before = stages.before.map((note) => ({
     ...note,
-    readings: note.readings.filter((one) => isKept(one, again, replaced)),
+    readings: note.readings.filter(
+      (one) => isKept(one, again, replaced) && !isOfOldMotor(one, note, replaced),
+    ),
   }));
   const after = stages.after.map((note) => ({
     ...note,
@@ -30,6 +32,23 @@ function isOfOldPart(one: Reading, note: CaseNote, replaced: readonly string[]):
   const before = text.slice(Math.max(0, from - oldAhead), from);
   const old = one.rating === undefined && /\bold\b[^.;]*$/i.test(before);
   return old && replaced.some((word) => belongsTo(one, word));
+}
+
+/** "fan motor locked, winding 0.02 meg": of a fan's motor that was replaced since, by its sentence. */
+function isOfOldMotor(one: Reading, note: CaseNote, replaced: readonly string[]): boolean {
+  if (one.rating !== undefined || one.earlier === true) return false;
+  if (!/^(?:insulation_resistance|winding_resistance|resistance)$/.test(one.quantity)) return false;
+  if (!replaced.some((word) => /fan|blower|motor/.test(word) && !/comp/.test(word))) return false;
+  const text = note.text ?? "";
+  const [from] = figureSpan(text, one);
+  const sentence =
+    text
+      .slice(0, from)
+      .split(/[.;]\s/)
+      .at(-1) ?? "";
+  return (
+    /\b(?:fan|blower)\b/i.test(`${one.subject ?? ""} ${sentence}`) && !/\bcomp/i.test(sentence)
+  );
 }
 
 /** Letters before a figure in which "old" names its part. */

@@ -1,4 +1,5 @@
 import type { Finding, Reading } from "../../model.ts";
+import { isAlongUnits } from "../at-units.ts";
 import type { Check } from "../check.ts";
 import { clauseOf } from "../clause.ts";
 import { noteOf, noteWords, wordsNear } from "../near.ts";
@@ -65,13 +66,14 @@ function isPower(reading: Reading, scene: Scene): boolean {
 
 /** Low dc voltage said with the pair; a mains or bus voltage beside it is another matter. */
 function isPair(reading: Reading, scene: Scene): boolean {
+  if (isAlongUnits(scene, reading)) return true;
   const value = numberOf(reading);
   if (value === undefined || value > 60 || reading.kind === "ac" || reading.at === "dc_bus")
     return false;
   if (isPower(reading, scene)) return false;
   // "comms ok, U V W give 0 volts": what the drive puts out
   if (reading.points?.some((one) => /^[UVWT]\d?$/.test(one)) === true) return false;
-  if (/signal|transducer|sensor|supply on/.test(wordsNear(scene, reading))) return false;
+  if (/signal(?! pair)|transducer|sensor|supply on/.test(wordsNear(scene, reading))) return false;
   return (
     pairWords.test(noteWords(scene, reading)) ||
     (reading.kind === "dc" && pairWords.test(scene.words))

@@ -3,6 +3,7 @@ import type { Check } from "../check.ts";
 import { beside, figureSpan, noteOf, wordsNear } from "../near.ts";
 import { isOddDrop } from "../odd-drop.ts";
 import { numberOf, numbersOf, ofQuantity } from "../pick.ts";
+import { isInPoleRow } from "../pole-row.ts";
 import type { Scene } from "../scene.ts";
 import { gist, listed, plain } from "../words.ts";
 import { controlReadings } from "./control-voltage.ts";
@@ -158,7 +159,7 @@ function isSaidOfPole(scene: Scene, reading: Reading): boolean {
   // "volts 239 running, contactor drop 0.03 V": the line's own volts are not lost anywhere
   if (reading.state === "running" && (numberOf(reading) ?? 0) >= controlBelowV) return false;
   const near = beside(scene, reading, [34, 34]);
-  if (isOfPoleRow(scene, reading)) return true;
+  if (isOfPoleRow(scene, reading) || isInPoleRow(scene, reading)) return true;
   return /(?:over|across|through|drops?(?: on)?) (?:the |a |that |each )?(?:\w+ )?(?:pole|contact|points)|contactor drops?|\bv a pole/.test(
     near,
   );
@@ -175,7 +176,7 @@ function isOfPoleRow(scene: Scene, reading: Reading): boolean {
 const rowOfPoles =
   /\b(?:drops?|lost|loses|across)\b[^.]*\bpoles?\b|\bpoles?\b[^.]*\b(?:drops?|loses)\b/i;
 const poleBefore =
-  /\b(?:poles? (?:\d|[a-c]|one|two|three)|(?:the )?(?:other|rest|remaining)(?: \w+)?|l ?[123]|left|right|middle)(?: pole)?(?: is| at| only)?[ :,=]*$/i;
+  /\b(?:poles? (?:\d|[a-c]|one|two|three)|(?:the )?(?:other|rest|remaining)(?: \w+)?|l ?[123]|left|right|middle)(?: pole)?(?: is| at| only| under| below)?[ :,=]*$/i;
 
 /** An open contactor passes nothing and is no fault. */
 function saysClosed(scene: Scene): boolean {

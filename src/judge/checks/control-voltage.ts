@@ -4,6 +4,7 @@ import { clauseOf } from "../clause.ts";
 import { loosePin } from "../loose-pin.ts";
 import { beside, wordsNear } from "../near.ts";
 import { hasPoint, numberOf, ofQuantity } from "../pick.ts";
+import { isInPoleRow } from "../pole-row.ts";
 import type { Scene } from "../scene.ts";
 import { gist, plain } from "../words.ts";
 import { told } from "./told.ts";
@@ -74,6 +75,7 @@ function isControl(scene: Scene, reading: Reading): boolean {
   )
     return false;
   if (isDenied(scene, reading) || isRailName(scene, reading)) return false;
+  if (isInPoleRow(scene, reading)) return false;
   if (isLogic(scene, reading)) return true;
   if (reading.kind === "dc") return false;
   if (reading.at === "control" || hasTerminals(reading)) return true;

@@ -2,6 +2,7 @@ import type { CaseNote, Finding, Reading } from "../../model.ts";
 import { busBands, idleBusV, loadedBusV, touchLimitV } from "../../physics/dc-bus.ts";
 import { isWithin, nameplateRange } from "../../physics/supply.ts";
 import type { ActionName } from "../../vocabulary.ts";
+import { isAlongUnits } from "../at-units.ts";
 import type { Check } from "../check.ts";
 import { noteOf, noteWords, wordsNear } from "../near.ts";
 import { hasPoint, numberOf, ofQuantity } from "../pick.ts";
@@ -90,6 +91,7 @@ function isOfLeg(reading: Reading): boolean {
 
 /** "Bus" is also what some call the communication pair, at a fraction of the volts. */
 function isOfPair(reading: Reading, scene: Scene): boolean {
+  if (isAlongUnits(scene, reading)) return true;
   const low = (numberOf(reading) ?? 0) < touchLimitV;
   return low && /\banswer|\bcomms?\b|offline|indoor unit|\biu-?\d/.test(noteWords(scene, reading));
 }
@@ -219,8 +221,33 @@ function isBoosted(reading: Reading, scene: Scene): boolean {
 function isRunning(reading: Reading, scene: Scene): boolean {
   if (reading.state !== undefined) return reading.state === "running";
   const words = noteWords(scene, reading);
-  return /running|runs|loaded|sits at|holding/.test(words) && !standing.test(words);
+  if (standing.test(words)) return false;
+  return /running|runs|loaded|sits at|holding/.test(words) || hasRampedUp(reading, scene);
 }
+
+/** "climbs 2, 7, 13 and sits 16.2 at 55 hertz", and the bus behind it: up to there nothing stopped it. */
+function hasRampedUp(reading: Reading, scene: Scene): boolean {
+  const own = noteOf(scene, reading);
+  const until = own === undefined ? 0 : scene.notes.indexOf(own) + 1;
+  const notes = scene.notes.slice(0, until);
+  const up = notes.findLastIndex((note) => note.readings.some(isRamp));
+  return up >= 0 && !notes.slice(up).some((note) => stopped.test((note.text ?? "").toLowerCase()));
+}
+
+/** Amps that rose in steps to where they stay. */
+function isRamp({ quantity, series = [], rating, state }: Reading): boolean {
+  const rises = series.every((one, at) => at === 0 || one >= (series[at - 1] ?? one));
+  return (
+    quantity === "current" &&
+    rating === undefined &&
+    state !== "start" &&
+    series.length > 2 &&
+    rises
+  );
+}
+
+const stopped =
+  /\b(?:trip\w*|fault\w*|stop\w*|off|shuts?|dies|died|quits?|drops? out|cuts? out|alarm\w*|limit)\b/;
 
 /** It does not run, whatever else "sits". */
 const standing =

@@ -144,7 +144,10 @@ function windingCelOf(readings: readonly Reading[], scene: Scene): number | unde
   const own = readings.find((one) => one.temperature !== undefined)?.temperature;
   if (own !== undefined) return own;
   const shell = ofQuantity(scene.readings, "temperature").find(
-    (one) => one.at === "shell" || /winding|shell|motor|dome/.test(beside(scene, one, [18, 12])),
+    (one) =>
+      one.at === "shell" ||
+      /winding|shell|motor|dome/.test(beside(scene, one, [18, 12])) ||
+      /\b(?:stator|winding) (?:sensor|probe|rtd|thermistor)\b/.test(beside(scene, one, [30, 0])),
   );
   return shell === undefined ? undefined : numberOf(shell);
 }

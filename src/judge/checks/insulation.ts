@@ -1,5 +1,6 @@
-import type { Finding } from "../../model.ts";
+import type { Finding, Reading } from "../../model.ts";
 import type { Check } from "../check.ts";
+import { noteWords } from "../near.ts";
 import { bySubject } from "../pick.ts";
 import type { Scene } from "../scene.ts";
 import { ohmWords } from "../words.ts";
@@ -7,6 +8,7 @@ import { floorFinding } from "./insulation-floor.ts";
 import { decisiveLeads, highestWords, type Leads, toGround } from "./insulation-leads.ts";
 import { cleanOhm, someMoisture, tierFinding, veryLowOhm } from "./insulation-tier.ts";
 import { insulationTrend } from "./insulation-trend.ts";
+import { isFanNote } from "./motor-currents.ts";
 import { told } from "./told.ts";
 
 /** Largest lead over smallest before the measurement itself is in doubt. Source: first principles. */
@@ -47,6 +49,8 @@ export const insulation: Check = {
     "insulation:leads_disagree",
     "insulation:falling",
     "insulation:fallen_far",
+    "fan:winding_open",
+    "fan:winding_sound",
   ],
   judge: (scene) => {
     const said = told(scene, "insulation");
@@ -55,15 +59,40 @@ export const insulation: Check = {
 };
 
 function measured(scene: Scene): Finding[] {
-  return bySubject(toGround(scene), "compressor").flatMap(([about, readings]) => {
-    const leads = decisiveLeads(about, readings, scene);
-    if (leads === undefined) return [];
-    if (disagree(leads)) return [spreadFinding(leads)];
-    const tier = tierFinding(leads, scene);
-    const trend = insulationTrend(leads, scene);
-    const doubted = isMuch(tier) || trend.some((one) => one.level === "watch");
-    return [withDoubt(floorFinding(leads, scene), doubted), ...tier, ...trend];
+  return bySubject(toGround(scene), "compressor").flatMap(([named, readings]) => {
+    const ofFan = readings.every((one) => one.subject === undefined && isFans(scene, one));
+    const about = ofFan ? "fan" : named;
+    return forFan(about, judgeLeads(about, readings, scene));
   });
+}
+
+function isFans(scene: Scene, one: Reading): boolean {
+  const named = /\b(?:fan|blower)s?\b/.test(scene.words) && !/\bcomp/.test(noteWords(scene, one));
+  return named && isFanNote(scene, one);
+}
+
+/** A fan's winding: its ground is the fan's fault and says nothing of the compressor. */
+function forFan(about: string, findings: readonly Finding[]): Finding[] {
+  if (!/fan|blower/i.test(about)) return [...findings];
+  return findings.map((one) => ({
+    ...one,
+    signs:
+      one.level === "bad"
+        ? ["fan:winding_open"]
+        : one.level === "good"
+          ? ["fan:winding_sound"]
+          : [],
+  }));
+}
+
+function judgeLeads(about: string, readings: readonly Reading[], scene: Scene): Finding[] {
+  const leads = decisiveLeads(about, readings, scene);
+  if (leads === undefined) return [];
+  if (disagree(leads)) return [spreadFinding(leads)];
+  const tier = tierFinding(leads, scene);
+  const trend = insulationTrend(leads, scene);
+  const doubted = isMuch(tier) || trend.some((one) => one.level === "watch");
+  return [withDoubt(floorFinding(leads, scene), doubted), ...tier, ...trend];
 }
 
 /** Over the floor and still doubted by dirt or by its own history: that is no clean bill. */

@@ -156,7 +156,7 @@ const plugOpen =
 /** A transducer that is fed and sends nothing. */
 function signalFinding(scene: Scene): Finding[] {
   const volts = ofQuantity(scene.readings, "voltage").filter((one) =>
-    /signal|transducer/.test(wordsNear(scene, one)),
+    /signal(?! pair)|transducer/.test(wordsNear(scene, one)),
   );
   const values = volts.flatMap((one) => numberOf(one) ?? []).filter((one) => one < 30);
   const fed = values.some((one) => one > 3);

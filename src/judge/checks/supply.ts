@@ -13,6 +13,7 @@ import { gist, listed, percentWords, plain } from "../words.ts";
 import { isAtStart } from "./at-start.ts";
 import { fuseSides } from "./fuse-sides.ts";
 import { jointDrop } from "./joint-drop.ts";
+import { isNeutralAdrift } from "./neutral.ts";
 import { isStrayRow, strayFinding } from "./stray-volts.ts";
 import { isRestored, restored, withoutSound } from "./supply-restored.ts";
 import { supplySag } from "./supply-sag.ts";
@@ -56,6 +57,7 @@ export const supply: Check = {
     "supply:sags_behind_connection",
     "supply:sags_everywhere",
     "supply:holds_at_start",
+    "joint:connection_loose",
   ],
   judge: (scene) => {
     const all = supplyVoltages(scene);
@@ -187,6 +189,18 @@ function groundFindings(readings: readonly Reading[], scene: Scene): Finding[] {
         {
           basis: "first principles",
           source: "circuit reasoning; common practice, no source",
+        },
+      ),
+    ];
+  if (isNeutralAdrift(readings))
+    return [
+      finding(
+        "bad",
+        `${listed(values, "V")} to neutral: the legs share unevenly, so the neutral is open or loose ahead of here, or one leg's joint is`,
+        "joint:connection_loose",
+        {
+          basis: "ANSI C84.1",
+          source: "ANSI C84.1 range A, utilization: 108 to 126 V a leg; circuit reasoning",
         },
       ),
     ];

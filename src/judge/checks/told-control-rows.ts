@@ -42,6 +42,22 @@ export const toldControlRows: readonly ToldRow[] = [
   },
   {
     check: "control_voltage",
+    sign: "control:no_output",
+    words: [
+      /\b(?:motor )?protect(?:or|ion) (?:module|relay)\b[^;]*\b(?:ptc|thermistors?|sensors?|string|s1)\b[^;]{0,24}?\b(?:0?\.\d+ ?k|[12](?:\.\d+)? ?k|\d{2,4}(?:\.\d)? ?ohms?)(?!\w)/,
+      /\b(?:ptc|thermistors?|winding sensors?|sensor (?:string|chain|loop))\b[^;]{0,24}?\b(?:0?\.\d+ ?k|[12](?:\.\d+)? ?k|\d{2,4}(?:\.\d)? ?ohms?)(?!\w)[^;]*\bprotect(?:or|ion) (?:module|relay)\b/,
+    ],
+    beside:
+      /\b(?:module|protect(?:or|ion))\b[^.;]{0,40}\b(?:lock\w* out|won'?t (?:reset|close|make|let)|never (?:closes|makes)|stays? (?:open|out)|is open|open(?:ed)? its|no output|dead)\b/,
+    unless: /\bhot\b|\boverheat\w*|\bopen (?:string|sensor|ptc)/,
+    mended: /\bmodule\b|\bprotector\b/,
+    level: "bad",
+    about: "motor protector",
+    says: "The winding's sensors read cool and the protector module stays out, as told: its supply and its timer, then the module. A thermistor string trips near 4.5 kohm and closes again under about 2.75",
+    brief: "sensors cool, the module stays out",
+  },
+  {
+    check: "control_voltage",
     sign: "board:main_suspected",
     words: [
       /\b(?:eeprom|memory|checksum|watchdog|cpu|processor)\b.{0,12}\b(?:error|fault|fail\w*|code)\b.{0,16}\b(?:main|control|outdoor|indoor) board\b/,

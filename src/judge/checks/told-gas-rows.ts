@@ -14,6 +14,9 @@ const equalPressures = new RegExp(
 const equalAhead = new RegExp(
   `\\b(?:comp\\w*|it) ${runs}\\b.{0,24}\\b(?:gauges|hoses|needles|pressures|both sides)\\b.{0,14}\\b(?:equal|even|the same|alike|together|don'?t (?:move|split))\\b`,
 );
+/** Both sides at one pressure. */
+const bothSides =
+  "(?:(?:gauges|pressures|needles)(?: (?:are|read|sit|stay|stand|both))* (?:equal|even|level|(?:the )?same)|both (?:gauges|sides|needles|pressures) (?:at|(?:sit|stay|stand|read)s?(?: at)?|are|show) (?:\\d+|equal|even|level|the same)|(?:gauges|pressures) (?:don'?t|never|won'?t) (?:split|part|separate|move apart))";
 
 /** What is heard of refrigerant, its leaks and what does not belong in it. Source throughout: common practice, no source. */
 export const toldGasRows: readonly ToldRow[] = [
@@ -162,7 +165,14 @@ export const toldGasRows: readonly ToldRow[] = [
   {
     check: "compression",
     sign: "ratio:flat",
-    words: [equalPressures, equalAhead],
+    words: [
+      equalPressures,
+      equalAhead,
+      new RegExp(
+        `\\b${bothSides}\\b[^.;]{0,40}\\b(?:while|when|with|and) (?:it|she|the \\w+)(?:'s| is)? (?:still )?run`,
+      ),
+      new RegExp(`\\b(?:runs|running|pumping)\\b[^.;]{0,40}\\b${bothSides}\\b`),
+    ],
     unless:
       /\b(?:not|aren'?t|won'?t|isn'?t|never|un)(?: \w+)? ?(?:equal|even|running)|\boff\b|\bstopped\b|\bshut\b|\b(?:before|until|till) \w+ (?:runs?|starts?)/,
     mended: /\bhoses?\b|\bmanifold\b|\bgauges?\b|\bcores?\b|\bcomp/,

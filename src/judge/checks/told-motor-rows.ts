@@ -38,7 +38,7 @@ export const toldMotorRows: readonly ToldRow[] = [
       ),
     ],
     unless:
-      /\bstill (?:hums?|locks?|trips?|stalls?|won'?t)\b|\b(?:won'?t|never|not|did ?n[o']?t) (?:start|run|go)/,
+      /\bstill (?:hums?|locks?|trips?|stalls?|won'?t)\b|\b(?:won'?t|never|not|did ?n[o']?t) (?:start|run|go)|\b(?:while|when|with) (?:it|she|the \w+)(?:'s| is)? run/,
     level: "good",
     about: "compressor",
     says: "It starts freely once both sides are level, as told: no seized rotor",
@@ -61,7 +61,7 @@ export const toldMotorRows: readonly ToldRow[] = [
       ),
     ],
     unless:
-      /\bequal(?:ized)?\b.{0,20}\b(?:first|before)\b|\bstill (?:hums?|locks?|trips?|won'?t)\b/,
+      /\bequal(?:ized)?\b.{0,20}\b(?:first|before)\b|\bstill (?:hums?|locks?|trips?|won'?t)\b|\b(?:while|when|with) (?:it|she|the \w+)(?:'s| is)? run/,
     level: "watch",
     about: "compressor",
     says: "It stalls against unequal pressures and starts once they are level, as told: not seized; the delay between starts, a bleed or a check valve is next",
@@ -95,6 +95,19 @@ export const toldMotorRows: readonly ToldRow[] = [
     about: "compressor",
     says: "It came back once cool, as told: its overload had opened. What heated it is next: amps, superheat, suction gas, head, volts",
     brief: "runs again once cool",
+  },
+  {
+    check: "supply",
+    sign: "sequence:right",
+    words: [
+      /\b(?:rotation|phase (?:sequence|order))\b.{0,30}\b(?:right|correct|ok(?:ay)?|good|fine|verified|proven|a-?b-?c)\b/,
+      /\b(?:right|correct|good|proper) (?:rotation|phase (?:sequence|order))\b/,
+    ],
+    unless: /\b(?:not|isn'?t|wrong|reversed?|backwards?|swapped|exchanged|now|fan)\b/,
+    level: "good",
+    about: "supply",
+    says: "The phase sequence is right, as told: it does not run backward",
+    brief: "rotation right, as told",
   },
   {
     check: "supply",

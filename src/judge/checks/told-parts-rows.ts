@@ -56,7 +56,7 @@ export const toldPartsRows: readonly ToldRow[] = [
       /\b(?:motor|fan|blower)\b.{0,16}\b(?:runs?|spins?|works?) (?:fine |good |ok )?(?:on|at|in) (?:the )?(?:other|another|next|sister)\b/,
     ],
     unless:
-      /\b(?:not|n'?t|never|still|neither|dead)\b.{0,12}\b(?:run|spin|turn|work)|(?:new|known good|other|neighbou?r'?s) (?:fan|motor|blower)/,
+      /\b(?:not|n'?t|never|still|neither|dead)\b.{0,12}\b(?:run|spin|turn|work)|(?:new|known good|an?other|neighbou?r'?s|loaner|spare|test|borrowed|substitute) (?:fan|motor|blower)/,
     mended: /\bfan\b/,
     level: "good",
     about: "fan",

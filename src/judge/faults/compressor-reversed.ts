@@ -19,6 +19,7 @@ export const compressorReversed: Fault = {
     "pump_down:holds": 0.05,
     "sequence:phase_sequence_reversed": 0.5,
     "sequence:line_work_done": 0.45,
+    "sequence:right": 0.0005,
     "sound:runs_backward": 0.6,
     "sound:noisy": 0.55,
     "sound:no_pumping": 0.4,

@@ -20,6 +20,8 @@ const fineRemarks: Readonly<Record<string, number>> = {
   "call:calling": 0.15,
   "shell:shell_cold": 0.05,
   "water:wet_weather": 0.04,
+  // what stood without power is no likelier to be broken for it
+  "liquid:was_without_power": 0.02,
 };
 
 /** What shows where nothing is wrong: hardly ever anything adverse. */

@@ -51,7 +51,11 @@ const electricalRemarks: readonly SignGroup[] = [
   remark("unplugged", { drive_faults_without_motor: 0.013, drive_fine_without_motor: 0.08 }),
   remark("shell", { shell_hot: 0.0325, shell_cold: 0.06 }),
   remark("sound", { runs_backward: 0.0026, noisy: 0.0325, vibrates: 0.0195, no_pumping: 0.013 }),
-  remark("sequence", { phase_sequence_reversed: 0.0039, line_work_done: 0.0097 }),
+  remark("sequence", {
+    phase_sequence_reversed: 0.0039,
+    line_work_done: 0.0097,
+    right: 0.05,
+  }),
   remark("fans", {
     outdoor_fan_not_turning: 0.0195,
     indoor_fan_not_turning: 0.0195,
