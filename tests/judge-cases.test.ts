@@ -90,12 +90,12 @@ function mistakes(one: JudgeCase, judgement: Judgement): string[] {
 const pinned: Readonly<Record<string, number>> = {
   "examples.jsonl": 0,
   "field.jsonl": 0,
-  "field-electrical.jsonl": 1,
-  "field-second.jsonl": 1,
-  "third-electrical.jsonl": 1,
+  "field-electrical.jsonl": 0,
+  "field-second.jsonl": 0,
+  "third-electrical.jsonl": 0,
   "third-gas.jsonl": 3,
   "siblings.jsonl": 0,
-  "eighth-electrical.jsonl": 3,
+  "eighth-electrical.jsonl": 1,
   "eighth-gas.jsonl": 4,
   "ninth-electrical.jsonl": 0,
   "ninth-gas.jsonl": 0,
@@ -103,8 +103,9 @@ const pinned: Readonly<Record<string, number>> = {
   "tenth-gas.jsonl": 0,
   "eleventh-electrical.jsonl": 0,
   "eleventh-gas.jsonl": 0,
-  "twelfth-electrical.jsonl": 2,
+  "twelfth-electrical.jsonl": 0,
   "twelfth-gas.jsonl": 3,
+  "fourteenth-electrical.jsonl": 3,
   "fourteenth-gas.jsonl": 10,
 };
 
