@@ -118,6 +118,25 @@ const stairs: readonly Stairs[] = [
     ],
   },
   {
+    what: "one of two legs to their neutral, the other at 120 V",
+    check: "supply",
+    source:
+      "ANSI C84.1 range A, utilization: 108 to 126 V a leg; a delta's high leg is sqrt(3) times",
+    equipment: { drive: "line", phases: 1, supply_V: 230 },
+    notes: (value) =>
+      one([120, value].map((v, at) => r("voltage", v, { points: [`L${at + 1}`, "N"] }))),
+    steps: [
+      [102.8, "bad joint:connection_loose"],
+      [102.9, "good supply:sound"],
+      [139.9, "good supply:sound"],
+      [140.1, "bad joint:connection_loose"],
+      [191.9, "bad joint:connection_loose"],
+      [192.1, "good supply:sound"],
+      [221.9, "good supply:sound"],
+      [222.1, "bad joint:connection_loose"],
+    ],
+  },
+  {
     what: "running amps against the plate",
     check: "running_current",
     source: practice,
