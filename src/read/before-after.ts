@@ -41,7 +41,10 @@ export function beforeAfter(drafts: readonly Draft[], items: readonly Item[]): v
     const ohms = left.unit?.dimension === "resistance" && right.unit?.dimension === "resistance";
     if (right.unit !== undefined && (left.unit === undefined || (!ohms && !(ratio > 0.2)))) return;
     if (!ohms && !(ratio > 0.2 && ratio < 6)) return;
-    if (!toldOf(items, left, befores) || !toldOf(items, right, afters)) return;
+    // "99 degrees now, 101 before"
+    const was = left.now && befores.test(items[right.index + 1]?.text ?? "");
+    if (was) right.earlier = true;
+    else if (!toldOf(items, left, befores) || !toldOf(items, right, afters)) return;
     right.action = undefined;
     inherit(left, right);
   });

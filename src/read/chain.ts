@@ -1,6 +1,7 @@
 import { capsBled } from "./caps-bled.ts";
 import { changed, wasBehind } from "./changed.ts";
 import type { Between, Draft } from "./draft.ts";
+import { isRoom } from "./in-there.ts";
 import { alive, inherit, sameDimension, unlabelled } from "./inherit.ts";
 import { type Item, itemKind } from "./item.ts";
 import { between, rolesBefore } from "./relate.ts";
@@ -112,12 +113,26 @@ function merge(items: readonly Item[], left: Draft, right: Draft): void {
   if (item !== undefined) item.owner = "<value> to <value>";
 }
 
+/** "room 204 71 then room 206 was 68": each room has its own. */
+function ofAnotherRoom(items: readonly Item[], left: Draft, right: Draft): boolean {
+  return items.slice(left.index + 1, right.index).some(isRoom);
+}
+
+/** "run cap reads 58.6 then fan cap was 58.7": each part has its own. */
+function ofAnotherPart(items: readonly Item[], left: Draft, right: Draft): boolean {
+  const named = (from: number, to: number): Item | undefined =>
+    items.slice(Math.max(0, from), to).find(({ label }) => label?.quantity === "capacitance");
+  const [first, second] = [named(left.index - 3, left.index), named(left.index + 1, right.index)];
+  return first !== undefined && second !== undefined && first.text !== second.text;
+}
+
 /** Ranges and changes: two values that are one reading. */
 function joined(drafts: readonly Draft[], items: readonly Item[]): void {
   const list = alive(drafts);
   list.forEach((right, order) => {
     const left = list[order - 1];
     if (left === undefined || left.gone || left.question !== undefined) return;
+    if (ofAnotherRoom(items, left, right) || ofAnotherPart(items, left, right)) return;
     const gap = between(items, left, right);
     const previous = list[order - 2];
     const before = rolesBefore(

@@ -38,6 +38,7 @@ function announces(note: Note, drafts: readonly Draft[]): boolean {
       item.text !== "rather" &&
       item.text !== "no" &&
       item.text !== "hold" &&
+      item.text !== "actually" &&
       item.owner === undefined,
   );
 }

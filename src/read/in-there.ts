@@ -8,6 +8,9 @@ import { role } from "./word.ts";
 /** Air that people or goods are in, F and Cel; common practice, no source. */
 const airs: Readonly<Record<UnitHabit, readonly [number, number]>> = { us: [35, 115], si: [5, 45] };
 
+/** F and Cel: a figure straight behind a room's number; common practice, no source. */
+const WARM_ROOM: readonly [number, number] = [15, 99];
+
 const rooms =
   /^(?:here|there|store|shop|lobby|office|offices|kitchen|dining|bar|classroom|gym|hall|hallway|house|building|bldg|space|room|server|lab|church|warehouse|showroom|area|bedroom|suite|salon)$/;
 const boxes = /^(?:box|cooler|freezer|walkin|case)$/;
@@ -24,13 +27,34 @@ function airBehind(items: readonly Item[], index: number): Place | undefined {
   return rooms.test(name ?? "") ? "indoor_air" : undefined;
 }
 
+/** Is it the number of a room: "room 204"? */
+export function isRoom(item: Item | undefined): boolean {
+  return item?.kind === itemKind.subject && /^(?:room|rm)$/.test(item.text);
+}
+
+/** "room 204 89, room 206 87": nothing behind the figure says that it is of something else. */
+function endsThere(items: readonly Item[], index: number): boolean {
+  const [item, next] = [items[index], items[index + 1]];
+  if (item === undefined || item.value < WARM_ROOM[0] || item.value > WARM_ROOM[1]) return false;
+  if (next === undefined || next.kind === itemKind.line || isRoom(next)) return true;
+  return /^[,.;]$/.test(next.text) || (next.roles & (role.conjunction | role.now)) !== 0;
+}
+
+/** "79 on room 206", "81 in room 210" */
+function beforeRoom(items: readonly Item[], index: number): boolean {
+  const [lead, room] = [items[index + 1], items[index + 2]];
+  return /^(?:in|on|for|at)$/.test(lead?.text ?? "") && isRoom(room);
+}
+
 /** "room 310 is 78", "204's at 81": behind a room's number it is the room that is so warm. */
 function behindRoom(items: readonly Item[], index: number): boolean {
   let at = index - 1;
-  while (told.test(items[at]?.text ?? "") || ((items[at]?.roles ?? 0) & role.is) !== 0) at--;
+  while (told.test(items[at]?.text ?? "") || ((items[at]?.roles ?? 0) & (role.is | role.all)) !== 0)
+    at--;
+  while (/^['s]$/.test(items[at]?.text ?? "") && items[at]?.owner !== undefined) at--;
   const room = items[at];
   const straight = at === index - 1 && room?.apostrophe !== true;
-  if (room?.kind === itemKind.subject) return !straight && /^(?:room|rm)$/.test(room.text);
+  if (isRoom(room)) return !straight || endsThere(items, index);
   return room?.kind === itemKind.number && !straight && /\broom/.test(room.owner ?? "");
 }
 
@@ -44,7 +68,8 @@ function isBare(draft: Draft, units: UnitHabit): boolean {
   return free && degrees && !draft.over && !draft.same && draft.value >= low && draft.value <= high;
 }
 
-const told = /^(?:it|its|it's|is|was|hit|said|says|like|about|only|got|to|up|still|at|been|,)$/;
+const told =
+  /^(?:both|each|reads|reading|shows|got|it|its|it's|is|was|hit|said|says|like|about|only|got|to|up|still|at|been|,)$/;
 
 function warm(draft: Draft, place: Place, units: UnitHabit): void {
   draft.place = place;
@@ -61,10 +86,12 @@ export function inThere(drafts: readonly Draft[], items: readonly Item[], units:
   for (const draft of drafts) {
     if (draft.gone || !isBare(draft, units)) continue;
     if (items[draft.index]?.kind !== itemKind.number) continue;
-    const inRoom = behindRoom(items, draft.index) ? "indoor_air" : undefined;
+    const room = behindRoom(items, draft.index) || beforeRoom(items, draft.index);
+    const inRoom = room ? "indoor_air" : undefined;
     const place = inRoom ?? airBehind(items, draft.index);
     const before = items[draft.index - 1];
-    const led = before === undefined || told.test(before.text) || (before.roles & role.is) !== 0;
+    const led =
+      room || before === undefined || told.test(before.text) || (before.roles & role.is) !== 0;
     if (place !== undefined && led) {
       warm(draft, place, units);
       const day = items.slice(draft.index + 1, draft.index + 6).some(({ text }) => days.test(text));

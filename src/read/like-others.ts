@@ -2,6 +2,7 @@ import type { Context } from "./context.ts";
 import type { Between, Draft } from "./draft.ts";
 import { type Item, itemKind } from "./item.ts";
 import { unitCalled } from "./kinds.ts";
+import { roomBeside } from "./name-row.ts";
 import { partDraws } from "./part-draws.ts";
 import { between } from "./relate.ts";
 import type { Setting } from "./settle.ts";
@@ -163,7 +164,13 @@ export function rowAgain(list: readonly Draft[], items: readonly Item[]): void {
 
 /** "463 across 1 and 2, 90 and 95 on the others", "… the others at 277": measured like the first, at what was not named. */
 export function onTheOthers(list: readonly Draft[], items: readonly Item[]): void {
-  const known = list.find((draft) => draft.quantity !== undefined && draft.points !== undefined);
+  const known = list.find(
+    (draft) =>
+      draft.quantity !== undefined &&
+      (draft.points !== undefined ||
+        draft.subject !== undefined ||
+        (draft.quantity === "temperature" && roomBeside(items, draft.index))),
+  );
   if (known === undefined) return;
   const order = list.indexOf(known);
   const rest = list.slice(order + 1);
@@ -178,12 +185,16 @@ export function onTheOthers(list: readonly Draft[], items: readonly Item[]): voi
   const ahead =
     /\b(?:the )?(?:others?|rest|other two)(?: (?:is|are|was|were|at|read|reads|both))*$/;
   if (!behind && !(rest.length === 1 && ahead.test(gap.join(" ")))) return;
-  if (rest.some((one) => one.quantity !== undefined || one.unit !== undefined)) return;
+  const like = (one: Draft): boolean => one.quantity === undefined && one.unit === undefined;
+  if (!rest.every((one) => like(one) || one.quantity === known.quantity)) return;
   for (const one of rest) {
-    one.quantity = known.quantity;
-    one.unit = known.unit;
-    one.assumedUnit = true;
+    if (like(one)) {
+      one.quantity = known.quantity;
+      one.unit = known.unit;
+      one.assumedUnit = true;
+    }
     one.points = undefined;
+    if (known.points === undefined) one.subject = undefined;
   }
 }
 

@@ -4,7 +4,7 @@ import { itemKind, newItem } from "./item.ts";
 import type { Building } from "./items.ts";
 import { fits } from "./kinds.ts";
 import type { NumberSaid } from "./number-parts.ts";
-import { numberAt, partOfHour } from "./numbers.ts";
+import { beginsFigure, numberAt, partOfHour } from "./numbers.ts";
 import { tokenKind } from "./token.ts";
 import { type UnitSaid, unitAt } from "./units.ts";
 import { role } from "./word.ts";
@@ -205,13 +205,23 @@ function halfWord(build: Building, i: number, said: NumberSaid): boolean {
   return build.tokens[i]?.word?.number?.kind === "half" && unitAt(build, said.end) === undefined;
 }
 
+/** "sixty second one forty": seconds, none of a row. */
+function numberWordBefore(build: Building, at: number): boolean {
+  const token = build.tokens[at];
+  return token?.kind === tokenKind.number || token?.word?.number !== undefined;
+}
+
 /** "the bad one", "liq one 9.7k", "the third one": no number unless a label or a verb stands before it. */
 function pronoun(build: Building, i: number): boolean {
   const token = build.tokens[i];
   if (token?.text !== "one" || token.kind !== tokenKind.word) return false;
-  if (unitAt(build, i + 1) !== undefined || numberAt(build.tokens, i)?.end !== i + 1) return false;
   const before = build.tokens[i - 1];
   if (before === undefined) return false;
+  // "next one twenty nine": of the next, no hundred and more
+  const which = /^(?:next|other|second|third|fourth|2nd|3rd|4th)$/.test(before.text);
+  const timed = numberWordBefore(build, i - 2);
+  if (which && !timed && beginsFigure(build.tokens[i + 1])) return true;
+  if (unitAt(build, i + 1) !== undefined || numberAt(build.tokens, i)?.end !== i + 1) return false;
   if (before.kind !== tokenKind.word) return false;
   // "a P one": a code's letter
   if (/^[b-z]$/.test(before.text)) return false;

@@ -101,14 +101,18 @@ function colonNumber(tokens: readonly Token[], i: number): NumberSaid | undefine
   return { value: hours.value * 100 + minutes.value, end: i + 3, spoken: false, colon: true };
 }
 
-/** "all three twelve point four", "all three nine meg": how many, and then what each of them reads. */
+/** Does a figure begin with this word: "twelve", "forty", "point"? No "hundred". */
+export function beginsFigure(token: Token | undefined): boolean {
+  const kind = numberWord(token)?.kind;
+  return kind === "ones" || kind === "teen" || kind === "tens" || kind === "point";
+}
+
+/** "all three twelve point four", "other two thirty one": how many, and then what each of them reads. */
 function countOfAll(tokens: readonly Token[], i: number): NumberSaid | undefined {
   const few = numberWord(tokens[i]);
-  if (tokens[i - 1]?.text !== "all" || few?.kind !== "ones") return undefined;
-  if (few.value < 2 || few.value > 6) return undefined;
-  const next = numberWord(tokens[i + 1])?.kind;
-  const begins = next === "ones" || next === "teen" || next === "tens" || next === "point";
-  return begins ? { value: few.value, end: i + 1, spoken: true } : undefined;
+  if (!/^(?:all|other)$/.test(tokens[i - 1]?.text ?? "") || few?.kind !== "ones") return undefined;
+  if (few.value < 2 || few.value > 6 || !beginsFigure(tokens[i + 1])) return undefined;
+  return { value: few.value, end: i + 1, spoken: true };
 }
 
 /** A number in words from token `i`. */

@@ -4,7 +4,6 @@ import { approaches } from "./approaches.ts";
 import { atEach } from "./at-each.ts";
 import { beforeAfter } from "./before-after.ts";
 import { behindWarmth } from "./behind-warmth.ts";
-import { bothPlaces } from "./both-places.ts";
 import { byOdds } from "./by-odds.ts";
 import { carryAction } from "./carry-action.ts";
 import { chain } from "./chain.ts";
@@ -33,6 +32,7 @@ import { inThere } from "./in-there.ts";
 import { lettersAlone, lowOfLeg } from "./letters-alone.ts";
 import { markedThenRead } from "./marked-then-read.ts";
 import { minutesAfter } from "./minutes-after.ts";
+import { nameRow } from "./name-row.ts";
 import { oilSides } from "./oil-sides.ts";
 import { otherOfPair } from "./other-of-pair.ts";
 import { outOf } from "./out-of.ts";
@@ -157,7 +157,7 @@ export const related = passes(
   { look: ({ drafts, items }) => dropDenied(drafts, items), heads: "not|was" },
   { look: ({ drafts, items }) => groundOfPairs(drafts, items), several: true },
   { look: ({ drafts, note }) => repeat(note, drafts) },
-  { look: ({ drafts, items }) => bothPlaces(drafts, items) },
+  { look: ({ drafts, items }) => nameRow(drafts, items) },
   { look: ({ drafts, note }) => carryAction(note, drafts) },
   { look: ({ drafts, items, context }) => sameAgain(drafts, items, context) },
   { look: ({ drafts, items, context }) => withIt(drafts, items, context) },

@@ -216,6 +216,10 @@ function railed(family: string): boolean {
 
 export function secondPoint(build: Building, i: number, family: string): Point | undefined {
   const sign = build.tokens[i]?.text;
+  // "U to + .52", and no "to -.52"
+  const alone = build.tokens[i - 1]?.text === "to" && build.tokens[i + 1]?.glued !== true;
+  if (alone && (sign === "+" || sign === "-") && railed(family))
+    return { name: sign === "-" ? "DC-" : "DC+", end: i + 1, family: "dc" };
   if (
     (sign === "minus" || sign === "negative" || sign === "plus" || sign === "positive") &&
     railed(family)

@@ -1,5 +1,6 @@
 import type { Span, Understood } from "../model.ts";
 import { statuses } from "../vocabulary.ts";
+import { actuallySo } from "./actually-so.ts";
 import { ampsOfNext } from "./amps-of-next.ts";
 import { isStrongBreak } from "./breaks.ts";
 import type { Context } from "./context.ts";
@@ -70,6 +71,7 @@ export function begin(text: string, context: Context): { note: Note; tokens: rea
   const even = plain(text);
   const tokens = scan(even);
   const items = itemsOf({ tokens, typed: text, items: [], family: familyOf(context), pairs: true });
+  actuallySo(items);
   kelvinClips(items);
   warmDay(items);
   ampsOfNext(items);

@@ -5,6 +5,7 @@ import type { Draft } from "./draft.ts";
 import { exceptSaid } from "./except-said.ts";
 import { alive } from "./inherit.ts";
 import { itemKind } from "./item.ts";
+import { roomBeside, sameRow } from "./name-row.ts";
 import type { Note } from "./note.ts";
 
 /** What has one reading of its own, so that "fan 2 same" is of the last alone. */
@@ -174,6 +175,16 @@ function furtherSubjects(note: Note, draft: Draft, last: Reading, drafts: Draft[
   }
 }
 
+/** "room 206 is the same": as warm as the room before, a value of its own. */
+function sameRoom(note: Note, draft: Draft, like: Draft | Reading): void {
+  if ("figure" in like) copyReading(note, draft, like);
+  else {
+    copyDraft(note, draft, like);
+    draft.place ??= like.place;
+  }
+  draft.same = false;
+}
+
 const clock = "at <hour>:<minute>";
 
 /** "350 psi at 10:20, same at 11:05": the same gauge at another time. */
@@ -210,6 +221,7 @@ export function repeat(note: Note, drafts: Draft[]): void {
       draft.gone = true;
       return;
     }
+    if (sameRow(note, draft, left, drafts)) return;
     const told = named(note, draft);
     if (told !== undefined) {
       copyReading(note, draft, told);
@@ -222,7 +234,8 @@ export function repeat(note: Note, drafts: Draft[]): void {
       note.items[draft.index + 1]?.text ?? "",
     );
     const lead = note.items[draft.index + (again ? 2 : 1)]?.text ?? "";
-    const own = draft.before.length > 0 || lead === "on" || lead === "for" || lead === "at";
+    const room = roomBeside(note.items, draft.index);
+    const own = draft.before.length > 0 || room || /^(?:on|for|at|with)$/.test(lead);
     if (own && draft.points === undefined && last !== undefined) {
       draft.points = pointsByNumber(note, draft, last, drafts);
       if (draft.points !== undefined) draft.count = draft.points.length;
@@ -230,6 +243,12 @@ export function repeat(note: Note, drafts: Draft[]): void {
         subjectsByNumber(note, draft, last, drafts);
         if (draft.subject !== undefined) furtherSubjects(note, draft, last, drafts);
       }
+    }
+    if (room) {
+      const like = left ?? last;
+      if (like !== undefined) sameRoom(note, draft, like);
+      else draft.gone = true;
+      return;
     }
     const there = gaugeBefore(note, draft, left);
     const labelled =

@@ -12,15 +12,17 @@ function isBare(draft: Draft): boolean {
   return [unit, named, hint, place, points, rating, subject].every((one) => one === undefined);
 }
 
-function take(draft: Draft, like: Reading): void {
+/** What it is, in what unit; where it was read only if it is read there again. */
+function take(draft: Draft, like: Reading, there: boolean): void {
   draft.quantity = like.quantity;
   draft.named = like.quantity;
   draft.unit = unitCalled(like.figure.unit);
   draft.assumedUnit = draft.unit !== undefined;
+  draft.kind = like.kind;
+  if (!there) return;
+  draft.action = like.action;
   draft.place = like.at;
   draft.subject = like.subject;
-  draft.kind = like.kind;
-  draft.action = like.action;
 }
 
 /** "4th tank 22.5" behind "charged 25 lb from tank 3": the next vessel, weighed like the last. */
@@ -39,6 +41,20 @@ function nextReading(draft: Draft, items: readonly Item[], last: Reading): boole
   return ratio > 0.3 && ratio < 3;
 }
 
+/** "next one is 4.2", "second one's 81": the next of what was read last. */
+function nextOne(draft: Draft, items: readonly Item[], last: Reading): boolean {
+  let at = draft.index - 1;
+  while (/^(?:'|s|is|at|reads|was|comes|in|got)$/.test(items[at]?.text ?? "")) at--;
+  const [which, one] = [items[at - 1], items[at]];
+  if (
+    one?.text !== "one" ||
+    !/^(?:next|second|third|fourth|other|2nd|3rd|4th)$/.test(which?.text ?? "")
+  )
+    return false;
+  const ratio = draft.value / Number(last.figure.number);
+  return ratio > 1 / 3 && ratio < 3;
+}
+
 /** "84 -> 79" behind "space temp 84": what it was is the last reading's own figure. */
 function fromIt(draft: Draft, last: Reading): boolean {
   const [first] = draft.series ?? [];
@@ -55,13 +71,10 @@ export function sameAgain(
   const last = context.readings[context.readings.length - 1];
   if (draft === undefined || last === undefined || !isBare(draft)) return;
   if (draft.over || draft.same || items[draft.index]?.kind !== itemKind.number) return;
-  if (
-    last.rating !== undefined ||
-    last.points !== undefined ||
-    Number.isNaN(Number(last.figure.number))
-  )
-    return;
+  if (last.rating !== undefined || Number.isNaN(Number(last.figure.number))) return;
+  const next = nextOne(draft, items, last);
+  if (last.points !== undefined && (!next || last.points[1] === "ground")) return;
   const goesOn =
     nextVessel(draft, items, last) || nextReading(draft, items, last) || fromIt(draft, last);
-  if (goesOn) take(draft, last);
+  if (next || goesOn) take(draft, last, !next);
 }

@@ -2,6 +2,7 @@ import type { Unit } from "../quantities/quantity.ts";
 import type { Building } from "./items.ts";
 import { phraseAt } from "./phrase.ts";
 import { tokenKind } from "./token.ts";
+import { role } from "./word.ts";
 
 /** "transformer 208 primary 24 sec": its secondary, no time. */
 export function ofTransformer(build: Building, at: number): boolean {
@@ -19,7 +20,9 @@ export function pointAhead(build: Building, at: number, unit: Unit): boolean {
     return after?.kind === tokenKind.number || after?.text === ":" || after?.text === "=";
   if (rowOfOutputs(build, at)) return true;
   // "U to DC minus .44 V to DC minus .43": the next output, to the same rail
-  if (/^[uvw]$/.test(token.text) && next?.text === "to" && after?.text === "dc") return true;
+  const rail = /^(?:dc|bus|plus|minus|positive|negative|pos|neg|[-+pn])$/;
+  if (/^[uvw]$/.test(token.text) && next?.text === "to" && rail.test(after?.text ?? ""))
+    return true;
   const figure = build.tokens[at - 1]?.text.includes(".") === true;
   return unit.figure === "s" && figure && next?.kind === tokenKind.number;
 }
@@ -97,6 +100,32 @@ export function isWith(build: Building, at: number): boolean {
       label?.thing !== undefined ||
       label?.quantity === "pressure")
   );
+}
+
+/** What stands before such a word is no article. */
+const noNoun =
+  role.is |
+  role.article |
+  role.preposition |
+  role.conjunction |
+  role.not |
+  role.same |
+  role.to |
+  role.all |
+  role.each |
+  role.now |
+  role.earlier |
+  role.change |
+  role.plan;
+
+/** "found 2 a guy left"; "27.6 a on L3", "29.8 a comp 2 30.1" are amps. */
+export function isArticle(build: Building, at: number): boolean {
+  const [token, next, after] = build.tokens.slice(at, at + 3);
+  if (token?.text !== "a" || build.typed.charAt(token.from) !== "a") return false;
+  if (next?.kind !== tokenKind.word) return false;
+  if (((next.word?.roles ?? 0) & noNoun) !== 0) return false;
+  if (next.word?.label?.rating !== undefined) return false;
+  return next.word?.noun === undefined || after?.kind !== tokenKind.number;
 }
 
 /** "r to c 26.4 y to c 26.2 g 0": a thermostat's terminal, no unit of the number before it. */

@@ -12,6 +12,7 @@ import {
   factorAhead,
   gaugeAhead,
   heatBehind,
+  isArticle,
   isWith,
   letterAhead,
   ofTransformer,
@@ -61,13 +62,7 @@ function standsApart(build: Building, token: Token, i: number): boolean {
     build.tokens[i + 2]?.glued === true
   )
     return false;
-  if (
-    token.text === "a" &&
-    build.typed.charAt(token.from) === "a" &&
-    next !== undefined &&
-    next.kind === tokenKind.word
-  )
-    return false;
+  if (isArticle(build, i)) return false;
   if (token.text === "d" || token.text === "t") return false;
   if (next?.text === "phase" || next?.text === "leg") return false;
   if (spacedPair(build.tokens, i)) return false;

@@ -145,7 +145,9 @@ function sameIsReading(items: readonly Item[], i: number): boolean {
   const before = items[i - 1];
   const again = /^(?:again|here|too)$/.test(items[i + 1]?.text ?? "");
   const lead = items[again ? i + 2 : i + 1];
-  if (before === undefined && ((lead?.roles ?? 0) & role.preposition) !== 0) return true;
+  const led = ((lead?.roles ?? 0) & role.preposition) !== 0 || lead?.text === "with";
+  // "734 meg same for T2 and T3"
+  if (led && (before === undefined || before.kind === itemKind.number)) return true;
   return (
     before !== undefined &&
     (before.kind === itemKind.points ||

@@ -70,6 +70,7 @@ export function isA(items: readonly Item[], draft: Draft): void {
   if (
     item.unit?.dimension === "capacitance" &&
     behind?.label?.quantity === "capacitance" &&
+    items[draft.index - 1]?.label?.quantity !== "capacitance" &&
     item.value >= 2 &&
     Number.isInteger(item.value * 2) &&
     items

@@ -105,7 +105,8 @@ function toAll(items: readonly Item[], i: number): boolean {
 }
 
 /** "was low 2lb", "up 60 microns": what it lacked, what it rose by. */
-function byHowMuch(items: readonly Item[], i: number): boolean {
+function byHowMuch(note: Note, i: number): boolean {
+  const { items } = note;
   const dimension = items[i]?.unit?.dimension;
   if (offByIt(items, i)) return true;
   const [first, second] = [textAt(items, i - 2), textAt(items, i - 1)];
@@ -113,7 +114,9 @@ function byHowMuch(items: readonly Item[], i: number): boolean {
     return (
       // "for an hour lost two pounds"
       /^(?:lost|loses|gained)$/.test(second) ||
+      // "low side 75 pounds": a gauge
       (/^(?:low|short|light)$/.test(second) &&
+        !/\bside$/.test(note.plain.slice(0, items[i - 1]?.to)) &&
         /^(?:|was|is|its|were|been|still|unit|system|charge|it)$/.test(first))
     );
   if (dimension !== "pressure" && dimension !== "low_pressure") return false;
@@ -237,7 +240,7 @@ export const differences: Rule = {
       }
       if (!freeNumber(item) || item.unit === undefined) return;
       const { dimension } = item.unit;
-      if (byHowMuch(items, i)) {
+      if (byHowMuch(note, i)) {
         state(note, differences.name, [i - 1, i + 1], { kind: "note", about: "difference" });
         return;
       }

@@ -20,7 +20,7 @@ export const phones: Rule = {
       if (
         !freeNumber(last) ||
         last.unit !== undefined ||
-        !note.items[i + 1]?.glued ||
+        !(note.items[i + 1]?.glued || callBefore(note.items, i)) ||
         last.numberTo - last.from !== 4 ||
         !/^\d{4}$/.test(last.text)
       )
@@ -31,14 +31,15 @@ export const phones: Rule = {
   },
 };
 
+function callBefore(items: readonly Item[], i: number): boolean {
+  const words = /^(?:call|phone|cell|mobile|number|reach|ring|tel|dial|callback)$/;
+  return items.slice(Math.max(0, i - 6), i).some(({ text }) => words.test(text));
+}
+
 /** "call me on five five five oh one nine one", "his cell is 5550191" */
 function called(items: readonly Item[], i: number): boolean {
   const item = items[i];
   if (item === undefined || item.unit !== undefined || item.fraction) return false;
   if (item.value < 1e6 || item.value > 1e11 || !Number.isInteger(item.value)) return false;
-  return items
-    .slice(Math.max(0, i - 6), i)
-    .some(({ text }) =>
-      /^(?:call|phone|cell|mobile|number|reach|ring|tel|dial|callback)$/.test(text),
-    );
+  return callBefore(items, i);
 }

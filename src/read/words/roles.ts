@@ -46,7 +46,7 @@ export const roleWords: readonly (readonly [words: string, roles: number])[] = [
     role.same,
   ],
   [
-    "about|like|abt|ca|appr|approx|approximately|roughly|~|ish|bout|circa|close to|just about|almost|nearly|or so|give or take|right around|right about|somewhere around|somewhere near|in the neighborhood of|more or less|ballpark|around about|probably around|appx|aprox|roughy|near|near about|give or take a few|right at about|maybe about|something like|somewhere about|somewhere in the|pretty close to|apx|aroun|arnd|nearabout",
+    "about|like|call it|calling it|maybe|abt|ca|appr|approx|approximately|roughly|~|ish|bout|circa|close to|just about|almost|nearly|or so|give or take|right around|right about|somewhere around|somewhere near|in the neighborhood of|more or less|ballpark|around about|probably around|appx|aprox|roughy|near|near about|give or take a few|right at about|maybe about|something like|somewhere about|somewhere in the|pretty close to|apx|aroun|arnd|nearabout",
     role.about,
   ],
   ["around", role.about | role.preposition],
@@ -100,7 +100,7 @@ export const roleWords: readonly (readonly [words: string, roles: number])[] = [
     role.plan,
   ],
   [
-    "per chart|per the chart|ok per chart|only|just|still|actually|really|like|even|exactly|right|dead on|flat|straight|sharp|solid|steady|on the nose|all|way|down|up|around there|barely|already|pretty|very|so|maybe|kinda|kind|sort|well|good|bad|nice|fine|okay|ok|yeah|yep|yup|uh|um|er|ah|hmm|lol|haha|man|boy|hey|well|there|here|out|about there|again|finally|super|real|holding|holds|hold|held|holdin|steadily|consistently|constantly|stable|rock steady|even|ohm scale|ohms scale|meg scale|on the ohm scale|scale|ohms setting|on the ohms setting|ohm setting",
+    "so call it|per chart|per the chart|ok per chart|only|just|still|actually|really|like|even|exactly|right|dead on|flat|straight|sharp|solid|steady|on the nose|all|way|down|up|around there|barely|already|pretty|very|so|kinda|kind|sort|well|good|bad|nice|fine|okay|ok|yeah|yep|yup|uh|um|er|ah|hmm|lol|haha|man|boy|hey|well|there|here|out|about there|again|finally|super|real|holding|holds|hold|held|holdin|steadily|consistently|constantly|stable|rock steady|even|ohm scale|ohms scale|meg scale|on the ohm scale|scale|ohms setting|on the ohms setting|ohm setting",
     role.only,
   ],
   [
