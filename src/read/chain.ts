@@ -120,6 +120,9 @@ function ofAnotherRoom(items: readonly Item[], left: Draft, right: Draft): boole
 
 /** "run cap reads 58.6 then fan cap was 58.7": each part has its own. */
 function ofAnotherPart(items: readonly Item[], left: Draft, right: Draft): boolean {
+  const bulbs = [left, right].map(({ named }) => named === "wet_bulb_temperature");
+  // "return wet bulb was 63 return air was 80"
+  if (bulbs[0] !== bulbs[1] && right.before.length > 0) return true;
   const named = (from: number, to: number): Item | undefined =>
     items.slice(Math.max(0, from), to).find(({ label }) => label?.quantity === "capacitance");
   const [first, second] = [named(left.index - 3, left.index), named(left.index + 1, right.index)];

@@ -100,7 +100,10 @@ function setLabel(label: Label): (word: Word) => void {
   return (word) => {
     const named =
       label.thing !== undefined && label.quantity === undefined ? word.label : undefined;
-    word.label = named === undefined ? label : { ...label, ...named };
+    // "room temp": a temperature, whatever unit stands beside it
+    const warm = label.hint === "temperature" && /^temp(?:s|erature)?$/.test(word.text);
+    const own: Label = warm ? { quantity: "temperature", ...label } : label;
+    word.label = named === undefined ? own : { ...own, ...named };
   };
 }
 

@@ -1,4 +1,5 @@
 import fc from "fast-check";
+import { digit, say } from "./spoken.ts";
 
 /** Readings said in many ways: the text and what it must be read as. */
 export interface Saying {
@@ -13,59 +14,6 @@ export interface Saying {
   }[];
 }
 
-const ones = [
-  "zero",
-  "one",
-  "two",
-  "three",
-  "four",
-  "five",
-  "six",
-  "seven",
-  "eight",
-  "nine",
-  "ten",
-  "eleven",
-  "twelve",
-  "thirteen",
-  "fourteen",
-  "fifteen",
-  "sixteen",
-  "seventeen",
-  "eighteen",
-  "nineteen",
-];
-const tens = ["", "", "twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety"];
-
-function below100(n: number): string {
-  if (n < 20) return ones[n] ?? "";
-  const ten = tens[Math.floor(n / 10)] ?? "";
-  return n % 10 === 0 ? ten : `${ten} ${ones[n % 10]}`;
-}
-
-/** "four hundred and eighty", "four hundred eighty", "four eighty" */
-function whole(n: number, style: number): string {
-  if (n < 100) return below100(n);
-  if (n >= 1000)
-    return style === 0 && n % 100 === 0 && n < 10_000 && n % 1000 !== 0
-      ? `${below100(n / 100)} hundred`
-      : `${whole(Math.floor(n / 1000), 1)} thousand${n % 1000 === 0 ? "" : ` ${whole(n % 1000, 1)}`}`;
-  const hundreds = ones[Math.floor(n / 100)] ?? "";
-  const rest = n % 100;
-  if (rest === 0) return `${hundreds} hundred`;
-  if (style === 0)
-    return rest < 10 ? `${hundreds} oh ${ones[rest]}` : `${hundreds} ${below100(rest)}`;
-  return `${hundreds} hundred ${style === 1 ? "and " : ""}${below100(rest)}`;
-}
-
-function spoken(n: number, style: number): string {
-  const [int = "0", frac] = String(Math.abs(n)).split(".");
-  const digits =
-    frac === undefined ? "" : ` point ${[...frac].map((digit) => ones[Number(digit)]).join(" ")}`;
-  const lead = frac !== undefined && int === "0" ? "" : whole(Number(int), style);
-  return `${n < 0 ? "minus " : ""}${lead}${digits}`.trim();
-}
-
 interface Way {
   readonly typed: boolean;
   readonly style: number;
@@ -78,7 +26,7 @@ const way: fc.Arbitrary<Way> = fc.record({
 });
 
 function number(n: number, { typed, style }: Way): string {
-  return typed ? String(n) : spoken(n, style);
+  return say(n, typed ? undefined : style);
 }
 
 function dressed(text: string, { typed, loud }: Way): string {
@@ -157,7 +105,7 @@ const insulation: fc.Arbitrary<Saying> = fc
   )
   .map(([how, lead, n, [unit, factor], [relation = "=", word], is]) => ({
     text: dressed(
-      `lead ${how.typed ? lead : ones[lead]} to ground ${is ? "is " : ""}${word}${number(n, how)} ${unit}`,
+      `lead ${how.typed ? lead : digit(lead)} to ground ${is ? "is " : ""}${word}${number(n, how)} ${unit}`,
       how,
     ),
     want: [

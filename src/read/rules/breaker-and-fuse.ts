@@ -164,7 +164,7 @@ export const breakers: Rule = {
         state(note, breakers.name, [i, i + 1], { kind: "note", about: "size" });
         return;
       }
-      if (volts) {
+      if (volts && !measuredVolts(items, i)) {
         if (
           next === "coil" ||
           next === "contactor" ||
@@ -179,8 +179,8 @@ export const breakers: Rule = {
           next === "board"
         )
           state(note, breakers.name, [i, i + 2], { kind: "note", about: "size" });
-        return;
       }
+      if (volts) return;
       if (
         items[i + 1] === undefined &&
         textAt(items, i - 1) === "," &&
@@ -208,6 +208,21 @@ export const breakers: Rule = {
     });
   },
 };
+
+/** "bus at 538 volts compressor at 19.7 amps": read off something, and the next word has its own figure. */
+function measuredVolts(items: readonly Item[], i: number): boolean {
+  const before = items.slice(Math.max(0, i - 3), i);
+  const named = before.some(
+    ({ label }) =>
+      label?.quantity === "voltage" || label?.hint === "voltage" || label?.place === "dc_bus",
+  );
+  const [behind, after] = [items[i + 2], items[i + 3]];
+  const verb = ((behind?.roles ?? 0) & (role.is | role.preposition)) !== 0;
+  const own = verb ? after : behind;
+  const machine = /^(?:compressor|motor)$/.test(textAt(items, i + 1));
+  if (isArticle(items[i - 1])) return false;
+  return named || (machine && own?.kind === itemKind.number && own.owner === undefined);
+}
 
 /** V: half of what a supply may be off by before it is another one; common practice, no source. */
 const offBy = 0.15;

@@ -248,7 +248,8 @@ export const differences: Rule = {
       if (
         dimension === "mass" &&
         short.has(textAt(items, i + 1)) &&
-        textAt(items, i + 2) !== "side"
+        textAt(items, i + 2) !== "side" &&
+        items[i + 1]?.label?.place === undefined
       )
         state(note, differences.name, [i, i + 2], { kind: "note", about: "difference" });
       else if (

@@ -96,6 +96,14 @@ const places: readonly Row[] = [
   ["mix air|mixed air|mixed air temp|mat|mixed air temperature", { hint: "temperature" }],
   ["sat", { place: "supply_air", hint: "temperature" }],
   [
+    "return wet bulb|return wb|ret wb|ret wet bulb|ra wb|return air wet bulb|return air wb",
+    { place: "return_air", quantity: "wet_bulb_temperature" },
+  ],
+  [
+    "supply wet bulb|supply wb|sup wb|sa wb|supply air wet bulb|supply air wb",
+    { place: "supply_air", quantity: "wet_bulb_temperature" },
+  ],
+  [
     "saturation|sat temp|saturation temp|saturated temp|sat temperature|saturated|saturation temperature",
     { quantity: "temperature" },
   ],
