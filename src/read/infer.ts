@@ -20,7 +20,6 @@ import {
   ofAnother,
   ofComponent,
   ofItsSize,
-  onTheOthers,
   otherSize,
   pulledOnLeg,
   pulledOnNext,
@@ -29,6 +28,7 @@ import {
 } from "./like-others.ts";
 import { megAgain } from "./meg-again.ts";
 import { nextPoint } from "./next-point.ts";
+import { onTheOthers } from "./on-the-others.ts";
 import { likeLeft, oilIsWarm, own } from "./own-words.ts";
 import { pairsInRow } from "./pairs-in-row.ts";
 import { take, type Values } from "./pass.ts";

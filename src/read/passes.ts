@@ -139,7 +139,7 @@ export const related = passes(
   { look: ({ drafts, items }) => behindWarmth(drafts, items), several: true },
   {
     look: ({ drafts, items }) => beforeAfter(drafts, items),
-    heads: "after|aftr|afterward|afterwards|aft|later|since|then|clean",
+    heads: "after|aftr|afterward|afterwards|aft|later|since|then|clean|now",
     several: true,
   },
   {

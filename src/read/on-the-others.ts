@@ -1,0 +1,39 @@
+import type { Draft } from "./draft.ts";
+import type { Item } from "./item.ts";
+import { roomBeside } from "./name-row.ts";
+
+/** "463 across 1 and 2, 90 and 95 on the others", "… the others at 277": measured like the first, at what was not named. */
+export function onTheOthers(list: readonly Draft[], items: readonly Item[]): void {
+  const known = list.find(
+    (draft) =>
+      draft.quantity !== undefined &&
+      (draft.points !== undefined ||
+        draft.subject !== undefined ||
+        (draft.quantity === "temperature" && roomBeside(items, draft.index))),
+  );
+  if (known === undefined) return;
+  const order = list.indexOf(known);
+  const rest = list.slice(order + 1);
+  const last = rest[rest.length - 1];
+  if (last === undefined || rest.length > 2) return;
+  const words = items.slice(last.index + 1, last.index + 5).map((item) => item.text);
+  const behind = /^(?:on|for|across|at) (?:the )?(?:others?|rest|other two)\b/.test(
+    words.join(" "),
+  );
+  // "… and the others are at 277"
+  const gap = items.slice(known.index + 1, rest[0]?.index).map((item) => item.text);
+  const ahead =
+    /\b(?:the )?(?:others?|rest|other two)(?: (?:is|are|was|were|at|read|reads|both))*$/;
+  if (!behind && !(rest.length === 1 && ahead.test(gap.join(" ")))) return;
+  const like = (one: Draft): boolean => one.quantity === undefined && one.unit === undefined;
+  if (!rest.every((one) => like(one) || one.quantity === known.quantity)) return;
+  for (const one of rest) {
+    if (like(one)) {
+      one.quantity = known.quantity;
+      one.unit = known.unit;
+      one.assumedUnit = true;
+    }
+    one.points = undefined;
+    if (known.points === undefined) one.subject = undefined;
+  }
+}
