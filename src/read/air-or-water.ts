@@ -3,7 +3,7 @@ import type { Draft } from "./draft.ts";
 import type { Item } from "./item.ts";
 
 const water =
-  /^(?:water|wtr|chill|tower|cond|barrel|gpm|flow|pump|loop|boiler|hx|ewt|lwt|chw|hw|glycol|brine|evap|bundle|lift|approach)/;
+  /^(?:water|wtr|chill|chlr|h2o|tower|cond|barrel|gpm|flow|pump|loop|boiler|hx|ewt|lwt|chw|hw|glycol|brine|evap|bundle|lift|approach)/;
 
 const isWater = (place: string | undefined): boolean => place?.startsWith("water") === true;
 

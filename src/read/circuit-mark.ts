@@ -15,6 +15,17 @@ function ofMotor(build: Building, at: number): boolean {
   return token?.text === "l" && build.tokens[at + 1]?.text === "1";
 }
 
+/** "c1 22a c2 0a", "c1 12 c2 13 amps": marks and figures alone, and amps in their row. */
+function rowOfAmps(build: Building, from: number): boolean {
+  for (let at = from; at < build.tokens.length && at < from + 24; at++) {
+    const { kind, text } = build.tokens[at] ?? { kind: tokenKind.line, text: "" };
+    if (/^(?:a|amp|amps)$/.test(text)) return at > from;
+    const goes = kind === tokenKind.number || eitherMark.test(text) || /^[,:=]$/.test(text);
+    if (!goes) return false;
+  }
+  return false;
+}
+
 /** "c2 same": of which kind the message before says. */
 export const eitherMark = /^c[1-8]$/;
 
@@ -25,7 +36,7 @@ export function circuitMark(build: Building, i: number): SubjectSaid | undefined
   const colon = /^[:=-]$/.test(build.tokens[i + 1]?.text ?? "");
   const end = colon ? i + 2 : i + 1;
   const number = token.text.slice(1);
-  if (ofMotor(build, end))
+  if (ofMotor(build, end) || rowOfAmps(build, end))
     return { name: `compressor ${number}`, end, label: undefined, aside: false };
   // "amps: c1 14.2 c2 14.6": what only a motor has, named before its row
   const [ahead, sign] = [build.items.at(-1), build.items.at(-2)];

@@ -116,6 +116,13 @@ function sameFigure(draft: Draft, reading: Reading, note: Note): boolean {
   return Math.abs(value - reading.value) < Math.abs(reading.value) * 1e-6;
 }
 
+/** "should read 64 not 46", "should be 18 not 81": the figure was taken down wrong, not the machine. */
+function readWrong(note: Note, right: Draft, wrong: Draft): boolean {
+  const sorted = (value: number): string => [...String(value)].sort().join("");
+  if (sorted(right.value) === sorted(wrong.value)) return true;
+  return note.items.some(({ text }) => /^(?:read|say|said)$/.test(text));
+}
+
 /** "sixty eight not eighty six", "not 238 218": the first is right, the second was wrong. */
 function notThat(note: Note, drafts: readonly Draft[]): Draft | undefined {
   const [first, second] = drafts;
@@ -132,7 +139,10 @@ function notThat(note: Note, drafts: readonly Draft[]): Draft | undefined {
   const item = note.items[wrong.index];
   if (item !== undefined) item.owner = "<value> not <value>";
   right.before = [...right.before, wrong.index];
+  const wish = right.rating === "expected" && !readWrong(note, right, wrong);
+  if (wish) return undefined;
   adopt(right, old);
+  if (right.rating === "expected") right.rating = undefined;
   return right;
 }
 

@@ -1,9 +1,21 @@
 import type { Draft } from "./draft.ts";
 import { alive } from "./inherit.ts";
+import type { Item } from "./item.ts";
+
+const drives = /^(?:vfd|vsd|drive|inverter)$/;
+
+/** "vfd 42.5hz 311v out 18.7a": volts and then "out", where a drive is spoken of. */
+function outOfIt(draft: Draft, items: readonly Item[]): boolean {
+  if (draft.unit?.dimension !== "voltage" || draft.place !== undefined) return false;
+  if (draft.points !== undefined || items[draft.index + 1]?.text !== "out") return false;
+  const next = items[draft.index + 2];
+  return next?.text !== "of" && items.slice(0, draft.index).some(({ text }) => drives.test(text));
+}
 
 /** "460v 58hz out of the drive": the volts before the hertz are the drive's too. */
-export function driveOut(drafts: readonly Draft[]): void {
+export function driveOut(drafts: readonly Draft[], items: readonly Item[]): void {
   const list = alive(drafts);
+  for (const draft of list) if (outOfIt(draft, items)) draft.place = "drive_output";
   list.forEach((right, order) => {
     const left = list[order - 1];
     if (left === undefined || right.place !== "drive_output" || right.behind.length === 0) return;

@@ -80,6 +80,9 @@ function smoothCut(gap: Gap, to: number): number {
       continue;
     }
     const rail = kind === "P" && preposition !== undefined && items[next - 1]?.text === "to";
+    // "sags to 178 when the comp kicks on": how and when
+    const when = kind === "C" && items[next]?.text === "when";
+    if (when) return next + 1;
     if ((mine.includes(kind) || taken.includes(kind)) && !rail) return at;
     if (kind === "E" && pastThenNow(gap, next)) {
       taken += kind;

@@ -149,6 +149,8 @@ export function goesLeft(gap: Gap, next: number, kind: string, taken: string): b
   if (kind === "U")
     return gap.items[gap.left.index]?.unit === undefined && gap.items[gap.to]?.unit !== undefined;
   if (kind === "A") return false;
+  // "sags to 178 when the comp kicks on"
+  if (kind === "C" && item.text === "when") return true;
   if (kind === "T") return gap.timesBehind;
   if (kind === "P") return gap.pointsBehind;
   if (item.label?.place === "dc_bus" && next + 1 === gap.to && busAhead(gap)) return false;

@@ -54,6 +54,7 @@ import { startRange } from "./start-range.ts";
 import { startsDraw } from "./starts-draw.ts";
 import { subjectsBehind } from "./subject-behind.ts";
 import { byVolts } from "./volts.ts";
+import { betweenWires } from "./wire-pair.ts";
 import { role } from "./word.ts";
 
 /** Same shape in the same message: what the one is, the other is. */
@@ -118,6 +119,7 @@ function alongShapes(list: readonly Draft[], items: readonly Item[]): void {
 
 function continues(draft: Draft, left: Draft, items: readonly Item[]): boolean {
   if (conditioned(draft, left, items)) return true;
+  if (betweenWires(items, left) && betweenWires(items, draft)) return alike(draft, left);
   const gap = between(items, left, draft);
   // "superheat 2, should be 10": what a difference should be is no multiple of what it is
   const aim = draft.rating === "expected" && draft.unit === undefined && draft.value <= 40;

@@ -12,6 +12,7 @@ import { numberRow } from "./point-row.ts";
 import { isMetal } from "./point-words.ts";
 import { namesRail, railAgain } from "./rail-again.ts";
 import { rowHead } from "./row-head.ts";
+import { statPair } from "./stat-pair.ts";
 import { countedAt, hashAt, nths, subjectAt } from "./subject-name.ts";
 import { testTold } from "./test-told.ts";
 import { type Token, tokenKind } from "./token.ts";
@@ -173,6 +174,7 @@ function mayPoint(build: Building, i: number, token: Token): boolean {
     return next !== undefined && next.kind === tokenKind.word && next.text === "to";
   if (text === "double") return next?.text === "you" || next?.text === "u";
   if (text.length > 1 || token.kind !== tokenKind.word) return true;
+  if (statPair(build, i) !== undefined) return true;
   if (text === "w" && isWith(build, i)) return false;
   if ((text === "r" || text === "c") && next?.text === "and") return true;
   if (text === "l" || text === "t" || next?.text === "phase") return true;
@@ -251,7 +253,8 @@ function step(build: Building, i: number): number {
     build.family === "L" || build.family === "T" || /^(?:lead|phase)$/.test(build.family);
   if (
     ((open & opens.points) !== 0 && mayPoint(build, i, token)) ||
-    (token.kind === tokenKind.code && token.text.length === 4) ||
+    (token.kind === tokenKind.code && (token.text.length === 4 || /^l[1-3]n$/.test(token.text))) ||
+    /^[rygw]c$/.test(token.text) ||
     (legs && (typed || (open & opens.number) !== 0)) ||
     (typed && token.value <= 3 && (build.tokens[i + 1]?.text === "-" || acrossLegs(build, i)))
   ) {

@@ -23,7 +23,7 @@ export function ofComponent(list: readonly Draft[], order: number, items: readon
     const gap = between(items, left, draft);
     if (gap.list || gap.empty) draft.component = true;
   }
-  partDraws(draft, list[order + 1], items);
+  partDraws(list, order, items);
   if (draft.unit?.dimension !== "resistance") return;
   const near = items.slice(Math.max(0, draft.index - 3), draft.index);
   if (near.some((item) => /^(?:hps|lps|switch|sw|fuse|contacts|float)$/.test(item.text)))

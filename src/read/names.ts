@@ -27,14 +27,14 @@ import {
   secondPoint,
   selfNamed,
 } from "./point-words.ts";
-import { railBehind } from "./rail-behind.ts";
+import { railBehind, railNext } from "./rail-behind.ts";
 import { railSigned } from "./rail-signed.ts";
+import { statPair } from "./stat-pair.ts";
 import { type Token, tokenKind } from "./token.ts";
 import { toldOf } from "./told-of.ts";
 import { isVolts } from "./volts-to-ground.ts";
 import { role } from "./word.ts";
 
-/** Electrical points as said: a list of single points or pairs; empty for "to ground" alone. */
 /** "across L1 and L2", "between T1 and T2": here "and" makes a pair. */
 function acrossAnd(build: Building, i: number): number | undefined {
   if (build.tokens[i]?.text !== "and" && build.tokens[i]?.text !== "&") return undefined;
@@ -87,7 +87,8 @@ function firstPoint(build: Building, i: number): Point | undefined {
   if (own !== undefined) return own;
   const letter = letterPoint(build, i);
   if (letter === undefined || endsTerminals(build, i) || isVolts(build, i)) return undefined;
-  const longer = (phraseAt(build.tokens, i)?.end ?? 0) > i + 1 && letter.end === i + 1;
+  const longer =
+    (phraseAt(build.tokens, i)?.end ?? 0) > i + 1 && letter.end === i + 1 && !railNext(build, i);
   if (longer && !amongPins(build, i)) return undefined;
   const token = build.tokens[i];
   if (pinGoesOn(build, letter)) return letter;
@@ -174,7 +175,8 @@ export function pointsAt(build: Building, i: number): PointsSaid | undefined {
     gluedPair(build, i) ??
     letterPair(build, i) ??
     pinPair(build, i) ??
-    terminalPair(build, i);
+    terminalPair(build, i) ??
+    statPair(build, i);
   if (letters !== undefined) return letters;
   const both = commonToBoth(build, i);
   if (both !== undefined) return both;

@@ -14,6 +14,9 @@ const pairsOfLetters = /^(?:ab|bc|ca|ac|ba|cb|uv|vw|wu|uw|vu|wv)$/;
 export function gluedPair(build: Building, i: number): PointsSaid | undefined {
   const token = build.tokens[i];
   if (token?.kind !== tokenKind.code) return undefined;
+  // "l1n 121"
+  const neutral = /^l([1-3])n$/.exec(token.text)?.[1];
+  if (neutral !== undefined) return { list: [[`L${neutral}`, "N"]], end: i + 1 };
   const found = /^([lt])([1-9])\1([1-9])$/.exec(token.text);
   const [first, second] = [found?.[2], found?.[3]];
   if (found === null || first === undefined || second === undefined || first === second)

@@ -27,6 +27,7 @@ export function namesPlacesBehind(items: readonly Item[], values: readonly numbe
   if (items.slice(0, start).some((item) => placed(item))) return false;
   const many = values.filter((index) => placed(items[index + 1])).length;
   if (many < 2) return false;
+  if (values.every((index) => placed(items[index + 1]))) return true;
   return values.every((index, order) => {
     const next = items[index + 1];
     const after = items[index + 2];

@@ -11,6 +11,7 @@ import { type Item, itemKind } from "./item.ts";
 import { itemsOf } from "./items.ts";
 import { kelvinClips } from "./kelvin-clips.ts";
 import { measure } from "./measure.ts";
+import { muted } from "./muted.ts";
 import type { Holds, Note } from "./note.ts";
 import { plain } from "./plain.ts";
 import { applyRules, asides, remarks } from "./rules/list.ts";
@@ -18,6 +19,7 @@ import { scan } from "./scan.ts";
 import { signIndex } from "./signs.ts";
 import type { Token } from "./token.ts";
 import { warmDay } from "./warm-day.ts";
+import { waterLoop } from "./water-loop.ts";
 import { role } from "./word.ts";
 
 /** Points of the job's last readings: "one to three" means legs where legs were measured. */
@@ -74,6 +76,8 @@ export function begin(text: string, context: Context): { note: Note; tokens: rea
   actuallySo(items);
   kelvinClips(items);
   warmDay(items);
+  muted(items);
+  waterLoop(items, context.units);
   ampsOfNext(items);
   isolated(items, context.readings[context.readings.length - 1]?.quantity);
   const note: Note = {

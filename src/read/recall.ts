@@ -4,6 +4,7 @@ import type { Draft } from "./draft.ts";
 import type { Item } from "./item.ts";
 import { isSameUnit, unitCalled } from "./kinds.ts";
 import { isAtLugs, isOnDead } from "./meg-again.ts";
+import { megsOrGigs } from "./megs-or-gigs.ts";
 import { nearestFirst, ratio } from "./near-value.ts";
 import { role } from "./word.ts";
 
@@ -41,6 +42,7 @@ function unitFor(draft: Draft, like: Reading, context: Context): string | undefi
       units.set(reading.figure.unit, reading);
   const last = like.figure.unit;
   if (units.size < 2) return last;
+  if (like.quantity === "insulation_resistance") return megsOrGigs(draft, [...units.keys()]);
   for (const [unit, reading] of units) {
     const other = ratio(draft.value, reading);
     if (!isSameUnit(unit, last) && other > 1 / 3 && other < 3) return undefined;

@@ -16,6 +16,7 @@ interface Words {
   ground: boolean;
   rails: boolean;
   pipes: boolean;
+  capacitor: boolean;
 }
 
 /** Words beside which "35 m" is a length. */
@@ -150,6 +151,7 @@ function wordsOf(items: readonly Item[]): Words {
     ground: false,
     rails: false,
     pipes: false,
+    capacitor: false,
   };
   words.winding = items.some((_, at) => fourWire(items, at));
   if (!words.winding && isRowOfDrops(items)) words.diode = true;
@@ -174,7 +176,11 @@ function wordsOf(items: readonly Item[]): Words {
     else if (quantity === "winding_resistance") words.winding = true;
     else if (quantity === "resistance") words.resistance = true;
     else if (quantity === "diode_drop") words.diode = true;
-    else if (quantity === "vacuum" || item.text === "vac" || item.text === "pump")
+    else if (quantity === "capacitance") words.capacitor = true;
+    else if (
+      quantity === "vacuum" ||
+      /^(?:vac|pump|evac|evacuated|evacuating|evacuation)$/.test(item.text)
+    )
       words.vacuum = true;
     // "29 in hg then 480 mic"
     if (item.unit?.figure === "inHg") words.vacuum = true;
@@ -267,6 +273,7 @@ export function settingOf(
       (ohms && !words.resistance && ofMotor(items, last)) ||
       (silent && last === "winding_resistance"),
     vacuum: words.vacuum || last === "vacuum",
+    capacitor: words.capacitor || last === "capacitance",
     component: words.component,
     pipes:
       (words.pipes || metres(items, context)) && !words.insulation && !words.ground && !words.leads,

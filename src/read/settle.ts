@@ -12,9 +12,14 @@ export interface Setting {
   readonly winding: boolean;
   readonly diode: boolean;
   readonly vacuum: boolean;
+  /** a capacitor is spoken of */
+  readonly capacitor: boolean;
   /** a sensor's or a heater's ohms are spoken of */
   readonly component: boolean;
 }
+
+/** uF; where no capacitor is spoken of, more "mic" than that are microns. Common practice, no source. */
+const mostMics = 250;
 
 function isGround(draft: Draft): boolean {
   return (
@@ -176,7 +181,9 @@ function swapped(
       return named === "vacuum" ||
         (draft.letter === "mic" &&
           named === undefined &&
-          (setting.vacuum || draft.after !== undefined))
+          (setting.vacuum ||
+            draft.after !== undefined ||
+            (draft.value >= mostMics && !setting.capacitor)))
         ? "micron"
         : undefined;
     default:

@@ -16,6 +16,8 @@ export function suits(item: Item, dimension: string | undefined): boolean {
     return (
       dimension === "pressure" ||
       dimension === "temperature" ||
+      // "20# suction": pounds of a gauge
+      (dimension === "mass" && label.place !== undefined && label.hint === "pressure") ||
       (dimension === "voltage" && label.hint === "voltage") ||
       (dimension === "voltage" && label.place === "dc_bus")
     );

@@ -12,7 +12,7 @@ export function toldByWords(drafts: readonly Draft[], note: Note): void {
   const { items, plain, context } = note;
   dipsTo(drafts, items);
   plusMass(drafts, items, plain);
-  driveOut(drafts);
+  driveOut(drafts, items);
   zoneDegrees(drafts, items, context.units);
   lineToLine(drafts, items, plain);
   sensorShows(drafts, items, context.units);

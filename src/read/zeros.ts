@@ -10,6 +10,8 @@ function isAtUnit({ items }: Note, index: number): boolean {
   const [at, unit] = [items[index + 1], items[index + 2]];
   return /^(?:at|on)$/.test(at?.text ?? "") && unit?.owner === "head <number>";
 }
+/** Volts at least of a leg of any supply; common practice, no source. */
+const leastVolts = 90;
 
 /** A zero in words counts where it has a place; "no volts … zero amps" is said twice, read once. */
 export function zeros(drafts: readonly Draft[], note: Note): void {
@@ -52,9 +54,20 @@ export function zeros(drafts: readonly Draft[], note: Note): void {
     if (!draft.gone && draft.unit === undefined && draws) draft.unit = unitCalled("A");
     if (!draft.gone && draft.unit === undefined) {
       const volts = note.items.some(
-        (item) => item.unit?.figure === "V" || item.label?.quantity === "voltage",
+        (item) =>
+          item.unit?.figure === "V" ||
+          item.label?.quantity === "voltage" ||
+          item.label?.hint === "voltage",
       );
-      if (volts && placed) draft.unit = unitCalled("V");
+      // "nothing on L2, 240 on L1"
+      const legs = drafts.some(
+        (one) =>
+          !one.zero &&
+          one.value >= leastVolts &&
+          one.points?.some(([leg = ""]) => /^L[123]$/.test(leg)) === true &&
+          (one.unit === undefined || one.unit.dimension === "voltage"),
+      );
+      if ((volts || legs) && placed) draft.unit = unitCalled("V");
       else draft.gone = true;
     }
   });

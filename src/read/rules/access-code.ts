@@ -47,7 +47,9 @@ export const accessCodes: Rule = {
       const end = figuresEnd(items, i + 1);
       if (end <= i + 1) return;
       const marked = /^(?:#|\*|star|pound|hash)$/.test(textAt(items, end - 1));
-      if (box && !coded && !marked) return;
+      // "lock box 0923": no other box begins so
+      const locked = /^(?:lock|key)$/.test(textAt(items, i - 1)) && end === i + 2;
+      if (box && !coded && !marked && !locked) return;
       state(note, accessCodes.name, [before >= 0 ? before : i, end], {
         kind: "note",
         about: "place",

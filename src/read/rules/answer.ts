@@ -17,6 +17,7 @@ const setting = {
   vacuum: false,
   component: false,
   pipes: false,
+  capacitor: false,
 };
 
 function revive(asked: Asked, unit: Unit | undefined, named: QuantityName | undefined): Draft {

@@ -92,6 +92,14 @@ function isArticle(item: Item | undefined): boolean {
   return item?.kind === itemKind.word && /^(?:a|an|new|another|the)$/.test(item.text);
 }
 
+/** "breaker is 60": sizes go by fives, and nothing else of a breaker has a figure. */
+function isSize(items: readonly Item[], i: number): boolean {
+  const [gear, verb, item] = [items[i - 2], items[i - 1], items[i]];
+  const sized = item !== undefined && item.value >= 15 && item.value % 5 === 0;
+  const is = /^(?:is|are|=|:)$/.test(verb?.text ?? "") || gear?.apostrophe === true;
+  return sized && is && own.has(gear?.text ?? "") && items[i + 1]?.kind !== itemKind.unit;
+}
+
 /** "for a thirty amp two pole contactor": an article, the amps, what has them. */
 function bought(items: readonly Item[], i: number): boolean {
   if (!isArticle(items[i - 1])) return false;
@@ -144,6 +152,9 @@ export const breakers: Rule = {
         else if (/^(?:fused|fuses|brkr|bkr)$/.test(textAt(items, i - 1)) && item.value % 5 === 0)
           // "60a fused 45"
           state(note, breakers.name, [i, i + 1], { kind: "note", about: "size" });
+        else if (isSize(items, i))
+          // "breaker is 60"
+          state(note, breakers.name, [i - 2, i + 1], { kind: "note", about: "size" });
         else if (isArticle(items[i - 1]) && own.has(textAt(items, i - 3)))
           // "breaker is a 35"
           state(note, breakers.name, [i, i + 1], { kind: "note", about: "size" });

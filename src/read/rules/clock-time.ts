@@ -190,6 +190,15 @@ function awayFor(note: Note, i: number): boolean {
   return errands.test(note.plain.slice(0, back.from));
 }
 
+/** "410 this morning" behind 300 microns: what the gauge shows today, no hour. */
+function likeTheLast({ items, context }: Note, item: Item, end: number): boolean {
+  const last = context.readings.at(-1);
+  if (last?.quantity !== "vacuum" && last?.quantity !== "pressure") return false;
+  if (item.colon || item.value < 100 || items[end - 1]?.text !== "this") return false;
+  const far = item.value / Number(last.figure.number);
+  return far > 0.5 && far < 2;
+}
+
 function claim(note: Note, i: number): number {
   const { items } = note;
   const item = items[i];
@@ -220,6 +229,7 @@ function claim(note: Note, i: number): number {
   // "still 425 this morning": a gauge that stands where it stood
   const stands = /^(?:still|holding|holds|held|only)$/.test(textAt(items, i - 1));
   if (stands && !item.colon && item.value >= 100 && note.context.readings.length > 0) return i;
+  if (likeTheLast(note, item, clock.end)) return i;
   const at = textAt(items, i - 1) === "at" || textAt(items, i - 1) === "@";
   const bounded = before.has(textAt(items, i - 1)) || textAt(items, i - 1) === "yesterday";
   if (!loose && !bounded && item.kind === itemKind.number)

@@ -249,7 +249,8 @@ export const differences: Rule = {
         dimension === "mass" &&
         short.has(textAt(items, i + 1)) &&
         textAt(items, i + 2) !== "side" &&
-        items[i + 1]?.label?.place === undefined
+        // "65# low side": a gauge's
+        !note.plain.slice(0, items[i + 1]?.to).endsWith(" side")
       )
         state(note, differences.name, [i, i + 2], { kind: "note", about: "difference" });
       else if (

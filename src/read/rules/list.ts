@@ -5,6 +5,7 @@ import { accessCodes } from "./access-code.ts";
 import { actions } from "./action.ts";
 import { answers } from "./answer.ts";
 import { asideNumbers } from "./aside.ts";
+import { blinkCounts } from "./blink-count.ts";
 import { breakers } from "./breaker-and-fuse.ts";
 import { clockTimes } from "./clock-time.ts";
 import { codeAgain } from "./code-again.ts";
@@ -57,6 +58,7 @@ import { roomsOut } from "./rooms-out.ts";
 import { rowGoesOn } from "./row-goes-on.ts";
 import { sensorWarm } from "./sensor-warm.ts";
 import { serials } from "./serial-or-part.ts";
+import { shares } from "./share-of-thing.ts";
 import { skipsDeadTest } from "./skip-dead-test.ts";
 import { statusRule } from "./status.ts";
 import { stock } from "./stock.ts";
@@ -96,6 +98,7 @@ export const asides: readonly Rule[] = [
   letteredDoors,
   lettersAsIn,
   codesShown,
+  blinkCounts,
   faultCodes,
   codeAgain,
   looseCodes,
@@ -131,6 +134,7 @@ export const asides: readonly Rule[] = [
   dates,
   differences,
   stock,
+  shares,
   pipePairs,
   madeAs,
   newSize,

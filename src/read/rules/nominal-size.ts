@@ -4,6 +4,7 @@ import { role } from "../word.ts";
 import { ratedMotor, sideOf, tapped } from "./made-for.ts";
 import { freeNumber, textAt, wordBefore, wordBehind } from "./near.ts";
 import { belt, gauge, pipe } from "./pipe-and-wire.ts";
+import { resistorSize } from "./resistor-size.ts";
 import { heights, jugs, SIZE, tons } from "./size-words.ts";
 import { doubled, oneSupply, supply, takeSides, twoSupplies } from "./twin-size.ts";
 
@@ -147,6 +148,7 @@ function others(note: Note, i: number, item: Item): boolean {
   const next = textAt(items, i + 1);
   if (
     calledBy(items, i) ||
+    resistorSize(items, i) ||
     heats(items, i, item, next) ||
     turned(items, i, item) ||
     lengthOf(note, i, item, next)
@@ -260,14 +262,9 @@ function lengthOf(note: Note, i: number, item: Item, next: string): boolean {
   return true;
 }
 
+/** "6 lb into it", "210# head, box warm": what was moved, or a gauge's. */
 function wordsIn(items: readonly Item[], i: number): boolean {
-  return (
-    textAt(items, i) === "into" ||
-    textAt(items, i) === "in" ||
-    textAt(items, i) === "from" ||
-    textAt(items, i) === "to" ||
-    textAt(items, i) === "out"
-  );
+  return /^(?:into|in|from|to|out)$/.test(textAt(items, i)) || items[i]?.label?.place !== undefined;
 }
 
 /** Sizes that things are called by: pipe, wire, filters, belts, ladders, jugs, tons. */

@@ -105,6 +105,7 @@ export const numberedParts: Rule = {
       const told =
         end === i + 2 &&
         (behind?.unit !== undefined ||
+          behind?.kind === itemKind.over ||
           /^(?:showing|flashing|blinking|throwing|dead|out|off|on)$/.test(behind?.text ?? ""));
       const is = ((next?.roles ?? 0) & role.is) !== 0 && next?.text !== ":" && !told;
       const measured = is || next?.kind === itemKind.unit;

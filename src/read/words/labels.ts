@@ -128,11 +128,11 @@ const places: readonly Row[] = [
     { place: "evaporator_out", hint: "temperature" },
   ],
   [
-    "ewt|boiler return|boiler in|boiler return water|chw in|hw in|chilled water in|hot water in|entering water|entering water temp|water in|return water|return water temp|hwr|chwr|water inlet|ent water|entering chilled water|chilled water return|e w t|ecwt chw|entering water temperature|ent wtr|chw return|rwt|wtr in|hot water return|loop in|inlet water|water entering|entering loop|entering|water coming in|water is coming in|water is come in|water come in|water comes in|water going in|water goes in|water is going in|waters going in|chw entering|chw ent|entering wtr|ent chw",
+    "ewt|ent|h2o in|h2o ent|h2o entering|boiler return|boiler in|boiler return water|chw in|hw in|chilled water in|hot water in|entering water|entering water temp|water in|return water|return water temp|hwr|chwr|water inlet|ent water|entering chilled water|chilled water return|e w t|ecwt chw|entering water temperature|ent wtr|chw return|rwt|wtr in|hot water return|loop in|inlet water|water entering|entering loop|entering|water coming in|water is coming in|water is come in|water come in|water comes in|water going in|water goes in|water is going in|waters going in|chw entering|chw ent|entering wtr|ent chw",
     { place: "water_in", hint: "temperature" },
   ],
   [
-    "lwt|boiler supply|boiler out|boiler supply water|chw out|hw out|chilled water out|hot water out|leaving water|leaving water temp|water out|supply water|supply water temp|hws|chws|water outlet|lvg water|leaving chilled water|chilled water supply|l w t|leaving water temperature|lvg wtr|chw supply|swt|wtr out|hot water supply|loop out|outlet water|water leaving|leaving loop|leaving|water coming out|water is coming out|water goes out|water going out|leaving wtr|lvg chw|leaving chw|chw leaving|chw lvg|wtr leaving",
+    "lwt|h2o out|h2o lvg|h2o leaving|boiler supply|boiler out|boiler supply water|chw out|hw out|chilled water out|hot water out|leaving water|leaving water temp|water out|supply water|supply water temp|hws|chws|water outlet|lvg water|leaving chilled water|chilled water supply|l w t|leaving water temperature|lvg wtr|chw supply|swt|wtr out|hot water supply|loop out|outlet water|water leaving|leaving loop|leaving|water coming out|water is coming out|water goes out|water going out|leaving wtr|lvg chw|leaving chw|chw leaving|chw lvg|wtr leaving",
     { place: "water_out", hint: "temperature" },
   ],
   [
@@ -213,7 +213,7 @@ const ratings: readonly Row[] = [
     { rating: "nameplate_charge", quantity: "mass" },
   ],
   [
-    "closes|closes at|reopens at|recloses at|setpoint|set point|set to|setpt|set pt|stpt|cutout set|cut out set|cutout|cut out|cut in|cutin|set at|set for|setting|set points|sp|setpoints|its cutout is set|cutout is set|cut out is set|cutout's set|set|stpnt|min sp|max sp|dialed to|dialed in at|dialed|setpont|set pont|spt|target setpoint|cutout setting|trips at|trip point|trip setting|set pint|adjusted to|programmed for|programmed to|limit set|limit is set|set low at|alarm set|alarm set at|cutout is|switch opens at|opens at|closes at|breaks at|set high at|cuts out at|cuts in at|setpoint is|csp|hsp|kicks out at|clg sp|htg sp|hpc set|lpc set|opens @|closes @|cuts in @|cuts out @|kicks out @|trips @|opens on|set @|cuts out|cuts in",
+    "closes|closes at|setp|reopens at|recloses at|setpoint|set point|set to|setpt|set pt|stpt|cutout set|cut out set|cutout|cut out|cut in|cutin|set at|set for|setting|set points|sp|setpoints|its cutout is set|cutout is set|cut out is set|cutout's set|set|stpnt|min sp|max sp|dialed to|dialed in at|dialed|setpont|set pont|spt|target setpoint|cutout setting|trips at|trip point|trip setting|set pint|adjusted to|programmed for|programmed to|limit set|limit is set|set low at|alarm set|alarm set at|cutout is|switch opens at|opens at|closes at|breaks at|set high at|cuts out at|cuts in at|setpoint is|csp|hsp|kicks out at|clg sp|htg sp|hpc set|lpc set|opens @|closes @|cuts in @|cuts out @|kicks out @|trips @|opens on|set @|cuts out|cuts in",
     { rating: "setpoint" },
   ],
   [
@@ -229,7 +229,7 @@ const ratings: readonly Row[] = [
     { rating: "expected" },
   ],
   [
-    "stat set|stat is set|thermostat set|thermostat is set to|thermostat is set|thermostat set to|tstat set|stat set to|stat is set to|thermostats set|thermostat at|stat at|stat calling|tstat at|occupied setpoint|cooling setpoint|heating setpoint|cooling set point|heating set point|occupied set point|set point for cooling|set point for heating|setpoint for cooling|setpoint for heating|set temp|thermostat is calling for|thermostat set at|stat is at|stats set at|stats set to|tstat set to|room setpoint|space setpoint|box setpoint|chw setpt|chw setpoint|chilled water setpoint|thermostat setting|csp|hsp|stat setpoint|thermostat setpoint|water setpoint|thermostat calling|tstat calling|stat calling for|tstat calling for|thermostat calling for|calling for|tstat is calling for|stat is calling for|thermostat cuts in|thermostat cuts out|stat cuts in|stat cuts out|tstat cuts in|tstat cuts out|thermostat cuts in at|thermostat cuts out at|stat cuts in at|stat cuts out at",
+    "defrost term|defrost termination|dfrst term|def term|termination temp|stat set|stat is set|thermostat set|thermostat is set to|thermostat is set|thermostat set to|tstat set|stat set to|stat is set to|thermostats set|thermostat at|stat at|stat calling|tstat at|occupied setpoint|cooling setpoint|heating setpoint|cooling set point|heating set point|occupied set point|set point for cooling|set point for heating|setpoint for cooling|setpoint for heating|set temp|thermostat is calling for|thermostat set at|stat is at|stats set at|stats set to|tstat set to|room setpoint|space setpoint|box setpoint|chw setpt|chw setpoint|chilled water setpoint|thermostat setting|csp|hsp|stat setpoint|thermostat setpoint|water setpoint|thermostat calling|tstat calling|stat calling for|tstat calling for|thermostat calling for|calling for|tstat is calling for|stat is calling for|thermostat cuts in|thermostat cuts out|stat cuts in|stat cuts out|tstat cuts in|tstat cuts out|thermostat cuts in at|thermostat cuts out at|stat cuts in at|stat cuts out at",
     { rating: "setpoint", hint: "temperature" },
   ],
 ];
@@ -241,7 +241,7 @@ const conditions: readonly Row[] = [
     { state: "start", quantity: "current" },
   ],
   [
-    "on start|at start|starting|at start up|on startup|on start up|when it starts|when starting|during start|kick|at startup|start up|startup|starts at|tries to start|trying to start|on the start|during startup|as it starts|when it kicks on|attempting to start|upon start|upon startup|start|when the compressor starts|when the comp starts|when she starts|when it tries|when it tries to start|every time it tries|each time it tries|every time it tries to start|while the thing was starting|was starting|when the compressor tries|while it tries|compressor starts|while it was starting|when it kicks in|as it kicks on",
+    "on start|at start|starting|at start up|on startup|on start up|when it starts|when starting|during start|kick|at startup|start up|startup|starts at|tries to start|trying to start|on the start|during startup|as it starts|when it kicks on|attempting to start|upon start|upon startup|start|when the compressor starts|when the comp starts|when she starts|when it tries|when it tries to start|every time it tries|each time it tries|every time it tries to start|while the thing was starting|was starting|when the compressor tries|while it tries|compressor starts|comp starts|comp kicks on|when comp kicks on|when the comp kicks on|when comp kicks in|when comp starts|when compressor starts|when compressor kicks on|when the compressor kicks on|compressor kicks on|comp kicks in|compressor kicks in|comp tries to start|compressor tries to start|when it starts up|while it was starting|when it kicks in|as it kicks on",
     { state: "start" },
   ],
   [
@@ -300,7 +300,7 @@ const conditions: readonly Row[] = [
 /** What was done with refrigerant. */
 const masses: readonly Row[] = [
   [
-    "came out|came back out|pulled the whole charge|pulled the entire charge|rec|recd|recovered|recuperate|recuperated it|recoverd|recover|reclaimed|reclaim|pulled out|got out|took out|removed|recovery|recov|recoverd out|rec'd out|recvrd|recvred|evacuated out|out of it|recvd|recovering|drained|sucked out|recoved|recuperated|weighed out|weigh out|pulled|reclamed|recovrd|reclmd|rcvd out|bled off|recaptured|vented none recovered|extracted|got back|recouped|captured|recovered out|recovry|rcvrd|got back out|came back out",
+    "total out|total recovered|came out|came back out|pulled the whole charge|pulled the entire charge|rec|recd|recovered|recuperate|recuperated it|recoverd|recover|reclaimed|reclaim|pulled out|got out|took out|removed|recovery|recov|recoverd out|rec'd out|recvrd|recvred|evacuated out|out of it|recvd|recovering|drained|sucked out|recoved|recuperated|weighed out|weigh out|pulled|reclamed|recovrd|reclmd|rcvd out|bled off|recaptured|vented none recovered|extracted|got back|recouped|captured|recovered out|recovry|rcvrd|got back out|came back out",
     { action: "recovered" },
   ],
   [

@@ -5,7 +5,7 @@ type Row = readonly [words: string, noun: Noun];
 /** Nouns that take a number or a letter behind them. */
 export const nounWords: readonly Row[] = [
   [
-    "compressor|comp|compresser|cmp|compr|compressors|comps|compressor number|comp number|compressor no|compressor #|comp #|compresor|comprssor|kompressor|cmpr|compr",
+    "compressor|comp|cpr|compresser|cmp|compr|compressors|comps|compressor number|comp number|compressor no|compressor #|comp #|compresor|comprssor|kompressor|cmpr|compr",
     { kind: "subject", name: "compressor", letters: true, upTo: 16 },
   ],
   [
@@ -69,7 +69,7 @@ export const nounWords: readonly Row[] = [
   ["cooler", { kind: "subject", name: "cooler", upTo: 40 }],
   ["freezer", { kind: "subject", name: "freezer", upTo: 40 }],
   ["crankcase heater|cch", { kind: "subject", name: "crankcase heater", upTo: 8 }],
-  ["lead|leads|led|leed", { kind: "point", name: "lead", upTo: 12 }],
+  ["lead|leads|led|leed|ld|lds", { kind: "point", name: "lead", upTo: 12 }],
   ["leg|legs", { kind: "point", name: "L", upTo: 3 }],
   ["line", { kind: "point", name: "L", upTo: 3 }],
   ["l|el|ell", { kind: "point", name: "L", upTo: 3 }],

@@ -84,7 +84,7 @@ export const roleWords: readonly (readonly [words: string, roles: number])[] = [
     role.each,
   ],
   [
-    "now|this am|this a m|this pm|this evening|today|currently|presently|right now|at the moment|this time|this visit|this morning|after that its|as of now|at present|nw|tonight|this afternoon|these days|still now|nowadays",
+    "now|this am|this a m|this pm|this evening|today|currently|presently|right now|at the moment|this time|this visit|this morning|this morn|after that its|as of now|at present|nw|tonight|this afternoon|these days|still now|nowadays",
     role.now,
   ],
   [

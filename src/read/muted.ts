@@ -1,0 +1,76 @@
+import { type Item, itemKind } from "./item.ts";
+import { role } from "./word.ts";
+
+const fine = /^(?:ok|okay|good|fine|normal|great|perfect|alright|stable|steady)$/;
+const beyond = /^(?:over|above|under|below|past|beyond|at|near|of|exceeds|exceeding|than)$/;
+
+/** Does a figure come right behind, past "is" and the like? */
+function figureBehind(items: readonly Item[], at: number): boolean {
+  const led = ((items[at + 1]?.roles ?? 0) & role.is) !== 0 ? 2 : 1;
+  return items[at + led]?.kind === itemKind.number;
+}
+
+/** "freeze temp good, hi side 240": how it was found, and then another name and its figure. */
+function foundFine(items: readonly Item[], at: number): boolean {
+  const [item, told] = [items[at], items[at + 1]];
+  if (item?.label?.quantity === undefined || item.label.place !== undefined) return false;
+  if (!fine.test(told?.text ?? "")) return false;
+  const next = items.findIndex((one, i) => i > at + 1 && one.kind !== itemKind.sign);
+  return next > 0 && items[next]?.kind === itemKind.label;
+}
+
+/** "lwt 44 no flow", "flow switch open": whether any, or what is fed by it; no amount. */
+function flowOrNone(items: readonly Item[], at: number): boolean {
+  if (items[at]?.label?.quantity !== "water_flow" || figureBehind(items, at)) return false;
+  const none = ((items[at - 1]?.roles ?? 0) & role.not) !== 0 || items[at - 1]?.text === "no";
+  return none || /^(?:sw|switch|alarm|fault|proof|proving|proven)$/.test(items[at + 1]?.text ?? "");
+}
+
+/** "won't pull down", "slow to pull down": what the box does, no vacuum. */
+function pullsDown(items: readonly Item[], at: number): boolean {
+  const item = items[at];
+  if (item?.label?.quantity !== "vacuum" || !/^pull/.test(item.text)) return false;
+  const down = items[at + 1]?.text === "down" ? at + 1 : at;
+  if (down === at && item.to - item.from < "pull down".length) return false;
+  return items[down + 1] === undefined && items.some(({ label }) => label?.place !== undefined);
+}
+
+/** "low temp suct 14", "med temp rack": which half of the plant, no degrees. */
+function halfOfPlant(items: readonly Item[], at: number): boolean {
+  if (!/^(?:temp|temperature)$/.test(items[at]?.text ?? "")) return false;
+  if (!/^(?:low|lo|med|medium|mid|high|hi|dual)$/.test(items[at - 1]?.text ?? "")) return false;
+  const next = items[at + 1];
+  if (next === undefined) return false;
+  return (
+    (next.label?.hint === "pressure" && next.label.place !== undefined) ||
+    /^(?:rack|racks|side|group|grp|header|comps?|compressors?|suction)$/.test(next.text)
+  );
+}
+
+/** "24.8, that's over RLA": what the figure is held against, the plate's own is not told. */
+function heldAgainst(items: readonly Item[], at: number): boolean {
+  const rating = items[at]?.label?.rating;
+  if (rating !== "RLA" && rating !== "FLA" && rating !== "MCA" && rating !== "LRA") return false;
+  if (figureBehind(items, at) || items[at + 1]?.text === "of") return false;
+  const article = /^(?:its|it's|the|their|his|rated|full|name|nameplate|tag|plate)$/;
+  let led = at - 1;
+  while (article.test(items[led]?.text ?? "")) led--;
+  return beyond.test(items[led]?.text ?? "") && items[led - 1] !== undefined;
+}
+
+/**
+ * Names that say nothing of the figures beside them: how something was found, whether there is any, what it
+ * is called, what it is held against.
+ */
+export function muted(items: readonly Item[]): void {
+  items.forEach((item, at) => {
+    if (item.label === undefined) return;
+    if (heldAgainst(items, at)) item.label = { hint: "current" };
+    else if (halfOfPlant(items, at)) {
+      item.label = undefined;
+      const half = items[at - 1];
+      if (half !== undefined) half.label = undefined;
+    } else if (foundFine(items, at) || flowOrNone(items, at) || pullsDown(items, at))
+      item.label = undefined;
+  });
+}
