@@ -49,6 +49,9 @@ export function joins(text: string, from: number, comma: number, to: number): bo
   if (text.charCodeAt(to) === 44 && (!endsClause(text, to) || named(text, from))) return false;
   // "24,25,24a": the second of a list
   if (text.charCodeAt(from - 1) === 44 && ascii[text.charCodeAt(from - 2)] === DIGIT) return false;
+  // "leads 1,2 2.2 gig"
+  const next = Number(text.charAt(comma + 1)) === Number(text.charAt(comma - 1)) + 1;
+  if (before === 1 && after === 1 && next && named(text, from)) return false;
   return after <= 2 && before <= 2;
 }
 

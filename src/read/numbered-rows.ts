@@ -8,16 +8,23 @@ function familyBefore(items: readonly Item[], list: readonly Draft[], order: num
   const match = /^(lead |L|T)(\d)$/.exec(said) ?? /^(.+ )(\d)$/.exec(said === "" ? subject : "");
   if (match !== null) return `${match[1]}${match[2]}`;
   // "gnd test 1 ol 2 ol 3 .2M"
-  const told = items.some((item) => item.text === "leads" || item.kind === itemKind.ground);
+  const told = items.some(
+    (item) =>
+      item.text === "leads" ||
+      item.kind === itemKind.ground ||
+      // "ran meg at 250v: 1 9.5 2 9.9 3 10.1"
+      item.label?.quantity === "insulation_resistance" ||
+      (item.kind === itemKind.unit && /^meg/.test(item.text)),
+  );
   return told ? "lead 0" : "";
 }
 
 /** A small whole number that stands right before a value of its own. */
 function counts(items: readonly Item[], draft: Draft, next: Draft | undefined): boolean {
-  if (next === undefined || draft.unit !== undefined || draft.points !== undefined) return false;
+  if (next === undefined || draft.ownUnit || draft.points !== undefined) return false;
   if (!Number.isInteger(draft.value) || draft.value < 1 || draft.value > 12) return false;
-  if (draft.named !== undefined || draft.place !== undefined || next.points !== undefined)
-    return false;
+  const other = draft.named !== undefined && draft.named !== "insulation_resistance";
+  if (other || draft.place !== undefined || next.points !== undefined) return false;
   const joint = items[draft.index + 1];
   const glue = joint?.kind === itemKind.sign && /^[:=]$/.test(joint.text);
   return next.index === draft.index + 1 || (glue && next.index === draft.index + 2);

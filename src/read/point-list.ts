@@ -40,8 +40,17 @@ export function plainOrdinal(
   return { points: [`${match[1]}${digits}`], end: at + 1 };
 }
 
+/** "lead 1,2,3 all 1.8 gig": digits strung together by commas, none of them with a unit. */
+function strungOn({ tokens }: Building, i: number): boolean {
+  const [before, comma, digit, next] = tokens.slice(i - 1, i + 3);
+  if (comma?.text !== "," || !comma.glued || digit?.glued !== true) return false;
+  if (!/^[1-3]$/.test(before?.text ?? "") || !/^[2-4]$/.test(digit.text)) return false;
+  return next?.word?.unit === undefined;
+}
+
 /** "lead 2 and 3 same", "lead 1 & 2 pegged": a digit behind "and" that no unit follows is the next point. */
 export function goesOn(build: Building, i: number): boolean {
+  if (strungOn(build, i)) return true;
   const joint = build.tokens[i]?.text;
   if (joint !== "and" && joint !== "&" && joint !== "n") return false;
   const digit = build.tokens[i + 1];

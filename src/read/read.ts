@@ -17,6 +17,7 @@ import { plain } from "./plain.ts";
 import { applyRules, asides, remarks } from "./rules/list.ts";
 import { scan } from "./scan.ts";
 import { signIndex } from "./signs.ts";
+import { testerKilo } from "./tester-kilo.ts";
 import type { Token } from "./token.ts";
 import { warmDay } from "./warm-day.ts";
 import { waterLoop } from "./water-loop.ts";
@@ -77,6 +78,7 @@ export function begin(text: string, context: Context): { note: Note; tokens: rea
   kelvinClips(items);
   warmDay(items);
   muted(items);
+  testerKilo(items);
   waterLoop(items, context.units);
   ampsOfNext(items);
   isolated(items, context.readings[context.readings.length - 1]?.quantity);

@@ -153,6 +153,7 @@ function sameIsReading(items: readonly Item[], i: number): boolean {
     (before.kind === itemKind.points ||
       before.kind === itemKind.subject ||
       before.label !== undefined ||
+      before.owner === "<row> <number> is <value>" ||
       before.apostrophe ||
       (before.roles & (role.is | role.only | role.all | role.each)) !== 0 ||
       before.kind === itemKind.sign)

@@ -46,7 +46,7 @@ function isCase({ items, plain }: Note, i: number): boolean {
 }
 
 const counted =
-  /(?:^|\s)(?:boards?|modules?|pcbs?|controllers?|cassettes?|indoors|grp|group|bank|tnk|stage)$/;
+  /(?:^|\s)(?:boards?|modules?|pcbs?|controllers?|cassettes?|indoors|grp|group|bank|tnk|stage|tap)$/;
 
 /** "boards 1 and 2", "trips on board 2", "indoors 7 to 12": numbers of things that have no value of their own. */
 function namesEnd(items: readonly Item[], from: number): number {
@@ -122,7 +122,10 @@ export const numberedParts: Rule = {
         state(note, numberedParts.name, [i, i + 1], { kind: "note", about: "place" });
         return;
       }
-      if (isCase(note, i)) {
+      // "bus cap 1 310v bus cap 2 290v"
+      const bus = items[i - 1];
+      const cap = bus !== undefined && /\bcaps?$/.test(note.plain.slice(bus.from, bus.to));
+      if (isCase(note, i) || (cap && bus?.label?.place === "dc_bus" && hasValue(items, i + 1))) {
         state(note, numberedParts.name, [i, i + 1], { kind: "note", about: "place" });
         return;
       }

@@ -56,6 +56,8 @@ function valueAt({ items, plain }: Note, i: number): number {
   const said = own !== undefined && /['’]s$/.test(plain.slice(own.from, own.to));
   if (verb?.kind === itemKind.number && said) return verb.owner === undefined ? i + 1 : -1;
   if (verb === undefined || verb.kind === itemKind.number) return -1;
+  // "2 and 3 same" behind fan 1
+  if ((verb.roles & role.same) !== 0) return i + 1;
   const is = (verb.roles & role.is) !== 0 || /^(?:at|came|comes|both)$/.test(verb.text) || said;
   if (!is) return -1;
   for (let at = i + 1; at < items.length && at <= i + 5; at++) {
@@ -189,9 +191,16 @@ export const rowGoesOn: Rule = {
       if (named.has(i) || !freeNumber(item) || item.unit !== undefined || item.fraction) return;
       if (!Number.isInteger(item.value) || item.value < 1 || item.value > row.upTo) return;
       if (item.text.includes(".") || row.isLast(item.value)) return;
+      // "2 same 3 2.4"
+      const nextOne = item.value === (found[found.length - 1]?.number ?? 0) + 1;
+      const same = ((items[i - 1]?.roles ?? 0) & role.same) !== 0;
+      if (same && nextOne && freeNumber(items[i + 1])) {
+        found.push({ item, number: item.value, value: i + 1 });
+        return;
+      }
       // "two is 12.1 three is 12.3"
       const behind = items[i - 1]?.kind === itemKind.number;
-      const next = behind && item.value === (found[found.length - 1]?.number ?? 0) + 1;
+      const next = behind && nextOne;
       if (!begins(items, i) && !(next && valueAt(note, i) >= 0)) {
         if (behind && saysHow(note, i)) idle.push({ item, number: item.value, value: -1 });
         return;
