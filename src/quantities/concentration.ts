@@ -14,7 +14,7 @@ export const concentration = {
     },
   ],
   words:
-    "concentration|co|co2|carbon monoxide|carbon dioxide|leak detector|detector|ppm|co reading|refrigerant monitor",
+    "concentration|co|co2|co two|c o two|c o|carbon monoxide|carbon dioxide|leak detector|detector|ppm|co reading|refrigerant monitor",
   habit: { us: "ppm", si: "ppm" },
   plausible: [0, 1e6],
 } as const satisfies Quantity;

@@ -5,6 +5,6 @@ export const powerFactor = {
   unit: "1",
   dimensions: ["ratio"],
   units: [],
-  words: "power factor|pf|cos phi|p f",
+  words: "power factor|input power factor|pf|cos phi|p f",
   plausible: [-1, 1.0001],
 } as const satisfies Quantity;

@@ -10,7 +10,7 @@ export const rotationalSpeed = {
       figure: "rpm",
       factor: 1,
       words:
-        "rpm|rpms|r p m|r p ms|revs|rev per minute|revs per minute|revolutions per minute|revolutions a minute|revs a minute|rev min|r min",
+        "rpm|rpms|r p m|r p ms|revs|rev per minute|revs per minute|revolutions per minute|revolutions a minute|revs a minute|revolutions|rev min|r min",
       heard: "our pm|rp m|r pm|are pm|arpm",
     },
     {

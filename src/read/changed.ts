@@ -1,6 +1,7 @@
 import type { Between, Draft } from "./draft.ts";
 import { sameDimension, unlabelled } from "./inherit.ts";
 import { type Item, itemKind } from "./item.ts";
+import { twoStates } from "./two-states.ts";
 import { role } from "./word.ts";
 
 const verbs = role.change | role.now | role.is;
@@ -97,6 +98,7 @@ export function changed(
   const behind = items.slice(right.index + 1, right.index + 4);
   if (left.place === "dc_bus" && behind.some(({ text }) => /^(?:legs?|each|all|per)$/.test(text)))
     return false;
+  if (twoStates(items, left, right)) return false;
   if (toldBack(items, right)) return false;
   if (endsRow(items, left) && !isNumber(items[right.index + 1])) return false;
   if (left.unit?.dimension === "mass" || right.unit?.dimension === "mass") return false;

@@ -30,6 +30,9 @@ export function clockBehind(drafts: readonly Draft[], items: readonly Item[]): v
 export function opensCloses(drafts: readonly Draft[], items: readonly Item[]): void {
   const word = ({ index }: Draft): string => items[index - 1]?.text ?? "";
   if (!drafts.some((draft) => /^(?:closes|cuts|makes)$/.test(word(draft)))) return;
-  for (const draft of drafts)
+  for (const draft of drafts) {
+    // "return 24 makes ten kelvin": what comes of it
+    if (draft.unit?.figure === "K") continue;
     if (/^(?:opens|breaks|makes|closes)$/.test(word(draft))) draft.rating ??= "setpoint";
+  }
 }

@@ -105,7 +105,9 @@ function leadsTo(items: readonly Item[], from: number, to: number): boolean {
         item.text,
       );
     const small = role.is | role.preposition | role.about | role.only | role.greater | role.less;
-    if (!noun && (item.roles & small) === 0) return false;
+    // "both evap fans 0.9 A"
+    const fans = item.label?.thing !== undefined && item.plural;
+    if (!noun && !fans && (item.roles & small) === 0) return false;
   }
   return true;
 }

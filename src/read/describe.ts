@@ -91,8 +91,7 @@ function takeTime(draft: Draft, items: readonly Item[], index: number): void {
   const seconds = item.value * item.unit.factor;
   const before = items[index - 1];
   const held =
-    before?.text === "for" ||
-    before?.text === "there" ||
+    /^(?:for|there|held|holds|holding)$/.test(before?.text ?? "") ||
     ((before?.roles ?? 0) & role.about && items[index - 2]?.text === "for");
   const lasts =
     index > draft.index &&

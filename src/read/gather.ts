@@ -10,6 +10,7 @@ import {
   measures,
   pastThenNow,
   plateBehind,
+  ratedOnIt,
   ratedThenReads,
   strangeTo,
 } from "./goes-left.ts";
@@ -97,6 +98,7 @@ function smoothCut(gap: Gap, to: number): number {
     if (isVerb(items[next])) return at;
     if (isVerb(items[next + 1]) && !measures(items[next + 1]) && !ownLabel(gap, next, preposition))
       return at;
+    if (kind === "R" && ratedOnIt(items, next)) return at;
     if (kind === "R" && measures(items[next + 1]) && next === gap.from) {
       taken += kind;
       at = next + 1;
@@ -116,6 +118,10 @@ function smoothCut(gap: Gap, to: number): number {
 
 /** "129 on the low side ambient's 88": the verb is the next label's own. */
 function ownLabel({ items }: Gap, next: number, preposition: number | undefined): boolean {
+  // "dry bulb 63 wet bulb supply's 56"
+  const behind = items[next + 1];
+  const bulb = items[next]?.label?.quantity === "wet_bulb_temperature";
+  if (bulb && behind?.kind === itemKind.label && behind.apostrophe) return true;
   return preposition !== undefined && items[next + 1]?.kind === itemKind.label;
 }
 

@@ -223,7 +223,8 @@ export function goesLeft(gap: Gap, next: number, kind: string, taken: string): b
 export function strangeTo({ items, left }: Gap, next: number): boolean {
   const unit = items[left.index]?.unit;
   const quantity = items[next]?.label?.quantity;
-  const heat = quantity === "superheat" || quantity === "subcooling";
+  if (quantity === undefined) return false;
+  const heat = /^(?:superheat|subcooling|power_factor)$/.test(quantity);
   return heat && unit !== undefined && !fits(quantity, unit.dimension);
 }
 
@@ -247,4 +248,12 @@ export function ratedThenReads(items: readonly Item[], next: number): boolean {
     /^(?:reads|reading|tests|tested|measures|shows)$/.test(items[next + 1]?.text ?? "") &&
     items[next + 2]?.kind === itemKind.number
   );
+}
+
+/** "F L A on it's 6.8", "MCA on that is 33": what is rated on it has its own verb. */
+export function ratedOnIt(items: readonly Item[], next: number): boolean {
+  if (items[next + 1]?.text !== "on") return false;
+  const [it, is] = items.slice(next + 2, next + 4);
+  const pronoun = /^(?:it|its|that|thats|this|them|her)$/.test(it?.text ?? "");
+  return pronoun && (isVerb(it) || isVerb(is));
 }

@@ -166,6 +166,11 @@ function beginsAgain(draft: Draft, items: readonly Item[], units: UnitHabit): vo
   draft.assumedUnit = true;
 }
 
+/** "stack temp's three sixty": of burnt gas, as no air or line is. */
+function ofFlue(draft: Draft, items: readonly Item[]): boolean {
+  return draft.before.some((index) => /^(?:stack|flue|exhaust)$/.test(items[index]?.text ?? ""));
+}
+
 function temperature(draft: Draft, units: UnitHabit): void {
   if (draft.quantity !== "temperature" || draft.corrects) return;
   if (!draft.assumedUnit && (draft.before.length > 0 || draft.place !== undefined)) return;
@@ -242,7 +247,7 @@ export function guard(drafts: readonly Draft[], items: readonly Item[], units: U
     guardValve(draft, items);
     peakOfCapacitor(draft, items);
     winding(draft);
-    temperature(draft, units);
+    if (!ofFlue(draft, items)) temperature(draft, units);
     slow(draft);
     nothing(draft);
     oilLevel(draft, items);

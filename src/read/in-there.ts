@@ -1,5 +1,6 @@
 import type { UnitHabit } from "../model.ts";
 import type { Place } from "../vocabulary.ts";
+import type { Context } from "./context.ts";
 import type { Draft } from "./draft.ts";
 import { type Item, itemKind } from "./item.ts";
 import { unitCalled } from "./kinds.ts";
@@ -81,14 +82,23 @@ function warm(draft: Draft, place: Place, units: UnitHabit): void {
 }
 
 /** "was 84 in there saturday, its 77 now": what people say of the air around them. */
-export function inThere(drafts: readonly Draft[], items: readonly Item[], units: UnitHabit): void {
+export function inThere(
+  drafts: readonly Draft[],
+  items: readonly Item[],
+  { units, readings }: Context,
+): void {
   let last: Draft | undefined;
+  // "now it's 39 in there" behind the box's warmth
+  const before = readings.findLast(({ quantity }) => quantity === "temperature")?.at;
+  const there = before === "box" ? before : undefined;
   for (const draft of drafts) {
     if (draft.gone || !isBare(draft, units)) continue;
     if (items[draft.index]?.kind !== itemKind.number) continue;
     const room = behindRoom(items, draft.index) || beforeRoom(items, draft.index);
     const inRoom = room ? "indoor_air" : undefined;
-    const place = inRoom ?? airBehind(items, draft.index);
+    const here = items[draft.index + 2]?.text === "there" ? there : undefined;
+    const behind = airBehind(items, draft.index);
+    const place = inRoom ?? (behind === undefined ? undefined : (here ?? behind));
     const before = items[draft.index - 1];
     const led =
       room || before === undefined || told.test(before.text) || (before.roles & role.is) !== 0;

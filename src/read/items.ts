@@ -12,8 +12,9 @@ import { numberRow } from "./point-row.ts";
 import { isMetal } from "./point-words.ts";
 import { namesRail, railAgain } from "./rail-again.ts";
 import { rowHead } from "./row-head.ts";
+import { numberedBox, spelledTag } from "./spelled-tag.ts";
 import { statPair } from "./stat-pair.ts";
-import { countedAt, hashAt, nths, subjectAt } from "./subject-name.ts";
+import { countedAt, hashAt, nths, type SubjectSaid, subjectAt } from "./subject-name.ts";
 import { testTold } from "./test-told.ts";
 import { type Token, tokenKind } from "./token.ts";
 import { isWith } from "./unit-or-word.ts";
@@ -144,8 +145,12 @@ function subjectItem(build: Building, i: number, token: Token): number {
     countedAt(build, i) ??
     nthAgain(build, i) ??
     hashAt(build, i) ??
+    numberedBox(build, i) ??
     subjectAt(build, i);
-  if (subject === undefined) return 0;
+  return subject === undefined ? 0 : putSubject(build, i, token, subject);
+}
+
+function putSubject(build: Building, i: number, token: Token, subject: SubjectSaid): number {
   const item = newItem(itemKind.subject, token.from, toOf(build, subject.end), token.text);
   item.subject = subject.name;
   item.label = subject.label;
@@ -247,6 +252,8 @@ function step(build: Building, i: number): number {
   if (out > 0) return out;
   const joined = nextSubject(build, i);
   if (joined > 0) return joined;
+  const tag = spelledTag(build, i);
+  if (tag !== undefined) return putSubject(build, i, token, tag);
   const typed = token.kind === tokenKind.number;
   const open = word === undefined ? 0 : word.opens;
   const legs =

@@ -85,7 +85,10 @@ export function nearRating(draft: Draft, list: readonly Draft[]): void {
       draft.value > other.value * 0.85 &&
       draft.value < (Number.isNaN(other.high) ? other.value : other.high) * 1.15,
   );
-  if (like !== undefined && draft.rating === undefined && list.length > 2) copyKind(like, draft);
+  // "rated load's 14.8 and L1's at 15.2"
+  const leg = like?.quantity === "current" && /^[LT]\d$/.test(draft.points?.[0]?.join() ?? "");
+  if (like !== undefined && draft.rating === undefined && (list.length > 2 || leg))
+    copyKind(like, draft);
 }
 
 /** "want to see over 100 meg on all of them, got 3.6 on lead one": measured as it was expected. */

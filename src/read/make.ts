@@ -171,8 +171,9 @@ function addConditions(reading: Writable, draft: Draft): void {
   if (draft.after !== undefined && (!untimed.has(quantity) || draft.series !== undefined))
     reading.after_s = clean(draft.after);
   if (draft.lasting !== undefined) {
+    // what holds is read at the end of its hold
     if (quantity === "vacuum" || quantity === "pressure") reading.after_s ??= clean(draft.lasting);
-    else reading.for_s = clean(draft.lasting);
+    reading.for_s = clean(draft.lasting);
   }
   const place = placeOf(draft);
   if (place !== undefined) reading.at = place;

@@ -2,8 +2,12 @@ import { isStrongBreak } from "./breaks.ts";
 import type { Draft } from "./draft.ts";
 import { type Item, itemKind } from "./item.ts";
 import { onlyDrops } from "./only-drops.ts";
+import { signIndex } from "./signs.ts";
 import { valveMoved } from "./valve-moved.ts";
 import { whenItTrips } from "./when-it-trips.ts";
+import { role } from "./word.ts";
+
+const calling = signIndex("calls");
 
 /** "superheat's a little high at 19", "high superheat at 35": how much it is, no side of the machine. */
 function onlyHigh(item: Item, index: number, items: readonly Item[]): boolean {
@@ -121,6 +125,15 @@ function otherBox(index: number, items: readonly Item[]): boolean {
   return boxes.test(items[index - 1]?.text ?? "");
 }
 
+/** "calling for heat and the supply's 68": what it wants is no figure, unless one stands right behind. */
+function callsFor(draft: Draft, index: number, items: readonly Item[]): boolean {
+  const item = items[index];
+  if (item?.label?.rating !== "setpoint" || !item.signs?.includes(calling)) return false;
+  if (index > draft.index) return true;
+  const small = role.about | role.article | role.is | role.to | role.preposition;
+  return items.slice(index + 1, draft.index).some(({ roles }) => (roles & small) === 0);
+}
+
 /** Words that are labels elsewhere and say nothing of this value. */
 export function noLabel(draft: Draft, index: number, items: readonly Item[]): boolean {
   const item = items[index];
@@ -140,6 +153,7 @@ export function noLabel(draft: Draft, index: number, items: readonly Item[]): bo
     beerDraft(draft, index, items) ||
     otherBox(index, items) ||
     gear(index, items) ||
+    callsFor(draft, index, items) ||
     namesOnly(draft, index, items)
   );
 }

@@ -211,10 +211,18 @@ function numberWordBefore(build: Building, at: number): boolean {
   return token?.kind === tokenKind.number || token?.word?.number !== undefined;
 }
 
+/** "make that last one 250": of several the one that was named, and then its figure. */
+function thatOne({ tokens }: Building, i: number): boolean {
+  const [lead, nth, one, next] = [tokens[i - 2], tokens[i - 1], tokens[i], tokens[i + 1]];
+  if (one?.apostrophe === true || !/^(?:that|the|this)$/.test(lead?.text ?? "")) return false;
+  return beginsFigure(next) && /^(?:last|first|other|next|second|third)$/.test(nth?.text ?? "");
+}
+
 /** "the bad one", "liq one 9.7k", "the third one": no number unless a label or a verb stands before it. */
 function pronoun(build: Building, i: number): boolean {
   const token = build.tokens[i];
   if (token?.text !== "one" || token.kind !== tokenKind.word) return false;
+  if (thatOne(build, i)) return true;
   const before = build.tokens[i - 1];
   if (before === undefined) return false;
   // "next one twenty nine": of the next, no hundred and more
@@ -225,6 +233,9 @@ function pronoun(build: Building, i: number): boolean {
   if (before.kind !== tokenKind.word) return false;
   // "a P one": a code's letter
   if (/^[b-z]$/.test(before.text)) return false;
+  // "a P oh one", "E dash one"
+  const two = build.tokens[i - 2]?.text ?? "";
+  if (/^(?:oh|zero|dash)$/.test(before.text) && /^(?:[b-z]|oh|zero|dash)$/.test(two)) return false;
   const last = build.items[build.items.length - 1];
   if (before.apostrophe || last?.label?.quantity !== undefined || last?.label?.action !== undefined)
     return false;

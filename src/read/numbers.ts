@@ -24,6 +24,8 @@ function decimals(
   let digits = "";
   let end = i;
   for (let next = group(tokens, end); next !== undefined; next = group(tokens, end)) {
+    // "eleven point eight | three's twelve": the verb is of what follows, so the digit names it
+    if (digits !== "" && next.kind === "ones" && tokens[end]?.apostrophe === true) break;
     if (next.kind === "ones" || next.kind === "zero" || next.kind === "oh")
       digits += String(next.value);
     else if (digits === "" || /^0*$/.test(digits)) {

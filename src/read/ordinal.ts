@@ -1,6 +1,7 @@
 import type { Building } from "./items.ts";
 import { numberAt } from "./numbers.ts";
 import { phraseAt } from "./phrase.ts";
+import { dashed, spokenRoom } from "./spoken-room.ts";
 import { type Token, tokenKind } from "./token.ts";
 import { plainUnitAt } from "./units.ts";
 import { type Noun, role } from "./word.ts";
@@ -153,19 +154,6 @@ function behindPlace(build: Building, article: number): boolean {
   );
 }
 
-/** "unit two oh seven's at 82": a unit by its room's number, where a verb follows. */
-function spokenRoom(build: Building, i: number, noun: Noun): Ordinal | undefined {
-  if (noun.kind !== "subject" || !/^(?:indoor )?unit$/.test(noun.name)) return undefined;
-  const said = numberAt(build.tokens, i);
-  if (said === undefined || said.end !== i + 3 || !(said.value > 100 && said.value < 1000))
-    return undefined;
-  if (build.tokens[i + 1]?.word?.number?.kind !== "oh") return undefined;
-  const next = build.tokens[said.end];
-  const verb = build.tokens[said.end - 1]?.apostrophe === true;
-  if (!verb && ((next?.word?.roles ?? 0) & role.is) === 0) return undefined;
-  return { text: String(said.value), end: said.end };
-}
-
 function spokenOrdinal(build: Building, i: number, noun: Noun): Ordinal | undefined {
   const token = build.tokens[i];
   const said = token?.word?.number;
@@ -266,8 +254,9 @@ export function ordinalAt(build: Building, i: number, noun: Noun): Ordinal | und
     digitOrdinal(build, at, noun) ??
     spokenOrdinal(build, at, noun) ??
     (noun.kind === "tag" ? undefined : heardOrdinal(build, at));
-  if (found !== undefined && noun.kind === "tag") return withDash(build, found);
-  if (found !== undefined) return withLetter(build, found, noun);
+  if (found !== undefined && noun.kind === "tag")
+    return dashed(build, found, noun) ?? withDash(build, found);
+  if (found !== undefined) return dashed(build, found, noun) ?? withLetter(build, found, noun);
   return noun.letters === true ? letterOrdinal(build, at) : undefined;
 }
 

@@ -208,7 +208,8 @@ function hinted(draft: Draft, items: readonly Item[], context: Context): Draft["
   if (nearPressure(draft, context)) return draft.hint;
   const latest = context.readings.slice(-2);
   const lines =
-    latest.length > 1 &&
+    // so many bar have no discharge but that of CO2: there one line is enough
+    latest.length > (context.units === "si" ? 0 : 1) &&
     latest.every((reading) => reading.quantity === "temperature" && reading.at !== undefined);
   const temperatures =
     context.units === "us" ? draft.value < 280 : draft.value > 45 && draft.value < 130;

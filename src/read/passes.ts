@@ -12,6 +12,7 @@ import { countOfRow } from "./count-of-row.ts";
 import { degreesThen } from "./degrees-then.ts";
 import { dropDenied, dropNots } from "./denied.ts";
 import { deniedAgain } from "./denied-again.ts";
+import { eitherPoint } from "./either-point.ts";
 import { enteringBulb } from "./entering-bulb.ts";
 import { gasTrain } from "./gas-train.ts";
 import { gasWatched } from "./gas-watched.ts";
@@ -30,6 +31,7 @@ import {
 import { heldFor } from "./held-for.ts";
 import { inThere } from "./in-there.ts";
 import { lettersAlone, lowOfLeg } from "./letters-alone.ts";
+import { lowThenHigh } from "./low-then-high.ts";
 import { markedThenRead } from "./marked-then-read.ts";
 import { minutesAfter } from "./minutes-after.ts";
 import { nameRow } from "./name-row.ts";
@@ -40,6 +42,7 @@ import { outAtEnd, outsideBehind } from "./outside-behind.ts";
 import { outsideColon } from "./outside-colon.ts";
 import { passes } from "./pass.ts";
 import { peakThen } from "./peak-then.ts";
+import { poundsAgain } from "./pounds-again.ts";
 import { question } from "./question.ts";
 import { relate } from "./relate.ts";
 import { repeat } from "./repeat.ts";
@@ -53,6 +56,7 @@ import { swings } from "./swings.ts";
 import { switchSet } from "./switch-set.ts";
 import { toldByWords } from "./told-by-words.ts";
 import { trips } from "./trips.ts";
+import { busAgain, sagsAtStart } from "./two-states.ts";
 import { twoUnits } from "./two-units.ts";
 import { ofWarmDay } from "./warm-day.ts";
 import { withIt } from "./with-it.ts";
@@ -78,7 +82,7 @@ export const byWords = passes(
     heads: "out|outside|outdoors|outdoor|ambient|amb|od|oat",
   },
   { look: ({ drafts, items, context }) => outAtEnd(drafts, items, context.units), heads: "out" },
-  { look: ({ drafts, items, context }) => inThere(drafts, items, context.units) },
+  { look: ({ drafts, items, context }) => inThere(drafts, items, context) },
   { look: ({ drafts, items }) => minutesAfter(drafts, items), heads: "after", several: true },
   { look: ({ drafts, items }) => atEach(drafts, items), several: true },
   { look: ({ drafts }) => statsOfOne(drafts), several: true },
@@ -142,11 +146,13 @@ export const related = passes(
     heads: "after|aftr|afterward|afterwards|aft|later|since|then|clean|now",
     several: true,
   },
+  { look: ({ drafts, items }) => sagsAtStart(drafts, items), several: true },
   {
     look: ({ drafts, items }) => switchSet(drafts, items),
     heads: "sw|switch|switches|cutout|hps|lps|hpco|lpco",
   },
   { look: ({ drafts, items }) => swings(drafts, items), heads: "-|to|and|n|&", several: true },
+  { look: ({ drafts, items }) => eitherPoint(drafts, items) },
   {
     look: ({ drafts, items, context }) => deniedAgain(drafts, items, context),
     heads: "not|instead",
@@ -167,6 +173,7 @@ export const related = passes(
 
 /** What was read is doubted: what it can't be, what it may be as well, what is asked about. */
 export const doubts = passes(
+  { look: ({ drafts, items }) => busAgain(drafts, items), several: true },
   { look: ({ drafts }) => enteringBulb(drafts) },
   { look: ({ drafts, items }) => degreesThen(drafts, items) },
   { look: ({ drafts, items, context }) => airOrWater(drafts, items, context) },
@@ -182,5 +189,7 @@ export const doubts = passes(
     heads: "cold|cool|chill|coldroom|coolroom",
   },
   { look: ({ drafts, note }) => byOdds(drafts, note) },
+  { look: ({ drafts, items }) => lowThenHigh(drafts, items), several: true },
+  { look: ({ drafts, items, note }) => poundsAgain(drafts, items, note.plain), several: true },
   { look: ({ drafts, note }) => question(note, drafts) },
 );

@@ -78,7 +78,8 @@ export function phraseAt(tokens: readonly Token[], i: number): Phrase | undefine
 /** "all six | hundred": a phrase may not end within a number. */
 function cutsNumber(tokens: readonly Token[], end: number): boolean {
   const last = tokens[end - 1];
-  if (last?.word?.number?.kind === "minus") return false;
+  // "CO two's eight point nine percent": behind its verb the next number begins
+  if (last?.word?.number?.kind === "minus" || last?.apostrophe === true) return false;
   if (last?.word?.number === undefined && last?.kind !== tokenKind.number) return false;
   const next = tokens[end]?.word?.number?.kind;
   return next !== undefined && next !== "minus" && last?.word?.number?.kind !== "point";

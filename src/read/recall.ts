@@ -3,6 +3,7 @@ import type { Context } from "./context.ts";
 import type { Draft } from "./draft.ts";
 import type { Item } from "./item.ts";
 import { isSameUnit, unitCalled } from "./kinds.ts";
+import { latest } from "./latest.ts";
 import { isAtLugs, isOnDead } from "./meg-again.ts";
 import { megsOrGigs } from "./megs-or-gigs.ts";
 import { nearestFirst, ratio } from "./near-value.ts";
@@ -10,17 +11,6 @@ import { role } from "./word.ts";
 
 function isPair(points: readonly string[] | undefined): boolean {
   return points !== undefined && points.length === 2 && !points.includes("ground");
-}
-
-/** The most recent reading of each quantity. */
-function latest(context: Context): Reading[] {
-  const found = new Map<string, Reading>();
-  for (let i = context.readings.length - 1; i >= 0; i--) {
-    const reading = context.readings[i];
-    if (reading !== undefined && reading.rating === undefined && !found.has(reading.quantity))
-      found.set(reading.quantity, reading);
-  }
-  return [...found.values()];
 }
 
 function sameShape(draft: Draft, reading: Reading): boolean {
@@ -52,7 +42,9 @@ function unitFor(draft: Draft, like: Reading, context: Context): string | undefi
 
 function adopt(draft: Draft, reading: Reading, context: Context): void {
   const unit = unitFor(draft, reading, context);
-  if (unit === undefined) {
+  // a weight without its unit is asked about, whatever was weighed before
+  const weighed = reading.quantity === "mass" && draft.action !== undefined;
+  if (unit === undefined || (weighed && !/^k?g$/.test(unit))) {
     draft.question = "unit";
     return;
   }

@@ -51,7 +51,9 @@ function relationBefore(items: readonly Item[], index: number): Relation | undef
     if (item === undefined || item.kind === itemKind.number || item.owner !== undefined)
       return undefined;
     // "it's like two oh nine" is how people talk, "head like 190" is about
-    const talk = item.text === "like" && ((items[i - 1]?.roles ?? 0) & role.is) !== 0;
+    // "so call it twelve": what comes of it
+    const sum = item.text === "call" && items[i - 1]?.text === "so";
+    const talk = sum || (item.text === "like" && ((items[i - 1]?.roles ?? 0) & role.is) !== 0);
     const found = talk ? undefined : relationOf(item.roles);
     if (found === "~" && (item.roles & role.preposition) !== 0 && i !== index - 1) return undefined;
     if (found === "<" && stuckAbove(items, i)) return "=";

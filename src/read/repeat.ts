@@ -97,6 +97,9 @@ function numbersBehind(note: Note, draft: Draft): number[] {
     const item = note.items[i];
     if (item === undefined) break;
     const number = item.kind === itemKind.number && item.owner === undefined;
+    // "same on 2 and 3's ninety": the verb is the next one's
+    const next = item.kind === itemKind.points || item.kind === itemKind.subject;
+    if (found.length > 0 && next) break;
     if (number && item.unit === undefined && /^[1-9]$/.test(String(item.value))) found.push(i);
     else if (number || !/^(?:on|for|at|and|&|,|n|again|too|here|both|w|with)$/.test(item.text))
       return [];
@@ -210,7 +213,7 @@ export function repeat(note: Note, drafts: Draft[]): void {
     const left = drafts
       .slice(0, order)
       .reverse()
-      .find((other) => !other.gone && !Number.isNaN(other.value));
+      .find((other) => !other.gone && (other.over || !Number.isNaN(other.value)));
     const those = likeThose(note, draft, alive(drafts.slice(0, order)));
     if (those !== undefined) {
       if ("quantity" in those && "figure" in those) copyReading(note, draft, those);

@@ -198,6 +198,13 @@ function voltageOf(draft: Draft, setting: Setting): QuantityName {
   return "voltage";
 }
 
+/** K below which nothing here is as cold, so a difference is told; common practice, no source. */
+const mostKelvin = 150;
+
+function difference(named: QuantityName | undefined): boolean {
+  return named === "superheat" || named === "subcooling" || named === "temperature_difference";
+}
+
 /** The quantity of a draft whose unit is known, by unit, label and setting. */
 export function byUnit(draft: Draft, setting: Setting): QuantityName | undefined {
   sharedLetter(draft, setting);
@@ -209,6 +216,9 @@ export function byUnit(draft: Draft, setting: Setting): QuantityName | undefined
   // "liquid line 45 ft"
   if (unit.figure === "ft" && draft.hint === "temperature" && draft.value >= 3 && setting.pipes)
     return "length";
+  // no kelvins as few as these are a warmth that this trade meets
+  if (unit.figure === "K" && Math.abs(draft.value) < mostKelvin && !difference(named))
+    return "temperature_difference";
   if (unit.settles === "relative_humidity") return "relative_humidity";
   if (unit.settles === "valve_opening") return "valve_opening";
   if (unit.figure === "Pa" && named === undefined)

@@ -137,9 +137,24 @@ function shareTime(list: readonly Draft[], items: readonly Item[]): void {
   }
 }
 
+/** "wet bulb 63 dry bulb 76 at the return": said behind the second bulb, it is of both. */
+function bulbsBehind(list: readonly Draft[], items: readonly Item[]): void {
+  list.forEach((right, order) => {
+    const left = list[order - 1];
+    if (left === undefined || left.place !== undefined || !right.place?.endsWith("_air")) return;
+    const bulb = (draft: Draft): boolean =>
+      draft.before.some((index) => /^(?:wet|dry|db|wb)$/.test(items[index]?.text ?? ""));
+    const kinds = new Set([left.quantity, right.quantity]);
+    if (!bulb(left) || !bulb(right) || !kinds.has("wet_bulb_temperature")) return;
+    const said = right.behind.some((index) => items[index]?.label?.place === right.place);
+    if (kinds.size === 2 && said && !strongIn(items, left, right)) left.place = right.place;
+  });
+}
+
 /** A place said for the first of a row of points holds for the rest. */
 function sharePlace(list: readonly Draft[], items: readonly Item[]): void {
   sharePlaceBack(list, items);
+  bulbsBehind(list, items);
   list.forEach((draft, order) => {
     const left = list[order - 1];
     if (left === undefined || left.quantity !== draft.quantity || draft.place !== undefined) return;

@@ -25,12 +25,24 @@ function isPlaceOf(build: Building, i: number, end: number): boolean {
 /** "indoor three is blowing 49": a unit, where a verb or a colon leads to its value; "indoor 7 outdoor 2" are degrees. */
 function isUnit(build: Building, end: number): boolean {
   const next = build.tokens[end];
+  if (onUnit(build, end)) return true;
   if (next === undefined) return false;
   if (next.text === ":" || /^(?:is|isnt|has|wont|doesnt|reads|blows|blowing)$/.test(next.text))
     return true;
   // "indoor 7 e5": a unit and its code
   if (next.kind === tokenKind.code) return true;
+  // "indoor three's throwing a code"
+  if (build.tokens[end - 1]?.apostrophe === true && next.kind === tokenKind.word) return true;
   return /^(?:coil|supply|return|eev|pipe|liquid|gas|fan)$/.test(next.text);
+}
+
+/** "on indoor two", "between indoor three and the outdoor unit": what something is on, no warmth. */
+function onUnit(build: Building, end: number): boolean {
+  const [joint, indoor] = [build.tokens[end - 3], build.tokens[end - 2]];
+  if (indoor?.text !== "indoor" || !/^(?:on|between|from|to)$/.test(joint?.text ?? ""))
+    return false;
+  const behind = build.tokens.slice(end, end + 2);
+  return !behind.some(({ text, kind }) => text === "degrees" || kind === tokenKind.number);
 }
 
 const hashed = /^(?:box|cooler|freezer|case|rack|chiller|tower|pump|coil|head|cassette|walkin)$/;

@@ -2,6 +2,7 @@ import type { Unit } from "../quantities/quantity.ts";
 import { itemKind } from "./item.ts";
 import type { Building } from "./items.ts";
 import { unitCalled } from "./kinds.ts";
+import { endsWeight, looseGrams } from "./loose-weight.ts";
 import type { NumberSaid } from "./number-parts.ts";
 import { numberAt } from "./numbers.ts";
 import { phraseAt } from "./phrase.ts";
@@ -243,19 +244,7 @@ function looseOunces(build: Building, said: UnitSaid, number: NumberSaid): boole
   if (said.unit.figure !== "lb" || build.tokens[said.end - 1]?.text === "#") return false;
   if (!Number.isInteger(number.value) || number.value < 1 || number.value > 15) return false;
   if (number.end !== said.end + 1) return false;
-  const next = build.tokens[number.end];
-  if (next === undefined || next.kind === tokenKind.line) return true;
-  if (next.kind === tokenKind.sign) return /^[,.;!?)]$/.test(next.text);
-  return /^(?:not|and|in|into|out|of|from|on|per|at|back|so|but|then|total|now|to|went|recovered|charged|total)$/.test(
-    next.text,
-  );
-}
-
-/** "1 kilo 350": grams go without saying. */
-function looseGrams(build: Building, said: UnitSaid, number: NumberSaid): boolean {
-  const kilo = build.tokens[said.end - 1]?.text ?? "";
-  if (said.unit.figure !== "kg" || !/^kilo/.test(kilo)) return false;
-  return Number.isInteger(number.value) && number.value >= 100 && number.value < 1000;
+  return endsWeight(build.tokens[number.end]);
 }
 
 /** "… 2 oz", "and eight hundred grams", "10 minutes": a smaller unit of the same kind adds up. */
@@ -268,8 +257,8 @@ function smaller(build: Building, said: UnitSaid): UnitSaid {
   const number = numberAt(build.tokens, at);
   if (number === undefined || number.value < 0) return said;
   const next = plainUnitAt(build, number.end);
-  if (next === undefined && at === said.end && looseGrams(build, said, number))
-    return { ...said, end: number.end, add: number.value / 1000 };
+  const grams = next === undefined && at === said.end ? looseGrams(build, said, number) : 0;
+  if (grams > 0) return { ...said, end: number.end, add: grams / 1000 };
   if (next === undefined && at === said.end && looseOunces(build, said, number))
     return { ...said, end: number.end, add: number.value / 16 };
   // "2 kg 350 g": behind kilograms the letter is no giga

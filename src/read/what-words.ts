@@ -13,8 +13,20 @@ export function inOrOut(items: readonly Item[], draft: Draft): "recovered" | "ch
   if (unit?.dimension !== "mass") return undefined;
   // "charged till sc 9 took 3 lb 4 oz"
   const took = items[draft.index - 1]?.text === "took" || items[draft.index - 2]?.text === "took";
+  const whose = items[draft.index - (items[draft.index - 1]?.text === "took" ? 2 : 3)]?.text ?? "";
+  const goal = items.slice(draft.index + 1, draft.index + 3).map(({ text }) => text);
+  // "it took thirteen ounces to clear the glass"
+  const clears = /^to (?:clear|get|bring|raise|fill)\b/.test(goal.join(" "));
+  const out = items
+    .slice(draft.index + 1, draft.index + 4)
+    .some(({ text }) => /^(?:out|back)$/.test(text));
+  if (took && !out && (clears || /^(?:it|she|system|unit)$/.test(whose))) return "charged";
   if (took && items.slice(0, draft.index).some(({ text }) => /^(?:charged|charging)$/.test(text)))
     return "charged";
+  // "out of the machine two kilos"
+  const led = items.slice(Math.max(0, draft.index - 4), draft.index).map(({ text }) => text);
+  if (/^(?:out(?: of)?|from) (?:the )?(?:machine|unit|system|circuit|plant)$/.test(led.join(" ")))
+    return "recovered";
   let last = draft.index + 2;
   for (let i = draft.index + 1; i <= last; i++) {
     const text = items[i]?.text;

@@ -41,8 +41,18 @@ function typedGroup(tokens: readonly Token[], i: number, limit: number): Group |
 
 function withHundred(tokens: readonly Token[], count: number, i: number): Whole {
   const rest = below(tokens, i, 100);
-  if (rest === undefined || startsAnother(tokens, rest, i)) return { value: count * 100, end: i };
+  const another =
+    rest !== undefined && (startsAnother(tokens, rest, i) || paces(tokens, i, rest.end));
+  if (rest === undefined || another) return { value: count * 100, end: i };
   return { value: count * 100 + rest.value, end: rest.end };
+}
+
+const times = /^(?:seconds?|secs?|minutes?|mins?|hours?|hrs?)$/;
+
+/** "five minutes nine hundred | ten minutes nine twenty five": behind a time before, the next time's number. */
+function paces(tokens: readonly Token[], from: number, end: number): boolean {
+  if (!times.test(tokens[end]?.text ?? "")) return false;
+  return tokens.slice(Math.max(0, from - 8), from).some(({ text }) => times.test(text));
 }
 
 /** "two hundred | four hundred", "two hundred | two ten": the group behind "hundred" counts hundreds itself. */
@@ -70,6 +80,10 @@ function pair(tokens: readonly Token[], head: Group): Whole | undefined {
   if (head.value >= 10 && next.value >= 10 && countsDegrees(tokens, next.end)) return undefined;
   // "superheat's eleven two's at twenty": the second begins what is told of another
   if (next.kind === "ones" && tokens[next.end - 1]?.apostrophe === true) return undefined;
+  if (paces(tokens, head.end, next.end))
+    return next.kind === "both"
+      ? { value: head.value * 100 + next.value - (next.value % 10), end: next.end - 1 }
+      : undefined;
   const row = tenths(tokens, head, next);
   if (row !== undefined) return row;
   if (next.kind === "oh" || (next.kind === "zero" && head.value < 100))

@@ -116,7 +116,9 @@ function tailOf(reading: Reading, grounded: boolean): string {
     grounded ? "to ground" : "",
     reading.test_voltage === undefined ? "" : `at ${reading.test_voltage} V`,
     reading.after_s === undefined ? "" : `at ${spokenSeconds(reading.after_s)}`,
-    reading.for_s === undefined ? "" : `for ${spokenSeconds(reading.for_s)}`,
+    reading.for_s === undefined || reading.for_s === reading.after_s
+      ? ""
+      : `for ${spokenSeconds(reading.for_s)}`,
   ];
   return words.filter((w) => w !== "").join(" ");
 }

@@ -47,7 +47,7 @@ export const blinkCounts: Rule = {
   name: "<light> blinks <number>",
   needs: "number",
   apply: (note: Note) => {
-    const { items, text } = note;
+    const { items } = note;
     items.forEach((item, i) => {
       if (!isCount(item)) return;
       const verb = behindVerb(items, i);
@@ -58,7 +58,7 @@ export const blinkCounts: Rule = {
         const one = items[at];
         if (one !== undefined) one.owner = blinkCounts.name;
       }
-      fileCode(note, text.slice(item.from, item.numberTo > 0 ? item.numberTo : item.to), {
+      fileCode(note, String(item.value), {
         span: [items[from]?.from ?? item.from, items[end - 1]?.to ?? item.to],
         rule: blinkCounts.name,
       });

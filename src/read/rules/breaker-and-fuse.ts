@@ -155,8 +155,8 @@ export const breakers: Rule = {
         else if (isSize(items, i))
           // "breaker is 60"
           state(note, breakers.name, [i - 2, i + 1], { kind: "note", about: "size" });
-        else if (isArticle(items[i - 1]) && own.has(textAt(items, i - 3)))
-          // "breaker is a 35"
+        else if (isArticle(items[i - 1]) && namedBefore(items, i - 2))
+          // "breaker is a 35", "breaker's a 35"
           state(note, breakers.name, [i, i + 1], { kind: "note", about: "size" });
         return;
       }
@@ -235,6 +235,10 @@ function measuredVolts(items: readonly Item[], i: number): boolean {
   return named || (machine && own?.kind === itemKind.number && own.owner === undefined);
 }
 
+function namedBefore(items: readonly Item[], at: number): boolean {
+  return own.has(textAt(items, items[at]?.apostrophe === true ? at : at - 1));
+}
+
 /** V: half of what a supply may be off by before it is another one; common practice, no source. */
 const offBy = 0.15;
 
@@ -255,7 +259,10 @@ function voltsSide(items: readonly Item[], i: number): boolean {
 
 /** "40a 2p": amps and poles. */
 function poles(items: Parameters<typeof textAt>[0], i: number): boolean {
-  return /^[1234]$/.test(textAt(items, i + 1)) && /^(?:p|pole)$/.test(textAt(items, i + 2));
+  return (
+    /^(?:[1234]|one|two|three|four)$/.test(textAt(items, i + 1)) &&
+    /^(?:p|pole)$/.test(textAt(items, i + 2))
+  );
 }
 
 /** "89 V across pole 3": measured there. */

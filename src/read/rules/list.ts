@@ -15,6 +15,7 @@ import { complaints } from "./complaint.ts";
 import { confirms } from "./confirm.ts";
 import { counts } from "./count-of-things.ts";
 import { dates } from "./date.ts";
+import { defrostFailsafe } from "./defrost-failsafe.ts";
 import { differences } from "./difference-of-amount.ts";
 import { doneWith } from "./done-with.ts";
 import { faultCodes } from "./fault-code.ts";
@@ -60,6 +61,7 @@ import { sensorWarm } from "./sensor-warm.ts";
 import { serials } from "./serial-or-part.ts";
 import { shares } from "./share-of-thing.ts";
 import { skipsDeadTest } from "./skip-dead-test.ts";
+import { spelledCodes } from "./spelled-code.ts";
 import { statusRule } from "./status.ts";
 import { stock } from "./stock.ts";
 import { storeys } from "./storey.ts";
@@ -97,6 +99,7 @@ export const asides: readonly Rule[] = [
   listNumerals,
   letteredDoors,
   lettersAsIn,
+  spelledCodes,
   codesShown,
   blinkCounts,
   faultCodes,
@@ -132,6 +135,7 @@ export const asides: readonly Rule[] = [
   laborRule,
   pacedTimes,
   dates,
+  defrostFailsafe,
   differences,
   stock,
   shares,

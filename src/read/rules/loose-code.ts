@@ -89,7 +89,8 @@ function refrigerant(note: Note, i: number): number | undefined {
   const { items } = note;
   const item = items[i];
   if (item === undefined) return undefined;
-  if (item.text === "r" || item.text === "hfc" || item.text === "hfo") {
+  const letter = item.to - item.from === 1;
+  if ((item.text === "r" && letter) || item.text === "hfc" || item.text === "hfo") {
     const at = items[i + 1]?.text === "-" ? i + 2 : i + 1;
     const next = items[at];
     const spoken = spokenName(note, at);

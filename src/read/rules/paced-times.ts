@@ -165,12 +165,29 @@ function watchedAhead({ items, context }: Note): void {
   if (all) for (const time of times) time.unit ??= unitCalled("min");
 }
 
+/** "55 meg at the minute mark": one of it. */
+function markOfOne(items: readonly Item[]): void {
+  items.forEach((item, i) => {
+    if (item.kind !== itemKind.unit || item.unit?.dimension !== "time") return;
+    if (textAt(items, i + 1) !== "mark" || !/\bthe$|^at$/.test(plainEnd(items, i))) return;
+    item.kind = itemKind.number;
+    item.value = 1;
+    item.numberTo = item.to;
+  });
+}
+
+function plainEnd(items: readonly Item[], i: number): string {
+  const before = items[i - 1];
+  return before?.kind === itemKind.word ? before.text : "";
+}
+
 /** "1450 at 2 minutes, 2480 at 4, 3530 at 6": the unit said once holds for all its times. */
 export const pacedTimes: Rule = {
   name: "<value> at <time>, <value> at <time>",
   needs: "number",
   apply: (note) => {
     const { items } = note;
+    markOfOne(items);
     minuteRows(items, note.text);
     afterMinutes(items, note.text);
     strokedTimes(items);

@@ -14,7 +14,8 @@ const gear = /^(?:breakers?|brks?|brkrs?|bkrs?|ckts?|circuit|panel|fed|feeds|dis
 
 function isName(item: Item | undefined, most: number): boolean {
   if (!freeNumber(item) || item.unit !== undefined || item.fraction) return false;
-  return /^\d+$/.test(item.text) && item.value >= 1 && item.value <= most;
+  const whole = /^\d+$/.test(item.text) || (item.spoken && !item.loose);
+  return whole && Number.isInteger(item.value) && item.value >= 1 && item.value <= most;
 }
 
 /** "breaker 22", "brkrs 21,23,25": where the numbers of the ways end. */
@@ -36,9 +37,11 @@ function hasValues(items: readonly Item[], i: number): boolean {
 
 /** "LP-3" behind a breaker or "fed from": a panel, no gauge of the low side. */
 function panelEnd(items: readonly Item[], i: number): number {
-  if (!letters.test(textAt(items, i)) || items[i]?.owner !== undefined) return i;
+  // "panel L P two": spelled
+  const spelled = letters.test(textAt(items, i) + textAt(items, i + 1));
+  if ((!spelled && !letters.test(textAt(items, i))) || items[i]?.owner !== undefined) return i;
   const dash = textAt(items, i + 1) === "-" && items[i + 2]?.glued === true;
-  const at = dash ? i + 2 : i + 1;
+  const at = dash || spelled ? i + 2 : i + 1;
   if (!isName(items[at], PANELS)) return i;
   let before = i - 1;
   if (!dash && textAt(items, before) !== "panel") return i;

@@ -47,7 +47,7 @@ function begins(items: readonly Item[], i: number): boolean {
 }
 
 const joins =
-  /^(?:both|all|came|come|comes|out|at|down|up|to|about|around|only|still|now|just|the|in)$/;
+  /^(?:both|all|came|come|comes|out|at|down|up|to|about|around|only|still|now|just|the|in|call|say|it|uh|um|like)$/;
 
 /** Where the value stands that a verb gives to the number at `i`; -1 where none does. */
 function valueAt({ items, plain }: Note, i: number): number {
@@ -198,6 +198,7 @@ export const rowGoesOn: Rule = {
         found.push({ item, number: item.value, value: i + 1 });
         return;
       }
+      if (found.some((one) => one.value === i)) return;
       // "two is 12.1 three is 12.3"
       const behind = items[i - 1]?.kind === itemKind.number;
       const next = behind && nextOne;
@@ -210,7 +211,6 @@ export const rowGoesOn: Rule = {
       const unit = items[value]?.unit?.dimension;
       if (value < 0 && saysHow(note, i)) idle.push({ item, number: item.value, value });
       if (value < 0 || (unit !== undefined && !electric.has(unit) && row.upTo === 3)) return;
-      if (found.some((one) => one.value === i)) return;
       found.push({ item, number: item.value, value });
       const other = items[i + 2];
       if (!pair || other === undefined) return;

@@ -6,7 +6,7 @@ type Row = readonly [words: string, label: Label];
 const places: readonly Row[] = [
   ["line|ln|pipe", { hint: "temperature" }],
   [
-    "suction|suct|suc|sucton|suctn|sct p|low side|lowside|low|suctin|suctioin|suxtion|suction pressure|suct press|suct p|suction press|lo side|low side pressure|back pressure|suction side|sction|suction psi|suct psi|low pressure|low pressure control|low pressure controls|lp control|lp ctrl|lpc|low press control|low press ctrl|low pressure ctrl|lo press control|low side control|suction pressure control|suction control|succion|suction service port|vapor pressure|suctiom|section pressure|suctions|suction gauge|low sides|sp side|loside|sucks in|sucksin|suck shin|sucshun|sukshun|suckshun|suctoin|sucktun|evaporator pressure|evap pressure|evaporating pressure|psuc|psuct|section side|suckshin|sucktion|suktion|lp|lsp|nd|vapor|vapor side",
+    "suction|sucking pressure|suct|suc|sucton|suctn|sct p|low side|lowside|low|suctin|suctioin|suxtion|suction pressure|suct press|suct p|suction press|lo side|low side pressure|back pressure|suction side|sction|suction psi|suct psi|low pressure|low pressure control|low pressure controls|lp control|lp ctrl|lpc|low press control|low press ctrl|low pressure ctrl|lo press control|low side control|suction pressure control|suction control|succion|suction service port|vapor pressure|suctiom|section pressure|suctions|suction gauge|low sides|sp side|loside|sucks in|sucksin|suck shin|sucshun|sukshun|suckshun|suctoin|sucktun|evaporator pressure|evap pressure|evaporating pressure|psuc|psuct|section side|suckshin|sucktion|suktion|lp|lsp|nd|vapor|vapor side",
     { place: "suction", hint: "pressure" },
   ],
   [
@@ -71,15 +71,15 @@ const places: readonly Row[] = [
     { place: "indoor_air", hint: "temperature" },
   ],
   [
-    "sst|saturated suction|suction saturation|sat suction|suction sat|evaporating temp|evap temp|evaporating temperature|saturated suction temp|suction saturation temp|low side saturation|low side sat|suct sat|sat suct|evaporating|evaporator saturation|saturated suction temperature|evap sat|suction saturated|s s t|saturation suction|evap saturation|evaporator temp|coil temp sat|suction saturation temperature|low sat|sat on the suction|low side saturated|saturated evap|saturated evaporator|sat evap|te",
+    "sst|saturated suction|suction saturation|sat suction|suction sat|evaporating temp|evap temp|evaporating temperature|saturated suction temp|suction saturation temp|low side saturation|low side sat|suct sat|sat suct|evaporating|evaporator saturation|saturated suction temperature|evap sat|suction saturated|s s t|saturation suction|evap saturation|evaporator temp|coil temp sat|suction saturation temperature|low sat|sat on the suction|low side saturated|saturated evap|saturated evaporator|sat evap|te|evaporation|evaporation temp|evaporation temperature|evaporation at|evaporates at",
     { place: "suction_saturation", quantity: "temperature" },
   ],
   [
-    "sct|saturated condensing|condensing temp|condensing temperature|saturated condensing temp|sat condensing|cond sat|high side saturation|high side sat|disch sat|sat disch|head sat|liquid sat|condensing|sdt|discharge saturation|saturated discharge|condenser saturation|saturated condensing temperature|liq sat|sat cond|s c t|condensor saturation|saturated head|discharge sat|cond saturation|condensing sat|saturated discharge temp|condenser sat|saturation on the head|condensing saturation|high side saturated|saturated liquid|tc|liquid saturation",
+    "sct|saturated condensing|condensing temp|condensing temperature|saturated condensing temp|sat condensing|cond sat|high side saturation|high side sat|disch sat|sat disch|head sat|liquid sat|condensing|sdt|discharge saturation|saturated discharge|condenser saturation|saturated condensing temperature|liq sat|sat cond|s c t|condensor saturation|saturated head|discharge sat|cond saturation|condensing sat|saturated discharge temp|condenser sat|saturation on the head|condensing saturation|high side saturated|saturated liquid|tc|liquid saturation|condensation temp|condensation temperature|condensation at|condenses at",
     { place: "discharge_saturation", quantity: "temperature" },
   ],
   [
-    "db|tdb|t db|dry bulb|drybulb|dry bulb temp|line temp|line temperature|pipe temp|pipe temperature",
+    "db|tdb|t db|dry bulb|drybulb|dry bulb temp|line temp|line temperature|pipe temp|pipe temperature|stack temp|stack temperature|flue temp|flue temperature|flue gas temp|flue gas temperature|exhaust gas temp",
     { quantity: "temperature" },
   ],
   [
@@ -90,6 +90,7 @@ const places: readonly Row[] = [
     "draft|stack draft|overfire draft|over fire draft|flue draft|breech draft|vent draft|chimney draft",
     { quantity: "static_pressure" },
   ],
+  ["o two|o2|oxygen|excess air", { thing: "level" }],
   ["return trip|return trip fee|return visit|return call", { thing: "level" }],
   ["chw|chilled water|hhw|heating water", { hint: "temperature" }],
   ["oil sep temp|oil separator temp|oil separator|oil sep", { hint: "temperature" }],
@@ -136,7 +137,7 @@ const places: readonly Row[] = [
     { place: "water_out", hint: "temperature" },
   ],
   [
-    "box|case is|case is at|case at|case now|produce case|meat case|dairy case|deli case|display case|coldroom|coolroom|cool room|chill room|box temp|box temperature|walk in temp|cooler temp|freezer temp|case temp|box tmp|walkin temp|box air|cabinet temp|cabinet|cooler box|freezer box|walk in box|reach in temp|cold room|cold store|room box|walkin box|frzr box",
+    "box|freezer room|cooling room|cooler room|case is|case is at|case at|case now|produce case|meat case|dairy case|deli case|display case|coldroom|coolroom|cool room|chill room|box temp|box temperature|walk in temp|cooler temp|freezer temp|case temp|box tmp|walkin temp|box air|cabinet temp|cabinet|cooler box|freezer box|walk in box|reach in temp|cold room|cold store|room box|walkin box|frzr box",
     { place: "box", hint: "temperature" },
   ],
   [
@@ -157,7 +158,7 @@ const places: readonly Row[] = [
   ],
   ["output amps|output current|output amperage", { place: "drive_output", quantity: "current" }],
   [
-    "dc bus|bus|dc link|bus voltage|bus volts|dc bus voltage|dc bus volts|link voltage|d c bus|dc buss|buss|bus bar voltage|busses|dc link voltage|dcbus|p to n|d c buss|d c link|bus cap|bus caps|bus caps voltage",
+    "dc bus|d c boss|dc boss|bus|dc link|bus voltage|bus volts|dc bus voltage|dc bus volts|link voltage|d c bus|dc buss|buss|bus bar voltage|busses|dc link voltage|dcbus|p to n|d c buss|d c link|bus cap|bus caps|bus caps voltage",
     { place: "dc_bus", kind: "dc", quantity: "voltage" },
   ],
   [
@@ -229,7 +230,7 @@ const ratings: readonly Row[] = [
     { rating: "expected" },
   ],
   [
-    "defrost term|defrost termination|dfrst term|def term|termination temp|stat set|stat is set|thermostat set|thermostat is set to|thermostat is set|thermostat set to|tstat set|stat set to|stat is set to|thermostats set|thermostat at|stat at|stat calling|tstat at|occupied setpoint|cooling setpoint|heating setpoint|cooling set point|heating set point|occupied set point|set point for cooling|set point for heating|setpoint for cooling|setpoint for heating|set temp|thermostat is calling for|thermostat set at|stat is at|stats set at|stats set to|tstat set to|room setpoint|space setpoint|box setpoint|chw setpt|chw setpoint|chilled water setpoint|thermostat setting|csp|hsp|stat setpoint|thermostat setpoint|water setpoint|thermostat calling|tstat calling|stat calling for|tstat calling for|thermostat calling for|calling for|tstat is calling for|stat is calling for|thermostat cuts in|thermostat cuts out|stat cuts in|stat cuts out|tstat cuts in|tstat cuts out|thermostat cuts in at|thermostat cuts out at|stat cuts in at|stat cuts out at",
+    "defrost term|defrost termination|dfrst term|termination temp|stat set|stat is set|thermostat set|thermostat is set to|thermostat is set|thermostat set to|tstat set|stat set to|stat is set to|thermostats set|thermostat at|stat at|stat calling|tstat at|occupied setpoint|cooling setpoint|heating setpoint|cooling set point|heating set point|occupied set point|set point for cooling|set point for heating|setpoint for cooling|setpoint for heating|set temp|thermostat is calling for|thermostat set at|stat is at|stats set at|stats set to|tstat set to|room setpoint|space setpoint|box setpoint|chw setpt|chw setpoint|chilled water setpoint|thermostat setting|csp|hsp|stat setpoint|thermostat setpoint|water setpoint|thermostat calling|tstat calling|stat calling for|tstat calling for|thermostat calling for|calling for|tstat is calling for|stat is calling for|thermostat cuts in|thermostat cuts out|stat cuts in|stat cuts out|tstat cuts in|tstat cuts out|thermostat cuts in at|thermostat cuts out at|stat cuts in at|stat cuts out at|defrost terminates|defrost terminates at|terminates at|termination temperature|termination",
     { rating: "setpoint", hint: "temperature" },
   ],
 ];
@@ -283,7 +284,7 @@ const conditions: readonly Row[] = [
   ],
   ["load side|load side of the contactor|contactor load side", { hint: "voltage" }],
   [
-    "peak|peaks|peaked|pegged|max|maximum|peak amps|peaks at|peaked at|highest|topped out|spikes|spiked|spikes to|peak of|hits a peak of|spike|spiking|peaking|peaking at|spiked to|high of|high point|tops out|maxed|maxed out at|hi",
+    "peak|the most i caught|most i caught|the most i saw|most i saw|the most it hit|the most it pulled|highest i saw|highest i caught|peaks|peaked|pegged|max|maximum|peak amps|peaks at|peaked at|highest|topped out|spikes|spiked|spikes to|peak of|hits a peak of|spike|spiking|peaking|peaking at|spiked to|high of|high point|tops out|maxed|maxed out at|hi",
     { stat: "peak" },
   ],
   [

@@ -50,6 +50,7 @@ export const nounWords: readonly Row[] = [
   ["evaporator|evap", { kind: "subject", name: "evaporator", upTo: 12 }],
   ["condenser|cond", { kind: "subject", name: "condenser", upTo: 12 }],
   ["rack|racks", { kind: "subject", name: "rack", letters: true, upTo: 16 }],
+  ["pack|packs", { kind: "subject", name: "pack", upTo: 20 }],
   ["reach in|reachin", { kind: "subject", name: "reach-in", upTo: 20 }],
   ["walk in|walkin|walk in cooler|walk in freezer", { kind: "subject", name: "walk-in", upTo: 40 }],
   ["heat strip|strip heater|strip", { kind: "subject", name: "heat strip", upTo: 12 }],

@@ -38,7 +38,7 @@ export const roleWords: readonly (readonly [words: string, roles: number])[] = [
   ],
   ["nothing|dead|zilch|nada|none", role.zero],
   [
-    "opn|opne|ol|o l|o.l.|open|infinite|infinity|∞|off scale|off the scale|offscale|over range|over ranged|overrange|over limit|open line|open loop|pegged high|wide open|open circuit|open circuited|infinate|infinit|out of range|over the range|off the chart|off the meter|inf|oh el|oh l|o el|overload on the meter|max range|over scale|overscale|off the charts|above range|out of limits|infinite ohms|reads open|o.l",
+    "opn|opne|ol|o l|is oh well|reads oh well|reading oh well|ground oh well|o.l.|open|infinite|infinity|∞|off scale|off the scale|offscale|over range|over ranged|overrange|over limit|open line|open loop|pegged high|wide open|open circuit|open circuited|infinate|infinit|out of range|over the range|off the chart|off the meter|inf|oh el|oh l|o el|overload on the meter|max range|over scale|overscale|off the charts|above range|out of limits|infinite ohms|reads open|o.l",
     role.over,
   ],
   [

@@ -1,0 +1,22 @@
+import type { Building } from "./items.ts";
+import type { NumberSaid } from "./number-parts.ts";
+import { type Token, tokenKind } from "./token.ts";
+import type { UnitSaid } from "./units.ts";
+
+/** Does a weight that was said without its smaller unit end before this token? */
+export function endsWeight(next: Token | undefined): boolean {
+  if (next === undefined || next.kind === tokenKind.line) return true;
+  if (next.kind === tokenKind.sign) return /^[,.;!?)]$/.test(next.text);
+  return /^(?:not|and|in|into|out|of|from|on|per|at|back|so|but|then|total|now|to|went|recovered|charged|total)$/.test(
+    next.text,
+  );
+}
+
+/** Grams that go without saying: "1 kilo 350" are 350, "four kilos five" has tenths; 0 where neither is said. */
+export function looseGrams(build: Building, said: UnitSaid, number: NumberSaid): number {
+  const kilo = build.tokens[said.end - 1]?.text ?? "";
+  if (said.unit.figure !== "kg" || !/^kilo/.test(kilo) || !Number.isInteger(number.value)) return 0;
+  if (number.value >= 100 && number.value < 1000) return number.value;
+  const digit = number.spoken && number.value >= 1 && number.value <= 9;
+  return digit && endsWeight(build.tokens[number.end]) ? number.value * 100 : 0;
+}

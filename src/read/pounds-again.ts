@@ -1,0 +1,45 @@
+import type { Draft } from "./draft.ts";
+import type { Item } from "./item.ts";
+import { unitCalled } from "./kinds.ts";
+
+/** What goes in is of the size of what came out or stands on the plate; common practice, no source. */
+const apart = 3;
+
+/** "eleven eight", "six ten" behind pounds and ounces: the second word counts ounces. */
+function ouncesOf(item: Item, value: number): number {
+  if (!item.loose && value < 100) return value;
+  const hundreds = item.loose ? value * 10 : value;
+  const base = item.loose ? 10 : 100;
+  const ounces = Math.round(hundreds % base);
+  return ounces < 16 ? Math.floor(Math.round(hundreds) / base) + ounces / 16 : Number.NaN;
+}
+
+/**
+ * "pulled out 8.3 pounds put in 9.1", "recovered nine pounds four ounces the tag says eleven eight": beside
+ * pounds of its size a figure said alike is pounds too, where nobody would count ounces so.
+ */
+export function poundsAgain(drafts: readonly Draft[], items: readonly Item[], plain: string): void {
+  drafts.forEach((draft, order) => {
+    const item = items[draft.index];
+    if (draft.gone || draft.ownUnit || item === undefined || draft.named !== undefined) return;
+    if (draft.unit !== undefined && draft.unit.figure !== "lb") return;
+    const weighed = draft.action !== undefined || draft.rating === "nameplate_charge";
+    if (!(draft.quantity === undefined ? weighed : draft.quantity === "mass") || !weighed) return;
+    const left = drafts
+      .slice(0, order)
+      .findLast((one) => !one.gone && one.quantity === "mass" && one.ownUnit);
+    if (left?.unit?.figure !== "lb") return;
+    const said = plain.slice(items[left.index]?.from ?? 0, items[left.index]?.to ?? 0);
+    const ounces = /\b(?:oz|ounces?)\b/.test(said);
+    const pair = item.loose || (ounces && item.spoken && draft.value >= 100);
+    if (pair ? !ounces : ounces || Number.isInteger(draft.value)) return;
+    const value = ouncesOf(item, draft.value);
+    if (Number.isNaN(value)) return;
+    if (value / left.value > apart || left.value / value > apart) return;
+    item.loose = false;
+    draft.value = value;
+    draft.quantity = "mass";
+    draft.unit = unitCalled("lb");
+    draft.assumedUnit = true;
+  });
+}

@@ -1,0 +1,49 @@
+import { lookUp } from "./dictionary.ts";
+import type { Building } from "./items.ts";
+import { ordinalAt } from "./ordinal.ts";
+import type { SubjectSaid } from "./subject-name.ts";
+import { plainUnitAt } from "./units.ts";
+
+/** Tags that a phone writes as they are spelled; none that pins, phases or pressures are spelled like. */
+const spelled =
+  /^(?:rtu|ahu|fcu|odu|idu|ou|iu|mau|erv|doas|cru|sf|rf|ef|vfd|fpb|chwp|cwp|hwp|acu|ccu|cdu|wshp|ptac|crac)$/;
+/** Letters that the longest of them has. */
+const most = 4;
+
+/** "R T U four", "A H U two": capitals apart, then the number of the machine. */
+export function spelledTag(build: Building, i: number): SubjectSaid | undefined {
+  let letters = "";
+  let at = i;
+  while (letters.length < most) {
+    const token = build.tokens[at];
+    if (token === undefined || !/^[a-z]$/.test(token.text) || token.apostrophe) break;
+    if (build.typed.charAt(token.from) !== token.text.toUpperCase()) break;
+    letters += token.text;
+    at++;
+  }
+  const noun = lookUp(letters)?.noun;
+  if (noun === undefined || !spelled.test(letters)) return undefined;
+  const ordinal = ordinalAt(build, at, noun);
+  if (ordinal === undefined) return undefined;
+  const kind = noun.kind === "subject" ? noun.name : letters.toUpperCase();
+  return { name: `${kind} ${ordinal.text}`, end: ordinal.end, label: undefined, aside: false };
+}
+
+const otherBoxes =
+  /^(?:junction|mixing|breaker|electrical|splice|pull|tool|shadow|vav|terminal|powered|starter|relay|disconnect|fuse|gear|switch|branch|v)$/;
+
+/** "box four's plus six", "box 4 is 38": behind its number the verb, so it is no warmth of one. */
+export function numberedBox(build: Building, i: number): SubjectSaid | undefined {
+  const [box, number] = [build.tokens[i], build.tokens[i + 1]];
+  if (box?.text !== "box" || box.apostrophe || number === undefined) return undefined;
+  if (otherBoxes.test(build.tokens[i - 1]?.text ?? "")) return undefined;
+  const spoken = number.word?.number?.kind === "ones" ? number.word.number.value : 0;
+  const value = /^(?:[1-9]|1[0-2])$/.test(number.text) ? Number(number.text) : spoken;
+  if (value === 0 || plainUnitAt(build, i + 2) !== undefined) return undefined;
+  const verb = build.tokens[i + 2];
+  // "box 2 has 208 on L1 L2" is a box of wires
+  const is = /^(?:is|was|reads|sits|shows)$/.test(verb?.text ?? "");
+  if (!number.apostrophe && !is) return undefined;
+  const label = { place: "box", hint: "temperature" } as const;
+  return { name: `box ${value}`, end: i + 2, label, aside: false };
+}

@@ -1,0 +1,43 @@
+import type { Building } from "./items.ts";
+import { group } from "./number-parts.ts";
+import { numberAt } from "./numbers.ts";
+import type { Ordinal } from "./ordinal.ts";
+import { tokenKind } from "./token.ts";
+import { plainUnitAt } from "./units.ts";
+import { type Noun, role } from "./word.ts";
+
+const roomed = /^(?:(?:indoor )?unit|VAV box)$/;
+
+/** "unit two oh seven's at 82", "V A V two eleven's making 340": by its room's number, where a verb follows. */
+export function spokenRoom(build: Building, i: number, noun: Noun): Ordinal | undefined {
+  const box = noun.name === "VAV box" || (noun.kind === "tag" && isVav(build, i));
+  if (!box && (noun.kind !== "subject" || !roomed.test(noun.name))) return undefined;
+  const said = numberAt(build.tokens, i);
+  if (said === undefined || !(said.value > 100 && said.value < 1000)) return undefined;
+  if (!Number.isInteger(said.value) || said.loose === true) return undefined;
+  const next = build.tokens[said.end];
+  const verb = build.tokens[said.end - 1]?.apostrophe === true;
+  const told = verb || ((next?.word?.roles ?? 0) & role.is) !== 0;
+  if (box && said.end > i + 1) {
+    const measured = !told && plainUnitAt(build, said.end) !== undefined;
+    return measured ? undefined : { text: String(said.value), end: said.end };
+  }
+  const oh = said.end === i + 3 && build.tokens[i + 1]?.word?.number?.kind === "oh";
+  return oh && told ? { text: String(said.value), end: said.end } : undefined;
+}
+
+function isVav(build: Building, i: number): boolean {
+  return build.tokens[i - 1]?.text === "vav";
+}
+
+/** "unit twelve dash three": the second part of its name. */
+export function dashed(build: Building, found: Ordinal, noun: Noun): Ordinal | undefined {
+  if (build.tokens[found.end]?.text !== "dash") return undefined;
+  if (noun.kind !== "tag" && !roomed.test(noun.name)) return undefined;
+  const typed = build.tokens[found.end + 1];
+  if (typed?.kind === tokenKind.number && /^\d{1,3}$/.test(typed.text))
+    return { text: `${found.text}-${typed.text}`, end: found.end + 2 };
+  const part = group(build.tokens, found.end + 1);
+  if (part === undefined || part.kind === "oh") return undefined;
+  return { text: `${found.text}-${part.value}`, end: part.end };
+}
