@@ -25,7 +25,7 @@ import { bothSides, gaugePair, gaugesBesideHeat } from "./gauges.ts";
 import { type Item, itemKind } from "./item.ts";
 import type { Label } from "./label.ts";
 import { nitrogenBehind } from "./nitrogen-behind.ts";
-import { noLabel } from "./no-label.ts";
+import { boxAhead, namesToday, noLabel, withOther } from "./no-label.ts";
 import { ofTheWait } from "./of-the-wait.ts";
 import { take, type Values } from "./pass.ts";
 import { inRow } from "./relate.ts";
@@ -127,6 +127,8 @@ function tell(draft: Draft, items: readonly Item[], index: number): void {
         draft.hint = "temperature";
         return;
       }
+      // "supply 98 with the blower watts inside": what else is in it
+      if (index > draft.index && withOther(items, draft.index, index)) return;
       if (item.label !== undefined) takeLabel(draft, item.label);
       // "lps 20/45": a switch, no litres
       // "pls fix suct to 66": please, no pulses
@@ -145,6 +147,8 @@ function tell(draft: Draft, items: readonly Item[], index: number): void {
       if (/^runn/.test(item.text) && hotOrCold.test(items[index + 1]?.text ?? "")) return;
       // "holds 412" beside minutes: no charge of a plate
       if (/^holds?$/.test(item.text) && items.some((one) => one.unit?.dimension === "time")) return;
+      // "walk-in holds 36": how cold it is
+      if (/^holds?$/.test(item.text) && draft.unit === undefined && boxAhead(items, index)) return;
       // "it's starting to clear": something begins, no motor starts
       if (/^start/.test(item.text) && items[index + 1]?.text === "to") return;
       if (index > draft.index && /^pull/.test(item.text) && item.label?.hint === "current") return;
@@ -175,6 +179,7 @@ function tell(draft: Draft, items: readonly Item[], index: number): void {
       }
       if (
         (item.roles & role.earlier) !== 0 &&
+        !namesToday(items, draft.index, index) &&
         !standing(items, index) &&
         !ofLastTime(items, draft, index)
       )

@@ -14,6 +14,12 @@ const bare = (draft: Draft): boolean =>
   !draft.gone &&
   !draft.over;
 
+/** "at", "@", "this morning at"; words that belong together stand as the first of them */
+const joining = /^(?:(?:this|the next|next|the|today|now)(?: morning)? )?(?:at|@|\/)$/;
+
+const isWarmth = (draft: Draft): boolean =>
+  bare(draft.unit?.dimension === "temperature" ? { ...draft, unit: undefined } : draft);
+
 /** "300 at 71" behind "nitrogen 300 at 70 F": the pressure and the warmth of the pipe, looked at again. */
 export function gasPairAgain(
   drafts: readonly Draft[],
@@ -26,8 +32,8 @@ export function gasPairAgain(
   if (left === undefined || right === undefined || list.length !== 2) return;
   if (gas?.quantity !== "pressure" || gas.at !== undefined) return;
   if (pipe?.quantity !== "temperature" || pipe.at !== undefined) return;
-  const joined = /^(?:at|@|\/)$/.test(items[left.index + 1]?.text ?? "");
-  if (!joined || right.index !== left.index + 2 || !bare(left) || !bare(right)) return;
+  const between = items.slice(left.index + 1, right.index).map(({ text }) => text);
+  if (!joining.test(between.join(" ")) || !bare(left) || !isWarmth(right)) return;
   const [pressure, degrees] = [Number(gas.figure.number), Number(pipe.figure.number)];
   const like = Math.abs(left.value - pressure) <= nearPressure * pressure;
   if (!like || !(Math.abs(right.value - degrees) <= nearDegrees)) return;

@@ -1,5 +1,4 @@
 import type { Draft } from "./draft.ts";
-import { gasPairAgain } from "./gas-pair-again.ts";
 import type { Note } from "./note.ts";
 import { pumpTime } from "./pump-time.ts";
 import { vacuumWatched } from "./vacuum-watched.ts";
@@ -8,5 +7,4 @@ import { vacuumWatched } from "./vacuum-watched.ts";
 export function gasWatched(drafts: readonly Draft[], note: Note): void {
   pumpTime(drafts, note.plain);
   vacuumWatched(drafts, note);
-  gasPairAgain(drafts, note.items, note.context);
 }

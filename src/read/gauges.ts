@@ -58,7 +58,7 @@ function sideUnits(left: Draft, right: Draft): boolean {
   return left.unit.dimension === "pressure" && right.unit?.dimension === "temperature";
 }
 
-const gaugeNames: ReadonlySet<string> = new Set(["gauges", "gauge", "gages"]);
+const gaugeNames: ReadonlySet<string> = new Set(["gauges", "gauge", "gages", "hoses", "needles"]);
 const gaugeWord = /^(?:gauges|gauge|gages|gage|pressures|pressure|psi|psig|manifold|manifolds)$/;
 
 export function bareGauge(draft: Draft): boolean {
@@ -107,8 +107,7 @@ export function gaugePair(items: readonly Item[], drafts: readonly Draft[]): voi
   if (!items.some((item) => gaugeNames.has(item.text))) return;
   for (const draft of drafts) {
     const word = items.findIndex(
-      (item, at) =>
-        at < draft.index && at >= draft.index - 4 && /^(?:gauges|gauge|gages)$/.test(item.text),
+      (item, at) => at < draft.index && at >= draft.index - 4 && gaugeNames.has(item.text),
     );
     if (word < 0 || !bareGauge(draft) || items[draft.index + 1]?.text === "wire") continue;
     const verbs = items
@@ -167,7 +166,10 @@ export function bothSides(items: readonly Item[], drafts: readonly Draft[]): voi
     if (both < 0 || draft.unit !== undefined ? !psi(draft) || both < 0 : false) continue;
     const next = near[both + 1]?.text ?? "";
     const before = near[both - 1]?.text ?? "";
-    if (!/^(?:sides|gauges|side)$/.test(next) && !/^(?:gauges|sides|pressures)$/.test(before))
+    if (
+      !/^(?:sides|gauges|side|hoses|needles)$/.test(next) &&
+      !/^(?:gauges|sides|pressures)$/.test(before)
+    )
       continue;
     if (draft.place !== undefined || draft.points !== undefined || draft.rating !== undefined)
       continue;

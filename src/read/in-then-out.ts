@@ -4,9 +4,13 @@ import type { Item } from "./item.ts";
 import { movesNoAir } from "./where-words.ts";
 
 /** Beside what moves no air: water and lines, whose two ends are told in the same words. */
-const wet = /^(?:water|chw|chilled|wtr|barrel|coil|pipe|line)$/;
+const wet = /^(?:water|chw|chilled|wtr|barrel|pipe|line)$/;
 
 const noAir = (item: Item): boolean => movesNoAir(item) || wet.test(item.text);
+
+/** A coil of which the two ends may be told; one that is spoken of farther off is another matter. */
+const nearCoil = (items: readonly Item[], left: Draft, right: Draft): boolean =>
+  items.slice(Math.max(0, left.index - 4), right.index + 3).some(({ text }) => text === "coil");
 
 /** Cel between air into and out of a coil; common practice, no source. */
 const mostSplit = 25;
@@ -45,6 +49,7 @@ const usualSplit: readonly [number, number] = [6, 15];
 function returnThenOut(items: readonly Item[], drafts: readonly Draft[]): void {
   drafts.forEach((left, order) => {
     const right = drafts[order + 1];
+    if (right !== undefined && nearCoil(items, left, right)) return;
     if (right === undefined || left.place !== "return_air" || sideOf(items, left) === "in") return;
     const words = items.slice(left.index + 1, right.index).map(({ text }) => text);
     if (!words.includes("out") || words.length > 4) return;
@@ -57,12 +62,42 @@ function returnThenOut(items: readonly Item[], drafts: readonly Draft[]): void {
   });
 }
 
+/** Words behind a figure that tell which way its air goes: "68 going in and 102 coming off". */
+const goesIn = /^(?:going|entering|coming) in\b/;
+const comesOff = /^(?:coming|leaving|going out)\b/;
+
+/** "drier: 91 going in, 76 coming out": parts of the circuit. */
+const carriesNoAir =
+  /^(?:drier|dryer|strainer|solenoid|reversing|filter-drier|filterdrier|txv|exchanger|suction|liquid|discharge|compressor|coil)$/;
+
+function behindOf(items: readonly Item[], draft: Draft): string {
+  return items
+    .slice(draft.index + 1, draft.index + 4)
+    .map(({ text }) => text)
+    .join(" ");
+}
+
+/** "68 going in and 102 coming off": the air before and behind what heats or cools it. */
+function goingIn(items: readonly Item[], drafts: readonly Draft[]): void {
+  if (items.some(({ text }) => /^(?:water|chw|chilled|wtr|barrel|pipe|line)$/.test(text))) return;
+  drafts.forEach((left, order) => {
+    const right = drafts[order + 1];
+    if (right === undefined || !warmth(left) || !warmth(right)) return;
+    const ahead = items.slice(Math.max(0, left.index - 5), left.index);
+    if (ahead.some(({ text }) => carriesNoAir.test(text))) return;
+    if (!goesIn.test(behindOf(items, left)) || !comesOff.test(behindOf(items, right))) return;
+    place(left, "return_air");
+    place(right, "supply_air");
+  });
+}
+
 /**
  * "in 76 out 55", "out 91 in 76 sup 56": the sides stand before the values. Beside a supply the two are
  * the weather and the room; else they are the air into and out of the unit, where they are as near to
  * each other as such air is and the air cools; a warmer "out" may be either and is left to be asked.
  */
 export function inThenOut(items: readonly Item[], drafts: readonly Draft[]): void {
+  goingIn(items, drafts);
   const inlets = items.some(({ text }) => text === "inlet");
   if (!inlets && items.some(noAir)) return;
   const supplied = drafts.some((draft) => draft.place === "supply_air");
@@ -72,6 +107,7 @@ export function inThenOut(items: readonly Item[], drafts: readonly Draft[]): voi
     const sides = `${sideOf(items, left)} ${sideOf(items, right)}`;
     if (right === undefined || !/^(?:in out|out in)$/.test(sides)) return;
     if (!warmth(left) || !warmth(right)) return;
+    if (nearCoil(items, left, right)) return;
     const near = items.slice(Math.max(0, left.index - 4), right.index + 2);
     if (inlets && near.some(noAir)) return;
     if ((left.unit === undefined) !== (right.unit === undefined)) return;

@@ -14,7 +14,7 @@ import { pairsAgain } from "./pairs-again.ts";
 import { passes } from "./pass.ts";
 import { pipesAt } from "./pipes-at.ts";
 import { poleDrops } from "./pole-drops.ts";
-import { pressureAndLine } from "./pressure-and-line.ts";
+import { coilOutlets, pressureAndLine } from "./pressure-and-line.ts";
 import { pressureAtWarmth } from "./pressure-at-warmth.ts";
 import { risingRows } from "./rising-rows.ts";
 import { otherEnd, setAndActual } from "./set-actual.ts";
@@ -54,6 +54,7 @@ export const bySaying = passes(
   { look: ({ drafts, items }) => atValveBody(drafts, items), heads: "reversing|4|four|rev" },
   { look: ({ drafts, items }) => pressureAtWarmth(drafts, items), several: true },
   { look: ({ drafts, items }) => belowMicron(drafts, items), heads: "below|under|past|beneath" },
+  { look: ({ drafts, items }) => coilOutlets(drafts, items), heads: "suction" },
   { look: ({ drafts, items }) => onASupply(drafts, items), several: true },
   { look: ({ drafts, items }) => pressureAndLine(drafts, items), several: true },
   {

@@ -37,6 +37,10 @@ function otherKind(named: Draft, other: Draft): boolean {
 
 /** The second value brings no label of its own that would make it another measurement. */
 export function unlabelled(items: readonly Item[], left: Draft, right: Draft): boolean {
+  // "14.2 kW, 68 going in": how warm the air is that the heat goes into
+  const goes = /^(?:going|coming|entering|leaving|in|out)\b/;
+  if (left.unit?.dimension === "power" && goes.test(items[right.index + 1]?.text ?? ""))
+    return false;
   for (const index of right.before) {
     const item = items[index];
     if (item === undefined) continue;

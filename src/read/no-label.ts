@@ -134,6 +134,66 @@ function callsFor(draft: Draft, index: number, items: readonly Item[]): boolean 
   return items.slice(index + 1, draft.index).some(({ roles }) => (roles & small) === 0);
 }
 
+/** "74 in 55 out, spring PM" at the end: what this visit is called. */
+export function namesToday(items: readonly Item[], from: number, index: number): boolean {
+  const [item, next] = [items[index], items[index + 1]];
+  if (index < from || items[index - 1]?.text !== ",") return false;
+  if (!/^(?:spring|fall|summer|winter|annual)/.test(item?.text ?? "")) return false;
+  return next === undefined || isStrongBreak(next);
+}
+
+/** "71 by my probe": what it was read with, no food's. */
+function ownProbe(index: number, items: readonly Item[]): boolean {
+  if (items[index]?.text !== "probe") return false;
+  const [by, whose] = [items[index - 2]?.text ?? "", items[index - 1]?.text ?? ""];
+  return /^(?:my|a)$/.test(whose) || (whose === "the" && /^(?:by|with|using)$/.test(by));
+}
+
+const pipe = /^(?:suction|liquid|discharge)$/;
+
+/** A unit behind "with" is of something else that is spoken of beside the value. */
+export function withOther(items: readonly Item[], from: number, to: number): boolean {
+  return items.slice(from + 1, to).some(({ text }) => /^(?:with|including|minus|plus)$/.test(text));
+}
+
+/** "box holds 36", "the walk-in hold 38": a cold room stands before the word. */
+export function boxAhead(items: readonly Item[], index: number): boolean {
+  const before = items[index - 1];
+  return (
+    before?.label?.place === "box" ||
+    /^(?:box|cooler|freezer|case|walk-in|walkin|reach-in|walk in|reach in)$/.test(
+      before?.text ?? "",
+    )
+  );
+}
+
+/** "liquid pipe at the outdoor 98", "suction at the case 39": where on its pipe, no air of that place. */
+function whereOnPipe(index: number, items: readonly Item[]): boolean {
+  const place = items[index]?.label?.place ?? "";
+  if (!/^(?:outdoor_air|indoor_air|box)$/.test(place)) return false;
+  if (!/^(?:at|by|near)(?: the)?$/.test(joinedBefore(index, items))) return false;
+  const back = items[index - 1]?.text === "the" ? index - 3 : index - 2;
+  return pipe.test(items[back]?.label?.place ?? "");
+}
+
+function joinedBefore(index: number, items: readonly Item[]): string {
+  const [far, near] = [items[index - 2]?.text, items[index - 1]?.text ?? ""];
+  return near === "the" ? `${far} the` : near;
+}
+
+/** "economizer wide open, mixed air 58": the air, no opening, where the air's own name stands nearer. */
+function openingAhead(draft: Draft, index: number, items: readonly Item[]): boolean {
+  if (items[index]?.label?.quantity !== "valve_opening" || index > draft.index) return false;
+  if (draft.unit !== undefined) return false;
+  return items.slice(index + 1, draft.index).some(({ label }) => label?.hint === "temperature");
+}
+
+/** "new lineset blown out. isolated at 480": a length ends with its sentence, where no unit says it. */
+function lengthOfOther(draft: Draft, index: number, items: readonly Item[]): boolean {
+  if (items[index]?.label?.quantity !== "length" || draft.unit !== undefined) return false;
+  return items.slice(index + 1, draft.index).some(isStrongBreak);
+}
+
 /** Words that are labels elsewhere and say nothing of this value. */
 export function noLabel(draft: Draft, index: number, items: readonly Item[]): boolean {
   const item = items[index];
@@ -154,6 +214,10 @@ export function noLabel(draft: Draft, index: number, items: readonly Item[]): bo
     otherBox(index, items) ||
     gear(index, items) ||
     callsFor(draft, index, items) ||
+    whereOnPipe(index, items) ||
+    ownProbe(index, items) ||
+    openingAhead(draft, index, items) ||
+    lengthOfOther(draft, index, items) ||
     namesOnly(draft, index, items)
   );
 }

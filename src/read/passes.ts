@@ -14,6 +14,7 @@ import { dropDenied, dropNots } from "./denied.ts";
 import { deniedAgain } from "./denied-again.ts";
 import { eitherPoint } from "./either-point.ts";
 import { enteringBulb } from "./entering-bulb.ts";
+import { gasPairAgain } from "./gas-pair-again.ts";
 import { gasTrain } from "./gas-train.ts";
 import { gasWatched } from "./gas-watched.ts";
 import { gaugePair } from "./gauge-pair.ts";
@@ -141,6 +142,7 @@ export const beforeTest = passes(
 /** What one value is to another, and to what was read before. */
 export const related = passes(
   { look: ({ drafts, items }) => behindWarmth(drafts, items), several: true },
+  { look: ({ drafts, items, context }) => gasPairAgain(drafts, items, context), several: true },
   {
     look: ({ drafts, items }) => beforeAfter(drafts, items),
     heads: "after|aftr|afterward|afterwards|aft|later|since|then|clean|now",

@@ -70,18 +70,84 @@ function commaLine(left: Draft, right: Draft, items: readonly Item[]): boolean {
   return true;
 }
 
-/** "301 and 98 F liquid", "41 psig and 18 F suction": both figures, then whose they are. */
+/** Share by which a gauge stands over its line where neither has a unit: two lines are nearer. Common practice, no source. */
+const gaugeOverLine = 1.2;
+
+const pipes: Readonly<Record<string, Side>> = {
+  big: "suction",
+  fat: "suction",
+  large: "suction",
+  small: "liquid",
+  little: "liquid",
+  skinny: "liquid",
+};
+
+/** "on the small one", where pipes were spoken of: told by its size. */
+function sideBySize(draft: Draft, items: readonly Item[]): Side | undefined {
+  const behind = items
+    .slice(draft.index + 1, draft.index + 5)
+    .map(({ text }) => text)
+    .join(" ");
+  const size =
+    /^(?:on|at|of) (?:the )?(big|fat|large|small|little|skinny) (?:one|pipe|line|tube)\b/;
+  const named = size.exec(behind)?.[1];
+  const spoken = items.some(({ label }) => label?.place === "suction" || label?.place === "liquid");
+  return named === undefined || !spoken ? undefined : pipes[named];
+}
+
+/** "low side 27, suction 39": a side has one pressure, so the second is how warm its line is. */
+function lowThenSuction(left: Draft, right: Draft, items: readonly Item[]): boolean {
+  const led = (draft: Draft, word: RegExp): boolean =>
+    draft.before.some((index) => word.test(items[index]?.text ?? ""));
+  if (left.place !== "suction" || right.place !== "suction") return false;
+  if (!led(left, /^low/) || !led(right, /^(?:suction|suct)$/)) return false;
+  if (!isFree(left) || !isFree(right) || right.named === "pressure") return false;
+  if (left.unit !== undefined && left.unit.dimension !== "pressure") return false;
+  if (right.unit !== undefined && right.unit.dimension !== "temperature") return false;
+  if (!within(right.value, usual.suction.lineF)) return false;
+  asPair(left, right, "suction");
+  return true;
+}
+
+/** "suction out of the coil 30": how warm the line is where it leaves, no pressure. */
+export function coilOutlets(list: readonly Draft[], items: readonly Item[]): void {
+  for (const draft of list) {
+    const before = items.slice(Math.max(0, draft.index - 4), draft.index);
+    const words = before.map(({ text }) => text).join(" ");
+    if (!/\bsuction (?:out(?: of)?|leaving|off) (?:the )?(?:coil|evap\w*|case)$/.test(words))
+      continue;
+    if (!isFree(draft) || (draft.unit !== undefined && draft.unit.dimension !== "temperature"))
+      continue;
+    draft.named = "temperature";
+    draft.hint = "temperature";
+    draft.place = "evaporator_out";
+  }
+}
+
+/** "301 and 98 F liquid", "127 and 52 on the vapor line": both figures, then whose they are. */
 function bothThenSide(left: Draft, right: Draft, items: readonly Item[]): boolean {
-  const side = sideOf(right);
+  const bySize = sideBySize(right, items);
+  const side = bySize ?? sideOf(right);
   if (side === undefined || !/^(?:and|&|\/|,)$/.test(items[left.index + 1]?.text ?? ""))
     return false;
-  if (right.index !== left.index + 2 || right.unit?.dimension !== "temperature") return false;
+  if (right.index !== left.index + 2 || !isFree(left) || !isFree(right)) return false;
   if (left.unit !== undefined && left.unit.dimension !== "pressure") return false;
-  if (!isFree(left) || (left.place !== undefined && left.place !== "outdoor_air")) return false;
+  const free = bySize !== undefined || left.place === undefined || left.place === "outdoor_air";
+  if (!free && left.place !== side) return false;
+  if (right.unit === undefined && !isBarePair(left, right, items, side)) return false;
+  if (right.unit !== undefined && right.unit.dimension !== "temperature") return false;
   const behind = right.behind.some((index) => items[index]?.label?.place === side);
-  if (!behind || !within(left.value, usual[side].psi)) return false;
+  if ((!behind && bySize === undefined) || !within(left.value, usual[side].psi)) return false;
   asPair(left, right, side);
   return true;
+}
+
+/** Two bare figures of one line: gauge and warmth where their sizes say so, and "and" joins them. */
+function isBarePair(left: Draft, right: Draft, items: readonly Item[], side: Side): boolean {
+  if (left.unit !== undefined) return within(right.value, usual[side].lineF);
+  if (!/^(?:and|&)$/.test(items[left.index + 1]?.text ?? "")) return false;
+  if (!/^(?:on|at)\b/.test(items[right.index + 1]?.text ?? "")) return false;
+  return left.value >= gaugeOverLine * right.value && within(right.value, usual[side].lineF);
 }
 
 /** "41 psig and 18 F out of the coil": of the low side, by the gauge before it. */
@@ -122,12 +188,16 @@ export function pressureAndLine(list: readonly Draft[], items: readonly Item[]):
     if (left === undefined) return;
     const paired =
       thenLine(left, right, items) ||
+      lowThenSuction(left, right, items) ||
       bothThenSide(left, right, items) ||
       commaLine(left, right, items) ||
       outOfCoil(left, right, items) ||
       lineThenPressure(left, right, items);
     if (!paired) return;
     for (const draft of [left, right])
-      if (draft.unit === undefined && draft.named === "pressure") draft.unit = unitCalled("psi");
+      if (draft.unit === undefined && draft.named === "pressure") {
+        draft.unit = unitCalled("psi");
+        draft.assumedUnit = true;
+      }
   });
 }

@@ -36,6 +36,22 @@ function atOutdoorUnit(items: readonly Item[], left: Draft, right: Draft): boole
   );
 }
 
+/** "95 psi, suction line 50, 300 psi, liquid line 90": a gauge without a name goes with the line behind it. */
+function ofNextLine(
+  list: readonly Draft[],
+  items: readonly Item[],
+  [left, right]: readonly [Draft, Draft],
+): boolean {
+  if (left.quantity !== "pressure" || left.unit === undefined) return false;
+  // "freezer on R-449A, 29 psi": no gauge hangs in the box
+  if (left.place !== undefined && left.place !== "box") return false;
+  if (right.place !== "suction" && right.place !== "liquid") return false;
+  if (items[left.index + 1]?.text !== "," || !right.before.includes(left.index + 2)) return false;
+  return !list.some(
+    (one) => one !== left && one.quantity === "pressure" && one.place === right.place,
+  );
+}
+
 /** "106 psig / 77 F at the suction", "suction 97 psi 49 F": pressure and temperature of one place. */
 export function shareSide(list: readonly Draft[], items: readonly Item[]): void {
   list.forEach((right, order) => {
@@ -63,6 +79,13 @@ export function shareSide(list: readonly Draft[], items: readonly Item[]): void 
     if (placeBetween(items, left, right) && left.place !== undefined && sides.has(left.place))
       right.place ??= left.place;
     if (atOutdoorUnit(items, left, right)) right.place = left.place;
+    // "liquid line 87 F at the condenser, 347 psig there"
+    const there = items[right.index + 1]?.text === "there" && right.before.length === 0;
+    if (there && left.place !== undefined && sides.has(left.place)) right.place ??= left.place;
+    if (ofNextLine(list, items, [left, right])) {
+      left.place = right.place;
+      return;
+    }
     if (!gap.list && !gap.empty) return;
     if (
       left.place === undefined &&

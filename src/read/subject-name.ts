@@ -98,6 +98,15 @@ export function countedAt(build: Building, i: number): SubjectSaid | undefined {
   return { name: `${noun.name} ${nth}`, end: phrase.end, label: phrase.word.label, aside: false };
 }
 
+const gasLine = /^(?:suction|suct|liquid|line|pipe|outlet|psi|psig|pressure|superheat|sh)$/;
+
+/** "suction at the case 39": where the line was read, and then what it read. */
+function lineAtBox({ tokens }: Building, i: number, name: string): boolean {
+  if (!/^(?:case|cooler|freezer|walk-in)$/.test(name)) return false;
+  const [far, at, the] = [tokens[i - 3]?.text, tokens[i - 2]?.text, tokens[i - 1]?.text];
+  return the === "the" && at === "at" && gasLine.test(far ?? "");
+}
+
 /** "compressor 2", "ckt A", "RTU-1", or an aside that keeps its number to itself: "room 412". */
 export function subjectAt(build: Building, i: number): SubjectSaid | undefined {
   const phrase = phraseAt(build.tokens, i);
@@ -107,6 +116,7 @@ export function subjectAt(build: Building, i: number): SubjectSaid | undefined {
   if (ordinal === undefined || howMany(build, ordinal.end)) return undefined;
   if (noun.kind === "subject" && degreesOfBox(build, noun.name, ordinal.end))
     return noun.name === "case" ? warmCase(phrase.end) : undefined;
+  if (noun.kind === "subject" && lineAtBox(build, i, noun.name)) return undefined;
   if (noun.kind === "subject" && partNumberGoesOn(build, ordinal.end)) return undefined;
   if (ordinal.text === "C" && pinBehind(build, ordinal.end)) return undefined;
   if (build.tokens[i]?.text === "indoor" && phrase.end === i + 1 && !isUnit(build, ordinal.end))

@@ -3,10 +3,26 @@ import type { Item } from "./item.ts";
 
 const machines = /^(?:system|unit|machine|circuit|charge|plate|nameplate|split|rack|chiller)$/;
 
+/** "total in the system with piping is 54 lb": what it holds in all. */
+function inAll(draft: Draft, items: readonly Item[]): boolean {
+  if (draft.action !== undefined) return false;
+  const words = items
+    .slice(Math.max(0, draft.index - 8), draft.index)
+    .map(({ text }) => text)
+    .join(" ");
+  return /\btotal (?:in|of) (?:the |this |that )?(?:system|circuit|unit|machine|rack)\b[^.;,]*\b(?:is|:|at|comes to)$/.test(
+    words,
+  );
+}
+
 /** "recovered 13 lb out of a 9 lb system", "third time this year, 30 lb charge": what the machine holds, not what was moved. */
 export function systemHolds(list: readonly Draft[], items: readonly Item[]): void {
   for (const draft of list) {
     if (draft.unit?.dimension !== "mass" || draft.rating !== undefined) continue;
+    if (inAll(draft, items)) {
+      draft.rating = "nameplate_charge";
+      continue;
+    }
     const [before, behind] = [
       items[draft.index - 1]?.text ?? "",
       items[draft.index + 1]?.text ?? "",

@@ -199,6 +199,32 @@ function likeTheLast({ items, context }: Note, item: Item, end: number): boolean
   return far > 0.5 && far < 2;
 }
 
+/** "gauges equal at 242": what they show, no time. */
+function ofGauges(items: readonly Item[], i: number): boolean {
+  const [at, item] = [items[i - 1], items[i]];
+  if (item?.kind !== itemKind.number || item.colon || !/^(?:at|@)$/.test(at?.text ?? ""))
+    return false;
+  return items
+    .slice(Math.max(0, i - 5), i)
+    .some(({ text }) =>
+      /^(?:gauges?|gages?|hoses?|needles?|pressures?|equal|equali[sz]ed)$/.test(text),
+    );
+}
+
+/** Share by which a hold's next figure differs at most from the one before; our choice, no source. */
+const nearPressure = 0.25;
+
+/** "429 this morning" behind "450 psi of nitrogen last night": the gauge again, no half past four. */
+function gasAgain({ items, context }: Note, i: number): boolean {
+  const item = items[i];
+  const gas = context.readings.findLast(({ quantity }) => quantity === "pressure");
+  if (item?.kind !== itemKind.number || item.colon || item.value < 100) return false;
+  if (gas === undefined || gas.at !== undefined || gas.figure.unit !== "psi") return false;
+  if (/^(?:at|@|by|till|until|since|before|around)$/.test(textAt(items, i - 1))) return false;
+  const before = Number(gas.figure.number);
+  return Math.abs(item.value - before) <= nearPressure * before;
+}
+
 function claim(note: Note, i: number): number {
   const { items } = note;
   const item = items[i];
@@ -219,6 +245,7 @@ function claim(note: Note, i: number): number {
   }
   // "40a 2p": two poles
   if (textAt(items, i + 1) === "p" && items[i - 1]?.unit?.dimension === "current") return i;
+  if (ofGauges(items, i) || gasAgain(note, i)) return i;
   const loose = talkOfTime(items, i);
   const clock = clockAt(
     items,

@@ -125,7 +125,7 @@ const places: readonly Row[] = [
     { place: "evaporator_in", hint: "temperature" },
   ],
   [
-    "evap out|evaporator out|evap wtr out|evap water out|leaving evap|leaving evaporator|evaporator outlet|evap outlet|coil outlet|at the coil outlet|evap lwt|evaporator leaving|evap leaving|evaporator water out|coil out|barrel out|coming out of the coil|out of the evap|out of the evaporator|leaving the evap|leaving the evaporator",
+    "evap out|evaporator out|evap wtr out|evap water out|leaving evap|leaving evaporator|evaporator outlet|evap outlet|coil outlet|at the coil outlet|outlet of coil|outlet of the coil|evap lwt|evaporator leaving|evap leaving|evaporator water out|coil out|barrel out|coming out of the coil|out of the evap|out of the evaporator|leaving the evap|leaving the evaporator",
     { place: "evaporator_out", hint: "temperature" },
   ],
   [

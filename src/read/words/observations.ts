@@ -68,7 +68,7 @@ export const observationPatterns: readonly (readonly [
     "=totally =dead !board",
     "=nothing =runs",
     "=no =power =unit",
-    "=nothing =on",
+    "< =nothing =on",
     "=system dead",
     "=rtu dead",
     "=dead =unit",
