@@ -96,6 +96,8 @@ export interface Reading {
   readonly subject?: string;
   readonly earlier?: true;
   readonly corrects?: true;
+  /** with `corrects`: the place of what was wrong in a row that was told without names */
+  readonly nth?: number;
   /** with `corrects`: under what name the value was filed, where the name was what was wrong */
   readonly instead?: Named;
   readonly measured_at?: string;
@@ -184,7 +186,7 @@ export type Statement = StatementBase &
       }
     /** who feeds whom: parts of the system and the rooms that hang on them */
     | { readonly kind: "tree"; readonly nodes: readonly TreeNode[] }
-    | { readonly kind: "undo"; readonly count?: number }
+    | { readonly kind: "undo"; readonly count?: number; readonly taken?: string }
     | { readonly kind: "question"; readonly question: QuestionName; readonly about?: string }
     | {
         readonly kind: "open_job";
@@ -442,6 +444,8 @@ export interface Machine {
     readonly since: string;
     /** a tag alone was told: it warns, it holds nothing */
     readonly tag?: true;
+    /** its owner said that a colleague may take it off */
+    readonly free?: true;
   }[];
   readonly leads: "landed" | "lifted" | "unknown";
   readonly circuit: CircuitState | "unknown";

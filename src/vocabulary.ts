@@ -87,6 +87,10 @@ export const questions = [
   "locks",
   /** what became of a part: "when does the drive board come" */
   "parts",
+  /** what one person did: "what did Osk do on HP-3" */
+  "worked",
+  /** what went in and what the plate asks for: "how much went in", "what's the target charge" */
+  "weights",
 ] as const;
 export type QuestionName = (typeof questions)[number];
 

@@ -19,18 +19,53 @@ interface Asks {
   readonly kind: string;
   readonly quantity: Reading["quantity"];
   readonly form: RegExp;
-  readonly words: (figures: readonly string[], units: UnitHabit) => string;
+  readonly words: (figures: readonly string[], known: Known) => string;
 }
 
-/** Vacuums are told in microns in both habits; nitrogen's pressure with the pipe's temperature. */
+/** What fills in the unit. */
+interface Known {
+  readonly units: UnitHabit;
+  /** as the vacuum was read last, "micron" where it was not */
+  readonly gauge: string;
+}
+
+const tenth = new RegExp(
+  String.raw`${opener}${figure}(?:\s+(?:megs?|megohms?))?\s+(?:at|after)\s+(?:the\s+)?(?:ten|10)(?:\s*(?:minutes?|mins?|minute mark))?\s*\.?$`,
+  "i",
+);
+
+/** Vacuums are told in microns in both habits, unless they were not; nitrogen with the pipe's temperature. */
 const asking: readonly Asks[] = [
-  { kind: "vacuum_hold", quantity: "vacuum", form: one, words: ([a]) => `${a} microns` },
+  {
+    kind: "vacuum_hold",
+    quantity: "vacuum",
+    form: tenth,
+    words: ([a], { gauge }) => `${a} ${gauge} after 10 minutes`,
+  },
+  {
+    kind: "vacuum_hold",
+    quantity: "vacuum",
+    form: one,
+    words: ([a], { gauge }) => `${a} ${gauge}`,
+  },
+  {
+    kind: "insulation_10min",
+    quantity: "insulation_resistance",
+    form: tenth,
+    words: ([a]) => `insulation ${a} megohm at 10 minutes`,
+  },
+  {
+    kind: "insulation_10min",
+    quantity: "insulation_resistance",
+    form: one,
+    words: ([a]) => `insulation ${a} megohm`,
+  },
   { kind: "bus_wait", quantity: "voltage", form: one, words: ([a]) => `dc bus ${a} V` },
   {
     kind: "nitrogen_hold",
     quantity: "pressure",
     form: pair,
-    words: ([a, b], units) =>
+    words: ([a, b], { units }) =>
       units === "us" ? `nitrogen ${a} psi, pipe ${b} F` : `nitrogen ${a} bar, pipe ${b} C`,
   },
 ];
@@ -50,11 +85,29 @@ export function withClockAnswer(
   for (const { kind, quantity, form, words } of asking) {
     const figures = form.exec(message.text.trim())?.slice(1);
     if (figures === undefined || !waits(memory, job, { kind, quantity, at: message.at })) continue;
-    const whole = read(words(figures, context.units), context);
+    const known = { units: context.units, gauge: gaugeOf(context) };
+    const whole = read(words(figures, known), context);
     if (whole.readings.length !== figures.length || whole.ask.length > 0) continue;
+    if (kind === "vacuum_hold" && !nearGauge(context, whole.readings)) continue;
     return told(understood, whole.readings, message.text);
   }
   return understood;
+}
+
+function gaugeOf({ readings }: Context): string {
+  const unit = readings.findLast(({ quantity }) => quantity === "vacuum")?.figure.unit;
+  return unit === undefined || unit === "" ? "micron" : unit;
+}
+
+/** A held vacuum moves no farther than this in the time of its clock; common practice, no source. */
+const holdsWithin = { lower: 0.5, higher: 100 } as const;
+
+/** "13.8" after a vacuum of 330 is none of it. */
+function nearGauge({ readings }: Context, [told]: readonly Reading[]): boolean {
+  const last = readings.findLast(({ quantity }) => quantity === "vacuum");
+  const [was, is] = [Number(last?.value), Number(told?.value)];
+  if (!(was > 0)) return true;
+  return is >= was * holdsWithin.lower && is <= was * holdsWithin.higher;
 }
 
 /** The readings as said here: the words are his, the unit and what it is were filled in. */
@@ -96,7 +149,7 @@ function waits(
   return !standingOf(entries).some(
     ({ fate, note, instant: then }) =>
       fate === "stands" &&
-      then > since &&
+      then >= since &&
       then < instant &&
       note.readings.some(({ quantity }) => quantity === what.quantity),
   );

@@ -24,7 +24,7 @@ import { jobAt } from "./rest.ts";
 import { answeredWeight, askedOfWeight } from "./second-weight.ts";
 import { spokenBy } from "./spoken-by.ts";
 import { isOfficeTalk, isTalkTo } from "./talk-to.ts";
-import { undoFacts, undoneAt } from "./undo.ts";
+import { figureUndone, undoFacts, undoneAt } from "./undo.ts";
 import { undoUndone } from "./undo-undone.ts";
 import { worldOf } from "./world.ts";
 
@@ -152,7 +152,9 @@ function planFiling(
   const job = found.job;
   const restored = undoUndone(memory, message, job);
   if (restored !== undefined) return restored;
-  const undo = undoFacts(memory, message, { understood, job });
+  const undo =
+    figureUndone(memory, message, { understood, job }) ??
+    undoFacts(memory, message, { understood, job });
   if (undo !== undefined) {
     return { understood, job, opened: false, drafts: [draftFor(message, job, undo)] };
   }

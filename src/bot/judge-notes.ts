@@ -12,6 +12,7 @@ import { caseOf } from "../record/case.ts";
 import { correctedBy, deniedIn, inherit } from "../record/corrections.ts";
 import type { Entry } from "../record/entry.ts";
 import { foldJob } from "../record/job.ts";
+import { isCurrent } from "../record/readings.ts";
 import { readText } from "./read-note.ts";
 
 export interface NotesCase {
@@ -86,7 +87,14 @@ function entryOf(
   // ids sort as the notes do
   const message = String(place).padStart(6, "0");
   const said = { ...base, place, at, message, text };
-  const undo = understood.statements.find(({ kind }) => kind === "undo");
+  const undo = understood.statements.find((said) => said.kind === "undo");
+  if (undo?.kind === "undo" && undo.taken !== undefined) {
+    const figure = undo.taken;
+    const told = foldJob(before)?.readings.filter(isCurrent) ?? [];
+    const last = told.findLast((reading) => reading.figure.number === figure);
+    const taken = last === undefined ? [] : [last.id];
+    return { ...said, facts: { kind: "answer", readings: taken, stands: false } };
+  }
   if (undo !== undefined) {
     const last = before.findLast(({ facts, place: at }) => facts.kind === "note" && at > 1);
     return { ...said, facts: { kind: "undo", places: last === undefined ? [] : [last.place] } };

@@ -1,10 +1,11 @@
 import type { Message, Understood } from "../model.ts";
-import type { UndoFacts } from "../record/entry.ts";
+import type { AnswerFacts, UndoFacts } from "../record/entry.ts";
+import { isCurrent } from "../record/readings.ts";
 import type { Route } from "../record/route.ts";
 import { standingOf } from "../record/standing.ts";
 import { lastSaid } from "./last-said.ts";
 import type { Memory } from "./memory.ts";
-import { entriesAt } from "./rest.ts";
+import { entriesAt, jobAt } from "./rest.ts";
 
 /** "Undo" takes back the author's last entries of the job that still stand; said again, the one before. */
 export function undoFacts(
@@ -25,6 +26,24 @@ export function undoFacts(
   );
   const count = Math.max(1, Math.min(undo.count ?? 1, own.length));
   return { kind: "undo", places: own.slice(-count).map(({ entry }) => entry.place) };
+}
+
+/** "Scratch the 0.9": of what its author read on this job the newest so written no longer stands. */
+export function figureUndone(
+  memory: Memory,
+  message: Message,
+  note: { readonly understood: Understood; readonly job: number },
+): AnswerFacts | undefined {
+  const undo = note.understood.statements.find((statement) => statement.kind === "undo");
+  if (undo?.kind !== "undo" || undo.taken === undefined) return undefined;
+  const told = (jobAt(memory, note.job)?.readings ?? []).filter(
+    (reading) =>
+      isCurrent(reading) &&
+      reading.figure.number === undo.taken &&
+      Date.parse(reading.received) <= Date.parse(message.at),
+  );
+  const last = told.findLast(({ who }) => who === message.person) ?? told.at(-1);
+  return last === undefined ? undefined : { kind: "answer", readings: [last.id], stands: false };
 }
 
 /**

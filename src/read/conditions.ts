@@ -3,6 +3,7 @@ import { type Item, itemKind } from "./item.ts";
 import { mayBeOhms } from "./may-be-ohms.ts";
 import { type Note, state } from "./note.ts";
 import type { Setting } from "./settle.ts";
+import { testAnnounced } from "./test-announced.ts";
 import { testerVolts } from "./tester-volts.ts";
 import { onePointEach, voltsColon } from "./volts-colon.ts";
 import { warmWindings } from "./winding-warm.ts";
@@ -19,7 +20,7 @@ function isTestVoltage(draft: Draft, items: readonly Item[], setting: Setting): 
   // "lead 2. 52 meg. test voltage 500"
   if (setting.insulation && testVoltageSaid(draft, items)) return true;
   if (settingOfTester(draft, items) && (setting.insulation || megohmsIn(items))) return true;
-  if (setting.insulation && announced(draft, items)) return true;
+  if (setting.insulation && testAnnounced(draft, items)) return true;
   if (behindMeg(draft, items) || behindTold(draft, items)) return true;
   if (setting.insulation && beforeColon(draft, items)) return true;
   const volts =
@@ -146,16 +147,6 @@ function testerAt(draft: Draft, items: readonly Item[]): boolean {
     draft.points === undefined &&
     testerVolts.has(draft.value)
   );
-}
-
-/** "PI test lead 1 500v", "pi test on lead 1 at 500": the test and its voltage, before anything is read. */
-function announced(draft: Draft, items: readonly Item[]): boolean {
-  const volts = draft.unit === undefined || draft.unit.figure === "V";
-  if (!volts || !testerVolts.has(draft.value)) return false;
-  const numbers = items.filter(
-    (item) => item.kind === itemKind.number && item.unit?.dimension !== "time",
-  );
-  return numbers.length === 1 && items.some((item) => /^(?:test|testing)$/.test(item.text));
 }
 
 /** "L1G 3.1m L2G 3.3m megger 500", "megger 500 lead 1 84 lead 2 81": as many values as points without it. */

@@ -84,7 +84,11 @@ function corrected(readings: readonly Reading[], next: Reading): readonly Readin
 export function follow(context: Context, understood: Understood): Context {
   let { readings, counts } = context;
   for (const statement of understood.statements)
-    if (statement.kind === "undo" && counts.length > 0) {
+    if (statement.kind === "undo" && statement.taken !== undefined) {
+      const figure = statement.taken;
+      const at = readings.findLastIndex((reading) => reading.figure.number === figure);
+      readings = readings.filter((_, order) => order !== at);
+    } else if (statement.kind === "undo" && counts.length > 0) {
       readings = readings.slice(0, readings.length - (counts[counts.length - 1] ?? 0));
       counts = counts.slice(0, -1);
     }

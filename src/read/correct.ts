@@ -157,6 +157,50 @@ function asks(note: Note, draft: Draft): void {
   if (bare && draft.unit === undefined && note.items.length <= 5) draft.question = "quantity";
 }
 
+const itWas =
+  /^(?:(?:no|sorry|oops|actually|wait|oh)[, ]+)*(?:it|that|that one|the last(?: one)?) (?:was|were|should be|should have been|should've been|is really) (?:really |actually |more like )?$/;
+
+/** "it was 6 lb 1" behind "6 lb 2 oz in": of the one figure that was told last, and near it. */
+function ofTheLast(note: Note, list: readonly Draft[]): boolean {
+  const { items, context } = note;
+  const [only, ...others] = list;
+  const number = items[only?.index ?? -1];
+  if (only === undefined || number === undefined || others.length > 0) return false;
+  if (!itWas.test(note.plain.slice(0, number.from)) || only.points !== undefined) return false;
+  const told = context.readings.slice(-context.latest).filter(({ rating }) => rating === undefined);
+  const [old] = told;
+  if (old === undefined || told.length > 1 || typeof old.value !== "number") return false;
+  const plain = items.slice(only.index + 1).every(({ roles }) => (roles & role.earlier) === 0);
+  const alike =
+    only.unit === undefined || quantityOf(old.quantity).dimensions.includes(only.unit.dimension);
+  if (!plain || !alike || only.unit === undefined) return false;
+  const now = canonical({ ...only, quantity: old.quantity }, only.value, context.units);
+  if (!(now > old.value * 0.7 && now < old.value * 1.4)) return false;
+  adopt(only, old);
+  return true;
+}
+
+const nthTold =
+  /^(?:(?:no|sorry|oops|actually|and|wait|oh)[, ]+)*(?:the |that )?(first|second|third|middle|1st|2nd|3rd)(?: (?:one|value|figure|number|reading|winding|pair|leg))? (?:was|is|were|should be|should have been) (?:actually |really |also )?$/;
+
+/** "the second one was 0.92 as well": of the row told last, by its place there. */
+function ofTheRow(note: Note, list: readonly Draft[]): boolean {
+  const { items, context } = note;
+  const [only, ...others] = list;
+  const number = items[only?.index ?? -1];
+  if (only === undefined || number === undefined || others.length > 0) return false;
+  const [, said] = nthTold.exec(note.plain.slice(0, number.from)) ?? [];
+  const row = context.readings.slice(-context.latest);
+  const alike = row.length > 1 && row.every(({ quantity }) => quantity === row[0]?.quantity);
+  if (said === undefined || !alike) return false;
+  const nth = /^f|^1/.test(said) ? 1 : /^t|^3/.test(said) ? 3 : 2;
+  const old = row[nth - 1];
+  if (old === undefined || only.points !== undefined) return false;
+  adopt(only, old);
+  if (old.points === undefined) only.nth = nth;
+  return true;
+}
+
 function severalKinds(note: Note): boolean {
   const { readings, latest } = note.context;
   return new Set(readings.slice(-Math.max(1, latest)).map((one) => one.quantity)).size > 1;
@@ -176,7 +220,7 @@ export function correct(note: Note, drafts: readonly Draft[]): void {
   if (note.context.readings.length === 0 || list.length === 0 || list.length > 6) return;
   // what was taken back is gone, what follows is new
   if (note.statements.some(({ kind }) => kind === "undo")) return;
-  if (notThat(note, list) !== undefined) return;
+  if (notThat(note, list) !== undefined || ofTheRow(note, list) || ofTheLast(note, list)) return;
   const mends = mendsDoubt(note, list);
   const actually = /^act[ua]+ll?y$/.test(note.items[0]?.text ?? "") && !note.items.some(isNow);
   if (!mends && !actually && !announces(note, list)) return;

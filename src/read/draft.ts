@@ -69,6 +69,8 @@ export interface Draft {
   testVoltage: number | undefined;
   temperature: number | undefined;
   corrects: boolean;
+  /** the place in the row that it corrects, where that was told without names */
+  nth?: number;
   /** how many readings it stands for: "all three", "both" */
   count: number;
   /** taken back, merged into another, or no reading */

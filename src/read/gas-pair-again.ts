@@ -19,6 +19,8 @@ const joining = /^(?:(?:this|the next|next|the|today|now)(?: morning)? )?(?:at|@
 
 const isWarmth = (draft: Draft): boolean =>
   bare(draft.unit?.dimension === "temperature" ? { ...draft, unit: undefined } : draft);
+/** "300 at 71", "gauge says 389 and the pipe is 69" */
+const joint = /^(?:at|@|\/|,|and|with|the|pipe|pipe's|line|is|its|it's|now|w|reads|says)$/;
 
 /** "300 at 71" behind "nitrogen 300 at 70 F": the pressure and the warmth of the pipe, looked at again. */
 export function gasPairAgain(
@@ -32,8 +34,11 @@ export function gasPairAgain(
   if (left === undefined || right === undefined || list.length !== 2) return;
   if (gas?.quantity !== "pressure" || gas.at !== undefined) return;
   if (pipe?.quantity !== "temperature" || pipe.at !== undefined) return;
-  const between = items.slice(left.index + 1, right.index).map(({ text }) => text);
-  if (!joining.test(between.join(" ")) || !bare(left) || !isWarmth(right)) return;
+  const between = items.slice(left.index + 1, right.index);
+  const joined =
+    joining.test(between.map(({ text }) => text).join(" ")) ||
+    (between.length > 0 && between.every(({ text }) => joint.test(text)));
+  if (!joined || !bare(left) || !isWarmth(right)) return;
   const [pressure, degrees] = [Number(gas.figure.number), Number(pipe.figure.number)];
   const like = Math.abs(left.value - pressure) <= nearPressure * pressure;
   if (!like || !(Math.abs(right.value - degrees) <= nearDegrees)) return;

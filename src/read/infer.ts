@@ -5,6 +5,7 @@ import { conditioned } from "./conditioned.ts";
 import type { Draft } from "./draft.ts";
 import { drains } from "./drains.ts";
 import { hashes } from "./gauge-letters.ts";
+import { groundAtPins } from "./ground-at-pins.ts";
 import { habitUnit, plusKilograms, scaleBeside, unitBefore } from "./habit.ts";
 import { subjects } from "./hold-subject.ts";
 import { bySaying } from "./infer-passes.ts";
@@ -183,6 +184,7 @@ export function infer(values: Values, setting: Setting): void {
     behindContactor(list, items);
   }
   take(bySaying, { ...values, drafts: list, several });
+  if (several) groundAtPins(list, items, context);
   list.forEach((draft, order) => {
     pulledOnLeg(draft, items);
     pulledOnNext(draft, list[order - 1], items);

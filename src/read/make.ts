@@ -202,13 +202,13 @@ function addFacts(reading: Writable, draft: Draft): void {
     if (draft.action !== undefined && quantity === "mass") reading.action = draft.action;
   } else if (
     (draft.rating !== "nameplate_charge" || quantity === "mass") &&
-    // "cuts out after 4 sec" is how long it ran
     (draft.rating !== "setpoint" || quantity !== "duration")
   )
     reading.rating = draft.rating;
   if (draft.subject !== undefined) reading.subject = draft.subject;
   if (draft.earlier) reading.earlier = true;
   if (draft.corrects) reading.corrects = true;
+  if (draft.corrects && draft.nth !== undefined) reading.nth = draft.nth;
   if (draft.measuredAt !== undefined) reading.measured_at = draft.measuredAt;
 }
 

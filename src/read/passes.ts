@@ -14,6 +14,7 @@ import { dropDenied, dropNots } from "./denied.ts";
 import { deniedAgain } from "./denied-again.ts";
 import { eitherPoint } from "./either-point.ts";
 import { enteringBulb } from "./entering-bulb.ts";
+import { farFromWindings } from "./far-from-windings.ts";
 import { gasPairAgain } from "./gas-pair-again.ts";
 import { gasTrain } from "./gas-train.ts";
 import { gasWatched } from "./gas-watched.ts";
@@ -193,5 +194,6 @@ export const doubts = passes(
   { look: ({ drafts, note }) => byOdds(drafts, note) },
   { look: ({ drafts, items }) => lowThenHigh(drafts, items), several: true },
   { look: ({ drafts, items, note }) => poundsAgain(drafts, items, note.plain), several: true },
+  { look: ({ drafts, note }) => farFromWindings(drafts, note) },
   { look: ({ drafts, note }) => question(note, drafts) },
 );

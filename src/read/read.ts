@@ -37,6 +37,10 @@ function familyOf(context: Context): string {
 const statusSigns = new Set([...statuses, "here"].map((name) => signIndex(name)));
 const undoSign = signIndex("undo");
 
+/** "scratch the 0.9" */
+const takesOut =
+  /^(?:scratch|strike|scrap|nix|delete|ignore|disregard|forget|cancel|void|undo|take)\b/;
+
 /** What the items hold, looked at once for all rules. */
 function holdsOf(items: readonly Item[]): Holds {
   let number = false;
@@ -49,6 +53,7 @@ function holdsOf(items: readonly Item[]): Holds {
   for (const item of items) {
     if (item.kind === itemKind.number || item.kind === itemKind.code) number = true;
     if (item.text === "?") mark = true;
+    else if (takesOut.test(item.text)) undo = true;
     else if (/^(?:left|gone|locked|chained|away|out|roof|rooftop)$/.test(item.text)) place = true;
     if (item.kind === itemKind.subject && (item.roles & role.clock) !== 0) aside = true;
     if (item.signs === undefined) continue;

@@ -3,7 +3,7 @@ import type { Draft } from "./draft.ts";
 import { type Item, itemKind } from "./item.ts";
 
 const shut =
-  /^(?:ok |okay |now |pump |just )*(?:isolated|valved(?: it)? off|blanked(?: it)? off|pump off)(?: at| again| now)* \d+$/;
+  /^(?:ok |okay |now |pump |just )*(?:isolated|valved(?: it)? off|closed(?: it)? off|off the pump|blanked(?: it)? off|pump off)(?: at| again| now)* \d+$/;
 const goesOn =
   /^(?:now |still |at |it'?s |up to |about )*\d+ ?(?:,|and|now)? ?(?:it(?:'s| has)? )?(?:stopped|holding|holds|steady|flat|level|leveled|levelled|not moving|hanging|still (?:going|climbing|rising|moving|up)|climbing|rising|going up|and (?:stopped|holding|steady|climbing|rising))(?: (?:there|now|up|off|out|slowly|fast))*$/;
 /** micron: what a pump is shut off at and what a stand reaches. Common practice, no source. */

@@ -4,6 +4,19 @@ import { type Item, itemKind } from "./item.ts";
 const kinds = /^(?:virgin|gas|freon|refrigerant|fresh|new|reclaimed|recycled|charge)$/;
 
 /** "got 4 lb out", "6 lb in", "2 lb of 134a in": what became of the mass. */
+/** "into cylinder 9", "out of the recovery bottle". */
+function isBottle(items: readonly Item[], from: number): boolean {
+  for (let i = from; i < from + 4; i++) {
+    const item = items[i];
+    if (item === undefined || item.kind === itemKind.number || item.kind === itemKind.sign)
+      return false;
+    if (/^(?:cylinder|cyl|bottle|tank|drum|jug)s?\b/.test(item.text)) return true;
+    const small = /^(?:the|a|my|our|new|same|recovery|reclaim|empty|gray|grey)$/.test(item.text);
+    if (!small) return false;
+  }
+  return false;
+}
+
 export function inOrOut(items: readonly Item[], draft: Draft): "recovered" | "charged" | undefined {
   const unit = items[draft.index]?.unit;
   // "plate 11 lb got 8.4 out"
@@ -35,6 +48,9 @@ export function inOrOut(items: readonly Item[], draft: Draft): "recovered" | "ch
       last++;
       continue;
     }
+    const bottled = isBottle(items, i + (items[i + 1]?.text === "of" ? 2 : 1));
+    if (bottled && text === "into") return "recovered";
+    if (bottled && (text === "out" || text === "from")) return "charged";
     if (text === "out") return "recovered";
     if (text === "in" || text === "into") return "charged";
     // "8 lb virgin gas in"

@@ -27,8 +27,11 @@ export function correctedBy(
   // "the last one was 0.71" behind 0.71, 0.71, 0.78: what reads so already was not wrong
   const other = told.filter((old) => distance(reading, old) > 1e-6);
   const group = other.length > 0 ? other : told;
-  const nth = legOf(reading);
   const row = told.filter((old) => old.points === undefined);
+  const { nth: place } = reading;
+  if (place !== undefined && row.length === told.length && place <= row.length)
+    return row[place - 1];
+  const nth = legOf(reading);
   if (nth !== undefined && row.length === legs && row.length === told.length) return row[nth - 1];
   return group.reduce((best, old) =>
     distance(reading, old) < distance(reading, best) ? old : best,

@@ -33,6 +33,7 @@ const reading = z.object({
   subject: text,
   earlier: flag,
   corrects: flag,
+  nth: number,
   instead: z
     .object({
       quantity: z.custom<Reading["quantity"]>(isText).exactOptional(),
@@ -114,7 +115,7 @@ const statement = z.discriminatedUnion("kind", [
       }),
     ),
   }),
-  z.object({ ...base, kind: z.literal("undo"), count: number }),
+  z.object({ ...base, kind: z.literal("undo"), count: number, taken: text }),
   z.object({
     ...base,
     kind: z.literal("question"),

@@ -71,11 +71,10 @@ function afterStatement(
     (statement.lock === undefined && statement.action === "unlocked")
   ) {
     // only its owner takes a lock off, or the office's procedure the one that it names
-    const locks = next.locks.filter((old) =>
-      statement.what?.startsWith(procedure) === true
-        ? statement.what !== byProcedure(old.since)
-        : old.who !== who,
-    );
+    const locks =
+      statement.what === mayComeOff
+        ? next.locks.map((old) => (old.who === who ? { ...old, free: true as const } : old))
+        : next.locks.filter((old) => !takenOff(old, who, statement.what));
     // where power was put on before, the lock that comes off now takes nothing away
     const stays = locks.length > 0 || next.power === "live";
     next = { ...next, locks, power: stays ? next.power : "off" };
@@ -99,6 +98,20 @@ function afterStatement(
 }
 
 type Lock = Machine["locks"][number];
+
+/** What the reader keeps of an owner's "my lock is yours to pull". */
+const mayComeOff = "may come off";
+
+/** "Vada's": another's lock, which comes off by his word alone. */
+const ownerIn = (what: string | undefined): string | undefined =>
+  /^([\p{L}-]+)['’]s$/u.exec(what ?? "")?.[1]?.toLowerCase();
+
+function takenOff(old: Lock, who: string, what: string | undefined): boolean {
+  if (what?.startsWith(procedure) === true) return what === byProcedure(old.since);
+  const owner = ownerIn(what);
+  if (owner === undefined) return old.who === who;
+  return old.who.toLowerCase() === owner && (old.who === who || old.free === true);
+}
 
 /** "still locked out" names no place. */
 const placeOf = (what: string | undefined): string | undefined =>

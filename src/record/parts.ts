@@ -55,7 +55,14 @@ export function foldParts(statements: readonly JobStatement[]): readonly JobPart
 function waitingAs(rows: readonly JobPart[], said: Said): JobPart | undefined {
   if (said.part === "") return undefined;
   const own = ` ${singular(said.part)}`;
-  const [only, ...others] = waitedFor(rows).filter((row) => {
+  const asked = rows.filter(
+    (row, index) =>
+      row.state !== "fitted" &&
+      !rows.some((one) => isDeclined(one, row)) &&
+      !rows.some((one) => one.state === "fitted" && isSamePart(one, row)) &&
+      rows.findIndex((one) => isSamePart(one, row)) === index,
+  );
+  const [only, ...others] = asked.filter((row) => {
     const name = ` ${singular(row.part)}`;
     const unlike = row.number !== undefined && said.number !== undefined;
     return !unlike && (name.endsWith(own) || own.endsWith(name));

@@ -10,27 +10,43 @@ const nothingKg = 0.015;
  * emptied: a top-up of an unknown charge has no target by weight. "" where no plate charge is known.
  */
 export function chargeLine(input: ReplyInput): string {
-  const { job, equipment } = input;
-  if (job === undefined || equipment.charge_kg === undefined || !wasEmptied(job)) return "";
-  const units = massUnits(job, input.units);
-  const line = input.judgement.findings.find(({ values }) => values.line_charge_kg !== undefined);
-  const extra = line?.values.line_charge_kg ?? 0;
-  const target = equipment.charge_kg + extra;
-  const from = extra > 0 ? "plate and line" : "plate";
+  const { job } = input;
+  const full = chargeTarget(input);
+  if (job === undefined || full === undefined) return "";
+  const rest = leftToGo(input);
+  if (rest === undefined) return "";
+  const target = `${massWords(full.kg, massUnits(job, input.units))} (${full.from})`;
   const fresh = newReadings(input);
-  const weighed = fresh.some(({ action }) => action === "charged");
-  const left = target - job.refrigerant.charged_kg;
-  if (weighed) {
-    if (Math.abs(left) < nothingKg) return `Target ${massWords(target, units)} (${from}) reached.`;
-    const rest = left > 0 ? `${massWords(left, units)} to go` : `${massWords(-left, units)} over`;
-    return `Target ${massWords(target, units)} (${from}): ${rest}.`;
-  }
+  if (fresh.some(({ action }) => action === "charged"))
+    return `Target ${target}${rest === reached ? " " : ": "}${rest}.`;
   const vacuum = fresh.some(
     ({ quantity, after_s }) => quantity === "vacuum" && after_s !== undefined,
   );
-  return vacuum && job.refrigerant.charged_kg === 0
-    ? `Charge target ${massWords(target, units)} (${from}).`
-    : "";
+  return vacuum && job.refrigerant.charged_kg === 0 ? `Charge target ${target}.` : "";
+}
+
+/** What the plate asks for, with what the line needs beyond it; undefined where no plate is known. */
+export function chargeTarget({
+  equipment,
+  judgement,
+}: ReplyInput): { readonly kg: number; readonly from: string } | undefined {
+  if (equipment.charge_kg === undefined) return undefined;
+  const line = judgement.findings.find(({ values }) => values.line_charge_kg !== undefined);
+  const extra = line?.values.line_charge_kg ?? 0;
+  return { kg: equipment.charge_kg + extra, from: extra > 0 ? "plate and line" : "plate" };
+}
+
+const reached = "reached";
+
+/** "9 lb 2 oz to go"; undefined where the circuit was not emptied, so that nobody knows what it held. */
+export function leftToGo(input: ReplyInput): string | undefined {
+  const { job } = input;
+  const full = chargeTarget(input);
+  if (job === undefined || full === undefined || !wasEmptied(job)) return undefined;
+  const units = massUnits(job, input.units);
+  const left = full.kg - job.refrigerant.charged_kg;
+  if (Math.abs(left) < nothingKg) return reached;
+  return left > 0 ? `${massWords(left, units)} to go` : `${massWords(-left, units)} over`;
 }
 
 /** Under vacuum, and not only the part between the receiver and the pump. */

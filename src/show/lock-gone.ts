@@ -1,5 +1,5 @@
-import type { Job } from "../model.ts";
-import { personsOwn, sentence, unitName } from "./wording.ts";
+import type { Job, ReplyInput } from "../model.ts";
+import { personName, personsOwn, sentence, unitName } from "./wording.ts";
 
 /** A lock that the office noted as removed by its procedure. */
 export function lockGoneText(
@@ -10,5 +10,20 @@ export function lockGoneText(
   const own = personsOwn(owner, names);
   return sentence(
     `${unitName(job)}: filed, ${own} lock off by the office's procedure. Tell its owner before the next shift`,
+  );
+}
+
+/** A colleague's lock that was told off, without its owner's word: it stays on the list. */
+export function lockStays({ job, understood, names, message }: ReplyInput): string {
+  const told = understood.statements.flatMap((said) =>
+    said.kind === "action" && said.action === "unlocked" ? [said.what?.toLowerCase() ?? ""] : [],
+  );
+  const lock = job?.machine.locks.find(
+    ({ who }) => who !== message.person && told.includes(`${who.toLowerCase()}'s`),
+  );
+  if (lock === undefined) return "";
+  const name = personName(lock.who, names);
+  return sentence(
+    `${name}'s lock stays on the list until ${name} says so, or the office by its procedure`,
   );
 }

@@ -6,6 +6,7 @@ import { closingLines, statusOf, statusSentence } from "./closing.ts";
 import { codeLines } from "./code-words.ts";
 import { cylinderLine } from "./cylinder-line.ts";
 import { dangerLine } from "./danger.ts";
+import { lockStays } from "./lock-gone.ts";
 import { openedText } from "./opened.ts";
 import { pastLines } from "./past-values.ts";
 import { doubtedGas, unreadSentence } from "./questions.ts";
@@ -15,6 +16,7 @@ import { remarkText } from "./remark.ts";
 import { removedText } from "./removed.ts";
 import { nextSentences, oneQuestion, statusLinesOf } from "./reply-parts.ts";
 import { routingQuestion } from "./routing-question.ts";
+import { sharedPart } from "./shared-part.ts";
 import { shortReply } from "./short-reply.ts";
 import { touchedFindings } from "./touched.ts";
 import { treeLines } from "./tree-lines.ts";
@@ -96,10 +98,18 @@ function statusLines(input: ReplyInput, job: Job): readonly string[] {
   return [
     `${statusSentence(input, status, job)}${filed}`,
     unreadSentence(input),
+    sharedAgain(input),
+    lockStays(input),
     ...(status.status === "on_the_way" && !input.late ? arrivalLines(input, job) : []),
     ...closingLines(input, job),
     oneQuestion(input, job),
   ];
+}
+
+/** Which rooms are fine was told: the part that the others share, once more if it is the same. */
+function sharedAgain(input: ReplyInput): string {
+  const told = input.understood.statements.some(({ kind }) => kind === "complaint");
+  return told ? sharedPart(input) : "";
 }
 
 /** Remarks that move no verdict: fifteen words at most. */
@@ -109,7 +119,14 @@ function filedLines(input: ReplyInput): readonly string[] {
   const read = readBack(input);
   const numbers = unreadSentence(input);
   const head = read.length === 0 && numbers !== "" && input.job ? `${unitName(input.job)}: ` : "";
-  return [...read, `${head}${numbers}`, ruleOutLine(input), oneQuestion(input, input.job)];
+  return [
+    ...read,
+    `${head}${numbers}`,
+    sharedAgain(input),
+    lockStays(input),
+    ruleOutLine(input),
+    oneQuestion(input, input.job),
+  ];
 }
 
 /** A compressor or a drive is not ordered on a hunch: what would still rule it out. */

@@ -559,6 +559,49 @@ export const replyCases: readonly ReplyCase[] = [
   },
   { title: "no lock is on", input: input({ understood: asks("locks") }) },
   {
+    title: "what one person did",
+    input: input({
+      understood: asks("worked", "what did Bram do on OU-3?"),
+      job: {
+        ...job,
+        people: ["bram"],
+        parts: [{ part: "contactor", state: "fitted", who: "bram", at: job.opened, message: "m1" }],
+      },
+    }),
+  },
+  {
+    title: "what somebody who was never there did",
+    input: input({ understood: asks("worked", "what did Odo do on OU-3?") }),
+  },
+  {
+    title: "how much went in",
+    input: input({
+      understood: asks("weights", "how much went in?"),
+      equipment: { charge_kg: 8.6 },
+      job: { ...job, refrigerant: { recovered_kg: 3.1, charged_kg: 2.3 } },
+    }),
+  },
+  {
+    title: "a colleague's lock is told off without his word",
+    input: input({
+      understood: {
+        statements: [
+          statement({
+            kind: "action",
+            action: "unlocked",
+            what: "tamsin's",
+            lock: "off",
+            said: "Tamsin's lock is off",
+          }),
+        ],
+      },
+      job: {
+        ...job,
+        machine: { ...job.machine, locks: [{ who: "tamsin", since: job.opened }] },
+      },
+    }),
+  },
+  {
     title: "beside the last visit and the sister",
     input: input({
       readings: [oldMegs("60 megohm", 60, 500)],

@@ -5,6 +5,7 @@ import type { Note, Rule } from "../note.ts";
 import { signName } from "../signs.ts";
 import { role } from "../word.ts";
 import { type ActionWords, actionWords } from "../words/actions.ts";
+import { LOCK_OF } from "./lock-of.ts";
 
 const bySign = new Map<string, ActionWords>(actionWords.map((row) => [`do:${row.action}`, row]));
 
@@ -90,6 +91,8 @@ function nameOf(note: Note, from: number, to: number): string | undefined {
   const last = note.items[to - 1];
   if (first === undefined || last === undefined) return undefined;
   const text = note.text.slice(first.from, last.to).trim().toLowerCase();
+  // "recovered what was left"
+  if (/^(?:what|whatever|which)\b/.test(text)) return undefined;
   return text.length > 1 ? text : undefined;
 }
 
@@ -269,7 +272,7 @@ export const actions: Rule = {
       return;
     const seen = new Set<string>();
     note.items.forEach((item, i) => {
-      if (item.signs === undefined) return;
+      if (item.signs === undefined || item.owner === LOCK_OF) return;
       const row = actionOf(item);
       if (row === undefined || seen.has(row.action) || !meant(note, i, row)) return;
       if (((item.roles | rolesBefore(note.items, i, 2)) & role.earlier) !== 0) return;

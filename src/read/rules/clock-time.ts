@@ -2,6 +2,7 @@ import { type Item, itemKind } from "../item.ts";
 import { type Note, type Rule, state } from "../note.ts";
 import { clockAt, timeText } from "../times.ts";
 import { role } from "../word.ts";
+import { gasAgain, likeTheLast, ofGauges } from "./gauge-no-hour.ts";
 import { textAt } from "./near.ts";
 import { STATUS } from "./status-words.ts";
 import { twoTimes } from "./two-times.ts";
@@ -77,6 +78,20 @@ function measured(items: readonly Item[], i: number): boolean {
     if ((item.roles & (role.is | role.only | role.about)) === 0) return false;
   }
   return false;
+}
+
+/** "cake in the break room at 3": such rooms have an hour, and nobody reads their air. */
+function meetingRoom(items: readonly Item[], i: number): boolean {
+  if (textAt(items, i - 1) !== "at" && !/\bat$/.test(textAt(items, i - 1))) return false;
+  const item = items[i];
+  const hour =
+    item?.unit === undefined && Number.isInteger(item?.value) && (item?.value ?? 0) <= 12;
+  return (
+    hour &&
+    items
+      .slice(0, i)
+      .some(({ text }) => /^(?:break|lunch|meeting|conference|locker|training)$/.test(text))
+  );
 }
 
 /** "hp switch opens 610 closes 420", "… opened at 425 and closed back at 305": a switch has no hours. */
@@ -190,41 +205,6 @@ function awayFor(note: Note, i: number): boolean {
   return errands.test(note.plain.slice(0, back.from));
 }
 
-/** "410 this morning" behind 300 microns: what the gauge shows today, no hour. */
-function likeTheLast({ items, context }: Note, item: Item, end: number): boolean {
-  const last = context.readings.at(-1);
-  if (last?.quantity !== "vacuum" && last?.quantity !== "pressure") return false;
-  if (item.colon || item.value < 100 || items[end - 1]?.text !== "this") return false;
-  const far = item.value / Number(last.figure.number);
-  return far > 0.5 && far < 2;
-}
-
-/** "gauges equal at 242": what they show, no time. */
-function ofGauges(items: readonly Item[], i: number): boolean {
-  const [at, item] = [items[i - 1], items[i]];
-  if (item?.kind !== itemKind.number || item.colon || !/^(?:at|@)$/.test(at?.text ?? ""))
-    return false;
-  return items
-    .slice(Math.max(0, i - 5), i)
-    .some(({ text }) =>
-      /^(?:gauges?|gages?|hoses?|needles?|pressures?|equal|equali[sz]ed)$/.test(text),
-    );
-}
-
-/** Share by which a hold's next figure differs at most from the one before; our choice, no source. */
-const nearPressure = 0.25;
-
-/** "429 this morning" behind "450 psi of nitrogen last night": the gauge again, no half past four. */
-function gasAgain({ items, context }: Note, i: number): boolean {
-  const item = items[i];
-  const gas = context.readings.findLast(({ quantity }) => quantity === "pressure");
-  if (item?.kind !== itemKind.number || item.colon || item.value < 100) return false;
-  if (gas === undefined || gas.at !== undefined || gas.figure.unit !== "psi") return false;
-  if (/^(?:at|@|by|till|until|since|before|around)$/.test(textAt(items, i - 1))) return false;
-  const before = Number(gas.figure.number);
-  return Math.abs(item.value - before) <= nearPressure * before;
-}
-
 function claim(note: Note, i: number): number {
   const { items } = note;
   const item = items[i];
@@ -250,9 +230,14 @@ function claim(note: Note, i: number): number {
   const clock = clockAt(
     items,
     i,
-    loose || hourBeside(items, i) || opensWith(items, i) || twoTimes(items, i),
+    loose ||
+      meetingRoom(items, i) ||
+      hourBeside(items, i) ||
+      opensWith(items, i) ||
+      twoTimes(items, i),
   );
-  if (clock === undefined || measured(items, i) || startedAt(items, i)) return i;
+  const read = measured(items, i) && !meetingRoom(items, i);
+  if (clock === undefined || read || startedAt(items, i)) return i;
   // "still 425 this morning": a gauge that stands where it stood
   const stands = /^(?:still|holding|holds|held|only)$/.test(textAt(items, i - 1));
   if (stands && !item.colon && item.value >= 100 && note.context.readings.length > 0) return i;

@@ -28,6 +28,18 @@ function isName(item: Item): boolean {
   return plain && item.text.length > 3 && !/^(?:goes|comes|hoping)$/.test(item.text);
 }
 
+/** "here with Osk", "here with the board": not "here with the numbers". */
+function bringsOrMeets(items: readonly Item[]): boolean {
+  const words = items.slice(2, 6).map(({ text }) => text);
+  return (
+    words.length > 0 &&
+    items[2]?.kind !== itemKind.number &&
+    !words.some((word) =>
+      /^(?:numbers?|readings?|question|update|news|results?|problem|values?)$/.test(word),
+    )
+  );
+}
+
 /** "here 8:05", "here, parked by dock 3": said first, it is an arrival. */
 export function hereFirst(note: Note): boolean {
   const { items } = note;
@@ -44,6 +56,7 @@ export function hereFirst(note: Note): boolean {
     next.text === "since" ||
     next.text === "now" ||
     next.text === "just" ||
+    (next.text === "with" && bringsOrMeets(items)) ||
     (items.length <= 3 && items.slice(1).every(isName))
   );
 }

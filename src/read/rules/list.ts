@@ -27,6 +27,7 @@ import { leftStanding } from "./left-standing.ts";
 import { lettersAsIn } from "./letter-as-in.ts";
 import { letteredDoors } from "./lettered-door.ts";
 import { listNumerals } from "./list-numeral.ts";
+import { lockOf } from "./lock-of.ts";
 import { looseCodes } from "./loose-code.ts";
 import { machineAgain } from "./machine-again.ts";
 import { machineInHand } from "./machine-in-hand.ts";
@@ -56,6 +57,7 @@ import { questions } from "./question.ts";
 import { roomFirst } from "./room-first.ts";
 import { roomLists } from "./room-list.ts";
 import { roomsOut } from "./rooms-out.ts";
+import { roomsWell } from "./rooms-well.ts";
 import { rowGoesOn } from "./row-goes-on.ts";
 import { sensorWarm } from "./sensor-warm.ts";
 import { serials } from "./serial-or-part.ts";
@@ -88,6 +90,7 @@ export const asides: readonly Rule[] = [
   wishes,
   skipsDeadTest,
   treeTold,
+  lockOf,
   roomLists,
   unitCorrections,
   pointCorrections,
@@ -119,6 +122,7 @@ export const asides: readonly Rule[] = [
   storeys,
   symptomRooms,
   roomsOut,
+  roomsWell,
   knownRooms,
   roomFirst,
   ifThen,

@@ -31,6 +31,7 @@ export const numberedRooms: Rule = {
         before.kind === itemKind.line ||
         before.kind === itemKind.sign ||
         before.text === "and" ||
+        before.label?.hint === "temperature" ||
         degrees(before);
       return begins && room(item) && degrees(items[i + 1]) ? [i] : [];
     });

@@ -231,7 +231,8 @@ export const observations: Rule = {
       const item = items[i];
       if (item !== undefined && !isStrongBreak(item) && item.text !== "but" && item.text !== ",")
         continue;
-      inClause(note, { items, from, to: i });
+      // "so is it tight?" is asked, not told
+      if (items[from]?.owner !== "<question>") inClause(note, { items, from, to: i });
       from = i + 1;
     }
   },

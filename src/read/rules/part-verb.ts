@@ -76,6 +76,8 @@ export function verbOf(items: readonly Item[], from: number, to: number): Verb |
       !intoRun(items, i)
     )
       return { state: "fitted", at: i };
+    if (/^put(?:ting)?$/.test(item.text) && putOn(items, i, to)) return { state: "fitted", at: i };
+    if (item.text === "new" && newToo(items, i, to)) return { state: "fitted", at: i };
     if (item.text === "put" && item.signs !== undefined && item.to - item.from > 4)
       return { state: "fitted", at: i };
     if (
@@ -92,6 +94,29 @@ export function verbOf(items: readonly Item[], from: number, to: number): Verb |
       return { state: "fitted", at: i };
   }
   return undefined;
+}
+
+const mounted =
+  /^(?:motor|motors|board|capacitor|cap|compressor|contactor|valve|belt|sensor|drier|dryer|wheel|blade|relay|fuse|fuses|transformer|module|thermistor|filter|filters)$/;
+
+const isMounted = (item: Item | undefined): boolean =>
+  item?.text.split(" ").some((word) => mounted.test(word)) === true ||
+  (/^(?:fan|blower|inducer)$/.test(item?.text ?? "") && item?.label !== undefined);
+
+/** "put the fan motor on": not "put the gauges on", "put the disconnect in". */
+function putOn(items: readonly Item[], i: number, to: number): boolean {
+  const on = items.findIndex(
+    (word, at) => at > i + 1 && at < to && /^(?:on|in|back)$/.test(word.text),
+  );
+  if (on < 0 || on > i + 6 || intoRun(items, i)) return false;
+  return isMounted(items[on - 1]) && (on + 1 >= to || ends(items[on + 1]));
+}
+
+/** "new valve in, new drier too": the clause holds the thing and nothing else. */
+function newToo(items: readonly Item[], i: number, to: number): boolean {
+  return (
+    /^(?:too|also)$/.test(items[to - 1]?.text ?? "") && to - i <= 5 && isMounted(items[to - 2])
+  );
 }
 
 /** "board due friday", "part due tomorrow 8am": it comes; "filter change due friday" is work to do. */

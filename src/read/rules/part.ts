@@ -5,6 +5,7 @@ import { itemKind } from "../item.ts";
 import type { Note, Rule } from "../note.ts";
 import { role } from "../word.ts";
 import { partWords } from "../words/parts.ts";
+import { capacitorAt, pipeAt } from "./by-size.ts";
 import { numberOf } from "./part-number.ts";
 import { unknownAt } from "./part-unknown.ts";
 import { fits, isBareOrder, needs, type Verb, verbOf } from "./part-verb.ts";
@@ -225,7 +226,13 @@ function inClause(note: Note, verb: Verb, [from, to]: readonly [number, number])
     alsoNamed(note, verb, best.at, to);
     return true;
   }
-  const unknown = unknownAt(note, verb, to);
+  const cap = verb.state === "fitted" ? capacitorAt(note, verb.at, to) : -1;
+  if (cap >= 0) {
+    add(note, "capacitor", verb, cap);
+    return true;
+  }
+  const pipe = verb.state === "needed" ? pipeAt(note, verb.at, to) : undefined;
+  const unknown = pipe ?? unknownAt(note, verb, to);
   if (unknown !== undefined && unknown !== "") {
     add(note, unknown, verb, verb.at);
     return true;

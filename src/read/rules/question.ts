@@ -51,7 +51,7 @@ const forms: readonly (readonly [question: QuestionName, form: RegExp, bare: Reg
   ],
   [
     "who",
-    /^who(?:s|'s| is) (?:at|on|over|out|with|going|there|still)\b/,
+    /^(?:who(?:s|'s| is) (?:at|on|over|out|with|going|there|still)\b|where(?:'s|s| is) (?!(?:everyone|everybody|it|that|this|the|my|our|your|we)\b)[a-z]+(?: (?:at|now|today|right now))?$)/,
     /^(?:who is there|whos there)$/,
   ],
   [
@@ -60,13 +60,27 @@ const forms: readonly (readonly [question: QuestionName, form: RegExp, bare: Reg
     /^(?:locks|lock list|lockouts)$/,
   ],
   [
+    "worked",
+    /^(?:(?:so|and|ok|hey) )*what (?:did|has|have|had|all did) (?!(?:i|we|you|it|that|this|the|he|she|they)\b)[a-z]+ (?:do|done|did|fix|fixed|change|changed|find|found|put in|replace|replaced|get done|work on)\b(?! (?:with|for lunch|for dinner|to (?:you|me|my)))/,
+    /^what was done$/,
+  ],
+  [
     "history",
-    /\b(?:history|what did (?:i|we|he|she|they) (?:do|find)|what (?:was (?:it|that|wrong|the (?:problem|trouble|fault|matter))|happened)\b.*\blast (?:time|visit)|last time we were|been here before|who was here|previous visits?|past visits?|when were we|anything done here|what was done)\b/,
+    /\b(?:history|what did (?:i|we|he|she|they) (?:do|find|put in|change|fix|fit|install|replace|swap)|what (?:was (?:it|that|wrong|the (?:problem|trouble|fault|matter))|happened)\b.*\blast (?:time|visit)|last time we were|been here before|who was here|previous visits?|past visits?|when were we|anything done here|what was done)\b/,
     /^history$/,
   ],
   ["summary", /\b(?:summary|summarize|sum up|recap|wrap up for)\b/, /^(?:summary|recap)$/],
   ["export", /\b(?:export|spreadsheet|send the day)\b/, /^export$/],
-  ["how", /^(?:how do i|how to|how should i|how do you|show me how|how)\b/, /^how$/],
+  [
+    "weights",
+    /^(?:(?:so|and|ok) )*(?:how (?:much|many (?:pounds|lbs?|kilos?|kg|ounces))(?: (?:gas|refrigerant|charge|juice|r-?\d+[a-z]?))?(?: in total)? (?:went (?:in|into|back|out)|(?:have|has) (?:i|we|you|he|she|they|[a-z]+) (?:put|added|charged|recovered|pulled|taken|weighed)|did (?:we|i|you|he|she|they|[a-z]+) (?:put|add|charge|recover|pull|take|weigh)|was (?:charged|added|recovered|put in|pulled)|is (?:in|left to go|to go)|came out|(?:does|should) (?:it|that|this|[a-z]+-?\d+) (?:take|hold|get)|(?:more |still )?(?:to go|goes in))\b.*|what (?:does|did|should) (?:it|this|this one|that) (?:hold|take)|what(?:'?s| is| was) the (?:target|total|full|plate|factory|nameplate)?(?: |$)?(?:target |total )?charge(?: (?:for|on|of|in|target) .*| target)?)$/,
+    /^(?:charge target|target charge|total charge)$/,
+  ],
+  [
+    "how",
+    /^(?:how do i|how to|how should i|how do you|show me how|how(?! (?:much|many|long|far|come|about|'s|is|are|was|were|did|has|have|will)\b))\b/,
+    /^how$/,
+  ],
   [
     "status",
     /\b(?:status|where is (?:everyone|everybody)|what(?:'?s| is) (?:still |left |all )*(?:open|outstanding|unfinished)|open jobs|where are we|who is where|whos where)\b/,
@@ -76,9 +90,20 @@ const forms: readonly (readonly [question: QuestionName, form: RegExp, bare: Reg
 ];
 
 /** Asked without a question mark too, where hardly a word stands beside it. */
-const brief = new Set<QuestionName>(["handover", "customer", "bring", "who", "locks", "parts"]);
+const brief = new Set<QuestionName>([
+  "worked",
+  "weights",
+  "handover",
+  "customer",
+  "bring",
+  "who",
+  "locks",
+  "parts",
+]);
 /** Nothing but a question reads so. */
 const plainly = new Set<QuestionName>(["summary", "next", "export", "shared"]);
+/** Asked so without the mark, nobody tells it of himself. */
+const leave = /^(?:(?:so|ok|okay|and) )*(?:can|may) i (?:go|leave|close)\b/;
 
 /** Whole sentences that hand a job over are longer than other questions without a mark. */
 const longestTaking = 14;
@@ -92,14 +117,26 @@ const guessed = new RegExp(
   `^(?:(?:so|and|then|ok|hmm) )*(?:(?:is|are|could|would|does) (?:it|that|this)(?: (?:be|mean))? ?|think (?:it'?s|its) |it'?s |is |are )?(?:a |an |the |my |our )?(?:low (?:on )?(?:charge|gas)|(?:over|under)charged?|(?:bad|blown|stuck|weak|failed|plugged|clogged|restricted) ${machinery}|leak|restriction|ground fault|(?:grounded|shorted|seized|shot|toast|leaking|shorted out|open wound)|${machinery} ?(?:is|are|looks?|seems?|sounds?)? ?(?:good|ok|okay|bad|fine|shot|toast|junk|grounded|shorted|seized|locked up))(?: then)?$`,
 );
 
+/** "so is it tight?", "does it hold?", "is 38.8 ok?": how a figure or a test that was told came out. */
+const ofTest =
+  /^(?:(?:so|and|then|ok|hmm) )*(?:(?:is|does|did|will) (?:it|that|this)(?: (?:still|now|even))? (?:tight|hold|holding|holding up|leak|leaking|dry|wet|pass|within spec|in spec)|(?:is|are|was) (?:a |an )?\d+(?:\.\d+)?(?: [a-z]+)? (?:an? )?(?:ok|okay|good|bad|fine|normal|high|low|too (?:high|low|much|little)|enough|in spec|within spec|alright|all right)(?: (?:for|on|at) .{1,30})?|(?:how(?:'s| is| does| do| are)|hows|does|do) (?:it|that|this|those|these|they|everything|all that)(?: all)? (?:look|looking|sound|check out)(?: (?:ok|okay|good|right|to you|so far))?|what (?:does|do|did) (?:it|that|this|those|they) mean|(?:still )?(?:holding|tight|leaking|good|ok|okay))$/;
+
 function questionOf(plain: string): QuestionName | undefined {
   const asked = plain.endsWith("?");
   const text = plain.replace(/[?!.\s]+$/, "").trim();
-  if (asked && guessed.test(text)) return "why";
+  if (/^(?:(?:so|and|ok) )*what (?:does|do) (?:it|that|this) mean$/.test(text)) return "why";
+  if (
+    /^(?:(?:so|and|ok) )*(?:how long (?:do|should|must) (?:i|we) (?:have to )?wait|when can (?:i|we) (?:open|touch|measure|read) (?:it|the bus|the drive))$/.test(
+      text,
+    )
+  )
+    return "status";
+  if (asked && (guessed.test(text) || ofTest.test(text))) return "why";
   for (const [question, form, bare] of forms) {
     if (bare.test(text)) return question;
     if (!form.test(text) && !(question === "reading" && figureAsked.test(text))) continue;
-    if (asked || plainly.has(question)) return text.length < 120 ? question : undefined;
+    if (asked || plainly.has(question) || (question === "lacking" && leave.test(text)))
+      return text.length < 120 ? question : undefined;
     if (question === "why" && text.split(" ").length <= 6) return question;
     if (question === "how" && /^how (?:do|to|should)/.test(text)) return question;
     if (
@@ -123,7 +160,13 @@ function wordsOf(question: QuestionName, text: string): number {
   const bare = !/(?:^|\s)\d/.test(text.replace(takingOver, ""));
   if (question === "handover" && takingOver.test(text) && bare) return longestTaking;
   if (question === "bring") return 12;
+  if (
+    question === "reading" &&
+    /^what (?:did|do|was|were) (?:we|i) (?:read|get|measure)\b/.test(text)
+  )
+    return 14;
   if (question === "customer" && /^what (?:do|can|should) (?:i|we) tell\b/.test(text)) return 8;
+  if (question === "worked" || question === "weights") return 9;
   return question === "reading" ? 10 : question === "history" ? 8 : 5;
 }
 
@@ -147,7 +190,7 @@ export const questions: Rule = {
     const asked = mark >= 0 ? trimmed.slice(0, mark + 1) : trimmed;
     const tail = mark >= 0 ? lastSentence(asked) : trimmed;
     const question = questionOf(tail);
-    if (question === undefined) return;
+    if (question === undefined || tellsNew(note, tail)) return;
     const to = note.plain.indexOf(tail) + tail.length;
     const from = startOf(question, note.plain, tail);
     for (const item of note.items)
@@ -163,6 +206,15 @@ export const questions: Rule = {
     });
   },
 };
+
+/** "is 0.3 megohms bad?? that's T3 to the case": a figure with its unit that nobody told before is a reading. */
+function tellsNew({ context }: Note, tail: string): boolean {
+  const figure = /^(?:is|are|was) (?:an? )?(\d+(?:\.\d+)?) ?[a-z]/.exec(tail)?.[1];
+  const unit =
+    /^(?:is|are|was) (?:an? )?[\d.]+ ?(?:ok|okay|good|bad|fine|normal|high|low|too|enough|in|alright|all)\b/;
+  if (figure === undefined || unit.test(tail)) return false;
+  return !context.readings.some((one) => one.figure.number === figure);
+}
 
 /** "… pulls it down, what next?": the question is the last thought. */
 function lastSentence(text: string): string {

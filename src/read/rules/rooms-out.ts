@@ -1,3 +1,4 @@
+import { isStrongBreak } from "../breaks.ts";
 import { type Item, itemKind } from "../item.ts";
 import type { Note, Rule } from "../note.ts";
 import { freeNumber, textAt } from "./near.ts";
@@ -113,6 +114,43 @@ function ledBy(note: Note, start: number): boolean {
   return true;
 }
 
+/** "201 thru 204 are fine, 207 too": rooms that are well and nothing said of others. */
+function wellOnly(note: Note, start: number): boolean {
+  const { items } = note;
+  const rooms = roomsFrom(note, start);
+  const [first] = rooms.indices;
+  const before = items[start - 1];
+  const begins = before === undefined || isStrongBreak(before) || before.text === ",";
+  if (first === undefined || rooms.names.length < fewest || !begins) return false;
+  if (!fine.test(saidOf(items, rooms.end))) return false;
+  const more = items.flatMap((item, i) =>
+    i > rooms.end &&
+    isRoom(item) &&
+    /^(?:too|also|as|fine|ok|okay|good)$/.test(textAt(items, i + 1))
+      ? [i]
+      : [],
+  );
+  const used = [...rooms.indices, ...more];
+  const last = items[more.length > 0 ? (used.at(-1) ?? first) : rooms.end];
+  const head = items[first];
+  if (head === undefined || last === undefined) return false;
+  for (const index of used) {
+    const item = items[index];
+    if (item !== undefined) item.owner = roomsOut.name;
+  }
+  const others = more.map((index) => items[index]?.text ?? "");
+  note.statements.push({
+    kind: "complaint",
+    places: [],
+    symptom: "fine",
+    fine: [...rooms.names, ...others],
+    said: note.text.slice(head.from, last.to),
+    spans: [[head.from, last.to]],
+    rule: roomsOut.name,
+  });
+  return true;
+}
+
 /** "201 202 203 warm since the weekend, 204 to 209 are fine": rooms by their numbers, before what ails them. */
 export const roomsOut: Rule = {
   name: "<numbers> <symptom>",
@@ -122,6 +160,7 @@ export const roomsOut: Rule = {
     if (items.some((item) => item.kind === itemKind.number && item.unit !== undefined)) return;
     const start = items.findIndex((item) => isRoom(item));
     if (start > 0 && ledBy(note, start)) return;
+    if (start >= 0 && wellOnly(note, start)) return;
     const code = codeBefore(note, start);
     if (start !== 0 && code === undefined) return;
     const ill = roomsFrom(note, start);

@@ -8,7 +8,9 @@ import { clockAt } from "../times.ts";
 import { role } from "../word.ts";
 import { awaited, thingCame } from "./awaited.ts";
 import { leavesThing } from "./leaves-thing.ts";
+import { notYet } from "./not-yet.ts";
 import { outOfPlace } from "./out-of-place.ts";
+import { doneWithMachine, isWhole } from "./whole-machine.ts";
 
 /** The rule's name. */
 export const STATUS = "<status> <time>";
@@ -55,28 +57,6 @@ const doneBefore: ReadonlySet<string> = new Set([
   "are",
 ]);
 
-/** "done with rtu 5", "finished up with unit 3": a machine, and no part of its work. */
-function doneWithMachine(items: readonly Item[], at: number): boolean {
-  const [machine, behind] = items.slice(at, at + 2);
-  const whole = /^(?:rtu|ahu|ou|odu|cu|chiller|unit|system|rack|walk-in|rooftop|tower|boiler)\b/i;
-  // "done w 12", "finished w/ this one": a machine by its number, or the one in hand
-  const number = machine?.kind === itemKind.number && machine.unit === undefined;
-  const ends = behind === undefined || behind.kind === itemKind.sign || isStrongBreak(behind);
-  if (number && Number.isInteger(machine.value)) return ends;
-  if (
-    /^(?:this|that)$/.test(machine?.text ?? "") &&
-    /^(?:one|unit|job|call)$/.test(behind?.text ?? "")
-  )
-    return true;
-  if (machine?.kind !== itemKind.subject || !whole.test(machine.subject ?? "")) return false;
-  return (
-    behind === undefined ||
-    behind.kind === itemKind.sign ||
-    isStrongBreak(behind) ||
-    /^(?:and|n|now|today|here|at|headed|heading|going|,)$/.test(behind.text)
-  );
-}
-
 /** "im at the disconnect", "im at the condenser": a part of the machine, no site. */
 function atMachine(note: Note, i: number, after: number): boolean {
   const item = note.items[i];
@@ -111,7 +91,7 @@ export function isStatus(note: Note, i: number, status: Status): boolean {
   while (after < items.length && (items[after]?.from ?? 0) < (items[i]?.signsTo ?? 0)) after++;
   const next = items[after];
   const before = items[i - 1];
-  if (note.holds.mark || isSide(note, i)) return false;
+  if (note.holds.mark || isSide(note, i) || notYet(note, i, status)) return false;
   if (isErrandWord(note, i)) return status === "left_site" && isErrand(note, i);
   if (status === "waiting_for_parts" && note.items[i]?.to !== undefined && !awaitsPart(note, i))
     return false;
@@ -200,12 +180,13 @@ export function isStatus(note: Note, i: number, status: Status): boolean {
       items[i]?.text === "done" &&
       !/^(?:im|were|all)$/.test(before?.text ?? "")
     )
-      return before?.text === "is" && items[i - 2]?.text === "job";
+      return before?.text === "is" && isWhole(items[i - 2]);
     if (
       before?.kind === itemKind.word &&
       before.roles === 0 &&
       before.signs === undefined &&
       before.text !== "all" &&
+      before.text !== "me" &&
       before.text !== "job" &&
       before.text !== "everything" &&
       before.text !== "call"

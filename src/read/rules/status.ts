@@ -75,14 +75,7 @@ function find(note: Note): readonly Seen[] {
   const left = best === undefined ? leftPlace(note) : -1;
   if (left >= 0) return [{ status: "left_site", at: left }];
   if (best === undefined && (atUnit(note) || onRoof(note))) return [{ status: "on_site", at: 0 }];
-  if (
-    best === undefined &&
-    note.items[0]?.text === "at" &&
-    note.items.length <= 3 &&
-    note.items.every((item) => item.kind === itemKind.word) &&
-    note.context.readings.length === 0
-  )
-    return [{ status: "on_site", at: 0 }];
+  if (best === undefined && atPlace(note)) return [{ status: "on_site", at: 0 }];
   const away = best === undefined ? minutesAway(note) : -1;
   if (away >= 0) return [{ status: "on_the_way", at: away }];
   if (best === undefined && hereFirst(note))
@@ -90,6 +83,18 @@ function find(note: Note): readonly Seen[] {
   return next === undefined || next.status === best?.status
     ? [best].filter((seen) => seen !== undefined)
     : [best, next].filter((seen) => seen !== undefined);
+}
+
+/** "at the hotel", "at the hotel. 201 to 204 are fine": a place that nothing here knows, said first. */
+function atPlace({ items, context }: Note): boolean {
+  if (items[0]?.text !== "at" || context.readings.length > 0) return false;
+  const end = items.findIndex((item) => isStrongBreak(item));
+  const first = end < 0 ? items : items.slice(0, end);
+  if (first.length > 3 || first.some(({ kind }) => kind !== itemKind.word)) return false;
+  return (
+    end < 0 ||
+    first.slice(1).every(({ label, signs }) => label === undefined && signs === undefined)
+  );
 }
 
 /** "at ou-3 now": a whole unit, and nothing measured there. */
@@ -106,11 +111,20 @@ function minutesAway({ items }: Note): number {
     (item, i) =>
       (item.text === "out" || item.text === "away") &&
       items[i - 1]?.kind === itemKind.number &&
-      /^(?:min|h)$/.test(items[i - 1]?.unit?.figure ?? "") &&
+      (/^(?:min|h)$/.test(items[i - 1]?.unit?.figure ?? "") || bareMinutes(items, i)) &&
       items.slice(0, i - 1).every((word) => assent.test(word.text)) &&
       (items[i + 1] === undefined || items[i + 1]?.kind === itemKind.sign) &&
       i <= 5,
   );
+}
+
+/** "yep 15 out": minutes, of who was asked to come. */
+function bareMinutes(items: readonly Item[], i: number): boolean {
+  const item = items[i - 1];
+  const whole =
+    item?.unit === undefined && Number.isInteger(item?.value) && (item?.value ?? 0) >= 5;
+  const agrees = /^(?:sure|ok|okay|yes|yep|yeah|ya|roger|copy)$/.test(items[0]?.text ?? "");
+  return whole && (item?.value ?? 0) <= 90 && agrees && i > 1;
 }
 
 const assent =

@@ -10,6 +10,7 @@ export const undo: Rule = {
   needs: "undo",
   apply: (note) => {
     const { items } = note;
+    if (oneFigure(note)) return;
     const at = items.findIndex((item) => carries(item, sign));
     if (at < 0) return;
     const values = items.filter(
@@ -35,6 +36,37 @@ export const undo: Rule = {
     );
   },
 };
+
+const takesOut =
+  /^(?:(?:no|sorry|oops|wait|ok|actually|hold on)[, ]+)*(?:scratch|strike|scrap|nix|delete|ignore|disregard|forget|cancel|void|undo|take (?:back|out)) (?:that |the |my |those )?$/;
+
+/** "forget the head, gauge was off": the newest that was read there. */
+function namedFigure(note: Note): boolean {
+  const { items, context } = note;
+  const at = items.findIndex(({ label }) => label?.place !== undefined);
+  const named = items[at];
+  const next = items[at + 1];
+  if (named === undefined || !takesOut.test(note.plain.slice(0, named.from))) return false;
+  if (next !== undefined && next.kind !== itemKind.sign && next.text !== "reading") return false;
+  const old = context.readings.findLast((one) => one.at === named.label?.place);
+  if (old === undefined) return false;
+  state(note, undo.name, [0, items.length], { kind: "undo", taken: old.figure.number });
+  return true;
+}
+
+/** "scratch the 0.9, wrong wire": the one figure of those read that is taken back, and no new one. */
+function oneFigure(note: Note): boolean {
+  const { items, context } = note;
+  const numbers = items.filter((item) => item.kind === itemKind.number && item.owner === undefined);
+  const [only, ...others] = numbers;
+  if (only === undefined) return namedFigure(note);
+  if (others.length > 0) return false;
+  if (!takesOut.test(note.plain.slice(0, only.from))) return false;
+  const figure = note.text.slice(only.from, only.numberTo);
+  if (!context.readings.some((reading) => reading.figure.number === figure)) return false;
+  state(note, undo.name, [0, items.length], { kind: "undo", taken: figure });
+  return true;
+}
 
 /** "scratch that, wrong unit. AHU-3: sup 57 ret 75": what follows in its own sentence is of another machine. */
 function isOther({ items, context }: Note, at: number): boolean {

@@ -117,7 +117,7 @@ export const actionWords: readonly ActionWords[] = [
     action: "vacuum_isolated",
     circuit: "vacuum",
     words:
-      "isolated|blank off|blanked|blanked in|isolated the pump|valved off|valving off|valving it off|valved it off|valved off the pump|blanked off|shut the valve|shut the core tool|isod|iso'd|iso d|closed off the pump|closed the core tool|isolated at|blanked it off|closed the valve to the pump|pump off|shut the pump off|pump valved off|closed the core tools|closed it off",
+      "isolated|off the pump|blank off|blanked|blanked in|isolated the pump|valved off|valving off|valving it off|valved it off|valved off the pump|blanked off|shut the valve|shut the core tool|isod|iso'd|iso d|closed off the pump|closed the core tool|isolated at|blanked it off|closed the valve to the pump|pump off|shut the pump off|pump valved off|closed the core tools|closed it off",
   },
   {
     action: "vacuum_broken",
@@ -140,6 +140,10 @@ export const actionWords: readonly ActionWords[] = [
     action: "cleaned",
     words:
       "cleaned|washed|hosed|hosed off|hosed the|rinsed|blew out|washed the|cleaned the|vacuumed|brushed|scrubbed|flushed|coils washed|hosed down|washed down|cleaned up|wiped|degreased|cleared the drain|blew out the drain|combed|sprayed off|pressure washed|wiped the block dry|pan drained|drained the pan|drained the condensate|drain blown out|drain line blown out|line blown out|coil blown out|condenser blown out|unclogged|snaked|wet vac|shop vac|wet vacced|shop vacced|cleared the trap|cleared the drain line|cleared the condensate line",
+  },
+  {
+    action: "other",
+    words: "greased|greased it|greased the|lubed|lubed it|lubricated|oiled it",
   },
   {
     action: "tightened",

@@ -47,6 +47,8 @@ export const partWords: readonly (readonly [words: string, part: string])[] = [
   ],
   ["wheel|blower wheel|fan blade|blade|blades", "blower wheel"],
   ["coil|evap coil|condenser coil", "coil"],
+  ["valve|valves", "valve"],
+  ["bearing|bearings", "bearing"],
   ["gasket|door gasket|gaskets", "gasket"],
   ["disconnect", "disconnect"],
   ["trap|drain trap|p trap|condensate trap", "trap"],

@@ -15,8 +15,10 @@ import { reading } from "./reading.ts";
 import { shared } from "./shared.ts";
 import { status } from "./status.ts";
 import { summary } from "./summary.ts";
+import { weights } from "./weights.ts";
 import { who } from "./who.ts";
 import { why } from "./why.ts";
+import { worked } from "./worked.ts";
 
 /** Every question that can be asked in chat; a new one is its file, its name and a line here. */
 export const answers = {
@@ -37,4 +39,6 @@ export const answers = {
   shared,
   locks,
   parts,
+  worked,
+  weights,
 } as const satisfies Record<QuestionName, Answer>;

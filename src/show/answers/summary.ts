@@ -90,8 +90,10 @@ function findingLines(input: ReplyInput): readonly string[] {
   });
 }
 
-function said(job: Job, kind: "observation" | "action"): readonly string[] {
-  const words = job.statements.flatMap(({ message, statement, undone, deleted }) =>
+/** What was seen or done, of everybody or of one person, in few words. */
+export function said(job: Job, kind: "observation" | "action", by?: string): readonly string[] {
+  const own = job.statements.filter(({ who }) => by === undefined || who === by);
+  const words = own.flatMap(({ message, statement, undone, deleted }) =>
     statement.kind === kind && undone !== true && deleted !== true && !stateOnly(statement)
       ? [wholeRemark(job, message, statement) ?? saidWords(statement)]
       : [],

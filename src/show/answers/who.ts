@@ -4,8 +4,10 @@ import { listed, personName, sentence, statusWords } from "../wording.ts";
 import type { Answer } from "./answer.ts";
 
 /** Who is at a site, or on the way there; without a site everybody who is out. */
-export const who: Answer = (input) => {
+export const who: Answer = (input, question) => {
   const { job } = input;
+  const [, name] = /^where(?:'s|s| is) ([\p{L}'-]+)/iu.exec(question.about ?? question.said) ?? [];
+  if (name !== undefined) return whereIs(input, name);
   const jobs = job === undefined ? input.jobs : input.jobs.filter((j) => j.site === job.site);
   const there = jobs.flatMap((j) => present(input, j));
   if (there.length > 0) return there.map(sentence).join("\n");
@@ -28,4 +30,33 @@ function present(input: ReplyInput, job: Job): readonly string[] {
 
 function time(input: ReplyInput, iso: string): string {
   return localTime(iso, input.time_zone)?.time ?? iso;
+}
+
+/** Where one person is, or was last, by what was said. */
+function whereIs(input: ReplyInput, name: string): string {
+  const is = (person: string): boolean =>
+    person.toLowerCase() === name.toLowerCase() ||
+    personName(person, input.names).toLowerCase() === name.toLowerCase();
+  const visits = input.jobs.flatMap((job) =>
+    job.visits.filter(({ person }) => is(person)).map((visit) => ({ job, visit })),
+  );
+  const place = (job: Job): string =>
+    [job.site, job.equipment].filter((w) => w !== null).join(" ") || `job ${job.job}`;
+  const now = visits.filter(({ visit }) => visit.to === undefined);
+  if (now.length > 0)
+    return now
+      .map(({ job, visit }) => {
+        const word = visit.kind === "site" ? "at" : "on the way to";
+        const who = personName(visit.person, input.names);
+        return sentence(`${who} ${word} ${place(job)} since ${time(input, visit.from)}`);
+      })
+      .join("\n");
+  const last = visits
+    .toSorted((a, b) => Date.parse(a.visit.to ?? "") - Date.parse(b.visit.to ?? ""))
+    .at(-1);
+  if (last === undefined) return `Nothing was heard of ${name} today.`;
+  const who = personName(last.visit.person, input.names);
+  return sentence(
+    `${who} is out on no job, by what was said: left ${place(last.job)} ${time(input, last.visit.to ?? "")}`,
+  );
 }

@@ -17,9 +17,11 @@ import { whichJob } from "./which-job.ts";
 const mostLines = 8;
 
 /** The causes with what speaks for and against each, then the limits and where they come from. */
-export const why: Answer = (input) => {
+export const why: Answer = (input, question) => {
   const { job, judgement } = input;
   if (job === undefined) return whichJob(input);
+  const asked = ofFigure(input, question.about ?? question.said);
+  if (asked !== "") return `${unitName(job)}: ${asked}`;
   const suspects = namedCauses(judgement).slice(0, 2);
   const out = judgement.diagnosis.filter(
     (s) => likelihood(s) === "ruled out" && s.against.length > 0,
@@ -32,6 +34,18 @@ export const why: Answer = (input) => {
   const room = mostLines - head.length - tail.length;
   return [...head, ...limitLines(input).slice(0, room), ...tail].join("\n");
 };
+
+/** "Is 38.8 ok?": what was judged of that figure; "" where nothing was. */
+function ofFigure({ judgement }: ReplyInput, said: string): string {
+  const [, figure] = /^(?:so |and )?(?:is|are|was) (?:a |an )?(\d+(?:\.\d+)?)\b/i.exec(said) ?? [];
+  const own = judgement.findings.find(
+    ({ says, level }) => level !== "unknown" && says.split(/[^\d.]+/).includes(figure ?? "-"),
+  );
+  if (own === undefined) return "";
+  const source = (own.source ?? own.basis).split(";")[0] ?? "";
+  const from = source === "" ? "" : ` (${source})`;
+  return sentence(`${verdictWords[own.level]}: ${own.says.replace(/\.$/, "")}${from}`);
+}
 
 function causeLines(suspect: Suspect, judgement: Judgement): readonly string[] {
   return [

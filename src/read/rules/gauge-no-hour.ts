@@ -1,0 +1,38 @@
+import { type Item, itemKind } from "../item.ts";
+import type { Note } from "../note.ts";
+import { textAt } from "./near.ts";
+
+/** "410 this morning" behind 300 microns: what the gauge shows today, no hour. */
+export function likeTheLast({ items, context }: Note, item: Item, end: number): boolean {
+  const last = context.readings.at(-1);
+  if (last?.quantity !== "vacuum" && last?.quantity !== "pressure") return false;
+  if (item.colon || item.value < 100 || items[end - 1]?.text !== "this") return false;
+  const far = item.value / Number(last.figure.number);
+  return far > 0.5 && far < 2;
+}
+
+/** "gauges equal at 242": what they show, no time. */
+export function ofGauges(items: readonly Item[], i: number): boolean {
+  const [at, item] = [items[i - 1], items[i]];
+  if (item?.kind !== itemKind.number || item.colon || !/^(?:at|@)$/.test(at?.text ?? ""))
+    return false;
+  return items
+    .slice(Math.max(0, i - 5), i)
+    .some(({ text }) =>
+      /^(?:gauges?|gages?|hoses?|needles?|pressures?|equal|equali[sz]ed)$/.test(text),
+    );
+}
+
+/** Share by which a hold's next figure differs at most from the one before; our choice, no source. */
+const nearPressure = 0.25;
+
+/** "429 this morning" behind "450 psi of nitrogen last night": the gauge again, no half past four. */
+export function gasAgain({ items, context }: Note, i: number): boolean {
+  const item = items[i];
+  const gas = context.readings.findLast(({ quantity }) => quantity === "pressure");
+  if (item?.kind !== itemKind.number || item.colon || item.value < 100) return false;
+  if (gas === undefined || gas.at !== undefined || gas.figure.unit !== "psi") return false;
+  if (/^(?:at|@|by|till|until|since|before|around)$/.test(textAt(items, i - 1))) return false;
+  const before = Number(gas.figure.number);
+  return Math.abs(item.value - before) <= nearPressure * before;
+}
