@@ -1,44 +1,25 @@
 import { spawn, spawnSync } from "node:child_process";
-import { cpSync, existsSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { mkdtempSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { afterAll, beforeAll, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { z } from "zod";
 import { saidOf } from "../src/record/outbox.ts";
 import { closeStore, openStore } from "../src/record/store.ts";
 import { verifyStore } from "../src/record/verify.ts";
+import { copyOfBuild } from "./support/build-copy.ts";
+import { randomFrom } from "./support/random.ts";
 
 /** How often the program is killed; each store sees several kills before it may finish. */
 const kills = Number(process.env.READBACK_KILLS ?? 20);
 const killsPerStore = 5;
 /** Other seeds kill at other points: a thousand kills are made in portions. */
 const seed = Number(process.env.READBACK_SEED ?? 20260512);
-/** A copy of the build, so that building again meanwhile changes nothing here. */
-const copy = `node_modules/.cache/readback-crash-${process.pid}`;
-const main = `${copy}/adapters/command-line/main.js`;
+const main = copyOfBuild("crash");
 const script = "fixtures/days/day-b/day.jsonl";
 const lines = 64;
 
-beforeAll(() => {
-  expect(
-    existsSync("dist/adapters/command-line/main.js"),
-    "the build is missing: npm run build",
-  ).toBe(true);
-  cpSync("dist", copy, { recursive: true });
-  writeFileSync(`${copy}/package.json`, '{"type":"module"}');
-});
-afterAll(() => rmSync(copy, { recursive: true, force: true }));
-
 const folder = mkdtempSync(join(tmpdir(), "crash-"));
-
-/** A seeded generator, so that a failure can be played again. */
-function randomFrom(seed: number): () => number {
-  let state = seed >>> 0;
-  return () => {
-    state = (Math.imul(state, 1664525) + 1013904223) >>> 0;
-    return state / 2 ** 32;
-  };
-}
 
 const answer = z.object({
   id: z.string(),

@@ -1,14 +1,15 @@
-import { type ChildProcess, spawn } from "node:child_process";
-import { cpSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { mkdtempSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { afterAll, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { allJobs } from "../src/bot/memory.ts";
 import { openBot } from "../src/bot.ts";
 import { closeStore, openStore } from "../src/record/store.ts";
 import { verifyStore } from "../src/record/verify.ts";
+import { copyOfBuild, type Serving, startServing } from "./support/build-copy.ts";
 import { bodyOf, bram, everybody, me, south, tamsin, until } from "./support/matrix/scene.ts";
 import { startStandIn } from "./support/matrix/stand-in.ts";
+import { randomFrom } from "./support/random.ts";
 
 /** How often the bot is killed while bursts come in that get one answer each. */
 const kills = Number(process.env.READBACK_MATRIX_KILLS ?? 5);
@@ -16,19 +17,7 @@ const units = kills * 3;
 /** Of two compressors the leads one after another: the first ones carry the day's cautions, each in an answer of its own. */
 const leads = 6;
 
-/** A copy of the build, so that building again meanwhile changes nothing here. */
-const copy = `node_modules/.cache/readback-matrix-crash-${process.pid}`;
-cpSync("dist", copy, { recursive: true });
-writeFileSync(`${copy}/package.json`, '{"type":"module"}');
-afterAll(() => rmSync(copy, { recursive: true, force: true }));
-
-function randomFrom(seed: number): () => number {
-  let state = seed >>> 0;
-  return () => {
-    state = (Math.imul(state, 1664525) + 1013904223) >>> 0;
-    return state / 2 ** 32;
-  };
-}
+const main = copyOfBuild("matrix-crash");
 const nap = (ms: number): Promise<void> => new Promise((resolve) => setTimeout(resolve, ms));
 
 test("killed while bursts come in, one answer a burst: every figure is filed once and read back once", async () => {
@@ -59,22 +48,9 @@ test("killed while bursts come in, one answer a burst: every figure is filed onc
       },
     }),
   );
-  let log = "";
-  const start = (): ChildProcess => {
-    log = "";
-    const child = spawn(
-      process.execPath,
-      [`${copy}/adapters/command-line/main.js`, "serve", "--config", config],
-      { stdio: ["ignore", "ignore", "pipe"] },
-    );
-    child.stderr.on("data", (chunk: Buffer) => {
-      log += chunk.toString();
-    });
-    return child;
-  };
-  const ended = (child: ChildProcess): Promise<number | null> =>
-    new Promise((resolve) => child.once("exit", (code) => resolve(code)));
-  const up = (): Promise<void> => until("it is up", () => log.includes('"joined"'), 60_000);
+  let child: Serving;
+  const up = (): Promise<void> =>
+    until("it is up", () => child.logs().includes('"joined"'), 60_000);
   /** edits apart: what people were told, once each */
   const posts = () =>
     server.world.events.filter(
@@ -82,7 +58,7 @@ test("killed while bursts come in, one answer a burst: every figure is filed onc
         sender === me && type === "m.room.message" && !("m.new_content" in content),
     );
 
-  let child = start();
+  child = startServing(main, config);
   await up();
   for (let unit = 1; unit <= units; unit++) {
     const body = `New job: Gate ${unit}A Depot RTU-${unit}, not cooling. Bram`;
@@ -107,10 +83,9 @@ test("killed while bursts come in, one answer a burst: every figure is filed onc
   let killed = 0;
   for (; killed < kills || talking; killed++) {
     await nap(100 + random() * 1500);
-    const gone = ended(child);
-    child.kill("SIGKILL");
-    await gone;
-    child = start();
+    child.process.kill("SIGKILL");
+    await child.ended;
+    child = startServing(main, config);
     if (killed % 3 !== 1) await up();
     if (killed > kills * 3) break;
   }
@@ -124,9 +99,8 @@ test("killed while bursts come in, one answer a burst: every figure is filed onc
   );
   // the last one started may not listen to signals yet
   await up();
-  const gone = ended(child);
-  child.kill("SIGTERM");
-  expect(await gone).toBe(0);
+  child.process.kill("SIGTERM");
+  expect(await child.ended).toBe(0);
   await server.stop();
 
   expect([...told.values()].filter((said) => times(said) !== 1)).toEqual([]);

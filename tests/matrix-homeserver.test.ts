@@ -20,19 +20,12 @@ import {
   until,
 } from "./support/homeserver/server.ts";
 import { untilNoneMissing } from "./support/homeserver/until-none-missing.ts";
+import { randomFrom } from "./support/random.ts";
 
 /** When it is killed and when people speak follows from this number; another one plays another day. */
 const seed = Number(process.env.READBACK_SEED ?? 20260512);
 const kills = Number(process.env.READBACK_HOMESERVER_KILLS ?? 20);
 
-/** A sequence that is the same for the same seed (Park and Miller's generator). */
-function randomly(seed: number): () => number {
-  let state = seed;
-  return () => {
-    state = (state * 48271) % 2147483647;
-    return state / 2147483647;
-  };
-}
 const wait = (ms: number): Promise<void> => new Promise((resolve) => setTimeout(resolve, ms));
 const keyOf = (event: RawEvent): string =>
   z.string().catch("").parse(event.content["io.readback.key"]);
@@ -181,7 +174,7 @@ describe.skipIf(!here)("with a real homeserver and clients of other people", () 
   });
 
   test(`a day in a plain and an encrypted room: ${kills} kills and 3 server restarts in every 20, each message answered once`, async () => {
-    const random = randomly(seed);
+    const random = randomFrom(seed);
     await answered(
       south,
       await tamsin.send(south, {

@@ -3,6 +3,7 @@ import { refrigerantNamed } from "../src/physics/refrigerant.ts";
 import { saturationPa } from "../src/physics/saturation-pressure.ts";
 import type { FaultName } from "../src/vocabulary.ts";
 import { amps, type Part, r, seen } from "./case-builder.ts";
+import { randomFrom } from "./support/random.ts";
 
 /**
  * Machines with one fault, as a second opinion on the diagnosis: what each look would measure is
@@ -22,13 +23,7 @@ export interface Noise {
 
 /** A small generator with a well mixed start: the same run each time. */
 export function noiseFrom(seed: number): Noise {
-  let state = seed >>> 0;
-  const next = () => {
-    state = (state + 0x6d2b79f5) >>> 0;
-    let mixed = Math.imul(state ^ (state >>> 15), state | 1);
-    mixed ^= mixed + Math.imul(mixed ^ (mixed >>> 7), mixed | 61);
-    return ((mixed ^ (mixed >>> 14)) >>> 0) / 2 ** 32;
-  };
+  const next = randomFrom(seed);
   const near = (spread: number) => 1 + spread * (next() + next() + next() - 1.5);
   return {
     next,

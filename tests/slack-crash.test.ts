@@ -1,12 +1,13 @@
-import { type ChildProcess, spawn } from "node:child_process";
-import { cpSync, rmSync, writeFileSync } from "node:fs";
+import { writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { afterAll, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { z } from "zod";
 import { allJobs } from "../src/bot/memory.ts";
 import { openBot } from "../src/bot.ts";
 import { closeStore, openStore } from "../src/record/store.ts";
 import { verifyStore } from "../src/record/verify.ts";
+import { copyOfBuild, startServing } from "./support/build-copy.ts";
+import { randomFrom } from "./support/random.ts";
 import {
   channels,
   freePort,
@@ -25,40 +26,7 @@ const messages = kills * 30;
 const seed = Number(process.env.READBACK_SEED ?? 11);
 const units = 12;
 
-/** A copy of the build, so that building again meanwhile changes nothing here. */
-const copy = `node_modules/.cache/readback-slack-crash-${process.pid}`;
-const main = `${copy}/adapters/command-line/main.js`;
-cpSync("dist", copy, { recursive: true });
-writeFileSync(`${copy}/package.json`, '{"type":"module"}');
-afterAll(() => rmSync(copy, { recursive: true, force: true }));
-
-function randomFrom(seed: number): () => number {
-  let state = seed >>> 0;
-  return () => {
-    state = (Math.imul(state, 1664525) + 1013904223) >>> 0;
-    return state / 2 ** 32;
-  };
-}
-
-interface Child {
-  readonly process: ChildProcess;
-  readonly logs: () => string;
-  readonly ended: Promise<number | null>;
-}
-
-function startChild(config: string): Child {
-  const child = spawn(process.execPath, [main, "serve", "--config", config], {
-    stdio: ["ignore", "ignore", "pipe"],
-  });
-  let logs = "";
-  child.stderr.on("data", (chunk: Buffer) => {
-    logs += chunk.toString();
-  });
-  const ended = new Promise<number | null>((resolve) =>
-    child.once("exit", (code) => resolve(code)),
-  );
-  return { process: child, logs: () => logs, ended };
-}
+const main = copyOfBuild("slack-crash");
 
 const metadata = z.object({ event_payload: z.object({ key: z.string() }) });
 
@@ -93,7 +61,7 @@ test.each(["http", "socket"] as const)(
       }),
     );
 
-    let child = startChild(config);
+    let child = startServing(main, config);
     await until("the first start", () => child.logs().includes('"caught_up"'));
     for (let unit = 1; unit <= units; unit++) {
       standIn.say(
@@ -122,7 +90,7 @@ test.each(["http", "socket"] as const)(
       await new Promise((resolve) => setTimeout(resolve, 20 + random() * 900));
       child.process.kill("SIGKILL");
       await child.ended;
-      child = startChild(config);
+      child = startServing(main, config);
       await until("it is up again", () => child.logs().includes('"caught_up"'), 40_000).catch(
         (error: unknown) => {
           throw new Error(`${String(error)}

@@ -1,3 +1,5 @@
+import { randomFrom } from "./random.ts";
+
 /** Seeded mutators: text, bytes and JSON are spoiled in the ways that people, phones and attackers spoil them. */
 export interface Chance {
   /** a whole number from 0 to below `most` */
@@ -6,13 +8,7 @@ export interface Chance {
 }
 
 export function chanceFrom(seed: number): Chance {
-  let state = seed >>> 0;
-  const next = (): number => {
-    state = (state + 0x6d2b79f5) >>> 0;
-    let mixed = Math.imul(state ^ (state >>> 15), state | 1);
-    mixed ^= mixed + Math.imul(mixed ^ (mixed >>> 7), mixed | 61);
-    return ((mixed ^ (mixed >>> 14)) >>> 0) / 2 ** 32;
-  };
+  const next = randomFrom(seed);
   const upTo = (most: number): number => Math.floor(next() * most);
   return {
     upTo,
