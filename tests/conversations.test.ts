@@ -15,13 +15,10 @@ test("there are at least forty stories, each with a title of its own", () => {
 
 describe.each(stories)("%s", (file) => {
   const path = `${folder}/${file}`;
-  const { lines, replies } = playConversation(readFileSync(path, "utf8"));
 
-  test("reads as written", async () => {
+  test("reads as written, and keeps the rules of a reply", async () => {
+    const { lines, replies } = playConversation(readFileSync(path, "utf8"));
     await expect(`${lines.join("\n")}\n`).toMatchFileSnapshot(`../${path}`);
-  });
-
-  test("keeps the rules of a reply", () => {
     const faults = replies.flatMap((reply) =>
       lintReply(reply, { lines: 14 }).map((fault) => `${fault}: ${reply}`),
     );

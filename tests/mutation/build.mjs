@@ -19,28 +19,59 @@ const filesOf = (part) =>
     .filter((file) => !folderOf(part).leftOut.some((out) => file.includes(`/${out}`)))
     .sort();
 
-/**
- * Builds the tests with all mutants of a part of src in them, each asleep until its number is called.
- * Gives the mutants; the bundle stands at `out`.
- */
-export async function build({ part, tests, out }) {
-  const whole = filesOf(part).map((name) => ({
+async function instrument(files) {
+  const options = { plugins: null, excludedMutations, ignorers: [], noHeader: false };
+  const done = await new Instrumenter(quiet).instrument(files, options);
+  return { ...done, mutants: done.mutants.filter(({ status }) => status === undefined) };
+}
+
+/** What a mutant is, whichever number it got. */
+const keyOf = ({ fileName, location: { start, end }, mutatorName, replacement }) =>
+  [fileName, start.line, start.column, end.line, end.column, mutatorName, replacement].join("|");
+
+/** Every mutant of a part of src. */
+export async function mutantsOf(part) {
+  const all = filesOf(part).map((name) => ({
     ...{ name, mutate: true, content: readFileSync(name, "utf8") },
   }));
-  const options = { plugins: null, excludedMutations, ignorers: [], noHeader: false };
-  const { files, mutants } = await new Instrumenter(quiet).instrument(whole, options);
-  const changed = new Map(files.map(({ name, content }) => [name, content]));
+  return (await instrument(all)).mutants;
+}
+
+/**
+ * Builds the tests with some mutants in them, each asleep until its number is called; nothing else is
+ * touched, so that the tests run about as fast as without any. Gives these mutants by their numbers
+ * there; the bundle stands at `out`.
+ */
+export async function build({ drawn, tests, out }) {
+  const names = [...new Set(drawn.map(({ fileName }) => fileName))];
+  const files = names.map((name) => ({
+    name,
+    mutate: drawn.filter(({ fileName }) => fileName === name).map(({ location }) => location),
+    content: readFileSync(name, "utf8"),
+  }));
+  const done = await instrument(files);
+  const changed = new Map(done.files.map(({ name, content }) => [name, content]));
+  await bundle(changed, tests, out);
+  const found = new Map(done.mutants.map((mutant) => [keyOf(mutant), mutant]));
+  return drawn.map((mutant) => {
+    const same = found.get(keyOf(mutant));
+    if (same === undefined) throw new Error(`not found again: ${keyOf(mutant)}`);
+    return same;
+  });
+}
+
+async function bundle(changed, tests, out) {
   const standIn = `${process.cwd()}/tests/mutation/stand-in.mjs`;
   const entry = "\0tests";
   const source = [
     `import { files, openFile } from ${JSON.stringify(standIn)};`,
     "export { files };",
-    ...tests.flatMap((name) => [
+    ...tests.flatMap(({ name, path }) => [
       `openFile(${JSON.stringify(name)});`,
-      `await import(${JSON.stringify(`${process.cwd()}/tests/${name}.test.ts`)});`,
+      `await import(${JSON.stringify(`${process.cwd()}/${path}`)});`,
     ]),
   ].join("\n");
-  const bundle = await rolldown({
+  const made = await rolldown({
     input: entry,
     platform: "node",
     logLevel: "silent",
@@ -61,6 +92,5 @@ export async function build({ part, tests, out }) {
       },
     ],
   });
-  await bundle.write({ dir: out, format: "esm", entryFileNames: "tests.mjs" });
-  return mutants.filter(({ status }) => status === undefined);
+  await made.write({ dir: out, format: "esm", entryFileNames: "tests.mjs" });
 }

@@ -1,6 +1,8 @@
 /**
  * What is mutated, by folder: the files left out hold tables alone, and the tests are those that
- * reach the folder in their own process and take seconds. "judge-c*" is every test whose name begins so.
+ * reach the folder in their own process and take seconds. "judge-c*" is every test whose name begins so,
+ * "!judge-cases" none of that name; "each-case" and "each-note" stand beside this file and try the labelled
+ * material one by one, so that no whole file of it is tried again for one mutant.
  */
 const bot = [
   "closing",
@@ -21,16 +23,8 @@ export const folders = {
   judge: {
     leftOut: ["list.ts", "words.ts"],
     tests: [
-      "judge-bridge",
-      "judge-c*",
-      "judge-e*",
-      "judge-gas",
-      "judge-gas-words",
-      "judge-kinds",
-      "judge-lists",
-      "judge-next",
-      "judge-properties",
-      "judge-thresholds",
+      ...["each-case", "judge-*", "!judge-cases", "box-limits", "company-limits"],
+      ...["conversations", "repeats"],
     ],
   },
   record: {
@@ -55,7 +49,10 @@ export const folders = {
   },
   read: {
     leftOut: ["words/", "list.ts"],
-    tests: ["read", "gas-names", "conversations", "days"],
+    tests: [
+      ...["each-note", "read-*", "gas-names", "odds", "context-so-far", "each-case"],
+      ...["conversations", "days"],
+    ],
   },
 };
 

@@ -1,6 +1,6 @@
 import { fork } from "node:child_process";
 import { readdirSync, readFileSync, rmSync } from "node:fs";
-import { build } from "./build.mjs";
+import { build, mutantsOf } from "./build.mjs";
 import { draw } from "./draw.mjs";
 import { folderOf, folders } from "./folders.mjs";
 
@@ -18,13 +18,25 @@ if (folderOf(part) === undefined) {
 const out = `node_modules/.cache/mutation-${process.pid}`;
 process.on("exit", () => rmSync(out, { recursive: true, force: true }));
 
-/** "judge-c*" is every test whose name begins so. */
+const fileOf = (name) => ({
+  name,
+  path: name.startsWith("each-") ? `tests/mutation/${name}.ts` : `tests/${name}.test.ts`,
+});
 const all = readdirSync("tests").flatMap((file) => /^(.*)\.test\.ts$/.exec(file)?.[1] ?? []);
-const tests = (only === undefined ? folderOf(part).tests : only.split(",")).flatMap((name) =>
-  name.endsWith("*") ? all.filter((one) => one.startsWith(name.slice(0, -1))) : [name],
-);
-const mutants = await build({ part, tests, out });
-const drawn = draw(mutants, Number(count), Number(seed));
+const named = only === undefined ? folderOf(part).tests : only.split(",");
+const tests = [
+  ...new Set(
+    named
+      .filter((name) => !name.startsWith("!"))
+      .flatMap((name) =>
+        name.endsWith("*") ? all.filter((one) => one.startsWith(name.slice(0, -1))) : [name],
+      ),
+  ),
+]
+  .filter((name) => !named.includes(`!${name}`))
+  .map(fileOf);
+const mutants = await mutantsOf(part);
+const drawn = await build({ drawn: draw(mutants, Number(count), Number(seed)), tests, out });
 
 /** ms for one test; beyond it a mutant hangs */
 const patience = 60_000;
@@ -70,10 +82,21 @@ function ask(child, mutant) {
   });
 }
 
+function tellSurvivor({ fileName, location, mutatorName, replacement }, reached) {
+  const source = readFileSync(fileName, "utf8").split("\n")[location.start.line]?.trim();
+  const fate = reached === 0 ? "not reached" : "survived";
+  console.log(`${fate} ${fileName}:${location.start.line + 1} ${mutatorName}`);
+  console.log(`  ${source}\n  -> ${replacement.replaceAll(/\s+/g, " ").slice(0, 160)}`);
+}
+
 let { child, ready, ms, inTables } = await start();
 console.log(`${ready} tests, ${(ms / 1000).toFixed(0)} s once through`);
-for (const { dropped, why } of child.dropped ?? [])
-  console.log(`left out, ${dropped}: ${why.split("\n")[0]}`);
+const dropped = new Map();
+for (const { dropped: name, why } of child.dropped ?? []) {
+  const line = `left out, ${name}: ${name.startsWith("each-") ? "fails with no mutant" : why.split("\n")[0]}`;
+  dropped.set(line, (dropped.get(line) ?? 0) + 1);
+}
+for (const [line, times] of dropped) console.log(times > 1 ? `${line} (${times} times)` : line);
 const tables = new Set(inTables);
 const results = [];
 for (const mutant of drawn) {
@@ -85,7 +108,8 @@ for (const mutant of drawn) {
   const killed = answer === "hung" || answer.killedBy !== undefined;
   // what no test reaches but the loading of its file is a table
   const table = answer.reached === 0 && tables.has(mutant.id);
-  results.push({ ...mutant, killed, table, reached: answer.reached });
+  results.push({ killed, table });
+  if (!killed && !table) tellSurvivor(mutant, answer.reached);
 }
 child.disconnect();
 
@@ -101,15 +125,7 @@ function interval(killed, tried) {
 }
 
 const tried = results.filter(({ table }) => !table);
-const alive = tried.filter(({ killed }) => !killed);
-for (const { fileName, location, mutatorName, replacement, reached } of alive) {
-  const source = readFileSync(fileName, "utf8").split("\n")[location.start.line]?.trim();
-  console.log(
-    `${reached === 0 ? "not reached" : "survived"} ${fileName}:${location.start.line + 1} ${mutatorName}`,
-  );
-  console.log(`  ${source}\n  -> ${replacement.replaceAll(/\s+/g, " ").slice(0, 160)}`);
-}
-const killed = tried.length - alive.length;
+const killed = tried.filter((one) => one.killed).length;
 console.log(
   `${part}: ${mutants.length} mutants, ${results.length} drawn (seed ${seed}), ${results.length - tried.length} in tables; ` +
     `${killed} of ${tried.length} killed, ${((100 * killed) / tried.length).toFixed(0)} % (${interval(killed, tried.length)} %)`,

@@ -83,8 +83,13 @@ units.sort((a, b) => a.ms - b.ms);
 const inTables = Object.keys(state.mutantCoverage.static);
 out({ ready: units.length, ms: units.reduce((sum, { ms }) => sum + ms, 0), inTables });
 
+/** ms that a mutant is tried for: what is reached by every conversation would be tried for minutes */
+const budget = Number(process.env.READBACK_BUDGET ?? 15_000);
+
 async function killerOf(mutant, reached) {
+  const began = performance.now();
   for (const unit of reached) {
+    if (performance.now() - began > budget) return undefined;
     out({ trying: unit.name });
     state.activeMutant = mutant;
     state.hitCount = 0;
