@@ -23,7 +23,11 @@ export function correctedBy(
     undefined,
   );
   if (newest === undefined) return undefined;
-  const told = pool.filter((old) => old.message === newest.message);
+  const beside = pool.filter((old) => old.message === newest.message);
+  const points = pointsKey(reading);
+  // "L3 was 18.1" behind "18.2 18.4, L3 12": what has that name is meant before what has none
+  const named = beside.filter((old) => points !== undefined && pointsKey(old) === points);
+  const told = named.length > 0 ? named : beside;
   // "the last one was 0.71" behind 0.71, 0.71, 0.78: what reads so already was not wrong
   const other = told.filter((old) => distance(reading, old) > 1e-6);
   const group = other.length > 0 ? other : told;

@@ -28,13 +28,23 @@ const commonWords: ReadonlySet<string> = new Set(
 export function namesIn(text: string, world: World): Named {
   const words = wordsOf(text);
   return {
-    jobs: [
-      ...text.matchAll(/\b(?:job|ticket|call)\s*(?:no\.?|number|#)?\s*(\d{1,6})\b|#(\d{1,6})\b/gi),
-    ].map((match) => Number(match[1] ?? match[2])),
+    jobs: jobsIn(text),
     sites: sitesIn(words, world.sites),
     tags: tagsIn(text, world),
     places: placesIn(text, words, world),
   };
+}
+
+/** "job 14", "ticket no. 7"; "call 8 am" and "call 2 days ago" are times. */
+const jobNumber =
+  /\b(?:job|ticket|call)\s*(?:no\.?|number|#)?\s*(\d{1,6})\b(?!\s*(?:[ap]\.?m\b|o'?clock|days?|nights?|weeks?|months?|hours?|times?)|[:.]\d)/gi;
+/** A number sign is a wire's, a compressor's or a gate's sooner than a job's, but in words that are of jobs. */
+const jobSign =
+  /(?:\b(?:status|summary|history|export|close|re|about)(?: of| for)?\s+|\b(?:move|put|file|belongs?)\b[^.;\n#]{0,30}\b(?:to|on|under|with)\s+|^\s*)#(\d{1,6})(?=\s*(?:$|[,:?!]|\.(?!\d)|(?:is )?(?:done|here|on site|finished|closed|leaving|left|waiting)\b))/gi;
+
+function jobsIn(text: string): readonly number[] {
+  const signs = text.match(/#\d/g)?.length === 1 ? [...text.matchAll(jobSign)] : [];
+  return [...text.matchAll(jobNumber), ...signs].map((match) => Number(match[1]));
 }
 
 /** Lower-case words without possessives; "Hazelport's" names Hazelport. */
