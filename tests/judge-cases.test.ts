@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { casesOf, judged, mistakes } from "./support/case-check.ts";
+import { casesOf, judged, mistakes, verdictLine } from "./support/case-check.ts";
 
 /** Whole cases: notes as a technician sends them, read and judged, against what a senior would say. */
 
@@ -26,17 +26,34 @@ const pinned: Readonly<Record<string, number>> = {
   "fourteenth-gas.jsonl": 1,
 };
 
+/** Worked out when it is first asked for, and kept. */
+function lazily<T>(make: () => T): () => T {
+  let made: { readonly value: T } | undefined;
+  return () => {
+    made ??= { value: make() };
+    return made.value;
+  };
+}
+
 describe.each(Object.keys(pinned))("the cases of %s", (file) => {
   const cases = casesOf(file);
 
+  const judgements = lazily(() => cases.map((one) => ({ one, judgement: judged(one) })));
+
   it("are judged as a senior would, no fewer than before", () => {
-    const wrong = cases.flatMap((one) => {
-      const found = mistakes(one, judged(one));
+    const wrong = judgements().flatMap(({ one, judgement }) => {
+      const found = mistakes(one, judgement);
       return found.length === 0 ? [] : [`${one.id}: ${found.join("; ")}`];
     });
     const right = cases.length - wrong.length;
     console.log([`${file}: ${right} of ${cases.length} cases right`, ...wrong].join("\n  "));
     expect(wrong.length).toBeLessThanOrEqual(pinned[file] ?? 0);
+  });
+
+  it("come to what they came to: a change shows every case that it touches", async () => {
+    const lines = judgements().map(({ one, judgement }) => verdictLine(one, judgement));
+    const kept = `../fixtures/verdicts/${file.replace(".jsonl", ".txt")}`;
+    await expect(`${lines.join("\n")}\n`).toMatchFileSnapshot(kept);
   });
 
   it("have each id once", () => {

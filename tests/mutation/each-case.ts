@@ -1,14 +1,18 @@
-import { readdirSync } from "node:fs";
+import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { expect, test } from "vitest";
-import { casesOf, judged, mistakes } from "../support/case-check.ts";
+import { casesOf, judged, verdictLine } from "../support/case-check.ts";
 
-/** The judge's cases, each a test of its own: `judge-cases.test.ts` counts how many of a file are right. */
+/** The judge's cases, each a test of its own: `judge-cases.test.ts` holds them by the file. */
 
-const byHand = "gas-by-hand.jsonl";
-const files = readdirSync("fixtures/cases").filter((name) => /\.jsonl$/.test(name));
+const folder = "fixtures/cases";
 
-for (const file of files.filter((name) => name !== byHand))
-  for (const one of casesOf(file))
+for (const file of readdirSync(folder).filter((name) => name.endsWith(".jsonl"))) {
+  const kept = `fixtures/verdicts/${file.replace(".jsonl", ".txt")}`;
+  if (!existsSync(kept)) continue;
+  const lines = readFileSync(kept, "utf8").split("\n");
+  for (const [at, one] of casesOf(file).entries())
     test(one.id, () => {
-      expect(mistakes(one, judged(one))).toEqual([]);
+      const judgement = judged(one);
+      expect(verdictLine(one, judgement)).toBe(lines[at]);
     });
+}

@@ -24,7 +24,7 @@ export const folders = {
     leftOut: ["list.ts", "words.ts"],
     tests: [
       ...["each-case", "judge-*", "!judge-cases", "box-limits", "company-limits"],
-      ...["conversations", "repeats"],
+      ...["places", "repeats"],
     ],
   },
   record: {

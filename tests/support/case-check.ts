@@ -84,3 +84,26 @@ export function mistakes(one: JudgeCase, judgement: Judgement): string[] {
   for (const id of wanted.cautions ?? []) tell(!ids.includes(id), `no caution ${id}`);
   return found;
 }
+
+/** What a judgement comes to, on one line: each finding's level, signs and figures, the likely causes, what is next, cautions. */
+export function verdictLine({ id }: JudgeCase, judgement: Judgement): string {
+  const found = judgement.findings.map(({ about, check, level, signs = [], values }) => {
+    const figures = Object.entries(values).map(
+      ([name, value]) => `${name}=${Number(value.toPrecision(3))}`,
+    );
+    return [about === "compressor" ? "" : about, check, level, ...signs, ...figures]
+      .filter((word) => word !== "")
+      .join(" ");
+  });
+  const causes = judgement.diagnosis.filter(({ probability }) => probability > worthTelling);
+  return [
+    id,
+    found.join("; "),
+    causes.map(({ fault }) => fault).join(" "),
+    judgement.next.map(({ check, minutes }) => `${check} ${minutes}`).join(", "),
+    judgement.cautions.map((caution) => caution.id).join(" "),
+  ].join(" | ");
+}
+
+/** Causes below it are named by nobody; what stands above it changes seldom. */
+const worthTelling = 0.15;
