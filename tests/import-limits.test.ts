@@ -70,6 +70,8 @@ describe("a figure alone", () => {
     ["superheat", "-5 to 8 K", "superheat -5 K is no limit"],
     ["capacitor", "6 volts", '"volts" is no unit of capacitance error; write %'],
     ["capacitor", "six", '"six" is no number'],
+    ["superheat", "1.2.3 to 5 K", "1.2.3"],
+    ["superheat", "1 to 5.6.7 K", "5.6.7"],
     ["elevator speed", "6", '"elevator speed" is not known; write one of: voltage unbalance'],
     ["subcooling", "8 to 4 K", "the minimum is not under the maximum"],
     ["subcooling", "4 to 4 K", "the minimum is not under the maximum"],

@@ -91,6 +91,7 @@ describe("readings of one thing are taken together", () => {
     expect(sets([one, two], [{ ...at(9, "T2", "T1"), corrects: true }])).toEqual([[1, 2], [9]]);
   });
   test("and only those that were asked for", () => {
+    expect(sets()).toEqual([]);
     const [one, two, three] = pairs([1, 2, 3]);
     if (one === undefined || two === undefined || three === undefined) throw new Error("none");
     expect(setsOf([{ readings: [one, two, three] }], [one, three])).toEqual([[one, three]]);

@@ -85,13 +85,14 @@ export function mistakes(one: JudgeCase, judgement: Judgement): string[] {
   return found;
 }
 
-/** What a judgement comes to, on one line: each finding's level, signs and figures, the likely causes, what is next, cautions. */
+/** What a judgement comes to, on one line: each finding's level, basis, signs and figures, the likely causes, what is next, cautions. */
 export function verdictLine({ id }: JudgeCase, judgement: Judgement): string {
-  const found = judgement.findings.map(({ about, check, level, signs = [], values }) => {
+  const found = judgement.findings.map(({ about, check, level, basis, signs = [], values }) => {
     const figures = Object.entries(values).map(
       ([name, value]) => `${name}=${Number(value.toPrecision(3))}`,
     );
-    return [about === "compressor" ? "" : about, check, level, ...signs, ...figures]
+    const name = about === "compressor" ? "" : about;
+    return [name, check, level, `(${basis})`, ...signs, ...figures]
       .filter((word) => word !== "")
       .join(" ");
   });
