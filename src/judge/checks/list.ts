@@ -11,7 +11,6 @@ import { compression } from "./compression.ts";
 import { contactor } from "./contactor.ts";
 import { controlVoltage } from "./control-voltage.ts";
 import { dcBus } from "./dc-bus.ts";
-import { defrost } from "./defrost.ts";
 import { dischargeTemperature } from "./discharge-temperature.ts";
 import { driveOutput } from "./drive-output.ts";
 import { evacuation } from "./evacuation.ts";
@@ -71,7 +70,6 @@ export const checks: readonly Check[] = [
   lineCharge,
   leakRate,
   roomConcentration,
-  defrost,
   commissioning,
   boxTemperature,
 ];

@@ -13,15 +13,20 @@ const shortedOhm = 100;
 
 const sensorWords = /sensor|thermistor|transducer|probe|\bntc\b/;
 
-/** Sensors: open, shorted, or off the table that the user gave; no curve is assumed. */
+/** Sensors: open, shorted, or off the table that the user gave, no curve is assumed; and a defrost that does not begin, as told. */
 export const sensor: Check = {
   name: "sensor",
   examples: [
     { level: "good", notes: ["suction sensor should be 10k at 77 F, it reads 10.1k"] },
     { level: "bad", notes: ["suction sensor should be 10k at 77 F, it reads OL"] },
     { level: "unknown", notes: ["suction sensor reads 10.1k"] },
+    {
+      level: "bad",
+      notes: ["outdoor coil is iced solid and it never went into defrost, 28 F out"],
+      equipment: { mode: "heating", refrigerant: "R-410A" },
+    },
   ],
-  signs: ["sensor:sound", "sensor:open", "sensor:off", "sensor:no_signal"],
+  signs: ["sensor:sound", "sensor:open", "sensor:off", "sensor:no_signal", "defrosting:fails"],
   judge: (scene) => [
     ...(sistersFinding(scene) ??
       likeSensor(scene) ??
