@@ -62,15 +62,13 @@ export function satThere(items: readonly Item[], index: number): boolean {
 
 /** "58 F entering the reversing valve": no water enters there. */
 export function ofAPart(items: readonly Item[], index: number): boolean {
-  const text = items[index]?.text;
-  if (text !== "entering" && text !== "leaving") return false;
+  const item = items[index];
+  if (item === undefined || !/^(?:entering|leaving)$/.test(item.text)) return false;
+  // "entering water 72 suction 108"
+  if (item.to - item.from > item.text.length) return false;
   return items
     .slice(index + 1, index + 5)
-    .some(
-      (item) =>
-        /^(?:valve|valves|coil|drier|compressor|accumulator|side|suction)$/.test(item.text) ||
-        /valve/.test(item.text),
-    );
+    .some(({ text }) => /^(?:coil|drier|compressor|accumulator|side|suction)$|valve/.test(text));
 }
 
 /** "24 vac in, 0 out of the hp switch": behind its value a switch is where, no pressure. */
@@ -219,8 +217,8 @@ export function pullsDown(draft: Draft, items: readonly Item[], index: number): 
 
 /** "customer thinks it's low. 84 out": what ends its sentence names no side of the next number. */
 export function justLow(items: readonly Item[], index: number): boolean {
-  const next = items[index + 1];
-  return (
-    /^(?:low|high)$/.test(items[index]?.text ?? "") && next !== undefined && isStrongBreak(next)
-  );
+  const [item, next] = [items[index], items[index + 1]];
+  if (item === undefined || next === undefined || !isStrongBreak(next)) return false;
+  // "290 psi high side; 12 amps"
+  return /^(?:low|high)$/.test(item.text) && item.to - item.from === item.text.length;
 }

@@ -147,9 +147,11 @@ export function gaugeAhead(build: Building, at: number): boolean {
 
 /** Is superheat or subcooling what comes next? */
 export function heatBehind(build: Building, i: number): boolean {
-  const at = build.tokens[i]?.text === "of" ? i + 1 : i;
+  let at = i;
+  while (/^(?:of|on|the|for)$/.test(build.tokens[at]?.text ?? "")) at++;
   const quantity = phraseAt(build.tokens, at)?.word.label?.quantity;
   const next = phraseAt(build.tokens, at)?.end ?? at;
-  if (build.tokens[next]?.kind === tokenKind.number) return false;
+  // "5 K on the superheat 9 on the subcooling", but "1.2 k superheat 9"
+  if (at === i && build.tokens[next]?.kind === tokenKind.number) return false;
   return quantity === "superheat" || quantity === "subcooling";
 }

@@ -10,6 +10,8 @@ export const leftStanding: Rule = {
   apply: (note) => {
     const { items } = note;
     items.forEach((item, i) => {
+      // "leaving water 54 on …" names what is measured
+      if (item.to - item.from > item.text.length) return;
       if (!/^(?:leaving|left|leave)$/.test(item.text) || !leavesThing(items, i + 1)) return;
       const at = /^(?:the|that|those)$/.test(textAt(items, i + 1)) ? i + 2 : i + 1;
       const number = items[at];

@@ -82,10 +82,16 @@ function entered(place: string | undefined): boolean {
   return place?.endsWith("_in") === true;
 }
 
+/** "leaving water is 54": the name of what is measured, whole in one item. */
+function isWholeName(item: Item | undefined): boolean {
+  return item?.label?.place === "water_out" && item.to - item.from > "leaving".length + 1;
+}
+
 /** Words that look like a status and are not: "filters were done last week", "leaving 51.5". */
 export function isStatus(note: Note, i: number, status: Status): boolean {
   // "chilled water's leaving at seven": the water's warmth
   if (/^water_/.test(note.items[i]?.label?.place ?? "") && wet(note, i)) return false;
+  if (isWholeName(note.items[i])) return false;
   const { items } = note;
   let after = i + 1;
   while (after < items.length && (items[after]?.from ?? 0) < (items[i]?.signsTo ?? 0)) after++;

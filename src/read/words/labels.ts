@@ -59,7 +59,7 @@ const places: readonly Row[] = [
     { place: "return_air", hint: "temperature" },
   ],
   [
-    "da|lvg air|lvg air temp|supply air|sa|sup|supply temp|supply air temp|sup air|supply air temperature|leaving air|leaving air temp|lat|discharge air|discharge air temp|dat|supply tmp|sa temp|splt air|supply temperature|supply duct|air out|sup temp|supply|suply|suppy|plenum|supply plenum|s a|supply register|vent temp|supply air's|discharge air temperature|supply grille|dis air|disch air|air off|air off temp|air off coil|off coil|off coil temp|air leaving",
+    "supp|supp air|supp temp|da|lvg air|lvg air temp|supply air|sa|sup|supply temp|supply air temp|sup air|supply air temperature|leaving air|leaving air temp|lat|discharge air|discharge air temp|dat|supply tmp|sa temp|splt air|supply temperature|supply duct|air out|sup temp|supply|suply|suppy|plenum|supply plenum|s a|supply register|vent temp|supply air's|discharge air temperature|supply grille|dis air|disch air|air off|air off temp|air off coil|off coil|off coil temp|air leaving",
     { place: "supply_air", hint: "temperature" },
   ],
   [
@@ -75,7 +75,7 @@ const places: readonly Row[] = [
     { place: "suction_saturation", quantity: "temperature" },
   ],
   [
-    "sct|saturated condensing|condensing temp|condensing temperature|saturated condensing temp|sat condensing|cond sat|high side saturation|high side sat|disch sat|sat disch|head sat|liquid sat|condensing|sdt|discharge saturation|saturated discharge|condenser saturation|saturated condensing temperature|liq sat|sat cond|s c t|condensor saturation|saturated head|discharge sat|cond saturation|condensing sat|saturated discharge temp|condenser sat|saturation on the head|condensing saturation|high side saturated|saturated liquid|tc|liquid saturation|condensation temp|condensation temperature|condensation at|condenses at",
+    "sct|saturated condensing|condensing temp|condensing temperature|saturated condensing temp|sat condensing|cond sat|high side saturation|high side sat|disch sat|sat disch|head sat|liquid sat|condensing|sdt|discharge saturation|saturated discharge|condenser saturation|saturated condensing temperature|liq sat|sat cond|s c t|condensor saturation|saturated head|discharge sat|cond saturation|condensing sat|saturated discharge temp|condenser sat|saturation on the head|condensing saturation|high side saturated|saturated liquid|tc|liquid saturation|condensation temp|condensation temperature|condensation at|condenses at|cond temp|cond temperature",
     { place: "discharge_saturation", quantity: "temperature" },
   ],
   [

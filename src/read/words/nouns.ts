@@ -99,7 +99,7 @@ export const pointWords: readonly (readonly [words: string, point: string])[] = 
     "DC+",
   ],
   [
-    "dc-|dc minus|dc negative|negative bus|bus minus|n bus|d c minus|minus bus|negative dc|bus negative|dc neg|bus-|d c negative|dc-minus",
+    "dc-|dc minus|dc negative|negative bus|bus minus|n bus|d c minus|minus bus|negative dc|bus negative|dc neg|d c negative|dc-minus",
     "DC-",
   ],
 ];
