@@ -4,6 +4,7 @@ import type { Between, Draft } from "./draft.ts";
 import { isRoom } from "./in-there.ts";
 import { alive, inherit, sameDimension, unlabelled } from "./inherit.ts";
 import { type Item, itemKind } from "./item.ts";
+import { unitCalled } from "./kinds.ts";
 import { between, rolesBefore } from "./relate.ts";
 import { takenBack } from "./taken-back.ts";
 import { role } from "./word.ts";
@@ -129,6 +130,19 @@ function ofAnotherPart(items: readonly Item[], left: Draft, right: Draft): boole
   return first !== undefined && second !== undefined && first.text !== second.text;
 }
 
+/** "suction was 276 now 267 pounds": what a gauge shows, no weight. */
+function poundsOfGauge(left: Draft, right: Draft, gap: Between): void {
+  const gauge = /^(?:suction|discharge|liquid)$/.test(left.place ?? "") && left.unit === undefined;
+  if (!gauge || right.unit?.figure !== "lb" || right.action !== undefined) return;
+  if ((gap.roles & (role.now | role.to | role.change | role.correct)) === 0 || gap.strong) return;
+  const ratio = right.value / left.value;
+  if (unlabelledPounds(right) && ratio > 0.3 && ratio < 3) right.unit = unitCalled("psi");
+}
+
+function unlabelledPounds({ named, hint, place, points, subject }: Draft): boolean {
+  return [named, hint, place, points, subject].every((one) => one === undefined);
+}
+
 /** Ranges and changes: two values that are one reading. */
 function joined(drafts: readonly Draft[], items: readonly Item[]): void {
   const list = alive(drafts);
@@ -137,6 +151,7 @@ function joined(drafts: readonly Draft[], items: readonly Item[]): void {
     if (left === undefined || left.gone || left.question !== undefined) return;
     if (ofAnotherRoom(items, left, right) || ofAnotherPart(items, left, right)) return;
     const gap = between(items, left, right);
+    poundsOfGauge(left, right, gap);
     const previous = list[order - 2];
     const before = rolesBefore(
       items,

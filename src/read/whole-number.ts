@@ -77,6 +77,7 @@ function pair(tokens: readonly Token[], head: Group): Whole | undefined {
   if (next === undefined || head.kind === "zero" || head.kind === "oh") return undefined;
   const scale = numberWord(tokens[next.end])?.kind;
   if (scale === "hundred" || scale === "thousand") return undefined;
+  if (threeInRow(tokens, head, next)) return undefined;
   if (head.value >= 10 && next.value >= 10 && countsDegrees(tokens, next.end)) return undefined;
   // "superheat's eleven two's at twenty": the second begins what is told of another
   if (next.kind === "ones" && tokens[next.end - 1]?.apostrophe === true) return undefined;
@@ -97,6 +98,17 @@ function pair(tokens: readonly Token[], head: Group): Whole | undefined {
     return undefined;
   const tail = next.kind === "both" ? next.value % 10 : 0;
   return { value: head.value * 100 + next.value, end: next.end, ...(tail > 0 ? { tail } : {}) };
+}
+
+/** "sixty five | thirty six | forty four megs": three of two figures each are a row. */
+function threeInRow(tokens: readonly Token[], head: Group, next: Group): boolean {
+  if (Math.min(head.value, next.value) < 20) return false;
+  const start = head.end - (head.kind === "both" ? 2 : 1);
+  if (/^(?:ones|tens)$/.test(numberWord(tokens[start - 1])?.kind ?? "")) return true;
+  const third = group(tokens, next.end);
+  if (third === undefined || third.value < 20) return false;
+  const after = numberWord(tokens[third.end])?.kind;
+  return after !== "hundred" && after !== "thousand";
 }
 
 /** "fifty seven | nineteen degree split": nothing here has thousands of degrees, so the second counts alone. */
