@@ -38,6 +38,7 @@ function endsThere(items: readonly Item[], index: number): boolean {
   const [item, next] = [items[index], items[index + 1]];
   if (item === undefined || item.value < WARM_ROOM[0] || item.value > WARM_ROOM[1]) return false;
   if (next === undefined || next.kind === itemKind.line || isRoom(next)) return true;
+  if (next.kind === itemKind.number && /\broom/.test(next.owner ?? "")) return true;
   return /^[,.;]$/.test(next.text) || (next.roles & (role.conjunction | role.now)) !== 0;
 }
 
@@ -56,7 +57,8 @@ function behindRoom(items: readonly Item[], index: number): boolean {
   const room = items[at];
   const straight = at === index - 1 && room?.apostrophe !== true;
   if (isRoom(room)) return !straight || endsThere(items, index);
-  return room?.kind === itemKind.number && !straight && /\broom/.test(room.owner ?? "");
+  const known = room?.kind === itemKind.number && /\broom/.test(room.owner ?? "");
+  return known && (!straight || endsThere(items, index));
 }
 
 function isBare(draft: Draft, units: UnitHabit): boolean {
@@ -70,7 +72,7 @@ function isBare(draft: Draft, units: UnitHabit): boolean {
 }
 
 const told =
-  /^(?:both|each|reads|reading|shows|got|it|its|it's|is|was|hit|said|says|like|about|only|got|to|up|still|at|been|,)$/;
+  /^(?:fine|okay|ok|both|each|reads|reading|shows|got|it|its|it's|is|was|hit|said|says|like|about|only|got|to|up|still|at|been|,)$/;
 
 function warm(draft: Draft, place: Place, units: UnitHabit): void {
   draft.place = place;

@@ -58,6 +58,7 @@ import { roomFirst } from "./room-first.ts";
 import { roomLists } from "./room-list.ts";
 import { roomsOut } from "./rooms-out.ts";
 import { roomsWell } from "./rooms-well.ts";
+import { roomsWithDegrees } from "./rooms-with-degrees.ts";
 import { rowGoesOn } from "./row-goes-on.ts";
 import { sensorWarm } from "./sensor-warm.ts";
 import { serials } from "./serial-or-part.ts";
@@ -91,6 +92,7 @@ export const asides: readonly Rule[] = [
   skipsDeadTest,
   treeTold,
   lockOf,
+  roomsWithDegrees,
   roomLists,
   unitCorrections,
   pointCorrections,
