@@ -193,7 +193,8 @@ function whereOf(note: Note, i: number): string | undefined {
   return note.text.slice(first.from, last.to);
 }
 
-const whereSkip = /^(?:the|to|at|over|for|back|a|up|out|of|my|this|that|down)$/;
+const whereSkip =
+  /^(?:today|tonight|day|night|evening|now|the|to|at|over|for|back|a|up|out|of|my|this|that|down)$/;
 
 const outOnly = /^(?:heading|headed|headin|rolling|rollin) out(?! (?:to|for|that|your)\b)/;
 const finished = /\b(?:all (?:good|set|done|well)|done|good to go|fixed|cooling|running|back up)\b/;
@@ -203,6 +204,17 @@ function leaves(note: Note, { status, at }: Seen): boolean {
   const from = note.items[at]?.from ?? 0;
   if (status !== "on_the_way" || !outOnly.test(note.plain.slice(from))) return false;
   return note.context.readings.length > 0 || finished.test(note.plain.slice(0, from));
+}
+
+const untilLater =
+  /^\S+(?: \S+)? (?:for (?:today|tonight|now|the (?:day|night|evening))|a (?:day|night))\b/;
+const comesBack =
+  /(?:^|[,.;] ?|\b(?:and|then|be|coming|come) )back (?:out )?(?:here )?(?:tomorrow|tmrw|in the morning|first thing|(?:on )?(?:mon|tues|wednes|thurs|fri)day)\b/;
+
+/** "done for today, back tomorrow": he goes, the job goes on. */
+function goesOn(note: Note, { status, at }: Seen): boolean {
+  if (status !== "done") return false;
+  return untilLater.test(note.plain.slice(note.items[at]?.from)) || comesBack.test(note.plain);
 }
 
 /** "done here, heading to the next one at half past ten": the hour behind the way is the way's. */
@@ -259,7 +271,8 @@ export const statusRule: Rule = {
     const from = note.statements.length;
     const found = find(note);
     found.forEach((seen, order) => {
-      const status = leaves(note, seen) ? "left_site" : seen.status;
+      const away = leaves(note, seen) || goesOn(note, seen);
+      const status = away ? "left_site" : seen.status;
       push(note, { ...seen, status }, found[order + 1]);
     });
     // "all done, left at 4:15": one hour of both
