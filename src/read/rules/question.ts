@@ -121,6 +121,10 @@ const guessed = new RegExp(
 const ofTest =
   /^(?:(?:so|and|then|ok|hmm) )*(?:(?:is|does|did|will) (?:it|that|this)(?: (?:still|now|even))? (?:tight|hold|holding|holding up|leak|leaking|dry|wet|pass|within spec|in spec)|(?:is|are|was) (?:a |an )?\d+(?:\.\d+)?(?: [a-z]+)? (?:an? )?(?:ok|okay|good|bad|fine|normal|high|low|too (?:high|low|much|little)|enough|in spec|within spec|alright|all right)(?: (?:for|on|at) .{1,30})?|(?:how(?:'s| is| does| do| are)|hows|does|do) (?:it|that|this|those|these|they|everything|all that)(?: all)? (?:look|looking|sound|check out)(?: (?:ok|okay|good|right|to you|so far))?|what (?:does|do|did) (?:it|that|this|those|they) mean|(?:still )?(?:holding|tight|leaking|good|ok|okay))$/;
 
+/** "what's the story at the market?", "where are we with the hotel?": all of a job, in short. */
+const story =
+  /^(?:(?:so|and|ok|hey) )*(?:(?:what'?s|what is) (?:the (?:story|latest|situation|deal)|going on|happening) (?:at|with|on|over at) .{2,40}|where are we (?:at|with|on) .{2,40}|(?:catch me up|fill me in|bring me up to speed)(?: (?:at|with|on) .{2,40})?)$/;
+
 function questionOf(plain: string): QuestionName | undefined {
   const asked = plain.endsWith("?");
   const text = plain.replace(/[?!.\s]+$/, "").trim();
@@ -131,6 +135,7 @@ function questionOf(plain: string): QuestionName | undefined {
     )
   )
     return "status";
+  if (asked && story.test(text)) return "summary";
   if (asked && (guessed.test(text) || ofTest.test(text))) return "why";
   for (const [question, form, bare] of forms) {
     if (bare.test(text)) return question;
@@ -182,7 +187,7 @@ function startOf(question: QuestionName, whole: string, tail: string): number {
 export const questions: Rule = {
   name: "<question>",
   heads:
-    "eta|word|news|due|come|comes|coming|arrive|arrived|ordered|order|parts|when|does|low|bad|leak|restriction|grounded|shorted|seized|plugged|clogged|restricted|stuck|weak|blown|failed|good|ok|okay|fine|shot|toast|junk|think|could|tag|tags|tagged|open|unfinished|missing|left|lacking|outstanding|missed|forget|miss|need|needed|can|am|did|looks|look|seems|sounds|so|which|whose|lock|locks|locked|lockouts|list|are|share|common|is|why|how|what|whats|next|history|summary|summarize|sum|recap|export|spreadsheet|status|help|where|board|jobs|who|whos|when|anything|previous|past|been|last|commands|show|send|wrap|tell|bring|taking|handover|handoff|hand|customer|readings|superheat|super|subcooling|subcool|sub|sh|sc|split|delta|ratio|approach|imbalance|unbalance",
+    "story|latest|situation|deal|going|happening|catch|fill|speed|eta|word|news|due|come|comes|coming|arrive|arrived|ordered|order|parts|when|does|low|bad|leak|restriction|grounded|shorted|seized|plugged|clogged|restricted|stuck|weak|blown|failed|good|ok|okay|fine|shot|toast|junk|think|could|tag|tags|tagged|open|unfinished|missing|left|lacking|outstanding|missed|forget|miss|need|needed|can|am|did|looks|look|seems|sounds|so|which|whose|lock|locks|locked|lockouts|list|are|share|common|is|why|how|what|whats|next|history|summary|summarize|sum|recap|export|spreadsheet|status|help|where|board|jobs|who|whos|when|anything|previous|past|been|last|commands|show|send|wrap|tell|bring|taking|handover|handoff|hand|customer|readings|superheat|super|subcooling|subcool|sub|sh|sc|split|delta|ratio|approach|imbalance|unbalance",
   apply: (note: Note) => {
     if (note.plain.length > 300) return;
     const trimmed = note.plain.trim();
