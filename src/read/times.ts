@@ -93,6 +93,26 @@ function pastHour(items: readonly Item[], i: number): boolean {
   );
 }
 
+/** "still two fifty at eleven ten": behind a figure two teens are an hour and its minutes, no third and fourth figure. */
+function hourOfTeens(items: readonly Item[], i: number): Clock | undefined {
+  const [lead, hour, minute, after] = items.slice(i - 1, i + 3);
+  if (lead === undefined || !/^(?:at|since|until|till|by)$/.test(lead.text)) return undefined;
+  const teen = (item: Item | undefined, most: number): item is Item =>
+    item?.kind === itemKind.number &&
+    item.spoken &&
+    item.owner === undefined &&
+    item.unit === undefined &&
+    Number.isInteger(item.value) &&
+    item.value >= 10 &&
+    item.value <= most;
+  if (!teen(hour, 12) || !teen(minute, 19) || minute.from - hour.to !== 1) return undefined;
+  if (after !== undefined && after.kind !== itemKind.sign && after.kind !== itemKind.line)
+    return undefined;
+  const told = items.slice(0, i - 1).some(({ kind }) => kind === itemKind.number);
+  const minutes = hour.value * 60 + minute.value;
+  return told ? { minutes, sure: false, from: i, end: i + 2 } : undefined;
+}
+
 /**
  * The time of day at item `i`. `loose` where the words around speak of times: then "nine ten",
  * "255" and "ten to eight" count too, else only what is written as a time.
@@ -100,6 +120,8 @@ function pastHour(items: readonly Item[], i: number): boolean {
 export function clockAt(items: readonly Item[], i: number, loose: boolean): Clock | undefined {
   const item = items[i];
   if (item === undefined) return undefined;
+  const teens = hourOfTeens(items, i);
+  if (teens !== undefined) return teens;
   if (item.text === "noon") return { minutes: 720, sure: true, from: i, end: i + 1 };
   if (item.kind !== itemKind.number || item.owner !== undefined) return undefined;
   const pointed = loose || pastHour(items, i) ? toThe(items, i) : undefined;
