@@ -45,14 +45,24 @@ const mostCards = 24;
 /** Jobs as routing sees them, with the tags and rooms around each: those at hand, and those at rest that are named. */
 export function routables(memory: Memory, named?: Named): readonly Routable[] {
   const cards = named === undefined ? [] : restedFor(memory, named);
-  const known = allJobs(memory).map((job) =>
-    routable(memory, job, (instant) => statusBy(memory, job, instant)),
-  );
+  const known = allJobs(memory).map((job) => routableAtHand(memory, job));
   if (cards.length === 0) return known;
   const rested = cards.map((card) =>
     routable(memory, card, (instant) => restedBy(memory, card, instant)),
   );
   return [...rested, ...known].sort((a, b) => a.job - b.job);
+}
+
+/** A job is folded anew when anything is said of it, so what routing sees of it holds as long as it does. */
+const seen = new WeakMap<Job, { readonly equipment: Equipment; readonly routable: Routable }>();
+
+function routableAtHand(memory: Memory, job: Job): Routable {
+  const { equipment } = memory.registry;
+  const last = seen.get(job);
+  if (last?.equipment === equipment) return last.routable;
+  const made = routable(memory, job, (instant) => statusBy(memory, job, instant));
+  seen.set(job, { equipment, routable: made });
+  return made;
 }
 
 function restedBy(memory: Memory, card: Card, instant: number): Job["status"] {

@@ -27,12 +27,15 @@ export const LOCK_OF = "<whose> lock";
 /** What an owner's word gives free, as the record keeps it. */
 const mayComeOff = "may come off";
 
+/** Letters of a message that speaks of a lock; a longer one is a text, and the forms look through all of it. */
+const longest = 400;
+
 /** "Vada's lock is off", "my lock is yours to pull", "lock 7 is mine": whose lock, and by whose word. */
 export const lockOf: Rule = {
   name: LOCK_OF,
   heads: "lock|tag",
   apply: (note: Note) => {
-    if (note.holds.mark) return;
+    if (note.holds.mark || note.plain.length > longest) return;
     for (const [form, say] of sayings) {
       const match = form.exec(note.plain);
       if (match === null || /^(?:it|that|what|there|he|she)$/.test(match[1] ?? "")) continue;

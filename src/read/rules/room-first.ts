@@ -5,12 +5,15 @@ import { freeNumber, textAt } from "./near.ts";
 
 /** Shorter numbers are as often readings; our choice, no source. */
 const SHORTEST = 100;
+/** Letters of a message; what is longer is no line about rooms, and each number would look through all of it. */
+const LONGEST = 600;
 const leads = /^(?:in|on|at|for|of|to|room|rm)$/;
 const goesOn =
   /^(?:is|are|was|were|has|had|blowing|blows|reads|reading|shows|gets|getting|got|still|now|supply|return|sup|ret|fine|ok|okay|good|warm|hot|cold|cool|cooling|out|dead)$/;
 
 /** "room 310 is 78, 312 is 71": a room of as many digits was named in this message. */
 function namedBeside({ plain }: Note, item: Item): boolean {
+  if (plain.length > LONGEST) return false;
   const room = /\b(?:room|rm) (\d{3,4})\b/.exec(plain);
   return (
     room?.[1] !== undefined && room.index < item.from && room[1].length === item.to - item.from

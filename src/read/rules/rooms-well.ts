@@ -10,6 +10,8 @@ export const roomsWell: Rule = {
   needs: "number",
   apply: (note: Note) => {
     const { items } = note;
+    // said in a line of its own
+    if (note.plain.length > 200) return;
     const plain = note.plain.trim().replace(/[.!]+$/, "");
     const match = well.exec(plain);
     if (
