@@ -70,18 +70,25 @@ function toldAt(job: Job, around: readonly Job[], at: string): readonly TreeNode
   if (job.site === null) return [];
   const lines = around
     .filter((other) => other.job !== job.job && other.site === job.site)
-    .flatMap(({ statements }) =>
-      statements.filter(
-        (line) =>
-          line.statement.kind === "tree" &&
-          line.undone !== true &&
-          line.deleted !== true &&
-          Date.parse(line.at) <= Date.parse(at),
-      ),
-    );
+    .flatMap(treeLines)
+    .filter((line) => Date.parse(line.at) <= Date.parse(at));
   return [...lines]
     .sort((a, b) => Date.parse(a.at) - Date.parse(b.at))
     .flatMap(({ statement }) => (statement.kind === "tree" ? statement.nodes : []));
+}
+
+/** A site's other jobs are looked through at each message, and few of them tell of its tree. */
+const treesTold = new WeakMap<Job, Job["statements"]>();
+
+function treeLines(job: Job): Job["statements"] {
+  const known = treesTold.get(job);
+  if (known !== undefined) return known;
+  const lines = job.statements.filter(
+    ({ statement, undone, deleted }) =>
+      statement.kind === "tree" && undone !== true && deleted !== true,
+  );
+  treesTold.set(job, lines);
+  return lines;
 }
 
 /** Earlier visits are the same at each message: their cases are made once. */
