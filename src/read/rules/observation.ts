@@ -164,6 +164,8 @@ function say(note: Note, clause: Clause, pattern: Pattern, used: readonly number
   const first = note.items[used[0] ?? 0];
   const last = note.items[used[used.length - 1] ?? 0];
   if (first === undefined || last === undefined) return;
+  // "isn't spinning": to the end of the words that tell it
+  const to = Math.max(last.to, last.signsTo);
   if (saidOtherwise(pattern.name, note.text.slice(first.from, last.to), note.text)) return;
   const subject = subjectOf(note, used);
   const negative = denied(clause, used);
@@ -173,8 +175,8 @@ function say(note: Note, clause: Clause, pattern: Pattern, used: readonly number
     ...(subject === undefined ? {} : { subject }),
     ...(negative ? { denied: true as const } : {}),
     ...(earlier(clause) ? { earlier: true as const } : {}),
-    said: note.text.slice(first.from, last.to),
-    spans: [[first.from, last.to]] as const,
+    said: note.text.slice(first.from, to),
+    spans: [[first.from, to]] as const,
     rule: observations.name,
   };
   if (
