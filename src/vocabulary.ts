@@ -360,3 +360,6 @@ export const limitNames = [
   "box_temperature",
 ] as const;
 export type LimitName = (typeof limitNames)[number];
+
+/** What of a lock its owner's word says: "my lock is yours to pull". The reader writes it, the record knows it. */
+export const mayComeOff = "may come off";

@@ -12,17 +12,9 @@ import { saturationCel } from "../src/physics/saturation-temperature.ts";
 import { vacuumDecay } from "../src/physics/vacuum-decay.ts";
 import { caseOf, note, r } from "./case-builder.ts";
 import { judgedNotes } from "./support/judged-notes.ts";
+import { climb, type Stairs } from "./support/stairs.ts";
 
 /** Where verdicts of the refrigerant and air side turn: each figure just before and just behind. */
-
-interface Stairs {
-  readonly what: string;
-  readonly check: string;
-  readonly source: string;
-  readonly equipment: EquipmentFacts;
-  readonly notes: (value: number) => readonly CaseNote[];
-  readonly steps: readonly (readonly [value: number, verdict: string])[];
-}
 
 const practice = "common practice";
 const split: EquipmentFacts = {
@@ -410,18 +402,7 @@ const stairs: readonly Stairs[] = [
   },
 ];
 
-function verdictOf({ check, equipment, notes }: Stairs, value: number): string {
-  return judge(caseOf(equipment, notes(value)))
-    .findings.filter((found) => found.check === check)
-    .map(({ level, signs = [] }) => [level, ...signs].join(" "))
-    .join(", ");
-}
-
-describe.each(stairs)("$what ($source)", (row) => {
-  test.each(row.steps)("at %s: %s", (value, verdict) => {
-    expect(verdictOf(row, value)).toBe(verdict);
-  });
-});
+climb(stairs);
 
 /** Figures whose words place them. */
 const worded: readonly {

@@ -7,19 +7,9 @@ import { targetSuperheatK } from "../src/physics/target-superheat.ts";
 import { targetSplitK } from "../src/physics/temperature-split.ts";
 import { amps, caseOf, did, megs, note, pairs, r, volts } from "./case-builder.ts";
 import { judgedNotes } from "./support/judged-notes.ts";
+import { climb, type Stairs } from "./support/stairs.ts";
 
 /** Where the verdict on a figure turns: each figure just before and just behind, with its source. */
-
-interface Stairs {
-  readonly what: string;
-  readonly check: string;
-  /** standard, or common practice */
-  readonly source: string;
-  readonly equipment: EquipmentFacts;
-  readonly notes: (value: number) => readonly CaseNote[];
-  /** a figure, and the level with the signs that it gives the diagnosis */
-  readonly steps: readonly (readonly [value: number, verdict: string])[];
-}
 
 const practice = "common practice";
 const motor: EquipmentFacts = { drive: "line", phases: 3, supply_V: 460, rla_A: 20, lra_A: 130 };
@@ -790,19 +780,7 @@ const stairs: readonly Stairs[] = [
   ),
 ];
 
-/** Every finding of a check, in its order. */
-function verdictOf({ check, equipment, notes }: Stairs, value: number): string {
-  return judge(caseOf(equipment, notes(value)))
-    .findings.filter((found) => found.check === check)
-    .map(({ level, signs = [] }) => [level, ...signs].join(" "))
-    .join(", ");
-}
-
-describe.each(stairs)("$what ($source)", (row) => {
-  test.each(row.steps)("at %s: %s", (value, verdict) => {
-    expect(verdictOf(row, value)).toBe(verdict);
-  });
-});
+climb(stairs);
 
 /** The same for figures whose words place them: what, the check, the note, and the verdicts. */
 const worded: readonly {

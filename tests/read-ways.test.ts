@@ -2,7 +2,8 @@ import { expect, test } from "vitest";
 import type { Reading } from "../src/model.ts";
 import { follow, startContext } from "../src/read/context.ts";
 import { read } from "../src/read/read.ts";
-import { randomFrom, type SaidWay, saidWays, type Wanted } from "./support/ways.ts";
+import { randomFrom } from "./support/random.ts";
+import { type SaidWay, saidWays, type Wanted } from "./support/ways.ts";
 
 /** Draws of all ways; the share that may be read otherwise than meant, and silently so. */
 const DRAWS = 8;

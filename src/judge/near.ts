@@ -62,3 +62,10 @@ function sentenceOf(note: CaseNote, reading: Reading): string {
   const ends = [text.indexOf(". ", to), text.indexOf("; ", to)].filter((one) => one >= 0);
   return text.slice(start, ends.length === 0 ? text.length : Math.min(...ends));
 }
+
+/** What its sentence says before a figure. */
+export function sentenceBefore(text: string, reading: Reading): string {
+  const [from] = figureSpan(text, reading);
+  const sentences = text.slice(0, from).split(/[.;]\s/);
+  return sentences[sentences.length - 1] ?? "";
+}

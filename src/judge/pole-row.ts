@@ -1,5 +1,5 @@
 import type { Reading } from "../model.ts";
-import { figureSpan, noteOf } from "./near.ts";
+import { noteOf, sentenceBefore } from "./near.ts";
 import { numberOf } from "./pick.ts";
 import type { Scene } from "./scene.ts";
 
@@ -21,12 +21,6 @@ export function isInPoleRow(scene: Scene, reading: Reading): boolean {
   if (Math.abs(numberOf(reading) ?? 0) >= leastLineV) return false;
   const text = noteOf(scene, reading)?.text;
   if (text === undefined) return false;
-  const [from] = figureSpan(text, reading);
-  const before =
-    text
-      .slice(0, from)
-      .split(/[.;]\s/)
-      .at(-1) ?? "";
-  const between = head.exec(before)?.[1];
+  const between = head.exec(sentenceBefore(text, reading))?.[1];
   return between !== undefined && row.test(between);
 }

@@ -1,5 +1,5 @@
 import type { CaseNote, Reading } from "../model.ts";
-import { figureSpan } from "./near.ts";
+import { figureSpan, sentenceBefore } from "./near.ts";
 import { newPart } from "./new-in.ts";
 import type { Stages } from "./stages.ts";
 
@@ -39,13 +39,7 @@ function isOfOldMotor(one: Reading, note: CaseNote, replaced: readonly string[])
   if (one.rating !== undefined || one.earlier === true) return false;
   if (!/^(?:insulation_resistance|winding_resistance|resistance)$/.test(one.quantity)) return false;
   if (!replaced.some((word) => /fan|blower|motor/.test(word) && !/comp/.test(word))) return false;
-  const text = note.text ?? "";
-  const [from] = figureSpan(text, one);
-  const sentence =
-    text
-      .slice(0, from)
-      .split(/[.;]\s/)
-      .at(-1) ?? "";
+  const sentence = sentenceBefore(note.text ?? "", one);
   return (
     /\b(?:fan|blower)\b/i.test(`${one.subject ?? ""} ${sentence}`) && !/\bcomp/i.test(sentence)
   );

@@ -1,6 +1,6 @@
 import { isStrongBreak } from "./breaks.ts";
 import type { Draft } from "./draft.ts";
-import { type Item, itemKind } from "./item.ts";
+import { type Item, isOneWord, itemKind } from "./item.ts";
 import { role } from "./word.ts";
 
 /** "ll 208 ln 120": beside volts or legs and with a figure of volts, from line to line. */
@@ -65,7 +65,7 @@ export function ofAPart(items: readonly Item[], index: number): boolean {
   const item = items[index];
   if (item === undefined || !/^(?:entering|leaving)$/.test(item.text)) return false;
   // "entering water 72 suction 108"
-  if (item.to - item.from > item.text.length) return false;
+  if (!isOneWord(item)) return false;
   return items
     .slice(index + 1, index + 5)
     .some(({ text }) => /^(?:coil|drier|compressor|accumulator|side|suction)$|valve/.test(text));
@@ -220,5 +220,5 @@ export function justLow(items: readonly Item[], index: number): boolean {
   const [item, next] = [items[index], items[index + 1]];
   if (item === undefined || next === undefined || !isStrongBreak(next)) return false;
   // "290 psi high side; 12 amps"
-  return /^(?:low|high)$/.test(item.text) && item.to - item.from === item.text.length;
+  return /^(?:low|high)$/.test(item.text) && isOneWord(item);
 }

@@ -54,7 +54,10 @@ export const besideEachOther = passes(
   { look: ({ drafts, items }) => atFrequencies(drafts, items) },
   { look: ({ drafts, items }) => dryBeside(items, drafts), heads: "dry" },
   { look: ({ drafts, items }) => inAndOut(items, drafts), heads: "out" },
-  { look: ({ drafts, items }) => inThenOut(items, drafts), heads: "out|outlet" },
+  {
+    look: ({ drafts, items }) => inThenOut(items, drafts),
+    heads: "out|outlet|going|coming|entering",
+  },
   { look: ({ drafts, items }) => airPairs(drafts, items), heads: "/" },
   { look: ({ drafts, items }) => waterSides(items, drafts), heads: "out" },
   { look: ({ drafts, items }) => waterPairs(items, drafts), heads: "/" },

@@ -1,5 +1,5 @@
 import type { Draft } from "./draft.ts";
-import { type Item, itemKind } from "./item.ts";
+import { type Item, isOneWord, itemKind } from "./item.ts";
 
 /** Degrees at least between where a machine evaporates and condenses, in either scale; common practice, no source. */
 const lift = 25;
@@ -9,7 +9,7 @@ const warmest = 75;
 /** The coil's name and nothing more: "evap", no "evap in". */
 function bare(item: Item | undefined, words: RegExp): boolean {
   if (item === undefined || item.kind === itemKind.number) return false;
-  return words.test(item.text) && item.to - item.from === item.text.length;
+  return words.test(item.text) && isOneWord(item);
 }
 
 /** "evap -31 cond 38": both saturations by the coils' names, where no water and no air is told. */

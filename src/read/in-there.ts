@@ -9,7 +9,7 @@ import { role } from "./word.ts";
 /** Air that people or goods are in, F and Cel; common practice, no source. */
 const airs: Readonly<Record<UnitHabit, readonly [number, number]>> = { us: [35, 115], si: [5, 45] };
 
-/** F and Cel: a figure straight behind a room's number; common practice, no source. */
+/** Straight behind a room's number: from the coldest in Cel to the warmest in F. Common practice, no source. */
 const WARM_ROOM: readonly [number, number] = [15, 99];
 
 const rooms =
@@ -33,12 +33,17 @@ export function isRoom(item: Item | undefined): boolean {
   return item?.kind === itemKind.subject && /^(?:room|rm)$/.test(item.text);
 }
 
+/** Is it a number that a rule has taken for a room's? */
+function isKnownRoom(item: Item | undefined): boolean {
+  return item?.kind === itemKind.number && /\broom/.test(item.owner ?? "");
+}
+
 /** "room 204 89, room 206 87": nothing behind the figure says that it is of something else. */
 function endsThere(items: readonly Item[], index: number): boolean {
   const [item, next] = [items[index], items[index + 1]];
   if (item === undefined || item.value < WARM_ROOM[0] || item.value > WARM_ROOM[1]) return false;
   if (next === undefined || next.kind === itemKind.line || isRoom(next)) return true;
-  if (next.kind === itemKind.number && /\broom/.test(next.owner ?? "")) return true;
+  if (isKnownRoom(next)) return true;
   return /^[,.;]$/.test(next.text) || (next.roles & (role.conjunction | role.now)) !== 0;
 }
 
@@ -57,8 +62,7 @@ function behindRoom(items: readonly Item[], index: number): boolean {
   const room = items[at];
   const straight = at === index - 1 && room?.apostrophe !== true;
   if (isRoom(room)) return !straight || endsThere(items, index);
-  const known = room?.kind === itemKind.number && /\broom/.test(room.owner ?? "");
-  return known && (!straight || endsThere(items, index));
+  return isKnownRoom(room) && (!straight || endsThere(items, index));
 }
 
 function isBare(draft: Draft, units: UnitHabit): boolean {
@@ -91,8 +95,8 @@ export function inThere(
 ): void {
   let last: Draft | undefined;
   // "now it's 39 in there" behind the box's warmth
-  const before = readings.findLast(({ quantity }) => quantity === "temperature")?.at;
-  const there = before === "box" ? before : undefined;
+  const lastAt = readings.findLast(({ quantity }) => quantity === "temperature")?.at;
+  const there = lastAt === "box" ? lastAt : undefined;
   for (const draft of drafts) {
     if (draft.gone || !isBare(draft, units)) continue;
     if (items[draft.index]?.kind !== itemKind.number) continue;

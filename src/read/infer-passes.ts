@@ -1,10 +1,13 @@
 import { announced } from "./announced.ts";
+import { behindContactor } from "./behind-contactor.ts";
 import { belowMicron } from "./below-micron.ts";
 import { cableAlone } from "./cable-alone.ts";
 import { degreesOver } from "./degrees-over.ts";
 import { evapCond } from "./evap-cond.ts";
 import { fallsAtStart } from "./falls-at-start.ts";
+import { groundAtPins } from "./ground-at-pins.ts";
 import { lettersOfGauges, outOfGear, rowAgain } from "./like-others.ts";
+import { megAgain } from "./meg-again.ts";
 import { ofTheOthers } from "./of-the-others.ts";
 import { onARated } from "./on-a-rated.ts";
 import { onASupply } from "./on-a-supply.ts";
@@ -18,12 +21,20 @@ import { coilOutlets, pressureAndLine } from "./pressure-and-line.ts";
 import { pressureAtWarmth } from "./pressure-at-warmth.ts";
 import { risingRows } from "./rising-rows.ts";
 import { otherEnd, setAndActual } from "./set-actual.ts";
+import { startRange } from "./start-range.ts";
 import { systemHolds } from "./system-holds.ts";
 import { atValveBody, throughPart } from "./through-part.ts";
 import { underLoad } from "./under-load.ts";
 
 /** What a way of saying settles, before each value is taken by its own words. */
 export const bySaying = passes(
+  { look: ({ drafts, items, context }) => megAgain(drafts, items, context), several: true },
+  { look: ({ drafts, items }) => startRange(drafts, items), several: true },
+  {
+    look: ({ drafts, items }) => behindContactor(drafts, items),
+    heads: "contactor",
+    several: true,
+  },
   { look: ({ drafts, items, context }) => ofTheOthers(drafts, items, context) },
   {
     look: ({ drafts, items, context }) => {
@@ -78,4 +89,9 @@ export const bySaying = passes(
   },
   { look: ({ drafts, items }) => pairAgain(drafts, items), several: true },
   { look: ({ drafts, items, context }) => announced(drafts, items, context) },
+  {
+    look: ({ drafts, items, context }) => groundAtPins(drafts, items, context),
+    heads: "pins|terminals|studs",
+    several: true,
+  },
 );

@@ -1,11 +1,9 @@
 import { alongLists } from "./along-lists.ts";
-import { behindContactor } from "./behind-contactor.ts";
 import { byCapacitor } from "./by-capacitor.ts";
 import { conditioned } from "./conditioned.ts";
 import type { Draft } from "./draft.ts";
 import { drains } from "./drains.ts";
 import { hashes } from "./gauge-letters.ts";
-import { groundAtPins } from "./ground-at-pins.ts";
 import { habitUnit, plusKilograms, scaleBeside, unitBefore } from "./habit.ts";
 import { subjects } from "./hold-subject.ts";
 import { bySaying } from "./infer-passes.ts";
@@ -27,7 +25,6 @@ import {
   rowAgain,
   wanted,
 } from "./like-others.ts";
-import { megAgain } from "./meg-again.ts";
 import { nextPoint } from "./next-point.ts";
 import { onTheOthers } from "./on-the-others.ts";
 import { likeLeft, oilIsWarm, own } from "./own-words.ts";
@@ -51,7 +48,6 @@ import { rowNoBus } from "./row-no-bus.ts";
 import { peaksAndRuns, runsOn } from "./runs-on.ts";
 import type { Setting } from "./settle.ts";
 import { alike, likeBefore, likeBehind, shapeOf, wordBefore } from "./shape.ts";
-import { startRange } from "./start-range.ts";
 import { startsDraw } from "./starts-draw.ts";
 import { subjectsBehind } from "./subject-behind.ts";
 import { byVolts } from "./volts.ts";
@@ -178,13 +174,7 @@ export function infer(values: Values, setting: Setting): void {
   const list = alive();
   // most of it carries what one value is to another
   const several = list.length > 1;
-  if (several) {
-    megAgain(list, items, context);
-    startRange(list, items);
-    behindContactor(list, items);
-  }
   take(bySaying, { ...values, drafts: list, several });
-  if (several) groundAtPins(list, items, context);
   list.forEach((draft, order) => {
     pulledOnLeg(draft, items);
     pulledOnNext(draft, list[order - 1], items);

@@ -63,6 +63,11 @@ export interface Item {
   owner: string | undefined;
 }
 
+/** Is it its first word alone, and no longer name that begins with it: "low", not "low side"? */
+export function isOneWord({ from, to, text }: Item): boolean {
+  return to - from <= text.length;
+}
+
 /** An item with nothing but its place; all items have one shape. */
 export function newItem(kind: ItemKind, from: number, to: number, text: string): Item {
   return {

@@ -1,5 +1,6 @@
 import { copyDraft, copyReading } from "./copy-value.ts";
 import type { Draft } from "./draft.ts";
+import { isRoom } from "./in-there.ts";
 import { type Item, itemKind } from "./item.ts";
 import type { Note } from "./note.ts";
 import { role } from "./word.ts";
@@ -9,7 +10,7 @@ function sortOf(item: Item | undefined): "machine" | "place" | "room" | undefine
   if (item === undefined) return undefined;
   if (item.kind === itemKind.subject) {
     if (item.owner === undefined) return item.subject === undefined ? undefined : "machine";
-    return /^(?:room|rm)$/.test(item.text) ? "room" : undefined;
+    return isRoom(item) ? "room" : undefined;
   }
   const placed = item.kind === itemKind.label && item.label?.place !== undefined;
   return placed && item.owner === undefined ? "place" : undefined;

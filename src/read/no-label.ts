@@ -1,6 +1,6 @@
 import { isStrongBreak } from "./breaks.ts";
 import type { Draft } from "./draft.ts";
-import { type Item, itemKind } from "./item.ts";
+import { type Item, isOneWord, itemKind } from "./item.ts";
 import { onlyDrops } from "./only-drops.ts";
 import { signIndex } from "./signs.ts";
 import { valveMoved } from "./valve-moved.ts";
@@ -11,7 +11,7 @@ const calling = signIndex("calls");
 
 /** "superheat's a little high at 19", "high superheat at 35": how much it is, no side of the machine. */
 function onlyHigh(item: Item, index: number, items: readonly Item[]): boolean {
-  if (!/^(?:high|low)$/.test(item.text) || item.to - item.from > 4) return false;
+  if (!/^(?:high|low)$/.test(item.text) || !isOneWord(item)) return false;
   // "high leg", "low fire": what it is called
   const kinds = /^(?:leg|fire|stage|speed|tap|heat|flame|voltage|volts|limit|ambient)$/;
   if (kinds.test(items[index + 1]?.text ?? "")) return true;
@@ -29,7 +29,7 @@ function onlyHigh(item: Item, index: number, items: readonly Item[]): boolean {
 /** "sc 4 low i think": how much it is. */
 function heatLow(draft: Draft, index: number, items: readonly Item[]): boolean {
   const item = items[index];
-  if (item === undefined || index < draft.index || item.to - item.from > 4) return false;
+  if (item === undefined || index < draft.index || !isOneWord(item)) return false;
   if (draft.named !== "superheat" && draft.named !== "subcooling") return false;
   return /^(?:high|low)$/.test(item.text);
 }

@@ -1,4 +1,5 @@
 import type { JobReading, JobStatement, Machine } from "../model.ts";
+import { mayComeOff } from "../vocabulary.ts";
 import { isCurrent } from "./readings.ts";
 
 type Event =
@@ -98,9 +99,6 @@ function afterStatement(
 }
 
 type Lock = Machine["locks"][number];
-
-/** What the reader keeps of an owner's "my lock is yours to pull". */
-const mayComeOff = "may come off";
 
 /** "Vada's": another's lock, which comes off by his word alone. */
 const ownerIn = (what: string | undefined): string | undefined =>

@@ -23,16 +23,7 @@ interface Family {
   readonly names: readonly Name[];
 }
 
-/** From 0 to 1, the same for the same seed. */
-export type Random = () => number;
-
-export function randomFrom(seed: number): Random {
-  let state = seed;
-  return () => {
-    state = (Math.imul(state, 1103515245) + 12345) & 0x7fffffff;
-    return (state >>> 8) / 0x800000;
-  };
-}
+type Random = () => number;
 
 function pick<T>(random: Random, list: readonly T[]): T {
   const found = list[Math.floor(random() * list.length)];

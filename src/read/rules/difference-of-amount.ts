@@ -1,4 +1,4 @@
-import { type Item, itemKind } from "../item.ts";
+import { type Item, isOneWord, itemKind } from "../item.ts";
 import { isNitrogen } from "../nitrogen-name.ts";
 import { type Note, type Rule, state } from "../note.ts";
 import { role } from "../word.ts";
@@ -152,7 +152,7 @@ function eachTime(items: readonly Item[], i: number): boolean {
   const before = items[i - 1];
   // "drops to 19" is where it stands
   if (before === undefined || !moves.test(before.text)) return false;
-  if (before.to - before.from > before.text.length) return false;
+  if (!isOneWord(before)) return false;
   if ((before.roles & role.to) !== 0) return false;
   return /^(?:every|each|when|whenever|as|if)$/.test(textAt(items, i + 1));
 }

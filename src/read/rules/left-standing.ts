@@ -1,4 +1,4 @@
-import { itemKind } from "../item.ts";
+import { isOneWord, itemKind } from "../item.ts";
 import { type Rule, state } from "../note.ts";
 import { leavesThing } from "./leaves-thing.ts";
 import { textAt } from "./near.ts";
@@ -11,7 +11,7 @@ export const leftStanding: Rule = {
     const { items } = note;
     items.forEach((item, i) => {
       // "leaving water 54 on …" names what is measured
-      if (item.to - item.from > item.text.length) return;
+      if (!isOneWord(item)) return;
       if (!/^(?:leaving|left|leave)$/.test(item.text) || !leavesThing(items, i + 1)) return;
       const at = /^(?:the|that|those)$/.test(textAt(items, i + 1)) ? i + 2 : i + 1;
       const number = items[at];

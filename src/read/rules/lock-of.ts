@@ -1,3 +1,4 @@
+import { mayComeOff } from "../../vocabulary.ts";
 import { type Note, type Rule, type Say, state } from "../note.ts";
 
 /** What the owner says of his lock, or others of it, where "lock is off" alone would mean the writer's own. */
@@ -23,9 +24,6 @@ const sayings: readonly (readonly [form: RegExp, say: (name: string) => Say])[] 
 
 /** The rule's name. */
 export const LOCK_OF = "<whose> lock";
-
-/** What an owner's word gives free, as the record keeps it. */
-const mayComeOff = "may come off";
 
 /** Letters of a message that speaks of a lock; a longer one is a text, and the forms look through all of it. */
 const longest = 400;

@@ -1,7 +1,7 @@
 import { type Status, statuses } from "../../vocabulary.ts";
 import { isStrongBreak } from "../breaks.ts";
 import { isErrand, isErrandWord, isSide } from "../errand.ts";
-import { type Item, itemKind } from "../item.ts";
+import { type Item, isOneWord, itemKind } from "../item.ts";
 import type { Note } from "../note.ts";
 import { carries, signIndex, signName } from "../signs.ts";
 import { clockAt } from "../times.ts";
@@ -84,7 +84,7 @@ function entered(place: string | undefined): boolean {
 
 /** "leaving water is 54": the name of what is measured, whole in one item. */
 function isWholeName(item: Item | undefined): boolean {
-  return item?.label?.place === "water_out" && item.to - item.from > "leaving".length + 1;
+  return item?.label?.place === "water_out" && !isOneWord(item);
 }
 
 /** Words that look like a status and are not: "filters were done last week", "leaving 51.5". */

@@ -1,5 +1,5 @@
 import type { QuantityName } from "../../quantities/list.ts";
-import { type Item, itemKind } from "../item.ts";
+import { type Item, isOneWord, itemKind } from "../item.ts";
 import { type Rule, state } from "../note.ts";
 import { role } from "../word.ts";
 
@@ -17,7 +17,7 @@ function meterSaid(items: readonly Item[]): QuantityName | undefined {
   let found: QuantityName | undefined;
   for (const item of items) {
     // "amps good" is the test's outcome, not its announcement
-    const whole = item.to - item.from <= item.text.length;
+    const whole = isOneWord(item);
     const meter = whole ? meters.find(([words]) => words.test(item.text))?.[1] : undefined;
     if (meter !== undefined && found === undefined) found = meter;
     else if (
