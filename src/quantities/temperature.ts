@@ -41,7 +41,7 @@ export const temperature = {
       beside: "k",
     },
   ],
-  words: "temperature|temp|temps|temperatures|tmp|tmps|tempature|temprature|tempeture|temperture",
+  words: "temperature|temp|temps|temperatures|tmp|tmps",
   habit: { us: "F", si: "C" },
   plausible: [-75, 320],
 } as const satisfies Quantity;

@@ -75,9 +75,10 @@ function takeLabel(draft: Draft, label: Label): void {
   if (label.earlier === true) draft.earlier = true;
 }
 
-/** "suction … saturation 43" is the saturation of the suction. */
-function joinPlaces(draft: Draft, label: Label): boolean {
+/** "suction … saturation 43" is the saturation of the suction, "temp at the suction 43" its line's temperature. */
+function joinPlaces(draft: Draft, { text }: Item, label: Label): boolean {
   if (label.quantity !== "temperature" || label.place !== undefined) return false;
+  if (/^te?mp/.test(text)) return false;
   if (draft.place === "suction") draft.place = "suction_saturation";
   else if (draft.place === "discharge" || draft.place === "liquid")
     draft.place = "discharge_saturation";
@@ -176,7 +177,7 @@ function tell(draft: Draft, items: readonly Item[], index: number): void {
           return;
         }
         if (item.label.action !== undefined && warmthOnly(items, draft, index)) return;
-        if (!joinPlaces(draft, item.label)) takeLabel(draft, item.label);
+        if (!joinPlaces(draft, item, item.label)) takeLabel(draft, item.label);
       }
       if (
         (item.roles & role.earlier) !== 0 &&

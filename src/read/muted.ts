@@ -1,4 +1,5 @@
 import { type Item, itemKind } from "./item.ts";
+import type { Label } from "./label.ts";
 import { role } from "./word.ts";
 
 const fine = /^(?:ok|okay|good|fine|normal|great|perfect|alright|stable|steady)$/;
@@ -58,14 +59,42 @@ function heldAgainst(items: readonly Item[], at: number): boolean {
   return beyond.test(items[led]?.text ?? "") && items[led - 1] !== undefined;
 }
 
+/** "bus caps 2x 1500uf read 1320 1295": where microfarads are told, what was measured of the capacitors. */
+function capsOfBus(items: readonly Item[], at: number, plain: string): boolean {
+  const item = items[at];
+  if (item?.label?.place !== "dc_bus" || !/ caps?$/.test(plain.slice(item.from, item.to)))
+    return false;
+  const told = (dimension: string): boolean =>
+    items.some(({ unit }) => unit?.dimension === dimension);
+  return told("capacitance") && !told("voltage");
+}
+
+const plugs =
+  /^(?:pins?|plug|molex|harness|connector|xfmr|transformer|fuse|disconnect|neutral|com|ecm)$/;
+
+/** "ecm plug: 120 line 24 com": among wires the line is no pipe. */
+function lineOfWires(items: readonly Item[], at: number): boolean {
+  const item = items[at];
+  if (item?.text !== "line" || item.label?.hint !== "temperature" || item.label.place !== undefined)
+    return false;
+  return items.some(({ text }) => plugs.test(text)) && !items.some(({ label }) => ofPipes(label));
+}
+
+function ofPipes(label: Label | undefined): boolean {
+  const heat = label?.quantity === "superheat" || label?.quantity === "subcooling";
+  return heat || /^(?:suction|liquid|discharge)/.test(label?.place ?? "");
+}
+
 /**
  * Names that say nothing of the figures beside them: how something was found, whether there is any, what it
  * is called, what it is held against.
  */
-export function muted(items: readonly Item[]): void {
+export function muted(items: readonly Item[], plain: string): void {
   items.forEach((item, at) => {
     if (item.label === undefined) return;
     if (heldAgainst(items, at)) item.label = { hint: "current" };
+    else if (lineOfWires(items, at)) item.label = { hint: "voltage" };
+    else if (capsOfBus(items, at, plain)) item.label = { quantity: "capacitance" };
     else if (halfOfPlant(items, at)) {
       item.label = undefined;
       const half = items[at - 1];

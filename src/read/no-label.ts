@@ -109,8 +109,14 @@ function namesOnly(draft: Draft, index: number, items: readonly Item[]): boolean
   return behind !== undefined && isStrongBreak(behind);
 }
 
-/** "on low speed it's pulling 2.1": how it runs, no turns of it. */
+/** "on low speed it's pulling 2.1", "0 on the speed wire": how it runs, what the wire is for, no turns of it. */
 function gear(index: number, items: readonly Item[]): boolean {
+  const wire = /^(?:wire|tap|lead|signal|command|pin|input|terminal|conductor)$/;
+  if (
+    items[index]?.label?.quantity === "rotational_speed" &&
+    wire.test(items[index + 1]?.text ?? "")
+  )
+    return true;
   if (items[index]?.text !== "speed") return false;
   const which = /^(?:low|lo|high|hi|med|medium|full|half|first|second|third|top)$/;
   return which.test(items[index - 1]?.text ?? "") && items[index + 1]?.kind !== itemKind.number;

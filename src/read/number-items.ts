@@ -1,6 +1,6 @@
 import type { QuantityName } from "../quantities/list.ts";
 import type { Unit } from "../quantities/quantity.ts";
-import { itemKind, newItem } from "./item.ts";
+import { type Item, itemKind, newItem } from "./item.ts";
 import type { Building } from "./items.ts";
 import { fits } from "./kinds.ts";
 import type { NumberSaid } from "./number-parts.ts";
@@ -47,18 +47,32 @@ function otherOfPair(build: Building): "temperature" | undefined {
   return label?.label?.hint === "temperature" ? "temperature" : undefined;
 }
 
-/** "voltage at cond fan 460 amps 2.1": what is measured, then where. */
-function askedAt(build: Building): QuantityName | undefined {
-  const [name, joint, part] = build.items.slice(-3);
-  if (part?.label?.thing === undefined || !/^(?:at|on|of|across)$/.test(joint?.text ?? ""))
-    return undefined;
-  return name?.label?.quantity;
+/** "voltage at cond fan 460 amps 2.1", "volts at the disconnect 207 205 209 amps 22": what is measured, where, and a row. */
+function nameOfRow({ items }: Building): QuantityName | undefined {
+  let at = items.length - 1;
+  while (items[at]?.unit === undefined && isOfRow(items[at])) at--;
+  // "drop across the poles at 21 amps 0.04 0.05"
+  if (/^(?:at|@)$/.test(items[at]?.text ?? "")) return undefined;
+  for (let steps = 0; steps < 4; steps++) {
+    const item = items[at - steps];
+    if (item === undefined || item.kind === itemKind.number || item.kind === itemKind.sign) break;
+    if (item.label?.quantity !== undefined)
+      return item.label.component !== true && at - steps < items.length - 1
+        ? item.label.quantity
+        : undefined;
+    if (item.label?.hint !== undefined && item.label.hint !== "voltage") break;
+  }
+  return undefined;
+}
+
+function isOfRow(item: Item | undefined): boolean {
+  return item?.kind === itemKind.number || /^(?:[,/&]|and)$/.test(item?.text ?? "");
 }
 
 /** "delta t 19 amps 16.2": the unit's word names the next value where this one is of another kind. */
 function namesNext(build: Building, i: number, found: UnitSaid): boolean {
   const label = build.items[build.items.length - 1]?.label;
-  const quantity = label?.quantity ?? label?.hint ?? otherOfPair(build) ?? askedAt(build);
+  const quantity = label?.quantity ?? label?.hint ?? otherOfPair(build) ?? nameOfRow(build);
   if (build.tokens[i]?.glued === true || found.unit.dimension === "time") return false;
   const first = build.items[build.items.length - 1]?.text ?? "";
   if (leadingUnit(build) || loads.has(first))

@@ -48,9 +48,11 @@ function valueOfAll(build: Building, i: number): boolean {
   return next === "tens" || next === "teen" || next === "oh" || next === "hundred";
 }
 
-/** "positive to U", "minus to you": a rail, where an output's letter or a leg stands behind "to". */
+/** "positive to U", "minus to you", "bus - to U": a rail, where an output's letter or a leg stands behind "to". */
 function railTo(build: Building, i: number): Point | undefined {
   const text = build.tokens[i]?.text ?? "";
+  const bus = text === "dc" ? i + 1 : i;
+  if (/^(?:bus|link|rail)$/.test(build.tokens[bus]?.text ?? "")) return signedRail(build, bus + 1);
   const [joint, other] = [build.tokens[i + 1]?.text ?? "", build.tokens[i + 2]?.text ?? ""];
   // "P-U .41 N-U .42": the bus as a module's terminals are lettered
   if (/^[pn]$/.test(text) && (joint === "-" || joint === "to") && /^[uvw]$/.test(other))
@@ -61,6 +63,16 @@ function railTo(build: Building, i: number): Point | undefined {
     /^[lt]$/.test(other) && /^(?:[123]|one|two|three)$/.test(build.tokens[i + 3]?.text ?? "");
   if (!leg && !/^(?:[uvw]|you|yew|vee|double|[lt][123])$/.test(other)) return undefined;
   return { name: /^[mn]/.test(text) ? "DC-" : "DC+", end: i + 1, family: "dc" };
+}
+
+/** "+ to U", "- to L1" */
+function signedRail({ tokens }: Building, i: number): Point | undefined {
+  const sign = tokens[i]?.text;
+  const joint = tokens[i + 1]?.text ?? "";
+  if (sign !== "+" && sign !== "-") return undefined;
+  if (!/^(?:to|-|\/)$/.test(joint) || !/^(?:[uvw]|uvw|[lt][123])$/.test(tokens[i + 2]?.text ?? ""))
+    return undefined;
+  return { name: sign === "-" ? "DC-" : "DC+", end: i + 1, family: "dc" };
 }
 
 /** "return minus .35 supply plus .42", "plate plus lines is 10.2": a sign or "and", where no bridge is spoken of. */

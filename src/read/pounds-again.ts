@@ -14,6 +14,14 @@ function ouncesOf(item: Item, value: number): number {
   return ounces < 16 ? Math.floor(Math.round(hundreds) / base) + ounces / 16 : Number.NaN;
 }
 
+/** "plate 6lb 13oz weighed in 6 13": beside pounds and ounces a pair of bare figures is both again. */
+function typedPair(items: readonly Item[], draft: Draft, next: Draft | undefined): boolean {
+  const [item, second] = [items[draft.index], items[draft.index + 1]];
+  if (next?.index !== draft.index + 1 || next.ownUnit || item?.spoken !== false) return false;
+  const whole = (value: number): boolean => Number.isInteger(value) && value >= 0;
+  return whole(draft.value) && whole(next.value) && next.value < 16 && second?.glued === false;
+}
+
 /**
  * "pulled out 8.3 pounds put in 9.1", "recovered nine pounds four ounces the tag says eleven eight": beside
  * pounds of its size a figure said alike is pounds too, where nobody would count ounces so.
@@ -30,7 +38,17 @@ export function poundsAgain(drafts: readonly Draft[], items: readonly Item[], pl
       .findLast((one) => !one.gone && one.quantity === "mass" && one.ownUnit);
     if (left?.unit?.figure !== "lb") return;
     const said = plain.slice(items[left.index]?.from ?? 0, items[left.index]?.to ?? 0);
-    const ounces = /\b(?:oz|ounces?)\b/.test(said);
+    const ounces = /(?:^|[^a-z])(?:oz|ounces?)\b|lbs? ?\d/.test(said);
+    const next = drafts[order + 1];
+    if (ounces && next !== undefined && typedPair(items, draft, next)) {
+      draft.value += next.value / 16;
+      draft.behind.push(next.index);
+      next.gone = true;
+      // shown in decimals, as a figure that was said
+      item.spoken = true;
+      asPounds(draft);
+      return;
+    }
     const pair = item.loose || (ounces && item.spoken && draft.value >= 100);
     if (pair ? !ounces : ounces || Number.isInteger(draft.value)) return;
     const value = ouncesOf(item, draft.value);
@@ -38,8 +56,12 @@ export function poundsAgain(drafts: readonly Draft[], items: readonly Item[], pl
     if (value / left.value > apart || left.value / value > apart) return;
     item.loose = false;
     draft.value = value;
-    draft.quantity = "mass";
-    draft.unit = unitCalled("lb");
-    draft.assumedUnit = true;
+    asPounds(draft);
   });
+}
+
+function asPounds(draft: Draft): void {
+  draft.quantity = "mass";
+  draft.unit = unitCalled("lb");
+  draft.assumedUnit = true;
 }

@@ -82,7 +82,7 @@ export function begin(text: string, context: Context): { note: Note; tokens: rea
   actuallySo(items);
   kelvinClips(items);
   warmDay(items);
-  muted(items);
+  muted(items, even);
   testerKilo(items);
   waterLoop(items, context.units);
   ampsOfNext(items);

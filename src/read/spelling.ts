@@ -78,6 +78,16 @@ const trade = [
   "dropped",
 ] as const;
 
+/** What thumbs make of the longest of them, more than one slip away. */
+const farSlips: ReadonlyMap<string, string> = new Map([
+  ["tempature", "temperature"],
+  ["tempeture", "temperature"],
+  ["tempreture", "temperature"],
+  ["presure", "pressure"],
+  ["acros", "across"],
+  ["accross", "across"],
+]);
+
 const known: ReadonlySet<string> = new Set(trade);
 
 /** English words that lie one slip from a word of the trade and are none. */
@@ -227,6 +237,8 @@ const found = new Map<string, string | undefined>();
 const MOST = 4096;
 
 function look(word: string): string | undefined {
+  const far = farSlips.get(word);
+  if (far !== undefined) return far;
   if (known.has(word) || others.has(word)) return undefined;
   for (const form of shorter(word)) {
     const meant = byForm.get(form);

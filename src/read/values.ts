@@ -3,7 +3,7 @@ import { role } from "./word.ts";
 import { zeroUnit } from "./zero-unit.ts";
 
 const overloadActs =
-  /^(?:opens|opened|opening|trips|tripped|tripping|kicks|kicked|pops|popped|resets|reset|cuts|cycles|cycled|closes|closed)$/;
+  /^(?:opens|opened|opening|trip|trips|tripped|tripping|kicks|kicked|pops|popped|resets|reset|cuts|cycles|cycled|cycling|closes|closed)$/;
 
 function isWeighed({ text, unit }: Item): boolean {
   const thing = /^(?:charg|weigh|recover|cylinder|tank|bottle|jug|drum)/;

@@ -99,6 +99,7 @@ export function isA(items: readonly Item[], draft: Draft): void {
     item.unit?.dimension === "capacitance" &&
     behind?.label?.quantity === "capacitance" &&
     items[draft.index - 1]?.label?.quantity !== "capacitance" &&
+    items[draft.index - 1]?.owner !== "<part> <number> reads" &&
     item.value >= 2 &&
     Number.isInteger(item.value * 2) &&
     items
