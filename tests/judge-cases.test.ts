@@ -24,6 +24,8 @@ const pinned: Readonly<Record<string, number>> = {
   "twelfth-gas.jsonl": 0,
   "fourteenth-electrical.jsonl": 3,
   "fourteenth-gas.jsonl": 1,
+  "fifteenth-electrical.jsonl": 0,
+  "fifteenth-gas.jsonl": 0,
 };
 
 /** Worked out when it is first asked for, and kept. */

@@ -1,4 +1,5 @@
 import type { Case, EquipmentFacts, Reading, Statement } from "../model.ts";
+import { lockedByLetterA } from "./plate-letter.ts";
 
 /** The plate as the office has it, outweighed by what the notes say. */
 export function factsFrom(whole: Case): EquipmentFacts {
@@ -12,8 +13,12 @@ export function factsFrom(whole: Case): EquipmentFacts {
     for (const one of note.statements)
       if (one.kind === "note" && one.about === "supply") facts = { ...facts, ...calledBy(one) };
   }
-  return facts;
+  const lra_A = facts.lra_A ?? lockedByLetterA(facts, textOf(whole));
+  return lra_A === undefined ? facts : { ...facts, lra_A };
 }
+
+const textOf = ({ notes }: Case): string =>
+  notes.map(({ text = "" }) => text.toLowerCase()).join("\n");
 
 const nothing: EquipmentFacts = {};
 

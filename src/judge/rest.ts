@@ -2,7 +2,7 @@ import type { CaseNote, Reading } from "../model.ts";
 import { figureSpan } from "./figure-span.ts";
 
 const atRest =
-  /\b(off|idle|sat|sitting|standing|rest(ing|ed)?|shut (?:it |her |the unit )?(?:down|off)|stopped|powered down|not running)\b.{0,24}\b((\d+|an?|one|two|three|four|five|six|eight|ten|twelve|a few|a couple(?: of)?|half an) ?(m|min|mins|minutes|h|hr|hrs|hour|hours)\b|overnight|all night|(?:over|for|through|during) (?:lunch|the night|the weekend))|\b(?:off|down|sat|sitting) (?:till|until|since|to|from) (?:the )?(?:next )?(?:morning|yesterday|last night|noon|lunch)\b|\bgauges (?:are |both )?(?:equal|even)\b|\bat rest\b|\bequali[sz]ed\b|\boff.?cycle\b|\bstanding (?:pressure|overnight)\b|\bafter a night\b|\bwith (it|the unit|everything|the compressor) off\b/;
+  /\b(off|idle|sat|sitting|standing|rest(ing|ed)?|shut (?:it |her |the unit )?(?:down|off)|stopped|powered down|not running)\b.{0,24}\b((\d+|an?|one|two|three|four|five|six|eight|ten|twelve|a few|a couple(?: of)?|half an) ?(m|min|mins|minutes|h|hr|hrs|hour|hours)\b|overnight|all night|(?:over|for|through|during) (?:lunch|the night|the weekend))|\b(?:off|down|sat|sitting) (?:till|until|since|to|from) (?:the )?(?:next )?(?:morning|yesterday|last night|noon|lunch)\b|\bgauges (?:are |both )?(?:equal|even)\b|\bat rest\b|\bequali[sz]ed\b|\boff.?cycle\b|\bstand(?:s|ing) (?:at )?[\d.]+ ?(?:bar|psig?|kpa)\b|\bstanding (?:pressure|overnight)\b|\bafter a night\b|\bwith (it|the unit|everything|the compressor) off\b/;
 const underNitrogen = /\bnitro(?:gen)?\b|\bn2\b|\bofn\b|pressure test/;
 
 /** A reading that its note says was read at rest. */

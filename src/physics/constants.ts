@@ -27,6 +27,9 @@ export const kilogramPerPound = 0.45359237;
 /** m. Source: definition. */
 export const metrePerInch = 0.0254;
 
+/** m. Source: definition. */
+export const metrePerFoot = 0.3048;
+
 /** J/(mol K). Source: SI, exact since 2019. */
 export const gasConstant = 8.314462618;
 

@@ -24,6 +24,24 @@ export function airOrWater(
       const item = items[index];
       return item?.label?.place === undefined || item.to - item.from <= "entering".length;
     });
-    if (isWater(draft.place) && bare && whole) draft.place = undefined;
+    if (isWater(draft.place) && bare && whole) draft.place = ofBulbs(draft, drafts);
   }
+  besideDry(drafts);
+}
+
+/** "entering 80 db 67 wb, leaving 57 db": who names bulbs speaks of air, on its way through the coil. */
+function ofBulbs(draft: Draft, drafts: readonly Draft[]): Draft["place"] {
+  const wet = drafts.some(({ quantity }) => quantity === "wet_bulb_temperature");
+  if (!wet || draft.named !== "temperature") return undefined;
+  return draft.place === "water_in" ? "return_air" : "supply_air";
+}
+
+/** "leaving 57 db 56 wb": both bulbs hang in the same air. */
+function besideDry(drafts: readonly Draft[]): void {
+  drafts.forEach((bulb, order) => {
+    const dry = drafts[order - 1];
+    if (bulb.quantity !== "wet_bulb_temperature" || bulb.place !== undefined) return;
+    if (dry?.quantity !== "temperature" || !dry.place?.endsWith("_air")) return;
+    if (bulb.value <= dry.value && bulb.index - dry.index <= 3) bulb.place = dry.place;
+  });
 }

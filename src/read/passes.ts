@@ -56,6 +56,7 @@ import { statSet } from "./stat-set.ts";
 import { statsOfOne } from "./stats-of-one.ts";
 import { swings } from "./swings.ts";
 import { switchSet } from "./switch-set.ts";
+import { inTank } from "./tank-fill.ts";
 import { toldByWords } from "./told-by-words.ts";
 import { trips } from "./trips.ts";
 import { busAgain, sagsAtStart } from "./two-states.ts";
@@ -168,6 +169,10 @@ export const related = passes(
   { look: ({ drafts, note }) => repeat(note, drafts) },
   { look: ({ drafts, items }) => nameRow(drafts, items) },
   { look: ({ drafts, note }) => carryAction(note, drafts) },
+  {
+    look: ({ drafts, items, note }) => inTank(drafts, items, note.plain),
+    heads: "tank|tanks|cylinder|cylinders|cyl|bottle|bottles|drum|jug",
+  },
   { look: ({ drafts, items, context }) => sameAgain(drafts, items, context) },
   { look: ({ drafts, items, context }) => withIt(drafts, items, context) },
   { look: ({ drafts, context }) => ofNamedPart(drafts, context) },

@@ -92,6 +92,12 @@ function cutsBound(tokens: readonly Token[], end: number): boolean {
   );
 }
 
+/** "P-N" are the rails of a bus; "p/n" and "p n" a part's number. */
+function isPartNumber(tokens: readonly Token[], i: number, end: number): boolean {
+  if (tokens[i]?.text !== "p" || tokens[end - 1]?.text !== "n") return false;
+  return !/^(?:-|to)$/.test(tokens[i + 1]?.text ?? "");
+}
+
 function longest(tokens: readonly Token[], i: number): Phrase | undefined {
   let word = tokens[i]?.word;
   if (word === undefined) return undefined;
@@ -105,7 +111,8 @@ function longest(tokens: readonly Token[], i: number): Phrase | undefined {
     if (longer === undefined) break;
     word = longer;
     at++;
-    if (means(word) && !cutsNumber(tokens, at) && !cutsBound(tokens, at)) best = { word, end: at };
+    const cut = cutsNumber(tokens, at) || cutsBound(tokens, at) || isPartNumber(tokens, i, at);
+    if (means(word) && !cut) best = { word, end: at };
   }
   return best;
 }

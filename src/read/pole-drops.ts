@@ -4,7 +4,7 @@ import { itemKind } from "./item.ts";
 import { unitCalled } from "./kinds.ts";
 
 /** V; a contact that loses more in load is open. Common practice, no source. */
-const mostDropV = 10;
+const mostDropV = 20;
 
 const poles = /^(?:pole|poles|contacts|points|contactor)$/;
 
@@ -19,7 +19,9 @@ export function poleDrops(list: readonly Draft[], items: readonly Item[]): void 
   for (const draft of list) {
     const free =
       draft.unit === undefined &&
-      (draft.named === undefined || draft.named === "diode_drop") &&
+      (draft.named === undefined ||
+        draft.named === "diode_drop" ||
+        (told && draft.named === "temperature_difference")) &&
       draft.rating === undefined &&
       !draft.over &&
       items[draft.index]?.kind === itemKind.number;

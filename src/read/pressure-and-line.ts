@@ -59,15 +59,32 @@ function thenLine(left: Draft, right: Draft, items: readonly Item[]): boolean {
   return true;
 }
 
-/** "suction 38, line 52": the line behind a gauge's comma is that gauge's own. */
+/** "suction 38, line 52", "72 suction, 54 on the line": the line behind a gauge's comma is that gauge's own. */
 function commaLine(left: Draft, right: Draft, items: readonly Item[]): boolean {
-  if (left.place !== "suction" || !isFree(left) || left.unit !== undefined) return false;
-  if (items[left.index + 1]?.text !== "," || items[left.index + 2]?.text !== "line") return false;
-  if (right.index !== left.index + 3 || right.unit !== undefined) return false;
+  if (left.place !== "suction" || !isFree(left)) return false;
+  if (left.unit !== undefined && left.unit.dimension !== "pressure") return false;
+  if (right.ownUnit || !isFree(right)) return false;
+  const gap = textOf(items, left.index + 1, right.index);
+  const behind = textOf(items, right.index + 1, right.index + 4);
+  const ahead = gap === ", line";
+  if (!ahead && !(/^(?:suction|low|suct) ,$/.test(gap) && /^on the line\b/.test(behind)))
+    return false;
+  right.unit = undefined;
+  if (left.unit !== undefined) {
+    asPair(left, right, "suction");
+    return true;
+  }
   if (!within(left.value, usual.suction.psi) || !within(right.value, usual.suction.lineF))
     return false;
   asPair(left, right, "suction");
   return true;
+}
+
+function textOf(items: readonly Item[], from: number, to: number): string {
+  return items
+    .slice(from, to)
+    .map(({ text }) => text)
+    .join(" ");
 }
 
 /** Share by which a gauge stands over its line where neither has a unit: two lines are nearer. Common practice, no source. */
@@ -145,9 +162,19 @@ function bothThenSide(left: Draft, right: Draft, items: readonly Item[]): boolea
 /** Two bare figures of one line: gauge and warmth where their sizes say so, and "and" joins them. */
 function isBarePair(left: Draft, right: Draft, items: readonly Item[], side: Side): boolean {
   if (left.unit !== undefined) return within(right.value, usual[side].lineF);
-  if (!/^(?:and|&)$/.test(items[left.index + 1]?.text ?? "")) return false;
-  if (!/^(?:on|at)\b/.test(items[right.index + 1]?.text ?? "")) return false;
+  const joint = items[left.index + 1]?.text ?? "";
+  // behind a comma only what is no warmth of its own
+  const joined = /^(?:and|&)$/.test(joint) || (joint === "," && isBareGauge(left));
+  if (!joined) return false;
   return left.value >= gaugeOverLine * right.value && within(right.value, usual[side].lineF);
+}
+
+/** F; nothing that air or a line is read at is warmer. Common practice, no source. */
+const warmestF = 165;
+
+function isBareGauge(draft: Draft): boolean {
+  const bare = draft.place === undefined && draft.hint === undefined && draft.before.length === 0;
+  return bare && draft.value > warmestF;
 }
 
 /** "41 psig and 18 F out of the coil": of the low side, by the gauge before it. */

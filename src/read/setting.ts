@@ -2,6 +2,7 @@ import type { Context } from "./context.ts";
 import type { Draft } from "./draft.ts";
 import { type Item, itemKind } from "./item.ts";
 import type { Setting } from "./settle.ts";
+import { signIndex } from "./signs.ts";
 import { testerVolts } from "./tester-volts.ts";
 
 /** What the words of a message say about the test in hand. */
@@ -18,6 +19,8 @@ interface Words {
   pipes: boolean;
   capacitor: boolean;
 }
+
+const isolation = signIndex("do:vacuum_isolated");
 
 /** Words beside which "35 m" is a length. */
 const pipeWords: ReadonlySet<string> = new Set([
@@ -179,7 +182,8 @@ function wordsOf(items: readonly Item[]): Words {
     else if (quantity === "capacitance") words.capacitor = true;
     else if (
       quantity === "vacuum" ||
-      /^(?:vac|pump|evac|evacuated|evacuating|evacuation)$/.test(item.text)
+      /^(?:vac|pump|evac|evacuated|evacuating|evacuation)$/.test(item.text) ||
+      item.signs?.includes(isolation) === true
     )
       words.vacuum = true;
     // "29 in hg then 480 mic"

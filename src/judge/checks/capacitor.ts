@@ -115,7 +115,8 @@ function isOfPins(reading: Reading): boolean {
 
 /** One current through and one voltage across a capacitor, said together. */
 function underLoad(scene: Scene): Measured[] {
-  const amps = ofQuantity(scene.readings, "current").filter((one) => isOfCapacitor(one, scene));
+  const near = ofQuantity(scene.readings, "current").filter((one) => isOfCapacitor(one, scene));
+  const amps = near.filter((one) => !isOfMotor(one, near, scene));
   return amps.flatMap((one) => {
     const volts = ofQuantity(scene.readings, "voltage").filter(
       (other) => noteOf(scene, other) === noteOf(scene, one) && other.kind !== "dc",
@@ -131,6 +132,32 @@ function underLoad(scene: Scene): Measured[] {
     return [{ farad, how, ...ofSide(one, scene), digit: digitPercentOf([one]) }];
   });
 }
+
+/** "3.1 A in the start wire, 405 V over the cap, motor 2.9": the motor's own beside what flows through the capacitor. */
+function isOfMotor(one: Reading, all: readonly Reading[], scene: Scene): boolean {
+  const beside = all.filter((other) => noteOf(scene, other) === noteOf(scene, one));
+  return (
+    beside.length > 1 &&
+    /\b(?:motor|common|line|run|total|running)\b/.test(clauseOf(one, scene)) &&
+    !throughIt.test(clauseOf(one, scene)) &&
+    beside.some((other) => throughIt.test(clauseOf(other, scene)))
+  );
+}
+
+const throughIt = /\b(?:start|aux\w*|herm|cap\w*|through)\b/;
+
+/** The words about a figure between its commas. */
+function clauseOf(one: Reading, scene: Scene): string {
+  const ahead =
+    beside(scene, one, [clauseLetters, 0])
+      .split(/[,;]|\. /)
+      .at(-1) ?? "";
+  const behind = beside(scene, one, [0, clauseLetters]).split(/[,;]|\. /)[0] ?? "";
+  return `${ahead} ${behind}`;
+}
+
+/** Letters looked at on each side for its clause. */
+const clauseLetters = 30;
 
 function ofSide(one: Reading, scene: Scene): Pick<Measured, "subject" | "side"> {
   return { subject: one.subject ?? "", side: sideSaid(one, scene) };

@@ -1,4 +1,5 @@
 import type { Finding } from "../../model.ts";
+import { kilogramPerPound } from "../../physics/constants.ts";
 import { cylinderFillKg } from "../../physics/cylinder-fill.ts";
 import type { Check } from "../check.ts";
 import { refrigerantOf } from "../circuit.ts";
@@ -153,12 +154,7 @@ function putBack(
 /** The recovery cylinder's limit, where its water capacity was said. */
 function cylinder(scene: Scene, figures: Figures): Finding[] {
   const refrigerant = refrigerantOf(scene);
-  const capacity = scene.readings
-    .concat(scene.ratings)
-    .find(
-      (one) => one.quantity === "mass" && /\bw\.?c\b|water capacity/.test(one.said.toLowerCase()),
-    );
-  const capacityKg = capacity === undefined ? undefined : numberOf(capacity);
+  const capacityKg = waterCapacityKg(scene);
   if (refrigerant === undefined || capacityKg === undefined) return [];
   const limitKg = cylinderFillKg(capacityKg, refrigerant);
   if (limitKg === undefined) return [];
@@ -176,4 +172,28 @@ function cylinder(scene: Scene, figures: Figures): Finding[] {
       source: "AHRI Guideline K; 49 CFR 173.304a (from memory)",
     },
   ];
+}
+
+const figure = String.raw`(\d+(?:\.\d+)?) ?(lbs?|pounds?|kg|kilos?)?`;
+const named = String.raw`(?:\bw\.?c\b\.?|water capacity)`;
+const capacities = [
+  new RegExp(String.raw`${figure} ?(?:of )?${named}`),
+  new RegExp(String.raw`${named}(?: is| of|:)? ?${figure}`),
+];
+const cylinderWords = /\b(?:tank|cylinder|cyl|bottle|drum|jug)\b/;
+
+/** As stamped on the collar, kg; without a unit in the house's own. */
+function waterCapacityKg(scene: Scene): number | undefined {
+  const read = scene.readings
+    .concat(scene.ratings)
+    .find((one) => one.quantity === "mass" && new RegExp(named).test(one.said.toLowerCase()));
+  if (read !== undefined) return numberOf(read);
+  for (const { text = "" } of scene.notes) {
+    const words = text.toLowerCase();
+    if (!cylinderWords.test(words)) continue;
+    const said = capacities.map((one) => one.exec(words)).find((one) => one !== null);
+    if (said !== undefined && said !== null)
+      return Number(said[1]) * (/^k/.test(said[2] ?? "") ? 1 : kilogramPerPound);
+  }
+  return undefined;
 }

@@ -3,6 +3,7 @@ import { lineChargeKg } from "../../physics/line-charge.ts";
 import type { Check } from "../check.ts";
 import { refrigerantOf } from "../circuit.ts";
 import { type Figures, figuresOf } from "../figures.ts";
+import { linesTold } from "../lines-told.ts";
 import type { Scene } from "../scene.ts";
 
 type Line = NonNullable<Scene["facts"]["line_set"]>[number];
@@ -19,10 +20,15 @@ export const lineCharge: Check = {
         line_set: [{ line: "liquid", size_in: 0.375, length_m: 30, covered_m: 7.5 }],
       },
     },
+    {
+      level: "good",
+      notes: ["liquid line is 3/8, 60 ft of it, the plate covers 25 ft"],
+      equipment: { refrigerant: "R-410A" },
+    },
   ],
   signs: [],
   judge: (scene) => {
-    const lines = (scene.facts.line_set ?? []).filter(isLiquid);
+    const lines = (scene.facts.line_set ?? linesTold(scene.words)).filter(isLiquid);
     if (lines.length === 0) return [];
     const refrigerant = refrigerantOf(scene);
     if (refrigerant === undefined) return [unknown("the refrigerant, as on the plate")];

@@ -18,6 +18,11 @@ export const startCurrent: Check = {
       notes: ["pulls 128 A for 5 seconds, then the overload opens"],
       equipment: { drive: "line", phases: 3, supply_V: 460, rla_A: 20, lra_A: 130 },
     },
+    {
+      level: "bad",
+      notes: ["plate: 10 hp, code G", "71 A and it stays there till the overload opens"],
+      equipment: { drive: "line", phases: 3, supply_V: 460 },
+    },
     { level: "unknown", notes: ["inrush 95 A"], equipment: { drive: "line", phases: 3 } },
   ],
   signs: [

@@ -3,12 +3,14 @@ import { lockedRotorAAtVolts, worstCrestA } from "../../physics/locked-rotor.ts"
 import { deadLeg } from "../dead-leg.ts";
 import { noteOf } from "../near.ts";
 import { numberOf, numbersOf } from "../pick.ts";
+import { lockedByLetterA } from "../plate-letter.ts";
 import type { Scene } from "../scene.ts";
 import { gist, plain } from "../words.ts";
+import { isAtStart } from "./at-start.ts";
 import { heldSeconds } from "./held-time.ts";
 import { highestOf, type MotorCurrents } from "./motor-currents.ts";
 import { startPressures } from "./start-pressures.ts";
-import { lineVolts } from "./volts.ts";
+import { controlBelowV, isToGround, lineVolts, supplyVoltages } from "./volts.ts";
 
 /** Peak over RLA, across the line. Source: common practice, no source. */
 const lineRatios = { tooLow: 3, usual: 4 } as const;
@@ -36,13 +38,22 @@ export function lineStart(currents: MotorCurrents, scene: Scene): Finding[] {
       brief: gist(verdict.says),
       says: [`${plain(peakA)} A at start`, rated(peakA, expectedA, scene), verdict.says].join(", "),
       values: expectedA === undefined ? {} : { expected_locked_rotor_A: expectedA },
-      basis: scene.facts.lra_A === undefined ? "common practice" : "plate LRA",
-      source:
-        "NEMA MG 1 12.35 and 14.30 (locked-rotor current, in proportion to voltage); durations: common practice, no source",
+      ...basisOf(scene),
       signs: verdict.sign === undefined ? [] : [verdict.sign, ...startPressures(currents, scene)],
       ...(verdict.missing === undefined ? {} : { missing: verdict.missing }),
     },
   ];
+}
+
+/** A letter speaks only where no locked-rotor amps stand on the plate. */
+function basisOf(scene: Scene): Pick<Finding, "basis" | "source"> {
+  const { lra_A } = scene.facts;
+  const byLetter = lra_A !== undefined && lra_A === lockedByLetterA(scene.facts, scene.words);
+  const plate = byLetter ? "code letter, NEC 430.7(B)" : "plate LRA";
+  return {
+    basis: lra_A === undefined ? "common practice" : plate,
+    source: `${byLetter ? "NFPA 70, 430.7(B) (middle of the letter's band); " : ""}NEMA MG 1 12.35 and 14.30 (locked-rotor current, in proportion to voltage); durations: common practice, no source`,
+  };
 }
 
 interface Start {
@@ -173,9 +184,16 @@ function stallsThere(currents: MotorCurrents, scene: Scene): boolean {
 function expectedLockedA(scene: Scene): number | undefined {
   const { lra_A, supply_V } = scene.facts;
   if (lra_A === undefined) return;
-  const volts = lineVolts(scene);
+  const volts = triedVolts(scene) ?? lineVolts(scene);
   if (volts === undefined || supply_V === undefined) return lra_A;
   return lockedRotorAAtVolts(lra_A, supply_V, volts);
+}
+
+/** What stood at the terminals while it tried, where that was read: the lowest, as near to the motor as any. */
+function triedVolts(scene: Scene): number | undefined {
+  const tried = supplyVoltages(scene).filter((one) => isAtStart(scene, one) && !isToGround(one));
+  const volts = numbersOf(tried).filter((one) => one >= controlBelowV);
+  return volts.length === 0 ? undefined : Math.min(...volts);
 }
 
 function rated(peakA: number, expectedA: number | undefined, scene: Scene): string {

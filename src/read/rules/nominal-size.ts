@@ -1,6 +1,7 @@
 import { type Item, itemKind } from "../item.ts";
 import { type Note, type Rule, state } from "../note.ts";
 import { role } from "../word.ts";
+import { heldSize } from "./held-size.ts";
 import { ratedMotor, sideOf, tapped } from "./made-for.ts";
 import { freeNumber, textAt, wordBefore, wordBehind } from "./near.ts";
 import { belt, gauge, pipe } from "./pipe-and-wire.ts";
@@ -156,6 +157,7 @@ function others(note: Note, i: number, item: Item): boolean {
     state(note, SIZE, [i, i + 1], { kind: "note", about: "size" });
     return true;
   }
+  if (heldSize(note, i, item)) return true;
   // "2 jugs 25 lb each": how big they are
   const each = ((items[i + 1]?.roles ?? 0) & role.each) !== 0;
   const jug = [i - 1, i - 2].some((at) => jugs.has(textAt(items, at).replace(/s$/, "")));

@@ -55,6 +55,17 @@ function requires(items: readonly Item[], i: number): boolean {
     .some(({ roles, text }) => (roles & bounds) !== 0 || /^m(?:in|ax)(?:imum)?$/.test(text));
 }
 
+/** "the overload lets go, 5 seconds": it opens, nobody is asked along. */
+function opens(items: readonly Item[], i: number): boolean {
+  return (
+    items[i]?.text === "lets" &&
+    items[i + 1]?.text === "go" &&
+    /^(?:overload|breaker|fuse|protector|internal|thermal|klixon|relay|ol|it)$/.test(
+      items[i - 1]?.text ?? "",
+    )
+  );
+}
+
 /** "going to charge 4 lb", "need to pull to 500": what is announced has not been measured. */
 export const plans: Rule = {
   name: "going to <verb> <number>",
@@ -72,7 +83,8 @@ export const plans: Rule = {
       }
       // "comp will not turn over, 112 A": what it does not do is no plan
       const refuses = item.text === "will" && items[i + 1]?.text === "not";
-      if ((item.roles & role.plan) !== 0 && item.owner === undefined && !refuses) plan = i;
+      const taken = refuses || opens(items, i);
+      if ((item.roles & role.plan) !== 0 && item.owner === undefined && !taken) plan = i;
       if (
         /^(?:need|needs|order|ordering|needed|bring|grab)$/.test(item.text) &&
         item.label?.rating === undefined

@@ -158,7 +158,7 @@ const places: readonly Row[] = [
   ],
   ["output amps|output current|output amperage", { place: "drive_output", quantity: "current" }],
   [
-    "dc bus|d c boss|dc boss|bus|dc link|bus voltage|bus volts|dc bus voltage|dc bus volts|link voltage|d c bus|dc buss|buss|bus bar voltage|busses|dc link voltage|dcbus|p to n|d c buss|d c link|bus cap|bus caps|bus caps voltage",
+    "dc bus|d c boss|dc boss|bus|dc link|bus voltage|bus volts|dc bus voltage|dc bus volts|link voltage|d c bus|dc buss|buss|bus bar voltage|busses|dc link voltage|dcbus|p to n|p n|d c buss|d c link|bus cap|bus caps|bus caps voltage",
     { place: "dc_bus", kind: "dc", quantity: "voltage" },
   ],
   [
