@@ -28,6 +28,8 @@ export const decayLimits = {
   wetRestPa: 4_600 * pascalPerMicron,
   /** a start above this is no test */
   startPa: 1_000 * pascalPerMicron,
+  /** s; a first reading later than this is not where the stand began */
+  beginsS: 60,
   /** seconds and readings that a verdict needs */
   shortestS: 300,
   fewestReadings: 3,
@@ -63,9 +65,14 @@ export function vacuumDecay(
   const longEnough = last.afterS - first.afterS >= decayLimits.shortestS;
   if (!longEnough) return { shape: "short", ...seen };
   if (last.absolutePa <= holdPa) return { shape: "tight", ...seen };
-  if (sorted.length < decayLimits.fewestReadings || first.absolutePa > decayLimits.startPa)
+  if (sorted.length < decayLimits.fewestReadings || isShallow(first))
     return { shape: "short", ...seen };
   return { ...shapeOfRise(sorted, last), ...seen };
+}
+
+/** Began too high for a test; a first look minutes later says nothing of how deep it began. */
+export function isShallow({ afterS, absolutePa }: DecayPoint): boolean {
+  return afterS < decayLimits.beginsS && absolutePa > decayLimits.startPa;
 }
 
 function shapeOfRise(

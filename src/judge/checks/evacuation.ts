@@ -4,6 +4,7 @@ import {
   type DecayPoint,
   type DecayShape,
   decayLimits,
+  isShallow,
   vacuumDecay,
 } from "../../physics/vacuum-decay.ts";
 import { waterBoilingCel } from "../../physics/water-vapor.ts";
@@ -25,6 +26,14 @@ export const evacuation: Check = {
     {
       level: "bad",
       notes: ["400 microns, valved off. 1 min 1200, 3 min 2800, 6 min 5200, 10 min 8400"],
+    },
+    {
+      level: "bad",
+      notes: ["valved off. 10 min 1350 microns, 20 min 1760, 40 min 1875, 60 min 1880"],
+    },
+    {
+      level: "unknown",
+      notes: ["1350 microns, valved off. 10 min 1760, 20 min 1875, 40 min 1880"],
     },
     { level: "unknown", notes: ["380 microns, valved off, 1 min 460"] },
   ],
@@ -135,7 +144,9 @@ function byClock(readings: readonly Reading[], scene: Scene): DecayPoint[] {
       }),
   );
   const lowest = Math.min(...points.map((one) => one.absolutePa));
-  return points.slice(points.findIndex((one) => one.absolutePa === lowest));
+  const stand = points.slice(points.findIndex((one) => one.absolutePa === lowest));
+  const beganS = stand[0]?.afterS ?? 0;
+  return stand.map((one) => ({ ...one, afterS: one.afterS - beganS }));
 }
 
 /** "held at 290 for 30 minutes", "380 after an hour": one reading at the end of a stand. */
@@ -258,11 +269,10 @@ const lookMin = { first: 10, again: 5 };
 function nextReading(points: readonly DecayPoint[]): string {
   const [first] = points;
   const last = points.at(-1);
-  if (first !== undefined && first.absolutePa > decayLimits.startPa)
+  if (first !== undefined && isShallow(first))
     return "pump below 1000 micron, then valve it off again";
   const minutes = ((last?.afterS ?? 0) - (first?.afterS ?? 0)) / 60;
-  const at = Math.max(lookMin.first, Math.round(minutes) + lookMin.again);
-  return `the microns at ${at} min after isolation`;
+  return `the microns at ${Math.max(lookMin.first, Math.round(minutes) + lookMin.again)} min after isolation`;
 }
 
 const briefs: Readonly<Record<Exclude<DecayShape, "short">, string>> = {
