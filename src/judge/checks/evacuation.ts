@@ -31,10 +31,7 @@ export const evacuation: Check = {
       level: "bad",
       notes: ["valved off. 10 min 1350 microns, 20 min 1760, 40 min 1875, 60 min 1880"],
     },
-    {
-      level: "unknown",
-      notes: ["1350 microns, valved off. 10 min 1760, 20 min 1875, 40 min 1880"],
-    },
+    { level: "unknown", notes: ["1350 microns, valved off, 10 min 1760, 40 min 1880"] },
     { level: "unknown", notes: ["380 microns, valved off, 1 min 460"] },
   ],
   signs: [
