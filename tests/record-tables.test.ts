@@ -10,7 +10,6 @@ import {
   markMessage,
   messagesAfter,
   messagesIn,
-  messagesOn,
   moveCursor,
   nextMessage,
   readCursor,
@@ -31,6 +30,7 @@ import {
 } from "../src/record/outbox.ts";
 import { putFacts, readRegistry } from "../src/record/registry.ts";
 import { type Card, cardOf, gasAtRest, putToRest, takeFromRest } from "../src/record/rest-table.ts";
+import { messageBefore, saidAt } from "../src/record/said-when.ts";
 import { headsOutside, sealed, sealHolds, sealOf, sealOfBytes } from "../src/record/sealed.ts";
 import {
   backlog,
@@ -180,9 +180,17 @@ describe("a message", () => {
     markMessage(store, plain("c", 9), { state: "waiting" });
     expect(lastHeard(store)).toEqual(new Map([["bram", Date.parse(minuteOf(9))]]));
     expect(lastRoles(store)).toEqual(new Map([["bram", "dispatcher"]]));
-    const of = { platform: "test", person: "bram", job: 4 };
-    expect(idsOf(messagesOn(store, of))).toEqual(["a", "b"]);
-    expect(messagesOn(store, { ...of, job: 5 })).toEqual([]);
+    const of = { platform: "test", person: "bram", id: "c", job: 4 };
+    const now = { instant: Date.parse(minuteOf(9)), seq: Number.MAX_SAFE_INTEGER };
+    const newest = messageBefore(store, of, now);
+    expect(newest).toMatchObject({ id: "b", at: minuteOf(7), channel: "south", thread: null });
+    expect(newest && messageBefore(store, of, newest)?.id).toBe("a");
+    expect(messageBefore(store, of, { ...now, instant: Date.parse(minuteOf(1)) })?.id).toBe("a");
+    expect(messageBefore(store, of, { instant: Date.parse(minuteOf(1)), seq: 0 })).toBeUndefined();
+    expect(messageBefore(store, { ...of, id: "b" }, now)?.id).toBe("a");
+    expect(messageBefore(store, { ...of, job: 5 }, now)).toBeUndefined();
+    expect(saidAt(store, "test", "c")).toBe(minuteOf(9));
+    expect(saidAt(store, "test", "z")).toBeUndefined();
   });
 });
 

@@ -1,6 +1,6 @@
 import { z } from "zod";
-import { findMessage } from "../../src/record/inbox.ts";
 import { findOut, type OutboxRow } from "../../src/record/outbox.ts";
+import { saidAt } from "../../src/record/said-when.ts";
 import type { Store } from "../../src/record/store.ts";
 import type { ChatPlatform, Part } from "../chat-platform.ts";
 import { lateLine } from "./late.ts";
@@ -84,7 +84,7 @@ export function planParts(scene: Scene, row: OutboxRow): readonly Part[] {
 
 function spoken({ store, now, zone }: Scene, row: OutboxRow): string {
   if (row.kind !== "reply" || row.answers === undefined || row.edits !== undefined) return row.text;
-  const said = findMessage(store, row.platform, row.answers)?.message.at;
+  const said = saidAt(store, row.platform, row.answers);
   const late = said === undefined ? undefined : lateLine(said, now, zone);
   return late === undefined ? row.text : `${row.text}\n${late}`;
 }

@@ -1,6 +1,6 @@
 import type { Bot } from "../../src/bot.ts";
-import { findMessage } from "../../src/record/inbox.ts";
 import { markOut, type OutboxRow, type OutboxState } from "../../src/record/outbox.ts";
+import { saidAt } from "../../src/record/said-when.ts";
 import { type Lane, nextOut, waitingLanes } from "../../src/record/sending.ts";
 import { storeProblem } from "../../src/record/store.ts";
 import { fileKey, getWords, letSentGo, sentKey } from "../../src/record/words-table.ts";
@@ -115,10 +115,10 @@ function beginning({ bot, now, mayBeForgotten }: Sending, row: OutboxRow) {
   const said =
     row.wire !== undefined || row.answers === undefined
       ? undefined
-      : findMessage(bot.store, row.platform, row.answers)?.message.at;
-  const saidAt = said === undefined ? now() : Date.parse(said);
-  return said !== undefined && mayBeForgotten(saidAt)
-    ? { look: true, since: saidAt }
+      : saidAt(bot.store, row.platform, row.answers);
+  const saidMs = said === undefined ? now() : Date.parse(said);
+  return said !== undefined && mayBeForgotten(saidMs)
+    ? { look: true, since: saidMs }
     : { look: false, since: now() };
 }
 

@@ -1,13 +1,13 @@
 import type { Clock, Job } from "../model.ts";
 import { quietClocks } from "../record/quiet-jobs.ts";
 import { clockText } from "../show/clock-words.ts";
-import { allJobs, type Memory, zoneFor } from "./memory.ts";
+import { type Memory, zoneFor } from "./memory.ts";
 import { namesOf } from "./people.ts";
 
 /** Clocks that came due by a moment, the earliest first. */
 export function dueClocks(memory: Memory, now: string): readonly Clock[] {
   const instant = Date.parse(now);
-  return allJobs(memory)
+  return [...memory.watched.values()]
     .flatMap((job) => [...job.clocks, ...quietOf(memory, job)])
     .filter((clock) => Date.parse(clock.due) <= instant)
     .sort((a, b) => Date.parse(a.due) - Date.parse(b.due) || a.job - b.job);

@@ -1,6 +1,7 @@
 import type { Message, Understood } from "../model.ts";
-import { type InboxRow, messagesOn, waitingAfter } from "../record/inbox.ts";
+import { type InboxRow, waitingAfter } from "../record/inbox.ts";
 import { answersTo } from "../record/outbox.ts";
+import { messageBefore } from "../record/said-when.ts";
 import type { Bot } from "./desk.ts";
 import type { Plan } from "./file-note.ts";
 import { locate } from "./locate.ts";
@@ -26,7 +27,7 @@ export function isHeld(bot: Bot, message: Message, plan: Plan, nowMs?: number): 
   return next !== undefined && answersOn(bot, next, plan.job);
 }
 
-const isStale = ({ at }: Message, nowMs: number | undefined): boolean =>
+const isStale = ({ at }: Pick<Message, "at">, nowMs: number | undefined): boolean =>
   nowMs !== undefined && nowMs - Date.parse(at) > staleMs;
 
 /** Nothing but readings: nothing is asked, left unread, begun or told. */
@@ -55,19 +56,19 @@ export function heldBefore(
   message: Message,
   known: { readonly job: number; readonly nowMs: number | undefined },
 ): readonly string[] {
-  const { platform, person, id } = message;
-  const rows = messagesOn(store, { platform, person, job: known.job });
+  const { platform, person, id, channel, thread } = message;
+  const of = { platform, person, id, job: known.job };
   const ids: string[] = [];
-  let next = message;
-  for (const { message: earlier } of [...rows].reverse()) {
-    const apart = Date.parse(next.at) - Date.parse(earlier.at);
-    if (earlier.id === id || apart < 0) continue;
-    const same = earlier.channel === message.channel && earlier.thread === message.thread;
-    const near = apart <= burstMs || isStale(earlier, known.nowMs);
+  let since = Date.parse(message.at);
+  // what was said in the same moment may stand behind it
+  let earlier = messageBefore(store, of, { instant: since, seq: Number.MAX_SAFE_INTEGER });
+  for (; earlier !== undefined; earlier = messageBefore(store, of, earlier)) {
+    const same = earlier.channel === channel && (earlier.thread ?? undefined) === thread;
+    const near = since - earlier.instant <= burstMs || isStale(earlier, known.nowMs);
     if (!same || !near) break;
     // its answer told of those before it
     if (answersTo(store, platform, earlier.id).length > 0) break;
-    next = earlier;
+    since = earlier.instant;
     ids.push(earlier.id);
   }
   return ids;

@@ -7,7 +7,7 @@ import { findOut } from "../record/outbox.ts";
 import { type Asked, jobNamed, type Route, route } from "../record/route.ts";
 import { gripsIn, type Memory } from "./memory.ts";
 import { threadJob } from "./rest.ts";
-import { routables, worldOf } from "./world.ts";
+import { routablesFor, worldOf } from "./world.ts";
 
 /** Several steps of one message's work ask for its place. */
 const found = new WeakMap<
@@ -26,7 +26,8 @@ export function locate(memory: Memory, message: Message): Route {
 
 function locateAnew(memory: Memory, message: Message): Route {
   const asked = askedOf(memory, message);
-  return route(asked, routables(memory, asked.named));
+  // a thread tells the job, whatever is named
+  return route(asked, asked.thread === undefined ? routablesFor(memory, asked.named) : []);
 }
 
 /** The job that some words name, `job` itself where it fits; undefined where they name none. */
@@ -36,7 +37,10 @@ export function locateWords(
   some: { readonly words: string; readonly job: number },
 ): Route | undefined {
   const named = namesIn(some.words, worldOf(memory));
-  return jobNamed({ ...askedOf(memory, message), hand: some.job, named }, routables(memory, named));
+  return jobNamed(
+    { ...askedOf(memory, message), hand: some.job, named },
+    routablesFor(memory, named),
+  );
 }
 
 /** The job of the message, or of the bot's own post, that a message replies to. */

@@ -9,6 +9,7 @@ import { gripsOf, type PersonGrip } from "../record/grips.ts";
 import { lastHeard, lastRoles } from "../record/inbox.ts";
 import { foldJob } from "../record/job.ts";
 import type { World } from "../record/names.ts";
+import { mayBeQuiet } from "../record/quiet-jobs.ts";
 import { type Registry, readRegistry } from "../record/registry.ts";
 import { type Card, takeFromRest, unitsAtRest } from "../record/rest-table.ts";
 import { readSettings, type Settings } from "../record/settings.ts";
@@ -22,6 +23,10 @@ import { namesOf } from "./people.ts";
 export interface Memory extends Told {
   readonly entries: Map<number, readonly Entry[]>;
   readonly jobs: Map<number, Job>;
+  /** the jobs at hand by site, oldest number first */
+  readonly sites: Map<Job["site"], readonly Job[]>;
+  /** those of the jobs at hand on which a clock runs or somebody may fall quiet */
+  readonly watched: Map<number, Job>;
   /** "channel\nthread" -> the job that it opened or named */
   readonly threads: Map<string, number>;
   /** "channel\nperson" -> the grips of that person there, by job */
@@ -65,6 +70,8 @@ export function remember(store: Store): Memory {
   const memory: Memory = {
     entries: new Map(),
     jobs: new Map(),
+    sites: new Map(),
+    watched: new Map(),
     threads: new Map(),
     grips: new Map(),
     clocks: new Map(),
@@ -121,7 +128,7 @@ export function letGo(memory: Memory, jobs: readonly Job[]): void {
   const gone = new Set(jobs.map(({ job }) => job));
   for (const { job, site, equipment } of jobs) {
     memory.entries.delete(job);
-    memory.jobs.delete(job);
+    putJob(memory, job, undefined);
     memory.clocks.delete(job);
     memory.judged.delete(job);
     holdAnew(memory, job, []);
@@ -137,6 +144,8 @@ export function relearn(memory: Memory, store: Store): void {
   const fresh = remember(store);
   replace(memory.entries, fresh.entries);
   replace(memory.jobs, fresh.jobs);
+  replace(memory.sites, fresh.sites);
+  replace(memory.watched, fresh.watched);
   replace(memory.threads, fresh.threads);
   replace(memory.grips, fresh.grips);
   replace(memory.clocks, fresh.clocks);
@@ -176,15 +185,33 @@ function refold(memory: Memory, number: number): void {
   const entries = memory.entries.get(number) ?? [];
   const job = foldJob(entries);
   if (job === undefined) {
-    memory.jobs.delete(number);
+    putJob(memory, number, undefined);
     memory.clocks.delete(number);
   } else {
     memory.clocks.set(number, clocksOf(job, entries, equipmentOf(job, memory.registry)));
     const was = memory.jobs.get(number);
     if (!keepsNames(memory, was, job)) memory.world = undefined;
-    memory.jobs.set(number, whole(memory, job, entries));
+    putJob(memory, number, whole(memory, job, entries));
   }
   holdAnew(memory, number, gripsOf(entries));
+}
+
+/** Puts a job where it is looked up; `undefined` takes it out there. */
+function putJob({ jobs, sites, watched }: Memory, number: number, job: Job | undefined): void {
+  const others = (site: Job["site"]): readonly Job[] =>
+    (sites.get(site) ?? []).filter((one) => one.job !== number);
+  const was = jobs.get(number);
+  if (was !== undefined) sites.set(was.site, others(was.site));
+  if (job !== undefined && (job.clocks.length > 0 || mayBeQuiet(job))) watched.set(number, job);
+  else watched.delete(number);
+  if (job === undefined) jobs.delete(number);
+  else {
+    jobs.set(number, job);
+    sites.set(
+      job.site,
+      [...others(job.site), job].sort((a, b) => a.job - b.job),
+    );
+  }
 }
 
 /** Whether the names that may be said stay as they are: making them anew costs more than a message. */
@@ -249,6 +276,10 @@ export function allJobs(memory: Memory): readonly Job[] {
   ordered.set(memory, { turn: memory.turn, jobs });
   return jobs;
 }
+
+/** Jobs at hand at a site, or at none, oldest number first. */
+export const jobsAtSite = ({ sites }: Memory, site: Job["site"]): readonly Job[] =>
+  sites.get(site) ?? [];
 
 /** The company's zone; a store that was never told keeps to the offset of the job's own messages. */
 export function zoneFor(memory: Memory, job: Pick<Job, "opened">): string {

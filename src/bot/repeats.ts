@@ -1,7 +1,7 @@
 import type { Job, RepeatFailure } from "../model.ts";
 import { poissonTail } from "../physics/poisson-tail.ts";
 import { cardsAt } from "../record/rest-table.ts";
-import type { Memory } from "./memory.ts";
+import { jobsAtSite, type Memory } from "./memory.ts";
 import { jobsWith } from "./rest.ts";
 
 /** Months that a repeat is looked for in; our choice, no source. */
@@ -23,9 +23,8 @@ export function repeatsOf(memory: Memory, job: Job): RepeatFailure | undefined {
   const now = Date.parse(job.opened);
   const cards = memory.rested.length === 0 ? [] : cardsAt(memory.store, job.site, mostVisits);
   const rested = cards.filter(({ compressor }) => compressor);
-  const jobs = jobsWith(memory, rested).filter(
+  const jobs = jobsWith(memory, rested, jobsAtSite(memory, job.site)).filter(
     (one) =>
-      one.site === job.site &&
       one.parts.length > 0 &&
       now - Date.parse(one.opened) <= months * monthMs &&
       Date.parse(one.opened) <= now &&

@@ -39,8 +39,7 @@ export interface Worked {
 export function replyInput(memory: Memory, worked: Worked): ReplyInput {
   const { message, plan, was } = worked;
   const job = plan.job === undefined ? undefined : jobAt(memory, plan.job);
-  const jobs = allJobs(memory);
-  const around = job === undefined ? jobs : jobsAround(memory, job);
+  const earlier = job === undefined ? [] : earlierJobs(job, jobsAround(memory, job));
   const { thread, channel } = message;
   const repeats = job === undefined ? undefined : repeatsOf(memory, job);
   const advised = job === undefined ? undefined : memory.advised.get(job.job);
@@ -75,8 +74,11 @@ export function replyInput(memory: Memory, worked: Worked): ReplyInput {
     before: worked.before ?? noJudgement,
     equipment: job === undefined ? {} : equipmentOf(job, memory.registry),
     site: job === undefined ? {} : siteOf(job, memory.registry),
-    earlier: job === undefined ? [] : earlierJobs(job, around),
-    jobs,
+    earlier,
+    // few answers look through all of them
+    get jobs() {
+      return allJobs(memory);
+    },
     ...(repeats === undefined ? {} : { repeats }),
     opened: plan.opened,
     late: isLate(message, was),
@@ -86,7 +88,7 @@ export function replyInput(memory: Memory, worked: Worked): ReplyInput {
       ? {}
       : { routing: { candidates: candidatesOf(memory, message, plan.problem) } }),
     cautioned: worked.cautioned,
-    ...(job === undefined ? {} : { past: pastOf(job, earlierJobs(job, around), message.id) }),
+    ...(job === undefined ? {} : { past: pastOf(job, earlier, message.id) }),
     cylinder: fillOf(memory, job, message.id),
     ...(advised === undefined ? {} : { advised }),
     rule_outs: job === undefined ? [] : ruleOutsOf(plan, job),

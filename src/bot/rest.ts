@@ -3,7 +3,7 @@ import { entriesOf, jobOfThread } from "../record/entries-table.ts";
 import type { Entry } from "../record/entry.ts";
 import { foldJob } from "../record/job.ts";
 import { type Card, cardOf, cardsOfUnit, numbersAtRest } from "../record/rest-table.ts";
-import { allJobs, type Fetched, type Memory, threadKey, whole } from "./memory.ts";
+import { allJobs, type Fetched, jobsAtSite, type Memory, threadKey, whole } from "./memory.ts";
 
 /** So many jobs at rest stay read, for the messages that follow. */
 const mostFetched = 300;
@@ -41,22 +41,25 @@ export function threadJob(memory: Memory, channel: string, thread: string): numb
   return jobOfThread(memory.store, channel, thread);
 }
 
-/** Jobs at hand, and those at rest that cards name, by number. */
-export function jobsWith(memory: Memory, cards: readonly Card[]): readonly Job[] {
+/** Jobs at hand, all or some of them, and those at rest that cards name, by number. */
+export function jobsWith(
+  memory: Memory,
+  cards: readonly Card[],
+  atHand: readonly Job[] = allJobs(memory),
+): readonly Job[] {
   const rested = cards.flatMap(({ job }) => bring(memory, job)?.job ?? []);
-  return rested.length === 0
-    ? allJobs(memory)
-    : [...allJobs(memory), ...rested].sort((a, b) => a.job - b.job);
+  return rested.length === 0 ? atHand : [...atHand, ...rested].sort((a, b) => a.job - b.job);
 }
 
-/** Jobs at hand, and the last that rest of a job's unit. */
+/** Jobs at hand at a job's site, and the last that rest of its unit. */
 export function jobsAround(memory: Memory, { site, equipment }: Job): readonly Job[] {
-  if (site === null || equipment === null || memory.rested.length === 0) return allJobs(memory);
+  const here = jobsAtSite(memory, site);
+  if (site === null || equipment === null || memory.rested.length === 0) return here;
   const key = `${site}\n${equipment}`;
   const cards =
     memory.cards.get(key) ?? cardsOfUnit(memory.store, { site, equipment }, mostEarlier);
   memory.cards.set(key, cards);
-  return jobsWith(memory, cards);
+  return jobsWith(memory, cards, here);
 }
 
 /** Every job there is, one after the other; those at rest are read and let go. */

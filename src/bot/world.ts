@@ -3,7 +3,7 @@ import { foldJob } from "../record/job.ts";
 import type { Named } from "../record/names.ts";
 import { type Card, cardOf, cardsAt, cardsOfUnit, cardsOn } from "../record/rest-table.ts";
 import type { Routable } from "../record/route.ts";
-import { allJobs, type KnownWorld, type Memory } from "./memory.ts";
+import { allJobs, jobsAtSite, type KnownWorld, type Memory } from "./memory.ts";
 import { entriesAt, jobAt } from "./rest.ts";
 
 /** Every name that a message may use: the office's files and what the jobs brought up. */
@@ -42,15 +42,29 @@ function statusBy(memory: Memory, job: Job, instant: number): Job["status"] {
 /** So many jobs at rest of a site or a unit are looked at; the newest count. */
 const mostCards = 24;
 
-/** Jobs as routing sees them, with the tags and rooms around each: those at hand, and those at rest that are named. */
-export function routables(memory: Memory, named?: Named): readonly Routable[] {
-  const cards = named === undefined ? [] : restedFor(memory, named);
-  const known = allJobs(memory).map((job) => routableAtHand(memory, job));
+/** Jobs at hand as routing sees them, with the tags and rooms around each. */
+export function routables(memory: Memory, some = allJobs(memory)): readonly Routable[] {
+  return some.map((job) => routableAtHand(memory, job));
+}
+
+/** Those that what is named may mean, at hand and at rest. */
+export function routablesFor(memory: Memory, named: Named): readonly Routable[] {
+  const cards = restedFor(memory, named);
+  const known = routables(memory, atHandFor(memory, named));
   if (cards.length === 0) return known;
   const rested = cards.map((card) =>
     routable(memory, card, (instant) => restedBy(memory, card, instant)),
   );
   return [...rested, ...known].sort((a, b) => a.job - b.job);
+}
+
+/** Jobs at hand of a number or a site that is named; a unit or a room alone may be anywhere. */
+function atHandFor(memory: Memory, { jobs, sites, tags, places }: Named): readonly Job[] {
+  const anywhere = sites.length === 0 && tags.length + places.length > 0;
+  if (anywhere) return allJobs(memory);
+  const numbered = jobs.flatMap((job) => memory.jobs.get(job) ?? []);
+  const here = sites.flatMap((site) => jobsAtSite(memory, site));
+  return [...new Set([...numbered, ...here])].sort((a, b) => a.job - b.job);
 }
 
 /** A job is folded anew when anything is said of it, so what routing sees of it holds as long as it does. */

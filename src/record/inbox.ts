@@ -267,19 +267,6 @@ export function lastRoles(store: Store): ReadonlyMap<string, Message["role"]> {
   );
 }
 
-/** A person's messages on a job that were worked on, oldest first: the newest hundred. */
-export function messagesOn(
-  store: Store,
-  of: { readonly platform: string; readonly person: string; readonly job: number },
-): readonly InboxRow[] {
-  const rows = sql(
-    store,
-    `SELECT ${columns} WHERE inbox.platform = ? AND handle = ? AND job = ? AND state = 'done'
-     ORDER BY instant DESC, seq DESC LIMIT 100`,
-  ).all(of.platform, of.person, of.job);
-  return rows.map((row) => toRow(store, row)).reverse();
-}
-
 /** What the same person said next in the same place and still waits, until a moment (ms): the next one. */
 export function waitingAfter(store: Store, message: Message, untilMs: number): readonly InboxRow[] {
   const rows = sql(

@@ -8,6 +8,9 @@ const aloneLiveMs = 45 * 60_000;
 /** So long after he was asked the dispatcher is told; our choice, no source. */
 const unansweredMs = 30 * 60_000;
 
+/** Whether somebody is on site of whom nothing may be heard. */
+export const mayBeQuiet = (job: Job): boolean => job.status === "on_site";
+
 /**
  * The check on a job whose people say nothing: he is asked once, then the dispatcher is told once;
  * any word of his ends it. `heard`: ms of the last word of each person, anywhere. This is no alarm
@@ -19,7 +22,7 @@ export function quietClocks(
   heard: ReadonlyMap<string, number>,
 ): readonly RunningClock[] {
   const who = job.person;
-  if (job.status !== "on_site" || who === null) return [];
+  if (!mayBeQuiet(job) || who === null) return [];
   const last = Math.max(
     Date.parse(job.status_at),
     ...job.people.map((person) => heard.get(person) ?? 0),
