@@ -184,7 +184,7 @@ test("a secret is blotted out of every line of the log, whatever field it hides 
 });
 
 describe("the program as it is started", () => {
-  const main = "dist/adapters/command-line/main.js";
+  const main = "dist/program/main.js";
   beforeAll(() => {
     expect(existsSync(main), "the build is missing: npm run build").toBe(true);
   });

@@ -11,7 +11,7 @@ const mostCpuS = 30;
 /** 278 to 293 measured. */
 const mostMb = 320;
 
-const program = "dist/adapters/command-line/main.js";
+const program = "dist/program/main.js";
 /** Tells at its end what the program took: microseconds of processor, kilobytes at most. */
 const tells =
   "data:text/javascript,process.on('exit',()=>console.log(JSON.stringify(process.resourceUsage())))";

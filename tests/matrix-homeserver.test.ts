@@ -62,7 +62,7 @@ describe.skipIf(!here)("with a real homeserver and clients of other people", () 
   };
   const southEvents = (): Promise<readonly RawEvent[]> => allEvents(server, accounts.tamsin, south);
   const readback = (...words: readonly string[]): string =>
-    execFileSync("node", ["dist/adapters/command-line/main.js", ...words], { encoding: "utf8" });
+    execFileSync("node", ["dist/program/main.js", ...words], { encoding: "utf8" });
   const show = (): readonly Job[] =>
     readback("show", "--all", "--json", "--db", join(bot.folder, "store.db"))
       .split("\n")

@@ -25,7 +25,7 @@ import {
 } from "./support/slack-crew.ts";
 import { type SlackStandIn, slackIds, startSlackStandIn } from "./support/slack-stand-in.ts";
 
-const main = "dist/adapters/command-line/main.js";
+const main = "dist/program/main.js";
 const folder = mkdtempSync(join(tmpdir(), "readback-config-"));
 let count = 0;
 

@@ -127,7 +127,7 @@ test("each single write is refused once: nothing of its step is kept, and the ne
 });
 
 test("the program, where the system lets no file grow: it says so, ends, and goes on later", () => {
-  const main = "dist/adapters/command-line/main.js";
+  const main = "dist/program/main.js";
   expect(existsSync(main), "the build is missing: npm run build").toBe(true);
   const folder = mkdtempSync(join(tmpdir(), "full-"));
   const [db, quietDb] = [join(folder, "a.db"), join(folder, "quiet.db")];
@@ -171,6 +171,7 @@ test("the program, where the system lets no file grow: it says so, ends, and goe
 });
 
 const built = "dist/adapters/command-line";
+const program = "dist/program/main.js";
 
 /** Runs node where no file may grow beyond so many kilobytes. */
 function runWithin(kilobytes: number, words: readonly string[]) {
@@ -201,20 +202,14 @@ test("a backup that finds no room leaves no half copy, wherever it stops, and th
   let refused = 0;
   // below 40 the store itself cannot be opened: its log has an index of 32 kB
   for (let kilobytes = 40; kilobytes < size; kilobytes += Math.ceil(size / 6)) {
-    const { status, stderr } = runWithin(kilobytes, [
-      `${built}/main.js`,
-      "backup",
-      copy,
-      "--db",
-      db,
-    ]);
+    const { status, stderr } = runWithin(kilobytes, [program, "backup", copy, "--db", db]);
     expect([kilobytes, status]).toEqual([kilobytes, 1]);
     expect(stderr).toMatch(/^\S+copy\.db (?:.* is full|cannot be .*: the disk reports an error)/m);
     expect(readdirSync(folder).filter((name) => name.startsWith("copy"))).toEqual([]);
     refused += 1;
   }
   expect(refused).toBeGreaterThan(3);
-  expect(runWithin(2 * size, [`${built}/main.js`, "backup", copy, "--db", db]).status).toBe(0);
+  expect(runWithin(2 * size, [program, "backup", copy, "--db", db]).status).toBe(0);
   for (const path of [db, copy]) {
     const again = botAt(path);
     expect(endOf(again).digest).toBe(digest);

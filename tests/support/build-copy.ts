@@ -8,7 +8,7 @@ import { afterAll, expect } from "vitest";
  */
 export function copyOfBuild(name: string): string {
   const copy = `node_modules/.cache/readback-${name}-${process.pid}`;
-  const main = "adapters/command-line/main.js";
+  const main = "program/main.js";
   expect(existsSync(`dist/${main}`), "the build is missing: npm run build").toBe(true);
   cpSync("dist", copy, { recursive: true });
   writeFileSync(`${copy}/package.json`, '{"type":"module"}');

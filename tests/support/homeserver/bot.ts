@@ -17,7 +17,7 @@ export interface BotProcess {
   readonly check: () => string;
 }
 
-const program = "dist/adapters/command-line/main.js";
+const program = "dist/program/main.js";
 
 /** Compiles what is started: the tests would otherwise run against an older state. */
 export function build(): void {
