@@ -91,6 +91,8 @@ export const questions = [
   "worked",
   /** what went in and what the plate asks for: "how much went in", "what's the target charge" */
   "weights",
+  /** how long somebody was there: "how long have I been here", "how many hours on the dental job" */
+  "hours",
 ] as const;
 export type QuestionName = (typeof questions)[number];
 

@@ -15,7 +15,7 @@ const forms: readonly (readonly [question: QuestionName, form: RegExp, bare: Reg
   ],
   [
     "lacking",
-    /^(?:(?:so|ok|okay|and) )*(?:what(?:'?s| is| else is| do i have| do we have)?(?: still)? (?:left|missing|lacking|outstanding)(?: (?:to do|here|now|for me|on (?:this|it|here)|on this (?:one|job)|(?:for|in|from) (?:this|the|my) (?:job|file|ticket|report|paperwork)))*|what (?:else |all )?(?:do|does) (?:i|you|we|it|the (?:file|office)) (?:still )?(?:need|lack|want)(?: (?:from me|to (?:do|close|finish|read|get|close (?:it|this)(?: out)?)|here|on this(?: one)?|for (?:this|the) (?:job|file)))*|(?:am i|are we|did i) (?:missing|forget(?:ting)?) (?:anything|something)|(?:is )?anything (?:else )?(?:missing|left|you need|still (?:open|missing|needed))(?: (?:to do|here|on this|from me))?|(?:can|may) i (?:go|leave|close (?:it|this|it out|this out|the job|out))(?: now)?|(?:am i|are we) (?:good|ok|okay|clear) to (?:go|leave|close)(?: (?:it|this)(?: out)?)?|(?:am i|are we) (?:done|all set)(?: here)?)$/,
+    /^(?:(?:so|ok|okay|and) )*(?:what(?:'?s| is| else is| do i have| do we have)?(?: still)? (?:left|missing|lacking|outstanding)(?: (?:to do|here|now|for me|on (?:this|it|here)|on this (?:one|job)|(?:for|in|from) (?:this|the|my) (?:job|file|ticket|report|paperwork)|(?:at|on|for|with|over at) (?:the )?[a-z0-9][a-z0-9' -]{1,30}))*|what (?:else |all )?(?:do|does) (?:i|you|we|it|the (?:file|office)) (?:still )?(?:need|lack|want)(?: (?:from me|to (?:do|close|finish|read|get|close (?:it|this)(?: out)?)|here|on this(?: one)?|for (?:this|the) (?:job|file)))*|(?:am i|are we|did i) (?:missing|forget(?:ting)?) (?:anything|something)|(?:is )?anything (?:else )?(?:missing|left|you need|still (?:open|missing|needed))(?: (?:to do|here|on this|from me))?|(?:can|may) i (?:go|leave|close (?:it|this|it out|this out|the job|out))(?: now)?|(?:am i|are we) (?:good|ok|okay|clear) to (?:go|leave|close)(?: (?:it|this)(?: out)?)?|(?:am i|are we) (?:done|all set)(?: here)?)$/,
     /^(?:what(?:'?s| is) (?:left|missing)(?: to do)?|what do i still need|what am i missing|am i missing anything|did i (?:miss|forget) anything|anything missing)$/,
   ],
   ["parts", partAsked, /^(?:parts|open parts)$/],
@@ -56,7 +56,7 @@ const forms: readonly (readonly [question: QuestionName, form: RegExp, bare: Reg
   ],
   [
     "locks",
-    /^(?:whose (?:lock|tag)|who(?:s|'s| has| put)? (?:has )?(?:(?:a|the|his|her) )?(?:lock(?:ed|s)?|tag(?:ged)?)\b|what(?:s|'s| is)? (?:still )?locked|(?:is|are) (?:it|that|this|everything|the [a-z]+) (?:still )?locked|any locks\b|list (?:of )?(?:the )?locks|which (?:units?|machines?|jobs?) (?:is|are) locked|locks? (?:on|still on|out)\b)/,
+    /^(?:whose (?:lock|tag)|who(?:s|'s| has| put)? (?:has )?(?:(?:a|the|his|her) )?(?:lock(?:ed|s)?|tag(?:ged)?)\b|what(?:s|'s| is)? (?:still )?locked|(?:is|are) (?:it|that|this|everything|the [a-z]+) (?:still )?locked|any locks\b|(?:(?:(?:did|do|have|has|had|is|are|was|were) (?:we|i|you|he|she|they|any(?:body|one|thing)|some(?:body|one|thing)|there (?:a|any))|did (?!the\b)[a-z]+) (?:ever |still |have |got |put )*(?:(?:a|any|the|my|our) )?(?:lock|lockout|tag|locked|tagged)(?! (?:up|out of)\b)\b)|list (?:of )?(?:the )?locks|which (?:units?|machines?|jobs?) (?:is|are) locked|locks? (?:on|still on|out)\b)/,
     /^(?:locks|lock list|lockouts)$/,
   ],
   [
@@ -73,8 +73,13 @@ const forms: readonly (readonly [question: QuestionName, form: RegExp, bare: Reg
   ["export", /\b(?:export|spreadsheet|send the day)\b/, /^export$/],
   [
     "weights",
-    /^(?:(?:so|and|ok) )*(?:how (?:much|many (?:pounds|lbs?|kilos?|kg|ounces))(?: (?:gas|refrigerant|charge|juice|r-?\d+[a-z]?))?(?: in total)? (?:went (?:in|into|back|out)|(?:have|has) (?:i|we|you|he|she|they|[a-z]+) (?:put|added|charged|recovered|pulled|taken|weighed)|did (?:we|i|you|he|she|they|[a-z]+) (?:put|add|charge|recover|pull|take|weigh)|was (?:charged|added|recovered|put in|pulled)|is (?:in|left to go|to go)|came out|(?:does|should) (?:it|that|this|[a-z]+-?\d+) (?:take|hold|get)|(?:more |still )?(?:to go|goes in))\b.*|what (?:does|did|should) (?:it|this|this one|that) (?:hold|take)|what(?:'?s| is| was) the (?:target|total|full|plate|factory|nameplate)?(?: |$)?(?:target |total )?charge(?: (?:for|on|of|in|target) .*| target)?)$/,
+    /^(?:(?:so|and|ok) )*(?:how (?:much|many (?:pounds|lbs?|kilos?|kg|ounces))(?: (?:gas|refrigerant|charge|juice|r-?\d+[a-z]?))?(?: in total)? (?:went (?:in|into|back|out)|(?:have|has) (?:i|we|you|he|she|they|[a-z]+) (?:put|added|charged|recovered|pulled|taken|weighed)|did (?:we|i|you|he|she|they|[a-z]+) (?:put|add|charge|recover|pull|take|weigh)|was (?:charged|added|recovered|put in|pulled)|is (?:in|left to go|to go)|came out|(?:does|should) (?:it|that|this|[a-z]+-?\d+) (?:take|hold|get)|(?:more |still )?(?:to go|goes in))\b.*|(?:did|do|have|has) (?:we|i|you|he|she|they|any(?:body|one)) (?:ever )?(?:get|got|have|weigh|weighed|log|record|note|write down) (?:(?:the|a|any|that) )?(?:(?:charge|gas|refrigerant|recovery|recovered) )?(?:weights?|charge|gas|refrigerant)\b.*|what (?:does|did|should) (?:it|this|this one|that) (?:hold|take)|what(?:'?s| is) the target(?: weight)?(?: and .*)?|what(?:'?s| is| was) the (?:target|total|full|plate|factory|nameplate)?(?: |$)?(?:target |total )?charge(?: (?:for|on|of|in|target) .*| target)?)$/,
     /^(?:charge target|target charge|total charge)$/,
+  ],
+  [
+    "hours",
+    /^(?:(?:so|and|ok|hey) )*(?:how long (?:have|has|had|was|were) (?:i|we|you|he|she|they|[a-z]+) (?:(?:been|already) )*(?:here|there|out (?:here|there)|on (?:this|the (?:job|clock)|site)|at .{2,40})(?: (?:now|today|already|so far))*|how (?:many hours|much time)(?! (?:on|has|does|did|is|to|for|until|till) (?:the |that |this )?(?:comp|compressor|motor|unit|run|bearing|oil|filter|drier)\b)\b.{0,60}|(?:what(?:'?s| are) )?(?:my|our|the|total) hours(?: (?:so far|today|here|on|for|at)\b.{0,40})?|hours (?:on|for|at) .{2,40}|when did (?:i|we) (?:get (?:here|there)|start here|clock in|arrive)(?: (?:here|today))?)$/,
+    /^(?:hours|my hours)$/,
   ],
   [
     "how",
@@ -91,6 +96,7 @@ const forms: readonly (readonly [question: QuestionName, form: RegExp, bare: Reg
 
 /** Asked without a question mark too, where hardly a word stands beside it. */
 const brief = new Set<QuestionName>([
+  "hours",
   "worked",
   "weights",
   "handover",
@@ -103,7 +109,8 @@ const brief = new Set<QuestionName>([
 /** Nothing but a question reads so. */
 const plainly = new Set<QuestionName>(["summary", "next", "export", "shared"]);
 /** Asked so without the mark, nobody tells it of himself. */
-const leave = /^(?:(?:so|ok|okay|and) )*(?:can|may) i (?:go|leave|close)\b/;
+const leave =
+  /^(?:(?:so|ok|okay|and) )*(?:(?:can|may) i (?:go|leave|close)|(?:am i|are we) (?:good|ok|okay|clear|done|all set|missing)|did i (?:miss|forget)|what(?:'?s| is)(?: still)? (?:left|missing|outstanding))\b/;
 
 /** Whole sentences that hand a job over are longer than other questions without a mark. */
 const longestTaking = 14;
@@ -149,7 +156,9 @@ function questionOf(plain: string): QuestionName | undefined {
         question === "status" ||
         question === "help" ||
         (question === "reading" &&
-          (/^what did [a-z0-9][a-z0-9 .-]{0,40} (?:read|show|meg|measure)$/.test(text) ||
+          (/^what did [a-z0-9][a-z0-9 .-]{0,40} (?:read|show|meg|measure)(?: (?:before|when|after|last|this|at)\b.{1,40})?$/.test(
+            text,
+          ) ||
             /^what (?:did|do|was|were) (?:we|i|you|he|she|they|the|my|our)\b/.test(text) ||
             figureAsked.test(text))) ||
         brief.has(question)) &&
@@ -165,13 +174,10 @@ function wordsOf(question: QuestionName, text: string): number {
   const bare = !/(?:^|\s)\d/.test(text.replace(takingOver, ""));
   if (question === "handover" && takingOver.test(text) && bare) return longestTaking;
   if (question === "bring") return 12;
-  if (
-    question === "reading" &&
-    /^what (?:did|do|was|were) (?:we|i) (?:read|get|measure)\b/.test(text)
-  )
-    return 14;
+  if (question === "reading" && /^what (?:did|do|was|were) [a-z]/.test(text)) return 14;
   if (question === "customer" && /^what (?:do|can|should) (?:i|we) tell\b/.test(text)) return 8;
-  if (question === "worked" || question === "weights") return 9;
+  if (question === "worked" || question === "hours" || question === "locks") return 9;
+  if (question === "weights" || question === "lacking") return 14;
   return question === "reading" ? 10 : question === "history" ? 8 : 5;
 }
 
@@ -187,7 +193,7 @@ function startOf(question: QuestionName, whole: string, tail: string): number {
 export const questions: Rule = {
   name: "<question>",
   heads:
-    "story|latest|situation|deal|going|happening|catch|fill|speed|eta|word|news|due|come|comes|coming|arrive|arrived|ordered|order|parts|when|does|low|bad|leak|restriction|grounded|shorted|seized|plugged|clogged|restricted|stuck|weak|blown|failed|good|ok|okay|fine|shot|toast|junk|think|could|tag|tags|tagged|open|unfinished|missing|left|lacking|outstanding|missed|forget|miss|need|needed|can|am|did|looks|look|seems|sounds|so|which|whose|lock|locks|locked|lockouts|list|are|share|common|is|why|how|what|whats|next|history|summary|summarize|sum|recap|export|spreadsheet|status|help|where|board|jobs|who|whos|when|anything|previous|past|been|last|commands|show|send|wrap|tell|bring|taking|handover|handoff|hand|customer|readings|superheat|super|subcooling|subcool|sub|sh|sc|split|delta|ratio|approach|imbalance|unbalance",
+    "hours|long|much|many|have|has|do|story|latest|situation|deal|going|happening|catch|fill|speed|eta|word|news|due|come|comes|coming|arrive|arrived|ordered|order|parts|when|does|low|bad|leak|restriction|grounded|shorted|seized|plugged|clogged|restricted|stuck|weak|blown|failed|good|ok|okay|fine|shot|toast|junk|think|could|tag|tags|tagged|open|unfinished|missing|left|lacking|outstanding|missed|forget|miss|need|needed|can|am|did|looks|look|seems|sounds|so|which|whose|lock|locks|locked|lockouts|list|are|share|common|is|why|how|what|whats|next|history|summary|summarize|sum|recap|export|spreadsheet|status|help|where|board|jobs|who|whos|when|anything|previous|past|been|last|commands|show|send|wrap|tell|bring|taking|handover|handoff|hand|customer|readings|superheat|super|subcooling|subcool|sub|sh|sc|split|delta|ratio|approach|imbalance|unbalance",
   apply: (note: Note) => {
     if (note.plain.length > 300) return;
     const trimmed = note.plain.trim();

@@ -1,5 +1,6 @@
 import { wordsOfCheck } from "../check-words.ts";
 import { leftBehind, openGaps } from "../closing.ts";
+import { openParts, partWords } from "../open-parts.ts";
 import { clipped, listed, sentence, unitName } from "../wording.ts";
 import type { Answer } from "./answer.ts";
 import { status } from "./status.ts";
@@ -14,11 +15,13 @@ export const lacking: Answer = (input, question) => {
   if (job === undefined) return status(input, question);
   const gaps = openGaps(job).slice(0, mostGaps);
   const there = leftBehind(input, "done", job.machine);
+  const parts = openParts(job).map(partWords);
   const [check] = judgement.next;
   const lines = [
     gaps.length > 0
       ? sentence(`the file lacks: ${clipped(gaps.join("; "), 40)}`)
       : "the file asks for nothing more so far.",
+    parts.length === 0 ? "" : sentence(`Parts: ${listed(parts)}`),
     there.length === 0 ? "" : sentence(`Still there: ${listed(there)}`),
     gaps.length > 0 || check === undefined
       ? ""

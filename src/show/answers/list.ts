@@ -6,6 +6,7 @@ import { exportAnswer } from "./export.ts";
 import { handover } from "./handover.ts";
 import { help } from "./help.ts";
 import { history } from "./history.ts";
+import { hours } from "./hours.ts";
 import { how } from "./how.ts";
 import { lacking } from "./lacking.ts";
 import { locks } from "./locks.ts";
@@ -41,4 +42,5 @@ export const answers = {
   parts,
   worked,
   weights,
+  hours,
 } as const satisfies Record<QuestionName, Answer>;

@@ -1,7 +1,7 @@
 import type { Job, ReplyInput } from "../../model.ts";
 import { dayAndMonth } from "../days.ts";
 import { localTime } from "../local-time.ts";
-import { ownLock, sentence } from "../wording.ts";
+import { ownLock, personName, sentence } from "../wording.ts";
 import type { Answer } from "./answer.ts";
 
 const mostLines = 12;
@@ -15,8 +15,24 @@ export const locks: Answer = (input) => {
   // nobody's word is no proof that nothing hangs there
   return job === undefined
     ? "No lock is on, by what was told. That proves nothing dead."
-    : `${placeOf(job)}: no lock is on, by what was told. That proves nothing dead.`;
+    : `${placeOf(job)}: no lock is on, by what was told.${onceOn(input, job)} That proves nothing dead.`;
 };
+
+/** "Did we lock it out?" hears of the lock that has come off too. */
+function onceOn(input: ReplyInput, job: Job): string {
+  const told = job.statements.flatMap(({ statement, at, who, undone, deleted }) => {
+    if (statement.kind !== "action" || statement.planned === true) return [];
+    if (undone === true || deleted === true) return [];
+    const on = statement.lock === "on" || statement.action === "locked";
+    const off = statement.lock === "off" || statement.action === "unlocked";
+    return on || off ? [{ on, at, who }] : [];
+  });
+  const on = told.findLast((one) => one.on);
+  if (on === undefined) return "";
+  const off = told.findLast((one) => !one.on && Date.parse(one.at) >= Date.parse(on.at));
+  const gone = off === undefined ? "" : `, off ${when(input, off.at)}`;
+  return ` ${sentence(`Last: ${personName(on.who, input.names)}'s, on ${when(input, on.at)}${gone}`)}`;
+}
 
 function lockLines(input: ReplyInput, job: Job): readonly string[] {
   return job.machine.locks.map((lock) => {

@@ -90,7 +90,15 @@ function matching(
 }
 
 function named(r: JobReading): string {
-  const words = [r.subject, ...(r.points ?? []), r.at, r.quantity, r.figure.unit, synonyms(r)];
+  const words = [
+    r.subject,
+    ...(r.points ?? []),
+    r.at,
+    r.quantity,
+    r.figure.unit,
+    r.said,
+    synonyms(r),
+  ];
   return ` ${words.join(" ").toLowerCase().replaceAll("_", " ")}`;
 }
 

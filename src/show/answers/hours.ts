@@ -1,0 +1,64 @@
+import type { Job, ReplyInput, Visit } from "../../model.ts";
+import { dayAndMonth, hoursAndMinutes } from "../days.ts";
+import { localTime } from "../local-time.ts";
+import { listed, personName, sentence, unitName } from "../wording.ts";
+import type { Answer } from "./answer.ts";
+
+const mostLines = 12;
+
+/** How long each person was on the job, by their own words; who asks of himself hears his own. */
+export const hours: Answer = (input, question) => {
+  const { job, message } = input;
+  const own = /\b(?:i|my)\b/i.test(question.about ?? question.said);
+  const only = (one: Job): readonly Visit[] =>
+    one.visits.filter(({ person }) => !own || person === message.person);
+  const jobs = job === undefined ? input.jobs.filter((one) => isToday(input, one)) : [job];
+  const lines = jobs.flatMap((one) => line(input, one, only(one)));
+  if (lines.length > 0) return lines.slice(0, mostLines).join("\n");
+  const where = job === undefined ? "today" : unitName(job);
+  return sentence(`${where}: nobody said that ${own ? "you were" : "he was"} on site`);
+};
+
+const isToday = (input: ReplyInput, { visits }: Job): boolean =>
+  visits.some(({ from }) => dateOf(input, from) === dateOf(input, input.message.at));
+
+const dateOf = (input: ReplyInput, iso: string): string | undefined =>
+  localTime(iso, input.time_zone)?.date;
+
+function line(input: ReplyInput, job: Job, visits: readonly Visit[]): readonly string[] {
+  const there = visits.filter(({ kind }) => kind === "site");
+  if (there.length === 0) return [];
+  const people = [...new Set(there.map(({ person }) => person))];
+  const each = people.map((person) =>
+    onePerson(
+      input,
+      person,
+      there.filter((visit) => visit.person === person),
+    ),
+  );
+  const all = people.length > 1 ? `; ${hoursAndMinutes(total(input, there))} in all` : "";
+  return [sentence(`${unitName(job)}: ${listed(each)}${all}`)];
+}
+
+function onePerson(input: ReplyInput, person: string, visits: readonly Visit[]): string {
+  const open = visits.find(({ to }) => to === undefined);
+  const name = personName(person, input.names);
+  const since = open === undefined ? "" : `, there since ${moment(input, open.from)}`;
+  return `${name} ${hoursAndMinutes(total(input, visits))}${since}`;
+}
+
+/** An open visit counts up to the question. */
+function total(input: ReplyInput, visits: readonly Visit[]): number {
+  return visits.reduce(
+    (sum, { from, to }) => sum + Date.parse(to ?? input.message.at) - Date.parse(from),
+    0,
+  );
+}
+
+function moment(input: ReplyInput, iso: string): string {
+  const at = localTime(iso, input.time_zone);
+  if (at === undefined) return iso;
+  return at.date === dateOf(input, input.message.at)
+    ? at.time
+    : `${dayAndMonth(at.date)} ${at.time}`;
+}
