@@ -57,6 +57,8 @@ export function hereFirst(note: Note): boolean {
     next.text === "now" ||
     next.text === "just" ||
     (next.text === "with" && bringsOrMeets(items)) ||
+    (next.text === "to" &&
+      /^(?:help|give|assist|lend|relieve|pitch|swap)$/.test(items[2]?.text ?? "")) ||
     (items.length <= 3 && items.slice(1).every(isName))
   );
 }

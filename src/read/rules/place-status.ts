@@ -18,6 +18,26 @@ function unknown(item: Item | undefined): boolean {
   );
 }
 
+/** Where people work, as they call it; no part of a machine is called so. */
+const workplace =
+  /^(?:dental|dentist|dentist's|daycare|hotel|bank|chapel|dairy|market|hospital|restaurant|diner|gym|warehouse|plant|theater|theatre|hall|pub|bar|motel|inn|house|cafe|kitchen|lab|brewery|garage|station|arena|rink|pool|court|courthouse|lanes)$/;
+
+const ends = (item: Item | undefined): boolean => item?.kind !== itemKind.word;
+
+/** "library's done, leaving", "the daycare is finished": the place, not a part of the work. */
+export function placeDone(items: readonly Item[], i: number): boolean {
+  if (!/^(?:done|finished|complete)$/.test(items[i]?.text ?? "") || !ends(items[i + 1]))
+    return false;
+  const [is, before] = [items[i - 1], items[i - 2]];
+  const short = is?.apostrophe === true || is?.text.endsWith("'s") === true;
+  const place = is?.text === "is" ? before : short ? is : undefined;
+  if (place === undefined) return false;
+  const name = place.text.replace(/'?s$/, "");
+  if (/^(?:gates?|doors?|hatch|fence|ladder|front|entrance|roof|everything|dock|yard)$/.test(name))
+    return false;
+  return building.test(name) || building.test(place.text) || workplace.test(name);
+}
+
 /** "museum is locked": a place, not the disconnect; index of the word, or -1. */
 export function lockedPlace(note: Note): number {
   const { items } = note;

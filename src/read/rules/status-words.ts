@@ -10,6 +10,7 @@ import { awaited, thingCame } from "./awaited.ts";
 import { leavesThing } from "./leaves-thing.ts";
 import { notYet } from "./not-yet.ts";
 import { outOfPlace } from "./out-of-place.ts";
+import { placeDone } from "./place-status.ts";
 import { doneWithMachine, isWhole } from "./whole-machine.ts";
 
 /** The rule's name. */
@@ -76,6 +77,10 @@ function wet({ items }: Note, i: number): boolean {
     .some(({ text }) => /^(?:water|waters|chw|chilled|hot|loop)$/.test(text));
 }
 
+/** What is made so is a joint or a machine, nobody comes. */
+const madeOf =
+  /^(?:up|work|run|worse|better|tight|tighter|hold|start|turn|trip|stop|go|quiet|quieter)$/;
+
 const entering = /^(?:ent|entering|ewt|eat|lwt|lat)$/;
 
 function entered(place: string | undefined): boolean {
@@ -103,7 +108,11 @@ export function isStatus(note: Note, i: number, status: Status): boolean {
     return false;
   // "leads off to ground 500": only what begins a thought is a way to somewhere
   if (items[i]?.text === "off" && status === "on_the_way") {
-    const begins = i === 0 || before?.kind === itemKind.sign || before?.kind === itemKind.line;
+    const begins =
+      i === 0 ||
+      before?.kind === itemKind.sign ||
+      before?.kind === itemKind.line ||
+      (/^(?:im|i'm|were|we're)$/.test(before?.text ?? "") && startsClause(items, i - 1));
     const place = next?.kind === itemKind.word || next?.kind === itemKind.label;
     if (!begins || !place) return false;
   }
@@ -181,6 +190,7 @@ export function isStatus(note: Note, i: number, status: Status): boolean {
       .slice(Math.max(0, i - 3), i)
       .some((item) => /^(?:when|whenever)$/.test(item.text));
     if (asked) return false;
+    if (placeDone(items, i)) return true;
     if (
       doneBefore.has(before?.text ?? "") &&
       items[i]?.text === "done" &&
@@ -191,18 +201,9 @@ export function isStatus(note: Note, i: number, status: Status): boolean {
       before?.kind === itemKind.word &&
       before.roles === 0 &&
       before.signs === undefined &&
-      before.text !== "all" &&
-      before.text !== "me" &&
-      before.text !== "job" &&
-      before.text !== "everything" &&
-      before.text !== "call"
+      !/^(?:all|me|job|everything|call)$/.test(before.text)
     )
-      return (
-        items[i]?.text !== "done" &&
-        items[i]?.text !== "complete" &&
-        items[i]?.text !== "completed" &&
-        items[i]?.text !== "finished"
-      );
+      return !/^(?:done|complete|completed|finished)$/.test(items[i]?.text ?? "");
     if (/^(?:with|w)$/.test(next?.text ?? "")) return doneWithMachine(items, after + 1);
     if (next?.text === "last" || next?.text === "by") return false;
     if (items[i]?.text === "good" && items.some((item) => item.kind === itemKind.number))
@@ -218,6 +219,14 @@ export function isStatus(note: Note, i: number, status: Status): boolean {
   )
     return false;
   if (status === "on_site" && thingCame(items, i)) return false;
+  // "made it up again", "made it to 300": a joint, a pressure
+  if (status === "on_site" && items[i]?.text === "made") {
+    const on = items[after + 1];
+    const upNow = next?.text === "up" && /^(?:the|a|here|to|on|there|in)$/.test(on?.text ?? "");
+    if (!upNow && madeOf.test(next?.text ?? "")) return false;
+    if (next?.kind === itemKind.number && !next.colon && after > i + 1)
+      return !/\bmade it to\b/.test(note.plain);
+  }
   // "first time in the building" is no sheet of hours
   if (
     status === "on_site" &&

@@ -7,6 +7,7 @@ import { carries } from "../signs.ts";
 import { ago, type Clock, clockAt, timeText } from "../times.ts";
 import { role } from "../word.ts";
 import { comeAndGone } from "./come-and-gone.ts";
+import { askedUpTo, handsOver } from "./hands-over.ts";
 import { hereFirst } from "./here-first.ts";
 import { textAt } from "./near.ts";
 import { leftBehind, leftPlace, lockedPlace, onRoof } from "./place-status.ts";
@@ -45,8 +46,9 @@ function find(note: Note): readonly Seen[] {
   if (both.length > 0) return both;
   let best: Seen | undefined;
   let next: Seen | undefined;
+  const asked = askedUpTo(note);
   note.items.forEach((item, i) => {
-    if (item.signs === undefined || item.owner !== undefined) return;
+    if (item.signs === undefined || item.owner !== undefined || i < asked) return;
     const status = statusOf(item);
     if (status === undefined || !isStatus(note, i, status)) return;
     // "waiting on part 22-9981 eta fri": the part comes, nobody drives
@@ -72,7 +74,11 @@ function find(note: Note): readonly Seen[] {
   if (locked >= 0) return [{ status: "no_access", at: locked }];
   if (best?.status === "done" && next === undefined && leftBehind(note) >= 0)
     next = { status: "left_site", at: leftBehind(note) };
-  const left = best === undefined ? leftPlace(note) : -1;
+  if (best?.status === "on_the_way" && handsOver(note) >= 0) {
+    const gone: Seen = { status: "left_site", at: handsOver(note) };
+    return gone.at < best.at ? [gone, best] : [best, gone];
+  }
+  const left = best === undefined && asked === 0 ? leftPlace(note) : -1;
   if (left >= 0) return [{ status: "left_site", at: left }];
   if (best === undefined && (atUnit(note) || onRoof(note))) return [{ status: "on_site", at: 0 }];
   if (best === undefined && atPlace(note)) return [{ status: "on_site", at: 0 }];
@@ -180,7 +186,7 @@ function whereOf(note: Note, i: number): string | undefined {
     if (
       (item.roles & role.conjunction) !== 0 ||
       statusOf(item) !== undefined ||
-      /^(?:now|here|there|soon|around|about|at|in|its|it|im|should|just|left|for|till|til|until|be|will|up|everything|all|nobody|back|to|see|thank|thanks|waiting|with|on|from|getting|going)$/.test(
+      /^(?:now|here|there|soon|around|about|at|in|its|it|im|should|just|left|for|till|til|until|be|will|up|everything|all|nobody|back|to|see|thank|thanks|waiting|with|on|from|getting|going|help|helping|give|giving)$/.test(
         item.text,
       )
     )
