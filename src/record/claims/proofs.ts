@@ -70,6 +70,19 @@ export const cylinder: Proof = {
 const putBack =
   /\b(?:same (?:cyl(?:inder)?|bottle|tank|gas)|(?:put|went|goes|weighed|charged?) (?:it |all |.{0,20}\b)?back|back in(?:to)?|its own (?:gas|charge))\b/;
 
+/** Scales differ by so little between the weighings out and in; our choice, no source. */
+const scaleSlack = 1.05;
+
+/** "9 lb back in" where 6 came out: the rest was out of another cylinder. */
+function moreThanCameOut(ledger: Ledger): boolean {
+  const sum = (moved: "recovered" | "charged"): number =>
+    measured(ledger, "mass")
+      .filter(({ action }) => action === moved)
+      .reduce((total, { value }) => total + (typeof value === "number" ? value : 0), 0);
+  const out = sum("recovered");
+  return out > 0 && sum("charged") > out * scaleSlack;
+}
+
 /** The cylinder that gas was recovered into does not tell where the charge came from. */
 export const chargeCylinder: Proof = {
   gap: "cylinder of the charge",
@@ -80,7 +93,7 @@ export const chargeCylinder: Proof = {
     const none = !ledger.said.some(({ statement }) => namesCylinder(statement));
     return (
       (none && recovered) ||
-      ledger.words.some((words) => putBack.test(words)) ||
+      (ledger.words.some((words) => putBack.test(words)) && !moreThanCameOut(ledger)) ||
       cylinderOf(ledger, "charged")
     );
   },
