@@ -18,9 +18,14 @@ const bare = (draft: Draft): boolean =>
 const joining = /^(?:(?:this|the next|next|the|today|now)(?: morning)? )?(?:at|@|\/)$/;
 
 const isWarmth = (draft: Draft): boolean =>
-  bare(draft.unit?.dimension === "temperature" ? { ...draft, unit: undefined } : draft);
+  bare({
+    ...draft,
+    unit: draft.unit?.dimension === "temperature" ? undefined : draft.unit,
+    named: draft.named === "temperature" ? undefined : draft.named,
+  });
 /** "300 at 71", "gauge says 389 and the pipe is 69" */
-const joint = /^(?:at|@|\/|,|and|with|the|pipe|pipe's|line|is|its|it's|now|w|reads|says)$/;
+const joint =
+  /^(?:at|@|\/|,|and|with|the|pipe|pipes|pipe's|line|is|its|it's|now|w|reads|says|this|morning|today|overnight|still|again|temp|temperature)$/;
 
 /** "300 at 71" behind "nitrogen 300 at 70 F": the pressure and the warmth of the pipe, looked at again. */
 export function gasPairAgain(
@@ -44,4 +49,6 @@ export function gasPairAgain(
   if (!like || !(Math.abs(right.value - degrees) <= nearDegrees)) return;
   left.named = "pressure";
   right.named = "temperature";
+  left.subject ??= gas.subject;
+  right.subject ??= pipe.subject;
 }

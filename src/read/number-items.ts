@@ -1,5 +1,6 @@
 import type { QuantityName } from "../quantities/list.ts";
 import type { Unit } from "../quantities/quantity.ts";
+import { isThing } from "./got-one.ts";
 import { type Item, itemKind, newItem } from "./item.ts";
 import type { Building } from "./items.ts";
 import { fits } from "./kinds.ts";
@@ -236,7 +237,7 @@ function thatOne({ tokens }: Building, i: number): boolean {
 function pronoun(build: Building, i: number): boolean {
   const token = build.tokens[i];
   if (token?.text !== "one" || token.kind !== tokenKind.word) return false;
-  if (thatOne(build, i)) return true;
+  if (thatOne(build, i) || isThing(build.tokens, i)) return true;
   const before = build.tokens[i - 1];
   if (before === undefined) return false;
   // "next one twenty nine": of the next, no hundred and more
@@ -245,9 +246,8 @@ function pronoun(build: Building, i: number): boolean {
   if (which && !timed && beginsFigure(build.tokens[i + 1])) return true;
   if (unitAt(build, i + 1) !== undefined || numberAt(build.tokens, i)?.end !== i + 1) return false;
   if (before.kind !== tokenKind.word) return false;
-  // "a P one": a code's letter
+  // "a P one", "a P oh one", "E dash one": a code's letter
   if (/^[b-z]$/.test(before.text)) return false;
-  // "a P oh one", "E dash one"
   const two = build.tokens[i - 2]?.text ?? "";
   if (/^(?:oh|zero|dash)$/.test(before.text) && /^(?:[b-z]|oh|zero|dash)$/.test(two)) return false;
   const last = build.items[build.items.length - 1];

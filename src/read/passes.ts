@@ -15,6 +15,7 @@ import { deniedAgain } from "./denied-again.ts";
 import { eitherPoint } from "./either-point.ts";
 import { enteringBulb } from "./entering-bulb.ts";
 import { farFromWindings } from "./far-from-windings.ts";
+import { fittedReads } from "./fitted-reads.ts";
 import { gasPairAgain } from "./gas-pair-again.ts";
 import { gasTrain } from "./gas-train.ts";
 import { gasWatched } from "./gas-watched.ts";
@@ -177,6 +178,7 @@ export const related = passes(
   { look: ({ drafts, items, context }) => withIt(drafts, items, context) },
   { look: ({ drafts, context }) => ofNamedPart(drafts, context) },
   { look: ({ drafts, note }) => gasWatched(drafts, note) },
+  { look: ({ drafts, note }) => fittedReads(drafts, note), heads: "new|a|an|another" },
 );
 
 /** What was read is doubted: what it can't be, what it may be as well, what is asked about. */

@@ -39,10 +39,26 @@ function asPair(pressure: Draft, line: Draft, side: Side): void {
 
 const ends = /^(?:hz|amps?|volts?|rpm|percent|hours?|am|pm)$/;
 
+/** Two circuits' gauges are nearer to each other than a gauge to its line. Common practice, no source. */
+const gaugeFarOver = 1.4;
+const ofTwo = /^(?:both|each|circuits|ckts|comps|compressors|respectively|stages?|units?|rtus)$/;
+
+/** "liquid 262 and 84": joined as two of a kind would be, and too far apart for that. */
+function joinedLine(left: Draft, right: Draft, items: readonly Item[]): boolean {
+  if (!/^(?:and|&)$/.test(items[left.index + 1]?.text ?? "")) return false;
+  if (left.series !== undefined || right.series !== undefined) return false;
+  if (left.value < gaugeFarOver * right.value) return false;
+  const next = items[right.index + 1];
+  // "and 37 something": nobody knows of what
+  if (next?.kind === itemKind.word && next.roles === 0 && next.label === undefined) return false;
+  return !items.some(({ text }) => ofTwo.test(text));
+}
+
 /** "suction 74 at 53", "liquid 252 psi at 86": one side's gauge, then how warm its line is. */
 function thenLine(left: Draft, right: Draft, items: readonly Item[]): boolean {
   const side = sideOf(left);
-  if (side === undefined || items[left.index + 1]?.text !== "at") return false;
+  const joined = items[left.index + 1]?.text === "at" || joinedLine(left, right, items);
+  if (side === undefined || !joined) return false;
   if (right.index !== left.index + 2 || !isFree(left) || !isFree(right)) return false;
   if (left.unit !== undefined && left.unit.dimension !== "pressure") return false;
   if (right.unit !== undefined && right.unit.dimension !== "temperature") return false;

@@ -79,6 +79,8 @@ function zipBehind(list: readonly Draft[], items: readonly Item[]): void {
     const { points } = last;
     if (points === undefined || points.length < 2 || last.count > 1) return;
     if (!last.behind.some((index) => items[index]?.kind === itemKind.points)) return;
+    // "500, same on leads 2 and 3": both are the same
+    if (last.same && points.length === 2) return;
     const row = list.slice(order + 1 - points.length, order + 1);
     if (row.length !== points.length || order + 1 < points.length) return;
     const others = row.slice(0, -1);

@@ -10,7 +10,8 @@ function takesBack(item: Item | undefined, left: Draft, right: Draft): boolean {
   if (item === undefined) return false;
   const alone = item.to - item.from === 2;
   if (item.text === "no" && alone) {
-    const like = right.value > left.value / 2 && right.value < left.value * 2;
+    const over = right.over || left.over;
+    const like = over || (right.value > left.value / 2 && right.value < left.value * 2);
     return !right.ownUnit && like;
   }
   return (item.roles & role.correct) !== 0 && !/^(?:not|that|rather)$/.test(item.text);
@@ -20,8 +21,10 @@ function takesBack(item: Item | undefined, left: Draft, right: Draft): boolean {
 function doubts(items: readonly Item[], from: number): boolean {
   const [mark, word] = [items[from - 1], items[from]];
   if (mark?.text === "?") return true;
-  // "26 at R. no 24 at W": a lack of its own
-  return /^[.!…]$/.test(mark?.text ?? "") && word?.text !== "no";
+  if (!/^[.!…]$/.test(mark?.text ?? "")) return false;
+  // "26 at R. no 24 at W": a lack of its own; "118. no, 124" and "118... no 124" are none
+  const hesitates = mark?.text === "…" || /^[.…]$/.test(items[from - 2]?.text ?? "");
+  return word?.text !== "no" || items[from + 1]?.text === "," || hesitates;
 }
 
 /**

@@ -43,6 +43,10 @@ function isBreak(item: Item | undefined): boolean {
   );
 }
 
+/** A pump that pulls no vacuum, and what cleans a floor. */
+const otherPump =
+  /^(?:wet|shop|condensate|water|chilled|hot|chw|hw|drain|sump|booster|loop|circulator|circulation|circulating|glycol|brine|oil|heat|condenser|tower|recirc|transfer|fuel)$/;
+
 const saysWhen = /^(?:before|after|until|till|while|when|now|again|i|we|he)$/;
 
 function nameable(item: Item | undefined): boolean {
@@ -198,8 +202,7 @@ function meant(note: Note, i: number, row: ActionWords): boolean {
   )
     return false;
   // "wet vac on the drain"
-  if (row.action === "vacuum_started" && /^(?:wet|shop)$/.test(items[i - 1]?.text ?? ""))
-    return false;
+  if (row.action === "vacuum_started" && otherPump.test(items[i - 1]?.text ?? "")) return false;
   // "pulled the lock on the roof hatch"
   if (row.action === "unlocked" && wayBehind(items, i)) return false;
   const before = items[i - 1];

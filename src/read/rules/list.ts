@@ -60,6 +60,7 @@ import { roomsOut } from "./rooms-out.ts";
 import { roomsWell } from "./rooms-well.ts";
 import { roomsWithDegrees } from "./rooms-with-degrees.ts";
 import { rowGoesOn } from "./row-goes-on.ts";
+import { sameByNumber } from "./same-by-number.ts";
 import { sensorWarm } from "./sensor-warm.ts";
 import { serials } from "./serial-or-part.ts";
 import { shares } from "./share-of-thing.ts";
@@ -96,6 +97,7 @@ export const asides: readonly Rule[] = [
   roomLists,
   unitCorrections,
   pointCorrections,
+  sameByNumber,
   rowGoesOn,
   phones,
   serials,

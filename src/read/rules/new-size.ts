@@ -1,6 +1,6 @@
 import { isStrongBreak } from "../breaks.ts";
 import type { Item } from "../item.ts";
-import { type Rule, state } from "../note.ts";
+import { type Note, type Rule, state } from "../note.ts";
 import { freeNumber, textAt } from "./near.ts";
 
 function ended(items: readonly Item[], i: number): boolean {
@@ -9,20 +9,71 @@ function ended(items: readonly Item[], i: number): boolean {
   return /^(?:,|and|but|so|now|then|it|its|she|shes|were|today|already)$/.test(item.text);
 }
 
-/** "putting in a new forty five five": what is put in is called by its size; nothing was weighed. */
+/** Words of capacitors that say which of two is meant. */
+const side = /^(?:fan|herm|hermetic|compressor|comp|start|run)$/;
+
+export const NEW_SIZE = "a new <size>";
+
+/** Index behind "in it", "on the fan", where the new one was put; -1 where nothing says so. */
+function putEnd(items: readonly Item[], i: number): number {
+  const word = textAt(items, i);
+  if (!/^(?:in|on|back|up|for)$/.test(word)) return -1;
+  const the = textAt(items, i + 1) === "the" ? i + 2 : i + 1;
+  if (side.test(textAt(items, the)) || side.test(items[the]?.label?.thing ?? "")) return the + 1;
+  if (/^(?:it|there|here|her|this)$/.test(textAt(items, i + 1))) return i + 2;
+  return word === "for" ? -1 : i + 1;
+}
+
+const put = /^(?:put|putting|stuck|popped|threw|installed|fitted|dropped|slapped|got)$/;
+
+/** "a new five", and behind a verb of fitting "a 7.5" too. */
+function isNamed(items: readonly Item[], i: number): boolean {
+  const [verb, article] = [textAt(items, i - 2), textAt(items, i - 1)];
+  if (article === "new") return /^(?:a|the|my)$/.test(verb) || put.test(verb) || i === 1;
+  return /^(?:a|an|another)$/.test(article) && put.test(verb);
+}
+
+/** Microfarads of capacitors, as they are sold. Common practice, no source. */
+const [least, most] = [2, 110];
+
+/** So many readings back a capacitor is still spoken of; our choice, no source. */
+const lately = 8;
+
+/** Was a capacitor measured a while ago, or is one side of it named, so that a size is one of them? */
+function isCapacitor({ context, items }: Note, i: number, end: number): boolean {
+  const size = items[i]?.value ?? 0;
+  if (size < least || size > most) return false;
+  const last = context.readings.slice(-lately);
+  if (last.some(({ quantity }) => quantity === "capacitance")) return true;
+  const named = items.slice(i, Math.max(i, end));
+  if (named.some(({ text }) => /^(?:fan|herm|hermetic|start|run)$/.test(text))) return true;
+  const reads = items.some(({ text }) =>
+    /^(?:reads?|reading|measures?|tests?|checks?|was|old|weak)$/.test(text),
+  );
+  return reads && named.some(({ text }) => side.test(text));
+}
+
+/**
+ * "putting in a new forty five five": what is put in is called by its size; nothing was weighed.
+ * Where a capacitor was measured last, a size alone is one.
+ */
 export const newSize: Rule = {
-  name: "a new <size>",
+  name: NEW_SIZE,
   needs: "number",
   apply: (note) => {
     const { items } = note;
     items.forEach((item, i) => {
-      if (!freeNumber(item) || item.unit !== undefined || textAt(items, i - 1) !== "new") return;
-      if (!/^(?:a|the|my)$/.test(textAt(items, i - 2))) return;
+      if (!freeNumber(item) || item.unit !== undefined || !isNamed(items, i)) return;
+      const fresh = textAt(items, i - 1) === "new";
+      const end = putEnd(items, i + 1);
+      const capacitor = isCapacitor(note, i, end);
       // "put a new 45 in and she's running"
-      const put = /^(?:in|on|back|up)$/.test(textAt(items, i + 1)) && ended(items, i + 2);
-      const behind = put ? undefined : items[i + 1];
+      const fitted = end >= 0 && ended(items, end);
+      const behind = fitted ? undefined : items[i + 1];
       if (behind !== undefined && !isStrongBreak(behind) && behind.text !== ",") return;
-      state(note, newSize.name, [i, i + 1], { kind: "note", about: "size" });
+      if (capacitor && (fitted || put.test(textAt(items, fresh ? i - 3 : i - 2))))
+        state(note, newSize.name, [i, i + 1], { kind: "part", part: "capacitor", state: "fitted" });
+      else if (fresh) state(note, newSize.name, [i, i + 1], { kind: "note", about: "size" });
     });
   },
 };

@@ -78,17 +78,23 @@ function ahead(codes: readonly Code[], name: number, names: readonly number[]): 
 }
 
 /**
- * The number that goes with the part named at `name` beside `others`: the one behind it, the one
+ * The number that goes with the part named at `name` beside `all` others: the one behind it, the one
  * before it where all stand so, as many in a row as names before them in their order. None where
  * it could be another's: a wrong number on a part is worse than none.
  */
 export function numberOf(
   note: Note,
   name: number | undefined,
-  others: readonly number[],
+  all: readonly number[],
 ): string | undefined {
   const codes = codesOf(note);
   if (name === undefined) return codes[0]?.value;
+  // "board won't boot, its fuse is good. need a board, 41-2207": a sentence before has no part in it
+  const inIt = (other: number): boolean =>
+    other > name ||
+    codes.some(({ to }) => to <= name) ||
+    !/[.;!?\n]\s/.test(note.plain.slice(other, name));
+  const others = all.filter(inIt);
   if (others.length === 0 && codes.length === 1)
     return isOthers(note, codes[0], name) ? undefined : codes[0]?.value;
   const names = [name, ...others].sort((a, b) => a - b);

@@ -111,7 +111,7 @@ export const actionWords: readonly ActionWords[] = [
     action: "vacuum_started",
     circuit: "vacuum",
     words:
-      "on the pump|going on the pump|pulling a vacuum|pump on|pump is on|started the vacuum|vac pump on|vacuum pump running|evacuating|pump running|put it on the pump|vacuum started|started pulling a vacuum|back on the pump|its on the pump|pump back on|pulling vacuum|pump is running|vacuum pump on|hooked up the pump|on vacuum|pumping it down|triple evac|started evacuation|evac started|started vac|started a vac|vac started|vac on|vacuum on|got the vac going|got the vacuum going|vac going|vacuum going|starting evac|started evac|starting the evac|hooked up vac pump|hooked up the vac pump|vac pump hooked up|started vacuum|starting vacuum|starting vac|pulling vac|pulling a vac|on the vac pump|on vac|put it on vac|started evacuating",
+      "on the pump|pumps been on|pump has been on|vacuum pump going|vac pump going|going on the pump|pulling a vacuum|pump on|pump is on|started the vacuum|vac pump on|vacuum pump running|evacuating|pump running|put it on the pump|vacuum started|started pulling a vacuum|back on the pump|its on the pump|pump back on|pulling vacuum|pump is running|vacuum pump on|hooked up the pump|on vacuum|pumping it down|triple evac|started evacuation|evac started|started vac|started a vac|vac started|vac on|vacuum on|got the vac going|got the vacuum going|vac going|vacuum going|starting evac|started evac|starting the evac|hooked up vac pump|hooked up the vac pump|vac pump hooked up|started vacuum|starting vacuum|starting vac|pulling vac|pulling a vac|on the vac pump|on vac|put it on vac|started evacuating",
   },
   {
     action: "vacuum_isolated",

@@ -1,0 +1,12 @@
+import type { Token } from "./token.ts";
+
+const fromWhere =
+  /^(?:(?:on|from|in|at|off|out of) (?:the |my |our |his |her |a )?(?:truck|van|shop|shelf|stock|order|hand|warehouse|garage|office|house|supply|parts|counter|store|box|bag|way|car|trailer)|coming|ordered|here|left|with me|already)\b/;
+
+/** "got one from the shop", "have one on the truck": a thing, and no figure. */
+export function isThing(tokens: readonly Token[], i: number): boolean {
+  if (!/^(?:got|have|had|grabbed|brought|getting|has)$/.test(tokens[i - 1]?.text ?? ""))
+    return false;
+  const behind = tokens.slice(i + 1, i + 5).map(({ text }) => text);
+  return fromWhere.test(behind.join(" "));
+}
