@@ -169,6 +169,8 @@ export function wasBehind(
   gap: Between,
 ): boolean {
   if (items[right.index - 1]?.text !== "was" || gap.strong) return false;
+  // "11.2 11.5 11.3 was 10.1": all of the row were
+  if (isNumber(items[left.index - 1]) && isNumber(items[left.index - 2])) return false;
   if (left.earlier || right.earlier || left.series !== undefined) return false;
   if (right.stat !== undefined && right.stat !== left.stat) return false;
   if (!left.now && (left.after ?? right.after) !== undefined) return false;

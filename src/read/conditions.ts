@@ -265,11 +265,13 @@ function hand(drafts: readonly Draft[], taken: Draft): void {
   const at = drafts.indexOf(taken);
   const next = drafts[at + 1];
   const left = drafts[at - 1];
-  if (taken.after !== undefined) {
+  // "at 500 volts for a minute and got 38 meg": the minute is of the test
+  const after = taken.after ?? taken.lasting;
+  if (after !== undefined) {
     const times = [...taken.before, ...taken.behind];
     for (const other of drafts)
-      if (!other.gone && other.after === undefined) {
-        other.after = taken.after;
+      if (!other.gone && !other.earlier && other.after === undefined) {
+        other.after = after;
         other.shared.push(...times);
       }
   }

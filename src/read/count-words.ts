@@ -28,6 +28,7 @@ function countWord(items: readonly Item[], i: number, plain: string): number {
   if (each && /^to (?:ground|gnd|earth)/.test(plain.slice(next.from))) return 3;
   // "over 550 on the other two"
   if (item?.text === "other" && next?.owner === COUNTED) return counts[next.text] ?? 0;
+  if (item?.text === "others") return restOfThree(items, i);
   if (item === undefined || (item.roles & role.all) === 0) return 0;
   if (
     /^(?:sides|ways|gauges|directions|times|rooms|zones|floors|heads|units)$/.test(
@@ -42,6 +43,15 @@ function countWord(items: readonly Item[], i: number, plain: string): number {
   }
   const noun = next?.text ?? "";
   return /^(?:legs|phases|leads|pairs|lines)$/.test(noun) || item.text === "across" ? 3 : 0;
+}
+
+/** "V to W OL, others .6": of three windings those that were not named; 0 where none was. */
+function restOfThree(items: readonly Item[], i: number): number {
+  const named = items.slice(0, i).filter(({ points }) => points?.length === 1);
+  const pair = (points: Item["points"]): boolean =>
+    points?.[0]?.length === 2 && !points[0].some((point) => /^(?:DC|ground)/.test(point));
+  if (!named.every(({ points }) => pair(points))) return 0;
+  return named.length === 1 || named.length === 2 ? 3 - named.length : 0;
 }
 
 /** "each lead", "every leg", "per phase": a machine of three. */
@@ -117,7 +127,9 @@ function eachOf(items: readonly Item[], draft: Draft, plain: string): number {
   let each = false;
   for (let i = Math.max(0, draft.index - 3); i < draft.index + 3; i++) {
     const item = items[i];
-    if (item !== undefined && ((item.roles & role.each) !== 0 || item.text === "all")) each = true;
+    // "belts 2 ea, motor 11.2": the belts, not the amps
+    if (item === undefined || item.owner === COUNTED) continue;
+    if ((item.roles & role.each) !== 0 || item.text === "all") each = true;
   }
   if (!each) return 1;
   for (let i = draft.index - 1; i >= 0; i--) {

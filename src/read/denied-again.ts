@@ -1,9 +1,11 @@
+import type { Reading } from "../model.ts";
 import { isStrongBreak } from "./breaks.ts";
 import type { Context } from "./context.ts";
 import { adopt } from "./correct.ts";
 import type { Draft } from "./draft.ts";
 import { onlyAlive } from "./inherit.ts";
 import { type Item, itemKind } from "./item.ts";
+import { usualQuantity } from "./kinds.ts";
 
 /** Where "not" or "instead of" stands right before item `index`; -1 where it does not. */
 function denied(items: readonly Item[], index: number): number {
@@ -37,6 +39,29 @@ function unitDenied(drafts: readonly Draft[], items: readonly Item[], context: C
   adopt(only, old);
 }
 
+/** The last figure of the job that was said so, and is no plate's. */
+function saidSo(context: Context, value: number): Reading | undefined {
+  return context.readings.findLast(
+    (one) => Number(one.figure.number) === value && one.rating === undefined,
+  );
+}
+
+/** "sorry, not 418, head was 381": the first is what was filed before, and no value. */
+function deniedFirst(left: Draft, right: Draft, items: readonly Item[], context: Context): boolean {
+  const [item, value] = [items[left.index], items[right.index]];
+  if (denied(items, left.index) < 0 || item?.kind !== itemKind.number) return false;
+  if (value?.kind !== itemKind.number || right.index > left.index + 6) return false;
+  const old = saidSo(context, left.value);
+  if (old === undefined || (right.place !== undefined && old.at !== right.place)) return false;
+  const meant = right.named ?? (right.unit && usualQuantity(right.unit.dimension));
+  if (meant !== undefined && meant !== old.quantity) return false;
+  left.gone = true;
+  item.owner = "not <value>";
+  right.before = [left.index, ...right.before];
+  adopt(right, old);
+  return true;
+}
+
 /** "put the amps down as 14.8 please, not 18.4": the second is what was filed before, and no value. */
 export function deniedAgain(
   drafts: readonly Draft[],
@@ -47,13 +72,12 @@ export function deniedAgain(
   const list = drafts.filter((draft) => !draft.gone);
   const [left, right] = list;
   if (left === undefined || right === undefined || list.length > 2) return;
+  if (deniedFirst(left, right, items, context)) return;
   const at = denied(items, right.index);
   if (at < 0 || !near(items, left.index, at)) return;
   // "340 not 304" is read elsewhere
   if (at === left.index + 1 && items[at]?.text === "not") return;
-  const old = [...context.readings]
-    .reverse()
-    .find((one) => Number(one.figure.number) === right.value && one.rating === undefined);
+  const old = saidSo(context, right.value);
   const item = items[right.index];
   if (old === undefined || item === undefined) return;
   if (left.place !== undefined && old.at !== left.place) return;

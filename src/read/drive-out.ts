@@ -4,10 +4,14 @@ import type { Item } from "./item.ts";
 
 const drives = /^(?:vfd|vsd|drive|inverter)$/;
 
-/** "vfd 42.5hz 311v out 18.7a": volts and then "out", where a drive is spoken of. */
+/** "vfd 42.5hz 311v out 18.7a", "vfd 1 out 44hz": volts or hertz beside "out", where a drive is spoken of. */
 function outOfIt(draft: Draft, items: readonly Item[]): boolean {
-  if (draft.unit?.dimension !== "voltage" || draft.place !== undefined) return false;
-  if (draft.points !== undefined || items[draft.index + 1]?.text !== "out") return false;
+  if (draft.place !== undefined || draft.points !== undefined) return false;
+  const volts = draft.unit?.dimension === "voltage";
+  const ahead = items.slice(Math.max(0, draft.index - 2), draft.index);
+  if ((volts || draft.unit?.dimension === "frequency") && ahead[1]?.text === "out")
+    return drives.test(ahead[0]?.text ?? "");
+  if (!volts || items[draft.index + 1]?.text !== "out") return false;
   const next = items[draft.index + 2];
   return next?.text !== "of" && items.slice(0, draft.index).some(({ text }) => drives.test(text));
 }

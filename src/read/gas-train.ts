@@ -1,7 +1,7 @@
 import type { Draft } from "./draft.ts";
 import { type Item, itemKind } from "./item.ts";
 
-const train = /\b(?:gas|mani|manifold|burner|regulator)\b/;
+const train = /\b(?:gas|mani|manif|manifold|burner|regulator)\b/;
 const ends =
   /^(?:inlet|outlet|in|out|line|supply|fire|reg|regulator|valve|upstream|downstream|burner)$/;
 
@@ -11,11 +11,23 @@ const mostInches = 16;
 /** Pascals at most, of the same. */
 const mostPa = 4000;
 
-/** "gas 7.2 in 3.5 out" */
+/** "gas 7.2 in 3.5 out", "gas in 7.2 out 3.5", where nothing was charged. */
 function inAndOut(items: readonly Item[]): boolean {
   const at = items.findIndex(({ text }) => text === "gas");
-  const [value, way] = [items[at + 1], items[at + 2]];
-  return at >= 0 && value?.kind === itemKind.number && /^(?:in|out)$/.test(way?.text ?? "");
+  const [one, other] = [items[at + 1], items[at + 2]];
+  if (at < 0 || items.some(({ label, text }) => label?.action !== undefined && text !== "in"))
+    return false;
+  const way = /^(?:in|out)$/;
+  return one?.kind === itemKind.number
+    ? way.test(other?.text ?? "")
+    : way.test(one?.text ?? "") && other?.kind === itemKind.number && items[at + 3]?.text === "out";
+}
+
+/** "manifold 3.5 high 1.7 low": the fires, no sides of a plant. */
+function ofFire(draft: Draft, items: readonly Item[]): boolean {
+  const fire = /^(?:high|hi|low|lo)$/;
+  const [before, behind] = [items[draft.index - 1], items[draft.index + 1]];
+  return fire.test(before?.text ?? "") || fire.test(behind?.text ?? "");
 }
 
 /** "gas mani 3.4 inlet 6.8": what burns has a few inches of water, on both sides of its valve. */
@@ -42,7 +54,8 @@ export function gasTrain(
       if (label) draft.named = undefined;
       continue;
     }
-    if (!label && !(behind && !named) && !ends.test(items[draft.index - 1]?.text ?? "")) continue;
+    const end = ends.test(items[draft.index - 1]?.text ?? "") || ofFire(draft, items);
+    if (!label && !(behind && !named) && !end) continue;
     draft.named = "static_pressure";
     draft.hint = undefined;
     draft.place = undefined;

@@ -20,10 +20,25 @@ function bare(draft: Draft | undefined): draft is Draft {
 }
 
 function isPair(items: readonly Item[], left: Draft, right: Draft): boolean {
-  if (right.index !== left.index + 2) return false;
-  if (!/^(?:\/|over)$/.test(items[left.index + 1]?.text ?? "")) return false;
+  const bars = (at: number, step: number): Item | undefined =>
+    items[at]?.text === "|" ? items[at + step] : items[at];
+  const joint = items[left.index + 1];
+  // "comp 1 126 366 sh 10", "comp1 | 126 | 366 | sh 10": a row, first of all the machine
+  if (joint === items[right.index] || (joint?.text === "|" && right.index === left.index + 2))
+    return (
+      bars(left.index - 1, -1)?.kind === itemKind.subject &&
+      bars(right.index + 1, 1)?.kind === itemKind.label &&
+      hasHeat(items)
+    );
+  if (right.index !== left.index + 2 || !/^(?:\/|over)$/.test(joint?.text ?? "")) return false;
   if (items[right.index + 1]?.text === "/" || items[left.index - 1]?.text === "/") return false;
   return !supplies.test(`${left.value}/${right.value}`);
+}
+
+export function hasHeat(items: readonly Item[]): boolean {
+  return items.some(
+    ({ label }) => label?.quantity === "superheat" || label?.quantity === "subcooling",
+  );
 }
 
 const whole =
@@ -38,15 +53,20 @@ function told(items: readonly Item[], left: Draft): boolean {
     if (item?.kind === itemKind.subject && whole.test(item.subject ?? "")) return true;
     if (runs.test(item?.text ?? "")) return true;
   }
-  return items.some(
-    ({ label }) =>
-      label?.quantity === "superheat" ||
-      label?.quantity === "subcooling" ||
-      label?.quantity === "temperature_difference",
-  );
+  return hasHeat(items) || items.some(({ label }) => label?.quantity === "temperature_difference");
 }
 
-/** "rtu4 118/342", "running 118 over 340": suction over head, where nothing else comes in such a pair. */
+const even = /^(?:flat|equalized|equalised|equalizing|equal|even|standing)$/;
+
+/** "ckt b flat 168/171": both sides of a machine that stands. */
+function stands(items: readonly Item[], left: Draft, right: Draft, low: Range): boolean {
+  if (items[left.index + 1]?.text !== "/" || !items.some(({ text }) => even.test(text)))
+    return false;
+  const near = Math.abs(left.value - right.value) <= left.value * 0.1;
+  return near && left.value >= low[0] * 3 && left.value <= low[1] * 1.5;
+}
+
+/** "rtu4 118/342", "comp 1 126 366 sh 10", "running 118 over 340": suction over head, where nothing else comes in such a pair. */
 export function gaugePair(
   drafts: readonly Draft[],
   items: readonly Item[],
@@ -62,11 +82,11 @@ export function gaugePair(
       right.value >= high[0] &&
       right.value <= high[1] &&
       right.value >= left.value * leastRatio;
-    if (!fits || !told(items, left)) return;
+    if (!(fits && told(items, left)) && !stands(items, left, right, low)) return;
     for (const draft of [left, right]) draft.named = "pressure";
     left.place = "suction";
     right.place = "discharge";
-    right.subject ??= left.subject;
+    right.subject = left.subject ?? right.subject;
     left.state = undefined;
     right.state = undefined;
   });

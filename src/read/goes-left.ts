@@ -194,6 +194,7 @@ export function goesLeft(gap: Gap, next: number, kind: string, taken: string): b
   // "windings 1.1 1.1 1.2 ground infinite": nothing but a test to ground is beyond the scale there
   if (kind === "G")
     return !(next + 1 === gap.to && next === gap.from && gap.items[gap.to]?.kind === itemKind.over);
+  if (kind === "Q" && strangeAhead(gap, next)) return true;
   if (gap.leading.includes(kind)) return false;
   // "12 sh / 9 sc": a stroke behind the label ends what it names
   const stroke = gap.items[next + 1]?.text === "/" && next === gap.from;
@@ -217,6 +218,21 @@ export function goesLeft(gap: Gap, next: number, kind: string, taken: string): b
           )))
     );
   return suits(item, left?.unit?.dimension);
+}
+
+/** "1075 rpm .61 esp 1180 cfm": what the next figure's own unit cannot be is the name of the bare one before. */
+function strangeAhead(gap: Gap, next: number): boolean {
+  const { items, from, to, left } = gap;
+  const quantity = items[next]?.label?.quantity;
+  const ahead = items[to]?.unit;
+  if (quantity === undefined || ahead === undefined || next !== from || next + 1 !== to)
+    return false;
+  if (items[left.index]?.unit !== undefined || left.before.length > 0) return false;
+  // "outlet 54 eev 210 steps": named, if by no word of ours
+  const before = items[left.index - 1];
+  if (before !== undefined && before.kind !== itemKind.number && before.kind !== itemKind.sign)
+    return false;
+  return !fits(quantity, ahead.dimension);
 }
 
 /** "put 6oz in sub came up to 9": a heat's name is not what was weighed. */

@@ -1,10 +1,14 @@
 import type { Draft } from "./draft.ts";
-import type { Item } from "./item.ts";
+import { type Item, itemKind } from "./item.ts";
 import { recast } from "./recast.ts";
 
 /** "valves move, cassettes blow 55": an opening goes without a percent only right behind its word. */
 export function guardValve(draft: Draft, items: readonly Item[]): void {
   if (draft.quantity !== "valve_opening" || draft.unit?.settles !== undefined) return;
+  // "valve 100% and still 64 out"
+  const before = items[draft.index - 1];
+  const row = before?.kind === itemKind.number || /^(?:[,/&|-]|and|to)$/.test(before?.text ?? "");
+  if (!draft.ownUnit && draft.before.length === 0 && !row) draft.question = "quantity";
   if (draft.corrects || draft.before.length === 0) return;
   // "eev 480": no percent, so its motor's steps
   if (draft.value > 100 && draft.value <= 3000 && Number.isInteger(draft.value)) {

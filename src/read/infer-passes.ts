@@ -7,6 +7,7 @@ import { evapCond } from "./evap-cond.ts";
 import { fallsAtStart } from "./falls-at-start.ts";
 import { groundAtPins } from "./ground-at-pins.ts";
 import { lettersOfGauges, outOfGear, rowAgain } from "./like-others.ts";
+import { lineTooHot } from "./line-too-hot.ts";
 import { megAgain } from "./meg-again.ts";
 import { ofTheOthers } from "./of-the-others.ts";
 import { onARated } from "./on-a-rated.ts";
@@ -45,6 +46,7 @@ export const bySaying = passes(
     look: ({ drafts, items }) => pairVolts(drafts, items),
     heads: "pair|comm|comms|network|f1|f1f2",
   },
+  { look: ({ drafts, context }) => lineTooHot(drafts, context.units) },
   { look: ({ drafts, items }) => onARated(drafts, items), heads: "of|a|an" },
   { look: ({ drafts, items }) => poleDrops(drafts, items), heads: "v|volt|drop|drops|across" },
   {

@@ -1,9 +1,13 @@
-import type { QuantityName } from "../quantities/list.ts";
 import type { Unit } from "../quantities/quantity.ts";
+<<<<<<< HEAD
 import { isThing } from "./got-one.ts";
 import { type Item, itemKind, newItem } from "./item.ts";
+=======
+import { itemKind, newItem } from "./item.ts";
+>>>>>>> 6ef841f (Read what was denied first as a correction, slashed names over several rows, gas trains, kept codes, lines too hot to be degrees)
 import type { Building } from "./items.ts";
 import { fits } from "./kinds.ts";
+import { isNamedBehind, nameOfRow } from "./name-of-row.ts";
 import type { NumberSaid } from "./number-parts.ts";
 import { beginsFigure, numberAt, partOfHour } from "./numbers.ts";
 import { tokenKind } from "./token.ts";
@@ -48,28 +52,6 @@ function otherOfPair(build: Building): "temperature" | undefined {
   return label?.label?.hint === "temperature" ? "temperature" : undefined;
 }
 
-/** "voltage at cond fan 460 amps 2.1", "volts at the disconnect 207 205 209 amps 22": what is measured, where, and a row. */
-function nameOfRow({ items }: Building): QuantityName | undefined {
-  let at = items.length - 1;
-  while (items[at]?.unit === undefined && isOfRow(items[at])) at--;
-  // "drop across the poles at 21 amps 0.04 0.05"
-  if (/^(?:at|@)$/.test(items[at]?.text ?? "")) return undefined;
-  for (let steps = 0; steps < 4; steps++) {
-    const item = items[at - steps];
-    if (item === undefined || item.kind === itemKind.number || item.kind === itemKind.sign) break;
-    if (item.label?.quantity !== undefined)
-      return item.label.component !== true && at - steps < items.length - 1
-        ? item.label.quantity
-        : undefined;
-    if (item.label?.hint !== undefined && item.label.hint !== "voltage") break;
-  }
-  return undefined;
-}
-
-function isOfRow(item: Item | undefined): boolean {
-  return item?.kind === itemKind.number || /^(?:[,/&]|and)$/.test(item?.text ?? "");
-}
-
 /** "delta t 19 amps 16.2": the unit's word names the next value where this one is of another kind. */
 function namesNext(build: Building, i: number, found: UnitSaid): boolean {
   const label = build.items[build.items.length - 1]?.label;
@@ -81,7 +63,7 @@ function namesNext(build: Building, i: number, found: UnitSaid): boolean {
   if (quantity === undefined) return false;
   // "MOP 60 volts 460": a plate's amps are no volts
   if (label?.rating !== undefined && quantity !== "current") return false;
-  if (fits(quantity, found.unit.dimension)) return false;
+  if (fits(quantity, found.unit.dimension) || isNamedBehind(build)) return false;
   return unitsLead(build, found.end);
 }
 

@@ -90,12 +90,11 @@ export function own(
     draft.rating === undefined
   )
     draft.unit = unitCalled("psi");
-  // "the valve's wide open a hundred percent"
-  if (
-    draft.unit?.figure === "percent" &&
-    /^(?:open|wide)$/.test(items[draft.index - 1]?.text ?? "")
-  )
-    draft.named ??= "valve_opening";
+  // "the valve's wide open a hundred percent", "3 way valve at 65%"
+  const share = draft.unit?.figure === "percent";
+  const led = items.slice(Math.max(0, draft.index - 2), draft.index).map(({ text }) => text);
+  const opens = /(?:^| )(?:open|wide)$|(?:^| )(?:valve|valves|vlv)(?: (?:at|is|@|=|:))?$/;
+  if (share && opens.test(led.join(" "))) draft.named ??= "valve_opening";
   if (
     draft.unit === undefined &&
     draft.kind !== undefined &&

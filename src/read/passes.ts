@@ -92,7 +92,6 @@ export const byWords = passes(
   { look: ({ drafts }) => statsOfOne(drafts), several: true },
   {
     look: ({ drafts, items, context }) => gaugePair(drafts, items, context.units),
-    heads: "/|over",
     several: true,
   },
   { look: ({ drafts, items }) => statLetters(drafts, items) },
@@ -129,7 +128,7 @@ export const byWords = passes(
   },
   {
     look: ({ drafts, items, context }) => gasTrain(drafts, items, context.units),
-    heads: "gas|mani|manifold|burner|regulator",
+    heads: "gas|mani|manif|manifold|burner|regulator",
   },
   { look: ({ drafts, items }) => countOfRow(drafts, items), several: true },
 );

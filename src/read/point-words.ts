@@ -160,7 +160,11 @@ export function groundAt(build: Building, i: number): number | undefined {
   const token = build.tokens[i];
   if (token?.text === "the" && groundNoun(build.tokens[i + 1])) return i + 2;
   if (groundNoun(token)) return i + 1;
-  return token?.text === "g" ? i + 1 : undefined;
+  if (token?.text === "g") return i + 1;
+  // "N-E"
+  const [live, joint] = [build.tokens[i - 2]?.text ?? "", build.tokens[i - 1]];
+  const earth = token?.text === "e" && joint?.text === "-" && token.glued;
+  return earth && /^(?:n|l|l[123]|[uvw])$/.test(live) ? i + 1 : undefined;
 }
 
 /** What a phone writes for a letter; read so only in pairs. */

@@ -7,6 +7,8 @@ import { role } from "./word.ts";
 /** Does the number look like a measurement, or is it talk between people? */
 function looksMeasured(note: Note, draft: Draft): boolean {
   if (draft.thing === "level" || draft.unit?.dimension === "percent") return false;
+  // "28 bar, ambient same": like something that nobody told
+  if (draft.same && draft.question === undefined) return false;
   if (
     draft.question !== undefined ||
     draft.points !== undefined ||

@@ -205,6 +205,21 @@ function gaugeBefore(note: Note, draft: Draft, left: Draft | undefined): Reading
   return note.context.readings.findLast(({ at, rating }) => at === place && rating === undefined);
 }
 
+/** "28 bar, ambient same": an air is like no pressure; like itself where it was read before. */
+function otherThanAir(note: Note, draft: Draft, left: Draft | undefined): boolean {
+  if (draft.place?.endsWith("_air") !== true) return false;
+  const last = note.context.readings[note.context.readings.length - 1];
+  const warm =
+    left === undefined
+      ? last === undefined || last.unit === "Cel"
+      : (left.unit?.dimension ?? "temperature") === "temperature" && left.hint !== "pressure";
+  if (warm) return false;
+  const before = note.context.readings.findLast(({ at }) => at === draft.place);
+  if (before === undefined) draft.gone = true;
+  else copyReading(note, draft, before);
+  return true;
+}
+
 /** "lead 3 same", "fan 2 ditto": the value said last, here or in the message before. */
 export function repeat(note: Note, drafts: Draft[]): void {
   [...drafts].forEach((draft, order) => {
@@ -253,6 +268,7 @@ export function repeat(note: Note, drafts: Draft[]): void {
       else draft.gone = true;
       return;
     }
+    if (otherThanAir(note, draft, left)) return;
     const there = gaugeBefore(note, draft, left);
     const labelled =
       own &&

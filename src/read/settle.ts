@@ -213,9 +213,9 @@ export function byUnit(draft: Draft, setting: Setting): QuantityName | undefined
   if (unit.dimension === "resistance") return resistanceOf(draft, unit, setting);
   if (unit.dimension === "voltage") return voltageOf(draft, setting);
   if (unit.figure === "m" && setting.pipes && draft.letter === "m") return "length";
-  // "liquid line 45 ft"
-  if (unit.figure === "ft" && draft.hint === "temperature" && draft.value >= 3 && setting.pipes)
-    return "length";
+  // "liquid line 45 ft", "3/8 x 3/4 lines 45 ft"
+  const free = draft.hint === "temperature" || (named ?? draft.hint) === undefined;
+  if (unit.figure === "ft" && free && draft.value >= 3 && setting.pipes) return "length";
   // no kelvins as few as these are a warmth that this trade meets
   if (unit.figure === "K" && Math.abs(draft.value) < mostKelvin && !difference(named))
     return "temperature_difference";

@@ -1,7 +1,13 @@
+import type { Unit } from "../quantities/quantity.ts";
 import type { Draft } from "./draft.ts";
 import { type Item, itemKind } from "./item.ts";
+import { usualQuantity } from "./kinds.ts";
 import type { Label } from "./label.ts";
 import { role } from "./word.ts";
+
+interface Name extends Label {
+  readonly unit?: Unit;
+}
 
 const sides: Readonly<Record<string, Label>> = {
   lo: { place: "suction", hint: "pressure" },
@@ -10,10 +16,13 @@ const sides: Readonly<Record<string, Label>> = {
   high: { place: "discharge", hint: "pressure" },
 };
 
-/** What an item of a stroked run names; nothing where it names no measurement. */
-function nameOf(item: Item | undefined): Label | undefined {
+/** What an item of a stroked run names, by its word or its unit; nothing where it names no measurement. */
+function nameOf(item: Item | undefined): Name | undefined {
   if (item === undefined || item.owner !== undefined || item.kind === itemKind.number)
     return undefined;
+  const { unit } = item;
+  const quantity = unit === undefined ? undefined : usualQuantity(unit.dimension);
+  if (unit !== undefined && quantity !== undefined) return { quantity, unit };
   const side = sides[item.text];
   if (side !== undefined) return side;
   const { label } = item;
@@ -25,8 +34,8 @@ function nameOf(item: Item | undefined): Label | undefined {
 }
 
 /** "ra/sa/oa" from its first name: the names, and where they end. */
-function namesAt(items: readonly Item[], i: number): readonly [names: Label[], end: number] {
-  const names: Label[] = [];
+function namesAt(items: readonly Item[], i: number): readonly [names: Name[], end: number] {
+  const names: Name[] = [];
   let at = i;
   for (;;) {
     const name = nameOf(items[at]);
@@ -50,18 +59,50 @@ function valuesAt(items: readonly Item[], drafts: readonly Draft[], i: number): 
   }
 }
 
-function give(values: readonly Draft[], names: readonly Label[]): void {
+function give(values: readonly Draft[], names: readonly Name[]): void {
+  // "return db/wb 74/62": both are of the return
+  const placed = names.some((label) => label.place !== undefined);
+  const place = placed ? undefined : values[0]?.place;
   values.forEach((draft, order) => {
     const label = names[order];
     if (label === undefined) return;
-    draft.place = label.place;
+    draft.place = label.place ?? place;
     draft.named = label.quantity;
     draft.hint = label.hint;
     draft.kind = label.kind;
+    if (!draft.ownUnit) draft.unit = label.unit;
     draft.stat = undefined;
     draft.thing = undefined;
     draft.component = false;
   });
+}
+
+/** May it stand between the names and a row of their values: "db/wb return 74/62 supply 55/53"? */
+function leads(item: Item | undefined): boolean {
+  if (item === undefined || item.owner !== undefined) return false;
+  if (item.kind === itemKind.line || item.kind === itemKind.subject) return true;
+  if (item.text === "," || item.text === ":" || (item.roles & role.is) !== 0) return true;
+  const { label } = item;
+  return label?.place !== undefined && label.quantity === undefined && label.rating === undefined;
+}
+
+/** Gives the names to each row behind them that has as many values; false where there is none. */
+function giveRows(
+  items: readonly Item[],
+  drafts: readonly Draft[],
+  from: number,
+  names: readonly Name[],
+): boolean {
+  const placed = names.some((label) => label.place !== undefined);
+  let at = from;
+  for (let rows = 0; ; rows++) {
+    let next = at;
+    while (leads(items[next]) && (rows > 0 || !placed || items[next]?.label === undefined)) next++;
+    const values = valuesAt(items, drafts, next);
+    if (values.length !== names.length || (rows > 0 && (placed || next === at))) return rows > 0;
+    give(values, names);
+    at = next + 2 * names.length - 1;
+  }
 }
 
 /** "sst/sct 40/105", "40/105 sat": of two saturations the lower is the suction's. */
@@ -87,12 +128,7 @@ export function slashed(items: readonly Item[], drafts: readonly Draft[]): void 
   for (let i = 0; i < items.length; i++) {
     const [names, end] = namesAt(items, i);
     if (names.length < 2) continue;
-    const joint = items[end];
-    const from =
-      joint !== undefined && ((joint.roles & role.is) !== 0 || joint.text === ",") ? end + 1 : end;
-    const ahead = valuesAt(items, drafts, from);
-    if (ahead.length === names.length) {
-      give(ahead, names);
+    if (giveRows(items, drafts, end, names)) {
       i = end;
       continue;
     }

@@ -200,6 +200,9 @@ function isResult(items: readonly Item[], i: number): boolean {
     return true;
   if (items.some((item) => item.text === "timed" || item.text === "clocked")) return true;
   if (untilStop(items, i) || ofCycle(items, i)) return true;
+  // "1 rev 38 sec", "41 sec a rev": how fast a gas meter turns
+  const turn = /^(?:revs?|rotation|revolution)$/;
+  if ([i - 1, i + 1, i + 2].some((at) => turn.test(items[at]?.text ?? ""))) return true;
   for (let at = i - 1; at >= 0 && at >= i - 6; at--) {
     const item = items[at];
     if (item?.label?.quantity === "duration") return true;

@@ -59,7 +59,10 @@ function keptBehind(note: Note, i: number): boolean {
     if (codeOf(note, next) === undefined) break;
     at = runTo(note, next);
   }
-  if (/^(?:is|are|was|were|both|stored|logged|saved)$/.test(textAt(items, at))) at++;
+  while (
+    /^(?:is|are|was|were|both|stored|logged|saved|once|twice|\d?x\d?)$/.test(textAt(items, at))
+  )
+    at++;
   const item = items[at];
   return item !== undefined && log.test(note.plain.slice(item.from, item.from + 20));
 }
@@ -96,9 +99,10 @@ function shownBefore(note: Note, i: number): boolean {
   if (/^(?:vfd|drive|inverter)$/.test(textAt(items, tripped)) && /\d{2}$/.test(textAt(items, i)))
     return true;
   // "fc E5 x3", "flt hist E5 E7"
-  const led = /^(?:fc|flt|hist|history)$/;
-  const past = textAt(items, i - 1) === ":" ? i - 2 : i - 1;
-  if (led.test(textAt(items, past)) || items[i - 1]?.owner === codesShown.name) return true;
+  const led = /^(?:fc|flt|hist|history|log|logs)$/;
+  const past = /^(?::|shows?|says|has|had)$/.test(textAt(items, i - 1)) ? i - 2 : i - 1;
+  const next = /^(?:and|n|&|,|\+)$/.test(textAt(items, i - 1)) ? i - 2 : i - 1;
+  if (led.test(textAt(items, past)) || items[next]?.owner === codesShown.name) return true;
   // "vfd showing F0021"
   const begun = i > 1 || (i === 1 && drives.test(textAt(items, 0)));
   return shows.test(textAt(items, i - 1)) && begun && ends(items[runTo(note, i)]);
@@ -140,7 +144,7 @@ function take(note: Note, i: number, code: string): void {
 export const codesShown: Rule = {
   name: "<letter and digits> flashing",
   heads:
-    "flashing|flashes|flashed|blinking|blinks|blinked|showing|shows|show|displayed|displays|displaying|up|lit|reads|says|also|now|plus|and|then|came|comes|cleared|gone|reset|again|on|at|in|from|vfd|drive|inverter|fc|flt|hist|history",
+    "flashing|flashes|flashed|blinking|blinks|blinked|showing|shows|show|displayed|displays|displaying|up|lit|reads|says|also|now|plus|and|then|came|comes|cleared|gone|reset|again|on|at|in|from|vfd|drive|inverter|fc|flt|hist|history|log|logs",
   apply: (note) => {
     note.items.forEach((item, i) => {
       const code = codeOf(note, i);

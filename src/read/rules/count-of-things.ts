@@ -103,6 +103,9 @@ const things: ReadonlySet<string> = new Set([
   "speed",
   "way",
   "in stock",
+  "rev",
+  "rotation",
+  "pcs",
 ]);
 
 /** The sentence has begun to measure: the number behind a label is its value, not a count. */
@@ -263,8 +266,9 @@ export const counts: Rule = {
         state(note, counts.name, [i, i + 1], { kind: "note", about: "count" });
         return;
       }
-      // "swept w/ nitro 3 times"
-      if (text === "times" && item.value <= 60) {
+      // "swept w/ nitro 3 times", "b56 2 ea"
+      const apiece = text === "ea" && item.value <= 12 && !labelBefore(items, i);
+      if (apiece || (text === "times" && item.value <= 60)) {
         state(note, counts.name, [i, i + 2], { kind: "note", about: "count" });
         return;
       }

@@ -47,6 +47,8 @@ function codeAt(note: Note, i: number, strong: boolean): Code | undefined {
     return undefined;
   const end = gluedEnd(items, i);
   const run = note.text.slice(item.from, items[end - 1]?.to ?? item.to);
+  // "E4 in fault history x3": so many times
+  if (/^x\d{1,2}$/i.test(run) && textAt(items, i - 1) !== "code") return undefined;
   if (
     /^(?=.*\d)(?=.*[A-Za-z])[A-Za-z0-9]+(?:[-:.][A-Za-z0-9]+)*$/.test(run) &&
     !measured(items, i, end)

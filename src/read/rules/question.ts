@@ -132,6 +132,14 @@ const ofTest =
 const story =
   /^(?:(?:so|and|ok|hey) )*(?:(?:what'?s|what is) (?:the (?:story|latest|situation|deal)|going on|happening) (?:at|with|on|over at) .{2,40}|where are we (?:at|with|on) .{2,40}|(?:catch me up|fill me in|bring me up to speed)(?: (?:at|with|on) .{2,40})?)$/;
 
+/** "error p08 in history", "fault history shows e4": what a board has kept is told. */
+const kept =
+  /\b(?:in (?:the |its )?(?:fault |error |alarm )?history|history (?:shows?|says|has|had|lists?|is))\b/;
+
+function tellsCode(text: string): boolean {
+  return kept.test(text) && /\b[a-z]{1,2}-?\d{1,3}\b/.test(text);
+}
+
 function questionOf(plain: string): QuestionName | undefined {
   const asked = plain.endsWith("?");
   const text = plain.replace(/[?!.\s]+$/, "").trim();
@@ -146,6 +154,7 @@ function questionOf(plain: string): QuestionName | undefined {
   if (asked && (guessed.test(text) || ofTest.test(text))) return "why";
   for (const [question, form, bare] of forms) {
     if (bare.test(text)) return question;
+    if (question === "history" && !asked && tellsCode(text)) continue;
     if (!form.test(text) && !(question === "reading" && figureAsked.test(text))) continue;
     if (asked || plainly.has(question) || (question === "lacking" && leave.test(text)))
       return text.length < 120 ? question : undefined;

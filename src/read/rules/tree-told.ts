@@ -1,4 +1,5 @@
 import type { TreeNode } from "../../model.ts";
+import { hasHeat } from "../gauge-pair.ts";
 import type { Note, Rule } from "../note.ts";
 import { namesPart, partAt, type Things, thingsAt } from "../tree/named-things.ts";
 import { type TieVerb, tieVerbs } from "../tree/tie-verb.ts";
@@ -135,7 +136,7 @@ function nodesOf(ties: readonly Tie[]): readonly TreeNode[] {
 export const treeTold: Rule = {
   name: "<part> feeds <parts or rooms>",
   apply: (note: Note) => {
-    if (note.holds.mark || note.statements.length > 0) return;
+    if (note.holds.mark || note.statements.length > 0 || hasHeat(note.items)) return;
     const words = treeWords(note);
     if (!namesPart(words)) return;
     const ties = tiesIn(words);

@@ -55,7 +55,7 @@ const places: readonly Row[] = [
     { place: "oil", hint: "temperature" },
   ],
   [
-    "return air|ent air|entering air temp|return|ra|rat|ret|return temp|return air temp|ret air|return air temperature|entering air|entering air temp|eat|return tmp|ra temp|rtn|rtn air|return temperature|return duct|retrun|retrun air|retun air|rtrn air|retrn air|returns|air in|ret temp|return drybulb|return dry bulb|retun|r a|return grille|dry bulb return|air on|air on temp|air on coil|on coil|on coil temp|coil on|air entering",
+    "return air|extract air|extract air temp|extract temp|ent air|entering air temp|return|ra|rat|ret|return temp|return air temp|ret air|return air temperature|entering air|entering air temp|eat|return tmp|ra temp|rtn|rtn air|return temperature|return duct|retrun|retrun air|retun air|rtrn air|retrn air|returns|air in|ret temp|return drybulb|return dry bulb|retun|r a|return grille|dry bulb return|air on|air on temp|air on coil|on coil|on coil temp|coil on|air entering",
     { place: "return_air", hint: "temperature" },
   ],
   [
@@ -329,7 +329,7 @@ const things: readonly Row[] = [
     { component: true, thing: "coil" },
   ],
   [
-    "flt|fltr|fltrs|mtr|fan mtr|blower mtr|cond fan mtr|evap fan mtr|cap tube|cap tubes|capillary tube|capillary|captube|blower|blower motor|fan motor|inducer|inducer motor|draft inducer|pump|evaporator fan|evap fan|evaporator fans|evap fans|condenser fan|cond fan|cond fans|condenser fans|supply fan|return fan|exhaust fan|fan|fans|vfd|drive|motor|drier|dryer|filter|filters|eev|txv|board|panel|belt|pulley|tower|sheave|indoor fan|outdoor fan|filter drier|strainer|accumulator|receiver|economizer|damper|inverter|combustion blower|circulator",
+    "flt|fltr|fltrs|mtr|extract fan|extract fans|fan mtr|blower mtr|cond fan mtr|evap fan mtr|cap tube|cap tubes|capillary tube|capillary|captube|blower|blower motor|fan motor|inducer|inducer motor|draft inducer|pump|evaporator fan|evap fan|evaporator fans|evap fans|condenser fan|cond fan|cond fans|condenser fans|supply fan|return fan|exhaust fan|fan|fans|vfd|drive|motor|drier|dryer|filter|filters|eev|txv|board|panel|belt|pulley|tower|sheave|indoor fan|outdoor fan|filter drier|strainer|accumulator|receiver|economizer|damper|inverter|combustion blower|circulator",
     { thing: "part" },
   ],
   ["compressor|comp|compressors", { thing: "compressor" }],
