@@ -1,10 +1,6 @@
 import type { Unit } from "../quantities/quantity.ts";
-<<<<<<< HEAD
 import { isThing } from "./got-one.ts";
-import { type Item, itemKind, newItem } from "./item.ts";
-=======
 import { itemKind, newItem } from "./item.ts";
->>>>>>> 6ef841f (Read what was denied first as a correction, slashed names over several rows, gas trains, kept codes, lines too hot to be degrees)
 import type { Building } from "./items.ts";
 import { fits } from "./kinds.ts";
 import { isNamedBehind, nameOfRow } from "./name-of-row.ts";
