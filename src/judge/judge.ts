@@ -94,14 +94,19 @@ interface Signs {
 function signsOf(scene: Scene, findings: readonly Finding[]): Signs {
   const adverse = findings.filter((one) => one.level === "bad" || one.level === "watch");
   const remarks = remarkEvidence(scene);
+  const unloads = findings.some(({ signs = [] }) => signs.includes("unloads:at_once"));
+  // sides that met seconds after it stopped tell nothing of a start
+  const said = unloads ? remarks.filter((one) => one.sign !== equalAtStart) : remarks;
   return {
-    all: [...findingEvidence(findings).filter((one) => !isAheadOfFuse(one, remarks)), ...remarks],
+    all: [...findingEvidence(findings).filter((one) => !isAheadOfFuse(one, remarks)), ...said],
     adverse: [
       ...findingEvidence(adverse),
-      ...remarks.filter((one) => !fineRemarks.some((fine) => one.sign.endsWith(`:${fine}`))),
+      ...said.filter((one) => !fineRemarks.some((fine) => one.sign.endsWith(`:${fine}`))),
     ],
   };
 }
+
+const equalAtStart = "start_pressures:pressures_equal";
 
 /** Volts at a transformer say nothing of the control circuit behind its open fuse. */
 function isAheadOfFuse(one: Evidence, remarks: readonly Evidence[]): boolean {

@@ -1,6 +1,7 @@
 import { announced } from "./announced.ts";
 import { behindContactor } from "./behind-contactor.ts";
 import { belowMicron } from "./below-micron.ts";
+import { byProbe } from "./by-probe.ts";
 import { cableAlone } from "./cable-alone.ts";
 import { degreesOver } from "./degrees-over.ts";
 import { evapCond } from "./evap-cond.ts";
@@ -24,7 +25,7 @@ import { risingRows } from "./rising-rows.ts";
 import { otherEnd, setAndActual } from "./set-actual.ts";
 import { startRange } from "./start-range.ts";
 import { systemHolds } from "./system-holds.ts";
-import { atValveBody, throughPart } from "./through-part.ts";
+import { atValveBody, besidePart, throughPart } from "./through-part.ts";
 import { underLoad } from "./under-load.ts";
 
 /** What a way of saying settles, before each value is taken by its own words. */
@@ -67,6 +68,14 @@ export const bySaying = passes(
   { look: ({ drafts, items }) => atValveBody(drafts, items), heads: "reversing|4|four|rev" },
   { look: ({ drafts, items }) => pressureAtWarmth(drafts, items), several: true },
   { look: ({ drafts, items }) => belowMicron(drafts, items), heads: "below|under|past|beneath" },
+  {
+    look: ({ drafts, items }) => byProbe(drafts, items),
+    heads: "probe|thermometer|thermocouple|thermistor",
+  },
+  {
+    look: ({ drafts, items, note }) => besidePart(drafts, items, note.plain),
+    heads: "drier|dryer|strainer|solenoid",
+  },
   { look: ({ drafts, items }) => coilOutlets(drafts, items), heads: "suction" },
   { look: ({ drafts, items }) => onASupply(drafts, items), several: true },
   { look: ({ drafts, items }) => pressureAndLine(drafts, items), several: true },

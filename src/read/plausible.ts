@@ -50,8 +50,13 @@ export function byTest(draft: Draft, list: readonly Draft[], context: Context): 
   draft.assumedQuantity = true;
 }
 
-/** "valved off at 1100" */
+const valvedOff =
+  /^(?:at |when |just |and )?(?:i )?(?:valved? (?:it )?off|blank(?:ed)? off|shut the core)\b/;
+
+/** "valved off at 1100", "290 at valve off" */
 function shutAt(draft: Draft, items: readonly Item[]): boolean {
+  const behind = items.slice(draft.index + 1, draft.index + 5).map(({ text }) => text);
+  if (valvedOff.test(behind.join(" "))) return true;
   if (items[draft.index - 1]?.text !== "at") return false;
   return items
     .slice(Math.max(0, draft.index - 4), draft.index)

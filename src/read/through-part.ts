@@ -67,3 +67,28 @@ export function throughPart(list: readonly Draft[], items: readonly Item[]): voi
     }
   });
 }
+
+const sideOfPart =
+  /\b(?:past|after|behind|beyond|before|ahead of|leaving|into|entering|out of|(?:down|up)stream of) (?:the )?(?:liquid )?(?:line )?(?:filter[- ]?)?(?:drier|dryer|strainer|solenoid)(?: valve)?(?: its| it is| is| was| reads| at| only|,|:)*$/;
+
+/** "past the filter drier it's 71", beside how warm the liquid is: the same line behind a part. */
+export function besidePart(list: readonly Draft[], items: readonly Item[], plain: string): void {
+  const warm = list.some(
+    ({ place, hint, unit }) =>
+      place === "liquid" && (hint === "temperature" || unit?.dimension === "temperature"),
+  );
+  if (!warm) return;
+  for (const draft of list) {
+    if (!bare(draft) || draft.hint !== undefined) continue;
+    if (draft.place !== undefined && draft.place !== "liquid") continue;
+    const [first, own] = [items[Math.max(0, draft.index - partWords)], items[draft.index]];
+    const before = plain.slice(first?.from, own?.from).toLowerCase().replace(/['’]/g, "");
+    if (!sideOfPart.test(before.trim())) continue;
+    draft.named = "temperature";
+    draft.hint = "temperature";
+    draft.place = "liquid";
+  }
+}
+
+/** Words before a figure that may name its side of a part. */
+const partWords = 10;

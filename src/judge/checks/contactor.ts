@@ -165,6 +165,15 @@ function isSaidOfPole(scene: Scene, reading: Reading): boolean {
   );
 }
 
+/** "the other two under 0.2": what the sound poles lose, where it was told with the bad one. */
+function othersTold(scene: Scene): number[] {
+  const told =
+    /\b(?:loses|drops?|lost)\b(?:[^.;]|\.\d)*\b(?:others?|rest)(?: two| poles?)*(?: are| is| all| both)?(?: under| below| less than| about| around| at)? (0?\.\d+)\b/.exec(
+      scene.words,
+    )?.[1];
+  return told === undefined ? [] : [Number(told)];
+}
+
 /** "drop across pole 1 0.05 V, pole 2 0.04 V, pole 3 3.8 V": each pole's own, once a drop is told of. */
 function isOfPoleRow(scene: Scene, reading: Reading): boolean {
   const text = noteOf(scene, reading)?.text ?? "";
@@ -200,6 +209,7 @@ function contactFindings(scene: Scene): Finding[] {
       (one) => isAcrossContact(one) || isSaidOfPole(scene, one),
     ),
   );
+  across.push(...(across.length === 1 ? othersTold(scene) : []));
   const line = sideVolts(scene, "line");
   const load = sideVolts(scene, "load");
   const closed = Math.max(...load) >= controlBelowV || saysClosed(scene);

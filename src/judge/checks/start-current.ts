@@ -38,6 +38,7 @@ export const startCurrent: Check = {
     "ramp:high",
     "ramp:limit",
     "current:line_dead",
+    "start_kit:relay_failed",
   ],
   judge: (scene) => [
     ...compressorCurrents(scene).flatMap((currents) =>

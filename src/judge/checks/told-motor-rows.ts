@@ -9,6 +9,20 @@ const away =
 export const toldMotorRows: readonly ToldRow[] = [
   {
     check: "start_current",
+    sign: "start_kit:relay_failed",
+    words: [
+      /\b(?:potential|start(?:ing)?|current) relay\b[^;\n]{0,40}\b(?:open|burnt|burned|stuck|welded|fried|cracked|failed|bad|no continuity)\b/,
+    ],
+    unless:
+      /\b(?:should be|opens at|not) (?:open|stuck|welded)\b|\brelay (?:is |tests? |checks? )*(?:good|fine|ok)\b/,
+    mended: /\brelay/,
+    level: "bad",
+    about: "compressor",
+    says: "The start relay does not do its work, as told: without it the start winding gets no start capacitor, so a new relay comes before any word on the compressor",
+    brief: "start relay failed, as told",
+  },
+  {
+    check: "start_current",
     sign: "starting:kicks_without_turning",
     words: [
       new RegExp(

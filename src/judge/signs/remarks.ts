@@ -84,6 +84,7 @@ const electricalRemarks: readonly SignGroup[] = [
   remark("cable", { cable_damaged: 0.0065 }),
   remark("upstream", { same: 0.04 }),
   remark("equal_start", { free: 0.01 }),
+  remark("start_kit", { relay_failed: 0.004 }),
   remark("forced_defrost", { works: 0.01 }),
   remark("drive_code", { fault_returns: 0.039, control_fault: 0.006 }),
 ];

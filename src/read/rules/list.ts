@@ -54,6 +54,7 @@ import { pointCorrections } from "./point-correction.ts";
 import { poleCounts } from "./pole-count.ts";
 import { prices } from "./price.ts";
 import { questions } from "./question.ts";
+import { relayPins } from "./relay-pins.ts";
 import { roomFirst } from "./room-first.ts";
 import { roomLists } from "./room-list.ts";
 import { roomsOut } from "./rooms-out.ts";
@@ -112,6 +113,7 @@ export const asides: readonly Rule[] = [
   faultCodes,
   codeAgain,
   looseCodes,
+  relayPins,
   asideNumbers,
   valveOfRoom,
   subjectRows,

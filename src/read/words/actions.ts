@@ -117,7 +117,7 @@ export const actionWords: readonly ActionWords[] = [
     action: "vacuum_isolated",
     circuit: "vacuum",
     words:
-      "isolated|off the pump|blank off|blanked|blanked in|isolated the pump|valved off|valving off|valving it off|valved it off|valved off the pump|blanked off|shut the valve|shut the core tool|isod|iso'd|iso d|closed off the pump|closed the core tool|isolated at|blanked it off|closed the valve to the pump|pump off|shut the pump off|pump valved off|closed the core tools|closed it off",
+      "isolated|off the pump|blank off|blanked|blanked in|isolated the pump|valved off|valving off|valving it off|valved it off|valved off the pump|blanked off|shut the valve|shut the core tool|isod|iso'd|iso d|closed off the pump|closed the core tool|isolated at|at valve off|at isolation|blanked it off|closed the valve to the pump|pump off|shut the pump off|pump valved off|closed the core tools|closed it off",
   },
   {
     action: "vacuum_broken",
