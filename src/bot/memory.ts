@@ -31,6 +31,8 @@ export interface Memory extends Told {
   readonly threads: Map<string, number>;
   /** "channel\nperson" -> the grips of that person there, by job */
   readonly grips: Map<string, Map<number, readonly PersonGrip[]>>;
+  /** the keys of `grips` under which a job stands */
+  readonly gripped: Map<number, ReadonlySet<string>>;
   readonly clocks: Map<number, readonly RunningClock[]>;
   readonly judged: Map<number, Judgement>;
   readonly roles: Map<string, Role>;
@@ -74,6 +76,7 @@ export function remember(store: Store): Memory {
     watched: new Map(),
     threads: new Map(),
     grips: new Map(),
+    gripped: new Map(),
     clocks: new Map(),
     judged: new Map(),
     roles: new Map(),
@@ -148,6 +151,7 @@ export function relearn(memory: Memory, store: Store): void {
   replace(memory.watched, fresh.watched);
   replace(memory.threads, fresh.threads);
   replace(memory.grips, fresh.grips);
+  replace(memory.gripped, fresh.gripped);
   replace(memory.clocks, fresh.clocks);
   replace(memory.roles, fresh.roles);
   replace(memory.heard, fresh.heard);
@@ -254,7 +258,8 @@ export function gripsIn(memory: Memory, channel: string, who: string): readonly 
 
 /** Puts the grips on a job in the place of those that were known. */
 function holdAnew(memory: Memory, job: number, grips: readonly PersonGrip[]): void {
-  for (const held of memory.grips.values()) held.delete(job);
+  for (const key of memory.gripped.get(job) ?? []) memory.grips.get(key)?.delete(job);
+  const keys = new Set<string>();
   for (const grip of grips) {
     // what is said to the bot alone takes the job in hand where the crew talks of it
     const channel = isDirect(grip.channel) ? channelOf(memory, job) : grip.channel;
@@ -262,7 +267,10 @@ function holdAnew(memory: Memory, job: number, grips: readonly PersonGrip[]): vo
     const held = memory.grips.get(key) ?? new Map<number, readonly PersonGrip[]>();
     held.set(job, [...(held.get(job) ?? []), grip]);
     memory.grips.set(key, held);
+    keys.add(key);
   }
+  if (keys.size === 0) memory.gripped.delete(job);
+  else memory.gripped.set(job, keys);
 }
 
 /** In order until something is learnt. */

@@ -2,7 +2,7 @@ import type { Message, Understood } from "../model.ts";
 import { at as atTime, type Context, startContext } from "../read/context.ts";
 import { read } from "../read/read.ts";
 import { standingOf } from "../record/standing.ts";
-import { unitsAt } from "../record/units-at.ts";
+import { type UnitsAt, unitsAt } from "../record/units-at.ts";
 import { tooLong } from "../show/too-long.ts";
 import { withBackAgain, withLeaving } from "./back-again.ts";
 import { withClockAnswer } from "./clock-answer.ts";
@@ -41,8 +41,7 @@ export function readNote(
   message: Pick<Message, "text" | "at" | "person">,
   job: number | undefined,
 ): Understood {
-  const context = contextOf(memory, job, message.at);
-  const read = readText(message.text, context);
+  const { context, read } = readIn(memory, message, job);
   const coded = withKnownCode(read, message.text, memory.registry.codes);
   const understood =
     job === undefined
@@ -56,22 +55,56 @@ export function readNote(
   return withLeaving(withBackAgain(decided, message, known), message, known);
 }
 
-/** The rooms of the job's site that the office lists. */
-function roomsOf(memory: Memory, job: number): ReadonlySet<string> {
-  const site = jobAt(memory, job)?.site;
-  const here = unitsAt(memory.registry.equipment, site).all;
-  return new Set(here.flatMap(({ places }) => places ?? []));
+/** The units that the office lists at the job's site. */
+function unitsOf(memory: Memory, job: number | undefined): UnitsAt["all"] {
+  const site = job === undefined ? undefined : jobAt(memory, job)?.site;
+  return unitsAt(memory.registry.equipment, site).all;
 }
 
-function contextOf(memory: Memory, job: number | undefined, at: string): Context {
+/** The rooms of the job's site that the office lists. */
+function roomsOf(memory: Memory, job: number): ReadonlySet<string> {
+  return new Set(unitsOf(memory, job).flatMap(({ places }) => places ?? []));
+}
+
+/** What a text was read as, and all that this followed from but the context that stood before it. */
+interface ReadIn {
+  readonly text: string;
+  readonly at: string;
+  readonly units: UnitsAt["all"];
+  readonly context: Context;
+  readonly read: Understood;
+}
+
+/** The last that was read after a context: who waits is looked at before it is his turn. */
+const last = new WeakMap<Context, ReadIn>();
+
+function readIn(
+  memory: Memory,
+  { text, at }: Pick<Message, "text" | "at">,
+  job: number | undefined,
+): ReadIn {
+  const before = contextBefore(memory, job, at);
+  const units = unitsOf(memory, job);
+  const had = last.get(before);
+  if (had?.text === text && had.at === at && had.units === units) return had;
+  const context = atTime(before, at);
+  const rooms = job === undefined ? [] : [...roomsOf(memory, job)];
+  const known =
+    rooms.length === 0
+      ? context
+      : { ...context, rooms: new Set([...(context.rooms ?? []), ...rooms]) };
+  const made = { text, at, units, context: known, read: readText(text, known) };
+  last.set(before, made);
+  return made;
+}
+
+/** What the job's notes before a moment leave. */
+function contextBefore(memory: Memory, job: number | undefined, at: string): Context {
   const { units } = memory.settings;
   if (job === undefined) return startContext(units, at);
   const instant = Date.parse(at);
   const before = standingOf(entriesAt(memory, job)).filter(
     (note) => note.fate === "stands" && note.instant < instant,
   );
-  const context = contextSoFar(units, before);
-  const rooms = roomsOf(memory, job);
-  if (rooms.size === 0) return atTime(context, at);
-  return { ...atTime(context, at), rooms: new Set([...(context.rooms ?? []), ...rooms]) };
+  return contextSoFar(units, before);
 }

@@ -24,10 +24,13 @@ export function isTalkTo(
   const { readings, statements } = understood;
   const found = /^\s*@?([\p{L}]+)\s*([,:]?)\s*(.*)$/su.exec(text);
   const [, name = "", mark = "", rest = ""] = found ?? [];
+  if (asksBot(understood)) return false;
+  const asks = role !== "tech" && rest.includes("?");
+  if (readings.length > 0 && !asks) return false;
   const other = isOther(memory, name, person);
   // who sits at a desk asks somebody: no figure of his is one of the machine
-  if (other && role !== "tech" && rest.includes("?") && !asksBot(understood)) return true;
-  if (readings.length > 0 || asksBot(understood)) return false;
+  if (other && asks) return true;
+  if (readings.length > 0) return false;
   if (toAll.test(text)) return statements.every(({ kind }) => kind !== "status");
   if (!other) return false;
   if (orders.test(rest)) return true;

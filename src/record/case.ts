@@ -68,11 +68,13 @@ export function caseOf(job: Job, registry: Registry, around: readonly Job[], at:
 /** What was told of a site's tree on its other jobs by a moment, oldest first. */
 function toldAt(job: Job, around: readonly Job[], at: string): readonly TreeNode[] {
   if (job.site === null) return [];
-  const lines = around
-    .filter((other) => other.job !== job.job && other.site === job.site)
-    .flatMap(treeLines)
-    .filter((line) => Date.parse(line.at) <= Date.parse(at));
-  return [...lines]
+  const moment = Date.parse(at);
+  const lines: Job["statements"][number][] = [];
+  for (const other of around) {
+    if (other.job === job.job || other.site !== job.site) continue;
+    for (const line of treeLines(other)) if (Date.parse(line.at) <= moment) lines.push(line);
+  }
+  return lines
     .sort((a, b) => Date.parse(a.at) - Date.parse(b.at))
     .flatMap(({ statement }) => (statement.kind === "tree" ? statement.nodes : []));
 }
@@ -141,15 +143,18 @@ function byMessage<T extends { readonly message: string }>(
 /** Earlier jobs on the same unit of the same site, oldest first. */
 export function earlierJobs(job: Job, jobs: readonly Job[]): readonly Job[] {
   if (job.site === null || job.equipment === null) return [];
-  const tag = plainTag(job.equipment);
+  const { site, equipment } = job;
+  const tag = plainTag(equipment);
+  const opened = Date.parse(job.opened);
   return jobs
     .filter(
       (other) =>
         other.job !== job.job &&
-        other.site === job.site &&
+        other.site === site &&
         other.equipment !== null &&
-        plainTag(other.equipment) === tag &&
-        Date.parse(other.opened) < Date.parse(job.opened),
+        // the same letters need not be made plain
+        (other.equipment === equipment || plainTag(other.equipment) === tag) &&
+        Date.parse(other.opened) < opened,
     )
     .sort((a, b) => Date.parse(a.opened) - Date.parse(b.opened));
 }

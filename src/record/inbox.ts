@@ -271,9 +271,10 @@ export function lastRoles(store: Store): ReadonlyMap<string, Message["role"]> {
 export function waitingAfter(store: Store, message: Message, untilMs: number): readonly InboxRow[] {
   const rows = sql(
     store,
-    `SELECT ${columns} WHERE state = 'new' AND state <> 'done' AND instant >= ? AND instant <= ?
-     AND inbox.platform = ? AND handle = ? AND channel = ? AND thread IS ?
-     ORDER BY instant, seq LIMIT 1`,
+    // his later messages are few, those that wait may be many
+    `SELECT ${columns} WHERE +state = 'new' AND instant >= ? AND instant <= ?
+     AND inbox.person = (SELECT id FROM person WHERE platform = ? AND handle = ?)
+     AND channel = ? AND thread IS ? ORDER BY instant, seq LIMIT 1`,
   ).all(
     Date.parse(message.at),
     untilMs,
