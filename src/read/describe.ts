@@ -27,7 +27,7 @@ import type { Label } from "./label.ts";
 import { lineThenLiquid } from "./line-then-liquid.ts";
 import { nitrogenBehind } from "./nitrogen-behind.ts";
 import { boxAhead, namesToday, noLabel, withOther } from "./no-label.ts";
-import { ofTheWait } from "./of-the-wait.ts";
+import { ofTheWait, plateTold } from "./of-the-wait.ts";
 import { take, type Values } from "./pass.ts";
 import { inRow } from "./relate.ts";
 import { ofItsRail } from "./row-unit.ts";
@@ -171,6 +171,7 @@ function tell(draft: Draft, items: readonly Item[], index: number): void {
       }
       if (item.label !== undefined) {
         if (item.label.rating === "nominal" && ofTheWait(items, index)) return;
+        if (item.label.rating === "nominal" && plateTold(items, index, draft.index)) return;
         if (item.text === "charge") draft.chargeNoun = true;
         if (pulledAmps(items, draft, index)) {
           draft.hint ??= "current";
