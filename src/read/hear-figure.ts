@@ -31,10 +31,17 @@ function ends(token: Token | undefined): boolean {
 
 /** "fifteen point for", "T2 point for ate ohms": behind "point" of a number only a digit stands. */
 function behindPoint(tokens: readonly Token[], i: number): boolean {
+  const digit = tokens[i - 1]?.word?.number?.kind === "ones" && sure.test(tokens[i]?.text ?? "");
+  if (digit && tokens[i - 2]?.text === "point") return true;
   if (tokens[i - 1]?.word?.number?.kind !== "point" || tokens[i - 1]?.text === "dot") return false;
   const next = tokens[i + 1];
   const more = digits.has(next?.text ?? "") || next?.word?.number?.kind === "ones";
-  return isNumber(tokens[i - 2]) || isUnit(next) || (more && isUnit(tokens[i + 2]));
+  if (isNumber(tokens[i - 2]) || isUnit(next) || (more && isUnit(tokens[i + 2]))) return true;
+  const before = tokens[i - 2]?.text ?? "";
+  return (
+    more &&
+    (sure.test(next?.text ?? "") || /^(?:plus|minus|positive|negative|is|at|reads)$/.test(before))
+  );
 }
 
 /** "compressor one ate point five amps", "at for point two amps" */
@@ -72,13 +79,52 @@ function beforeUnit(tokens: readonly Token[], i: number): boolean {
   const [unit, number] = [tokens[i - 1], tokens[i - 2]];
   if (!isUnit(tokens[i + 1])) return false;
   if (sure.test(tokens[i]?.text ?? "")) return true;
-  return /^(?:lbs?|pounds?)$/.test(unit?.text ?? "") && isNumber(number);
+  // "I mean for megs"
+  if (/^(?:mean|meant|make)$/.test(unit?.text ?? "")) return tokens[i]?.text !== "to";
+  const ounces =
+    /^(?:lbs?|pounds?)$/.test(tokens[i + 1]?.text ?? "") &&
+    /^(?:oz|ounces?)$/.test(tokens[i + 3]?.text ?? "");
+  return ounces || (/^(?:lbs?|pounds?)$/.test(unit?.text ?? "") && isNumber(number));
 }
 
-/** "at for fifty microns", "at too ten": a figure of hundreds said in pairs. */
+const people = /^(?:i|we|he|she|they|you|guys?|who)$/;
+
+/** How many tokens the pair takes that follows: "ten", "fifty five", "oh nine". */
+function pairBehind(tokens: readonly Token[], i: number): number {
+  const [first, second] = [tokens[i + 1], tokens[i + 2]];
+  const kind = first?.word?.number?.kind;
+  const ones = second?.word?.number?.kind === "ones" || sure.test(second?.text ?? "");
+  if (kind === "oh") return ones ? 2 : 0;
+  if (kind !== "tens" && kind !== "teen") return 0;
+  return kind === "tens" && ones ? 2 : 1;
+}
+
+/** Where the point begins that ends at a token: "V", "L2"; -1 where none does. */
+function pointFrom(tokens: readonly Token[], end: number): number {
+  const [letter, last] = [tokens[end - 1]?.text ?? "", tokens[end]?.text ?? ""];
+  if (/^[123]$/.test(last)) return /^[lt]$/.test(letter) ? end - 1 : -1;
+  return /^(?:[a-cr-w]|you)$/.test(last) ? end : -1;
+}
+
+/** "U to V to twelve V to W to ten": behind a pair of points no second way leads to a number. */
+function behindPair(tokens: readonly Token[], i: number): boolean {
+  const from = pointFrom(tokens, i - 1);
+  return from > 0 && tokens[from - 1]?.text === "to" && pointFrom(tokens, from - 2) >= 0;
+}
+
+/** "at for fifty microns", "won twenty", "to oh nine", "fifty hertz to ten volts": hundreds said in pairs. */
 function beforeTens(tokens: readonly Token[], i: number): boolean {
-  const kind = tokens[i + 1]?.word?.number?.kind;
-  return (kind === "tens" || kind === "teen") && tokens[i - 1]?.text === "at";
+  const taken = pairBehind(tokens, i);
+  const [before, behind] = [tokens[i - 1], tokens[i + taken + 1]];
+  if (taken === 0) return false;
+  if (before?.text === "at" || behindPair(tokens, i)) return true;
+  if (sure.test(tokens[i]?.text ?? "")) return !people.test(before?.text ?? "");
+  if (tokens[i + 1]?.word?.number?.kind === "oh") return !isNumber(before) && !isUnit(before);
+  const dimension = behind?.word?.unit?.dimension;
+  if (isUnit(before) && isNumber(tokens[i - 2]) && isUnit(behind))
+    return before?.word?.unit?.dimension !== dimension;
+  const told = /^(?:its|now|reads|reading)$/.test(before?.text ?? "");
+  return told && /^fore?$/.test(tokens[i]?.text ?? "") && (isUnit(behind) || ends(behind));
 }
 
 /** The digit that a phone wrote as another word, where what stands about it leaves nothing else. */

@@ -37,12 +37,13 @@ function named(noun: Noun, ordinal: string): string {
   return `${noun.name} ${ordinal}`;
 }
 
-/** "the phases three ninety eight", "legs two oh eight": behind the many a value begins, no ordinal. */
+/** "the phases three ninety eight", "the other leg's one ninety eight": a value begins there, no ordinal. */
 function valueOfAll(build: Building, i: number): boolean {
   const noun = build.tokens[i - 1]?.text ?? "";
   // "line to line two oh eight"
   const across = build.tokens[i - 2]?.text === "to" && build.tokens[i - 3]?.text === noun;
-  if (!across && !/^(?:phases|legs|leads|terminals)$/.test(noun)) return false;
+  const verb = build.tokens[i - 1]?.apostrophe === true;
+  if (!across && !verb && !/^(?:phases|legs|leads|terminals)$/.test(noun)) return false;
   if (build.tokens[i]?.word?.number?.kind !== "ones") return false;
   const next = build.tokens[i + 1]?.word?.number?.kind;
   return next === "tens" || next === "teen" || next === "oh" || next === "hundred";

@@ -5,6 +5,7 @@ import { dotsTo, isDot, shortens } from "./dots.ts";
 import { hearDigit, hearFigures, oneOf } from "./hear.ts";
 import { joint, vowelless } from "./short-words.ts";
 import { respelled } from "./spelling.ts";
+import { splitFigures } from "./split-figures.ts";
 import { type Token, type TokenKind, tokenKind } from "./token.ts";
 import type { Word } from "./word.ts";
 
@@ -267,6 +268,7 @@ export function scan(text: string): Token[] {
     else if (code === 46 && startsPoint(state)) pushPoint(state);
     else pushSign(state);
   }
+  splitFigures(state.tokens);
   hearFigures(state.tokens);
   return state.tokens;
 }

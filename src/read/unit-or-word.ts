@@ -1,4 +1,5 @@
 import type { Unit } from "../quantities/quantity.ts";
+import { itemKind } from "./item.ts";
 import type { Building } from "./items.ts";
 import { phraseAt } from "./phrase.ts";
 import { tokenKind } from "./token.ts";
@@ -62,6 +63,18 @@ export function letterAhead(build: Building, at: number): boolean {
     return false;
   const first = tokens[at - 3];
   return first === undefined || first.kind !== tokenKind.word;
+}
+
+/** "head's three sixty eight um suction line's fifty four": somebody thinks, where nothing speaks of a vacuum. */
+export function thinks(build: Building, at: number): boolean {
+  const [before, token, next] = build.tokens.slice(at - 1, at + 2);
+  if (token?.text !== "um" || token.glued) return false;
+  if (build.tokens.some(({ text }) => /^(?:e?vac|micron|decay|torr)/.test(text))) return false;
+  const named = build.items.findLast(({ roles, kind }) => kind === itemKind.label || roles === 0);
+  const quantity = named?.label?.quantity ?? named?.label?.hint;
+  if (quantity !== undefined && quantity !== "vacuum") return true;
+  if (next === undefined || next.kind === tokenKind.sign) return false;
+  return before?.kind !== tokenKind.number || next.word?.label !== undefined;
 }
 
 /** "88k btuh": thousands of what we have no quantity for. */

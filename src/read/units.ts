@@ -20,6 +20,7 @@ import {
   pointAhead,
   statAhead,
   terminalAhead,
+  thinks,
   thousandsOf,
 } from "./unit-or-word.ts";
 import { isVolts } from "./volts-to-ground.ts";
@@ -181,7 +182,7 @@ export function plainUnitAt(build: Building, i: number): UnitSaid | undefined {
     return undefined;
   if (unit.figure === "s" && token.text === "sec" && ofTransformer(build, at)) return undefined;
   if ((unit.figure === "W" && isWith(build, at)) || terminalAhead(build, at)) return undefined;
-  if (testTold(build, at) > 0) return undefined;
+  if (testTold(build, at) > 0 || thinks(build, at)) return undefined;
   // "24.1 w/ y called": with
   if (unit.figure === "W" && token.text === "w" && tokens[at + 1]?.text === "/") return undefined;
   if (phrase.word.beside && !token.glued && phrase.end === at + 1 && !standsApart(build, token, at))
