@@ -32,7 +32,8 @@ export function hearFigures(tokens: Token[]): void {
     if (token === undefined || digit === undefined || token.text === "too") continue;
     const next = tokens[i + 1];
     const ends =
-      next === undefined || /^(?:and|so|but|then|degrees|sub|super|subcool|superheat|,|\.)$/.test(next.text);
+      next === undefined ||
+      /^(?:and|so|but|then|degrees|sub|super|subcool|superheat|,|\.)$/.test(next.text);
     if (!ends || !behindHeat(tokens, i)) continue;
     tokens[i] = { ...token, text: digit, word: lookUp(digit) };
   }

@@ -4,6 +4,14 @@ import type { Item } from "./item.ts";
 const net = /^(?:net|diff|differential)$/;
 const shell = /^(?:crankcase|crank|suct|suction|case)$/;
 
+/** "crankcase is 20", "a crankcase of 20", "42 net": what stands before a figure, or right behind it. */
+function wordOf(items: readonly Item[], index: number): string {
+  const behind = items[index + 1]?.text ?? "";
+  if (net.test(behind)) return behind;
+  const small = /^(?:is|was|at|of|about)$/.test(items[index - 1]?.text ?? "");
+  return items[small ? index - 2 : index - 1]?.text ?? "";
+}
+
 /** "oil press 61 crankcase 22 net 39": beside an oil pump's gauge stand the crankcase's and what lies between. */
 export function oilSides(drafts: readonly Draft[], items: readonly Item[]): void {
   const oil = drafts.find(
@@ -12,11 +20,11 @@ export function oilSides(drafts: readonly Draft[], items: readonly Item[]): void
   const warm = oil?.unit !== undefined && oil.unit.dimension !== "pressure";
   if (oil === undefined || warm || oil.hint === "temperature") return;
   for (const draft of drafts) {
-    if (draft === oil || draft.gone || draft.sentence !== oil.sentence) continue;
+    if (draft === oil || draft.gone) continue;
     if (draft.unit !== undefined && draft.unit.dimension !== "pressure") continue;
     if (draft.points !== undefined || draft.rating !== undefined) continue;
-    const word = items[draft.index - 1]?.text ?? "";
-    if (!net.test(word) && !shell.test(word)) continue;
+    const word = wordOf(items, draft.index);
+    if (!net.test(word) && !(shell.test(word) && draft.sentence === oil.sentence)) continue;
     if (draft.value >= oil.value) continue;
     oil.named = "pressure";
     draft.named = "pressure";

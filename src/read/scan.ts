@@ -3,6 +3,7 @@ import { lookUp } from "./dictionary.ts";
 import { digitsEnd, numberValue } from "./digits.ts";
 import { dotsTo, isDot, shortens } from "./dots.ts";
 import { hearDigit, hearFigures, oneOf } from "./hear.ts";
+import { dropOddStops } from "./odd-stops.ts";
 import { joint, vowelless } from "./short-words.ts";
 import { respelled } from "./spelling.ts";
 import { splitFigures } from "./split-figures.ts";
@@ -268,6 +269,7 @@ export function scan(text: string): Token[] {
     else if (code === 46 && startsPoint(state)) pushPoint(state);
     else pushSign(state);
   }
+  dropOddStops(state.tokens);
   splitFigures(state.tokens);
   hearFigures(state.tokens);
   return state.tokens;

@@ -48,11 +48,23 @@ function mayJoin(tokens: readonly Token[], i: number): boolean {
   return !names(before) || before?.text === "head";
 }
 
+/** The word that a figure is told of, past a verb: "suction was at", "head's at". */
+function toldOf(tokens: readonly Token[], i: number): string {
+  let at = i - 1;
+  while (at > i - 4 && leads.test(tokens[at]?.text ?? "")) at--;
+  const { text = "", apostrophe = false } = tokens[at] ?? {};
+  // "head 3 85": a head has a number of its own
+  return text === "head" && at === i - 1 && !apostrophe ? "" : text;
+}
+
+function isGauge(text: string): boolean {
+  return gauges.test(text) || rails.test(text) || text === "head";
+}
+
 /** What stands there has hundreds: a gauge, a pair of legs, volts, microns. */
 function hasHundreds(tokens: readonly Token[], i: number): boolean {
   const before = tokens[i - 1]?.text ?? "";
-  const name = leads.test(before) ? (tokens[i - 2]?.text ?? "") : before;
-  if (gauges.test(name) || rails.test(name)) return true;
+  if (isGauge(toldOf(tokens, i))) return true;
   if (tokens[i + 1]?.text.startsWith("0") === true && before !== "at") return true;
   return leads.test(before) && units.test(tokens[i + 2]?.text ?? "");
 }
@@ -62,8 +74,7 @@ function isClock(tokens: readonly Token[], i: number): boolean {
   const before = tokens[i - 1]?.text ?? "";
   if (!/^(?:at|by|since|until|till|around|from|before|after)$/.test(before)) return false;
   if (before === "from" && change.test(tokens[i - 2]?.text ?? "")) return false;
-  if (gauges.test(tokens[i - 2]?.text ?? "") || rails.test(tokens[i - 2]?.text ?? "")) return false;
-  return tokens[i + 2]?.word?.unit === undefined;
+  return !isGauge(toldOf(tokens, i)) && tokens[i + 2]?.word?.unit === undefined;
 }
 
 /** "case 1 36 case 2 38": the same word before another digit counts what it names. */

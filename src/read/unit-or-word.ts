@@ -77,6 +77,16 @@ export function thinks(build: Building, at: number): boolean {
   return before?.kind !== tokenKind.number || next.word?.label !== undefined;
 }
 
+const draws = /^(?:draw|draws|drawing|drew|pulls?|pulling|pulled|amps?|rla|fla|lra|motors?)$/;
+const tested = /^(?:leads?|ground|meg|megs|megger|megged|megohms?|insulation|windings?)$/;
+
+/** "drawing seven point eight m's": the phone's amps, where nothing is tested to ground. */
+export function drawsAmps({ tokens }: Building): boolean {
+  return (
+    tokens.some(({ text }) => draws.test(text)) && !tokens.some(({ text }) => tested.test(text))
+  );
+}
+
 /** "88k btuh": thousands of what we have no quantity for. */
 export function thousandsOf(build: Building, at: number): boolean {
   if (build.tokens[at]?.text !== "k") return false;

@@ -10,6 +10,7 @@ import { spacedPair } from "./spaced-pair.ts";
 import { testTold } from "./test-told.ts";
 import { type Token, tokenKind } from "./token.ts";
 import {
+  drawsAmps,
   factorAhead,
   gaugeAhead,
   heatBehind,
@@ -140,6 +141,7 @@ function referenced(build: Building, i: number, unit: Unit): Unit | undefined {
 /** MW is not mW, and "mohm" may be milli: the typed capital tells. */
 function byCase(build: Building, i: number, unit: Unit): Unit | undefined {
   const token = build.tokens[i];
+  if (token?.text === "m" && token.apostrophe && drawsAmps(build)) return unitCalled("A");
   const capital = token !== undefined && build.typed.charAt(token.from) === "M";
   if (token?.text === "mw" && capital) return unitCalled("MW");
   if ((token?.text === "mohm" || token?.text === "mohms" || token?.text === "mω") && !capital)

@@ -1,0 +1,86 @@
+import { type Token, tokenKind } from "./token.ts";
+import { role } from "./word.ts";
+
+/** Full stops that a phone sets where somebody only paused within what he said of one figure. */
+
+function isStop(token: Token | undefined): boolean {
+  return token?.kind === tokenKind.sign && token.text === ".";
+}
+
+function isNumber(token: Token | undefined): boolean {
+  return token?.kind === tokenKind.number || token?.word?.number !== undefined;
+}
+
+/** A unit that goes with hundreds. */
+function isUnit(token: Token | undefined): boolean {
+  return /^(?:psi|psig|volts?|bolts?|microns?)$/.test(token?.text ?? "");
+}
+
+function ends(token: Token | undefined): boolean {
+  return token === undefined || isUnit(token) || /^[.,]$/.test(token.text);
+}
+
+const point = "point";
+
+/** "minus. Twenty six", "eight point. Two amps", "eight. Point two", "suction is. Forty one" */
+function brokenOff(tokens: readonly Token[], i: number): boolean {
+  const [before, next] = [tokens[i - 1], tokens[i + 1]];
+  const kind = before?.word?.number?.kind;
+  if (next?.text === point && isNumber(before) && isNumber(tokens[i + 2])) return true;
+  if (!isNumber(next)) return false;
+  if (kind === "minus" || (kind === "point" && isNumber(tokens[i - 2]))) return true;
+  return ((before?.word?.roles ?? 0) & role.is) !== 0;
+}
+
+/** "head's at one. Eighty eight.": hundreds, where nothing else is told of either part. */
+function parted(tokens: readonly Token[], i: number): boolean {
+  const [lead, before, next, after] = [tokens[i - 2], tokens[i - 1], tokens[i + 1], tokens[i + 2]];
+  const digit = before?.word?.number?.kind === "ones" || /^[1-9]$/.test(before?.text ?? "");
+  if (!digit || (lead?.apostrophe !== true && !/^(?:at|is|was|about)$/.test(lead?.text ?? "")))
+    return false;
+  if (next?.kind === tokenKind.number) return /^\d\d$/.test(next.text) && ends(after);
+  const kind = next?.word?.number?.kind;
+  if (kind !== "tens" && kind !== "teen") return false;
+  return ends(after) || (after?.word?.number?.kind === "ones" && ends(tokens[i + 3]));
+}
+
+/** "Fourteen pounds. Two ounces." */
+function smallerUnit(tokens: readonly Token[], i: number): boolean {
+  const pounds = /^(?:lbs?|pounds?)$/.test(tokens[i - 1]?.text ?? "") && isNumber(tokens[i - 2]);
+  return pounds && isNumber(tokens[i + 1]) && /^(?:oz|ounces?)$/.test(tokens[i + 2]?.text ?? "");
+}
+
+/** "Amps are 18.1, 18.4. And 17.9." */
+function lastOfRow(tokens: readonly Token[], i: number): boolean {
+  const [joint, next, after] = [tokens[i - 2], tokens[i + 2], tokens[i + 3]];
+  if (tokens[i + 1]?.text !== "and" || next?.kind !== tokenKind.number || !ends(after))
+    return false;
+  return tokens[i - 1]?.kind === tokenKind.number && joint?.text === "," && isNumber(tokens[i - 3]);
+}
+
+/** "seven at the valve. At the compressor. It's twenty two": what the figure is of stands before the stop. */
+function placeFirst(tokens: readonly Token[], i: number): boolean {
+  if (tokens[i + 1]?.text !== "its" || !isNumber(tokens[i + 2])) return false;
+  const lead = /^(?:the|an?|my)$/.test(tokens[i - 2]?.text ?? "") ? i - 3 : i - 2;
+  return (
+    /^(?:at|on|in)$/.test(tokens[lead]?.text ?? "") && tokens[i - 1]?.word?.label !== undefined
+  );
+}
+
+/** Takes such stops out, so that the figure is read in one piece. */
+export function dropOddStops(tokens: Token[]): void {
+  if (!tokens.some(isStop)) return;
+  const kept = tokens.filter((token, i) => {
+    if (!isStop(token)) return true;
+    return !(
+      brokenOff(tokens, i) ||
+      parted(tokens, i) ||
+      smallerUnit(tokens, i) ||
+      placeFirst(tokens, i) ||
+      lastOfRow(tokens, i)
+    );
+  });
+  if (kept.length === tokens.length) return;
+  tokens.length = 0;
+  for (const token of kept) tokens.push(token);
+}
