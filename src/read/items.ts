@@ -1,6 +1,7 @@
 import type { Place } from "../vocabulary.ts";
 import { circuitMark } from "./circuit-mark.ts";
 import { countedNoun } from "./counted-noun.ts";
+import { digitPair } from "./digit-pairs.ts";
 import { type Item, type ItemKind, itemKind, newItem } from "./item.ts";
 import { fits } from "./kinds.ts";
 import { pointsAt } from "./names.ts";
@@ -263,6 +264,7 @@ function step(build: Building, i: number): number {
     (token.kind === tokenKind.code && (token.text.length === 4 || /^l[1-3]n$/.test(token.text))) ||
     /^[rygw]c$/.test(token.text) ||
     (legs && (typed || (open & opens.number) !== 0)) ||
+    digitPair(build.tokens, i) ||
     (typed && token.value <= 3 && (build.tokens[i + 1]?.text === "-" || acrossLegs(build, i)))
   ) {
     const end = pointsItem(build, i, token);

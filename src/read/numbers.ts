@@ -1,3 +1,4 @@
+import { digitPair } from "./digit-pairs.ts";
 import {
   fractionTail,
   group,
@@ -26,6 +27,8 @@ function decimals(
   for (let next = group(tokens, end); next !== undefined; next = group(tokens, end)) {
     // "eleven point eight | three's twelve": the verb is of what follows, so the digit names it
     if (digits !== "" && next.kind === "ones" && tokens[end]?.apostrophe === true) break;
+    // "point eight | two to three's point nine"
+    if (digits !== "" && digitPair(tokens, end)) break;
     if (next.kind === "ones" || next.kind === "zero" || next.kind === "oh")
       digits += String(next.value);
     else if (digits === "" || /^0*$/.test(digits)) {

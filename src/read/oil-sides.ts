@@ -20,11 +20,11 @@ export function oilSides(drafts: readonly Draft[], items: readonly Item[]): void
   const warm = oil?.unit !== undefined && oil.unit.dimension !== "pressure";
   if (oil === undefined || warm || oil.hint === "temperature") return;
   for (const draft of drafts) {
-    if (draft === oil || draft.gone) continue;
+    if (draft === oil || draft.gone || draft.sentence !== oil.sentence) continue;
     if (draft.unit !== undefined && draft.unit.dimension !== "pressure") continue;
     if (draft.points !== undefined || draft.rating !== undefined) continue;
     const word = wordOf(items, draft.index);
-    if (!net.test(word) && !(shell.test(word) && draft.sentence === oil.sentence)) continue;
+    if (!net.test(word) && !shell.test(word)) continue;
     if (draft.value >= oil.value) continue;
     oil.named = "pressure";
     draft.named = "pressure";

@@ -1,3 +1,4 @@
+import { digitOf, digitPair, pairsAreVolts } from "./digit-pairs.ts";
 import type { Building } from "./items.ts";
 import { numberAt } from "./numbers.ts";
 import { phraseAt } from "./phrase.ts";
@@ -173,6 +174,7 @@ function groundedDigit(build: Building, i: number): boolean {
 function numbered(build: Building, i: number): string | undefined {
   const { tokens } = build;
   if (/^(?:across|between|btwn)$/.test(build.items[build.items.length - 1]?.text ?? "")) return "L";
+  if (digitPair(tokens, i)) return pairsAreVolts(tokens) ? "L" : "T";
   if (tokens[i + 1]?.text !== "-" || tokens[i + 2]?.glued !== true) return undefined;
   const pairs = tokens.filter(
     (token, at) =>
@@ -184,16 +186,5 @@ function numbered(build: Building, i: number): string | undefined {
       tokens[at + 3]?.text !== "-",
   );
   if (pairs.length < 2) return undefined;
-  const volts = tokens.some((token) => token.kind === tokenKind.number && token.value >= 90);
-  return volts ? "L" : "T";
-}
-
-function digitOf(token: Token | undefined): number {
-  const value =
-    token?.kind === tokenKind.number && token.text.length === 1
-      ? token.value
-      : token?.word?.number?.kind === "ones"
-        ? token.word.number.value
-        : 0;
-  return value >= 1 && value <= 3 ? value : 0;
+  return pairsAreVolts(tokens) ? "L" : "T";
 }

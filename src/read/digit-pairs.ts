@@ -1,0 +1,45 @@
+import { type Token, tokenKind } from "./token.ts";
+import { role } from "./word.ts";
+
+/** How far away the next pair may stand. */
+const reach = 14;
+
+/** The digit of a leg or a terminal: 1 to 3, or 0. */
+export function digitOf(token: Token | undefined): number {
+  const value =
+    token?.kind === tokenKind.number && token.text.length === 1
+      ? token.value
+      : token?.word?.number?.kind === "ones"
+        ? token.word.number.value
+        : 0;
+  return value >= 1 && value <= 3 ? value : 0;
+}
+
+/** "one to two is", "two to three's", "1 to 3 .9": two of three, and what was read between them. */
+function pairTo(tokens: readonly Token[], i: number): boolean {
+  const [one, joint, two, next] = tokens.slice(i, i + 4);
+  if (joint?.text !== "to" || one?.apostrophe === true) return false;
+  const [first, second] = [digitOf(one), digitOf(two)];
+  if (first === 0 || second === 0 || first === second || next === undefined) return false;
+  const roles = next.word?.roles ?? 0;
+  if (two?.apostrophe === true || (roles & (role.is | role.over | role.same)) !== 0) return true;
+  return next.kind === tokenKind.number || next.word?.number !== undefined;
+}
+
+/** Does one of several such pairs begin here? One alone may be a range. */
+export function digitPair(tokens: readonly Token[], i: number): boolean {
+  if (!pairTo(tokens, i)) return false;
+  for (let at = Math.max(0, i - reach); at < i + reach && at < tokens.length; at++)
+    if (at !== i && pairTo(tokens, at)) return true;
+  return false;
+}
+
+/** Are volts what is read between such pairs? */
+export function pairsAreVolts(tokens: readonly Token[]): boolean {
+  return tokens.some(
+    (token) =>
+      (token.kind === tokenKind.number && token.value >= 90) ||
+      token.word?.number?.kind === "hundred" ||
+      token.word?.unit?.dimension === "voltage",
+  );
+}
