@@ -74,8 +74,22 @@ function mendsAsked(note: Note, list: readonly Draft[]): boolean {
   return true;
 }
 
+const saidFirst =
+  /\bi (?:said|put|wrote|typed)(?: down)? (.*?)\b(?:it'?s|it is|it was|that'?s|should(?: have|'ve)? (?:be|been|read)|i meant?|make (?:it|that)) /;
+
+/** "I said seven bar it's seventeen": a figure before the one that holds. */
+function figureSaid(note: Note): boolean {
+  const match = saidFirst.exec(note.plain);
+  const from = match === null ? 0 : note.plain.indexOf(match[1] ?? "", match.index);
+  const to = from + (match?.[1]?.length ?? 0);
+  return note.items.some(
+    (item) => item.kind === itemKind.number && item.from >= from && item.to <= to,
+  );
+}
+
 /** "I told you sixty four, it's actually seventy four" */
 function toldBefore(note: Note): boolean {
+  if (figureSaid(note)) return true;
   const told = note.items.findIndex((item) => /^(?:told|gave|sent|texted)$/.test(item.text));
   return told >= 0 && note.items.slice(told).some((item) => item.text === "actually");
 }
@@ -120,7 +134,7 @@ function sameFigure(draft: Draft, reading: Reading, note: Note): boolean {
 function readWrong(note: Note, right: Draft, wrong: Draft): boolean {
   const sorted = (value: number): string => [...String(value)].sort().join("");
   if (sorted(right.value) === sorted(wrong.value)) return true;
-  return note.items.some(({ text }) => /^(?:read|say|said)$/.test(text));
+  return note.items.some(({ text }) => /^(?:read|say|said|put|wrote|typed)$/.test(text));
 }
 
 /** "sixty eight not eighty six", "not 238 218": the first is right, the second was wrong. */

@@ -61,7 +61,10 @@ export const besideEachOther = passes(
   { look: ({ drafts, items }) => airPairs(drafts, items), heads: "/" },
   { look: ({ drafts, items }) => waterSides(items, drafts), heads: "out" },
   { look: ({ drafts, items }) => waterPairs(items, drafts), heads: "/" },
-  { look: ({ drafts, items }) => differenceBehind(drafts, items), heads: "=" },
+  {
+    look: ({ drafts, items }) => differenceBehind(drafts, items),
+    heads: "=|so|thats|what|call|makes|its|about",
+  },
   { look: ({ drafts, items }) => wideOpen(items, drafts), heads: "is|being" },
   { look: ({ drafts, items }) => waterWay(items, drafts), heads: "return|supply" },
 );

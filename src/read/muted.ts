@@ -85,6 +85,28 @@ function ofPipes(label: Label | undefined): boolean {
   return heat || /^(?:suction|liquid|discharge)/.test(label?.place ?? "");
 }
 
+const thinks = /^(?:think|thinks|guess|believe|suppose|figure|probably|looks|seems|pretty|which)$/;
+
+/** "12 to 55 volts which I think's normal": what somebody makes of it, no figure that it should have. */
+function saysNormal(items: readonly Item[], at: number): boolean {
+  const item = items[at];
+  if (item?.label?.rating !== "expected" || item.text !== "normal" || figureBehind(items, at))
+    return false;
+  return items.slice(Math.max(0, at - 4), at).some(({ text }) => thinks.test(text));
+}
+
+/** "temperature rise is return 68 and supply 126": what is told next, and then both its sides. */
+function headsPair(items: readonly Item[], at: number): boolean {
+  if (items[at]?.label?.quantity !== "temperature_difference") return false;
+  const next = items.findIndex(
+    (item, i) => i > at && (item.roles & role.is) === 0 && !/^(?:u[hm]|the|so|:)$/.test(item.text),
+  );
+  const sides = items
+    .slice(next)
+    .filter(({ label }) => /^(?:return|supply)_air$/.test(label?.place ?? ""));
+  return sides.length > 1 && sides[0] === items[next] && figureBehind(items, next);
+}
+
 /**
  * Names that say nothing of the figures beside them: how something was found, whether there is any, what it
  * is called, what it is held against.
@@ -99,7 +121,13 @@ export function muted(items: readonly Item[], plain: string): void {
       item.label = undefined;
       const half = items[at - 1];
       if (half !== undefined) half.label = undefined;
-    } else if (foundFine(items, at) || flowOrNone(items, at) || pullsDown(items, at))
+    } else if (
+      saysNormal(items, at) ||
+      headsPair(items, at) ||
+      foundFine(items, at) ||
+      flowOrNone(items, at) ||
+      pullsDown(items, at)
+    )
       item.label = undefined;
   });
 }

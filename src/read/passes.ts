@@ -49,6 +49,7 @@ import { poundsAgain } from "./pounds-again.ts";
 import { question } from "./question.ts";
 import { relate } from "./relate.ts";
 import { repeat } from "./repeat.ts";
+import { roomWarmth } from "./room-warmth.ts";
 import { sameAgain } from "./same-again.ts";
 import { speeds } from "./speeds.ts";
 import { stages } from "./stages.ts";
@@ -87,6 +88,7 @@ export const byWords = passes(
   },
   { look: ({ drafts, items, context }) => outAtEnd(drafts, items, context.units), heads: "out" },
   { look: ({ drafts, items, context }) => inThere(drafts, items, context) },
+  { look: ({ drafts, items, context }) => roomWarmth(drafts, items, context) },
   { look: ({ drafts, items }) => minutesAfter(drafts, items), heads: "after", several: true },
   { look: ({ drafts, items }) => atEach(drafts, items), several: true },
   { look: ({ drafts }) => statsOfOne(drafts), several: true },
