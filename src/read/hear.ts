@@ -1,5 +1,7 @@
 import { lookUp } from "./dictionary.ts";
 import { figureHeard } from "./hear-figure.ts";
+import { dropOddStops } from "./odd-stops.ts";
+import { splitFigures } from "./split-figures.ts";
 import type { Token } from "./token.ts";
 
 const heardBefore: ReadonlyMap<string, string> = new Map([
@@ -20,6 +22,8 @@ export function hearDigit(tokens: Token[]): void {
 
 /** "sub cooling is for and super heat's ate": behind a heat's name the phone wrote a word for its figure. */
 export function hearFigures(tokens: Token[]): void {
+  dropOddStops(tokens);
+  splitFigures(tokens);
   for (let i = 1; i < tokens.length; i++) {
     const token = tokens[i];
     if (token?.text === "buck") hundred(tokens, i);

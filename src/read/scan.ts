@@ -3,10 +3,8 @@ import { lookUp } from "./dictionary.ts";
 import { digitsEnd, numberValue } from "./digits.ts";
 import { dotsTo, isDot, shortens } from "./dots.ts";
 import { hearDigit, hearFigures, oneOf } from "./hear.ts";
-import { dropOddStops } from "./odd-stops.ts";
 import { joint, vowelless } from "./short-words.ts";
 import { respelled } from "./spelling.ts";
-import { splitFigures } from "./split-figures.ts";
 import { type Token, type TokenKind, tokenKind } from "./token.ts";
 import type { Word } from "./word.ts";
 
@@ -269,8 +267,6 @@ export function scan(text: string): Token[] {
     else if (code === 46 && startsPoint(state)) pushPoint(state);
     else pushSign(state);
   }
-  dropOddStops(state.tokens);
-  splitFigures(state.tokens);
   hearFigures(state.tokens);
   return state.tokens;
 }
