@@ -235,10 +235,13 @@ function strangeAhead(gap: Gap, next: number): boolean {
   return !fits(quantity, ahead.dimension);
 }
 
-/** "put 6oz in sub came up to 9": a heat's name is not what was weighed. */
-export function strangeTo({ items, left }: Gap, next: number): boolean {
+/** "put 6oz in sub came up to 9", "charged 3 pounds head came up to 310": no heat and no gauge was weighed. */
+export function strangeTo({ items, left, from }: Gap, next: number): boolean {
   const unit = items[left.index]?.unit;
-  const quantity = items[next]?.label?.quantity;
+  const { quantity, hint, place } = items[next]?.label ?? {};
+  const moves = ((items[next + 1]?.roles ?? 0) & (role.is | role.to | role.change)) !== 0;
+  const gauge = hint === "pressure" && place !== undefined && next === from;
+  if (unit?.dimension === "mass" && gauge && moves) return true;
   if (quantity === undefined) return false;
   const heat = /^(?:superheat|subcooling|power_factor)$/.test(quantity);
   return heat && unit !== undefined && !fits(quantity, unit.dimension);

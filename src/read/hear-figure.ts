@@ -67,6 +67,7 @@ function behindTens(tokens: readonly Token[], i: number): boolean {
   const before = tokens[i - 1];
   const joined = before?.text === "and" && tokens[i - 2]?.word?.number?.kind === "hundred";
   const kind = joined ? "hundred" : before?.word?.number?.kind;
+  if (kind === "oh" && sure.test(tokens[i]?.text ?? "")) return true;
   if (before?.apostrophe === true || (kind !== "tens" && kind !== "hundred")) return false;
   if (sure.test(tokens[i]?.text ?? "")) return true;
   const text = tokens[i]?.text ?? "";
@@ -109,7 +110,10 @@ function pointFrom(tokens: readonly Token[], end: number): number {
 /** "U to V to twelve V to W to ten": behind a pair of points no second way leads to a number. */
 function behindPair(tokens: readonly Token[], i: number): boolean {
   const from = pointFrom(tokens, i - 1);
-  return from > 0 && tokens[from - 1]?.text === "to" && pointFrom(tokens, from - 2) >= 0;
+  if (from <= 0) return false;
+  // "L1 L2 to oh eight"
+  const joint = tokens[from - 1]?.text === "to" ? from - 2 : from - 1;
+  return pointFrom(tokens, joint) >= 0;
 }
 
 /** "at for fifty microns", "won twenty", "to oh nine", "fifty hertz to ten volts": hundreds said in pairs. */

@@ -24,7 +24,7 @@ export function hearDigit(tokens: Token[]): void {
 export function hearFigures(tokens: Token[]): void {
   dropOddStops(tokens);
   splitFigures(tokens);
-  for (let i = 1; i < tokens.length; i++) {
+  for (let i = 0; i < tokens.length; i++) {
     const token = tokens[i];
     if (token?.text === "buck") hundred(tokens, i);
     const heard = figureHeard(tokens, i);

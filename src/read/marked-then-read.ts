@@ -24,7 +24,7 @@ function readsNext(items: readonly Item[], left: Draft, right: Draft): boolean {
 /** "run cap 40 uF: meter says 31.5" */
 function meterSays(items: readonly Item[], left: Draft, right: Draft): boolean {
   const gap = items.slice(left.index + 1, right.index).map(({ text }) => text);
-  return /^(?:[:,] )?(?:the |my )?(?:meter|it) (?:says|reads|shows|measures|got)$/.test(
+  return /^(?:[:,] |and |but )?(?:(?:the |my )?(?:meter|it) )?(?:only |just )?(?:says|reads|reading|tests|shows|measures|measured|got)(?: only| just)?$/.test(
     gap.join(" "),
   );
 }

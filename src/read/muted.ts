@@ -85,6 +85,20 @@ function ofPipes(label: Label | undefined): boolean {
   return heat || /^(?:suction|liquid|discharge)/.test(label?.place ?? "");
 }
 
+/** "north condensing unit", "the indoor blower", "the office split makes nineteen": a machine, no degrees. */
+function namesMachine(items: readonly Item[], at: number): boolean {
+  const [item, next] = [items[at], items[at + 1]];
+  if (item === undefined || next === undefined || item.to - item.from > item.text.length)
+    return false;
+  if (item.text === "condensing") return /^(?:unit|units|section)$/.test(next.text);
+  if (item.text === "split")
+    return /^(?:makes|making|blows|blowing|runs|unit|units|system)$/.test(next.text);
+  return (
+    /^(?:indoor|outdoor)$/.test(item.text) &&
+    /^(?:blower|fan|motor|board|breaker)s?$/.test(next.text)
+  );
+}
+
 const thinks = /^(?:think|thinks|guess|believe|suppose|figure|probably|looks|seems|pretty|which)$/;
 
 /** "12 to 55 volts which I think's normal": what somebody makes of it, no figure that it should have. */
@@ -122,6 +136,7 @@ export function muted(items: readonly Item[], plain: string): void {
       const half = items[at - 1];
       if (half !== undefined) half.label = undefined;
     } else if (
+      namesMachine(items, at) ||
       saysNormal(items, at) ||
       headsPair(items, at) ||
       foundFine(items, at) ||

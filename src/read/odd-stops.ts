@@ -32,16 +32,24 @@ function brokenOff(tokens: readonly Token[], i: number): boolean {
   return ((before?.word?.roles ?? 0) & role.is) !== 0;
 }
 
+const told = /^(?:at|is|was|about|head|suction|discharge|liquid|bus)$/;
+
+function kindOf(token: Token | undefined): string {
+  return token?.word?.number?.kind ?? "";
+}
+
 /** "head's at one. Eighty eight.": hundreds, where nothing else is told of either part. */
 function parted(tokens: readonly Token[], i: number): boolean {
   const [lead, before, next, after] = [tokens[i - 2], tokens[i - 1], tokens[i + 1], tokens[i + 2]];
   const digit = before?.word?.number?.kind === "ones" || /^[1-9]$/.test(before?.text ?? "");
-  if (!digit || (lead?.apostrophe !== true && !/^(?:at|is|was|about)$/.test(lead?.text ?? "")))
-    return false;
+  // "suction's thirty. Eight psi."
+  if (kindOf(before) === "tens" && kindOf(next) === "ones") return isUnit(after);
+  if (!digit || (lead?.apostrophe !== true && !told.test(lead?.text ?? ""))) return false;
   if (next?.kind === tokenKind.number) return /^\d\d$/.test(next.text) && ends(after);
-  const kind = next?.word?.number?.kind;
+  const kind = kindOf(next);
+  if (kind === "oh") return kindOf(after) === "ones" && ends(tokens[i + 3]);
   if (kind !== "tens" && kind !== "teen") return false;
-  return ends(after) || (after?.word?.number?.kind === "ones" && ends(tokens[i + 3]));
+  return ends(after) || (kindOf(after) === "ones" && ends(tokens[i + 3]));
 }
 
 /** "Fourteen pounds. Two ounces." */

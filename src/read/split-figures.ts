@@ -9,7 +9,7 @@ const gauges = /^(?:suction|suct|discharge|liquid|low|high|side|pressure)$/;
 const units = /^(?:psi|psig|bolts?|volts?|microns?|megs?|meg|megohms?)$/;
 const leads = /^(?:at|is|was|about|around|hold|holding|held|to|now|its|thats|reads|reading)$/;
 const joints = /^(?:and|or|to|thru|through|&|,|\/|-|\+|:|x|by|#|dash|times)$/;
-const rails = /^(?:bus|dc|vac|vacuum|hz)$/;
+const rails = /^(?:bus|dc|vac|vacuum|hz|microns?)$/;
 
 function isDigit(token: Token | undefined): boolean {
   return token?.kind === tokenKind.number && /^[1-9]$/.test(token.text);
@@ -20,7 +20,12 @@ function isRest(token: Token | undefined): boolean {
 }
 
 /** "lead 1", "circuit 2", "L 1": what a number is the name of. */
-function names(token: Token | undefined): boolean {
+function names(tokens: readonly Token[], i: number): boolean {
+  const token = tokens[i];
+  // "U V 1 88", "liquid line 1 01"
+  if (/^[uvwabc]$/.test(token?.text ?? "") && /^[uvwabc]$/.test(tokens[i - 1]?.text ?? ""))
+    return false;
+  if (token?.text === "line" && gauges.test(tokens[i - 1]?.text ?? "")) return false;
   if (token?.kind !== tokenKind.word || token.apostrophe) return false;
   if (gauges.test(token.text) || rails.test(token.text)) return false;
   const { text, word } = token;
@@ -38,20 +43,34 @@ function changes(tokens: readonly Token[], i: number): boolean {
 function mayJoin(tokens: readonly Token[], i: number): boolean {
   if (!isDigit(tokens[i]) || !isRest(tokens[i + 1])) return false;
   const [before, behind] = [tokens[i - 1], tokens[i + 2]];
-  const rises = before?.text === "to" && changes(tokens, i);
+  // "6 50 at 1 15 and 3 90": but "comps 1 and 2 18" are numbered
+  const rises =
+    before?.text === "to" ? changes(tokens, i) : before?.text === "and" && isRest(tokens[i - 2]);
   if ((!rises && joints.test(before?.text ?? "")) || /^[/:x"']$/.test(behind?.text ?? ""))
     return false;
   if (behind?.kind === tokenKind.number && !(isDigit(behind) && isRest(tokens[i + 3])))
     return false;
   if (behind?.word?.unit?.dimension === "time" || behind?.word?.number !== undefined) return false;
-  if (before?.kind === tokenKind.number) return isDigit(before) && names(tokens[i - 2]);
-  return !names(before) || before?.text === "head";
+  if (before?.kind === tokenKind.number) return isDigit(before) && names(tokens, i - 2);
+  return !names(tokens, i - 1) || before?.text === "head";
+}
+
+/** "microns 1 200": a thousand and more. */
+function hasThousands(tokens: readonly Token[], i: number): boolean {
+  const rest = tokens[i + 1];
+  if (!isDigit(tokens[i]) || !/^\d{3}$/.test(rest?.text ?? "") || rest?.glued === true)
+    return false;
+  return (
+    /^(?:vac|vacuum|microns?)$/.test(toldOf(tokens, i)) ||
+    /^microns?$/.test(tokens[i + 2]?.text ?? "")
+  );
 }
 
 /** The word that a figure is told of, past a verb: "suction was at", "head's at". */
 function toldOf(tokens: readonly Token[], i: number): string {
   let at = i - 1;
-  while (at > i - 4 && leads.test(tokens[at]?.text ?? "")) at--;
+  while (at > i - 5 && (leads.test(tokens[at]?.text ?? "") || change.test(tokens[at]?.text ?? "")))
+    at--;
   const { text = "", apostrophe = false } = tokens[at] ?? {};
   // "head 3 85": a head has a number of its own
   return text === "head" && at === i - 1 && !apostrophe ? "" : text;
@@ -101,13 +120,14 @@ const meant = { hundreds: 1, maybe: 2, clock: 3 } as const;
 /** What each pair of figures is, by where it stands; nothing for a message that has none for sure. */
 function pairsOf(tokens: readonly Token[]): ReadonlyMap<number, number> {
   const found: number[] = [];
-  for (let i = 0; i < tokens.length - 1; i++) if (mayJoin(tokens, i)) found.push(i);
+  for (let i = 0; i < tokens.length - 1; i++)
+    if (mayJoin(tokens, i) || hasThousands(tokens, i)) found.push(i);
   const pairs = new Map<number, number>();
   let sure = 0;
   let perhaps = 0;
   found.forEach((i, order) => {
     if (isClock(tokens, i)) pairs.set(i, meant.clock);
-    else if (hasHundreds(tokens, i)) {
+    else if (hasHundreds(tokens, i) || hasThousands(tokens, i)) {
       pairs.set(i, meant.hundreds);
       sure++;
     } else if (!counts(tokens, i, found[order - 1]) && !counts(tokens, i, found[order + 1])) {
