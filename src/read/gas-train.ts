@@ -54,8 +54,12 @@ export function gasTrain(
       if (label) draft.named = undefined;
       continue;
     }
-    const end = ends.test(items[draft.index - 1]?.text ?? "") || ofFire(draft, items);
+    const word = items[draft.index - 1]?.text ?? "";
+    // "burner pressure eleven point four"
+    const told = /^(?:pressure|press)$/.test(word) ? (items[draft.index - 2]?.text ?? "") : word;
+    const end = ends.test(told) || ofFire(draft, items);
     if (!label && !(behind && !named) && !end) continue;
+    draft.unit ??= drafts.find(({ unit }) => unit?.figure === "mbar")?.unit;
     draft.named = "static_pressure";
     draft.hint = undefined;
     draft.place = undefined;

@@ -167,7 +167,15 @@ function lastBehind(items: readonly Item[], last: Draft): number[] {
     if (item === undefined || isStrongBreak(item) || isWeakBreak(item)) break;
     end++;
   }
-  const near = carriers(items, last.index + 1, end);
+  // "39.8 the room was two degrees colder": of that something else is told
+  const near = carriers(items, last.index + 1, end).filter(
+    (index) =>
+      !(
+        items[index - 1]?.text === "the" &&
+        items[index + 1]?.text === "was" &&
+        classOf(items[index]) === "L"
+      ),
+  );
   const far = carriers(items, end, items.length).filter((index) => {
     const kind = classOf(items[index]);
     const ended = afterBreak(items, end, index);

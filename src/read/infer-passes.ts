@@ -9,7 +9,7 @@ import { fallsAtStart } from "./falls-at-start.ts";
 import { groundAtPins } from "./ground-at-pins.ts";
 import { lettersOfGauges, outOfGear, rowAgain } from "./like-others.ts";
 import { lineTooHot } from "./line-too-hot.ts";
-import { megAgain } from "./meg-again.ts";
+import { allThreeAgain, megAgain } from "./meg-again.ts";
 import { ofTheOthers } from "./of-the-others.ts";
 import { onARated } from "./on-a-rated.ts";
 import { onASupply } from "./on-a-supply.ts";
@@ -31,6 +31,7 @@ import { underLoad } from "./under-load.ts";
 /** What a way of saying settles, before each value is taken by its own words. */
 export const bySaying = passes(
   { look: ({ drafts, items, context }) => megAgain(drafts, items, context), several: true },
+  { look: ({ drafts, items, context }) => allThreeAgain(drafts, items, context), heads: "all" },
   { look: ({ drafts, items }) => startRange(drafts, items), several: true },
   {
     look: ({ drafts, items }) => behindContactor(drafts, items),

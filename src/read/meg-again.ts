@@ -53,17 +53,48 @@ export function megAgain(list: readonly Draft[], items: readonly Item[], context
   }
 }
 
+/** "compressor 2 280 all three" behind "compressor 1 all three leads 350 megs": the test goes on, of another machine, or where no supply has such volts. */
+export function allThreeAgain(
+  list: readonly Draft[],
+  items: readonly Item[],
+  context: Context,
+): void {
+  const row = context.readings.slice(-3);
+  const tested = row.every(
+    (one) => one.quantity === "insulation_resistance" && one.rating === undefined,
+  );
+  const [only, ...others] = list;
+  const last = row[2];
+  if (only === undefined || others.length > 0 || last === undefined || !tested) return;
+  if (only.count !== 3 || only.unit !== undefined || !isBare({ ...only, subject: undefined }))
+    return;
+  if (context.latest < 3 || row.some(({ value }) => value !== last.value)) return;
+  const words = items.map(({ text }) => text).join(" ");
+  const another = only.subject !== undefined && only.subject !== last.subject;
+  const other = another || /\b(?:second|other|next)\b/.test(words);
+  if (otherwise.test(words) || (!other && isSupply(only.value))) return;
+  only.named = "insulation_resistance";
+  only.quantity = "insulation_resistance";
+  only.unit = unitCalled(last.figure.unit);
+  only.assumedUnit = true;
+  only.points = row.flatMap(({ points }) => (points === undefined ? [] : [points]));
+}
+
 /** V of the usual supplies; ANSI C84.1. */
 const supplies = [120, 208, 230, 240, 277, 460, 480, 575, 600] as const;
 /** How far off its supply a live line is mostly read. Common practice, no source. */
 const offSupply = 0.1;
+
+function isSupply(value: number): boolean {
+  return supplies.some((one) => Math.abs(value / one - 1) <= offSupply);
+}
 
 /** "holding 202 203 202 at the terminals" behind amps: there the volts of a usual supply are read. */
 export function isAtLugs({ quantity }: Reading, value: number, items: readonly Item[]): boolean {
   return (
     quantity === "current" &&
     items.some(({ text }) => /^(?:terminals|lugs|disconnect|line side)$/.test(text)) &&
-    supplies.some((one) => Math.abs(value / one - 1) <= offSupply)
+    isSupply(value)
   );
 }
 

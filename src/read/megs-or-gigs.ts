@@ -12,3 +12,13 @@ export function megsOrGigs(draft: Draft, units: readonly string[]): string | und
   });
   return possible.length === 1 ? possible[0] : undefined;
 }
+
+/** "lead one 1100 meg lead two a gig lead three 1200": what would be too many gigohms goes with the megohms of its row. */
+export function tooManyGigs(drafts: readonly Draft[]): void {
+  const megohm = drafts.find(({ ownUnit, unit }) => ownUnit && unit?.figure === "megohm")?.unit;
+  if (megohm === undefined) return;
+  for (const draft of drafts) {
+    if (draft.ownUnit || draft.unit?.figure !== "gigohm") continue;
+    if (draft.value * draft.unit.factor > mostGigs) draft.unit = megohm;
+  }
+}

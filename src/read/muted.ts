@@ -23,6 +23,8 @@ function foundFine(items: readonly Item[], at: number): boolean {
 /** "lwt 44 no flow", "flow switch open": whether any, or what is fed by it; no amount. */
 function flowOrNone(items: readonly Item[], at: number): boolean {
   if (items[at]?.label?.quantity !== "water_flow" || figureBehind(items, at)) return false;
+  // "flow pipe's forty one return thirty six"
+  if (/^(?:pipe|pipes|line|temp|temperature)$/.test(items[at + 1]?.text ?? "")) return true;
   const none = ((items[at - 1]?.roles ?? 0) & role.not) !== 0 || items[at - 1]?.text === "no";
   return none || /^(?:sw|switch|alarm|fault|proof|proving|proven)$/.test(items[at + 1]?.text ?? "");
 }
@@ -99,6 +101,12 @@ function namesMachine(items: readonly Item[], at: number): boolean {
   );
 }
 
+/** "37.9 today same temperature": how the test was, no figure's name. */
+function sameWarmth(items: readonly Item[], at: number): boolean {
+  if (!/^(?:temp|temps|temperature|weather)$/.test(items[at]?.text ?? "")) return false;
+  return items[at - 1]?.text === "same" && !figureBehind(items, at);
+}
+
 const thinks = /^(?:think|thinks|guess|believe|suppose|figure|probably|looks|seems|pretty|which)$/;
 
 /** "12 to 55 volts which I think's normal": what somebody makes of it, no figure that it should have. */
@@ -137,6 +145,7 @@ export function muted(items: readonly Item[], plain: string): void {
       if (half !== undefined) half.label = undefined;
     } else if (
       namesMachine(items, at) ||
+      sameWarmth(items, at) ||
       saysNormal(items, at) ||
       headsPair(items, at) ||
       foundFine(items, at) ||

@@ -36,6 +36,7 @@ import { inThere } from "./in-there.ts";
 import { lettersAlone, lowOfLeg } from "./letters-alone.ts";
 import { lowThenHigh } from "./low-then-high.ts";
 import { markedThenRead } from "./marked-then-read.ts";
+import { tooManyGigs } from "./megs-or-gigs.ts";
 import { minutesAfter } from "./minutes-after.ts";
 import { nameRow } from "./name-row.ts";
 import { oilSides } from "./oil-sides.ts";
@@ -200,6 +201,7 @@ export const doubts = passes(
     heads: "cold|cool|chill|coldroom|coolroom",
   },
   { look: ({ drafts, note }) => byOdds(drafts, note) },
+  { look: ({ drafts }) => tooManyGigs(drafts), several: true },
   { look: ({ drafts, items }) => lowThenHigh(drafts, items), several: true },
   { look: ({ drafts, items, note }) => poundsAgain(drafts, items, note.plain), several: true },
   { look: ({ drafts, note }) => farFromWindings(drafts, note) },

@@ -48,7 +48,7 @@ function minutesOf(item: Item, loose: boolean): number | undefined {
   if (item.kind !== itemKind.number || item.value < 0 || item.fraction) return undefined;
   if (item.unit !== undefined && item.unit.figure !== "A") return undefined;
   const { value } = item;
-  if (item.colon || value >= 100 || item.text.length === 4) {
+  if (item.colon || value >= 100 || /^\d{4}$/.test(item.text)) {
     if (!Number.isInteger(value)) return undefined;
     const hours = Math.floor(value / 100);
     return hours < 24 && value % 100 < 60 ? hours * 60 + (value % 100) : undefined;
