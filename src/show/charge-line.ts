@@ -29,11 +29,25 @@ export function chargeLine(input: ReplyInput): string {
 export function chargeTarget({
   equipment,
   judgement,
+  job,
 }: ReplyInput): { readonly kg: number; readonly from: string } | undefined {
-  if (equipment.charge_kg === undefined) return undefined;
+  const plate = plateTold(job) ?? equipment.charge_kg;
+  if (plate === undefined) return undefined;
   const line = judgement.findings.find(({ values }) => values.line_charge_kg !== undefined);
   const extra = line?.values.line_charge_kg ?? 0;
-  return { kg: equipment.charge_kg + extra, from: extra > 0 ? "plate and line" : "plate" };
+  return { kg: plate + extra, from: extra > 0 ? "plate and line" : "plate" };
+}
+
+/** "Plate 9 lb each circuit": what he read off it outweighs the list. */
+function plateTold(job: Job | undefined): number | undefined {
+  const value = job?.readings.findLast(
+    ({ rating, replaced_by, undone, deleted }) =>
+      rating === "nameplate_charge" &&
+      replaced_by === undefined &&
+      undone !== true &&
+      deleted !== true,
+  )?.value;
+  return typeof value === "number" ? value : undefined;
 }
 
 const reached = "reached";

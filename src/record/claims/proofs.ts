@@ -126,11 +126,16 @@ export const settledSet: Proof = {
       measured(ledger, "temperature", since).some(({ at }) => at === "suction")),
 };
 
+/** "dye at the schrader", "bubbles on the flare": a place, in whatever words. */
+const leaksAt =
+  /\b(?:dye|bubbl\w+|leak(?:s|ed|ing|'s)?|hiss\w*|oil)\b[^.?]{0,12}\b(?:at|on|from|around)\b (?:the |a |its )?(?!it\b|this\b|that\b|here\b|there\b|system\b|unit\b)[a-z]{3,}/;
+
 export const leakPlace: Proof = {
   gap: "where it leaked, or what found no leak",
   cost: 3,
   held: (ledger) =>
     observed(ledger, "leak_found", "no_leak_found", "oil_stain") ||
+    ledger.words.some((words) => leaksAt.test(words)) ||
     done(ledger).some(({ action }) => action.action === "brazed" || action.action === "repaired"),
 };
 

@@ -26,9 +26,16 @@ export const parts: Answer = (input, question) => {
 
 /** "What's on order", "are the parts in": all that is waited for, of the job that is meant or of every one. */
 function general({ jobs, job }: ReplyInput, said: string): readonly Found[] {
+  if (job !== undefined && used.test(said))
+    return lastOfParts(job)
+      .filter(({ state }) => state === "fitted")
+      .map((part) => ({ job, part, named: false }));
   if (!/\b(?:parts|on order|ordered|order|anything|delivery|it|they)\b/.test(said)) return [];
   return (job === undefined ? jobs : [job]).flatMap((one) => of(one, said));
 }
+
+/** What went in, of the job that is meant. */
+const used = /\b(?:used?|went in|put in|fit|fitted|install|installed)\b/;
 
 interface Found {
   readonly job: Job;
