@@ -24,7 +24,7 @@ import { besideEachOther } from "./each-other.ts";
 import { bothSides, gaugePair, gaugesBesideHeat } from "./gauges.ts";
 import { type Item, itemKind } from "./item.ts";
 import type { Label } from "./label.ts";
-import { lineThenLiquid } from "./line-then-liquid.ts";
+import { coldLine, lineThenLiquid } from "./line-then-liquid.ts";
 import { nitrogenBehind } from "./nitrogen-behind.ts";
 import { boxAhead, namesToday, noLabel, withOther } from "./no-label.ts";
 import { ofTheWait, plateTold } from "./of-the-wait.ts";
@@ -270,6 +270,7 @@ export function describe(values: Values): void {
     draft.count = pairs ? 3 : row ? 1 : countOf(items, draft, [from, to], plain);
   });
   lineThenLiquid(items, drafts);
+  coldLine(items, drafts, values.context.units);
   gaugePair(items, drafts);
   bothSides(items, drafts);
   gaugesBesideHeat(items, drafts);

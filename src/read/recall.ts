@@ -1,12 +1,12 @@
 import type { Reading } from "../model.ts";
+import { adopt } from "./adopt.ts";
 import type { Context } from "./context.ts";
 import type { Draft } from "./draft.ts";
 import type { Item } from "./item.ts";
-import { isSameUnit, unitCalled } from "./kinds.ts";
 import { latest } from "./latest.ts";
 import { isAtLugs, isOnDead } from "./meg-again.ts";
-import { megsOrGigs } from "./megs-or-gigs.ts";
 import { nearestFirst, ratio } from "./near-value.ts";
+import { parallel, sameAgain } from "./set-again.ts";
 import { role } from "./word.ts";
 
 function isPair(points: readonly string[] | undefined): boolean {
@@ -22,37 +22,6 @@ function sameShape(draft: Draft, reading: Reading): boolean {
   }
   if (draft.subject !== undefined && reading.subject !== undefined) return true;
   return points === undefined;
-}
-
-/** The unit that brings the value closest to what was read before; undefined where two could. */
-function unitFor(draft: Draft, like: Reading, context: Context): string | undefined {
-  const units = new Map<string, Reading>();
-  for (const reading of context.readings)
-    if (reading.quantity === like.quantity && reading.figure.unit !== "")
-      units.set(reading.figure.unit, reading);
-  const last = like.figure.unit;
-  if (units.size < 2) return last;
-  if (like.quantity === "insulation_resistance") return megsOrGigs(draft, [...units.keys()]);
-  for (const [unit, reading] of units) {
-    const other = ratio(draft.value, reading);
-    if (!isSameUnit(unit, last) && other > 1 / 3 && other < 3) return undefined;
-  }
-  return last;
-}
-
-function adopt(draft: Draft, reading: Reading, context: Context): void {
-  const unit = unitFor(draft, reading, context);
-  // a weight without its unit is asked about, whatever was weighed before
-  const weighed = reading.quantity === "mass" && draft.action !== undefined;
-  if (unit === undefined || (weighed && !/^k?g$/.test(unit))) {
-    draft.question = "unit";
-    return;
-  }
-  draft.quantity = reading.quantity;
-  draft.unit = unitCalled(unit);
-  draft.assumedUnit = draft.unit !== undefined;
-  if (draft.subject === undefined && reading.subject !== undefined) draft.subject = reading.subject;
-  draft.kind ??= reading.kind;
 }
 
 /** "two years back it was 2100": a past value of what was just measured. */
@@ -91,54 +60,6 @@ function goesOnSurely(items: readonly Item[], draft: Draft): boolean {
       /^(?:still|same|later|holding|again|sitting|stayed|staying|hovering)$/.test(item.text) ||
       /^(?:retest|retested|repeat|repeated|recheck|rechecked|redid|redo)$/.test(item.text),
   );
-}
-
-/** "and after: 14.8 14.9 14.6": the same row measured again. */
-function sameAgain(bare: readonly Draft[], last: readonly Reading[], context: Context): boolean {
-  const [one] = last;
-  if (one === undefined || bare.some((draft) => draft.subject !== undefined)) return false;
-  if (!last.every((reading) => reading.quantity === one.quantity && reading.points === undefined))
-    return false;
-  const near = bare.every((draft, order) => {
-    const far = ratio(draft.value, last[order] ?? one);
-    return far > 0.5 && far < 2;
-  });
-  if (near) for (const draft of bare) adopt(draft, one, context);
-  return near;
-}
-
-/** "now 121 and 345" behind "suction 118 head 340", "60 Hz 12.1" behind "50 Hz 8.2 amps": the same again, in order. */
-function parallel(list: readonly Draft[], items: readonly Item[], context: Context): boolean {
-  const last = context.readings.slice(-context.latest);
-  if (list.length < 2 || list.length !== context.latest || last.length !== list.length)
-    return false;
-  let known = 0;
-  const fits = list.every((draft, order) => {
-    const reading = last[order];
-    if (reading === undefined || reading.rating !== undefined || draft.rating !== undefined)
-      return false;
-    if (draft.quantity !== undefined) {
-      known++;
-      return draft.quantity === reading.quantity && draft.ownUnit;
-    }
-    const far = ratio(draft.value, reading);
-    const free =
-      draft.unit === undefined && draft.place === undefined && draft.points === undefined;
-    return free && draft.subject === undefined && far > 0.3 && far < 3;
-  });
-  const goes = items.some(
-    (item) => (item.roles & role.now) !== 0 || /^(?:after|again|still|same|later)$/.test(item.text),
-  );
-  if (!fits || known === list.length || (known === 0 && !goes)) return false;
-  if (known === 0 && new Set(last.map((reading) => `${reading.quantity} ${reading.at}`)).size < 2)
-    return false;
-  list.forEach((draft, order) => {
-    const like = last[order];
-    if (like === undefined || draft.quantity !== undefined) return;
-    adopt(draft, like, context);
-    draft.place = like.at;
-  });
-  return true;
 }
 
 /** "compressor two 49 and 168": as many bare numbers as the last message had readings, in its order. */
@@ -240,7 +161,11 @@ export function fromContext(draft: Draft, items: readonly Item[], context: Conte
   if (draft.unit !== undefined || context.readings.length === 0 || Number.isNaN(draft.value))
     return;
   if (draft.question === "quantity") return;
-  const candidates = latest(context);
+  // no weight goes on in a figure that is no like of it
+  const candidates = latest(context).filter(
+    (one) =>
+      one.quantity !== "mass" || (ratio(draft.value, one) > 1 / 3 && ratio(draft.value, one) < 3),
+  );
   const shaped = candidates.filter((reading) => sameShape(draft, reading));
   // "still 450" behind 450 psi and 60 F: of several the only one that is near
   const nearby = shaped.filter(

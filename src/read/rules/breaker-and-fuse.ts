@@ -1,5 +1,5 @@
 import { type Item, itemKind } from "../item.ts";
-import { type Rule, state } from "../note.ts";
+import { type Note, type Rule, state } from "../note.ts";
 import { role } from "../word.ts";
 import { freeNumber, textAt, wordBefore, wordBehind } from "./near.ts";
 
@@ -122,7 +122,7 @@ function bought(items: readonly Item[], i: number): boolean {
 export const breakers: Rule = {
   name: "<number> amp breaker",
   heads:
-    "breaker|breakers|fuse|fuses|fused|brkr|bkr|pole|disconnect|disco|disc|contactor|contactors|feeder|ocpd|ocp|service|cb|relay|wire|wiring|receptacle|circuit|transformer|xfmr|panel|plug|cord|outlet|switch|gfci|toggle|mcb|mccb|rcbo|rcd|isolator|breaker's|poles|three|unit|motor|compressor|system|sys|feed|board|p|coil|supply|rail|logic|source|side|ctrl|control|secondary|primary",
+    "breaker|breakers|fuse|fuses|fused|brkr|bkr|pole|disconnect|disco|disc|contactor|contactors|feeder|ocpd|ocp|service|cb|relay|wire|wiring|receptacle|circuit|transformer|xfmr|panel|plug|cord|outlet|switch|gfci|toggle|mcb|mccb|rcbo|rcd|isolator|breaker's|poles|three|unit|motor|compressor|system|sys|feed|board|p|coil|supply|rail|logic|source|side|ctrl|control|secondary|primary|inverter|drive|vfd|heat|phase",
   needs: "number",
   apply: (note) => {
     const { items } = note;
@@ -175,22 +175,12 @@ export const breakers: Rule = {
         state(note, breakers.name, [i, i + 1], { kind: "note", about: "size" });
         return;
       }
-      if (volts && !measuredVolts(items, i)) {
-        if (
-          next === "coil" ||
-          next === "contactor" ||
-          next === "transformer" ||
-          next === "unit" ||
-          next === "motor" ||
-          next === "compressor" ||
-          next === "system" ||
-          next === "sys" ||
-          next === "service" ||
-          next === "relay" ||
-          next === "board"
-        )
-          state(note, breakers.name, [i, i + 2], { kind: "note", about: "size" });
+      if (volts && builtFor(note, i)) {
+        state(note, breakers.name, [i, i + 1], { kind: "note", about: "size" });
+        return;
       }
+      if (volts && !measuredVolts(items, i) && hasVolts.test(next))
+        state(note, breakers.name, [i, i + 2], { kind: "note", about: "size" });
       if (volts) return;
       if (
         items[i + 1] === undefined &&
@@ -219,6 +209,21 @@ export const breakers: Rule = {
     });
   },
 };
+
+const hasVolts =
+  /^(?:coil|contactor|transformer|unit|motor|compressor|system|sys|service|relay|board)$/;
+
+/** "heat pump 460 volt inverter", "a 460 volt 3 phase heat pump": what it is built for, and nobody's meter. */
+function builtFor({ items, text }: Note, i: number): boolean {
+  const [own, next, behind] = [items[i], items[i + 1], items[i + 2]];
+  if (own === undefined || own.value < 100 || !/volt$/i.test(text.slice(own.from, own.to)))
+    return false;
+  const meter = /^(?:got|have|has|had|getting|reads?|reading|measured|seeing|at|only)$/;
+  if (items.slice(Math.max(0, i - 3), i).some((word) => meter.test(word.text))) return false;
+  const ends = behind === undefined || behind.kind === itemKind.sign || behind.text === "unit";
+  if (/^(?:inverter|drive|vfd|heat)$/.test(next?.text ?? "")) return ends;
+  return behind?.text === "phase" && /^(?:1|3|three|single)$/.test(next?.text ?? "");
+}
 
 /** "bus at 538 volts compressor at 19.7 amps": read off something, and the next word has its own figure. */
 function measuredVolts(items: readonly Item[], i: number): boolean {

@@ -77,6 +77,7 @@ export function verbOf(items: readonly Item[], from: number, to: number): Verb |
     )
       return { state: "fitted", at: i };
     if (/^put(?:ting)?$/.test(item.text) && putOn(items, i, to)) return { state: "fitted", at: i };
+    if (item.text === "in" && isIn(items, i)) return { state: "fitted", at: i };
     if (item.text === "new" && newToo(items, i, to)) return { state: "fitted", at: i };
     if (item.text === "put" && item.signs !== undefined && item.to - item.from > 4)
       return { state: "fitted", at: i };
@@ -110,6 +111,16 @@ function putOn(items: readonly Item[], i: number, to: number): boolean {
   );
   if (on < 0 || on > i + 6 || intoRun(items, i)) return false;
   return isMounted(items[on - 1]) && (on + 1 >= to || ends(items[on + 1]));
+}
+
+/** "motor's in, spins", "the board is in": who works there has fitted it. */
+function isIn(items: readonly Item[], i: number): boolean {
+  const verb = items[i - 1];
+  const before = items.slice(Math.max(0, i - 6), i);
+  if (before.some(({ text }) => /^(?:when|once|if|until|till|after|before)$/.test(text)))
+    return false;
+  const thing = verb?.text === "is" ? items[i - 2] : verb?.apostrophe === true ? verb : undefined;
+  return isMounted(thing) && (ends(items[i + 1]) || items[i + 1]?.text === "place");
 }
 
 /** "new valve in, new drier too": the clause holds the thing and nothing else. */

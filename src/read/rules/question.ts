@@ -73,7 +73,7 @@ const forms: readonly (readonly [question: QuestionName, form: RegExp, bare: Reg
   ["export", /\b(?:export|spreadsheet|send the day)\b/, /^export$/],
   [
     "weights",
-    /^(?:(?:so|and|ok) )*(?:how (?:much|many (?:pounds|lbs?|kilos?|kg|ounces))(?: (?:gas|refrigerant|charge|juice|r-?\d+[a-z]?))?(?: in total)? (?:went (?:in|into|back|out)|(?:have|has) (?:i|we|you|he|she|they|[a-z]+) (?:put|added|charged|recovered|pulled|taken|weighed)|did (?:we|i|you|he|she|they|[a-z]+) (?:put|add|charge|recover|pull|take|weigh)|was (?:charged|added|recovered|put in|pulled)|is (?:in|left to go|to go)|came out|(?:does|should) (?:it|that|this|[a-z]+-?\d+) (?:take|hold|get)|(?:more |still )?(?:to go|goes in))\b.*|(?:did|do|have|has) (?:we|i|you|he|she|they|any(?:body|one)) (?:ever )?(?:get|got|have|weigh|weighed|log|record|note|write down) (?:(?:the|a|any|that) )?(?:(?:charge|gas|refrigerant|recovery|recovered) )?(?:weights?|charge|gas|refrigerant)\b.*|what (?:does|did|should) (?:it|this|this one|that) (?:hold|take)|what(?:'?s| is) the target(?: weight)?(?: and .*)?|what(?:'?s| is| was) the (?:target|total|full|plate|factory|nameplate)?(?: |$)?(?:target |total )?charge(?: (?:for|on|of|in|target) .*| target)?)$/,
+    /^(?:(?:so|and|ok) )*(?:how (?:much|many (?:pounds|lbs?|kilos?|kg|ounces))(?: (?:gas|refrigerant|charge|juice|r-?\d+[a-z]?))?(?: in total)? (?:went (?:in|into|back|out)|(?:have|has) (?:i|we|you|he|she|they|[a-z]+) (?:put|added|charged|recovered|pulled|taken|weighed)|did (?:we|i|you|he|she|they|[a-z]+) (?:put|add|charge|recover|pull|take|weigh)|was (?:charged|added|recovered|put in|pulled)|is (?:in|left to go|to go)|came out|(?:does|should) (?:it|that|this|[a-z]+-?\d+) (?:take|hold|get)|(?:more |still )?(?:to go|goes in))\b.*|(?:did|do|have|has) (?:we|i|you|he|she|they|any(?:body|one)) (?:ever )?(?:get|got|have|weigh|weighed|log|record|note|write down) (?:(?:the|a|any|that) )?(?:(?:charge|gas|refrigerant|recovery|recovered) )?(?:weights?|charge|gas|refrigerant)\b.*|what (?:does|did|should) (?:it|this|this one|that) (?:hold|take)|what(?:'?s| is) the target(?: weight)?(?: (?:on|for) (?:it|this|that|this one|circuit \d|ckt \d))?(?: and .*)?|what(?:'?s| is| was) the (?:target|total|full|plate|factory|nameplate)?(?: |$)?(?:target |total )?charge(?: (?:for|on|of|in|target) .*| target)?)$/,
     /^(?:charge target|target charge|total charge)$/,
   ],
   [
@@ -110,7 +110,7 @@ const brief = new Set<QuestionName>([
 const plainly = new Set<QuestionName>(["summary", "next", "export", "shared"]);
 /** Asked so without the mark, nobody tells it of himself. */
 const leave =
-  /^(?:(?:so|ok|okay|and) )*(?:(?:can|may) i (?:go|leave|close)|(?:am i|are we) (?:good|ok|okay|clear|done|all set|missing)|did i (?:miss|forget)|what(?:'?s| is)(?: still)? (?:left|missing|outstanding))\b/;
+  /^(?:(?:so|ok|okay|and) )*(?:(?:can|may) i (?:go|leave|close)|(?:am i|are we) (?:good|ok|okay|clear|done|all set|missing)|did i (?:miss|forget)|anything (?:else )?(?:left|missing)|what(?:'?s| is)(?: still)? (?:left|missing|outstanding))\b/;
 
 /** Whole sentences that hand a job over are longer than other questions without a mark. */
 const longestTaking = 14;
@@ -121,7 +121,7 @@ const takingOver =
 const machinery =
   "(?:(?:inverter|drive|gas|reversing|expansion|fan|blower|run|control|crankcase|branch|tx) )?(?:comp(?:ressor)?|motor|drive|inverter|board|txv|eev|valve|cap(?:acitor)?|contactor|fan|blower|coil|charge|superheat|subcooling|sh|sc|windings?|insulation|megs?|leads?|module|rectifier|bridge|transformer|pressures?|amps|volts|supply|vacuum|bus|sensor|thermistor|drier|filter|heater|belt|bearing)s?(?: [a-z0-9])?";
 const guessed = new RegExp(
-  `^(?:(?:so|and|then|ok|hmm) )*(?:(?:is|are|could|would|does) (?:it|that|this)(?: (?:be|mean))? ?|think (?:it'?s|its) |it'?s |is |are )?(?:a |an |the |my |our )?(?:low (?:on )?(?:charge|gas)|(?:over|under)charged?|(?:bad|blown|stuck|weak|failed|plugged|clogged|restricted) ${machinery}|leak|restriction|ground fault|(?:grounded|shorted|seized|shot|toast|leaking|shorted out|open wound)|${machinery} ?(?:is|are|looks?|seems?|sounds?)? ?(?:good|ok|okay|bad|fine|shot|toast|junk|grounded|shorted|seized|locked up))(?: then)?$`,
+  `^(?:(?:so|and|then|ok|hmm) )*(?:(?:is )?(?:it|she|this one|(?:circuit|ckt|comp|compressor|system|unit)(?: [a-z0-9])?)(?:'s| is)? (?:a bit |a little |just |really )?(?:low|short|overcharged|undercharged|flat)(?: (?:on|of) (?:charge|gas|refrigerant))?|(?:(?:is|are|could|would|does) (?:it|that|this)(?: (?:be|mean))? ?|think (?:it'?s|its) |it'?s |is |are )?(?:a |an |the |my |our )?(?:low (?:on )?(?:charge|gas)|(?:over|under)charged?|(?:bad|blown|stuck|weak|failed|plugged|clogged|restricted) ${machinery}|leak|restriction|ground fault|(?:grounded|shorted|seized|shot|toast|leaking|shorted out|open wound)|${machinery} ?(?:is|are|looks?|seems?|sounds?)? ?(?:good|ok|okay|bad|fine|shot|toast|junk|grounded|shorted|seized|locked up)))(?: then)?$`,
 );
 
 /** "so is it tight?", "does it hold?", "is 38.8 ok?": how a figure or a test that was told came out. */

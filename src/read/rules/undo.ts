@@ -12,7 +12,8 @@ export const undo: Rule = {
     const { items } = note;
     if (oneFigure(note)) return;
     const at = items.findIndex((item) => carries(item, sign));
-    if (at < 0) return;
+    // "and the one before" goes on with an undo; behind other words it is of them
+    if (at < 0 || (at > 0 && /^(?:and|the|also)$/.test(items[at]?.text ?? ""))) return;
     const values = items.filter(
       (item) =>
         (item.kind === itemKind.number &&

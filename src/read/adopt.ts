@@ -1,0 +1,38 @@
+import type { Reading } from "../model.ts";
+import type { Context } from "./context.ts";
+import type { Draft } from "./draft.ts";
+import { isSameUnit, unitCalled } from "./kinds.ts";
+import { megsOrGigs } from "./megs-or-gigs.ts";
+import { ratio } from "./near-value.ts";
+
+/** The unit that brings the value closest to what was read before; undefined where two could. */
+function unitFor(draft: Draft, like: Reading, context: Context): string | undefined {
+  const units = new Map<string, Reading>();
+  for (const reading of context.readings)
+    if (reading.quantity === like.quantity && reading.figure.unit !== "")
+      units.set(reading.figure.unit, reading);
+  const last = like.figure.unit;
+  if (units.size < 2) return last;
+  if (like.quantity === "insulation_resistance") return megsOrGigs(draft, [...units.keys()]);
+  for (const [unit, reading] of units) {
+    const other = ratio(draft.value, reading);
+    if (!isSameUnit(unit, last) && other > 1 / 3 && other < 3) return undefined;
+  }
+  return last;
+}
+
+/** A figure of what was read before: its quantity, its unit, whose it is. */
+export function adopt(draft: Draft, reading: Reading, context: Context): void {
+  const unit = unitFor(draft, reading, context);
+  // a weight without its unit is asked about, whatever was weighed before
+  const weighed = reading.quantity === "mass" && draft.action !== undefined;
+  if (unit === undefined || (weighed && !/^k?g$/.test(unit))) {
+    draft.question = "unit";
+    return;
+  }
+  draft.quantity = reading.quantity;
+  draft.unit = unitCalled(unit);
+  draft.assumedUnit = draft.unit !== undefined;
+  if (draft.subject === undefined && reading.subject !== undefined) draft.subject = reading.subject;
+  draft.kind ??= reading.kind;
+}
