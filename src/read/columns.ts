@@ -1,6 +1,7 @@
 import type { Unit } from "../quantities/quantity.ts";
 import type { Draft } from "./draft.ts";
 import { type Item, itemKind } from "./item.ts";
+import { unitCalled } from "./kinds.ts";
 import type { Label } from "./label.ts";
 
 /** What stands at the top of a column. */
@@ -21,6 +22,8 @@ function linesOf(items: readonly Item[]): Line[] {
   let from = 0;
   for (let i = 0; i <= items.length; i++) {
     if (i < items.length && items[i]?.kind !== itemKind.line) continue;
+    // "|1|478|16.2|"
+    while (from < i && items[from]?.text === "|") from++;
     if (i > from) lines.push({ from, to: i });
     from = i + 1;
   }
@@ -41,6 +44,13 @@ function headsOf(item: Item, index: number): readonly Head[] {
   if (item.kind === itemKind.label && (label.place ?? label.quantity) !== undefined)
     return [{ kind: "label", label }];
   return [];
+}
+
+/** "leg v a": units by their letters, behind a title of rows. */
+function letterHead({ kind, text }: Item): Head | undefined {
+  if (kind !== itemKind.word || !/^[va]$/.test(text)) return undefined;
+  const unit = unitCalled(text.toUpperCase());
+  return unit === undefined ? undefined : { kind: "unit", unit };
 }
 
 const rowTitle = /^(?:leads?|leg|pt|point|terminal|comp|fan|ckt|circuit|unit|reading|test)$/;
@@ -66,7 +76,8 @@ function headLine(items: readonly Item[], line: Line): readonly Head[] {
   for (let i = line.from; i < line.to; i++) {
     const item = items[i];
     if (item === undefined) return [];
-    const found = headsOf(item, i);
+    const letter = titled ? letterHead(item) : undefined;
+    const found = letter === undefined ? headsOf(item, i) : [letter];
     if (found.length > 0) heads.push(...found);
     else if (i === line.from && rowTitle.test(item.text)) titled = true;
     else if (!/^[|/,:]$/.test(item.text)) return [];
@@ -85,6 +96,7 @@ const counted: Readonly<Record<string, string>> = {
   unit: "unit ",
   lead: "lead ",
   leads: "lead ",
+  leg: "L",
 };
 
 /** The values of a row under `columns` heads; a small whole number before them counts the leads. */
@@ -154,7 +166,7 @@ function nameRow(count: Draft, values: readonly Draft[], items: readonly Item[])
   count.gone = true;
   if (item !== undefined) item.owner = "<row> <value>";
   for (const draft of values) {
-    if (name === "lead ") draft.points = [[`lead ${count.value}`]];
+    if (name === "lead " || name === "L") draft.points = [[`${name}${count.value}`]];
     else draft.subject = `${name}${count.value}`;
     draft.before = [count.index, ...draft.before];
   }

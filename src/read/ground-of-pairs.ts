@@ -27,10 +27,33 @@ function saidOfAll(items: readonly Item[], index: number): boolean {
     .some((item) => (item.roles & (role.all | role.each)) !== 0);
 }
 
+const rows: readonly (readonly string[])[] = [
+  ["T1", "T2", "T3"],
+  ["L1", "L2", "L3"],
+  ["U", "V", "W"],
+  ["lead 1", "lead 2", "lead 3"],
+  ["phase A", "phase B", "phase C"],
+];
+
+/** "T1-T3 to ground 2.1 gig": from the first to the last, each of them to ground; "T1-T2 to ground" both. */
+function rangeToGround(draft: Draft, items: readonly Item[]): boolean {
+  // "R-S 2.6 to gnd 220 meg": the ground begins what comes next
+  const led = draft.before.some(
+    (at) => items[at]?.kind === itemKind.points && items[at + 1]?.kind === itemKind.ground,
+  );
+  if (!led) return false;
+  const [pair, ...more] = draft.points ?? [];
+  if (pair?.length !== 2 || more.length > 0 || pair.includes("ground")) return false;
+  const row = rows.find((one) => one[0] === pair[0] && one[2] === pair[1]);
+  draft.points = (row ?? pair).map((name) => [name, "ground"]);
+  draft.count = 1;
+  return true;
+}
+
 /** "c-r 1.1 c-s 2.9 r-s 4.0, all OL to shell": all means the pins that were named. */
 export function groundOfPairs(drafts: readonly Draft[], items: readonly Item[]): void {
   drafts.forEach((draft, order) => {
-    if (draft.gone || !draft.grounded) return;
+    if (draft.gone || !draft.grounded || rangeToGround(draft, items)) return;
     if (draft.points !== undefined && !draft.assumedPoints) return;
     const meg = draft.unit?.dimension === "resistance" && draft.unit.factor >= 1e6;
     if (!draft.over && !meg) return;

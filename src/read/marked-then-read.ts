@@ -21,6 +21,30 @@ function readsNext(items: readonly Item[], left: Draft, right: Draft): boolean {
   return right.index === left.index + 2 && reads.test(items[left.index + 1]?.text ?? "");
 }
 
+/** Volts that control circuits and boards are made with; common practice, no source. */
+const rails: ReadonlySet<number> = new Set([3.3, 5, 10, 12, 15, 18, 24]);
+
+const source =
+  /^(?:rail|supply|reg|regulator|output|line|side|bus|board|ref|reference|transformer)$/;
+
+/** "12vdc reads 3.8", "24v supply reads 19.2": what a rail is called by, and what it has. */
+function railThenRead(items: readonly Item[], left: Draft, right: Draft): void {
+  const between = items.slice(left.index + 1, right.index);
+  const verb = between[between.length - 1]?.text ?? "";
+  const noun = between.length === 1 || source.test(between[0]?.text ?? "");
+  if (between.length === 0 || between.length > 2 || !noun || !reads.test(verb)) return;
+  if (left.unit?.figure !== "V" || !left.ownUnit || !rails.has(left.value)) return;
+  if (left.rating !== undefined || left.points !== undefined) return;
+  if (right.unit !== undefined && right.unit.dimension !== "voltage") return;
+  if (right.value > left.value * 1.5 || right.points !== undefined) return;
+  left.rating = "nominal";
+  right.named = "voltage";
+  right.unit ??= left.unit;
+  right.kind ??= left.kind;
+  if (right.place?.endsWith("_air") === true) right.place = undefined;
+  right.hint = undefined;
+}
+
 /** "run cap 40 uF: meter says 31.5" */
 function meterSays(items: readonly Item[], left: Draft, right: Draft): boolean {
   const gap = items.slice(left.index + 1, right.index).map(({ text }) => text);
@@ -29,8 +53,12 @@ function meterSays(items: readonly Item[], left: Draft, right: Draft): boolean {
   );
 }
 
-/** "caps: comp 45 reading 31.2, fan 5 reading 4.9 uf": the size that it is made in, and what it has. */
+/** "12vdc reads 3.8", "caps: comp 45 reading 31.2, fan 5 reading 4.9 uf": the size that it is made in, and what it has. */
 export function markedThenRead(items: readonly Item[], drafts: readonly Draft[]): void {
+  drafts.forEach((right, order) => {
+    const left = drafts[order - 1];
+    if (left !== undefined) railThenRead(items, left, right);
+  });
   const spoken = items.some(
     ({ label, text }) => label?.quantity === "capacitance" || /^(?:cap|caps)$/.test(text),
   );

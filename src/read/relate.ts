@@ -162,7 +162,9 @@ export function relate(drafts: readonly Draft[], items: readonly Item[]): void {
       items[draft.index - 1]?.text === "over" &&
       items[draft.index - 2]?.kind === itemKind.number &&
       !(atVolts(items[draft.index - 2]) && item.unit?.dimension === "resistance");
-    if (pair) continue;
+    // "6.6 under 7.1 fla": held against a plate, whose own figure is no bound
+    const plate = /^(?:RLA|LRA|FLA|MCA|MOP|MOC|MCC)$/.test(draft.rating ?? "");
+    if (pair || plate) continue;
     item.relation = relationBefore(items, draft.index) ?? relationBehind(items, draft.index) ?? "=";
   }
 }

@@ -43,6 +43,12 @@ function onLead(draft: Draft): boolean {
   );
 }
 
+/** "L1-T1": both sides of a contactor's pole. */
+function throughPole({ points }: Draft): boolean {
+  const [one = "", other = ""] = points?.[0] ?? [];
+  return /^L[123]$/.test(one) && /^T[123]$/.test(other);
+}
+
 /** Which resistance: to ground it is insulation, between pins a winding, of a component its own. */
 export function resistanceOf(
   draft: Draft,
@@ -58,6 +64,12 @@ export function resistanceOf(
   if (draft.component && isGround(draft) && factor === 1000) return "insulation_resistance";
   if (draft.component) return "resistance";
   if (isGround(draft)) return "insulation_resistance";
+  // "L1-T1 .3 ohm": through a pole or a fuse, no winding
+  if (throughPole(draft) && factor < 1e6) {
+    if (draft.unit === undefined) draft.assumedUnit = true;
+    draft.unit ??= unitCalled("ohm");
+    return "resistance";
+  }
   if (isPair(draft))
     return factor >= 1e6 && (setting.insulation || draft.named === "insulation_resistance")
       ? "insulation_resistance"

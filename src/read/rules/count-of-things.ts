@@ -259,10 +259,12 @@ export const counts: Rule = {
         state(note, counts.name, [i, i + 1], { kind: "note", about: "count" });
         return;
       }
-      // "2 blown fuses"
+      // "2 blown fuses", "pulled 2 bad contactors"
       const how =
         /^(?:blown|burnt|burned|bad|broken|loose|missing|spare|open|shorted|frayed|tripped|stripped|cracked|leaking|plugged|dirty|good|dead|failed|seized|melted)$/;
-      if (how.test(text) && items[i + 2]?.plural === true && !labelBefore(items, i)) {
+      const taken = items[i - 1]?.label?.action !== undefined;
+      const many = items[i + 2]?.plural === true && items[i + 2]?.kind !== itemKind.unit;
+      if (how.test(text) && many && (taken || !labelBefore(items, i))) {
         state(note, counts.name, [i, i + 1], { kind: "note", about: "count" });
         return;
       }

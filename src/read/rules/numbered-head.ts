@@ -48,6 +48,25 @@ function headsEnd(items: readonly Item[], from: number): number {
     : from;
 }
 
+/** "head 2 liq pipe 41", "head 2 9.7k": so few psi no head has, so it is an indoor unit, and what was read there. */
+function readAt(items: readonly Item[], i: number): boolean {
+  const [number, next] = [items[i + 1], items[i + 2]];
+  if (!freeNumber(number) || number?.unit !== undefined || number?.series !== undefined)
+    return false;
+  if (!Number.isInteger(number?.value) || (number?.value ?? 0) < 1 || (number?.value ?? 99) > 9)
+    return false;
+  if (next?.kind === itemKind.number) return next.unit !== undefined;
+  const { label } = next ?? {};
+  return label?.component === true || (label?.hint === "temperature" && label.place !== undefined);
+}
+
+/** "mini split 3 head" */
+function headsOfSplit(items: readonly Item[], i: number): boolean {
+  const before = items[i - 1];
+  if (!freeNumber(before) || before?.unit !== undefined || (before?.value ?? 99) > 9) return false;
+  return items.some(({ text }) => /^(?:mini|ductless|multi|minisplit)$/.test(text));
+}
+
 /** "15.9 V at head 8, 0.2 at head 9": beside volts the heads of a split are numbered. */
 export const numberedHeads: Rule = {
   name: "head <number>",
@@ -57,7 +76,13 @@ export const numberedHeads: Rule = {
     const { items } = note;
     items.forEach((item, i) => {
       const before = items[i - 1];
-      const many = item.text === "heads" && before?.kind === itemKind.number;
+      if (item.text === "head" && item.owner === undefined && readAt(items, i)) {
+        state(note, numberedHeads.name, [i, i + 2], { kind: "note", about: "place" });
+        return;
+      }
+      const many =
+        before?.kind === itemKind.number &&
+        (item.text === "heads" || (item.text === "head" && headsOfSplit(items, i)));
       if (many && freeNumber(before) && before.unit === undefined)
         state(note, numberedHeads.name, [i - 1, i + 1], { kind: "note", about: "count" });
       else if (item.text === "heads" && item.owner === undefined && plainHeads(items, i))

@@ -79,7 +79,7 @@ const places: readonly Row[] = [
     { place: "discharge_saturation", quantity: "temperature" },
   ],
   [
-    "db|tdb|t db|dry bulb|drybulb|dry bulb temp|line temp|line temperature|pipe temp|pipe temperature|stack temp|stack temperature|flue temp|flue temperature|flue gas temp|flue gas temperature|exhaust gas temp",
+    "db|tdb|t db|dry bulb|drybulb|dry bulb temp|line temp|line temperature|pipe temp|pipe temperature|stack|net stack|stack temp|stack temperature|flue temp|flue temperature|flue gas temp|flue gas temperature|exhaust gas temp",
     { quantity: "temperature" },
   ],
   [

@@ -52,7 +52,7 @@ export const nounWords: readonly Row[] = [
   ["rack|racks", { kind: "subject", name: "rack", letters: true, upTo: 16 }],
   ["pack|packs", { kind: "subject", name: "pack", upTo: 20 }],
   ["reach in|reachin", { kind: "subject", name: "reach-in", upTo: 20 }],
-  ["walk in|walkin|walk in cooler|walk in freezer", { kind: "subject", name: "walk-in", upTo: 40 }],
+  ["walk in|walkin|walk in cooler|walk in freezer", { kind: "subject", name: "walk-in", upTo: 24 }],
   ["heat strip|strip heater|strip", { kind: "subject", name: "heat strip", upTo: 12 }],
   ["tower|cooling tower", { kind: "subject", name: "tower", upTo: 12 }],
   ["boiler", { kind: "subject", name: "boiler", upTo: 12 }],
