@@ -15,12 +15,13 @@ import { lineColumns, withLines } from "./line-set.ts";
 import { plateSupply, withSupply } from "./plate-supply.ts";
 
 const metering = oneOf([
-  [/expansion|electronic|txv|tev|eev|exv|valve/, "expansion_valve"],
-  [/orifice|piston|cap(illary)?|fixed|accurator/, "fixed_orifice"],
+  // letters that stand in other words too count as a word alone: "whatever" is no valve
+  [/expansion|electronic|valve|(?<![a-z])(?:t[xe]v|e[ex]v)s?(?![a-z])/, "expansion_valve"],
+  [/orifice|piston|capillar|(?<![a-z])caps?(?![a-z])|fixed|accurator/, "fixed_orifice"],
 ]);
 const drive = oneOf([
   [/inverter|vfd|variable/, "inverter"],
-  [/line|across|fixed|contactor|none|dol/, "line"],
+  [/(?<![a-z])line|across|fixed|contactor|none|(?<![a-z])dol(?![a-z])/, "line"],
 ]);
 const use = oneOf([
   [/comfort/, "comfort_cooling"],
@@ -28,10 +29,10 @@ const use = oneOf([
   [/industrial|process/, "industrial_process"],
 ]);
 const regime = oneOf([
-  [/82/, "us_82"],
-  [/84/, "us_84"],
-  [/eu/, "eu"],
-  [/ask|office|unsure/, "ask_office"],
+  [/(?<!\d)82(?!\d)/, "us_82"],
+  [/(?<!\d)84(?!\d)/, "us_84"],
+  [/(?<![a-z])eu(?:rope(?:an)?)?(?![a-z])/, "eu"],
+  [/(?<![a-z])ask|office|unsure/, "ask_office"],
 ]);
 const method = oneOf([
   [/annual/, "annualizing"],

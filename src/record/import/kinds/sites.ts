@@ -86,8 +86,8 @@ export const sites: FileKind = {
       field: "rules",
       names: ["rules", "rule", "standard", "code of practice"],
       read: oneOf([
-        [/ashrae|us/, "ashrae"],
-        [/iso|en|eu/, "iso_en"],
+        [/ashrae|(?<![a-z])usa?(?![a-z])/, "ashrae"],
+        [/(?<![a-z])(?:iso|en|eu|europe(?:an)?)(?![a-z])/, "iso_en"],
       ]),
     },
     {
