@@ -26,7 +26,7 @@ export const capacitance = {
     { dimension: "capacitance", figure: "mF", factor: 1e-3, words: "millifarad|millifarads" },
   ],
   words:
-    "capacitance|cap|caps|capacitor|capacitors|run cap|start cap|herm|dual cap|run capacitor|start capacitor|fan cap|capcitor|capaciter|capactor|cpacitor|dual|dual run",
+    "capacitance|cap|caps|capacitor|capacitors|run cap|start cap|herm|dual cap|run capacitor|start capacitor|fan cap|dual|dual run",
   habit: { us: "microfarad", si: "microfarad" },
   plausible: [0, 0.02],
 } as const satisfies Quantity;

@@ -9,8 +9,7 @@ export const current = {
       dimension: "current",
       figure: "A",
       factor: 1,
-      words:
-        "amp|amps|ampere|amperes|ampers|ampre|ampres|amperage|aamps|amsp|anps|anp|apms|aps|amos|amms|ammps",
+      words: "amp|amps|ampere|amperes|amperage|aamps|amsp|anps|anp|apms|aps|amos|amms|ammps",
       beside: "a",
       heard: "ams|am ps|amp s|ampz|hamps|amps s|amped",
     },

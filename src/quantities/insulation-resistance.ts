@@ -10,7 +10,7 @@ export const insulationResistance = {
       figure: "megohm",
       factor: 1e6,
       words:
-        "megohm|megohms|megaohm|megaohms|mega ohm|mega ohms|meg ohm|meg ohms|meg o|megω|meg|megs|mega|megas|megger",
+        "megohm|megohms|mega ohm|mega ohms|meg ohm|meg ohms|meg o|megω|meg|megs|mega|megas|megger",
       beside: "m|mohm|mohms|mω",
       heard:
         "mega homes|make a homes|make a home|make a home's|make homes|mag a homes|meg homes|mega home|mega own|mega owns|mega oh|megs ohm|mig|migs|maga ohms|maga ohm|mega alms|mega arms|megga ohms|megaohmes|mega homs|megahomes|megahoms|mag ohms|mag|mags|magohms",

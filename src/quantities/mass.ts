@@ -9,7 +9,7 @@ export const mass = {
       dimension: "mass",
       figure: "lb",
       factor: 0.45359237,
-      words: "lb|lbs|lbm|pound|pounds|punds|puonds",
+      words: "lb|lbs|lbm|pound|pounds",
       beside: "#",
       heard: "pound s|pouns|lb s|pounds s|ponds",
     },
@@ -17,7 +17,7 @@ export const mass = {
       dimension: "mass",
       figure: "oz",
       factor: 0.028349523125,
-      words: "oz|ozs|ounce|ounces|ounzes",
+      words: "oz|ozs|ounce|ounces",
       heard: "oun ces|ounce s|oz s",
     },
     {

@@ -99,7 +99,7 @@ export const pressure = {
     },
   ],
   words:
-    "pressure|pressures|press|psi|standing pressure|static pressure psi|nitrogen|n2|nitro|nitrogen pressure|test pressure|pressure test|nitogen|gauge pressure|oil pressure|water pressure|dry nitrogen|pressur",
+    "pressure|pressures|press|psi|standing pressure|static pressure psi|nitrogen|n2|nitro|nitrogen pressure|test pressure|pressure test|gauge pressure|oil pressure|water pressure|dry nitrogen",
   habit: { us: "psi", si: "bar" },
   plausible: [-101325, 8e6],
 } as const satisfies Quantity;

@@ -21,7 +21,7 @@ export const relativeHumidity = {
       settles: "relative_humidity",
     },
   ],
-  words: "rh|rel hum|rel humidity|relative humidity|humidity|r h|humid|humidty",
+  words: "rh|rel hum|rel humidity|relative humidity|humidity|r h|humid",
   habit: { us: "percent", si: "percent" },
   plausible: [0, 100],
 } as const satisfies Quantity;

@@ -6,7 +6,7 @@ export const temperatureDifference = {
   dimensions: ["temperature"],
   units: [],
   words:
-    "delta t|dt|d t|td|t d|split|temp split|temperature split|temp drop|temperature drop|temp rise|temperature rise|temp difference|temperature difference|delta tee|δt|temp diff|delta|approach|air split|air delta|coil split|delta temp|delta temperature|temp change|deltat|temp loss|evap td|drop across|rise across|heat rise|tempdrop|temprise|d p",
+    "delta t|dt|d t|td|t d|split|temp split|temperature split|temp drop|temperature drop|temp rise|temperature rise|temp difference|temperature difference|delta tee|δt|temp diff|delta|approach|air split|air delta|coil split|delta temp|delta temperature|temp change|temp loss|evap td|drop across|rise across|heat rise|tempdrop|temprise|d p",
   habit: { us: "F", si: "C" },
   plausible: [-120, 150],
   difference: true,

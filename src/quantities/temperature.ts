@@ -21,7 +21,7 @@ export const temperature = {
       figure: "C",
       factor: 1,
       words:
-        "degc|deg c|degrees c|degree c|celsius|degrees celsius|degree celsius|deg celsius|centigrade|degrees centigrade|°c|° c|℃|degs c|celcius|degrees celcius|º c|° celsius|centigrate|degree centigrade|grad celsius",
+        "degc|deg c|degrees c|degree c|celsius|degrees celsius|degree celsius|deg celsius|centigrade|degrees centigrade|°c|° c|℃|degs c|celcius|degrees celcius|º c|° celsius|degree centigrade|grad celsius",
       beside: "c",
       heard: "celsius s|sell see us|celsious|sell cs|degrees see",
     },
@@ -29,7 +29,7 @@ export const temperature = {
       dimension: "temperature",
       figure: "degrees",
       factor: 1,
-      words: "deg|degs|degree|degrees|°|º|degress|degreese|degres|dgrees|dergees|dg",
+      words: "deg|degs|degree|degrees|°|º|dg",
       heard: "the grease|decrees|de grease",
     },
     {

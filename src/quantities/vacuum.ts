@@ -10,7 +10,7 @@ export const vacuum = {
       figure: "micron",
       factor: 0.1333223684210526,
       words:
-        "micron|microns|µmhg|microns of mercury|mcrons|mcron|micorns|microns hg|mics of vacuum|micros of vacuum|umhg|microm",
+        "micron|microns|µmhg|microns of mercury|microns hg|mics of vacuum|micros of vacuum|umhg",
       beside: "u|µ|um|mic|mics",
       heard:
         "micro n|mikrons|my crons|my cron|my crowns|my krons of|my crones|micro ns|mike rons|macrons|macron|my krons|microbes|mike ron|mikron|michael's|mykrons|moans|micro once|mic runs|mic rons|micro runs|crones|micron s|microwns",
@@ -39,12 +39,12 @@ export const vacuum = {
       dimension: "low_pressure",
       figure: "Pa",
       factor: 1,
-      words: "pa|pascal|pascals|pascales",
+      words: "pa|pascal|pascals",
       heard: "pascale|paschal|pass cal|pascals s",
     },
   ],
   words:
-    "vacuum|vac|vacuum gauge|micron gauge|micron|microns|evac|evacuation|decay|decay test|vaccum|vacum|vaccuum|vacumm|vaccume|vacuume|pulled down to|pulled to|pulled it to|pulled it down to|pulled her down to|hold test|rise test|vac hold|vacc",
+    "vacuum|vac|vacuum gauge|micron gauge|micron|microns|evac|evacuation|decay|decay test|vaccume|vacuume|pulled down to|pulled to|pulled it to|pulled it down to|pulled her down to|hold test|rise test|vac hold|vacc",
   habit: { us: "micron", si: "micron" },
   plausible: [0, 101325],
 } as const satisfies Quantity;

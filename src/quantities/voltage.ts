@@ -9,7 +9,7 @@ export const voltage = {
       dimension: "voltage",
       figure: "V",
       factor: 1,
-      words: "volt|volts|vlts|vots|volst|vts|vol",
+      words: "volt|volts|vlts|vots|vts|vol",
       beside: "v",
       heard: "bolts|bolt|vaults|vault",
     },

@@ -27,7 +27,7 @@ export const windingResistance = {
     },
   ],
   words:
-    "winding|windings|winding resistance|coil to coil|phase to phase ohms|winding ohms|micro ohm meter|microohm meter|milliohm meter|milli ohm meter|windin|windngs|wdg|wdgs|pairs",
+    "winding|windings|winding resistance|coil to coil|phase to phase ohms|winding ohms|micro ohm meter|microohm meter|milliohm meter|milli ohm meter|wdg|wdgs|pairs",
   habit: { us: "ohm", si: "ohm" },
   plausible: [0, 2000],
 } as const satisfies Quantity;

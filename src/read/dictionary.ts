@@ -214,6 +214,19 @@ function build(): void {
 
 build();
 
+/** Every word that the dictionary knows, alone or within a phrase. */
+export function knownWords(): Set<string> {
+  const out = new Set<string>();
+  const walk = (words: ReadonlyMap<string, Word>): void => {
+    for (const [text, { next }] of words) {
+      out.add(text);
+      if (next !== undefined) walk(next);
+    }
+  };
+  walk(first);
+  return out;
+}
+
 /** The record of a word in plain lower case; phrases hang from its `next`. */
 export function lookUp(text: string): Word | undefined {
   return first.get(text);

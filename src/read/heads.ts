@@ -1,3 +1,4 @@
+import { know } from "./dictionary.ts";
 import type { Token } from "./token.ts";
 
 /** The lists that a word stands in, by their numbers. */
@@ -6,6 +7,7 @@ let lists = 0;
 
 /** Notes a list of words, "|" between them, as the scanner cuts them; its number is where `headsOf` tells of it. */
 export function waitFor(words: string): number {
+  know(words);
   for (const word of words.split("|")) {
     const found = waiting.get(word);
     if (found === undefined) waiting.set(word, [lists]);

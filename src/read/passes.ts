@@ -76,8 +76,7 @@ export const byWords = passes(
   { look: ({ drafts, items }) => approaches(items, drafts), heads: "approach|approaches" },
   {
     look: ({ drafts, items }) => markedThenRead(items, drafts),
-    heads:
-      "reads|reading|read|readin|redin|reedin|readng|tests|tested|measures|measuring|says|shows|got",
+    heads: "reads|reading|read|readin|redin|reedin|tests|tested|measures|measuring|says|shows|got",
     several: true,
   },
   { look: ({ drafts, items }) => outOf(items, drafts), heads: "of|out", several: true },

@@ -55,9 +55,10 @@ function pushWord(scan: Scan, to: number): void {
     let tail = end + 1;
     while (tail < text.length && classOf(text, tail) === LETTER) tail++;
     const ending = text.slice(end + 1, tail);
-    const stem = text.slice(at, end);
+    const typed = text.slice(at, end);
     end = tail;
     if (ending === "s" || ending === "ve" || ending === "re" || ending === "d") {
+      const stem = lookUp(typed) === undefined ? (respelled(typed) ?? typed) : typed;
       const joined = lookUp(stem + ending);
       const whole = stem === "it" || stem === "that" || stem === "there" ? joined : undefined;
       const word = whole ?? lookUp(stem);
@@ -75,7 +76,7 @@ function pushWord(scan: Scan, to: number): void {
       scan.end = end;
       return;
     }
-    push(scan, tokenKind.word, end, lookUp(stem + ending), stem + ending);
+    push(scan, tokenKind.word, end, lookUp(typed + ending), typed + ending);
     return;
   }
   const piece = text.slice(at, end);

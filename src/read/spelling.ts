@@ -1,220 +1,23 @@
-/** Words of the trade whose misspellings are read; each long enough that one slip leaves it plain. */
-const trade = [
-  "suction",
-  "discharge",
-  "discharging",
-  "liquid",
-  "superheat",
-  "subcooling",
-  "pressure",
-  "pressures",
-  "temperature",
-  "return",
-  "supply",
-  "outdoor",
-  "outside",
-  "ambient",
-  "indoor",
-  "compressor",
-  "circuit",
-  "winding",
-  "windings",
-  "vacuum",
-  "microns",
-  "micron",
-  "static",
-  "voltage",
-  "volts",
-  "current",
-  "amps",
-  "resistance",
-  "insulation",
-  "megohm",
-  "megohms",
-  "ground",
-  "neutral",
-  "recovered",
-  "charged",
-  "humidity",
-  "nitrogen",
-  "thermistor",
-  "sensor",
-  "heater",
-  "capacitor",
-  "contactor",
-  "condenser",
-  "evaporator",
-  "blower",
-  "degrees",
-  "running",
-  "starting",
-  "saturation",
-  "saturated",
-  "nameplate",
-  "setpoint",
-  "reading",
-  "percent",
-  "pounds",
-  "ounces",
-  "frequency",
-  "airflow",
-  "control",
-  "transformer",
-  "inverter",
-  "crankcase",
-  "superheated",
-  "entering",
-  "chilled",
-  "freezer",
-  "cooler",
-  "product",
-  "breaker",
-  "filter",
-  "waiting",
-  "pulled",
-  "started",
-  "peaked",
-  "settled",
-  "dropped",
-] as const;
+import { knownWords, lookUp } from "./dictionary.ts";
+import { alike } from "./words/alike.ts";
 
-/** What thumbs make of the longest of them, more than one slip away. */
-const farSlips: ReadonlyMap<string, string> = new Map([
-  ["tempature", "temperature"],
-  ["tempeture", "temperature"],
-  ["tempreture", "temperature"],
-  ["presure", "pressure"],
-  ["acros", "across"],
-  ["accross", "across"],
-]);
+/** Misspelled words: one slip of the thumb away from a word that the reader knows. */
 
-const known: ReadonlySet<string> = new Set(trade);
+const LEAST = 5;
+const MOST = 14;
+const OFTEN = 3;
+/** Letters from which on a word that is said often is known by two slips. */
+const LONG = 8;
 
-/** English words that lie one slip from a word of the trade and are none. */
-const others: ReadonlySet<string> = new Set([
-  "adder",
-  "bolts",
-  "colts",
-  "jolts",
-  "molts",
-  "camps",
-  "damps",
-  "lamps",
-  "ramps",
-  "ample",
-  "sanction",
-  "auction",
-  "function",
-  "currant",
-  "currents",
-  "grounds",
-  "around",
-  "rounds",
-  "bounds",
-  "wounds",
-  "hounds",
-  "sounds",
-  "founds",
-  "mounds",
-  "sunning",
-  "cunning",
-  "gunning",
-  "ruining",
-  "runnings",
-  "leading",
-  "beading",
-  "reeding",
-  "heaving",
-  "weaving",
-  "leaning",
-  "returns",
-  "supplies",
-  "heated",
-  "heaters",
-  "heather",
-  "censor",
-  "sensors",
-  "filters",
-  "filler",
-  "flicker",
-  "cooled",
-  "coolers",
-  "cool",
-  "liquids",
-  "statics",
-  "statin",
-  "static's",
-  "baiting",
-  "writing",
-  "wasting",
-  "folding",
-  "finding",
-  "binding",
-  "minding",
-  "blowers",
-  "slower",
-  "flower",
-  "lower",
-  "outdoors",
-  "indoors",
-  "breakers",
-  "bleaker",
-  "creaker",
-  "treading",
-  "spreading",
-  "reading's",
-  "setting",
-  "airflows",
-  "starling",
-  "starring",
-  "staring",
-  "startling",
-  "circuits",
-  "pressured",
-  "controls",
-  "products",
-  "produce",
-  "percents",
-  "founds",
-  "rounds",
-  "volt",
-  "vaults",
-  "waiving",
-  "wafting",
-  "pulley",
-  "pulleys",
-  "puller",
-  "polled",
-  "pulse",
-  "starter",
-  "stared",
-  "stated",
-  "starved",
-  "startled",
-  "smarted",
-  "peeked",
-  "pecked",
-  "perked",
-  "settler",
-  "settles",
-  "dropper",
-  "drooped",
-  "valves",
-  "amp",
-  "stamps",
-  "cramps",
-]);
+/** English words that lie one slip from a known word and are none. */
+const others: ReadonlySet<string> = new Set(alike.trim().split(/\s/));
 
-/** Every way to drop one letter of a word, and the word itself: two words one slip apart share one. */
-function shorter(word: string): string[] {
-  const forms = [word];
-  for (let i = 0; i < word.length; i++) forms.push(word.slice(0, i) + word.slice(i + 1));
-  return forms;
-}
-
-const byForm = new Map<string, string>();
-for (const word of trade)
-  for (const form of shorter(word)) if (!byForm.has(form)) byForm.set(form, word);
+/** Words that are said so often that a slip means them, where it may mean another as well. */
+const often: ReadonlySet<string> = new Set(
+  "suction discharge discharging liquid superheat subcooling pressure pressures temperature return supply outdoor outside ambient indoor compressor circuit winding windings vacuum microns micron static voltage volts current amps resistance insulation megohm megohms ground neutral recovered charged humidity nitrogen thermistor sensor heater capacitor contactor condenser evaporator blower degrees running starting saturation saturated nameplate setpoint reading percent pounds ounces frequency airflow control transformer inverter crankcase superheated entering chilled freezer cooler product breaker filter waiting pulled started peaked settled dropped another minutes charge common through".split(
+    " ",
+  ),
+);
 
 /** One letter more, less, other, or two neighbours swapped. */
 function oneSlip(a: string, b: string): boolean {
@@ -233,25 +36,105 @@ function oneSlip(a: string, b: string): boolean {
   return left === 2 && right === 2 && a[from] === b[from + 1] && a[from + 1] === b[from];
 }
 
-const found = new Map<string, string | undefined>();
-const MOST = 4096;
-
-function look(word: string): string | undefined {
-  const far = farSlips.get(word);
-  if (far !== undefined) return far;
-  if (known.has(word) || others.has(word)) return undefined;
-  for (const form of shorter(word)) {
-    const meant = byForm.get(form);
-    if (meant !== undefined && meant[0] === word[0] && oneSlip(word, meant)) return meant;
-  }
-  return undefined;
+/** "tempature": two slips, in a word so long that they leave it plain. */
+function twoSlips(a: string, b: string): boolean {
+  for (let i = 1; i < a.length; i++) if (oneSlip(a.slice(0, i) + a.slice(i + 1), b)) return true;
+  for (let i = 1; i < b.length; i++) if (oneSlip(a, b.slice(0, i) + b.slice(i + 1))) return true;
+  return false;
 }
 
-/** The word of the trade that an unknown word is one slip from; undefined where it is none. */
+/** The known words by their first letter and length. */
+function shelve(): Map<string, string[]> {
+  const shelves = new Map<string, string[]>();
+  for (const word of knownWords()) {
+    const short = word.length < LEAST && !often.has(word);
+    if (short || word.length > MOST || !/^[a-z]+$/.test(word)) continue;
+    const shelf = `${word[0]}${word.length}`;
+    const found = shelves.get(shelf);
+    if (found === undefined) shelves.set(shelf, [word]);
+    else found.push(word);
+  }
+  return shelves;
+}
+
+/** Filled when the first unknown word comes: by then all rules have told their words. */
+let shelves: Map<string, string[]> | undefined;
+
+/** The known words that are one slip from it: its first letter stands, or is swapped with the second. */
+function near(word: string): string[] {
+  shelves ??= shelve();
+  const out: string[] = [];
+  for (const letter of new Set(word.slice(0, 2)))
+    for (let length = word.length - 1; length <= word.length + 1; length++)
+      for (const one of shelves.get(`${letter}${length}`) ?? [])
+        if (oneSlip(word, one) && (letter === word[0] || one[1] === word[0])) out.push(one);
+  return out;
+}
+
+/** A number counts most: a slip there would change a value. */
+/** A word is a number, or said often: what lies beside it is more likely a slip. */
+export function weighty(word: string): boolean {
+  return weight(word) >= OFTEN;
+}
+
+function weight(word: string): number {
+  const known = lookUp(word);
+  if (known?.number !== undefined) return 4;
+  if (often.has(word)) return OFTEN;
+  if (known === undefined) return 0;
+  return known.label !== undefined || known.unit !== undefined || known.noun !== undefined ? 2 : 1;
+}
+
+/** "suctoin", "suction": spellings of one word. */
+function same(a: string, b: string): boolean {
+  const one = lookUp(a);
+  const other = lookUp(b);
+  if (one === undefined || other === undefined) return false;
+  return (
+    one.number === other.number &&
+    one.label === other.label &&
+    one.unit === other.unit &&
+    one.noun === other.noun &&
+    one.point === other.point &&
+    one.roles === other.roles &&
+    one.signs?.join() === other.signs?.join()
+  );
+}
+
+function letters(word: string): string {
+  return [...word].sort().join("");
+}
+
+/** The known word that these letters are a slip from, were they no word themselves. */
+export function guess(word: string): string | undefined {
+  const all = near(word);
+  // a word that is known within a phrase only
+  if (all.includes(word)) return undefined;
+  // two letters swapped are a sure sign; otherwise slips are rarer at a word's end
+  const swapped = all.filter((one) => letters(one) === letters(word));
+  const ending = all.filter((one) => one.at(-1) === word.at(-1));
+  const likely = [swapped, ending, all].find((some) => some.length > 0) ?? all;
+  const most = Math.max(...likely.map(weight));
+  if (all.length === 0 && word.length >= LONG)
+    return [...often].find(
+      (one) => one.length >= LONG && one[0] === word[0] && twoSlips(word, one),
+    );
+  const [first, ...rest] = likely
+    .filter((one) => weight(one) === most)
+    .sort((a, b) => b.length - a.length);
+  // a plural that only its singular is known of
+  if (`${first}s` === word && !first?.endsWith("s")) return undefined;
+  return first !== undefined && rest.every((one) => same(first, one)) ? first : undefined;
+}
+
+const found = new Map<string, string | undefined>();
+const KEPT = 4096;
+
+/** The known word that an unknown word is one slip from; undefined where it is none or may be several. */
 export function respelled(word: string): string | undefined {
-  if (word.length < 5 || word.length > 14) return undefined;
+  if (word.length < LEAST || word.length > MOST || !/^[a-z]+$/.test(word)) return undefined;
   if (found.has(word)) return found.get(word);
-  const meant = look(word);
-  if (found.size < MOST) found.set(word, meant);
+  const meant = others.has(word) ? undefined : guess(word);
+  if (found.size < KEPT) found.set(word, meant);
   return meant;
 }

@@ -244,7 +244,7 @@ function furtherCodes(note: Note): void {
 export const faultCodes: Rule = {
   name: "code <letters and digits>",
   heads:
-    "code|codes|fault|faults|faulted|alarm|alarms|err|error|errors|erorr|eror|errer|errror|flashing|throwing|flash|throws|blinking|flt|flashes|trouble|lockout|diagnostic|dtc|blinks|threw|displaying|displays|display|controller|board|thermostat|stat|keypad|remote|drive|screen|history|memory|shows|showing|disp|dsply|readout",
+    "code|codes|fault|faults|faulted|alarm|alarms|err|error|errors|eror|flashing|throwing|flash|throws|blinking|flt|flashes|trouble|lockout|diagnostic|dtc|blinks|threw|displaying|displays|display|controller|board|thermostat|stat|keypad|remote|drive|screen|history|memory|shows|showing|disp|dsply|readout",
   apply: (note) => {
     const { items } = note;
     for (let i = 0; i < items.length; i++) {

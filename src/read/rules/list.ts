@@ -1,4 +1,3 @@
-import { know } from "../dictionary.ts";
 import { waitFor } from "../heads.ts";
 import type { Note, Rule } from "../note.ts";
 import { accessCodes } from "./access-code.ts";
@@ -178,7 +177,6 @@ function listsOf(rules: readonly Rule[]): ReadonlyMap<Rule, number> {
   const lists = new Map<Rule, number>();
   for (const rule of rules) {
     if (rule.heads === undefined) continue;
-    know(rule.heads);
     lists.set(rule, waitFor(rule.heads));
   }
   return lists;

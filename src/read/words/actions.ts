@@ -134,7 +134,7 @@ export const actionWords: readonly ActionWords[] = [
   {
     action: "replaced",
     words:
-      "replaced|changed|changed out|swapped|swapped out|installed|put in a new|put in new|new one in|fitted|hung a new|hung a fresh|dropped in a new|set the new|put a new|change em|changed em|stuck a new|put on a new|put on a|put on an|replaced the|changed the|swapped the|installed new|installed a new|swaped|replced|installed the new|hung a",
+      "replaced|changed|changed out|swapped|swapped out|installed|put in a new|put in new|new one in|fitted|hung a new|hung a fresh|dropped in a new|set the new|put a new|change em|changed em|stuck a new|put on a new|put on a|put on an|replaced the|changed the|swapped the|installed new|installed a new|swaped|installed the new|hung a",
   },
   {
     action: "cleaned",

@@ -6,15 +6,15 @@ type Row = readonly [words: string, label: Label];
 const places: readonly Row[] = [
   ["line|ln|pipe", { hint: "temperature" }],
   [
-    "suction|sucking pressure|suct|suc|sucton|suctn|sct p|low side|lowside|low|suctin|suctioin|suxtion|suction pressure|suct press|suct p|suction press|lo side|low side pressure|back pressure|suction side|sction|suction psi|suct psi|low pressure|low pressure control|low pressure controls|lp control|lp ctrl|lpc|low press control|low press ctrl|low pressure ctrl|lo press control|low side control|suction pressure control|suction control|succion|suction service port|vapor pressure|suctiom|section pressure|suctions|suction gauge|low sides|sp side|loside|sucks in|sucksin|suck shin|sucshun|sukshun|suckshun|suctoin|sucktun|evaporator pressure|evap pressure|evaporating pressure|psuc|psuct|section side|suckshin|sucktion|suktion|lp|lsp|nd|vapor|vapor side",
+    "suction|sucking pressure|suct|suc|suctn|sct p|low side|lowside|low|suction pressure|suct press|suct p|suction press|lo side|low side pressure|back pressure|suction side|suction psi|suct psi|low pressure|low pressure control|low pressure controls|lp control|lp ctrl|lpc|low press control|low press ctrl|low pressure ctrl|lo press control|low side control|suction pressure control|suction control|suction service port|vapor pressure|section pressure|suctions|suction gauge|low sides|sp side|loside|sucks in|sucksin|suck shin|sucshun|sukshun|suckshun|sucktun|evaporator pressure|evap pressure|evaporating pressure|psuc|psuct|section side|suckshin|lp|lsp|nd|vapor|vapor side",
     { place: "suction", hint: "pressure" },
   ],
   [
-    "suction line|return gas|rtn gas|return gas temp|rtn gas temp|ret gas|suction gas|suction gas temp|vap|vapor|vap line|vapor temp|suction pipes|suction lines|gas pipes|suct line|suction temp|suction temperature|suct temp|suction line temp|suction line temperature|suct line temp|sl|slt|vapor line|suction tmp|suct tmp|suction pipe|vapor line temp|sl temp|vapor temp|gas line|suction line's|suct ln|suctline|suction gas temp|suction gas|ssline|suction ln|line at the suction|suction line at|suct line tmp|gas pipe|suction stub|tsuc|tsuct|sucshun line|sucshun temp|suctoin temp|suctoin line|big line|large line|fat line|big pipe|st|slt",
+    "suction line|return gas|rtn gas|return gas temp|rtn gas temp|ret gas|suction gas|suction gas temp|vap|vapor|vap line|vapor temp|suction pipes|suction lines|gas pipes|suct line|suction temp|suction temperature|suct temp|suction line temp|suction line temperature|suct line temp|sl|slt|vapor line|suction tmp|suct tmp|suction pipe|vapor line temp|sl temp|vapor temp|gas line|suction line's|suct ln|suctline|suction gas temp|suction gas|ssline|suction ln|line at the suction|suction line at|suct line tmp|gas pipe|suction stub|tsuc|tsuct|sucshun line|sucshun temp|big line|large line|fat line|big pipe|st|slt",
     { place: "suction", hint: "temperature" },
   ],
   [
-    "head|hd|head pressure|disch|discharge|dischage|dischrge|disch press|discharge pressure|head press|disch p|discharge press|dis|hed|hed pressure|discharg|pdis|pdisch|dischrg|head psi|hot gas pressure|discharge side|disc pressure|dicharge|head pres|discharge psi|discahrge|dischg|condensing pressure|condenser pressure|cond pressure|hp side|head pressure control|head control|high pressure control|hp control|hp ctrl|hpc|head pressure ctrl|head press control|head press ctrl|head ctrl|high press control|high press ctrl|high pressure ctrl|hi press control|hi pressure control|fan cycle switch|fan cycle control|fan cycling|fan cycling switch|fan cycling control|fan cycle|discharge pressure control",
+    "head|hd|head pressure|disch|discharge|disch press|discharge pressure|head press|disch p|discharge press|dis|hed|hed pressure|discharg|pdis|pdisch|dischrg|head psi|hot gas pressure|discharge side|disc pressure|head pres|discharge psi|dischg|condensing pressure|condenser pressure|cond pressure|hp side|head pressure control|head control|high pressure control|hp control|hp ctrl|hpc|head pressure ctrl|head press control|head press ctrl|head ctrl|high press control|high press ctrl|high pressure ctrl|hi press control|hi pressure control|fan cycle switch|fan cycle control|fan cycling|fan cycling switch|fan cycling control|fan cycle|discharge pressure control",
     { place: "discharge", hint: "pressure" },
   ],
   [
@@ -27,11 +27,11 @@ const places: readonly Row[] = [
   ],
   ["gas cooler|gascooler|gas cooler pressure", { place: "discharge", hint: "pressure" }],
   [
-    "liquid|liq|liqud|lq|lqd|likwid|liquid pressure|liquid press|liquid side|lquid|liqiud|liq press|liquids|liq p",
+    "liquid|liq|lq|lqd|likwid|liquid pressure|liquid press|liquid side|liq press|liquids|liq p",
     { place: "liquid" },
   ],
   [
-    "liquid line|liquid pipes|liquid lines|liq line|liquid temp|liquid line temp|liquid line temperature|liquid temperature|ll|llt|liq tmp|liq temp|lq temp|lq line|lqd line|lquid temp|lquid line|tliq|liq ln|ll temp|liquid tmp|liquid pipe|liq line temp|liqud tmp|liqud line|liqline|liquid ln|liquid line tmp|liq pipe|small line|little line|small pipe|little pipe|skinny pipe|skinny line|drop leg|drop leg temp|lt|ltemp|high side temp|high side temperature",
+    "liquid line|liquid pipes|liquid lines|liq line|liquid temp|liquid line temp|liquid line temperature|liquid temperature|ll|llt|liq tmp|liq temp|lq temp|lq line|lqd line|tliq|liq ln|ll temp|liquid tmp|liquid pipe|liq line temp|liqline|liquid ln|liquid line tmp|liq pipe|small line|little line|small pipe|little pipe|skinny pipe|skinny line|drop leg|drop leg temp|lt|ltemp|high side temp|high side temperature",
     { place: "liquid", hint: "temperature" },
   ],
   [
@@ -55,15 +55,15 @@ const places: readonly Row[] = [
     { place: "oil", hint: "temperature" },
   ],
   [
-    "return air|extract air|extract air temp|extract temp|ent air|entering air temp|return|ra|rat|ret|return temp|return air temp|ret air|return air temperature|entering air|entering air temp|eat|return tmp|ra temp|rtn|rtn air|return temperature|return duct|retrun|retrun air|retun air|rtrn air|retrn air|returns|air in|ret temp|return drybulb|return dry bulb|retun|r a|return grille|dry bulb return|air on|air on temp|air on coil|on coil|on coil temp|coil on|air entering",
+    "return air|extract air|extract air temp|extract temp|ent air|entering air temp|return|ra|rat|ret|return temp|return air temp|ret air|return air temperature|entering air|entering air temp|eat|return tmp|ra temp|rtn|rtn air|return temperature|return duct|rtrn air|returns|air in|ret temp|return drybulb|return dry bulb|r a|return grille|dry bulb return|air on|air on temp|air on coil|on coil|on coil temp|coil on|air entering",
     { place: "return_air", hint: "temperature" },
   ],
   [
-    "supp|supp air|supp temp|da|lvg air|lvg air temp|supply air|sa|sup|supply temp|supply air temp|sup air|supply air temperature|leaving air|leaving air temp|lat|discharge air|discharge air temp|dat|supply tmp|sa temp|splt air|supply temperature|supply duct|air out|sup temp|supply|suply|suppy|plenum|supply plenum|s a|supply register|vent temp|supply air's|discharge air temperature|supply grille|dis air|disch air|air off|air off temp|air off coil|off coil|off coil temp|air leaving",
+    "supp|supp air|supp temp|da|lvg air|lvg air temp|supply air|sa|sup|supply temp|supply air temp|sup air|supply air temperature|leaving air|leaving air temp|lat|discharge air|discharge air temp|dat|supply tmp|sa temp|splt air|supply temperature|supply duct|air out|sup temp|supply|plenum|supply plenum|s a|supply register|vent temp|supply air's|discharge air temperature|supply grille|dis air|disch air|air off|air off temp|air off coil|off coil|off coil temp|air leaving",
     { place: "supply_air", hint: "temperature" },
   ],
   [
-    "outdoor air|oat|od|tamb|oa|outside|outdoor|outdoors|ambient|amb|outside air|outdoor temp|outdoor air temp|outside temp|outside air temp|odt|od temp|ambient temp|out door|outdoor ambient|outdoor temperature|outside temperature|outside air temperature|outdoor air temperature|ambient air|ambiant|amb temp|out side|odb|outdoor dry bulb|oadb|outside's|o a|ambient temperature|outsde|air on the condenser|condenser entering air|outdoor ambiant|ambents|amb air|outdoor tmp",
+    "outdoor air|oat|od|tamb|oa|outside|outdoor|outdoors|ambient|amb|outside air|outdoor temp|outdoor air temp|outside temp|outside air temp|odt|od temp|ambient temp|out door|outdoor ambient|outdoor temperature|outside temperature|outside air temperature|outdoor air temperature|ambient air|amb temp|out side|odb|outdoor dry bulb|oadb|outside's|o a|ambient temperature|air on the condenser|condenser entering air|ambents|amb air|outdoor tmp",
     { place: "outdoor_air", hint: "temperature" },
   ],
   [
@@ -75,7 +75,7 @@ const places: readonly Row[] = [
     { place: "suction_saturation", quantity: "temperature" },
   ],
   [
-    "sct|saturated condensing|condensing temp|condensing temperature|saturated condensing temp|sat condensing|cond sat|high side saturation|high side sat|disch sat|sat disch|head sat|liquid sat|condensing|sdt|discharge saturation|saturated discharge|condenser saturation|saturated condensing temperature|liq sat|sat cond|s c t|condensor saturation|saturated head|discharge sat|cond saturation|condensing sat|saturated discharge temp|condenser sat|saturation on the head|condensing saturation|high side saturated|saturated liquid|tc|liquid saturation|condensation temp|condensation temperature|condensation at|condenses at|cond temp|cond temperature",
+    "sct|saturated condensing|condensing temp|condensing temperature|saturated condensing temp|sat condensing|cond sat|high side saturation|high side sat|disch sat|sat disch|head sat|liquid sat|condensing|sdt|discharge saturation|saturated discharge|condenser saturation|saturated condensing temperature|liq sat|sat cond|s c t|saturated head|discharge sat|cond saturation|condensing sat|saturated discharge temp|condenser sat|saturation on the head|condensing saturation|high side saturated|saturated liquid|tc|liquid saturation|condensation temp|condensation temperature|condensation at|condenses at|cond temp|cond temperature",
     { place: "discharge_saturation", quantity: "temperature" },
   ],
   [
@@ -202,11 +202,11 @@ const ratings: readonly Row[] = [
     { rating: "FLA", quantity: "current" },
   ],
   [
-    "nameplate|name plate|np|data plate|dataplate|tag|on tag|on the tag|on the plate|plate|namplate|off the plate|per the plate|from the plate|off the tag|nmplt|rating plate|serial plate|on the nameplate|name tag|nametag|off the nameplate|data tag|on the data plate|namplate says|tag says|plate says|nameplate says|per nameplate|per tag|per plate|nameplated|says on the can|stamped on it|on the can|says on the can",
+    "nameplate|name plate|np|data plate|dataplate|tag|on tag|on the tag|on the plate|plate|off the plate|per the plate|from the plate|off the tag|nmplt|rating plate|serial plate|on the nameplate|name tag|nametag|off the nameplate|data tag|on the data plate|tag says|plate says|nameplate says|per nameplate|per tag|per plate|nameplated|says on the can|stamped on it|on the can|says on the can",
     { rating: "nominal", plate: true },
   ],
   [
-    "factory|from the factory|factory says|rated|rated at|rated for|rating|nominal|label|labeled|sticker|marked|its rated|label says|nom|on the label|stamped|rated value|printed|markings|on the sticker|sticker says|rated cap|rating is|labled|per label|stated|labelled|rated as|can is marked|label on it says|is stamped|lists|listed",
+    "factory|from the factory|factory says|rated|rated at|rated for|rating|nominal|label|labeled|sticker|marked|its rated|label says|nom|on the label|stamped|rated value|printed|markings|on the sticker|sticker says|rated cap|rating is|per label|stated|labelled|rated as|can is marked|label on it says|is stamped|lists|listed",
     { rating: "nominal" },
   ],
   [
@@ -226,7 +226,7 @@ const ratings: readonly Row[] = [
     { rating: "setpoint", place: "suction", hint: "pressure" },
   ],
   [
-    "that should be|should be|should b|shud b|shld be|supposed to be|shoud be|shud be|s b|sb|spec|specs|design|designed for|target|expected|expect|expecting|ought to be|suppose to be|spec is|specification|should read|should have|calls for|chart says|wants|supposed to read|is supposed to be|its supposed to be|was supposed to be|want|wanted|needs to be|chart|should of been|shld be|should run|supposed to run|supposed to have|per chart|should be at|shuld be|designed|shd be|shouldve been|meant to be|spossed to be|sposed to be|shood be|book says|book value|manual says|minimum is|spec says|limit is|goal|goal is|aiming for|shooting for|looking for|should draw|should pull|we want|i want|design is|should sit|per spec|normal is|normally|normally runs|usually|usually runs|normal|supposed to|must be|has to be|ideal|should see|should get|required|requires|require|spec'd|specd|spec is|should|sb at|min spec|max spec|table says|needs|typical|typically|allowed|allowable|acceptable|required is|max allowed|want to see|like to see|wants to be|should hold|ought to|calcs say|should come out|target is|tgt|trgt|supposedly|should weigh|sposed to|spose to be|factory spec|its design|designs|supose to be|suppose to read|supose to|supossed to be|shld read|is sposed to be",
+    "that should be|should be|should b|shud b|shld be|supposed to be|shud be|s b|sb|spec|specs|design|designed for|target|expected|expect|expecting|ought to be|suppose to be|spec is|specification|should read|should have|calls for|chart says|wants|supposed to read|is supposed to be|its supposed to be|was supposed to be|want|wanted|needs to be|chart|should of been|shld be|should run|supposed to run|supposed to have|per chart|should be at|designed|shd be|shouldve been|meant to be|spossed to be|sposed to be|shood be|book says|book value|manual says|minimum is|spec says|limit is|goal|goal is|aiming for|shooting for|looking for|should draw|should pull|we want|i want|design is|should sit|per spec|normal is|normally|normally runs|usually|usually runs|normal|supposed to|must be|has to be|ideal|should see|should get|required|requires|require|spec'd|specd|spec is|should|sb at|min spec|max spec|table says|needs|typical|typically|allowed|allowable|acceptable|required is|max allowed|want to see|like to see|wants to be|should hold|ought to|calcs say|should come out|target is|tgt|trgt|supposedly|should weigh|sposed to|spose to be|factory spec|its design|designs|suppose to read|supose to|supossed to be|shld read|is sposed to be",
     { rating: "expected" },
   ],
   [
@@ -238,7 +238,7 @@ const ratings: readonly Row[] = [
 /** How the machine ran while it was measured, and which of a changing value it is. */
 const conditions: readonly Row[] = [
   [
-    "inrush|start amps|starting amps|start up amps|startup amps|starting current|start current|in rush|inrush current|inrush amps|in rush amps|start amp|starting amperage|start draw|starting draw|inrushed|inrush of|inrushes",
+    "inrush|start amps|starting amps|start up amps|startup amps|starting current|start current|in rush|inrush current|inrush amps|in rush amps|start amp|starting amperage|start draw|starting draw|inrush of|inrushes",
     { state: "start", quantity: "current" },
   ],
   [
@@ -251,7 +251,7 @@ const conditions: readonly Row[] = [
   ],
   ["locked rotor draw|locked up|locks up|locked rotor at", { state: "start" }],
   [
-    "running|rning|runing|run|running amps|runs|run amps|runs at|running current|running at|rn amps|runnin|ran|ran at|running amp|run amp|running load|running draw|while running|runing|under load|loaded",
+    "running|rning|run|running amps|runs|run amps|runs at|running current|running at|rn amps|ran|ran at|running amp|run amp|running load|running draw|while running|under load|loaded",
     { state: "running" },
   ],
   [
@@ -301,11 +301,11 @@ const conditions: readonly Row[] = [
 /** What was done with refrigerant. */
 const masses: readonly Row[] = [
   [
-    "total out|total recovered|came out|came back out|pulled the whole charge|pulled the entire charge|rec|recd|recovered|recuperate|recuperated it|recoverd|recover|reclaimed|reclaim|pulled out|got out|took out|removed|recovery|recov|recoverd out|rec'd out|recvrd|recvred|evacuated out|out of it|recvd|recovering|drained|sucked out|recoved|recuperated|weighed out|weigh out|pulled|reclamed|recovrd|reclmd|rcvd out|bled off|recaptured|vented none recovered|extracted|got back|recouped|captured|recovered out|recovry|rcvrd|got back out|came back out",
+    "total out|total recovered|came out|came back out|pulled the whole charge|pulled the entire charge|rec|recd|recovered|recuperate|recuperated it|recover|reclaimed|reclaim|pulled out|got out|took out|removed|recovery|recov|rec'd out|recvrd|recvred|evacuated out|out of it|recvd|recovering|drained|sucked out|recoved|recuperated|weighed out|weigh out|pulled|recovrd|reclmd|rcvd out|bled off|recaptured|vented none recovered|extracted|got back|recouped|captured|recovered out|rcvrd|got back out|came back out",
     { action: "recovered" },
   ],
   [
-    "charged|weighed in|added|put in|put|charge|charged in|charging|add|adding|topped off|topped up|topped|weigh in|weighed|back in|in it|dumped in|dumped|recharged|gave it|went in|putting in|charged up|charged with|refilled|filled|fill|filled with|threw in|weighd in|poured in|chrgd|chgd|recharge|chg|topped it off|topped it up|fed|feed in|trickled in|trimmed|trimmed in|bumped in|charged back|added back|put back|reinstalled charge|charged it|adde|wtd in|weighed back|injected|gassed|gassed it|into it|squeezed in|added in|topped it up with|topping off|topping up|got in|slid in|shot in|finished charging|wghd in",
+    "charged|weighed in|added|put in|put|charge|charged in|charging|add|adding|topped off|topped up|topped|weigh in|weighed|back in|in it|dumped in|dumped|recharged|gave it|went in|putting in|charged up|charged with|refilled|filled|fill|filled with|threw in|poured in|chrgd|chgd|recharge|chg|topped it off|topped it up|fed|feed in|trickled in|trimmed|trimmed in|bumped in|charged back|added back|put back|reinstalled charge|charged it|adde|wtd in|weighed back|injected|gassed|gassed it|into it|squeezed in|added in|topped it up with|topping off|topping up|got in|slid in|shot in|finished charging|wghd in",
     { action: "charged" },
   ],
 ];
@@ -317,15 +317,15 @@ const things: readonly Row[] = [
     { thing: "level" },
   ],
   [
-    "thermistor|thermister|sensor|probe sensor|rtd|ntc|thermistors|sensors|therm|thermsistor|thermistr|pipe sensor|coil sensor|sensr|transducer|themistor|snsr|sensor reads|air sensor",
+    "thermistor|sensor|probe sensor|rtd|ntc|thermistors|sensors|therm|pipe sensor|coil sensor|transducer|snsr|sensor reads|air sensor",
     { component: true, quantity: "resistance" },
   ],
   [
-    "heater|htr|htrs|defrost heaters|defrost htrs|drain htr|pan htr|crankcase heaters|crankcase heater|cch|crank case heater|crankcase htr|heat strip|strip heater|element|heating element|defrost heater|belly band|sump heater|sump htr|heaters|cc heater|cc htr|drain heater|band heater|crnkcase htr|defrost htr|pan heater|heater band|crankcse htr|door heater|belly band heater|crankcase",
+    "heater|htr|htrs|defrost heaters|defrost htrs|drain htr|pan htr|crankcase heaters|crankcase heater|cch|crank case heater|crankcase htr|heat strip|strip heater|element|heating element|defrost heater|belly band|sump heater|sump htr|heaters|cc heater|cc htr|drain heater|band heater|defrost htr|pan heater|heater band|door heater|belly band heater|crankcase",
     { component: true, quantity: "resistance" },
   ],
   [
-    "contactor coil|ptc|reactor|choke|sol valve|solenoid valve|sv coil|coil|solenoid coil|solenoid|contactor|relay coil|reversing valve coil|sol coil|rv coil|valve coil|eev coil|txv coil|contacts|fuse|relay|contactr|igniter|ignitor|hsi|flame sensor|potentiometer|trimmer|resistor|precharge resistor|thermal switch|eev winding coil|pressure switch",
+    "contactor coil|ptc|reactor|choke|sol valve|solenoid valve|sv coil|coil|solenoid coil|solenoid|contactor|relay coil|reversing valve coil|sol coil|rv coil|valve coil|eev coil|txv coil|contacts|fuse|relay|igniter|ignitor|hsi|flame sensor|potentiometer|trimmer|resistor|precharge resistor|thermal switch|eev winding coil|pressure switch",
     { component: true, thing: "coil" },
   ],
   [

@@ -5,7 +5,7 @@ type Row = readonly [words: string, noun: Noun];
 /** Nouns that take a number or a letter behind them. */
 export const nounWords: readonly Row[] = [
   [
-    "compressor|comp|cpr|compresser|cmp|compr|compressors|comps|compressor number|comp number|compressor no|compressor #|comp #|compresor|comprssor|kompressor|cmpr|compr",
+    "compressor|comp|cpr|cmp|compr|compressors|comps|compressor number|comp number|compressor no|compressor #|comp #|kompressor|cmpr|compr",
     { kind: "subject", name: "compressor", letters: true, upTo: 16 },
   ],
   [
@@ -31,7 +31,7 @@ export const nounWords: readonly Row[] = [
   ["fan motor|motor|motors|fan motors", { kind: "subject", name: "motor", upTo: 24 }],
   ["blower|blower motor|blowers", { kind: "subject", name: "blower", upTo: 12 }],
   [
-    "circuit|ckt|circ|cir|circuit number|cct|crkt|ckts|circuits|circit|ciruit|circuit #|ckt #",
+    "circuit|ckt|circ|cir|circuit number|cct|crkt|ckts|circuits|circuit #|ckt #",
     { kind: "subject", name: "circuit", letters: true, upTo: 12 },
   ],
   ["system|sys|systems", { kind: "subject", name: "system", letters: true, upTo: 40 }],
@@ -75,7 +75,7 @@ export const nounWords: readonly Row[] = [
   ["line", { kind: "point", name: "L", upTo: 3 }],
   ["l|el|ell", { kind: "point", name: "L", upTo: 3 }],
   ["t|tea|tee", { kind: "point", name: "T", upTo: 9 }],
-  ["phase|ph|phases|faze|fase|phaze", { kind: "point", name: "phase", letters: true, upTo: 3 }],
+  ["phase|ph|phases|faze|fase", { kind: "point", name: "phase", letters: true, upTo: 3 }],
   ["terminal|term|terminals", { kind: "point", name: "terminal", letters: true, upTo: 12 }],
   [
     "rtu|ahu|hp|ac|ou|odu|idu|iu|fcu|bb|wic|wif|chwp|cwp|hwp|mau|erv|doas|vrf|vrv|cru|crac|crah|ct|ewh|uh|cuh|acu|acc|ccu|cu|rac|rtac|hru|bs|bc|mbx|wcc|wshp|ptac|vav|fpb|ivs|cdu|evr|wi|ri|frz|clr",
@@ -89,10 +89,10 @@ export const nounWords: readonly Row[] = [
 
 /** Single letters and short names that are electrical points where a point is expected. */
 export const pointWords: readonly (readonly [words: string, point: string])[] = [
-  ["common|comon|commons", "C"],
+  ["common|commons", "C"],
   ["run|run terminal|run pin", "R"],
   ["start|start terminal|start pin", "S"],
-  ["neutral|neut|nuetral|newtral|nutral", "N"],
+  ["neutral|neut", "N"],
   ["hot", "hot"],
   [
     "dc+|dc plus|dc positive|positive bus|bus plus|p bus|d c plus|plus bus|positive dc|bus positive|dc plus side|dc pos|bus+|b+|d c positive|plus",

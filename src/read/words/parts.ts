@@ -1,7 +1,7 @@
 /** Things that are ordered and fitted: how they are said, and the name that the record keeps. */
 export const partWords: readonly (readonly [words: string, part: string])[] = [
-  ["compressor|comp|compresser|compressors", "compressor"],
-  ["contactor|contactors|contactr", "contactor"],
+  ["compressor|comp|compressors", "compressor"],
+  ["contactor|contactors", "contactor"],
   [
     "cap|capacitor|caps|run cap|start cap|capacitors|dual cap|herm cap|fan cap|run capacitor|dual run cap|start capacitor",
     "capacitor",
@@ -25,10 +25,7 @@ export const partWords: readonly (readonly [words: string, part: string])[] = [
   ["liquid line drier", "liquid line drier"],
   ["suction drier", "suction drier"],
   ["txv|expansion valve|tx valve|eev|exv|metering device", "expansion valve"],
-  [
-    "thermistor|sensor|thermister|sensors|thermistors|probe|transducer|pressure transducer|xducer",
-    "sensor",
-  ],
+  ["thermistor|sensor|sensors|thermistors|probe|transducer|pressure transducer|xducer", "sensor"],
   ["transformer|xfmr|control transformer", "transformer"],
   ["drive|inverter|vfd|inverter drive", "drive"],
   ["fuse|fuses", "fuse"],

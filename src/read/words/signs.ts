@@ -45,7 +45,7 @@ export const signWords: readonly (readonly [words: string, sign: string])[] = [
     "no_access",
   ],
   [
-    "done|finished|finished up|wrapped up|all done|complete|completed|job complete|jobs done|all set|buttoned up|wrapping up|job done|thats a wrap|all buttoned up|finished here|finishing up|finished at|knocked out|job finished|jobs finished|closed out|call complete|good to go|im done|were done|packed up|all wrapped up|fixed and running|calling it done|call done|wrapped it up|finshed|call is complete|job is complete|finito|call closed|done here|done at|done deal|calling it",
+    "done|finished|finished up|wrapped up|all done|complete|completed|job complete|jobs done|all set|buttoned up|wrapping up|job done|thats a wrap|all buttoned up|finished here|finishing up|finished at|knocked out|job finished|jobs finished|closed out|call complete|good to go|im done|were done|packed up|all wrapped up|fixed and running|calling it done|call done|wrapped it up|call is complete|job is complete|finito|call closed|done here|done at|done deal|calling it",
     "done",
   ],
   ["ago", "ago"],
@@ -56,7 +56,7 @@ export const signWords: readonly (readonly [words: string, sign: string])[] = [
     "undo",
   ],
   // parts of the machine
-  ["compressor|comp|compressors|compresser|comps|cmp|scroll|scrolls|recip|hermetic", "compressor"],
+  ["compressor|comp|compressors|comps|cmp|scroll|scrolls|recip|hermetic", "compressor"],
   ["fan|fans|blower|blower motor|fan motor|fan motors|inducer|indoor blower|blowers", "fan"],
   [
     "condenser fan|cond fan|outdoor fan|od fan|condenser fans|cond fans|outdoor fan motor|condenser fan motor|cond fan motor|outdoor fans|odf|cond fan 2|cond fan 1",
@@ -67,7 +67,7 @@ export const signWords: readonly (readonly [words: string, sign: string])[] = [
     "indoor_fan",
   ],
   [
-    "coil|coils|fins|condenser|cond|cond coil|condenser coil|outdoor coil|outside coil|condensor|condenser coils|outdoor coils|outside coils|od coil|condensers",
+    "coil|coils|fins|condenser|cond|cond coil|condenser coil|outdoor coil|outside coil|condenser coils|outdoor coils|outside coils|od coil|condensers",
     "coil",
   ],
   [
@@ -80,7 +80,7 @@ export const signWords: readonly (readonly [words: string, sign: string])[] = [
   ],
   ["filter|filters|fltr|air filter|air filters|return filter", "filter"],
   ["belt|belts", "belt"],
-  ["contactor|contactors|contacts|contactr|points|plunger|contactor coil|contact", "contactor"],
+  ["contactor|contactors|contacts|points|plunger|contactor coil|contact", "contactor"],
   [
     "cap|capacitor|caps|run cap|start cap|capacitors|can|dual cap|herm cap|fan cap|the can",
     "capacitor",
@@ -94,7 +94,7 @@ export const signWords: readonly (readonly [words: string, sign: string])[] = [
     "board|boards|main board|control board|inverter board|bd|pcb|module|circuit board|controller board|ipm",
     "board",
   ],
-  ["drive|inverter|vfd|vsd|invertor", "drive"],
+  ["drive|inverter|vfd|vsd", "drive"],
   [
     "communication|comm|comms|communications|comm wire|comm line|network|comm pair|answer",
     "communication",
@@ -133,7 +133,7 @@ export const signWords: readonly (readonly [words: string, sign: string])[] = [
   ],
   ["bulb|sensing bulb|txv bulb|bulbs", "bulb"],
   [
-    "crankcase heater|cch|crank case heater|crankcase htr|belly band|sump heater|cc heater|crankcase heaters|crnkcase htr|crankcase",
+    "crankcase heater|cch|crank case heater|crankcase htr|belly band|sump heater|cc heater|crankcase heaters|crankcase",
     "crankcase_heater",
   ],
   ["shell|dome|comp body|compressor body|can|housing|casing|head", "shell"],
@@ -190,7 +190,7 @@ export const signWords: readonly (readonly [words: string, sign: string])[] = [
     "short_cycles",
   ],
   [
-    "backwards|backward|reverse rotation|wrong rotation|wrong way|running in reverse|backwords|wrong direction|rotating backwards|reversed rotation|spinning backwards",
+    "backwards|backward|reverse rotation|wrong rotation|wrong way|running in reverse|wrong direction|rotating backwards|reversed rotation|spinning backwards",
     "backward",
   ],
   [
@@ -404,7 +404,7 @@ export const signWords: readonly (readonly [words: string, sign: string])[] = [
   ],
   // air
   [
-    "dirty|matted|plugged|clogged|filthy|fouled|impacted|packed|caked|blocked|grease|greasy|cottonwood|pluged|plugged solid|plugged up|dirty as hell|covered|stopped up|restricted|choked|full of lint|disgusting|nasty|clogged up|loaded|loaded up|full of grease|like felt|like a carpet|felt|carpet|carpeted|solid|black|packed with lint|full of dirt|full of dog hair|dog hair|lint|dusty|full|crud|gunked|bad|blanket|full of cottonwood|hairy|mud|packed solid|matted up|matted over|gunk|seeds|dirt|dust|fluff",
+    "dirty|matted|plugged|clogged|filthy|fouled|impacted|packed|caked|blocked|grease|greasy|cottonwood|plugged solid|plugged up|dirty as hell|covered|stopped up|restricted|choked|full of lint|disgusting|nasty|clogged up|loaded|loaded up|full of grease|like felt|like a carpet|felt|carpet|carpeted|solid|black|packed with lint|full of dirt|full of dog hair|dog hair|lint|dusty|full|crud|gunked|bad|blanket|full of cottonwood|hairy|mud|packed solid|matted up|matted over|gunk|seeds|dirt|dust|fluff",
     "dirty",
   ],
   [
