@@ -71,12 +71,12 @@ function near(word: string): string[] {
   return out;
 }
 
-/** A number counts most: a slip there would change a value. */
 /** A word is a number, or said often: what lies beside it is more likely a slip. */
 export function weighty(word: string): boolean {
   return weight(word) >= OFTEN;
 }
 
+/** A number counts most: a slip there would change a value. */
 function weight(word: string): number {
   const known = lookUp(word);
   if (known?.number !== undefined) return 4;
@@ -105,26 +105,32 @@ function letters(word: string): string {
   return [...word].sort().join("");
 }
 
+/** Of words one slip away the likeliest: letters swapped are a sure sign, and slips are rarer at a word's end. */
+function likeliest(word: string, all: readonly string[]): string | undefined {
+  const swapped = all.filter((one) => letters(one) === letters(word));
+  const ending = all.filter((one) => one.at(-1) === word.at(-1));
+  const likely = [swapped, ending].find((some) => some.length > 0) ?? all;
+  const most = Math.max(...likely.map(weight));
+  const [first, ...rest] = likely
+    .filter((one) => weight(one) === most)
+    .sort((a, b) => b.length - a.length);
+  return first !== undefined && rest.every((one) => same(first, one)) ? first : undefined;
+}
+
 /** The known word that these letters are a slip from, were they no word themselves. */
 export function guess(word: string): string | undefined {
   const all = near(word);
   // a word that is known within a phrase only
   if (all.includes(word)) return undefined;
-  // two letters swapped are a sure sign; otherwise slips are rarer at a word's end
-  const swapped = all.filter((one) => letters(one) === letters(word));
-  const ending = all.filter((one) => one.at(-1) === word.at(-1));
-  const likely = [swapped, ending, all].find((some) => some.length > 0) ?? all;
-  const most = Math.max(...likely.map(weight));
-  if (all.length === 0 && word.length >= LONG)
-    return [...often].find(
-      (one) => one.length >= LONG && one[0] === word[0] && twoSlips(word, one),
-    );
-  const [first, ...rest] = likely
-    .filter((one) => weight(one) === most)
-    .sort((a, b) => b.length - a.length);
+  if (all.length === 0) {
+    if (word.length < LONG) return undefined;
+    const long = [...often].filter((one) => one.length >= LONG && one[0] === word[0]);
+    return long.find((one) => twoSlips(word, one));
+  }
+  const meant = likeliest(word, all);
   // a plural that only its singular is known of
-  if (`${first}s` === word && !first?.endsWith("s")) return undefined;
-  return first !== undefined && rest.every((one) => same(first, one)) ? first : undefined;
+  const plural = `${meant}s` === word && meant?.at(-1) !== "s";
+  return plural ? undefined : meant;
 }
 
 const found = new Map<string, string | undefined>();
