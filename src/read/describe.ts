@@ -87,9 +87,23 @@ function joinPlaces(draft: Draft, { text }: Item, label: Label): boolean {
   return true;
 }
 
+const meanwhile =
+  /(?<!\b(?:came|comes?|went|goes|trips|tripped) )\b(?:back|more|again|done|ready|there|update|finished|recheck|look)(?: (?:you|with you|it|them|at it))? in(?: about| like)?$|(?<!\b(?:came|comes?|went|goes|trips|tripped) )\bback$/;
+const waits =
+  /\b(?:give|gimme|need|needs|another|be)(?: (?:me|it|us|them|this))?(?: (?:about|another|like))?$/;
+
+/** "more in a minute", "give it 10 min": what is still to come, not when it was read. */
+function isAhead(items: readonly Item[], index: number): boolean {
+  const before = items
+    .slice(Math.max(0, index - 5), index)
+    .map(({ text }) => text)
+    .join(" ");
+  return meanwhile.test(before) || waits.test(before);
+}
+
 function takeTime(draft: Draft, items: readonly Item[], index: number): void {
   const item = items[index];
-  if (item?.unit === undefined) return;
+  if (item?.unit === undefined || isAhead(items, index)) return;
   const seconds = item.value * item.unit.factor;
   const before = items[index - 1];
   const held =

@@ -22,6 +22,7 @@ import { poleDrops } from "./pole-drops.ts";
 import { coilOutlets, pressureAndLine } from "./pressure-and-line.ts";
 import { pressureAtWarmth } from "./pressure-at-warmth.ts";
 import { risingRows } from "./rising-rows.ts";
+import { rowToEnd } from "./row-to-end.ts";
 import { otherEnd, setAndActual } from "./set-actual.ts";
 import { startRange } from "./start-range.ts";
 import { systemHolds } from "./system-holds.ts";
@@ -56,6 +57,7 @@ export const bySaying = passes(
     heads: "pipe|pipes|piping|tubing|lineset|copper|gas",
   },
   { look: ({ drafts, items }) => risingRows(drafts, items), several: true },
+  { look: ({ drafts }) => rowToEnd(drafts), several: true },
   {
     look: ({ drafts, items }) => cableAlone(drafts, items),
     heads: "cable|cables|feeder|wire|wires|wiring|harness|whip|conductor|conductors|run",

@@ -34,6 +34,7 @@ import {
 import { heldFor } from "./held-for.ts";
 import { inThere } from "./in-there.ts";
 import { lettersAlone, lowOfLeg } from "./letters-alone.ts";
+import { lineOfGauge } from "./line-of-gauge.ts";
 import { lowThenHigh } from "./low-then-high.ts";
 import { markedThenRead } from "./marked-then-read.ts";
 import { tooManyGigs } from "./megs-or-gigs.ts";
@@ -200,6 +201,7 @@ export const doubts = passes(
     heads: "cold|cool|chill|coldroom|coolroom",
   },
   { look: ({ drafts, note }) => byOdds(drafts, note) },
+  { look: ({ drafts, items }) => lineOfGauge(drafts, items), heads: "line|pipe", several: true },
   { look: ({ drafts }) => tooManyGigs(drafts), several: true },
   { look: ({ drafts, items }) => lowThenHigh(drafts, items), several: true },
   { look: ({ drafts, items, note }) => poundsAgain(drafts, items, note.plain), several: true },
