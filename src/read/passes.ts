@@ -1,3 +1,4 @@
+import { acrossBreaks } from "./across-breaks.ts";
 import { airOrWater } from "./air-or-water.ts";
 import { ofNamedPart } from "./announced.ts";
 import { approaches } from "./approaches.ts";
@@ -201,6 +202,7 @@ export const doubts = passes(
     heads: "cold|cool|chill|coldroom|coolroom",
   },
   { look: ({ drafts, note }) => byOdds(drafts, note) },
+  { look: ({ drafts, items }) => acrossBreaks(drafts, items), several: true },
   { look: ({ drafts, items }) => lineOfGauge(drafts, items), heads: "line|pipe", several: true },
   { look: ({ drafts }) => tooManyGigs(drafts), several: true },
   { look: ({ drafts, items }) => lowThenHigh(drafts, items), several: true },
