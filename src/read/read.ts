@@ -17,6 +17,7 @@ import { plain } from "./plain.ts";
 import { applyRules, asides, remarks } from "./rules/list.ts";
 import { scan } from "./scan.ts";
 import { signIndex } from "./signs.ts";
+import { withoutTalk } from "./small-talk.ts";
 import { testerKilo } from "./tester-kilo.ts";
 import type { Token } from "./token.ts";
 import { warmDay } from "./warm-day.ts";
@@ -79,6 +80,7 @@ export function begin(text: string, context: Context): { note: Note; tokens: rea
   const even = plain(text);
   const tokens = scan(even);
   const items = itemsOf({ tokens, typed: text, items: [], family: familyOf(context), pairs: true });
+  withoutTalk(items, even, context.open !== undefined);
   actuallySo(items);
   kelvinClips(items);
   warmDay(items);
