@@ -1,8 +1,7 @@
-import { isStrongBreak } from "./breaks.ts";
 import type { Draft } from "./draft.ts";
 import { type Item, itemKind } from "./item.ts";
 
-/** Words of its own sentence that mean nothing here: so many, and the sentence speaks of something else. */
+/** Words of its own line that mean nothing here: so many, and the line speaks of something else. */
 const elsewhere = 2;
 
 const goesOn = /^(?:other|others|another|next|same|first|second|third|last|then|rest)$/;
@@ -30,7 +29,7 @@ function isBare(draft: Draft, items: readonly Item[]): boolean {
   });
 }
 
-function sentenceOf(items: readonly Item[], index: number): readonly Item[] {
+function lineOf(items: readonly Item[], index: number): readonly Item[] {
   let from = index;
   while (from > 0 && !isBreak(items[from - 1])) from--;
   let to = index;
@@ -39,15 +38,15 @@ function sentenceOf(items: readonly Item[], index: number): readonly Item[] {
 }
 
 function isBreak(item: Item | undefined): boolean {
-  return item !== undefined && (item.kind === itemKind.line || isStrongBreak(item));
+  return item?.kind === itemKind.line;
 }
 
-/** "the receipt was 41.87 \n herm 34.1 uF": a unit reaches over the end of a sentence only to what is like its own row. */
+/** "the receipt was 41.87 \n herm 34.1 uF": a unit reaches over the end of a line only to what is like its own row. */
 export function acrossBreaks(drafts: readonly Draft[], items: readonly Item[]): void {
   if (!items.some(isBreak)) return;
   for (const draft of drafts) {
     if (draft.gone || draft.quantity === undefined || !isBare(draft, items)) continue;
-    const own = sentenceOf(items, draft.index);
+    const own = lineOf(items, draft.index);
     if (own.length === items.length) continue;
     const says = own.some(
       ({ label, unit, owner }) =>

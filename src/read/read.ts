@@ -13,6 +13,7 @@ import { kelvinClips } from "./kelvin-clips.ts";
 import { measure } from "./measure.ts";
 import { muted } from "./muted.ts";
 import type { Holds, Note } from "./note.ts";
+import { withoutPauses } from "./pauses.ts";
 import { plain } from "./plain.ts";
 import { applyRules, asides, remarks } from "./rules/list.ts";
 import { scan } from "./scan.ts";
@@ -78,7 +79,7 @@ function holdsOf(items: readonly Item[]): Holds {
 /** A message cut into items, before any rule has looked at it. */
 export function begin(text: string, context: Context): { note: Note; tokens: readonly Token[] } {
   const even = plain(text);
-  const tokens = scan(even);
+  const tokens = withoutPauses(scan(even), text);
   const items = itemsOf({ tokens, typed: text, items: [], family: familyOf(context), pairs: true });
   withoutTalk(items, even, context.open !== undefined);
   actuallySo(items);

@@ -1,0 +1,39 @@
+import { type Token, tokenKind } from "./token.ts";
+
+/** What speakers fill a pause with. */
+const always = /^(?:u+hm+|umm+|uhh+|erm|hmm+)$/;
+/** Where a vacuum is spoken of, "um" behind a figure is its sign. */
+const ofVacuum = /vac|micron|evac|pull|hold|held|decay|blank|isolat|valved|torr|pump/;
+
+function isNumber(token: Token | undefined): boolean {
+  return token?.kind === tokenKind.number || token?.word?.number !== undefined;
+}
+
+/** "uh 2 fan 1.1": a unit heater by its number; "uh one ninety five" is none. */
+function isHeater(tokens: readonly Token[], i: number): boolean {
+  const [next, behind] = tokens.slice(i + 1, i + 3);
+  return isNumber(next) && !isNumber(behind) && behind?.word?.unit === undefined;
+}
+
+/** "held for uh thirty minutes", "1.12 um T1-T3": is this word only a pause? */
+function isPause(tokens: readonly Token[], i: number, typed: string, vacuum: boolean): boolean {
+  const [before, token, next] = [tokens[i - 1], tokens[i], tokens[i + 1]];
+  if (token?.kind !== tokenKind.word || token.glued || next?.glued === true) return false;
+  if (always.test(token.text)) return true;
+  if (token.text === "uh") return typed.startsWith("uh", token.from) && !isHeater(tokens, i);
+  return token.text === "um" && !(vacuum && isNumber(before));
+}
+
+/** The tokens without words that only fill a pause; between two figures a comma stands for it. */
+export function withoutPauses(tokens: readonly Token[], typed: string): readonly Token[] {
+  const some = tokens.some(({ text }) => text === "uh" || text === "um" || always.test(text));
+  if (!some) return tokens;
+  const vacuum = ofVacuum.test(typed.toLowerCase());
+  return tokens.flatMap((token, i) => {
+    if (!isPause(tokens, i, typed, vacuum)) return [token];
+    // "lead two uh one ninety five": behind a name's number it parts nothing
+    const named = tokens[i - 2]?.word?.noun !== undefined;
+    const parts = !named && isNumber(tokens[i - 1]) && isNumber(tokens[i + 1]);
+    return parts ? [{ ...token, kind: tokenKind.sign, text: ",", word: undefined }] : [];
+  });
+}
