@@ -68,6 +68,10 @@ const warm: fc.Arbitrary<Saying> = fc
     fc.constantFrom(" degrees", ""),
     fc.constantFrom(" is ", " "),
   )
+  // "suction line 118" may be its pressure as well, and is asked about
+  .map((one): typeof one =>
+    one[1][1] === "suction" && one[2] >= 100 ? [one[0], one[1], one[2] - 60, one[3], one[4]] : one,
+  )
   .map(([how, [label = "", at = ""], n, unit, verb]) => ({
     text: dressed(`${label}${verb}${number(n, how)}${unit}`, how),
     want: [{ quantity: "temperature", relation: "=", value: fahrenheit(n), at }],
