@@ -126,3 +126,13 @@ test("a machine's number in words is no part of the site's name", () => {
   const statement = { kind: "open_job" as const, ...said, said: text, spans: [], rule: "" };
   expect(openingFrom(message, statement, nothing)).toMatchObject(said);
 });
+
+test.each([
+  ["New job: Alder Foundry RTU-1, no cooling", "Alder Foundry"],
+  ["New job: Alder Wharf RTU-1, no cooling", "Alder Wharf"],
+  ["New job: alder RTU-1, no cooling", "Alder Wharf"],
+  ["New job: Alder Wharf dock office RTU-1, no cooling", "Alder Wharf"],
+])("%s is at %s, where the Alder Wharf is known", (text, site) => {
+  const known = { ...nothing, sites: ["Alder Wharf"] };
+  expect(opening(text, known)).toMatchObject({ site, equipment: "RTU-1" });
+});

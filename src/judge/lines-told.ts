@@ -4,12 +4,12 @@ import { metrePerFoot } from "../physics/constants.ts";
 type Line = NonNullable<EquipmentFacts["line_set"]>[number];
 
 const number = String.raw`(\d+(?:\.\d+)?)`;
-const length = String.raw`${number} ?(ft|feet|foot|'|m|met(?:er|re)s?)(?![a-z])`;
+const length = `${number} ?(ft|feet|foot|'|m|met(?:er|re)s?)(?![a-z])`;
 const size = String.raw`(\d(?:[- ]\d)?\/\d{1,2})`;
 
 const long = new RegExp(length, "g");
 const pipe = new RegExp(
-  String.raw`${size}(?:"| ?(?:in|inch))?(?: od)? (?:liquid|small)|(?:liquid|small)(?: line)?(?: is| of|:|,)? (?:a )?${size}`,
+  `${size}(?:"| ?(?:in|inch))?(?: od)? (?:liquid|small)|(?:liquid|small)(?: line)?(?: is| of|:|,)? (?:a )?${size}`,
 );
 const covers = new RegExp(
   `(?:cover(?:s|ed|ing)?|(?:pre-?|factory )?charged? (?:is )?(?:good )?for|good for|includes?)(?: the| its| up to| first)* ${length}`,

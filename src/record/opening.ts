@@ -94,10 +94,25 @@ function siteOf(found: {
 const kindsOfPlace =
   /^(?:hotel|inn|hall|school|clinic|hospital|library|church|chapel|bakery|court|college|station|plant|depot|warehouse|garage|market|restaurant|cafe|bank|offices?|lofts?|apartments?|mall|gym|theatre|theater|museum|dental|dentist|surgery|academy|university|nursery|laundry|pharmacy|grocery|dairy)$/;
 
+/** What a place is by itself, and no part of another. */
+const wholePlaces =
+  /^(?:foundry|mill|works|yard|dock|wharf|quay|pier|tower|cent(?:er|re)|arena|plaza|lodge|terminal|brewery|hotel|inn|school|clinic|hospital|church|bakery|court|college|station|plant|depot|warehouse|market|bank|apartments?|mall|theat(?:er|re)|museum|dental|surgery|academy|university|pharmacy|grocery|dairy)$/;
+
+/** "Alder Foundry" is not the Alder Wharf: the name is shared, what stands behind it is another kind of place. */
+function anotherKind(words: readonly string[], known: readonly string[]): boolean {
+  const own = known.find((part) => wholePlaces.test(part));
+  if (own === undefined || words.some((word) => sameWord(word, own))) return false;
+  return words.some((word, at) => {
+    const next = words[at + 1] ?? "";
+    return known.some((part) => sameWord(word, part)) && wholePlaces.test(next);
+  });
+}
+
 /** "Quay hotel" is not the Maple Hall Hotel: its kind is shared, the name before it is another. */
 function namesAnother(head: string, site: string): boolean {
   const known = wordsOf(site);
   const words = wordsOf(head);
+  if (anotherKind(words, known)) return true;
   const shared = words.filter((word) => known.some((part) => sameWord(word, part)));
   if (!shared.every((word) => kindsOfPlace.test(word))) return false;
   const before = words[words.findIndex((word) => shared.includes(word)) - 1];

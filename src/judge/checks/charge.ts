@@ -177,8 +177,8 @@ function cylinder(scene: Scene, figures: Figures): Finding[] {
 const figure = String.raw`(\d+(?:\.\d+)?) ?(lbs?|pounds?|kg|kilos?)?`;
 const named = String.raw`(?:\bw\.?c\b\.?|water capacity)`;
 const capacities = [
-  new RegExp(String.raw`${figure} ?(?:of )?${named}`),
-  new RegExp(String.raw`${named}(?: is| of|:)? ?${figure}`),
+  new RegExp(`${figure} ?(?:of )?${named}`),
+  new RegExp(`${named}(?: is| of|:)? ?${figure}`),
 ];
 const cylinderWords = /\b(?:tank|cylinder|cyl|bottle|drum|jug)\b/;
 
