@@ -47,7 +47,9 @@ export function zeroUnit(items: readonly Item[], i: number): string | undefined 
     if (next.label?.quantity === "current") return "A";
     return undefined;
   }
-  if (item.text === "dead" && /^short(?:ed)?$/.test(items[i + 1]?.text ?? "")) return "ohm";
+  if (item.text === "dead" && /^short(?:ed)?$/.test(items[i + 1]?.text ?? ""))
+    // between the legs of a diode test it is no ohms
+    return items.some(({ text }) => /^diodes?$/.test(text)) ? "V" : "ohm";
   // "the secondary's dead zero"
   if (item.text === "dead" && items[i + 1]?.kind === itemKind.number) return undefined;
   // "24v at the board, none at the coil"

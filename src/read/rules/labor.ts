@@ -1,5 +1,6 @@
 import { type Item, itemKind } from "../item.ts";
 import { type Rule, state } from "../note.ts";
+import { isTotal } from "./stay.ts";
 
 const labor = /^(?:labor|labour|ot|overtime|timesheet|billable|bill|log|hrs|onsite|straight|me)$/;
 
@@ -7,7 +8,7 @@ const labor = /^(?:labor|labour|ot|overtime|timesheet|billable|bill|log|hrs|onsi
 const sheet =
   /^(?:today|total|travel|drive|driving|drv|helper|me|myself|mine|worked|work|each|site|on site|shop)$/;
 const elsewhere =
-  /^(?:off|out|down|ran|runs|running|held|hold|holding|holds|since|after|ago|every|away|eta|for|in|old|later|until|till|til|back|wait|waiting|n2|nitrogen|vac|vacuum|pump|test|ok)$/;
+  /^(?:off|out|down|ran|run|runtime|runs|running|held|hold|holding|holds|since|after|ago|every|away|eta|for|in|old|later|until|till|til|back|wait|waiting|n2|nitrogen|vac|vacuum|pump|test|ok)$/;
 
 /** "2.5 h today plus 1 h travel", "helper 2 h", "3 hrs bram 2 hrs me": nothing but hours is told. */
 function sheetOf(items: readonly Item[]): boolean {
@@ -53,7 +54,7 @@ export const laborRule: Rule = {
       const said = near.some(
         (word) => word.text !== "me" && labor.test(word.text) && word.kind !== itemKind.number,
       );
-      if (!down && !said && !alone) return;
+      if (!down && !said && !alone && !isTotal(items, i)) return;
       const overtime = near.some((word) => word.text === "ot" || word.text === "overtime");
       state(
         note,

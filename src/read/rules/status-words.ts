@@ -11,6 +11,7 @@ import { leavesThing } from "./leaves-thing.ts";
 import { notYet } from "./not-yet.ts";
 import { outOfPlace } from "./out-of-place.ts";
 import { placeDone } from "./place-status.ts";
+import { isStay } from "./stay.ts";
 import { doneWithMachine, isWhole } from "./whole-machine.ts";
 
 /** The rule's name. */
@@ -218,7 +219,7 @@ export function isStatus(note: Note, i: number, status: Status): boolean {
     before?.text !== "i"
   )
     return false;
-  if (status === "on_site" && thingCame(items, i)) return false;
+  if (status === "on_site" && (thingCame(items, i) || isStay(items, i, after))) return false;
   // "made it up again", "made it to 300": a joint, a pressure
   if (status === "on_site" && items[i]?.text === "made") {
     const on = items[after + 1];
