@@ -114,7 +114,9 @@ function takenOff(old: Lock, who: string, what: string | undefined): boolean {
 /** "still locked out" names no place. */
 const placeOf = (what: string | undefined): string | undefined =>
   what === undefined ||
-  /^(?:still|all|now|it|too|also|again|already|here|myself|as well|tags?|tagged|locks?|locked(?: out)?|out|off)$/i.test(what)
+  /^(?:still|all|now|it|too|also|again|already|here|myself|as well|tags?|tagged|locks?|locked(?: out)?|out|off)$/i.test(
+    what,
+  )
     ? undefined
     : what;
 
