@@ -19,10 +19,11 @@ const phrases: readonly (readonly string[])[] = [
   ["hey", "boss"],
 ];
 const longest = 4;
+const longestClose = 5;
 
 /** Words that close one; "over" may be beyond a meter's range. */
 const closing = /^(?:thanks|thx|thankyou|cheers|fyi|lol|haha)$/;
-const closes = [
+const closes: ReadonlySet<string> = new Set([
   "thats all for now",
   "thats it for now",
   "thats all i got",
@@ -39,7 +40,7 @@ const closes = [
   "more to come",
   "more to follow",
   "thank you",
-];
+]);
 
 function phraseLength(items: readonly Item[], at: number): number {
   const texts = items.slice(at, at + longest).map(({ text }) => text);
@@ -54,9 +55,7 @@ function closedAt(items: readonly Item[], typed: string): number {
     if (item === undefined) return end;
     if (item.kind !== itemKind.number && closing.test(item.text)) end--;
     else {
-      const from = closes
-        .map((phrase) => phraseFrom(items, end, phrase, typed))
-        .find((at) => at !== undefined);
+      const from = phraseFrom(items, end, typed);
       if (from === undefined) return end;
       end = from;
     }
@@ -64,18 +63,11 @@ function closedAt(items: readonly Item[], typed: string): number {
   }
 }
 
-/** The item that the phrase begins with, where it ends at `end`; by its letters, as "a minute" is a number. */
-function phraseFrom(
-  items: readonly Item[],
-  end: number,
-  phrase: string,
-  typed: string,
-): number | undefined {
+/** The item that a closing phrase begins with, where one ends at `end`; by its letters, as "a minute" is a number. */
+function phraseFrom(items: readonly Item[], end: number, typed: string): number | undefined {
   const to = items[end - 1]?.to ?? 0;
-  for (let at = end - 1; at >= Math.max(0, end - 5); at--) {
-    const from = items[at]?.from ?? 0;
-    if (typed.slice(from, to).replaceAll("'", "") === phrase) return at;
-  }
+  for (let at = end - 1; at >= Math.max(0, end - longestClose); at--)
+    if (closes.has(typed.slice(items[at]?.from ?? 0, to).replaceAll("'", ""))) return at;
   return undefined;
 }
 
