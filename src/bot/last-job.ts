@@ -1,17 +1,35 @@
 import type { Message, Understood } from "../model.ts";
 import { type Grip, holdsForMs } from "../record/hand.ts";
 import type { Route } from "../record/route.ts";
-import { gripsIn, type Memory } from "./memory.ts";
+import type { QuestionName } from "../vocabulary.ts";
+import { allJobs, gripsIn, type Memory } from "./memory.ts";
+
+/** Words of a question that names no place: "what's left to do". */
+const shortest = 4;
+
+/** Questions that are about one job; the others look through all where none is meant. */
+const ofOneJob: ReadonlySet<QuestionName> = new Set([
+  ...(["why", "next", "history", "summary", "how", "handover", "lacking"] as const),
+  ...(["bring", "customer", "reading", "weights"] as const),
+]);
 
 /**
  * "Summary", "what was the superheat?", asked by who has just left: of the job that he had last,
- * since asking files nothing and the answer names the job.
+ * since asking files nothing and the answer names the job. Asked by anybody with no job in hand, it
+ * is about the only job that is open in that channel.
  */
 export function lastJobOf(memory: Memory, message: Message, said: Understood): Route | undefined {
-  const asks = said.statements.some(({ kind }) => kind === "question");
-  if (!asks || said.readings.length > 0 || message.role !== "tech") return undefined;
+  const questions = said.statements.filter(({ kind }) => kind === "question");
+  if (questions.length === 0 || said.readings.length > 0) return undefined;
   if (!said.statements.every(({ kind }) => kind === "question" || kind === "note"))
     return undefined;
+  const last = message.role === "tech" ? lastOf(memory, message) : undefined;
+  const one = questions.every((asked) => asked.kind === "question" && ofOneJob.has(asked.question));
+  const job = last ?? (one ? onlyOpen(memory, message) : undefined);
+  return job === undefined ? undefined : { kind: "job", job, by: "hand" };
+}
+
+function lastOf(memory: Memory, message: Message): number | undefined {
   const now = Date.parse(message.at);
   const recent = gripsIn(memory, message.channel, message.person).filter(
     ({ instant }) => instant <= now && now - instant <= holdsForMs,
@@ -20,5 +38,15 @@ export function lastJobOf(memory: Memory, message: Message, said: Understood): R
     (newest, grip) => (newest === undefined || grip.instant >= newest.instant ? grip : newest),
     undefined,
   );
-  return last === undefined ? undefined : { kind: "job", job: last.job, by: "hand" };
+  return last?.job;
+}
+
+function onlyOpen(memory: Memory, message: Message): number | undefined {
+  if (message.text.trim().split(/\s+/).length > shortest) return undefined;
+  const now = Date.parse(message.at);
+  const open = allJobs(memory).filter(
+    ({ channel, status, opened }) =>
+      channel === message.channel && status !== "done" && Date.parse(opened) <= now,
+  );
+  return open.length === 1 ? open[0]?.job : undefined;
 }
