@@ -1,6 +1,7 @@
 import { acrossBreaks } from "./across-breaks.ts";
 import { airOrWater } from "./air-or-water.ts";
 import { ofNamedPart } from "./announced.ts";
+import { anotherOne } from "./another-one.ts";
 import { approaches } from "./approaches.ts";
 import { atEach } from "./at-each.ts";
 import { beforeAfter } from "./before-after.ts";
@@ -202,6 +203,11 @@ export const doubts = passes(
     heads: "cold|cool|chill|coldroom|coolroom",
   },
   { look: ({ drafts, note }) => byOdds(drafts, note) },
+  {
+    look: ({ drafts, items }) => anotherOne(drafts, items),
+    heads: "third|last|other|second|fourth|next|rest",
+    several: true,
+  },
   { look: ({ drafts, items }) => acrossBreaks(drafts, items), several: true },
   { look: ({ drafts, items }) => lineOfGauge(drafts, items), heads: "line|pipe", several: true },
   { look: ({ drafts }) => tooManyGigs(drafts), several: true },
