@@ -3,7 +3,7 @@ import type { Context } from "./context.ts";
 import type { Draft } from "./draft.ts";
 import { isSameUnit, unitCalled } from "./kinds.ts";
 import { megsOrGigs } from "./megs-or-gigs.ts";
-import { ratio } from "./near-value.ts";
+import { isNear } from "./near-value.ts";
 
 /** The unit that brings the value closest to what was read before; undefined where two could. */
 function unitFor(draft: Draft, like: Reading, context: Context): string | undefined {
@@ -14,10 +14,8 @@ function unitFor(draft: Draft, like: Reading, context: Context): string | undefi
   const last = like.figure.unit;
   if (units.size < 2) return last;
   if (like.quantity === "insulation_resistance") return megsOrGigs(draft, [...units.keys()]);
-  for (const [unit, reading] of units) {
-    const other = ratio(draft.value, reading);
-    if (!isSameUnit(unit, last) && other > 1 / 3 && other < 3) return undefined;
-  }
+  for (const [unit, reading] of units)
+    if (!isSameUnit(unit, last) && isNear(draft.value, reading)) return undefined;
   return last;
 }
 

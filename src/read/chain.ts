@@ -3,7 +3,7 @@ import { changed, wasBehind } from "./changed.ts";
 import type { Between, Draft } from "./draft.ts";
 import { isRoom } from "./in-there.ts";
 import { alive, inherit, sameDimension, unlabelled } from "./inherit.ts";
-import { type Item, itemKind } from "./item.ts";
+import { type Item, itemKind, wordsFrom } from "./item.ts";
 import { unitCalled } from "./kinds.ts";
 import { between, rolesBefore } from "./relate.ts";
 import { takenBack } from "./taken-back.ts";
@@ -206,10 +206,7 @@ function beganAt(items: readonly Item[], left: Draft, right: Draft, gap: Between
 }
 
 function whenBefore(items: readonly Item[], right: Draft): boolean {
-  const words = items
-    .slice(right.index + 1, right.index + 5)
-    .map(({ text }) => text)
-    .join(" ");
+  const words = wordsFrom(items, right.index + 1, right.index + 5);
   return /^(?:when (?:i|we) (?:got|arrived|started|came|walked|pulled)|on arrival|at first|to start|before (?:i|we|that)|initially|originally)\b/.test(
     words,
   );

@@ -22,7 +22,7 @@ import { countOf } from "./count-words.ts";
 import type { Draft } from "./draft.ts";
 import { besideEachOther } from "./each-other.ts";
 import { bothSides, gaugePair, gaugesBesideHeat } from "./gauges.ts";
-import { type Item, itemKind } from "./item.ts";
+import { type Item, itemKind, wordsFrom } from "./item.ts";
 import type { Label } from "./label.ts";
 import { coldLine, lineThenLiquid } from "./line-then-liquid.ts";
 import { nitrogenBehind } from "./nitrogen-behind.ts";
@@ -94,10 +94,7 @@ const waits =
 
 /** "more in a minute", "give it 10 min": what is still to come, not when it was read. */
 function isAhead(items: readonly Item[], index: number): boolean {
-  const before = items
-    .slice(Math.max(0, index - 5), index)
-    .map(({ text }) => text)
-    .join(" ");
+  const before = wordsFrom(items, index - 5, index);
   return meanwhile.test(before) || waits.test(before);
 }
 

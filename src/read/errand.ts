@@ -1,4 +1,4 @@
-import type { Item } from "./item.ts";
+import { type Item, wordsFrom } from "./item.ts";
 import type { Note } from "./note.ts";
 import { errandWords } from "./words/errands.ts";
 
@@ -20,10 +20,7 @@ export function isErrandWord(note: Note, i: number): boolean {
 
 /** "going to lunch, back at 1", "gone till 2": when he comes back, not when he left. */
 export function isReturn(items: readonly Item[], i: number): boolean {
-  const before = items
-    .slice(Math.max(0, i - 4), i)
-    .map(({ text }) => text)
-    .join(" ");
+  const before = wordsFrom(items, i - 4, i);
   return returns.test(before);
 }
 

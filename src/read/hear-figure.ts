@@ -1,4 +1,4 @@
-import { type Token, tokenKind } from "./token.ts";
+import { isNumber, type Token } from "./token.ts";
 
 /** What the phone writes for a digit, and the digit. */
 const digits: ReadonlyMap<string, string> = new Map([
@@ -14,10 +14,6 @@ const sure = /^(?:ate|won)$/;
 /** Words behind which stands a figure, no second preposition. */
 const leads =
   /^(?:at|around|about|roughly|reads|is|its|was|amps|pulls|pulling|draws|drawing|reading)$/;
-
-function isNumber(token: Token | undefined): boolean {
-  return token?.kind === tokenKind.number || token?.word?.number !== undefined;
-}
 
 /** A unit by its name, no letter and no time: "for a while", "for hours". */
 function isUnit(token: Token | undefined): boolean {

@@ -1,6 +1,6 @@
 import type { Place } from "../vocabulary.ts";
 import type { Draft } from "./draft.ts";
-import type { Item } from "./item.ts";
+import { type Item, wordsFrom } from "./item.ts";
 import { movesNoAir } from "./where-words.ts";
 
 /** Beside what moves no air: water and lines, whose two ends are told in the same words. */
@@ -71,10 +71,7 @@ const carriesNoAir =
   /^(?:drier|dryer|strainer|solenoid|reversing|filter-drier|filterdrier|txv|exchanger|suction|liquid|discharge|compressor|coil)$/;
 
 function behindOf(items: readonly Item[], draft: Draft): string {
-  return items
-    .slice(draft.index + 1, draft.index + 4)
-    .map(({ text }) => text)
-    .join(" ");
+  return wordsFrom(items, draft.index + 1, draft.index + 4);
 }
 
 /** "68 going in and 102 coming off": the air before and behind what heats or cools it. */

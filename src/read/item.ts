@@ -68,6 +68,14 @@ export function isOneWord({ from, to, text }: Item): boolean {
   return to - from <= text.length;
 }
 
+/** What the items from one index up to another say, as it is cut. */
+export function wordsFrom(items: readonly Item[], from: number, to: number): string {
+  return items
+    .slice(Math.max(0, from), Math.max(0, to))
+    .map(({ text }) => text)
+    .join(" ");
+}
+
 /** An item with nothing but its place; all items have one shape. */
 export function newItem(kind: ItemKind, from: number, to: number, text: string): Item {
   return {

@@ -8,12 +8,17 @@ export function ratio(value: number, reading: Reading): number {
   return Math.abs(value / figure);
 }
 
+/** Is a value within three times of what was read before? */
+export function isNear(value: number, reading: Reading): boolean {
+  const far = ratio(value, reading);
+  return far > 1 / 3 && far < 3;
+}
+
 /** "Now 14.6" behind 209 V and 6.1 A: where the last one's is far off, the quantity whose value is near. */
 export function nearestFirst(draft: Draft, shaped: readonly Reading[]): readonly Reading[] {
   const [first] = shaped;
-  const isNear = (one: Reading): boolean =>
-    ratio(draft.value, one) > 1 / 3 && ratio(draft.value, one) < 3;
-  if (first === undefined || draft.points !== undefined || isNear(first)) return shaped;
-  const [near, ...others] = shaped.filter(isNear);
-  return near === undefined || others.length > 0 ? shaped : [near, ...shaped];
+  const near = (one: Reading): boolean => isNear(draft.value, one);
+  if (first === undefined || draft.points !== undefined || near(first)) return shaped;
+  const [closest, ...others] = shaped.filter(near);
+  return closest === undefined || others.length > 0 ? shaped : [closest, ...shaped];
 }

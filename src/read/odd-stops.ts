@@ -1,14 +1,10 @@
-import { type Token, tokenKind } from "./token.ts";
+import { isNumber, type Token, tokenKind } from "./token.ts";
 import { role } from "./word.ts";
 
 /** Full stops that a phone sets where somebody only paused within what he said of one figure. */
 
 function isStop(token: Token | undefined): boolean {
   return token?.kind === tokenKind.sign && token.text === ".";
-}
-
-function isNumber(token: Token | undefined): boolean {
-  return token?.kind === tokenKind.number || token?.word?.number !== undefined;
 }
 
 /** A unit that goes with hundreds. */

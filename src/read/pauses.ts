@@ -1,13 +1,9 @@
-import { type Token, tokenKind } from "./token.ts";
+import { isNumber, type Token, tokenKind } from "./token.ts";
 
 /** What speakers fill a pause with. */
 const always = /^(?:u+hm+|umm+|uhh+|erm|hmm+)$/;
 /** Where a vacuum is spoken of, "um" behind a figure is its sign. */
 const ofVacuum = /vac|micron|evac|pull|hold|held|decay|blank|isolat|valved|torr|pump/;
-
-function isNumber(token: Token | undefined): boolean {
-  return token?.kind === tokenKind.number || token?.word?.number !== undefined;
-}
 
 /** "uh 2 fan 1.1": a unit heater by its number; "uh one ninety five" is none. */
 function isHeater(tokens: readonly Token[], i: number): boolean {

@@ -1,5 +1,5 @@
 import type { Draft } from "./draft.ts";
-import { type Item, itemKind } from "./item.ts";
+import { type Item, itemKind, wordsFrom } from "./item.ts";
 import { unitCalled } from "./kinds.ts";
 
 /** psi and F, of one side's gauge and its line, where neither has a unit. Common practice, no source. */
@@ -80,8 +80,8 @@ function commaLine(left: Draft, right: Draft, items: readonly Item[]): boolean {
   if (left.place !== "suction" || !isFree(left)) return false;
   if (left.unit !== undefined && left.unit.dimension !== "pressure") return false;
   if (right.ownUnit || !isFree(right)) return false;
-  const gap = textOf(items, left.index + 1, right.index);
-  const behind = textOf(items, right.index + 1, right.index + 4);
+  const gap = wordsFrom(items, left.index + 1, right.index);
+  const behind = wordsFrom(items, right.index + 1, right.index + 4);
   const ahead = gap === ", line";
   if (!ahead && !(/^(?:suction|low|suct) ,$/.test(gap) && /^on the line\b/.test(behind)))
     return false;
@@ -94,13 +94,6 @@ function commaLine(left: Draft, right: Draft, items: readonly Item[]): boolean {
     return false;
   asPair(left, right, "suction");
   return true;
-}
-
-function textOf(items: readonly Item[], from: number, to: number): string {
-  return items
-    .slice(from, to)
-    .map(({ text }) => text)
-    .join(" ");
 }
 
 /** Share by which a gauge stands over its line where neither has a unit: two lines are nearer. Common practice, no source. */
@@ -117,10 +110,7 @@ const pipes: Readonly<Record<string, Side>> = {
 
 /** "on the small one", where pipes were spoken of: told by its size. */
 function sideBySize(draft: Draft, items: readonly Item[]): Side | undefined {
-  const behind = items
-    .slice(draft.index + 1, draft.index + 5)
-    .map(({ text }) => text)
-    .join(" ");
+  const behind = wordsFrom(items, draft.index + 1, draft.index + 5);
   const size =
     /^(?:on|at|of) (?:the )?(big|fat|large|small|little|skinny) (?:one|pipe|line|tube)\b/;
   const named = size.exec(behind)?.[1];

@@ -5,7 +5,7 @@ import type { Draft } from "./draft.ts";
 import type { Item } from "./item.ts";
 import { latest } from "./latest.ts";
 import { isAtLugs, isOnDead } from "./meg-again.ts";
-import { nearestFirst, ratio } from "./near-value.ts";
+import { isNear, nearestFirst, ratio } from "./near-value.ts";
 import { parallel, sameAgain } from "./set-again.ts";
 import { role } from "./word.ts";
 
@@ -163,8 +163,7 @@ export function fromContext(draft: Draft, items: readonly Item[], context: Conte
   if (draft.question === "quantity") return;
   // no weight goes on in a figure that is no like of it
   const candidates = latest(context).filter(
-    (one) =>
-      one.quantity !== "mass" || (ratio(draft.value, one) > 1 / 3 && ratio(draft.value, one) < 3),
+    (one) => one.quantity !== "mass" || isNear(draft.value, one),
   );
   const shaped = candidates.filter((reading) => sameShape(draft, reading));
   // "still 450" behind 450 psi and 60 F: of several the only one that is near
@@ -180,9 +179,7 @@ export function fromContext(draft: Draft, items: readonly Item[], context: Conte
   const labelled = draft.points !== undefined || draft.subject !== undefined || side;
   const timed = byTheClock(items, draft, first);
   if (!labelled && !timed && !goesOn(items, draft) && !earlierLike(draft, first)) return;
-  const close = candidates.filter(
-    (reading) => ratio(draft.value, reading) > 1 / 3 && ratio(draft.value, reading) < 3,
-  );
+  const close = candidates.filter((reading) => isNear(draft.value, reading));
   const rival =
     labelled && draft.points !== undefined
       ? close.find(

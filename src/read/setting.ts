@@ -1,6 +1,6 @@
 import type { Context } from "./context.ts";
 import type { Draft } from "./draft.ts";
-import { type Item, itemKind } from "./item.ts";
+import { type Item, itemKind, wordsFrom } from "./item.ts";
 import type { Setting } from "./settle.ts";
 import { signIndex } from "./signs.ts";
 import { testerVolts } from "./tester-volts.ts";
@@ -109,10 +109,7 @@ const meters: ReadonlySet<string> = new Set([
 /** "4 wire meter: 0.702 0.488 0.699": whoever takes such a meter measures windings. */
 function fourWire(items: readonly Item[], at: number): boolean {
   if (!meters.has(items[at]?.text ?? "")) return false;
-  const before = items
-    .slice(Math.max(0, at - 3), at)
-    .map(({ text }) => text)
-    .join(" ");
+  const before = wordsFrom(items, at - 3, at);
   return /\b(?:4|four)[ -]*wire$|\b(?:milli|micro)[ -]*ohm$|\blow[ -]*ohm$|\bmilliohm$|\bkelvin$/.test(
     before,
   );

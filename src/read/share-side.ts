@@ -1,5 +1,5 @@
 import type { Draft } from "./draft.ts";
-import type { Item } from "./item.ts";
+import { type Item, wordsFrom } from "./item.ts";
 import { between } from "./relate.ts";
 
 const sides: ReadonlySet<string> = new Set([
@@ -27,12 +27,7 @@ function atOutdoorUnit(items: readonly Item[], left: Draft, right: Draft): boole
     right.place === "outdoor_air" &&
     left.place === "liquid" &&
     items[left.index + 1]?.text === "and" &&
-    /^at(?: the)? outdoor(?! (?:air|temp))/.test(
-      items
-        .slice(right.index + 1, right.index + 4)
-        .map(({ text }) => text)
-        .join(" "),
-    )
+    /^at(?: the)? outdoor(?! (?:air|temp))/.test(wordsFrom(items, right.index + 1, right.index + 4))
   );
 }
 

@@ -1,15 +1,12 @@
 import type { Draft } from "./draft.ts";
-import type { Item } from "./item.ts";
+import { type Item, wordsFrom } from "./item.ts";
 
 const machines = /^(?:system|unit|machine|circuit|charge|plate|nameplate|split|rack|chiller)$/;
 
 /** "total in the system with piping is 54 lb": what it holds in all. */
 function inAll(draft: Draft, items: readonly Item[]): boolean {
   if (draft.action !== undefined) return false;
-  const words = items
-    .slice(Math.max(0, draft.index - 8), draft.index)
-    .map(({ text }) => text)
-    .join(" ");
+  const words = wordsFrom(items, draft.index - 8, draft.index);
   return /\btotal (?:in|of) (?:the |this |that )?(?:system|circuit|unit|machine|rack)\b[^.;,]*\b(?:is|:|at|comes to)$/.test(
     words,
   );

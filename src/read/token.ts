@@ -17,3 +17,8 @@ export interface Token {
   readonly apostrophe: boolean;
   readonly value: number;
 }
+
+/** A number in figures or in words. */
+export function isNumber(token: Token | undefined): boolean {
+  return token?.kind === tokenKind.number || token?.word?.number !== undefined;
+}

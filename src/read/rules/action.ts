@@ -1,5 +1,5 @@
 import { isStrongBreak } from "../breaks.ts";
-import { type Item, itemKind } from "../item.ts";
+import { type Item, itemKind, wordsFrom } from "../item.ts";
 import { isNitrogen } from "../nitrogen-name.ts";
 import type { Note, Rule } from "../note.ts";
 import { signName } from "../signs.ts";
@@ -149,10 +149,7 @@ function longAgo({ items, statements, text }: Note, i: number): boolean {
 
 /** "needs to be replaced", "should be cleaned": to be done yet. */
 function stillToDo(items: readonly Item[], i: number): boolean {
-  const said = items
-    .slice(Math.max(0, i - 3), i)
-    .map(({ text }) => text)
-    .join(" ");
+  const said = wordsFrom(items, i - 3, i);
   return (
     /\b(?:needs?|has|ought|should|must|got)(?: to)?(?: be)?$/.test(said) &&
     /\b(?:be|needs?|should|must)\b/.test(said)

@@ -1,7 +1,7 @@
 import { type Item, itemKind } from "../item.ts";
 import type { Note, Rule } from "../note.ts";
 import { fileCode } from "./fault-reading.ts";
-import { freeNumber, textAt } from "./near.ts";
+import { isOrdinalUpTo, textAt } from "./near.ts";
 
 const shower =
   /^(?:board|ifc|led|light|module|pcb|controller|furnace|ignition|diagnostic|control|lite)$/;
@@ -11,15 +11,7 @@ const colour = /^(?:red|green|amber|yellow|slow|quick|short|long)$/;
 /** The most flashes that anybody counts; common practice, no source. */
 const MOST = 99;
 
-function isCount(item: Item | undefined): item is Item {
-  return (
-    freeNumber(item) &&
-    item.unit === undefined &&
-    Number.isInteger(item.value) &&
-    item.value >= 1 &&
-    item.value <= MOST
-  );
-}
+const isCount = (item: Item | undefined): item is Item => isOrdinalUpTo(item, MOST);
 
 /** "board blinks 13", "led flashing 7 times": where the count ends. */
 function behindVerb(items: readonly Item[], i: number): number {

@@ -19,6 +19,17 @@ export function freeNumber(item: Item | undefined): item is Item {
   return item !== undefined && item.kind === itemKind.number && item.owner === undefined;
 }
 
+/** A whole number without a unit that no rule took, from 1 to `most`: a count, a terminal, a place in a row. */
+export function isOrdinalUpTo(item: Item | undefined, most: number): item is Item {
+  return (
+    freeNumber(item) &&
+    item.unit === undefined &&
+    Number.isInteger(item.value) &&
+    item.value >= 1 &&
+    item.value <= most
+  );
+}
+
 /** Index of the nearest item before `i` whose text is in the set, over small words alone. */
 export function wordBefore(
   items: readonly Item[],

@@ -1,6 +1,6 @@
 import type { Item } from "../item.ts";
 import { type Rule, state } from "../note.ts";
-import { freeNumber, textAt } from "./near.ts";
+import { freeNumber, isOrdinalUpTo, textAt } from "./near.ts";
 
 /** Terminals of a start relay; common practice, no source. */
 const mostPins = 6;
@@ -10,15 +10,7 @@ const called = /^(?:potential|start|starting|current)$/;
 const tells =
   /^(?:is|are|reads?|reading|shows?|measures?|=|:|open|opens|closed|closes|coil|contacts?|ol|ohms?|stuck|burnt)$/;
 
-function isPin(item: Item | undefined): item is Item {
-  return (
-    freeNumber(item) &&
-    item.unit === undefined &&
-    Number.isInteger(item.value) &&
-    item.value >= 1 &&
-    item.value <= mostPins
-  );
-}
+const isPin = (item: Item | undefined): item is Item => isOrdinalUpTo(item, mostPins);
 
 /** Past its two pins, where a relay's name begins at `i`: "relay 1" is cut as one. */
 function namedEnd(items: readonly Item[], i: number, plain: string): number | undefined {

@@ -1,14 +1,12 @@
 import { type Item, itemKind } from "../item.ts";
 import { type Note, type Rule, state } from "../note.ts";
 import { role } from "../word.ts";
-import { freeNumber } from "./near.ts";
+import { isOrdinalUpTo } from "./near.ts";
 
 const joint = /^(?:and|&|,|n|\+|are|is|read|reads|was|were|both|all|on|for|at|with)$/;
 const clauseEnd = /^[,.;]$/;
 
-function isDigit(item: Item | undefined): item is Item {
-  return freeNumber(item) && item.unit === undefined && /^[1-9]$/.test(String(item.value));
-}
+const isDigit = (item: Item | undefined): item is Item => isOrdinalUpTo(item, 9);
 
 /** Indexes of the digits next to `at` in one direction; none where a digit stands there without being led to. */
 function digitsFrom(items: readonly Item[], at: number, step: 1 | -1): readonly number[] {

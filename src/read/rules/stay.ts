@@ -1,4 +1,4 @@
-import type { Item } from "../item.ts";
+import { type Item, wordsFrom } from "../item.ts";
 
 const isHours = (item: Item | undefined): boolean => item?.unit?.figure === "h";
 
@@ -14,10 +14,7 @@ const runs = /\b(?:hold|held|holding|run|ran|running|runtime|pump|vac|vacuum|dow
 
 /** "used 4 filters, total on site 2.5 hrs": hours that are called a total, among whatever else. */
 export function isTotal(items: readonly Item[], at: number): boolean {
-  const before = items
-    .slice(Math.max(0, at - 4), at)
-    .map(({ text }) => text)
-    .join(" ");
+  const before = wordsFrom(items, at - 4, at);
   const behind = items[at + 1]?.text ?? "";
   if (runs.test(before)) return false;
   return told.test(before) || behind === "total";
