@@ -1,29 +1,23 @@
 import { isNumber, type Token, tokenKind } from "./token.ts";
 
 /** What speakers fill a pause with. */
-const always = /^(?:u+hm+|umm+|uhh+|erm|hmm+)$/;
+const fills = /^(?:u+h+m*|u+m+|erm|hmm+)$/;
 /** Where a vacuum is spoken of, "um" behind a figure is its sign. */
 const ofVacuum = /vac|micron|evac|pull|hold|held|decay|blank|isolat|valved|torr|pump/;
-
-/** "uh 2 fan 1.1": a unit heater by its number; "uh one ninety five" is none. */
-function isHeater(tokens: readonly Token[], i: number): boolean {
-  const [next, behind] = tokens.slice(i + 1, i + 3);
-  return isNumber(next) && !isNumber(behind) && behind?.word?.unit === undefined;
-}
 
 /** "held for uh thirty minutes", "1.12 um T1-T3": is this word only a pause? */
 function isPause(tokens: readonly Token[], i: number, typed: string, vacuum: boolean): boolean {
   const [before, token, next] = [tokens[i - 1], tokens[i], tokens[i + 1]];
   if (token?.kind !== tokenKind.word || token.glued || next?.glued === true) return false;
-  if (always.test(token.text)) return true;
-  if (token.text === "uh") return typed.startsWith("uh", token.from) && !isHeater(tokens, i);
-  return token.text === "um" && !(vacuum && isNumber(before));
+  if (!fills.test(token.text)) return false;
+  // UH-2 is a unit heater
+  if (token.text === "uh") return typed.startsWith("uh", token.from);
+  return token.text !== "um" || !(vacuum && isNumber(before));
 }
 
 /** The tokens without words that only fill a pause; between two figures a comma stands for it. */
 export function withoutPauses(tokens: readonly Token[], typed: string): readonly Token[] {
-  const some = tokens.some(({ text }) => text === "uh" || text === "um" || always.test(text));
-  if (!some) return tokens;
+  if (!tokens.some(({ text }) => fills.test(text))) return tokens;
   const vacuum = ofVacuum.test(typed.toLowerCase());
   return tokens.flatMap((token, i) => {
     if (!isPause(tokens, i, typed, vacuum)) return [token];

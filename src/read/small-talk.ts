@@ -1,8 +1,8 @@
-import { type Item, itemKind } from "./item.ts";
+import { type Item, isOneWord, itemKind } from "./item.ts";
 
 /** Words that open a message and say nothing: what follows is read as if they were not there. */
 const empty =
-  /^(?:u+[hm]+|erm?|hey|hi|hello|yo|alright|allright|okay|ok|so|anyway|anyways|morning|afternoon|listen|fyi|btw|yeah|yep|update)$/;
+  /^(?:er|hey|hi|hello|yo|alright|allright|okay|ok|so|anyway|anyways|morning|afternoon|listen|fyi|btw|yeah|yep|update)$/;
 /** "yes", as an answer to what was asked. */
 const agrees = /^(?:alright|okay|ok|yeah|yep|so)$/;
 /** Openers of several words. */
@@ -86,7 +86,8 @@ function openedTo(items: readonly Item[], asked: boolean): number {
   for (let at = 0; at < items.length; ) {
     const item = items[at];
     const length = phraseLength(items, at);
-    const one = item?.kind === itemKind.number ? "" : (item?.text ?? "");
+    // "UH-2 fan": a name that begins like a pause is none
+    const one = item === undefined || !isOneWord(item) || isFigure(item) ? "" : item.text;
     if (length > 0) at += length;
     else if (empty.test(one) && !(asked && agrees.test(one))) at++;
     else if (at > 0 && at === end && /^[,.:;-]$/.test(one)) at++;
