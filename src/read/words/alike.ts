@@ -67,44 +67,44 @@ gallop gallops gallows games gapes gases gashed gasped gated gauged gauze gazed 
 giggly ginning given givens giver givers glads gland glans glared glassed glassy glaze glazes gloss glosses glowing
 goggle goring gouge gouges grabs grads grained grans grant grants grass grassed grasses grater grates grazed greaser
 greet greeter grill grilled grills grind grinning groan groat groats groins groping grounder growl grows grubbing
-gunned gutting gyves gyving hafts hairs hales haling halve halved halving hammed hamming hampering handing hangover
-haply happen hardily hardness hardy haring harps harpy harry harts hasps hated hater haters hating hatter haunt
-haunting haunts haven havens haves hawing haying hazing headers headier headpin heady healed healer healers healing
-heals heaped heaping heaps hearer hearers hearing hears heart hearth hearths hearty heath heather heaths heave
-heaved heavers heaving heeded heeding heeds hefted hefting hefts helped hemmed hemming hepper herbs herded herder
-herding herds heretic hinging hinting hints hipped hippy hither hitter hiving hoarse hocked hoeing hoers hokes
-hoking holed homed homer homers homey homeys homing homos honed hones honing honked hooded hooding hoods hoofed
-hooker hooped hooping hooted hooter hopes hopper hopping horde hording horsed horsey horsing hoses hosing hosted
-hotted houri houris housed humidify humility hummer humped humping humps hunks hurls hurting hyping ideas ignite
-ignited ignites ignored imbalanced imparted improve improves increase increases inculcation induce induced induces
-infected infernal inflation inner inoculation inset insider installer instilled insulate insulates insulating
-insulator insulted intent interval intestate inverted irises islet isolate isolates itched itches jerky jilts joins
-joist joists juiced juicer juicy jumpier jumpy keeling keels keening keens kicker kicky killer kills kilned kilns
-kilted kilts kinds kinking kinks klaxon knacks knock knocker krone lacked lacks laded lading lager lagged lamer
-lamest laming lanced lander lanes lapel larded larder larger largo larking laser lashed latent latex lather latter
-lauded launch laving laxer laxest layer lazing lazying leaded leader leading leafage leafed leafing leafs leafy
-leakier leaned leaner leaning leans leaper leaping leaps lease leased leaser leash leasing leaved leaven leaver
-leeks legged lemma lends lengthy levee levees lever levered levers libel licit licked licking licks liens lifer
-lifers lifter lifters lifts lightening lighting liker likes lilted lilts limes lined linen linens liner linesman
-linesmen lings linkman linkmen links lisped lisps listen lithe lither litter litters littler liver livers lives
-living loader loads loafed loaned lobed lobes locate locates locket locking locos locus locution lodes lodged lofted
-loges logger login loiter loiters loner longed looked looker lookout lookouts looming looms loons looping loops
-loosed loosen looser looses looting loots lopes loping lorded loser losers losses louse louses lousing lover loves
-lowed lowing lubes lubricate lubricates lucked lucking lucks lugged lurch lured lynch maced maces machined macing
-macro mages maids mails maims maker makers makings males manage managed manages maned manes manger mania manic manse
-mares marker market marking marred marsh marts masked masking masks massage massed massing masted mated mater mates
-mating matins matron matrons matte matter mattes maxes maxing mazes means meany measure mender menus meres merged
-merger mergers merging merry mesas messaged messed messing meted meteor meteors metes metro metros microbe mighty
-migrate migrates miked miking mildly miler milers milfs milks mills milted milts mimed miming minded minds mined
-miners mines minim minims mining minis minks mints minuet minuses minuted minuter minutest mired miring mislead
-misled misses mistaken misted misting mistype mistypes misused misusing mixer moaning moats modal modem modes
-modulated moles molly momenta monitory mooed mooing mooning moons moors moose moped mopes moping morel mores morns
-motel motes moths moues mourning moused mouser mousse mousy mouth mouths mover movers movies mowed mowing mugged
-mugger muggers mugging mules mullion mullions murks mussed mussing muter natty naughty nearby neatly necked needled
-needy negatived nerds neural newer nicer nicety niches nickel nicker nines noised noose nooses normalcy noshing
-notching notifier notifies noting nougat nowise nuder nudes nugatory numbed oases occupier occupies odder officer
-offside ogled older omens onside opener opined oping opining otter outdoorsy outrage outset outsider outsize ovens
-overcharge overcharges overeat overhead overhear overlord overlords oversight overtire owing owned paced paces
+guest guests gunned gutting gyves gyving hafts hairs hales haling halve halved halving hammed hamming hampering
+handing hangover haply happen hardily hardness hardy haring harps harpy harry harts hasps hated hater haters hating
+hatter haunt haunting haunts haven havens haves hawing haying hazing headers headier headpin heady healed healer
+healers healing heals heaped heaping heaps hearer hearers hearing hears heart hearth hearths hearty heath heather
+heaths heave heaved heavers heaving heeded heeding heeds hefted hefting hefts helped hemmed hemming hepper herbs
+herded herder herding herds heretic hinging hinting hints hipped hippy hither hitter hiving hoarse hocked hoeing
+hoers hokes hoking holed homed homer homers homey homeys homing homos honed hones honing honked hooded hooding hoods
+hoofed hooker hooped hooping hooted hooter hopes hopper hopping horde hording horsed horsey horsing hoses hosing
+hosted hotted houri houris housed humidify humility hummer humped humping humps hunks hurls hurting hyping ideals
+ignite ignited ignites ignored imbalanced imparted improve improves increase increases inculcation induce induced
+induces infected infernal inflation inner inoculation inset insider installer instilled insulate insulates
+insulating insulator insulted intent interval intestate inverted irises islet isolate isolates itched itches jerky
+jilts joins joist joists juiced juicer juicy jumpier jumpy keeling keels keening keens kicker kicky killer kills
+kilned kilns kilted kilts kinds kinking kinks klaxon knacks knock knocker krone lacked lacks laded lading lager
+lagged lamer lamest laming lanced lander lanes lapel larded larder larger largo larking laser lashed latent latex
+lather latter lauded launch laving laxer laxest layer lazing lazying leaded leader leading leafage leafed leafing
+leafs leafy leakier leaned leaner leaning leans leaper leaping leaps lease leased leaser leash leasing leaved leaven
+leaver leeks legged lemma lends lengthy levee levees lever levered levers libel licit licked licking licks liens
+lifer lifers lifter lifters lifts lightening lighting liker likes lilted lilts limes lined linen linens liner
+linesman linesmen lings linkman linkmen links lisped lisps listen lithe lither litter litters littler liver livers
+lives living loader loads loafed loaned lobed lobes locate locates locket locking locos locus locution lodes lodged
+lofted loges logger login loiter loiters loner longed looked looker lookout lookouts looming looms loons looping
+loops loosed loosen looser looses looting loots lopes loping lorded loser losers losses louse louses lousing lover
+loves lowed lowing lubes lubricate lubricates lucked lucking lucks lugged lurch lured lynch maced maces machined
+macing macro mages maids mails maims maker makers makings males manage managed manages maned manes manger mania
+manic manse mares marker market marking marred marsh marts masked masking masks massage massed massing masted mated
+mater mates mating matins matron matrons matte matter mattes maxes maxing mazes means meany measure mender menus
+meres merged merger mergers merging merry mesas messaged messed messing meted meteor meteors metes metro metros
+microbe mighty migrate migrates miked miking mildly miler milers milfs milks mills milted milts mimed miming minded
+minds mined miners mines minim minims mining minis minks mints minuet minuses minuted minuter minutest mired miring
+mislead misled misses mistaken misted misting mistype mistypes misused misusing mixer moaning moats modal modem
+modes modulated moles molly momenta monitory mooed mooing mooning moons moors moose moped mopes moping morel mores
+morns motel motes moths moues mourning moused mouser mousse mousy mouth mouths mover movers movies mowed mowing
+mugged mugger muggers mugging mules mullion mullions murks mussed mussing muter natty naughty nearby neatly necked
+needled needy negatived nerds neural newer nicer nicety niches nickel nicker nines noised noose nooses normalcy
+noshing notching notifier notifies noting nougat nowise nuder nudes nugatory numbed oases occupier occupies odder
+officer offside ogled older omens onside opener opined oping opining otter outdoorsy outrage outset outsider outsize
+ovens overcharge overcharges overeat overhead overhear overlord overlords oversight overtire owing owned paced paces
 pacing packer packet pacts paddle paddock paddocked pails pains paint painted paints palace palate pales palled
 palling palls panes panning pants parade paraded parader paraders paras parched pared pares paring parity parks
 parky parred parring parry parse parsed parses parsing parted parting partly passels passers pasted pastes pasts
@@ -185,9 +185,9 @@ switcher switchers swore swots tabla tablas tabled tablet tablets tacks tagger t
 tames taming tampered tampering tamps tangs tanker tanking tanned tapes taping tapped tapping tares taring tarns
 tasered tasering tasking tasks tasting taxes taxing teats teeth temperate tempo tempos tempt tempts tended tending
 tented tenting tents terns terribly tester testes testis testy texted texting texts thank thanked thanking thanks
-thaws thees themes therms theses thick thicket thine thingy thinning thins thirsty thole thong thorough thought
-thrash threes throb throbs throe throes thumbing thumbs thump ticked ticker tickled tickling tightener tipped tires
-toady toaster toasty toddy togged toggled toils tokes toking tolls tonal tonally toner tones toots topical topically
+thaws thees themes therms theses thick thicket thine thingy thinning thins thirsty thole thong thorough thrash
+threes throb throbs throe throes thumbing thumbs thump ticked ticker tickled tickling tightener tipped tires toady
+toaster toasty toddy togged toggled toils tokes toking tolls tonal tonally toner tones toots topical topically
 topper toppled toppling torch torque torques torts torus touchy tough tours towed towel toying track trains trammed
 trams transform transformed transforms transpose transposes trapped trapping traps trashy traversed trays treading
 trees tribes trick tricked tricking trickle trickles tried trier triers trifle trikes tripe tripled triplet triplex
