@@ -12,7 +12,7 @@ const pinned: Readonly<Record<string, number>> = {
   "third-electrical.jsonl": 0,
   "third-gas.jsonl": 0,
   "siblings.jsonl": 0,
-  "eighth-electrical.jsonl": 1,
+  "eighth-electrical.jsonl": 0,
   "eighth-gas.jsonl": 0,
   "ninth-electrical.jsonl": 0,
   "ninth-gas.jsonl": 0,

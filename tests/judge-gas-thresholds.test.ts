@@ -298,8 +298,8 @@ const stairs: readonly Stairs[] = [
     equipment: { ...split, kind: "chiller" },
     notes: (value) => one(r("temperature", cel(44), { at: "water_out" }), boilsAt(44 - value)),
     steps: [
-      [0.8, "watch suction:high"],
-      [1.2, "good suction:usual"],
+      [0.95, "watch suction:high"],
+      [1.05, "good suction:usual"],
       [13.8, "good suction:usual"],
       [14.2, "watch suction:low"],
     ],
@@ -328,6 +328,118 @@ const stairs: readonly Stairs[] = [
       [3.6, "good ratio:usual"],
       [15.9, "good ratio:usual"],
       [16.1, "watch ratio:high"],
+    ],
+  },
+  {
+    what: "where a walk-in freezer boils with no box read, F",
+    check: "saturation",
+    source: practice,
+    equipment: { ...split, kind: "walk-in freezer" },
+    notes: (value) => one(boilsAt(value)),
+    steps: [
+      [-40.6, "watch suction:low"],
+      [-39.4, "good suction:usual"],
+      [-0.6, "good suction:usual"],
+      [0.6, "watch suction:high"],
+    ],
+  },
+  {
+    what: "where a walk-in freezer condenses with no weather read, F",
+    check: "saturation",
+    source: practice,
+    equipment: { ...split, kind: "walk-in freezer" },
+    notes: (value) => one(condensesAt(value)),
+    steps: [
+      [67.4, "watch head:low"],
+      [68.6, "good head:usual"],
+      [128.4, "good head:usual"],
+      [129.6, "watch head:high"],
+    ],
+  },
+  {
+    what: "where a walk-in cooler condenses with no weather read, F",
+    check: "saturation",
+    source: practice,
+    equipment: { ...split, kind: "walk-in cooler" },
+    notes: (value) => one(condensesAt(value)),
+    steps: [
+      [67.4, "watch head:low"],
+      [68.6, "good head:usual"],
+      [128.4, "good head:usual"],
+      [129.6, "watch head:high"],
+    ],
+  },
+  {
+    what: "the ratio of a machine of many zones",
+    check: "compression",
+    source: practice,
+    equipment: { ...split, kind: "outdoor unit", drive: "inverter" },
+    notes: (value) => one(absolute(3e5, "suction"), absolute(3e5 * value, "discharge")),
+    steps: [
+      [1.29, "watch"],
+      [1.31, "good"],
+      [7.92, "good"],
+      [8.08, "watch"],
+    ],
+  },
+  {
+    what: "the ratio of a chiller",
+    check: "compression",
+    source: practice,
+    equipment: { ...split, kind: "chiller" },
+    notes: (value) => one(absolute(3e5, "suction"), absolute(3e5 * value, "discharge")),
+    steps: [
+      [1.58, "watch ratio:low"],
+      [1.62, "good ratio:usual"],
+      [4.95, "good ratio:usual"],
+      [5.05, "watch ratio:high"],
+    ],
+  },
+  {
+    what: "a discharge behind the liquid's pressure, as its share: far below it is no pressure",
+    check: "compression",
+    source: practice,
+    equipment: split,
+    notes: (value) =>
+      one(absolute(5e5, "suction"), absolute(26e5, "liquid"), absolute(26e5 * value, "discharge")),
+    steps: [
+      [0.79, "watch ratio:high"],
+      [0.81, "good ratio:usual"],
+    ],
+  },
+  {
+    what: "lines of exchanged probes: the liquid line over a boiling point of 40 F, F",
+    check: "saturation",
+    source: practice,
+    equipment: split,
+    notes: (value) =>
+      one(
+        boilsAt(40),
+        condensesAt(130),
+        r("temperature", cel(120), { at: "suction" }),
+        r("temperature", cel(40 + value), { at: "liquid" }),
+      ),
+    steps: [
+      [35.8, "unknown physics:contradicts"],
+      [36.2, "good suction:usual, watch head:high"],
+    ],
+  },
+  {
+    what: "head that moved since the liquid line was read beside it, as a share",
+    check: "subcooling",
+    source: practice,
+    equipment: split,
+    notes: (value) => {
+      const pa = saturationPa("R-410A", "bubble", cel(105)) ?? 0;
+      const line = r("temperature", cel(95), { at: "liquid" });
+      return [
+        note("", absolute(pa, "discharge"), line),
+        note("", absolute(pa / (1 - value), "discharge")),
+      ];
+    },
+    steps: [
+      [0.039, "good subcooling:usual"],
+      [0.041, ""],
     ],
   },
   {

@@ -32,8 +32,6 @@ export const bands = {
   targetToleranceK: 5 * F,
   /** either side of the plate's subcooling. ANSI/ACCA 5 QI 2015, from memory */
   plateToleranceK: 3 * F,
-  /** below it no solid column of liquid leaves the condenser */
-  emptyK: 3 * F,
   subcooling: { from: 3 * F, to: 18 * F },
   /** thin, but a column of liquid */
   thinK: 6 * F,

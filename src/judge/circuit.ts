@@ -14,7 +14,7 @@ import { isBound, numberOf } from "./pick.ts";
 import { isPumpingDown } from "./pumping-down.ts";
 import { perScene, type Scene } from "./scene.ts";
 import { isAtRest, isNitrogen } from "./standing.ts";
-import { areTogether, latestPair } from "./together.ts";
+import { areTogether, hasMovedOn, latestPair } from "./together.ts";
 
 /** One running refrigerant circuit as it was last read; pressures absolute. */
 export interface Circuit {
@@ -125,9 +125,11 @@ function circuitFrom(about: string, gas: readonly Reading[], scene: Scene): Circ
   const suctionPa = paOf(suction, ambientPa);
   const highPa = paOf(high, ambientPa);
   const cel = (...at: Place[]) => numberAt(lastAt(gas, "temperature", at));
-  /** a line's temperature, unless work was done between it and the pressure it goes with */
+  /** a line's temperature, unless work was done between it and the pressure it goes with, or one of both has moved on */
   const beside = (pressure: Reading | undefined, line: Reading | undefined) =>
-    pressure === undefined || line === undefined || areTogether(scene, pressure, line)
+    pressure === undefined ||
+    line === undefined ||
+    (areTogether(scene, pressure, line) && !hasMovedOn(scene, gas, [pressure, line]))
       ? numberAt(line)
       : undefined;
   const saidSuperheat = gas.findLast((one) => one.quantity === "superheat" && !isOfDischarge(one));

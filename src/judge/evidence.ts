@@ -76,7 +76,8 @@ export function remarkEvidence(scene: Scene): Evidence[] {
     if (isAcrossContacts(one, scene)) return [];
     if (isOfBath(one, scene) || isOfUnloaded(one, scene)) return [];
     if (namesLine(one, scene)) return [{ sign: "protection:upstream_fuse_open", says }];
-    if (isOfFan(one, scene)) return [{ sign: "fans:fan_slow", says }];
+    const ofFan = fanSigns[one.observation];
+    if (ofFan !== undefined && isOfFan(one, scene)) return [{ sign: ofFan, says }];
     if (isOfBareDrive(one, scene)) return [{ sign: bareDriveSign(scene), says }];
     const note = scene.notes.find((other) => other.statements.includes(one));
     if (isIcedColdCoil(one, note, scene)) return [{ sign: "indoor_air:ice_on_cold_coil", says }];
@@ -87,10 +88,15 @@ export function remarkEvidence(scene: Scene): Evidence[] {
   });
 }
 
-/** A fan that turns the wrong way moves little air; it is not the compressor that runs backward. */
+/** A fan that turns the wrong way moves little air, one that opens its overload draws too much: neither is the compressor. */
+const fanSigns: Readonly<Record<string, string>> = {
+  runs_backward: "fans:fan_slow",
+  overload_trips: "fan:high_current",
+};
+
 function isOfFan(one: Scene["seen"][number], scene: Scene): boolean {
-  if (one.observation !== "runs_backward") return false;
-  return /\b(?:fan|blower)\b(?!.*\bcomp)/i.test(textAbout(one, scene, [fanAhead, 0]));
+  const words = `${one.subject ?? ""} ${textAbout(one, scene, [fanAhead, 0])}`;
+  return /\b(?:fan|blower)s?\b(?!.*\b(?:comp|scroll))/i.test(words);
 }
 
 /** Letters before a remark that name a fan. */
@@ -109,18 +115,16 @@ const passing: readonly string[] = [
 function isOnce(one: Scene["seen"][number], scene: Scene): boolean {
   if (!passing.includes(one.observation)) return false;
   return /\b(?:once|one time)\b(?! (?:it|you|the|i|we|a)\b)|nothing since/i.test(
-    textAbout(one, scene, [passingBefore, passingAfter]),
+    textAbout(one, scene, passingNear),
   );
 }
 
-const passingBefore = 8;
-const passingAfter = 24;
+const passingNear = [8, 24] as const;
 
 /** The fuse of a heater's own circuit. */
 function isOfHeater(one: Scene["seen"][number], scene: Scene): boolean {
-  return (
-    one.observation === "fuse_blown" && /heater|belly/i.test(textAbout(one, scene, [fanAhead, 0]))
-  );
+  if (one.observation !== "fuse_blown") return false;
+  return /heater|belly/i.test(textAbout(one, scene, [fanAhead, 0]));
 }
 
 /** An oil glass shows oil: neither a stain nor bubbles of refrigerant. */
@@ -157,23 +161,19 @@ function isOfControl(one: Scene["seen"][number], scene: Scene): boolean {
   return (
     one.observation === "fuse_blown" &&
     /\b(?:[1-5] ?a(?:mp)?|24 ?v\w*|low volt\w*|control|transformer|board|secondary|stat|thermostat)\b(?! heater)/i.test(
-      textAbout(one, scene, [controlAhead, controlBehind]),
+      textAbout(one, scene, controlNear),
     ) &&
     !/inverter|drive|\bmain\b|\bline\b/i.test(textAbout(one, scene, [nameAhead, nameAhead]))
   );
 }
 
-const controlAhead = 12;
-const controlBehind = 34;
+const controlNear = [12, 34] as const;
 
 /** Ice in a cup that a sensor is proven in is none on the coil. */
 function isOfBath(one: Scene["seen"][number], scene: Scene): boolean {
-  return (
-    one.observation.startsWith("ice_on_") &&
-    /\b(?:cup|glass|bucket|bath|slush|ice ?water)\b/i.test(
-      textAbout(one, scene, [fanAhead, nameAhead]),
-    )
-  );
+  if (!one.observation.startsWith("ice_on_")) return false;
+  const near = textAbout(one, scene, [fanAhead, nameAhead]);
+  return /\b(?:cup|glass|bucket|bath|slush|ice ?water)\b/i.test(near);
 }
 
 /** A breaker that trips with its load off says nothing of the load; `told` hears it. */

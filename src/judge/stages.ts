@@ -1,6 +1,7 @@
 import type { CaseNote, Reading, Statement } from "../model.ts";
 import { legsTurned } from "./legs-turned.ts";
 import { newInAt } from "./new-in.ts";
+import { replacesCompressor } from "./replaces-compressor.ts";
 import { isOfSwapTest } from "./swap-test.ts";
 
 /** The notes before and after the first thing that was done to the machine. */
@@ -31,13 +32,31 @@ export function stagesOf(notes: readonly CaseNote[]): Stages {
   const note = notes[at];
   const cut = note === undefined ? undefined : cutIn(note);
   if (note === undefined || cut === undefined) return { before: notes, after: [] };
+  const ofOld = (one: Reading | Statement) => isOfOld(one, note);
   const isAfter = (one: Reading | Statement) =>
-    placeOf(one) > cut || (placeOf(one) === cut && isOutcome(one));
+    !ofOld(one) && (placeOf(one) > cut || (placeOf(one) === cut && isOutcome(one)));
   const after = [part(note, isAfter), ...notes.slice(at + 1)];
-  const deed = part(note, (one) => !isAfter(one));
+  const deed = foundOnOld(part(note, (one) => !isAfter(one)));
   return {
     before: [...notes.slice(0, at), { ...deed, readings: [...deed.readings, ...first(after)] }],
     after,
+  };
+}
+
+/** "compressor was replaced yesterday for a ground, found 0.0 meg": what was measured then, on the one that came out. */
+function isOfOld(one: Reading | Statement, note: CaseNote): boolean {
+  return "figure" in one && one.earlier === true && replacesCompressor(note);
+}
+
+/** The cause of the change, not a visit before it. */
+function foundOnOld(note: CaseNote): CaseNote {
+  return {
+    ...note,
+    readings: note.readings.map((one) => {
+      if (!isOfOld(one, note)) return one;
+      const { earlier: _, ...then } = one;
+      return then;
+    }),
   };
 }
 

@@ -1,21 +1,28 @@
 import type { Draft } from "./draft.ts";
 import { type Item, itemKind } from "./item.ts";
 
-const cables = /^(?:cable|cables|feeder|wire|wires|wiring|harness|whip|conductors?|run)$/;
-const alone =
-  /^(?:alone|by|itself|themselves|its|their|own|on|only|just|the|is|are|reads|megs|to|ground|over|:)$/;
+/** What a test may be of, the cable or what hangs on it; "to the comp", "comp end lifted" only say where. */
+const named =
+  /(?<!\b(?:to|at|from|with)(?: the)? )\b(?:(cables?|feeders?|wires?|wiring|harness|whip|conductors?|run)|comp\w*|motors?|windings?|pumps?|shell)\b(?! (?:end|side|leads?|off|lifted|unhooked|disconnected|unplugged|ends))/g;
+const alone = /\b(?:alone|by itself|by themselves|on (?:its|their) own|only|just the)\b/;
 
-/** "cable alone 0.3 meg": megohms of a cable that nothing hangs on are none of the winding's. */
+/** "cable alone 0.3 meg", "the feeder reads 2 meg on its own": megohms of a cable that nothing hangs on are none of the winding's. */
 export function cableAlone(list: readonly Draft[], items: readonly Item[]): void {
   for (const draft of list) {
-    if (draft.unit?.dimension !== "resistance" || draft.unit.factor < 1e3) continue;
-    if (draft.subject !== undefined || draft.points !== undefined) continue;
-    let at = draft.index - 1;
-    let told = false;
-    while (at >= 0 && (items[at]?.kind === itemKind.ground || alone.test(items[at]?.text ?? ""))) {
-      told ||= /^(?:alone|itself|themselves|own|only|just)$/.test(items[at]?.text ?? "");
-      at--;
-    }
-    if (told && cables.test(items[at]?.text ?? "")) draft.subject = "cable";
+    const megohms = draft.unit?.dimension === "resistance" && draft.unit.factor >= 1e3;
+    if (!megohms && draft.quantity !== "insulation_resistance") continue;
+    if (draft.subject !== undefined) continue;
+    const isNear = ({ kind, text }: Item): boolean => !isStop(text) && kind !== itemKind.line;
+    const from = items.slice(0, draft.index).findLastIndex((one) => !isNear(one)) + 1;
+    const ahead = wordsOf(items.slice(from, draft.index));
+    const behind = items.slice(draft.index + 1);
+    const to = behind.findIndex((one) => !isNear(one) || one.kind === itemKind.number);
+    const after = wordsOf(to < 0 ? behind : behind.slice(0, to));
+    if ([...ahead.matchAll(named)].at(-1)?.[1] === undefined) continue;
+    if (alone.test(ahead) || /^(?:to ground )?(?:alone|by itself|on its own)\b/.test(after))
+      draft.subject = "cable";
   }
 }
+
+const isStop = (text: string): boolean => /^[.;]$/.test(text);
+const wordsOf = (items: readonly Item[]): string => items.map((one) => one.text).join(" ");

@@ -85,12 +85,20 @@ function labelFigure(scene: Scene): Rating[] {
   return said === undefined ? [] : [{ farad: Number(said) * 1e-6, subject: "" }];
 }
 
-/** Second half of a label that was taken for a reading: a slash stands before it. */
+/** A half of a label that was taken for a reading: "45+5 mfd", or a slash before it and no reading before that. */
 function isOfLabel(reading: Reading, scene: Scene): boolean {
-  const text = noteOf(scene, reading)?.text ?? "";
+  const note = noteOf(scene, reading);
+  const text = note?.text ?? "";
   const [from, to] = figureSpan(text, reading);
-  const own = text.slice(from, to).indexOf(reading.figure.number);
-  return /\d ?[/+] ?$/.test(text.slice(0, from + Math.max(0, own)));
+  const at = from + Math.max(0, text.slice(from, to).indexOf(reading.figure.number));
+  if (/^ ?\+ ?\d/.test(text.slice(at + reading.figure.number.length))) return true;
+  const [, first, sign] = /([\d.]+) ?([/+]) ?$/.exec(text.slice(0, at)) ?? [];
+  if (first === undefined || sign === "+") return sign === "+";
+  const readFirst = note?.readings.some(
+    (one) =>
+      one.quantity === "capacitance" && one.rating === undefined && one.figure.number === first,
+  );
+  return readFirst !== true;
 }
 
 function measuredIn(scene: Scene): Measured[] {

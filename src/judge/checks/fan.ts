@@ -72,9 +72,7 @@ function currentFinding(about: string, readings: readonly Reading[], scene: Scen
   if (values.length === 0) return [];
   const highest = Math.max(...values);
   if (highest < nothingA) return [found(about, "watch", "The fan draws nothing", "fan:no_current")];
-  const plate = scene.ratings.find(
-    (one) => one.quantity === "current" && (one.rating === "FLA" || /fan/i.test(one.subject ?? "")),
-  );
+  const plate = scene.ratings.find((one) => one.quantity === "current" && isOfFanPlate(one, scene));
   const ratedA = plate === undefined ? undefined : numberOf(plate);
   if (ratedA === undefined)
     return [
@@ -103,6 +101,12 @@ function currentFinding(about: string, readings: readonly Reading[], scene: Scen
         ),
       ]
     : [found(about, "good", `${plain(highest)} A, FLA ${plain(ratedA)}`, "fan:turns")];
+}
+
+/** "blower motor plate 6.4, drawing 6.9": in a note of a fan any rated amps are the fan's. */
+function isOfFanPlate(one: Reading, scene: Scene): boolean {
+  if (one.rating === "FLA" || /fan|blower/i.test(one.subject ?? "")) return true;
+  return (one.rating === "nominal" || one.rating === "MOC") && isFanNote(scene, one);
 }
 
 /** A fan motor was fitted after the last word of one that stands. */

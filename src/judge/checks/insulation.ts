@@ -1,7 +1,7 @@
 import type { Finding, Reading } from "../../model.ts";
 import type { Check } from "../check.ts";
 import { noteWords } from "../near.ts";
-import { bySubject } from "../pick.ts";
+import { bySubject, numbersOf } from "../pick.ts";
 import type { Scene } from "../scene.ts";
 import { ohmWords } from "../words.ts";
 import { floorFinding } from "./insulation-floor.ts";
@@ -13,6 +13,10 @@ import { told } from "./told.ts";
 
 /** Largest lead over smallest before the measurement itself is in doubt. Source: first principles. */
 const leadSpread = 2;
+/** Ohm, of a power circuit's wires. Source: IEC 60364-6, 500 V, from memory. */
+const cableFloorOhm = 1e6;
+/** Ohm, of a new one. Source: ANSI/NETA ATS table 100.1, 600 V class, from memory. */
+const cleanCableOhm = 1e8;
 /** The same for leads that are all clean; above the second no spread is remarked on. Common practice, no source. */
 const cleanSpread = { times: 4, belowOhm: 5e8 } as const;
 
@@ -62,9 +66,38 @@ function measured(scene: Scene): Finding[] {
   return bySubject(toGround(scene), "compressor").flatMap(([named, readings]) => {
     const ofFan = readings.every((one) => one.subject === undefined && isFans(scene, one));
     const about = ofFan ? "fan" : named;
+    if (about === "cable") return cableFinding(readings);
     return forFan(about, judgeLeads(about, readings, scene));
   });
 }
+
+/** A cable that nothing hangs on: each wire for itself, and nothing is said of a winding. */
+function cableFinding(readings: readonly Reading[]): Finding[] {
+  const ohms = numbersOf(readings);
+  if (ohms.length === 0) return [];
+  const lowest = Math.min(...ohms);
+  const row = cableRows.find((one) => lowest < one.belowOhm) ?? soundCable;
+  return [
+    {
+      about: "cable",
+      check: "insulation",
+      level: row.level,
+      says: `The cable alone reads ${ohmWords(lowest)} to ground: ${row.says}`,
+      brief: row.says,
+      values: {},
+      basis: "IEC 60364-6, ANSI/NETA",
+      source:
+        "IEC 60364-6: 1 megohm at 500 V for power circuits; ANSI/NETA ATS table 100.1: 100 megohm for the 600 V class; both from memory",
+      signs: [],
+    },
+  ];
+}
+
+const soundCable = { level: "good", says: "the cable is sound" } as const;
+const cableRows = [
+  { belowOhm: cableFloorOhm, level: "bad", says: "the cable itself is grounded, not the motor" },
+  { belowOhm: cleanCableOhm, level: "watch", says: "wet or chafed, look along it" },
+] as const;
 
 function isFans(scene: Scene, one: Reading): boolean {
   const named = /\b(?:fan|blower)s?\b/.test(scene.words) && !/\bcomp/.test(noteWords(scene, one));
