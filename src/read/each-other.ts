@@ -9,6 +9,7 @@ import { againAt, lineBetween, liquidLine, liquidThen, sidePairs } from "./gauge
 import { inThenOut } from "./in-then-out.ts";
 import { lookedAgain } from "./looked-again.ts";
 import { rowOfMegohms } from "./made-of-megohms.ts";
+import { outThenIn } from "./out-then-in.ts";
 import { passes } from "./pass.ts";
 import { micronsTimed, pulledAgain } from "./pulled-again.ts";
 import { rowUnit } from "./row-unit.ts";
@@ -54,6 +55,7 @@ export const besideEachOther = passes(
   { look: ({ drafts, items }) => atFrequencies(drafts, items) },
   { look: ({ drafts, items }) => dryBeside(items, drafts), heads: "dry" },
   { look: ({ drafts, items }) => inAndOut(items, drafts), heads: "out" },
+  { look: ({ drafts, items }) => outThenIn(drafts, items), heads: "out", several: true },
   {
     look: ({ drafts, items }) => inThenOut(items, drafts),
     heads: "out|outlet|going|coming|entering",

@@ -52,14 +52,31 @@ function chargedInto(draft: Draft, items: readonly Item[]): void {
   draft.question = "quantity";
 }
 
-const bottle = /^(?:bottle|tank|cylinder|jug|drum|can)$/;
+const bottle = /^(?:bottle|tank|cylinder|cyl|jug|drum|can)s?$/;
+const put = /^(?:charged|added|put|charge|adding|in|into)$/;
+
+/** "cyl went from 24.5 to 40.7 lb", "bottle is at 31 lb": what stands on the scale, bottle and all. */
+function scaleOf(draft: Draft, items: readonly Item[]): boolean {
+  const ahead = items.slice(Math.max(0, draft.index - 5), draft.index);
+  const at = ahead.findLastIndex(({ text }) => bottle.test(text));
+  const words = ahead.slice(at + 1);
+  if (at < 0 || /^(?:into|in|to|of|from)$/.test(ahead[at - 1]?.text ?? "")) return false;
+  return (
+    words.some(({ text }) => /^(?:went|goes|weighs|scale|was|is|now|reads|at|from)$/.test(text)) &&
+    !words.some(({ text, kind }) => put.test(text) || kind === itemKind.sign)
+  );
+}
 
 /** "weighed the bottle, 23 lb before and 19 lb after": what the bottle has was not put in. */
 export function bottleWeighed(draft: Draft, items: readonly Item[]): void {
-  if (draft.quantity !== "mass" || draft.action !== "charged") return;
+  if (draft.quantity !== "mass" || draft.action === undefined) return;
+  if (scaleOf(draft, items)) {
+    draft.action = undefined;
+    return;
+  }
+  if (draft.action !== "charged") return;
   const at = items.findIndex(({ text }) => /^weigh(?:ed|s|ing)?$/.test(text));
   if (at < 0 || !items.slice(at + 1, at + 4).some(({ text }) => bottle.test(text))) return;
-  const put = /^(?:charged|added|put|charge|adding|in|into)$/;
   if (!items.some(({ text }) => put.test(text))) draft.action = undefined;
 }
 

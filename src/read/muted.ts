@@ -1,4 +1,4 @@
-import { type Item, itemKind } from "./item.ts";
+import { type Item, isOneWord, itemKind } from "./item.ts";
 import type { Label } from "./label.ts";
 import { role } from "./word.ts";
 
@@ -129,6 +129,19 @@ function headsPair(items: readonly Item[], at: number): boolean {
   return sides.length > 1 && sides[0] === items[next] && figureBehind(items, next);
 }
 
+const howItIs =
+  /^(?:is|was|thats|ones|too|bit|little|kinda|kind of|way|pretty|very|running|seems|looks|awful|so|its|bit on the)$/;
+
+/** "dairy 41 thats high, meat 29", "44 that one's low": how a figure is found, no side of a circuit. */
+function highOrLow(items: readonly Item[], at: number): boolean {
+  const [before, item, next] = [items[at - 1], items[at], items[at + 1]];
+  if (item === undefined || !/^(?:high|low)$/.test(item.text) || !isOneWord(item)) return false;
+  if (before === undefined || !(howItIs.test(before.text) || before.apostrophe)) return false;
+  if (next !== undefined && next.kind !== itemKind.sign && next.kind !== itemKind.line)
+    return false;
+  return items.slice(0, at).some(({ kind }) => kind === itemKind.number);
+}
+
 /**
  * Names that say nothing of the figures beside them: how something was found, whether there is any, what it
  * is called, what it is held against.
@@ -150,6 +163,7 @@ export function muted(items: readonly Item[], plain: string): void {
       headsPair(items, at) ||
       foundFine(items, at) ||
       flowOrNone(items, at) ||
+      highOrLow(items, at) ||
       pullsDown(items, at)
     )
       item.label = undefined;

@@ -217,7 +217,7 @@ export function pointsAt(build: Building, i: number): PointsSaid | undefined {
       list[0] = [first.points[0], next.points[0] ?? ""];
       return { list, end: next.end };
     }
-    const rail = first.points[0] ?? "";
+    const [rail = ""] = first.points;
     if (
       rail.startsWith("DC") &&
       first.points.length === 2 &&
@@ -240,23 +240,21 @@ export function pointsAt(build: Building, i: number): PointsSaid | undefined {
 }
 
 /** "nothing between L1 and L2 and L2 to L3 is 212": of what has nothing the next pair is none. */
-function nothingThere(build: Building): boolean {
-  const [before, nothing] = [
-    build.items[build.items.length - 1],
-    build.items[build.items.length - 2],
-  ];
+function nothingThere({ items }: Building): boolean {
+  const [before, nothing] = [items[items.length - 1], items[items.length - 2]];
   return (
     /^(?:between|across|btwn|on|from)$/.test(before?.text ?? "") &&
     ((nothing?.roles ?? 0) & (role.zero | role.not)) !== 0
   );
 }
 
-/** "same again on lead two and lead three's only forty": behind "same" a verb begins the next. */
+/** "same again on lead two and lead three's only forty", "same on T2, T3 was 3 meg": behind "same" a value begins the next. */
 function beginsAnew(build: Building, joint: number, end: number): boolean {
-  if (build.tokens[joint]?.text !== "and") return false;
+  if (!/^(?:and|n|[,&])$/.test(build.tokens[joint]?.text ?? "")) return false;
   if (!build.items.slice(-3).some((item) => item.kind === itemKind.same)) return false;
-  const verb = build.tokens[end - 1]?.apostrophe === true;
-  return verb || ((build.tokens[end]?.word?.roles ?? 0) & role.is) !== 0;
+  const [last, next] = build.tokens.slice(end - 1, end + 1);
+  if (last?.apostrophe === true || next?.kind === tokenKind.number) return true;
+  return ((next?.word?.roles ?? 0) & (role.is | role.only)) !== 0;
 }
 
 /** "L1, L2 and L3 to ground": the ground belongs to each. */

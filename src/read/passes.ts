@@ -35,6 +35,7 @@ import {
 } from "./guard-spot.ts";
 import { heldFor } from "./held-for.ts";
 import { inThere } from "./in-there.ts";
+import { legsBehindSpeed } from "./legs-behind-speed.ts";
 import { lettersAlone, lowOfLeg } from "./letters-alone.ts";
 import { lineOfGauge } from "./line-of-gauge.ts";
 import { lowThenHigh } from "./low-then-high.ts";
@@ -53,12 +54,13 @@ import { poundsAgain } from "./pounds-again.ts";
 import { question } from "./question.ts";
 import { relate } from "./relate.ts";
 import { repeat } from "./repeat.ts";
+import { riseAlone } from "./rise-alone.ts";
 import { roomWarmth } from "./room-warmth.ts";
 import { sameAgain } from "./same-again.ts";
 import { speeds } from "./speeds.ts";
 import { stages } from "./stages.ts";
 import { statLetters } from "./stat-letters.ts";
-import { statSet } from "./stat-set.ts";
+import { setBesideHumidity, statSet } from "./stat-set.ts";
 import { statsOfOne } from "./stats-of-one.ts";
 import { swings } from "./swings.ts";
 import { switchSet } from "./switch-set.ts";
@@ -136,6 +138,13 @@ export const byWords = passes(
     heads: "gas|mani|manif|manifold|burner|regulator",
   },
   { look: ({ drafts, items }) => countOfRow(drafts, items), several: true },
+  { look: ({ drafts, items }) => riseAlone(drafts, items), heads: "rise", several: true },
+  { look: ({ drafts, items }) => legsBehindSpeed(drafts, items), heads: "/", several: true },
+  {
+    look: ({ drafts, context }) => setBesideHumidity(drafts, context.units),
+    heads: "%|rh|humidity|percent",
+    several: true,
+  },
 );
 
 /** How values are measured and how they stand to what is known, before the test's own values are taken out. */

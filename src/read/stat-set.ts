@@ -30,3 +30,21 @@ export function statSet(drafts: readonly Draft[], items: readonly Item[], units:
     }
   });
 }
+
+/** "72 deg 48% rh sp is 70": what is set is the one of the two that it is near, where it has no sign of its own. */
+export function setBesideHumidity(drafts: readonly Draft[], units: UnitHabit): void {
+  const [low, high] = room[units];
+  for (const set of drafts) {
+    if (set.rating !== "setpoint" || set.unit !== undefined || set.named !== undefined) continue;
+    if (set.place !== undefined || set.value < low || set.value > high) continue;
+    const told = drafts.filter(({ index, rating }) => index < set.index && rating === undefined);
+    const damp = told.find(({ unit }) => unit?.dimension === "percent");
+    const warm = told.find(
+      ({ unit, hint }) => unit?.dimension === "temperature" || hint === "temperature",
+    );
+    if (damp === undefined || warm === undefined || warm === damp) continue;
+    if (Math.abs(set.value - warm.value) >= Math.abs(set.value - damp.value)) continue;
+    set.hint = "temperature";
+    set.named = "temperature";
+  }
+}

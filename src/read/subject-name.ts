@@ -5,6 +5,7 @@ import type { Label } from "./label.ts";
 import { ordinalAt } from "./ordinal.ts";
 import { phraseAt } from "./phrase.ts";
 import { tokenKind } from "./token.ts";
+import { unitAt } from "./units.ts";
 
 export interface SubjectSaid {
   readonly name: string;
@@ -142,7 +143,8 @@ export function subjectAt(build: Building, i: number): SubjectSaid | undefined {
       label: undefined,
       aside: false,
     };
-  if (noun.kind === "aside" && leftAt(build, i)) return undefined;
+  if (noun.kind === "aside" && (leftAt(build, i) || warmRoom(build, i, ordinal.end)))
+    return undefined;
   if (noun.kind === "aside") return { name: "", end: ordinal.end, label: undefined, aside: true };
   return {
     name: `${noun.name} ${ordinal.text}`,
@@ -155,6 +157,14 @@ export function subjectAt(build: Building, i: number): SubjectSaid | undefined {
 /** "case 48 product 45": nothing but what is measured there. */
 function warmCase(end: number): SubjectSaid {
   return { name: "", end, label: { place: "box", hint: "temperature" }, aside: false };
+}
+
+/** "server rm 72 deg", "rm 74f 50% rh": how warm the room is, no number of it. */
+function warmRoom(build: Building, i: number, end: number): boolean {
+  if (!/^(?:room|rm|space|zone|store)$/.test(build.tokens[i]?.text ?? "")) return false;
+  const unit = unitAt(build, end);
+  const typed = (build.tokens[end]?.text.length ?? 0) > 1 || build.tokens[end]?.glued === true;
+  return typed && unit?.unit.dimension === "temperature";
 }
 
 /** "off site 1615", "lv site 4:15": when he left, no number of the site. */

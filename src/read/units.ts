@@ -36,6 +36,7 @@ export interface UnitSaid {
   readonly add: number;
 }
 
+const tester = /^(?:tester|test|megger|meter|setting|range|scale|insulation|dc)$/;
 const sequences: readonly string[] = ["abc", "uvw", "csr"];
 
 /** "U .51 V .52": a letter that follows the last point in its family is a point, not a unit. */
@@ -72,11 +73,9 @@ function standsApart(build: Building, token: Token, i: number): boolean {
   // "19 K to ground": no point is called K or M
   const end = next?.text === "to" && !/^[km]$/.test(token.text) ? build.tokens[i + 2] : undefined;
   if (/^[a-gnrsuvw]$|^g/.test(end?.text ?? "") && !isVolts(build, i)) return false;
-  if (
-    token.text === "v" &&
-    endsThought(next) &&
-    /^(?:250|500|1000|2500|5000)$/.test(build.tokens[i - 1]?.text ?? "")
-  )
+  // "U 120 M V 118 M W 90 M, 500 V tester"
+  const set = /^(?:250|500|1000|2500|5000)$/.test(build.tokens[i - 1]?.text ?? "");
+  if (token.text === "v" && set && (endsThought(next) || tester.test(next?.text ?? "")))
     return true;
   if (token.text === "v" && endsThought(next) && closesRow(build)) return true;
   return !nextPoint(build, token.text);
@@ -104,6 +103,8 @@ function endsThought(next: Token | undefined): boolean {
 /** "0.55 in" ends a thought; "3 in still flashing" does not speak of inches. */
 function inchHere(build: Building, i: number): boolean {
   if (build.items.slice(-3).some((item) => item.label?.action !== undefined)) return false;
+  // "chilled water 7.4 out 12.1 in": its other side
+  if (build.items[build.items.length - 1]?.text === "out") return false;
   const measured = build.items.some(
     (item) =>
       item.label?.quantity === "static_pressure" ||

@@ -3,7 +3,7 @@ import { isNitrogen } from "../nitrogen-name.ts";
 import { type Note, type Rule, state } from "../note.ts";
 import { role } from "../word.ts";
 import { freeNumber, textAt } from "./near.ts";
-import { changedBy, makesTotal } from "./told-amount.ts";
+import { changedBy, makesTotal, withTime } from "./told-amount.ts";
 
 const short: ReadonlySet<string> = new Set([
   "low",
@@ -179,6 +179,7 @@ export const differences: Rule = {
     "off",
     "within",
     "falls",
+    "rise",
     "rises",
     "jumps",
     "jumped",
@@ -221,7 +222,10 @@ export const differences: Rule = {
         return;
       }
       if (freeNumber(item) && changedBy(note, item, i)) {
-        state(note, differences.name, [i, i + 1], { kind: "note", about: "difference" });
+        state(note, differences.name, [i, withTime(items, i)], {
+          kind: "note",
+          about: "difference",
+        });
         return;
       }
       if (freeNumber(item) && nearEachOther(items, i)) {

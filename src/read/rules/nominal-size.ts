@@ -49,13 +49,12 @@ const wholes = /^(?:unit|system|machine|split|rooftop|cassette|chiller|odu|multi
 /** "on a 4000 cfm unit", "a 10 kW machine": what it is called by. */
 function calledBy(items: readonly Item[], i: number): boolean {
   const dimension = items[i]?.unit?.dimension;
-  const before_ = items[i - 1]?.text ?? "";
   // "a 30 amp unit"
-  if (dimension === "current" && /^(?:a|an)$/.test(before_))
+  if (dimension === "current" && /^an?$/.test(textAt(items, i - 1)))
     return /^(?:unit|system|machine|circuit|load|rtu)$/.test(textAt(items, i + 1));
   if (dimension !== "airflow" && dimension !== "power") return false;
   const before = items[i - 1];
-  const article = before?.kind === itemKind.word && /^(?:a|an|new|this|that)$/.test(before.text);
+  const article = before?.kind === itemKind.word && /^(?:an?|new|this|that)$/.test(before.text);
   const starts = before === undefined || before.kind === itemKind.line || before.text === ",";
   const verb = /^(?:is|pulls|draws|takes|reads|now|running|load|total|:)$/.test(
     textAt(items, i + 2),
@@ -76,7 +75,9 @@ function others(note: Note, i: number, item: Item): boolean {
     state(note, SIZE, [i, i + 3], { kind: "note", about: "size" });
     return true;
   }
-  if (/^(?:sheave|sheaves|pulley|tonnage)$/.test(textAt(items, i - 1))) {
+  // "driven sheave 610 rpm" is how fast it turns
+  const named = /^(?:sheaves?|pulley|tonnage)$/.test(textAt(items, i - 1));
+  if (named && item.unit?.dimension !== "speed") {
     state(note, SIZE, [i, i + 1], { kind: "note", about: "size" });
     return true;
   }
@@ -86,11 +87,11 @@ function others(note: Note, i: number, item: Item): boolean {
   }
   const oil = textAt(items, i - 1);
   // "AB 211, BC 200" are legs
-  const named =
+  const oiled =
     /^(?:poe|pve|pag|mineral|vg)$/.test(oil) ||
     (oil === "iso" && items[i - 1]?.label !== undefined) ||
     (oil === "ab" && /\boil/i.test(note.plain));
-  if (item.unit === undefined && named) {
+  if (item.unit === undefined && oiled) {
     state(note, SIZE, [i - 1, i + 1], { kind: "note", about: "size" });
     return true;
   }

@@ -84,8 +84,30 @@ function twoDiameters(items: readonly Item[], i: number): boolean {
   return ahead.some(({ text }) => /^(?:line|lines|pipe|pipes|copper|lineset|tube)$/.test(text));
 }
 
+const tubes =
+  /^(?:pipes?|copper|pvc|cpvc|conduit|emt|hose|tubing|duct|flex|vent|sheave|pulley|valve|tee|elbow)$/;
+
+/** `2" condensate pipe`, `10" duct off at the boot`: inches of what is named behind, none of water. */
+function inchesOf({ items, plain }: Note, i: number): boolean {
+  const item = items[i];
+  if (
+    item?.unit?.figure !== "in wc" ||
+    !/^(?:"|''|inch|in)$/.test(plain.slice(item.unitFrom, item.to))
+  )
+    return false;
+  const eighth = Number.isInteger(item.value * 8);
+  if (!eighth || items.some(({ label }) => label?.quantity === "static_pressure")) return false;
+  const [next, after] = [items[i + 1], items[i + 2]];
+  if (tubes.test(next?.text ?? "")) return true;
+  return next?.kind === itemKind.word && next.roles === 0 && tubes.test(after?.text ?? "");
+}
+
 export function pipe(note: Note, i: number, item: Item): boolean {
   const { items } = note;
+  if (inchesOf(note, i)) {
+    state(note, SIZE, [i, i + 1], { kind: "note", about: "size" });
+    return true;
+  }
   if (twoDiameters(items, i)) {
     state(note, SIZE, [i, i + 3], { kind: "note", about: "size" });
     return true;

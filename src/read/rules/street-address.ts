@@ -10,6 +10,7 @@ function streetBehind(items: readonly Item[], i: number): number {
   for (let at = i + 1; at <= i + 4; at++) {
     const item = items[at];
     if (item === undefined || item.kind === itemKind.sign || item.unit !== undefined) return -1;
+    if (item.kind === itemKind.points) return -1;
     if (street.test(item.text) && at > i + 1) return at;
   }
   return -1;

@@ -1,4 +1,4 @@
-import type { Item } from "../item.ts";
+import { type Item, itemKind } from "../item.ts";
 import type { Note } from "../note.ts";
 import { roseBy } from "../rose-by.ts";
 import { textAt } from "./near.ts";
@@ -15,8 +15,29 @@ const mostBy: Readonly<Record<string, number>> = {
   A: 6,
 };
 
+/** "vac at 300, rise 40 in 10 min": by how much, for nothing rises to less than it was. */
+function riseOf(items: readonly Item[], i: number): boolean {
+  if (textAt(items, i - 1) !== "rise") return false;
+  const before = items.findLastIndex(({ kind }, at) => at < i && kind === itemKind.number);
+  const [was, is] = [items[before], items[i]];
+  if (was === undefined || is === undefined || was.value <= is.value) return false;
+  const dimension = was.unit?.dimension;
+  if (dimension === "pressure" || dimension === "low_pressure") return true;
+  if (dimension !== undefined) return false;
+  return items
+    .slice(Math.max(0, before - 3), before)
+    .some(({ label }) => label?.quantity === "vacuum" || label?.hint === "pressure");
+}
+
+/** Where the amount ends: with the time that it took, "rise 40 in 10 min". */
+export function withTime(items: readonly Item[], i: number): number {
+  const led = /^(?:in|over)$/.test(textAt(items, i + 1));
+  return led && items[i + 2]?.unit?.dimension === "time" ? i + 3 : i + 1;
+}
+
 /** "head climbed 40 psi", "gained 2 amps": by how much. */
 export function changedBy(note: Note, item: Item, i: number): boolean {
+  if (riseOf(note.items, i)) return true;
   const most = mostBy[item.unit?.figure ?? ""];
   return most !== undefined && item.value <= most && roseBy(note.items, i, note.plain);
 }

@@ -1,0 +1,48 @@
+import { isStrongBreak } from "./breaks.ts";
+import type { Draft } from "./draft.ts";
+import { type Item, itemKind } from "./item.ts";
+
+/** F or K between what goes into a heater and what comes out; common practice, no source. */
+const usual: readonly [number, number] = [5, 120];
+
+/** Where "rise" would be one of what is watched: a vacuum, a gauge. */
+const watched: ReadonlySet<string> = new Set(["low_pressure", "pressure", "inches_of_mercury"]);
+
+function ofWatched({ unit, named, place }: Draft): boolean {
+  if (unit !== undefined) return watched.has(unit.dimension);
+  if (named !== undefined) return named === "vacuum" || named === "pressure";
+  return place === "suction" || place === "discharge";
+}
+
+/** The word stands at the head of what it names, and its figure right behind it. */
+function heads(items: readonly Item[], index: number): boolean {
+  const joint = /^(?:is|was|of|at|[=:])$/.test(items[index - 1]?.text ?? "");
+  const at = joint ? index - 2 : index - 1;
+  if (items[at]?.text !== "rise") return false;
+  const before = items[at - 1];
+  if (before === undefined || isStrongBreak(before) || before.kind === itemKind.number) return true;
+  return /^(?:[,/|-]|and|n|&|so|with|w|furnace|heat|heater|heating|heatstrips?|strips?|coil|unit)$/.test(
+    before.text,
+  );
+}
+
+/** "59 rise": its name right behind it, and nothing that it rises to. */
+function ends(items: readonly Item[], index: number): boolean {
+  const next = items[index + 2];
+  if (items[index + 1]?.text !== "rise") return false;
+  return next === undefined || next.kind === itemKind.sign || next.kind === itemKind.line;
+}
+
+/** "flame 2.9 ua, rise 48", "heat strips 21.3 a, rise 30": between the two airs, no more of what was told before. */
+export function riseAlone(drafts: readonly Draft[], items: readonly Item[]): void {
+  drafts.forEach((draft, order) => {
+    if (draft.gone || draft.named !== undefined || draft.points !== undefined) return;
+    if (draft.unit !== undefined && draft.unit.dimension !== "temperature") return;
+    if (!heads(items, draft.index) && !ends(items, draft.index)) return;
+    if (drafts.slice(0, order).some(ofWatched)) return;
+    if (draft.value < usual[0] || draft.value > usual[1]) return;
+    draft.named = "temperature_difference";
+    draft.hint = undefined;
+    draft.place = undefined;
+  });
+}
