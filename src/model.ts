@@ -205,7 +205,6 @@ export type Statement = StatementBase &
     /** anything understood that holds numbers but is no reading: a room, a phone, a size, a price, a joke */
     | { readonly kind: "note"; readonly about: string }
   );
-export type StatementKind = Statement["kind"];
 
 /** What a question of the bot's left open, so that the answer completes the reading. */
 export interface OpenQuestion {
@@ -557,15 +556,6 @@ export interface FileOut {
   readonly name: string;
   readonly type: string;
   readonly bytes: Uint8Array;
-}
-
-export interface Reply {
-  readonly channel: string;
-  readonly thread?: string;
-  readonly text: string;
-  readonly files: readonly FileOut[];
-  /** outbox id of the earlier reply whose text this one replaces */
-  readonly edits?: string;
 }
 
 /** The same component failing again and again in one building. */

@@ -5,9 +5,6 @@ const intervals = [
   { fromT: 5, months: 12, withDetectionMonths: 24 },
 ] as const;
 
-/** t CO2e from which a leak detection system is obligatory. Source: 2024/573 Art. 6, from memory. */
-export const detectionObligatoryT = 500;
-
 /**
  * A charge in tonnes of CO2 equivalent.
  *

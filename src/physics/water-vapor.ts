@@ -1,8 +1,5 @@
 import psychrolib from "psychrolib";
 
-/** Pa, the triple point: below it water is ice. Source: ASHRAE Handbook Fundamentals 2017, ch. 1. */
-export const triplePointPa = 611.657;
-
 /** Cel, where the saturation equations hold */
 const rangeCel = [-100, 200] as const;
 

@@ -17,7 +17,6 @@ import {
   whenDone,
 } from "./beside.ts";
 import { bulbIn } from "./bulb-in.ts";
-import { classOf } from "./carrier.ts";
 import { countOf } from "./count-words.ts";
 import type { Draft } from "./draft.ts";
 import { besideEachOther } from "./each-other.ts";
@@ -286,9 +285,4 @@ export function describe(values: Values): void {
   bothSides(items, drafts);
   gaugesBesideHeat(items, drafts);
   if (values.several) take(besideEachOther, values);
-}
-
-/** Does anything in the list belong to the class? */
-export function hasClass(items: readonly Item[], list: readonly number[], kind: string): boolean {
-  return list.some((index) => classOf(items[index]) === kind);
 }

@@ -12,7 +12,8 @@ export function copyOfBuild(name: string): string {
   expect(existsSync(`dist/${main}`), "the build is missing: npm run build").toBe(true);
   cpSync("dist", copy, { recursive: true });
   writeFileSync(`${copy}/package.json`, '{"type":"module"}');
-  afterAll(() => rmSync(copy, { recursive: true, force: true }));
+  // removing some 1,300 files takes long on a machine that has other work to do
+  afterAll(() => rmSync(copy, { recursive: true, force: true }), 120_000);
   return `${copy}/${main}`;
 }
 

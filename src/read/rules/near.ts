@@ -61,15 +61,6 @@ export function wordBehind(
   return -1;
 }
 
-/** First item of the sentence that `i` stands in. */
-export function sentenceStart(items: readonly Item[], i: number): number {
-  for (let at = i - 1; at >= 0; at--) {
-    const item = items[at];
-    if (item !== undefined && isStrongBreak(item)) return at + 1;
-  }
-  return 0;
-}
-
 const small = role.article | role.only | role.is | role.about | role.preposition;
 
 /** Does the item add nothing of its own? */

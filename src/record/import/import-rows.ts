@@ -10,8 +10,6 @@ import { importSettings } from "./settings-rows.ts";
 import type { SheetRow } from "./sheet-row.ts";
 import { checkTree } from "./tree.ts";
 
-export type CsvRow = SheetRow;
-
 /** A heading of the file and the field that it was taken for. */
 export interface Match {
   readonly heading: string;
