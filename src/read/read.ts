@@ -1,6 +1,7 @@
 import type { Span, Understood } from "../model.ts";
 import { statuses } from "../vocabulary.ts";
 import { actuallySo } from "./actually-so.ts";
+import { airOfBox } from "./air-of-box.ts";
 import { ampsOfNext } from "./amps-of-next.ts";
 import { isStrongBreak } from "./breaks.ts";
 import type { Context } from "./context.ts";
@@ -15,6 +16,7 @@ import { muted } from "./muted.ts";
 import type { Holds, Note } from "./note.ts";
 import { withoutPauses } from "./pauses.ts";
 import { plain } from "./plain.ts";
+import { reasonBetween } from "./reason-between.ts";
 import { applyRules, asides, remarks } from "./rules/list.ts";
 import { scan } from "./scan.ts";
 import { signIndex } from "./signs.ts";
@@ -23,6 +25,7 @@ import { testerKilo } from "./tester-kilo.ts";
 import type { Token } from "./token.ts";
 import { warmDay } from "./warm-day.ts";
 import { waterLoop } from "./water-loop.ts";
+import { waterWays } from "./water-ways.ts";
 import { role } from "./word.ts";
 
 /** Points of the job's last readings: "one to three" means legs where legs were measured. */
@@ -83,11 +86,14 @@ export function begin(text: string, context: Context): { note: Note; tokens: rea
   const items = itemsOf({ tokens, typed: text, items: [], family: familyOf(context), pairs: true });
   withoutTalk(items, even, context.open !== undefined);
   actuallySo(items);
+  reasonBetween(items);
   kelvinClips(items);
   warmDay(items);
   muted(items, even);
   testerKilo(items);
   waterLoop(items, context.units);
+  waterWays(items, even);
+  airOfBox(items);
   ampsOfNext(items);
   isolated(items, context.readings[context.readings.length - 1]?.quantity);
   const note: Note = {

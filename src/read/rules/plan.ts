@@ -66,6 +66,27 @@ function opens(items: readonly Item[], i: number): boolean {
   );
 }
 
+const goesOn =
+  /^(?:get|pull|put|weigh|charge|bring|run|set|take|let|hit|see|check|pump|add|recover|swap|change|braze|evacuate|vac|pressurize|pressure|test)$/;
+
+/** "gonna swap the drier and get it under 500": a verb behind "and" is planned as well. */
+function plansMore(items: readonly Item[], i: number): boolean {
+  const left = items[i - 1];
+  if (left === undefined || !goesOn.test(items[i]?.text ?? "")) return false;
+  return left.text === "," || (left.roles & (role.conjunction | role.next)) !== 0;
+}
+
+const awaits = /^(?:until|till?|til|when|once|if|sure|that|before|unless|while)$/;
+
+/** "gonna look at the suction it's 118": what it is was measured, but for "until it's under 500". */
+function toldWithin(items: readonly Item[], plan: number, at: number): boolean {
+  return items.slice(plan + 1, at).some((word, i, all) => {
+    if (word.kind === itemKind.points || /^(?:is|reads|got|have)$/.test(word.text)) return true;
+    const tied = word.apostrophe && (word.label !== undefined || /^(?:it|that)/.test(word.text));
+    return tied && !all.slice(0, i).some(({ text }) => awaits.test(text));
+  });
+}
+
 /** "going to charge 4 lb", "need to pull to 500": what is announced has not been measured. */
 export const plans: Rule = {
   name: "going to <verb> <number>",
@@ -74,6 +95,7 @@ export const plans: Rule = {
     const { items } = note;
     let plan = -1;
     let whole = false;
+    let verb = -1;
     for (let i = 0; i < items.length; i++) {
       const item = items[i];
       if (item === undefined) continue;
@@ -102,6 +124,7 @@ export const plans: Rule = {
       )
         whole = true;
       if (item.text === "ordered" && items[i + 1]?.kind === itemKind.number) plan = i;
+      if (plan < 0 || plan === i || plansMore(items, i)) verb = i;
       if (plan < 0 || !freeNumber(item)) continue;
       if (whole) {
         state(note, plans.name, [i, i + 1], { kind: "note", about: "plan" });
@@ -110,18 +133,14 @@ export const plans: Rule = {
       // "need comp, drier, 2 caps, 12 lb of gas": a list goes on
       const listed = items[i - 1]?.text === "," && item.unit?.dimension === "mass";
       const numbered = items.slice(plan, i).some(({ owner }) => owner === LIST);
-      if (i - plan > (listed ? 16 : numbered ? 24 : 8)) continue;
+      const from = numbered || listed ? plan : Math.max(plan, verb);
+      if (i - from > (listed ? 16 : numbered ? 24 : 8)) continue;
       if (measuredBeside(items, plan, i)) continue;
-      if (
-        items
-          .slice(plan + 1, i)
-          .some(
-            (word) => word.kind === itemKind.points || /^(?:is|reads|got|have)$/.test(word.text),
-          )
-      )
-        continue;
-      const mass = items.slice(plan, i).find((word) => word.label?.action !== undefined)
-        ?.label?.action;
+      if (toldWithin(items, plan, i)) continue;
+      const weighed = item.unit === undefined || item.unit.dimension === "mass";
+      const mass = weighed
+        ? items.slice(plan, i).find((word) => word.label?.action !== undefined)?.label?.action
+        : undefined;
       if (mass !== undefined)
         state(note, plans.name, [plan, i + 1], { kind: "action", action: mass, planned: true });
       else state(note, plans.name, [plan, i + 1], { kind: "note", about: "plan" });

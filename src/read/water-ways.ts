@@ -1,0 +1,47 @@
+import { type Item, itemKind } from "./item.ts";
+
+const enters =
+  /(?:^|[ ,])(?:water|glycol|brine)(?:'?s| is)? (?:(?:goes|going|comes|coming) in|in|enters|entering)(?:'?s| is| at| around| about)*$/;
+const leaves =
+  /(?:^|[ ,])(?:water|glycol|brine)(?:'?s| is)? (?:(?:goes|going|comes|coming) out|out|leaves|leaving)(?:'?s| is| at| around| about)*$/;
+const otherWay =
+  /^(?:and |, ?|then |it |it's |its )*(?:(?:goes|going|comes|coming|back) )*(?:in|out|enters|entering|leaves|leaving)(?:'?s| is| at| around| about)*$/;
+/** Water of a named side has words of its own. */
+const ofSide = /\b(?:cond|condenser|tower|evap|evaporator|chilled|cdw|chw)\b/;
+const direction = /\b(?:in|out|enters|entering|leaves|leaving)(?:'?s)?$/;
+
+const places = { in: "water_in", out: "water_out" } as const;
+
+function isWarmth(item: Item | undefined): boolean {
+  const { kind, unit } = item ?? {};
+  return kind === itemKind.number && (unit === undefined || unit.dimension === "temperature");
+}
+
+/** The item before the figure that says which way the water goes. */
+function wayBefore(items: readonly Item[], at: number, plain: string): Item | undefined {
+  for (let i = at - 1; i >= 0 && i >= at - 3; i--) {
+    const item = items[i];
+    if (item === undefined || item.kind === itemKind.number) return undefined;
+    if (direction.test(plain.slice(item.from, item.to).replace(/ at$/, ""))) return item;
+  }
+  return undefined;
+}
+
+/** "glycol goes in at -3 and comes out at -7", "water enters at 12 and leaves at 7": degrees at both ends, no times. */
+export function waterWays(items: readonly Item[], plain: string): void {
+  let from = 0;
+  let last: keyof typeof places | undefined;
+  items.forEach((item, at) => {
+    if (item.kind !== itemKind.number) return;
+    const words = plain.slice(from, item.from).trim();
+    const told = enters.test(words) || leaves.test(words);
+    const way = told ? !ofSide.test(words) : last !== undefined && otherWay.test(words);
+    from = item.to;
+    const named = way && isWarmth(item) ? wayBefore(items, at, plain) : undefined;
+    const turned = /\b(?:in|enters|entering)\b/.test(words) ? "in" : "out";
+    last = named === undefined ? undefined : turned;
+    if (named === undefined || named.label?.place !== undefined) return;
+    named.kind = itemKind.label;
+    named.label = { place: places[turned], hint: "temperature" };
+  });
+}
