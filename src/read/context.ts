@@ -32,6 +32,8 @@ export interface Context {
   readonly rooms?: ReadonlySet<string>;
   /** the machine that was turned to without a value: "moving to circuit 2" */
   readonly machine?: string;
+  /** the point that was turned to without a value: "okay lead two now" */
+  readonly pointed?: string;
 }
 
 const KEPT = 60;
@@ -95,8 +97,9 @@ export function follow(context: Context, understood: Understood): Context {
   for (const reading of understood.readings)
     if (reading.corrects === true) readings = corrected(readings, reading);
   const added = understood.readings.length;
-  const { open: _, testing: __, machine: ___, ...rest } = context;
+  const { open: _, testing: __, machine: ___, pointed: ____, ...rest } = context;
   const machine = machineOf(understood, context.machine);
+  const pointed = added > 0 ? undefined : (toldAfter(understood, AT_POINT) ?? context.pointed);
   const testing = added > 0 ? undefined : (testingOf(understood) ?? context.testing);
   const action = actionOf(understood) ?? context.action;
   const rooms = roomsOf(understood, context.rooms);
@@ -111,6 +114,7 @@ export function follow(context: Context, understood: Understood): Context {
     ...(testing === undefined ? {} : { testing }),
     ...(action === undefined ? {} : { action }),
     ...(machine === undefined ? {} : { machine }),
+    ...(pointed === undefined ? {} : { pointed }),
     ...(test === undefined ? {} : { test }),
     ...(rooms === undefined ? {} : { rooms }),
   };
@@ -150,11 +154,21 @@ function testingOf(understood: Understood): QuantityName | undefined {
   return undefined;
 }
 
+/** What notes are about that a message turns to a machine, to a point of one. */
+export const IN_HAND = "in hand ";
+export const AT_POINT = "at point ";
+
+function toldAfter(understood: Understood, head: string): string | undefined {
+  for (const statement of understood.statements)
+    if (statement.kind === "note" && statement.about.startsWith(head))
+      return statement.about.slice(head.length);
+  return undefined;
+}
+
 /** What a message turns to; a reading of another machine, or of none, ends it. */
 function machineOf(understood: Understood, before: string | undefined): string | undefined {
-  for (const statement of understood.statements)
-    if (statement.kind === "note" && statement.about.startsWith("in hand "))
-      return statement.about.slice("in hand ".length);
+  const told = toldAfter(understood, IN_HAND);
+  if (told !== undefined) return told;
   return understood.readings.every(({ subject }) => subject === before) ? before : undefined;
 }
 

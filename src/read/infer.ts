@@ -6,6 +6,7 @@ import { drains } from "./drains.ts";
 import { hashes } from "./gauge-letters.ts";
 import { habitUnit, plusKilograms, scaleBeside, unitBefore } from "./habit.ts";
 import { subjects } from "./hold-subject.ts";
+import { atPointInHand } from "./in-hand.ts";
 import { bySaying } from "./infer-passes.ts";
 import { inherit } from "./inherit.ts";
 import type { Item } from "./item.ts";
@@ -171,6 +172,7 @@ export function infer(values: Values, setting: Setting): void {
   const { items, context } = values;
   const alive = (): Draft[] => values.drafts.filter((draft) => !draft.gone);
   nextPoint(alive(), items, context);
+  atPointInHand(alive(), context);
   const list = alive();
   // most of it carries what one value is to another
   const several = list.length > 1;

@@ -1,4 +1,5 @@
-import { itemKind } from "../item.ts";
+import { AT_POINT, IN_HAND } from "../context.ts";
+import { type Item, itemKind } from "../item.ts";
 import { type Note, type Rule, state } from "../note.ts";
 import { role } from "../word.ts";
 
@@ -12,6 +13,15 @@ function announces(note: Note): boolean {
   return note.statements.some(
     (one) => one.kind === "note" && /^(?:insulation test|testing) /.test(one.about),
   );
+}
+
+/** "okay lead two now": the one point that is named, where no machine is. */
+function pointNamed(items: readonly Item[]): number {
+  const named = items.flatMap((item, i) => (item.kind === itemKind.points ? [i] : []));
+  const points = items[named[0] ?? -1]?.points;
+  const one = named.length === 1 && points?.length === 1 && points[0]?.length === 1;
+  const machine = items.some(({ kind }) => kind === itemKind.subject);
+  return one && !machine ? (named[0] ?? -1) : -1;
 }
 
 /** "moving to circuit 2", "on comp B now": the values come in the next message. */
@@ -28,6 +38,12 @@ export const machineInHand: Rule = {
     );
     if (note.holds.number && (!test || figures)) return;
     if (note.statements.some((one) => one.kind !== "note" && one.kind !== "action")) return;
+    const point = pointNamed(items);
+    if (point >= 0 && items.some((item) => turns.test(item.text))) {
+      const about = `${AT_POINT}${items[point]?.points?.[0]?.[0] ?? ""}`;
+      state(note, machineInHand.name, [point, point + 1], { kind: "note", about });
+      return;
+    }
     const named = items.flatMap((item, i) =>
       item.kind === itemKind.subject && (item.roles & role.clock) === 0 && item.subject !== ""
         ? [i]
@@ -38,6 +54,6 @@ export const machineInHand: Rule = {
     if (at === undefined || named.length !== 1 || subject === undefined) return;
     if (items[at]?.owner !== undefined) return;
     if (!test && !items.some((item) => turns.test(item.text))) return;
-    state(note, machineInHand.name, [at, at + 1], { kind: "note", about: `in hand ${subject}` });
+    state(note, machineInHand.name, [at, at + 1], { kind: "note", about: `${IN_HAND}${subject}` });
   },
 };
