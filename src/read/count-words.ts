@@ -64,8 +64,10 @@ function ofEachLeg(items: readonly Item[], i: number, plain: string): boolean {
 
 /** "244 with both fans on": how it ran while it was measured, no count of readings. */
 function howItRan(items: readonly Item[], i: number): boolean {
-  const noun = /^(?:fans|pumps|compressors|comps|stages|blowers|circuits|doors)$/;
-  const state = /^(?:on|off|running|going|up|down|spinning|turning|open|shut|closed|in)$/;
+  const noun =
+    /^(?:fans|pumps|compressors|comps|stages|blowers|circuits|doors|furnaces|boilers|heaters|burners|units|towers|chillers|systems|banks|strips|racks|ahus|rtus|heads|valves|dampers|hoses|panels|filters)$/;
+  const state =
+    /^(?:on|off|running|going|up|down|spinning|turning|open|shut|closed|in|firing|lit)$/;
   if (!noun.test(items[i + 1]?.text ?? "")) return false;
   // "62 at 2pm w/ both stages, …": with so many at work
   if (/^(?:with|w|on)$/.test(items[i - 1]?.text ?? "")) return true;
@@ -84,6 +86,15 @@ function isState(items: readonly Item[], i: number): boolean {
 /** "sub 8 both steady" behind a superheat: the two do not move. */
 function isSteady(item: Item | undefined): boolean {
   return /^(?:holding|steady)$/.test(item?.text ?? "");
+}
+
+/** "wet bulb 63 dry bulb 75 both at the return": the two figures, each with its own name, are of one place. */
+function ofTwoFigures(items: readonly Item[], i: number, draft: Draft, from: number): boolean {
+  if (items[i]?.text !== "both" || from === 0 || i !== draft.index + 1) return false;
+  if (!/^(?:at|on|in|off|from|by|taken)$/.test(items[i + 1]?.text ?? "")) return false;
+  const names = draft.before.map((index) => items[index]);
+  const named = names.some((item) => (item?.label?.quantity ?? item?.label?.place) !== undefined);
+  return named && !names.some((item) => item?.plural === true);
 }
 
 /** Does the clause end here for "all three"? */
@@ -171,6 +182,7 @@ export function countOf(
     if (item.text === "," && item.kind === itemKind.sign && !countEnds(items, i + 1)) break;
     const count = countWord(items, i, plain);
     if (count > 0 && partsCounted(draft, plain.slice(item.to, items[i + 4]?.to))) return 1;
+    if (count > 0 && ofTwoFigures(items, i, draft, bounds[0])) return 1;
     // "cooler 38F freezer -8F both satisfied": how both are that were measured
     if (count > 0 && isState(items, i) && (bounds[0] > 0 || isSteady(items[i + 1]))) return 1;
     if (count > 0) {

@@ -31,6 +31,7 @@ import { take, type Values } from "./pass.ts";
 import { inRow } from "./relate.ts";
 import { ofItsRail } from "./row-unit.ts";
 import { leavingSide, saturationOf } from "./side-told.ts";
+import { drewLocked } from "./starts-draw.ts";
 import { takePoints } from "./take-points.ts";
 import { boxOfWires, degreeDrop, inOrOut, isA, legToLeg, plateVolts } from "./what-words.ts";
 import { otherSide, sameLine, saturation, weather } from "./where-words.ts";
@@ -241,7 +242,7 @@ export function describe(values: Values): void {
     for (const index of draft.behind) tell(draft, items, index);
     draft.action ??= inOrOut(items, draft);
     settleTime(draft);
-    if (draft.rating === "LRA" && draft.lasting !== undefined) {
+    if (draft.rating === "LRA" && (draft.lasting !== undefined || drewLocked(items, draft))) {
       // "locked rotor 96 amps 3 sec": what it drew, no plate
       draft.rating = undefined;
       draft.state ??= "start";

@@ -1,6 +1,6 @@
 import type { Draft } from "./draft.ts";
 import { alive } from "./inherit.ts";
-import type { Item } from "./item.ts";
+import { type Item, itemKind } from "./item.ts";
 
 const drives = /^(?:vfd|vsd|drive|inverter)$/;
 
@@ -16,10 +16,33 @@ function outOfIt(draft: Draft, items: readonly Item[]): boolean {
   return next?.text !== "of" && items.slice(0, draft.index).some(({ text }) => drives.test(text));
 }
 
+/** Volts that a drive's output has at least while it runs; common practice, no source. */
+const leastOutV = 40;
+
+/** "bus 590 output's 295", "at 52 hertz and putting out 318": beside its hertz or its bus what it puts out are volts. */
+function putsOut(draft: Draft, items: readonly Item[]): boolean {
+  const { unit, place, points, named, value } = draft;
+  const bare = [place, points, named].every((one) => one === undefined);
+  if (!bare || (unit !== undefined && unit.dimension !== "voltage") || value < leastOutV)
+    return false;
+  let at = draft.index - 1;
+  while (/^(?:is|at|it's|its|volts?|:|=)$/.test(items[at]?.text ?? "")) at--;
+  const said = /^(?:output|puts|putting)$/.test(items[at]?.text ?? "");
+  const told = items.slice(0, at).some((item) => {
+    const hertz = item.kind === itemKind.number && item.unit?.dimension === "frequency";
+    return hertz || item.label?.place === "dc_bus" || drives.test(item.text);
+  });
+  return said && told;
+}
+
 /** "460v 58hz out of the drive": the volts before the hertz are the drive's too. */
 export function driveOut(drafts: readonly Draft[], items: readonly Item[]): void {
   const list = alive(drafts);
-  for (const draft of list) if (outOfIt(draft, items)) draft.place = "drive_output";
+  for (const draft of list) {
+    const bare = putsOut(draft, items);
+    if (bare) draft.hint = "voltage";
+    if (bare || outOfIt(draft, items)) draft.place = "drive_output";
+  }
   list.forEach((right, order) => {
     const left = list[order - 1];
     if (left === undefined || right.place !== "drive_output" || right.behind.length === 0) return;

@@ -7,7 +7,7 @@ import { fits } from "./kinds.ts";
 import { pointsAt } from "./names.ts";
 import { nextSubject } from "./next-subject.ts";
 import { nthAgain } from "./nth-again.ts";
-import { numberStep } from "./number-items.ts";
+import { numberStep, oneAndPart } from "./number-items.ts";
 import { type Phrase, phraseAt, signsAt } from "./phrase.ts";
 import { numberRow } from "./point-row.ts";
 import { isMetal } from "./point-words.ts";
@@ -249,7 +249,8 @@ function step(build: Building, i: number): number {
   const token = build.tokens[i];
   if (token === undefined) return i + 1;
   const { word } = token;
-  const out = outOfIt(build, i) || rowHead(build, i) || countedNoun(build, i);
+  const out =
+    outOfIt(build, i) || rowHead(build, i) || countedNoun(build, i) || oneAndPart(build, i);
   if (out > 0) return out;
   const joined = nextSubject(build, i);
   if (joined > 0) return joined;

@@ -142,6 +142,20 @@ function highOrLow(items: readonly Item[], at: number): boolean {
   return items.slice(0, at).some(({ kind }) => kind === itemKind.number);
 }
 
+/** "after the hard start it's 62 on the inrush": what was fitted when it was measured, no capacitance. */
+function kitFitted(items: readonly Item[], at: number): boolean {
+  const item = items[at];
+  if (item?.text !== "hard" || item.label?.quantity !== "capacitance") return false;
+  const led = /^(?:the|a|that|this|new)$/.test(items[at - 1]?.text ?? "") ? at - 2 : at - 1;
+  const of = figureBehind(items, at) && !/^it/.test(items[at + 1]?.text ?? "");
+  return /^(?:after|with|without|since)$/.test(items[led]?.text ?? "") && !of;
+}
+
+/** "the supplies add up to 390": a sum, nothing was put in. */
+function addsUp(items: readonly Item[], at: number): boolean {
+  return /^add(?:s|ed|ing)?$/.test(items[at]?.text ?? "") && items[at + 1]?.text === "up";
+}
+
 /**
  * Names that say nothing of the figures beside them: how something was found, whether there is any, what it
  * is called, what it is held against.
@@ -158,6 +172,8 @@ export function muted(items: readonly Item[], plain: string): void {
       if (half !== undefined) half.label = undefined;
     } else if (
       namesMachine(items, at) ||
+      kitFitted(items, at) ||
+      addsUp(items, at) ||
       sameWarmth(items, at) ||
       saysNormal(items, at) ||
       headsPair(items, at) ||

@@ -188,6 +188,20 @@ function oneOf(build: Building, i: number): number | undefined {
   return numberItem(build, i, { value: 1, end: i + 1, spoken: true });
 }
 
+/** "gig and a half", "pound and a quarter": one and a part, the one left out. Returns the token behind it, or 0. */
+export function oneAndPart(build: Building, i: number): number {
+  const [joint, part] = [build.tokens[i + 1]?.text, build.tokens[i + 2]?.text];
+  if (joint !== "and" || !/^(?:a|half|three)$/.test(part ?? "")) return 0;
+  const found = unitAt(build, i);
+  if (found === undefined || found.end <= i + 2 || found.beside || numberWordBefore(build, i - 1))
+    return 0;
+  if (!countable(found.unit) && found.unit.factor !== 1e6) return 0;
+  const end = numberItem(build, i, { value: 1, end: i, spoken: true });
+  const item = build.items[build.items.length - 1];
+  if (item !== undefined) item.numberTo = item.from;
+  return end;
+}
+
 function countable(unit: Unit): boolean {
   return unit.dimension === "mass" || unit.dimension === "time" || unit.factor === 1e9;
 }

@@ -18,6 +18,7 @@ function labelsBehind(draft: Draft, items: readonly Item[]): boolean {
 
 /** "15.6 vdc at outdoor, 2.1 at indoor": the second is measured like the first. */
 export function likeLeft(draft: Draft, left: Draft | undefined, items: readonly Item[]): void {
+  poundsLike(draft, left, items);
   if (
     left === undefined ||
     draft.unit !== undefined ||
@@ -44,6 +45,14 @@ export function likeLeft(draft: Draft, left: Draft | undefined, items: readonly 
   draft.unit = left.unit;
   draft.kind ??= left.kind;
   draft.assumedUnit = true;
+}
+
+/** "suction's 22 pounds low temp side's 11 pounds": what a gauge beside it shows in pounds, it does too. */
+function poundsLike(draft: Draft, left: Draft | undefined, items: readonly Item[]): void {
+  const gauged = left?.quantity === "pressure" && items[left.index]?.unit?.figure === "lb";
+  if (!gauged || draft.unit?.figure !== "lb" || left.sentence !== draft.sentence) return;
+  if ([draft.action, draft.rating, draft.named].every((one) => one === undefined))
+    draft.unit = left.unit;
 }
 
 /** What is beyond the range: a diode, an insulation, a winding, a component. */
@@ -116,6 +125,7 @@ export function own(
     /^\d{1,2},\d{3}$/.test(items[draft.index]?.text ?? "")
   )
     draft.value /= 1000;
+  if (draft.unit?.figure === "in" && dropAcross(draft, items)) draft.named ??= "static_pressure";
   if (draft.unit !== undefined) {
     draft.quantity = byUnit(draft, setting);
     return;

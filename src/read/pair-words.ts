@@ -124,7 +124,9 @@ export function bareTwo(
   const before = build.items[build.items.length - 1]?.text ?? "";
   const led = /^(?:on|across|between|at|from)$/.test(before);
   // "T1 T2 is open T2 T3 is open"
-  const verb = ((build.tokens[end]?.word?.roles ?? 0) & role.is) !== 0 ? 1 : 0;
+  // "T1 T2. 0.8 ohms.", as a phone that hears pauses writes it
+  const pause = /^[.,]$/.test(build.tokens[end]?.text ?? "");
+  const verb = pause || ((build.tokens[end]?.word?.roles ?? 0) & role.is) !== 0 ? 1 : 0;
   const said = numberAt(build.tokens, end + verb);
   const again = said !== undefined && numberAt(build.tokens, said.end) !== undefined;
   const over = ((build.tokens[end + verb]?.word?.roles ?? 0) & role.over) !== 0;

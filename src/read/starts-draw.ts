@@ -26,3 +26,11 @@ export function startsDraw(list: readonly Draft[], items: readonly Item[]): void
     draft.assumedQuantity = true;
   }
 }
+
+const drew = /^(?:pull|draw|drew|hit|sits$|sitting$)/;
+
+/** "pulling 112 amps locked rotor": what it draws, no plate. */
+export function drewLocked(items: readonly Item[], draft: Draft): boolean {
+  const near = [...draft.before, draft.index - 2, draft.index - 1];
+  return near.some((index) => drew.test(items[index]?.text ?? ""));
+}

@@ -116,7 +116,7 @@ function byHowMuch(note: Note, i: number): boolean {
       /^(?:lost|loses|gained)$/.test(second) ||
       // "low side 75 pounds": a gauge
       (/^(?:low|short|light)$/.test(second) &&
-        !/\bside$/.test(note.plain.slice(0, items[i - 1]?.to)) &&
+        !/\bside(?:'?s)?$/.test(note.plain.slice(0, items[i - 1]?.to)) &&
         /^(?:|was|is|its|were|been|still|unit|system|charge|it)$/.test(first))
     );
   if (dimension !== "pressure" && dimension !== "low_pressure") return false;
@@ -252,7 +252,8 @@ export const differences: Rule = {
       if (
         dimension === "mass" &&
         short.has(textAt(items, i + 1)) &&
-        textAt(items, i + 2) !== "side" &&
+        // "22 pounds low temp 11"
+        !/^(?:side|temp|pressure|stage|fan|speed)$/.test(textAt(items, i + 2)) &&
         // "65# low side": a gauge's
         !note.plain.slice(0, items[i + 1]?.to).endsWith(" side")
       )
