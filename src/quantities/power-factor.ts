@@ -5,6 +5,6 @@ export const powerFactor = {
   unit: "1",
   dimensions: ["ratio"],
   units: [],
-  words: "power factor|input power factor|pf|cos phi|p f",
+  words: "power factor|pwr factor|pwr fctr|power fctr|pow factor|input power factor|pf|cos phi|p f",
   plausible: [-1, 1.0001],
 } as const satisfies Quantity;

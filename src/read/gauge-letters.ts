@@ -132,6 +132,9 @@ export function lettered(items: readonly Item[], drafts: readonly Draft[]): void
     const [first, second] = [items[left.index - 1]?.text ?? "", items[right.index - 1]?.text ?? ""];
     if (!/^(?:ab|bc|cd|12|23)$/.test(first + second) || right.named !== undefined) return;
     const label = items[left.index - 2]?.label;
+    // "amps A 12.1 B 12.4 C 0": the three legs
+    const legs = /^(?:current|voltage)$/.test(label?.quantity ?? label?.hint ?? "");
+    if (legs && items[right.index + 1]?.points?.[0]?.[0] === "phase C") return;
     if (label === undefined || (label.place === undefined && label.quantity === undefined)) return;
     right.place = label.place;
     right.named = label.quantity;

@@ -32,7 +32,7 @@ function hoursAgain(items: readonly Item[], i: number): boolean {
 export const laborRule: Rule = {
   name: "<number> hours labor",
   heads:
-    "labor|labour|ot|overtime|timesheet|billable|bill|log|hrs|onsite|straight|put|today|total|travel|drive|driving|drv|helper|me|myself|mine|worked|each|shop",
+    "labor|labour|ot|overtime|timesheet|billable|bill|log|hrs|onsite|straight|put|today|total|travel|drive|driving|drv|helper|me|myself|mine|worked|each|shop|this|far",
   needs: "number",
   apply: (note) => {
     const { items } = note;

@@ -76,6 +76,7 @@ import { symptomRooms } from "./symptom-rooms.ts";
 import { testsInHand } from "./test-in-hand.ts";
 import { torque } from "./torque.ts";
 import { treeTold } from "./tree-told.ts";
+import { trippedCodes } from "./tripped-code.ts";
 import { undo } from "./undo.ts";
 import { unitCorrections } from "./unit-correction.ts";
 import { valveOfRoom } from "./valve-of-room.ts";
@@ -110,6 +111,7 @@ export const asides: readonly Rule[] = [
   codesShown,
   blinkCounts,
   faultCodes,
+  trippedCodes,
   codeAgain,
   looseCodes,
   relayPins,

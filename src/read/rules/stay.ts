@@ -10,6 +10,10 @@ export function isStay(items: readonly Item[], from: number, after: number): boo
 }
 
 const told = /\btotal(?: time)?(?: on| site| onsite| here| labor| is| was|:)*$/;
+/** "thats 2.5 hrs on this one so far", "3 hrs in on this job": counted up to now. */
+const upToNow =
+  /^(?:in )?(?:on|into) (?:this|it|the job|the call)(?: (?:one|job|call|unit|ticket))?(?: so far| already| now)?(?: [,.].*)?$|^so far\b/;
+const counts = /^(?:$|.*\b(?:thats|makes|made|got|have|about|up to|at|is)$)/;
 const runs = /\b(?:hold|held|holding|run|ran|running|runtime|pump|vac|vacuum|down)\b/;
 
 /** "used 4 filters, total on site 2.5 hrs": hours that are called a total, among whatever else. */
@@ -17,5 +21,7 @@ export function isTotal(items: readonly Item[], at: number): boolean {
   const before = wordsFrom(items, at - 4, at);
   const behind = items[at + 1]?.text ?? "";
   if (runs.test(before)) return false;
+  const after = wordsFrom(items, at + 1, at + 7);
+  if (counts.test(before) && upToNow.test(after)) return true;
   return told.test(before) || behind === "total";
 }

@@ -10,7 +10,8 @@ const meters: readonly (readonly [words: RegExp, quantity: QuantityName])[] = [
   [/^(?:caps?|capacitors?)$/, "capacitance"],
 ];
 
-const lead = role.article | role.preposition | role.is | role.now | role.next | role.all;
+const lead =
+  role.article | role.preposition | role.is | role.now | role.next | role.all | role.each;
 
 /** "checking amps", "amps on comp 2": nothing but the meter and where it is held. */
 function meterSaid(items: readonly Item[]): QuantityName | undefined {
@@ -21,12 +22,16 @@ function meterSaid(items: readonly Item[]): QuantityName | undefined {
     const meter = whole ? meters.find(([words]) => words.test(item.text))?.[1] : undefined;
     if (meter !== undefined && found === undefined) found = meter;
     else if (
-      !/^(?:checking|check|taking|doing|getting|next|clamp|meter|clamping|got|my|putting|put|draw|draws|reading|readings)$/.test(
+      !/^(?:checking|check|taking|doing|getting|next|clamp|meter|clamping|got|my|putting|put|draw|draws|reading|readings|legs?|phases?|side)$/.test(
         item.text,
       )
     ) {
       const place =
-        item.kind === itemKind.subject || item.kind === itemKind.sign || item.label !== undefined;
+        item.kind === itemKind.subject ||
+        item.kind === itemKind.sign ||
+        item.kind === itemKind.ground ||
+        item.kind === itemKind.points ||
+        item.label !== undefined;
       if (!place && (item.roles & lead) === 0) return undefined;
     }
   }

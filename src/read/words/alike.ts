@@ -87,24 +87,24 @@ leafs leafy leakier leaned leaner leaning leans leaper leaping leaps lease lease
 leaver leeks legged lemma lends lengthy levee levees lever levered levers libel licit licked licking licks liens
 lifer lifers lifter lifters lifts lightening lighting liker likes lilted lilts limes lined linen linens liner
 linesman linesmen lings linkman linkmen links lisped lisps listen lithe lither litter litters littler liver livers
-lives living loader loads loafed loaned lobed lobes locate locates locket locking locos locus locution lodes lodged
-lofted loges logger login loiter loiters loner longed looked looker lookout lookouts looming looms loons looping
-loops loosed loosen looser looses looting loots lopes loping lorded loser losers losses louse louses lousing lover
-loves lowed lowing lubes lubricate lubricates lucked lucking lucks lugged lurch lured lynch maced maces machined
-macing macro mages maids mails maims maker makers makings males manage managed manages maned manes manger mania
-manic manse mares marker market marking marred marsh marts masked masking masks massage massed massing masted mated
-mater mates mating matins matron matrons matte matter mattes maxes maxing mazes means meany measure mender menus
-meres merged merger mergers merging merry mesas messaged messed messing meted meteor meteors metes metro metros
-microbe mighty migrate migrates miked miking mildly miler milers milfs milks mills milted milts mimed miming minded
-minds mined miners mines minim minims mining minis minks mints minuet minuses minuted minuter minutest mired miring
-mislead misled misses mistaken misted misting mistype mistypes misused misusing mixer moaning moats modal modem
-modes modulated moles molly momenta monitory mooed mooing mooning moons moors moose moped mopes moping morel mores
-morns motel motes moths moues mourning moused mouser mousse mousy mouth mouths mover movers movies mowed mowing
-mugged mugger muggers mugging mules mullion mullions murks mussed mussing muter natty naughty nearby neatly necked
-needled needy negatived nerds neural newer nicer nicety niches nickel nicker nines noised noose nooses normalcy
-noshing notching notifier notifies noting nougat nowise nuder nudes nugatory numbed oases occupier occupies odder
-officer offside ogled older omens onside opener opined oping opining otter outdoorsy outrage outset outsider outsize
-ovens overcharge overcharges overeat overhead overhear overlord overlords oversight overtire owing owned paced paces
+lives living loader loads loafed loaned lobed lobes locate locates locket locos locus locution lodes lodged lofted
+loges logger login loiter loiters loner longed looked looker lookout lookouts looming looms loons looping loops
+loosed loosen looser looses looting loots lopes loping lorded loser losers losses louse louses lousing lover loves
+lowed lowing lubes lubricate lubricates lucked lucking lucks lugged lurch lured lynch maced maces machined macing
+macro mages maids mails maims maker makers makings males manage managed manages maned manes manger mania manic manse
+mares marker market marking marred marsh marts masked masking masks massage massed massing masted mated mater mates
+mating matins matron matrons matte matter mattes maxes maxing mazes means meany measure mender menus meres merged
+merger mergers merging merry mesas messaged messed messing meted meteor meteors metes metro metros microbe mighty
+migrate migrates miked miking mildly miler milers milfs milks mills milted milts mimed miming minded minds mined
+miners mines minim minims mining minis minks mints minuet minuses minuted minuter minutest mired miring mislead
+misled misses mistaken misted misting mistype mistypes misused misusing mixer moaning moats modal modem modes
+modulated moles molly momenta monitory mooed mooing mooning moons moors moose moped mopes moping morel mores morns
+motel motes moths moues mourning moused mouser mousse mousy mouth mouths mover movers movies mowed mowing mugged
+mugger muggers mugging mules mullion mullions murks mussed mussing muter natty naughty nearby neatly necked needled
+needy negatived nerds neural newer nicer nicety niches nickel nicker nines noised noose nooses normalcy noshing
+notching notifier notifies noting nougat nowise nuder nudes nugatory numbed oases occupier occupies odder officer
+offside ogled older omens onside opener opined oping opining otter outdoorsy outrage outset outsider outsize ovens
+overcharge overcharges overeat overhead overhear overlord overlords oversight overtire owing owned paced paces
 pacing packer packet pacts paddle paddock paddocked pails pains paint painted paints palace palate pales palled
 palling palls panes panning pants parade paraded parader paraders paras parched pared pares paring parity parks
 parky parred parring parry parse parsed parses parsing parted parting partly passels passers pasted pastes pasts
