@@ -2,7 +2,6 @@ import type { Span, Understood } from "../model.ts";
 import { statuses } from "../vocabulary.ts";
 import { actuallySo } from "./actually-so.ts";
 import { airOfBox } from "./air-of-box.ts";
-import { ampsOfNext } from "./amps-of-next.ts";
 import { isStrongBreak } from "./breaks.ts";
 import type { Context } from "./context.ts";
 import { leftOver } from "./cover.ts";
@@ -23,6 +22,8 @@ import { signIndex } from "./signs.ts";
 import { withoutTalk } from "./small-talk.ts";
 import { testerKilo } from "./tester-kilo.ts";
 import type { Token } from "./token.ts";
+import { unitOfNext } from "./unit-of-next.ts";
+import { unsaidStops } from "./unsaid-stops.ts";
 import { warmDay } from "./warm-day.ts";
 import { waterLoop } from "./water-loop.ts";
 import { waterWays } from "./water-ways.ts";
@@ -94,8 +95,9 @@ export function begin(text: string, context: Context): { note: Note; tokens: rea
   waterLoop(items, context.units);
   waterWays(items, even);
   airOfBox(items);
-  ampsOfNext(items);
+  unitOfNext(items);
   isolated(items, context.readings[context.readings.length - 1]?.quantity);
+  unsaidStops(items);
   const note: Note = {
     text,
     plain: even,

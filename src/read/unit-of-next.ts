@@ -1,0 +1,116 @@
+import type { Dimension } from "../quantities/quantity.ts";
+import { classOf } from "./carrier.ts";
+import { type Item, itemKind, newItem } from "./item.ts";
+import { fits } from "./kinds.ts";
+import { tellsHow } from "./unsaid-stops.ts";
+import { role } from "./word.ts";
+
+/** Volts at least between two legs of a supply. Common practice, no source. */
+const leastVolts = 90;
+
+/** What a gauge or a thermometer at a place of the machine shows. */
+const atPlaces: ReadonlySet<Dimension> = new Set<Dimension>([
+  "pressure",
+  "low_pressure",
+  "inches_of_mercury",
+  "inches_of_water",
+  "temperature",
+  "mass",
+  "percent",
+]);
+
+/** "L1-L2 478 amps 22": between two legs there are volts. */
+function acrossLegs(item: Item, points: Item["points"]): boolean {
+  const pair = points?.every(
+    (one) => one.length === 2 && one.every((leg) => /^(?:L[123]|N|phase [ABC])$/.test(leg)),
+  );
+  return pair === true && item.value >= leastVolts;
+}
+
+/** Both sides by the water that runs through, where their words are no names yet. */
+function ofTheWater(items: readonly Item[], i: number): void {
+  for (const at of [i - 3, i - 1]) {
+    const side = items[at];
+    if (side === undefined || side.label?.place !== undefined) continue;
+    const [into, out] = [/^in$/.test(side.text), /^(?:out|lvg|leaving)$/.test(side.text)];
+    if (!into && !out) continue;
+    side.kind = itemKind.label;
+    side.label = { place: into ? "water_in" : "water_out", hint: "temperature" };
+  }
+}
+
+/** "in 120 out 140 gpm 30": degrees on the way out of something, and then what flows. */
+function flowOfNext(items: readonly Item[], i: number): boolean {
+  const side = /^(?:in|out|lvg|leaving)$/.test(items[i - 1]?.text ?? "");
+  return side && items[i - 2]?.kind === itemKind.number;
+}
+
+function isBare(item: Item | undefined): boolean {
+  return item?.kind === itemKind.number && item.unit === undefined && item.owner === undefined;
+}
+
+/** "118 psi 12 sh 340 psi": a name behind a figure that has none before it is that figure's. */
+function isBehind(items: readonly Item[], at: number): boolean {
+  return items[at - 1]?.kind === itemKind.number && classOf(items[at - 2]) === "";
+}
+
+/** Can what names the figure not be measured in this dimension? */
+function strange(items: readonly Item[], at: number, dimension: Dimension): boolean {
+  const name = items[at];
+  if (name === undefined || name.owner !== undefined || isBehind(items, at)) return false;
+  if (name.kind === itemKind.unit) return name.unit?.dimension !== dimension;
+  const { quantity, hint, place } = name.label ?? {};
+  if (quantity !== undefined) return !fits(quantity, dimension);
+  if (hint === undefined || fits(hint, dimension)) return false;
+  return place !== undefined && !atPlaces.has(dimension);
+}
+
+/** "L3 17.0 volts 461 459": no leg of a supply has so few, and those ahead have as many as one. */
+function tooFew(items: readonly Item[], i: number, dimension: Dimension): boolean {
+  const [item, next] = [items[i], items[i + 1]];
+  if (dimension !== "voltage" || item === undefined || next === undefined) return false;
+  const named = items[i - 1]?.kind === itemKind.points || isBare(items[i - 1]);
+  const row = isBare(items[i - 2]) || isBare(items[i - 1]);
+  return named && row && item.value < leastVolts && next.value >= leastVolts && isBare(next);
+}
+
+/** Does the unit behind the figure at `i` lead what follows? */
+function leadsNext(items: readonly Item[], i: number, moved: boolean): boolean {
+  const item = items[i];
+  const dimension = item?.unit?.dimension;
+  if (item === undefined || dimension === undefined || item.unitFrom <= item.numberTo) return false;
+  if (dimension === "time" || dimension === "length" || item.to - item.unitFrom < 3) return false;
+  let from = i - 1;
+  while (isBare(items[from]) || ((items[from]?.roles ?? 0) & (role.is | role.now)) !== 0) from--;
+  const legs = dimension === "current" && acrossLegs(item, items[from]?.points);
+  const flow = item.unit?.figure === "gpm" && flowOfNext(items, i);
+  const odd = moved || legs || flow || strange(items, from, dimension);
+  if (!odd && !tooFew(items, i, dimension)) return false;
+  const next = items[i + 1];
+  if (next?.kind === itemKind.points) return isBare(items[i + 2]);
+  if (next === undefined || next.glued) return false;
+  return isBare(next) || (next.kind === itemKind.number ? leadsNext(items, i + 1, true) : tellsHow(items, i + 1));
+}
+
+/** "suction 165 head 170 amps 7", "sup 55 amps good": the unit that what stands before cannot have leads what follows. */
+export function unitOfNext(items: Item[]): void {
+  for (let i = 0; i < items.length; i++) {
+    const item = items[i];
+    if (item?.kind !== itemKind.number || !leadsNext(items, i, false)) continue;
+    if (item.unit?.figure === "gpm") ofTheWater(items, i);
+    splitOff(items, i);
+    for (let at = i + 2; items[at]?.kind === itemKind.number && leadsNext(items, at, true); at += 2)
+      splitOff(items, at);
+  }
+}
+
+function splitOff(items: Item[], i: number): void {
+  const item = items[i];
+  if (item === undefined) return;
+  const unit = newItem(itemKind.unit, item.unitFrom, item.to, item.unit?.figure ?? "");
+  unit.unit = item.unit;
+  item.unit = undefined;
+  item.unitFrom = -1;
+  item.to = item.numberTo;
+  items.splice(i + 1, 0, unit);
+}
