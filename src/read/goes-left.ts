@@ -195,12 +195,13 @@ export function goesLeft(gap: Gap, next: number, kind: string, taken: string): b
   if (kind === "G")
     return !(next + 1 === gap.to && next === gap.from && gap.items[gap.to]?.kind === itemKind.over);
   if (kind === "Q" && strangeAhead(gap, next)) return true;
-  if (gap.leading.includes(kind)) return false;
+  const leads = kind !== "C" || next + 1 === gap.to;
+  if (leads && gap.leading.includes(kind)) return false;
   // "12 sh / 9 sc": a stroke behind the label ends what it names
   const stroke = gap.items[next + 1]?.text === "/" && next === gap.from;
   if ("LQ".includes(kind) && stroke && gap.left.before.length === 0) return true;
   if ("LQ".includes(kind) && leadsNext(gap, next)) return false;
-  if ("LQ".includes(kind) && /[LQ]/.test(gap.leading + classesOf(gap.items, gap.left.before)))
+  if ("LQ".includes(kind) && /[LQA]/.test(gap.leading + classesOf(gap.items, gap.left.before)))
     return false;
   if (kind === "S" || kind === "N") return false;
   const glued = gap.items[next + 1];

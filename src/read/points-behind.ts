@@ -64,10 +64,14 @@ export function namesPointsBehind(items: readonly Item[], values: readonly numbe
   }
   const first = items.findIndex((item) => item.kind === itemKind.points);
   const start = values[0] ?? 0;
+  // "439 v on start N-G 2.4": what stands behind stands behind the last one too
+  const last = values[values.length - 1] ?? 0;
+  const ends = items.slice(last).some((item) => item.kind === itemKind.points);
   return (
     behind > ahead ||
     (behind === ahead &&
       behind > 0 &&
+      ends &&
       start < first &&
       items.slice(0, start).every((item) => classOf(item) === ""))
   );

@@ -5,6 +5,7 @@ import { airOfBox } from "./air-of-box.ts";
 import { isStrongBreak } from "./breaks.ts";
 import type { Context } from "./context.ts";
 import { leftOver } from "./cover.ts";
+import { dotTimes } from "./dot-times.ts";
 import { headsOf } from "./heads.ts";
 import { isolated } from "./isolated.ts";
 import { type Item, itemKind } from "./item.ts";
@@ -98,6 +99,7 @@ export function begin(text: string, context: Context): { note: Note; tokens: rea
   unitOfNext(items);
   isolated(items, context.readings[context.readings.length - 1]?.quantity);
   unsaidStops(items);
+  dotTimes(items, even);
   const note: Note = {
     text,
     plain: even,

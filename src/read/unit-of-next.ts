@@ -89,7 +89,10 @@ function leadsNext(items: readonly Item[], i: number, moved: boolean): boolean {
   const next = items[i + 1];
   if (next?.kind === itemKind.points) return isBare(items[i + 2]);
   if (next === undefined || next.glued) return false;
-  return isBare(next) || (next.kind === itemKind.number ? leadsNext(items, i + 1, true) : tellsHow(items, i + 1));
+  return (
+    isBare(next) ||
+    (next.kind === itemKind.number ? leadsNext(items, i + 1, true) : tellsHow(items, i + 1))
+  );
 }
 
 /** "suction 165 head 170 amps 7", "sup 55 amps good": the unit that what stands before cannot have leads what follows. */

@@ -5,6 +5,8 @@ import { type Item, itemKind, newItem } from "./item.ts";
 /** How something is that was named: what is said so of it says nothing of the figure before it. */
 const states =
   /^(?:ok|okay|good|fine|off|out|down|dead|stuck|loose|burnt|burned|blown|gone|shut|stands|stopped|stops|wont|wouldnt|doesnt|isnt|cant|aint|never|tripped|trips|seized|locked|leaking|leaks|noisy|dirty|plugged|iced|frosted|faded|missing|normal|even|hums|smells|looks|seems|needs|stays|sits|starts|keeps)$/;
+/** Behind "is" alone: "head low" may be a gauge's reading. */
+const behindIs = /^(?:high|low|hot|cold|warm|up|bad|clean|clear|open|closed|running)$/;
 /** Between a name and how it is. */
 const small = /^(?:all|still|just|now|also|too|both|is|are|was|were|been|not|has)$/;
 
@@ -13,7 +15,9 @@ export function tellsHow(items: readonly Item[], at: number): boolean {
   let i = at;
   while (small.test(items[i]?.text ?? "") && i < at + 2) i++;
   const item = items[i];
-  if (item === undefined || item.kind === itemKind.number || !states.test(item.text)) return false;
+  if (item === undefined || item.kind === itemKind.number) return false;
+  const said = i > at || items[at - 1]?.apostrophe === true;
+  if (!states.test(item.text) && !(said && behindIs.test(item.text))) return false;
   return items[i + 1]?.kind !== itemKind.number;
 }
 
@@ -42,7 +46,7 @@ function stopsHere(items: readonly Item[], i: number): boolean {
   const item = items[i];
   if (item === undefined || !endsValue(items, i - 1)) return false;
   const kind = classOf(item);
-  if (kind === "S") return tellsHow(items, i + 1);
+  if (kind === "S" || kind === "P") return tellsHow(items, i + 1);
   if (kind !== "" && "LQUN".includes(kind)) return tellsHow(items, i + 1) && namedBefore(items, i);
   return false;
 }
