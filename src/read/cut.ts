@@ -120,14 +120,16 @@ function smoothCut(gap: Gap, to: number): number {
 }
 
 /** "starts 94 A peak at start": the state and which of its figures are two conditions. */
-function toldCondition({ items, left, from }: Gap, next: number): boolean {
+function toldCondition({ items, left, from, to }: Gap, next: number): boolean {
   const { state, stat, kind } = items[next]?.label ?? {};
+  // "dips to 439 min on start": said twice, where it does not lead the next figure
+  const again = next + 1 < to && stat !== undefined;
   const same = (index: number): boolean => {
     const label = items[index]?.label;
     if (classOf(items[index]) !== "C" || label === undefined) return false;
     return (
       (state !== undefined && label.state !== undefined) ||
-      (stat !== undefined && label.stat !== undefined) ||
+      (stat !== undefined && label.stat !== undefined && !(again && label.stat === stat)) ||
       (kind !== undefined && label.kind !== undefined)
     );
   };

@@ -61,7 +61,7 @@ function strange(items: readonly Item[], at: number, dimension: Dimension): bool
   if (name.kind === itemKind.unit) return name.unit?.dimension !== dimension;
   const { quantity, hint, place } = name.label ?? {};
   if (quantity !== undefined) return !fits(quantity, dimension);
-  if (hint === undefined || fits(hint, dimension)) return false;
+  if (hint !== undefined && fits(hint, dimension)) return false;
   return place !== undefined && !atPlaces.has(dimension);
 }
 
@@ -116,4 +116,6 @@ function splitOff(items: Item[], i: number): void {
   item.unitFrom = -1;
   item.to = item.numberTo;
   items.splice(i + 1, 0, unit);
+  // "amps good": told in words
+  if (tellsHow(items, i + 2)) unit.kind = itemKind.word;
 }

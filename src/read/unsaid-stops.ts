@@ -55,7 +55,9 @@ function stopsHere(items: readonly Item[], i: number): boolean {
 export function unsaidStops(items: Item[]): void {
   for (let i = items.length - 1; i > 0; i--) {
     if (!stopsHere(items, i)) continue;
-    const at = items[i - 1]?.to ?? 0;
+    const [before, head] = [items[i - 1], items[i]];
+    if (head?.kind === itemKind.unit) head.kind = itemKind.word;
+    const at = before?.to ?? 0;
     items.splice(i, 0, newItem(itemKind.sign, at, at, ","));
   }
 }
