@@ -61,7 +61,8 @@ function strange(items: readonly Item[], at: number, dimension: Dimension): bool
   if (name.kind === itemKind.unit) return name.unit?.dimension !== dimension;
   const { quantity, hint, place } = name.label ?? {};
   if (quantity !== undefined) return !fits(quantity, dimension);
-  if (hint !== undefined && fits(hint, dimension)) return false;
+  // a drive's output has volts, amps and hertz
+  if (hint === "voltage" || (hint !== undefined && fits(hint, dimension))) return false;
   return place !== undefined && !atPlaces.has(dimension);
 }
 
