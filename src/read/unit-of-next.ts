@@ -62,7 +62,7 @@ function strange(items: readonly Item[], at: number, dimension: Dimension): bool
   const { quantity, hint, place } = name.label ?? {};
   if (quantity !== undefined) return !fits(quantity, dimension);
   // a drive's output has volts, amps and hertz
-  if (hint === "voltage" || (hint !== undefined && fits(hint, dimension))) return false;
+  if (place === "drive_output" || (hint !== undefined && fits(hint, dimension))) return false;
   return place !== undefined && !atPlaces.has(dimension);
 }
 
