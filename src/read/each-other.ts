@@ -16,9 +16,10 @@ import { rowUnit } from "./row-unit.ts";
 import { slashed } from "./slashed-labels.ts";
 import { strokeDegrees } from "./stroke-degrees.ts";
 import { timesFirst } from "./times-first.ts";
+import { waterPairs, waterSides } from "./water-sides.ts";
 import { waterWay } from "./water-way.ts";
 import { plates } from "./what-words.ts";
-import { inAndOut, waterPairs, waterSides } from "./where-words.ts";
+import { inAndOut } from "./where-words.ts";
 import { wideOpen } from "./wide-open.ts";
 
 /** What two values that stand together say of one another. */

@@ -14,11 +14,16 @@ function asVolts(draft: Draft): void {
   draft.assumedUnit = true;
 }
 
-/** "contactor pulls in at 24.6": what its coil needs, nothing that it draws. */
+/** "contactor pulls in at 24.6", "pulls in fine now, 25.8": what its coil needs, nothing that it draws. */
 function pullsIn(draft: Draft, items: readonly Item[]): boolean {
-  const [verb, inward, at] = items.slice(Math.max(0, draft.index - 3), draft.index);
-  if (!/^(?:at|@)$/.test(at?.text ?? "") || inward?.text !== "in") return false;
-  return /^pull/.test(verb?.text ?? "");
+  const before = items.slice(Math.max(0, draft.index - 6), draft.index);
+  const verb = before.findLastIndex(({ text }) => /^pull/.test(text));
+  if (verb < 0 || before[verb + 1]?.text !== "in") return false;
+  return before
+    .slice(verb + 2)
+    .every(({ text }) =>
+      /^(?:at|@|fine|ok|okay|good|now|again|solid|strong|hard|nice|,)$/.test(text),
+    );
 }
 
 /** What current goes through and loses volts at. */

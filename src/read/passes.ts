@@ -50,6 +50,7 @@ import { outAtEnd, outsideBehind } from "./outside-behind.ts";
 import { outsideColon } from "./outside-colon.ts";
 import { passes } from "./pass.ts";
 import { peakThen } from "./peak-then.ts";
+import { pipesBehind } from "./pipes-at.ts";
 import { poundsAgain } from "./pounds-again.ts";
 import { question } from "./question.ts";
 import { relate } from "./relate.ts";
@@ -139,6 +140,11 @@ export const byWords = passes(
   },
   { look: ({ drafts, items }) => countOfRow(drafts, items), several: true },
   { look: ({ drafts, items }) => riseAlone(drafts, items), heads: "rise", several: true },
+  {
+    look: ({ drafts, items }) => pipesBehind(drafts, items),
+    heads: "liq|liquid|gas|vapor",
+    several: true,
+  },
   { look: ({ drafts, items }) => legsBehindSpeed(drafts, items), heads: "/", several: true },
   {
     look: ({ drafts, context }) => setBesideHumidity(drafts, context.units),

@@ -1,6 +1,6 @@
 import type { Context } from "./context.ts";
 import type { Draft } from "./draft.ts";
-import type { Item } from "./item.ts";
+import { type Item, itemKind } from "./item.ts";
 import { unitCalled } from "./kinds.ts";
 
 const pipes = /^(?:pipe|pipes|piping|tubing|lineset|copper|gas)$/;
@@ -38,4 +38,36 @@ export function pipesAt(list: readonly Draft[], items: readonly Item[], context:
     draft.unit = unitCalled(scale);
     draft.assumedUnit = true;
   }
+}
+
+const sides: ReadonlyMap<string, "liquid" | "suction"> = new Map([
+  ["liq", "liquid"],
+  ["liquid", "liquid"],
+  ["gas", "suction"],
+  ["vapor", "suction"],
+  ["suct", "suction"],
+  ["suction", "suction"],
+]);
+
+/** "pipe temps 44 liq 51 gas": each pipe's name stands behind its value. */
+export function pipesBehind(drafts: readonly Draft[], items: readonly Item[]): void {
+  drafts.forEach((left, order) => {
+    const right = drafts[order + 1];
+    if (right === undefined || right.index !== left.index + 2) return;
+    const head = items[left.index - 1]?.text ?? "";
+    if (!/^(?:pipe|pipes|pipe temps?|temps?|lines?|line temps?|at|are|:)$/.test(head)) return;
+    const [one, two] = [left, right].map(({ index }) => sides.get(items[index + 1]?.text ?? ""));
+    const end = items[right.index + 2];
+    if (one === undefined || two === undefined || one === two) return;
+    if (end !== undefined && end.kind !== itemKind.sign && end.kind !== itemKind.line) return;
+    for (const [draft, place] of [
+      [left, one],
+      [right, two],
+    ] as const) {
+      if (draft.unit !== undefined && draft.unit.dimension !== "temperature") return;
+      draft.place = place;
+      draft.named = "temperature";
+      draft.hint = "temperature";
+    }
+  });
 }

@@ -2,7 +2,8 @@ import type { Context } from "./context.ts";
 import { type Item, itemKind } from "./item.ts";
 
 const wet =
-  /^(?:boiler|boilers|glycol|brine|hydronic|hydronics|radiant|chilled|chw|hhw|hw|chiller|chlr|barrel)$/;
+  /^(?:boiler|boilers|glycol|brine|hydronic|hydronics|radiant|chilled|chw|hhw|hw|chiller|chlr|barrel|tower|cond|condenser|cdw|cw|loop)$/;
+const ofCondenser = /^(?:tower|cond|condenser|cdw|cw)$/;
 
 /** Does a figure that has no unit, or degrees, stand right behind? */
 function degreesBehind(items: readonly Item[], at: number): boolean {
@@ -29,7 +30,9 @@ export function waterLoop(items: readonly Item[], units: Context["units"]): void
   if (back < 0) return;
   const flow = items.findIndex(
     (item, at) =>
-      item.text === "flow" && item.label?.quantity === "water_flow" && degreesBehind(items, at),
+      /^(?:flow|pump|water)$/.test(item.text) &&
+      item.label?.quantity === "water_flow" &&
+      degreesBehind(items, at),
   );
   const out = items.findIndex(
     ({ label }, at) => label?.place === "supply_air" && degreesBehind(items, at),
@@ -40,6 +43,8 @@ export function waterLoop(items: readonly Item[], units: Context["units"]): void
   const ahead = out >= 0 ? (loop ? out : -1) : side ? flow : -1;
   const [first, second] = [items[ahead], items[back]];
   if (first === undefined || second === undefined) return;
-  first.label = { place: "water_out", hint: "temperature" };
-  second.label = { place: "water_in", hint: "temperature" };
+  // "cond supply 80 return 88": what the tower sends is what the condenser gets
+  const tower = [ahead, back].some((at) => ofCondenser.test(items[at - 1]?.text ?? ""));
+  first.label = { place: tower ? "condenser_in" : "water_out", hint: "temperature" };
+  second.label = { place: tower ? "condenser_out" : "water_in", hint: "temperature" };
 }

@@ -153,66 +153,6 @@ export function inAndOut(items: readonly Item[], drafts: readonly Draft[]): void
   });
 }
 
-const waters =
-  /^(?:glycol|brine|cdw|cdwtr|cndw|cw|water|chilled|chw|tower|loop|condenser|cond|evap|evaporator|barrel|chiller|wtr|hw)$/;
-
-/** "condenser water 85 in 95 out", "chilled water 44 out 54 in": the sides stand behind the values. */
-export function waterSides(items: readonly Item[], drafts: readonly Draft[]): void {
-  drafts.forEach((right, order) => {
-    const left = drafts[order - 1];
-    if (left === undefined || right.points !== undefined || left.points !== undefined) return;
-    const sides = [items[left.index + 1]?.text, items[right.index + 1]?.text];
-    if (!sides.includes("in") || !sides.includes("out")) return;
-    const named = items
-      .slice(Math.max(0, left.index - 4), left.index)
-      .filter((item) => waters.test(item.text));
-    if (
-      !named.some((item) =>
-        /^(?:glycol|brine|water|chilled|chw|cw|chiller|tower|loop|wtr|hw|barrel|condenser|cond|cdw|cdwtr|cndw)$/.test(
-          item.text,
-        ),
-      )
-    )
-      return;
-    if (left.unit !== undefined && left.unit.dimension !== "temperature") return;
-    const whose = named.some((item) => /^(?:condenser|cond|tower|cdw|cdwtr|cndw)$/.test(item.text))
-      ? "condenser"
-      : named.some((item) => /^(?:evap|evaporator|barrel)$/.test(item.text))
-        ? "evaporator"
-        : "water";
-    for (const [draft, side] of [
-      [left, sides[0]],
-      [right, sides[1]],
-    ] as const) {
-      draft.place = side === "in" ? `${whose}_in` : `${whose}_out`;
-      draft.hint = "temperature";
-      draft.action = undefined;
-    }
-  });
-}
-
-/** "evap 54.1/44.2 cond 85.2/94.6": an evaporator cools its water, a condenser warms it. */
-export function waterPairs(items: readonly Item[], drafts: readonly Draft[]): void {
-  drafts.forEach((right, order) => {
-    const left = drafts[order - 1];
-    if (left === undefined || items[left.index + 1]?.text !== "/" || right.index !== left.index + 2)
-      return;
-    if (left.unit !== undefined || right.unit !== undefined || left.value === right.value) return;
-    const word = items[left.index - 1]?.text ?? "";
-    const low = Math.min(left.value, right.value);
-    const high = Math.max(left.value, right.value);
-    const warm = /^(?:cond|condenser|cw|tower|cdw)$/.test(word) && low >= 55 && high <= 115;
-    const cold = /^(?:evap|evaporator|barrel|chw)$/.test(word) && low >= 34 && high <= 75;
-    if (!warm && !cold) return;
-    const whose = warm ? "condenser" : word === "chw" ? "water" : "evaporator";
-    for (const draft of [left, right]) {
-      const enters = warm ? draft.value === low : draft.value === high;
-      draft.place = enters ? `${whose}_in` : `${whose}_out`;
-      draft.named = "temperature";
-    }
-  });
-}
-
 /** "line temperature's 48", "52 degree line": of the side that was spoken of last. */
 export function sameLine(items: readonly Item[], draft: Draft, left: Draft | undefined): void {
   if (draft.place !== undefined || left?.place === undefined) return;

@@ -26,6 +26,20 @@ function saysIt(items: readonly Item[], index: number): boolean {
   return it?.text === "it" && ((verb?.roles ?? 0) & role.is) !== 0;
 }
 
+const done =
+  /^(?:cleaning|clean|washing|adjusting|adjustment|tightening|swap|swapping|replacing|resetting|rinsing)$/;
+
+/** "after cleaning 130": what was done, the figure, and no more. */
+function afterDoing(items: readonly Item[], index: number): boolean {
+  const first = items.findIndex(({ text }) => !small.test(text));
+  const [after, ...words] = items.slice(first, index);
+  if (after?.text !== "after" || words.length > 4) return false;
+  const plain = words.every(({ kind, label }) => kind !== itemKind.number && !label?.quantity);
+  const end = items[index + 1];
+  if (!plain || (end !== undefined && end.kind !== itemKind.sign)) return false;
+  return words.some(({ text }) => done.test(text));
+}
+
 function isBare(draft: Draft, items: readonly Item[]): boolean {
   const { unit, named, place, points, subject, rating } = draft;
   const free = [unit, named, place, points, subject, rating].every((one) => one === undefined);
@@ -46,7 +60,8 @@ function likeOf(draft: Draft, context: Context): Reading | undefined {
 export function withIt(drafts: readonly Draft[], items: readonly Item[], context: Context): void {
   const draft = onlyAlive(drafts);
   if (draft === undefined || !isBare(draft, items)) return;
-  if (!begins(items) || !saysIt(items, draft.index)) return;
+  if (!begins(items)) return;
+  if (!saysIt(items, draft.index) && !afterDoing(items, draft.index)) return;
   const like = likeOf(draft, context);
   if (like === undefined) return;
   draft.quantity = like.quantity;

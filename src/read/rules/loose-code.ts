@@ -2,6 +2,7 @@ import { type Item, itemKind } from "../item.ts";
 import { type Note, type Rule, state } from "../note.ts";
 import { partWords } from "../words/parts.ts";
 import { gluedEnd } from "./near.ts";
+import { jugs } from "./size-words.ts";
 
 const gases: ReadonlySet<string> = new Set([
   "22",
@@ -107,7 +108,8 @@ function refrigerant(note: Note, i: number): number | undefined {
   if (spoken !== undefined) return spoken;
   // "6 lb 8 oz of 410"
   const weighed = items[i - 2]?.unit?.dimension === "mass" && items[i - 1]?.text === "of";
-  if (weighed && item.unit === undefined && gases.has(item.text)) return i + 1;
+  const held = jugs.has(items[i - 2]?.text ?? "") && items[i - 1]?.text === "of";
+  if ((weighed || held) && item.unit === undefined && gases.has(item.text)) return i + 1;
   // "five pounds of thirty two"
   const ends = items[i + 1] === undefined || items[i + 1]?.kind !== itemKind.unit;
   if (weighed && item.unit === undefined && ends) return spokenName(note, i)?.end;

@@ -6,7 +6,7 @@ import { ratedMotor, sideOf, tapped } from "./made-for.ts";
 import { freeNumber, textAt, wordBefore, wordBehind } from "./near.ts";
 import { belt, gauge, pipe } from "./pipe-and-wire.ts";
 import { resistorSize } from "./resistor-size.ts";
-import { heights, jugs, SIZE, tons } from "./size-words.ts";
+import { heights, isMeasure, jugs, SIZE, tons } from "./size-words.ts";
 import { doubled, oneSupply, supply, takeSides, twoSupplies } from "./twin-size.ts";
 
 /** Nominal thousands of British thermal units an hour; common practice, no source. */
@@ -95,7 +95,7 @@ function others(note: Note, i: number, item: Item): boolean {
     state(note, SIZE, [i - 1, i + 1], { kind: "note", about: "size" });
     return true;
   }
-  if (item.unit === undefined && /^(?:m3|ft3|sqft|sf|cubic|m2|mm2)$/.test(space)) {
+  if (item.unit === undefined && isMeasure(items[i + 1], items[i + 2])) {
     state(note, SIZE, [i, i + 2], { kind: "note", about: "size" });
     return true;
   }
@@ -161,7 +161,7 @@ function others(note: Note, i: number, item: Item): boolean {
   if (heldSize(note, i, item)) return true;
   // "2 jugs 25 lb each": how big they are
   const each = ((items[i + 1]?.roles ?? 0) & role.each) !== 0;
-  const jug = [i - 1, i - 2].some((at) => jugs.has(textAt(items, at).replace(/s$/, "")));
+  const jug = items.slice(Math.max(0, i - 8), i).some(({ text }) => jugs.has(text));
   if (item.unit?.dimension === "mass" && each && jug) {
     state(note, SIZE, [i, i + 2], { kind: "note", about: "size" });
     return true;

@@ -46,7 +46,8 @@ function tells(items: readonly Item[], i: number, plain: string): boolean {
   return words > 0;
 }
 
-const troubles = /^(?:fault|faults|short|leak|ground|problem|issue|trouble)$/;
+const troubles =
+  /^(?:fault|faults|short|leak|ground|problem|issue|trouble|open|opened|blown|blew|stuck|dead|tripped|trips|failed|seized|burnt|burned|power|loose|welded|bad|low|gone)$/;
 
 /** "ground fault on 2?", "the fans on two aren't turning": the machine that is spoken of. */
 function placed(items: readonly Item[], i: number): boolean {

@@ -1,3 +1,5 @@
+import { type Item, itemKind } from "../item.ts";
+
 /** The rule's name. */
 export const SIZE = "<number> <size of a thing>";
 
@@ -127,6 +129,7 @@ export const jugs: ReadonlySet<string> = new Set([
   "jug",
   "jugs",
   "drum",
+  "drums",
   "cylinder",
   "cylinders",
   "tank",
@@ -192,3 +195,18 @@ export const tons: ReadonlySet<string> = new Set([
   "cfh",
   "scfh",
 ]);
+
+const areas = /^(?:m3|ft3|sqft|sf|cubic|m2|mm2)$/;
+const volumes = /^(?:l|ltr|lit(?:er|re)s?|qts?|quarts?|pints?|gals?|gallons?)$/;
+
+/** "1500 sqft", "2.5 l of oil": how large a room is, how much of what no gauge tells. */
+export function isMeasure(item: Item | undefined, next: Item | undefined): boolean {
+  if (item === undefined) return false;
+  if (areas.test(item.text)) return true;
+  // "230 L-N" is a line
+  return (
+    item.kind === itemKind.word &&
+    volumes.test(item.text) &&
+    !/^(?:-|\/|to)$/.test(next?.text ?? "")
+  );
+}

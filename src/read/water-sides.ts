@@ -1,0 +1,73 @@
+import type { Draft } from "./draft.ts";
+import type { Item } from "./item.ts";
+
+const waters =
+  /^(?:glycol|brine|cdw|cdwtr|cndw|cw|water|chilled|chw|tower|loop|condenser|cond|evap|evaporator|barrel|chiller|wtr|hw|hhw|boiler)$/;
+
+/** The side that is told right behind a value: "178 out 159 back", "180 going out 160 coming back". */
+function sideBehind(items: readonly Item[], { index }: Draft): string {
+  const moves = /^(?:going|coming)$/.test(items[index + 1]?.text ?? "");
+  const side = items[index + (moves ? 2 : 1)]?.text ?? "";
+  return side === "back" ? "in" : side;
+}
+
+/** Does it name what the water belongs to, by a word or as a machine: "chw", "boiler 2"? */
+const ofWater = (item: Item): boolean =>
+  waters.test(item.text) || item.subject?.startsWith("boiler") === true;
+
+/** "condenser water 85 in 95 out", "chilled water 44 out 54 in": the sides stand behind the values. */
+export function waterSides(items: readonly Item[], drafts: readonly Draft[]): void {
+  drafts.forEach((right, order) => {
+    const left = drafts[order - 1];
+    if (left === undefined || right.points !== undefined || left.points !== undefined) return;
+    const sides = [sideBehind(items, left), sideBehind(items, right)];
+    if (!sides.includes("in") || !sides.includes("out")) return;
+    const named = items.slice(Math.max(0, left.index - 4), left.index).filter(ofWater);
+    if (
+      !named.some(
+        (item) =>
+          item.subject !== undefined ||
+          /^(?:boiler|hhw|glycol|brine|water|chilled|chw|cw|chiller|tower|loop|wtr|hw|barrel|condenser|cond|cdw|cdwtr|cndw)$/.test(
+            item.text,
+          ),
+      )
+    )
+      return;
+    if (left.unit !== undefined && left.unit.dimension !== "temperature") return;
+    const whose = named.some((item) => /^(?:condenser|cond|tower|cdw|cdwtr|cndw)$/.test(item.text))
+      ? "condenser"
+      : named.some((item) => /^(?:evap|evaporator|barrel)$/.test(item.text))
+        ? "evaporator"
+        : "water";
+    for (const [draft, side] of [
+      [left, sides[0]],
+      [right, sides[1]],
+    ] as const) {
+      draft.place = side === "in" ? `${whose}_in` : `${whose}_out`;
+      draft.hint = "temperature";
+      draft.action = undefined;
+    }
+  });
+}
+
+/** "evap 54.1/44.2 cond 85.2/94.6": an evaporator cools its water, a condenser warms it. */
+export function waterPairs(items: readonly Item[], drafts: readonly Draft[]): void {
+  drafts.forEach((right, order) => {
+    const left = drafts[order - 1];
+    if (left === undefined || items[left.index + 1]?.text !== "/" || right.index !== left.index + 2)
+      return;
+    if (left.unit !== undefined || right.unit !== undefined || left.value === right.value) return;
+    const word = items[left.index - 1]?.text ?? "";
+    const low = Math.min(left.value, right.value);
+    const high = Math.max(left.value, right.value);
+    const warm = /^(?:cond|condenser|cw|tower|cdw)$/.test(word) && low >= 55 && high <= 115;
+    const cold = /^(?:evap|evaporator|barrel|chw)$/.test(word) && low >= 34 && high <= 75;
+    if (!warm && !cold) return;
+    const whose = warm ? "condenser" : word === "chw" ? "water" : "evaporator";
+    for (const draft of [left, right]) {
+      const enters = warm ? draft.value === low : draft.value === high;
+      draft.place = enters ? `${whose}_in` : `${whose}_out`;
+      draft.named = "temperature";
+    }
+  });
+}
