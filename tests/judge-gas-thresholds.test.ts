@@ -581,6 +581,48 @@ const worded: readonly {
       ["366", "good leak_rate:under added:again"],
     ],
   },
+  {
+    what: "one zone's pipe against the others' 50 F, 18 F common practice",
+    check: "valve",
+    equipment: variable,
+    notes: (value) => [`zone 3 valve commanded 400 steps, its pipe ${value} F, the others 50 F`],
+    steps: [
+      ["67.5", ""],
+      ["68.5", "bad branch:stuck"],
+    ],
+  },
+  {
+    what: "a zone's pipe out against 72 F in, told open: 3 F common practice",
+    check: "valve",
+    equipment: variable,
+    notes: (value) => [`zone 3 eev at 400 steps, pipe in 72 out ${value}`],
+    steps: [
+      ["75", "bad valve_answer:stays_shut"],
+      ["76", ""],
+    ],
+  },
+  {
+    what: "steps of a zone's valve whose pipes are alike: up to 100 is shut, common practice",
+    check: "valve",
+    equipment: variable,
+    notes: (value) => [`zone 3 eev at ${value} steps, pipe in 72 out 72`],
+    steps: [
+      ["98", ""],
+      ["102", "bad valve_answer:stays_shut"],
+    ],
+  },
+  {
+    what: "a zone's pipes alike, F: colder than 64 or warmer than 88 it works, common practice",
+    check: "valve",
+    equipment: variable,
+    notes: (value) => [`zone 3 eev at 400 steps, pipe in ${value} out ${value}`],
+    steps: [
+      ["63", ""],
+      ["65", "bad valve_answer:stays_shut"],
+      ["87", "bad valve_answer:stays_shut"],
+      ["89", ""],
+    ],
+  },
 ];
 
 describe.each(worded)("$what", ({ check, equipment, notes, steps }) => {
@@ -644,3 +686,23 @@ test.each([
   const says = findings.find(({ check }) => check === "leak_rate")?.says ?? "";
   expect(/first of March/.test(says)).toBe(told);
 });
+
+/** Source: 5 F of superheat is more than weather and probes, 15 F apart is other weather; common practice, no source. */
+test.each([
+  [14.9, 80, false],
+  [15.1, 80, true],
+  [20, 94.9, true],
+  [20, 95.1, false],
+])(
+  "superheat was 10 F at 80 F outside, now %s F at %s F: told as a change: %s",
+  (now, outdoor, told) => {
+    const visit = (superheat: number, outside: number) =>
+      one(
+        r("superheat", superheat * F),
+        boilsAt(40),
+        r("temperature", cel(outside), { at: "outdoor_air" }),
+      );
+    const { findings } = judge(caseOf(split, visit(now, outdoor), [{ notes: visit(10, 80) }]));
+    expect(findings.some(({ check }) => check === "history")).toBe(told);
+  },
+);

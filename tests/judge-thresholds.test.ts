@@ -698,6 +698,219 @@ const stairs: readonly Stairs[] = [
     ],
   },
   {
+    what: "peak at an inverter's start over 20 A rated",
+    check: "start_current",
+    source: "drive literature: 1 to 1.5 times the running maximum",
+    equipment: drive,
+    notes: (value) => one(r("current", value, { state: "start", stat: "peak" })),
+    steps: [
+      [19.9, "good ramp:usual"],
+      [20.1, "watch ramp:high"],
+      [29.9, "watch ramp:high"],
+      [30.1, "bad ramp:limit"],
+    ],
+  },
+  {
+    what: "peak of a start over 20 A rated, no locked-rotor amps known",
+    check: "start_current",
+    source: practice,
+    equipment: { drive: "line", phases: 3, supply_V: 460, rla_A: 20 },
+    notes: (value) => one(r("current", value, { state: "start" })),
+    steps: [
+      [59, "unknown start:low"],
+      [61, "good start:line_start"],
+      [79, "good start:line_start"],
+      [81, "unknown start:at_locked_unknown"],
+    ],
+  },
+  {
+    what: "amps told in the breath of a start of 120 A, 130 A locked",
+    check: "start_current",
+    source: practice,
+    equipment: motor,
+    notes: (value) =>
+      one(r("current", 120, { state: "start" }), r("current", value, { state: "start" })),
+    steps: [
+      [41, "good start:line_start"],
+      [43, "unknown start:at_locked_unknown"],
+    ],
+  },
+  {
+    what: "head over suction at a start that held at locked-rotor current",
+    check: "start_current",
+    source: practice,
+    equipment: motor,
+    notes: (value) =>
+      one(
+        r("current", 120, { state: "start", for_s: 4 }),
+        r("pressure", 1e6, { at: "suction" }),
+        r("pressure", 1e6 * value, { at: "discharge" }),
+      ),
+    steps: [
+      [1.07, "bad start:held_locked start_pressures:pressures_equal"],
+      [1.09, "bad start:held_locked"],
+      [1.49, "bad start:held_locked"],
+      [1.51, "bad start:held_locked start_pressures:pressures_unequal"],
+    ],
+  },
+  {
+    what: "shell of a motor with its common pin open, C",
+    check: "winding",
+    source: practice,
+    equipment: { drive: "line", phases: 1, supply_V: 230 },
+    notes: (value) =>
+      one(
+        r("winding_resistance", "OL", { points: ["C", "R"] }),
+        r("winding_resistance", "OL", { points: ["C", "S"] }),
+        r("winding_resistance", 3.6, { points: ["R", "S"] }),
+        r("temperature", value, { at: "shell" }),
+      ),
+    steps: [
+      [54.5, "bad winding:open"],
+      [55.5, "watch winding:overload_open"],
+    ],
+  },
+  {
+    what: "three figures without a unit beside 460 V",
+    check: "supply",
+    source: practice,
+    equipment: motor,
+    notes: (value) => [
+      note("", volts([460, 460, 460])),
+      note("", volts([value, value, value], { assumed: ["unit"] })),
+    ],
+    steps: [
+      [183, "good, good supply:sound, unknown"],
+      [185, "good, good supply:sound, good, bad supply:low"],
+    ],
+  },
+  {
+    what: "percent that three figures of 150 without a unit differ, beside 460 V",
+    check: "supply",
+    source: practice,
+    equipment: motor,
+    notes: (value) => [
+      note("", volts([460, 460, 460])),
+      note(
+        "",
+        volts([150, 150, (300 * (1 + value / 100)) / (2 - value / 100)], { assumed: ["unit"] }),
+      ),
+    ],
+    steps: [
+      [4.9, "good, good supply:sound, unknown"],
+      [5.1, "good, good supply:sound, bad supply:unbalanced, bad supply:low"],
+    ],
+  },
+  {
+    what: "volts beside three figures of 150 without a unit",
+    check: "supply",
+    source: practice,
+    equipment: motor,
+    notes: (value) => [
+      note("", volts([value, value, value])),
+      note("", volts([150, 150, 150], { assumed: ["unit"] })),
+    ],
+    steps: [
+      [367, "good, bad supply:low, good, bad supply:low"],
+      [369, "good, bad supply:low, unknown"],
+    ],
+  },
+  {
+    what: "one of three lines in a later note, dead in the first, the others 460 V",
+    check: "supply",
+    source: practice,
+    equipment: motor,
+    notes: (value) => [note("", volts([460, 460, 0])), note("", volts([460, 460, value]))],
+    steps: [
+      [344, "bad supply:phase_lost, bad supply:phase_lost"],
+      [346, "good supply:phase_lost, bad supply:unbalanced, bad supply:low"],
+    ],
+  },
+  {
+    what: "run to start, common to run 2 and to start 6 ohm",
+    check: "winding",
+    source: "series circuit; 12 percent common practice",
+    equipment: { drive: "line", phases: 1, supply_V: 230 },
+    notes: (value) =>
+      one(
+        r("winding_resistance", 2, { points: ["C", "R"] }),
+        r("winding_resistance", 6, { points: ["C", "S"] }),
+        r("winding_resistance", value, { points: ["R", "S"] }),
+      ),
+    steps: [
+      [7.03, "bad winding:one_low"],
+      [7.05, "good winding:balanced"],
+      [8.95, "good winding:balanced"],
+      [8.97, "watch winding:one_high"],
+    ],
+  },
+  {
+    what: "seconds of the second reading of a polarization index",
+    check: "polarization",
+    source: "IEEE 43-2013, 5: ten minutes, a watch's tolerance common practice",
+    equipment: motor,
+    notes: (value) =>
+      one(
+        r("insulation_resistance", 2e8, { after_s: 60 }),
+        r("insulation_resistance", 3e8, { after_s: value }),
+      ),
+    steps: [
+      [538, ""],
+      [542, "unknown"],
+      [658, "unknown"],
+      [662, ""],
+    ],
+  },
+  {
+    what: "seconds of the first reading of a polarization index",
+    check: "polarization",
+    source: "IEEE 43-2013, 5: one minute, a watch's tolerance common practice",
+    equipment: motor,
+    notes: (value) =>
+      one(
+        r("insulation_resistance", 2e8, { after_s: value }),
+        r("insulation_resistance", 3e8, { after_s: 600 }),
+      ),
+    steps: [
+      [49, ""],
+      [51, "unknown"],
+      [74, "unknown"],
+      [76, ""],
+    ],
+  },
+  {
+    what: "seconds of the first reading of an absorption ratio",
+    check: "polarization",
+    source: "convention: 60 s over 30 s, a watch's tolerance common practice",
+    equipment: motor,
+    notes: (value) =>
+      one(
+        r("insulation_resistance", 2e8, { after_s: value }),
+        r("insulation_resistance", 3e8, { after_s: 60 }),
+      ),
+    steps: [
+      [24, ""],
+      [26, "good"],
+      [34, "good"],
+      [36, ""],
+    ],
+  },
+  {
+    what: "volts on the bus of a boosting input of 230 V, single phase",
+    check: "dc_bus",
+    source: "rectifier theory: 340 to 410 V on 208 to 240 V",
+    equipment: { drive: "inverter", phases: 1, supply_V: 230, rla_A: 20 },
+    notes: (value) =>
+      one(
+        r("voltage", value, { at: "dc_bus", kind: "dc" }),
+        r("voltage", 230, { points: ["L1", "L2"] }),
+      ),
+    steps: [
+      [408, "good bus:sound"],
+      [412, "watch bus:high"],
+    ],
+  },
+  {
     what: "microns at the end of a stand of ten minutes",
     check: "evacuation",
     source: "500 micron: common practice",
@@ -940,6 +1153,88 @@ const worded: readonly {
       ["1.1", "good contactor:coil_sound"],
       ["250", "good contactor:coil_sound"],
       ["OL", "bad contactor:coil_open"],
+    ],
+  },
+  {
+    what: "volts of a board's logic supply of 5 V",
+    check: "control_voltage",
+    source: practice,
+    note: (value) => `5 v supply on the board reads ${value} V dc`,
+    steps: [
+      ["2.95", "bad control:logic_lost"],
+      ["3.05", "good"],
+    ],
+  },
+  {
+    what: "volts of a pair at one unit, 14 V at another",
+    check: "communication",
+    source: practice,
+    note: (value) => `comm pair 14 V dc at the outdoor and ${value} V dc at indoor 4`,
+    steps: [
+      ["8.3", "bad communication:dead_part"],
+      ["8.5", "good communication:alive"],
+    ],
+  },
+  {
+    what: "volts on the coil of a contactor that stays out",
+    check: "contactor",
+    source: practice,
+    note: (value) => `contactor not pulling in, ${value} V on its coil`,
+    steps: [
+      ["17.8", "watch contacts:contactor_not_pulling_in"],
+      ["18.2", "bad contactor:no_pull_in, watch contacts:contactor_not_pulling_in"],
+    ],
+  },
+  {
+    what: "ohms of what may be a contactor's coil",
+    check: "contactor",
+    source: practice,
+    note: (value) => `contactor coil ${value} ohm`,
+    steps: [
+      ["2980", "good contactor:coil_sound"],
+      ["3020", ""],
+    ],
+  },
+  {
+    what: "volts behind a contactor with its coil fed",
+    check: "contactor",
+    source: practice,
+    note: (value) => `24 V on the contactor coil, line side 480, load side ${value}`,
+    steps: [
+      ["14.8", "bad contactor:no_pull_in"],
+      ["15.2", ""],
+    ],
+  },
+  {
+    what: "kilohms of a sensor whose table says 10",
+    check: "sensor",
+    source: practice,
+    note: (value) => `suction sensor should be 10k at 77 F, it reads ${value}k`,
+    steps: [
+      ["8.79", "bad sensor:off"],
+      ["8.81", "good sensor:sound"],
+      ["11.19", "good sensor:sound"],
+      ["11.21", "bad sensor:off"],
+    ],
+  },
+  {
+    what: "ohms of a shorted sensor",
+    check: "sensor",
+    source: practice,
+    note: (value) => `suction sensor should be 10k at 77 F, it reads ${value} ohm`,
+    steps: [
+      ["99", "bad sensor:open"],
+      ["101", "bad sensor:off"],
+    ],
+  },
+  {
+    what: "kilohms of a sensor beside two of 10",
+    check: "sensor",
+    source: practice,
+    note: (value) => `suction sensor ${value}k, the other two sensors are both 10k`,
+    steps: [
+      ["6.9", "bad sensor:off"],
+      ["7.1", "unknown, unknown"],
     ],
   },
   {

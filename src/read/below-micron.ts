@@ -8,16 +8,41 @@ const leastMicron = 800;
 /** "can't get below 1800", "won't pull under 1500": so many of what a vacuum pump is told by. */
 export function belowMicron(list: readonly Draft[], items: readonly Item[]): void {
   for (const draft of list) {
-    if (draft.unit !== undefined || draft.named !== undefined || draft.points !== undefined)
+    if (draft.unit !== undefined || draft.points !== undefined || draft.value > 30_000) continue;
+    if (draft.named !== undefined && (draft.named !== "current" || draft.value >= leastMicron))
       continue;
-    if (draft.value < leastMicron || draft.value > 30_000) continue;
     const [verb, joint] = [items[draft.index - 2]?.text ?? "", items[draft.index - 1]?.text ?? ""];
     if (!/^(?:below|under|past|beneath)$/.test(joint)) continue;
     if (!/^(?:get|gets|go|goes|pull|pulls|pulling|got|down|drop|drops)$/.test(verb)) continue;
+    if (draft.value < leastMicron) {
+      pumpedTo(draft, items, verb);
+      continue;
+    }
     draft.named = "vacuum";
     draft.quantity = "vacuum";
     draft.unit = unitCalled("micron");
     draft.assumedUnit = true;
     draft.hint = undefined;
   }
+}
+
+/** psi; where a compressor that pumps down stays. Common practice, no source. */
+const mostPumpedPsi = 150;
+const shuts =
+  /^(?:closed|close|closing|shut|shutting|frontseated|front-seated|seated|king|pumped|pumpdown)$/;
+
+/** "closed the king valve and it won't pull below 70": the suction, and no amps that it pulls. */
+function pumpedTo(draft: Draft, items: readonly Item[], verb: string): void {
+  if (!verb.startsWith("pull") && verb !== "down") return;
+  const shut = items.slice(0, draft.index).some(({ text }) => shuts.test(text));
+  if (!shut || draft.value > mostPumpedPsi) {
+    if (draft.named === "current" || draft.hint === "current") draft.question = "quantity";
+    return;
+  }
+  draft.named = "pressure";
+  draft.quantity = "pressure";
+  draft.unit = unitCalled("psi");
+  draft.assumedUnit = true;
+  draft.hint = undefined;
+  draft.place = "suction";
 }

@@ -54,7 +54,7 @@ export const besideEachOther = passes(
   { look: ({ drafts, items }) => plates(items, drafts) },
   { look: ({ drafts, items }) => rowOfMegohms(items, drafts) },
   { look: ({ drafts, items }) => atFrequencies(drafts, items) },
-  { look: ({ drafts, items }) => dryBeside(items, drafts), heads: "dry" },
+  { look: ({ drafts, items }) => dryBeside(items, drafts), heads: "dry|db" },
   { look: ({ drafts, items }) => inAndOut(items, drafts), heads: "out" },
   { look: ({ drafts, items }) => outThenIn(drafts, items), heads: "out", several: true },
   {

@@ -53,7 +53,42 @@ function told(items: readonly Item[], left: Draft): boolean {
     if (item?.kind === itemKind.subject && whole.test(item.subject ?? "")) return true;
     if (runs.test(item?.text ?? "")) return true;
   }
-  return hasHeat(items) || items.some(({ label }) => label?.quantity === "temperature_difference");
+  if (hasHeat(items) || items.some(({ label }) => label?.quantity === "temperature_difference"))
+    return true;
+  return first(items, left) && lineBehind(items, left);
+}
+
+/** The pair begins the message or a sentence of it. */
+function first(items: readonly Item[], left: Draft): boolean {
+  const before = items[left.index - 1];
+  return before === undefined || before.kind === itemKind.line || before.text === ".";
+}
+
+/** "116/409, suct line 55, liquid 97": lines with their figures. */
+function lineBehind(items: readonly Item[], left: Draft): boolean {
+  return items.some(
+    ({ label }, at) =>
+      at > left.index &&
+      (label?.place === "suction" || label?.place === "liquid") &&
+      [at - 1, at + 1].some(
+        (next) => next > left.index + 2 && items[next]?.kind === itemKind.number,
+      ),
+  );
+}
+
+/** Share of a side's pressure under which a bare figure of that side is its line's temperature, the gauges being told. */
+const lineUnder = 0.8;
+
+/** "49/202, suct 28": behind both gauges a side's bare figure is its line. */
+function linesOf(drafts: readonly Draft[], [left, right]: readonly [Draft, Draft]): void {
+  for (const draft of drafts) {
+    if (draft.index <= right.index || draft.unit !== undefined || draft.named !== undefined)
+      continue;
+    if (draft.points !== undefined || draft.rating !== undefined || draft.after !== undefined)
+      continue;
+    const side = draft.place === "suction" ? left : draft.place === "liquid" ? right : undefined;
+    if (side !== undefined && draft.value < lineUnder * side.value) draft.named = "temperature";
+  }
 }
 
 const even = /^(?:flat|equalized|equalised|equalizing|equal|even|standing)$/;
@@ -89,5 +124,6 @@ export function gaugePair(
     right.subject = left.subject ?? right.subject;
     left.state = undefined;
     right.state = undefined;
+    if (fits) linesOf(drafts, [left, right]);
   });
 }

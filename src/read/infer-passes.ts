@@ -12,7 +12,7 @@ import { lineTooHot } from "./line-too-hot.ts";
 import { allThreeAgain, megAgain } from "./meg-again.ts";
 import { ofTheOthers } from "./of-the-others.ts";
 import { onARated } from "./on-a-rated.ts";
-import { onASupply } from "./on-a-supply.ts";
+import { linesOfSide, onASupply, voltsAtTerminals } from "./on-a-supply.ts";
 import { pairAgain } from "./pair-again.ts";
 import { pairVolts } from "./pair-volts.ts";
 import { pairsAgain } from "./pairs-again.ts";
@@ -81,6 +81,11 @@ export const bySaying = passes(
   },
   { look: ({ drafts, items }) => coilOutlets(drafts, items), heads: "suction" },
   { look: ({ drafts, items }) => onASupply(drafts, items), several: true },
+  { look: ({ drafts, items }) => linesOfSide(drafts, items), several: true },
+  {
+    look: ({ drafts, items }) => voltsAtTerminals(drafts, items),
+    heads: "terminals|terminal|lugs",
+  },
   { look: ({ drafts, items }) => pressureAndLine(drafts, items), several: true },
   {
     look: ({ drafts, items }) => fallsAtStart(drafts, items),

@@ -85,7 +85,7 @@ const supplies = [120, 208, 230, 240, 277, 460, 480, 575, 600] as const;
 /** How far off its supply a live line is mostly read. Common practice, no source. */
 const offSupply = 0.1;
 
-function isSupply(value: number): boolean {
+export function isSupply(value: number): boolean {
   return supplies.some((one) => Math.abs(value / one - 1) <= offSupply);
 }
 

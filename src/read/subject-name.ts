@@ -37,6 +37,16 @@ function isUnit(build: Building, end: number): boolean {
   return /^(?:coil|supply|return|eev|pipe|liquid|gas|fan)$/.test(next.text);
 }
 
+const fails =
+  /^(?:trips|tripped|tripping|faults|faulted|faulting|throws|throwing|alarms|locks|hums|wont|shuts|kicks)$/;
+
+/** "indoor 7 outdoor 2" are degrees; "indoor 3 is blowing", "outdoor 2 trips" are units. */
+function isWarmth(build: Building, i: number, end: number): boolean {
+  const failing = fails.test(build.tokens[end]?.text ?? "");
+  if (build.tokens[i]?.text === "outdoor") return !failing;
+  return build.tokens[i]?.text === "indoor" && !failing && !isUnit(build, end);
+}
+
 /** "on indoor two", "between indoor three and the outdoor unit": what something is on, no warmth. */
 function onUnit(build: Building, end: number): boolean {
   const [joint, indoor] = [build.tokens[end - 3], build.tokens[end - 2]];
@@ -120,8 +130,7 @@ export function subjectAt(build: Building, i: number): SubjectSaid | undefined {
   if (noun.kind === "subject" && lineAtBox(build, i, noun.name)) return undefined;
   if (noun.kind === "subject" && partNumberGoesOn(build, ordinal.end)) return undefined;
   if (ordinal.text === "C" && pinBehind(build, ordinal.end)) return undefined;
-  if (build.tokens[i]?.text === "indoor" && phrase.end === i + 1 && !isUnit(build, ordinal.end))
-    return undefined;
+  if (phrase.end === i + 1 && isWarmth(build, i, ordinal.end)) return undefined;
   if (noun.kind === "subject" && isPlaceOf(build, i, ordinal.end)) return undefined;
   // "approach: evap 3 cond 5.5" are degrees
   if (

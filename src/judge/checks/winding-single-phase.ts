@@ -11,6 +11,8 @@ const sumOhm = 0.35;
 /** Ohm: below it a winding is shorted through. Common practice, no source. */
 const shortedOhm = 0.1;
 
+type Warmth = ReturnType<typeof shellWarmth>;
+
 interface Pins {
   readonly commonRun: Reading | undefined;
   readonly commonStart: Reading | undefined;
@@ -26,7 +28,7 @@ export function singlePhaseWinding(
   const pins = scene.facts.phases === 1 && pairs.every(isUnnamed) ? bySize(pairs) : byName(pairs);
   const said = [pins.commonRun, pins.commonStart, pins.runStart].filter((one) => one !== undefined);
   if (said.length === 0) return;
-  const verdict = verdictOf(pins, said, scene);
+  const verdict = verdictOf(pins, said, shellWarmth(scene, about));
   return [
     {
       about,
@@ -68,8 +70,8 @@ type Verdict = Pick<Finding, "level" | "says" | "missing"> & {
   readonly sign?: string;
 };
 
-function verdictOf(pins: Pins, said: readonly Reading[], scene: Scene): Verdict {
-  if (said.some(isOpen)) return openVerdict(pins, scene);
+function verdictOf(pins: Pins, said: readonly Reading[], warmth: Warmth): Verdict {
+  if (said.some(isOpen)) return openVerdict(pins, warmth);
   const { commonRun, commonStart, runStart } = pins;
   const run = ohm(commonRun);
   const start = ohm(commonStart);
@@ -113,11 +115,10 @@ function verdictOf(pins: Pins, said: readonly Reading[], scene: Scene): Verdict 
       };
 }
 
-function openVerdict(pins: Pins, scene: Scene): Verdict {
+function openVerdict(pins: Pins, warmth: Warmth): Verdict {
   const bothCommon = isOpen(pins.commonRun) && isOpen(pins.commonStart);
   if (bothCommon && !isOpen(pins.runStart)) {
-    const cold = shellWarmth(scene) === "cold";
-    return cold
+    return warmth === "cold"
       ? {
           level: "bad",
           brief: "common lead or overload open, shell cold",
@@ -136,7 +137,7 @@ function openVerdict(pins: Pins, scene: Scene): Verdict {
       level: "watch",
       brief: "all open, measure again at the pins",
       says: "All pairs open at once: measure again at the pins with a proven meter",
-      sign: shellWarmth(scene) === "hot" ? "winding:overload_open" : "winding:all_open",
+      sign: warmth === "hot" ? "winding:overload_open" : "winding:all_open",
     };
   const which = isOpen(pins.commonStart) ? "start" : "run";
   return {

@@ -152,7 +152,7 @@ function openFinding(about: string, pairs: readonly Reading[], scene: Scene): Fi
 }
 
 function allOpenFinding(about: string, scene: Scene): Finding {
-  const warmth = shellWarmth(scene);
+  const warmth = shellWarmth(scene, about);
   const hot = warmth === "hot";
   return {
     about,

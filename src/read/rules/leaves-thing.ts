@@ -35,6 +35,16 @@ export function leavesThing(items: readonly Item[], at: number): boolean {
   return false;
 }
 
+/** "The suction leaving the rev valve is 61": what comes out of a part of the piping. */
+export function leavesPart(items: readonly Item[], at: number): boolean {
+  const behind = items.slice(at, at + 4);
+  const breaks = behind.findIndex(({ kind }) => kind === itemKind.sign || kind === itemKind.line);
+  return (breaks < 0 ? behind : behind.slice(0, breaks)).some(({ text }) => piping.test(text));
+}
+
+const piping =
+  /^(?:valve|txv|tev|eev|coil|condenser|cond|evap|evaporator|drier|dryer|filter-drier|receiver|accumulator|exchanger|hx|distributor|muffler|separator)$/;
+
 /** What a technician leaves behind on purpose. */
 const tools =
   /^(?:gauges?|pump|vac|vacuum|nitrogen|n2|power|breaker|disconnect|heaters?|fans?|gate|door|panel|cover|ladder|recovery|scale|hoses?|manifold|tank|bottle|cylinder|leads?|jumper|lock|unit|system|compressor|comp|stat|thermostat|charger|tester|probe|logger)$/;

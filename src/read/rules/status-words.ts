@@ -7,7 +7,7 @@ import { carries, signIndex, signName } from "../signs.ts";
 import { clockAt } from "../times.ts";
 import { role } from "../word.ts";
 import { awaited, thingCame } from "./awaited.ts";
-import { leavesThing } from "./leaves-thing.ts";
+import { leavesPart, leavesThing } from "./leaves-thing.ts";
 import { notYet } from "./not-yet.ts";
 import { outOfPlace } from "./out-of-place.ts";
 import { placeDone } from "./place-status.ts";
@@ -133,6 +133,7 @@ export function isStatus(note: Note, i: number, status: Status): boolean {
     if (/^(?:leav|left)/.test(items[i]?.text ?? "") && leavesThing(items, after)) return false;
     // "coil is clear of ice"
     if (carries(items[i], iceOff)) return false;
+    if (leavesPart(items, after)) return false;
     // "84 F leaving the outdoor coil": what comes out of it
     if (/^(?:condenser|evaporator)_out$/.test(items[i]?.label?.place ?? "")) return false;
     // "cond ent 92 lvg 118": what leaves it is water or air

@@ -101,6 +101,11 @@ const places: readonly Row[] = [
     { place: "return_air", quantity: "wet_bulb_temperature" },
   ],
   [
+    "iwb|indoor wb|inside wb|room wb|indoor wet bulb|room wet bulb",
+    { place: "indoor_air", quantity: "wet_bulb_temperature" },
+  ],
+  ["owb|outdoor wb|outdoor wet bulb", { place: "outdoor_air", quantity: "wet_bulb_temperature" }],
+  [
     "supply wet bulb|supply wb|sup wb|sa wb|supply air wet bulb|supply air wb",
     { place: "supply_air", quantity: "wet_bulb_temperature" },
   ],
@@ -291,6 +296,8 @@ const conditions: readonly Row[] = [
     "minimum|min|dips|dip|dipped|lowest|low of|sags|sagged|dips to|sags to|sag|dipping|bottomed|bottomed out|dropped as low as|lowest i saw|sagging|sag to",
     { stat: "minimum" },
   ],
+  // what a clamp meter's button is called
+  ["peak hold|max hold|peak-hold|max-hold|inrush hold", { stat: "peak", hint: "current" }],
   ["average|avg|averages|averaging|mean|averaged|on average|avging|avrg|ave", { stat: "average" }],
   ["ac", { kind: "ac" }],
   ["dc|d c", { kind: "dc" }],

@@ -38,6 +38,7 @@ export const nounWords: readonly Row[] = [
   ["unit|units", { kind: "subject", name: "unit", letters: true, upTo: 99 }],
   ["indoor unit|indoor units", { kind: "subject", name: "indoor unit", letters: true, upTo: 64 }],
   ["indoor", { kind: "subject", name: "indoor unit", upTo: 9 }],
+  ["outdoor", { kind: "subject", name: "outdoor unit", upTo: 9 }],
   ["outdoor unit", { kind: "subject", name: "outdoor unit", letters: true, upTo: 64 }],
   ["pump|pumps|water pump", { kind: "subject", name: "pump", letters: true, upTo: 24 }],
   ["chiller|chlr", { kind: "subject", name: "chiller", letters: true, upTo: 24 }],
