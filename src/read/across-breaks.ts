@@ -4,6 +4,9 @@ import { type Item, itemKind } from "./item.ts";
 /** Words of its own line that mean nothing here: so many, and the line speaks of something else. */
 const elsewhere = 2;
 
+/** One word of money is enough. */
+const paid = /^(?:receipts?|invoices?|bill|paid|price|cost|costs)$/;
+
 const goesOn = /^(?:other|others|another|next|same|first|second|third|last|then|rest)$/;
 
 /** Nothing but its neighbours says what it is. */
@@ -58,6 +61,6 @@ export function acrossBreaks(drafts: readonly Draft[], items: readonly Item[]): 
     const words = own.filter(
       ({ kind, roles, text }) => kind === itemKind.word && roles === 0 && text.length > 2,
     );
-    if (words.length >= elsewhere) draft.gone = true;
+    if (words.length >= elsewhere || own.some(({ text }) => paid.test(text))) draft.gone = true;
   }
 }

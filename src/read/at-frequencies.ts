@@ -1,17 +1,20 @@
 import type { Draft } from "./draft.ts";
 import type { Item } from "./item.ts";
 
-/** "amps at 60hz 41, at 45hz 29": at each frequency what was drawn there, no second frequency. */
+/** "amps at 60hz 41, at 45hz 29", "45 Hz 8.2 amps, 60 Hz 12.1": at each frequency what was drawn there, no second frequency. */
 export function atFrequencies(list: readonly Draft[], items: readonly Item[]): void {
   if (!list.some(({ unit }) => unit?.dimension === "frequency")) return;
   againAtFrequency(list, items);
   const amps = items.some(({ label, text }) => label?.quantity === "current" || text === "amps");
-  if (!amps) return;
   list.forEach((draft, order) => {
     const left = list[order - 1];
     if (left?.unit?.dimension !== "frequency" || !left.ownUnit || draft.unit !== undefined) return;
-    const at = /^(?:at|@)$/.test(items[left.index - 1]?.text ?? "");
-    if (at && draft.index === left.index + 1 && draft.named === undefined) draft.named = "current";
+    const at = amps && /^(?:at|@)$/.test(items[left.index - 1]?.text ?? "");
+    const [first, drawn] = [list[order - 3], list[order - 2]];
+    const draws = drawn?.named === "current" || drawn?.unit?.dimension === "current";
+    const again = first?.unit?.dimension === "frequency" && draws;
+    if ((at || again) && draft.index === left.index + 1 && draft.named === undefined)
+      draft.named = "current";
   });
 }
 

@@ -83,9 +83,7 @@ export function resistanceOf(
     return (setting.insulation && draft.points !== undefined) || onLead(draft)
       ? "insulation_resistance"
       : "resistance";
-  const lead =
-    draft.points?.every((one) => one.length === 1 && one[0]?.startsWith("lead")) === true;
-  if (lead && draft.over && !setting.winding) return "insulation_resistance";
+  if (onLead(draft) && draft.over && !setting.winding) return "insulation_resistance";
   // "0.2 ohms on the contacts of L1 and 4 on L2": a leg by itself has no winding
   if (setting.component && draft.points?.every((one) => /^L\d$/.test(one.join())) === true)
     return "resistance";
