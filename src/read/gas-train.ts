@@ -30,6 +30,10 @@ function ofFire(draft: Draft, items: readonly Item[]): boolean {
   return fire.test(before?.text ?? "") || fire.test(behind?.text ?? "");
 }
 
+/** "high fire manifold": a name that begins with its fire. */
+const byFire = /^(?:high|hi|low|lo)$/;
+const standing = /^(?:is|at|holds|holding|sits|sitting|stays|reads|reading|running|around|about)$/;
+
 /** "gas mani 3.4 inlet 6.8": what burns has a few inches of water, on both sides of its valve. */
 export function gasTrain(
   drafts: readonly Draft[],
@@ -40,7 +44,8 @@ export function gasTrain(
     const labels = [...draft.before, ...draft.behind].filter(
       (i) => items[i]?.label?.quantity === "static_pressure",
     );
-    return !draft.gone && labels.some((i) => train.test(items[i]?.text ?? ""));
+    const of = (text = ""): boolean => train.test(text) || byFire.test(text);
+    return !draft.gone && labels.some((i) => of(items[i]?.text));
   });
   if (!named && !inAndOut(items)) return;
   for (const draft of drafts) {
@@ -54,9 +59,12 @@ export function gasTrain(
       if (label) draft.named = undefined;
       continue;
     }
-    const word = items[draft.index - 1]?.text ?? "";
+    let at = draft.index - 1;
+    // "inlet's holding at seven"
+    while (standing.test(items[at]?.text ?? "")) at--;
+    const word = items[at]?.text ?? "";
     // "burner pressure eleven point four"
-    const told = /^(?:pressure|press)$/.test(word) ? (items[draft.index - 2]?.text ?? "") : word;
+    const told = /^(?:pressure|press)$/.test(word) ? (items[at - 1]?.text ?? "") : word;
     const end = ends.test(told) || ofFire(draft, items);
     if (!label && !(behind && !named) && !end) continue;
     draft.unit ??= drafts.find(({ unit }) => unit?.figure === "mbar")?.unit;

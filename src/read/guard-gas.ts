@@ -13,9 +13,11 @@ function oilAlone(draft: Draft, items: readonly Item[]): void {
   // "suct 34.5 disch 121 oil 88 psi" in rows: all of them gauges
   const gauges = items.some(({ unit }) => unit?.dimension === "pressure");
   if (gauges && !items.some(({ label }) => label?.hint === "temperature")) return;
+  // "oil's at 135": so much is as often degrees; less is what a pump makes
+  const bare = draft.quantity === "pressure" && draft.value >= 100 ? "oil's".length : "oil".length;
   const told = draft.before.some((index) => {
     const item = items[index];
-    return item?.label?.place === "oil" && item.to - item.from > 3;
+    return item?.label?.place === "oil" && item.to - item.from > bare;
   });
   // "net oil 39": only pressures have a net
   const net = items.some(({ text }) => /^(?:net|diff|differential)$/.test(text));

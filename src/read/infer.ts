@@ -183,7 +183,7 @@ export function infer(values: Values, setting: Setting): void {
     ampsAtVolts(draft, list[order - 1], items);
     likeLeft(draft, list[order - 1], items);
     ofComponent(list, order, items);
-    if (oilIsWarm(draft, list)) draft.hint = "temperature";
+    if (oilIsWarm(draft, list, items)) draft.hint = "temperature";
     own(draft, items, setting, context);
   });
   if (several) drains(list, items);

@@ -75,6 +75,38 @@ function onlyThat(items: readonly Item[], used: readonly number[], value: number
   );
 }
 
+/** How far from the value before a leg's or a lead's next one may lie to be taken for it; common practice, no source. */
+const apart = 2.5;
+
+/** "17.5 and 18.1" behind L1, "and 19.6" behind L1 and L2: as many bare figures as points are left. */
+function theRest(
+  list: readonly Draft[],
+  items: readonly Item[],
+  context: Context,
+  row: Row,
+): boolean {
+  const last = context.readings[context.readings.length - 1];
+  const left = 3 - row.last;
+  if (list.length !== left || left === 0 || typeof last?.value !== "number") return false;
+  if (left === 1 && items[0]?.text !== "and") return false;
+  if (row.last === 2 && !isDone(context, row, 1)) return false;
+  const bare = list.every((draft) => {
+    const { points, subject, place, named, hint, rating, unit, earlier, after, over } = draft;
+    const said = points ?? subject ?? place ?? named ?? hint ?? rating ?? after;
+    const like = unit === undefined || unit.figure === last.figure.unit;
+    const ratio = draft.value / Number(last.figure.number);
+    return said === undefined && like && !earlier && !over && ratio > 1 / apart && ratio < apart;
+  });
+  const used = list.map(({ index }) => index);
+  if (!bare || !onlyThat(items, used, -1)) return false;
+  list.forEach((draft, order) => {
+    const point = `${row.family}${row.last + 1 + order}`;
+    draft.points = [row.grounded ? [point, "ground"] : [point]];
+    draft.assumedPoints = true;
+  });
+  return true;
+}
+
 /**
  * "next one 88", "third 88 meg", "and 3 is 12" behind leads 1 and 2: the next point of the row that
  * is being measured, where nothing else is said and it has no value yet.
@@ -82,6 +114,7 @@ function onlyThat(items: readonly Item[], used: readonly number[], value: number
 export function nextPoint(list: readonly Draft[], items: readonly Item[], context: Context): void {
   const row = rowOf(context);
   if (row === undefined) return;
+  if (theRest(list, items, context, row)) return;
   const digit = byDigit(list, items, row);
   const [first, second] = list;
   const draft = digit === undefined ? first : second;

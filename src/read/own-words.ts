@@ -125,7 +125,9 @@ export function own(
     /^\d{1,2},\d{3}$/.test(items[draft.index]?.text ?? "")
   )
     draft.value /= 1000;
-  if (draft.unit?.figure === "in" && dropAcross(draft, items)) draft.named ??= "static_pressure";
+  const air = draft.unit?.figure === "in" && draft.value < 5;
+  if (air && (dropAcross(draft, items) || atAirSwitch(draft, items)))
+    draft.named ??= "static_pressure";
   if (draft.unit !== undefined) {
     draft.quantity = byUnit(draft, setting);
     return;
@@ -168,9 +170,19 @@ export function own(
   else if (draft.place === "liquid") draft.quantity = liquid(draft, items, context);
 }
 
+function isPressed(item: Item | undefined): boolean {
+  const { hint, quantity } = item?.label ?? {};
+  const long = item !== undefined && item.to - item.from > "oil's".length;
+  return long && (hint ?? quantity) === "pressure";
+}
+
 /** "and the discharge 204" goes on with lines where lines were being measured. */
-export function oilIsWarm(draft: Draft, list: readonly Draft[]): boolean {
+export function oilIsWarm(draft: Draft, list: readonly Draft[], items: readonly Item[]): boolean {
   if (draft.place !== "oil" || draft.value < 70) return false;
+  // "oil's at 135 and the crankcase heater's drawing 0.7"
+  const heated = items.some(({ text }) => /^(?:crankcase|sump)$/.test(text));
+  const said = draft.before.some((index) => isPressed(items[index]));
+  if (heated && !said && draft.unit === undefined) return true;
   const lines = list.some(
     (other) => other !== draft && other.hint === "temperature" && other.place !== undefined,
   );
@@ -204,6 +216,14 @@ function dropAcross(draft: Draft, items: readonly Item[]): boolean {
     return false;
   const told = items.some(({ label }) => label?.quantity === "static_pressure");
   return told && Math.abs(draft.value) < 5;
+}
+
+/** "pressure switch is rated 0.65 inches": what proves the draft of a burner. */
+function atAirSwitch(draft: Draft, items: readonly Item[]): boolean {
+  return draft.before.some((index) => {
+    const { text, label } = items[index] ?? {};
+    return text === "pressure" && label?.component === true;
+  });
 }
 
 function hinted(draft: Draft, items: readonly Item[], context: Context): Draft["quantity"] {

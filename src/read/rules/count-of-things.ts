@@ -160,6 +160,12 @@ function partsBehind(items: readonly Item[], i: number): boolean {
   return next.plural || last === "fans" || last === "heaters" || last === "motors";
 }
 
+const daySeconds = 86400;
+
+function timeOf(item: Item | undefined): number {
+  return item?.unit?.dimension === "time" ? item.unit.factor : 0;
+}
+
 /** "3 picks", "two big fans", "filters, 6 of them", "qty 6", "the other two legs" */
 export const counts: Rule = {
   name: COUNTED,
@@ -189,6 +195,11 @@ export const counts: Rule = {
         state(note, counts.name, [i - 1, i + 1], { kind: "note", about: "distance" });
         return;
       }
+      // "three to five days": how long something takes
+      if (/^(?:to|or)$/.test(text) && timeOf(items[i + 2]) >= daySeconds) {
+        state(note, counts.name, [i, i + 3], { kind: "note", about: "time" });
+        return;
+      }
       // "2 more" while gas is weighed in, or all that is said
       if (text === "more" && (note.context.action !== undefined || items.length === 2)) return;
       if (
@@ -201,15 +212,11 @@ export const counts: Rule = {
         state(note, counts.name, [i, i + 1], { kind: "note", about: "count" });
         return;
       }
-      if (before === "all" && item.value <= 24 && items[i + 1]?.kind === itemKind.number) {
-        state(note, counts.name, [i, i + 1], { kind: "note", about: "count" });
-        return;
-      }
-      if (before === "(" && text === ")" && item.value <= 60) {
-        state(note, counts.name, [i, i + 1], { kind: "note", about: "count" });
-        return;
-      }
-      if (before === "the" && item.spoken && items[i - 2]?.label === undefined) {
+      if (
+        (before === "all" && item.value <= 24 && items[i + 1]?.kind === itemKind.number) ||
+        (before === "(" && text === ")" && item.value <= 60) ||
+        (before === "the" && item.spoken && items[i - 2]?.label === undefined)
+      ) {
         state(note, counts.name, [i, i + 1], { kind: "note", about: "count" });
         return;
       }

@@ -256,6 +256,8 @@ function lengthOf(note: Note, i: number, item: Item, next: string): boolean {
   // "line set's about 65 feet of 3/8": measured, whatever pipe it is
   if (note.items.slice(Math.max(0, i - 3), i).some(({ label }) => label?.quantity === "length"))
     return false;
+  // "it's got 65 feet of line"
+  if (/^(?:line|lines|lineset)$/.test(textAt(note.items, i + 2)) && item.value > 3) return false;
   const [size, stroke, cores] = [note.items[i + 2], textAt(note.items, i + 3), note.items[i + 4]];
   if (freeNumber(size) && stroke === "/" && freeNumber(cores) && size.value <= 22)
     state(note, SIZE, [i + 2, i + 5], { kind: "note", about: "size" });

@@ -59,7 +59,7 @@ const places: readonly Row[] = [
     { place: "return_air", hint: "temperature" },
   ],
   [
-    "supp|supp air|supp temp|da|lvg air|lvg air temp|supply air|sa|sup|supply temp|supply air temp|sup air|supply air temperature|leaving air|leaving air temp|lat|discharge air|discharge air temp|dat|supply tmp|sa temp|splt air|supply temperature|supply duct|air out|sup temp|supply|plenum|supply plenum|s a|supply register|vent temp|supply air's|discharge air temperature|supply grille|dis air|disch air|air off|air off temp|air off coil|off coil|off coil temp|air leaving",
+    "supp|supp air|supp temp|da|lvg air|lvg air temp|supply air|outlet air|outlet air temp|sa|sup|supply temp|supply air temp|sup air|supply air temperature|leaving air|leaving air temp|lat|discharge air|discharge air temp|dat|supply tmp|sa temp|splt air|supply temperature|supply duct|air out|sup temp|supply|plenum|supply plenum|s a|supply register|vent temp|supply air's|discharge air temperature|supply grille|dis air|disch air|air off|air off temp|air off coil|off coil|off coil temp|air leaving",
     { place: "supply_air", hint: "temperature" },
   ],
   [
