@@ -247,21 +247,19 @@ function turned(items: readonly Item[], i: number, item: Item): boolean {
   );
 }
 
-/** "50 ft of 18/5": a length of something. */
+/** "50 ft of 18/5", "40 ft of 1/2": a length of something. */
 function lengthOf(note: Note, i: number, item: Item, next: string): boolean {
+  if (next !== "of") return false;
   // "40 m of half inch": meters of pipe, no megohms
-  if (item.unit?.figure === "megohm" && next === "of" && note.text.charAt(item.unitFrom) === "m")
+  if (item.unit?.figure === "megohm" && note.text.charAt(item.unitFrom) === "m")
     return item.to === item.unitFrom + 1;
-  if (item.unit?.dimension !== "length" || next !== "of") return false;
-  // "line set's about 65 feet of 3/8": measured, whatever pipe it is
-  if (note.items.slice(Math.max(0, i - 3), i).some(({ label }) => label?.quantity === "length"))
-    return false;
-  // "it's got 65 feet of line"
-  if (/^(?:line|lines|lineset)$/.test(textAt(note.items, i + 2)) && item.value > 3) return false;
+  // "line set's about 65 feet of 3/8", "it's got 65 feet of line": measured, whatever pipe it is
+  const ofLine = /^line(?:s|set)?$/.test(textAt(note.items, i + 2)) && item.value > 3;
+  const led = note.items.slice(Math.max(0, i - 3), i).map(({ label }) => label?.quantity);
+  if (item.unit?.dimension !== "length" || ofLine || led.includes("length")) return false;
   const [size, stroke, cores] = [note.items[i + 2], textAt(note.items, i + 3), note.items[i + 4]];
   if (freeNumber(size) && stroke === "/" && freeNumber(cores) && size.value <= 22)
     state(note, SIZE, [i + 2, i + 5], { kind: "note", about: "size" });
-  // "40 ft of 1/2"
   else if (freeNumber(size) && size.fraction && size.unit === undefined)
     state(note, SIZE, [i + 2, i + 3], { kind: "note", about: "size" });
   return true;
