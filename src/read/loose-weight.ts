@@ -7,7 +7,7 @@ import type { UnitSaid } from "./units.ts";
 export function endsWeight(next: Token | undefined): boolean {
   if (next === undefined || next.kind === tokenKind.line) return true;
   if (next.kind === tokenKind.sign) return /^[,.;!?)]$/.test(next.text);
-  return /^(?:not|and|in|into|out|of|from|on|per|at|back|so|but|then|total|now|to|went|recovered|charged|total)$/.test(
+  return /^(?:not|and|in|into|out|of|from|on|per|at|back|so|but|then|total|now|to|went|recovered|charged|thanks|thx|cheers|fyi|ok|okay|over|lol|haha|no|plus|suct|suction|head)$/.test(
     next.text,
   );
 }
