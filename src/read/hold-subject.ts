@@ -2,6 +2,11 @@ import type { Draft } from "./draft.ts";
 import { type Item, itemKind } from "./item.ts";
 import { nextOfKind } from "./next-of-kind.ts";
 
+/** "87 megohms. recovered 14.6 lb out of circuit B": where a weight went says nothing of another sentence. */
+function reaches(end: Draft, draft: Draft): boolean {
+  return end.action === undefined || draft.sentence === end.sentence;
+}
+
 /** The subject named last holds on, until another part of the machine is spoken of. */
 export function subjects(list: readonly Draft[], items: readonly Item[]): void {
   let last: string | undefined;
@@ -36,6 +41,6 @@ export function subjects(list: readonly Draft[], items: readonly Item[]): void {
     one !== undefined &&
     end?.behind.some((index) => items[index]?.kind === itemKind.subject) === true
   )
-    for (const draft of list) draft.subject ??= one;
+    for (const draft of list) if (reaches(end, draft)) draft.subject ??= one;
   nextOfKind(list, items);
 }
