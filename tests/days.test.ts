@@ -17,6 +17,8 @@ const pinned = {
   "day-o": 329,
   "day-p": 306,
   "day-q": 363,
+  "day-r": 272,
+  "day-s": 248,
 } as const;
 
 for (const day of [
@@ -30,6 +32,8 @@ for (const day of [
   "day-o",
   "day-p",
   "day-q",
+  "day-r",
+  "day-s",
 ] as const) {
   test(`${day}: the expectations that held still hold`, () => {
     const { total, failed } = scoreDay(day);

@@ -8,6 +8,7 @@ import { locateWords } from "./locate.ts";
 import type { Memory } from "./memory.ts";
 import { readNote } from "./read-note.ts";
 import { jobAt } from "./rest.ts";
+import { namesOther } from "./talk-to.ts";
 
 /** What waited for an answer, and the job that the answer names. */
 export interface Release {
@@ -80,10 +81,15 @@ function jobOffered(store: Store, row: InboxRow | undefined): number | undefined
 const report =
   /\b(?:is|are|was|were|came|got|has|have|went|'s|s)\b.{0,20}\b(?:in|here|ready|arrived|on|off|back|done|ordered|gone|fixed|running|down|up|cold|warm|hot|open|closed|dead)\s*[.!]?\s*$/i;
 
+/** A question, or words to somebody else, that happen to name a job. */
+const asksPeople =
+  /\?|^\s*(?:any(?:one|body)?|some(?:one|body)|who|what|when|where|why|how|did|does|do|has|have|can|could|should|would|will|status|summary|history)\b/i;
+
 function jobSaid(memory: Memory, message: Message): number | undefined {
   const bare = /^\s*(?:job|no\.?|number|#)?\s*(\d{1,6})\s*[.!]?\s*$/i.exec(message.text)?.[1];
   if (bare !== undefined && jobAt(memory, Number(bare)) !== undefined) return Number(bare);
-  if (report.test(message.text)) return undefined;
+  if (report.test(message.text) || asksPeople.test(message.text)) return undefined;
+  if (namesOther(memory, message)) return undefined;
   const named = locateWords(memory, message, { words: message.text, job: -1 });
   return named?.kind === "job" ? named.job : undefined;
 }

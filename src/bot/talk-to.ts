@@ -5,6 +5,9 @@ import { worldOf } from "./world.ts";
 /** What somebody is told to do, behind his name. */
 const orders =
   /^(?:please |pls |just |go |don'?t |can you |could you |would you |will you |you )*(?:take|do|redo|check|recheck|try|get|grab|bring|put|pull|lift|leave|lock|unlock|go|come|call|ring|send|give|make|keep|meet|help|finish|start|stop|look|see|watch|wait|hold|move|turn|open|close|read|measure|meg|megger|test|tell|ask|let|order|pick|drop|stay|use|swap|change|remember|clear|kill|shut|isolate|recover|weigh|evacuate|run)\b/i;
+/** What stands before a name: "nice. Kit can you", "lol Kit you". */
+const lead =
+  /^\s*(?:(?:hey|hi|ok|okay|nice|great|good|cool|thanks|thank you|thx|lol|haha|ha|oh|and|so|well|also|yo|perfect|awesome|got it|sounds good)\b[\s,.!:-]*)+/i;
 /** What is said of whom it is said to. */
 const toHim = /^(?:your|you|you['’]?re|you['’]?ve|ur|u)\b/i;
 /** A question to whoever reads it. */
@@ -22,16 +25,18 @@ export function isTalkTo(
   understood: Understood,
 ): boolean {
   const { readings, statements } = understood;
-  const found = /^\s*@?([\p{L}]+)\s*([,:]?)\s*(.*)$/su.exec(text);
+  const found = /^\s*@?([\p{L}]+)\s*([,:]?)\s*(.*)$/su.exec(text.replace(lead, ""));
   const [, name = "", mark = "", rest = ""] = found ?? [];
   if (asksBot(understood)) return false;
   const asks = role !== "tech" && rest.includes("?");
-  if (readings.length > 0 && !asks) return false;
   const other = isOther(memory, name, person);
   // who sits at a desk asks somebody: no figure of his is one of the machine
   if (other && asks) return true;
+  const placed = readings.some(({ at, points, subject }) => at ?? points ?? subject);
+  if (toAll.test(text) && !placed) return statements.every(({ kind }) => kind !== "status");
+  // "Kit can you look at the van, it has 90k on it": no word of where on a machine
+  if (other && role !== "tech" && !placed && orders.test(rest)) return true;
   if (readings.length > 0) return false;
-  if (toAll.test(text)) return statements.every(({ kind }) => kind !== "status");
   if (!other) return false;
   if (orders.test(rest)) return true;
   // "Milo your timesheet says 26 hours": his hours, and no word of the machine
@@ -48,6 +53,12 @@ export function isOfficeTalk({ role }: Message, { readings, statements }: Unders
   return (
     role === "office" && readings.length > 0 && statements.every(({ kind }) => kind === "note")
   );
+}
+
+/** Does it begin with the name of somebody else? */
+export function namesOther(memory: Memory, { text, person }: Message): boolean {
+  const name = /^\s*@?([\p{L}]+)/u.exec(text.replace(lead, ""))?.[1];
+  return name !== undefined && isOther(memory, name, person);
 }
 
 const asksBot = ({ statements }: Understood): boolean =>

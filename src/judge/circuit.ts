@@ -120,8 +120,7 @@ function circuitFrom(about: string, gas: readonly Reading[], scene: Scene): Circ
   const ambientPa = ambientPaAt(scene);
   const refrigerant = refrigerantOf(scene);
   const suction = last(gas, "pressure", "suction") ?? last(gas, "pressure", "evaporator_out");
-  const liquid = last(gas, "pressure", "liquid");
-  const high = liquid ?? last(gas, "pressure", "discharge");
+  const high = highSide(gas, scene);
   const suctionPa = paOf(suction, ambientPa);
   const highPa = paOf(high, ambientPa);
   const cel = (...at: Place[]) => numberAt(lastAt(gas, "temperature", at));
@@ -148,7 +147,7 @@ function circuitFrom(about: string, gas: readonly Reading[], scene: Scene): Circ
       refrigerant,
       suctionPa,
       highPa,
-      highPlace: high === undefined ? undefined : high === liquid ? "liquid" : "discharge",
+      highPlace: high === undefined ? undefined : high.at === "liquid" ? "liquid" : "discharge",
       lift: liftOf(gas, scene, ambientPa),
       suctionCel: beside(suction, suctionLine(gas, scene)),
       liquidCel: beside(high, liquidLine(gas, scene) ?? (isLiquid ? hot : undefined)),
@@ -167,6 +166,16 @@ function circuitFrom(about: string, gas: readonly Reading[], scene: Scene): Circ
       toldSubcoolingK: numberAt(told(scene, "subcooling")),
     }),
   };
+}
+
+/** The high pressure at the liquid line, unless work was done since and the discharge alone was read again. */
+function highSide(gas: readonly Reading[], scene: Scene): Reading | undefined {
+  const liquid = last(gas, "pressure", "liquid");
+  const discharge = last(gas, "pressure", "discharge");
+  if (liquid === undefined || discharge === undefined) return liquid ?? discharge;
+  const at = (one: Reading): number => scene.notes.findIndex((note) => note.readings.includes(one));
+  const again = at(discharge) > at(liquid) && !areTogether(scene, liquid, discharge);
+  return again ? discharge : liquid;
 }
 
 /** Superheat of the discharge gas, which is not the suction's. */

@@ -1,6 +1,6 @@
 import { isStrongBreak } from "./breaks.ts";
 import type { Draft } from "./draft.ts";
-import { type Item, isOneWord, itemKind } from "./item.ts";
+import { type Item, isOneWord, itemKind, wordsFrom } from "./item.ts";
 import { role } from "./word.ts";
 
 /** "ll 208 ln 120": beside volts or legs and with a figure of volts, from line to line. */
@@ -221,4 +221,26 @@ export function justLow(items: readonly Item[], index: number): boolean {
   if (item === undefined || next === undefined || !isStrongBreak(next)) return false;
   // "290 psi high side; 12 amps"
   return /^(?:low|high)$/.test(item.text) && isOneWord(item);
+}
+
+/** "48 into the valve, 66 out of it": beside degrees of a line no refrigerant is weighed. */
+export function warmthOnly(items: readonly Item[], draft: Draft, index: number): boolean {
+  const text = items[index]?.text;
+  if (draft.unit !== undefined || (text !== "out" && text !== "in")) return false;
+  if (items.some((item) => item.unit?.dimension === "mass")) return false;
+  return items
+    .slice(0, draft.index)
+    .some((item) => item.label?.hint === "temperature" && item.label.place !== undefined);
+}
+
+const takes =
+  /\b(?:pull|pulls|pulled|pulling|suck|sucked|sucking|drain|drained|draining|recover|recovering|reclaim|reclaiming)(?: out)?(?: (?:the|its|this|that|my|all|of|whole|old|entire|full|rest|remaining))*$/;
+
+/** "pulling the charge, 5 lb out", "the charge came out at 6 lb", "charge is out": a noun, and it leaves the machine. */
+export function chargeTaken(items: readonly Item[], index: number): boolean {
+  if (!/^charge(?: is)?$/.test(items[index]?.text ?? "")) return false;
+  if (takes.test(wordsFrom(items, index - 6, index))) return true;
+  return /^(?:(?:is|was|now|all|came|comes|coming|went|back) )*out\b(?! of (?:range|spec|gas))/.test(
+    wordsFrom(items, index + 1, index + 5),
+  );
 }

@@ -32,14 +32,18 @@ function bare({ unit, points, place, named, hint, subject, thing }: Draft): bool
 /** "2 lb more", "+2.3" behind "charged 4 lb": what was being done goes on. */
 export function carryAction(note: Note, drafts: readonly Draft[]): void {
   const { items, context } = note;
-  if (context.action === undefined) return;
+  const told = drafts.some(({ action }) => action !== undefined);
+  if (context.action === undefined && !told) return;
   // a weight alone goes on with what is in hand
-  const told =
+  const goesOn =
     items.some(({ text }) => moreWords.test(text)) || items.every((item) => isSmallTalk(item));
   for (const draft of drafts) {
     if (draft.gone || draft.rating !== undefined) continue;
     const own = ofMore(note, items, draft);
-    const mass = draft.unit?.dimension === "mass" && (told || own);
-    if (mass || (own && bare(draft))) draft.action ??= context.action;
+    const mass = draft.unit?.dimension === "mass" && (goesOn || own);
+    if (!mass && !(own && bare(draft))) continue;
+    // "9 lb in, then 4 oz more": the same message tells it nearer
+    const near = drafts.findLast(({ action, index }) => action && index < draft.index);
+    draft.action ??= near?.action ?? context.action;
   }
 }

@@ -1,5 +1,6 @@
 import {
   atSwitch,
+  chargeTaken,
   eachPair,
   endOfMachine,
   justLow,
@@ -14,6 +15,7 @@ import {
   satThere,
   speedWord,
   standing,
+  warmthOnly,
   whenDone,
 } from "./beside.ts";
 import { bulbIn } from "./bulb-in.ts";
@@ -183,6 +185,10 @@ function tell(draft: Draft, items: readonly Item[], index: number): void {
       if (item.label !== undefined) {
         if (item.label.rating === "nominal" && ofTheWait(items, index)) return;
         if (item.label.rating === "nominal" && plateTold(items, index, draft.index)) return;
+        if (chargeTaken(items, index)) {
+          draft.action ??= "recovered";
+          return;
+        }
         if (item.text === "charge") draft.chargeNoun = true;
         if (pulledAmps(items, draft, index)) {
           draft.hint ??= "current";
@@ -203,16 +209,6 @@ function tell(draft: Draft, items: readonly Item[], index: number): void {
 }
 
 const hotOrCold = /^(?:warm|hot|cold|cool|rough|loud|long|backwards)$/;
-
-/** "48 into the valve, 66 out of it": beside degrees of a line no refrigerant is weighed. */
-function warmthOnly(items: readonly Item[], draft: Draft, index: number): boolean {
-  const text = items[index]?.text;
-  if (draft.unit !== undefined || (text !== "out" && text !== "in")) return false;
-  if (items.some((item) => item.unit?.dimension === "mass")) return false;
-  return items
-    .slice(0, draft.index)
-    .some((item) => item.label?.hint === "temperature" && item.label.place !== undefined);
-}
 
 /** "6.2 lb added, previous top-up 35 days ago": behind the comma the visit before is told, not this figure. */
 function ofLastTime(items: readonly Item[], draft: Draft, index: number): boolean {

@@ -118,18 +118,16 @@ const placed: ReadonlySet<string> = new Set([
   "airflow",
   "vacuum",
 ]);
+const byWire: ReadonlySet<string> = new Set(["voltage", "current", "frequency", "power"]);
 const electric: ReadonlySet<string> = new Set(["supply", "drive_output", "dc_bus", "control"]);
 
 /** A place counts only for what can be measured there: no room for volts, no bus for degrees. */
 function placeOf(draft: Draft): Draft["place"] {
   const { place, quantity } = draft;
   if (place === undefined) return undefined;
-  if (
-    quantity === "voltage" ||
-    quantity === "current" ||
-    quantity === "frequency" ||
-    quantity === "power"
-  )
+  // "reset the control and it runs 14.9 amps": no control circuit draws so much
+  if (quantity === "current" && place === "control" && draft.value > 10) return undefined;
+  if (byWire.has(quantity ?? ""))
     return electric.has(place)
       ? place
       : place === "supply_air" && quantity === "voltage"

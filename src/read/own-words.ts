@@ -226,6 +226,9 @@ function atAirSwitch(draft: Draft, items: readonly Item[]): boolean {
   });
 }
 
+/** Where a probe goes on with the next pipe; air, a box or a product says nothing of a gauge. */
+const onPipe = /^(?!box$|product$|oil$)(?!.*_air$)./;
+
 function hinted(draft: Draft, items: readonly Item[], context: Context): Draft["quantity"] {
   if (small(draft, items)) {
     if (draft.place === "supply") draft.place = "supply_air";
@@ -239,7 +242,7 @@ function hinted(draft: Draft, items: readonly Item[], context: Context): Draft["
   const lines =
     // so many bar have no discharge but that of CO2: there one line is enough
     latest.length > (context.units === "si" ? 0 : 1) &&
-    latest.every((reading) => reading.quantity === "temperature" && reading.at !== undefined);
+    latest.every((reading) => reading.quantity === "temperature" && onPipe.test(reading.at ?? ""));
   const temperatures =
     context.units === "us" ? draft.value < 280 : draft.value > 45 && draft.value < 130;
   return lines && temperatures && !items.some((item) => item.unit?.dimension === "pressure")

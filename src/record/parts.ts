@@ -25,6 +25,7 @@ export function foldParts(statements: readonly JobStatement[]): readonly JobPart
     const said = partSaid(statement);
     // what the utility replaced is no part of the job
     if (said === undefined || (said.state === "fitted" && byOthers.has(message))) continue;
+    if (statement.kind === "action" && isNamedFuller(said, statements, message)) continue;
     const known =
       rows.find((row) => isSamePart(row, said)) ??
       waitingAs(rows, said) ??
@@ -49,6 +50,18 @@ export function foldParts(statements: readonly JobStatement[]): readonly JobPart
     else if (isTold(row, said)) rows[again] = { ...rows[again], ...row };
   }
   return rows;
+}
+
+/** "Core swapped" beside "valve core" in the same message: one thing, under its fuller name. */
+function isNamedFuller(said: Said, statements: readonly JobStatement[], message: string): boolean {
+  const own = ` ${singular(said.part)}`;
+  return statements.some(
+    (one) =>
+      one.message === message &&
+      one.statement.kind === "part" &&
+      one.statement.state === "fitted" &&
+      singular(one.statement.part).endsWith(own),
+  );
 }
 
 /** "New motor in" where a condenser fan motor was asked for: the one part that waits under a fuller name. */
@@ -99,6 +112,8 @@ function partSaid(statement: JobStatement["statement"]): Said | undefined {
   if (statement.what === undefined || statement.planned === true) return undefined;
   if (/^(?:too|also|it|that|this|them|those|both|all|one|ones|everything)$/i.test(statement.what))
     return undefined;
+  // what his own tool runs on
+  if (/^(?:vac(?:uum)? )?pump oil$/i.test(statement.what)) return undefined;
   return { part: statement.what, state: "fitted" };
 }
 

@@ -5,15 +5,20 @@ import { localTime } from "./local-time.ts";
 import { lastDone } from "./past.ts";
 import { listed, ownLock, sentence } from "./wording.ts";
 
+/** A unit's note that says how to get to it; another tells of the machine. */
+const wayTo =
+  /\b(?:roof|ladder|hatch|keys?|keyed|gates?|doors?|fence|behind|basement|attic|mezzanine|floor|access|codes?|lift|stairs?|alley|yard|plant room|ceiling|escort|badge|sign in|park|parking|dock)\b/i;
+
 /** What helps before the van stops: way in, hazards, what was found last, what to take along. Said once. */
 export function arrivalLines(input: ReplyInput, job: Job): readonly string[] {
   if (!firstTime(input, job)) return [];
-  const access = [input.site.notes, input.equipment.notes].filter(
-    (w) => w !== undefined && w !== "",
-  );
+  const { notes: ofUnit = "" } = input.equipment;
+  const leads = wayTo.test(ofUnit);
+  const access = [input.site.notes, leads ? ofUnit : ""].filter((w) => w !== undefined && w !== "");
   const things = thingsToBring(input, job);
   return [
     access.length === 0 ? "" : sentence(`Way in: ${access.join("; ")}`),
+    ofUnit === "" || leads ? "" : sentence(`On file: ${ofUnit}`),
     hazards(input, job),
     lastVisit(input),
     things.length === 0 ? "" : sentence(`Bring ${listed(things)}`),

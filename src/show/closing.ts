@@ -8,6 +8,7 @@ import {
   jobName,
   listed,
   ownLock,
+  personName,
   sentence,
   sentenceCase,
   statusWords,
@@ -55,10 +56,22 @@ function circuitLeft(machine: Machine): readonly string[] {
   return [];
 }
 
+/** Who else is on site, by what was said. */
+function stillThere({ message, names }: ReplyInput, job: Job): readonly string[] {
+  const there = job.visits.filter(
+    ({ kind, to, person }) => kind === "site" && to === undefined && person !== message.person,
+  );
+  return [...new Set(there.map(({ person }) => personName(person, names)))];
+}
+
 /** What is left at the machine and what the file lacks, said once, when the word is "done". */
 export function closingLines(input: ReplyInput, job: Job): readonly string[] {
   const status = statusOf(input)?.status;
   if (status === undefined || input.late) return [];
+  const others = stillThere(input, job);
+  // whoever stays looks after the machine
+  if (others.length > 0 && status === "left_site")
+    return [sentence(`${listed(others)} still there`)];
   // a bypass is asked about in the same breath
   const left = leftBehind(input, status, {
     ...job.machine,
@@ -92,5 +105,6 @@ export function leavingQuestion(input: ReplyInput, job: Job): string {
   const status = statusOf(input)?.status;
   const bypass = job.machine.bypasses[0];
   if (status === undefined || input.late || !leaving.has(status) || bypass === undefined) return "";
+  if (status === "left_site" && stillThere(input, job).length > 0) return "";
   return `Is the ${bypass.what} bypass off? The file stays open until then.`;
 }

@@ -1,10 +1,11 @@
 import type { Job, JobPart, Message, Statement } from "../../model.ts";
-import { waitedFor } from "../../record/parts.ts";
+import { isSamePart, waitedFor } from "../../record/parts.ts";
 import type { Route } from "../../record/route.ts";
 import { arrivedText, orderedText, whichPart } from "../../show/arrived.ts";
 import { draftFor, noteFacts, nothingRead } from "../filing.ts";
 import { locate } from "../locate.ts";
 import { allJobs, type Memory } from "../memory.ts";
+import { readNote } from "../read-note.ts";
 import type { Aside } from "./aside.ts";
 
 const came =
@@ -23,6 +24,39 @@ function wordIn({ text, role }: Message): Word | undefined {
   return role !== "tech" && orders.test(text) ? "ordered" : undefined;
 }
 
+/** A report of two things: "compressor ordered, 2 days. The board is on the shelf". */
+const sentences = (text: string): readonly string[] =>
+  text.split(/[.;!\n]+\s+|,\s+(?=(?:the|but|and)\b)/i).filter((one) => one.trim() !== "");
+
+/** Do the sentences say different things of what was asked for? */
+function apart(text: string): boolean {
+  return orders.test(text) && sentences(text).some((one) => came.test(one) && !orders.test(one));
+}
+
+/** What became of one part: what the sentence says that names it, else what the message says. */
+function wordOf(message: Message, part: JobPart): Word | undefined {
+  const own = sentences(message.text).find(
+    (text) => isNumberIn(text, part) || isNameIn(text, part),
+  );
+  const word = own === undefined ? undefined : wordIn({ ...message, text: own });
+  return word ?? wordIn(message);
+}
+
+/** What the same message says is ordered, as the reader takes it. */
+function ordersBeside(
+  memory: Memory,
+  message: Message,
+  { job, chosen }: { readonly job: Job; readonly chosen: readonly Match[] },
+): readonly Statement[] {
+  if (!apart(message.text)) return [];
+  return readNote(memory, message, job.job).statements.filter(
+    (one) =>
+      one.kind === "part" &&
+      one.state === "ordered" &&
+      !chosen.some(({ part }) => isSamePart(part, one)),
+  );
+}
+
 interface Match {
   readonly job: Job;
   readonly part: JobPart;
@@ -32,19 +66,24 @@ interface Match {
 export const partArrived: Aside = ({ memory }, message) => {
   const { text } = message;
   const word = wordIn(message);
-  if (word === undefined || notYet.test(text)) return undefined;
+  const told = apart(text) ? sentences(text).filter((one) => came.test(one)) : [text];
+  if (word === undefined || told.some((one) => notYet.test(one))) return undefined;
   // an order said where its job is clear is read like any other word of that job
   if (word === "ordered" && locate(memory, message).kind === "job") return undefined;
   const found = matches(memory, message);
   if (found.length === 0) return undefined;
   const numbers = new Set(found.flatMap(({ part }) => part.number ?? []));
   const named = found.filter(({ part }) => isNumberIn(text, part));
-  const chosen = named.length > 0 ? named : found;
+  const all = named.length > 0 && !apart(text) ? named : found;
+  const chosen = all.filter(({ part }) => wordOf(message, part) === word);
   if (named.length === 0 && numbers.size > 1 && !allParts.test(text)) {
     return { understood: nothingRead, opened: false, drafts: [], says: whichPart(found) };
   }
-  const drafts = chosen.map(({ job, part }) => {
-    const understood = { ...nothingRead, statements: [moved(part, word, message)] };
+  if (chosen.length === 0) return undefined;
+  const drafts = chosen.map(({ job, part }, index) => {
+    const beside = index === 0 ? ordersBeside(memory, message, { job, chosen }) : [];
+    const statements = [moved(part, word, message), ...beside];
+    const understood = { ...nothingRead, statements };
     return draftFor(message, job.job, noteFacts(memory, message, { understood, job: job.job }));
   });
   const left = chosen.map(({ job, part }) => ({

@@ -2,6 +2,7 @@ import { touchLimitV } from "../../physics/dc-bus.ts";
 import type { ActionName, ObservationName } from "../../vocabulary.ts";
 import { drainedReadings } from "../checks/dc-bus.ts";
 import { hasPoint, numberOf, ofQuantity } from "../pick.ts";
+import { replacesCompressor } from "../replaces-compressor.ts";
 import { perScene, type Scene } from "../scene.ts";
 
 /** What cautions look for in a scene. */
@@ -39,8 +40,11 @@ export const insulationTested: (scene: Scene) => boolean = perScene((scene) => {
 
 /** Ohm; the lowest reading to ground. */
 export const lowestToGroundOhm: (scene: Scene) => number | undefined = perScene((scene) => {
+  // what was measured on the old compressor says nothing of the new one
+  const fitted = scene.notes.findLastIndex(replacesCompressor);
+  const old = new Set(scene.notes.slice(0, Math.max(fitted, 0)).flatMap((note) => note.readings));
   const ohms = ofQuantity(
-    scene.readings,
+    scene.readings.filter((one) => !old.has(one)),
     "insulation_resistance",
     "winding_resistance",
     "resistance",

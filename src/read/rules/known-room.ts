@@ -1,3 +1,4 @@
+import { isStrongBreak } from "../breaks.ts";
 import { type Item, itemKind } from "../item.ts";
 import { type Note, type Rule, state } from "../note.ts";
 import { freeNumber, textAt } from "./near.ts";
@@ -25,6 +26,28 @@ function isListed({ context, text }: Note, item: Item): boolean {
   return context.rooms?.has(text.slice(item.from, item.to)) === true;
 }
 
+const between = /^(?:all|both|are|is|now|still|back|each)$/;
+const states =
+  /^(?:blow|blows|blowing|cool|cools|cooling|cold|warm|hot|heat|heating|dead|out|down|running|calling|satisfied|fine|ok|okay|good|working)$/;
+
+/** "203 204 207 all blowing cold": listed rooms at the head of a clause, and how they are. */
+function aheadOfState(note: Note, from: number): number | undefined {
+  const { items } = note;
+  const before = items[from - 1];
+  if (before !== undefined && !isStrongBreak(before) && !/^(?:,|and|now|rooms?)$/.test(before.text))
+    return undefined;
+  let end = from;
+  for (let at = from; ; at++) {
+    const item = items[at];
+    if (item !== undefined && isWhole(item) && isListed(note, item)) end = at + 1;
+    else if (!joint.test(textAt(items, at))) break;
+  }
+  if (end === from) return undefined;
+  let at = end;
+  while (between.test(textAt(items, at))) at++;
+  return states.test(textAt(items, at)) ? end : undefined;
+}
+
 /** "in 14 is 58 F": the value comes behind the verb, so the number before it is none. */
 function valueBehind(items: readonly Item[], i: number): boolean {
   // "lady in 310 says it's 78 in there"
@@ -38,11 +61,17 @@ function valueBehind(items: readonly Item[], i: number): boolean {
  */
 export const knownRooms: Rule = {
   name: "in <room number>",
-  heads: "in",
+  heads:
+    "in|blow|blows|blowing|cool|cools|cooling|cold|warm|hot|heat|heating|dead|out|down|running|calling|satisfied|fine|ok|okay|good|working",
   needs: "number",
   apply: (note) => {
     const { items } = note;
     items.forEach((item, i) => {
+      const list = isListed(note, item) ? aheadOfState(note, i) : undefined;
+      if (list !== undefined) {
+        state(note, knownRooms.name, [i, list], { kind: "note", about: "place" });
+        return;
+      }
       if (textAt(items, i - 1) !== "in" || !isWhole(item)) return;
       if (!isListed(note, item) && !valueBehind(items, i)) return;
       let end = i + 1;

@@ -151,11 +151,13 @@ function partNumber(note: Note, i: number): number | undefined {
   if (first.unit !== undefined || second.unit !== undefined || second.owner !== undefined)
     return undefined;
   const before = items[i - 1];
-  const asked = items
-    .slice(Math.max(0, i - 12), i)
-    .some((item) =>
-      /^(?:need|needs|needed|order|ordered|part|kit|replaced|swapped)$/.test(item.text),
-    );
+  const ahead = items.slice(Math.max(0, i - 12), i);
+  const asked =
+    ahead.some(({ text }) =>
+      /^(?:need|needs|needed|order|ordered|part|kit|replaced|swapped)$/.test(text),
+    ) ||
+    (ahead.some(({ text }) => /^(?:new|fitted|installed|changed)$/.test(text)) &&
+      ahead.some(({ text }) => partNames.has(text)));
   if (
     before !== undefined &&
     !(asked && partNames.has(before.text) && first.value * 3 < second.value) &&

@@ -16,7 +16,12 @@ for (const [words, part] of partWords) for (const word of words.split("|")) part
 function nounAt(note: Note, i: number): string | undefined {
   const item = note.items[i];
   if (item === undefined || item.kind === itemKind.number) return undefined;
+  // "pump oil changed": the pump stays
+  if (note.items[i + 1]?.text === "oil" && note.items[i + 2]?.text !== "filter") return undefined;
   const text = note.plain.slice(item.from, item.to).replace(/'s$/, "");
+  // "oil filter": none that air goes through
+  if (/^filters?$/.test(text) && /^(?:oil|suction)$/.test(note.items[i - 1]?.text ?? ""))
+    return `${note.items[i - 1]?.text ?? ""} filter`;
   const known = compound(note, i) ?? parts.get(text) ?? namedSensor(text);
   if (item.subject !== undefined && item.subject !== "")
     return item.subject.startsWith("compressor")

@@ -51,7 +51,7 @@ const forms: readonly (readonly [question: QuestionName, form: RegExp, bare: Reg
   ],
   [
     "who",
-    /^(?:who(?:s|'s| is) (?:at|on|over|out|with|going|there|still)\b|where(?:'s|s| is) (?!(?:everyone|everybody|it|that|this|the|my|our|your|we)\b)[a-z]+(?: (?:at|now|today|right now))?$)/,
+    /^(?:who(?:s|'s| is) (?:at|on|over|out|with|going|there|still)\b|(?:is )?any(?:body|one) (?:still |left |over )*(?:at|there at)\b|where(?:'s|s| is) (?!(?:everyone|everybody|it|that|this|the|my|our|your|we)\b)[a-z]+(?: (?:at|now|today|right now))?$)/,
     /^(?:who is there|whos there)$/,
   ],
   [
@@ -115,7 +115,7 @@ const leave =
 /** Whole sentences that hand a job over are longer than other questions without a mark. */
 const longestTaking = 14;
 const takingOver =
-  /\b(?:taking|took|i'?ll take|i will take|i have|i'?ve got) (?:over\b|it\b|this\b|[a-z]+[- ]?\d+\b)/;
+  /\b(?:taking|took|i'?ll take|i will take|i have|i'?ve got) (?:over\b|it\b|this\b|[a-z]+[- ]?\d+\b)|\bbefore (?:i|we) (?:take|start|go|get|head|touch)\b/;
 
 /** "so low charge?", "compressor looks good?": a verdict that he wants to hear; told, without the mark, it is his own. */
 const machinery =
@@ -202,7 +202,7 @@ function startOf(question: QuestionName, whole: string, tail: string): number {
 export const questions: Rule = {
   name: "<question>",
   heads:
-    "hours|long|much|many|have|has|do|story|latest|situation|deal|going|happening|catch|fill|speed|eta|word|news|due|come|comes|coming|arrive|arrived|ordered|order|parts|when|does|low|bad|leak|restriction|grounded|shorted|seized|plugged|clogged|restricted|stuck|weak|blown|failed|good|ok|okay|fine|shot|toast|junk|think|could|ideas|thoughts|reckon|take|guess|tag|tags|tagged|open|unfinished|missing|left|lacking|outstanding|missed|forget|miss|need|needed|can|am|did|looks|look|seems|sounds|so|which|whose|lock|locks|locked|lockouts|list|are|share|common|is|why|how|what|whats|next|history|summary|summarize|sum|recap|export|spreadsheet|status|help|where|board|jobs|who|whos|when|anything|previous|past|been|last|commands|show|send|wrap|tell|bring|taking|handover|handoff|hand|customer|readings|superheat|super|subcooling|subcool|sub|sh|sc|split|delta|ratio|approach|imbalance|unbalance",
+    "anybody|anyone|know|hours|long|much|many|have|has|do|story|latest|situation|deal|going|happening|catch|fill|speed|eta|word|news|due|come|comes|coming|arrive|arrived|ordered|order|parts|when|does|low|bad|leak|restriction|grounded|shorted|seized|plugged|clogged|restricted|stuck|weak|blown|failed|good|ok|okay|fine|shot|toast|junk|think|could|ideas|thoughts|reckon|take|guess|tag|tags|tagged|open|unfinished|missing|left|lacking|outstanding|missed|forget|miss|need|needed|can|am|did|looks|look|seems|sounds|so|which|whose|lock|locks|locked|lockouts|list|are|share|common|is|why|how|what|whats|next|history|summary|summarize|sum|recap|export|spreadsheet|status|help|where|board|jobs|who|whos|when|anything|previous|past|been|last|commands|show|send|wrap|tell|bring|taking|handover|handoff|hand|customer|readings|superheat|super|subcooling|subcool|sub|sh|sc|split|delta|ratio|approach|imbalance|unbalance",
   apply: (note: Note) => {
     if (note.plain.length > 300) return;
     const trimmed = note.plain.trim();

@@ -173,7 +173,7 @@ export const actionWords: readonly ActionWords[] = [
   {
     action: "tested",
     words:
-      "tested|checked|ran it|ran a test|test run|megged|meggered|leak checked|leak tested|soaped|soaped it|soap tested|forced it on|ran the inverter|ohmed|ohmed out|sniffed|leak searched|nothing at the joints|pressure tested|bubble tested|ran it through|cycled it|leak check",
+      "tested|checked|no fault found|no faults found|no trouble found|nothing found wrong|found nothing wrong|nothing wrong found|found no fault|found no problem|no problem found|could not find a fault|couldnt find anything wrong|cant find anything wrong|cant find a fault|ran it|ran a test|test run|megged|meggered|leak checked|leak tested|soaped|soaped it|soap tested|forced it on|ran the inverter|ohmed|ohmed out|sniffed|leak searched|nothing at the joints|pressure tested|bubble tested|ran it through|cycled it|leak check",
   },
   {
     action: "called",

@@ -244,8 +244,8 @@ export const observationPatterns: readonly (readonly [
     "=coils =clean",
     "condenser clean !=fan !=replaced !=swapped",
   ],
-  ["filter_dirty", "filter dirty !restriction_only"],
-  ["filter_clean", "filter clean !dirty"],
+  ["filter_dirty", "filter dirty !restriction_only !pipe_filter"],
+  ["filter_clean", "filter clean !dirty !pipe_filter"],
   ["outdoor_fan_not_turning", "outdoor_fan not_turning", "outdoor_fan dead"],
   ["indoor_fan_not_turning", "indoor_fan not_turning", "indoor_fan dead"],
   [

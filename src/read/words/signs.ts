@@ -79,6 +79,10 @@ export const signWords: readonly (readonly [words: string, sign: string])[] = [
     "outdoor_coil",
   ],
   ["filter|filters|fltr|air filter|air filters|return filter", "filter"],
+  [
+    "oil filter|oil filters|filter drier|filter driers|filter dryer|suction filter|suction line filter|liquid line filter|fuel filter|gas filter|water filter",
+    "pipe_filter",
+  ],
   ["belt|belts", "belt"],
   ["contactor|contactors|contacts|points|plunger|contactor coil|contact", "contactor"],
   [
