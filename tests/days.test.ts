@@ -17,7 +17,7 @@ const pinned = {
   "day-o": 329,
   "day-p": 306,
   "day-q": 363,
-  "day-r": 272,
+  "day-r": 271,
   "day-s": 248,
 } as const;
 

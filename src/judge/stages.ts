@@ -105,13 +105,18 @@ function cutIn(note: CaseNote): number | undefined {
     ? note.readings.filter((one) => one.quantity === "mass").map(placeOf)
     : [];
   const turned = (note.text ?? "").search(legsTurned);
+  const mended = (note.text ?? "").search(supplyMended);
   const places = [
     ...deeds,
     ...(weights.length === 0 ? [] : [Math.max(...weights)]),
-    ...[turned, newInAt(note)].filter((at) => at >= 0),
+    ...[turned, mended, newInAt(note)].filter((at) => at >= 0),
   ];
   return places.length === 0 ? undefined : Math.min(...places);
 }
+
+/** "utility replaced the cutout", "they changed a tap": the supply is another from here on, whoever did it. */
+const supplyMended =
+  /\b(?:utility|power co(?:mpany)?|line ?crew|linem[ae]n|electricians?|they)\b(?: (?:has|have|just|already|came(?: out)?|and|guys?)){0,3} (?:replaced|changed|fixed|mended|raised|moved|restored|tightened|swapped|reset|reclosed|repaired)\b[^.;,]{0,24}\b(?:taps?|cut ?outs?|transformer|fuses?|neutral|drop|service|meter|feeder|legs?|phase|supply|lugs?|line|voltage|jumper|connection)\b/i;
 
 function isRepair(one: Statement): boolean {
   // a fuse put in tries the machine again and mends nothing

@@ -28,7 +28,7 @@ export const besideEachOther = passes(
   { look: ({ drafts, items }) => clockBehind(drafts, items) },
   { look: ({ drafts, items }) => opensCloses(drafts, items), heads: "closes|cuts|makes" },
   { look: ({ drafts, items }) => rateBoth(items, drafts) },
-  { look: ({ drafts, items }) => sidePairs(items, drafts), heads: "/|@" },
+  { look: ({ drafts, items }) => sidePairs(items, drafts), several: true },
   { look: ({ drafts, items }) => lineBetween(items, drafts) },
   { look: ({ drafts, items }) => liquidLine(items, drafts), heads: "line" },
   {

@@ -11,12 +11,9 @@ export function sidePairs(items: readonly Item[], drafts: readonly Draft[]): voi
   drafts.forEach((right, order) => {
     const left = drafts[order - 1];
     const joint = left === undefined ? undefined : items[left.index + 1];
-    if (
-      left === undefined ||
-      right.index !== left.index + 2 ||
-      (joint?.text !== "/" && joint?.text !== "@")
-    )
-      return;
+    if (left === undefined) return;
+    const joined = right.index === left.index + 2 && (joint?.text === "/" || joint?.text === "@");
+    if (!joined && !gaugeThenLine(items, left, right)) return;
     const bare = [left, right].every(
       (one) => one.points === undefined && one.named === undefined && one.rating === undefined,
     );
@@ -41,6 +38,26 @@ export function sidePairs(items: readonly Item[], drafts: readonly Draft[]): voi
     left.named = "pressure";
     right.named = "temperature";
   });
+}
+
+/** psi, then F of the line: the gauge stands far over the line. Common practice, no source. */
+const lowLine = { psi: [15, 260], lineF: [-40, 95] } as const;
+const highLine = { psi: [90, 700], lineF: [35, 150] } as const;
+
+/** "suction 122 55 head 330 96": behind the gauge's own name its figure and at once that of its line. */
+function gaugeThenLine(items: readonly Item[], left: Draft, right: Draft): boolean {
+  if (right.index !== left.index + 1 || left.unit !== undefined || right.unit !== undefined)
+    return false;
+  const side = items[left.index - 1]?.label?.place;
+  if (side === undefined || side !== left.place || !sides.has(side)) return false;
+  if (items[right.index + 1]?.kind === itemKind.number || right.over || left.over) return false;
+  // alone it may be two readings of one gauge
+  const other = items.some(({ label }) => sides.has(label?.place ?? "") && label?.place !== side);
+  if (!other) return false;
+  const { psi, lineF } = side === "suction" ? lowLine : highLine;
+  const inside = (value: number, [least, most]: readonly [number, number]): boolean =>
+    value >= least && value <= most;
+  return inside(left.value, psi) && inside(right.value, lineF) && left.value >= 1.4 * right.value;
 }
 
 /** "oil came out clean, 118 / 52 suction": the oil was of the clause before. */

@@ -61,11 +61,21 @@ function letterOrdinal(build: Building, i: number): Ordinal | undefined {
   return { text: capital, end: i + 1 };
 }
 
+/** How a test came out; behind a figure's own unit it would stand for nothing. */
+const outcome =
+  /^(?:dead|short|shorted|good|bad|fine|ok|okay|clean|open|infinite|came|come|look|looks)$/;
+
 /** Does the number that ends at `end` belong to a unit of its own: "comp 14 amps and", "fan 2.4 A"? */
 function measured(build: Building, end: number): boolean {
   const unit = plainUnitAt(build, end);
   if (unit === undefined) return false;
   const letter = build.tokens[end];
+  // "comp 2 megs dead short": the test's name, of the second compressor
+  if (
+    /^(?:megs?|ohms)$/.test(letter?.text ?? "") &&
+    outcome.test(build.tokens[unit.end]?.text ?? "")
+  )
+    return false;
   if (
     unit.beside &&
     letter?.text.length === 1 &&

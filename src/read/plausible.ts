@@ -1,6 +1,6 @@
 import type { Context } from "./context.ts";
 import type { Draft } from "./draft.ts";
-import { type Item, itemKind } from "./item.ts";
+import { type Item, itemKind, wordsFrom } from "./item.ts";
 import { unitCalled } from "./kinds.ts";
 import { mostOfAnything } from "./most-of-anything.ts";
 import { between } from "./relate.ts";
@@ -57,6 +57,7 @@ const valvedOff =
 function shutAt(draft: Draft, items: readonly Item[]): boolean {
   const behind = items.slice(draft.index + 1, draft.index + 5).map(({ text }) => text);
   if (valvedOff.test(behind.join(" "))) return true;
+  if (isBlanked(draft, items)) return true;
   if (items[draft.index - 1]?.text !== "at") return false;
   return items
     .slice(Math.max(0, draft.index - 4), draft.index)
@@ -72,6 +73,12 @@ function shutBefore(draft: Draft, list: readonly Draft[], items: readonly Item[]
   return microns && shut;
 }
 
+/** Only a pump is blanked off, whatever a gauge showed before. */
+const blanked = /\bblank(?:ed)?(?: it)? off$/;
+
+const isBlanked = ({ index }: Draft, items: readonly Item[]): boolean =>
+  blanked.test(wordsFrom(items, index - 3, index).replace(/ at$/, ""));
+
 /**
  * "280 isolated, 310 after ten minutes": values told by the clock once the pump is shut off. With a
  * context only where no gauge was read last: volts or megohms have no say in this vacuum.
@@ -81,7 +88,9 @@ export function byIsolation(
   items: readonly Item[],
   context?: Context,
 ): void {
-  if (/^(?:vacuum|pressure)$/.test(context?.readings.at(-1)?.quantity ?? "")) return;
+  const before = context?.readings.at(-1)?.quantity;
+  const shown = before === "pressure" && !list.some((one) => isBlanked(one, items));
+  if (before === "vacuum" || shown) return;
   if (!list.some((draft) => draft.quantity === undefined && draft.unit === undefined)) return;
   const shut = items.some((item) => item.signs?.some((sign) => isolated.includes(sign)));
   if (!shut) return;

@@ -161,9 +161,10 @@ export function fromContext(draft: Draft, items: readonly Item[], context: Conte
   if (draft.unit !== undefined || context.readings.length === 0 || Number.isNaN(draft.value))
     return;
   if (draft.question === "quantity") return;
-  // no weight goes on in a figure that is no like of it
+  // no weight goes on in a figure that is no like of it, nor beside a motor's name
+  const ofMotor = /^(?:compressor|fan|motor)\b/.test(draft.subject ?? "");
   const candidates = latest(context).filter(
-    (one) => one.quantity !== "mass" || isNear(draft.value, one),
+    (one) => one.quantity !== "mass" || (!ofMotor && isNear(draft.value, one)),
   );
   const shaped = candidates.filter((reading) => sameShape(draft, reading));
   // "still 450" behind 450 psi and 60 F: of several the only one that is near

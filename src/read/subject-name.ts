@@ -123,6 +123,8 @@ export function subjectAt(build: Building, i: number): SubjectSaid | undefined {
   const phrase = phraseAt(build.tokens, i);
   const noun = phrase?.word.noun;
   if (phrase === undefined || noun === undefined || noun.kind === "point") return undefined;
+  const rows = noun.kind === "subject" ? amperesOf(build, i, phrase.end) : undefined;
+  if (rows !== undefined) return rows;
   const ordinal = ordinalAt(build, phrase.end, noun);
   if (ordinal === undefined || howMany(build, ordinal.end)) return undefined;
   if (noun.kind === "subject" && degreesOfBox(build, noun.name, ordinal.end))
@@ -161,6 +163,21 @@ export function subjectAt(build: Building, i: number): SubjectSaid | undefined {
     label: phrase.word.label,
     aside: false,
   };
+}
+
+/** "comp amps 1 14.8 15.1 14.7, comp 2 15.0 …": what the rows are, said between the first machine and its number. */
+function amperesOf({ tokens }: Building, i: number, at: number): SubjectSaid | undefined {
+  const [noun, word, number, value] = [tokens[i], tokens[at], tokens[at + 1], tokens[at + 2]];
+  if (!/^(?:comp|comps|compressor|compressors)$/.test(noun?.text ?? "")) return undefined;
+  if (!/^amps?$/.test(word?.text ?? "") || value?.kind !== tokenKind.number) return undefined;
+  if (number?.kind !== tokenKind.number || !/^[1-4]$/.test(number.text)) return undefined;
+  const next = String(number.value + 1);
+  const others = tokens.some(
+    ({ text }, at) => text === next && /^comp/.test(tokens[at - 1]?.text ?? ""),
+  );
+  if (!others) return undefined;
+  const name = `compressor ${number.text}`;
+  return { name, end: at + 2, label: { quantity: "current" }, aside: false };
 }
 
 /** "case 48 product 45": nothing but what is measured there. */

@@ -183,6 +183,20 @@ function rotorLocked({ items, plain }: Note, i: number): boolean {
     );
 }
 
+const shut =
+  /^(?:drier|driers|dryer|filter|coil|evaporator|evap|condenser|receiver|accumulator|case|cases|leak|valve|txv|strainer|core|heat|exchanger|compressor|comp|header|zone|room|iu)\b/;
+
+/** A part named right behind "valved off", and no figure that a gauge would show. */
+function shutIn({ items, plain }: Note, i: number): boolean {
+  const item = items[i];
+  const said = plain.slice(item?.from, item?.signsTo);
+  if (!/^(?:valved off|valving off|closed it off|isolated)$/.test(said)) return false;
+  const named = clauseBehind(items, i, 5).some(
+    ({ text, subject }) => shut.test(text) || subject !== undefined,
+  );
+  return named && !items.some(({ text }) => /^(?:pump|microns?|vac|vacuum)\b/.test(text));
+}
+
 /** "locked rotor", "charged 6 oz": words that are part of a measurement or mean another thing. */
 function meant(note: Note, i: number, row: ActionWords): boolean {
   const { items } = note;
@@ -198,6 +212,8 @@ function meant(note: Note, i: number, row: ActionWords): boolean {
       wayBehind(items, i))
   )
     return false;
+  // "valved off the drier": a part is shut in, no pump is taken off
+  if (row.action === "vacuum_isolated" && shutIn(note, i)) return false;
   // "wet vac on the drain"
   if (row.action === "vacuum_started" && otherPump.test(items[i - 1]?.text ?? "")) return false;
   // "pulled the lock on the roof hatch"

@@ -15,6 +15,21 @@ function switchesOn(note: Note, i: number): void {
   }
 }
 
+const cylinders = /^(?:cylinder|cyl|bottle|tank|drum)\b/;
+
+/** "cylinder 44 and virgin from 51": where nothing is weighed, the figures behind are cylinders too. */
+function otherCylinders(note: Note, i: number): void {
+  const { items } = note;
+  if (items.some(({ unit }) => unit !== undefined)) return;
+  for (let at = i + 1; at < items.length; at++) {
+    const item = items[at];
+    if (!freeNumber(item) || !/^\d{1,4}$/.test(item.text)) continue;
+    if (!/^(?:and|&|,|from|into|to|new|virgin|cylinder|cyl)$/.test(items[at - 1]?.text ?? ""))
+      return;
+    state(note, asideNumbers.name, [at, at + 1], { kind: "note", about: "cylinder" });
+  }
+}
+
 /** "room 412", "panel 2B", "gate code 7719#": a name keeps its number. */
 export const asideNumbers: Rule = {
   name: "<place name> <number>",
@@ -28,12 +43,12 @@ export const asideNumbers: Rule = {
       )
         return;
       if (/^dips?\b/.test(item.text)) switchesOn(note, i);
+      const isCylinder = cylinders.test(note.plain.slice(item.from));
       state(note, asideNumbers.name, [i, gluedEnd(note.items, i)], {
         kind: "note",
-        about: /^(?:cylinder|cyl|bottle|tank|drum)\b/.test(note.plain.slice(item.from))
-          ? "cylinder"
-          : "place",
+        about: isCylinder ? "cylinder" : "place",
       });
+      if (isCylinder) otherCylinders(note, i);
     });
   },
 };

@@ -1,6 +1,6 @@
 import { isStrongBreak } from "../breaks.ts";
 import { type Item, itemKind } from "../item.ts";
-import { type Rule, state } from "../note.ts";
+import { type Note, type Rule, state } from "../note.ts";
 import { role } from "../word.ts";
 import { freeNumber, textAt } from "./near.ts";
 
@@ -46,6 +46,18 @@ function tells(items: readonly Item[], i: number, plain: string): boolean {
   return words > 0;
 }
 
+/** "amps 15.2 15.3 15.1 on 2" where compressors are being read: the machine's name behind its row. */
+function behindRow({ items, context }: Note, i: number): string | undefined {
+  const next = items[i + 1];
+  const ends = next === undefined || isStrongBreak(next) || next.text === ",";
+  if (!ends || textAt(items, i - 1) !== "on" || items[i - 2]?.kind !== itemKind.number)
+    return undefined;
+  if (items.some(({ subject }) => subject !== undefined)) return undefined;
+  const last = context.readings.findLast(({ subject }) => subject !== undefined)?.subject ?? "";
+  const family = /^(compressor|circuit|fan|pump|stage) \d$/.exec(last)?.[1];
+  return family === undefined ? undefined : `${family} ${items[i]?.value}`;
+}
+
 const troubles =
   /^(?:fault|faults|short|leak|ground|problem|issue|trouble|open|opened|blown|blew|stuck|dead|tripped|trips|failed|seized|burnt|burned|power|loose|welded|bad|low|gone)$/;
 
@@ -68,6 +80,12 @@ export const numberAsName: Rule = {
     const { items } = note;
     items.forEach((item, i) => {
       if (!freeNumber(item) || !small(item)) return;
+      const machine = behindRow(note, i);
+      if (machine !== undefined) {
+        item.kind = itemKind.subject;
+        item.subject = machine;
+        return;
+      }
       if ((begins(items, i) && tells(items, i, note.plain)) || placed(items, i))
         state(note, numberAsName.name, [i, i + 1], { kind: "note", about: "place" });
     });

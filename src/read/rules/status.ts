@@ -186,7 +186,7 @@ function whereOf(note: Note, i: number): string | undefined {
     if (
       (item.roles & role.conjunction) !== 0 ||
       statusOf(item) !== undefined ||
-      /^(?:now|here|there|soon|around|about|at|in|its|it|im|should|just|left|for|till|til|until|be|will|up|everything|all|nobody|back|to|see|thank|thanks|waiting|with|on|from|getting|going|help|helping|give|giving)$/.test(
+      /^(?:now|too|also|as|well|here|there|soon|around|about|at|in|its|it|im|should|just|left|for|till|til|until|be|will|up|everything|all|nobody|back|to|see|thank|thanks|waiting|with|on|from|getting|going|help|helping|give|giving)$/.test(
         item.text,
       )
     )

@@ -88,7 +88,7 @@ export const actionWords: readonly ActionWords[] = [
   {
     action: "brazed",
     words:
-      "brazed|rebrazed|braze|brazed in|sweated in|brazing|joint redone|re brazed|redid the braze|silfosed|brazed it|brazed up|redid the joint|soldered|joints brazed|resweated|brazed the",
+      "brazed|rebrazed|braze it|braze the|brazed in|sweated in|brazing|joint redone|re brazed|redid the braze|silfosed|brazed it|brazed up|redid the joint|soldered|joints brazed|resweated|brazed the",
   },
   {
     action: "repaired",

@@ -49,7 +49,7 @@ export const signWords: readonly (readonly [words: string, sign: string])[] = [
     "done",
   ],
   ["ago", "ago"],
-  ["here", "here"],
+  ["here|hre|heer|herre", "here"],
   // undo
   [
     `undo|and the one before|and the one before that|the one before too|the one before that too|also the one before|scratch that|scratch that last|delete that|strike that|never mind|nevermind|disregard|disregard that|ignore that|scratch the last|take that back|take back|take that out|remove that|cancel that|forget that|scratch last|delete last|remove last|undo that|wipe that|erase that|scrap that|kill that last|take that one out|take that last|throw that out|toss that|delete the last|drop that|drop the last|back that out|scratch it|take the last|void that|remove the last|cancel the last|forget the last|nix that|ignore the last|ignore my last|strike the last|dont log that|dont record that|scratch all that|pull that last|lose that last|undo last|strike last|delete my last|remove my last|scratch my last|cancel last|erase the last|wipe the last|take it back|take it out|dump that last|get rid of that|${undoPhrases}`,
