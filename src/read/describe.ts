@@ -129,6 +129,7 @@ function tell(draft: Draft, items: readonly Item[], index: number): void {
       return;
     case itemKind.subject:
       if (item.subject !== "") draft.subject ??= item.subject;
+      if (item.label?.quantity !== undefined) draft.named ??= item.label.quantity;
       if (item.label?.place === "box" && draft.named === undefined && draft.hint === undefined) {
         draft.place ??= item.label.place;
         draft.hint = item.label.hint;
