@@ -51,7 +51,7 @@ const forms: readonly (readonly [question: QuestionName, form: RegExp, bare: Reg
   ],
   [
     "who",
-    /^(?:who(?:s|'s| is) (?:at|on|over|out|with|going|there|still)\b|(?:is )?any(?:body|one) (?:still |left |over )*(?:at|there at)\b|where(?:'s|s| is) (?!(?:everyone|everybody|it|that|this|the|my|our|your|we)\b)[a-z]+(?: (?:at|now|today|right now))?$)/,
+    /^(?:who(?:s|'s| is) (?:at|on|over|out|with|going|there|still)\b|(?:is )?any(?:body|one) (?:else )?(?:still|left) (?:over )?at (?!the (?:shop|office|store|yard)\b)|where(?:'s|s| is) (?!(?:everyone|everybody|it|that|this|the|my|our|your|we)\b)[a-z]+(?: (?:at|now|today|right now))?$)/,
     /^(?:who is there|whos there)$/,
   ],
   [
