@@ -32,6 +32,18 @@ test("superheat told after the repair leaves nothing of the old suction pressure
   expect(of(findings, "saturation").filter((one) => one.level !== "good")).toEqual([]);
 });
 
+test("superheat and subcooling told before the work are past once gauges are read after it", () => {
+  const { findings, diagnosis } = judged(
+    split,
+    "suction 62 head 210 psig superheat 31 F subcooling 2 F",
+    "recovered 3 lb 4, tag 8 lb 8",
+    "charged 8 lb 8 oz",
+    "suction 118 head 340 psig",
+  );
+  expect(of(findings, "superheat").concat(of(findings, "subcooling"))).toEqual([]);
+  expect(diagnosis[0]?.fault).toBe("refrigerant_undercharge");
+});
+
 test("subcooling said otherwise than its pressure and line give is asked about, not judged", () => {
   // R-410A at 365 psig: bubble point 110 F by the saturation tables, so 17 F over a line of 93 F
   const asked = of(

@@ -75,11 +75,20 @@ const highSide = [
   "pressure|discharge||",
 ];
 
-/** "superheat 11" after the work: worked out from figures that nobody wrote down, so the old ones are past. */
+/**
+ * "superheat 11" after the work: worked out from figures that nobody wrote down, so the old ones are past;
+ * and with gauges read anew the superheat and the subcooling that were told before are.
+ */
 function linesOf(one: Reading): string[] {
   if (one.rating !== undefined || one.earlier === true) return [];
+  if (one.quantity === "pressure" && one.at !== undefined) return toldOf(one);
   if (one.quantity === "superheat" && one.at !== "discharge") return lowSide;
   return one.quantity === "subcooling" ? highSide : [];
+}
+
+function toldOf({ at, subject = "" }: Reading): string[] {
+  if (at === "suction") return [`superheat|||${subject}`];
+  return at === "discharge" || at === "liquid" ? [`subcooling|||${subject}`] : [];
 }
 
 function replacedWords(stages: Stages): string[] {
