@@ -59,12 +59,21 @@ function verbAhead(gap: Gap, from: number, to: number): boolean {
   return false;
 }
 
+/** "no voltage on L1 L2-L3 598": what there is none of is told with the word that says so. */
+function behindNo({ items, left, from }: Gap, to: number): number {
+  const no = items[left.index];
+  const next = items[from];
+  if (no?.kind !== itemKind.word || no.text !== "no" || from >= to) return from;
+  const named = next?.kind === itemKind.unit || next?.label?.quantity !== undefined;
+  return named || /^(?:power|juice)$/.test(next?.text ?? "") ? from + 1 : from;
+}
+
 /** Without a break: leading labels go left where a preposition or the habit of the sentence says so. */
 function smoothCut(gap: Gap, to: number): number {
   const { items, left } = gap;
   const mine = classesOf(items, left.before);
-  let at = gap.from;
-  let taken = "";
+  let at = behindNo(gap, to);
+  let taken = at > gap.from ? classOf(items[at - 1]) : "";
   for (;;) {
     const preposition = leadsByPreposition(items, at, to);
     const next = preposition ?? nextCarrier(items, at, to);

@@ -29,7 +29,7 @@ export function openingFrom(
   // the place stands in front; "Sorrel after Hazelport" names another job's
   const named = namesIn(head, world);
   const anywhere = namesIn(body, world);
-  const written = body.match(tagPattern)?.find((tag) => !/^(?:R|AND|OF|AT|TO)[- ]?\d/i.test(tag));
+  const written = tagWritten(body);
   const tags = named.tags.length > 0 ? named.tags : anywhere.tags;
   const equipment = tagOf(tags, written, statement?.equipment);
   const site =
@@ -50,6 +50,17 @@ export function openingFrom(
     channel: message.channel,
     ...(message.thread === undefined ? {} : { thread: message.thread }),
   };
+}
+
+/** "code U4": what a display shows is no machine. */
+const shown = /\b(?:codes?|error|err|fault|alarm|shows|showing|display(?:s|ing)?)\s*$/i;
+
+/** A tag as tags are written: "RTU-4". */
+function tagWritten(body: string): string | undefined {
+  return [...body.matchAll(tagPattern)].find(
+    ([tag], at, all) =>
+      !/^(?:R|AND|OF|AT|TO)[- ]?\d/i.test(tag) && !shown.test(body.slice(0, all[at]?.index)),
+  )?.[0];
 }
 
 function tagOf(

@@ -14,7 +14,7 @@ function tagIn(
   note: Note,
   from: number,
   to: number,
-): { readonly name: string; readonly from: number } | undefined {
+): { readonly name: string; readonly from: number; readonly to: number } | undefined {
   const item = note.items.find(
     (one) =>
       one.kind === itemKind.subject &&
@@ -23,7 +23,9 @@ function tagIn(
       one.to <= to &&
       /-?\d/.test(one.subject ?? ""),
   );
-  return item?.subject === undefined ? undefined : { name: item.subject, from: item.from };
+  return item?.subject === undefined
+    ? undefined
+    : { name: item.subject, from: item.from, to: item.to };
 }
 
 /** The last sentence, if it begins with a name: "Sorrel", "Dov when you can". */
@@ -58,9 +60,11 @@ export const openJob: Rule = {
       .replace(/[\s,.]+$/, "")
       .trim();
     const named = /^unit \d/.test(tag?.name ?? "") ? kindOfUnit.exec(site) : null;
+    // "new job cedar clinic ou-2 not cooling": without a comma it begins behind the tag
+    const behind = tag?.to ?? cut;
     const complaint = text
-      .slice(Math.min(cut + 1, end), end)
-      .replace(/[\s.]+$/, "")
+      .slice(Math.min(cut === end ? behind : cut + 1, end), end)
+      .replace(/^[\s,:-]+|[\s.]+$/g, "")
       .trim();
     for (const item of note.items) item.owner = openJob.name;
     const last = text.trimEnd().length;
