@@ -13,10 +13,25 @@ function unitFor(draft: Draft, like: Reading, context: Context): string | undefi
       units.set(reading.figure.unit, reading);
   const last = like.figure.unit;
   if (units.size < 2) return last;
+  const again = saidBefore(draft, like, context);
+  if (again !== undefined) return again.figure.unit;
   if (like.quantity === "insulation_resistance") return megsOrGigs(draft, [...units.keys()]);
   for (const [unit, reading] of units)
     if (!isSameUnit(unit, last) && isNear(draft.value, reading)) return undefined;
   return last;
+}
+
+/** "T3 0.4 meg", later "same thing, T3 point four": the same figure of the same lead. */
+function saidBefore(draft: Draft, like: Reading, context: Context): Reading | undefined {
+  const lead = draft.points?.[0]?.[0];
+  if (lead === undefined || draft.points?.length !== 1) return undefined;
+  return context.readings.findLast(
+    ({ quantity, points, figure, rating }) =>
+      quantity === like.quantity &&
+      rating === undefined &&
+      points?.[0] === lead &&
+      Number(figure.number) === draft.value,
+  );
 }
 
 /** A figure of what was read before: its quantity, its unit, whose it is. */
