@@ -22,6 +22,7 @@ import { scan } from "./scan.ts";
 import { signIndex } from "./signs.ts";
 import { withoutTalk } from "./small-talk.ts";
 import { testerKilo } from "./tester-kilo.ts";
+import { thatsThe } from "./thats-the.ts";
 import type { Token } from "./token.ts";
 import { unitOfNext } from "./unit-of-next.ts";
 import { unsaidStops } from "./unsaid-stops.ts";
@@ -88,6 +89,7 @@ export function begin(text: string, context: Context): { note: Note; tokens: rea
   const items = itemsOf({ tokens, typed: text, items: [], family: familyOf(context), pairs: true });
   withoutTalk(items, even, context.open !== undefined);
   actuallySo(items);
+  thatsThe(items);
   reasonBetween(items);
   kelvinClips(items);
   warmDay(items);
