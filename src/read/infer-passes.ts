@@ -9,6 +9,7 @@ import { fallsAtStart } from "./falls-at-start.ts";
 import { groundAtPins } from "./ground-at-pins.ts";
 import { lettersOfGauges, outOfGear, rowAgain } from "./like-others.ts";
 import { lineTooHot } from "./line-too-hot.ts";
+import { linesBehindGauges } from "./lines-behind-gauges.ts";
 import { allThreeAgain, megAgain } from "./meg-again.ts";
 import { ofTheOthers } from "./of-the-others.ts";
 import { onARated } from "./on-a-rated.ts";
@@ -87,6 +88,7 @@ export const bySaying = passes(
     heads: "terminals|terminal|lugs",
   },
   { look: ({ drafts, items }) => pressureAndLine(drafts, items), several: true },
+  { look: ({ drafts, items }) => linesBehindGauges(drafts, items), several: true },
   {
     look: ({ drafts, items }) => fallsAtStart(drafts, items),
     heads: "falls|fell|drops|dropped|dips|dipped|sags|sagged|down",

@@ -15,7 +15,7 @@ const money: ReadonlySet<string> = new Set([
 ]);
 
 const pricing =
-  /^(?:price|priced|pricing|cost|costs|costing|quote|quoted|quoting|bid|bidding|invoice|invoiced|rental|paid|owe|owes|owed|owing|charges|charging|estimate|estimated|billed|billing)$/;
+  /^(?:price|priced|pricing|cost|costs|costing|quote|quoted|quoting|bid|bidding|invoice|invoiced|receipts?|rental|paid|owe|owes|owed|owing|charges|charging|estimate|estimated|billed|billing)$/;
 /** what is paid for by itself: "eleven hundred for the labor" */
 const forLabor = /^(?:labor|labour|parts|materials?|crane|rental|freight|shipping)$/;
 
@@ -23,7 +23,7 @@ const forLabor = /^(?:labor|labour|parts|materials?|crane|rental|freight|shippin
 export const prices: Rule = {
   name: "<currency> <number>",
   heads:
-    "$|€|£|price|priced|pricing|quote|quoted|quoting|cost|costs|costing|paid|owe|owes|owed|owing|wants|rental|invoice|invoiced|bid|bidding|estimate|estimated|billed|billing|dollars|dollar|bucks|buck|usd|cents|euro|euros|grand|each",
+    "$|€|£|price|priced|pricing|quote|quoted|quoting|cost|costs|costing|paid|owe|owes|owed|owing|wants|rental|receipt|receipts|invoice|invoiced|bid|bidding|estimate|estimated|billed|billing|dollars|dollar|bucks|buck|usd|cents|euro|euros|grand|each",
   needs: "number",
   apply: (note) => {
     const talk = note.items.some(
