@@ -2,6 +2,7 @@ import { lookUp } from "./dictionary.ts";
 import type { Building } from "./items.ts";
 import { ordinalAt } from "./ordinal.ts";
 import type { SubjectSaid } from "./subject-name.ts";
+import { tokenKind } from "./token.ts";
 import { plainUnitAt } from "./units.ts";
 
 /** Tags that a phone writes as they are spelled; none that pins, phases or pressures are spelled like. */
@@ -46,4 +47,32 @@ export function numberedBox(build: Building, i: number): SubjectSaid | undefined
   if (!number.apostrophe && !is) return undefined;
   const label = { place: "box", hint: "temperature" } as const;
   return { name: `box ${value}`, end: i + 2, label, aside: false };
+}
+
+const wares = /^(?:dairy|meat|produce|deli|display|fish|seafood|bakery|beer|ice ?cream)$/;
+
+/** "dairy case 4 at 29", "case 12 is 31": behind its number the verb and how cold it is. */
+export function numberedCase(build: Building, i: number): SubjectSaid | undefined {
+  const { tokens } = build;
+  const at = wares.test(tokens[i]?.text ?? "") ? i + 1 : i;
+  const [number, verb] = [tokens[at + 1], tokens[at + 2]];
+  if (tokens[at]?.text !== "case" || tokens[at]?.apostrophe === true) return undefined;
+  if (/^(?:in|worst|best|each|that|this|per)$/.test(tokens[i - 1]?.text ?? "")) return undefined;
+  if (number === undefined) return undefined;
+  const spoken = number.word?.number?.kind === "ones" ? String(number.word.number.value) : "";
+  const name = /^[1-9]\d?$/.test(number.text) ? number.text : spoken;
+  if (name === "") return undefined;
+  const is = /^(?:is|was|reads|reading|sits|shows|at|now)$/.test(verb?.text ?? "");
+  if (!is && !number.apostrophe) return undefined;
+  const figure = [at + 2, at + 3, at + 4].find((one) => isFigure(tokens[one]));
+  if (figure === undefined) return undefined;
+  // "eev case 14 at 38%"
+  const unit = plainUnitAt(build, figure + 1)?.unit;
+  if (unit !== undefined && unit.dimension !== "temperature") return undefined;
+  const label = { place: "box", hint: "temperature" } as const;
+  return { name: `case ${name}`, end: at + 2, label, aside: false };
+}
+
+function isFigure(token: Building["tokens"][number] | undefined): boolean {
+  return token?.kind === tokenKind.number || token?.word?.number !== undefined;
 }
