@@ -6,9 +6,9 @@ const labor = /^(?:labor|labour|ot|overtime|timesheet|billable|bill|log|hrs|onsi
 
 /** Words of a time sheet beside hours, where the message tells of nothing else. */
 const sheet =
-  /^(?:today|total|travel|drive|driving|drv|helper|me|myself|mine|worked|work|each|site|on site|shop)$/;
+  /^(?:today|total|travel|drive|driving|drv|helper|me|myself|mine|worked|work|each|site|on site|shop|here)$/;
 const elsewhere =
-  /^(?:off|out|down|ran|run|runtime|runs|running|held|hold|holding|holds|since|after|ago|every|away|eta|for|in|old|later|until|till|til|back|wait|waiting|n2|nitrogen|vac|vacuum|pump|test|ok)$/;
+  /^(?:off|out|down|ran|run|runtime|runs|running|held|hold|holding|holds|since|after|ago|every|away|eta|for|in|old|later|until|till|til|been|back|wait|waiting|n2|nitrogen|vac|vacuum|pump|test|ok)$/;
 
 /** "2.5 h today plus 1 h travel", "helper 2 h", "3 hrs bram 2 hrs me": nothing but hours is told. */
 function sheetOf(items: readonly Item[]): boolean {
@@ -32,7 +32,7 @@ function hoursAgain(items: readonly Item[], i: number): boolean {
 export const laborRule: Rule = {
   name: "<number> hours labor",
   heads:
-    "labor|labour|ot|overtime|timesheet|billable|bill|log|hrs|onsite|straight|put|today|total|travel|drive|driving|drv|helper|me|myself|mine|worked|each|shop|this|far",
+    "labor|labour|ot|overtime|timesheet|billable|bill|log|hrs|onsite|straight|put|today|total|travel|drive|driving|drv|helper|me|myself|mine|worked|each|shop|this|far|here",
   needs: "number",
   apply: (note) => {
     const { items } = note;

@@ -9,6 +9,9 @@ function headEnd(plain: string): number {
   return match === null ? -1 : match[0].length;
 }
 
+/** "rack B": machines that are told apart by a letter. */
+const lettered = /^(?:rack|chiller|tower|boiler|system) [A-Z]$/i;
+
 /** The unit's tag within the first part: "RTU-1". */
 function tagIn(
   note: Note,
@@ -21,7 +24,7 @@ function tagIn(
       one.subject !== "" &&
       one.from >= from &&
       one.to <= to &&
-      /-?\d/.test(one.subject ?? ""),
+      (/\d/.test(one.subject ?? "") || lettered.test(one.subject ?? "")),
   );
   return item?.subject === undefined
     ? undefined
