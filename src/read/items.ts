@@ -295,6 +295,6 @@ function step(build: Building, i: number): number {
 
 /** Tokens put together into items, left to right. */
 export function itemsOf(build: Building): Item[] {
-  for (let i = 0; i < build.tokens.length; ) i = step(build, i);
+  for (let i = 0; i < build.tokens.length; ) i = Math.max(i + 1, step(build, i));
   return build.items;
 }

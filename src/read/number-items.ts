@@ -198,8 +198,10 @@ export function oneAndPart(build: Building, i: number): number {
   if (!countable(found.unit) && found.unit.factor !== 1e6) return 0;
   const end = numberItem(build, i, { value: 1, end: i, spoken: true });
   const item = build.items[build.items.length - 1];
-  if (item !== undefined) item.numberTo = item.from;
-  return end;
+  // "meg meg and a half": the unit is of what follows, and nothing was counted
+  if (end <= i) build.items.pop();
+  else if (item !== undefined) item.numberTo = item.from;
+  return end > i ? end : 0;
 }
 
 function countable(unit: Unit): boolean {
