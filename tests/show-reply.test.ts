@@ -120,6 +120,10 @@ describe("a reading's reply", () => {
     expect(replyTo(input({ understood: unread }))).toMatchInlineSnapshot(
       `"OU-3: 14 not read, not filed."`,
     );
+    const spoken = { unread: ["eight point nine", "one", "five minutes"], ask: [] };
+    expect(replyTo(input({ understood: spoken }))).toBe(
+      "OU-3: eight point nine not read, not filed.",
+    );
     const { job: _, ...loose } = input({ understood: unread, addressed: false });
     expect(replyTo(loose)).toBeUndefined();
   });

@@ -3,13 +3,19 @@ import { figures } from "./figures.ts";
 import { gasCharged } from "./gas-of.ts";
 import { leadingZero, listed, unitName } from "./wording.ts";
 
+/** A figure in several words, no time: "one" and "two" by themselves are talk. */
+const spoken = /^\S+ (?!.*\b(?:seconds?|minutes?|hours?|days?|weeks?|months?)$)\S/;
+
 /** Names each number that got no meaning, where the note was meant for the bot or the job. */
 export function unreadSentence(input: ReplyInput): string {
   if (input.job === undefined && !input.addressed) return "";
   // the office talks of stock and dates; what it must be asked is asked
   if (input.message.role !== "tech" && input.readings.length === 0) return "";
   const asked = input.understood.ask.join(" ");
-  const numbers = input.understood.unread.filter((n) => /\d/.test(n) && !asked.includes(n));
+  // beside a question words may be what it asks about
+  const isFigure = (said: string): boolean =>
+    /\d/.test(said) || (asked === "" && spoken.test(said));
+  const numbers = input.understood.unread.filter((n) => isFigure(n) && !asked.includes(n));
   if (numbers.length === 0) return "";
   return leadingZero(`${listed([...new Set(numbers)])} not read, not filed.`);
 }
