@@ -11,6 +11,7 @@ import { isolated } from "./isolated.ts";
 import { type Item, itemKind } from "./item.ts";
 import { itemsOf } from "./items.ts";
 import { kelvinClips } from "./kelvin-clips.ts";
+import { legsByNumber } from "./legs-by-number.ts";
 import { measure } from "./measure.ts";
 import { muted } from "./muted.ts";
 import type { Holds, Note } from "./note.ts";
@@ -85,7 +86,7 @@ function holdsOf(items: readonly Item[]): Holds {
 /** A message cut into items, before any rule has looked at it. */
 export function begin(text: string, context: Context): { note: Note; tokens: readonly Token[] } {
   const even = plain(text);
-  const tokens = withoutPauses(scan(even), text);
+  const tokens = legsByNumber(withoutPauses(scan(even), text));
   const items = itemsOf({ tokens, typed: text, items: [], family: familyOf(context), pairs: true });
   withoutTalk(items, even, context.open !== undefined);
   actuallySo(items);
