@@ -1,6 +1,6 @@
 import type { Draft } from "./draft.ts";
 import type { Item } from "./item.ts";
-import { unitCalled } from "./kinds.ts";
+import { takeFor } from "./recast.ts";
 
 /** micron; no compressor pumps down to so many psi. Common practice, no source. */
 const leastMicron = 800;
@@ -18,11 +18,7 @@ export function belowMicron(list: readonly Draft[], items: readonly Item[]): voi
       pumpedTo(draft, items, verb);
       continue;
     }
-    draft.named = "vacuum";
-    draft.quantity = "vacuum";
-    draft.unit = unitCalled("micron");
-    draft.assumedUnit = true;
-    draft.hint = undefined;
+    takeFor(draft, "vacuum", "micron");
   }
 }
 
@@ -39,10 +35,6 @@ function pumpedTo(draft: Draft, items: readonly Item[], verb: string): void {
     if (draft.named === "current" || draft.hint === "current") draft.question = "quantity";
     return;
   }
-  draft.named = "pressure";
-  draft.quantity = "pressure";
-  draft.unit = unitCalled("psi");
-  draft.assumedUnit = true;
-  draft.hint = undefined;
+  takeFor(draft, "pressure", "psi");
   draft.place = "suction";
 }

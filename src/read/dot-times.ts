@@ -4,10 +4,7 @@ const came =
   /\b(?:arrived|arr|on ?site|got (?:here|in)|here|offsite|off site|left site|leaving)(?: (?:at|@))?:? ?$/;
 const went = /\b(?:left|back|done|finished|started)(?: (?:at|@))?:? ?$/;
 
-function isClock(text: string): boolean {
-  const said = /^([01]?\d|2[0-3])\.([0-5]\d)$/.exec(text);
-  return said !== null;
-}
+const clock = /^(?:[01]?\d|2[0-3])\.[0-5]\d$/;
 
 /** "left 2.10 in the bottle": what is told on is no hour. */
 function ends(next: Item | undefined): boolean {
@@ -23,8 +20,7 @@ export function dotTimes(items: Item[], plain: string): void {
     const item = items[i];
     if (item?.kind !== itemKind.number || item.unit !== undefined || item.owner !== undefined)
       continue;
-    const text = plain.slice(item.from, item.to);
-    if (!isClock(text)) continue;
+    if (!clock.test(item.text)) continue;
     const before = plain.slice(Math.max(0, item.from - 14), item.from);
     const next = items[i + 1];
     if (!came.test(before) && !(went.test(before) && ends(next))) continue;

@@ -1,6 +1,7 @@
 import type { Draft } from "./draft.ts";
 import { eachInPsi } from "./each-in-psi.ts";
 import { type Item, itemKind } from "./item.ts";
+import { gaugeFarOver, lineF, within } from "./line-range.ts";
 import { isNitrogen } from "./nitrogen-name.ts";
 import { overGauges } from "./over-gauges.ts";
 
@@ -40,9 +41,9 @@ export function sidePairs(items: readonly Item[], drafts: readonly Draft[]): voi
   });
 }
 
-/** psi, then F of the line: the gauge stands far over the line. Common practice, no source. */
-const lowLine = { psi: [15, 260], lineF: [-40, 95] } as const;
-const highLine = { psi: [90, 700], lineF: [35, 150] } as const;
+/** psi of each side where its line's F stands right behind. Common practice, no source. */
+const lowPsi = [15, 260] as const;
+const highPsi = [90, 700] as const;
 
 /** "suction 122 55 head 330 96": behind the gauge's own name its figure and at once that of its line. */
 function gaugeThenLine(items: readonly Item[], left: Draft, right: Draft): boolean {
@@ -54,10 +55,10 @@ function gaugeThenLine(items: readonly Item[], left: Draft, right: Draft): boole
   // alone it may be two readings of one gauge
   const other = items.some(({ label }) => sides.has(label?.place ?? "") && label?.place !== side);
   if (!other) return false;
-  const { psi, lineF } = side === "suction" ? lowLine : highLine;
-  const inside = (value: number, [least, most]: readonly [number, number]): boolean =>
-    value >= least && value <= most;
-  return inside(left.value, psi) && inside(right.value, lineF) && left.value >= 1.4 * right.value;
+  const [psi, line] =
+    side === "suction" ? ([lowPsi, lineF.suction] as const) : ([highPsi, lineF.liquid] as const);
+  const apart = left.value >= gaugeFarOver * right.value;
+  return within(left.value, psi) && within(right.value, line) && apart;
 }
 
 /** "oil came out clean, 118 / 52 suction": the oil was of the clause before. */

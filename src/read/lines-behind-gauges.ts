@@ -1,9 +1,10 @@
 import type { Draft } from "./draft.ts";
 import { type Item, itemKind } from "./item.ts";
+import { within } from "./line-range.ts";
 
-/** F of the line that suction gas and liquid run in. Common practice, no source. */
-const suctionLineF = { least: 20, most: 95 } as const;
-const liquidLineF = { least: 60, most: 150 } as const;
+/** F of a line that is taken for one by the other side's alone: narrower than a line may be. Common practice, no source. */
+const suctionLineF = [20, 95] as const;
+const liquidLineF = [60, 150] as const;
 
 /** Words by which a second pressure is one of another moment or of another machine. */
 const anew =
@@ -20,11 +21,6 @@ function isBare(draft: Draft): boolean {
     !draft.same
   );
 }
-
-const within = (
-  value: number,
-  { least, most }: { readonly least: number; readonly most: number },
-): boolean => value >= least && value <= most;
 
 /**
  * "118 over 365. liquid 98 suct 52": with both sides' pressures told, what is named beside the liquid

@@ -1,7 +1,7 @@
 import type { Draft } from "./draft.ts";
 import { type Item, itemKind } from "./item.ts";
-import { unitCalled } from "./kinds.ts";
 import { isSupply } from "./meg-again.ts";
+import { takeFor } from "./recast.ts";
 
 /** V, what a supply is called by; and how far from it its lines may be told. Common practice, no source. */
 const callV = { from: 100, to: 620 } as const;
@@ -27,13 +27,7 @@ export function onASupply(list: readonly Draft[], items: readonly Item[]): void 
   for (const draft of lines) asVolts(draft);
 }
 
-function asVolts(draft: Draft): void {
-  draft.named = "voltage";
-  draft.quantity = "voltage";
-  draft.unit = unitCalled("V");
-  draft.assumedUnit = true;
-  draft.hint = undefined;
-}
+const asVolts = (draft: Draft): void => takeFor(draft, "voltage", "V");
 
 const isBare = ({ unit, rating, action, points }: Draft): boolean =>
   unit === undefined && rating === undefined && action === undefined && points === undefined;

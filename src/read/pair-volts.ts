@@ -1,7 +1,7 @@
 import type { Draft } from "./draft.ts";
 import type { Item } from "./item.ts";
 import { itemKind } from "./item.ts";
-import { unitCalled } from "./kinds.ts";
+import { takeFor } from "./recast.ts";
 
 /** V dc; what a communication pair carries at most. Common practice, no source. */
 const mostV = 60;
@@ -56,12 +56,8 @@ export function pairVolts(list: readonly Draft[], items: readonly Item[]): void 
       elsewhere.test(items[draft.index + 1]?.text ?? "");
     if (!moved && !goesOn && !ofPair(draft, items)) continue;
     told = true;
-    draft.quantity = "voltage";
-    draft.named = "voltage";
-    draft.unit = unitCalled("V");
+    takeFor(draft, "voltage", "V");
     draft.kind ??= "dc";
-    draft.assumedUnit = true;
     draft.place = undefined;
-    draft.hint = undefined;
   }
 }

@@ -2,6 +2,7 @@ import type { Draft } from "./draft.ts";
 import type { Item } from "./item.ts";
 import { itemKind } from "./item.ts";
 import { unitCalled } from "./kinds.ts";
+import { takeFor } from "./recast.ts";
 
 /** V; a contact that loses more in load is open. Common practice, no source. */
 const mostDropV = 20;
@@ -27,11 +28,7 @@ export function poleDrops(list: readonly Draft[], items: readonly Item[]): void 
       items[draft.index]?.kind === itemKind.number;
     if (!free || draft.index < lost || draft.value > mostDropV) continue;
     if (Number.isInteger(draft.value) && draft.value !== 0) continue;
-    draft.quantity = "voltage";
-    draft.named = "voltage";
-    draft.unit = unitCalled("V");
-    draft.assumedUnit = true;
-    draft.hint = undefined;
+    takeFor(draft, "voltage", "V");
   }
 }
 

@@ -1,14 +1,12 @@
 import type { Draft } from "./draft.ts";
 import { type Item, itemKind, wordsFrom } from "./item.ts";
 import { unitCalled } from "./kinds.ts";
+import { gaugeFarOver, lineF, within } from "./line-range.ts";
 
-/** psi and F, of one side's gauge and its line, where neither has a unit. Common practice, no source. */
-const usual = {
-  suction: { psi: [1, 260], lineF: [-40, 95] },
-  liquid: { psi: [60, 620], lineF: [35, 150] },
-} as const;
+/** psi of one side's gauge beside its line, where neither has a unit. Common practice, no source. */
+const gaugePsi = { suction: [1, 260], liquid: [60, 620] } as const;
 
-type Side = keyof typeof usual;
+type Side = keyof typeof gaugePsi;
 
 function sideOf(draft: Draft): Side | undefined {
   return draft.place === "suction" || draft.place === "liquid" ? draft.place : undefined;
@@ -24,10 +22,6 @@ function isFree(draft: Draft): boolean {
   );
 }
 
-function within(value: number, [least, most]: readonly [number, number]): boolean {
-  return value >= least && value <= most;
-}
-
 function asPair(pressure: Draft, line: Draft, side: Side): void {
   pressure.named = "pressure";
   pressure.hint = undefined;
@@ -39,8 +33,6 @@ function asPair(pressure: Draft, line: Draft, side: Side): void {
 
 const ends = /^(?:hz|amps?|volts?|rpm|percent|hours?|am|pm)$/;
 
-/** Two circuits' gauges are nearer to each other than a gauge to its line. Common practice, no source. */
-const gaugeFarOver = 1.4;
 const ofTwo = /^(?:both|each|circuits|ckts|comps|compressors|respectively|stages?|units?|rtus)$/;
 
 /** "liquid 262 and 84": joined as two of a kind would be, and too far apart for that. */
@@ -67,9 +59,8 @@ function thenLine(left: Draft, right: Draft, items: readonly Item[]): boolean {
   if (next !== undefined && next.kind !== itemKind.sign && next.kind !== itemKind.line) {
     if (ends.test(next.text) || next.label?.place !== undefined) return false;
   }
-  const { psi, lineF } = usual[side];
-  if (left.unit === undefined && !within(left.value, psi)) return false;
-  if (right.unit === undefined && !within(right.value, lineF)) return false;
+  if (left.unit === undefined && !within(left.value, gaugePsi[side])) return false;
+  if (right.unit === undefined && !within(right.value, lineF[side])) return false;
   if (side === "liquid" && left.unit === undefined && left.value < right.value) return false;
   asPair(left, right, side);
   return true;
@@ -90,8 +81,7 @@ function commaLine(left: Draft, right: Draft, items: readonly Item[]): boolean {
     asPair(left, right, "suction");
     return true;
   }
-  if (!within(left.value, usual.suction.psi) || !within(right.value, usual.suction.lineF))
-    return false;
+  if (!within(left.value, gaugePsi.suction) || !within(right.value, lineF.suction)) return false;
   asPair(left, right, "suction");
   return true;
 }
@@ -127,7 +117,7 @@ function lowThenSuction(left: Draft, right: Draft, items: readonly Item[]): bool
   if (!isFree(left) || !isFree(right) || right.named === "pressure") return false;
   if (left.unit !== undefined && left.unit.dimension !== "pressure") return false;
   if (right.unit !== undefined && right.unit.dimension !== "temperature") return false;
-  if (!within(right.value, usual.suction.lineF)) return false;
+  if (!within(right.value, lineF.suction)) return false;
   asPair(left, right, "suction");
   return true;
 }
@@ -160,19 +150,19 @@ function bothThenSide(left: Draft, right: Draft, items: readonly Item[]): boolea
   if (right.unit === undefined && !isBarePair(left, right, items, side)) return false;
   if (right.unit !== undefined && right.unit.dimension !== "temperature") return false;
   const behind = right.behind.some((index) => items[index]?.label?.place === side);
-  if ((!behind && bySize === undefined) || !within(left.value, usual[side].psi)) return false;
+  if ((!behind && bySize === undefined) || !within(left.value, gaugePsi[side])) return false;
   asPair(left, right, side);
   return true;
 }
 
 /** Two bare figures of one line: gauge and warmth where their sizes say so, and "and" joins them. */
 function isBarePair(left: Draft, right: Draft, items: readonly Item[], side: Side): boolean {
-  if (left.unit !== undefined) return within(right.value, usual[side].lineF);
+  if (left.unit !== undefined) return within(right.value, lineF[side]);
   const joint = items[left.index + 1]?.text ?? "";
   // behind a comma only what is no warmth of its own
   const joined = /^(?:and|&)$/.test(joint) || (joint === "," && isBareGauge(left));
   if (!joined) return false;
-  return left.value >= gaugeOverLine * right.value && within(right.value, usual[side].lineF);
+  return left.value >= gaugeOverLine * right.value && within(right.value, lineF[side]);
 }
 
 /** F; nothing that air or a line is read at is warmer. Common practice, no source. */

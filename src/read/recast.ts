@@ -9,3 +9,12 @@ export function recast(draft: Draft, quantity: QuantityName, figure: string): vo
   draft.unit = unitCalled(figure);
   draft.assumedQuantity = true;
 }
+
+/** So many of that quantity, in that unit by what stands around it: nothing else that was hinted holds. */
+export function takeFor(draft: Draft, quantity: QuantityName, figure: string): void {
+  draft.quantity = quantity;
+  draft.named = quantity;
+  draft.unit = unitCalled(figure);
+  draft.assumedUnit = true;
+  draft.hint = undefined;
+}
