@@ -127,6 +127,24 @@ test("a machine's number in words is no part of the site's name", () => {
   expect(openingFrom(message, statement, nothing)).toMatchObject(said);
 });
 
+test("a person read behind the sentence is the one the chat knows, whether a comma stood there or not", () => {
+  const text = "New job: Cinder School RTU-3 gym is hot. Gwen";
+  const said = {
+    site: "Cinder School",
+    equipment: "RTU-3",
+    complaint: "gym is hot",
+    assigned: "Gwen",
+  };
+  const message = {
+    ...{ platform: "test", id: "1", at: "2026-05-12T08:00:00-05:00", channel: "south" },
+    ...{ person: "oda", role: "dispatcher" as const, text, files: [] },
+  };
+  const statement = { kind: "open_job" as const, ...said, said: text, spans: [], rule: "" };
+  expect(openingFrom(message, statement, nothing).assigned).toBe("gwen");
+  const known = { ...nothing, people: ["Gwen"] };
+  expect(openingFrom(message, statement, known).assigned).toBe("Gwen");
+});
+
 test.each([
   ["New job: Alder Foundry RTU-1, no cooling", "Alder Foundry"],
   ["New job: Alder Wharf RTU-1, no cooling", "Alder Wharf"],

@@ -40,7 +40,8 @@ export function openingFrom(
   // who opens a job himself for now, and sends nobody, is on it
   const self =
     message.role === "tech" && !opensLater.test(message.text) ? message.person : undefined;
-  const who = assigned ?? statement?.assigned ?? self;
+  const said = statement?.assigned;
+  const who = assigned ?? (said === undefined ? self : personCalled(said, world.people));
   const what = complaint === "" ? statement?.complaint : complaint;
   return {
     site,
@@ -144,13 +145,22 @@ function assignee(
   const last = sentences.at(-1) ?? "";
   const [first = ""] = /^[@]?[\p{L}'’-]+/u.exec(last) ?? [];
   const name = first.replace(/^@/, "").toLowerCase();
-  const known = people.find((person) => person.toLowerCase() === name);
+  const known = people.some((person) => person.toLowerCase() === name);
   const short = wordsOf(last).length <= 4;
   const looksLikeName = /^@?\p{Lu}\p{Ll}+$/u.test(first) && short && sentences.length > 1;
-  if (name === "" || !(known !== undefined || looksLikeName)) {
+  if (name === "" || !(known || looksLikeName)) {
     return { complaint: trimEnd(rest) };
   }
-  return { complaint: trimEnd(sentences.slice(0, -1).join(" ")), assigned: known ?? name };
+  return {
+    complaint: trimEnd(sentences.slice(0, -1).join(" ")),
+    assigned: personCalled(name, people),
+  };
+}
+
+/** As the office writes the name, else in small letters as the chat knows people. */
+function personCalled(said: string, people: readonly string[]): string {
+  const name = said.toLowerCase();
+  return people.find((person) => person.toLowerCase() === name) ?? name;
 }
 
 const trimEnd = (text: string): string => text.trim().replace(/[.;,\s]+$/, "");
