@@ -30,6 +30,9 @@ export function clockBehind(drafts: readonly Draft[], items: readonly Item[]): v
 export function opensCloses(drafts: readonly Draft[], items: readonly Item[]): void {
   const word = ({ index }: Draft): string => items[index - 1]?.text ?? "";
   if (!drafts.some((draft) => /^(?:closes|cuts|makes)$/.test(word(draft)))) return;
+  // "the freezer makes minus 16": a switch is told by where it opens, or by its name
+  const aSwitch = /^(?:opens|breaks|closes|cuts|switch|sw|lps|hps|contact|stat|pressostat)$/;
+  if (!items.some(({ text }) => aSwitch.test(text))) return;
   for (const draft of drafts) {
     // "return 24 makes ten kelvin": what comes of it
     if (draft.unit?.figure === "K") continue;

@@ -9,8 +9,22 @@ const leastOfCase = 20;
 /** Box and product differ by little, F. Common practice, no source. */
 const mostApart = 15;
 
+const leadsOn = /^(?:is|at|:|=|reads|shows|box|still|makes|sits)$/;
+const parts = /^(?:fan|fans|comp|compressor|evap|evaporator|heater)$/;
+
+/** "cold room 2 is 6", "coldroom 1 -18", "cold room 3: box 4": a figure of its own follows the number of the room. */
+function figureBehind({ tokens }: Building, end: number): boolean {
+  let at = end;
+  while (leadsOn.test(tokens[at]?.text ?? "")) at++;
+  const sign = /^(?:-|minus|plus|\+)$/.test(tokens[at]?.text ?? "");
+  const figure = tokens[sign ? at + 1 : at];
+  if (figure?.kind === tokenKind.number || figure?.word?.number !== undefined) return true;
+  return tokens[end]?.text === ":" || parts.test(tokens[end]?.text ?? "");
+}
+
 /** "case 48 product 45", "freezer 4 and climbing": how warm it is inside, no number of it. */
 export function degreesOfBox(build: Building, name: string, end: number): boolean {
+  if (name === "cold room") return !figureBehind(build, end);
   if (!/^(?:case|cooler|freezer|walk-in)$/.test(name)) return false;
   const number = build.tokens[end - 1];
   if (number?.kind !== tokenKind.number || (name === "case" && number.value < leastOfCase))

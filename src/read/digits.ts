@@ -59,6 +59,8 @@ export function numberValue(digits: string): number {
   const comma = digits.indexOf(",");
   if (comma < 0) return Number(digits);
   const rest = digits.length - comma - 1;
+  // "0,030": no thousands begin with a nought
+  if (/^0+,\d+$/.test(digits)) return Number(digits.replace(",", "."));
   if (rest === 3 || digits.indexOf(",", comma + 1) > 0 || digits.includes("."))
     return Number(digits.split(",").join(""));
   return Number(digits.replace(",", "."));

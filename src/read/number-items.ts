@@ -53,6 +53,8 @@ function namesNext(build: Building, i: number, found: UnitSaid): boolean {
   const label = build.items[build.items.length - 1]?.label;
   const quantity = label?.quantity ?? label?.hint ?? otherOfPair(build) ?? nameOfRow(build);
   if (build.tokens[i]?.glued === true || found.unit.dimension === "time") return false;
+  // "line 42 m 9.5/15.9"
+  if (build.tokens[i]?.text === "m") return false;
   const first = build.items[build.items.length - 1]?.text ?? "";
   if (leadingUnit(build) || loads.has(first))
     return numberAt(build.tokens, found.end) !== undefined;

@@ -117,9 +117,9 @@ export function own(
     draft.quantity = byUnit(draft, setting);
     return;
   }
-  // "filled 2,150 kg": where commas are decimal, grams stand behind it
+  // "filled 2,150 kg", "LP 1,250 bar": where commas are decimal, three figures may stand behind it
   if (
-    draft.unit?.figure === "kg" &&
+    /^(?:kg|bar|MPa)$/.test(draft.unit?.figure ?? "") &&
     context.units === "si" &&
     draft.value >= 1000 &&
     /^\d{1,2},\d{3}$/.test(items[draft.index]?.text ?? "")

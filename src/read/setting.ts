@@ -218,12 +218,18 @@ function testAnnounced(context: Context, last: string | undefined): boolean {
   return context.test !== undefined && context.action === undefined && last === undefined;
 }
 
-/** "9.5mm line 22m": in a metric house a line has metres. */
+/** "9.5mm line 22m", "0,03 kg per m, 26 m": in a metric house a line has metres, and so it has beside tubes of so many mm. */
 function metres(items: readonly Item[], context: Context): boolean {
-  const feet = items.some(({ unit }) => unit?.figure === "ft");
-  return (
-    (context.units === "si" || feet) && items.some(({ text }) => /^(?:line|lines|run)$/.test(text))
+  const measured = items.some(
+    ({ unit, owner }) =>
+      unit?.figure === "ft" || unit?.figure === "mm" || owner === "<liquid size> <gas size>",
   );
+  const per = items.some(
+    ({ text }, at) =>
+      /^(?:per|\/)$/.test(text) && /^(?:m|meter|metre)$/.test(items[at + 1]?.text ?? ""),
+  );
+  if (context.units !== "si" && !measured) return false;
+  return per || items.some(({ text }) => /^(?:lines?|run|height|rise|lift)$/.test(text));
 }
 
 /** How many bare figures or ohms stand in a row, nothing but commas and strokes between them. */

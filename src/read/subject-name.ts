@@ -40,10 +40,23 @@ function isUnit(build: Building, end: number): boolean {
 const fails =
   /^(?:trips|tripped|tripping|faults|faulted|faulting|throws|throwing|alarms|locks|hums|wont|shuts|kicks)$/;
 
+const systems = /^(?:vrf|vrv|multi|split|minisplit|pump|system|module)$/;
+const ofUnit = /^(?:on|in|into|of|to|from|for|off)$/;
+const hasUnit =
+  /^(?:comp|comps|compressor|compressors|fan|fans|shows|has|draws|draw|display|code)$/;
+
+/** "VRF outdoor 1", "outdoor 2: HP 28", "1.2 kg into outdoor 2", "outdoor 3 comp 2": one of several, no weather. */
+function isOutdoorUnit(build: Building, i: number, end: number): boolean {
+  const [before, next] = [build.tokens[i - 1]?.text ?? "", build.tokens[end]];
+  if (unitAt(build, end)?.unit.dimension === "temperature") return false;
+  if (systems.test(before) || ofUnit.test(before)) return true;
+  return next?.text === ":" || (next !== undefined && hasUnit.test(next.text));
+}
+
 /** "indoor 7 outdoor 2" are degrees; "indoor 3 is blowing", "outdoor 2 trips" are units. */
 function isWarmth(build: Building, i: number, end: number): boolean {
   const failing = fails.test(build.tokens[end]?.text ?? "");
-  if (build.tokens[i]?.text === "outdoor") return !failing;
+  if (build.tokens[i]?.text === "outdoor") return !failing && !isOutdoorUnit(build, i, end);
   return build.tokens[i]?.text === "indoor" && !failing && !isUnit(build, end);
 }
 

@@ -31,7 +31,7 @@ const moved: ReadonlySet<string> = new Set([
 const mostChange = 30;
 
 const rate =
-  /^(?:at a time|each time|a pop|(?:a|per) (?:hour|time|month|year|ft|foot|inch|day|week|meter|metre)|\/ ?(?:ft|foot|m|meter|metre|month|yr|year|h|hr)\b)/;
+  /^(?:at a time|each time|a pop|(?:a|per) (?:hour|time|month|year|ft|foot|inch|day|week|meter|metre)|(?:each|per) m\b|\/ ?(?:ft|foot|m|meter|metre|month|yr|year|h|hr)\b)/;
 
 const marks =
   /^(?:sp|setpoint|set|target|normal|spec|design|nameplate|usual|plate|rated|max|expected|stat|where|what)$/;

@@ -58,7 +58,12 @@ function minuteRows(items: readonly Item[], typed: string): void {
     if (item.to !== item.unitFrom + 1 || next?.kind !== itemKind.number || next.owner !== undefined)
       return;
     // "line 42m 9.5/15.9": metres
-    if (/^(?:line|lines|pipe|pipes|lift|run|lineset|copper)$/.test(textAt(items, i - 1))) return;
+    if (
+      /^(?:lines?|pipes?|piping|pipework|tubes?|tubing|lift|run|length|height|rise|lineset|copper)$/.test(
+        textAt(items, i - 1),
+      )
+    )
+      return;
     const lower = typed.charAt(item.unitFrom) === "m";
     const told = next.unit?.dimension === "resistance" && lower && minutes.has(item.value);
     if (next.unit !== undefined && !told) return;

@@ -84,6 +84,15 @@ function twoDiameters(items: readonly Item[], i: number): boolean {
   return ahead.some(({ text }) => /^(?:line|lines|pipe|pipes|copper|lineset|tube)$/.test(text));
 }
 
+const tubeWords =
+  /^(?:suction|suct|suc|liquid|liq|gas|discharge|hot gas|vapou?r|lines?|pipes?|piping|pipework|tubes?|tubing|copper|lineset)$/;
+
+/** "28 mm suction", "liquid line 12 mm, 34 degrees": what a tube is called by, nothing that is measured at it. */
+function tubeOfMillimetres(items: readonly Item[], i: number): boolean {
+  if (items[i]?.unit?.figure !== "mm") return false;
+  return items.slice(Math.max(0, i - 3), i + 3).some(({ text }) => tubeWords.test(text));
+}
+
 const tubes =
   /^(?:pipes?|copper|pvc|cpvc|conduit|emt|hose|tubing|duct|flex|vent|sheave|pulley|valve|tee|elbow)$/;
 
@@ -113,6 +122,10 @@ export function pipe(note: Note, i: number, item: Item): boolean {
     return true;
   }
   if (isDiameter(note, i, item)) {
+    state(note, SIZE, [i, i + 1], { kind: "note", about: "size" });
+    return true;
+  }
+  if (tubeOfMillimetres(items, i)) {
     state(note, SIZE, [i, i + 1], { kind: "note", about: "size" });
     return true;
   }

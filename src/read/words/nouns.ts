@@ -70,6 +70,10 @@ export const nounWords: readonly Row[] = [
   ["case", { kind: "subject", name: "case", upTo: 60 }],
   ["cooler", { kind: "subject", name: "cooler", upTo: 40 }],
   ["freezer", { kind: "subject", name: "freezer", upTo: 40 }],
+  [
+    "cold room|coldroom|cool room|coolroom|chill room|cold store",
+    { kind: "subject", name: "cold room", upTo: 12 },
+  ],
   ["crankcase heater|cch", { kind: "subject", name: "crankcase heater", upTo: 8 }],
   ["lead|leads|led|leed|ld|lds", { kind: "point", name: "lead", upTo: 12 }],
   ["leg|legs", { kind: "point", name: "L", upTo: 3 }],
