@@ -13,8 +13,20 @@ export function factsFrom(whole: Case): EquipmentFacts {
     for (const one of note.statements)
       if (one.kind === "note" && one.about === "supply") facts = { ...facts, ...calledBy(one) };
   }
+  if (facts.drive === undefined && showsDrive(whole)) facts = { ...facts, drive: "inverter" };
   const lra_A = facts.lra_A ?? lockedByLetterA(facts, textOf(whole));
   return lra_A === undefined ? facts : { ...facts, lra_A };
+}
+
+/** A DC bus that was measured is a drive's: the compressor's, where none of a fan or a pump is spoken of. */
+function showsDrive(whole: Case): boolean {
+  const bus = whole.notes.some(({ readings }) =>
+    readings.some(
+      (one) =>
+        one.at === "dc_bus" && (one.subject === undefined || /^comp|^inverter/.test(one.subject)),
+    ),
+  );
+  return bus && !/\b(?:vfds?|fans?|blowers?|pumps?|tower|ahu)\b/.test(textOf(whole));
 }
 
 const textOf = ({ notes }: Case): string =>

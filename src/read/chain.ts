@@ -7,6 +7,7 @@ import { type Item, itemKind, wordsFrom } from "./item.ts";
 import { unitCalled } from "./kinds.ts";
 import { between, rolesBefore } from "./relate.ts";
 import { takenBack } from "./taken-back.ts";
+import { twoStates } from "./two-states.ts";
 import { role } from "./word.ts";
 
 /** "head 338, 338 psig sorry": said again with the word of the correction behind it. */
@@ -158,6 +159,7 @@ function joined(drafts: readonly Draft[], items: readonly Item[]): void {
       left,
       previous === undefined || previous.gone ? 0 : previous.index + 1,
     );
+    if (twoStates(items, left, right)) return;
     if (wasBehind(items, left, right, gap) || beganAt(items, left, right, gap)) {
       backwards(items, left, right);
       return;

@@ -11,6 +11,7 @@ import { carryAction } from "./carry-action.ts";
 import { chain } from "./chain.ts";
 import { correct } from "./correct.ts";
 import { countOfRow } from "./count-of-row.ts";
+import { dampBehind } from "./damp-behind.ts";
 import { degreesThen } from "./degrees-then.ts";
 import { dropDenied, dropNots } from "./denied.ts";
 import { deniedAgain } from "./denied-again.ts";
@@ -146,6 +147,7 @@ export const byWords = passes(
     several: true,
   },
   { look: ({ drafts, items }) => legsBehindSpeed(drafts, items), heads: "/", several: true },
+  { look: ({ drafts, items }) => dampBehind(drafts, items), heads: "%|percent", several: true },
   {
     look: ({ drafts, context }) => setBesideHumidity(drafts, context.units),
     heads: "%|rh|humidity|percent",

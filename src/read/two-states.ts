@@ -3,7 +3,7 @@ import type { Draft } from "./draft.ts";
 import type { Item } from "./item.ts";
 
 const rests = /^(?:idle|idling|sitting|resting|unloaded|standing)$/;
-const loads = /^(?:load|under|loaded|running|start|startup|going|starts|kicks)$/;
+const loads = /^(?:load|loads|loaded|under|running|start|startup|going|starts|kicks)$/;
 const befores = /^(?:before|b4|bfr|befor|bfore)$/;
 const recovers = /^(?:back|recovers|recovered|returns|returned|recovering)$/;
 
@@ -25,7 +25,12 @@ function clauseStart(items: readonly Item[], index: number): number {
  */
 export function twoStates(items: readonly Item[], left: Draft, right: Draft): boolean {
   const gap = [left.index + 1, right.index] as const;
-  const rested = told(items, ...gap, rests) && told(items, right.index + 1, right.index + 6, loads);
+  const behind = right.index + 1;
+  const between = told(items, ...gap, rests);
+  const loaded = right.state === "running" || told(items, behind, right.index + 6, loads);
+  const rested =
+    (between && loaded) ||
+    (left.state === "running" && (between || told(items, behind, right.index + 3, rests)));
   const begin = Math.max(clauseStart(items, left.index), left.index - 6);
   const mended = told(items, begin, left.index, befores) && told(items, ...gap, /^(?:after|aftr)$/);
   const fell = left.stat === "minimum" || told(items, left.index - 3, left.index, sags);
@@ -55,7 +60,7 @@ export function sagsAtStart(list: readonly Draft[], items: readonly Item[]): voi
   });
 }
 
-const joins = /^(?:and|then|but|it|drops|dropped|dips|falls|sags|down|to|at)$/;
+const joins = /^(?:and|then|but|it|is|was|under|drops|dropped|dips|falls|sags|down|to|at)$/;
 
 /** "bus is 642 sitting and 621 with both running": the second figure is of the bus as well. */
 export function busAgain(list: readonly Draft[], items: readonly Item[]): void {
@@ -65,9 +70,14 @@ export function busAgain(list: readonly Draft[], items: readonly Item[]): void {
       return;
     if (right.points !== undefined || right.rating !== undefined || right.ownUnit) return;
     const ratio = right.value / left.value;
-    if (!(ratio > 0.75 && ratio < 1.3) || right.before.length > 0) return;
+    if (!(ratio > 0.7 && ratio < 1.4) || right.before.length > 0) return;
     const words = items.slice(left.index + 1, right.index);
-    if (!words.every(({ text }) => joins.test(text) || rests.test(text))) return;
+    const running = ({ label }: Item): boolean => label?.state === "running";
+    // "430 loaded, idle was 560": a comma, where the state is told
+    const states = words.some(({ text }) => rests.test(text));
+    const joint = (one: Item): boolean =>
+      joins.test(one.text) || rests.test(one.text) || running(one) || (states && one.text === ",");
+    if (!words.every(joint)) return;
     right.place = "dc_bus";
     right.kind ??= left.kind;
   });

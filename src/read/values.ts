@@ -73,6 +73,8 @@ function openIsReading(items: readonly Item[], i: number): boolean {
     )
       return true;
     if (near.kind === itemKind.points || near.kind === itemKind.ground) return true;
+    // "diode test 0.45 0.44 0.46 open"
+    if (near.label?.quantity === "diode_drop" && before?.kind === itemKind.number) return true;
     // "15 ohms and it's open on the third pair"
     const pair =
       /^(?:on|across|at) (?:the )?(?:first|second|third|last|other|next|1st|2nd|3rd) (?:pair|leg|phase|winding|set|lead|one)$/;

@@ -3,7 +3,8 @@ import type { Item } from "./item.ts";
 
 const goesOut = /^(?:cuts?|kicks?|trips?|opens?|hp|lp|hi|lo|high|low|head|suction|discharge)\b/;
 const went = /^(?:off|out|down|tripped|trips|tripping|went|goes|locked|kicked|shut)$/;
-const who = /^(?:it|she|he|the|unit|comp|compressor|switch|hps|lps|hpc|lpc|breaker)$/;
+const who =
+  /^(?:it|she|he|the|unit|comp|compressor|fans?|blower|pump|motor|heaters?|drive|switch|hps|lps|hpc|lpc|breaker)$/;
 
 /** "612 when it cuts out": what was read at that moment. */
 function atThatMoment(items: readonly Item[], from: number, index: number): boolean {

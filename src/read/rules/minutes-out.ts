@@ -16,10 +16,17 @@ function outBehind({ items }: Note, i: number): boolean {
   return /^(?:out|away)$/.test(out) && !warmth.test(next);
 }
 
+const thereIn = /\b(?:there|see (?:you|ya|u)) in (?:about |like |maybe |another )?$/;
+
+/** "be there in 20": a drive of so many minutes. */
+function inBefore({ items, plain }: Note, i: number): boolean {
+  return thereIn.test(plain.slice(0, items[i]?.from));
+}
+
 /** "omw rtu12, 15 out": who is on his way is so many minutes from the site; no air is as warm. */
 export const minutesOut: Rule = {
   name: "<on the way> <number> out",
-  heads: "out|away",
+  heads: "out|away|there|see",
   needs: "number",
   apply: (note) => {
     const going = note.statements.some(
@@ -28,8 +35,10 @@ export const minutesOut: Rule = {
     const headed = note.items.some(({ text }) => /^(?:headed|heading|rolling|enroute)$/.test(text));
     if (!going && !headed) return;
     note.items.forEach((item, i) => {
-      if (!driven(item) || !outBehind(note, i)) return;
-      state(note, minutesOut.name, [i, i + 2], { kind: "note", about: "time" });
+      if (!driven(item)) return;
+      const behind = outBehind(note, i);
+      if (!behind && !inBefore(note, i)) return;
+      state(note, minutesOut.name, [i, behind ? i + 2 : i + 1], { kind: "note", about: "time" });
     });
   },
 };

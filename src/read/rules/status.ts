@@ -112,12 +112,12 @@ function atUnit({ items, holds }: Note): boolean {
 }
 
 /** "sure, 15 minutes out": index of "out", or -1. */
-function minutesAway({ items }: Note): number {
+function minutesAway({ items, plain }: Note): number {
   return items.findIndex(
     (item, i) =>
       (item.text === "out" || item.text === "away") &&
       items[i - 1]?.kind === itemKind.number &&
-      (/^(?:min|h)$/.test(items[i - 1]?.unit?.figure ?? "") || bareMinutes(items, i)) &&
+      (/^(?:min|h)$/.test(items[i - 1]?.unit?.figure ?? "") || bareMinutes(plain, items[i - 1])) &&
       items.slice(0, i - 1).every((word) => assent.test(word.text)) &&
       (items[i + 1] === undefined || items[i + 1]?.kind === itemKind.sign) &&
       i <= 5,
@@ -125,16 +125,15 @@ function minutesAway({ items }: Note): number {
 }
 
 /** "yep 15 out": minutes, of who was asked to come. */
-function bareMinutes(items: readonly Item[], i: number): boolean {
-  const item = items[i - 1];
-  const whole =
-    item?.unit === undefined && Number.isInteger(item?.value) && (item?.value ?? 0) >= 5;
-  const agrees = /^(?:sure|ok|okay|yes|yep|yeah|ya|roger|copy)$/.test(items[0]?.text ?? "");
-  return whole && (item?.value ?? 0) <= 90 && agrees && i > 1;
+function bareMinutes(plain: string, item: Item | undefined): boolean {
+  const agrees =
+    /^(?:sure|ok|okay|yes|yep|yeah|ya|roger|copy|gotcha|on it|got it|running late|late)\b/;
+  const value = item?.unit === undefined ? (item?.value ?? 0) : 0;
+  return Number.isInteger(value) && value >= 5 && value <= 90 && agrees.test(plain);
 }
 
 const assent =
-  /^(?:sure|ok|okay|yes|yep|yeah|ya|im|i'm|about|still|roger|copy|maybe|like|now|can|do|,|\.)$/;
+  /^(?:sure|ok|okay|yes|yep|yeah|ya|im|i'm|about|still|roger|copy|maybe|like|now|can|do|gotcha|on|it|got|running|late|bit|a|,|\.)$/;
 
 /** "otw, eta 20": minutes, where no clock shows such an hour or nobody would name it so. */
 function etaMinutes(items: readonly Item[], i: number): boolean {

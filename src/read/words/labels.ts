@@ -256,7 +256,7 @@ const conditions: readonly Row[] = [
   ],
   ["locked rotor draw|locked up|locks up|locked rotor at", { state: "start" }],
   [
-    "running|rning|run|running amps|runs|run amps|runs at|running current|running at|rn amps|ran|ran at|running amp|run amp|running load|running draw|while running|under load|loaded",
+    "running|rning|run|running amps|runs|run amps|runs at|running current|running at|rn amps|ran|ran at|running amp|run amp|running load|running draw|while running|under load|loaded|when it loads|when it loads up|as it loads|as it loads up|when loaded|loaded up|at full load|under full load|at load|on load",
     { state: "running" },
   ],
   [
