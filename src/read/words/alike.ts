@@ -87,9 +87,9 @@ leaded leader leading leafage leafed leafing leafs leafy leakier leaned leaner l
 lease leased leaser leash leasing leaved leaven leaver leeks legged lemma lends lengthy levee levees lever levered
 levers libel licit licked licking licks liens lifer lifers lifter lifters lifts lightening lighting liker likes
 lilted lilts limes lined linen linens liner linesman linesmen lings linkman linkmen links lisped lisps listen lithe
-lither litter litters littler liver livers lives living loader loads loafed loaned lobed lobes locate locates locket
-locos locus locution lodes lodged lofted loges logger login loiter loiters loner longed looked looker lookout
-lookouts looming looms loons looping loops loosed loosen looser looses looting loots lopes loping lorded loser
+lither litter litters littler liver livers lives living loader loafed loafs loaned loans lobed lobes locate locates
+locket locos locus locution lodes lodged lofted loges logger login loiter loiters loner longed looked looker lookout
+lookouts looming looms loons looping loops loosed loosen looser looses looting loots lopes loping lorded lords loser
 losers losses louse louses lousing lover loves lowed lowing lubes lubricate lubricates lucked lucking lucks lugged
 lurch lured lynch maced maces machined macing macro mages maids mails maims maker makers makings males manage
 managed manages maned manes manger mania manic manse mares marker market marking marred marsh marts masked masking
