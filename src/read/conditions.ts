@@ -3,7 +3,7 @@ import { type Item, itemKind } from "./item.ts";
 import { mayBeOhms } from "./may-be-ohms.ts";
 import { type Note, state } from "./note.ts";
 import type { Setting } from "./settle.ts";
-import { testAnnounced } from "./test-announced.ts";
+import { setBeforeOhms, testAnnounced } from "./test-announced.ts";
 import { testerVolts } from "./tester-volts.ts";
 import { onePointEach, voltsColon } from "./volts-colon.ts";
 import { warmWindings } from "./winding-warm.ts";
@@ -21,6 +21,7 @@ function isTestVoltage(draft: Draft, items: readonly Item[], setting: Setting): 
   if (setting.insulation && testVoltageSaid(draft, items)) return true;
   if (settingOfTester(draft, items) && (setting.insulation || megohmsIn(items))) return true;
   if (setting.insulation && testAnnounced(draft, items)) return true;
+  if ((setting.insulation || megohmsIn(items)) && setBeforeOhms(draft, items)) return true;
   if (behindMeg(draft, items) || behindTold(draft, items)) return true;
   if (setting.insulation && beforeColon(draft, items)) return true;
   const volts =

@@ -1,6 +1,7 @@
 import { lookUp } from "./dictionary.ts";
 import { digitOf } from "./digit-pairs.ts";
 import { isNumber, type Token, tokenKind } from "./token.ts";
+import { role } from "./word.ts";
 
 /** Things that are counted like legs are: "14.2 on one and 14.4 on two" may be of those. */
 const machines =
@@ -23,15 +24,27 @@ function numberedAt(tokens: readonly Token[], i: number, expected: number): bool
  * "9.1 on one 8.9 on two and 9 on three": three figures, each with the number of its leg behind it. A word
  * for the leg is put before each number, and a comma behind it where a figure follows. Two alone may be machines.
  */
-export function legsByNumber(tokens: readonly Token[]): readonly Token[] {
+export function legsByNumber(tokens: readonly Token[], testing: boolean): readonly Token[] {
+  const toGround = testing || tokens.some(({ text }) => tested.test(text));
+  const list = toGround ? listOfLeads(tokens) : -1;
+  if (list >= 0) return named(tokens, [list], "leads");
+  const counted = toGround ? leadsCounted(tokens) : [];
+  const machine = tokens[(counted[0] ?? 0) - 1]?.text ?? "";
+  // "megged comp 1 620 2 615 3 590": the machine's word goes on
+  if (counted.length > 0 && machines.test(machine)) return named(tokens, counted.slice(1), machine);
+  if (counted.length > 0) return named(tokens, counted, "lead");
   if (!tokens.some(({ text }) => text === "on")) return tokens;
   const found: number[] = [];
   for (let i = 2; i < tokens.length && found.length < 3; i++)
     if (numberedAt(tokens, i, found.length + 1)) found.push(i);
   // "compressor's pulling 14 on one": whose motor it is counts nothing
-  const counted = tokens.some(({ text, apostrophe }) => machines.test(text) && !apostrophe);
-  if (found.length < 3 || counted) return tokens;
-  const leg = tokens.some(({ text }) => tested.test(text)) ? "lead" : "leg";
+  const ofMachines = tokens.some(({ text, apostrophe }) => machines.test(text) && !apostrophe);
+  if (found.length < 3 || ofMachines) return tokens;
+  return named(tokens, found, tokens.some(({ text }) => tested.test(text)) ? "lead" : "leg");
+}
+
+/** Puts the word before each number that counts, and a comma behind it where a figure follows a figure. */
+function named(tokens: readonly Token[], found: readonly number[], noun: string): readonly Token[] {
   return tokens.flatMap((token, i) => {
     if (!found.includes(i)) return [token];
     const empty = { glued: false, apostrophe: false, value: Number.NaN };
@@ -40,8 +53,8 @@ export function legsByNumber(tokens: readonly Token[]): readonly Token[] {
       kind: tokenKind.word,
       from: token.from,
       to: token.from,
-      text: leg,
-      word: lookUp(leg),
+      text: noun,
+      word: lookUp(noun),
     };
     const comma = {
       ...empty,
@@ -51,6 +64,41 @@ export function legsByNumber(tokens: readonly Token[]): readonly Token[] {
       text: ",",
       word: undefined,
     };
-    return isNumber(tokens[i + 1]) ? [name, token, comma] : [name, token];
+    const behind = tokens[i - 1]?.text === "on" && isNumber(tokens[i + 1]);
+    return behind ? [name, token, comma] : [name, token];
+  });
+}
+
+/** "1 620 meg 2 615 meg 3 0.4": in a test to ground three figures, each behind the number of its lead. */
+function leadsCounted(tokens: readonly Token[]): number[] {
+  const found: number[] = [];
+  for (let i = 0; i < tokens.length && found.length < 3; i++) {
+    const [before, token, next] = [tokens[i - 1], tokens[i], tokens[i + 1]];
+    if (token?.kind !== tokenKind.number || token.text !== String(found.length + 1)) continue;
+    const over = /^[<>]$/.test(next?.text ?? "") || ((next?.word?.roles ?? 0) & role.over) !== 0;
+    if (!over && (next?.kind !== tokenKind.number || next.glued)) continue;
+    const first = found.length === 0;
+    const named = before?.kind === tokenKind.word && !machines.test(before.text);
+    const opens = before === undefined || !named || tested.test(before.text);
+    if (first ? opens && before?.kind !== tokenKind.number : i > (found.at(-1) ?? 0) + 1)
+      found.push(i);
+  }
+  const close = found.every((i, order) => order === 0 || i - (found[order - 1] ?? 0) <= 5);
+  return found.length === 3 && close ? found : [];
+}
+
+/** "megged 1 2 and 3, all over 500": in a test to ground all three leads by their numbers; where they begin, or -1. */
+function listOfLeads(tokens: readonly Token[]): number {
+  return tokens.findIndex((token, i) => {
+    const before = tokens[i - 1];
+    if (token.text !== "1" || before?.kind === tokenKind.number) return false;
+    if (before?.kind === tokenKind.word && !tested.test(before.text)) return false;
+    let at = i;
+    for (const number of ["2", "3"]) {
+      at++;
+      while (/^(?:,|and|&|\/)$/.test(tokens[at]?.text ?? "")) at++;
+      if (tokens[at]?.text !== number) return false;
+    }
+    return !/^(?:\/|:|-)$/.test(tokens[at + 1]?.text ?? "");
   });
 }

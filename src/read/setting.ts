@@ -157,6 +157,7 @@ function wordsOf(items: readonly Item[]): Words {
   if (!words.winding && isRowOfDrops(items)) words.diode = true;
   for (const [at, item] of items.entries()) {
     if (isTestVoltage(item) && items[at + 1]?.text === "test") words.insulation = true;
+    if (item.text === "timed" && items[at + 1]?.text === "test") words.insulation = true;
     if (item.kind === itemKind.ground) words.ground = true;
     else if (item.kind === itemKind.points) lookAtPoints(words, item);
     const line = item.label?.place === "liquid" || item.label?.place === "suction";

@@ -115,6 +115,17 @@ function joined(first: Token, rest: Token): Token {
   return { ...first, to: rest.to, text, value: Number(text) };
 }
 
+/** "1 62 meg 2 71 meg 3 0.4": from one upwards, each before a figure with its unit, leads are counted. */
+function countUp(tokens: readonly Token[], found: readonly number[]): boolean {
+  return (
+    found.length > 1 &&
+    found.every((i, order) => {
+      const ohms = tokens[i + 2]?.word?.unit?.dimension === "resistance";
+      return tokens[i]?.value === order + 1 && (ohms || order > 0);
+    })
+  );
+}
+
 const meant = { hundreds: 1, maybe: 2, clock: 3 } as const;
 
 /** What each pair of figures is, by where it stands; nothing for a message that has none for sure. */
@@ -135,7 +146,7 @@ function pairsOf(tokens: readonly Token[]): ReadonlyMap<number, number> {
       if (tokens[i - 1]?.text !== "head") perhaps++;
     }
   });
-  return sure > 0 || perhaps > 1 ? pairs : new Map();
+  return sure > 0 || (perhaps > 1 && !countUp(tokens, found)) ? pairs : new Map();
 }
 
 /** Joins what was parted: where hundreds are measured, and all of a message in which that is so, or two are. */

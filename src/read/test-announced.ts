@@ -10,8 +10,13 @@ export function testAnnounced(draft: Draft, items: readonly Item[]): boolean {
     (item) => item.kind === itemKind.number && item.unit?.dimension !== "time",
   );
   if (numbers.length !== 1) return false;
+  // "megging lead 3 at 500", "doing a PI on phase A at 1000"
+  const set = /^(?:at|@)$/.test(items[draft.index - 1]?.text ?? "");
   return items.some(
-    (item, at) => /^(?:test|testing)$/.test(item.text) || beginsNow(items.slice(at, at + 3)),
+    (item, at) =>
+      /^(?:test|testing)$/.test(item.text) ||
+      (set && /^(?:megging|meggering|meggin|pi|dar)$/.test(item.text)) ||
+      beginsNow(items.slice(at, at + 3)),
   );
 }
 
@@ -19,4 +24,24 @@ export function testAnnounced(draft: Draft, items: readonly Item[]): boolean {
 function beginsNow([tester, ...behind]: readonly Item[]): boolean {
   if (!/^(?:meg|megs|megger|tester|megging)$/.test(tester?.text ?? "")) return false;
   return behind.some(({ text }) => /^(?:going|on|now|starting|started|hooked)$/.test(text));
+}
+
+const small = /^(?:,|:|all|its|is|are|was|reads|reading|got|they|and|still|both)$/;
+
+/** "megged leads 1 2 3 at 500 all OL", "lead 1 to ground at 1000 620 meg": set before the ohms that follow right behind. */
+export function setBeforeOhms(draft: Draft, items: readonly Item[]): boolean {
+  if (draft.unit !== undefined && draft.unit.figure !== "V") return false;
+  if (!testerVolts.has(draft.value) || !/^(?:at|@)$/.test(items[draft.index - 1]?.text ?? ""))
+    return false;
+  const toGround = (pair: readonly string[]): boolean => pair.length === 1 || pair[1] === "ground";
+  if (draft.points?.every(toGround) !== true) return false;
+  let at = draft.index + 1;
+  while (small.test(items[at]?.text ?? "")) at++;
+  const next = items[at];
+  if (next?.kind === itemKind.over) return true;
+  return (
+    next?.kind === itemKind.number &&
+    next.owner === undefined &&
+    (next.unit === undefined || next.unit.dimension === "resistance")
+  );
 }

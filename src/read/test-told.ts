@@ -45,6 +45,15 @@ function behindOhms(build: Building, at: number): boolean {
   );
 }
 
+/** "comps 1 and 2 meg fine": several by their numbers, and how the test of them came out. */
+function behindNumbered(build: Building, at: number): boolean {
+  const last = build.tokens[at - 1];
+  if (last?.text.length !== 1 || numberAt(build.tokens, at - 1) === undefined) return false;
+  return build.tokens
+    .slice(Math.max(0, at - 7), at - 1)
+    .some(({ text }) => /^(?:comps|compressors|fans|motors|pumps|leads|legs)$/.test(text));
+}
+
 /**
  * "windings 1.2 1.2 1.3, meg good", "14.2, amps ok": behind a comma, at the beginning, or where ohms
  * of windings end, a unit with a verdict behind it is a test by its name, and no unit of what stands before. Index behind its verdict, or 0.
@@ -55,6 +64,7 @@ export function testTold(build: Building, at: number): number {
   const before = build.tokens[at - 1];
   const apart =
     ends(before) || before?.text === "and" || ((before?.word?.roles ?? 0) & role.next) !== 0;
-  if (!apart && !(/^megs?$/.test(token.text) && behindOhms(build, at))) return 0;
+  const megs = /^megs?$/.test(token.text);
+  if (!apart && !(megs && (behindOhms(build, at) || behindNumbered(build, at)))) return 0;
   return cameOut(build, at);
 }

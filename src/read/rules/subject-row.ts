@@ -31,8 +31,8 @@ function bareList(items: readonly Item[], at: number): boolean {
   return last.value === one.value + 1;
 }
 
-/** "comps 1-4", "fans one, two and three": the numbers behind the first. */
-function numbersBehind(items: readonly Item[], i: number, first: number): Named {
+/** "comps 1-4", "fans one, two and three", "comps 1 2 3": the numbers behind the first. */
+function numbersBehind(items: readonly Item[], i: number, first: number, plural: boolean): Named {
   const numbers = [first];
   let end = i + 1;
   for (;;) {
@@ -41,7 +41,8 @@ function numbersBehind(items: readonly Item[], i: number, first: number): Named 
     const through = /^(?:-|to|thru|through)$/.test(items[at]?.text ?? "");
     const next = items[through ? at + 1 : at];
     const last = numbers[numbers.length - 1] ?? first;
-    const listed = at > end || through || (numbers.length + 1 < 4 && bareList(items, at));
+    const bare = plural && ordinal(next) && next.value === last + 1 && next.text.length <= 2;
+    const listed = at > end || through || bare || (numbers.length + 1 < 4 && bareList(items, at));
     if (!listed || !ordinal(next) || next.value <= last) break;
     if (through) for (let one = last + 1; one < next.value; one++) numbers.push(one);
     numbers.push(next.value);
@@ -82,10 +83,13 @@ function rowAhead(items: readonly Item[], last: number): number[] {
   return row;
 }
 
+function isPlural(note: Note, item: Item): boolean {
+  return /s\s*#?\s*\w+$/.test(note.plain.slice(item.from, item.to));
+}
+
 /** "comps 1-4", "compressors one and two": several by their noun; one more is next to the first. */
 function several(note: Note, item: Item, numbers: readonly number[]): boolean {
-  const noun = note.plain.slice(item.from, item.to);
-  if (/s\s*#?\s*\w+$/.test(noun)) return true;
+  if (isPlural(note, item)) return true;
   return numbers.length === 2 && numbers[1] === (numbers[0] ?? 0) + 1;
 }
 
@@ -150,7 +154,7 @@ function goesOn(note: Note, noun: string, i: number): void {
   const { items } = note;
   const item = items[i];
   if (!ordinal(item) || items[i - 1]?.text !== ",") return;
-  const named = numbersBehind(items, i, item.value);
+  const named = numbersBehind(items, i, item.value, false);
   const verb = items[named.end];
   if (named.numbers.length < 2 || verb === undefined) return;
   if (verb.kind !== itemKind.label && verb.kind !== itemKind.word) return;
@@ -171,7 +175,7 @@ export const subjectRows: Rule = {
         eachItsOwn(note, i);
       const found = /^(\D+ )(\d{1,2})$/.exec(item.subject ?? "");
       if (item.kind !== itemKind.subject || found === null) return;
-      const named = numbersBehind(items, i, Number(found[2]));
+      const named = numbersBehind(items, i, Number(found[2]), isPlural(note, item));
       if (named.numbers.length < 2 || !several(note, item, named.numbers)) return;
       noun = found[1] ?? "";
       assign(note, noun, named, i + 1);

@@ -16,6 +16,11 @@ export function treeWords(note: Note): readonly TreeWord[] {
     const text = whole
       ? String(item.value)
       : (item.subject || note.plain.slice(item.from, item.to)).toLowerCase();
+    // "AHU-3 supply 3400 m3/h": a figure with its unit is no room
+    if (item.kind === itemKind.number && item.unit !== undefined) {
+      words.push({ text: text.replaceAll(" ", ""), item: index });
+      return;
+    }
     // most items are one word
     if (/^[a-z']+$/.test(text)) words.push({ text, item: index });
     else
