@@ -1,5 +1,6 @@
 import { legsTurned } from "./legs-turned.ts";
 import type { Scene } from "./scene.ts";
+import { isFoundNew } from "./stages.ts";
 import { isOfSwapTest, isSwapTest } from "./swap-test.ts";
 
 /** Words of a repair and the part that it mends; the first that fits counts. */
@@ -44,7 +45,7 @@ function partsMended(scene: Scene): { part: string; said: string }[] {
     .filter((one) => mending.includes(one.action) || one.action === "swapped")
     .map((one) => ({ words: `${one.what ?? ""} ${one.said}`, said: one.said, verb: one.action }));
   const parts = scene.parts
-    .filter((one) => one.state === "fitted")
+    .filter((one) => one.state === "fitted" && !isFoundNew(one))
     .map(({ part, said }) => ({
       // "new crankcase heater": which heater stands in the words alone
       words: part === "heater" ? said : part,

@@ -96,6 +96,7 @@ function cutIn(note: CaseNote): number | undefined {
         isRepair(one) &&
         !isOfTest(one, note) &&
         !isOfOthers(one, note) &&
+        !isOftenDone(one, note) &&
         !isOfSwapTest(one, note) &&
         !isOfFuse(one, note),
     )
@@ -120,7 +121,8 @@ const supplyMended =
 
 function isRepair(one: Statement): boolean {
   // a fuse put in tries the machine again and mends nothing
-  if (one.kind === "part") return one.state === "fitted" && !/fuse/i.test(one.part);
+  if (one.kind === "part")
+    return one.state === "fitted" && !/fuse/i.test(one.part) && !isFoundNew(one);
   if (one.kind !== "action" || one.planned === true) return false;
   // a wiped terminal is part of a test
   if (
@@ -144,6 +146,20 @@ function isOfTest(one: Statement, note: CaseNote): boolean {
   )
     return false;
   return note.readings.some((reading) => reading.quantity === "insulation_resistance");
+}
+
+/** "filters new": how they were found, nothing that was done here. */
+export function isFoundNew({ said }: { readonly said: string }): boolean {
+  return /\S (?:(?:are|is|were|look|looks|all|both|brand) )*new$/i.test(said.trim());
+}
+
+/** "topped up twice this year": what was done over and over before this call. */
+function isOftenDone(one: Statement, note: CaseNote): boolean {
+  const from = one.spans[0]?.[1] ?? 0;
+  const behind = (note.text ?? "").slice(from).split(/[.;,]/)[0] ?? "";
+  return /^\W*(?:it |gas |r-?\d+\w* )?(?:twice|thrice|(?:\d+|two|three|four|several|a few|many) times)\b/i.test(
+    behind,
+  );
 }
 
 const others =

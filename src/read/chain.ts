@@ -194,8 +194,8 @@ function joined(drafts: readonly Draft[], items: readonly Item[]): void {
       right.value = Math.min(left.value, right.value);
       return;
     }
-    if (beginsRow(items, right, list[order + 1]) && left.series === undefined && !begun(before))
-      return;
+    const row = beginsRow(items, right, list[order + 1]);
+    if (row && left.series === undefined && (!begun(before) || level(left, right, gap))) return;
     if (changed(items, left, right, gap, before)) series(items, left, right);
   });
 }
@@ -237,6 +237,11 @@ function pulledThen(items: readonly Item[], left: Draft, right: Draft): boolean 
 
 function toldNow(items: readonly Item[], left: Draft, right: Draft): boolean {
   return left.now || items.slice(left.index + 1, right.index).some(({ text }) => text === "now");
+}
+
+/** "ramps up fine, 211 212 211": three legs that are even, nothing that rises. */
+function level(left: Draft, right: Draft, gap: Between): boolean {
+  return gap.empty && Math.abs(left.value - right.value) <= 0.03 * right.value;
 }
 
 function begun(before: number): boolean {

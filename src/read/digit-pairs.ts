@@ -36,9 +36,12 @@ export function digitPair(tokens: readonly Token[], i: number): boolean {
 
 /** Are volts what is read between such pairs? */
 export function pairsAreVolts(tokens: readonly Token[]): boolean {
+  // "1-2 .118 … megs 600 plus": what is beside megohms is no voltage
+  const ohms = (at: number): boolean =>
+    [at - 1, at + 1].some((next) => tokens[next]?.word?.unit?.dimension === "resistance");
   return tokens.some(
-    (token) =>
-      (token.kind === tokenKind.number && token.value >= 90) ||
+    (token, at) =>
+      (token.kind === tokenKind.number && token.value >= 90 && !ohms(at)) ||
       token.word?.number?.kind === "hundred" ||
       token.word?.unit?.dimension === "voltage",
   );

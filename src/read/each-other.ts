@@ -1,3 +1,4 @@
+import { againAt } from "./again-at.ts";
 import { airPairs } from "./air-pairs.ts";
 import { atFrequencies } from "./at-frequencies.ts";
 import { rateBoth } from "./beside.ts";
@@ -5,7 +6,7 @@ import { clockBehind, opensCloses } from "./clock-behind.ts";
 import { differenceBehind } from "./difference-behind.ts";
 import { dryBeside } from "./dry-beside.ts";
 import { gaugeLetters, lettered, lineTemperatures } from "./gauge-letters.ts";
-import { againAt, lineBetween, liquidLine, liquidThen, sidePairs } from "./gauges.ts";
+import { lineBetween, liquidLine, liquidThen, sidePairs } from "./gauges.ts";
 import { inThenOut } from "./in-then-out.ts";
 import { lookedAgain } from "./looked-again.ts";
 import { rowOfMegohms } from "./made-of-megohms.ts";
@@ -36,7 +37,7 @@ export const besideEachOther = passes(
     heads: "at|leaving|into|entering|by|before|after",
   },
   { look: ({ drafts, items }) => strokeDegrees(items, drafts), heads: "/" },
-  { look: ({ drafts, items }) => againAt(items, drafts), heads: "at|@" },
+  { look: ({ drafts, items, context }) => againAt(items, drafts, context), heads: "at|@" },
   { look: ({ drafts, items }) => micronsTimed(drafts, items) },
   { look: ({ drafts, items }) => lookedAgain(drafts, items) },
   { look: ({ drafts, items }) => rowUnit(drafts, items) },

@@ -1,8 +1,7 @@
 import type { Draft } from "./draft.ts";
 import { eachInPsi } from "./each-in-psi.ts";
-import { type Item, itemKind } from "./item.ts";
+import { type Item, itemKind, wordsFrom } from "./item.ts";
 import { gaugeFarOver, lineF, within } from "./line-range.ts";
-import { isNitrogen } from "./nitrogen-name.ts";
 import { overGauges } from "./over-gauges.ts";
 
 const sides: ReadonlySet<string> = new Set(["suction", "discharge", "liquid"]);
@@ -96,12 +95,18 @@ export function asGauge(draft: Draft, place: "suction" | "discharge" | undefined
   if (place !== undefined) draft.place = place;
 }
 
+/** "88 and 262 on the gauges": named behind both. */
+function onGauges(items: readonly Item[], from: number): boolean {
+  const behind = wordsFrom(items, from, from + 3);
+  return /^(?:on|at|by|per|off) (?:(?:the|my|our|his) )?(?:gauges?|gages?|manifold)\b/.test(behind);
+}
+
 /** "gauges 118 over 365", "gauges 88 and 305", "300 over 92": both sides, whichever is named first. */
 export function gaugePair(items: readonly Item[], drafts: readonly Draft[]): void {
   const said = (draft: Draft): boolean =>
     items
       .slice(Math.max(0, draft.index - 5), draft.index)
-      .some((item) => gaugeWord.test(item.text));
+      .some((item) => gaugeWord.test(item.text)) || onGauges(items, draft.index + 3);
   drafts.forEach((right, order) => {
     const left = drafts[order - 1];
     const joint = left === undefined ? "" : (items[left.index + 1]?.text ?? "");
@@ -254,31 +259,5 @@ export function liquidLine(items: readonly Item[], drafts: readonly Draft[]): vo
     if (left?.place !== "liquid" || left.unit !== undefined || left.named !== undefined) return;
     if (left.hint !== undefined || items[left.index + 1]?.text !== "line") return;
     if (right.index === left.index + 2 && left.value > right.value) left.named = "pressure";
-  });
-}
-
-/** "400 psi at 75 F last night, 362 this morning at 74": pressure and temperature again, in that order. */
-export function againAt(items: readonly Item[], drafts: readonly Draft[]): void {
-  const at = (left: Draft, right: Draft): boolean => {
-    const joint = items[right.index - 1]?.text;
-    return (joint === "at" || joint === "@") && right.index - left.index <= 5;
-  };
-  drafts.forEach((right, order) => {
-    const left = drafts[order - 1];
-    if (left === undefined || !at(left, right)) return;
-    if (right.unit === undefined && (right.value < 20 || right.value > 130)) return;
-    const first = drafts
-      .slice(0, order - 1)
-      .findIndex(
-        (one, i) =>
-          one.unit?.dimension === "pressure" ||
-          (one.named === "pressure" && drafts[i + 1] !== left),
-      );
-    const pressure = left.unit?.dimension === "pressure" || (first >= 0 && bareGauge(left));
-    if (!pressure || right.points !== undefined || right.place !== undefined) return;
-    if (right.unit !== undefined && right.unit.dimension !== "temperature") return;
-    if (right.unit === undefined && !items.some(isNitrogen)) return;
-    if (left.unit === undefined) left.named = "pressure";
-    right.named = "temperature";
   });
 }

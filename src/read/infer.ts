@@ -83,6 +83,9 @@ function alongShapes(list: readonly Draft[], items: readonly Item[]): void {
       copyKind(behind, draft);
       return;
     }
+    // "pump 1. 12.1 11.9 12.0, FLA 12.4"
+    if (shape === "S") nearRating(draft, list);
+    if (draft.quantity !== undefined) return;
     const left = list[order - 1];
     if (draft.over && left?.quantity === "resistance") {
       draft.quantity = "resistance";

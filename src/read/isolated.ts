@@ -1,12 +1,18 @@
 import type { Item } from "./item.ts";
 
+/** "after the isolation ball", "isolation switch": what shuts a pipe or a circuit off. */
+const shutters =
+  /^(?:balls?|valves?|switch|disco|disconnect|damper|pads?|mounts?|springs?|relays?|transformer|kit|cocks?|flange|gate)$/;
+
 /**
  * "vac 290, 340 iso 15 min": beside a vacuum "iso" is the pump valved off, no test of insulation.
  * `last` is the quantity that was read before this message.
  */
 export function isolated(items: readonly Item[], last: string | undefined): void {
-  const short = items.filter(({ text }) => text === "iso" || text === "isolation");
-  if (short.length === 0) return;
+  if (!items.some(isShort)) return;
+  items.forEach((item, i) => {
+    if (isShort(item) && shutters.test(items[i + 1]?.text ?? "")) item.label = undefined;
+  });
   const pumped = items.some(
     ({ text, label, unit }) =>
       label?.quantity === "vacuum" ||
@@ -15,5 +21,9 @@ export function isolated(items: readonly Item[], last: string | undefined): void
       unit?.figure === "torr",
   );
   if (!pumped && last !== "vacuum") return;
-  for (const item of short) item.label = undefined;
+  for (const item of items) if (isShort(item)) item.label = undefined;
+}
+
+function isShort({ text }: Item): boolean {
+  return text === "iso" || text === "isolation";
 }

@@ -10,7 +10,7 @@ import { nthAgain } from "./nth-again.ts";
 import { numberStep, oneAndPart } from "./number-items.ts";
 import { type Phrase, phraseAt, signsAt } from "./phrase.ts";
 import { numberRow } from "./point-row.ts";
-import { isMetal } from "./point-words.ts";
+import { isMetal, plusToGround } from "./point-words.ts";
 import { namesRail, railAgain } from "./rail-again.ts";
 import { rowHead } from "./row-head.ts";
 import { numberedBox, numberedCase, spelledTag } from "./spelled-tag.ts";
@@ -18,7 +18,7 @@ import { statPair } from "./stat-pair.ts";
 import { countedAt, hashAt, nths, type SubjectSaid, subjectAt } from "./subject-name.ts";
 import { testTold } from "./test-told.ts";
 import { type Token, tokenKind } from "./token.ts";
-import { isWith } from "./unit-or-word.ts";
+import { isTool, isWith } from "./unit-or-word.ts";
 import { opens, role, type Word } from "./word.ts";
 
 /** State of putting one text together. */
@@ -102,11 +102,12 @@ function toldItem(build: Building, i: number, end: number): number {
   return end;
 }
 
-/** "set the txv a quarter turn in": what somebody did, no setpoint. */
+/** "set the txv a quarter turn in": what somebody did. */
 function setsOne(build: Building, found: Phrase, word: Word): boolean {
   if (word.label?.rating !== "setpoint" || build.tokens[found.end - 1]?.text !== "set")
     return false;
   const next = build.tokens[found.end];
+  if (isTool(build.tokens[found.end - 2])) return true;
   // "set the static to one inch"
   const to = build.tokens[found.end + 2];
   if (to?.text === "to" && build.tokens[found.end + 3]?.word?.number !== undefined) return false;
@@ -177,7 +178,7 @@ function mayPoint(build: Building, i: number, token: Token): boolean {
   }
   if (/^(?:you|yew|see|sea|are|our|ess|vee|be|bee)$/.test(text)) return next?.text === "to";
   if (text === "plus" && build.items[build.items.length - 1]?.kind === itemKind.number)
-    return next !== undefined && next.kind === tokenKind.word && next.text === "to";
+    return next?.kind === tokenKind.word && next.text === "to" && !plusToGround(build, i);
   if (text === "double") return next?.text === "you" || next?.text === "u";
   if (text.length > 1 || token.kind !== tokenKind.word) return true;
   if (statPair(build, i) !== undefined) return true;
@@ -187,7 +188,6 @@ function mayPoint(build: Building, i: number, token: Token): boolean {
   if (build.family !== "" || build.typed.charAt(token.from) !== text) return true;
   if (next === undefined) return false;
   if (next.kind === tokenKind.number) return numberRow(build, i);
-
   return (
     next.kind === tokenKind.sign ||
     (/^[uvw]$/.test(text) && /^(?:is|reads|shows|was|same)$/.test(next.text)) ||

@@ -261,6 +261,10 @@ function nearPressure(draft: Draft, { readings }: Context): boolean {
   return pressure < Math.log(2) && pressure < far("temperature");
 }
 
+function bareAt(items: readonly Item[], i: number): boolean {
+  return items[i]?.kind === itemKind.number && items[i]?.unit === undefined;
+}
+
 /** Cel that a liquid line has; common practice, no source. */
 const liquidCel = { from: 10, to: 65 } as const;
 
@@ -272,9 +276,12 @@ function amongDegrees(draft: Draft, items: readonly Item[]): boolean {
       unit?.dimension === "pressure" ||
       (label?.hint === "pressure" && items[i + 1]?.unit?.dimension !== "temperature"),
   );
-  const degrees = items
-    .slice(0, draft.index)
-    .some(({ unit, kind }) => kind === itemKind.number && unit?.dimension === "temperature");
+  const degrees = items.slice(0, draft.index).some(
+    ({ unit, kind, label }, i) =>
+      (kind === itemKind.number && unit?.dimension === "temperature") ||
+      // "suction pipe 11, liquid 38"
+      (label?.hint === "temperature" && onPipe.test(label.place ?? "") && bareAt(items, i + 1)),
+  );
   return degrees && !gauged;
 }
 

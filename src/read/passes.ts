@@ -1,4 +1,5 @@
 import { acrossBreaks } from "./across-breaks.ts";
+import { acrossRow } from "./across-row.ts";
 import { airOrWater } from "./air-or-water.ts";
 import { ofNamedPart } from "./announced.ts";
 import { anotherOne } from "./another-one.ts";
@@ -34,9 +35,11 @@ import {
   spotTwice,
   standing,
 } from "./guard-spot.ts";
+import { headThenDischarge } from "./head-then-discharge.ts";
 import { heldFor } from "./held-for.ts";
 import { inThere } from "./in-there.ts";
 import { legsBehindSpeed } from "./legs-behind-speed.ts";
+import { letteredRows } from "./lettered-rows.ts";
 import { lettersAlone, lowOfLeg } from "./letters-alone.ts";
 import { lineOfGauge } from "./line-of-gauge.ts";
 import { lowThenHigh } from "./low-then-high.ts";
@@ -51,7 +54,7 @@ import { outAtEnd, outsideBehind } from "./outside-behind.ts";
 import { outsideColon } from "./outside-colon.ts";
 import { passes } from "./pass.ts";
 import { peakThen } from "./peak-then.ts";
-import { pipesBehind } from "./pipes-at.ts";
+import { pipesAhead, pipesBehind } from "./pipes-at.ts";
 import { poundsAgain } from "./pounds-again.ts";
 import { question } from "./question.ts";
 import { relate } from "./relate.ts";
@@ -87,6 +90,22 @@ export const byWords = passes(
     several: true,
   },
   { look: ({ drafts, items }) => outOf(items, drafts), heads: "of|out", several: true },
+  {
+    look: ({ drafts, items }) => letteredRows(drafts, items),
+    heads:
+      "lug|lugs|pole|poles|terminal|terminals|stud|studs|stab|stabs|clip|clips|fuse|fuses|screw|screws|phase|leg|bearing",
+    several: true,
+  },
+  {
+    look: ({ drafts, items }) => acrossRow(drafts, items),
+    heads: "across|between",
+    several: true,
+  },
+  {
+    look: ({ drafts, items, context }) => headThenDischarge(drafts, items, context.units),
+    heads: "discharge|disch|disc|dis|dischg|hot",
+    several: true,
+  },
   { look: ({ drafts, note }) => zeros(drafts, note) },
   { look: ({ drafts, items, context }) => lettersAlone(drafts, items, context.units) },
   {
@@ -144,6 +163,11 @@ export const byWords = passes(
   {
     look: ({ drafts, items }) => pipesBehind(drafts, items),
     heads: "liq|liquid|gas|vapor",
+    several: true,
+  },
+  {
+    look: ({ drafts, items }) => pipesAhead(drafts, items),
+    heads: "gas|vapor",
     several: true,
   },
   { look: ({ drafts, items }) => legsBehindSpeed(drafts, items), heads: "/", several: true },

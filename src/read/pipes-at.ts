@@ -49,6 +49,33 @@ const sides: ReadonlyMap<string, "liquid" | "suction"> = new Map([
   ["suction", "suction"],
 ]);
 
+/** Words that a pipe's warmth is told with, where no gauge is. */
+const probed = /^(?:clamps?|probes?|thermistors?|pipes?|spots|coil|display|screen)$/;
+
+/** "my clamps: liquid 43 gas 70": each pipe's name stands before its value. */
+export function pipesAhead(drafts: readonly Draft[], items: readonly Item[]): void {
+  if (!items.some(({ text }) => probed.test(text))) return;
+  drafts.forEach((left, order) => {
+    const right = drafts[order + 1];
+    if (right === undefined || right.index - left.index > 3) return;
+    const pair = [left, right];
+    const [one, two] = pair.map(({ index }) => sides.get(items[index - 1]?.text ?? ""));
+    if (one === undefined || two === undefined || one === two) return;
+    const warm = (draft: Draft): boolean =>
+      (draft.unit === undefined || draft.unit.dimension === "temperature") &&
+      draft.named !== "pressure" &&
+      draft.value >= coldest &&
+      draft.value <= warmest;
+    if (!pair.every(warm)) return;
+    left.place = one;
+    right.place = two;
+    for (const draft of pair) {
+      draft.named = "temperature";
+      draft.hint = "temperature";
+    }
+  });
+}
+
 /** "pipe temps 44 liq 51 gas": each pipe's name stands behind its value. */
 export function pipesBehind(drafts: readonly Draft[], items: readonly Item[]): void {
   drafts.forEach((left, order) => {

@@ -76,6 +76,15 @@ function signedRail({ tokens }: Building, i: number): Point | undefined {
   return { name: sign === "-" ? "DC-" : "DC+", end: i + 1, family: "dc" };
 }
 
+/** "600 plus to ground", "T1 550 plus to the frame": at least so much, no rail, which has nothing to ground in megohms. */
+export function plusToGround(build: Building, i: number): boolean {
+  const [to, first, second] = build.tokens.slice(i + 1, i + 4);
+  const article = ((first?.word?.roles ?? 0) & role.article) !== 0;
+  const end = article ? second : first;
+  const ground = ((end?.word?.roles ?? 0) & role.ground) !== 0 || isMetal(end?.text ?? "");
+  return to?.text === "to" && ground && !build.tokens.some(({ text }) => /^(?:dc|bus)$/.test(text));
+}
+
 /** "return minus .35 supply plus .42", "plate plus lines is 10.2": a sign or "and", where no bridge is spoken of. */
 function plusSign(build: Building, i: number): boolean {
   if (build.tokens[i]?.text !== "plus") return false;

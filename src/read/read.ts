@@ -22,13 +22,14 @@ import { applyRules, asides, remarks } from "./rules/list.ts";
 import { scan } from "./scan.ts";
 import { signIndex } from "./signs.ts";
 import { withoutTalk } from "./small-talk.ts";
+import { tankLetters } from "./tank-fill.ts";
 import { testerKilo } from "./tester-kilo.ts";
 import { thatsThe } from "./thats-the.ts";
 import type { Token } from "./token.ts";
 import { unitOfNext } from "./unit-of-next.ts";
 import { unsaidStops } from "./unsaid-stops.ts";
 import { warmDay } from "./warm-day.ts";
-import { waterLoop } from "./water-loop.ts";
+import { waterLoop, waterPump } from "./water-loop.ts";
 import { waterWays } from "./water-ways.ts";
 import { role } from "./word.ts";
 
@@ -98,9 +99,11 @@ export function begin(text: string, context: Context): { note: Note; tokens: rea
   warmDay(items);
   muted(items, even);
   testerKilo(items);
+  waterPump(items);
   waterLoop(items, context.units);
   waterWays(items, even);
   airOfBox(items);
+  tankLetters(items);
   unitOfNext(items);
   isolated(items, last);
   unsaidStops(items);

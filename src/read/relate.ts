@@ -88,6 +88,7 @@ function relationBehind(items: readonly Item[], index: number): Relation | undef
     (last === undefined ||
       last.kind === itemKind.sign ||
       last.kind === itemKind.points ||
+      last.kind === itemKind.ground ||
       onAll(items, index + 2))
   )
     return ">=";

@@ -32,6 +32,13 @@ export function saidOtherwise(name: ObservationName, said: string, text: string)
   // "7 calls left today"
   if (name === "calling")
     return /\b\d+ (?:more )?calls\b|\bcalls (?:left|today|to go|tomorrow)\b/i.test(text);
+  // "condenser clean and fan full speed": clean, and nothing there is full of anything
+  if (/_dirty$/.test(name))
+    return (
+      /\bclean\b/i.test(said) &&
+      /\bfull (?:speed|bore|blast|tilt|on|load|open|flow)\b/i.test(text) &&
+      !/n[o']?t\b[^,;.]{0,12}\bclean\b/i.test(said)
+    );
   if (name === "water_inside") return /wet bulb/i.test(said);
   // "customer asks if it's low on gas"
   if (name === "low_charge_said") return asked.test(text);

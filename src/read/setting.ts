@@ -106,9 +106,13 @@ const meters: ReadonlySet<string> = new Set([
   "probes",
 ]);
 
-/** "4 wire meter: 0.702 0.488 0.699": whoever takes such a meter measures windings. */
+/** "4 wire meter: 0.702 0.488 0.699", "4 wire at the stubs": whoever measures so measures windings. */
 function fourWire(items: readonly Item[], at: number): boolean {
-  if (!meters.has(items[at]?.text ?? "")) return false;
+  const text = items[at]?.text ?? "";
+  const place = /^(?:at|on|across) (?:the )?(?:stubs?|pins?|terminals?|plate|studs?|comp\w*)\b/;
+  if (/^wire$/.test(text) && /^(?:4|four)$/.test(items[at - 1]?.text ?? ""))
+    return place.test(wordsFrom(items, at + 1, at + 4));
+  if (!meters.has(text)) return false;
   const before = wordsFrom(items, at - 3, at);
   return /\b(?:4|four)[ -]*wire$|\b(?:milli|micro)[ -]*ohm$|\blow[ -]*ohm$|\bmilliohm$|\bkelvin$/.test(
     before,

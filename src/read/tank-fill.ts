@@ -1,13 +1,15 @@
 import type { Draft } from "./draft.ts";
 import { type Item, itemKind } from "./item.ts";
+import { splitOff } from "./unit-of-next.ts";
 
 const tanks = /^(?:tanks?|cylinders?|cyl|bottles?|drum|jug)$/;
 
 /** Least water capacity of a recovery cylinder, lb or kg; common practice, no source. */
 const leastCapacity = 8;
 
+/** Letters and figures of one collar: water capacity, tare. */
 const near = (items: readonly Item[], i: number): boolean =>
-  items.slice(Math.max(0, i - 4), i + 4).some(({ text }) => tanks.test(text));
+  items.slice(Math.max(0, i - 6), i + 4).some(({ text }) => tanks.test(text));
 
 /** "47.7 WC tank", "cylinder WC 47.7 lb": beside a cylinder WC is the water that it holds, which is its size. */
 export function isWaterCapacity(items: readonly Item[], i: number, plain: string): boolean {
@@ -19,6 +21,30 @@ export function isWaterCapacity(items: readonly Item[], i: number, plain: string
 }
 
 const textOf = ({ from, to }: Item, plain: string): string => plain.slice(from, to);
+
+const empty = /^(?:tw|t\.w|tare|tare weight)$/;
+
+/** "bottle tare 28.5": beside a cylinder what it weighs empty, which is stamped on it. */
+export function isTare(items: readonly Item[], i: number): boolean {
+  const item = items[i];
+  if (item === undefined || !near(items, i) || !isWeight(item)) return false;
+  const joint = /^(?:is|of|:|=)$/.test(items[i - 1]?.text ?? "");
+  return empty.test(items[joint ? i - 2 : i - 1]?.text ?? "");
+}
+
+/** "tw 28.5 wc 47.7": the letters between two figures lead the second, the first having its own. */
+export function tankLetters(items: Item[]): void {
+  for (let i = 1; i + 1 < items.length; i++) {
+    const item = items[i];
+    if (item?.kind !== itemKind.number || item.unit?.figure !== "in wc") continue;
+    const next = items[i + 1];
+    if (!empty.test(items[i - 1]?.text ?? "") || next?.kind !== itemKind.number) continue;
+    splitOff(items, i);
+    const letters = items[i + 1];
+    if (letters !== undefined) letters.kind = itemKind.word;
+    if (letters !== undefined) letters.text = "wc";
+  }
+}
 
 /** Words that may name the gas between a weight and where it is. */
 const gasWords = 6;

@@ -108,7 +108,8 @@ export function unitOfNext(items: Item[]): void {
   }
 }
 
-function splitOff(items: Item[], i: number): void {
+/** Makes the unit behind the figure at `i` an item of its own. */
+export function splitOff(items: Item[], i: number): void {
   const item = items[i];
   if (item === undefined) return;
   const unit = newItem(itemKind.unit, item.unitFrom, item.to, item.unit?.figure ?? "");

@@ -2,7 +2,7 @@ import type { Unit } from "../quantities/quantity.ts";
 import { itemKind } from "./item.ts";
 import type { Building } from "./items.ts";
 import { phraseAt } from "./phrase.ts";
-import { tokenKind } from "./token.ts";
+import { type Token, tokenKind } from "./token.ts";
 import { role } from "./word.ts";
 
 /** "transformer 208 primary 24 sec": its secondary, no time. */
@@ -177,4 +177,9 @@ export function heatBehind(build: Building, i: number): boolean {
   // "5 K on the superheat 9 on the subcooling", but "1.2 k superheat 9"
   if (at === i && build.tokens[next]?.kind === tokenKind.number) return false;
   return quantity === "superheat" || quantity === "subcooling";
+}
+
+/** "gauge set 128 and 390": what is read with, no setpoint. */
+export function isTool(token: Token | undefined): boolean {
+  return /^(?:gauges?|gages?|manifold)$/.test(token?.text ?? "");
 }

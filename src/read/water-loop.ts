@@ -19,6 +19,27 @@ function wetBefore(items: readonly Item[], at: number): boolean {
     .some(({ text, subject }) => wet.test(text) || /^(?:boiler|chiller)/.test(subject ?? ""));
 }
 
+/** "chw pump 1. 12.1 11.9 12.0 running": which pump it is, no warmth of the water. */
+export function waterPump(items: readonly Item[]): void {
+  items.forEach((item, at) => {
+    const pump = items[at + 1];
+    const named = /^pump\b/.test(pump?.subject ?? "") || pump?.text === "pump";
+    const wetWord = item.label?.place ?? item.label?.hint ?? item.label?.quantity;
+    const degrees = /^(?:in|out|ent|entering|lvg|leaving|supply|return)$/;
+    if (
+      degrees.test(items[at + 2]?.text ?? "") ||
+      !named ||
+      wetWord === undefined ||
+      !pumped.test(item.text)
+    )
+      return;
+    item.kind = itemKind.word;
+    item.label = undefined;
+  });
+}
+
+const pumped = /^(?:cond|condenser|chw|chilled|cw|cdw|hw|hhw|hot|heating|tower|glycol|loop)\b/;
+
 /**
  * "boiler sup 178 ret 161", "flow 7.1 return 12.4": the two sides of a loop, no air and no amount that flows.
  * Where the flow is told beside a return, the water's way out is meant.

@@ -177,6 +177,8 @@ function cylinder(scene: Scene, figures: Figures): Finding[] {
 const figure = String.raw`(\d+(?:\.\d+)?) ?(lbs?|pounds?|kg|kilos?)?`;
 const named = String.raw`(?:\bw\.?c\b\.?|water capacity)`;
 const capacities = [
+  // "tw 28.5 wc 47.7": the letters lead their figures
+  new RegExp(`\\b(?:tw|t\\.w\\.?|tare)\\W+[\\d.]+\\D{0,8}?${named}(?: is| of|:)? ?${figure}`),
   new RegExp(`${figure} ?(?:of )?${named}`),
   new RegExp(`${named}(?: is| of|:)? ?${figure}`),
 ];

@@ -14,6 +14,9 @@ import { leakReminder, ruleFor } from "./leak-reminder.ts";
 /** kg, 15 lb: the smallest full charge that a federal rule covers. Source: 40 CFR 84.106(a). */
 const smallestKg = 15 * kilogramPerPound;
 
+/** Percent a year beyond which a circuit leaks, whatever the rules allow its use: their lowest threshold. Source: 40 CFR 84.106(c)(2). */
+const leakyPercent = 10;
+
 /** Leak rate after an addition, by the office's method, as a reminder of what the rules ask. */
 export const leakRate: Check = {
   name: "leak_rate",
@@ -144,7 +147,7 @@ function finding(percent: number, fullKg: number, method: string, scene: Scene):
     values: { leak_rate_percent_per_year: percent },
     basis: rule.basis,
     source: `40 CFR 82.152 and 84.102 (${method}); thresholds 40 CFR 82.157(c)(2), 84.106(c)(2); ${rule.source}`,
-    signs: [over ? "leak_rate:over" : "leak_rate:under", "added:again"],
+    signs: [percent > leakyPercent ? "leak_rate:over" : "leak_rate:under", "added:again"],
   };
 }
 

@@ -235,8 +235,12 @@ function isPutOut(scene: Scene, reading: Reading): boolean {
     beside(scene, reading, [outWordsAhead, 0])
       .split(/\.\s|;/)
       .at(-1) ?? "";
-  return putOut.test(before);
+  return putOut.test(before) || bareDrive.test(before);
 }
+
+/** "with the leads hanging the inverter ramps up fine, 211 212 211": run without its motor, what is read is what it makes. */
+const bareDrive =
+  /\b(?:leads?|motor|comp\w*|plug|output)\b.{0,16}\b(?:hanging|off|lifted|open|unplugged|unhooked|disconnected|loose|out)\b.{0,16}\b(?:drive|inverter|vfd|module|it)\b.{0,8}\b(?:ramps?|runs?|comes?|spools?|starts?|goes|climbs?)\b(?!.*\b(?:line|supply|bus|input)\b)/;
 
 /** Letters before a figure that tell where it comes out. */
 const outWordsAhead = 70;

@@ -1,6 +1,6 @@
 import type { Item } from "../item.ts";
 import { type Note, state } from "../note.ts";
-import { isWaterCapacity } from "../tank-fill.ts";
+import { isTare, isWaterCapacity } from "../tank-fill.ts";
 import { textAt } from "./near.ts";
 import { SIZE } from "./size-words.ts";
 
@@ -11,6 +11,10 @@ export function heldSize(note: Note, i: number, item: Item): boolean {
   // "plate covers 25 ft", "charged for 7.5 m"
   if (item.unit?.dimension === "length" && /(?:^| )cover(?:s|ed)?$|charged for$/.test(told)) {
     state(note, SIZE, [i, i + 1], { kind: "note", about: "length" });
+    return true;
+  }
+  if (isTare(items, i)) {
+    state(note, SIZE, [i - 1, i + 1], { kind: "note", about: "size" });
     return true;
   }
   if (!isWaterCapacity(items, i, note.plain)) return false;

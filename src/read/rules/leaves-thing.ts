@@ -43,7 +43,7 @@ export function leavesPart(items: readonly Item[], at: number): boolean {
 }
 
 const piping =
-  /^(?:valve|txv|tev|eev|coil|condenser|cond|evap|evaporator|drier|dryer|filter-drier|receiver|accumulator|exchanger|hx|distributor|muffler|separator)$/;
+  /^(?:valve|txv|tev|eev|coil|condenser|cond|evap|evaporator|drier|dryer|filter-drier|receiver|accumulator|exchanger|hx|distributor|muffler|separator|header|headers|manifold|riser|branch)$/;
 
 /** What a technician leaves behind on purpose. */
 const tools =

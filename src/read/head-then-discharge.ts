@@ -1,0 +1,43 @@
+import type { UnitHabit } from "../model.ts";
+import type { Draft } from "./draft.ts";
+import type { Item } from "./item.ts";
+
+/** F, Cel of a discharge line that runs. Common practice, no source. */
+const lineOf = { us: [90, 290], si: [35, 145] } as const;
+
+const head = /^(?:head|high|hi|high side|head pressure|condensing)$/;
+const discharge = /^(?:discharge|disch|disc|dis|hot gas|dischg)$/;
+
+/** The words that stand right beside the value. */
+function told(draft: Draft, items: readonly Item[], word: RegExp): boolean {
+  return [draft.index - 1, draft.index + 1].some((at) => word.test(items[at]?.text ?? ""));
+}
+
+function isPressure(draft: Draft, units: UnitHabit): boolean {
+  if (draft.unit !== undefined) return draft.unit.dimension === "pressure";
+  return draft.named !== "temperature" && draft.value > (units === "us" ? 90 : 8);
+}
+
+/** "352 head, liquid 96. discharge 158": a head has one pressure, so the discharge is how hot its line is. */
+export function headThenDischarge(
+  drafts: readonly Draft[],
+  items: readonly Item[],
+  units: UnitHabit,
+): void {
+  const [least, most] = lineOf[units];
+  const side = drafts.filter(({ place, gone }) => place === "discharge" && !gone);
+  const [one, other] = side;
+  if (one === undefined || other === undefined || side.length !== 2) return;
+  const gauge = side.find((draft) => told(draft, items, head) && isPressure(draft, units));
+  const line = gauge === one ? other : one;
+  if (gauge === undefined || !told(line, items, discharge) || told(line, items, head)) return;
+  const free = [line.unit, line.rating, line.points, line.after].every(
+    (each) => each === undefined,
+  );
+  if (!free || line.named === "pressure" || line.subject !== gauge.subject) return;
+  if (line.value < least || line.value > most) return;
+  // in psi both may be gauges that agree
+  if (units === "us" && Math.abs(line.value - gauge.value) < gauge.value * 0.1) return;
+  line.named = "temperature";
+  line.hint = "temperature";
+}

@@ -1,0 +1,35 @@
+import type { Draft } from "./draft.ts";
+import { type Item, itemKind } from "./item.ts";
+
+/** Parts of gear that come one a leg, told apart by its letter or number. */
+const parts =
+  /^(?:lugs?|poles?|terminals?|studs?|stabs?|clips?|fuse|fuses|screws?|phase|leg|bearing)$/;
+
+/** "A lug", "L2 lug", "pole 2": which of several parts stands right before the figure; "" for none. */
+function partBefore(items: readonly Item[], at: number): string {
+  const [first, second] = [items[at - 2]?.text ?? "", items[at - 1]?.text ?? ""];
+  if (parts.test(second) && first.length <= 2) return second;
+  return parts.test(first) && second.length <= 2 ? first : "";
+}
+
+/** "A lug 97, B lug 204, C lug 99 F": the degrees behind the last of a row are each one's. */
+export function letteredRows(drafts: readonly Draft[], items: readonly Item[]): void {
+  drafts.forEach((last, order) => {
+    const { unit } = last;
+    const part = partBefore(items, last.index);
+    if (part === "" || unit?.dimension !== "temperature") return;
+    for (let at = order - 1; at >= 0; at--) {
+      const draft = drafts[at];
+      if (draft === undefined || draft.unit !== undefined || draft.gone) return;
+      if (partBefore(items, draft.index) !== part || isApart(items, draft, drafts[at + 1])) return;
+      draft.unit = unit;
+      draft.named = "temperature";
+      draft.hint = undefined;
+    }
+  });
+}
+
+function isApart(items: readonly Item[], left: Draft, right: Draft | undefined): boolean {
+  const gap = items.slice(left.index + 1, right?.index);
+  return gap.length > 4 || gap.some(({ kind }) => kind === itemKind.line);
+}
