@@ -1,5 +1,5 @@
 import { capsBled } from "./caps-bled.ts";
-import { changed, wasBehind } from "./changed.ts";
+import { changed, level, wasBehind } from "./changed.ts";
 import type { Between, Draft } from "./draft.ts";
 import { isRoom } from "./in-there.ts";
 import { alive, inherit, sameDimension, unlabelled } from "./inherit.ts";
@@ -237,11 +237,6 @@ function pulledThen(items: readonly Item[], left: Draft, right: Draft): boolean 
 
 function toldNow(items: readonly Item[], left: Draft, right: Draft): boolean {
   return left.now || items.slice(left.index + 1, right.index).some(({ text }) => text === "now");
-}
-
-/** "ramps up fine, 211 212 211": three legs that are even, nothing that rises. */
-function level(left: Draft, right: Draft, gap: Between): boolean {
-  return gap.empty && Math.abs(left.value - right.value) <= 0.03 * right.value;
 }
 
 function begun(before: number): boolean {

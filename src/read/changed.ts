@@ -244,3 +244,8 @@ function wasThen(items: readonly Item[], left: Draft, right: Draft, gap: Between
     .slice(left.index + 1, right.index)
     .some((item) => item.text === "after" || item.text === "then");
 }
+
+/** "ramps up fine, 211 212 211": three legs that are even, nothing that rises. */
+export function level(left: Draft, right: Draft, gap: Between): boolean {
+  return gap.empty && Math.abs(left.value - right.value) <= 0.03 * right.value;
+}
