@@ -2,7 +2,7 @@ import type { Draft } from "./draft.ts";
 import { type Item, itemKind } from "./item.ts";
 import type { Note } from "./note.ts";
 
-const moreWords = /^(?:more|another|extra)$/;
+const moreWords = /^(?:more|another|extra|plus)$/;
 
 /** Is the number itself one of more of the same: "+2.3", "another 2.3", "2.3 more"? */
 function ofMore(note: Note, items: readonly Item[], draft: Draft): boolean {

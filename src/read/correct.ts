@@ -28,7 +28,7 @@ function announces(note: Note, drafts: readonly Draft[]): boolean {
   if (first?.text === "no" && first === note.items[1]) return true;
   const end = note.items[note.items.length - 1];
   if (end?.text === "actually" && note.items.length <= 4) return true;
-  if (toldBefore(note)) return true;
+  if (toldBefore(note) || othersStand(note)) return true;
   return note.items.some(
     (item) =>
       (item.roles & role.correct) !== 0 &&
@@ -85,6 +85,12 @@ function figureSaid(note: Note): boolean {
   return note.items.some(
     (item) => item.kind === itemKind.number && item.from >= from && item.to <= to,
   );
+}
+
+/** "115 on the suction, the head one is still right": the rest of what was told stands, so this does not. */
+function othersStand(note: Note): boolean {
+  if (note.context.readings.length === 0) return false;
+  return /\b(?:is|are|was|were) (?:still |all )*(?:right|correct)[.!]?$/.test(note.plain.trim());
 }
 
 /** "I told you sixty four, it's actually seventy four" */

@@ -136,6 +136,9 @@ const howItIs =
 function highOrLow(items: readonly Item[], at: number): boolean {
   const [before, item, next] = [items[at - 1], items[at], items[at + 1]];
   if (item === undefined || !/^(?:high|low)$/.test(item.text) || !isOneWord(item)) return false;
+  // "phase C 33.0 thats the high one"
+  if (before?.text === "the" && /^ones?$/.test(next?.text ?? "") && !figureBehind(items, at + 1))
+    return items.slice(0, at).some(({ kind }) => kind === itemKind.number);
   if (before === undefined || !(howItIs.test(before.text) || before.apostrophe)) return false;
   if (next !== undefined && next.kind !== itemKind.sign && next.kind !== itemKind.line)
     return false;

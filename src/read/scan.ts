@@ -83,13 +83,8 @@ function pushWord(scan: Scan, to: number): void {
   // "w/" is "with", whatever else a w is; "w/o" is "without"
   if (piece === "w" && text.charCodeAt(end) === 47 && classOf(text, end + 1) !== DIGIT) {
     const without = text.startsWith("w/o", at) && classOf(text, at + 3) !== LETTER;
-    push(
-      scan,
-      tokenKind.word,
-      without ? at + 3 : end + 1,
-      lookUp(without ? "without" : "with"),
-      without ? "without" : "with",
-    );
+    const said = without ? "without" : "with";
+    push(scan, tokenKind.word, without ? at + 3 : end + 1, lookUp(said), said);
     return;
   }
   if (piece === "w" && withAlone(scan, end)) {
@@ -158,6 +153,11 @@ function pushMixed(scan: Scan, to: number): void {
   const known = lookUp(piece);
   if (known !== undefined) {
     push(scan, tokenKind.word, to, known, piece);
+    return;
+  }
+  // "U1-V1 2.4 ohm": a motor's beginnings as IEC 60034-8 names them (from memory); a code alone is none
+  if (/^[uvw]1$/.test(piece) && /\bv1\b/.test(text) && /\b[uw]1\b/.test(text)) {
+    push(scan, tokenKind.word, to, lookUp(piece.charAt(0)), piece.charAt(0));
     return;
   }
   if (/^\d*\.?\d+e\d+$/.test(piece) && piece.includes(".")) {
