@@ -47,6 +47,7 @@ import { markedThenRead } from "./marked-then-read.ts";
 import { tooManyGigs } from "./megs-or-gigs.ts";
 import { minutesAfter } from "./minutes-after.ts";
 import { nameRow } from "./name-row.ts";
+import { numberedCases } from "./numbered-cases.ts";
 import { oilSides } from "./oil-sides.ts";
 import { otherOfPair } from "./other-of-pair.ts";
 import { outOf } from "./out-of.ts";
@@ -118,6 +119,10 @@ export const byWords = passes(
   { look: ({ drafts, items }) => minutesAfter(drafts, items), heads: "after", several: true },
   { look: ({ drafts, items }) => atEach(drafts, items), several: true },
   { look: ({ drafts }) => statsOfOne(drafts), several: true },
+  {
+    look: ({ drafts, items, context }) => numberedCases(drafts, items, context),
+    heads: "case|cases",
+  },
   {
     look: ({ drafts, items, context }) => gaugePair(drafts, items, context.units),
     several: true,

@@ -41,25 +41,58 @@ function toldOf(note: Note, i: number): Item | undefined {
   return freeNumber(value) ? value : undefined;
 }
 
+/** "case 4 at -19, 5 at -18", "comp 1 14.2, 2 14.5": behind a comma or a unit the next number of the row, and its value. */
+function nextInRow(items: readonly Item[], i: number): Item | undefined {
+  const [before, next] = [items[i - 1], items[i + 1]];
+  const parted = before?.text === "," || before?.text === "and" || before?.unit !== undefined;
+  if (!parted) return undefined;
+  // "circuit 1 sh 9, 2 sh 14"
+  const named = next?.kind === itemKind.label || next?.kind === itemKind.unit;
+  const again = named && items.slice(0, i).some(({ text }) => text === next.text);
+  const value = items[again || /^(?:at|@|:)$/.test(next?.text ?? "") ? i + 2 : i + 1];
+  return freeNumber(value) && !value.fraction ? value : undefined;
+}
+
+const states =
+  /^(?:off|dead|down|out|fine|ok|okay|good|not|wont|isnt|tripped|locked|idle|running|runs|humming|hums|noisy|seized)$/;
+
+/** "fan 1 1.2 A, 2 off": how the next of the row is, no value of it. */
+function saysHow(items: readonly Item[], i: number): boolean {
+  const [before, next, after] = [items[i - 1], items[i + 1], items[i + 2]];
+  if (before?.text !== "," && before?.text !== "and") return false;
+  return states.test(next?.text ?? "") && after?.kind !== itemKind.number;
+}
+
 /** "compressor one's at eighteen amps, two's at nineteen": the noun said once for both. */
 export const machineAgain: Rule = {
   name: "<machine> <number> <value>, <number> is <value>",
   needs: "number",
   apply: (note) => {
     let noun: string | undefined;
+    let last = 0;
     const seen = new Set<string>();
     note.items.forEach((item, i) => {
       if (item.kind === itemKind.subject) {
-        noun = /^(.*\D )\d+$/.exec(item.subject ?? "")?.[1];
+        const [, said, digits] = /^(.*\D )(\d+)$/.exec(item.subject ?? "") ?? [];
+        noun = said;
+        last = Number(digits);
         if (item.subject !== undefined) seen.add(item.subject);
         return;
       }
       const number = noun === undefined ? undefined : namedAt(note.items, i);
       if (number === undefined || seen.has(`${noun}${number}`)) return;
-      const value = toldOf(note, i);
+      const row = number === last + 1 ? nextInRow(note.items, i) : undefined;
+      const value = toldOf(note, i) ?? row;
+      const how = number === last + 1 && saysHow(note.items, i);
+      if (value === undefined && how) {
+        item.kind = itemKind.subject;
+        item.subject = `${noun}${number}`;
+        last = number;
+      }
       if (value === undefined) return;
       value.subject = `${noun}${number}`;
       seen.add(value.subject);
+      last = number;
       state(note, machineAgain.name, [i, i + 1], { kind: "note", about: "place" });
     });
   },

@@ -1,0 +1,41 @@
+import type { Context } from "./context.ts";
+import type { Draft } from "./draft.ts";
+import { type Item, itemKind } from "./item.ts";
+import { role } from "./word.ts";
+
+/** How cold or warm a case is told, in the company's scale. Common practice, no source. */
+const warmth = { us: [-40, 75], si: [-40, 24] } as const;
+
+/** Right behind the case's name, or past "is", "at". */
+function behindName(draft: Draft, items: readonly Item[]): boolean {
+  const before = items[draft.index - 1];
+  const verb = before !== undefined && (before.roles & (role.is | role.preposition)) !== 0;
+  const name = verb ? items[draft.index - 2] : before;
+  // "case 1 2.4, 2 3.1"
+  return (
+    name?.kind === itemKind.subject || (name?.kind === itemKind.number && name.owner !== undefined)
+  );
+}
+
+function isBare({ unit, named, hint, place, points, rating, over, same }: Draft): boolean {
+  const free = [unit, named, hint, place, points, rating].every((one) => one === undefined);
+  return free && !over && !same;
+}
+
+/** "case 4 -19, case 5 -18": a figure alone behind the number of a case is how cold it is, whatever gauge was read before. */
+export function numberedCases(
+  drafts: readonly Draft[],
+  items: readonly Item[],
+  context: Context,
+): void {
+  const last = context.readings.findLast(({ subject }) => /^case \d/.test(subject ?? ""));
+  if (last !== undefined && last.quantity !== "temperature") return;
+  const [low, high] = warmth[context.units];
+  for (const draft of drafts) {
+    if (!/^case \d/.test(draft.subject ?? "") || !isBare(draft) || !behindName(draft, items))
+      continue;
+    if (draft.value < low || draft.value > high) continue;
+    draft.hint = "temperature";
+    draft.place = "box";
+  }
+}
