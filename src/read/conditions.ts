@@ -3,7 +3,7 @@ import { type Item, itemKind } from "./item.ts";
 import { mayBeOhms } from "./may-be-ohms.ts";
 import { type Note, state } from "./note.ts";
 import type { Setting } from "./settle.ts";
-import { setBeforeOhms, testAnnounced } from "./test-announced.ts";
+import { setBeforeOhms, testAnnounced, testThen } from "./test-announced.ts";
 import { testerVolts } from "./tester-volts.ts";
 import { onePointEach, voltsColon } from "./volts-colon.ts";
 import { warmWindings } from "./winding-warm.ts";
@@ -15,12 +15,12 @@ const testVoltages: readonly number[] = [
 ];
 
 function isTestVoltage(draft: Draft, items: readonly Item[], setting: Setting): boolean {
-  if (ofTheTester(draft, items)) return besidesPoints(items);
+  if (ofTheTester(draft, items)) return besidesPoints(items) || testThen(draft, items);
   if (testerAt(draft, items) || voltsColon(draft, items)) return true;
   // "lead 2. 52 meg. test voltage 500"
   if (setting.insulation && testVoltageSaid(draft, items)) return true;
   if (settingOfTester(draft, items) && (setting.insulation || megohmsIn(items))) return true;
-  if (setting.insulation && testAnnounced(draft, items)) return true;
+  if (setting.insulation && (testAnnounced(draft, items) || testThen(draft, items))) return true;
   if ((setting.insulation || megohmsIn(items)) && setBeforeOhms(draft, items)) return true;
   if (behindMeg(draft, items) || behindTold(draft, items)) return true;
   if (setting.insulation && beforeColon(draft, items)) return true;

@@ -24,7 +24,7 @@ import { coilOutlets, pressureAndLine } from "./pressure-and-line.ts";
 import { pressureAtWarmth } from "./pressure-at-warmth.ts";
 import { risingRows } from "./rising-rows.ts";
 import { rowToEnd } from "./row-to-end.ts";
-import { otherEnd, setAndActual } from "./set-actual.ts";
+import { otherEnd, setAndActual, setOfGauge } from "./set-actual.ts";
 import { startRange } from "./start-range.ts";
 import { systemHolds } from "./system-holds.ts";
 import { atValveBody, besidePart, throughPart } from "./through-part.ts";
@@ -100,6 +100,7 @@ export const bySaying = passes(
     look: ({ drafts, items, context }) => setAndActual(items, drafts, context.units),
     several: true,
   },
+  { look: ({ drafts }) => setOfGauge(drafts), several: true },
   { look: ({ drafts, items }) => otherEnd(items, drafts), several: true },
   { look: ({ drafts, items }) => lettersOfGauges(drafts, items), several: true },
   { look: ({ drafts, items }) => underLoad(drafts, items), heads: ":" },

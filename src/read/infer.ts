@@ -75,6 +75,7 @@ function alongShapes(list: readonly Draft[], items: readonly Item[]): void {
       if (word !== undefined && !otherSize(word, draft)) copyKind(word, draft);
       return;
     }
+    if (shape === "S" && before !== undefined && otherSize(before, draft)) return;
     if (shape === "S" && before !== undefined && ofAnother(items, before, draft)) {
       copyKind(before, draft);
       return;

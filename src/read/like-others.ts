@@ -40,8 +40,9 @@ export function outOfGear(draft: Draft, items: readonly Item[], context: Context
   draft.question = "quantity";
 }
 
-/** "volts 461 459 433 L1 22.4": what is so far from the volts before is something else. */
+/** "volts 461 459 433 L1 22.4", "comp 1 4.8 kW 187": so far from the volts or kilowatts before is something else. */
 export function otherSize(from: Draft, to: Draft): boolean {
+  if (from.quantity === "power" && from.value > 0 && to.value > from.value * 5) return true;
   return (
     from.quantity === "voltage" && from.value >= 90 && to.value > 0 && to.value < from.value / 5
   );

@@ -5,6 +5,7 @@ import { quantityOf, unitCalled } from "./kinds.ts";
 import type { Note } from "./note.ts";
 import { ofOthers } from "./of-others.ts";
 import { warmthFits } from "./place-warmth.ts";
+import { subjectsOf } from "./subjects-together.ts";
 
 /** In the quantity's canonical unit. */
 export function canonical(draft: Draft, number: number, units: "us" | "si"): number {
@@ -275,24 +276,4 @@ export function make(note: Note, draft: Draft): Reading[] {
     if (reading !== undefined) out.push(reading);
   }
   return out;
-}
-
-/** "fan 1 and fan 2 both 3.6 A": the subjects that stand together before the value. */
-function subjectsOf(note: Note, draft: Draft): string[] {
-  const found: string[] = [];
-  let last = -1;
-  for (const index of draft.before) {
-    const item = note.items[index];
-    if (item?.kind !== itemKind.subject || item.subject === undefined || item.subject === "")
-      continue;
-    const joint = note.items[index - 1]?.text;
-    if (
-      last >= 0 &&
-      (index !== last + 2 || (joint !== "and" && joint !== "&" && joint !== "n" && joint !== ","))
-    )
-      return [];
-    found.push(item.subject);
-    last = index;
-  }
-  return found;
 }

@@ -3,6 +3,7 @@ import type { Draft } from "./draft.ts";
 import { isRoom } from "./in-there.ts";
 import { type Item, itemKind } from "./item.ts";
 import type { Note } from "./note.ts";
+import { apart } from "./subjects-together.ts";
 import { role } from "./word.ts";
 
 /** A name that a value can be of, told apart by its sort: machines, places, rooms. */
@@ -75,6 +76,8 @@ export function nameRow(drafts: Draft[], items: readonly Item[]): void {
     while (verbs.test(items[last]?.text ?? "")) last--;
     const row = rowFrom(items, last, -1);
     if (row.length < 2) continue;
+    const subjects = row.flatMap((at) => items[at]?.subject ?? []);
+    if (sortOf(items[last]) === "machine" && apart(items, subjects)) continue;
     // "supply and return 55 and 75": a value for each
     const next = items[draft.index + (joint.test(items[draft.index + 1]?.text ?? "") ? 2 : 1)];
     if (next?.kind === itemKind.number || items[draft.index + 1]?.text === "/") continue;

@@ -71,12 +71,45 @@ function placeFirst(tokens: readonly Token[], i: number): boolean {
   );
 }
 
+const takes = /^(?:wait|sorry|scratch|mean|correction|oops|whoops|nope|make|actually|strike)$/;
+const beside = /^(?:no|that|it|i|its|thats|uh|um|er|[,.])$/;
+
+/** "22. No wait. 12.", "240. No, sorry. 214": where the words between the two take the first back, its stop's index. */
+function takenBackFrom(tokens: readonly Token[], i: number): number {
+  const [number, after] = [tokens[i + 1], tokens[i + 2]];
+  const time = after?.word?.unit?.dimension === "time";
+  const counts = after?.kind === tokenKind.word && after.word?.unit === undefined;
+  if (!isNumber(number) || time || counts) return -1;
+  let told = false;
+  let from = i - 1;
+  for (; from > i - 7; from--) {
+    const text = tokens[from]?.text ?? "";
+    if (takes.test(text)) told = true;
+    else if (!beside.test(text)) break;
+  }
+  const ahead = tokens[from];
+  const figure = isNumber(ahead) || ahead?.word?.unit !== undefined;
+  return told && figure && /^[.,]$/.test(tokens[from + 1]?.text ?? "") ? from + 1 : -1;
+}
+
+/** The stops of such words. */
+function aroundTakenBack(tokens: readonly Token[]): ReadonlySet<number> {
+  const found = new Set<number>();
+  tokens.forEach((token, i) => {
+    const from = isStop(token) ? takenBackFrom(tokens, i) : -1;
+    for (let at = from; from >= 0 && at <= i; at++) if (isStop(tokens[at])) found.add(at);
+  });
+  return found;
+}
+
 /** Takes such stops out, so that the figure is read in one piece. */
 export function dropOddStops(tokens: Token[]): void {
   if (!tokens.some(isStop)) return;
+  const around = aroundTakenBack(tokens);
   const kept = tokens.filter((token, i) => {
     if (!isStop(token)) return true;
     return !(
+      around.has(i) ||
       brokenOff(tokens, i) ||
       parted(tokens, i) ||
       smallerUnit(tokens, i) ||

@@ -71,6 +71,7 @@ import { statsOfOne } from "./stats-of-one.ts";
 import { swings } from "./swings.ts";
 import { switchSet } from "./switch-set.ts";
 import { inTank } from "./tank-fill.ts";
+import { throughSwitch } from "./through-switch.ts";
 import { toldByWords } from "./told-by-words.ts";
 import { trips } from "./trips.ts";
 import { busAgain, sagsAtStart } from "./two-states.ts";
@@ -109,6 +110,7 @@ export const byWords = passes(
   },
   { look: ({ drafts, note }) => zeros(drafts, note) },
   { look: ({ drafts, items, context }) => lettersAlone(drafts, items, context.units) },
+  { look: ({ drafts, items }) => throughSwitch(drafts, items), heads: "out", several: true },
   {
     look: ({ drafts, items, context }) => outsideBehind(drafts, items, context.units),
     heads: "out|outside|outdoors|outdoor|ambient|amb|od|oat",

@@ -156,18 +156,19 @@ function loose(note: Note, draft: Draft, drafts: readonly Draft[]): boolean {
   return !(like || beside || bothDraw(note, draft, drafts)) || draft.action !== undefined;
 }
 
-/** "drawing eighteen six on L1 and eighteen nine on L2": two legs said alike bear each other out. */
+/** "drawing eighteen six on L1 and eighteen nine on L2", three in a row: legs said alike bear each other out. */
 function bothDraw(note: Note, draft: Draft, drafts: readonly Draft[]): boolean {
-  if (draft.quantity !== "current" || draft.points === undefined) return false;
-  return drafts.some(
+  if (draft.quantity !== "current") return false;
+  const alike = drafts.filter(
     (other) =>
       other !== draft &&
       !other.gone &&
       other.quantity === "current" &&
-      other.points !== undefined &&
+      (other.points === undefined) === (draft.points === undefined) &&
       note.items[other.index]?.loose === true &&
       Math.abs(draft.value - other.value) < 0.1 * draft.value,
   );
+  return alike.length > (draft.points === undefined ? 1 : 0);
 }
 
 /** "vac 480": microns of vacuum or volts AC, where neither is spoken of elsewhere. */

@@ -7,7 +7,7 @@ const others =
 const rooms =
   /^(?:rm|room|stat|tstat|thermostat|zone|space|area|office|house|indoor|actual|box|cooler|freezer|customer|cust|tenant|tenants|wants|want|they)$/;
 
-const ends = /^(?:and|back|out|in|at|heating|cooling|heat|cool)$/;
+const ends = /^(?:and|back|out|in|at|heating|cooling|heat|cool|reset|resets|made|makes)$/;
 
 /** What people set a room to, and what a room then has. */
 const ROOM = { us: [40, 105], si: [5, 40] } as const;
@@ -18,17 +18,46 @@ export function otherEnd(items: readonly Item[], drafts: readonly Draft[]): void
     const set = drafts[order - 1];
     if (set?.rating !== "setpoint" || draft.rating !== undefined || draft.unit !== undefined)
       return;
-    if (draft.named !== undefined || draft.hint !== undefined || draft.points !== undefined) return;
+    if (draft.named !== undefined || draft.points !== undefined) return;
+    if (draft.hint !== undefined && draft.hint !== set.hint) return;
     const gap = items.slice(set.index + 1, draft.index).map(({ text }) => text);
     if (gap.length > 3 || !gap.every((text) => ends.test(text))) return;
     // "cooling set point's 74 heating's 68"
     const other = gap.length === 1 || (gap.length === 2 && gap[0] === "and");
     const mode = other && /^(?:heating|cooling|heat|cool)$/.test(gap[gap.length - 1] ?? "");
-    if (!gap.includes("in") && !gap.includes("out") && !mode) return;
+    // "lp switch set at 10 and 25", "set 410 and reset 300"
+    const ofSwitch =
+      /^(?:and|resets?|makes)$/.test(gap[0] ?? "") &&
+      drafts
+        .slice(0, order)
+        .some(({ rating, hint, named }) => rating === "setpoint" && (named ?? hint) === "pressure");
+    if (!gap.includes("in") && !gap.includes("out") && !mode && !ofSwitch) return;
     draft.rating = "setpoint";
     draft.hint = set.hint;
     draft.named = set.named;
     draft.place ??= set.place;
+  });
+}
+
+/** What a pressure is held at lies at most so far from what it is: a share of it; our choice, no source. */
+const nearSet = 0.25;
+
+/** "suct 22 disch 187, set pt is 20": beside pressures alone the one that it is near to is what is set. */
+export function setOfGauge(drafts: readonly Draft[]): void {
+  drafts.forEach((set) => {
+    const told = set.named ?? set.hint ?? set.quantity ?? set.unit ?? set.points ?? set.place;
+    if (set.rating !== "setpoint" || told !== undefined) return;
+    const rest = drafts.filter((one) => one !== set && !one.gone);
+    const gauges = rest.every(({ place, named, hint, unit }) => {
+      const kind = named ?? hint;
+      const dimension = unit?.dimension ?? "pressure";
+      if (dimension !== "pressure" && unit?.figure !== "lb") return false;
+      return (
+        kind === "pressure" || (kind === undefined && /^(?:suction|discharge)$/.test(place ?? ""))
+      );
+    });
+    const near = rest.some(({ value }) => Math.abs(value - set.value) <= nearSet * value);
+    if (gauges && near) set.hint = "pressure";
   });
 }
 

@@ -20,6 +20,34 @@ export function testAnnounced(draft: Draft, items: readonly Item[]): boolean {
   );
 }
 
+/** Is the word the test's own: "megging", "meg test", "insulation test"? */
+function namesTest({ text, label }: Item): boolean {
+  return /^megg(?:er|ers|ed|ing)$/.test(text) || label?.quantity === "insulation_resistance";
+}
+
+/**
+ * "meg test five hundred lead one forty meg", "megging the pump at five hundred one minute ninety meg": behind
+ * the test's name, before the first lead or the first minute, stands what the tester was set to.
+ */
+export function testThen(draft: Draft, items: readonly Item[]): boolean {
+  const [own, next] = [items[draft.index], items[draft.index + 1]];
+  if (own?.unit !== undefined || !testerVolts.has(draft.value) || next === undefined) return false;
+  const lead = next.kind === itemKind.points && (next.points?.length ?? 0) > 0;
+  const minute = next.unit?.dimension === "time";
+  if (!lead && !minute) return false;
+  const at = /^(?:at|@)$/.test(items[draft.index - 1]?.text ?? "");
+  const before = items.slice(0, draft.index);
+  const told = before.some(namesTest);
+  if (!told && !(at && minute)) return false;
+  const first = before.every(({ kind, points }) => {
+    return kind !== itemKind.number && ((at && minute) || (points?.length ?? 0) === 0);
+  });
+  const megohms = items.slice(draft.index + 2).some(({ unit }) => {
+    return unit?.dimension === "resistance" && unit.factor >= 1e6;
+  });
+  return first && megohms;
+}
+
 /** "megger going on comp 2", "meg on": the tester is put on, and shows nothing yet. */
 function beginsNow([tester, ...behind]: readonly Item[]): boolean {
   if (!/^(?:meg|megs|megger|tester|megging)$/.test(tester?.text ?? "")) return false;

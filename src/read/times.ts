@@ -96,7 +96,12 @@ function pastHour(items: readonly Item[], i: number): boolean {
 /** "still two fifty at eleven ten": behind a figure two teens are an hour and its minutes, no third and fourth figure. */
 function hourOfTeens(items: readonly Item[], i: number): Clock | undefined {
   const [lead, hour, minute, after] = items.slice(i - 1, i + 3);
-  if (lead === undefined || !/^(?:at|since|until|till|by)$/.test(lead.text)) return undefined;
+  // "three fifty of nitrogen in, it's eleven ten"
+  const held =
+    /^(?:is|its|it's)$/.test(lead?.text ?? "") &&
+    items.slice(0, i).some(({ text }) => /^(?:nitrogen|nitro|n2)$/.test(text));
+  if (lead === undefined || (!held && !/^(?:at|since|until|till|by)$/.test(lead.text)))
+    return undefined;
   const teen = (item: Item | undefined, most: number): item is Item =>
     item?.kind === itemKind.number &&
     item.spoken &&

@@ -42,7 +42,8 @@ function typedGroup(tokens: readonly Token[], i: number, limit: number): Group |
 function withHundred(tokens: readonly Token[], count: number, i: number): Whole {
   const rest = below(tokens, i, 100);
   const another =
-    rest !== undefined && (startsAnother(tokens, rest, i) || paces(tokens, i, rest.end));
+    rest !== undefined &&
+    (startsAnother(tokens, rest, i) || paces(tokens, i, rest.end) || firstPace(tokens, rest, i));
   if (rest === undefined || another) return { value: count * 100, end: i };
   return { value: count * 100 + rest.value, end: rest.end };
 }
@@ -53,6 +54,17 @@ const times = /^(?:seconds?|secs?|minutes?|mins?|hours?|hrs?)$/;
 function paces(tokens: readonly Token[], from: number, end: number): boolean {
   if (!times.test(tokens[end]?.text ?? "")) return false;
   return tokens.slice(Math.max(0, from - 8), from).some(({ text }) => times.test(text));
+}
+
+/** "megging at five hundred | one minute ninety two meg": behind a tester's volts the first time of its test. */
+function firstPace(tokens: readonly Token[], rest: Whole, i: number): boolean {
+  const behind = tokens[rest.end]?.text ?? "";
+  if (tokens[i]?.text === "and" || !times.test(behind)) return false;
+  // nobody says "five hundred one minute" of minutes
+  if (rest.value === 1) return !behind.endsWith("s");
+  const tests = /^(?:meg|megs|megged|megging|megger|meggered|insulation|megohms?)$/;
+  const near = tokens.slice(Math.max(0, i - 14), i + 14);
+  return /^(?:10|15|30|60)$/.test(String(rest.value)) && near.some(({ text }) => tests.test(text));
 }
 
 /** "two hundred | four hundred", "two hundred | two ten": the group behind "hundred" counts hundreds itself. */
@@ -150,9 +162,31 @@ function withOh(tokens: readonly Token[], head: Group, oh: Group): Whole | undef
   return undefined;
 }
 
+const amperes = /^(?:amps?|current|legs?|phases?|drawing|pulling|running|runs)$/;
+
+/** "amps seven nine | seven eight and seven nine": nobody draws thousands, and each begins about as the first. */
+function rowOfTenths(tokens: readonly Token[], i: number): boolean {
+  let from = i;
+  while (numberWord(tokens[from - 1])?.kind === "ones" || tokens[from - 1]?.text === "and") from--;
+  const before = tokens.slice(Math.max(0, from - 3), from);
+  let end = from;
+  const heads: number[] = [];
+  for (;;) {
+    const [first, second] = [numberWord(tokens[end]), numberWord(tokens[end + 1])];
+    if (first?.kind !== "ones" || second?.kind !== "ones") break;
+    heads.push(first.value);
+    end += 2;
+    if (tokens[end]?.text === "and") end++;
+  }
+  const [lead = 0] = heads;
+  const near = heads.length > 1 && heads.every((head) => Math.abs(head - lead) <= 1);
+  const told = [...before, ...tokens.slice(end, end + 2)];
+  return near && told.some(({ text }) => amperes.test(text));
+}
+
 /** "four eight zero" spelled, or a loose pair like "seven four" and "twenty two nine". */
 function digitsOrLoose(tokens: readonly Token[], head: Group, next: Group): Whole | undefined {
-  if (head.kind === "ones") {
+  if (head.kind === "ones" && !rowOfTenths(tokens, head.end - 1)) {
     let value = head.value * 10 + next.value;
     let end = next.end;
     let count = 2;
@@ -206,6 +240,6 @@ function thousands(tokens: readonly Token[], said: Whole): Whole {
   const again = numberWord(tokens[end]);
   if (again?.kind === "thousand") return { value: value * again.value, end: end + 1 };
   const rest = below(tokens, end, 1000);
-  if (rest === undefined) return { value, end };
+  if (rest === undefined || firstPace(tokens, rest, end)) return { value, end };
   return { value: value + rest.value, end: rest.end };
 }

@@ -2,6 +2,7 @@ import { type Item, itemKind } from "../item.ts";
 import { type Note, type Rule, state } from "../note.ts";
 import { role } from "../word.ts";
 import { freeNumber, textAt, wordBefore, wordBehind } from "./near.ts";
+import { poles, rowEnd } from "./row-of-sizes.ts";
 
 const gear: ReadonlySet<string> = new Set([
   "breaker",
@@ -142,6 +143,11 @@ export const breakers: Rule = {
         state(note, breakers.name, [i, i + 1], { kind: "note", about: "size" });
         return;
       }
+      const end = rowEnd(items, i);
+      if (end > 0) {
+        state(note, breakers.name, [i, end], { kind: "note", about: "size" });
+        return;
+      }
       if (amps && poles(items, i)) {
         state(note, breakers.name, [i, i + 3], { kind: "note", about: "size" });
         return;
@@ -260,14 +266,6 @@ function voltsSide(items: readonly Item[], i: number): boolean {
   if (noun !== undefined)
     noun.label = control ? { place: "control", hint: "voltage" } : { hint: "voltage" };
   return true;
-}
-
-/** "40a 2p": amps and poles. */
-function poles(items: Parameters<typeof textAt>[0], i: number): boolean {
-  return (
-    /^(?:[1234]|one|two|three|four)$/.test(textAt(items, i + 1)) &&
-    /^(?:p|pole)$/.test(textAt(items, i + 2))
-  );
 }
 
 /** "89 V across pole 3": measured there. */

@@ -3,6 +3,7 @@ import { type Note, type Rule, state } from "../note.ts";
 import { clockAt, timeText } from "../times.ts";
 import { role } from "../word.ts";
 import { gasAgain, likeTheLast, ofGauges } from "./gauge-no-hour.ts";
+import { hourBehind } from "./hour-behind.ts";
 import { textAt } from "./near.ts";
 import { STATUS } from "./status-words.ts";
 import { twoTimes } from "./two-times.ts";
@@ -246,6 +247,7 @@ function claim(note: Note, i: number): number {
       hourBeside(items, i) ||
       nextTime(items, i) ||
       opensWith(items, i) ||
+      hourBehind(note, i) ||
       twoTimes(items, i),
   );
   const read = measured(items, i) && !meetingRoom(items, i);

@@ -1,0 +1,57 @@
+import { type Item, itemKind } from "../item.ts";
+import type { Note } from "../note.ts";
+import { testerVolts } from "../tester-volts.ts";
+import { freeNumber, textAt } from "./near.ts";
+
+/** What is told at a speed, a flow or a frequency: "60 hz at 1750", "static .6 at 1200". */
+const flows =
+  /^(?:frequency|rotational_speed|airflow|static_pressure|water_flow|power|resistance)$/;
+const turns: ReadonlySet<string> = new Set(["frequency", "speed", "airflow", "inches_of_water"]);
+
+function isFace(item: Item | undefined): item is Item {
+  if (!freeNumber(item) || item.unit !== undefined || item.fraction) return false;
+  const hour = Math.floor(item.value / 100);
+  return Number.isInteger(item.value) && hour >= 1 && hour < 24 && item.value % 100 < 60;
+}
+
+/** 1430 as typed: four digits and no comma. */
+function isTyped(item: Item): boolean {
+  return !item.spoken && item.to - item.from === 4 && item.value >= 600;
+}
+
+/** "still 180 at 1245", "suct 118 @ 1430": behind a figure four digits are the hour that it was read at. */
+function atHour({ items, context, plain }: Note, i: number): boolean {
+  const item = items[i];
+  if (!isFace(item) || !isTyped(item) || !/^(?:at|@)$/.test(textAt(items, i - 1))) return false;
+  if (items.some(({ label }) => flows.test(label?.quantity ?? ""))) return false;
+  if (items.some(({ unit }) => turns.has(unit?.dimension ?? ""))) return false;
+  const tests =
+    items.some(({ kind }) => kind === itemKind.points || kind === itemKind.ground) ||
+    /\b(?:meg|insul|iso|hipot)/.test(plain) ||
+    context.readings.at(-1)?.quantity === "insulation_resistance";
+  if (tests && testerVolts.has(item.value)) return false;
+  let before = i - 2;
+  while (/^(?:psi|psig|nitrogen|nitro|n2|on|it|there|still|,)$/.test(textAt(items, before)))
+    before--;
+  return freeNumber(items[before]) && before >= i - 5;
+}
+
+/** Share above its first figure that gas in a closed circuit doesn't climb to; our choice, no source. */
+const tooFar = 1.3;
+
+/** "put two fifty of nitrogen on it, it's nine forty now": what is held never climbs so far. */
+function hourOfHold({ items }: Note, i: number): boolean {
+  const [its, item] = [items[i - 1], items[i]];
+  if (!isFace(item) || item.value % 100 === 0) return false;
+  const told = /^(?:its|it's)$/.test(its?.text ?? "");
+  const apart = its?.text === "is" && /^(?:it|time)$/.test(textAt(items, i - 2));
+  if (!told && !apart) return false;
+  if (!items.slice(0, i).some(({ text }) => /^(?:nitrogen|nitro|n2)$/.test(text))) return false;
+  const held = items.slice(0, i).filter(freeNumber);
+  return held.length === 1 && item.value > (held[0]?.value ?? 0) * tooFar;
+}
+
+/** Behind what was read stands when it was read. */
+export function hourBehind(note: Note, i: number): boolean {
+  return atHour(note, i) || hourOfHold(note, i);
+}
