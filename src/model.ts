@@ -521,6 +521,8 @@ export interface Job {
   readonly equipment: string | null;
   readonly complaint?: string;
   readonly assigned?: string;
+  /** who was sent along with him */
+  readonly second?: string;
   readonly status: "open" | Status;
   readonly status_at: string;
   /** who said the last status */

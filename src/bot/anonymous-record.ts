@@ -61,6 +61,7 @@ const named: Readonly<Record<string, string>> = {
   person: "person",
   people: "person",
   assigned: "person",
+  second: "person",
   site: "site",
   channel: "channel",
   thread: "message",

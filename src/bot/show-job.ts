@@ -24,6 +24,7 @@ function factsOf(job: Job) {
     opened: job.opened,
     complaint: job.complaint ?? null,
     assigned: job.assigned ?? null,
+    ...(job.second === undefined ? {} : { second: job.second }),
     channel: job.channel,
     ...(job.thread === undefined ? {} : { thread: job.thread }),
     status: job.status,

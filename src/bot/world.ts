@@ -108,6 +108,7 @@ function routable(memory: Memory, job: Job | Card, statusAt: Routable["statusAt"
     opened: job.opened,
     people: job.people,
     ...(job.assigned === undefined ? {} : { assigned: job.assigned }),
+    ...("second" in job && job.second !== undefined ? { second: job.second } : {}),
     tags,
     places,
   };

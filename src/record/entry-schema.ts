@@ -176,6 +176,7 @@ export const factsSchema = z.discriminatedUnion("kind", [
         equipment: z.string().nullable(),
         complaint: text,
         assigned: text,
+        second: text,
         channel: z.string(),
         thread: text,
       })

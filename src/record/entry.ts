@@ -6,6 +6,8 @@ export interface Opening {
   readonly equipment: string | null;
   readonly complaint?: string;
   readonly assigned?: string;
+  /** who was sent along */
+  readonly second?: string;
   readonly channel: string;
   readonly thread?: string;
 }

@@ -28,6 +28,7 @@ export function foldJob(entries: readonly Entry[]): Job | undefined {
     equipment: opening.equipment,
     ...(opening.complaint === undefined ? {} : { complaint: opening.complaint }),
     ...(opening.assigned === undefined ? {} : { assigned: opening.assigned }),
+    ...(opening.second === undefined ? {} : { second: opening.second }),
     ...foldStatus(alive, opener.at),
     people: peopleOf(standing),
     timeline: timelineOf(standing),

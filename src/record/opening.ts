@@ -36,7 +36,7 @@ export function openingFrom(
     siteOf({ named: named.sites, head, equipment, said: statement?.site }) ??
     anywhere.sites.find((known) => !namesAnother(head, known)) ??
     null;
-  const { complaint, assigned } = assignee(rest, world.people);
+  const { complaint, assigned, second } = assignee(rest, world.people);
   // who opens a job himself for now, and sends nobody, is on it
   const self =
     message.role === "tech" && !opensLater.test(message.text) ? message.person : undefined;
@@ -48,6 +48,7 @@ export function openingFrom(
     equipment,
     ...(what === undefined || what === "" ? {} : { complaint: what }),
     ...(who === undefined ? {} : { assigned: who }),
+    ...(second === undefined ? {} : { second }),
     channel: message.channel,
     ...(message.thread === undefined ? {} : { thread: message.thread }),
   };
@@ -135,7 +136,7 @@ function namesAnother(head: string, site: string): boolean {
 function assignee(
   rest: string,
   people: readonly string[],
-): { readonly complaint: string; readonly assigned?: string } {
+): Pick<Opening, "assigned" | "second"> & { readonly complaint: string } {
   const sentences = rest
     // ", Ife" behind a comma is a person as well: one name alone, the last thing said
     .replace(/,\s+(@?\p{Lu}\p{Ll}+[.!]?\s*)$/u, ". $1")
@@ -154,7 +155,16 @@ function assignee(
   return {
     complaint: trimEnd(sentences.slice(0, -1).join(" ")),
     assigned: personCalled(name, people),
+    ...secondOf(last.slice(first.length), people),
   };
+}
+
+/** "Nils and Hedda", "Nils with Hedda": who is sent along. */
+function secondOf(behind: string, people: readonly string[]): Pick<Opening, "second"> {
+  const said = /^\s*(?:,\s*)?(?:and|&|\+|n|with|plus)\s+@?([\p{L}'’-]+)/iu.exec(behind)?.[1];
+  if (said === undefined) return {};
+  const known = people.some((person) => person.toLowerCase() === said.toLowerCase());
+  return known || /^\p{Lu}\p{Ll}+$/u.test(said) ? { second: personCalled(said, people) } : {};
 }
 
 /** As the office writes the name, else in small letters as the chat knows people. */

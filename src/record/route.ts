@@ -3,7 +3,7 @@ import { type Named, plainTag } from "./names.ts";
 
 /** What routing needs to know of a job. */
 export interface Routable
-  extends Pick<Job, "job" | "site" | "equipment" | "opened" | "people" | "assigned"> {
+  extends Pick<Job, "job" | "site" | "equipment" | "opened" | "people" | "assigned" | "second"> {
   /** the status that it had at a moment, so that a late message finds its own time's jobs */
   readonly statusAt: (instant: number) => Job["status"];
   /** tags and rooms that hang on the job's unit or stand at its site */
@@ -35,6 +35,9 @@ export function route(asked: Asked, jobs: readonly Routable[]): Route {
   return { kind: "none" };
 }
 
+const isSent = ({ assigned, second }: Routable, person: string): boolean =>
+  person === assigned || person === second;
+
 /** The one open job that somebody was sent to: "here" means that one, where he has none in hand. */
 export function sentTo(
   asked: Pick<Asked, "person" | "instant">,
@@ -42,7 +45,7 @@ export function sentTo(
 ): number | undefined {
   const [only, ...others] = jobs.filter(
     (job) =>
-      job.assigned === asked.person &&
+      isSent(job, asked.person) &&
       Date.parse(job.opened) <= asked.instant &&
       job.statusAt(asked.instant) !== "done",
   );
@@ -115,7 +118,7 @@ function narrow(jobs: readonly Routable[], asked: Asked): readonly Routable[] {
   if (left.length === 1) return left;
   left = keep(left, (job) => job.people.includes(asked.person));
   if (left.length === 1) return left;
-  return keep(left, (job) => job.assigned === asked.person);
+  return keep(left, (job) => isSent(job, asked.person));
 }
 
 function latestOfUnit(jobs: readonly Routable[]): readonly Routable[] {

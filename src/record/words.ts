@@ -13,6 +13,7 @@ const freeFields: ReadonlySet<string> = new Set([
   "about",
   "where",
   "assigned",
+  "second",
   "name",
   "asked",
 ]);

@@ -12,8 +12,11 @@ const repeatDays = 90;
 /** The answer to a new job: number, place, whose it is, and what was done there before. */
 export function openedText(input: ReplyInput, job: Job): string {
   const where = [job.site, job.equipment].filter((w) => w !== null).join(" ");
+  const sent = [job.assigned, job.second].filter((person) => person !== undefined);
   const who =
-    job.assigned === undefined ? "nobody named yet" : personName(job.assigned, input.names);
+    sent.length === 0
+      ? "nobody named yet"
+      : sent.map((person) => personName(person, input.names)).join(" and ");
   const first = sentence(`Job ${job.job}${where === "" ? "" : ` ${where}`}: open, ${who}`);
   const lines = [
     first,

@@ -1,5 +1,6 @@
 import { type Item, itemKind } from "../item.ts";
 import { type Rule, state } from "../note.ts";
+import { STATUS, statusOf } from "./status-words.ts";
 import { isTotal } from "./stay.ts";
 
 const labor = /^(?:labor|labour|ot|overtime|timesheet|billable|bill|log|hrs|onsite|straight|me)$/;
@@ -28,11 +29,28 @@ function hoursAgain(items: readonly Item[], i: number): boolean {
   return items.slice(0, i).some((one) => one.unit?.figure === "h" && one.owner !== undefined);
 }
 
+const farewell = new Set(["done", "left_site"]);
+
+/** "done, 1.5 hrs", "leaving otterby. 2 hrs": the last that is told behind a farewell is how long he was there. */
+function closesWith(items: readonly Item[], i: number): boolean {
+  const [item, before] = [items[i], items[i - 1]];
+  if (item === undefined || item.value > 24) return false;
+  const behind = items.slice(i + 1);
+  if (behind.some(({ text }) => !/^(?:[.,!]|total|on|it|this|there|here)$/.test(text)))
+    return false;
+  const bye = items.findIndex((one) => one.owner === STATUS && farewell.has(statusOf(one) ?? ""));
+  if (bye < 0 || bye >= i) return false;
+  const between = items.slice(bye + 1, i);
+  if (between.length > 7 || between.some(({ kind }) => kind === itemKind.number)) return false;
+  if (between.some(({ text }) => elsewhere.test(text) && !/^(?:out|off)$/.test(text))) return false;
+  return before?.kind === itemKind.sign || before?.kind === itemKind.line || bye === i - 1;
+}
+
 /** "put me down for 3 hours", "2.5 hrs labor", "1 hour overtime" */
 export const laborRule: Rule = {
   name: "<number> hours labor",
   heads:
-    "labor|labour|ot|overtime|timesheet|billable|bill|log|hrs|onsite|straight|put|today|total|travel|drive|driving|drv|helper|me|myself|mine|worked|each|shop|this|far|here",
+    "labor|labour|ot|overtime|timesheet|billable|bill|log|hrs|onsite|straight|put|today|total|travel|drive|driving|drv|helper|me|myself|mine|worked|each|shop|this|far|here|done|finished|complete|leaving|left|out|wrapped",
   needs: "number",
   apply: (note) => {
     const { items } = note;
@@ -54,7 +72,7 @@ export const laborRule: Rule = {
       const said = near.some(
         (word) => word.text !== "me" && labor.test(word.text) && word.kind !== itemKind.number,
       );
-      if (!down && !said && !alone && !isTotal(items, i)) return;
+      if (!down && !said && !alone && !isTotal(items, i) && !closesWith(items, i)) return;
       const overtime = near.some((word) => word.text === "ot" || word.text === "overtime");
       state(
         note,

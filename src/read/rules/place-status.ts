@@ -3,6 +3,7 @@ import { type Item, itemKind } from "../item.ts";
 import type { Note } from "../note.ts";
 import { clockAt } from "../times.ts";
 import { role } from "../word.ts";
+import { isWhole } from "./whole-machine.ts";
 
 const building =
   /^(?:gate|gates|door|doors|building|site|store|shop|place|museum|school|church|hatch|office|penthouse|room|lobby|everything|fence|yard|dock|front|entrance|roof|ladder|mall|library|clinic|bakery)$/;
@@ -24,18 +25,52 @@ const workplace =
 
 const ends = (item: Item | undefined): boolean => item?.kind !== itemKind.word;
 
-/** "library's done, leaving", "the daycare is finished": the place, not a part of the work. */
+/** Words that say that he goes. */
+const goes = /^(?:leaving|heading|headed|rolling|gone|off|packing|left)$/;
+
+/** "done, leaving", "done heading out": and nothing that is left behind. */
+function goesNow(items: readonly Item[], i: number): boolean {
+  const at = items[i + 1]?.kind === itemKind.word ? i + 1 : i + 2;
+  const next = items[at + 1];
+  return (
+    goes.test(items[at]?.text ?? "") &&
+    (next?.kind !== itemKind.word || /^(?:now|out|here|site|home|for)$/.test(next.text))
+  );
+}
+
+/** What is worked at, and no place: "recovery's done, leaving". */
+const work =
+  /ing$|^(?:recovery|vac|vacuum|evac|pump|test|defrost|hold|leak|pressure|charge|job|filters?|belts?|coils?|meg|everything)$/;
+
+/** "library's done, leaving", "rtu-2's finished": the place or the machine, not a part of the work. */
 export function placeDone(items: readonly Item[], i: number): boolean {
-  if (!/^(?:done|finished|complete)$/.test(items[i]?.text ?? "") || !ends(items[i + 1]))
-    return false;
-  const [is, before] = [items[i - 1], items[i - 2]];
+  if (!/^(?:done|finished|complete)$/.test(items[i]?.text ?? "")) return false;
+  const [is, before, machine] = [items[i - 1], items[i - 2], items[i - 3]];
+  const next = goesNow(items, i);
+  if (!ends(items[i + 1]) && !next) return false;
+  if (is?.text === "s" && before?.text === "'") return isWhole(machine);
   const short = is?.apostrophe === true || is?.text.endsWith("'s") === true;
   const place = is?.text === "is" ? before : short ? is : undefined;
   if (place === undefined) return false;
   const name = place.text.replace(/'?s$/, "");
+  // "otterby's done, leaving": who goes tells of the place, whatever it is called
+  if (
+    next &&
+    (/^(?:one|unit|job|call)$/.test(name) || (is === place && unknown(place) && !work.test(name)))
+  )
+    return true;
   if (/^(?:gates?|doors?|hatch|fence|ladder|front|entrance|roof|everything|dock|yard)$/.test(name))
     return false;
   return building.test(name) || building.test(place.text) || workplace.test(name);
+}
+
+/** "recovery's done", "done pumping": the work is, the job is not. */
+export function workDone(items: readonly Item[], i: number): boolean {
+  if (items[i]?.text !== "done" && items[i]?.text !== "finished") return false;
+  const [before, next] = [items[i - 1], items[i + 1]?.text ?? ""];
+  if (/..ing$/.test(next) && !/^(?:leav|head|roll|pack|go|com|pull|clean)/.test(next)) return true;
+  const name = before?.text.replace(/'?s$/, "") ?? "";
+  return before?.apostrophe === true && work.test(name) && !/^(?:job|everything)$/.test(name);
 }
 
 /** "museum is locked": a place, not the disconnect; index of the word, or -1. */

@@ -51,7 +51,7 @@ const forms: readonly (readonly [question: QuestionName, form: RegExp, bare: Reg
   ],
   [
     "who",
-    /^(?:who(?:s|'s| is) (?:at|on|over|out|with|going|there|still)\b|(?:is )?any(?:body|one) (?:else )?(?:still|left) (?:over )?at (?!the (?:shop|office|store|yard)\b)|where(?:'s|s| is) (?!(?:everyone|everybody|it|that|this|the|my|our|your|we)\b)[a-z]+(?: (?:at|now|today|right now))?$)/,
+    /^(?:who(?:s|'s| is) (?:at|on|over|out|with|going|there|still)\b|(?:who(?:s|'s| is)|is any(?:body|one)|any(?:body|one)) (?:free|available|idle)(?: (?:now|today|right now|this (?:morning|afternoon)))?$|(?:is )?any(?:body|one) (?:else )?(?:still|left) (?:over )?at (?!the (?:shop|office|store|yard)\b)|where(?:'s|s| is) (?!(?:everyone|everybody|it|that|this|the|my|our|your|we)\b)[a-z]+(?: (?:at|now|today|right now))?$)/,
     /^(?:who is there|whos there)$/,
   ],
   [
@@ -130,7 +130,7 @@ const ofTest =
 
 /** "what's the story at the market?", "where are we with the hotel?": all of a job, in short. */
 const story =
-  /^(?:(?:so|and|ok|hey) )*(?:(?:what'?s|what is) (?:the (?:story|latest|situation|deal)|going on|happening) (?:at|with|on|over at) .{2,40}|where are we (?:at|with|on) .{2,40}|(?:catch me up|fill me in|bring me up to speed)(?: (?:at|with|on) .{2,40})?)$/;
+  /^(?:(?:so|and|ok|hey) )*(?:(?:what'?s|what is) (?:the (?:story|latest|situation|deal)|going on|happening) (?:at|with|on|over at) .{2,40}|where (?:are we|am i) (?:at|with|on) .{2,40}|what(?:'s| has)? happened (?:so far )?(?:at|with|on|over at) (?!.*\blast (?:time|visit)).{2,40}|(?:catch me up|fill me in|bring me up to speed)(?: (?:at|with|on) .{2,40})?)$/;
 
 /** "error p08 in history", "fault history shows e4": what a board has kept is told. */
 const kept =
@@ -150,7 +150,7 @@ function questionOf(plain: string): QuestionName | undefined {
     )
   )
     return "status";
-  if (asked && story.test(text)) return "summary";
+  if ((asked || /^(?:where am i|what happened)\b/.test(text)) && story.test(text)) return "summary";
   if (asked && (guessed.test(text) || ofTest.test(text))) return "why";
   for (const [question, form, bare] of forms) {
     if (bare.test(text)) return question;

@@ -10,7 +10,7 @@ import { awaited, thingCame } from "./awaited.ts";
 import { leavesPart, leavesThing } from "./leaves-thing.ts";
 import { notYet } from "./not-yet.ts";
 import { outOfPlace } from "./out-of-place.ts";
-import { placeDone } from "./place-status.ts";
+import { placeDone, workDone } from "./place-status.ts";
 import { isStay } from "./stay.ts";
 import { doneWithMachine, isWhole } from "./whole-machine.ts";
 
@@ -193,6 +193,7 @@ export function isStatus(note: Note, i: number, status: Status): boolean {
       .some((item) => /^(?:when|whenever)$/.test(item.text));
     if (asked) return false;
     if (placeDone(items, i)) return true;
+    if (workDone(items, i)) return false;
     if (
       doneBefore.has(before?.text ?? "") &&
       items[i]?.text === "done" &&

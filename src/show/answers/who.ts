@@ -8,6 +8,7 @@ export const who: Answer = (input, question) => {
   const { job } = input;
   const [, name] = /^where(?:'s|s| is) ([\p{L}'-]+)/iu.exec(question.about ?? question.said) ?? [];
   if (name !== undefined) return whereIs(input, name);
+  if (/\b(?:free|available|idle)\b/i.test(question.about ?? question.said)) return whoIsFree(input);
   const jobs = job === undefined ? input.jobs : input.jobs.filter((j) => j.site === job.site);
   const there = jobs.flatMap((j) => present(input, j));
   if (there.length > 0) return there.map(sentence).join("\n");
@@ -17,6 +18,38 @@ export const who: Answer = (input, question) => {
   if (last === undefined) return `Nobody is at ${place}, and nobody is named for it.`;
   return `Nobody is at ${place} now: ${personName(last, input.names)}, ${statusWords[job.status]} ${time(input, job.status_at)}.`;
 };
+
+/** Who was heard of on the jobs at hand and is at none now. */
+function whoIsFree(input: ReplyInput): string {
+  const visits = input.jobs.flatMap((job) => job.visits.map((visit) => ({ job, visit })));
+  const people = [
+    ...new Set([
+      ...visits.map(({ visit }) => visit.person),
+      ...input.jobs.flatMap(({ assigned, second }) => [assigned ?? [], second ?? []].flat()),
+    ]),
+  ];
+  const busy = (person: string): boolean =>
+    visits.some(({ visit }) => visit.person === person && visit.to === undefined);
+  const lines = people
+    .filter((person) => !busy(person))
+    .map((person) => {
+      const last = visits
+        .filter(({ visit }) => visit.person === person)
+        .toSorted((a, b) => Date.parse(a.visit.to ?? "") - Date.parse(b.visit.to ?? ""))
+        .at(-1);
+      const waits = input.jobs.filter(
+        (job) => job.status === "open" && (job.assigned === person || job.second === person),
+      );
+      const left =
+        last === undefined
+          ? "on no site yet"
+          : `left ${last.job.site ?? `job ${last.job.job}`} ${time(input, last.visit.to ?? "")}`;
+      const sent =
+        waits.length === 0 ? "" : `, sent to ${listed(waits.map(({ job }) => `job ${job}`))}`;
+      return sentence(`${personName(person, input.names)}: ${left}${sent}`);
+    });
+  return lines.length === 0 ? "Nobody is free, by what was said." : lines.join("\n");
+}
 
 function present(input: ReplyInput, job: Job): readonly string[] {
   const open = job.visits.filter((v) => v.to === undefined);
