@@ -1,4 +1,5 @@
 import type { UnitHabit } from "../model.ts";
+import { bothLinesAt } from "./both-lines.ts";
 import type { Draft } from "./draft.ts";
 import { type Item, itemKind } from "./item.ts";
 
@@ -55,7 +56,7 @@ function told(items: readonly Item[], left: Draft): boolean {
   }
   if (hasHeat(items) || items.some(({ label }) => label?.quantity === "temperature_difference"))
     return true;
-  return first(items, left) && lineBehind(items, left);
+  return first(items, left) && (lineBehind(items, left) || bothLinesAt(items) > 0);
 }
 
 /** The pair begins the message or a sentence of it. */
@@ -76,18 +77,28 @@ function lineBehind(items: readonly Item[], left: Draft): boolean {
   );
 }
 
+/** Degrees Celsius of a line. Common practice, no source. */
+const lineC: Range = [-40, 65];
+
 /** Share of a side's pressure under which a bare figure of that side is its line's temperature, the gauges being told. */
 const lineUnder = 0.8;
 
 /** "49/202, suct 28": behind both gauges a side's bare figure is its line. */
-function linesOf(drafts: readonly Draft[], [left, right]: readonly [Draft, Draft]): void {
+function linesOf(
+  drafts: readonly Draft[],
+  units: UnitHabit,
+  [left, right]: readonly [Draft, Draft],
+): void {
   for (const draft of drafts) {
     if (draft.index <= right.index || draft.unit !== undefined || draft.named !== undefined)
       continue;
     if (draft.points !== undefined || draft.rating !== undefined || draft.after !== undefined)
       continue;
     const side = draft.place === "suction" ? left : draft.place === "liquid" ? right : undefined;
-    if (side !== undefined && draft.value < lineUnder * side.value) draft.named = "temperature";
+    // bars and degrees are of one size, and no side has two pressures
+    const warm = units === "si" && draft.value >= lineC[0] && draft.value <= lineC[1];
+    if (side !== undefined && (warm || draft.value < lineUnder * side.value))
+      draft.named = "temperature";
   }
 }
 
@@ -124,6 +135,6 @@ export function gaugePair(
     right.subject = left.subject ?? right.subject;
     left.state = undefined;
     right.state = undefined;
-    if (fits) linesOf(drafts, [left, right]);
+    if (fits) linesOf(drafts, units, [left, right]);
   });
 }

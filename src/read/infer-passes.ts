@@ -1,6 +1,7 @@
 import { announced } from "./announced.ts";
 import { behindContactor } from "./behind-contactor.ts";
 import { belowMicron } from "./below-micron.ts";
+import { bothLines } from "./both-lines.ts";
 import { byProbe } from "./by-probe.ts";
 import { cableAlone } from "./cable-alone.ts";
 import { degreesOver } from "./degrees-over.ts";
@@ -87,8 +88,16 @@ export const bySaying = passes(
     look: ({ drafts, items }) => voltsAtTerminals(drafts, items),
     heads: "terminals|terminal|lugs",
   },
-  { look: ({ drafts, items }) => pressureAndLine(drafts, items), several: true },
+  {
+    look: ({ drafts, items, context }) => pressureAndLine(drafts, items, context.units),
+    several: true,
+  },
   { look: ({ drafts, items }) => linesBehindGauges(drafts, items), several: true },
+  {
+    look: ({ drafts, items }) => bothLines(drafts, items),
+    heads: "line|lines|pipe|pipes",
+    several: true,
+  },
   {
     look: ({ drafts, items }) => fallsAtStart(drafts, items),
     heads: "falls|fell|drops|dropped|dips|dipped|sags|sagged|down",

@@ -1,3 +1,4 @@
+import type { UnitHabit } from "../model.ts";
 import type { Draft } from "./draft.ts";
 import { type Item, itemKind, wordsFrom } from "./item.ts";
 import { unitCalled } from "./kinds.ts";
@@ -46,6 +47,13 @@ function joinedLine(left: Draft, right: Draft, items: readonly Item[]): boolean 
   return !items.some(({ text }) => ofTwo.test(text));
 }
 
+/** "… liquid 340 and 96": behind one side's two figures the other side's two. */
+function otherSide(items: readonly Item[], at: number, side: Side): boolean {
+  const [name, first, joint, second] = items.slice(at, at + 4);
+  if (name?.label?.place === side || !/^(?:and|&|at)$/.test(joint?.text ?? "")) return false;
+  return first?.kind === itemKind.number && second?.kind === itemKind.number;
+}
+
 /** "suction 74 at 53", "liquid 252 psi at 86": one side's gauge, then how warm its line is. */
 function thenLine(left: Draft, right: Draft, items: readonly Item[]): boolean {
   const side = sideOf(left);
@@ -57,7 +65,8 @@ function thenLine(left: Draft, right: Draft, items: readonly Item[]): boolean {
   if (right.place !== undefined && right.place !== side) return false;
   const next = items[right.index + 1];
   if (next !== undefined && next.kind !== itemKind.sign && next.kind !== itemKind.line) {
-    if (ends.test(next.text) || next.label?.place !== undefined) return false;
+    if (ends.test(next.text)) return false;
+    if (next.label?.place !== undefined && !otherSide(items, right.index + 1, side)) return false;
   }
   if (left.unit === undefined && !within(left.value, gaugePsi[side])) return false;
   if (right.unit === undefined && !within(right.value, lineF[side])) return false;
@@ -204,11 +213,40 @@ function lineThenPressure(left: Draft, right: Draft, items: readonly Item[]): bo
   return true;
 }
 
+/** bar of one side's gauge and degrees Celsius of its line, where neither has a unit. Common practice, no source. */
+const gaugeBar = { suction: [0.5, 14], liquid: [6, 45] } as const;
+const lineC = { suction: [-40, 35], liquid: [5, 65] } as const;
+
+/** "suction 8.1 and 9, liquid 25 and 37": in a metric house bars are no larger than degrees, so both sides must be told alike. */
+function metricPair(left: Draft, right: Draft, items: readonly Item[], first: boolean): boolean {
+  const side = sideOf(left);
+  if (side === undefined || right.index !== left.index + 2) return false;
+  if (!/^(?:and|&|at|@)$/.test(items[left.index + 1]?.text ?? "")) return false;
+  if (!isFree(left) || !isFree(right) || left.unit !== undefined || right.unit !== undefined)
+    return false;
+  const comma = items[right.index + 1]?.text === "," ? 2 : 1;
+  if (first && !otherSide(items, right.index + comma, side)) return false;
+  if (!within(left.value, gaugeBar[side]) || !within(right.value, lineC[side])) return false;
+  asPair(left, right, side);
+  left.unit = unitCalled("bar");
+  left.assumedUnit = true;
+  return true;
+}
+
 /** One side's pressure and its line's temperature in one breath. */
-export function pressureAndLine(list: readonly Draft[], items: readonly Item[]): void {
+export function pressureAndLine(
+  list: readonly Draft[],
+  items: readonly Item[],
+  units: UnitHabit,
+): void {
+  let metric = 0;
   list.forEach((right, order) => {
     const left = list[order - 1];
     if (left === undefined) return;
+    if (units === "si" && metricPair(left, right, items, metric === 0)) {
+      metric++;
+      return;
+    }
     const paired =
       thenLine(left, right, items) ||
       lowThenSuction(left, right, items) ||

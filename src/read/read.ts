@@ -15,6 +15,7 @@ import { legsByNumber } from "./legs-by-number.ts";
 import { measure } from "./measure.ts";
 import { muted } from "./muted.ts";
 import type { Holds, Note } from "./note.ts";
+import { pairThenLines } from "./pair-then-lines.ts";
 import { withoutPauses } from "./pauses.ts";
 import { plain } from "./plain.ts";
 import { reasonBetween } from "./reason-between.ts";
@@ -108,6 +109,7 @@ export function begin(text: string, context: Context): { note: Note; tokens: rea
   isolated(items, last);
   unsaidStops(items);
   dotTimes(items, even);
+  pairThenLines(items);
   const note: Note = {
     text,
     plain: even,
