@@ -28,6 +28,8 @@ const pinned: Readonly<Record<string, number>> = {
   "fifteenth-gas.jsonl": 0,
   "sixteenth-electrical.jsonl": 2,
   "sixteenth-gas.jsonl": 3,
+  "seventeenth-electrical.jsonl": 0,
+  "seventeenth-gas.jsonl": 0,
 };
 
 /** Worked out when it is first asked for, and kept. */

@@ -1078,8 +1078,10 @@ const stairs: readonly Stairs[] = [
         },
       ],
       steps: [
-        [percent - 0.1, "good leak_rate:under added:again"],
-        [percent, "good leak_rate:under added:again"],
+        // over the lowest of them it leaks, whatever its use allows
+        [10, "good leak_rate:under added:again"],
+        [10.1, `${percent > 10 ? "good" : "bad"} leak_rate:over added:again`],
+        [percent, `good leak_rate:${percent > 10 ? "over" : "under"} added:again`],
         [percent + 0.1, "bad leak_rate:over added:again"],
       ],
     }),

@@ -2,6 +2,7 @@ import { airOf } from "./air.ts";
 import { applicationOf, isHeating } from "./application.ts";
 import type { Circuit } from "./circuit.ts";
 import { type Figures, figuresOf } from "./figures.ts";
+import { numberOf } from "./pick.ts";
 import type { Scene } from "./scene.ts";
 
 /** K past saturation that probes and gauges may be off together. Common practice, no source. */
@@ -26,7 +27,29 @@ export function contradictionsOf(circuit: Circuit, scene: Scene): Contradiction[
     ...linesAgainstSaturation(circuit, figures),
     ...linesExchanged(circuit, figures),
     ...coilsAgainstAir(circuit, scene, figures),
+    ...gaugeSetsApart(scene, figures),
   ];
+}
+
+/** Share by which two sets of gauges on the same ports may differ. Common practice, no source. */
+const setsShare = 0.08;
+
+const twoSets =
+  /\b(?:second|2nd|other|another|different|spare|his|buddy'?s) (?:gauge )?(?:set|gauges?|manifold)\b/;
+
+/** "First gauge set 128 and 390, second set 101 and 318": one of both is wrong, and nothing tells which. */
+function gaugeSetsApart(scene: Scene, figures: Figures): Contradiction[] {
+  if (!twoSets.test(scene.words)) return [];
+  return (["suction", "discharge"] as const).flatMap((at) => {
+    const [first, ...rest] = scene.readings
+      .filter((one) => one.quantity === "pressure" && one.at === at)
+      .flatMap((one) => numberOf(one) ?? []);
+    const last = rest.at(-1);
+    if (first === undefined || last === undefined) return [];
+    if (Math.abs(first - last) <= setsShare * Math.max(first, last)) return [];
+    const says = `Two sets of gauges read ${figures.gauge(first)} and ${figures.gauge(last)} at one port: one of them is off, so zero both at open air and read again`;
+    return [{ side: at === "suction" ? ("low" as const) : ("high" as const), says }];
+  });
 }
 
 /** K over boiling and under condensing in which the lines of a running circuit mostly lie. Common practice, no source. */

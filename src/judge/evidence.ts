@@ -161,13 +161,11 @@ function isOfControl(one: Scene["seen"][number], scene: Scene): boolean {
   return (
     one.observation === "fuse_blown" &&
     /\b(?:[1-5] ?a(?:mp)?|24 ?v\w*|low volt\w*|control|transformer|board|secondary|stat|thermostat)\b(?! heater)/i.test(
-      textAbout(one, scene, controlNear),
+      textAbout(one, scene, [12, 34]),
     ) &&
     !/inverter|drive|\bmain\b|\bline\b/i.test(textAbout(one, scene, [nameAhead, nameAhead]))
   );
 }
-
-const controlNear = [12, 34] as const;
 
 /** Ice in a cup that a sensor is proven in is none on the coil. */
 function isOfBath(one: Scene["seen"][number], scene: Scene): boolean {
@@ -176,8 +174,12 @@ function isOfBath(one: Scene["seen"][number], scene: Scene): boolean {
   return /\b(?:cup|glass|bucket|bath|slush|ice ?water)\b/i.test(near);
 }
 
-/** A breaker that trips with its load off says nothing of the load; `told` hears it. */
+const uncoupled = /\b(?:uncoupled|decoupled|(?:coupling|belts?) (?:is |are )?(?:off|apart|out))\b/i;
+
+/** A breaker that trips with its load off says nothing of the load, a motor that runs uncoupled nothing of the machine; `told` hears both. */
 function isOfUnloaded(one: Scene["seen"][number], scene: Scene): boolean {
+  if (one.observation === "runs_normally")
+    return uncoupled.test(textAbout(one, scene, [bareNear, fanAhead]));
   if (one.observation !== "breaker_trips" && one.observation !== "fuse_blown") return false;
   return /\bwith (?:the |its )?load wires? off|load wires? (?:off|lifted|pulled)|nothing (?:on|hooked|connected)/i.test(
     textAbout(one, scene, [fanAhead, fanAhead]),
@@ -204,7 +206,7 @@ function textAbout(
 }
 
 const unplugged =
-  /\b(?:unplugged|disconnected|(?:with ?out|no) (?:the |a )?(?:motor|comp\w*)|(?:motor|comp\w*|leads?|wires) (?:is |are )?(?:off|out|lifted|unhooked))\b/i;
+  /\b(?:unplugged|disconnected|(?:with ?out|no) (?:the |a )?(?:motor|comp\w*)|(?:motor|comp\w*|leads?|wires) (?:is |are )?(?:off|out|lifted|unhooked|hanging|dangling|loose))\b/i;
 
 /** A drive that runs with nothing on it, however that was heard. */
 function isOfBareDrive(one: Scene["seen"][number], scene: Scene): boolean {

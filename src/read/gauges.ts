@@ -136,7 +136,7 @@ export function gaugePair(items: readonly Item[], drafts: readonly Draft[]): voi
     const verbs = items
       .slice(word + 1, draft.index)
       .every((item) =>
-        /^(?:at|are|is|both|sit|sits|stand|stands|read|reads|show|shows|around|about|equali[sz]ed|level|leveled|equal|even|met|came|come|out|off|only|stuck|:)$/.test(
+        /^(?:at|are|is|both|sit|sits|stand|stands|read|reads|show|shows|around|about|equali[sz]ed|level|leveled|equal|even|met|came|come|out|off|only|stuck|there|here|:)$/.test(
           item.text,
         ),
       );

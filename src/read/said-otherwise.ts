@@ -39,6 +39,15 @@ export function saidOtherwise(name: ObservationName, said: string, text: string)
       /\bfull (?:speed|bore|blast|tilt|on|load|open|flow)\b/i.test(text) &&
       !/n[o']?t\b[^,;.]{0,12}\bclean\b/i.test(said)
     );
+  // "glass past it full of flash"
+  if (name === "sight_glass_clear")
+    return /\bfull$/i.test(said) && /\bfull of (?:flash|bubble|foam|gas)/i.test(text);
+  // "trips on comp 2 when its hot out": the day, no shell and no room
+  if (name === "shell_hot" || name === "not_cooling")
+    return (
+      /\bhot$/i.test(said) &&
+      /\bhot (?:out(?:side|doors)?|days?|weather|afternoons?|spells?)\b/i.test(text)
+    );
   if (name === "water_inside") return /wet bulb/i.test(said);
   // "customer asks if it's low on gas"
   if (name === "low_charge_said") return asked.test(text);

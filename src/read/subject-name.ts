@@ -167,6 +167,9 @@ export function subjectAt(build: Building, i: number): SubjectSaid | undefined {
       label: undefined,
       aside: false,
     };
+  // "second set same ports 101 and 318": what was read there
+  const ports = /^(?:same|both|those)$/.test(build.tokens[i - 1]?.text ?? "");
+  if (noun.kind === "aside" && ports) return undefined;
   if (noun.kind === "aside" && (leftAt(build, i) || warmRoom(build, i, ordinal.end)))
     return undefined;
   if (noun.kind === "aside") return { name: "", end: ordinal.end, label: undefined, aside: true };

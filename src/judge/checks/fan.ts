@@ -5,6 +5,7 @@ import { bySubject, numberOf, numbersOf, ofQuantity } from "../pick.ts";
 import type { Scene } from "../scene.ts";
 import { gist, listed, plain } from "../words.ts";
 import { isFanNote } from "./motor-currents.ts";
+import { isPump } from "./pump-motor.ts";
 import { told } from "./told.ts";
 import { sideOf } from "./volts.ts";
 
@@ -41,11 +42,12 @@ export const fan: Check = {
       currentFinding(about, readings, scene),
     ),
     ...standingFinding(scene),
-    ...told(scene, "fan"),
+    ...(otherRuns(scene) ?? told(scene, "fan")),
   ],
 };
 
 function ofFans(scene: Scene, quantity: "current" | "voltage"): Reading[] {
+  if (isPump(scene)) return [];
   return ofQuantity(scene.readings, quantity).filter((one) =>
     one.subject === undefined
       ? quantity === "current" && isFanNote(scene, one)
@@ -101,6 +103,19 @@ function currentFinding(about: string, readings: readonly Reading[], scene: Scen
         ),
       ]
     : [found(about, "good", `${plain(highest)} A, FLA ${plain(ratedA)}`, "fan:turns")];
+}
+
+const stands =
+  /\bfan ?#?(\w)\b[^.;]{0,24}\b(?:won'?t|wont|not|isn'?t|isnt|dead|stopped|stands|never|does ?n'?t|doesnt|quit)\b/;
+const triedThere =
+  /\bfan ?#?(\w)(?:'s)?(?: motor)?\b[^.;]{0,14}\b(?:plugged|hooked|moved|put|tried|swapped)\b[^.;]{0,24}\b(?:there|in|into|onto|on|to)\b[^.;]{0,24}\b(?:runs?|spins?|turns?|works?)\b/;
+
+/** "fan 2 won't spin", then "fan 1 motor plugged in there runs": the output is sound, so the motor that stands is not. */
+function otherRuns(scene: Scene): Finding[] | undefined {
+  const [still, tried] = [stands.exec(scene.words)?.[1], triedThere.exec(scene.words)?.[1]];
+  if (still === undefined || tried === undefined || still === tried) return undefined;
+  const says = `Fan ${tried} runs from fan ${still}'s output, as told: the motor of fan ${still}, not what drives it`;
+  return [found(`fan ${still}`, "bad", says, "fan:stands_with_voltage")];
 }
 
 /** "blower motor plate 6.4, drawing 6.9": in a note of a fan any rated amps are the fan's. */

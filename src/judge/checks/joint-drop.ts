@@ -1,4 +1,5 @@
-import type { CaseNote, Finding } from "../../model.ts";
+import type { CaseNote, Finding, Reading } from "../../model.ts";
+import { figuresOf } from "../figures.ts";
 import { isOddDrop } from "../odd-drop.ts";
 import { numbersOf, ofQuantity } from "../pick.ts";
 import type { Scene } from "../scene.ts";
@@ -15,6 +16,37 @@ export function jointDrop(scene: Scene): Finding[] {
     const drops = numbersOf(volts).filter((one) => one >= 0 && one < controlBelowV);
     return isOddDrop(drops) ? [found(drops)] : [];
   });
+}
+
+/** K of one joint over its fellows under one load, from which it is mended at once. Source: ANSI/NETA MTS table 100.18 (from memory). */
+const hotK = 15;
+const fellows =
+  /\b(?:lugs?|poles?|terminals?|stabs?|studs?|splices?|fuses?|screws?|clips?|breaker|disconnect)\b/i;
+
+/** "A lug 97, B lug 204, C lug 99 F": one joint of a row far hotter than the others. */
+export function hotJoint(scene: Scene): Finding[] {
+  return scene.notes.flatMap((note) => {
+    if (!fellows.test(note.text ?? "")) return [];
+    const degrees = note.readings.filter(
+      (one) => one.quantity === "temperature" && one.rating === undefined && placed(one.at),
+    );
+    const cels = numbersOf(degrees).sort((a, b) => a - b);
+    const [next, hottest] = cels.slice(-2);
+    const coolest = cels[0];
+    if (cels.length < 3 || next === undefined || hottest === undefined || coolest === undefined)
+      return [];
+    if (hottest - next <= hotK || next - coolest > hotK) return [];
+    const over = figuresOf(scene).difference(hottest - next);
+    const says = `One joint stands ${over} over its fellows under the same load: loose or burnt`;
+    return [{ ...found([]), says, brief: gist(says), basis: "NETA MTS", source }];
+  });
+}
+
+const source = "ANSI/NETA MTS table 100.18: over 15 K between alike parts (from memory)";
+
+/** Metal and gear, no pipe and no air. */
+function placed(at: Reading["at"]): boolean {
+  return at === undefined || at === "supply";
 }
 
 function tells(note: CaseNote): boolean {

@@ -12,6 +12,8 @@ import type { Scene } from "../scene.ts";
 import { gist, listed, percentPlain, percentWords, plain } from "../words.ts";
 import type { MotorCurrents } from "./motor-currents.ts";
 import { compressorCurrents, isDriveOutput } from "./motor-currents.ts";
+import { pumpMotor } from "./pump-motor.ts";
+import { told } from "./told.ts";
 import { isToGround, supplyVoltages } from "./volts.ts";
 
 /** Share of the highest line below which a line is dead. Source: first principles (5 percent). */
@@ -57,9 +59,12 @@ export const runningCurrent: Check = {
     "current:none",
     "output:balanced",
     "output:unbalanced",
+    "driven:seized",
   ],
-  judge: (scene) =>
-    compressorCurrents(scene).flatMap((currents) => {
+  judge: (scene) => [
+    ...pumpMotor(scene),
+    ...told(scene, "running_current"),
+    ...compressorCurrents(scene).flatMap((currents) => {
       const output = currents.running.filter((one) => isDriveOutput(scene, one));
       const lines = currents.running.filter((one) => !isDriveOutput(scene, one));
       const { about } = currents;
@@ -70,6 +75,7 @@ export const runningCurrent: Check = {
         ),
       ]);
     }),
+  ],
 };
 
 function linesFinding(currents: MotorCurrents, scene: Scene): Finding[] {

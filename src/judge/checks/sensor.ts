@@ -4,6 +4,7 @@ import { beside, noteOf, wordsNear } from "../near.ts";
 import { numberOf, ofQuantity } from "../pick.ts";
 import type { Scene } from "../scene.ts";
 import { gist, ohmWords, plain } from "../words.ts";
+import { exchangedProbes } from "./exchanged-probes.ts";
 import { told } from "./told.ts";
 
 /** Off the user's own table by more. Common practice, no source. */
@@ -34,6 +35,7 @@ export const sensor: Check = {
         .filter((one) => sensorWords.test(wordsNear(scene, one)) && !isOfTable(one, scene))
         .map((one) => resistanceFinding(one, scene))),
     ...openAtPlug(scene),
+    ...exchangedProbes(scene),
     ...signalFinding(scene),
     ...told(scene, "sensor"),
   ],

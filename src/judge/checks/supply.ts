@@ -12,7 +12,7 @@ import type { Scene } from "../scene.ts";
 import { gist, listed, percentWords, plain } from "../words.ts";
 import { isAtStart } from "./at-start.ts";
 import { fuseSides } from "./fuse-sides.ts";
-import { jointDrop } from "./joint-drop.ts";
+import { hotJoint, jointDrop } from "./joint-drop.ts";
 import { isNeutralAdrift } from "./neutral.ts";
 import { isStrayRow, strayFinding } from "./stray-volts.ts";
 import { isRestored, restored, withoutSound } from "./supply-restored.ts";
@@ -85,6 +85,7 @@ export const supply: Check = {
       ...supplySag(all, scene),
       ...fuseSides(scene),
       ...jointDrop(scene),
+      ...hotJoint(scene),
       ...told(scene, "supply"),
     ]);
   },

@@ -22,6 +22,7 @@ export const electricalToldRows: readonly ToldRow[] = [
       new RegExp(
         `\\b${joint}.{0,40}\\b(?:1[4-9]|[2-4]\\d)\\d ?f?\\b.{0,24}\\b(?:others?|neighbou?rs?|rest)\\b`,
       ),
+      /\b(?:screws?|lugs?|bolts?|terminals?|nuts?)\b.{0,16}\b(?:took|turned|went|moved|snugged|needed|gave)\b.{0,12}\b(?:full|half|whole|quarter|good|1\/[248]|[34]\/4|two|three|couple(?: of)?|few) turns?\b/,
       /\b[1-9]\d*(?:\.\d+)? ?v(?:olts?)? (?:drop|lost)\b.{0,30}\b(?:lug|wire|joint|splice|terminal|connection)/,
       /\b(?:lug|wire|joint|splice|terminal|connection)s?\b.{0,24}\bdrops? [1-9]\d*(?:\.\d+)? ?v/,
     ],
@@ -253,6 +254,9 @@ export const electricalToldRows: readonly ToldRow[] = [
     check: "communication",
     sign: "cable:cable_damaged",
     words: [
+      /\b(?:pair|comms?|com (?:pair|wires?|line)|f1)\b.{0,60}\b(?:0(?:\.\d+)?|[1-9](?:\.\d+)?) ?ohms?\b.{0,40}\bshould be open\b/,
+      /\bshort(?:ed)?\b.{0,24}\b(?:stays|is|lies|sits) (?:in|with|on|between)\b.{0,24}\b(?:piece|run|section|length|cable|wire|leg)\b/,
+      /\b(?:staple|nail|screw) (?:thru|right through|in it|through it)\b/,
       /\bcore to core\b.{0,12}\b(?:0(?:\.\d+)?|[12](?:\.\d+)?) ?ohm/,
       /\b(?:staple|nail|screw|rats?|mice|squirrels?|cut|chewed|broken|crushed|pinched)\b.{0,24}\b(?:cable|wire|pair|conductor)\b/,
       /\b(?:cable|wire|pair|conductor)\b.{0,80}\b(?:staple|nail|screw) through\b/,

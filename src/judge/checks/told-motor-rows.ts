@@ -111,6 +111,22 @@ export const toldMotorRows: readonly ToldRow[] = [
     brief: "runs again once cool",
   },
   {
+    check: "running_current",
+    sign: "driven:seized",
+    words: [
+      /\b(?:pump|impeller|pump shaft|fan shaft|blower shaft|shaft|gearbox|bearings?)\b.{0,20}\b(?:won'?t|will not|can'?t|does ?n[o']?t|never|not)\b.{0,8}\b(?:turn|budge|spin|move|rotate)\w*/,
+      /\b(?:pump|impeller|gearbox|shaft|bearings?)\b.{0,10}\b(?:seized|locked up|locked solid|frozen|jammed)\b/,
+    ],
+    beside:
+      /\b(?:uncoupled|decoupled|(?:coupling|belts?) (?:is |are |was )?(?:off|apart|out|pulled|removed)|(?:pulled|took|slipped|with) the (?:coupling|belts?)(?: off)?)\b/,
+    unless: /\bcomp(?:ressor)?s?\b|\bscroll|\bfan\b|\bblower\b/,
+    mended: /\bpump\b|\bbearing|\bshaft/,
+    level: "bad",
+    about: "driven machine",
+    says: "Uncoupled, the motor is free and what it drives does not turn, as told: the pump or its bearings, not the motor and not its supply",
+    brief: "what the motor drives is seized",
+  },
+  {
     check: "supply",
     sign: "sequence:right",
     words: [

@@ -85,6 +85,7 @@ export const toldRows: readonly ToldRow[] = [
       ),
       new RegExp(`${eev}.{0,30}\\bstuck (?:wide )?open\\b`),
       /\bvalve\b.{0,30}\b(?:told|commanded|at|sent|reads|shows)\b.{0,8}\b(?:0|zero) ?(?:%|percent|steps|pulses|pls)\b.{0,40}\b(?:but|still|yet|and)\b.{0,40}\b(?:hot|warm|cold|flow\w*|hiss\w*|frost\w*|pipe \d{2,3})/,
+      /\bvalve\b.{0,30}\b(?:0|zero) ?(?:%|percent|steps|pulses|pls)\b.{0,60}\b(?:hiss\w*|pass(?:es|ing)|bleeds|flowing)\b/,
       /\b(?:off|satisfied|not calling)\b.{0,60}\b(?:valve|pipes?)\b.{0,40}\b(?:still|stays?|all day)\b.{0,20}\b(?:hot|warm|cold|flow\w*|hiss\w*)/,
     ],
     mended: /\b(?:valves?|txv|eev|exv|stepper)\b/,
@@ -167,18 +168,6 @@ export const toldRows: readonly ToldRow[] = [
     about: "compressor",
     says: "It pumps down and holds, so its valves shut",
     brief: "pumps down and holds",
-  },
-  {
-    check: "compression",
-    sign: "unloads:at_once",
-    words: [
-      /\b(?:gauges?|needles?|hands|pressures?|sides?|high and low)\b.{0,40}\b(?:meet|met|equali[sz]ed?|equali[sz]es|even(?:ed)? out|level(?:ed|s)?|equal|come together)\b.{0,30}\b(?:seconds?|secs?|at once|right away|instantly|immediately)\b/,
-    ],
-    mended: /\bcomp|\bvalve/,
-    level: "bad",
-    about: "compressor",
-    says: "Stopped, both sides meet within seconds: something between them does not shut",
-    brief: "sides meet within seconds",
   },
   {
     check: "saturation",

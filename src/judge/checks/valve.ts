@@ -48,7 +48,7 @@ export const valve: Check = {
 };
 
 const passed =
-  /\b(after|past|downstream|leaving|out of|outlet|other side|at the (valve|txv|indoor|evap)|valve inlet|before the (valve|txv)|coming out)\b/;
+  /\b(after|past|downstream|(?:leaving|out of)(?! (?:the )?(?:header|receiver|condenser|cond|outdoor|rack|manifold|tank))|outlet|other side|at the (valve|txv|indoor|evap)|valve inlet|before the (valve|txv)|coming out)\b/;
 
 /** Temperature lost along the liquid line: one reading is past something, another before it. */
 function liquidLine(scene: Scene, figures: Figures): Finding[] {

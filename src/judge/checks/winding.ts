@@ -5,14 +5,12 @@ import type { Check } from "../check.ts";
 import { bySubject, hasPoint, numbersOf, ofQuantity, setsOf, unrepeated } from "../pick.ts";
 import type { Scene } from "../scene.ts";
 import { gist, listed, percentWords } from "../words.ts";
+import { balancedPercent, byFourWires, investigatePercent } from "./four-wires.ts";
 import { isFanNote } from "./motor-currents.ts";
 import { isNoWinding } from "./no-winding.ts";
 import { shellWarmth } from "./shell-warmth.ts";
 import { singlePhaseWinding } from "./winding-single-phase.ts";
 
-/** Percent from the mean. Source: maintenance literature on unbalanced current: 2 and 5. */
-const balancedPercent = 2;
-const investigatePercent = 5;
 /** A pair so far off that no hand meter explains it. Common practice, no source. */
 const grossPercent = 12;
 /** Share of the others below which a pair is shorted through. Common practice, no source. */
@@ -189,6 +187,7 @@ function balanceFinding(about: string, pairs: readonly Reading[], scene: Scene):
   const verdict =
     unnamedTwo(pairs, coarse) ??
     sharedLow(values, coarse, scene) ??
+    byFourWires(values, coarse, scene.words) ??
     balanceVerdict(values, coarse, saysAll(pairs));
   const unbalance = unbalancePercent(values);
   return {

@@ -5,7 +5,11 @@ export const other: Fault = {
   fault: "other",
   says: "something that is not on this list",
   common: 8,
-  shows: { "protection:trips_unloaded": 0.3, "start_kit:relay_failed": 0.4 },
+  shows: {
+    "protection:trips_unloaded": 0.3,
+    "start_kit:relay_failed": 0.4,
+    "driven:seized": 0.5,
+  },
   proof: [],
   source: "common practice, no source",
 };

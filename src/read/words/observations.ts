@@ -126,6 +126,8 @@ export const observationPatterns: readonly (readonly [
     "drive_faults_at_start",
     "drive faults starting !no_motor !no_fault",
     "drive trips starting !no_motor !no_fault",
+    "drive faults kicks !no_motor !no_fault",
+    "drive trips kicks !no_motor !no_fault",
   ],
   ["lights_dim_at_start", "lights dim"],
   ["windings_even", "windings even_word !denied"],

@@ -153,7 +153,7 @@ export const signWords: readonly (readonly [words: string, sign: string])[] = [
   ["output|outputs|output voltage|drive output|inverter output|drive outputs", "output"],
   ["lights|light", "lights"],
   [
-    "leads off|leads lifted|leads are off|motor disconnected|motor leads off|nothing hooked to the output|nothing hooked up|output open|no motor|comp plug off|compressor unplugged|comp unplugged|motor unhooked|unhooked the motor|compressor leads off|with the leads off|motor wires off|wires off the compressor|nothing connected|leads removed|without the motor|without motor|no load on the output|unhooked the compressor|compressor disconnected|comp disconnected|comp leads off|plug off|leads pulled|nothing on the output|compressor off the drive|with nothing hooked to it|with the compressor unplugged|with the comp plug off|with the motor off|with the motor unplugged|motor unplugged|motor is unplugged|with motor unplugged|with it unplugged from the motor|leads unplugged|motor plug off|with the plug off",
+    "leads off|leads lifted|leads hanging|leads dangling|leads loose|leads are off|motor disconnected|motor leads off|nothing hooked to the output|nothing hooked up|output open|no motor|comp plug off|compressor unplugged|comp unplugged|motor unhooked|unhooked the motor|compressor leads off|with the leads off|motor wires off|wires off the compressor|nothing connected|leads removed|without the motor|without motor|no load on the output|unhooked the compressor|compressor disconnected|comp disconnected|comp leads off|plug off|leads pulled|nothing on the output|compressor off the drive|with nothing hooked to it|with the compressor unplugged|with the comp plug off|with the motor off|with the motor unplugged|motor unplugged|motor is unplugged|with motor unplugged|with it unplugged from the motor|leads unplugged|motor plug off|with the plug off",
     "no_motor",
   ],
   // what they do
@@ -211,7 +211,7 @@ export const signWords: readonly (readonly [words: string, sign: string])[] = [
     "cold",
   ],
   [
-    "runs fine|running fine|running normal|runs good|running good|running smooth|runs normally|running well|runs great|running great|running like a top|smooth and quiet|runs normal|running normally|runs smooth|started like nothing|running perfect|started right up|running clean|runs quiet|started fine|starts fine|fired right up|runs well|purring|runs like new|starts and runs|running quiet|up and running|back up and running|running again|back running",
+    "runs fine|ramps up fine|ramps fine|ramps up good|running fine|running normal|runs good|running good|running smooth|runs normally|running well|runs great|running great|running like a top|smooth and quiet|runs normal|running normally|runs smooth|started like nothing|running perfect|started right up|running clean|runs quiet|started fine|starts fine|fired right up|runs well|purring|runs like new|starts and runs|running quiet|up and running|back up and running|running again|back running",
     "runs_well",
   ],
   [
@@ -281,7 +281,7 @@ export const signWords: readonly (readonly [words: string, sign: string])[] = [
     "lost",
   ],
   [
-    "no comm|no communication|lost comm|lost communication|comm fault|comm error|communication error|communication fault|communication lost|comms down|not communicating|no answer|does not answer|doesnt answer|lost comms|comm loss|not talking|no comms|comm failure|say no answer|communication failure",
+    "no comm|link code|link error|link fault|link alarm|comm code|comms code|no communication|lost comm|lost communication|comm fault|comm error|communication error|communication fault|communication lost|comms down|not communicating|no answer|does not answer|doesnt answer|lost comms|comm loss|not talking|no comms|comm failure|say no answer|communication failure",
     "comm_lost",
   ],
   [
@@ -334,7 +334,7 @@ export const signWords: readonly (readonly [words: string, sign: string])[] = [
   ],
   ["bubbles|bubbling|foaming|soap bubbles|blowing bubbles|bubbled|blew bubbles", "bubbles"],
   [
-    "flashing|bubbles|bubbling|foaming|foamy|still flashing|flashes|flash gas|bubbly|half|half full|milky|not solid|not clear|bubble",
+    "flashing|bubbles|bubbling|foaming|foamy|still flashing|flashes|flash gas|bubbly|half|half full|milky|not solid|not clear|bubble|full of flash|full of bubbles|all bubbles|all flash|flash",
     "glass_bubbles",
   ],
   [
