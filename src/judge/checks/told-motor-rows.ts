@@ -119,7 +119,8 @@ export const toldMotorRows: readonly ToldRow[] = [
     ],
     beside:
       /\b(?:uncoupled|decoupled|(?:coupling|belts?) (?:is |are |was )?(?:off|apart|out|pulled|removed)|(?:pulled|took|slipped|with) the (?:coupling|belts?)(?: off)?)\b/,
-    unless: /\bcomp(?:ressor)?s?\b|\bscroll|\bfan\b|\bblower\b/,
+    unless: /\bcomp(?:ressor)?s?\b|\bscroll|\bmotor(?:'s)? (?:shaft|bearings?)/,
+    notBeside: /\bfans?\b|\bblowers?\b/,
     mended: /\bpump\b|\bbearing|\bshaft/,
     level: "bad",
     about: "driven machine",
