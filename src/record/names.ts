@@ -138,18 +138,36 @@ interface SiteWords {
   readonly telling: readonly boolean[];
 }
 
-/** Lists of sites change seldom and are looked through at each message. */
-const known = new WeakMap<readonly string[], readonly SiteWords[]>();
+/** All sites, and which of them have a word in their name. */
+interface Sites {
+  readonly all: readonly SiteWords[];
+  readonly byWord: ReadonlyMap<string, readonly number[]>;
+  readonly byStem: ReadonlyMap<string, readonly number[]>;
+  /** words that may be said with a slip, each once */
+  readonly long: readonly string[];
+}
 
-function siteWords(sites: readonly string[]): readonly SiteWords[] {
+/** Lists of sites change seldom and are looked through at each message. */
+const known = new WeakMap<readonly string[], Sites>();
+
+function knownSites(sites: readonly string[]): Sites {
   const made = known.get(sites);
   if (made !== undefined) return made;
+  const all = siteWords(sites);
+  const byWord = indexOf(all, ({ word }) => word);
+  const byStem = indexOf(all, ({ stem }) => stem);
+  const fresh = { all, byWord, byStem, long: [...byWord.keys()].filter(isLong) };
+  known.set(sites, fresh);
+  return fresh;
+}
+
+function siteWords(sites: readonly string[]): readonly SiteWords[] {
   const names = sites.map((site) => ({ site, words: wordsOf(site) }));
   const count = new Map<string, number>();
   for (const { words } of names) {
     for (const word of new Set(words)) count.set(word, (count.get(word) ?? 0) + 1);
   }
-  const fresh = names.map(({ site, words }) => ({
+  return names.map(({ site, words }) => ({
     site,
     name: words.map(toWord),
     // a number alone is a reading sooner than a house
@@ -157,17 +175,49 @@ function siteWords(sites: readonly string[]): readonly SiteWords[] {
       (word) => !commonWords.has(word) && !/^\d+$/.test(word) && count.get(word) === 1,
     ),
   }));
-  known.set(sites, fresh);
-  return fresh;
+}
+
+/** Where among the sites each word of their names stands. */
+function indexOf(
+  all: readonly SiteWords[],
+  key: (word: Word) => string,
+): ReadonlyMap<string, readonly number[]> {
+  const found = new Map<string, number[]>();
+  for (const [at, { name }] of all.entries()) {
+    for (const word of name) {
+      const places = found.get(key(word));
+      if (places === undefined) found.set(key(word), [at]);
+      else places.push(at);
+    }
+  }
+  return found;
 }
 
 const toWord = (word: string): Word => ({ word, stem: stemOf(word) });
 
 function sitesIn(words: readonly string[], sites: readonly string[]): readonly string[] {
   const said = words.map(toWord);
-  const scores = siteWords(sites).map((one) => ({ site: one.site, score: siteScore(said, one) }));
+  const all = knownSites(sites);
+  const scores = sitesSaid(said, all).map((one) => ({
+    site: one.site,
+    score: siteScore(said, one),
+  }));
   const best = Math.max(0, ...scores.map(({ score }) => score));
   return best === 0 ? [] : scores.filter(({ score }) => score === best).map(({ site }) => site);
+}
+
+/** The sites that have a word which is said, as `isSame` compares them, in their order. */
+function sitesSaid(said: readonly Word[], sites: Sites): readonly SiteWords[] {
+  const found = new Set<number>();
+  const add = (places: readonly number[] | undefined): void => {
+    for (const at of places ?? []) found.add(at);
+  };
+  for (const { word, stem } of said) {
+    add(sites.byWord.get(word));
+    if (stem.length >= 4) add(sites.byStem.get(stem));
+    for (const long of sites.long) if (slipped(word, long)) add(sites.byWord.get(long));
+  }
+  return [...found].sort((a, b) => a - b).flatMap((at) => sites.all[at] ?? []);
 }
 
 /** How much of a site's name is said; 0 where only words that other sites share, or that mean little. */
@@ -210,9 +260,12 @@ export function sameWord(said: string, meant: string): boolean {
   return isSame(toWord(said), toWord(meant));
 }
 
+/** So long that a slip of one letter makes no other word of it. */
+const isLong = (word: string): boolean => word.length >= 7;
+
 /** A slip of one letter in a long word. */
 function slipped(said: string, meant: string): boolean {
-  if (meant.length < 7 || Math.abs(said.length - meant.length) > 1) return false;
+  if (!isLong(meant) || Math.abs(said.length - meant.length) > 1) return false;
   let from = 0;
   while (from < said.length && said[from] === meant[from]) from++;
   let saidEnd = said.length;
