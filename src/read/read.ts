@@ -209,15 +209,20 @@ function cutBefore(items: readonly Item[], from: number, to: number): number {
 }
 
 /** The note in pieces that are short enough to be looked at many times. */
-function pieces(note: Note): Note[] {
+function pieces(note: Note, tokens: readonly Token[]): Note[] {
   const { items } = note;
   const out: Note[] = [];
+  let spoken = 0;
   for (let from = 0; from < items.length; ) {
     const to = from + PIECE >= items.length ? items.length : cutBefore(items, from, from + PIECE);
     const part = items.slice(from, to);
+    const end = items[to]?.from ?? note.text.length;
+    const first = spoken;
+    while ((tokens[spoken]?.from ?? end) < end) spoken++;
     out.push({
       ...note,
       items: part,
+      heads: headsOf(tokens.slice(first, spoken)),
       holds: holdsOf(part),
       ask: [],
       statements: [],
@@ -246,7 +251,7 @@ export interface Reader {
 export function understand(text: string, context: Context): Reader {
   const { note, tokens } = begin(text, context);
   if (note.items.length <= LONG) readPiece(note);
-  else for (const piece of pieces(note)) join(note, piece);
+  else for (const piece of pieces(note, tokens)) join(note, piece);
   return { note, tokens, understood: finish(note) };
 }
 

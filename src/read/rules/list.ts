@@ -174,22 +174,23 @@ export const remarks: readonly Rule[] = [
   machineInHand,
 ];
 
-/** Where `Note.heads` tells of the words that each rule waits for. */
-function listsOf(rules: readonly Rule[]): ReadonlyMap<Rule, number> {
-  const lists = new Map<Rule, number>();
-  for (const rule of rules) {
-    if (rule.heads === undefined) continue;
-    lists.set(rule, waitFor(rule.heads));
-  }
-  return lists;
+/** A rule that knows where `Note.heads` tells of its words; -1 where it waits for none. */
+interface Waiting {
+  readonly rule: Rule;
+  readonly list: number;
 }
 
-const lists = listsOf([...asides, ...remarks]);
+const waitingOf = (rules: readonly Rule[]): readonly Waiting[] =>
+  rules.map((rule) => ({ rule, list: rule.heads === undefined ? -1 : waitFor(rule.heads) }));
+
+const waiting: ReadonlyMap<readonly Rule[], readonly Waiting[]> = new Map([
+  [asides, waitingOf(asides)],
+  [remarks, waitingOf(remarks)],
+]);
 
 /** Does what the message holds give the rule a chance? */
-export function isDue(rule: Rule, note: Note): boolean {
-  const list = lists.get(rule);
-  if (list !== undefined && note.heads[list] !== 1) return false;
+function hasChance({ rule, list }: Waiting, note: Note): boolean {
+  if (list >= 0 && note.heads[list] !== 1) return false;
   switch (rule.needs) {
     case undefined:
       return true;
@@ -202,7 +203,14 @@ export function isDue(rule: Rule, note: Note): boolean {
   }
 }
 
+/** The same of one rule, for whoever asks why. */
+export function isDue(rule: Rule, note: Note): boolean {
+  for (const list of waiting.values())
+    for (const one of list) if (one.rule === rule) return hasChance(one, note);
+  return false;
+}
+
 /** Tries each rule of a list that what the message holds gives a chance. */
 export function applyRules(rules: readonly Rule[], note: Note): void {
-  for (const rule of rules) if (isDue(rule, note)) rule.apply(note);
+  for (const one of waiting.get(rules) ?? []) if (hasChance(one, note)) one.rule.apply(note);
 }
