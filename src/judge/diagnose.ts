@@ -23,7 +23,8 @@ export function diagnose(evidence: readonly Evidence[], scene: Scene): Suspect[]
   const weighed = faults
     .filter((one) => fits(one.where))
     .map((fault) => {
-      const ratios = signs.map((one) => one.ratios.get(fault) ?? 1);
+      const ratios: number[] = [];
+      for (const one of signs) ratios.push(one.ratios.get(fault) ?? 1);
       const side = sideOf(fault);
       const elsewhere = looked !== undefined && side !== undefined && side !== looked;
       const prior =
@@ -35,8 +36,8 @@ export function diagnose(evidence: readonly Evidence[], scene: Scene): Suspect[]
     .map(({ fault, ratios, odds }) => ({
       fault: fault.fault,
       probability: odds / total,
-      for: naming(signs, ratios, (ratio) => ratio > worthNaming),
-      against: naming(signs, ratios, (ratio) => ratio < 1 / worthNaming),
+      for: naming(signs, ratios, "for"),
+      against: naming(signs, ratios, "against"),
     }))
     .sort((a, b) => b.probability - a.probability);
 }
@@ -44,7 +45,8 @@ export function diagnose(evidence: readonly Evidence[], scene: Scene): Suspect[]
 /** One sign with all that was said of it. */
 interface Sign {
   readonly ratios: ReadonlyMap<Fault, number>;
-  readonly group: string;
+  /** its group, by its number among those of the signs */
+  readonly group: number;
   readonly says: ReadonlySet<string>;
 }
 
@@ -88,20 +90,17 @@ const evidenceWeight = 1.25;
 
 /** How far the evidence moves a fault's odds: a group's strongest for and strongest against. */
 function oddsFrom(signs: readonly Sign[], ratios: readonly number[]): number {
-  const groups = new Map<string, { most: number; least: number }>();
+  const most: number[] = [];
+  const least: number[] = [];
   let at = 0;
   for (const { group } of signs) {
     const ratio = ratios[at++] ?? 1;
-    const had = groups.get(group);
-    if (had === undefined)
-      groups.set(group, { most: Math.max(1, ratio), least: Math.min(1, ratio) });
-    else {
-      had.most = Math.max(had.most, ratio);
-      had.least = Math.min(had.least, ratio);
-    }
+    most[group] = Math.max(most[group] ?? 1, ratio);
+    least[group] = Math.min(least[group] ?? 1, ratio);
   }
   let odds = 1;
-  for (const one of groups.values()) odds *= (one.most * one.least) ** evidenceWeight;
+  for (let group = 0; group < most.length; group++)
+    odds *= ((most[group] ?? 1) * (least[group] ?? 1)) ** evidenceWeight;
   return odds;
 }
 
@@ -109,13 +108,14 @@ function oddsFrom(signs: readonly Sign[], ratios: readonly number[]): number {
 function naming(
   signs: readonly Sign[],
   ratios: readonly number[],
-  counts: (ratio: number) => boolean,
+  side: "for" | "against",
 ): string[] {
   const named: { readonly says: ReadonlySet<string>; readonly weight: number }[] = [];
-  for (const [at, ratio] of ratios.entries()) {
-    const sign = signs[at];
-    if (sign !== undefined && counts(ratio))
-      named.push({ says: sign.says, weight: Math.abs(Math.log(ratio)) });
+  let at = 0;
+  for (const { says } of signs) {
+    const ratio = ratios[at++] ?? 1;
+    if (side === "for" ? ratio > worthNaming : ratio < 1 / worthNaming)
+      named.push({ says, weight: Math.abs(Math.log(ratio)) });
   }
   if (named.length === 0) return [];
   return [...new Set(named.sort((a, b) => b.weight - a.weight).flatMap(({ says }) => [...says]))];
@@ -129,9 +129,10 @@ function signsOf(evidence: readonly Evidence[]): Sign[] {
     if (words === undefined) says.set(one.sign, new Set([one.says]));
     else words.add(one.says);
   }
+  const groups = [...new Set([...says.keys()].map(groupOf))];
   return [...says].map(([sign, words]) => ({
     ratios: likelihoodRatios(sign),
-    group: groupOf(sign),
+    group: groups.indexOf(groupOf(sign)),
     says: words,
   }));
 }

@@ -79,7 +79,7 @@ export function nextChecks(
   const ranked = [...proofs, ...general]
     .filter((one) => one.gain >= worthAsking || one.ofLeader)
     .sort((a, b) => compare(a, b, sure));
-  const found = withProof(distinct(ranked).slice(0, named), proofs);
+  const found = withProof(distinct(ranked), proofs);
   const settled = found.length === 0 && leader !== undefined && isMended(leader.fault, scene);
   const rest = found.filter((one) => one !== record);
   const calm =
@@ -122,10 +122,13 @@ function compare(a: Candidate, b: Candidate, sure: boolean): number {
   return b.worth - a.worth || a.step.danger - b.step.danger;
 }
 
+/** The first that are looks of their own, as many as are named. */
 function distinct(ranked: readonly Candidate[]): Step[] {
   const found: Step[] = [];
-  for (const { step } of ranked)
+  for (const { step } of ranked) {
+    if (found.length === named) break;
     if (!found.some((one) => one === step || sameLook(one, step))) found.push(step);
+  }
   return found;
 }
 

@@ -11,8 +11,10 @@ type Near = 1 | 2 | 3;
 
 /** The nearest of the conditions that hold. */
 export function nearest(...conditions: readonly (readonly [near: Near, holds: boolean])[]) {
-  const holding = conditions.filter(([, holds]) => holds).map(([near]) => near);
-  return holding.sort((a, b) => b - a)[0];
+  let found: Near | undefined;
+  for (const [near, holds] of conditions)
+    if (holds && (found === undefined || near > found)) found = near;
+  return found;
 }
 
 /** The notes' words match. */

@@ -18,8 +18,8 @@ import { toldValveRows } from "./told-valve-rows.ts";
 
 /** What the notes tell of a check's subject in words; the first row of a group that fits counts. */
 export function told(scene: Scene, check: CheckName): Finding[] {
+  if (!checksTold(scene).has(check)) return [];
   const told = toldRowsIn(scene);
-  if (!told.some((some) => some.some((row) => row.check === check))) return [];
   const notes = scene.words.split("\n");
   const groups = new Set<string>();
   return toldRowsAll
@@ -44,6 +44,11 @@ export function told(scene: Scene, check: CheckName): Finding[] {
 /** The rows that each line of the notes tells. */
 const toldRowsIn: (scene: Scene) => readonly (readonly ToldRow[])[] = perScene((scene) =>
   scene.words.split("\n").map(rowsToldBy),
+);
+
+/** The checks that any line tells something of. */
+const checksTold: (scene: Scene) => ReadonlySet<CheckName> = perScene(
+  (scene) => new Set(toldRowsIn(scene).flatMap((rows) => rows.map(({ check }) => check))),
 );
 
 /** A job's lines come again with each of its messages: so many are remembered; our choice, no source. */

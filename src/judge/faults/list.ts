@@ -91,8 +91,12 @@ const gas: readonly Fault[] = [
 /** Every fault: both sides, and the two that are always possible. */
 export const faults: readonly Fault[] = [...electrical, ...gas, other, noFault];
 
+const sides: ReadonlyMap<Fault, "electrical" | "gas"> = new Map([
+  ...electrical.map((fault) => [fault, "electrical"] as const),
+  ...gas.map((fault) => [fault, "gas"] as const),
+]);
+
 /** The side that a fault lies on; undefined for the two that are always possible. */
 export function sideOf(fault: Fault): "electrical" | "gas" | undefined {
-  if (electrical.includes(fault)) return "electrical";
-  return gas.includes(fault) ? "gas" : undefined;
+  return sides.get(fault);
 }
