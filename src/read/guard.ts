@@ -178,6 +178,7 @@ function temperature(draft: Draft, units: UnitHabit): void {
   const [low, high] = (draft.place === undefined ? undefined : warmth[draft.place]) ?? anywhere;
   const value = canonical(draft, draft.value, units);
   const small =
+    units === "us" &&
     (draft.place === "supply_air" || draft.place === "return_air") &&
     Math.abs(draft.value) < 5 &&
     !Number.isInteger(draft.value);

@@ -26,6 +26,7 @@ import { pressureAtWarmth } from "./pressure-at-warmth.ts";
 import { risingRows } from "./rising-rows.ts";
 import { rowToEnd } from "./row-to-end.ts";
 import { otherEnd, setAndActual, setOfGauge } from "./set-actual.ts";
+import { sidesAgain } from "./sides-again.ts";
 import { startRange } from "./start-range.ts";
 import { systemHolds } from "./system-holds.ts";
 import { atValveBody, besidePart, throughPart } from "./through-part.ts";
@@ -36,6 +37,7 @@ export const bySaying = passes(
   { look: ({ drafts, items, context }) => megAgain(drafts, items, context), several: true },
   { look: ({ drafts, items, context }) => allThreeAgain(drafts, items, context), heads: "all" },
   { look: ({ drafts, items }) => startRange(drafts, items), several: true },
+  { look: ({ drafts, items, context }) => sidesAgain(drafts, items, context), several: true },
   {
     look: ({ drafts, items }) => behindContactor(drafts, items),
     heads: "contactor",

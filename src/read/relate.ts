@@ -246,6 +246,10 @@ export function inRow(items: readonly Item[], left: Draft, right: Draft): boolea
   // ".8, 550 meg to ground": a row has one unit, said with each or with the last, or with none
   const another = right.ownUnit && (right.unit?.factor ?? 1) >= 1e5 && left.value < 30;
   const own = left.ownUnit && left.unit?.factor === right.unit?.factor;
+  // "28 amps, 460 on all three legs"
+  const drawn = left.unit?.dimension === "current" || /^(?:RLA|FLA|MCA)$/.test(left.rating ?? "");
+  const amps = drawn && left.value > 0 && right.unit === undefined && right.rating === undefined;
+  if (amps && right.value >= 90 && right.value > 8 * left.value) return false;
   return (
     !apart &&
     !(another && !own && right.value > 100 * left.value) &&

@@ -240,6 +240,10 @@ export function byUnit(draft: Draft, setting: Setting): QuantityName | undefined
     draft.rating = "nameplate_charge";
   if (named === "water_flow" && /^(?:cfm|L\/s air)$/.test(unit.figure)) return "airflow";
   if (named === "vacuum" && unit.dimension === "pressure") return "pressure";
+  // "broke it with nitrogen, then 400 microns"
+  if (named === "pressure" && /^(?:micron|torr)$/.test(unit.figure)) return "vacuum";
+  const pulled = setting.vacuum && unit.figure === "mbar" && draft.value < 50;
+  if (named === "pressure" && pulled && draft.place === undefined) return "vacuum";
   if (named !== undefined && fits(named, unit.dimension))
     return named === "pressure" && unit.dimension === "low_pressure" && unit.factor > 1000
       ? "vacuum"

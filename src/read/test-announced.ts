@@ -4,7 +4,8 @@ import { testerVolts } from "./tester-volts.ts";
 
 /** "PI test lead 1 500v", "pi test on lead 1 at 500": the test and its voltage, before anything is read. */
 export function testAnnounced(draft: Draft, items: readonly Item[]): boolean {
-  const volts = draft.unit === undefined || draft.unit.figure === "V";
+  const knob = !draft.ownUnit && items.some((_, at) => setTo(items, at, draft.index));
+  const volts = draft.unit === undefined || draft.unit.figure === "V" || knob;
   if (!volts || !testerVolts.has(draft.value)) return false;
   const numbers = items.filter(
     (item) => item.kind === itemKind.number && item.unit?.dimension !== "time",
@@ -16,6 +17,7 @@ export function testAnnounced(draft: Draft, items: readonly Item[]): boolean {
     (item, at) =>
       /^(?:test|testing)$/.test(item.text) ||
       (set && /^(?:megging|meggering|meggin|pi|dar)$/.test(item.text)) ||
+      setTo(items, at, draft.index) ||
       beginsNow(items.slice(at, at + 3)),
   );
 }
@@ -46,6 +48,14 @@ export function testThen(draft: Draft, items: readonly Item[]): boolean {
     return unit?.dimension === "resistance" && unit.factor >= 1e6;
   });
   return first && megohms;
+}
+
+/** "megger set to 1000 V on pump 2", "meter on 500": what the tester's knob stands at. */
+function setTo(items: readonly Item[], at: number, value: number): boolean {
+  if (!/^(?:megger|meggers|tester|meg)$/.test(items[at]?.text ?? "") || value - at > 4)
+    return false;
+  const words = items.slice(at + 1, value).map(({ text }) => text);
+  return /\bset(?: (?:to|at|for|on|@))*$/.test(words.join(" "));
 }
 
 /** "megger going on comp 2", "meg on": the tester is put on, and shows nothing yet. */

@@ -2,7 +2,7 @@ import { COUNTED } from "../count-words.ts";
 import { type Item, itemKind } from "../item.ts";
 import { type Rule, state } from "../note.ts";
 import { role } from "../word.ts";
-import { freeNumber, textAt } from "./near.ts";
+import { freeNumber, legLost, textAt } from "./near.ts";
 
 const things: ReadonlySet<string> = new Set([
   "fan",
@@ -166,7 +166,7 @@ function timeOf(item: Item | undefined): number {
   return item?.unit?.dimension === "time" ? item.unit.factor : 0;
 }
 
-/** "3 picks", "two big fans", "filters, 6 of them", "qty 6", "the other two legs" */
+/** "3 picks", "two big fans", "filters, 6 of them", "qty 6", "the other two legs", "& 4 20x20x2" */
 export const counts: Rule = {
   name: COUNTED,
   needs: "number",
@@ -183,7 +183,6 @@ export const counts: Rule = {
       const next = items[i + 1];
       const text = textAt(items, i + 1);
       const before = textAt(items, i - 1);
-      // "& 4 20x20x2": so many filters
       if (next?.kind === itemKind.code && /^\d+x\d+(?:x\d+)?$/.test(next.text)) {
         state(note, counts.name, [i, i + 1], { kind: "note", about: "count" });
         return;
@@ -207,6 +206,7 @@ export const counts: Rule = {
         before === "quantity" ||
         before === "x" ||
         before === "order" ||
+        legLost(items, i) ||
         before === "other"
       ) {
         state(note, counts.name, [i, i + 1], { kind: "note", about: "count" });

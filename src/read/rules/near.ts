@@ -81,3 +81,11 @@ export function gluedEnd(items: readonly Item[], i: number): number {
   const last = items[end - 1];
   return end > i + 1 && last?.kind === itemKind.sign && ".,;!?".includes(last.text) ? end - 1 : end;
 }
+
+const lost = /^(?:out|dead|open|gone|missing|down|off|lost|bad|burnt|weak)$/;
+
+/** "20.1 20.3 0, one leg out": which of them is not told, and nothing is measured by it. */
+export function legLost(items: readonly Item[], i: number): boolean {
+  const leg = items[i]?.value === 1 && /^(?:leg|phase|line)$/.test(textAt(items, i + 1));
+  return leg && lost.test(textAt(items, i + 2));
+}

@@ -23,13 +23,17 @@ function unitsOf(
 }
 
 function reread(reading: Reading, unit: Unit, note: Note): Reading | undefined {
-  const value = valueAs(reading, reading.quantity, unit);
+  // "n2 300 microns", "psi I mean": what a gauge shows, no vacuum
+  const gauge = reading.quantity === "vacuum" && unit.dimension === "pressure";
+  const quantity = gauge ? "pressure" : reading.quantity;
+  const value = valueAs(reading, quantity, unit);
   if (value === undefined) return undefined;
   const last = note.items[note.items.length - 1]?.to ?? 0;
   const all = note.text.trimEnd().length;
   const span: readonly [number, number] = [0, last < all - 1 ? last : all];
   return {
     ...reading,
+    quantity,
     value,
     figure: { number: reading.figure.number, unit: unit.figure },
     corrects: true,
