@@ -1,5 +1,6 @@
 import type { Draft } from "./draft.ts";
-import type { Item } from "./item.ts";
+import { type Item, wordsFrom } from "./item.ts";
+import { unitCalled } from "./kinds.ts";
 import { recast } from "./recast.ts";
 
 /** Volts that a contactor's coil is made for, from its lowest to its highest; common practice, no source. */
@@ -50,4 +51,27 @@ export function guardCoil(draft: Draft, items: readonly Item[]): void {
   }
   // "drops .3 across the L2 pole"
   if (items[draft.index + 1]?.text === "across" && draft.named === undefined) asVolts(draft);
+}
+
+const switched = /^(?:contactors?|contactr|relay|starter|solenoid|sv)$/;
+
+/** "contactor's pulled in, 24.6 on the coil", "relay coil has 25": what the coil of a switch is fed with. */
+export function onCoil(drafts: readonly Draft[], items: readonly Item[]): void {
+  if (!items.some(({ text }) => switched.test(text))) return;
+  for (const draft of drafts) {
+    if (draft.unit !== undefined || draft.points !== undefined || draft.over) continue;
+    const behind = wordsFrom(items, draft.index + 1, draft.index + 4);
+    const before = wordsFrom(items, draft.index - 3, draft.index);
+    const told =
+      /^(?:on|at|across|to) (?:the |its )?coil\b/.test(behind) ||
+      /\bcoil (?:has|gets|is getting|got|at|reads|is|with)(?: only)?$/.test(before);
+    if (!told || !coilVolts.some(([low, high]) => draft.value >= low && draft.value <= high))
+      continue;
+    draft.named = "voltage";
+    draft.unit = unitCalled("V");
+    draft.assumedUnit = true;
+    draft.action = undefined;
+    draft.hint = undefined;
+    draft.place = undefined;
+  }
 }

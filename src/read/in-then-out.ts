@@ -1,12 +1,14 @@
 import type { Place } from "../vocabulary.ts";
 import type { Draft } from "./draft.ts";
 import { type Item, wordsFrom } from "./item.ts";
+import { waterMachine } from "./water-sides.ts";
 import { movesNoAir } from "./where-words.ts";
 
 /** Beside what moves no air: water and lines, whose two ends are told in the same words. */
 const wet = /^(?:water|chw|chilled|wtr|barrel|pipe|line)$/;
 
-const noAir = (item: Item): boolean => movesNoAir(item) || wet.test(item.text);
+const noAir = (item: Item): boolean =>
+  movesNoAir(item) || wet.test(item.text) || waterMachine.test(item.subject ?? "");
 
 /** A coil of which the two ends may be told; one that is spoken of farther off is another matter. */
 const nearCoil = (items: readonly Item[], left: Draft, right: Draft): boolean =>

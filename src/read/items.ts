@@ -13,7 +13,7 @@ import { numberRow } from "./point-row.ts";
 import { isMetal, plusToGround } from "./point-words.ts";
 import { namesRail, railAgain } from "./rail-again.ts";
 import { rowHead } from "./row-head.ts";
-import { numberedBox, numberedCase, spelledTag } from "./spelled-tag.ts";
+import { numberedBox, ownTag } from "./spelled-tag.ts";
 import { statPair } from "./stat-pair.ts";
 import { countedAt, hashAt, nths, type SubjectSaid, subjectAt } from "./subject-name.ts";
 import { testTold } from "./test-told.ts";
@@ -254,7 +254,7 @@ function step(build: Building, i: number): number {
   if (out > 0) return out;
   const joined = nextSubject(build, i);
   if (joined > 0) return joined;
-  const tag = spelledTag(build, i) ?? numberedCase(build, i);
+  const tag = ownTag(build, i);
   if (tag !== undefined) return putSubject(build, i, token, tag);
   const typed = token.kind === tokenKind.number;
   const open = word === undefined ? 0 : word.opens;

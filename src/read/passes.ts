@@ -27,6 +27,7 @@ import { gaugePair } from "./gauge-pair.ts";
 import { gaugesOfEach } from "./gauges-of-each.ts";
 import { groundOfPairs } from "./ground-of-pairs.ts";
 import { guard } from "./guard.ts";
+import { onCoil } from "./guard-coil.ts";
 import { pulledTo } from "./guard-pull.ts";
 import {
   leadsToGround,
@@ -85,7 +86,10 @@ export const byWords = passes(
   { look: ({ drafts, items }) => outsideColon(drafts, items), heads: ":" },
   { look: ({ drafts, items, note }) => ofWarmDay(drafts, items, note.plain), heads: "a|an" },
   { look: ({ drafts, items }) => gaugesOfEach(items, drafts), heads: "/", several: true },
-  { look: ({ drafts, items }) => approaches(items, drafts), heads: "approach|approaches" },
+  {
+    look: ({ drafts, items }) => approaches(items, drafts),
+    heads: "approach|approaches|app|appr|apr",
+  },
   {
     look: ({ drafts, items }) => markedThenRead(items, drafts),
     heads: "reads|reading|read|readin|redin|reedin|tests|tested|measures|measuring|says|shows|got",
@@ -110,6 +114,7 @@ export const byWords = passes(
   },
   { look: ({ drafts, note }) => zeros(drafts, note) },
   { look: ({ drafts, items, context }) => lettersAlone(drafts, items, context.units) },
+  { look: ({ drafts, items }) => onCoil(drafts, items), heads: "coil" },
   { look: ({ drafts, items }) => throughSwitch(drafts, items), heads: "out", several: true },
   {
     look: ({ drafts, items, context }) => outsideBehind(drafts, items, context.units),

@@ -1,3 +1,4 @@
+import { dashedTag } from "./dashed-tag.ts";
 import { lookUp } from "./dictionary.ts";
 import type { Building } from "./items.ts";
 import { ordinalAt } from "./ordinal.ts";
@@ -12,7 +13,7 @@ const spelled =
 const most = 4;
 
 /** "R T U four", "A H U two": capitals apart, then the number of the machine. */
-export function spelledTag(build: Building, i: number): SubjectSaid | undefined {
+function spelledTag(build: Building, i: number): SubjectSaid | undefined {
   let letters = "";
   let at = i;
   while (letters.length < most) {
@@ -52,7 +53,7 @@ export function numberedBox(build: Building, i: number): SubjectSaid | undefined
 const wares = /^(?:dairy|meat|produce|deli|display|fish|seafood|bakery|beer|ice ?cream)$/;
 
 /** "dairy case 4 at 29", "case 12 is 31": behind its number the verb and how cold it is. */
-export function numberedCase(build: Building, i: number): SubjectSaid | undefined {
+function numberedCase(build: Building, i: number): SubjectSaid | undefined {
   const { tokens } = build;
   const at = wares.test(tokens[i]?.text ?? "") ? i + 1 : i;
   const [number, verb] = [tokens[at + 1], tokens[at + 2]];
@@ -75,4 +76,9 @@ export function numberedCase(build: Building, i: number): SubjectSaid | undefine
 
 function isFigure(token: Building["tokens"][number] | undefined): boolean {
   return token?.kind === tokenKind.number || token?.word?.number !== undefined;
+}
+
+/** A machine by letters or a number that no list of nouns has. */
+export function ownTag(build: Building, i: number): SubjectSaid | undefined {
+  return spelledTag(build, i) ?? numberedCase(build, i) ?? dashedTag(build, i);
 }

@@ -4,7 +4,7 @@ import type { Building } from "./items.ts";
 import type { Label } from "./label.ts";
 import { ordinalAt } from "./ordinal.ts";
 import { phraseAt } from "./phrase.ts";
-import { tokenKind } from "./token.ts";
+import { isNumber, tokenKind } from "./token.ts";
 import { unitAt } from "./units.ts";
 
 export interface SubjectSaid {
@@ -124,11 +124,17 @@ export function countedAt(build: Building, i: number): SubjectSaid | undefined {
 
 const gasLine = /^(?:suction|suct|liquid|line|pipe|outlet|psi|psig|pressure|superheat|sh)$/;
 
-/** "suction at the case 39": where the line was read, and then what it read. */
-function lineAtBox({ tokens }: Building, i: number, name: string): boolean {
-  if (!/^(?:case|cooler|freezer|walk-in)$/.test(name)) return false;
-  const [far, at, the] = [tokens[i - 3]?.text, tokens[i - 2]?.text, tokens[i - 1]?.text];
-  return the === "the" && at === "at" && gasLine.test(far ?? "");
+/** "suction at the case 39", "sh at case 7 sh at comp 31": where the line was read, and then what it read. */
+function lineAtBox({ tokens }: Building, i: number, name: string, end: number): boolean {
+  if (!/^(?:case|cooler|freezer|walk-in|evaporator|compressor)$/.test(name)) return false;
+  const the = tokens[i - 1]?.text === "the" ? 1 : 0;
+  const [far, at] = [tokens[i - 2 - the]?.text, tokens[i - 1 - the]?.text];
+  if (at !== "at" || !gasLine.test(far ?? "")) return false;
+  if (the === 1 && !/^(?:evaporator|compressor)$/.test(name)) return true;
+  // "sh at case 7 is 12" names the case
+  const [next, after] = [tokens[end], tokens[end + 1]];
+  if (next === undefined || gasLine.test(next.text)) return true;
+  return /^(?:,|and|n|&|at)$/.test(next.text) && !isNumber(after);
 }
 
 /** "compressor 2", "ckt A", "RTU-1", or an aside that keeps its number to itself: "room 412". */
@@ -142,7 +148,7 @@ export function subjectAt(build: Building, i: number): SubjectSaid | undefined {
   if (ordinal === undefined || howMany(build, ordinal.end)) return undefined;
   if (noun.kind === "subject" && degreesOfBox(build, noun.name, ordinal.end))
     return noun.name === "case" ? warmCase(phrase.end) : undefined;
-  if (noun.kind === "subject" && lineAtBox(build, i, noun.name)) return undefined;
+  if (noun.kind === "subject" && lineAtBox(build, i, noun.name, ordinal.end)) return undefined;
   if (noun.kind === "subject" && partNumberGoesOn(build, ordinal.end)) return undefined;
   if (ordinal.text === "C" && pinBehind(build, ordinal.end)) return undefined;
   if (phrase.end === i + 1 && isWarmth(build, i, ordinal.end)) return undefined;

@@ -1,5 +1,6 @@
 import type { Context } from "./context.ts";
 import { type Item, itemKind } from "./item.ts";
+import { waterMachine } from "./water-sides.ts";
 
 const wet =
   /^(?:boiler|boilers|glycol|brine|hydronic|hydronics|radiant|chilled|chw|hhw|hw|chiller|chlr|barrel|tower|cond|condenser|cdw|cw|loop)$/;
@@ -16,7 +17,7 @@ function degreesBehind(items: readonly Item[], at: number): boolean {
 function wetBefore(items: readonly Item[], at: number): boolean {
   return items
     .slice(Math.max(0, at - 1), Math.max(0, at))
-    .some(({ text, subject }) => wet.test(text) || /^(?:boiler|chiller)/.test(subject ?? ""));
+    .some(({ text, subject }) => wet.test(text) || waterMachine.test(subject ?? ""));
 }
 
 /** "chw pump 1. 12.1 11.9 12.0 running": which pump it is, no warmth of the water. */

@@ -11,17 +11,33 @@ function sideBehind(items: readonly Item[], { index }: Draft): string {
   return side === "back" ? "in" : side;
 }
 
+/** The side told right before a value: "in 54 out 44". */
+function sideBefore(items: readonly Item[], { index }: Draft): string {
+  return items[index - 1]?.text ?? "";
+}
+
+/** Machines that water goes through; a tag begins with what it is. */
+export const waterMachine = /^(?:boiler|chiller|tower|ch[ -]?\d|b-\d)/i;
+
 /** Does it name what the water belongs to, by a word or as a machine: "chw", "boiler 2"? */
 const ofWater = (item: Item): boolean =>
-  waters.test(item.text) || item.subject?.startsWith("boiler") === true;
+  waters.test(item.text) || waterMachine.test(item.subject ?? "");
+
+function bothSides(sides: readonly string[]): boolean {
+  return sides.includes("in") && sides.includes("out");
+}
 
 /** "condenser water 85 in 95 out", "chilled water 44 out 54 in": the sides stand behind the values. */
 export function waterSides(items: readonly Item[], drafts: readonly Draft[]): void {
   drafts.forEach((right, order) => {
     const left = drafts[order - 1];
     if (left === undefined || right.points !== undefined || left.points !== undefined) return;
-    const sides = [sideBehind(items, left), sideBehind(items, right)];
-    if (!sides.includes("in") || !sides.includes("out")) return;
+    const behind = [sideBehind(items, left), sideBehind(items, right)];
+    const before = [sideBefore(items, left), sideBefore(items, right)];
+    // "chiller 2 in 54 out 44"
+    const ahead = !bothSides(behind) && waterMachine.test(items[left.index - 2]?.subject ?? "");
+    const sides = ahead ? before : behind;
+    if (!bothSides(sides)) return;
     const named = items.slice(Math.max(0, left.index - 4), left.index).filter(ofWater);
     if (
       !named.some(
@@ -34,16 +50,23 @@ export function waterSides(items: readonly Item[], drafts: readonly Draft[]): vo
     )
       return;
     if (left.unit !== undefined && left.unit.dimension !== "temperature") return;
-    const whose = named.some((item) => /^(?:condenser|cond|tower|cdw|cdwtr|cndw)$/.test(item.text))
-      ? "condenser"
-      : named.some((item) => /^(?:evap|evaporator|barrel)$/.test(item.text))
-        ? "evaporator"
-        : "water";
+    const tower = named.some(({ subject }) => subject?.startsWith("tower") === true);
+    const cond = /^(?:condenser|cond|tower|cdw|cdwtr|cndw)$/;
+    const whose =
+      tower || named.some((item) => cond.test(item.text))
+        ? "condenser"
+        : named.some((item) => /^(?:evap|evaporator|barrel)$/.test(item.text))
+          ? "evaporator"
+          : "water";
+    // a tower cools: what goes into it comes out of the condenser
+    const [into, out] = sides[0] === "in" ? [left, right] : [right, left];
+    const atTower = tower || named.some(({ text }) => text === "tower");
+    const turned = atTower && into.value > out.value;
     for (const [draft, side] of [
       [left, sides[0]],
       [right, sides[1]],
     ] as const) {
-      draft.place = side === "in" ? `${whose}_in` : `${whose}_out`;
+      draft.place = (side === "in") !== turned ? `${whose}_in` : `${whose}_out`;
       draft.hint = "temperature";
       draft.action = undefined;
     }

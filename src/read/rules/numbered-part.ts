@@ -41,6 +41,9 @@ function isCase({ items, plain }: Note, i: number): boolean {
   const noun = items[i - 1];
   if (noun === undefined || !/\bcase$/.test(plain.slice(noun.from, noun.to))) return false;
   if (hasValue(items, i + 1)) return true;
+  // "sh at case 7 sh at comp 31": what was read there
+  const read = items[i - 3]?.label?.quantity === "superheat" && items[i - 2]?.text === "at";
+  if (read && (items[i + 1] === undefined || items[i + 1]?.label !== undefined)) return false;
   const before = /\b(?:on|at|in|by|behind|under|from|near|of|into)(?: the| our)?(?: [a-z]+)? $/;
   return before.test(plain.slice(Math.max(0, noun.from - 24), noun.from));
 }

@@ -6,8 +6,13 @@ import { type Clock, clockAt } from "../times.ts";
 import { role } from "../word.ts";
 import { textAt } from "./near.ts";
 
+const stands = /^(?:still|holding|held|holds|sitting|steady|stuck)$/;
+
 /** Is the number a value? The status itself ("leaving 4:20") is no label of it. */
 function measured(items: readonly Item[], i: number, status: number): boolean {
+  // "still at two fifty so I'm calling it tight": where a gauge stands
+  if (textAt(items, i - 1) === "at" && stands.test(textAt(items, i - 2)) && !items[i]?.colon)
+    return true;
   for (let at = i - 1; at >= 0 && at >= i - 2; at--) {
     const before = items[at];
     if (before === undefined || (at === status && items[i]?.colon === true)) return false;

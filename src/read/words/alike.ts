@@ -94,29 +94,29 @@ loots lopes loping lorded lords loser losers losses louse louses lousing lover l
 lubricates lucked lucking lucks lugged lurch lured lynch maced maces machined macing macro mages maids mails maims
 maker makers makings males manage managed manages maned manes manger mania manic manse mares marker market marking
 marred marsh marts masked masking masks massage massed massing masted mated mater mates mating matins matron matrons
-matte matter mattes maxes maxing mazes means meany measure mender menus meres merged merger mergers merging merry
-mesas messaged messed messing meted meteor meteors metes metro metros microbe mighty migrate migrates miked miking
-mildly miler milers milfs milks mills milted milts mimed miming minded minds mined miners mines minim minims mining
-minis minks mints minuet minuses minuted minuter minutest mired miring mislead misled misses mistaken misted misting
-mistype mistypes misused misusing mixer moaning moats modal modem modes modulated moles molly momenta monitory mooed
-mooing mooning moons moors moose moped mopes moping morel mores morns motel motes moths moues mourning moused mouser
-mousse mousy mouth mouths mover movers movies mowed mowing mugged mugger muggers mugging mules mullion mullions
-murks mussed mussing muter natty naughty nearby neatly necked needled needy negatived nerds neural newer nicer
-nicety niches nickel nicker nines noised noose nooses normalcy noshing notching notifier notifies noting nougat
-nowise nuder nudes nugatory numbed oases occupier occupies odder officer offside ogled older omens onside opener
-opined opining otter outdoorsy outrage outset outsider outsize ovens overcharge overcharges overeat overhead
-overhear overlord overlords oversight overtire owned owning paced paces pacing packer packet pacts paddle paddock
-paddocked pails pains paint painted paints palace palate pales palled palling palls panes panning pants parade
-paraded parader paraders paras parched pared pares paring parity parks parky parred parring parry parse parsed
-parses parsing parted parting partly passels passers pasted pastes pasts pasty patches patted patty paused pauses
-peace peaky pealed pealing peals pears pecked pecking peddle peeked peeking peeks pends penning pepped perfecta
-perked perks petted petty pharaoh phrase phrased phrases phrasing picker picket picking pickled picks piddle pieced
-pieing pierce pierces pigged piing piked pikes piking piles piling pilled pilling pills pimped pimping pimps pinches
-pinching pines pining pinked pints piped piper pipers pipped pipping pissed pisses pistol pitied piton pitying
-placed placer plaice plane planing planking planting plated platen plats platy plods plopped plumped plumping plumps
-plunder plunge plunged plunges pluses pocking pocks poets pointed pointy poker pokes poled poling polled polling
-polys pongs poohing pooing pooped pooping popes popper poppet pored pores poring poser poses positron posses
-possible posts potion potted poufs pours pouted pouting powder powdered poxes prate prats precious preciously
+matte matter mattes maxes maxing mazes meals meany measure meaty meets melts mender menus meres merged merger
+mergers merging merry mesas messaged messed messing meted meteor meteors metes metro metros microbe mighty migrate
+migrates miked miking mildly miler milers milfs milks mills milted milts mimed miming minded minds mined miners
+mines minim minims mining minis minks mints minuet minuses minuted minuter minutest mired miring mislead misled
+misses mistaken misted misting mistype mistypes misused misusing mixer moaning modal modem modes modulated moles
+molly momenta monitory mooed mooing mooning moons moors moose moped mopes moping morel mores morns motel motes moths
+moues mourning moused mouser mousse mousy mouth mouths mover movers movies mowed mowing mugged mugger muggers
+mugging mules mullion mullions murks mussed mussing muter natty naughty nearby neatly necked needled needy negatived
+nerds neural newer nicer nicety niches nickel nicker nines noised noose nooses normalcy noshing notching notifier
+notifies noting nougat nowise nuder nudes nugatory numbed oases occupier occupies odder officer offside ogled older
+omens onside opener opined opining otter outdoorsy outrage outset outsider outsize ovens overcharge overcharges
+overeat overhead overhear overlord overlords oversight overtire owned owning paced paces pacing packer packet pacts
+paddle paddock paddocked pails pains paint painted paints palace palate pales palled palling palls panes panning
+pants parade paraded parader paraders paras parched pared pares paring parity parks parky parred parring parry parse
+parsed parses parsing parted parting partly passels passers pasted pastes pasts pasty patches patted patty paused
+pauses peace peaky pealed pealing peals pears pecked pecking peddle peeked peeking peeks pends penning pepped
+perfecta perked perks petted petty pharaoh phrase phrased phrases phrasing picker picket picking pickled picks
+piddle pieced pieing pierce pierces pigged piing piked pikes piking piles piling pilled pilling pills pimped pimping
+pimps pinches pinching pines pining pinked pints piped piper pipers pipped pipping pissed pisses pistol pitied piton
+pitying placed placer plaice plane planing planking planting plated platen plats platy plods plopped plumped
+plumping plumps plunder plunge plunged plunges pluses pocking pocks poets pointed pointy poker pokes poled poling
+polled polling polys pongs poohing pooing pooped pooping popes popper poppet pored pores poring poser poses positron
+posses possible posts potion potted poufs pours pouted pouting powder powdered poxes prate prats precious preciously
 precises prefect premise premised premixes prepared preps preset presumes prevent preys prices pricey prick pricked
 pricking pride prided priding pried prier primacy prime primed priming prince print printer prints prion priory
 prize probable probed produced producer profs programmer projection projector prole proles promises proms prone

@@ -83,7 +83,7 @@ export const nounWords: readonly Row[] = [
   ["phase|ph|phases|faze|fase", { kind: "point", name: "phase", letters: true, upTo: 3 }],
   ["terminal|term|terminals", { kind: "point", name: "terminal", letters: true, upTo: 12 }],
   [
-    "rtu|ahu|hp|ac|ou|odu|idu|iu|fcu|fan coil|fan coil unit|bb|wic|wif|chwp|cwp|hwp|mau|erv|doas|vrf|vrv|cru|crac|crah|ct|ewh|uh|cuh|acu|acc|ccu|cu|rac|rtac|hru|bs|bc|mbx|wcc|wshp|ptac|vav|fpb|ivs|cdu|evr|wi|ri|frz|clr",
+    "rtu|ahu|ch|chp|dx|hp|ac|ou|odu|idu|iu|fcu|fan coil|fan coil unit|bb|wic|wif|chwp|cwp|hwp|mau|erv|doas|vrf|vrv|cru|crac|crah|ct|ewh|uh|cuh|acu|acc|ccu|cu|rac|rtac|hru|bs|bc|mbx|wcc|wshp|ptac|vav|fpb|ivs|cdu|evr|wi|ri|frz|clr",
     { kind: "tag", name: "", upTo: 9999 },
   ],
   [
