@@ -7,12 +7,20 @@ import { notMeasured } from "./not-measured.ts";
 /** Pa gauge; a head below it is no head's pressure, so nothing that a word alone can mean; common practice, no source. */
 const leastHeadPa = 1e5;
 
+/** bar that an oil's gauge shows at most. Common practice, no source. */
+const mostOilBar = 18;
+
 /** "oil 110": a pressure or a temperature, as long as neither is said. */
 function oilAlone(draft: Draft, items: readonly Item[]): void {
   if (draft.place !== "oil" || !draft.assumedUnit || draft.corrects) return;
   // "suct 34.5 disch 121 oil 88 psi" in rows: all of them gauges
   const gauges = items.some(({ unit }) => unit?.dimension === "pressure");
   if (gauges && !items.some(({ label }) => label?.hint === "temperature")) return;
+  // "LP 3,1 HP 14,5 oil 6": in bars beside both gauges, and no oil of a machine that runs is as cold
+  const sides = ["suction", "discharge"].every((side) =>
+    items.some(({ label }) => label?.place === side && label.hint === "pressure"),
+  );
+  if (sides && draft.unit?.figure === "bar" && draft.value <= mostOilBar) return;
   // "oil's at 135": so much is as often degrees; less is what a pump makes
   const bare = draft.quantity === "pressure" && draft.value >= 100 ? "oil's".length : "oil".length;
   const told = draft.before.some((index) => {

@@ -154,6 +154,16 @@ function kitFitted(items: readonly Item[], at: number): boolean {
   return /^(?:after|with|without|since)$/.test(items[led]?.text ?? "") && !of;
 }
 
+const exchanger = /^(?:exchanger|exchangers|hx|heat|hex)$/;
+
+/** "heat exchanger primary 12/7 secondary 14/9": the sides of an exchanger of heat, no transformer's. */
+function sideOfExchanger(items: readonly Item[], item: Item): boolean {
+  if (!/^(?:primary|secondary)$/.test(item.text) || !isOneWord(item)) return false;
+  return items.some(({ text }) =>
+    /^(?:exchanger|exchangers|hx|hex|glycol|chilled|loop)$/.test(text),
+  );
+}
+
 /** "the supplies add up to 390": a sum, nothing was put in. */
 function addsUp(items: readonly Item[], at: number): boolean {
   return /^add(?:s|ed|ing)?$/.test(items[at]?.text ?? "") && items[at + 1]?.text === "up";
@@ -168,6 +178,7 @@ export function muted(items: readonly Item[], plain: string): void {
     if (item.label === undefined) return;
     if (heldAgainst(items, at)) item.label = { hint: "current" };
     else if (lineOfWires(items, at)) item.label = { hint: "voltage" };
+    else if (sideOfExchanger(items, item)) item.label = { hint: "temperature" };
     else if (capsOfBus(items, at, plain)) item.label = { quantity: "capacitance" };
     else if (halfOfPlant(items, at)) {
       item.label = undefined;
@@ -183,7 +194,8 @@ export function muted(items: readonly Item[], plain: string): void {
       foundFine(items, at) ||
       flowOrNone(items, at) ||
       highOrLow(items, at) ||
-      pullsDown(items, at)
+      pullsDown(items, at) ||
+      (item.text === "plate" && exchanger.test(items[at + 1]?.text ?? ""))
     )
       item.label = undefined;
   });

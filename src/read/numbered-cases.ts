@@ -39,3 +39,27 @@ export function numberedCases(
     draft.place = "box";
   }
 }
+
+const wares =
+  /^(?:dairy|meat|meats|produce|deli|bakery|fish|seafood|beer|frozen|icecream|freezer|cooler|cheese|poultry|chicken)$/;
+
+/** "freezer -18, dairy 3, meat 1": cases by what lies in them, where more than one is told. */
+export function waresCold(
+  drafts: readonly Draft[],
+  items: readonly Item[],
+  context: Context,
+): void {
+  const [low, high] = warmth[context.units];
+  const wareOf = ({ index }: Draft): Item | undefined => {
+    const before = items[index - 1];
+    const verb = before !== undefined && (before.roles & (role.is | role.preposition)) !== 0;
+    return verb ? items[index - 2] : before;
+  };
+  const told = drafts.filter((draft) => wares.test(wareOf(draft)?.text ?? ""));
+  if (told.length < 2) return;
+  for (const draft of told) {
+    if (!isBare(draft) || draft.value < low || draft.value > high) continue;
+    draft.hint = "temperature";
+    draft.place = "box";
+  }
+}

@@ -17,6 +17,7 @@ import { degreesThen } from "./degrees-then.ts";
 import { dropDenied, dropNots } from "./denied.ts";
 import { deniedAgain } from "./denied-again.ts";
 import { eitherPoint } from "./either-point.ts";
+import { endsOfPart } from "./ends-of-part.ts";
 import { enteringBulb } from "./entering-bulb.ts";
 import { farFromWindings } from "./far-from-windings.ts";
 import { fittedReads } from "./fitted-reads.ts";
@@ -48,7 +49,7 @@ import { markedThenRead } from "./marked-then-read.ts";
 import { tooManyGigs } from "./megs-or-gigs.ts";
 import { minutesAfter } from "./minutes-after.ts";
 import { nameRow } from "./name-row.ts";
-import { numberedCases } from "./numbered-cases.ts";
+import { numberedCases, waresCold } from "./numbered-cases.ts";
 import { oilSides } from "./oil-sides.ts";
 import { otherOfPair } from "./other-of-pair.ts";
 import { outOf } from "./out-of.ts";
@@ -74,7 +75,7 @@ import { switchSet } from "./switch-set.ts";
 import { inTank } from "./tank-fill.ts";
 import { throughSwitch } from "./through-switch.ts";
 import { toldByWords } from "./told-by-words.ts";
-import { trips } from "./trips.ts";
+import { drewAtTrip, trips } from "./trips.ts";
 import { busAgain, sagsAtStart } from "./two-states.ts";
 import { twoUnits } from "./two-units.ts";
 import { ofWarmDay } from "./warm-day.ts";
@@ -127,6 +128,17 @@ export const byWords = passes(
   { look: ({ drafts, items }) => atEach(drafts, items), several: true },
   { look: ({ drafts }) => statsOfOne(drafts), several: true },
   {
+    look: ({ drafts, items }) => endsOfPart(drafts, items),
+    heads: "in|inlet|entering",
+    several: true,
+  },
+  {
+    look: ({ drafts, items, context }) => waresCold(drafts, items, context),
+    heads:
+      "dairy|meat|meats|produce|deli|bakery|fish|seafood|beer|frozen|icecream|freezer|cooler|cheese|poultry|chicken",
+    several: true,
+  },
+  {
     look: ({ drafts, items, context }) => numberedCases(drafts, items, context),
     heads: "case|cases",
   },
@@ -166,6 +178,7 @@ export const byWords = passes(
     heads: "trip|trips|max|maximum|limit",
     several: true,
   },
+  { look: ({ drafts, items }) => drewAtTrip(drafts, items), heads: "trip|trips" },
   {
     look: ({ drafts, items, context }) => gasTrain(drafts, items, context.units),
     heads: "gas|mani|manif|manifold|burner|regulator",

@@ -132,6 +132,8 @@ function swapped(
         !setting.winding
       )
         return "K";
+      // "superheat 22 K, crankcase heater 0.35 A"
+      if (difference(named) && draft.letter === "K") return "K";
       if (setting.component) return undefined;
       return temperatureLike(named) ? "K" : undefined;
     case "gigohm":

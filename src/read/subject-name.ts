@@ -211,6 +211,10 @@ function warmCase(end: number): SubjectSaid {
 function warmRoom(build: Building, i: number, end: number): boolean {
   if (!/^(?:room|rm|space|zone|store)$/.test(build.tokens[i]?.text ?? "")) return false;
   const unit = unitAt(build, end);
+  // "room 22 setpoint 21", "room 24 rh 48"
+  const next = build.tokens[end];
+  const few = (build.tokens[end - 1]?.value ?? Number.NaN) < 100;
+  if (few && /^(?:set|setpoint|stpt|rh|humidity)$/.test(next?.text ?? "")) return true;
   const typed = (build.tokens[end]?.text.length ?? 0) > 1 || build.tokens[end]?.glued === true;
   return typed && unit?.unit.dimension === "temperature";
 }

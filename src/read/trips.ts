@@ -39,3 +39,17 @@ export function trips(drafts: readonly Draft[], items: readonly Item[]): void {
     draft.subject ??= left.subject;
   });
 }
+
+/** "compressor B trips at 28 amps": what a machine drew when it tripped, where no switch or relay is set so. */
+export function drewAtTrip(drafts: readonly Draft[], items: readonly Item[]): void {
+  if (items.some(({ text }) => /^(?:set|setting|dial|dialed|adjusted|relay)$/.test(text))) return;
+  for (const draft of drafts) {
+    if (draft.rating !== "setpoint" || draft.unit?.dimension !== "current") continue;
+    const led = items.slice(Math.max(0, draft.index - 3), draft.index);
+    const machine = led.some(
+      ({ label, subject }) =>
+        label?.thing === "compressor" || /^(?:compressor|fan|motor|pump)\b/.test(subject ?? ""),
+    );
+    if (machine && led.some(({ text }) => /^trips?$/.test(text))) draft.rating = undefined;
+  }
+}

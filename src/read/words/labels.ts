@@ -63,7 +63,7 @@ const places: readonly Row[] = [
     { place: "supply_air", hint: "temperature" },
   ],
   [
-    "outdoor air|oat|od|tamb|oa|outside|outdoor|outdoors|ambient|amb|outside air|outdoor temp|outdoor air temp|outside temp|outside air temp|odt|od temp|ambient temp|out door|outdoor ambient|outdoor temperature|outside temperature|outside air temperature|outdoor air temperature|ambient air|amb temp|out side|odb|outdoor dry bulb|oadb|outside's|o a|ambient temperature|air on the condenser|condenser entering air|ambents|amb air|outdoor tmp",
+    "outdoor air|fresh air|fresh air temp|oat|od|tamb|oa|outside|outdoor|outdoors|ambient|amb|outside air|outdoor temp|outdoor air temp|outside temp|outside air temp|odt|od temp|ambient temp|out door|outdoor ambient|outdoor temperature|outside temperature|outside air temperature|outdoor air temperature|ambient air|amb temp|out side|odb|outdoor dry bulb|oadb|outside's|o a|ambient temperature|air on the condenser|condenser entering air|ambents|amb air|outdoor tmp",
     { place: "outdoor_air", hint: "temperature" },
   ],
   [
@@ -71,11 +71,11 @@ const places: readonly Row[] = [
     { place: "indoor_air", hint: "temperature" },
   ],
   [
-    "sst|saturated suction|suction saturation|sat suction|suction sat|evaporating temp|evap temp|evaporating temperature|saturated suction temp|suction saturation temp|low side saturation|low side sat|suct sat|sat suct|evaporating|evaporator saturation|saturated suction temperature|evap sat|suction saturated|s s t|saturation suction|evap saturation|evaporator temp|coil temp sat|suction saturation temperature|low sat|sat on the suction|low side saturated|saturated evap|saturated evaporator|sat evap|te|evaporation|evaporation temp|evaporation temperature|evaporation at|evaporates at",
+    "sst|t0|saturated suction|suction saturation|sat suction|suction sat|evaporating temp|evap temp|evaporating temperature|saturated suction temp|suction saturation temp|low side saturation|low side sat|suct sat|sat suct|evaporating|evaporator saturation|saturated suction temperature|evap sat|suction saturated|s s t|saturation suction|evap saturation|evaporator temp|coil temp sat|suction saturation temperature|low sat|sat on the suction|low side saturated|saturated evap|saturated evaporator|sat evap|te|evaporation|evaporation temp|evaporation temperature|evaporation at|evaporates at",
     { place: "suction_saturation", quantity: "temperature" },
   ],
   [
-    "sct|saturated condensing|condensing temp|condensing temperature|saturated condensing temp|sat condensing|cond sat|high side saturation|high side sat|disch sat|sat disch|head sat|liquid sat|condensing|sdt|discharge saturation|saturated discharge|condenser saturation|saturated condensing temperature|liq sat|sat cond|s c t|saturated head|discharge sat|cond saturation|condensing sat|saturated discharge temp|condenser sat|saturation on the head|condensing saturation|high side saturated|saturated liquid|tc|liquid saturation|condensation temp|condensation temperature|condensation at|condenses at|cond temp|cond temperature",
+    "sct|saturated condensing|sat discharge|saturated discharge|condensing temp|condensing temperature|saturated condensing temp|sat condensing|cond sat|high side saturation|high side sat|disch sat|sat disch|head sat|liquid sat|condensing|sdt|discharge saturation|saturated discharge|condenser saturation|saturated condensing temperature|liq sat|sat cond|s c t|saturated head|discharge sat|cond saturation|condensing sat|saturated discharge temp|condenser sat|saturation on the head|condensing saturation|high side saturated|saturated liquid|tc|liquid saturation|condensation temp|condensation temperature|condensation at|condenses at|cond temp|cond temperature",
     { place: "discharge_saturation", quantity: "temperature" },
   ],
   [
