@@ -6,6 +6,18 @@ const went = /\b(?:left|back|done|finished|started)(?: (?:at|@))?:? ?$/;
 
 const clock = /^(?:[01]?\d|2[0-3])\.[0-5]\d$/;
 
+/** "arrived lark tower 8.10": a name, which is no word of the trade, between the coming and its hour. */
+const cameTo =
+  /(?:^|[.,;\n] ?)(?:arrived|arr|on ?site|got to|reached|leaving|left)(?: at)?(?: [a-z'-]+){1,3} $/;
+
+function atPlace(items: readonly Item[], i: number, plain: string): boolean {
+  const [item, before] = [items[i], items[i - 1]];
+  const { place, quantity, hint } = before?.label ?? {};
+  const told = [place, quantity, hint].some((one) => one !== undefined);
+  if (before === undefined || told || before.roles !== 0 || !ends(items[i + 1])) return false;
+  return cameTo.test(plain.slice(0, item?.from));
+}
+
 /** "left 2.10 in the bottle": what is told on is no hour. */
 function ends(next: Item | undefined): boolean {
   return next === undefined || next.kind === itemKind.sign || next.kind === itemKind.line;
@@ -23,7 +35,8 @@ export function dotTimes(items: Item[], plain: string): void {
     if (!clock.test(item.text)) continue;
     const before = plain.slice(Math.max(0, item.from - 14), item.from);
     const next = items[i + 1];
-    if (!came.test(before) && !(went.test(before) && ends(next))) continue;
+    if (!came.test(before) && !(went.test(before) && ends(next)) && !atPlace(items, i, plain))
+      continue;
     item.value = Math.round(item.value * 100);
     item.colon = true;
     if (!ends(next)) items.splice(i + 1, 0, newItem(itemKind.sign, item.to, item.to, ","));

@@ -4,6 +4,7 @@ import { flowOf } from "./flow-of.ts";
 import { type Item, itemKind } from "./item.ts";
 import { unitCalled } from "./kinds.ts";
 import { byUnit, resistanceOf, type Setting } from "./settle.ts";
+import { toldOhms } from "./told-ohms.ts";
 
 function labelsBehind(draft: Draft, items: readonly Item[]): boolean {
   const labels = (list: readonly number[]): boolean =>
@@ -136,7 +137,10 @@ export function own(
     overRange(draft, setting);
     return;
   }
-  if (draft.named !== undefined && !(draft.component && draft.named === "resistance")) {
+  if (
+    draft.named !== undefined &&
+    !(draft.component && draft.named === "resistance" && !toldOhms(draft, items))
+  ) {
     draft.quantity =
       draft.named === "insulation_resistance" || draft.named === "winding_resistance"
         ? resistanceOf(draft, undefined, setting)

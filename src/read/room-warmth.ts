@@ -1,4 +1,5 @@
 import type { UnitHabit } from "../model.ts";
+import { isStrongBreak } from "./breaks.ts";
 import type { Context } from "./context.ts";
 import type { Draft } from "./draft.ts";
 import { type Item, itemKind } from "./item.ts";
@@ -32,6 +33,31 @@ function behindRoom(items: readonly Item[], index: number): boolean {
   return rooms.test(items[at]?.text ?? "") && items[at]?.kind !== itemKind.subject;
 }
 
+const places = /^(?:rooms?|floor|fl|flr|level|lvl|zone|space|suite|wing|upstairs|downstairs)$/;
+const turns = /^(?:warming|cooling|warmer|cooler|heating)$/;
+
+/** "floor 3 warming, 19.5 now was 16": behind a place that grows warmer or cooler bare figures are its degrees. */
+function whileItTurns(items: readonly Item[], index: number): boolean {
+  const from = Math.max(0, index - 9);
+  const near = items.slice(from, index);
+  const at = near.findLastIndex(({ text }) => turns.test(text));
+  if (at < 0 || near.slice(at).some((item) => isStrongBreak(item))) return false;
+  // what is named behind it is what the figure is of
+  if (near.slice(at + 1).some(({ label, points }) => label !== undefined || points !== undefined))
+    return false;
+  const behind = items[index + 1];
+  if (behind?.label !== undefined || behind?.points !== undefined) return false;
+  // "rooms cooling, 118/340": gauges
+  if (/^(?:\/|over)$/.test(behind?.text ?? "") || near.some(({ text }) => text === "/"))
+    return false;
+  return items
+    .slice(Math.max(0, from + at - 4), from + at)
+    .some(
+      ({ text, kind }) =>
+        places.test(text) || (kind === itemKind.subject && /^(?:room|zone|floor)/.test(text)),
+    );
+}
+
 /** "bedroom 74 den's only 68 and the office is 71": where several rooms are told, or degrees are, it is their warmth. */
 export function roomWarmth(
   drafts: readonly Draft[],
@@ -39,19 +65,24 @@ export function roomWarmth(
   context: Context,
 ): void {
   const { units, readings } = context;
+  for (const draft of drafts)
+    if (!draft.gone && isBare(draft, units) && whileItTurns(items, draft.index))
+      asDegrees(draft, units);
   const found = drafts.filter(
     (draft) => !draft.gone && isBare(draft, units) && behindRoom(items, draft.index),
   );
   const warm = readings[readings.length - 1]?.quantity === "temperature";
   const degrees = drafts.some(({ unit }) => unit?.dimension === "temperature");
   if (found.length < 2 && !warm && !degrees) return;
-  for (const draft of found) {
-    draft.named = "temperature";
-    draft.hint = "temperature";
-    draft.component = false;
-    draft.thing = undefined;
-    if (draft.unit !== undefined) continue;
-    draft.unit = unitCalled(units === "us" ? "F" : "C");
-    draft.assumedUnit = true;
-  }
+  for (const draft of found) asDegrees(draft, units);
+}
+
+function asDegrees(draft: Draft, units: UnitHabit): void {
+  draft.named = "temperature";
+  draft.hint = "temperature";
+  draft.component = false;
+  draft.thing = undefined;
+  if (draft.unit !== undefined) return;
+  draft.unit = unitCalled(units === "us" ? "F" : "C");
+  draft.assumedUnit = true;
 }

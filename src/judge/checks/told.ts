@@ -103,7 +103,7 @@ function tells(note: string, letters: number, { row, words }: Gated): boolean {
 }
 
 const deeds =
-  /\b(?:new|replaced|changed|swapped|cleaned|washed|blew out|cleared|strapped|wrapped|insulated|fixed|tightened|in place)\b/;
+  /\b(?:new|replaced|changed|swapped|cleaned|washed|blew out|cleared|strapped|wrapped|insulated|fixed|repaired|tightened|retightened|(?:re-?)?torqued|re-?landed|re-?terminated|re-?crimped|spliced|remade|redone|in place)\b/;
 
 /** A later note says that just this was put right, so it no longer stands. */
 function isMended(later: readonly string[], row: ToldRow): boolean {
@@ -124,7 +124,7 @@ function mendsItself(note: string, row: ToldRow): boolean {
 }
 
 const mends =
-  /\b(?:replaced|changed|swapped|cleaned|washed|cleared|re-?strapped|strapped|wrapped|insulated|fixed|tightened|remade|re-?seated) (?:it|that|them|those|her)\b/;
+  /\b(?:replaced|changed|swapped|cleaned|washed|cleared|re-?strapped|strapped|wrapped|insulated|fixed|repaired|(?:re)?tightened|(?:re-?)?torqued|re-?landed|re-?terminated|re-?crimped|spliced|remade|redone|re-?seated)(?: (?:it|that|them|those|her|\d[\d.]*|both|all|new)\b|\s*(?:[.,;!]|$))/;
 
 /** What was found speaks of the cause still; it no longer stands. */
 function putRight(row: ToldRow): Finding {

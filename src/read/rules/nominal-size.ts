@@ -2,6 +2,7 @@ import { type Item, itemKind } from "../item.ts";
 import { type Note, type Rule, state } from "../note.ts";
 import { role } from "../word.ts";
 import { heldSize } from "./held-size.ts";
+import { lengthOf } from "./length-of.ts";
 import { ratedMotor, sideOf, tapped } from "./made-for.ts";
 import { freeNumber, textAt, wordBefore, wordBehind } from "./near.ts";
 import { belt, gauge, pipe } from "./pipe-and-wire.ts";
@@ -245,24 +246,6 @@ function turned(items: readonly Item[], i: number, item: Item): boolean {
   return /\b(?:rotat\w*|turn\w*|spun|flipped|elbows?|ells?|bends?|swivel\w*|clockwise)\b/.test(
     around,
   );
-}
-
-/** "50 ft of 18/5", "40 ft of 1/2": a length of something. */
-function lengthOf(note: Note, i: number, item: Item, next: string): boolean {
-  if (next !== "of") return false;
-  // "40 m of half inch": meters of pipe, no megohms
-  if (item.unit?.figure === "megohm" && note.text.charAt(item.unitFrom) === "m")
-    return item.to === item.unitFrom + 1;
-  // "line set's about 65 feet of 3/8", "it's got 65 feet of line": measured, whatever pipe it is
-  const ofLine = /^line(?:s|set)?$/.test(textAt(note.items, i + 2)) && item.value > 3;
-  const led = note.items.slice(Math.max(0, i - 3), i).map(({ label }) => label?.quantity);
-  if (item.unit?.dimension !== "length" || ofLine || led.includes("length")) return false;
-  const [size, stroke, cores] = [note.items[i + 2], textAt(note.items, i + 3), note.items[i + 4]];
-  if (freeNumber(size) && stroke === "/" && freeNumber(cores) && size.value <= 22)
-    state(note, SIZE, [i + 2, i + 5], { kind: "note", about: "size" });
-  else if (freeNumber(size) && size.fraction && size.unit === undefined)
-    state(note, SIZE, [i + 2, i + 3], { kind: "note", about: "size" });
-  return true;
 }
 
 /** "6 lb into it", "210# head, box warm": what was moved, or a gauge's. */

@@ -36,6 +36,30 @@ function valveByNumber(items: readonly Item[], i: number): boolean {
   return led || items[i]?.glued === true || value.value > PARTS;
 }
 
+/** "eev 2 stuck shut", "eev 3 coil 46 ohm": what it does, or a part of it, is told of a valve by its number. */
+function valveTold(items: readonly Item[], i: number): boolean {
+  if (!/^valve_/.test(items[i - 1]?.label?.quantity ?? "")) return false;
+  return /^(?:stuck|jammed|frozen|hung|dead|coil|motor|driver|stepper|body|wont|doesnt|isnt|not|never)$/.test(
+    items[i + 1]?.text ?? "",
+  );
+}
+
+const goods =
+  /\b(?:product|stock|stuff|food|load|milk|meat|goods|inventory|everything)\b[^.,;\d]{0,30}\b(?:to|into|in)(?: the| our)? (?!about|around|roughly|like|only|just|maybe|almost|under|over|low|high|mid)[a-z-]+ $/;
+
+/** "product moved to dairy 2": where it was put. */
+function putInto({ plain, items }: Note, i: number): boolean {
+  const next = items[i + 1];
+  const ends = next === undefined || next.kind !== itemKind.word || (next.roles & role.is) === 0;
+  return (
+    ends &&
+    goods.test(plain.slice(0, items[i]?.from)) &&
+    /\b(?:moved?|moving|put|shifted|took|taken|carried|transferred|relocated)\b/.test(
+      plain.slice(0, items[i]?.from),
+    )
+  );
+}
+
 /** "at the schrader on dairy case 4", "case 4 is 38 F": one of a line of cases, no degrees. */
 function isCase({ items, plain }: Note, i: number): boolean {
   const noun = items[i - 1];
@@ -128,7 +152,12 @@ export const numberedParts: Rule = {
       // "bus cap 1 310v bus cap 2 290v"
       const bus = items[i - 1];
       const cap = bus !== undefined && /\bcaps?$/.test(note.plain.slice(bus.from, bus.to));
-      if (isCase(note, i) || (cap && bus?.label?.place === "dc_bus" && hasValue(items, i + 1))) {
+      if (
+        isCase(note, i) ||
+        valveTold(items, i) ||
+        putInto(note, i) ||
+        (cap && bus?.label?.place === "dc_bus" && hasValue(items, i + 1))
+      ) {
         state(note, numberedParts.name, [i, i + 1], { kind: "note", about: "place" });
         return;
       }

@@ -12,7 +12,7 @@ const filled = /^(?:oil|glass|water|liquid|sight|refrigerant|tank|float|sound|no
 /** "key with security on level 2", "up on the level 3": which storey it is. */
 function isStorey(items: readonly Item[], i: number): boolean {
   const number = items[i + 1];
-  if (!/^(?:level|lvl)$/.test(textAt(items, i)) || !freeNumber(number)) return false;
+  if (!/^(?:level|lvl|fl|flr)$/.test(textAt(items, i)) || !freeNumber(number)) return false;
   if (number.unit !== undefined || number.fraction || !/^\d+$/.test(number.text)) return false;
   if (number.value < 1 || number.value > STOREYS) return false;
   const the = textAt(items, i - 1) === "the";
@@ -23,7 +23,7 @@ function isStorey(items: readonly Item[], i: number): boolean {
 /** A storey by its number, no degrees of the room that stands on it. */
 export const storeys: Rule = {
   name: "on level <number>",
-  heads: "level|lvl",
+  heads: "level|lvl|fl|flr",
   needs: "number",
   apply: (note) => {
     note.items.forEach((_, i) => {
