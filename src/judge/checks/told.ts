@@ -124,7 +124,7 @@ function mendsItself(note: string, row: ToldRow): boolean {
 }
 
 const mends =
-  /\b(?:replaced|changed|swapped|cleaned|washed|cleared|re-?strapped|strapped|wrapped|insulated|fixed|repaired|(?:re)?tightened|(?:re-?)?torqued|re-?landed|re-?terminated|re-?crimped|spliced|remade|redone|re-?seated)(?: (?:it|that|them|those|her|\d[\d.]*|both|all|new)\b|\s*(?:[.,;!]|$))/;
+  /(?<!nothing |not |never |n'?t |none )\b(?:replaced|changed|swapped|cleaned|washed|cleared|re-?strapped|strapped|wrapped|insulated|fixed|repaired|(?:re)?tightened|(?:re-?)?torqued|re-?landed|re-?terminated|re-?crimped|spliced|remade|redone|re-?seated)(?: (?:it|that|them|those|her|\d[\d.]*|both|all|new)\b|\s*(?:[.,;!]|$))/;
 
 /** What was found speaks of the cause still; it no longer stands. */
 function putRight(row: ToldRow): Finding {
