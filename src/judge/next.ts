@@ -170,6 +170,10 @@ interface Row {
   readonly shares: readonly number[];
 }
 
+interface Ranked extends Row {
+  readonly rank: number;
+}
+
 /** Faults that the test does not touch show the same there, so they count as one. */
 function groupGain(
   group: string,
@@ -178,18 +182,27 @@ function groupGain(
 ): number {
   const outcomes = outcomesOf(group);
   if (outcomes === undefined) return 0;
-  const touched: (Row & { readonly rank: number })[] = [];
+  const touched: Ranked[] = [];
   for (const [fault, shares] of outcomes.byFault) {
     const rank = ranks.get(fault);
     const suspect = rank === undefined ? undefined : diagnosis[rank];
     if (rank !== undefined && suspect !== undefined)
-      touched.push({ rank, probability: suspect.probability, shares });
+      insert(touched, { rank, probability: suspect.probability, shares });
   }
-  // a sum depends on its order: the likeliest first
-  touched.sort((a, b) => a.rank - b.rank);
-  const known = touched.reduce((sum, one) => sum + one.probability, 0);
+  let known = 0;
+  for (const one of touched) known += one.probability;
   const rest = { probability: Math.max(0, 1 - known), shares: outcomes.usual };
   return mutualInformation([...touched, rest]);
+}
+
+/** A sum depends on its order: the likeliest first. They are few. */
+function insert(rows: Ranked[], row: Ranked): void {
+  let at = rows.length;
+  for (let before = rows[at - 1]; before !== undefined && before.rank > row.rank; ) {
+    rows[at--] = before;
+    before = rows[at - 1];
+  }
+  rows[at] = row;
 }
 
 /** Bit that an outcome tells of the row it came from. */

@@ -21,7 +21,9 @@ export function numbersOf(readings: readonly Reading[]): number[] {
 }
 
 export function ofQuantity(readings: readonly Reading[], ...names: QuantityName[]): Reading[] {
-  return readings.filter((one) => names.includes(one.quantity));
+  const found: Reading[] = [];
+  for (const one of readings) if (names.includes(one.quantity)) found.push(one);
+  return found;
 }
 
 /** Only a lower bound: over range, "over 500". */

@@ -11,6 +11,8 @@ const nearTimes = 3;
  * amps fit as well. It is asked, not filed.
  */
 export function farFromWindings(drafts: readonly Draft[], note: Note): void {
+  const bare = drafts.filter(isBare);
+  if (bare.length === 0) return;
   const told = note.items.some(
     ({ text, unit, label }) =>
       unit?.dimension === "resistance" ||
@@ -21,11 +23,14 @@ export function farFromWindings(drafts: readonly Draft[], note: Note): void {
   const before = note.context.readings.flatMap(({ quantity, value }) =>
     quantity === "winding_resistance" && typeof value === "number" ? [value] : [],
   );
-  for (const draft of drafts) {
-    const { quantity, ownUnit, points, value, over, corrects, gone } = draft;
-    if (gone || over || corrects || ownUnit || quantity !== "winding_resistance") continue;
-    if (points !== undefined || value < surelyOhm) continue;
+  for (const draft of bare) {
+    const { value } = draft;
     const like = before.some((was) => value <= was * nearTimes && value * nearTimes >= was);
     if (!like) draft.question = "quantity";
   }
+}
+
+function isBare({ quantity, ownUnit, points, value, over, corrects, gone }: Draft): boolean {
+  if (gone || over || corrects || ownUnit || quantity !== "winding_resistance") return false;
+  return points === undefined && !(value < surelyOhm);
 }

@@ -12,12 +12,17 @@ const again = /\b(?:later|after|since|ago|and (?:then|now)|held|holds|holding|ro
  * Taken for the length of a stand it would make a hold of none.
  */
 export function pumpTime(drafts: readonly Draft[], plain: string): void {
-  const told = pumped.exec(plain);
+  const timed = drafts.filter(mayStand);
+  const told = timed.length === 0 ? null : pumped.exec(plain);
   if (told === null || again.test(plain.slice(told.index + told[0].length))) return;
-  for (const draft of drafts) {
-    const other = draft.quantity !== undefined && draft.quantity !== "vacuum";
-    if (other || draft.series !== undefined) continue;
+  for (const draft of timed) {
     draft.after = undefined;
     draft.lasting = undefined;
   }
+}
+
+/** A vacuum with a time of its own, as far as it is known. */
+function mayStand({ quantity, series, after, lasting }: Draft): boolean {
+  const vacuum = quantity === undefined || quantity === "vacuum";
+  return vacuum && series === undefined && (after ?? lasting) !== undefined;
 }

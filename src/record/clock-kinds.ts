@@ -48,8 +48,10 @@ function actions(event: ClockEvent): readonly Action[] {
 
 const isDone = (said: Action): boolean => said.planned !== true;
 
-function did(event: ClockEvent, ...names: readonly Action["action"][]): boolean {
-  return actions(event).some(({ action }) => names.includes(action));
+function did({ statements }: ClockEvent, ...names: readonly Action["action"][]): boolean {
+  for (const said of statements)
+    if (said.kind === "action" && isDone(said) && names.includes(said.action)) return true;
+  return false;
 }
 
 const circuitIs = (event: ClockEvent, ...states: readonly string[]): boolean =>

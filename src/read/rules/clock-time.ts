@@ -212,7 +212,8 @@ function awayFor(note: Note, i: number): boolean {
   const [item, back] = [items[i], items[i - 1]];
   if (item?.kind !== itemKind.number || back === undefined) return false;
   if (item.unit !== undefined && item.unit.dimension !== "time") return false;
-  if (!/\bback (?:in|by)$/.test(note.plain.slice(0, back.to)) || item.value > 120) return false;
+  const led = note.plain.slice(Math.max(0, back.to - " back in".length), back.to);
+  if (!/\bback (?:in|by)$/.test(led) || item.value > 120) return false;
   if (items[i + 1]?.unit?.dimension === "mass") return false;
   return errands.test(note.plain.slice(0, back.from));
 }

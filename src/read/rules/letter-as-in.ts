@@ -19,6 +19,7 @@ export const lettersAsIn: Rule = {
   name: "<letter> as in <word> <figures>",
   needs: "number",
   apply: (note: Note) => {
+    if (!note.plain.includes(" as in ")) return;
     const match = spelled.exec(note.plain);
     const [said = "", letter = "", word = "", digits = ""] = match ?? [];
     if (match === null || !word.startsWith(letter)) return;

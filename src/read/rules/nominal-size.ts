@@ -162,8 +162,11 @@ function others(note: Note, i: number, item: Item): boolean {
   if (heldSize(note, i, item)) return true;
   // "2 jugs 25 lb each": how big they are
   const each = ((items[i + 1]?.roles ?? 0) & role.each) !== 0;
-  const jug = items.slice(Math.max(0, i - 8), i).some(({ text }) => jugs.has(text));
-  if (item.unit?.dimension === "mass" && each && jug) {
+  if (
+    item.unit?.dimension === "mass" &&
+    each &&
+    items.slice(Math.max(0, i - 8), i).some(({ text }) => jugs.has(text))
+  ) {
     state(note, SIZE, [i, i + 2], { kind: "note", about: "size" });
     return true;
   }

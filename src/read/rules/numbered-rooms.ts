@@ -45,6 +45,7 @@ export const numberedRooms: Rule = {
   needs: "number",
   apply: (note) => {
     const { items } = note;
+    if (!items.some(room)) return;
     items.forEach((_, i) => {
       if (suiteGoesOn(note, i))
         state(note, numberedRooms.name, [i, i + 1], { kind: "note", about: "place" });

@@ -26,15 +26,14 @@ function measuredBeside(items: readonly Item[], plan: number, at: number): boole
 
 /** "get me a 40uf cap", "pick up 2 caps", "parts: 7.5uf cap": what is to be fetched. */
 function fetches(items: readonly Item[], i: number): boolean {
-  const [text, next, after] = [0, 1, 2].map((step) => items[i + step]?.text ?? "");
-  if (text === "get" || text === "fetch") return /^(?:me|us)$/.test(next ?? "");
+  const [text, next] = [items[i]?.text ?? "", items[i + 1]?.text ?? ""];
+  if (text === "get" || text === "fetch") return /^(?:me|us)$/.test(next);
   if (text === "pick")
     return (
-      next === "up" && (items[i + 2]?.kind === itemKind.number || after === "a" || after === "an")
+      next === "up" &&
+      (items[i + 2]?.kind === itemKind.number || /^an?$/.test(items[i + 2]?.text ?? ""))
     );
-  return (
-    next === ":" && i <= 1 && /^(?:parts?|materials?|list|todo|shopping|orders?)$/.test(text ?? "")
-  );
+  return next === ":" && i <= 1 && /^(?:parts?|materials?|list|todo|shopping|orders?)$/.test(text);
 }
 
 const bounds = role.atLeast | role.atMost | role.greater | role.less;
