@@ -25,9 +25,22 @@ export function locate(memory: Memory, message: Message): Route {
 }
 
 function locateAnew(memory: Memory, message: Message): Route {
-  const asked = askedOf(memory, message);
+  const thread = threadOf(memory, message);
   // a thread tells the job, whatever is named
-  return route(asked, asked.thread === undefined ? routablesFor(memory, asked.named) : []);
+  if (thread !== undefined) return { kind: "job", job: thread, by: "thread" };
+  const named = namesIn(message.text, worldOf(memory));
+  const grips = gripsIn(memory, message.channel, message.person);
+  const hand = inHand(grips, Date.parse(message.at));
+  return route(askedOf(message, { named, hand }), routablesFor(memory, named));
+}
+
+/** The job of the thread that a message stands in, or of what it answers. */
+function threadOf(memory: Memory, message: Message): number | undefined {
+  const { channel, thread } = message;
+  return (
+    (thread === undefined ? undefined : threadJob(memory, channel, thread)) ??
+    answersJob(memory, message)
+  );
 }
 
 /** The job that some words name, `job` itself where it fits; undefined where they name none. */
@@ -37,10 +50,7 @@ export function locateWords(
   some: { readonly words: string; readonly job: number },
 ): Route | undefined {
   const named = namesIn(some.words, worldOf(memory));
-  return jobNamed(
-    { ...askedOf(memory, message), hand: some.job, named },
-    routablesFor(memory, named),
-  );
+  return jobNamed(askedOf(message, { named, hand: some.job }), routablesFor(memory, named));
 }
 
 /** The job of the message, or of the bot's own post, that a message replies to. */
@@ -57,17 +67,6 @@ function postedFor(detail: string | undefined): number | undefined {
   return aboutJob.safeParse(JSON.parse(detail)).data?.job;
 }
 
-function askedOf(memory: Memory, message: Message): Asked {
-  const { channel, thread, person, at } = message;
-  const instant = Date.parse(at);
-  const grips = gripsIn(memory, channel, person);
-  return {
-    named: namesIn(message.text, worldOf(memory)),
-    thread:
-      (thread === undefined ? undefined : threadJob(memory, channel, thread)) ??
-      answersJob(memory, message),
-    hand: inHand(grips, instant),
-    person,
-    instant,
-  };
+function askedOf({ person, at }: Message, told: Pick<Asked, "named" | "hand">): Asked {
+  return { ...told, thread: undefined, person, instant: Date.parse(at) };
 }

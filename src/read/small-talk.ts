@@ -18,6 +18,7 @@ const phrases: readonly (readonly string[])[] = [
   ["hey", "guys"],
   ["hey", "boss"],
 ];
+const firsts: ReadonlySet<string | undefined> = new Set(phrases.map(([first]) => first));
 const longest = 4;
 const longestClose = 5;
 
@@ -43,6 +44,7 @@ const closes: ReadonlySet<string> = new Set([
 ]);
 
 function phraseLength(items: readonly Item[], at: number): number {
+  if (!firsts.has(items[at]?.text)) return 0;
   const texts = items.slice(at, at + longest).map(({ text }) => text);
   return phrases.find((phrase) => phrase.every((word, i) => texts[i] === word))?.length ?? 0;
 }
