@@ -79,7 +79,9 @@ function leadsOn(gap: Gap, next: number): boolean {
 function ratedBehind(gap: Gap): boolean {
   // "8.2/8.4/8.1 fla 9": behind a row of figures it leads
   const row = gap.items[gap.left.index - 1]?.text === "/";
-  const apart = gap.to !== gap.from + 1;
+  // "4.1 on low fla 7.2": right before the higher figure it is that one's
+  const led = gap.items[gap.left.index + 1]?.kind === itemKind.word;
+  const apart = gap.to !== gap.from + 1 && !led;
   const [here, there] = [gap.items[gap.left.index], gap.items[gap.to]];
   // "8.8 amps FLA 10.6": beside a bare number only its size tells
   const told = here?.unit !== undefined && there?.unit !== undefined;

@@ -1,7 +1,7 @@
 import type { Building } from "./items.ts";
 import { numberAt } from "./numbers.ts";
 import { phraseAt } from "./phrase.ts";
-import { dashed, spokenRoom } from "./spoken-room.ts";
+import { dashed, isCelsius, spokenRoom } from "./spoken-room.ts";
 import { type Token, tokenKind } from "./token.ts";
 import { plainUnitAt } from "./units.ts";
 import { type Noun, role } from "./word.ts";
@@ -231,6 +231,7 @@ function asideNumber(build: Building, i: number): Ordinal | "measured" | undefin
   if (unit !== undefined && star !== "#" && !(code && (star === "pound" || star === "pounds")))
     return undefined;
   if (warm.has(noun) && said.value >= 55 && said.value <= 99) return "measured";
+  if (warm.has(noun) && isCelsius(build, i, said.value)) return "measured";
   if (at !== i && noun !== "code" && !/^(?:number|#|no)$/.test(build.tokens[i]?.text ?? ""))
     return undefined;
   if (!said.spoken && at === i)

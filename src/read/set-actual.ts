@@ -42,11 +42,17 @@ export function otherEnd(items: readonly Item[], drafts: readonly Draft[]): void
 /** What a pressure is held at lies at most so far from what it is: a share of it; our choice, no source. */
 const nearSet = 0.25;
 
-/** "suct 22 disch 187, set pt is 20": beside pressures alone the one that it is near to is what is set. */
+/** "suct 22 disch 187, set pt is 20": beside pressures alone the one that it is near to is what is set; behind a box, the box. */
 export function setOfGauge(drafts: readonly Draft[]): void {
-  drafts.forEach((set) => {
+  drafts.forEach((set, order) => {
     const told = set.named ?? set.hint ?? set.quantity ?? set.unit ?? set.points ?? set.place;
     if (set.rating !== "setpoint" || told !== undefined) return;
+    // "freezer's at minus two set point's minus ten suction's eight"
+    const left = drafts[order - 1];
+    if (set.value < 0 || (left?.place === "box" && left.rating === undefined)) {
+      set.hint = "temperature";
+      return;
+    }
     const rest = drafts.filter((one) => one !== set && !one.gone);
     const gauges = rest.every(({ place, named, hint, unit }) => {
       const kind = named ?? hint;

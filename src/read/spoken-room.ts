@@ -41,3 +41,17 @@ export function dashed(build: Building, found: Ordinal, noun: Noun): Ordinal | u
   if (part === undefined || part.kind === "oh") return undefined;
   return { text: `${found.text}-${part.value}`, end: part.end };
 }
+
+/** Cel that a room may have, and the air that is blown into it; common practice, no source. */
+const [coldest, warmest] = [12, 45];
+const [coldAir, warmAir] = [5, 35];
+
+/** "room's twenty six", "supply 18.5 room 22": how warm a room is, where its number would stand. */
+export function isCelsius({ tokens }: Building, i: number, value: number): boolean {
+  if (value < coldest || value > warmest) return false;
+  if (tokens[i - 1]?.apostrophe === true || tokens[i]?.text === "is") return true;
+  const [air, figure] = [tokens[i - 3], tokens[i - 2]];
+  const place = air?.word?.label?.place;
+  if (place !== "supply_air" && place !== "return_air") return false;
+  return figure?.kind === tokenKind.number && figure.value >= coldAir && figure.value <= warmAir;
+}

@@ -170,8 +170,12 @@ export function degreeDrop(items: readonly Item[], draft: Draft): void {
   if (item.unit === undefined || item.unit.dimension !== "temperature") return;
   const next = items[draft.index + 1]?.text ?? "";
   const before = `${items[draft.index - 2]?.text ?? ""} ${items[draft.index - 1]?.text ?? ""}`;
-  const than =
-    /^(?:colder|warmer|hotter|cooler)$/.test(next) && items[draft.index + 2]?.text === "than";
+  // "38 degrees cooler 2 is 41" is the next box
+  const box = items[draft.index + 1]?.kind === itemKind.subject;
+  const compares = /^(?:colder|warmer|hotter|cooler)$/.test(next) && !box;
+  const than = compares && items[draft.index + 2]?.text === "than";
+  // "its 10 deg cooler out": how warm it is nobody says
+  if (compares && !than) draft.gone = true;
   const behind =
     than || /^(?:drop|rise|difference|split|spread|delta|across|gain|loss)$/.test(next);
   const gained =

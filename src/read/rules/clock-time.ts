@@ -67,6 +67,12 @@ function measured(items: readonly Item[], i: number): boolean {
   for (let at = i - 1; at >= 0 && at >= i - 3; at--) {
     const item = items[at];
     if (item === undefined || item.kind === itemKind.line) return false;
+    // "head's at two twenty five … sweating back": what a gauge shows
+    const next = items[i + 1];
+    const goesOn = /^(?:this|am|pm|in|tonight)$/.test(next?.text ?? "");
+    const clock = items[i]?.colon || goesOn || ((next?.roles ?? 0) & role.is) !== 0;
+    const shown = item.text === "at" && !clock ? items[at - 1]?.label : undefined;
+    if (shown?.place !== undefined || shown?.quantity !== undefined) return true;
     if (item.text === "at" || item.text === "@") return false;
     if (
       item.kind === itemKind.points ||

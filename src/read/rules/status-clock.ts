@@ -10,6 +10,10 @@ const stands = /^(?:still|holding|held|holds|sitting|steady|stuck)$/;
 
 /** Is the number a value? The status itself ("leaving 4:20") is no label of it. */
 function measured(items: readonly Item[], i: number, status: number): boolean {
+  // "head's at two twenty five … sweating back": what a gauge or a thermometer shows
+  const shown = items[i - 2]?.label;
+  const told = shown?.place !== undefined || shown?.quantity !== undefined;
+  if (textAt(items, i - 1) === "at" && told && !items[i]?.colon) return true;
   // "still at two fifty so I'm calling it tight": where a gauge stands
   if (textAt(items, i - 1) === "at" && stands.test(textAt(items, i - 2)) && !items[i]?.colon)
     return true;
