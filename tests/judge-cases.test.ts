@@ -26,8 +26,8 @@ const pinned: Readonly<Record<string, number>> = {
   "fourteenth-gas.jsonl": 0,
   "fifteenth-electrical.jsonl": 0,
   "fifteenth-gas.jsonl": 0,
-  "sixteenth-electrical.jsonl": 2,
-  "sixteenth-gas.jsonl": 3,
+  "sixteenth-electrical.jsonl": 0,
+  "sixteenth-gas.jsonl": 1,
   "seventeenth-electrical.jsonl": 0,
   "seventeenth-gas.jsonl": 0,
 };

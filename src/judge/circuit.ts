@@ -6,7 +6,7 @@ import { type Refrigerant, refrigerantNamed } from "../physics/refrigerant.ts";
 import { saturationCel } from "../physics/saturation-temperature.ts";
 import type { QuantityName } from "../quantities/list.ts";
 import type { Place } from "../vocabulary.ts";
-import { applicationOf } from "./application.ts";
+import { applicationOf, isHeating } from "./application.ts";
 import { clauseOf } from "./clause.ts";
 import { given } from "./given.ts";
 import { isAtReversingValve, noteOf } from "./near.ts";
@@ -276,6 +276,7 @@ function liquidLine(gas: readonly Reading[], scene: Scene): Reading | undefined 
   const note = scene.notes.findLast((each) => usable.some((one) => each.readings.includes(one)));
   return (
     usable.find((one) => note?.readings.includes(one) === true) ??
-    last(gas, "temperature", "condenser_out")
+    // while it heats the outdoor coil boils: what comes off it is suction gas
+    (isHeating(scene) ? undefined : last(gas, "temperature", "condenser_out"))
   );
 }

@@ -1,7 +1,7 @@
 import type { EquipmentFacts } from "../model.ts";
 import { kvaPerHpOfLetter, lockedRotorA } from "../physics/locked-rotor.ts";
 
-const horses = /(\d+(?:\.\d+)?|\d+\/\d+)[ -]?(?:hp|horse(?:power|s)?)\b/g;
+const horses = /((?:\d+[ -])?\d+\/\d+|\d+(?:\.\d+)?)[ -]?(?:hp|horse(?:power|s)?)\b/g;
 const letter = /\b(?:kva |lr |nema )?code(?: letter)?(?: is|:)? ?"?([a-hj-npr-v])\b(?!\d|-\d|\/)/;
 const otherMotor = /\b(?:fan|blower|pump|belt|tower)\b[^.;\n]*$/;
 
@@ -26,8 +26,9 @@ export function lockedByLetterA(
 /** The one motor's horsepower; where two differ, nobody knows whose the letter is. */
 function horsesOf(words: string): number | undefined {
   const all = [...words.matchAll(horses)].map(([, figure = ""]) => {
-    const [whole = "", under] = figure.split("/");
-    return under === undefined ? Number(whole) : Number(whole) / Number(under);
+    // "7 1/2 hp"
+    const [, ones = "0", over, under] = /^(?:(\d+)[ -])?(\d+)\/(\d+)$/.exec(figure) ?? [];
+    return over === undefined ? Number(figure) : Number(ones) + Number(over) / Number(under);
   });
   const [first] = all;
   return all.every((one) => one === first) ? first : undefined;

@@ -163,7 +163,7 @@ function isOftenDone(one: Statement, note: CaseNote): boolean {
 }
 
 const others =
-  /\b(?:some(?:one|body)|they|electricians?|(?:last|other|previous) (?:guy|tech|crew|company|outfit)|owner|customer|tenant|utility|landlord|roofers?|painters?)\b(?: (?:had|has|have|just|already))?\s*$/i;
+  /\b(?:some(?:one|body)|they|electricians?|(?:last|other|previous) (?:guy|tech|crew|company|outfit)|owner|customer|tenant|utility|landlord|roofers?|painters?)\b(?: (?:had|has|have|just|already|been|was|keeps|kept|'s|s)){0,2}\s*$/i;
 
 /** "someone rewired it": no work of this call. */
 function isOfOthers(one: Statement, note: CaseNote): boolean {

@@ -56,7 +56,19 @@ function told(items: readonly Item[], left: Draft): boolean {
   }
   if (hasHeat(items) || items.some(({ label }) => label?.quantity === "temperature_difference"))
     return true;
-  return first(items, left) && (lineBehind(items, left) || bothLinesAt(items) > 0);
+  const lines = lineBehind(items, left) || bothLinesAt(items) > 0;
+  return first(items, left) && (lines || alone(items, left));
+}
+
+/** psi that no size and no weight is paired with so; V that a capacitor stands. Common practice, no source. */
+const leastAlone = 55;
+const ratings: ReadonlySet<number> = new Set([370, 440]);
+
+/** "Somebody been adding gas. 116 / 409": a sentence of nothing but the pair. */
+function alone(items: readonly Item[], left: Draft): boolean {
+  const [right, end] = [items[left.index + 2], items[left.index + 3]];
+  const ends = end === undefined || end.kind === itemKind.line || end.text === ".";
+  return ends && left.value >= leastAlone && !ratings.has(right?.value ?? 370);
 }
 
 /** The pair begins the message or a sentence of it. */

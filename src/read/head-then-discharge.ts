@@ -41,3 +41,28 @@ export function headThenDischarge(
   line.named = "temperature";
   line.hint = "temperature";
 }
+
+/** How far a heat pump's vapor line stands over its suction while it heats, and the least psi or bar of it. Common practice, no source. */
+const leastRatio = 1.6;
+const leastVapor = { us: 150, si: 10 } as const;
+
+/** "vapor 266, suction 109": two pressures of one name, so it heats and the vapor line is the high side. */
+export function vaporOverSuction(
+  drafts: readonly Draft[],
+  items: readonly Item[],
+  units: UnitHabit,
+): void {
+  const side = drafts.filter(({ place, gone }) => place === "suction" && !gone);
+  const vapor = side.find((draft) => told(draft, items, /^vapou?r$/));
+  const suction = side.find((draft) => told(draft, items, /^(?:suction|suct)$/));
+  if (vapor === undefined || suction === undefined || side.length !== 2) return;
+  const free = (draft: Draft): boolean =>
+    (draft.unit === undefined || draft.unit.dimension === "pressure") &&
+    draft.named !== "temperature" &&
+    draft.rating === undefined &&
+    draft.points === undefined;
+  if (![vapor, suction].every(free) || vapor.value < leastVapor[units]) return;
+  if (vapor.value < leastRatio * suction.value) return;
+  vapor.place = "discharge";
+  for (const draft of [vapor, suction]) draft.named = "pressure";
+}

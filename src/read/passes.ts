@@ -37,7 +37,7 @@ import {
   spotTwice,
   standing,
 } from "./guard-spot.ts";
-import { headThenDischarge } from "./head-then-discharge.ts";
+import { headThenDischarge, vaporOverSuction } from "./head-then-discharge.ts";
 import { heldFor } from "./held-for.ts";
 import { inThere } from "./in-there.ts";
 import { legsBehindSpeed } from "./legs-behind-speed.ts";
@@ -111,6 +111,11 @@ export const byWords = passes(
   {
     look: ({ drafts, items, context }) => headThenDischarge(drafts, items, context.units),
     heads: "discharge|disch|disc|dis|dischg|hot",
+    several: true,
+  },
+  {
+    look: ({ drafts, items, context }) => vaporOverSuction(drafts, items, context.units),
+    heads: "vapor|vapour",
     several: true,
   },
   { look: ({ drafts, note }) => zeros(drafts, note) },

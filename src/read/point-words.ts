@@ -126,6 +126,7 @@ export function selfNamed(build: Building, i: number): Point | undefined {
   }
   if (
     phrase?.word.point !== undefined &&
+    !sharedPipe(build, i) &&
     (phrase.word.point.startsWith("DC") || phrase.word.point === "N" || phrase.word.point === "C")
   )
     return {
@@ -192,9 +193,14 @@ export const heardLetters: Readonly<Record<string, string>> = {
 };
 
 /** A letter or a word that is a point only beside another point. */
+function sharedPipe({ tokens }: Building, i: number): boolean {
+  const pipe = /^(?:suction|discharge|liquid|gas|vapor|hot|line|pipe|header|duct|return|supply)$/;
+  return tokens[i]?.text === "common" && pipe.test(tokens[i + 1]?.text ?? "");
+}
+
 export function letterPoint(build: Building, i: number): Point | undefined {
   const token = build.tokens[i];
-  if (token === undefined) return undefined;
+  if (token === undefined || sharedPipe(build, i)) return undefined;
   if (token.text === "double" && heardLetters[build.tokens[i + 1]?.text ?? ""] === "u")
     return { name: "W", end: i + 2, family: "uvw" };
   const spelled = heardLetters[token.text] ?? token.text;

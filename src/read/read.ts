@@ -23,6 +23,7 @@ import { applyRules, asides, remarks } from "./rules/list.ts";
 import { scan } from "./scan.ts";
 import { signIndex } from "./signs.ts";
 import { withoutTalk } from "./small-talk.ts";
+import { startPart } from "./start-part.ts";
 import { tankLetters } from "./tank-fill.ts";
 import { testerKilo } from "./tester-kilo.ts";
 import { thatsThe } from "./thats-the.ts";
@@ -97,6 +98,7 @@ export function begin(text: string, context: Context): { note: Note; tokens: rea
   thatsThe(items);
   reasonBetween(items);
   kelvinClips(items);
+  startPart(items);
   warmDay(items);
   muted(items, even);
   testerKilo(items);

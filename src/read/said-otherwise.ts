@@ -48,6 +48,8 @@ export function saidOtherwise(name: ObservationName, said: string, text: string)
       /\bhot$/i.test(said) &&
       /\bhot (?:out(?:side|doors)?|days?|weather|afternoons?|spells?)\b/i.test(text)
     );
+  // "running flat out"
+  if (name === "holding_steady") return /\bflat$/i.test(said) && /\bflat out\b/i.test(text);
   if (name === "water_inside") return /wet bulb/i.test(said);
   // "customer asks if it's low on gas"
   if (name === "low_charge_said") return asked.test(text);

@@ -1,5 +1,6 @@
 import type { Context } from "./context.ts";
 import type { Draft } from "./draft.ts";
+import { tellsDrops } from "./drops-told.ts";
 import { type Item, itemKind, wordsFrom } from "./item.ts";
 import type { Setting } from "./settle.ts";
 import { signIndex } from "./signs.ts";
@@ -55,24 +56,6 @@ function overAt(items: readonly Item[], at: number): boolean {
   const behind = items.slice(at + 1, at + 6);
   const volts = behind.findIndex((item) => isTestVoltage(item));
   return volts > 0 && behind[volts - 1]?.text === "at";
-}
-
-/** V; what a silicon junction drops in a meter's diode range: service literature, common practice. */
-const junctionV = { from: 0.25, to: 0.75 };
-/** Drops that make a row of a bridge's legs. */
-const fewestDrops = 3;
-
-/** "rectifier 0.42 0.43 0.42": told of a bridge, three or more bare figures as a junction drops. */
-function isRowOfDrops(items: readonly Item[]): boolean {
-  // "with a bridge meter": what ohms are read with
-  const meter = (at: number): boolean => /^(?:meter|ohmmeter)s?$/.test(items[at]?.text ?? "");
-  const told = items.some(
-    ({ text }, at) => /^(?:rectifiers?|bridge|ipm|igbts?|module)$/.test(text) && !meter(at + 1),
-  );
-  if (!told) return false;
-  const bare = items.filter(({ kind, unit }) => kind === itemKind.number && unit === undefined);
-  const drops = bare.filter(({ value }) => value >= junctionV.from && value <= junctionV.to);
-  return drops.length >= fewestDrops && bare.every((one) => drops.includes(one) || one.spoken);
 }
 
 /** "u-v .45 fwd, OL rev", "U to V .45 one way": only a junction is told by its way. */
@@ -158,7 +141,7 @@ function wordsOf(items: readonly Item[]): Words {
     capacitor: false,
   };
   words.winding = items.some((_, at) => fourWire(items, at));
-  if (!words.winding && isRowOfDrops(items)) words.diode = true;
+  if (!words.winding && tellsDrops(items)) words.diode = true;
   for (const [at, item] of items.entries()) {
     if (isTestVoltage(item) && items[at + 1]?.text === "test") words.insulation = true;
     if (item.text === "timed" && items[at + 1]?.text === "test") words.insulation = true;

@@ -149,6 +149,12 @@ export function subjectAt(build: Building, i: number): SubjectSaid | undefined {
   if (noun.kind === "subject" && degreesOfBox(build, noun.name, ordinal.end))
     return noun.name === "case" ? warmCase(phrase.end) : undefined;
   if (noun.kind === "subject" && lineAtBox(build, i, noun.name, ordinal.end)) return undefined;
+  // "motor 7 1/2 hp": how strong it is
+  const half =
+    build.tokens[ordinal.end + 1]?.text === "/" ||
+    /^\d\/\d$/.test(build.tokens[ordinal.end]?.text ?? "");
+  const hp = build.tokens.slice(ordinal.end, ordinal.end + 5).some(({ text }) => text === "hp");
+  if (noun.kind === "subject" && half && hp) return undefined;
   if (noun.kind === "subject" && partNumberGoesOn(build, ordinal.end)) return undefined;
   if (ordinal.text === "C" && pinBehind(build, ordinal.end)) return undefined;
   if (phrase.end === i + 1 && isWarmth(build, i, ordinal.end)) return undefined;

@@ -1,5 +1,6 @@
 import type { Finding, Reading } from "../../model.ts";
 import { kelvinPerFahrenheit } from "../../physics/constants.ts";
+import { isHeating } from "../application.ts";
 import type { Check } from "../check.ts";
 import { clauseOf } from "../clause.ts";
 import { type Figures, figuresOf } from "../figures.ts";
@@ -151,7 +152,7 @@ function reversing(scene: Scene, figures: Figures): Finding[] {
   const lines = near.filter(
     (one) => one.quantity === "temperature" && !/discharge|hot gas/.test(clauseOf(scene, one)),
   );
-  const cels = lines.filter((one) => isBodyPlace(one)).flatMap((one) => numberOf(one) ?? []);
+  const cels = lines.filter((one) => isBodyPlace(one, scene)).flatMap((one) => numberOf(one) ?? []);
   const [first, second] = cels;
   const riseK =
     said !== undefined
@@ -164,8 +165,10 @@ function reversing(scene: Scene, figures: Figures): Finding[] {
 }
 
 /** A pipe at the valve's body, whatever place the words round it gave it. */
-function isBodyPlace(reading: Reading): boolean {
+function isBodyPlace(reading: Reading, scene: Scene): boolean {
   const { at } = reading;
+  // "off the outdoor coil 39": while it heats that is the suction into the valve
+  if (at === "condenser_out") return isHeating(scene);
   if (at === undefined || /^(suction|indoor_air|return_air|evaporator_out)$/.test(at)) return true;
   return at === "outdoor_air" && /pipe|line|coil|tube/.test(reading.said);
 }
