@@ -30,6 +30,8 @@ const pinned: Readonly<Record<string, number>> = {
   "sixteenth-gas.jsonl": 1,
   "seventeenth-electrical.jsonl": 0,
   "seventeenth-gas.jsonl": 0,
+  "eighteenth-electrical.jsonl": 0,
+  "eighteenth-gas.jsonl": 0,
 };
 
 /** Worked out when it is first asked for, and kept. */

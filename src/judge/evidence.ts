@@ -1,9 +1,11 @@
 import type { Finding } from "../model.ts";
 import { isAcrossContacts } from "./across-contacts.ts";
 import { isIcedColdCoil } from "./cold-coil.ts";
+import { fanAhead, fanSigns, isOfFan } from "./of-fan.ts";
 import { repairSigns } from "./repairs.ts";
 import type { Scene } from "./scene.ts";
 import { signGroups } from "./signs/list.ts";
+import { textAbout } from "./text-about.ts";
 
 /** One sign with the words it came from. */
 export interface Evidence {
@@ -88,20 +90,6 @@ export function remarkEvidence(scene: Scene): Evidence[] {
   });
 }
 
-/** A fan that turns the wrong way moves little air, one that opens its overload draws too much: neither is the compressor. */
-const fanSigns: Readonly<Record<string, string>> = {
-  runs_backward: "fans:fan_slow",
-  overload_trips: "fan:high_current",
-};
-
-function isOfFan(one: Scene["seen"][number], scene: Scene): boolean {
-  const words = `${one.subject ?? ""} ${textAbout(one, scene, [fanAhead, 0])}`;
-  return /\b(?:fan|blower)s?\b(?!.*\b(?:comp|scroll))/i.test(words);
-}
-
-/** Letters before a remark that name a fan. */
-const fanAhead = 40;
-
 /** What may pass: "tripped once, nothing since". */
 const passing: readonly string[] = [
   "phase_monitor_open",
@@ -174,12 +162,17 @@ function isOfBath(one: Scene["seen"][number], scene: Scene): boolean {
   return /\b(?:cup|glass|bucket|bath|slush|ice ?water)\b/i.test(near);
 }
 
+/** "2 runs fine on the other board": the sister, tried. */
+const onOther =
+  /\b(?:fine|good|ok(?:ay)?|normal\w*|smooth) on (?:the )?(?:other|swapped|sister|comp)/i;
 const uncoupled = /\b(?:uncoupled|decoupled|(?:coupling|belts?) (?:is |are )?(?:off|apart|out))\b/i;
 
 /** A breaker that trips with its load off says nothing of the load, a motor that runs uncoupled nothing of the machine; `told` hears both. */
 function isOfUnloaded(one: Scene["seen"][number], scene: Scene): boolean {
-  if (one.observation === "runs_normally")
-    return uncoupled.test(textAbout(one, scene, [bareNear, fanAhead]));
+  if (one.observation === "runs_normally") {
+    const near = textAbout(one, scene, [bareNear, fanAhead]);
+    return uncoupled.test(near) || onOther.test(near);
+  }
   if (one.observation !== "breaker_trips" && one.observation !== "fuse_blown") return false;
   return /\bwith (?:the |its )?load wires? off|load wires? (?:off|lifted|pulled)|nothing (?:on|hooked|connected)/i.test(
     textAbout(one, scene, [fanAhead, fanAhead]),
@@ -192,17 +185,6 @@ function namesLine(one: Scene["seen"][number], scene: Scene): boolean {
   return /\b(?:L ?[123]|(?:leg|phase|line) [123abc]|[ABC] (?:phase|leg)) fuse\b/i.test(
     textAbout(one, scene, [nameAhead, 0]),
   );
-}
-
-/** The note's words about a remark: so many letters before it and after it. */
-function textAbout(
-  one: Scene["seen"][number],
-  scene: Scene,
-  [before, after]: readonly [before: number, after: number],
-): string {
-  const note = scene.notes.find((other) => other.statements.includes(one));
-  const [from, to] = one.spans[0] ?? [0, 0];
-  return (note?.text ?? one.said).slice(Math.max(0, from - before), to + after);
 }
 
 const unplugged =

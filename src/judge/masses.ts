@@ -36,7 +36,10 @@ export function weightsOf(scene: Scene): Weight[] {
   return scene.notes.flatMap((note) => {
     const masses = note.readings.filter(isMass);
     if (masses.length === 0) return [];
-    return masses.flatMap((one, at) => weight(one, actionOf(masses, at, note.text ?? ""), note));
+    const now = nowMs(scene);
+    return masses.flatMap((one, at) =>
+      weight(one, actionOf(masses, at, note.text ?? ""), { note, now }),
+    );
   });
 }
 
@@ -59,7 +62,11 @@ function actionOf(
   );
 }
 
-function weight(reading: Reading, action: Weight["action"] | undefined, note: CaseNote): Weight[] {
+function weight(
+  reading: Reading,
+  action: Weight["action"] | undefined,
+  { note, now }: { readonly note: CaseNote; readonly now: number },
+): Weight[] {
   const kg = numberOf(reading);
   if (kg === undefined || action === undefined) return [];
   const text = (note.text ?? "").toLowerCase();
@@ -69,7 +76,7 @@ function weight(reading: Reading, action: Weight["action"] | undefined, note: Ca
   const own = ownWords(text.slice(to));
   const days = daysAgo(own);
   if (days !== undefined) return [{ kg, action, daysAgo: days }];
-  if (dayOfYear.test(own)) return [{ kg, action, withinYear: true }];
+  if (dayOfYear.test(own) || isOfLastYear(own, now)) return [{ kg, action, withinYear: true }];
   // "added 3.6 kg, last time was 150 days ago": the earlier visit is another addition's
   const earlier = reading.earlier === true && !/\blast\b/.test(text.slice(to, to + lastNear));
   return [{ kg, action, ...(earlier ? {} : { daysAgo: 0 }) }];
@@ -78,6 +85,18 @@ function weight(reading: Reading, action: Weight["action"] | undefined, note: Ca
 /** "on 3 March": with neither a year nor the day of today known. */
 const dayOfYear =
   /\b(?:on|in) (?:\d{1,2}(?:st|nd|rd|th)? )?(?:jan|feb|mar|apr|may|june?|july?|aug|sep|oct|nov|dec)[a-z]*\b(?!.{0,8}\b(?:19|20)\d\d)/;
+
+const monthOfYear =
+  /\b(?:on|in) (?:\d{1,2}(?:st|nd|rd|th)? )?(jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)[a-z]*,? ((?:19|20)\d\d)\b/;
+const monthNames = "janfebmaraprmayjunjulaugsepoctnovdec";
+
+/** "in april 2026": a month that began within the last 365 days. */
+function isOfLastYear(words: string, now: number): boolean {
+  const [, month = "", year] = monthOfYear.exec(words) ?? [];
+  if (year === undefined || Number.isNaN(now)) return false;
+  const days = (now - Date.UTC(Number(year), monthNames.indexOf(month) / 3, 1)) / dayMs;
+  return days >= 0 && days <= 365;
+}
 
 /** Letters after a weight in which "last" begins another addition's words. */
 const lastNear = 14;

@@ -58,7 +58,7 @@ export const bySaying = passes(
   { look: ({ drafts, items }) => poleDrops(drafts, items), heads: "v|volt|drop|drops|across" },
   {
     look: ({ drafts, items, context }) => pipesAt(drafts, items, context),
-    heads: "pipe|pipes|piping|tubing|lineset|copper|gas",
+    heads: "pipe|pipes|piping|tubing|lineset|copper|gas|line|lines",
   },
   { look: ({ drafts, items }) => risingRows(drafts, items), several: true },
   { look: ({ drafts }) => rowToEnd(drafts), several: true },

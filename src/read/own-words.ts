@@ -1,8 +1,9 @@
 import type { Context } from "./context.ts";
 import type { Draft } from "./draft.ts";
 import { flowOf } from "./flow-of.ts";
-import { type Item, itemKind } from "./item.ts";
+import type { Item } from "./item.ts";
 import { unitCalled } from "./kinds.ts";
+import { liquid, onPipe } from "./liquid-figure.ts";
 import { byUnit, resistanceOf, type Setting } from "./settle.ts";
 import { toldOhms } from "./told-ohms.ts";
 
@@ -230,9 +231,6 @@ function atAirSwitch(draft: Draft, items: readonly Item[]): boolean {
   });
 }
 
-/** Where a probe goes on with the next pipe; air, a box or a product says nothing of a gauge. */
-const onPipe = /^(?!box$|product$|oil$)(?!.*_air$)./;
-
 function hinted(draft: Draft, items: readonly Item[], context: Context): Draft["quantity"] {
   if (small(draft, items)) {
     if (draft.place === "supply") draft.place = "supply_air";
@@ -263,35 +261,4 @@ function nearPressure(draft: Draft, { readings }: Context): boolean {
   };
   const pressure = far("pressure");
   return pressure < Math.log(2) && pressure < far("temperature");
-}
-
-function bareAt(items: readonly Item[], i: number): boolean {
-  return items[i]?.kind === itemKind.number && items[i]?.unit === undefined;
-}
-
-/** Cel that a liquid line has; common practice, no source. */
-const liquidCel = { from: 10, to: 65 } as const;
-
-/** "discharge 82 degrees, shell 71, liquid 38": in a row of degrees, where no pressure is told. */
-function amongDegrees(draft: Draft, items: readonly Item[]): boolean {
-  if (draft.value < liquidCel.from || draft.value > liquidCel.to) return false;
-  const gauged = items.some(
-    ({ unit, label }, i) =>
-      unit?.dimension === "pressure" ||
-      (label?.hint === "pressure" && items[i + 1]?.unit?.dimension !== "temperature"),
-  );
-  const degrees = items.slice(0, draft.index).some(
-    ({ unit, kind, label }, i) =>
-      (kind === itemKind.number && unit?.dimension === "temperature") ||
-      // "suction pipe 11, liquid 38"
-      (label?.hint === "temperature" && onPipe.test(label.place ?? "") && bareAt(items, i + 1)),
-  );
-  return degrees && !gauged;
-}
-
-/** "liquid 344" is a pressure, "liq 106" a temperature; between them nobody knows. */
-function liquid(draft: Draft, items: readonly Item[], context: Context): Draft["quantity"] {
-  if (context.units === "si") return amongDegrees(draft, items) ? "temperature" : undefined;
-  if (draft.value > 165) return "pressure";
-  return draft.value < 130 ? "temperature" : undefined;
 }

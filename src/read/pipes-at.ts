@@ -4,6 +4,8 @@ import { type Item, itemKind } from "./item.ts";
 import { unitCalled } from "./kinds.ts";
 
 const pipes = /^(?:pipe|pipes|piping|tubing|lineset|copper|gas)$/;
+/** Beside a standing test alone: "lines 64". */
+const testLines = /^lines?$/;
 /** F or C of a zone's pipe that has no unit. Common practice, no source. */
 const coldest = 5;
 const warmest = 160;
@@ -18,6 +20,8 @@ export function pipesAt(list: readonly Draft[], items: readonly Item[], context:
   // "eev reads 100%, both its pipes 75, others around 48"
   const zone = items.some(({ text }) => /^(?:eev|eevs|lev|exv|valve|valves|port)$/.test(text));
   if (!test && !zone) return;
+  const standing =
+    test && !context.readings.some(({ at }) => at === "suction" || at === "discharge");
   let told = false;
   for (const draft of list) {
     const free =
@@ -29,7 +33,9 @@ export function pipesAt(list: readonly Draft[], items: readonly Item[], context:
     let at = draft.index - 1;
     while (verbs.test(items[at]?.text ?? "")) at--;
     const others = told && /^(?:others?|rest|neighbou?rs?)$/.test(items[at]?.text ?? "");
-    if (!others && !pipes.test(items[at]?.text ?? "")) continue;
+    const line = standing && testLines.test(items[at]?.text ?? "");
+    if (!others && !line && !pipes.test(items[at]?.text ?? "")) continue;
+    if (line) pressureAhead(list, draft, context);
     if (zone && (draft.value < coldest || draft.value > warmest)) continue;
     told = true;
     draft.quantity = "temperature";
@@ -38,6 +44,23 @@ export function pipesAt(list: readonly Draft[], items: readonly Item[], context:
     draft.unit = unitCalled(scale);
     draft.assumedUnit = true;
   }
+}
+
+/** Share of a standing test's pressure that a bare figure of it has. Common practice, no source. */
+const stillThere = { least: 0.5, most: 1.2 } as const;
+
+/** "283 next morning lines 64": the bare figure ahead of the warmth is the pressure again. */
+function pressureAhead(list: readonly Draft[], line: Draft, { readings }: Context): void {
+  const ahead = list[list.indexOf(line) - 1];
+  const last = readings.findLast(({ quantity }) => quantity === "pressure");
+  if (ahead === undefined || last === undefined || ahead.unit !== undefined) return;
+  const free = [ahead.named, ahead.hint, ahead.place, ahead.points, ahead.rating];
+  const share = ahead.value / Number(last.figure.number);
+  const near = share >= stillThere.least && share <= stillThere.most;
+  if (!near || free.some((one) => one !== undefined)) return;
+  ahead.named = "pressure";
+  ahead.unit = unitCalled(last.figure.unit);
+  ahead.assumedUnit = true;
 }
 
 const sides: ReadonlyMap<string, "liquid" | "suction"> = new Map([

@@ -83,7 +83,12 @@ function stageOf(reading: Reading, scene: Scene): Stage | undefined {
   if (has(["L1", "L2", "L3"])) return "rectifier";
   const near = wordsNear(scene, reading);
   if (/all (?:12|twelve)|all round|all around|every/.test(near)) return;
-  if (/rectifier|input|\bl[123]\b/.test(near)) return "rectifier";
+  if (
+    /rectifier|input|\bl[123]\b|\bbridge (?:is )?(?:shorted|blown)|\bl to (?:plus|minus|p|n)\b/.test(
+      near,
+    )
+  )
+    return "rectifier";
   return /output|inverter|ipm|module|\b[uvw]\b/.test(near) ? "output" : undefined;
 }
 

@@ -18,7 +18,7 @@ const startOverRla = 3;
 const startOverLra = 0.55;
 
 const notTheMotor =
-  /cap\b|capacitor|\bcan\b|start lead|start winding|heater|coil|transformer|control|fan|blower/;
+  /cap\b|capacitor|\bcan\b|start (?:winding|leads?|wires?|leg|terminal|side|post)|\bherm(?:etic)? (?:wire|lead|side)|heater|coil|transformer|control|fan|blower/;
 
 /** Currents of the compressors, unit by unit. */
 export const compressorCurrents: (scene: Scene) => readonly MotorCurrents[] = perScene((scene) => {

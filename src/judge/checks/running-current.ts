@@ -60,6 +60,8 @@ export const runningCurrent: Check = {
     "output:balanced",
     "output:unbalanced",
     "driven:seized",
+    "rolled:stays_with_line",
+    "rolled:goes_with_lead",
   ],
   judge: (scene) => [
     ...pumpMotor(scene),

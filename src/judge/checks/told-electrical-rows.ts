@@ -28,7 +28,8 @@ export const electricalToldRows: readonly ToldRow[] = [
     ],
     unless:
       /\b(?:no|not|nothing|none|clean)\b.{0,24}(?:loose|burn|hot)|smell|tighten|too hot to|hot (?:day|shell|compressor)|points|contacts? (?:are|is) (?:burn|black)|flare|braz|\bleak|\boil\b|schrader|duct|hot gas|fitting/,
-    notBeside: /\bcomms?\b|communicat|\bpair\b/,
+    notBeside:
+      /\bcomms?\b|communicat|\bpair\b|\b(?:units?|heads?|indoors?|fan coils?) ?\d+\b.{0,12}\b(?:drops? (?:off|out)|goes? off ?line|disappears?)\b/,
     mended: new RegExp(`\\b${joint}\\b`),
     level: "bad",
     about: "connection",

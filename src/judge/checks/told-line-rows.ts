@@ -59,7 +59,8 @@ export const toldLineRows: readonly ToldRow[] = [
       /\bcomms?(?: wire| cable| pair)?\b.{0,24}\b(?:beside|alongside|next to|in with|same conduit)\b.{0,16}\b(?:power|line|feed|high volt)/,
       /\b(?:green|corroded|rotted|wet|loose|bad) (?:splice|wire ?nuts?|junction box|connector)\b/,
     ],
-    beside: /\bcomms?\b|communicat|\bpair\b|\bnetwork\b|\btalks?\b|\banswers?\b/,
+    beside:
+      /\bcomms?\b|communicat|\bpair\b|\bnetwork\b|\btalks?\b|\banswers?\b|\b(?:units?|heads?|indoors?|fan coils?) ?\d+\b.{0,12}\b(?:drops? (?:off|out)|goes? off ?line|disappears?)\b/,
     mended: /\b(?:splice|wire|cable|pair|box|terminal)\b/,
     level: "bad",
     about: "cable",

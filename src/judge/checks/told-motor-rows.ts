@@ -29,6 +29,7 @@ export const toldMotorRows: readonly ToldRow[] = [
         `\\b${motor}\\b.{0,24}\\b(?:seized|locked (?:up|solid|tight)|frozen up|mechanically locked)\\b`,
       ),
       new RegExp(`\\b(?:seized|locked up|frozen) ${motor}\\b`),
+      /\bcomp(?:ressor)? lock(?:ed|up)?(?: rotor)? (?:code|alarm|fault|error)\b/,
       new RegExp(
         `\\b${motor}\\b.{0,20}\\b(?:won'?t|will not|does ?n[o']?t|never|not) (?:turn(?:s|ed)?(?: over)?|rotate[sd]?|budge)\\b`,
       ),
@@ -128,6 +129,28 @@ export const toldMotorRows: readonly ToldRow[] = [
     brief: "what the motor drives is seized",
   },
   {
+    check: "running_current",
+    sign: "rolled:stays_with_line",
+    words: [
+      /\broll\w*\b.{0,60}\b(?:stay\w*|still|remain\w*) (?:on|with|at) (?:the )?(?:l ?[123]|line|leg|same (?:line|leg|phase)|supply|[abc] phase|phase [abc])\b/,
+    ],
+    level: "watch",
+    about: "supply",
+    says: "The leads were rolled and the high current stayed with the line: volts and joints ahead of the motor, not the motor",
+    brief: "high current stays with the line",
+  },
+  {
+    check: "running_current",
+    sign: "rolled:goes_with_lead",
+    words: [
+      /\broll\w*\b.{0,60}\b(?:went|goes|moved|moves|followed|follows|travel\w*|came)\b.{0,12}\b(?:with|to|over|along)\b.{0,16}\b(?:t ?[123]|leads?|motor|winding|comp\w*)\b/,
+    ],
+    level: "bad",
+    about: "compressor",
+    says: "The leads were rolled and the high current went with the motor's lead: its winding or its own terminal, not the supply",
+    brief: "high current goes with the lead",
+  },
+  {
     check: "supply",
     sign: "sequence:right",
     words: [
@@ -169,6 +192,21 @@ export const toldMotorRows: readonly ToldRow[] = [
   },
   {
     check: "fan",
+    sign: "fan:winding_open",
+    words: [
+      /\b(?:one|first|1st|second|2nd|motor)\b.{0,12}\b(?:reads?|is|ohms|measures)\b.{0,8}\b(?:ol|open)\b/,
+    ],
+    beside:
+      /\bfans?\b.{0,40}\b(?:stopped|dead|not|won'?t|out|down)\b|\b(?:stopped|dead)\b.{0,20}\bfans?\b/,
+    notBeside: /\bcomp|\bscroll|\bheater|\bsensor|\bfuse/,
+    mended: /\bfan\b|\bmotor\b/,
+    level: "bad",
+    about: "fan",
+    says: "A fan that stands reads open at its own plug, as told: its motor",
+    brief: "fan motor open, as told",
+  },
+  {
+    check: "fan",
     sign: "fan:stands_with_voltage",
     words: [
       /\b(?:other|another|known good|2nd|second) (?:fan|motor)\b.{0,16}\b(?:runs?|spins?|works?|turns?)\b.{0,24}\b(?:plug|output|connector|leads|same|there|on it|from it)\b/,
@@ -201,7 +239,7 @@ export const toldMotorRows: readonly ToldRow[] = [
     words: [
       /\bdiodes?\b.{0,24}\b(?:l ?[123]|leg [abc123]|input|line)\b.{0,20}\b(?:shorted|short|blown)\b/,
       /\bl ?[123] (?:to |- ?)?(?:p|n|plus|minus|positive|negative|dc ?[+-]|\+|-)\b.{0,24}\b(?:dead short|shorted|short)\b/,
-      /\b(?:rectifier|diode bridge|bridge rectifier|input bridge)\b.{0,20}\b(?:shorted|blown|dead short|exploded)\b/,
+      /\b(?:rectifier|diode bridge|bridge rectifier|input bridge|bridge)\b.{0,20}\b(?:shorted|blown|dead short|exploded)\b/,
     ],
     unless: /\b(?:not|isn'?t|no) (?:shorted|a short)/,
     mended: /\b(?:module|drive|rectifier|bridge|board)\b/,

@@ -3,6 +3,19 @@ import type { ToldRow } from "./told-rows.ts";
 /** What is heard of parts tried elsewhere, or with nothing on them. Source throughout: common practice, no source. */
 export const toldPartsRows: readonly ToldRow[] = [
   {
+    check: "sensor",
+    sign: "sensor:off",
+    words: [
+      /\b(?:swapped|moved|put|tried|landed)\b.{0,60}\b(?:spare|another|other|different|next) (?:input|channel|terminals?|port)\b.{0,40}\b(?:same|still|too|as well|also|again)\b/,
+    ],
+    beside: /\b(?:rtds?|sensors?|thermistors?|probes?|transducers?)\b/,
+    mended: /\b(?:rtd|sensor|thermistor|probe|transducer)\b/,
+    level: "bad",
+    about: "sensor",
+    says: "It reads the same wrong figure on another input, as told: the sensor or its wire, not the board",
+    brief: "wrong on another input too",
+  },
+  {
     check: "contactor",
     sign: "contacts:contactor_welded",
     words: [

@@ -25,7 +25,10 @@ export function singlePhaseWinding(
   pairs: readonly Reading[],
   scene: Scene,
 ): Finding[] | undefined {
-  const pins = scene.facts.phases === 1 && pairs.every(isUnnamed) ? bySize(pairs) : byName(pairs);
+  const pins =
+    scene.facts.phases === 1 && scene.facts.drive !== "inverter" && pairs.every(isUnnamed)
+      ? bySize(pairs)
+      : byName(pairs);
   const said = [pins.commonRun, pins.commonStart, pins.runStart].filter((one) => one !== undefined);
   if (said.length === 0) return;
   const verdict = verdictOf(pins, said, shellWarmth(scene, about));

@@ -5,6 +5,8 @@ export const compressorWindingOpen: Fault = {
   says: "a compressor winding or its inner connection is open",
   common: 2.5,
   shows: {
+    "rolled:stays_with_line": 0.002,
+    "rolled:goes_with_lead": 0.1,
     "winding:differs": 0.02,
     "winding:open": 0.84,
     "winding:two_low": 0.006,

@@ -5,6 +5,8 @@ export const compressorWindingShorted: Fault = {
   says: "turns of a compressor winding are shorted together",
   common: 2,
   shows: {
+    "rolled:stays_with_line": 0.002,
+    "rolled:goes_with_lead": 0.35,
     "protection:control_fuse_open": 0.001,
     "swap:follows_drive": 0.001,
     "swap:stays_with_motor": 0.2,

@@ -6,6 +6,8 @@ export const connectionLoose: Fault = {
   common: 3,
   shows: {
     "supply:sags_everywhere": 0.02,
+    "rolled:stays_with_line": 0.3,
+    "rolled:goes_with_lead": 0.05,
     "winding:differs": 0.12,
     "control:no_output": 0.06,
     "joint:burnt_connection": 0.5,

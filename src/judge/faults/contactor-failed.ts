@@ -5,6 +5,8 @@ export const contactorFailed: Fault = {
   says: "the contactor has failed",
   common: 4,
   shows: {
+    "rolled:stays_with_line": 0.15,
+    "rolled:goes_with_lead": 0.002,
     "control:no_output": 0.02,
     "contactor:coil_open": 0.25,
     "contactor:no_pull_in": 0.3,

@@ -6,6 +6,8 @@ export const supplyVoltageUnbalanced: Fault = {
   common: 1.5,
   where: { phases: 3 },
   shows: {
+    "rolled:stays_with_line": 0.3,
+    "rolled:goes_with_lead": 0.002,
     "upstream:same": 0.3,
     "supply:unbalanced": 0.72,
     "supply:unbalanced_slightly": 0.2,

@@ -50,6 +50,7 @@ const electricalRemarks: readonly SignGroup[] = [
   }),
   remark("unplugged", { drive_faults_without_motor: 0.013, drive_fine_without_motor: 0.08 }),
   remark("driven", { seized: 0.0006 }),
+  remark("rolled", { stays_with_line: 0.01, goes_with_lead: 0.01 }),
   remark("shell", { shell_hot: 0.0325, shell_cold: 0.06 }),
   remark("sound", { runs_backward: 0.0026, noisy: 0.0325, vibrates: 0.0195, no_pumping: 0.013 }),
   remark("sequence", {
