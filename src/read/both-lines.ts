@@ -34,3 +34,31 @@ export function bothLines(list: readonly Draft[], items: readonly Item[]): void 
     draft.hint = "temperature";
   }
 }
+
+/** C of a line on each side. Common practice, no source. */
+const lineC = { suction: [-45, 40], discharge: [30, 150], liquid: [0, 70] } as const;
+
+/**
+ * "LP 8 HP 25 discharge 78 suction 9": in a metric house, behind both gauges by their letters, a side's own
+ * name leads the warmth of its line, for no side has two pressures.
+ */
+export function linesOfLetters(list: readonly Draft[], items: readonly Item[]): void {
+  const gauge = (letters: RegExp): Draft | undefined =>
+    list.find((one) => one.before.some((index) => letters.test(items[index]?.text ?? "")));
+  const [low, high] = [gauge(/^lp$/), gauge(/^hp$/)];
+  if (low?.place !== "suction" || high?.place !== "discharge") return;
+  for (const draft of list) {
+    const place = draft.place;
+    if (place !== "suction" && place !== "discharge" && place !== "liquid") continue;
+    if (draft === low || draft === high || draft.index < Math.max(low.index, high.index)) continue;
+    const named = draft.before.some((index) =>
+      /^(?:suct|disch|liq)/.test(items[index]?.text ?? ""),
+    );
+    const free = draft.unit ?? draft.named ?? draft.rating ?? draft.points ?? draft.after;
+    const other = draft.subject !== undefined && draft.subject !== low.subject;
+    if (!named || free !== undefined || other || draft.now || draft.earlier) continue;
+    if (draft.value < lineC[place][0] || draft.value > lineC[place][1]) continue;
+    draft.named = "temperature";
+    draft.hint = "temperature";
+  }
+}

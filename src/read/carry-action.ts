@@ -40,7 +40,9 @@ export function carryAction(note: Note, drafts: readonly Draft[]): void {
   for (const draft of drafts) {
     if (draft.gone || draft.rating !== undefined) continue;
     const own = ofMore(note, items, draft);
-    const mass = draft.unit?.dimension === "mass" && (goesOn || own);
+    // "500 g more": no gigohms while gas is weighed
+    const grams = draft.unit?.figure === "gigohm" && draft.letter === "g" && own;
+    const mass = grams || (draft.unit?.dimension === "mass" && (goesOn || own));
     if (!mass && !(own && bare(draft))) continue;
     // "9 lb in, then 4 oz more": the same message tells it nearer
     const near = drafts.findLast(({ action, index }) => action && index < draft.index);

@@ -1,8 +1,9 @@
 import type { UnitHabit } from "../model.ts";
 import type { Draft } from "./draft.ts";
-import { type Item, itemKind } from "./item.ts";
+import { type Item, isOneWord, itemKind } from "./item.ts";
 import { canonical } from "./make.ts";
 import { notMeasured } from "./not-measured.ts";
+import { recast } from "./recast.ts";
 
 /** Pa gauge; a head below it is no head's pressure, so nothing that a word alone can mean; common practice, no source. */
 const leastHeadPa = 1e5;
@@ -21,6 +22,11 @@ function oilAlone(draft: Draft, items: readonly Item[]): void {
     items.some(({ label }) => label?.place === side && label.hint === "pressure"),
   );
   if (sides && draft.unit?.figure === "bar" && draft.value <= mostOilBar) return;
+  // "oil 49 discharge 96": no oil's gauge shows as many bars
+  if (draft.unit?.figure === "bar" && draft.value > 1.4 * mostOilBar && draft.named === undefined) {
+    recast(draft, "temperature", "C");
+    return;
+  }
   // "oil's at 135": so much is as often degrees; less is what a pump makes
   const bare = draft.quantity === "pressure" && draft.value >= 100 ? "oil's".length : "oil".length;
   const told = draft.before.some((index) => {
@@ -32,8 +38,26 @@ function oilAlone(draft: Draft, items: readonly Item[]): void {
   if (!told && !net) draft.question = "quantity";
 }
 
+/** bar that no discharge has but that of carbon dioxide, and C that hot gas has at most. Common practice, no source. */
+const mostDischargeBar = 46;
+const mostHotGas = 150;
+
+/** "at 40 Hz discharge 66": in a metric house so many bars are degrees, where no carbon dioxide is spoken of. */
+function hotGas(draft: Draft, items: readonly Item[]): void {
+  const words = draft.before.map((index) => items[index]);
+  const word = words.find((item) => item?.label?.place === "discharge");
+  if (draft.quantity !== "pressure" || draft.place !== "discharge" || !draft.assumedUnit) return;
+  if (word === undefined || !isOneWord(word) || !/^(?:disch|dis$|hot)/.test(word.text)) return;
+  if (draft.named === "pressure" || draft.corrects) return;
+  if (draft.value <= mostDischargeBar || draft.value > mostHotGas || draft.unit?.figure !== "bar")
+    return;
+  if (items.some(({ text }) => /^(?:co2|r744|744|transcritical|pressure)$/.test(text))) return;
+  recast(draft, "temperature", "C");
+}
+
 /** "Discharge 180." alone: hot gas or its pressure, both are usual there; common practice, no source. */
 function dischargeAlone(draft: Draft, items: readonly Item[], units: UnitHabit): void {
+  if (units === "si") hotGas(draft, items);
   if (draft.quantity !== "pressure" || draft.place !== "discharge" || !draft.assumedUnit) return;
   const word = items.find(({ label }) => label?.place === "discharge")?.text ?? "";
   const alone = items.every(({ kind }, i) => kind === itemKind.sign || i < 2) && items.length <= 3;

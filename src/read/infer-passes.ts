@@ -1,7 +1,7 @@
 import { announced } from "./announced.ts";
 import { behindContactor } from "./behind-contactor.ts";
 import { belowMicron } from "./below-micron.ts";
-import { bothLines } from "./both-lines.ts";
+import { bothLines, linesOfLetters } from "./both-lines.ts";
 import { byProbe } from "./by-probe.ts";
 import { cableAlone } from "./cable-alone.ts";
 import { degreesOver } from "./degrees-over.ts";
@@ -95,6 +95,13 @@ export const bySaying = passes(
     several: true,
   },
   { look: ({ drafts, items }) => linesBehindGauges(drafts, items), several: true },
+  {
+    look: ({ drafts, items, context }) => {
+      if (context.units === "si") linesOfLetters(drafts, items);
+    },
+    heads: "lp",
+    several: true,
+  },
   {
     look: ({ drafts, items }) => bothLines(drafts, items),
     heads: "line|lines|pipe|pipes",

@@ -154,6 +154,7 @@ function kitFitted(items: readonly Item[], at: number): boolean {
   return /^(?:after|with|without|since)$/.test(items[led]?.text ?? "") && !of;
 }
 
+const plant = /^(?:rack|racks|system|booster|plant|unit|circuit|pack|gas)$/;
 const exchanger = /^(?:exchanger|exchangers|hx|heat|hex)$/;
 
 /** "heat exchanger primary 12/7 secondary 14/9": the sides of an exchanger of heat, no transformer's. */
@@ -195,6 +196,8 @@ export function muted(items: readonly Item[], plain: string): void {
       flowOrNone(items, at) ||
       highOrLow(items, at) ||
       pullsDown(items, at) ||
+      // "CO2 rack suction 28": what gas it runs on
+      (item.label.quantity === "concentration" && plant.test(items[at + 1]?.text ?? "")) ||
       (item.text === "plate" && exchanger.test(items[at + 1]?.text ?? ""))
     )
       item.label = undefined;
