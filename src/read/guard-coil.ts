@@ -1,3 +1,4 @@
+import type { UnitHabit } from "../model.ts";
 import type { Draft } from "./draft.ts";
 import { type Item, wordsFrom } from "./item.ts";
 import { unitCalled } from "./kinds.ts";
@@ -56,16 +57,32 @@ export function guardCoil(draft: Draft, items: readonly Item[]): void {
 const switched = /^(?:contactors?|contactr|relay|starter|solenoid|sv)$/;
 
 /** "contactor's pulled in, 24.6 on the coil", "relay coil has 25": what the coil of a switch is fed with. */
-export function onCoil(drafts: readonly Draft[], items: readonly Item[]): void {
-  if (!items.some(({ text }) => switched.test(text))) return;
+export function onCoil(drafts: readonly Draft[], items: readonly Item[], units: UnitHabit): void {
+  const named = items.some(({ text }) => switched.test(text));
+  // "24.6 on coil" alone: no air over a coil is as cold in degrees F, where nothing else is told
+  const alone =
+    units === "us" &&
+    drafts.length === 1 &&
+    !items.some(({ text }) =>
+      /^(?:off|in|air|db|wb|evap|cond|condenser|evaporator|indoor|outdoor|deg|degrees)$/.test(text),
+    );
+  if (!named && !alone) return;
   for (const draft of drafts) {
     if (draft.unit !== undefined || draft.points !== undefined || draft.over) continue;
     const behind = wordsFrom(items, draft.index + 1, draft.index + 4);
     const before = wordsFrom(items, draft.index - 3, draft.index);
+    const next = items[draft.index + 1];
+    const whole = alone && next?.text === "on" && next.label?.place === "return_air";
     const told =
+      whole ||
       /^(?:on|at|across|to) (?:the |its )?coil\b/.test(behind) ||
       /\bcoil (?:has|gets|is getting|got|at|reads|is|with)(?: only)?$/.test(before);
-    if (!told || !coilVolts.some(([low, high]) => draft.value >= low && draft.value <= high))
+    if (
+      !told ||
+      !coilVolts
+        .slice(0, named ? 3 : 1)
+        .some(([low, high]) => draft.value >= low && draft.value <= high)
+    )
       continue;
     draft.named = "voltage";
     draft.unit = unitCalled("V");

@@ -24,6 +24,7 @@ import { poleDrops } from "./pole-drops.ts";
 import { coilOutlets, pressureAndLine } from "./pressure-and-line.ts";
 import { pressureAtWarmth } from "./pressure-at-warmth.ts";
 import { risingRows } from "./rising-rows.ts";
+import { rowAsBefore } from "./row-as-before.ts";
 import { rowToEnd } from "./row-to-end.ts";
 import { otherEnd, setAndActual, setOfGauge } from "./set-actual.ts";
 import { sidesAgain } from "./sides-again.ts";
@@ -54,7 +55,7 @@ export const bySaying = passes(
     heads: "pair|comm|comms|network|f1|f1f2",
   },
   { look: ({ drafts, context }) => lineTooHot(drafts, context.units) },
-  { look: ({ drafts, items }) => onARated(drafts, items), heads: "of|a|an" },
+  { look: ({ drafts, items }) => onARated(drafts, items), heads: "of|a|an|on" },
   { look: ({ drafts, items }) => poleDrops(drafts, items), heads: "v|volt|drop|drops|across" },
   {
     look: ({ drafts, items, context }) => pipesAt(drafts, items, context),
@@ -113,6 +114,7 @@ export const bySaying = passes(
     several: true,
   },
   { look: ({ drafts, items }) => rowAgain(drafts, items), several: true },
+  { look: ({ drafts, items, context }) => rowAsBefore(drafts, items, context), several: true },
   { look: ({ drafts }) => pairsAgain(drafts), several: true },
   {
     look: ({ drafts, items, context }) => setAndActual(items, drafts, context.units),

@@ -7,6 +7,7 @@ const motors = /^(?:motor|fan|blower)$/;
 /** "pulls 4.9 on an 11 amp comp": what the machine is called by is its plate's, not what it draws. */
 export function onARated(list: readonly Draft[], items: readonly Item[]): void {
   ofRating(list, items);
+  ofCan(list, items);
   for (const draft of list) {
     if (draft.unit?.figure !== "A" || draft.rating !== undefined || draft.points !== undefined)
       continue;
@@ -15,6 +16,25 @@ export function onARated(list: readonly Draft[], items: readonly Item[]): void {
     if (compressors.test(machine ?? "")) draft.rating = "RLA";
     else if (motors.test(machine ?? "")) draft.rating = "FLA";
   }
+}
+
+/** Microfarads of a can, as capacitors are sold: IEC 60252-1's preferred values and what the trade stocks; from memory. */
+const cans: ReadonlySet<number> = new Set([
+  2, 3, 4, 5, 6, 7.5, 10, 12.5, 15, 17.5, 20, 25, 30, 35, 40, 45, 50, 55, 60, 65, 70, 75, 80,
+]);
+
+/** "cap 45.2 on 45", "fan cap 4.9 on 5": behind "on" stands what is printed on the can. */
+function ofCan(list: readonly Draft[], items: readonly Item[]): void {
+  list.forEach((right, order) => {
+    const left = list[order - 1];
+    if (left === undefined || left.rating !== undefined || right.rating !== undefined) return;
+    if (right.index !== left.index + 2 || items[left.index + 1]?.text !== "on") return;
+    const cap = [left, right].some(
+      ({ named, quantity, unit }) =>
+        (named ?? quantity) === "capacitance" || unit?.dimension === "capacitance",
+    );
+    if (cap && cans.has(right.value) && left.value < right.value * 1.3) right.rating = "nominal";
+  });
 }
 
 /** "amps 7 of 19": the second is the plate's. */

@@ -120,7 +120,7 @@ export const byWords = passes(
   },
   { look: ({ drafts, note }) => zeros(drafts, note) },
   { look: ({ drafts, items, context }) => lettersAlone(drafts, items, context.units) },
-  { look: ({ drafts, items }) => onCoil(drafts, items), heads: "coil" },
+  { look: ({ drafts, items, context }) => onCoil(drafts, items, context.units), heads: "coil" },
   { look: ({ drafts, items }) => throughSwitch(drafts, items), heads: "out", several: true },
   {
     look: ({ drafts, items, context }) => outsideBehind(drafts, items, context.units),

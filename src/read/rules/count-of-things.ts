@@ -62,7 +62,6 @@ const things: ReadonlySet<string> = new Set([
   "sensors",
   "days",
   "cuts",
-  "cycles",
   "phase",
   "stage",
   "ph",
@@ -81,7 +80,6 @@ const things: ReadonlySet<string> = new Set([
   "indoor",
   "hours",
   "shots",
-  "tries",
   "attempts",
   "starts",
   "new",
@@ -183,7 +181,9 @@ export const counts: Rule = {
       const next = items[i + 1];
       const text = textAt(items, i + 1);
       const before = textAt(items, i - 1);
-      if (next?.kind === itemKind.code && /^\d+x\d+(?:x\d+)?$/.test(next.text)) {
+      // "4 20x25x2 filters", "6 of 16x20x2"
+      const sized = text === "of" ? items[i + 2] : next;
+      if (sized?.kind === itemKind.code && /^\d+x\d+(?:x\d+)?$/.test(sized.text)) {
         state(note, counts.name, [i, i + 1], { kind: "note", about: "count" });
         return;
       }

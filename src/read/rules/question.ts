@@ -78,7 +78,7 @@ const forms: readonly (readonly [question: QuestionName, form: RegExp, bare: Reg
   ],
   [
     "hours",
-    /^(?:(?:so|and|ok|hey) )*(?:how long (?:have|has|had|was|were) (?:i|we|you|he|she|they|[a-z]+) (?:(?:been|already) )*(?:here|there|out (?:here|there)|on (?:this|the (?:job|clock)|site)|at .{2,40})(?: (?:now|today|already|so far))*|how (?:many hours|much time)(?! (?:on|has|does|did|is|to|for|until|till) (?:the |that |this )?(?:comp|compressor|motor|unit|run|bearing|oil|filter|drier)\b)\b.{0,60}|(?:what(?:'?s| are) )?(?:my|our|the|total) hours(?: (?:so far|today|here|on|for|at)\b.{0,40})?|hours (?:on|for|at) .{2,40}|when did (?:i|we) (?:get (?:here|there)|start here|clock in|arrive)(?: (?:here|today))?)$/,
+    /^(?:(?:so|and|ok|hey) )*(?:how long (?:have|has|had|was|were) (?:i|we|you|he|she|they|[a-z]+) (?:(?:been|already) )*(?:here|there|out (?:here|there)|on (?:this|the (?:job|clock)|site)|at .{2,40})(?: (?:now|today|already|so far))*|how (?:many hours|much time)(?! (?:on|has|does|did|is|to|for|until|till) (?:the |that |this )?(?:comp|compressor|motor|unit|run|bearing|oil|filter|drier)\b)\b.{0,60}|(?:what(?:'?s| are) )?(?:my|our|the|total) hours(?: (?:so far|today|here|on|for|at)\b.{0,40})?|hours (?:on|for|at) .{2,40}|hours (?:today|so far|this week)|when did (?:i|we) (?:get (?:here|there)|start here|clock in|arrive)(?: (?:here|today))?)$/,
     /^(?:hours|my hours)$/,
   ],
   [
@@ -88,7 +88,7 @@ const forms: readonly (readonly [question: QuestionName, form: RegExp, bare: Reg
   ],
   [
     "status",
-    /\b(?:status|where is (?:everyone|everybody)|what(?:'?s| is) (?:still |left |all )*(?:open|outstanding|unfinished)|open jobs|where are we|who is where|whos where)\b/,
+    /\b(?:status|where is (?:everyone|everybody)|what(?:'?s| is) (?:still |left |all )*(?:open|outstanding|unfinished)|open jobs|where are we|who is where|who'?s where|who all is where)\b/,
     /^(?:status|board|jobs)$/,
   ],
   ["help", /^(?:help|what can you do|commands)\b/, /^help$/],

@@ -29,12 +29,13 @@ function line(input: ReplyInput, job: Job, visits: readonly Visit[]): readonly s
   const there = visits.filter(({ kind }) => kind === "site");
   if (there.length === 0) return [];
   const people = [...new Set(there.map(({ person }) => person))];
-  const each = people.map((person) =>
-    onePerson(
-      input,
-      person,
-      there.filter((visit) => visit.person === person),
-    ),
+  const each = people.map(
+    (person) =>
+      `${onePerson(
+        input,
+        person,
+        there.filter((visit) => visit.person === person),
+      )}${countedBy(job, person)}`,
   );
   const all = people.length > 1 ? `; ${hoursAndMinutes(total(input, there))} in all` : "";
   return [sentence(`${unitName(job)}: ${listed(each)}${all}`)];
@@ -45,6 +46,17 @@ function onePerson(input: ReplyInput, person: string, visits: readonly Visit[]):
   const name = personName(person, input.names);
   const since = open === undefined ? "" : `, there since ${moment(input, open.from)}`;
   return `${name} ${hoursAndMinutes(total(input, visits))}${since}`;
+}
+
+/** What he wrote down himself stands beside what his comings and goings make. */
+function countedBy({ statements }: Job, person: string): string {
+  const told = statements.flatMap(({ statement, who, undone, deleted }) =>
+    statement.kind === "labor" && who === person && undone !== true && deleted !== true
+      ? [statement.hours]
+      : [],
+  );
+  const sum = told.reduce((all, one) => all + one, 0);
+  return told.length === 0 ? "" : `, ${Number(sum.toFixed(2))} h by own count`;
 }
 
 /** An open visit counts up to the question. */

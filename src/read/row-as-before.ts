@@ -1,0 +1,65 @@
+import type { Context } from "./context.ts";
+import type { Draft } from "./draft.ts";
+import type { Item } from "./item.ts";
+import { unitCalled } from "./kinds.ts";
+
+/** Share by which legs differ at most, from each other and from what they were before. Common practice, no source. */
+const near = 0.15;
+
+const joins = /^(?:\/|,|and|n|&|-|now|then)$/;
+const units = { current: "A", voltage: "V" } as const;
+
+const isClose = (one: number, other: number): boolean => Math.abs(one / other - 1) <= near;
+
+const isBare = (draft: Draft): boolean =>
+  draft.quantity === undefined &&
+  draft.unit === undefined &&
+  draft.named === undefined &&
+  draft.place === undefined &&
+  draft.points === undefined &&
+  draft.action === undefined &&
+  draft.rating === undefined &&
+  draft.subject === undefined &&
+  !draft.over;
+
+/** Three figures told before of one quantity in one breath, the last of them that are near these. */
+function threeBefore(context: Context, value: number): keyof typeof units | undefined {
+  const { readings } = context;
+  const alike = readings.filter(
+    ({ figure, rating }) => rating === undefined && isClose(Number(figure.number), value),
+  );
+  const [first] = alike;
+  if (first?.quantity !== "current" && first?.quantity !== "voltage") return undefined;
+  if (alike.length < 3 || alike.some(({ quantity }) => quantity !== first.quantity))
+    return undefined;
+  const row = alike.length === 0 ? -1 : readings.findLastIndex((one) => alike.includes(one));
+  const three = readings.slice(Math.max(0, row - 2), row + 1);
+  return three.length === 3 && three.every((one) => alike.includes(one))
+    ? first.quantity
+    : undefined;
+}
+
+/**
+ * "17.1 16.9 17.2", legs of 17.8 17.9 18.1 A some messages ago: three even figures are of the only quantity that
+ * was told so before, where nothing else that was read is like them.
+ */
+export function rowAsBefore(
+  drafts: readonly Draft[],
+  items: readonly Item[],
+  context: Context,
+): void {
+  const [first, second, third, more] = drafts;
+  if (first === undefined || second === undefined || third === undefined || more !== undefined)
+    return;
+  if (!drafts.every(isBare) || !drafts.every(({ value }) => isClose(value, first.value))) return;
+  const between = items.slice(first.index + 1, third.index);
+  if (!between.every((item, at) => at === second.index - first.index - 1 || joins.test(item.text)))
+    return;
+  const quantity = threeBefore(context, second.value);
+  if (quantity === undefined) return;
+  for (const draft of drafts) {
+    draft.quantity = quantity;
+    draft.unit = unitCalled(units[quantity]);
+    draft.assumedUnit = true;
+  }
+}
