@@ -77,7 +77,7 @@ export function nameRow(drafts: Draft[], items: readonly Item[]): void {
     const row = rowFrom(items, last, -1);
     if (row.length < 2) continue;
     const subjects = row.flatMap((at) => items[at]?.subject ?? []);
-    if (sortOf(items[last]) === "machine" && apart(items, subjects)) continue;
+    if (sortOf(items[last]) === "machine" && apart(items, subjects, draft.index)) continue;
     // "supply and return 55 and 75": a value for each
     const next = items[draft.index + (joint.test(items[draft.index + 1]?.text ?? "") ? 2 : 1)];
     if (next?.kind === itemKind.number || items[draft.index + 1]?.text === "/") continue;

@@ -3,10 +3,17 @@ import { type Item, itemKind } from "./item.ts";
 import type { Note } from "./note.ts";
 import { role } from "./word.ts";
 
-/** "I'm on unit 4 and circuit 1's at 130": names of two kinds, the one of the other, unless they are told together. */
-export function apart(items: readonly Item[], subjects: readonly string[]): boolean {
+/** "I'm on unit 4 and circuit 1's at 130": names of two kinds, the one of the other, unless they are told together around the value. */
+export function apart(all: readonly Item[], subjects: readonly string[], value: number): boolean {
+  const items = all.slice(Math.max(0, value - 3), value + 3);
   const kinds = new Set(subjects.map((subject) => subject.replace(/[\s-]*[\da-z]+$/i, "")));
-  return kinds.size > 1 && !items.some(({ roles }) => (roles & (role.each | role.all)) !== 0);
+  return (
+    kinds.size > 1 &&
+    !items.some(
+      ({ roles }, at) =>
+        (roles & (role.each | role.all)) !== 0 && !/^sides?$/.test(items[at + 1]?.text ?? ""),
+    )
+  );
 }
 
 /** "fan 1 and fan 2 both 3.6 A": the subjects that stand together before the value. */
@@ -26,5 +33,5 @@ export function subjectsOf(note: Note, draft: Draft): string[] {
     found.push(item.subject);
     last = index;
   }
-  return apart(note.items, found) ? [] : found;
+  return apart(note.items, found, draft.index) ? [] : found;
 }

@@ -320,7 +320,7 @@ const masses: readonly Row[] = [
 /** Parts of the machine that end a numbered subject, and components with a resistance of their own. */
 const things: readonly Row[] = [
   [
-    "oil level|oil lvl|level glass|efficiency|burner eff|dewpoint|dew point|enthalpy|tonnage|service factor|draft|imbalance|unbalance|eff|cop|eer|seer",
+    "oil level|oil lvl|sump level|sump lvl|level glass|efficiency|burner eff|dewpoint|dew point|enthalpy|tonnage|service factor|draft|imbalance|unbalance|eff|cop|eer|seer",
     { thing: "level" },
   ],
   [
