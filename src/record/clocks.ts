@@ -25,7 +25,8 @@ export function clocksOf(
     entries.flatMap(({ facts }) => (facts.kind === "clock" ? [facts.clock] : [])),
   );
   let running: readonly RunningClock[] = [];
-  let holder = job.people.at(-1) ?? job.assigned ?? "";
+  // until somebody says that he is there, a clock is of who began it
+  let holder: string | undefined;
   for (const event of eventsOf(job, entries)) {
     const statuses = event.statements.flatMap((said) =>
       said.kind === "status" ? [said.status] : [],
@@ -45,7 +46,7 @@ export function clocksOf(
   }
   return running
     .filter(({ id }) => !asked.has(id))
-    .map((clock) => heldBy(clock, holder, job))
+    .map((clock) => heldBy(clock, holder ?? clock.holder, job))
     .sort((a, b) => Date.parse(a.due) - Date.parse(b.due));
 }
 

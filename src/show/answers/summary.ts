@@ -102,11 +102,17 @@ export function said(job: Job, kind: "observation" | "action", by?: string): rea
   return whole.filter((word) => !whole.some((other) => other !== word && other.includes(word)));
 }
 
+const deeds = new Set(["cleaned", "tightened", "repaired", "brazed", "adjusted", "replaced"]);
+
 /** What was seen in a message of its own stands in its whole words. */
 function wholeRemark(job: Job, message: string, statement: Statement): string | undefined {
   const measured = job.readings.some((r) => r.message === message);
   const says = job.timeline.find((t) => t.message === message)?.says;
-  if (statement.kind !== "observation" || measured || says === undefined) return undefined;
+  // "washed it": a deed in one word is told by the words around it
+  const deed =
+    statement.kind === "action" && statement.what === undefined && deeds.has(statement.action);
+  if ((statement.kind !== "observation" && !deed) || measured || says === undefined)
+    return undefined;
   return clipped(says, 9);
 }
 
