@@ -13,8 +13,11 @@ export function testAnnounced(draft: Draft, items: readonly Item[]): boolean {
   if (numbers.length !== 1) return false;
   // "megging lead 3 at 500", "doing a PI on phase A at 1000"
   const set = /^(?:at|@)$/.test(items[draft.index - 1]?.text ?? "");
+  // "megged T1 T2 T3 at 500": several leads never read so alike, and what was read is still to come
+  const several = set && (draft.points?.length ?? 0) > 1;
   return items.some(
     (item, at) =>
+      (several && /^megg(?:ed|ered)$/.test(item.text)) ||
       /^(?:test|testing)$/.test(item.text) ||
       (set && /^(?:megging|meggering|meggin|pi|dar)$/.test(item.text)) ||
       setTo(items, at, draft.index) ||

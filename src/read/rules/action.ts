@@ -6,6 +6,7 @@ import { signName } from "../signs.ts";
 import { role } from "../word.ts";
 import { type ActionWords, actionWords } from "../words/actions.ts";
 import { LOCK_OF } from "./lock-of.ts";
+import { isOtherPump } from "./other-pump.ts";
 
 const bySign = new Map<string, ActionWords>(actionWords.map((row) => [`do:${row.action}`, row]));
 
@@ -42,10 +43,6 @@ function isBreak(item: Item | undefined): boolean {
     (item.roles & role.conjunction) !== 0
   );
 }
-
-/** A pump that pulls no vacuum, and what cleans a floor. */
-const otherPump =
-  /^(?:wet|shop|condensate|water|chilled|hot|chw|hw|drain|sump|booster|loop|circulator|circulation|circulating|glycol|brine|oil|heat|condenser|tower|recirc|transfer|fuel)$/;
 
 const saysWhen = /^(?:before|after|until|till|while|when|now|again|i|we|he)$/;
 
@@ -215,7 +212,7 @@ function meant(note: Note, i: number, row: ActionWords): boolean {
   // "valved off the drier": a part is shut in, no pump is taken off
   if (row.action === "vacuum_isolated" && shutIn(note, i)) return false;
   // "wet vac on the drain"
-  if (row.action === "vacuum_started" && otherPump.test(items[i - 1]?.text ?? "")) return false;
+  if (row.action === "vacuum_started" && isOtherPump(note, i)) return false;
   // "pulled the lock on the roof hatch"
   if (row.action === "unlocked" && wayBehind(items, i)) return false;
   const before = items[i - 1];

@@ -2,109 +2,8 @@ import { COUNTED } from "../count-words.ts";
 import { type Item, itemKind } from "../item.ts";
 import { type Rule, state } from "../note.ts";
 import { role } from "../word.ts";
+import { things } from "./counted-things.ts";
 import { freeNumber, legLost, textAt } from "./near.ts";
-
-const things: ReadonlySet<string> = new Set([
-  "fan",
-  "diodes",
-  "output",
-  "registers",
-  "tries",
-  "sides",
-  "conductor",
-  "conductors",
-  "fans",
-  "filter",
-  "filters",
-  "belt",
-  "belts",
-  "guys",
-  "picks",
-  "units",
-  "compressors",
-  "people",
-  "men",
-  "techs",
-  "floors",
-  "times",
-  "x",
-  "cycles",
-  "time",
-  "more",
-  "left",
-  "trips",
-  "legs",
-  "pairs",
-  "phases",
-  "cans",
-  "jugs",
-  "bolts",
-  "screws",
-  "rooms",
-  "zones",
-  "zone",
-  "stages",
-  "circuits",
-  "caps",
-  "contactors",
-  "sticks",
-  "bags",
-  "boxes",
-  "other",
-  "big",
-  "pole",
-  "poles",
-  "calls",
-  "jobs",
-  "stops",
-  "wires",
-  "leads",
-  "sensors",
-  "days",
-  "cuts",
-  "phase",
-  "stage",
-  "ph",
-  "row",
-  "quick",
-  "invoices",
-  "equal",
-  "good",
-  "flashes",
-  "blinks",
-  "turns",
-  "flares",
-  "joints",
-  "valves",
-  "heads",
-  "indoor",
-  "hours",
-  "shots",
-  "attempts",
-  "starts",
-  "new",
-  "old",
-  "bad",
-  "dead",
-  "broken",
-  "different",
-  "main",
-  "ways",
-  "pack",
-  "cases",
-  "donuts",
-  "reasons",
-  "ton",
-  "tons",
-  "pin",
-  "wire",
-  "speed",
-  "way",
-  "in stock",
-  "rev",
-  "rotation",
-  "pcs",
-]);
 
 /** The sentence has begun to measure: the number behind a label is its value, not a count. */
 function labelBefore(items: readonly Item[], i: number): boolean {
@@ -144,6 +43,10 @@ function thereAre(items: readonly Item[], i: number): boolean {
   return there && (next === undefined || next.kind === itemKind.sign || next.text === "of");
 }
 
+const wares = /^(?:deli|dairy|meat|meats|produce|bakery|fish|seafood|beer|cheese|poultry)$/;
+/** Fans, heaters or compressors that one case or box has. Common practice, no source. */
+const mostOfCase = 8;
+
 /** "four evap fans": parts of the machine in the plural. */
 function partsBehind(items: readonly Item[], i: number): boolean {
   const word = items[i + 1];
@@ -156,6 +59,20 @@ function partsBehind(items: readonly Item[], i: number): boolean {
   if (next.label.thing === undefined && next.label.component !== true) return false;
   const last = textAt(items, i + 2);
   return next.plural || last === "fans" || last === "heaters" || last === "motors";
+}
+
+/** "deli 2 compressors down", "dairy 3 fans out": a case by what lies in it, and how many of its parts. */
+function partsOfCase(items: readonly Item[], i: number): boolean {
+  if (!wares.test(textAt(items, i - 1)) || (items[i]?.value ?? 0) > mostOfCase) return false;
+  // a comma that was left out may stand in between
+  const next = items[i + 1];
+  const left = next?.kind === itemKind.sign && next.from === next.to ? 2 : 1;
+  // "dairy 2 of 4 fans out"
+  const of = next?.text === "of" && items[i + 2]?.kind === itemKind.number;
+  const part = items[i + (of ? 3 : left)];
+  const { thing, component } = part?.label ?? {};
+  const several = part?.plural === true || part?.text.endsWith("s") === true;
+  return (thing !== undefined || component === true) && several;
 }
 
 const daySeconds = 86400;
@@ -262,7 +179,11 @@ export const counts: Rule = {
         state(note, counts.name, [i, i + 1], { kind: "note", about: "count" });
         return;
       }
-      if (item.value > 1 && item.value <= 12 && (thereAre(items, i) || partsBehind(items, i))) {
+      if (
+        item.value > 1 &&
+        item.value <= 12 &&
+        (thereAre(items, i) || partsBehind(items, i) || partsOfCase(items, i))
+      ) {
         state(note, counts.name, [i, i + 1], { kind: "note", about: "count" });
         return;
       }

@@ -1,0 +1,19 @@
+import type { Note } from "../note.ts";
+
+/** A pump that pulls no vacuum, and what cleans a floor. */
+const otherPump =
+  /^(?:wet|shop|condensate|water|chilled|hot|chw|hw|drain|sump|booster|loop|circulator|circulation|circulating|glycol|brine|oil|heat|condenser|cond|evap|primary|secondary|circ|tower|recirc|transfer|fuel)$/;
+
+/** "pump on, 14 gpm", "pump running" behind a water's flow: what moves water draws no vacuum. */
+function movesWater({ items, context }: Note, i: number): boolean {
+  if (!/^pump/.test(items[i]?.text ?? "")) return false;
+  const wet =
+    /^(?:gpm|lps|flow|water|tower|loop|impeller|strainer|seal|coupling|bearings?|leaving|entering)$/;
+  const told = items.some(({ text, unit }) => wet.test(text) || unit?.dimension === "waterflow");
+  return told || /^water_/.test(context.readings.at(-1)?.quantity ?? "");
+}
+
+/** Is the pump at the item one that draws no vacuum? */
+export function isOtherPump(note: Note, i: number): boolean {
+  return otherPump.test(note.items[i - 1]?.text ?? "") || movesWater(note, i);
+}
