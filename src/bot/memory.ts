@@ -17,7 +17,7 @@ import type { Store } from "../record/store.ts";
 import { clockText } from "../show/clock-words.ts";
 import { zoneOf } from "../show/local-time.ts";
 import { recallTold, type Told } from "./cautioned.ts";
-import { namesOf } from "./people.ts";
+import { namesOf, personSaid } from "./people.ts";
 
 /** Everything derived from the store that work needs again and again; the store can always make it anew. */
 export interface Memory extends Told {
@@ -263,7 +263,8 @@ function holdAnew(memory: Memory, job: number, grips: readonly PersonGrip[]): vo
   for (const grip of grips) {
     // what is said to the bot alone takes the job in hand where the crew talks of it
     const channel = isDirect(grip.channel) ? channelOf(memory, job) : grip.channel;
-    const key = gripKey(channel ?? grip.channel, grip.who);
+    const who = grip.named === true ? (personSaid(memory, grip.who) ?? grip.who) : grip.who;
+    const key = gripKey(channel ?? grip.channel, who);
     const held = memory.grips.get(key) ?? new Map<number, readonly PersonGrip[]>();
     held.set(job, [...(held.get(job) ?? []), grip]);
     memory.grips.set(key, held);

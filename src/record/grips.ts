@@ -8,6 +8,16 @@ import { takesOver } from "./takes-over.ts";
 export interface PersonGrip extends Grip {
   readonly channel: string;
   readonly who: string;
+  /** `who` is a name as somebody else said it */
+  readonly named?: true;
+}
+
+const together =
+  /\b(?:w|with|me and|myself and)[/ ]\s*@?(?!(?:no|the|a|an|my|our|it|him|her|them)\b)(\p{L}[\p{L}'-]+)/iu;
+
+/** "on site w jo": who is said to be there too. */
+function alongWith(text: string): string | undefined {
+  return together.exec(text.slice(0, 80))?.[1]?.toLowerCase();
 }
 
 /** How the people of a job took it in hand and let it go, from what still stands. */
@@ -54,6 +64,8 @@ export function gripsOf(entries: readonly Entry[]): readonly PersonGrip[] {
     const last = statuses.at(-1);
     const back = kind === "drop" && (last === "on_site" || last === "on_the_way");
     const held = rolls ? "drop" : back ? "take" : kind;
-    return [{ job, message, channel, who, instant, kind: held }];
+    const own: PersonGrip = { job, message, channel, who, instant, kind: held };
+    const other = statuses.includes("on_site") ? alongWith(entry.text ?? "") : undefined;
+    return other === undefined ? [own] : [own, { ...own, who: other, named: true }];
   });
 }

@@ -43,7 +43,12 @@ function closesWith(items: readonly Item[], i: number): boolean {
   const between = items.slice(bye + 1, i);
   if (between.length > 7 || between.some(({ kind }) => kind === itemKind.number)) return false;
   if (between.some(({ text }) => elsewhere.test(text) && !/^(?:out|off)$/.test(text))) return false;
-  return before?.kind === itemKind.sign || before?.kind === itemKind.line || bye === i - 1;
+  return (
+    before?.kind === itemKind.sign ||
+    before?.kind === itemKind.line ||
+    bye === i - 1 ||
+    /^(?:us|each|me)$/.test(before?.text ?? "")
+  );
 }
 
 /** "put me down for 3 hours", "2.5 hrs labor", "1 hour overtime" */

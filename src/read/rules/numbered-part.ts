@@ -60,6 +60,19 @@ function putInto({ plain, items }: Note, i: number): boolean {
   );
 }
 
+const onBranch = /\b(?:on|off|from|fed by) (?:branch )?(?:box|bb|bc|selector) (?:[a-z]|\d{1,2})\b/;
+
+const hangOn =
+  /^(?: ?(?:and|&|,) ?\d+)* (?:is|are|hang|hangs) (?:both |all )?(?:on|off|fed by) (?:branch )?(?:box|bb|bc|selector) (?:[a-z]|\d{1,2})\b/;
+const tooBehind = /^(?: ?(?:and|&|,) ?\d+)* (?:too|also|is|are|as)\b/;
+
+/** "12 and 16 are on box B, 14 too": rooms of that box. */
+function onBox({ plain, items }: Note, i: number): boolean {
+  if (hangOn.test(plain.slice(items[i]?.to))) return true;
+  if (!/^(?:too|also|is|are|as|and|&|,)$/.test(items[i + 1]?.text ?? "")) return false;
+  return onBranch.test(plain.slice(0, items[i]?.from)) && tooBehind.test(plain.slice(items[i]?.to));
+}
+
 /** "at the schrader on dairy case 4", "case 4 is 38 F": one of a line of cases, no degrees. */
 function isCase({ items, plain }: Note, i: number): boolean {
   const noun = items[i - 1];
@@ -141,11 +154,16 @@ export const numberedParts: Rule = {
     });
     items.forEach((item, i) => {
       if (!freeNumber(item) || item.unit !== undefined || item.fraction) return;
+      if (Number.isInteger(item.value) && onBox(note, i)) {
+        state(note, numberedParts.name, [i, i + 1], { kind: "note", about: "place" });
+        return;
+      }
       if (!Number.isInteger(item.value) || item.value < 1 || item.value > PARTS) return;
       if (item.text.includes(".")) return;
       // "box 2 has 208 on L1 L2": a branch box by its number, no cold room's degrees
       const box = /\bbox$/.test(note.plain.slice(items[i - 1]?.from ?? 0, items[i - 1]?.to ?? 0));
-      if (box && items[i + 1]?.text === "has") {
+      const led = /^(?:on|off|from|by|under)$/.test(items[i - 2]?.text ?? "");
+      if (box && (led || items[i + 1]?.text === "has")) {
         state(note, numberedParts.name, [i, i + 1], { kind: "note", about: "place" });
         return;
       }

@@ -40,9 +40,12 @@ function whoIsFree(input: ReplyInput): string {
       const waits = input.jobs.filter(
         (job) => job.status === "open" && (job.assigned === person || job.second === person),
       );
+      const closed = input.jobs.findLast((job) => job.person === person && job.status === "done");
       const left =
         last === undefined
-          ? "on no site yet"
+          ? closed === undefined
+            ? "on no site yet"
+            : `${statusWords.done} ${closed.site ?? `job ${closed.job}`} ${time(input, closed.status_at)}`
           : `left ${last.job.site ?? `job ${last.job.job}`} ${time(input, last.visit.to ?? "")}`;
       const sent =
         waits.length === 0 ? "" : `, sent to ${listed(waits.map(({ job }) => `job ${job}`))}`;
