@@ -57,7 +57,16 @@ function told(items: readonly Item[], left: Draft): boolean {
   if (hasHeat(items) || items.some(({ label }) => label?.quantity === "temperature_difference"))
     return true;
   const lines = lineBehind(items, left) || bothLinesAt(items) > 0;
-  return first(items, left) && (lines || alone(items, left));
+  if (first(items, left)) return lines || alone(items, left) || isGasNamed(items);
+  // "410 system, 118/340"
+  return items[left.index - 1]?.kind === itemKind.sign && isGasNamed(items);
+}
+
+const gas = /^(?:22|32|134a?|404a?|407[acf]?|410a?|44[89]a?|454[bc]?|507a?|513a?)$/;
+
+/** Is it told what gas is in it? */
+function isGasNamed(items: readonly Item[]): boolean {
+  return items.some(({ owner, text }) => owner === "<letters and digits>" && gas.test(text));
 }
 
 /** psi that no size and no weight is paired with so; V that a capacitor stands. Common practice, no source. */

@@ -1,3 +1,4 @@
+import type { Context } from "./context.ts";
 import type { Draft } from "./draft.ts";
 import type { Item } from "./item.ts";
 
@@ -10,6 +11,29 @@ function wordOf(items: readonly Item[], index: number): string {
   if (net.test(behind)) return behind;
   const small = /^(?:is|was|at|of|about)$/.test(items[index - 1]?.text ?? "");
   return items[small ? index - 2 : index - 1]?.text ?? "";
+}
+
+/** psi, bar between an oil pump's two sides. Common practice, no source. */
+const netRange = { us: [4, 90], si: [0.3, 6] } as const;
+
+/** "ran with 31 net" where oil was read before: what its pump makes over the crankcase. */
+export function netOil(
+  drafts: readonly Draft[],
+  items: readonly Item[],
+  { readings, units }: Context,
+): void {
+  if (!readings.some(({ at, quantity }) => at === "oil" && quantity === "pressure")) return;
+  const [least, most] = netRange[units];
+  for (const draft of drafts) {
+    const { unit, named, place, points, rating } = draft;
+    if (items[draft.index + 1]?.text !== "net" && items[draft.index - 1]?.text !== "net") continue;
+    if ([unit, named, place, points, rating].some((one) => one !== undefined)) continue;
+    if (draft.value < least || draft.value > most) continue;
+    draft.place = "oil";
+    draft.named = "pressure";
+    draft.state = undefined;
+    draft.hint = undefined;
+  }
 }
 
 /** "oil press 61 crankcase 22 net 39": beside an oil pump's gauge stand the crankcase's and what lies between. */

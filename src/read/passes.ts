@@ -50,7 +50,7 @@ import { tooManyGigs } from "./megs-or-gigs.ts";
 import { minutesAfter } from "./minutes-after.ts";
 import { nameRow } from "./name-row.ts";
 import { numberedCases, waresCold } from "./numbered-cases.ts";
-import { oilSides } from "./oil-sides.ts";
+import { netOil, oilSides } from "./oil-sides.ts";
 import { otherOfPair } from "./other-of-pair.ts";
 import { outOf } from "./out-of.ts";
 import { outAtEnd, outsideBehind } from "./outside-behind.ts";
@@ -168,6 +168,7 @@ export const byWords = passes(
     heads: "at|@|temp|temperature|press|pressure",
     several: true,
   },
+  { look: ({ drafts, items, context }) => netOil(drafts, items, context), heads: "net" },
   {
     look: ({ drafts, items }) => oilSides(drafts, items),
     heads: "net|diff|differential|crankcase|crank|suct|suction|case",

@@ -3,6 +3,7 @@ import type { Entry } from "./entry.ts";
 import type { Grip } from "./hand.ts";
 import { opensLater } from "./opens-later.ts";
 import { standingOf } from "./standing.ts";
+import { isAway } from "./status-events.ts";
 import { takesOver } from "./takes-over.ts";
 
 export interface PersonGrip extends Grip {
@@ -56,8 +57,7 @@ export function gripsOf(entries: readonly Entry[]): readonly PersonGrip[] {
     const rolls =
       (stood.get(entry.who) === "on_site" || statuses.includes("done")) &&
       note.statements.some(
-        (said) =>
-          said.kind === "status" && said.status === "on_the_way" && said.where === undefined,
+        (said) => said.kind === "status" && said.status === "on_the_way" && isAway(said.where),
       );
     for (const status of statuses) stood.set(entry.who, rolls ? "left_site" : status);
     // "left at 8, back at 9 on site": the last word counts

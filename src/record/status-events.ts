@@ -15,6 +15,14 @@ type Said = StatusEvent & { readonly where: string | undefined; readonly errand:
 /** What somebody rolls off from: "done here, heading out" leaves as "heading out" of "here" does. */
 const leaves: ReadonlySet<Status> = new Set(["on_site", "done", "waiting_for_parts", "no_access"]);
 
+const away =
+  /^(?:(?:the|my|our|a|an) )?(?:next|other|another)(?: (?:one|job|call|stop|site|place))?$|^(?:the )?(?:shop|office|yard|house)$|^home$/i;
+
+/** No way to this site was named: "heading out", "headed to the next one". */
+export function isAway(where: string | undefined): boolean {
+  return where === undefined || away.test(where.trim());
+}
+
 /**
  * The statuses of a job in order of the time they were said for. Who is there and says that he
  * rolls, without saying where to, leaves.
@@ -40,7 +48,7 @@ export function statusEvents(statements: readonly JobStatement[]): readonly Stat
     const before = last.get(who) ?? "on_the_way";
     // who stops for a part before he came has left no site
     if (errand === true && before !== "on_site") return [];
-    const rollsOff = status === "on_the_way" && where === undefined && leaves.has(before);
+    const rollsOff = status === "on_the_way" && isAway(where) && leaves.has(before);
     const meant = rollsOff ? "left_site" : status;
     last.set(who, meant);
     return [{ status: meant, who, at }];

@@ -1,4 +1,4 @@
-import { type Item, itemKind } from "../item.ts";
+import { type Item, itemKind, wordsFrom } from "../item.ts";
 import { type Rule, state } from "../note.ts";
 import { STATUS, statusOf } from "./status-words.ts";
 import { isTotal } from "./stay.ts";
@@ -29,13 +29,41 @@ function hoursAgain(items: readonly Item[], i: number): boolean {
   return items.slice(0, i).some((one) => one.unit?.figure === "h" && one.owner !== undefined);
 }
 
+const closing = /^(?:[.,!]|total|on|it|this|that|there|here|one|job|labor|today)$/;
+
+/** "two hours fifteen": minutes that were said behind the hours without their name, h. */
+function minutesBehind(items: readonly Item[], i: number): number {
+  const [minutes, next] = [items[i + 1], items[i + 2]];
+  if (
+    minutes?.kind !== itemKind.number ||
+    minutes.unit !== undefined ||
+    minutes.owner !== undefined
+  )
+    return 0;
+  const rounded = minutes.value > 0 && minutes.value < 60 && minutes.value % 5 === 0;
+  const ends = next === undefined || next.kind === itemKind.line || closing.test(next.text);
+  return rounded && ends ? minutes.value / 60 : 0;
+}
+
+/** "used two hours fifteen", "took me 1.5 hrs": and nothing behind that tells what took so long. */
+function spent(items: readonly Item[], i: number): boolean {
+  const led = wordsFrom(items, i - 3, i);
+  if (!/\b(?:used|took me|took us|spent|i have|ive got|charge)(?: about| like)?$/.test(led))
+    return false;
+  const behind = items.slice(minutesBehind(items, i) > 0 ? i + 2 : i + 1);
+  return (
+    (items[i]?.value ?? 0) <= 24 &&
+    behind.every(({ text, kind }) => kind === itemKind.line || closing.test(text))
+  );
+}
+
 const farewell = new Set(["done", "left_site"]);
 
 /** "done, 1.5 hrs", "leaving otterby. 2 hrs": the last that is told behind a farewell is how long he was there. */
 function closesWith(items: readonly Item[], i: number): boolean {
   const [item, before] = [items[i], items[i - 1]];
   if (item === undefined || item.value > 24) return false;
-  const behind = items.slice(i + 1);
+  const behind = items.slice(minutesBehind(items, i) > 0 ? i + 2 : i + 1);
   if (behind.some(({ text }) => !/^(?:[.,!]|total|on|it|this|there|here)$/.test(text)))
     return false;
   const bye = items.findIndex((one) => one.owner === STATUS && farewell.has(statusOf(one) ?? ""));
@@ -55,7 +83,7 @@ function closesWith(items: readonly Item[], i: number): boolean {
 export const laborRule: Rule = {
   name: "<number> hours labor",
   heads:
-    "labor|labour|ot|overtime|timesheet|billable|bill|log|hrs|onsite|straight|put|today|total|travel|drive|driving|drv|helper|me|myself|mine|worked|each|shop|this|far|here|done|finished|complete|leaving|left|out|wrapped",
+    "labor|labour|ot|overtime|timesheet|billable|bill|log|hrs|onsite|straight|put|today|total|travel|drive|driving|drv|helper|me|myself|mine|worked|each|shop|this|far|here|done|finished|complete|leaving|left|out|wrapped|used|took|spent",
   needs: "number",
   apply: (note) => {
     const { items } = note;
@@ -77,15 +105,16 @@ export const laborRule: Rule = {
       const said = near.some(
         (word) => word.text !== "me" && labor.test(word.text) && word.kind !== itemKind.number,
       );
-      if (!down && !said && !alone && !isTotal(items, i) && !closesWith(items, i)) return;
+      const last = closesWith(items, i) || spent(items, i);
+      if (!down && !said && !alone && !isTotal(items, i) && !last) return;
+      const minutes = minutesBehind(items, i);
+      const hours = item.value + minutes;
       const overtime = near.some((word) => word.text === "ot" || word.text === "overtime");
       state(
         note,
         laborRule.name,
-        [i, i + 1],
-        overtime
-          ? { kind: "labor", hours: item.value, overtime: true }
-          : { kind: "labor", hours: item.value },
+        [i, minutes > 0 ? i + 2 : i + 1],
+        overtime ? { kind: "labor", hours, overtime: true } : { kind: "labor", hours },
       );
     });
   },

@@ -85,6 +85,20 @@ function spokenGas(note: Note, i: number): number | undefined {
   return named ? found.end : undefined;
 }
 
+const gasIs =
+  /\b(?:gas|refrigerant|refrig|freon)(?: type| in it| in this one)?(?:'?s|: ?| is| was| =| says)? ?$/;
+
+/** "gas is four forty eight", "refrigerant: 404": called by its three digits behind what it is. */
+function gasTold(note: Note, i: number): number | undefined {
+  const item = note.items[i];
+  if (item?.kind !== itemKind.number || item.unit !== undefined || item.value < 100)
+    return undefined;
+  if (!gasIs.test(note.plain.slice(0, item.from))) return undefined;
+  const { letter, end } = letterBehind(note, i);
+  const name = String(item.value) + letter;
+  return gases.has(name) ? end : undefined;
+}
+
 /** "R-410A", "410A", "r 22": a refrigerant's name. */
 function refrigerant(note: Note, i: number): number | undefined {
   const { items } = note;
@@ -104,7 +118,7 @@ function refrigerant(note: Note, i: number): number | undefined {
       return at + 2;
     return gases.has(value) || gases.has(value.slice(0, -1)) ? at + 1 : undefined;
   }
-  const spoken = spokenGas(note, i);
+  const spoken = spokenGas(note, i) ?? gasTold(note, i);
   if (spoken !== undefined) return spoken;
   // "6 lb 8 oz of 410"
   const weighed = items[i - 2]?.unit?.dimension === "mass" && items[i - 1]?.text === "of";
@@ -246,6 +260,6 @@ function gasName(said: string): string {
     .replace(/SPLIT|SYSTEM|UNIT|MACHINE|FREON|GAS|REFRIGERANT/, "")
     .replace(/[^A-Z0-9]/g, "")
     .replace(/^(?:HFC|HFO|R)/, "");
-  // two names that are said without their letter: there is no other
-  return `R-${/^(?:410|404)$/.test(plain) ? `${plain}A` : plain}`;
+  // names that are said without their letter, as the trade has one of each; common practice, no source
+  return `R-${/^(?:410|404|448|449|513)$/.test(plain) ? `${plain}A` : plain}`;
 }

@@ -130,7 +130,7 @@ const ofTest =
 
 /** "what's the story at the market?", "where are we with the hotel?": all of a job, in short. */
 const story =
-  /^(?:(?:so|and|ok|hey) )*(?:(?:what'?s|what is) (?:the (?:story|latest|situation|deal)|going on|happening) (?:at|with|on|over at) .{2,40}|where (?:are we|am i) (?:at|with|on) .{2,40}|what(?:'s| has)? happened (?:so far )?(?:at|with|on|over at) (?!.*\blast (?:time|visit)).{2,40}|(?:catch me up|fill me in|bring me up to speed)(?: (?:at|with|on) .{2,40})?)$/;
+  /^(?:(?:so|and|ok|hey) )*(?:(?:what'?s|what is) (?:the (?:story|latest|situation|deal)|going on|happening) (?:at|with|on|over at) .{2,40}|where (?:are we|am i) (?:at|with|on) .{2,40}|what(?:'s| has| was)? (?:happened|wrong|the (?:trouble|problem|fault)) (?:so far )?(?:at|with|on|over at) (?!.*\blast (?:time|visit)).{2,40}|(?:catch me up|fill me in|bring me up to speed)(?: (?:at|with|on) .{2,40})?)$/;
 
 /** "error p08 in history", "fault history shows e4": what a board has kept is told. */
 const kept =
@@ -150,7 +150,11 @@ function questionOf(plain: string): QuestionName | undefined {
     )
   )
     return "status";
-  if ((asked || /^(?:where am i|what happened)\b/.test(text)) && story.test(text)) return "summary";
+  if (
+    (asked || /^(?:where am i|what (?:happened|was wrong|was the))\b/.test(text)) &&
+    story.test(text)
+  )
+    return "summary";
   if (asked && (guessed.test(text) || ofTest.test(text))) return "why";
   for (const [question, form, bare] of forms) {
     if (bare.test(text)) return question;
