@@ -22,7 +22,11 @@ const mostGaps = 3;
 /** The status that a message says, of two the one that the job took; undefined where it says none. */
 export function statusOf(input: ReplyInput): StatusStatement | undefined {
   const said = input.understood.statements.filter((s) => s.kind === "status");
-  return said.find((s) => s.status === input.job?.status) ?? said[said.length - 1];
+  const status = said.find((s) => s.status === input.job?.status) ?? said[said.length - 1];
+  // "headed to the next one": who was there leaves
+  const leaves =
+    status?.status === "on_the_way" && !input.late && input.job?.status === "left_site";
+  return leaves ? { ...status, status: "left_site" } : status;
 }
 
 /** "Job 4 RTU-1: on site 07:40." About four words; what is still open follows at the end. */
