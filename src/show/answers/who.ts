@@ -33,25 +33,28 @@ function whoIsFree(input: ReplyInput): string {
   const lines = people
     .filter((person) => !busy(person))
     .map((person) => {
-      const last = visits
-        .filter(({ visit }) => visit.person === person)
-        .toSorted((a, b) => Date.parse(a.visit.to ?? "") - Date.parse(b.visit.to ?? ""))
-        .at(-1);
       const waits = input.jobs.filter(
         (job) => job.status === "open" && (job.assigned === person || job.second === person),
       );
-      const closed = input.jobs.findLast((job) => job.person === person && job.status === "done");
-      const left =
-        last === undefined
-          ? closed === undefined
-            ? "on no site yet"
-            : `${statusWords.done} ${closed.site ?? `job ${closed.job}`} ${time(input, closed.status_at)}`
-          : `left ${last.job.site ?? `job ${last.job.job}`} ${time(input, last.visit.to ?? "")}`;
       const sent =
         waits.length === 0 ? "" : `, sent to ${listed(waits.map(({ job }) => `job ${job}`))}`;
-      return sentence(`${personName(person, input.names)}: ${left}${sent}`);
+      return sentence(`${personName(person, input.names)}: ${lastHeard(input, person)}${sent}`);
     });
   return lines.length === 0 ? "Nobody is free, by what was said." : lines.join("\n");
+}
+
+/** Where somebody was last, by what was said. */
+function lastHeard(input: ReplyInput, person: string): string {
+  const last = input.jobs
+    .flatMap((job) => job.visits.map((visit) => ({ job, visit })))
+    .filter(({ visit }) => visit.person === person)
+    .toSorted((a, b) => Date.parse(a.visit.to ?? "") - Date.parse(b.visit.to ?? ""))
+    .at(-1);
+  const place = (job: Job): string => job.site ?? `job ${job.job}`;
+  if (last !== undefined) return `left ${place(last.job)} ${time(input, last.visit.to ?? "")}`;
+  const closed = input.jobs.findLast((job) => job.person === person && job.status === "done");
+  if (closed === undefined) return "on no site yet";
+  return `${statusWords.done} ${place(closed)} ${time(input, closed.status_at)}`;
 }
 
 function present(input: ReplyInput, job: Job): readonly string[] {
