@@ -105,6 +105,8 @@ describe("the status of a job", () => {
     expect(statusAfter(line(1, said("on_site")), line(2, { ...rolls, where: "shop" })).status).toBe(
       "on_the_way",
     );
+    const onward = { ...rolls, where: "the next one" };
+    expect(statusAfter(line(1, said("on_site")), line(2, onward)).status).toBe("left_site");
     expect(statusAfter(line(1, rolls), line(2, rolls)).status).toBe("on_the_way");
     expect(statusAfter(line(1, said("left_site")), line(2, rolls)).status).toBe("on_the_way");
   });

@@ -77,11 +77,12 @@ async function round(): Promise<readonly number[]> {
     .sort((a, b) => a - b);
 }
 
-/** Where others take the processors for so long, nothing can be said about our own times. */
-const busyMs = 6;
+/** Where others take the processors for so long, nothing can be said about our own times: alone it is 3.9 at most. */
+const busyMs = 4.2;
 
 test("at 50 messages a second, board up, the store on disk, 99 of 100 answers are handed over within 20 ms", async () => {
-  // the first round warms the program up; the best of the others counts
+  // unjudged, for what is compiled in it
+  await round();
   let judged: number | undefined;
   for (let tries = 0; tries < 4 && (judged === undefined || judged >= 20); tries++) {
     const watch = watchMachine();

@@ -16,7 +16,7 @@ type Said = StatusEvent & { readonly where: string | undefined; readonly errand:
 const leaves: ReadonlySet<Status> = new Set(["on_site", "done", "waiting_for_parts", "no_access"]);
 
 const away =
-  /^(?:(?:the|my|our|a|an) )?(?:next|other|another)(?: (?:one|job|call|stop|site|place))?$|^(?:the )?(?:shop|office|yard|house)$|^home$/i;
+  /^(?:(?:the|my|our|a|an) )?(?:next|other|another)(?: (?:one|job|call|stop|site|place))?$/i;
 
 /** No way to this site was named: "heading out", "headed to the next one". */
 export function isAway(where: string | undefined): boolean {

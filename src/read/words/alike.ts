@@ -20,14 +20,14 @@ bumbling bummed bumper bumph bumpy bunch bunged bungs bunks burble burbled burbl
 burled burns burping burps burred burring burst burying buses bushed bushes busies busks butter buzzed buzzer
 buzzers bypasses cabled cabling caged cages caging cakes caking calla callas caller callus calmed calming calved
 calving camped camps cancer caned canes caning cannon cants capacity caped capes caption capture captures carboy
-cared caret caring carped carpel carper carton carts cased cashes cashing casino casks castes casting casts catchy
-cation causes causing caved caver caves caving cawed cawing ceases ceasing cedes celled cells certs chaff chaffed
-chaired champed chance chanced chancel changing chant chanted chanter chanters chants chapters chard charm charmed
-charming charms charring chars charted charter chartered chartering charters charting chary chase chased chases
-chasing chaster chats chatted chattel chattels chatterer chattier checker cheek cheeked cheeking cheeks cheeping
-cheeps cheesed cheesy chert chewer chick child chillier chilly chipping chips chock chocking chocks choker choler
-chomps chopper chore chores chose chuck chucked chucking chucks chunking chunter cinches circulatory clack clacked
-clacks clammed clang clanged clanging clank clapped claps clasped clattered clatters cleaner cleaning cleans
+cared cares caret caring carped carpel carper carton carts cased cashes cashing casino casks castes casting casts
+catchy cation causes causing caved caver caves caving cawed cawing ceases ceasing cedes celled cells certs chaff
+chaffed chaired champed chance chanced chancel changing chant chanted chanter chanters chants chapters chard charm
+charmed charming charms charring chars charted charter chartered chartering charters charting chary chase chased
+chases chasing chaster chats chatted chattel chattels chatterer chattier checker cheek cheeked cheeking cheeks
+cheeping cheeps cheesed cheesy chert chewer chick child chillier chilly chipping chips chock chocking chocks choker
+choler chomps chopper chore chores chose chuck chucked chucking chucks chunking chunter cinches circulatory clack
+clacked clacks clammed clang clanged clanging clank clapped claps clasped clattered clatters cleaner cleaning cleans
 cleansed clearer cleats cleaving clewed click clicked climber clime climes clinched clingy clink clinking clinks
 clits cloak cloaked cloaking clocks clomped clomps clone cloned cloning clonk clonked clops closer closest closet
 closets clove clover cloves clowns cloyed cloying cluck clucked clucks cluing clumped clung clutter cluttering
@@ -166,12 +166,12 @@ snick snicker snicking snide sniff sniffier sniffled snifter snips snitch snitch
 snoring snort snorted snots snowed snowfall snows snubs snuffed snuffer snugger snugging snuggled snugs soaking
 socking socks solderer soldiered soled solidi sooth sopping sorted sough sound souped sourced souse sowed spacers
 spanning spans spare spares sparing spate spates spaying spays specifier specifies speck specks speeds speedy spell
-spells spent spewed spews spiced spicing spics spies spiff spiffed spiky spill spine spines spiny spire spires
-spited spites spiting spitting spivs splat splayed splice splicer splices spline splint spoken spokes spore spored
-sporing sport sported sports spouse spouts sprang sprayer spreed sprig sprigs springy sprint sprints sprung spuds
-spurge squared squarer squeaks squeal squeeze squeezer squeezes squire stabled stabler stably stacking staff staged
-stags stagy staid stairs stake staked staking stale staled stales stalk stalked stampede stamper stanch stand stank
-staple stapled starch starched starching stared staring stark starling starlings starred starring starter startled
+spells spewed spews spiced spicing spics spies spiff spiffed spiky spill spine spines spiny spire spires spited
+spites spiting spitting spivs splat splayed splice splicer splices spline splint spoken spokes spore spored sporing
+sport sported sports spouse spouts sprang sprayer spreed sprig sprigs springy sprint sprints sprung spuds spurge
+squared squarer squeaks squeal squeeze squeezer squeezes squire stabled stabler stably stacking staff staged stags
+stagy staid stairs stake staked staking stale staled stales stalk stalked stampede stamper stanch stand stank staple
+stapled starch starched starching stared staring stark starling starlings starred starring starter startled
 startling starve starves state stater states stating statue statues stave staved staves staving stayer staying stead
 steads steamy steed steeds steep steeped steeping steeps stein steins stems stent steppe stepper steppes stepping
 stets stetting stews stickier stickler sticks sticky stiffed stiffer stile stilled stilt sting stinging stinker
