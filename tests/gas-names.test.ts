@@ -15,7 +15,7 @@ test.each([
   ["charged five pounds four ten a", "R-410A"],
   ["added two pounds r four five four b", "R-454B"],
   ["r four oh seven c unit", "R-407C"],
-  ["r one thirty four a", "R-134A"],
+  ["r one thirty four a", "R-134a"],
   ["r 404 a system low", "R-404A"],
   ["r twenty two system", "R-22"],
   ["charge 12 lb r32", "R-32"],

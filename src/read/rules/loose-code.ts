@@ -254,12 +254,16 @@ export const looseCodes: Rule = {
   },
 };
 
+/** A compound's isomer is a small letter, a blend's composition a capital one. Source: ANSI/ASHRAE Standard 34. */
+const isomers = /^(?:134|152|600|1234)[A-Z]{1,2}$/;
+
 function gasName(said: string): string {
   const plain = said
     .toUpperCase()
     .replace(/SPLIT|SYSTEM|UNIT|MACHINE|FREON|GAS|REFRIGERANT/, "")
     .replace(/[^A-Z0-9]/g, "")
     .replace(/^(?:HFC|HFO|R)/, "");
+  if (isomers.test(plain)) return `R-${plain.toLowerCase()}`;
   // names that are said without their letter, as the trade has one of each; common practice, no source
   return `R-${/^(?:410|404|448|449|513)$/.test(plain) ? `${plain}A` : plain}`;
 }
