@@ -24,7 +24,7 @@ import { poleDrops } from "./pole-drops.ts";
 import { coilOutlets, pressureAndLine } from "./pressure-and-line.ts";
 import { pressureAtWarmth } from "./pressure-at-warmth.ts";
 import { risingRows } from "./rising-rows.ts";
-import { rowAsBefore } from "./row-as-before.ts";
+import { legsByPlate, rowAsBefore } from "./row-as-before.ts";
 import { rowToEnd } from "./row-to-end.ts";
 import { otherEnd, setAndActual, setOfGauge } from "./set-actual.ts";
 import { sidesAgain } from "./sides-again.ts";
@@ -114,6 +114,7 @@ export const bySaying = passes(
     several: true,
   },
   { look: ({ drafts, items }) => rowAgain(drafts, items), several: true },
+  { look: ({ drafts, items }) => legsByPlate(drafts, items), heads: "plate|nameplate|np" },
   { look: ({ drafts, items, context }) => rowAsBefore(drafts, items, context), several: true },
   { look: ({ drafts }) => pairsAgain(drafts), several: true },
   {

@@ -58,6 +58,23 @@ function whileItTurns(items: readonly Item[], index: number): boolean {
     );
 }
 
+/** "second floor 74", "third floor is 79": a storey that has its number already. */
+function onStorey(items: readonly Item[], index: number): boolean {
+  let at = index - 1;
+  while (
+    at > index - 4 &&
+    (led.test(items[at]?.text ?? "") || ((items[at]?.roles ?? 0) & role.is) !== 0)
+  )
+    at--;
+  const storey = /^(?:floor|flr|story|storey)$/.test(items[at]?.text ?? "");
+  return (
+    storey &&
+    /^(?:first|second|third|fourth|fifth|sixth|top|ground|\d+(?:st|nd|rd|th))$/.test(
+      items[at - 1]?.text ?? "",
+    )
+  );
+}
+
 /** "bedroom 74 den's only 68 and the office is 71": where several rooms are told, or degrees are, it is their warmth. */
 export function roomWarmth(
   drafts: readonly Draft[],
@@ -67,6 +84,9 @@ export function roomWarmth(
   const { units, readings } = context;
   for (const draft of drafts)
     if (!draft.gone && isBare(draft, units) && whileItTurns(items, draft.index))
+      asDegrees(draft, units);
+  for (const draft of drafts)
+    if (!draft.gone && isBare(draft, units) && onStorey(items, draft.index))
       asDegrees(draft, units);
   const found = drafts.filter(
     (draft) => !draft.gone && isBare(draft, units) && behindRoom(items, draft.index),

@@ -63,3 +63,34 @@ export function rowAsBefore(
     draft.assumedUnit = true;
   }
 }
+
+/** Share of the plate that legs draw. Common practice, no source. */
+const ofPlate = { from: 0.3, to: 1.3 } as const;
+
+/** "blower 7.1 7.0 7.2, plate 8.4": three even figures of a motor beside one off its plate are what it draws. */
+export function legsByPlate(drafts: readonly Draft[], items: readonly Item[]): void {
+  const [first, second, third, plate, more] = drafts;
+  if (first === undefined || second === undefined || third === undefined || plate === undefined)
+    return;
+  const legs = [first, second, third];
+  if (
+    more !== undefined ||
+    !legs.every(isBare) ||
+    !legs.every(({ value }) => isClose(value, first.value))
+  )
+    return;
+  if (!/^(?:plate|nameplate|np)$/.test(items[plate.index - 1]?.text ?? "")) return;
+  if (plate.unit !== undefined && plate.unit.dimension !== "current") return;
+  const motor = items
+    .slice(Math.max(0, first.index - 3), first.index)
+    .find(({ text }) => /^(?:blower|fan|pump|motor|inducer|comp|compressor)$/.test(text));
+  const share = Math.max(...legs.map(({ value }) => value)) / plate.value;
+  if (motor === undefined || share < ofPlate.from || share > ofPlate.to) return;
+  for (const draft of [...legs, plate]) {
+    draft.quantity = "current";
+    draft.named = undefined;
+    draft.unit ??= unitCalled("A");
+    draft.assumedUnit = true;
+  }
+  plate.rating = /^comp/.test(motor.text) ? "RLA" : "FLA";
+}

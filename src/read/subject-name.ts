@@ -181,6 +181,10 @@ export function subjectAt(build: Building, i: number): SubjectSaid | undefined {
     };
   // "second set same ports 101 and 318": what was read there
   const ports = /^(?:same|both|those)$/.test(build.tokens[i - 1]?.text ?? "");
+  // "second floor 74": it has its number already
+  const counted = /^(?:first|second|third|fourth|fifth|sixth|top|ground|\d+(?:st|nd|rd|th))$/;
+  const storey = /^(?:floor|flr)$/.test(build.tokens[i]?.text ?? "");
+  if (storey && counted.test(build.tokens[i - 1]?.text ?? "")) return undefined;
   if (noun.kind === "aside" && ports) return undefined;
   if (noun.kind === "aside" && (leftAt(build, i) || warmRoom(build, i, ordinal.end)))
     return undefined;

@@ -35,10 +35,14 @@ export function waterSides(items: readonly Item[], drafts: readonly Draft[]): vo
     const behind = [sideBehind(items, left), sideBehind(items, right)];
     const before = [sideBefore(items, left), sideBefore(items, right)];
     // "chiller 2 in 54 out 44"
-    const ahead = !bothSides(behind) && waterMachine.test(items[left.index - 2]?.subject ?? "");
+    const ahead =
+      !bothSides(behind) &&
+      (waterMachine.test(items[left.index - 2]?.subject ?? "") || behindValve(items, left));
     const sides = ahead ? before : behind;
     if (!bothSides(sides)) return;
-    const named = items.slice(Math.max(0, left.index - 4), left.index).filter(ofWater);
+    const named = items
+      .slice(Math.max(0, left.index - (ahead ? 7 : 4)), left.index)
+      .filter(ofWater);
     if (
       !named.some(
         (item) =>
@@ -69,8 +73,24 @@ export function waterSides(items: readonly Item[], drafts: readonly Draft[]): vo
       draft.place = (side === "in") !== turned ? `${whose}_in` : `${whose}_out`;
       draft.hint = "temperature";
       draft.action = undefined;
+      if (ahead && draft.named?.startsWith("valve_") === true) draft.named = undefined;
     }
   });
+}
+
+/** "chw valve 100% open, in 46 out 52": the water of the valve that was just told. */
+function behindValve(items: readonly Item[], left: Draft): boolean {
+  const words = items.slice(Math.max(0, left.index - 7), left.index);
+  const at = words.findIndex(({ text }) => /^(?:chw|hw|hhw|chilled|hot|water|loop)$/.test(text));
+  return (
+    at >= 0 &&
+    words
+      .slice(at)
+      .some(
+        ({ text, label }) =>
+          /^(?:valve|vlv|control)$/.test(text) || label?.quantity?.startsWith("valve_") === true,
+      )
+  );
 }
 
 /** "evap 54.1/44.2 cond 85.2/94.6": an evaporator cools its water, a condenser warms it. */

@@ -5,6 +5,8 @@ import { isTotal } from "./stay.ts";
 
 const labor = /^(?:labor|labour|ot|overtime|timesheet|billable|bill|log|hrs|onsite|straight|me)$/;
 
+const paidFor = /^(?:travel|drive|driving|drv|ot|overtime|labor|labour|onsite)$/;
+
 /** Words of a time sheet beside hours, where the message tells of nothing else. */
 const sheet =
   /^(?:today|total|travel|drive|driving|drv|helper|me|myself|mine|worked|work|each|site|on site|shop|here)$/;
@@ -14,12 +16,18 @@ const elsewhere =
 /** "2.5 h today plus 1 h travel", "helper 2 h", "3 hrs bram 2 hrs me": nothing but hours is told. */
 function sheetOf(items: readonly Item[]): boolean {
   const numbers = items.filter((item) => item.kind === itemKind.number && item.owner === undefined);
-  if (!numbers.every((item) => item.unit?.figure === "h" && item.value <= 24)) return false;
+  // "3.25 hrs plus 0.5 travel": hours as well, where it says for what
+  const hours = ({ unit, value }: Item, at: number): boolean =>
+    value <= 24 &&
+    (unit?.figure === "h" || (at > 0 && unit === undefined && isPaid(items, numbers[at])));
+  if (!numbers.every(hours)) return false;
   if (items.length > 14 || items.some((item) => elsewhere.test(item.text))) return false;
   return items.some((item) => sheet.test(item.text));
 }
 
-const paidFor = /^(?:travel|drive|driving|drv|ot|overtime|labor|labour|onsite)$/;
+function isPaid(items: readonly Item[], number: Item | undefined): boolean {
+  return number !== undefined && paidFor.test(items[items.indexOf(number) + 1]?.text ?? "");
+}
 
 /** "2 hrs labor plus 0.5 travel": behind hours the next number is hours too, where it says for what. */
 function hoursAgain(items: readonly Item[], i: number): boolean {

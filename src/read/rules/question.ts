@@ -4,7 +4,7 @@ import { partAsked } from "./part-question.ts";
 
 /** "what's the superheat": a figure that is worked out as well as one that was read. */
 const figureAsked =
-  /^(?:so )?(?:what'?s|what is|what was) (?:the |my |our )?(?:super ?heat|sub ?cool(?:ing)?|sh|sc|split|delta t|ratio|approach|imbalance|unbalance)$/;
+  /^(?:so )?(?:what'?s|what is|what was) (?:the |my |our )?(?:super ?heat|sub ?cool(?:ing)?|sh|sc|split|delta t|ratio|approach|imbalance|unbalance)(?: now| right now| today)?(?: (?:at|on|for|of|over at) (?:the )?[a-z][a-z0-9' -]{1,30})?$/;
 
 /** How questions to the record begin or read, in the order in which they are tried. */
 const forms: readonly (readonly [question: QuestionName, form: RegExp, bare: RegExp])[] = [
