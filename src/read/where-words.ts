@@ -146,11 +146,22 @@ export function inAndOut(items: readonly Item[], drafts: readonly Draft[]): void
     );
     if (!plainOnes || draft.value < 4 || draft.value > 110) return;
     if (items.some((item) => movesNoAir(item) || /^psig?$/.test(item.text))) return;
-    draft.place = "return_air";
-    next.place = "supply_air";
+    const winter = isWinter(draft, next);
+    draft.place = winter ? "indoor_air" : "return_air";
+    next.place = winter ? "outdoor_air" : "supply_air";
     draft.hint = "temperature";
     next.hint = "temperature";
   });
+}
+
+/** F, Cel of a room, and under which no coil blows into one. Common practice, no source. */
+const comfort = { F: { room: 55, supply: 40 }, C: { room: 13, supply: 4.5 } } as const;
+
+/** "68 in 31 out": so cold it is in the street, since a coil would be ice. */
+function isWinter(into: Draft, out: Draft): boolean {
+  const told = (into.unit ?? out.unit)?.figure;
+  const scale = told === "C" || (told === undefined && into.value < 40) ? comfort.C : comfort.F;
+  return into.value >= scale.room && out.value < scale.supply;
 }
 
 /** "line temperature's 48", "52 degree line": of the side that was spoken of last. */

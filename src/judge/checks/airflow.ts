@@ -5,6 +5,7 @@ import { airOf, enthalpyOf } from "../air.ts";
 import type { Check } from "../check.ts";
 import { clauseOf } from "../clause.ts";
 import { type Figures, figuresOf } from "../figures.ts";
+import { noteOf } from "../near.ts";
 import { numberOf, ofQuantity } from "../pick.ts";
 import type { Scene } from "../scene.ts";
 import { told } from "./told.ts";
@@ -156,6 +157,13 @@ function heaterW(scene: Scene): number | undefined {
 
 /** "inlet 7.1 in manifold 3.5", "draft .4": inches of a gas train or a flue, which no blower moves. */
 function isOfFire(scene: Scene, reading: Reading): boolean {
+  const note = noteOf(scene, reading)?.text ?? "";
+  // "manifold 3.4, supply 7.1": the gas on both sides of its valve
+  if (
+    /\b(?:manifold|gas valve|regulator)\b/i.test(note) &&
+    !/\b(?:static|duct|esp|tesp|filters?|coil|cfm)\b/i.test(note)
+  )
+    return true;
   const words = clauseOf(scene, reading);
   const train =
     /\b(?:gas|manifold|inlet|burner|orifice|propane|draft|draught|flue|vent|chimney|stack|inducer)\b/.test(
