@@ -51,6 +51,12 @@ async function round(): Promise<readonly number[]> {
   };
   for (let i = 0; i < crew; i++) say(i, `New job: Gate ${i}A Depot RTU-${i + 1}, warm`);
   await until("the jobs are open", () => allJobs(bot.memory).length === crew);
+  const settled = (): boolean => {
+    const { new: waiting, unsent } = backlog(bot.store);
+    return waiting === 0 && unsent === 0;
+  };
+  // what a burst of openings leaves to do is no part of a steady stream
+  await until("the openings are answered", settled);
   const start = performance.now();
   for (let i = crew; i < crew + perSecond * seconds; i++) {
     const due = start + ((i - crew) * 1000) / perSecond;
@@ -62,10 +68,7 @@ async function round(): Promise<readonly number[]> {
   }
   const answers = () => paper.sent.filter(({ part }) => part.of === "reply");
   // what was overtaken by its author's next reading is answered with that one
-  await until("all are answered", () => {
-    const { new: waiting, unsent } = backlog(bot.store);
-    return waiting === 0 && unsent === 0;
-  });
+  await until("all are answered", settled);
   expect(answers().length).toBeGreaterThan(arrived.size / 2);
   expect(paper.sent.some(({ part }) => part.of === "board")).toBe(true);
   end();
