@@ -62,3 +62,6 @@ export function extraHeatPercent(voltageUnbalance: number): number {
 export function explainedCurrentUnbalance(voltageUnbalance: number): { from: number; to: number } {
   return { from: 6 * voltageUnbalance, to: 10 * voltageUnbalance };
 }
+
+/** Percent of a motor's current beyond which supply or motor is looked at. Source: maintenance literature: above 10. */
+export const currentUnbalanceLimit = 10;

@@ -1,5 +1,6 @@
 import type { Draft } from "./draft.ts";
 import { type Item, itemKind } from "./item.ts";
+import { lineCel, within } from "./line-range.ts";
 
 /** Index of the first figure of "line temps 54 and 97", "lines 12/38"; -1 where both lines are not told so. */
 export function bothLinesAt(items: readonly Item[]): number {
@@ -35,9 +36,6 @@ export function bothLines(list: readonly Draft[], items: readonly Item[]): void 
   }
 }
 
-/** C of a line on each side. Common practice, no source. */
-const lineC = { suction: [-45, 40], discharge: [30, 150], liquid: [0, 70] } as const;
-
 /**
  * "LP 8 HP 25 discharge 78 suction 9": in a metric house, behind both gauges by their letters, a side's own
  * name leads the warmth of its line, for no side has two pressures.
@@ -57,7 +55,7 @@ export function linesOfLetters(list: readonly Draft[], items: readonly Item[]): 
     const free = draft.unit ?? draft.named ?? draft.rating ?? draft.points ?? draft.after;
     const other = draft.subject !== undefined && draft.subject !== low.subject;
     if (!named || free !== undefined || other || draft.now || draft.earlier) continue;
-    if (draft.value < lineC[place][0] || draft.value > lineC[place][1]) continue;
+    if (!within(draft.value, lineCel[place])) continue;
     draft.named = "temperature";
     draft.hint = "temperature";
   }

@@ -136,3 +136,9 @@ export function draft(index: number, value: number): Draft {
     measuredAt: undefined,
   };
 }
+
+/** Nothing but its figure was said of it. */
+export function isUntold({ unit, named, hint, place, points, rating, over, same }: Draft): boolean {
+  const told = [unit, named, hint, place, points, rating].some((one) => one !== undefined);
+  return !told && !over && !same;
+}

@@ -1,6 +1,6 @@
 import type { UnitHabit } from "../model.ts";
 import { bothLinesAt } from "./both-lines.ts";
-import type { Draft } from "./draft.ts";
+import { type Draft, isUntold } from "./draft.ts";
 import { type Item, itemKind } from "./item.ts";
 
 type Range = readonly [low: number, high: number];
@@ -14,10 +14,7 @@ const leastRatio = 1.7;
 const supplies = /^(?:110|115|120)\/(?:208|220|230|240)$|^(?:265|277)\/(?:460|480)$|^(?:347)\/600$/;
 
 function bare(draft: Draft | undefined): draft is Draft {
-  if (draft === undefined || draft.gone || draft.over || draft.same) return false;
-  const { unit, named, hint, place, points, rating, component } = draft;
-  const free = [unit, named, hint, place, points, rating].every((one) => one === undefined);
-  return free && !component;
+  return draft !== undefined && !draft.gone && !draft.component && isUntold(draft);
 }
 
 function isPair(items: readonly Item[], left: Draft, right: Draft): boolean {

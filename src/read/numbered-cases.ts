@@ -1,25 +1,25 @@
 import type { Context } from "./context.ts";
-import type { Draft } from "./draft.ts";
+import { type Draft, isUntold } from "./draft.ts";
 import { type Item, itemKind } from "./item.ts";
 import { role } from "./word.ts";
 
 /** How cold or warm a case is told, in the company's scale. Common practice, no source. */
 const warmth = { us: [-40, 75], si: [-40, 24] } as const;
 
-/** Right behind the case's name, or past "is", "at". */
-function behindName(draft: Draft, items: readonly Item[]): boolean {
-  const before = items[draft.index - 1];
+/** What stands right before the figure, or past "is", "at". */
+function nameOf({ index }: Draft, items: readonly Item[]): Item | undefined {
+  const before = items[index - 1];
   const verb = before !== undefined && (before.roles & (role.is | role.preposition)) !== 0;
-  const name = verb ? items[draft.index - 2] : before;
+  return verb ? items[index - 2] : before;
+}
+
+/** Right behind the case's name. */
+function behindName(draft: Draft, items: readonly Item[]): boolean {
+  const name = nameOf(draft, items);
   // "case 1 2.4, 2 3.1"
   return (
     name?.kind === itemKind.subject || (name?.kind === itemKind.number && name.owner !== undefined)
   );
-}
-
-function isBare({ unit, named, hint, place, points, rating, over, same }: Draft): boolean {
-  const free = [unit, named, hint, place, points, rating].every((one) => one === undefined);
-  return free && !over && !same;
 }
 
 /** "case 4 -19, case 5 -18": a figure alone behind the number of a case is how cold it is, whatever gauge was read before. */
@@ -32,7 +32,7 @@ export function numberedCases(
   if (last !== undefined && last.quantity !== "temperature") return;
   const [low, high] = warmth[context.units];
   for (const draft of drafts) {
-    if (!/^case \d/.test(draft.subject ?? "") || !isBare(draft) || !behindName(draft, items))
+    if (!/^case \d/.test(draft.subject ?? "") || !isUntold(draft) || !behindName(draft, items))
       continue;
     if (draft.value < low || draft.value > high) continue;
     draft.hint = "temperature";
@@ -50,15 +50,10 @@ export function waresCold(
   context: Context,
 ): void {
   const [low, high] = warmth[context.units];
-  const wareOf = ({ index }: Draft): Item | undefined => {
-    const before = items[index - 1];
-    const verb = before !== undefined && (before.roles & (role.is | role.preposition)) !== 0;
-    return verb ? items[index - 2] : before;
-  };
-  const told = drafts.filter((draft) => wares.test(wareOf(draft)?.text ?? ""));
+  const told = drafts.filter((draft) => wares.test(nameOf(draft, items)?.text ?? ""));
   if (told.length < 2) return;
   for (const draft of told) {
-    if (!isBare(draft) || draft.value < low || draft.value > high) continue;
+    if (!isUntold(draft) || draft.value < low || draft.value > high) continue;
     draft.hint = "temperature";
     draft.place = "box";
   }

@@ -4,6 +4,7 @@ import type { Context } from "./context.ts";
 import type { Draft } from "./draft.ts";
 import { type Item, itemKind } from "./item.ts";
 import { unitCalled } from "./kinds.ts";
+import { countedStorey } from "./subject-name.ts";
 import { role } from "./word.ts";
 
 /** A room's air, or what blows into it, F and Cel; common practice, no source. */
@@ -22,15 +23,21 @@ function isBare(draft: Draft, units: UnitHabit): boolean {
   return free && degrees && !draft.over && !draft.same && draft.value >= low && draft.value <= high;
 }
 
-/** Does a room's name stand before a figure, past a verb? */
-function behindRoom(items: readonly Item[], index: number): boolean {
+/** Where the name before a figure stands, past a verb and so many words at most. */
+function nameAt(items: readonly Item[], index: number, most: number): number {
   let at = index - 1;
   while (
-    at > index - 6 &&
+    at > index - most &&
     (led.test(items[at]?.text ?? "") || ((items[at]?.roles ?? 0) & role.is) !== 0)
   )
     at--;
-  return rooms.test(items[at]?.text ?? "") && items[at]?.kind !== itemKind.subject;
+  return at;
+}
+
+/** Does a room's name stand before a figure, past a verb? */
+function behindRoom(items: readonly Item[], index: number): boolean {
+  const name = items[nameAt(items, index, 6)];
+  return rooms.test(name?.text ?? "") && name?.kind !== itemKind.subject;
 }
 
 const places = /^(?:rooms?|floor|fl|flr|level|lvl|zone|space|suite|wing|upstairs|downstairs)$/;
@@ -60,19 +67,9 @@ function whileItTurns(items: readonly Item[], index: number): boolean {
 
 /** "second floor 74", "third floor is 79": a storey that has its number already. */
 function onStorey(items: readonly Item[], index: number): boolean {
-  let at = index - 1;
-  while (
-    at > index - 4 &&
-    (led.test(items[at]?.text ?? "") || ((items[at]?.roles ?? 0) & role.is) !== 0)
-  )
-    at--;
+  const at = nameAt(items, index, 4);
   const storey = /^(?:floor|flr|story|storey)$/.test(items[at]?.text ?? "");
-  return (
-    storey &&
-    /^(?:first|second|third|fourth|fifth|sixth|top|ground|\d+(?:st|nd|rd|th))$/.test(
-      items[at - 1]?.text ?? "",
-    )
-  );
+  return storey && countedStorey.test(items[at - 1]?.text ?? "");
 }
 
 /** "bedroom 74 den's only 68 and the office is 71": where several rooms are told, or degrees are, it is their warmth. */
@@ -82,15 +79,10 @@ export function roomWarmth(
   context: Context,
 ): void {
   const { units, readings } = context;
-  for (const draft of drafts)
-    if (!draft.gone && isBare(draft, units) && whileItTurns(items, draft.index))
-      asDegrees(draft, units);
-  for (const draft of drafts)
-    if (!draft.gone && isBare(draft, units) && onStorey(items, draft.index))
-      asDegrees(draft, units);
-  const found = drafts.filter(
-    (draft) => !draft.gone && isBare(draft, units) && behindRoom(items, draft.index),
-  );
+  const bare = drafts.filter((draft) => !draft.gone && isBare(draft, units));
+  for (const draft of bare)
+    if (whileItTurns(items, draft.index) || onStorey(items, draft.index)) asDegrees(draft, units);
+  const found = bare.filter((draft) => isBare(draft, units) && behindRoom(items, draft.index));
   const warm = readings[readings.length - 1]?.quantity === "temperature";
   const degrees = drafts.some(({ unit }) => unit?.dimension === "temperature");
   if (found.length < 2 && !warm && !degrees) return;

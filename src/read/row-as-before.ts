@@ -22,6 +22,10 @@ const isBare = (draft: Draft): boolean =>
   draft.subject === undefined &&
   !draft.over;
 
+function isEvenRow(row: readonly Draft[]): boolean {
+  return row.every((one) => isBare(one) && isClose(one.value, row[0]?.value ?? Number.NaN));
+}
+
 /** Three figures told before of one quantity in one breath, the last of them that are near these. */
 function threeBefore(context: Context, value: number): keyof typeof units | undefined {
   const { readings } = context;
@@ -32,7 +36,7 @@ function threeBefore(context: Context, value: number): keyof typeof units | unde
   if (first?.quantity !== "current" && first?.quantity !== "voltage") return undefined;
   if (alike.length < 3 || alike.some(({ quantity }) => quantity !== first.quantity))
     return undefined;
-  const row = alike.length === 0 ? -1 : readings.findLastIndex((one) => alike.includes(one));
+  const row = readings.findLastIndex((one) => alike.includes(one));
   const three = readings.slice(Math.max(0, row - 2), row + 1);
   return three.length === 3 && three.every((one) => alike.includes(one))
     ? first.quantity
@@ -48,10 +52,9 @@ export function rowAsBefore(
   items: readonly Item[],
   context: Context,
 ): void {
-  const [first, second, third, more] = drafts;
-  if (first === undefined || second === undefined || third === undefined || more !== undefined)
-    return;
-  if (!drafts.every(isBare) || !drafts.every(({ value }) => isClose(value, first.value))) return;
+  const [first, second, third] = drafts;
+  if (first === undefined || second === undefined || third === undefined) return;
+  if (drafts.length !== 3 || !isEvenRow(drafts)) return;
   const between = items.slice(first.index + 1, third.index);
   if (!between.every((item, at) => at === second.index - first.index - 1 || joins.test(item.text)))
     return;
@@ -69,16 +72,9 @@ const ofPlate = { from: 0.3, to: 1.3 } as const;
 
 /** "blower 7.1 7.0 7.2, plate 8.4": three even figures of a motor beside one off its plate are what it draws. */
 export function legsByPlate(drafts: readonly Draft[], items: readonly Item[]): void {
-  const [first, second, third, plate, more] = drafts;
-  if (first === undefined || second === undefined || third === undefined || plate === undefined)
-    return;
-  const legs = [first, second, third];
-  if (
-    more !== undefined ||
-    !legs.every(isBare) ||
-    !legs.every(({ value }) => isClose(value, first.value))
-  )
-    return;
+  const legs = drafts.slice(0, 3);
+  const [first, plate] = [drafts[0], drafts[3]];
+  if (first === undefined || plate === undefined || drafts.length !== 4 || !isEvenRow(legs)) return;
   if (!/^(?:plate|nameplate|np)$/.test(items[plate.index - 1]?.text ?? "")) return;
   if (plate.unit !== undefined && plate.unit.dimension !== "current") return;
   const motor = items

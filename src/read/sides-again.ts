@@ -1,15 +1,13 @@
 import type { Reading } from "../model.ts";
 import type { Context } from "./context.ts";
-import type { Draft } from "./draft.ts";
+import { type Draft, isUntold } from "./draft.ts";
 import { type Item, itemKind } from "./item.ts";
 
 /** How many times more or less than before both gauges may show. Our choice, no source. */
 const apart = 2;
 
 function isBare(draft: Draft, items: readonly Item[]): boolean {
-  const { unit, named, hint, place, points, rating, over, same } = draft;
-  const free = [unit, named, hint, place, points, rating].every((one) => one === undefined);
-  return free && !over && !same && items[draft.index]?.kind === itemKind.number;
+  return isUntold(draft) && items[draft.index]?.kind === itemKind.number;
 }
 
 function near(draft: Draft, reading: Reading): boolean {

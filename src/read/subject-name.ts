@@ -182,9 +182,8 @@ export function subjectAt(build: Building, i: number): SubjectSaid | undefined {
   // "second set same ports 101 and 318": what was read there
   const ports = /^(?:same|both|those)$/.test(build.tokens[i - 1]?.text ?? "");
   // "second floor 74": it has its number already
-  const counted = /^(?:first|second|third|fourth|fifth|sixth|top|ground|\d+(?:st|nd|rd|th))$/;
   const storey = /^(?:floor|flr)$/.test(build.tokens[i]?.text ?? "");
-  if (storey && counted.test(build.tokens[i - 1]?.text ?? "")) return undefined;
+  if (storey && countedStorey.test(build.tokens[i - 1]?.text ?? "")) return undefined;
   if (noun.kind === "aside" && ports) return undefined;
   if (noun.kind === "aside" && (leftAt(build, i) || warmRoom(build, i, ordinal.end)))
     return undefined;
@@ -216,6 +215,10 @@ function amperesOf({ tokens }: Building, i: number, at: number): SubjectSaid | u
 function warmCase(end: number): SubjectSaid {
   return { name: "", end, label: { place: "box", hint: "temperature" }, aside: false };
 }
+
+/** Which of the storeys it is, told before the word. */
+export const countedStorey =
+  /^(?:first|second|third|fourth|fifth|sixth|top|ground|\d+(?:st|nd|rd|th))$/;
 
 /** "server rm 72 deg", "rm 74f 50% rh": how warm the room is, no number of it. */
 function warmRoom(build: Building, i: number, end: number): boolean {

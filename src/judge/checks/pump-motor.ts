@@ -1,13 +1,11 @@
 import type { Finding, Reading } from "../../model.ts";
-import { unbalancePercent } from "../../physics/unbalance.ts";
+import { currentUnbalanceLimit, unbalancePercent } from "../../physics/unbalance.ts";
 import { numberOf, numbersOf, ofQuantity, setsOf } from "../pick.ts";
 import type { Scene } from "../scene.ts";
 import { gist, listed, plain } from "../words.ts";
 
 /** Over the plate: the service factor of an open motor, and what no service factor covers. Source: NEMA MG 1 12.51 (1.15, from memory); the second common practice, no source. */
 const overPlate = { watch: 1.15, bad: 1.3 } as const;
-/** Percent. Source: maintenance literature: above 10 look at supply or motor. */
-const unbalanceLimit = 10;
 
 /** The machine is a pump: its one motor is no compressor and no fan. */
 export function isPump(scene: Scene): boolean {
@@ -38,7 +36,7 @@ function pumpFinding(set: readonly Reading[], ratedA: number | undefined): Findi
   if (values.length === 0) return [];
   const unbalance = values.length === 3 ? unbalancePercent(values) : undefined;
   const share = ratedA === undefined ? undefined : Math.max(...values) / ratedA;
-  const uneven = unbalance !== undefined && unbalance > unbalanceLimit;
+  const uneven = unbalance !== undefined && unbalance > currentUnbalanceLimit;
   const level = levelOf(share, uneven);
   const against = ratedA === undefined ? "" : ` against FLA ${plain(ratedA)}`;
   const says = `${listed(values, "A")}${against}: ${words(share, uneven)}`;

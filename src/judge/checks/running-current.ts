@@ -1,5 +1,6 @@
 import type { Finding, Level, Reading } from "../../model.ts";
 import {
+  currentUnbalanceLimit,
   explainedCurrentUnbalance,
   unbalancePercent,
   voltageUnbalanceLimits,
@@ -18,8 +19,6 @@ import { isToGround, supplyVoltages } from "./volts.ts";
 
 /** Share of the highest line below which a line is dead. Source: first principles (5 percent). */
 const deadShare = 0.06;
-/** Percent. Source: maintenance literature: above 10 look at supply or motor. */
-const unbalanceLimit = 10;
 /** Over RLA: above the first look, above the second the motor is overloaded. Common practice, no source. */
 const overRla = { watch: 1.1, bad: 1.28 } as const;
 /** Under RLA a line-start compressor is hardly loaded. Common practice, no source. */
@@ -151,7 +150,11 @@ function linesVerdict(
       sign: "current:line_dead",
     };
   const own = scene.limits.current_unbalance?.most;
-  if (values.length === 3 && unbalance !== undefined && unbalance > (own ?? unbalanceLimit)) {
+  if (
+    values.length === 3 &&
+    unbalance !== undefined &&
+    unbalance > (own ?? currentUnbalanceLimit)
+  ) {
     const found = unbalanceVerdict(percentWords(unbalance, digit), unbalance, scene);
     return own === undefined || found.level === "good"
       ? found
@@ -267,7 +270,7 @@ function outputFinding(about: string, readings: readonly Reading[]): Finding[] {
   const values = numbersOf(readings);
   const unbalance = unbalancePercent(values);
   if (values.length !== 3 || unbalance === undefined) return [];
-  const even = unbalance <= unbalanceLimit;
+  const even = unbalance <= currentUnbalanceLimit;
   return [
     {
       about,

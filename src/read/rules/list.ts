@@ -42,6 +42,7 @@ import { numberedParts } from "./numbered-part.ts";
 import { numberedPlaces } from "./numbered-places.ts";
 import { numberedRooms } from "./numbered-rooms.ts";
 import { observations } from "./observation.ts";
+import { onItsBox } from "./on-its-box.ts";
 import { openJob } from "./open-job.ts";
 import { pacedTimes } from "./paced-times.ts";
 import { panelNames } from "./panel-name.ts";
@@ -52,6 +53,7 @@ import { plans } from "./plan.ts";
 import { pointCorrections } from "./point-correction.ts";
 import { poleCounts } from "./pole-count.ts";
 import { prices } from "./price.ts";
+import { putInto } from "./put-into.ts";
 import { questions } from "./question.ts";
 import { relayPins } from "./relay-pins.ts";
 import { roomFirst } from "./room-first.ts";
@@ -123,6 +125,8 @@ export const asides: readonly Rule[] = [
   numberedHeads,
   numberedRooms,
   numberAsName,
+  onItsBox,
+  putInto,
   numberedParts,
   numberedPlaces,
   panelNames,

@@ -44,35 +44,6 @@ function valveTold(items: readonly Item[], i: number): boolean {
   );
 }
 
-const goods =
-  /\b(?:product|stock|stuff|food|load|milk|meat|goods|inventory|everything)\b[^.,;\d]{0,30}\b(?:to|into|in)(?: the| our)? (?!about|around|roughly|like|only|just|maybe|almost|under|over|low|high|mid)[a-z-]+ $/;
-
-/** "product moved to dairy 2": where it was put. */
-function putInto({ plain, items }: Note, i: number): boolean {
-  const next = items[i + 1];
-  const ends = next === undefined || next.kind !== itemKind.word || (next.roles & role.is) === 0;
-  return (
-    ends &&
-    goods.test(plain.slice(0, items[i]?.from)) &&
-    /\b(?:moved?|moving|put|shifted|took|taken|carried|transferred|relocated)\b/.test(
-      plain.slice(0, items[i]?.from),
-    )
-  );
-}
-
-const onBranch = /\b(?:on|off|from|fed by) (?:branch )?(?:box|bb|bc|selector) (?:[a-z]|\d{1,2})\b/;
-
-const hangOn =
-  /^(?: ?(?:and|&|,) ?\d+)* (?:is|are|hang|hangs) (?:both |all )?(?:on|off|fed by) (?:branch )?(?:box|bb|bc|selector) (?:[a-z]|\d{1,2})\b/;
-const tooBehind = /^(?: ?(?:and|&|,) ?\d+)* (?:too|also|is|are|as)\b/;
-
-/** "12 and 16 are on box B, 14 too": rooms of that box. */
-function onBox({ plain, items }: Note, i: number): boolean {
-  if (hangOn.test(plain.slice(items[i]?.to))) return true;
-  if (!/^(?:too|also|is|are|as|and|&|,)$/.test(items[i + 1]?.text ?? "")) return false;
-  return onBranch.test(plain.slice(0, items[i]?.from)) && tooBehind.test(plain.slice(items[i]?.to));
-}
-
 /** "at the schrader on dairy case 4", "case 4 is 38 F": one of a line of cases, no degrees. */
 function isCase({ items, plain }: Note, i: number): boolean {
   const noun = items[i - 1];
@@ -154,10 +125,6 @@ export const numberedParts: Rule = {
     });
     items.forEach((item, i) => {
       if (!freeNumber(item) || item.unit !== undefined || item.fraction) return;
-      if (Number.isInteger(item.value) && onBox(note, i)) {
-        state(note, numberedParts.name, [i, i + 1], { kind: "note", about: "place" });
-        return;
-      }
       if (!Number.isInteger(item.value) || item.value < 1 || item.value > PARTS) return;
       if (item.text.includes(".")) return;
       // "box 2 has 208 on L1 L2": a branch box by its number, no cold room's degrees
@@ -173,7 +140,6 @@ export const numberedParts: Rule = {
       if (
         isCase(note, i) ||
         valveTold(items, i) ||
-        putInto(note, i) ||
         (cap && bus?.label?.place === "dc_bus" && hasValue(items, i + 1))
       ) {
         state(note, numberedParts.name, [i, i + 1], { kind: "note", about: "place" });

@@ -21,7 +21,7 @@ export const who: Answer = (input, question) => {
 
 /** Who was heard of on the jobs at hand and is at none now. */
 function whoIsFree(input: ReplyInput): string {
-  const visits = input.jobs.flatMap((job) => job.visits.map((visit) => ({ job, visit })));
+  const visits = visitsOf(input, () => true);
   const people = [
     ...new Set([
       ...visits.map(({ visit }) => visit.person),
@@ -43,13 +43,27 @@ function whoIsFree(input: ReplyInput): string {
   return lines.length === 0 ? "Nobody is free, by what was said." : lines.join("\n");
 }
 
-/** Where somebody was last, by what was said. */
-function lastHeard(input: ReplyInput, person: string): string {
-  const last = input.jobs
-    .flatMap((job) => job.visits.map((visit) => ({ job, visit })))
-    .filter(({ visit }) => visit.person === person)
+interface Stay {
+  readonly job: Job;
+  readonly visit: Job["visits"][number];
+}
+
+function visitsOf({ jobs }: ReplyInput, is: (person: string) => boolean): readonly Stay[] {
+  return jobs.flatMap((job) =>
+    job.visits.filter(({ person }) => is(person)).map((visit) => ({ job, visit })),
+  );
+}
+
+/** Of visits that ended the one that ended last. */
+function lastOf(visits: readonly Stay[]): Stay | undefined {
+  return visits
     .toSorted((a, b) => Date.parse(a.visit.to ?? "") - Date.parse(b.visit.to ?? ""))
     .at(-1);
+}
+
+/** Where somebody was last, by what was said. */
+function lastHeard(input: ReplyInput, person: string): string {
+  const last = lastOf(visitsOf(input, (one) => one === person));
   const place = (job: Job): string => job.site ?? `job ${job.job}`;
   if (last !== undefined) return `left ${place(last.job)} ${time(input, last.visit.to ?? "")}`;
   const closed = input.jobs.findLast((job) => job.person === person && job.status === "done");
@@ -76,9 +90,7 @@ function whereIs(input: ReplyInput, name: string): string {
   const is = (person: string): boolean =>
     person.toLowerCase() === name.toLowerCase() ||
     personName(person, input.names).toLowerCase() === name.toLowerCase();
-  const visits = input.jobs.flatMap((job) =>
-    job.visits.filter(({ person }) => is(person)).map((visit) => ({ job, visit })),
-  );
+  const visits = visitsOf(input, is);
   const place = (job: Job): string =>
     [job.site, job.equipment].filter((w) => w !== null).join(" ") || `job ${job.job}`;
   const now = visits.filter(({ visit }) => visit.to === undefined);
@@ -90,9 +102,7 @@ function whereIs(input: ReplyInput, name: string): string {
         return sentence(`${who} ${word} ${place(job)} since ${time(input, visit.from)}`);
       })
       .join("\n");
-  const last = visits
-    .toSorted((a, b) => Date.parse(a.visit.to ?? "") - Date.parse(b.visit.to ?? ""))
-    .at(-1);
+  const last = lastOf(visits);
   if (last === undefined) return `Nothing was heard of ${name} today.`;
   const who = personName(last.visit.person, input.names);
   return sentence(
