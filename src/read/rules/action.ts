@@ -44,6 +44,7 @@ function isBreak(item: Item | undefined): boolean {
   );
 }
 
+const opens = /^(?:in )?(?:it|its|she|he|they)$/;
 const saysWhen = /^(?:before|after|until|till|while|when|now|again|i|we|he)$/;
 
 function nameable(item: Item | undefined): boolean {
@@ -69,6 +70,8 @@ function whatOf(note: Note, i: number): string | undefined {
   while (
     to < from + 4 &&
     nameable(items[to]) &&
+    // "put a new motor in it spins the right way": a sentence of its own
+    !(to > from && opens.test(note.plain.slice(items[to]?.from, items[to]?.to))) &&
     items[to]?.signs?.some((index) => signName(index).startsWith("do:")) !== true
   )
     to++;

@@ -233,6 +233,9 @@ function builtFor({ items, text }: Note, i: number): boolean {
 
 /** "bus at 538 volts compressor at 19.7 amps": read off something, and the next word has its own figure. */
 function measuredVolts(items: readonly Item[], i: number): boolean {
+  // "getting 118 volts motor is open"
+  if (/^(?:getting|gets|seeing|sees|reads|reading|measured|shows)$/.test(textAt(items, i - 1)))
+    return true;
   const before = items.slice(Math.max(0, i - 3), i);
   const named = before.some(
     ({ label }) =>

@@ -1,6 +1,7 @@
 import { type Item, itemKind } from "../item.ts";
 import type { Note } from "../note.ts";
 import { carries, signIndex } from "../signs.ts";
+import { isWhole } from "./whole-machine.ts";
 
 const hereSign = signIndex("here");
 
@@ -44,6 +45,9 @@ function bringsOrMeets(items: readonly Item[]): boolean {
 export function hereFirst(note: Note): boolean {
   const { items } = note;
   if (note.holds.mark) return false;
+  // "ok here hp 3 frosted"
+  if (/^(?:ok|okay|alright|so|yep|well)$/.test(items[0]?.text ?? "") && carries(items[1], hereSign))
+    return hereFirst({ ...note, items: items.slice(1) });
   if (roofAndTime(items) || hourThenHere(items)) return true;
   if (!carries(items[0], hereSign)) return false;
   const next = items[1];
@@ -58,6 +62,15 @@ export function hereFirst(note: Note): boolean {
     (next.text === "with" && bringsOrMeets(items)) ||
     (next.text === "to" &&
       /^(?:help|give|assist|lend|relieve|pitch|swap)$/.test(items[2]?.text ?? "")) ||
+    isWhole(next) ||
     (items.length <= 3 && items.slice(1).every(isName))
+  );
+}
+
+/** Where the word of it stands: behind an hour or an assent, else it is the first. */
+export function hereAt({ items }: Note): number {
+  return Math.max(
+    0,
+    items.slice(0, 2).findIndex((item) => carries(item, hereSign)),
   );
 }

@@ -143,6 +143,10 @@ function denied(clause: Clause, used: readonly number[]): boolean {
 
 function subjectOf(note: Note, used: readonly number[]): string | undefined {
   const last = used[used.length - 1] ?? 0;
+  // "fans 1 and 2 running 3 dead": the one right before how it is
+  const before = note.items[last - 1];
+  if (before?.kind === itemKind.subject && before.subject !== undefined && before.subject !== "")
+    return before.subject;
   // "fan 2 dead 0 amps fan 1 3.2": the one that is spoken of
   const own = used.map((i) => note.items[i]?.subject).find((name) => name !== undefined);
   if (own !== undefined && own !== "") return own;

@@ -151,7 +151,10 @@ function questionOf(plain: string): QuestionName | undefined {
   )
     return "status";
   if (
-    (asked || /^(?:where am i|what (?:happened|was wrong|was the))\b/.test(text)) &&
+    (asked ||
+      /^(?:where am i|what (?:happened|was wrong|was the)|what(?:'?s| is) (?:the (?:story|latest|situation|deal)|going on|happening))\b/.test(
+        text,
+      )) &&
     story.test(text)
   )
     return "summary";

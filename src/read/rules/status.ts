@@ -8,7 +8,7 @@ import { ago, type Clock, clockAt, timeText } from "../times.ts";
 import { role } from "../word.ts";
 import { comeAndGone } from "./come-and-gone.ts";
 import { askedUpTo, handsOver } from "./hands-over.ts";
-import { hereFirst } from "./here-first.ts";
+import { hereAt, hereFirst } from "./here-first.ts";
 import { textAt } from "./near.ts";
 import { leftBehind, leftPlace, lockedPlace, onRoof } from "./place-status.ts";
 import { returnsAt } from "./returns-at.ts";
@@ -84,8 +84,7 @@ function find(note: Note): readonly Seen[] {
   if (best === undefined && atPlace(note)) return [{ status: "on_site", at: 0 }];
   const away = best === undefined ? minutesAway(note) : -1;
   if (away >= 0) return [{ status: "on_the_way", at: away }];
-  if (best === undefined && hereFirst(note))
-    return [{ status: "on_site", at: note.items[0]?.kind === itemKind.number ? 1 : 0 }];
+  if (best === undefined && hereFirst(note)) return [{ status: "on_site", at: hereAt(note) }];
   return next === undefined || next.status === best?.status
     ? [best].filter((seen) => seen !== undefined)
     : [best, next].filter((seen) => seen !== undefined);
@@ -191,6 +190,8 @@ function whereOf(note: Note, i: number): string | undefined {
     )
       break;
     to++;
+    // "here rtu 4 not running": the machine, and not how it is
+    if (item.kind === itemKind.subject) break;
   }
   const first = items[from];
   const last = items[to - 1];
@@ -222,9 +223,11 @@ function goesOn(note: Note, { status, at }: Seen): boolean {
   return untilLater.test(note.plain.slice(note.items[at]?.from)) || comesBack.test(note.plain);
 }
 
+const leaving: ReadonlySet<Status> = new Set(["left_site", "on_the_way"]);
+
 /** "done here, heading to the next one at half past ten": the hour behind the way is the way's. */
 function clockOf(note: Note, seen: Seen, next: Seen | undefined): Clock | undefined {
-  const clock = heardHour(note) ?? clockNear(note.items, seen.at, seen.status === "left_site");
+  const clock = heardHour(note) ?? clockNear(note.items, seen.at, leaving.has(seen.status));
   const later = next?.status === "on_the_way" && next.at > seen.at && clock !== undefined;
   return later && clock.from > next.at ? undefined : clock;
 }

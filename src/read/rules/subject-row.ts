@@ -149,6 +149,25 @@ function eachItsOwn(note: Note, i: number): void {
   state(note, subjectRows.name, [i + 1, last + 1], { kind: "note", about: "place" });
 }
 
+const stands =
+  /^(?:dead|off|out|down|stopped|seized|running|good|fine|ok|bad|noisy|loud|not|isnt|wont|doesnt)$/;
+
+/** "fans one and two running three dead": the next of them by its number, and how it is. */
+function nextStands({ items }: Note, noun: string, named: Named): void {
+  const last = named.numbers.at(-1) ?? 0;
+  for (let i = named.end; i < Math.min(items.length, named.end + 6); i++) {
+    const [before, item, how] = [items[i - 1], items[i], items[i + 1]];
+    if (item === undefined || isStrongBreak(item)) return;
+    if (!ordinal(item) || !stands.test(how?.text ?? "")) continue;
+    const value = (before?.roles ?? 0) & (role.is | role.preposition);
+    if (i === named.end || value !== 0 || before?.label?.hint !== undefined) continue;
+    if (before?.label?.quantity !== undefined || item.value <= last || item.value > last + 2)
+      continue;
+    item.kind = itemKind.subject;
+    item.subject = `${noun}${item.value}`;
+  }
+}
+
 /** "…, 1 and 4 drawing 27.5 and 27.9": the same noun goes on behind a comma. */
 function goesOn(note: Note, noun: string, i: number): void {
   const { items } = note;
@@ -179,6 +198,7 @@ export const subjectRows: Rule = {
       if (named.numbers.length < 2 || !several(note, item, named.numbers)) return;
       noun = found[1] ?? "";
       assign(note, noun, named, i + 1);
+      nextStands(note, noun, named);
     });
   },
 };

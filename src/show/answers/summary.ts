@@ -118,7 +118,9 @@ function wholeRemark(job: Job, message: string, statement: Statement): string | 
 
 /** A thing done is said by thing and act where both are known, else as it was said. */
 function saidWords(statement: Statement): string {
-  if (statement.kind === "action" && statement.what !== undefined && statement.action !== "other") {
+  const what = statement.kind === "action" ? statement.what : undefined;
+  const named = what !== undefined && !/^(?:it|them|that|this|those|these)$/i.test(what);
+  if (statement.kind === "action" && named && statement.action !== "other") {
     return `${statement.what} ${statement.action.replaceAll("_", " ")}`;
   }
   // a word alone ("new", "holding") tells nobody anything
