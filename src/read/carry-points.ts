@@ -10,8 +10,19 @@ function timedPoints(context: Context): readonly string[] | undefined {
   return last.after_s === undefined && context.latest > 1 ? undefined : last.points;
 }
 
+/** A test of windings is paced by minutes: behind hours something else was done. Common practice, no source. */
+const longestTest = 3600;
+
+/** "after 4 h drying 820": how long it was dried, no time of the test. */
+function dropHours(drafts: readonly Draft[]): void {
+  for (const draft of drafts)
+    if (draft.quantity === "insulation_resistance" && (draft.after ?? 0) >= longestTest)
+      draft.after = undefined;
+}
+
 /** "ten minutes 390" behind "lead 1 to ground one minute 260": the same lead is still being timed. */
 export function carryPoints(drafts: readonly Draft[], context: Context): void {
+  dropHours(drafts);
   const points = timedPoints(context);
   if (points === undefined) return;
   const seen = drafts.filter((one) => !one.gone && one.after !== undefined);

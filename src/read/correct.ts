@@ -201,7 +201,18 @@ function ofTheLast(note: Note, list: readonly Draft[]): boolean {
 }
 
 const nthTold =
-  /^(?:(?:no|sorry|oops|actually|and|wait|oh)[, ]+)*(?:the |that )?(first|second|third|middle|1st|2nd|3rd)(?: (?:one|value|figure|number|reading|winding|pair|leg))? (?:was|is|were|should be|should have been) (?:actually |really |also )?$/;
+  /^(?:(?:no|sorry|oops|actually|and|wait|oh)[, ]+)*(?:the |that )?(first|second|third|middle|last|1st|2nd|3rd)(?: (?:one|value|figure|number|reading|winding|pair|leg))? (?:was|is|were|should be|should have been) (?:actually |really |also )?$/;
+const nthBehind =
+  /^ (?:on|for|in|at) the (first|second|third|middle|last|1st|2nd|3rd)(?: (?:one|value|figure|number|reading|winding|pair|leg))?\b/;
+const meant =
+  /^(?:(?:no|sorry|oops|actually|wait|oh|ok|uh|um|i)[, ]+)*(?:no|sorry|oops|actually|meant|ment|make (?:it|that)|should (?:be|have been|say))[, ]+(?:it'?s |that'?s |its )?$/;
+
+/** Which of the row is spoken of: "the second one was …", "meant … on the last one"; undefined where none is. */
+function nthSaid({ plain }: Note, from: number, to: number): string | undefined {
+  const led = nthTold.exec(plain.slice(0, from))?.[1];
+  if (led !== undefined || !meant.test(plain.slice(0, from))) return led;
+  return nthBehind.exec(plain.slice(to))?.[1];
+}
 
 /** "the second one was 0.92 as well": of the row told last, by its place there. */
 function ofTheRow(note: Note, list: readonly Draft[]): boolean {
@@ -209,11 +220,11 @@ function ofTheRow(note: Note, list: readonly Draft[]): boolean {
   const [only, ...others] = list;
   const number = items[only?.index ?? -1];
   if (only === undefined || number === undefined || others.length > 0) return false;
-  const [, said] = nthTold.exec(note.plain.slice(0, number.from)) ?? [];
+  const said = nthSaid(note, number.from, number.to);
   const row = context.readings.slice(-context.latest);
   const alike = row.length > 1 && row.every(({ quantity }) => quantity === row[0]?.quantity);
   if (said === undefined || !alike) return false;
-  const nth = /^f|^1/.test(said) ? 1 : /^t|^3/.test(said) ? 3 : 2;
+  const nth = said === "last" ? row.length : /^f|^1/.test(said) ? 1 : /^t|^3/.test(said) ? 3 : 2;
   const old = row[nth - 1];
   if (old === undefined || only.points !== undefined) return false;
   adopt(only, old);

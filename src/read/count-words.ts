@@ -18,6 +18,9 @@ export const counts: Readonly<Record<string, number>> = {
   "5": 5,
 };
 
+const rooms =
+  /^(?:rooms|bedrooms|bathrooms|restrooms|classrooms|apartments|apts|suites|offices|shops|kids|tenants|guys|neighbors)$/;
+
 function countWord(items: readonly Item[], i: number, plain: string): number {
   const item = items[i];
   if (item?.text === "x3" || item?.text === "x2") return item.text === "x3" ? 3 : 2;
@@ -31,11 +34,13 @@ function countWord(items: readonly Item[], i: number, plain: string): number {
   if (item?.text === "others") return restOfThree(items, i);
   if (item === undefined || (item.roles & role.all) === 0) return 0;
   if (
-    /^(?:sides|ways|gauges|directions|times|rooms|zones|floors|heads|units)$/.test(
+    /^(?:sides|ways|gauges|directions|times|zones|floors|heads|units)$/.test(
       items[i + 1]?.text ?? "",
     )
   )
     return 0;
+  // "both back bedrooms are hot": so many rooms
+  if (items.slice(i + 1, i + 4).some(({ text }) => rooms.test(text))) return 0;
   if (howItRan(items, i)) return 0;
   for (const word of plain.slice(item.from, item.to).split(" ")) {
     const count = counts[word];

@@ -62,6 +62,23 @@ function deniedFirst(left: Draft, right: Draft, items: readonly Item[], context:
   return true;
 }
 
+/** "not L2, L1 was 39": of two points in a row the first is what it was not. */
+function deniedPoint(drafts: readonly Draft[], items: readonly Item[], context: Context): void {
+  const at = items.findIndex(({ text }) => text === "not");
+  const name = items[at + 1];
+  if (at < 0 || at > 2 || name?.kind !== itemKind.points || name.points?.length !== 2) return;
+  const [, right] = name.points;
+  const only = onlyAlive(drafts);
+  if (only === undefined || right === undefined || !only.before.includes(at + 1)) return;
+  const old = context.readings.findLast(
+    ({ points, rating }) => points?.[0] === right[0] && rating === undefined,
+  );
+  if (old === undefined) return;
+  only.points = [old.points?.length === 2 && right.length === 1 ? [...(old.points ?? [])] : right];
+  only.count = 1;
+  only.corrects = true;
+}
+
 /** "put the amps down as 14.8 please, not 18.4": the second is what was filed before, and no value. */
 export function deniedAgain(
   drafts: readonly Draft[],
@@ -69,6 +86,7 @@ export function deniedAgain(
   context: Context,
 ): void {
   unitDenied(drafts, items, context);
+  deniedPoint(drafts, items, context);
   const list = drafts.filter((draft) => !draft.gone);
   const [left, right] = list;
   if (left === undefined || right === undefined || list.length > 2) return;

@@ -35,6 +35,7 @@ import { ofItsRail } from "./row-unit.ts";
 import { leavingSide, saturationOf } from "./side-told.ts";
 import { drewLocked } from "./starts-draw.ts";
 import { takePoints } from "./take-points.ts";
+import { tookOut } from "./took-out.ts";
 import { boxOfWires, degreeDrop, inOrOut, isA, legToLeg, plateVolts } from "./what-words.ts";
 import { otherSide, sameLine, saturation, weather } from "./where-words.ts";
 import { role } from "./word.ts";
@@ -238,6 +239,7 @@ export function describe(values: Values): void {
     }
     for (const index of draft.behind) tell(draft, items, index);
     draft.action ??= inOrOut(items, draft);
+    tookOut(items, draft);
     settleTime(draft);
     if (draft.rating === "LRA" && (draft.lasting !== undefined || drewLocked(items, draft))) {
       // "locked rotor 96 amps 3 sec": what it drew, no plate
@@ -257,7 +259,7 @@ export function describe(values: Values): void {
       items[draft.index]?.unit?.figure === "V"
     )
       draft.rating ??= "nominal";
-    isA(items, draft);
+    isA(items, draft, values.context);
     plateVolts(items, draft);
     legToLeg(items, draft);
     boxOfWires(draft);

@@ -21,9 +21,11 @@ export function digitsEnd(text: string, i: number): number {
 
 /** "24,5, supply 13": the comma behind a decimal ends what is said of it; "zones 2,3, and 4" is a list. */
 function endsClause(text: string, comma: number): boolean {
-  const rest = text.slice(comma + 1, comma + 12);
+  const rest = text.slice(comma + 1, comma + 24);
   if (!/^\s/.test(rest)) return false;
-  return !/^\s+(?:and\b|n\b|&|\+|or\b|\d)/.test(rest) || /^\s+\d{1,2},\d{1,2}(?![\d])/.test(rest);
+  // "0915 27,8, 1015 27,6": a time, and a decimal again
+  if (/^\s+(?:[01]?\d|2[0-3]):?[0-5]\d\s+(?:[a-z]+\s)?\d{1,2},\d/.test(rest)) return true;
+  return !/^\s+(?:and\b|n\b|&|\+|or\b|\d)/.test(rest) || /^\s+\d{1,2},\d{1,2}(?!\d)/.test(rest);
 }
 
 /** "heads 2,3, no cooling": what goes by whole numbers has no decimals. */

@@ -6,6 +6,7 @@ import { role } from "./word.ts";
 export function eitherPoint(drafts: readonly Draft[], items: readonly Item[]): void {
   for (const draft of drafts) {
     if (draft.gone || draft.question !== undefined) continue;
+    if (eitherName(draft, items)) draft.question = "choice";
     const told = [...draft.before, ...draft.behind];
     const open = told.some((index) => {
       const [left, or, right] = items.slice(index - 2, index + 1);
@@ -23,6 +24,28 @@ export function eitherPoint(drafts: readonly Draft[], items: readonly Item[]): v
     draft.points = undefined;
     draft.subject = undefined;
   }
+}
+
+/** "got 12 on the sc or the sh": whose figure it is, nobody knows. */
+function eitherName(draft: Draft, items: readonly Item[]): boolean {
+  const told = [...draft.before, ...draft.behind].filter((index) => isMeasured(items[index]));
+  return told.some((index, order) => {
+    const next = told[order + 1];
+    if (next === undefined || next <= index + 1 || denied(items, index)) return false;
+    const gap = items.slice(index + 1, next);
+    const [left, right] = [items[index]?.label, items[next]?.label];
+    const small = role.or | role.article | role.preposition;
+    return (
+      (left?.quantity !== right?.quantity || left?.place !== right?.place) &&
+      gap.some(({ roles }) => (roles & role.or) !== 0) &&
+      gap.every(({ roles }) => (roles & small) !== 0)
+    );
+  });
+}
+
+/** Does the word say what was measured, or where? */
+function isMeasured(item: Item | undefined): boolean {
+  return (item?.label?.quantity ?? item?.label?.place) !== undefined;
 }
 
 function named({ kind, points }: Item): boolean {

@@ -38,6 +38,12 @@ export function exceptSaid(drafts: readonly Draft[]): void {
     );
     if (anew === undefined) continue;
     anew.subject ??= draft.subject;
+    if (!bare && anew.unit === undefined && anew.named === undefined) {
+      // "ditto except oil 48": of what the other one's oil was told
+      anew.named = draft.named;
+      anew.unit = draft.unit;
+      anew.assumedUnit = draft.unit !== undefined;
+    }
     draft.gone = true;
   }
 }

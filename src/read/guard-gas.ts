@@ -1,7 +1,9 @@
 import type { UnitHabit } from "../model.ts";
+import type { Context } from "./context.ts";
 import type { Draft } from "./draft.ts";
 import { type Item, isOneWord, itemKind } from "./item.ts";
 import { canonical } from "./make.ts";
+import { ratio } from "./near-value.ts";
 import { notMeasured } from "./not-measured.ts";
 import { recast } from "./recast.ts";
 
@@ -10,6 +12,16 @@ const leastHeadPa = 1e5;
 
 /** bar that an oil's gauge shows at most. Common practice, no source. */
 const mostOilBar = 18;
+
+/** "comp 2 oil 48" behind compressor 1's 55 psi: what an oil near it was measured in before. */
+function oilAgain(draft: Draft, { readings }: Context): boolean {
+  if (draft.place !== "oil" || !draft.assumedUnit) return false;
+  const old = readings.findLast(({ at, rating }) => at === "oil" && rating === undefined);
+  const far = old === undefined ? Number.NaN : ratio(draft.value, old);
+  if (old === undefined || !(far > 0.5 && far < 2)) return false;
+  if (old.quantity === "temperature") recast(draft, "temperature", old.figure.unit);
+  return old.quantity === draft.quantity && old.figure.unit === draft.unit?.figure;
+}
 
 /** "oil 110": a pressure or a temperature, as long as neither is said. */
 function oilAlone(draft: Draft, items: readonly Item[]): void {
@@ -190,12 +202,13 @@ function resetAt(draft: Draft, items: readonly Item[]): void {
 }
 
 /** Pressures, weights and a bus that a bare word alone does not settle are asked. */
-export function guardGas(draft: Draft, items: readonly Item[], units: UnitHabit): void {
+export function guardGas(draft: Draft, items: readonly Item[], context: Context): void {
+  const { units } = context;
   chargedInto(draft, items);
   gasCalled(draft, items);
   resetAt(draft, items);
   lowHead(draft, units);
   busRange(draft);
-  oilAlone(draft, items);
+  if (!oilAgain(draft, context)) oilAlone(draft, items);
   dischargeAlone(draft, items, units);
 }

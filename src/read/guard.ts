@@ -1,6 +1,7 @@
 import type { UnitHabit } from "../model.ts";
 import type { Place } from "../vocabulary.ts";
 import { ofTheTester } from "./conditions.ts";
+import type { Context } from "./context.ts";
 import type { Draft } from "./draft.ts";
 import { changes } from "./guard-change.ts";
 import { dropOfContacts, guardCoil } from "./guard-coil.ts";
@@ -220,7 +221,8 @@ const notElectrical: ReadonlySet<string> = new Set([
 ]);
 
 /** What was filled in must be likely: a figure that its assumed unit makes odd is asked, not filed. */
-export function guard(drafts: readonly Draft[], items: readonly Item[], units: UnitHabit): void {
+export function guard(drafts: readonly Draft[], items: readonly Item[], context: Context): void {
+  const { units } = context;
   for (const draft of drafts) {
     if (!draft.gone) oilWeighed(draft, items);
     if (!draft.gone) bottleWeighed(draft, items);
@@ -240,7 +242,7 @@ export function guard(drafts: readonly Draft[], items: readonly Item[], units: U
     icyWater(draft, items, units);
     halfSaid(draft, items);
     beginsAgain(draft, items, units);
-    guardGas(draft, items, units);
+    guardGas(draft, items, context);
     guardCoil(draft, items);
     power(draft);
     pointed(draft);

@@ -31,11 +31,13 @@ import { sidesAgain } from "./sides-again.ts";
 import { startRange } from "./start-range.ts";
 import { systemHolds } from "./system-holds.ts";
 import { atValveBody, besidePart, throughPart } from "./through-part.ts";
+import { timedAgain } from "./timed-again.ts";
 import { underLoad } from "./under-load.ts";
 
 /** What a way of saying settles, before each value is taken by its own words. */
 export const bySaying = passes(
   { look: ({ drafts, items, context }) => megAgain(drafts, items, context), several: true },
+  { look: ({ drafts, context }) => timedAgain(drafts, context), several: true },
   { look: ({ drafts, items, context }) => allThreeAgain(drafts, items, context), heads: "all" },
   { look: ({ drafts, items }) => startRange(drafts, items), several: true },
   { look: ({ drafts, items, context }) => sidesAgain(drafts, items, context), several: true },

@@ -3,6 +3,7 @@ import { carryEarlier } from "./carry-earlier.ts";
 import { carryMachine } from "./carry-machine.ts";
 import { carryPlace } from "./carry-place.ts";
 import { carryPoints } from "./carry-points.ts";
+import { carryRow } from "./carry-row.ts";
 import { columns, timedRows } from "./columns.ts";
 import { conditions } from "./conditions.ts";
 import { describe } from "./describe.ts";
@@ -111,6 +112,7 @@ function draftsOf(note: Note): Draft[] {
 function carry(drafts: readonly Draft[], note: Note): void {
   carryTest(note, drafts);
   carryPoints(drafts, note.context);
+  carryRow(drafts, note.context);
   carryEarlier(drafts, note.context);
   carryPlace(drafts, note.items, note.context);
   if (note.ask.length === 0) carryMachine(drafts, note.context);

@@ -152,7 +152,10 @@ export function namesToday(items: readonly Item[], from: number, index: number):
 function ownProbe(index: number, items: readonly Item[]): boolean {
   if (items[index]?.text !== "probe") return false;
   const [by, whose] = [items[index - 2]?.text ?? "", items[index - 1]?.text ?? ""];
-  return /^(?:my|a)$/.test(whose) || (whose === "the" && /^(?:by|with|using)$/.test(by));
+  return (
+    /^(?:my|a|wrong|other|bad|same|old|dead)$/.test(whose) ||
+    (whose === "the" && /^(?:by|with|using)$/.test(by))
+  );
 }
 
 const pipe = /^(?:suction|liquid|discharge)$/;
@@ -200,6 +203,19 @@ function lengthOfOther(draft: Draft, index: number, items: readonly Item[]): boo
   return items.slice(index + 1, draft.index).some(isStrongBreak);
 }
 
+const sold =
+  /^(?:gasket|seal|bearing|tool|wrench|gauge|socket|bit|belt|filter|screw|bolt|fuse|contact|brush|ring|piston|reed|drill|key|spare|parts?|sheave|blade|hose)s?$/;
+
+/** "waiting on a gasket set", "txv's set, sh 12": things sold together, or a deed whose clause ends. */
+function setOfThings(draft: Draft, index: number, items: readonly Item[]): boolean {
+  const [before, item, next] = [items[index - 1], items[index], items[index + 1]];
+  if (item?.text !== "set" || !isOneWord(item)) return false;
+  if (sold.test(before?.text ?? "")) return true;
+  if (index > draft.index || next === undefined) return false;
+  const ends = isStrongBreak(next) || next.text === ",";
+  return ends && items.slice(index + 2, draft.index).some(({ label }) => label !== undefined);
+}
+
 /** Words that are labels elsewhere and say nothing of this value. */
 export function noLabel(draft: Draft, index: number, items: readonly Item[]): boolean {
   const item = items[index];
@@ -224,6 +240,7 @@ export function noLabel(draft: Draft, index: number, items: readonly Item[]): bo
     ownProbe(index, items) ||
     openingAhead(draft, index, items) ||
     lengthOfOther(draft, index, items) ||
-    namesOnly(draft, index, items)
+    namesOnly(draft, index, items) ||
+    setOfThings(draft, index, items)
   );
 }

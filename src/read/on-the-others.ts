@@ -33,7 +33,8 @@ export function onTheOthers(list: readonly Draft[], items: readonly Item[]): voi
       one.unit = known.unit;
       one.assumedUnit = true;
     }
-    one.points = undefined;
+    // "same on the other two" was told its points
+    if (!one.same) one.points = undefined;
     if (known.points === undefined) one.subject = undefined;
   }
 }

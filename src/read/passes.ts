@@ -60,6 +60,7 @@ import { peakThen } from "./peak-then.ts";
 import { pipesAhead, pipesBehind } from "./pipes-at.ts";
 import { poundsAgain } from "./pounds-again.ts";
 import { question } from "./question.ts";
+import { ratedThenPlate } from "./rated-then-plate.ts";
 import { relate } from "./relate.ts";
 import { repeat } from "./repeat.ts";
 import { riseAlone } from "./rise-alone.ts";
@@ -94,6 +95,11 @@ export const byWords = passes(
   {
     look: ({ drafts, items }) => markedThenRead(items, drafts),
     heads: "reads|reading|read|readin|redin|reedin|tests|tested|measures|measuring|says|shows|got",
+    several: true,
+  },
+  {
+    look: ({ drafts, items }) => ratedThenPlate(drafts, items),
+    heads: "plate|nameplate|np|tag|sticker|label",
     several: true,
   },
   { look: ({ drafts, items }) => outOf(items, drafts), heads: "of|out", several: true },
@@ -263,7 +269,7 @@ export const doubts = passes(
   { look: ({ drafts }) => enteringBulb(drafts) },
   { look: ({ drafts, items }) => degreesThen(drafts, items) },
   { look: ({ drafts, items, context }) => airOrWater(drafts, items, context) },
-  { look: ({ drafts, items, context }) => guard(drafts, items, context.units) },
+  { look: ({ drafts, items, context }) => guard(drafts, items, context) },
   { look: ({ drafts, items, context }) => pulledTo(drafts, items, context) },
   { look: ({ drafts, items }) => twoUnits(drafts, items), heads: "or" },
   { look: ({ drafts, items }) => spotTwice(drafts, items) },

@@ -78,11 +78,14 @@ export function inOrder(list: readonly Draft[], items: readonly Item[], context:
       draft.points === undefined &&
       draft.question === undefined,
   );
-  if (bare.length < 2 || bare.length !== list.length || bare.length !== context.latest) return;
+  // "pump 2: 12,4 and 8,1, flow 11,5 m3/h": what follows says itself what it is
+  const others = list.slice(bare.length);
+  const told = others.every((one) => !bare.includes(one) && (one.ownUnit || one.named));
+  if (bare.length < 2 || !told || bare.length !== context.latest) return;
   const last = context.readings.slice(-context.latest);
   const [was, now] = [last[0], bare[0]];
   if (was !== undefined && (isOnDead(was, items) || isAtLugs(was, now?.value ?? 0, items))) return;
-  if (sameAgain(bare, last, context)) return;
+  if (sameAgain(bare, last, { items, context })) return;
   if (
     !bare.every((draft) => draft.subject !== undefined) ||
     !last.every((reading) => reading.subject !== undefined && reading.subject === last[0]?.subject)
@@ -155,6 +158,19 @@ function overLike(draft: Draft, context: Context): void {
   draft.assumedQuantity = true;
 }
 
+/** "comp 2 112" behind compressor 1's shell: the same place of the next, where no other is near. */
+function placeOfNext(draft: Draft, like: Reading, context: Context): void {
+  const kind = (name: string): string => name.replace(/ [^ ]+$/, "");
+  const { subject } = like;
+  if (draft.place !== undefined || draft.points !== undefined || subject === undefined) return;
+  if (draft.subject === undefined || draft.subject === subject) return;
+  if (kind(draft.subject) !== kind(subject)) return;
+  const near = context.readings
+    .slice(-Math.max(1, context.latest))
+    .filter((one) => one.quantity === like.quantity && isNear(draft.value, one));
+  if (new Set(near.map(({ at }) => at)).size === 1 && near.includes(like)) draft.place = like.at;
+}
+
 /** What the job's earlier readings make of a number without quantity or unit. */
 export function fromContext(draft: Draft, items: readonly Item[], context: Context): void {
   if (draft.over && draft.points === undefined) overLike(draft, context);
@@ -207,6 +223,7 @@ export function fromContext(draft: Draft, items: readonly Item[], context: Conte
     return;
   }
   adopt(draft, placed, context);
+  if (labelled) placeOfNext(draft, placed, context);
   if (!labelled) {
     draft.place ??= placed.at;
     if (first.points !== undefined && draft.points === undefined && draft.corrects)

@@ -7,6 +7,7 @@ import { alive } from "./inherit.ts";
 import { itemKind } from "./item.ts";
 import { roomBeside, sameRow } from "./name-row.ts";
 import type { Note } from "./note.ts";
+import { pointsLeft, saysOthers } from "./points-left.ts";
 
 /** What has one reading of its own, so that "fan 2 same" is of the last alone. */
 const part = /^(?:[a-z]+ )*(?:fan|pump|heater|motor|valve|sensor|zone|room|box|case|coil|filter)\b/;
@@ -253,7 +254,12 @@ export function repeat(note: Note, drafts: Draft[]): void {
     );
     const lead = note.items[draft.index + (again ? 2 : 1)]?.text ?? "";
     const room = roomBeside(note.items, draft.index);
-    const own = draft.before.length > 0 || room || /^(?:on|for|at|with)$/.test(lead);
+    const others = saysOthers(note.items, draft.index);
+    const own = draft.before.length > 0 || room || others || /^(?:on|for|at|with)$/.test(lead);
+    if (others && draft.points === undefined) {
+      draft.points = pointsLeft(note, draft, drafts);
+      draft.count = draft.points?.length ?? 1;
+    }
     if (own && draft.points === undefined && last !== undefined) {
       draft.points = pointsByNumber(note, draft, last, drafts);
       if (draft.points !== undefined) draft.count = draft.points.length;

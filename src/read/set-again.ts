@@ -6,19 +6,31 @@ import type { Item } from "./item.ts";
 import { ratio } from "./near-value.ts";
 import { role } from "./word.ts";
 
+/** "after drying", "same tester 500 V", "two hours later": the same test, at another time. */
+function isLater({ roles, text, unit }: Item): boolean {
+  if ((roles & role.after) !== 0) return true;
+  if (unit?.dimension === "time" || unit?.dimension === "voltage") return true;
+  return /^(?:after|again|same|retest|later|dried|recheck)$/.test(text);
+}
+
 /** "and after: 14.8 14.9 14.6": the same row measured again. */
 export function sameAgain(
   bare: readonly Draft[],
   last: readonly Reading[],
-  context: Context,
+  { items, context }: { readonly items: readonly Item[]; readonly context: Context },
 ): boolean {
   const [one] = last;
   if (one === undefined || bare.some((draft) => draft.subject !== undefined)) return false;
-  if (!last.every((reading) => reading.quantity === one.quantity && reading.points === undefined))
+  if (!last.every((reading) => reading.quantity === one.quantity && reading.rating === undefined))
     return false;
+  const names = new Set(last.map(({ points }) => points?.join()));
+  if (one.points !== undefined && names.size < last.length) return false;
+  // windings that dry gain tenfold
+  const dries = one.quantity === "insulation_resistance" && items.some(isLater);
+  const most = dries ? 20 : 2;
   const near = bare.every((draft, order) => {
     const far = ratio(draft.value, last[order] ?? one);
-    return far > 0.5 && far < 2;
+    return far > 1 / most && far < most;
   });
   if (near) for (const draft of bare) adopt(draft, one, context);
   return near;

@@ -1,3 +1,4 @@
+import type { Context } from "./context.ts";
 import type { Draft } from "./draft.ts";
 import { type Item, itemKind } from "./item.ts";
 
@@ -77,7 +78,7 @@ function capacitorReads(items: readonly Item[], draft: Draft): boolean {
 }
 
 /** "the cap's a forty five", "hung a fresh 45 mfd": what a capacitor is, not what it reads. */
-export function isA(items: readonly Item[], draft: Draft): void {
+export function isA(items: readonly Item[], draft: Draft, { readings }: Context): void {
   const item = items[draft.index];
   if (
     draft.rating !== undefined ||
@@ -150,9 +151,13 @@ export function isA(items: readonly Item[], draft: Draft): void {
   if (article?.text !== "a" && article?.text !== "an") return;
   const verb = items[at - 1];
   const fresh = at < draft.index - 1;
+  // "fan side 4.2 and it's a five": the capacitor of the message before
+  const goesOn =
+    readings.at(-1)?.quantity === "capacitance" && items[draft.index + 1] === undefined;
   const cap =
     draft.named === "capacitance" ||
     item.unit !== undefined ||
+    goesOn ||
     items.some(
       (one) => one.label?.quantity === "capacitance" || one.unit?.dimension === "capacitance",
     );

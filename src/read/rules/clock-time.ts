@@ -5,6 +5,7 @@ import { role } from "../word.ts";
 import { gasAgain, likeTheLast, ofGauges } from "./gauge-no-hour.ts";
 import { hourBehind } from "./hour-behind.ts";
 import { textAt } from "./near.ts";
+import { nextTime } from "./next-time.ts";
 import { STATUS } from "./status-words.ts";
 import { twoTimes } from "./two-times.ts";
 
@@ -198,17 +199,6 @@ function hourBeside(items: readonly Item[], i: number): boolean {
   );
 }
 
-/** "28 bar at 0815, 28 bar 1230": behind a figure with its unit four digits are a time, as the first were. */
-function nextTime(items: readonly Item[], i: number): boolean {
-  const [item, value] = [items[i], items[i - 1]];
-  if (item?.kind !== itemKind.number || item.spoken || item.unit !== undefined) return false;
-  if (item.to - item.from !== 4 || item.value % 100 >= 60 || item.value >= 2400) return false;
-  if (value?.kind !== itemKind.number || value.unit === undefined) return false;
-  return items
-    .slice(0, i)
-    .some(({ owner, kind }) => owner === clockTimes.name && kind === itemKind.number);
-}
-
 const errands =
   /\b(?:gone|going|went|ran|run|running|lunch|break|errand|grab\w*|fetch\w*|store|truck|van|shop|get|getting|off to|heading|call you|hit the)\b/;
 
@@ -252,7 +242,7 @@ function claim(note: Note, i: number): number {
     loose ||
       meetingRoom(items, i) ||
       hourBeside(items, i) ||
-      nextTime(items, i) ||
+      nextTime(items, i, clockTimes.name) ||
       opensWith(items, i) ||
       hourBehind(note, i) ||
       twoTimes(items, i),

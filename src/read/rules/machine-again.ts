@@ -13,7 +13,7 @@ function namedAt(items: readonly Item[], i: number): number | undefined {
   const item = items[i];
   const before = items[i - 1];
   const ended =
-    before?.kind === itemKind.number || /^(?:,|and|but|while)$/.test(before?.text ?? "");
+    before?.kind === itemKind.number || /^(?:,|;|and|but|while)$/.test(before?.text ?? "");
   if (!ended) return undefined;
   if (item?.kind === itemKind.word && item.text === "one" && item.apostrophe) return 1;
   if (!freeNumber(item) || item.unit !== undefined || item.fraction) return undefined;
@@ -44,7 +44,7 @@ function toldOf(note: Note, i: number): Item | undefined {
 /** "case 4 at -19, 5 at -18", "comp 1 14.2, 2 14.5": behind a comma or a unit the next number of the row, and its value. */
 function nextInRow(items: readonly Item[], i: number): Item | undefined {
   const [before, next] = [items[i - 1], items[i + 1]];
-  const parted = before?.text === "," || before?.text === "and" || before?.unit !== undefined;
+  const parted = /^(?:,|;|and)$/.test(before?.text ?? "") || before?.unit !== undefined;
   if (!parted) return undefined;
   // "circuit 1 sh 9, 2 sh 14"
   const named = next?.kind === itemKind.label || next?.kind === itemKind.unit;
@@ -59,7 +59,7 @@ const states =
 /** "fan 1 1.2 A, 2 off": how the next of the row is, no value of it. */
 function saysHow(items: readonly Item[], i: number): boolean {
   const [before, next, after] = [items[i - 1], items[i + 1], items[i + 2]];
-  if (before?.text !== "," && before?.text !== "and") return false;
+  if (!/^(?:,|;|and|but|while)$/.test(before?.text ?? "")) return false;
   return states.test(next?.text ?? "") && after?.kind !== itemKind.number;
 }
 

@@ -134,7 +134,13 @@ function letterGoesOn(note: Note): void {
     const letter = note.text.charAt(item.from);
     if (item.kind !== itemKind.word || !/^[b-h](?:'s)?$/.test(item.text)) return;
     if (!/^[B-H]$/.test(letter) || letter === machine[2] || !begins(items, i)) return;
-    const bare = items[i + 1]?.kind === itemKind.number && items.length === 2;
+    const behind = items.slice(i + 1);
+    const bare =
+      behind.some(({ kind }) => kind === itemKind.number) &&
+      behind.every(
+        ({ kind, text }) => kind === itemKind.number || /^(?:[,/&]|and|n)$/.test(text),
+      ) &&
+      i === 0;
     if (bare || valueAt(note, i) >= 0) nameIt(item, { subject: `${machine[1]}${letter}` });
   });
 }

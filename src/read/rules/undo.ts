@@ -1,3 +1,4 @@
+import type { Reading } from "../../model.ts";
 import { type Item, itemKind } from "../item.ts";
 import { type Note, type Rule, state } from "../note.ts";
 import { carries, signIndex } from "../signs.ts";
@@ -41,16 +42,36 @@ export const undo: Rule = {
 const takesOut =
   /^(?:(?:no|sorry|oops|wait|ok|actually|hold on)[, ]+)*(?:scratch|strike|scrap|nix|delete|ignore|disregard|forget|cancel|void|undo|take (?:back|out)) (?:that |the |my |those )?$/;
 
-/** "forget the head, gauge was off": the newest that was read there. */
+/** Was it read there, or at those points, or of that machine? */
+function isNamed({ label, points, subject }: Item): ((one: Reading) => boolean) | undefined {
+  if (label?.place !== undefined) return (one) => one.at === label.place;
+  if (points?.length === 1) {
+    const wanted = points[0] ?? [];
+    return (one) => wanted.every((point, at) => one.points?.[at] === point);
+  }
+  return subject ? (one) => one.subject === subject : undefined;
+}
+
+/** "forget the head, gauge was off", "scratch L3": the newest that was read there. */
 function namedFigure(note: Note): boolean {
   const { items, context } = note;
-  const at = items.findIndex(({ label }) => label?.place !== undefined);
+  const at = items.findIndex((item) => isNamed(item) !== undefined);
   const named = items[at];
   const next = items[at + 1];
-  if (named === undefined || !takesOut.test(note.plain.slice(0, named.from))) return false;
+  const fits = named === undefined ? undefined : isNamed(named);
+  if (named === undefined || fits === undefined) return false;
+  if (!takesOut.test(note.plain.slice(0, named.from))) return false;
   if (next !== undefined && next.kind !== itemKind.sign && next.text !== "reading") return false;
-  const old = context.readings.findLast((one) => one.at === named.label?.place);
+  const old = context.readings.findLast(fits);
   if (old === undefined) return false;
+  // what is taken back is told by its figure alone
+  const { figure } =
+    context.readings.findLast((one) => one.figure.number === old.figure.number) ?? old;
+  const several = context.readings.slice(-context.latest).filter(fits).length > 1;
+  if (figure !== old.figure || (several && named.subject !== undefined)) {
+    if (note.ask.length === 0) note.ask.push("Which figure do you take back?");
+    return true;
+  }
   state(note, undo.name, [0, items.length], { kind: "undo", taken: old.figure.number });
   return true;
 }
