@@ -575,6 +575,8 @@ export interface RepeatFailure {
 export interface Routing {
   /** jobs or units that it could belong to; empty: none is known */
   readonly candidates: readonly Job[];
+  /** its author was asked before, and has not answered */
+  readonly again: boolean;
 }
 
 /** Earlier values of a unit that a message's are seen beside. */
@@ -622,6 +624,8 @@ export interface ReplyInput {
   readonly earlier: readonly Job[];
   /** every job that is open or was worked on this day, this one among them */
   readonly jobs: readonly Job[];
+  /** by job: the company's own limits for its boxes */
+  readonly box_limits: Readonly<Record<number, Limit | undefined>>;
   /** where one component failed repeatedly in the job's building */
   readonly repeats?: RepeatFailure;
   /** this message opened the job */

@@ -93,6 +93,8 @@ export const questions = [
   "weights",
   /** how long somebody was there: "how long have I been here", "how many hours on the dental job" */
   "hours",
+  /** how long a box or its product was outside its limit: "how long was the product warm" */
+  "product",
 ] as const;
 export type QuestionName = (typeof questions)[number];
 

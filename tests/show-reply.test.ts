@@ -178,11 +178,13 @@ describe("a reading's reply", () => {
   it("asks which job where it could be two, and says that nothing is filed yet", () => {
     const { job: _, ...loose } = input({
       understood: { readings: [reading("318 psi", { quantity: "pressure" })] },
-      routing: { candidates: [job, { ...job, job: 7, equipment: "RTU-2" }] },
+      routing: { candidates: [job, { ...job, job: 7, equipment: "RTU-2" }], again: false },
     });
     expect(replyTo(loose)).toMatchInlineSnapshot(
       `"pressure 318 psi: which job, 4 OU-3 or 7 RTU-2? Kept, not filed yet."`,
     );
+    const again = { ...loose, routing: { candidates: [job], again: true } };
+    expect(replyTo(again)).toBe("pressure 318 psi: for job 4 OU-3? Kept too.");
   });
 
   it("answers a status in about four words and names what stays behind", () => {

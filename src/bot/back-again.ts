@@ -21,7 +21,8 @@ export function withLeaving(
   return { ...understood, statements };
 }
 
-function lastStatus(job: Job, person: string): StatusSaid | undefined {
+/** What somebody said last of where he is, on one job. */
+export function lastStatus(job: Job, person: string): StatusSaid | undefined {
   const last = job.statements.findLast(
     ({ who, statement, undone, deleted }) =>
       who === person && statement.kind === "status" && undone !== true && deleted !== true,

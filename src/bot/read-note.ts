@@ -11,8 +11,10 @@ import { withDecision } from "./decision.ts";
 import { withKnownCode } from "./known-code.ts";
 import { withKnownRoom } from "./known-room.ts";
 import type { Memory } from "./memory.ts";
+import { withNamedArrival } from "./named-arrival.ts";
 import { withNamedDone } from "./named-done.ts";
 import { withNamedOrder } from "./named-order.ts";
+import { withNamedStory } from "./named-story.ts";
 import { entriesAt, jobAt } from "./rest.ts";
 
 /** No chat sends more in one message, and a pasted file is no note; our choice, no source. */
@@ -38,7 +40,7 @@ function leftUnread(text: string): Understood {
 /** Reads a message in the context of what stands before it in its job; alone where it has none. */
 export function readNote(
   memory: Memory,
-  message: Pick<Message, "text" | "at" | "person">,
+  message: Pick<Message, "text" | "at" | "person" | "role">,
   job: number | undefined,
 ): Understood {
   const { context, read } = readIn(memory, message, job);
@@ -52,7 +54,8 @@ export function readNote(
   const roomed = withKnownRoom(understood, message.text, roomsOf(memory, known.job));
   const named = withNamedOrder(withNamedDone(roomed, message.text, known), message.text, known);
   const decided = withDecision(named, message.text, known);
-  return withLeaving(withBackAgain(decided, message, known), message, known);
+  const come = withNamedArrival(withBackAgain(decided, message, known), message, known);
+  return withNamedStory(withLeaving(come, message, known), message.text, known);
 }
 
 /** The units that the office lists at the job's site. */

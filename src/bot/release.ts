@@ -27,19 +27,25 @@ export function releasedBy(
   const { store, memory } = known;
   const words = message.text.trim().split(/\s+/);
   if (words.length > mostWords || message.text.trim() === "") return undefined;
-  const waiting = messagesIn(store, "waiting").filter(
-    (row) =>
-      row.message.person === message.person &&
-      row.message.channel === message.channel &&
-      row.message.thread === message.thread &&
-      row.message.deletes === undefined &&
-      Date.parse(row.message.at) <= Date.parse(message.at),
-  );
+  const waiting = waitingOf(store, message);
   // an edit whose message has not come waits for that
   const rows = waiting.filter((row) => row.message.edits === undefined || editedBy(store, row));
   if (rows.length === 0) return undefined;
   const job = jobSaid(memory, message);
   return job === undefined ? offeredTo(store, message, rows) : { job, rows };
+}
+
+/** What its author said there before, and nobody could file yet. */
+export function waitingOf(store: Store, message: Message): readonly InboxRow[] {
+  return messagesIn(store, "waiting").filter(
+    ({ message: { id, platform, person, channel, thread, deletes, at } }) =>
+      person === message.person &&
+      channel === message.channel &&
+      thread === message.thread &&
+      deletes === undefined &&
+      !(id === message.id && platform === message.platform) &&
+      Date.parse(at) <= Date.parse(message.at),
+  );
 }
 
 /** The message that an edit rewrites, where it has come and was filed nowhere. */

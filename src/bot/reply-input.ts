@@ -11,6 +11,7 @@ import { earlierJobs, equipmentOf, siteOf } from "../record/case.ts";
 import { isDirect } from "../record/direct.ts";
 import { isCurrent } from "../record/readings.ts";
 import { openRuleOuts } from "../record/rule-outs.ts";
+import { boardKnown } from "./board.ts";
 import { fillOf } from "./cylinder-fill.ts";
 import type { Plan } from "./file-note.ts";
 import { noJudgement } from "./judge-job.ts";
@@ -20,6 +21,7 @@ import { nextAtHand } from "./next-at-hand.ts";
 import { beforeOf, sisterOf } from "./past-beside.ts";
 import { baselineOf, driftOf } from "./past-values.ts";
 import { namesOf } from "./people.ts";
+import { waitingOf } from "./release.ts";
 import { repeatsOf } from "./repeats.ts";
 import { jobAt, jobsAround, threadJob } from "./rest.ts";
 
@@ -79,6 +81,10 @@ export function replyInput(memory: Memory, worked: Worked): ReplyInput {
     get jobs() {
       return allJobs(memory);
     },
+    get box_limits() {
+      const { boxLimitOf } = boardKnown(memory);
+      return Object.fromEntries(allJobs(memory).map((one) => [one.job, boxLimitOf?.(one)]));
+    },
     ...(repeats === undefined ? {} : { repeats }),
     opened: plan.opened,
     late: isLate(message, was),
@@ -86,7 +92,12 @@ export function replyInput(memory: Memory, worked: Worked): ReplyInput {
       inThread || message.to_bot === true || isDirect(channel) || /\bbot\b/i.test(message.text),
     ...(plan.problem === undefined
       ? {}
-      : { routing: { candidates: candidatesOf(memory, message, plan.problem) } }),
+      : {
+          routing: {
+            candidates: candidatesOf(memory, message, plan.problem),
+            again: waitingOf(memory.store, message).length > 0,
+          },
+        }),
     cautioned: worked.cautioned,
     ...(job === undefined ? {} : { past: pastOf(job, earlier, message.id) }),
     cylinder: fillOf(memory, job, message.id),

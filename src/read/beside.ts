@@ -123,6 +123,11 @@ export function lowOnGas(items: readonly Item[], index: number): boolean {
 export function onItsCoil(items: readonly Item[], index: number): boolean {
   const item = items[index];
   if (item?.label?.place !== "return_air" || !/^(?:on|coil)$/.test(item.text)) return false;
+  // "coil on zone five valve 46 46 open": the valve's, where no figure stands in between
+  const behind = items.slice(index + 1, index + 5);
+  const valve = behind.findIndex(({ text }) => /^(?:valves?|vlv|eev|exv|lev|txv)$/.test(text));
+  if (valve >= 0 && behind.slice(0, valve).every(({ kind }) => kind !== itemKind.number))
+    return true;
   return items.some(({ text }) =>
     /^(?:contactors?|contactr|relay|solenoid|sv|starter)\b/.test(text),
   );

@@ -30,7 +30,10 @@ export function dropDenied(drafts: readonly Draft[], items: readonly Item[]): vo
     const tester = left?.unit?.dimension === "voltage" && item.unit === undefined;
     const typo = word?.text === "was" && /^(?:typo|wrong|mistake)$/.test(behind?.text ?? "");
     const first = drafts[0] !== draft && /^[(,]$/.test(left?.text ?? "");
-    if (!(word?.text === "not" && (name || tester)) && !(typo && first)) continue;
+    // "not 7.4, 14.7 amps": what it was not stands first
+    const leads =
+      left === undefined && behind?.text === "," && drafts[order + 1]?.index === draft.index + 2;
+    if (!(word?.text === "not" && (name || tester || leads)) && !(typo && first)) continue;
     draft.gone = true;
     item.owner = "not <value>";
     const next = drafts[order + 1];

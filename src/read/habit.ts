@@ -129,8 +129,21 @@ function kilograms(draft: Draft, context: Context): void {
   draft.assumedUnit = true;
 }
 
+/** "plate says 9.2 kg plus 0.6 for the pipes": what it should take, nothing went in yet. */
+function plusOnPlate(draft: Draft, left: Draft | undefined, items: readonly Item[]): void {
+  if (left?.rating !== "nameplate_charge" || left.unit?.dimension !== "mass") return;
+  if (draft.unit !== undefined && draft.unit.dimension !== "mass") return;
+  const between = items.slice(left.index + 1, draft.index).map(({ text }) => text);
+  if (!/^(?:, )?(?:plus|\+|and)$/.test(between.join(" "))) return;
+  const behind = items.slice(draft.index + 1, draft.index + 5).map(({ text }) => text);
+  if (behind[0] !== "for" || !behind.some((text) => /^(?:pip|line|run|extra|len)/.test(text)))
+    return;
+  draft.rating ??= "expected";
+}
+
 /** "weighed in 12.6 plus 1.4 for the pipes": kilograms on kilograms. */
 export function plusKilograms(draft: Draft, left: Draft | undefined, items: readonly Item[]): void {
+  plusOnPlate(draft, left, items);
   if (left?.quantity !== "mass" || left.unit?.figure !== "kg" || draft.index !== left.index + 2)
     return;
   if (!/^(?:plus|\+)$/.test(items[left.index + 1]?.text ?? "")) return;

@@ -14,11 +14,28 @@ export function isNear(value: number, reading: Reading): boolean {
   return far > 1 / 3 && far < 3;
 }
 
-/** "Now 14.6" behind 209 V and 6.1 A: where the last one's is far off, the quantity whose value is near. */
-export function nearestFirst(draft: Draft, shaped: readonly Reading[]): readonly Reading[] {
+/** So near is the same figure again; common practice, no source. */
+const sameShare = 0.05;
+/** So far from it is another one's. */
+const otherShare = 0.15;
+
+/**
+ * "Now 14.6" behind 209 V and 6.1 A: where the last one's is far off, the quantity whose value is near.
+ * "120 now" behind "suction 118, od 95": of what the last message told the one that it hardly moved from.
+ */
+export function nearestFirst(
+  draft: Draft,
+  shaped: readonly Reading[],
+  told: readonly Reading[],
+): readonly Reading[] {
   const [first] = shaped;
+  if (first === undefined || draft.points !== undefined) return shaped;
+  const off = (one: Reading): number => Math.abs(ratio(draft.value, one) - 1);
   const near = (one: Reading): boolean => isNear(draft.value, one);
-  if (first === undefined || draft.points !== undefined || near(first)) return shaped;
+  const same = shaped.filter((one) => told.includes(one) && off(one) <= sameShare);
+  const [only] = same;
+  if (only !== undefined && same.length === 1 && off(first) > otherShare) return [only, ...shaped];
+  if (near(first)) return shaped;
   const [closest, ...others] = shaped.filter(near);
   return closest === undefined || others.length > 0 ? shaped : [closest, ...shaped];
 }

@@ -30,6 +30,7 @@ import { thatsThe } from "./thats-the.ts";
 import type { Token } from "./token.ts";
 import { unitOfNext } from "./unit-of-next.ts";
 import { unsaidStops } from "./unsaid-stops.ts";
+import { waitedMinutes } from "./waited-minutes.ts";
 import { warmDay } from "./warm-day.ts";
 import { waterLoop, waterPump } from "./water-loop.ts";
 import { waterWays } from "./water-ways.ts";
@@ -102,6 +103,7 @@ export function begin(text: string, context: Context): { note: Note; tokens: rea
   warmDay(items);
   muted(items, even);
   testerKilo(items);
+  waitedMinutes(items);
   waterPump(items);
   waterLoop(items, context.units);
   waterWays(items, even);

@@ -188,7 +188,9 @@ export function fromContext(draft: Draft, items: readonly Item[], context: Conte
     (one) => ratio(draft.value, one) > 0.6 && ratio(draft.value, one) < 1.67,
   );
   const fitting =
-    nearby.length === 1 && draft.points === undefined ? nearby : nearestFirst(draft, shaped);
+    nearby.length === 1 && draft.points === undefined
+      ? nearby
+      : nearestFirst(draft, shaped, context.readings.slice(-context.latest));
   const [first] = fitting;
   if (first === undefined || isOnDead(first, items)) return;
   if (isAtLugs(first, draft.value, items)) return;

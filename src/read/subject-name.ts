@@ -235,8 +235,11 @@ function warmRoom(build: Building, i: number, end: number): boolean {
 /** "off site 1615", "lv site 4:15": when he left, no number of the site. */
 function leftAt(build: Building, i: number): boolean {
   const [before, site, number] = [build.tokens[i - 1], build.tokens[i], build.tokens[i + 1]];
-  if (site?.text !== "site" || number?.kind !== tokenKind.number) return false;
-  if (!/^(?:on|off|lv|lvg|left|leaving)$/.test(before?.text ?? "")) return false;
+  if (site?.text !== "site" || !/^(?:on|off|lv|lvg|left|leaving)$/.test(before?.text ?? ""))
+    return false;
+  // "on site nine fifteen"
+  if (number?.word?.number !== undefined) return true;
+  if (number?.kind !== tokenKind.number) return false;
   return number.text.length >= 3 && number.value < 2400 && number.value % 100 < 60;
 }
 

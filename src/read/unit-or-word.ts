@@ -28,17 +28,19 @@ export function pointAhead(build: Building, at: number, unit: Unit): boolean {
   return unit.figure === "s" && figure && next?.kind === tokenKind.number;
 }
 
-/** "500 u 310 v 295 w 300": all three outputs stand in their order, each before its value. */
-function rowOfOutputs(build: Building, at: number): boolean {
+/** "500 u 310 v 295 w 300", "u 38k v 41k w 39k": all three outputs stand in their order, each before its value. */
+export function rowOfOutputs(build: Building, at: number): boolean {
+  const { tokens } = build;
   const letters = ["u", "v", "w"];
-  const begin = at - 2 * letters.indexOf(build.tokens[at]?.text ?? "");
-  if (begin > at || begin < 0) return false;
-  return letters.every(
-    (letter, step) =>
-      build.tokens[begin + 2 * step]?.text === letter &&
-      build.tokens[begin + 2 * step]?.glued === false &&
-      build.tokens[begin + 2 * step + 1]?.kind === tokenKind.number,
-  );
+  let i = at;
+  for (let turn = letters.indexOf(tokens[at]?.text ?? ""); turn > 0; turn--)
+    i -= /^[kmg]$/.test(tokens[i - 1]?.text ?? "") ? 3 : 2;
+  return letters.every((letter) => {
+    const [name, value, unit] = tokens.slice(Math.max(i, 0), Math.max(i, 0) + 3);
+    const is = name?.text === letter && !name.glued && value?.kind === tokenKind.number;
+    i += unit?.glued === true && /^[kmg]$/.test(unit.text) ? 3 : 2;
+    return is;
+  });
 }
 
 /** "kW 3.2 A 5.1": each unit stands before its value. */

@@ -19,6 +19,7 @@ import {
   letterAhead,
   ofTransformer,
   pointAhead,
+  rowOfOutputs,
   statAhead,
   terminalAhead,
   thinks,
@@ -169,6 +170,11 @@ export function plainUnitAt(build: Building, i: number): UnitSaid | undefined {
   const phrase = phraseAt(tokens, at);
   const unit = phrase?.word.unit;
   if (phrase === undefined || unit === undefined) return undefined;
+  // "u 38k v 41k w 39k": no kilovolts
+  const kilohm =
+    unit.figure === "kV" && rowOfOutputs(build, at + 1) ? unitCalled("kilohm") : undefined;
+  if (kilohm !== undefined)
+    return { unit: kilohm, end: at + 1, heard: false, beside: false, add: 0 };
   // "first winding's 2.2 second's 2.3": the second of them
   if (token.apostrophe && token.text === "second") return undefined;
   // "27 w-c": a terminal and its common

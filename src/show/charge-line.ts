@@ -1,4 +1,5 @@
 import type { Job, ReplyInput } from "../model.ts";
+import type { Rating } from "../vocabulary.ts";
 import { massUnits, massWords } from "./mass-words.ts";
 import { newReadings } from "./read-back.ts";
 
@@ -34,15 +35,22 @@ export function chargeTarget({
   const plate = plateTold(job) ?? equipment.charge_kg;
   if (plate === undefined) return undefined;
   const line = judgement.findings.find(({ values }) => values.line_charge_kg !== undefined);
-  const extra = line?.values.line_charge_kg ?? 0;
+  const told = massTold(job, "expected");
+  // "target 9.8 kg" is all of it, "plus 0.6 for the pipes" what comes on top
+  if (told !== undefined && told >= plate) return { kg: told, from: "told" };
+  const extra = told ?? line?.values.line_charge_kg ?? 0;
   return { kg: plate + extra, from: extra > 0 ? "plate and line" : "plate" };
 }
 
 /** "Plate 9 lb each circuit": what he read off it outweighs the list. */
-function plateTold(job: Job | undefined): number | undefined {
+const plateTold = (job: Job | undefined): number | undefined => massTold(job, "nameplate_charge");
+
+/** The weight that was told last as what the plate says or what it should be, kg. */
+function massTold(job: Job | undefined, as: Rating): number | undefined {
   const value = job?.readings.findLast(
-    ({ rating, replaced_by, undone, deleted }) =>
-      rating === "nameplate_charge" &&
+    ({ quantity, rating, replaced_by, undone, deleted }) =>
+      quantity === "mass" &&
+      rating === as &&
       replaced_by === undefined &&
       undone !== true &&
       deleted !== true,

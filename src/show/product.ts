@@ -10,37 +10,80 @@ const roundingCel = 0.06;
 /** Where the company set its own, that counts, below as above. */
 export type BoxLimitOf = (job: Job) => Limit | undefined;
 
-/** A box or product outside its limit, and the time of the first reading of that stretch. */
-export interface ProductAtRisk {
-  /** "box 46 F" */
+/** A box or product outside its limit from one reading to the first that is inside again. */
+export interface WarmStretch {
+  /** the newest reading outside: "box 46 F" */
   readonly figure: string;
   /** the limit in the unit that was said: "over 41 F", "under 1 C" */
   readonly limit: string;
-  /** ISO */
+  /** ISO, the first reading outside; never a guess at when it began */
   readonly since: string;
+  /** the first reading inside again, and when; absent: it is outside still */
+  readonly back?: { readonly figure: string; readonly at: string };
 }
 
-/** The last box or product reading where it is outside the limit; never a guess at when it began. */
-export function productAtRisk(job: Job, own: Limit = {}): ProductAtRisk | undefined {
-  const { least, most = coldHoldingCel } = own;
-  const series = job.readings
+/** The box or product that is outside its limit now, the longest so. */
+export function productAtRisk(job: Job, own: Limit = {}): WarmStretch | undefined {
+  return warmStretches(job, own)
+    .filter(({ back }) => back === undefined)
+    .toSorted((a, b) => Date.parse(a.since) - Date.parse(b.since))[0];
+}
+
+/** Every stretch outside the limit, each box by itself, oldest first. */
+export function warmStretches(job: Job, own: Limit = {}): readonly WarmStretch[] {
+  return seriesOf(job)
+    .flatMap((series) => stretchesOf(series, own))
+    .toSorted((a, b) => Date.parse(a.since) - Date.parse(b.since));
+}
+
+/** Box and product temperatures of one box each; who names none goes on with the last named. */
+function seriesOf(job: Job): readonly (readonly JobReading[])[] {
+  const all = job.readings
     .filter((r) => stands(r) && r.doubtful !== true && r.quantity === "temperature")
-    .filter((r) => r.at === "box" || r.at === "product")
-    .sort((a, b) => Date.parse(a.taken) - Date.parse(b.taken));
-  const last = series[series.length - 1];
+    .filter((r) => (r.at === "box" || r.at === "product") && typeof r.value === "number")
+    .toSorted((a, b) => Date.parse(a.taken) - Date.parse(b.taken));
+  const series = new Map<string, JobReading[]>();
+  let name = "";
+  for (const reading of all) {
+    // the first named is what was meant before it had a name
+    if (reading.subject !== undefined && name === "" && series.has("")) {
+      series.set(reading.subject, series.get("") ?? []);
+      series.delete("");
+    }
+    name = reading.subject ?? name;
+    series.set(name, [...(series.get(name) ?? []), reading]);
+  }
+  return [...series.values()];
+}
+
+function stretchesOf(
+  series: readonly JobReading[],
+  { least, most = coldHoldingCel }: Limit,
+): readonly WarmStretch[] {
   const sideOf = ({ value }: JobReading): "over" | "under" | undefined => {
     if (typeof value !== "number") return undefined;
     if (value > most + roundingCel) return "over";
     return least !== undefined && value < least - roundingCel ? "under" : undefined;
   };
-  const side = last === undefined ? undefined : sideOf(last);
-  if (last === undefined || side === undefined) return undefined;
-  const before = series.findLastIndex((r) => sideOf(r) !== side);
-  return {
-    figure: figures([last]),
-    limit: `${side} ${inUnit((side === "over" ? most : least) ?? 0, last.figure.unit)}`,
-    since: series[before + 1]?.taken ?? last.taken,
-  };
+  const stretches: WarmStretch[] = [];
+  let first = 0;
+  while (first < series.length) {
+    const from = series[first];
+    const side = from === undefined ? undefined : sideOf(from);
+    const next = series.findIndex((one, at) => at > first && sideOf(one) !== side);
+    const end = next < 0 ? series.length : next;
+    const [last, back] = [series[end - 1], series[end]];
+    if (from !== undefined && last !== undefined && side !== undefined) {
+      stretches.push({
+        figure: figures([last]),
+        limit: `${side} ${inUnit((side === "over" ? most : least) ?? 0, last.figure.unit)}`,
+        since: from.taken,
+        ...(back === undefined ? {} : { back: { figure: figures([back]), at: back.taken } }),
+      });
+    }
+    first = end;
+  }
+  return stretches;
 }
 
 /** "41 F", "5 C": to a tenth, as thermometers show it. */

@@ -22,10 +22,12 @@ function filesOf({ message: { files } }: ReplyInput): string {
   return files.length === 1 ? `Your ${kind}` : `Your ${files.length} ${kind}s`;
 }
 
-function offer(input: ReplyInput): string {
-  const jobs = input.routing?.candidates ?? [];
+function offer({ routing }: ReplyInput): string {
+  const jobs = routing?.candidates ?? [];
   const names = jobs.slice(0, mostOffered).map((j) => `${j.job} ${unitName(j)}`);
-  if (names.length === 0) return "which unit or job is this for? Kept, not filed yet.";
-  if (names.length === 1) return `for job ${names[0]}? Kept, not filed yet.`;
-  return `which job, ${names.join(" or ")}? Kept, not filed yet.`;
+  // the same question a second time is short
+  const kept = routing?.again === true ? "Kept too." : "Kept, not filed yet.";
+  if (names.length === 0) return `which unit or job is this for? ${kept}`;
+  if (names.length === 1) return `for job ${names[0]}? ${kept}`;
+  return `which job, ${names.join(" or ")}? ${kept}`;
 }

@@ -17,6 +17,9 @@ relaxSync(bot.store);
 let door;
 const due = new Map();
 const waits = [];
+/** As long as a program compiles what it runs, by what was seen. */
+const warmMs = 60_000;
+const waitsWarm = [];
 const platform = {
   name: "bench",
   longest: 4000,
@@ -29,7 +32,10 @@ const platform = {
   send: async (part) => {
     const answered = part.key.split(":")[2] ?? "";
     const was = due.get(answered);
-    if (part.of === "reply" && was !== undefined) waits.push(performance.now() - was);
+    if (part.of === "reply" && was !== undefined) {
+      waits.push(performance.now() - was);
+      if (was - began > warmMs) waitsWarm.push(performance.now() - was);
+    }
     return { kind: "sent", remote: part.key };
   },
   find: async () => ({ kind: "absent" }),
@@ -112,6 +118,7 @@ const parked = bot.store.db
 const verdict = verifyStore(bot.store);
 closeStore(bot.store);
 waits.sort(numerically);
+waitsWarm.sort(numerically);
 tell([
   {
     what: `${technicians} technicians, a message every 2 s, ${minutes} min: sent`,
@@ -126,6 +133,16 @@ tell([
   },
   { what: "from due to answered, p50", value: Math.round(quantile(waits, 0.5)), unit: "ms" },
   { what: "p99", value: Math.round(quantile(waits, 0.99)), unit: "ms", target: "< 1000" },
+  ...(waitsWarm.length === 0
+    ? []
+    : [
+        {
+          what: "p99 without the first minute",
+          value: Math.round(quantile(waitsWarm, 0.99)),
+          unit: "ms",
+          target: "< 1000",
+        },
+      ]),
   {
     what: "processor a message",
     value: Number(((user + system) / 1000 / sent).toFixed(2)),

@@ -340,7 +340,7 @@ export const replyCases: readonly ReplyCase[] = [
     title: "readings without a job, two fit",
     input: loose({
       understood: { readings: [reading("318 psi", { quantity: "pressure" })] },
-      routing: { candidates: [job, { ...job, job: 7, equipment: "RTU-2" }] },
+      routing: { candidates: [job, { ...job, job: 7, equipment: "RTU-2" }], again: false },
     }),
     context: { figures: ["318"] },
   },
@@ -348,7 +348,7 @@ export const replyCases: readonly ReplyCase[] = [
     title: "readings without a job, none fits",
     input: loose({
       understood: { readings: [reading("318 psi", { quantity: "pressure" })] },
-      routing: { candidates: [] },
+      routing: { candidates: [], again: true },
     }),
     context: { figures: ["318"] },
   },

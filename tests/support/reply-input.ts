@@ -122,6 +122,7 @@ export function input(
     site: {},
     earlier: [],
     jobs: [job],
+    box_limits: {},
     opened: false,
     late: false,
     addressed: true,

@@ -117,9 +117,14 @@ function ofSwitch(items: readonly Item[], i: number): boolean {
     );
 }
 
+const stands =
+  /^(?:held|hold|holds|holding|sits|sitting|sat|stays|stayed|steady|stuck|stands|standing|settled|flat|stalled|hanging|hangs)$/;
+
 function talkOfTime(items: readonly Item[], i: number): boolean {
   if (!before.has(textAt(items, i - 1)) && textAt(items, i - 1) !== "at") return false;
   if (ofSwitch(items, i)) return false;
+  // "pumped down, held at 400": where it stands
+  if (textAt(items, i - 1) === "at" && stands.test(textAt(items, i - 2))) return false;
   return (
     items.some((item) => meets.has(item.text)) &&
     !items.some((item) => /^water_/.test(item.label?.place ?? "")) &&

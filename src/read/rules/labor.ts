@@ -1,3 +1,4 @@
+import { isStrongBreak } from "../breaks.ts";
 import { type Item, itemKind, wordsFrom } from "../item.ts";
 import { type Rule, state } from "../note.ts";
 import { STATUS, statusOf } from "./status-words.ts";
@@ -72,7 +73,9 @@ function closesWith(items: readonly Item[], i: number): boolean {
   const [item, before] = [items[i], items[i - 1]];
   if (item === undefined || item.value > 24) return false;
   const behind = items.slice(minutesBehind(items, i) > 0 ? i + 2 : i + 1);
-  if (behind.some(({ text }) => !/^(?:[.,!]|total|on|it|this|there|here)$/.test(text)))
+  // "done 6.5h. old comp in van": another sentence tells of something else
+  const stop = behind[0] !== undefined && isStrongBreak(behind[0]);
+  if (!stop && behind.some(({ text }) => !/^(?:[.,!]|total|on|it|this|there|here)$/.test(text)))
     return false;
   const bye = items.findIndex((one) => one.owner === STATUS && farewell.has(statusOf(one) ?? ""));
   if (bye < 0 || bye >= i) return false;

@@ -17,6 +17,7 @@ import { dates } from "./date.ts";
 import { defrostFailsafe } from "./defrost-failsafe.ts";
 import { differences } from "./difference-of-amount.ts";
 import { doneWith } from "./done-with.ts";
+import { dottedRooms } from "./dotted-rooms.ts";
 import { faultCodes } from "./fault-code.ts";
 import { gasInHand } from "./gas-in-hand.ts";
 import { ifThen } from "./if-then.ts";
@@ -125,6 +126,7 @@ export const asides: readonly Rule[] = [
   numberedHeads,
   numberedRooms,
   numberAsName,
+  dottedRooms,
   onItsBox,
   putInto,
   numberedParts,

@@ -124,6 +124,12 @@ function refrigerant(note: Note, i: number): number | undefined {
   const weighed = items[i - 2]?.unit?.dimension === "mass" && items[i - 1]?.text === "of";
   const held = jugs.has(items[i - 2]?.text ?? "") && items[i - 1]?.text === "of";
   if ((weighed || held) && item.unit === undefined && gases.has(item.text)) return i + 1;
+  // "charged 9 kg 410": straight behind a weight, where the thought ends
+  const behind = items[i - 1]?.unit?.dimension === "mass" && /^\d{3}$/.test(item.text);
+  const stops =
+    items[i + 1] === undefined || !/^(?:at|on|psi|head)$/.test(items[i + 1]?.text ?? "");
+  const alone = items[i + 1]?.kind !== itemKind.label && items[i + 1]?.kind !== itemKind.unit;
+  if (behind && stops && alone && item.unit === undefined && gases.has(item.text)) return i + 1;
   // "five pounds of thirty two"
   const ends = items[i + 1] === undefined || items[i + 1]?.kind !== itemKind.unit;
   if (weighed && item.unit === undefined && ends) return spokenName(note, i)?.end;

@@ -1,3 +1,4 @@
+import { isStrongBreak } from "../breaks.ts";
 import { type Item, itemKind } from "../item.ts";
 import { type Note, type Rule, state } from "../note.ts";
 import { role } from "../word.ts";
@@ -14,7 +15,9 @@ function namedAt(items: readonly Item[], i: number): number | undefined {
   const before = items[i - 1];
   const ended =
     before?.kind === itemKind.number || /^(?:,|;|and|but|while)$/.test(before?.text ?? "");
-  if (!ended) return undefined;
+  // "heater one open. two reads 28"
+  const told = before !== undefined && (isStrongBreak(before) || toldHow.test(before.text));
+  if (!ended && !(told && draws.test(textAt(items, i + 1)))) return undefined;
   if (item?.kind === itemKind.word && item.text === "one" && item.apostrophe) return 1;
   if (!freeNumber(item) || item.unit !== undefined || item.fraction) return undefined;
   if (!Number.isInteger(item.value) || item.value < 1 || item.value > MACHINES) return undefined;
@@ -55,6 +58,8 @@ function nextInRow(items: readonly Item[], i: number): Item | undefined {
 
 const states =
   /^(?:off|dead|down|out|fine|ok|okay|good|not|wont|isnt|tripped|locked|idle|running|runs|humming|hums|noisy|seized)$/;
+
+const toldHow = /^(?:open|shorted|dead|off|ok|okay|good|fine|bad|tripped|infinite|infinity|ol)$/;
 
 /** "fan 1 1.2 A, 2 off": how the next of the row is, no value of it. */
 function saysHow(items: readonly Item[], i: number): boolean {

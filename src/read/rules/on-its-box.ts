@@ -2,7 +2,7 @@ import { type Note, type Rule, state } from "../note.ts";
 import { freeNumber, textAt } from "./near.ts";
 
 const box = "(?:branch )?(?:box|bb|bc|selector) (?:[a-z]|\\d{1,2})\\b";
-const more = "(?: ?(?:and|&|,) ?\\d+)*";
+const more = "(?:(?: ?(?:and|&|,) ?| )\\d+(?:\\.\\d+)?)*";
 const hangs = new RegExp(`^${more} (?:is|are|hang|hangs) (?:both |all )?(?:on|off|fed by) ${box}`);
 const boxBefore = new RegExp(`\\b(?:on|off|from|fed by) ${box}`);
 const too = new RegExp(`^${more} (?:too|also|is|are|as)\\b`);
@@ -24,7 +24,7 @@ export const onItsBox: Rule = {
   apply: (note) => {
     note.items.forEach((item, i) => {
       if (!freeNumber(item) || item.unit !== undefined || item.fraction) return;
-      if (Number.isInteger(item.value) && isRoomOf(note, i))
+      if (isRoomOf(note, i))
         state(note, onItsBox.name, [i, i + 1], { kind: "note", about: "place" });
     });
   },

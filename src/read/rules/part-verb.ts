@@ -73,7 +73,9 @@ export function verbOf(items: readonly Item[], from: number, to: number): Verb |
     if (
       /^(?:put|putting|dropped|stuck)$/.test(item.text) &&
       items.slice(i + 1, i + 4).some((word) => word.text === "new" || word.text === "in") &&
-      !intoRun(items, i)
+      !intoRun(items, i) &&
+      // "putting the comp in friday"
+      !(item.text === "putting" && dueWords({ items: items.slice(i, to), plain: "" }))
     )
       return { state: "fitted", at: i };
     if (/^put(?:ting)?$/.test(item.text) && putOn(items, i, to)) return { state: "fitted", at: i };
@@ -132,12 +134,30 @@ function newToo(items: readonly Item[], i: number, to: number): boolean {
 
 /** "board due friday", "part due tomorrow 8am": it comes; "filter change due friday" is work to do. */
 function comesDue(items: readonly Item[], i: number): boolean {
+  if (comesOn(items, i)) return true;
   if (items[i]?.text !== "due" || items[i + 1]?.text === "for") return false;
   const before = items.slice(Math.max(0, i - 3), i);
   return (
     dueWords({ items: items.slice(i), plain: "" }) !== undefined &&
     !before.some(({ text, roles }) => (roles & role.not) !== 0 || upkeep.test(text))
   );
+}
+
+const arrives = /^(?:in|comes|coming|arrives|arriving|lands|landing|ships)$/;
+
+/** "comp in friday morning", "board comes thursday": a part, and straight behind it the day. */
+function comesOn(items: readonly Item[], i: number): boolean {
+  const from = /^(?:is|will|be|should)$/.test(items[i - 1]?.text ?? "") ? i - 1 : i;
+  const part = items[from - 1];
+  const isPart = isMounted(part) || /^(?:comp|drive|inverter|txv)$/.test(part?.text ?? "");
+  if (!arrives.test(items[i]?.text ?? "") || !isPart) return false;
+  const begins = items[from - 2]?.text ?? ",";
+  if (!/^(?:[,.;]|and|the|new|but|ok|your|his|her)$/.test(begins)) return false;
+  const doing = items.slice(Math.max(0, from - 4), from - 1);
+  if (doing.some(({ text }) => /^(?:put|putting|get|getting|set|have|install|fit)/.test(text)))
+    return false;
+  const day = dueWords({ items: items.slice(i + 1, i + 4), plain: "" })?.first;
+  return day !== undefined && items.indexOf(day) <= i + 2;
 }
 
 const toCome = /^(?:due|overdue|scheduled|coming|tomorrow|next|needed|interval|reminder)$/;

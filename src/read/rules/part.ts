@@ -6,6 +6,7 @@ import type { Note, Rule } from "../note.ts";
 import { role } from "../word.ts";
 import { partWords } from "../words/parts.ts";
 import { capacitorAt, pipeAt } from "./by-size.ts";
+import { countAt, countOf } from "./part-count.ts";
 import { numberOf } from "./part-number.ts";
 import { unknownAt } from "./part-unknown.ts";
 import { fits, isBareOrder, needs, type Verb, verbOf } from "./part-verb.ts";
@@ -63,33 +64,6 @@ function compound(note: Note, i: number): string | undefined {
   return parts.get(said) ?? said;
 }
 
-function countOf(note: Note, at: number): number | undefined {
-  const { items } = note;
-  for (let i = Math.max(0, at - 3); i < Math.min(items.length, at + 6); i++) {
-    const item = items[i];
-    if (
-      item?.kind !== itemKind.number ||
-      item.unit !== undefined ||
-      !Number.isInteger(item.value) ||
-      item.value < 1 ||
-      item.value > 60
-    )
-      continue;
-    // "10/440 cap": its size
-    if (items[i + 1]?.text === "/" || items[i - 1]?.text === "/") continue;
-    if (item.owner === undefined || /^(?:<number> <things>|going to)/.test(item.owner)) {
-      const next = items[i + 1]?.text;
-      // "it's eighteen after the filter change": a value, no count
-      const told = items
-        .slice(i + 1, at)
-        .some(({ text }) => /^(?:after|before|since|with|when|the|on|at)$/.test(text));
-      if (i < at && told) continue;
-      if (i < at || next === "of" || items[i - 1]?.text === "qty") return item.value;
-    }
-  }
-  return undefined;
-}
-
 /** Where other parts than the one at `at` are named. */
 function othersOf(note: Note, at: number): number[] {
   const found: number[] = [];
@@ -141,6 +115,30 @@ function add(note: Note, part: string, verb: Verb, at: number): void {
   });
 }
 
+interface Named {
+  readonly part: string;
+  readonly at: number;
+  readonly state: Verb["state"];
+  readonly quantity?: number | undefined;
+}
+
+/** A part of a list, by its name alone. */
+function alone(note: Note, { part, at, state, quantity }: Named): void {
+  const item = note.items[at];
+  const number = numberAt(note, part, at);
+  if (item === undefined) return;
+  note.statements.push({
+    kind: "part",
+    part,
+    ...(number === undefined ? {} : { number }),
+    ...(quantity === undefined ? {} : { quantity }),
+    state,
+    said: note.text.slice(item.from, item.to),
+    spans: [[item.from, item.to]],
+    rule: partRule.name,
+  });
+}
+
 /** "a contactor and a txv": what is named behind "and" goes with the first. */
 function alsoNamed(note: Note, verb: Verb, at: number, to: number): void {
   let i = at + 1;
@@ -153,18 +151,7 @@ function alsoNamed(note: Note, verb: Verb, at: number, to: number): void {
   )
     i++;
   const part = i < to ? nounAt(note, i) : undefined;
-  const first = note.items[i];
-  if (part === undefined || first === undefined) return;
-  const number = numberAt(note, part, i);
-  note.statements.push({
-    kind: "part",
-    part,
-    ...(number === undefined ? {} : { number }),
-    state: verb.state,
-    said: note.text.slice(first.from, first.to),
-    spans: [[first.from, first.to]],
-    rule: partRule.name,
-  });
+  if (part !== undefined) alone(note, { part, at: i, state: verb.state });
 }
 
 /** "ordered a cap, contactor 33-208 and a fan motor": behind the comma a part and nothing done to it. */
@@ -174,6 +161,11 @@ function listGoesOn(note: Note, verb: Verb, from: number, to: number): boolean {
   while (/^(?:and|&|plus|also)$/.test(note.items[at]?.text ?? "")) at++;
   while (((note.items[at]?.roles ?? 0) & role.article) !== 0 || note.items[at]?.text === "new")
     at++;
+  // ", 2 filters"
+  const counted = countAt(note.items[at]);
+  if (counted !== undefined) at++;
+  // "and a 35/5 cap"
+  while (/<size of a thing>$/.test(note.items[at]?.owner ?? "")) at++;
   const part = at < to ? nounAt(note, at) : undefined;
   const item = note.items[at];
   if (part === undefined || item === undefined) return false;
@@ -187,23 +179,16 @@ function listGoesOn(note: Note, verb: Verb, from: number, to: number): boolean {
         word.text.endsWith("ing"),
     );
   if (said || at + 8 < to) return false;
-  const number = numberAt(note, part, at);
-  note.statements.push({
-    kind: "part",
-    part,
-    ...(number === undefined ? {} : { number }),
-    state: verb.state,
-    said: note.text.slice(item.from, item.to),
-    spans: [[item.from, item.to]],
-    rule: partRule.name,
-  });
+  alone(note, { part, at, state: verb.state, quantity: counted });
   alsoNamed(note, verb, at, to);
   return true;
 }
 
-function isNumberAlone({ items, statements }: Note, from: number, to: number): boolean {
+function isNumberAlone(note: Note, from: number, to: number): boolean {
+  const { items, statements } = note;
   const [first, last] = [items[from], items[to - 1]];
   if (first === undefined || last === undefined) return false;
+  if (items.slice(from, to).some((_, i) => nounAt(note, from + i) !== undefined)) return false;
   return statements.some(
     ({ kind, spans: [span] }) =>
       kind === "note" && span !== undefined && span[0] <= first.from && span[1] >= last.to,

@@ -1,7 +1,7 @@
 import type { TreeNode } from "../../model.ts";
 import { hasHeat } from "../gauge-pair.ts";
 import type { Note, Rule } from "../note.ts";
-import { namesPart, partAt, type Things, thingsAt } from "../tree/named-things.ts";
+import { bareRooms, namesPart, partAt, type Things, thingsAt } from "../tree/named-things.ts";
 import { type TieVerb, tieVerbs } from "../tree/tie-verb.ts";
 import { type TreeWord, treeWords } from "../tree/tree-word.ts";
 
@@ -51,12 +51,31 @@ function upTie(words: readonly TreeWord[], verb: TieVerb, after: number): Tie | 
     const until = words.findLastIndex(
       ({ text }, i) => i < verb.from && !/^(?:,|which|that)$/.test(text),
     );
-    const feeds = thingsAt(words.slice(0, until + 1), from);
-    if (feeds?.end !== until + 1) continue;
+    const list = words.slice(0, until + 1);
+    const named = thingsAt(list, from);
+    const feeds = named?.end === until + 1 ? named : onBox(part.name, verb, bareRooms(list, from));
+    if (feeds === undefined) continue;
     if (!verb.sure && isUncertain(words, verb, { feeds, behind: part.end })) return undefined;
-    return { part: part.name, feeds, from, to: part.end, up: true };
+    return withAlso(words, { part: part.name, feeds, from, to: part.end, up: true });
   }
   return undefined;
+}
+
+/** "12 and 16 are on box B, 14 too" */
+function withAlso(words: readonly TreeWord[], tie: Tie): Tie {
+  const too = words.findIndex(({ text }, i) => i > tie.to && /^(?:too|also)$/.test(text));
+  const more = words[tie.to]?.text === "," ? bareRooms(words.slice(0, too), tie.to + 1) : undefined;
+  if (too < 0 || more === undefined) return tie;
+  const rooms = [...tie.feeds.rooms, ...more.rooms];
+  return { ...tie, feeds: { ...tie.feeds, rooms }, to: too + 1 };
+}
+
+const boxes = /^(?:branch|bb|bs|bc|selector|mode)\b/i;
+
+/** "12 and 16 hang on bb-2", "12 and 16 are on box B": bare numbers are rooms where it is a box that feeds them. */
+function onBox(part: string, verb: TieVerb, feeds: Things | undefined): Things | undefined {
+  if (feeds === undefined || !boxes.test(part)) return undefined;
+  return verb.sure || (feeds.rooms.length > 1 && verb.to - verb.from > 1) ? feeds : undefined;
 }
 
 /** "Rooms 11 to 14 are warm, they hang on bb-1": the rooms named before. */

@@ -166,6 +166,21 @@ function namedRoomAt(words: readonly TreeWord[], at: number): Things | undefined
   return roomName.test(said) ? { parts: [], rooms: [said], bare: false, end: at + 1 } : undefined;
 }
 
+/** By floor and door as well: "3.1". */
+const roomNumber = /^\d{1,4}(?:\.\d{1,2})?$/;
+
+/** Rooms by nothing but their numbers, however small, where the words beside say that they hang on something. */
+export function bareRooms(words: readonly TreeWord[], start: number): Things | undefined {
+  const rooms: string[] = [];
+  let at = start;
+  for (; at < words.length; at++) {
+    const said = textAt(words, at);
+    if (roomNumber.test(said)) rooms.push(`Room ${said}`);
+    else if (!joint.test(said) || rooms.length === 0) return undefined;
+  }
+  return rooms.length === 0 ? undefined : { parts: [], rooms, bare: true, end: at };
+}
+
 /** Parts and rooms from a word on, as far as the list goes; undefined where none is named. */
 export function thingsAt(words: readonly TreeWord[], start: number): Things | undefined {
   const parts: string[] = [];

@@ -1,9 +1,8 @@
 import type { Job, ReplyInput } from "../../model.ts";
 import { namedCauses } from "../causes.ts";
-import { dayAndMonth } from "../days.ts";
-import { localTime } from "../local-time.ts";
 import { circuitWords, leadWords } from "../machine-words.ts";
 import { openParts, partWords } from "../open-parts.ts";
+import { toldWhen } from "../told-when.ts";
 import {
   clipped,
   faultWords,
@@ -39,10 +38,12 @@ export function handoverLines(input: ReplyInput, job: Job): readonly string[] {
       : `Hang your own lock before ${personName(owner.who, input.names)} takes one off, then prove it dead again.`,
     sentenceCase(sentence(`${jobName(job)}: ${stateWords(job)}`)),
     ...machine.locks.map((lock) => lockLine(input, lock)),
-    ...machine.bypasses.map((b) => sentence(`Bypassed: ${b.what}, since ${when(input, b.since)}`)),
+    ...machine.bypasses.map((b) =>
+      sentence(`Bypassed: ${b.what}, since ${toldWhen(input, b.since)}`),
+    ),
     causeLine(input),
     lastWord(input, job),
-    ...job.clocks.slice(0, 1).map((c) => sentence(`A value is due at ${when(input, c.due)}`)),
+    ...job.clocks.slice(0, 1).map((c) => sentence(`A value is due at ${toldWhen(input, c.due)}`)),
     openPartsLine(job),
   ]
     .filter((line) => line !== "")
@@ -62,15 +63,7 @@ function stateWords(job: Job): string {
 function lockLine(input: ReplyInput, lock: Job["machine"]["locks"][number]): string {
   const place = lock.where?.replace(/^(?:(?:at|on|in) )?(?:the )?/i, "");
   const where = place === undefined ? "" : ` at the ${place}`;
-  return sentence(`${ownLock(lock, input.names)}${where}, since ${when(input, lock.since)}`);
-}
-
-/** "09:20", with the day where it is another. */
-function when(input: ReplyInput, iso: string): string {
-  const moment = localTime(iso, input.time_zone);
-  const today = localTime(input.message.at, input.time_zone)?.date;
-  if (moment === undefined) return iso;
-  return moment.date === today ? moment.time : `${dayAndMonth(moment.date)} ${moment.time}`;
+  return sentence(`${ownLock(lock, input.names)}${where}, since ${toldWhen(input, lock.since)}`);
 }
 
 function causeLine(input: ReplyInput): string {
@@ -87,7 +80,7 @@ function lastWord(input: ReplyInput, job: Job): string {
   const last = said.findLast(({ kind }) => kind !== "note") ?? said.at(-1);
   if (last === undefined) return "";
   const who = personName(last.who, input.names);
-  return sentence(`Last word, ${who} ${when(input, last.at)}: ${clipped(last.says, 14)}`);
+  return sentence(`Last word, ${who} ${toldWhen(input, last.at)}: ${clipped(last.says, 14)}`);
 }
 
 function openPartsLine(job: Job): string {

@@ -12,6 +12,7 @@ import { lacking } from "./lacking.ts";
 import { locks } from "./locks.ts";
 import { next } from "./next.ts";
 import { parts } from "./parts.ts";
+import { product } from "./product.ts";
 import { reading } from "./reading.ts";
 import { shared } from "./shared.ts";
 import { status } from "./status.ts";
@@ -43,4 +44,5 @@ export const answers = {
   worked,
   weights,
   hours,
+  product,
 } as const satisfies Record<QuestionName, Answer>;

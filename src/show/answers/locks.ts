@@ -1,6 +1,5 @@
 import type { Job, ReplyInput } from "../../model.ts";
-import { dayAndMonth } from "../days.ts";
-import { localTime } from "../local-time.ts";
+import { toldWhen } from "../told-when.ts";
 import { ownLock, personName, sentence } from "../wording.ts";
 import type { Answer } from "./answer.ts";
 
@@ -30,8 +29,8 @@ function onceOn(input: ReplyInput, job: Job): string {
   const on = told.findLast((one) => one.on);
   if (on === undefined) return "";
   const off = told.findLast((one) => !one.on && Date.parse(one.at) >= Date.parse(on.at));
-  const gone = off === undefined ? "" : `, off ${when(input, off.at)}`;
-  return ` ${sentence(`Last: ${personName(on.who, input.names)}'s, on ${when(input, on.at)}${gone}`)}`;
+  const gone = off === undefined ? "" : `, off ${toldWhen(input, off.at)}`;
+  return ` ${sentence(`Last: ${personName(on.who, input.names)}'s, on ${toldWhen(input, on.at)}${gone}`)}`;
 }
 
 function lockLines(input: ReplyInput, job: Job): readonly string[] {
@@ -39,18 +38,11 @@ function lockLines(input: ReplyInput, job: Job): readonly string[] {
     const at = lock.where?.replace(/^(?:(?:at|on|in) )?(?:the )?/i, "");
     const where = at === undefined ? "" : ` at the ${at}`;
     const owner = ownLock(lock, input.names);
-    return sentence(`${placeOf(job)}: ${owner}${where}, since ${when(input, lock.since)}`);
+    return sentence(`${placeOf(job)}: ${owner}${where}, since ${toldWhen(input, lock.since)}`);
   });
 }
 
 function placeOf(job: Job): string {
   const unit = [job.site, job.equipment].filter((word) => word !== null).join(" ");
   return unit === "" ? `Job ${job.job}` : `Job ${job.job} ${unit}`;
-}
-
-function when(input: ReplyInput, iso: string): string {
-  const moment = localTime(iso, input.time_zone);
-  const today = localTime(input.message.at, input.time_zone)?.date;
-  if (moment === undefined) return iso;
-  return moment.date === today ? moment.time : `${dayAndMonth(moment.date)} ${moment.time}`;
 }

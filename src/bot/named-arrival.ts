@@ -1,0 +1,28 @@
+import type { Job, Message, Span, Statement, Understood } from "../model.ts";
+import { lastStatus } from "./back-again.ts";
+import { namesSite } from "./names-site.ts";
+
+const at =
+  /^\s*(?:ok(?:ay)?,?\s+)?(?:(?:i['’]?m|we['’]?re|just|now)\s+)*at\s+(?:the\s+)?([\p{L}'’ -]+?)\s*(?:now\s*)?(?:[,.;:!\n]|$)/iu;
+
+/** "At tannery, my lock is on": only who knows the site's name can tell that he has come. */
+export function withNamedArrival(
+  understood: Understood,
+  { text, person, role }: Pick<Message, "text" | "person" | "role">,
+  job: Job,
+): Understood {
+  const match = at.exec(text);
+  if (role !== "tech" || match === null) return understood;
+  const isSite = namesSite(match[1] ?? "", job);
+  const told = understood.statements.some(({ kind }) => kind === "status" || kind === "question");
+  if (!isSite || told || lastStatus(job, person)?.status === "on_site") return understood;
+  const span: Span = [match.index, match.index + match[0].length];
+  const statement: Statement = {
+    kind: "status",
+    status: "on_site",
+    said: match[0].trim(),
+    spans: [span],
+    rule: "at <site>",
+  };
+  return { ...understood, statements: [statement, ...understood.statements] };
+}

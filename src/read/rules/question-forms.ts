@@ -1,0 +1,100 @@
+import type { QuestionName } from "../../vocabulary.ts";
+import { partAsked } from "./part-question.ts";
+
+/** How questions to the record begin or read, in the order in which they are tried. */
+export const forms: readonly (readonly [question: QuestionName, form: RegExp, bare: RegExp])[] = [
+  [
+    "why",
+    /^(?:(?:why|how come|what makes you|is (?:that|this|it) (?:bad|good|ok|okay|normal|high|low))\b|what(?:'?s| is) the (?:limit|floor|minimum|maximum|min|max|spec|cutoff)(?: (?:for|on|here|there)\b.{0,30})?$)/,
+    /^(?:why|is (?:that|this|it) (?:bad|good|ok|okay|normal|high|low))$/,
+  ],
+  [
+    "lacking",
+    /^(?:(?:so|ok|okay|and) )*(?:what(?:'?s| is| else is| do i have| do we have)?(?: still)? (?:left|missing|lacking|outstanding)(?: (?:to do|here|now|for me|on (?:this|it|here)|on this (?:one|job)|(?:for|in|from) (?:this|the|my) (?:job|file|ticket|report|paperwork)|(?:at|on|for|with|over at) (?:the )?[a-z0-9][a-z0-9' -]{1,30}))*|what (?:else |all )?(?:do|does) (?:i|you|we|it|the (?:file|office)) (?:still )?(?:need|lack|want)(?: (?:from me|to (?:do|close|finish|read|get|close (?:it|this)(?: out)?)|here|on this(?: one)?|for (?:this|the) (?:job|file)))*|(?:am i|are we|did i) (?:missing|forget(?:ting)?) (?:anything|something)|(?:is )?anything (?:else )?(?:missing|left|you need|still (?:open|missing|needed))(?: (?:to do|here|on this|from me|(?:on|at|for|with|over at) (?:the )?[a-z0-9][a-z0-9' -]{1,30}))?|(?:can|may) i (?:go|leave|close (?:it|this|it out|this out|the job|out))(?: now)?|(?:am i|are we) (?:good|ok|okay|clear) to (?:go|leave|close)(?: (?:it|this)(?: out)?)?|(?:am i|are we) (?:done|all set)(?: here)?)$/,
+    /^(?:what(?:'?s| is) (?:left|missing)(?: to do)?|what do i still need|what am i missing|am i missing anything|did i (?:miss|forget) anything|anything missing)$/,
+  ],
+  ["parts", partAsked, /^(?:parts|open parts)$/],
+  [
+    "parts",
+    /^(?:(?:so|and|ok) )*what (?:(?:do|does|did) (?!(?:i|we|you|it|that|this|the)\b)[a-z]+ (?:still )?(?:need|want|order|ask for)|(?:are we|are they|is (?!it\b)[a-z]+|am i) (?:still )?waiting (?:on|for))(?: (?:at|on|for|there|here|now|today)\b.{0,40})?$/,
+    /^what are we waiting on$/,
+  ],
+  [
+    "next",
+    /\b(?:what next|whats next|what's next|what now|next step|what (?:else )?(?:should|can|could|do) (?:i|we) (?:check|do|try|look at)|what (?:else )?to check|anything else to (?:check|try|look at)|where do i (?:look|start))\b|^(?:so |ok |okay )*(?:what (?:do|would) (?:you|u) (?:think|reckon|make of (?:it|this|that))(?: it is| now)?|(?:any |your )?(?:ideas|thoughts)|what(?:'?s| is) your (?:take|guess))$/,
+    /^(?:what do (?:you|u) think|any (?:ideas|thoughts)|thoughts|next|what next|whats next|what's next|what now)$/,
+  ],
+  [
+    "customer",
+    /\b(?:what (?:do|can|should) (?:i|we) tell\b|^(?:please )?tell the (?:customer|client|owner)|(?:line|word|something) for the customer|^customer (?:line|text|note|update|message)(?: (?:for|on|at) .{2,40})?$)/,
+    /^(?:customer|customer line)$/,
+  ],
+  [
+    "bring",
+    /\bwhat (?:do|should|must) (?:i|we) (?:need to )?(?:bring|take along|take with)\b|\bwhat to bring\b|\banything (?:to|i should) bring\b/,
+    /^(?:what to bring|bring)$/,
+  ],
+  [
+    "handover",
+    /\b(?:anything (?:i|we) (?:should|need to|must) know|what (?:should|must|do) (?:i|we) (?:need to )?know|hand(?: ?over|off) note|(?:taking|i'?ll take|i will take) (?:(?:over )?(?:it|this(?: one| job)?|the job|[a-z]+[- ]?\d+|over)(?: over)? from|over (?:it|this(?: one| job)?|the job|[a-z]+-?\d+)$)|how was it left)\b|^(?:(?:ok|now|so|i'?m|i am|i'?ll be|we'?re) )*(?:taking|i'?ll take|i will take|took|i took) over(?: [a-z'&-]+){1,4}$/,
+    /^(?:(?:give|get|send) me (?:a |the )?)?hand(?: ?over|off)(?: note)?(?: (?:for|on) .{2,40})?$/,
+  ],
+  [
+    "reading",
+    /\bwhat (?:did|do) (?:i|we|he|she|you|they) (?:read|get|measure|have|see)\b|\bwhat (?:did|does) (?:the |my |our )?[a-z0-9][a-z0-9 .-]{0,40} (?:read|show|meg|megger|measure|come in at|get to)\b|\bwhat(?: was| were| is| are|'?s) (?:the |my |our |his |her |their )?(?:last )?(?:readings?|values?|lead|leg|phase|winding|box|product|static|megs?|megohms?|ohms?|windings?|insulation|amps?|current|volts?|voltage|drops?|diodes?|microfarads?|suction|head|liquid|discharge|pressures?|temps?|temperatures?|superheat|subcooling|static|vacuum|microns?|weight)\b|^(?:super ?heat|sub ?cool(?:ing)?|sh|sc|split|delta t|ratio|approach|imbalance|unbalance)$/,
+    /^readings?$/,
+  ],
+  [
+    "shared",
+    /^(?:so )?(?:what|which (?:part|box|unit|branch box)) (?:(?:do|does|is|are)\b.*\b(?:share|in common|common to|hang on)|(?:feeds|serves) (?:them|those|these|(?:all )?the (?:warm|bad|hot|cold|complaining) (?:rooms|zones))|is common to .*)(?: all)?$/,
+    /^(?:what (?:do|does) they (?:all )?share|what is common|in common)$/,
+  ],
+  [
+    "who",
+    /^(?:who(?:s|'s| is) (?:at|on|over|out|with|going|there|still)\b|(?:who(?:s|'s| is)|is any(?:body|one)|any(?:body|one)) (?:free|available|idle)(?: (?:now|today|right now|this (?:morning|afternoon)))?$|(?:is )?any(?:body|one) (?:else )?(?:(?:still|left) )?(?:over )?at (?!the (?:shop|office|store|yard)\b)|(?:did|has) (?!(?:i|we|you|it|that|this|the|any(?:body|one|thing))\b)[a-z]+ (?:leave|left|arrive|arrived|get there|got there|show up|gone)(?: yet| already| there)*$|(?:is|are) (?!(?:it|that|this|we|you|there|the)\b)[a-z]+ (?:still )?(?:there|here|on (?:it|site)|at .{2,40}|(?:done|finished)(?: (?:at|with|on) .{2,40})?)(?: yet| already| now| still)*$|where(?:'s|s| is) (?!(?:everyone|everybody|it|that|this|the|my|our|your|we)\b)[a-z]+(?: (?:at|now|today|right now))?$)/,
+    /^(?:who is there|whos there)$/,
+  ],
+  [
+    "locks",
+    /^(?:whose (?:lock|tag)|who(?:s|'s| has| put)? (?:has )?(?:(?:a|the|his|her) )?(?:lock(?:ed|s)?|tag(?:ged)?)\b|what(?:s|'s| is)? (?:still )?locked|(?:is|are) (?:it|that|this|everything|the [a-z]+) (?:still )?locked|any locks\b|(?:(?:(?:did|do|have|has|had|is|are|was|were) (?:we|i|you|he|she|they|any(?:body|one|thing)|some(?:body|one|thing)|there (?:a|any))|did (?!the\b)[a-z]+) (?:ever |still |have |got |put )*(?:(?:a|any|the|my|our) )?(?:lock|lockout|tag|locked|tagged)(?! (?:up|out of)\b)\b)|(?:is|are|was) (?:there (?:still )?(?:a|any|another|no)|(?:the|his|her|my|your|our|their|any|[a-z]+'s)) (?:locks?|tags?)\b.{0,40}|list (?:of )?(?:the )?locks|which (?:units?|machines?|jobs?) (?:is|are) locked|locks? (?:on|still on|out)\b)/,
+    /^(?:locks|lock list|lockouts)$/,
+  ],
+  [
+    "worked",
+    /^(?:(?:so|and|ok|hey) )*what (?:did|has|have|had|all did) (?!(?:i|we|you|it|that|this|the|he|she|they)\b)[a-z]+ (?:do|done|did|fix|fixed|change|changed|find|found|put in|replace|replaced|get done|work on)\b(?! (?:with|for lunch|for dinner|to (?:you|me|my)))/,
+    /^what was done$/,
+  ],
+  [
+    "history",
+    /\b(?:history|what did (?:i|we|he|she|they) (?:do|find|put in|change|fix|fit|install|replace|swap)|what (?:was (?:it|that|wrong|the (?:problem|trouble|fault|matter))|happened)\b.*\blast (?:time|visit)|last time we were|been here before|^(?:has|have|did) (?:this|that|it|the|these|those|we)\b.{0,40}\bbefore$|^who (?:worked on|was on|looked at|fixed|did) (?:it|this|that|this one|the [a-z]+)(?: (?:last|before|yesterday|last time|last week))?$|^when (?:was|were) (?:we|he|she|they|[a-z]+) last (?:there|here|out|at .{2,30})$|who was here|previous visits?|past visits?|when were we|anything done here|what was done)\b/,
+    /^history$/,
+  ],
+  ["summary", /\b(?:summary|summarize|sum up|recap|wrap up for)\b/, /^(?:summary|recap)$/],
+  ["export", /\b(?:export|spreadsheet|send the day)\b/, /^export$/],
+  [
+    "weights",
+    /^(?:(?:so|and|ok) )*(?:how (?:much|many (?:pounds|lbs?|kilos?|kg|ounces))(?: (?:gas|refrigerant|charge|juice|r-?\d+[a-z]?))?(?: in total)? (?:went (?:in|into|back|out)|(?:have|has) (?:i|we|you|he|she|they|[a-z]+) (?:put|added|charged|recovered|pulled|taken|weighed)|did (?:we|i|you|he|she|they|[a-z]+) (?:put|add|charge|recover|pull|take|weigh)|was (?:charged|added|recovered|put in|pulled)|is (?:in|left to go|to go)|came out|(?:does|should) (?:it|that|this|[a-z]+-?\d+) (?:take|hold|get)|(?:more |still )?(?:to go|goes in))\b.*|(?:did|do|have|has) (?:we|i|you|he|she|they|any(?:body|one)) (?:ever )?(?:get|got|have|weigh|weighed|log|record|note|write down) (?:(?:the|a|any|that) )?(?:(?:charge|gas|refrigerant|recovery|recovered) )?(?:weights?|charge|gas|refrigerant)\b.*|what (?:does|did|should) (?:it|this|this one|that) (?:hold|take)|what(?:'?s| is) the target(?: weight)?(?: (?:on|for) (?:it|this|that|this one|circuit \d|ckt \d))?(?: and .*)?|what(?:'?s| is| was) the (?:target|total|full|plate|factory|nameplate)?(?: |$)?(?:target |total )?charge(?: (?:for|on|of|in|target) .*| target)?)$/,
+    /^(?:charge target|target charge|total charge)$/,
+  ],
+  [
+    "hours",
+    /^(?:(?:so|and|ok|hey) )*(?:how long (?:have|has|had|was|were) (?:i|we|you|he|she|they|[a-z]+) (?:(?:been|already) )*(?:here|there|out (?:here|there)|on (?:this|the (?:job|clock)|site)|at .{2,40})(?: (?:now|today|already|so far))*|how (?:many hours|much time)(?! (?:on|has|does|did|is|to|for|until|till) (?:the |that |this )?(?:comp|compressor|motor|unit|run|bearing|oil|filter|drier)\b)\b.{0,60}|(?:what(?:'?s| are) )?(?:my|our|the|total) hours(?: (?:so far|today|here|on|for|at)\b.{0,40})?|hours (?:on|for|at) .{2,40}|hours (?:today|so far|this week)|when did (?:i|we|he|she|they|(?!it\b|this\b|that\b|the\b)[a-z]+) (?:get (?:here|there|in)|start here|start there|clock in|arrive|leave|clock out)(?: (?:here|today))?)$/,
+    /^(?:hours|my hours)$/,
+  ],
+  [
+    "product",
+    /^(?:(?:so|and|ok) )*(?:how long (?:was|were|is|are|has|have|did|had) (?:the |that |this |their )?(?:product|food|milk|meat|dairy|produce|stuff|goods|stock|box|case|cooler|freezer|walk-?in)s?(?: [a-z0-9]{1,3})?(?: been)? (?:at risk|out of (?:temp|temperature|range)|over|warm|above|sit|warm for|(?:over|above) (?:the )?(?:limit|\d\d))\b.{0,40}|(?:any|is (?:the|any)|was (?:the|any)|is|was) product (?:at risk|loss|lost|ok|okay|safe)\b.{0,40})$/,
+    /^any product at risk$/,
+  ],
+  [
+    "how",
+    /^(?:how do i|how to|how should i|how do you|show me how|how(?! (?:much|many|long|far|come|about|'s|is|are|was|were|did|has|have|will)\b))\b/,
+    /^how$/,
+  ],
+  [
+    "status",
+    /\b(?:status|where is (?:everyone|everybody)|what(?:'?s| is) (?:still |left |all )*(?:open|outstanding|unfinished)|open jobs|where are we|who is where|who'?s where|who all is where)\b/,
+    /^(?:status|board|jobs)$/,
+  ],
+  ["help", /^(?:help|what can you do|commands)\b/, /^help$/],
+];
