@@ -179,7 +179,7 @@ stiffed stiffer stile stilled stilt sting stinging stinker stinky stint stints s
 stocking stocky stoke stoked stoking stole stolid stomped stomping stomps stoned stoner stony stood stooped stooping
 stoops stopper stoppled stoppling stored stork stoups stove stowed stows strain strained strains stranding strands
 stratus straw stray strays streaming streams strep strew strews stria striae stride strife striker string strings
-stripe stripped stripy strive stroke stroll strolls strop stropping strops strung study stuffy stumped stung stunt
+stripe stripped stripy strive stroke stroll strolls strop stropping strops strung study stuffs stumped stung stunt
 sucker suckled suckling suited suits sulked sulking sulks summed summery superb supped supple suppler supplied
 supplies supposes surer surfing surged suspicions swabs swagged swagging swain swains swamped swatch swatches swats
 swaying sways swear swearing sweater sweaty sweeping sweet swell sweller swells swift swigging swigs swill swilled
