@@ -30,7 +30,10 @@ function general({ jobs, job }: ReplyInput, said: string): readonly Found[] {
     return lastOfParts(job)
       .filter(({ state }) => state === "fitted")
       .map((part) => ({ job, part, named: false }));
-  if (!/\b(?:parts|on order|ordered|order|anything|delivery|it|they|need|want|waiting)\b/.test(said)) return [];
+  if (
+    !/\b(?:parts|on order|ordered|order|anything|delivery|it|they|need|want|waiting)\b/.test(said)
+  )
+    return [];
   return (job === undefined ? jobs : [job]).flatMap((one) => of(one, said));
 }
 
