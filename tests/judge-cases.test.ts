@@ -32,6 +32,8 @@ const pinned: Readonly<Record<string, number>> = {
   "seventeenth-gas.jsonl": 0,
   "eighteenth-electrical.jsonl": 0,
   "eighteenth-gas.jsonl": 0,
+  "nineteenth-electrical.jsonl": 0,
+  "nineteenth-gas.jsonl": 0,
 };
 
 /** Worked out when it is first asked for, and kept. */

@@ -10,7 +10,7 @@ import { sceneOf } from "../src/judge/scene.ts";
 import { latestPair } from "../src/judge/together.ts";
 import { isFittedUnproven } from "../src/judge/unproven.ts";
 import type { EquipmentFacts } from "../src/model.ts";
-import { amps, caseOf, did, note, r } from "./case-builder.ts";
+import { amps, caseOf, did, note, r, volts } from "./case-builder.ts";
 import { judgedNotes, split } from "./support/judged-notes.ts";
 
 /** Small parts of the judge, each at the edge where it turns. */
@@ -161,6 +161,13 @@ describe("on a bus", () => {
   test("hardly any volts are drained where the power was put off in an earlier note", () => {
     expect(levelOf(note("", did("locked")), bus)).toBe("good");
   });
+  test("hardly any volts right before a dead test are drained, beside a line that is on they are a fault", () => {
+    const diodes = note("", r("diode_drop", 0.41, { points: ["DC-", "U"] }));
+    expect(levelOf(bus, diodes)).toBe("good");
+    expect(levelOf(note("bus 4 volts dc", ...bus.readings, ...volts([460, 461])), diodes)).toBe(
+      "bad",
+    );
+  });
   test("and a fault where it was put on again since", () => {
     expect(levelOf(note("", did("locked")), note("", did("power_on")), bus)).toBe("bad");
   });
@@ -184,4 +191,69 @@ test("a peak beyond the worst crest of the first half cycle is no crest value", 
   // 2 sqrt 2 of the locked-rotor current
   expect(says(300)).toContain("crest value");
   expect(says(1.06 * 2 * Math.SQRT2 * 130)).not.toContain("crest value");
+});
+
+describe("leads that still hang on something", () => {
+  const signOf = (...notes: readonly string[]) =>
+    judged(motor, ...notes).findings.flatMap(({ check, signs = [] }) =>
+      check === "insulation" ? signs : [],
+    );
+  test.each([
+    [
+      "4 meg on all three to ground, still plugged into the drive board",
+      "insulation:leads_disagree",
+    ],
+    ["megged through the contactor, 1.2 meg on all three", "insulation:leads_disagree"],
+    ["leads not lifted yet, 4 meg on all three to ground", "insulation:leads_disagree"],
+    [
+      "0.2 meg on all three to ground, hooked up to the starter",
+      "insulation:ground_fault_unproven",
+    ],
+  ])("%s: the measurement is in doubt", (text, sign) => {
+    expect(signOf(text)).toEqual([sign]);
+  });
+  test("taken off, what they read is theirs", () => {
+    expect(signOf("unplugged from the drive, megged 4 meg on all three")[0]).toBe(
+      "insulation:very_low",
+    );
+    expect(signOf("leads off, 650 meg on all three to ground")).toEqual(["insulation:sound"]);
+  });
+  test("what is low with them and high without is the cable's", () => {
+    const { findings } = judged(
+      motor,
+      "megged from the starter, 0.8 meg on all three",
+      "lifted the leads at the compressor, 820 meg on all three",
+    );
+    expect(findings.map(({ about, check, level }) => [about, check, level])).toEqual([
+      ["compressor", "insulation", "good"],
+      ["cable", "supply", "bad"],
+    ]);
+  });
+});
+
+test("three volts in a row are a set, what stands apart before them is none of it", () => {
+  const unbalance = (text: string) =>
+    judged(motor, text).findings.flatMap(({ values }) => values.unbalance_percent ?? []);
+  expect(unbalance("444 volts at rest, it goes to 392 390 391 when comp 2 joins")[0]).toBeLessThan(
+    1,
+  );
+  expect(unbalance("480 at rest and under load 466 441 467")[0]).toBeGreaterThan(3);
+});
+
+test("a dead crankcase heater explains no call where nobody started anything", () => {
+  const first = (text: string) => judged(motor, text).diagnosis[0]?.fault;
+  const low = "31 meg on all three to ground";
+  expect(first(`crankcase heater is dead. ${low}`)).toBe("compressor_insulation_degraded");
+  expect(first(`crankcase heater is dead, comp rattled at the first start and tripped`)).toBe(
+    "flooded_start",
+  );
+});
+
+test("a whole charge that is far short is bad, one that part of may have stayed somewhere is watched", () => {
+  const level = (text: string) =>
+    judged({ ...split, charge_kg: 4 }, text).findings.find(({ check }) => check === "charge")
+      ?.level;
+  expect(level("recovered the whole charge, 2.9 kg")).toBe("bad");
+  expect(level("recovered the whole charge, 3.1 kg")).toBe("watch");
+  expect(level("recovered 2.9 kg")).toBe("watch");
 });

@@ -20,6 +20,14 @@ const never = 0.05;
 const unstarted =
   /\b(?:nothing|none|neither|it|never|not|has ?n'?t|have ?n'?t)\b(?: \w+){0,2} (?:been )?(?:started|run|fired up|powered up) (?:yet|so far)\b|\bnot (?:yet )?(?:been )?started\b|\bbefore (?:the )?(?:first|initial) start/;
 
+/** Conditions of a start, no events: what a dead heater leads to has not come about where nobody started anything. */
+const ofNextStart: readonly string[] = ["liquid:crankcase_heater_off", "liquid:was_without_power"];
+
+/** Does the sign explain what was told? */
+export function isAtWork(sign: string, scene: Scene): boolean {
+  return !ofNextStart.includes(sign) || attemptWeight(scene) === 1;
+}
+
 function tellsStart(note: CaseNote): boolean {
   return (
     started.test(note.text ?? "") ||

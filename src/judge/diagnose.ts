@@ -1,5 +1,5 @@
 import type { Suspect } from "../model.ts";
-import { attemptWeight } from "./attempt.ts";
+import { attemptWeight, isAtWork } from "./attempt.ts";
 import type { Evidence } from "./evidence.ts";
 import { groupOf } from "./evidence.ts";
 import type { Fault } from "./fault.ts";
@@ -17,7 +17,7 @@ const worthNaming = 1.5;
  */
 export function diagnose(evidence: readonly Evidence[], scene: Scene): Suspect[] {
   const fits = whereIn(scene);
-  const signs = signsOf(evidence);
+  const signs = signsOf(evidence.filter(({ sign }) => isAtWork(sign, scene)));
   const looked = sideLookedAt(scene);
   const attempted = attemptWeight(scene);
   const weighed = faults

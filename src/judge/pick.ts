@@ -98,13 +98,30 @@ function withCorrections(sets: readonly Reading[][]): Reading[][] {
 
 function chunks(readings: readonly Reading[]): Reading[][] {
   const sets: Reading[][] = [];
-  for (const one of readings) {
+  readings.forEach((one, at) => {
     const last = sets[sets.length - 1];
-    if (last === undefined || last.length >= setSize || last.some((other) => isSame(other, one)))
+    const full = last === undefined || last.length >= setSize;
+    if (full || last.some((other) => isSame(other, one)) || beginsRow(readings, at))
       sets.push([one]);
     else last.push(one);
-  }
+  });
   return sets;
+}
+
+/** Letters at most between the figures of a row, and at least between a row and what is told apart from it. */
+const rowGap = { within: 6, apart: 12 } as const;
+
+/** "444 volts idle, goes to 392 390 391 loaded": a row of its own begins here. */
+function beginsRow(readings: readonly Reading[], at: number): boolean {
+  const row = readings.slice(at, at + setSize);
+  if (at === 0 || row.length < setSize || row.some((one) => one.points !== undefined)) return false;
+  const gaps = row.map((_, i) => gapBefore(readings, at + i));
+  return gaps.every((gap, i) => (i === 0 ? gap > rowGap.apart : gap <= rowGap.within));
+}
+
+function gapBefore(readings: readonly Reading[], at: number): number {
+  const to = readings[at - 1]?.spans.at(-1)?.[1] ?? 0;
+  return (readings[at]?.spans[0]?.[0] ?? 0) - to;
 }
 
 function joined(halves: readonly (readonly Reading[])[]): (readonly Reading[])[] {

@@ -34,6 +34,12 @@ export function repairSigns(scene: Scene): { part: string; said: string }[] {
   return [...rotation, ...partsMended(scene)];
 }
 
+/** "port solenoid clicks, swapped the coil": a valve's magnet is nothing that air goes through. */
+function isMagnet(words: string, scene: Scene): boolean {
+  if (/condens|evap|indoor|outdoor/i.test(words)) return false;
+  return /\b(?:solenoids?|reversing valve|port|branch|eev|exv|lev|stator)\b/.test(scene.words);
+}
+
 function partsMended(scene: Scene): { part: string; said: string }[] {
   if (scene.seen.some((one) => one.observation === "line_work_done")) return [];
   if (scene.done.length === 0 && scene.parts.length === 0) return [];
@@ -58,6 +64,7 @@ function partsMended(scene: Scene): { part: string; said: string }[] {
     const row = repairWords.find(([pattern]) => pattern.test(words));
     // a terminal is wiped for a test, not to mend it
     if (row === undefined || (verb === "cleaned" && row[1] === "connection")) return [];
+    if (row[1] === "coil" && verb !== "cleaned" && isMagnet(words, scene)) return [];
     return [{ part: row[1], said }];
   });
 }

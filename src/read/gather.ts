@@ -88,14 +88,28 @@ function deniesUnit(items: readonly Item[], index: number): boolean {
   return [items[index - 1], items[index + 1]].some((item) => item?.text === "not");
 }
 
+const faults = /^(?:fault|faults|alarm|alarms|error|errors|lockout|trip|trips)$/;
+
+/** "low bus fault. line 478": the fault's name, where the value has a name of its own. */
+function namesFault(items: readonly Item[], index: number, value: number): boolean {
+  let end = index + 1;
+  while (items[end]?.kind === itemKind.label && end < value) end++;
+  if (!faults.test(items[end]?.text ?? "")) return false;
+  return items
+    .slice(end + 1, value)
+    .some(({ label, points }) => label !== undefined || points !== undefined);
+}
+
 /** "spring check. return 67": what a sentence of its own says of the visit is not about a value. */
-function apart(items: readonly Item[], index: number, kind: string): boolean {
+function apart(items: readonly Item[], index: number, value: number): boolean {
+  const kind = classOf(items[index]);
   if (kind === "C") return true;
   if (kind === "U" && deniesUnit(items, index)) return true;
   // "rla is what we go by. reading 38.8"
   if (kind === "R" && items[index]?.label?.plate !== true) return talksOn(items, index, 2);
   // "leg 3 loose at the disco, lug burnt. tightened, now 22.3"
-  if (kind === "P" || kind === "L") return talksOn(items, index, 2);
+  if (kind === "P" || kind === "L")
+    return talksOn(items, index, 2) || namesFault(items, index, value);
   return kind === "E" && items[index + 1]?.text === "." && items[index + 1]?.kind === itemKind.sign;
 }
 
@@ -133,9 +147,7 @@ export function gather(items: readonly Item[], values: readonly number[]): Draft
     }
     now.before = carriers(items, from, now.index);
     if (breaks >= 0)
-      now.before = now.before.filter(
-        (index) => index > breaks || !apart(items, index, classOf(items[index])),
-      );
+      now.before = now.before.filter((index) => index > breaks || !apart(items, index, now.index));
     now.before = now.before.filter((index) => !unitLeftBehind(items, index, now.index));
     now.sentence = sentence;
     if (order === start) leading = classesOf(items, now.before);

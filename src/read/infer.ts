@@ -171,6 +171,14 @@ function contrasts(draft: Draft, right: Draft, items: readonly Item[]): boolean 
   return gap.bare && !sides.some((item) => /^(?:in|out|up|down|at|@)$/.test(item.text));
 }
 
+/** "30 sec 380, 1 minute 560, ten minutes 1310 meg": one of the row's own says what all of it is. */
+function rowTells(draft: Draft, list: readonly Draft[]): boolean {
+  if (draft.after === undefined || draft.unit !== undefined) return false;
+  return list.some(
+    (other) => other.after !== undefined && other.ownUnit && other.quantity !== undefined,
+  );
+}
+
 /** Gives each draft its quantity and its unit, from itself, its neighbours, the message, the job. */
 export function infer(values: Values, setting: Setting): void {
   const { items, context } = values;
@@ -212,7 +220,8 @@ export function infer(values: Values, setting: Setting): void {
   startsDraw(list, items);
   if (peaksAndRuns(list)) for (const draft of list) byState(draft, list, items);
   byIsolation(list, items, context);
-  for (const draft of list) if (draft.quantity === undefined) fromContext(draft, items, context);
+  for (const draft of list)
+    if (draft.quantity === undefined && !rowTells(draft, list)) fromContext(draft, items, context);
   for (const draft of list) ratedBefore(draft, items, context);
   if (several) byCapacitor(list, items);
   byIsolation(list, items);

@@ -170,6 +170,20 @@ function addsUp(items: readonly Item[], at: number): boolean {
   return /^add(?:s|ed|ing)?$/.test(items[at]?.text ?? "") && items[at + 1]?.text === "up";
 }
 
+const ofCharge =
+  /^(?:the|whole|full|entire|all|its|old|what|remaining|rest|of|that|this|unit|system)$/;
+
+/** "recovered the whole charge, got 6 lb": what was taken out, nothing went in. */
+function chargeTakenOut(items: readonly Item[], at: number): boolean {
+  const label = items[at]?.label;
+  if (label?.action !== "charged" && label?.rating !== "nameplate_charge") return false;
+  if (!/^(?:charge|full|whole|total|original|system|unit|remaining)$/.test(items[at]?.text ?? ""))
+    return false;
+  let verb = at - 1;
+  while (ofCharge.test(items[verb]?.text ?? "")) verb--;
+  return items[verb]?.label?.action === "recovered";
+}
+
 /**
  * Names that say nothing of the figures beside them: how something was found, whether there is any, what it
  * is called, what it is held against.
@@ -189,6 +203,7 @@ export function muted(items: readonly Item[], plain: string): void {
       namesMachine(items, at) ||
       kitFitted(items, at) ||
       addsUp(items, at) ||
+      chargeTakenOut(items, at) ||
       sameWarmth(items, at) ||
       saysNormal(items, at) ||
       headsPair(items, at) ||

@@ -160,8 +160,9 @@ function ownProbe(index: number, items: readonly Item[]): boolean {
 
 const pipe = /^(?:suction|liquid|discharge)$/;
 
-/** A unit behind "with" is of something else that is spoken of beside the value. */
+/** A unit behind "with" is of something else that is spoken of beside the value; "500 plus meg" is at least so much. */
 export function withOther(items: readonly Item[], from: number, to: number): boolean {
+  if (to === from + 2 && items[from + 1]?.text === "plus") return false;
   return items.slice(from + 1, to).some(({ text }) => /^(?:with|including|minus|plus)$/.test(text));
 }
 

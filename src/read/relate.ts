@@ -89,6 +89,7 @@ function relationBehind(items: readonly Item[], index: number): Relation | undef
       last.kind === itemKind.sign ||
       last.kind === itemKind.points ||
       last.kind === itemKind.ground ||
+      last.kind === itemKind.unit ||
       onAll(items, index + 2))
   )
     return ">=";

@@ -12,6 +12,7 @@ export const capacitorCharge: CautionRule = {
   source: "29 CFR 1910.333(b)(2)(ii)(C); NEC 460.6",
   fits: (scene) => {
     const words = scene.words.replace(valveCaps, "");
-    return nearest([2, /\bcaps?\b|capacitor|\bmfd\b|microfarad|\buf\b/.test(words)]);
+    const measured = scene.readings.some(({ quantity }) => quantity === "capacitance");
+    return nearest([2, measured || /\bcaps?\b|capacitor|\bmfd\b|microfarad|\buf\b/.test(words)]);
   },
 };

@@ -112,10 +112,22 @@ function isAfterPowerOff(reading: Reading, scene: Scene): boolean {
   );
 }
 
-/** Hardly any volts in the note of a test that is done dead only: diodes, windings, insulation. */
+/** Hardly any volts in the note of a test that is done dead only, or right before it: diodes, windings, insulation. */
 function isBesideDeadTest(reading: Reading, scene: Scene): boolean {
   if ((numberOf(reading) ?? touchLimitV) >= touchLimitV) return false;
-  return (noteOf(scene, reading)?.readings ?? []).some((one) => deadTests.includes(one.quantity));
+  const own = noteOf(scene, reading);
+  if (own === undefined) return false;
+  const isFed = /\bno (?:dc )?bus\b/.test(noteWords(scene, reading)) || own.readings.some(isOfLine);
+  const at = scene.notes.indexOf(own);
+  return scene.notes
+    .slice(at, isFed ? at + 1 : at + 2)
+    .some(({ readings }) => readings.some((one) => deadTests.includes(one.quantity)));
+}
+
+/** A line that is on, read beside it: nothing was put off yet. */
+function isOfLine(one: Reading): boolean {
+  const bus = one.at === "dc_bus" || one.kind === "dc";
+  return one.quantity === "voltage" && !bus && (numberOf(one) ?? 0) >= touchLimitV;
 }
 
 const deadTests: readonly string[] = ["diode_drop", "winding_resistance", "insulation_resistance"];

@@ -7,7 +7,13 @@ import {
 import { ownBasis, ownSource } from "../own-limit.ts";
 import type { Scene } from "../scene.ts";
 import { fahrenheitWords, ohmWords } from "../words.ts";
-import { type Corrected, corrected, type Leads, lowestWords } from "./insulation-leads.ts";
+import {
+  type Corrected,
+  corrected,
+  isThroughWiring,
+  type Leads,
+  lowestWords,
+} from "./insulation-leads.ts";
 import { belowFloorsOhm, tierSign } from "./insulation-tier.ts";
 
 /** Ohm. Below it every published floor is broken. Source: guidance for some scroll compressors. */
@@ -125,24 +131,27 @@ function isHotUnmeasured(leads: Leads, scene: Scene): boolean {
   );
 }
 
-/** A ground fault on one lead, or with wiring still landed, stays to be proven. */
+/** A ground fault on one lead, or anything low with wiring still landed, stays to be proven. */
 function unproven(leads: Leads, scene: Scene, verdict: Verdict): Verdict {
-  const landed =
-    /leads? (?:still )?(?:landed|connected|on\b)|still (?:landed|wired|connected)/.test(
-      scene.words,
-    );
-  const single = leads.count === 1 && scene.facts.phases !== 1;
-  if (verdict.sign !== "insulation:ground_fault" || (!landed && !single)) return verdict;
-  const wanted = landed
-    ? "lift the leads and repeat: wiring and contactor are in parallel"
-    : "repeat it on the other leads: joined windings must agree";
+  const fault = verdict.sign === "insulation:ground_fault";
+  if (isThroughWiring(scene) && verdict.sign !== "insulation:sound")
+    return {
+      level: "watch",
+      brief: "low, but lift the leads and repeat",
+      says: `${verdict.says}, but lift the leads and repeat: wiring, contactor and drive are in parallel`,
+      // else the measurement itself is in doubt, as where leads differ
+      sign: fault ? unprovenFault : "insulation:leads_disagree",
+    };
+  if (!fault || leads.count !== 1 || scene.facts.phases === 1) return verdict;
   return {
-    level: landed ? "watch" : verdict.level,
-    brief: landed ? "low, but lift the leads and repeat" : "low, repeat it on the other leads",
-    says: `${verdict.says}, but ${wanted}`,
-    sign: "insulation:ground_fault_unproven",
+    level: verdict.level,
+    brief: "low, repeat it on the other leads",
+    says: `${verdict.says}, but repeat it on the other leads: joined windings must agree`,
+    sign: unprovenFault,
   };
 }
+
+const unprovenFault = "insulation:ground_fault_unproven";
 
 function temperatureWords(leads: Leads, at40: Corrected): string {
   if (!Number.isFinite(leads.lowestOhm)) return "";

@@ -81,7 +81,7 @@ export function decisiveLeads(
   const low = tests[0];
   const high = tests[tests.length - 1];
   if (low === undefined || high === undefined || all === undefined) return all;
-  if (wiringAside(low, high, scene)) return high;
+  if (isWiringAside(low, high, scene)) return high;
   const warmed =
     /heat(?:ers?)? (?:was |were |has been |have been |back )?on|warm(?:ed)? (?:it|up)|dried|hours? later/.test(
       scene.words,
@@ -104,8 +104,22 @@ function repeated(about: string, used: readonly Reading[], scene: Scene): Leads 
 const fewLeads = 2;
 const again = /\b(?:again|repeat\w*|re-?test\w*|re-?megg?\w*|second (?:test|time)|now)\b/i;
 
+/** The test that held wiring, where one without it read higher. */
+export function withWiring(
+  about: string,
+  readings: readonly Reading[],
+  scene: Scene,
+): Leads | undefined {
+  const tests = setsOf(scene.notes, readings)
+    .flatMap((set) => leadsOf(about, set, scene) ?? [])
+    .sort((a, b) => a.lowestOhm - b.lowestOhm);
+  const [low, high] = [tests[0], tests[tests.length - 1]];
+  if (low === undefined || high === undefined || low === high) return undefined;
+  return isWiringAside(low, high, scene) ? low : undefined;
+}
+
 /** The lower test held wiring that the higher one had off: the lower tells of the wiring. */
-function wiringAside(low: Leads, high: Leads, scene: Scene): boolean {
+function isWiringAside(low: Leads, high: Leads, scene: Scene): boolean {
   const wordsOf = (ohm: number) =>
     scene.notes
       .filter((note) => note.readings.some((one) => numberOf(one) === ohm))
@@ -116,6 +130,26 @@ function wiringAside(low: Leads, high: Leads, scene: Scene): boolean {
 
 const off =
   /at the (?:pins|compressor|comp)\b|(?:leads?|wires?|cable|plug) (?:is |are )?(?:off|pulled|lifted)|(?:pulled|took|taking|lifting|pulling) (?:off )?(?:the |its |both |all )?(?:\w+ )?(?:leads?|wires?|cable|plug)\b|lifted|unplugged/i;
+
+const machinery = "(?:inverter|drive|vfd|board|module|contactor|starter|panel)";
+const wired = new RegExp(
+  [
+    String.raw`leads? (?:still )?(?:landed|connected|on\b)|still (?:landed|wired|connected)`,
+    String.raw`\b(?:hooked|plugged|wired|connected|landed)(?: up)?(?: in)? ?(?:to|into|on) (?:the |its )?(?:\w+ )?${machinery}\b`,
+    String.raw`\bmegg?\w*\b[^.;]{0,24}\b(?:from|at|through) (?:the )?${machinery}\b`,
+    String.raw`\b(?:did ?n'?t|have ?n'?t|not|without) (?:un|dis)?(?:pull|lift|connect|plug|take|tak)\w*\b[^.;]{0,16}\b(?:plugs?|leads?|wires?|it|comp\w*|harness)\b`,
+  ].join("|"),
+  "i",
+);
+const notOff = /\b(?:not|never|without|\w+n'?t)(?: been| yet)? (?:lifted|unplugged|pulled|off)\b/gi;
+
+/** The test went through wiring, a contactor or a drive that was never taken off: they lie in parallel. */
+export const isThroughWiring: (scene: Scene) => boolean = perScene((scene) => {
+  const words = scene.words.replace(notOff, "not off");
+  const apart = words.replace(/not off/g, "");
+  const said = wired.test(words) || /\bnot off\b/.test(words);
+  return said && !off.test(apart) && !/\b(?:dis|un)connected\b/.test(apart);
+});
 
 function leadsOf(about: string, all: readonly Reading[], scene: Scene): Leads | undefined {
   const values = all.flatMap((one) => numberOf(one) ?? (isBound(one) ? Infinity : []));

@@ -5,7 +5,14 @@ import { bySubject, numbersOf } from "../pick.ts";
 import type { Scene } from "../scene.ts";
 import { ohmWords } from "../words.ts";
 import { floorFinding } from "./insulation-floor.ts";
-import { decisiveLeads, highestWords, type Leads, toGround } from "./insulation-leads.ts";
+import {
+  decisiveLeads,
+  highestWords,
+  isThroughWiring,
+  type Leads,
+  toGround,
+  withWiring,
+} from "./insulation-leads.ts";
 import { cleanOhm, someMoisture, tierFinding, veryLowOhm } from "./insulation-tier.ts";
 import { insulationTrend } from "./insulation-trend.ts";
 import { isFanNote } from "./motor-currents.ts";
@@ -67,7 +74,8 @@ function measured(scene: Scene): Finding[] {
     const ofFan = readings.every((one) => one.subject === undefined && isFans(scene, one));
     const about = ofFan ? "fan" : named;
     if (about === "cable") return cableFinding(readings);
-    return forFan(about, judgeLeads(about, readings, scene));
+    const ofLeads = forFan(about, judgeLeads(about, readings, scene));
+    return [...ofLeads, ...wiringFinding(about, readings, scene)];
   });
 }
 
@@ -76,21 +84,32 @@ function cableFinding(readings: readonly Reading[]): Finding[] {
   const ohms = numbersOf(readings);
   if (ohms.length === 0) return [];
   const lowest = Math.min(...ohms);
+  return [ofCable(lowest, `The cable alone reads ${ohmWords(lowest)} to ground`)];
+}
+
+/** What the leads read with their wiring on and so much more without it is the wiring's: they lie in parallel. */
+function wiringFinding(about: string, readings: readonly Reading[], scene: Scene): Finding[] {
+  const low = withWiring(about, readings, scene);
+  if (low === undefined || low.bound || low.lowestOhm >= cleanCableOhm) return [];
+  const first = `With its wiring on ${ohmWords(low.lowestOhm)}, far more without`;
+  // the winding is cleared, what feeds it is not
+  return [{ ...ofCable(low.lowestOhm, first), check: "supply" }];
+}
+
+function ofCable(lowest: number, first: string): Finding {
   const row = cableRows.find((one) => lowest < one.belowOhm) ?? soundCable;
-  return [
-    {
-      about: "cable",
-      check: "insulation",
-      level: row.level,
-      says: `The cable alone reads ${ohmWords(lowest)} to ground: ${row.says}`,
-      brief: row.says,
-      values: {},
-      basis: "IEC 60364-6, ANSI/NETA",
-      source:
-        "IEC 60364-6: 1 megohm at 500 V for power circuits; ANSI/NETA ATS table 100.1: 100 megohm for the 600 V class; both from memory",
-      signs: [],
-    },
-  ];
+  return {
+    about: "cable",
+    check: "insulation",
+    level: row.level,
+    says: `${first}: ${row.says}`,
+    brief: row.says,
+    values: {},
+    basis: "IEC 60364-6, ANSI/NETA",
+    source:
+      "IEC 60364-6: 1 megohm at 500 V for power circuits; ANSI/NETA ATS table 100.1: 100 megohm for the 600 V class; both from memory",
+    signs: [],
+  };
 }
 
 const soundCable = { level: "good", says: "the cable is sound" } as const;
@@ -122,7 +141,8 @@ function judgeLeads(about: string, readings: readonly Reading[], scene: Scene): 
   const leads = decisiveLeads(about, readings, scene);
   if (leads === undefined) return [];
   if (disagree(leads)) return [spreadFinding(leads)];
-  const tier = tierFinding(leads, scene);
+  // what else hangs on the leads says nothing of the oil
+  const tier = isThroughWiring(scene) ? [] : tierFinding(leads, scene);
   const trend = insulationTrend(leads, scene);
   const doubted = isMuch(tier) || trend.some((one) => one.level === "watch");
   return [withDoubt(floorFinding(leads, scene), doubted), ...tier, ...trend];

@@ -134,7 +134,9 @@ export const toldRows: readonly ToldRow[] = [
       /\b(?:cold|frost\w*|sweat\w*|icy|wet)\b (?:right )?(?:after|past|behind|at|on) (?:the |a |that )?(?:\w+ )?(?:drier|dryer|strainer|solenoid|king valve|kink)/,
       /\bkink(?:ed)?\b.{0,24}\bliquid\b|\bliquid line\b.{0,24}\bkink/,
     ],
-    unless: /\bno (?:frost|sweat|drop)/,
+    // a port's solenoid and its pipe are a zone's, no part of the liquid line
+    unless:
+      /\bno (?:frost|sweat|drop)|\b(?:port|branch|changeover|reversing)(?: (?:valve|\d+|[a-d]))? (?:solenoid|coil|valve)\b/,
     mended: /\b(?:drier|dryer|strainer|solenoid|king valve|service valve|kink\w*|line)\b/,
     level: "bad",
     about: "liquid line",

@@ -55,6 +55,15 @@ export const gasSteps: readonly Step[] = [
     after: ["ratio:flat"],
   },
   {
+    check: "compression",
+    why: "Before a compressor is ordered: stop it with the liquid valve shut and watch both gauges. If they run together within a minute, gas passes inside it; a valve ahead of it that does not shut feeds the suction side alone",
+    minutes: 5,
+    danger: 1,
+    fills: ["stopped_again"],
+    unless: ["unloads:at_once"],
+    after: ["pump_down:fails"],
+  },
+  {
     check: "airflow",
     why: "Airflow first: filter, indoor coil, blower and supply and return openings by eye, then return and supply air temperature for the split",
     minutes: 4,
