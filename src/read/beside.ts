@@ -156,12 +156,16 @@ export function whenDone(items: readonly Item[], index: number): boolean {
   );
 }
 
-/** "rated 45 and 5, I'm reading 39 and 4.8": as many sizes as there are values behind them. */
+/** "rated 45 and 5, I'm reading 39 and 4.8", "herm 39.2 fan 5.1 rated 45 and 5": as many sizes as there are values. */
 function sizesBoth(items: readonly Item[], drafts: readonly Draft[], order: number): boolean {
   const [left, right] = [drafts[order - 1], drafts[order]];
-  if (left === undefined || right === undefined || left.named !== "capacitance") return false;
-  if (items[left.index + 1]?.text !== "and" || drafts.length < order + 3) return false;
-  return items[drafts[order + 1]?.index ?? -1] !== undefined && right.value < left.value;
+  if (left === undefined || right === undefined) return false;
+  if (items[left.index + 1]?.text !== "and" || right.value >= left.value) return false;
+  const measured = drafts.slice(0, order - 1);
+  const ofCans = measured.some(({ named }) => named === "capacitance");
+  if (ofCans && measured.length === 2 && order === drafts.length - 1) return true;
+  if (left.named !== "capacitance" || drafts.length < order + 3) return false;
+  return items[drafts[order + 1]?.index ?? -1] !== undefined;
 }
 
 /** "rated 45/5", "set at 72/76": what was said of the first holds for the second. */

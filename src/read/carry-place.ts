@@ -23,6 +23,20 @@ function isSame(draft: Draft, one: Reading): boolean {
   return draft.value > figure * 0.5 && draft.value < figure * 2;
 }
 
+const kindOf = (subject: string | undefined): string => subject?.replace(/ \S+$/, "") ?? "";
+
+/** "compressor 4's 198" behind compressor 3's discharge line: the same of the next of its kind, in the same unit. */
+function nextOfKind(draft: Draft, context: Context): void {
+  const last = context.readings.at(-1);
+  if (last?.at === undefined || context.latest > 1 || draft.subject === last.subject) return;
+  if (kindOf(draft.subject) === "" || kindOf(draft.subject) !== kindOf(last.subject)) return;
+  if (draft.quantity !== last.quantity || last.rating !== undefined || last.points !== undefined)
+    return;
+  if (draft.ownUnit || draft.unit?.figure !== last.figure.unit) return;
+  const share = draft.value / Number(last.figure.number);
+  if (share > 0.5 && share < 2) draft.place = last.at;
+}
+
 /** "after 10 min 5 V" behind "bus 318 V dc": the same place again, where the unit is said and the place is not. */
 export function carryPlace(
   drafts: readonly Draft[],
@@ -30,7 +44,9 @@ export function carryPlace(
   context: Context,
 ): void {
   const draft = onlyAlive(drafts);
-  if (draft === undefined || draft.place !== undefined || !draft.ownUnit) return;
+  if (draft === undefined || draft.place !== undefined) return;
+  if (draft.points === undefined && draft.rating === undefined) nextOfKind(draft, context);
+  if (!draft.ownUnit) return;
   if (draft.points !== undefined || draft.subject !== undefined || draft.component) return;
   if (draft.rating !== undefined || draft.thing !== undefined || !placed.has(draft.quantity ?? ""))
     return;

@@ -47,16 +47,14 @@ function inEvenRow(items: readonly Item[], left: Draft, right: Draft): boolean {
   return even(items[left.index], items[right.index]) && third;
 }
 
-/** "… it dropped to 295": the word between says that one value became the other. */
+/** "… it dropped to 295", "and it came up to 410": the word between says that one value became the other. */
 function movedBetween(items: readonly Item[], left: Draft, right: Draft): boolean {
-  for (let i = left.index + 1; i < right.index; i++)
-    if (
-      (/^(?:dropped|drops|dropping|fell|falls|rose|climbed)$/.test(items[i]?.text ?? "") ||
-        (/^pull/.test(items[i]?.text ?? "") && items[i]?.label?.quantity === "vacuum")) &&
-      items[i]?.owner === undefined
-    )
-      return true;
-  return false;
+  return items.slice(left.index + 1, right.index).some(({ text, roles, label, owner }) => {
+    if (owner !== undefined) return false;
+    if (/^(?:dropped|drops|dropping|fell|falls|rose|climbed|crept)$/.test(text)) return true;
+    if (text === "came") return (roles & role.change) !== 0;
+    return text.startsWith("pull") && label?.quantity === "vacuum";
+  });
 }
 
 /** "started at nine and it's at 24.5 now", "was 26 and … it's at 14", "ramped up 4, 8, 12.6 A". */
@@ -75,6 +73,9 @@ export function changed(
   )
     return false;
   if (Number.isNaN(left.value) || Number.isNaN(right.value)) return false;
+  // "120 on the low side and it's 91 degrees out here": each of its own place
+  if (left.place !== undefined && right.place !== undefined && left.place !== right.place)
+    return false;
   // between what it swings is no change
   if (!Number.isNaN(right.high)) return false;
   // "supply 132 rtn 71 rise 61": what lies between the two airs

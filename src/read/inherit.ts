@@ -45,6 +45,8 @@ export function unlabelled(items: readonly Item[], left: Draft, right: Draft): b
     const item = items[index];
     if (item === undefined) continue;
     if (item.kind === itemKind.points || item.kind === itemKind.subject) return false;
+    // "one and two are 300 and three's down to 5": of another point
+    if (item.owner === "<row> <value>") return false;
     // "was 82 and it's pulled down to 26": what became of it
     const down = item.label?.quantity === "vacuum" && /^pull/.test(item.text);
     if (down && left.place !== undefined && right.value < left.value) continue;

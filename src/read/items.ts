@@ -46,12 +46,12 @@ function unitAlone(word: Word): boolean {
 }
 
 /**
- * Gives the item the signs of all its words, and of the phrase of signs that begins with it. The tail
- * of a quantity's name tells nothing: "sub cool" is no shell that is cool.
+ * Gives the item the signs of all its words, and of the phrase of signs that begins with it. The tail of a
+ * quantity's name or a correction tells nothing: "sub cool" is no cool shell, "had it backwards" no motor.
  */
 function addSigns(build: Building, item: Item, i: number, end: number): void {
-  const signed = item.label?.quantity === undefined ? end : i + 1;
-  for (let at = i; at < signed; at++) {
+  const bare = item.label?.quantity !== undefined || (item.roles & role.correct) !== 0;
+  for (let at = i; at < (bare ? i + 1 : end); at++) {
     const word = build.tokens[at]?.word;
     if (word === undefined || !word.signed) continue;
     const found = signsAt(build.tokens, at);

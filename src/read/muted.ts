@@ -184,6 +184,21 @@ function chargeTakenOut(items: readonly Item[], at: number): boolean {
   return items[verb]?.label?.action === "recovered";
 }
 
+const opens =
+  /^(?:pulled|pull|opened|open|threw|killed|kill|cut|locked|tagged|flipped|dropped|off|out|down)$/;
+
+/** "pulled the disconnect and I'm reading 1.1 1.1 and 1.2 ohms": what was shut off, no place of the figures. */
+function shutOff(items: readonly Item[], at: number): boolean {
+  const item = items[at];
+  if (item?.label?.place !== "supply" || !/^(?:the |unit )?disco(?:nnect)?$/.test(item.text))
+    return false;
+  const led = /^(?:the|my|its|that)$/.test(items[at - 1]?.text ?? "") ? at - 2 : at - 1;
+  const verb = ((items[at + 1]?.roles ?? 0) & role.is) !== 0 ? at + 2 : at + 1;
+  if (!opens.test(items[led]?.text ?? "") && !opens.test(items[verb]?.text ?? "")) return false;
+  const next = items.find((one, i) => i > at && one.kind === itemKind.number);
+  return next !== undefined && next.value !== 0 && next.unit?.dimension !== "voltage";
+}
+
 /**
  * Names that say nothing of the figures beside them: how something was found, whether there is any, what it
  * is called, what it is held against.
@@ -211,6 +226,7 @@ export function muted(items: readonly Item[], plain: string): void {
       flowOrNone(items, at) ||
       highOrLow(items, at) ||
       pullsDown(items, at) ||
+      shutOff(items, at) ||
       // "CO2 rack suction 28": what gas it runs on
       (item.label.quantity === "concentration" && plant.test(items[at + 1]?.text ?? "")) ||
       (item.text === "plate" && exchanger.test(items[at + 1]?.text ?? ""))

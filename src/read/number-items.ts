@@ -175,6 +175,7 @@ function numberItem(build: Building, i: number, said: NumberSaid): number {
   item.colon = said.colon ?? false;
   item.fraction = said.fraction ?? false;
   item.tail = said.tail ?? 0;
+  item.apostrophe = build.tokens[end - 1]?.apostrophe ?? false;
   build.items.push(item);
   return end;
 }

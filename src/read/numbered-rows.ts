@@ -1,9 +1,10 @@
 import type { Draft } from "./draft.ts";
 import { type Item, itemKind } from "./item.ts";
+import { role } from "./word.ts";
 
 /** What the bare numbers of a row count: leads where leads are spoken of, else the points named before. */
 function familyBefore(items: readonly Item[], list: readonly Draft[], order: number): string {
-  const said = list[order - 1]?.points?.[0]?.[0] ?? "";
+  const said = list[order - 1]?.points?.at(-1)?.[0] ?? "";
   const subject = list[order - 1]?.subject ?? "";
   const match = /^(lead |L|T)(\d)$/.exec(said) ?? /^(.+ )(\d)$/.exec(said === "" ? subject : "");
   if (match !== null) return `${match[1]}${match[2]}`;
@@ -19,15 +20,34 @@ function familyBefore(items: readonly Item[], list: readonly Draft[], order: num
   return told ? "lead 0" : "";
 }
 
+const tells = role.is | role.only | role.about | role.greater | role.less;
+
+/** "three's only 18", "3 is down at 9", "3: 410": does nothing but a verb and its like stand between? */
+function gives(items: readonly Item[], from: number, to: number): boolean {
+  const words = items.slice(from + 1, to);
+  const [first] = words;
+  if (first === undefined) return true;
+  if (words.length === 1 && first.kind === itemKind.sign) return /^[:=]$/.test(first.text);
+  if (words.length > 3) return false;
+  return words.every(
+    ({ roles, text }) => (roles & tells) !== 0 || /^(?:just|down|up|at|still|now)$/.test(text),
+  );
+}
+
 /** A small whole number that stands right before a value of its own. */
 function counts(items: readonly Item[], draft: Draft, next: Draft | undefined): boolean {
   if (next === undefined || draft.ownUnit || draft.points !== undefined) return false;
   if (!Number.isInteger(draft.value) || draft.value < 1 || draft.value > 12) return false;
   const other = draft.named !== undefined && draft.named !== "insulation_resistance";
   if (other || draft.place !== undefined || next.points !== undefined) return false;
-  const joint = items[draft.index + 1];
-  const glue = joint?.kind === itemKind.sign && /^[:=]$/.test(joint.text);
-  return next.index === draft.index + 1 || (glue && next.index === draft.index + 2);
+  return gives(items, draft.index, next.index);
+}
+
+/** "leads 1 and 2 are 300, three's 5": a verb says that the small number has a value of its own. */
+export function byVerb(items: readonly Item[], draft: Draft | undefined, next?: Draft): boolean {
+  if (draft === undefined || next === undefined) return false;
+  const verb = items[draft.index]?.apostrophe === true || next.index > draft.index + 1;
+  return verb && counts(items, draft, next);
 }
 
 /** "leads: 1 140M 2 138M 3 141M", "lead 1 550 2 560 3 540 meg": the small numbers are the leads. */

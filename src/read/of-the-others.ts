@@ -4,15 +4,7 @@ import type { Draft } from "./draft.ts";
 import { type Item, itemKind } from "./item.ts";
 import { unitCalled } from "./kinds.ts";
 import { ratio } from "./near-value.ts";
-
-/** Pairs between three terminals, in the order in which they are measured. */
-const rows: readonly (readonly string[])[] = [
-  ["L1", "L2", "L3"],
-  ["T1", "T2", "T3"],
-  ["U", "V", "W"],
-  ["C", "R", "S"],
-  ["phase A", "phase B", "phase C"],
-];
+import { otherPoints, othersTold, rows } from "./other-points.ts";
 
 const electric: ReadonlySet<string> = new Set([
   "insulation_resistance",
@@ -28,15 +20,6 @@ function isBare(draft: Draft, items: readonly Item[]): boolean {
   if (draft.over || draft.same || items[draft.index]?.kind !== itemKind.number) return false;
   const { unit, named, hint, place, points, subject, rating } = draft;
   return [unit, named, hint, place, points, subject, rating].every((one) => one === undefined);
-}
-
-/** How many of the others are spoken of, by what stands in the message; 0 where none are. */
-function others(words: string): number {
-  if (/\bother (?:two|2)\b/.test(words)) return 2;
-  if (/\b(?:the|on|both) (?:others|rest)\b|^(?:and )?others\b/.test(words)) return 2;
-  if (/\b(?:other|last|third|remaining) (?:pair|winding|set|lead|leg|phase|one)\b/.test(words))
-    return 1;
-  return 0;
 }
 
 /** The pair of the three that has no value yet, where the two others have one. */
@@ -58,7 +41,7 @@ function lastPair(like: Reading, context: Context): readonly string[] | undefine
 
 /**
  * "the other two are 1.8", "482 and 478 on the others", "and the last pair's 1.7": what was not named in
- * the row that is being measured, measured like the last of it. Its points only where one is left.
+ * the row that is being measured, measured like the last of it. Its points only where one is left, or one value is of both.
  */
 export function ofTheOthers(
   list: readonly Draft[],
@@ -71,7 +54,7 @@ export function ofTheOthers(
   const bare = list.filter((draft) => isBare(draft, items));
   if (bare.length === 0 || bare.length > 2 || bare.length !== list.length) return;
   const words = items.map(({ text }) => text).join(" ");
-  const count = others(words);
+  const count = othersTold(words);
   if (count === 0 || bare.length > count) return;
   const wide = like.quantity === "insulation_resistance";
   const near = bare.every((draft) => {
@@ -81,6 +64,7 @@ export function ofTheOthers(
   if (!near) return;
   const pair = count === 1 ? lastPair(like, context) : undefined;
   if (count === 1 && pair === undefined && !/\bpair|winding\b/.test(words)) return;
+  const both = count === 2 && bare.length === 1 ? otherPoints(items, context, []) : undefined;
   for (const draft of bare) {
     draft.quantity = like.quantity;
     draft.named = like.quantity;
@@ -89,6 +73,7 @@ export function ofTheOthers(
     draft.kind ??= like.kind;
     draft.place ??= like.at;
     if (pair !== undefined) draft.points = [pair];
+    else if (both !== undefined) draft.points = both;
     if (like.points !== undefined) draft.subject = like.subject;
     draft.count = bare.length === 1 ? count : 1;
   }

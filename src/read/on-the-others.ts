@@ -28,6 +28,8 @@ export function onTheOthers(list: readonly Draft[], items: readonly Item[]): voi
   const like = (one: Draft): boolean => one.quantity === undefined && one.unit === undefined;
   if (!rest.every((one) => like(one) || one.quantity === known.quantity)) return;
   for (const one of rest) {
+    // "the other two are the same": their points are known already
+    if (one.same) continue;
     if (like(one)) {
       one.quantity = known.quantity;
       one.unit = known.unit;

@@ -157,11 +157,10 @@ function digitOrdinal(build: Building, i: number, noun: Noun): Ordinal | undefin
   return { text: token.text, end: i + 1 };
 }
 
-function behindPlace(build: Building, article: number): boolean {
-  if (build.tokens[article]?.text !== "the") return false;
-  return /^(?:leaving|entering|off|from|into|before|after)$/.test(
-    build.tokens[article - 1]?.text ?? "",
-  );
+/** "at the compressor two oh eight", "on the condenser fan two thirty one": behind an article the machine has no number. */
+function behindArticle({ tokens }: Building, i: number): boolean {
+  const article = /^(?:the|this|that|my|our|its)$/;
+  return article.test(tokens[i - 2]?.text ?? "") || article.test(tokens[i - 3]?.text ?? "");
 }
 
 function spokenOrdinal(build: Building, i: number, noun: Noun): Ordinal | undefined {
@@ -176,11 +175,12 @@ function spokenOrdinal(build: Building, i: number, noun: Noun): Ordinal | undefi
   if (scale === "hundred" || scale === "thousand") return undefined;
   const room = spokenRoom(build, i, noun);
   if (room !== undefined) return room;
-  if (said.kind === "teen" && (scale === "tens" || scale === "teen" || scale === "oh"))
-    return undefined;
+  // "case eleven's thirty six": the verb parts the name from its figure
+  const parted = token?.apostrophe === true;
+  if (said.kind === "teen" && !parted && /^(?:tens|teen|oh)$/.test(scale ?? "")) return undefined;
   // "leaving the condenser three fifteen psi": where it was measured has no number
-  const pairs = scale === "tens" || scale === "teen";
-  if (pairs && noun.kind === "subject" && behindPlace(build, i - 2)) return undefined;
+  const pairs = scale === "tens" || scale === "teen" || scale === "oh";
+  if (pairs && noun.kind === "subject" && behindArticle(build, i)) return undefined;
   const owned = noun.kind === "point" || token?.apostrophe === true;
   if (!owned && scale === "point") return undefined;
   const part = build.tokens[i + 3]?.word?.number?.kind;

@@ -7,6 +7,7 @@ import type { Context } from "./context.ts";
 import { leftOver } from "./cover.ts";
 import { dotTimes } from "./dot-times.ts";
 import { headsOf } from "./heads.ts";
+import { withInitials } from "./initials.ts";
 import { isolated } from "./isolated.ts";
 import { type Item, itemKind } from "./item.ts";
 import { itemsOf } from "./items.ts";
@@ -92,7 +93,7 @@ export function begin(text: string, context: Context): { note: Note; tokens: rea
   const even = plain(text);
   const last = context.readings[context.readings.length - 1]?.quantity;
   const testing = last === "insulation_resistance" || context.test?.ahead === true;
-  const tokens = legsByNumber(withoutPauses(scan(even), text), testing);
+  const tokens = legsByNumber(withoutPauses(withInitials(scan(even), text), text), testing);
   const items = itemsOf({ tokens, typed: text, items: [], family: familyOf(context), pairs: true });
   withoutTalk(items, even, context.open !== undefined);
   actuallySo(items);

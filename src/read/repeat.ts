@@ -7,7 +7,8 @@ import { alive } from "./inherit.ts";
 import { itemKind } from "./item.ts";
 import { roomBeside, sameRow } from "./name-row.ts";
 import type { Note } from "./note.ts";
-import { pointsLeft, saysOthers } from "./points-left.ts";
+import { ofOtherPoints } from "./other-points.ts";
+import { ofSameGauge } from "./same-gauge.ts";
 
 /** What has one reading of its own, so that "fan 2 same" is of the last alone. */
 const part = /^(?:[a-z]+ )*(?:fan|pump|heater|motor|valve|sensor|zone|room|box|case|coil|filter)\b/;
@@ -241,6 +242,8 @@ export function repeat(note: Note, drafts: Draft[]): void {
       return;
     }
     if (sameRow(note, draft, left, drafts)) return;
+    if (ofSameGauge(note, draft, left)) return;
+    if (ofOtherPoints(note, draft, drafts.slice(0, order), left)) return;
     const told = named(note, draft);
     if (told !== undefined) {
       copyReading(note, draft, told);
@@ -254,12 +257,7 @@ export function repeat(note: Note, drafts: Draft[]): void {
     );
     const lead = note.items[draft.index + (again ? 2 : 1)]?.text ?? "";
     const room = roomBeside(note.items, draft.index);
-    const others = saysOthers(note.items, draft.index);
-    const own = draft.before.length > 0 || room || others || /^(?:on|for|at|with)$/.test(lead);
-    if (others && draft.points === undefined) {
-      draft.points = pointsLeft(note, draft, drafts);
-      draft.count = draft.points?.length ?? 1;
-    }
+    const own = draft.before.length > 0 || room || /^(?:on|for|at|with)$/.test(lead);
     if (own && draft.points === undefined && last !== undefined) {
       draft.points = pointsByNumber(note, draft, last, drafts);
       if (draft.points !== undefined) draft.count = draft.points.length;

@@ -1,6 +1,6 @@
 import type { Draft } from "./draft.ts";
 import { type Item, itemKind } from "./item.ts";
-import { numberedRows } from "./numbered-rows.ts";
+import { byVerb, numberedRows } from "./numbered-rows.ts";
 import { between } from "./relate.ts";
 import { rowsAnew } from "./rows-anew.ts";
 
@@ -11,6 +11,11 @@ function zip(list: readonly Draft[], items: readonly Item[]): void {
     if (points === undefined || points.length < 2) return;
     const row = list.slice(order, order + points.length);
     if (row.length < points.length) return;
+    const following = Number(points.at(-1)?.[0]?.slice(-1)) + 1;
+    const named = row.some(
+      (other, at) => other.value === following && byVerb(items, other, list[order + at + 1]),
+    );
+    if (named) return;
     const joined = row.every(
       (other, at) =>
         at === 0 ||

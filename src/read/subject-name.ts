@@ -273,7 +273,8 @@ function headPressure(build: Building, i: number): boolean {
   return build.tokens.some((token) => /^(?:lp|suct|suction|sh|sc|slt|llt)$/.test(token.text));
 }
 
-/** A tag stays as typed, without a possessive ending. */
+/** A tag stays as typed, without a possessive ending and the stops that a phone sets behind its letters. */
 function tagName(typed: string): string {
-  return typed.replace(/['’]s$|(?<=\d)s$/u, "");
+  const letters = typed.replace(/(?<=\b\p{L})\.(?: (?=\p{L}\.))?/gu, "");
+  return letters.replace(/['’]s$|(?<=\d)s$/u, "");
 }

@@ -1,5 +1,6 @@
 import { type Item, itemKind } from "./item.ts";
-import { saysOthers } from "./points-left.ts";
+import { saysOthers } from "./other-points.ts";
+import { namesGauge } from "./same-gauge.ts";
 import { role } from "./word.ts";
 import { zeroUnit } from "./zero-unit.ts";
 
@@ -109,7 +110,7 @@ export function isPegged(items: readonly Item[], i: number): boolean {
 
 /** "same" is a value only where no number follows it in its clause. */
 function sameIsReading(items: readonly Item[], i: number): boolean {
-  if (saysOthers(items, i)) return true;
+  if (saysOthers(items, i) || namesGauge(items, i)) return true;
   // "350 psi at 10:20, same at 11:05", "2:20 same"
   const times = [items[i - 1], items[i + 1]];
   if (times.some((item) => item?.owner === "at <hour>:<minute>")) return true;

@@ -2,7 +2,7 @@ import { type Item, itemKind } from "../item.ts";
 import { type Note, type Rule, state } from "../note.ts";
 import { role } from "../word.ts";
 import { freeNumber, textAt, wordBefore, wordBehind } from "./near.ts";
-import { poles, rowEnd } from "./row-of-sizes.ts";
+import { poles, rowEnd, tellsOwn } from "./row-of-sizes.ts";
 
 const gear: ReadonlySet<string> = new Set([
   "breaker",
@@ -210,7 +210,7 @@ export const breakers: Rule = {
         items.slice(before + 1, i).every((word) => holds.has(word.text) || word.owner !== undefined)
       )
         state(note, breakers.name, [before, i + 1], { kind: "note", about: "size" });
-      else if (behind < 0 && next === "three")
+      else if (behind < 0 && next === "three" && !tellsOwn(items, i + 1))
         state(note, breakers.name, [i, i + 1], { kind: "note", about: "size" });
     });
   },

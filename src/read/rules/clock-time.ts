@@ -2,7 +2,7 @@ import { type Item, itemKind } from "../item.ts";
 import { type Note, type Rule, state } from "../note.ts";
 import { clockAt, timeText } from "../times.ts";
 import { role } from "../word.ts";
-import { gasAgain, likeTheLast, ofGauges } from "./gauge-no-hour.ts";
+import { correctsFigure, gasAgain, likeTheLast, ofGauges } from "./gauge-no-hour.ts";
 import { hourBehind } from "./hour-behind.ts";
 import { textAt } from "./near.ts";
 import { nextTime } from "./next-time.ts";
@@ -239,7 +239,7 @@ function claim(note: Note, i: number): number {
   }
   // "40a 2p": two poles
   if (textAt(items, i + 1) === "p" && items[i - 1]?.unit?.dimension === "current") return i;
-  if (ofGauges(items, i) || gasAgain(note, i)) return i;
+  if (ofGauges(items, i) || gasAgain(note, i) || correctsFigure(note, i)) return i;
   const loose = talkOfTime(items, i);
   const clock = clockAt(
     items,

@@ -36,3 +36,16 @@ export function gasAgain({ items, context }: Note, i: number): boolean {
   const before = Number(gas.figure.number);
   return Math.abs(item.value - before) <= nearPressure * before;
 }
+
+const takesBack =
+  /^(?:i|mean|meant|no|nope|wait|sorry|oops|thats|its|it|is|was|make|that|should|be|actually|correction|[,.])$/;
+
+/** "I meant 1:42" behind a suction of 124: the phone's colon in what replaces a gauge's figure, no hour. */
+export function correctsFigure({ items, context }: Note, i: number): boolean {
+  const [item, last] = [items[i], context.readings.at(-1)];
+  if (item?.colon !== true || last === undefined || last.measured_at !== undefined) return false;
+  if (i === 0 || items.length > i + 2 || last.rating !== undefined) return false;
+  if (!items.slice(0, i).every(({ text }) => takesBack.test(text))) return false;
+  const share = item.value / Number(last.figure.number);
+  return share > 0.3 && share < 3;
+}

@@ -51,7 +51,29 @@ function hourOfHold({ items }: Note, i: number): boolean {
   return held.length === 1 && item.value > (held[0]?.value ?? 0) * tooFar;
 }
 
-/** Behind what was read stands when it was read. */
+const leads = /^(?:at|and|now|so|okay|ok|its|it's|it|is|was|then|[,.])$/;
+const stands =
+  /^(?:and|now|so|then|its|it's|it|is|was|were|we|still|at|holding|holds|sitting|there|only|about|down|up|to|[,.])$/;
+
+/** "twelve thirty five and it's still at four fifty" behind 450 psi: what the gauge shows is like the last, so the first is the hour. */
+function hourAhead({ items, context }: Note, i: number): boolean {
+  const item = items[i];
+  const last = context.readings.at(-1);
+  if (last?.quantity !== "pressure" && last?.quantity !== "vacuum") return false;
+  if (!isFace(item) || !item.spoken || item.value % 100 === 0) return false;
+  if (!items.slice(0, i).every(({ text }) => leads.test(text))) return false;
+  const next = items.findIndex((one, at) => at > i && one.kind === itemKind.number);
+  const figure = items[next];
+  if (!freeNumber(figure) || figure.unit?.dimension === "time" || next === i + 1) return false;
+  if (!items.slice(i + 1, next).every(({ text }) => stands.test(text))) return false;
+  const far = (value: number): number => {
+    const share = value / Number(last.figure.number);
+    return Math.max(share, 1 / share);
+  };
+  return far(figure.value) < tooFar && far(item.value) > tooFar;
+}
+
+/** Before or behind what was read stands when it was read. */
 export function hourBehind(note: Note, i: number): boolean {
-  return atHour(note, i) || hourOfHold(note, i);
+  return atHour(note, i) || hourOfHold(note, i) || hourAhead(note, i);
 }

@@ -34,6 +34,7 @@ import { machineInHand } from "./machine-in-hand.ts";
 import { madeAs } from "./made-as.ts";
 import { minutesOut } from "./minutes-out.ts";
 import { motorSizes } from "./motor-size.ts";
+import { namedRooms } from "./named-rooms.ts";
 import { newSize } from "./new-size.ts";
 import { nitrogenRule } from "./nitrogen.ts";
 import { nominalSizes } from "./nominal-size.ts";
@@ -174,6 +175,7 @@ export const remarks: readonly Rule[] = [
   nitrogenRule,
   partRule,
   complaints,
+  namedRooms,
   confirms,
   gasInHand,
   testsInHand,

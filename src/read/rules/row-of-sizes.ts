@@ -1,4 +1,5 @@
 import { type Item, itemKind } from "../item.ts";
+import { role } from "../word.ts";
 import { textAt } from "./near.ts";
 
 /** A and V that switchgear is made for; common practice, no source. */
@@ -30,4 +31,9 @@ export function poles(items: readonly Item[], i: number): boolean {
     /^(?:[1234]|one|two|three|four)$/.test(textAt(items, i + 1)) &&
     /^(?:p|pole)$/.test(textAt(items, i + 2))
   );
+}
+
+/** "14 amps three's at 9": the number has a value of its own, it counts no poles. */
+export function tellsOwn(items: readonly Item[], i: number): boolean {
+  return items[i]?.apostrophe === true || ((items[i + 1]?.roles ?? 0) & role.is) !== 0;
 }

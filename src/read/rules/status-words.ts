@@ -270,12 +270,15 @@ function isReturn(note: Note, i: number, next: Item | undefined): boolean {
 }
 
 /** Waiting for a thing that is fitted, not for a person. */
+/** "waiting for the compressor to cool down": what a machine does, no part comes. */
+const itsOwnTime =
+  /^\W*(?:\w+ ){1,4}to (?:cool|pull|start|restart|warm|settle|stop|defrost|run|ramp|finish|stabili|cycle|thaw|drain|dry|shut|come on|kick|boot|bleed|catch)/;
+
 function awaitsPart(note: Note, i: number): boolean {
   const item = note.items[i];
-  if (
-    item === undefined ||
-    /part|board|compressor|motor|delivery|hold/.test(note.plain.slice(item.from, item.to))
-  )
+  if (item !== undefined && itsOwnTime.test(note.plain.slice(item.to))) return false;
+  if (item === undefined) return true;
+  if (/part|board|compressor|motor|delivery|hold/.test(note.plain.slice(item.from, item.to)))
     return true;
   const them = note.items
     .slice(i + 1, i + 4)

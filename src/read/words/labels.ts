@@ -75,7 +75,7 @@ const places: readonly Row[] = [
     { place: "suction_saturation", quantity: "temperature" },
   ],
   [
-    "sct|saturated condensing|sat discharge|saturated discharge|condensing temp|condensing temperature|saturated condensing temp|sat condensing|cond sat|high side saturation|high side sat|disch sat|sat disch|head sat|liquid sat|condensing|sdt|discharge saturation|saturated discharge|condenser saturation|saturated condensing temperature|liq sat|sat cond|s c t|saturated head|discharge sat|cond saturation|condensing sat|saturated discharge temp|condenser sat|saturation on the head|condensing saturation|high side saturated|saturated liquid|tc|liquid saturation|condensation temp|condensation temperature|condensation at|condenses at|cond temp|cond temperature",
+    "sct|condensation|condensation temp|saturated condensing|sat discharge|saturated discharge|condensing temp|condensing temperature|saturated condensing temp|sat condensing|cond sat|high side saturation|high side sat|disch sat|sat disch|head sat|liquid sat|condensing|sdt|discharge saturation|saturated discharge|condenser saturation|saturated condensing temperature|liq sat|sat cond|s c t|saturated head|discharge sat|cond saturation|condensing sat|saturated discharge temp|condenser sat|saturation on the head|condensing saturation|high side saturated|saturated liquid|tc|liquid saturation|condensation temp|condensation temperature|condensation at|condenses at|cond temp|cond temperature",
     { place: "discharge_saturation", quantity: "temperature" },
   ],
   [
@@ -211,7 +211,7 @@ const ratings: readonly Row[] = [
     { rating: "nominal", plate: true },
   ],
   [
-    "factory|from the factory|factory says|rated|rated at|rated for|rating|nominal|label|labeled|sticker|marked|its rated|label says|nom|on the label|stamped|rated value|printed|markings|on the sticker|sticker says|rated cap|rating is|per label|stated|labelled|rated as|can is marked|label on it says|is stamped|lists|listed",
+    "factory|on it stands|on the can stands|on the label stands|on the plate stands|from the factory|factory says|rated|rated at|rated for|rating|nominal|label|labeled|sticker|marked|its rated|label says|nom|on the label|stamped|rated value|printed|markings|on the sticker|sticker says|rated cap|rating is|per label|stated|labelled|rated as|can is marked|label on it says|is stamped|lists|listed",
     { rating: "nominal" },
   ],
   [

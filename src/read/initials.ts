@@ -1,0 +1,59 @@
+import { lookUp } from "./dictionary.ts";
+import { type Token, tokenKind } from "./token.ts";
+
+/** The letters of a word that a phone spelled out from a token on: "c" of "C. F. M."; where their last stop ends. */
+function lettersFrom(tokens: readonly Token[], i: number): { text: string; end: number } {
+  let text = "";
+  let at = i;
+  for (;;) {
+    const [letter, stop] = [tokens[at], tokens[at + 1]];
+    const single = letter?.kind === tokenKind.word && /^[a-z]$/.test(letter.text);
+    if (!single || stop?.text !== "." || !stop.glued) return { text, end: at };
+    text += letter.text;
+    at += 2;
+  }
+}
+
+/** The longest word that the letters begin with; "R. L. A. D. C." are two. */
+function wordOf(letters: string): string {
+  for (let size = letters.length; size > 1; size--) {
+    const text = letters.slice(0, size);
+    if (lookUp(text) !== undefined) return text;
+  }
+  return "";
+}
+
+const shows =
+  /^(?:codes?|alarms?|faults?|errors?|shows|showing|flashing|flashes|displays?|displaying)$/;
+
+/** "code E. 7": does a phone's stop part a code's letter, at the token, from its number? */
+function partsCode(tokens: readonly Token[], i: number): boolean {
+  const [lead, letter, stop, number] = tokens.slice(Math.max(0, i - 1), i + 3);
+  if (i === 0 || letter?.kind !== tokenKind.word || !/^[a-z]$/.test(letter.text)) return false;
+  if (!shows.test(lead?.text ?? "") || stop?.text !== "." || !stop.glued) return false;
+  return number?.kind === tokenKind.number && /^\d{1,3}$/.test(number.text);
+}
+
+/** "420 C. F. M.", "R. L. A. is 15.9", "V. A. V. 3": letters that a phone set stops behind are one word. */
+export function withInitials(tokens: readonly Token[], typed: string): readonly Token[] {
+  if (!tokens.some(({ text }) => text === ".")) return tokens;
+  const out: Token[] = [];
+  for (let i = 0; i < tokens.length; ) {
+    const [first, letters] = [tokens[i], lettersFrom(tokens, i)];
+    const text = wordOf(letters.text);
+    const end = i + text.length * 2;
+    const stop = tokens[end - 1];
+    if (first === undefined || text === "" || stop === undefined) {
+      if (first !== undefined) out.push(first);
+      i += partsCode(tokens, i) ? 2 : 1;
+      continue;
+    }
+    const word = { ...first, text, word: lookUp(text), to: tokens[end - 2]?.to ?? first.to };
+    out.push(word);
+    // before a capital or at the end the last stop ends the sentence as well
+    const next = typed.charAt(tokens[end]?.from ?? typed.length);
+    if (next === "" || (end === letters.end && next !== next.toLowerCase())) out.push(stop);
+    i = end;
+  }
+  return out;
+}
