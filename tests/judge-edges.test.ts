@@ -249,11 +249,19 @@ test("a dead crankcase heater explains no call where nobody started anything", (
   );
 });
 
-test("a whole charge that is far short is bad, one that part of may have stayed somewhere is watched", () => {
-  const level = (text: string) =>
-    judged({ ...split, charge_kg: 4 }, text).findings.find(({ check }) => check === "charge")
-      ?.level;
-  expect(level("recovered the whole charge, 2.9 kg")).toBe("bad");
-  expect(level("recovered the whole charge, 3.1 kg")).toBe("watch");
-  expect(level("recovered 2.9 kg")).toBe("watch");
+test("sides level before a start that only hums clear no rotor", () => {
+  const first = (text: string) => judged(motor, text).diagnosis[0]?.fault;
+  const level = "pressures equal at 148 both sides before start";
+  expect(first(`${level}, hums and trips, 128 amps for five seconds`)).toBe(
+    "compressor_rotor_locked",
+  );
+  const found = judged(motor, "gauges equal at 190, then it starts").findings.flatMap(
+    ({ signs = [] }) => signs,
+  );
+  expect(found).toContain("equal_start:free");
+});
+
+test("an inducer's amps are none of the compressor's", () => {
+  const checks = judged(motor, "inducer draws 1.4 amps").findings.map(({ check }) => check);
+  expect(checks).not.toContain("running_current");
 });

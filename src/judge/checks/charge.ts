@@ -13,8 +13,6 @@ import { testCharge } from "./test-charge.ts";
 
 /** Share of the plate's charge that came out, between which the charge was right. Common practice, no source. */
 const right = { from: 0.88, to: 1.1 } as const;
-/** Under it nothing but a leak or a wrong charge explains what came out, where all of it did. Common practice, no source. */
-const farShort = 0.75;
 /** Share of the plate's charge that goes back in without a question. Common practice, no source. */
 const inTolerance = 0.05;
 
@@ -80,12 +78,7 @@ function recovered(scene: Scene, figures: Figures): Finding[] {
       about: "system",
       check: "charge",
       // once it is charged again, what came out is history
-      level:
-        outcome === "right" || inKg > 0
-          ? "good"
-          : share < farShort && isAll(scene)
-            ? "bad"
-            : "watch",
+      level: outcome === "right" || inKg > 0 ? "good" : "watch",
       says: `${figures.mass(outKg)} came out of a plate charge of ${figures.mass(plateKg)}, ${percent} percent: ${meanings[outcome]}`,
       brief: `${percent} percent of the plate charge came out`,
       values: { recovered_percent: share * 100 },
@@ -94,13 +87,6 @@ function recovered(scene: Scene, figures: Figures): Finding[] {
       signs: [`weighed:${outcome}`],
     },
   ];
-}
-
-/** Nothing stayed in a part that was valved off. */
-function isAll(scene: Scene): boolean {
-  return /\b(?:recovered|reclaimed|pulled|took|got|weighed)\b.{0,12}\b(?:whole|entire|full|all|everything|complete|total)\b/.test(
-    scene.words,
-  );
 }
 
 const meanings = {

@@ -9,7 +9,7 @@ import { gist, listed, plain } from "../words.ts";
 import { controlReadings } from "./control-voltage.ts";
 import { isOfFuses } from "./fuse-sides.ts";
 import { told } from "./told.ts";
-import { allVoltages, controlBelowV, isAcrossContact, sideOf } from "./volts.ts";
+import { allVoltages, controlAtLineV, controlBelowV, isAcrossContact, sideOf } from "./volts.ts";
 
 /** V lost over a closed contact: the first is worth a look, the second a failed pole. Common practice, no source. */
 const contactDropV = { watch: 1, bad: 5 } as const;
@@ -100,17 +100,22 @@ function isCoil(reading: Reading, scene: Scene): boolean {
   );
 }
 
+/** Enough for a coil of 24 V, or of 120 V. */
+function isFed(coilV: number): boolean {
+  return coilV > controlBelowV ? coilV >= controlAtLineV.low : coilV >= pullInV;
+}
+
 /** Its coil has voltage and it does not move, or none and it passes. */
 function pullInFindings(scene: Scene): Finding[] {
   const seen = scene.seen.map((one) => one.observation);
   const coilV = Math.max(...numbersOf(controlReadings(scene)));
   if (!Number.isFinite(coilV)) return [];
   const staysOut = seen.includes("contactor_not_pulling_in") || told(scene, "contactor").length > 0;
-  if (staysOut && coilV >= pullInV)
+  if (staysOut && isFed(coilV))
     return [
       found("bad", `${plain(coilV)} V on the coil and it does not pull in`, "contactor:no_pull_in"),
     ];
-  if (coilV >= pullInV && isDeadBehind(scene))
+  if (isFed(coilV) && isDeadBehind(scene))
     return [
       found(
         "bad",
@@ -190,7 +195,7 @@ const poleBefore =
 /** An open contactor passes nothing and is no fault. */
 function saysClosed(scene: Scene): boolean {
   if (scene.seen.some((one) => one.observation === "contactor_pulls_in")) return true;
-  return Math.max(...numbersOf(controlReadings(scene))) >= pullInV && saidIn.test(scene.words);
+  return isFed(Math.max(...numbersOf(controlReadings(scene)))) && saidIn.test(scene.words);
 }
 
 /** "coil has 24 V and it's pulled in", with no contactor named beside it. */

@@ -8,6 +8,7 @@ import { isInPoleRow } from "../pole-row.ts";
 import type { Scene } from "../scene.ts";
 import { gist, plain } from "../words.ts";
 import { told } from "./told.ts";
+import { controlAtLineV, controlBelowV, isOfControl } from "./volts.ts";
 
 /** V ac of a 24 V class 2 circuit; below `lost` nothing is there. Common practice, no source. */
 const limits = { lost: 5, low: 20, high: 30 } as const;
@@ -67,7 +68,8 @@ export function controlReadings(scene: Scene): Reading[] {
 
 function isControl(scene: Scene, reading: Reading): boolean {
   const value = numberOf(reading);
-  if (value === undefined || value > 60) return false;
+  if (value === undefined) return false;
+  if (value > controlBelowV) return isOfControl(scene, reading);
   // "75 to 56 across the coil": air, by whatever unit it was taken for
   if (
     reading.assumed.includes("unit") &&
@@ -129,6 +131,7 @@ function judgeOne(reading: Reading, scene: Scene): Finding {
   const logic = isLogic(scene, reading) && reading.kind !== "ac";
   if (logic) return logicFinding(value, nominalLogicV(reading, scene));
   if (value < limits.lost && isWithoutCall(scene)) return uncalledFinding(value);
+  if (value > controlBelowV) return atLineVolts(value);
   const level: Level = value < limits.low ? "bad" : value > limits.high ? "watch" : "good";
   const sign =
     value < limits.lost ? "control:lost" : value < limits.low ? "control:low" : "control:present";
@@ -150,6 +153,27 @@ function judgeOne(reading: Reading, scene: Scene): Finding {
     basis: "common practice",
     source: "common practice, no source: 20 to 30 V on a 24 V circuit",
     signs: [sign],
+  };
+}
+
+function atLineVolts(value: number): Finding {
+  const { low, high } = controlAtLineV;
+  const words =
+    value < low
+      ? "low for a 120 V circuit, a coil may not pull in"
+      : value > high
+        ? "high for a 120 V circuit"
+        : "control voltage is there";
+  return {
+    about: "control circuit",
+    check: "control_voltage",
+    level: value < low ? "bad" : value > high ? "watch" : "good",
+    brief: gist(words),
+    says: `${plain(value)} V: ${words}`,
+    values: {},
+    basis: "NEMA ICS 2",
+    source: "NEMA ICS 2: a coil works from 85 to 110 percent of its volts, from memory",
+    signs: [value < low ? "control:low" : "control:present"],
   };
 }
 

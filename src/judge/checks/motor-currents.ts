@@ -18,7 +18,7 @@ const startOverRla = 3;
 const startOverLra = 0.55;
 
 const notTheMotor =
-  /cap\b|capacitor|\bcan\b|start (?:winding|leads?|wires?|leg|terminal|side|post)|\bherm(?:etic)? (?:wire|lead|side)|heater|coil|transformer|control|fan|blower/;
+  /cap\b|capacitor|\bcan\b|start (?:winding|leads?|wires?|leg|terminal|side|post)|\bherm(?:etic)? (?:wire|lead|side)|heater|coil|transformer|control|fan|blower|inducer/;
 
 /** Currents of the compressors, unit by unit. */
 export const compressorCurrents: (scene: Scene) => readonly MotorCurrents[] = perScene((scene) => {
@@ -119,7 +119,7 @@ export function isFanNote(scene: Scene, reading: Reading): boolean {
   // "belt changed, motor 5.2 5.1 5.3 A", "spare motor in, 0.9 A"
   if (fitsFan.test(words) && !/\bcomp/.test(words)) return true;
   if (/\bcomp|\bboth\b|line|legs?\b|runs|rla/.test(words)) return false;
-  if (/\b(?:fan|blower)\b/.test(words)) return true;
+  if (/\b(?:fan|blower|inducer)\b/.test(words)) return true;
   return /\bmotor\b/.test(words) && note !== undefined && followsFan(scene, note);
 }
 

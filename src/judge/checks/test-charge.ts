@@ -29,6 +29,17 @@ export function testCharge(scene: Scene, figures: Figures): Finding[] {
     .flatMap((one) => verdict(one, scene, figures));
 }
 
+const valve = "(?:eevs?|levs?|exvs?|txvs?|valves?)";
+const ofEveryValve = new RegExp(
+  `\\b(?:all|every|each|both)\\b[^.;,]{0,24}\\b${valve}\\b|\\b(?:eevs|levs|exvs|valves)\\b|\\b${valve}\\b[^.;]{0,24}\\b(?:all|each|every)\\b`,
+);
+
+/** "unit 3 EEV at 0 %": the valve of a zone that is off stands shut, and says nothing of the others. */
+function isOneShut(scene: Scene): boolean {
+  const [only, ...more] = ofQuantity(scene.readings, "valve_opening");
+  return only !== undefined && more.length === 0 && (numberOf(only) ?? 1) <= 0;
+}
+
 /**
  * All valves wide open or pinched as it runs normally: the machine answers so to too little or too
  * much in it, among other things, so it leans the diagnosis and is no verdict.
@@ -38,7 +49,8 @@ function openingsAsItRuns(scene: Scene): Finding[] {
   if (
     outcome === undefined ||
     outcome === "right" ||
-    !/\b(?:all|every|each|valves|both (?:eev|lev|exv|valve)s?)\b/.test(scene.words)
+    !ofEveryValve.test(scene.words) ||
+    isOneShut(scene)
   )
     return [];
   const wide = outcome === "short";

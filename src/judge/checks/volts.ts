@@ -1,6 +1,6 @@
 import type { Reading } from "../../model.ts";
 import { clauseOf } from "../clause.ts";
-import { beside, figureSpan, noteOf, wordsNear } from "../near.ts";
+import { beside, figureSpan, noteOf, sentenceBefore, wordsNear } from "../near.ts";
 import { hasPoint, numberOf, numbersOf, ofQuantity } from "../pick.ts";
 import { perScene, type Scene } from "../scene.ts";
 
@@ -104,7 +104,7 @@ function isSupply(scene: Scene, reading: Reading): boolean {
   if (reading.subject !== undefined && otherThing.test(reading.subject)) return false;
   if (isBusLike(scene, reading)) return false;
   if (isOfOtherUnit(scene, reading)) return false;
-  if (isOfTransformer(scene, reading)) return false;
+  if (isOfTransformer(scene, reading) || isOfControl(scene, reading)) return false;
   const value = numberOf(reading) ?? 0;
   if (isLostOverPart(scene, reading)) return false;
   const isControl =
@@ -174,6 +174,24 @@ function isOfTransformer(scene: Scene, reading: Reading): boolean {
   if (reading.at === "supply" || hasLinePoint(reading)) return false;
   return /\b(?:transformer|xfmr|primary)\b/.test(clauseOf(scene, reading));
 }
+
+/** V of a control circuit of 120 V: a coil works between low and high (NEMA ICS 2: 85 to 110 percent, from memory), over the most it is another circuit (common practice). */
+export const controlAtLineV = { low: 102, high: 132, most: 140 } as const;
+
+/** "112 at the contactor coil": a control circuit of 120 V, on a machine of more. */
+export function isOfControl(scene: Scene, reading: Reading): boolean {
+  const value = numberOf(reading) ?? 0;
+  if (value < controlBelowV || value > controlAtLineV.most) return false;
+  if ((scene.facts.supply_V ?? 0) < leastMachineV || (reading.points ?? []).length > 0)
+    return false;
+  if (reading.kind === "dc" || isInRow(scene, reading)) return false;
+  // "coil is 120, measured 84 while it chatters"
+  const sentence = sentenceBefore(noteOf(scene, reading)?.text ?? "", reading).toLowerCase();
+  return /\b(?:coil|control|ctrl|solenoid)\b/.test(`${clauseOf(scene, reading)} ${sentence}`);
+}
+
+/** V; a machine of less runs on what its controls do. */
+const leastMachineV = 200;
 
 /** V; a dead line among live ones may pick up a little. Common practice, no source. */
 const deadLineV = 15;
