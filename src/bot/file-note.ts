@@ -7,6 +7,7 @@ import type { Route } from "../record/route.ts";
 import { askedOfOther } from "./again-or-other.ts";
 import { arrivedAt } from "./arrived-at.ts";
 import { isBareFigures, isUnreadReport } from "./bare-figures.ts";
+import { besideColleague } from "./beside-colleague.ts";
 import { answerFacts } from "./confirm.ts";
 import { askedOfConflict } from "./conflict.ts";
 import { askedOfCylinder } from "./cylinder.ts";
@@ -59,7 +60,9 @@ export function planNote(memory: Memory, sent: Message): Plan {
   const first = opensJob(message.text) ? readNote(memory, message, undefined) : undefined;
   if (first !== undefined) return planOpening(memory, message, first);
   // who holds the phone stands where its owner stands
-  const located = locate(memory, sent);
+  const place = locate(memory, sent);
+  const byThread = place.kind === "job" && place.by !== "hand";
+  const located = (byThread ? undefined : besideColleague(memory, sent)) ?? place;
   const heard = readNote(memory, message, located.kind === "job" ? located.job : undefined);
   const arrived = isFree(memory, located) ? arrivedAt(memory, sent, heard) : undefined;
   const decided = located.kind === "none" ? decisionFor(memory, sent) : undefined;

@@ -1,16 +1,18 @@
 import type { Message, Understood } from "../model.ts";
-import { type Grip, holdsForMs } from "../record/hand.ts";
 import type { Route } from "../record/route.ts";
 import type { QuestionName } from "../vocabulary.ts";
+import { lastOf } from "./beside-colleague.ts";
 import { allJobs, gripsIn, type Memory } from "./memory.ts";
 
-/** Words of a question that names no place: "what's left to do". */
+/** Words of a question that names no place: "what's left to do", "what do the warm rooms share". */
 const shortest = 4;
+const shortestPlain = 8;
+const maybePlace = /\b(?:at|on|for|with|of|in)\b/i;
 
 /** Questions that are about one job; the others look through all where none is meant. */
 const ofOneJob: ReadonlySet<QuestionName> = new Set([
   ...(["why", "next", "history", "summary", "how", "handover", "lacking"] as const),
-  ...(["bring", "customer", "reading", "weights"] as const),
+  ...(["bring", "customer", "reading", "weights", "shared"] as const),
 ]);
 
 /**
@@ -23,26 +25,16 @@ export function lastJobOf(memory: Memory, message: Message, said: Understood): R
   if (questions.length === 0 || said.readings.length > 0) return undefined;
   if (!said.statements.every(({ kind }) => kind === "question" || kind === "note"))
     return undefined;
-  const last = message.role === "tech" ? lastOf(memory, message) : undefined;
+  const own = gripsIn(memory, message.channel, message.person);
+  const last = message.role === "tech" ? lastOf(own, Date.parse(message.at)) : undefined;
   const one = questions.every((asked) => asked.kind === "question" && ofOneJob.has(asked.question));
   const job = last ?? (one ? onlyOpen(memory, message) : undefined);
   return job === undefined ? undefined : { kind: "job", job, by: "hand" };
 }
 
-function lastOf(memory: Memory, message: Message): number | undefined {
-  const now = Date.parse(message.at);
-  const recent = gripsIn(memory, message.channel, message.person).filter(
-    ({ instant }) => instant <= now && now - instant <= holdsForMs,
-  );
-  const last = recent.reduce<Grip | undefined>(
-    (newest, grip) => (newest === undefined || grip.instant >= newest.instant ? grip : newest),
-    undefined,
-  );
-  return last?.job;
-}
-
 function onlyOpen(memory: Memory, message: Message): number | undefined {
-  if (message.text.trim().split(/\s+/).length > shortest) return undefined;
+  const most = maybePlace.test(message.text) ? shortest : shortestPlain;
+  if (message.text.trim().split(/\s+/).length > most) return undefined;
   const now = Date.parse(message.at);
   const open = allJobs(memory).filter(
     ({ channel, status, opened }) =>
