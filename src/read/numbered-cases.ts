@@ -6,10 +6,12 @@ import { role } from "./word.ts";
 /** How cold or warm a case is told, in the company's scale. Common practice, no source. */
 const warmth = { us: [-40, 75], si: [-40, 24] } as const;
 
-/** What stands right before the figure, or past "is", "at". */
+/** What stands right before the figure, or past "is", "at", "down to". */
 function nameOf({ index }: Draft, items: readonly Item[]): Item | undefined {
   const before = items[index - 1];
-  const verb = before !== undefined && (before.roles & (role.is | role.preposition)) !== 0;
+  const verb =
+    before !== undefined &&
+    ((before.roles & (role.is | role.preposition)) !== 0 || /^(?:down|up|back)$/.test(before.text));
   return verb ? items[index - 2] : before;
 }
 

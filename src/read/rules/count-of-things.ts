@@ -47,18 +47,38 @@ const wares = /^(?:deli|dairy|meat|meats|produce|bakery|fish|seafood|beer|cheese
 /** Fans, heaters or compressors that one case or box has. Common practice, no source. */
 const mostOfCase = 8;
 
+const isPart = ({ label, text }: Item): boolean =>
+  label?.thing !== undefined || label?.component === true || text === "heater";
+
+/** Nothing before it that it could be the number of. */
+const stops = (item: Item | undefined): boolean =>
+  item === undefined ||
+  item.kind === itemKind.sign ||
+  item.kind === itemKind.line ||
+  /^(?:used|left|got|has|have|need|only|still|and)$/.test(item.text);
+
 /** "four evap fans": parts of the machine in the plural. */
-function partsBehind(items: readonly Item[], i: number): boolean {
+function partsBehind(items: readonly Item[], number: number): boolean {
+  // "2.1 amps two fans dead": behind a number in words no comma was left out
+  const left = items[number + 1];
+  const i = left?.from === left?.to && items[number]?.spoken === true ? number + 1 : number;
   const word = items[i + 1];
   const plain = (word?.kind === itemKind.word && word.roles === 0) || word?.kind === itemKind.label;
   const next =
     plain && items[i + 2]?.plural === true && items[i + 2]?.roles === 0 ? items[i + 2] : word;
   if (next !== undefined && next !== word && next.label === undefined)
-    return word?.kind === itemKind.label && !labelBefore(items, i) && next.text.length > 4;
-  if (next === undefined || next.label === undefined || labelBefore(items, i)) return false;
+    return word?.kind === itemKind.label && !labelBefore(items, number) && next.text.length > 4;
+  if (next === undefined || next.label === undefined || labelBefore(items, number)) return false;
   if (next.label.thing === undefined && next.label.component !== true) return false;
   const last = textAt(items, i + 2);
   return next.plural || last === "fans" || last === "heaters" || last === "motors";
+}
+
+/** "leaving. one heater used" */
+function onePart(items: readonly Item[], i: number): boolean {
+  const [item, next] = [items[i], items[i + 1]];
+  const one = item?.spoken === true && item.value === 1 && stops(items[i - 1]);
+  return one && next !== undefined && isPart(next);
 }
 
 /** "deli 2 compressors down", "dairy 3 fans out": a case by what lies in it, and how many of its parts. */
@@ -180,9 +200,10 @@ export const counts: Rule = {
         return;
       }
       if (
-        item.value > 1 &&
-        item.value <= 12 &&
-        (thereAre(items, i) || partsBehind(items, i) || partsOfCase(items, i))
+        onePart(items, i) ||
+        (item.value > 1 &&
+          item.value <= 12 &&
+          (thereAre(items, i) || partsBehind(items, i) || partsOfCase(items, i)))
       ) {
         state(note, counts.name, [i, i + 1], { kind: "note", about: "count" });
         return;

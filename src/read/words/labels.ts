@@ -142,7 +142,7 @@ const places: readonly Row[] = [
     { place: "water_out", hint: "temperature" },
   ],
   [
-    "box|cases|dairy|meat|deli|produce|seafood|meats|dairy box|meat box|produce box|dairy cooler|meat cooler|deli cooler|produce cooler|meet case|freezer room|cooling room|cooler room|case is|case is at|case at|case now|produce case|meat case|dairy case|deli case|display case|coldroom|coolroom|cool room|chill room|box temp|box temperature|walk in temp|cooler temp|freezer temp|case temp|box tmp|walkin temp|box air|cabinet temp|cabinet|cooler box|freezer box|walk in box|reach in temp|cold room|cold store|room box|walkin box|frzr box",
+    "box|cases|dairy|meat|deli|produce|seafood|meats|dairy box|meat box|produce box|dairy cooler|meat cooler|deli cooler|produce cooler|meet case|freezer room|cooling room|cooler room|case is|case is at|case at|case down to|case up to|case back to|case back down to|case dropped to|case pulled down to|case now|produce case|meat case|dairy case|deli case|display case|coldroom|coolroom|cool room|chill room|box temp|box temperature|walk in temp|cooler temp|freezer temp|case temp|box tmp|walkin temp|box air|cabinet temp|cabinet|cooler box|freezer box|walk in box|reach in temp|cold room|cold store|room box|walkin box|frzr box",
     { place: "box", hint: "temperature" },
   ],
   [
