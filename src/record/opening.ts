@@ -2,7 +2,7 @@ import type { Message, Statement } from "../model.ts";
 import type { Opening } from "./entry.ts";
 import { namesIn, plainTag, sameWord, type World, wordsOf } from "./names.ts";
 import { opensLater } from "./opens-later.ts";
-import { splitOpening } from "./split-opening.ts";
+import { isTrouble, splitOpening } from "./split-opening.ts";
 
 const opener =
   /^\s*(?:new|open(?:ing)?(?: a)?(?: new)?|add(?: a)?(?: new)?)\s+(?:job|call|ticket|service call)\b\s*(?:at|for|:|,|-|–|—)?\s*/i;
@@ -42,7 +42,10 @@ export function openingFrom(
     message.role === "tech" && !opensLater.test(message.text) ? message.person : undefined;
   const said = statement?.assigned;
   const who = assigned ?? (said === undefined ? self : personCalled(said, world.people));
-  const what = complaint === "" ? statement?.complaint : complaint;
+  // "AHU-3 no cooling, tenant called twice": what stands right behind the unit belongs to it
+  const behind = trimEnd(behindTag(head, equipment));
+  const told = [behind, complaint].filter((part) => part !== "").join(", ");
+  const what = told === "" ? statement?.complaint : told;
   return {
     site,
     equipment,
@@ -77,6 +80,21 @@ function tagOf(
   return written ?? said ?? first ?? null;
 }
 
+/** A unit's tag however it is written. */
+function tagPatternOf(equipment: string | null): RegExp | undefined {
+  const parts = equipment?.match(/[a-z]+|\d+/gi) ?? [];
+  return parts.length === 0
+    ? undefined
+    : new RegExp(`[\\s(]*${parts.join("[\\s._#-]*")}[\\s)]*`, "i");
+}
+
+/** The words of a new job's place that stand behind the unit's tag. */
+function behindTag(head: string, equipment: string | null): string {
+  const found = tagPatternOf(equipment)?.exec(head);
+  const said = found == null ? "" : head.slice(found.index + found[0].length);
+  return isTrouble(said) ? said.trim() : "";
+}
+
 function siteOf(found: {
   readonly named: readonly string[];
   readonly head: string;
@@ -86,9 +104,7 @@ function siteOf(found: {
   const [only] = found.named;
   if (only !== undefined && found.named.length === 1 && !namesAnother(found.head, only))
     return only;
-  const parts = found.equipment?.match(/[a-z]+|\d+/gi) ?? [];
-  const tag =
-    parts.length === 0 ? undefined : new RegExp(`[\\s(]*${parts.join("[\\s._#-]*")}[\\s)]*`, "i");
+  const tag = tagPatternOf(found.equipment);
   // "Cinder School rooftop three": the machine's number was said in words, which the reader knows
   const inWords = tag !== undefined && !tag.test(found.head);
   if (inWords && found.said !== undefined && found.head.startsWith(found.said)) return found.said;
@@ -148,7 +164,10 @@ function assignee(
   const name = first.replace(/^@/, "").toLowerCase();
   const known = people.some((person) => person.toLowerCase() === name);
   const short = wordsOf(last).length <= 4;
-  const looksLikeName = /^@?\p{Lu}\p{Ll}+$/u.test(first) && short && sentences.length > 1;
+  // ", Otis" and nothing else
+  const alone = sentences.length === 1 && wordsOf(last).length === 1 && !isTrouble(last);
+  const looksLikeName =
+    /^@?\p{Lu}\p{Ll}+$/u.test(first) && short && (sentences.length > 1 || alone);
   if (name === "" || !(known || looksLikeName)) {
     return { complaint: trimEnd(rest) };
   }

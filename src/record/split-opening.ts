@@ -5,6 +5,9 @@ const tag = /\b[A-Z]{1,5}[- ]?\d{1,3}[A-Z]?\)?\s*$/;
 /** What a complaint is made of, and no name or address is. */
 const trouble =
   /\b(?:no|not|nothing|none|too|warm\w*|hot|cold|cool\w*|heat\w*|trip\w*|leak\w*|down|dead|nois\w*|loud|ic(?:e|ed|ing|y)|frost\w*|froz\w*|fail\w*|fault\w*|code|alarm\w*|error|won'?t|wont|doesn'?t|isn'?t|can'?t|broken|smell\w*|water|drip\w*|low|high|runs?|running|stop\w*|start\w*|hums?|humming|short|cycl\w*|check|service|maintenance|pm|install\w*|replace\w*|urgent|asap|complain\w*|is|are|was|since|and \d)\b/i;
+/** Whether some words say what is wrong. */
+export const isTrouble = (words: string): boolean => trouble.test(words);
+
 /** "12 Elm Street", "Suite 4", "Hall B", "north wing": a part of an address. */
 const address =
   /^(?:\d+[a-z]?\s+\p{L}|(?:north|south|east|west|upper|lower|main|rear|front)\s)|\b(?:street|st|road|rd|avenue|ave|lane|ln|drive|boulevard|blvd|highway|hwy|court|square|plaza|suite|ste|unit|apt|bldg|building|hall|wing|floor|fl|level|block|tower|annex|campus|gate|dock|pier|row|park|and (?:co|company|sons?|sisters|partners)|co|inc|ltd|llc|sons?)\b/iu;

@@ -12,12 +12,14 @@ function headEnd(plain: string): number {
 /** "rack B": machines that are told apart by a letter. */
 const lettered = /^(?:rack|chiller|tower|boiler|system) [A-Z]$/i;
 
+interface Tag {
+  readonly name: string;
+  readonly from: number;
+  readonly to: number;
+}
+
 /** The unit's tag within the first part: "RTU-1". */
-function tagIn(
-  note: Note,
-  from: number,
-  to: number,
-): { readonly name: string; readonly from: number; readonly to: number } | undefined {
+function tagIn(note: Note, from: number, to: number): Tag | undefined {
   const item = note.items.find(
     (one) =>
       one.kind === itemKind.subject &&
@@ -27,9 +29,26 @@ function tagIn(
       (/\d/.test(one.subject ?? "") || lettered.test(one.subject ?? "")),
   );
   return item?.subject === undefined
-    ? undefined
+    ? coldBox(note, from, to)
     : { name: item.subject, from: item.from, to: item.to };
 }
+
+/** "dairy case 3": a box by what lies in it, and its number. */
+function coldBox({ items, plain }: Note, from: number, to: number): Tag | undefined {
+  const at = items.findIndex(
+    (one, i) =>
+      one.label?.place === "box" &&
+      one.from >= from &&
+      items[i + 1]?.kind === itemKind.number &&
+      (items[i + 1]?.to ?? to) <= to &&
+      items[i + 1]?.unit === undefined,
+  );
+  const [box, number] = [items[at], items[at + 1]];
+  if (at < 0 || box === undefined || number === undefined) return undefined;
+  return { name: plain.slice(box.from, number.to), from: box.from, to: number.to };
+}
+
+const oneName = /^[\s,]*(@?\p{Lu}\p{Ll}+)[\s.!]*$/u;
 
 /** The last sentence, if it begins with a name: "Sorrel", "Dov when you can". */
 function assignedIn(text: string): { readonly name: string; readonly from: number } | undefined {
@@ -65,8 +84,10 @@ export const openJob: Rule = {
     const named = /^unit \d/.test(tag?.name ?? "") ? kindOfUnit.exec(site) : null;
     // "new job cedar clinic ou-2 not cooling": without a comma it begins behind the tag
     const behind = tag?.to ?? cut;
+    // "case 3 warm, Otis"
+    const trouble = text.slice(behind, cut).trim() !== "" && oneName.test(text.slice(cut, end));
     const complaint = text
-      .slice(Math.min(cut === end ? behind : cut + 1, end), end)
+      .slice(Math.min(cut === end || trouble ? behind : cut + 1, end), trouble ? cut : end)
       .replace(/^[\s,:-]+|[\s.]+$/g, "")
       .trim();
     for (const item of note.items) item.owner = openJob.name;
