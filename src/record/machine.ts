@@ -174,6 +174,21 @@ function afterBypass(
   return { ...machine, bypasses: one ? [] : others };
 }
 
+/** So far apart both sides stand only while it runs; common practice, no source. */
+const leastLift = 1.5;
+
+/** A suction and a head, gauge, that no standing circuit shows. */
+function pumps(readings: readonly JobReading[]): boolean {
+  const at = (places: readonly (string | undefined)[]): number | undefined => {
+    const found = readings.find(
+      (one) => one.quantity === "pressure" && places.includes(one.at) && one.doubtful !== true,
+    );
+    return typeof found?.value === "number" ? found.value : undefined;
+  };
+  const [low, high] = [at(["suction"]), at(["discharge", "liquid"])];
+  return low !== undefined && high !== undefined && low > 1e5 && high > low * leastLift;
+}
+
 function afterReadings(machine: Machine, readings: readonly JobReading[]): Machine {
   let next = machine;
   const value = (reading: JobReading): number =>
@@ -188,6 +203,8 @@ function afterReadings(machine: Machine, readings: readonly JobReading[]): Machi
   ) {
     next = { ...next, power: "live" };
   }
+  // both sides apart: it pumps gas, whatever was told before
+  if (pumps(readings)) next = { ...next, circuit: "charged" };
   for (const reading of readings) {
     if (reading.quantity === "vacuum") next = { ...next, circuit: "vacuum" };
     if (reading.quantity === "mass" && reading.action === "recovered") {
