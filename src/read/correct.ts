@@ -227,6 +227,8 @@ function ofTheRow(note: Note, list: readonly Draft[]): boolean {
   const nth = said === "last" ? row.length : /^f|^1/.test(said) ? 1 : /^t|^3/.test(said) ? 3 : 2;
   const old = row[nth - 1];
   if (old === undefined || only.points !== undefined) return false;
+  // "that last winding was 0.71" behind a row of diodes
+  if (/\bwinding\b/.test(note.plain) && old.quantity === "diode_drop") return false;
   adopt(only, old);
   if (old.points === undefined) only.nth = nth;
   return true;
