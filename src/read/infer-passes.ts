@@ -11,6 +11,7 @@ import { groundAtPins } from "./ground-at-pins.ts";
 import { lettersOfGauges, outOfGear, rowAgain } from "./like-others.ts";
 import { lineTooHot } from "./line-too-hot.ts";
 import { linesBehindGauges } from "./lines-behind-gauges.ts";
+import { machineRow } from "./machine-row.ts";
 import { allThreeAgain, megAgain } from "./meg-again.ts";
 import { ofTheOthers } from "./of-the-others.ts";
 import { onARated } from "./on-a-rated.ts";
@@ -38,6 +39,7 @@ import { underLoad } from "./under-load.ts";
 export const bySaying = passes(
   { look: ({ drafts, items, context }) => megAgain(drafts, items, context), several: true },
   { look: ({ drafts, context }) => timedAgain(drafts, context), several: true },
+  { look: ({ drafts, items }) => machineRow(drafts, items), several: true },
   { look: ({ drafts, items, context }) => allThreeAgain(drafts, items, context), heads: "all" },
   { look: ({ drafts, items }) => startRange(drafts, items), several: true },
   { look: ({ drafts, items, context }) => sidesAgain(drafts, items, context), several: true },
