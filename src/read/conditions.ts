@@ -180,10 +180,11 @@ function onlyTime(draft: Draft, items: readonly Item[]): boolean {
   );
 }
 
-function isTestTemperature(draft: Draft, setting: Setting): boolean {
+function isTestTemperature(draft: Draft, items: readonly Item[], setting: Setting): boolean {
   if (!setting.insulation && !setting.winding) return false;
+  // "winding 1.8 / 1.8 / 1.9 ohm at 24 C"
   const bare =
-    setting.insulation &&
+    (setting.insulation || /^(?:at|@)$/.test(items[draft.index - 1]?.text ?? "")) &&
     draft.place === undefined &&
     draft.named === undefined &&
     draft.unit?.dimension === "temperature" &&
@@ -228,7 +229,9 @@ export function conditions(drafts: readonly Draft[], note: Note, setting: Settin
   const { units } = note.context;
   const tests = drafts.filter(
     (draft) =>
-      !draft.gone && !isTestVoltage(draft, items, setting) && !isTestTemperature(draft, setting),
+      !draft.gone &&
+      !isTestVoltage(draft, items, setting) &&
+      !isTestTemperature(draft, items, setting),
   );
   if (tests.length === 0) {
     announce(drafts, setting, note);
@@ -247,7 +250,10 @@ export function conditions(drafts: readonly Draft[], note: Note, setting: Settin
       item.owner = "test voltage";
       shared.push(draft.index);
       hand(drafts, draft);
-    } else if (draft === warm || (tests.some(mayBeOhms) && isTestTemperature(draft, setting))) {
+    } else if (
+      draft === warm ||
+      (tests.some(mayBeOhms) && isTestTemperature(draft, items, setting))
+    ) {
       temperature = celsius(draft, units);
       draft.gone = true;
       item.owner = "test temperature";

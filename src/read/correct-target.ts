@@ -166,3 +166,10 @@ function clearlyNearest(
   if (first === undefined || first.far >= FAR) return undefined;
   return second === undefined || second.far > first.far * 1.5 ? first.old : undefined;
 }
+
+const sorry = /^\s*(?:sorry|oops|whoops|correction|typo|my bad|my mistake|woops|apologies)\b/;
+
+/** "sorry, the discharge should read 304": what should have been written, not what is expected. */
+export function saysSorry(plain: string): boolean {
+  return sorry.test(plain);
+}

@@ -1,5 +1,5 @@
 import type { Reading } from "../model.ts";
-import { target } from "./correct-target.ts";
+import { saysSorry, target } from "./correct-target.ts";
 import type { Draft } from "./draft.ts";
 import { type Item, itemKind } from "./item.ts";
 import { quantityOf, unitCalled } from "./kinds.ts";
@@ -271,6 +271,8 @@ export function correct(note: Note, drafts: readonly Draft[]): void {
     } else if (old !== undefined) {
       const bare = draft.points === undefined;
       adopt(draft, old);
+      if (draft.rating === "expected" && old.rating === undefined && saysSorry(note.plain))
+        draft.rating = undefined;
       const all = ofOneFigure(note.context.readings, old);
       // said once for all three, mended once for all three
       if (bare && all.length > 1)

@@ -23,6 +23,21 @@ function oilAgain(draft: Draft, { readings }: Context): boolean {
   return old.quantity === draft.quantity && old.figure.unit === draft.unit?.figure;
 }
 
+/** F that the oil of a running machine has at least, and psi that its pump makes over the suction. Common practice, no source. */
+const coldOil = 85;
+const netOil: readonly [number, number] = [6, 70];
+
+/** "suct 22 disch 195 oil 48": as much over the suction as an oil pump makes, and cold for an oil. */
+function overSuction({ unit, value }: Draft, items: readonly Item[]): boolean {
+  const at = items.findIndex(
+    ({ label }) => label?.place === "suction" && label.hint === "pressure",
+  );
+  const suction = items[at + 1];
+  if (at < 0 || suction?.kind !== itemKind.number || unit?.figure !== "psi") return false;
+  const net = value - suction.value;
+  return value < coldOil && net >= netOil[0] && net <= netOil[1];
+}
+
 /** "oil 110": a pressure or a temperature, as long as neither is said. */
 function oilAlone(draft: Draft, items: readonly Item[]): void {
   if (draft.place !== "oil" || !draft.assumedUnit || draft.corrects) return;
@@ -34,6 +49,7 @@ function oilAlone(draft: Draft, items: readonly Item[]): void {
     items.some(({ label }) => label?.place === side && label.hint === "pressure"),
   );
   if (sides && draft.unit?.figure === "bar" && draft.value <= mostOilBar) return;
+  if (overSuction(draft, items)) return;
   // "oil 49 discharge 96": no oil's gauge shows as many bars
   if (draft.unit?.figure === "bar" && draft.value > 1.4 * mostOilBar && draft.named === undefined) {
     recast(draft, "temperature", "C");
@@ -45,8 +61,12 @@ function oilAlone(draft: Draft, items: readonly Item[]): void {
     const item = items[index];
     return item?.label?.place === "oil" && item.to - item.from > bare;
   });
-  // "net oil 39": only pressures have a net
-  const net = items.some(({ text }) => /^(?:net|diff|differential)$/.test(text));
+  // "net oil 39", "oil 25 over suction": only pressures have a net
+  const net = items.some(
+    ({ text }, at) =>
+      /^(?:net|diff|differential)$/.test(text) ||
+      (/^(?:over|above)$/.test(text) && items[at + 1]?.label?.place === "suction"),
+  );
   if (!told && !net) draft.question = "quantity";
 }
 

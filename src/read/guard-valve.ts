@@ -1,3 +1,4 @@
+import type { Context } from "./context.ts";
 import type { Draft } from "./draft.ts";
 import { type Item, itemKind } from "./item.ts";
 import { recast } from "./recast.ts";
@@ -19,6 +20,32 @@ export function guardValve(draft: Draft, items: readonly Item[]): void {
     (index) => draft.index - index <= 2 && items[index]?.label !== undefined,
   );
   if (!near) draft.question = "quantity";
+}
+
+const opening = /^(?:open|opened|opening|closed)$/;
+const stepped = /^(?:eev|exv)s?$/;
+
+/** "EEV at 40": a stepping valve is told in percent and in steps; what was told before of one says which. */
+export function percentOrSteps(
+  drafts: readonly Draft[],
+  items: readonly Item[],
+  { readings }: Context,
+): void {
+  const last = readings.findLast(({ quantity }) => quantity.startsWith("valve_"))?.quantity;
+  if (last === "valve_opening") return;
+  if (drafts.some((one) => one.quantity === "valve_opening" && one.ownUnit)) return;
+  for (const draft of drafts) {
+    if (draft.gone || draft.quantity !== "valve_opening" || draft.ownUnit || draft.corrects)
+      continue;
+    if (draft.value < 1 || !draft.before.some((at) => stepped.test(items[at]?.text ?? "")))
+      continue;
+    if (items.some(({ text }) => opening.test(text))) continue;
+    if (last === "valve_steps") recast(draft, "valve_steps", "steps");
+    else {
+      draft.question = "unit";
+      draft.unit = undefined;
+    }
+  }
 }
 
 /** "eev 46/46/46/OL": beside one beyond the range they are its coils' ohms. */

@@ -8,6 +8,7 @@ import { degreesOver } from "./degrees-over.ts";
 import { evapCond } from "./evap-cond.ts";
 import { fallsAtStart } from "./falls-at-start.ts";
 import { groundAtPins } from "./ground-at-pins.ts";
+import { asExpected } from "./kelvin-clips.ts";
 import { lettersOfGauges, outOfGear, rowAgain } from "./like-others.ts";
 import { lineTooHot } from "./line-too-hot.ts";
 import { linesBehindGauges } from "./lines-behind-gauges.ts";
@@ -25,7 +26,7 @@ import { poleDrops } from "./pole-drops.ts";
 import { coilOutlets, pressureAndLine } from "./pressure-and-line.ts";
 import { pressureAtWarmth } from "./pressure-at-warmth.ts";
 import { risingRows } from "./rising-rows.ts";
-import { legsByPlate, rowAsBefore } from "./row-as-before.ts";
+import { legsByPlate, legsByRating, rowAsBefore } from "./row-as-before.ts";
 import { rowToEnd } from "./row-to-end.ts";
 import { otherEnd, setAndActual, setOfGauge } from "./set-actual.ts";
 import { sidesAgain } from "./sides-again.ts";
@@ -48,6 +49,7 @@ export const bySaying = passes(
     heads: "contactor",
     several: true,
   },
+  { look: ({ drafts }) => asExpected(drafts), several: true },
   { look: ({ drafts, items, context }) => ofTheOthers(drafts, items, context) },
   {
     look: ({ drafts, items, context }) => {
@@ -119,6 +121,7 @@ export const bySaying = passes(
   },
   { look: ({ drafts, items }) => rowAgain(drafts, items), several: true },
   { look: ({ drafts, items }) => legsByPlate(drafts, items), heads: "plate|nameplate|np" },
+  { look: ({ drafts, items }) => legsByRating(drafts, items), several: true },
   { look: ({ drafts, items, context }) => rowAsBefore(drafts, items, context), several: true },
   { look: ({ drafts }) => pairsAgain(drafts), several: true },
   {

@@ -1,3 +1,4 @@
+import type { UnitHabit } from "../model.ts";
 import type { Place } from "../vocabulary.ts";
 import { circuitMark } from "./circuit-mark.ts";
 import { countedNoun } from "./counted-noun.ts";
@@ -9,7 +10,7 @@ import { nextSubject } from "./next-subject.ts";
 import { nthAgain } from "./nth-again.ts";
 import { numberStep, oneAndPart } from "./number-items.ts";
 import { type Phrase, phraseAt, signsAt } from "./phrase.ts";
-import { numberRow } from "./point-row.ts";
+import { acrossLegs, numberRow } from "./point-row.ts";
 import { isMetal, plusToGround } from "./point-words.ts";
 import { namesRail, railAgain } from "./rail-again.ts";
 import { rowHead } from "./row-head.ts";
@@ -29,6 +30,8 @@ export interface Building {
   readonly items: Item[];
   /** family of the last electrical point: "L", "T", "uvw", "abc", "csr" */
   family: string;
+  /** the company's scale, for what no thing is as cold as */
+  readonly units: UnitHabit;
   /** pairs of numbers may be points: "one to three" */
   readonly pairs: boolean;
 }
@@ -196,19 +199,6 @@ function mayPoint(build: Building, i: number, token: Token): boolean {
     next.text === "against" ||
     next.text === "vs" ||
     (next.word !== undefined && (next.word.roles & role.ground) !== 0)
-  );
-}
-
-/** "463 across 1 and 2": two of three legs, behind a figure that only volts have. */
-function acrossLegs(build: Building, i: number): boolean {
-  const before = build.items[build.items.length - 1];
-  const value = build.items[build.items.length - 2];
-  if (!/^(?:across|between|btwn)$/.test(before?.text ?? "")) return false;
-  if (value?.kind !== itemKind.number || value.value < 90 || value.value > 700) return false;
-  if (value.unit !== undefined && value.unit.dimension !== "voltage") return false;
-  return (
-    /^(?:and|&|to|n|\/)$/.test(build.tokens[i + 1]?.text ?? "") &&
-    /^[123]$/.test(build.tokens[i + 2]?.text ?? "")
   );
 }
 

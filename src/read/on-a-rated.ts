@@ -8,6 +8,7 @@ const motors = /^(?:motor|fan|blower)$/;
 export function onARated(list: readonly Draft[], items: readonly Item[]): void {
   ofRating(list, items);
   ofCan(list, items);
+  aCapacitor(list, items);
   for (const draft of list) {
     if (draft.unit?.figure !== "A" || draft.rating !== undefined || draft.points !== undefined)
       continue;
@@ -35,6 +36,17 @@ function ofCan(list: readonly Draft[], items: readonly Item[]): void {
     );
     if (cap && cans.has(right.value) && left.value < right.value * 1.3) right.rating = "nominal";
   });
+}
+
+/** "the fan has a 7.5 mfd capacitor": what it is called by, in a size that is sold. */
+function aCapacitor(list: readonly Draft[], items: readonly Item[]): void {
+  for (const draft of list) {
+    if (draft.unit?.dimension !== "capacitance" || draft.rating !== undefined) continue;
+    const behind = items.slice(draft.index + 1, draft.index + 3);
+    const capacitor = behind.some(({ label }) => label?.quantity === "capacitance");
+    const article = /^an?$/.test(items[draft.index - 1]?.text ?? "");
+    if (article && capacitor && cans.has(draft.value)) draft.rating = "nominal";
+  }
 }
 
 /** "amps 7 of 19": the second is the plate's. */

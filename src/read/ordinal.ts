@@ -1,7 +1,7 @@
 import type { Building } from "./items.ts";
 import { numberAt } from "./numbers.ts";
 import { phraseAt } from "./phrase.ts";
-import { dashed, isCelsius, spokenRoom } from "./spoken-room.ts";
+import { dashed, dottedRoom, isCelsius, spokenRoom } from "./spoken-room.ts";
 import { type Token, tokenKind } from "./token.ts";
 import { plainUnitAt } from "./units.ts";
 import { type Noun, role } from "./word.ts";
@@ -16,10 +16,7 @@ export interface Ordinal {
 const heard = new Map(heardDigits);
 
 function isJoint(token: Token | undefined): boolean {
-  return (
-    token?.kind === tokenKind.sign &&
-    (token.text === "#" || token.text === "-" || token.text === ".")
-  );
+  return token?.kind === tokenKind.sign && /^[-#.]$/.test(token.text);
 }
 
 /** "lead too 91", "fan to is 2.3": a phone's spelling of a digit, where a number or a verb follows. */
@@ -29,6 +26,9 @@ function heardOrdinal(build: Building, i: number): Ordinal | undefined {
   if (value === undefined) return undefined;
   const next = build.tokens[i + 1];
   if (next === undefined) return undefined;
+  // "on the job for 3.5 hours"
+  const noun = build.tokens[i - 1]?.text ?? "";
+  if (token?.text === "for" && /^(?:job|site|order|shop|truck)$/.test(noun)) return undefined;
   const roles = next.word?.roles ?? 0;
   const follows =
     next.kind === tokenKind.number ||
@@ -51,11 +51,13 @@ function labelled(build: Building, i: number): boolean {
 /** A letter as a name: "phase A", "comp B"; never an article before a noun. */
 function letterOrdinal(build: Building, i: number): Ordinal | undefined {
   const token = build.tokens[i];
-  if (token?.kind !== tokenKind.word || token.text.length !== 1) return undefined;
-  if (token.text > "h") return undefined;
+  if (token?.kind !== tokenKind.word || token.text.length !== 1 || token.text > "h")
+    return undefined;
   const capital = build.typed.charAt(token.from).toUpperCase();
   const isCapital = build.typed.charAt(token.from) === capital;
   const next = build.tokens[i + 1];
+  // "comp A-B 1.2": two legs
+  if (next?.text === "-" && /^[bc]$/.test(build.tokens[i + 2]?.text ?? "")) return undefined;
   const word = next?.kind === tokenKind.word && next.word?.roles === 0;
   if (!isCapital && token.text === "a" && word && !labelled(build, i + 1)) return undefined;
   return { text: capital, end: i + 1 };
@@ -251,7 +253,7 @@ export function ordinalAt(build: Building, i: number, noun: Noun): Ordinal | und
   const stage = /^(?:stage|stg|circuit|compressor|comp)$/.test(build.tokens[i - 1]?.text ?? "");
   if (stage && /^(?:first|second|third|1st|2nd|3rd)$/.test(told)) return undefined;
   if (noun.kind === "aside") {
-    const name = asideNumber(build, i);
+    const name = dottedRoom(build, i) ?? asideNumber(build, i);
     if (name === "measured") return undefined;
     if (name !== undefined) return withLetter(build, name, noun);
   }

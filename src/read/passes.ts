@@ -1,25 +1,18 @@
-import { acrossBreaks } from "./across-breaks.ts";
 import { acrossRow } from "./across-row.ts";
-import { airOrWater } from "./air-or-water.ts";
 import { ofNamedPart } from "./announced.ts";
-import { anotherOne } from "./another-one.ts";
 import { approaches } from "./approaches.ts";
 import { atEach } from "./at-each.ts";
 import { beforeAfter } from "./before-after.ts";
 import { behindWarmth } from "./behind-warmth.ts";
-import { byOdds } from "./by-odds.ts";
 import { carryAction } from "./carry-action.ts";
 import { chain } from "./chain.ts";
 import { correct } from "./correct.ts";
 import { countOfRow } from "./count-of-row.ts";
 import { dampBehind } from "./damp-behind.ts";
-import { degreesThen } from "./degrees-then.ts";
 import { dropDenied, dropNots } from "./denied.ts";
 import { deniedAgain } from "./denied-again.ts";
 import { eitherPoint } from "./either-point.ts";
 import { endsOfPart } from "./ends-of-part.ts";
-import { enteringBulb } from "./entering-bulb.ts";
-import { farFromWindings } from "./far-from-windings.ts";
 import { fittedReads } from "./fitted-reads.ts";
 import { gasPairAgain } from "./gas-pair-again.ts";
 import { gasTrain } from "./gas-train.ts";
@@ -27,26 +20,14 @@ import { gasWatched } from "./gas-watched.ts";
 import { gaugePair } from "./gauge-pair.ts";
 import { gaugesOfEach } from "./gauges-of-each.ts";
 import { groundOfPairs } from "./ground-of-pairs.ts";
-import { guard } from "./guard.ts";
 import { onCoil } from "./guard-coil.ts";
-import { pulledTo } from "./guard-pull.ts";
-import {
-  leadsToGround,
-  numberedBox,
-  pressureThenDegrees,
-  spotTwice,
-  standing,
-} from "./guard-spot.ts";
 import { headThenDischarge, vaporOverSuction } from "./head-then-discharge.ts";
 import { heldFor } from "./held-for.ts";
 import { inThere } from "./in-there.ts";
 import { legsBehindSpeed } from "./legs-behind-speed.ts";
 import { letteredRows } from "./lettered-rows.ts";
 import { lettersAlone, lowOfLeg } from "./letters-alone.ts";
-import { lineOfGauge } from "./line-of-gauge.ts";
-import { lowThenHigh } from "./low-then-high.ts";
 import { markedThenRead } from "./marked-then-read.ts";
-import { tooManyGigs } from "./megs-or-gigs.ts";
 import { minutesAfter } from "./minutes-after.ts";
 import { nameRow } from "./name-row.ts";
 import { numberedCases, waresCold } from "./numbered-cases.ts";
@@ -58,8 +39,6 @@ import { outsideColon } from "./outside-colon.ts";
 import { passes } from "./pass.ts";
 import { peakThen } from "./peak-then.ts";
 import { pipesAhead, pipesBehind } from "./pipes-at.ts";
-import { poundsAgain } from "./pounds-again.ts";
-import { question } from "./question.ts";
 import { ratedThenPlate } from "./rated-then-plate.ts";
 import { relate } from "./relate.ts";
 import { repeat } from "./repeat.ts";
@@ -77,8 +56,7 @@ import { inTank } from "./tank-fill.ts";
 import { throughSwitch } from "./through-switch.ts";
 import { toldByWords } from "./told-by-words.ts";
 import { drewAtTrip, trips } from "./trips.ts";
-import { busAgain, sagsAtStart } from "./two-states.ts";
-import { twoUnits } from "./two-units.ts";
+import { sagsAtStart } from "./two-states.ts";
 import { ofWarmDay } from "./warm-day.ts";
 import { withIt } from "./with-it.ts";
 import { zeros } from "./zeros.ts";
@@ -261,36 +239,4 @@ export const related = passes(
   { look: ({ drafts, context }) => ofNamedPart(drafts, context) },
   { look: ({ drafts, note }) => gasWatched(drafts, note) },
   { look: ({ drafts, note }) => fittedReads(drafts, note), heads: "new|a|an|another" },
-);
-
-/** What was read is doubted: what it can't be, what it may be as well, what is asked about. */
-export const doubts = passes(
-  { look: ({ drafts, items }) => busAgain(drafts, items), several: true },
-  { look: ({ drafts }) => enteringBulb(drafts) },
-  { look: ({ drafts, items }) => degreesThen(drafts, items) },
-  { look: ({ drafts, items, context }) => airOrWater(drafts, items, context) },
-  { look: ({ drafts, items, context }) => guard(drafts, items, context) },
-  { look: ({ drafts, items, context }) => pulledTo(drafts, items, context) },
-  { look: ({ drafts, items }) => twoUnits(drafts, items), heads: "or" },
-  { look: ({ drafts, items }) => spotTwice(drafts, items) },
-  { look: ({ drafts, items }) => leadsToGround(drafts, items), heads: "lead|leads" },
-  { look: ({ drafts, items, context }) => pressureThenDegrees(drafts, items, context) },
-  { look: ({ drafts }) => standing(drafts) },
-  {
-    look: ({ drafts, items }) => numberedBox(drafts, items),
-    heads: "cold|cool|chill|coldroom|coolroom",
-  },
-  { look: ({ drafts, note }) => byOdds(drafts, note) },
-  {
-    look: ({ drafts, items }) => anotherOne(drafts, items),
-    heads: "third|last|other|second|fourth|next|rest",
-    several: true,
-  },
-  { look: ({ drafts, items }) => acrossBreaks(drafts, items), several: true },
-  { look: ({ drafts, items }) => lineOfGauge(drafts, items), heads: "line|pipe", several: true },
-  { look: ({ drafts }) => tooManyGigs(drafts), several: true },
-  { look: ({ drafts, items }) => lowThenHigh(drafts, items), several: true },
-  { look: ({ drafts, items, note }) => poundsAgain(drafts, items, note.plain), several: true },
-  { look: ({ drafts, note }) => farFromWindings(drafts, note) },
-  { look: ({ drafts, note }) => question(note, drafts) },
 );

@@ -41,7 +41,19 @@ export function signsAt(
 }
 
 /** Words that are written short with a full stop within a phrase: "12 in. of mercury". */
-const shortened: ReadonlySet<string> = new Set(["in", "deg", "sq", "cu", "ft", "temp", "press"]);
+const shortened: ReadonlySet<string> = new Set([
+  "in",
+  "deg",
+  "sq",
+  "cu",
+  "ft",
+  "temp",
+  "press",
+  "evap",
+  "cond",
+  "disch",
+  "suct",
+]);
 
 /** A dash, stroke or dot glued between two words does not part a phrase: "set-point", "p.s.i". */
 function skipJoint(tokens: readonly Token[], i: number): number {

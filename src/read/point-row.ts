@@ -1,3 +1,4 @@
+import { itemKind } from "./item.ts";
 import type { Building } from "./items.ts";
 import type { Point } from "./point-words.ts";
 import { tokenKind } from "./token.ts";
@@ -73,4 +74,17 @@ function rowOf(build: Building, i: number): boolean {
     else if (token?.kind !== tokenKind.sign && token?.text !== "and") break;
   }
   return row === "uvw" || row === "abc" || row === "csr" || row === "crs" || row === "rsc";
+}
+
+/** "463 across 1 and 2": two of three legs, behind a figure that only volts have. */
+export function acrossLegs(build: Building, i: number): boolean {
+  const before = build.items[build.items.length - 1];
+  const value = build.items[build.items.length - 2];
+  if (!/^(?:across|between|btwn)$/.test(before?.text ?? "")) return false;
+  if (value?.kind !== itemKind.number || value.value < 90 || value.value > 700) return false;
+  if (value.unit !== undefined && value.unit.dimension !== "voltage") return false;
+  return (
+    /^(?:and|&|to|n|\/)$/.test(build.tokens[i + 1]?.text ?? "") &&
+    /^[123]$/.test(build.tokens[i + 2]?.text ?? "")
+  );
 }

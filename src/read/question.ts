@@ -17,6 +17,7 @@ function looksMeasured(note: Note, draft: Draft): boolean {
     draft.hint !== undefined
   )
     return true;
+  if (wasAndNow(note, draft)) return true;
   if (pointed(note, draft) || readOff(note, draft) || draft.quantity === "mass") return true;
   // "box -2, stat -5": what it is set to, or what it shows
   if (/^(?:stat|tstat|thermostat)$/.test(note.items[draft.index - 1]?.text ?? "")) return true;
@@ -39,6 +40,19 @@ function looksMeasured(note: Note, draft: Draft): boolean {
   );
   return words.length <= 1 && note.items.filter(({ text }) => text !== ".").length <= 6;
 }
+
+/** "it was 14 yesterday 9 now": what changed is read off something, whatever it was. */
+function wasAndNow({ items, plain }: Note, draft: Draft): boolean {
+  if (/\b(?:oclock|hours?|hrs?|mins?|minutes|days?)\b/.test(plain)) return false;
+  if (items.length > 9 || draft.unit !== undefined || plainNoun(items[draft.index + 1]))
+    return false;
+  return /^(?:it|its|that|this|reading)\b.* (?:was|were) .*\d.* now\b|\bnow (?:its|it's|at|only) ?\d/.test(
+    plain,
+  );
+}
+
+const plainNoun = (item: Item | undefined): boolean =>
+  item?.kind === itemKind.word && item.roles === 0 && item.signs === undefined;
 
 const onThem =
   /^(?:on|at|across|the|all|each|every|both|of|them|em|legs?|phases?|leads?|three|two|3|2|lines?|pairs?|windings?|board)$/;
@@ -71,13 +85,7 @@ function pointed(note: Note, draft: Draft): boolean {
 
 /** A plain word behind a bare number: it counts or names something. */
 function plainBehind(note: Note, draft: Draft): boolean {
-  const next = note.items[draft.index + 1];
-  return (
-    next !== undefined &&
-    next.kind === itemKind.word &&
-    next.roles === 0 &&
-    next.signs === undefined
-  );
+  return plainNoun(note.items[draft.index + 1]);
 }
 
 /** "another four in" while gas is being weighed. */
@@ -283,6 +291,8 @@ function askFor(
         ? `${told(note, draft)} kg or g?`
         : `${told(note, draft)} pounds or ounces?`,
     );
-  } else if (kind === "unit") ask(note, `${sayOf(note, draft)}: in what unit?`);
+  } else if (kind === "unit" && draft.quantity === "valve_opening")
+    ask(note, `${sayOf(note, draft)} percent or steps?`);
+  else if (kind === "unit") ask(note, `${sayOf(note, draft)}: in what unit?`);
   else ask(note, `${sayOf(note, draft)}: what was measured, in what unit?`);
 }

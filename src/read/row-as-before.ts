@@ -70,6 +70,9 @@ export function rowAsBefore(
 /** Share of the plate that legs draw. Common practice, no source. */
 const ofPlate = { from: 0.3, to: 1.3 } as const;
 
+const inShare = (value: number, plate: number): boolean =>
+  value / plate >= ofPlate.from && value / plate <= ofPlate.to;
+
 /** "blower 7.1 7.0 7.2, plate 8.4": three even figures of a motor beside one off its plate are what it draws. */
 export function legsByPlate(drafts: readonly Draft[], items: readonly Item[]): void {
   const legs = drafts.slice(0, 3);
@@ -80,8 +83,8 @@ export function legsByPlate(drafts: readonly Draft[], items: readonly Item[]): v
   const motor = items
     .slice(Math.max(0, first.index - 3), first.index)
     .find(({ text }) => /^(?:blower|fan|pump|motor|inducer|comp|compressor)$/.test(text));
-  const share = Math.max(...legs.map(({ value }) => value)) / plate.value;
-  if (motor === undefined || share < ofPlate.from || share > ofPlate.to) return;
+  if (motor === undefined || !inShare(Math.max(...legs.map(({ value }) => value)), plate.value))
+    return;
   for (const draft of [...legs, plate]) {
     draft.quantity = "current";
     draft.named = undefined;
@@ -89,4 +92,39 @@ export function legsByPlate(drafts: readonly Draft[], items: readonly Item[]): v
     draft.assumedUnit = true;
   }
   plate.rating = /^comp/.test(motor.text) ? "RLA" : "FLA";
+}
+
+/** The bare figures of one row that end right before the draft at `to`; only the first may say whose they are. */
+function rowBefore(drafts: readonly Draft[], items: readonly Item[], to: number): readonly Draft[] {
+  const row: Draft[] = [];
+  for (let at = to - 1; at >= 0; at--) {
+    const [draft, right] = [drafts[at], row[0]];
+    if (draft === undefined || !isBare({ ...draft, subject: undefined })) break;
+    const gap = right === undefined ? [] : items.slice(draft.index + 1, right.index);
+    if (gap.length > 1 || gap.some(({ text }) => !joins.test(text))) break;
+    if (right !== undefined && !isClose(draft.value, right.value)) break;
+    row.unshift(draft);
+  }
+  return row;
+}
+
+/** "comp 3 14.8/15.1/14.6 rla 19": the legs of a motor, and right behind them what its plate allows. */
+export function legsByRating(drafts: readonly Draft[], items: readonly Item[]): void {
+  drafts.forEach((plate, at) => {
+    const { rating, value } = plate;
+    if (rating !== "RLA" && rating !== "FLA" && rating !== "MCC") return;
+    if (plate.unit !== undefined && plate.unit.dimension !== "current") return;
+    const legs = rowBefore(drafts, items, at);
+    const [first, last] = [legs[0], legs[legs.length - 1]];
+    if (first === undefined || last === undefined || legs.length > 3) return;
+    if (legs.length < 3 && first.subject === undefined) return;
+    const between = items.slice(last.index + 1, plate.index);
+    if (!between.every(({ text, label }) => text === "," || label?.rating === rating)) return;
+    if (!legs.every((leg) => inShare(leg.value, value))) return;
+    for (const leg of legs) {
+      leg.quantity = "current";
+      leg.unit = unitCalled("A");
+      leg.assumedUnit = true;
+    }
+  });
 }

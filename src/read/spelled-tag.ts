@@ -74,11 +74,42 @@ function numberedCase(build: Building, i: number): SubjectSaid | undefined {
   return { name: `case ${name}`, end: at + 2, label, aside: false };
 }
 
+/** F: fresh goods lie warmer, so a lower figure is the number of their case. Common practice, no source. */
+const coldestFresh = 20;
+const fresh = /^(?:dairy|meat|produce|deli|fish|seafood|bakery|beer|cheese|poultry)$/;
+const ailing =
+  /^(?:warm|too|hot|not|wont|isnt|down|off|out|dead|iced|icing|frosted|frosting|leaking|alarm|alarming|keeps|up|at|are|all|both)$/;
+
+/** "meat case 9 warm since yesterday", "deli case 3 41": the case by its number, and how it is. */
+function freshCase(build: Building, i: number): SubjectSaid | undefined {
+  const { tokens, units } = build;
+  const [goods, box, number] = tokens.slice(i, i + 3);
+  if (units !== "us" || !fresh.test(goods?.text ?? "") || number === undefined) return undefined;
+  if (!/^(?:case|cases|cooler)$/.test(box?.text ?? "") || box?.apostrophe === true)
+    return undefined;
+  const isName = (at: number): boolean =>
+    /^\d{1,2}$/.test(tokens[at]?.text ?? "") && (tokens[at]?.value ?? coldestFresh) < coldestFresh;
+  let at = i + 3;
+  while (/^(?:and|n|&|,)$/.test(tokens[at]?.text ?? "") && isName(at + 1)) at += 2;
+  const next = tokens[at];
+  const own = next?.kind === tokenKind.number && next.value >= coldestFresh && !next.glued;
+  if (!isName(i + 2) || !(own || ailing.test(next?.text ?? ""))) return undefined;
+  const label = { place: "box", hint: "temperature" } as const;
+  return {
+    name: `${box?.text === "cooler" ? "cooler" : "case"} ${number.text}`,
+    end: i + 3,
+    label,
+    aside: false,
+  };
+}
+
 function isFigure(token: Building["tokens"][number] | undefined): boolean {
   return token?.kind === tokenKind.number || token?.word?.number !== undefined;
 }
 
 /** A machine by letters or a number that no list of nouns has. */
 export function ownTag(build: Building, i: number): SubjectSaid | undefined {
-  return spelledTag(build, i) ?? numberedCase(build, i) ?? dashedTag(build, i);
+  return (
+    spelledTag(build, i) ?? numberedCase(build, i) ?? freshCase(build, i) ?? dashedTag(build, i)
+  );
 }

@@ -55,3 +55,14 @@ export function isCelsius({ tokens }: Building, i: number, value: number): boole
   if (place !== "supply_air" && place !== "return_air") return false;
   return figure?.kind === tokenKind.number && figure.value >= coldAir && figure.value <= warmAir;
 }
+
+/** "room 3.07 setpoint 22": storey and door; no room is as cold, and none is read to hundredths. */
+export function dottedRoom({ tokens }: Building, i: number): Ordinal | undefined {
+  const [kind, noun, number, next] = [tokens[i - 2], tokens[i - 1], tokens[i], tokens[i + 1]];
+  if (!/^(?:room|rm|suite)$/.test(noun?.text ?? "")) return undefined;
+  if (/^(?:cold|cool|cooling|chill|freezer|freezing|strong)$/.test(kind?.text ?? ""))
+    return undefined;
+  const named = number?.kind === tokenKind.number && /^(?:\d\.\d\d|\d\d\.0\d)$/.test(number.text);
+  const degrees = next?.glued === true && next.text !== "," && next.text !== ":";
+  return named && !degrees ? { text: number.text, end: i + 1 } : undefined;
+}

@@ -146,6 +146,7 @@ export function subjectAt(build: Building, i: number): SubjectSaid | undefined {
   if (rows !== undefined) return rows;
   const ordinal = ordinalAt(build, phrase.end, noun);
   if (ordinal === undefined || howMany(build, ordinal.end)) return undefined;
+  if (isHour(build, ordinal.end)) return undefined;
   if (noun.kind === "subject" && degreesOfBox(build, noun.name, ordinal.end))
     return noun.name === "case" ? warmCase(phrase.end) : undefined;
   if (noun.kind === "subject" && lineAtBox(build, i, noun.name, ordinal.end)) return undefined;
@@ -226,7 +227,9 @@ function warmRoom(build: Building, i: number, end: number): boolean {
   const unit = unitAt(build, end);
   // "room 22 setpoint 21", "room 24 rh 48"
   const next = build.tokens[end];
-  const few = (build.tokens[end - 1]?.value ?? Number.NaN) < 100;
+  const number = build.tokens[end - 1];
+  // "room 3.07 setpoint 22" tells storey and door
+  const few = (number?.value ?? Number.NaN) < 100 && number?.text.includes(".") !== true;
   if (few && /^(?:set|setpoint|stpt|rh|humidity)$/.test(next?.text ?? "")) return true;
   const typed = (build.tokens[end]?.text.length ?? 0) > 1 || build.tokens[end]?.glued === true;
   return typed && unit?.unit.dimension === "temperature";
@@ -256,6 +259,12 @@ function partNumberGoesOn(build: Building, end: number): boolean {
 function pinBehind(build: Building, end: number): boolean {
   const [joint, pin] = [build.tokens[end]?.text ?? "", build.tokens[end + 1]?.text ?? ""];
   return /^(?:to|-|\/)$/.test(joint) && /^(?:s|r|start|run)$/.test(pin);
+}
+
+/** "started the pump 3pm": when, no third pump. */
+function isHour({ tokens }: Building, end: number): boolean {
+  const half = tokens[end];
+  return half?.glued === true && /^[ap]m$/.test(half.text) && isNumber(tokens[end - 1]);
 }
 
 /** "evap fans 3 of 4 running": how many of them, no name. */

@@ -18,7 +18,10 @@ export function pointAhead(build: Building, at: number, unit: Unit): boolean {
   const [token, next, after] = build.tokens.slice(at, at + 3);
   if (token === undefined || token.text.length !== 1 || token.glued) return false;
   if (/^[uvw]$/.test(token.text) && /^[-+]$/.test(next?.text ?? "") && next?.glued === true)
-    return after?.kind === tokenKind.number || after?.text === ":" || after?.text === "=";
+    return (
+      after?.kind === tokenKind.number ||
+      /^(?::|=|short|shorted|ol|open|dead|bad)$/.test(after?.text ?? "")
+    );
   if (rowOfOutputs(build, at)) return true;
   // "U to DC minus .44 V to DC minus .43": the next output, to the same rail
   const rail = /^(?:dc|bus|plus|minus|positive|negative|pos|neg|[-+pn])$/;

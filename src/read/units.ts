@@ -101,11 +101,22 @@ function endsThought(next: Token | undefined): boolean {
   );
 }
 
+const waters = /^(?:water|chw|cw|hw|hhw|glycol|brine|chilled|loop|tower|barrel)$/;
+
+/** "chilled water 12.1 in, 7.3 out": both sides of a water, no inches. */
+function outBehind({ tokens }: Building, i: number): boolean {
+  let at = i + 1;
+  while (/^[-,/]$/.test(tokens[at]?.text ?? "")) at++;
+  const [number, out] = tokens.slice(at, at + 2);
+  if (number?.kind !== tokenKind.number || out?.text !== "out") return false;
+  return tokens.slice(Math.max(0, i - 6), i).some(({ text }) => waters.test(text));
+}
+
 /** "0.55 in" ends a thought; "3 in still flashing" does not speak of inches. */
 function inchHere(build: Building, i: number): boolean {
   if (build.items.slice(-3).some((item) => item.label?.action !== undefined)) return false;
   // "chilled water 7.4 out 12.1 in": its other side
-  if (build.items[build.items.length - 1]?.text === "out") return false;
+  if (build.items[build.items.length - 1]?.text === "out" || outBehind(build, i)) return false;
   const measured = build.items.some(
     (item) =>
       item.label?.quantity === "static_pressure" ||

@@ -8,7 +8,7 @@ const goesOn =
   /^(?:now |still |at |it'?s |up to |about )*\d+ ?(?:,|and|now)? ?(?:it(?:'s| has)? )?(?:stopped|holding|holds|steady|flat|level|leveled|levelled|not moving|hanging|still (?:going|climbing|rising|moving|up)|climbing|rising|going up|and (?:stopped|holding|steady|climbing|rising))(?: (?:there|now|up|off|out|slowly|fast))*$/;
 /** Said while the pump runs, whatever valve is closed behind it. */
 const pumped =
-  /^(?:(?:ok|now|still|at|it'?s|down|to|about|pump|is|we'?re|got|it|pulled|reads?|reading|gauge|says) )*\d+(?: now| and (?:falling|dropping|holding|closed|shut))?(?:,? ?(?:and |so )?(?:i )?(?:closed|shut|valved|isolated|blanked|closing|pump off|off the pump)\b.{0,30})?$/;
+  /^(?:(?:ok|now|still|at|it'?s|down|to|about|pump|is|we'?re|got|it|pulled|reads?|reading|gauge|says) )*\d+(?: now| and (?:falling|dropping|holding|closed|shut))?(?:,? ?(?:and |so )?(?:i )?(?:closed|shut|shutting|killed|turned|valved|isolated|blanked|closing|pump off|off the pump)\b.{0,30})?$/;
 /** micron: what a pump is shut off at and what a stand reaches. Common practice, no source. */
 const [least, most] = [30, 20_000];
 
@@ -29,7 +29,9 @@ export function vacuumWatched(
     (shut.test(text) && last !== "pressure") ||
     (last === "vacuum" && goesOn.test(text)) ||
     (context.testing === "vacuum" && pumped.test(text));
-  if (numbers > 1 || !fits) return;
+  // "down to 420, shut in, came up to 780"
+  const rose = only.series?.length === numbers && context.testing === "vacuum";
+  if (!rose && (numbers > 1 || !fits)) return;
   only.quantity = "vacuum";
   only.assumedQuantity = true;
 }

@@ -257,7 +257,11 @@ export function valuesOf(items: readonly Item[]): Found[] {
       found.push({ index, zero: undefined });
     } else if ((item.roles & role.same) !== 0) {
       if (sameIsReading(items, index)) found.push({ index, zero: undefined });
-    } else if ((item.roles & (role.not | role.zero)) !== 0 || item.text === "dead") {
+    } else if (
+      (item.roles & (role.not | role.zero)) !== 0 ||
+      item.text === "dead" ||
+      item.text.startsWith("short")
+    ) {
       const zero = zeroUnit(items, index);
       if (zero !== undefined) found.push({ index, zero });
     }

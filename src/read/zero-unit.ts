@@ -13,6 +13,25 @@ function isMissingAt(number: Item, joint: Item | undefined): boolean {
   return /^(?:at|on|across|between|from|coming|to|out)$/.test(joint?.text ?? "");
 }
 
+const ends = /^(?:[,.;!]|-|←|<)$/;
+
+/** "DC+ V .40, DC+ W short": in a row of drops over diodes one that has none. */
+function shortToRail(items: readonly Item[], i: number): boolean {
+  const [points, item, next] = items.slice(Math.max(0, i - 1), i + 2);
+  if (!/^short(?:ed)?$/.test(item?.text ?? "") || points?.kind !== itemKind.points) return false;
+  const rail = points.points?.some((pair) => pair.some((name) => /^DC[+-]$/.test(name))) === true;
+  return rail && closes(next) && drops(items);
+}
+
+const closes = (next: Item | undefined): boolean =>
+  next === undefined || next.kind === itemKind.line || ends.test(next.text);
+
+const drops = (items: readonly Item[]): boolean =>
+  items.some(
+    ({ kind, value, unit }) =>
+      kind === itemKind.number && value > 0 && value < 1 && unit === undefined,
+  );
+
 /** "no volts", "zero current", "nothing": what cannot be measured is a zero. */
 export function zeroUnit(items: readonly Item[], i: number): string | undefined {
   const item = items[i];
@@ -50,6 +69,7 @@ export function zeroUnit(items: readonly Item[], i: number): string | undefined 
   if (item.text === "dead" && /^short(?:ed)?$/.test(items[i + 1]?.text ?? ""))
     // between the legs of a diode test it is no ohms
     return items.some(({ text }) => /^diodes?$/.test(text)) ? "V" : "ohm";
+  if (shortToRail(items, i)) return "V";
   // "the secondary's dead zero"
   if (item.text === "dead" && items[i + 1]?.kind === itemKind.number) return undefined;
   // "24v at the board, none at the coil"

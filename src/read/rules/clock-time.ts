@@ -88,6 +88,12 @@ function measured(items: readonly Item[], i: number): boolean {
   return false;
 }
 
+/** "pulling vac 2pm", "amps 3pm 12.1": glued to its half of the day a figure is an hour, whatever stands before it. */
+function halfTold(items: readonly Item[], i: number): boolean {
+  const next = items[i + 1];
+  return next?.glued === true && /^[ap]m$/.test(next.text) && items[i]?.spoken !== true;
+}
+
 /** "cake in the break room at 3": such rooms have an hour, and nobody reads their air. */
 function meetingRoom(items: readonly Item[], i: number): boolean {
   if (textAt(items, i - 1) !== "at" && !/\bat$/.test(textAt(items, i - 1))) return false;
@@ -252,7 +258,7 @@ function claim(note: Note, i: number): number {
       hourBehind(note, i) ||
       twoTimes(items, i),
   );
-  const read = measured(items, i) && !meetingRoom(items, i);
+  const read = measured(items, i) && !meetingRoom(items, i) && !halfTold(items, i);
   if (clock === undefined || read || startedAt(items, i)) return i;
   // "still 425 this morning": a gauge that stands where it stood
   const stands = /^(?:still|holding|holds|held|only)$/.test(textAt(items, i - 1));

@@ -82,7 +82,9 @@ function placesIn(note: Note, clause: Clause): string[] {
   for (let i = clause.from; i < clause.to; i++) {
     const item = clause.items[i];
     if (item === undefined) continue;
-    if (
+    if (item.kind === itemKind.subject && /^(?:case|cooler|freezer) \d/.test(item.subject ?? ""))
+      places.push(note.text.slice(item.from, item.to));
+    else if (
       item.kind === itemKind.subject &&
       (item.roles & role.clock) !== 0 &&
       (/^(?:room|rooms|rms?|zone|zones|suite|floor|unit|apt|bay|hall)/.test(item.text) ||
@@ -104,8 +106,9 @@ function symptomIn(note: Note, clause: Clause): string | undefined {
   for (let i = clause.from; i < clause.to; i++) {
     const item = clause.items[i];
     if (item === undefined) continue;
-    if (symptoms.some((sign) => carries(item, sign)) || plainSymptom.has(item.text))
-      return note.text.slice(item.from, item.to);
+    if (symptoms.some((sign) => carries(item, sign)))
+      return note.text.slice(item.from, Math.max(item.to, item.signsTo));
+    if (plainSymptom.has(item.text)) return note.text.slice(item.from, item.to);
   }
   return undefined;
 }

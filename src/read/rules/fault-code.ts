@@ -277,16 +277,10 @@ export const faultCodes: Rule = {
       let at = from;
       while (code !== undefined) {
         add(note, start, code, at);
-        const joint = items[code.end];
-        const more =
-          joint !== undefined &&
-          (joint.text === "," ||
-            joint.text === "and" ||
-            joint.text === "n" ||
-            joint.text === "&" ||
-            joint.text === "/")
-            ? code.end + 1
-            : -1;
+        // "E4 x3, P11 x1": how often stands between
+        const often = /^(?:x\d{1,2}|twice|once)$/.test(textAt(items, code.end)) ? 1 : 0;
+        const joint = textAt(items, code.end + often);
+        const more = /^(?:,|and|n|&|\/)$/.test(joint) ? code.end + often + 1 : -1;
         start = more;
         at = more;
         code = more < 0 ? undefined : codeAt(note, more, false);

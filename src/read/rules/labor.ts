@@ -38,7 +38,7 @@ function hoursAgain(items: readonly Item[], i: number): boolean {
   return items.slice(0, i).some((one) => one.unit?.figure === "h" && one.owner !== undefined);
 }
 
-const closing = /^(?:[.,!]|total|on|it|this|that|there|here|one|job|labor|today)$/;
+const closing = /^(?:[.,!]|each|total|on|it|this|that|there|here|one|job|labor|today)$/;
 
 /** "two hours fifteen": minutes that were said behind the hours without their name, h. */
 function minutesBehind(items: readonly Item[], i: number): number {
@@ -54,12 +54,34 @@ function minutesBehind(items: readonly Item[], i: number): number {
   return rounded && ends ? minutes.value / 60 : 0;
 }
 
+const onTheJob =
+  /\b(?:men|guys|techs|us|i was|we were)(?: were| was)?(?: on (?:the job|site|it|this)| here| there| working)*(?: for| about| at)*$/;
+/** Where the time that the way took begins in what follows: "plus forty minutes of travel". */
+function travelFrom(items: readonly Item[]): number {
+  const at = items.findIndex((_, i) => isTravel(items, i));
+  let from = at;
+  while (/^(?:,|and|plus|\+)$/.test(items[from - 1]?.text ?? "")) from--;
+  return at < 0 ? items.length : from;
+}
+
+/** "40 min travel", "an hour of driving" */
+function isTravel(items: readonly Item[], i: number): boolean {
+  const of = items[i + 1]?.text === "of" ? i + 2 : i + 1;
+  const time = items[i]?.kind === itemKind.number && items[i]?.unit?.dimension === "time";
+  return time && /^(?:travel|drive|driving|drv)$/.test(items[of]?.text ?? "");
+}
+
 /** "used two hours fifteen", "took me 1.5 hrs": and nothing behind that tells what took so long. */
 function spent(items: readonly Item[], i: number): boolean {
   const led = wordsFrom(items, i - 3, i);
-  if (!/\b(?:used|took me|took us|spent|i have|ive got|charge)(?: about| like)?$/.test(led))
+  const there = onTheJob.test(wordsFrom(items, i - 6, i));
+  if (
+    !there &&
+    !/\b(?:used|took me|took us|spent|i have|ive got|charge)(?: about| like)?$/.test(led)
+  )
     return false;
-  const behind = items.slice(minutesBehind(items, i) > 0 ? i + 2 : i + 1);
+  const rest = items.slice(minutesBehind(items, i) > 0 ? i + 2 : i + 1);
+  const behind = rest.slice(0, travelFrom(rest));
   return (
     (items[i]?.value ?? 0) <= 24 &&
     behind.every(({ text, kind }) => kind === itemKind.line || closing.test(text))
@@ -94,7 +116,7 @@ function closesWith(items: readonly Item[], i: number): boolean {
 export const laborRule: Rule = {
   name: "<number> hours labor",
   heads:
-    "labor|labour|ot|overtime|timesheet|billable|bill|log|hrs|onsite|straight|put|today|total|travel|drive|driving|drv|helper|me|myself|mine|worked|each|shop|this|far|here|done|finished|complete|leaving|left|out|wrapped|used|took|spent",
+    "labor|labour|ot|overtime|timesheet|billable|bill|log|hrs|onsite|straight|put|today|total|travel|drive|driving|drv|helper|me|myself|mine|worked|each|shop|this|far|here|done|finished|complete|leaving|left|out|wrapped|used|took|spent|men|man|guys|techs|us|was|were",
   needs: "number",
   apply: (note) => {
     const { items } = note;
@@ -106,8 +128,19 @@ export const laborRule: Rule = {
         state(note, laborRule.name, [from, i + 2], { kind: "labor", hours: item.value });
         return;
       }
-      if (item.kind !== itemKind.number || item.owner !== undefined || item.unit?.figure !== "h")
+      if (item.kind !== itemKind.number || item.owner !== undefined) return;
+      const minuted = item.unit?.figure === "min" && item.value < 240 && isTravel(items, i);
+      if (
+        minuted &&
+        items.some(({ unit, owner }) => unit?.figure === "h" && owner === laborRule.name)
+      ) {
+        state(note, laborRule.name, [i, i + 1], {
+          kind: "labor",
+          hours: Math.round((item.value / 60) * 100) / 100,
+        });
         return;
+      }
+      if (item.unit?.figure !== "h") return;
       const near = items.slice(Math.max(0, i - 4), i + 4);
       const down =
         near.some((word) => word.text === "put") &&

@@ -8,6 +8,7 @@ import { blinkCounts } from "./blink-count.ts";
 import { breakers } from "./breaker-and-fuse.ts";
 import { clockTimes } from "./clock-time.ts";
 import { codeAgain } from "./code-again.ts";
+import { codeLines } from "./code-lines.ts";
 import { codesShown } from "./code-shown.ts";
 import { colonRows } from "./colon-rows.ts";
 import { complaints } from "./complaint.ts";
@@ -114,6 +115,7 @@ export const asides: readonly Rule[] = [
   spelledCodes,
   codesShown,
   blinkCounts,
+  codeLines,
   faultCodes,
   trippedCodes,
   codeAgain,

@@ -35,6 +35,7 @@ const gases: ReadonlySet<string> = new Set([
   "466a",
   "32a",
   "410",
+  "134",
   "404",
   "407",
   "454",
@@ -212,7 +213,7 @@ export const looseCodes: Rule = {
     const { items } = note;
     for (let i = 0; i < items.length; i++) {
       const item = items[i];
-      if (item === undefined || item.owner !== undefined) continue;
+      if (item === undefined || item.owner !== undefined || item.kind === itemKind.line) continue;
       const gas = refrigerant(note, i);
       if (gas !== undefined) {
         const number = items.slice(i, gas).findIndex((one) => one.spoken);

@@ -35,3 +35,14 @@ export function sideOf(items: readonly Item[], i: number): boolean {
   side.label = item.value === 24 ? { place: "control", hint: "voltage" } : { hint: "voltage" };
   return true;
 }
+
+const orders =
+  /^(?:need|needs|needing|order|ordering|ordered|get|getting|bring|grab|send|quote|pick up|pickup|request|requesting|buy)$/;
+
+/** "please order a fan motor and a 7.5 microfarad capacitor for it": the size of what is to be bought. */
+export function orderedSize(items: readonly Item[], i: number): boolean {
+  if (items[i]?.unit?.dimension !== "capacitance") return false;
+  if (!/^(?:cap|caps|capacitor|capacitors)$/.test(items[i + 1]?.text ?? "")) return false;
+  const article = /^(?:an?|one|two|new|another|the|1|2)$/.test(items[i - 1]?.text ?? "");
+  return article && items.slice(0, i).some(({ text }) => orders.test(text));
+}

@@ -3,7 +3,7 @@ import { type Note, type Rule, state } from "../note.ts";
 import { role } from "../word.ts";
 import { heldSize } from "./held-size.ts";
 import { lengthOf } from "./length-of.ts";
-import { ratedMotor, sideOf, tapped } from "./made-for.ts";
+import { orderedSize, ratedMotor, sideOf, tapped } from "./made-for.ts";
 import { freeNumber, textAt, wordBefore, wordBehind } from "./near.ts";
 import { belt, gauge, pipe } from "./pipe-and-wire.ts";
 import { resistorSize } from "./resistor-size.ts";
@@ -112,7 +112,7 @@ function others(note: Note, i: number, item: Item): boolean {
     state(note, SIZE, [i, i + 3], { kind: "note", about: "size" });
     return true;
   }
-  if (tapped(items, i) || ratedMotor(items, i) || sideOf(items, i)) {
+  if (tapped(items, i) || ratedMotor(items, i) || sideOf(items, i) || orderedSize(items, i)) {
     state(note, SIZE, [i, i + 1], { kind: "note", about: "size" });
     return true;
   }

@@ -1,0 +1,26 @@
+import type { Draft } from "./draft.ts";
+import type { Item } from "./item.ts";
+
+const heaters = /^(?:heaters?|htrs?|elements?|heating element|strip heater|def htr)$/;
+const wound =
+  /^(?:comp|comps|compressor|compressors|motor|motors|mtr|fan|fans|blower|pump|winding|windings)$/;
+
+/** "htr bank 1 / A-B 19.2 / B-C 19.1 / A-C 19.3 ohms": the legs of a heater, where no motor is spoken of. */
+export function heaterRow(drafts: readonly Draft[], items: readonly Item[]): void {
+  const at = items.findIndex(({ text, label }) => label?.component === true && heaters.test(text));
+  if (at < 0 || at > 2 || items.some(({ text }) => wound.test(text))) return;
+  const row = drafts.filter(
+    ({ gone, points, index }) => !gone && points !== undefined && index > at,
+  );
+  const ohms = row.some(
+    ({ unit, quantity }) => unit?.dimension === "resistance" || quantity === "winding_resistance",
+  );
+  if (!ohms) return;
+  for (const draft of row) {
+    const winding = draft.quantity === "winding_resistance";
+    if (!winding && (draft.quantity !== undefined || draft.unit !== undefined)) continue;
+    draft.quantity = "resistance";
+    draft.component = true;
+    draft.question = undefined;
+  }
+}
