@@ -32,6 +32,7 @@ export function inFamily(build: Building, i: number, letter: Point): boolean {
       next.kind === tokenKind.number ||
       rowOf(build, i) ||
       next.word?.number !== undefined ||
+      /^short(?:ed)?$/.test(next.text) ||
       ((next.word?.roles ?? 0) & (role.is | role.conjunction | role.over)) !== 0 ||
       next.kind === tokenKind.sign
     );

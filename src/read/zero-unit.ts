@@ -19,12 +19,19 @@ const ends = /^(?:[,.;!]|-|←|<)$/;
 function shortToRail(items: readonly Item[], i: number): boolean {
   const [points, item, next] = items.slice(Math.max(0, i - 1), i + 2);
   if (!/^short(?:ed)?$/.test(item?.text ?? "") || points?.kind !== itemKind.points) return false;
-  const rail = points.points?.some((pair) => pair.some((name) => /^DC[+-]$/.test(name))) === true;
+  const ofRail = ({ points: pairs }: Item): boolean =>
+    pairs?.some((pair) => pair.some((name) => /^DC[+-]$/.test(name))) === true;
+  // "DC- U .41 V .40 W short": the rail was named once
+  const lone = points.points?.every((pair) => pair.length === 1) === true;
+  const rail = ofRail(points) || (lone && items.slice(0, i).some(ofRail));
   return rail && closes(next) && drops(items);
 }
 
 const closes = (next: Item | undefined): boolean =>
-  next === undefined || next.kind === itemKind.line || ends.test(next.text);
+  next === undefined ||
+  next.kind === itemKind.line ||
+  next.kind === itemKind.points ||
+  ends.test(next.text);
 
 const drops = (items: readonly Item[]): boolean =>
   items.some(
