@@ -5,6 +5,7 @@ import { type Item, itemKind } from "./item.ts";
 import { quantityOf, unitCalled } from "./kinds.ts";
 import { canonical } from "./make.ts";
 import type { Note } from "./note.ts";
+import { nthSaid, rowTold } from "./nth-told.ts";
 import { ofOneFigure } from "./one-figure.ts";
 import { role } from "./word.ts";
 
@@ -200,20 +201,6 @@ function ofTheLast(note: Note, list: readonly Draft[]): boolean {
   return true;
 }
 
-const nthTold =
-  /^(?:(?:no|sorry|oops|actually|and|wait|oh)[, ]+)*(?:the |that )?(first|second|third|middle|last|1st|2nd|3rd)(?: (?:one|value|figure|number|reading|winding|pair|leg))? (?:was|is|were|should be|should have been) (?:actually |really |also )?$/;
-const nthBehind =
-  /^ (?:on|for|in|at) the (first|second|third|middle|last|1st|2nd|3rd)(?: (?:one|value|figure|number|reading|winding|pair|leg))?\b/;
-const meant =
-  /^(?:(?:no|sorry|oops|actually|wait|oh|ok|uh|um|i)[, ]+)*(?:no|sorry|oops|actually|meant|ment|make (?:it|that)|should (?:be|have been|say))[, ]+(?:it'?s |that'?s |its )?$/;
-
-/** Which of the row is spoken of: "the second one was …", "meant … on the last one"; undefined where none is. */
-function nthSaid({ plain }: Note, from: number, to: number): string | undefined {
-  const led = nthTold.exec(plain.slice(0, from))?.[1];
-  if (led !== undefined || !meant.test(plain.slice(0, from))) return led;
-  return nthBehind.exec(plain.slice(to))?.[1];
-}
-
 /** "the second one was 0.92 as well": of the row told last, by its place there. */
 function ofTheRow(note: Note, list: readonly Draft[]): boolean {
   const { items, context } = note;
@@ -221,7 +208,7 @@ function ofTheRow(note: Note, list: readonly Draft[]): boolean {
   const number = items[only?.index ?? -1];
   if (only === undefined || number === undefined || others.length > 0) return false;
   const said = nthSaid(note, number.from, number.to);
-  const row = context.readings.slice(-context.latest);
+  const row = rowTold(context, /\bwindings? /.test(note.plain.slice(0, number.from)));
   const alike = row.length > 1 && row.every(({ quantity }) => quantity === row[0]?.quantity);
   if (said === undefined || !alike) return false;
   const nth = said === "last" ? row.length : /^f|^1/.test(said) ? 1 : /^t|^3/.test(said) ? 3 : 2;
