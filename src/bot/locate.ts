@@ -24,11 +24,15 @@ export function locate(memory: Memory, message: Message): Route {
   return place;
 }
 
+/** "On my way from the hotel": where he comes from is not where he goes. */
+const cameFrom =
+  /\b(omw|otw|on (?:my|the) way|coming|headed|heading|rolling|driving)(?: over)? from (?:the )?[\p{L}'’-]+/iu;
+
 function locateAnew(memory: Memory, message: Message): Route {
   const thread = threadOf(memory, message);
   // a thread tells the job, whatever is named
   if (thread !== undefined) return { kind: "job", job: thread, by: "thread" };
-  const named = namesIn(message.text, worldOf(memory));
+  const named = namesIn(message.text.replace(cameFrom, "$1"), worldOf(memory));
   const grips = gripsIn(memory, message.channel, message.person);
   const hand = inHand(grips, Date.parse(message.at));
   return route(askedOf(message, { named, hand }), routablesFor(memory, named));

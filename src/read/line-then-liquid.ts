@@ -25,6 +25,7 @@ export function coldLine(
  * suction line none, the line that is not named is the suction's.
  */
 export function lineThenLiquid(items: readonly Item[], drafts: readonly Draft[]): void {
+  bothLines(items, drafts);
   const warm = (draft: Draft): boolean =>
     draft.hint === "temperature" || draft.unit?.dimension === "temperature";
   const line = drafts.find(
@@ -39,4 +40,15 @@ export function lineThenLiquid(items: readonly Item[], drafts: readonly Draft[])
   const taken = drafts.some((draft) => draft.place === "suction" && draft !== gauge);
   if (!own || gauge === undefined || taken || warm(gauge)) return;
   if (gauge.index < line.index) line.place = "suction";
+}
+
+const namesLine = /^(?:suction|suct|liquid|liq|discharge|disch|gas|vapor|low|high)$/;
+
+/** "line 58 liquid 112" behind the gauges: the liquid line has its own name, so the other is the suction's. */
+function bothLines(items: readonly Item[], drafts: readonly Draft[]): void {
+  const [line, liquid, ...others] = drafts.filter(({ gone }) => !gone);
+  if (line === undefined || liquid?.place !== "liquid" || others.length > 0) return;
+  if (items[line.index - 1]?.text !== "line" || items[liquid.index - 1]?.text === "line") return;
+  if (namesLine.test(items[line.index - 2]?.text ?? "") || line.value >= liquid.value) return;
+  if (line.place === undefined || line.place === "liquid") line.place = "suction";
 }

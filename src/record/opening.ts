@@ -148,6 +148,9 @@ function namesAnother(head: string, site: string): boolean {
   return before !== undefined && before.length > 2 && !/^(?:the|our|new|old|for)$/.test(before);
 }
 
+const sends =
+  /^(?:please )?(?:send|give (?:it|this) to|assign(?:ed)? (?:it )?to|goes to|can|could)\s+(?=@?\p{Lu})/iu;
+
 /** The last sentence names who goes where it starts with a person: "Dov when you can". */
 function assignee(
   rest: string,
@@ -159,7 +162,8 @@ function assignee(
     .split(/(?<=[.!?])\s+|\s+[-–—]\s+|\n+/)
     .map((sentence) => sentence.trim())
     .filter((sentence) => sentence !== "");
-  const last = sentences.at(-1) ?? "";
+  // "send Kai", "can Kai take it"
+  const last = (sentences.at(-1) ?? "").replace(sends, "");
   const [first = ""] = /^[@]?[\p{L}'’-]+/u.exec(last) ?? [];
   const name = first.replace(/^@/, "").toLowerCase();
   const known = people.some((person) => person.toLowerCase() === name);

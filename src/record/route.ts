@@ -43,12 +43,15 @@ export function sentTo(
   asked: Pick<Asked, "person" | "instant">,
   jobs: readonly Routable[],
 ): number | undefined {
-  const [only, ...others] = jobs.filter(
+  const open = jobs.filter(
     (job) =>
       isSent(job, asked.person) &&
       Date.parse(job.opened) <= asked.instant &&
       job.statusAt(asked.instant) !== "done",
   );
+  // what he has left already waits for something else
+  const fresh = open.filter((job) => job.statusAt(asked.instant) !== "left_site");
+  const [only, ...others] = fresh.length > 0 ? fresh : open;
   return others.length === 0 ? only?.job : undefined;
 }
 

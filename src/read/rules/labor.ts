@@ -96,7 +96,9 @@ function closesWith(items: readonly Item[], i: number): boolean {
   if (item === undefined || item.value > 24) return false;
   const behind = items.slice(minutesBehind(items, i) > 0 ? i + 2 : i + 1);
   // "done 6.5h. old comp in van": another sentence tells of something else
-  const stop = behind[0] !== undefined && isStrongBreak(behind[0]);
+  const [first] = behind;
+  const comma = first?.text === "," && !behind.some(({ kind }) => kind === itemKind.number);
+  const stop = first !== undefined && (isStrongBreak(first) || comma);
   if (!stop && behind.some(({ text }) => !/^(?:[.,!]|total|on|it|this|there|here)$/.test(text)))
     return false;
   const bye = items.findIndex((one) => one.owner === STATUS && farewell.has(statusOf(one) ?? ""));

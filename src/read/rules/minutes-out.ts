@@ -1,6 +1,7 @@
-import type { Item } from "../item.ts";
+import { type Item, itemKind } from "../item.ts";
 import { type Note, type Rule, state } from "../note.ts";
 import { freeNumber, textAt } from "./near.ts";
+import { STATUS } from "./status-words.ts";
 
 /** Minutes of a drive as they are rounded: to five, and no more than an hour and a half. */
 function driven(item: Item | undefined): item is Item {
@@ -23,10 +24,17 @@ function inBefore({ items, plain }: Note, i: number): boolean {
   return thereIn.test(plain.slice(0, items[i]?.from));
 }
 
+/** "otw 15": nothing stands behind the number, and nothing but the way before it. */
+function alone({ items }: Note, i: number): boolean {
+  if (items[i + 1] !== undefined || i === 0) return false;
+  const before = items.slice(0, i);
+  return before.every(({ owner, kind }) => owner === STATUS || kind === itemKind.sign);
+}
+
 /** "omw rtu12, 15 out": who is on his way is so many minutes from the site; no air is as warm. */
 export const minutesOut: Rule = {
   name: "<on the way> <number> out",
-  heads: "out|away|there|see",
+  heads: "out|away|there|see|otw|omw|way|rolling|headed|heading|enroute",
   needs: "number",
   apply: (note) => {
     const going = note.statements.some(
@@ -37,7 +45,7 @@ export const minutesOut: Rule = {
     note.items.forEach((item, i) => {
       if (!driven(item)) return;
       const behind = outBehind(note, i);
-      if (!behind && !inBefore(note, i)) return;
+      if (!behind && !inBefore(note, i) && !(going && alone(note, i))) return;
       state(note, minutesOut.name, [i, behind ? i + 2 : i + 1], { kind: "note", about: "time" });
     });
   },

@@ -16,7 +16,7 @@ export const forms: readonly (readonly [question: QuestionName, form: RegExp, ba
   ["parts", partAsked, /^(?:parts|open parts)$/],
   [
     "parts",
-    /^(?:(?:so|and|ok) )*what (?:(?:do|does|did) (?!(?:i|we|you|it|that|this|the)\b)[a-z]+ (?:still )?(?:need|want|order|ask for)|(?:are we|are they|is (?!it\b)[a-z]+|am i) (?:still )?waiting (?:on|for))(?: (?:at|on|for|there|here|now|today)\b.{0,40})?$/,
+    /^(?:(?:so|and|ok) )*what (?:(?:do|does|did) (?!(?:i|we|you|it|that|this|the)\b)[a-z]+ (?:still )?(?:need|want|order|ask for|use)|(?:are we|are they|is (?!it\b)[a-z]+|am i) (?:still )?waiting (?:on|for))(?: (?:at|on|for|there|here|now|today)\b.{0,40})?$/,
     /^what are we waiting on$/,
   ],
   [

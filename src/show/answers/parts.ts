@@ -26,10 +26,12 @@ export const parts: Answer = (input, question) => {
 
 /** "What's on order", "are the parts in": all that is waited for, of the job that is meant or of every one. */
 function general({ jobs, job }: ReplyInput, said: string): readonly Found[] {
-  if (job !== undefined && used.test(said))
-    return lastOfParts(job)
-      .filter(({ state }) => state === "fitted")
-      .map((part) => ({ job, part, named: false }));
+  if (used.test(said))
+    return (job === undefined ? jobs : [job]).flatMap((one) =>
+      lastOfParts(one)
+        .filter(({ state }) => state === "fitted")
+        .map((part) => ({ job: one, part, named: false })),
+    );
   if (
     !/\b(?:parts|on order|ordered|order|anything|delivery|it|they|need|want|waiting)\b/.test(said)
   )
@@ -37,8 +39,8 @@ function general({ jobs, job }: ReplyInput, said: string): readonly Found[] {
   return (job === undefined ? jobs : [job]).flatMap((one) => of(one, said));
 }
 
-/** What went in, of the job that is meant. */
-const used = /\b(?:used?|went in|put in|fit|fitted|install|installed)\b/;
+/** What went in, of the job that is meant or of every one. */
+const used = /\b(?:used?|using|went in|put in|fit|fitted|install|installed)\b/;
 
 interface Found {
   readonly job: Job;
