@@ -46,10 +46,17 @@ function saidSo(context: Context, value: number): Reading | undefined {
   );
 }
 
+const takenBack = /^(?:undo|scratch|strike|forget|ignore|delete|disregard)$/;
+
+const isSmall = (item: Item | undefined): boolean => /^(?:the|that|my)$/.test(item?.text ?? "");
+
 /** "sorry, not 418, head was 381": the first is what was filed before, and no value. */
 function deniedFirst(left: Draft, right: Draft, items: readonly Item[], context: Context): boolean {
   const [item, value] = [items[left.index], items[right.index]];
-  if (denied(items, left.index) < 0 || item?.kind !== itemKind.number) return false;
+  const back = takenBack.test(
+    items[left.index - (isSmall(items[left.index - 1]) ? 2 : 1)]?.text ?? "",
+  );
+  if ((denied(items, left.index) < 0 && !back) || item?.kind !== itemKind.number) return false;
   if (value?.kind !== itemKind.number || right.index > left.index + 6) return false;
   const old = saidSo(context, left.value);
   if (old === undefined || (right.place !== undefined && old.at !== right.place)) return false;

@@ -196,7 +196,7 @@ export function goesLeft(gap: Gap, next: number, kind: string, taken: string): b
   // "windings 1.1 1.1 1.2 ground infinite": nothing but a test to ground is beyond the scale there
   if (kind === "G")
     return !(next + 1 === gap.to && next === gap.from && gap.items[gap.to]?.kind === itemKind.over);
-  if (kind === "Q" && strangeAhead(gap, next)) return true;
+  if ("LQ".includes(kind) && strangeAhead(gap, next)) return true;
   const leads = kind !== "C" || next + 1 === gap.to;
   if (leads && gap.leading.includes(kind)) return false;
   // "12 sh / 9 sc": a stroke behind the label ends what it names
@@ -226,11 +226,15 @@ export function goesLeft(gap: Gap, next: number, kind: string, taken: string): b
 /** "1075 rpm .61 esp 1180 cfm": what the next figure's own unit cannot be is the name of the bare one before. */
 function strangeAhead(gap: Gap, next: number): boolean {
   const { items, from, to, left } = gap;
-  const quantity = items[next]?.label?.quantity;
+  const { quantity: named, hint } = items[next]?.label ?? {};
+  // "chiller 2 at 43 lwt 52 hz": no degrees in hertz
+  const quantity = named ?? (items[to]?.unit?.dimension === "frequency" ? hint : undefined);
   const ahead = items[to]?.unit;
   if (quantity === undefined || ahead === undefined || next !== from || next + 1 !== to)
     return false;
-  if (items[left.index]?.unit !== undefined || left.before.length > 0) return false;
+  const owned = left.before.every((index) => items[index]?.kind === itemKind.subject);
+  if (items[left.index]?.unit !== undefined || !owned) return false;
+  if (owned && left.before.length > 0) return !fits(quantity, ahead.dimension);
   // "outlet 54 eev 210 steps": named, if by no word of ours
   const before = items[left.index - 1];
   if (before !== undefined && before.kind !== itemKind.number && before.kind !== itemKind.sign)

@@ -8,6 +8,10 @@ export function guardValve(draft: Draft, items: readonly Item[]): void {
   if (draft.quantity !== "valve_opening" || draft.unit?.settles !== undefined) return;
   // "valve 100% and still 64 out"
   const before = items[draft.index - 1];
+  // "eev 30 %, ten minutes later 45": the same valve again
+  const again = /^(?:later|now|then)$/.test(before?.text ?? "") && draft.value <= 100;
+  const told = items.slice(0, draft.index).some(({ unit }) => unit?.dimension === "percent");
+  if (again && told && !draft.ownUnit) return;
   const row = before?.kind === itemKind.number || /^(?:[,/&|-]|and|to)$/.test(before?.text ?? "");
   if (!draft.ownUnit && draft.before.length === 0 && !row) draft.question = "quantity";
   if (draft.corrects || draft.before.length === 0) return;

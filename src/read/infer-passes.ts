@@ -18,9 +18,11 @@ import { ofTheOthers } from "./of-the-others.ts";
 import { onARated } from "./on-a-rated.ts";
 import { linesOfSide, onASupply, voltsAtTerminals } from "./on-a-supply.ts";
 import { pairAgain } from "./pair-again.ts";
+import { pairByPlate } from "./pair-by-plate.ts";
 import { pairVolts } from "./pair-volts.ts";
 import { pairsAgain } from "./pairs-again.ts";
 import { passes } from "./pass.ts";
+import { pinAgain } from "./pin-again.ts";
 import { pipesAt } from "./pipes-at.ts";
 import { poleDrops } from "./pole-drops.ts";
 import { coilOutlets, pressureAndLine } from "./pressure-and-line.ts";
@@ -39,6 +41,7 @@ import { underLoad } from "./under-load.ts";
 /** What a way of saying settles, before each value is taken by its own words. */
 export const bySaying = passes(
   { look: ({ drafts, items, context }) => megAgain(drafts, items, context), several: true },
+  { look: ({ drafts, items }) => pinAgain(drafts, items), heads: "run|start", several: true },
   { look: ({ drafts, context }) => timedAgain(drafts, context), several: true },
   { look: ({ drafts, items }) => machineRow(drafts, items), several: true },
   { look: ({ drafts, items, context }) => allThreeAgain(drafts, items, context), heads: "all" },
@@ -120,6 +123,7 @@ export const bySaying = passes(
     several: true,
   },
   { look: ({ drafts, items }) => rowAgain(drafts, items), several: true },
+  { look: ({ drafts, items }) => pairByPlate(drafts, items), several: true },
   { look: ({ drafts, items }) => legsByPlate(drafts, items), heads: "plate|nameplate|np" },
   { look: ({ drafts, items }) => legsByRating(drafts, items), several: true },
   { look: ({ drafts, items, context }) => rowAsBefore(drafts, items, context), several: true },

@@ -39,6 +39,18 @@ function lastPair(like: Reading, context: Context): readonly string[] | undefine
   return open.length === 1 ? open[0] : undefined;
 }
 
+/** The two points of three that have no value yet, where one was read last. */
+function pointsOpen({ readings }: Context): readonly (readonly string[])[] {
+  const last = readings.at(-1);
+  const [first = "", second] = last?.points ?? [];
+  const row = rows.find((one) => one.includes(first) && !one.includes("C"));
+  const before = readings.at(-2);
+  if (row === undefined || (second !== undefined && second !== "ground")) return [];
+  if (before?.quantity === last?.quantity && before?.points !== undefined) return [];
+  const open = row.filter((point) => point !== first);
+  return open.map((point) => (second === undefined ? [point] : [point, second]));
+}
+
 /**
  * "the other two are 1.8", "482 and 478 on the others", "and the last pair's 1.7": what was not named in
  * the row that is being measured, measured like the last of it. Its points only where one is left, or one value is of both.
@@ -65,6 +77,7 @@ export function ofTheOthers(
   const pair = count === 1 ? lastPair(like, context) : undefined;
   if (count === 1 && pair === undefined && !/\bpair|winding\b/.test(words)) return;
   const both = count === 2 && bare.length === 1 ? otherPoints(items, context, []) : undefined;
+  const left = pointsOpen(context);
   for (const draft of bare) {
     draft.quantity = like.quantity;
     draft.named = like.quantity;
@@ -74,6 +87,11 @@ export function ofTheOthers(
     draft.place ??= like.at;
     if (pair !== undefined) draft.points = [pair];
     else if (both !== undefined) draft.points = both;
+    const point = left[bare.indexOf(draft)];
+    if (point !== undefined && bare.length === 2) {
+      draft.points = [point];
+      draft.assumedPoints = true;
+    }
     if (like.points !== undefined) draft.subject = like.subject;
     draft.count = bare.length === 1 ? count : 1;
   }

@@ -158,6 +158,29 @@ function overLike(draft: Draft, context: Context): void {
   draft.assumedQuantity = true;
 }
 
+/** Share by which two figures lie as near to a third. Our choice, no source. */
+const alike = 0.15;
+
+/** "it came down to forty five" behind 52 psi and 52 degrees: of two kinds nobody knows which. */
+function asNear(draft: Draft, nearby: readonly Reading[], { readings, latest }: Context): boolean {
+  const last = readings.slice(-latest);
+  const [first, ...others] = nearby.filter((one) => last.includes(one));
+  if (first === undefined || draft.earlier) return false;
+  const far = ratio(draft.value, first);
+  return others.some(
+    (one) => one.quantity !== first.quantity && Math.abs(ratio(draft.value, one) / far - 1) < alike,
+  );
+}
+
+/** "fan 2 3.8" behind fan 1's 2.6 amps and its capacitor's 4.8: near to both, and as good as neither. */
+function ofTwoKinds(draft: Draft, shaped: readonly Reading[]): boolean {
+  const near = shaped.filter((one) => one.subject !== undefined && one.rating === undefined);
+  const fars = near.map((one) => ratio(draft.value, one));
+  if (fars.some((far) => far > 0.9 && far < 1.12)) return false;
+  const kinds = near.filter((_, at) => (fars[at] ?? 0) > 0.5 && (fars[at] ?? 0) < 2);
+  return new Set(kinds.map(({ quantity }) => quantity)).size > 1;
+}
+
 /** "comp 2 112" behind compressor 1's shell: the same place of the next, where no other is near. */
 function placeOfNext(draft: Draft, like: Reading, context: Context): void {
   const kind = (name: string): string => name.replace(/ [^ ]+$/, "");
@@ -209,6 +232,14 @@ export function fromContext(draft: Draft, items: readonly Item[], context: Conte
         )
       : undefined;
   if (rival !== undefined) {
+    draft.question = "quantity";
+    return;
+  }
+  if (!labelled && !timed && asNear(draft, nearby, context)) {
+    draft.question = "quantity";
+    return;
+  }
+  if (draft.subject !== undefined && draft.points === undefined && ofTwoKinds(draft, shaped)) {
     draft.question = "quantity";
     return;
   }

@@ -5,6 +5,7 @@ import type { Draft } from "./draft.ts";
 import { exceptSaid } from "./except-said.ts";
 import { alive } from "./inherit.ts";
 import { itemKind } from "./item.ts";
+import { ledSubject } from "./led-subject.ts";
 import { roomBeside, sameRow } from "./name-row.ts";
 import type { Note } from "./note.ts";
 import { ofOtherPoints } from "./other-points.ts";
@@ -226,6 +227,7 @@ function otherThanAir(note: Note, draft: Draft, left: Draft | undefined): boolea
 export function repeat(note: Note, drafts: Draft[]): void {
   [...drafts].forEach((draft, order) => {
     if (draft.gone || !draft.same) return;
+    draft.subject ??= ledSubject(note, draft);
     markOf(note, draft);
     const left = drafts
       .slice(0, order)

@@ -68,6 +68,14 @@ function saysHow(items: readonly Item[], i: number): boolean {
   return states.test(next?.text ?? "") && after?.kind !== itemKind.number;
 }
 
+/** "chiller 3 off, 2 at 43": behind one that does not run another of the row. */
+function behindIdle(items: readonly Item[], i: number): boolean {
+  const [idle, comma, , at] = items.slice(i - 2, i + 2);
+  return (
+    comma?.text === "," && states.test(idle?.text ?? "") && /^(?:at|@|:)$/.test(at?.text ?? "")
+  );
+}
+
 /** "compressor one's at eighteen amps, two's at nineteen": the noun said once for both. */
 export const machineAgain: Rule = {
   name: "<machine> <number> <value>, <number> is <value>",
@@ -86,7 +94,8 @@ export const machineAgain: Rule = {
       }
       const number = noun === undefined ? undefined : namedAt(note.items, i);
       if (number === undefined || seen.has(`${noun}${number}`)) return;
-      const row = number === last + 1 ? nextInRow(note.items, i) : undefined;
+      const row =
+        number === last + 1 || behindIdle(note.items, i) ? nextInRow(note.items, i) : undefined;
       const value = toldOf(note, i) ?? row;
       const how = number === last + 1 && saysHow(note.items, i);
       if (value === undefined && how) {

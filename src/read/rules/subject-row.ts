@@ -88,15 +88,26 @@ function isPlural(note: Note, item: Item): boolean {
 }
 
 /** "comps 1-4", "compressors one and two": several by their noun; one more is next to the first. */
-function several(note: Note, item: Item, numbers: readonly number[]): boolean {
+function several(note: Note, item: Item, { numbers, end }: Named): boolean {
   if (isPlural(note, item)) return true;
-  return numbers.length === 2 && numbers[1] === (numbers[0] ?? 0) + 1;
+  if (numbers.length === 2 && numbers[1] === (numbers[0] ?? 0) + 1) return true;
+  // "fan 1 and 3 1.6a"
+  const value = note.items[end];
+  return numbers.length === 2 && value?.kind === itemKind.number && value.unit !== undefined;
 }
 
 /** Names the values one each; where there are others the numbers are names alone. */
 function assign(note: Note, noun: string, named: Named, from: number): void {
   const behind = rowBehind(note.items, named.end);
   const row = behind.length > 0 ? behind : rowAhead(note.items, from - 2);
+  const [only] = row;
+  const last = note.items[named.end - 1];
+  if (row.length === 1 && only === named.end && named.numbers.length === 2 && last !== undefined) {
+    // "fans 1 and 3 1.6 amps": one value for both
+    last.kind = itemKind.subject;
+    last.subject = `${noun}${named.numbers[1]}`;
+    return;
+  }
   if (row.length === named.numbers.length)
     row.forEach((at, order) => {
       const value = note.items[at];
@@ -195,7 +206,7 @@ export const subjectRows: Rule = {
       const found = /^(\D+ )(\d{1,2})$/.exec(item.subject ?? "");
       if (item.kind !== itemKind.subject || found === null) return;
       const named = numbersBehind(items, i, Number(found[2]), isPlural(note, item));
-      if (named.numbers.length < 2 || !several(note, item, named.numbers)) return;
+      if (named.numbers.length < 2 || !several(note, item, named)) return;
       noun = found[1] ?? "";
       assign(note, noun, named, i + 1);
       nextStands(note, noun, named);

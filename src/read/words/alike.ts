@@ -207,5 +207,5 @@ whiter whitey whiting whits wholesale wholesaled wholesales whoop whops whoso wi
 wigglers wight wilds wiled wiles wiling wimped wincing winder windiness windy wined winger winging wings winier
 wining winker winking winks winner winning winnings winos wiper wipes wiping wired wised wises wished wising withing
 witter wived wives wiving wobbled wonted woods woofs worded wording worker world wormed worming wouldst wowing
-wrapper wriggles wright write writing wrung yarns yeahs yearn yearns yellowy zeroed zines zoned
+wrapper wriggles wright writer writhe writing writs wrote wrung yarns yeahs yearn yearns yellowy zeroed zines zoned
 `;
