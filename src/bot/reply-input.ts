@@ -147,7 +147,8 @@ function openHere(memory: Memory, message: Message): readonly Job[] {
       job.status !== "done" &&
       (job.channel === message.channel || isDirect(message.channel)) &&
       Date.parse(job.opened) <= Date.parse(message.at) &&
-      (job.assigned === undefined || job.assigned === message.person),
+      // the office speaks of anybody's
+      (message.role !== "tech" || job.assigned === undefined || job.assigned === message.person),
   );
   return open.length <= mostNamed ? open : [];
 }

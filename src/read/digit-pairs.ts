@@ -46,3 +46,20 @@ export function pairsAreVolts(tokens: readonly Token[]): boolean {
       token.word?.unit?.dimension === "voltage",
   );
 }
+
+const digit: ReadonlySet<string | undefined> = new Set(["ones", "zero", "oh"]);
+
+/** "comp two | point six eight point six nine point six eight": rows of as many digits, each behind its own point. */
+export function rowOfPoints(tokens: readonly Token[], from: number): boolean {
+  const kindAt = (i: number): string | undefined => tokens[i]?.word?.number?.kind;
+  const lengths: number[] = [];
+  let at = from;
+  while (kindAt(at) === "point") {
+    let end = at + 1;
+    while (digit.has(kindAt(end))) end++;
+    lengths.push(end - at - 1);
+    at = end;
+  }
+  const [first = 0] = lengths;
+  return first > 1 && lengths.length > 1 && lengths.every((length) => length === first);
+}

@@ -19,7 +19,7 @@ import { statPair } from "./stat-pair.ts";
 import { countedAt, hashAt, nths, type SubjectSaid, subjectAt } from "./subject-name.ts";
 import { testTold } from "./test-told.ts";
 import { type Token, tokenKind } from "./token.ts";
-import { isTool, isWith } from "./unit-or-word.ts";
+import { isTool, isWith, rowOfOutputs } from "./unit-or-word.ts";
 import { opens, role, type Word } from "./word.ts";
 
 /** State of putting one text together. */
@@ -191,6 +191,7 @@ function mayPoint(build: Building, i: number, token: Token): boolean {
   if (build.family !== "" || build.typed.charAt(token.from) !== text) return true;
   if (next === undefined) return false;
   if (next.kind === tokenKind.number) return numberRow(build, i);
+  if (rowOfOutputs(build, i)) return true;
   return (
     next.kind === tokenKind.sign ||
     (/^[uvw]$/.test(text) && /^(?:is|reads|shows|was|same)$/.test(next.text)) ||

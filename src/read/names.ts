@@ -32,6 +32,7 @@ import { railSigned } from "./rail-signed.ts";
 import { statPair } from "./stat-pair.ts";
 import { type Token, tokenKind } from "./token.ts";
 import { toldOf } from "./told-of.ts";
+import { rowOfOutputs } from "./unit-or-word.ts";
 import { isVolts } from "./volts-to-ground.ts";
 import { role } from "./word.ts";
 
@@ -86,6 +87,7 @@ function firstPoint(build: Building, i: number): Point | undefined {
   const own = selfNamed(build, i);
   if (own !== undefined) return own;
   const letter = letterPoint(build, i);
+  if (letter !== undefined && rowOfOutputs(build, i)) return letter;
   if (letter === undefined || endsTerminals(build, i) || isVolts(build, i)) return undefined;
   const longer =
     (phraseAt(build.tokens, i)?.end ?? 0) > i + 1 && letter.end === i + 1 && !railNext(build, i);

@@ -1,3 +1,4 @@
+import { rowOfPoints } from "./digit-pairs.ts";
 import type { Building } from "./items.ts";
 import { numberAt } from "./numbers.ts";
 import { phraseAt } from "./phrase.ts";
@@ -184,7 +185,7 @@ function spokenOrdinal(build: Building, i: number, noun: Noun): Ordinal | undefi
   const pairs = scale === "tens" || scale === "teen" || scale === "oh";
   if (pairs && noun.kind === "subject" && behindArticle(build, i)) return undefined;
   const owned = noun.kind === "point" || token?.apostrophe === true;
-  if (!owned && scale === "point") return undefined;
+  if (!owned && scale === "point" && !rowOfPoints(build.tokens, i + 1)) return undefined;
   const part = build.tokens[i + 3]?.word?.number?.kind;
   if (!owned && next?.text === "and" && build.tokens[i + 2]?.text === "a" && part !== undefined)
     return undefined;

@@ -5,6 +5,7 @@ import { airOfBox } from "./air-of-box.ts";
 import { isStrongBreak } from "./breaks.ts";
 import type { Context } from "./context.ts";
 import { leftOver } from "./cover.ts";
+import { deniedNames } from "./denied-names.ts";
 import { dotTimes } from "./dot-times.ts";
 import { headsOf } from "./heads.ts";
 import { withInitials } from "./initials.ts";
@@ -110,6 +111,7 @@ export function begin(text: string, context: Context): { note: Note; tokens: rea
   pumpShut(items, context);
   testerKilo(items);
   waitedMinutes(items);
+  deniedNames(items);
   waterPump(items);
   waterLoop(items, context.units);
   waterWays(items, even);

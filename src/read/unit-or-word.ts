@@ -1,6 +1,7 @@
 import type { Unit } from "../quantities/quantity.ts";
 import { itemKind } from "./item.ts";
 import type { Building } from "./items.ts";
+import { numberAt } from "./numbers.ts";
 import { phraseAt } from "./phrase.ts";
 import { type Token, tokenKind } from "./token.ts";
 import { role } from "./word.ts";
@@ -31,19 +32,29 @@ export function pointAhead(build: Building, at: number, unit: Unit): boolean {
   return unit.figure === "s" && figure && next?.kind === tokenKind.number;
 }
 
-/** "500 u 310 v 295 w 300", "u 38k v 41k w 39k": all three outputs stand in their order, each before its value. */
-export function rowOfOutputs(build: Building, at: number): boolean {
-  const { tokens } = build;
-  const letters = ["u", "v", "w"];
+const unitsOfRow = /^(?:[kmg]|megs?|megohms?|gigs?|ohms?|amps?|volts?)$/;
+
+/**
+ * "500 u 310 v 295 w 300", "u 38k v 41k w 39k", "u two ten v two oh five w one ninety eight": all three
+ * outputs stand in their order, each before its value. Is the letter at `at` one of them?
+ */
+export function rowOfOutputs({ tokens }: Building, at: number): boolean {
+  if (!/^[uvw]$/.test(tokens[at]?.text ?? "")) return false;
   let i = at;
-  for (let turn = letters.indexOf(tokens[at]?.text ?? ""); turn > 0; turn--)
-    i -= /^[kmg]$/.test(tokens[i - 1]?.text ?? "") ? 3 : 2;
-  return letters.every((letter) => {
-    const [name, value, unit] = tokens.slice(Math.max(i, 0), Math.max(i, 0) + 3);
-    const is = name?.text === letter && !name.glued && value?.kind === tokenKind.number;
-    i += unit?.glued === true && /^[kmg]$/.test(unit.text) ? 3 : 2;
-    return is;
+  const first = tokens[at]?.text === "u";
+  // the row begins at most two values back
+  for (let back = 0; !first && back < 24 && tokens[i]?.text !== "u"; back++) i--;
+  let found = false;
+  const all = ["u", "v", "w"].every((letter) => {
+    const name = tokens[i];
+    if (name?.text !== letter || name.glued) return false;
+    found ||= i === at;
+    const value = numberAt(tokens, i + 1);
+    if (value === undefined) return false;
+    i = unitsOfRow.test(tokens[value.end]?.text ?? "") ? value.end + 1 : value.end;
+    return true;
   });
+  return all && found;
 }
 
 /** "kW 3.2 A 5.1": each unit stands before its value. */

@@ -11,7 +11,7 @@ export const bypass: CautionRule = {
       3,
       said(
         scene,
-        /jump(?:ed|er|ered|ing)(?: out)?\b|bypass|defeat|overrid|tape[d]? the (?:door )?switch/,
+        /(?<!(?:took|pulled|removed|remove|no) (?:the |my |off the )?)jump(?:ed|er|ered|ing)(?: out)?\b(?!['’]?s?(?: is| are| wire| cable| now| all)* (?:off|removed|pulled|gone)\b)|bypass|defeat|overrid|tape[d]? the (?:door )?switch/,
       ),
     ]),
 };

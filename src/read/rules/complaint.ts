@@ -125,6 +125,14 @@ function clauses(items: readonly Item[]): Clause[] {
   return list;
 }
 
+/** Another rule has read the rooms of it, each with its state. */
+function isTold({ statements, items }: Note, { from }: Clause): boolean {
+  const at = items[from]?.from ?? -1;
+  return statements.some(
+    ({ kind, spans }) => kind === "complaint" && spans.some(([one, end]) => at >= one && at < end),
+  );
+}
+
 /** "rooms 12, 14, 15 warm since Monday, 11 13 fine" */
 export const complaints: Rule = {
   name: "<places> <symptom>",
@@ -134,7 +142,7 @@ export const complaints: Rule = {
     const measured = note.readings.length > 0;
     for (const whole of clauses(note.items)) {
       // most clauses tell of none
-      if (symptomIn(note, whole) === undefined) continue;
+      if (symptomIn(note, whole) === undefined || isTold(note, whole)) continue;
       const clause = beforeReadings(note, whole);
       if (clause === undefined) continue;
       const symptom = symptomIn(note, clause);

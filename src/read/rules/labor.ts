@@ -103,13 +103,13 @@ function closesWith(items: readonly Item[], i: number): boolean {
     return false;
   const bye = items.findIndex((one) => one.owner === STATUS && farewell.has(statusOf(one) ?? ""));
   if (bye < 0 || bye >= i) return false;
-  const between = items.slice(bye + 1, i);
+  const between = items.slice(bye + 1, i).filter(({ from }) => from >= (items[bye]?.signsTo ?? 0));
   if (between.length > 7 || between.some(({ kind }) => kind === itemKind.number)) return false;
   if (between.some(({ text }) => elsewhere.test(text) && !/^(?:out|off)$/.test(text))) return false;
   return (
     before?.kind === itemKind.sign ||
     before?.kind === itemKind.line ||
-    bye === i - 1 ||
+    between.length === 0 ||
     /^(?:us|each|me)$/.test(before?.text ?? "")
   );
 }

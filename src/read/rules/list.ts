@@ -61,6 +61,7 @@ import { questions } from "./question.ts";
 import { relayPins } from "./relay-pins.ts";
 import { roomFirst } from "./room-first.ts";
 import { roomLists } from "./room-list.ts";
+import { roomsNow } from "./rooms-now.ts";
 import { roomsOut } from "./rooms-out.ts";
 import { roomsWell } from "./rooms-well.ts";
 import { roomsWithDegrees } from "./rooms-with-degrees.ts";
@@ -99,6 +100,7 @@ export const asides: readonly Rule[] = [
   skipsDeadTest,
   treeTold,
   lockOf,
+  roomsNow,
   roomsWithDegrees,
   roomLists,
   unitCorrections,

@@ -21,7 +21,7 @@ export const forms: readonly (readonly [question: QuestionName, form: RegExp, ba
   ],
   [
     "next",
-    /\b(?:what next|whats next|what's next|what now|next step|what (?:else )?(?:should|can|could|do) (?:i|we) (?:check|do|try|look at)|what (?:else )?to check|anything else to (?:check|try|look at)|where do i (?:look|start))\b|^(?:so |ok |okay )*(?:what (?:do|would) (?:you|u) (?:think|reckon|make of (?:it|this|that))(?: it is| now)?|(?:any |your )?(?:ideas|thoughts)|what(?:'?s| is) your (?:take|guess))$/,
+    /\b(?:what next|whats next|what's next|what now|next step|what (?:else )?(?:should|can|could|do) (?:i|we) (?:check|do|try|look at)|what (?:else )?to check|(?:what|which (?:one|job)) (?:do|should|can) (?:i|we) (?:do|take|hit) (?:now|next|then)|anything else to (?:check|try|look at)|where do i (?:look|start))\b|^(?:so |ok |okay )*(?:what (?:do|would) (?:you|u) (?:think|reckon|make of (?:it|this|that))(?: it is| now)?|(?:any |your )?(?:ideas|thoughts)|what(?:'?s| is) your (?:take|guess))$/,
     /^(?:what do (?:you|u) think|any (?:ideas|thoughts)|thoughts|next|what next|whats next|what's next|what now)$/,
   ],
   [
@@ -57,7 +57,7 @@ export const forms: readonly (readonly [question: QuestionName, form: RegExp, ba
   [
     "locks",
     /^(?:whose (?:lock|tag)|who(?:s|'s| has| put)? (?:has )?(?:(?:a|the|his|her) )?(?:lock(?:ed|s)?|tag(?:ged)?)\b|what(?:s|'s| is)? (?:still )?locked|(?:is|are) (?:it|that|this|everything|the [a-z]+) (?:still )?locked|any locks\b|(?:(?:(?:did|do|have|has|had|is|are|was|were) (?:we|i|you|he|she|they|any(?:body|one|thing)|some(?:body|one|thing)|there (?:a|any))|did (?!the\b)[a-z]+) (?:ever |still |have |got |put )*(?:(?:a|any|the|my|our) )?(?:lock|lockout|tag|locked|tagged)(?! (?:up|out of)\b)\b)|(?:is|are|was) (?:there (?:still )?(?:a|any|another|no)|(?:the|his|her|my|your|our|their|any|[a-z]+'s)) (?:locks?|tags?)\b.{0,40}|list (?:of )?(?:the )?locks|which (?:units?|machines?|jobs?) (?:is|are) locked|locks? (?:on|still on|out)\b)/,
-    /^(?:locks|lock list|lockouts)$/,
+    /^(?:locks|lock list|lockouts|(?:(?:is|are) )?(?:anything|any|what(?:'?s| is)?) (?:still |left )*(?:jumped|jumpered|jumpers|bypassed|bypasses)(?: (?:left|on|out|there|still))*)$/,
   ],
   [
     "worked",

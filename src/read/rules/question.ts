@@ -43,7 +43,7 @@ const ofTest =
 
 /** "what's the story at the market?", "where are we with the hotel?": all of a job, in short. */
 const story =
-  /^(?:(?:so|and|ok|hey) )*(?:(?:what'?s|what is) (?:the (?:story|latest|situation|deal)|going on|happening) (?:at|with|on|over at) .{2,40}|where (?:are we|am i) (?:at|with|on) .{2,40}|what(?:'s| has| was)? (?:happened|wrong|the (?:trouble|problem|fault)) (?:so far )?(?:at|with|on|over at) (?!.*\blast (?:time|visit)).{2,40}|(?:catch me up|fill me in|bring me up to speed)(?: (?:at|with|on) .{2,40})?|how(?:'?s| is| are| did) (?:it|things|everything|that|the job|we)? ?(?:go|going|coming|coming along|looking|doing|shaping up)? ?(?:at|with|on|over at) .{2,40}|how(?:'?s| is| did) (?!(?:it|that|this|the (?!job\b)[a-z]+ (?:look|read))\b).{2,40} (?:go|going|coming|coming along|doing|getting on))$/;
+  /^(?:(?:so|and|ok|hey) )*(?:(?:what'?s|what is) (?:the (?:story|latest|situation|deal)|going on|happening) (?:at|with|on|over at) .{2,40}|where (?:are we|am i) (?:at|with|on) .{2,40}|what(?:'s| has| was)? (?:happened|wrong|the (?:trouble|problem|fault)) (?:so far )?(?:at|with|on|over at) (?!.*\blast (?:time|visit)).{2,40}|what do we (?:know|have) (?:about|on|at|for) .{2,40}|(?:catch me up|fill me in|bring me up to speed)(?: (?:at|with|on) .{2,40})?|how(?:'?s| is| are| did) (?:it|things|everything|that|the job|we)? ?(?:go|going|coming|coming along|looking|doing|shaping up)? ?(?:at|with|on|over at) .{2,40}|how(?:'?s| is| did) (?!(?:it|that|this|the (?!job\b)[a-z]+ (?:look|read))\b).{2,40} (?:go|going|coming|coming along|doing|getting on))$/;
 
 /** "error p08 in history", "fault history shows e4": what a board has kept is told. */
 const kept =
@@ -65,7 +65,7 @@ function questionOf(plain: string): QuestionName | undefined {
     return "status";
   if (
     (asked ||
-      /^(?:where am i|how|what (?:happened|was wrong|was the)|what(?:'?s| is) (?:the (?:story|latest|situation|deal)|going on|happening))\b/.test(
+      /^(?:where am i|how|what (?:do we|happened|was wrong|was the)|what(?:'?s| is) (?:the (?:story|latest|situation|deal)|going on|happening))\b/.test(
         text,
       )) &&
     story.test(text)
@@ -136,7 +136,7 @@ function startOf(question: QuestionName, whole: string, tail: string): number {
 export const questions: Rule = {
   name: "<question>",
   heads:
-    "any|product|hows|limit|floor|minimum|maximum|min|max|spec|cutoff|anybody|anyone|know|target|charge|hours|long|much|many|have|has|do|story|latest|situation|deal|going|happening|catch|fill|speed|eta|word|news|due|come|comes|coming|arrive|arrived|ordered|order|parts|when|does|low|bad|leak|restriction|grounded|shorted|seized|plugged|clogged|restricted|stuck|weak|blown|failed|good|ok|okay|fine|shot|toast|junk|think|could|ideas|thoughts|reckon|take|guess|tag|tags|tagged|open|unfinished|missing|left|lacking|outstanding|missed|forget|miss|need|needed|can|am|did|looks|look|seems|sounds|so|which|whose|lock|locks|locked|lockouts|list|are|share|common|is|why|how|what|whats|next|history|summary|summarize|sum|recap|export|spreadsheet|status|help|where|board|jobs|who|whos|when|anything|previous|past|been|last|commands|show|send|wrap|tell|bring|taking|handover|handoff|hand|customer|readings|superheat|super|subcooling|subcool|sub|sh|sc|split|delta|ratio|approach|imbalance|unbalance",
+    "any|product|hows|jumped|jumpered|jumpers|bypassed|bypasses|limit|floor|minimum|maximum|min|max|spec|cutoff|anybody|anyone|know|target|charge|hours|long|much|many|have|has|do|story|latest|situation|deal|going|happening|catch|fill|speed|eta|word|news|due|come|comes|coming|arrive|arrived|ordered|order|parts|when|does|low|bad|leak|restriction|grounded|shorted|seized|plugged|clogged|restricted|stuck|weak|blown|failed|good|ok|okay|fine|shot|toast|junk|think|could|ideas|thoughts|reckon|take|guess|tag|tags|tagged|open|unfinished|missing|left|lacking|outstanding|missed|forget|miss|need|needed|can|am|did|looks|look|seems|sounds|so|which|whose|lock|locks|locked|lockouts|list|are|share|common|is|why|how|what|whats|next|history|summary|summarize|sum|recap|export|spreadsheet|status|help|where|board|jobs|who|whos|when|anything|previous|past|been|last|commands|show|send|wrap|tell|bring|taking|handover|handoff|hand|customer|readings|superheat|super|subcooling|subcool|sub|sh|sc|split|delta|ratio|approach|imbalance|unbalance",
   apply: (note: Note) => {
     if (note.plain.length > 300) return;
     const trimmed = note.plain.trim();

@@ -197,7 +197,8 @@ export function isStatus(note: Note, i: number, status: Status): boolean {
     if (
       doneBefore.has(before?.text ?? "") &&
       items[i]?.text === "done" &&
-      !/^(?:im|were|all)$/.test(before?.text ?? "")
+      !/^(?:im|were|all)$/.test(before?.text ?? "") &&
+      !(before?.text === "are" && items[i - 2]?.text === "we")
     )
       return before?.text === "is" && isWhole(items[i - 2]);
     if (

@@ -5,11 +5,15 @@ import type { Answer } from "./answer.ts";
 
 const mostLines = 12;
 
-/** Whose locks hang where and since when: of the job that is meant, else of every unit that is locked. */
-export const locks: Answer = (input) => {
+/** Whose locks hang where and since when, or which safeties are bypassed: of the job that is meant, else of every unit that is locked. */
+export const locks: Answer = (input, question) => {
   const { job } = input;
   const asked = job === undefined ? input.jobs : [job];
-  const lines = asked.flatMap((one) => lockLines(input, one));
+  const bypasses = /jump|bypass/i.test(question.about ?? question.said);
+  const lines = asked.flatMap((one) =>
+    bypasses ? bypassLines(input, one) : lockLines(input, one),
+  );
+  if (bypasses && lines.length === 0) return "No safety is bypassed, by what was told.";
   if (lines.length > 0) return lines.slice(0, mostLines).join("\n");
   // nobody's word is no proof that nothing hangs there
   return job === undefined
@@ -40,6 +44,14 @@ function lockLines(input: ReplyInput, job: Job): readonly string[] {
     const owner = ownLock(lock, input.names);
     return sentence(`${placeOf(job)}: ${owner}${where}, since ${toldWhen(input, lock.since)}`);
   });
+}
+
+function bypassLines(input: ReplyInput, job: Job): readonly string[] {
+  return job.machine.bypasses.map((one) =>
+    sentence(
+      `${placeOf(job)}: ${one.what} bypassed by ${personName(one.who, input.names)}, since ${toldWhen(input, one.since)}`,
+    ),
+  );
 }
 
 function placeOf(job: Job): string {
