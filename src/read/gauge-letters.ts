@@ -131,6 +131,8 @@ export function lettered(items: readonly Item[], drafts: readonly Draft[]): void
     if (left === undefined || right.index !== left.index + 2 || right.unit !== undefined) return;
     const [first, second] = [items[left.index - 1]?.text ?? "", items[right.index - 1]?.text ?? ""];
     if (!/^(?:ab|bc|cd|12|23)$/.test(first + second) || right.named !== undefined) return;
+    // "a to b 461 b to c 459": between the legs
+    if ((items[left.index - 1]?.points?.[0]?.length ?? 1) > 1) return;
     const label = items[left.index - 2]?.label;
     // "amps A 12.1 B 12.4 C 0": the three legs
     const legs = /^(?:current|voltage)$/.test(label?.quantity ?? label?.hint ?? "");

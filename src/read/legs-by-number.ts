@@ -24,7 +24,8 @@ function numberedAt(tokens: readonly Token[], i: number, expected: number): bool
  * "9.1 on one 8.9 on two and 9 on three": three figures, each with the number of its leg behind it. A word
  * for the leg is put before each number, and a comma behind it where a figure follows. Two alone may be machines.
  */
-export function legsByNumber(tokens: readonly Token[], testing: boolean): readonly Token[] {
+export function legsByNumber(all: readonly Token[], testing: boolean): readonly Token[] {
+  const tokens = afterTester(all);
   const toGround = testing || tokens.some(({ text }) => tested.test(text));
   const list = toGround ? listOfLeads(tokens) : -1;
   if (list >= 0) return named(tokens, [list], "leads");
@@ -33,14 +34,82 @@ export function legsByNumber(tokens: readonly Token[], testing: boolean): readon
   // "megged comp 1 620 2 615 3 590": the machine's word goes on
   if (counted.length > 0 && machines.test(machine)) return named(tokens, counted.slice(1), machine);
   if (counted.length > 0) return named(tokens, counted, "lead");
+  const said = saidLegs(tokens);
+  if (said.length > 0 && !countsMachines(tokens, said[0] ?? 0))
+    return named(tokens, said, toGround ? "lead" : "leg");
   if (!tokens.some(({ text }) => text === "on")) return tokens;
   const found: number[] = [];
   for (let i = 2; i < tokens.length && found.length < 3; i++)
     if (numberedAt(tokens, i, found.length + 1)) found.push(i);
   // "compressor's pulling 14 on one": whose motor it is counts nothing
-  const ofMachines = tokens.some(({ text, apostrophe }) => machines.test(text) && !apostrophe);
+  const ofMachines = tokens.some(
+    ({ text, apostrophe }, i) => machines.test(text) && !apostrophe && !isNumber(tokens[i + 1]),
+  );
   if (found.length < 3 || ofMachines) return tokens;
   return named(tokens, found, tokens.some(({ text }) => tested.test(text)) ? "lead" : "leg");
+}
+
+/** "fans: one's 2.1, two's 2.2": a machine's name that has no number of its own is what is counted. */
+function countsMachines(tokens: readonly Token[], first: number): boolean {
+  return tokens
+    .slice(0, first)
+    .some(({ text }, i) => machines.test(text) && (!isNumber(tokens[i + 1]) || i + 1 === first));
+}
+
+/** "one's 14.1 two's 14.3 three's 14", "one fourteen, two fourteen three, three fourteen": where the three legs are named. */
+function saidLegs(tokens: readonly Token[]): readonly number[] {
+  const found: number[] = [];
+  for (let i = 0; i < tokens.length && found.length < 3; i++) {
+    const [before, token] = [tokens[i - 1], tokens[i]];
+    if (token?.kind !== tokenKind.word || digitOf(token) !== found.length + 1) continue;
+    if (!isNumber(tokens[i + 1])) continue;
+    const first = found.length === 0;
+    // what is no possessive needs its commas
+    const parted = token.apostrophe || (first ? !isNumber(before) : before?.text === ",");
+    if (parted && (first || token.apostrophe === tokens[found[0] ?? 0]?.apostrophe)) found.push(i);
+  }
+  return found.length === 3 ? found : [];
+}
+
+const testers: readonly (readonly string[])[] = [
+  ["five", "hundred"],
+  ["two", "hundred", "fifty"],
+  ["two", "fifty"],
+  ["one", "thousand"],
+  ["a", "thousand"],
+  ["twenty", "five", "hundred"],
+];
+
+/** "megged at five hundred eighty five, ninety": the tester's volts end where the first figure begins. */
+function afterTester(tokens: readonly Token[]): readonly Token[] {
+  const at = tokens.findIndex(
+    ({ text }, i) =>
+      text === "at" && tokens.slice(Math.max(0, i - 5), i).some((one) => tested.test(one.text)),
+  );
+  if (at < 0) return tokens;
+  const volts = testers.find((words) =>
+    words.every((word, step) => tokens[at + 1 + step]?.text === word),
+  );
+  const end = at + 1 + (volts?.length ?? 0);
+  const [last, next] = [tokens[end - 1], tokens[end]];
+  if (volts === undefined || last === undefined || next?.word?.number === undefined) return tokens;
+  if (/^(?:hundred|thousand|point)$/.test(next.word.number.kind)) return tokens;
+  // "at five hundred one minute ninety two"
+  if (tokens[end + 1]?.word?.unit?.dimension === "time") return tokens;
+  return [...tokens.slice(0, end), commaAt(last.to), ...tokens.slice(end)];
+}
+
+function commaAt(at: number): Token {
+  return {
+    glued: false,
+    apostrophe: false,
+    value: Number.NaN,
+    kind: tokenKind.sign,
+    from: at,
+    to: at,
+    text: ",",
+    word: undefined,
+  };
 }
 
 /** Puts the word before each number that counts, and a comma behind it where a figure follows a figure. */
@@ -56,14 +125,7 @@ function named(tokens: readonly Token[], found: readonly number[], noun: string)
       text: noun,
       word: lookUp(noun),
     };
-    const comma = {
-      ...empty,
-      kind: tokenKind.sign,
-      from: token.to,
-      to: token.to,
-      text: ",",
-      word: undefined,
-    };
+    const comma = commaAt(token.to);
     const behind = tokens[i - 1]?.text === "on" && isNumber(tokens[i + 1]);
     return behind ? [name, token, comma] : [name, token];
   });

@@ -1,9 +1,10 @@
 import { rowOfPoints } from "./digit-pairs.ts";
 import type { Building } from "./items.ts";
+import { letterOrdinal } from "./letter-ordinal.ts";
 import { numberAt } from "./numbers.ts";
-import { phraseAt } from "./phrase.ts";
 import { dashed, dottedRoom, isCelsius, spokenRoom } from "./spoken-room.ts";
 import { type Token, tokenKind } from "./token.ts";
+import { rowOfOutputs } from "./unit-or-word.ts";
 import { plainUnitAt } from "./units.ts";
 import { type Noun, role } from "./word.ts";
 import { heardDigits } from "./words/numbers.ts";
@@ -39,29 +40,6 @@ function heardOrdinal(build: Building, i: number): Ordinal | undefined {
     token?.text === "won";
   if (!follows || (roles & role.ground) !== 0) return undefined;
   return { text: String(value), end: i + 1 };
-}
-
-/** "comp a suct 121": behind an article no gauge stands so, with its figure. */
-function labelled(build: Building, i: number): boolean {
-  const phrase = phraseAt(build.tokens, i);
-  const label = phrase?.word.label;
-  if (phrase === undefined || (label?.place ?? label?.quantity) === undefined) return false;
-  return build.tokens[phrase.end]?.kind === tokenKind.number;
-}
-
-/** A letter as a name: "phase A", "comp B"; never an article before a noun. */
-function letterOrdinal(build: Building, i: number): Ordinal | undefined {
-  const token = build.tokens[i];
-  if (token?.kind !== tokenKind.word || token.text.length !== 1 || token.text > "h")
-    return undefined;
-  const capital = build.typed.charAt(token.from).toUpperCase();
-  const isCapital = build.typed.charAt(token.from) === capital;
-  const next = build.tokens[i + 1];
-  // "comp A-B 1.2": two legs
-  if (next?.text === "-" && /^[bc]$/.test(build.tokens[i + 2]?.text ?? "")) return undefined;
-  const word = next?.kind === tokenKind.word && next.word?.roles === 0;
-  if (!isCapital && token.text === "a" && word && !labelled(build, i + 1)) return undefined;
-  return { text: capital, end: i + 1 };
 }
 
 /** How a test came out; behind a figure's own unit it would stand for nothing. */
@@ -103,6 +81,7 @@ function measured(build: Building, end: number): boolean {
       plainUnitAt(build, at + 1)?.unit.dimension !== unit.unit.dimension &&
       unit.unit.dimension === "mass"
     );
+  if (rowOfOutputs(build, at)) return false;
   return next.word?.noun?.kind !== "point" || next.word.label !== undefined;
 }
 

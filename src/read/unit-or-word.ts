@@ -52,6 +52,7 @@ export function rowOfOutputs({ tokens }: Building, at: number): boolean {
     const value = numberAt(tokens, i + 1);
     if (value === undefined) return false;
     i = unitsOfRow.test(tokens[value.end]?.text ?? "") ? value.end + 1 : value.end;
+    if (tokens[i]?.text === ",") i++;
     return true;
   });
   return all && found;
