@@ -15,7 +15,7 @@ import {
   standing,
 } from "./guard-spot.ts";
 import { percentOrSteps } from "./guard-valve.ts";
-import { heaterRow } from "./heater-row.ts";
+import { heaterRow, heaterUnits } from "./heater-row.ts";
 import { lineOfGauge } from "./line-of-gauge.ts";
 import { lowThenHigh } from "./low-then-high.ts";
 import { tooManyGigs } from "./megs-or-gigs.ts";
@@ -30,7 +30,10 @@ import { whileRunning } from "./while-running.ts";
 export const doubts = passes(
   { look: ({ drafts, items }) => busAgain(drafts, items), several: true },
   {
-    look: ({ drafts, items }) => heaterRow(drafts, items),
+    look: ({ drafts, items }) => {
+      heaterRow(drafts, items);
+      heaterUnits(drafts);
+    },
     heads: "heater|heaters|htr|htrs|element|elements|strip|heating|def",
     several: true,
   },

@@ -24,3 +24,16 @@ export function heaterRow(drafts: readonly Draft[], items: readonly Item[]): voi
     draft.question = undefined;
   }
 }
+
+/** "heater 1 9.1 heater 2 9 heater 3 9.3 amps": the unit said once is of all of them. */
+export function heaterUnits(drafts: readonly Draft[]): void {
+  const row = drafts.filter(({ gone, subject }) => !gone && /^heater \d/.test(subject ?? ""));
+  const told = row.find(({ unit, ownUnit }) => ownUnit && unit?.dimension === "current");
+  if (told?.unit === undefined) return;
+  for (const draft of row) {
+    if (draft.ownUnit || draft.over || draft.quantity !== "resistance") continue;
+    draft.quantity = "current";
+    draft.unit = told.unit;
+    draft.component = false;
+  }
+}

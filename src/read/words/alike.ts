@@ -18,23 +18,23 @@ breeding breeds brigs brine brink brinks briny broiler brother brows brunch brun
 budgie budging bugged bugger bugging bugled bugling bulge bulges bulked bulking bulls bully bumble bumbled bumbles
 bumbling bummed bumper bumph bumpy bunch bunged bungs bunks burble burbled burbles burbling burbs burger buried
 burled burns burping burps burred burring burst burying buses bushed bushes busies busks butter buzzed buzzer
-buzzers bypasses cabled cabling caged cages caging cakes caking calla callas caller callus calmed calming calved
-calving camped camps cancer caned canes caning cannon cants capacity caped capes caption capture captures carboy
-cared cares caret caring carped carpel carper carton carts cased cashes cashing casino casks castes casting casts
-catchy cation causes causing caved caver caves caving cawed cawing ceases ceasing cedes celled cells certs chaff
-chaffed chaired champed chance chanced chancel changing chant chanted chanter chanters chants chapters chard charm
-charmed charming charms charring chars charted charter chartered chartering charters charting chary chase chased
-chases chasing chaster chats chatted chattel chattels chatterer chattier checker cheek cheeked cheeking cheeks
-cheeping cheeps cheesed cheesy chert chewer chick child chillier chilly chipping chips chock chocking chocks choker
-choler chomps chopper chore chores chose chuck chucked chucking chucks chunking chunter cinches circulatory clack
-clacked clacks clammed clang clanged clanging clank clapped claps clasped clattered clatters cleaner cleaning cleans
-cleansed clearer cleats cleaving clewed click clicked climber clime climes clinched clingy clink clinking clinks
-clits cloak cloaked cloaking clocks clomped clomps clone cloned cloning clonk clonked clops closer closest closet
-closets clove clover cloves clowns cloyed cloying cluck clucked clucks cluing clumped clung clutter cluttering
-coaled coaling coasting coasts coating coats cocking codas coded coder coders codex coding coeds coffer cohered
-coifs coiled coiling coins coking collapse collapses colts comas comber combing combs comer comers comet comets
-commando commandos commas commend commends comped compete competed comping complected completer completes compress
-condense condensed conduct cones confection confections conformation conformed coning conked contiguity contiguous
+buzzers cabled cabling caged cages caging cakes caking calla callas caller callus calmed calming calved calving
+camped camps cancer caned canes caning cannon cants capacity caped capes caption capture captures carboy cared cares
+caret caring carped carpel carper carton carts cased cashes cashing casino casks castes casting casts catchy cation
+causes causing caved caver caves caving cawed cawing ceases ceasing cedes celled cells certs chaff chaffed chaired
+champed chance chanced chancel changing chant chanted chanter chanters chants chapters chard charm charmed charming
+charms charring chars charted charter chartered chartering charters charting chary chase chased chases chasing
+chaster chats chatted chattel chattels chatterer chattier checker cheek cheeked cheeking cheeks cheeping cheeps
+cheesed cheesy chert chewer chick child chillier chilly chipping chips chock chocking chocks choker choler chomps
+chopper chore chores chose chuck chucked chucking chucks chunking chunter cinches circulatory clack clacked clacks
+clammed clang clanged clanging clank clapped claps clasped clattered clatters cleaner cleaning cleans cleansed
+clearer cleats cleaving clewed click clicked climber clime climes clinched clingy clink clinking clinks clits cloak
+cloaked cloaking clocks clomped clomps clone cloned cloning clonk clonked clops closer closest closet closets clove
+clover cloves clowns cloyed cloying cluck clucked clucks cluing clumped clung clutter cluttering coaled coaling
+coasting coasts coating coats cocking codas coded coder coders codex coding coeds coffer cohered coifs coiled
+coiling coins coking collapse collapses colts comas comber combing combs comer comers comet comets commando
+commandos commas commend commends comped compete competed comping complected completer completes compress condense
+condensed conduct cones confection confections conformation conformed coning conked contiguity contiguous
 contiguously contract contractor contractors contracts controlled convection convector cooing cooker cooking cooks
 coons cooper cooping coops coots copier coping copped coppery copter cords cored corer corers coring corked corks
 corns corps corrode corrodes coshing counted county coups court coven covert covet coveted covey cower cowered
@@ -156,12 +156,12 @@ shock shoeing shoes shone shook shoos shoot shopped shopping shops shore shoring
 shout shouted shouting shouts shoved shoving shower shown showy shredder shrew shrews shrift shrike shtick shuck
 shucked shucking shucks shuns shunts shying sicked sicker sided siding sidles sifting sighed sighing sighs signer
 signet silks silting simmer simmers singer singes singing singled singlet singly sinus sipped sipper sires siring
-sises sites siting situated sixes sized sizes skated skeet skiff skill skimping skinning skins skipped skips skirt
-skiver skying slabs slack slagged slagging slags slain slakes slaking slapping slaps slated slats slayed slaying
-slays sledge sleds sleep sleeping sleet slept slice sliced slicing slick slicker slicking slicks slider slides
-slight slime slims slinging slings slink slinking slipper slits slitting sliver slogged slogging slogs slops slots
-slowed slows sludgy slues slugger slummer slums slung slurs smack smalls smart smarted smarting smarts smelly smelt
-smelted smelting smelts smite smock smocked smocking smoky smooch smote smudge smuts snack snacked snagged snagging
+sises siting situated sixes sized sizes skated skeet skiff skill skimping skinning skins skipped skips skirt skiver
+skying slabs slack slagged slagging slags slain slakes slaking slapping slaps slated slats slayed slaying slays
+sledge sleds sleep sleeping sleet slept slice sliced slicing slick slicker slicking slicks slider slides slight
+slime slims slinging slings slink slinking slipper slits slitting sliver slogged slogging slogs slops slots slowed
+slows sludgy slues slugger slummer slums slung slurs smack smalls smart smarted smarting smarts smelly smelt smelted
+smelting smelts smite smites smock smocked smocking smoky smooch smote smudge smuts snack snacked snagged snagging
 snake snakes snaking snapper snare snared sneaked snick snicker snicking snide sniff sniffier sniffled snifter snips
 snitch snitched snitches snogged snood snore snoring snort snorted snots snowed snowfall snows snubs snuff snuffed
 snuffer snugger snugging snuggled snugs soaking socking socks solderer soldiered soled solidi sooth sopping sorted
