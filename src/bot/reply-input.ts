@@ -95,7 +95,7 @@ export function replyInput(memory: Memory, worked: Worked): ReplyInput {
       : {
           routing: {
             candidates: candidatesOf(memory, message, plan.problem),
-            again: waitingOf(memory.store, message).length > 0,
+            again: waitsBefore(memory, message),
           },
         }),
     cautioned: worked.cautioned,
@@ -126,6 +126,12 @@ function pastOf(job: Job, earlier: readonly Job[], message: string): PastValues 
     before: beforeOf(job, earlier, message),
     sister: sisterOf(job, message),
   };
+}
+
+/** Something else of his waits there already; what a message edits is itself. */
+function waitsBefore({ store }: Memory, message: Message): boolean {
+  const root = message.edits ?? message.id;
+  return waitingOf(store, message).some(({ message: { id, edits } }) => (edits ?? id) !== root);
 }
 
 function candidatesOf(
