@@ -53,13 +53,18 @@ const digit: ReadonlySet<string | undefined> = new Set(["ones", "zero", "oh"]);
 export function rowOfPoints(tokens: readonly Token[], from: number): boolean {
   const kindAt = (i: number): string | undefined => tokens[i]?.word?.number?.kind;
   const lengths: number[] = [];
+  let parted = 0;
   let at = from;
   while (kindAt(at) === "point") {
     let end = at + 1;
     while (digit.has(kindAt(end))) end++;
     lengths.push(end - at - 1);
     at = end;
+    if (/^(?:,|and)$/.test(tokens[at]?.text ?? "")) parted++;
+    while (/^(?:,|and)$/.test(tokens[at]?.text ?? "")) at++;
   }
   const [first = 0] = lengths;
+  // "comp one point five, point five and point five"
+  if (lengths.length === 3 && parted === 2) return true;
   return first > 1 && lengths.length > 1 && lengths.every((length) => length === first);
 }
