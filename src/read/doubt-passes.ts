@@ -1,6 +1,7 @@
 import { acrossBreaks } from "./across-breaks.ts";
 import { airOrWater } from "./air-or-water.ts";
 import { anotherOne } from "./another-one.ts";
+import { busOnce } from "./bus-once.ts";
 import { byOdds } from "./by-odds.ts";
 import { degreesThen } from "./degrees-then.ts";
 import { enteringBulb } from "./entering-bulb.ts";
@@ -29,6 +30,7 @@ import { whileRunning } from "./while-running.ts";
 /** What was read is doubted: what it can't be, what it may be as well, what is asked about. */
 export const doubts = passes(
   { look: ({ drafts, items }) => busAgain(drafts, items), several: true },
+  { look: ({ drafts, items }) => busOnce(drafts, items), heads: "bus", several: true },
   {
     look: ({ drafts, items }) => {
       heaterRow(drafts, items);

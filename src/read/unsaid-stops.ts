@@ -51,8 +51,50 @@ function stopsHere(items: readonly Item[], i: number): boolean {
   return false;
 }
 
+/** Legs of a row, and how far one may be from the next: further is another figure. Common practice, no source. */
+const legs = 3;
+const alike = 1.3;
+
+const like = (one: Item | undefined, other: Item | undefined): boolean => {
+  const far = (one?.value ?? Number.NaN) / (other?.value ?? Number.NaN);
+  return far < alike && far > 1 / alike;
+};
+
+const isBare = (item: Item | undefined): boolean =>
+  item?.kind === itemKind.number && item.unit === undefined && item.owner === undefined;
+
+/** What a row of legs is headed by: "amps", "volts", "windings". */
+function headsRow({ kind, unit, label }: Item): boolean {
+  if (kind === itemKind.unit) return /^(?:voltage|current|resistance)$/.test(unit?.dimension ?? "");
+  return /^(?:voltage|current|winding_resistance)$/.test(label?.quantity ?? "");
+}
+
+/** Does another figure begin at `i`, with its unit or its name: "24 volts at", "eev 210", "discharge line 178"? */
+function beginsOther(items: readonly Item[], i: number): boolean {
+  const [item, next, after] = [items[i], items[i + 1], items[i + 2]];
+  if (item === undefined || item.label?.rating !== undefined) return false;
+  if (item.kind === itemKind.number) return item.unit !== undefined && !like(items[i - 1], item);
+  const names = item.kind === itemKind.label || item.kind === itemKind.subject;
+  return names && (next?.kind === itemKind.number || after?.kind === itemKind.number);
+}
+
+/** "amps 14.1 14.3 14.2 24 volts at the board": three legs are told, what follows is another's. */
+function rowEnds(items: Item[]): void {
+  for (let i = 0; i + legs + 1 < items.length; i++) {
+    const head = items[i];
+    if (head === undefined || !headsRow(head) || items[i - 1]?.kind === itemKind.number) continue;
+    const row = items.slice(i + 1, i + 1 + legs);
+    if (!row.every(isBare) || !row.every((one) => like(one, row[0]))) continue;
+    const at = i + 1 + legs;
+    if (!beginsOther(items, at)) continue;
+    const end = row[legs - 1]?.to ?? 0;
+    items.splice(at, 0, newItem(itemKind.sign, end, end, ","));
+  }
+}
+
 /** "sup 55 amps good", "head 340 fan 2 dead": puts the comma that nobody typed where another clause begins. */
 export function unsaidStops(items: Item[]): void {
+  rowEnds(items);
   for (let i = items.length - 1; i > 0; i--) {
     if (!stopsHere(items, i)) continue;
     const [before, head] = [items[i - 1], items[i]];

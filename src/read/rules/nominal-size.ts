@@ -175,6 +175,8 @@ function others(note: Note, i: number, item: Item): boolean {
     (jugs.has(next) || jugs.has(textAt(items, i + 2))) &&
     // "6 lb 1 oz, cylinder 22": the bottle that it went into
     items[i + 1]?.kind !== itemKind.subject &&
+    // "recovered 11 lb. box 38": how cold the box is
+    !(next === "box" && items[i + 2]?.kind === itemKind.number) &&
     next !== "in" &&
     next !== "," &&
     next !== "and" &&
