@@ -8,12 +8,21 @@ import { firstOfFigures } from "./one-figure.ts";
 /** What a correction replaces: a reading, nothing that is known, or one of several that nobody can tell apart. */
 export type Target = Reading | "several" | undefined;
 
+/** "lead 2" is what was called L2 or T2: leads are counted, whatever stands on them. */
+function isSamePoint(said: string, known: string): boolean {
+  if (said === known) return true;
+  const counted = /^(?:lead|leg) (\d)$/.exec(said)?.[1];
+  return counted !== undefined && new RegExp(`^(?:L|T|lead |leg )${counted}$`).test(known);
+}
+
 function matches(draft: Draft, reading: Reading): boolean {
   if (reading.rating !== undefined && draft.rating === undefined) return false;
   const points = draft.points?.[0];
   if (points !== undefined) {
     if (reading.points === undefined) return false;
-    const same = points.every((point) => reading.points?.includes(point) === true);
+    const same = points.every(
+      (point) => reading.points?.some((known) => isSamePoint(point, known)) === true,
+    );
     if (
       !same ||
       (points.length === 2 &&
@@ -67,7 +76,7 @@ function distance(draft: Draft, old: Reading, units: Context["units"]): number {
 }
 
 /** What a slip of the thumb makes: 3 digits swapped, 2 a point or a zero, 1 a digit changed or lost; 0 none. */
-function slip(now: number, then: number): number {
+export function slip(now: number, then: number): number {
   const [a, b] = [String(now), String(then)];
   if (a === b || Number.isNaN(now) || Number.isNaN(then)) return 0;
   const plain = (text: string): string => text.replace(/[.-]|0+$/g, "");

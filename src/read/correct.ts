@@ -7,6 +7,7 @@ import { canonical } from "./make.ts";
 import type { Note } from "./note.ts";
 import { nthSaid, rowTold } from "./nth-told.ts";
 import { ofOneFigure } from "./one-figure.ts";
+import { toldWas } from "./told-was.ts";
 import { role } from "./word.ts";
 
 /** Does the message say that it replaces something: "no", "make that", "typo"? */
@@ -20,7 +21,8 @@ function announces(note: Note, drafts: readonly Draft[]): boolean {
   // "nvm L2 is fine 12.4"
   if (/^(?:nvm|nevermind)$/.test(start?.text ?? "") && drafts.length === 1) return true;
   // "make supply 57"
-  if (start?.text === "make" && isNamed(note.items[1])) return true;
+  const named = note.items[note.items[1]?.text === "the" ? 2 : 1];
+  if (/^(?:make|change)$/.test(start?.text ?? "") && isNamed(named)) return true;
   if (
     start !== undefined &&
     (start.roles & role.correct) !== 0 &&
@@ -31,7 +33,7 @@ function announces(note: Note, drafts: readonly Draft[]): boolean {
   if (first?.text === "no" && first === note.items[1]) return true;
   const end = note.items[note.items.length - 1];
   if (end?.text === "actually" && note.items.length <= 4) return true;
-  if (toldBefore(note) || othersStand(note)) return true;
+  if (toldBefore(note) || othersStand(note) || toldWas(note, drafts)) return true;
   return note.items.some(
     (item) =>
       (item.roles & role.correct) !== 0 &&

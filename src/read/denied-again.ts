@@ -4,13 +4,13 @@ import type { Context } from "./context.ts";
 import { adopt } from "./correct.ts";
 import type { Draft } from "./draft.ts";
 import { onlyAlive } from "./inherit.ts";
-import { type Item, itemKind } from "./item.ts";
+import { type Item, itemKind, wordsFrom } from "./item.ts";
 import { usualQuantity } from "./kinds.ts";
 
 /** Where "not" or "instead of" stands right before item `index`; -1 where it does not. */
 function denied(items: readonly Item[], index: number): number {
   const [first, second] = [items[index - 2]?.text, items[index - 1]?.text];
-  if (second === "not") return index - 1;
+  if (/^(?:not|wasnt|isnt|aint)$/.test(second ?? "")) return index - 1;
   return second === "of" && first === "instead" ? index - 2 : -1;
 }
 
@@ -56,12 +56,17 @@ function deniedFirst(left: Draft, right: Draft, items: readonly Item[], context:
   const back = takenBack.test(
     items[left.index - (isSmall(items[left.index - 1]) ? 2 : 1)]?.text ?? "",
   );
-  if ((denied(items, left.index) < 0 && !back) || item?.kind !== itemKind.number) return false;
+  // "that 14.3 should be 13.4"
+  const meant = items[left.index - 1]?.text === "that" && left.index === 1;
+  const should = meant && /^should\b/.test(wordsFrom(items, left.index + 1, right.index));
+  if (denied(items, left.index) < 0 && !back && !should) return false;
+  if (item?.kind !== itemKind.number) return false;
   if (value?.kind !== itemKind.number || right.index > left.index + 6) return false;
   const old = saidSo(context, left.value);
   if (old === undefined || (right.place !== undefined && old.at !== right.place)) return false;
-  const meant = right.named ?? (right.unit && usualQuantity(right.unit.dimension));
-  if (meant !== undefined && meant !== old.quantity) return false;
+  const other = right.named ?? (right.unit && usualQuantity(right.unit.dimension));
+  if (other !== undefined && other !== old.quantity) return false;
+  if (should) right.rating = undefined;
   left.gone = true;
   item.owner = "not <value>";
   right.before = [left.index, ...right.before];

@@ -9,9 +9,13 @@ const nthBehind =
 const meant =
   /^(?:(?:no|sorry|oops|actually|wait|oh|ok|uh|um|i)[, ]+)*(?:no|sorry|oops|actually|meant|ment|make (?:it|that)|should (?:be|have been|say))[, ]+(?:it'?s |that'?s |its )?$/;
 
+const nthMade =
+  /^(?:make|change) (?:the )?(first|second|third|middle|last|1st|2nd|3rd)(?: (?:one|value|figure|number|reading|winding|pair|leg))? (?:to )?$/;
+
 /** Which of the row is spoken of: "the second one was …", "meant … on the last one"; undefined where none is. */
 export function nthSaid({ plain }: Note, from: number, to: number): string | undefined {
-  const led = nthTold.exec(plain.slice(0, from))?.[1];
+  const before = plain.slice(0, from);
+  const led = (nthTold.exec(before) ?? nthMade.exec(before))?.[1];
   if (led !== undefined || !meant.test(plain.slice(0, from))) return led;
   return nthBehind.exec(plain.slice(to))?.[1];
 }
