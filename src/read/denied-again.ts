@@ -46,7 +46,7 @@ function saidSo(context: Context, value: number): Reading | undefined {
   );
 }
 
-const takenBack = /^(?:undo|scratch|strike|forget|ignore|delete|disregard)$/;
+const takenBack = /^(?:change|undo|scratch|strike|forget|ignore|delete|disregard)$/;
 
 const isSmall = (item: Item | undefined): boolean => /^(?:the|that|my)$/.test(item?.text ?? "");
 

@@ -220,7 +220,8 @@ export const related = passes(
   { look: ({ drafts, items }) => eitherPoint(drafts, items) },
   {
     look: ({ drafts, items, context }) => deniedAgain(drafts, items, context),
-    heads: "not|wasnt|isnt|aint|that|instead|undo|scratch|strike|forget|ignore|delete|disregard",
+    heads:
+      "not|change|wasnt|isnt|aint|that|instead|undo|scratch|strike|forget|ignore|delete|disregard",
   },
   { look: ({ drafts, items }) => chain(drafts, items), several: true },
   { look: ({ drafts, note }) => correct(note, drafts) },
