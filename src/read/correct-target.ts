@@ -9,7 +9,7 @@ import { firstOfFigures } from "./one-figure.ts";
 export type Target = Reading | "several" | undefined;
 
 /** "lead 2" is what was called L2 or T2: leads are counted, whatever stands on them. */
-function isSamePoint(said: string, known: string): boolean {
+export function isSamePoint(said: string, known: string): boolean {
   if (said === known) return true;
   const counted = /^(?:lead|leg) (\d)$/.exec(said)?.[1];
   return counted !== undefined && new RegExp(`^(?:L|T|lead |leg )${counted}$`).test(known);

@@ -1,4 +1,4 @@
-import { slip } from "./correct-target.ts";
+import { isSamePoint, slip } from "./correct-target.ts";
 import type { Draft } from "./draft.ts";
 import { itemKind } from "./item.ts";
 import type { Note } from "./note.ts";
@@ -26,7 +26,7 @@ export function toldWas({ items, context }: Note, drafts: readonly Draft[]): boo
       points === undefined
         ? (place === undefined || old.at === place) &&
           (subject === undefined || old.subject === subject)
-        : points[0]?.every((point) => old.points?.includes(point)) === true;
+        : points[0]?.every((one) => old.points?.some((known) => isSamePoint(one, known))) === true;
     return same && old.rating === undefined && slip(only.value, Number(old.figure.number)) > 0;
   });
 }
