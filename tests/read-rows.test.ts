@@ -43,11 +43,40 @@ const ofPairs: readonly Row[] = [
   ([a, b, c]) => `${a}, ${b} and ${c}`,
 ];
 
+const typedLegs: readonly Row[] = [
+  named("L1", "L2", "L3"),
+  named("L1:", "L2:", "L3:"),
+  commas(named("L1", "L2", "L3")),
+  named("T1", "T2", "T3"),
+  named("A", "B", "C"),
+  commas(named("A:", "B:", "C:")),
+  commas(named("lead 1", "lead 2", "lead 3")),
+  commas(named("phase A", "phase B", "phase C")),
+  named("#1", "#2", "#3"),
+  named("1)", "2)", "3)"),
+  (values) => values.map((value, i) => `\nL${i + 1} ${value}`).join(""),
+  (values) => values.map((value, i) => `${value} on L${i + 1}`).join(", "),
+  (values) => values.join("/"),
+  (values) => values.join(" "),
+  (values) => values.join(", "),
+];
+const typedPairs: readonly Row[] = [
+  named("L1-L2", "L2-L3", "L1-L3"),
+  commas(named("L1-L2:", "L2-L3:", "L1-L3:")),
+  named("AB", "BC", "AC"),
+  commas(named("A-B", "B-C", "A-C")),
+  named("1-2", "2-3", "1-3"),
+  named("U-V", "V-W", "U-W"),
+  (values) => values.join("/"),
+  (values) => values.join(" "),
+];
+
 interface Kind {
   readonly quantity: string;
   readonly heads: readonly string[];
   readonly tails: readonly string[];
   readonly rows: readonly Row[];
+  readonly typed: readonly Row[];
   /** of a figure to the reading's own unit */
   readonly scale: number;
   readonly draw: (random: () => number) => number;
@@ -60,6 +89,7 @@ const kinds: readonly Kind[] = [
     heads: ["amps", "running amps", "comp one amps"],
     tails: ["", " amps"],
     rows: ofLegs,
+    typed: typedLegs,
     scale: 1,
     draw: (random) => tenth(5 + random() * 40),
   },
@@ -68,6 +98,7 @@ const kinds: readonly Kind[] = [
     heads: ["volts", "line volts", "supply volts"],
     tails: ["", " volts"],
     rows: ofPairs,
+    typed: typedPairs,
     scale: 1,
     draw: (random) => Math.round(455 + random() * 30),
   },
@@ -80,6 +111,7 @@ const kinds: readonly Kind[] = [
     ],
     tails: ["", " meg", " megohms"],
     rows: ofLegs,
+    typed: typedLegs,
     scale: 1e6,
     draw: (random) => Math.round(30 + random() * 900),
   },
@@ -88,6 +120,7 @@ const kinds: readonly Kind[] = [
     heads: ["windings", "winding ohms", "comp two windings", "windings comp one"],
     tails: ["", " ohms"],
     rows: ofPairs,
+    typed: typedPairs,
     scale: 1,
     draw: (random) => Math.round((0.3 + random() * 0.6) * 100) / 100,
   },
@@ -113,14 +146,14 @@ function threeLike(kind: Kind, random: () => number): readonly number[] {
   return [first, like(), like()];
 }
 
-function rows(random: () => number): readonly Said[] {
+function rows(random: () => number, how: "rows" | "typed"): readonly Said[] {
   return kinds.flatMap((kind) =>
-    kind.rows.flatMap((row) =>
+    kind[how].flatMap((row) =>
       Array.from({ length: DRAWS }, (): Said => {
         const pick = <T>(list: readonly [T, ...T[]] | readonly T[]): T | undefined =>
           list[Math.floor(random() * list.length)];
         const values = threeLike(kind, random);
-        const style = Math.floor(random() * 3);
+        const style = how === "typed" ? undefined : Math.floor(random() * 3);
         const said = row(values.map((value) => say(value, style)));
         const text = `${pick(kind.heads) ?? ""} ${said}${pick(kind.tails) ?? ""}`;
         return { text, quantity: kind.quantity, values: values.map((one) => one * kind.scale) };
@@ -143,15 +176,18 @@ function otherwise({ text, quantity, values }: Said): "no" | "yes" | "silently" 
   return readings.length > 0 && ask.length === 0 ? "silently" : "yes";
 }
 
-test("three values in words are the three that were said, however their legs are named", () => {
+test.each([
+  { how: "rows" as const, name: "in words" },
+  { how: "typed" as const, name: "in figures" },
+])("three values $name are the three that were told, however their legs are named", ({ how }) => {
   const seed = Number(process.env.READBACK_SEED ?? 31);
-  const all = rows(randomFrom(seed)).map((said) => ({ ...said, how: otherwise(said) }));
-  const wrong = all.filter(({ how }) => how !== "no");
-  const silent = wrong.filter(({ how }) => how === "silently");
+  const all = rows(randomFrom(seed), how).map((said) => ({ ...said, is: otherwise(said) }));
+  const wrong = all.filter(({ is }) => is !== "no");
+  const silent = wrong.filter(({ is }) => is === "silently");
   console.info(
     [
-      `seed ${seed}: ${all.length} rows, ${wrong.length} otherwise than said, ${silent.length} of them silently`,
-      ...wrong.map(({ text, how }) => `  (${how}) ${text}`),
+      `seed ${seed}: ${all.length} rows, ${wrong.length} otherwise than told, ${silent.length} of them silently`,
+      ...wrong.map(({ text, is }) => `  (${is}) ${text}`),
     ].join("\n"),
   );
   expect(wrong.length).toBeLessThanOrEqual(all.length * MOST_OTHERWISE);

@@ -25,7 +25,7 @@ function numberedAt(tokens: readonly Token[], i: number, expected: number): bool
  * for the leg is put before each number, and a comma behind it where a figure follows. Two alone may be machines.
  */
 export function legsByNumber(all: readonly Token[], testing: boolean): readonly Token[] {
-  const tokens = afterTester(all);
+  const tokens = markedLegs(afterTester(all));
   const toGround = testing || tokens.some(({ text }) => tested.test(text));
   const list = toGround ? listOfLeads(tokens) : -1;
   if (list >= 0) return named(tokens, [list], "leads");
@@ -70,6 +70,30 @@ function saidLegs(tokens: readonly Token[]): readonly number[] {
   }
   return found.length === 3 ? found : [];
 }
+
+/** "#1 14.1 #2 14.3 #3 14", "1) 14.1 2) 14.3 3) 14": three legs with their numbers marked; the mark becomes the word. */
+function markedLegs(tokens: readonly Token[]): readonly Token[] {
+  const marks: { readonly from: number; readonly number: number }[] = [];
+  for (let i = 0; i + 2 < tokens.length && marks.length < 3; i++) {
+    const [one, two, three] = tokens.slice(i, i + 3);
+    const want = marks.length + 1;
+    const hash = one?.text === "#" && digitOf(two) === want && two?.glued === true;
+    const paren = digitOf(one) === want && two?.text === ")" && one?.kind === tokenKind.number;
+    if ((hash || paren) && isNumber(three) && three?.glued !== true)
+      marks.push({ from: i, number: hash ? i + 1 : i });
+  }
+  const [first] = marks;
+  if (first === undefined || marks.length < 3 || countsMachines(tokens, first.from)) return tokens;
+  const head = tokens.slice(Math.max(0, first.from - 6), first.from);
+  const row = head.some(({ text }) => tested.test(text) || rowHeads.test(text));
+  if (!row) return tokens;
+  const numbers = marks.map(({ number }) => number);
+  const dropped = new Set(marks.map(({ from, number }) => (from === number ? number + 1 : from)));
+  const noun = tokens.some(({ text }) => tested.test(text)) ? "lead" : "leg";
+  return named(tokens, numbers, noun).filter((token) => !dropped.has(tokens.indexOf(token)));
+}
+
+const rowHeads = /^(?:amps?|volts?|ohms?|current|windings?|running|legs?|leads?)$/;
 
 const testers: readonly (readonly string[])[] = [
   ["five", "hundred"],

@@ -81,7 +81,10 @@ function measured(build: Building, end: number): boolean {
       plainUnitAt(build, at + 1)?.unit.dimension !== unit.unit.dimension &&
       unit.unit.dimension === "mass"
     );
-  if (rowOfOutputs(build, at)) return false;
+  // "comp 1 amps" over "L1 14.1"
+  const first = next.kind === tokenKind.line ? at + 1 : at;
+  if (rowOfOutputs(build, first)) return false;
+  if (first > at && build.tokens[first]?.word?.noun?.kind === "point") return false;
   return next.word?.noun?.kind !== "point" || next.word.label !== undefined;
 }
 

@@ -57,6 +57,12 @@ function pushWord(scan: Scan, to: number): void {
     const ending = text.slice(end + 1, tail);
     const typed = text.slice(at, end);
     end = tail;
+    // "meg'd": what was done with the meter
+    const done = ending === "d" && typed === "meg" ? lookUp("megged") : undefined;
+    if (done !== undefined) {
+      push(scan, tokenKind.word, end, done, "megged");
+      return;
+    }
     if (ending === "s" || ending === "ve" || ending === "re" || ending === "d") {
       const stem = lookUp(typed) === undefined ? (respelled(typed) ?? typed) : typed;
       const joined = lookUp(stem + ending);

@@ -32,24 +32,34 @@ export function pointAhead(build: Building, at: number, unit: Unit): boolean {
   return unit.figure === "s" && figure && next?.kind === tokenKind.number;
 }
 
-const unitsOfRow = /^(?:[kmg]|megs?|megohms?|gigs?|ohms?|amps?|volts?)$/;
+const unitsOfRow = /^(?:[kmg]|megs?|mohms?|megohms?|gigs?|ohms?|amps?|volts?)$/;
 
 /**
- * "500 u 310 v 295 w 300", "u 38k v 41k w 39k", "u two ten v two oh five w one ninety eight": all three
- * outputs stand in their order, each before its value. Is the letter at `at` one of them?
+ * "500 u 310 v 295 w 300", "u 38k v 41k w 39k", "u two ten v two oh five w one ninety eight", "at 500 A: 210
+ * B: 205 C: 198": all three legs stand in their order, each before its value. Is the letter at `at` one of them?
  */
-export function rowOfOutputs({ tokens }: Building, at: number): boolean {
-  if (!/^[uvw]$/.test(tokens[at]?.text ?? "")) return false;
+export function rowOfOutputs(build: Building, at: number): boolean {
+  const letter = build.tokens[at]?.text ?? "";
+  const row = rowsOfLetters.find((letters) => letters.includes(letter));
+  return row !== undefined && letter.length === 1 && stands(build, at, row);
+}
+
+const rowsOfLetters: readonly (readonly string[])[] = [
+  ["u", "v", "w"],
+  ["a", "b", "c"],
+];
+
+function stands({ tokens }: Building, at: number, row: readonly string[]): boolean {
   let i = at;
-  const first = tokens[at]?.text === "u";
   // the row begins at most two values back
-  for (let back = 0; !first && back < 24 && tokens[i]?.text !== "u"; back++) i--;
+  for (let back = 0; tokens[i]?.text !== row[0] && back < 24; back++) i--;
   let found = false;
-  const all = ["u", "v", "w"].every((letter) => {
+  const all = row.every((letter) => {
     const name = tokens[i];
     if (name?.text !== letter || name.glued) return false;
     found ||= i === at;
-    const value = numberAt(tokens, i + 1);
+    const sign = /^[:=]$/.test(tokens[i + 1]?.text ?? "") ? 1 : 0;
+    const value = numberAt(tokens, i + 1 + sign);
     if (value === undefined) return false;
     i = unitsOfRow.test(tokens[value.end]?.text ?? "") ? value.end + 1 : value.end;
     if (tokens[i]?.text === ",") i++;
