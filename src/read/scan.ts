@@ -47,7 +47,7 @@ function withAlone({ text, at, tokens }: Scan, end: number): boolean {
   return last !== undefined && (last.kind !== tokenKind.number || last.value < 100);
 }
 
-/** A word with its apostrophes: "don't" is "dont", "suction's" is "suction" with a possessive ending. */
+/** A word with its apostrophes: "don't" is "dont", "suction's" is "suction" with a possessive ending, "meg'd" was done. */
 function pushWord(scan: Scan, to: number): void {
   const { text, at } = scan;
   let end = to;
@@ -55,14 +55,8 @@ function pushWord(scan: Scan, to: number): void {
     let tail = end + 1;
     while (tail < text.length && classOf(text, tail) === LETTER) tail++;
     const ending = text.slice(end + 1, tail);
-    const typed = text.slice(at, end);
+    const typed = text.slice(at, tail) === "meg'd" ? "megged" : text.slice(at, end);
     end = tail;
-    // "meg'd": what was done with the meter
-    const done = ending === "d" && typed === "meg" ? lookUp("megged") : undefined;
-    if (done !== undefined) {
-      push(scan, tokenKind.word, end, done, "megged");
-      return;
-    }
     if (ending === "s" || ending === "ve" || ending === "re" || ending === "d") {
       const stem = lookUp(typed) === undefined ? (respelled(typed) ?? typed) : typed;
       const joined = lookUp(stem + ending);

@@ -3,7 +3,7 @@ import { itemKind } from "./item.ts";
 import type { Building } from "./items.ts";
 import { numberAt } from "./numbers.ts";
 import { phraseAt } from "./phrase.ts";
-import { type Token, tokenKind } from "./token.ts";
+import { isNumber, type Token, tokenKind } from "./token.ts";
 import { role } from "./word.ts";
 
 /** "transformer 208 primary 24 sec": its secondary, no time. */
@@ -18,6 +18,8 @@ export function ofTransformer(build: Building, at: number): boolean {
 export function pointAhead(build: Building, at: number, unit: Unit): boolean {
   const [token, next, after] = build.tokens.slice(at, at + 3);
   if (token === undefined || token.text.length !== 1 || token.glued) return false;
+  // "at 500 #1 210 meg #2 205": the number of a lead
+  if (token.text === "#" && next?.glued === true && isNumber(next)) return true;
   if (/^[uvw]$/.test(token.text) && /^[-+]$/.test(next?.text ?? "") && next?.glued === true)
     return (
       after?.kind === tokenKind.number ||

@@ -8,7 +8,7 @@ import { numberAt } from "./numbers.ts";
 import { phraseAt } from "./phrase.ts";
 import { spacedPair } from "./spaced-pair.ts";
 import { testTold } from "./test-told.ts";
-import { isNumber, type Token, tokenKind } from "./token.ts";
+import { type Token, tokenKind } from "./token.ts";
 import {
   drawsAmps,
   factorAhead,
@@ -181,14 +181,6 @@ export function plainUnitAt(build: Building, i: number): UnitSaid | undefined {
   const phrase = phraseAt(tokens, at);
   const unit = phrase?.word.unit;
   if (phrase === undefined || unit === undefined) return undefined;
-  // "at 500 #1 210 meg #2 205": the number of a lead
-  if (
-    token.text === "#" &&
-    !token.glued &&
-    tokens[at + 1]?.glued === true &&
-    isNumber(tokens[at + 1])
-  )
-    return undefined;
   // "u 38k v 41k w 39k": no kilovolts
   const kilohm =
     unit.figure === "kV" && rowOfOutputs(build, at + 1) ? unitCalled("kilohm") : undefined;
