@@ -1,18 +1,23 @@
 import type { Message } from "../model.ts";
+import { alongWith } from "../record/grips.ts";
 import { type Grip, holdsForMs, inHand } from "../record/hand.ts";
 import type { Route } from "../record/route.ts";
 import { gripsIn, type Memory } from "./memory.ts";
 import { personSaid } from "./people.ts";
 
 const here =
-  /^\s*(?:(?:ok(?:ay)?|im|i['’]m|we['’]re|now|just|up|over|back)[ ,]+)*(?:here|there|on site|arrived|got here|helping)\s+(?:now\s+)?(?:(?:with|w)[/ ]\s*)?@?(\p{L}[\p{L}'-]+)\s*(?:[,.!;:\n]|now\b|$)/iu;
+  /^\s*(?:(?:ok(?:ay)?|im|i['’]m|we['’]re|now|just|up|over|back)[ ,]+)*(?:here|there|on site|arrived|got here)\s+(?:now\s+)?(?=w(?:ith)?[/ ])/iu;
+const helps =
+  /^\s*(?:(?:ok(?:ay)?|im|i['’]m|now)[ ,]+)*helping\s+@?(\p{L}[\p{L}'-]+)\s*(?:[,.!;:\n]|now\b|$)/iu;
 
 /** "Here with Otis" is at the job that Otis has in hand, or had last, whatever its author had himself. */
 export function besideColleague(
   memory: Memory,
   { text, channel, person, at, role }: Message,
 ): Extract<Route, { kind: "job" }> | undefined {
-  const name = role === "tech" ? here.exec(text)?.[1] : undefined;
+  if (role !== "tech") return undefined;
+  // "here Otis" is said to him, and tells nothing of his job
+  const name = here.test(text) ? alongWith(text) : helps.exec(text)?.[1];
   const who = name === undefined ? undefined : personSaid(memory, name);
   if (who === undefined || who === person) return undefined;
   const now = Date.parse(at);
