@@ -1,5 +1,6 @@
 import type { Draft } from "./draft.ts";
 import { type Item, itemKind } from "./item.ts";
+import { leads, legRows } from "./leg-rows.ts";
 import { role } from "./word.ts";
 
 /** Distinct points of the pairs that were measured before a value, in the order in which they were named. */
@@ -27,13 +28,7 @@ function saidOfAll(items: readonly Item[], index: number): boolean {
     .some((item) => (item.roles & (role.all | role.each)) !== 0);
 }
 
-const rows: readonly (readonly string[])[] = [
-  ["T1", "T2", "T3"],
-  ["L1", "L2", "L3"],
-  ["U", "V", "W"],
-  ["lead 1", "lead 2", "lead 3"],
-  ["phase A", "phase B", "phase C"],
-];
+const rows = [...legRows, leads];
 
 /** "T1-T3 to ground 2.1 gig": from the first to the last, each of them to ground; "T1-T2 to ground" both. */
 function rangeToGround(draft: Draft, items: readonly Item[]): boolean {

@@ -88,9 +88,9 @@ function markedLegs(tokens: readonly Token[]): readonly Token[] {
   const row = head.some(({ text }) => tested.test(text) || rowHeads.test(text));
   if (!row) return tokens;
   const numbers = marks.map(({ number }) => number);
-  const dropped = new Set(marks.map(({ from, number }) => (from === number ? number + 1 : from)));
+  const signs = new Set(marks.map(({ from, number }) => tokens[from === number ? from + 1 : from]));
   const noun = tokens.some(({ text }) => tested.test(text)) ? "lead" : "leg";
-  return named(tokens, numbers, noun).filter((token) => !dropped.has(tokens.indexOf(token)));
+  return named(tokens, numbers, noun).filter((token) => !signs.has(token));
 }
 
 const rowHeads = /^(?:amps?|volts?|ohms?|current|windings?|running|legs?|leads?)$/;

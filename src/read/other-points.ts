@@ -2,18 +2,13 @@ import type { Context } from "./context.ts";
 import { copyDraft, copyReading } from "./copy-value.ts";
 import type { Draft } from "./draft.ts";
 import { type Item, wordsFrom } from "./item.ts";
+import { leads, legRows } from "./leg-rows.ts";
 import type { Note } from "./note.ts";
 
 type Points = readonly string[];
 
 /** Pairs between three terminals, in the order in which they are measured. */
-export const rows: readonly (readonly string[])[] = [
-  ["L1", "L2", "L3"],
-  ["T1", "T2", "T3"],
-  ["U", "V", "W"],
-  ["C", "R", "S"],
-  ["phase A", "phase B", "phase C"],
-];
+export const rows: readonly Points[] = [...legRows, ["C", "R", "S"]];
 
 /** How many of the others are spoken of, by what stands in the message; 0 where none are. */
 export function othersTold(words: string): number {
@@ -25,8 +20,6 @@ export function othersTold(words: string): number {
     return 1;
   return 0;
 }
-
-const leads: Points = ["lead 1", "lead 2", "lead 3"];
 
 /** "other two same", "same on the other two leads": of what was not named. */
 export function saysOthers(items: readonly Item[], same: number): boolean {
