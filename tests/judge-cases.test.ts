@@ -34,6 +34,8 @@ const pinned: Readonly<Record<string, number>> = {
   "eighteenth-gas.jsonl": 0,
   "nineteenth-electrical.jsonl": 0,
   "nineteenth-gas.jsonl": 0,
+  "twentieth-electrical.jsonl": 0,
+  "twentieth-gas.jsonl": 0,
 };
 
 /** Worked out when it is first asked for, and kept. */

@@ -3,6 +3,7 @@ import type { Draft } from "./draft.ts";
 import { type Item, itemKind } from "./item.ts";
 import { fits } from "./kinds.ts";
 import { suits } from "./suits.ts";
+import { turnedClause } from "./turned-clause.ts";
 import { role } from "./word.ts";
 
 /** The gap between two values, and what decides where it is cut. */
@@ -156,7 +157,7 @@ export function goesLeft(gap: Gap, next: number, kind: string, taken: string): b
   if (kind === "T") return gap.timesBehind;
   if (kind === "P") return gap.pointsBehind;
   if (item.label?.place === "dc_bus" && next + 1 === gap.to && busAhead(gap)) return false;
-  if ((kind === "L" || kind === "Q") && gap.placesBehind) return true;
+  if ((kind === "L" || kind === "Q") && (gap.placesBehind || turnedClause(gap, next))) return true;
   if (
     kind === "R" &&
     item.label?.quantity === "current" &&

@@ -22,14 +22,50 @@ export function letteredRows(drafts: readonly Draft[], items: readonly Item[]): 
       const draft = drafts[at];
       if (draft === undefined || draft.unit !== undefined || draft.gone) return;
       if (partBefore(items, draft.index) !== part || isApart(items, draft, drafts[at + 1])) return;
-      draft.unit = unit;
-      draft.named = "temperature";
-      draft.hint = undefined;
+      asWarm(draft, unit);
     }
   });
+}
+
+/** The degrees were said for the row: they are each one's own. */
+function asWarm(draft: Draft, unit: Draft["unit"]): void {
+  draft.unit = unit;
+  draft.ownUnit = true;
+  draft.named = "temperature";
+  draft.hint = undefined;
 }
 
 function isApart(items: readonly Item[], left: Draft, right: Draft | undefined): boolean {
   const gap = items.slice(left.index + 1, right?.index);
   return gap.length > 4 || gap.some(({ kind }) => kind === itemKind.line);
+}
+
+/** How far apart the parts of one row may be, as a factor, before a bare figure is something else. Common practice, no source. */
+const farthest = 3;
+
+/** A bare figure right behind the name of its leg. */
+function ofLeg(draft: Draft | undefined, items: readonly Item[]): draft is Draft {
+  return (
+    draft !== undefined &&
+    !draft.gone &&
+    draft.unit === undefined &&
+    draft.named === undefined &&
+    items[draft.index - 1]?.kind === itemKind.points
+  );
+}
+
+/** "L2 lug 212F, L1 96, L3 98": the degrees of one leg's part are those of the others, told by their legs alone. */
+export function legsAsWarm(drafts: readonly Draft[], items: readonly Item[]): void {
+  drafts.forEach((first, order) => {
+    const { unit, value } = first;
+    const named =
+      partBefore(items, first.index) !== "" || items[first.index - 1]?.kind === itemKind.points;
+    if (!named || unit?.dimension !== "temperature" || !first.ownUnit) return;
+    for (let at = order + 1; ; at++) {
+      const draft = drafts[at];
+      if (!ofLeg(draft, items) || isApart(items, drafts[at - 1] ?? first, draft)) return;
+      if (draft.value * farthest < value || draft.value > value * farthest) return;
+      asWarm(draft, unit);
+    }
+  });
 }

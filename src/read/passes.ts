@@ -25,7 +25,8 @@ import { headThenDischarge, vaporOverSuction } from "./head-then-discharge.ts";
 import { heldFor } from "./held-for.ts";
 import { inThere } from "./in-there.ts";
 import { legsBehindSpeed } from "./legs-behind-speed.ts";
-import { letteredRows } from "./lettered-rows.ts";
+import { legsPulled } from "./legs-pulled.ts";
+import { legsAsWarm, letteredRows } from "./lettered-rows.ts";
 import { lettersAlone, lowOfLeg } from "./letters-alone.ts";
 import { markedThenRead } from "./marked-then-read.ts";
 import { minutesAfter } from "./minutes-after.ts";
@@ -87,6 +88,7 @@ export const byWords = passes(
       "lug|lugs|pole|poles|terminal|terminals|stud|studs|stab|stabs|clip|clips|fuse|fuses|screw|screws|phase|leg|bearing",
     several: true,
   },
+  { look: ({ drafts, items }) => legsAsWarm(drafts, items), several: true },
   {
     look: ({ drafts, items }) => acrossRow(drafts, items),
     heads: "across|between",
@@ -169,6 +171,7 @@ export const byWords = passes(
     several: true,
   },
   { look: ({ drafts, items }) => drewAtTrip(drafts, items), heads: "trip|trips" },
+  { look: ({ drafts, items }) => legsPulled(drafts, items), heads: "pulled", several: true },
   {
     look: ({ drafts, items, context }) => gasTrain(drafts, items, context.units),
     heads: "gas|mani|manif|manifold|burner|regulator",

@@ -77,10 +77,11 @@ function numberedCase(build: Building, i: number): SubjectSaid | undefined {
 /** F: fresh goods lie warmer, so a lower figure is the number of their case. Common practice, no source. */
 const coldestFresh = 20;
 const fresh = /^(?:dairy|meat|produce|deli|fish|seafood|bakery|beer|cheese|poultry)$/;
-const ailing =
-  /^(?:warm|too|hot|not|wont|isnt|down|off|out|dead|iced|icing|frosted|frosting|leaking|alarm|alarming|keeps|up|at|are|all|both)$/;
+/** Words behind a figure that say how cold it is and when, and nothing of a case by that number. */
+const ofDegrees =
+  /^(?:deg|degree|degrees|f|below|minus|above|now|today|again|still|and|n|but|when|this|since|by|before|after|until|then|so)$/;
 
-/** "meat case 9 warm since yesterday", "deli case 3 41": the case by its number, and how it is. */
+/** "meat case 9 warm since yesterday", "dairy case 2 suction 45", "deli case 3 41": the case by its number, and how it is. */
 function freshCase(build: Building, i: number): SubjectSaid | undefined {
   const { tokens, units } = build;
   const [goods, box, number] = tokens.slice(i, i + 3);
@@ -93,7 +94,8 @@ function freshCase(build: Building, i: number): SubjectSaid | undefined {
   while (/^(?:and|n|&|,)$/.test(tokens[at]?.text ?? "") && isName(at + 1)) at += 2;
   const next = tokens[at];
   const own = next?.kind === tokenKind.number && next.value >= coldestFresh && !next.glued;
-  if (!isName(i + 2) || !(own || ailing.test(next?.text ?? ""))) return undefined;
+  const told = next?.kind === tokenKind.word && !ofDegrees.test(next.text);
+  if (!isName(i + 2) || !(own || told)) return undefined;
   const label = { place: "box", hint: "temperature" } as const;
   return {
     name: `${box?.text === "cooler" ? "cooler" : "case"} ${number.text}`,

@@ -5,6 +5,7 @@ import { type Band, ratioBand, verdictOf } from "../bands.ts";
 import type { Check } from "../check.ts";
 import { type Circuit, circuitsOf } from "../circuit.ts";
 import { contradictionsOf } from "../contradiction.ts";
+import { replacesCompressor } from "../replaces-compressor.ts";
 import type { Scene } from "../scene.ts";
 import { pumpedDown } from "./pumped-down.ts";
 import { told } from "./told.ts";
@@ -42,6 +43,7 @@ export const compression: Check = {
     "pump_down:fails",
     "pump_down:holds",
     "unloads:at_once",
+    "sequence:line_work_done",
   ],
   judge: (scene) => [
     ...circuitsOf(scene).flatMap((one) =>
@@ -91,6 +93,12 @@ function bandOf(scene: Scene): Band {
   return isHeating(scene) ? { ...band, to: Math.max(band.to, heatingTo) } : band;
 }
 
+/** A compressor that was just set was just wired: of what pumps nothing then, its legs come first. */
+function newly(verdict: string, scene: Scene): string[] {
+  const low = verdict === "flat" || verdict === "low";
+  return low && scene.notes.some(replacesCompressor) ? ["sequence:line_work_done"] : [];
+}
+
 function finding(circuit: Circuit, scene: Scene): Finding[] {
   const { lift, about } = circuit;
   if (lift === undefined) return [];
@@ -107,7 +115,8 @@ function finding(circuit: Circuit, scene: Scene): Finding[] {
       values: { compression_ratio: ratio },
       basis: "common practice",
       source: "definition; bands by application common practice, no source",
-      signs: applicationOf(scene) === "multi_zone" ? [] : [`ratio:${verdict}`],
+      signs:
+        applicationOf(scene) === "multi_zone" ? [] : [`ratio:${verdict}`, ...newly(verdict, scene)],
     },
   ];
 }

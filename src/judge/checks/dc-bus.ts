@@ -8,6 +8,7 @@ import { noteOf, noteWords, wordsNear } from "../near.ts";
 import { hasPoint, numberOf, ofQuantity } from "../pick.ts";
 import type { Scene } from "../scene.ts";
 import { plain } from "../words.ts";
+import { measuredBus, misreadBus } from "./shown-bus.ts";
 import { lineVolts } from "./volts.ts";
 
 /** Loaded over line below which a diode or phase is missing. Source: rectifier theory, common practice. */
@@ -33,12 +34,14 @@ export const dcBus: Check = {
     },
     { level: "unknown", notes: ["dc bus 650 V"], equipment: { drive: "inverter", phases: 3 } },
   ],
-  signs: ["bus:sound", "bus:low", "bus:dead", "bus:high"],
+  signs: ["bus:sound", "bus:low", "bus:dead", "bus:high", "drive_code:control_fault"],
   judge: (scene) => {
     const residuals = drainedReadings(scene);
-    return busReadings(scene)
+    const all = busReadings(scene);
+    const read = measuredBus(all, scene)
       .filter((one) => !residuals.includes(one) || one === residuals.at(-1))
       .map((one) => judgeBus(one, scene));
+    return residuals.length > 0 ? read : [...read, ...misreadBus(all, scene)];
   },
 };
 

@@ -32,7 +32,7 @@ export const sensor: Check = {
     ...(sistersFinding(scene) ??
       likeSensor(scene) ??
       ofQuantity(scene.readings, "resistance")
-        .filter((one) => sensorWords.test(wordsNear(scene, one)) && !isOfTable(one, scene))
+        .filter((one) => isOfSensor(one, scene) && !isOfTable(one, scene))
         .map((one) => resistanceFinding(one, scene))),
     ...openAtPlug(scene),
     ...exchangedProbes(scene),
@@ -116,6 +116,26 @@ function likeSensor(scene: Scene): Finding[] | undefined {
         ),
       ];
 }
+
+/** Said of a sensor, or against a table behind a note that spoke of one: "discharge thermistor code", "it's 3.2k, chart wants 20k". */
+function isOfSensor(one: Reading, scene: Scene): boolean {
+  if (sensorWords.test(wordsNear(scene, one))) return true;
+  const own = noteOf(scene, one);
+  if (own === undefined || otherOhms.test(own.text ?? "")) return false;
+  // what stands behind the table's word is of the table
+  const byTable = own.readings
+    .slice(own.readings.indexOf(one))
+    .some(({ quantity, rating }) => quantity === "resistance" && rating === "expected");
+  const named = scene.notes
+    .slice(0, scene.notes.indexOf(own))
+    .findLast(
+      ({ text }) => sensorWords.test((text ?? "").toLowerCase()) || otherOhms.test(text ?? ""),
+    );
+  return byTable && sensorWords.test(named?.text?.toLowerCase() ?? "");
+}
+
+/** What else has ohms. */
+const otherOhms = /\b(?:winding|heater|element|contactor|solenoid|comp\w*|motor|fan|igniter)\b/i;
 
 function resistanceFinding(reading: Reading, scene: Scene): Finding {
   if (reading.over_range === true) return found("bad", "The sensor reads open", "sensor:open");

@@ -147,7 +147,8 @@ export const toldRows: readonly ToldRow[] = [
     check: "compression",
     sign: "pump_down:fails",
     words: [
-      /\b(?:won'?t|wont|will not|can'?t|cannot|not|barely|isn'?t) pump(?:ing|s)?\b/,
+      /\b(?:won'?t|wont|will not|can'?t|cannot|barely) pump(?:s)?\b/,
+      /\b(?:not|barely|isn'?t) pump(?:ing|s)? (?:it |her |the \w+ )?down\b/,
       /\bpump(?:ed|ing|s)? (?:it |the (?:system|unit) |her )?down\b.{0,40}\b(?:won'?t|can'?t|stalls?|stalled|stops?|hangs?|hung|stuck|never|only)\b/,
       /\b(?:king|front.?seat\w*|clos\w+ the (?:suction|king|liquid)|suction (?:service )?valve)\b.{0,60}\b(?:won'?t|can'?t|will not|never|stays|stalls|does(?:n'?t| not))\b.{0,20}\b(?:under|below|past|down|at)\b/,
     ],

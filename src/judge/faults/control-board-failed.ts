@@ -22,6 +22,9 @@ export const controlBoardFailed: Fault = {
     "dead:unit_dead": 0.15,
     "starting:will_not_start": 0.25,
     "call:calling": 0.3,
+    // most that fail leave the machine standing
+    "current:none": 0.35,
+    "current:usual": 0.3,
     "contacts:contactor_not_pulling_in": 0.15,
     "mended:board": 0.6,
     "in_vain:board": 0.01,

@@ -20,6 +20,8 @@ const fineRemarks: Readonly<Record<string, number>> = {
   "call:calling": 0.15,
   "shell:shell_cold": 0.05,
   "water:wet_weather": 0.04,
+  // many a sound machine is looked at because of it
+  "storm:struck_by_storm": 0.012,
   // what stood without power is no likelier to be broken for it
   "liquid:was_without_power": 0.02,
 };

@@ -41,7 +41,12 @@ export const prices: Rule = {
         (items.slice(Math.max(0, i - 5), i).some((word) => pricing.test(word.text)) ||
           (textAt(items, i + 1) === "for" &&
             items.slice(i + 2, i + 4).some((word) => forLabor.test(word.text))));
-      const cents = talk && /^\d+\.\d\d$/.test(item.text) && item.unit === undefined;
+      // "total static 1.30, unit wants .8": a figure behind its own name is no money
+      const cents =
+        talk &&
+        /^\d+\.\d\d$/.test(item.text) &&
+        item.unit === undefined &&
+        items[i - 1]?.label?.quantity === undefined;
       if (
         !marked &&
         !cents &&

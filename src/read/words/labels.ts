@@ -63,7 +63,7 @@ const places: readonly Row[] = [
     { place: "supply_air", hint: "temperature" },
   ],
   [
-    "outdoor air|fresh air|fresh air temp|oat|od|tamb|oa|outside|outdoor|outdoors|ambient|amb|outside air|outdoor temp|outdoor air temp|outside temp|outside air temp|odt|od temp|ambient temp|out door|outdoor ambient|outdoor temperature|outside temperature|outside air temperature|outdoor air temperature|ambient air|amb temp|out side|odb|outdoor dry bulb|oadb|outside's|o a|ambient temperature|air on the condenser|condenser entering air|ambents|amb air|outdoor tmp",
+    "outdoor air|fresh air|fresh air temp|oat|od|tamb|oa|outside|outdoor|outdoors|ambient|amb|outside air|outdoor temp|outdoor air temp|outside temp|outside air temp|odt|od temp|ambient temp|out door|outdoor ambient|outdoor temperature|outside temperature|outside air temperature|outdoor air temperature|ambient air|amb temp|out side|odb|outdoor dry bulb|oadb|outside's|o a|ambient temperature|air on the condenser|condenser entering air|ambents|amb air|outdoor tmp|around the condenser|around the condensing unit|around the outdoor unit|around the cond|around the outdoor coil",
     { place: "outdoor_air", hint: "temperature" },
   ],
   [
@@ -130,7 +130,7 @@ const places: readonly Row[] = [
     { place: "evaporator_in", hint: "temperature" },
   ],
   [
-    "evap out|evaporator out|evap wtr out|evap water out|leaving evap|leaving evaporator|evaporator outlet|evap outlet|coil outlet|at the coil outlet|outlet of coil|outlet of the coil|evap lwt|evaporator leaving|evap leaving|evaporator water out|coil out|barrel out|coming out of the coil|out of the evap|out of the evaporator|leaving the evap|leaving the evaporator",
+    "evap out|evaporator out|evap wtr out|evap water out|leaving evap|leaving evaporator|evaporator outlet|evap outlet|coil outlet|at the coil outlet|outlet of coil|outlet of the coil|evap lwt|evaporator leaving|evap leaving|evaporator water out|coil out|case outlet|at the case outlet|outlet of the case|barrel out|coming out of the coil|out of the evap|out of the evaporator|leaving the evap|leaving the evaporator",
     { place: "evaporator_out", hint: "temperature" },
   ],
   [
