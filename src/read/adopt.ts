@@ -34,6 +34,17 @@ function saidBefore(draft: Draft, like: Reading, context: Context): Reading | un
   );
 }
 
+/** Behind "on to comp 2" the same as of compressor 1 is compressor 2's. */
+function turnedTo({ subject }: Reading, { machine }: Context): string | undefined {
+  return machine !== undefined && isOfItsKind(machine, subject) ? machine : undefined;
+}
+
+/** Another machine of the same kind, or any where none was named. */
+function isOfItsKind(machine: string, subject: string | undefined): boolean {
+  const kindOf = (name: string): string => name.replace(/ \S+$/, "");
+  return subject === undefined || kindOf(machine) === kindOf(subject);
+}
+
 /** A figure of what was read before: its quantity, its unit, whose it is. */
 export function adopt(draft: Draft, reading: Reading, context: Context): void {
   const unit = unitFor(draft, reading, context);
@@ -46,6 +57,6 @@ export function adopt(draft: Draft, reading: Reading, context: Context): void {
   draft.quantity = reading.quantity;
   draft.unit = unitCalled(unit);
   draft.assumedUnit = draft.unit !== undefined;
-  if (draft.subject === undefined && reading.subject !== undefined) draft.subject = reading.subject;
+  draft.subject ??= turnedTo(reading, context) ?? reading.subject;
   draft.kind ??= reading.kind;
 }

@@ -15,6 +15,7 @@ const usual: Readonly<Partial<Record<QuantityName, Usual>>> = {
   current: { figure: "A", least: 0.05, most: 600 },
   voltage: { figure: "V", least: 0, most: 700 },
   capacitance: { figure: "microfarad", least: 0.5, most: 1500 },
+  winding_resistance: { figure: "ohm", least: 0.02, most: 60 },
   vacuum: { figure: "micron", least: 20, most: 30000 },
 };
 

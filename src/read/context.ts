@@ -1,5 +1,6 @@
 import type { Reading, Understood, UnitHabit } from "../model.ts";
 import { type QuantityName, quantities } from "../quantities/list.ts";
+import { testerVolts } from "./tester-volts.ts";
 
 /**
  * What earlier messages of the same job leave behind for the next one. Folded from what was
@@ -172,12 +173,17 @@ function machineOf(understood: Understood, before: string | undefined): string |
   return understood.readings.every(({ subject }) => subject === before) ? before : undefined;
 }
 
+/** "going to meg it at 500": the test that comes next. */
+const plannedTest = /\bmegg?(?:er)?\b.* (?:at|@) ?(\d{3,4})/i;
+
 /** The test voltage that a message gives, with its readings or before them. */
 function testOf(understood: Understood): Context["test"] {
   for (const reading of understood.readings)
     if (reading.test_voltage !== undefined) return { voltage: reading.test_voltage };
   for (const statement of understood.statements) {
     if (statement.kind !== "note") continue;
+    const meant = statement.about === "plan" ? plannedTest.exec(statement.said)?.[1] : undefined;
+    if (meant !== undefined && testerVolts.has(Number(meant))) return { voltage: Number(meant) };
     const [, volts, point] = /^insulation test ([\d.]+)(?: on (.+))?$/.exec(statement.about) ?? [];
     if (volts === undefined) continue;
     return point === undefined ? { voltage: Number(volts) } : { voltage: Number(volts), point };

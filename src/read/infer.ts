@@ -1,5 +1,6 @@
 import { alongLists } from "./along-lists.ts";
 import { byCapacitor } from "./by-capacitor.ts";
+import { byState } from "./by-state.ts";
 import { conditioned } from "./conditioned.ts";
 import type { Draft } from "./draft.ts";
 import { drains } from "./drains.ts";
@@ -37,7 +38,6 @@ import {
   byOpen,
   byPairs,
   byPlausibility,
-  byState,
   byTest,
   byThree,
   pinsBeforeGround,
@@ -225,7 +225,7 @@ export function infer(values: Values, setting: Setting): void {
   for (const draft of list) ratedBefore(draft, items, context);
   if (several) byCapacitor(list, items);
   byIsolation(list, items);
-  if (several) byThree(list, items, setting);
+  if (several) byThree(list, items, setting, context);
   byVolts(list, items, setting, context);
   if (several) byPairs(list, items, context, setting);
   if (several) byOpen(list);

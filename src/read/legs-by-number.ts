@@ -1,5 +1,6 @@
 import { lookUp } from "./dictionary.ts";
 import { digitOf } from "./digit-pairs.ts";
+import { legAlone, type RowInHand } from "./row-in-hand.ts";
 import { isNumber, type Token, tokenKind } from "./token.ts";
 import { role } from "./word.ts";
 
@@ -24,16 +25,31 @@ function numberedAt(tokens: readonly Token[], i: number, expected: number): bool
  * "9.1 on one 8.9 on two and 9 on three": three figures, each with the number of its leg behind it. A word
  * for the leg is put before each number, and a comma behind it where a figure follows. Two alone may be machines.
  */
-export function legsByNumber(all: readonly Token[], testing: boolean): readonly Token[] {
-  const tokens = markedLegs(afterTester(all));
+export function legsByNumber(
+  all: readonly Token[],
+  testing: boolean,
+  row: RowInHand | undefined,
+): readonly Token[] {
+  const tokens = markedLegs(afterTester(nextThenRow(all)));
   const toGround = testing || tokens.some(({ text }) => tested.test(text));
+  const alone = row === undefined ? -1 : legAlone(tokens, row);
+  if (row !== undefined && alone >= 0) return named(tokens, [alone], row.noun);
   const list = toGround ? listOfLeads(tokens) : -1;
   if (list >= 0) return named(tokens, [list], "leads");
-  const counted = toGround ? leadsCounted(tokens) : [];
-  const machine = tokens[(counted[0] ?? 0) - 1]?.text ?? "";
+  const every = leadsCounted(tokens);
+  const [head, machine] = headOf(tokens, every[0] ?? 0);
+  const counted = toGround || row !== undefined || head !== "" ? every : [];
   // "megged comp 1 620 2 615 3 590": the machine's word goes on
-  if (counted.length > 0 && machines.test(machine)) return named(tokens, counted.slice(1), machine);
-  if (counted.length > 0) return named(tokens, counted, "lead");
+  if (counted.length > 0 && machine !== "")
+    return named(tokens, head === "" ? counted.slice(1) : counted, machine);
+  if (counted.length > 0)
+    return named(
+      tokens,
+      counted,
+      toGround
+        ? "lead"
+        : (row?.noun ?? (/^(?:windings?|ohms?|leads?)$/.test(head) ? "lead" : "leg")),
+    );
   const said = saidLegs(tokens);
   if (said.length > 0 && !countsMachines(tokens, said[0] ?? 0))
     return named(tokens, said, toGround ? "lead" : "leg");
@@ -47,6 +63,36 @@ export function legsByNumber(all: readonly Token[], testing: boolean): readonly 
   );
   if (found.length < 3 || ofMachines) return tokens;
   return named(tokens, found, tokens.some(({ text }) => tested.test(text)) ? "lead" : "leg");
+}
+
+/** "amps 1 14.1 2 14.3 3 14.2", "fan amps 1 2.1": what a counted row is of, and the machine right before it. */
+function headOf(tokens: readonly Token[], first: number): readonly [head: string, machine: string] {
+  let at = first - 1;
+  while (/^[:,-]$/.test(tokens[at]?.text ?? "")) at--;
+  const text = tokens[at]?.text ?? "";
+  const head = headed.test(text) ? text : "";
+  const noun = tokens[head === "" ? first - 1 : at - 1]?.text ?? "";
+  return [head, machines.test(noun) ? noun : ""];
+}
+
+/** "next comp A 13.5, B 23.8, C 12.4": the machine's word ends before the first of the row. */
+function nextThenRow(tokens: readonly Token[]): readonly Token[] {
+  const at = tokens.findIndex(
+    ({ text }, i) =>
+      /^(?:next|other)$/.test(text) &&
+      machines.test(tokens[i + 1]?.text ?? "") &&
+      i < tokens.length,
+  );
+  const noun = tokens[at + 1];
+  const row = [/^(?:a|1)$/, /^(?:b|2)$/, /^(?:c|3)$/].map((leg, nth) =>
+    tokens.findIndex(
+      ({ text }, i) => i >= at + 2 + nth * 2 && leg.test(text) && isNumber(tokens[i + 1]),
+    ),
+  );
+  const [first = -1, second = -1, third = -1] = row;
+  if (at < 0 || noun === undefined || first !== at + 2 || second < first || third < second)
+    return tokens;
+  return [...tokens.slice(0, first), commaAt(noun.to), ...tokens.slice(first)];
 }
 
 /** "fans: one's 2.1, two's 2.2": a machine's name that has no number of its own is what is counted. */
@@ -94,6 +140,7 @@ function markedLegs(tokens: readonly Token[]): readonly Token[] {
 }
 
 const rowHeads = /^(?:amps?|volts?|ohms?|current|windings?|running|legs?|leads?)$/;
+const headed = /^(?:amps?|current|windings?|ohms?|legs|leads|running)$/;
 
 const testers: readonly (readonly string[])[] = [
   ["five", "hundred"],
@@ -165,8 +212,15 @@ function leadsCounted(tokens: readonly Token[]): number[] {
     if (!over && (next?.kind !== tokenKind.number || next.glued)) continue;
     const first = found.length === 0;
     const named = before?.kind === tokenKind.word && !machines.test(before.text);
-    const opens = before === undefined || !named || tested.test(before.text);
-    if (first ? opens && before?.kind !== tokenKind.number : i > (found.at(-1) ?? 0) + 1)
+    // "on to comp 2 1 15 2 17.8 3 19": the machine's own number
+    const ofMachine = isNumber(before) && machines.test(tokens[i - 2]?.text ?? "");
+    const opens =
+      before === undefined || !named || headed.test(before.text) || tested.test(before.text);
+    if (
+      first
+        ? opens && (ofMachine || before?.kind !== tokenKind.number)
+        : i > (found.at(-1) ?? 0) + 1
+    )
       found.push(i);
   }
   const close = found.every((i, order) => order === 0 || i - (found[order - 1] ?? 0) <= 5);

@@ -15,26 +15,38 @@ const ordinals: Readonly<Record<string, number>> = {
 const nouns = /^(?:one|lead|leg|phase|terminal|winding)$/;
 const small = /^(?:and|the|on|is|reads|at|,|now|then|\.|&|so|it's|its|was)$/;
 
+/** How the three of a row are named, in their order. */
+const families: readonly (readonly string[])[] = [
+  ["lead 1", "lead 2", "lead 3"],
+  ["L1", "L2", "L3"],
+  ["T1", "T2", "T3"],
+  ["U", "V", "W"],
+  ["phase A", "phase B", "phase C"],
+];
+
 /** Where a row of points that was being measured goes on: "lead 3" to ground behind "lead 2". */
 interface Row {
-  readonly family: string;
+  readonly names: readonly string[];
   readonly last: number;
   readonly grounded: boolean;
 }
 
 function rowOf(context: Context): Row | undefined {
   const points = context.readings[context.readings.length - 1]?.points;
-  const match = /^(lead |L|T)([123])$/.exec(points?.[0] ?? "");
   const grounded = points?.[1] === "ground";
-  if (match === null || (points?.length === 2 && !grounded)) return undefined;
-  return { family: match[1] ?? "", last: Number(match[2]), grounded };
+  if (points?.length === 2 && !grounded) return undefined;
+  for (const names of families) {
+    const last = names.indexOf(points?.[0] ?? "") + 1;
+    if (last > 0) return { names, last, grounded };
+  }
+  return undefined;
 }
 
 function isDone(context: Context, row: Row, number: number): boolean {
   const last = context.readings[context.readings.length - 1];
   return context.readings
     .slice(-3)
-    .some((one) => one.quantity === last?.quantity && one.points?.[0] === `${row.family}${number}`);
+    .some((one) => one.quantity === last?.quantity && one.points?.[0] === row.names[number - 1]);
 }
 
 /** The number of the point that the words name, and the items that name it. */
@@ -100,7 +112,7 @@ function theRest(
   const used = list.map(({ index }) => index);
   if (!bare || !onlyThat(items, used, -1)) return false;
   list.forEach((draft, order) => {
-    const point = `${row.family}${row.last + 1 + order}`;
+    const point = row.names[row.last + order] ?? "";
     draft.points = [row.grounded ? [point, "ground"] : [point]];
     draft.assumedPoints = true;
   });
@@ -128,7 +140,9 @@ export function nextPoint(list: readonly Draft[], items: readonly Item[], contex
   if (words === undefined || (digit === undefined && list.length !== 1)) return;
   const { number, used } = words;
   if (number > 3 || isDone(context, row, number) || !onlyThat(items, used, draft.index)) return;
-  draft.points = [row.grounded ? [`${row.family}${number}`, "ground"] : [`${row.family}${number}`]];
+  draft.points = [
+    row.grounded ? [row.names[number - 1] ?? "", "ground"] : [row.names[number - 1] ?? ""],
+  ];
   draft.before = [...used, ...draft.before];
   if (digit === undefined || first === undefined) return;
   first.gone = true;

@@ -1,11 +1,10 @@
 import type { Context } from "./context.ts";
 import type { Draft } from "./draft.ts";
-import { type Item, itemKind, wordsFrom } from "./item.ts";
+import { type Item, wordsFrom } from "./item.ts";
 import { unitCalled } from "./kinds.ts";
-import { mostOfAnything } from "./most-of-anything.ts";
 import { between } from "./relate.ts";
 import type { Setting } from "./settle.ts";
-import { alike, isPair, shapeOf } from "./shape.ts";
+import { isPair } from "./shape.ts";
 import { signIndex } from "./signs.ts";
 
 const isolated: readonly number[] = [signIndex("do:vacuum_isolated")];
@@ -36,18 +35,28 @@ export function byTest(draft: Draft, list: readonly Draft[], context: Context): 
   )
     return;
   const last = context.readings[context.readings.length - 1];
-  if (last !== undefined && last.quantity !== "insulation_resistance") return;
+  const ahead = context.test?.ahead === true;
+  if (last !== undefined && last.quantity !== "insulation_resistance" && !ahead) return;
   const pair = isPair(draft);
   const row =
-    (last === undefined || draft.testVoltage !== undefined) &&
+    (last === undefined || ahead || draft.testVoltage !== undefined) &&
     list.length > 1 &&
     list.length <= 3 &&
-    list.every((one) => one.unit === undefined);
+    list.every((one) => one.unit === undefined || (ahead && isMegohm(one)));
   // "500 V test all three leads over 2000"
   const counted = draft.count > 1 && draft.testVoltage !== undefined;
   if (pair || (draft.points === undefined && draft.after === undefined && !row && !counted)) return;
   draft.quantity = "insulation_resistance";
   draft.assumedQuantity = true;
+  // "340, 63, 192 megohm": said behind the last of the row
+  const unit = row ? list.find(isMegohm)?.unit : undefined;
+  if (unit === undefined) return;
+  draft.unit = unit;
+  draft.assumedUnit = true;
+}
+
+function isMegohm({ unit }: Draft): boolean {
+  return unit?.dimension === "resistance" && unit.factor >= 1e6;
 }
 
 const valvedOff =
@@ -110,56 +119,19 @@ export function byIsolation(
     }
 }
 
-const weighed = /^(?:tank|jug|scale|cylinder|cyl|drum|bottle|weight|tare)$/;
-const electric: ReadonlySet<string> = new Set(["current", "voltage", "capacitance", "frequency"]);
-
-/** "running 13.8 14.0 13.7", "settled to 12.2": amperes go without saying where nothing else fits. */
-export function byState(draft: Draft, list: readonly Draft[], items: readonly Item[]): void {
-  if (
-    draft.quantity !== undefined ||
-    draft.unit !== undefined ||
-    draft.over ||
-    draft.place !== undefined ||
-    draft.rating !== undefined
-  )
-    return;
-  const settled =
-    draft.state !== undefined ||
-    (draft.stat === "peak" && !mostOfAnything(draft, list, items)) ||
-    /^settl|^level(?:s|ed|led|ing)/.test(items[draft.index - 1]?.text ?? "") ||
-    /^settl|^level(?:s|ed|led|ing)/.test(items[draft.index - 2]?.text ?? "");
-  if (!settled || draft.value < 0.3 || draft.value >= 170) return;
-  // "24.9 no load 19.2 loaded": volts sag as well
-  if (items.some(({ text }, i) => text === "load" && items[i - 1]?.text === "no")) return;
-  // "fan 3 of 4 running"
-  if (items[draft.index - 1]?.text === "of") return;
-  if (items.some((item) => weighed.test(item.text))) return;
-  const next = items[draft.index + 1];
-  if (next?.kind === itemKind.word && next.roles === 0 && next.plural) return;
-  const before = list[list.indexOf(draft) - 1]?.quantity;
-  if (draft.stat === "peak" && before !== undefined && !electric.has(before)) return;
-  draft.quantity = "current";
-  draft.assumedQuantity = true;
-  for (const other of list)
-    if (
-      other.quantity === undefined &&
-      other.unit === undefined &&
-      shapeOf(other) === "" &&
-      other.state === undefined &&
-      alike(draft, other) &&
-      Math.abs(list.indexOf(other) - list.indexOf(draft)) <= 3
-    ) {
-      other.quantity = "current";
-      other.assumedQuantity = true;
-    }
-}
-
 /** Words of pressures that are watched as they stand. */
 const standing =
   /^(?:leak|leaking|n2|nitrogen|nitro|psi|gauge|gauges|micron|microns|vacuum|decay|isolated)$/;
 
 /** Three values of one size between 180 and 620: the legs of a supply. */
-export function byThree(list: readonly Draft[], items: readonly Item[], setting: Setting): void {
+export function byThree(
+  list: readonly Draft[],
+  items: readonly Item[],
+  setting: Setting,
+  { test }: Context,
+): void {
+  // what comes behind "megging at 500" are its megohms
+  if (test?.ahead === true) return;
   if (setting.insulation && list.some((draft) => draft.testVoltage !== undefined)) return;
   if (list.some((draft) => draft.after !== undefined || draft.lasting !== undefined)) return;
   if (items.some((item) => standing.test(item.text))) return;

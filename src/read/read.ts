@@ -22,6 +22,7 @@ import { withoutPauses } from "./pauses.ts";
 import { plain } from "./plain.ts";
 import { pumpShut } from "./pump-shut.ts";
 import { reasonBetween } from "./reason-between.ts";
+import { rowInHand } from "./row-in-hand.ts";
 import { applyRules, asides, remarks } from "./rules/list.ts";
 import { scan } from "./scan.ts";
 import { signIndex } from "./signs.ts";
@@ -95,7 +96,8 @@ export function begin(text: string, context: Context): { note: Note; tokens: rea
   const even = plain(text);
   const last = context.readings[context.readings.length - 1]?.quantity;
   const testing = last === "insulation_resistance" || context.test?.ahead === true;
-  const tokens = legsByNumber(withoutPauses(withInitials(scan(even), text), text), testing);
+  const scanned = withoutPauses(withInitials(scan(even), text), text);
+  const tokens = legsByNumber(scanned, testing, rowInHand(context));
   const { units } = context;
   const family = familyOf(context);
   const items = itemsOf({ tokens, typed: text, items: [], family, units, pairs: true });

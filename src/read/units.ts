@@ -135,12 +135,10 @@ function inchHere(build: Building, i: number): boolean {
 
 /** "ST 50 HP 365": behind a gauge's value HP is the next gauge. */
 function gaugeBefore(build: Building): boolean {
-  const label = build.items[build.items.length - 1]?.label;
-  return (
-    label !== undefined &&
-    label.rating === undefined &&
-    (label.place !== undefined || label.hint !== undefined)
-  );
+  const item = build.items[build.items.length - 1];
+  const label = item?.label;
+  if (label === undefined || item?.text === "sp") return label !== undefined;
+  return label.rating === undefined && (label.place ?? label.hint) !== undefined;
 }
 
 /** "bar(a)", "kPa(g)" */

@@ -37,6 +37,7 @@ import { minutesOut } from "./minutes-out.ts";
 import { motorSizes } from "./motor-size.ts";
 import { namedRooms } from "./named-rooms.ts";
 import { newSize } from "./new-size.ts";
+import { nextMachine } from "./next-machine.ts";
 import { nitrogenRule } from "./nitrogen.ts";
 import { nominalSizes } from "./nominal-size.ts";
 import { numberAsName } from "./number-as-name.ts";
@@ -125,6 +126,7 @@ export const asides: readonly Rule[] = [
   relayPins,
   asideNumbers,
   valveOfRoom,
+  nextMachine,
   subjectRows,
   machineAgain,
   colonRows,

@@ -4,9 +4,19 @@ import { type Note, type Rule, state } from "../note.ts";
 import { role } from "../word.ts";
 
 const turns =
-  /^(?:now|on|onto|to|next|starting|start|moving|doing|over|checking|at|with|gauges|first)$/;
+  /^(?:now|on|onto|to|next|other|starting|start|moving|doing|over|checking|at|with|gauges|first)$/;
 /** A message that turns to a machine says little else; common practice, no source. */
 const WORDS = 9;
+
+/** "comp 2:", "ok, comp 2": nothing else is said. */
+function isAlone(items: readonly Item[], named: number): boolean {
+  return items.every(
+    ({ kind, text }, i) =>
+      i === named ||
+      kind === itemKind.sign ||
+      /^(?:ok|okay|alright|right|so|and|then|here|first|1st|second|2nd|third|3rd)$/.test(text),
+  );
+}
 
 /** "megging compressor 1 at 500 volts", "ohming out comp 2": a test that is about to begin. */
 function announces(note: Note): boolean {
@@ -24,7 +34,7 @@ function pointNamed(items: readonly Item[]): number {
   return one && !machine ? (named[0] ?? -1) : -1;
 }
 
-/** "moving to circuit 2", "on comp B now": the values come in the next message. */
+/** "moving to circuit 2", "on comp B now", "comp 2" alone: the values come in the next message. */
 export const machineInHand: Rule = {
   name: "<turns to> <machine>",
   apply: (note) => {
@@ -53,7 +63,10 @@ export const machineInHand: Rule = {
     const subject = items[at ?? -1]?.subject;
     if (at === undefined || named.length !== 1 || subject === undefined) return;
     if (items[at]?.owner !== undefined) return;
-    if (!test && !items.some((item) => turns.test(item.text))) return;
+    if (!test && !items.some((item) => turns.test(item.text))) {
+      // a name alone answers what was asked, where something was
+      if (note.context.open !== undefined || !isAlone(items, at)) return;
+    }
     state(note, machineInHand.name, [at, at + 1], { kind: "note", about: `${IN_HAND}${subject}` });
   },
 };

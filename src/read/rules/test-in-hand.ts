@@ -10,6 +10,9 @@ const meters: readonly (readonly [words: RegExp, quantity: QuantityName])[] = [
   [/^(?:caps?|capacitors?)$/, "capacitance"],
 ];
 
+const filler =
+  /^(?:checking|check|taking|doing|getting|next|clamp|meter|clamping|got|my|putting|put|draw|draws|reading|readings|legs?|phases?|side|full|speed|load|running|now)$/;
+
 const lead =
   role.article | role.preposition | role.is | role.now | role.next | role.all | role.each;
 
@@ -19,13 +22,15 @@ function meterSaid(items: readonly Item[]): QuantityName | undefined {
   for (const item of items) {
     // "amps good" is the test's outcome, not its announcement
     const whole = isOneWord(item);
-    const meter = whole ? meters.find(([words]) => words.test(item.text))?.[1] : undefined;
+    // "running amps": the state and the meter in one name
+    const meter =
+      item.label?.quantity === "current" && item.label.state !== undefined
+        ? "current"
+        : whole
+          ? meters.find(([words]) => words.test(item.text))?.[1]
+          : undefined;
     if (meter !== undefined && found === undefined) found = meter;
-    else if (
-      !/^(?:checking|check|taking|doing|getting|next|clamp|meter|clamping|got|my|putting|put|draw|draws|reading|readings|legs?|phases?|side)$/.test(
-        item.text,
-      )
-    ) {
+    else if (!filler.test(item.text)) {
       const place =
         item.kind === itemKind.subject ||
         item.kind === itemKind.sign ||
@@ -55,9 +60,11 @@ export const testsInHand: Rule = {
     if (note.readings.length > 0 || note.ask.length > 0 || items.length > 14) return;
     if (note.statements.some((one) => one.kind !== "note")) return;
     if (note.holds.mark || items.some((item) => item.kind === itemKind.number && item.unit)) return;
-    const at = items.findIndex(
-      (item) => item.label?.quantity !== undefined && tests.has(item.label.quantity),
-    );
+    const tested = (only: (quantity: QuantityName) => boolean): number =>
+      items.findIndex(({ label }) => label?.quantity !== undefined && only(label.quantity));
+    // "ohming the windings": what is measured, before the word for measuring
+    const windings = tested((quantity) => quantity === "winding_resistance");
+    const at = windings >= 0 ? windings : tested((quantity) => tests.has(quantity));
     const quantity =
       items[at]?.label?.quantity ?? (items.length <= 7 ? meterSaid(items) : undefined);
     if (quantity === undefined) return;
