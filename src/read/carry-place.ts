@@ -3,6 +3,7 @@ import type { Context } from "./context.ts";
 import type { Draft } from "./draft.ts";
 import { onlyAlive } from "./inherit.ts";
 import type { Item } from "./item.ts";
+import { loads, rests } from "./two-states.ts";
 import { role } from "./word.ts";
 
 /** The message goes on where the last one stopped: "now", "after 10 min", "still". */
@@ -37,6 +38,18 @@ function nextOfKind(draft: Draft, context: Context): void {
   if (share > 0.5 && share < 2) draft.place = last.at;
 }
 
+/** "loaded 318" behind a bus that stood at 326: the same bus in its other state. */
+function busLoaded(draft: Draft, items: readonly Item[], { readings }: Context): void {
+  const last = readings.at(-1);
+  if (last?.at !== "dc_bus" || draft.quantity !== "voltage" || draft.ownUnit) return;
+  const ratio = draft.value / Number(last.figure.number);
+  if (!(ratio > 0.7 && ratio < 1.4) || draft.subject !== undefined) return;
+  if (!items.some(({ text }) => loads.test(text) || rests.test(text))) return;
+  draft.place = last.at;
+  draft.kind ??= last.kind;
+  draft.subject = last.subject;
+}
+
 /** "after 10 min 5 V" behind "bus 318 V dc": the same place again, where the unit is said and the place is not. */
 export function carryPlace(
   drafts: readonly Draft[],
@@ -45,7 +58,10 @@ export function carryPlace(
 ): void {
   const draft = onlyAlive(drafts);
   if (draft === undefined || draft.place !== undefined) return;
-  if (draft.points === undefined && draft.rating === undefined) nextOfKind(draft, context);
+  if (draft.points === undefined && draft.rating === undefined) {
+    nextOfKind(draft, context);
+    busLoaded(draft, items, context);
+  }
   if (!draft.ownUnit) return;
   if (draft.points !== undefined || draft.subject !== undefined || draft.component) return;
   if (draft.rating !== undefined || draft.thing !== undefined || !placed.has(draft.quantity ?? ""))

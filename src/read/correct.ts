@@ -159,7 +159,12 @@ function notThat(note: Note, drafts: readonly Draft[]): Draft | undefined {
   if (!ahead && !middle.some((item) => item.text === "not")) return undefined;
   if (middle.length > (told ? 4 : 2)) return undefined;
   const old = note.context.readings.find((reading) => sameFigure(wrong, reading, note));
-  if (old === undefined) return undefined;
+  if (old === undefined) {
+    // "8.8 not 88" behind an 88 that was asked about: of that, whatever else was read
+    const asked = note.context.open?.drafts.some(({ number }) => number === wrong.value) === true;
+    if (asked && right.quantity === undefined) right.question = "quantity";
+    return undefined;
+  }
   wrong.gone = true;
   const item = note.items[wrong.index];
   if (item !== undefined) item.owner = "<value> not <value>";

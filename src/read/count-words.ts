@@ -23,6 +23,8 @@ const rooms =
 
 function countWord(items: readonly Item[], i: number, plain: string): number {
   const item = items[i];
+  // "335 with both": what ran while it was read
+  if (/^(?:with|w)$/.test(items[i - 1]?.text ?? "")) return 0;
   if (item?.text === "x3" || item?.text === "x2") return item.text === "x3" ? 3 : 2;
   if (ofEachLeg(items, i, plain)) return 3;
   // "600 meg each to ground": a motor's three ends
@@ -203,7 +205,7 @@ export function countOf(
       return next > 0 && !warmth && leadsTo(items, i, next) ? 1 : count;
     }
     // "480 leg to leg all three"
-    const leg = /^(?:legs?|phases?|lines?)$/.test(item.text);
+    const leg = /^(?:legs?|phases?|lines?|coming|incoming)$/.test(item.text);
     if (item.kind === itemKind.word && item.roles === 0 && !leg) break;
   }
   return eachOf(items, draft, plain);

@@ -14,7 +14,7 @@ const leastRatio = 1.7;
 const supplies = /^(?:110|115|120)\/(?:208|220|230|240)$|^(?:265|277)\/(?:460|480)$|^(?:347)\/600$/;
 
 function bare(draft: Draft | undefined): draft is Draft {
-  return draft !== undefined && !draft.gone && !draft.component && isUntold(draft);
+  return draft !== undefined && !draft.gone && isUntold(draft);
 }
 
 function isPair(items: readonly Item[], left: Draft, right: Draft): boolean {
@@ -72,15 +72,20 @@ const ratings: ReadonlySet<number> = new Set([370, 440]);
 
 /** "Somebody been adding gas. 116 / 409": a sentence of nothing but the pair. */
 function alone(items: readonly Item[], left: Draft): boolean {
-  const [right, end] = [items[left.index + 2], items[left.index + 3]];
+  const right = items[left.index + 2];
+  const now = items[left.index + 3]?.text === "now" ? 1 : 0;
+  const end = items[left.index + 3 + now];
   const ends = end === undefined || end.kind === itemKind.line || end.text === ".";
   return ends && left.value >= leastAlone && !ratings.has(right?.value ?? 370);
 }
 
 /** The pair begins the message or a sentence of it. */
 function first(items: readonly Item[], left: Draft): boolean {
-  const before = items[left.index - 1];
-  return before === undefined || before.kind === itemKind.line || before.text === ".";
+  const now = items[left.index - 1]?.text === "now";
+  const before = items[left.index - (now ? 2 : 1)];
+  if (before === undefined || before.kind === itemKind.line || before.text === ".") return true;
+  // "cleaned the coil, now 121/331", "coil washed 118/325"
+  return (now && before.text === ",") || before.owner === "<what was done>";
 }
 
 /** "116/409, suct line 55, liquid 97": lines with their figures. */
@@ -139,6 +144,8 @@ export function gaugePair(
   drafts.forEach((left, order) => {
     const right = drafts[order + 1];
     if (!bare(left) || !bare(right) || !isPair(items, left, right)) return;
+    // "washed the coil. 121/331 now": another sentence tells of the part
+    if (right.component || (left.component && !first(items, left))) return;
     const [low, high] = [lowSide[units], highSide[units]];
     const fits =
       left.value >= low[0] &&
@@ -148,6 +155,7 @@ export function gaugePair(
       right.value >= left.value * leastRatio;
     if (!(fits && told(items, left)) && !stands(items, left, right, low)) return;
     for (const draft of [left, right]) draft.named = "pressure";
+    left.component = false;
     left.place = "suction";
     right.place = "discharge";
     right.subject = left.subject ?? right.subject;

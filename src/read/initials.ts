@@ -57,3 +57,29 @@ export function withInitials(tokens: readonly Token[], typed: string): readonly 
   }
   return out;
 }
+
+const glued = /^(?:uvw|t1t2t3|l1l2l3)$/;
+const ground = /^(?:to|-|gnd|ground|grnd|earth|pe|all|each)$/;
+
+/** "UVW to earth", "T1T2T3-G": three points that are written as one word. */
+export function legsApart(tokens: readonly Token[]): readonly Token[] {
+  if (!tokens.some(({ text }) => glued.test(text))) return tokens;
+  return tokens.flatMap((token, i) => {
+    if (!glued.test(token.text) || !ground.test(tokens[i + 1]?.text ?? "")) return [token];
+    const parts = token.text.match(/[a-z]|\d/g) ?? [];
+    return parts.map((text, at): Token => {
+      const number = /\d/.test(text);
+      const from = token.from + at;
+      return {
+        ...token,
+        kind: number ? tokenKind.number : tokenKind.word,
+        text,
+        word: number ? undefined : lookUp(text),
+        from,
+        to: from + 1,
+        glued: number,
+        value: number ? Number(text) : token.value,
+      };
+    });
+  });
+}

@@ -199,12 +199,33 @@ function shutOff(items: readonly Item[], at: number): boolean {
   return next !== undefined && next.value !== 0 && next.unit?.dimension !== "voltage";
 }
 
+/** "sc 2 it needs gas": what is to be done, and not what the figure before it should be. */
+function needsThing(items: readonly Item[], at: number): boolean {
+  const [item, next] = [items[at], items[at + 1]];
+  if (item?.label?.rating !== "expected" || !/^(?:needs?|wants?)$/.test(item.text)) return false;
+  if (next === undefined || next.kind === itemKind.sign || next.kind === itemKind.line) return false;
+  const figure = items.slice(at + 1, at + 5).some(({ kind }) => kind === itemKind.number);
+  return !figure && items[at - 1]?.kind !== itemKind.sign;
+}
+
+/** "sc 1, gonna add a couple pounds": pounds that nobody counts, of no figure before them. */
+function vagueWeight(items: readonly Item[], at: number): boolean {
+  const item = items[at];
+  if (item?.kind !== itemKind.unit || item.unit?.dimension !== "mass") return false;
+  const before = /^(?:of|more)$/.test(items[at - 1]?.text ?? "") ? at - 2 : at - 1;
+  return /^(?:couple|few|some|several|little|bit)$/.test(items[before]?.text ?? "");
+}
+
 /**
  * Names that say nothing of the figures beside them: how something was found, whether there is any, what it
  * is called, what it is held against.
  */
 export function muted(items: readonly Item[], plain: string): void {
   items.forEach((item, at) => {
+    if (vagueWeight(items, at)) {
+      item.kind = itemKind.word;
+      item.unit = undefined;
+    }
     if (item.label === undefined) return;
     if (heldAgainst(items, at)) item.label = { hint: "current" };
     else if (lineOfWires(items, at)) item.label = { hint: "voltage" };
@@ -221,6 +242,7 @@ export function muted(items: readonly Item[], plain: string): void {
       chargeTakenOut(items, at) ||
       sameWarmth(items, at) ||
       saysNormal(items, at) ||
+      needsThing(items, at) ||
       headsPair(items, at) ||
       foundFine(items, at) ||
       flowOrNone(items, at) ||

@@ -1,3 +1,4 @@
+import type { Place } from "../vocabulary.ts";
 import type { Context } from "./context.ts";
 import { type Draft, isUntold } from "./draft.ts";
 import { type Item, itemKind } from "./item.ts";
@@ -33,6 +34,7 @@ export function numberedCases(
   const last = context.readings.findLast(({ subject }) => /^case \d/.test(subject ?? ""));
   if (last !== undefined && last.quantity !== "temperature") return;
   const [low, high] = warmth[context.units];
+  if (bothAirs(drafts, airsOf(context, last?.subject))) return;
   for (const draft of drafts) {
     if (!/^case \d/.test(draft.subject ?? "") || !isUntold(draft) || !behindName(draft, items))
       continue;
@@ -40,6 +42,37 @@ export function numberedCases(
     draft.hint = "temperature";
     draft.place = "box";
   }
+}
+
+/** "case 9 is 36 and 41" behind the two airs of case 8 */
+function bothAirs(drafts: readonly Draft[], airs: readonly (Place | undefined)[]): boolean {
+  const [left, right, ...others] = drafts.filter(({ gone }) => !gone);
+  if (airs.length !== 2 || left === undefined || right === undefined || others.length > 0)
+    return false;
+  const bare = [left, right].every(
+    ({ unit, named, points, place }) =>
+      (unit ?? named ?? points) === undefined && (place === undefined || place === "box"),
+  );
+  if (!bare || !/^case \d/.test(left.subject ?? "")) return false;
+  right.subject ??= left.subject;
+  if (right.subject !== left.subject) return false;
+  [left, right].forEach((one, order) => {
+    one.hint = "temperature";
+    one.place = airs[order];
+  });
+  return true;
+}
+
+/** The two airs that were read of a case, in their order. */
+function airsOf(
+  { readings }: Context,
+  subject: string | undefined,
+): readonly (Place | undefined)[] {
+  const airs = readings.slice(-2).filter((one) => one.subject === subject && subject !== undefined);
+  const places = airs.map(({ at }) => at);
+  return new Set(places).size === 2 && places.every((place) => place?.endsWith("_air"))
+    ? places
+    : [];
 }
 
 const wares =

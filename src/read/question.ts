@@ -206,7 +206,7 @@ function vacOrVolts(note: Note, draft: Draft): boolean {
   // what came down by steps was pulled
   if (draft.series !== undefined) return false;
   const pumped = note.items.some((item) =>
-    /^(?:hold|holding|held|pump|pulled|pulling|pull|decay|isolated|vacuum|deep|down|valved)$/.test(
+    /^(?:hold|holding|holds|held|steady|pump|pulled|pulling|pull|decay|isolated|vacuum|deep|down|valved)$/.test(
       item.text,
     ),
   );

@@ -8,7 +8,7 @@ import { leftOver } from "./cover.ts";
 import { deniedNames } from "./denied-names.ts";
 import { dotTimes } from "./dot-times.ts";
 import { headsOf } from "./heads.ts";
-import { withInitials } from "./initials.ts";
+import { legsApart, withInitials } from "./initials.ts";
 import { isolated } from "./isolated.ts";
 import { type Item, itemKind } from "./item.ts";
 import { itemsOf } from "./items.ts";
@@ -28,6 +28,7 @@ import { scan } from "./scan.ts";
 import { signIndex } from "./signs.ts";
 import { withoutTalk } from "./small-talk.ts";
 import { startPart } from "./start-part.ts";
+import { withSubscripts } from "./subscripts.ts";
 import { tankLetters } from "./tank-fill.ts";
 import { testerKilo } from "./tester-kilo.ts";
 import { thatsThe } from "./thats-the.ts";
@@ -71,7 +72,8 @@ function holdsOf(items: readonly Item[]): Holds {
     if (item.kind === itemKind.number || item.kind === itemKind.code) number = true;
     if (item.text === "?") mark = true;
     else if (takesOut.test(item.text)) undo = true;
-    else if (/^(?:left|gone|locked|chained|away|out|roof|rooftop)$/.test(item.text)) place = true;
+    else if (/^(?:left|gone|locked|chained|away|out|should|roof|rooftop)$/.test(item.text))
+      place = true;
     if (item.kind === itemKind.subject && (item.roles & role.clock) !== 0) aside = true;
     if (item.signs === undefined) continue;
     signs = true;
@@ -96,8 +98,8 @@ export function begin(text: string, context: Context): { note: Note; tokens: rea
   const even = plain(text);
   const last = context.readings[context.readings.length - 1]?.quantity;
   const testing = last === "insulation_resistance" || context.test?.ahead === true;
-  const scanned = withoutPauses(withInitials(scan(even), text), text);
-  const tokens = legsByNumber(scanned, testing, rowInHand(context));
+  const scanned = withInitials(legsApart(withSubscripts(scan(even))), text);
+  const tokens = legsByNumber(withoutPauses(scanned, text), testing, rowInHand(context));
   const { units } = context;
   const family = familyOf(context);
   const items = itemsOf({ tokens, typed: text, items: [], family, units, pairs: true });

@@ -2,8 +2,8 @@ import { isStrongBreak } from "./breaks.ts";
 import type { Draft } from "./draft.ts";
 import type { Item } from "./item.ts";
 
-const rests = /^(?:idle|idling|sitting|resting|unloaded|standing)$/;
-const loads = /^(?:load|loads|loaded|under|running|start|startup|going|starts|kicks)$/;
+export const rests = /^(?:idle|idling|sitting|resting|unloaded|standing)$/;
+export const loads = /^(?:load|loads|loaded|under|running|start|startup|going|starts|kicks)$/;
 const befores = /^(?:before|b4|bfr|befor|bfore)$/;
 const recovers = /^(?:back|recovers|recovered|returns|returned|recovering)$/;
 
@@ -27,7 +27,7 @@ export function twoStates(items: readonly Item[], left: Draft, right: Draft): bo
   const gap = [left.index + 1, right.index] as const;
   const behind = right.index + 1;
   const between = told(items, ...gap, rests);
-  const loaded = right.state === "running" || told(items, behind, right.index + 6, loads);
+  const loaded = right.state !== undefined || told(items, behind, right.index + 6, loads);
   const rested =
     (between && loaded) ||
     (left.state === "running" && (between || told(items, behind, right.index + 3, rests)));

@@ -146,9 +146,13 @@ export function isWith(build: Building, at: number): boolean {
   if (token?.text !== "w" || token.glued || build.typed.charAt(token.from) !== "w") return false;
   if (next?.kind === tokenKind.code) return true;
   const label = phraseAt(build.tokens, at + 1)?.word.label;
+  // "465 w one fan"
+  const counted = build.tokens[at + 2]?.word;
+  if (/^(?:one|two|three|1|2|3)$/.test(next?.text ?? "") && counted?.label?.thing !== undefined)
+    return true;
   return (
     next?.kind === tokenKind.word &&
-    (/^(?:n2|the|a|an|no|both|all|new|old|it|dry)$/.test(next.text) ||
+    (/^(?:n2|the|a|an|no|both|all|just|only|everything|new|old|it|dry|coils?|doors?|panels?|lids?|filters?)$/.test(next.text) ||
       label?.thing !== undefined ||
       label?.quantity === "pressure")
   );

@@ -170,8 +170,12 @@ const stops =
 
 /** "ran for six minutes before it cut out", "takes 90 seconds and then it trips", "trips after 20 seconds". */
 function untilStop(items: readonly Item[], i: number): boolean {
-  const [lead, verb] = [items[i - 1]?.text ?? "", items[i - 2]?.text ?? ""];
-  if (/^(?:after|in|within)$/.test(lead) && stops.test(verb)) return true;
+  // "trips after about 5 minutes"
+  const at = ((items[i - 1]?.roles ?? 0) & role.about) !== 0 ? i - 1 : i;
+  const [lead, verb, no] = [1, 2, 3].map((back) => items[at - back]?.text ?? "");
+  // "no drop in 30 min": how long it held
+  const none = /^(?:no|without|zero|any|not|didnt)$/.test(no ?? "");
+  if (/^(?:after|in|within)$/.test(lead ?? "") && stops.test(verb ?? "") && !none) return true;
   const runs = items
     .slice(Math.max(0, i - 3), i)
     .some(({ text }) => /^(?:ran|runs|run|takes|took|lasts|lasted|stays|stayed)$/.test(text));

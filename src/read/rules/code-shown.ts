@@ -8,6 +8,7 @@ import { textAt } from "./near.ts";
 const acts = /^(?:flashing|flashes|flashed|blinking|blinks|blinked)$/;
 const stands = /^(?:showing|displayed|up|lit|cleared|gone)$/;
 const returns = /^(?:came|comes)$/;
+const alarms = /^(?:alarms?|fault|error|err)$/;
 const shows = /^(?:shows|show|showing|displays|displaying|reads|says|flashing|blinking)$/;
 
 /** Names of machines look like codes: "OU3 showing low", "AC2 flashing". */
@@ -45,6 +46,7 @@ function shownBehind(note: Note, i: number): boolean {
   const verb = textAt(items, end);
   if (stands.test(verb)) return ends(items[end + 1]);
   if (returns.test(verb)) return /^(?:back|right|up)$/.test(textAt(items, end + 1));
+  if (alarms.test(verb)) return !parts.test(codeOf(note, i) ?? "");
   return acts.test(verb) && codeOf(note, end + 1) === undefined;
 }
 
@@ -144,7 +146,7 @@ function take(note: Note, i: number, code: string): void {
 export const codesShown: Rule = {
   name: "<letter and digits> flashing",
   heads:
-    "flashing|flashes|flashed|blinking|blinks|blinked|showing|shows|show|displayed|displays|displaying|up|lit|reads|says|also|now|plus|and|then|came|comes|cleared|gone|reset|again|on|at|in|from|vfd|drive|inverter|fc|flt|hist|history|log|logs",
+    "flashing|flashes|flashed|blinking|blinks|blinked|showing|shows|show|displayed|displays|displaying|up|lit|reads|says|also|now|plus|and|then|came|comes|cleared|gone|reset|again|on|at|in|from|vfd|drive|inverter|fc|flt|hist|history|log|logs|alarm|alarms|fault|error|err",
   apply: (note) => {
     note.items.forEach((item, i) => {
       const code = codeOf(note, i);

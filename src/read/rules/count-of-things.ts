@@ -172,12 +172,9 @@ export const counts: Rule = {
         return;
       }
       const counted = !measures(items[i - 1]) || countNoun(items[i + 3]);
-      if (
-        text === "of" &&
-        counted &&
-        freeNumber(items[i + 2]) &&
-        items[i + 2]?.unit === undefined
-      ) {
+      // "3 of 5", "3 out of 5": "out of" is one item
+      const of = text === "of" || (text === "out" && next !== undefined && next.to > next.from + 3);
+      if (of && counted && freeNumber(items[i + 2]) && items[i + 2]?.unit === undefined) {
         state(note, counts.name, [i, i + 3], { kind: "note", about: "count" });
         return;
       }

@@ -45,8 +45,13 @@ function hourOfHold({ items }: Note, i: number): boolean {
   if (!isFace(item) || item.value % 100 === 0) return false;
   const told = /^(?:its|it's)$/.test(its?.text ?? "");
   const apart = its?.text === "is" && /^(?:it|time)$/.test(textAt(items, i - 2));
-  if (!told && !apart) return false;
-  if (!items.slice(0, i).some(({ text }) => /^(?:nitrogen|nitro|n2)$/.test(text))) return false;
+  // "forty bar of nitrogen, started at ten fifteen"
+  const begun = /^(?:started|starting|began|begun)$/.test(
+    its?.text === "at" ? textAt(items, i - 2) : (its?.text ?? ""),
+  );
+  if (!told && !apart && !begun) return false;
+  const gas = items.slice(0, i).some(({ text }) => /^(?:nitrogen|nitro|n2)$/.test(text));
+  if (!gas && !(begun && items.some(({ unit }) => unit?.dimension === "pressure"))) return false;
   const held = items.slice(0, i).filter(freeNumber);
   return held.length === 1 && item.value > (held[0]?.value ?? 0) * tooFar;
 }

@@ -1,8 +1,14 @@
 import { isStrongBreak } from "../breaks.ts";
+import { COUNTED } from "../count-words.ts";
 import { type Item, itemKind, wordsFrom } from "../item.ts";
 import { type Rule, state } from "../note.ts";
+import { partWords } from "../words/parts.ts";
+import { things } from "./counted-things.ts";
+import { isOrdinalUpTo } from "./near.ts";
 import { STATUS, statusOf } from "./status-words.ts";
 import { isTotal } from "./stay.ts";
+
+const partNames: ReadonlySet<string> = new Set(partWords.flatMap(([words]) => words.split("|")));
 
 const labor = /^(?:labor|labour|ot|overtime|timesheet|billable|bill|log|hrs|onsite|straight|me)$/;
 
@@ -71,12 +77,22 @@ function isTravel(items: readonly Item[], i: number): boolean {
   return time && /^(?:travel|drive|driving|drv)$/.test(items[of]?.text ?? "");
 }
 
+/** Nothing that was measured, ran or was pulled. */
+function aside(item: Item, hours: Item | undefined): boolean {
+  if (item === hours) return true;
+  if (item.kind === itemKind.number) return item.owner !== undefined;
+  return item.label === undefined && !elsewhere.test(item.text);
+}
+
 /** "used two hours fifteen", "took me 1.5 hrs": and nothing behind that tells what took so long. */
 function spent(items: readonly Item[], i: number): boolean {
   const led = wordsFrom(items, i - 3, i);
+  // "used 3 hours", "it took two hours": where nothing else was measured that could have taken so long
+  const took = /\btook(?: about| like)?$/.test(led) && items.every((item) => aside(item, items[i]));
   const there = onTheJob.test(wordsFrom(items, i - 6, i));
   if (
     !there &&
+    !took &&
     !/\b(?:used|took me|took us|spent|i have|ive got|charge)(?: about| like)?$/.test(led)
   )
     return false;
@@ -89,6 +105,11 @@ function spent(items: readonly Item[], i: number): boolean {
 }
 
 const farewell = new Set(["done", "left_site"]);
+
+/** A number but the hour that a farewell was said with: "done 5pm". */
+function isFigure({ kind, owner }: Item): boolean {
+  return kind === itemKind.number && owner !== STATUS;
+}
 
 /** "done, 1.5 hrs", "leaving otterby. 2 hrs": the last that is told behind a farewell is how long he was there. */
 function closesWith(items: readonly Item[], i: number): boolean {
@@ -104,14 +125,23 @@ function closesWith(items: readonly Item[], i: number): boolean {
   const bye = items.findIndex((one) => one.owner === STATUS && farewell.has(statusOf(one) ?? ""));
   if (bye < 0 || bye >= i) return false;
   const between = items.slice(bye + 1, i).filter(({ from }) => from >= (items[bye]?.signsTo ?? 0));
-  if (between.length > 7 || between.some(({ kind }) => kind === itemKind.number)) return false;
+  if (between.length > 7 || between.some(isFigure)) return false;
   if (between.some(({ text }) => elsewhere.test(text) && !/^(?:out|off)$/.test(text))) return false;
   return (
     before?.kind === itemKind.sign ||
     before?.kind === itemKind.line ||
     between.length === 0 ||
+    before?.owner === STATUS ||
     /^(?:us|each|me)$/.test(before?.text ?? "")
   );
+}
+
+/** "3.25 hrs n 1 drier", "2 hrs + 2 filters": hours of work, and then what it took; where its count stands, or 0. */
+function partBehind(items: readonly Item[], i: number): number {
+  const [joint, count, part] = items.slice(i + 1, i + 4);
+  if (!/^(?:,|and|n|&|\+|plus)$/.test(joint?.text ?? "")) return 0;
+  if (!isOrdinalUpTo(count, 24) || elsewhere.test(items[i - 1]?.text ?? "")) return 0;
+  return things.has(part?.text ?? "") || partNames.has(part?.text ?? "") ? i + 2 : 0;
 }
 
 /** "put me down for 3 hours", "2.5 hrs labor", "1 hour overtime" */
@@ -151,7 +181,9 @@ export const laborRule: Rule = {
       const said = near.some(
         (word) => word.text !== "me" && labor.test(word.text) && word.kind !== itemKind.number,
       );
-      const last = closesWith(items, i) || spent(items, i);
+      const parts = partBehind(items, i);
+      if (parts > 0) state(note, COUNTED, [parts, parts + 1], { kind: "note", about: "count" });
+      const last = parts > 0 || closesWith(items, i) || spent(items, i);
       if (!down && !said && !alone && !isTotal(items, i) && !last) return;
       const minutes = minutesBehind(items, i);
       const hours = item.value + minutes;

@@ -16,16 +16,21 @@ export function lengthOf(note: Note, i: number, item: Item, next: string): boole
   // "replaced 6 m", "ran 20 m": of wire or pipe
   if (laid.test(textAt(note.items, i - 1)) && isMetres(note, item)) return true;
   if (next !== "of") return false;
-  // "40 m of half inch": meters of pipe, no megohms
-  if (isMetres(note, item)) return true;
   // "line set's about 65 feet of 3/8", "it's got 65 feet of line": measured, whatever pipe it is
   const ofLine = /^line(?:s|set)?$/.test(textAt(note.items, i + 2)) && item.value > 3;
   const led = note.items.slice(Math.max(0, i - 3), i).map(({ label }) => label?.quantity);
-  if (item.unit?.dimension !== "length" || ofLine || led.includes("length")) return false;
+  // "40 m of half inch": meters of pipe, no megohms
+  const metres = isMetres(note, item);
+  if (!metres && (item.unit?.dimension !== "length" || ofLine || led.includes("length")))
+    return false;
   const [size, stroke, cores] = [note.items[i + 2], textAt(note.items, i + 3), note.items[i + 4]];
   if (freeNumber(size) && stroke === "/" && freeNumber(cores) && size.value <= 22)
     state(note, SIZE, [i + 2, i + 5], { kind: "note", about: "size" });
-  else if (freeNumber(size) && size.fraction && size.unit === undefined)
+  else if (
+    freeNumber(size) &&
+    size.fraction &&
+    (size.unit === undefined || size.unit.figure === "in")
+  )
     state(note, SIZE, [i + 2, i + 3], { kind: "note", about: "size" });
   return true;
 }

@@ -140,6 +140,8 @@ function refrigerant(note: Note, i: number): number | undefined {
     item.unit === undefined &&
     gases.has(item.text) &&
     /^(?:split|system|unit|machine|freon|gas|refrigerant)$/.test(next) &&
+    // "liquid 12 gas 9": of two pipes each its figure
+    !(next === "gas" && items[i + 2]?.kind === itemKind.number) &&
     !(
       next === "split" &&
       item.text.length < 3 &&

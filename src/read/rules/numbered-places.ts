@@ -1,6 +1,6 @@
 import type { Item } from "../item.ts";
 import { type Rule, state } from "../note.ts";
-import { freeNumber, textAt } from "./near.ts";
+import { freeNumber, isOrdinalUpTo, textAt } from "./near.ts";
 
 /** Places that are told apart by a number behind them. */
 const nouns = /^(?:box|space|case|head|indoor)$/;
@@ -33,10 +33,32 @@ function counted(items: readonly Item[], i: number): boolean {
   });
 }
 
+const through = /^(?:thru|through)$/;
+const joint = /^(?:,|and|&|-|to|thru|through)$/;
+/** What is told of cases behind their numbers; behind degrees nothing of it is. */
+const told =
+  /^(?:are|is|all|at|warm|hot|cold|high|down|off|out|iced|icing|frozen|dead|bad|good|fine|ok|okay|not|wont|have|has|in|with|reading|reads|running|run)$/;
+
+/** "cases 14 thru 18 warm", "cases 3, 4 and 5 are down": where the numbers of a row of cases end. */
+function casesEnd(items: readonly Item[], i: number): number {
+  if (textAt(items, i) !== "cases" || items[i]?.label?.place !== "box") return i;
+  let end = i + 1;
+  let count = 0;
+  let range = false;
+  for (let at = end; at < items.length; at++) {
+    if (isOrdinalUpTo(items[at], most)) {
+      end = at + 1;
+      count++;
+    } else if (count === 0 || !joint.test(textAt(items, at))) break;
+    else range ||= through.test(textAt(items, at));
+  }
+  return count > 1 && (range || told.test(textAt(items, end))) ? end : i;
+}
+
 /** A place by its number, where that is no value of it. */
 export const numberedPlaces: Rule = {
   name: "<place> <number> is <value>",
-  heads: "box|space|case|head|indoor",
+  heads: "box|space|case|cases|head|indoor",
   needs: "number",
   apply: (note) => {
     const { items } = note;
@@ -44,6 +66,8 @@ export const numberedPlaces: Rule = {
     for (const i of named)
       state(note, numberedPlaces.name, [i, i + 2], { kind: "note", about: "place" });
     items.forEach((_, i) => {
+      const end = casesEnd(items, i);
+      if (end > i) state(note, numberedPlaces.name, [i + 1, end], { kind: "note", about: "place" });
       if (numberOf(items, i) === undefined || !valueBehind(items, i)) return;
       state(note, numberedPlaces.name, [i + 1, i + 2], { kind: "note", about: "place" });
     });

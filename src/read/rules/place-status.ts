@@ -1,5 +1,5 @@
 import { isStrongBreak } from "../breaks.ts";
-import { type Item, itemKind } from "../item.ts";
+import { isOneWord, type Item, itemKind } from "../item.ts";
 import type { Note } from "../note.ts";
 import { clockAt } from "../times.ts";
 import { role } from "../word.ts";
@@ -109,9 +109,20 @@ export function leftBehind({ items, holds }: Note): number {
   });
 }
 
+/** "out 1510", "out at 15:10": said first, with an hour that no air is as warm as. */
+function outAt(items: readonly Item[]): boolean {
+  const [out, next] = items;
+  if (out?.text !== "out" || !isOneWord(out)) return false;
+  const number = items[next?.text === "at" ? 2 : 1];
+  const hour = number?.colon === true || (number?.value ?? 0) >= 600;
+  if (number?.kind !== itemKind.number || number.unit !== undefined || !hour) return false;
+  return clockAt(items, items.indexOf(number), true) !== undefined;
+}
+
 /** "left the bakery at 10:15": a name and a clock time behind "left"; index of the word, or -1. */
 export function leftPlace(note: Note): number {
   const { items } = note;
+  if (outAt(items)) return 0;
   const at = items.findIndex((item) => item.text === "left" && item.owner === undefined);
   if (leftBehind(note) >= 0) return leftBehind(note);
   const before = items[at - 1];

@@ -9,6 +9,7 @@ import { role } from "../word.ts";
 import { comeAndGone } from "./come-and-gone.ts";
 import { askedUpTo, handsOver } from "./hands-over.ts";
 import { hereAt, hereFirst } from "./here-first.ts";
+import { minutesAway } from "./minutes-away.ts";
 import { textAt } from "./near.ts";
 import { leftBehind, leftPlace, lockedPlace, onRoof } from "./place-status.ts";
 import { returnsAt } from "./returns-at.ts";
@@ -109,30 +110,6 @@ function atUnit({ items, holds }: Note): boolean {
   const whole = /^(?:rtu|ahu|ou|odu|cu|chiller|unit|rack|rooftop)\b/i.test(unit.subject ?? "");
   return whole && rest.every(({ text }) => /^(?:now|here|,|\.)$/.test(text));
 }
-
-/** "sure, 15 minutes out": index of "out", or -1. */
-function minutesAway({ items, plain }: Note): number {
-  return items.findIndex(
-    (item, i) =>
-      (item.text === "out" || item.text === "away") &&
-      items[i - 1]?.kind === itemKind.number &&
-      (/^(?:min|h)$/.test(items[i - 1]?.unit?.figure ?? "") || bareMinutes(plain, items[i - 1])) &&
-      items.slice(0, i - 1).every((word) => assent.test(word.text)) &&
-      (items[i + 1] === undefined || items[i + 1]?.kind === itemKind.sign) &&
-      i <= 5,
-  );
-}
-
-/** "yep 15 out": minutes, of who was asked to come. */
-function bareMinutes(plain: string, item: Item | undefined): boolean {
-  const agrees =
-    /^(?:sure|ok|okay|yes|yep|yeah|ya|roger|copy|gotcha|on it|got it|running late|late)\b/;
-  const value = item?.unit === undefined ? (item?.value ?? 0) : 0;
-  return Number.isInteger(value) && value >= 5 && value <= 90 && agrees.test(plain);
-}
-
-const assent =
-  /^(?:sure|ok|okay|yes|yep|yeah|ya|im|i'm|about|still|roger|copy|maybe|like|now|can|do|gotcha|on|it|got|running|late|bit|a|,|\.)$/;
 
 /** "otw, eta 20": minutes, where no clock shows such an hour or nobody would name it so. */
 function etaMinutes(items: readonly Item[], i: number): boolean {

@@ -31,10 +31,26 @@ function bareList(items: readonly Item[], at: number): boolean {
   return last.value === one.value + 1;
 }
 
+/** "comps 1 2 4 pulling 31.2 30.8 32": numbers in any rising order, where as many values follow a word. */
+function bareNumbers(items: readonly Item[], from: number, first: number): number[] {
+  const numbers = [first];
+  let at = from;
+  for (let next = items[at]; ordinal(next) && next.text.length <= 2; next = items[at]) {
+    if (next.value <= (numbers.at(-1) ?? 0)) return [];
+    numbers.push(next.value);
+    at++;
+  }
+  const row = rowBehind(items, at);
+  const apart = row[0] !== undefined && row[0] > at;
+  return apart && numbers.length > 2 && row.length === numbers.length ? numbers : [];
+}
+
 /** "comps 1-4", "fans one, two and three", "comps 1 2 3": the numbers behind the first. */
 function numbersBehind(items: readonly Item[], i: number, first: number, plural: boolean): Named {
   const numbers = [first];
   let end = i + 1;
+  const bareRow = plural ? bareNumbers(items, end, first) : [];
+  if (bareRow.length > 0) return { numbers: bareRow, end: i + bareRow.length };
   for (;;) {
     let at = end;
     while (/^(?:,|and|&|\/)$/.test(items[at]?.text ?? "") && at < end + 2) at++;

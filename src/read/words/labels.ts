@@ -31,7 +31,7 @@ const places: readonly Row[] = [
     { place: "liquid" },
   ],
   [
-    "liquid line|liquid pipes|liquid lines|liq line|liquid temp|liquid line temp|liquid line temperature|liquid temperature|ll|llt|liq tmp|liq temp|lq temp|lq line|lqd line|tliq|liq ln|ll temp|liquid tmp|liquid pipe|liq line temp|liqline|liquid ln|liquid line tmp|liq pipe|small line|little line|small pipe|little pipe|skinny pipe|skinny line|drop leg|drop leg temp|lt|ltemp|high side temp|high side temperature",
+    "liquid line|liquid pipes|liquid lines|liq line|liquid temp|liquid line temp|liquid line temperature|liquid temperature|ll|llt|liq tmp|liq temp|lq temp|lq line|lqd line|tliq|tl|liq ln|ll temp|liquid tmp|liquid pipe|liq line temp|liqline|liquid ln|liquid line tmp|liq pipe|small line|little line|small pipe|little pipe|skinny pipe|skinny line|drop leg|drop leg temp|lt|ltemp|high side temp|high side temperature",
     { place: "liquid", hint: "temperature" },
   ],
   [
@@ -336,7 +336,7 @@ const things: readonly Row[] = [
     { component: true, thing: "coil" },
   ],
   [
-    "flt|fltr|fltrs|mtr|extract fan|extract fans|fan mtr|blower mtr|cond fan mtr|evap fan mtr|cap tube|cap tubes|capillary tube|capillary|captube|blower|blower motor|fan motor|inducer|inducer motor|draft inducer|pump|evaporator fan|evap fan|evaporator fans|evap fans|condenser fan|cond fan|cond fans|condenser fans|supply fan|return fan|exhaust fan|fan|fans|vfd|drive|motor|drier|dryer|filter|filters|eev|txv|board|panel|belt|pulley|tower|sheave|indoor fan|outdoor fan|filter drier|strainer|accumulator|receiver|economizer|damper|inverter|combustion blower|circulator",
+    "flt|fltr|fltrs|mtr|extract fan|extract fans|fan mtr|blower mtr|cond fan mtr|cond fan motor|evap fan mtr|cap tube|cap tubes|capillary tube|capillary|captube|blower|blower motor|fan motor|condenser fan motor|condenser motor|cond motor|evaporator fan motor|evap fan motor|evap motor|outdoor fan motor|indoor fan motor|inducer|inducer motor|draft inducer|pump|evaporator fan|evap fan|evaporator fans|evap fans|condenser fan|cond fan|cond fans|condenser fans|supply fan|return fan|exhaust fan|fan|fans|vfd|drive|motor|drier|dryer|filter|filters|eev|txv|board|panel|belt|pulley|tower|sheave|indoor fan|outdoor fan|filter drier|strainer|accumulator|receiver|economizer|damper|inverter|combustion blower|circulator",
     { thing: "part" },
   ],
   ["compressor|comp|compressors", { thing: "compressor" }],
