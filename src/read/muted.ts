@@ -203,7 +203,8 @@ function shutOff(items: readonly Item[], at: number): boolean {
 function needsThing(items: readonly Item[], at: number): boolean {
   const [item, next] = [items[at], items[at + 1]];
   if (item?.label?.rating !== "expected" || !/^(?:needs?|wants?)$/.test(item.text)) return false;
-  if (next === undefined || next.kind === itemKind.sign || next.kind === itemKind.line) return false;
+  if (next === undefined || next.kind === itemKind.sign || next.kind === itemKind.line)
+    return false;
   const figure = items.slice(at + 1, at + 5).some(({ kind }) => kind === itemKind.number);
   return !figure && items[at - 1]?.kind !== itemKind.sign;
 }

@@ -152,7 +152,9 @@ export function isWith(build: Building, at: number): boolean {
     return true;
   return (
     next?.kind === tokenKind.word &&
-    (/^(?:n2|the|a|an|no|both|all|just|only|everything|new|old|it|dry|coils?|doors?|panels?|lids?|filters?)$/.test(next.text) ||
+    (/^(?:n2|the|a|an|no|both|all|just|only|everything|new|old|it|dry|coils?|doors?|panels?|lids?|filters?)$/.test(
+      next.text,
+    ) ||
       label?.thing !== undefined ||
       label?.quantity === "pressure")
   );

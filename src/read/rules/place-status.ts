@@ -1,5 +1,5 @@
 import { isStrongBreak } from "../breaks.ts";
-import { isOneWord, type Item, itemKind } from "../item.ts";
+import { type Item, isOneWord, itemKind } from "../item.ts";
 import type { Note } from "../note.ts";
 import { clockAt } from "../times.ts";
 import { role } from "../word.ts";
