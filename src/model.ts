@@ -385,6 +385,8 @@ export interface Suspect {
   readonly probability: number;
   readonly for: readonly string[];
   readonly against: readonly string[];
+  /** what mends it was done, and nothing read since speaks for it */
+  readonly mended?: true;
 }
 
 export interface NextCheck {

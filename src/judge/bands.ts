@@ -4,6 +4,11 @@ import type { Application } from "./application.ts";
 /** K from a difference in Fahrenheit, the unit that the trade's figures are round in. */
 const F = kelvinPerFahrenheit;
 
+/** K that probe and gauge may be off together. Common practice, no source. */
+export const probesK = 2.8;
+/** Times that the head of a running circuit stands over its suction at least, gauge; nearer to each other they are not told apart. Common practice, no source. */
+export const liftShare = 1.3;
+
 /** A usual band; below it low, above it high. */
 export interface Band {
   readonly from: number;

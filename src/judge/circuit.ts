@@ -14,6 +14,7 @@ import { isBound, numberOf } from "./pick.ts";
 import { isPumpingDown } from "./pumping-down.ts";
 import { perScene, type Scene } from "./scene.ts";
 import { isAtRest, isNitrogen } from "./standing.ts";
+import { standsStill } from "./standing-still.ts";
 import { standsLevel } from "./stands-level.ts";
 import { areTogether, hasMovedOn, latestPair } from "./together.ts";
 
@@ -92,6 +93,7 @@ function circuitsIn(scene: Scene): Circuit[] {
 function isRunning(scene: Scene, reading: Reading): boolean {
   if (isAtRest(scene, reading) || isNitrogen(scene, reading)) return false;
   if (isPumpingDown(scene, reading) || standsLevel(scene, reading)) return false;
+  if (standsStill(scene, reading)) return false;
   return reading.quantity !== "pressure" || !notAsItRuns.test(clauseOf(scene, reading));
 }
 

@@ -1,12 +1,10 @@
 import { airOf } from "./air.ts";
 import { applicationOf, isHeating } from "./application.ts";
+import { probesK } from "./bands.ts";
 import type { Circuit } from "./circuit.ts";
 import { type Figures, figuresOf } from "./figures.ts";
 import { numberOf } from "./pick.ts";
 import type { Scene } from "./scene.ts";
-
-/** K past saturation that probes and gauges may be off together. Common practice, no source. */
-const toleranceK = 2.8;
 
 /** Cel of the warmest air that an evaporator meets where nobody measured it. Common practice, no source. */
 const warmestCooledCel = 35;
@@ -62,7 +60,7 @@ function linesExchanged(circuit: Circuit, figures: Figures): Contradiction[] {
   if (evaporatingCel === undefined || bubbleCel === undefined) return [];
   const lies = (kelvin: number, most: number) => kelvin >= 0 && kelvin <= most;
   const fits =
-    suctionCel > liquidCel + toleranceK &&
+    suctionCel > liquidCel + probesK &&
     lies(bubbleCel - suctionCel, usualK.subcooling) &&
     lies(liquidCel - evaporatingCel, usualK.superheat);
   if (!fits) return [];
@@ -126,5 +124,5 @@ function coilsAgainstAir(circuit: Circuit, scene: Scene, figures: Figures): Cont
 
 /** The first is lower than the second by more than both instruments can be off. */
 function below(first: number | undefined, second: number | undefined): boolean {
-  return first !== undefined && second !== undefined && first < second - toleranceK;
+  return first !== undefined && second !== undefined && first < second - probesK;
 }

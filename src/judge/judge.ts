@@ -9,6 +9,7 @@ import { byRole } from "./in-heating.ts";
 import { isInVain } from "./in-vain.ts";
 import { nextChecks } from "./next.ts";
 import { underOwnLimits } from "./own-limits.ts";
+import { withPutRight } from "./put-right.ts";
 import type { Scene } from "./scene.ts";
 import { sceneOf } from "./scene.ts";
 import { stagesOf } from "./stages.ts";
@@ -29,9 +30,10 @@ export function judge(whole: Case): Judgement {
     : causeEvidence(all, sceneOf(whole, stages.before), sceneOf(whole, stages.after));
   const evidence = byRole(seen, now);
   const suspects = diagnose(evidence, now);
+  const since = untouched ? findings : findingsOf(sceneOf(whole, stages.after));
   return {
     findings: underOwnLimits(findings, now),
-    diagnosis: isBlank(all, findings) ? [] : suspects,
+    diagnosis: isBlank(all, findings) ? [] : withPutRight(suspects, since, all),
     next: whole.notes.length === 0 ? [] : nextChecks(suspects, evidence, now),
     cautions: cautionsOf(all, sceneOf(whole, whole.notes.slice(-1))),
   };

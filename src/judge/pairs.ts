@@ -1,5 +1,6 @@
 import type { CaseNote, Reading } from "../model.ts";
 import type { Place } from "../vocabulary.ts";
+import { liftShare } from "./bands.ts";
 import { airPlaces, placeBeside } from "./said-places.ts";
 
 /** Letters between two numbers that are said as a pair. */
@@ -76,9 +77,6 @@ function placesOf(note: CaseNote): Map<Reading, Place> {
   });
   return found;
 }
-
-/** Running pressures under which no second pair is a suction's. Pa, 1.3 times. Common practice, no source. */
-const liftShare = 1.3;
 
 /**
  * "128 psig / 53 F, 340 psig / 94 F liquid": a pressure and a line without a place, where the note's

@@ -3,12 +3,9 @@ import { standardAtmospherePa } from "../physics/constants.ts";
 import { refrigerantNamed } from "../physics/refrigerant.ts";
 import { saturationCel } from "../physics/saturation-temperature.ts";
 import type { Place } from "../vocabulary.ts";
+import { liftShare, probesK } from "./bands.ts";
 import { nitrogenNotes, restsIn } from "./rest.ts";
 
-/** Running pressures that lie nearer to each other are not told apart. Times. Common practice, no source. */
-const liftShare = 1.3;
-/** K that a liquid line may seem warmer than it condenses. Common practice, no source. */
-const toleranceK = 2.8;
 /** Letters between a pressure and the line's temperature that goes with it. */
 const apart = 22;
 /** What may stand between them: marks, units and small words. */
@@ -98,7 +95,7 @@ function byLiquid(one: Reading, note: CaseNote, name: string | undefined): Side 
   if (line?.at !== "liquid" || refrigerant === undefined) return undefined;
   const bubbleCel = saturationCel(refrigerant, "bubble", absolutePa(one));
   if (bubbleCel === undefined || typeof line.value !== "number") return undefined;
-  return bubbleCel > line.value - toleranceK ? "high" : undefined;
+  return bubbleCel > line.value - probesK ? "high" : undefined;
 }
 
 interface Found {

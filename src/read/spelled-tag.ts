@@ -79,7 +79,7 @@ const coldestFresh = 20;
 const fresh = /^(?:dairy|meat|produce|deli|fish|seafood|bakery|beer|cheese|poultry)$/;
 /** Words behind a figure that say how cold it is and when, and nothing of a case by that number. */
 const ofDegrees =
-  /^(?:deg|degree|degrees|f|below|minus|above|now|today|again|still|and|n|but|when|this|since|by|before|after|until|then|so)$/;
+  /^(?:deg|degs|degree|degrees|f|c|celsius|fahrenheit|below|minus|above|now|today|again|still|and|n|but|when|this|since|by|before|after|until|then|so)$/;
 
 /** "meat case 9 warm since yesterday", "dairy case 2 suction 45", "deli case 3 41": the case by its number, and how it is. */
 function freshCase(build: Building, i: number): SubjectSaid | undefined {
@@ -94,7 +94,9 @@ function freshCase(build: Building, i: number): SubjectSaid | undefined {
   while (/^(?:and|n|&|,)$/.test(tokens[at]?.text ?? "") && isName(at + 1)) at += 2;
   const next = tokens[at];
   const own = next?.kind === tokenKind.number && next.value >= coldestFresh && !next.glued;
-  const told = next?.kind === tokenKind.word && !ofDegrees.test(next.text);
+  // "dairy case 11 C"
+  const warm = plainUnitAt(build, at) !== undefined;
+  const told = next?.kind === tokenKind.word && !warm && !ofDegrees.test(next.text);
   if (!isName(i + 2) || !(own || told)) return undefined;
   const label = { place: "box", hint: "temperature" } as const;
   return {

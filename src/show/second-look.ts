@@ -5,11 +5,10 @@ import { stands } from "./standing-reading.ts";
 import { worstFirst } from "./touched.ts";
 import { findingSentence } from "./verdict.ts";
 import {
+  causeWords,
   clipped,
   componentName,
-  faultWords,
   jobName,
-  likelihood,
   listed,
   personName,
   sentence,
@@ -32,9 +31,7 @@ export function caseLines(
   const { senior, from, names } = people;
   const head = `${personName(senior, names)}, a second look at ${jobName(job)}, from ${personName(from, names)}`;
   const found = worstFirst(judgement.findings).filter(({ level }) => level !== "unknown");
-  const causes = namedCauses(judgement)
-    .slice(0, 2)
-    .map((one) => `${likelihood(one)} ${faultWords(one.fault)}`);
+  const causes = namedCauses(judgement).slice(0, 2).map(causeWords);
   const figures = figuresByComponent(job.readings.filter(stands), job.equipment).map(
     ({ subject, text }) => (subject === undefined ? text : `${componentName(subject)} ${text}`),
   );

@@ -166,6 +166,7 @@ function findingName(finding: Finding): string {
 export function newCause(input: ReplyInput): string {
   const top = input.judgement.diagnosis[0];
   if (top === undefined || top.fault === "no_fault" || top.fault === "other") return "";
+  if (top.mended === true) return "";
   const before = input.before.diagnosis[0];
   const known = before !== undefined && before.fault === top.fault;
   if (likelihood(top) !== "likely" || (known && likelihood(before) === "likely")) return "";

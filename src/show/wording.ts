@@ -152,3 +152,18 @@ export function likelihood(suspect: Suspect): "likely" | "possible" | "ruled out
   if (suspect.probability >= likelyFrom) return "likely";
   return suspect.probability < ruledOutBelow ? "ruled out" : "possible";
 }
+
+/** "likely failed contactor"; once it was mended "failed contactor, put right", "possible" where it never was proven. */
+export function causeWords(suspect: Suspect): string {
+  const words = faultWords(suspect.fault);
+  if (suspect.mended !== true) return `${likelihood(suspect)} ${words}`;
+  return likelihood(suspect) === "likely" ? `${words}, put right` : `possible ${words}, put right`;
+}
+
+/** "Cause likely: failed contactor"; once it was mended "Cause, put right: failed contactor". */
+export function causeSentence(suspect: Suspect): string {
+  const likely = likelihood(suspect);
+  if (suspect.mended !== true) return `Cause ${likely}: ${faultWords(suspect.fault)}`;
+  const how = likely === "likely" ? ", put right" : " possible, put right";
+  return `Cause${how}: ${faultWords(suspect.fault)}`;
+}

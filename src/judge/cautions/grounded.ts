@@ -1,4 +1,5 @@
 import type { CautionRule } from "../caution.ts";
+import { belowFloorsOhm } from "../checks/insulation-tier.ts";
 import { lowestToGroundOhm, nearest, said, seenAny } from "./fits.ts";
 
 export const grounded: CautionRule = {
@@ -10,7 +11,7 @@ export const grounded: CautionRule = {
     nearest(
       [
         3,
-        (lowestToGroundOhm(scene) ?? Number.POSITIVE_INFINITY) < 2e6 ||
+        (lowestToGroundOhm(scene) ?? Number.POSITIVE_INFINITY) < belowFloorsOhm ||
           seenAny(scene, "continuity_to_ground"),
       ],
       [

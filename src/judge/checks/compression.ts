@@ -7,6 +7,8 @@ import { type Circuit, circuitsOf } from "../circuit.ts";
 import { contradictionsOf } from "../contradiction.ts";
 import { replacesCompressor } from "../replaces-compressor.ts";
 import type { Scene } from "../scene.ts";
+import { isAtRest } from "../standing.ts";
+import { standsStill } from "../standing-still.ts";
 import { pumpedDown } from "./pumped-down.ts";
 import { told } from "./told.ts";
 
@@ -54,6 +56,7 @@ export const compression: Check = {
           : finding(one, scene).map(unjudged),
     ),
     ...pumpedDown(scene),
+    ...readStanding(scene),
     ...told(scene, "compression"),
   ],
 };
@@ -61,6 +64,25 @@ export const compression: Check = {
 /** The suction above the head: no ratio at all. */
 function isUpsideDown({ lift }: Circuit): boolean {
   return lift !== undefined && lift.suctionPa >= lift.highPa;
+}
+
+/** Both sides as they stand while nothing pumps: neither ratio nor superheat. */
+function readStanding(scene: Scene): Finding[] {
+  // at rest for hours they say what gas is in it
+  if (!scene.readings.some((one) => standsStill(scene, one) && !isAtRest(scene, one))) return [];
+  return [
+    {
+      about: "system",
+      check: "compression",
+      level: "unknown",
+      says: "Read while the compressor stands still: no ratio, superheat or subcooling to judge. First why it does not run",
+      brief: "read while it stands",
+      values: {},
+      basis: "first principles",
+      missing: "both pressures while it runs",
+      signs: [],
+    },
+  ];
 }
 
 /** The ratio of readings that contradict others of the circuit: a figure, and no verdict on it. */

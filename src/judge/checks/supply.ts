@@ -13,7 +13,7 @@ import { gist, listed, percentWords, plain } from "../words.ts";
 import { isAtStart } from "./at-start.ts";
 import { fuseSides } from "./fuse-sides.ts";
 import { hotJoint, jointDrop } from "./joint-drop.ts";
-import { isNeutralAdrift } from "./neutral.ts";
+import { highLegShare, isNeutralAdrift } from "./neutral.ts";
 import { isStrayRow, strayFinding } from "./stray-volts.ts";
 import { isRestored, restored, withoutSound } from "./supply-restored.ts";
 import { supplySag } from "./supply-sag.ts";
@@ -22,8 +22,6 @@ import { controlBelowV, isToGround, supplyVoltages } from "./volts.ts";
 
 /** Share below which a line is lost: of its neighbours, to ground, of the plate. Common practice, no source. */
 const lostShare = { lines: 0.75, ground: 0.4, plate: 0.65 } as const;
-/** A high leg (208 to ground of a 240 V delta) over the others. Source: delta geometry: sqrt(3). */
-const highLegShare = { from: 1.6, to: 1.85 } as const;
 
 /** Supply voltage: a lost phase, unbalance with its derating, range about the plate, sag at start. */
 export const supply: Check = {

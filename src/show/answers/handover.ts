@@ -4,10 +4,9 @@ import { circuitWords, leadWords } from "../machine-words.ts";
 import { openParts, partWords } from "../open-parts.ts";
 import { toldWhen } from "../told-when.ts";
 import {
+  causeWords,
   clipped,
-  faultWords,
   jobName,
-  likelihood,
   listed,
   ownLock,
   personName,
@@ -68,7 +67,7 @@ function lockLine(input: ReplyInput, lock: Job["machine"]["locks"][number]): str
 
 function causeLine(input: ReplyInput): string {
   const named = namedCauses(input.judgement).slice(0, 2);
-  const words = named.map((s) => `${likelihood(s)} ${faultWords(s.fault)}`);
+  const words = named.map(causeWords);
   return words.length === 0 ? "" : sentenceCase(sentence(listed(words)));
 }
 

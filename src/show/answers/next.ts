@@ -1,7 +1,7 @@
 import { namedCauses } from "../causes.ts";
 import { wordsOfCheck } from "../check-words.ts";
 import { sharedPart } from "../shared-part.ts";
-import { faultWords, likelihood, sentence, sentenceCase, unitName } from "../wording.ts";
+import { causeWords, sentence, sentenceCase, unitName } from "../wording.ts";
 import type { Answer } from "./answer.ts";
 import { whichJob } from "./which-job.ts";
 
@@ -14,7 +14,7 @@ export const next: Answer = (input) => {
   const held = judgement.next.length === 0;
   const checks = (held ? (input.waiting ?? []) : judgement.next).slice(0, mostChecks);
   const [top] = namedCauses(judgement);
-  const cause = top === undefined ? "" : ` ${likelihood(top)} ${faultWords(top.fault)}.`;
+  const cause = top === undefined ? "" : ` ${causeWords(top)}.`;
   if (checks.length === 0) return `${unitName(job)}:${cause} No further check on my list.`;
   const lines = checks.map((check, index) => {
     const why = sentence(

@@ -3,15 +3,7 @@ import { namedCauses } from "../causes.ts";
 import { hoursAndMinutes } from "../days.ts";
 import { localTime } from "../local-time.ts";
 import { openParts, partWords } from "../open-parts.ts";
-import {
-  clipped,
-  faultWords,
-  likelihood,
-  listed,
-  personName,
-  sentence,
-  statusWords,
-} from "../wording.ts";
+import { causeSentence, clipped, listed, personName, sentence, statusWords } from "../wording.ts";
 import type { Answer } from "./answer.ts";
 
 const mostLines = 12;
@@ -61,7 +53,7 @@ function oneJob(input: ReplyInput, job: Job): string {
   return [
     sentence(statusLine(input, job)),
     there.length === 0 ? "" : sentence(listed(there)),
-    top === undefined ? "" : sentence(`Cause ${likelihood(top)}: ${faultWords(top.fault)}`),
+    top === undefined ? "" : sentence(causeSentence(top)),
     needed.length === 0 ? "" : sentence(`Parts: ${listed(needed.map(partWords))}`),
     job.clocks[0] === undefined
       ? ""

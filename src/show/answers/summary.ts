@@ -11,10 +11,9 @@ import { stands } from "../standing-reading.ts";
 import { worstFirst } from "../touched.ts";
 import { findingSentence } from "../verdict.ts";
 import {
+  causeSentence,
   clipped,
   componentName,
-  faultWords,
-  likelihood,
   listed,
   personName,
   sentence,
@@ -78,7 +77,7 @@ function causeLine(input: ReplyInput): string {
   // what was found says more than what was done about it
   const reason = top.for.find((one) => !one.startsWith("done:")) ?? top.for[0];
   const because = reason === undefined ? "" : `, ${reasonWords(reason, input.judgement)}`;
-  return sentence(`Cause ${likelihood(top)}: ${faultWords(top.fault)}${because}`);
+  return sentence(`${causeSentence(top)}${because}`);
 }
 
 function findingLines(input: ReplyInput): readonly string[] {

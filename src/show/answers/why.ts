@@ -3,6 +3,7 @@ import { namedCauses } from "../causes.ts";
 import { reasonWords } from "../reason.ts";
 import { worstFirst } from "../touched.ts";
 import {
+  causeWords,
   faultWords,
   likelihood,
   listed,
@@ -49,7 +50,7 @@ function ofFigure({ judgement }: ReplyInput, said: string): string {
 
 function causeLines(suspect: Suspect, judgement: Judgement): readonly string[] {
   return [
-    sentenceCase(sentence(`${likelihood(suspect)} ${faultWords(suspect.fault)}`)),
+    sentenceCase(sentence(causeWords(suspect))),
     reasons("For it", suspect.for, judgement),
     reasons("Against it", suspect.against, judgement),
   ].filter((line) => line !== "");
