@@ -36,7 +36,8 @@ function isBare(draft: Draft, items: readonly Item[]): boolean {
   return alone && !draft.over && draft.value >= 0 && items[draft.index]?.kind === itemKind.number;
 }
 
-const moves = /^(?:dropping|falling|climbing|rising|holding|even|flat|balanced)$/;
+const moves =
+  /^(?:dropping|falling|climbing|rising|holding|even|flat|balanced|off|idle|idling|down|dead)$/;
 
 /** Nothing said beside the numbers but whose they are. */
 function onlyFigures(items: readonly Item[]): boolean {

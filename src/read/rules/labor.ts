@@ -144,6 +144,19 @@ function partBehind(items: readonly Item[], i: number): number {
   return things.has(part?.text ?? "") || partNames.has(part?.text ?? "") ? i + 2 : 0;
 }
 
+/** "new contactor, labor 1.5": hours in quarters, at the end of what is told. */
+function laborAlone(items: readonly Item[], i: number): boolean {
+  const [before, item, next] = [items[i - 1], items[i], items[i + 1]];
+  const led = /^labou?r$/.test(
+    /^[:=]$/.test(before?.text ?? "") ? (items[i - 2]?.text ?? "") : (before?.text ?? ""),
+  );
+  if (!led || item?.unit !== undefined || item === undefined || item.spoken) return false;
+  const quarters = item.value > 0 && item.value <= 16 && (item.value * 4) % 1 === 0;
+  return (
+    quarters && (next === undefined || next.kind === itemKind.line || /^[,.;]$/.test(next.text))
+  );
+}
+
 /** "put me down for 3 hours", "2.5 hrs labor", "1 hour overtime" */
 export const laborRule: Rule = {
   name: "<number> hours labor",
@@ -170,6 +183,10 @@ export const laborRule: Rule = {
           kind: "labor",
           hours: Math.round((item.value / 60) * 100) / 100,
         });
+        return;
+      }
+      if (laborAlone(items, i)) {
+        state(note, laborRule.name, [i, i + 1], { kind: "labor", hours: item.value });
         return;
       }
       if (item.unit?.figure !== "h") return;
