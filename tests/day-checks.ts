@@ -57,6 +57,10 @@ const expectShape = z.object({
   filed: z.record(z.string(), z.string()),
   no_reading: z.array(z.string()),
   replies: z.array(z.object({ to: z.string(), any: z.array(z.string()) })),
+  /** talk: no answer at all */
+  silent: z.array(z.string()).optional(),
+  /** the message settles it: answered without a question */
+  unasked: z.array(z.string()).optional(),
   must_not: z.array(
     z.object({
       job: z.string(),
@@ -270,11 +274,19 @@ function checkFiling(bot: Bot, expected: Expected, check: Check): void {
       readings.length === 0,
     );
   }
-  for (const { to, any } of expected.replies) {
-    const text = answersTo(bot.store, "replay", to)
+  const answerTo = (id: string): string =>
+    answersTo(bot.store, "replay", id)
       .map((row) => row.text)
-      .join("\n")
-      .toLowerCase();
+      .join("\n");
+  for (const id of expected.silent ?? []) {
+    check(`${id} silent, is ${answerTo(id)}`, answerTo(id) === "");
+  }
+  for (const id of expected.unasked ?? []) {
+    const text = answerTo(id);
+    check(`${id} not asked, is ${text}`, text !== "" && !text.includes("?"));
+  }
+  for (const { to, any } of expected.replies) {
+    const text = answerTo(to).toLowerCase();
     check(
       `${to} answered with ${any.join("|")}, is ${text}`,
       any.some((word) => text.includes(word.toLowerCase())),

@@ -3,6 +3,7 @@ import { isCurrent } from "../record/readings.ts";
 import { againQuestion } from "../show/again-question.ts";
 import type { Memory } from "./memory.ts";
 import { jobAt } from "./rest.ts";
+import { workedBetween } from "./worked-between.ts";
 
 /** One motor's value twice within so long, with nothing done between; our choice, no source. */
 const sameHandMs = 30 * 60_000;
@@ -24,7 +25,7 @@ export function askedOfOther(
   for (const reading of understood.readings) {
     const before = lastAt(job, reading, message);
     if (before === undefined || !isTwofold(before, reading)) continue;
-    if (workedOn(job, before.taken, message.at)) continue;
+    if (workedBetween(job, before.taken, message.at)) continue;
     return { ...understood, ask: [againQuestion(before, reading)] };
   }
   return understood;
@@ -52,14 +53,4 @@ function isTwofold(a: Reading, b: Reading): boolean {
   if (typeof a.value !== "number" || typeof b.value !== "number") return false;
   const [low, high] = [Math.min(a.value, b.value), Math.max(a.value, b.value)];
   return low > 0 && high / low >= twofold;
-}
-
-/** Something was done to the machine in between: it may well read otherwise. */
-function workedOn(job: Job, from: string, to: string): boolean {
-  return job.statements.some(
-    ({ at, statement }) =>
-      (statement.kind === "action" || statement.kind === "part") &&
-      Date.parse(at) > Date.parse(from) &&
-      Date.parse(at) <= Date.parse(to),
-  );
 }

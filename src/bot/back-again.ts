@@ -5,14 +5,32 @@ const back =
 
 const out = /\b(?:heading|headed|headin|rolling|rollin) out\W*$/i;
 
+/** "Lock stays on. Out": a word of its own at the end. */
+const outAtEnd = /(?:^|[.!;,\n]\s*)out\s*[.!]*\s*$/i;
+
 /** "Heading out", of who is on site: he leaves, and is not on his way to it. */
 export function withLeaving(
   understood: Understood,
   message: Pick<Message, "text" | "person">,
   job: Job,
 ): Understood {
-  if (!out.test(message.text.trim()) || lastStatus(job, message.person)?.status !== "on_site")
-    return understood;
+  const { text } = message;
+  const told = understood.statements.some(({ kind }) => kind === "status" || kind === "question");
+  const goes = out.test(text.trim());
+  const ends = !told && outAtEnd.test(text);
+  if ((!goes && !ends) || lastStatus(job, message.person)?.status !== "on_site") return understood;
+  if (ends) {
+    const from = text.search(/out\s*[.!]*\s*$/i);
+    const said = text.slice(from, from + 3);
+    const left: Statement = {
+      kind: "status",
+      status: "left_site",
+      said,
+      spans: [[from, from + 3]],
+      rule: "out",
+    };
+    return { ...understood, statements: [...understood.statements, left] };
+  }
   const statements = understood.statements.map((statement) =>
     statement.kind === "status" && statement.status === "on_the_way"
       ? { ...statement, status: "left_site" as const }

@@ -1,9 +1,10 @@
-import type { JobReading, Message, Reading, Understood } from "../model.ts";
+import type { Job, JobReading, Message, Reading, Understood } from "../model.ts";
 import { isCurrent } from "../record/readings.ts";
 import { whichQuestion } from "../show/which-stands.ts";
 import type { Memory } from "./memory.ts";
 import { namesOf } from "./people.ts";
 import { jobAt } from "./rest.ts";
+import { tellsWork, workedBetween } from "./worked-between.ts";
 
 /** Values so close in time are of one state of the machine; our choice, no source. */
 const togetherMs = 5 * 60_000;
@@ -41,7 +42,8 @@ export interface Conflict {
   readonly later: JobReading;
 }
 
-export function conflictsOf(readings: readonly JobReading[]): readonly Conflict[] {
+export function conflictsOf(job: Job): readonly Conflict[] {
+  const readings = job.readings.filter(isCurrent);
   return readings.flatMap((later, index) =>
     readings.slice(0, index).flatMap((earlier): readonly Conflict[] => {
       // first who said it: mostly one person did
@@ -50,7 +52,8 @@ export function conflictsOf(readings: readonly JobReading[]): readonly Conflict[
         comparable(earlier) &&
         comparable(later) &&
         samePoint(earlier, later) &&
-        differ(earlier, later)
+        differ(earlier, later) &&
+        !workedBetween(job, earlier.taken, later.taken)
         ? [{ earlier, later }]
         : [];
     }),
@@ -65,14 +68,17 @@ export function askedOfConflict(
 ): Understood {
   const { understood } = note;
   const job = jobAt(memory, note.job);
-  if (job === undefined || understood.ask.length > 0) return understood;
+  // "reset it, 208 now": what was done changes what is read
+  if (job === undefined || understood.ask.length > 0 || tellsWork(understood.statements))
+    return understood;
   const now = Date.parse(message.at);
   const near = job.readings.filter(
     (one) =>
       isCurrent(one) &&
       one.who !== message.person &&
       comparable(one) &&
-      Math.abs(now - Date.parse(one.received)) <= togetherMs,
+      Math.abs(now - Date.parse(one.received)) <= togetherMs &&
+      !workedBetween(job, one.taken, message.at),
   );
   for (const reading of understood.readings) {
     if (reading.corrects === true || !comparable(reading)) continue;

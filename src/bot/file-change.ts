@@ -6,6 +6,7 @@ import type { Store } from "../record/store.ts";
 import { type Plan, planNote } from "./file-note.ts";
 import { draftFor, noteFacts, nothingRead } from "./filing.ts";
 import type { Memory } from "./memory.ts";
+import { planListEdit } from "./plan-list.ts";
 import { readNote } from "./read-note.ts";
 import { placeDraft } from "./release.ts";
 import { entriesAt, jobAt } from "./rest.ts";
@@ -47,6 +48,8 @@ export function planEdit(
   const { store, original } = known;
   const first = findMessage(store, message.platform, original);
   if (first === undefined) return tooEarly;
+  const list = planListEdit(memory, message, original);
+  if (list !== undefined) return list;
   const [job] = jobsFiling(store, original);
   if (job === undefined) return planFirstFiling(memory, message, first);
   const read = { ...message, at: first.message.at };

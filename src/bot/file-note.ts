@@ -13,18 +13,20 @@ import { askedOfConflict } from "./conflict.ts";
 import { askedOfCylinder } from "./cylinder.ts";
 import { decisionFor } from "./decision.ts";
 import { draftFor, isWork, noteFacts, nothingRead } from "./filing.ts";
+import { hoursAt } from "./hours-left.ts";
 import { lastJobOf } from "./last-job.ts";
 import { locate, locateWords } from "./locate.ts";
 import type { Memory } from "./memory.ts";
 import { orderFor } from "./order-for.ts";
 import { askedOfGas } from "./other-gas.ts";
 import { ownTrace } from "./own-trace.ts";
+import { planList } from "./plan-list.ts";
 import { isPromise } from "./promise.ts";
 import { readNote } from "./read-note.ts";
 import { jobAt } from "./rest.ts";
 import { answeredWeight, askedOfWeight } from "./second-weight.ts";
 import { spokenBy } from "./spoken-by.ts";
-import { isOfficeTalk, isTalkTo } from "./talk-to.ts";
+import { isOfficeTalk, isTalkTo, isWeather } from "./talk-to.ts";
 import { figureUndone, undoFacts, undoneAt } from "./undo.ts";
 import { undoUndone } from "./undo-undone.ts";
 import { worldOf } from "./world.ts";
@@ -59,6 +61,8 @@ export function planNote(memory: Memory, sent: Message): Plan {
   const message = spokenBy(memory, sent);
   const first = opensJob(message.text) ? readNote(memory, message, undefined) : undefined;
   if (first !== undefined) return planOpening(memory, message, first);
+  const list = planList(memory, message);
+  if (list !== undefined) return list;
   // who holds the phone stands where its owner stands
   const place = locate(memory, sent);
   const byThread = place.kind === "job" && place.by !== "hand";
@@ -69,8 +73,9 @@ export function planNote(memory: Memory, sent: Message): Plan {
   const ordered = located.kind === "none" ? orderFor(memory, sent, heard) : undefined;
   const left = located.kind === "none" ? ownTrace(memory, sent, heard) : undefined;
   const asked = located.kind === "none" ? lastJobOf(memory, sent, heard) : undefined;
+  const hours = located.kind === "none" ? hoursAt(memory, message) : undefined;
   const undone = undoneAt(memory, message, { understood: heard, located });
-  const found = undone ?? arrived ?? decided ?? ordered ?? left ?? asked ?? located;
+  const found = undone ?? arrived ?? decided ?? ordered ?? left ?? asked ?? hours ?? located;
   const again = found === located || found.kind !== "job";
   const understood = again ? heard : readNote(memory, message, found.job);
   if (understood.statements.some(({ kind }) => kind === "open_job")) {
@@ -79,7 +84,10 @@ export function planNote(memory: Memory, sent: Message): Plan {
   if (found.kind !== "job") {
     // figures and nothing else are meant for a job, whatever they are
     const bare = message.role === "tech" && isBareFigures(message.text);
-    const talk = isTalkTo(memory, message, understood) || isOfficeTalk(message, understood);
+    const talk =
+      isTalkTo(memory, message, understood) ||
+      isOfficeTalk(message, understood) ||
+      isWeather(understood);
     const files = bare || decided !== undefined || (isWork(understood, message) && !talk);
     return { understood, opened: false, drafts: [], ...(files ? { problem: found } : {}) };
   }

@@ -178,7 +178,7 @@ function append(memory: Memory, entry: Entry): void {
   if (facts.kind !== "note") return;
   if (!memory.roles.has(entry.who)) memory.world = undefined;
   memory.roles.set(entry.who, facts.role);
-  if (entry.channel === undefined) return;
+  if (entry.channel === undefined || facts.opens?.listed === true) return;
   // where threads hang under a message they are called by its id: a thread under what was filed is its job's
   const key = threadKey(entry.channel, entry.thread ?? entry.message);
   // the first job of a thread keeps it, unless another is opened in it

@@ -1,6 +1,7 @@
 import type { Message, Understood } from "../model.ts";
 import { isDirect } from "../record/direct.ts";
 import type { Route } from "../record/route.ts";
+import { mayComeOff } from "../vocabulary.ts";
 import { allJobs, type Memory } from "./memory.ts";
 
 /**
@@ -12,7 +13,7 @@ export function ownTrace(memory: Memory, message: Message, said: Understood): Ro
     one.kind === "action" && one.planned !== true ? [one] : [],
   );
   const jumper = done.some(({ bypass }) => bypass === "off");
-  const lock = done.some((one) => one.lock === "off");
+  const lock = done.some((one) => one.lock === "off" || one.what === mayComeOff);
   if ((!jumper && !lock) || message.role !== "tech") return undefined;
   const jobs = allJobs(memory).filter(
     ({ channel, machine }) =>

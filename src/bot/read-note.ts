@@ -8,6 +8,7 @@ import { withBackAgain, withLeaving } from "./back-again.ts";
 import { withClockAnswer } from "./clock-answer.ts";
 import { contextSoFar } from "./context-so-far.ts";
 import { withDecision } from "./decision.ts";
+import { withHoursLeft } from "./hours-left.ts";
 import { withKnownCode } from "./known-code.ts";
 import { withKnownRoom } from "./known-room.ts";
 import type { Memory } from "./memory.ts";
@@ -55,7 +56,8 @@ export function readNote(
   const named = withNamedOrder(withNamedDone(roomed, message.text, known), message.text, known);
   const decided = withDecision(named, message.text, known);
   const come = withNamedArrival(withBackAgain(decided, message, known), message, known);
-  return withNamedStory(withLeaving(come, message, known), message.text, known);
+  const left = withHoursLeft(withLeaving(come, message, known), message, known);
+  return withNamedStory(left, message.text, known);
 }
 
 /** The units that the office lists at the job's site. */

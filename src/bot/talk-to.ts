@@ -1,4 +1,5 @@
 import type { Message, Understood } from "../model.ts";
+import { mayComeOff } from "../vocabulary.ts";
 import type { Memory } from "./memory.ts";
 import { worldOf } from "./world.ts";
 
@@ -27,7 +28,9 @@ export function isTalkTo(
   const { readings, statements } = understood;
   const found = /^\s*@?([\p{L}]+)\s*([,:]?)\s*(.*)$/su.exec(text.replace(lead, ""));
   const [, name = "", mark = "", rest = ""] = found ?? [];
-  if (asksBot(understood)) return false;
+  // "Jonas, take my lock off": said to him, and his lock's owner's word
+  const frees = statements.some((one) => one.kind === "action" && one.what === mayComeOff);
+  if (asksBot(understood) || frees) return false;
   const asks = role !== "tech" && rest.includes("?");
   const other = isOther(memory, name, person);
   // who sits at a desk asks somebody: no figure of his is one of the machine
@@ -52,6 +55,21 @@ export function isTalkTo(
 export function isOfficeTalk({ role }: Message, { readings, statements }: Understood): boolean {
   return (
     role === "office" && readings.length > 0 && statements.every(({ kind }) => kind === "note")
+  );
+}
+
+/** "Morning. 38 and raining": the weather, of no job. */
+export function isWeather({ readings, statements }: Understood): boolean {
+  const wet = statements.some(
+    (one) => one.kind === "observation" && one.observation === "wet_weather",
+  );
+  return (
+    wet &&
+    readings.length === 0 &&
+    statements.every(
+      (one) =>
+        one.kind === "note" || (one.kind === "observation" && one.observation === "wet_weather"),
+    )
   );
 }
 

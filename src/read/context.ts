@@ -33,6 +33,8 @@ export interface Context {
   readonly rooms?: ReadonlySet<string>;
   /** the machine that was turned to without a value: "moving to circuit 2" */
   readonly machine?: string;
+  /** power was put on, and no motor was tested since */
+  readonly live?: true;
   /** the point that was turned to without a value: "okay lead two now" */
   readonly pointed?: string;
 }
@@ -98,7 +100,8 @@ export function follow(context: Context, understood: Understood): Context {
   for (const reading of understood.readings)
     if (reading.corrects === true) readings = corrected(readings, reading);
   const added = understood.readings.length;
-  const { open: _, testing: __, machine: ___, pointed: ____, ...rest } = context;
+  const { open: _, testing: __, machine: ___, pointed: ____, live: was, ...rest } = context;
+  const live = liveNow(understood, was);
   const machine = machineOf(understood, context.machine);
   const pointed = added > 0 ? undefined : (toldAfter(understood, AT_POINT) ?? context.pointed);
   const testing = added > 0 ? undefined : (testingOf(understood) ?? context.testing);
@@ -118,7 +121,23 @@ export function follow(context: Context, understood: Understood): Context {
     ...(pointed === undefined ? {} : { pointed }),
     ...(test === undefined ? {} : { test }),
     ...(rooms === undefined ? {} : { rooms }),
+    ...(live === undefined ? {} : { live }),
   };
+}
+
+const toPower: ReadonlySet<string> = new Set(["power_on", "started"]);
+const fromPower: ReadonlySet<string> = new Set([
+  ...["power_off", "locked", "tagged", "proved_dead", "leads_lifted"],
+]);
+
+function liveNow(understood: Understood, was: true | undefined): true | undefined {
+  if (understood.readings.some(({ quantity }) => quantity === "insulation_resistance"))
+    return undefined;
+  const acts = understood.statements.flatMap((one) =>
+    one.kind === "action" && one.planned !== true ? [one.action] : [],
+  );
+  const last = acts.findLast((action) => toPower.has(action) || fromPower.has(action));
+  return last === undefined ? was : toPower.has(last) ? true : undefined;
 }
 
 /** "rooms 204 205 out", "box B feeds 204 and 206": numbers of rooms, from here on. */

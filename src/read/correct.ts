@@ -18,6 +18,9 @@ function announces(note: Note, drafts: readonly Draft[]): boolean {
   const start = note.items[0];
   if (start?.text === "no" && drafts[0]?.zero !== true) return true;
   if (start?.text === "*") return true;
+  // "redo w is 190"
+  if (/^redo(?:ne)?$/.test(start?.text ?? "") && drafts.length === 1 && isNamed(note.items[1]))
+    return true;
   // "nvm L2 is fine 12.4"
   if (/^(?:nvm|nevermind)$/.test(start?.text ?? "") && drafts.length === 1) return true;
   // "make supply 57"

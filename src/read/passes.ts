@@ -40,6 +40,7 @@ import { outsideColon } from "./outside-colon.ts";
 import { passes } from "./pass.ts";
 import { peakThen } from "./peak-then.ts";
 import { pipesAhead, pipesBehind } from "./pipes-at.ts";
+import { powerSwitched } from "./power-on.ts";
 import { ratedThenPlate } from "./rated-then-plate.ts";
 import { relate } from "./relate.ts";
 import { repeat } from "./repeat.ts";
@@ -59,12 +60,18 @@ import { toldByWords } from "./told-by-words.ts";
 import { drewAtTrip, trips } from "./trips.ts";
 import { sagsAtStart } from "./two-states.ts";
 import { ofWarmDay } from "./warm-day.ts";
+import { waterAgain } from "./water-again.ts";
 import { withIt } from "./with-it.ts";
 import { zeros } from "./zeros.ts";
 
 /** What words right beside the values make of them. */
 export const byWords = passes(
   { look: ({ drafts, items }) => outsideColon(drafts, items), heads: ":" },
+  { look: ({ drafts, items }) => powerSwitched(drafts, items), heads: "power" },
+  {
+    look: ({ drafts, items, context }) => waterAgain(drafts, items, context),
+    heads: "return|ret|rtn|supply|sup",
+  },
   { look: ({ drafts, items, note }) => ofWarmDay(drafts, items, note.plain), heads: "a|an" },
   { look: ({ drafts, items }) => gaugesOfEach(items, drafts), heads: "/", several: true },
   {

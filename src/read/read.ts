@@ -20,6 +20,7 @@ import type { Holds, Note } from "./note.ts";
 import { pairThenLines } from "./pair-then-lines.ts";
 import { withoutPauses } from "./pauses.ts";
 import { plain } from "./plain.ts";
+import { whileLive } from "./power-on.ts";
 import { pumpShut } from "./pump-shut.ts";
 import { reasonBetween } from "./reason-between.ts";
 import { rowInHand } from "./row-in-hand.ts";
@@ -130,7 +131,7 @@ export function begin(text: string, context: Context): { note: Note; tokens: rea
     text,
     plain: even,
     items,
-    context,
+    context: whileLive(context, items),
     statements: [],
     readings: [],
     ask: [],

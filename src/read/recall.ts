@@ -194,6 +194,9 @@ function placeOfNext(draft: Draft, like: Reading, context: Context): void {
   if (new Set(near.map(({ at }) => at)).size === 1 && near.includes(like)) draft.place = like.at;
 }
 
+/** What is read on a motor that has no power. */
+const ofDeadMotor: ReadonlySet<string> = new Set(["insulation_resistance", "winding_resistance"]);
+
 /** What the job's earlier readings make of a number without quantity or unit. */
 export function fromContext(draft: Draft, items: readonly Item[], context: Context): void {
   if (draft.over && draft.points === undefined) overLike(draft, context);
@@ -202,8 +205,11 @@ export function fromContext(draft: Draft, items: readonly Item[], context: Conte
   if (draft.question === "quantity") return;
   // no weight goes on in a figure that is no like of it, nor beside a motor's name
   const ofMotor = /^(?:compressor|fan|motor)\b/.test(draft.subject ?? "");
+  const live = context.live === true;
   const candidates = latest(context).filter(
-    (one) => one.quantity !== "mass" || (!ofMotor && isNear(draft.value, one)),
+    (one) =>
+      !(live && ofDeadMotor.has(one.quantity)) &&
+      (one.quantity !== "mass" || (!ofMotor && isNear(draft.value, one))),
   );
   const shaped = candidates.filter((reading) => sameShape(draft, reading));
   // "still 450" behind 450 psi and 60 F: of several the only one that is near

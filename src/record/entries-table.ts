@@ -173,7 +173,7 @@ export function jobOfThread(store: Store, channel: string, thread: string): numb
   const people = new Map<number, string>();
   const notes = rows
     .map((row) => toEntry(store, linkSchema.parse(row), people))
-    .filter(({ facts }) => facts.kind === "note");
+    .filter(({ facts }) => facts.kind === "note" && facts.opens?.listed !== true);
   const opened = notes.findLast(({ facts }) => facts.kind === "note" && facts.opens !== undefined);
   return (opened ?? notes[0])?.job;
 }

@@ -179,6 +179,7 @@ export const factsSchema = z.discriminatedUnion("kind", [
         second: text,
         channel: z.string(),
         thread: text,
+        listed: z.literal(true).exactOptional(),
       })
       .exactOptional(),
     readings: z.array(reading),

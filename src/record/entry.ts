@@ -10,6 +10,8 @@ export interface Opening {
   readonly second?: string;
   readonly channel: string;
   readonly thread?: string;
+  /** one of a list of calls: what is said under their message is of none of them alone */
+  readonly listed?: true;
 }
 
 /** A reading of an earlier entry that no longer stands. */

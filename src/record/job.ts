@@ -97,9 +97,16 @@ function timelineOf(standing: readonly Standing[]): Job["timeline"] {
       at,
       who: entry.who,
       kind: kindOf(note),
-      says: entry.text ?? "[erased]",
+      says: saidIn(note) ?? entry.text ?? "[erased]",
       message: entry.message,
     }));
+}
+
+/** Of a list of calls only this job's own: the others' troubles are none of it. */
+function saidIn({ opens, statements }: Standing["note"]): string | undefined {
+  return opens?.listed === true
+    ? statements.find(({ kind }) => kind === "open_job")?.said
+    : undefined;
 }
 
 function kindOf(note: Standing["note"]): string {

@@ -64,7 +64,11 @@ function afterStatement(
     next = {
       ...next,
       power: next.power === "proven_dead" ? "proven_dead" : "locked",
-      locks: withLock(next.locks, { who, since: at }, placeOf(statement.what)),
+      locks: withLock(
+        next.locks,
+        { who: ownerIn(statement.what) ?? who, since: at },
+        placeOf(statement.what),
+      ),
     };
   }
   if (
@@ -94,7 +98,9 @@ function afterStatement(
   }
   if (statement.action === "proved_dead") next = { ...next, power: "proven_dead" };
   if (statement.leads !== undefined) next = { ...next, leads: statement.leads };
-  if (statement.circuit !== undefined) next = { ...next, circuit: statement.circuit };
+  // "valved it off", and nothing was pumped: a valve was shut, no vacuum stands in it
+  const shut = statement.action === "vacuum_isolated" && next.circuit !== "vacuum";
+  if (statement.circuit !== undefined && !shut) next = { ...next, circuit: statement.circuit };
   return afterBypass(next, event);
 }
 
@@ -107,6 +113,9 @@ const ownerIn = (what: string | undefined): string | undefined =>
 function takenOff(old: Lock, who: string, what: string | undefined): boolean {
   if (what?.startsWith(procedure) === true) return what === byProcedure(old.since);
   const owner = ownerIn(what);
+  // "took her lock off": another's, by his word alone
+  if (/^(?:his|her|hers|their|theirs)$/i.test(what ?? ""))
+    return old.who !== who && old.free === true;
   if (owner === undefined) return old.who === who;
   return old.who.toLowerCase() === owner && (old.who === who || old.free === true);
 }
@@ -114,6 +123,7 @@ function takenOff(old: Lock, who: string, what: string | undefined): boolean {
 /** "still locked out" names no place. */
 const placeOf = (what: string | undefined): string | undefined =>
   what === undefined ||
+  ownerIn(what) !== undefined ||
   /^(?:still|all|now|it|too|also|again|already|here|myself|as well|tags?|tagged|locks?|locked(?: out)?|out|off)$/i.test(
     what,
   )

@@ -43,7 +43,11 @@ export function openingFrom(
   const said = statement?.assigned;
   const who = assigned ?? (said === undefined ? self : personCalled(said, world.people));
   // "AHU-3 no cooling, tenant called twice": what stands right behind the unit belongs to it
-  const behind = trimEnd(behindTag(head, equipment));
+  const behind = trimEnd(
+    equipment === null && named.sites.length === 0
+      ? head.slice(placeAlone(head).length)
+      : behindTag(head, equipment),
+  ).trim();
   const told = [behind, complaint].filter((part) => part !== "").join(", ");
   const what = told === "" ? statement?.complaint : told;
   return {
@@ -95,6 +99,18 @@ function behindTag(head: string, equipment: string | null): string {
   return isTrouble(said) ? said.trim() : "";
 }
 
+/** Kinds of machine that a place has one of, as a call names them. */
+const machine =
+  /\s+(?:the )?(?:walk[- ]?ins?|reach[- ]?ins?|ice (?:machine|maker)|roof ?tops?|heat pumps?|mini ?splits?|boilers?|furnaces?|chillers?|freezers?|coolers?|condens(?:er|ing unit)|air handlers?|water heaters?|a\/?c|exhaust fans?|make ?up air|case line ?ups?|cases?|racks?|pumps?)\b/i;
+
+/** "Harbor Cold walk-in not holding": of an unknown place, what stands before the machine and its trouble. */
+function placeAlone(head: string): string {
+  const at = machine.exec(head)?.index ?? head.length;
+  const rest = head.slice(at);
+  // a machine's kind may be of the name itself: "Quay Freezers"
+  return at > 0 && isTrouble(head) && rest.trim() !== "" ? head.slice(0, at) : head;
+}
+
 function siteOf(found: {
   readonly named: readonly string[];
   readonly head: string;
@@ -108,7 +124,7 @@ function siteOf(found: {
   // "Cinder School rooftop three": the machine's number was said in words, which the reader knows
   const inWords = tag !== undefined && !tag.test(found.head);
   if (inWords && found.said !== undefined && found.head.startsWith(found.said)) return found.said;
-  const before = tag === undefined ? found.head : (found.head.split(tag)[0] ?? "");
+  const before = tag === undefined ? placeAlone(found.head) : (found.head.split(tag)[0] ?? "");
   const site = before
     .replace(/^(?:at|for|the)\s+/i, "")
     .replace(/[\s,;:.-]+$/, "")

@@ -46,6 +46,16 @@ export interface Found {
   readonly message: string;
 }
 
+/** What was found wrong at all, mended since or not, as it was said. */
+export function foundAtAll(job: Job): readonly string[] {
+  const found = job.statements.flatMap(({ statement, undone, deleted }) => {
+    if (statement.kind !== "observation" || undone === true || deleted === true) return [];
+    if (statement.denied === true || statement.earlier === true) return [];
+    return wear.some(({ seen }) => seen.includes(statement.observation)) ? [statement.said] : [];
+  });
+  return [...new Set(found)];
+}
+
 /** What was found worn and neither mended, fitted nor declined since: the next quote. */
 export function foundNotFixed(job: Job): readonly Found[] {
   const told = new Set<string>();

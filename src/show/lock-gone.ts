@@ -18,9 +18,15 @@ export function lockStays({ job, understood, names, message }: ReplyInput): stri
   const told = understood.statements.flatMap((said) =>
     said.kind === "action" && said.action === "unlocked" ? [said.what?.toLowerCase() ?? ""] : [],
   );
-  const lock = job?.machine.locks.find(
-    ({ who }) => who !== message.person && told.includes(`${who.toLowerCase()}'s`),
+  const others = (job?.machine.locks ?? []).filter(
+    ({ who, free }) => who !== message.person && free !== true,
   );
+  // "lock is off", of who has none of his own there
+  const own = job?.machine.locks.some(({ who }) => who === message.person) === true;
+  const somebodys = told.some(
+    (what) => /^(?:his|hers?|theirs?)$/.test(what) || (what === "" && !own),
+  );
+  const lock = others.find(({ who }) => somebodys || told.includes(`${who.toLowerCase()}'s`));
   if (lock === undefined) return "";
   const name = personName(lock.who, names);
   return sentence(

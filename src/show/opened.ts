@@ -11,21 +11,30 @@ const repeatDays = 90;
 
 /** The answer to a new job: number, place, whose it is, and what was done there before. */
 export function openedText(input: ReplyInput, job: Job): string {
-  const where = [job.site, job.equipment].filter((w) => w !== null).join(" ");
-  const sent = [job.assigned, job.second].filter((person) => person !== undefined);
-  const who =
-    sent.length === 0
-      ? "nobody named yet"
-      : sent.map((person) => personName(person, input.names)).join(" and ");
-  const first = sentence(`Job ${job.job}${where === "" ? "" : ` ${where}`}: open, ${who}`);
   const lines = [
-    first,
+    openedLine(job, input.names),
     openAlready(input, job),
     ...beforeLines(input, job),
     repeatLine(input.repeats),
     sharedPart(input),
   ];
   return lines.filter((line) => line !== "").join("\n");
+}
+
+/** "Job 4 Gull Wharf OU-3: open, Odo": number, place and whose it is. */
+export function openedLine(
+  job: Pick<Job, "job" | "site" | "equipment" | "assigned" | "second">,
+  names: ReplyInput["names"],
+  already = false,
+): string {
+  const where = [job.site, job.equipment].filter((w) => w !== null).join(" ");
+  const sent = [job.assigned, job.second].filter((person) => person !== undefined);
+  const who =
+    sent.length === 0
+      ? "nobody named yet"
+      : sent.map((person) => personName(person, names)).join(" and ");
+  const state = already ? "open already" : "open";
+  return sentence(`Job ${job.job}${where === "" ? "" : ` ${where}`}: ${state}, ${who}`);
 }
 
 /** A second call for the same trouble should not send a second van. */

@@ -1,5 +1,4 @@
 import type { JobReading, Message } from "../../model.ts";
-import { isCurrent } from "../../record/readings.ts";
 import { stoodText } from "../../show/which-stands.ts";
 import { conflictsOf } from "../conflict.ts";
 import { draftFor, nothingRead } from "../filing.ts";
@@ -20,7 +19,7 @@ export const whichStands: Aside = ({ memory }, message) => {
   const job = found.kind === "job" ? jobAt(memory, found.job) : undefined;
   if (job === undefined) return undefined;
   const instant = Date.parse(message.at);
-  const pair = conflictsOf(job.readings.filter(isCurrent)).findLast(
+  const pair = conflictsOf(job).findLast(
     ({ later }) =>
       instant - Date.parse(later.received) <= bindsForMs && instant >= Date.parse(later.received),
   );

@@ -164,6 +164,13 @@ function isOfFire(scene: Scene, reading: Reading): boolean {
     !/\b(?:static|duct|esp|tesp|filters?|coil|cfm)\b/i.test(note)
   )
     return true;
+  // "inducer runs, -0.4 in at the port", and later "cleared. -0.9 now"
+  const flue = /\b(?:inducer|flue|draft|draught|chimney)\b/i;
+  if (
+    flue.test(scene.words) &&
+    !/\b(?:static|duct|esp|tesp|filters?|coil|return|supply)\b/i.test(note)
+  )
+    return true;
   const words = clauseOf(scene, reading);
   const train =
     /\b(?:gas|manifold|inlet|burner|orifice|propane|draft|draught|flue|vent|chimney|stack|inducer)\b/.test(

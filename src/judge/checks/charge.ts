@@ -54,8 +54,8 @@ export const charge: Check = {
   judge: (scene) => {
     const figures = figuresOf(scene);
     return [
-      ...recovered(scene, figures),
       ...putIn(scene, figures),
+      ...recovered(scene, figures),
       ...cylinder(scene, figures),
       ...recoveryLevel(scene, figures),
       ...testCharge(scene, figures),

@@ -96,7 +96,8 @@ function isCoil(reading: Reading, scene: Scene): boolean {
   return (
     reading.quantity === "resistance" &&
     /contactor|\bcoil\b/.test(near) &&
-    !/sensor|therm/.test(near)
+    !/sensor|therm/.test(near) &&
+    (!/\b(?:valve|solenoid|sol) coil/.test(near) || /contactor/.test(near))
   );
 }
 

@@ -58,7 +58,7 @@ export function hereFirst(note: Note): boolean {
     next.kind === itemKind.line ||
     next.text === "at" ||
     next.text === "since" ||
-    /^(?:now|just|too|also|as)$/.test(next.text) ||
+    /^(?:now|just|too|also|as|again)$/.test(next.text) ||
     (next.text === "with" && bringsOrMeets(items)) ||
     (next.text === "to" &&
       /^(?:help|give|assist|lend|relieve|pitch|swap)$/.test(items[2]?.text ?? "")) ||

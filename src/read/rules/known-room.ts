@@ -48,6 +48,33 @@ function aheadOfState(note: Note, from: number): number | undefined {
   return states.test(textAt(items, at)) ? end : undefined;
 }
 
+const reads =
+  /^(?:blow|blows|blowing|puts|putting|out|reads|reading|shows|is|at|has|gets|getting|now|:|=)$/;
+/** No room's air and nothing that blows into it is less; F and Cel alike. Our choice, no source. */
+const leastWarmth = 10;
+
+/** "21 blowing 96, 22 94": a listed room at the head of a clause, and behind it its value. */
+function aheadOfValue(note: Note, i: number): boolean {
+  const { items } = note;
+  const [before, item] = [items[i - 1], items[i]];
+  if (item === undefined || !isWhole(item) || !isListed(note, item)) return false;
+  if (before !== undefined && !isStrongBreak(before) && !/^(?:,|and|rooms?)$/.test(before.text))
+    return false;
+  let at = i + 1;
+  while (reads.test(textAt(items, at))) at++;
+  const value = items[at];
+  if (value?.kind !== itemKind.number || value.value < leastWarmth) return false;
+  const end = items[at + 1];
+  return end === undefined || isStrongBreak(end) || /^(?:,|and|f|c|deg\w*)$/.test(end.text);
+}
+
+/** The rooms that a message names so: two of them at least, and one with a verb between. */
+function valuedRooms(note: Note): readonly number[] {
+  const found = note.items.flatMap((_, i) => (aheadOfValue(note, i) ? [i] : []));
+  const told = found.some((i) => reads.test(textAt(note.items, i + 1)));
+  return found.length > 1 && told ? found : [];
+}
+
 /** "in 14 is 58 F": the value comes behind the verb, so the number before it is none. */
 function valueBehind(items: readonly Item[], i: number): boolean {
   // "lady in 310 says it's 78 in there"
@@ -62,10 +89,21 @@ function valueBehind(items: readonly Item[], i: number): boolean {
 export const knownRooms: Rule = {
   name: "in <room number>",
   heads:
-    "in|blow|blows|blowing|cool|cools|cooling|cold|warm|hot|heat|heating|dead|out|down|running|calling|satisfied|fine|ok|okay|good|working",
+    "in|blow|blows|blowing|cool|cools|cooling|cold|warm|hot|heat|heating|dead|out|down|running|calling|satisfied|fine|ok|okay|good|working|puts|putting|reads|shows|is|at|has|gets|getting",
   needs: "number",
   apply: (note) => {
     const { items } = note;
+    const rooms = valuedRooms(note);
+    const blows = rooms.map((i) => items[i + 1]).find((item) => item?.label?.place !== undefined);
+    for (const i of rooms) {
+      state(note, knownRooms.name, [i, i + 1], { kind: "note", about: "place" });
+      // "21 blowing 96, 22 94": the same of the next
+      const room = items[i];
+      if (room !== undefined && blows?.label !== undefined && items[i + 1]?.label === undefined) {
+        room.kind = itemKind.label;
+        room.label = blows.label;
+      }
+    }
     items.forEach((item, i) => {
       const list = isListed(note, item) ? aheadOfState(note, i) : undefined;
       if (list !== undefined) {

@@ -256,8 +256,10 @@ export const looseCodes: Rule = {
         hasDigits(note.plain.slice(item.from, items[end - 1]?.to ?? item.to)) &&
         !run.some((part) => part.kind === itemKind.points)
       ) {
-        state(note, looseCodes.name, [i, end], { kind: "note", about: "code" });
-        i = end - 1;
+        // "the 2nd one from the bottom"
+        const nth = /^\d{1,2}(?:st|nd|rd|th)$/.test(item.text) && items[end]?.text === "one";
+        state(note, looseCodes.name, [i, nth ? end + 1 : end], { kind: "note", about: "code" });
+        i = nth ? end : end - 1;
       }
     }
   },

@@ -56,6 +56,33 @@ function nextInRow(items: readonly Item[], i: number): Item | undefined {
   return freeNumber(value) && !value.fraction ? value : undefined;
 }
 
+/** "case 8 51, 7 46": a pair of bare numbers behind the comma, in whatever order the cases come. */
+function pairBehindComma(items: readonly Item[], i: number): boolean {
+  const [before, , value, end] = items.slice(Math.max(0, i - 1), i + 3);
+  return before?.text === "," && freeNumber(value) && !freeNumber(end);
+}
+
+/** "product in 8 48": behind a case that was named before, the value in it. */
+function valueIn(items: readonly Item[], i: number): Item | undefined {
+  const [before, item] = [items[i - 1], items[i]];
+  if (before?.text !== "in" || !freeNumber(item) || item?.unit !== undefined) return undefined;
+  const value = items[(((items[i + 1]?.roles ?? 0) & role.is) !== 0 ? 2 : 1) + i];
+  return freeNumber(value) ? value : undefined;
+}
+
+/** Numbers so many in a row, with nothing between them, are names and values in turn. */
+const leastInRow = 5;
+
+/** "case 7 38 8 40 9 37": bare numbers behind the first name, each second one its next number. */
+function inTurn(items: readonly Item[], from: number): boolean {
+  let end = from;
+  while (freeNumber(items[end]) && items[end]?.unit === undefined) end++;
+  const numbers = items.slice(from, end).map(({ value }) => value);
+  if (numbers.length < leastInRow || numbers.length % 2 === 0) return false;
+  const first = Number(/(\d+)$/.exec(items[from - 1]?.subject ?? "")?.[1]);
+  return numbers.every((value, at) => at % 2 === 0 || value === first + (at + 1) / 2);
+}
+
 const states =
   /^(?:off|dead|down|out|fine|ok|okay|good|not|wont|isnt|tripped|locked|idle|running|runs|humming|hums|noisy|seized)$/;
 
@@ -83,19 +110,31 @@ export const machineAgain: Rule = {
   apply: (note) => {
     let noun: string | undefined;
     let last = 0;
+    let turns = false;
     const seen = new Set<string>();
     note.items.forEach((item, i) => {
       if (item.kind === itemKind.subject) {
         const [, said, digits] = /^(.*\D )(\d+)$/.exec(item.subject ?? "") ?? [];
         noun = said;
         last = Number(digits);
+        turns = noun !== undefined && inTurn(note.items, i + 1);
         if (item.subject !== undefined) seen.add(item.subject);
+        return;
+      }
+      const inIt = noun === undefined ? undefined : valueIn(note.items, i);
+      if (inIt !== undefined && seen.has(`${noun}${item.value}`)) {
+        inIt.subject = `${noun}${item.value}`;
+        state(note, machineAgain.name, [i, i + 1], { kind: "note", about: "place" });
         return;
       }
       const number = noun === undefined ? undefined : namedAt(note.items, i);
       if (number === undefined || seen.has(`${noun}${number}`)) return;
       const row =
-        number === last + 1 || behindIdle(note.items, i) ? nextInRow(note.items, i) : undefined;
+        (turns && number === last + 1) || (noun === "case " && pairBehindComma(note.items, i))
+          ? note.items[i + 1]
+          : number === last + 1 || behindIdle(note.items, i)
+            ? nextInRow(note.items, i)
+            : undefined;
       const value = toldOf(note, i) ?? row;
       const how = number === last + 1 && saysHow(note.items, i);
       if (value === undefined && how) {

@@ -80,6 +80,9 @@ export function verbOf(items: readonly Item[], from: number, to: number): Verb |
       return { state: "fitted", at: i };
     if (/^put(?:ting)?$/.test(item.text) && putOn(items, i, to)) return { state: "fitted", at: i };
     if (item.text === "in" && isIn(items, i)) return { state: "fitted", at: i };
+    if (item.text === "in" && inAlone(items, from, i, to)) return { state: "fitted", at: i };
+    if (item.text === "new" && i === from && offVan(items, i, to))
+      return { state: "fitted", at: i };
     if (item.text === "new" && newToo(items, i, to)) return { state: "fitted", at: i };
     if (item.text === "put" && item.signs !== undefined && item.to - item.from > 4)
       return { state: "fitted", at: i };
@@ -100,7 +103,7 @@ export function verbOf(items: readonly Item[], from: number, to: number): Verb |
 }
 
 const mounted =
-  /^(?:motor|motors|board|capacitor|cap|compressor|contactor|valve|belt|sensor|drier|dryer|wheel|blade|relay|fuse|fuses|transformer|module|thermistor|filter|filters)$/;
+  /^(?:motor|motors|board|capacitor|cap|compressor|contactor|valve|belt|sensor|drier|dryer|wheel|blade|relay|fuse|fuses|transformer|module|thermistor|filter|filters|heater|heaters)$/;
 
 const isMounted = (item: Item | undefined): boolean =>
   item?.text.split(" ").some((word) => mounted.test(word)) === true ||
@@ -123,6 +126,41 @@ function isIn(items: readonly Item[], i: number): boolean {
     return false;
   const thing = verb?.text === "is" ? items[i - 2] : verb?.apostrophe === true ? verb : undefined;
   return isMounted(thing) && (ends(items[i + 1]) || items[i + 1]?.text === "place");
+}
+
+/** "gas valve in, lights off": the clause holds the part and nothing else. */
+function inAlone(items: readonly Item[], from: number, i: number, to: number): boolean {
+  if (i !== to - 1 || i - from < 1 || i - from > 4 || !isMounted(items[i - 1])) return false;
+  const part = items[i - 1];
+  // "contactor in": it pulls
+  if (/\b(?:contactor|relay)$/.test(part?.text ?? "")) return false;
+  // "drier in, drier out 61": two ends of one
+  const ends = items
+    .slice(i + 1, i + 8)
+    .some(
+      ({ text, label }) =>
+        text === part?.text ||
+        text.endsWith(" out") ||
+        (label?.place !== undefined && label.place === part?.label?.place),
+    );
+  // "2 heaters in": so many of them
+  const [first, ...rest] = items.slice(from, i);
+  const counted = first?.kind === itemKind.number && first.unit === undefined && rest.length > 0;
+  return (
+    !ends &&
+    [...(counted ? [] : [first]), ...rest].every(
+      (item) => item?.kind !== itemKind.number && item?.roles === 0,
+    )
+  );
+}
+
+/** "new contactor off the van": what was at hand is in. */
+function offVan(items: readonly Item[], i: number, to: number): boolean {
+  const off = items.findIndex(({ text }, at) => at > i && at < to && /^(?:off|from)$/.test(text));
+  return (
+    off > i + 1 &&
+    items.slice(off + 1, off + 3).some(({ text }) => /^(?:van|truck|shelf|stock|rig)$/.test(text))
+  );
 }
 
 /** "new valve in, new drier too": the clause holds the thing and nothing else. */

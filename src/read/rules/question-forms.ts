@@ -36,7 +36,7 @@ export const forms: readonly (readonly [question: QuestionName, form: RegExp, ba
   ],
   [
     "handover",
-    /\b(?:anything (?:i|we) (?:should|need to|must) know|what (?:should|must|do) (?:i|we) (?:need to )?know|hand(?: ?over|off) note|(?:taking|i'?ll take|i will take) (?:(?:over )?(?:it|this(?: one| job)?|the job|[a-z]+[- ]?\d+|over)(?: over)? from|over (?:it|this(?: one| job)?|the job|[a-z]+-?\d+)$)|how was it left)\b|^(?:(?:ok|now|so|i'?m|i am|i'?ll be|we'?re) )*(?:taking|i'?ll take|i will take|took|i took) over(?: [a-z'&-]+){1,4}$/,
+    /\b(?:anything (?:i|we) (?:should|need to|must) know|what (?:should|must|do) (?:i|we) (?:need to )?know|hand(?: ?over|off) note|(?:taking|i'?ll take|i will take) (?:(?:over )?(?:it|this(?: one| job)?|the job|[a-z]+[- ]?\d+|over)(?: over)? from|(?!(?:the|a|an|my|any|some|one|off|out|readings?|amps|volts|voltage|power|temps?|pressures?|measurements?|numbers|parts?|water|air|heat|gas|lunch)\b)[a-z'&-]+(?: [a-z'&-]+)? (?:over )?from (?!the\b)[a-z]+$|over (?:it|this(?: one| job)?|the job|[a-z]+-?\d+)$)|how was it left)\b|^(?:(?:ok|now|so|i'?m|i am|i'?ll be|we'?re) )*(?:taking|i'?ll take|i will take|took|i took) over(?: [a-z'&-]+){1,4}$/,
     /^(?:(?:give|get|send) me (?:a |the )?)?hand(?: ?over|off)(?: note)?(?: (?:for|on) .{2,40})?$/,
   ],
   [
@@ -51,7 +51,7 @@ export const forms: readonly (readonly [question: QuestionName, form: RegExp, ba
   ],
   [
     "who",
-    /^(?:who(?:s|'s| is) (?:at|on|over|out|with|going|there|still)\b|(?:who(?:s|'s| is)|is any(?:body|one)|any(?:body|one)) (?:free|available|idle)(?: (?:now|today|right now|this (?:morning|afternoon)))?$|(?:is )?any(?:body|one) (?:else )?(?:(?:still|left) )?(?:over )?at (?!the (?:shop|office|store|yard)\b)|(?:did|has) (?!(?:i|we|you|it|that|this|the|any(?:body|one|thing))\b)[a-z]+ (?:leave|left|arrive|arrived|get there|got there|show up|gone)(?: yet| already| there)*$|(?:is|are) (?!(?:it|that|this|we|you|there|the)\b)[a-z]+ (?:still )?(?:there|here|on (?:it|site)|at .{2,40}|(?:done|finished)(?: (?:at|with|on) .{2,40})?)(?: yet| already| now| still)*$|where(?:'s|s| is) (?!(?:everyone|everybody|it|that|this|the|my|our|your|we)\b)[a-z]+(?: (?:at|now|today|right now))?$)/,
+    /^(?:who(?:'s| has|s)?(?: got)? (?:what|which)(?: job)?$|who(?:s|'s| is) (?:at|on|over|out|with|going|there|still)\b|(?:who(?:s|'s| is)|is any(?:body|one)|any(?:body|one)) (?:free|available|idle)(?: (?:now|today|right now|this (?:morning|afternoon)))?$|(?:is )?any(?:body|one) (?:else )?(?:(?:still|left) )?(?:over )?at (?!the (?:shop|office|store|yard)\b)|(?:did|has) (?!(?:i|we|you|it|that|this|the|any(?:body|one|thing))\b)[a-z]+ (?:leave|left|arrive|arrived|get there|got there|show up|gone)(?: yet| already| there)*$|(?:is|are) (?!(?:it|that|this|we|you|there|the)\b)[a-z]+ (?:still )?(?:there|here|on (?:it|site)|at .{2,40}|(?:done|finished)(?: (?:at|with|on) .{2,40})?)(?: yet| already| now| still)*$|what(?:'s|s| is) (?!(?:it|that|this|the|he|she|everyone|everybody|everything|any(?:one|body|thing)|my|our|your|we)\b)[a-z]+ (?:doing|up to)(?: now| right now)?$|where(?:'s|s| is) (?!(?:everyone|everybody|it|that|this|the|my|our|your|we)\b)[a-z]+(?: (?:at|now|today|right now))?$)/,
     /^(?:who is there|whos there)$/,
   ],
   [

@@ -28,7 +28,7 @@ const leave =
 /** Whole sentences that hand a job over are longer than other questions without a mark. */
 const longestTaking = 14;
 const takingOver =
-  /\b(?:taking|took|i'?ll take|i will take|i have|i'?ve got) (?:over\b|it\b|this\b|[a-z]+[- ]?\d+\b)|\bbefore (?:i|we) (?:take|start|go|get|head|touch)\b/;
+  /\b(?:taking|took|i'?ll take|i will take|i have|i'?ve got) (?:over\b|it\b|this\b|[a-z]+[- ]?\d+\b|[a-z'&-]+(?: [a-z'&-]+)? from\b)|\bbefore (?:i|we) (?:take|start|go|get|head|touch)\b/;
 
 /** "so low charge?", "compressor looks good?": a verdict that he wants to hear; told, without the mark, it is his own. */
 const machinery =
@@ -106,7 +106,7 @@ function wordsOf(question: QuestionName, text: string): number {
   if (question === "handover" && takingOver.test(text) && bare) return longestTaking;
   if (question === "bring") return 12;
   if (question === "reading" && /^what (?:did|do|was|were) [a-z]/.test(text)) return 14;
-  if (question === "customer" && /^what (?:do|can|should) (?:i|we) tell\b/.test(text)) return 8;
+  if (question === "customer" && /^what (?:do|can|should) (?:i|we) tell\b/.test(text)) return 12;
   if (
     question === "worked" ||
     question === "hours" ||

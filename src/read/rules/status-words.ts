@@ -7,6 +7,7 @@ import { carries, signIndex, signName } from "../signs.ts";
 import { clockAt } from "../times.ts";
 import { role } from "../word.ts";
 import { awaited, thingCame } from "./awaited.ts";
+import { leadsToPart } from "./leads-to-part.ts";
 import { leavesPart, leavesThing } from "./leaves-thing.ts";
 import { notYet } from "./not-yet.ts";
 import { outOfPlace } from "./out-of-place.ts";
@@ -242,11 +243,10 @@ export function isStatus(note: Note, i: number, status: Status): boolean {
   if (status === "on_site" && items[i]?.text === "there" && !startsClause(items, i)) return false;
   if (status === "on_site" && items[i]?.text === "back") return isReturn(note, i, next);
   if (status === "on_site") return (plan & role.plan) === 0 || items[i]?.text !== "walked";
+  const notToBe = /^(?:to|wont|cant|couldnt|cannot|not|never)$/.test(before?.text ?? "");
+  // "the wire nut on the way to the contactor": a wire's way
   if (status === "on_the_way")
-    return !(
-      items[i]?.text === "be" &&
-      /^(?:to|wont|cant|couldnt|cannot|not|never)$/.test(before?.text ?? "")
-    );
+    return !leadsToPart(items, after) && !(items[i]?.text === "be" && notToBe);
   return true;
 }
 

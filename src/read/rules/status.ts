@@ -177,7 +177,7 @@ function whereOf(note: Note, i: number): string | undefined {
 }
 
 const whereSkip =
-  /^(?:today|tonight|day|night|evening|now|the|to|at|over|for|back|a|up|out|of|my|this|that|down)$/;
+  /^(?:today|tonight|day|night|evening|now|the|to|at|over|for|back|a|up|out|of|my|this|that|down|again)$/;
 
 const outOnly = /^(?:heading|headed|headin|rolling|rollin) out(?! (?:to|for|that|your)\b)/;
 const finished = /\b(?:all (?:good|set|done|well)|done|good to go|fixed|cooling|running|back up)\b/;

@@ -36,7 +36,9 @@ export const partWords: readonly (readonly [words: string, part: string])[] = [
   ["valve core|cores|core", "valve core"],
   ["schrader|schrader core|schraders", "schrader core"],
   ["thermostat|tstat|stat", "thermostat"],
-  ["heater|crankcase heater|cch|defrost heater", "heater"],
+  ["heater|heaters|crankcase heater|cch|defrost heater|defrost heaters", "heater"],
+  ["door heater|door heaters", "door heater"],
+  ["drain heater|drain line heater|pan heater", "drain heater"],
   ["hard start kit|hard start|start kit", "hard start kit"],
   [
     "pressure switch|high pressure switch|low pressure switch|hps|lps|float switch|limit switch",

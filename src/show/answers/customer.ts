@@ -1,6 +1,7 @@
 import type { Job, ReplyInput } from "../../model.ts";
 import { served } from "../board-order.ts";
 import { localTime } from "../local-time.ts";
+import { lastDone } from "../past.ts";
 import { personName } from "../wording.ts";
 import type { Answer } from "./answer.ts";
 import { whichJob } from "./which-job.ts";
@@ -22,7 +23,9 @@ function presence(input: ReplyInput, job: Job): string {
   }
   const driving = job.visits.filter((v) => v.kind === "travel" && v.to === undefined).at(-1);
   if (driving !== undefined) return `${personName(driving.person, input.names)} is on the way.`;
-  if (job.status === "done") return `The work was finished at ${time(job.status_at)}.`;
+  const done = lastDone(job);
+  const what = done === "" ? "" : `: ${done}`;
+  if (job.status === "done") return `The work was finished at ${time(job.status_at)}${what}.`;
   if (job.status === "no_access") return "We came by and could not get in.";
   const last = job.visits.filter((v) => v.kind === "site").at(-1);
   if (last?.to !== undefined) {

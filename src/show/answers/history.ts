@@ -1,6 +1,7 @@
 import type { Job, ReplyInput } from "../../model.ts";
 import { dayAndMonth, daysBetween } from "../days.ts";
 import { figures } from "../figures.ts";
+import { foundAtAll } from "../found-not-fixed.ts";
 import { localTime } from "../local-time.ts";
 import { lastDone } from "../past.ts";
 import { repeatLine } from "../repeat-line.ts";
@@ -50,10 +51,12 @@ function visitLines(input: ReplyInput, past: Job, now: string): readonly string[
   const ago = daysBetween(past.opened, now);
   const complaint = past.complaint === undefined ? "" : `: ${clipped(past.complaint, 14)}`;
   const done = lastDone(past);
+  const found = foundAtAll(past).slice(0, 2);
   return [
     sentence(
       `${dayAndMonth(date)} (${ago} days ago), job ${past.job}, ${who || "nobody"}${complaint}`,
     ),
+    found.length === 0 ? "" : sentence(`Found: ${clipped(found.join("; "), 14)}`),
     done === "" ? "Nothing was fitted or repaired." : sentence(`Done: ${done}`),
     measuredLine(past),
   ].filter((line) => line !== "");

@@ -1,0 +1,27 @@
+import type { Context } from "./context.ts";
+import type { Draft } from "./draft.ts";
+import type { Item } from "./item.ts";
+
+/** What no air reads that comes back to a unit, F and Cel; common practice, no source. */
+const hot = { us: 110, si: 45 } as const;
+const side = /^(?:return|ret|rtn|supply|sup)$/;
+const air = /^(?:air|duct|filter|filters|coil|grille|register|vent|plenum|rise|split)$/;
+
+/** "Return was 142" behind a boiler's 180 out and 178 back: of the water that was told, no air is so hot. */
+export function waterAgain(
+  drafts: readonly Draft[],
+  items: readonly Item[],
+  { readings, units }: Context,
+): void {
+  const water = readings.some((one) => one.quantity === "temperature" && isWater(one.at));
+  if (!water || items.some(({ text }) => air.test(text))) return;
+  for (const draft of drafts) {
+    const named = draft.before.some((i) => side.test(items[i]?.text ?? ""));
+    const degrees = draft.unit === undefined || draft.unit.dimension === "temperature";
+    if (!named || !degrees || draft.value < hot[units]) continue;
+    if (draft.place === "return_air") draft.place = "water_in";
+    else if (draft.place === "supply_air") draft.place = "water_out";
+  }
+}
+
+const isWater = (at: string | undefined): boolean => at === "water_in" || at === "water_out";
