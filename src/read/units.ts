@@ -128,10 +128,12 @@ function inchHere(build: Building, i: number): boolean {
   const next = build.tokens[i + 1];
   if (next !== undefined && (next.kind === tokenKind.number || next.word?.number !== undefined))
     return false;
-  // "7.1 in at the inlet"
-  if (next?.text === "at") return true;
   return (
-    next === undefined || next.kind !== tokenKind.word || phraseAt(build.tokens, i)?.end !== i + 1
+    next === undefined ||
+    // "7.1 in at the inlet"
+    next.text === "at" ||
+    next.kind !== tokenKind.word ||
+    phraseAt(build.tokens, i)?.end !== i + 1
   );
 }
 
