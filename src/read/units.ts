@@ -5,6 +5,7 @@ import { unitCalled } from "./kinds.ts";
 import { endsWeight, looseGrams } from "./loose-weight.ts";
 import type { NumberSaid } from "./number-parts.ts";
 import { numberAt } from "./numbers.ts";
+import { outBehind } from "./out-behind.ts";
 import { phraseAt } from "./phrase.ts";
 import { spacedPair } from "./spaced-pair.ts";
 import { testTold } from "./test-told.ts";
@@ -99,17 +100,6 @@ function endsThought(next: Token | undefined): boolean {
     next.kind === tokenKind.line ||
     (next.kind === tokenKind.sign && /^[,.;!)]$/.test(next.text))
   );
-}
-
-const waters = /^(?:water|chw|cw|hw|hhw|glycol|brine|chilled|loop|tower|barrel)$/;
-
-/** "chilled water 12.1 in, 7.3 out": both sides of a water, no inches. */
-function outBehind({ tokens }: Building, i: number): boolean {
-  let at = i + 1;
-  while (/^[-,/]$/.test(tokens[at]?.text ?? "")) at++;
-  const [number, out] = tokens.slice(at, at + 2);
-  if (number?.kind !== tokenKind.number || out?.text !== "out") return false;
-  return tokens.slice(Math.max(0, i - 6), i).some(({ text }) => waters.test(text));
 }
 
 /** "0.55 in" ends a thought; "3 in still flashing" does not speak of inches. */

@@ -16,13 +16,9 @@ export interface PersonGrip extends Grip {
 const together =
   /\b(?:w|with|me and|myself and)[/ ]\s*@?(?!(?:no|the|a|an|my|our|it|him|her|them)\b)(\p{L}[\p{L}'-]+)/iu;
 
-/** "Otis is here helping me" */
-const helping = /^\s*@?(\p{L}[\p{L}'-]+?)(?:['’]s| is) here (?:too|helping|with me|to help)\b/iu;
-
 /** "on site w jo": who is said to be there too. */
 export function alongWith(text: string): string | undefined {
-  const head = text.slice(0, 80);
-  return (together.exec(head) ?? helping.exec(head))?.[1]?.toLowerCase();
+  return together.exec(text.slice(0, 80))?.[1]?.toLowerCase();
 }
 
 /** How the people of a job took it in hand and let it go, from what still stands. */

@@ -120,7 +120,8 @@ export const toldPartsRows: readonly ToldRow[] = [
     check: "sensor",
     sign: "defrosting:fails",
     words: [/\b(?:heaters?|elements?)\b.{0,24}\b(?:ol|open|0 a(?:mps)?|dead|burn(?:t|ed) out)\b/],
-    unless: /\b(?:crankcase|belly|sump|drain|strip|duct|electric) ?(?:\w+ )?(?:heat|elem)/,
+    unless:
+      /\b(?:crankcase|belly|sump|drain|strip|duct|electric|door|frame) ?(?:\w+ )?(?:heat|elem)/,
     mended: /\b(?:heater|element)s?\b/,
     level: "bad",
     about: "coil",

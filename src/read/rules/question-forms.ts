@@ -51,7 +51,7 @@ export const forms: readonly (readonly [question: QuestionName, form: RegExp, ba
   ],
   [
     "who",
-    /^(?:who(?:'s| has|s)?(?: got)? (?:what|which)(?: job)?$|who(?:s|'s| is) (?:at|on|over|out|with|going|there|still)\b|(?:who(?:s|'s| is)|is any(?:body|one)|any(?:body|one)) (?:free|available|idle)(?: (?:now|today|right now|this (?:morning|afternoon)))?$|(?:is )?any(?:body|one) (?:else )?(?:(?:still|left) )?(?:over )?at (?!the (?:shop|office|store|yard)\b)|(?:did|has) (?!(?:i|we|you|it|that|this|the|any(?:body|one|thing))\b)[a-z]+ (?:leave|left|arrive|arrived|get there|got there|show up|gone)(?: yet| already| there)*$|(?:is|are) (?!(?:it|that|this|we|you|there|the)\b)[a-z]+ (?:still )?(?:there|here|on (?:it|site)|at .{2,40}|(?:done|finished)(?: (?:at|with|on) .{2,40})?)(?: yet| already| now| still)*$|what(?:'s|s| is) (?!(?:it|that|this|the|he|she|everyone|everybody|everything|any(?:one|body|thing)|my|our|your|we)\b)[a-z]+ (?:doing|up to)(?: now| right now)?$|where(?:'s|s| is) (?!(?:everyone|everybody|it|that|this|the|my|our|your|we)\b)[a-z]+(?: (?:at|now|today|right now))?$)/,
+    /^(?:who(?:s|'s| is) (?:at|on|over|out|with|going|there|still)\b|(?:who(?:s|'s| is)|is any(?:body|one)|any(?:body|one)) (?:free|available|idle)(?: (?:now|today|right now|this (?:morning|afternoon)))?$|(?:is )?any(?:body|one) (?:else )?(?:(?:still|left) )?(?:over )?at (?!the (?:shop|office|store|yard)\b)|(?:did|has) (?!(?:i|we|you|it|that|this|the|any(?:body|one|thing))\b)[a-z]+ (?:leave|left|arrive|arrived|get there|got there|show up|gone)(?: yet| already| there)*$|(?:is|are) (?!(?:it|that|this|we|you|there|the)\b)[a-z]+ (?:still )?(?:there|here|on (?:it|site)|at .{2,40}|(?:done|finished)(?: (?:at|with|on) .{2,40})?)(?: yet| already| now| still)*$|what(?:'s|s| is) (?!(?:it|that|this|the|he|she|everyone|everybody|everything|any(?:one|body|thing)|my|our|your|we)\b)[a-z]+ (?:doing|up to)(?: now| right now)?$|where(?:'s|s| is) (?!(?:everyone|everybody|it|that|this|the|my|our|your|we)\b)[a-z]+(?: (?:at|now|today|right now))?$)/,
     /^(?:who is there|whos there)$/,
   ],
   [
@@ -93,7 +93,7 @@ export const forms: readonly (readonly [question: QuestionName, form: RegExp, ba
   ],
   [
     "status",
-    /\b(?:status|where is (?:everyone|everybody)|what(?:'?s| is) (?:still |left |all )*(?:open|outstanding|unfinished)|open jobs|where are we|who is where|who'?s where|who all is where)\b/,
+    /\b(?:status|where is (?:everyone|everybody)|what(?:'?s| is) (?:still |left |all )*(?:open|outstanding|unfinished)|open jobs|where are we|who is where|who'?s where|who all is where|who(?:'s| has|s)(?: got)? (?:what|which)(?: jobs?)?$)(?:\b|$)/,
     /^(?:status|board|jobs)$/,
   ],
   ["help", /^(?:help|what can you do|commands)\b/, /^help$/],
