@@ -35,6 +35,10 @@ export function gripsOf(entries: readonly Entry[]): readonly PersonGrip[] {
       const now = thread === undefined && !opensLater.test(entry.text ?? "");
       return [{ job, message, channel, who, instant, kind: now ? "take" : "name" }];
     }
+    // hours that are told afterwards take nothing in hand again
+    const hours =
+      note.statements.length > 0 && note.statements.every(({ kind }) => kind === "labor");
+    if (hours && note.readings.length === 0) return [];
     const statuses = note.statements.flatMap((said) =>
       said.kind === "status" ? [said.status] : [],
     );
