@@ -61,6 +61,6 @@ export function alongLists(list: readonly Draft[], items: readonly Item[]): void
     right.state ??= left.state;
     right.kind ??= left.kind;
     right.component = right.component || left.component;
-    right.place ??= left.place;
+    if (right.quantity === left.quantity) right.place ??= left.place;
   }
 }

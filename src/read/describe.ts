@@ -118,6 +118,13 @@ function takeTime(draft: Draft, items: readonly Item[], index: number): void {
   else draft.after ??= seconds;
 }
 
+/** "RTU 4, ckt A 104/416": of a unit and its circuit the circuit is what was measured. */
+function isFiner(subject: string | undefined, told: string | undefined): boolean {
+  if (told === undefined) return true;
+  const part = /^(?:compressor|circuit|system|stage) /;
+  return part.test(subject ?? "") && /^(?:RTU|AHU|OU|ODU|unit)[- ]/i.test(told);
+}
+
 function tell(draft: Draft, items: readonly Item[], index: number): void {
   const item = items[index];
   if (item === undefined) return;
@@ -129,7 +136,7 @@ function tell(draft: Draft, items: readonly Item[], index: number): void {
       draft.grounded = true;
       return;
     case itemKind.subject:
-      if (item.subject !== "") draft.subject ??= item.subject;
+      if (item.subject !== "" && isFiner(item.subject, draft.subject)) draft.subject = item.subject;
       if (item.label?.quantity !== undefined) draft.named ??= item.label.quantity;
       if (item.label?.place === "box" && draft.named === undefined && draft.hint === undefined) {
         draft.place ??= item.label.place;

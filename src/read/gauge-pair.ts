@@ -53,6 +53,7 @@ function told(items: readonly Item[], left: Draft): boolean {
   }
   if (hasHeat(items) || items.some(({ label }) => label?.quantity === "temperature_difference"))
     return true;
+  if (isRowBehind(items, left) || isBehindFigure(items, left)) return true;
   const lines = lineBehind(items, left) || bothLinesAt(items) > 0;
   if (first(items, left)) return lines || alone(items, left) || isGasNamed(items);
   // "410 system, 118/340"
@@ -86,6 +87,34 @@ function first(items: readonly Item[], left: Draft): boolean {
   if (before === undefined || before.kind === itemKind.line || before.text === ".") return true;
   // "cleaned the coil, now 121/331", "coil washed 118/325"
   return (now && before.text === ",") || before.owner === "<what was done>";
+}
+
+/** How many times the figure before it the first of a pair is at least, to be no more of its row. Our choice, no source. */
+const apart = 3;
+
+/** "comp 2 amps 17.4/17.6/17.3 132/389": of a machine that was named, far above the figure right before the pair. */
+function isBehindFigure(items: readonly Item[], left: Draft): boolean {
+  const before = items.slice(0, left.index);
+  const named = before.some((item) => whole.test(item.subject ?? ""));
+  const at = before.findLastIndex(
+    (item) => !/^[,.;]$/.test(item.text) && item.kind !== itemKind.line,
+  );
+  const last = before[at];
+  const figure = last?.kind === itemKind.unit ? before[at - 1] : last;
+  if (!named || figure?.kind !== itemKind.number || left.value < leastAlone) return false;
+  const parted = figure.unit !== undefined && at < left.index - 1;
+  return parted || left.value > figure.value * apart;
+}
+
+/** "117/393 amps 14.1/14.2/14.3": a meter's name and its figures right behind the pair. */
+function isRowBehind(items: readonly Item[], left: Draft): boolean {
+  const [meter, value] = items.slice(left.index + 3, left.index + 5);
+  return (
+    left.value >= leastAlone &&
+    meter?.kind === itemKind.unit &&
+    meter.unit !== undefined &&
+    value?.kind === itemKind.number
+  );
 }
 
 /** "116/409, suct line 55, liquid 97": lines with their figures. */

@@ -7,6 +7,20 @@ function reaches(end: Draft, draft: Draft): boolean {
   return end.action === undefined || draft.sentence === end.sentence;
 }
 
+const airs: ReadonlySet<string> = new Set([
+  "outdoor_air",
+  "supply_air",
+  "return_air",
+  "mixed_air",
+  "control",
+]);
+
+/** "circuit 1 sh 9 sc 8, OAT 84": the weather, the air and the control volts are the whole unit's, whatever circuit was named. */
+function ofWholeUnit({ place, quantity, named }: Draft, subject: string): boolean {
+  if (!/^(?:compressor|circuit|system|stage) /.test(subject)) return false;
+  return airs.has(place ?? "") || (quantity ?? named) === "static_pressure";
+}
+
 /** The subject named last holds on, until another part of the machine is spoken of. */
 export function subjects(list: readonly Draft[], items: readonly Item[]): void {
   let last: string | undefined;
@@ -29,7 +43,7 @@ export function subjects(list: readonly Draft[], items: readonly Item[]): void {
       !(draft.thing === "compressor" && last.startsWith("compressor"))
     )
       last = undefined;
-    else draft.subject = last;
+    else if (last === undefined || !ofWholeUnit(draft, last)) draft.subject = last;
   }
   const only = new Set(
     list.map((draft) => draft.subject).filter((subject) => subject !== undefined),

@@ -21,8 +21,10 @@ function readsNext(items: readonly Item[], left: Draft, right: Draft): boolean {
   return right.index === left.index + 2 && reads.test(items[left.index + 1]?.text ?? "");
 }
 
-/** Volts that control circuits and boards are made with; common practice, no source. */
-const rails: ReadonlySet<number> = new Set([3.3, 5, 10, 12, 15, 18, 24]);
+/** Volts that control circuits, boards and supplies are made with; common practice, no source. */
+const rails: ReadonlySet<number> = new Set([
+  3.3, 5, 10, 12, 15, 18, 24, 115, 120, 208, 230, 240, 277, 380, 400, 415, 460, 480, 575, 600,
+]);
 
 const source =
   /^(?:rail|supply|reg|regulator|output|line|side|bus|board|ref|reference|transformer)$/;

@@ -10,13 +10,25 @@ function isBreak(item: Item | undefined): boolean {
 function leadsOn(items: readonly Item[], left: number, to: number): boolean {
   const [label, number] = [items[left - 2], items[left - 1]];
   if (label?.kind !== itemKind.label || number?.kind !== itemKind.number) return false;
-  return (items[left]?.value ?? 0) > (items[to]?.value ?? 0);
+  const heat = /^(?:superheat|subcooling)$/.test(items[left + 1]?.label?.quantity ?? "");
+  return heat || (items[left]?.value ?? 0) > (items[to]?.value ?? 0);
 }
 
-/** "suction 118 line 52, 345 head 96 liquid": a clause that begins with its number and ends with a label has each behind its number. */
+/** "suction 118 line 52, 345 head 96 liquid", "118/340 21 SH 17 SC": a clause that begins with its number and ends with a label has each behind its number. */
 export function turnedClause({ items, left, from, to }: Gap, next: number): boolean {
-  if (next !== from || next + 1 !== to || left.before.length > 0) return false;
-  if (!isBreak(items[left.index - 1]) && !leadsOn(items, left.index, to)) return false;
+  const named = left.before.some((at) => items[at]?.kind !== itemKind.subject);
+  if (next !== from || next + 1 !== to || named) return false;
+  const behindPair =
+    items[left.index - 1]?.kind === itemKind.number && items[left.index - 2]?.text === "/";
+  const mark = /^[:=-]$/.test(items[left.index - 1]?.text ?? "");
+  const behindName = items[left.index - (mark ? 2 : 1)]?.kind === itemKind.subject;
+  if (
+    !behindPair &&
+    !behindName &&
+    !isBreak(items[left.index - 1]) &&
+    !leadsOn(items, left.index, to)
+  )
+    return false;
   let last = to;
   while (!isBreak(items[last + 1])) last++;
   const end = items[last];

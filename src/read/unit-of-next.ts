@@ -75,6 +75,33 @@ function tooFew(items: readonly Item[], i: number, dimension: Dimension): boolea
   return named && row && item.value < leastVolts && next.value >= leastVolts && isBare(next);
 }
 
+/** psi of a low and a high side, and how much higher the high side is at least. Common practice, no source. */
+const gauges = { low: [40, 200], high: [150, 650], ratio: 1.7 } as const;
+
+/** "117/393 amps 14.1/14.2/14.3", "118/340 megs 210/205": two gauges, and then what the next row is of. */
+function behindGauges(items: readonly Item[], i: number, dimension: Dimension): boolean {
+  if (dimension !== "current" && dimension !== "resistance") return false;
+  const [low, joint, high] = items.slice(Math.max(0, i - 2), i + 1);
+  if (!isBare(low) || low === undefined || high === undefined) return false;
+  if (!/^(?:\/|over)$/.test(joint?.text ?? "") || items[i - 3]?.text === "/") return false;
+  const side = ({ value }: Item, [from, to]: readonly [number, number]): boolean =>
+    value >= from && value <= to;
+  return side(low, gauges.low) && side(high, gauges.high) && high.value >= low.value * gauges.ratio;
+}
+
+/** "amps L1 13.7 L2 13.9 L3 13.6 megs 257, 318, 271": the row has its unit before it, so what stands behind its last leads. */
+function inRowOf(items: readonly Item[], i: number, dimension: Dimension): boolean {
+  let points = 0;
+  for (let at = i - 1; at >= 0; at--) {
+    const item = items[at];
+    if (item?.kind === itemKind.points) points++;
+    else if (item?.kind === itemKind.unit)
+      return points > 1 && item.unit !== undefined && item.unit.dimension !== dimension;
+    else if (!isBare(item) && !/^[,:]$/.test(item?.text ?? "")) return false;
+  }
+  return false;
+}
+
 /** Does the unit behind the figure at `i` lead what follows? */
 function leadsNext(items: readonly Item[], i: number, moved: boolean): boolean {
   const item = items[i];
@@ -85,7 +112,13 @@ function leadsNext(items: readonly Item[], i: number, moved: boolean): boolean {
   while (isBare(items[from]) || ((items[from]?.roles ?? 0) & (role.is | role.now)) !== 0) from--;
   const legs = dimension === "current" && acrossLegs(item, items[from]?.points);
   const flow = item.unit?.figure === "gpm" && flowOfNext(items, i);
-  const odd = moved || legs || flow || strange(items, from, dimension);
+  const odd =
+    moved ||
+    legs ||
+    flow ||
+    behindGauges(items, i, dimension) ||
+    inRowOf(items, i, dimension) ||
+    strange(items, from, dimension);
   if (!odd && !tooFew(items, i, dimension)) return false;
   const next = items[i + 1];
   if (next?.kind === itemKind.points) return isBare(items[i + 2]);

@@ -10,6 +10,8 @@ export function saturation(items: readonly Item[], draft: Draft, left: Draft | u
     (index) => items[index]?.text === "sat" && items[index]?.label?.place === "supply_air",
   );
   if (word === undefined || draft.place !== "supply_air") return;
+  // "discharge line 153, SAT 55 RAT 72": both airs
+  if (items.some(({ text }) => /^(?:rat|ra)$/.test(text))) return;
   if (left === undefined || left.place === undefined) {
     const side = sideOfWords(items);
     if (side === undefined) return;

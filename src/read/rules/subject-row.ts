@@ -160,12 +160,20 @@ function ofAll(items: readonly Item[], last: number, row: readonly number[]): bo
   return ((items[end + 1]?.roles ?? 0) & role.is) !== 0;
 }
 
+/** "RTU 4, ckt 1 104/416": a unit and then its own circuit, no two machines. */
+function partOfFirst(items: readonly Item[], names: readonly number[]): boolean {
+  const parts = names.map((at) =>
+    /^(?:compressor|circuit|system|stage) /.test(items[at]?.subject ?? ""),
+  );
+  return parts[0] === false && parts[1] === true;
+}
+
 /** Each of the machines named in a row has its own of as many values; the later names say no more. */
 function eachItsOwn(note: Note, i: number): void {
   const { items } = note;
   const names = namesFrom(items, i);
   const last = names[names.length - 1] ?? i;
-  if (names.length < 2) return;
+  if (names.length < 2 || partOfFirst(items, names)) return;
   const row = rowBehind(items, last + 1);
   if (row.length !== names.length || !alike(items, row) || ofAll(items, last, row)) return;
   row.forEach((at, order) => {
