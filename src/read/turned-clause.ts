@@ -14,10 +14,29 @@ function leadsOn(items: readonly Item[], left: number, to: number): boolean {
   return heat || (items[left]?.value ?? 0) > (items[to]?.value ?? 0);
 }
 
+/** "21 SH 9 SC amps …": each of the two right behind its figure. */
+function bothHeats(one: Item | undefined, other: Item | undefined): boolean {
+  const heats = [one, other].map((item) => item?.label?.quantity ?? "");
+  return /^(?:superheat subcooling|subcooling superheat)$/.test(heats.join(" "));
+}
+
+/** The second of them, whatever follows, where no name stands before the first figure. */
+function secondOfHeats(items: readonly Item[], left: number, next: number): boolean {
+  const figure = items[left - 2];
+  const first = items[left - 3]?.label?.quantity ?? "";
+  return (
+    figure?.kind === itemKind.number &&
+    bothHeats(items[left - 1], items[next]) &&
+    !/^(?:superheat|subcooling)$/.test(first)
+  );
+}
+
 /** "suction 118 line 52, 345 head 96 liquid", "118/340 21 SH 17 SC": a clause that begins with its number and ends with a label has each behind its number. */
 export function turnedClause({ items, left, from, to }: Gap, next: number): boolean {
+  if (next === from && secondOfHeats(items, left.index, next)) return true;
   const named = left.before.some((at) => items[at]?.kind !== itemKind.subject);
   if (next !== from || next + 1 !== to || named) return false;
+  if (bothHeats(items[next], items[to + 1])) return true;
   const behindPair =
     items[left.index - 1]?.kind === itemKind.number && items[left.index - 2]?.text === "/";
   const mark = /^[:=-]$/.test(items[left.index - 1]?.text ?? "");
