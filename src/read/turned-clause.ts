@@ -27,6 +27,7 @@ function secondOfHeats(items: readonly Item[], left: number, next: number): bool
   return (
     figure?.kind === itemKind.number &&
     bothHeats(items[left - 1], items[next]) &&
+    items[next + 1]?.kind !== itemKind.number &&
     !/^(?:superheat|subcooling)$/.test(first)
   );
 }
@@ -36,7 +37,8 @@ export function turnedClause({ items, left, from, to }: Gap, next: number): bool
   if (next === from && secondOfHeats(items, left.index, next)) return true;
   const named = left.before.some((at) => items[at]?.kind !== itemKind.subject);
   if (next !== from || next + 1 !== to || named) return false;
-  if (bothHeats(items[next], items[to + 1])) return true;
+  // "228 sh 12 sc 8": where a figure follows, each leads its own
+  if (bothHeats(items[next], items[to + 1]) && items[to + 2]?.kind !== itemKind.number) return true;
   const behindPair =
     items[left.index - 1]?.kind === itemKind.number && items[left.index - 2]?.text === "/";
   const mark = /^[:=-]$/.test(items[left.index - 1]?.text ?? "");

@@ -109,7 +109,12 @@ function leadsNext(items: readonly Item[], i: number, moved: boolean): boolean {
   if (item === undefined || dimension === undefined || item.unitFrom <= item.numberTo) return false;
   if (dimension === "time" || dimension === "length" || item.to - item.unitFrom < 3) return false;
   let from = i - 1;
-  while (isBare(items[from]) || ((items[from]?.roles ?? 0) & (role.is | role.now)) !== 0) from--;
+  while (
+    isBare(items[from]) ||
+    (items[from]?.text === "/" && isBare(items[from - 1])) ||
+    ((items[from]?.roles ?? 0) & (role.is | role.now)) !== 0
+  )
+    from--;
   const legs = dimension === "current" && acrossLegs(item, items[from]?.points);
   const flow = item.unit?.figure === "gpm" && flowOfNext(items, i);
   const odd =
