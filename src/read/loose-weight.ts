@@ -20,3 +20,9 @@ export function looseGrams(build: Building, said: UnitSaid, number: NumberSaid):
   const digit = number.spoken && number.value >= 1 && number.value <= 9;
   return digit && endsWeight(build.tokens[number.end]) ? number.value * 100 : 0;
 }
+
+/** "2 kg 350 g", "1h 30m": behind the larger unit the letter is no giga and no mega; how many make one of the larger, 0 for none. */
+export function letterBehind(larger: string, smaller: string): number {
+  if (larger === "kg" && smaller === "gigohm") return 1000;
+  return larger === "h" && smaller === "megohm" ? 60 : 0;
+}

@@ -65,6 +65,11 @@ function giveBack(drafts: readonly Draft[], items: readonly Item[], row: readonl
   }
 }
 
+/** "230 volts at the disconnect and suction 118": where the value before it was measured. */
+function closesValue(items: readonly Item[], first: number): boolean {
+  return items[first - 1]?.kind === itemKind.number && /^(?:at|on)$/.test(items[first]?.text ?? "");
+}
+
 const verbs = /^(?:both|all|each|is|are|was|were|at|read|reads|reading|got|show|shows|'?re|:|=)$/;
 
 /** "comp 2 and comp 3 are 10.4", "supply and outdoor both 43": one value, read at each that is named before it. */
@@ -75,7 +80,7 @@ export function nameRow(drafts: Draft[], items: readonly Item[]): void {
     let last = draft.index - 1;
     while (verbs.test(items[last]?.text ?? "")) last--;
     const row = rowFrom(items, last, -1);
-    if (row.length < 2) continue;
+    if (row.length < 2 || closesValue(items, row[row.length - 1] ?? -1)) continue;
     const subjects = row.flatMap((at) => items[at]?.subject ?? []);
     if (sortOf(items[last]) === "machine" && apart(items, subjects, draft.index)) continue;
     // "supply and return 55 and 75": a value for each

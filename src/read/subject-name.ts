@@ -240,6 +240,8 @@ function leftAt(build: Building, i: number): boolean {
   const [before, site, number] = [build.tokens[i - 1], build.tokens[i], build.tokens[i + 1]];
   if (site?.text !== "site" || !/^(?:on|off|lv|lvg|left|leaving)$/.test(before?.text ?? ""))
     return false;
+  // "on site 3h": how long he was there
+  if (unitAt(build, i + 2)?.unit.dimension === "time" && isNumber(number)) return true;
   // "on site nine fifteen"
   if (number?.word?.number !== undefined) return true;
   if (number?.kind !== tokenKind.number) return false;

@@ -2,7 +2,7 @@ import type { Unit } from "../quantities/quantity.ts";
 import { itemKind } from "./item.ts";
 import type { Building } from "./items.ts";
 import { unitCalled } from "./kinds.ts";
-import { endsWeight, looseGrams } from "./loose-weight.ts";
+import { endsWeight, letterBehind, looseGrams } from "./loose-weight.ts";
 import type { NumberSaid } from "./number-parts.ts";
 import { numberAt } from "./numbers.ts";
 import { outBehind } from "./out-behind.ts";
@@ -274,9 +274,9 @@ function smaller(build: Building, said: UnitSaid): UnitSaid {
   if (grams > 0) return { ...said, end: number.end, add: grams / 1000 };
   if (next === undefined && at === said.end && looseOunces(build, said, number))
     return { ...said, end: number.end, add: number.value / 16 };
-  // "2 kg 350 g": behind kilograms the letter is no giga
-  if (said.unit.figure === "kg" && next?.unit.figure === "gigohm" && number.value < 1000)
-    return { ...said, end: next.end, add: number.value / 1000 };
+  const letter = next === undefined ? 0 : letterBehind(said.unit.figure, next.unit.figure);
+  if (next !== undefined && number.value < letter)
+    return { ...said, end: next.end, add: number.value / letter };
   if (next === undefined || next.unit.dimension !== dimension) return said;
   const ratio = next.unit.factor / said.unit.factor;
   if (ratio >= 1 || number.value * ratio >= 1) return said;

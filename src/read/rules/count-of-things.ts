@@ -132,7 +132,7 @@ export const counts: Rule = {
         return;
       }
       // "three to five days": how long something takes
-      if (/^(?:to|or)$/.test(text) && timeOf(items[i + 2]) >= daySeconds) {
+      if (/^(?:to|or|-|–)$/.test(text) && timeOf(items[i + 2]) >= daySeconds) {
         state(note, counts.name, [i, i + 3], { kind: "note", about: "time" });
         return;
       }

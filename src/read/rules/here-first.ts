@@ -1,9 +1,11 @@
+import { isStrongBreak, isWeakBreak } from "../breaks.ts";
 import { type Item, itemKind } from "../item.ts";
 import type { Note } from "../note.ts";
 import { carries, signIndex } from "../signs.ts";
 import { isWhole } from "./whole-machine.ts";
 
 const hereSign = signIndex("here");
+const agoSign = signIndex("ago");
 
 /** "Roof at 9:05", "on the roof 8:10": where one is and since when, said first. */
 function roofAndTime(items: readonly Item[]): boolean {
@@ -48,7 +50,7 @@ export function hereFirst(note: Note): boolean {
   // "ok here hp 3 frosted"
   if (/^(?:ok|okay|alright|so|yep|well)$/.test(items[0]?.text ?? "") && carries(items[1], hereSign))
     return hereFirst({ ...note, items: items.slice(1) });
-  if (roofAndTime(items) || hourThenHere(items)) return true;
+  if (roofAndTime(items) || hourThenHere(items) || hereAgo(items) >= 0) return true;
   if (!carries(items[0], hereSign)) return false;
   const next = items[1];
   return (
@@ -59,6 +61,7 @@ export function hereFirst(note: Note): boolean {
     next.text === "at" ||
     next.text === "since" ||
     /^(?:now|just|too|also|as|again)$/.test(next.text) ||
+    (/^(?:about|around|abt)$/.test(next.text) && items[2]?.unit?.dimension === "time") ||
     (next.text === "with" && bringsOrMeets(items)) ||
     (next.text === "to" &&
       /^(?:help|give|assist|lend|relieve|pitch|swap)$/.test(items[2]?.text ?? "")) ||
@@ -67,8 +70,20 @@ export function hereFirst(note: Note): boolean {
   );
 }
 
+/** "sh 8, here 20 min ago": where the word stands that begins its clause; -1 for none. */
+function hereAgo(items: readonly Item[]): number {
+  return items.findIndex((item, i) => {
+    const before = items[i - 1];
+    const begins = before === undefined || isStrongBreak(before) || isWeakBreak(before);
+    if (!carries(item, hereSign) || !begins) return false;
+    const time = /^(?:about|around|abt)$/.test(items[i + 1]?.text ?? "") ? i + 2 : i + 1;
+    return items[time]?.unit?.dimension === "time" && carries(items[time + 1], agoSign);
+  });
+}
+
 /** Where the word of it stands: behind an hour or an assent, else it is the first. */
 export function hereAt({ items }: Note): number {
+  if (hereAgo(items) >= 0) return hereAgo(items);
   return Math.max(
     0,
     items.slice(0, 2).findIndex((item) => carries(item, hereSign)),

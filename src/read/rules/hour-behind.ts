@@ -56,6 +56,22 @@ function hourOfHold({ items }: Note, i: number): boolean {
   return held.length === 1 && item.value > (held[0]?.value ?? 0) * tooFar;
 }
 
+/** "nitrogen was 480 at eleven oh five and it's 478 now": behind what is held, a figure that it never climbs to. */
+function hourSpoken({ items }: Note, i: number): boolean {
+  const [item, next] = [items[i], textAt(items, i + 1)];
+  if (!isFace(item) || !item.spoken || item.value % 100 === 0) return false;
+  if (textAt(items, i - 1) !== "at" || !/^(?:and|its|it's|it|now|then|,|\.|)$/.test(next))
+    return false;
+  const ahead = items.slice(0, i);
+  if (!ahead.some(({ text }) => /^(?:nitrogen|nitro|n2)$/.test(text.replace("'s", ""))))
+    return false;
+  const held = ahead.filter((one) => one.kind === itemKind.number && one.owner === undefined);
+  const last = held.at(-1);
+  const near = last !== undefined && items.indexOf(last) >= i - 4;
+  const far = item.value / (last?.value ?? Number.NaN);
+  return near && (far > tooFar || far < 1 / tooFar);
+}
+
 const leads = /^(?:at|and|now|so|okay|ok|its|it's|it|is|was|then|[,.])$/;
 const stands =
   /^(?:and|now|so|then|its|it's|it|is|was|were|we|still|at|holding|holds|sitting|there|only|about|down|up|to|[,.])$/;
@@ -80,5 +96,5 @@ function hourAhead({ items, context }: Note, i: number): boolean {
 
 /** Before or behind what was read stands when it was read. */
 export function hourBehind(note: Note, i: number): boolean {
-  return atHour(note, i) || hourOfHold(note, i) || hourAhead(note, i);
+  return atHour(note, i) || hourSpoken(note, i) || hourOfHold(note, i) || hourAhead(note, i);
 }

@@ -1,4 +1,4 @@
-import { isStrongBreak } from "../breaks.ts";
+import { isStrongBreak, isWeakBreak } from "../breaks.ts";
 import { type Item, isOneWord, itemKind } from "../item.ts";
 import type { Note } from "../note.ts";
 import { clockAt } from "../times.ts";
@@ -119,10 +119,31 @@ function outAt(items: readonly Item[]): boolean {
   return clockAt(items, items.indexOf(number), true) !== undefined;
 }
 
+/** "10:45 left, amps 13", "half past five left": the time before the word, and nothing behind it that was left. */
+function leftThen(items: readonly Item[], i: number): boolean {
+  if (items[i]?.text !== "left" || items[i]?.owner !== undefined) return false;
+  const next = items[i + 1];
+  const ends =
+    next === undefined || isStrongBreak(next) || isWeakBreak(next) || /^[-–]$/.test(next.text);
+  return ends && [i - 4, i - 3, i - 2, i - 1].some((at) => clockBefore(items, at, i));
+}
+
+/** A clock's time that begins its clause and ends where the word stands. */
+function clockBefore(items: readonly Item[], at: number, end: number): boolean {
+  const before = items[at - 1];
+  if (at < 0 || (before !== undefined && !isStrongBreak(before) && !isWeakBreak(before)))
+    return false;
+  // "two thirty left, two ten right" are volts
+  const told = items[at]?.colon === true || end > at + 1;
+  return told && clockAt(items, at, items[at]?.spoken === true)?.end === end;
+}
+
 /** "left the bakery at 10:15": a name and a clock time behind "left"; index of the word, or -1. */
 export function leftPlace(note: Note): number {
   const { items } = note;
   if (outAt(items)) return 0;
+  const told = items.findIndex((_, i) => leftThen(items, i));
+  if (told >= 0 && !note.holds.mark) return told;
   const at = items.findIndex((item) => item.text === "left" && item.owner === undefined);
   if (leftBehind(note) >= 0) return leftBehind(note);
   const before = items[at - 1];

@@ -4,14 +4,52 @@ import { type Rule, state } from "../note.ts";
 import { role } from "../word.ts";
 import { freeNumber, LIST } from "./near.ts";
 
+const asked = /^(?:need|needs|order|ordering|needed|ordered|bring|grab)$/;
+const reads = /^(?:at|about|around|only|now|pulls|pulling|drawing|draws|running|:|=)$/;
+/** What nobody orders: behind its name stands what was measured. */
+const told: ReadonlySet<string> = new Set([
+  "superheat",
+  "subcooling",
+  "temperature_difference",
+  "static_pressure",
+  "current",
+  "voltage",
+]);
+const sides: ReadonlySet<string> = new Set([
+  "suction",
+  "discharge",
+  "supply_air",
+  "return_air",
+  "box",
+  "outdoor_air",
+]);
+
+/** "need a 3/8 drier, static 0.95", "order 2 filters and superheat 14": behind a thing the name of something else, and its value. */
+function namedBehind(items: readonly Item[], plan: number, at: number): boolean {
+  let name = at - 1;
+  while (reads.test(items[name]?.text ?? "") || ((items[name]?.roles ?? 0) & role.is) !== 0) name--;
+  const { quantity, hint, place } = items[name]?.label ?? {};
+  const volts =
+    items[at]?.unit?.dimension === "voltage" && items[at + 1]?.label?.place === "supply";
+  const drawn = items[at]?.unit?.dimension === "current" && name < at - 1;
+  const measures = told.has(quantity ?? hint ?? "") || sides.has(place ?? "") || volts || drawn;
+  if (!measures) return false;
+  const thing = items.slice(plan + 1, volts ? at : name);
+  return thing.some(
+    (item) =>
+      (item.owner !== undefined && item.owner !== plans.name && item.kind === itemKind.number) ||
+      (item.kind === itemKind.word && item.roles === 0) ||
+      item.label?.thing !== undefined,
+  );
+}
+
 /** "need a fan motor, comp 1 drawing 14 A": behind the comma something was measured. */
 function measuredBeside(items: readonly Item[], plan: number, at: number): boolean {
-  const part = /^(?:need|needs|order|ordering|needed|ordered|bring|grab)$/.test(
-    items[plan]?.text ?? "",
-  );
+  if (!asked.test(items[plan]?.text ?? "") || items[plan + 1]?.text === "to") return false;
+  if (namedBehind(items, plan, at)) return true;
   let comma = at;
   while (comma > plan && items[comma]?.text !== ",") comma--;
-  if (!part || comma === plan) return false;
+  if (comma === plan) return false;
   return items
     .slice(comma + 1, at)
     .some(
@@ -134,7 +172,10 @@ export const plans: Rule = {
       const numbered = items.slice(plan, i).some(({ owner }) => owner === LIST);
       const from = numbered || listed ? plan : Math.max(plan, verb);
       if (i - from > (listed ? 16 : numbered ? 24 : 8)) continue;
-      if (measuredBeside(items, plan, i)) continue;
+      if (measuredBeside(items, plan, i)) {
+        plan = -1;
+        continue;
+      }
       if (toldWithin(items, plan, i)) continue;
       const weighed = item.unit === undefined || item.unit.dimension === "mass";
       const mass = weighed

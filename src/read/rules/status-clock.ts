@@ -11,7 +11,7 @@ const stands = /^(?:still|holding|held|holds|sitting|steady|stuck)$/;
 /** Is the number a value? The status itself ("leaving 4:20") is no label of it. */
 function measured(items: readonly Item[], i: number, status: number): boolean {
   // "head's at two twenty five … sweating back": what a gauge or a thermometer shows
-  const shown = items[i - 2]?.label;
+  const shown = i - 2 === status ? undefined : items[i - 2]?.label;
   const told = shown?.place !== undefined || shown?.quantity !== undefined;
   if (textAt(items, i - 1) === "at" && told && !items[i]?.colon) return true;
   // "still at two fifty so I'm calling it tight": where a gauge stands
@@ -56,7 +56,9 @@ export function clockNear(items: readonly Item[], at: number, left: boolean): Cl
     const last = textAt(items, i - 1) === "now" && items[i]?.spoken && items[i + 1] === undefined;
     const near =
       prepared || last || Math.abs(i - (end < 0 ? at : end)) <= 2 || Math.abs(i - at) <= 2;
-    if (!near && items[i]?.colon !== true) continue;
+    // "quarter past ten all done": in words it takes three
+    const words = clockAt(items, i, true)?.end === at;
+    if (!near && !words && items[i]?.colon !== true) continue;
     const loose =
       (items[i]?.unit === undefined && (items[i]?.value ?? 0) >= 100) ||
       /^(?:at|around|about|by|ate|til|till|until)$/.test(textAt(items, i - 1)) ||

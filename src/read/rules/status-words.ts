@@ -206,7 +206,7 @@ export function isStatus(note: Note, i: number, status: Status): boolean {
       before?.kind === itemKind.word &&
       before.roles === 0 &&
       before.signs === undefined &&
-      !/^(?:all|me|job|everything|call)$/.test(before.text)
+      !/^(?:all|me|job|everything|call|am|pm|o'?clock)$/.test(before.text)
     )
       return !/^(?:done|complete|completed|finished)$/.test(items[i]?.text ?? "");
     if (/^(?:with|w)$/.test(next?.text ?? "")) return doneWithMachine(items, after + 1);
@@ -220,7 +220,8 @@ export function isStatus(note: Note, i: number, status: Status): boolean {
     (items[i]?.text === "pulled" || items[i]?.text === "pulling") &&
     i > 0 &&
     before?.text !== "just" &&
-    before?.text !== "i"
+    before?.text !== "i" &&
+    !(startsClause(items, i) && hasTime(items, after))
   )
     return false;
   if (status === "on_site" && (thingCame(items, i) || isStay(items, i, after))) return false;
@@ -248,6 +249,13 @@ export function isStatus(note: Note, i: number, status: Status): boolean {
   if (status === "on_the_way")
     return !leadsToPart(items, after) && !(items[i]?.text === "be" && notToBe);
   return true;
+}
+
+/** "pulled up 20 min ago", "pulled up at 7:20": what has its time is an arrival. */
+function hasTime(items: readonly Item[], from: number): boolean {
+  const at = /^(?:at|@|about|around|abt)$/.test(items[from]?.text ?? "") ? from + 1 : from;
+  if (items[at]?.unit?.dimension === "time") return carries(items[at + 1], agoSign);
+  return items[at]?.unit === undefined && clockAt(items, at, true) !== undefined;
 }
 
 /** Only what begins a thought is a return: "back at OU-3". */
