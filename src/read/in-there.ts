@@ -33,6 +33,13 @@ export function isRoom(item: Item | undefined): boolean {
   return item?.kind === itemKind.subject && /^(?:room|rm)$/.test(item.text);
 }
 
+const airy = /^(?:rooms?|rms?|suite|ste|apt|apartment|zone|zn|floor|flr|fl)$/;
+
+/** "suite 310", "zone 2", "floor 3": a numbered place where people are. */
+function hasAir(item: Item | undefined): boolean {
+  return item?.kind === itemKind.subject && !item.subject && airy.test(item.text);
+}
+
 /** Is it a number that a rule has taken for a room's? */
 function isKnownRoom(item: Item | undefined): boolean {
   return item?.kind === itemKind.number && /\broom/.test(item.owner ?? "");
@@ -42,7 +49,7 @@ function isKnownRoom(item: Item | undefined): boolean {
 function endsThere(items: readonly Item[], index: number): boolean {
   const [item, next] = [items[index], items[index + 1]];
   if (item === undefined || item.value < WARM_ROOM[0] || item.value > WARM_ROOM[1]) return false;
-  if (next === undefined || next.kind === itemKind.line || isRoom(next)) return true;
+  if (next === undefined || next.kind === itemKind.line || hasAir(next)) return true;
   if (isKnownRoom(next)) return true;
   return /^[,.;]$/.test(next.text) || (next.roles & (role.conjunction | role.now)) !== 0;
 }
@@ -61,7 +68,7 @@ function behindRoom(items: readonly Item[], index: number): boolean {
   while (/^['s]$/.test(items[at]?.text ?? "") && items[at]?.owner !== undefined) at--;
   const room = items[at];
   const straight = at === index - 1 && room?.apostrophe !== true;
-  if (isRoom(room)) return !straight || endsThere(items, index);
+  if (hasAir(room)) return !straight || endsThere(items, index);
   return isKnownRoom(room) && (!straight || endsThere(items, index));
 }
 
@@ -76,7 +83,7 @@ function isBare(draft: Draft, units: UnitHabit): boolean {
 }
 
 const told =
-  /^(?:fine|okay|ok|both|each|reads|reading|shows|got|it|its|it's|is|was|hit|said|says|like|about|only|got|to|up|still|at|been|,)$/;
+  /^(?:fine|okay|ok|both|each|reads|reading|shows|got|it|its|it's|is|was|hit|said|says|like|about|only|got|to|up|still|at|@|been|down|came|went|dropped|pulled|pulling|sitting|sits|now|:|=|-|,)$/;
 
 function warm(draft: Draft, place: Place, units: UnitHabit): void {
   draft.place = place;

@@ -72,6 +72,23 @@ function onStorey(items: readonly Item[], index: number): boolean {
   return storey && countedStorey.test(items[at - 1]?.text ?? "");
 }
 
+/** What people let a room be, F and Cel; common practice, no source. */
+const lived: Readonly<Record<UnitHabit, readonly [number, number]>> = {
+  us: [55, 99],
+  si: [15, 36],
+};
+
+/** "kitchen's at 76, suction 118": one room alone, with its verb, and nothing behind it that the figure is of. */
+function isSaidWarm({ index, value }: Draft, items: readonly Item[], units: UnitHabit): boolean {
+  const [low, high] = lived[units];
+  if (value < low || value > high) return false;
+  const name = nameAt(items, index, 6);
+  const verb = name < index - 1 || items[name]?.apostrophe === true;
+  const [next, after] = [items[index + 1], items[index + 2]];
+  const named = next?.label !== undefined || next?.kind === itemKind.unit;
+  return verb && (!named || after?.kind === itemKind.number || after?.text === "at");
+}
+
 /** "bedroom 74 den's only 68 and the office is 71": where several rooms are told, or degrees are, it is their warmth. */
 export function roomWarmth(
   drafts: readonly Draft[],
@@ -85,8 +102,9 @@ export function roomWarmth(
   const found = bare.filter((draft) => isBare(draft, units) && behindRoom(items, draft.index));
   const warm = readings[readings.length - 1]?.quantity === "temperature";
   const degrees = drafts.some(({ unit }) => unit?.dimension === "temperature");
-  if (found.length < 2 && !warm && !degrees) return;
-  for (const draft of found) asDegrees(draft, units);
+  const several = found.length > 1 || warm || degrees;
+  for (const draft of found)
+    if (several || isSaidWarm(draft, items, units)) asDegrees(draft, units);
 }
 
 function asDegrees(draft: Draft, units: UnitHabit): void {

@@ -108,7 +108,9 @@ function symptomIn(note: Note, clause: Clause): string | undefined {
     if (item === undefined) continue;
     if (symptoms.some((sign) => carries(item, sign)))
       return note.text.slice(item.from, Math.max(item.to, item.signsTo));
-    if (plainSymptom.has(item.text)) return note.text.slice(item.from, item.to);
+    // "down to 80" tells how warm it is
+    if (plainSymptom.has(item.text) && !/^down to\b/.test(note.plain.slice(item.from)))
+      return note.text.slice(item.from, item.to);
   }
   return undefined;
 }

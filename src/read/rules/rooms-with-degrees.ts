@@ -29,6 +29,16 @@ function degreesOf({ items, context }: Note, i: number): number {
   return unit === undefined || unit === "temperature" ? at : 0;
 }
 
+/** "rooms 308 and 319 cold, 308 is at 85": one of those that were listed. */
+function isNamedTwice({ items, plain }: Note, i: number): boolean {
+  const room = items[i];
+  if (room?.kind !== itemKind.number || textAt(items, i + 1) === "") return false;
+  return items.slice(0, i).some(({ kind, unit, value, from, to }) => {
+    if (kind === itemKind.number) return unit === undefined && value === room.value;
+    return kind === itemKind.subject && plain.slice(from, to).endsWith(` ${room.text}`);
+  });
+}
+
 const joint = /^(?:,|;|and|&|n|then|but)$/;
 
 /**
@@ -50,7 +60,7 @@ export const roomsWithDegrees: Rule = {
         at = end + 1;
         while (joint.test(textAt(items, at)) || items[at]?.kind === itemKind.line) at++;
       }
-      if (pairs.length < 2) continue;
+      if (pairs.length === 0 || (pairs.length === 1 && !isNamedTwice(note, i))) continue;
       for (const room of pairs)
         state(note, roomsWithDegrees.name, [room, room + 1], { kind: "note", about: "place" });
       i = at - 1;
