@@ -7,7 +7,7 @@ import type { UnitSaid } from "./units.ts";
 export function endsWeight(next: Token | undefined): boolean {
   if (next === undefined || next.kind === tokenKind.line) return true;
   if (next.kind === tokenKind.sign) return /^[,.;!?)]$/.test(next.text);
-  return /^(?:not|and|in|into|out|of|from|on|per|at|back|so|but|then|total|now|to|went|recovered|charged|thanks|thx|cheers|fyi|ok|okay|over|lol|haha|no|plus|suct|suction|head)$/.test(
+  return /^(?:not|and|in|into|out|of|from|on|per|at|back|so|but|then|total|now|to|went|recovered|charged|thanks|thx|cheers|fyi|ok|okay|over|lol|haha|no|plus|suct|suction|head|discharge|i|we|just|per|even|came|went|short|low|over|more|cylinder|cyl|tank|superheat|subcool|subcooling|sh|sc|box|supply|return|static|amps|comp|compressor|split|delta)$/.test(
     next.text,
   );
 }
@@ -25,4 +25,20 @@ export function looseGrams(build: Building, said: UnitSaid, number: NumberSaid):
 export function letterBehind(larger: string, smaller: string): number {
   if (larger === "kg" && smaller === "gigohm") return 1000;
   return larger === "h" && smaller === "megohm" ? 60 : 0;
+}
+
+/** "recovered 4.8 kg, 150 g short": behind the comma an amount of its own. */
+export function tellsApart(next: Token | undefined): boolean {
+  return /^(?:short|low|extra|more|over|under|for|off)$/.test(next?.text ?? "");
+}
+
+/** "six pounds twelve", "5 lb 3": ounces go without saying behind pounds, where nothing else is counted. */
+export function looseOunces(build: Building, said: UnitSaid, number: NumberSaid): boolean {
+  const weight = build.tokens[said.end - 2]?.value ?? Number.NaN;
+  // "118# 12" are no ounces
+  const marked = build.tokens[said.end - 1]?.text === "#" && !(weight < 40);
+  if (said.unit.figure !== "lb" || marked) return false;
+  if (!Number.isInteger(number.value) || number.value < 1 || number.value > 15) return false;
+  if (number.end !== said.end + 1) return false;
+  return endsWeight(build.tokens[number.end]);
 }

@@ -1,11 +1,19 @@
 import type { Draft } from "./draft.ts";
 import { type Item, itemKind } from "./item.ts";
 
+/** "out 9 lb 5 oz in 6 lb", "gas out 9.3 lb": the way stands before its weight. */
+function leadsOut(items: readonly Item[], index: number): boolean {
+  if (items[index - 1]?.text !== "out") return false;
+  const before = items[index - 2];
+  return before === undefined || before.kind === itemKind.sign || before.text === "gas";
+}
+
 /** "+1 lb 2 oz", "sc 3, +8oz": so much more went in. */
 export function plusMass(drafts: readonly Draft[], items: readonly Item[], plain: string): void {
   for (const draft of drafts) {
     const item = items[draft.index];
     if (draft.gone || draft.unit?.dimension !== "mass" || item === undefined) continue;
+    if (draft.rating === undefined && leadsOut(items, draft.index)) draft.action = "recovered";
     if (draft.action !== undefined || draft.rating !== undefined) continue;
     const signed = items[draft.index - 1]?.text === "+";
     const before = items[draft.index - (signed ? 2 : 1)];

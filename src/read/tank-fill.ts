@@ -22,12 +22,13 @@ export function isWaterCapacity(items: readonly Item[], i: number, plain: string
 
 const textOf = ({ from, to }: Item, plain: string): string => plain.slice(from, to);
 
-const empty = /^(?:tw|t\.w|tare|tare weight)$/;
+const empty = /^(?:tw|t\.w|tare|tare weight|gross|gross weight)$/;
 
-/** "bottle tare 28.5": beside a cylinder what it weighs empty, which is stamped on it. */
+/** "bottle tare 28.5", "cylinder gross 59 lb": beside a cylinder what it weighs empty or full, no gas of the machine. */
 export function isTare(items: readonly Item[], i: number): boolean {
   const item = items[i];
-  if (item === undefined || !near(items, i) || !isWeight(item)) return false;
+  const collar = near(items, i) || items.some(({ text }) => text === "tare");
+  if (item === undefined || !collar || !isWeight(item)) return false;
   const joint = /^(?:is|of|:|=)$/.test(items[i - 1]?.text ?? "");
   return empty.test(items[joint ? i - 2 : i - 1]?.text ?? "");
 }

@@ -2,8 +2,7 @@ import type { Unit } from "../quantities/quantity.ts";
 import { itemKind } from "./item.ts";
 import type { Building } from "./items.ts";
 import { unitCalled } from "./kinds.ts";
-import { endsWeight, letterBehind, looseGrams } from "./loose-weight.ts";
-import type { NumberSaid } from "./number-parts.ts";
+import { letterBehind, looseGrams, looseOunces, tellsApart } from "./loose-weight.ts";
 import { numberAt } from "./numbers.ts";
 import { outBehind } from "./out-behind.ts";
 import { phraseAt } from "./phrase.ts";
@@ -252,14 +251,6 @@ function halfBehind(build: Building, said: UnitSaid): UnitSaid {
   return said;
 }
 
-/** "six pounds twelve", "5 lb 3": ounces go without saying behind pounds, where nothing else is counted. */
-function looseOunces(build: Building, said: UnitSaid, number: NumberSaid): boolean {
-  if (said.unit.figure !== "lb" || build.tokens[said.end - 1]?.text === "#") return false;
-  if (!Number.isInteger(number.value) || number.value < 1 || number.value > 15) return false;
-  if (number.end !== said.end + 1) return false;
-  return endsWeight(build.tokens[number.end]);
-}
-
 /** "… 2 oz", "and eight hundred grams", "10 minutes": a smaller unit of the same kind adds up. */
 function smaller(build: Building, said: UnitSaid): UnitSaid {
   const { dimension } = said.unit;
@@ -274,6 +265,7 @@ function smaller(build: Building, said: UnitSaid): UnitSaid {
   if (grams > 0) return { ...said, end: number.end, add: grams / 1000 };
   if (next === undefined && at === said.end && looseOunces(build, said, number))
     return { ...said, end: number.end, add: number.value / 16 };
+  if (joint === "," && next !== undefined && tellsApart(build.tokens[next.end])) return said;
   const letter = next === undefined ? 0 : letterBehind(said.unit.figure, next.unit.figure);
   if (next !== undefined && number.value < letter)
     return { ...said, end: next.end, add: number.value / letter };

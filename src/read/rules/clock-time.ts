@@ -6,6 +6,7 @@ import { correctsFigure, gasAgain, likeTheLast, ofGauges } from "./gauge-no-hour
 import { hourBehind } from "./hour-behind.ts";
 import { textAt } from "./near.ts";
 import { nextTime } from "./next-time.ts";
+import { ofStart } from "./of-start.ts";
 import { STATUS } from "./status-words.ts";
 import { twoTimes } from "./two-times.ts";
 
@@ -125,28 +126,6 @@ function ofSwitch(items: readonly Item[], i: number): boolean {
 
 const stands =
   /^(?:held|hold|holds|holding|sits|sitting|sat|stays|stayed|steady|stuck|stands|standing|settled|flat|stalled|hanging|hangs)$/;
-
-/** "started it up at one forty", "started the pump at ten to five": what is started has no value then. */
-function ofStart(items: readonly Item[], i: number): boolean {
-  const item = items[i];
-  if (textAt(items, i - 1) !== "at" || item?.spoken !== true || item.unit !== undefined)
-    return false;
-  if (item.value >= 100 && item.value % 100 === 0) return false;
-  const led = items.slice(Math.max(0, i - 6), i - 1);
-  const verb = led.findLastIndex(({ text }) =>
-    /^(?:started|restarted|starting|reset|fired)$/.test(text),
-  );
-  const object = led.slice(verb + 1);
-  if (verb < 0) return false;
-  if (!/^(?:it|her|him|the|my|that)$/.test(object[0]?.text ?? "")) return false;
-  return !object.some(
-    ({ kind, text, label }) =>
-      kind === itemKind.number ||
-      kind === itemKind.sign ||
-      /^(?:vac|vacuum|test|stat|thermostat)$/.test(text) ||
-      label?.place !== undefined,
-  );
-}
 
 function talkOfTime(items: readonly Item[], i: number): boolean {
   if (ofStart(items, i)) return true;

@@ -177,8 +177,10 @@ function others(note: Note, i: number, item: Item): boolean {
     items[i + 1]?.kind !== itemKind.subject &&
     // "recovered 11 lb. box 38": how cold the box is
     !(next === "box" && items[i + 2]?.kind === itemKind.number) &&
+    !isWeighed(items, i) &&
     next !== "in" &&
     next !== "," &&
+    next !== "." &&
     next !== "and" &&
     !wordsIn(items, i + 1)
   ) {
@@ -251,6 +253,11 @@ function turned(items: readonly Item[], i: number, item: Item): boolean {
   return /\b(?:rotat\w*|turn\w*|spun|flipped|elbows?|ells?|bends?|swivel\w*|clockwise)\b/.test(
     around,
   );
+}
+
+/** "recovered 9 lb cylinder tare 27", "7 oz recovered cyl 21": what was done with so much stands straight beside it. */
+function isWeighed(items: readonly Item[], i: number): boolean {
+  return items[i - 1]?.label?.action !== undefined || items[i + 1]?.label?.action !== undefined;
 }
 
 /** "6 lb into it", "210# head, box warm": what was moved, or a gauge's. */

@@ -6,7 +6,7 @@ import type { Note } from "../note.ts";
 import { carries, signIndex, signName } from "../signs.ts";
 import { clockAt } from "../times.ts";
 import { role } from "../word.ts";
-import { awaited, thingCame } from "./awaited.ts";
+import { awaitsPart, thingCame } from "./awaited.ts";
 import { leadsToPart } from "./leads-to-part.ts";
 import { leavesPart, leavesThing } from "./leaves-thing.ts";
 import { notYet } from "./not-yet.ts";
@@ -276,25 +276,6 @@ function isReturn(note: Note, i: number, next: Item | undefined): boolean {
     next?.kind !== itemKind.number &&
     !words.some((word) => /^(?:it|shop|office|home|house|hq|warehouse|van|truck)$/.test(word))
   );
-}
-
-/** Waiting for a thing that is fitted, not for a person. */
-/** "waiting for the compressor to cool down": what a machine does, no part comes. */
-const itsOwnTime =
-  /^\W*(?:\w+ ){1,4}to (?:cool|pull|start|restart|warm|settle|stop|defrost|run|ramp|finish|stabili|cycle|thaw|drain|dry|shut|come on|kick|boot|bleed|catch)/;
-
-function awaitsPart(note: Note, i: number): boolean {
-  const item = note.items[i];
-  if (item !== undefined && itsOwnTime.test(note.plain.slice(item.to))) return false;
-  if (item === undefined) return true;
-  if (/part|board|compressor|motor|delivery|hold/.test(note.plain.slice(item.from, item.to)))
-    return true;
-  const them = note.items
-    .slice(i + 1, i + 4)
-    .some((word) => /^(?:those|them|it|that)$/.test(word.text));
-  return note.items
-    .slice(them ? 0 : i + 1, i + 6)
-    .some((word) => awaited.test(word.text.replace(/s$/, "")));
 }
 
 function sentenceRoles(items: readonly Item[], i: number): number {

@@ -156,18 +156,18 @@ shock shoeing shoes shone shook shoos shoot shopped shopping shops shore shoring
 shout shouted shouting shouts shoved shoving shower shown showy shredder shrew shrews shrift shrike shtick shuck
 shucked shucking shucks shuns shunts shying sicked sicker sided siding sidles sifting sighed sighing sighs signer
 signet silks silting simmer simmers singer singes singing singled singlet singly sinus sipped sipper sires siring
-sises siting situated sixes sized sizes skated skeet skiff skill skimping skinning skins skipped skips skirt skiver
-skying slabs slack slagged slagging slags slain slakes slaking slapping slaps slated slats slayed slaying slays
-sledge sleds sleep sleeping sleet slept slice sliced slicing slick slicker slicking slicks slider slides slight
-slime slims slinging slings slink slinking slipper slits slitting sliver slogged slogging slogs slops slots slowed
-slows sludgy slues slugger slummer slums slung slurs smack smalls smart smarted smarting smarts smelly smelt smelted
-smelting smelts smite smites smock smocked smocking smoky smooch smote smudge smuts snack snacked snagged snagging
-snake snakes snaking snapper snare snared sneaked snick snicker snicking snide sniff sniffier sniffled snifter snips
-snitch snitched snitches snogged snood snore snoring snort snorted snots snowed snowfall snows snubs snuff snuffed
-snuffer snugger snugging snuggled snugs soaking socking socks solderer soldiered soled solidi sooth sopping sorted
-sough sound souped sourced souse sowed spacers spanning spans spare spares sparing spate spates spaying spays
-specifier specifies speck specks speeds speedy spell spells spewed spews spiced spicing spics spies spiff spiffed
-spiky spill spine spines spiny spire spires spited spites spiting spitting spivs splat splayed splice splicer
+sises sites siting situated sixes sized sizes skated skeet skiff skill skimping skinning skins skipped skips skirt
+skiver skying slabs slack slagged slagging slags slain slakes slaking slapping slaps slated slats slayed slaying
+slays sledge sleds sleep sleeping sleet slept slice sliced slicing slick slicker slicking slicks slider slides
+slight slime slims slinging slings slink slinking slipper slits slitting sliver slogged slogging slogs slops slots
+slowed slows sludgy slues slugger slummer slums slung slurs smack smalls smart smarted smarting smarts smelly smelt
+smelted smelting smelts smite smites smock smocked smocking smoky smooch smote smudge smuts snack snacked snagged
+snagging snake snakes snaking snapper snare snared sneaked snick snicker snicking snide sniff sniffier sniffled
+snifter snips snitch snitched snitches snogged snood snore snoring snort snorted snots snowed snowfall snows snubs
+snuff snuffed snuffer snugger snugging snuggled snugs soaking socking socks solderer soldiered soled solidi sooth
+sopping sorted sough sound souped sourced souse sowed spacers spanning spans spare spares sparing spate spates
+spaying spays specifier specifies speck specks speeds speedy spell spells spewed spews spiced spicing spics spies
+spiff spiffed spiky spill spine spines spiny spire spires spited spiting spitting spivs splat splayed splice splicer
 splices spline splint spoken spokes spore spored sporing sport sported sports spouse spouts sprang sprayer spreed
 sprig sprigs springy sprint sprints sprung spuds spurge squared squarer squeaks squeal squeeze squeezer squeezes
 squire stabled stabler stably stacking staged stags stagy staid stairs stake staked staking stale staled stales
