@@ -65,9 +65,11 @@ function giveBack(drafts: readonly Draft[], items: readonly Item[], row: readonl
   }
 }
 
-/** "230 volts at the disconnect and suction 118": where the value before it was measured. */
+/** "230 volts at the disconnect and suction 118", "a 60 amp disconnect and suction 118": it goes with the figure before it. */
 function closesValue(items: readonly Item[], first: number): boolean {
-  return items[first - 1]?.kind === itemKind.number && /^(?:at|on)$/.test(items[first]?.text ?? "");
+  const before = items[first - 1];
+  if (before?.kind !== itemKind.number) return false;
+  return before.owner !== undefined || /^(?:at|on)$/.test(items[first]?.text ?? "");
 }
 
 const verbs = /^(?:both|all|each|is|are|was|were|at|read|reads|reading|got|show|shows|'?re|:|=)$/;

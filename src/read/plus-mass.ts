@@ -10,10 +10,13 @@ function leadsOut(items: readonly Item[], index: number): boolean {
 
 /** "+1 lb 2 oz", "sc 3, +8oz": so much more went in. */
 export function plusMass(drafts: readonly Draft[], items: readonly Item[], plain: string): void {
+  let wentOut = false;
   for (const draft of drafts) {
     const item = items[draft.index];
     if (draft.gone || draft.unit?.dimension !== "mass" || item === undefined) continue;
-    if (draft.rating === undefined && leadsOut(items, draft.index)) draft.action = "recovered";
+    const goesIn = wentOut && items[draft.index - 1]?.text === "in";
+    wentOut = draft.rating === undefined && leadsOut(items, draft.index);
+    if (wentOut || goesIn) draft.action = wentOut ? "recovered" : "charged";
     if (draft.action !== undefined || draft.rating !== undefined) continue;
     const signed = items[draft.index - 1]?.text === "+";
     const before = items[draft.index - (signed ? 2 : 1)];

@@ -1,4 +1,4 @@
-import { isStrongBreak } from "../breaks.ts";
+import { isStrongBreak, isWeakBreak } from "../breaks.ts";
 import { type Item, itemKind } from "../item.ts";
 import { type Rule, state } from "../note.ts";
 import { role } from "../word.ts";
@@ -24,6 +24,13 @@ const sides: ReadonlySet<string> = new Set([
   "outdoor_air",
 ]);
 
+/** "order a contactor and comp 14 amps": its own clause. */
+function drawsThere(items: readonly Item[], name: number): boolean {
+  const before = items[name - 1];
+  const begins = before !== undefined && isWeakBreak(before);
+  return begins && /^(?:comp|comps|compressor|compressor's)$/.test(items[name]?.text ?? "");
+}
+
 /** "need a 3/8 drier, static 0.95", "order 2 filters and superheat 14": behind a thing the name of something else, and its value. */
 function namedBehind(items: readonly Item[], plan: number, at: number): boolean {
   let name = at - 1;
@@ -31,7 +38,8 @@ function namedBehind(items: readonly Item[], plan: number, at: number): boolean 
   const { quantity, hint, place } = items[name]?.label ?? {};
   const volts =
     items[at]?.unit?.dimension === "voltage" && items[at + 1]?.label?.place === "supply";
-  const drawn = items[at]?.unit?.dimension === "current" && name < at - 1;
+  const drawn =
+    items[at]?.unit?.dimension === "current" && (name < at - 1 || drawsThere(items, name));
   const measures = told.has(quantity ?? hint ?? "") || sides.has(place ?? "") || volts || drawn;
   if (!measures) return false;
   const thing = items.slice(plan + 1, volts ? at : name);

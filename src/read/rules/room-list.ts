@@ -2,7 +2,7 @@ import { type Item, itemKind } from "../item.ts";
 import type { Note, Rule } from "../note.ts";
 import { freeNumber, textAt } from "./near.ts";
 
-const rooms = /^(?:rooms|rms|zones|suites|apartments|apts)\s*\d/;
+const rooms = /^(?:rooms|rms|zones|suites|apartments|apts)\s*[\da-z]/;
 const joint = /^(?:,|\/|and|&|n|plus)$/;
 
 /** Where a list of numbers behind an item ends: whole numbers without a unit, as a room has. */

@@ -50,7 +50,9 @@ export const roomsWithDegrees: Rule = {
   needs: "number",
   apply: (note) => {
     const { items, context } = note;
-    const spoken = items.some(({ text }) => /^(?:room|rooms|rm|rms|temps)$/.test(text));
+    const spoken = items.some(({ text }) =>
+      /^(?:room|rooms|rm|rms|temps|suites|apts|apartments)$/.test(text),
+    );
     if (!spoken && (context.rooms?.size ?? 0) === 0) return;
     for (let i = 0; i < items.length; i++) {
       const pairs: number[] = [];
