@@ -12,7 +12,7 @@ import {
 } from "./support/drawn-notes.ts";
 
 /** Notes of each kind, and the share of them that may be read otherwise with no question. */
-const NOTES = 500;
+const NOTES = 200;
 const MOST_SILENT = 0.04;
 
 /** How people tell it; common practice, no source. */
