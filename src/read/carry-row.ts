@@ -1,6 +1,7 @@
 import type { Reading } from "../model.ts";
 import type { Context } from "./context.ts";
 import type { Draft } from "./draft.ts";
+import { legByLeg } from "./leg-by-leg.ts";
 
 /** So many messages back a row of points is gone through again. Our choice, no source. */
 const setsBack = 4;
@@ -18,7 +19,10 @@ const rows: ReadonlySet<string> = new Set([
 const pointsOf = ({ points }: Reading): string => points?.join() ?? "";
 
 /** The last message's readings of a quantity, those of its last machine, where each has points of its own. */
-function rowBefore(quantity: string, { readings, counts }: Context): readonly Reading[] {
+function rowBefore(quantity: string, context: Context): readonly Reading[] {
+  const { readings, counts } = context;
+  const spread = legByLeg(context);
+  if (spread[0]?.quantity === quantity) return spread;
   let end = readings.length;
   for (const count of counts.slice(-setsBack).reverse()) {
     const set = readings.slice(Math.max(0, end - count), end);

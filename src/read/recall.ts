@@ -4,6 +4,7 @@ import type { Context } from "./context.ts";
 import type { Draft } from "./draft.ts";
 import type { Item } from "./item.ts";
 import { latest } from "./latest.ts";
+import { legByLeg } from "./leg-by-leg.ts";
 import { isAtLugs, isOnDead } from "./meg-again.ts";
 import { isNear, nearestFirst, ratio } from "./near-value.ts";
 import { parallel, sameAgain } from "./set-again.ts";
@@ -81,8 +82,10 @@ export function inOrder(list: readonly Draft[], items: readonly Item[], context:
   // "pump 2: 12,4 and 8,1, flow 11,5 m3/h": what follows says itself what it is
   const others = list.slice(bare.length);
   const told = others.every((one) => !bare.includes(one) && (one.ownUnit || one.named));
-  if (bare.length < 2 || !told || bare.length !== context.latest) return;
-  const last = context.readings.slice(-context.latest);
+  if (bare.length < 2 || !told) return;
+  const last =
+    bare.length === context.latest ? context.readings.slice(-context.latest) : legByLeg(context);
+  if (last.length !== bare.length) return;
   const [was, now] = [last[0], bare[0]];
   if (was !== undefined && (isOnDead(was, items) || isAtLugs(was, now?.value ?? 0, items))) return;
   if (sameAgain(bare, last, { items, context })) return;

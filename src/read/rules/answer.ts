@@ -117,6 +117,8 @@ function spelled(items: readonly Item[]): Unit | undefined {
   return figure === undefined ? undefined : unitCalled(figure);
 }
 
+const goesOn = /^(?:next|checking|doing|testing|megging|ohming|starting|taking|gonna|going)$/;
+
 /** The answer to the question that stands open completes its readings. */
 export const answers: Rule = {
   name: "<answer to the open question>",
@@ -134,6 +136,8 @@ export const answers: Rule = {
     )
       return;
     if (note.items.filter((item) => item.kind === itemKind.number).length > 1) return;
+    // "windings next": what comes now, no answer
+    if (note.items.some(({ text }) => goesOn.test(text))) return;
     const readings = answer(note, open).filter((reading) => reading !== undefined);
     if (readings.length === 0) return;
     note.readings.push(...readings);

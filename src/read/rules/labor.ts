@@ -136,6 +136,23 @@ function closesWith(items: readonly Item[], i: number): boolean {
   );
 }
 
+/** "3.5 hrs, done", "2 hrs and leaving": the first that is told, right before the farewell. */
+function opensWith(items: readonly Item[], i: number): boolean {
+  const item = items[i];
+  if (item === undefined || item.value > 24 || !items.slice(0, i).every(isLead)) return false;
+  const to = minutesBehind(items, i) > 0 ? i + 2 : i + 1;
+  const joint = items[to];
+  const parted =
+    joint !== undefined &&
+    (joint.kind === itemKind.line || /^(?:,|\.|and|&|-|then)$/.test(joint.text));
+  const bye = items[parted ? to + 1 : to];
+  return bye?.owner === STATUS && farewell.has(statusOf(bye) ?? "");
+}
+
+function isLead({ text, kind }: Item): boolean {
+  return kind === itemKind.sign || /^(?:about|around|roughly|total|ok|so|and)$/.test(text);
+}
+
 /** "3.25 hrs n 1 drier", "2 hrs + 2 filters": hours of work, and then what it took; where its count stands, or 0. */
 function partBehind(items: readonly Item[], i: number): number {
   const [joint, count, part] = items.slice(i + 1, i + 4);
@@ -200,7 +217,7 @@ export const laborRule: Rule = {
       );
       const parts = partBehind(items, i);
       if (parts > 0) state(note, COUNTED, [parts, parts + 1], { kind: "note", about: "count" });
-      const last = parts > 0 || closesWith(items, i) || spent(items, i);
+      const last = parts > 0 || opensWith(items, i) || closesWith(items, i) || spent(items, i);
       if (!down && !said && !alone && !isTotal(items, i) && !last) return;
       const minutes = minutesBehind(items, i);
       const hours = item.value + minutes;
