@@ -38,10 +38,13 @@ export function legsByNumber(
   if (list >= 0) return named(tokens, [list], "leads");
   const every = leadsCounted(tokens);
   const [head, machine] = headOf(tokens, every[0] ?? 0);
-  const counted = toGround || row !== undefined || head !== "" ? every : [];
+  // "heaters 1 14.2 amps 2 14.4 3 0": said with its unit, what is counted are no legs
+  const several =
+    /s$/.test(machine) && every.some((at) => tokens[at + 2]?.word?.unit !== undefined);
+  const counted = toGround || row !== undefined || head !== "" || several ? every : [];
   // "megged comp 1 620 2 615 3 590": the machine's word goes on
   if (counted.length > 0 && machine !== "")
-    return named(tokens, head === "" ? counted.slice(1) : counted, machine);
+    return named(tokens, head === "" && !several ? counted.slice(1) : counted, singular(machine));
   if (counted.length > 0)
     return named(
       tokens,
@@ -139,6 +142,8 @@ function markedLegs(tokens: readonly Token[]): readonly Token[] {
   return named(tokens, numbers, noun).filter((token) => !signs.has(token));
 }
 
+const singular = (noun: string): string => noun.replace(/s$/, "");
+
 const rowHeads = /^(?:amps?|volts?|ohms?|current|windings?|running|legs?|leads?)$/;
 const headed = /^(?:amps?|current|windings?|ohms?|legs|leads|running)$/;
 
@@ -184,7 +189,11 @@ function commaAt(at: number): Token {
 }
 
 /** Puts the word before each number that counts, and a comma behind it where a figure follows a figure. */
-function named(tokens: readonly Token[], found: readonly number[], noun: string): readonly Token[] {
+export function named(
+  tokens: readonly Token[],
+  found: readonly number[],
+  noun: string,
+): readonly Token[] {
   return tokens.flatMap((token, i) => {
     if (!found.includes(i)) return [token];
     const empty = { glued: false, apostrophe: false, value: Number.NaN };
@@ -214,8 +223,14 @@ function leadsCounted(tokens: readonly Token[]): number[] {
     const named = before?.kind === tokenKind.word && !machines.test(before.text);
     // "on to comp 2 1 15 2 17.8 3 19": the machine's own number
     const ofMachine = isNumber(before) && machines.test(tokens[i - 2]?.text ?? "");
+    // "heaters 1 14.2 amps 2 14.4 3 0"
+    const ofThem = first && machines.test(before?.text ?? "") && /s$/.test(before?.text ?? "");
     const opens =
-      before === undefined || !named || headed.test(before.text) || tested.test(before.text);
+      ofThem ||
+      before === undefined ||
+      !named ||
+      headed.test(before.text) ||
+      tested.test(before.text);
     if (
       first
         ? opens && (ofMachine || before?.kind !== tokenKind.number)

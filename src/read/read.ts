@@ -3,6 +3,7 @@ import { statuses } from "../vocabulary.ts";
 import { actuallySo } from "./actually-so.ts";
 import { airOfBox } from "./air-of-box.ts";
 import { isStrongBreak } from "./breaks.ts";
+import { casesByNumber } from "./cases-by-number.ts";
 import type { Context } from "./context.ts";
 import { leftOver } from "./cover.ts";
 import { deniedNames } from "./denied-names.ts";
@@ -100,7 +101,8 @@ export function begin(text: string, context: Context): { note: Note; tokens: rea
   const last = context.readings[context.readings.length - 1]?.quantity;
   const testing = last === "insulation_resistance" || context.test?.ahead === true;
   const scanned = withInitials(legsApart(withSubscripts(scan(even))), text);
-  const tokens = legsByNumber(withoutPauses(scanned, text), testing, rowInHand(context));
+  const said = casesByNumber(withoutPauses(scanned, text));
+  const tokens = legsByNumber(said, testing, rowInHand(context));
   const { units } = context;
   const family = familyOf(context);
   const items = itemsOf({ tokens, typed: text, items: [], family, units, pairs: true });

@@ -55,6 +55,18 @@ export function sentTo(
   return others.length === 0 ? only?.job : undefined;
 }
 
+/** The only job that is open at all, nobody sent to it and nobody on it: who sets out is on that one. */
+export function unclaimed(
+  { instant }: Pick<Asked, "instant">,
+  jobs: readonly Routable[],
+): number | undefined {
+  const [only, ...others] = jobs.filter(
+    (job) => Date.parse(job.opened) <= instant && job.statusAt(instant) !== "done",
+  );
+  const free = only?.assigned === undefined && only?.second === undefined;
+  return free && only?.people.length === 0 && others.length === 0 ? only.job : undefined;
+}
+
 /** The one job that somebody left and nobody closed: his "done" afterwards is of that one. */
 export function leftOpen(
   asked: Pick<Asked, "person" | "instant">,

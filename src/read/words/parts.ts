@@ -55,7 +55,7 @@ export const partWords: readonly (readonly [words: string, part: string])[] = [
   ["igniter|ignitor|hot surface igniter", "igniter"],
   ["flame sensor", "flame sensor"],
   ["gas valve", "gas valve"],
-  ["defrost timer", "defrost timer"],
+  ["defrost timer|defrost clock|defrost time clock|time clock", "defrost timer"],
   ["defrost board|defrost control board", "defrost board"],
   ["terminal block", "terminal block"],
   ["accumulator|suction accumulator", "accumulator"],
