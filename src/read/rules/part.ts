@@ -34,7 +34,7 @@ function nounAt(note: Note, i: number): string | undefined {
 }
 
 const compoundHead =
-  /^(?:board|motor|valve|kit|switch|sensor|blade|coil|relay|belt|fuse|module|thermistor|harness|drier|dryer)$/;
+  /^(?:board|motor|valve|kit|switch|sensor|blade|coil|relay|belt|fuse|module|thermistor|harness|drier|dryer|timer|clock|actuator|controller)$/;
 
 /** "coil sensor", "liquid line thermistor": a place and the part that sits there, kept as said. */
 function namedSensor(text: string): string | undefined {
@@ -150,8 +150,11 @@ function alsoNamed(note: Note, verb: Verb, at: number, to: number): void {
     (((note.items[i]?.roles ?? 0) & role.article) !== 0 || note.items[i]?.text === "new")
   )
     i++;
+  // "and 2 filters"
+  const quantity = i < to ? countAt(note.items[i]) : undefined;
+  if (quantity !== undefined) i++;
   const part = i < to ? nounAt(note, i) : undefined;
-  if (part !== undefined) alone(note, { part, at: i, state: verb.state });
+  if (part !== undefined) alone(note, { part, at: i, state: verb.state, quantity });
 }
 
 /** "ordered a cap, contactor 33-208 and a fan motor": behind the comma a part and nothing done to it. */
