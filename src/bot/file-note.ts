@@ -185,7 +185,9 @@ function planFiling(
   }
   if (isTalkTo(memory, message, understood)) return { understood, opened: false, drafts: [] };
   if (!isWork(understood, message) && !beginsTest(message.text)) {
-    if (isTalk(understood, found.by) && !isUnreadReport(message, understood))
+    // figures and nothing else are no talk: that they were not read has to be said
+    const figures = message.role === "tech" && isBareFigures(message.text);
+    if (isTalk(understood, found.by) && !isUnreadReport(message, understood) && !figures)
       return { understood, opened: false, drafts: [] };
     // a number that is asked about is kept, or nobody would hear its answer
     const kept = isRemark(understood) || understood.open !== undefined;

@@ -1,5 +1,6 @@
 import type { Draft } from "./draft.ts";
 import { type Item, itemKind } from "./item.ts";
+import { unitCalled } from "./kinds.ts";
 import type { Note } from "./note.ts";
 
 const moreWords = /^(?:more|another|extra|plus)$/;
@@ -29,6 +30,17 @@ function bare({ unit, points, place, named, hint, subject, thing }: Draft): bool
   return unit === undefined && said === undefined;
 }
 
+const soFar = /\b(?:total|so far|in all|all up|now at|up to)\b/;
+
+/** "10.5 total", "in 10.2 so far" behind 9.6 kg charged: the scale again, where its scale has one unit alone. */
+function weighedAgain({ plain, context }: Note, draft: Draft): void {
+  const last = context.readings[context.readings.length - 1];
+  if (last?.quantity !== "mass" || last.action === undefined || last.figure.unit !== "kg") return;
+  if (!bare(draft) || draft.quantity !== undefined || !soFar.test(plain)) return;
+  draft.unit = unitCalled("kg");
+  draft.assumedUnit = true;
+}
+
 /** "2 lb more", "+2.3" behind "charged 4 lb": what was being done goes on. */
 export function carryAction(note: Note, drafts: readonly Draft[]): void {
   const { items, context } = note;
@@ -38,6 +50,7 @@ export function carryAction(note: Note, drafts: readonly Draft[]): void {
   const goesOn =
     items.some(({ text }) => moreWords.test(text)) || items.every((item) => isSmallTalk(item));
   for (const draft of drafts) {
+    if (goesOn) weighedAgain(note, draft);
     if (draft.gone || draft.rating !== undefined) continue;
     const own = ofMore(note, items, draft);
     // "500 g more": no gigohms while gas is weighed

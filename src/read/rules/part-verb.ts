@@ -69,6 +69,10 @@ export function verbOf(items: readonly Item[], from: number, to: number): Verb |
     // "changed stat from 74 to 72": how it is set
     if (item.text.startsWith("change") && setAnew(items, i)) continue;
     if (waits && notYet(items, i)) continue;
+    // "brazed in the new comp": a part, no joint
+    const joined = /^(?:brazed|brazing|sweated|soldered|welded)$/.test(item.text);
+    if (joined && items.slice(i + 1, i + 4).some(({ text }) => fresh.has(text)))
+      return { state: "fitted", at: i };
     if (fits.has(item.text)) return notFirst(items, i, { state: "fitted", at: i });
     if (
       /^(?:put|putting|dropped|stuck)$/.test(item.text) &&
