@@ -97,10 +97,10 @@ const stairs: readonly Stairs[] = [
       note("", r("mass", value, { action: "charged" })),
     ],
     steps: [
-      [9.49, "good weighed:right, watch"],
-      [9.51, "good weighed:right, good"],
-      [10.49, "good weighed:right, good"],
-      [10.51, "good weighed:right, watch"],
+      [9.49, "watch, good weighed:right"],
+      [9.51, "good, good weighed:right"],
+      [10.49, "good, good weighed:right"],
+      [10.51, "watch, good weighed:right"],
     ],
   },
   {
