@@ -131,6 +131,8 @@ const fromPower: ReadonlySet<string> = new Set([
 ]);
 
 function liveNow(understood: Understood, was: true | undefined): true | undefined {
+  // a test that is announced is made with the power off, whether that was said or not
+  if (testOf(understood) !== undefined) return undefined;
   if (understood.readings.some(({ quantity }) => quantity === "insulation_resistance"))
     return undefined;
   const acts = understood.statements.flatMap((one) =>
