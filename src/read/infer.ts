@@ -179,6 +179,17 @@ function rowTells(draft: Draft, list: readonly Draft[]): boolean {
   );
 }
 
+/** "start 71 then 17.2 17.4 17.1": amps that settle, whatever was read before. */
+function behindStart(draft: Draft, list: readonly Draft[]): boolean {
+  return list.some(
+    (other) =>
+      other.state === "start" &&
+      (other.quantity ?? "current") === "current" &&
+      other.index < draft.index &&
+      other.value > draft.value,
+  );
+}
+
 /** Gives each draft its quantity and its unit, from itself, its neighbours, the message, the job. */
 export function infer(values: Values, setting: Setting): void {
   const { items, context } = values;
@@ -221,7 +232,8 @@ export function infer(values: Values, setting: Setting): void {
   if (peaksAndRuns(list)) for (const draft of list) byState(draft, list, items);
   byIsolation(list, items, context);
   for (const draft of list)
-    if (draft.quantity === undefined && !rowTells(draft, list)) fromContext(draft, items, context);
+    if (draft.quantity === undefined && !rowTells(draft, list) && !behindStart(draft, list))
+      fromContext(draft, items, context);
   for (const draft of list) ratedBefore(draft, items, context);
   if (several) byCapacitor(list, items);
   byIsolation(list, items);

@@ -107,8 +107,8 @@ function spent(items: readonly Item[], i: number): boolean {
 const farewell = new Set(["done", "left_site"]);
 
 /** A number but the hour that a farewell was said with: "done 5pm". */
-function isFigure({ kind, owner }: Item): boolean {
-  return kind === itemKind.number && owner !== STATUS;
+function isFigure({ kind, owner, text }: Item): boolean {
+  return kind === itemKind.number && owner !== STATUS && !text.includes(":");
 }
 
 /** "done, 1.5 hrs", "leaving otterby. 2 hrs": the last that is told behind a farewell is how long he was there. */
@@ -122,7 +122,9 @@ function closesWith(items: readonly Item[], i: number): boolean {
   const stop = first !== undefined && (isStrongBreak(first) || comma);
   if (!stop && behind.some(({ text }) => !/^(?:[.,!]|total|on|it|this|there|here)$/.test(text)))
     return false;
-  const bye = items.findIndex((one) => one.owner === STATUS && farewell.has(statusOf(one) ?? ""));
+  const bye = items.findIndex(
+    (one) => one.owner === STATUS && (farewell.has(statusOf(one) ?? "") || one.text === "left"),
+  );
   if (bye < 0 || bye >= i) return false;
   const between = items.slice(bye + 1, i).filter(({ from }) => from >= (items[bye]?.signsTo ?? 0));
   if (between.length > 7 || between.some(isFigure)) return false;
@@ -159,6 +161,16 @@ function partBehind(items: readonly Item[], i: number): number {
   if (!/^(?:,|and|n|&|\+|plus)$/.test(joint?.text ?? "")) return 0;
   if (!isOrdinalUpTo(count, 24) || elsewhere.test(items[i - 1]?.text ?? "")) return 0;
   return things.has(part?.text ?? "") || partNames.has(part?.text ?? "") ? i + 2 : 0;
+}
+
+/** "done, 1.5", "leaving. 2.25": quarters of an hour right behind a farewell, and nothing else. */
+function behindFarewell(items: readonly Item[], i: number): boolean {
+  const [bye, joint, item] = items.slice(Math.max(0, i - 2), i + 1);
+  if (item === undefined || item.unit !== undefined || item.spoken || i !== items.length - 1)
+    return false;
+  const quarters = /^\d{1,2}\.(?:25|5|75)$/.test(item.text) && item.value <= 16;
+  const farewells = bye?.owner === STATUS && farewell.has(statusOf(bye) ?? "");
+  return quarters && farewells && /^[,.]$/.test(joint?.text ?? "");
 }
 
 /** "new contactor, labor 1.5": hours in quarters, at the end of what is told. */
@@ -202,7 +214,7 @@ export const laborRule: Rule = {
         });
         return;
       }
-      if (laborAlone(items, i)) {
+      if (laborAlone(items, i) || behindFarewell(items, i)) {
         state(note, laborRule.name, [i, i + 1], { kind: "labor", hours: item.value });
         return;
       }
