@@ -138,13 +138,26 @@ function clockBefore(items: readonly Item[], at: number, end: number): boolean {
   return told && clockAt(items, at, items[at]?.spoken === true)?.end === end;
 }
 
+/** "left", "left, 2 hrs": the word alone, or with the hours of the visit; no side of anything. */
+function leftFirst({ items, context, holds }: Note): boolean {
+  const [left, mark, hours, next] = items;
+  if (left?.text !== "left" || !isOneWord(left) || holds.mark || context.open !== undefined)
+    return false;
+  if (mark === undefined) return true;
+  const parted = isWeakBreak(mark) || isStrongBreak(mark) || mark.text === ",";
+  const ends = next === undefined || isStrongBreak(next) || next.text === "total";
+  return parted && (hours === undefined || (hours.unit?.figure === "h" && ends));
+}
+
 /** "left the bakery at 10:15": a name and a clock time behind "left"; index of the word, or -1. */
 export function leftPlace(note: Note): number {
   const { items } = note;
-  if (outAt(items)) return 0;
+  if (outAt(items) || leftFirst(note)) return 0;
   const told = items.findIndex((_, i) => leftThen(items, i));
   if (told >= 0 && !note.holds.mark) return told;
   const at = items.findIndex((item) => item.text === "left" && item.owner === undefined);
+  // "left side 118"
+  if (/^(?:side|hand|leg|coil|fan|bank)$/.test(items[at + 1]?.text ?? "")) return -1;
   if (leftBehind(note) >= 0) return leftBehind(note);
   const before = items[at - 1];
   const starts = before !== undefined && isStrongBreak(before);

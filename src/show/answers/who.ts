@@ -6,7 +6,10 @@ import type { Answer } from "./answer.ts";
 /** Who is at a site, or on the way there; without a site everybody who is out. */
 export const who: Answer = (input, question) => {
   const { job } = input;
-  const [, name] = /^where(?:'s|s| is) ([\p{L}'-]+)/iu.exec(question.about ?? question.said) ?? [];
+  const [, name] =
+    /^(?:where(?:'s|s| is) ([\p{L}'-]+)|is ([\p{L}'-]+) (?:free|available|idle|busy)\b)/iu
+      .exec(question.about ?? question.said)
+      ?.filter((one) => one !== undefined) ?? [];
   if (name !== undefined) return whereIs(input, name);
   if (/\b(?:free|available|idle)\b/i.test(question.about ?? question.said)) return whoIsFree(input);
   const jobs = job === undefined ? input.jobs : input.jobs.filter((j) => j.site === job.site);

@@ -14,15 +14,17 @@ const mostReadings = 10;
 /** What one person did and read on the job that is meant; where he did nothing there, on the one before. */
 export const worked: Answer = (input, question) => {
   const { job } = input;
-  if (job === undefined) return whichJob(input);
   const [, name = ""] =
     /\b(?:did|has|have|had) ([\p{L}'-]+)/iu.exec(question.about ?? question.said) ?? [];
-  const jobs = [job, ...[...input.earlier].reverse()];
+  // of somebody who is named and of no job: where he was last
+  const jobs = job === undefined ? input.jobs.toReversed() : [job, ...input.earlier.toReversed()];
   const found = jobs
     .map((one) => ({ one, who: personIn(input, one, name) }))
     .find(({ one, who }) => who !== undefined && linesOf(input, one, who).length > 0);
   if (found?.who === undefined)
-    return `${unitName(job)}: nothing that ${name} did is on file here.`;
+    return job === undefined
+      ? whichJob(input)
+      : `${unitName(job)}: nothing that ${name} did is on file here.`;
   const { one, who } = found;
   const date = localTime(one.opened, input.time_zone)?.date;
   const today = localTime(input.message.at, input.time_zone)?.date;
