@@ -33,8 +33,44 @@ function numbersFrom(tokens: readonly Token[], from: number): readonly number[] 
   return found;
 }
 
+/** Boxes of one site, and how warm a figure behind a box's number is at least: it is no second degree. Our choice, no source. */
+const boxes = { most: 9, least: 20 } as const;
+
+/** "box 1 38 box 2 40", "box 1 at 38, box 2 at 36": the number of a box, and then how warm it is. */
+function boxesByNumber(tokens: readonly Token[]): readonly Token[] {
+  const found = tokens.flatMap((token, i) => {
+    const number = tokens[i + 1];
+    if (token.text !== "box" || number?.kind !== tokenKind.number) return [];
+    const at = /^(?:at|@)$/.test(tokens[i + 2]?.text ?? "") ? i + 3 : i + 2;
+    const value = tokens[at];
+    const named = Number.isInteger(number.value) && number.value >= 1 && number.value <= boxes.most;
+    const warm = value?.kind === tokenKind.number && value.value >= boxes.least;
+    return named && warm && value.glued !== true ? [{ at, number }] : [];
+  });
+  if (found.length === 0) return tokens;
+  return tokens.flatMap((token, i) => {
+    const box = found.find(({ at }) => at === i);
+    if (box !== undefined) return [isBehind(box.number.to), token];
+    return found.some(({ at }) => at === i + 1) && /^(?:at|@)$/.test(token.text) ? [] : [token];
+  });
+}
+
+function isBehind(at: number): Token {
+  return {
+    kind: tokenKind.word,
+    from: at,
+    to: at,
+    text: "is",
+    word: lookUp("is"),
+    glued: false,
+    apostrophe: false,
+    value: Number.NaN,
+  };
+}
+
 /** "cases 4 38 5 40 6 37": each case's number and how cold it is; the word is said once for all of them. */
-export function casesByNumber(tokens: readonly Token[]): readonly Token[] {
+export function casesByNumber(all: readonly Token[]): readonly Token[] {
+  const tokens = boxesByNumber(all);
   const at = tokens.findIndex(({ text }) => text === "cases");
   const noun = tokens[at];
   const from = tokens[at + 1]?.text === ":" ? at + 2 : at + 1;
