@@ -4,6 +4,7 @@ import type { Draft } from "./draft.ts";
 import { isSameUnit, unitCalled } from "./kinds.ts";
 import { megsOrGigs } from "./megs-or-gigs.ts";
 import { isNear } from "./near-value.ts";
+import { nounOf } from "./subject-noun.ts";
 
 /** The unit that brings the value closest to what was read before; undefined where two could. */
 function unitFor(draft: Draft, like: Reading, context: Context): string | undefined {
@@ -41,8 +42,7 @@ function turnedTo({ subject }: Reading, { machine }: Context): string | undefine
 
 /** Another machine of the same kind, or any where none was named. */
 function isOfItsKind(machine: string, subject: string | undefined): boolean {
-  const kindOf = (name: string): string => name.replace(/ \S+$/, "");
-  return subject === undefined || kindOf(machine) === kindOf(subject);
+  return subject === undefined || nounOf(machine) === nounOf(subject);
 }
 
 /** A figure of what was read before: its quantity, its unit, whose it is. */

@@ -3,6 +3,7 @@ import type { Context } from "./context.ts";
 import type { Draft } from "./draft.ts";
 import { onlyAlive } from "./inherit.ts";
 import type { Item } from "./item.ts";
+import { nounOf } from "./subject-noun.ts";
 import { loads, rests } from "./two-states.ts";
 import { role } from "./word.ts";
 
@@ -24,7 +25,7 @@ function isSame(draft: Draft, one: Reading): boolean {
   return draft.value > figure * 0.5 && draft.value < figure * 2;
 }
 
-const kindOf = (subject: string | undefined): string => subject?.replace(/ \S+$/, "") ?? "";
+const kindOf = (subject = ""): string => nounOf(subject);
 
 /** "compressor 4's 198" behind compressor 3's discharge line: the same of the next of its kind, in the same unit. */
 function nextOfKind(draft: Draft, context: Context): void {

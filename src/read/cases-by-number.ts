@@ -2,6 +2,7 @@ import { lookUp } from "./dictionary.ts";
 import { digitOf } from "./digit-pairs.ts";
 import { named } from "./legs-by-number.ts";
 import { isNumber, type Token, tokenKind } from "./token.ts";
+import { wordAt } from "./unsaid-token.ts";
 
 /** Cases of one line-up at most; common practice, no source. */
 const CASES = 60;
@@ -50,22 +51,9 @@ function boxesByNumber(tokens: readonly Token[]): readonly Token[] {
   if (found.length === 0) return tokens;
   return tokens.flatMap((token, i) => {
     const box = found.find(({ at }) => at === i);
-    if (box !== undefined) return [isBehind(box.number.to), token];
+    if (box !== undefined) return [wordAt(box.number.to, "is"), token];
     return found.some(({ at }) => at === i + 1) && /^(?:at|@)$/.test(token.text) ? [] : [token];
   });
-}
-
-function isBehind(at: number): Token {
-  return {
-    kind: tokenKind.word,
-    from: at,
-    to: at,
-    text: "is",
-    word: lookUp("is"),
-    glued: false,
-    apostrophe: false,
-    value: Number.NaN,
-  };
 }
 
 /** "cases 4 38 5 40 6 37": each case's number and how cold it is; the word is said once for all of them. */

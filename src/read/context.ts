@@ -101,13 +101,14 @@ export function follow(context: Context, understood: Understood): Context {
     if (reading.corrects === true) readings = corrected(readings, reading);
   const added = understood.readings.length;
   const { open: _, testing: __, machine: ___, pointed: ____, live: was, ...rest } = context;
-  const live = liveNow(understood, was);
   const machine = machineOf(understood, context.machine);
   const pointed = added > 0 ? undefined : (toldAfter(understood, AT_POINT) ?? context.pointed);
   const testing = added > 0 ? undefined : (testingOf(understood) ?? context.testing);
   const action = actionOf(understood) ?? context.action;
   const rooms = roomsOf(understood, context.rooms);
   const said = testOf(understood);
+  // a test that is announced is made with the power off, whether that was said or not
+  const live = said === undefined ? liveNow(understood, was) : undefined;
   const test = said === undefined ? stillAhead(context.test, added) : ahead(said, added);
   return {
     ...rest,
@@ -127,12 +128,14 @@ export function follow(context: Context, understood: Understood): Context {
 
 const toPower: ReadonlySet<string> = new Set(["power_on", "started"]);
 const fromPower: ReadonlySet<string> = new Set([
-  ...["power_off", "locked", "tagged", "proved_dead", "leads_lifted"],
+  "power_off",
+  "locked",
+  "tagged",
+  "proved_dead",
+  "leads_lifted",
 ]);
 
 function liveNow(understood: Understood, was: true | undefined): true | undefined {
-  // a test that is announced is made with the power off, whether that was said or not
-  if (testOf(understood) !== undefined) return undefined;
   if (understood.readings.some(({ quantity }) => quantity === "insulation_resistance"))
     return undefined;
   const acts = understood.statements.flatMap((one) =>

@@ -6,9 +6,9 @@ import { type Item, itemKind } from "./item.ts";
 type Range = readonly [low: number, high: number];
 
 /** psi and bar at both sides of a machine that runs, and how much higher the high side is at least. Common practice, no source. */
-const lowSide: Readonly<Record<UnitHabit, Range>> = { us: [15, 200], si: [1.5, 14] };
-const highSide: Readonly<Record<UnitHabit, Range>> = { us: [100, 650], si: [11, 45] };
-const leastRatio = 1.7;
+export const lowSide: Readonly<Record<UnitHabit, Range>> = { us: [15, 200], si: [1.5, 14] };
+export const highSide: Readonly<Record<UnitHabit, Range>> = { us: [100, 650], si: [11, 45] };
+export const leastRatio = 1.7;
 
 /** Two voltages of one supply, as plates give them: no gauges. */
 const supplies = /^(?:110|115|120)\/(?:208|220|230|240)$|^(?:265|277)\/(?:460|480)$|^(?:347)\/600$/;

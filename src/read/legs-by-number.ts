@@ -1,7 +1,7 @@
-import { lookUp } from "./dictionary.ts";
 import { digitOf } from "./digit-pairs.ts";
 import { legAlone, type RowInHand } from "./row-in-hand.ts";
 import { isNumber, type Token, tokenKind } from "./token.ts";
+import { commaAt, wordAt } from "./unsaid-token.ts";
 import { role } from "./word.ts";
 
 /** Things that are counted like legs are: "14.2 on one and 14.4 on two" may be of those. */
@@ -175,19 +175,6 @@ function afterTester(tokens: readonly Token[]): readonly Token[] {
   return [...tokens.slice(0, end), commaAt(last.to), ...tokens.slice(end)];
 }
 
-function commaAt(at: number): Token {
-  return {
-    glued: false,
-    apostrophe: false,
-    value: Number.NaN,
-    kind: tokenKind.sign,
-    from: at,
-    to: at,
-    text: ",",
-    word: undefined,
-  };
-}
-
 /** Puts the word before each number that counts, and a comma behind it where a figure follows a figure. */
 export function named(
   tokens: readonly Token[],
@@ -196,15 +183,7 @@ export function named(
 ): readonly Token[] {
   return tokens.flatMap((token, i) => {
     if (!found.includes(i)) return [token];
-    const empty = { glued: false, apostrophe: false, value: Number.NaN };
-    const name = {
-      ...empty,
-      kind: tokenKind.word,
-      from: token.from,
-      to: token.from,
-      text: noun,
-      word: lookUp(noun),
-    };
+    const name = wordAt(token.from, noun);
     const comma = commaAt(token.to);
     const behind = tokens[i - 1]?.text === "on" && isNumber(tokens[i + 1]);
     return behind ? [name, token, comma] : [name, token];

@@ -1,28 +1,12 @@
 import type { Context } from "./context.ts";
 import type { Draft } from "./draft.ts";
 import { type Item, itemKind } from "./item.ts";
+import { leads, legRows } from "./leg-rows.ts";
+import { nth } from "./nth.ts";
 import { role } from "./word.ts";
 
-const ordinals: Readonly<Record<string, number>> = {
-  first: 1,
-  "1st": 1,
-  second: 2,
-  "2nd": 2,
-  third: 3,
-  "3rd": 3,
-  last: 3,
-};
 const nouns = /^(?:one|lead|leg|phase|terminal|winding)$/;
 const small = /^(?:and|the|on|is|reads|at|,|now|then|\.|&|so|it's|its|was)$/;
-
-/** How the three of a row are named, in their order. */
-const families: readonly (readonly string[])[] = [
-  ["lead 1", "lead 2", "lead 3"],
-  ["L1", "L2", "L3"],
-  ["T1", "T2", "T3"],
-  ["U", "V", "W"],
-  ["phase A", "phase B", "phase C"],
-];
 
 /** Where a row of points that was being measured goes on: "lead 3" to ground behind "lead 2". */
 interface Row {
@@ -35,7 +19,7 @@ function rowOf(context: Context): Row | undefined {
   const points = context.readings[context.readings.length - 1]?.points;
   const grounded = points?.[1] === "ground";
   if (points?.length === 2 && !grounded) return undefined;
-  for (const names of families) {
+  for (const names of [...legRows, leads]) {
     const last = names.indexOf(points?.[0] ?? "") + 1;
     if (last > 0) return { names, last, grounded };
   }
@@ -56,7 +40,7 @@ function named(
 ): { readonly number: number; readonly used: readonly number[] } | undefined {
   for (let i = 0; i < items.length; i++) {
     const text = items[i]?.text ?? "";
-    const number = text === "next" ? row.last + 1 : ordinals[text];
+    const number = text === "next" ? row.last + 1 : text === "last" ? 3 : nth.get(text);
     if (number === undefined || items[i]?.label !== undefined) continue;
     const noun = nouns.test(items[i + 1]?.text ?? "");
     return { number, used: noun ? [i, i + 1] : [i] };

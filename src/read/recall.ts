@@ -8,6 +8,7 @@ import { legByLeg } from "./leg-by-leg.ts";
 import { isAtLugs, isOnDead } from "./meg-again.ts";
 import { isNear, nearestFirst, ratio } from "./near-value.ts";
 import { parallel, sameAgain } from "./set-again.ts";
+import { nounOf } from "./subject-noun.ts";
 import { role } from "./word.ts";
 
 function isPair(points: readonly string[] | undefined): boolean {
@@ -155,8 +156,7 @@ function overLike(draft: Draft, context: Context): void {
   const last = context.readings[context.readings.length - 1];
   if (last?.subject === undefined || draft.subject === undefined || last.points !== undefined)
     return;
-  const kind = (name: string): string => name.replace(/ [^ ]+$/, "");
-  if (!beyond.has(last.quantity) || kind(last.subject) !== kind(draft.subject)) return;
+  if (!beyond.has(last.quantity) || nounOf(last.subject) !== nounOf(draft.subject)) return;
   draft.quantity = last.quantity;
   draft.assumedQuantity = true;
 }
@@ -186,11 +186,10 @@ function ofTwoKinds(draft: Draft, shaped: readonly Reading[]): boolean {
 
 /** "comp 2 112" behind compressor 1's shell: the same place of the next, where no other is near. */
 function placeOfNext(draft: Draft, like: Reading, context: Context): void {
-  const kind = (name: string): string => name.replace(/ [^ ]+$/, "");
   const { subject } = like;
   if (draft.place !== undefined || draft.points !== undefined || subject === undefined) return;
   if (draft.subject === undefined || draft.subject === subject) return;
-  if (kind(draft.subject) !== kind(subject)) return;
+  if (nounOf(draft.subject) !== nounOf(subject)) return;
   const near = context.readings
     .slice(-Math.max(1, context.latest))
     .filter((one) => one.quantity === like.quantity && isNear(draft.value, one));

@@ -1,11 +1,10 @@
 import type { Draft } from "./draft.ts";
 import { type Item, itemKind } from "./item.ts";
 import { copyKind } from "./like-others.ts";
+import { nounOf } from "./subject-noun.ts";
 
 /** Items between a value and the next: its subject, "and", no more. */
 const mostBetween = 4;
-
-const nounOf = (subject: string): string => subject.replace(/ \S+$/, "");
 
 /** Does its subject stand right behind it: "198 on circuit one"? */
 function namedBehind(items: readonly Item[], draft: Draft): boolean {

@@ -1,5 +1,6 @@
 import type { Dimension } from "../quantities/quantity.ts";
 import { classOf } from "./carrier.ts";
+import { highSide, leastRatio, lowSide } from "./gauge-pair.ts";
 import { type Item, itemKind, newItem } from "./item.ts";
 import { fits } from "./kinds.ts";
 import { tellsHow } from "./unsaid-stops.ts";
@@ -75,8 +76,9 @@ function tooFew(items: readonly Item[], i: number, dimension: Dimension): boolea
   return named && row && item.value < leastVolts && next.value >= leastVolts && isBare(next);
 }
 
-/** psi of a low and a high side, and how much higher the high side is at least. Common practice, no source. */
-const gauges = { low: [40, 200], high: [150, 650], ratio: 1.7 } as const;
+/** psi of either side at least, where a row of another meter follows. Common practice, no source. */
+const leastLow = 40;
+const leastHigh = 150;
 
 /** "117/393 amps 14.1/14.2/14.3", "118/340 megs 210/205": two gauges, and then what the next row is of. */
 function behindGauges(items: readonly Item[], i: number, dimension: Dimension): boolean {
@@ -84,9 +86,15 @@ function behindGauges(items: readonly Item[], i: number, dimension: Dimension): 
   const [low, joint, high] = items.slice(Math.max(0, i - 2), i + 1);
   if (!isBare(low) || low === undefined || high === undefined) return false;
   if (!/^(?:\/|over)$/.test(joint?.text ?? "") || items[i - 3]?.text === "/") return false;
-  const side = ({ value }: Item, [from, to]: readonly [number, number]): boolean =>
-    value >= from && value <= to;
-  return side(low, gauges.low) && side(high, gauges.high) && high.value >= low.value * gauges.ratio;
+  const [, mostLow] = lowSide.us;
+  const [, mostHigh] = highSide.us;
+  return (
+    low.value >= leastLow &&
+    low.value <= mostLow &&
+    high.value >= leastHigh &&
+    high.value <= mostHigh &&
+    high.value >= low.value * leastRatio
+  );
 }
 
 /** "amps L1 13.7 L2 13.9 L3 13.6 megs 257, 318, 271": the row has its unit before it, so what stands behind its last leads. */

@@ -1,6 +1,7 @@
 import type { Reading } from "../../model.ts";
 import { itemKind } from "../item.ts";
 import { type Note, type Rule, state } from "../note.ts";
+import { nth } from "../nth.ts";
 
 /** The nouns that are numbered on one machine, as readings name them. */
 const nouns: readonly (readonly [said: RegExp, name: string])[] = [
@@ -20,15 +21,6 @@ function numberOf(name: string, readings: readonly Reading[]): number | undefine
   }
   return undefined;
 }
-
-const ordinals: ReadonlyMap<string, number> = new Map([
-  ["first", 1],
-  ["1st", 1],
-  ["second", 2],
-  ["2nd", 2],
-  ["third", 3],
-  ["3rd", 3],
-]);
 
 /** Words of a message that does no more than turn: "ok second comp now" */
 const ALONE = 4;
@@ -53,8 +45,8 @@ export const nextMachine: Rule = {
   apply: (note) => {
     const { items, context } = note;
     items.forEach((item, i) => {
-      const nth = ordinals.get(item.text);
-      if (nth !== undefined && items.length <= ALONE) turn(note, i + 1, () => nth);
+      const number = nth.get(item.text);
+      if (number !== undefined && items.length <= ALONE) turn(note, i + 1, () => number);
       if (!/^(?:next|other)$/.test(item.text)) return;
       turn(note, i + 1, (name) => {
         const last = numberOf(name, context.readings);
