@@ -81,5 +81,6 @@ function plainLetters(text: string): string {
     .replaceAll(/\s+/g, " ")
     .replaceAll(/^[\s.,;:]+|[\s.,;:]+$/g, "")
     .replace(/^(?:and|so|ok|okay)\b[\s,]*/i, "")
-    .replace(/[\s,.]+(?:leaving|done|heading out)$/i, "");
+    .replace(/[\s,.]+(?:leaving|done|heading out)$/i, "")
+    .replace(/[\s,]+(?:and|then)$/i, "");
 }
