@@ -67,7 +67,7 @@ const legs: readonly (readonly string[])[] = [
   ["leg 1", "leg 2", "leg 3"],
 ];
 
-/** How one leg is told in a message of its own. */
+/** How one leg is told in a message of its own; common practice, no source. */
 const alone: readonly ((leg: string, value: string) => string)[] = [
   (leg, value) => `${leg} ${value}`,
   (leg, value) => `${leg}: ${value}`,
@@ -77,7 +77,7 @@ const alone: readonly ((leg: string, value: string) => string)[] = [
   (leg, value) => `and ${leg} ${value}`,
 ];
 
-/** How a row is told at once. */
+/** How a row is told at once; common practice, no source. */
 const atOnce: readonly ((names: readonly string[], values: readonly string[]) => string)[] = [
   (names, values) => names.map((name, i) => `${name} ${values[i]}`).join(" "),
   (names, values) => names.map((name, i) => `${name} ${values[i]}`).join(", "),
