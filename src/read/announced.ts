@@ -66,6 +66,27 @@ export function ofNamedPart(list: readonly Draft[], context: Context): void {
   }
 }
 
+/** Inches of water at most in a duct, and at a gas valve; common practice, no source. */
+const mostInches = { duct: 4, gas: 16 } as const;
+
+/** ".8 on the return .3 on the supply", "3.5 on high and 1.7 on low" behind "checking static", "checking manifold pressure". */
+export function staticsAnnounced(list: readonly Draft[], context: Context): void {
+  if (context.testing !== "static_pressure" || context.units !== "us") return;
+  const free = list.filter((draft) => !draft.gone);
+  const inches = ({ unit, named, place, points, rating, over, value }: Draft): boolean => {
+    const air = place?.endsWith("_air") === true || place === "supply";
+    const most = air ? mostInches.duct : mostInches.gas;
+    const told = [unit, named, points, rating].some((one) => one !== undefined);
+    return !told && !over && Math.abs(value) <= most;
+  };
+  if (!free.every(inches)) return;
+  for (const draft of free) {
+    draft.named = "static_pressure";
+    draft.hint = undefined;
+    if (draft.place?.endsWith("_air") !== true) draft.place = undefined;
+  }
+}
+
 /** "14.2 13.9 14.4" behind "checking amps", "900" behind "started vac": figures of the test that was announced. */
 export function announced(list: readonly Draft[], items: readonly Item[], context: Context): void {
   const said = context.testing ?? (pumpedOn(list, context) ? "vacuum" : undefined);

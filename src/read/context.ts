@@ -1,5 +1,6 @@
 import type { Reading, Understood, UnitHabit } from "../model.ts";
 import { type QuantityName, quantities } from "../quantities/list.ts";
+import { readNumber } from "./numbers.ts";
 import { testerVolts } from "./tester-volts.ts";
 
 /**
@@ -198,7 +199,7 @@ function machineOf(understood: Understood, before: string | undefined): string |
 }
 
 /** "going to meg it at 500": the test that comes next. */
-const plannedTest = /\bmegg?(?:er)?\b.* (?:at|@) ?(\d{3,4})/i;
+const plannedTest = /\bmegg?(?:er)?\b.* (?:at|@) ?([a-z0-9 ]{3,24}?)(?: ?v| volts?)?[.!]*$/i;
 
 /** The test voltage that a message gives, with its readings or before them. */
 function testOf(understood: Understood): Context["test"] {
@@ -207,7 +208,8 @@ function testOf(understood: Understood): Context["test"] {
   for (const statement of understood.statements) {
     if (statement.kind !== "note") continue;
     const meant = statement.about === "plan" ? plannedTest.exec(statement.said)?.[1] : undefined;
-    if (meant !== undefined && testerVolts.has(Number(meant))) return { voltage: Number(meant) };
+    const planned = meant === undefined ? undefined : readNumber(meant);
+    if (planned !== undefined && testerVolts.has(planned)) return { voltage: planned };
     const [, volts, point] = /^insulation test ([\d.]+)(?: on (.+))?$/.exec(statement.about) ?? [];
     if (volts === undefined) continue;
     return point === undefined ? { voltage: Number(volts) } : { voltage: Number(volts), point };

@@ -85,7 +85,9 @@ function howItRan(items: readonly Item[], i: number): boolean {
 
 /** "both satisfied", "all good": what the count's things are, no more values. */
 function isState(items: readonly Item[], i: number): boolean {
-  const next = items[i + 1];
+  // "both circuits good"
+  const named = /^(?:circuits|ckts|compressors|comps|systems)$/.test(items[i + 1]?.text ?? "");
+  const next = items[named ? i + 2 : i + 1];
   if (next === undefined || next.kind === itemKind.number || next.kind === itemKind.sign)
     return false;
   const word = /^(?:fine|ok|okay|good|normal|happy|holding|steady|running|cold|warm|satisfied)$/;

@@ -80,6 +80,8 @@ function smoothCut(gap: Gap, to: number): number {
     if (next === undefined) return at;
     const kind = classOf(items[next]);
     if ((kind === "G" && groundThenOver(gap, next)) || strangeTo(gap, next)) return at;
+    // "14.5 on a full load of 15.6": what the rating is stands behind it
+    if (kind === "R" && ofNumber(items, next)) return at;
     if (kind === "R" && /^(?:against|vs|versus)$/.test(items[next - 1]?.text ?? "")) return at;
     if (plateBehind(gap, next, mine)) {
       at = next + 1;
@@ -92,6 +94,7 @@ function smoothCut(gap: Gap, to: number): number {
     const told =
       kind === "C" ? toldCondition(gap, next) : mine.includes(kind) || taken.includes(kind);
     if (told && !rail) return at;
+    if (kind === "S" && preposition !== undefined && nextMachine(gap, next)) return at;
     // "charged 5 in suct 119": in goes with the charging
     if (preposition !== undefined && items[at]?.text === "in" && mine.includes("A")) return at;
     if (kind === "E" && pastThenNow(gap, next)) {
@@ -126,6 +129,23 @@ function smoothCut(gap: Gap, to: number): number {
     taken += kind;
     at = next + 1;
   }
+}
+
+const nounOf = (item: Item | undefined): string | undefined =>
+  / \w{1,2}$/.test(item?.subject ?? "") ? item?.subject?.replace(/ \w+$/, "") : undefined;
+
+/** "comp 1 superheat 12 amps 14 on comp 2 superheat 9": where the first machine was named ahead, so is the next of its kind. */
+function nextMachine({ items, left, leading, to }: Gap, next: number): boolean {
+  const noun = nounOf(items[next]);
+  if (noun === undefined || !leading.includes("S") || items[to]?.kind !== itemKind.number)
+    return false;
+  const last = items.findLast((item, at) => at < left.index && nounOf(item) !== undefined);
+  return nounOf(last) === noun && last?.subject !== items[next]?.subject;
+}
+
+function ofNumber(items: readonly Item[], next: number): boolean {
+  const value = items[next + 2];
+  return items[next + 1]?.text === "of" && value?.kind === itemKind.number;
 }
 
 /** "starts 94 A peak at start": the state and which of its figures are two conditions. */

@@ -34,13 +34,22 @@ export function digitPair(tokens: readonly Token[], i: number): boolean {
   return false;
 }
 
+/** "four fifty eight" behind a pair: hundreds said in pairs, no digit of the pair itself. */
+function saysHundreds(tokens: readonly Token[], at: number): boolean {
+  const [before, digit, rest] = [tokens[at - 1], tokens[at], tokens[at + 1]];
+  if (digit?.word?.number?.kind !== "ones" || before?.text === "to") return false;
+  return before?.text !== "point" && /^(?:tens|teen|oh)$/.test(rest?.word?.number?.kind ?? "");
+}
+
 /** Are volts what is read between such pairs? */
 export function pairsAreVolts(tokens: readonly Token[]): boolean {
   // "1-2 .118 … megs 600 plus": what is beside megohms is no voltage
   const ohms = (at: number): boolean =>
     [at - 1, at + 1].some((next) => tokens[next]?.word?.unit?.dimension === "resistance");
+  const inOhms = tokens.some(({ word }) => word?.unit?.dimension === "resistance");
   return tokens.some(
     (token, at) =>
+      (!inOhms && saysHundreds(tokens, at)) ||
       (token.kind === tokenKind.number && token.value >= 90 && !ohms(at)) ||
       token.word?.number?.kind === "hundred" ||
       token.word?.unit?.dimension === "voltage",

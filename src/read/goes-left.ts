@@ -1,5 +1,6 @@
 import { classOf } from "./carrier.ts";
 import type { Draft } from "./draft.ts";
+import { groundAhead } from "./ground-then-over.ts";
 import { type Item, itemKind } from "./item.ts";
 import { fits } from "./kinds.ts";
 import { suits } from "./suits.ts";
@@ -194,9 +195,7 @@ export function goesLeft(gap: Gap, next: number, kind: string, taken: string): b
       next === gap.from &&
       gap.left.before.length > 0
     );
-  // "windings 1.1 1.1 1.2 ground infinite": nothing but a test to ground is beyond the scale there
-  if (kind === "G")
-    return !(next + 1 === gap.to && next === gap.from && gap.items[gap.to]?.kind === itemKind.over);
+  if (kind === "G") return !groundAhead(gap, next);
   if ("LQ".includes(kind) && strangeAhead(gap, next)) return true;
   const leads = kind !== "C" || next + 1 === gap.to;
   if (leads && gap.leading.includes(kind)) return false;

@@ -36,6 +36,11 @@ export function headThenDischarge(
   );
   if (!free || line.named === "pressure" || line.subject !== gauge.subject) return;
   if (line.value < least || line.value > most) return;
+  // "comp 1 head 367, comp 2 suction 100 discharge 287": of another machine
+  const [from, to] = [Math.min(line.index, gauge.index), Math.max(line.index, gauge.index)];
+  const turned = ({ index, subject }: Draft): boolean =>
+    index > from && index < to && subject !== undefined && subject !== gauge.subject;
+  if (drafts.some(turned)) return;
   // in psi both may be gauges that agree
   if (units === "us" && Math.abs(line.value - gauge.value) < gauge.value * 0.1) return;
   line.named = "temperature";

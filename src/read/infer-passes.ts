@@ -1,4 +1,4 @@
-import { announced } from "./announced.ts";
+import { announced, staticsAnnounced } from "./announced.ts";
 import { behindContactor } from "./behind-contactor.ts";
 import { belowMicron } from "./below-micron.ts";
 import { bothLines, linesOfLetters } from "./both-lines.ts";
@@ -143,6 +143,7 @@ export const bySaying = passes(
   },
   { look: ({ drafts, items }) => pairAgain(drafts, items), several: true },
   { look: ({ drafts, items, context }) => announced(drafts, items, context) },
+  { look: ({ drafts, context }) => staticsAnnounced(drafts, context) },
   {
     look: ({ drafts, items, context }) => groundAtPins(drafts, items, context),
     heads: "pins|terminals|studs",

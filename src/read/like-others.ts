@@ -216,6 +216,8 @@ export function legsDraw(list: readonly Draft[], setting: Setting, context: Cont
 export function ampsAtVolts(draft: Draft, left: Draft | undefined, items: readonly Item[]): void {
   if (draft.unit !== undefined || draft.quantity !== undefined || draft.named !== undefined) return;
   if (left?.unit?.dimension !== "current" || items[draft.index - 1]?.text !== "at") return;
+  // "fan two amps, outside is at 101"
+  if (draft.place !== undefined) return;
   const ofSupply = draft.value >= 100 && draft.value <= 620 && draft.value > 4 * left.value;
   if (!ofSupply || between(items, left, draft).strong) return;
   draft.named = "voltage";

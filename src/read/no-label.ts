@@ -158,6 +158,13 @@ function ownProbe(index: number, items: readonly Item[]): boolean {
   );
 }
 
+/** "put my clamp on it": a tool, no gas that went in. */
+function putsTool(index: number, items: readonly Item[]): boolean {
+  if (!/^(?:put|putting|threw|stuck)$/.test(items[index]?.text ?? "")) return false;
+  const tool = /^(?:clamp|amp|meter|gauges?|probes?|megger|tester|thermometer)$/;
+  return items.slice(index + 1, index + 3).some(({ text }) => tool.test(text));
+}
+
 const pipe = /^(?:suction|liquid|discharge)$/;
 
 /** A unit behind "with" is of something else that is spoken of beside the value; "500 plus meg" is at least so much. */
@@ -239,6 +246,7 @@ export function noLabel(draft: Draft, index: number, items: readonly Item[]): bo
     callsFor(draft, index, items) ||
     whereOnPipe(index, items) ||
     ownProbe(index, items) ||
+    putsTool(index, items) ||
     openingAhead(draft, index, items) ||
     lengthOfOther(draft, index, items) ||
     namesOnly(draft, index, items) ||

@@ -8,6 +8,7 @@ import type { NumberSaid } from "./number-parts.ts";
 import { beginsFigure, numberAt, partOfHour } from "./numbers.ts";
 import { tokenKind } from "./token.ts";
 import { type UnitSaid, unitAt } from "./units.ts";
+import { unitsLead } from "./units-lead.ts";
 import { role } from "./word.ts";
 
 function fromOf(build: Building, i: number): number {
@@ -50,7 +51,7 @@ function otherOfPair(build: Building): "temperature" | undefined {
 
 /** "delta t 19 amps 16.2": the unit's word names the next value where this one is of another kind. */
 function namesNext(build: Building, i: number, found: UnitSaid): boolean {
-  const label = build.items[build.items.length - 1]?.label;
+  const label = build.items.findLast((item) => (item.roles & role.is) === 0)?.label;
   const quantity = label?.quantity ?? label?.hint ?? otherOfPair(build) ?? nameOfRow(build);
   if (build.tokens[i]?.glued === true || found.unit.dimension === "time") return false;
   // "line 42 m 9.5/15.9"
@@ -63,21 +64,6 @@ function namesNext(build: Building, i: number, found: UnitSaid): boolean {
   if (label?.rating !== undefined && quantity !== "current") return false;
   if (fits(quantity, found.unit.dimension) || isNamedBehind(build)) return false;
   return unitsLead(build, found.end);
-}
-
-/**
- * Behind a unit that may lead: "heater 14.6 A 209 V" has a unit of its own with the next number,
- * in "pf .81 kW 14.2 kVA 17.5" each leads one, so the last number has none behind it.
- */
-function unitsLead(build: Building, from: number): boolean {
-  for (let at = from; ; ) {
-    const next = numberAt(build.tokens, at);
-    if (next === undefined) return false;
-    const unit = unitAt(build, next.end);
-    if (unit === undefined) return true;
-    if (build.tokens[next.end]?.glued === true) return false;
-    at = unit.end;
-  }
 }
 
 /**

@@ -1,3 +1,4 @@
+import { digitPair } from "./digit-pairs.ts";
 import { type Token, tokenKind } from "./token.ts";
 import type { NumberWord } from "./word.ts";
 
@@ -139,7 +140,9 @@ export function group(tokens: readonly Token[], i: number): Group | undefined {
   if (said.kind !== "tens") return undefined;
   const dash = isSign(tokens[i + 1], "-") ? 1 : 0;
   const ones = numberWord(tokens[i + 1 + dash]);
-  if (ones?.kind !== "ones" || tokens[i]?.apostrophe === true)
+  // "four sixty | one to three four fifty": the digit begins the next pair of legs
+  const pair = dash === 0 && digitPair(tokens, i + 1);
+  if (ones?.kind !== "ones" || tokens[i]?.apostrophe === true || pair)
     return { value: said.value, end: i + 1, kind: "tens" };
   return { value: said.value + ones.value, end: i + 2 + dash, kind: "both" };
 }

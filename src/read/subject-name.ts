@@ -90,11 +90,15 @@ export function hashAt(build: Building, i: number): SubjectSaid | undefined {
   if (digit < 1) return undefined;
   const phrase = phraseAt(build.tokens, i + 2);
   const name = build.tokens[i + 2]?.text ?? "";
-  const noun = phrase?.word.noun;
   if (phrase === undefined || build.tokens[i + 2]?.word?.number !== undefined) return undefined;
+  // "number 2 compressor superheat 9": what was measured is no part of the name
+  const single = build.tokens[i + 2]?.word;
+  const alone = phrase.word.noun === undefined && single?.noun?.kind === "subject";
+  const noun = alone ? single.noun : phrase.word.noun;
   if (noun?.kind !== "subject" && !hashed.test(name)) return undefined;
   const own = noun?.kind === "subject" ? noun.name : name;
-  return { name: `${own} ${digit}`, end: phrase.end, label: phrase.word.label, aside: false };
+  const label = alone ? undefined : phrase.word.label;
+  return { name: `${own} ${digit}`, end: alone ? i + 3 : phrase.end, label, aside: false };
 }
 
 /** Words that count a machine before its name. */

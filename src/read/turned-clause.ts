@@ -14,7 +14,7 @@ function leadsOn(items: readonly Item[], left: number, to: number): boolean {
   return heat || (items[left]?.value ?? 0) > (items[to]?.value ?? 0);
 }
 
-/** "21 SH 9 SC amps …": each of the two right behind its figure. */
+/** "21 SH 9 SC amps …", "21 superheat and 9 subcooling …": each of the two right behind its figure. */
 function bothHeats(one: Item | undefined, other: Item | undefined): boolean {
   const heats = [one, other].map((item) => item?.label?.quantity ?? "");
   return /^(?:superheat subcooling|subcooling superheat)$/.test(heats.join(" "));
@@ -22,12 +22,13 @@ function bothHeats(one: Item | undefined, other: Item | undefined): boolean {
 
 /** The second of them, whatever follows, where no name stands before the first figure. */
 function secondOfHeats(items: readonly Item[], left: number, next: number): boolean {
-  const figure = items[left - 2];
-  const first = items[left - 3]?.label?.quantity ?? "";
+  const and = items[left - 1]?.text === "and" ? 1 : 0;
+  const figure = items[left - and - 2];
+  const first = items[left - and - 3]?.label?.quantity ?? "";
   return (
     figure?.kind === itemKind.number &&
-    bothHeats(items[left - 1], items[next]) &&
-    items[next + 1]?.kind !== itemKind.number &&
+    bothHeats(items[left - and - 1], items[next]) &&
+    (and > 0 || items[next + 1]?.kind !== itemKind.number) &&
     !/^(?:superheat|subcooling)$/.test(first)
   );
 }

@@ -72,6 +72,16 @@ function hourSpoken({ items }: Note, i: number): boolean {
   return near && (far > tooFar || far < 1 / tooFar);
 }
 
+/** "nitrogen in at two fifty ten twenty": right behind what is held the hour, where the message ends. */
+function hourAtEnd({ items }: Note, i: number): boolean {
+  const [held, item, next] = [items[i - 1], items[i], items[i + 1]];
+  if (!isFace(item) || !item.spoken || item.value % 5 !== 0 || item.value % 100 === 0) return false;
+  if (!freeNumber(held) || (next !== undefined && !/^[,.]$/.test(next.text))) return false;
+  const gas = items.slice(0, i).some(({ text }) => /^(?:nitrogen|nitro|n2)$/.test(text));
+  const alone = items.filter((one) => one.kind === itemKind.number).length === 2;
+  return gas && alone && item.value > held.value * tooFar;
+}
+
 const leads = /^(?:at|and|now|so|okay|ok|its|it's|it|is|was|then|[,.])$/;
 const stands =
   /^(?:and|now|so|then|its|it's|it|is|was|were|we|still|at|holding|holds|sitting|there|only|about|down|up|to|[,.])$/;
@@ -96,5 +106,11 @@ function hourAhead({ items, context }: Note, i: number): boolean {
 
 /** Before or behind what was read stands when it was read. */
 export function hourBehind(note: Note, i: number): boolean {
-  return atHour(note, i) || hourSpoken(note, i) || hourOfHold(note, i) || hourAhead(note, i);
+  return (
+    atHour(note, i) ||
+    hourSpoken(note, i) ||
+    hourAtEnd(note, i) ||
+    hourOfHold(note, i) ||
+    hourAhead(note, i)
+  );
 }

@@ -11,7 +11,7 @@ const meters: readonly (readonly [words: RegExp, quantity: QuantityName])[] = [
 ];
 
 const filler =
-  /^(?:checking|check|taking|doing|getting|next|clamp|meter|clamping|got|my|putting|put|draw|draws|reading|readings|legs?|phases?|side|full|speed|load|running|now)$/;
+  /^(?:ok|okay|alright|so|lets|im|gonna|going|grabbing|checking|check|taking|doing|getting|next|clamp|meter|clamping|got|my|putting|put|draw|draws|reading|readings|legs?|phases?|side|full|speed|load|running|now)$/;
 
 const lead =
   role.article | role.preposition | role.is | role.now | role.next | role.all | role.each;
@@ -48,13 +48,14 @@ const tests: ReadonlySet<QuantityName> = new Set<QuantityName>([
   "insulation_resistance",
   "diode_drop",
   "resistance",
+  "static_pressure",
 ]);
 
 /** "winding test on comp 1", "diode check on the drive": the values come in the next message. */
 export const testsInHand: Rule = {
   name: "<test> on <part>",
   heads:
-    "winding|windings|diode|diodes|ohms|ohming|megging|megger|heaters|heater|thermistors|sensors|checking|check|test|testing|rectifier|ipm|amps|amp|amperage|volts|voltage|voltages|caps|capacitors|cap|capacitor",
+    "static|statics|manifold|winding|windings|diode|diodes|ohms|ohming|megging|megger|heaters|heater|thermistors|sensors|checking|check|test|testing|rectifier|ipm|amps|amp|amperage|volts|voltage|voltages|caps|capacitors|cap|capacitor",
   apply: (note) => {
     const { items } = note;
     if (note.readings.length > 0 || note.ask.length > 0 || items.length > 14) return;
