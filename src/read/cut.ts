@@ -14,6 +14,7 @@ import {
 } from "./goes-left.ts";
 import { groundThenOver } from "./ground-then-over.ts";
 import { type Item, itemKind } from "./item.ts";
+import { secondOfHeats } from "./turned-clause.ts";
 import { role } from "./word.ts";
 
 function skipArticles(items: readonly Item[], i: number): number {
@@ -103,6 +104,12 @@ function smoothCut(gap: Gap, to: number): number {
       continue;
     }
     if (kind === "R" && next === gap.from && ratedThenReads(items, next)) {
+      taken += kind;
+      at = next + 1;
+      continue;
+    }
+    // "9 superheat and 12 subcooling bus's 616"
+    if (next === gap.from && secondOfHeats(items, left.index, next)) {
       taken += kind;
       at = next + 1;
       continue;

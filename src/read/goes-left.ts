@@ -4,6 +4,7 @@ import { groundAhead } from "./ground-then-over.ts";
 import { type Item, itemKind } from "./item.ts";
 import { fits } from "./kinds.ts";
 import { suits } from "./suits.ts";
+import { testerVolts } from "./tester-volts.ts";
 import { turnedClause } from "./turned-clause.ts";
 import { role } from "./word.ts";
 
@@ -196,6 +197,7 @@ export function goesLeft(gap: Gap, next: number, kind: string, taken: string): b
       gap.left.before.length > 0
     );
   if (kind === "G") return !groundAhead(gap, next);
+  if ("LQ".includes(kind) && testerAt(gap)) return false;
   if ("LQ".includes(kind) && strangeAhead(gap, next)) return true;
   const leads = kind !== "C" || next + 1 === gap.to;
   if (leads && gap.leading.includes(kind)) return false;
@@ -221,6 +223,16 @@ export function goesLeft(gap: Gap, next: number, kind: string, taken: string): b
           )))
     );
   return suits(item, left?.unit?.dimension);
+}
+
+/** "megs 370 378 at 500 discharge line 222": what the tester was set to has no name behind it. */
+function testerAt({ items, left }: Gap): boolean {
+  const own = items[left.index];
+  if (own?.unit !== undefined || !testerVolts.has(own?.value ?? 0)) return false;
+  if (!/^(?:at|@)$/.test(items[left.index - 1]?.text ?? "")) return false;
+  return items
+    .slice(0, left.index)
+    .some(({ text, unit }) => /^meg/.test(text) || unit?.factor === 1e6);
 }
 
 /** "1075 rpm .61 esp 1180 cfm": what the next figure's own unit cannot be is the name of the bare one before. */

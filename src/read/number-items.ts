@@ -8,7 +8,7 @@ import type { NumberSaid } from "./number-parts.ts";
 import { beginsFigure, numberAt, partOfHour } from "./numbers.ts";
 import { tokenKind } from "./token.ts";
 import { type UnitSaid, unitAt } from "./units.ts";
-import { unitsLead } from "./units-lead.ts";
+import { areNext, unitsLead } from "./units-lead.ts";
 import { role } from "./word.ts";
 
 function fromOf(build: Building, i: number): number {
@@ -140,6 +140,7 @@ function numberItem(build: Building, i: number, said: NumberSaid): number {
   const leads =
     unit !== undefined &&
     (namesNext(build, spread, unit) ||
+      areNext(build, unit) ||
       givesNext(build, i, unit) ||
       nextOfMachines(build, spread, unit, said.value) ||
       // "1/2 amps 14 / 13.6": no fraction of an ampere, the unit is of what follows

@@ -44,9 +44,12 @@ function decimals(
 function stepBack(
   tokens: readonly Token[],
   found: { digits: string; end: number },
+  said: Whole,
   hasWhole: boolean,
 ) {
   if (!hasWhole || found.digits.length < 2) return found;
+  // "zero point nine eight | point nine nine": who says the zero says no digit for it
+  if (said.value === 0 && !found.digits.endsWith("0")) return found;
   if (numberWord(tokens[found.end])?.kind !== "point") return found;
   return { digits: found.digits.slice(0, -1), end: found.end - 1 };
 }
@@ -70,7 +73,7 @@ function withDecimals(tokens: readonly Token[], said: Whole, hasWhole: boolean):
   if (!pointAt(tokens, said.end) || said.loose === true) return said;
   const found = decimals(tokens, said.end + 1);
   if (found === undefined) return brokenOff(tokens, said);
-  const exact = stepBack(tokens, found, hasWhole);
+  const exact = stepBack(tokens, found, said, hasWhole);
   const value = Number(`${said.value}.${exact.digits}`);
   const scale = numberWord(tokens[exact.end]);
   if (scale?.kind === "thousand" || scale?.kind === "hundred")

@@ -153,6 +153,9 @@ function spokenOrdinal(build: Building, i: number, noun: Noun): Ordinal | undefi
   const said = token?.word?.number;
   if (said === undefined || (said.kind !== "ones" && said.kind !== "teen")) return undefined;
   if (said.value > noun.upTo) return undefined;
+  // "next compressor fourteen two": which one was said before it
+  if (noun.kind === "subject" && /^(?:next|other)$/.test(build.tokens[i - 2]?.text ?? ""))
+    return undefined;
   // "fan's four eight": what it is, not which
   if (noun.kind === "subject" && build.tokens[i - 1]?.apostrophe === true) return undefined;
   const next = build.tokens[i + 1];

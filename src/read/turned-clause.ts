@@ -21,7 +21,7 @@ function bothHeats(one: Item | undefined, other: Item | undefined): boolean {
 }
 
 /** The second of them, whatever follows, where no name stands before the first figure. */
-function secondOfHeats(items: readonly Item[], left: number, next: number): boolean {
+export function secondOfHeats(items: readonly Item[], left: number, next: number): boolean {
   const and = items[left - 1]?.text === "and" ? 1 : 0;
   const figure = items[left - and - 2];
   const first = items[left - and - 3]?.label?.quantity ?? "";

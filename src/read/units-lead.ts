@@ -1,6 +1,6 @@
 import type { Building } from "./items.ts";
 import { numberAt } from "./numbers.ts";
-import { unitAt } from "./units.ts";
+import { type UnitSaid, unitAt } from "./units.ts";
 import { role } from "./word.ts";
 
 /** "head is 293 amps are 22.1": past what leads to the next number. */
@@ -8,6 +8,13 @@ function behindVerb({ tokens }: Building, from: number): number {
   let at = from;
   while (((tokens[at]?.word?.roles ?? 0) & role.is) !== 0) at++;
   return at;
+}
+
+/** "118 over 340 amps are 14.2": the verb behind it makes the unit the name of what follows. */
+export function areNext(build: Building, { unit, end }: UnitSaid): boolean {
+  if (!/^(?:current|voltage|resistance)$/.test(unit.dimension)) return false;
+  if (build.tokens[end]?.text !== "are") return false;
+  return numberAt(build.tokens, end + 1) !== undefined;
 }
 
 /**

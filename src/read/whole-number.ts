@@ -39,11 +39,20 @@ function typedGroup(tokens: readonly Token[], i: number, limit: number): Group |
   return token.value < limit ? { value: token.value, end: i + 1, kind: "both" } : undefined;
 }
 
+/** "twenty nine hundred | ten minutes later": nobody waits hundreds of minutes, so the rest is the time. */
+function longTime(tokens: readonly Token[], count: number, rest: Whole, i: number): boolean {
+  if (tokens[i]?.text === "and" || count < 3 || rest.value % 5 !== 0) return false;
+  return /^(?:minutes?|mins?)$/.test(tokens[rest.end]?.text ?? "");
+}
+
 function withHundred(tokens: readonly Token[], count: number, i: number): Whole {
   const rest = below(tokens, i, 100);
   const another =
     rest !== undefined &&
-    (startsAnother(tokens, rest, i) || paces(tokens, i, rest.end) || firstPace(tokens, rest, i));
+    (longTime(tokens, count, rest, i) ||
+      startsAnother(tokens, rest, i) ||
+      paces(tokens, i, rest.end) ||
+      firstPace(tokens, rest, i));
   if (rest === undefined || another) return { value: count * 100, end: i };
   return { value: count * 100 + rest.value, end: rest.end };
 }
@@ -91,6 +100,9 @@ function pair(tokens: readonly Token[], head: Group): Whole | undefined {
   if (scale === "hundred" || scale === "thousand") return undefined;
   if (threeInRow(tokens, head, next)) return undefined;
   if (head.value >= 10 && next.value >= 10 && countsDegrees(tokens, next.end)) return undefined;
+  // "ambient ninety | twenty four volt side": what control volts are called
+  if (head.value >= 10 && next.value === 24 && /^(?:v|volts?)$/.test(tokens[next.end]?.text ?? ""))
+    return undefined;
   // "superheat's eleven two's at twenty": the second begins what is told of another
   if (next.kind === "ones" && tokens[next.end - 1]?.apostrophe === true) return undefined;
   if (paces(tokens, head.end, next.end))

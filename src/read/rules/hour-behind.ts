@@ -101,6 +101,10 @@ function hourAhead({ items, context }: Note, i: number): boolean {
     const share = value / Number(last.figure.number);
     return Math.max(share, 1 / share);
   };
+  // "one twenty five and 324 now" behind both gauges: the other one of them
+  const other = context.readings.slice(-2)[0];
+  const share = item.value / Number(other?.figure.number);
+  if (other?.quantity === "pressure" && share < tooFar && share > 1 / tooFar) return false;
   return far(figure.value) < tooFar && far(item.value) > tooFar;
 }
 
