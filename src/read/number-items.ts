@@ -140,7 +140,7 @@ function numberItem(build: Building, i: number, said: NumberSaid): number {
   const leads =
     unit !== undefined &&
     (namesNext(build, spread, unit) ||
-      areNext(build, unit) ||
+      areNext(build, i, unit) ||
       givesNext(build, i, unit) ||
       nextOfMachines(build, spread, unit, said.value) ||
       // "1/2 amps 14 / 13.6": no fraction of an ampere, the unit is of what follows

@@ -11,7 +11,9 @@ function behindVerb({ tokens }: Building, from: number): number {
 }
 
 /** "118 over 340 amps are 14.2": the verb behind it makes the unit the name of what follows. */
-export function areNext(build: Building, { unit, end }: UnitSaid): boolean {
+export function areNext(build: Building, i: number, { unit, end }: UnitSaid): boolean {
+  // "meg readings at a thousand volts are eleven hundred"
+  if (/^(?:at|@)$/.test(build.tokens[i - 1]?.text ?? "")) return false;
   if (!/^(?:current|voltage|resistance)$/.test(unit.dimension)) return false;
   if (build.tokens[end]?.text !== "are") return false;
   return numberAt(build.tokens, end + 1) !== undefined;
