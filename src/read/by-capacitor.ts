@@ -1,4 +1,5 @@
 import type { Draft } from "./draft.ts";
+import { isGauges } from "./gauges-shape.ts";
 import type { Item } from "./item.ts";
 import { isPair } from "./shape.ts";
 
@@ -12,6 +13,7 @@ export function byCapacitor(list: readonly Draft[], items: readonly Item[]): voi
       draft.quantity === undefined &&
       draft.unit === undefined &&
       !isPair(draft) &&
+      !isGauges(items, draft.index) &&
       draft.value > 0 &&
       draft.value < 400
     )

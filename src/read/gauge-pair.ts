@@ -54,6 +54,7 @@ function told(items: readonly Item[], left: Draft): boolean {
   if (hasHeat(items) || items.some(({ label }) => label?.quantity === "temperature_difference"))
     return true;
   if (isRowBehind(items, left) || isBehindFigure(items, left)) return true;
+  if (isBehindDeed(items, left)) return true;
   const lines = lineBehind(items, left) || bothLinesAt(items) > 0;
   if (first(items, left)) return lines || alone(items, left) || isGasNamed(items);
   // "410 system, 118/340"
@@ -87,6 +88,21 @@ function first(items: readonly Item[], left: Draft): boolean {
   if (before === undefined || before.kind === itemKind.line || before.text === ".") return true;
   // "cleaned the coil, now 121/331", "coil washed 118/325"
   return (now && before.text === ",") || before.owner === "<what was done>";
+}
+
+const deed =
+  /^(?:replac|swap|chang|install|fitt|clean|wash|charg|reset|found|new$|put|threw|stuck|went|add|blown|popp|used|order|pull|need|get$|got$)/;
+
+/** "replaced the 45/5 cap, 113/375": beside what was done a clause of nothing but the pair. */
+function isBehindDeed(items: readonly Item[], left: Draft): boolean {
+  const right = items[left.index + 2];
+  const apart = /^(?:[,;.-]|and|now)$/;
+  const next = items[left.index + 3];
+  const ends = next === undefined || next.kind === itemKind.line || apart.test(next.text);
+  const before = items[left.index - 1];
+  if (!ends || (before !== undefined && !apart.test(before.text))) return false;
+  if (left.value < leastAlone || ratings.has(right?.value ?? 370)) return false;
+  return items.some(({ text }) => deed.test(text));
 }
 
 /** How many times the figure before it the first of a pair is at least, to be no more of its row. Our choice, no source. */

@@ -64,7 +64,11 @@ export const bySaying = passes(
     heads: "pair|comm|comms|network|f1|f1f2",
   },
   { look: ({ drafts, context }) => lineTooHot(drafts, context.units) },
-  { look: ({ drafts, items }) => onARated(drafts, items), heads: "of|a|an|on" },
+  {
+    look: ({ drafts, items }) => onARated(drafts, items),
+    heads:
+      "of|a|an|on|new|blown|bad|old|weak|swapped|replaced|changed|installed|fitted|need|needs|ordered|for|the|out|to|had|found|installed|was|in|failed",
+  },
   { look: ({ drafts, items }) => poleDrops(drafts, items), heads: "v|volt|drop|drops|across" },
   {
     look: ({ drafts, items, context }) => pipesAt(drafts, items, context),

@@ -1,5 +1,6 @@
 import { isStrongBreak } from "./breaks.ts";
 import type { Draft } from "./draft.ts";
+import { isGauges } from "./gauges-shape.ts";
 import { type Item, isOneWord, itemKind } from "./item.ts";
 import { onlyDrops } from "./only-drops.ts";
 import { signIndex } from "./signs.ts";
@@ -219,9 +220,40 @@ function setOfThings(draft: Draft, index: number, items: readonly Item[]): boole
   const [before, item, next] = [items[index - 1], items[index], items[index + 1]];
   if (item?.text !== "set" || !isOneWord(item)) return false;
   if (sold.test(before?.text ?? "")) return true;
+  // "a set of 20A fuses", "set in a new contactor"
+  const [of, article] = [next?.text ?? "", items[index + 2]?.text ?? ""];
+  if (of === "of" || (of === "in" && /^(?:an?|the|new)$/.test(article))) return true;
   if (index > draft.index || next === undefined) return false;
   const ends = isStrongBreak(next) || next.text === ",";
   return ends && items.slice(index + 2, draft.index).some(({ label }) => label !== undefined);
+}
+
+/** "calls for a 40A contactor, amps 17": of a size that is told, not of the figure behind it. */
+function ratesSize(index: number, items: readonly Item[]): boolean {
+  const rating = items[index]?.label?.rating;
+  if (rating !== "expected" && rating !== "setpoint") return false;
+  const article = /^(?:an?|the|to|set)$/.test(items[index + 1]?.text ?? "") ? 2 : 1;
+  const next = items[index + article];
+  return next?.kind === itemKind.number && next.owner !== undefined;
+}
+
+/** "new 45/5 cap, head 310", "replaced the cap. 118/342": a part in a clause of its own, where the figure has a name or is a gauge's. */
+function capOfOther(draft: Draft, index: number, items: readonly Item[]): boolean {
+  const cap = items[index];
+  if (cap?.label?.quantity !== "capacitance" || index > draft.index) return false;
+  const between = items.slice(index + 1, draft.index);
+  const ends = between.findLastIndex(
+    (item) => isStrongBreak(item) || /^(?:,|and|-|now)$/.test(item.text),
+  );
+  if (ends < 0) return false;
+  const own = (item: Item | undefined): boolean =>
+    item?.label !== undefined &&
+    item.label.quantity !== "capacitance" &&
+    (item.label.quantity !== undefined ||
+      item.label.place !== undefined ||
+      /^(?:pressure|temperature|voltage)$/.test(item.label.hint ?? ""));
+  if (between.slice(ends + 1).some(own) || own(items[draft.index + 1])) return true;
+  return isGauges(items, draft.index);
 }
 
 /** Words that are labels elsewhere and say nothing of this value. */
@@ -250,6 +282,8 @@ export function noLabel(draft: Draft, index: number, items: readonly Item[]): bo
     openingAhead(draft, index, items) ||
     lengthOfOther(draft, index, items) ||
     namesOnly(draft, index, items) ||
-    setOfThings(draft, index, items)
+    setOfThings(draft, index, items) ||
+    capOfOther(draft, index, items) ||
+    ratesSize(index, items)
   );
 }

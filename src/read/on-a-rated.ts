@@ -38,14 +38,20 @@ function ofCan(list: readonly Draft[], items: readonly Item[]): void {
   });
 }
 
+const became = /^(?:installed|replaced|changed|swapped|was|in|bad|blown|failed|ordered)$/;
+
 /** "the fan has a 7.5 mfd capacitor": what it is called by, in a size that is sold. */
 function aCapacitor(list: readonly Draft[], items: readonly Item[]): void {
   for (const draft of list) {
     if (draft.unit?.dimension !== "capacitance" || draft.rating !== undefined) continue;
     const behind = items.slice(draft.index + 1, draft.index + 3);
     const capacitor = behind.some(({ label }) => label?.quantity === "capacitance");
-    const article = /^an?$/.test(items[draft.index - 1]?.text ?? "");
-    if (article && capacitor && cans.has(draft.value)) draft.rating = "nominal";
+    const led =
+      /^(?:an?|new|blown|bad|old|weak|swapped|replaced|changed|installed|fitted|need|ordered|for|the|out|to|had|found)$/;
+    const noun = items[draft.index + 1]?.label?.quantity === "capacitance" ? 2 : 3;
+    const done = became.test(items[draft.index + noun]?.text ?? "");
+    const handled = done || led.test(items[draft.index - 1]?.text ?? "");
+    if (handled && capacitor && cans.has(draft.value)) draft.rating = "nominal";
   }
 }
 

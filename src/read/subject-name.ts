@@ -150,7 +150,7 @@ export function subjectAt(build: Building, i: number): SubjectSaid | undefined {
   if (rows !== undefined) return rows;
   const ordinal = ordinalAt(build, phrase.end, noun);
   if (ordinal === undefined || howMany(build, ordinal.end)) return undefined;
-  if (isHour(build, ordinal.end)) return undefined;
+  if (isHour(build, ordinal.end) || isExchanged(build, phrase.end)) return undefined;
   if (noun.kind === "subject" && degreesOfBox(build, noun.name, ordinal.end))
     return noun.name === "case" ? warmCase(phrase.end) : undefined;
   if (noun.kind === "subject" && lineAtBox(build, i, noun.name, ordinal.end)) return undefined;
@@ -199,6 +199,13 @@ export function subjectAt(build: Building, i: number): SubjectSaid | undefined {
     label: phrase.word.label,
     aside: false,
   };
+}
+
+/** "swapped the hp switch for a new one", "changed the switch to 450 psi": no fourth switch and no second. */
+function isExchanged({ tokens }: Building, at: number): boolean {
+  if (!/^(?:for|to|too)$/.test(tokens[at]?.text ?? "")) return false;
+  const before = tokens.slice(Math.max(0, at - 8), at);
+  return before.some(({ text }) => /^(?:swap|swapped|change|changed|went|replaced)$/.test(text));
 }
 
 /** "comp amps 1 14.8 15.1 14.7, comp 2 15.0 …": what the rows are, said between the first machine and its number. */

@@ -71,6 +71,7 @@ import { sameByNumber } from "./same-by-number.ts";
 import { sensorWarm } from "./sensor-warm.ts";
 import { serials } from "./serial-or-part.ts";
 import { shares } from "./share-of-thing.ts";
+import { sizedParts } from "./sized-part.ts";
 import { skipsDeadTest } from "./skip-dead-test.ts";
 import { spelledCodes } from "./spelled-code.ts";
 import { statusRule } from "./status.ts";
@@ -167,6 +168,7 @@ export const asides: readonly Rule[] = [
   madeAs,
   newSize,
   motorSizes,
+  sizedParts,
   nominalSizes,
   sensorWarm,
   breakers,

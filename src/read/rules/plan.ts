@@ -1,4 +1,5 @@
 import { isStrongBreak, isWeakBreak } from "../breaks.ts";
+import { isGauges } from "../gauges-shape.ts";
 import { type Item, itemKind } from "../item.ts";
 import { type Rule, state } from "../note.ts";
 import { role } from "../word.ts";
@@ -51,9 +52,32 @@ function namedBehind(items: readonly Item[], plan: number, at: number): boolean 
   );
 }
 
+/** "need a 5k probe, 94/351", "going to get a relay - 9 sc": in a clause of its own a figure that no part is bought by. */
+function apartFrom(items: readonly Item[], plan: number, at: number): boolean {
+  const ends = items
+    .slice(plan + 1, at)
+    .some(
+      ({ text, kind }) =>
+        text === "," || text === "and" || (text === "-" && kind === itemKind.sign),
+    );
+  if (!ends) return false;
+  const item = items[at];
+  const next = items[at + 1]?.label;
+  const tenths = item !== undefined && !Number.isInteger(item.value);
+  if (/^(?:current|voltage)$/.test(item?.unit?.dimension ?? "")) return tenths;
+  if (next?.quantity === "superheat" || next?.quantity === "subcooling") return true;
+  return isGauges(items, at);
+}
+
 /** "need a fan motor, comp 1 drawing 14 A": behind the comma something was measured. */
 function measuredBeside(items: readonly Item[], plan: number, at: number): boolean {
-  if (!asked.test(items[plan]?.text ?? "") || items[plan + 1]?.text === "to") return false;
+  const fetch = items
+    .slice(plan, plan + 4)
+    .some(({ text }) => /^(?:get|grab|order|pick)$/.test(text));
+  if (!asked.test(items[plan]?.text ?? "") && !fetch) return false;
+  if (items[plan + 1]?.text === "to" && !fetch) return false;
+  if (apartFrom(items, plan, at)) return true;
+  if (!asked.test(items[plan]?.text ?? "")) return false;
   if (namedBehind(items, plan, at)) return true;
   let comma = at;
   while (comma > plan && items[comma]?.text !== ",") comma--;
