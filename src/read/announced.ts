@@ -54,6 +54,13 @@ function onlyFigures(items: readonly Item[]): boolean {
   );
 }
 
+/** "comp 1 22.3 22.8 comp 2 is off": what is told of another machine behind the last figure is none of the test's. */
+function toldOf(items: readonly Item[]): readonly Item[] {
+  const last = items.findLastIndex(({ kind }) => kind === itemKind.number);
+  const other = items.findIndex(({ kind }, at) => at > last && kind === itemKind.subject);
+  return other < 0 ? items : items.slice(0, other);
+}
+
 /** "11 ohms last week, now open" behind "crankcase heater": the ohms of the part that was named. */
 export function ofNamedPart(list: readonly Draft[], context: Context): void {
   if (context.testing !== "resistance") return;
@@ -91,13 +98,16 @@ export function staticsAnnounced(list: readonly Draft[], context: Context): void
 export function announced(list: readonly Draft[], items: readonly Item[], context: Context): void {
   const said = context.testing ?? (pumpedOn(list, context) ? "vacuum" : undefined);
   const like = said === undefined ? undefined : usual[said];
-  if (said === undefined || like === undefined || !onlyFigures(items)) return;
+  if (said === undefined || like === undefined || !onlyFigures(toldOf(items))) return;
   // where the company thinks in pascals a bare figure has no scale of its own
   if (said === "vacuum" && context.units === "si") return;
   // "14.2 13.9 14.4 rla 18"
   const bare = list.filter((draft) => draft.rating === undefined || draft.named !== said);
   const fits = bare.every(
-    (draft) => isBare(draft, items) && draft.value >= like.least && draft.value <= like.most,
+    (draft) =>
+      isBare(draft, items) &&
+      (draft.value >= like.least || (said === "current" && draft.value === 0)) &&
+      draft.value <= like.most,
   );
   if (!fits) return;
   for (const draft of bare) {

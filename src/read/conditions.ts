@@ -3,7 +3,7 @@ import { type Item, itemKind } from "./item.ts";
 import { mayBeOhms } from "./may-be-ohms.ts";
 import { type Note, state } from "./note.ts";
 import type { Setting } from "./settle.ts";
-import { setBeforeOhms, testAnnounced, testThen } from "./test-announced.ts";
+import { behindRow, setBeforeOhms, testAnnounced, testThen } from "./test-announced.ts";
 import { testerVolts } from "./tester-volts.ts";
 import { onePointEach, voltsColon } from "./volts-colon.ts";
 import { warmWindings } from "./winding-warm.ts";
@@ -23,7 +23,7 @@ function isTestVoltage(draft: Draft, items: readonly Item[], setting: Setting): 
   if (setting.insulation && (testAnnounced(draft, items) || testThen(draft, items))) return true;
   if ((setting.insulation || megohmsIn(items)) && setBeforeOhms(draft, items)) return true;
   if (behindMeg(draft, items) || behindTold(draft, items)) return true;
-  if (setting.insulation && beforeColon(draft, items)) return true;
+  if (behindRow(draft, items) || (setting.insulation && beforeColon(draft, items))) return true;
   const volts =
     draft.unit?.dimension === "voltage"
       ? draft.value * draft.unit.factor

@@ -118,8 +118,8 @@ function smoothCut(gap: Gap, to: number): number {
     if (kind === "R" && (taken.includes("C") || plateAhead(items, next, to))) return at;
     if ((kind === "L" || kind === "Q") && left.before.length > 0 && moves(items[next + 1]))
       return at;
-    if (isVerb(items[next + 1]) && !measures(items[next + 1]) && !ownLabel(gap, next, preposition))
-      return at;
+    const verb = isVerb(items[next + 1]) && !ownVerb(items[next + 1]);
+    if (verb && !measures(items[next + 1]) && !ownLabel(gap, next, preposition)) return at;
     if (kind === "R" && ratedOnIt(items, next)) return at;
     if (kind === "R" && measures(items[next + 1]) && next === gap.from) {
       taken += kind;
@@ -148,6 +148,11 @@ function nextMachine({ items, left, leading, to }: Gap, next: number): boolean {
     return false;
   const last = items.findLast((item, at) => at < left.index && nounOf(item) !== undefined);
   return nounOf(last) === noun && last?.subject !== items[next]?.subject;
+}
+
+/** "81 outside supply air's 61": the verb is of the name that it is joined to. */
+function ownVerb(item: Item | undefined): boolean {
+  return item?.kind === itemKind.label && item.apostrophe && (item.roles & role.is) === 0;
 }
 
 function ofNumber(items: readonly Item[], next: number): boolean {

@@ -283,7 +283,8 @@ export function describe(values: Values): void {
     const pairs = eachPair(items, draft);
     const row =
       (previous !== undefined && inRow(items, previous, draft)) ||
-      (next !== undefined && inRow(items, draft, next));
+      // "all three 1.1 ohms and nothing to ground": what there is none of is no other of the row
+      (next !== undefined && items[next.index]?.text !== "nothing" && inRow(items, draft, next));
     draft.count = pairs ? 3 : row ? 1 : countOf(items, draft, [from, to], plain);
   });
   lineThenLiquid(items, drafts);

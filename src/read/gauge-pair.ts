@@ -156,8 +156,12 @@ function linesOf(
   drafts: readonly Draft[],
   units: UnitHabit,
   [left, right]: readonly [Draft, Draft],
+  items: readonly Item[],
 ): void {
   for (const draft of drafts) {
+    // "comp 1 127 over 391, comp 2 low side 94": of another machine
+    const next = items.slice(right.index + 1, draft.index);
+    if (next.some(({ kind, owner }) => kind === itemKind.subject && owner === undefined)) continue;
     if (draft.index <= right.index || draft.unit !== undefined || draft.named !== undefined)
       continue;
     if (draft.points !== undefined || draft.rating !== undefined || draft.after !== undefined)
@@ -206,6 +210,6 @@ export function gaugePair(
     right.subject = left.subject ?? right.subject;
     left.state = undefined;
     right.state = undefined;
-    if (fits) linesOf(drafts, units, [left, right]);
+    if (fits) linesOf(drafts, units, [left, right], items);
   });
 }

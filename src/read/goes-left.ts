@@ -4,7 +4,6 @@ import { groundAhead } from "./ground-then-over.ts";
 import { type Item, itemKind } from "./item.ts";
 import { fits } from "./kinds.ts";
 import { suits } from "./suits.ts";
-import { testerVolts } from "./tester-volts.ts";
 import { turnedClause } from "./turned-clause.ts";
 import { role } from "./word.ts";
 
@@ -147,6 +146,7 @@ export function goesLeft(gap: Gap, next: number, kind: string, taken: string): b
   if (item === undefined) return false;
   const stuck = next === gap.from && item.glued && item.kind === itemKind.label;
   if (stuck || peakOfStart(gap, next)) return true;
+  if (next === gap.from && warmOutside(gap)) return true;
   const bulb =
     item.label?.quantity === "wet_bulb_temperature" || item.text === "db" || item.text === "dry";
   if (bulb && next === gap.from && lowerBehind(gap, next)) return false;
@@ -197,7 +197,6 @@ export function goesLeft(gap: Gap, next: number, kind: string, taken: string): b
       gap.left.before.length > 0
     );
   if (kind === "G") return !groundAhead(gap, next);
-  if ("LQ".includes(kind) && testerAt(gap)) return false;
   if ("LQ".includes(kind) && strangeAhead(gap, next)) return true;
   const leads = kind !== "C" || next + 1 === gap.to;
   if (leads && gap.leading.includes(kind)) return false;
@@ -225,14 +224,12 @@ export function goesLeft(gap: Gap, next: number, kind: string, taken: string): b
   return suits(item, left?.unit?.dimension);
 }
 
-/** "megs 370 378 at 500 discharge line 222": what the tester was set to has no name behind it. */
-function testerAt({ items, left }: Gap): boolean {
-  const own = items[left.index];
-  if (own?.unit !== undefined || !testerVolts.has(own?.value ?? 0)) return false;
-  if (!/^(?:at|@)$/.test(items[left.index - 1]?.text ?? "")) return false;
-  return items
-    .slice(0, left.index)
-    .some(({ text, unit }) => /^meg/.test(text) || unit?.factor === 1e6);
+/** "it's 81 outside static .6", "93 degrees outside supply 55": the weather, told behind its figure. */
+function warmOutside({ items, from, to, left }: Gap): boolean {
+  if (!/^(?:outside|outdoors)$/.test(items[from]?.text ?? "") || from + 1 === to) return false;
+  const its = /^(?:its|it's|it)$/.test(items[left.index - 1]?.text ?? "");
+  const is = items[left.index - 1]?.text === "is" && items[left.index - 2]?.text === "it";
+  return its || is || items[left.index]?.unit?.dimension === "temperature";
 }
 
 /** "1075 rpm .61 esp 1180 cfm": what the next figure's own unit cannot be is the name of the bare one before. */

@@ -17,6 +17,7 @@ import {
   copyKind,
   falls,
   legsDraw,
+  legsOfMachine,
   nearRating,
   ofAnother,
   ofComponent,
@@ -48,7 +49,7 @@ import { between } from "./relate.ts";
 import { rowNoBus } from "./row-no-bus.ts";
 import { peaksAndRuns, runsOn } from "./runs-on.ts";
 import type { Setting } from "./settle.ts";
-import { alike, likeBefore, likeBehind, shapeOf, wordBefore } from "./shape.ts";
+import { alike, family, likeBefore, likeBehind, shapeOf, wordBefore } from "./shape.ts";
 import { startsDraw } from "./starts-draw.ts";
 import { subjectsBehind } from "./subject-behind.ts";
 import { byVolts } from "./volts.ts";
@@ -64,7 +65,14 @@ function alongShapes(list: readonly Draft[], items: readonly Item[]): void {
     const behind = likeBehind(list, order, shape);
     if (shape === "P") {
       const word = wordBefore(list, order);
-      const source = before ?? behind ?? wanted(list, order);
+      // "L1 17.4 L2 17.6 amps lead 1 251 lead 2 262 meg": the row goes with its own unit
+      const own =
+        behind?.sentence === draft.sentence &&
+        behind.ownUnit &&
+        family(behind) === family(draft) &&
+        before !== undefined &&
+        family(before) !== family(draft);
+      const source = (own ? behind : before) ?? behind ?? wanted(list, order);
       if (source === undefined && word === undefined) nearRating(draft, list);
       if (source !== undefined && otherSize(source, draft)) return;
       if (source !== undefined) {
@@ -215,6 +223,7 @@ export function infer(values: Values, setting: Setting): void {
   if (several) {
     pinsBeforeGround(list, items);
     legsDraw(list, setting, context);
+    legsOfMachine(list, items);
     pairsInRow(list, items);
     legAmongPairs(list);
     rowAgain(list, items);

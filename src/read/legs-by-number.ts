@@ -1,4 +1,5 @@
 import { digitOf } from "./digit-pairs.ts";
+import { ordinalLegs } from "./ordinal-legs.ts";
 import { legAlone, type RowInHand } from "./row-in-hand.ts";
 import { isNumber, type Token, tokenKind } from "./token.ts";
 import { commaAt, wordAt } from "./unsaid-token.ts";
@@ -30,7 +31,7 @@ export function legsByNumber(
   testing: boolean,
   row: RowInHand | undefined,
 ): readonly Token[] {
-  const tokens = markedLegs(afterTester(nextThenRow(all)));
+  const tokens = markedLegs(afterTester(nextThenRow(ordinalLegs(all))));
   const toGround = testing || tokens.some(({ text }) => tested.test(text));
   const alone = row === undefined ? -1 : legAlone(tokens, row);
   if (row !== undefined && alone >= 0) return named(tokens, [alone], row.noun);

@@ -212,6 +212,30 @@ export function legsDraw(list: readonly Draft[], setting: Setting, context: Cont
   }
 }
 
+/** "compressor one legs are nineteen four nineteen one and nineteen six": three figures of a machine's legs. */
+export function legsOfMachine(list: readonly Draft[], items: readonly Item[]): void {
+  for (let i = 0; i + 2 < list.length; i++) {
+    const row = list.slice(i, i + 3);
+    const [first] = row;
+    if (first === undefined || !/^(?:compressor|fan|pump|motor)/.test(first.subject ?? ""))
+      continue;
+    let at = first.index - 1;
+    while (((items[at]?.roles ?? 0) & role.is) !== 0 || items[at]?.text === "at") at--;
+    if (items[at]?.text !== "legs") continue;
+    const values = row.map(({ value }) => value);
+    const bare = row.every(({ quantity, named, unit, rating, points }) =>
+      [quantity, named, unit, rating, points].every((one) => one === undefined),
+    );
+    if (!bare || Math.max(...values) >= mostAmps || Math.min(...values) < 1) continue;
+    if (Math.min(...values) < Math.max(...values) * 0.6) continue;
+    for (const one of row) {
+      one.quantity = "current";
+      one.unit = unitCalled("A");
+      one.assumedUnit = true;
+    }
+  }
+}
+
 /** "running 14.9 A at 235": a figure far above the amps, and of a supply's size, is volts. */
 export function ampsAtVolts(draft: Draft, left: Draft | undefined, items: readonly Item[]): void {
   if (draft.unit !== undefined || draft.quantity !== undefined || draft.named !== undefined) return;

@@ -1,6 +1,6 @@
 import type { Unit } from "../quantities/quantity.ts";
 import { isThing } from "./got-one.ts";
-import { itemKind, newItem } from "./item.ts";
+import { type Item, itemKind, newItem } from "./item.ts";
 import type { Building } from "./items.ts";
 import { fits } from "./kinds.ts";
 import { isNamedBehind, nameOfRow } from "./name-of-row.ts";
@@ -49,9 +49,19 @@ function otherOfPair(build: Building): "temperature" | undefined {
   return label?.label?.hint === "temperature" ? "temperature" : undefined;
 }
 
+const isVerb = (item: Item | undefined): boolean => ((item?.roles ?? 0) & role.is) !== 0;
+
+/** "head is 293 amps …", "high side is at 412 amps …": what stands before the verb. */
+function namedBefore(items: readonly Item[]): Item | undefined {
+  let at = items.length - 1;
+  if (items[at]?.text === "at" && isVerb(items[at - 1])) at--;
+  while (isVerb(items[at])) at--;
+  return items[at];
+}
+
 /** "delta t 19 amps 16.2": the unit's word names the next value where this one is of another kind. */
 function namesNext(build: Building, i: number, found: UnitSaid): boolean {
-  const label = build.items.findLast((item) => (item.roles & role.is) === 0)?.label;
+  const label = namedBefore(build.items)?.label;
   const quantity = label?.quantity ?? label?.hint ?? otherOfPair(build) ?? nameOfRow(build);
   if (build.tokens[i]?.glued === true || found.unit.dimension === "time") return false;
   // "line 42 m 9.5/15.9"

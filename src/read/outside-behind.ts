@@ -1,12 +1,7 @@
 import type { UnitHabit } from "../model.ts";
 import type { Draft } from "./draft.ts";
+import { weather } from "./hot-out.ts";
 import type { Item } from "./item.ts";
-
-/** Air outside that one works in, F and Cel; common practice, no source. */
-const weather: Readonly<Record<UnitHabit, readonly [number, number]>> = {
-  us: [-20, 125],
-  si: [-30, 52],
-};
 
 function asOutdoor(draft: Draft): void {
   draft.named = "temperature";
@@ -39,7 +34,7 @@ export function outsideBehind(
   drafts.forEach((draft, order) => {
     if (draft.gone || (draft.named !== "superheat" && draft.named !== "subcooling")) return;
     if (draft.unit !== undefined && draft.unit.dimension !== "temperature") return;
-    const led = /^(?:for|at|@|with|w|when)$/.test(items[draft.index - 1]?.text ?? "");
+    const led = /^(?:for|at|@|with|w|when|its|it's)$/.test(items[draft.index - 1]?.text ?? "");
     const out = /^(?:out|outside|outdoors|outdoor|ambient|amb|od|oat)$/.test(
       items[draft.index + 1]?.text ?? "",
     );

@@ -2,15 +2,10 @@ import type { Draft } from "./draft.ts";
 import { type Item, itemKind } from "./item.ts";
 import { copyKind } from "./like-others.ts";
 import { between } from "./relate.ts";
-import { isPair } from "./shape.ts";
+import { family, isPair } from "./shape.ts";
 
 const isOhmWord = ({ text }: Item): boolean =>
   /^(?:ohms?|ohmed|windings?|megs?|megged)$/.test(text);
-
-/** "L1" and "T1" are of one row only with their like. */
-function family(draft: Draft): string {
-  return (draft.points?.[0] ?? []).map((point) => point.replace(/\d$|[A-C]$/, "")).join(" ");
-}
 
 function follows(items: readonly Item[], left: Draft, right: Draft): boolean {
   return isPair(right) && family(right) === family(left) && !between(items, left, right).strong;

@@ -9,6 +9,7 @@ import { leftOver } from "./cover.ts";
 import { deniedNames } from "./denied-names.ts";
 import { dotTimes } from "./dot-times.ts";
 import { headsOf } from "./heads.ts";
+import { hotOut } from "./hot-out.ts";
 import { legsApart, withInitials } from "./initials.ts";
 import { isolated } from "./isolated.ts";
 import { type Item, itemKind } from "./item.ts";
@@ -114,6 +115,7 @@ export function begin(text: string, context: Context): { note: Note; tokens: rea
   kelvinsApart(items, text);
   startPart(items);
   warmDay(items);
+  hotOut(items, units);
   muted(items, even);
   pumpShut(items, context);
   testerKilo(items);

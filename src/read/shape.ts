@@ -72,6 +72,11 @@ function likeShape(a: Draft, b: Draft, shape: string): boolean {
   return isPair(a) === isPair(b) && sameRow(a, b);
 }
 
+/** "L1" and "T1" are of one row only with their like. */
+export function family(draft: Draft): string {
+  return (draft.points?.[0] ?? []).map((point) => point.replace(/ ?(?:\d|[A-C])$/, "")).join(" ");
+}
+
 /** A quantity word earlier in the message, the nearest value's own. */
 export function wordBefore(list: readonly Draft[], order: number): Draft | undefined {
   for (let i = order - 1; i >= 0; i--)

@@ -86,3 +86,16 @@ export function setBeforeOhms(draft: Draft, items: readonly Item[]): boolean {
     (next.unit === undefined || next.unit.dimension === "resistance")
   );
 }
+
+/** "megs 370 378 at 500 discharge line 222": behind what was read, whatever is told next. */
+export function behindRow(draft: Draft, items: readonly Item[]): boolean {
+  const { index, value } = draft;
+  if (items[index]?.unit !== undefined || !testerVolts.has(value)) return false;
+  if (
+    !/^(?:at|@)$/.test(items[index - 1]?.text ?? "") ||
+    items[index - 2]?.kind !== itemKind.number
+  )
+    return false;
+  const tested = items.slice(0, index).some(({ text }) => /^(?:megs?|megged|megohms?)$/.test(text));
+  return tested && items[index + 1]?.kind === itemKind.label;
+}

@@ -33,11 +33,20 @@ export function secondOfHeats(items: readonly Item[], left: number, next: number
   );
 }
 
+/** "amps 18.7 18.9 and 18.6 suction line 40 …": the last of a row begins no clause. */
+function endsRow(items: readonly Item[], at: number): boolean {
+  const [before, joint, own] = items.slice(Math.max(0, at - 2), at + 1);
+  if (before?.kind !== itemKind.number || !/^(?:and|&|,)$/.test(joint?.text ?? "")) return false;
+  const share = (own?.value ?? Number.NaN) / before.value;
+  return share > 0.75 && share < 1.33;
+}
+
 /** "suction 118 line 52, 345 head 96 liquid", "118/340 21 SH 17 SC": a clause that begins with its number and ends with a label has each behind its number. */
 export function turnedClause({ items, left, from, to }: Gap, next: number): boolean {
   if (next === from && secondOfHeats(items, left.index, next)) return true;
   const named = left.before.some((at) => items[at]?.kind !== itemKind.subject);
   if (next !== from || next + 1 !== to || named) return false;
+  if (endsRow(items, left.index)) return false;
   // "228 sh 12 sc 8": where a figure follows, each leads its own
   if (bothHeats(items[next], items[to + 1]) && items[to + 2]?.kind !== itemKind.number) return true;
   const behindPair =

@@ -2,7 +2,7 @@ import { type Item, itemKind } from "../item.ts";
 import { type Note, type Rule, state } from "../note.ts";
 import { role } from "../word.ts";
 import { freeNumber, textAt, wordBefore, wordBehind } from "./near.ts";
-import { poles, rowEnd, tellsOwn } from "./row-of-sizes.ts";
+import { poles, readThenNext, rowEnd, tellsOwn } from "./row-of-sizes.ts";
 
 const gear: ReadonlySet<string> = new Set([
   "breaker",
@@ -133,7 +133,7 @@ export const breakers: Rule = {
         item.unit?.dimension === "current" && Number.isInteger(item.value * 2) && item.value > 0;
       const volts = item.unit?.dimension === "voltage" && Number.isInteger(item.value);
       const bare = item.unit === undefined && Number.isInteger(item.value);
-      if (!amps && !volts && !bare) return;
+      if ((!amps && !volts && !bare) || readThenNext(items, i, note.plain)) return;
       const next = textAt(items, i + 1);
       if (textAt(items, i + 1) === "pole" || next === "poles") {
         state(note, breakers.name, [i, i + 2], { kind: "note", about: "size" });

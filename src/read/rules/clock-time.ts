@@ -2,7 +2,15 @@ import { type Item, itemKind } from "../item.ts";
 import { type Note, type Rule, state } from "../note.ts";
 import { clockAt, timeText } from "../times.ts";
 import { role } from "../word.ts";
-import { correctsFigure, gasAgain, likeTheLast, ofGauges } from "./gauge-no-hour.ts";
+import {
+  correctsFigure,
+  gasAgain,
+  likeTheLast,
+  ofGauges,
+  ofSwitch,
+  onSide,
+  shownAt,
+} from "./gauge-no-hour.ts";
 import { hourBehind } from "./hour-behind.ts";
 import { textAt } from "./near.ts";
 import { nextTime } from "./next-time.ts";
@@ -73,7 +81,7 @@ function measured(items: readonly Item[], i: number): boolean {
     const next = items[i + 1];
     const goesOn = /^(?:this|am|pm|in|tonight)$/.test(next?.text ?? "");
     const clock = items[i]?.colon || goesOn || ((next?.roles ?? 0) & role.is) !== 0;
-    const shown = item.text === "at" && !clock ? items[at - 1]?.label : undefined;
+    const shown = item.text === "at" && !clock ? shownAt(items, at) : undefined;
     if (shown?.place !== undefined || shown?.quantity !== undefined) return true;
     if (item.text === "at" || item.text === "@") return false;
     if (
@@ -107,21 +115,6 @@ function meetingRoom(items: readonly Item[], i: number): boolean {
       .slice(0, i)
       .some(({ text }) => /^(?:break|lunch|meeting|conference|locker|training)$/.test(text))
   );
-}
-
-/** "hp switch opens 610 closes 420", "… opened at 425 and closed back at 305": a switch has no hours. */
-function ofSwitch(items: readonly Item[], i: number): boolean {
-  const verb = items
-    .slice(Math.max(0, i - 3), i)
-    .some(({ text }) => /^(?:re)?(?:open|close|made|makes|trip|cut)(?:s|ed|d|ped)?$/.test(text));
-  if (!verb) return false;
-  return items
-    .slice(0, i)
-    .some(
-      (item) =>
-        /^(?:hps|lps|hpc|lpc|switch|cutout|control|sw|hpco|lpco|pressure)$/.test(item.text) ||
-        /switch/.test(item.text),
-    );
 }
 
 const stands =
@@ -262,7 +255,8 @@ function claim(note: Note, i: number): number {
       hourBehind(note, i) ||
       twoTimes(items, i),
   );
-  const read = measured(items, i) && !meetingRoom(items, i) && !halfTold(items, i);
+  const read =
+    (measured(items, i) || onSide(items, i)) && !meetingRoom(items, i) && !halfTold(items, i);
   if (clock === undefined || read || startedAt(items, i)) return i;
   // "still 425 this morning": a gauge that stands where it stood
   const stands = /^(?:still|holding|holds|held|only)$/.test(textAt(items, i - 1));

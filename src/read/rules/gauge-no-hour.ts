@@ -1,8 +1,22 @@
 import { type Item, itemKind } from "../item.ts";
 import type { Note } from "../note.ts";
+import { role } from "../word.ts";
 import { textAt } from "./near.ts";
 
 /** "410 this morning" behind 300 microns: what the gauge shows today, no hour. */
+/** "vacuum is at 700 and going down", "head's at 225": the name that stands before "at", past its verb. */
+export function shownAt(items: readonly Item[], at: number): Item["label"] {
+  const is = ((items[at - 1]?.roles ?? 0) & role.is) !== 0 ? 2 : 1;
+  return items[at - is]?.label;
+}
+
+/** "it's 4:15 on the high side": what a gauge of that side shows. */
+export function onSide(items: readonly Item[], i: number): boolean {
+  if (!/^(?:on|at)$/.test(items[i + 1]?.text ?? "")) return false;
+  const side = items[items[i + 2]?.text === "the" ? i + 3 : i + 2];
+  return /^(?:suction|discharge|liquid)$/.test(side?.label?.place ?? "");
+}
+
 export function likeTheLast({ items, context }: Note, item: Item, end: number): boolean {
   const last = context.readings.at(-1);
   if (last?.quantity !== "vacuum" && last?.quantity !== "pressure") return false;
@@ -48,4 +62,19 @@ export function correctsFigure({ items, context }: Note, i: number): boolean {
   if (!items.slice(0, i).every(({ text }) => takesBack.test(text))) return false;
   const share = item.value / Number(last.figure.number);
   return share > 0.3 && share < 3;
+}
+
+/** "hp switch opens 610 closes 420", "… opened at 425 and closed back at 305": a switch has no hours. */
+export function ofSwitch(items: readonly Item[], i: number): boolean {
+  const verb = items
+    .slice(Math.max(0, i - 3), i)
+    .some(({ text }) => /^(?:re)?(?:open|close|made|makes|trip|cut)(?:s|ed|d|ped)?$/.test(text));
+  if (!verb) return false;
+  return items
+    .slice(0, i)
+    .some(
+      (item) =>
+        /^(?:hps|lps|hpc|lpc|switch|cutout|control|sw|hpco|lpco|pressure)$/.test(item.text) ||
+        /switch/.test(item.text),
+    );
 }

@@ -33,6 +33,19 @@ export function poles(items: readonly Item[], i: number): boolean {
   );
 }
 
+/** "637 volts transformer 24.8", "646 volts circuit 2 bus 658": what was read, and then another thing with a figure of its own. */
+export function readThenNext(items: readonly Item[], i: number, plain: string): boolean {
+  const [article, own, next] = items.slice(Math.max(0, i - 1), i + 2);
+  if (i === 0 || own === undefined || next === undefined) return false;
+  if (!/s$/.test(plain.slice(own.from, own.to)) || /^(?:an?|new)$/.test(article?.text ?? ""))
+    return false;
+  if (next.kind === itemKind.subject && / \w{1,2}$/.test(next.subject ?? "")) return true;
+  const verb = ((items[i + 2]?.roles ?? 0) & (role.is | role.preposition)) !== 0;
+  const value = items[i + (verb ? 3 : 2)];
+  const gives = /^(?:transformer|xfmr)$/.test(next.text);
+  return gives && value?.kind === itemKind.number && value.owner === undefined;
+}
+
 /** "14 amps three's at 9": the number has a value of its own, it counts no poles. */
 export function tellsOwn(items: readonly Item[], i: number): boolean {
   return items[i]?.apostrophe === true || ((items[i + 1]?.roles ?? 0) & role.is) !== 0;
