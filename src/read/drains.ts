@@ -1,5 +1,5 @@
 import type { Draft } from "./draft.ts";
-import type { Item } from "./item.ts";
+import { type Item, itemKind } from "./item.ts";
 import { role } from "./word.ts";
 
 const later = role.change | role.next;
@@ -15,7 +15,9 @@ export function drains(list: readonly Draft[], items: readonly Item[]): void {
       right.hint === undefined &&
       right.place === undefined &&
       right.points === undefined;
-    if (!bare || !(right.value < left.value)) return;
+    if (!bare || right.grounded || !(right.value < left.value)) return;
+    // "bus 619 volts then 233 223 221 megs": the first of a row that tells its own unit
+    if (items[right.index + 1]?.kind === itemKind.number) return;
     const between = items.slice(left.index + 1, right.index);
     const labelled = between.some(({ label }) => label?.thing !== undefined);
     // "bus 640 at idle 622 at load"
