@@ -73,8 +73,7 @@ const hashed = /^(?:box|cooler|freezer|case|rack|chiller|tower|pump|coil|head|ca
 
 /** "#1 box", "number 2 compressor": the number stands before what it counts. */
 export function hashAt(build: Building, i: number): SubjectSaid | undefined {
-  const mark = build.tokens[i];
-  const number = build.tokens[i + 1];
+  const [mark, number] = [build.tokens[i], build.tokens[i + 1]];
   if (mark === undefined || number === undefined) return undefined;
   const hash =
     mark.text === "#" &&
@@ -91,13 +90,12 @@ export function hashAt(build: Building, i: number): SubjectSaid | undefined {
   const phrase = phraseAt(build.tokens, i + 2);
   const name = build.tokens[i + 2]?.text ?? "";
   if (phrase === undefined || build.tokens[i + 2]?.word?.number !== undefined) return undefined;
-  // "number 2 compressor superheat 9": what was measured is no part of the name
+  // "number 2 compressor superheat 9": no part of the name
   const single = build.tokens[i + 2]?.word;
   const alone = phrase.word.noun === undefined && single?.noun?.kind === "subject";
-  const noun = alone ? single.noun : phrase.word.noun;
+  const { noun, label } = alone ? { noun: single.noun, label: undefined } : phrase.word;
   if (noun?.kind !== "subject" && !hashed.test(name)) return undefined;
   const own = noun?.kind === "subject" ? noun.name : name;
-  const label = alone ? undefined : phrase.word.label;
   return { name: `${own} ${digit}`, end: alone ? i + 3 : phrase.end, label, aside: false };
 }
 
