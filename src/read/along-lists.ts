@@ -14,6 +14,19 @@ function hintedOnly(draft: Draft): boolean {
   );
 }
 
+/** The first of the figures that stand in one row with this one, nothing or a stroke between them. */
+function headOf(list: readonly Draft[], items: readonly Item[], from: number): Draft | undefined {
+  let at = from;
+  for (let left = list[at - 1]; left !== undefined; left = list[at - 1]) {
+    const own = list[at];
+    const step = (own?.index ?? 0) - left.index;
+    const joined = step === 1 || (step === 2 && items[left.index + 1]?.text === "/");
+    if (!joined || (own?.before.length ?? 0) > 0 || left.ownUnit) break;
+    at--;
+  }
+  return list[at];
+}
+
 /** A row of values without labels between: what the one says holds for the other. */
 export function alongLists(list: readonly Draft[], items: readonly Item[]): void {
   for (let i = list.length - 2; i >= 0; i--) {
@@ -31,6 +44,9 @@ export function alongLists(list: readonly Draft[], items: readonly Item[]): void
       left.hint = undefined;
     }
     if (left.quantity !== undefined && left.quantity !== right.quantity) continue;
+    // "amps 25.2 25.4 25.1, 85 Hz": what heads its row says what it is
+    const head = headOf(list, items, i);
+    if (head !== left && (head?.quantity ?? right.quantity) !== right.quantity) continue;
     const gap = between(items, left, right);
     if (!alike(left, right) && !threeInRow(list, i)) continue;
     if (

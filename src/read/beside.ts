@@ -84,6 +84,9 @@ export function speedWord(items: readonly Item[], draft: Draft, index: number): 
   const text = items[index]?.text ?? "";
   if (!/^(?:low|high|hi|lo)$/.test(text) || items[index]?.label === undefined) return false;
   if (/^(?:side|pressure|press|psi)$/.test(items[index + 1]?.text ?? "")) return false;
+  // "low pressure 6 high pressure 31,3 running 14,6 amps"
+  const item = items[index];
+  if (item !== undefined && !isOneWord(item)) return false;
   if (draft.unit?.dimension === "pressure") return false;
   if (items.some((item) => item.unit?.dimension === "pressure")) return false;
   const electric = draft.unit?.dimension === "current" || draft.value < 30;

@@ -6,7 +6,7 @@ import type { Setting } from "./settle.ts";
 import { behindRow, setBeforeOhms, testAnnounced, testThen } from "./test-announced.ts";
 import { testerVolts } from "./tester-volts.ts";
 import { onePointEach, voltsColon } from "./volts-colon.ts";
-import { warmWindings } from "./winding-warm.ts";
+import { ofCoil, ofHold, warmWindings } from "./winding-warm.ts";
 import { role } from "./word.ts";
 
 /** Test voltages that insulation testers have. */
@@ -48,7 +48,7 @@ function isTestVoltage(draft: Draft, items: readonly Item[], setting: Setting): 
   return (
     setting.insulation &&
     testerVolts.has(draft.value) &&
-    before?.kind !== itemKind.word &&
+    !(before?.kind === itemKind.word || before?.text === "/") &&
     draft.before.length === 0 &&
     items[draft.index + 1] === undefined
   );
@@ -190,7 +190,7 @@ function isTestTemperature(draft: Draft, items: readonly Item[], setting: Settin
     draft.unit?.dimension === "temperature" &&
     draft.hint === undefined &&
     draft.rating === undefined;
-  if (bare) return true;
+  if (bare) return !ofCoil(draft, items) && !ofHold(draft, items);
   const winding =
     draft.named === "winding_resistance" ||
     draft.named === "insulation_resistance" ||

@@ -98,6 +98,8 @@ export function slip(now: number, then: number): number {
 const DOUBT = Math.log(30);
 /** As near as a value misread or mistyped mostly is. */
 const NEAR = Math.log(1.5);
+/** Nearer than most slips. */
+const CLOSE = Math.log(1.2);
 /** Beyond it nobody corrects the one to the other, but by a slip. */
 const FAR = Math.log(5);
 
@@ -112,6 +114,11 @@ function mostLikely(draft: Draft, list: readonly Reading[], units: Context["unit
     .filter((row) => row.far > 0);
   const best = Math.max(0, ...rows.map((row) => row.slip));
   const slips = rows.filter((row) => row.slip === best && best > 0);
+  // "correction 24,1" behind an LP of 4,1 and an HP of 25: nearer than a digit that was lost
+  const [nearest] = rows.filter((row) => row.far < CLOSE);
+  if (best === 1 && nearest !== undefined && slips.every((row) => row.far > FAR)) {
+    return rows.filter((row) => row.far < CLOSE).length === 1 ? nearest.old : "several";
+  }
   if (slips.length === 1) return slips[0]?.old;
   const close = (slips.length > 0 ? slips : rows)
     .filter((row) => row.far < NEAR)

@@ -72,7 +72,9 @@ function behindNo({ items, left, from }: Gap, to: number): number {
 /** Without a break: leading labels go left where a preposition or the habit of the sentence says so. */
 function smoothCut(gap: Gap, to: number): number {
   const { items, left } = gap;
-  const mine = classesOf(items, left.before);
+  // "evap -8°C cond 38°C suction line 5": a coil's name leads its figure as a place does
+  const coil = /^(?:evap|cond)$/.test(items[left.index - 1]?.text ?? "") ? "L" : "";
+  const mine = classesOf(items, left.before) + coil;
   let at = behindNo(gap, to);
   let taken = at > gap.from ? classOf(items[at - 1]) : "";
   for (;;) {
@@ -115,6 +117,13 @@ function smoothCut(gap: Gap, to: number): number {
       continue;
     }
     if (isVerb(items[next])) return at;
+    const heat = preposition === undefined ? heatSide(gap, next) : undefined;
+    if (heat === "right") return at;
+    if (heat === "left" && !mine.includes("Q") && !taken.includes("Q")) {
+      taken += kind;
+      at = next + 1;
+      continue;
+    }
     if (kind === "R" && (taken.includes("C") || plateAhead(items, next, to))) return at;
     if ((kind === "L" || kind === "Q") && left.before.length > 0 && moves(items[next + 1]))
       return at;
@@ -158,6 +167,16 @@ function ownVerb(item: Item | undefined): boolean {
 function ofNumber(items: readonly Item[], next: number): boolean {
   const value = items[next + 2];
   return items[next + 1]?.text === "of" && value?.kind === itemKind.number;
+}
+
+/** "1,38 SH 10K", "6 K SC oil 41°C": superheat and subcooling go with the one of both figures that has kelvins. */
+function heatSide({ items, left, to }: Gap, next: number): "left" | "right" | undefined {
+  if (!/^(?:superheat|subcooling)$/.test(items[next]?.label?.quantity ?? "")) return undefined;
+  const kelvins = ({ unit }: Item): boolean => /^(?:K|kilohm)$/.test(unit?.figure ?? "");
+  const [here, there] = [items[left.index], items[to]];
+  if (here === undefined || there === undefined || kelvins(here) === kelvins(there))
+    return undefined;
+  return kelvins(here) ? "left" : "right";
 }
 
 /** "starts 94 A peak at start": the state and which of its figures are two conditions. */

@@ -20,11 +20,19 @@ export function digitsEnd(text: string, i: number): number {
 }
 
 /** "24,5, supply 13": the comma behind a decimal ends what is said of it; "zones 2,3, and 4" is a list. */
-function endsClause(text: string, comma: number): boolean {
+function endsClause(text: string, from: number, comma: number): boolean {
   const rest = text.slice(comma + 1, comma + 24);
   if (!/^\s/.test(rest)) return false;
   // "0915 27,8, 1015 27,6": a time, and a decimal again
   if (/^\s+(?:[01]?\d|2[0-3]):?[0-5]\d\s+(?:[a-z]+\s)?\d{1,2},\d/.test(rest)) return true;
+  // "22,1, 12 K", "2,64, 401": no list goes down or has two figures behind its first
+  const figure = /^(\d+),(\d+)$/.exec(text.slice(from, comma));
+  const [whole, part] = [figure?.[1] ?? "", figure?.[2] ?? ""];
+  if (whole !== "" && whole.length !== part.length) return true;
+  if (whole.length === 1 && /^\s+\d{3}\b/.test(rest)) return true;
+  // "liquid 39,9, 77 Hz": what follows is measured in a unit of its own
+  if (/^\s+-?\d+(?:[.,]\d+)?(?:\/\d+(?:[.,]\d+)?)*\s?(?:hz|m?bar|k?pa|rpm|kg|°|% ?rh)\b/.test(rest))
+    return true;
   return !/^\s+(?:and\b|n\b|&|\+|or\b|\d)/.test(rest) || /^\s+\d{1,2},\d{1,2}(?!\d)/.test(rest);
 }
 
@@ -48,12 +56,15 @@ export function joins(text: string, from: number, comma: number, to: number): bo
     return before < 3 || text.charCodeAt(comma - 1) === 48 || text.slice(comma + 1, to) === "000";
   }
   if (text.slice(from, comma).includes(",")) return false;
-  if (text.charCodeAt(to) === 44 && (!endsClause(text, to) || named(text, from))) return false;
+  if (text.charCodeAt(to) === 44 && (!endsClause(text, from, to) || named(text, from)))
+    return false;
   // "24,25,24a": the second of a list
   if (text.charCodeAt(from - 1) === 44 && ascii[text.charCodeAt(from - 2)] === DIGIT) return false;
   // "leads 1,2 2.2 gig"
   const next = Number(text.charAt(comma + 1)) === Number(text.charAt(comma - 1)) + 1;
-  if (before === 1 && after === 1 && next && named(text, from)) return false;
+  // "fans 4,5 and 1,4 A": decimals again behind it, so no list
+  const decimals = /^\s*(?:and|&|\/|,)\s*\d{1,2},\d/.test(text.slice(to, to + 12));
+  if (before === 1 && after === 1 && next && !decimals && named(text, from)) return false;
   return after <= 2 && before <= 2;
 }
 

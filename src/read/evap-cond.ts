@@ -12,24 +12,28 @@ function bare(item: Item | undefined, words: RegExp): boolean {
   return words.test(item.text) && isOneWord(item);
 }
 
-/** "evap -31 cond 38": both saturations by the coils' names, where no water and no air is told. */
+const ofWater = /^(?:approach|water|wtr|gpm|ent|lvg|entering|leaving)$/;
+
+/** "evap -31 cond 38", "evap -12°C, cond 41°C": both saturations by the coils' names, where no water and no air is told. */
 export function evapCond(list: readonly Draft[], items: readonly Item[]): void {
   const named = (draft: Draft, words: RegExp): boolean =>
-    draft.unit === undefined &&
+    (draft.unit === undefined || draft.unit.figure === "C") &&
     draft.named === undefined &&
     draft.points === undefined &&
     bare(items[draft.index - 1], words);
-  const evap = list.find((draft) => named(draft, /^(?:evap|evaporator|evaporating)$/));
-  const cond = list.find((draft) => named(draft, /^(?:cond|condenser|condensing)$/));
-  if (evap === undefined || cond === undefined || cond.index < evap.index) return;
-  if (cond.value - evap.value < lift || evap.value > warmest || cond.value > 2 * warmest) return;
-  if (items.some(({ text }) => /^(?:approach|water|wtr|gpm|ent|lvg|entering|leaving)$/.test(text)))
-    return;
-  for (const draft of [evap, cond]) {
-    draft.named = "temperature";
-    draft.place = draft === evap ? "suction_saturation" : "discharge_saturation";
-    draft.hint = undefined;
-    draft.component = false;
-    draft.subject = draft.subject?.replace(/^(?:evaporator|condenser) .*$/, "") || undefined;
-  }
+  list.forEach((evap, order) => {
+    if (!named(evap, /^(?:evap|evaporator|evaporating)$/)) return;
+    const cond = list[order + 1];
+    if (cond === undefined || !named(cond, /^(?:cond|condenser|condensing)$/)) return;
+    if (cond.value - evap.value < lift || evap.value > warmest || cond.value > 2 * warmest) return;
+    const near = items.slice(Math.max(0, evap.index - 4), cond.index + 3);
+    if (near.some(({ text }) => ofWater.test(text))) return;
+    for (const draft of [evap, cond]) {
+      draft.named = "temperature";
+      draft.place = draft === evap ? "suction_saturation" : "discharge_saturation";
+      draft.hint = undefined;
+      draft.component = false;
+      draft.subject = draft.subject?.replace(/^(?:evaporator|condenser) .*$/, "") || undefined;
+    }
+  });
 }

@@ -9,6 +9,8 @@ const air =
 
 /** Flows in m3/h and L/s that a pump moves, where air is spoken of too; common practice, no source. */
 const most: Readonly<Record<string, number>> = { "m3/h": 60, "L/s": 15 };
+/** m3/h at most that a loop of water moves, where no water is spoken of beside it; common practice, no source. */
+const mostOfLoop = 900;
 /** L/s at most that is water with nothing said: no duct has so little air; common practice, no source. */
 const trickle = 5;
 
@@ -38,12 +40,16 @@ function clauseOf(items: readonly Item[], index: number): readonly Item[] {
 }
 
 function isWater(draft: Draft, items: readonly Item[]): boolean | undefined {
+  const small = draft.value <= (most[draft.unit?.figure ?? ""] ?? 0);
+  // "fan 2 3,4 A, flow rate 13,7 m3/h": too little for a duct, and its word is water's
+  if (small && draft.named === "water_flow") return true;
   const own = spokenIn(clauseOf(items, draft.index));
   if (own.water !== own.air) return own.water;
   const all = spokenIn(items);
-  const small = draft.value <= (most[draft.unit?.figure ?? ""] ?? 0);
   if (all.water && all.air) return small;
-  if (all.water || all.air) return all.water;
+  // "2300 m3/h, EWT 15,6": no loop moves so much
+  const huge = draft.unit?.figure === "m3/h" && draft.value > mostOfLoop;
+  if (all.water || all.air) return all.water && !huge;
   return draft.unit?.figure === "L/s" && draft.value < trickle ? true : undefined;
 }
 

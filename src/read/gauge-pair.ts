@@ -17,6 +17,43 @@ function bare(draft: Draft | undefined): draft is Draft {
   return draft !== undefined && !draft.gone && isUntold(draft);
 }
 
+/** bar at either side where the unit was said, with what no room is cooled by told apart. Common practice, no source. */
+const barLow: Range = [0.1, 14];
+const barHigh: Range = [6, 140];
+/** How much higher the high side is at least, where bar was said: a hold's two figures are nearer. Our choice, no source. */
+const leastOfBars = 1.3;
+
+/** "4,1/15,3 bar": both sides of a machine, whatever was told before; a hold's two figures are near each other. */
+function barPair(left: Draft, right: Draft | undefined, items: readonly Item[]): boolean {
+  if (right === undefined || right.gone || right.index !== left.index + 2) return false;
+  if (!/^(?:\/|over)$/.test(items[left.index + 1]?.text ?? "")) return false;
+  if (items[left.index - 1]?.text === "/" || items[right.index + 1]?.text === "/") return false;
+  if (right.unit?.figure !== "bar" || !/^(?:bar|undefined)$/.test(`${left.unit?.figure}`))
+    return false;
+  const told = [left, right].some((one) => one.rating ?? one.after ?? one.points);
+  const named = left.before.some((index) => items[index]?.label?.hint === "pressure");
+  if (told || named || items.some(({ label, text }) => label?.thing === "pump" || text === "pump"))
+    return false;
+  const [low, high] = [left.value, right.value];
+  return (
+    low >= barLow[0] &&
+    low <= barLow[1] &&
+    high >= barHigh[0] &&
+    high <= barHigh[1] &&
+    high >= low * leastOfBars
+  );
+}
+
+function onGauges(left: Draft, right: Draft): void {
+  for (const draft of [left, right]) {
+    draft.named = "pressure";
+    draft.hint = undefined;
+    draft.component = false;
+  }
+  left.place = "suction";
+  right.place = "discharge";
+}
+
 function isPair(items: readonly Item[], left: Draft, right: Draft): boolean {
   const bars = (at: number, step: number): Item | undefined =>
     items[at]?.text === "|" ? items[at + step] : items[at];
@@ -54,7 +91,7 @@ function told(items: readonly Item[], left: Draft): boolean {
   if (hasHeat(items) || items.some(({ label }) => label?.quantity === "temperature_difference"))
     return true;
   if (isRowBehind(items, left) || isBehindFigure(items, left)) return true;
-  if (isBehindDeed(items, left)) return true;
+  if (isBehindDeed(items, left) || isBehindSpeed(items, left)) return true;
   const lines = lineBehind(items, left) || bothLinesAt(items) > 0;
   if (first(items, left)) return lines || alone(items, left) || isGasNamed(items);
   // "410 system, 118/340"
@@ -120,6 +157,12 @@ function isBehindFigure(items: readonly Item[], left: Draft): boolean {
   if (!named || figure?.kind !== itemKind.number || left.value < leastAlone) return false;
   const parted = figure.unit !== undefined && at < left.index - 1;
   return parted || left.value > figure.value * apart;
+}
+
+/** "running 60 hz, 8.2/27.1": behind what the machine turns at. */
+function isBehindSpeed(items: readonly Item[], left: Draft): boolean {
+  const comma = items[left.index - 1]?.text === "," ? 1 : 0;
+  return items[left.index - 1 - comma]?.unit?.figure === "Hz";
 }
 
 /** "117/393 amps 14.1/14.2/14.3": a meter's name and its figures right behind the pair. */
@@ -192,6 +235,7 @@ export function gaugePair(
 ): void {
   drafts.forEach((left, order) => {
     const right = drafts[order + 1];
+    if (right !== undefined && barPair(left, right, items)) onGauges(left, right);
     if (!bare(left) || !bare(right) || !isPair(items, left, right)) return;
     // "washed the coil. 121/331 now": another sentence tells of the part
     if (right.component || (left.component && !first(items, left))) return;

@@ -15,10 +15,12 @@ const airs: ReadonlySet<string> = new Set([
   "control",
 ]);
 
+const ofWhole: ReadonlySet<string> = new Set(["static_pressure", "airflow", "water_flow"]);
+
 /** "circuit 1 sh 9 sc 8, OAT 84": the weather, the air and the control volts are the whole unit's, whatever circuit was named. */
 function ofWholeUnit({ place, quantity, named }: Draft, subject: string): boolean {
   if (!/^(?:compressor|circuit|system|stage) /.test(subject)) return false;
-  return airs.has(place ?? "") || (quantity ?? named) === "static_pressure";
+  return airs.has(place ?? "") || ofWhole.has(quantity ?? named ?? "");
 }
 
 /** The subject named last holds on, until another part of the machine is spoken of. */

@@ -52,9 +52,27 @@ import type { Setting } from "./settle.ts";
 import { alike, family, likeBefore, likeBehind, shapeOf, wordBefore } from "./shape.ts";
 import { startsDraw } from "./starts-draw.ts";
 import { subjectsBehind } from "./subject-behind.ts";
+import { nounOf } from "./subject-noun.ts";
 import { byVolts } from "./volts.ts";
 import { betweenWires } from "./wire-pair.ts";
 import { role } from "./word.ts";
+
+/** Bare figures right behind one another, and the unit behind the last of them. */
+function endsWithUnit(list: readonly Draft[], order: number): boolean {
+  let at = order;
+  while (list[at]?.unit === undefined && list[at + 1]?.index === (list[at]?.index ?? 0) + 1) at++;
+  const last = list[at];
+  return at > order && last?.ownUnit === true && last.before.length === 0;
+}
+
+/** Is it the next one of the same kind, told with its unit right behind? */
+function nextOfNoun(draft: Draft, next: Draft): boolean {
+  const { subject } = draft;
+  if (subject === undefined || next.subject === undefined || !next.ownUnit) return false;
+  if (next.quantity === undefined || next.named !== undefined || !alike(draft, next)) return false;
+  const plain = draft.hint === undefined && draft.named === undefined && draft.rating === undefined;
+  return plain && subject !== next.subject && nounOf(subject) === nounOf(next.subject);
+}
 
 /** Same shape in the same message: what the one is, the other is. */
 function alongShapes(list: readonly Draft[], items: readonly Item[]): void {
@@ -83,6 +101,12 @@ function alongShapes(list: readonly Draft[], items: readonly Item[]): void {
       if (word !== undefined && !otherSize(word, draft)) copyKind(word, draft);
       return;
     }
+    const next = list[order + 1];
+    // "comp 1 SH 8, fan 1 4.7 fan 2 3.9 A": the next of its kind tells the unit of both
+    if (shape === "S" && next !== undefined && nextOfNoun(draft, next)) {
+      copyKind(next, draft);
+      return;
+    }
     if (shape === "S" && before !== undefined && otherSize(before, draft)) return;
     if (shape === "S" && before !== undefined && ofAnother(items, before, draft)) {
       copyKind(before, draft);
@@ -100,6 +124,8 @@ function alongShapes(list: readonly Draft[], items: readonly Item[]): void {
       draft.quantity = "resistance";
       return;
     }
+    // "80 Hz 15,3 15,4 15,2 amps": said behind the last of its row
+    if (shape === "" && endsWithUnit(list, order)) return;
     if (shape === "" && left?.quantity !== undefined && continues(draft, left, items)) {
       const like = ofItsSize(list, order);
       if (like === undefined) return;

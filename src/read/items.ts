@@ -32,6 +32,8 @@ export interface Building {
   family: string;
   /** the company's scale, for what no thing is as cold as */
   readonly units: UnitHabit;
+  /** a high side's pressure was read on the job */
+  readonly gauged?: boolean;
   /** pairs of numbers may be points: "one to three" */
   readonly pairs: boolean;
 }

@@ -29,7 +29,9 @@ export function letterBehind(larger: string, smaller: string): number {
 
 /** "recovered 4.8 kg, 150 g short": behind the comma an amount of its own. */
 export function tellsApart(next: Token | undefined): boolean {
-  return /^(?:short|low|extra|more|over|under|for|off)$/.test(next?.text ?? "");
+  return /^(?:short|low|extra|more|over|under|for|off|added|charged|recovered|missing|left|lost)$/.test(
+    next?.text ?? "",
+  );
 }
 
 /** "six pounds twelve", "5 lb 3": ounces go without saying behind pounds, where nothing else is counted. */

@@ -17,8 +17,16 @@ function familyBefore(items: readonly Item[], list: readonly Draft[], order: num
       item.label?.quantity === "insulation_resistance" ||
       (item.kind === itemKind.unit && /^meg/.test(item.text)),
   );
-  return told ? "lead 0" : "";
+  if (told) return "lead 0";
+  // "1 3.3A 2 3.4A 3 3.3A": counted from one, whatever of
+  const [draft, next] = list.slice(order, order + 2);
+  const before = items[(draft?.index ?? 0) - 1];
+  const opens = before === undefined || before.kind === itemKind.line || before.text === ":";
+  return opens && draft?.unit === undefined && next?.ownUnit === true ? `${unnamed}0` : "";
 }
+
+/** A row that is counted, of which no word says what is counted. */
+const unnamed = "#";
 
 const tells = role.is | role.only | role.about | role.greater | role.less;
 
@@ -62,6 +70,7 @@ export function numberedRows(list: readonly Draft[], items: readonly Item[]): vo
       const [draft, next] = [list[i], list[i + 1]];
       if (draft === undefined || next === undefined || draft.value !== wanted) break;
       if (!counts(items, draft, next)) break;
+      if (name === unnamed && !next.ownUnit) break;
       rows.push([draft, next]);
     }
     const named = !/^(?:lead |L|T)\d$/.test(family);
@@ -74,7 +83,7 @@ export function numberedRows(list: readonly Draft[], items: readonly Item[]): vo
       draft.gone = true;
       if (item !== undefined) item.owner = "<row> <value>";
       if (/^(?:lead |L|T)$/.test(name)) next.points = [[`${name}${draft.value}`]];
-      else next.subject = `${name}${draft.value}`;
+      else if (name !== unnamed) next.subject = `${name}${draft.value}`;
       next.subject ??= draft.subject;
       next.before = [draft.index, ...next.before];
     }

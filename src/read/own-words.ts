@@ -5,6 +5,7 @@ import type { Item } from "./item.ts";
 import { unitCalled } from "./kinds.ts";
 import { liquid, onPipe } from "./liquid-figure.ts";
 import { byUnit, resistanceOf, type Setting } from "./settle.ts";
+import { isMissing } from "./share.ts";
 import { toldOhms } from "./told-ohms.ts";
 
 function labelsBehind(draft: Draft, items: readonly Item[]): boolean {
@@ -127,6 +128,7 @@ export function own(
     /^\d{1,2},\d{3}$/.test(items[draft.index]?.text ?? "")
   )
     draft.value /= 1000;
+  if (draft.letter === "g" && isMissing(draft, items)) draft.named ??= "mass";
   const air = draft.unit?.figure === "in" && draft.value < 5;
   if (air && (dropAcross(draft, items) || atAirSwitch(draft, items)))
     draft.named ??= "static_pressure";
@@ -201,10 +203,13 @@ export function oilIsWarm(draft: Draft, list: readonly Draft[], items: readonly 
 /** "static .45 supply -.31 return": so small beside a static, it is one. */
 function small(draft: Draft, items: readonly Item[]): boolean {
   const pascals = items.some((item) => item.unit?.figure === "Pa");
-  if (pascals && draft.hint === "temperature" && draft.place?.endsWith("_air") === true)
+  const inside = /^(?:supply|return)_air$/.test(draft.place ?? "");
+  if (pascals && draft.hint === "temperature" && inside)
     if (draft.value < 0 || draft.value > 50) return true;
   if (draft.hint === "voltage" && draft.place === "supply" && Math.abs(draft.value) < 5)
     return items.some((item) => item.label?.quantity === "static_pressure");
+  // "water out 4,5. filter dp 234 Pa": beside pascals so small a figure is no static, and water has none
+  if (pascals || /^(?:water|condenser|evaporator)_/.test(draft.place ?? "")) return false;
   return (
     draft.hint === "temperature" &&
     Math.abs(draft.value) < 5 &&

@@ -70,7 +70,7 @@ export const byWords = passes(
   { look: ({ drafts, items }) => powerSwitched(drafts, items), heads: "power" },
   {
     look: ({ drafts, items, context }) => waterAgain(drafts, items, context),
-    heads: "return|ret|rtn|supply|sup",
+    heads: "return|ret|rtn|supply|sup|in|out",
   },
   { look: ({ drafts, items, note }) => ofWarmDay(drafts, items, note.plain), heads: "a|an" },
   { look: ({ drafts, items }) => gaugesOfEach(items, drafts), heads: "/", several: true },

@@ -2,6 +2,7 @@ import type { Span, Understood } from "../model.ts";
 import { statuses } from "../vocabulary.ts";
 import { actuallySo } from "./actually-so.ts";
 import { airOfBox } from "./air-of-box.ts";
+import { alsoSo } from "./also-so.ts";
 import { isStrongBreak } from "./breaks.ts";
 import { casesByNumber } from "./cases-by-number.ts";
 import type { Context } from "./context.ts";
@@ -106,9 +107,13 @@ export function begin(text: string, context: Context): { note: Note; tokens: rea
   const tokens = legsByNumber(said, testing, rowInHand(context));
   const { units } = context;
   const family = familyOf(context);
-  const items = itemsOf({ tokens, typed: text, items: [], family, units, pairs: true });
+  const gauged = context.readings.some(
+    (one) => one.quantity === "pressure" && one.at === "discharge",
+  );
+  const items = itemsOf({ tokens, typed: text, items: [], family, units, gauged, pairs: true });
   withoutTalk(items, even, context.open !== undefined);
   actuallySo(items);
+  alsoSo(items);
   thatsThe(items);
   reasonBetween(items);
   kelvinClips(items);

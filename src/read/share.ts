@@ -9,6 +9,12 @@ function recoveredInto(draft: Draft, items: readonly Item[]): boolean {
   return /^(?:in|into|to) (?:the |a |my )?(?:recovery|reclaim)\b/.test(behind.join(" "));
 }
 
+/** "recovered 4.8 kg, 150 g short": what was not in it came out of nothing. */
+export function isMissing({ index }: Draft, items: readonly Item[]): boolean {
+  const word = /^(?:short|missing|low|less|lost)$/;
+  return [index - 1, index + 1].some((at) => word.test(items[at]?.text ?? ""));
+}
+
 /** "added 1.9 kg … and 2.6 kg": what was done holds for the masses behind it. */
 function shareAction(list: readonly Draft[], items: readonly Item[]): void {
   let action: Draft["action"];
@@ -20,7 +26,7 @@ function shareAction(list: readonly Draft[], items: readonly Item[]): void {
       draft.action = undefined;
       continue;
     }
-    draft.action ??= action;
+    if (draft.action === undefined && !isMissing(draft, items)) draft.action = action;
     if (recoveredInto(draft, items)) draft.action = "recovered";
     action = draft.action;
   }

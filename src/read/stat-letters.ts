@@ -9,9 +9,10 @@ function atTerminal(items: readonly Item[], index: number): boolean {
   const joint = /^(?:[:=]|is|has|at)$/.test(items[index - 1]?.text ?? "");
   const name = items[index - (joint ? 2 : 1)];
   if (name === undefined || name.kind === itemKind.number) return false;
-  return (
-    terminal.test(name.text) || name.points?.some((points) => points.some(isTerminal)) === true
-  );
+  // "V-W 2,23" is a winding's
+  const ofStat = (points: readonly string[]): boolean =>
+    points.some(isTerminal) && !points.some((point) => /^[UV]$/.test(point));
+  return name.points === undefined ? terminal.test(name.text) : name.points.some(ofStat);
 }
 
 /** "24 on R", "0 at y": the terminal that a preposition leads to behind the value. */
@@ -57,7 +58,9 @@ export function statLetters(drafts: readonly Draft[], items: readonly Item[]): v
       draft.value <= mostVolts &&
       (draft.unit === undefined || draft.unit.figure === "V"),
   );
-  if (!power) return;
+  // "U: 17,1 V: 17,2 W: 17,3 A" are legs
+  const legs = items.some(({ points }) => points?.some((one) => /^[UV]$/.test(one.join())));
+  if (!power || legs) return;
   const others = free.filter(
     ({ index }) => atTerminal(items, index) || terminal.test(behind(items, index) ?? ""),
   );

@@ -5,6 +5,7 @@ import type { Label } from "./label.ts";
 import { ordinalAt } from "./ordinal.ts";
 import { phraseAt } from "./phrase.ts";
 import { isNumber, tokenKind } from "./token.ts";
+import { headPressure } from "./unit-or-word.ts";
 import { unitAt } from "./units.ts";
 
 export interface SubjectSaid {
@@ -283,14 +284,6 @@ function howMany(build: Building, end: number): boolean {
   const next = build.tokens[end + 1];
   if (build.tokens[end]?.text !== "of" || next === undefined) return false;
   return next.kind === tokenKind.number || next.word?.number?.kind === "ones";
-}
-
-/** "hp 28 lp 9": beside the other gauges HP is the high pressure, no heat pump. */
-function headPressure(build: Building, i: number): boolean {
-  if (build.tokens[i]?.text !== "hp" || build.tokens[i + 1]?.kind !== tokenKind.number)
-    return false;
-  if (build.tokens[i + 1]?.glued === true || (build.tokens[i + 1]?.value ?? 0) < 8) return false;
-  return build.tokens.some((token) => /^(?:lp|suct|suction|sh|sc|slt|llt)$/.test(token.text));
 }
 
 /** A tag stays as typed, without a possessive ending and the stops that a phone sets behind its letters. */

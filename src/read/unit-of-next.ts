@@ -28,6 +28,15 @@ function acrossLegs(item: Item, points: Item["points"]): boolean {
   return pair === true && item.value >= leastVolts;
 }
 
+/** "T1-T3 1,91 amps L1 11,4": between two ends of a winding nothing flows. */
+function windingPair(points: Item["points"]): boolean {
+  return (
+    points?.every(
+      (one) => one.length === 2 && one.every((end) => /^(?:T[123]|[UVW])$/.test(end)),
+    ) === true
+  );
+}
+
 /** Both sides by the water that runs through, where their words are no names yet. */
 function ofTheWater(items: readonly Item[], i: number): void {
   for (const at of [i - 3, i - 1]) {
@@ -61,6 +70,8 @@ function strange(items: readonly Item[], at: number, dimension: Dimension): bool
   if (name === undefined || name.owner !== undefined || isBehind(items, at)) return false;
   if (name.kind === itemKind.unit) return name.unit?.dimension !== dimension;
   const { quantity, hint, place } = name.label ?? {};
+  // "speed 80 Hz 15,3 15,4 A"
+  if (quantity === "rotational_speed" && dimension === "frequency") return false;
   if (quantity !== undefined) return !fits(quantity, dimension);
   // a drive's output has volts, amps and hertz
   if (place === "drive_output" || (hint !== undefined && fits(hint, dimension))) return false;
@@ -123,7 +134,9 @@ function leadsNext(items: readonly Item[], i: number, moved: boolean): boolean {
     ((items[from]?.roles ?? 0) & (role.is | role.now)) !== 0
   )
     from--;
-  const legs = dimension === "current" && acrossLegs(item, items[from]?.points);
+  const legs =
+    dimension === "current" &&
+    (acrossLegs(item, items[from]?.points) || windingPair(items[from]?.points));
   const flow = item.unit?.figure === "gpm" && flowOfNext(items, i);
   const odd =
     moved ||

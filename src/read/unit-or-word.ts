@@ -30,11 +30,14 @@ export function pointAhead(build: Building, at: number, unit: Unit): boolean {
   const rail = /^(?:dc|bus|plus|minus|positive|negative|pos|neg|[-+pn])$/;
   if (/^[uvw]$/.test(token.text) && next?.text === "to" && rail.test(after?.text ?? ""))
     return true;
+  // "59 U to earth 123 Mohm", "U-PE": no microns
+  const earth = /^(?:earth|ground|gnd|pe)$/.test(after?.text ?? "");
+  if (token.text === "u" && /^(?:to|-)$/.test(next?.text ?? "") && earth) return true;
   const figure = build.tokens[at - 1]?.text.includes(".") === true;
   return unit.figure === "s" && figure && next?.kind === tokenKind.number;
 }
 
-const unitsOfRow = /^(?:[kmg]|megs?|mohms?|megohms?|gigs?|ohms?|amps?|volts?)$/;
+const unitsOfRow = /^(?:[kmga]|megs?|mohms?|megohms?|gigs?|ohms?|amps?|volts?)$/;
 
 /**
  * "500 u 310 v 295 w 300", "u 38k v 41k w 39k", "u two ten v two oh five w one ninety eight", "at 500 A: 210
@@ -217,4 +220,13 @@ export function heatBehind(build: Building, i: number): boolean {
 /** "gauge set 128 and 390": what is read with, no setpoint. */
 export function isTool(token: Token | undefined): boolean {
   return /^(?:gauges?|gages?|manifold)$/.test(token?.text ?? "");
+}
+
+/** "hp 28 lp 9": beside the other gauges HP is the high pressure, no heat pump. */
+export function headPressure({ tokens, gauged, units }: Building, i: number): boolean {
+  const figure = tokens[i + 1];
+  if (tokens[i]?.text !== "hp" || figure?.kind !== tokenKind.number) return false;
+  if (figure.glued === true || figure.value < 8) return false;
+  if (gauged === true && units === "si") return true;
+  return tokens.some(({ text }) => /^(?:lp|suct|suction|sh|sc|slt|llt)$/.test(text));
 }

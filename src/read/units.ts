@@ -76,9 +76,11 @@ function standsApart(build: Building, token: Token, i: number): boolean {
   if (/^[a-gnrsuvw]$|^g/.test(end?.text ?? "") && !isVolts(build, i)) return false;
   // "U 120 M V 118 M W 90 M, 500 V tester"
   const set = /^(?:250|500|1000|2500|5000)$/.test(build.tokens[i - 1]?.text ?? "");
-  if (token.text === "v" && set && (endsThought(next) || tester.test(next?.text ?? "")))
+  const colon = next?.text === ":" && tester.test(build.tokens[i - 2]?.text ?? "");
+  if (token.text === "v" && set && (endsThought(next) || colon || tester.test(next?.text ?? "")))
     return true;
-  if (token.text === "v" && endsThought(next) && closesRow(build)) return true;
+  const row = endsThought(next) || (next?.text === "to" && build.tokens[i + 2]?.text === "neutral");
+  if (token.text === "v" && row && (closesRow(build) || closesStrokes(build, i))) return true;
   return !nextPoint(build, token.text);
 }
 
@@ -91,6 +93,16 @@ function closesRow(build: Building): boolean {
     at--;
   }
   return values > 1 && build.items[at]?.points?.length === values;
+}
+
+/** "U 118 V 262 W 625 Mohm, 398/400/399 V": behind a stroked row, or all three told, and a comma. */
+function closesStrokes({ tokens, family }: Building, i: number): boolean {
+  const lead = tokens[i - 2];
+  // "U 4,8 V 4,9 W 4,8, 388 390 388 V"
+  const bare = lead?.kind === tokenKind.number && lead.value >= 180;
+  if (lead?.text === "/" || (bare && family === "uvww")) return true;
+  const parted = lead?.kind === tokenKind.line || /^[,.;]$/.test(lead?.text ?? "");
+  return parted && family === "uvww";
 }
 
 function endsThought(next: Token | undefined): boolean {

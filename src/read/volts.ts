@@ -70,6 +70,11 @@ function legToGround(draft: Draft): boolean {
   return draft.grounded || points[1] === "ground" || points[1] === "N";
 }
 
+function ofNeutral({ points }: Draft): boolean {
+  const pair = points?.[0] ?? [];
+  return pair.length === 2 && pair.includes("N") && !pair.includes("ground");
+}
+
 function near(value: number): boolean {
   return (
     (value >= 105 && value <= 132) ||
@@ -246,6 +251,11 @@ function legs(list: readonly Draft[], setting: Setting, context: Context): void 
     pairs.some((draft) => isVolts(draft.value) && draft.points?.[0]?.length === 2)
   )
     for (const draft of pairs) if (draft.points?.[0]?.length === 2) make(draft);
+  const neutral = list.filter((draft) => bare(draft) && ofNeutral(draft));
+  const unlike = list.some((draft) => ofNeutral(draft) && !neutral.includes(draft));
+  const likelyNeutral = neutral.filter(({ value }) => near(value)).length > 1;
+  // "insulation 118/262/625 Mohm. L1-N 235 L2-N 237": a leg's volts to neutral, whatever was tested
+  if (likelyNeutral && !unlike) for (const draft of neutral) make(draft);
   const grounds = list.filter((draft) => bare(draft) && (legToGround(draft) || legPair(draft)));
   const last = context.readings[context.readings.length - 1]?.quantity;
   const tested =

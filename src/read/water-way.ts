@@ -7,6 +7,9 @@ export function waterWay(items: readonly Item[], drafts: readonly Draft[]): void
     const left = drafts[order - 1];
     if (left?.place !== "water_out" && left?.place !== "water_in") return;
     if (right.place !== "return_air" && right.place !== "supply_air") return;
+    // "water in 15.5 out 12, supply 15.6": both ends were told
+    const told = drafts[order - 2]?.place;
+    if (told !== left.place && (told === "water_out" || told === "water_in")) return;
     const words = right.before.map((index) => items[index]);
     const bare = words.filter((item) => item?.label?.place !== undefined);
     const [word, ...more] = bare;

@@ -23,3 +23,16 @@ export function warmWindings(
   const paired = others.some((other) => other.points?.some((points) => points.length === 2));
   return others.length > 1 && paired && others.every(ofWinding);
 }
+
+/** "evap -20°C cond 29°C": where the gas boils and condenses. */
+export function ofCoil({ index }: Draft, items: readonly Item[]): boolean {
+  return /^(?:evap|evaporator|evaporating|cond|condenser|condensing)$/.test(
+    items[index - 1]?.text ?? "",
+  );
+}
+
+/** "N2 33 bar, 26°C": how warm it was beside a pressure that is held. */
+export function ofHold({ index }: Draft, items: readonly Item[]): boolean {
+  const comma = /^[,@/]$|^at$/.test(items[index - 1]?.text ?? "") ? 1 : 0;
+  return items[index - 1 - comma]?.unit?.dimension === "pressure";
+}

@@ -5,11 +5,14 @@ import { role } from "../word.ts";
 import {
   correctsFigure,
   gasAgain,
+  halfTold,
   likeTheLast,
   ofGauges,
   ofSwitch,
   onSide,
   shownAt,
+  shutAt,
+  startedAt,
 } from "./gauge-no-hour.ts";
 import { hourBehind } from "./hour-behind.ts";
 import { textAt } from "./near.ts";
@@ -80,8 +83,11 @@ function measured(items: readonly Item[], i: number): boolean {
     // "head's at two twenty five … sweating back": what a gauge shows
     const next = items[i + 1];
     const goesOn = /^(?:this|am|pm|in|tonight)$/.test(next?.text ?? "");
-    const clock = items[i]?.colon || goesOn || ((next?.roles ?? 0) & role.is) !== 0;
+    const clock =
+      items[i]?.colon || goesOn || shutAt(items, i) || ((next?.roles ?? 0) & role.is) !== 0;
     const shown = item.text === "at" && !clock ? shownAt(items, at) : undefined;
+    // "closed the valve at 16:20": when it was, no opening
+    if (clock && item.label?.quantity === "valve_opening") return false;
     if (shown?.place !== undefined || shown?.quantity !== undefined) return true;
     if (item.text === "at" || item.text === "@") return false;
     if (
@@ -95,12 +101,6 @@ function measured(items: readonly Item[], i: number): boolean {
     if ((item.roles & (role.is | role.only | role.about)) === 0) return false;
   }
   return false;
-}
-
-/** "pulling vac 2pm", "amps 3pm 12.1": glued to its half of the day a figure is an hour, whatever stands before it. */
-function halfTold(items: readonly Item[], i: number): boolean {
-  const next = items[i + 1];
-  return next?.glued === true && /^[ap]m$/.test(next.text) && items[i]?.spoken !== true;
 }
 
 /** "cake in the break room at 3": such rooms have an hour, and nobody reads their air. */
@@ -139,19 +139,6 @@ function talkOfTime(items: readonly Item[], i: number): boolean {
           item.unit !== undefined &&
           item.unit.dimension !== "time"),
     )
-  );
-}
-
-/** "we started at four hundred this morning": a figure in hundreds, no hour. */
-function startedAt(items: readonly Item[], i: number): boolean {
-  const item = items[i];
-  return (
-    item?.spoken === true &&
-    item.value % 100 === 0 &&
-    item.value < 1000 &&
-    (/^(?:started|began|left)$/.test(textAt(items, i - 1)) ||
-      (/^(?:started|was|began|left|set)$/.test(textAt(items, i - 2)) &&
-        textAt(items, i - 1) === "at"))
   );
 }
 
@@ -250,6 +237,8 @@ function claim(note: Note, i: number): number {
     loose ||
       meetingRoom(items, i) ||
       hourBeside(items, i) ||
+      // where the company thinks in pascals no gauge shows so much
+      (note.context.units === "si" && shutAt(items, i)) ||
       nextTime(items, i, clockTimes.name) ||
       opensWith(items, i) ||
       hourBehind(note, i) ||

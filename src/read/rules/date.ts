@@ -120,7 +120,8 @@ export const dates: Rule = {
         next.glued &&
         isDay(item.text, 12)
       ) {
-        if (next.text.includes(".") || item.text.includes(".")) return;
+        // "11/15.3", "11/15,3/27,5"
+        if ([item, next, items[i + 4]].some((one) => /\d[.,]\d/.test(one?.text ?? ""))) return;
         const third = textAt(items, i + 3) === sign && freeNumber(items[i + 4]) ? i + 5 : i + 3;
         const year = /^(?:19|20)\d\d$/.test(next.text);
         const timed = textAt(items, i + 3) === "at" && items[i + 3]?.owner !== undefined;

@@ -78,3 +78,32 @@ export function ofSwitch(items: readonly Item[], i: number): boolean {
         /switch/.test(item.text),
     );
 }
+
+/** "closed the valve at sixteen twenty": in hundreds and minutes, as no valve opens. */
+export function shutAt(items: readonly Item[], i: number): boolean {
+  const item = items[i];
+  const value = item?.value ?? 0;
+  if (item?.unit !== undefined || value < 1300 || value >= 2400 || value % 100 > 59) return false;
+  return items
+    .slice(Math.max(0, i - 5), i)
+    .some(({ text }) => /^(?:close|shut|isolate)d?$/.test(text));
+}
+
+/** "pulling vac 2pm", "amps 3pm 12.1": glued to its half of the day a figure is an hour, whatever stands before it. */
+export function halfTold(items: readonly Item[], i: number): boolean {
+  const next = items[i + 1];
+  return next?.glued === true && /^[ap]m$/.test(next.text) && items[i]?.spoken !== true;
+}
+
+/** "we started at four hundred this morning": a figure in hundreds, no hour. */
+export function startedAt(items: readonly Item[], i: number): boolean {
+  const item = items[i];
+  return (
+    item?.spoken === true &&
+    item.value % 100 === 0 &&
+    item.value < 1000 &&
+    (/^(?:started|began|left)$/.test(textAt(items, i - 1)) ||
+      (/^(?:started|was|began|left|set)$/.test(textAt(items, i - 2)) &&
+        textAt(items, i - 1) === "at"))
+  );
+}

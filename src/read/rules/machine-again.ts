@@ -91,8 +91,25 @@ const toldHow = /^(?:open|shorted|dead|off|ok|okay|good|fine|bad|tripped|infinit
 /** "fan 1 1.2 A, 2 off": how the next of the row is, no value of it. */
 function saysHow(items: readonly Item[], i: number): boolean {
   const [before, next, after] = [items[i - 1], items[i + 1], items[i + 2]];
-  if (!/^(?:,|;|and|but|while)$/.test(before?.text ?? "")) return false;
+  // "fan 1 2,6 A 2 2,7 A 3 off": behind a value that has its unit
+  const ended = before?.kind === itemKind.number && before.unit !== undefined;
+  if (!ended && !/^(?:,|;|and|but|while)$/.test(before?.text ?? "")) return false;
   return states.test(next?.text ?? "") && after?.kind !== itemKind.number;
+}
+
+/** "fan 3 0 A. 1 and 2 each 2,6": two more by their numbers, and what each of them has. */
+function eachOfTwo(items: readonly Item[], i: number): readonly [Item, Item] | undefined {
+  const [first, joint, second, each, value] = items.slice(i, i + 5);
+  const counts = (item: Item | undefined): item is Item =>
+    freeNumber(item) &&
+    item.unit === undefined &&
+    Number.isInteger(item.value) &&
+    !/[.,]/.test(item.text) &&
+    item.value <= MACHINES;
+  if (!counts(first) || !counts(second) || !/^(?:and|&|\+|n)$/.test(joint?.text ?? ""))
+    return undefined;
+  const told = ((each?.roles ?? 0) & (role.each | role.all)) !== 0;
+  return told && freeNumber(value) ? [first, second] : undefined;
 }
 
 /** "chiller 3 off, 2 at 43": behind one that does not run another of the row. */
@@ -121,6 +138,12 @@ export const machineAgain: Rule = {
         if (item.subject !== undefined) seen.add(item.subject);
         return;
       }
+      const two = noun === undefined ? undefined : eachOfTwo(note.items, i);
+      for (const one of two ?? []) {
+        one.kind = itemKind.subject;
+        one.subject = `${noun}${one.value}`;
+      }
+      if (two !== undefined) return;
       const inIt = noun === undefined ? undefined : valueIn(note.items, i);
       if (inIt !== undefined && seen.has(`${noun}${item.value}`)) {
         inIt.subject = `${noun}${item.value}`;

@@ -7,7 +7,7 @@ import { orderedSize, ratedMotor, sideOf, tapped } from "./made-for.ts";
 import { freeNumber, textAt, wordBefore, wordBehind } from "./near.ts";
 import { belt, gauge, pipe } from "./pipe-and-wire.ts";
 import { resistorSize } from "./resistor-size.ts";
-import { heights, isMeasure, jugs, SIZE, tons } from "./size-words.ts";
+import { heights, isMeasure, jugs, oilGrade, SIZE, tons } from "./size-words.ts";
 import { doubled, oneSupply, supply, takeSides, twoSupplies } from "./twin-size.ts";
 
 /** Nominal thousands of British thermal units an hour; common practice, no source. */
@@ -90,7 +90,7 @@ function others(note: Note, i: number, item: Item): boolean {
   // "AB 211, BC 200" are legs
   const oiled =
     /^(?:poe|pve|pag|mineral|vg)$/.test(oil) ||
-    (oil === "iso" && items[i - 1]?.label !== undefined) ||
+    oilGrade(items, i) ||
     (oil === "ab" && /\boil/i.test(note.plain));
   if (item.unit === undefined && oiled) {
     state(note, SIZE, [i - 1, i + 1], { kind: "note", about: "size" });

@@ -210,3 +210,13 @@ export function isMeasure(item: Item | undefined, next: Item | undefined): boole
     !/^(?:-|\/|to)$/.test(next?.text ?? "")
   );
 }
+
+/** Grades of oil. Source: ISO 3448, from memory. */
+const grades: ReadonlySet<number> = new Set([10, 15, 22, 32, 46, 55, 68, 100, 150, 170, 220, 320]);
+
+/** "iso 32", no "iso 524 406 127 Mohm": a grade of oil, and not the first of what insulates. */
+export function oilGrade(items: readonly Item[], i: number): boolean {
+  if (items[i - 1]?.text !== "iso" || items[i - 1]?.label === undefined) return false;
+  const tested = items.some(({ unit }) => unit?.dimension === "resistance");
+  return grades.has(items[i]?.value ?? 0) && !tested;
+}
