@@ -36,6 +36,8 @@ const pinned: Readonly<Record<string, number>> = {
   "nineteenth-gas.jsonl": 0,
   "twentieth-electrical.jsonl": 0,
   "twentieth-gas.jsonl": 0,
+  "twentyfirst-electrical.jsonl": 0,
+  "twentyfirst-gas.jsonl": 0,
 };
 
 /** Worked out when it is first asked for, and kept. */

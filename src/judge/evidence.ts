@@ -2,6 +2,7 @@ import type { Finding } from "../model.ts";
 import { isAcrossContacts } from "./across-contacts.ts";
 import { isIcedColdCoil } from "./cold-coil.ts";
 import { fanAhead, fanSigns, isOfFan } from "./of-fan.ts";
+import { pressureSwitch } from "./pressure-switch.ts";
 import { repairSigns } from "./repairs.ts";
 import type { Scene } from "./scene.ts";
 import { signGroups } from "./signs/list.ts";
@@ -73,6 +74,8 @@ export function remarkEvidence(scene: Scene): Evidence[] {
     if (isOfSmallPart(one, scene) || isOfPiping(one, scene) || isOfLug(one, scene)) return [];
     const says = `said: ${one.said}`;
     if (isOnce(one, scene) || isOfHeater(one, scene) || isOfOil(one, scene)) return [];
+    const tripped = pressureSwitch(one, scene);
+    if (tripped !== undefined) return [{ sign: tripped, says }];
     if (isOfControl(one, scene)) return [{ sign: "protection:control_fuse_open", says }];
     if (isOfSister(one, scene) || isOfDriveBoard(one, scene)) return [];
     if (isAcrossContacts(one, scene)) return [];

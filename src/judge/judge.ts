@@ -31,10 +31,12 @@ export function judge(whole: Case): Judgement {
   const evidence = byRole(seen, now);
   const suspects = diagnose(evidence, now);
   const since = untouched ? findings : findingsOf(sceneOf(whole, stages.after));
+  // read again behind a repair, it is known how that stands
+  const shown = untouched ? [] : findingEvidence(findings);
   return {
     findings: underOwnLimits(findings, now),
     diagnosis: isBlank(all, findings) ? [] : withPutRight(suspects, since, all),
-    next: whole.notes.length === 0 ? [] : nextChecks(suspects, evidence, now),
+    next: whole.notes.length === 0 ? [] : nextChecks(suspects, [...evidence, ...shown], now),
     cautions: cautionsOf(all, sceneOf(whole, whole.notes.slice(-1))),
   };
 }

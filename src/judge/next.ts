@@ -79,7 +79,8 @@ export function nextChecks(
   const ranked = [...proofs, ...general]
     .filter((one) => one.gain >= worthAsking || one.ofLeader)
     .sort((a, b) => compare(a, b, sure));
-  const found = withProof(distinct(ranked), proofs);
+  const looks = ranked.filter(({ step }) => step.last !== true);
+  const found = withProof(distinct(looks.length === 0 ? ranked : looks), proofs);
   const settled = found.length === 0 && leader !== undefined && isMended(leader.fault, scene);
   const rest = found.filter((one) => one !== record);
   const calm =
@@ -93,7 +94,7 @@ export function nextChecks(
 
 /** The leading fault's first proof is among those named, after them if no earlier. */
 function withProof(ranked: readonly Step[], proofs: readonly Candidate[]): readonly Step[] {
-  const proof = proofs.find((one) => one.ofLeader)?.step;
+  const proof = proofs.find((one) => one.ofLeader && one.step.last !== true)?.step;
   if (proof === undefined || ranked.some((one) => one.check === proof.check)) return ranked;
   return [...ranked, proof];
 }

@@ -1,5 +1,5 @@
 /** A pole or joint that loses so many V, and so many times what the others lose, is burnt. Common practice, no source. */
-const oddOne = { fromV: 2, times: 10 } as const;
+export const oddOne = { fromV: 2, times: 10 } as const;
 
 /** One of several loses volts where the others lose next to none under the same load; V. */
 export function isOddDrop(across: readonly number[]): boolean {

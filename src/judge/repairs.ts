@@ -40,6 +40,20 @@ function isMagnet(words: string, scene: Scene): boolean {
   return /\b(?:solenoids?|reversing valve|port|branch|eev|exv|lev|stator)\b/.test(scene.words);
 }
 
+/** "coil is clean, I washed it": what "it" is stands before. */
+function deedWords(one: Scene["done"][number], scene: Scene): string {
+  const words = `${one.what ?? ""} ${one.said}`;
+  const named = repairWords.some(([pattern]) => pattern.test(words));
+  if (one.action !== "cleaned" || named) return words;
+  const note = scene.notes.find(({ statements }) => statements.includes(one))?.text ?? "";
+  const [from = 0, to = 0] = one.spans[0] ?? [];
+  const own = /^ (?:it|them)\b/i.test(note.slice(to));
+  return own ? `${words} ${note.slice(Math.max(0, from - itAhead), from)}` : words;
+}
+
+/** Letters before "washed it" that may name it. */
+const itAhead = 30;
+
 function partsMended(scene: Scene): { part: string; said: string }[] {
   if (scene.seen.some((one) => one.observation === "line_work_done")) return [];
   if (scene.done.length === 0 && scene.parts.length === 0) return [];
@@ -49,7 +63,7 @@ function partsMended(scene: Scene): { part: string; said: string }[] {
   const isTest = (said: string) => swaps.some((one) => one.said === said);
   const done = scene.done
     .filter((one) => mending.includes(one.action) || one.action === "swapped")
-    .map((one) => ({ words: `${one.what ?? ""} ${one.said}`, said: one.said, verb: one.action }));
+    .map((one) => ({ words: deedWords(one, scene), said: one.said, verb: one.action }));
   const parts = scene.parts
     .filter((one) => one.state === "fitted" && !isFoundNew(one))
     .map(({ part, said }) => ({

@@ -4,6 +4,7 @@ import { refrigerantNamed } from "../physics/refrigerant.ts";
 import { saturationCel } from "../physics/saturation-temperature.ts";
 import type { Place } from "../vocabulary.ts";
 import { liftShare, probesK } from "./bands.ts";
+import { comparesBoard } from "./board-words.ts";
 import { nitrogenNotes, restsIn } from "./rest.ts";
 
 /** Letters between a pressure and the line's temperature that goes with it. */
@@ -27,7 +28,9 @@ export function sidesByHeight(
   if (open.length === 0) return notes;
   const filled = nitrogenNotes(notes);
   const of = notes.map((note) =>
-    filled.has(note) ? [] : linesOf(note).filter((one) => isRunningPressure(one, note)),
+    filled.has(note) || comparesBoard(note.text ?? "")
+      ? []
+      : linesOf(note).filter((one) => isRunningPressure(one, note)),
   );
   const all = of.flat();
   if (new Set(all.map((one) => one.subject ?? "")).size > 1) return notes;

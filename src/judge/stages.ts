@@ -130,6 +130,8 @@ function isRepair(one: Statement): boolean {
     /terminal|pin|block|lead|lug/i.test(`${one.what ?? ""} ${one.said}`)
   )
     return false;
+  // a service valve that is seated for a test
+  if (one.action === "adjusted" && /\bseat/i.test(one.said)) return false;
   // "OL swapped round": the meter's probes
   if (/^(?:round|around|over|probes?|polarity|hoses?)$/i.test(one.what ?? "")) return false;
   if (one.action === "swapped") return !/lead|leg|phase|wire|line/i.test(one.what ?? "lead");

@@ -39,4 +39,6 @@ export interface Step {
   readonly unless?: readonly string[];
   /** signs that leave a doubt which just this would lift: it is then asked for at once */
   readonly after?: readonly string[];
+  /** what remains to be done where every look has been taken: named only where nothing else is */
+  readonly last?: true;
 }

@@ -75,15 +75,20 @@ function thenLine(left: Draft, right: Draft, items: readonly Item[]): boolean {
   return true;
 }
 
+/** What may stand between a gauge's figure and its comma: its name, or where it was read; a place that the dictionary knows shows by its first word. */
+const whereRead =
+  /^(?:(?:suction|low|suct|psig?|lbs?|pounds) )?(?:(?:at|by|off|leaving)(?: (?:the )?(?:coil|evap\w*|case|comp\w*|valve|port|header)(?: out\w*)?)? )?,$/;
+
 /** "suction 38, line 52", "72 suction, 54 on the line": the line behind a gauge's comma is that gauge's own. */
 function commaLine(left: Draft, right: Draft, items: readonly Item[]): boolean {
-  if (left.place !== "suction" || !isFree(left)) return false;
+  const gauged = left.place === "evaporator_out" && left.unit?.dimension === "pressure";
+  if ((left.place !== "suction" && !gauged) || !isFree(left)) return false;
   if (left.unit !== undefined && left.unit.dimension !== "pressure") return false;
   if (right.ownUnit || !isFree(right)) return false;
   const gap = wordsFrom(items, left.index + 1, right.index);
   const behind = wordsFrom(items, right.index + 1, right.index + 4);
   const ahead = gap === ", line";
-  if (!ahead && !(/^(?:suction|low|suct) ,$/.test(gap) && /^on the line\b/.test(behind)))
+  if (!ahead && !(whereRead.test(gap) && /^on the (?:suction )?(?:line|pipe)\b/.test(behind)))
     return false;
   right.unit = undefined;
   if (left.unit !== undefined) {

@@ -1,7 +1,7 @@
 import { ambientBehind } from "./ambient-behind.ts";
 import { isStrongBreak } from "./breaks.ts";
 import type { Draft } from "./draft.ts";
-import { type Item, itemKind } from "./item.ts";
+import { type Item, itemKind, wordsFrom } from "./item.ts";
 import { role } from "./word.ts";
 
 /** "suct 68 sat 43": where no return air is spoken of, it is the saturation of the side before. */
@@ -94,6 +94,11 @@ export function weather(items: readonly Item[], draft: Draft): void {
     first.text === ",";
   if (after?.text === "of") return;
   if (out && endsAfterIn(items, draft.index)) return;
+  if (out && leavesPart(items, draft.index)) {
+    draft.place = "liquid";
+    draft.hint = "temperature";
+    return;
+  }
   if (!out || !begins || draft.value < -40 || draft.value > 130) return;
   if (
     after !== undefined &&
@@ -112,6 +117,19 @@ function goesOnFromIn(items: readonly Item[], at: number): boolean {
     ({ text }, i) => text === "in" && before[i + 1]?.kind === itemKind.number,
   );
   return into >= 0 && items.slice(0, at).some(movesNoAir);
+}
+
+/** "liquid 97 into the drier, 79 out": what it enters it comes out of. */
+const intoPart =
+  /\b(?:into|entering)(?: the| a| its)?(?: \w+)? (?:drier|dryer|strainer|solenoid|valve) ,$/;
+
+function leavesPart(items: readonly Item[], at: number): boolean {
+  const behind = items[at + 2];
+  const ends = behind === undefined || behind.text === "," || isStrongBreak(behind);
+  // "into the drier" is one item where the dictionary knows it
+  const known = items[at - 1]?.text === "," ? items[at - 2] : undefined;
+  const named = known?.label?.place === "liquid" && /^(?:into|in)$/.test(known.text);
+  return ends && (named || intoPart.test(wordsFrom(items, Math.max(0, at - 6), at)));
 }
 
 /** "drier 92 F in 74 F out": both ends of one part, told behind their figures. */

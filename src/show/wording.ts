@@ -160,6 +160,13 @@ export function causeWords(suspect: Suspect): string {
   return likelihood(suspect) === "likely" ? `${words}, put right` : `possible ${words}, put right`;
 }
 
+/** For a sheet's cell, "likely: failed contactor"; once it was mended "put right: failed contactor". */
+export function causeCell(suspect: Suspect): string {
+  const likely = likelihood(suspect);
+  const mended = likely === "likely" ? "put right" : `${likely}, put right`;
+  return `${suspect.mended === true ? mended : likely}: ${faultWords(suspect.fault)}`;
+}
+
 /** "Cause likely: failed contactor"; once it was mended "Cause, put right: failed contactor". */
 export function causeSentence(suspect: Suspect): string {
   const likely = likelihood(suspect);

@@ -8,6 +8,7 @@ import { noteOf, noteWords, wordsNear } from "../near.ts";
 import { hasPoint, numberOf, ofQuantity } from "../pick.ts";
 import type { Scene } from "../scene.ts";
 import { plain } from "../words.ts";
+import { isRunning } from "./bus-running.ts";
 import { measuredBus, misreadBus } from "./shown-bus.ts";
 import { lineVolts } from "./volts.ts";
 
@@ -232,41 +233,6 @@ function isBoosted(reading: Reading, scene: Scene): boolean {
     scene.seen.some((one) => one.observation === "bus_boosted")
   );
 }
-
-function isRunning(reading: Reading, scene: Scene): boolean {
-  if (reading.state !== undefined) return reading.state === "running";
-  const words = noteWords(scene, reading);
-  if (standing.test(words)) return false;
-  return /running|runs|loaded|sits at|holding/.test(words) || hasRampedUp(reading, scene);
-}
-
-/** "climbs 2, 7, 13 and sits 16.2 at 55 hertz", and the bus behind it: up to there nothing stopped it. */
-function hasRampedUp(reading: Reading, scene: Scene): boolean {
-  const own = noteOf(scene, reading);
-  const until = own === undefined ? 0 : scene.notes.indexOf(own) + 1;
-  const notes = scene.notes.slice(0, until);
-  const up = notes.findLastIndex((note) => note.readings.some(isRamp));
-  return up >= 0 && !notes.slice(up).some((note) => stopped.test((note.text ?? "").toLowerCase()));
-}
-
-/** Amps that rose in steps to where they stay. */
-function isRamp({ quantity, series = [], rating, state }: Reading): boolean {
-  const rises = series.every((one, at) => at === 0 || one >= (series[at - 1] ?? one));
-  return (
-    quantity === "current" &&
-    rating === undefined &&
-    state !== "start" &&
-    series.length > 2 &&
-    rises
-  );
-}
-
-const stopped =
-  /\b(?:trip\w*|fault\w*|stop\w*|off|shuts?|dies|died|quits?|drops? out|cuts? out|alarm\w*|limit)\b/;
-
-/** It does not run, whatever else "sits". */
-const standing =
-  /\b(?:never|won'?t|does(?:n'?t| not)|not) (?:\w+ ){0,2}(?:starts?|runs?|running|turns?)\b|\bcomp(?:ressor)? (?:is |was )?(?:off|stopped)\b/;
 
 const briefs: Readonly<Record<string, string>> = {
   "bus:dead": "no bus",

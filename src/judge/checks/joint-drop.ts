@@ -1,10 +1,10 @@
 import type { CaseNote, Finding, Reading } from "../../model.ts";
 import { figuresOf } from "../figures.ts";
-import { isOddDrop } from "../odd-drop.ts";
+import { isOddDrop, oddOne } from "../odd-drop.ts";
 import { numbersOf, ofQuantity } from "../pick.ts";
 import type { Scene } from "../scene.ts";
 import { gist, listed } from "../words.ts";
-import { controlBelowV } from "./volts.ts";
+import { controlBelowV, overIt } from "./volts.ts";
 
 const joint = /\b(?:lugs?|terminals?|splices?|connections?|joints?|wire ?nuts?|terminations?)\b/i;
 const drop = /\b(?:drops?|dropped|lost|loses)\b/i;
@@ -14,8 +14,14 @@ export function jointDrop(scene: Scene): Finding[] {
   return scene.notes.filter(tells).flatMap((note) => {
     const volts = ofQuantity(note.readings, "voltage", "diode_drop");
     const drops = numbersOf(volts).filter((one) => one >= 0 && one < controlBelowV);
-    return isOddDrop(drops) ? [found(drops)] : [];
+    return isOddDrop(drops) || isBadAlone(drops, note) ? [found(drops)] : [];
   });
+}
+
+/** "5.5 V across the L1 lug": of one joint alone, where it is over the least that is odd. */
+function isBadAlone(drops: readonly number[], { text }: CaseNote): boolean {
+  const [lost = 0] = drops;
+  return drops.length === 1 && lost >= oddOne.fromV && overIt.test((text ?? "").toLowerCase());
 }
 
 /** K of one joint over its fellows under one load, from which it is mended at once. Source: ANSI/NETA MTS table 100.18 (from memory). */
@@ -51,7 +57,8 @@ function placed(at: Reading["at"]): boolean {
 
 function tells(note: CaseNote): boolean {
   const text = note.text ?? "";
-  return drop.test(text) && joint.test(text) && !/\bpoles?\b|\bcontacts?\b/i.test(text);
+  const lost = drop.test(text) || overIt.test(text.toLowerCase());
+  return lost && joint.test(text) && !/\bpoles?\b|\bcontacts?\b/i.test(text);
 }
 
 function found(drops: readonly number[]): Finding {

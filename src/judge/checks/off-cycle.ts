@@ -26,7 +26,8 @@ export function offCycle(scene: Scene, figures: Figures): Finding[] {
   const temperature =
     coilTemperature(resting) ??
     coilTemperature(besideIn(scene, pressure)) ??
-    coilTemperature(outdoor(scene, pressure));
+    coilTemperature(outdoor(scene, pressure)) ??
+    coilTemperature(allAlike(scene, pressure));
   const coilCel = temperature === undefined ? undefined : numberOf(temperature);
   const pa = pressure === undefined ? undefined : absolutePaOf(pressure, ambientPaAt(scene));
   if (pa === undefined || coilCel === undefined) return [];
@@ -96,6 +97,20 @@ function outdoor(scene: Scene, pressure: Reading | undefined): readonly Reading[
         noteOf(scene, one)?.readings.some(({ quantity }) => quantity === "pressure") !== true),
   );
 }
+
+/** "both gauges 112", and in the next message "everything in there is 75, coil too": all of it as warm. */
+function allAlike(scene: Scene, pressure: Reading | undefined): readonly Reading[] {
+  const own = pressure === undefined ? undefined : noteOf(scene, pressure);
+  const at = own === undefined ? -1 : scene.notes.indexOf(own);
+  if (at < 0) return [];
+  return [scene.notes[at - 1], scene.notes[at + 1]]
+    .filter((note) => note !== undefined && alike.test(note.text ?? ""))
+    .flatMap((note) => note?.readings ?? [])
+    .filter((one) => airy.includes(one.at) && scene.readings.includes(one));
+}
+
+const alike =
+  /\b(?:coil|condenser|everything|(?:whole|entire) (?:thing|system|unit)|all of it|metal|pipes|piping)\b/i;
 
 /** The coil's own metal where it was read, else the air that went through it. */
 function coilTemperature(readings: readonly Reading[]): Reading | undefined {

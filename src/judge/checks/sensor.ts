@@ -4,8 +4,10 @@ import { beside, noteOf, wordsNear } from "../near.ts";
 import { numberOf, ofQuantity } from "../pick.ts";
 import type { Scene } from "../scene.ts";
 import { gist, ohmWords, plain } from "../words.ts";
+import { agreesWithGauge, boardAgainstGauge } from "./board-gauge.ts";
 import { exchangedProbes } from "./exchanged-probes.ts";
 import { told } from "./told.ts";
+import { otherFigure } from "./told-electrical-rows.ts";
 
 /** Off the user's own table by more. Common practice, no source. */
 const offShare = 0.12;
@@ -28,17 +30,23 @@ export const sensor: Check = {
     },
   ],
   signs: ["sensor:sound", "sensor:open", "sensor:off", "sensor:no_signal", "defrosting:fails"],
-  judge: (scene) => [
-    ...(sistersFinding(scene) ??
-      likeSensor(scene) ??
-      ofQuantity(scene.readings, "resistance")
-        .filter((one) => isOfSensor(one, scene) && !isOfTable(one, scene))
-        .map((one) => resistanceFinding(one, scene))),
-    ...openAtPlug(scene),
-    ...exchangedProbes(scene),
-    ...signalFinding(scene),
-    ...told(scene, "sensor"),
-  ],
+  judge: (scene) => {
+    const boards = boardAgainstGauge(scene);
+    const agrees = agreesWithGauge(scene);
+    const tells = told(scene, "sensor").filter(({ brief }) => !(agrees && brief === otherFigure));
+    return [
+      ...(sistersFinding(scene) ??
+        likeSensor(scene) ??
+        ofQuantity(scene.readings, "resistance")
+          .filter((one) => isOfSensor(one, scene) && !isOfTable(one, scene))
+          .map((one) => resistanceFinding(one, scene))),
+      ...openAtPlug(scene),
+      ...exchangedProbes(scene),
+      ...signalFinding(scene),
+      ...(tells.some(({ signs }) => signs?.includes("sensor:off")) ? [] : boards),
+      ...tells,
+    ];
+  },
 };
 
 function found(level: Finding["level"], says: string, sign?: string, missing?: string): Finding {

@@ -10,6 +10,9 @@ const againstPressure =
   "(?:no (?:time )?delay|(?:against|into) (?:a |full |high )?(?:\\d{3} ?(?:psi)? ?)?head|[23]\\d\\d over \\d{2,3}|restart\\w* (?:right away|quick|too soon|at once)|third start in)";
 const fine = "(?:good|fine|ok(?:ay)?|check out|checks? (?:out )?(?:good|fine|ok))";
 
+/** The gist of a board that shows what the gauge does not. */
+export const otherFigure = "the board sees another figure";
+
 /** What the electrical checks hear in words alone. Source throughout: common practice, no source. */
 export const electricalToldRows: readonly ToldRow[] = [
   {
@@ -168,8 +171,11 @@ export const electricalToldRows: readonly ToldRow[] = [
     words: [
       /\b(?:no motor|(?:motor|comp(?:ressor)?|leads?) (?:is |are )?(?:off|unplugged|lifted|disconnected|out)|nothing (?:hooked|connected|on it))\b.{0,40}\b(?:still |even )?(?:throws?|faults?|trips?|alarms?|codes?)\b/,
       /\b(?:throws?|faults?|trips?|alarms?|codes?)\b.{0,24}\bwith (?:the )?(?:motor|comp(?:ressor)?|leads) (?:off|out|unplugged|lifted|disconnected)\b/,
+      /\bnothing (?:plugged|hooked|wired|connected|landed)\b.{0,30}\b(?:throws?|faults?|trips?|alarms?|codes?)\b/,
+      /\b(?:throws?|faults?|trips?|alarms?|codes?)\b.{0,30}\bnothing (?:plugged|hooked|wired|connected|landed)\b/,
     ],
-    unless: /\b(?:no|without a?|any) (?:fault|code|alarm|trip)|runs (?:clean|fine)|balanced|equal/,
+    unless:
+      /\b(?:no|without a?|any|n'?t|not) (?:fault|code|alarm|trip)|runs (?:clean|fine)|balanced|equal|\b(?:breaker|fuse)\b/,
     mended: /\b(?:module|drive|ipm)\b/,
     level: "bad",
     about: "drive output stage",
@@ -218,7 +224,7 @@ export const electricalToldRows: readonly ToldRow[] = [
     level: "bad",
     about: "sensor",
     says: "The board sees another figure than your own gauge: the sensor, its plug or the board's input, before anything that the board concludes from it",
-    brief: "the board sees another figure",
+    brief: otherFigure,
   },
   {
     check: "communication",

@@ -78,6 +78,22 @@ export const toldPartsRows: readonly ToldRow[] = [
   },
   {
     check: "fan",
+    sign: "swap:fan_dead_elsewhere",
+    words: [
+      /\b(?:swap\w*|trad\w*|switch\w*|moved|cross\w*|plugged)\b.{0,60}\b(?:fan|motor|blower) ?(?:#? ?\d|[ab])?\b.{0,12}\b(?:still|also|just as|stays|is) (?:dead|out|down|nothing|won'?t|does ?n'?t|not)\b/,
+      /\b(?:fan|motor|blower) ?(?:#? ?\d|[ab])?\b.{0,10}\b(?:dead|won'?t (?:run|turn|start)|does ?n'?t (?:run|turn|start|move)|nothing)\b.{0,16}\b(?:on|off) (?:the )?(?:other|sister|either|both|its sister'?s?|output|channel|plug|comp\w*|fan) ?(?:\d|one|outputs?|plugs?|boards?)?\b/,
+      /\b(?:trouble|problem|fault|code|it|dead one)\b.{0,10}\b(?:followed|follows|went with|goes with|moved with|stays with|stayed with) the (?:fan|motor|blower)\b/,
+    ],
+    beside: /\b(?:swap\w*|trad\w*|switch\w*|moved|cross\w*|plugged|tried)\b/,
+    unless: /\b(?:not|n'?t) (?:follow|go with|stay with)|\bnew (?:fan|motor|blower)\b/,
+    mended: /\bfan\b|\bmotor\b/,
+    level: "bad",
+    about: "fan",
+    says: "The fan motor stands on its sister's feed too, as told: the motor, not the board",
+    brief: "dead on another output too",
+  },
+  {
+    check: "fan",
     sign: "fans:fan_stiff",
     words: [
       /\b(?:motor |shaft )?bearings?\b.{0,20}\b(?:drags?|rough|seized|shot|locked|scorched|blue|dry|gone)\b/,

@@ -1,6 +1,6 @@
 import type { Reading } from "../../model.ts";
 import { clauseOf } from "../clause.ts";
-import { beside, figureSpan, noteOf, sentenceBefore, wordsNear } from "../near.ts";
+import { beside, figureSpan, noteOf, sentenceBefore } from "../near.ts";
 import { hasPoint, numberOf, numbersOf, ofQuantity } from "../pick.ts";
 import { perScene, type Scene } from "../scene.ts";
 
@@ -112,7 +112,8 @@ function isSupply(scene: Scene, reading: Reading): boolean {
   if (hasLinePoint(reading)) return !isControl;
   if (value < controlBelowV)
     return value < deadLineV && (isInRow(scene, reading) || sideOf(scene, reading) === "load");
-  return !/across|capacitor|\bcap\b/.test(wordsNear(scene, reading).slice(0, 200)) || value < 300;
+  const own = `${reading.subject ?? ""} ${reading.said} ${clauseOf(scene, reading)}`.toLowerCase();
+  return !/across|capacitor|\bcap\b/.test(own) || value < 300;
 }
 
 /** Share of the plate's volts that a rectified bus has and a line has not. Source: rectifier theory, sqrt(2). */
@@ -137,7 +138,14 @@ function isLostOverPart(scene: Scene, reading: Reading): boolean {
   const clause = clauseOf(scene, reading);
   const small = value > 0 && value < controlBelowV;
   const lost = dropped.test(clause) || overIt.test(clause) || isHeaded(scene, reading);
-  return (small && lost) || overPart.test(clause);
+  return (small && (lost || isBesideDrop(scene, reading))) || overPart.test(clause);
+}
+
+/** "4.1 V across the L3 lug, 0.1 on the other two": nothing but what joints lose was read in its note. */
+function isBesideDrop(scene: Scene, reading: Reading): boolean {
+  const note = noteOf(scene, reading);
+  const volts = numbersOf(ofQuantity(note?.readings ?? [], "voltage"));
+  return overIt.test((note?.text ?? "").toLowerCase()) && Math.max(...volts) < controlBelowV;
 }
 
 /** "drop lug to wire: L1 0.04, L2 2.7": the sentence began with what its row of volts is. */
@@ -148,8 +156,8 @@ function isHeaded(scene: Scene, reading: Reading): boolean {
 
 const dropped = /\bdrop(?:s|ped)?\b/;
 /** "lug is burnt, 6.1 V across it": lost in the joint, no voltage of the supply. */
-const overIt =
-  /\b(?:over|across) (?:it|(?:the |that |a )?(?:lug|joint|connection|splice|terminal|blade))\b/;
+export const overIt =
+  /\b(?:over|across) (?:it|(?:the |that |a |each )?(?:(?:l ?\d|[abc]|(?:leg|phase) \w+|\w+ (?:leg|phase)) )?(?:lug|joint|connection|splice|terminal|blade)s?)\b/;
 const overPart =
   /\b(?:over|across) (?:the |that |a )?(?:pole|contacts?|points|(?:closed|made|pulled.?in|held.?in) (?:contactor|contacts?|poles?|points))\b/;
 const namesDrops: (scene: Scene) => boolean = perScene((scene) =>

@@ -51,6 +51,14 @@ export const compressorValvesLeaking: Fault = {
       danger: 2,
       fills: ["pump_down"],
     },
+    {
+      check: "compression",
+      why: "The compressor is to be replaced: acid test of its oil first, then a new drier, and find what broke the valves, liquid or heat",
+      minutes: 60,
+      danger: 3,
+      fills: [],
+      last: true,
+    },
   ],
   source:
     "Rossi & Braun 1997 (directions, discharge temperature left out since sources disagree); frequencies common practice, no source",

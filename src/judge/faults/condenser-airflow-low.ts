@@ -6,6 +6,7 @@ export const condenserAirflowLow: Fault = {
   common: 6,
   where: { state: "running" },
   shows: {
+    "safety:high_pressure": 0.25,
     "subcooling:usual": 0.78,
     "subcooling:high": 0.08,
     "subcooling:low": 0.08,

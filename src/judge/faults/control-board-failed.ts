@@ -5,6 +5,7 @@ export const controlBoardFailed: Fault = {
   says: "a control board has failed",
   common: 2.5,
   shows: {
+    "swap:fan_dead_elsewhere": 0.0006,
     "swap:fan_runs_elsewhere": 0.3,
     "shared:branch": 0.12,
     "control:no_output": 0.5,

@@ -6,6 +6,7 @@ export const defrostFailed: Fault = {
   common: 1.5,
   where: { state: "running", machine: "defrosting" },
   shows: {
+    "safety:low_pressure": 0.09,
     "forced_defrost:works": 0.3,
     "indoor_air:ice_on_indoor_coil": 0.25,
     "indoor_air:ice_on_cold_coil": 0.5,

@@ -6,6 +6,7 @@ export const evaporatorAirflowLow: Fault = {
   common: 9,
   where: { state: "running" },
   shows: {
+    "safety:low_pressure": 0.12,
     "shared:branch": 0.02,
     "shared:indoor": 0.2,
     "subcooling:usual": 0.74,

@@ -57,6 +57,14 @@ export const expansionValveOverfeeding: Fault = {
       danger: 1,
       fills: ["valve_answer"],
     },
+    {
+      check: "valve",
+      why: "Pump down or recover, then look for dirt on the seat and a wrong orifice before a new valve; afterwards superheat at the coil outlet again",
+      minutes: 60,
+      danger: 3,
+      fills: [],
+      last: true,
+    },
   ],
   source:
     "directions: Rossi & Braun 1997, Chen & Braun 2001, Kim et al. 2008 (NIST SP 1087); frequencies common practice, no source",

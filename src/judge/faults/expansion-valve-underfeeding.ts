@@ -6,6 +6,7 @@ export const expansionValveUnderfeeding: Fault = {
   common: 2,
   where: { state: "running", metering: "expansion_valve" },
   shows: {
+    "safety:low_pressure": 0.15,
     "subcooling:usual": 0.59,
     "subcooling:high": 0.34,
     "subcooling:low": 0.04,
@@ -48,6 +49,14 @@ export const expansionValveUnderfeeding: Fault = {
       minutes: 10,
       danger: 1,
       fills: ["valve_answer"],
+    },
+    {
+      check: "valve",
+      why: "Pump down or recover, then screen, strainer and power head, and the valve itself last; afterwards superheat at the coil outlet again",
+      minutes: 60,
+      danger: 3,
+      fills: [],
+      last: true,
     },
   ],
   source:

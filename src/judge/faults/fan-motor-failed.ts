@@ -5,6 +5,8 @@ export const fanMotorFailed: Fault = {
   says: "a fan motor has failed",
   common: 3,
   shows: {
+    "swap:fan_dead_elsewhere": 0.3,
+    "safety:high_pressure": 0.09,
     "swap:fan_runs_elsewhere": 0.001,
     "shared:indoor": 0.2,
     "fan:overloaded": 0.15,

@@ -6,6 +6,7 @@ export const liquidLineRestricted: Fault = {
   common: 2.2,
   where: { state: "running" },
   shows: {
+    "safety:low_pressure": 0.18,
     "subcooling:usual": 0.47,
     "subcooling:high": 0.38,
     "subcooling:low": 0.07,

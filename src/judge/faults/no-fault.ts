@@ -32,6 +32,8 @@ export const noFault: Fault = {
   says: "nothing is wrong with what was measured",
   common: 20,
   shows: {
+    "safety:low_pressure": 0.03,
+    "safety:high_pressure": 0.03,
     ...quietRemarks(),
     ...fineRemarks,
     ...soundGas,

@@ -6,6 +6,7 @@ export const noncondensables: Fault = {
   common: 1.2,
   where: { state: "running" },
   shows: {
+    "safety:high_pressure": 0.2,
     "subcooling:high": 0.72,
     "subcooling:usual": 0.25,
     "subcooling:low": 0.02,

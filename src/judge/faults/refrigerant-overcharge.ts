@@ -6,6 +6,7 @@ export const refrigerantOvercharge: Fault = {
   common: 3.5,
   where: { state: "running" },
   shows: {
+    "safety:high_pressure": 0.15,
     "openings:narrow": 0.4,
     "openings:wide": 0.01,
     "subcooling:high": 0.93,

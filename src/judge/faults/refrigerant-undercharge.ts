@@ -6,6 +6,7 @@ export const refrigerantUndercharge: Fault = {
   common: 8,
   where: { state: "running" },
   shows: {
+    "safety:low_pressure": 0.18,
     "added:again": 0.2,
     "openings:wide": 0.5,
     "openings:narrow": 0.01,

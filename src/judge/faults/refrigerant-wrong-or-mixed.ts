@@ -30,6 +30,14 @@ export const refrigerantWrongOrMixed: Fault = {
       danger: 1,
       fills: ["at_rest"],
     },
+    {
+      check: "charge",
+      why: "Recover all of it into a marked cylinder, new drier, evacuate and weigh in the charge by the plate",
+      minutes: 60,
+      danger: 3,
+      fills: [],
+      last: true,
+    },
   ],
   source: "common practice, no source",
 };

@@ -5,6 +5,7 @@ export const systemLeaking: Fault = {
   says: "the circuit leaks",
   common: 6,
   shows: {
+    "safety:low_pressure": 0.12,
     "openings:wide": 0.2,
     "subcooling:none": 0.07,
     "subcooling:low": 0.08,

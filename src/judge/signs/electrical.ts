@@ -193,7 +193,12 @@ export const electricalSigns: readonly SignGroup[] = [
   },
   {
     group: "swap",
-    background: { follows_drive: 0.01, stays_with_motor: 0.015, fan_runs_elsewhere: 0.01 },
+    background: {
+      follows_drive: 0.01,
+      stays_with_motor: 0.015,
+      fan_runs_elsewhere: 0.01,
+      fan_dead_elsewhere: 0.006,
+    },
     remarks: true,
     source: ours,
   },

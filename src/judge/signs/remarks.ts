@@ -81,7 +81,7 @@ const electricalRemarks: readonly SignGroup[] = [
   remark("cooled", { resets_after_cooling: 0.0195 }),
   remark("storm", { struck_by_storm: 0.013 }),
   remark("call", { calling: 0.15, not_calling: 0.026 }),
-  remark("safety", { safety_open: 0.026 }),
+  remark("safety", { safety_open: 0.026, high_pressure: 0.06, low_pressure: 0.06 }),
   remark("probe", { sensor_reads_wrong: 0.013 }),
   remark("cable", { cable_damaged: 0.0065 }),
   remark("upstream", { same: 0.04 }),

@@ -3,7 +3,7 @@ import { served } from "../board-order.ts";
 import { namedCauses } from "../causes.ts";
 import { leftWords } from "../machine-words.ts";
 import { lastDone } from "../past.ts";
-import { faultWords, likelihood, personName, statusWords } from "../wording.ts";
+import { causeCell, personName, statusWords } from "../wording.ts";
 import type { SheetMaker } from "./sheet-maker.ts";
 import {
   cellTime,
@@ -33,7 +33,7 @@ export const jobsSheet: SheetMaker = {
     { name: "last left", kind: "time", about: "last leaving on this day" },
     { name: "site hours", kind: "number", about: "over all people, this day; open visits count 0" },
     { name: "travel hours", kind: "number", about: "over all people, this day" },
-    { name: "cause", kind: "text", about: "most likely cause, with likely or possible" },
+    { name: "cause", kind: "text", about: "most likely cause, with likely, possible or put right" },
     { name: "done", kind: "text", about: "what was fitted, repaired or cleaned" },
     {
       name: "left as",
@@ -100,7 +100,7 @@ function edge(record: DayRecord, times: readonly string[], which: "first" | "las
 
 function causeOf(judgement: Judgement): Cell {
   const [top] = namedCauses(judgement);
-  return top === undefined ? null : `${likelihood(top)}: ${faultWords(top.fault)}`;
+  return top === undefined ? null : causeCell(top);
 }
 
 function openParts(job: Job): string {

@@ -2,7 +2,7 @@ import type { Cell } from "../../model.ts";
 import { namedCauses } from "../causes.ts";
 import { daysBetween } from "../days.ts";
 import { lastDone } from "../past.ts";
-import { faultWords, likelihood } from "../wording.ts";
+import { causeCell } from "../wording.ts";
 import type { SheetMaker } from "./sheet-maker.ts";
 import { cellTime, type ExportJob } from "./sheet-source.ts";
 
@@ -21,8 +21,16 @@ export const returnsSheet: SheetMaker = {
     { name: "return of job", kind: "number", about: "the job before it on this unit" },
     { name: "days between", kind: "number", about: "from the last word there to this opening" },
     { name: "done then", kind: "text", about: "what was fitted, repaired or cleaned" },
-    { name: "cause then", kind: "text", about: "most likely cause, with likely or possible" },
-    { name: "cause now", kind: "text", about: "most likely cause, with likely or possible" },
+    {
+      name: "cause then",
+      kind: "text",
+      about: "most likely cause, with likely, possible or put right",
+    },
+    {
+      name: "cause now",
+      kind: "text",
+      about: "most likely cause, with likely, possible or put right",
+    },
     { name: "lacking then", kind: "text", about: "what that file never had" },
   ],
   rows: (record) =>
@@ -58,5 +66,5 @@ const order = (a: Cell | undefined, b: Cell | undefined): number =>
 
 function causeOf(judgement: ExportJob["judgement"]): string | null {
   const [top] = namedCauses(judgement);
-  return top === undefined ? null : `${likelihood(top)}: ${faultWords(top.fault)}`;
+  return top === undefined ? null : causeCell(top);
 }

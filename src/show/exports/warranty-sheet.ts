@@ -3,7 +3,7 @@ import { namedCauses } from "../causes.ts";
 import { figures } from "../figures.ts";
 import { stands } from "../standing-reading.ts";
 import { verdictsOf } from "../verdicts-of.ts";
-import { faultWords, likelihood, personName } from "../wording.ts";
+import { causeCell, personName } from "../wording.ts";
 import { partPapers } from "./part-papers.ts";
 import type { SheetMaker } from "./sheet-maker.ts";
 import { cellTime, type DayRecord, type ExportJob, onDay } from "./sheet-source.ts";
@@ -30,7 +30,7 @@ export const warrantySheet: SheetMaker = {
     { name: "called in", kind: "time", about: "when the job was opened" },
     { name: "fitted", kind: "time", about: "when it was said to be in" },
     { name: "by", kind: "text", about: "who said so" },
-    { name: "cause", kind: "text", about: "most likely cause, with likely or possible" },
+    { name: "cause", kind: "text", about: "most likely cause, with likely, possible or put right" },
     { name: "readings before", kind: "text", about: "as said, before the part was in" },
     { name: "readings after", kind: "text", about: "as said, after it" },
     { name: "photos", kind: "number", about: "pictures on the job" },
@@ -95,7 +95,7 @@ function claimRow(record: DayRecord, entry: ExportJob, part: JobPart): readonly 
     cellTime(record, job.opened),
     cellTime(record, part.at),
     personName(part.who, record.names),
-    top === undefined ? "not proven" : `${likelihood(top)}: ${faultWords(top.fault)}`,
+    top === undefined ? "not proven" : causeCell(top),
     before,
     after,
     photos,

@@ -36,8 +36,10 @@ function seenWords({ statements }: ExportJob["job"]): readonly string[] {
 export function causeBlock({ job, judgement }: ExportJob): Block {
   const causes = namedCauses(judgement).slice(0, 2);
   const named = causes.map((suspect, index) => {
-    const word =
-      index === 0 && likelihood(suspect) === "likely" ? "Likely cause" : "Possible cause";
+    const likely = index === 0 && likelihood(suspect) === "likely";
+    const mended = likely ? "Cause, put right" : "Possible cause, put right";
+    const open = likely ? "Likely cause" : "Possible cause";
+    const word = suspect.mended === true ? mended : open;
     return sentence(`${word}: ${faultWords(suspect.fault)}`);
   });
   const found = onceEach(
