@@ -128,3 +128,24 @@ test("a suction valve seated for a test changes nothing, and what is read behind
   const ratio = findings.flatMap(({ values }) => values.compression_ratio ?? [])[0];
   expect(ratio).toBeCloseTo(186.7 / 112.7, 2);
 });
+
+describe("volts at the plug of a fan that is driven by dc", () => {
+  const fed = "310 vdc on the fan plug big pins and 15 on the control";
+  test.each([
+    [`${fed}, speed pin 3.2 V. it just twitches`, true],
+    // 0.5 V asks for nothing; common practice, no source
+    [`${fed}, speed pin 0.4 V. it just twitches`, false],
+    [`${fed}, speed pin 3.2 V. it turns`, false],
+  ])("%s: %s", (text, found) => {
+    const signs = signsOf({ ...outdoor, phases: 3, supply_V: 208 }, text);
+    expect(signs.includes("bad fan:stands_with_voltage")).toBe(found);
+    expect(signs.some((sign) => /control:(?:low|lost)/.test(sign))).toBe(false);
+  });
+});
+
+test("one joint hot, one figure for the others", () => {
+  const signs = (text: string) => signsOf(motor, text).includes("bad joint:burnt_connection");
+  // 15 K are 27 F; ANSI/NETA MTS table 100.18, from memory
+  expect(signs("breaker case on the C pole is 133 F with the others 105")).toBe(true);
+  expect(signs("breaker case on the C pole is 131 F with the others 105")).toBe(false);
+});

@@ -62,7 +62,10 @@ export function nextChecks(
   if (burner && (leader?.probability ?? 0) < leadsFar.from) return [];
   const gainOf = gainsFrom(diagnosis, known);
   const sound = runsSound(leader, evidence);
+  const renewed = leader !== undefined && isMended(leader.fault, scene) ? proofOf(leader) : [];
   const general = (burner ? [] : steps)
+    // what was just put right is not looked at again
+    .filter((step) => !renewed.some(({ check }) => check === step.check))
     .filter(
       (step) => open(step) && !(sound && step.fills.some((one) => ofStandstill.includes(one))),
     )
@@ -81,7 +84,7 @@ export function nextChecks(
     .sort((a, b) => compare(a, b, sure));
   const looks = ranked.filter(({ step }) => step.last !== true);
   const found = withProof(distinct(looks.length === 0 ? ranked : looks), proofs);
-  const settled = found.length === 0 && leader !== undefined && isMended(leader.fault, scene);
+  const settled = found.length === 0 && renewed.length > 0;
   const rest = found.filter((one) => one !== record);
   const calm =
     (leader?.probability ?? 0) >= leads ? [record, ...rest.slice(0, named - 1)] : [...rest, record];

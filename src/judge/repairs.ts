@@ -51,6 +51,15 @@ function deedWords(one: Scene["done"][number], scene: Scene): string {
   return own ? `${words} ${note.slice(Math.max(0, from - itAhead), from)}` : words;
 }
 
+/** "cap swapped last summer by others": none of this call's work. */
+function isOfPast(one: Scene["done"][number], scene: Scene): boolean {
+  const note = scene.notes.find(({ statements }) => statements.includes(one))?.text ?? "";
+  return past.test(note.slice(one.spans[0]?.[1] ?? note.length));
+}
+
+const past =
+  /^\W*(?:it |them )?(?:last (?:summer|winter|spring|fall|autumn|year|season)|by (?:others|somebody|someone|the (?:last|previous|other))|(?:a|two|three|four|\d+) years? (?:ago|back))\b/i;
+
 /** Letters before "washed it" that may name it. */
 const itAhead = 30;
 
@@ -63,6 +72,7 @@ function partsMended(scene: Scene): { part: string; said: string }[] {
   const isTest = (said: string) => swaps.some((one) => one.said === said);
   const done = scene.done
     .filter((one) => mending.includes(one.action) || one.action === "swapped")
+    .filter((one) => !isOfPast(one, scene))
     .map((one) => ({ words: deedWords(one, scene), said: one.said, verb: one.action }));
   const parts = scene.parts
     .filter((one) => one.state === "fitted" && !isFoundNew(one))

@@ -136,9 +136,14 @@ export function onItsCoil(items: readonly Item[], index: number): boolean {
   );
 }
 
+/** "breaker case is hot": nothing that food stands in. */
+const cased =
+  /^(?:breaker|motor|bearing|gear|drive|inverter|pump|meter|fuse|contactor|transformer)$/;
+
 /** "at the indoor end that pipe is 73 F": where on the machine, no air. */
 export function endOfMachine(items: readonly Item[], index: number): boolean {
   const place = items[index]?.label?.place;
+  if (place === "box" && cased.test(items[index - 1]?.text ?? "")) return true;
   if (place !== "indoor_air" && place !== "outdoor_air") return false;
   if (/^(?:end|side|section|half)$/.test(items[index + 1]?.text ?? "")) return true;
   const before = items[index - 1]?.label;
@@ -225,6 +230,14 @@ export function pullsDown(draft: Draft, items: readonly Item[], index: number): 
   const evacuated = items.some(({ text }) => /^(?:vac|vacuum|microns?|pump|evac)$/.test(text));
   if (cooled && !evacuated) draft.hint ??= "temperature";
   return cooled && !evacuated;
+}
+
+/** "contactor pulled in, 208 across all three": a contact moved, nothing was taken out. */
+export function pulledIn(items: readonly Item[], index: number): boolean {
+  return (
+    items[index + 1]?.text === "in" &&
+    /\b(?:contactors?|relays?|starter|coil|solenoid)\b/.test(wordsFrom(items, index - 4, index))
+  );
 }
 
 /** "customer thinks it's low. 84 out": what ends its sentence names no side of the next number. */

@@ -11,6 +11,7 @@ import {
   onItsCoil,
   pointsClose,
   pulledAmps,
+  pulledIn,
   pullsDown,
   satThere,
   speedWord,
@@ -204,6 +205,7 @@ function tell(draft: Draft, items: readonly Item[], index: number): void {
           return;
         }
         if (item.label.action !== undefined && warmthOnly(items, draft, index)) return;
+        if (item.text === "pulled" && pulledIn(items, index)) return;
         if (!joinPlaces(draft, item, item.label)) takeLabel(draft, item.label);
       }
       if (

@@ -2,6 +2,7 @@ import type { OpenQuestion } from "../model.ts";
 import type { Draft } from "./draft.ts";
 import { type Item, itemKind } from "./item.ts";
 import type { Note } from "./note.ts";
+import { vacOrVolts } from "./vac-or-volts.ts";
 import { role } from "./word.ts";
 
 /** Does the number look like a measurement, or is it talk between people? */
@@ -177,40 +178,6 @@ function bothDraw(note: Note, draft: Draft, drafts: readonly Draft[]): boolean {
       Math.abs(draft.value - other.value) < 0.1 * draft.value,
   );
   return alike.length > (draft.points === undefined ? 1 : 0);
-}
-
-const piped =
-  /^(?:section|circuit|ckt|system|loop|lineset|branch|lines|piping|it|them|suction|liquid)$/;
-
-/** "vac on that section 400": a pump is on it, and no meter. */
-function vacOnPipes({ items }: Note, draft: Draft): boolean {
-  const vac = items.slice(0, draft.index).findLastIndex(({ text }) => text === "vac");
-  if (vac < 0 || items[vac + 1]?.text !== "on" || draft.points !== undefined) return false;
-  const words = items.slice(vac + 2, draft.index);
-  const { subject = "", place } = draft;
-  const line = /^(?:suction|discharge|liquid)$/.test(place ?? "") || subject.startsWith("circuit");
-  return line || words.some(({ text }) => piped.test(text));
-}
-
-/** "vac 480": microns of vacuum or volts AC, where neither is spoken of elsewhere. */
-function vacOrVolts(note: Note, draft: Draft): boolean {
-  if (draft.quantity !== "vacuum" || !draft.assumedUnit || draft.value < 20 || draft.value > 700)
-    return false;
-  if (
-    !draft.before.some((index) => note.items[index]?.text === "vac") &&
-    !draft.behind.some((index) => note.items[index]?.text === "vac")
-  )
-    return false;
-  if (draft.after !== undefined || draft.lasting !== undefined) return false;
-  if (vacOnPipes(note, draft)) return false;
-  // what came down by steps was pulled
-  if (draft.series !== undefined) return false;
-  const pumped = note.items.some((item) =>
-    /^(?:hold|holding|holds|held|steady|pump|pulled|pulling|pull|decay|isolated|vacuum|deep|down|valved)$/.test(
-      item.text,
-    ),
-  );
-  return !pumped && !note.context.readings.some((reading) => reading.quantity === "vacuum");
 }
 
 /** Which question, if any, a draft needs. */

@@ -1,8 +1,9 @@
 import type { Finding, Level, Reading } from "../../model.ts";
 import type { Check } from "../check.ts";
 import { clauseOf } from "../clause.ts";
+import { isDcPlug } from "../dc-plug.ts";
 import { loosePin } from "../loose-pin.ts";
-import { beside, wordsNear } from "../near.ts";
+import { beside, noteOf, wordsNear } from "../near.ts";
 import { hasPoint, numberOf, ofQuantity } from "../pick.ts";
 import { isInPoleRow } from "../pole-row.ts";
 import type { Scene } from "../scene.ts";
@@ -77,7 +78,7 @@ function isControl(scene: Scene, reading: Reading): boolean {
   )
     return false;
   if (isDenied(scene, reading) || isRailName(scene, reading)) return false;
-  if (isInPoleRow(scene, reading)) return false;
+  if (isInPoleRow(scene, reading) || isDcPlug(noteOf(scene, reading))) return false;
   if (isLogic(scene, reading)) return true;
   if (reading.kind === "dc") return false;
   if (reading.at === "control" || hasTerminals(reading)) return true;

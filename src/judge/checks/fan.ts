@@ -1,6 +1,7 @@
 import type { Finding, Reading, Statement } from "../../model.ts";
 import type { Check } from "../check.ts";
-import { wordsNear } from "../near.ts";
+import { isDcPlug, isUncommanded, staysPut } from "../dc-plug.ts";
+import { noteOf, wordsNear } from "../near.ts";
 import { bySubject, numberOf, numbersOf, ofQuantity } from "../pick.ts";
 import type { Scene } from "../scene.ts";
 import { gist, listed, plain } from "../words.ts";
@@ -136,9 +137,14 @@ function isNewSince({ notes }: Scene): boolean {
 
 /** A fan that stands with its voltage there. */
 function standingFinding(scene: Scene): Finding[] {
-  const stands = scene.seen.some((one) => stopped.includes(one.observation));
-  if (!stands || isNewSince(scene)) return [];
-  const own = ofFans(scene, "voltage");
+  const atPlug = ofQuantity(scene.readings, "voltage").filter((one) =>
+    isDcPlug(noteOf(scene, one)),
+  );
+  const stands =
+    scene.seen.some((one) => stopped.includes(one.observation)) ||
+    (atPlug.length > 0 && staysPut.test(scene.words));
+  if (!stands || isNewSince(scene) || isUncommanded(numbersOf(atPlug))) return [];
+  const own = atPlug.length > 0 ? atPlug : ofFans(scene, "voltage");
   const said = ofQuantity(scene.readings, "voltage").filter(
     (one) =>
       sideOf(scene, one) === undefined &&

@@ -26,6 +26,8 @@ function isBadAlone(drops: readonly number[], { text }: CaseNote): boolean {
 
 /** K of one joint over its fellows under one load, from which it is mended at once. Source: ANSI/NETA MTS table 100.18 (from memory). */
 const hotK = 15;
+/** "180 with the others at 105": one figure for all its fellows. */
+const others = /\b(?:the |both |all )?(?:others?|rest|other two)\b/i;
 const fellows =
   /\b(?:lugs?|poles?|terminals?|stabs?|studs?|splices?|fuses?|screws?|clips?|breaker|disconnect)\b/i;
 
@@ -39,7 +41,13 @@ export function hotJoint(scene: Scene): Finding[] {
     const cels = numbersOf(degrees).sort((a, b) => a - b);
     const [next, hottest] = cels.slice(-2);
     const coolest = cels[0];
-    if (cels.length < 3 || next === undefined || hottest === undefined || coolest === undefined)
+    const both = cels.length === 2 && others.test(note.text ?? "");
+    if (
+      (cels.length < 3 && !both) ||
+      next === undefined ||
+      hottest === undefined ||
+      coolest === undefined
+    )
       return [];
     if (hottest - next <= hotK || next - coolest > hotK) return [];
     const over = figuresOf(scene).difference(hottest - next);
