@@ -24,12 +24,8 @@ function isTestVoltage(draft: Draft, items: readonly Item[], setting: Setting): 
   if ((setting.insulation || megohmsIn(items)) && setBeforeOhms(draft, items)) return true;
   if (behindMeg(draft, items) || behindTold(draft, items)) return true;
   if (behindRow(draft, items) || (setting.insulation && beforeColon(draft, items))) return true;
-  const volts =
-    draft.unit?.dimension === "voltage"
-      ? draft.value * draft.unit.factor
-      : draft.unit === undefined
-        ? draft.value
-        : Number.NaN;
+  const factor = draft.unit?.dimension === "voltage" ? draft.unit.factor : Number.NaN;
+  const volts = draft.value * (draft.unit === undefined ? 1 : factor);
   if (!testVoltages.includes(volts)) return false;
   const prepared =
     /^(?:at|@|with)$/.test(items[draft.index - 1]?.text ?? "") || headsTest(draft, items);
@@ -92,7 +88,8 @@ function behindMeg(draft: Draft, items: readonly Item[]): boolean {
   const at = /^(?:@|at)$/.test(items[draft.index - 1]?.text ?? "");
   const head = items[draft.index - (at ? 2 : 1)];
   if (head?.kind !== itemKind.unit || !/^meg(?:s|ohms?)?$/.test(head.text)) return false;
-  if (items[draft.index - (at ? 3 : 2)]?.kind === itemKind.number) return false;
+  const last = items[draft.index - (at ? 3 : 2)]?.kind;
+  if (last === itemKind.number || (at && last === itemKind.over)) return last === itemKind.over;
   // "megohms at 500", and nothing measured yet
   if (at && items.filter(({ kind }) => kind === itemKind.number).length === 1) return true;
   const behind = items.slice(draft.index + 1);

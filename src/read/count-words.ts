@@ -50,6 +50,7 @@ function countWord(items: readonly Item[], i: number, plain: string): number {
   }
   // "403 V between all phases": one phrase
   if (/^(?:all|every) (?:legs|phases|leads)$/.test(plain.slice(item.from, item.to))) return 3;
+  if (/^all (?:the way )?a?round$/.test(plain.slice(item.from, item.to))) return 3;
   const noun = next?.text ?? "";
   return /^(?:legs|phases|leads|pairs|lines)$/.test(noun) || item.text === "across" ? 3 : 0;
 }

@@ -37,6 +37,8 @@ export function legsByNumber(
   if (row !== undefined && alone >= 0) return named(tokens, [alone], row.noun);
   const list = toGround ? listOfLeads(tokens) : -1;
   if (list >= 0) return named(tokens, [list], "leads");
+  const over = toGround ? twoOver(tokens) : [];
+  if (over.length > 0) return named(tokens, over, "lead");
   const every = leadsCounted(tokens);
   const [head, machine] = headOf(tokens, every[0] ?? 0);
   // "heaters 1 14.2 amps 2 14.4 3 0": said with its unit, what is counted are no legs
@@ -220,6 +222,19 @@ function leadsCounted(tokens: readonly Token[]): number[] {
   }
   const close = found.every((i, order) => order === 0 || i - (found[order - 1] ?? 0) <= 5);
   return found.length === 3 && close ? found : [];
+}
+
+/** "megs 1 and 2 OL, 3 is 0.4": two leads beyond the meter by their numbers, and the third's own figure. */
+function twoOver(tokens: readonly Token[]): number[] {
+  const first = tokens.findIndex(({ kind }) => kind === tokenKind.number);
+  const [one, and, two, over] = tokens.slice(first, first + 4);
+  if (first < 0 || !/^(?:and|&|n|,)$/.test(and?.text ?? "")) return [];
+  if (((over?.word?.roles ?? 0) & role.over) === 0) return [];
+  const left = ["1", "2", "3"].filter((text) => text !== one?.text && text !== two?.text);
+  if (left.length !== 1 || one?.text === two?.text) return [];
+  const last = tokens.findIndex(({ text }, i) => i > first + 3 && text === left[0]);
+  const joint = /^(?:is|=|:|at|reads|only)$/.test(tokens[last + 1]?.text ?? "");
+  return last > 0 && (joint || isNumber(tokens[last + 1])) ? [first, first + 2, last] : [];
 }
 
 /** "megged 1 2 and 3, all over 500": in a test to ground all three leads by their numbers; where they begin, or -1. */

@@ -18,7 +18,9 @@ function maybe(draft: Draft): boolean {
 }
 
 function readsNext(items: readonly Item[], left: Draft, right: Draft): boolean {
-  return right.index === left.index + 2 && reads.test(items[left.index + 1]?.text ?? "");
+  const noun = items[left.index + 1]?.label?.quantity === "capacitance" ? 1 : 0;
+  const verb = items[left.index + 1 + noun]?.text ?? "";
+  return right.index === left.index + 2 + noun && reads.test(verb);
 }
 
 /** Volts that control circuits, boards and supplies are made with; common practice, no source. */

@@ -11,6 +11,10 @@ const rated: ReadonlySet<string> = new Set([
   "speed",
   "steps",
   "valve_opening",
+  "airflow",
+  "static_pressure",
+  "superheat",
+  "subcooling",
 ]);
 
 function isOutOf(items: readonly Item[], left: Draft, right: Draft): boolean {
@@ -44,6 +48,6 @@ export function outOf(items: readonly Item[], drafts: readonly Draft[]): void {
       if (full !== undefined) full.owner = "of <value>";
       right.gone = true;
       left.behind = [...left.behind, right.index];
-    } else right.rating ??= "nominal";
+    } else right.rating ??= kind.startsWith("su") ? "expected" : "nominal";
   });
 }

@@ -50,7 +50,7 @@ import { sameAgain } from "./same-again.ts";
 import { speeds } from "./speeds.ts";
 import { stages } from "./stages.ts";
 import { statLetters } from "./stat-letters.ts";
-import { setBesideHumidity, statSet } from "./stat-set.ts";
+import { setBesideHumidity, statSet, statShows } from "./stat-set.ts";
 import { statsOfOne } from "./stats-of-one.ts";
 import { swings } from "./swings.ts";
 import { switchSet } from "./switch-set.ts";
@@ -151,7 +151,10 @@ export const byWords = passes(
     several: true,
   },
   {
-    look: ({ drafts, items, context }) => statSet(drafts, items, context.units),
+    look: ({ drafts, items, context }) => {
+      statShows(drafts, items, context.units);
+      statSet(drafts, items, context.units);
+    },
     heads: "stat|tstat|thermostat|t'stat",
     several: true,
   },

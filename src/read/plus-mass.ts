@@ -8,6 +8,28 @@ function leadsOut(items: readonly Item[], index: number): boolean {
   return before === undefined || before.kind === itemKind.sign || before.text === "gas";
 }
 
+/** "factory 9.6 kg + 0.9 for the line set": what the pipes add to a plate's charge, whether its unit is said again or not. */
+export function plusForPipes(drafts: readonly Draft[], items: readonly Item[]): void {
+  drafts.forEach((draft, order) => {
+    const left = drafts[order - 1];
+    if (left?.unit?.dimension !== "mass" || left.gone || draft.gone) return;
+    if (draft.unit !== undefined && draft.unit.dimension !== "mass") return;
+    const between = items.slice(left.index + 1, draft.index).map(({ text }) => text);
+    if (!/^(?:, )?(?:plus|\+|and|add|w|with)$/.test(between.join(" "))) return;
+    const words = items.slice(draft.index + 1, draft.index + 5);
+    const behind = words.map(({ text }) => text).join(" ");
+    if (!/^for (?:the |extra |more )*(?:pip|line|run|len|tub|lineset)/.test(behind)) return;
+    if (draft.unit === undefined) draft.assumedUnit = true;
+    draft.unit ??= left.unit;
+    draft.named = undefined;
+    draft.hint = undefined;
+    draft.place = undefined;
+    draft.series = undefined;
+    if (left.rating !== undefined) draft.rating ??= "expected";
+    else draft.action ??= left.action;
+  });
+}
+
 /** "+1 lb 2 oz", "sc 3, +8oz": so much more went in. */
 export function plusMass(drafts: readonly Draft[], items: readonly Item[], plain: string): void {
   let wentOut = false;

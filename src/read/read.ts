@@ -22,10 +22,12 @@ import { muted } from "./muted.ts";
 import type { Holds, Note } from "./note.ts";
 import { pairThenLines } from "./pair-then-lines.ts";
 import { withoutPauses } from "./pauses.ts";
+import { phaseLetters } from "./phase-letters.ts";
 import { plain } from "./plain.ts";
 import { whileLive } from "./power-on.ts";
 import { pumpShut } from "./pump-shut.ts";
 import { reasonBetween } from "./reason-between.ts";
+import { rowDenied } from "./row-denied.ts";
 import { rowInHand } from "./row-in-hand.ts";
 import { applyRules, asides, remarks } from "./rules/list.ts";
 import { scan } from "./scan.ts";
@@ -103,7 +105,7 @@ export function begin(text: string, context: Context): { note: Note; tokens: rea
   const last = context.readings[context.readings.length - 1]?.quantity;
   const testing = last === "insulation_resistance" || context.test?.ahead === true;
   const scanned = withInitials(legsApart(withSubscripts(scan(even))), text);
-  const said = casesByNumber(withoutPauses(scanned, text));
+  const said = phaseLetters(casesByNumber(withoutPauses(scanned, text)));
   const tokens = legsByNumber(said, testing, rowInHand(context));
   const { units } = context;
   const family = familyOf(context);
@@ -136,6 +138,7 @@ export function begin(text: string, context: Context): { note: Note; tokens: rea
   unsaidStops(items);
   dotTimes(items, even);
   pairThenLines(items);
+  rowDenied(items, even);
   const note: Note = {
     text,
     plain: even,

@@ -222,12 +222,16 @@ function metres(items: readonly Item[], context: Context): boolean {
 
 /** How many bare figures or ohms stand in a row, nothing but commas and strokes between them. */
 function longestRow(items: readonly Item[]): number {
-  let row = 0;
+  let row: Item[] = [];
   let best = 0;
   for (const item of items) {
-    if (item.kind === itemKind.number && (item.unit?.factor ?? 1) <= 1) row++;
-    else if (!/^(?:[,/&]|and|n)$/.test(item.text)) row = 0;
-    best = Math.max(best, row);
+    const ohms = item.kind === itemKind.number && (item.unit?.factor ?? 1) <= 1;
+    if (ohms || item.kind === itemKind.over) row.push(item);
+    else if (!/^(?:[,/&]|and|n)$/.test(item.text)) row = [];
+    const figures = row.filter(
+      ({ kind, owner }) => kind === itemKind.number && owner === undefined,
+    );
+    best = Math.max(best, figures.length > 1 ? row.length : figures.length);
   }
   return best;
 }

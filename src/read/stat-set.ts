@@ -5,6 +5,31 @@ import type { Item } from "./item.ts";
 /** What people set a room to, F and Cel. Common practice, no source. */
 const room: Readonly<Record<UnitHabit, readonly [number, number]>> = { us: [50, 90], si: [10, 32] };
 
+/** "tstat says 78 set for 72, got 26v": what a thermostat shows and is set to are degrees, whatever else has its unit. */
+export function statShows(
+  drafts: readonly Draft[],
+  items: readonly Item[],
+  units: UnitHabit,
+): void {
+  const [low, high] = room[units];
+  drafts.forEach((shown, order) => {
+    const verb = /^(?:says|reads|reading|shows|showing|at|is)$/.test(
+      items[shown.index - 1]?.text ?? "",
+    );
+    const name = items[shown.index - (verb ? 2 : 1)]?.text ?? "";
+    if (!/^(?:stat|tstat|thermostat|t'stat)$/.test(name)) return;
+    const set = drafts[order + 1];
+    if (!verb && set?.rating !== "setpoint") return;
+    for (const draft of [shown, ...(set?.rating === "setpoint" ? [set] : [])]) {
+      const bare = draft.unit === undefined && draft.named === undefined && !draft.gone;
+      if (!bare || draft.points !== undefined) continue;
+      if (draft.value < low || draft.value > high + 20) continue;
+      draft.hint = "temperature";
+      draft.named = "temperature";
+    }
+  });
+}
+
 /** "stat 68 actual 73", "tstat 70 room 76": right behind the thermostat stands what it is set to, where the room's own follows. */
 export function statSet(drafts: readonly Draft[], items: readonly Item[], units: UnitHabit): void {
   const [low, high] = room[units];

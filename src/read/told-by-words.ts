@@ -3,7 +3,7 @@ import type { Draft } from "./draft.ts";
 import { driveOut } from "./drive-out.ts";
 import { lineToLine } from "./line-to-line.ts";
 import type { Note } from "./note.ts";
-import { plusMass } from "./plus-mass.ts";
+import { plusForPipes, plusMass } from "./plus-mass.ts";
 import { sensorShows } from "./sensor-shows.ts";
 import { zoneDegrees } from "./zone-degrees.ts";
 
@@ -11,6 +11,7 @@ import { zoneDegrees } from "./zone-degrees.ts";
 export function toldByWords(drafts: readonly Draft[], note: Note): void {
   const { items, plain, context } = note;
   dipsTo(drafts, items);
+  plusForPipes(drafts, items);
   plusMass(drafts, items, plain);
   driveOut(drafts, items);
   zoneDegrees(drafts, items, context.units);

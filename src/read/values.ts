@@ -25,6 +25,22 @@ function namedAgain(items: readonly Item[], open: number): boolean {
     .some(({ text }) => text.length > 3 && before.some((one) => one.text === text));
 }
 
+/** "open/1.1/1.1 ohms", "megs 72 72 open": between figures of a row. */
+function inRowOfOhms(items: readonly Item[], i: number): boolean {
+  const ohms = items.some(
+    ({ label, unit }) =>
+      unit?.dimension === "resistance" || /resistance$/.test(label?.quantity ?? ""),
+  );
+  const isFigure = (item: Item | undefined): boolean =>
+    item?.kind === itemKind.number || item?.kind === itemKind.over;
+  const [far, before, next, behind] = [-2, -1, 1, 2].map((step) => items[i + step]);
+  if (!ohms) return false;
+  if (next?.text === "/" && isFigure(behind)) return true;
+  if (before?.text === "/" && isFigure(far)) return true;
+  const ends = next === undefined || next.kind === itemKind.line || /^[,.;]$/.test(next.text);
+  return ends && isFigure(before) && isFigure(far);
+}
+
 /** Words that keep "open" from being a meter's reading: it was opened, it opens at. */
 function openIsReading(items: readonly Item[], i: number): boolean {
   const item = items[i];
@@ -63,7 +79,7 @@ function openIsReading(items: readonly Item[], i: number): boolean {
   // "sensor 1 10.1k, 2 9.8k, 3 open"
   if (before?.owner === "<part> <number> reads" && next === undefined) return true;
   if (before?.kind === itemKind.number && before.unit?.figure === "percent") return false;
-  if (namedAgain(items, i)) return true;
+  if (namedAgain(items, i) || inRowOfOhms(items, i)) return true;
   for (let at = i - 1; at >= 0 && at >= i - 7; at--) {
     const near = items[at];
     if (near === undefined || near.kind === itemKind.line || near.text === "." || near.text === ";")

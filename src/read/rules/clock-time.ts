@@ -231,6 +231,7 @@ function claim(note: Note, i: number): number {
   if (textAt(items, i + 1) === "p" && items[i - 1]?.unit?.dimension === "current") return i;
   if (ofGauges(items, i) || gasAgain(note, i) || correctsFigure(note, i)) return i;
   const loose = talkOfTime(items, i);
+  const hourTold = hourBehind(note, i);
   const clock = clockAt(
     items,
     i,
@@ -241,11 +242,11 @@ function claim(note: Note, i: number): number {
       (note.context.units === "si" && shutAt(items, i)) ||
       nextTime(items, i, clockTimes.name) ||
       opensWith(items, i) ||
-      hourBehind(note, i) ||
+      hourTold ||
       twoTimes(items, i),
   );
-  const read =
-    (measured(items, i) || onSide(items, i)) && !meetingRoom(items, i) && !halfTold(items, i);
+  const room = meetingRoom(items, i) || halfTold(items, i) || hourTold;
+  const read = !room && (measured(items, i) || onSide(items, i));
   if (clock === undefined || read || startedAt(items, i)) return i;
   // "still 425 this morning": a gauge that stands where it stood
   const stands = /^(?:still|holding|holds|held|only)$/.test(textAt(items, i - 1));

@@ -174,7 +174,9 @@ export const counts: Rule = {
       const counted = !measures(items[i - 1]) || countNoun(items[i + 3]);
       // "3 of 5", "3 out of 5": "out of" is one item
       const of = text === "of" || (text === "out" && next !== undefined && next.to > next.from + 3);
-      if (of && counted && freeNumber(items[i + 2]) && items[i + 2]?.unit === undefined) {
+      // "14 of 15 RLA"
+      const rated = items[i + 3]?.label?.rating !== undefined;
+      if (of && counted && !rated && freeNumber(items[i + 2]) && items[i + 2]?.unit === undefined) {
         state(note, counts.name, [i, i + 3], { kind: "note", about: "count" });
         return;
       }

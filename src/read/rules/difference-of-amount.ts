@@ -3,7 +3,7 @@ import { isNitrogen } from "../nitrogen-name.ts";
 import { type Note, type Rule, state } from "../note.ts";
 import { role } from "../word.ts";
 import { freeNumber, textAt } from "./near.ts";
-import { changedBy, makesTotal, withTime } from "./told-amount.ts";
+import { changedBy, isLost, makesTotal, withTime } from "./told-amount.ts";
 
 const short: ReadonlySet<string> = new Set([
   "low",
@@ -187,6 +187,8 @@ export const differences: Rule = {
     "bounces",
     "swings",
     "total",
+    "missing",
+    "leaked",
     "totals",
     "makes",
     "brings",
@@ -249,14 +251,17 @@ export const differences: Rule = {
         return;
       }
       const before = textAt(items, i - 1);
+      const grams = note.plain.slice(item.unitFrom, item.to) === "g";
       if (
-        dimension === "mass" &&
+        (dimension === "mass" || grams) &&
         short.has(textAt(items, i + 1)) &&
         // "22 pounds low temp 11"
         !/^(?:side|temp|pressure|stage|fan|speed)$/.test(textAt(items, i + 2)) &&
         // "65# low side": a gauge's
         !note.plain.slice(0, items[i + 1]?.to).endsWith(" side")
       )
+        state(note, differences.name, [i, i + 2], { kind: "note", about: "difference" });
+      else if (dimension === "mass" && isLost(items, i))
         state(note, differences.name, [i, i + 2], { kind: "note", about: "difference" });
       else if (
         (dimension === "pressure" ||

@@ -31,9 +31,20 @@ function atHour({ items, context, plain }: Note, i: number): boolean {
     context.readings.at(-1)?.quantity === "insulation_resistance";
   if (tests && testerVolts.has(item.value)) return false;
   let before = i - 2;
-  while (/^(?:psi|psig|nitrogen|nitro|n2|on|it|there|still|,)$/.test(textAt(items, before)))
+  while (
+    /^(?:psi|psig|nitrogen|nitro|n2|on|it|there|still|holding|held|holds|steady|good|solid|sitting|,)$/.test(
+      textAt(items, before),
+    )
+  )
     before--;
   return freeNumber(items[before]) && before >= i - 5;
+}
+
+/** "Chiller 1 log 1400": at the end of its line the hour that the figures below were read at. */
+function logHour({ items }: Note, i: number): boolean {
+  const [item, next] = [items[i], items[i + 1]];
+  if (!isFace(item) || !isTyped(item) || next?.kind !== itemKind.line) return false;
+  return /^(?:log|logs|logged|readings|rounds|taken)$/.test(textAt(items, i - 1));
 }
 
 /** Share above its first figure that gas in a closed circuit doesn't climb to; our choice, no source. */
@@ -112,6 +123,7 @@ function hourAhead({ items, context }: Note, i: number): boolean {
 export function hourBehind(note: Note, i: number): boolean {
   return (
     atHour(note, i) ||
+    logHour(note, i) ||
     hourSpoken(note, i) ||
     hourAtEnd(note, i) ||
     hourOfHold(note, i) ||

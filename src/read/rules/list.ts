@@ -51,6 +51,7 @@ import { openJob } from "./open-job.ts";
 import { pacedTimes } from "./paced-times.ts";
 import { panelNames } from "./panel-name.ts";
 import { partRule } from "./part.ts";
+import { partsLists } from "./parts-list.ts";
 import { phones } from "./phone-number.ts";
 import { pipePairs } from "./pipe-pair.ts";
 import { plans } from "./plan.ts";
@@ -113,6 +114,7 @@ export const asides: readonly Rule[] = [
   serials,
   accessCodes,
   streetAddresses,
+  partsLists,
   listNumerals,
   letteredDoors,
   lettersAsIn,

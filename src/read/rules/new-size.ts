@@ -26,9 +26,16 @@ function putEnd(items: readonly Item[], i: number): number {
 
 const put = /^(?:put|putting|stuck|popped|threw|installed|fitted|dropped|slapped|got)$/;
 
+/** "put in 7.5": both words are one item. */
+function straightIn(items: readonly Item[], i: number): boolean {
+  const [verb, item] = [items[i - 1], items[i]];
+  return verb?.text === "put" && verb.to - verb.from > "put".length && item?.spoken !== true;
+}
+
 /** "a new five", and behind a verb of fitting "a 7.5" too. */
 function isNamed(items: readonly Item[], i: number): boolean {
   const [verb, article] = [textAt(items, i - 2), textAt(items, i - 1)];
+  if (straightIn(items, i)) return true;
   if (article === "new") return /^(?:a|the|my)$/.test(verb) || put.test(verb) || i === 1;
   return /^(?:a|an|another)$/.test(article) && put.test(verb);
 }
@@ -45,6 +52,7 @@ function isCapacitor({ context, items }: Note, i: number, end: number): boolean 
   if (size < least || size > most) return false;
   const last = context.readings.slice(-lately);
   if (last.some(({ quantity }) => quantity === "capacitance")) return true;
+  if (items.slice(0, i).some(({ label }) => label?.quantity === "capacitance")) return true;
   const named = items.slice(i, Math.max(i, end));
   if (named.some(({ text }) => /^(?:fan|herm|hermetic|start|run)$/.test(text))) return true;
   const reads = items.some(({ text }) =>
@@ -71,7 +79,8 @@ export const newSize: Rule = {
       const fitted = end >= 0 && ended(items, end);
       const behind = fitted ? undefined : items[i + 1];
       if (behind !== undefined && !isStrongBreak(behind) && behind.text !== ",") return;
-      if (capacitor && (fitted || put.test(textAt(items, fresh ? i - 3 : i - 2))))
+      const straight = straightIn(items, i);
+      if (capacitor && (fitted || straight || put.test(textAt(items, fresh ? i - 3 : i - 2))))
         state(note, newSize.name, [i, i + 1], { kind: "part", part: "capacitor", state: "fitted" });
       else if (fresh) state(note, newSize.name, [i, i + 1], { kind: "note", about: "size" });
     });

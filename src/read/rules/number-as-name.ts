@@ -18,6 +18,22 @@ function small(item: Item): boolean {
   );
 }
 
+/** Numbers that doors have; common practice, no source. */
+const leastDoor = 100;
+const mostDoor = 9999;
+
+/** "308 next. fan cap 3.1 on a 5", "on to 412 now": the door that is worked at. */
+function doorNext(items: readonly Item[], i: number): boolean {
+  const item = items[i];
+  const whole = item?.unit === undefined && Number.isInteger(item?.value) && item?.spoken !== true;
+  const value = item?.value ?? 0;
+  if (!whole || value < leastDoor || value > mostDoor) return false;
+  const end = items[i + 2];
+  const ends = end === undefined || isStrongBreak(end) || end.text === ",";
+  if (!begins(items, i) || !ends) return false;
+  return textAt(items, i + 1) === "next";
+}
+
 const starters = /^(?:,|so|and|but|think|because|cause|since|guess|bet|says|sure|reckon|id|say)$/;
 
 /** Does a thought begin here? */
@@ -79,7 +95,10 @@ export const numberAsName: Rule = {
   apply: (note) => {
     const { items } = note;
     items.forEach((item, i) => {
-      if (!freeNumber(item) || !small(item)) return;
+      if (!freeNumber(item)) return;
+      if (doorNext(items, i))
+        state(note, numberAsName.name, [i, i + 2], { kind: "note", about: "place" });
+      if (!small(item)) return;
       const machine = behindRow(note, i);
       if (machine !== undefined) {
         item.kind = itemKind.subject;

@@ -174,7 +174,9 @@ export const plans: Rule = {
       }
       // "comp will not turn over, 112 A": what it does not do is no plan
       const refuses = item.text === "will" && items[i + 1]?.text === "not";
-      const taken = refuses || opens(items, i);
+      // "thermal might be out, shell is 190": a guess
+      const guess = item.text === "might" && /^(?:be|have)$/.test(items[i + 1]?.text ?? "");
+      const taken = refuses || guess || opens(items, i);
       if ((item.roles & role.plan) !== 0 && item.owner === undefined && !taken) plan = i;
       if (
         /^(?:need|needs|order|ordering|needed|bring|grab)$/.test(item.text) &&

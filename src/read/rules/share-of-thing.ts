@@ -18,7 +18,9 @@ export const shares: Rule = {
       let thing = i + 1;
       while (/^(?:of|the|a|its)$/.test(textAt(items, thing))) thing++;
       const part = thing > i + 1 && whole.test(textAt(items, thing));
-      if (!part && !how.test(textAt(items, i + 1))) return;
+      const led = /^(?:over|about|like|maybe)$/.test(textAt(items, i - 1)) ? i - 2 : i - 1;
+      const done = how.test(textAt(items, led)) || /^(?:full|empty)$/.test(textAt(items, i + 1));
+      if (!part && !done && !how.test(textAt(items, i + 1))) return;
       state(note, shares.name, [i, i + 1], { kind: "note", about: "share" });
     });
   },

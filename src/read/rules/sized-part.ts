@@ -50,6 +50,7 @@ const became =
 /** Behind these a figure was read. */
 const readAt = /^(?:at|@|is|are|reads|reading|read|hit|hits|now|only|got|getting|seeing)$/;
 
+const where = /^(?:at|on|in|to|from|across|of|for|the|through|thru|with|into|by|off|near)$/;
 const ends = role.is | role.preposition | role.conjunction | role.next;
 
 function nameOf({ plain }: Note, item: Item): string {
@@ -69,7 +70,8 @@ function nounEnd(note: Note, i: number): number {
       if (item.unit === undefined || !called.has(item.unit.dimension)) break;
       continue;
     }
-    if (item.kind === itemKind.sign || (item.roles & ends) !== 0) break;
+    // "at the heater" may be one item
+    if (item.kind === itemKind.sign || (item.roles & ends) !== 0 || where.test(item.text)) break;
     // "relief valve", "sensor kit": the longest name
     if (noun.test(nameOf(note, item))) {
       const next = items[at + 1];
@@ -145,6 +147,14 @@ function startRange(note: Note, i: number): boolean {
   return startCap.test(nameOf(note, noun));
 }
 
+/** "24v solenoid coil ok": what it is called by, where no figure of its own volts follows. */
+function namesCoil(items: readonly Item[], i: number, end: number): boolean {
+  const coil = items[end - 1]?.text ?? "";
+  const next = items[end];
+  const own = next?.kind === itemKind.number && next.unit?.dimension !== "resistance";
+  return items[i]?.unit?.dimension === "voltage" && !own && /^(?:coil|solenoid)$/.test(coil);
+}
+
 /** "was a 20 A, now a 30 amp fuse", "swapped the 7 psi for a 20 psi switch": what stood there before. */
 function formerSizes(note: Note, i: number, dimension: Dimension): void {
   const { items } = note;
@@ -181,9 +191,12 @@ export const sizedParts: Rule = {
       if (end < 0) return;
       const from = rangeFrom(items, i);
       const said = handled(items, from, end);
-      const pressed = item.unit.dimension === "pressure" && !readAt.test(textAt(items, from - 1));
-      if (!said && !pressed) return;
-      state(note, sizedParts.name, [from, end], { kind: "note", about: "size" });
+      const alone = item.unit.dimension === "pressure" || namesCoil(items, i, end);
+      if (!said && (!alone || readAt.test(textAt(items, from - 1)))) return;
+      // "24v solenoid coil ok 16 ohm": the noun still says whose ohms they are
+      const ohms = items.slice(end, end + 4).some(({ unit }) => unit?.dimension === "resistance");
+      const own = ohms && items[end - 1]?.label?.component === true ? i + 1 : end;
+      state(note, sizedParts.name, [from, own], { kind: "note", about: "size" });
       formerSizes(note, from, item.unit.dimension);
     });
   },

@@ -56,3 +56,11 @@ export function makesTotal({ items, context }: Note, i: number): boolean {
   const before = items.some((other, at) => at < i && other.unit?.dimension === "mass");
   return before || context.readings.some(({ quantity }) => quantity === "mass");
 }
+
+/** "about 60 lb lost", "60 lb leaked out": what the machine has no more. */
+export function isLost(items: readonly Item[], i: number): boolean {
+  const [next, behind] = [textAt(items, i + 1), textAt(items, i + 2)];
+  return (
+    /^(?:lost|missing|leaked)$/.test(next) || (/^(?:was|is)$/.test(next) && behind === "lost")
+  );
+}

@@ -134,7 +134,8 @@ export function doubled(note: Note, i: number, item: Item): boolean {
   const joined = textAt(items, i + 1) !== "and" || goesOn(items, i + 3);
   // "reads 38.8 / 4.1, fitted new 45/5"
   const fresh = /^(?:new|fitted|installed|fresh)$/.test(textAt(items, i - 1));
-  const cap = joined && (fresh || capNear(items, i)) && isTwin(item.value, other.value);
+  const cap =
+    joined && (fresh || putIn(items, i) || capNear(items, i)) && isTwin(item.value, other.value);
   const cable =
     wordBefore(items, i, sized, 3) >= 0 &&
     item.value <= 22 &&
@@ -150,6 +151,15 @@ export function doubled(note: Note, i: number, item: Item): boolean {
   const about = cap ? `size ${item.value}/${other.value}` : "size";
   state(note, SIZE, [i, i + 3], { kind: "note", about });
   return true;
+}
+
+/** "threw in a 45/5", "put a 40/7.5 in", "its a 35/5": what is called by two such sizes is a capacitor. */
+function putIn(items: readonly Item[], i: number): boolean {
+  if (textAt(items, i + 1) !== "/" || !/^an?$/.test(textAt(items, i - 1))) return false;
+  const [far, near] = [textAt(items, i - 3), textAt(items, i - 2)];
+  const verb =
+    /^(?:put|threw|throw|stuck|popped|installed|dropped|slapped|got|need|needs|takes|was|fitted|put in|for|to|with|had|its)$/;
+  return verb.test(near) || (near === "in" && verb.test(far));
 }
 
 /** "45/5 reads 44/3.2": two sizes of a capacitor and what each side has; gives the values their unit. */

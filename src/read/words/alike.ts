@@ -95,117 +95,117 @@ loosed loosen looser looses looting loots lopes loping lorded lords loser losers
 loves lowed lowing lubes lubricate lubricates lucked lucking lucks lugged lurch lured lynch maced maces machined
 macing macro mages maids mails maims maker makers makings males manage managed manages maned manes manger mania
 manic manse mares marker market marking marred marsh marts masked masking masks massage massed massing masted mated
-mater mates mating matins matron matrons matte matter mattes maxes maxing mazes meals meany measure meaty meets
-melts mender menus meres merged merger mergers merging merry mesas messaged messed messing meted meteor meteors
-metes metro metros microbe mighty migrate migrates miked miking mildly miler milers milfs milks mills milted milts
-mimed miming minded minds mined miners mines minim minims mining minis minks mints minuet minuses minuted minuter
-minutest mired miring mislead misled misses mistaken misted misting mistype mistypes misused misusing mixer moaning
-modal modem modes modulated moles molly momenta monitory mooed mooing mooning moons moors moose moped mopes moping
-morel mores morns motel motes moths moues mourning moused mouser mousse mousy mouth mouths mover movers movies mowed
-mowing mugged mugger muggers mugging mules mullion mullions murks mussed mussing muter natty naughty nearby neatly
-necked needled needy negatived nerds neural newer nicer nicety niches nickel nicker nines noised noose nooses
-normalcy noshing notching notifier notifies noting nougat nowise nuder nudes nugatory numbed oases occupier occupies
-odder officer offside ogled older omens onside opener opined opining otter outdoorsy outrage outset outsider outsize
-ovens overcharge overcharges overeat overhead overhear overlord overlords oversight overtire owned owning paced
-paces pacing packer packet pacts paddle paddock paddocked pails pains paint painted paints palace palate pales
-palled palling palls panes panning pants parade paraded parader paraders paras parched pared pares paring parity
-parks parky parred parring parry parse parsed parses parsing parted parting partly passels passers pasted pastes
-pasts pasty patches patted patty paused pauses peace peaky pealed pealing peals pears pecked pecking peddle peeked
-peeking peeks pends penning pepped perfecta perked perks petted petty pharaoh phrase phrased phrases phrasing picker
-picket picking pickled picks piddle pieced pieing pierce pierces pigged piing piked pikes piking piles piling pilled
-pilling pills pimped pimping pimps pinches pinching pines pining pinked pints piped piper pipers pipped pipping
-pissed pisses pistol pitied piton pitying placed placer plaice plane planing planking planting plated platen plats
-platy plods plopped plumped plumping plumps plunder plunge plunged plunges pluses pocking pocks poets pointed pointy
-poker pokes poled poling polled polling polys pongs poohing pooing pooped pooping popes popper poppet pored pores
-poring poser poses positron posses possible posts potion potted poufs pours pouted pouting powder powdered poxes
-prate prats precious preciously precises prefect premise premised premixes prepared preps preset presumes prevent
-preys prices pricey prick pricked pricking pride prided priding pried prier primacy prime primed priming prince
-print printer prints prion priory prize probable probed produced producer profs programmer projection projector
-prole proles promises proms prone properly propped props prose provably prove proves prows pucks puddled puffer
-puffs pules puling puller pullet pulped pulping pulsed pulsing pumas pumper puncher punches punting pupping puree
-purge purging purled purling purls purpler pursed purser purses pursing pursue pusher pushers pusses putted puttying
-quartet quartets quids quiets quilt quilts quins quint quints quips quirt quirts quite quoited quoiting quoits quota
-quotes quoth rabid raced races racing racked radio rafted rafting raged rages ragged ragging raging raiding railing
-raise raiser raises raked raking rally rambling rammed ramming ranee ranees ranger rangers rangy ranked ranking
-ranks ranted ranting raped raping rapping rared raring rasher rasped rasping rasps rater rates ration ratted ratter
-ratting rattle rattled rattler rattlers raved raving razed razing reaches react reacted reacting readopt readying
-reals realty reaming reams reaping reappear reaps rearing rears reattaches rebid rebuild rebuses recapture
-recaptures receive received receives recipe recirculate recirculated recluses recon reconvened recoveries rectal
-rectified rectifies rector recuperates recused recuses redactor redcap reedit reeds reedy refactor refiled reflated
-refract refuges refuse refuted refutes regally regulatory rehear rehired reined reining relax release releases
-remake remanded remap remoter remover removers removes renal rending rends reopen repaid repairer repay repealed
-repeat replace replaces replay replayed requite requited requites reroute reroutes resat resent resents resew resews
-reside residua resin resistant resister resisters resit resits resolutions resort resorting restated restore
-restorer restores rests retch retched retching retired retort retorting retrace returnee returner reused reuses
-revealed revere revered reveres reverie revering revers reverted reverting revolution rewire rewires reword rewove
-rezone ribbed rices ricing ricks rides riding righto riles riling rimes riming ringed ringing rinse rinses rinsing
-ripper rippled risen riser risers risking risks rites rives riving roach roads roams robbed rocket rocks rodent
-roiled roiling roller romped romping romps roods roofs rooks roomy roots roses rotated rotting rotund rouge rouse
-routed router routs rubber rucks ruined ruing ruining rumbaing rumpling rumps runty ruses rushy rusts rutty sable
-sacked sacking sacks safely sages saint saline sanding sands sapper sarge sarong sated satiated satin sating satrap
-saturate saturates saturating saving sawing scabs scads scald scaled scalp scaly scant scarp scats scene scone
-scooting scorcher scorches score scotched scotching scows scrag scram scrams scrape scrapped scratchy scream scree
-screeched screed screes screwy scrip scrubber scuds scuff scupper seabed sealed seamed seams searcher searches
+mater maternal mates mating matins matron matrons matte matter mattes maxes maxing mazes meals meany measure meaty
+meets melts mender menus meres merged merger mergers merging merry mesas messaged messed messing meted meteor
+meteors metes metro metros microbe mighty migrate migrates miked miking mildly miler milers milfs milks mills milted
+milts mimed miming minded minds mined miners mines minim minims mining minis minks mints minuet minuses minuted
+minuter minutest mired miring mislead misled misses mistaken misted misting mistype mistypes misused misusing mixer
+moaning modal modem modes modulated moles molly momenta monitory mooed mooing mooning moons moors moose moped mopes
+moping morel mores morns motel motes moths moues mourning moused mouser mousse mousy mouth mouths mover movers
+movies mowed mowing mugged mugger muggers mugging mules mullion mullions murks mussed mussing muter natty naughty
+nearby neatly necked needled needy negatived nerds neural newer nicer nicety niches nickel nicker nines noised noose
+nooses normalcy noshing notching notifier notifies noting nougat nowise nuder nudes nugatory numbed oases occupier
+occupies odder officer offside ogled older omens onside opener opined opining otter outdoorsy outrage outset
+outsider outsize ovens overcharge overcharges overeat overhead overhear overlord overlords oversight overtire owned
+owning paced paces pacing packer packet pacts paddle paddock paddocked pails pains paint painted paints palace
+palate pales palled palling palls panes panning pants parade paraded parader paraders paras parched pared pares
+paring parity parks parky parred parring parry parse parsed parses parsing parted parting partly passels passers
+pasted pastes pasts pasty patches patted patty paused pauses peace peaky pealed pealing peals pears pecked pecking
+peddle peeked peeking peeks pends penning pepped perfecta perked perks petted petty pharaoh phrase phrased phrases
+phrasing picker picket picking pickled picks piddle pieced pieing pierce pierces pigged piing piked pikes piking
+piles piling pilled pilling pills pimped pimping pimps pinches pinching pines pining pinked pints piped piper pipers
+pipped pipping pissed pisses pistol pitied piton pitying placed placer plaice plane planing planking planting plated
+platen plats platy plods plopped plumped plumping plumps plunder plunge plunged plunges pluses pocking pocks poets
+pointed pointy poker pokes poled poling polled polling polys pongs poohing pooing pooped pooping popes popper poppet
+pored pores poring poser poses positron posses possible posts potion potted poufs pours pouted pouting powder
+powdered poxes prate prats precious preciously precises prefect premise premised premixes prepared preps preset
+presumes prevent preys prices pricey prick pricked pricking pride prided priding pried prier primacy prime primed
+priming prince print printer prints prion priory prize probable probed produced producer profs programmer projection
+projector prole proles promises proms prone properly propped props prose provably prove proves prows pucks puddled
+puffer puffs pules puling puller pullet pulped pulping pulsed pulsing pumas pumper puncher punches punting pupping
+puree purge purging purled purling purls purpler pursed purser purses pursing pursue pusher pushers pusses putted
+puttying quartet quartets quids quiets quilt quilts quins quint quints quips quirt quirts quite quoited quoiting
+quoits quota quotes quoth rabid raced races racing racked radio rafted rafting raged rages ragged ragging raging
+raiding railing raise raiser raises raked raking rally rambling rammed ramming ranee ranees ranger rangers rangy
+ranked ranking ranks ranted ranting raped raping rapping rared raring rasher rasped rasping rasps rater rates ration
+ratted ratter ratting rattle rattled rattler rattlers raved raving razed razing reaches react reacted reacting
+readopt readying reals realty reaming reams reaping reappear reaps rearing rears reattaches rebid rebuild rebuses
+recapture recaptures receive received receives recipe recirculate recirculated recluses recon reconvened recoveries
+rectal rectified rectifies rector recuperates recused recuses redactor redcap reedit reeds reedy refactor refiled
+reflated refract refuges refuse refuted refutes regally regulatory rehear rehired reined reining relax release
+releases remake remanded remap remoter remover removers removes renal rending rends reopen repaid repairer repay
+repealed repeat replace replaces replay replayed requite requited requites reroute reroutes resat resent resents
+resew resews reside residua resin resistant resister resisters resit resits resolutions resort resorting restated
+restore restorer restores rests retch retched retching retired retort retorting retrace returnee returner reused
+reuses revealed revere revered reveres reverie revering revers reverted reverting revolution rewire rewires reword
+rewove rezone ribbed rices ricing ricks rides riding righto riles riling rimes riming ringed ringing rinse rinses
+rinsing ripper rippled risen riser risers risking risks rites rives riving roach roads roams robbed rocket rocks
+rodent roiled roiling roller romped romping romps roods roofs rooks roomy roots roses rotated rotting rotund rouge
+rouse routed router routs rubber rucks ruined ruing ruining rumbaing rumpling rumps runty ruses rushy rusts rutty
+sable sacked sacking sacks safely sages saint saline sanding sands sapper sarge sarong sated satiated satin sating
+satrap saturate saturates saturating saving sawing scabs scads scald scaled scalp scaly scant scarp scats scene
+scone scooting scorcher scorches score scotched scotching scows scrag scram scrams scrape scrapped scratchy scream
+scree screeched screed screes screwy scrip scrubber scuds scuff scupper seabed sealed seamed seams searcher searches
 seared seating seats sections sedated seedy seeps seined seize seizes sells semen sending sends senior seniors
 senors sensory sequenced sequencer serer serge serve served servery serves serviced servile settees settle settler
 settlers seventh sever sewing sexing sexting shack shacking shading shafting shagged shagging shake shaken shaker
 shakers shalt shame shames shaming shape shapes shaping shared sharer shares sharing sharking shave shaver shaves
 shaving shawl shays sheaved sheds sheen sheep sheer shelf shelve shewed shewing shews shier shifty shill shills
 shiner shingle shinned shinning shinny shins shipped ships shire shirt shirted shirting shits shitting shivery shoat
-shock shoeing shoes shone shook shoos shoot shopped shopping shops shore shoring shorten shorter shorting shorty
-shout shouted shouting shouts shoved shoving shower shown showy shredder shrew shrews shrift shrike shtick shuck
-shucked shucking shucks shuns shunts shying sicked sicker sided siding sidles sifting sighed sighing sighs signer
-signet silks silting simmer simmers singer singes singing singled singlet singly sinus sipped sipper sires siring
-sises sites siting situated sixes sized sizes skated skeet skiff skill skimping skinning skins skipped skips skirt
-skiver skying slabs slack slagged slagging slags slain slakes slaking slapping slaps slated slats slayed slaying
-slays sledge sleds sleep sleeping sleet slept slice sliced slicing slick slicker slicking slicks slider slides
-slight slime slims slinging slings slink slinking slipper slits slitting sliver slogged slogging slogs slops slots
-slowed slows sludgy slues slugger slummer slums slung slurs smack smalls smart smarted smarting smarts smelly smelt
-smelted smelting smelts smite smites smock smocked smocking smoky smooch smote smudge smuts snack snacked snagged
-snagging snake snakes snaking snapper snare snared sneaked snick snicker snicking snide sniff sniffier sniffled
-snifter snips snitch snitched snitches snogged snood snore snoring snort snorted snots snowed snowfall snows snubs
-snuff snuffed snuffer snugger snugging snuggled snugs soaking socking socks solderer soldiered soled solidi sooth
-sopping sorted sough sound souped sourced souse sowed spacers spanning spans spare spares sparing spate spates
-spaying spays specifier specifies speck specks speeds speedy spell spells spewed spews spiced spicing spics spies
-spiff spiffed spiky spill spine spines spiny spire spires spited spiting spitting spivs splat splayed splice splicer
-splices spline splint spoken spokes spore spored sporing sport sported sports spouse spouts sprang sprayer spreed
-sprig sprigs springy sprint sprints sprung spuds spurge squared squarer squeaks squeal squeeze squeezer squeezes
-squire stabled stabler stably stacking staged stags stagy staid stairs stake staked staking stale staled stales
-stalk stalked stampede stamper stanch stand stank staple stapled starch starched starching stared staring stark
-starling starlings starred starring starter startled startling starve starves state stater states stating statue
-statues stave staved staves staving stayer staying stead steads steamy steed steeds steep steeped steeping steeps
-stein steins stems stent steppe stepper steppes stepping stets stetting stews stickier stickler sticks sticky
-stiffed stiffer stile stilled stilt sting stinging stinker stinky stint stints stitch stitched stitches stoats
-stocking stocky stoke stoked stoking stole stolid stomped stomping stomps stoned stoner stony stood stooped stooping
-stoops stopper stoppled stoppling stored stork stoups stove stowed stows strain strained strains stranding strands
-stratus straw stray strays streaming streams strep strew strews stria striae stride strife striker string strings
-stripe stripped stripy strive stroke stroll strolls strop stropping strops strung study stuffs stumped stung stunt
-sucker suckled suckling suited suits sulked sulking sulks summed summery superb supped supple suppler supplied
-supplies supposes surer surfing surged suspicions swabs swagged swagging swain swains swamped swatch swatches swats
-swaying sways swear swearing sweater sweaty sweeping sweet swell sweller swells swift swigging swigs swill swilled
-swilling swines swing swingeing swiped switcher switchers swore swots tabla tablas tabled tablet tablets tacks
-tagger taken taker takers tales talker talks tames taming tampered tampering tamps tangs tanker tanking tanned tapes
-taping tapped tapping tares taring tarns tasered tasering tasking tasks tasting taxes taxing teats teeth temperate
-tempo tempos tempt tempts tended tending tented tenting tents terns terribly tester testes testis testy texted
-texting texts thank thanked thanking thanks thaws thees themes therms theses thick thicket thine thingy thinning
-thins thirsty thole thong thorough thrash threes throb throbs throe throes thumbing thumbs thump ticked ticker
-tickled tickling tightener tipped tires toady toaster toasty toddy togged toggled toils tokes toking tolls tonal
-tonally toner tones toots topical topically topper toppled toppling torch torque torques torts torus touchy tough
-tours towed towel toying track trains trammed trams transform transformed transforms transpose transposes trapped
-trapping traps trashy traversed trays treading trees tribes trick tricked tricking trickle trickles tried trier
-triers trifle trikes tripe tripled triplet triplex tripling triply tripos tripper troubled trough trowing trows
-truce truckled trues truing trumping trumps trunk tubas tubed tuber tubers tucking tugged tuned tunes turds turfed
-turfing turfs turner turps tuxes twats tweed tweet tying tykes udder unbend unblocked uncharged uncooked undercharge
-undercharges unfits ungraded unhanded unison unite unites unity unseated untie upend upgrade upgrades usable vague
-vales valued valuer values valuing vantage varied vaunt vaunts vended vends verifies versified vested vests vetted
-vibrated vibrato vibratos voles volute wader waders wafer wafers wafted wafting wager wagers waggles wailing waited
-waiter waiters waiving waked waking waled waling walker walled walling wands waned wanes wanked wanking wanks
-wanting warder wares warier warmed warrant warrants washer washes wastage wasted waster wasters wasting waver wavers
-wedded weeded weeding weeds weeing weening weens weeps weighted weighting weights weighty welder welkin welled
-welted wended wending wends wetter whale whams wheal whereat wheres whets whiled whiling whinging whited whiten
-whiter whitey whiting whits wholesale wholesaled wholesales whoop whops whoso wielded wiggle wiggled wiggler
-wigglers wight wilds wiled wiles wiling wimped wincing winder windiness windy wined winger winging wings winier
-wining winker winking winks winner winning winnings winos wiper wipes wiping wired wised wises wished wising withing
-witter wived wives wiving wobbled wonted woods woofs worded wording worker world wormed worming wouldst wowing
-wrapper wriggles wright writer writhe writing writs wrote wrung yarns yeahs yearn yearns yellowy zeroed zines zoned
+shock shoeing shoes shone shook shoos shoot shopped shops shore shoring shorten shorter shorting shorty shout
+shouted shouting shouts shoved shoving shower shown showy shredder shrew shrews shrift shrike shtick shuck shucked
+shucking shucks shuns shunts shying sicked sicker sided siding sidles sifting sighed sighing sighs signer signet
+silks silting simmer simmers singer singes singing singled singlet singly sinus sipped sipper sires siring sises
+sites siting situated sixes sized sizes skated skeet skiff skill skimping skinning skins skipped skips skirt skiver
+skying slabs slack slagged slagging slags slain slakes slaking slapping slaps slated slats slayed slaying slays
+sledge sleds sleep sleeping sleet slept slice sliced slicing slick slicker slicking slicks slider slides slight
+slime slims slinging slings slink slinking slipper slits slitting sliver slogged slogging slogs slops slots slowed
+slows sludgy slues slugger slummer slums slung slurs smack smalls smart smarted smarting smarts smelly smelt smelted
+smelting smelts smite smites smock smocked smocking smoky smooch smote smudge smuts snack snacked snagged snagging
+snake snakes snaking snapper snare snared sneaked snick snicker snicking snide sniff sniffier sniffled snifter snips
+snitch snitched snitches snogged snood snore snoring snort snorted snots snowed snowfall snows snubs snuff snuffed
+snuffer snugger snugging snuggled snugs soaking socking socks solderer soldiered soled solidi sooth sopping sorted
+sough sound souped sourced souse sowed spacers spanning spans spare spares sparing spate spates spaying spays
+specifier specifies speck specks speeds speedy spell spells spewed spews spiced spicing spics spies spiff spiffed
+spiky spill spine spines spiny spire spires spited spiting spitting spivs splat splayed splice splicer splices
+spline splint spoken spokes spore spored sporing sport sported sports spouse spouts sprang sprayer spreed sprig
+sprigs springy sprint sprints sprung spuds spurge squared squarer squeaks squeal squeeze squeezer squeezes squire
+stabled stabler stably stacking staged stags stagy staid stairs stake staked staking stale staled stales stalk
+stalked stampede stamper stanch stand stank staple stapled starch starched starching stared staring stark starling
+starlings starred starring starter startled startling starve starves state stater states stating statue statues
+stave staved staves staving stayer staying stead steads steamy steed steeds steep steeped steeping steeps stein
+steins stems stent steppe stepper steppes stepping stets stetting stews stickier stickler sticks sticky stiffed
+stiffer stile stilled stilt sting stinging stinker stinky stint stints stitch stitched stitches stoats stocking
+stocky stoke stoked stoking stole stolid stomped stomping stomps stoned stoner stony stood stooped stooping stoops
+stopper stoppled stoppling stored stork stoups stove stowed stows strain strained strains stranding strands stratus
+straw stray strays streaming streams strep strew strews stria striae stride strife striker string strings stripe
+stripped stripy strive stroke stroll strolls strop stropping strops strung study stuffs stumped stung stunt sucker
+suckled suckling suited suits sulked sulking sulks summed summery superb supped supple suppler supplied supplies
+supposes surer surfing surged suspicions swabs swagged swagging swain swains swamped swatch swatches swats swaying
+sways swear swearing sweater sweaty sweeping sweet swell sweller swells swift swigging swigs swill swilled swilling
+swines swing swingeing swiped switcher switchers swore swots tabla tablas tabled tablet tablets tacks tagger taken
+taker takers tales talker talks tames taming tampered tampering tamps tangs tanker tanking tanned tapes taping
+tapped tapping tares taring tarns tasered tasering tasking tasks tasting taxes taxing teats teeth temperate tempo
+tempos tempt tempts tended tending tented tenting tents terns terribly tester testes testis testy texted texting
+texts thank thanked thanking thanks thaws thees themes therms theses thick thicket thine thingy thinning thins
+thirsty thole thong thorough thrash threes throb throbs throe throes thumbing thumbs thump ticked ticker tickled
+tickling tightener tipped tires toady toaster toasty toddy togged toggled toils tokes toking tolls tonal tonally
+toner tones toots topical topically topper toppled toppling torch torque torques torts torus touchy tough tours
+towed towel toying track trains trammed trams transform transformed transforms transpose transposes trapped trapping
+traps trashy traversed trays treading trees tribes trick tricked tricking trickle trickles tried trier triers trifle
+trikes tripe tripled triplet triplex tripling triply tripos tripper troubled trough trowing trows truce truckled
+trues truing trumping trumps trunk tubas tubed tuber tubers tucking tugged tuned tunes turds turfed turfing turfs
+turner turps tuxes twats tweed tweet tying tykes udder unbend unblocked uncharged uncooked undercharge undercharges
+unfits ungraded unhanded unison unite unites unity unseated untie upend upgrade upgrades usable vague vales valued
+valuer values valuing vantage varied vaunt vaunts vended vends verifies versified vested vests vetted vibrated
+vibrato vibratos voles volute wader waders wafer wafers wafted wafting wager wagers waggles wailing waited waiter
+waiters waiving waked waking waled waling walker walled walling wands waned wanes wanked wanking wanks wanting
+warder wares warier warmed warrant warrants washer washes wastage wasted waster wasters wasting waver wavers wedded
+weeded weeding weeds weeing weening weens weeps weighted weighting weights weighty welder welkin welled welted
+wended wending wends wetter whale whams wheal whereat wheres whets whiled whiling whinging whited whiten whiter
+whitey whiting whits wholesale wholesaled wholesales whoop whops whoso wielded wiggle wiggled wiggler wigglers wight
+wilds wiled wiles wiling wimped wincing winder windiness windy wined winger winging wings winier wining winker
+winking winks winner winning winnings winos wiper wipes wiping wired wised wises wished wising withing witter wived
+wives wiving wobbled wonted woods woofs worded wording worker world wormed worming wouldst wowing wrapper wriggles
+wright writer writhe writing writs wrote wrung yarns yeahs yearn yearns yellowy zeroed zines zoned
 `;

@@ -94,7 +94,7 @@ const places: readonly Row[] = [
   ["return trip|return trip fee|return visit|return call", { thing: "level" }],
   ["chw|chilled water|hhw|heating water", { hint: "temperature" }],
   ["oil sep temp|oil separator temp|oil separator|oil sep", { hint: "temperature" }],
-  ["mix air|mixed air|mixed air temp|mat|mixed air temperature", { hint: "temperature" }],
+  ["mix air|mixed air|mixed|mixed air temp|mat|mixed air temperature", { hint: "temperature" }],
   ["sat", { place: "supply_air", hint: "temperature" }],
   [
     "return wet bulb|return wb|ret wb|ret wet bulb|ra wb|return air wet bulb|return air wb",
