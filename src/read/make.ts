@@ -251,6 +251,7 @@ function one(note: Note, draft: Draft, points: readonly string[] | undefined): R
   addConditions(reading, draft);
   addFacts(reading, draft);
   if (value !== null && !plausible(draft, value)) reading.doubtful = true;
+  if (item !== undefined) note.figureAt.set(reading, item.from);
   return reading;
 }
 

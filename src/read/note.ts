@@ -42,6 +42,8 @@ export interface Note {
   readonly holds: Holds;
   /** the times of day that the message gives for what it measured, and where */
   readonly measuredAt: MeasuredAt[];
+  /** where in the text the figure of each reading begins */
+  readonly figureAt: Map<Reading, number>;
   /** what `ask` leaves open */
   open: OpenQuestion | undefined;
 }

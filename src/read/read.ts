@@ -20,6 +20,7 @@ import { legsByNumber } from "./legs-by-number.ts";
 import { measure } from "./measure.ts";
 import { muted } from "./muted.ts";
 import type { Holds, Note } from "./note.ts";
+import { bySentence, type Sentence, sentencesOf } from "./own-sentence.ts";
 import { pairThenLines } from "./pair-then-lines.ts";
 import { withoutPauses } from "./pauses.ts";
 import { phaseLetters } from "./phase-letters.ts";
@@ -152,6 +153,7 @@ export function begin(text: string, context: Context): { note: Note; tokens: rea
     heads: headsOf(tokens),
     holds: holdsOf(items),
     measuredAt: [],
+    figureAt: new Map(),
     open: undefined,
   };
   return { note, tokens };
@@ -237,6 +239,32 @@ function cutBefore(items: readonly Item[], from: number, to: number): number {
   return to;
 }
 
+/** Some of the items as a note of their own. */
+function partOf(note: Note, items: readonly Item[], tokens: readonly Token[]): Note {
+  return {
+    ...note,
+    items,
+    heads: headsOf(tokens),
+    holds: holdsOf(items),
+    ask: [],
+    statements: [],
+    readings: [],
+    unread: [],
+    measuredAt: [],
+  };
+}
+
+function sentenceOf(note: Note, tokens: readonly Token[], [from, to]: Sentence): Note {
+  const items = note.items.slice(from, to).map((item) => ({ ...item }));
+  const begins = items[0]?.from ?? 0;
+  const ends = items[items.length - 1]?.to ?? 0;
+  return partOf(
+    note,
+    items,
+    tokens.filter((token) => token.from >= begins && token.to <= ends),
+  );
+}
+
 /** The note in pieces that are short enough to be looked at many times. */
 function pieces(note: Note, tokens: readonly Token[]): Note[] {
   const { items } = note;
@@ -244,21 +272,10 @@ function pieces(note: Note, tokens: readonly Token[]): Note[] {
   let spoken = 0;
   for (let from = 0; from < items.length; ) {
     const to = from + PIECE >= items.length ? items.length : cutBefore(items, from, from + PIECE);
-    const part = items.slice(from, to);
     const end = items[to]?.from ?? note.text.length;
     const first = spoken;
     while ((tokens[spoken]?.from ?? end) < end) spoken++;
-    out.push({
-      ...note,
-      items: part,
-      heads: headsOf(tokens.slice(first, spoken)),
-      holds: holdsOf(part),
-      ask: [],
-      statements: [],
-      readings: [],
-      unread: [],
-      measuredAt: [],
-    });
+    out.push(partOf(note, items.slice(from, to), tokens.slice(first, spoken)));
     from = to;
   }
   return out;
@@ -277,9 +294,19 @@ export interface Reader {
   readonly understood: Understood;
 }
 
+/** The note as one, then each of its sentences alone: what one says by its own words stands. */
+function readWhole(note: Note, tokens: readonly Token[]): void {
+  const alone = sentencesOf(note.items).map((range) => sentenceOf(note, tokens, range));
+  readPiece(note);
+  for (const sentence of alone) {
+    readPiece(sentence);
+    bySentence(note, sentence);
+  }
+}
+
 export function understand(text: string, context: Context): Reader {
   const { note, tokens } = begin(text, context);
-  if (note.items.length <= LONG) readPiece(note);
+  if (note.items.length <= LONG) readWhole(note, tokens);
   else for (const piece of pieces(note, tokens)) join(note, piece);
   return { note, tokens, understood: finish(note) };
 }
