@@ -129,29 +129,49 @@ function ofMachine(alone: Reading, whole: Reading): Reading {
     : { ...alone, subject: whole.subject };
 }
 
-function replace(note: Note, index: number, by: Reading, at: number): void {
-  note.readings[index] = by;
-  note.figureAt.set(by, at);
+/** The reading of the same figure in the whole note that is not seen yet: one figure of several points is several readings. */
+function wholeOf(
+  note: Note,
+  alone: Reading,
+  at: number,
+  seen: ReadonlySet<Reading>,
+): Reading | undefined {
+  const ofFigure = note.readings.filter((one) => note.figureAt.get(one) === at && !seen.has(one));
+  return ofFigure.find((one) => one.points?.join() === alone.points?.join()) ?? ofFigure[0];
+}
+
+/** Puts a reading where its figure stands among the others. */
+function insert(note: Note, reading: Reading, at: number): void {
+  const next = note.readings.findIndex((one) => (note.figureAt.get(one) ?? -1) > at);
+  note.readings.splice(next < 0 ? note.readings.length : next, 0, reading);
 }
 
 /** What a sentence says by its own words stands: no unit, name or test of its neighbour makes another quantity of it. */
 export function bySentence(note: Note, sentence: Note): void {
   if (!standsAlone(sentence)) return;
   const headed = isHeaded(note.items);
+  const seen = new Set<Reading>();
+  /** figures that the whole note took for something else */
+  const mended = new Set<number>();
   for (const alone of sentence.readings) {
     const at = note.figureAt.get(alone);
     if (at === undefined) continue;
-    const ofFigure = note.readings.filter((one) => note.figureAt.get(one) === at);
-    // one figure of several points is several readings
-    const whole =
-      ofFigure.find((one) => one.points?.join() === alone.points?.join()) ?? ofFigure[0];
-    const index = whole === undefined ? -1 : note.readings.indexOf(whole);
-    if (whole === undefined && isLost(note, alone, at)) note.readings.push(alone);
-    if (whole === undefined) continue;
-    if (!other(alone, whole)) {
-      const before = note.readings.slice(0, index);
-      if (!headed && index > 0) replace(note, index, atItsOwn(alone, whole, before), at);
-    } else if (!manyMeanings.test(alone.figure.unit))
-      replace(note, index, ofMachine(alone, whole), at);
+    const whole = wholeOf(note, alone, at, seen);
+    if (whole === undefined) {
+      const more = [...seen].some((one) => note.figureAt.get(one) === at);
+      if (more ? mended.has(at) : isLost(note, alone, at)) insert(note, alone, at);
+      continue;
+    }
+    const index = note.readings.indexOf(whole);
+    let by = whole;
+    if (other(alone, whole)) {
+      if (!manyMeanings.test(alone.figure.unit)) {
+        by = ofMachine(alone, whole);
+        mended.add(at);
+      }
+    } else if (!headed && index > 0) by = atItsOwn(alone, whole, note.readings.slice(0, index));
+    note.readings[index] = by;
+    note.figureAt.set(by, at);
+    seen.add(by);
   }
 }
