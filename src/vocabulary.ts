@@ -367,3 +367,6 @@ export type LimitName = (typeof limitNames)[number];
 
 /** What of a lock its owner's word says: "my lock is yours to pull". The reader writes it, the record knows it. */
 export const mayComeOff = "may come off";
+
+/** "morning all. New job: …": a greeting ahead of what is said, as the source of a regular expression for its beginning. */
+export const greetingAhead = String.raw`(?:(?:good )?(?:morning|mornin|afternoon|evening|hi|hey|hello|ok|okay|all right|alright)(?: (?:all|everyone|everybody|team|guys|folks|crew|gang|people|again))?[\s,.!:-]+)?`;

@@ -71,6 +71,15 @@ function roomsOf(memory: Memory, job: number): ReadonlySet<string> {
   return new Set(unitsOf(memory, job).flatMap(({ places }) => places ?? []));
 }
 
+const troubled = /\b(?:rooms?|rms?|complaints?|suites?|offices?|apartments?|apts?|units?)\b/i;
+
+/** "cold complaints 901 902 904": the rooms that the call itself told of. */
+function roomsCalled(memory: Memory, job: number): readonly string[] {
+  const complaint = jobAt(memory, job)?.complaint ?? "";
+  const from = troubled.exec(complaint)?.index;
+  return from === undefined ? [] : (complaint.slice(from).match(/(?<![\w.-])\d{3,4}\b/g) ?? []);
+}
+
 /** What a text was read as, and all that this followed from but the context that stood before it. */
 interface ReadIn {
   readonly text: string;
@@ -93,7 +102,7 @@ function readIn(
   const had = last.get(before);
   if (had?.text === text && had.at === at && had.units === units) return had;
   const context = atTime(before, at);
-  const rooms = job === undefined ? [] : [...roomsOf(memory, job)];
+  const rooms = job === undefined ? [] : [...roomsOf(memory, job), ...roomsCalled(memory, job)];
   const known =
     rooms.length === 0
       ? context

@@ -1,3 +1,4 @@
+import type { Context } from "./context.ts";
 import type { Draft } from "./draft.ts";
 import { type Item, itemKind } from "./item.ts";
 import { lineCel, within } from "./line-range.ts";
@@ -21,11 +22,21 @@ export function bothLinesAt(items: readonly Item[]): number {
 }
 
 /** "LP 8.2 HP 25.4, line temps 9 and 36": with both sides' gauges told, the colder line is the suction's, told first. */
-export function bothLines(list: readonly Draft[], items: readonly Item[]): void {
+export function bothLines(
+  list: readonly Draft[],
+  items: readonly Item[],
+  { readings, latest }: Context,
+): void {
   const at = bothLinesAt(items);
   if (at < 0) return;
   const told = list.filter(({ index }) => index < at);
-  const sides = ["suction", "discharge"].every((place) => told.some((one) => one.place === place));
+  // "118 suct 290 hd", then "lines 62 and 95"
+  const before = readings.slice(readings.length - latest);
+  const sides = ["suction", "discharge"].every(
+    (place) =>
+      told.some((one) => one.place === place) ||
+      before.some((one) => one.quantity === "pressure" && one.at === place),
+  );
   if (!sides) return;
   for (const draft of list) {
     if (draft.index !== at && draft.index !== at + 2) continue;

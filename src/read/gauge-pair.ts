@@ -9,6 +9,8 @@ type Range = readonly [low: number, high: number];
 export const lowSide: Readonly<Record<UnitHabit, Range>> = { us: [15, 200], si: [1.5, 14] };
 export const highSide: Readonly<Record<UnitHabit, Range>> = { us: [100, 650], si: [11, 45] };
 export const leastRatio = 1.7;
+/** What a freezer's low side goes down to, where the gas's heat is told beside it. Common practice, no source. */
+const leastFrozen: Readonly<Record<UnitHabit, number>> = { us: 1, si: 0.1 };
 
 /** Two voltages of one supply, as plates give them: no gauges. */
 const supplies = /^(?:110|115|120)\/(?:208|220|230|240)$|^(?:265|277)\/(?:460|480)$|^(?:347)\/600$/;
@@ -241,7 +243,7 @@ export function gaugePair(
     if (right.component || (left.component && !first(items, left))) return;
     const [low, high] = [lowSide[units], highSide[units]];
     const fits =
-      left.value >= low[0] &&
+      left.value >= (hasHeat(items) ? leastFrozen[units] : low[0]) &&
       left.value <= low[1] &&
       right.value >= high[0] &&
       right.value <= high[1] &&

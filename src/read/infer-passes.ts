@@ -117,7 +117,7 @@ export const bySaying = passes(
     several: true,
   },
   {
-    look: ({ drafts, items }) => bothLines(drafts, items),
+    look: ({ drafts, items, context }) => bothLines(drafts, items, context),
     heads: "line|lines|pipe|pipes",
     several: true,
   },

@@ -11,6 +11,7 @@ import { countOfRow } from "./count-of-row.ts";
 import { dampBehind } from "./damp-behind.ts";
 import { dropDenied, dropNots } from "./denied.ts";
 import { deniedAgain } from "./denied-again.ts";
+import { dischargeAir } from "./discharge-air.ts";
 import { eitherPoint } from "./either-point.ts";
 import { endsOfPart } from "./ends-of-part.ts";
 import { fittedReads } from "./fitted-reads.ts";
@@ -67,6 +68,11 @@ import { zeros } from "./zeros.ts";
 /** What words right beside the values make of them. */
 export const byWords = passes(
   { look: ({ drafts, items }) => outsideColon(drafts, items), heads: ":" },
+  {
+    look: ({ drafts, items, context }) => dischargeAir(drafts, items, context.units),
+    heads: "return|ret|rtn",
+    several: true,
+  },
   { look: ({ drafts, items }) => powerSwitched(drafts, items), heads: "power" },
   {
     look: ({ drafts, items, context }) => waterAgain(drafts, items, context),

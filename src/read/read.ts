@@ -1,5 +1,4 @@
 import type { Span, Understood } from "../model.ts";
-import { statuses } from "../vocabulary.ts";
 import { actuallySo } from "./actually-so.ts";
 import { airOfBox } from "./air-of-box.ts";
 import { alsoSo } from "./also-so.ts";
@@ -10,6 +9,7 @@ import { leftOver } from "./cover.ts";
 import { deniedNames } from "./denied-names.ts";
 import { dotTimes } from "./dot-times.ts";
 import { headsOf } from "./heads.ts";
+import { holdsOf } from "./holds.ts";
 import { hotOut } from "./hot-out.ts";
 import { legsApart, withInitials } from "./initials.ts";
 import { isolated } from "./isolated.ts";
@@ -19,7 +19,7 @@ import { kelvinClips, kelvinsApart } from "./kelvin-clips.ts";
 import { legsByNumber } from "./legs-by-number.ts";
 import { measure } from "./measure.ts";
 import { muted } from "./muted.ts";
-import type { Holds, Note } from "./note.ts";
+import type { Note } from "./note.ts";
 import { bySentence, type Sentence, sentencesOf } from "./own-sentence.ts";
 import { pairThenLines } from "./pair-then-lines.ts";
 import { withoutPauses } from "./pauses.ts";
@@ -31,8 +31,8 @@ import { reasonBetween } from "./reason-between.ts";
 import { rowDenied } from "./row-denied.ts";
 import { rowInHand } from "./row-in-hand.ts";
 import { applyRules, asides, remarks } from "./rules/list.ts";
+import { sameThen } from "./same-then.ts";
 import { scan } from "./scan.ts";
-import { signIndex } from "./signs.ts";
 import { withoutTalk } from "./small-talk.ts";
 import { startPart } from "./start-part.ts";
 import { withSubscripts } from "./subscripts.ts";
@@ -46,7 +46,6 @@ import { waitedMinutes } from "./waited-minutes.ts";
 import { warmDay } from "./warm-day.ts";
 import { waterLoop, waterPump } from "./water-loop.ts";
 import { waterWays } from "./water-ways.ts";
-import { role } from "./word.ts";
 
 /** Points of the job's last readings: "one to three" means legs where legs were measured. */
 function familyOf(context: Context): string {
@@ -57,47 +56,6 @@ function familyOf(context: Context): string {
   if (/^phase [ABC]/.test(last)) return `abc${last.slice(-1).toLowerCase()}`;
   if (/^[UVW]$/.test(last)) return `uvw${last.toLowerCase()}`;
   return "";
-}
-
-const statusSigns = new Set([...statuses, "here"].map((name) => signIndex(name)));
-const undoSign = signIndex("undo");
-
-/** "scratch the 0.9" */
-const takesOut =
-  /^(?:scratch|strike|scrap|nix|delete|ignore|disregard|forget|cancel|void|undo|take)\b/;
-
-/** What the items hold, looked at once for all rules. */
-function holdsOf(items: readonly Item[]): Holds {
-  let number = false;
-  let signs = false;
-  let status = false;
-  let undo = false;
-  let aside = false;
-  let mark = false;
-  let place = false;
-  for (const item of items) {
-    if (item.kind === itemKind.number || item.kind === itemKind.code) number = true;
-    if (item.text === "?") mark = true;
-    else if (takesOut.test(item.text)) undo = true;
-    else if (/^(?:left|gone|locked|chained|away|out|should|roof|rooftop)$/.test(item.text))
-      place = true;
-    if (item.kind === itemKind.subject && (item.roles & role.clock) !== 0) aside = true;
-    if (item.signs === undefined) continue;
-    signs = true;
-    for (const sign of item.signs) {
-      if (statusSigns.has(sign)) status = true;
-      else if (sign === undoSign) undo = true;
-    }
-  }
-  return {
-    number,
-    signs,
-    status: status || place || items[0]?.text === "at",
-    undo,
-    aside,
-    question: items[items.length - 1]?.text === "?",
-    mark,
-  };
 }
 
 /** A message cut into items, before any rule has looked at it. */
@@ -118,6 +76,7 @@ export function begin(text: string, context: Context): { note: Note; tokens: rea
   actuallySo(items);
   alsoSo(items);
   thatsThe(items);
+  sameThen(items);
   reasonBetween(items);
   kelvinClips(items);
   kelvinsApart(items, text);

@@ -274,6 +274,7 @@ export function settingOf(
     vacuum: words.vacuum || last === "vacuum",
     capacitor: words.capacitor || last === "capacitance",
     component: words.component,
+    compressor: items.some(({ subject }) => /^compressor\b/.test(subject ?? "")),
     pipes:
       (words.pipes || metres(items, context)) && !words.insulation && !words.ground && !words.leads,
     diode: words.diode || (words.rails && !mega) || (silent && last === "diode_drop"),

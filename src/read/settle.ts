@@ -16,6 +16,8 @@ export interface Setting {
   readonly capacitor: boolean;
   /** a sensor's or a heater's ohms are spoken of */
   readonly component: boolean;
+  /** a compressor is named */
+  readonly compressor: boolean;
 }
 
 /** uF; where no capacitor is spoken of, more "mic" than that are microns. Common practice, no source. */
@@ -80,7 +82,10 @@ export function resistanceOf(
   const named = draft.named === "resistance" && !setting.winding;
   if (named && draft.thing === undefined && draft.points === undefined) return "resistance";
   if (factor === 1000)
-    return (setting.insulation && draft.points !== undefined) || onLead(draft)
+    // "comp 2: 340k" while megging: kilohms of a compressor are no winding's
+    return (setting.insulation &&
+      (draft.points !== undefined || (setting.compressor && draft.place === undefined))) ||
+      onLead(draft)
       ? "insulation_resistance"
       : "resistance";
   if (onLead(draft) && draft.over && !setting.winding) return "insulation_resistance";

@@ -1,3 +1,4 @@
+import type { Statement } from "../model.ts";
 import type { Status } from "../vocabulary.ts";
 import type { Entry } from "./entry.ts";
 import type { Grip } from "./hand.ts";
@@ -19,6 +20,11 @@ const together =
 /** "on site w jo": who is said to be there too. */
 export function alongWith(text: string): string | undefined {
   return together.exec(text.slice(0, 80))?.[1]?.toLowerCase();
+}
+
+/** "moving to rtu 2": what is of that machine from here on, and it has a job of its own. */
+function turnsToMachine(said: Statement): boolean {
+  return said.kind === "note" && said.about.startsWith("in hand ");
 }
 
 /** How the people of a job took it in hand and let it go, from what still stands. */
@@ -53,7 +59,8 @@ export function gripsOf(entries: readonly Entry[]): readonly PersonGrip[] {
         ? "drop"
         : statuses.includes("on_site") ||
             statuses.includes("on_the_way") ||
-            note.statements.some(takesOver)
+            note.statements.some(takesOver) ||
+            note.statements.some(turnsToMachine)
           ? "take"
           : "name";
     const { job, message, channel, who } = entry;

@@ -1,11 +1,14 @@
 import type { Message, Statement } from "../model.ts";
+import { greetingAhead } from "../vocabulary.ts";
 import type { Opening } from "./entry.ts";
 import { namesIn, plainTag, sameWord, type World, wordsOf } from "./names.ts";
 import { opensLater } from "./opens-later.ts";
 import { isTrouble, splitOpening } from "./split-opening.ts";
 
-const opener =
-  /^\s*(?:new|open(?:ing)?(?: a)?(?: new)?|add(?: a)?(?: new)?)\s+(?:job|call|ticket|service call)\b\s*(?:at|for|:|,|-|–|—)?\s*/i;
+const opener = new RegExp(
+  String.raw`^\s*${greetingAhead}(?:new|open(?:ing)?(?: a)?(?: new)?|add(?: a)?(?: new)?)\s+(?:job|call|ticket|service call)\b\s*(?:at|for|:|,|-|–|—)?\s*`,
+  "i",
+);
 /** "site: Smith & Sons": the field's name is no part of it. */
 const label = /^(?:site|place|location|address|customer|account)\s*[:=-]\s*/i;
 const tagPattern = /\b[A-Z]{1,5}[- ]?\d{1,3}[A-Z]?\b/g;
@@ -173,8 +176,8 @@ function assignee(
   people: readonly string[],
 ): Pick<Opening, "assigned" | "second"> & { readonly complaint: string } {
   const sentences = rest
-    // ", Ife" behind a comma is a person as well: one name alone, the last thing said
-    .replace(/,\s+(@?\p{Lu}\p{Ll}+[.!]?\s*)$/u, ". $1")
+    // ", Ife" or ", Ife and Otis" behind a comma are people as well, the last thing said
+    .replace(/,\s+(@?\p{Lu}\p{Ll}+(?: (?:and|&|n|\+|with) @?\p{Lu}\p{Ll}+)?[.!]?\s*)$/u, ". $1")
     .split(/(?<=[.!?])\s+|\s+[-–—]\s+|\n+/)
     .map((sentence) => sentence.trim())
     .filter((sentence) => sentence !== "");

@@ -129,7 +129,13 @@ function closesWith(items: readonly Item[], i: number): boolean {
   const between = items.slice(bye + 1, i).filter(({ from }) => from >= (items[bye]?.signsTo ?? 0));
   if (between.length > 7 || between.some(isFigure)) return false;
   if (between.some(({ text }) => elsewhere.test(text) && !/^(?:out|off)$/.test(text))) return false;
+  // "done at harl 3 hrs 15": nothing but where stands between them
+  const where =
+    between.length <= 2 &&
+    between.every(({ kind, roles }) => kind === itemKind.word && roles === 0) &&
+    / at$/.test(wordsFrom(items, bye, bye + 2).trim() || items[bye]?.text || "");
   return (
+    where ||
     before?.kind === itemKind.sign ||
     before?.kind === itemKind.line ||
     between.length === 0 ||
@@ -186,6 +192,24 @@ function laborAlone(items: readonly Item[], i: number): boolean {
   );
 }
 
+/** "1 hr on rtu 1 45 min on 2": how long which machine took, where several are told or he is done; items taken, or 0. */
+function onMachine(items: readonly Item[], i: number): number {
+  const [item, on, machine] = items.slice(i, i + 3);
+  if (item?.unit?.dimension !== "time" || item.value > 240 || on?.text !== "on") return 0;
+  const number = machine?.kind === itemKind.number && isOrdinalUpTo(machine, 99);
+  const named = machine?.kind === itemKind.subject;
+  if (!number && !named) return 0;
+  const told = items.filter(
+    (one, at) => one.unit?.dimension === "time" && items[at + 1]?.text === "on",
+  );
+  const over = items.some((one) => one.owner === STATUS && farewell.has(statusOf(one) ?? ""));
+  const first = items.find((one) => one.owner === laborRule.name) !== undefined;
+  if (items.some(({ label }) => label !== undefined)) return 0;
+  return (named && (told.length > 1 || over)) || (number && first) ? 3 : 0;
+}
+
+const round = (hours: number): number => Math.round(hours * 100) / 100;
+
 /** "put me down for 3 hours", "2.5 hrs labor", "1 hour overtime" */
 export const laborRule: Rule = {
   name: "<number> hours labor",
@@ -203,6 +227,12 @@ export const laborRule: Rule = {
         return;
       }
       if (item.kind !== itemKind.number || item.owner !== undefined) return;
+      const took = onMachine(items, i);
+      if (took > 0) {
+        const hours = item.unit?.figure === "min" ? item.value / 60 : item.value;
+        state(note, laborRule.name, [i, i + took], { kind: "labor", hours: round(hours) });
+        return;
+      }
       const minuted = item.unit?.figure === "min" && item.value < 240 && isTravel(items, i);
       if (
         minuted &&
@@ -210,7 +240,7 @@ export const laborRule: Rule = {
       ) {
         state(note, laborRule.name, [i, i + 1], {
           kind: "labor",
-          hours: Math.round((item.value / 60) * 100) / 100,
+          hours: round(item.value / 60),
         });
         return;
       }

@@ -1,11 +1,14 @@
+import { greetingAhead } from "../../vocabulary.ts";
 import { itemKind } from "../item.ts";
 import type { Note, Rule } from "../note.ts";
 
+const head = new RegExp(
+  String.raw`^\s*${greetingAhead}(?:new job|new call|open job|open a job|job for|new ticket)\s*[:,-]?\s*`,
+);
+
 /** Where the head "new job" ends in the plain text, if the message begins with it. */
 function headEnd(plain: string): number {
-  const match = /^\s*(?:new job|new call|open job|open a job|job for|new ticket)\s*[:,-]?\s*/.exec(
-    plain,
-  );
+  const match = head.exec(plain);
   return match === null ? -1 : match[0].length;
 }
 
@@ -48,7 +51,7 @@ function coldBox({ items, plain }: Note, from: number, to: number): Tag | undefi
   return { name: plain.slice(box.from, number.to), from: box.from, to: number.to };
 }
 
-const oneName = /^[\s,]*(@?\p{Lu}\p{Ll}+)[\s.!]*$/u;
+const oneName = /^[\s,]*(@?\p{Lu}\p{Ll}+(?: (?:and|&|n|\+|with) @?\p{Lu}\p{Ll}+)?)[\s.!]*$/u;
 
 /** The last sentence, if it begins with a name: "Sorrel", "Dov when you can". */
 function assignedIn(text: string): { readonly name: string; readonly from: number } | undefined {

@@ -60,7 +60,5 @@ export function makesTotal({ items, context }: Note, i: number): boolean {
 /** "about 60 lb lost", "60 lb leaked out": what the machine has no more. */
 export function isLost(items: readonly Item[], i: number): boolean {
   const [next, behind] = [textAt(items, i + 1), textAt(items, i + 2)];
-  return (
-    /^(?:lost|missing|leaked)$/.test(next) || (/^(?:was|is)$/.test(next) && behind === "lost")
-  );
+  return /^(?:lost|missing|leaked)$/.test(next) || (/^(?:was|is)$/.test(next) && behind === "lost");
 }
