@@ -16,6 +16,7 @@ const setting = {
   diode: false,
   vacuum: false,
   component: false,
+  compressor: false,
   pipes: false,
   capacitor: false,
 };
