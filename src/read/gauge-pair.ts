@@ -93,6 +93,7 @@ function told(items: readonly Item[], left: Draft): boolean {
   if (hasHeat(items) || items.some(({ label }) => label?.quantity === "temperature_difference"))
     return true;
   if (isRowBehind(items, left) || isBehindFigure(items, left)) return true;
+  if (isBehindRow(items, left) || (first(items, left) && weatherBehind(items, left))) return true;
   if (isBehindDeed(items, left) || isBehindSpeed(items, left)) return true;
   const lines = lineBehind(items, left) || bothLinesAt(items) > 0;
   if (first(items, left)) return lines || alone(items, left) || isGasNamed(items);
@@ -165,6 +166,26 @@ function isBehindFigure(items: readonly Item[], left: Draft): boolean {
 function isBehindSpeed(items: readonly Item[], left: Draft): boolean {
   const comma = items[left.index - 1]?.text === "," ? 1 : 0;
   return items[left.index - 1 - comma]?.unit?.figure === "Hz";
+}
+
+/** How near each other the legs of one row are, as a share; common practice, no source. */
+const near = 0.25;
+
+/** "amps 32.9 33.3 32.6, 126/381": behind the comma of three legs stroked figures are no more of them. */
+function isBehindRow(items: readonly Item[], left: Draft): boolean {
+  if (items[left.index - 1]?.text !== ",") return false;
+  const row = items.slice(Math.max(0, left.index - 5), left.index - 1);
+  const legs = row.slice(-3).map(({ kind, value }) => (kind === itemKind.number ? value : 0));
+  if (row.length < 3 || row.some(({ text }) => text === "/")) return false;
+  const [least, most] = [Math.min(...legs), Math.max(...legs)];
+  return least > 0 && most - least <= most * near && left.value > most;
+}
+
+/** "118/340, its 88 out": the weather is told beside what a machine runs at. */
+function weatherBehind(items: readonly Item[], left: Draft): boolean {
+  return items
+    .slice(left.index + 3)
+    .some(({ text, label }) => label?.place === "outdoor_air" || /^(?:out|outside)$/.test(text));
 }
 
 /** "117/393 amps 14.1/14.2/14.3": a meter's name and its figures right behind the pair. */

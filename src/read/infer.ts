@@ -10,7 +10,7 @@ import { subjects } from "./hold-subject.ts";
 import { atPointInHand } from "./in-hand.ts";
 import { bySaying } from "./infer-passes.ts";
 import { inherit } from "./inherit.ts";
-import type { Item } from "./item.ts";
+import { type Item, itemKind } from "./item.ts";
 import { legAmongPairs } from "./leg-among-pairs.ts";
 import {
   ampsAtVolts,
@@ -201,6 +201,9 @@ function contrasts(draft: Draft, right: Draft, items: readonly Item[]): boolean 
   // "isolated at 360, ten minutes later 395 microns"
   if (right.after !== undefined && right.ownUnit && !gap.strong) return true;
   if (right.rating !== undefined) return true;
+  // "running 32.9 33.3 32.6, 126/381": the last of a row of its own
+  const ofRow = items[draft.index - 1]?.kind === itemKind.number;
+  if (ofRow && items[draft.index + 1]?.text === "," && right.place !== undefined) return false;
   const sides = items.slice(draft.index + 1, right.index);
   return gap.bare && !sides.some((item) => /^(?:in|out|up|down|at|@)$/.test(item.text));
 }

@@ -1,5 +1,5 @@
 import type { UnitHabit } from "../model.ts";
-import type { Draft } from "./draft.ts";
+import { type Draft, isUntold } from "./draft.ts";
 import { weather } from "./hot-out.ts";
 import type { Item } from "./item.ts";
 
@@ -32,7 +32,11 @@ export function outsideBehind(
   units: UnitHabit,
 ): void {
   drafts.forEach((draft, order) => {
-    if (draft.gone || (draft.named !== "superheat" && draft.named !== "subcooling")) return;
+    const heat = draft.named === "superheat" || draft.named === "subcooling";
+    // "standing pressure 41 psi, its 88 out so its flat"
+    const its = /^(?:its|it's)$/.test(items[draft.index - 1]?.text ?? "");
+    const free = its && isUntold(draft) && items[draft.index + 2]?.text !== "of";
+    if (draft.gone || !(heat || free)) return;
     if (draft.unit !== undefined && draft.unit.dimension !== "temperature") return;
     const led = /^(?:for|at|@|with|w|when|its|it's)$/.test(items[draft.index - 1]?.text ?? "");
     const out = /^(?:out|outside|outdoors|outdoor|ambient|amb|od|oat)$/.test(

@@ -42,6 +42,7 @@ import { passes } from "./pass.ts";
 import { peakThen } from "./peak-then.ts";
 import { pipesAhead, pipesBehind } from "./pipes-at.ts";
 import { powerSwitched } from "./power-on.ts";
+import { pullsDown } from "./pulls-down.ts";
 import { ratedThenPlate } from "./rated-then-plate.ts";
 import { relate } from "./relate.ts";
 import { repeat } from "./repeat.ts";
@@ -72,6 +73,10 @@ export const byWords = passes(
     look: ({ drafts, items, context }) => dischargeAir(drafts, items, context.units),
     heads: "return|ret|rtn",
     several: true,
+  },
+  {
+    look: ({ drafts, items, context }) => pullsDown(drafts, items, context),
+    heads: "down|pulling",
   },
   { look: ({ drafts, items }) => powerSwitched(drafts, items), heads: "power" },
   {

@@ -17,6 +17,7 @@ import { type Item, itemKind } from "./item.ts";
 import { itemsOf } from "./items.ts";
 import { kelvinClips, kelvinsApart } from "./kelvin-clips.ts";
 import { legsByNumber } from "./legs-by-number.ts";
+import { machinesByNumber } from "./machines-by-number.ts";
 import { measure } from "./measure.ts";
 import { muted } from "./muted.ts";
 import type { Note } from "./note.ts";
@@ -77,6 +78,7 @@ export function begin(text: string, context: Context): { note: Note; tokens: rea
   alsoSo(items);
   thatsThe(items);
   sameThen(items);
+  machinesByNumber(items);
   reasonBetween(items);
   kelvinClips(items);
   kelvinsApart(items, text);

@@ -169,12 +169,18 @@ function partBehind(items: readonly Item[], i: number): number {
   return things.has(part?.text ?? "") || partNames.has(part?.text ?? "") ? i + 2 : 0;
 }
 
+/** Hours of a call that are told as a bare figure right behind the farewell, at most. Our choice, no source. */
+const mostHours = 5;
+
 /** "done, 1.5", "leaving. 2.25": quarters of an hour right behind a farewell, and nothing else. */
 function behindFarewell(items: readonly Item[], i: number): boolean {
-  const [bye, joint, item] = items.slice(Math.max(0, i - 2), i + 1);
+  const [bye, joint, item] = [items[i - 2], items[i - 1], items[i]];
   if (item === undefined || item.unit !== undefined || item.spoken || i !== items.length - 1)
     return false;
   const quarters = /^\d{1,2}\.(?:25|5|75)$/.test(item.text) && item.value <= 16;
+  // "leaving 1.5": no water and no air of a machine leaves at so few degrees
+  const parting = i === 1 && /^(?:leaving|left|done)$/.test(joint?.text ?? "");
+  if (parting && quarters && item.value <= mostHours) return true;
   const farewells = bye?.owner === STATUS && farewell.has(statusOf(bye) ?? "");
   return quarters && farewells && /^[,.]$/.test(joint?.text ?? "");
 }

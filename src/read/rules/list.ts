@@ -13,6 +13,7 @@ import { codesShown } from "./code-shown.ts";
 import { colonRows } from "./colon-rows.ts";
 import { complaints } from "./complaint.ts";
 import { confirms } from "./confirm.ts";
+import { countOfSizes } from "./count-of-size.ts";
 import { counts } from "./count-of-things.ts";
 import { dates } from "./date.ts";
 import { defrostFailsafe } from "./defrost-failsafe.ts";
@@ -174,6 +175,7 @@ export const asides: readonly Rule[] = [
   nominalSizes,
   sensorWarm,
   breakers,
+  countOfSizes,
   counts,
   plans,
 ];

@@ -10,8 +10,8 @@ const byPressure =
   /\b(?:switch|switches|sw|hps|lps|hpco|lpco|cutout|cut out|transducer|xducer|relief|relief valve|prv|regulator)$/;
 const byOhms = /\b(?:sensor|sensors|thermistor|thermistors|ntc|probe|probes|pot|resistor)$/;
 const byVolts =
-  /\b(?:coil|solenoid|contactor|relay|transformer|xfmr|motor|mtr|motors|heater|heaters|actuator|valve|blower|damper)$/;
-const byAmps = /\b(?:fuse|fuses|breaker|brkr|disconnect|disco|contactor|relay)$/;
+  /\b(?:coil|solenoid|contactor|relay|transformer|xfmr|motor|mtr|motors|heater|heaters|actuator|valve|blower|damper)s?$/;
+const byAmps = /\b(?:fuse|breaker|brkr|disconnect|disco|contactor|relay)s?$/;
 const byWatts = /\b(?:heater|heaters|strip|strips|kit|element|elements|motor|bulb)$/;
 const byWarmth = /\b(?:limit|limits|klixon|thermodisc|snap disc|link|rollout)$/;
 const byInches =
@@ -46,7 +46,7 @@ const deeds =
   /^(?:put|putting|puts|install|installed|installing|replace|replaced|replacing|swap|swapped|swapping|change|changed|changing|fit|fitted|fitting|threw|throw|throwing|stuck|popped|dropped|slapped|wired|mounted|set|need|needs|needed|order|ordered|ordering|get|getting|grab|grabbed|picking|pick|pick up|used|use|using|went|takes|take|calls|found|had|took|pulled|bring|bought|blew|has|going|brazed|screwed|sweated)$/;
 const fresh = /^(?:a|an|another|new|bad|blown|old|spare|fresh|failed|dead|wrong|two|three|second)$/;
 const became =
-  /^(?:in|on|installed|replaced|fitted|changed|swapped|blown|bad|failed|burnt|burned|popped|ordered|needed|was|blew|shorted|out|to)$/;
+  /^(?:in|on|installed|replaced|fitted|changed|swapped|blown|bad|failed|burnt|burned|popped|ordered|needed|was|blew|shorted|out|to|used)$/;
 /** Behind these a figure was read. */
 const readAt = /^(?:at|@|is|are|reads|reading|read|hit|hits|now|only|got|getting|seeing)$/;
 
