@@ -14,14 +14,30 @@ function hintedOnly(draft: Draft): boolean {
   );
 }
 
+/** How many times the less of two figures beside each other the greater is in one row, at most. Our choice, no source. */
+const mostOfRow = 2;
+
 /** The first of the figures that stand in one row with this one, nothing or a stroke between them. */
 function headOf(list: readonly Draft[], items: readonly Item[], from: number): Draft | undefined {
   let at = from;
+  // "sc 18 20/20.2/19.9 amps": what stands before the strokes is of no row with them
+  let pace = items[(list[from]?.index ?? 0) + 1]?.text === "/" ? 2 : undefined;
   for (let left = list[at - 1]; left !== undefined; left = list[at - 1]) {
     const own = list[at];
     const step = (own?.index ?? 0) - left.index;
     const joined = step === 1 || (step === 2 && items[left.index + 1]?.text === "/");
-    if (!joined || (own?.before.length ?? 0) > 0 || left.ownUnit) break;
+    // "liquid line 103 11.3 11.5 11.2 A": a figure of another size heads no row
+    const [less, more] = [left.value, own?.value ?? 0].sort((a, b) => a - b);
+    const other = (less ?? 0) * mostOfRow < (more ?? 0);
+    if (
+      !joined ||
+      step !== (pace ?? step) ||
+      other ||
+      (own?.before.length ?? 0) > 0 ||
+      left.ownUnit
+    )
+      break;
+    pace = step;
     at--;
   }
   return list[at];

@@ -19,6 +19,7 @@ import { kelvinClips, kelvinsApart } from "./kelvin-clips.ts";
 import { legsByNumber } from "./legs-by-number.ts";
 import { machinesByNumber } from "./machines-by-number.ts";
 import { measure } from "./measure.ts";
+import { minutesSeconds } from "./minutes-seconds.ts";
 import { muted } from "./muted.ts";
 import type { Note } from "./note.ts";
 import { bySentence, type Sentence, sentencesOf } from "./own-sentence.ts";
@@ -79,6 +80,7 @@ export function begin(text: string, context: Context): { note: Note; tokens: rea
   thatsThe(items);
   sameThen(items);
   machinesByNumber(items);
+  minutesSeconds(items);
   reasonBetween(items);
   kelvinClips(items);
   kelvinsApart(items, text);

@@ -27,6 +27,22 @@ function wayBefore(items: readonly Item[], at: number, plain: string): Item | un
   return undefined;
 }
 
+/** "water 71 in": which way it goes, told behind its figure at the end of a clause. */
+function behind(items: readonly Item[], at: number, plain: string): void {
+  const [water, item, way, end] = items.slice(Math.max(0, at - 1), at + 3);
+  if (at === 0 || item === undefined || way === undefined || !isWarmth(item)) return;
+  const ends = end === undefined || end.kind === itemKind.line || /^[,.;]$/.test(end.text);
+  if (
+    !ends ||
+    !/^(?:water|glycol|brine)$/.test(water?.text ?? "") ||
+    !/^(?:in|out)$/.test(way.text)
+  )
+    return;
+  if (ofSide.test(plain.slice(0, item.from)) || way.label?.place !== undefined) return;
+  way.kind = itemKind.label;
+  way.label = { place: way.text === "in" ? "water_in" : "water_out", hint: "temperature" };
+}
+
 /** "glycol goes in at -3 and comes out at -7", "water enters at 12 and leaves at 7": degrees at both ends, no times. */
 export function waterWays(items: readonly Item[], plain: string): void {
   let from = 0;
@@ -40,6 +56,7 @@ export function waterWays(items: readonly Item[], plain: string): void {
     const named = way && isWarmth(item) ? wayBefore(items, at, plain) : undefined;
     const turned = /\b(?:in|enters|entering)\b/.test(words) ? "in" : "out";
     last = named === undefined ? undefined : turned;
+    behind(items, at, plain);
     if (named === undefined || named.label?.place !== undefined) return;
     named.kind = itemKind.label;
     named.label = { place: places[turned], hint: "temperature" };
