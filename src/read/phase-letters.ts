@@ -22,6 +22,7 @@ function figureAt(tokens: readonly Token[], i: number): number {
   if (/^(?:[-/]|to)$/.test(before?.text ?? "")) return -1;
   if (
     before?.kind === tokenKind.word &&
+    !isNumber(before) &&
     before.word?.unit === undefined &&
     !heads.test(before.text)
   )

@@ -75,16 +75,8 @@ function phraseFrom(items: readonly Item[], end: number, typed: string): number 
 
 const isFigure = ({ kind }: Item): boolean => kind === itemKind.number;
 
-/** "10-4, rolling": what is said on the radio for "heard" is no figure. */
-function heard(items: Item[], typed: string): void {
-  const length = /^\s*10-4\b(?!\s*[.:]?\d)/.exec(typed)?.[0].length ?? 0;
-  const told = items.findIndex(({ from }) => from >= length);
-  if (length > 0) items.splice(0, told < 0 ? items.length : told);
-}
-
 /** "ok so um lead 1 …", "… thanks": takes what only opens or closes the message off its items, where figures are left. */
 export function withoutTalk(items: Item[], typed: string, asked: boolean): void {
-  heard(items, typed);
   const closed = closedAt(items, typed);
   if (items.slice(0, closed).some(isFigure)) items.splice(closed);
   const opened = openedTo(items, asked);

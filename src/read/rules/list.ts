@@ -22,6 +22,7 @@ import { doneWith } from "./done-with.ts";
 import { dottedRooms } from "./dotted-rooms.ts";
 import { faultCodes } from "./fault-code.ts";
 import { gasInHand } from "./gas-in-hand.ts";
+import { heard } from "./heard.ts";
 import { ifThen } from "./if-then.ts";
 import { knownRooms } from "./known-room.ts";
 import { laborRule } from "./labor.ts";
@@ -111,6 +112,7 @@ export const asides: readonly Rule[] = [
   pointCorrections,
   sameByNumber,
   rowGoesOn,
+  heard,
   phones,
   serials,
   accessCodes,
