@@ -36,6 +36,7 @@ import { numberedCases, waresCold } from "./numbered-cases.ts";
 import { netOil, oilSides } from "./oil-sides.ts";
 import { otherOfPair } from "./other-of-pair.ts";
 import { outOf } from "./out-of.ts";
+import { outputPairs } from "./output-pairs.ts";
 import { outAtEnd, outsideBehind } from "./outside-behind.ts";
 import { outsideColon } from "./outside-colon.ts";
 import { passes } from "./pass.ts";
@@ -74,6 +75,7 @@ export const byWords = passes(
     heads: "return|ret|rtn",
     several: true,
   },
+  { look: ({ drafts, items }) => outputPairs(drafts, items), heads: "output|outputs" },
   {
     look: ({ drafts, items, context }) => pullsDown(drafts, items, context),
     heads: "down|pulling",

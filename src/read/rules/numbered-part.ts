@@ -44,7 +44,7 @@ function valveTold(items: readonly Item[], i: number): boolean {
   );
 }
 
-/** "at the schrader on dairy case 4", "case 4 is 38 F": one of a line of cases, no degrees. */
+/** "at the valve core on dairy case 4", "case 4 is 38 F": one of a line of cases, no degrees. */
 function isCase({ items, plain }: Note, i: number): boolean {
   const noun = items[i - 1];
   if (noun === undefined || !/\bcase$/.test(plain.slice(noun.from, noun.to))) return false;

@@ -126,7 +126,7 @@ export const settledSet: Proof = {
       measured(ledger, "temperature", since).some(({ at }) => at === "suction")),
 };
 
-/** "dye at the schrader", "bubbles on the flare": a place, in whatever words. */
+/** "dye at the service port", "bubbles on the flare": a place, in whatever words. */
 const leaksAt =
   /\b(?:dye|bubbl\w+|leak(?:s|ed|ing|'s)?|hiss\w*|oil)\b[^.?]{0,12}\b(?:at|on|from|around)\b (?:the |a |its )?(?!it\b|this\b|that\b|here\b|there\b|system\b|unit\b)[a-z]{3,}/;
 
