@@ -32,6 +32,7 @@ import { lettersAlone, lowOfLeg } from "./letters-alone.ts";
 import { markedThenRead } from "./marked-then-read.ts";
 import { minutesAfter } from "./minutes-after.ts";
 import { nameRow } from "./name-row.ts";
+import { nowBoth } from "./now-both.ts";
 import { numberedCases, waresCold } from "./numbered-cases.ts";
 import { netOil, oilSides } from "./oil-sides.ts";
 import { otherOfPair } from "./other-of-pair.ts";
@@ -75,6 +76,7 @@ export const byWords = passes(
     heads: "return|ret|rtn",
     several: true,
   },
+  { look: ({ drafts, items }) => nowBoth(drafts, items), heads: "now", several: true },
   { look: ({ drafts, items }) => outputPairs(drafts, items), heads: "output|outputs" },
   {
     look: ({ drafts, items, context }) => pullsDown(drafts, items, context),
