@@ -14,6 +14,7 @@ import {
 } from "./goes-left.ts";
 import { groundThenOver } from "./ground-then-over.ts";
 import { type Item, itemKind } from "./item.ts";
+import { nounOf } from "./subject-noun.ts";
 import { secondOfHeats } from "./turned-clause.ts";
 import { role } from "./word.ts";
 
@@ -147,16 +148,16 @@ function smoothCut(gap: Gap, to: number): number {
   }
 }
 
-const nounOf = (item: Item | undefined): string | undefined =>
-  / \w{1,2}$/.test(item?.subject ?? "") ? item?.subject?.replace(/ \w+$/, "") : undefined;
+const countedNoun = (item: Item | undefined): string | undefined =>
+  item?.subject !== undefined && / \w{1,2}$/.test(item.subject) ? nounOf(item.subject) : undefined;
 
 /** "comp 1 superheat 12 amps 14 on comp 2 superheat 9": where the first machine was named ahead, so is the next of its kind. */
 function nextMachine({ items, left, leading, to }: Gap, next: number): boolean {
-  const noun = nounOf(items[next]);
+  const noun = countedNoun(items[next]);
   if (noun === undefined || !leading.includes("S") || items[to]?.kind !== itemKind.number)
     return false;
-  const last = items.findLast((item, at) => at < left.index && nounOf(item) !== undefined);
-  return nounOf(last) === noun && last?.subject !== items[next]?.subject;
+  const last = items.findLast((item, at) => at < left.index && countedNoun(item) !== undefined);
+  return countedNoun(last) === noun && last?.subject !== items[next]?.subject;
 }
 
 /** "81 outside supply air's 61": the verb is of the name that it is joined to. */
