@@ -171,10 +171,8 @@ const ofUnit: readonly ((draw: Draw) => Said)[] = [
     return pick<Said>([
       [`recovered ${write(kilograms)} kg`, [recovered]],
       [`added ${grams} g`, [charged]],
-      [
-        `recovered ${write(kilograms)} kg, ${grams} g short`,
-        [recovered, { quantity: "mass", value: grams / 1000 }],
-      ],
+      // what is short of the plate is a difference, nothing that was weighed
+      [`recovered ${write(kilograms)} kg, ${grams} g short`, [recovered]],
     ]);
   },
 ];
