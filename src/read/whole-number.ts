@@ -81,7 +81,9 @@ function startsAnother(tokens: readonly Token[], rest: Whole, i: number): boolea
   const next = numberWord(tokens[rest.end])?.kind;
   // "four hundred and | three hundred ninety nine"
   if (next === "hundred") return true;
-  if (tokens[i]?.text === "and") return false;
+  // "four hundred and | three ninety five": nobody says "and three ninety" of one number
+  if (tokens[i]?.text === "and")
+    return next === "tens" && rest.end === i + 2 && numberWord(tokens[i + 1])?.kind === "ones";
   const kind = numberWord(tokens[i])?.kind;
   const single = rest.end === i + 1;
   // "eleven hundred | eleven fifty"
@@ -97,6 +99,9 @@ function pair(tokens: readonly Token[], head: Group): Whole | undefined {
   const next = group(tokens, head.end + dash);
   if (next === undefined || head.kind === "zero" || head.kind === "oh") return undefined;
   const scale = numberWord(tokens[next.end])?.kind;
+  // "three ninety | four hundred"
+  if (scale === "hundred" && head.kind === "ones" && next.kind === "both")
+    return { value: head.value * 100 + next.value - (next.value % 10), end: next.end - 1 };
   if (scale === "hundred" || scale === "thousand") return undefined;
   if (threeInRow(tokens, head, next)) return undefined;
   if (head.value >= 10 && next.value >= 10 && countsDegrees(tokens, next.end)) return undefined;
