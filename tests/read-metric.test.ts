@@ -1,20 +1,13 @@
-import { expect, test } from "vitest";
-import { follow, startContext } from "../src/read/context.ts";
-import { read } from "../src/read/read.ts";
-import { randomFrom } from "./support/random.ts";
+import { test } from "vitest";
+import { expectAsMeant } from "./support/drawn-checks.ts";
+import type { Want } from "./support/drawn-notes.ts";
 
 /** Draws, and the share that may be read otherwise, and silently so. */
 const DRAWS = 300;
 const MOST_OTHERWISE = 0.065;
 const MOST_SILENT = 0.045;
 
-interface Value {
-  readonly quantity: string;
-  readonly value: number;
-  readonly at?: string;
-  readonly action?: string;
-}
-type Said = readonly [text: string, values: readonly Value[]];
+type Said = readonly [text: string, values: readonly Want[]];
 
 /** One of a list; a figure between two, and as it is written: with a decimal comma or a point. */
 interface Draw {
@@ -36,12 +29,12 @@ function drawFrom(random: () => number): Draw {
   };
 }
 
-const bar = (value: number, at?: string): Value => ({
+const bar = (value: number, at?: string): Want => ({
   quantity: "pressure",
   value: value * 1e5,
   ...(at === undefined ? {} : { at }),
 });
-const warm = (value: number, at: string): Value => ({ quantity: "temperature", value, at });
+const warm = (value: number, at: string): Want => ({ quantity: "temperature", value, at });
 
 /** Three of one size, as legs and windings have them. */
 function row({ figure }: Draw, low: number, high: number, digits: number): readonly number[] {
@@ -231,7 +224,7 @@ function summary(random: () => number): readonly [before: string, said: Said] {
       .map(({ one }) => one);
   const told = some(ofMachine, 1, 3);
   const names = draw.pick(machines);
-  const values: Value[] = [];
+  const values: Want[] = [];
   const say = (list: readonly ((draw: Draw) => Said)[]): string[] =>
     list.map((one) => {
       const [text, more] = one(draw);
@@ -247,37 +240,16 @@ function summary(random: () => number): readonly [before: string, said: Said] {
 }
 
 test("what a metric crew tells is read as it was meant", () => {
-  const seed = Number(process.env.READBACK_SEED ?? Date.now() % 100000);
-  const random = randomFrom(seed);
-  const [otherwise, silent]: [string[], string[]] = [[], []];
-  for (let turn = 0; turn < DRAWS; turn++) {
-    const [before, [text, wanted]] = summary(random);
-    const start = startContext("si");
-    const context = before === "" ? start : follow(start, read(before, start));
-    const { readings, ask, unread } = read(text, context);
-    const left = [...readings];
-    const missed = wanted.filter(({ quantity, value, at, action }) => {
-      const found = left.findIndex(
-        (one) =>
-          one.quantity === quantity &&
-          Math.abs(Number(one.value) - value) <= 1e-6 * Math.abs(value) + 1e-9 &&
-          (at === undefined || one.at === at) &&
-          (quantity !== "mass" || one.action === action),
-      );
-      if (found >= 0) left.splice(found, 1);
-      return found < 0;
-    });
-    if (missed.length === 0 && left.length === 0) continue;
-    otherwise.push(`${before} || ${text}`);
-    if (ask.length === 0 && unread.length === 0) silent.push(`${before} || ${text}`);
-  }
-  console.log(
-    `seed ${seed}: of ${DRAWS} metric notes ${otherwise.length} otherwise, ${silent.length} silently`,
-  );
-  expect(silent.length, silent.slice(0, 9).join("\n---\n")).toBeLessThanOrEqual(
-    DRAWS * MOST_SILENT,
-  );
-  expect(otherwise.length, otherwise.slice(0, 9).join("\n---\n")).toBeLessThanOrEqual(
-    DRAWS * MOST_OTHERWISE,
-  );
+  expectAsMeant({
+    name: "metric notes",
+    units: "si",
+    draws: DRAWS,
+    mostOtherwise: MOST_OTHERWISE,
+    mostSilent: MOST_SILENT,
+    draw: (random) => {
+      const [before, [text, wanted]] = summary(random);
+      return { before, text, wanted };
+    },
+    also: (one, { quantity, action }) => quantity !== "mass" || one.action === action,
+  });
 });

@@ -1,23 +1,13 @@
-import { expect, test } from "vitest";
-import { startContext } from "../src/read/context.ts";
-import { read } from "../src/read/read.ts";
-import { randomFrom } from "./support/random.ts";
+import { test } from "vitest";
+import { expectAsMeant } from "./support/drawn-checks.ts";
+import { ofFahrenheit, ofPsi, type Want } from "./support/drawn-notes.ts";
 
 /** Draws, and the share that may be read otherwise, and silently so. */
 const DRAWS = 250;
 const MOST_OTHERWISE = 0.09;
 const MOST_SILENT = 0.055;
 
-interface Value {
-  readonly quantity: string;
-  readonly value: number;
-  readonly at?: string;
-}
-
-type Said = readonly [text: string, values: readonly Value[]];
-
-const ofPsi = (psi: number): number => psi * 6894.757293168;
-const ofFahrenheit = (degrees: number): number => (degrees - 32) / 1.8;
+type Said = readonly [text: string, values: readonly Want[]];
 
 /** One of a list, and a figure between two. */
 interface Draw {
@@ -36,7 +26,7 @@ function drawFrom(random: () => number): Draw {
   };
 }
 
-const line = (at: string, degrees: number): Value => ({
+const line = (at: string, degrees: number): Want => ({
   quantity: "temperature",
   value: ofFahrenheit(degrees),
   at,
@@ -133,7 +123,7 @@ const pairs: readonly (readonly [first: string, second: string])[] = [
   ["compressor 1", "compressor 2"],
 ];
 
-interface Wanted extends Value {
+interface Wanted extends Want {
   /** of which of the two machines, none of the unit's own */
   readonly machine?: string;
 }
@@ -167,35 +157,13 @@ function summary(random: () => number): { readonly text: string; readonly wanted
 }
 
 test("what is told of two machines and their unit in one message is told of each of them", () => {
-  const seed = Number(process.env.READBACK_SEED ?? Date.now() % 100000);
-  const random = randomFrom(seed);
-  const [otherwise, silent]: [string[], string[]] = [[], []];
-  for (let turn = 0; turn < DRAWS; turn++) {
-    const { text, wanted } = summary(random);
-    const { readings, ask, unread } = read(text, startContext("us"));
-    const left = [...readings];
-    const missed = wanted.filter(({ quantity, value, at, machine }) => {
-      const found = left.findIndex(
-        (one) =>
-          one.quantity === quantity &&
-          Math.abs(Number(one.value) - value) <= 1e-6 * Math.abs(value) + 1e-9 &&
-          (at === undefined || one.at === at) &&
-          one.subject?.slice(-1) === machine,
-      );
-      if (found >= 0) left.splice(found, 1);
-      return found < 0;
-    });
-    if (missed.length === 0 && left.length === 0) continue;
-    otherwise.push(text);
-    if (ask.length === 0 && unread.length === 0) silent.push(text);
-  }
-  console.log(
-    `seed ${seed}: of ${DRAWS} summaries ${otherwise.length} otherwise, ${silent.length} silently`,
-  );
-  expect(silent.length, silent.slice(0, 9).join("\n---\n")).toBeLessThanOrEqual(
-    DRAWS * MOST_SILENT,
-  );
-  expect(otherwise.length, otherwise.slice(0, 9).join("\n---\n")).toBeLessThanOrEqual(
-    DRAWS * MOST_OTHERWISE,
-  );
+  expectAsMeant({
+    name: "summaries",
+    units: "us",
+    draws: DRAWS,
+    mostOtherwise: MOST_OTHERWISE,
+    mostSilent: MOST_SILENT,
+    draw: summary,
+    also: (one, { machine }) => one.subject?.slice(-1) === machine,
+  });
 });

@@ -71,12 +71,12 @@ function roomsOf(memory: Memory, job: number): ReadonlySet<string> {
   return new Set(unitsOf(memory, job).flatMap(({ places }) => places ?? []));
 }
 
-const troubled = /\b(?:rooms?|rms?|complaints?|suites?|offices?|apartments?|apts?|units?)\b/i;
+const roomWords = /\b(?:rooms?|rms?|complaints?|suites?|offices?|apartments?|apts?|units?)\b/i;
 
 /** "cold complaints 901 902 904": the rooms that the call itself told of. */
 function roomsCalled(memory: Memory, job: number): readonly string[] {
   const complaint = jobAt(memory, job)?.complaint ?? "";
-  const from = troubled.exec(complaint)?.index;
+  const from = roomWords.exec(complaint)?.index;
   return from === undefined ? [] : (complaint.slice(from).match(/(?<![\w.-])\d{3,4}\b/g) ?? []);
 }
 

@@ -1,5 +1,6 @@
 import type { Reading, Understood, UnitHabit } from "../model.ts";
 import { type QuantityName, quantities } from "../quantities/list.ts";
+import { IN_HAND } from "../vocabulary.ts";
 import { readNumber } from "./numbers.ts";
 import { testerVolts } from "./tester-volts.ts";
 
@@ -180,8 +181,7 @@ function testingOf(understood: Understood): QuantityName | undefined {
   return undefined;
 }
 
-/** What notes are about that a message turns to a machine, to a point of one. */
-export const IN_HAND = "in hand ";
+/** What the note of a message that turns to a point is about. */
 export const AT_POINT = "at point ";
 
 function toldAfter(understood: Understood, head: string): string | undefined {

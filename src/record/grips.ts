@@ -1,5 +1,5 @@
 import type { Statement } from "../model.ts";
-import type { Status } from "../vocabulary.ts";
+import { IN_HAND, type Status } from "../vocabulary.ts";
 import type { Entry } from "./entry.ts";
 import type { Grip } from "./hand.ts";
 import { opensLater } from "./opens-later.ts";
@@ -24,7 +24,7 @@ export function alongWith(text: string): string | undefined {
 
 /** "moving to rtu 2": what is of that machine from here on, and it has a job of its own. */
 function turnsToMachine(said: Statement): boolean {
-  return said.kind === "note" && said.about.startsWith("in hand ");
+  return said.kind === "note" && said.about.startsWith(IN_HAND);
 }
 
 /** How the people of a job took it in hand and let it go, from what still stands. */

@@ -1,4 +1,5 @@
-import { AT_POINT, IN_HAND } from "../context.ts";
+import { IN_HAND } from "../../vocabulary.ts";
+import { AT_POINT } from "../context.ts";
 import { type Item, itemKind } from "../item.ts";
 import { type Note, type Rule, state } from "../note.ts";
 import { role } from "../word.ts";

@@ -1,6 +1,6 @@
 import { type Item, itemKind } from "../item.ts";
 import { type Note, type Rule, state } from "../note.ts";
-import { freeNumber, textAt } from "./near.ts";
+import { isOrdinalUpTo, textAt } from "./near.ts";
 
 const heading =
   /^(?:parts?|materials?|needs?|needed|to order|order|bring|shopping)(?: list| needed)?(?: (?:for|on|by|to) [\w -]{1,24})?:$/;
@@ -17,22 +17,12 @@ function lineAt(items: readonly Item[], from: number): readonly [first: number, 
   return [first, end];
 }
 
-function isCount(item: Item | undefined): item is Item {
-  return (
-    freeNumber(item) &&
-    item.unit === undefined &&
-    Number.isInteger(item.value) &&
-    item.value >= 1 &&
-    item.value <= mostOfOne
-  );
-}
-
 /** "2 - 5/8 driers": the line's count, and where the thing's name begins; nothing where it is no such line. */
 function thingAt(items: readonly Item[], first: number, end: number): number {
   const bullet = /^[-*•]$/.test(textAt(items, first));
   const open = textAt(items, first) === "(" ? 1 : 0;
   let at = first + (bullet ? 1 : open);
-  if (isCount(items[at])) at++;
+  if (isOrdinalUpTo(items[at], mostOfOne)) at++;
   else if (!bullet) return -1;
   while (/^(?:[-x)×]|ea|each)$/.test(textAt(items, at)) && at < end) at++;
   const named = items
