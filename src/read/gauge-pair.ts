@@ -126,8 +126,17 @@ function first(items: readonly Item[], left: Draft): boolean {
   const now = items[left.index - 1]?.text === "now";
   const before = items[left.index - (now ? 2 : 1)];
   if (before === undefined || before.kind === itemKind.line || before.text === ".") return true;
+  if (before.text === "," && saysNothing(items.slice(0, left.index - (now ? 2 : 1)))) return true;
   // "cleaned the coil, now 121/331", "coil washed 118/325"
   return (now && before.text === ",") || before.owner === "<what was done>";
+}
+
+/** "beats me, 118/340": words that name nothing here. */
+function saysNothing(items: readonly Item[]): boolean {
+  return items.every(
+    ({ kind, label, unit, text }) =>
+      (kind === itemKind.word && label === undefined && unit === undefined) || text === ",",
+  );
 }
 
 const deed =

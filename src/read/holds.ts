@@ -37,7 +37,8 @@ export function holdsOf(items: readonly Item[]): Holds {
   return {
     number,
     signs,
-    status: status || place || items[0]?.text === "at",
+    // "alright I'm at fennel court"
+    status: status || place || items.slice(0, 6).some(({ text }) => text === "at"),
     undo,
     aside,
     question: items[items.length - 1]?.text === "?",

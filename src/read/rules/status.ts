@@ -6,6 +6,7 @@ import type { Note, Rule } from "../note.ts";
 import { carries } from "../signs.ts";
 import { ago, type Clock, clockAt, timeText } from "../times.ts";
 import { role } from "../word.ts";
+import { atPlace } from "./at-place.ts";
 import { comeAndGone } from "./come-and-gone.ts";
 import { askedUpTo, handsOver } from "./hands-over.ts";
 import { hereAt, hereFirst } from "./here-first.ts";
@@ -82,25 +83,13 @@ function find(note: Note): readonly Seen[] {
   const left = best === undefined && asked === 0 ? leftPlace(note) : -1;
   if (left >= 0) return [{ status: "left_site", at: left }];
   if (best === undefined && (atUnit(note) || onRoof(note))) return [{ status: "on_site", at: 0 }];
-  if (best === undefined && atPlace(note)) return [{ status: "on_site", at: 0 }];
+  if (best === undefined && atPlace(note) >= 0) return [{ status: "on_site", at: atPlace(note) }];
   const away = best === undefined ? minutesAway(note) : -1;
   if (away >= 0) return [{ status: "on_the_way", at: away }];
   if (best === undefined && hereFirst(note)) return [{ status: "on_site", at: hereAt(note) }];
   return next === undefined || next.status === best?.status
     ? [best].filter((seen) => seen !== undefined)
     : [best, next].filter((seen) => seen !== undefined);
-}
-
-/** "at the hotel", "at the hotel. 201 to 204 are fine": a place that nothing here knows, said first. */
-function atPlace({ items, context }: Note): boolean {
-  if (items[0]?.text !== "at" || context.readings.length > 0) return false;
-  const end = items.findIndex((item) => isStrongBreak(item));
-  const first = end < 0 ? items : items.slice(0, end);
-  if (first.length > 3 || first.some(({ kind }) => kind !== itemKind.word)) return false;
-  return (
-    end < 0 ||
-    first.slice(1).every(({ label, signs }) => label === undefined && signs === undefined)
-  );
 }
 
 /** "at ou-3 now": a whole unit, and nothing measured there. */
@@ -161,7 +150,7 @@ function whereOf(note: Note, i: number): string | undefined {
     if (
       (item.roles & role.conjunction) !== 0 ||
       statusOf(item) !== undefined ||
-      /^(?:now|too|also|as|well|here|there|soon|around|about|at|in|its|it|im|should|just|left|for|till|til|until|be|will|up|everything|all|nobody|back|to|see|thank|thanks|waiting|with|on|from|getting|going|help|helping|give|giving)$/.test(
+      /^(?:now|too|also|as|well|here|there|soon|around|about|at|in|its|it|im|should|just|left|for|till|til|until|be|will|up|everything|all|nobody|back|to|see|thank|thanks|waiting|with|on|from|since|getting|going|help|helping|give|giving)$/.test(
         item.text,
       )
     )
