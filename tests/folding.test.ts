@@ -548,7 +548,7 @@ describe("a job comes into somebody's hand", () => {
     expect(held(status("left_site"))).toEqual(["bram drop"]);
     expect(held(status("left_site", { errand: true }))).toEqual(["bram name"]);
     expect(held({ ...status("done"), text: "done, leaving" })).toEqual(["bram drop"]);
-    expect(held({ ...status("done"), text: "done" })).toEqual(["bram name"]);
+    expect(held({ ...status("done"), text: "done" })).toEqual(["bram done"]);
     expect(held({ parts: [said("done"), said("on_the_way")] })).toEqual(["bram drop"]);
     expect(held(status("on_site"), status("on_the_way"))).toEqual(["bram take", "bram drop"]);
     expect(held(status("on_site"), status("on_the_way", { where: "shop" }))).toEqual([

@@ -1,9 +1,10 @@
 import type { Job, Message, Span, Statement, Understood } from "../model.ts";
+import { hoursIn } from "./hours-in.ts";
 
 const back =
   /^\s*(?:ok(?:ay)?,?\s+)?(?:i['’]?m\s+|we['’]?re\s+)?back(?:\s+(?:now|again|here))?\s*[.!]?\s*$/i;
 
-const out = /\b(?:heading|headed|headin|rolling|rollin) out\W*$/i;
+const out = /\b(?:heading|headed|headin|rolling|rollin) out\b([^\p{L}\p{N}]*)(.*)$/iu;
 
 /** "Lock stays on. Out": a word of its own at the end. */
 const outAtEnd = /(?:^|[.!;,\n]\s*)out\s*[.!]*\s*$/i;
@@ -16,7 +17,9 @@ export function withLeaving(
 ): Understood {
   const { text } = message;
   const told = understood.statements.some(({ kind }) => kind === "status" || kind === "question");
-  const goes = out.test(text.trim());
+  const [, , behind = ""] = out.exec(text) ?? [];
+  const hours = hoursIn(behind);
+  const goes = out.test(text) && (behind === "" || hours !== undefined);
   const ends = !told && outAtEnd.test(text);
   if ((!goes && !ends) || lastStatus(job, message.person)?.status !== "on_site") return understood;
   if (ends) {
@@ -36,7 +39,19 @@ export function withLeaving(
       ? { ...statement, status: "left_site" as const }
       : statement,
   );
-  return { ...understood, statements };
+  const counted = statements.some(({ kind }) => kind === "labor");
+  if (hours === undefined || counted) return { ...understood, statements };
+  // "heading out, 1.5 hrs": no length of a way, for he is there
+  const from = text.length - behind.length;
+  const spans: readonly Span[] = [[from, text.length]];
+  const labor: Statement = {
+    kind: "labor",
+    hours,
+    said: behind,
+    spans,
+    rule: "heading out, <hours>",
+  };
+  return { ...understood, statements: [...statements, labor] };
 }
 
 /** What somebody said last of where he is, on one job. */

@@ -7,7 +7,7 @@ import type { Route } from "../record/route.ts";
 import { askedOfOther } from "./again-or-other.ts";
 import { arrivedAt } from "./arrived-at.ts";
 import { isBareFigures, isUnreadReport } from "./bare-figures.ts";
-import { besideColleague } from "./beside-colleague.ts";
+import { besideColleague, besidePartner } from "./beside-colleague.ts";
 import { answerFacts } from "./confirm.ts";
 import { askedOfConflict } from "./conflict.ts";
 import { askedOfCylinder } from "./cylinder.ts";
@@ -27,6 +27,7 @@ import { jobAt } from "./rest.ts";
 import { answeredWeight, askedOfWeight } from "./second-weight.ts";
 import { spokenBy } from "./spoken-by.ts";
 import { isOfficeTalk, isTalkTo, isWeather } from "./talk-to.ts";
+import { planTurning } from "./turns-to.ts";
 import { figureUndone, undoFacts, undoneAt } from "./undo.ts";
 import { undoUndone } from "./undo-undone.ts";
 import { worldOf } from "./world.ts";
@@ -63,6 +64,8 @@ export function planNote(memory: Memory, sent: Message): Plan {
   if (first !== undefined) return planOpening(memory, message, first);
   const list = planList(memory, message);
   if (list !== undefined) return list;
+  const turned = planTurning(memory, message);
+  if (turned !== undefined) return turned;
   // who holds the phone stands where its owner stands
   const place = locate(memory, sent);
   const byThread = place.kind === "job" && place.by !== "hand";
@@ -75,7 +78,9 @@ export function planNote(memory: Memory, sent: Message): Plan {
   const asked = located.kind === "none" ? lastJobOf(memory, sent, heard) : undefined;
   const hours = located.kind === "none" ? hoursAt(memory, message) : undefined;
   const undone = undoneAt(memory, message, { understood: heard, located });
-  const found = undone ?? arrived ?? decided ?? ordered ?? left ?? asked ?? hours ?? located;
+  const partner = located.kind === "none" ? besidePartner(memory, message, heard) : undefined;
+  const found =
+    undone ?? arrived ?? decided ?? ordered ?? left ?? asked ?? hours ?? partner ?? located;
   const again = found === located || found.kind !== "job";
   const understood = again ? heard : readNote(memory, message, found.job);
   if (understood.statements.some(({ kind }) => kind === "open_job")) {

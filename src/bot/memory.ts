@@ -197,7 +197,7 @@ function refold(memory: Memory, number: number): void {
     if (!keepsNames(memory, was, job)) memory.world = undefined;
     putJob(memory, number, whole(memory, job, entries));
   }
-  holdAnew(memory, number, gripsOf(entries));
+  holdAnew(memory, number, gripsOf(entries, job?.site ?? null));
 }
 
 /** Puts a job where it is looked up; `undefined` takes it out there. */

@@ -1,10 +1,12 @@
 import type { Message, Understood } from "../model.ts";
 import { at as atTime, type Context, startContext } from "../read/context.ts";
 import { read } from "../read/read.ts";
+import { waterMachine } from "../read/water-sides.ts";
 import { standingOf } from "../record/standing.ts";
 import { type UnitsAt, unitsAt } from "../record/units-at.ts";
 import { tooLong } from "../show/too-long.ts";
 import { withBackAgain, withLeaving } from "./back-again.ts";
+import { withColleague } from "./beside-colleague.ts";
 import { withClockAnswer } from "./clock-answer.ts";
 import { contextSoFar } from "./context-so-far.ts";
 import { withDecision } from "./decision.ts";
@@ -41,7 +43,8 @@ function leftUnread(text: string): Understood {
 /** Reads a message in the context of what stands before it in its job; alone where it has none. */
 export function readNote(
   memory: Memory,
-  message: Pick<Message, "text" | "at" | "person" | "role">,
+  message: Pick<Message, "text" | "at" | "person" | "role"> &
+    Partial<Pick<Message, "id" | "platform" | "channel" | "thread">>,
   job: number | undefined,
 ): Understood {
   const { context, read } = readIn(memory, message, job);
@@ -56,7 +59,8 @@ export function readNote(
   const named = withNamedOrder(withNamedDone(roomed, message.text, known), message.text, known);
   const decided = withDecision(named, message.text, known);
   const come = withNamedArrival(withBackAgain(decided, message, known), message, known);
-  const left = withHoursLeft(withLeaving(come, message, known), message, known);
+  const beside = withColleague(come, message, { memory, job: known });
+  const left = withHoursLeft(withLeaving(beside, message, known), message, { memory, job: known });
   return withNamedStory(left, message.text, known);
 }
 
@@ -78,6 +82,16 @@ function roomsCalled(memory: Memory, job: number): readonly string[] {
   const complaint = jobAt(memory, job)?.complaint ?? "";
   const from = roomWords.exec(complaint)?.index;
   return from === undefined ? [] : (complaint.slice(from).match(/(?<![\w.-])\d{3,4}\b/g) ?? []);
+}
+
+const waterThrough = /\b(?:chiller|boiler|cooling tower|heat exchanger|hydronic|water heater)\b/i;
+
+/** Is the job's unit one that water goes through, by its tag or by what the office says it is? */
+function isWet(memory: Memory, job: number | undefined, units: UnitsAt["all"]): boolean {
+  const tag = job === undefined ? undefined : jobAt(memory, job)?.equipment;
+  if (tag === null || tag === undefined) return false;
+  if (waterMachine.test(tag)) return true;
+  return units.some((unit) => unit.tag === tag && waterThrough.test(unit.kind ?? ""));
 }
 
 /** What a text was read as, and all that this followed from but the context that stood before it. */
@@ -103,10 +117,11 @@ function readIn(
   if (had?.text === text && had.at === at && had.units === units) return had;
   const context = atTime(before, at);
   const rooms = job === undefined ? [] : [...roomsOf(memory, job), ...roomsCalled(memory, job)];
+  const wet = isWet(memory, job, units) ? { wet: true as const } : {};
   const known =
     rooms.length === 0
-      ? context
-      : { ...context, rooms: new Set([...(context.rooms ?? []), ...rooms]) };
+      ? { ...context, ...wet }
+      : { ...context, ...wet, rooms: new Set([...(context.rooms ?? []), ...rooms]) };
   const made = { text, at, units, context: known, read: readText(text, known) };
   last.set(before, made);
   return made;

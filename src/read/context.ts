@@ -33,6 +33,8 @@ export interface Context {
   readonly action?: "recovered" | "charged";
   /** numbers and names of the rooms of the job's site, as the office lists them or as they were told */
   readonly rooms?: ReadonlySet<string>;
+  /** the job's unit is one that water goes through: a chiller, a boiler, a tower */
+  readonly wet?: true;
   /** the machine that was turned to without a value: "moving to circuit 2" */
   readonly machine?: string;
   /** power was put on, and no motor was tested since */

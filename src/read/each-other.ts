@@ -63,7 +63,10 @@ export const besideEachOther = passes(
     heads: "out|outlet|going|coming|entering",
   },
   { look: ({ drafts, items }) => airPairs(drafts, items), heads: "/" },
-  { look: ({ drafts, items }) => waterSides(items, drafts), heads: "out" },
+  {
+    look: ({ drafts, items, context }) => waterSides(items, drafts, context.wet === true),
+    heads: "out",
+  },
   { look: ({ drafts, items }) => waterPairs(items, drafts), heads: "/" },
   {
     look: ({ drafts, items }) => differenceBehind(drafts, items),

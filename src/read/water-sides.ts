@@ -1,3 +1,4 @@
+import { isStrongBreak } from "./breaks.ts";
 import type { Draft } from "./draft.ts";
 import type { Item } from "./item.ts";
 
@@ -27,8 +28,28 @@ function bothSides(sides: readonly string[]): boolean {
   return sides.includes("in") && sides.includes("out");
 }
 
+const airs = /^(?:air|duct|room|rooms|return|supply|outside|outdoor|oat|ambient|coil|fan|vent)$/;
+
+const isAirs = (place: string | undefined): boolean =>
+  place !== undefined && place !== "outdoor_air" && place.endsWith("_air");
+
+/** Degrees without a name: whatever names it stands in another sentence. */
+function isPlain(
+  { named, unit, action, rating, value, index }: Draft,
+  items: readonly Item[],
+): boolean {
+  if (action !== undefined || rating !== undefined || value < 20 || value > 220) return false;
+  if (unit !== undefined && unit.dimension !== "temperature") return false;
+  return (
+    named === undefined ||
+    named === "temperature" ||
+    (named === "water_flow" && items.slice(index - 1, index).some(isStrongBreak))
+  );
+}
+
 /** "condenser water 85 in 95 out", "chilled water 44 out 54 in": the sides stand behind the values. */
-export function waterSides(items: readonly Item[], drafts: readonly Draft[]): void {
+export function waterSides(items: readonly Item[], drafts: readonly Draft[], wet = false): void {
+  const ofAir = items.some(({ text, label }) => airs.test(text) || isAirs(label?.place));
   drafts.forEach((right, order) => {
     const left = drafts[order - 1];
     if (left === undefined || right.points !== undefined || left.points !== undefined) return;
@@ -43,7 +64,10 @@ export function waterSides(items: readonly Item[], drafts: readonly Draft[]): vo
     const named = items
       .slice(Math.max(0, left.index - (ahead ? 7 : 4)), left.index)
       .filter(ofWater);
+    // "flow's back. 54 in 44 out" at a chiller, where nobody speaks of air
+    const known = wet && !ofAir && isPlain(left, items) && isPlain(right, items);
     if (
+      !known &&
       !named.some(
         (item) =>
           item.subject !== undefined ||
@@ -73,6 +97,7 @@ export function waterSides(items: readonly Item[], drafts: readonly Draft[]): vo
       draft.place = (side === "in") !== turned ? `${whose}_in` : `${whose}_out`;
       draft.hint = "temperature";
       draft.action = undefined;
+      if (known) draft.named = "temperature";
       if (ahead && draft.named?.startsWith("valve_") === true) draft.named = undefined;
     }
   });

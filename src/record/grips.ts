@@ -1,6 +1,6 @@
 import type { Statement } from "../model.ts";
 import { IN_HAND, type Status } from "../vocabulary.ts";
-import type { Entry } from "./entry.ts";
+import type { Entry, NoteFacts } from "./entry.ts";
 import type { Grip } from "./hand.ts";
 import { opensLater } from "./opens-later.ts";
 import { standingOf } from "./standing.ts";
@@ -27,8 +27,23 @@ function turnsToMachine(said: Statement): boolean {
   return said.kind === "note" && said.about.startsWith(IN_HAND);
 }
 
+/** What is measured, done or seen there; no question, no hours and no order of a part. */
+function tellsWork({ readings, statements }: NoteFacts): boolean {
+  return (
+    readings.length > 0 ||
+    statements.some(({ kind }) => kind === "action" || kind === "observation")
+  );
+}
+
 /** How the people of a job took it in hand and let it go, from what still stands. */
-export function gripsOf(entries: readonly Entry[]): readonly PersonGrip[] {
+export function gripsOf(
+  entries: readonly Entry[],
+  site: string | null = null,
+): readonly PersonGrip[] {
+  const at = site === null ? {} : { site };
+  const sent = entries.flatMap(({ facts }) =>
+    facts.kind === "note" ? [facts.opens?.assigned ?? [], facts.opens?.second ?? []].flat() : [],
+  );
   const stood = new Map<string, Status>();
   return standingOf(entries).flatMap(({ entry, note, instant, fate }): readonly PersonGrip[] => {
     if (fate !== "stands" || note.role !== "tech" || entry.channel === undefined) return [];
@@ -39,7 +54,7 @@ export function gripsOf(entries: readonly Entry[]): readonly PersonGrip[] {
       const { job, message, channel, who } = entry;
       // what he writes next is of it, unless it waits for later or has a thread of its own
       const now = thread === undefined && !opensLater.test(entry.text ?? "");
-      return [{ job, message, channel, who, instant, kind: now ? "take" : "name" }];
+      return [{ job, message, channel, who, instant, kind: now ? "take" : "name", ...at }];
     }
     // hours that are told afterwards take nothing in hand again
     const hours =
@@ -62,7 +77,9 @@ export function gripsOf(entries: readonly Entry[]): readonly PersonGrip[] {
             note.statements.some(takesOver) ||
             note.statements.some(turnsToMachine)
           ? "take"
-          : "name";
+          : statuses.includes("done")
+            ? "done"
+            : "name";
     const { job, message, channel, who } = entry;
     // "rolling out", said by who is there, names no place to go to
     const rolls =
@@ -75,7 +92,12 @@ export function gripsOf(entries: readonly Entry[]): readonly PersonGrip[] {
     const last = statuses.at(-1);
     const back = kind === "drop" && (last === "on_site" || last === "on_the_way");
     const held = rolls ? "drop" : back ? "take" : kind;
-    const own: PersonGrip = { job, message, channel, who, instant, kind: held };
+    const works = tellsWork(note) ? { works: true as const } : {};
+    const his = sent.includes(who) ? { sent: true as const } : {};
+    const own: PersonGrip = {
+      ...{ job, message, channel, who, instant, kind: held },
+      ...{ ...at, ...works, ...his },
+    };
     const other = statuses.includes("on_site") ? alongWith(entry.text ?? "") : undefined;
     return other === undefined ? [own] : [own, { ...own, who: other, named: true }];
   });

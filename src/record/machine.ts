@@ -181,7 +181,20 @@ function afterBypass(
   }
   // "jumper off" without a name takes off the only one
   const one = machine.bypasses.length === 1 && statement.what === undefined;
-  return { ...machine, bypasses: one ? [] : others };
+  if (one || others.length < machine.bypasses.length)
+    return { ...machine, bypasses: one ? [] : others };
+  // "jumper off the float": the float switch, where no other is called so
+  const [called, ...more] = machine.bypasses.filter((old) => isCalled(old.what, what));
+  const left = machine.bypasses.filter((old) => old !== called);
+  return { ...machine, bypasses: more.length > 0 ? machine.bypasses : left };
+}
+
+/** All words of the shorter name stand in the longer. */
+function isCalled(a: string, b: string): boolean {
+  const wordsIn = (name: string): readonly string[] => name.toLowerCase().match(/[a-z0-9]+/g) ?? [];
+  const [left, right] = [wordsIn(a), wordsIn(b)];
+  const [short, long] = left.length <= right.length ? [left, right] : [right, left];
+  return short.length > 0 && short.every((word) => long.includes(word));
 }
 
 /** So far apart both sides stand only while it runs; common practice, no source. */

@@ -111,6 +111,21 @@ function isFigure({ kind, owner, text }: Item): boolean {
   return kind === itemKind.number && owner !== STATUS && !text.includes(":");
 }
 
+/** "heading out, 1.5 hrs": away, and no way to somewhere. */
+function goesOut(items: readonly Item[], at: number): boolean {
+  if (!/^(?:heading|headed|headin|rolling|rollin)$/.test(items[at]?.text ?? "")) return false;
+  const next = items[at + 2];
+  return items[at + 1]?.text === "out" && (next === undefined || /^[.,!]$/.test(next.text));
+}
+
+/** "my lock is on it, 2.5 hrs": the last that is told, parted from a lock that stays. */
+function locksUp(items: readonly Item[], i: number, behind: readonly Item[]): boolean {
+  const parted = items.slice(i - 1, i).some((one) => isStrongBreak(one) || one.text === ",");
+  const others = items.slice(0, i).some(isFigure);
+  const lock = items.slice(0, i).findIndex(({ text }) => /^(?:lock|locks|locked|tag)$/.test(text));
+  return parted && !others && behind.length === 0 && lock >= 0 && i - lock <= 10;
+}
+
 /** "done, 1.5 hrs", "leaving otterby. 2 hrs": the last that is told behind a farewell is how long he was there. */
 function closesWith(items: readonly Item[], i: number): boolean {
   const [item, before] = [items[i], items[i - 1]];
@@ -123,9 +138,11 @@ function closesWith(items: readonly Item[], i: number): boolean {
   if (!stop && behind.some(({ text }) => !/^(?:[.,!]|total|on|it|this|there|here)$/.test(text)))
     return false;
   const bye = items.findIndex(
-    (one) => one.owner === STATUS && (farewell.has(statusOf(one) ?? "") || one.text === "left"),
+    (one, at) =>
+      one.owner === STATUS &&
+      (farewell.has(statusOf(one) ?? "") || one.text === "left" || goesOut(items, at)),
   );
-  if (bye < 0 || bye >= i) return false;
+  if (bye < 0 || bye >= i) return locksUp(items, i, behind);
   const between = items.slice(bye + 1, i).filter(({ from }) => from >= (items[bye]?.signsTo ?? 0));
   if (between.length > 7 || between.some(isFigure)) return false;
   if (between.some(({ text }) => elsewhere.test(text) && !/^(?:out|off)$/.test(text))) return false;

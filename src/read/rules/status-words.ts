@@ -130,6 +130,10 @@ export function isStatus(note: Note, i: number, status: Status): boolean {
   // "lvg air 55"
   if (status === "left_site" && /_air$/.test(items[i]?.label?.place ?? "")) return false;
   if (status === "left_site") {
+    // "leaving is 44.5 actually": what leaves is water or air
+    const degrees = items[after + 1]?.kind === itemKind.number;
+    if (items[i]?.text === "leaving" && /^(?:is|was)$/.test(next?.text ?? "") && degrees)
+      return false;
     // "leaving the 300 on overnight": nobody goes
     if (/^(?:leav|left)/.test(items[i]?.text ?? "") && leavesThing(items, after)) return false;
     // "coil is clear of ice"
@@ -142,6 +146,8 @@ export function isStatus(note: Note, i: number, status: Status): boolean {
       .slice(0, i)
       .some(({ text, label }) => entering.test(text) || entered(label?.place));
     if (next?.kind === itemKind.number && next.colon !== true && enters) return false;
+    // "54 ent 44 lvg": each word behind its figure
+    if (before?.kind === itemKind.number && next?.kind !== itemKind.number && enters) return false;
     // "left at 118/340": how the machine was left
     if (next?.kind === itemKind.number && items[after + 1]?.text === "/") return false;
     if (next?.unit !== undefined && next.unit.dimension !== "time") return false;
@@ -244,7 +250,9 @@ export function isStatus(note: Note, i: number, status: Status): boolean {
   if (status === "on_site" && items[i]?.text === "there" && !startsClause(items, i)) return false;
   if (status === "on_site" && items[i]?.text === "back") return isReturn(note, i, next);
   if (status === "on_site") return (plan & role.plan) === 0 || items[i]?.text !== "walked";
-  const notToBe = /^(?:to|wont|cant|couldnt|cannot|not|never)$/.test(before?.text ?? "");
+  const notToBe = /^(?:to|wont|cant|couldnt|cannot|not|never|could|can|might|may)$/.test(
+    before?.text ?? "",
+  );
   // "the wire nut on the way to the contactor": a wire's way
   if (status === "on_the_way")
     return !leadsToPart(items, after) && !(items[i]?.text === "be" && notToBe);

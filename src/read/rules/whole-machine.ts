@@ -11,6 +11,11 @@ export function doneWithMachine(items: readonly Item[], at: number): boolean {
   const number = machine?.kind === itemKind.number && machine.unit === undefined;
   const ends = behind === undefined || behind.kind === itemKind.sign || isStrongBreak(behind);
   if (number && Number.isInteger(machine.value)) return ends;
+  // "done w both", "finished with everything"
+  if (/^(?:both|everything|all)$/.test(machine?.text ?? "")) {
+    const units = /^(?:units?|machines?|of|here|there|now|and)$/.test(behind?.text ?? "");
+    return ends || units || behind?.text === ",";
+  }
   if (
     /^(?:this|that)$/.test(machine?.text ?? "") &&
     /^(?:one|unit|job|call)$/.test(behind?.text ?? "")

@@ -1,0 +1,96 @@
+import type { Job, Message, Span, Statement, Understood } from "../model.ts";
+import { IN_HAND } from "../vocabulary.ts";
+import { lastStatus } from "./back-again.ts";
+import type { Plan } from "./file-note.ts";
+import { draftFor, noteFacts, nothingRead } from "./filing.ts";
+import { locate, locateWords } from "./locate.ts";
+import type { Memory } from "./memory.ts";
+import { readNote } from "./read-note.ts";
+import { jobAt } from "./rest.ts";
+
+/** "moving over to rtu 3", "on to rtu 3", "rtu 3 next": the last that is said. */
+const turns =
+  /(?:^|[.,;!\n]\s*|\b(?:and|n|then|now)\s+)((?:(?:im|i['’]m|gonna|going to|will|ok|now)\s+)*(?:moving|going|heading|switching|hopping|jumping|getting|starting|start|on|onto|over)(?: (?:on|over|on over))?(?: to| with| w)? [^.,;!\n]{2,30}|[^.,;!\n]{2,20} (?:next|now))\s*[.!]*\s*$/iu;
+
+interface Turned {
+  readonly words: string;
+  readonly from: number;
+}
+
+function turnedIn(text: string): Turned | undefined {
+  const match = turns.exec(text);
+  const words = match?.[1];
+  if (match === null || words === undefined) return undefined;
+  return { words, from: match.index + match[0].lastIndexOf(words) };
+}
+
+/**
+ * "rtu 2 done, half an hour. moving over to rtu 3": what is said before is of the job in hand, and the
+ * other unit's job at the same site is taken in hand; who is there is on site for it.
+ */
+export function planTurning(memory: Memory, message: Message): Plan | undefined {
+  if (message.role !== "tech" || message.thread !== undefined) return undefined;
+  const turned = turnedIn(message.text);
+  if (turned === undefined) return undefined;
+  const rest = message.text.slice(0, turned.from);
+  const target = locateWords(memory, message, { words: turned.words, job: -1 });
+  const base = locate(memory, { ...message, text: rest });
+  if (base.kind !== "job" || target?.kind !== "job" || base.job === target.job) return undefined;
+  const [here, there] = [jobAt(memory, base.job), jobAt(memory, target.job)];
+  if (here === undefined || there === undefined || here.site !== there.site) return undefined;
+  // a figure behind the unit's name is a reading of that unit, and no turning alone
+  const told = readNote(memory, { ...message, text: turned.words }, target.job);
+  if (told.readings.length + told.unread.length > 0 || told.statements.some(isReport))
+    return undefined;
+  const read = readNote(memory, { ...message, text: rest }, base.job);
+  const statements = read.statements.filter(({ kind }) => kind !== "note");
+  const span: Span = [turned.from, turned.from + turned.words.length];
+  const next = turnsTo(message, { here, there, statements, words: turned.words, span });
+  if (next === undefined) return undefined;
+  const isTold = statements.length + read.readings.length + read.unread.length > 0;
+  const drafts = [
+    ...(isTold
+      ? [
+          draftFor(
+            message,
+            base.job,
+            noteFacts(memory, message, { understood: read, job: base.job }),
+          ),
+        ]
+      : []),
+    draftFor(
+      message,
+      target.job,
+      noteFacts(memory, { ...message, files: [] }, { understood: next, job: target.job }),
+    ),
+  ];
+  const understood = isTold ? read : next;
+  return { understood, job: isTold ? base.job : target.job, opened: false, drafts };
+}
+
+const isReport = ({ kind }: Statement): boolean => kind !== "note" && kind !== "status";
+
+/** The other job comes in hand; on site where the first is finished, for nobody's hours count twice. */
+function turnsTo(
+  { person }: Message,
+  told: {
+    readonly here: Job;
+    readonly there: Job;
+    readonly statements: readonly Statement[];
+    readonly words: string;
+    readonly span: Span;
+  },
+): Understood | undefined {
+  const { here, there, statements, words, span } = told;
+  const ends = ({ statement }: { readonly statement: Statement | undefined }): boolean =>
+    statement?.kind === "status" && statement.status === "done";
+  const finished =
+    statements.some((statement) => ends({ statement })) ||
+    ends({ statement: lastStatus(here, person) });
+  const base = { said: words, spans: [span], rule: "turns to <unit>" };
+  const hand: Statement = { kind: "note", about: `${IN_HAND}${there.equipment ?? ""}`, ...base };
+  const status: Statement = { kind: "status", status: "on_site", ...base };
+  const isThere = lastStatus(there, person)?.status === "on_site";
+  if (there.status === "done") return undefined;
+  return { ...nothingRead, statements: finished && !isThere ? [status] : [hand] };
+}
