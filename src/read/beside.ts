@@ -182,7 +182,11 @@ export function rateBoth(items: readonly Item[], drafts: readonly Draft[]): void
     const left = drafts[order - 1];
     if (left?.rating === undefined || right.rating !== undefined || right.before.length > 0) return;
     if (right.index !== left.index + 2) return;
-    if (items[left.index + 1]?.text !== "/" && !sizesBoth(items, drafts, order)) return;
+    const joint = items[left.index + 1]?.text ?? "";
+    // "rated 45 over 5", "45 plus 5": a capacitor's two sides
+    const spoken = /^(?:over|plus|\+|slash)$/.test(joint) && left.rating === "nominal";
+    const twin = spoken && left.named === "capacitance" && right.value < left.value;
+    if (joint !== "/" && !twin && !sizesBoth(items, drafts, order)) return;
     if (left.unit === undefined || right.unit === undefined || left.unit === right.unit)
       right.rating = left.rating;
   });

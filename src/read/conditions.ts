@@ -1,9 +1,18 @@
+import { figureEach } from "./count-of-row.ts";
 import type { Draft } from "./draft.ts";
 import { type Item, itemKind } from "./item.ts";
 import { mayBeOhms } from "./may-be-ohms.ts";
 import { type Note, state } from "./note.ts";
 import type { Setting } from "./settle.ts";
-import { behindRow, setBeforeOhms, testAnnounced, testThen } from "./test-announced.ts";
+import {
+  beforeColon,
+  behindRow,
+  behindTold,
+  setBeforeOhms,
+  setThenRead,
+  testAnnounced,
+  testThen,
+} from "./test-announced.ts";
 import { testerVolts } from "./tester-volts.ts";
 import { onePointEach, voltsColon } from "./volts-colon.ts";
 import { ofCoil, ofHold, warmWindings } from "./winding-warm.ts";
@@ -21,6 +30,7 @@ function isTestVoltage(draft: Draft, items: readonly Item[], setting: Setting): 
   if (setting.insulation && testVoltageSaid(draft, items)) return true;
   if (settingOfTester(draft, items) && (setting.insulation || megohmsIn(items))) return true;
   if (setting.insulation && (testAnnounced(draft, items) || testThen(draft, items))) return true;
+  if (setting.insulation && setThenRead(draft, items)) return true;
   if ((setting.insulation || megohmsIn(items)) && setBeforeOhms(draft, items)) return true;
   if (behindMeg(draft, items) || behindTold(draft, items)) return true;
   if (behindRow(draft, items) || (setting.insulation && beforeColon(draft, items))) return true;
@@ -100,28 +110,6 @@ function behindMeg(draft: Draft, items: readonly Item[]): boolean {
       item.owner === undefined &&
       (item.kind === itemKind.over ||
         (item.unit?.dimension === "resistance" && item.unit.factor >= 1e6)),
-  );
-}
-
-/** "meg good at 500": told without its ohms. */
-function behindTold(draft: Draft, items: readonly Item[]): boolean {
-  const [test, at] = items.slice(Math.max(0, draft.index - 2), draft.index);
-  return (
-    test?.kind === itemKind.word &&
-    /^meg/.test(test.text) &&
-    /^(?:at|@)$/.test(at?.text ?? "") &&
-    testerVolts.has(draft.value)
-  );
-}
-
-/** "megged comp A to ground at 500: 620": set before the colon, read behind it. */
-function beforeColon(draft: Draft, items: readonly Item[]): boolean {
-  const { index } = draft;
-  if (items[index]?.unit !== undefined || !testerVolts.has(draft.value)) return false;
-  if (!/^(?:at|@)$/.test(items[index - 1]?.text ?? "") || items[index + 1]?.text !== ":")
-    return false;
-  return items.some(
-    (item, at) => at > index && (item.kind === itemKind.number || item.kind === itemKind.over),
   );
 }
 
@@ -284,7 +272,8 @@ function hand(drafts: readonly Draft[], taken: Draft): void {
     next.points ??= taken.points;
     next.grounded = next.grounded || taken.grounded;
     next.subject ??= taken.subject;
-    if (next.count === 1 && next.points === undefined) next.count = taken.count;
+    if (next.count === 1 && next.points === undefined && !figureEach(drafts, at, taken.count))
+      next.count = taken.count;
     next.named ??= taken.named === "voltage" ? undefined : taken.named;
     next.component = next.component || taken.component;
     next.before = [...taken.before, ...taken.behind, ...next.before];

@@ -27,6 +27,8 @@ export interface Context {
   };
   /** a test that was announced without values: "winding test on comp 1" */
   readonly testing?: QuantityName;
+  /** microfarads of a capacitor's two sides, told without a value: "dual cap 45/5" */
+  readonly twin?: readonly number[];
   /** what was asked and is not answered yet */
   readonly open?: Understood["open"];
   /** the action in hand: "charging off the scale now" */
@@ -104,10 +106,19 @@ export function follow(context: Context, understood: Understood): Context {
   for (const reading of understood.readings)
     if (reading.corrects === true) readings = corrected(readings, reading);
   const added = understood.readings.length;
-  const { open: _, testing: __, machine: ___, pointed: ____, live: was, ...rest } = context;
+  const {
+    open: _,
+    testing: __,
+    machine: ___,
+    pointed: ____,
+    live: was,
+    twin: _____,
+    ...rest
+  } = context;
   const machine = machineOf(understood, context.machine);
   const pointed = added > 0 ? undefined : (toldAfter(understood, AT_POINT) ?? context.pointed);
   const testing = added > 0 ? undefined : (testingOf(understood) ?? context.testing);
+  const twin = added > 0 ? undefined : (twinOf(understood) ?? context.twin);
   const action = actionOf(understood) ?? context.action;
   const rooms = roomsOf(understood, context.rooms);
   const said = testOf(understood);
@@ -121,6 +132,7 @@ export function follow(context: Context, understood: Understood): Context {
     latest: added > 0 ? added : context.latest,
     ...(understood.open === undefined ? {} : { open: understood.open }),
     ...(testing === undefined ? {} : { testing }),
+    ...(twin === undefined ? {} : { twin }),
     ...(action === undefined ? {} : { action }),
     ...(machine === undefined ? {} : { machine }),
     ...(pointed === undefined ? {} : { pointed }),
@@ -181,6 +193,12 @@ function testingOf(understood: Understood): QuantityName | undefined {
     return quantities.find((quantity) => quantity.name === name)?.name;
   }
   return undefined;
+}
+
+/** "dual cap 45/5": the two sizes of the note. */
+function twinOf(understood: Understood): Context["twin"] {
+  const sizes = /^(\d[\d.]*)\/(\d[\d.]*)$/.exec(toldAfter(understood, "size ") ?? "");
+  return sizes === null ? undefined : sizes.slice(1).map(Number);
 }
 
 /** What the note of a message that turns to a point is about. */

@@ -1,5 +1,16 @@
 import type { Draft } from "./draft.ts";
 import type { Item } from "./item.ts";
+import { mayBeOhms } from "./may-be-ohms.ts";
+
+/** "all three to ground at 1000 volts 200 meg 190 and 205": as many figures as leads, each its own. */
+export function figureEach(drafts: readonly Draft[], at: number, count: number): boolean {
+  const row = drafts.slice(at + 1, at + 1 + count);
+  return (
+    count > 1 &&
+    row.length === count &&
+    row.every((one) => one.points === undefined && !one.gone && mayBeOhms(one))
+  );
+}
 
 /** "output six 0.39 0.39 0.40 0.39 0.39 0.40": a spoken number that counts the bare figures behind it. */
 export function countOfRow(drafts: readonly Draft[], items: readonly Item[]): void {

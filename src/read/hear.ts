@@ -1,5 +1,7 @@
 import { lookUp } from "./dictionary.ts";
 import { figureHeard } from "./hear-figure.ts";
+import { heardApart } from "./heard-apart.ts";
+import { lostApostrophes } from "./lost-apostrophe.ts";
 import { dropOddStops } from "./odd-stops.ts";
 import { splitFigures } from "./split-figures.ts";
 import type { Token } from "./token.ts";
@@ -22,7 +24,9 @@ export function hearDigit(tokens: Token[]): void {
 
 /** "sub cooling is for and super heat's ate": behind a heat's name the phone wrote a word for its figure. */
 export function hearFigures(tokens: Token[]): void {
+  heardApart(tokens);
   dropOddStops(tokens);
+  lostApostrophes(tokens);
   splitFigures(tokens);
   for (let i = 0; i < tokens.length; i++) {
     const token = tokens[i];

@@ -32,6 +32,7 @@ import { legsByPlate, legsByRating, rowAsBefore } from "./row-as-before.ts";
 import { rowToEnd } from "./row-to-end.ts";
 import { otherEnd, setAndActual, setOfGauge } from "./set-actual.ts";
 import { sidesAgain } from "./sides-again.ts";
+import { sidesOfCap } from "./sides-of-cap.ts";
 import { startRange } from "./start-range.ts";
 import { systemHolds } from "./system-holds.ts";
 import { atValveBody, besidePart, throughPart } from "./through-part.ts";
@@ -47,6 +48,7 @@ export const bySaying = passes(
   { look: ({ drafts, items, context }) => allThreeAgain(drafts, items, context), heads: "all" },
   { look: ({ drafts, items }) => startRange(drafts, items), several: true },
   { look: ({ drafts, items, context }) => sidesAgain(drafts, items, context), several: true },
+  { look: ({ drafts, items, context }) => sidesOfCap(drafts, items, context), several: true },
   {
     look: ({ drafts, items }) => behindContactor(drafts, items),
     heads: "contactor",

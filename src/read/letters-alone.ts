@@ -39,18 +39,6 @@ export function lowOfLeg(drafts: readonly Draft[], items: readonly Item[]): void
   }
 }
 
-/** "LT 9 psi MT 38 psi": the low and the medium temperature racks of a store, at their suctions; no liquid's temperature. */
-function racks(drafts: readonly Draft[], items: readonly Item[]): void {
-  for (const draft of drafts) {
-    if (draft.gone || draft.unit?.dimension !== "pressure") continue;
-    const rack = /^(?:rack|suct|suction|grp|group)$/.test(items[draft.index - 1]?.text ?? "");
-    const name = items[draft.index - (rack ? 2 : 1)]?.text ?? "";
-    if (!/^(?:lt|mt)$/.test(name)) continue;
-    draft.place = "suction";
-    draft.named = "pressure";
-  }
-}
-
 /** "su 128 di 361": the first letters of the two gauges, side by side. */
 function firstLetters(drafts: readonly Draft[], items: readonly Item[]): void {
   const at = (name: RegExp): Draft | undefined =>
@@ -77,7 +65,6 @@ export function lettersAlone(
   items: readonly Item[],
   units: UnitHabit,
 ): void {
-  racks(drafts, items);
   firstLetters(drafts, items);
   for (const draft of drafts) {
     if (draft.gone || draft.points !== undefined) continue;

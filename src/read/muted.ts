@@ -209,6 +209,15 @@ function needsThing(items: readonly Item[], at: number): boolean {
   return !figure && items[at - 1]?.kind !== itemKind.sign;
 }
 
+const comes = /^(?:here|there|back|home|done|finished|ready|able|delivered|shipped)$/;
+
+/** "should be here by two, return 75", "should be done in an hour": what is to come, no figure that should be. */
+function shouldCome(items: readonly Item[], at: number, plain: string): boolean {
+  const [item, next] = [items[at], items[at + 1]];
+  if (item?.label?.rating !== "expected") return false;
+  return / be$/.test(plain.slice(item.from, item.to)) && comes.test(next?.text ?? "");
+}
+
 /** "sc 1, gonna add a couple pounds": pounds that nobody counts, of no figure before them. */
 function vagueWeight(items: readonly Item[], at: number): boolean {
   const item = items[at];
@@ -244,6 +253,7 @@ export function muted(items: readonly Item[], plain: string): void {
       sameWarmth(items, at) ||
       saysNormal(items, at) ||
       needsThing(items, at) ||
+      shouldCome(items, at, plain) ||
       headsPair(items, at) ||
       foundFine(items, at) ||
       flowOrNone(items, at) ||

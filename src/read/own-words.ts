@@ -85,7 +85,9 @@ export function own(
   const kind = items[draft.index + 1];
   flowOf(draft, items);
   // "2 liq line caps, 12 lb 410a": so much gas, no pressure of the line
-  const gas = items[draft.index + 1]?.owner === "<letters and digits>";
+  // "low temp took five pounds of 404"
+  const of = items[draft.index + 1]?.text === "of" ? 2 : 1;
+  const gas = items[draft.index + of]?.owner === "<letters and digits>";
   if (draft.unit?.figure === "lb" && gas) {
     draft.named = "mass";
     draft.place = undefined;

@@ -22,6 +22,7 @@ import { gaugePair } from "./gauge-pair.ts";
 import { gaugesOfEach } from "./gauges-of-each.ts";
 import { groundOfPairs } from "./ground-of-pairs.ts";
 import { onCoil } from "./guard-coil.ts";
+import { halvesOfPlant } from "./halves-of-plant.ts";
 import { headThenDischarge, vaporOverSuction } from "./head-then-discharge.ts";
 import { heldFor } from "./held-for.ts";
 import { inThere } from "./in-there.ts";
@@ -128,6 +129,10 @@ export const byWords = passes(
   },
   { look: ({ drafts, note }) => zeros(drafts, note) },
   { look: ({ drafts, items, context }) => lettersAlone(drafts, items, context.units) },
+  {
+    look: ({ drafts, items, note }) => halvesOfPlant(drafts, items, note),
+    heads: "temp|temps|temperature|temperatures|lt|mt",
+  },
   { look: ({ drafts, items, context }) => onCoil(drafts, items, context.units), heads: "coil" },
   { look: ({ drafts, items }) => throughSwitch(drafts, items), heads: "out", several: true },
   {

@@ -128,6 +128,15 @@ function countUp(tokens: readonly Token[], found: readonly number[]): boolean {
 
 const meant = { hundreds: 1, maybe: 2, clock: 3 } as const;
 
+/** "suction's at one eighteen head 3 42": beside the low side's gauge the one head is no indoor unit's number. */
+function headOfGauges(tokens: readonly Token[], i: number): boolean {
+  if (tokens[i - 1]?.text !== "head") return false;
+  return (
+    tokens.some(({ text }) => /^(?:suction|suct|low)$/.test(text)) &&
+    tokens.filter(({ text }) => text === "head").length === 1
+  );
+}
+
 /** What each pair of figures is, by where it stands; nothing for a message that has none for sure. */
 function pairsOf(tokens: readonly Token[]): ReadonlyMap<number, number> {
   const found: number[] = [];
@@ -138,7 +147,7 @@ function pairsOf(tokens: readonly Token[]): ReadonlyMap<number, number> {
   let perhaps = 0;
   found.forEach((i, order) => {
     if (isClock(tokens, i)) pairs.set(i, meant.clock);
-    else if (hasHundreds(tokens, i) || hasThousands(tokens, i)) {
+    else if (hasHundreds(tokens, i) || hasThousands(tokens, i) || headOfGauges(tokens, i)) {
       pairs.set(i, meant.hundreds);
       sure++;
     } else if (!counts(tokens, i, found[order - 1]) && !counts(tokens, i, found[order + 1])) {

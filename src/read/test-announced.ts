@@ -68,6 +68,26 @@ function beginsNow([tester, ...behind]: readonly Item[]): boolean {
 }
 
 const small = /^(?:,|:|all|its|is|are|was|reads|reading|got|they|and|still|both)$/;
+const reads =
+  /^(?:,|i|we|and|im|its|got|get|getting|read|reads|reading|shows|showed|showing|came|with)$/;
+
+/** "megged comp 1 to ground at 500 got 42 meg": behind the test's name its first number, and then what was read, in megohms. */
+export function setThenRead(draft: Draft, items: readonly Item[]): boolean {
+  if (items[draft.index]?.unit !== undefined || !testerVolts.has(draft.value)) return false;
+  if (!/^(?:at|@)$/.test(items[draft.index - 1]?.text ?? "")) return false;
+  const before = items.slice(0, draft.index);
+  const named = before.findLastIndex(namesTest);
+  if (named < 0 || before.slice(named).some(({ kind }) => kind === itemKind.number)) return false;
+  let at = draft.index + 1;
+  while (reads.test(items[at]?.text ?? "")) at++;
+  const joint = items[at - 1]?.text;
+  const told = at > draft.index + 1 && joint !== "," && joint !== "and";
+  const next = items[at];
+  if (next?.kind === itemKind.over) return told;
+  if (next?.kind !== itemKind.number || next.owner !== undefined) return false;
+  const megohms = next.unit?.dimension === "resistance" && next.unit.factor >= 1e5;
+  return megohms || (told && next.unit === undefined);
+}
 
 /** "megged leads 1 2 3 at 500 all OL", "lead 1 to ground at 1000 620 meg": set before the ohms that follow right behind. */
 export function setBeforeOhms(draft: Draft, items: readonly Item[]): boolean {
@@ -98,4 +118,26 @@ export function behindRow(draft: Draft, items: readonly Item[]): boolean {
     return false;
   const tested = items.slice(0, index).some(({ text }) => /^(?:megs?|megged|megohms?)$/.test(text));
   return tested && items[index + 1]?.kind === itemKind.label;
+}
+
+/** "meg good at 500": told without its ohms. */
+export function behindTold(draft: Draft, items: readonly Item[]): boolean {
+  const [test, at] = items.slice(Math.max(0, draft.index - 2), draft.index);
+  return (
+    test?.kind === itemKind.word &&
+    /^meg/.test(test.text) &&
+    /^(?:at|@)$/.test(at?.text ?? "") &&
+    testerVolts.has(draft.value)
+  );
+}
+
+/** "megged comp A to ground at 500: 620": set before the colon, read behind it. */
+export function beforeColon(draft: Draft, items: readonly Item[]): boolean {
+  const { index } = draft;
+  if (items[index]?.unit !== undefined || !testerVolts.has(draft.value)) return false;
+  if (!/^(?:at|@)$/.test(items[index - 1]?.text ?? "") || items[index + 1]?.text !== ":")
+    return false;
+  return items.some(
+    (item, at) => at > index && (item.kind === itemKind.number || item.kind === itemKind.over),
+  );
 }

@@ -94,6 +94,16 @@ function isWholeName(item: Item | undefined): boolean {
   return item?.label?.place === "water_out" && !isOneWord(item);
 }
 
+const ahead = /^(?:should|will|gonna|might|could|supposed|ought)$/;
+/** "should be done in an hour", "the crane will be here at 2": what is to come. */
+function toCome(items: readonly Item[], i: number, status: Status, next?: Item): boolean {
+  const told = status === "done" || status === "on_site";
+  if (!told || /^(?:till|til|until|for|a|all)$/.test(next?.text ?? "")) return false;
+  const led = items.slice(Math.max(0, i - 2), i + 1);
+  const cut = led.findLastIndex(({ kind }) => kind === itemKind.sign || kind === itemKind.line);
+  return led.slice(cut + 1).some(({ text }) => ahead.test(text));
+}
+
 /** Words that look like a status and are not: "filters were done last week", "leaving 51.5". */
 export function isStatus(note: Note, i: number, status: Status): boolean {
   // "chilled water's leaving at seven": the water's warmth
@@ -121,6 +131,7 @@ export function isStatus(note: Note, i: number, status: Status): boolean {
   // "im at the unit now" is no arrival, "im at the church now" is
   if (status === "on_site" && /^(?:im|i)$/.test(items[i]?.text ?? "") && atMachine(note, i, after))
     return false;
+  if (toCome(items, i, status, next)) return false;
   const plan = sentenceRoles(items, i);
   const valued = items.some((item) => item.kind === itemKind.number && item.owner === undefined);
   if (status === "left_site" && next?.kind === itemKind.subject && valued) return false;

@@ -2,6 +2,7 @@ import { isStrongBreak } from "../breaks.ts";
 import { type Item, itemKind } from "../item.ts";
 import { type Rule, state } from "../note.ts";
 import { freeNumber, textAt } from "./near.ts";
+import { jugs } from "./size-words.ts";
 
 const kinds: ReadonlySet<string> = new Set(["mass", "capacitance", "length"]);
 const store = /^(?:truck|van|shop|shelf|trailer|pickup)$/;
@@ -25,6 +26,21 @@ function led(items: readonly Item[], at: number): boolean {
   );
 }
 
+/** "2 lb left in the jug", "11 lb still in the drum", "only have 2 lb left": what did not go in. */
+function isLeft(items: readonly Item[], i: number): boolean {
+  if (items[i]?.unit?.dimension !== "mass") return false;
+  // "38.2 lb left in the bottle, 9 lb went in": first of all a weight that was read
+  const moved = items.slice(0, i).some(({ label }) => label?.action !== undefined);
+  if (!moved && !/^(?:have|has|got)$/.test(textAt(items, i - 1))) return false;
+  const gas = items[i + 1]?.kind === itemKind.code ? i + 2 : i + 1;
+  if (!/^(?:left|remaining|still)$/.test(textAt(items, gas))) return false;
+  const next = items[gas + 1];
+  const ends = next === undefined || isStrongBreak(next) || next.text === ",";
+  if (ends) return textAt(items, gas) !== "still";
+  if (!/^(?:in|on)$/.test(next.text)) return false;
+  return items.slice(gas + 2, gas + 5).some(({ text }) => jugs.has(text) && text !== "box");
+}
+
 const errands =
   /^(?:stopping|stop|picking|running|swinging|heading|going|grabbing|fetching|getting)$/;
 const towards = /^(?:for|up|to|by|get|grab|a|an|some|another|out|the|pick)$/;
@@ -44,7 +60,7 @@ function fetched(items: readonly Item[], i: number): boolean {
   return joint === "for" || joint === "up" || /^(?:get|grab|pick)$/.test(textAt(items, at + 2));
 }
 
-/** "have 6 lb on the truck", "stopping for a 30 uf cap": what lies in the van or is being fetched was not measured. */
+/** "have 6 lb on the truck", "2 lb left in the jug", "stopping for a 30 uf cap": what lies there or is being fetched was not measured. */
 export const stock: Rule = {
   name: "<amount> on the truck",
   needs: "number",
@@ -52,7 +68,7 @@ export const stock: Rule = {
     const { items } = note;
     items.forEach((item, i) => {
       if (!freeNumber(item) || !kinds.has(item.unit?.dimension ?? "")) return;
-      if (lies(items, i) || fetched(items, i))
+      if (lies(items, i) || isLeft(items, i) || fetched(items, i))
         state(note, stock.name, [i, i + 1], { kind: "note", about: "stock" });
     });
   },

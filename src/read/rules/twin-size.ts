@@ -149,7 +149,9 @@ export function doubled(note: Note, i: number, item: Item): boolean {
     /^(?:wire|cable|so|cord|stranded)$/.test(textAt(items, i + 3));
   if (!cap && !cable && !core) return false;
   const about = cap ? `size ${item.value}/${other.value}` : "size";
-  state(note, SIZE, [i, i + 3], { kind: "note", about });
+  // "says 45 over 5 on the can": the can's word is of the size, not of what was measured
+  const end = cap && items[i + 3]?.label?.rating === "nominal" ? i + 4 : i + 3;
+  state(note, SIZE, [i, end], { kind: "note", about });
   return true;
 }
 
