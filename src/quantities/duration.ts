@@ -17,7 +17,7 @@ export const duration = {
       dimension: "time",
       figure: "min",
       factor: 60,
-      words: "minute|minutes|mins|min|minuts|minets|mnt|minit|minits",
+      words: "minute|minutes|mins|min|minuts|minets|mnt|mn|mns|minit|minits",
       beside: "m'",
       heard: "minute s|minuets|minette",
     },

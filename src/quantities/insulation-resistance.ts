@@ -32,7 +32,7 @@ export const insulationResistance = {
     },
   ],
   words:
-    "insulation|insulation resistance|insulation test|isolation|meg test|megger test|megger|meggered|megged|meggd|megging|meggin|meg|megs|meg reading|meg readings|megohm test|ir test|iso test|iso|hi pot|hipot|megs out|meg out|megger reading",
+    "insulation|insulation resistance|insulation test|isolation|meg test|megger test|megger|meggered|megged|meggd|mgd|mggd|megging|meggin|meg|megs|meg reading|meg readings|megohm test|ir test|iso test|iso|hi pot|hipot|megs out|meg out|megger reading",
   habit: { us: "megohm", si: "megohm" },
   plausible: [0, 2e13],
 } as const satisfies Quantity;

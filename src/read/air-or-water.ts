@@ -16,7 +16,9 @@ export function airOrWater(
   if (!drafts.some(({ place }) => isWater(place))) return;
   if (items.some(({ text, unit }) => water.test(text) || unit?.dimension === "waterflow")) return;
   if (readings.some((one) => isWater(one.at) || one.quantity === "water_flow")) return;
+  let cleared = false;
   for (const draft of drafts) {
+    const named = draft.before.some((index) => items[index]?.label?.place !== undefined);
     const bare = draft.before.some((index) =>
       /^(?:entering|leaving|ent|lvg)$/.test(items[index]?.text ?? ""),
     );
@@ -24,15 +26,21 @@ export function airOrWater(
       const item = items[index];
       return item?.label?.place === undefined || item.to - item.from <= "entering".length;
     });
-    if (isWater(draft.place) && bare && whole) draft.place = ofBulbs(draft, drafts);
+    // "fcu 1 ent 71 lvg 112, fcu 2 71 109": the row below is of the same
+    if (!isWater(draft.place) || !(bare ? whole : cleared && !named)) continue;
+    draft.place = ofBulbs(draft, drafts);
+    cleared = true;
   }
   besideDry(drafts);
 }
 
 /** "entering 80 db 67 wb, leaving 57 db": who names bulbs speaks of air, on its way through the coil. */
 function ofBulbs(draft: Draft, drafts: readonly Draft[]): Draft["place"] {
-  const wet = drafts.some(({ quantity }) => quantity === "wet_bulb_temperature");
-  if (!wet || draft.named !== "temperature") return undefined;
+  // "hd1 ent 71 lvg 112": an indoor head has air alone
+  const wet =
+    draft.subject?.startsWith("head ") === true ||
+    drafts.some(({ quantity }) => quantity === "wet_bulb_temperature");
+  if (!wet || (draft.named ?? draft.quantity) !== "temperature") return undefined;
   return draft.place === "water_in" ? "return_air" : "supply_air";
 }
 

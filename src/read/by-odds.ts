@@ -59,6 +59,8 @@ function isOpen(draft: Draft, item: Item): boolean {
   );
 }
 
+const noRoom = /^(?:stage|circuit|compressor|system|fan|pump) /;
+
 /** "su 128 di 361", "hd 388 b4 hose, 331 aftr": no rule knows it, but such numbers have always been this. */
 function fill(draft: Draft, odds: Odds, drafts: readonly Draft[], context: Context): void {
   const [quantity, sure] = likeliest(odds);
@@ -80,8 +82,15 @@ function fill(draft: Draft, odds: Odds, drafts: readonly Draft[], context: Conte
     draft.quantity = undefined;
     return;
   }
+  const at = draft.place ?? likeliestPlace(odds, quantity)[0];
+  // "stage 1 is 72": a part of a machine holds no room's air
+  if (at === "indoor_air" && noRoom.test(draft.subject ?? "")) {
+    draft.quantity = undefined;
+    if (!draft.ownUnit) draft.unit = undefined;
+    return;
+  }
   draft.assumedQuantity = true;
-  if (draft.place === undefined) draft.place = likeliestPlace(odds, quantity)[0];
+  draft.place = at;
 }
 
 /** "58 percent humidity": a word right behind the number says what was measured. */

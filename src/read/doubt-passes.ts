@@ -18,6 +18,7 @@ import {
 import { percentOrSteps } from "./guard-valve.ts";
 import { heaterRow, heaterUnits } from "./heater-row.ts";
 import { lineOfGauge } from "./line-of-gauge.ts";
+import { behindLowHead, boxTwice } from "./low-head.ts";
 import { lowThenHigh } from "./low-then-high.ts";
 import { tooManyGigs } from "./megs-or-gigs.ts";
 import { passes } from "./pass.ts";
@@ -44,6 +45,8 @@ export const doubts = passes(
   { look: ({ drafts, items }) => degreesThen(drafts, items) },
   { look: ({ drafts, items, context }) => airOrWater(drafts, items, context) },
   { look: ({ drafts, items, context }) => guard(drafts, items, context) },
+  { look: ({ drafts, items }) => boxTwice(drafts, items), heads: "box", several: true },
+  { look: ({ drafts }) => behindLowHead(drafts), heads: "head|hd", several: true },
   {
     look: ({ drafts, items, context }) => percentOrSteps(drafts, items, context),
     heads: "eev|eevs|exv|exvs",

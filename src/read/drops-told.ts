@@ -15,7 +15,12 @@ function isRowOfDrops(items: readonly Item[]): boolean {
   if (!told) return false;
   const bare = items.filter(({ kind, unit }) => kind === itemKind.number && unit === undefined);
   const drops = bare.filter(({ value }) => value >= junctionV.from && value <= junctionV.to);
-  return drops.length >= fewestDrops && bare.every((one) => drops.includes(one) || one.spoken);
+  // ".48 .47 .48 .02": a junction that has gone short among them
+  const short = ({ value }: Item): boolean => value >= 0 && value < junctionV.from;
+  return (
+    drops.length >= fewestDrops &&
+    bare.every((one) => drops.includes(one) || one.spoken || short(one))
+  );
 }
 
 /** "L1 .46 L2 .46 L3 OL both ways to P": drops of junctions, and the rail behind them. */

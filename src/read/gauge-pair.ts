@@ -1,6 +1,8 @@
 import type { UnitHabit } from "../model.ts";
 import { bothLinesAt } from "./both-lines.ts";
 import { type Draft, isUntold } from "./draft.ts";
+import { airBehind } from "./gauges-shape.ts";
+import { hotLines } from "./head-then-discharge.ts";
 import { type Item, itemKind } from "./item.ts";
 
 type Range = readonly [low: number, high: number];
@@ -93,6 +95,7 @@ function told(items: readonly Item[], left: Draft): boolean {
   if (hasHeat(items) || items.some(({ label }) => label?.quantity === "temperature_difference"))
     return true;
   if (isRowBehind(items, left) || isBehindFigure(items, left)) return true;
+  if (left.value >= leastAlone && airBehind(items, left.index)) return true;
   if (isBehindRow(items, left) || (first(items, left) && weatherBehind(items, left))) return true;
   if (isBehindDeed(items, left) || isBehindSpeed(items, left)) return true;
   const lines = lineBehind(items, left) || bothLinesAt(items) > 0;
@@ -213,7 +216,7 @@ function lineBehind(items: readonly Item[], left: Draft): boolean {
   return items.some(
     ({ label }, at) =>
       at > left.index &&
-      (label?.place === "suction" || label?.place === "liquid") &&
+      /^(?:suction|liquid|discharge)$/.test(label?.place ?? "") &&
       [at - 1, at + 1].some(
         (next) => next > left.index + 2 && items[next]?.kind === itemKind.number,
       ),
@@ -225,6 +228,13 @@ const lineC: Range = [-40, 65];
 
 /** Share of a side's pressure under which a bare figure of that side is its line's temperature, the gauges being told. */
 const lineUnder = 0.8;
+
+/** "118/342 sh 9 discharge 168": the head was told, so it is how hot the line is; near the head it may be the gauge. */
+function isHotLine(draft: Draft, head: Draft, units: UnitHabit): boolean {
+  const [least, most] = hotLines[units];
+  const far = Math.abs(draft.value - head.value) > head.value * (1 - lineUnder);
+  return far && draft.value >= least && draft.value <= most;
+}
 
 /** "49/202, suct 28": behind both gauges a side's bare figure is its line. */
 function linesOf(
@@ -241,6 +251,7 @@ function linesOf(
       continue;
     if (draft.points !== undefined || draft.rating !== undefined || draft.after !== undefined)
       continue;
+    if (draft.place === "discharge" && isHotLine(draft, right, units)) draft.named = "temperature";
     const side = draft.place === "suction" ? left : draft.place === "liquid" ? right : undefined;
     // bars and degrees are of one size, and no side has two pressures
     const warm = units === "si" && draft.value >= lineC[0] && draft.value <= lineC[1];

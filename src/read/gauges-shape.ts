@@ -17,3 +17,13 @@ export function isGauges(items: readonly Item[], index: number): boolean {
   if (index < 2) return isOver(items[index], items[index + 1], items[index + 2]);
   return isOver(own, fourth, last) || isOver(first, second, own);
 }
+
+/** "118/331 and 58 supply": the unit's air is told with it. */
+export function airBehind(items: readonly Item[], at: number): boolean {
+  const [joint, ...next] = items.slice(at + 3, at + 6);
+  if (!/^(?:and|,|&|w|with)$/.test(joint?.text ?? "")) return false;
+  return (
+    next.some(({ kind }) => kind === itemKind.number) &&
+    next.some(({ label }) => /^(?:supply|return)_air$/.test(label?.place ?? ""))
+  );
+}

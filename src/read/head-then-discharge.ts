@@ -3,7 +3,7 @@ import type { Draft } from "./draft.ts";
 import type { Item } from "./item.ts";
 
 /** F, Cel of a discharge line that runs. Common practice, no source. */
-const lineOf = { us: [90, 290], si: [35, 145] } as const;
+export const hotLines = { us: [90, 290], si: [35, 145] } as const;
 
 const head = /^(?:head|high|hi|high side|head pressure|condensing)$/;
 const discharge = /^(?:discharge|disch|disc|dis|hot gas|dischg)$/;
@@ -24,11 +24,16 @@ export function headThenDischarge(
   items: readonly Item[],
   units: UnitHabit,
 ): void {
-  const [least, most] = lineOf[units];
+  const [least, most] = hotLines[units];
   const side = drafts.filter(({ place, gone }) => place === "discharge" && !gone);
   const [one, other] = side;
   if (one === undefined || other === undefined || side.length !== 2) return;
-  const gauge = side.find((draft) => told(draft, items, head) && isPressure(draft, units));
+  // "121 over 356 sh 9 discharge 188"
+  const gauge = side.find(
+    (draft) =>
+      (told(draft, items, head) || items[draft.index - 1]?.text === "over") &&
+      isPressure(draft, units),
+  );
   const line = gauge === one ? other : one;
   if (gauge === undefined || !told(line, items, discharge) || told(line, items, head)) return;
   const free = [line.unit, line.rating, line.points, line.after].every(

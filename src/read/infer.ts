@@ -294,6 +294,7 @@ export function infer(values: Values, setting: Setting): void {
     habitUnit(draft, context);
     if (draft.place === "dc_bus" && draft.quantity === "voltage") draft.kind ??= "dc";
     plusKilograms(draft, list[order - 1], items);
-    if (draft.quantity === "mass" && draft.rating === "nominal") draft.rating = "nameplate_charge";
+    const plate = draft.rating === "nominal" || (draft.rating === "expected" && draft.plate);
+    if (draft.quantity === "mass" && plate) draft.rating = "nameplate_charge";
   });
 }

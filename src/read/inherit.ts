@@ -41,6 +41,9 @@ export function unlabelled(items: readonly Item[], left: Draft, right: Draft): b
   const goes = /^(?:going|coming|entering|leaving|in|out)\b/;
   if (left.unit?.dimension === "power" && goes.test(items[right.index + 1]?.text ?? ""))
     return false;
+  // "hpv 38% now 1205": no valve is so far open
+  if (left.unit?.dimension === "percent" && right.unit === undefined && right.value > 100)
+    return false;
   for (const index of right.before) {
     const item = items[index];
     if (item === undefined) continue;

@@ -97,12 +97,19 @@ function numberText(note: Note, item: Item | undefined, draft: Draft): string {
   return String(clean(draft.value));
 }
 
-function plausible(draft: Draft, value: number): boolean {
+/** Pa that a gas cooler of carbon dioxide runs at, at most. Common practice, no source. */
+const mostTranscritical = 13e6;
+const transcritical =
+  /\b(?:co2|r?744|gas ?cooler|gc (?:out|outlet|pressure)|transcritical|flash tank|hpv)\b/;
+
+function plausible(draft: Draft, value: number, told: string): boolean {
   if (draft.quantity === undefined) return true;
   const range = quantityOf(draft.quantity).plausible;
   if (range === undefined) return true;
   if (draft.quantity === "pressure" && draft.place === "suction" && value > 4.2e6) return false;
   if (draft.quantity === "temperature" && !warmthFits(draft.place, value)) return false;
+  if (draft.quantity === "pressure" && value > range[1] && transcritical.test(told))
+    return value <= mostTranscritical;
   return value >= range[0] && value <= range[1];
 }
 
@@ -250,7 +257,7 @@ function one(note: Note, draft: Draft, points: readonly string[] | undefined): R
   if (full !== undefined) reading.points = full;
   addConditions(reading, draft);
   addFacts(reading, draft);
-  if (value !== null && !plausible(draft, value)) reading.doubtful = true;
+  if (value !== null && !plausible(draft, value, note.plain)) reading.doubtful = true;
   if (item !== undefined) note.figureAt.set(reading, item.from);
   return reading;
 }

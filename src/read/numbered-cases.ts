@@ -44,21 +44,23 @@ export function numberedCases(
   }
 }
 
-/** "case 9 is 36 and 41" behind the two airs of case 8 */
+/** "case 9 is 36 and 41", "8: 29 37, 9: 30 36" behind the two airs of a case */
 function bothAirs(drafts: readonly Draft[], airs: readonly (Place | undefined)[]): boolean {
-  const [left, right, ...others] = drafts.filter(({ gone }) => !gone);
-  if (airs.length !== 2 || left === undefined || right === undefined || others.length > 0)
-    return false;
-  const bare = [left, right].every(
+  const list = drafts.filter(({ gone }) => !gone);
+  if (airs.length !== 2 || list.length === 0 || list.length % 2 !== 0) return false;
+  const bare = list.every(
     ({ unit, named, points, place }) =>
       (unit ?? named ?? points) === undefined && (place === undefined || place === "box"),
   );
-  if (!bare || !/^case \d/.test(left.subject ?? "")) return false;
-  right.subject ??= left.subject;
-  if (right.subject !== left.subject) return false;
-  [left, right].forEach((one, order) => {
+  const paired = list.every(({ subject }, at) => {
+    if (at % 2 === 0) return /^case \d/.test(subject ?? "");
+    return subject === undefined || subject === list[at - 1]?.subject;
+  });
+  if (!bare || !paired) return false;
+  list.forEach((one, at) => {
+    one.subject ??= list[at - 1]?.subject;
     one.hint = "temperature";
-    one.place = airs[order];
+    one.place = airs[at % 2];
   });
   return true;
 }

@@ -1,4 +1,5 @@
 import type { UnitHabit } from "../model.ts";
+import type { Context } from "./context.ts";
 import { type Draft, isUntold } from "./draft.ts";
 import { weather } from "./hot-out.ts";
 import type { Item } from "./item.ts";
@@ -10,7 +11,11 @@ function asOutdoor(draft: Draft): void {
 }
 
 /** "118 suction 340 head 95 out": behind a circuit's gauges the last figure is the day's. */
-export function outAtEnd(drafts: readonly Draft[], items: readonly Item[], units: UnitHabit): void {
+export function outAtEnd(
+  drafts: readonly Draft[],
+  items: readonly Item[],
+  { units, readings }: Context,
+): void {
   const last = drafts[drafts.length - 1];
   if (last === undefined || last.gone || last.named !== undefined || last.place !== undefined)
     return;
@@ -19,9 +24,16 @@ export function outAtEnd(drafts: readonly Draft[], items: readonly Item[], units
   const [out, end] = [items[last.index + 1], items[last.index + 2]];
   if (out?.text !== "out" || (end !== undefined && end.text !== ".")) return;
   const gauges = drafts.some(({ place }) => place === "suction" || place === "discharge");
-  const inAndOut = items.some(({ text }) => /^(?:in|entering|leaving)$/.test(text));
+  // "n2 500 in 0810 55 out", "0910 503 61 out": the day beside what holds
+  const held =
+    drafts.length > 1 && readings.slice(-3).some(({ quantity }) => quantity === "pressure");
+  const nitrogen = items.some(({ text }) => /^(?:n2|nitro|nitrogen)$/.test(text));
+  const free = (at: number): boolean => items[at]?.owner === undefined;
+  const inAndOut = items.some(
+    ({ text }, at) => /^(?:in|entering|leaving)$/.test(text) && free(at) && free(at + 1),
+  );
   const [low, high] = weather[units];
-  if (!gauges || inAndOut || last.value < low || last.value > high) return;
+  if (!(gauges || held || nitrogen) || inAndOut || last.value < low || last.value > high) return;
   asOutdoor(last);
 }
 

@@ -1,3 +1,4 @@
+import { isGauges } from "./gauges-shape.ts";
 import { type Item, itemKind, newItem } from "./item.ts";
 
 const sides = /^(?:suction|liquid|discharge)$/;
@@ -12,19 +13,30 @@ function ownFigure(items: readonly Item[], at: number): boolean {
   return place !== undefined && sides.test(place) && isBare(items[at + 1]);
 }
 
+const hot = /^(?:discharge|disch|disc|dis|dischg|dlt|hot gas)$/;
+
+/** "118/342 discharge 168 oat 81": the hot line's name leads the figure that is there for it alone. */
+function hotLine(items: readonly Item[], at: number): boolean {
+  if (!isGauges(items, at - 3) || !hot.test(items[at]?.text ?? "") || !ownFigure(items, at))
+    return false;
+  const next = items[at + 2];
+  return !isBare(next) && !(next?.label?.place !== undefined && !isBare(items[at + 3]));
+}
+
+function bothLines(items: readonly Item[], at: number): boolean {
+  if (!ownFigure(items, at) || !ownFigure(items, at + 2) || isBare(items[at + 4])) return false;
+  return items[at]?.label?.place !== items[at + 2]?.label?.place;
+}
+
 /**
  * "118/365 suction 52 liquid 98": behind both gauges each side's name leads its own figure, so none of them
  * names the pair. A comma is put where it was left out.
  */
 export function pairThenLines(items: Item[]): void {
-  for (let at = 0; at + 6 < items.length; at++) {
+  for (let at = 0; at + 4 < items.length; at++) {
     const [left, stroke, right] = items.slice(at, at + 3);
     if (!isBare(left) || !/^(?:\/|over)$/.test(stroke?.text ?? "") || !isBare(right)) continue;
-    const ends = items[at + 7];
-    const closed = ends === undefined || !isBare(ends);
-    if (!ownFigure(items, at + 3) || !ownFigure(items, at + 5) || !closed) continue;
-    if (items[at + 3]?.label?.place === items[at + 5]?.label?.place || right === undefined)
-      continue;
+    if (right === undefined || !(hotLine(items, at + 3) || bothLines(items, at + 3))) continue;
     items.splice(at + 3, 0, newItem(itemKind.sign, right.to, right.to, ","));
   }
 }

@@ -15,6 +15,7 @@ import { dischargeAir } from "./discharge-air.ts";
 import { eitherPoint } from "./either-point.ts";
 import { endsOfPart } from "./ends-of-part.ts";
 import { fittedReads } from "./fitted-reads.ts";
+import { coolerAt } from "./gas-cooler.ts";
 import { gasPairAgain } from "./gas-pair-again.ts";
 import { gasTrain } from "./gas-train.ts";
 import { gasWatched } from "./gas-watched.ts";
@@ -47,6 +48,7 @@ import { pipesAhead, pipesBehind } from "./pipes-at.ts";
 import { powerSwitched } from "./power-on.ts";
 import { pullsDown } from "./pulls-down.ts";
 import { ratedThenPlate } from "./rated-then-plate.ts";
+import { regulatorEnds } from "./regulator-ends.ts";
 import { relate } from "./relate.ts";
 import { repeat } from "./repeat.ts";
 import { riseAlone } from "./rise-alone.ts";
@@ -139,7 +141,7 @@ export const byWords = passes(
     look: ({ drafts, items, context }) => outsideBehind(drafts, items, context.units),
     heads: "out|outside|outdoors|outdoor|ambient|amb|od|oat",
   },
-  { look: ({ drafts, items, context }) => outAtEnd(drafts, items, context.units), heads: "out" },
+  { look: ({ drafts, items, context }) => outAtEnd(drafts, items, context), heads: "out" },
   { look: ({ drafts, items, context }) => inThere(drafts, items, context) },
   { look: ({ drafts, items, context }) => roomWarmth(drafts, items, context) },
   { look: ({ drafts, items }) => minutesAfter(drafts, items), heads: "after", several: true },
@@ -156,10 +158,7 @@ export const byWords = passes(
       "dairy|meat|meats|produce|deli|bakery|fish|seafood|beer|frozen|icecream|freezer|cooler|cheese|poultry|chicken",
     several: true,
   },
-  {
-    look: ({ drafts, items, context }) => numberedCases(drafts, items, context),
-    heads: "case|cases",
-  },
+  { look: ({ drafts, items, context }) => numberedCases(drafts, items, context) },
   {
     look: ({ drafts, items, context }) => gaugePair(drafts, items, context.units),
     several: true,
@@ -207,6 +206,12 @@ export const byWords = passes(
     heads: "gas|mani|manif|manifold|burner|regulator",
   },
   { look: ({ drafts, items }) => countOfRow(drafts, items), several: true },
+  { look: ({ drafts, items }) => regulatorEnds(drafts, items), heads: "epr|eprs" },
+  {
+    look: ({ drafts, items, context }) => coolerAt(drafts, items, context.units),
+    heads: "gas|gc|gascooler|gcot",
+    several: true,
+  },
   { look: ({ drafts, items }) => riseAlone(drafts, items), heads: "rise", several: true },
   {
     look: ({ drafts, items }) => pipesBehind(drafts, items),

@@ -7,6 +7,12 @@ const thing = /^(?:it|her|pump|valve)$/;
 const vacuum = /^(?:vac|vacuum|evac|micron|microns|torr)/;
 const isolated = signIndex("do:vacuum_isolated");
 
+/** "shut off 10 min 355", "cut off for 15, 410": what the gauge did then follows. */
+function isFigure(items: readonly Item[], at: number): boolean {
+  const led = /^(?:for|[,:])$/.test(items[at]?.text ?? "") ? 1 : 0;
+  return items[at + led]?.kind === itemKind.number;
+}
+
 /** Where "shut it off", "turned the pump off", "killed the pump" ends; `at` where it does not stand there. */
 function endOf(items: readonly Item[], at: number): number {
   const word = items[at]?.text ?? "";
@@ -15,7 +21,7 @@ function endOf(items: readonly Item[], at: number): number {
   const the = items[at + 1 + off]?.text === "the" ? 1 : 0;
   const end = at + 2 + off + the;
   const named = items[end - 1]?.text ?? "";
-  if (!thing.test(named)) return at;
+  if (!thing.test(named)) return off > 0 && isFigure(items, at + 2) ? at + 2 : at;
   const behind = items[end]?.text === "off" ? 1 : 0;
   return off + behind > 0 || (word.startsWith("kill") && named === "pump") ? end + behind : at;
 }

@@ -8,7 +8,9 @@ import type { Context } from "./context.ts";
 import { leftOver } from "./cover.ts";
 import { deniedNames } from "./denied-names.ts";
 import { dotTimes } from "./dot-times.ts";
+import { fellowsByNumber } from "./fellows-by-number.ts";
 import { headsOf } from "./heads.ts";
+import { headsByNumber } from "./heads-by-number.ts";
 import { holdsOf } from "./holds.ts";
 import { hotOut } from "./hot-out.ts";
 import { legsApart, withInitials } from "./initials.ts";
@@ -23,6 +25,7 @@ import { minutesSeconds } from "./minutes-seconds.ts";
 import { muted } from "./muted.ts";
 import type { Note } from "./note.ts";
 import { bySentence, type Sentence, sentencesOf } from "./own-sentence.ts";
+import { pairBehindValue } from "./pair-behind-value.ts";
 import { pairThenLines } from "./pair-then-lines.ts";
 import { withoutPauses } from "./pauses.ts";
 import { phaseLetters } from "./phase-letters.ts";
@@ -39,6 +42,7 @@ import { withoutTalk } from "./small-talk.ts";
 import { startPart } from "./start-part.ts";
 import { withSubscripts } from "./subscripts.ts";
 import { tankLetters } from "./tank-fill.ts";
+import { testApart } from "./test-ahead.ts";
 import { testerKilo } from "./tester-kilo.ts";
 import { thatsThe } from "./thats-the.ts";
 import type { Token } from "./token.ts";
@@ -79,7 +83,9 @@ export function begin(text: string, context: Context): { note: Note; tokens: rea
   alsoSo(items);
   thatsThe(items);
   sameThen(items);
+  headsByNumber(items, context);
   machinesByNumber(items);
+  fellowsByNumber(items, context);
   minutesSeconds(items);
   reasonBetween(items);
   kelvinClips(items);
@@ -102,6 +108,8 @@ export function begin(text: string, context: Context): { note: Note; tokens: rea
   unsaidStops(items);
   dotTimes(items, even);
   pairThenLines(items);
+  testApart(items);
+  pairBehindValue(items, even);
   rowDenied(items, even);
   const note: Note = {
     text,

@@ -35,11 +35,33 @@ const clipped = [
   "setpoint",
   "nameplate",
   "recovered",
+  "receiver",
+  "charge",
   "charged",
   "freezer",
   "cooler",
   "breaker",
   "crankcase",
+  "bridge",
+  "rectifier",
+  "frequency",
+  "insulation",
+  "indoor",
+  "entering",
+  "static",
+  "filter",
+  "filters",
+  "neutral",
+  "inverter",
+  "defrost",
+  "should",
+  "valved",
+  "isolated",
+  "lifted",
+  "flashing",
+  "running",
+  "standing",
+  "expected",
 ] as const;
 
 /** The consonants of a word, each run of one letter once. */
@@ -50,10 +72,29 @@ function bones(word: string): string {
 const byBones = new Map<string, string>();
 for (const word of clipped) if (!byBones.has(bones(word))) byBones.set(bones(word), word);
 
+/** "dsch", "suctn": its first consonants. "wndg", "rcvd": one within it left out as well. */
+function shorter(letters: string, whole: string): boolean {
+  if (whole.startsWith(letters)) return true;
+  if (letters.length + 1 !== whole.length) return false;
+  let same = 0;
+  while (letters[same] === whole[same]) same++;
+  return same > 0 && letters.slice(same) === whole.slice(same + 1);
+}
+
+/** The one word that these consonants shorten; undefined where it may be several. */
+function shortened(letters: string): string | undefined {
+  const meant = new Set<string>();
+  for (const [whole, word] of byBones)
+    if (whole[0] === letters[0] && shorter(letters, whole)) meant.add(word.replace(/s$/, ""));
+  const [word, ...rest] = meant;
+  return rest.length === 0 ? word : undefined;
+}
+
 /** "sply", "blwr", "dschrg": the word of the trade that has just these consonants; undefined where none has. */
 export function vowelless(word: string): string | undefined {
   if (word.length < 4 || word.length > 11 || !/^[b-df-hj-np-tv-z]+$/.test(word)) return undefined;
-  return byBones.get(word.replace(/(.)\1+/g, "$1"));
+  const letters = word.replace(/(.)\1+/g, "$1");
+  return byBones.get(letters) ?? (letters.length < 4 ? undefined : shortened(letters));
 }
 
 const heads = [

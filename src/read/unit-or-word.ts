@@ -186,7 +186,9 @@ export function isArticle(build: Building, at: number): boolean {
   if (next?.kind !== tokenKind.word) return false;
   if (((next.word?.roles ?? 0) & noNoun) !== 0) return false;
   if (next.word?.label?.rating !== undefined) return false;
-  return next.word?.noun === undefined || after?.kind !== tokenKind.number;
+  // "w 8.1 a bus 341"
+  const led = next.word?.noun !== undefined || next.word?.label !== undefined;
+  return !led || after?.kind !== tokenKind.number;
 }
 
 /** "r to c 26.4 y to c 26.2 g 0": a thermostat's terminal, no unit of the number before it. */

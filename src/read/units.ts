@@ -7,6 +7,7 @@ import { numberAt } from "./numbers.ts";
 import { outBehind } from "./out-behind.ts";
 import { phraseAt } from "./phrase.ts";
 import { spacedPair } from "./spaced-pair.ts";
+import { testAhead } from "./test-ahead.ts";
 import { testTold } from "./test-told.ts";
 import { type Token, tokenKind } from "./token.ts";
 import {
@@ -201,6 +202,7 @@ export function plainUnitAt(build: Building, i: number): UnitSaid | undefined {
     return undefined;
   if (thousandsOf(build, at) || letterAhead(build, at) || factorAhead(build, at, unit))
     return undefined;
+  if (testAhead(build, at)) return undefined;
   if (pointAhead(build, at, unit) || statAhead(build, at) || gaugeAhead(build, at))
     return undefined;
   if (unit.figure === "s" && token.text === "sec" && ofTransformer(build, at)) return undefined;

@@ -139,7 +139,7 @@ function endsAfterIn(items: readonly Item[], at: number): boolean {
 }
 
 const noAir =
-  /^(?:capillary|captube|glycol|brine|rv|reversing|sol|pump|pumps|strainer|valve|drier|dryer|transformer|contactor|tower|loop|exchanger|hx|breaker|switch)$/;
+  /^(?:capillary|captube|eprs?|glycol|brine|rv|reversing|sol|pump|pumps|strainer|valve|drier|dryer|transformer|contactor|tower|loop|exchanger|hx|breaker|switch)$/;
 
 /** What has an "in" and an "out" and moves no air. */
 export const movesNoAir = (item: Item): boolean => noAir.test(item.text);

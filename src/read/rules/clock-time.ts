@@ -13,6 +13,7 @@ import {
   shownAt,
   shutAt,
   startedAt,
+  tripsAt,
 } from "./gauge-no-hour.ts";
 import { hourBehind } from "./hour-behind.ts";
 import { textAt } from "./near.ts";
@@ -229,6 +230,7 @@ function claim(note: Note, i: number): number {
   }
   // "40a 2p": two poles
   if (textAt(items, i + 1) === "p" && items[i - 1]?.unit?.dimension === "current") return i;
+  if (tripsAt(items, i)) return i;
   if (ofGauges(items, i) || gasAgain(note, i) || correctsFigure(note, i)) return i;
   const loose = talkOfTime(items, i);
   const hourTold = hourBehind(note, i);

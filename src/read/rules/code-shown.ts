@@ -87,10 +87,24 @@ function onMachine(note: Note, i: number, code: string): boolean {
   const the = /^(?:the|a|this|that)$/.test(textAt(items, on + 1));
   const machine = items[on + (the ? 2 : 1)];
   if (machine?.kind === itemKind.subject)
-    return /^(?:odu|idu|ou|iu|indoor|outdoor|rtu|vrf|unit|inverter|drive|vfd)\b/i.test(
+    return /^(?:odu|idu|ou|iu|head|fcu|indoor|outdoor|rtu|vrf|unit|inverter|drive|vfd)\b/i.test(
       machine.subject?.replace(/\d/g, " ") ?? "",
     );
   return drives.test(machine?.text ?? "");
+}
+
+const onLine = /^(?:odu|idu|outdoor|indoor)$/;
+
+/** "hd 2 E6 odu U4": right behind the unit of a split, and nothing more is said of it. */
+function behindUnit(note: Note, i: number, code: string): boolean {
+  const { items } = note;
+  const unit = (item: Item | undefined): boolean =>
+    item?.kind === itemKind.subject
+      ? /^(?:head|odu|idu) ?\d/i.test(item.subject ?? "")
+      : onLine.test(item?.text ?? "");
+  if (parts.test(code) || /^F/.test(code) || !unit(items[i - 1])) return false;
+  const next = items[runTo(note, i)];
+  return ends(next) || unit(next) || acts.test(next?.text ?? "");
 }
 
 /** "indoor shows E4", "display says H7" */
@@ -146,7 +160,7 @@ function take(note: Note, i: number, code: string): void {
 export const codesShown: Rule = {
   name: "<letter and digits> flashing",
   heads:
-    "flashing|flashes|flashed|blinking|blinks|blinked|showing|shows|show|displayed|displays|displaying|up|lit|reads|says|also|now|plus|and|then|came|comes|cleared|gone|reset|again|on|at|in|from|vfd|drive|inverter|fc|flt|hist|history|log|logs|alarm|alarms|fault|error|err",
+    "flashing|flashes|flashed|blinking|blinks|blinked|showing|shows|show|displayed|displays|displaying|up|lit|reads|says|also|now|plus|and|then|came|comes|cleared|gone|reset|again|on|at|in|from|odu|idu|head|hd|outdoor|indoor|vfd|drive|inverter|fc|flt|hist|history|log|logs|alarm|alarms|fault|error|err",
   apply: (note) => {
     note.items.forEach((item, i) => {
       const code = codeOf(note, i);
@@ -157,7 +171,7 @@ export const codesShown: Rule = {
         fileCode(note, code, { span: [item.from, item.to], rule: codesShown.name });
         return;
       }
-      if (onMachine(note, i, code) || keptBehind(note, i)) {
+      if (onMachine(note, i, code) || behindUnit(note, i, code) || keptBehind(note, i)) {
         take(note, i, code);
         return;
       }

@@ -3,7 +3,7 @@ import { type Item, itemKind } from "../item.ts";
 import { type Rule, state } from "../note.ts";
 import { role } from "../word.ts";
 import { things } from "./counted-things.ts";
-import { freeNumber, legLost, textAt } from "./near.ts";
+import { besideTravel, freeNumber, legLost, textAt } from "./near.ts";
 
 /** The sentence has begun to measure: the number behind a label is its value, not a count. */
 function labelBefore(items: readonly Item[], i: number): boolean {
@@ -115,6 +115,8 @@ export const counts: Rule = {
         item.value < 0
       )
         return;
+      // "3.5 hrs plus 1 drive": an hour of the way
+      if (besideTravel(items, i - 2)) return;
       const next = items[i + 1];
       const text = textAt(items, i + 1);
       const before = textAt(items, i - 1);

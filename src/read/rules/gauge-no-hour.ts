@@ -107,3 +107,21 @@ export function startedAt(items: readonly Item[], i: number): boolean {
         textAt(items, i - 1) === "at"))
   );
 }
+
+/** psi at which a high pressure switch opens. Common practice, no source. */
+const tripPsi = [250, 700] as const;
+
+/** "off since 6am, tripped the hp switch at 610": what opened has its psi, whatever hour was told. */
+export function tripsAt(items: readonly Item[], i: number): boolean {
+  const item = items[i];
+  if (item?.kind !== itemKind.number || item.unit !== undefined || item.colon) return false;
+  if (item.value < tripPsi[0] || item.value > tripPsi[1] || items[i - 1]?.text !== "at")
+    return false;
+  if (/^[ap]m?$/.test(items[i + 1]?.text ?? "") || /^0/.test(item.text)) return false;
+  const near = items.slice(Math.max(0, i - 6), i - 1);
+  const opened = near.some(({ text }) => /^(?:trip|open|lock|kick)(?:s|ed|ped)?$/.test(text));
+  const high = near.some(
+    ({ text, label }) => /^(?:hps?|hpc|hpco)$/.test(text) || label?.place === "discharge",
+  );
+  return opened && high && near.some(({ text }) => /^(?:hp|high|hi|head)/.test(text));
+}

@@ -4,7 +4,7 @@ import { type Item, itemKind, wordsFrom } from "../item.ts";
 import { type Rule, state } from "../note.ts";
 import { partWords } from "../words/parts.ts";
 import { things } from "./counted-things.ts";
-import { isOrdinalUpTo } from "./near.ts";
+import { besideTravel, isOrdinalUpTo } from "./near.ts";
 import { STATUS, statusOf } from "./status-words.ts";
 import { isTotal } from "./stay.ts";
 
@@ -39,7 +39,8 @@ function isPaid(items: readonly Item[], number: Item | undefined): boolean {
 /** "2 hrs labor plus 0.5 travel": behind hours the next number is hours too, where it says for what. */
 function hoursAgain(items: readonly Item[], i: number): boolean {
   const [item, next] = [items[i], items[i + 1]];
-  if (item?.kind !== itemKind.number || item.unit !== undefined || item.value > 24) return false;
+  if (item?.kind !== itemKind.number || item.value > 24) return false;
+  if (item.unit !== undefined && !besideTravel(items, i - 2)) return false;
   if (next === undefined || !paidFor.test(next.text)) return false;
   return items.slice(0, i).some((one) => one.unit?.figure === "h" && one.owner !== undefined);
 }
@@ -280,9 +281,14 @@ export const laborRule: Rule = {
       const said = near.some(
         (word) => word.text !== "me" && labor.test(word.text) && word.kind !== itemKind.number,
       );
-      const parts = partBehind(items, i);
+      const parts = besideTravel(items, i) ? 0 : partBehind(items, i);
       if (parts > 0) state(note, COUNTED, [parts, parts + 1], { kind: "note", about: "count" });
-      const last = parts > 0 || opensWith(items, i) || closesWith(items, i) || spent(items, i);
+      const last =
+        parts > 0 ||
+        besideTravel(items, i) ||
+        opensWith(items, i) ||
+        closesWith(items, i) ||
+        spent(items, i);
       if (!down && !said && !alone && !isTotal(items, i) && !last) return;
       const minutes = minutesBehind(items, i);
       const hours = item.value + minutes;

@@ -89,3 +89,14 @@ export function legLost(items: readonly Item[], i: number): boolean {
   const leg = items[i]?.value === 1 && /^(?:leg|phase|line)$/.test(textAt(items, i + 1));
   return leg && lost.test(textAt(items, i + 2));
 }
+
+/** "3.5 hrs plus 1 drive", "2 hr + .5 travel": hours of a time sheet, where the way's are told beside them. */
+export function besideTravel(items: readonly Item[], i: number): boolean {
+  const [joint, count, way] = items.slice(i + 1, i + 4);
+  if (items[i]?.unit?.figure !== "h" || !/^(?:plus|\+|and|&|,)$/.test(joint?.text ?? ""))
+    return false;
+  const hours = count?.unit === undefined || count.unit.figure === "h";
+  return (
+    hours && count?.kind === itemKind.number && /^(?:drive|driving|travel)$/.test(way?.text ?? "")
+  );
+}

@@ -41,6 +41,10 @@ function headsEnd(items: readonly Item[], from: number): number {
     end++;
   }
   while (/^(?:is|are|was|were|still|both|all)$/.test(textAt(items, end))) end++;
+  // "head is down to 412": a gauge that moved
+  const moved =
+    /^(?:to|from|by|at|about)$/.test(textAt(items, end + 1)) || freeNumber(items[end + 1]);
+  if (moved && !freeNumber(items[from])) return from;
   return /^(?:fine|ok|okay|good|warm|hot|cold|dead|out|down|off|not|cooling|heating)$/.test(
     textAt(items, end),
   )

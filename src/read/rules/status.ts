@@ -11,7 +11,7 @@ import { comeAndGone } from "./come-and-gone.ts";
 import { askedUpTo, handsOver } from "./hands-over.ts";
 import { hereAt, hereFirst } from "./here-first.ts";
 import { minutesAway } from "./minutes-away.ts";
-import { textAt } from "./near.ts";
+import { besideTravel, textAt } from "./near.ts";
 import { leftBehind, leftPlace, lockedPlace, onRoof } from "./place-status.ts";
 import { returnsAt } from "./returns-at.ts";
 import { clockNear, heardHour } from "./status-clock.ts";
@@ -114,7 +114,8 @@ function lengthNear(
 ): { seconds: number; at: number; past: boolean } | undefined {
   for (let i = 0; i < items.length; i++) {
     const item = items[i];
-    if (item?.kind !== itemKind.number || item.owner !== undefined) continue;
+    if (item?.kind !== itemKind.number || item.owner !== undefined || besideTravel(items, i))
+      continue;
     if (etaMinutes(items, i)) return { seconds: item.value * 60, at: i, past: false };
     if (item.unit?.dimension !== "time") continue;
     return { seconds: item.value * item.unit.factor, at: i, past: carries(items[i + 1], agoSign) };
@@ -238,6 +239,12 @@ function push(note: Note, seen: Seen, next: Seen | undefined): void {
   note.trace.push(STATUS);
 }
 
+/** "heading out, 3.5 hrs plus 1 drive": who tells his hours has been there. */
+function sumsUp({ items }: Note, { status, at }: Seen): boolean {
+  const heads = /^head/.test(items[at]?.text ?? "") && items[at + 1]?.text !== "to";
+  return status === "on_the_way" && heads && items.some((_, i) => besideTravel(items, i));
+}
+
 export const statusRule: Rule = {
   name: STATUS,
   needs: "status",
@@ -245,7 +252,7 @@ export const statusRule: Rule = {
     const from = note.statements.length;
     const found = find(note);
     found.forEach((seen, order) => {
-      const away = leaves(note, seen) || goesOn(note, seen);
+      const away = leaves(note, seen) || goesOn(note, seen) || sumsUp(note, seen);
       const status = away ? "left_site" : seen.status;
       push(note, { ...seen, status }, found[order + 1]);
     });

@@ -23,5 +23,11 @@ export function isTotal(items: readonly Item[], at: number): boolean {
   if (runs.test(before)) return false;
   const after = wordsFrom(items, at + 1, at + 7);
   if (counts.test(before) && upToNow.test(after)) return true;
+  // "gonna change both, 1.5 hrs so far"
+  const own = items[at - 1]?.text === "," && /^so far(?: [,.].*)?$/.test(after);
+  const works = items.every(
+    ({ text }) => !runs.test(text) && !/^(?:off|out|n2|nitro\w*)$/.test(text),
+  );
+  if (own && works) return true;
   return told.test(before) || behind === "total";
 }

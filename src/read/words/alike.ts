@@ -120,7 +120,7 @@ pointed pointy poker pokes poled poling polled polling polys pongs poohing pooin
 pored pores poring poser poses positron posses possible posts potion potted poufs pours pouted pouting powder
 powdered poxes prate prats precious preciously precises prefect premise premised premixes prepared preps preset
 presumes prevent preys prices pricey prick pricked pricking pride prided priding pried prier primacy prime primed
-priming prince print printer prints prion priory prize probable probed produced producer profs programmer projection
+priming prince printer prints prion priory prize probable probed produced producer profs programmer projection
 projector prole proles promises proms prone properly propped props prose provably prove proves prows pucks puddled
 puffer puffs pules puling puller pullet pulped pulping pulsed pulsing pumas pumper puncher punches punting pupping
 puree purge purging purled purling purls purpler pursed purser purses pursing pursue pusher pushers pusses putted

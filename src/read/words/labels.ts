@@ -25,7 +25,19 @@ const places: readonly Row[] = [
     "discharge line|disch line|dlt|discharge temp|discharge temperature|disch temp|disch tmp|discharge line temp|discharge line temperature|dl|dl temp|hot gas line|discharge gas temp|discharge tmp|disch line temp|discharge gas|disch pipe|discharge pipe|d l t|comp discharge temp|hot gas temp|dsh temp|tdis|tdisch|t dis|disch ln|hot gas",
     { place: "discharge", hint: "temperature" },
   ],
-  ["gas cooler|gascooler|gas cooler pressure", { place: "discharge", hint: "pressure" }],
+  [
+    "gas cooler|gascooler|gas cooler pressure|gc pressure|gc press",
+    { place: "discharge", hint: "pressure" },
+  ],
+  [
+    "gas cooler out|gas cooler outlet|gas cooler leaving|gas cooler out temp|gas cooler outlet temp|gc out|gc outlet|gc out temp|gc outlet temp|gascooler out|gcot",
+    { hint: "temperature" },
+  ],
+  [
+    "epr|eprs|epr valve|evap pressure regulator|evaporator pressure regulator",
+    { hint: "pressure" },
+  ],
+  ["flash tank|flashtank|flash tank pressure|flash tank press", { hint: "pressure" }],
   [
     "liquid|liq|lq|lqd|likwid|liquid pressure|liquid press|liquid side|liq press|liquids|liq p",
     { place: "liquid" },
@@ -231,7 +243,7 @@ const ratings: readonly Row[] = [
     { rating: "setpoint", place: "suction", hint: "pressure" },
   ],
   [
-    "that should be|should be|should b|shud b|shld be|supposed to be|shud be|s b|sb|spec|specs|design|designed for|target|expected|expect|expecting|ought to be|suppose to be|spec is|specification|should read|should have|calls for|chart says|wants|supposed to read|is supposed to be|its supposed to be|was supposed to be|want|wanted|needs to be|chart|should of been|shld be|should run|supposed to run|supposed to have|per chart|should be at|designed|shd be|shouldve been|meant to be|spossed to be|sposed to be|shood be|book says|book value|manual says|minimum is|spec says|limit is|goal|goal is|aiming for|shooting for|looking for|should draw|should pull|we want|i want|design is|should sit|per spec|normal is|normally|normally runs|usually|usually runs|normal|supposed to|must be|has to be|ideal|should see|should get|required|requires|require|spec'd|specd|spec is|should|sb at|min spec|max spec|table says|needs|typical|typically|allowed|allowable|acceptable|required is|max allowed|want to see|like to see|wants to be|should hold|ought to|calcs say|should come out|target is|tgt|trgt|supposedly|should weigh|sposed to|spose to be|factory spec|its design|designs|suppose to read|supose to|supossed to be|shld read|is sposed to be",
+    "that should be|should be|should b|shud b|shld be|shld b|supposed to be|shud be|s b|sb|spec|specs|design|designed for|target|expected|expect|expecting|ought to be|suppose to be|spec is|specification|should read|should have|calls for|chart says|wants|supposed to read|is supposed to be|its supposed to be|was supposed to be|want|wanted|needs to be|chart|should of been|shld be|should run|supposed to run|supposed to have|per chart|should be at|designed|shd be|shouldve been|meant to be|spossed to be|sposed to be|shood be|book says|book value|manual says|minimum is|spec says|limit is|goal|goal is|aiming for|shooting for|looking for|should draw|should pull|we want|i want|design is|should sit|per spec|normal is|normally|normally runs|usually|usually runs|normal|supposed to|must be|has to be|ideal|should see|should get|required|requires|require|spec'd|specd|spec is|should|sb at|min spec|max spec|table says|needs|typical|typically|allowed|allowable|acceptable|required is|max allowed|want to see|like to see|wants to be|should hold|ought to|calcs say|should come out|target is|tgt|trgt|supposedly|should weigh|sposed to|spose to be|factory spec|its design|designs|suppose to read|supose to|supossed to be|shld read|is sposed to be",
     { rating: "expected" },
   ],
   [
@@ -308,7 +320,7 @@ const conditions: readonly Row[] = [
 /** What was done with refrigerant. */
 const masses: readonly Row[] = [
   [
-    "total out|total recovered|came out|came back out|pulled the whole charge|pulled the entire charge|rec|recd|recovered|recuperate|recuperated it|recover|reclaimed|reclaim|pulled out|got out|took out|removed|recovery|recov|rec'd out|recvrd|recvred|evacuated out|out of it|recvd|recovering|drained|sucked out|recoved|recuperated|weighed out|weigh out|pulled|recovrd|reclmd|rcvd out|bled off|recaptured|vented none recovered|extracted|got back|recouped|captured|recovered out|rcvrd|got back out|came back out",
+    "total out|total recovered|came out|came back out|pulled the whole charge|pulled the entire charge|rec|recd|recovered|recuperate|recuperated it|recover|reclaimed|reclaim|pulled out|got out|took out|removed|recovery|recov|rec'd out|recvrd|recvred|evacuated out|out of it|recvd|recovering|drained|sucked out|recoved|recuperated|weighed out|weigh out|pulled|recovrd|reclmd|rcvd|rcvd out|bled off|recaptured|vented none recovered|extracted|got back|recouped|captured|recovered out|rcvrd|got back out|came back out",
     { action: "recovered" },
   ],
   [

@@ -147,7 +147,7 @@ export const observationPatterns: readonly (readonly [
   ],
   ["was_without_power", "no_power"],
   ["struck_by_storm", "storm"],
-  ["calling", "calls !no_call !=more"],
+  ["calling", "calls !no_call !=more !asked_by_plate"],
   ["not_calling", "no_call"],
   ["safety_open", "safety open_word !monitor", "safety trips"],
   ["sensor_reads_wrong", "sensor reads_wrong"],

@@ -508,8 +508,12 @@ export const signWords: readonly (readonly [words: string, sign: string])[] = [
     "storm",
   ],
   [
-    "calling|call for cooling|call for cool|call for heat|is calling|calls|called again|asking for cooling|stat is calling|thermostat is calling|calling for cooling|calling for cool|calling for heat",
+    "calling|call for cooling|call for cool|call for heat|calls for cooling|calls for cool|calls for heat|calls for heating|calls for ac|is calling|calls|called again|asking for cooling|stat is calling|thermostat is calling|calling for cooling|calling for cool|calling for heat",
     "calls",
+  ],
+  [
+    "plate calls for|nameplate calls for|tag calls for|sticker calls for|label calls for|chart calls for|book calls for|spec calls for|print calls for",
+    "asked_by_plate",
   ],
   [
     "not calling|satisfied|no call|isnt calling|stat is satisfied|not asking|no call for cooling|thermostat is satisfied",
