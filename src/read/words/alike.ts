@@ -202,8 +202,8 @@ vibrato vibratos voles volute wader waders wafer wafers wafted wafting wager wag
 waiters waiving waked waking waled waling walker walled walling wands waned wanes wanked wanking wanks wanting
 warder wares warier warmed warrant warrants washer washes wastage wasted waster wasters wasting waver wavers wedded
 weeded weeding weeds weeing weening weens weeps weighted weighting weights weighty welder welkin welled welted
-wended wending wends wetter whale whams wheal whereat wheres whets whiled whiling whinging whited whiten whiter
-whitey whiting whits wholesale wholesaled wholesales whoop whops whoso wielded wiggle wiggled wiggler wigglers wight
+wended wending wends wetter whale whams wheal whereat whets whiled whiling whinging whited whiten whiter whitey
+whiting whits wholesale wholesaled wholesales whoop whops whores whoso wielded wiggle wiggled wiggler wigglers wight
 wilds wiled wiles wiling wimped wincing winder windiness windy wined winger winging wings winier wining winker
 winking winks winner winning winnings winos wiper wipes wiping wired wised wises wished wising withing witter wived
 wives wiving wobbled wonted woods woofs worded wording worker world wormed worming wouldst wowing wrapper wriggles
