@@ -1,4 +1,3 @@
-import { figureEach } from "./count-of-row.ts";
 import type { Draft } from "./draft.ts";
 import { type Item, itemKind } from "./item.ts";
 import { mayBeOhms } from "./may-be-ohms.ts";
@@ -14,7 +13,8 @@ import {
   testThen,
 } from "./test-announced.ts";
 import { testerVolts } from "./tester-volts.ts";
-import { onePointEach, voltsColon } from "./volts-colon.ts";
+import { voltsColon } from "./volts-colon.ts";
+import { handOn } from "./volts-handed-on.ts";
 import { ofCoil, ofHold, warmWindings } from "./winding-warm.ts";
 import { role } from "./word.ts";
 
@@ -234,7 +234,7 @@ export function conditions(drafts: readonly Draft[], note: Note, setting: Settin
       draft.gone = true;
       item.owner = "test voltage";
       shared.push(draft.index);
-      hand(drafts, draft);
+      handOn(drafts, draft, items);
     } else if (
       draft === warm ||
       (tests.some(mayBeOhms) && isTestTemperature(draft, items, setting))
@@ -245,42 +245,13 @@ export function conditions(drafts: readonly Draft[], note: Note, setting: Settin
       shared.push(draft.index);
     }
   }
+  // "…, oil 48 psi": another unit says that it is none of the test's
+  const otherwise = ({ unit }: Draft): boolean =>
+    unit !== undefined && unit.dimension !== "resistance";
+  const none = tests.every(otherwise);
   for (const draft of tests) {
     draft.testVoltage = voltage;
-    draft.shared.push(...shared);
+    if (none || !otherwise(draft)) draft.shared.push(...shared);
     draft.temperature = temperature;
-  }
-}
-
-/** Labels that were put with the test voltage belong to the next value: "500 volt test W to ground's …". */
-function hand(drafts: readonly Draft[], taken: Draft): void {
-  const at = drafts.indexOf(taken);
-  const next = drafts[at + 1];
-  const left = drafts[at - 1];
-  // "at 500 volts for a minute and got 38 meg": the minute is of the test
-  const after = taken.after ?? taken.lasting;
-  if (after !== undefined) {
-    const times = [...taken.before, ...taken.behind];
-    for (const other of drafts)
-      if (!other.gone && !other.earlier && other.after === undefined) {
-        other.after = after;
-        other.shared.push(...times);
-      }
-  }
-  if (next !== undefined) {
-    if (onePointEach(drafts.slice(at + 1), taken)) return;
-    next.points ??= taken.points;
-    next.grounded = next.grounded || taken.grounded;
-    next.subject ??= taken.subject;
-    if (next.count === 1 && next.points === undefined && !figureEach(drafts, at, taken.count))
-      next.count = taken.count;
-    next.named ??= taken.named === "voltage" ? undefined : taken.named;
-    next.component = next.component || taken.component;
-    next.before = [...taken.before, ...taken.behind, ...next.before];
-  } else if (left !== undefined) {
-    left.points ??= taken.points;
-    left.grounded = left.grounded || taken.grounded;
-    // "200 meg at 1000 volts on all three"
-    if (left.count === 1 && left.points === undefined) left.count = taken.count;
   }
 }

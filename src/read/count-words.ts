@@ -120,7 +120,22 @@ function countEnds(items: readonly Item[], i: number): boolean {
   if (items[at]?.text === "same" || items[at]?.text === "on") at++;
   if (((items[at]?.roles ?? 0) & role.all) === 0) return false;
   const next = items[at + 1];
-  return next === undefined || stops(next) || /^(?:leads|legs|phases|pairs)$/.test(next.text);
+  if (next === undefined || stops(next)) return true;
+  if (!/^(?:leads|legs|phases|pairs)$/.test(next.text)) return false;
+  // "79 out, all leads to ground OL": they have a value of their own
+  const end = items.findIndex((item, to) => to > at && stops(item));
+  const clause = items.slice(at, end < 0 ? undefined : end);
+  return !clause.some(
+    ({ kind, unit }) =>
+      kind === itemKind.over || (kind === itemKind.number && unit?.dimension !== "voltage"),
+  );
+}
+
+/** "oil 48 psi, all three to ground 420 meg": the count opens the value's own clause. */
+function beginsClause(items: readonly Item[], i: number, from: number): boolean {
+  const [before, item] = [items[i - 1], items[i]];
+  // "1 stage 62 A, both stages 118 A": what both are is told behind it
+  return i > from && before !== undefined && stops(before) && item?.text !== "both";
 }
 
 /** From a count to a value nothing but its noun and small words: "all three legs are at 476". */
@@ -145,16 +160,23 @@ function leadsTo(items: readonly Item[], from: number, to: number): boolean {
   return true;
 }
 
+/** "1.1 A each", "each 1.1 A": in the value's own clause and right beside it. */
+function eachNear(items: readonly Item[], draft: Draft): boolean {
+  for (const step of [-1, 1])
+    for (let i = draft.index; Math.abs(i - draft.index) <= (step < 0 ? 3 : 2); i += step) {
+      const item = items[i];
+      // "0 V all legs, pressure test 450 psi"
+      if (item === undefined || stops(item)) break;
+      // "belts 2 ea, motor 11.2": the belts, not the amps
+      if (item.owner === COUNTED) continue;
+      if ((item.roles & role.each) !== 0 || item.text === "all") return true;
+    }
+  return false;
+}
+
 /** "four evap fans, 1.1 A each", "each 1.1 A, there's four": as many as were counted. */
 function eachOf(items: readonly Item[], draft: Draft, plain: string): number {
-  let each = false;
-  for (let i = Math.max(0, draft.index - 3); i < draft.index + 3; i++) {
-    const item = items[i];
-    // "belts 2 ea, motor 11.2": the belts, not the amps
-    if (item === undefined || item.owner === COUNTED) continue;
-    if ((item.roles & role.each) !== 0 || item.text === "all") each = true;
-  }
-  if (!each) return 1;
+  if (!eachNear(items, draft)) return 1;
   for (let i = draft.index - 1; i >= 0; i--) {
     const item = items[i];
     if (item === undefined || isStrongBreak(item) || item.kind === itemKind.number) break;
@@ -186,7 +208,8 @@ export function countOf(
     const item = items[i];
     if (item === undefined || stops(item)) break;
     const count = countWord(items, i, plain);
-    if (count > 0) return bounds[0] > 0 && !leadsTo(items, i, draft.index) ? 1 : count;
+    const led = bounds[0] === 0 || beginsClause(items, i, bounds[0]);
+    if (count > 0) return led || leadsTo(items, i, draft.index) ? count : 1;
   }
   for (let i = draft.index + 1; i < bounds[1]; i++) {
     const item = items[i];
