@@ -2,6 +2,7 @@ import type { Between, Draft } from "./draft.ts";
 import { sameDimension, unlabelled } from "./inherit.ts";
 import { type Item, itemKind } from "./item.ts";
 import { ofItsPlace } from "./of-its-place.ts";
+import { ofOtherClause } from "./of-other-clause.ts";
 import { twoStates } from "./two-states.ts";
 import { role } from "./word.ts";
 
@@ -73,7 +74,7 @@ export function changed(
     right.rating !== undefined
   )
     return false;
-  if (ofItsPlace(left, right)) return false;
+  if (ofItsPlace(left, right) || ofOtherClause(items, left, right)) return false;
   if (Number.isNaN(left.value) || Number.isNaN(right.value)) return false;
   // "120 on the low side and it's 91 degrees out here": each of its own place
   if (left.place !== undefined && right.place !== undefined && left.place !== right.place)
