@@ -86,8 +86,11 @@ export function wordBefore(list: readonly Draft[], order: number): Draft | undef
 
 /** "T1-G 340M. it pulled 19.4 on L1": what was tested at terminals says nothing of a leg in another sentence. */
 function sameRow(a: Draft, b: Draft): boolean {
-  if (a.sentence === b.sentence) return true;
   const [first, second] = [a.points?.[0]?.[0] ?? "", b.points?.[0]?.[0] ?? ""];
   const leg = /^L\d$/;
+  // "lead 2 to ground 84 megohm, volts 461 459 433 L1 22.4": a leg of the supply has no insulation of its own
+  const tested = a.quantity === "insulation_resistance" && !leg.test(first);
+  if (tested && b.points?.[0]?.length === 1 && leg.test(second)) return false;
+  if (a.sentence === b.sentence) return true;
   return leg.test(first) === leg.test(second);
 }
