@@ -12,6 +12,7 @@ import { lookedAgain } from "./looked-again.ts";
 import { rowOfMegohms } from "./made-of-megohms.ts";
 import { outThenIn } from "./out-then-in.ts";
 import { passes } from "./pass.ts";
+import { plates } from "./plates.ts";
 import { micronsTimed, pulledAgain } from "./pulled-again.ts";
 import { rowUnit } from "./row-unit.ts";
 import { slashed } from "./slashed-labels.ts";
@@ -19,7 +20,6 @@ import { strokeDegrees } from "./stroke-degrees.ts";
 import { timesFirst } from "./times-first.ts";
 import { waterPairs, waterSides } from "./water-sides.ts";
 import { waterWay } from "./water-way.ts";
-import { plates } from "./what-words.ts";
 import { inAndOut } from "./where-words.ts";
 import { wideOpen } from "./wide-open.ts";
 

@@ -5,7 +5,14 @@ import { testerVolts } from "./tester-volts.ts";
 /** As many values as points before the colon: each is of its own. */
 export function onePointEach(behind: readonly Draft[], taken: Draft): boolean {
   const points = taken.points ?? [];
-  const values = behind.filter((draft) => !draft.gone && draft.points === undefined);
+  const values = behind.filter(
+    ({ gone, points: own, place, unit }) =>
+      !gone &&
+      own === undefined &&
+      // "…, suct 118"
+      place === undefined &&
+      (unit === undefined || unit.dimension === "resistance"),
+  );
   if (points.length < 2 || values.length !== points.length) return false;
   for (const [at, draft] of values.entries()) draft.points = points.slice(at, at + 1);
   return true;
