@@ -149,12 +149,13 @@ function leadsTo(items: readonly Item[], from: number, to: number): boolean {
     const item = items[i];
     if (item === undefined || item.owner === COUNTED) continue;
     const noun =
-      /^(?:pulling|drawing|reading|sitting|showing|legs|leads|phases|pairs|lines|fans|of|them|em|sides|windings)$/.test(
+      /^(?:pulling|drawing|reading|sitting|showing|legs|leads|phases|pairs|lines|fans|of|them|em|sides|windings|run|start)$/.test(
         item.text,
       );
     const small = role.is | role.preposition | role.about | role.only | role.greater | role.less;
-    // "both evap fans 0.9 A"
-    const fans = item.label?.thing !== undefined && item.plural;
+    // "both evap fans 0.9 A", "both run caps are reading 29.6"
+    const part = item.label?.quantity === "capacitance" || item.label?.component === true;
+    const fans = part || (item.label?.thing !== undefined && item.plural);
     if (!noun && !fans && (item.roles & small) === 0) return false;
   }
   return true;
@@ -204,9 +205,11 @@ export function countOf(
   bounds: readonly [number, number],
   plain: string,
 ): number {
-  for (let i = draft.index - 1; i >= bounds[0]; i--) {
+  for (let i = draft.index - 1; i >= 0; i--) {
     const item = items[i];
     if (item === undefined || stops(item)) break;
+    // "superheat 12, both run caps are 29.6": the cut between two values may stand behind their count
+    if (i < bounds[0] && item.kind === itemKind.number) break;
     const count = countWord(items, i, plain);
     const led = bounds[0] === 0 || beginsClause(items, i, bounds[0]);
     if (count > 0) return led || leadsTo(items, i, draft.index) ? count : 1;

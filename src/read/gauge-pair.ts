@@ -145,6 +145,12 @@ function saysNothing(items: readonly Item[]): boolean {
 const deed =
   /^(?:replac|swap|chang|install|fitt|clean|wash|charg|reset|found|new$|put|threw|stuck|went|add|blown|popp|used|order|pull|need|get$|got$)/;
 
+/** "…, 118/355, line temps 54 and 97": the warmth of both lines behind the clause of the pair. */
+function lineTempsBehind(items: readonly Item[], left: Draft): boolean {
+  const behind = items.slice(left.index + 4, left.index + 7).map(({ text }) => text);
+  return /^(?:line|pipe)s?(?: temps?| temperatures?)?\b/.test(behind.join(" "));
+}
+
 /** "replaced the 45/5 cap, 113/375": beside what was done a clause of nothing but the pair. */
 function isBehindDeed(items: readonly Item[], left: Draft): boolean {
   const right = items[left.index + 2];
@@ -154,7 +160,7 @@ function isBehindDeed(items: readonly Item[], left: Draft): boolean {
   const before = items[left.index - 1];
   if (!ends || (before !== undefined && !apart.test(before.text))) return false;
   if (left.value < leastAlone || ratings.has(right?.value ?? 370)) return false;
-  return items.some(({ text }) => deed.test(text));
+  return items.some(({ text }) => deed.test(text)) || lineTempsBehind(items, left);
 }
 
 /** How many times the figure before it the first of a pair is at least, to be no more of its row. Our choice, no source. */

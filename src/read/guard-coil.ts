@@ -5,7 +5,7 @@ import { unitCalled } from "./kinds.ts";
 import { recast } from "./recast.ts";
 
 /** Volts that a contactor's coil is made for, from its lowest to its highest; common practice, no source. */
-const coilVolts: readonly (readonly [low: number, high: number])[] = [
+export const coilVolts: readonly (readonly [low: number, high: number])[] = [
   [15, 30],
   [95, 132],
   [187, 264],

@@ -38,6 +38,7 @@ import { systemHolds } from "./system-holds.ts";
 import { atValveBody, besidePart, throughPart } from "./through-part.ts";
 import { timedAgain } from "./timed-again.ts";
 import { underLoad } from "./under-load.ts";
+import { voltsOfClause } from "./volts-of-clause.ts";
 
 /** What a way of saying settles, before each value is taken by its own words. */
 export const bySaying = passes(
@@ -75,6 +76,10 @@ export const bySaying = passes(
   {
     look: ({ drafts, items, context }) => pipesAt(drafts, items, context),
     heads: "pipe|pipes|piping|tubing|lineset|copper|gas|line|lines",
+  },
+  {
+    look: ({ drafts, items, note }) => voltsOfClause(drafts, items, note.plain),
+    heads: "coil|legs|leg|pairs|phases",
   },
   { look: ({ drafts, items }) => risingRows(drafts, items), several: true },
   { look: ({ drafts }) => rowToEnd(drafts), several: true },

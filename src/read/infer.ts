@@ -29,6 +29,7 @@ import {
   wanted,
 } from "./like-others.ts";
 import { nextPoint } from "./next-point.ts";
+import { ofClauseBefore } from "./of-clause-before.ts";
 import { onTheOthers } from "./on-the-others.ts";
 import { likeLeft, oilIsWarm, own } from "./own-words.ts";
 import { pairsInRow } from "./pairs-in-row.ts";
@@ -50,7 +51,7 @@ import { rowNoBus } from "./row-no-bus.ts";
 import { peaksAndRuns, runsOn } from "./runs-on.ts";
 import type { Setting } from "./settle.ts";
 import { alike, family, likeBefore, likeBehind, shapeOf, wordBefore } from "./shape.ts";
-import { startsDraw } from "./starts-draw.ts";
+import { behindStart, startsDraw } from "./starts-draw.ts";
 import { subjectsBehind } from "./subject-behind.ts";
 import { nounOf } from "./subject-noun.ts";
 import { byVolts } from "./volts.ts";
@@ -78,6 +79,8 @@ function nextOfNoun(draft: Draft, next: Draft): boolean {
 function alongShapes(list: readonly Draft[], items: readonly Item[]): void {
   list.forEach((draft, order) => {
     if (draft.quantity !== undefined || draft.unit !== undefined) return;
+    ofClauseBefore(list, order, items);
+    if (draft.quantity !== undefined) return;
     const shape = shapeOf(draft);
     const before = likeBefore(list, order, shape);
     const behind = likeBehind(list, order, shape);
@@ -216,17 +219,6 @@ function rowTells(draft: Draft, list: readonly Draft[]): boolean {
   );
 }
 
-/** "start 71 then 17.2 17.4 17.1": amps that settle, whatever was read before. */
-function behindStart(draft: Draft, list: readonly Draft[]): boolean {
-  return list.some(
-    (other) =>
-      other.state === "start" &&
-      (other.quantity ?? "current") === "current" &&
-      other.index < draft.index &&
-      other.value > draft.value,
-  );
-}
-
 /** Gives each draft its quantity and its unit, from itself, its neighbours, the message, the job. */
 export function infer(values: Values, setting: Setting): void {
   const { items, context } = values;
@@ -245,6 +237,7 @@ export function infer(values: Values, setting: Setting): void {
     ofComponent(list, order, items);
     if (oilIsWarm(draft, list, items)) draft.hint = "temperature";
     own(draft, items, setting, context);
+    ofClauseBefore(list, order, items);
   });
   if (several) drains(list, items);
   if (several) subjectsBehind(list, items);

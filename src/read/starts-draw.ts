@@ -34,3 +34,14 @@ export function drewLocked(items: readonly Item[], draft: Draft): boolean {
   const near = [...draft.before, draft.index - 2, draft.index - 1];
   return near.some((index) => drew.test(items[index]?.text ?? ""));
 }
+
+/** "start 71 then 17.2 17.4 17.1": amps that settle, whatever was read before. */
+export function behindStart(draft: Draft, list: readonly Draft[]): boolean {
+  return list.some(
+    (other) =>
+      other.state === "start" &&
+      (other.quantity ?? "current") === "current" &&
+      other.index < draft.index &&
+      other.value > draft.value,
+  );
+}
