@@ -49,7 +49,7 @@ export const doubts = passes(
   { look: ({ drafts }) => behindLowHead(drafts), heads: "head|hd", several: true },
   {
     look: ({ drafts, items, context }) => percentOrSteps(drafts, items, context),
-    heads: "eev|eevs|exv|exvs",
+    heads: "eev|eevs|exv|exvs|lev|levs",
   },
   { look: ({ drafts, items, context }) => pulledTo(drafts, items, context) },
   { look: ({ drafts, items }) => twoUnits(drafts, items), heads: "or" },

@@ -2,8 +2,8 @@ import type { UnitHabit } from "../model.ts";
 import { bothLinesAt } from "./both-lines.ts";
 import { type Draft, isUntold } from "./draft.ts";
 import { airBehind } from "./gauges-shape.ts";
-import { hotLines } from "./head-then-discharge.ts";
 import { type Item, itemKind } from "./item.ts";
+import { linesOfPair } from "./lines-of-pair.ts";
 
 type Range = readonly [low: number, high: number];
 
@@ -96,6 +96,9 @@ function told(items: readonly Item[], left: Draft): boolean {
     return true;
   if (isRowBehind(items, left) || isBehindFigure(items, left)) return true;
   if (left.value >= leastAlone && airBehind(items, left.index)) return true;
+  // "24 sst, 26/210"
+  if (items.some(({ label }, at) => at < left.index && label?.place === "suction_saturation"))
+    return true;
   if (isBehindRow(items, left) || (first(items, left) && weatherBehind(items, left))) return true;
   if (isBehindDeed(items, left) || isBehindSpeed(items, left)) return true;
   const lines = lineBehind(items, left) || bothLinesAt(items) > 0;
@@ -229,43 +232,6 @@ function lineBehind(items: readonly Item[], left: Draft): boolean {
   );
 }
 
-/** Degrees Celsius of a line. Common practice, no source. */
-const lineC: Range = [-40, 65];
-
-/** Share of a side's pressure under which a bare figure of that side is its line's temperature, the gauges being told. */
-const lineUnder = 0.8;
-
-/** "118/342 sh 9 discharge 168": the head was told, so it is how hot the line is; near the head it may be the gauge. */
-function isHotLine(draft: Draft, head: Draft, units: UnitHabit): boolean {
-  const [least, most] = hotLines[units];
-  const far = Math.abs(draft.value - head.value) > head.value * (1 - lineUnder);
-  return far && draft.value >= least && draft.value <= most;
-}
-
-/** "49/202, suct 28": behind both gauges a side's bare figure is its line. */
-function linesOf(
-  drafts: readonly Draft[],
-  units: UnitHabit,
-  [left, right]: readonly [Draft, Draft],
-  items: readonly Item[],
-): void {
-  for (const draft of drafts) {
-    // "comp 1 127 over 391, comp 2 low side 94": of another machine
-    const next = items.slice(right.index + 1, draft.index);
-    if (next.some(({ kind, owner }) => kind === itemKind.subject && owner === undefined)) continue;
-    if (draft.index <= right.index || draft.unit !== undefined || draft.named !== undefined)
-      continue;
-    if (draft.points !== undefined || draft.rating !== undefined || draft.after !== undefined)
-      continue;
-    if (draft.place === "discharge" && isHotLine(draft, right, units)) draft.named = "temperature";
-    const side = draft.place === "suction" ? left : draft.place === "liquid" ? right : undefined;
-    // bars and degrees are of one size, and no side has two pressures
-    const warm = units === "si" && draft.value >= lineC[0] && draft.value <= lineC[1];
-    if (side !== undefined && (warm || draft.value < lineUnder * side.value))
-      draft.named = "temperature";
-  }
-}
-
 const even = /^(?:flat|equalized|equalised|equalizing|equal|even|standing)$/;
 
 /** "ckt b flat 168/171": both sides of a machine that stands. */
@@ -303,6 +269,6 @@ export function gaugePair(
     right.subject = left.subject ?? right.subject;
     left.state = undefined;
     right.state = undefined;
-    if (fits) linesOf(drafts, units, [left, right], items);
+    if (fits) linesOfPair(drafts, units, [left, right], items);
   });
 }

@@ -18,7 +18,9 @@ function oilAgain(draft: Draft, { readings }: Context): boolean {
   if (draft.place !== "oil" || !draft.assumedUnit) return false;
   const old = readings.findLast(({ at, rating }) => at === "oil" && rating === undefined);
   const far = old === undefined ? Number.NaN : ratio(draft.value, old);
-  if (old === undefined || !(far > 0.5 && far < 2)) return false;
+  // "comp 2 12" behind 28 net: a pump that is failing
+  const least = draft.named === "pressure" && old?.quantity === "pressure" ? 0.1 : 0.5;
+  if (old === undefined || !(far > least && far < 2)) return false;
   if (old.quantity === "temperature") recast(draft, "temperature", old.figure.unit);
   return old.quantity === draft.quantity && old.figure.unit === draft.unit?.figure;
 }
@@ -92,7 +94,17 @@ function dischargeAlone(draft: Draft, items: readonly Item[], units: UnitHabit):
   if (units === "si") hotGas(draft, items);
   if (draft.quantity !== "pressure" || draft.place !== "discharge" || !draft.assumedUnit) return;
   const word = items.find(({ label }) => label?.place === "discharge")?.text ?? "";
-  const alone = items.every(({ kind }, i) => kind === itemKind.sign || i < 2) && items.length <= 3;
+  // "hz 88 dsch 191": beside how fast the compressor turns, and no other gauge
+  const fast = items.some(
+    ({ unit, label }) => unit?.figure === "Hz" || label?.quantity === "frequency",
+  );
+  const gauges = items.filter(
+    ({ label, owner }) =>
+      owner === undefined && (label?.hint === "pressure" || label?.place === "suction"),
+  );
+  const alone =
+    (items.every(({ kind }, i) => kind === itemKind.sign || i < 2) && items.length <= 3) ||
+    (fast && gauges.length < 2);
   if (!alone || !/^disch/.test(word) || draft.corrects) return;
   const both = units === "us" ? draft.value >= 120 && draft.value <= 260 : draft.value >= 40;
   if (both) draft.question = "quantity";

@@ -27,7 +27,7 @@ export function guardValve(draft: Draft, items: readonly Item[]): void {
 }
 
 const opening = /^(?:open|opened|opening|closed)$/;
-const stepped = /^(?:eev|exv)s?$/;
+const stepped = /^(?:levs?|eev|exv)s?$/;
 
 /** "EEV at 40": a stepping valve is told in percent and in steps; what was told before of one says which. */
 export function percentOrSteps(

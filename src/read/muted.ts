@@ -50,6 +50,16 @@ function halfOfPlant(items: readonly Item[], at: number): boolean {
   );
 }
 
+/** "lt 3 on suct 11", "lt suct 195": the low temperature half of a plant, beside its other half or its machines. */
+function lowHalf(items: readonly Item[], at: number): boolean {
+  if (items[at]?.text !== "lt") return false;
+  const next = items[at + 1];
+  if (next?.label?.place === "suction") return true;
+  const running = /^(?:on|off|comps?|compressors?|running|up|of)$/;
+  const counted = next?.kind === itemKind.number && running.test(items[at + 2]?.text ?? "");
+  return counted || (next?.kind !== itemKind.number && items.some(({ text }) => text === "mt"));
+}
+
 /** "24.8, that's over RLA": what the figure is held against, the plate's own is not told. */
 function heldAgainst(items: readonly Item[], at: number): boolean {
   const rating = items[at]?.label?.rating;
@@ -254,6 +264,7 @@ export function muted(items: readonly Item[], plain: string): void {
       saysNormal(items, at) ||
       needsThing(items, at) ||
       shouldCome(items, at, plain) ||
+      lowHalf(items, at) ||
       headsPair(items, at) ||
       foundFine(items, at) ||
       flowOrNone(items, at) ||

@@ -60,3 +60,32 @@ export function oilSides(drafts: readonly Draft[], items: readonly Item[]): void
     draft.subject ??= oil.subject;
   }
 }
+
+/** "net oil comp 1 31 comp 2 29 comp 3 14", "comp 2 12" behind one: the next compressors' oil, however little. */
+export function oilRow(
+  drafts: readonly Draft[],
+  items: readonly Item[],
+  { readings, units }: Context,
+): void {
+  const last = readings.at(-1);
+  let told = last?.at === "oil" && last.quantity === "pressure" && last.subject !== undefined;
+  const said = items.some(({ text }) => /^(?:net|diff|differential)$/.test(text));
+  const [least, most] = netRange[units];
+  for (const draft of drafts) {
+    if (draft.gone) continue;
+    const own = items[draft.index - 1]?.subject ?? "";
+    const free = [draft.unit, draft.named, draft.points, draft.rating, draft.place];
+    if (draft.place === "oil") {
+      told ||= said && draft.unit === undefined;
+      continue;
+    }
+    const fits = draft.value >= least && draft.value <= most;
+    if (!told || !/^compressor /.test(own) || free.some((one) => one !== undefined) || !fits) {
+      told = false;
+      continue;
+    }
+    draft.place = "oil";
+    draft.named = "pressure";
+    draft.hint = undefined;
+  }
+}

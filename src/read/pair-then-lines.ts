@@ -23,6 +23,22 @@ function hotLine(items: readonly Item[], at: number): boolean {
   return !isBare(next) && !(next?.label?.place !== undefined && !isBare(items[at + 3]));
 }
 
+/** "24 sst 26/210": the name is of the figure before it, and then both gauges stand. */
+export function pairBehindSaturation(items: Item[]): void {
+  for (let at = 1; at + 3 < items.length; at++) {
+    const [value, name, low] = items.slice(at - 1, at + 2);
+    if (!isBare(value) || name?.label?.place !== "suction_saturation" || low === undefined)
+      continue;
+    const [stroke, high] = items.slice(at + 2, at + 4);
+    if (stroke?.text !== "/" || !isBare(low) || !isBare(high)) continue;
+    if ((high?.value ?? 0) < 1.7 * low.value) continue;
+    // "24 sst 26/210 defrost htrs 208v": of what stands behind it no gauge is told
+    if (high !== undefined && items[at + 4]?.label?.component === true)
+      items.splice(at + 4, 0, newItem(itemKind.sign, high.to, high.to, ","));
+    items.splice(at + 1, 0, newItem(itemKind.sign, name.to, name.to, ","));
+  }
+}
+
 function bothLines(items: readonly Item[], at: number): boolean {
   if (!ownFigure(items, at) || !ownFigure(items, at + 2) || isBare(items[at + 4])) return false;
   return items[at]?.label?.place !== items[at + 2]?.label?.place;

@@ -36,7 +36,7 @@ import { minutesAfter } from "./minutes-after.ts";
 import { nameRow } from "./name-row.ts";
 import { nowBoth } from "./now-both.ts";
 import { numberedCases, waresCold } from "./numbered-cases.ts";
-import { netOil, oilSides } from "./oil-sides.ts";
+import { netOil, oilRow, oilSides } from "./oil-sides.ts";
 import { otherOfPair } from "./other-of-pair.ts";
 import { outOf } from "./out-of.ts";
 import { outputPairs } from "./output-pairs.ts";
@@ -184,6 +184,7 @@ export const byWords = passes(
     several: true,
   },
   { look: ({ drafts, items, context }) => netOil(drafts, items, context), heads: "net" },
+  { look: ({ drafts, items, context }) => oilRow(drafts, items, context) },
   {
     look: ({ drafts, items }) => oilSides(drafts, items),
     heads: "net|diff|differential|crankcase|crank|suct|suction|case",

@@ -18,15 +18,20 @@ export function plusForPipes(drafts: readonly Draft[], items: readonly Item[]): 
     if (!/^(?:, )?(?:plus|\+|and|add|w|with)$/.test(between.join(" "))) return;
     const words = items.slice(draft.index + 1, draft.index + 5);
     const behind = words.map(({ text }) => text).join(" ");
-    if (!/^for (?:the |extra |more )*(?:pip|line|run|len|tub|lineset)/.test(behind)) return;
+    // "+ 14 oz ls adder"
+    const adder = /^(?:for )?(?:the )?(?:ls|lineset|line ?set|pip\w*|line|tubing)\b/.test(behind);
+    if (!adder && !/^for (?:the |extra |more )*(?:pip|line|run|len|tub|lineset)/.test(behind))
+      return;
     if (draft.unit === undefined) draft.assumedUnit = true;
     draft.unit ??= left.unit;
     draft.named = undefined;
     draft.hint = undefined;
     draft.place = undefined;
     draft.series = undefined;
-    if (left.rating !== undefined) draft.rating ??= "expected";
-    else draft.action ??= left.action;
+    if (left.rating !== undefined) {
+      draft.rating ??= "expected";
+      draft.action = undefined;
+    } else draft.action ??= left.action;
   });
 }
 

@@ -26,7 +26,7 @@ import { muted } from "./muted.ts";
 import type { Note } from "./note.ts";
 import { bySentence, type Sentence, sentencesOf } from "./own-sentence.ts";
 import { pairBehindValue } from "./pair-behind-value.ts";
-import { pairThenLines } from "./pair-then-lines.ts";
+import { pairBehindSaturation, pairThenLines } from "./pair-then-lines.ts";
 import { withoutPauses } from "./pauses.ts";
 import { phaseLetters } from "./phase-letters.ts";
 import { plain } from "./plain.ts";
@@ -108,6 +108,7 @@ export function begin(text: string, context: Context): { note: Note; tokens: rea
   unsaidStops(items);
   dotTimes(items, even);
   pairThenLines(items);
+  pairBehindSaturation(items);
   testApart(items);
   pairBehindValue(items, even);
   rowDenied(items, even);

@@ -20,6 +20,25 @@ export function rowUnit(drafts: readonly Draft[], items: readonly Item[]): void 
       if (left.unit !== undefined && sameDimension(left, end)) left.unit = end.unit;
     }
   }
+  legsUnit(drafts);
+}
+
+const legs: readonly (readonly string[])[] = [
+  ["U", "V", "W"],
+  ["T1", "T2", "T3"],
+];
+
+/** "bus 337 u 6.1 v 6.0 w 6.2a": amps behind the last of a motor's legs are of each, whatever volts were told before. */
+function legsUnit(drafts: readonly Draft[]): void {
+  drafts.forEach((end, order) => {
+    const row = drafts.slice(Math.max(0, order - 2), order + 1);
+    const names = row.map(({ points }) => (points?.length === 1 ? points[0]?.join() : undefined));
+    if (!legs.some((all) => all.join() === names.join())) return;
+    if (!end.ownUnit || end.unit?.dimension !== "current") return;
+    const free = row.slice(0, 2).every((one) => !one.ownUnit && one.named === undefined);
+    const like = row.every(({ value }) => value > end.value / 5 && value < end.value * 5);
+    if (free && like) for (const one of row) one.unit = end.unit;
+  });
 }
 
 const sizes: ReadonlySet<string> = new Set(["<number> <size of a thing>", "<number> amp breaker"]);

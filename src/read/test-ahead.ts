@@ -21,7 +21,8 @@ export function testApart(items: Item[]): void {
   for (let at = 1; at + 2 < items.length; at++) {
     const [value, word, volts] = items.slice(at - 1, at + 2);
     if (value?.kind !== itemKind.number || value.unit !== undefined) continue;
-    if (!/^meg(?:s|ged|d)?$/.test(word?.text ?? "") || volts?.unit?.figure !== "V") continue;
+    if (!/^(?:meg(?:s|ged|d)?|mgg?d)$/.test(word?.text ?? "") || volts?.unit?.figure !== "V")
+      continue;
     if (!testerVolts.has(volts.value) || value.value >= mostOhms) continue;
     items.splice(at, 0, newItem(itemKind.sign, value.to, value.to, ","));
   }

@@ -8,8 +8,17 @@ import { zeroLike } from "./zero-like.ts";
 /** "15.7 V at indoor 3, nothing at indoor 4": at a unit that a rule took by its number. */
 function isAtUnit({ items }: Note, index: number): boolean {
   const [at, unit] = [items[index + 1], items[index + 2]];
-  return /^(?:at|on)$/.test(at?.text ?? "") && unit?.owner === "head <number>";
+  const head = unit?.owner === "head <number>" || unit?.subject?.startsWith("head ") === true;
+  return /^(?:at|on)$/.test(at?.text ?? "") && head;
 }
+/** "hd dead, 280v dc at the fan": an indoor unit that does nothing, no figure. */
+function deadHead({ items }: Note, index: number): boolean {
+  const [unit, dead] = [items[index - 1], items[index]];
+  const head =
+    /^(?:head|hd)$/.test(unit?.text ?? "") || unit?.subject?.startsWith("head ") === true;
+  return dead?.text === "dead" && head;
+}
+
 /** Volts at least of a leg of any supply; common practice, no source. */
 const leastVolts = 90;
 
@@ -17,6 +26,10 @@ const leastVolts = 90;
 export function zeros(drafts: readonly Draft[], note: Note): void {
   drafts.forEach((draft, order) => {
     if (!draft.zero) return;
+    if (deadHead(note, draft.index)) {
+      draft.gone = true;
+      return;
+    }
     const named = note.items[draft.index + 1];
     if (named?.owner === "no <volts>") {
       draft.place = named.value <= 30 ? "control" : (draft.place ?? "supply");

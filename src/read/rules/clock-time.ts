@@ -7,7 +7,9 @@ import {
   gasAgain,
   halfTold,
   likeTheLast,
+  ofCooler,
   ofGauges,
+  ofHold,
   ofSwitch,
   onSide,
   shownAt,
@@ -230,7 +232,7 @@ function claim(note: Note, i: number): number {
   }
   // "40a 2p": two poles
   if (textAt(items, i + 1) === "p" && items[i - 1]?.unit?.dimension === "current") return i;
-  if (tripsAt(items, i)) return i;
+  if (tripsAt(items, i) || ofCooler(items, i)) return i;
   if (ofGauges(items, i) || gasAgain(note, i) || correctsFigure(note, i)) return i;
   const loose = talkOfTime(items, i);
   const hourTold = hourBehind(note, i);
@@ -245,6 +247,7 @@ function claim(note: Note, i: number): number {
       nextTime(items, i, clockTimes.name) ||
       opensWith(items, i) ||
       hourTold ||
+      ofHold(items, i) ||
       twoTimes(items, i),
   );
   const room = meetingRoom(items, i) || halfTold(items, i) || hourTold;

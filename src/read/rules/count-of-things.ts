@@ -115,6 +115,11 @@ export const counts: Rule = {
         item.value < 0
       )
         return;
+      // "lt 3 on suct 11": machines of one half of a plant that run
+      if (/^[lm]t$/.test(textAt(items, i - 1)) && /^(?:on|off)$/.test(textAt(items, i + 1))) {
+        state(note, counts.name, [i, i + 2], { kind: "note", about: "count" });
+        return;
+      }
       // "3.5 hrs plus 1 drive": an hour of the way
       if (besideTravel(items, i - 2)) return;
       const next = items[i + 1];

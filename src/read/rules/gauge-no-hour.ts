@@ -125,3 +125,25 @@ export function tripsAt(items: readonly Item[], i: number): boolean {
   );
   return opened && high && near.some(({ text }) => /^(?:hp|high|hi|head)/.test(text));
 }
+
+/** "gc out 79 at 1050": behind how warm the gas left its cooler stands its pressure. */
+export function ofCooler(items: readonly Item[], i: number): boolean {
+  const [name, warm, at, item] = items.slice(Math.max(0, i - 3), i + 1);
+  if (i < 3 || item?.colon === true || item?.unit !== undefined) return false;
+  if (at?.text !== "at" || warm?.kind !== itemKind.number) return false;
+  return name?.label?.hint === "temperature" && /^(?:gas|gc|gascooler|gcot)$/.test(name.text);
+}
+
+/** psi of nitrogen that no pipe of this trade is tested at. Common practice, no source. */
+const overTest = 700;
+
+/** "n2 550 1140 41 out": behind what was put on, as many hundreds and minutes as no test has psi. */
+export function ofHold(items: readonly Item[], i: number): boolean {
+  const [gas, value, item] = items.slice(Math.max(0, i - 2), i + 1);
+  if (i < 2 || item?.kind !== itemKind.number || item.unit !== undefined || item.colon)
+    return false;
+  if (!/^(?:n2|nitro|nitrogen|ofn)$/.test(gas?.text ?? "") || value?.kind !== itemKind.number)
+    return false;
+  if (!/^\d{3,4}$/.test(item.text) || value.value >= overTest) return false;
+  return item.value > overTest && item.value < 2400 && item.value % 100 < 60;
+}

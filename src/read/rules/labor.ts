@@ -2,13 +2,10 @@ import { isStrongBreak } from "../breaks.ts";
 import { COUNTED } from "../count-words.ts";
 import { type Item, itemKind, wordsFrom } from "../item.ts";
 import { type Rule, state } from "../note.ts";
-import { partWords } from "../words/parts.ts";
-import { things } from "./counted-things.ts";
+import { partBehindHours } from "./hours-and-part.ts";
 import { besideTravel, isOrdinalUpTo } from "./near.ts";
 import { STATUS, statusOf } from "./status-words.ts";
 import { isTotal } from "./stay.ts";
-
-const partNames: ReadonlySet<string> = new Set(partWords.flatMap(([words]) => words.split("|")));
 
 const labor = /^(?:labor|labour|ot|overtime|timesheet|billable|bill|log|hrs|onsite|straight|me)$/;
 
@@ -179,14 +176,6 @@ function isLead({ text, kind }: Item): boolean {
   return kind === itemKind.sign || /^(?:about|around|roughly|total|ok|so|and)$/.test(text);
 }
 
-/** "3.25 hrs n 1 drier", "2 hrs + 2 filters": hours of work, and then what it took; where its count stands, or 0. */
-function partBehind(items: readonly Item[], i: number): number {
-  const [joint, count, part] = items.slice(i + 1, i + 4);
-  if (!/^(?:,|and|n|&|\+|plus)$/.test(joint?.text ?? "")) return 0;
-  if (!isOrdinalUpTo(count, 24) || elsewhere.test(items[i - 1]?.text ?? "")) return 0;
-  return things.has(part?.text ?? "") || partNames.has(part?.text ?? "") ? i + 2 : 0;
-}
-
 /** Hours of a call that are told as a bare figure right behind the farewell, at most. Our choice, no source. */
 const mostHours = 5;
 
@@ -281,7 +270,7 @@ export const laborRule: Rule = {
       const said = near.some(
         (word) => word.text !== "me" && labor.test(word.text) && word.kind !== itemKind.number,
       );
-      const parts = besideTravel(items, i) ? 0 : partBehind(items, i);
+      const parts = besideTravel(items, i) ? 0 : partBehindHours(items, i, elsewhere);
       if (parts > 0) state(note, COUNTED, [parts, parts + 1], { kind: "note", about: "count" });
       const last =
         parts > 0 ||

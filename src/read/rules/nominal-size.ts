@@ -36,7 +36,7 @@ function thousandBtu(items: readonly Item[], i: number): boolean {
   const [before, next] = [textAt(items, i - 1), textAt(items, i + 1)];
   if (items[i + 2]?.kind === itemKind.number) return false;
   return (
-    /^(?:btu|btus|btuh|unit|split|system|head|heads|cassette|condenser|furnace|heat|outdoor|indoor|mini|minisplit)$/.test(
+    /^(?:btu|btus|btuh|unit|odu|idu|ou|multi|rtu|split|system|head|heads|cassette|condenser|furnace|heat|outdoor|indoor|mini|minisplit)$/.test(
       next,
     ) || /^(?:zone|zones|ton|head|heads|split|single)$/.test(before)
   );

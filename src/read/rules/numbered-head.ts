@@ -68,13 +68,15 @@ function readAt(items: readonly Item[], i: number): boolean {
 function headsOfSplit(items: readonly Item[], i: number): boolean {
   const before = items[i - 1];
   if (!freeNumber(before) || before?.unit !== undefined || (before?.value ?? 99) > 9) return false;
+  // "3 hd 36k odu"
+  if (items[i + 1]?.unit?.figure === "kilohm") return true;
   return items.some(({ text }) => /^(?:mini|ductless|multi|minisplit)$/.test(text));
 }
 
 /** "15.9 V at head 8, 0.2 at head 9": beside volts the heads of a split are numbered. */
 export const numberedHeads: Rule = {
   name: "head <number>",
-  heads: "head|heads|indoor|indoors",
+  heads: "head|heads|hd|indoor|indoors",
   needs: "number",
   apply: (note) => {
     const { items } = note;
@@ -86,7 +88,7 @@ export const numberedHeads: Rule = {
       }
       const many =
         before?.kind === itemKind.number &&
-        (item.text === "heads" || (item.text === "head" && headsOfSplit(items, i)));
+        (item.text === "heads" || (/^(?:head|hd)$/.test(item.text) && headsOfSplit(items, i)));
       if (many && freeNumber(before) && before.unit === undefined)
         state(note, numberedHeads.name, [i - 1, i + 1], { kind: "note", about: "count" });
       else if (item.text === "heads" && item.owner === undefined && plainHeads(items, i))

@@ -37,6 +37,8 @@ const places: readonly Row[] = [
     "epr|eprs|epr valve|evap pressure regulator|evaporator pressure regulator",
     { hint: "pressure" },
   ],
+  ["lps at|on lps at", { place: "suction", hint: "pressure" }],
+  ["hps at|on hps at", { place: "discharge", hint: "pressure" }],
   ["flash tank|flashtank|flash tank pressure|flash tank press", { hint: "pressure" }],
   [
     "liquid|liq|lq|lqd|likwid|liquid pressure|liquid press|liquid side|liq press|liquids|liq p",
@@ -332,7 +334,7 @@ const masses: readonly Row[] = [
 /** Parts of the machine that end a numbered subject, and components with a resistance of their own. */
 const things: readonly Row[] = [
   [
-    "oil level|oil lvl|sump level|sump lvl|level glass|efficiency|burner eff|dewpoint|dew point|enthalpy|tonnage|service factor|draft|imbalance|unbalance|eff|cop|eer|seer",
+    "oil level|oil lvl|oil res|oil res level|sump level|sump lvl|level glass|efficiency|burner eff|dewpoint|dew point|enthalpy|tonnage|service factor|draft|imbalance|unbalance|eff|cop|eer|seer",
     { thing: "level" },
   ],
   [
