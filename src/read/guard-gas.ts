@@ -93,7 +93,9 @@ function hotGas(draft: Draft, items: readonly Item[]): void {
 function dischargeAlone(draft: Draft, items: readonly Item[], units: UnitHabit): void {
   if (units === "si") hotGas(draft, items);
   if (draft.quantity !== "pressure" || draft.place !== "discharge" || !draft.assumedUnit) return;
-  const word = items.find(({ label }) => label?.place === "discharge")?.text ?? "";
+  const word =
+    items.find(({ label, owner }) => owner === undefined && label?.place === "discharge")?.text ??
+    "";
   // "hz 88 dsch 191": beside how fast the compressor turns, and no other gauge
   const fast = items.some(
     ({ unit, label }) => unit?.figure === "Hz" || label?.quantity === "frequency",
