@@ -34,31 +34,11 @@ export function statusOf(item: Item): Status | undefined {
 }
 
 const notLeft: ReadonlySet<string> = new Set(["water", "air", "temp", "temps", "a", "it", "the"]);
-const doneBefore: ReadonlySet<string> = new Set([
-  "were",
-  "was",
-  "be",
-  "been",
-  "get",
-  "got",
-  "have",
-  "not",
-  "aint",
-  "isnt",
-  "when",
-  "if",
-  "until",
-  "till",
-  "being",
-  "is",
-  "almost",
-  "nearly",
-  "half",
-  "getting",
-  "after",
-  "once",
-  "are",
-]);
+const doneBefore: ReadonlySet<string> = new Set(
+  "were was be been get got have not aint isnt when if until till being is almost nearly half getting after once are".split(
+    " ",
+  ),
+);
 
 /** "im at the disconnect", "im at the condenser": a part of the machine, no site. */
 function atMachine(note: Note, i: number, after: number): boolean {
