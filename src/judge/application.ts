@@ -46,11 +46,12 @@ export const isHeating: (scene: Scene) => boolean = perScene((scene) => {
 });
 
 /** Gas heat that is spoken of: none of the circuit's checks settles anything there. */
-export const isBurner: (scene: Scene) => boolean = perScene((scene) =>
-  /\b(?:burners?|ignit[oe]rs?|inducer|gas valve|flame (?:sensor|rod)|pilot light|manifold pressure|furnace)\b/.test(
-    scene.words.toLowerCase(),
-  ),
+export const isBurner: (scene: Scene) => boolean = perScene(
+  (scene) => /furnace/i.test(scene.facts.kind ?? "") || burnerWords.test(scene.words.toLowerCase()),
 );
+
+export const burnerWords =
+  /\b(?:burners?|ignit[oe]rs?|inducers?|gas (?:valve|heat)|flame (?:sensor|rod)|pilot light|manifold pressure|furnaces?)\b/;
 
 /** Whether the notes or the plate say that a forced test operation was running and settled. */
 export const inTestOperation: (scene: Scene) => boolean = perScene((scene) => {

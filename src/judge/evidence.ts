@@ -2,7 +2,7 @@ import type { Finding } from "../model.ts";
 import { isAcrossContacts } from "./across-contacts.ts";
 import { isIcedColdCoil } from "./cold-coil.ts";
 import { fanAhead, fanSigns, isOfFan } from "./of-fan.ts";
-import { pressureSwitch } from "./pressure-switch.ts";
+import { isOfDraft, pressureSwitch } from "./pressure-switch.ts";
 import { repairSigns } from "./repairs.ts";
 import type { Scene } from "./scene.ts";
 import { signGroups } from "./signs/list.ts";
@@ -73,6 +73,7 @@ export function remarkEvidence(scene: Scene): Evidence[] {
   return scene.seen.flatMap((one) => {
     if (isOfSmallPart(one, scene) || isOfPiping(one, scene) || isOfLug(one, scene)) return [];
     const says = `said: ${one.said}`;
+    if (isOfDraft(one, scene)) return [];
     if (isOnce(one, scene) || isOfHeater(one, scene) || isOfOil(one, scene)) return [];
     const tripped = pressureSwitch(one, scene);
     if (tripped !== undefined) return [{ sign: tripped, says }];

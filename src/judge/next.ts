@@ -63,7 +63,7 @@ export function nextChecks(
   const gainOf = gainsFrom(diagnosis, known);
   const sound = runsSound(leader, evidence);
   const renewed = leader !== undefined && isMended(leader.fault, scene) ? proofOf(leader) : [];
-  const general = (burner ? [] : steps)
+  const general = (burner ? steps.filter((step) => isAfter(step, signs)) : steps)
     // what was just put right is not looked at again
     .filter((step) => !renewed.some(({ check }) => check === step.check))
     .filter(
@@ -104,7 +104,11 @@ function withProof(ranked: readonly Step[], proofs: readonly Candidate[]): reado
 
 /** A check could not judge without it, or left a doubt that it lifts. */
 function isWanted(step: Step, signs: ReadonlySet<string>, scene: Scene): boolean {
-  return step.wanted?.(scene) === true || (step.after?.some((sign) => signs.has(sign)) ?? false);
+  return step.wanted?.(scene) === true || isAfter(step, signs);
+}
+
+function isAfter({ after }: Step, signs: ReadonlySet<string>): boolean {
+  return after?.some((sign) => signs.has(sign)) ?? false;
 }
 
 function isSure(first: number, second: number): boolean {

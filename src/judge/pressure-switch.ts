@@ -1,3 +1,4 @@
+import { isBurner } from "./application.ts";
 import type { Scene } from "./scene.ts";
 import { textAbout } from "./text-about.ts";
 
@@ -7,6 +8,12 @@ const high = /\b(?:high|hi|head|hps?|hpc)\b/i;
 const low = /\b(?:low|lo|suction|lps?|lpc)\b/i;
 /** Letters about a safety's remark that name it. */
 const near = [14, 20] as const;
+
+/** "3 flashes, pressure switch open" on gas heat: the draft's, and no part of the control voltage is missing. */
+export function isOfDraft(one: Scene["seen"][number], scene: Scene): boolean {
+  if (one.observation !== "safety_open" || !isBurner(scene)) return false;
+  return /\bpress(?:ure)? ?sw/i.test(one.said) && !high.test(one.said) && !low.test(one.said);
+}
 
 /**
  * "Tripped on high pressure": the switch did what it is for, so the refrigerant circuit is in question

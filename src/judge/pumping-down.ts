@@ -5,7 +5,7 @@ import { perScene, type Scene } from "./scene.ts";
 
 /** Words of a pump-down that goes on: the low side is shut off from its liquid. */
 const pumping =
-  /\bpumping (?:it |her |this |that |everything |the (?:unit|system|charge|gas) )?(?:all )?down\b|\b(?:in|on|during|mid|doing|started) (?:a |the |its |my )?pump.?down\b|\bpump.?down (?:running|going|in progress)\b|\b(?:king|receiver|liquid(?: line| service)?) valve (?:is |was |now )?(?:all )?(?:closed|shut|front.?seated)\b|\b(?:closed|shut|front.?seated) (?:off )?the (?:king|receiver|liquid(?: line| service)?)(?: service)? valve\b|\b(?:closed|shut|front.?seated) (?:off )?the suction(?: service)?(?: valve)?\b|\bsuction(?: service)? valve (?:is |was |now )?(?:all )?(?:closed|shut|front.?seated)\b|\bliquid (?:line )?solenoid (?:is |now )?(?:closed|shut|de.?energi[sz]ed)\b/;
+  /\bpumping (?:it |her |this |that |everything |the (?:unit|system|charge|gas) )?(?:all )?down\b|\b(?:in|on|during|mid|doing|started) (?:a |the |its |my )?pump.?down\b|\bpump.?down (?:running|going|in progress)\b|\b(?:king|receiver|liquid(?: line| service)?) valve (?:is |was |now )?(?:all )?(?:closed|shut|front.?seated)\b|\b(?:closed|shut|front.?seated) (?:off )?(?:the|its|her) (?:king|receiver|liquid(?: line| service)?)(?: service)? valve\b|\b(?:closed|shut|front.?seated) (?:off )?(?:the|its|her) suction(?: service)?(?: valve)?\b|\bsuction(?: service)? valve (?:is |was |now )?(?:all )?(?:closed|shut|front.?seated)\b|\bliquid (?:line )?solenoid (?:is |now )?(?:closed|shut|de.?energi[sz]ed)\b/;
 
 /** Its valves are open again, or it never was: what follows is of a running machine. */
 const over =

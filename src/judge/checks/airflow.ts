@@ -46,6 +46,8 @@ export const airflow: Check = {
     "static:high",
     "static:usual",
     "outdoor_air:outdoor_coil_dirty",
+    "fans:fan_backward",
+    "draft:switch_open",
     "indoor_air:indoor_coil_dirty",
   ],
   judge: (scene) => {

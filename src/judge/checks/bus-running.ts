@@ -7,8 +7,12 @@ export function isRunning(reading: Reading, scene: Scene): boolean {
   if (reading.state !== undefined) return reading.state === "running";
   const words = noteWords(scene, reading);
   if (standing.test(words)) return false;
-  return /running|runs|loaded|sits at|holding/.test(words) || hasRampedUp(reading, scene);
+  return loaded.test(words) || hasRampedUp(reading, scene);
 }
+
+/** It turns, as said, or at so much speed: "60 percent, settled", "at 45 hz". */
+const loaded =
+  /running|runs|loaded|sits at|holding|\b(?:at )?\d{2,3} ?(?:%|percent|rps|rpm)\b[^.;]{0,12}\b(?:settled|steady|speed)\b|\bat \d{2,3} ?(?:hz|hertz|rps)\b/;
 
 /** "climbs 2, 7, 13 and sits 16.2 at 55 hertz", and the bus behind it: up to there nothing stopped it. */
 function hasRampedUp(reading: Reading, scene: Scene): boolean {

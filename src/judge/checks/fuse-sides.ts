@@ -13,13 +13,22 @@ const deadShare = 0.6;
 
 /** Both sides of fuses, a breaker or a disconnect were read, not of a contactor. */
 export const isOfFuses: (scene: Scene) => boolean = perScene((scene) => {
-  if (!/\bfuses?\b|\bbreaker\b|\bdisconnect\b/.test(scene.words)) return false;
+  if (!named.test(scene.words)) return false;
   return allVoltages(scene).some((one) => {
     if (sideOf(scene, one) !== "load") return false;
     const words = noteWords(scene, one);
-    return /\bfuses?\b|\bbreaker\b|\bdisconnect\b/.test(words) && !/contactor/.test(words);
+    if (/contactor/.test(words)) return false;
+    return named.test(words) || lineWords(scene).some((each) => named.test(each));
   });
 });
+
+/** The notes that tell the line side: "line side of the fuse block 483 481 484", and the load side in the next. */
+function lineWords(scene: Scene): string[] {
+  const line = allVoltages(scene).filter((one) => sideOf(scene, one) === "line");
+  return line.map((one) => noteWords(scene, one)).filter((words) => !/contactor/.test(words));
+}
+
+const named = /\bfuses?\b|\bbreaker\b|\bdisconnect\b/;
 
 /** Whole ahead of a fuse and dead behind it: that line is lost there. */
 export function fuseSides(scene: Scene): Finding[] {

@@ -62,6 +62,7 @@ export const insulation: Check = {
     "insulation:fallen_far",
     "fan:winding_open",
     "fan:winding_sound",
+    "feed:grounded",
   ],
   judge: (scene) => {
     const said = told(scene, "insulation");
@@ -108,7 +109,7 @@ function ofCable(lowest: number, first: string): Finding {
     basis: "IEC 60364-6, ANSI/NETA",
     source:
       "IEC 60364-6: 1 megohm at 500 V for power circuits; ANSI/NETA ATS table 100.1: 100 megohm for the 600 V class; both from memory",
-    signs: [],
+    signs: row.level === "bad" ? ["feed:grounded"] : [],
   };
 }
 

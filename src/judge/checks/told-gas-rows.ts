@@ -70,6 +70,20 @@ export const toldGasRows: readonly ToldRow[] = [
     check: "saturation",
     sign: "opened:no_vacuum",
     words: [
+      /\b(?:nitrogen|nitro|n2)\b[^.;\n]{0,60}\b(?:no (?:pump|vac(?:uum)?)|(?:never|did(?:n'?t| not)|forgot to|without) (?:\w+ ){0,2}(?:pump\w*|vac\w*|evacuat\w*|bleed|bled|blow|blew|vent\w*|dump\w*|let))\b/,
+      /\b(?:opened|cracked) [^.;\n]{0,30}\bvalves?\b[^.;\n]{0,20}\b(?:onto|over|on top of|with) (?:the )?(?:nitrogen|nitro|n2)\b/,
+    ],
+    unless:
+      /\b(?:nitrogen|nitro|n2) (?:is |was )?(?:out|gone|bled off|vented|blown off|released) and (?:pulled|evac\w*)/,
+    level: "watch",
+    about: "system",
+    says: "The test's nitrogen was left in with the refrigerant, as told: it stands on the head and no purging takes it out. Recover all of it, evacuate to 500 micron with a hold, weigh the charge in",
+    brief: "the test's nitrogen left in",
+  },
+  {
+    check: "saturation",
+    sign: "opened:no_vacuum",
+    words: [
       /\b(?:nitrogen|air)\b.{0,12}\b(?:left in|still in|trapped|in (?:it|there|the (?:system|charge)))\b/,
       /\b(?:charged|gassed|put gas in)\b.{0,16}\b(?:right |straight )?(?:over|on top of)\b.{0,16}\b(?:it|nitrogen|air)\b/,
     ],
@@ -123,7 +137,6 @@ export const toldGasRows: readonly ToldRow[] = [
     check: "airflow",
     sign: "fans:outdoor_fan_not_turning",
     words: [
-      /\b(?:cond(?:enser)?|outdoor) fan\b.{0,20}\b(?:backwards?|wrong (?:way|direction|rotation))\b/,
       /\b(?:cond(?:enser)?|outdoor) fan\b.{0,24}\b(?:blade )?(?:loose on|slipping|spinning on|off) (?:the |its )?shaft\b/,
     ],
     mended: /\bfan\b|\bblade\b/,

@@ -151,6 +151,7 @@ export const toldRows: readonly ToldRow[] = [
       /\b(?:not|barely|isn'?t) pump(?:ing|s)? (?:it |her |the \w+ )?down\b/,
       /\bpump(?:ed|ing|s)? (?:it |the (?:system|unit) |her )?down\b.{0,40}\b(?:won'?t|can'?t|stalls?|stalled|stops?|hangs?|hung|stuck|never|only)\b/,
       /\b(?:king|front.?seat\w*|clos\w+ the (?:suction|king|liquid)|suction (?:service )?valve)\b.{0,60}\b(?:won'?t|can'?t|will not|never|stays|stalls|does(?:n'?t| not))\b.{0,20}\b(?:under|below|past|down|at)\b/,
+      /\b(?:king|front.?seat\w*|(?:clos|shut)\w* (?:the|its|her) (?:suction|king|liquid)|suction (?:service )?valve)\b.{0,40}\b(?:only|just|barely) (?:pulls?|pulled|gets?|got|goes|went|comes?|came)\b.{0,12}\bto\b/,
     ],
     // "the vacuum pump won't pull below 2500 microns" is another pump
     unless: /\bmicrons?\b|\b(?:vacuum|drain|condensate) pump\b/,

@@ -34,6 +34,7 @@ export const condenserAirflowLow: Fault = {
     "coil_sound:coil_clean": 0.02,
     "fans:outdoor_fan_not_turning": 0.15,
     "fans:fan_slow": 0.08,
+    "fans:fan_backward": 0.08,
     "fans:fans_turning": 0.1,
     "weighed:right": 0.9,
     "mended:coil": 0.35,

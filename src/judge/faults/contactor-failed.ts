@@ -8,6 +8,8 @@ export const contactorFailed: Fault = {
     "rolled:stays_with_line": 0.15,
     "rolled:goes_with_lead": 0.002,
     "control:no_output": 0.02,
+    // a coil that is starved chatters and is sound
+    "control:low": 0.003,
     "contactor:coil_open": 0.25,
     "contactor:no_pull_in": 0.3,
     "contactor:drop": 0.22,

@@ -8,7 +8,7 @@ export const controlVoltageLost: Fault = {
     "protection:control_fuse_open": 0.5,
     "control:no_output": 0.06,
     "control:lost": 0.85,
-    "control:low": 0.1,
+    "control:low": 0.3,
     "control:present": 0.03,
     "dead:transformer_failed": 0.4,
     "dead:unit_dead": 0.5,

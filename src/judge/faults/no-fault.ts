@@ -43,7 +43,7 @@ export const noFault: Fault = {
     "insulation:below_floors": 0.0008,
     "insulation:ground_fault": 0.0003,
     "insulation:ground_fault_unproven": 0.0015,
-    "insulation:leads_disagree": 0.02,
+    "insulation:leads_disagree": 0.006,
     "insulation:falling": 0.012,
     "insulation:fallen_far": 0.002,
     "shared:branch": 0.01,
