@@ -38,8 +38,8 @@ const pinned: Readonly<Record<string, number>> = {
   "twentieth-gas.jsonl": 0,
   "twentyfirst-electrical.jsonl": 0,
   "twentyfirst-gas.jsonl": 0,
-  "twentysecond-electrical.jsonl": 3,
-  "twentysecond-gas.jsonl": 6,
+  "twentysecond-electrical.jsonl": 0,
+  "twentysecond-gas.jsonl": 0,
 };
 
 /** Worked out when it is first asked for, and kept. */

@@ -669,7 +669,7 @@ const stairs: readonly Stairs[] = [
     equipment: motor,
     notes: (value) => one(r("insulation_resistance", value * 1e6, { subject: "cable" })),
     steps: [
-      [0.99, "bad"],
+      [0.99, "bad feed:grounded"],
       [1.01, "watch"],
       [99, "watch"],
       [101, "good"],

@@ -1,7 +1,7 @@
 import type { Finding } from "../model.ts";
 import { isAcrossContacts } from "./across-contacts.ts";
 import { isIcedColdCoil } from "./cold-coil.ts";
-import { fanAhead, fanSigns, isOfFan } from "./of-fan.ts";
+import { fanAhead, fanSignOf } from "./of-fan.ts";
 import { isOfDraft, pressureSwitch } from "./pressure-switch.ts";
 import { repairSigns } from "./repairs.ts";
 import type { Scene } from "./scene.ts";
@@ -82,8 +82,8 @@ export function remarkEvidence(scene: Scene): Evidence[] {
     if (isAcrossContacts(one, scene)) return [];
     if (isOfBath(one, scene) || isOfUnloaded(one, scene)) return [];
     if (namesLine(one, scene)) return [{ sign: "protection:upstream_fuse_open", says }];
-    const ofFan = fanSigns[one.observation];
-    if (ofFan !== undefined && isOfFan(one, scene)) return [{ sign: ofFan, says }];
+    const ofFan = fanSignOf(one, scene);
+    if (ofFan !== undefined) return [{ sign: ofFan, says }];
     if (isOfBareDrive(one, scene)) return [{ sign: bareDriveSign(scene), says }];
     const note = scene.notes.find((other) => other.statements.includes(one));
     if (isIcedColdCoil(one, note, scene)) return [{ sign: "indoor_air:ice_on_cold_coil", says }];

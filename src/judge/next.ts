@@ -83,7 +83,10 @@ export function nextChecks(
     .filter((one) => one.gain >= worthAsking || one.ofLeader)
     .sort((a, b) => compare(a, b, sure));
   const looks = ranked.filter(({ step }) => step.last !== true);
-  const found = withProof(distinct(looks.length === 0 ? ranked : looks), proofs);
+  const found = withLast(withProof(distinct(looks.length === 0 ? ranked : looks), proofs), {
+    proofs,
+    sure,
+  });
   const settled = found.length === 0 && renewed.length > 0;
   const rest = found.filter((one) => one !== record);
   const calm =
@@ -100,6 +103,18 @@ function withProof(ranked: readonly Step[], proofs: readonly Candidate[]): reado
   const proof = proofs.find((one) => one.ofLeader && one.step.last !== true)?.step;
   if (proof === undefined || ranked.some((one) => one.check === proof.check)) return ranked;
   return [...ranked, proof];
+}
+
+/** Where a sure leader's own looks are all taken, what remains to be done about it stands behind the others. */
+function withLast(
+  ranked: readonly Step[],
+  { proofs, sure }: { readonly proofs: readonly Candidate[]; readonly sure: boolean },
+): readonly Step[] {
+  const own = proofs.filter((one) => one.ofLeader);
+  const last = own.find(({ step }) => step.last === true)?.step;
+  const open = own.some(({ step }) => step.last !== true);
+  if (!sure || open || last === undefined || ranked.includes(last)) return ranked;
+  return [...ranked, last];
 }
 
 /** A check could not judge without it, or left a doubt that it lifts. */

@@ -2,13 +2,25 @@ import type { Scene } from "./scene.ts";
 import { textAbout } from "./text-about.ts";
 
 /** A fan that turns the wrong way moves little air, one that opens its overload draws too much: neither is the compressor. */
-export const fanSigns: Readonly<Record<string, string>> = {
+const fanSigns: Readonly<Record<string, string>> = {
   hums: "fans:fan_hums",
   runs_backward: "fans:fan_backward",
   overload_trips: "fan:high_current",
 };
 
-export function isOfFan(one: Scene["seen"][number], scene: Scene): boolean {
+/** The sign of a remark about a fan; one that turns the wrong way is the condenser's or the indoor one by its note's words. */
+export function fanSignOf(one: Scene["seen"][number], scene: Scene): string | undefined {
+  const sign = fanSigns[one.observation];
+  if (sign === undefined || !isOfFan(one, scene)) return undefined;
+  if (one.observation !== "runs_backward") return sign;
+  const text = scene.notes.find((other) => other.statements.includes(one))?.text ?? "";
+  if (/\b(?:cond\w*|outdoor|od) (?:\w+ )?fan/i.test(text)) return "fans:outdoor_fan_backward";
+  return /\bblower|\b(?:evap\w*|indoor|supply) (?:\w+ )?fan/i.test(text)
+    ? "fans:indoor_fan_backward"
+    : sign;
+}
+
+function isOfFan(one: Scene["seen"][number], scene: Scene): boolean {
   // two fans stopped, then "other hums and is hot"
   const onlyFans = /\bfans?\b|\bblower/.test(scene.words) && !/\bcomp|scroll/.test(scene.words);
   if (one.observation === "hums" && onlyFans) return true;

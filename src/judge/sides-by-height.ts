@@ -11,7 +11,7 @@ import { nitrogenNotes, restsIn } from "./rest.ts";
 const apart = 22;
 /** What may stand between them: marks, units and small words. */
 const joining =
-  /^[\s,/&@+-]*(?:(?:psi|psig|bar|and|at|with|line|liquid|pipe|the|there|on|is|condenser|coil|out|outlet)[\s,/&@+-]*)*$/i;
+  /^[\s,/&@+-]*(?:(?:psi|psig|bar|and|at|with|line|liquid|pipe|the|there|on|is|condenser|coil|case|rack|header|evap|out|outlet)[\s,/&@+-]*)*$/i;
 const ofAir = /^\s{0,2}(?:(?:f|c|deg(?:rees?)?)\s+)?(?:out|air|ambient|return|supply|box|amb)\b/i;
 const otherFluid = /\b(?:oil|water|glycol|gas|manifold|tank|cylinder|cut\W?(?:in|out)|switch)\W*$/i;
 
@@ -38,7 +38,7 @@ export function sidesByHeight(
   notes.forEach((note, at) => {
     const here = of[at] ?? [];
     for (const one of here.filter((each) => open.includes(each))) {
-      const side = sideAmong(one, here) ?? sideAmong(one, all) ?? byLiquid(one, note, refrigerant);
+      const side = sideAmong(one, here) ?? sideAmong(one, all) ?? byLine(one, note, refrigerant);
       if (side !== undefined) place({ one, side, note }, found);
     }
   });
@@ -91,15 +91,27 @@ function isHigh(one: Reading): boolean {
   return one.at === "liquid" || one.at === "discharge";
 }
 
-/** Beside a liquid line: the high side where that liquid can stand under this pressure. */
-function byLiquid(one: Reading, note: CaseNote, name: string | undefined): Side | undefined {
+/**
+ * Beside a liquid line: the high side where that liquid can stand under this pressure. Beside a line as cold
+ * as no discharge is, and no colder than its gas boils at this pressure: the suction ("33 psi at the case
+ * and 12 F on the line").
+ */
+function byLine(one: Reading, note: CaseNote, name: string | undefined): Side | undefined {
   const line = lineOf(one, note);
   const refrigerant = name === undefined ? undefined : refrigerantNamed(name);
-  if (line?.at !== "liquid" || refrigerant === undefined) return undefined;
-  const bubbleCel = saturationCel(refrigerant, "bubble", absolutePa(one));
-  if (bubbleCel === undefined || typeof line.value !== "number") return undefined;
-  return bubbleCel > line.value - probesK ? "high" : undefined;
+  if (refrigerant === undefined || typeof line?.value !== "number") return undefined;
+  if (line.at === "liquid") {
+    const bubbleCel = saturationCel(refrigerant, "bubble", absolutePa(one));
+    return bubbleCel !== undefined && bubbleCel > line.value - probesK ? "high" : undefined;
+  }
+  if (line.at !== undefined || line.value > coldestHotGasCel) return undefined;
+  if (!/\b(?:line|pipe)\b/i.test(line.said)) return undefined;
+  const dewCel = saturationCel(refrigerant, "dew", absolutePa(one));
+  return dewCel !== undefined && dewCel <= line.value ? "low" : undefined;
 }
+
+/** Cel, 60 F: no line that holds hot gas is as cold where a machine runs. Common practice, no source. */
+const coldestHotGasCel = 15.6;
 
 interface Found {
   readonly one: Reading;

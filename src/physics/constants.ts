@@ -10,16 +10,16 @@ export const zeroCelInK = 273.15;
 export const kelvinPerFahrenheit = 5 / 9;
 
 /** Pa. Source: definition, lbf/in2. */
-export const pascalPerPsi = 6_894.757;
+export const pascalPerPsi = 6_894.757293168361;
 
 /** Pa for a thousandth of a millimetre of mercury. Source: definition. */
-export const pascalPerMicron = 0.133322;
+export const pascalPerMicron = standardAtmospherePa / 760_000;
 
 /** Pa for an inch of water at 4 Cel. Source: definition. */
-export const pascalPerInchOfWater = 249.089;
+export const pascalPerInchOfWater = 249.08891;
 
 /** Pa for an inch of mercury at 0 Cel. Source: definition. */
-export const pascalPerInchOfMercury = 3_386.39;
+export const pascalPerInchOfMercury = 3_386.389;
 
 /** kg. Source: definition of the avoirdupois pound. */
 export const kilogramPerPound = 0.45359237;

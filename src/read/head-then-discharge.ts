@@ -18,22 +18,40 @@ function isPressure(draft: Draft, units: UnitHabit): boolean {
   return draft.named !== "temperature" && draft.value > (units === "us" ? 90 : 8);
 }
 
-/** "352 head, liquid 96. discharge 158": a head has one pressure, so the discharge is how hot its line is. */
+/** A liquid line's pressure, which no temperature of one comes near. */
+function liquidGauge(drafts: readonly Draft[], units: UnitHabit): Draft | undefined {
+  const free = ({ unit, named }: Draft): boolean =>
+    unit === undefined ? named !== "temperature" : unit.dimension === "pressure";
+  return drafts.find(
+    (draft) =>
+      draft.place === "liquid" &&
+      !draft.gone &&
+      draft.rating === undefined &&
+      free(draft) &&
+      draft.value >= leastVapor[units],
+  );
+}
+
+/** "352 head, liquid 96. discharge 158": a head has one pressure, so the discharge is how hot its line is; "discharge 172, liquid 340" no less, for no liquid stands over the gas it is made of. */
 export function headThenDischarge(
   drafts: readonly Draft[],
   items: readonly Item[],
   units: UnitHabit,
 ): void {
   const [least, most] = hotLines[units];
-  const side = drafts.filter(({ place, gone }) => place === "discharge" && !gone);
+  const named = drafts.filter(({ place, gone }) => place === "discharge" && !gone);
+  const liquid = named.length === 1 ? liquidGauge(drafts, units) : undefined;
+  const side = liquid === undefined ? named : [...named, liquid];
   const [one, other] = side;
   if (one === undefined || other === undefined || side.length !== 2) return;
   // "121 over 356 sh 9 discharge 188"
-  const gauge = side.find(
-    (draft) =>
-      (told(draft, items, head) || items[draft.index - 1]?.text === "over") &&
-      isPressure(draft, units),
-  );
+  const gauge =
+    liquid ??
+    side.find(
+      (draft) =>
+        (told(draft, items, head) || items[draft.index - 1]?.text === "over") &&
+        isPressure(draft, units),
+    );
   const line = gauge === one ? other : one;
   if (gauge === undefined || !told(line, items, discharge) || told(line, items, head)) return;
   const free = [line.unit, line.rating, line.points, line.after].every(
@@ -46,6 +64,7 @@ export function headThenDischarge(
   const turned = ({ index, subject }: Draft): boolean =>
     index > from && index < to && subject !== undefined && subject !== gauge.subject;
   if (drafts.some(turned)) return;
+  if (liquid !== undefined && line.value > liquid.value) return;
   // in psi both may be gauges that agree
   if (units === "us" && Math.abs(line.value - gauge.value) < gauge.value * 0.1) return;
   line.named = "temperature";

@@ -26,3 +26,19 @@ export function hotOut(items: readonly Item[], units: UnitHabit): void {
     item.signs = undefined;
   });
 }
+
+const rests = (items: readonly Item[]): boolean =>
+  items.some(({ text }) => /^(?:off|down|idle|rest|sat|sitting|gauges?|standing)$/.test(text));
+
+/** "off 4 hrs, everything at 80, gauges 285": machine and air stand at one warmth, which is no gauge. */
+export function everythingAt(items: readonly Item[], units: UnitHabit): void {
+  items.forEach((item, i) => {
+    if (item.text !== "everything" || items[i + 1]?.text !== "at" || !rests(items)) return;
+    const value = items[i + 2];
+    const [low, high] = weather[units];
+    if (value?.kind !== itemKind.number || value.value < low || value.value > high) return;
+    if (value.unit !== undefined || /^[/-]$/.test(items[i + 3]?.text ?? "")) return;
+    item.kind = itemKind.label;
+    item.label = { hint: "temperature", quantity: "temperature" };
+  });
+}

@@ -12,7 +12,7 @@ import { fellowsByNumber } from "./fellows-by-number.ts";
 import { headsOf } from "./heads.ts";
 import { headsByNumber } from "./heads-by-number.ts";
 import { holdsOf } from "./holds.ts";
-import { hotOut } from "./hot-out.ts";
+import { everythingAt, hotOut } from "./hot-out.ts";
 import { legsApart, withInitials } from "./initials.ts";
 import { isolated } from "./isolated.ts";
 import { type Item, itemKind } from "./item.ts";
@@ -93,6 +93,7 @@ export function begin(text: string, context: Context): { note: Note; tokens: rea
   startPart(items);
   warmDay(items);
   hotOut(items, units);
+  everythingAt(items, units);
   muted(items, even);
   pumpShut(items, context);
   testerKilo(items);

@@ -46,7 +46,7 @@ export const airflow: Check = {
     "static:high",
     "static:usual",
     "outdoor_air:outdoor_coil_dirty",
-    "fans:fan_backward",
+    "fans:outdoor_fan_backward",
     "draft:switch_open",
     "indoor_air:indoor_coil_dirty",
   ],

@@ -5,7 +5,7 @@ import type { ToldRow } from "./told-rows.ts";
 export const toldAirRows: readonly ToldRow[] = [
   {
     check: "airflow",
-    sign: "fans:fan_backward",
+    sign: "fans:outdoor_fan_backward",
     words: [
       /\b(?:cond(?:enser)?|outdoor) fan\b[^.;\n]{0,70}\b(?:backwards?|in reverse|wrong (?:way|direction|rotation))\b/,
       /\b(?:cond(?:enser)? |outdoor )?fans?\b[^.;\n]{0,40}\bblow(?:s|ing) (?:air |it )?down(?:wards?)?\b/,

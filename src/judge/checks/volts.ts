@@ -1,7 +1,8 @@
 import type { Reading } from "../../model.ts";
 import { clauseOf } from "../clause.ts";
-import { beside, figureSpan, noteOf, sentenceBefore } from "../near.ts";
+import { beside, noteOf, sentenceBefore } from "../near.ts";
 import { hasPoint, numberOf, numbersOf, ofQuantity } from "../pick.ts";
+import { isThirdOfRow, leastMachineV, textBetween } from "../row-of-volts.ts";
 import { perScene, type Scene } from "../scene.ts";
 
 /** V; below it an ac voltage that is not 0 is control voltage. Common practice, no source. */
@@ -111,7 +112,10 @@ function isSupply(scene: Scene, reading: Reading): boolean {
     value >= deadLineV && value < controlBelowV && (reading.points ?? []).length < 2;
   if (hasLinePoint(reading)) return !isControl;
   if (value < controlBelowV)
-    return value < deadLineV && (isInRow(scene, reading) || sideOf(scene, reading) === "load");
+    return (
+      isThirdOfRow(scene, reading) ||
+      (value < deadLineV && (isInRow(scene, reading) || sideOf(scene, reading) === "load"))
+    );
   const own = `${reading.subject ?? ""} ${reading.said} ${clauseOf(scene, reading)}`.toLowerCase();
   return !/across|capacitor|\bcap\b/.test(own) || value < 300;
 }
@@ -198,9 +202,6 @@ export function isOfControl(scene: Scene, reading: Reading): boolean {
   return /\b(?:coil|control|ctrl|solenoid)\b/.test(`${clauseOf(scene, reading)} ${sentence}`);
 }
 
-/** V; a machine of less runs on what its controls do. */
-const leastMachineV = 200;
-
 /** V; a dead line among live ones may pick up a little. Common practice, no source. */
 const deadLineV = 15;
 
@@ -214,11 +215,6 @@ function isInRow(scene: Scene, reading: Reading): boolean {
     if ((numberOf(other) ?? 0) < controlBelowV || other.kind === "dc") return false;
     return /^[\s,/&v-]*(?:and)?[\s-]*$/i.test(textBetween(text, reading, other));
   });
-}
-
-function textBetween(text: string, a: Reading, b: Reading): string {
-  const [one, other] = [figureSpan(text, a), figureSpan(text, b)];
-  return one[0] <= other[0] ? text.slice(one[1], other[0]) : text.slice(other[1], one[0]);
 }
 
 const linePoints = ["L1", "L2", "L3", "T1", "T2", "T3", "phase A", "phase B", "phase C"] as const;

@@ -35,6 +35,7 @@ export const condenserAirflowLow: Fault = {
     "fans:outdoor_fan_not_turning": 0.15,
     "fans:fan_slow": 0.08,
     "fans:fan_backward": 0.08,
+    "fans:outdoor_fan_backward": 0.15,
     "fans:fans_turning": 0.1,
     "weighed:right": 0.9,
     "mended:coil": 0.35,

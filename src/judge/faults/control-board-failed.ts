@@ -29,7 +29,7 @@ export const controlBoardFailed: Fault = {
     "contacts:contactor_not_pulling_in": 0.15,
     "mended:board": 0.6,
     "in_vain:board": 0.01,
-    "storm:struck_by_storm": 0.12,
+    "storm:struck_by_storm": 0.06,
     "water:water_inside": 0.06,
   },
   proof: [

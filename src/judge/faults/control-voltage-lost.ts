@@ -11,6 +11,8 @@ export const controlVoltageLost: Fault = {
     "control:low": 0.3,
     "control:present": 0.03,
     "dead:transformer_failed": 0.4,
+    // a surge takes the fuse and the transformer before the board
+    "storm:struck_by_storm": 0.035,
     "dead:unit_dead": 0.5,
     "dead:display_dead": 0.4,
     "protection:fuse_blown": 0.35,

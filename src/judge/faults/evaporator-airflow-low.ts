@@ -45,6 +45,7 @@ export const evaporatorAirflowLow: Fault = {
     "fans:indoor_fan_not_turning": 0.15,
     "fans:fan_slow": 0.08,
     "fans:fan_backward": 0.05,
+    "fans:indoor_fan_backward": 0.1,
     "coil_sound:coil_clean": 0.05,
     "frost:frost_on_suction_line": 0.12,
     "frost:frost_to_compressor": 0.06,

@@ -24,6 +24,8 @@ export const fanMotorFailed: Fault = {
     "fans:fan_slow": 0.1,
     // it turns: two leads of it are exchanged
     "fans:fan_backward": 0.0015,
+    "fans:outdoor_fan_backward": 0.001,
+    "fans:indoor_fan_backward": 0.001,
     "fans:fans_turning": 0.01,
     "fans:fan_starts_when_pushed": 0.03,
     "fans:fan_spins_free": 0.02,

@@ -29,7 +29,7 @@ export const supplyPhaseLost: Fault = {
     "protection:upstream_fuse_open": 0.3,
     "protection:fuse_blown": 0.2,
     "dead:unit_dead": 0.35,
-    "storm:struck_by_storm": 0.15,
+    "storm:struck_by_storm": 0.11,
     "winding:balanced": 0.94,
     "insulation:sound": 0.88,
     "winding:open": 0.003,

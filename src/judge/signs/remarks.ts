@@ -65,6 +65,8 @@ const electricalRemarks: readonly SignGroup[] = [
     fans_turning: 0.2,
     fan_slow: 0.013,
     fan_backward: 0.004,
+    outdoor_fan_backward: 0.003,
+    indoor_fan_backward: 0.002,
     fan_hums: 0.013,
     fan_starts_when_pushed: 0.0065,
     fan_spins_free: 0.05,

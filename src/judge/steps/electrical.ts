@@ -61,7 +61,7 @@ export const electricalSteps: readonly Step[] = [
     minutes: 10,
     danger: 1,
     fills: ["fan_direction"],
-    after: ["fans:fan_backward"],
+    after: ["fans:fan_backward", "fans:outdoor_fan_backward", "fans:indoor_fan_backward"],
   },
   {
     check: "airflow",

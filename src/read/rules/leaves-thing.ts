@@ -39,6 +39,8 @@ export function leavesThing(items: readonly Item[], at: number): boolean {
 export function leavesPart(items: readonly Item[], at: number): boolean {
   const behind = items.slice(at, at + 4);
   const breaks = behind.findIndex(({ kind }) => kind === itemKind.sign || kind === itemKind.line);
+  // "the pair leaving head 8"
+  if (behind[0]?.text === "head" && behind[1]?.kind === itemKind.number) return true;
   return (breaks < 0 ? behind : behind.slice(0, breaks)).some(({ text }) => piping.test(text));
 }
 

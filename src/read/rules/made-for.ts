@@ -7,11 +7,12 @@ const supplyVolts: ReadonlySet<number> = new Set([
   24, 115, 120, 208, 220, 230, 240, 277, 380, 400, 415, 440, 460, 480, 575, 600,
 ]);
 
-/** "xfmr tap is on 240": how it is wired. */
+/** "xfmr tap is on 240", "206 coming in on the 240 tap": how it is wired. */
 export function tapped(items: readonly Item[], i: number): boolean {
   const item = items[i];
   if (item?.unit !== undefined && item.unit.figure !== "V") return false;
   if (!supplyVolts.has(item?.value ?? 0)) return false;
+  if (/^taps?$/.test(items[i + 1]?.text ?? "")) return true;
   const led = items.slice(Math.max(0, i - 4), i).map(({ text }) => text);
   return led.some((text) => /^(?:tap|taps|tapped)$/.test(text)) && led.length > 0;
 }

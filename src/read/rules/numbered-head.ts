@@ -14,6 +14,21 @@ function plainHeads(items: readonly Item[], i: number): boolean {
 const network =
   /^(?:link|comm|comms|communication|offline|signal|pair|address|network|dropped out)$/;
 
+const aheadOfHead = /^(?:at|on|to|from|and|,|leaving|past|after|behind|beyond|before|between)$/;
+
+/** "heads 9 thru 14 dropped off the bus": the end of a span of small whole numbers behind the plural. */
+function spanEnd(items: readonly Item[], i: number): number | undefined {
+  if (items[i]?.text !== "heads" || !/^(?:thru|through|to|-)$/.test(textAt(items, i + 2))) return;
+  const [first, last] = [items[i + 1], items[i + 3]];
+  if (!isOfHead(first) || !isOfHead(last) || first.value >= last.value) return;
+  return i + 4;
+}
+
+function isOfHead(item: Item | undefined): item is Item {
+  if (!freeNumber(item) || item.unit !== undefined || item.series !== undefined) return false;
+  return Number.isInteger(item.value) && item.value >= 1 && item.value <= HEADS;
+}
+
 /** The whole numbers of units behind their noun. */
 function numbersEnd(items: readonly Item[], from: number): number {
   let end = from;
@@ -80,6 +95,11 @@ export const numberedHeads: Rule = {
   needs: "number",
   apply: (note) => {
     const { items } = note;
+    items.forEach((_, i) => {
+      const end = spanEnd(items, i);
+      if (end !== undefined)
+        state(note, numberedHeads.name, [i, end], { kind: "note", about: "place" });
+    });
     items.forEach((item, i) => {
       const before = items[i - 1];
       if (item.text === "head" && item.owner === undefined && readAt(items, i)) {
@@ -111,7 +131,7 @@ export const numberedHeads: Rule = {
       const next = items[i + 1];
       if (!/^heads?$/.test(item.text) || next?.kind !== itemKind.number) return;
       if (!freeNumber(next) || next.unit !== undefined || !Number.isInteger(next.value)) return;
-      if (next.value > HEADS || !/^(?:at|on|to|from|and|,)$/.test(textAt(items, i - 1))) return;
+      if (next.value > HEADS || !aheadOfHead.test(textAt(items, i - 1))) return;
       state(note, numberedHeads.name, [i, i + 2], { kind: "note", about: "place" });
     });
   },
