@@ -72,6 +72,8 @@ const warm: fc.Arbitrary<Saying> = fc
   .map((one): typeof one =>
     one[1][1] === "suction" && one[2] >= 100 ? [one[0], one[1], one[2] - 60, one[3], one[4]] : one,
   )
+  // "suction line one" may be that of suction as well
+  .filter(([, , n, unit, verb]) => unit !== "" || verb !== " " || n !== 1)
   .map(([how, [label = "", at = ""], n, unit, verb]) => ({
     text: dressed(`${label}${verb}${number(n, how)}${unit}`, how),
     want: [{ quantity: "temperature", relation: "=", value: fahrenheit(n), at }],
