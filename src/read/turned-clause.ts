@@ -28,8 +28,32 @@ export function secondOfHeats(items: readonly Item[], left: number, next: number
   return (
     figure?.kind === itemKind.number &&
     bothHeats(items[left - and - 1], items[next]) &&
-    (and > 0 || items[next + 1]?.kind !== itemKind.number) &&
+    (and > 0 || !isLoneNumber(items, next + 1)) &&
     !/^(?:superheat|subcooling)$/.test(first)
+  );
+}
+
+/** A number that is no first of a row and has no unit of its own. */
+function isLoneNumber(items: readonly Item[], at: number): boolean {
+  const item = items[at];
+  return item?.kind === itemKind.number && item.unit === undefined && items[at + 1]?.text !== "/";
+}
+
+/** "amps 14.1/14.2/14.0, 19 superheat 5 subcooling", "circuit B 6 SH 13 SC": both heats behind their figures. */
+export function firstOfHeats(items: readonly Item[], left: number, next: number): boolean {
+  const [before, figure] = [items[left - 1], items[left + 2]];
+  if (next !== left + 1 || items[left]?.unit !== undefined) return false;
+  const begins =
+    before === undefined ||
+    isStrongBreak(before) ||
+    before.kind === itemKind.subject ||
+    /^[,:|-]$/.test(before.text);
+  return (
+    begins &&
+    isLoneNumber(items, left + 2) &&
+    figure !== undefined &&
+    bothHeats(items[next], items[left + 3]) &&
+    !isLoneNumber(items, left + 4)
   );
 }
 
