@@ -20,7 +20,7 @@ const pinned = {
   "day-r": 271,
   "day-s": 248,
   "day-t": 416,
-  "day-u": 408,
+  "day-u": 427,
 } as const;
 
 for (const day of [

@@ -1,5 +1,5 @@
 import type { Job, Message, Statement, Understood } from "../model.ts";
-import { alongWith } from "../record/grips.ts";
+import { alongWith } from "../record/along-with.ts";
 import { type Grip, holdsForMs, inHand } from "../record/hand.ts";
 import type { Route } from "../record/route.ts";
 import { lastStatus } from "./back-again.ts";

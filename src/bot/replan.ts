@@ -44,6 +44,8 @@ export function revise(memory: Memory, row: InboxRow): Revision | undefined {
   const standing = standingEntries(memory, row.message);
   // taken back by its author: it stays so
   if (standing.length === 0 && wasFiled(memory, row.message)) return undefined;
+  // "the heater is in", said by the office: no reading of the words made it
+  if (standing.some(isByAside)) return undefined;
   const drafts = notes.flatMap((draft): readonly Draft[] => {
     const known = standing.find(({ job }) => job === draft.job);
     if (known === undefined) return [draft];
@@ -60,6 +62,12 @@ export function revise(memory: Memory, row: InboxRow): Revision | undefined {
     );
   if (drafts.length + moves.length === 0) return undefined;
   return { row, job: plan.job, drafts: [...drafts, ...moves] };
+}
+
+const byAside = /^<(?:aside>|lock by procedure>|part> (?:arrived|ordered)$)/;
+
+function isByAside({ facts }: Entry): boolean {
+  return facts.kind === "note" && facts.statements.some(({ rule }) => byAside.test(rule));
 }
 
 function wasFiled(memory: Memory, message: Message): boolean {

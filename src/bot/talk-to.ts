@@ -9,6 +9,9 @@ const orders =
 /** What stands before a name: "nice. Kit can you", "lol Kit you". */
 const lead =
   /^\s*(?:(?:hey|hi|ok|okay|nice|great|good|cool|thanks|thank you|thx|lol|haha|ha|oh|and|so|well|also|yo|perfect|awesome|got it|sounds good)\b[\s,.!:-]*)+/i;
+/** A question without its mark: "petra is the hotel cooling again". */
+const wonders =
+  /^(?:is|are|was|were|did|do|does|has|have|had|will|would|could|how|hows|what|whats|when|where|why|which|any)\b(?! (?:done|finished|left|gone|there|here|off|out)\b)/i;
 /** What is said of whom it is said to. */
 const toHim = /^(?:your|you|you['’]?re|you['’]?ve|ur|u)\b/i;
 /** A question to whoever reads it. */
@@ -31,7 +34,7 @@ export function isTalkTo(
   // "Jonas, take my lock off": said to him, and his lock's owner's word
   const frees = statements.some((one) => one.kind === "action" && one.what === mayComeOff);
   if (asksBot(understood) || frees) return false;
-  const asks = role !== "tech" && rest.includes("?");
+  const asks = role !== "tech" && (rest.includes("?") || wonders.test(rest));
   const other = isOther(memory, name, person);
   // who sits at a desk asks somebody: no figure of his is one of the machine
   if (other && asks) return true;

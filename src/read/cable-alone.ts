@@ -8,6 +8,7 @@ const alone = /\b(?:alone|by itself|by themselves|on (?:its|their) own|only|just
 
 /** "cable alone 0.3 meg", "the feeder reads 2 meg on its own": megohms of a cable that nothing hangs on are none of the winding's. */
 export function cableAlone(list: readonly Draft[], items: readonly Item[]): void {
+  testGoesOn(list, items);
   for (const draft of list) {
     const megohms = draft.unit?.dimension === "resistance" && draft.unit.factor >= 1e3;
     if (!megohms && draft.quantity !== "insulation_resistance") continue;
@@ -22,6 +23,28 @@ export function cableAlone(list: readonly Draft[], items: readonly Item[]): void
     if (alone.test(ahead) || /^(?:to ground )?(?:alone|by itself|on its own)\b/.test(after))
       draft.subject = "cable";
   }
+}
+
+/** "megs 0.2 to ground, the cable by itself 310": the same test of the cable, and no volts of it. */
+function testGoesOn(list: readonly Draft[], items: readonly Item[]): void {
+  list.forEach((draft, order) => {
+    const before = list[order - 1];
+    const tested =
+      before?.quantity === "insulation_resistance" || before?.named === "insulation_resistance";
+    if (before === undefined || !tested || draft.unit !== undefined) return;
+    if (draft.named !== undefined || draft.points !== undefined || draft.place !== undefined)
+      return;
+    const gap = wordsOf(items.slice(before.index + 1, draft.index));
+    if (
+      !/\b(?:cables?|feeders?|wir(?:es?|ing)|whip|harness) (?:is |reads? |was )*(?:alone|by itself|on its own)(?: (?:is|reads?|was|at))?$/.test(
+        gap,
+      )
+    )
+      return;
+    draft.named = "insulation_resistance";
+    draft.unit = before.unit;
+    draft.assumedUnit = true;
+  });
 }
 
 const isStop = (text: string): boolean => /^[.;]$/.test(text);

@@ -34,6 +34,7 @@ import { otherEnd, setAndActual, setOfGauge } from "./set-actual.ts";
 import { sidesAgain } from "./sides-again.ts";
 import { sidesOfCap } from "./sides-of-cap.ts";
 import { startRange } from "./start-range.ts";
+import { strokeSides } from "./stroke-sides.ts";
 import { systemHolds } from "./system-holds.ts";
 import { atValveBody, besidePart, throughPart } from "./through-part.ts";
 import { timedAgain } from "./timed-again.ts";
@@ -113,6 +114,11 @@ export const bySaying = passes(
   },
   {
     look: ({ drafts, items, context }) => pressureAndLine(drafts, items, context.units),
+    several: true,
+  },
+  {
+    look: ({ drafts, items, context }) => strokeSides(drafts, items, context.units),
+    heads: "/",
     several: true,
   },
   { look: ({ drafts, items }) => linesBehindGauges(drafts, items), several: true },

@@ -42,5 +42,11 @@ export function looseOunces(build: Building, said: UnitSaid, number: NumberSaid)
   if (said.unit.figure !== "lb" || marked) return false;
   if (!Number.isInteger(number.value) || number.value < 1 || number.value > 15) return false;
   if (number.end !== said.end + 1) return false;
-  return endsWeight(build.tokens[number.end]);
+  const [next, then] = build.tokens.slice(number.end, number.end + 2);
+  // "3 lb 2 new out of cyl 30": gas, and no two new filters
+  const fresh = /^(?:new|virgin|fresh|reclaimed)$/.test(next?.text ?? "");
+  return (
+    endsWeight(next) ||
+    (fresh && (endsWeight(then) || /^(?:gas|refrigerant|r-?\d+\w*)$/i.test(then?.text ?? "")))
+  );
 }

@@ -1,5 +1,6 @@
 import type { Statement } from "../model.ts";
 import { IN_HAND, type Status } from "../vocabulary.ts";
+import { alongWith } from "./along-with.ts";
 import type { Entry, NoteFacts } from "./entry.ts";
 import type { Grip } from "./hand.ts";
 import { opensLater } from "./opens-later.ts";
@@ -12,14 +13,6 @@ export interface PersonGrip extends Grip {
   readonly who: string;
   /** `who` is a name as somebody else said it */
   readonly named?: true;
-}
-
-const together =
-  /\b(?:w|with|me and|myself and)[/ ]\s*@?(?!(?:no|the|a|an|my|our|it|him|her|them)\b)(\p{L}[\p{L}'-]+)/iu;
-
-/** "on site w jo": who is said to be there too. */
-export function alongWith(text: string): string | undefined {
-  return together.exec(text.slice(0, 80))?.[1]?.toLowerCase();
 }
 
 /** "moving to rtu 2": what is of that machine from here on, and it has a job of its own. */

@@ -1,5 +1,6 @@
 import type { Job, JobReading, JobStatement } from "../model.ts";
 import type { Entry, Opening } from "./entry.ts";
+import { withOthers } from "./go-together.ts";
 import { foldVisits, laborHours } from "./labor.ts";
 import { foldMachine } from "./machine.ts";
 import { foldParts } from "./parts.ts";
@@ -17,7 +18,7 @@ export function foldJob(entries: readonly Entry[]): Job | undefined {
   const readings = foldReadings(standing, entries);
   const statements = statementsOf(standing);
   const alive = statements.filter((line) => line.undone !== true && line.deleted !== true);
-  const visits = foldVisits(alive);
+  const visits = foldVisits(withOthers(alive, standing));
   return {
     job: opener.job,
     channel: opening.channel,

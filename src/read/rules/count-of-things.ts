@@ -199,6 +199,12 @@ export const counts: Rule = {
         state(note, counts.name, [i, i + 1], { kind: "note", about: "count" });
         return;
       }
+      // "coil is one block of ice", whatever was said before it
+      const lump = /^(?:block|chunk|slab|sheet|lump|solid|big)$/.test(text) && item.value === 1;
+      if (lump && item.spoken && items.slice(i + 2, i + 5).some((one) => one.text === "of")) {
+        state(note, counts.name, [i, i + 1], { kind: "note", about: "count" });
+        return;
+      }
       // "480 per leg" is measured
       const perLeg = ((next?.roles ?? 0) & role.each) !== 0;
       if (text === "per" && !perLeg && !labelBefore(items, i)) {

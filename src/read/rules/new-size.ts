@@ -71,10 +71,13 @@ export const newSize: Rule = {
   apply: (note) => {
     const { items } = note;
     items.forEach((item, i) => {
-      if (!freeNumber(item) || item.unit !== undefined || !isNamed(items, i)) return;
+      const sized = item.unit?.dimension === "capacitance";
+      if (!freeNumber(item) || (item.unit !== undefined && !sized) || !isNamed(items, i)) return;
       const fresh = textAt(items, i - 1) === "new";
       const end = putEnd(items, i + 1);
-      const capacitor = isCapacitor(note, i, end);
+      // "new 5 mfd in"
+      if (sized && !(fresh && end >= 0 && ended(items, end))) return;
+      const capacitor = sized || isCapacitor(note, i, end);
       // "put a new 45 in and she's running"
       const fitted = end >= 0 && ended(items, end);
       const behind = fitted ? undefined : items[i + 1];

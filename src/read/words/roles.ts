@@ -100,7 +100,7 @@ export const roleWords: readonly (readonly [words: string, roles: number])[] = [
     role.plan,
   ],
   [
-    "so call it|per chart|per the chart|ok per chart|only|just|still|actually|really|like|even|exactly|right|dead on|flat|straight|sharp|solid|steady|on the nose|all|way|down|up|around there|barely|already|pretty|very|so|kinda|kind|sort|well|good|bad|nice|fine|okay|ok|yeah|yep|yup|uh|um|er|ah|hmm|lol|haha|man|boy|hey|well|there|here|out|about there|again|finally|super|real|holding|holds|hold|held|steadily|consistently|constantly|stable|rock steady|even|ohm scale|ohms scale|meg scale|on the ohm scale|scale|ohms setting|on the ohms setting|ohm setting",
+    "like it should|as it should|like they should|as they should|like she should|the way it should|so call it|per chart|per the chart|ok per chart|only|just|still|actually|really|like|even|exactly|right|dead on|flat|straight|sharp|solid|steady|on the nose|all|way|down|up|around there|barely|already|pretty|very|so|kinda|kind|sort|well|good|bad|nice|fine|okay|ok|yeah|yep|yup|uh|um|er|ah|hmm|lol|haha|man|boy|hey|well|there|here|out|about there|again|finally|super|real|holding|holds|hold|held|steadily|consistently|constantly|stable|rock steady|even|ohm scale|ohms scale|meg scale|on the ohm scale|scale|ohms setting|on the ohms setting|ohm setting",
     role.only,
   ],
   [

@@ -8,14 +8,23 @@ import { repeatLine } from "../repeat-line.ts";
 import { stands } from "../standing-reading.ts";
 import { clipped, componentName, listed, personName, sentence, unitName } from "../wording.ts";
 import type { Answer } from "./answer.ts";
+import { foundHere } from "./found-here.ts";
 import { whichJob } from "./which-job.ts";
 
 const mostVisits = 4;
 
+/** "what did they find at the hotel", and no word of another time. */
+const asksToday =
+  /\bwhat (?:did|have|has) (?:they|he|she|we|you)(?: all)? (?:find|found|see|seen)\b(?!.*\b(?:last|before|then|previous|yesterday|ago|in (?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)\w*)\b)/i;
+
 /** The earlier visits to this unit, newest first: the complaint, the work, the telling readings. */
-export const history: Answer = (input) => {
+export const history: Answer = (input, question) => {
   const { job, earlier } = input;
   if (job === undefined) return whichJob(input);
+  if (asksToday.test(question.about ?? question.said)) {
+    const now = foundHere(input, job);
+    if (now !== "") return now;
+  }
   const told = job.status === "done" ? thisJob(input, job) : [];
   if (earlier.length === 0)
     return [`${unitName(job)}: no earlier job on this unit.`, ...told].join("\n");

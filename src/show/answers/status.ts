@@ -9,8 +9,29 @@ import type { Answer } from "./answer.ts";
 const mostLines = 12;
 
 /** Where every job stands; asked about one job, where that one stands. */
-export const status: Answer = (input) =>
-  input.job === undefined ? allJobs(input) : oneJob(input, input.job);
+export const status: Answer = (input, question) =>
+  input.job === undefined
+    ? allJobs(input)
+    : [oneJob(input, input.job), lastWord(input, input.job, question.about ?? question.said)]
+        .filter((line) => line !== "")
+        .join("\n");
+
+const runs =
+  /\b(?:run\w*|spin\w*|cool\w*|heat(?:s|ing)|works?|working|starts?|started|trips?|tripp\w+|hums?|dead|down|up|off|on|amps?|locked)\b/i;
+
+/** "is rtu 2 running": nobody but who stands there knows; what he said of it last, in his words. */
+function lastWord(input: ReplyInput, job: Job, asked: string): string {
+  if (!/^(?:is|are)\b/i.test(asked)) return "";
+  const told = job.timeline.filter(
+    ({ who, kind }) => kind !== "opened" && kind !== "question" && job.people.includes(who),
+  );
+  const last = told.findLast(({ says }) => runs.test(says)) ?? told.at(-1);
+  if (last === undefined) return "Nobody has said yet how it runs.";
+  const time = localTime(last.at, input.time_zone)?.time ?? "";
+  return sentence(
+    `Last word of it, ${personName(last.who, input.names)} ${time}: ${clipped(last.says, 16)}`,
+  );
+}
 
 function allJobs(input: ReplyInput): string {
   const open = input.jobs.filter((j) => j.status !== "done");

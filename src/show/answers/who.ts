@@ -106,9 +106,30 @@ function whereIs(input: ReplyInput, name: string): string {
       })
       .join("\n");
   const last = lastOf(visits);
-  if (last === undefined) return `Nothing was heard of ${name} today.`;
+  if (last === undefined) return heardOf(input, name, is);
   const who = personName(last.visit.person, input.names);
   return sentence(
     `${who} is out on no job, by what was said: left ${place(last.job)} ${time(input, last.visit.to ?? "")}`,
   );
+}
+
+/** Who said nowhere that he came: the job that he spoke of last, or was sent to. */
+function heardOf(input: ReplyInput, name: string, is: (person: string) => boolean): string {
+  const told = input.jobs.flatMap((job) =>
+    job.timeline.filter(({ who }) => is(who)).map((row) => ({ job, row })),
+  );
+  const last = told.toSorted((a, b) => Date.parse(a.row.at) - Date.parse(b.row.at)).at(-1);
+  const place = (job: Job): string => [job.site, job.equipment].filter((w) => w !== null).join(" ");
+  if (last !== undefined) {
+    const who = personName(last.row.who, input.names);
+    return sentence(
+      `${who} wrote of ${place(last.job)} ${time(input, last.row.at)}, and did not say that he came`,
+    );
+  }
+  const sent = input.jobs.find(
+    ({ assigned, second, status }) =>
+      status !== "done" && [assigned, second].some((one) => one !== undefined && is(one)),
+  );
+  if (sent === undefined) return `Nothing was heard of ${name} today.`;
+  return `Nothing was heard of ${name} today; sent to job ${sent.job}, ${place(sent)}.`;
 }
