@@ -37,7 +37,7 @@ function isBare(draft: Draft, items: readonly Item[]): boolean {
 }
 
 const moves =
-  /^(?:dropping|falling|climbing|rising|holding|even|flat|balanced|off|idle|idling|down|dead)$/;
+  /^(?:dropping|falling|climbing|rising|holding|even|flat|balanced|off|idle|idling|down|dead|hot|warm|back|another|more)$/;
 
 /** Nothing said beside the numbers but whose they are. */
 function onlyFigures(items: readonly Item[]): boolean {
@@ -56,8 +56,15 @@ function onlyFigures(items: readonly Item[]): boolean {
 
 /** "comp 1 22.3 22.8 comp 2 is off": what is told of another machine behind the last figure is none of the test's. */
 function toldOf(items: readonly Item[]): readonly Item[] {
-  const last = items.findLastIndex(({ kind }) => kind === itemKind.number);
-  const other = items.findIndex(({ kind }, at) => at > last && kind === itemKind.subject);
+  const last = items.findLastIndex(
+    ({ kind, owner, unit }) =>
+      kind === itemKind.number && owner === undefined && unit?.dimension !== "time",
+  );
+  const other = items.findIndex(({ kind, owner, unit }, at) => {
+    if (at <= last) return false;
+    // "820 now, 30 more min": how long it goes on
+    return kind === itemKind.subject || owner !== undefined || unit?.dimension === "time";
+  });
   return other < 0 ? items : items.slice(0, other);
 }
 
@@ -102,7 +109,10 @@ export function announced(list: readonly Draft[], items: readonly Item[], contex
   // where the company thinks in pascals a bare figure has no scale of its own
   if (said === "vacuum" && context.units === "si") return;
   // "14.2 13.9 14.4 rla 18"
-  const bare = list.filter((draft) => draft.rating === undefined || draft.named !== said);
+  const bare = list.filter(
+    (draft) =>
+      (draft.rating === undefined || draft.named !== said) && draft.unit?.dimension !== "time",
+  );
   const fits = bare.every(
     (draft) =>
       isBare(draft, items) &&

@@ -29,6 +29,8 @@ export interface Context {
   readonly testing?: QuantityName;
   /** microfarads of a capacitor's two sides, told without a value: "dual cap 45/5" */
   readonly twin?: readonly number[];
+  /** the kind of machine that a test was announced of: "checking amps on the compressors" */
+  readonly kind?: string;
   /** what was asked and is not answered yet */
   readonly open?: Understood["open"];
   /** the action in hand: "charging off the scale now" */
@@ -118,6 +120,7 @@ export function follow(context: Context, understood: Understood): Context {
   const machine = machineOf(understood, context.machine);
   const pointed = added > 0 ? undefined : (toldAfter(understood, AT_POINT) ?? context.pointed);
   const testing = added > 0 ? undefined : (testingOf(understood) ?? context.testing);
+  const kind = added > 0 ? undefined : (kindOf(understood) ?? context.kind);
   const twin = added > 0 ? undefined : (twinOf(understood) ?? context.twin);
   const action = actionOf(understood) ?? context.action;
   const rooms = roomsOf(understood, context.rooms);
@@ -133,6 +136,7 @@ export function follow(context: Context, understood: Understood): Context {
     ...(understood.open === undefined ? {} : { open: understood.open }),
     ...(testing === undefined ? {} : { testing }),
     ...(twin === undefined ? {} : { twin }),
+    ...(kind === undefined ? {} : { kind }),
     ...(action === undefined ? {} : { action }),
     ...(machine === undefined ? {} : { machine }),
     ...(pointed === undefined ? {} : { pointed }),
@@ -189,10 +193,15 @@ function testingOf(understood: Understood): QuantityName | undefined {
   for (const statement of understood.statements) {
     if (statement.kind === "action" && statement.action === "vacuum_started") return "vacuum";
     if (statement.kind !== "note" || !statement.about.startsWith("testing ")) continue;
-    const name = statement.about.slice("testing ".length);
+    const [name] = statement.about.slice("testing ".length).split(" of ");
     return quantities.find((quantity) => quantity.name === name)?.name;
   }
   return undefined;
+}
+
+/** "testing current of compressor" */
+function kindOf(understood: Understood): string | undefined {
+  return / of ([a-z]+)$/.exec(toldAfter(understood, "testing ") ?? "")?.[1];
 }
 
 /** "dual cap 45/5": the two sizes of the note. */

@@ -1,4 +1,5 @@
 import { lookUp } from "./dictionary.ts";
+import { forHundreds } from "./for-hundreds.ts";
 import { figureHeard } from "./hear-figure.ts";
 import { heardApart } from "./heard-apart.ts";
 import { lostApostrophes } from "./lost-apostrophe.ts";
@@ -28,6 +29,7 @@ export function hearFigures(tokens: Token[]): void {
   dropOddStops(tokens);
   lostApostrophes(tokens);
   splitFigures(tokens);
+  forHundreds(tokens);
   for (let i = 0; i < tokens.length; i++) {
     const token = tokens[i];
     if (token?.text === "buck") hundred(tokens, i);

@@ -31,7 +31,7 @@ import { risingRows } from "./rising-rows.ts";
 import { legsByPlate, legsByRating, rowAsBefore } from "./row-as-before.ts";
 import { rowToEnd } from "./row-to-end.ts";
 import { otherEnd, setAndActual, setOfGauge } from "./set-actual.ts";
-import { sidesAgain } from "./sides-again.ts";
+import { heatsAgain, sidesAgain } from "./sides-again.ts";
 import { sidesOfCap } from "./sides-of-cap.ts";
 import { startRange } from "./start-range.ts";
 import { strokeSides } from "./stroke-sides.ts";
@@ -50,6 +50,7 @@ export const bySaying = passes(
   { look: ({ drafts, items, context }) => allThreeAgain(drafts, items, context), heads: "all" },
   { look: ({ drafts, items }) => startRange(drafts, items), several: true },
   { look: ({ drafts, items, context }) => sidesAgain(drafts, items, context), several: true },
+  { look: ({ drafts, items, context }) => heatsAgain(drafts, items, context), several: true },
   { look: ({ drafts, items, context }) => sidesOfCap(drafts, items, context), several: true },
   {
     look: ({ drafts, items }) => behindContactor(drafts, items),

@@ -202,6 +202,8 @@ function leadsCounted(tokens: readonly Token[]): number[] {
     const over = /^[<>]$/.test(next?.text ?? "") || ((next?.word?.roles ?? 0) & role.over) !== 0;
     if (!over && (next?.kind !== tokenKind.number || next.glued)) continue;
     const first = found.length === 0;
+    // "comp 1 18.2 comp 2 18.5 comp 3 22": each machine by its name
+    if (!first && machines.test(before?.text ?? "")) return [];
     const named = before?.kind === tokenKind.word && !machines.test(before.text);
     // "on to comp 2 1 15 2 17.8 3 19": the machine's own number
     const ofMachine = isNumber(before) && machines.test(tokens[i - 2]?.text ?? "");

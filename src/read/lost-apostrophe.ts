@@ -11,6 +11,8 @@ const stems: ReadonlyMap<string, string> = new Map([
   ["supplies", "supply"],
   ["buses", "bus"],
   ["products", "product"],
+  ["economizers", "economizer"],
+  ["dampers", "damper"],
   ["superheats", "superheat"],
   ["subcools", "subcool"],
   ["subcoolings", "subcooling"],
@@ -19,7 +21,7 @@ const stems: ReadonlyMap<string, string> = new Map([
 /** So much a head has at least, and so few indoor units hang on one outdoor unit. Common practice, no source. */
 const leastHead = 65;
 
-const leads = /^(?:at|about|around|like|now|still|only|up|down|running|sitting|holding)$/;
+const leads = /^(?:at|about|around|like|now|still|only|up|down|running|sitting|holding|stuck)$/;
 const counted = /^(?:all|the|other|both|indoor|some|few|many|of|these|those)$/;
 
 /** How a figure begins that is no number of a thing: "342", "3 42", "three forty two", "two hundred". */
@@ -48,7 +50,8 @@ export function lostApostrophes(tokens: Token[]): void {
     if (stem === undefined || token.apostrophe) return;
     const before = tokens[i - 1];
     if (counted.test(before?.text ?? "") || isCount(tokens, i - 1)) return;
-    const at = leads.test(tokens[i + 1]?.text ?? "") ? i + 2 : i + 1;
+    let at = i + 1;
+    while (at < i + 3 && leads.test(tokens[at]?.text ?? "")) at++;
     if (stem === "head" ? !hundredsAt(tokens, at) : !isNumber(tokens[at])) return;
     tokens[i] = { ...token, text: stem, word: lookUp(stem), apostrophe: true };
   });

@@ -93,6 +93,12 @@ export function own(
     draft.place = undefined;
     draft.hint = undefined;
   }
+  // "discharge is 215 on the pipe": a probe on it, no gauge
+  const pipe = /^(?:pipe|clamp)$/;
+  const [on, what, then] = items.slice(draft.index + 1, draft.index + 4).map(({ text }) => text);
+  const clamped = /^(?:on|at)$/.test(on ?? "") && pipe.test((what === "the" ? then : what) ?? "");
+  const gauge = draft.named === undefined && draft.unit === undefined && draft.hint === "pressure";
+  if (clamped && gauge) draft.hint = "temperature";
   // "60 pounds standing both sides"
   const stands = items
     .slice(draft.index + 1, draft.index + 4)

@@ -5,6 +5,7 @@ import { alsoSo } from "./also-so.ts";
 import { isStrongBreak } from "./breaks.ts";
 import { casesByNumber } from "./cases-by-number.ts";
 import type { Context } from "./context.ts";
+import { countedAgain } from "./counted-again.ts";
 import { leftOver } from "./cover.ts";
 import { deniedNames } from "./denied-names.ts";
 import { dotTimes } from "./dot-times.ts";
@@ -70,7 +71,8 @@ export function begin(text: string, context: Context): { note: Note; tokens: rea
   const last = context.readings[context.readings.length - 1]?.quantity;
   const testing = last === "insulation_resistance" || context.test?.ahead === true;
   const scanned = withInitials(legsApart(withSubscripts(scan(even))), text);
-  const said = phaseLetters(casesByNumber(withoutPauses(scanned, text)));
+  const counted = countedAgain(withoutPauses(scanned, text), context);
+  const said = phaseLetters(casesByNumber(counted));
   const tokens = legsByNumber(said, testing, rowInHand(context));
   const { units } = context;
   const family = familyOf(context);

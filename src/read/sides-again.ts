@@ -15,6 +15,39 @@ function near(draft: Draft, reading: Reading): boolean {
   return ratio > 1 / apart && ratio < apart;
 }
 
+/** How many times more or less the heats of a second circuit may be; a starved one has far less. Our choice, no source. */
+const heatsApart = 6;
+
+/** "circuit B is nineteen and three" behind "circuit A superheat 12 subcooling 8": both heats of the next circuit, in that order. */
+export function heatsAgain(
+  list: readonly Draft[],
+  items: readonly Item[],
+  { readings, latest }: Context,
+): void {
+  const last = readings.slice(-latest);
+  const [first, second] = last;
+  const heat = /^(?:superheat|subcooling)$/;
+  if (last.length !== 2 || first?.subject === undefined || first.subject !== second?.subject)
+    return;
+  if (!heat.test(first.quantity) || !heat.test(second.quantity)) return;
+  if (first.quantity === second.quantity) return;
+  const [left, right, ...more] = list.filter((draft) => !draft.gone);
+  if (left === undefined || right === undefined || more.length > 0) return;
+  if (!isBare(left, items) || !isBare(right, items)) return;
+  if (left.subject === undefined || left.subject === first.subject) return;
+  if (left.subject.split(" ")[0] !== first.subject.split(" ")[0]) return;
+  const joint = items[left.index + 1]?.text ?? "";
+  if (right.index !== left.index + 2 || !/^(?:and|&|\/|over)$/.test(joint)) return;
+  const fits = (draft: Draft, one: Reading): boolean => {
+    const ratio = draft.value / Number(one.figure.number);
+    return ratio > 1 / heatsApart && ratio < heatsApart;
+  };
+  if (!fits(left, first) || !fits(right, second)) return;
+  left.named = first.quantity;
+  right.named = second.quantity;
+  right.subject = left.subject;
+}
+
 /** "on circuit 2 it's 62 and 205" behind "circuit 1 suction 68 head 218": both gauges once more, in that order. */
 export function sidesAgain(
   list: readonly Draft[],

@@ -42,6 +42,17 @@ function begins(items: readonly Item[], i: number): boolean {
   return before === undefined || isStrongBreak(before) || starters.test(before.text);
 }
 
+const states = /^(?:off|down|dead|out|idle|fine|ok|okay|good|locked|burnt|gone|not)$/;
+
+/** "and four is off suction is eight": how it is, whatever is told behind it. */
+function isState(items: readonly Item[], i: number): boolean {
+  const verb = items[i + 1];
+  if (verb === undefined || (verb.roles & role.is) === 0 || !states.test(textAt(items, i + 2)))
+    return false;
+  // "three is not 14"
+  return items[i + 3]?.kind !== itemKind.number;
+}
+
 /** A clause that tells how something is: a verb, words, and nothing that was measured. */
 function tells(items: readonly Item[], i: number, plain: string): boolean {
   const typed = textAt(items, i + 1) === "'" && textAt(items, i + 2) === "s";
@@ -105,7 +116,10 @@ export const numberAsName: Rule = {
         item.subject = machine;
         return;
       }
-      if ((begins(items, i) && tells(items, i, note.plain)) || placed(items, i))
+      if (
+        (begins(items, i) && (isState(items, i) || tells(items, i, note.plain))) ||
+        placed(items, i)
+      )
         state(note, numberAsName.name, [i, i + 1], { kind: "note", about: "place" });
     });
   },

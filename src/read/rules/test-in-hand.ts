@@ -11,7 +11,7 @@ const meters: readonly (readonly [words: RegExp, quantity: QuantityName])[] = [
 ];
 
 const filler =
-  /^(?:ok|okay|alright|so|lets|im|gonna|going|grabbing|checking|check|taking|doing|getting|next|clamp|meter|clamping|got|my|putting|put|draw|draws|reading|readings|legs?|phases?|side|full|speed|load|running|now)$/;
+  /^(?:ok|okay|alright|so|lets|im|gonna|going|grabbing|checking|check|taking|doing|getting|next|clamp|meter|clamping|got|my|putting|put|draw|draws|reading|readings|legs?|phases?|side|full|speed|load|running|now|rack|racks|condenser|evaporator)$/;
 
 const lead =
   role.article | role.preposition | role.is | role.now | role.next | role.all | role.each;
@@ -51,6 +51,12 @@ const tests: ReadonlySet<QuantityName> = new Set<QuantityName>([
   "static_pressure",
 ]);
 
+/** "amps on the rack compressors": what the figures will be told of by its number, from many of a kind. */
+function kindsOf(plain: string): string {
+  const [, kind = ""] = /\b(comp|compressor|fan|pump|circuit|heater)s\b/.exec(plain) ?? [];
+  return kind === "" ? "" : ` of ${kind === "comp" ? "compressor" : kind}`;
+}
+
 /** "winding test on comp 1", "diode check on the drive": the values come in the next message. */
 export const testsInHand: Rule = {
   name: "<test> on <part>",
@@ -71,7 +77,7 @@ export const testsInHand: Rule = {
     if (quantity === undefined) return;
     state(note, testsInHand.name, [Math.max(at, 0), Math.max(at, 0) + 1], {
       kind: "note",
-      about: `testing ${quantity}`,
+      about: `testing ${quantity}${kindsOf(note.plain)}`,
     });
   },
 };

@@ -146,7 +146,9 @@ export function doubled(note: Note, i: number, item: Item): boolean {
   const core =
     item.value <= 22 &&
     other.value <= 12 &&
-    /^(?:wire|cable|so|cord|stranded)$/.test(textAt(items, i + 3));
+    (/^(?:wire|cable|cord|stranded)$/.test(textAt(items, i + 3)) ||
+      // "18/3 so" is a cord, "nineteen and three so it's starving" none
+      (textAt(items, i + 3) === "so" && textAt(items, i + 1) === "/"));
   if (!cap && !cable && !core) return false;
   const about = cap ? `size ${item.value}/${other.value}` : "size";
   // "says 45 over 5 on the can": the can's word is of the size, not of what was measured
