@@ -1,4 +1,4 @@
-import type { Span, Understood } from "../model.ts";
+import type { Understood } from "../model.ts";
 import { actuallySo } from "./actually-so.ts";
 import { airOfBox } from "./air-of-box.ts";
 import { alsoSo } from "./also-so.ts";
@@ -16,10 +16,11 @@ import { holdsOf } from "./holds.ts";
 import { everythingAt, hotOut } from "./hot-out.ts";
 import { legsApart, withInitials } from "./initials.ts";
 import { isolated } from "./isolated.ts";
-import { type Item, itemKind } from "./item.ts";
+import type { Item } from "./item.ts";
 import { itemsOf } from "./items.ts";
 import { kelvinClips, kelvinsApart } from "./kelvin-clips.ts";
 import { legsByNumber } from "./legs-by-number.ts";
+import { loose, spansOf } from "./loose.ts";
 import { machinesByNumber } from "./machines-by-number.ts";
 import { measure } from "./measure.ts";
 import { minutesSeconds } from "./minutes-seconds.ts";
@@ -132,48 +133,6 @@ export function begin(text: string, context: Context): { note: Note; tokens: rea
     open: undefined,
   };
   return { note, tokens };
-}
-
-function spansOf(note: Note): Span[] {
-  const spans: Span[] = [...note.unread];
-  for (const reading of note.readings) for (const span of reading.spans) spans.push(span);
-  for (const statement of note.statements) for (const span of statement.spans) spans.push(span);
-  return spans.sort((a, b) => a[0] - b[0]);
-}
-
-function hasDigit(text: string, item: Item): boolean {
-  for (let i = item.from; i < item.to; i++) {
-    const code = text.charCodeAt(i);
-    if (code >= 48 && code <= 57) return true;
-  }
-  return false;
-}
-
-/** "L2", "comp 1", "N2": a name with a number in it that no reading or statement speaks of. */
-function nameOnly(note: Note, item: Item): void {
-  note.statements.push({
-    kind: "note",
-    about: "name",
-    said: note.text.slice(item.from, item.to),
-    spans: [[item.from, item.to]],
-    rule: "<name>",
-  });
-}
-
-/** Numbers that nothing took stay as written. */
-function loose(note: Note): void {
-  const spans = spansOf(note);
-  let at = 0;
-  let reach = 0;
-  for (const item of note.items) {
-    const bare = item.kind === itemKind.number || item.kind === itemKind.code;
-    if (!bare && !hasDigit(note.text, item)) continue;
-    for (let span = spans[at]; span !== undefined && span[0] <= item.from; span = spans[++at])
-      reach = Math.max(reach, span[1]);
-    if (reach > item.from) continue;
-    if (bare) note.unread.push([item.from, item.to]);
-    else nameOnly(note, item);
-  }
 }
 
 /** "1e999" is no number that a meter shows: it stays as written. */
