@@ -56,9 +56,18 @@ function boxesByNumber(tokens: readonly Token[]): readonly Token[] {
   });
 }
 
+const numbered = /^(?:case|cooler|freezer|box|room|coldroom)$/;
+
+/** "case 13 plus 11": behind the number of a case stands how warm it is. */
+function isAboveZero(tokens: readonly Token[], i: number): boolean {
+  const [name, number, plus, next] = [tokens[i - 2], tokens[i - 1], tokens[i], tokens[i + 1]];
+  const isNamed = numbered.test(name?.text ?? "") && isNumber(number);
+  return plus?.text === "plus" && isNamed && isNumber(next);
+}
+
 /** "cases 4 38 5 40 6 37": each case's number and how cold it is; the word is said once for all of them. */
 export function casesByNumber(all: readonly Token[]): readonly Token[] {
-  const tokens = boxesByNumber(all);
+  const tokens = boxesByNumber(all).filter((_, i, list) => !isAboveZero(list, i));
   const at = tokens.findIndex(({ text }) => text === "cases");
   const noun = tokens[at];
   const from = tokens[at + 1]?.text === ":" ? at + 2 : at + 1;

@@ -220,6 +220,8 @@ export function countOf(
     if (item.text === "," && item.kind === itemKind.sign && !countEnds(items, i + 1)) break;
     const count = countWord(items, i, plain);
     if (count > 0 && partsCounted(draft, plain.slice(item.to, items[i + 4]?.to))) return 1;
+    // "suct 11 disch 190 all four on": a circuit has two sides
+    if (count > 2 && /^(?:suction|discharge|liquid)$/.test(draft.place ?? "")) return 1;
     if (count > 0 && ofTwoFigures(items, i, draft, bounds[0])) return 1;
     // "cooler 38F freezer -8F both satisfied": how both are that were measured
     if (count > 0 && isState(items, i) && (bounds[0] > 0 || isSteady(items[i + 1]))) return 1;

@@ -123,7 +123,9 @@ function alone(items: readonly Item[], left: Draft): boolean {
   const right = items[left.index + 2];
   const now = items[left.index + 3]?.text === "now" ? 1 : 0;
   const end = items[left.index + 3 + now];
-  const ends = end === undefined || end.kind === itemKind.line || end.text === ".";
+  // "118/340 before I shut it down"
+  const when = /^(?:before|when|while|until)$/.test(end?.text ?? "");
+  const ends = end === undefined || end.kind === itemKind.line || end.text === "." || when;
   return ends && left.value >= leastAlone && !ratings.has(right?.value ?? 370);
 }
 

@@ -5,6 +5,7 @@ import { bothLines, linesOfLetters } from "./both-lines.ts";
 import { byProbe } from "./by-probe.ts";
 import { cableAlone } from "./cable-alone.ts";
 import { degreesOver } from "./degrees-over.ts";
+import { draftPort } from "./draft-port.ts";
 import { evapCond } from "./evap-cond.ts";
 import { fallsAtStart } from "./falls-at-start.ts";
 import { groundAtPins } from "./ground-at-pins.ts";
@@ -79,6 +80,7 @@ export const bySaying = passes(
     look: ({ drafts, items, context }) => pipesAt(drafts, items, context),
     heads: "pipe|pipes|piping|tubing|lineset|copper|gas|line|lines",
   },
+  { look: ({ drafts, items, note }) => draftPort(drafts, items, note.plain), heads: "port" },
   {
     look: ({ drafts, items, note }) => voltsOfClause(drafts, items, note.plain),
     heads: "coil|legs|leg|pairs|phases",

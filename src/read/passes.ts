@@ -213,7 +213,7 @@ export const byWords = passes(
     heads: "gas|gc|gascooler|gcot",
     several: true,
   },
-  { look: ({ drafts, items }) => riseAlone(drafts, items), heads: "rise", several: true },
+  { look: ({ drafts, items, context }) => riseAlone(drafts, items, context), heads: "rise" },
   {
     look: ({ drafts, items }) => pipesBehind(drafts, items),
     heads: "liq|liquid|gas|vapor",

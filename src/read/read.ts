@@ -4,6 +4,7 @@ import { airOfBox } from "./air-of-box.ts";
 import { alsoSo } from "./also-so.ts";
 import { isStrongBreak } from "./breaks.ts";
 import { casesByNumber } from "./cases-by-number.ts";
+import { coilOfCase } from "./coil-of-case.ts";
 import type { Context } from "./context.ts";
 import { countedAgain } from "./counted-again.ts";
 import { leftOver } from "./cover.ts";
@@ -106,6 +107,7 @@ export function begin(text: string, context: Context): { note: Note; tokens: rea
   waterLoop(items, context.units);
   waterWays(items, even);
   airOfBox(items);
+  coilOfCase(items, even);
   tankLetters(items);
   unitOfNext(items);
   isolated(items, last);

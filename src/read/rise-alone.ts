@@ -1,4 +1,5 @@
 import { isStrongBreak } from "./breaks.ts";
+import type { Context } from "./context.ts";
 import type { Draft } from "./draft.ts";
 import { type Item, itemKind } from "./item.ts";
 
@@ -34,13 +35,22 @@ function ends(items: readonly Item[], index: number): boolean {
 }
 
 /** "flame 2.9 ua, rise 48", "heat strips 21.3 a, rise 30": between the two airs, no more of what was told before. */
-export function riseAlone(drafts: readonly Draft[], items: readonly Item[]): void {
+export function riseAlone(
+  drafts: readonly Draft[],
+  items: readonly Item[],
+  context: Context,
+): void {
+  // alone behind a vacuum or a gauge it is how far that rose
+  const last = context.readings.at(-1)?.quantity;
+  const alone = drafts.length === 1;
+  if (alone && (context.testing !== undefined || last === "vacuum" || last === "pressure")) return;
   drafts.forEach((draft, order) => {
     if (draft.gone || draft.named !== undefined || draft.points !== undefined) return;
     if (draft.unit !== undefined && draft.unit.dimension !== "temperature") return;
     if (!heads(items, draft.index) && !ends(items, draft.index)) return;
     if (drafts.slice(0, order).some(ofWatched)) return;
     if (draft.value < usual[0] || draft.value > usual[1]) return;
+    if (items[draft.index - 1]?.text === "rise") draft.before = [...draft.before, draft.index - 1];
     draft.named = "temperature_difference";
     draft.hint = undefined;
     draft.place = undefined;

@@ -101,6 +101,8 @@ function timeOf(item: Item | undefined): number {
   return item?.unit?.dimension === "time" ? item.unit.factor : 0;
 }
 
+const runs = /^(?:on|off|running|up|down|out|lit|going)$/;
+
 /** "3 picks", "two big fans", "filters, 6 of them", "qty 6", "the other two legs", "& 4 20x20x2" */
 export const counts: Rule = {
   name: COUNTED,
@@ -176,6 +178,11 @@ export const counts: Rule = {
       // "fans are running one of three is dead"
       if (before === "of" && items[i - 2]?.text === "one" && item.unit === undefined) {
         state(note, counts.name, [i - 2, i + 1], { kind: "note", about: "count" });
+        return;
+      }
+      // "three comps of four on"
+      if (before === "of" && countNoun(items[i - 2]) && runs.test(text)) {
+        state(note, counts.name, [i - 1, i + 1], { kind: "note", about: "count" });
         return;
       }
       const counted = !measures(items[i - 1]) || countNoun(items[i + 3]);

@@ -90,6 +90,9 @@ function shown(note: Note, { ill, code }: { readonly ill: Rooms; readonly code: 
   });
 }
 
+const namedToo =
+  /^,? ?and (?:the )?([a-z]+(?: [a-z]+)?) (?:are|r) (?:all |both |still )?(?:fine|ok|okay|good)\b/;
+
 const led =
   /^(?:(?:so|ok|okay|now|and) )*(?:the )?(?:(?:rooms?|zones?|suites?)(?: (?:that|which))?(?: (?:are|is))?(?: still)? (warm|hot|cold|freezing|stuffy|out|down|complaining)|(warm|hot|cold|stuffy) (?:rooms?|zones?|suites?|ones))(?: (?:are|is)|:) $/;
 
@@ -170,7 +173,11 @@ export const roomsOut: Rule = {
     if (!out.test(symptom)) return;
     const next = items.findIndex((item, i) => i > ill.end && isRoom(item));
     const rest = next < 0 ? undefined : roomsFrom(note, next);
-    const well = rest !== undefined && fine.test(saidOf(items, rest.end)) ? rest : undefined;
+    // "207 and the reading room are fine"
+    const behind = items[rest?.indices.at(-1) ?? -1]?.to;
+    const named = behind === undefined ? undefined : namedToo.exec(note.plain.slice(behind))?.[1];
+    const isFine = rest !== undefined && fine.test(saidOf(items, rest.end));
+    const well = isFine || named !== undefined ? rest : undefined;
     const used = [...ill.indices, ...(well?.indices ?? [])];
     const [first, last] = [items[start], items[(well ?? ill).end] ?? items[used.at(-1) ?? start]];
     if (first === undefined || last === undefined) return;
@@ -182,7 +189,7 @@ export const roomsOut: Rule = {
       kind: "complaint",
       places: [...ill.names],
       symptom,
-      fine: [...(well?.names ?? [])],
+      fine: [...(well?.names ?? []), ...(named === undefined ? [] : [named])],
       said: note.text.slice(first.from, last.to),
       spans: [[first.from, last.to]],
       rule: roomsOut.name,
