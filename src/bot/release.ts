@@ -4,7 +4,7 @@ import { findMessage, type InboxRow, messagesIn } from "../record/inbox.ts";
 import { findOut } from "../record/outbox.ts";
 import type { Store } from "../record/store.ts";
 import { draftFor, noteFacts, nothingRead } from "./filing.ts";
-import { locateWords } from "./locate.ts";
+import { locate, locateWords } from "./locate.ts";
 import type { Memory } from "./memory.ts";
 import { readNote } from "./read-note.ts";
 import { jobAt } from "./rest.ts";
@@ -23,16 +23,47 @@ const mostWords = 8;
 export function releasedBy(
   known: { readonly store: Store; readonly memory: Memory },
   message: Message,
+  filed: number | undefined,
 ): Release | undefined {
   const { store, memory } = known;
   const words = message.text.trim().split(/\s+/);
-  if (words.length > mostWords || message.text.trim() === "") return undefined;
+  if (message.text.trim() === "") return undefined;
   const waiting = waitingOf(store, message);
+  if (words.length > mostWords) return arrivalsOf(memory, message, { waiting, filed });
   // an edit whose message has not come waits for that
   const rows = waiting.filter((row) => row.message.edits === undefined || editedBy(store, row));
   if (rows.length === 0) return undefined;
   const job = jobSaid(memory, message);
   return job === undefined ? offeredTo(store, message, rows) : { job, rows };
+}
+
+/**
+ * "Just pulled up at quill", where two jobs of his wait, then "rack A suct 9 disch 188 …": a report that names
+ * one of the two tells as well at which he is.
+ */
+function arrivalsOf(
+  memory: Memory,
+  message: Message,
+  told: { readonly waiting: readonly InboxRow[]; readonly filed: number | undefined },
+): Release | undefined {
+  const { waiting, filed } = told;
+  if (filed === undefined || waiting.length === 0) return undefined;
+  const named = locateWords(memory, message, { words: message.text, job: -1 });
+  if (named?.kind !== "job" || named.job !== filed) return undefined;
+  const rows = waiting.filter(
+    (row) => row.message.edits === undefined && isArrival(memory, row, filed),
+  );
+  return rows.length === 0 ? undefined : { job: filed, rows };
+}
+
+/** He came, and could have come to this job; nothing else is told. */
+function isArrival(memory: Memory, { message }: InboxRow, job: number): boolean {
+  const { readings, unread, statements } = readNote(memory, message, undefined);
+  const came = statements.some((one) => one.kind === "status" && one.status === "on_site");
+  const only = statements.every(({ kind }) => kind === "status" || kind === "note");
+  if (!came || !only || readings.length + unread.length > 0) return false;
+  const place = locate(memory, message);
+  return place.kind === "ask" && place.candidates.includes(job);
 }
 
 /** What its author said there before, and nobody could file yet. */

@@ -168,7 +168,7 @@ function planFor(bot: Bot, message: Message): Plan {
   );
   // who asks of one job does not say where something else belongs
   const asks = plan.understood.statements.some(({ kind }) => kind === "question");
-  const released = moves || asks ? undefined : releasedBy(bot, message);
+  const released = moves || asks ? undefined : releasedBy(bot, message, plan.job);
   if (released === undefined) return plan;
   const { job, rows } = released;
   if (plan.job === job) return { ...plan, released: rows };

@@ -115,8 +115,12 @@ export function withWiring(
     .sort((a, b) => a.lowestOhm - b.lowestOhm);
   const [low, high] = [tests[0], tests[tests.length - 1]];
   if (low === undefined || high === undefined || low === high) return undefined;
+  if (!high.bound && high.lowestOhm < leastMore * low.lowestOhm) return undefined;
   return isWiringAside(low, high, scene) ? low : undefined;
 }
+
+/** How many times as much the winding alone reads at least, where its wiring leaks. Our choice, no source. */
+const leastMore = 2;
 
 /** The lower test held wiring that the higher one had off: the lower tells of the wiring. */
 function isWiringAside(low: Leads, high: Leads, scene: Scene): boolean {

@@ -1,6 +1,7 @@
 import type { Job, ReplyInput, Visit } from "../../model.ts";
 import { dayAndMonth, hoursAndMinutes } from "../days.ts";
 import { localTime } from "../local-time.ts";
+import { byOwnCount, toldHours } from "../told-hours.ts";
 import { listed, personName, sentence, unitName } from "../wording.ts";
 import type { Answer } from "./answer.ts";
 
@@ -13,31 +14,41 @@ export const hours: Answer = (input, question) => {
   const only = (one: Job): readonly Visit[] =>
     one.visits.filter(({ person }) => !own || person === message.person);
   const jobs = job === undefined ? input.jobs.filter((one) => isToday(input, one)) : [job];
-  const lines = jobs.flatMap((one) => line(input, one, only(one)));
+  const lines = jobs.flatMap((one) => line(input, one, only(one), own));
   if (lines.length > 0) return lines.slice(0, mostLines).join("\n");
   const where = job === undefined ? "today" : unitName(job);
   return sentence(`${where}: nobody said that ${own ? "you were" : "he was"} on site`);
 };
 
-const isToday = (input: ReplyInput, { visits }: Job): boolean =>
-  visits.some(({ from }) => dateOf(input, from) === dateOf(input, input.message.at));
+const isToday = (input: ReplyInput, { visits, statements }: Job): boolean =>
+  [
+    ...visits.map(({ from }) => from),
+    ...statements.flatMap(({ statement, at }) => (statement.kind === "labor" ? [at] : [])),
+  ].some((at) => dateOf(input, at) === dateOf(input, input.message.at));
 
 const dateOf = (input: ReplyInput, iso: string): string | undefined =>
   localTime(iso, input.time_zone)?.date;
 
-function line(input: ReplyInput, job: Job, visits: readonly Visit[]): readonly string[] {
+function line(
+  input: ReplyInput,
+  job: Job,
+  visits: readonly Visit[],
+  own: boolean,
+): readonly string[] {
   const there = visits.filter(({ kind }) => kind === "site");
-  if (there.length === 0) return [];
-  const people = [...new Set(there.map(({ person }) => person))];
-  const each = people.map(
-    (person) =>
-      `${onePerson(
-        input,
-        person,
-        there.filter((visit) => visit.person === person),
-      )}${countedBy(job, person)}`,
-  );
-  const all = people.length > 1 ? `; ${hoursAndMinutes(total(input, there))} in all` : "";
+  // hours told without a word of having come
+  const tellers = job.statements
+    .map(({ who }) => who)
+    .filter((who) => (!own || who === input.message.person) && toldHours(job, who) !== undefined);
+  const people = [...new Set([...there.map(({ person }) => person), ...tellers])];
+  if (people.length === 0) return [];
+  const each = people.map((person) => {
+    const his = there.filter((visit) => visit.person === person);
+    const came = his.length === 0 ? personName(person, input.names) : onePerson(input, person, his);
+    return `${came}${byOwnCount(job, person)}`;
+  });
+  const visitors = new Set(there.map(({ person }) => person)).size;
+  const all = visitors > 1 ? `; ${hoursAndMinutes(total(input, there))} in all` : "";
   return [sentence(`${unitName(job)}: ${listed(each)}${all}`)];
 }
 
@@ -46,17 +57,6 @@ function onePerson(input: ReplyInput, person: string, visits: readonly Visit[]):
   const name = personName(person, input.names);
   const since = open === undefined ? "" : `, there since ${moment(input, open.from)}`;
   return `${name} ${hoursAndMinutes(total(input, visits))}${since}`;
-}
-
-/** What he wrote down himself stands beside what his comings and goings make. */
-function countedBy({ statements }: Job, person: string): string {
-  const told = statements.flatMap(({ statement, who, undone, deleted }) =>
-    statement.kind === "labor" && who === person && undone !== true && deleted !== true
-      ? [statement.hours]
-      : [],
-  );
-  const sum = told.reduce((all, one) => all + one, 0);
-  return told.length === 0 ? "" : `, ${Number(sum.toFixed(2))} h by own count`;
 }
 
 /** An open visit counts up to the question. */

@@ -8,6 +8,7 @@ import { massUnits } from "../mass-words.ts";
 import { lastOfParts, partWords } from "../open-parts.ts";
 import { reasonWords } from "../reason.ts";
 import { stands } from "../standing-reading.ts";
+import { byOwnCount } from "../told-hours.ts";
 import { worstFirst } from "../touched.ts";
 import { findingSentence } from "../verdict.ts";
 import {
@@ -182,7 +183,7 @@ function gasLine(input: ReplyInput, job: Job): string {
 
 function hoursLine(input: ReplyInput, job: Job): string {
   if (job.people.length === 0) return "";
-  const who = listed(job.people.map((p) => personName(p, input.names)));
+  const who = listed(job.people.map((p) => `${personName(p, input.names)}${byOwnCount(job, p)}`));
   return `Hours on site: ${job.labor_hours.toFixed(1)}, ${who}.`;
 }
 
