@@ -81,7 +81,20 @@ const roomWords = /\b(?:rooms?|rms?|complaints?|suites?|offices?|apartments?|apt
 function roomsCalled(memory: Memory, job: number): readonly string[] {
   const complaint = jobAt(memory, job)?.complaint ?? "";
   const from = roomWords.exec(complaint)?.index;
-  return from === undefined ? [] : (complaint.slice(from).match(/(?<![\w.-])\d{3,4}\b/g) ?? []);
+  if (from === undefined) return [];
+  const words = complaint.slice(from);
+  const ranges = [...words.matchAll(/(?<![\w.-])(\d{3,4}) ?(?:to|thru|through|-) ?(\d{3,4})\b/g)];
+  return [...(words.match(/(?<![\w.-])\d{3,4}\b/g) ?? []), ...ranges.flatMap(between)];
+}
+
+/** Rooms of one floor at most that a call names from one to another. Our choice, no source. */
+const mostRooms = 40;
+
+/** "301 to 304": those between them. */
+function between([, first = "", last = ""]: RegExpMatchArray): readonly string[] {
+  const [from, to] = [Number(first), Number(last)];
+  if (to <= from || to - from > mostRooms) return [];
+  return Array.from({ length: to - from }, (_, i) => String(from + i + 1));
 }
 
 const waterThrough = /\b(?:chiller|boiler|cooling tower|heat exchanger|hydronic|water heater)\b/i;

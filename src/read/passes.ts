@@ -11,7 +11,7 @@ import { countOfRow } from "./count-of-row.ts";
 import { dampBehind } from "./damp-behind.ts";
 import { dropDenied, dropNots } from "./denied.ts";
 import { deniedAgain } from "./denied-again.ts";
-import { dischargeAir } from "./discharge-air.ts";
+import { airsOfRooms, dischargeAir } from "./discharge-air.ts";
 import { eitherPoint } from "./either-point.ts";
 import { endsOfPart } from "./ends-of-part.ts";
 import { fittedReads } from "./fitted-reads.ts";
@@ -75,9 +75,11 @@ import { zeros } from "./zeros.ts";
 export const byWords = passes(
   { look: ({ drafts, items }) => outsideColon(drafts, items), heads: ":" },
   {
-    look: ({ drafts, items, context }) => dischargeAir(drafts, items, context.units),
-    heads: "return|ret|rtn",
-    several: true,
+    look: ({ drafts, items, context }) => {
+      dischargeAir(drafts, items, context.units);
+      airsOfRooms(drafts, items);
+    },
+    heads: "return|ret|rtn|disch|discharge|sup|supply",
   },
   { look: ({ drafts, items }) => nowBoth(drafts, items), heads: "now", several: true },
   { look: ({ drafts, items }) => outputPairs(drafts, items), heads: "output|outputs" },

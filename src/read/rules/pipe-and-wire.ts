@@ -205,6 +205,10 @@ function twin(note: Note, i: number, item: Item): boolean {
   return true;
 }
 
+/** AWG of control and branch wiring. Source: NFPA 70 table 310.16 and article 725, from memory. */
+const gauges: ReadonlySet<number> = new Set([6, 8, 10, 12, 14, 16, 18, 20, 22]);
+const drawn = /\b(?:pulled|pulling|ran|run|strung|new|replaced|rewired)\b/;
+
 export function gauge(note: Note, i: number, item: Item): boolean {
   const { items } = note;
   const next = textAt(items, i + 1);
@@ -227,6 +231,12 @@ export function gauge(note: Note, i: number, item: Item): boolean {
   const hash = textAt(items, i - 1) === "#" && item.unit === undefined;
   if (hash && wordBefore(items, i, new Set(["wire", "wires", "conductor", "conductors"]), 4) >= 0) {
     state(note, SIZE, [i - 1, i + 1], { kind: "note", about: "size" });
+    return true;
+  }
+  // "pulled new wire, 2 conductor 18"
+  const behind = /^(?:conductors?|cond|wire|cable|stranded)$/.test(textAt(items, i - 1));
+  if (behind && gauges.has(item.value) && item.unit === undefined && drawn.test(plain)) {
+    state(note, SIZE, [i, i + 1], { kind: "note", about: "size" });
     return true;
   }
   if (item.unit === undefined && wired) {

@@ -9,7 +9,7 @@ const SHORTEST = 100;
 const LONGEST = 600;
 const leads = /^(?:in|on|at|for|of|to|room|rm)$/;
 const goesOn =
-  /^(?:is|are|was|were|has|had|blowing|blows|reads|reading|shows|gets|getting|got|still|now|supply|return|sup|ret|fine|ok|okay|good|warm|hot|cold|cool|cooling|out|dead)$/;
+  /^(?:is|are|was|were|has|had|blowing|blows|reads|reading|shows|gets|getting|got|still|now|supply|return|sup|ret|rtn|disch|dis|discharge|leaving|eev|exv|coil|fine|ok|okay|good|warm|hot|cold|cool|cooling|out|dead)$/;
 
 /** "room 310 is 78, 312 is 71": a room of as many digits was named in this message. */
 function namedBeside({ plain }: Note, item: Item): boolean {
