@@ -38,8 +38,15 @@ export const communication: Check = {
   },
 };
 
+/** The whole pair, measured again: what any place of it showed before is past. */
+const wholePair = /\b(?:both|all) (?:the )?(?:ends|places|units|heads|boxes)\b|\beverywhere\b/;
+
 function pairVolts(scene: Scene): number[] {
-  const pairs = ofQuantity(scene.readings, "voltage").filter((one) => isPair(one, scene));
+  const all = ofQuantity(scene.readings, "voltage").filter((one) => isPair(one, scene));
+  const whole = all.findLast((one) => wholePair.test(noteWords(scene, one)));
+  const from = whole === undefined ? undefined : noteOf(scene, whole);
+  const at = from === undefined ? 0 : all.findIndex((one) => noteOf(scene, one) === from);
+  const pairs = all.slice(at);
   // read again at a place that has a name, the last counts
   const last = pairs.filter(
     (one, at) =>

@@ -91,6 +91,7 @@ import { trippedCodes } from "./tripped-code.ts";
 import { undo } from "./undo.ts";
 import { unitCorrections } from "./unit-correction.ts";
 import { valveOfRoom } from "./valve-of-room.ts";
+import { wireRun } from "./wire-run.ts";
 import { wishes } from "./wish.ts";
 
 /**
@@ -158,6 +159,7 @@ export const asides: readonly Rule[] = [
   undo,
   poleCounts,
   doneWith,
+  wireRun,
   leftStanding,
   statusRule,
   minutesOut,
