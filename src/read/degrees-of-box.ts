@@ -31,6 +31,9 @@ export function degreesOfBox(build: Building, name: string, end: number): boolea
     return false;
   const [next, after] = [build.tokens[end], build.tokens[end + 1]];
   if (moves.test(next?.text ?? "")) return true;
+  // "freezer 11, set minus 10"
+  const set = next?.text === "," ? after : next;
+  if (name !== "case" && /^(?:set|setpoint|sp|stpt)$/.test(set?.text ?? "")) return true;
   if (/^(?:and|n|now|but|still)$/.test(next?.text ?? "") && moves.test(after?.text ?? ""))
     return true;
   const product = next?.text === "," ? after : next;

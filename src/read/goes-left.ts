@@ -3,6 +3,7 @@ import type { Draft } from "./draft.ts";
 import { groundAhead } from "./ground-then-over.ts";
 import { type Item, itemKind } from "./item.ts";
 import { fits } from "./kinds.ts";
+import { endsLegs } from "./legs-then-rated.ts";
 import { suits } from "./suits.ts";
 import { turnedClause } from "./turned-clause.ts";
 import { role } from "./word.ts";
@@ -80,7 +81,7 @@ function leadsOn(gap: Gap, next: number): boolean {
 
 function ratedBehind(gap: Gap): boolean {
   // "8.2/8.4/8.1 fla 9": behind a row of figures it leads
-  const row = gap.items[gap.left.index - 1]?.text === "/";
+  const row = gap.items[gap.left.index - 1]?.text === "/" || endsLegs(gap);
   // "4.1 on low fla 7.2": right before the higher figure it is that one's
   const led = gap.items[gap.left.index + 1]?.kind === itemKind.word;
   const apart = gap.to !== gap.from + 1 && !led;

@@ -2,6 +2,7 @@ import { announced, staticsAnnounced } from "./announced.ts";
 import { behindContactor } from "./behind-contactor.ts";
 import { belowMicron } from "./below-micron.ts";
 import { bothLines, linesOfLetters } from "./both-lines.ts";
+import { bottleWeight } from "./bottle-weight.ts";
 import { byProbe } from "./by-probe.ts";
 import { cableAlone } from "./cable-alone.ts";
 import { degreesOver } from "./degrees-over.ts";
@@ -79,6 +80,10 @@ export const bySaying = passes(
   {
     look: ({ drafts, items, context }) => pipesAt(drafts, items, context),
     heads: "pipe|pipes|piping|tubing|lineset|copper|gas|line|lines",
+  },
+  {
+    look: ({ drafts, items, context }) => bottleWeight(drafts, items, context.units),
+    heads: "bottle|jug|cylinder|drum",
   },
   { look: ({ drafts, items, note }) => draftPort(drafts, items, note.plain), heads: "port" },
   {

@@ -167,8 +167,8 @@ function isoLike(instant: number, like: string): string {
   return `${local}${offset < 0 ? "-" : "+"}${two(Math.floor(size / 60))}:${two(size % 60)}`;
 }
 
-/** "14:05" as said; ISO where the message's own moment is known: the nearest such time, not far ahead. */
-export function timeText(clock: Clock, at: string | undefined): string {
+/** "14:05" as said; ISO where the message's own moment is known: the nearest such time, not far ahead, and hardly ahead of what `been` says has been. */
+export function timeText(clock: Clock, at: string | undefined, been = false): string {
   const plain = `${two(Math.floor(clock.minutes / 60) % 24)}:${two(((clock.minutes % 60) + 60) % 60)}`;
   const moment = at === undefined ? Number.NaN : Date.parse(at);
   if (at === undefined || Number.isNaN(moment)) return plain;
@@ -181,14 +181,18 @@ export function timeText(clock: Clock, at: string | undefined): string {
   let best = Number.NaN;
   for (const shift of clock.sure ? [-1440, 0, 1440] : [-1440, -720, 0, 720, 1440]) {
     const instant = midnight + (clock.minutes + shift) * 60_000;
-    if (Number.isNaN(best) || distance(instant, moment) < distance(best, moment)) best = instant;
+    const [far, least] = [instant, best].map((one) => distance(one, moment, been));
+    if (Number.isNaN(best) || (far ?? 0) < (least ?? 0)) best = instant;
   }
   return isoLike(best, at);
 }
 
-/** Times are said of what has been, so one ahead counts as farther off. */
-function distance(instant: number, moment: number): number {
-  return instant > moment ? (instant - moment) * 1.5 : moment - instant;
+/** How much farther off a time ahead counts, as times are said of what has been; and where it surely has. Our choice, no source. */
+const ahead = { mostly: 1.5, been: 12 } as const;
+
+function distance(instant: number, moment: number, been: boolean): number {
+  const factor = been ? ahead.been : ahead.mostly;
+  return instant > moment ? (instant - moment) * factor : moment - instant;
 }
 
 /** So many seconds before the message. */

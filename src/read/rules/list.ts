@@ -23,6 +23,7 @@ import { dottedRooms } from "./dotted-rooms.ts";
 import { faultCodes } from "./fault-code.ts";
 import { gasInHand } from "./gas-in-hand.ts";
 import { heard } from "./heard.ts";
+import { hoursOnUnits } from "./hours-on-units.ts";
 import { ifThen } from "./if-then.ts";
 import { knownRooms } from "./known-room.ts";
 import { laborRule } from "./labor.ts";
@@ -164,6 +165,7 @@ export const asides: readonly Rule[] = [
   statusRule,
   minutesOut,
   clockTimes,
+  hoursOnUnits,
   laborRule,
   pacedTimes,
   dates,

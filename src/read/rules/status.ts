@@ -205,7 +205,9 @@ function push(note: Note, seen: Seen, next: Seen | undefined): void {
   const later = seen.status === "no_access" && heard !== undefined && returnsAt(note, heard);
   const clock = later ? undefined : heard;
   const span = clock === undefined ? lengthNear(items) : undefined;
-  let time = clock === undefined ? undefined : timeText(clock, context.at);
+  // "got here 8:10" at four in the afternoon is the morning's
+  const been = seen.status === "on_site" || seen.status === "done";
+  let time = clock === undefined ? undefined : timeText(clock, context.at, been);
   if (span?.past === true) time = ago(span.seconds, context.at);
   const spans: [number, number][] = [];
   const one = items[seen.at];
