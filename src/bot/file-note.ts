@@ -1,4 +1,5 @@
 import type { FileOut, Message, Statement, Understood } from "../model.ts";
+import { withoutHoursOnUnits } from "../read/rules/hours-on-units.ts";
 import { beginsTest } from "../record/clock-kinds.ts";
 import { type Draft, lastJob } from "../record/entries-table.ts";
 import type { InboxRow } from "../record/inbox.ts";
@@ -25,6 +26,7 @@ import { isPromise } from "./promise.ts";
 import { readNote } from "./read-note.ts";
 import { jobAt } from "./rest.ts";
 import { answeredWeight, askedOfWeight } from "./second-weight.ts";
+import { reachOf, splitByJob } from "./split-by-job.ts";
 import { spokenBy } from "./spoken-by.ts";
 import { isOfficeTalk, isTalkTo, isWeather } from "./talk-to.ts";
 import { planTurning } from "./turns-to.ts";
@@ -67,7 +69,7 @@ export function planNote(memory: Memory, sent: Message): Plan {
   const turned = planTurning(memory, message);
   if (turned !== undefined) return turned;
   // who holds the phone stands where its owner stands
-  const place = locate(memory, sent);
+  const place = locate(memory, { ...sent, text: withoutHoursOnUnits(sent.text) });
   const byThread = place.kind === "job" && place.by !== "hand";
   const located = (byThread ? undefined : besideColleague(memory, sent)) ?? place;
   const heard = readNote(memory, message, located.kind === "job" ? located.job : undefined);
@@ -227,68 +229,4 @@ function isTalk(understood: Understood, by: "thread" | "name" | "hand"): boolean
 
 function isEmpty(understood: Understood): boolean {
   return understood.readings.length === 0 && understood.statements.length === 0;
-}
-
-interface Part {
-  readonly job: number;
-  readonly understood: Understood;
-}
-
-/** "done at the daycare, heading to the chapel": each status goes to the job that its words name. */
-function splitByJob(
-  memory: Memory,
-  message: Message,
-  read: { readonly understood: Understood; readonly found: Extract<Route, { kind: "job" }> },
-): { readonly here: Understood; readonly elsewhere: readonly Part[] } {
-  const { understood, found } = read;
-  const owners = understood.statements.map((statement) => {
-    if (statement.kind !== "status") return found.job;
-    const words = statement.where ?? wordsAround(statement, understood.statements, message.text);
-    const named = locateWords(memory, message, { words, job: found.job });
-    if (named?.kind === "job") return named.job;
-    return isWayOn(statement, understood.statements) ? undefined : found.job;
-  });
-  const others = [...new Set(owners)].flatMap((job) =>
-    job === undefined || job === found.job ? [] : [job],
-  );
-  const keep = (job: number): readonly Statement[] =>
-    understood.statements.filter((_, index) => owners[index] === job);
-  return {
-    here: { ...understood, statements: keep(found.job) },
-    elsewhere: others.map((job) => ({
-      job,
-      understood: { ...nothingRead, statements: keep(job) },
-    })),
-  };
-}
-
-/** "done here, heading to the next one": the way leads to a job that nobody named, not back to this one. */
-function isWayOn(statement: Statement, all: readonly Statement[]): boolean {
-  const before = all.slice(0, all.indexOf(statement));
-  return (
-    statement.kind === "status" &&
-    statement.status === "on_the_way" &&
-    before.some((one) => one.kind === "status" && one.status === "done")
-  );
-}
-
-/** A status with the words after it, up to where the next one starts; the first from the beginning. */
-function wordsAround(statement: Statement, all: readonly Statement[], text: string): string {
-  const [from, to] = reachOf(statement, all, text);
-  const isFirst = !all.some(({ kind, spans }) => kind === "status" && (spans[0]?.[0] ?? 0) < from);
-  return text.slice(isFirst ? 0 : from, to);
-}
-
-/** Where a status and the words after it stand. */
-function reachOf(
-  statement: Statement,
-  all: readonly Statement[],
-  text: string,
-): readonly [from: number, to: number] {
-  const from = statement.spans[0]?.[0] ?? 0;
-  const starts = all
-    .filter(({ kind }) => kind === "status")
-    .map(({ spans }) => spans[0]?.[0] ?? 0)
-    .filter((other) => other > from);
-  return [from, Math.min(text.length, ...starts)];
 }

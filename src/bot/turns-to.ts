@@ -1,16 +1,17 @@
 import type { Job, Message, Span, Statement, Understood } from "../model.ts";
+import type { Route } from "../record/route.ts";
 import { IN_HAND } from "../vocabulary.ts";
 import { lastStatus } from "./back-again.ts";
 import type { Plan } from "./file-note.ts";
 import { draftFor, noteFacts, nothingRead } from "./filing.ts";
 import { locate, locateWords } from "./locate.ts";
-import type { Memory } from "./memory.ts";
+import { allJobs, type Memory } from "./memory.ts";
 import { readNote } from "./read-note.ts";
 import { jobAt } from "./rest.ts";
 
 /** "moving over to rtu 3", "on to rtu 3", "rtu 3 next": the last that is said. */
 const turns =
-  /(?:^|[.,;!\n]\s*|\b(?:and|n|then|now)\s+)((?:(?:im|i['’]m|gonna|going to|will|ok|now)\s+)*(?:moving|going|heading|switching|hopping|jumping|getting|starting|start|on|onto|over)(?: (?:on|over|on over))?(?: to| with| w)? [^.,;!\n]{2,30}|[^.,;!\n]{2,20} (?:next|now))\s*[.!]*\s*$/iu;
+  /(?:^|[.,;!\n]\s*|\b(?:and|n|then|now)\s+|\b(?:with|w)(?: the)? [a-z]{0,4} ?\d{1,2}\s+)((?:(?:im|i['’]m|gonna|going to|will|ok|now)\s+)*(?:moving|going|heading|switching|hopping|jumping|getting|starting|start|on|onto|over)(?: (?:on|over|on over))?(?: to| with| w)? [^.,;!\n]{1,30}|[^.,;!\n]{2,20} (?:next|now))\s*[.!]*\s*$/iu;
 
 interface Turned {
   readonly words: string;
@@ -24,6 +25,22 @@ function turnedIn(text: string): Turned | undefined {
   return { words, from: match.index + match[0].lastIndexOf(words) };
 }
 
+/** "moving to 2": the open job of the same site whose unit has that number. */
+export function byNumber(memory: Memory, words: string, base: Route): Route | undefined {
+  const number = /\b(?:to|on|onto|with|w) #?(\d{1,2})$/i.exec(words.trim())?.[1];
+  const here = base.kind === "job" ? jobAt(memory, base.job) : undefined;
+  if (number === undefined || here === undefined) return undefined;
+  const jobs = allJobs(memory).filter(
+    ({ site, status, equipment }) =>
+      site === here.site &&
+      status !== "done" &&
+      new RegExp(`(?<!\\d)0*${number}$`).test(equipment ?? ""),
+  );
+  const [only, ...others] = jobs;
+  if (only === undefined || others.length > 0) return undefined;
+  return { kind: "job", job: only.job, by: "name" };
+}
+
 /**
  * "rtu 2 done, half an hour. moving over to rtu 3": what is said before is of the job in hand, and the
  * other unit's job at the same site is taken in hand; who is there is on site for it.
@@ -33,15 +50,16 @@ export function planTurning(memory: Memory, message: Message): Plan | undefined 
   const turned = turnedIn(message.text);
   if (turned === undefined) return undefined;
   const rest = message.text.slice(0, turned.from);
-  const target = locateWords(memory, message, { words: turned.words, job: -1 });
   const base = locate(memory, { ...message, text: rest });
+  const numbered = byNumber(memory, turned.words, base);
+  const target = numbered ?? locateWords(memory, message, { words: turned.words, job: -1 });
   if (base.kind !== "job" || target?.kind !== "job" || base.job === target.job) return undefined;
   const [here, there] = [jobAt(memory, base.job), jobAt(memory, target.job)];
   if (here === undefined || there === undefined || here.site !== there.site) return undefined;
   // a figure behind the unit's name is a reading of that unit, and no turning alone
   const told = readNote(memory, { ...message, text: turned.words }, target.job);
-  if (told.readings.length + told.unread.length > 0 || told.statements.some(isReport))
-    return undefined;
+  const unread = numbered === undefined ? told.unread.length : 0;
+  if (told.readings.length + unread > 0 || told.statements.some(isReport)) return undefined;
   const read = readNote(memory, { ...message, text: rest }, base.job);
   const statements = read.statements.filter(({ kind }) => kind !== "note");
   const span: Span = [turned.from, turned.from + turned.words.length];

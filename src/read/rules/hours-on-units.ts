@@ -43,3 +43,11 @@ export const hoursOnUnits: Rule = {
     });
   },
 };
+
+/** The text without what it tells of hours on units, whose names say nothing of where its author is now. */
+export function withoutHoursOnUnits(text: string): string {
+  const match = told.exec(text.toLowerCase());
+  if (match === null || !bye.test(text.slice(0, match.index + 1).toLowerCase())) return text;
+  const rest = text.slice(0, match.index);
+  return rest.trim() === "" ? text : rest;
+}
