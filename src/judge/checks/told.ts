@@ -103,7 +103,7 @@ function tells(note: string, letters: number, { row, words }: Gated): boolean {
 }
 
 const deeds =
-  /\b(?:new|replaced|changed|swapped|cleaned|washed|blew out|cleared|strapped|wrapped|insulated|fixed|repaired|tightened|retightened|(?:re-?)?torqued|re-?landed|re-?terminated|re-?crimped|spliced|remade|redone|in place|un(?:plugged|clogged|blocked)|(?:pulled|dug|fished|scooped|picked|vacuumed) [^.;,\n]{3,40} out of)\b/;
+  /\b(?:new|replaced|changed|swapped|cleaned|washed|blew out|cleared|strapped|wrapped|insulated|fixed|repaired|tightened|retightened|(?:re-?)?torqued|re-?landed|re-?terminated|re-?crimped|spliced|remade|redone|in place|un(?:clogged|blocked)|(?:pulled|dug|fished|scooped|picked|vacuumed) [^.;,\n]{3,40} out of)\b/;
 
 /** A later note says that just this was put right, so it no longer stands. */
 function isMended(later: readonly string[], row: ToldRow): boolean {
