@@ -3,7 +3,7 @@ import { nearest } from "./fits.ts";
 
 /** Caps of valves and ports hold no charge. */
 const valveCaps =
-  /\b(?:schrader|valve|service|port|dust|stem|gas|drain|flare|locking|suction|liquid|king) caps?\b|\bcaps? (?:is |are )?(?:back on|on|off|tight|tightened|snug|retightened|missing|loose)\b|\bcap tubes?\b/g;
+  /\bpacking(?: nuts?)?,? (?:and|n|&) caps?\b|\b(?:schrader|valve|service|port|dust|stem|gas|drain|flare|locking|suction|liquid|king) caps?\b|\bcaps? (?:is |are )?(?:back on|on|off|tight|tightened|snug|retightened|missing|loose)\b|\bcap tubes?\b/g;
 
 export const capacitorCharge: CautionRule = {
   id: "stored_energy",

@@ -97,9 +97,7 @@ function add(note: Note, part: string, verb: Verb, at: number): void {
   if (first === undefined || last === undefined) return;
   const number = numberAt(note, part, at);
   const quantity = countOf(note, at);
-  const due = verb.state === "fitted" ? undefined : dueWords(note);
-  const dueSaid = due === undefined ? "" : note.text.slice(due.first.from, due.last.to);
-  const dueOn = due === undefined ? undefined : dueDay(dueSaid, note.context.at);
+  const due = verb.state === "fitted" ? undefined : (dueNear(note, at) ?? dueWords(note));
   const spans = partSpans([first.from, last.to], due);
   note.statements.push({
     kind: "part",
@@ -107,12 +105,25 @@ function add(note: Note, part: string, verb: Verb, at: number): void {
     ...(number === undefined ? {} : { number }),
     ...(quantity === undefined ? {} : { quantity }),
     state: verb.state,
-    ...(due === undefined ? {} : { due: dueSaid }),
-    ...(dueOn === undefined ? {} : { due_on: dueOn }),
+    ...dueSaid(note, due),
     said: spans.map(([from, to]) => note.text.slice(from, to)).join(" "),
     spans,
     rule: partRule.name,
   });
+}
+
+/** When it comes, as its own sentence says: "contactor due wed. fuses due friday". */
+function dueNear({ items, plain }: Note, at: number): Due | undefined {
+  const from = items.findLastIndex((item, i) => i < at && isStrongBreak(item)) + 1;
+  const end = items.findIndex((item, i) => i > at && isStrongBreak(item));
+  return dueWords({ items: items.slice(from, end < 0 ? undefined : end), plain });
+}
+
+function dueSaid(note: Note, due: Due | undefined): { due?: string; due_on?: string } {
+  if (due === undefined) return {};
+  const said = note.text.slice(due.first.from, due.last.to);
+  const day = dueDay(said, note.context.at);
+  return { due: said, ...(day === undefined ? {} : { due_on: day }) };
 }
 
 interface Named {
@@ -133,6 +144,8 @@ function alone(note: Note, { part, at, state, quantity }: Named): void {
     ...(number === undefined ? {} : { number }),
     ...(quantity === undefined ? {} : { quantity }),
     state,
+    // "ordered 2 bearings and a belt, eta thursday": they come together
+    ...dueSaid(note, state === "fitted" ? undefined : dueNear(note, at)),
     said: note.text.slice(item.from, item.to),
     spans: [[item.from, item.to]],
     rule: partRule.name,

@@ -89,6 +89,7 @@ function questionOf(plain: string): QuestionName | undefined {
             text,
           ) ||
             /^what (?:did|do|was|were) (?:we|i|you|he|she|they|the|my|our)\b/.test(text) ||
+            whatIs.test(text) ||
             figureAsked.test(text))) ||
         brief.has(question)) &&
       text.split(" ").length <= wordsOf(question, text)
@@ -97,6 +98,10 @@ function questionOf(plain: string): QuestionName | undefined {
   }
   return undefined;
 }
+
+/** "whats the product temp at cobalt": a name, and no figure behind it. */
+const whatIs =
+  /^what(?:'?s| is) the (?:last )?(?:product|box|head|suction|liquid|discharge|supply|return|bus|oil)(?: (?:temp|temperature|pressure|line|air|volts|voltage))?(?: (?:at|on|of|for|in|now|there)\b[^\d]{0,40})?$/;
 
 const turned: ReadonlySet<QuestionName> = new Set(["parts", "who", "history"]);
 
@@ -139,7 +144,8 @@ export const questions: Rule = {
     "any|product|hows|jumped|jumpered|jumpers|bypassed|bypasses|limit|floor|minimum|maximum|min|max|spec|cutoff|anybody|anyone|know|target|charge|hours|long|much|many|have|has|do|story|latest|situation|deal|going|happening|catch|fill|speed|eta|word|news|due|come|comes|coming|arrive|arrived|ordered|order|parts|when|does|low|bad|leak|restriction|grounded|shorted|seized|plugged|clogged|restricted|stuck|weak|blown|failed|good|ok|okay|fine|shot|toast|junk|think|could|ideas|thoughts|reckon|take|guess|tag|tags|tagged|open|unfinished|missing|left|lacking|outstanding|missed|forget|miss|need|needed|can|am|did|looks|look|seems|sounds|so|which|whose|lock|locks|locked|lockouts|list|are|share|common|is|why|how|what|whats|next|history|summary|summarize|sum|recap|export|spreadsheet|status|help|where|wheres|board|jobs|who|whos|when|anything|previous|past|been|last|commands|show|send|wrap|tell|bring|taking|handover|handoff|hand|customer|readings|superheat|super|subcooling|subcool|sub|sh|sc|split|delta|ratio|approach|imbalance|unbalance",
   apply: (note: Note) => {
     if (note.plain.length > 300) return;
-    const trimmed = note.plain.trim();
+    // "customer line please"
+    const trimmed = note.plain.trim().replace(/,? (?:please|pls|plz)[.!]*$/, "");
     const mark = trimmed.indexOf("?");
     const asked = mark >= 0 ? trimmed.slice(0, mark + 1) : trimmed;
     const tail = mark >= 0 ? lastSentence(asked) : trimmed;
