@@ -93,7 +93,7 @@ export const forms: readonly (readonly [question: QuestionName, form: RegExp, ba
   ],
   [
     "status",
-    /\b(?:status|where is (?:everyone|everybody)|what(?:'?s| is) (?:still |left |all )*(?:open|outstanding|unfinished)|open jobs|where are we|who is where|who'?s where|who all is where|who(?:'s| has|s)(?: got)? (?:what|which)(?: jobs?)?$)(?:\b|$)|^(?:is|are) (?:the )?(?:[a-z]{1,4}[ -]?\d{1,3}|chillers?|unit|rack|boiler|freezer|cooler|walk-?in|heat pump|rooftop|system|furnace|compressor|comp \d) (?:back )?(?:up(?: and running)?|running|cooling|heating|working|going|on|down|off)(?: again| now| yet| at .{2,30})*$/,
+    /\b(?:status|where is (?:everyone|everybody)|what(?:'?s| is) (?:still |left |all )*(?:open|outstanding|unfinished)|open jobs|where are we|who is where|who'?s where|who all is where|who(?:'s| has|s)(?: got)? (?:what|which)(?: jobs?)?$)(?:\b|$)|^(?:is|are) (?:the )?(?:[a-z]{1,4}[ -]?\d{1,3}|chillers?|unit|rack|boiler|freezer|cooler|walk-?in|heat pump|rooftop|system|furnace|compressor|comp \d) (?:back )?(?:up(?: and running)?|running|cooling|heating|working|going|on|down|off)(?: (?:again|now|yet)){0,2}(?: at .{2,30})?$/,
     /^(?:status|board|jobs)$/,
   ],
   ["help", /^(?:help|what can you do|commands)\b/, /^help$/],
