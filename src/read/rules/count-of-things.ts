@@ -1,6 +1,6 @@
 import { COUNTED } from "../count-words.ts";
 import { type Item, itemKind } from "../item.ts";
-import { type Rule, state } from "../note.ts";
+import { type Note, type Rule, state } from "../note.ts";
 import { role } from "../word.ts";
 import { things } from "./counted-things.ts";
 import { besideTravel, freeNumber, legLost, textAt } from "./near.ts";
@@ -101,6 +101,17 @@ function timeOf(item: Item | undefined): number {
   return item?.unit?.dimension === "time" ? item.unit.factor : 0;
 }
 
+const oneOfParts =
+  /^(?:1|one) (?:[a-z-]+ ){0,2}(?:contactor|cap|capacitor|kit|relay|fuse|filter|motor|belt|board|drier|dryer|valve|bearing|transformer|xfmr|sensor|thermostat|stat|breaker|igniter|ignitor|pump|switch|disconnect|whip|harness|thermistor|fan|blade)\b/;
+
+/** A part by its noun, its count before it and nothing that the count could be the number of. */
+function isOnePart({ items, plain }: Note, i: number): boolean {
+  const [before, item] = [items[i - 1], items[i]];
+  if (item?.value !== 1 || !oneOfParts.test(plain.slice(item.from, item.from + 40))) return false;
+  const begins = /^(?:[,;.:&+]|and|n|plus|used|put|installed|replaced|need|ordered|got|have|with)$/;
+  return before === undefined || before.kind === itemKind.line || begins.test(before.text);
+}
+
 const runs = /^(?:on|off|running|up|down|out|lit|going)$/;
 
 /** "3 picks", "two big fans", "filters, 6 of them", "qty 6", "the other two legs", "& 4 20x20x2" */
@@ -178,6 +189,11 @@ export const counts: Rule = {
       // "fans are running one of three is dead"
       if (before === "of" && items[i - 2]?.text === "one" && item.unit === undefined) {
         state(note, counts.name, [i - 2, i + 1], { kind: "note", about: "count" });
+        return;
+      }
+      // "1 hard start kit, 1 dual cap": one of each
+      if (isOnePart(note, i)) {
+        state(note, counts.name, [i, i + 1], { kind: "note", about: "count" });
         return;
       }
       // "three comps of four on"

@@ -22,6 +22,7 @@ import { doneWith } from "./done-with.ts";
 import { dottedRooms } from "./dotted-rooms.ts";
 import { faultCodes } from "./fault-code.ts";
 import { gasInHand } from "./gas-in-hand.ts";
+import { hardStart } from "./hard-start.ts";
 import { heard } from "./heard.ts";
 import { hoursOnUnits } from "./hours-on-units.ts";
 import { ifThen } from "./if-then.ts";
@@ -161,6 +162,7 @@ export const asides: readonly Rule[] = [
   poleCounts,
   doneWith,
   wireRun,
+  hardStart,
   leftStanding,
   statusRule,
   minutesOut,
