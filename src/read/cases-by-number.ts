@@ -56,6 +56,25 @@ function boxesByNumber(tokens: readonly Token[]): readonly Token[] {
   });
 }
 
+const wares = /^(?:dairy|meat|produce|deli|fish|seafood|bakery|beer|cheese|poultry|frozen)$/;
+const howItIs = /^(?:is|at|was|down|up|reads|still|now|sits)$/;
+/** Cases of one kind at most. Our choice, no source. */
+const mostOfKind = 12;
+
+/** "dairy 1 41 dairy 2 44", "sh on dairy 2 is 26": a case by what lies in it and its number, and then its value. */
+function waresByNumber(tokens: readonly Token[]): readonly Token[] {
+  if (!tokens.some(({ text }) => wares.test(text))) return tokens;
+  return tokens.map((token, i) => {
+    const value = numberOf(tokens[i + 1]);
+    const next = tokens[i + 2];
+    const isCase = wares.test(token.text) && value >= 1 && value <= mostOfKind;
+    // "dairy 3 now" is how warm it is
+    const said = howItIs.test(next?.text ?? "") && tokens.slice(i + 3, i + 5).some(isNumber);
+    const told = isNumber(next) || said;
+    return isCase && told ? { ...token, text: "case", word: lookUp("case") } : token;
+  });
+}
+
 const numbered = /^(?:case|cooler|freezer|box|room|coldroom)$/;
 
 /** "case 13 plus 11": behind the number of a case stands how warm it is. */
@@ -67,7 +86,7 @@ function isAboveZero(tokens: readonly Token[], i: number): boolean {
 
 /** "cases 4 38 5 40 6 37": each case's number and how cold it is; the word is said once for all of them. */
 export function casesByNumber(all: readonly Token[]): readonly Token[] {
-  const tokens = boxesByNumber(all).filter((_, i, list) => !isAboveZero(list, i));
+  const tokens = waresByNumber(boxesByNumber(all).filter((_, i, list) => !isAboveZero(list, i)));
   const at = tokens.findIndex(({ text }) => text === "cases");
   const noun = tokens[at];
   const from = tokens[at + 1]?.text === ":" ? at + 2 : at + 1;

@@ -15,7 +15,7 @@ import {
 import { groundThenOver } from "./ground-then-over.ts";
 import { type Item, itemKind } from "./item.ts";
 import { nounOf } from "./subject-noun.ts";
-import { firstOfHeats, secondOfHeats } from "./turned-clause.ts";
+import { firstOfHeats, secondOfHeats, sidesBehind } from "./turned-clause.ts";
 import { role } from "./word.ts";
 
 function skipArticles(items: readonly Item[], i: number): number {
@@ -172,6 +172,7 @@ function ofNumber(items: readonly Item[], next: number): boolean {
 
 /** "1,38 SH 10K", "6 K SC oil 41°C": superheat and subcooling go with the one of both figures that has kelvins. */
 function heatSide({ items, left, to }: Gap, next: number): "left" | "right" | undefined {
+  if (sidesBehind(items, left.index, next)) return "left";
   if (!/^(?:superheat|subcooling)$/.test(items[next]?.label?.quantity ?? "")) return undefined;
   if (firstOfHeats(items, left.index, next)) return "left";
   const kelvins = ({ unit }: Item): boolean => /^(?:K|kilohm)$/.test(unit?.figure ?? "");

@@ -39,17 +39,35 @@ function isLoneNumber(items: readonly Item[], at: number): boolean {
   return item?.kind === itemKind.number && item.unit === undefined && items[at + 1]?.text !== "/";
 }
 
-/** "amps 14.1/14.2/14.0, 19 superheat 5 subcooling", "circuit B 6 SH 13 SC": both heats behind their figures. */
-export function firstOfHeats(items: readonly Item[], left: number, next: number): boolean {
-  const [before, figure] = [items[left - 1], items[left + 2]];
-  if (next !== left + 1 || items[left]?.unit !== undefined) return false;
-  const begins =
+const isLow = (item: Item | undefined): boolean => item?.label?.place === "suction";
+const isHigh = (item: Item | undefined): boolean => item?.label?.place === "discharge";
+
+/** Does a clause begin with the figure at `left`? */
+function begins(items: readonly Item[], left: number): boolean {
+  const before = items[left - 1];
+  return (
     before === undefined ||
     isStrongBreak(before) ||
     before.kind === itemKind.subject ||
-    /^[,:|-]$/.test(before.text);
+    /^[,:|-]$/.test(before.text)
+  );
+}
+
+/** "11 suct 108 disch, outdoor 27": both gauges behind their figures, whatever leads the next. */
+export function sidesBehind(items: readonly Item[], left: number, next: number): boolean {
+  if (next !== left + 1 || items[left]?.unit !== undefined) return false;
+  const first = isLow(items[next]) && isHigh(items[left + 3]) && begins(items, left);
+  if (first) return isLoneNumber(items, left + 2) && !isLoneNumber(items, left + 4);
+  const second = isHigh(items[next]) && isLow(items[left - 1]) && begins(items, left - 2);
+  return second && isLoneNumber(items, left - 2) && !isLoneNumber(items, left + 2);
+}
+
+/** "amps 14.1/14.2/14.0, 19 superheat 5 subcooling", "circuit B 6 SH 13 SC": both heats behind their figures. */
+export function firstOfHeats(items: readonly Item[], left: number, next: number): boolean {
+  const figure = items[left + 2];
+  if (next !== left + 1 || items[left]?.unit !== undefined) return false;
   return (
-    begins &&
+    begins(items, left) &&
     isLoneNumber(items, left + 2) &&
     figure !== undefined &&
     bothHeats(items[next], items[left + 3]) &&

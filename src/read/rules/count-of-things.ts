@@ -102,7 +102,7 @@ function timeOf(item: Item | undefined): number {
 }
 
 const oneOfParts =
-  /^(?:1|one) (?:[a-z-]+ ){0,2}(?:contactor|cap|capacitor|kit|relay|fuse|filter|motor|belt|board|drier|dryer|valve|bearing|transformer|xfmr|sensor|thermostat|stat|breaker|igniter|ignitor|pump|switch|disconnect|whip|harness|thermistor|fan|blade)\b/;
+  /^(?:1|one) (?:[a-z-]+ ){0,2}(?:contactor|cap|capacitor|kit|relay|fuse|filter|motor|belt|board|drier|dryer|valve|bearing|transformer|xfmr|sensor|thermostat|stat|breaker|igniter|ignitor|pump|switch|disconnect|whip|harness|thermistor|fan|blade|core|gasket|element|heater|coupling|elbow|tee|can|roll|bottle|cartridge|nozzle|hinge|knob)\b/;
 
 /** A part by its noun, its count before it and nothing that the count could be the number of. */
 function isOnePart({ items, plain }: Note, i: number): boolean {

@@ -1,10 +1,11 @@
 import { type Rule, state } from "../note.ts";
 
-const bye = /\b(?:leaving|left|done|finished|heading out|wrapped up|wrapping up|out)\b/;
+const bye =
+  /\b(?:hours|hrs|labor|leaving|left|done|finished|heading out|wrapped up|wrapping up|out)\b/;
 const hours = String.raw`(\d*\.?\d+)( ?(?:h|hrs?|hours?))?`;
 const unit = String.raw`(?:the )?(?:(?:rtu|ahu|unit|ou|odu|cu|rack|chiller|hp|boiler|job)[- ]?\d{0,3}|\d{1,2}|(?:first|second|other|last)(?: (?:one|unit))?|it|that)`;
 const told = new RegExp(
-  String.raw`(?:^|[.,;] ?|\n)${hours} on ${unit}(?:(?:,| and|, and|;| n) ${hours} on ${unit})?[.! ]*$`,
+  String.raw`(?:^|[.,;] ?|\n|\b(?:hours|hrs|labor|time)[: ]+)${hours} on ${unit}(?:(?:,| and|, and|;| n) ${hours} on ${unit})?[.! ]*$`,
 );
 /** Hours at most on one unit, and what they are counted in. Our choice, no source. */
 const most = 12;
@@ -20,7 +21,11 @@ export const hoursOnUnits: Rule = {
   needs: "number",
   apply: (note) => {
     const match = told.exec(note.plain);
-    if (match === null || !bye.test(note.plain.slice(0, match.index + 1))) return;
+    if (
+      match === null ||
+      !bye.test(note.plain.slice(0, match.index + match[0].indexOf(match[1] ?? "")))
+    )
+      return;
     const [, first = "", firstUnit, second, secondUnit] = match;
     const figures = [first, ...(second === undefined ? [] : [second])];
     const named = firstUnit !== undefined || secondUnit !== undefined;
@@ -47,7 +52,11 @@ export const hoursOnUnits: Rule = {
 /** The text without what it tells of hours on units, whose names say nothing of where its author is now. */
 export function withoutHoursOnUnits(text: string): string {
   const match = told.exec(text.toLowerCase());
-  if (match === null || !bye.test(text.slice(0, match.index + 1).toLowerCase())) return text;
+  if (
+    match === null ||
+    !bye.test(text.toLowerCase().slice(0, match.index + match[0].indexOf(match[1] ?? "")))
+  )
+    return text;
   const rest = text.slice(0, match.index);
   return rest.trim() === "" ? text : rest;
 }
