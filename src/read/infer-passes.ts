@@ -29,11 +29,12 @@ import { pipesAt } from "./pipes-at.ts";
 import { poleDrops } from "./pole-drops.ts";
 import { coilOutlets, pressureAndLine } from "./pressure-and-line.ts";
 import { pressureAtWarmth } from "./pressure-at-warmth.ts";
+import { capThenReads } from "./rated-then-reads.ts";
 import { risingRows } from "./rising-rows.ts";
 import { legsByPlate, legsByRating, rowAsBefore } from "./row-as-before.ts";
 import { rowToEnd } from "./row-to-end.ts";
 import { otherEnd, setAndActual, setOfGauge } from "./set-actual.ts";
-import { heatsAgain, sidesAgain } from "./sides-again.ts";
+import { heatsAgain, heatsOfNext, sidesAgain } from "./sides-again.ts";
 import { sidesOfCap } from "./sides-of-cap.ts";
 import { startRange } from "./start-range.ts";
 import { strokeSides } from "./stroke-sides.ts";
@@ -85,6 +86,12 @@ export const bySaying = passes(
     look: ({ drafts, items, context }) => bottleWeight(drafts, items, context.units),
     heads: "bottle|jug|cylinder|drum",
   },
+  {
+    look: ({ drafts, items }) => capThenReads(drafts, items),
+    heads: "cap|caps|capacitor",
+    several: true,
+  },
+  { look: ({ drafts, items }) => heatsOfNext(drafts, items), several: true },
   { look: ({ drafts, items, note }) => draftPort(drafts, items, note.plain), heads: "port" },
   {
     look: ({ drafts, items, note }) => voltsOfClause(drafts, items, note.plain),

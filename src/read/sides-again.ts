@@ -48,6 +48,25 @@ export function heatsAgain(
   right.subject = left.subject;
 }
 
+/** "c1 sub 19 super 6, c2 10 and 11": both heats of the next, in the order of the first. */
+export function heatsOfNext(drafts: readonly Draft[], items: readonly Item[]): void {
+  const heat = /^(?:superheat|subcooling)$/;
+  drafts.forEach((left, order) => {
+    const [one, other, right] = [drafts[order - 2], drafts[order - 1], drafts[order + 1]];
+    if (one?.named === undefined || other?.named === undefined || right === undefined) return;
+    if (!heat.test(one.named) || !heat.test(other.named) || one.named === other.named) return;
+    if (!isBare(left, items) || !isBare(right, items)) return;
+    const joint = items[left.index + 1]?.text ?? "";
+    if (right.index !== left.index + 2 || !/^(?:and|&|\/)$/.test(joint)) return;
+    // a name of its own and a comma stand before it
+    const gap = items.slice(other.index + 1, left.index);
+    if (!gap.some(({ text }) => text === ",") || gap.length < 2 || gap.length > 3) return;
+    left.named = one.named;
+    right.named = other.named;
+    right.subject ??= left.subject;
+  });
+}
+
 /** "on circuit 2 it's 62 and 205" behind "circuit 1 suction 68 head 218": both gauges once more, in that order. */
 export function sidesAgain(
   list: readonly Draft[],

@@ -66,7 +66,12 @@ export function hereFirst(note: Note): boolean {
     (next.text === "to" &&
       /^(?:help|give|assist|lend|relieve|pitch|swap)$/.test(items[2]?.text ?? "")) ||
     isWhole(next) ||
-    (items.length <= 3 && items.slice(1).every(isName))
+    (items.length <= 3 && items.slice(1).every(isName)) ||
+    // "here wren rtu 4"
+    (items.length <= 4 &&
+      items.length > 2 &&
+      items.slice(1, -1).every(isName) &&
+      isWhole(items.at(-1)))
   );
 }
 

@@ -98,7 +98,7 @@ function swapped(note: Note): boolean {
 
 /** "that was comp 2", "I meant lead 3": said of what stands just before, and nothing else. */
 const meant =
-  /^(?:(?:sorry|oops|actually|wait|no),? )*(?:(?:that|those|it|these)(?:s|'s| was| were| is| are| should be| shouldve been) |i meant |meant |make (?:that|it) |should(?:ve| have)? (?:be|been|say) )/;
+  /^(?:(?:sorry|oops|actually|wait|no),? )*(?:(?:that|those|it|these)(?:s|'s| was| were| is| are| should be| shouldve been) |i meant |meant |make (?:that|it) |should(?:ve| have)? (?:be|been|say) )(?!it for\b|all for\b|done\b)/;
 
 /** "swap those", "other way around": two figures in each other's place, without their names. */
 const exchanged =

@@ -107,6 +107,19 @@ function spokenTwin(items: readonly Item[], i: number, item: Item): boolean {
   );
 }
 
+/** V that capacitors are made for. Common practice, no source. */
+const capVolts: ReadonlySet<number> = new Set([370, 440]);
+
+/** "fan cap 7.5/440": its microfarads and what it stands. */
+function withItsVolts(note: Note, i: number): boolean {
+  const [item, stroke, volts] = note.items.slice(i, i + 3);
+  if (item?.unit !== undefined || stroke?.text !== "/" || !freeNumber(volts)) return false;
+  if (!capVolts.has(volts.value) || (item?.value ?? 999) > 200) return false;
+  if (!/\bcap(?:acitor)?s?\b/.test(note.plain)) return false;
+  state(note, SIZE, [i, i + 3], { kind: "note", about: `size ${item?.value}/${volts.value}` });
+  return true;
+}
+
 export function doubled(note: Note, i: number, item: Item): boolean {
   const { items } = note;
   if (spokenTwin(items, i, item)) {
@@ -115,6 +128,7 @@ export function doubled(note: Note, i: number, item: Item): boolean {
     state(note, SIZE, [i, i + 1], { kind: "note", about: `size ${first}/${second}` });
     return true;
   }
+  if (withItsVolts(note, i)) return true;
   const other = items[i + 2];
   if (
     !/^(?:[/+]|plus|over|slash|by|and)$/.test(textAt(items, i + 1)) ||
