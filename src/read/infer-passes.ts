@@ -36,6 +36,7 @@ import { rowToEnd } from "./row-to-end.ts";
 import { otherEnd, setAndActual, setOfGauge } from "./set-actual.ts";
 import { heatsAgain, heatsOfNext, sidesAgain } from "./sides-again.ts";
 import { sidesOfCap } from "./sides-of-cap.ts";
+import { splitOfAirs } from "./split-of-airs.ts";
 import { startRange } from "./start-range.ts";
 import { strokeSides } from "./stroke-sides.ts";
 import { systemHolds } from "./system-holds.ts";
@@ -89,6 +90,11 @@ export const bySaying = passes(
   {
     look: ({ drafts, items }) => capThenReads(drafts, items),
     heads: "cap|caps|capacitor",
+    several: true,
+  },
+  {
+    look: ({ drafts, items, context }) => splitOfAirs(drafts, items, context.units),
+    heads: "split|delta|dt|td",
     several: true,
   },
   { look: ({ drafts, items }) => heatsOfNext(drafts, items), several: true },
