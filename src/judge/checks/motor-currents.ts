@@ -1,4 +1,5 @@
 import type { CaseNote, Reading } from "../../model.ts";
+import { clauseOf } from "../clause.ts";
 import { beside, noteOf } from "../near.ts";
 import { bySubject, hasPoint, numberOf, ofQuantity } from "../pick.ts";
 import { perScene, type Scene } from "../scene.ts";
@@ -114,6 +115,9 @@ export function highestOf(readings: readonly Reading[]): Reading | undefined {
 /** A note that gives a fan's plate, or speaks of a fan and of no compressor. */
 export function isFanNote(scene: Scene, reading: Reading): boolean {
   const note = noteOf(scene, reading);
+  // "blower 4.1 amps fla 4.8, comp 14.6 rla 17.9": its own clause says whose it is
+  const clause = clauseOf(scene, reading);
+  if (/\bcomp/.test(clause) && !/\b(?:fan|blower)/.test(clause)) return false;
   if (note?.readings.some((one) => one.rating === "FLA")) return true;
   const words = (note?.text ?? "").toLowerCase();
   // "belt changed, motor 5.2 5.1 5.3 A", "spare motor in, 0.9 A"
