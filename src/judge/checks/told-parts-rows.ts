@@ -137,7 +137,7 @@ export const toldPartsRows: readonly ToldRow[] = [
     sign: "defrosting:fails",
     words: [/\b(?:heaters?|elements?)\b.{0,24}\b(?:ol|open|0 a(?:mps)?|dead|burn(?:t|ed) out)\b/],
     unless:
-      /\b(?:crankcase|belly|sump|drain|strip|duct|electric|door|frame) ?(?:\w+ )?(?:heat|elem)/,
+      /\b(?:crankcase|belly|sump|drain|strip|duct|electric|door|frame) ?(?:\w+ )?(?:heat|elem)|\boil (?:temp|heat|sump)|\boff like it should/,
     mended: /\b(?:heater|element)s?\b/,
     level: "bad",
     about: "coil",
