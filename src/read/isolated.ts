@@ -11,7 +11,10 @@ const shutters =
 export function isolated(items: readonly Item[], last: string | undefined): void {
   if (!items.some(isShort)) return;
   items.forEach((item, i) => {
-    if (isShort(item) && shutters.test(items[i + 1]?.text ?? "")) item.label = undefined;
+    const next = items[i + 1]?.text ?? "";
+    // "350 at 1:40 iso'd": what was done
+    if (isShort(item) && (shutters.test(next) || /^'?d$/.test(next) || item.apostrophe))
+      item.label = undefined;
   });
   const pumped = items.some(
     ({ text, label, unit }) =>

@@ -186,12 +186,25 @@ export function leftPlace(note: Note): number {
   return end >= items.length && items.length <= 5 ? at : -1;
 }
 
+/** "… at hazel with Pia": a name that nothing here knows, or no more at all. */
+function isAtSite(rest: readonly Item[]): boolean {
+  const end = rest.findIndex(({ text }) => /^(?:with|w|now|[.,])$/.test(text));
+  const [at, ...name] = end < 0 ? rest : rest.slice(0, end);
+  if (at === undefined) return rest.length === 0;
+  const plain = name.every(
+    ({ kind, label, signs }) =>
+      kind === itemKind.word && label === undefined && signs === undefined,
+  );
+  return at.text === "at" && name.length > 0 && name.length < 4 && plain;
+}
+
 /** "on roof 2:40", "on the roof, 9:15": where he is since when, and no more. */
 export function onRoof({ items, holds }: Note): boolean {
   if (!/^(?:on|up)$/.test(items[0]?.text ?? "") || holds.mark) return false;
   const roof = items.findIndex(({ text }) => /^(?:roof|rooftop)$/.test(text));
   if (roof < 1 || roof > 3) return false;
   const small = items.slice(1, roof).every(({ text }) => /^(?:the|on|my)$/.test(text));
+  if (small && isAtSite(items.slice(roof + 1))) return true;
   const rest = items.slice(roof + 1).filter(({ text }) => !/^(?:,|at|since|now|@)$/.test(text));
   return small && rest.length === 1 && clockAt(items, items.length - 1, true) !== undefined;
 }
