@@ -7,6 +7,8 @@ const unit = String.raw`(?:the )?(?:(?:rtu|ahu|unit|ou|odu|cu|rack|chiller|hp|bo
 const told = new RegExp(
   String.raw`(?:^|[.,;] ?|\n|\b(?:hours|hrs|labor|time)[: ]+)${hours} on ${unit}(?:(?:,| and|, and|;| n) ${hours} on ${unit})?[.! ]*$`,
 );
+/** Letters of a message; what is longer is no word of farewell. */
+const longest = 400;
 /** Hours at most on one unit, and what they are counted in. Our choice, no source. */
 const most = 12;
 const step = 0.25;
@@ -51,7 +53,7 @@ export const hoursOnUnits: Rule = {
 
 /** The text without what it tells of hours on units, whose names say nothing of where its author is now. */
 export function withoutHoursOnUnits(text: string): string {
-  const match = told.exec(text.toLowerCase());
+  const match = text.length > longest ? null : told.exec(text.toLowerCase());
   if (
     match === null ||
     !bye.test(text.toLowerCase().slice(0, match.index + match[0].indexOf(match[1] ?? "")))
