@@ -1,21 +1,12 @@
-import { describe, expect, test } from "vitest";
 import type { EquipmentFacts } from "../src/model.ts";
-import { judgedNotes, split } from "./support/judged-notes.ts";
+import { split } from "./support/judged-notes.ts";
+import { climbSaid, type SaidStairs } from "./support/stairs.ts";
 
 /** Where a figure begins to cost money or to hurt: just before and just behind, each with its source. */
 
 const practice = "common practice";
 const motor: EquipmentFacts = { drive: "line", phases: 3, supply_V: 460, rla_A: 20, lra_A: 130 };
 const zones: EquipmentFacts = { drive: "inverter", kind: "VRF", refrigerant: "R-410A" };
-
-interface Edge {
-  readonly what: string;
-  readonly check: string;
-  readonly source: string;
-  readonly equipment: EquipmentFacts;
-  readonly says: (value: number) => string;
-  readonly steps: readonly (readonly [value: number, verdict: string])[];
-}
 
 const leaky = (use: EquipmentFacts["use"]): EquipmentFacts => ({
   ...{ refrigerant: "R-404A", charge_kg: 100, leak_regime: "us_84" },
@@ -24,7 +15,7 @@ const leaky = (use: EquipmentFacts["use"]): EquipmentFacts => ({
 const added = (kg: number) => `added ${kg} kg, last addition was 365 days ago`;
 const codes = "40 CFR 84.106(c): a rate just equal to the threshold is not over it";
 
-const edges: readonly Edge[] = [
+const edges: readonly SaidStairs[] = [
   {
     ...{ what: "a year's loss of comfort cooling, percent", check: "leak_rate", source: codes },
     ...{ equipment: leaky("comfort_cooling"), says: added },
@@ -138,15 +129,4 @@ const edges: readonly Edge[] = [
   },
 ];
 
-function verdictOf({ check, equipment, says }: Edge, value: number): string {
-  return judgedNotes(equipment, [says(value)])
-    .findings.filter((found) => found.check === check)
-    .map(({ level, signs = [] }) => [level, ...signs].join(" "))
-    .join(", ");
-}
-
-describe.each(edges)("$what ($source)", (row) => {
-  test.each(row.steps)("at %s: %s", (value, verdict) => {
-    expect(verdictOf(row, value)).toBe(verdict);
-  });
-});
+climbSaid(edges);

@@ -1,6 +1,6 @@
-import { describe, expect, test } from "vitest";
 import type { EquipmentFacts } from "../src/model.ts";
-import { judgedNotes, split } from "./support/judged-notes.ts";
+import { split } from "./support/judged-notes.ts";
+import { climbSaid, type SaidStairs } from "./support/stairs.ts";
 
 /** Figures as notes tell them, just before, at and just behind where a verdict turns, each with its source. */
 
@@ -17,16 +17,7 @@ const cooler: EquipmentFacts = {
 const small = (charge_kg: number): EquipmentFacts => ({ refrigerant: "R-410A", charge_kg });
 const emptied = "recovered 5 kg, charged 5.5 kg, last addition was 365 days ago";
 
-interface Edge {
-  readonly what: string;
-  readonly check: string;
-  readonly source: string;
-  readonly equipment: EquipmentFacts | ((value: number) => EquipmentFacts);
-  readonly says: (value: number) => readonly string[];
-  readonly steps: readonly (readonly [value: number, verdict: string])[];
-}
-
-const edges: readonly Edge[] = [
+const edges: readonly SaidStairs[] = [
   {
     ...{ what: "V of a communication pair: up to 2 it is dead", check: "communication" },
     ...{ source: practice, equipment: { drive: "inverter" } },
@@ -252,16 +243,4 @@ const edges: readonly Edge[] = [
   },
 ];
 
-function verdictOf({ check, equipment, says }: Edge, value: number): string {
-  const facts = typeof equipment === "function" ? equipment(value) : equipment;
-  return judgedNotes(facts, says(value))
-    .findings.filter((found) => found.check === check)
-    .map(({ level, signs = [] }) => [level, ...signs].join(" "))
-    .join(", ");
-}
-
-describe.each(edges)("$what ($source)", (row) => {
-  test.each(row.steps)("at %s: %s", (value, verdict) => {
-    expect(verdictOf(row, value)).toBe(verdict);
-  });
-});
+climbSaid(edges);

@@ -5,6 +5,7 @@ import { celFromFahrenheit as cel } from "../src/physics/constants.ts";
 import { saturationPa } from "../src/physics/saturation-pressure.ts";
 import { caseOf, note, r } from "./case-builder.ts";
 import { judgedNotes, split } from "./support/judged-notes.ts";
+import { climbSaid, type SaidStairs } from "./support/stairs.ts";
 
 /** Where verdicts turn that are told in whole notes: each figure just inside and just outside, with its source. */
 
@@ -22,16 +23,7 @@ const rack: EquipmentFacts = {
 };
 const bottle = { refrigerant: "R-410A" } as const;
 
-interface Edge {
-  readonly what: string;
-  readonly check: string;
-  readonly source: string;
-  readonly equipment: EquipmentFacts;
-  readonly says: (value: number) => readonly string[];
-  readonly steps: readonly (readonly [value: number, verdict: string])[];
-}
-
-const edges: readonly Edge[] = [
+const edges: readonly SaidStairs[] = [
   {
     ...{ what: "head of a wait before a start, suction 160 psi: a tenth apart stands level" },
     ...{ check: "compression", source: practice, equipment: motor },
@@ -364,18 +356,7 @@ const edges: readonly Edge[] = [
   },
 ];
 
-function verdictOf({ check, equipment, says }: Edge, value: number): string {
-  return judgedNotes(equipment, says(value))
-    .findings.filter((found) => found.check === check)
-    .map(({ level, signs = [] }) => [level, ...signs].join(" "))
-    .join(", ");
-}
-
-describe.each(edges)("$what ($source)", (row) => {
-  test.each(row.steps)("at %s: %s", (value, verdict) => {
-    expect(verdictOf(row, value)).toBe(verdict);
-  });
-});
+climbSaid(edges);
 
 describe("a box read half an hour off its suction at most (common practice)", () => {
   const cooler: EquipmentFacts = { ...rack, kind: "walk-in cooler", refrigerant: "R-404A" };
