@@ -1,4 +1,4 @@
-import { isStrongBreak } from "./breaks.ts";
+import { endsClause } from "./breaks.ts";
 import type { Draft } from "./draft.ts";
 import { inherit, sameDimension, unlabelled } from "./inherit.ts";
 import type { Item } from "./item.ts";
@@ -12,7 +12,7 @@ function toldOf(items: readonly Item[], draft: Draft, words: RegExp): boolean {
   if (next !== undefined && words.test(next.text)) return true;
   for (let at = draft.index - 1; at >= 0 && at >= draft.index - 6; at--) {
     const item = items[at];
-    if (item === undefined || isStrongBreak(item) || item.text === ",") return false;
+    if (item === undefined || endsClause(item)) return false;
     if (words.test(item.text)) return true;
   }
   return false;

@@ -9,6 +9,23 @@ export function isStrongBreak(item: Item): boolean {
   return text === "." || text === ";" || text === "!" || text === "?" || text === "…";
 }
 
+/** Where a clause ends: a comma, or the end of its sentence. */
+export function endsClause(item: Item): boolean {
+  return item.text === "," || isStrongBreak(item);
+}
+
+/** Does a clause end between two items? */
+export function isParted(items: readonly Item[], from: number, to: number): boolean {
+  return items.slice(from + 1, to).some(endsClause);
+}
+
+/** Where the clause begins and ends that an item stands in. */
+export function clauseAround(items: readonly Item[], index: number): readonly [number, number] {
+  const from = items.slice(0, index).findLastIndex(endsClause) + 1;
+  const to = items.findIndex((item, at) => at > index && endsClause(item));
+  return [from, to < 0 ? items.length : to];
+}
+
 /** Where a thought may end: a comma, "and", "then", "but". */
 export function isWeakBreak(item: Item): boolean {
   if (item.kind === itemKind.sign && (item.text === "," || item.text === "|")) return true;

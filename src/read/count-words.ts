@@ -1,4 +1,4 @@
-import { isStrongBreak } from "./breaks.ts";
+import { endsClause, isStrongBreak } from "./breaks.ts";
 import type { Draft } from "./draft.ts";
 import { type Item, itemKind } from "./item.ts";
 import { partsCounted } from "./parts-counted.ts";
@@ -109,21 +109,16 @@ function ofTwoFigures(items: readonly Item[], i: number, draft: Draft, from: num
   return named && !names.some((item) => item?.plural === true);
 }
 
-/** Does the clause end here for "all three"? */
-function stops(item: Item): boolean {
-  return isStrongBreak(item) || (item.kind === itemKind.sign && item.text === ",");
-}
-
 /** "84 meg, all three": behind a comma the count must end the clause. */
 function countEnds(items: readonly Item[], i: number): boolean {
   let at = i;
   if (items[at]?.text === "same" || items[at]?.text === "on") at++;
   if (((items[at]?.roles ?? 0) & role.all) === 0) return false;
   const next = items[at + 1];
-  if (next === undefined || stops(next)) return true;
+  if (next === undefined || endsClause(next)) return true;
   if (!/^(?:leads|legs|phases|pairs)$/.test(next.text)) return false;
   // "79 out, all leads to ground OL": they have a value of their own
-  const end = items.findIndex((item, to) => to > at && stops(item));
+  const end = items.findIndex((item, to) => to > at && endsClause(item));
   const clause = items.slice(at, end < 0 ? undefined : end);
   return !clause.some(
     ({ kind, unit }) =>
@@ -135,7 +130,7 @@ function countEnds(items: readonly Item[], i: number): boolean {
 function beginsClause(items: readonly Item[], i: number, from: number): boolean {
   const [before, item] = [items[i - 1], items[i]];
   // "1 stage 62 A, both stages 118 A": what both are is told behind it
-  return i > from && before !== undefined && stops(before) && item?.text !== "both";
+  return i > from && before !== undefined && endsClause(before) && item?.text !== "both";
 }
 
 /** From a count to a value nothing but its noun and small words: "all three legs are at 476". */
@@ -167,7 +162,7 @@ function eachNear(items: readonly Item[], draft: Draft): boolean {
     for (let i = draft.index; Math.abs(i - draft.index) <= (step < 0 ? 3 : 2); i += step) {
       const item = items[i];
       // "0 V all legs, pressure test 450 psi"
-      if (item === undefined || stops(item)) break;
+      if (item === undefined || endsClause(item)) break;
       // "belts 2 ea, motor 11.2": the belts, not the amps
       if (item.owner === COUNTED) continue;
       if ((item.roles & role.each) !== 0 || item.text === "all") return true;
@@ -207,7 +202,7 @@ export function countOf(
 ): number {
   for (let i = draft.index - 1; i >= 0; i--) {
     const item = items[i];
-    if (item === undefined || stops(item)) break;
+    if (item === undefined || endsClause(item)) break;
     // "superheat 12, both run caps are 29.6": the cut between two values may stand behind their count
     if (i < bounds[0] && item.kind === itemKind.number) break;
     const count = countWord(items, i, plain);

@@ -1,4 +1,4 @@
-import { isStrongBreak } from "./breaks.ts";
+import { clauseAround } from "./breaks.ts";
 import type { Draft } from "./draft.ts";
 import type { Item } from "./item.ts";
 
@@ -33,10 +33,7 @@ function spokenIn(items: readonly Item[]): Spoken {
 
 /** The value's own clause: up to a comma, a full stop or another line on each side. */
 function clauseOf(items: readonly Item[], index: number): readonly Item[] {
-  const ends = (item: Item): boolean => item.text === "," || isStrongBreak(item);
-  const from = items.slice(0, index).findLastIndex(ends) + 1;
-  const to = items.findIndex((item, at) => at > index && ends(item));
-  return items.slice(from, to < 0 ? items.length : to);
+  return items.slice(...clauseAround(items, index));
 }
 
 function isWater(draft: Draft, items: readonly Item[]): boolean | undefined {

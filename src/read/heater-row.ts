@@ -1,4 +1,4 @@
-import { isStrongBreak } from "./breaks.ts";
+import { clauseAround } from "./breaks.ts";
 import type { Draft } from "./draft.ts";
 import type { Item } from "./item.ts";
 
@@ -6,18 +6,14 @@ const heaters = /^(?:heaters?|htrs?|elements?|heating element|strip heater|def h
 const wound =
   /^(?:comp|comps|compressor|compressors|motor|motors|mtr|fan|fans|blower|pump|winding|windings)$/;
 
-function isBreak(item: Item): boolean {
-  return item.text === "," || isStrongBreak(item);
-}
-
 /** "htr bank 1 / A-B 19.2 / B-C 19.1 / A-C 19.3 ohms": the legs of a heater, where no motor is spoken of. */
 export function heaterRow(drafts: readonly Draft[], items: readonly Item[]): void {
   const at = items.findIndex(({ text, label }) => label?.component === true && heaters.test(text));
   if (at < 0) return;
-  const clause = items.findLastIndex((item, i) => i < at && isBreak(item));
+  const [from] = clauseAround(items, at);
   const stop = items.findIndex(({ text }, i) => i > at && text === ".");
   const end = stop < 0 ? items.length : stop;
-  if (at - clause > 3 || items.slice(clause + 1, end).some(({ text }) => wound.test(text))) return;
+  if (at - from > 2 || items.slice(from, end).some(({ text }) => wound.test(text))) return;
   const row = drafts.filter(
     ({ gone, points, index }) => !gone && points !== undefined && index > at && index < end,
   );

@@ -1,4 +1,4 @@
-import { isStrongBreak } from "./breaks.ts";
+import { endsClause } from "./breaks.ts";
 import { type Item, itemKind } from "./item.ts";
 
 /** Machines of one kind that stand beside each other at most. Our choice, no source. */
@@ -26,7 +26,7 @@ function familyBefore(items: readonly Item[], at: number): string {
 export function machinesByNumber(items: readonly Item[]): void {
   for (let at = 1; at < items.length - 1; at++) {
     const before = items[at - 1];
-    if (before === undefined || !(before.text === "," || isStrongBreak(before))) continue;
+    if (before === undefined || !endsClause(before)) continue;
     const names: Item[] = [];
     let to = at;
     for (let one = items[to]; isName(one); one = items[to]) {

@@ -1,4 +1,4 @@
-import { isStrongBreak } from "./breaks.ts";
+import { clauseAround } from "./breaks.ts";
 import { carryEarlier } from "./carry-earlier.ts";
 import { carryMachine } from "./carry-machine.ts";
 import { carryPlace } from "./carry-place.ts";
@@ -12,7 +12,7 @@ import type { Draft } from "./draft.ts";
 import { gather } from "./gather.ts";
 import { infer } from "./infer.ts";
 import { itThen } from "./it-then.ts";
-import { type Item, itemKind } from "./item.ts";
+import { itemKind } from "./item.ts";
 import { unitCalled } from "./kinds.ts";
 import { make } from "./make.ts";
 import type { Note } from "./note.ts";
@@ -73,20 +73,12 @@ function carryTest(note: Note, drafts: readonly Draft[]): void {
   }
 }
 
-/** Where the clause begins and ends that an item stands in. */
-function clauseOf(items: readonly Item[], index: number): readonly [number, number] {
-  const ends = (item: Item): boolean => item.text === "," || isStrongBreak(item);
-  const from = items.slice(0, index).findLastIndex(ends) + 1;
-  const to = items.findIndex((item, at) => at > index && ends(item));
-  return [from, to < 0 ? items.length : to];
-}
-
 /** "9:40 suction 61, 10:10 suction 67": of several times the one that the value goes with. */
 function timeOf(note: Note, drafts: readonly Draft[], draft: Draft): string | undefined {
   const times = note.measuredAt;
   const [only] = times;
   if (only === undefined || times.length === 1) return only?.time;
-  const [from, to] = clauseOf(note.items, draft.index);
+  const [from, to] = clauseAround(note.items, draft.index);
   const [own, ...rivals] = times.filter(({ index }) => index >= from && index < to);
   if (own !== undefined && rivals.length === 0) return own.time;
   if ((drafts[0]?.index ?? 0) < only.index)

@@ -1,13 +1,9 @@
-import { isStrongBreak } from "./breaks.ts";
+import { isParted } from "./breaks.ts";
 import type { Draft } from "./draft.ts";
 import { type Item, itemKind } from "./item.ts";
 import { fits } from "./kinds.ts";
 
 const moves = /^(?:went|goes|rose|rises|climbed|crept|drifted|fell|falls|dropped|drops|sank)$/;
-
-function isParted(items: readonly Item[], from: number, to: number): boolean {
-  return items.slice(from + 1, to).some((item) => item.text === "," || isStrongBreak(item));
-}
 
 /** "…, went .65 to .9 torr": both ends of the change are told behind the comma. */
 function hasItsOwnStart(items: readonly Item[], { index }: Draft): boolean {

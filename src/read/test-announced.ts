@@ -1,4 +1,4 @@
-import { isStrongBreak } from "./breaks.ts";
+import { clauseAround } from "./breaks.ts";
 import type { Draft } from "./draft.ts";
 import { type Item, itemKind } from "./item.ts";
 import { testerVolts } from "./tester-volts.ts";
@@ -31,10 +31,6 @@ function namesTest({ text, label }: Item): boolean {
   return /^megg(?:er|ers|ed|ing)$/.test(text) || label?.quantity === "insulation_resistance";
 }
 
-function parts(item: Item): boolean {
-  return item.text === "," || isStrongBreak(item);
-}
-
 /**
  * "meg test five hundred lead one forty meg", "megging the pump at five hundred one minute ninety meg": behind
  * the test's name, before the first lead or the first minute, stands what the tester was set to.
@@ -47,8 +43,7 @@ export function testThen(draft: Draft, items: readonly Item[]): boolean {
   if (!lead && !minute) return false;
   const at = /^(?:at|@)$/.test(items[draft.index - 1]?.text ?? "");
   // "oil 48 psi, meg test five hundred lead one …": what another clause measured is none of the test's
-  const comma = items.findLastIndex((item, i) => i < draft.index && parts(item));
-  const before = items.slice(comma + 1, draft.index);
+  const before = items.slice(clauseAround(items, draft.index)[0], draft.index);
   const told = before.some(namesTest);
   if (!told && !(at && minute)) return false;
   const first = before.every(({ kind, points }) => {

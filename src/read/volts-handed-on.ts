@@ -1,28 +1,28 @@
-import { isStrongBreak } from "./breaks.ts";
+import { isParted } from "./breaks.ts";
 import { figureEach } from "./count-of-row.ts";
 import type { Draft } from "./draft.ts";
 import type { Item } from "./item.ts";
 import { onePointEach } from "./volts-colon.ts";
 
 /** "200 meg at 1000 V on all three, oil 48 psi": the volts are of the value before them in their clause. */
-function endsClause(
+function isOfLeft(
   left: Draft | undefined,
   taken: Draft,
   next: Draft | undefined,
   items: readonly Item[],
 ): boolean {
   if (left === undefined || next === undefined) return false;
-  const parted = (from: number, to: number): boolean =>
-    items.slice(from + 1, to).some((item) => item.text === "," || isStrongBreak(item));
   const ohms = left.over || left.unit?.dimension === "resistance";
-  return ohms && !parted(left.index, taken.index) && parted(taken.index, next.index);
+  return (
+    ohms && !isParted(items, left.index, taken.index) && isParted(items, taken.index, next.index)
+  );
 }
 
 /** Labels that were put with the test voltage belong to the next value: "500 volt test W to ground's …". */
 export function handOn(drafts: readonly Draft[], taken: Draft, items: readonly Item[]): void {
   const at = drafts.indexOf(taken);
   const left = drafts[at - 1];
-  const next = endsClause(left, taken, drafts[at + 1], items) ? undefined : drafts[at + 1];
+  const next = isOfLeft(left, taken, drafts[at + 1], items) ? undefined : drafts[at + 1];
   // "at 500 volts for a minute and got 38 meg": the minute is of the test
   const after = taken.after ?? taken.lasting;
   if (after !== undefined) {

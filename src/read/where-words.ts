@@ -1,5 +1,5 @@
 import { ambientBehind } from "./ambient-behind.ts";
-import { isStrongBreak } from "./breaks.ts";
+import { endsClause, isStrongBreak } from "./breaks.ts";
 import type { Draft } from "./draft.ts";
 import { type Item, itemKind, wordsFrom } from "./item.ts";
 import { role } from "./word.ts";
@@ -125,7 +125,7 @@ const intoPart =
 
 function leavesPart(items: readonly Item[], at: number): boolean {
   const behind = items[at + 2];
-  const ends = behind === undefined || behind.text === "," || isStrongBreak(behind);
+  const ends = behind === undefined || endsClause(behind);
   // "into the drier" is one item where the dictionary knows it
   const known = items[at - 1]?.text === "," ? items[at - 2] : undefined;
   const named = known?.label?.place === "liquid" && /^(?:into|in)$/.test(known.text);

@@ -1,4 +1,4 @@
-import { isStrongBreak } from "../breaks.ts";
+import { endsClause, isStrongBreak } from "../breaks.ts";
 import { COUNTED } from "../count-words.ts";
 import { type Item, itemKind, wordsFrom } from "../item.ts";
 import { type Rule, state } from "../note.ts";
@@ -118,7 +118,7 @@ function goesOut(items: readonly Item[], at: number): boolean {
 
 /** "my lock is on it, 2.5 hrs": the last that is told, parted from a lock that stays. */
 function locksUp(items: readonly Item[], i: number, behind: readonly Item[]): boolean {
-  const parted = items.slice(i - 1, i).some((one) => isStrongBreak(one) || one.text === ",");
+  const parted = items.slice(i - 1, i).some((one) => endsClause(one));
   const others = items.slice(0, i).some(isFigure);
   const lock = items.slice(0, i).findIndex(({ text }) => /^(?:lock|locks|locked|tag)$/.test(text));
   return parted && !others && behind.length === 0 && lock >= 0 && i - lock <= 10;

@@ -1,4 +1,4 @@
-import { isStrongBreak } from "../breaks.ts";
+import { endsClause } from "../breaks.ts";
 import { type Item, itemKind } from "../item.ts";
 import { role } from "../word.ts";
 
@@ -28,7 +28,7 @@ export function leavesThing(items: readonly Item[], at: number): boolean {
   if (!known) return false;
   for (let i = determined ? at + 1 : at; i < Math.min(items.length, at + 6); i++) {
     const item = items[i];
-    if (item === undefined || isStrongBreak(item) || item.text === ",") return false;
+    if (item === undefined || endsClause(item)) return false;
     if ((item.roles & role.conjunction) !== 0) return false;
     if (i > at && stays.test(item.text)) return items[i + 1]?.text !== "site";
   }

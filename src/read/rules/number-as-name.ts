@@ -1,4 +1,4 @@
-import { isStrongBreak } from "../breaks.ts";
+import { endsClause, isStrongBreak } from "../breaks.ts";
 import { type Item, itemKind } from "../item.ts";
 import { type Note, type Rule, state } from "../note.ts";
 import { role } from "../word.ts";
@@ -65,7 +65,7 @@ function tells(items: readonly Item[], i: number, plain: string): boolean {
   let words = 0;
   for (let at = typed ? i + 3 : owned ? i + 1 : i + 2; at < items.length; at++) {
     const item = items[at];
-    if (item === undefined || isStrongBreak(item) || item.text === ",") break;
+    if (item === undefined || endsClause(item)) break;
     if (item.kind === itemKind.number || item.kind === itemKind.over) return false;
     if ((item.roles & (role.same | role.zero)) !== 0 || item.unit !== undefined) return false;
     if (item.kind !== itemKind.sign) words++;

@@ -1,5 +1,5 @@
 import type { PartState } from "../../model.ts";
-import { isStrongBreak } from "../breaks.ts";
+import { endsClause, isStrongBreak } from "../breaks.ts";
 import { dueWords } from "../due-time.ts";
 import { type Item, itemKind } from "../item.ts";
 import type { Note } from "../note.ts";
@@ -252,7 +252,7 @@ function ends(next: Item | undefined): boolean {
 function notFirst(items: readonly Item[], i: number, verb: Verb): Verb | undefined {
   for (let at = i - 1; at >= 0 && at >= i - 3; at--) {
     const item = items[at];
-    if (item === undefined || isStrongBreak(item) || item.text === ",") break;
+    if (item === undefined || endsClause(item)) break;
     if (item.text === "should" || (item.roles & role.plan) !== 0)
       return verb.state === "fitted" ? { ...verb, state: "needed" } : verb;
     if ((item.roles & role.not) !== 0) return undefined;

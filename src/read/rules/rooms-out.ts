@@ -1,4 +1,4 @@
-import { isStrongBreak } from "../breaks.ts";
+import { endsClause } from "../breaks.ts";
 import { type Item, itemKind } from "../item.ts";
 import type { Note, Rule } from "../note.ts";
 import { freeNumber, textAt } from "./near.ts";
@@ -123,7 +123,7 @@ function wellOnly(note: Note, start: number): boolean {
   const rooms = roomsFrom(note, start);
   const [first] = rooms.indices;
   const before = items[start - 1];
-  const begins = before === undefined || isStrongBreak(before) || before.text === ",";
+  const begins = before === undefined || endsClause(before);
   if (first === undefined || rooms.names.length < fewest || !begins) return false;
   if (!fine.test(saidOf(items, rooms.end))) return false;
   const more = items.flatMap((item, i) =>

@@ -1,5 +1,5 @@
 import type { Reading } from "../../model.ts";
-import { isStrongBreak, isWeakBreak } from "../breaks.ts";
+import { endsClause, isStrongBreak, isWeakBreak } from "../breaks.ts";
 import { type Item, itemKind } from "../item.ts";
 import { unitCalled } from "../kinds.ts";
 import { type Note, type Rule, state } from "../note.ts";
@@ -62,7 +62,7 @@ function valueAt({ items, plain }: Note, i: number): number {
   if (!is) return -1;
   for (let at = i + 1; at < items.length && at <= i + 5; at++) {
     const item = items[at];
-    if (item === undefined || isStrongBreak(item) || item.text === ",") return -1;
+    if (item === undefined || endsClause(item)) return -1;
     if (item.kind === itemKind.over) return at;
     if (item.kind === itemKind.number) return item.owner === undefined ? at : -1;
     if ((item.roles & role.same) !== 0) return at;

@@ -1,5 +1,5 @@
 import type { Dimension } from "../../quantities/quantity.ts";
-import { isStrongBreak } from "../breaks.ts";
+import { endsClause, isStrongBreak } from "../breaks.ts";
 import { type Item, itemKind } from "../item.ts";
 import { type Note, type Rule, state } from "../note.ts";
 import { role } from "../word.ts";
@@ -87,7 +87,7 @@ function handled(items: readonly Item[], i: number, end: number): boolean {
   if (fresh.test(textAt(items, i - 1))) return true;
   for (let at = i - 1; at >= Math.max(0, i - 8); at--) {
     const item = items[at];
-    if (item === undefined || isStrongBreak(item) || item.text === ",") break;
+    if (item === undefined || endsClause(item)) break;
     if (deeds.test(item.text)) return true;
     if (freeNumber(item)) break;
   }

@@ -1,5 +1,5 @@
 import { type Status, statuses } from "../../vocabulary.ts";
-import { isStrongBreak } from "../breaks.ts";
+import { endsClause, isStrongBreak } from "../breaks.ts";
 import { isErrand, isErrandWord, isSide } from "../errand.ts";
 import { type Item, isOneWord, itemKind } from "../item.ts";
 import type { Note } from "../note.ts";
@@ -285,7 +285,7 @@ function sentenceRoles(items: readonly Item[], i: number): number {
   let roles = 0;
   for (let at = i - 1; at >= 0 && at >= i - 4; at--) {
     const item = items[at];
-    if (item === undefined || isStrongBreak(item) || item.text === ",") break;
+    if (item === undefined || endsClause(item)) break;
     roles |= item.roles;
   }
   return roles;

@@ -1,4 +1,4 @@
-import { isStrongBreak } from "../breaks.ts";
+import { endsClause, isStrongBreak } from "../breaks.ts";
 import { type Item, itemKind } from "../item.ts";
 import { type Rule, state } from "../note.ts";
 import { freeNumber, textAt } from "./near.ts";
@@ -11,7 +11,7 @@ const store = /^(?:truck|van|shop|shelf|trailer|pickup)$/;
 function lies(items: readonly Item[], i: number): boolean {
   for (let at = i + 1; at < items.length && at <= i + 6; at++) {
     const item = items[at];
-    if (item === undefined || isStrongBreak(item) || item.text === ",") return false;
+    if (item === undefined || endsClause(item)) return false;
     if (item.kind === itemKind.number) return false;
     if (store.test(item.text))
       return /^(?:on|in|at|left)$/.test(textAt(items, at - 1)) || led(items, at);
