@@ -1,7 +1,7 @@
 import type { UnitHabit } from "../model.ts";
 import type { Draft } from "./draft.ts";
 import { type Item, wordsFrom } from "./item.ts";
-import { unitCalled } from "./kinds.ts";
+import { takeFor } from "./recast.ts";
 
 /** What a cylinder of refrigerant stands at on a scale, lb and kg; common practice, no source. */
 const weights: Readonly<Record<UnitHabit, readonly [number, number]>> = {
@@ -31,10 +31,7 @@ export function bottleWeight(
     if (match === null) continue;
     // "jug 1 gave 18.6 lb": which of them
     if (match[1] === "" && Number.isInteger(draft.value) && draft.value <= mostBottles) continue;
-    draft.named = "mass";
-    draft.quantity = "mass";
-    draft.unit = unitCalled(units === "si" ? "kg" : "lb");
-    draft.assumedUnit = true;
+    takeFor(draft, "mass", units === "si" ? "kg" : "lb");
     draft.action = undefined;
   }
 }

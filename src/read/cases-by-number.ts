@@ -1,6 +1,7 @@
 import { lookUp } from "./dictionary.ts";
 import { digitOf } from "./digit-pairs.ts";
 import { named } from "./legs-by-number.ts";
+import { fresh } from "./spelled-tag.ts";
 import { isNumber, type Token, tokenKind } from "./token.ts";
 import { wordAt } from "./unsaid-token.ts";
 
@@ -56,18 +57,19 @@ function boxesByNumber(tokens: readonly Token[]): readonly Token[] {
   });
 }
 
-const wares = /^(?:dairy|meat|produce|deli|fish|seafood|bakery|beer|cheese|poultry|frozen)$/;
 const howItIs = /^(?:is|at|was|down|up|reads|still|now|sits)$/;
 /** Cases of one kind at most. Our choice, no source. */
 const mostOfKind = 12;
 
+const holdsWares = ({ text }: Token): boolean => text === "frozen" || fresh.test(text);
+
 /** "dairy 1 41 dairy 2 44", "sh on dairy 2 is 26": a case by what lies in it and its number, and then its value. */
 function waresByNumber(tokens: readonly Token[]): readonly Token[] {
-  if (!tokens.some(({ text }) => wares.test(text))) return tokens;
+  if (!tokens.some(holdsWares)) return tokens;
   return tokens.map((token, i) => {
     const value = numberOf(tokens[i + 1]);
     const next = tokens[i + 2];
-    const isCase = wares.test(token.text) && value >= 1 && value <= mostOfKind;
+    const isCase = holdsWares(token) && value >= 1 && value <= mostOfKind;
     // "dairy 3 now" is how warm it is
     const said = howItIs.test(next?.text ?? "") && tokens.slice(i + 3, i + 5).some(isNumber);
     const told = isNumber(next) || said;
@@ -84,9 +86,14 @@ function isAboveZero(tokens: readonly Token[], i: number): boolean {
   return plus?.text === "plus" && isNamed && isNumber(next);
 }
 
+function withoutPlus(tokens: readonly Token[]): readonly Token[] {
+  if (!tokens.some(({ text }) => text === "plus")) return tokens;
+  return tokens.filter((_, i) => !isAboveZero(tokens, i));
+}
+
 /** "cases 4 38 5 40 6 37": each case's number and how cold it is; the word is said once for all of them. */
 export function casesByNumber(all: readonly Token[]): readonly Token[] {
-  const tokens = waresByNumber(boxesByNumber(all).filter((_, i, list) => !isAboveZero(list, i)));
+  const tokens = waresByNumber(withoutPlus(boxesByNumber(all)));
   const at = tokens.findIndex(({ text }) => text === "cases");
   const noun = tokens[at];
   const from = tokens[at + 1]?.text === ":" ? at + 2 : at + 1;

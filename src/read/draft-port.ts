@@ -1,6 +1,6 @@
 import type { Draft } from "./draft.ts";
 import type { Item } from "./item.ts";
-import { unitCalled } from "./kinds.ts";
+import { takeFor } from "./recast.ts";
 
 /** Inches of water at most that an inducer pulls; common practice, no source. */
 const most = 5;
@@ -12,10 +12,7 @@ export function draftPort(drafts: readonly Draft[], items: readonly Item[], plai
     const told = draft.unit ?? draft.quantity ?? draft.points ?? draft.place;
     if (told !== undefined || draft.gone || draft.over || draft.value >= most) continue;
     if (Number.isInteger(draft.value)) continue;
-    draft.named = "static_pressure";
-    draft.quantity = "static_pressure";
-    draft.unit = unitCalled("in wc");
-    draft.assumedUnit = true;
+    takeFor(draft, "static_pressure", "in wc");
     // "switch is rated .62": set so by its maker
     if (items[draft.index - 1]?.text === "rated") draft.rating = "nominal";
   }

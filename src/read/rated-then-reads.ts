@@ -1,6 +1,6 @@
 import type { Draft } from "./draft.ts";
 import type { Item } from "./item.ts";
-import { unitCalled } from "./kinds.ts";
+import { takeFor } from "./recast.ts";
 
 const reads = /^(?:reads|read|reading|tests|tested|measures|measured)$/;
 
@@ -12,9 +12,6 @@ export function capThenReads(drafts: readonly Draft[], items: readonly Item[]): 
     const told = right.unit ?? right.quantity ?? right.named ?? right.points ?? right.place;
     if (told !== undefined || right.index !== left.index + 2) return;
     if (!reads.test(items[left.index + 1]?.text ?? "")) return;
-    right.named = "capacitance";
-    right.quantity = "capacitance";
-    right.unit = left.unit ?? unitCalled("microfarad");
-    right.assumedUnit = true;
+    takeFor(right, "capacitance", left.unit?.figure ?? "microfarad");
   });
 }

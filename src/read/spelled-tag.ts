@@ -76,7 +76,8 @@ function numberedCase(build: Building, i: number): SubjectSaid | undefined {
 
 /** F: fresh goods lie warmer, so a lower figure is the number of their case. Common practice, no source. */
 const coldestFresh = 20;
-const fresh = /^(?:dairy|meat|produce|deli|fish|seafood|bakery|beer|cheese|poultry)$/;
+/** What lies in a case that is kept above freezing. */
+export const fresh = /^(?:dairy|meat|produce|deli|fish|seafood|bakery|beer|cheese|poultry)$/;
 /** Words behind a figure that say how cold it is and when, and nothing of a case by that number. */
 const ofDegrees =
   /^(?:deg|degs|degree|degrees|f|c|celsius|fahrenheit|below|minus|above|now|today|again|still|and|n|but|when|this|since|by|before|after|until|then|so)$/;

@@ -2,13 +2,7 @@ import type { Draft } from "./draft.ts";
 import { nearSupply } from "./guard.ts";
 import { coilVolts } from "./guard-coil.ts";
 import type { Item } from "./item.ts";
-import { unitCalled } from "./kinds.ts";
-
-function asVolts(draft: Draft): void {
-  draft.quantity = "voltage";
-  draft.unit = unitCalled("V");
-  draft.assumedUnit = true;
-}
+import { takeFor } from "./recast.ts";
 
 const coil = /\bcoil (?:has|had|gets|got|sees) (?:only |just |about )?$/;
 const allLegs =
@@ -39,7 +33,7 @@ export function voltsOfClause(
     if (told !== undefined || draft.gone || draft.over) continue;
     const legs = onAllLegs(draft, items, plain);
     if (!legs && !coilHas(draft, items, plain)) continue;
-    asVolts(draft);
+    takeFor(draft, "voltage", "V");
     if (legs) draft.count = 3;
   }
 }

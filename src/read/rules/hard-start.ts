@@ -1,4 +1,5 @@
 import { type Rule, state } from "../note.ts";
+import { rangeOf } from "./near.ts";
 
 const put =
   /\b(?:put|added|hung|stuck|wired|fitted)(?: in| on)? (?:a|the|one|my)(?: new)? hard ?start(?: kit)?\b/;
@@ -12,12 +13,10 @@ export const hardStart: Rule = {
     const match = put.exec(note.plain);
     if (match === null) return;
     const end = match.index + match[0].length;
-    const from = note.items.findIndex((item) => item.from >= match.index);
-    const behind = note.items.findIndex((item) => item.from >= end);
-    const to = behind < 0 ? note.items.length : behind;
+    const range = rangeOf(note.items, match.index, end);
     const fitted = (part: string): void =>
-      state(note, hardStart.name, [from, to], { kind: "part", part, state: "fitted" });
-    state(note, hardStart.name, [from, to], {
+      state(note, hardStart.name, range, { kind: "part", part, state: "fitted" });
+    state(note, hardStart.name, range, {
       kind: "action",
       action: "replaced",
       what: "hard start kit",

@@ -16,18 +16,22 @@ const step = 0.25;
 const isHours = (said: string): boolean =>
   Number(said) <= most && Number.isInteger(Number(said) / step);
 
+/** Hours by unit at the end of a short text in lower case, where a farewell or their own word leads them. */
+function hoursTold(plain: string): RegExpExecArray | undefined {
+  const match = plain.length > longest ? null : told.exec(plain);
+  if (match === null) return undefined;
+  const led = plain.slice(0, match.index + match[0].indexOf(match[1] ?? ""));
+  return bye.test(led) ? match : undefined;
+}
+
 /** "leaving. 1.75 on rtu 1 and .5 on 2": how long he was at each, in quarters of an hour. */
 export const hoursOnUnits: Rule = {
   name: "<hours> on <unit>",
   heads: "on",
   needs: "number",
   apply: (note) => {
-    const match = told.exec(note.plain);
-    if (
-      match === null ||
-      !bye.test(note.plain.slice(0, match.index + match[0].indexOf(match[1] ?? "")))
-    )
-      return;
+    const match = hoursTold(note.plain);
+    if (match === undefined) return;
     const [, first = "", firstUnit, second, secondUnit] = match;
     const figures = [first, ...(second === undefined ? [] : [second])];
     const named = firstUnit !== undefined || secondUnit !== undefined;
@@ -53,12 +57,8 @@ export const hoursOnUnits: Rule = {
 
 /** The text without what it tells of hours on units, whose names say nothing of where its author is now. */
 export function withoutHoursOnUnits(text: string): string {
-  const match = text.length > longest ? null : told.exec(text.toLowerCase());
-  if (
-    match === null ||
-    !bye.test(text.toLowerCase().slice(0, match.index + match[0].indexOf(match[1] ?? "")))
-  )
-    return text;
+  const match = hoursTold(text.toLowerCase());
+  if (match === undefined) return text;
   const rest = text.slice(0, match.index);
   return rest.trim() === "" ? text : rest;
 }

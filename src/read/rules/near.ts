@@ -90,6 +90,17 @@ export function legLost(items: readonly Item[], i: number): boolean {
   return leg && lost.test(textAt(items, i + 2));
 }
 
+/** The items of a stretch of the note's letters, as a range. */
+export function rangeOf(
+  items: readonly Item[],
+  from: number,
+  to: number,
+): readonly [number, number] {
+  const first = items.findIndex((item) => item.from >= from);
+  const behind = items.findIndex((item) => item.from >= to);
+  return [first, behind < 0 ? items.length : behind];
+}
+
 /** "3.5 hrs plus 1 drive", "2 hr + .5 travel": hours of a time sheet, where the way's are told beside them. */
 export function besideTravel(items: readonly Item[], i: number): boolean {
   const [joint, count, way] = items.slice(i + 1, i + 4);

@@ -83,7 +83,8 @@ function find(note: Note): readonly Seen[] {
   const left = best === undefined && asked === 0 ? leftPlace(note) : -1;
   if (left >= 0) return [{ status: "left_site", at: left }];
   if (best === undefined && (atUnit(note) || onRoof(note))) return [{ status: "on_site", at: 0 }];
-  if (best === undefined && atPlace(note) >= 0) return [{ status: "on_site", at: atPlace(note) }];
+  const place = best === undefined ? atPlace(note) : -1;
+  if (place >= 0) return [{ status: "on_site", at: place }];
   const away = best === undefined ? minutesAway(note) : -1;
   if (away >= 0) return [{ status: "on_the_way", at: away }];
   if (best === undefined && hereFirst(note)) return [{ status: "on_site", at: hereAt(note) }];

@@ -1,4 +1,5 @@
 import { type Rule, state } from "../note.ts";
+import { rangeOf } from "./near.ts";
 
 /** "pulled new wire", "ran a new 18/2 to box B", "strung new comm cable": what was drawn in place of the old. */
 const run =
@@ -10,12 +11,10 @@ export const wireRun: Rule = {
   apply: (note) => {
     const match = run.exec(note.plain);
     if (match === null) return;
-    const end = match.index + match[0].length;
-    const from = note.items.findIndex((item) => item.from >= match.index);
-    const behind = note.items.findIndex((item) => item.from >= end);
+    const range = rangeOf(note.items, match.index, match.index + match[0].length);
     const what = match[0].includes("power") || match[0].includes("feeder") ? "power wire" : "wire";
     const comm = /comm|pair|shielded|signal/.test(note.plain) ? "comm wire" : what;
-    state(note, wireRun.name, [from, behind < 0 ? note.items.length : behind], {
+    state(note, wireRun.name, range, {
       kind: "action",
       action: "replaced",
       what: comm,
