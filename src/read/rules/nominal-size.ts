@@ -272,6 +272,9 @@ export const nominalSizes: Rule = {
   apply: (note) => {
     note.items.forEach((item, i) => {
       if (!freeNumber(item)) return;
+      // "filters dp is 1.4 inches": what they cost, no size of them
+      if (/\bdp (?:is |was |at )?$/.test(note.plain.slice(Math.max(0, item.from - 8), item.from)))
+        return;
       // "1.3 inches of static"
       if (
         textAt(note.items, i + 1) === "of" &&

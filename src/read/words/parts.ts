@@ -55,6 +55,7 @@ export const partWords: readonly (readonly [words: string, part: string])[] = [
   ["flame sensor", "flame sensor"],
   ["gas valve", "gas valve"],
   ["defrost timer|defrost clock|defrost time clock|time clock", "defrost timer"],
+  ["timer|delay timer|time delay", "timer"],
   ["defrost board|defrost control board", "defrost board"],
   ["terminal block", "terminal block"],
   ["accumulator|suction accumulator", "accumulator"],
