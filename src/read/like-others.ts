@@ -43,7 +43,7 @@ export function outOfGear(draft: Draft, items: readonly Item[], context: Context
 /** "volts 461 459 433 L1 22.4", "comp 1 4.8 kW 187": so far from the volts or kilowatts before is something else. */
 export function otherSize(from: Draft, to: Draft): boolean {
   if (from.quantity === "power" && from.value > 0 && to.value > from.value * 5) return true;
-  // "24.9 vac R to C, T1-T2 0.58": nor is what is so far below the control's
+  // "24.9 vac R to C, T1-T2 0.58": nor is what is so far below the control's; common practice, no source
   const most = from.value >= 90 ? 5 : 20;
   return from.quantity === "voltage" && to.value > 0 && to.value < from.value / most;
 }

@@ -251,7 +251,7 @@ export function inRow(items: readonly Item[], left: Draft, right: Draft): boolea
   const drawn = left.unit?.dimension === "current" || /^(?:RLA|FLA|MCA)$/.test(left.rating ?? "");
   const amps = drawn && left.value > 0 && right.unit === undefined && right.rating === undefined;
   if (amps && right.value >= 90 && right.value > 8 * left.value) return false;
-  // "T1-T2 0.74 ohm, 480 leg to leg all three": behind a figure in ohms no bare one is so far from it
+  // "T1-T2 0.74 ohm, 480 leg to leg all three": behind a figure in ohms no bare one is so far from it; common practice, no source
   const ohms = left.ownUnit && left.unit?.factor === 1 && left.unit.dimension === "resistance";
   if (ohms && !right.ownUnit && right.value >= 90 && right.value > 30 * left.value) return false;
   return (
