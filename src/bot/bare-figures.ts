@@ -13,9 +13,16 @@ const thing =
   /\b(?:receiver|accumulator|sight ?glass|oil|sump|tank|pump|fan|valve|damper|economi[sz]er|blower|belt|coil|heater|drain|float|louver|crankcase|compressor|comp|condenser|evaporator|evap|unloader|slide|vfd|drive)\b/i;
 const unit = /\d\s*(?:%|percent|pct|hz|rpm|turns?|clicks?|inch(?:es)?|in\b)/i;
 
+/** "sp .9 before .55 after": nobody counts in tenths, so it was measured. */
+const decimal = /^-?\d{0,3}[.,]\d{1,3}$/;
+
 /** "receiver at 10 percent": a figure of the machine for which there is no quantity, so it is told as not read. */
 export function isUnreadReport({ role, text }: Message, { unread }: Understood): boolean {
-  return role === "tech" && thing.test(text) && unread.some((one) => unit.test(one));
+  if (role !== "tech") return false;
+  return (
+    (thing.test(text) && unread.some((one) => unit.test(one))) ||
+    unread.some((one) => decimal.test(one))
+  );
 }
 
 /** "345 at 74": two or more values and nothing else, so a report though nobody can say of what. */

@@ -1,14 +1,20 @@
 import type { Job, Span, Statement, Understood } from "../model.ts";
 import { sameWord, wordsOf } from "../record/names.ts";
+import { namesSite } from "./names-site.ts";
 
 const done = /([\p{L}\p{N}-]+)(?:\s+job)?(?:\s+is|\s+all)?\s+done\b/giu;
+
+/** "done with quarry ln", "that's it for the clinic": the name behind it. */
+const doneWith =
+  /\b(?:(?:all )?(?:done|finished|through) with|that(?:['’]?s| is) (?:it|all|everything) (?:for|at)) (?:the )?((?:[\p{L}\p{N}'’-]+ ?){1,4})(?=[.,;!]|$)/giu;
 
 /** "Hazelport done, leaving": only who knows the job's name can tell that this is its status. */
 export function withNamedDone(understood: Understood, text: string, job: Job): Understood {
   const known = [...wordsOf(job.site ?? ""), ...wordsOf(job.equipment ?? "")];
-  const match = [...text.matchAll(done)].find(([, word = ""]) =>
-    wordsOf(word).some((part) => part.length > 2 && known.some((name) => sameWord(part, name))),
-  );
+  const match =
+    [...text.matchAll(done)].find(([, word = ""]) =>
+      wordsOf(word).some((part) => part.length > 2 && known.some((name) => sameWord(part, name))),
+    ) ?? [...text.matchAll(doneWith)].find(([, words = ""]) => namesSite(words, job));
   if (match === undefined) return understood;
   const already = understood.statements.some(
     (said) => said.kind === "status" && said.status === "done",

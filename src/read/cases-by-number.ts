@@ -35,19 +35,37 @@ function numbersFrom(tokens: readonly Token[], from: number): readonly number[] 
   return found;
 }
 
-/** Boxes of one site, and how warm a figure behind a box's number is at least: it is no second degree. Our choice, no source. */
-const boxes = { most: 9, least: 20 } as const;
+/** How warm a figure behind a box's number is at least: it is no second degree. Our choice, no source. */
+const boxes = { least: 20 } as const;
 
-/** "box 1 38 box 2 40", "box 1 at 38, box 2 at 36": the number of a box, and then how warm it is. */
-function boxesByNumber(tokens: readonly Token[]): readonly Token[] {
-  const found = tokens.flatMap((token, i) => {
+/** Where a box is told by a number that can be no second degree of it: one digit, and no unit behind it. */
+function boxNumbers(tokens: readonly Token[]): readonly number[] {
+  return tokens.flatMap(({ text }, i) => {
     const number = tokens[i + 1];
-    if (token.text !== "box" || number?.kind !== tokenKind.number) return [];
-    const at = /^(?:at|@)$/.test(tokens[i + 2]?.text ?? "") ? i + 3 : i + 2;
-    const value = tokens[at];
-    const named = Number.isInteger(number.value) && number.value >= 1 && number.value <= boxes.most;
-    const warm = value?.kind === tokenKind.number && value.value >= boxes.least;
-    return named && warm && value.glued !== true ? [{ at, number }] : [];
+    if (text !== "box" || number?.kind !== tokenKind.number || !/^[1-9]$/.test(number.text))
+      return [];
+    const unit = tokens[i + 2]?.word?.unit?.dimension;
+    return unit === "temperature" && !isNumber(tokens[i + 3]) ? [] : [i + 1];
+  });
+}
+
+/**
+ * "box 1 38 box 2 40", "box 1 at 38, box 2 at 36", "box 1 38 box 2 -5": the number of a box, and then how
+ * warm it is. One alone is a number where the figure behind it can be no second degree.
+ */
+function boxesByNumber(tokens: readonly Token[]): readonly Token[] {
+  const numbers = boxNumbers(tokens);
+  if (numbers.length === 0) return tokens;
+  const several = new Set(numbers.map((at) => tokens[at]?.value)).size > 1;
+  const found = numbers.flatMap((at) => {
+    const number = tokens[at];
+    const from = /^(?:at|@)$/.test(tokens[at + 1]?.text ?? "") ? at + 2 : at + 1;
+    const below = /^(?:-|minus)$/.test(tokens[from]?.text ?? "");
+    const value = tokens[below ? from + 1 : from];
+    if (number === undefined || value?.kind !== tokenKind.number) return [];
+    const fine = value.text.includes(".") || value.value >= boxes.least;
+    const warm = !below && fine && value.glued !== true;
+    return warm || several ? [{ at: from, number }] : [];
   });
   if (found.length === 0) return tokens;
   return tokens.flatMap((token, i) => {

@@ -19,7 +19,7 @@ import { slashed } from "./slashed-labels.ts";
 import { strokeDegrees } from "./stroke-degrees.ts";
 import { timesFirst } from "./times-first.ts";
 import { waterPairs, waterSides } from "./water-sides.ts";
-import { waterWay } from "./water-way.ts";
+import { airWay, outOfCoil, waterWay } from "./water-way.ts";
 import { inAndOut } from "./where-words.ts";
 import { wideOpen } from "./wide-open.ts";
 
@@ -74,4 +74,14 @@ export const besideEachOther = passes(
   },
   { look: ({ drafts, items }) => wideOpen(items, drafts), heads: "is|being" },
   { look: ({ drafts, items }) => waterWay(items, drafts), heads: "return|supply" },
+  {
+    look: ({ drafts, items }) => outOfCoil(items, drafts),
+    heads: "out|leaving",
+    several: true,
+  },
+  {
+    look: ({ drafts, items }) => airWay(items, drafts),
+    heads: "entering|leaving|ent|lvg",
+    several: true,
+  },
 );

@@ -11,6 +11,9 @@ const mostInches = 16;
 /** Pascals at most, of the same. */
 const mostPa = 4000;
 
+/** "high fire manifold": a name that begins with its fire. */
+const byFire = /^(?:high|hi|low|lo)$/;
+
 /** "gas 7.2 in 3.5 out", "gas in 7.2 out 3.5", where nothing was charged. */
 function inAndOut(items: readonly Item[]): boolean {
   const at = items.findIndex(({ text }) => text === "gas");
@@ -25,13 +28,22 @@ function inAndOut(items: readonly Item[]): boolean {
 
 /** "manifold 3.5 high 1.7 low": the fires, no sides of a plant. */
 function ofFire(draft: Draft, items: readonly Item[]): boolean {
-  const fire = /^(?:high|hi|low|lo)$/;
-  const [before, behind] = [items[draft.index - 1], items[draft.index + 1]];
-  return fire.test(before?.text ?? "") || fire.test(behind?.text ?? "");
+  const led = items[draft.index - 1]?.text === "at" ? draft.index - 2 : draft.index - 1;
+  const [before, behind] = [items[led], items[draft.index + 1]];
+  return byFire.test(before?.text ?? "") || byFire.test(behind?.text ?? "");
 }
 
-/** "high fire manifold": a name that begins with its fire. */
-const byFire = /^(?:high|hi|low|lo)$/;
+/** "hi fire 3.5 low 1.6": what a burner is set to, whose pressure is told by nothing else. */
+function firesTold(items: readonly Item[]): boolean {
+  return items.some(({ text }, i) => {
+    const [before, next] = [items[i - 1], items[i + 1]];
+    // "hi" at the head of a message is taken for a greeting
+    if (text !== "fire" || (before !== undefined && !byFire.test(before.text))) return false;
+    const is = standing.test(next?.text ?? "") || next?.text === "at";
+    return items[is ? i + 2 : i + 1]?.kind === itemKind.number;
+  });
+}
+
 const standing = /^(?:is|at|holds|holding|sits|sitting|stays|reads|reading|running|around|about)$/;
 
 /** "gas mani 3.4 inlet 6.8": what burns has a few inches of water, on both sides of its valve. */
@@ -47,7 +59,7 @@ export function gasTrain(
     const of = (text = ""): boolean => train.test(text) || byFire.test(text);
     return !draft.gone && labels.some((i) => of(items[i]?.text));
   });
-  if (!named && !inAndOut(items)) return;
+  if (!named && !inAndOut(items) && !firesTold(items)) return;
   for (const draft of drafts) {
     if (draft.gone || (draft.unit !== undefined && draft.unit.figure !== "mbar")) continue;
     if (draft.points !== undefined || draft.over) continue;

@@ -3,13 +3,17 @@ import type { Draft } from "./draft.ts";
 import type { Item } from "./item.ts";
 import { quantityOf, unitCalled } from "./kinds.ts";
 
-function lastLike(
-  context: Context,
-  quantity: Draft["quantity"],
-): Context["readings"][number] | undefined {
+/** "blower 4.4 fla 5.2" behind a flame of 0.4 microamp: no motor draws so little, and no plate says it. */
+function ofMotor(draft: Draft, unit: string): boolean {
+  if (unit !== "microamp" && unit !== "mA") return false;
+  return draft.named === "current" || draft.rating !== undefined || draft.thing !== undefined;
+}
+
+function lastLike(context: Context, draft: Draft): Context["readings"][number] | undefined {
   for (let i = context.readings.length - 1; i >= 0; i--) {
     const reading = context.readings[i];
-    if (reading?.quantity === quantity && reading?.figure.unit !== "") return reading;
+    if (reading?.quantity !== draft.quantity || reading?.figure.unit === "") continue;
+    if (reading !== undefined && !ofMotor(draft, reading.figure.unit)) return reading;
   }
   return undefined;
 }
@@ -157,7 +161,7 @@ export function plusKilograms(draft: Draft, left: Draft | undefined, items: read
 export function habitUnit(draft: Draft, context: Context): void {
   kilograms(draft, context);
   if (draft.quantity === undefined || draft.unit !== undefined) return;
-  const last = lastLike(context, draft.quantity);
+  const last = lastLike(context, draft);
   const { habit } = quantityOf(draft.quantity);
   const figure =
     last !== undefined && sameWorld(draft, last.figure.unit)

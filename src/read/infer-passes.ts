@@ -21,7 +21,7 @@ import { onARated } from "./on-a-rated.ts";
 import { linesOfSide, onASupply, voltsAtTerminals } from "./on-a-supply.ts";
 import { pairAgain } from "./pair-again.ts";
 import { pairByPlate } from "./pair-by-plate.ts";
-import { pairVolts } from "./pair-volts.ts";
+import { boxVolts, pairVolts } from "./pair-volts.ts";
 import { pairsAgain } from "./pairs-again.ts";
 import { passes } from "./pass.ts";
 import { pinAgain } from "./pin-again.ts";
@@ -72,6 +72,7 @@ export const bySaying = passes(
     look: ({ drafts, items }) => pairVolts(drafts, items),
     heads: "pair|comm|comms|network|f1|f1f2",
   },
+  { look: ({ drafts, items, context }) => boxVolts(drafts, items, context), heads: "box" },
   { look: ({ drafts, context }) => lineTooHot(drafts, context.units) },
   {
     look: ({ drafts, items }) => onARated(drafts, items),

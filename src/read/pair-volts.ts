@@ -1,3 +1,4 @@
+import type { Context } from "./context.ts";
 import type { Draft } from "./draft.ts";
 import type { Item } from "./item.ts";
 import { itemKind } from "./item.ts";
@@ -10,11 +11,19 @@ const pairs = /^(?:pair|comm|comms|bus|network|f1|f1f2)$/;
 const verbs =
   /^(?:is|at|reads|read|shows|has|sits|sitting|measures|was|only|about|volts|line|wires|terminals|[:=])$/;
 
+const where = /^(?:odu|idu|outdoor|indoor|unit|board|box|head|cassette|controller)$/;
+
 /** "pair reads 15.2 at the outdoor": the pair's name, words that measure it, the figure. */
 function ofPair(draft: Draft, items: readonly Item[]): boolean {
   let at = draft.index - 1;
+  if (where.test(items[at]?.text ?? "")) {
+    const led = /^(?:the|our)$/.test(items[at - 1]?.text ?? "") ? at - 2 : at - 1;
+    if (/^(?:at|on|in)(?: the| our)?$/.test(items[led]?.text ?? "")) at = led - 1;
+  }
   while (verbs.test(items[at]?.text ?? "")) at--;
   const head = items[at]?.text ?? "";
+  // "F1 F2 at the odu 19.1"
+  if (/^f2$/i.test(head) && /^(?:f1|\/|-)$/i.test(items[at - 1]?.text ?? "")) return true;
   // "the last pair is 1.7": of three windings, no wires that talk
   if (/^(?:last|other|next|first|second|third|each)$/.test(items[at - 1]?.text ?? "")) return false;
   return at < draft.index - 1 && pairs.test(head) && head !== "bus";
@@ -56,6 +65,26 @@ export function pairVolts(list: readonly Draft[], items: readonly Item[]): void 
       elsewhere.test(items[draft.index + 1]?.text ?? "");
     if (!moved && !goesOn && !ofPair(draft, items)) continue;
     told = true;
+    takeFor(draft, "voltage", "V");
+    draft.kind ??= "dc";
+    draft.place = undefined;
+  }
+}
+
+const ofBox = /^box \d$/;
+
+/** "comm at box 2 was 0 vdc, box 1 has 18.6": a branch box of which volts were told, no cold room's degrees. */
+export function boxVolts(list: readonly Draft[], items: readonly Item[], context: Context): void {
+  const atBox = (draft: Draft): boolean =>
+    draft.before.some((index) => items[index]?.label?.place === "box");
+  const told =
+    list.some((draft) => draft.unit?.dimension === "voltage" && atBox(draft)) ||
+    context.readings.some(
+      ({ quantity, subject }) => quantity === "voltage" && ofBox.test(subject ?? ""),
+    );
+  if (!told) return;
+  for (const draft of list) {
+    if (!isBare(draft, items) || !atBox(draft)) continue;
     takeFor(draft, "voltage", "V");
     draft.kind ??= "dc";
     draft.place = undefined;

@@ -12,6 +12,7 @@ import { dampBehind } from "./damp-behind.ts";
 import { dropDenied, dropNots } from "./denied.ts";
 import { deniedAgain } from "./denied-again.ts";
 import { airsOfRooms, dischargeAir } from "./discharge-air.ts";
+import { ductStatic } from "./duct-static.ts";
 import { eitherPoint } from "./either-point.ts";
 import { endsOfPart } from "./ends-of-part.ts";
 import { fittedReads } from "./fitted-reads.ts";
@@ -206,8 +207,9 @@ export const byWords = passes(
   { look: ({ drafts, items }) => legsPulled(drafts, items), heads: "pulled", several: true },
   {
     look: ({ drafts, items, context }) => gasTrain(drafts, items, context.units),
-    heads: "gas|mani|manif|manifold|burner|regulator",
+    heads: "gas|mani|manif|manifold|burner|regulator|fire",
   },
+  { look: ({ drafts, items }) => ductStatic(drafts, items), heads: "sp" },
   { look: ({ drafts, items }) => countOfRow(drafts, items), several: true },
   { look: ({ drafts, items }) => regulatorEnds(drafts, items), heads: "epr|eprs" },
   {

@@ -42,6 +42,7 @@ import { applyRules, asides, remarks } from "./rules/list.ts";
 import { sameThen } from "./same-then.ts";
 import { scan } from "./scan.ts";
 import { withoutTalk } from "./small-talk.ts";
+import { spokenSeries } from "./spoken-series.ts";
 import { startPart } from "./start-part.ts";
 import { withSubscripts } from "./subscripts.ts";
 import { tankLetters } from "./tank-fill.ts";
@@ -113,6 +114,7 @@ export function begin(text: string, context: Context): { note: Note; tokens: rea
   isolated(items, context.testing === "vacuum" ? "vacuum" : last);
   unsaidStops(items);
   dotTimes(items, even);
+  spokenSeries(items);
   pairThenLines(items);
   pairBehindSaturation(items);
   testApart(items);

@@ -208,8 +208,10 @@ export function fromContext(draft: Draft, items: readonly Item[], context: Conte
   // no weight goes on in a figure that is no like of it, nor beside a motor's name
   const ofMotor = /^(?:compressor|fan|motor)\b/.test(draft.subject ?? "");
   const live = context.live === true;
+  // "now 3.6" goes on with what was measured, not with how long something took
   const candidates = latest(context).filter(
     (one) =>
+      one.quantity !== "duration" &&
       !(live && ofDeadMotor.has(one.quantity)) &&
       (one.quantity !== "mass" || (!ofMotor && isNear(draft.value, one))),
   );

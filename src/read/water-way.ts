@@ -20,3 +20,40 @@ export function waterWay(items: readonly Item[], drafts: readonly Draft[]): void
     right.place = left.place === "water_out" ? "water_in" : "water_out";
   });
 }
+
+const ofWater =
+  /^(?:water|wtr|gpm|chw|hw|tower|loop|chiller|boiler|cond|condenser|evap|evaporator|glycol|pump)$/;
+
+/** "55 leaving the coil 76 entering", "supply 54, entering 75": behind the one way of the air its other, where no water is spoken of. */
+export function airWay(items: readonly Item[], drafts: readonly Draft[]): void {
+  drafts.forEach((right, order) => {
+    const left = drafts[order - 1];
+    const other = right.place === "water_in" ? "supply_air" : "return_air";
+    if (left?.place !== other || (right.place !== "water_in" && right.place !== "water_out"))
+      return;
+    const words = [...right.before, ...right.behind].map((index) => items[index]);
+    const named = words.filter((item) => item?.label?.place !== undefined);
+    if (named.length !== 1 || !/^(?:entering|leaving|ent|lvg)$/.test(named[0]?.text ?? "")) return;
+    if (items.some(({ text }) => ofWater.test(text))) return;
+    right.place = right.place === "water_in" ? "return_air" : "supply_air";
+  });
+}
+
+/** "62 out of the coil 78 return", "55 leaving the coil 76 entering": what comes out of the coil, beside what returns to it. */
+export function outOfCoil(items: readonly Item[], drafts: readonly Draft[]): void {
+  if (drafts.some(({ unit }) => unit?.dimension === "pressure")) return;
+  const returns = drafts.filter(
+    ({ place, behind, before }) =>
+      place === "return_air" ||
+      [...behind, ...before].some((index) => items[index]?.text === "entering"),
+  );
+  if (returns.length === 0) return;
+  for (const draft of drafts) {
+    if (draft.unit !== undefined && draft.unit.dimension !== "temperature") continue;
+    const behind = items.slice(draft.index + 1, draft.index + 4).map(({ text }) => text);
+    if (!/^(?:out|leaving)(?: of)?(?: the)? coil\b/.test(behind.join(" "))) continue;
+    if (!returns.some((one) => one !== draft)) continue;
+    draft.place = "supply_air";
+    draft.quantity ??= "temperature";
+  }
+}

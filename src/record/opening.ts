@@ -6,11 +6,13 @@ import { opensLater } from "./opens-later.ts";
 import { isTrouble, splitOpening } from "./split-opening.ts";
 
 const opener = new RegExp(
-  String.raw`^\s*${greetingAhead}(?:new|open(?:ing)?(?: a)?(?: new)?|add(?: a)?(?: new)?)\s+(?:job|call|ticket|service call)\b\s*(?:at|for|:|,|-|–|—)?\s*`,
+  String.raw`^\s*${greetingAhead}(?:(?:new|open(?:ing)?(?: a)?(?: new)?|add(?: a)?(?: new)?)\s+(?:job|call|ticket|service call)\b|job(?=\s+for\b))\s*(?:at|for|:|,|-|–|—)?\s*`,
   "i",
 );
 /** "site: Smith & Sons": the field's name is no part of it. */
 const label = /^(?:site|place|location|address|customer|account)\s*[:=-]\s*/i;
+/** "Marek: Tamarack Grocer, …": whose it is stands before a site of several words. */
+const whose = /^@?\p{Lu}[\p{L}'-]+:\s*(?=\p{Lu}[\p{L}'-]+ \p{Lu})/u;
 const tagPattern = /\b[A-Z]{1,5}[- ]?\d{1,3}[A-Z]?\b/g;
 
 /** Whether a message opens a job by its first words. */
@@ -27,7 +29,7 @@ export function openingFrom(
   statement: Extract<Statement, { kind: "open_job" }> | undefined,
   world: World & { readonly people: readonly string[] },
 ): Opening {
-  const body = message.text.replace(opener, "").replace(label, "");
+  const body = message.text.replace(opener, "").replace(label, "").replace(whose, "");
   const { head, rest } = splitOpening(body);
   // the place stands in front; "Sorrel after Hazelport" names another job's
   const named = namesIn(head, world);

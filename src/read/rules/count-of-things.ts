@@ -203,7 +203,9 @@ export const counts: Rule = {
       }
       const counted = !measures(items[i - 1]) || countNoun(items[i + 3]);
       // "3 of 5", "3 out of 5": "out of" is one item
-      const of = text === "of" || (text === "out" && next !== undefined && next.to > next.from + 3);
+      const of =
+        text === "of" ||
+        (text === "out" && /^out\s+of$/.test(note.plain.slice(next?.from, next?.to)));
       // "14 of 15 RLA"
       const rated = items[i + 3]?.label?.rating !== undefined;
       if (of && counted && !rated && freeNumber(items[i + 2]) && items[i + 2]?.unit === undefined) {

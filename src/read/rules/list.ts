@@ -17,6 +17,7 @@ import { countOfSizes } from "./count-of-size.ts";
 import { counts } from "./count-of-things.ts";
 import { dates } from "./date.ts";
 import { defrostFailsafe } from "./defrost-failsafe.ts";
+import { defrostsADay } from "./defrosts-a-day.ts";
 import { differences } from "./difference-of-amount.ts";
 import { doneWith } from "./done-with.ts";
 import { dottedRooms } from "./dotted-rooms.ts";
@@ -171,6 +172,7 @@ export const asides: readonly Rule[] = [
   laborRule,
   pacedTimes,
   dates,
+  defrostsADay,
   defrostFailsafe,
   differences,
   stock,

@@ -76,7 +76,12 @@ function spokenGas(note: Note, i: number): number | undefined {
   const found = spokenName(note, i);
   if (found === undefined || !/[a-f]$/.test(found.name)) return undefined;
   const before = note.items[i - 1];
+  // "condensing unit running four oh four a": what it runs on, where no such current was spoken of
+  const runsOn =
+    Number.parseInt(found.name, 10) >= 400 &&
+    /^(?:running|runs|on|uses|its|it's|with|has|a|an|the)$/.test(before?.text ?? "");
   const named =
+    runsOn ||
     note.items[i]?.gas === true ||
     before?.text === "of" ||
     before?.unit?.dimension === "mass" ||

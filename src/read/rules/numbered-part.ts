@@ -56,6 +56,28 @@ function isCase({ items, plain }: Note, i: number): boolean {
   return before.test(plain.slice(Math.max(0, noun.from - 24), noun.from));
 }
 
+const boxState =
+  /^(?:has|head|heads|dead|fine|ok|okay|good|down|out|rooms|feeds|serves|lost|still|works|working)$/;
+
+/** "box 2 has 208 on L1 L2", "206 and 208 are on box 2", "box 2 head dead, box 1 fine": a branch box by its number, no cold room's degrees. */
+function isBox({ items, plain }: Note, i: number): boolean {
+  const ofBox = (at: number): boolean =>
+    /\bbox$/.test(plain.slice(items[at - 1]?.from ?? 0, items[at - 1]?.to ?? 0));
+  if (!ofBox(i)) return false;
+  if (/^(?:on|off|from|by|under|same)$/.test(items[i - 2]?.text ?? "")) return true;
+  const is = /^(?:is|are|was|,)$/.test(items[i + 1]?.text ?? "");
+  const said = items[is ? i + 2 : i + 1];
+  if (said?.text === "has") return true;
+  // "box 2, still climbing" is how cold it is
+  if (boxState.test(said?.text ?? "") && said?.text !== "still") return true;
+  const others = items.some(
+    (item, at) =>
+      at !== i &&
+      (/^box [1-9]$/.test(item.subject ?? "") || (/^[1-9]$/.test(item.text) && ofBox(at))),
+  );
+  return others;
+}
+
 const counted =
   /(?:^|\s)(?:boards?|modules?|pcbs?|controllers?|cassettes?|indoors|grp|group|bank|tnk|stage|tap)$/;
 
@@ -127,10 +149,7 @@ export const numberedParts: Rule = {
       if (!freeNumber(item) || item.unit !== undefined || item.fraction) return;
       if (!Number.isInteger(item.value) || item.value < 1 || item.value > PARTS) return;
       if (item.text.includes(".")) return;
-      // "box 2 has 208 on L1 L2": a branch box by its number, no cold room's degrees
-      const box = /\bbox$/.test(note.plain.slice(items[i - 1]?.from ?? 0, items[i - 1]?.to ?? 0));
-      const led = /^(?:on|off|from|by|under)$/.test(items[i - 2]?.text ?? "");
-      if (box && (led || items[i + 1]?.text === "has")) {
+      if (isBox(note, i)) {
         state(note, numberedParts.name, [i, i + 1], { kind: "note", about: "place" });
         return;
       }

@@ -65,6 +65,19 @@ function assignedIn(text: string): { readonly name: string; readonly from: numbe
 /** "… Hall condensing unit six": what kind of unit it is goes with it, not with the site. */
 const kindOfUnit = /\s+(condensing|outdoor|indoor|packaged|package|make-?up air|air handling)$/i;
 
+const forName = /^(@?\p{Lu}[\p{L}'-]+):\s*(?=\p{Lu}[\p{L}'-]+ \p{Lu})/u;
+
+/** "Job for Marek: Tamarack Grocer, …", "new job Olaf: Brickyard Lofts RTU-5": whose it is stands before the colon, a site of several words behind it. */
+function forWhom(
+  text: string,
+  head: number,
+): { readonly name: string; readonly to: number } | undefined {
+  const said = forName.exec(text.slice(head));
+  return said?.[1] === undefined
+    ? undefined
+    : { name: said[1].replace("@", ""), to: head + said[0].length };
+}
+
 const placeOf = (site: string): { readonly site?: string } => (site === "" ? {} : { site });
 
 /** "New job: <site> <tag>, <complaint>. <person>" */
@@ -72,11 +85,14 @@ export const openJob: Rule = {
   name: "new job: <site> <unit>, <complaint>. <person>",
   heads: "new|open|job",
   apply: (note) => {
-    const head = headEnd(note.plain);
-    if (head < 0) return;
+    const start = headEnd(note.plain);
+    if (start < 0) return;
     const { text } = note;
-    const assigned = assignedIn(text);
-    const end = assigned?.from ?? text.length;
+    const whose = forWhom(text, start);
+    const head = whose?.to ?? start;
+    const behindAll = assignedIn(text);
+    const assigned = whose ?? behindAll;
+    const end = whose === undefined ? (behindAll?.from ?? text.length) : text.length;
     const comma = text.indexOf(",", head);
     const cut = comma < 0 || comma > end ? end : comma;
     const tag = tagIn(note, head, cut);

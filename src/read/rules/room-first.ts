@@ -42,6 +42,28 @@ function speaksOn(note: Note, i: number): boolean {
   return figure && (next.unit === undefined || next.unit.dimension === "temperature");
 }
 
+const joint = /^(?:and|&|,|plus)$/;
+const ofSeveral = /^(?:same|share|shares|both|all|on|feed|fed|hang|hangs)$/;
+
+/** "206 and 208 same box", "204, 206 both warm": known rooms in a row, and what they have in common. */
+function severalEnd(note: Note, i: number): number {
+  const { items } = note;
+  let end = i + 1;
+  while (joint.test(textAt(items, end)) && isRoom(note, items[end + 1])) end += 2;
+  const said = textAt(items, end);
+  return end > i + 1 && (ofSeveral.test(said) || goesOn.test(said)) ? end : i;
+}
+
+/** "206 and 208 same box, 210 on box 1": one more of the floor, beside rooms that are known. */
+function besideKnown(note: Note, i: number): boolean {
+  const { items } = note;
+  const item = items[i];
+  if (!freeNumber(item) || item.unit !== undefined || !/^[1-9]\d{2,3}$/.test(item.text))
+    return false;
+  if (textAt(items, i + 1) !== "on" || !/^(?:box|bb)\b/.test(textAt(items, i + 2))) return false;
+  return [...(note.context.rooms ?? [])].some((room) => room.length === item.text.length);
+}
+
 /** "204's blowing 54", "206 supply 55 return 76", "EEV on 204 stuck": a room that was named before. */
 export const roomFirst: Rule = {
   name: "<room named before>",
@@ -49,7 +71,16 @@ export const roomFirst: Rule = {
   apply: (note) => {
     const { items } = note;
     items.forEach((item, i) => {
-      if (item.kind !== itemKind.number || !isRoom(note, item)) return;
+      if (item.kind !== itemKind.number) return;
+      if (besideKnown(note, i)) {
+        state(note, roomFirst.name, [i, i + 1], { kind: "note", about: "place" });
+        return;
+      }
+      if (!isRoom(note, item)) return;
+      for (let at = i; at < severalEnd(note, i); at++)
+        if (items[at]?.kind === itemKind.number)
+          state(note, roomFirst.name, [at, at + 1], { kind: "note", about: "place" });
+      if (item.owner !== undefined) return;
       const before = items[i - 1];
       const first = before === undefined || isStrongBreak(before) || isWeakBreak(before);
       if (!leads.test(textAt(items, i - 1)) && !(first && speaksOn(note, i))) return;

@@ -69,11 +69,11 @@ const places: readonly Row[] = [
     { place: "oil", hint: "temperature" },
   ],
   [
-    "return air|extract air|extract air temp|extract temp|ent air|entering air temp|return|ra|rat|ret|return temp|return air temp|ret air|return air temperature|entering air|entering air temp|eat|return tmp|ra temp|rtn|rtn air|return temperature|return duct|rtrn air|returns|air in|ret temp|return drybulb|return dry bulb|r a|return grille|dry bulb return|air on|air on temp|air on coil|on coil|on coil temp|coil on|air entering",
+    "return air|extract air|extract air temp|extract temp|ent air|entering air temp|return|ra|rat|ret|return temp|return air temp|ret air|return air temperature|entering air|entering air temp|eat|return tmp|ra temp|rtn|rtn air|return temperature|return duct|rtrn air|returns|air in|ret temp|return drybulb|return dry bulb|r a|return grille|dry bulb return|air on|air on temp|air on coil|entering the coil|entering coil|going into the coil|onto the coil|on coil|on coil temp|coil on|air entering",
     { place: "return_air", hint: "temperature" },
   ],
   [
-    "supp|supp air|supp temp|da|lvg air|lvg air temp|supply air|outlet air|outlet air temp|sa|sup|supply temp|supply air temp|sup air|supply air temperature|leaving air|leaving air temp|lat|discharge air|discharge air temp|dat|supply tmp|sa temp|splt air|supply temperature|supply duct|air out|sup temp|supply|plenum|supply plenum|s a|supply register|vent temp|supply air's|discharge air temperature|supply grille|dis air|disch air|air off|air off temp|air off coil|off coil|off coil temp|air leaving",
+    "supp|supp air|supp temp|da|lvg air|lvg air temp|supply air|outlet air|outlet air temp|sa|sup|supply temp|supply air temp|sup air|supply air temperature|leaving air|leaving air temp|lat|discharge air|discharge air temp|dat|supply tmp|sa temp|splt air|supply temperature|supply duct|air out|sup temp|supply|plenum|supply plenum|s a|supply register|vent temp|supply air's|discharge air temperature|supply grille|dis air|disch air|air off|air off temp|air off coil|off coil|off coil temp|off the coil|air leaving",
     { place: "supply_air", hint: "temperature" },
   ],
   [
@@ -221,7 +221,7 @@ const ratings: readonly Row[] = [
     { rating: "FLA", quantity: "current" },
   ],
   [
-    "nameplate|name plate|np|data plate|dataplate|tag|on tag|on the tag|on the plate|plate|off the plate|per the plate|from the plate|off the tag|nmplt|rating plate|serial plate|on the nameplate|name tag|nametag|off the nameplate|data tag|on the data plate|tag says|plate says|nameplate says|per nameplate|per tag|per plate|nameplated|says on the can|stamped on it|on the can|says on the can",
+    "nameplate|name plate|np|npl|pl|data plate|dataplate|tag|on tag|on the tag|on the plate|plate|off the plate|per the plate|from the plate|off the tag|nmplt|rating plate|serial plate|on the nameplate|name tag|nametag|off the nameplate|data tag|on the data plate|tag says|plate says|nameplate says|per nameplate|per tag|per plate|nameplated|says on the can|stamped on it|on the can|says on the can",
     { rating: "nominal", plate: true },
   ],
   [
