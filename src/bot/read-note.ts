@@ -107,6 +107,16 @@ function isWet(memory: Memory, job: number | undefined, units: UnitsAt["all"]): 
   return units.some((unit) => unit.tag === tag && waterThrough.test(unit.kind ?? ""));
 }
 
+/** Does the job's unit run on carbon dioxide, by the office's list or by what it was opened for? */
+function runsOnCo2(memory: Memory, job: number | undefined, units: UnitsAt["all"]): boolean {
+  const found = job === undefined ? undefined : jobAt(memory, job);
+  if (found === undefined) return false;
+  if (/\b(?:co2|r-?744|transcritical)\b/i.test(found.complaint ?? "")) return true;
+  return units.some(
+    ({ tag, refrigerant }) => tag === found.equipment && /744|co2/i.test(refrigerant ?? ""),
+  );
+}
+
 /** What a text was read as, and all that this followed from but the context that stood before it. */
 interface ReadIn {
   readonly text: string;
@@ -130,11 +140,14 @@ function readIn(
   if (had?.text === text && had.at === at && had.units === units) return had;
   const context = atTime(before, at);
   const rooms = job === undefined ? [] : [...roomsOf(memory, job), ...roomsCalled(memory, job)];
-  const wet = isWet(memory, job, units) ? { wet: true as const } : {};
+  const ofUnit = {
+    ...(isWet(memory, job, units) ? { wet: true as const } : {}),
+    ...(runsOnCo2(memory, job, units) ? { co2: true as const } : {}),
+  };
   const known =
     rooms.length === 0
-      ? { ...context, ...wet }
-      : { ...context, ...wet, rooms: new Set([...(context.rooms ?? []), ...rooms]) };
+      ? { ...context, ...ofUnit }
+      : { ...context, ...ofUnit, rooms: new Set([...(context.rooms ?? []), ...rooms]) };
   const made = { text, at, units, context: known, read: readText(text, known) };
   last.set(before, made);
   return made;

@@ -68,7 +68,9 @@ export function refrigerantOf(scene: Scene): Refrigerant | undefined {
     : refrigerantNamed(scene.facts.refrigerant);
 }
 
-const circuitSubject = /circuit|compressor|system|stage|unit/;
+const circuitSubject = /circuit|compressor|system|stage|unit|^group |(?:low|medium) temp$/;
+/** What moves water has a suction and a discharge of its own. */
+const movesWater = /^(?:pump|tower|boiler)\b/;
 
 /** The circuits that the readings speak of; one, "system", where no circuit is named. */
 export const circuitsOf: (scene: Scene) => readonly Circuit[] = perScene(circuitsIn);
@@ -114,6 +116,7 @@ const gasPlaces: readonly (Place | undefined)[] = [
 function isGas(reading: Reading, scene: Scene): boolean {
   // on a chiller what leaves the evaporator or the condenser may be water
   if (/_out$/.test(reading.at ?? "") && applicationOf(scene) === "chiller") return false;
+  if (movesWater.test(reading.subject ?? "")) return false;
   if (reading.quantity === "superheat" || reading.quantity === "subcooling") return true;
   const kinds: readonly QuantityName[] = ["pressure", "temperature"];
   return kinds.includes(reading.quantity) && gasPlaces.includes(reading.at);

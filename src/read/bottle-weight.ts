@@ -1,6 +1,7 @@
 import type { UnitHabit } from "../model.ts";
+import type { Context } from "./context.ts";
 import type { Draft } from "./draft.ts";
-import { type Item, wordsFrom } from "./item.ts";
+import { type Item, itemKind, wordsFrom } from "./item.ts";
 import { takeFor } from "./recast.ts";
 
 /** What a cylinder of refrigerant stands at on a scale, lb and kg; common practice, no source. */
@@ -35,3 +36,35 @@ export function bottleWeight(
     draft.action = undefined;
   }
 }
+
+/** "two bottles, 9.1 and 8.45": as many weights as bottles were counted, of the gas that is in hand. */
+export function bottlesRow(
+  drafts: readonly Draft[],
+  items: readonly Item[],
+  { units, action, readings }: Context,
+): void {
+  const at = items.findIndex(({ text }) => bottles.test(text));
+  const count = items[at - 1];
+  if (at < 1 || count?.kind !== itemKind.number) return;
+  const row = drafts.filter(({ index, gone }) => index > at && !gone);
+  if (row.length !== count.value || row.length < 2) return;
+  const [least, most] = weights[units];
+  const bare = row.every(
+    ({ unit, quantity, named, points, place, rating, over, value }) =>
+      [unit, quantity, named, points, place, rating].every((one) => one === undefined) &&
+      !over &&
+      value >= least &&
+      value <= most,
+  );
+  // whole figures may be their numbers: "two bottles, 12 and 14"
+  if (!bare || row.every(({ value }) => Number.isInteger(value))) return;
+  const told = row.find((one) => one.action !== undefined)?.action;
+  const before = action ?? readings.findLast((one) => one.action !== undefined)?.action;
+  for (const draft of row) {
+    takeFor(draft, "mass", units === "si" ? "kg" : "lb");
+    const way = told ?? before;
+    if (way !== undefined) draft.action = way;
+  }
+}
+
+const bottles = /^(?:bottles|jugs|cylinders|cyls|tanks|drums|cans)$/;

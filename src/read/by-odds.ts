@@ -70,7 +70,7 @@ function fill(draft: Draft, odds: Odds, drafts: readonly Draft[], context: Conte
   // "cooling 72, heating 68": measured, or set like the one before it?
   if (drafts.some((other) => other.quantity === quantity && other.rating !== undefined)) return;
   draft.quantity = quantity;
-  habitUnit(draft, context);
+  habitUnit(draft, context, []);
   if (draft.unit === undefined) {
     const like = drafts.find(
       (other) => other !== draft && !other.gone && other.quantity === quantity,

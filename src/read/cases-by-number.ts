@@ -1,7 +1,7 @@
 import { lookUp } from "./dictionary.ts";
 import { digitOf } from "./digit-pairs.ts";
 import { named } from "./legs-by-number.ts";
-import { fresh } from "./spelled-tag.ts";
+import { fresh, isGoods } from "./spelled-tag.ts";
 import { isNumber, type Token, tokenKind } from "./token.ts";
 import { wordAt } from "./unsaid-token.ts";
 
@@ -79,18 +79,35 @@ const howItIs = /^(?:is|at|was|down|up|reads|still|now|sits)$/;
 /** Cases of one kind at most. Our choice, no source. */
 const mostOfKind = 12;
 
-const holdsWares = ({ text }: Token): boolean => text === "frozen" || fresh.test(text);
+const holdsWares = ({ text }: Token): boolean => isGoods(text);
+
+/** What follows a case's number where degrees may be as low: what is read at it, no warmth and no set point. */
+const ofCase =
+  /^(?:sh|superheat|txv|tev|eev|exv|valve|defrost|coil|evap|evaporator|fan|fans|heater|heaters|suction|suct|drain|lights?|doors?|epr)$/;
+/** Behind a figure: how long, how cold, or when. */
+const ofFigure =
+  /^(?:deg|degs|degree|degrees|f|c|k|celsius|fahrenheit|below|minus|above|now|today|again|still|and|n|but|when|this|since|by|before|after|until|then|so|to|or|over|under|out|doors?|percent|set|setpoint|sp)$/;
+
+/** "dairy 1 txv superheat was 19", "product 38 in dairy one": no fresh goods lie at so few F, and at so few C a word says so. */
+function isCaseNumber(next: Token | undefined, units: "us" | "si"): boolean {
+  if (units === "si") return ofCase.test(next?.text ?? "");
+  if (next === undefined || next.kind === tokenKind.line) return true;
+  if (next.kind === tokenKind.sign) return /^[,.;]$/.test(next.text);
+  return next.kind === tokenKind.word && next.word?.unit === undefined && !ofFigure.test(next.text);
+}
 
 /** "dairy 1 41 dairy 2 44", "sh on dairy 2 is 26": a case by what lies in it and its number, and then its value. */
-function waresByNumber(tokens: readonly Token[]): readonly Token[] {
+function waresByNumber(tokens: readonly Token[], units: "us" | "si"): readonly Token[] {
   if (!tokens.some(holdsWares)) return tokens;
+  const figures = tokens.filter(isNumber).length;
   return tokens.map((token, i) => {
     const value = numberOf(tokens[i + 1]);
     const next = tokens[i + 2];
     const isCase = holdsWares(token) && value >= 1 && value <= mostOfKind;
     // "dairy 3 now" is how warm it is
     const said = howItIs.test(next?.text ?? "") && tokens.slice(i + 3, i + 5).some(isNumber);
-    const told = isNumber(next) || said;
+    const named = figures > 1 && fresh.test(token.text) && isCaseNumber(next, units);
+    const told = isNumber(next) || said || named;
     return isCase && told ? { ...token, text: "case", word: lookUp("case") } : token;
   });
 }
@@ -110,8 +127,8 @@ function withoutPlus(tokens: readonly Token[]): readonly Token[] {
 }
 
 /** "cases 4 38 5 40 6 37": each case's number and how cold it is; the word is said once for all of them. */
-export function casesByNumber(all: readonly Token[]): readonly Token[] {
-  const tokens = waresByNumber(withoutPlus(boxesByNumber(all)));
+export function casesByNumber(all: readonly Token[], units: "us" | "si"): readonly Token[] {
+  const tokens = waresByNumber(withoutPlus(boxesByNumber(all)), units);
   const at = tokens.findIndex(({ text }) => text === "cases");
   const noun = tokens[at];
   const from = tokens[at + 1]?.text === ":" ? at + 2 : at + 1;

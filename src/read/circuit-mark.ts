@@ -3,7 +3,7 @@ import type { SubjectSaid } from "./subject-name.ts";
 import { tokenKind } from "./token.ts";
 
 const gauges =
-  /^(?:suct|suction|suc|head|disch|discharge|dis|liq|liquid|sst|sct|sh|sc|superheat|subcool|subcooling|slt|llt|lp|hp|lo|low|hi|high)$/;
+  /^(?:suct|suction|suc|head|disch|discharge|dis|liq|liquid|sst|sct|sh|sc|superheat|subcool|subcooling|sub|super|slt|llt|lp|hp|lo|low|hi|high)$/;
 
 const drawn =
   /^(?:amps|amp|amperage|draws|pulls|pulling|drawing|meg|megs|windings|winding|rla|lra|locked|wont|won't|hums|trips|ol)$/;

@@ -39,6 +39,8 @@ export interface Context {
   readonly rooms?: ReadonlySet<string>;
   /** the job's unit is one that water goes through: a chiller, a boiler, a tower */
   readonly wet?: true;
+  /** the job's unit runs on carbon dioxide */
+  readonly co2?: true;
   /** the machine that was turned to without a value: "moving to circuit 2" */
   readonly machine?: string;
   /** power was put on, and no motor was tested since */

@@ -190,6 +190,13 @@ function eachOf(items: readonly Item[], draft: Draft, plain: string): number {
     : counted.value;
 }
 
+/** "9.4 amps each leg 208 volts": right behind a figure with its unit the legs are of that one. */
+function perLegBehind(items: readonly Item[], i: number): boolean {
+  const before = items[i - 1];
+  if (!/^(?:each|every|per)$/.test(items[i]?.text ?? "")) return false;
+  return before?.kind === itemKind.number && before.unit !== undefined;
+}
+
 /** The rule that takes counts. */
 export const COUNTED = "<number> <things>";
 
@@ -207,6 +214,7 @@ export function countOf(
     if (i < bounds[0] && item.kind === itemKind.number) break;
     const count = countWord(items, i, plain);
     const led = bounds[0] === 0 || beginsClause(items, i, bounds[0]);
+    if (count > 0 && perLegBehind(items, i)) return 1;
     if (count > 0) return led || leadsTo(items, i, draft.index) ? count : 1;
   }
   for (let i = draft.index + 1; i < bounds[1]; i++) {
@@ -220,6 +228,7 @@ export function countOf(
     if (count > 0 && ofTwoFigures(items, i, draft, bounds[0])) return 1;
     // "cooler 38F freezer -8F both satisfied": how both are that were measured
     if (count > 0 && isState(items, i) && (bounds[0] > 0 || isSteady(items[i + 1]))) return 1;
+    if (count > 0 && perLegBehind(items, i) && i === draft.index + 1) return count;
     if (count > 0) {
       const next = items.findIndex(
         (one, at) => at > draft.index && one.kind === itemKind.number && one.owner !== COUNTED,

@@ -17,6 +17,7 @@ import { micronsTimed, pulledAgain } from "./pulled-again.ts";
 import { rowUnit } from "./row-unit.ts";
 import { slashed } from "./slashed-labels.ts";
 import { strokeDegrees } from "./stroke-degrees.ts";
+import { throughPart } from "./through-part.ts";
 import { timesFirst } from "./times-first.ts";
 import { waterPairs, waterSides } from "./water-sides.ts";
 import { airWay, outOfCoil, waterWay } from "./water-way.ts";
@@ -64,10 +65,15 @@ export const besideEachOther = passes(
   },
   { look: ({ drafts, items }) => airPairs(drafts, items), heads: "/" },
   {
-    look: ({ drafts, items, context }) => waterSides(items, drafts, context.wet === true),
+    look: ({ drafts, items, context }) => waterSides(items, drafts, context),
     heads: "out",
   },
   { look: ({ drafts, items }) => waterPairs(items, drafts), heads: "/" },
+  {
+    look: ({ drafts, items, context }) => throughPart(drafts, items, context.units === "us"),
+    heads: "out|outlet|leaving",
+    several: true,
+  },
   {
     look: ({ drafts, items }) => differenceBehind(drafts, items),
     heads: "=|so|thats|what|call|makes|its|about",

@@ -11,8 +11,8 @@ const air =
 const most: Readonly<Record<string, number>> = { "m3/h": 60, "L/s": 15 };
 /** m3/h at most that a loop of water moves, where no water is spoken of beside it; common practice, no source. */
 const mostOfLoop = 900;
-/** L/s at most that is water with nothing said: no duct has so little air; common practice, no source. */
-const trickle = 5;
+/** L/s, m3/h at most that is water with nothing said: no duct has so little air; common practice, no source. */
+const trickle: Readonly<Record<string, number>> = { "L/s": 5, "m3/h": 18 };
 
 interface Spoken {
   readonly water: boolean;
@@ -47,7 +47,7 @@ function isWater(draft: Draft, items: readonly Item[]): boolean | undefined {
   // "2300 m3/h, EWT 15,6": no loop moves so much
   const huge = draft.unit?.figure === "m3/h" && draft.value > mostOfLoop;
   if (all.water || all.air) return all.water && !huge;
-  return draft.unit?.figure === "L/s" && draft.value < trickle ? true : undefined;
+  return draft.value < (trickle[draft.unit?.figure ?? ""] ?? 0) ? true : undefined;
 }
 
 /** "pump 1,9 bar, 6,0 m³/h", "1,7 l/s": units that air and water share are told apart by what is spoken of. */

@@ -6,7 +6,11 @@ import { notMeasured } from "./not-measured.ts";
 export function oilWeighed(draft: Draft, items: readonly Item[]): void {
   if (draft.quantity !== "mass") return;
   const near = [-2, -1, 1, 2].some((step) => items[draft.index + step]?.text === "oil");
-  if (!near) return;
+  // "12 lb of dry ice": what keeps goods cold, no refrigerant
+  const [of, dry, ice] = items.slice(draft.index + 1, draft.index + 4).map(({ text }) => text);
+  const cools =
+    (of === "of" && (dry === "ice" || ice === "ice")) || (of === "dry" && dry === "ice");
+  if (!near && !cools) return;
   notMeasured(draft);
   draft.action = undefined;
 }

@@ -117,10 +117,20 @@ function barsBehind(draft: Draft, rest: readonly Draft[]): void {
  * "weighed in 12.6" behind "recovered 9.2 kg": kilograms go on where nothing but kilograms was said and
  * the figure is near; pounds never do, since the bare figure may be ounces.
  */
-function kilograms(draft: Draft, context: Context): void {
+function kilograms(draft: Draft, context: Context, items: readonly Item[]): void {
   if (draft.unit !== undefined || draft.question !== undefined || draft.named !== undefined) return;
   const weighed = draft.action !== undefined || draft.rating === "nameplate_charge";
   if (draft.quantity !== undefined ? draft.quantity !== "mass" : !weighed) return;
+  if (
+    context.units === "si" &&
+    isWeight(draft, items[draft.index]?.text ?? "") &&
+    !onScale(items)
+  ) {
+    draft.quantity = "mass";
+    draft.unit = unitCalled("kg");
+    draft.assumedUnit = true;
+    return;
+  }
   const masses = context.readings.filter(
     ({ quantity, figure }) => quantity === "mass" && figure.unit !== "",
   );
@@ -132,6 +142,17 @@ function kilograms(draft: Draft, context: Context): void {
   draft.unit = unitCalled("kg");
   draft.assumedUnit = true;
 }
+
+/** "bottle 12 weighed 14,6 before": what a scale shows, no gas that went anywhere. */
+const onScale = (items: readonly Item[]): boolean =>
+  items.some(({ text }) => /^(?:bottles?|cylinders?|cyl|tank|drum|before|gross|tare)$/.test(text));
+
+/** kg that one scale shows at most. Our choice, no source. */
+const mostOnScale = 120;
+
+/** "filled 9,1": grams are told whole, so a figure with tenths that was weighed is kilograms. */
+const isWeight = ({ value }: Draft, typed: string): boolean =>
+  /^\d+[.,]\d+$/.test(typed) && value >= 0.05 && value < mostOnScale;
 
 /** "plate says 9.2 kg plus 0.6 for the pipes": what it should take, nothing went in yet. */
 function plusOnPlate(draft: Draft, left: Draft | undefined, items: readonly Item[]): void {
@@ -158,8 +179,8 @@ export function plusKilograms(draft: Draft, left: Draft | undefined, items: read
   draft.action ??= left.action;
 }
 
-export function habitUnit(draft: Draft, context: Context): void {
-  kilograms(draft, context);
+export function habitUnit(draft: Draft, context: Context, items: readonly Item[]): void {
+  kilograms(draft, context, items);
   if (draft.quantity === undefined || draft.unit !== undefined) return;
   const last = lastLike(context, draft);
   const { habit } = quantityOf(draft.quantity);

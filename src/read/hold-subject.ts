@@ -1,6 +1,7 @@
 import type { Draft } from "./draft.ts";
 import { type Item, itemKind } from "./item.ts";
 import { nextOfKind } from "./next-of-kind.ts";
+import { isGoods } from "./spelled-tag.ts";
 
 /** "87 megohms. recovered 14.6 lb out of circuit B": where a weight went says nothing of another sentence. */
 function reaches(end: Draft, draft: Draft): boolean {
@@ -19,9 +20,26 @@ const ofWhole: ReadonlySet<string> = new Set(["static_pressure", "airflow", "wat
 
 /** "circuit 1 sh 9 sc 8, OAT 84": the weather, the air and the control volts are the whole unit's, whatever circuit was named. */
 function ofWholeUnit({ place, quantity, named }: Draft, subject: string): boolean {
-  if (!/^(?:compressor|circuit|system|stage) /.test(subject)) return false;
+  if (/(?:^| )(?:low|medium) temp$/.test(subject) && place === undefined) return true;
+  if (!/^(?:compressor|circuit|system|stage|group) /.test(subject)) return false;
   return airs.has(place ?? "") || ofWhole.has(quantity ?? named ?? "");
 }
+
+const shares = /^group \w+$|(?:^| )(?:low|medium) temp$/;
+
+/** "group 1 24 group 2 48 head 205", "low temp 12 med temp 34 head 205": behind several suctions the one header that they share. */
+function ofAllGroups(list: readonly Draft[], order: number): boolean {
+  const { place } = list[order] ?? {};
+  if (place !== "discharge" && place !== "liquid") return false;
+  const before = list.slice(0, order);
+  const groups = new Set(
+    before.flatMap(({ subject }) => (shares.test(subject ?? "") ? [subject] : [])),
+  );
+  return groups.size > 1 && !before.some((one) => one.place === place && one.subject !== undefined);
+}
+
+const namesGoods = ({ before }: Draft, items: readonly Item[]): boolean =>
+  before.some((index) => isGoods(items[index]?.text ?? ""));
 
 /** The subject named last holds on, until another part of the machine is spoken of. */
 export function subjects(list: readonly Draft[], items: readonly Item[]): void {
@@ -34,6 +52,9 @@ export function subjects(list: readonly Draft[], items: readonly Item[]): void {
     if (draft.subject !== undefined) last = draft.subject;
     // "fan one 1.2 amps and the other is zero"
     else if (words.some(({ text }) => /^others?$/.test(text))) last = undefined;
+    // "dairy 2 at 46 produce 41": goods by their own name
+    else if (draft.place === "box" && last?.startsWith("case ") && namesGoods(draft, items))
+      last = undefined;
     // "fan 3 locked 4.9A. caps 5.0 4.9 1.3 uF": told of all of them
     else if (capsAnew && left.quantity !== "capacitance") last = undefined;
     else if (
@@ -45,7 +66,8 @@ export function subjects(list: readonly Draft[], items: readonly Item[]): void {
       !(draft.thing === "compressor" && last.startsWith("compressor"))
     )
       last = undefined;
-    else if (last === undefined || !ofWholeUnit(draft, last)) draft.subject = last;
+    else if (last === undefined || !(ofWholeUnit(draft, last) || ofAllGroups(list, order)))
+      draft.subject = last;
   }
   const only = new Set(
     list.map((draft) => draft.subject).filter((subject) => subject !== undefined),

@@ -2,7 +2,7 @@ import { announced, staticsAnnounced } from "./announced.ts";
 import { behindContactor } from "./behind-contactor.ts";
 import { belowMicron } from "./below-micron.ts";
 import { bothLines, linesOfLetters } from "./both-lines.ts";
-import { bottleWeight } from "./bottle-weight.ts";
+import { bottlesRow, bottleWeight } from "./bottle-weight.ts";
 import { byProbe } from "./by-probe.ts";
 import { cableAlone } from "./cable-alone.ts";
 import { degreesOver } from "./degrees-over.ts";
@@ -40,16 +40,19 @@ import { splitOfAirs } from "./split-of-airs.ts";
 import { startRange } from "./start-range.ts";
 import { strokeSides } from "./stroke-sides.ts";
 import { systemHolds } from "./system-holds.ts";
-import { atValveBody, besidePart, throughPart } from "./through-part.ts";
+import { atValveBody, besidePart } from "./through-part.ts";
 import { timedAgain } from "./timed-again.ts";
 import { underLoad } from "./under-load.ts";
 import { voltsOfClause } from "./volts-of-clause.ts";
+import { testAgain, warmthBehindBar } from "./warmth-behind-gauge.ts";
 
 /** What a way of saying settles, before each value is taken by its own words. */
 export const bySaying = passes(
   { look: ({ drafts, items, context }) => megAgain(drafts, items, context), several: true },
   { look: ({ drafts, items }) => pinAgain(drafts, items), heads: "run|start", several: true },
   { look: ({ drafts, context }) => timedAgain(drafts, context), several: true },
+  { look: ({ drafts, context }) => testAgain(drafts, context), several: true },
+  { look: ({ drafts, items, context }) => warmthBehindBar(drafts, items, context), several: true },
   { look: ({ drafts, items }) => machineRow(drafts, items), several: true },
   { look: ({ drafts, items, context }) => allThreeAgain(drafts, items, context), heads: "all" },
   { look: ({ drafts, items }) => startRange(drafts, items), several: true },
@@ -89,6 +92,11 @@ export const bySaying = passes(
     heads: "bottle|jug|cylinder|drum",
   },
   {
+    look: ({ drafts, items, context }) => bottlesRow(drafts, items, context),
+    heads: "bottles|jugs|cylinders|cyls|tanks|drums|cans",
+    several: true,
+  },
+  {
     look: ({ drafts, items }) => capThenReads(drafts, items),
     heads: "cap|caps|capacitor",
     several: true,
@@ -115,7 +123,6 @@ export const bySaying = passes(
     heads: "system|unit|machine|circuit|charge|plate|nameplate|split|rack|chiller",
   },
   { look: ({ drafts, items }) => degreesOver(drafts, items), heads: "over|above|apart" },
-  { look: ({ drafts, items }) => throughPart(drafts, items), heads: "out", several: true },
   { look: ({ drafts, items }) => atValveBody(drafts, items), heads: "reversing|4|four|rev" },
   { look: ({ drafts, items }) => pressureAtWarmth(drafts, items), several: true },
   { look: ({ drafts, items }) => belowMicron(drafts, items), heads: "below|under|past|beneath" },

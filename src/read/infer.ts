@@ -30,7 +30,7 @@ import {
 } from "./like-others.ts";
 import { nextPoint } from "./next-point.ts";
 import { ofClauseBefore } from "./of-clause-before.ts";
-import { onTheOthers } from "./on-the-others.ts";
+import { notOfTheOne, onTheOthers } from "./on-the-others.ts";
 import { likeLeft, oilIsWarm, own } from "./own-words.ts";
 import { pairsInRow } from "./pairs-in-row.ts";
 import { take, type Values } from "./pass.ts";
@@ -256,6 +256,7 @@ export function infer(values: Values, setting: Setting): void {
   if (several) alongLists(list, items);
   if (several) onTheOthers(list, items);
   subjects(list, items);
+  if (several) notOfTheOne(list, items);
   if (several) rowAgain(list, items);
   thatLine(list, items, context);
   if (several) inOrder(list, items, context);
@@ -284,7 +285,7 @@ export function infer(values: Values, setting: Setting): void {
   list.forEach((draft, order) => {
     if (draft.unit === undefined && draft.quantity !== undefined) unitBefore(draft, list, order);
     scaleBeside(draft, list);
-    habitUnit(draft, context);
+    habitUnit(draft, context, items);
     if (draft.place === "dc_bus" && draft.quantity === "voltage") draft.kind ??= "dc";
     plusKilograms(draft, list[order - 1], items);
     const plate = draft.rating === "nominal" || (draft.rating === "expected" && draft.plate);

@@ -1,4 +1,5 @@
 import type { Item } from "./item.ts";
+import { signIndex } from "./signs.ts";
 
 /** "after the isolation ball", "isolation switch": what shuts a pipe or a circuit off. */
 const shutters =
@@ -24,9 +25,16 @@ export function isolated(items: readonly Item[], last: string | undefined): void
       unit?.figure === "torr",
   );
   if (!pumped && last !== "vacuum") return;
-  for (const item of items) if (isShort(item)) item.label = undefined;
+  for (const item of items) {
+    if (!isShort(item)) continue;
+    item.label = undefined;
+    // "vac 350 at 1:40 iso'd"
+    if (!item.apostrophe && !/d$/.test(item.text)) continue;
+    item.signs = [signIndex("do:vacuum_isolated")];
+    item.signsTo = item.to;
+  }
 }
 
 function isShort({ text }: Item): boolean {
-  return text === "iso" || text === "isolation";
+  return /^iso(?:lation|'?d)?$/.test(text);
 }

@@ -7,7 +7,7 @@ import type { UnitSaid } from "./units.ts";
 export function endsWeight(next: Token | undefined): boolean {
   if (next === undefined || next.kind === tokenKind.line) return true;
   if (next.kind === tokenKind.sign) return /^[,.;!?)]$/.test(next.text);
-  return /^(?:not|and|in|into|out|of|from|on|per|at|back|so|but|then|total|now|to|went|recovered|charged|thanks|thx|cheers|fyi|ok|okay|over|lol|haha|no|plus|suct|suction|head|discharge|i|we|just|per|even|came|went|short|low|over|more|cylinder|cyl|tank|superheat|subcool|subcooling|sh|sc|box|supply|return|static|amps|comp|compressor|split|delta)$/.test(
+  return /^(?:not|and|in|into|out|of|from|for|on|per|at|back|so|but|then|total|now|to|went|recovered|charged|thanks|thx|cheers|fyi|ok|okay|over|lol|haha|no|plus|suct|suction|head|discharge|i|we|just|per|even|came|went|short|low|over|more|cylinder|cyl|tank|superheat|subcool|subcooling|sh|sc|box|supply|return|static|amps|comp|compressor|split|delta)$/.test(
     next.text,
   );
 }

@@ -102,13 +102,17 @@ const mostTranscritical = 13e6;
 const transcritical =
   /\b(?:co2|r?744|gas ?cooler|gc (?:out|outlet|pressure)|transcritical|flash tank|hpv)\b/;
 
-function plausible(draft: Draft, value: number, told: string): boolean {
+function plausible(draft: Draft, value: number, { plain, context }: Note): boolean {
   if (draft.quantity === undefined) return true;
   const range = quantityOf(draft.quantity).plausible;
   if (range === undefined) return true;
   if (draft.quantity === "pressure" && draft.place === "suction" && value > 4.2e6) return false;
   if (draft.quantity === "temperature" && !warmthFits(draft.place, value)) return false;
-  if (draft.quantity === "pressure" && value > range[1] && transcritical.test(told))
+  if (
+    draft.quantity === "pressure" &&
+    value > range[1] &&
+    (context.co2 === true || transcritical.test(plain))
+  )
     return value <= mostTranscritical;
   return value >= range[0] && value <= range[1];
 }
@@ -257,7 +261,7 @@ function one(note: Note, draft: Draft, points: readonly string[] | undefined): R
   if (full !== undefined) reading.points = full;
   addConditions(reading, draft);
   addFacts(reading, draft);
-  if (value !== null && !plausible(draft, value, note.plain)) reading.doubtful = true;
+  if (value !== null && !plausible(draft, value, note)) reading.doubtful = true;
   if (item !== undefined) note.figureAt.set(reading, item.from);
   return reading;
 }

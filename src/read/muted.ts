@@ -1,5 +1,6 @@
 import { type Item, isOneWord, itemKind } from "./item.ts";
 import type { Label } from "./label.ts";
+import { oilChanged } from "./oil-by-number.ts";
 import { role } from "./word.ts";
 
 const fine = /^(?:ok|okay|good|fine|normal|great|perfect|alright|stable|steady)$/;
@@ -271,6 +272,7 @@ export function muted(items: readonly Item[], plain: string): void {
       highOrLow(items, at) ||
       pullsDown(items, at) ||
       shutOff(items, at) ||
+      oilChanged(items, at) ||
       // "CO2 rack suction 28": what gas it runs on
       (item.label.quantity === "concentration" && plant.test(items[at + 1]?.text ?? "")) ||
       (item.text === "plate" && exchanger.test(items[at + 1]?.text ?? ""))

@@ -2,18 +2,35 @@ import type { Place } from "../vocabulary.ts";
 import type { Context } from "./context.ts";
 import { type Draft, isUntold } from "./draft.ts";
 import { type Item, itemKind } from "./item.ts";
+import { ratio } from "./near-value.ts";
 import { role } from "./word.ts";
 
 /** How cold or warm a case is told, in the company's scale. Common practice, no source. */
 const warmth = { us: [-40, 75], si: [-40, 24] } as const;
 
-/** What stands right before the figure, or past "is", "at", "down to". */
+const moves = /^(?:down|up|back|now|still|again)$/;
+
+function isSmall(item: Item | undefined): boolean {
+  return (
+    item !== undefined &&
+    ((item.roles & (role.is | role.preposition)) !== 0 || moves.test(item.text))
+  );
+}
+
+/** What stands right before the figure, or past "is", "at", "down to", "is back at". */
 function nameOf({ index }: Draft, items: readonly Item[]): Item | undefined {
-  const before = items[index - 1];
-  const verb =
-    before !== undefined &&
-    ((before.roles & (role.is | role.preposition)) !== 0 || /^(?:down|up|back)$/.test(before.text));
-  return verb ? items[index - 2] : before;
+  let at = index - 1;
+  while (at > index - 4 && isSmall(items[at])) at--;
+  return items[at];
+}
+
+/** Cases and boxes that go by a number or a tag. */
+const holdsGoods =
+  /^(?:case|cooler|freezer|walk-in|reach-in|cold room) \d|^(?:wic|wif|frz|clr)[ -]?\d/i;
+
+/** Is it told as how cold it is: below zero, or by a verb? Of a case a figure alone says it. */
+function isToldCold(draft: Draft, items: readonly Item[]): boolean {
+  return /^case \d/.test(draft.subject ?? "") || draft.value < 0 || isSmall(items[draft.index - 1]);
 }
 
 /** Right behind the case's name. */
@@ -31,18 +48,26 @@ export function numberedCases(
   items: readonly Item[],
   context: Context,
 ): void {
-  const last = context.readings.findLast(({ subject }) => /^case \d/.test(subject ?? ""));
-  if (last !== undefined && last.quantity !== "temperature") return;
+  const last = context.readings.findLast(({ subject }) => holdsGoods.test(subject ?? ""));
+  const other =
+    last !== undefined && last.quantity !== "temperature" && last.quantity !== "duration";
   const [low, high] = warmth[context.units];
   if (bothAirs(drafts, airsOf(context, last?.subject))) return;
   for (const draft of drafts) {
-    if (!/^case \d/.test(draft.subject ?? "") || !isUntold(draft) || !behindName(draft, items))
+    if (!holdsGoods.test(draft.subject ?? "") || !isUntold(draft) || !behindName(draft, items))
       continue;
+    if (!isToldCold(draft, items)) continue;
     if (draft.value < low || draft.value > high) continue;
+    // behind "case 4 sh 9" a figure of its size may be the next case's superheat
+    if (other && isNear(ratio(draft.value, last))) continue;
     draft.hint = "temperature";
     draft.place = "box";
   }
 }
+
+/** How far a figure lies at most from the one before to be of its row. Our choice, no source. */
+const ofRow = 1.8;
+const isNear = (far: number): boolean => !(far > ofRow || far < 1 / ofRow);
 
 /** "case 9 is 36 and 41", "8: 29 37, 9: 30 36" behind the two airs of a case */
 function bothAirs(drafts: readonly Draft[], airs: readonly (Place | undefined)[]): boolean {

@@ -1,5 +1,5 @@
 import type { Draft } from "./draft.ts";
-import type { Item } from "./item.ts";
+import { type Item, itemKind } from "./item.ts";
 import { roomBeside } from "./name-row.ts";
 
 /** "463 across 1 and 2, 90 and 95 on the others", "… the others at 277": measured like the first, at what was not named. */
@@ -38,5 +38,20 @@ export function onTheOthers(list: readonly Draft[], items: readonly Item[]): voi
     // "same on the other two" was told its points
     if (!one.same) one.points = undefined;
     if (known.points === undefined) one.subject = undefined;
+  }
+}
+
+const failed = /^(?:open|dead|bad|shorted|burnt|burned|out|grounded|blown|locked|ol)$/;
+const others = /^(?:on|across|for|at) (?:the )?(?:others?|rest|other (?:two|2|three|3|ones?))\b/;
+
+/** "heater three is open ten point two on the other two": of those that are left, not of the one that was told. */
+export function notOfTheOne(list: readonly Draft[], items: readonly Item[]): void {
+  for (const draft of list) {
+    const behind = items.slice(draft.index + 1, draft.index + 5).map(({ text }) => text);
+    if (draft.subject === undefined || !others.test(behind.join(" "))) continue;
+    const name = items.findLastIndex(({ kind }, i) => i < draft.index && kind === itemKind.subject);
+    const between = items.slice(name + 1, draft.index);
+    if (between.some(({ kind }) => kind === itemKind.number)) continue;
+    if (between.some(({ text }) => failed.test(text))) draft.subject = undefined;
   }
 }

@@ -1,7 +1,7 @@
 import type { Context } from "./context.ts";
 import type { Draft } from "./draft.ts";
 import { flowOf } from "./flow-of.ts";
-import type { Item } from "./item.ts";
+import { type Item, isOneWord } from "./item.ts";
 import { unitCalled } from "./kinds.ts";
 import { liquid, onPipe } from "./liquid-figure.ts";
 import { byUnit, resistanceOf, type Setting } from "./settle.ts";
@@ -191,6 +191,8 @@ function isPressed(item: Item | undefined): boolean {
   return long && (hint ?? quantity) === "pressure";
 }
 
+const isLong = (item: Item | undefined): boolean => item !== undefined && !isOneWord(item);
+
 /** "and the discharge 204" goes on with lines where lines were being measured. */
 export function oilIsWarm(draft: Draft, list: readonly Draft[], items: readonly Item[]): boolean {
   if (draft.place !== "oil" || draft.value < 70) return false;
@@ -253,6 +255,9 @@ function hinted(draft: Draft, items: readonly Item[], context: Context): Draft["
   // beside a head, or near the pressure that was read there, "suct 128" is a pressure too
   if (items.some(({ text }) => /^(?:head|hd|low|high)$/.test(text))) return draft.hint;
   if (nearPressure(draft, context)) return draft.hint;
+  // "oil pressure 41" behind lines: said to be one
+  if (draft.before.some((index) => isPressed(items[index]) && isLong(items[index])))
+    return draft.hint;
   const latest = context.readings.slice(-2);
   const lines =
     // so many bar have no discharge but that of CO2: there one line is enough

@@ -37,6 +37,7 @@ import { minutesAfter } from "./minutes-after.ts";
 import { nameRow } from "./name-row.ts";
 import { nowBoth } from "./now-both.ts";
 import { numberedCases, waresCold } from "./numbered-cases.ts";
+import { ofVessels } from "./of-vessels.ts";
 import { netOil, oilRow, oilSides } from "./oil-sides.ts";
 import { otherOfPair } from "./other-of-pair.ts";
 import { outOf } from "./out-of.ts";
@@ -61,8 +62,8 @@ import { statLetters } from "./stat-letters.ts";
 import { setBesideHumidity, statSet, statShows } from "./stat-set.ts";
 import { statsOfOne } from "./stats-of-one.ts";
 import { swings } from "./swings.ts";
-import { switchSet } from "./switch-set.ts";
-import { inTank } from "./tank-fill.ts";
+import { cutAtPumpDown, switchSet } from "./switch-set.ts";
+import { inTank, recoveryBottle } from "./tank-fill.ts";
 import { throughSwitch } from "./through-switch.ts";
 import { toldByWords } from "./told-by-words.ts";
 import { drewAtTrip, trips } from "./trips.ts";
@@ -110,6 +111,7 @@ export const byWords = passes(
     several: true,
   },
   { look: ({ drafts, items }) => outOf(items, drafts), heads: "of|out", several: true },
+  ...ofVessels,
   {
     look: ({ drafts, items }) => letteredRows(drafts, items),
     heads:
@@ -259,6 +261,10 @@ export const related = passes(
     look: ({ drafts, items }) => switchSet(drafts, items),
     heads: "sw|switch|switches|cutout|hps|lps|hpco|lpco",
   },
+  {
+    look: ({ drafts, items, note }) => cutAtPumpDown(drafts, items, note.plain),
+    heads: "cut|cuts",
+  },
   { look: ({ drafts, items }) => swings(drafts, items), heads: "-|to|and|n|&", several: true },
   { look: ({ drafts, items }) => eitherPoint(drafts, items) },
   {
@@ -274,6 +280,10 @@ export const related = passes(
   { look: ({ drafts, note }) => repeat(note, drafts) },
   { look: ({ drafts, items }) => nameRow(drafts, items) },
   { look: ({ drafts, note }) => carryAction(note, drafts) },
+  {
+    look: ({ drafts, items }) => recoveryBottle(drafts, items),
+    heads: "tank|tanks|cylinder|cylinders|cyl|bottle|bottles|drum|jug",
+  },
   {
     look: ({ drafts, items, note }) => inTank(drafts, items, note.plain),
     heads: "tank|tanks|cylinder|cylinders|cyl|bottle|bottles|drum|jug",

@@ -12,7 +12,9 @@ function leadsOut(items: readonly Item[], index: number): boolean {
 export function plusForPipes(drafts: readonly Draft[], items: readonly Item[]): void {
   drafts.forEach((draft, order) => {
     const left = drafts[order - 1];
-    if (left?.unit?.dimension !== "mass" || left.gone || draft.gone) return;
+    const weighed =
+      left?.unit === undefined ? left?.action !== undefined : left.unit.dimension === "mass";
+    if (left === undefined || !weighed || left.gone || draft.gone) return;
     if (draft.unit !== undefined && draft.unit.dimension !== "mass") return;
     const between = items.slice(left.index + 1, draft.index).map(({ text }) => text);
     if (!/^(?:, )?(?:plus|\+|and|add|w|with)$/.test(between.join(" "))) return;
@@ -22,7 +24,7 @@ export function plusForPipes(drafts: readonly Draft[], items: readonly Item[]): 
     const adder = /^(?:for )?(?:the )?(?:ls|lineset|line ?set|pip\w*|line|tubing)\b/.test(behind);
     if (!adder && !/^for (?:the |extra |more )*(?:pip|line|run|len|tub|lineset)/.test(behind))
       return;
-    if (draft.unit === undefined) draft.assumedUnit = true;
+    if (draft.unit === undefined && left.unit !== undefined) draft.assumedUnit = true;
     draft.unit ??= left.unit;
     draft.named = undefined;
     draft.hint = undefined;

@@ -91,6 +91,12 @@ function openedTo(items: readonly Item[], asked: boolean): number {
     // "UH-2 fan": a name that begins like a pause is none
     const one = item === undefined || !isOneWord(item) || isFigure(item) ? "" : item.text;
     if (length > 0) at += length;
+    // "or no it was 23 lb 8": he corrects himself
+    else if (
+      one === "or" &&
+      /^(?:no|wait|actually|rather|sorry|make)$/.test(items[at + 1]?.text ?? "")
+    )
+      at++;
     else if (empty.test(one) && !(asked && agrees.test(one))) at++;
     else if (at > 0 && at === end && /^[,.:;-]$/.test(one)) at++;
     else break;

@@ -20,3 +20,25 @@ function setOf(draft: Draft, items: readonly Item[]): void {
 export function switchSet(drafts: readonly Draft[], items: readonly Item[]): void {
   for (const draft of drafts) setOf(draft, items);
 }
+
+const pumpsDown = /\bpump(?:ed|s|ing)?[ -]?down\b/;
+
+/** "pump down test cut out at 8 cut in at 24": where the low pressure control ends it and begins again. */
+export function cutAtPumpDown(
+  drafts: readonly Draft[],
+  items: readonly Item[],
+  plain: string,
+): void {
+  if (!pumpsDown.test(plain)) return;
+  for (const draft of drafts) {
+    const at = items[draft.index - 1]?.text === "at" ? draft.index - 2 : draft.index - 1;
+    const cut = items[at];
+    if (!/^cuts?$/.test(cut?.text ?? "") || cut?.label?.rating !== "setpoint") continue;
+    if (draft.unit !== undefined && draft.unit.dimension !== "pressure") continue;
+    if (draft.named !== undefined || draft.hint !== undefined || draft.place !== undefined)
+      continue;
+    draft.rating = "setpoint";
+    draft.hint = "pressure";
+    draft.place = "suction";
+  }
+}

@@ -47,6 +47,25 @@ export function tankLetters(items: Item[]): void {
   }
 }
 
+const isRecovery = (item: Item | undefined): boolean => /^recover/.test(item?.text ?? "");
+
+/** "recovery bottle 30 lb": what the bottle is or shows; that so much came out of the machine nobody said. */
+export function recoveryBottle(list: readonly Draft[], items: readonly Item[]): void {
+  for (const draft of list) {
+    if (draft.action !== "recovered") continue;
+    const small = /^(?:is|at|was|now|a|the|says|reads|shows|:)$/;
+    let at = draft.index - 1;
+    while (small.test(items[at]?.text ?? "")) at--;
+    if (!tanks.test(items[at]?.text ?? "") || !isRecovery(items[at - 1])) continue;
+    // "got 30 lb into it", "recovered into the recovery bottle": told as done
+    if (
+      items.some((item, i) => i !== at - 1 && /^(?:recovered|pulled|got|took|out)$/.test(item.text))
+    )
+      continue;
+    draft.action = undefined;
+  }
+}
+
 /** Words that may name the gas between a weight and where it is. */
 const gasWords = 6;
 

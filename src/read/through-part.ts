@@ -4,16 +4,16 @@ import { type Item, itemKind } from "./item.ts";
 const liquidParts = /^(?:drier|dryer|strainer|solenoid|filter-drier|filterdrier)$/;
 const otherParts = /^(?:reversing|4|four|rev)$/;
 /** F or C of a pipe that is told without a unit. Common practice, no source. */
-const coldest = 20;
+const coldest = { us: 20, si: -40 } as const;
 const warmest = 200;
 
-function bare(draft: Draft): boolean {
+function bare(draft: Draft, us = true): boolean {
   const warm = draft.unit === undefined || draft.unit.dimension === "temperature";
   return (
     warm &&
     draft.named === undefined &&
     draft.points === undefined &&
-    draft.value >= coldest &&
+    draft.value >= coldest[us ? "us" : "si"] &&
     draft.value < warmest
   );
 }
@@ -43,26 +43,51 @@ export function atValveBody(list: readonly Draft[], items: readonly Item[]): voi
   }
 }
 
-/** "drier 95 in 77 out", "reversing valve 40 in 61 out": the warmth of what goes into a part and comes out of it. */
-export function throughPart(list: readonly Draft[], items: readonly Item[]): void {
+/** Parts with an end where liquid or gas enters and one where it leaves. */
+const throughParts = /^(?:hx|exchanger|subcooler|accumulator|branch|accu|receiver)$/;
+const throughMachine = /^(?:branch box|bb|bs|bc)[ -]\d/i;
+
+/** Is it told in one order that the left value enters and the right one leaves: "95 in 77 out", "in 31 out 24"? */
+function entersLeaves(items: readonly Item[], left: Draft, right: Draft): boolean {
+  const told = (step: number): string =>
+    [left, right].map(({ index }) => items[index + step]?.text ?? "").join(" ");
+  const ends = /^(?:in out|inlet outlet|entering leaving)$/;
+  return ends.test(told(1)) || ends.test(told(-1));
+}
+
+function partAhead(ahead: readonly Item[]): "liquid" | "other" | undefined {
+  const at = ahead.findLastIndex(
+    ({ text, kind, subject, to, from }, i) =>
+      liquidParts.test(text) ||
+      (text === "filter" && to - from > text.length) ||
+      throughParts.test(text) ||
+      throughMachine.test(subject ?? "") ||
+      (kind !== itemKind.sign &&
+        otherParts.test(text) &&
+        ahead.slice(i, i + 4).some((one) => one.text.startsWith("valve"))),
+  );
+  const { text = "" } = ahead[at] ?? {};
+  if (at < 0) return undefined;
+  return liquidParts.test(text) || text === "filter" ? "liquid" : "other";
+}
+
+/**
+ * "drier 95 in 77 out", "reversing valve 40 in 61 out", "branch box 1 in 31,5 out 12": the warmth of what goes
+ * into a part and comes out of it.
+ */
+export function throughPart(list: readonly Draft[], items: readonly Item[], us: boolean): void {
   list.forEach((right, order) => {
     const left = list[order - 1];
-    if (left === undefined || !bare(left) || !bare(right)) return;
-    if (items[left.index + 1]?.text !== "in" || items[right.index + 1]?.text !== "out") return;
-    if (right.index - left.index > 4) return;
-    const ahead = items.slice(0, left.index);
-    const liquid = ahead.some(({ text }) => liquidParts.test(text));
-    const valve = ahead.some(
-      ({ text, kind }, at) =>
-        kind !== itemKind.sign &&
-        otherParts.test(text) &&
-        ahead.slice(at, at + 4).some((one) => one.text.startsWith("valve")),
-    );
-    if (!liquid && !valve) return;
+    if (left === undefined || ![left, right].every((one) => bare(one, us))) return;
+    if (!entersLeaves(items, left, right) || right.index - left.index > 4) return;
+    const begins = list[order - 2]?.index ?? -1;
+    const part = partAhead(items.slice(begins + 1, left.index));
+    if (part === undefined) return;
     for (const draft of [left, right]) {
       draft.named = "temperature";
       draft.hint = "temperature";
-      draft.place = liquid ? "liquid" : undefined;
+      draft.place =
+        part === "liquid" && /^in$/.test(items[left.index + 1]?.text ?? "") ? "liquid" : undefined;
       draft.action = undefined;
     }
   });

@@ -32,7 +32,7 @@ export function vacOrVolts(note: Note, draft: Draft): boolean {
   // what came down by steps was pulled
   if (draft.series !== undefined) return false;
   const pumped = note.items.some((item) =>
-    /^(?:hold|holding|holds|held|steady|pump|pulled|pulling|pull|decay|isolated|vacuum|deep|down|valved)$/.test(
+    /^(?:hold|holding|holds|held|steady|pump|pulled|pulling|pull|decay|isolated|iso|iso'd|isod|vacuum|deep|down|valved)$/.test(
       item.text,
     ),
   );

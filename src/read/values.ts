@@ -188,7 +188,10 @@ const stops =
 function untilStop(items: readonly Item[], i: number): boolean {
   // "trips after about 5 minutes"
   const at = ((items[i - 1]?.roles ?? 0) & role.about) !== 0 ? i - 1 : i;
-  const [lead, verb, no] = [1, 2, 3].map((back) => items[at - back]?.text ?? "");
+  // "terminated at 48 after 22 min"
+  const warm = items[at - 2]?.kind === itemKind.number && items[at - 3]?.text === "at" ? 2 : 0;
+  const lead = items[at - 1]?.text;
+  const [verb, no] = [2, 3].map((back) => items[at - back - warm]?.text ?? "");
   // "no drop in 30 min": how long it held
   const none = /^(?:no|without|zero|any|not|didnt)$/.test(no ?? "");
   if (/^(?:after|in|within)$/.test(lead ?? "") && stops.test(verb ?? "") && !none) return true;

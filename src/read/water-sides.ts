@@ -1,4 +1,5 @@
 import { isStrongBreak } from "./breaks.ts";
+import type { Context } from "./context.ts";
 import type { Draft } from "./draft.ts";
 import type { Item } from "./item.ts";
 
@@ -33,12 +34,16 @@ const airs = /^(?:air|duct|room|rooms|return|supply|outside|outdoor|oat|ambient|
 const isAirs = (place: string | undefined): boolean =>
   place !== undefined && place !== "outdoor_air" && place.endsWith("_air");
 
+/** Degrees that water has at least, told without their unit. Common practice, no source. */
+const coldest = { us: 20, si: 2 } as const;
+
 /** Degrees without a name: whatever names it stands in another sentence. */
 function isPlain(
   { named, unit, action, rating, value, index }: Draft,
   items: readonly Item[],
+  least: number,
 ): boolean {
-  if (action !== undefined || rating !== undefined || value < 20 || value > 220) return false;
+  if (action !== undefined || rating !== undefined || value < least || value > 220) return false;
   if (unit !== undefined && unit.dimension !== "temperature") return false;
   return (
     named === undefined ||
@@ -48,8 +53,15 @@ function isPlain(
 }
 
 /** "condenser water 85 in 95 out", "chilled water 44 out 54 in": the sides stand behind the values. */
-export function waterSides(items: readonly Item[], drafts: readonly Draft[], wet = false): void {
+export function waterSides(
+  items: readonly Item[],
+  drafts: readonly Draft[],
+  { wet, units }: Pick<Context, "wet" | "units">,
+): void {
   const ofAir = items.some(({ text, label }) => airs.test(text) || isAirs(label?.place));
+  // "236 gpm in 53.8 out 45.2"
+  const flowing = wet === true || items.some(({ unit }) => unit?.dimension === "waterflow");
+  const least = coldest[units];
   drafts.forEach((right, order) => {
     const left = drafts[order - 1];
     if (left === undefined || right.points !== undefined || left.points !== undefined) return;
@@ -58,14 +70,19 @@ export function waterSides(items: readonly Item[], drafts: readonly Draft[], wet
     // "chiller 2 in 54 out 44"
     const ahead =
       !bothSides(behind) &&
-      (waterMachine.test(items[left.index - 2]?.subject ?? "") || behindValve(items, left));
+      (waterMachine.test(items[left.index - 2]?.subject ?? "") ||
+        behindValve(items, left) ||
+        flowing);
     const sides = ahead ? before : behind;
     if (!bothSides(sides)) return;
     const named = items
       .slice(Math.max(0, left.index - (ahead ? 7 : 4)), left.index)
       .filter(ofWater);
     // "flow's back. 54 in 44 out" at a chiller, where nobody speaks of air
-    const known = wet && !ofAir && isPlain(left, items) && isPlain(right, items);
+    const known =
+      (wet === true || (ahead && flowing)) &&
+      !ofAir &&
+      [left, right].every((one) => isPlain(one, items, least));
     if (
       !known &&
       !named.some(

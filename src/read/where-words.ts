@@ -141,8 +141,15 @@ function endsAfterIn(items: readonly Item[], at: number): boolean {
 const noAir =
   /^(?:capillary|captube|eprs?|glycol|brine|rv|reversing|sol|pump|pumps|strainer|valve|drier|dryer|transformer|contactor|tower|loop|exchanger|hx|breaker|switch)$/;
 
-/** What has an "in" and an "out" and moves no air. */
-export const movesNoAir = (item: Item): boolean => noAir.test(item.text);
+const noAirSubject = /^(?:branch box|pump|tower|boiler|chiller|bb)[ -]/i;
+
+/** What has an "in" and an "out" and moves no air; a "filter drier" is no filter. */
+export const movesNoAir = (item: Item): boolean =>
+  noAir.test(item.text) || noAirSubject.test(item.subject ?? "") || isFilterDrier(item);
+
+/** It is cut as one label; "filter's" is a filter. */
+export const isFilterDrier = ({ text, from, to }: Item): boolean =>
+  text === "filter" && to - from >= "filter drier".length;
 
 /** "76 in, 57 out": air into and out of the unit. */
 export function inAndOut(items: readonly Item[], drafts: readonly Draft[]): void {

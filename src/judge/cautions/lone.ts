@@ -7,5 +7,11 @@ export const lone: CautionRule = {
   says: "Alone up there: agree check-in times, say where you are, stop if the signal goes.",
   source: "HSE INDG73; no general OSHA rule",
   fits: (scene) =>
-    nearest([2, said(scene, /\balone\b|by myself|\bsolo\b|no one (?:else )?(?:on site|here)/)]),
+    nearest([
+      2,
+      said(
+        scene,
+        /(?<!\b(?:left|leave|leaves|leaving|let) (?:(?:it|that|them|this|those|him) )?)\balone\b|by myself|\bsolo\b|no one (?:else )?(?:on site|here)/,
+      ),
+    ]),
 };

@@ -113,6 +113,18 @@ export const gasSteps: readonly Step[] = [
     danger: 1,
     fills: ["static"],
     where: { side: "gas", state: "running" },
+    // cases and boxes have no ducts, a chiller has no air
+    only: (scene) => /^(?:comfort|multi_zone)$/.test(applicationOf(scene)),
+  },
+  {
+    check: "evaporator fans, coil face, ice",
+    why: "Every evaporator fan turning and the right way round, coil face open of ice and dirt, nothing stacked before the air: what a box or a case has instead of ducts",
+    minutes: 4,
+    danger: 0,
+    fills: ["indoor_air"],
+    also: ["fans"],
+    where: { side: "gas", state: "running" },
+    only: (scene) => /^(?:cooler|freezer)$/.test(applicationOf(scene)),
   },
   {
     check: "discharge_temperature",

@@ -5,6 +5,7 @@ import type { Note, Rule } from "../note.ts";
 import { signName } from "../signs.ts";
 import { role } from "../word.ts";
 import { type ActionWords, actionWords } from "../words/actions.ts";
+import { checkDue } from "./check-due.ts";
 import { LOCK_OF } from "./lock-of.ts";
 import { isOtherPump } from "./other-pump.ts";
 
@@ -222,11 +223,9 @@ function meant(note: Note, i: number, row: ActionWords): boolean {
   if (row.action === "recovered" && cameBack(items, i)) return false;
   // "charged to 450 psi n2": no refrigerant went in
   const mass = items.some(({ unit }) => unit?.dimension === "mass");
-  const gas = items.some(isNitrogen);
-  if (row.action === "charged" && next?.text === "to" && gas && !mass) return false;
   // "charged to 620 volts": a bus
-  const volts = items.some(({ unit }) => unit?.dimension === "voltage");
-  if (row.action === "charged" && next?.text === "to" && volts && !mass) return false;
+  const other = items.some((one) => isNitrogen(one) || one.unit?.dimension === "voltage");
+  if (row.action === "charged" && next?.text === "to" && other && !mass) return false;
   if (row.action === "locked" && (lockedItself(items, i) || rotorLocked(note, i))) return false;
   // "compressor locked up", "comp locked 88a": it does not turn
   if (row.action === "locked" && seized(note, i)) return false;
@@ -244,6 +243,7 @@ function meant(note: Note, i: number, row: ActionWords): boolean {
     return false;
   if (row.action === "tested" && item.text === "checked" && (next?.roles ?? 0) & role.is)
     return false;
+  if (row.action === "tested" && checkDue(note, i)) return false;
   if (row.action === "leads_lifted" && item.text === "lifted" && next === undefined) return false;
   return true;
 }

@@ -191,6 +191,18 @@ export const counts: Rule = {
         state(note, counts.name, [i - 2, i + 1], { kind: "note", about: "count" });
         return;
       }
+      // "set for four defrosts at thirty minutes": how many a day
+      if (/^(?:defrosts|cycles)$/.test(text) && item.value <= 24) {
+        state(note, counts.name, [i, i + 2], { kind: "note", about: "count" });
+        return;
+      }
+      // "two fans out of three running"
+      const outOf = before === "out" && (items[i - 1]?.to ?? 0) > (items[i - 1]?.from ?? 0) + 3;
+      const fans = countNoun(items[i - 2]) || items[i - 2]?.plural === true;
+      if (outOf && fans && items[i - 3]?.kind === itemKind.number) {
+        state(note, counts.name, [i - 1, i + 1], { kind: "note", about: "count" });
+        return;
+      }
       // "1 hard start kit, 1 dual cap": one of each
       if (isOnePart(note, i)) {
         state(note, counts.name, [i, i + 1], { kind: "note", about: "count" });

@@ -66,6 +66,9 @@ export function correctsFigure({ items, context }: Note, i: number): boolean {
 
 /** "hp switch opens 610 closes 420", "… opened at 425 and closed back at 305": a switch has no hours. */
 export function ofSwitch(items: readonly Item[], i: number): boolean {
+  // "pump down test cut out at 8 cut in at 24"
+  if (items[i - 1]?.text === "at" && isCut(items[i - 2])) return true;
+  if (isCut(items[i - 1]) && items[i]?.colon !== true) return true;
   const verb = items
     .slice(Math.max(0, i - 3), i)
     .some(({ text }) => /^(?:re)?(?:open|close|made|makes|trip|cut)(?:s|ed|d|ped)?$/.test(text));
@@ -78,6 +81,9 @@ export function ofSwitch(items: readonly Item[], i: number): boolean {
         /switch/.test(item.text),
     );
 }
+
+const isCut = (item: Item | undefined): boolean =>
+  /^cuts?$/.test(item?.text ?? "") && item?.label?.rating === "setpoint";
 
 /** "closed the valve at sixteen twenty": in hundreds and minutes, as no valve opens. */
 export function shutAt(items: readonly Item[], i: number): boolean {

@@ -71,8 +71,9 @@ function hourOfHold({ items }: Note, i: number): boolean {
 function hourSpoken({ items }: Note, i: number): boolean {
   const [item, next] = [items[i], textAt(items, i + 1)];
   if (!isFace(item) || !item.spoken || item.value % 100 === 0) return false;
-  if (textAt(items, i - 1) !== "at" || !/^(?:and|its|it's|it|now|then|,|\.|)$/.test(next))
-    return false;
+  const warm = items[i + 1]?.unit?.dimension === "temperature";
+  const goesOn = warm || /^(?:and|its|it's|it|now|then|pipe|pipes|,|\.|)$/.test(next);
+  if (textAt(items, i - 1) !== "at" || !goesOn) return false;
   const ahead = items.slice(0, i);
   if (!ahead.some(({ text }) => /^(?:nitrogen|nitro|n2)$/.test(text.replace("'s", ""))))
     return false;
@@ -87,9 +88,13 @@ function hourSpoken({ items }: Note, i: number): boolean {
 function hourAtEnd({ items }: Note, i: number): boolean {
   const [held, item, next] = [items[i - 1], items[i], items[i + 1]];
   if (!isFace(item) || !item.spoken || item.value % 5 !== 0 || item.value % 100 === 0) return false;
-  if (!freeNumber(held) || (next !== undefined && !/^[,.]$/.test(next.text))) return false;
+  const warm = items.slice(i + 1, i + 5).some(({ unit }) => unit?.dimension === "temperature");
+  if (!freeNumber(held) || !(next === undefined || warm || /^[,.]$/.test(next.text))) return false;
   const gas = items.slice(0, i).some(({ text }) => /^(?:nitrogen|nitro|n2)$/.test(text));
-  const alone = items.filter((one) => one.kind === itemKind.number).length === 2;
+  const others = items.filter(
+    ({ kind, unit }) => kind === itemKind.number && unit?.dimension !== "temperature",
+  );
+  const alone = others.length === 2;
   return gas && alone && item.value > held.value * tooFar;
 }
 

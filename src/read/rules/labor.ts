@@ -267,6 +267,11 @@ export const laborRule: Rule = {
         near.some((word) => word.text === "put") &&
         near.some((word) => word.text === "me") &&
         near.some((word) => word.text === "down");
+      // "put 3 hrs on it"
+      const put =
+        /^(?:put|log|bill|book)$/.test(items[i - 1]?.text ?? "") &&
+        items[i + 1]?.text === "on" &&
+        /^(?:it|this|that|here|there|the)$/.test(items[i + 2]?.text ?? "");
       const said = near.some(
         (word) => word.text !== "me" && labor.test(word.text) && word.kind !== itemKind.number,
       );
@@ -278,7 +283,7 @@ export const laborRule: Rule = {
         opensWith(items, i) ||
         closesWith(items, i) ||
         spent(items, i);
-      if (!down && !said && !alone && !isTotal(items, i) && !last) return;
+      if (!down && !put && !said && !alone && !isTotal(items, i) && !last) return;
       const minutes = minutesBehind(items, i);
       const hours = item.value + minutes;
       const overtime = near.some((word) => word.text === "ot" || word.text === "overtime");

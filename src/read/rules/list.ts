@@ -25,6 +25,7 @@ import { faultCodes } from "./fault-code.ts";
 import { gasInHand } from "./gas-in-hand.ts";
 import { hardStart } from "./hard-start.ts";
 import { heard } from "./heard.ts";
+import { hoursOfEach } from "./hours-of-each.ts";
 import { hoursOnUnits } from "./hours-on-units.ts";
 import { ifThen } from "./if-then.ts";
 import { knownRooms } from "./known-room.ts";
@@ -169,6 +170,7 @@ export const asides: readonly Rule[] = [
   minutesOut,
   clockTimes,
   hoursOnUnits,
+  hoursOfEach,
   laborRule,
   pacedTimes,
   dates,

@@ -32,8 +32,19 @@ function tagIn(note: Note, from: number, to: number): Tag | undefined {
       (/\d/.test(one.subject ?? "") || lettered.test(one.subject ?? "")),
   );
   return item?.subject === undefined
-    ? coldBox(note, from, to)
+    ? (halfRack(note, from, to) ?? coldBox(note, from, to))
     : { name: item.subject, from: item.from, to: item.to };
+}
+
+const half = /\b(?:rack|pack) (?:lt|mt|it|ht|[a-z])(?![a-z])/;
+
+/** "rack LT": told apart by what it keeps cold. */
+function halfRack({ plain }: Note, from: number, to: number): Tag | undefined {
+  const match = half.exec(plain.slice(from, to));
+  if (match === null) return undefined;
+  const at = from + match.index;
+  const [rack = "", name = ""] = match[0].split(" ");
+  return { name: `${rack} ${name.toUpperCase()}`, from: at, to: at + match[0].length };
 }
 
 /** "dairy case 3": a box by what lies in it, and its number. */

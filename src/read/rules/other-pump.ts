@@ -13,7 +13,27 @@ function movesWater({ items, context }: Note, i: number): boolean {
   return told || /^water_/.test(context.readings.at(-1)?.quantity ?? "");
 }
 
+/** "460 volts on the pump": what was measured there. */
+function measuredThere({ items }: Note, i: number): boolean {
+  const before = items[i - 1]?.unit?.dimension;
+  return before === "voltage" || before === "current";
+}
+
+/** "pump running" at a chiller of which no gas was taken: what moves its water. */
+function ofChiller({ items, context }: Note, i: number): boolean {
+  if (context.wet !== true || !/^pump/.test(items[i]?.text ?? "")) return false;
+  const gas = context.readings.some(
+    ({ quantity, action }) => quantity === "vacuum" || action === "recovered",
+  );
+  return !gas && context.testing !== "vacuum";
+}
+
 /** Is the pump at the item one that draws no vacuum? */
 export function isOtherPump(note: Note, i: number): boolean {
-  return otherPump.test(note.items[i - 1]?.text ?? "") || movesWater(note, i);
+  return (
+    otherPump.test(note.items[i - 1]?.text ?? "") ||
+    movesWater(note, i) ||
+    measuredThere(note, i) ||
+    ofChiller(note, i)
+  );
 }

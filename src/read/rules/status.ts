@@ -137,6 +137,9 @@ function whereOf(note: Note, i: number): string | undefined {
   let from = i + 1;
   while (from < items.length && (items[from]?.from ?? 0) < (items[i]?.signsTo ?? 0)) from++;
   while (from < items.length && whereSkip.test(textAt(items, from))) from++;
+  // "on site noor's with me": who came along
+  const along = /^(?:with|here|helping|along|coming)$/.test(textAt(items, from + 1));
+  if (items[from]?.apostrophe === true && along) return undefined;
   let to = from;
   while (to < items.length && to < from + 4) {
     const item = items[to];
@@ -152,7 +155,7 @@ function whereOf(note: Note, i: number): string | undefined {
     if (
       (item.roles & role.conjunction) !== 0 ||
       statusOf(item) !== undefined ||
-      /^(?:now|too|also|as|well|here|there|soon|around|about|at|in|its|it|im|should|just|left|for|till|til|until|be|will|up|everything|all|nobody|back|to|see|thank|thanks|waiting|with|on|from|since|getting|going|help|helping|give|giving)$/.test(
+      /^(?:now|too|also|as|well|here|there|soon|around|about|at|in|its|it|im|should|just|left|for|till|til|until|be|will|up|everything|all|nobody|back|to|see|thank|thanks|put|waiting|with|on|from|since|getting|going|help|helping|give|giving)$/.test(
         item.text,
       )
     )

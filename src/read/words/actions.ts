@@ -123,7 +123,7 @@ export const actionWords: readonly ActionWords[] = [
     action: "vacuum_broken",
     circuit: "open",
     words:
-      "broke the vacuum|vacuum broken|broke vacuum|swept with nitrogen|broke it with nitrogen|broke the vacuum with nitrogen|nitrogen sweep|sweep",
+      "broke the vacuum|vacuum broken|broke vacuum|swept with nitrogen|broke it with nitrogen|broke the vacuum with nitrogen|nitrogen sweep|n2 sweep|swept it with nitrogen|sweep with nitrogen|swept with n2|sweep and pull|sweep it with nitrogen",
   },
   {
     action: "charged",

@@ -50,6 +50,7 @@ export const nounWords: readonly Row[] = [
   ["module|mod", { kind: "subject", name: "module", letters: true, upTo: 16 }],
   ["evaporator|evap", { kind: "subject", name: "evaporator", upTo: 12 }],
   ["condenser|cond", { kind: "subject", name: "condenser", upTo: 12 }],
+  ["suction group|group|grp", { kind: "subject", name: "group", letters: true, upTo: 8 }],
   ["rack|racks", { kind: "subject", name: "rack", letters: true, upTo: 16 }],
   ["pack|packs", { kind: "subject", name: "pack", upTo: 20 }],
   ["reach in|reachin", { kind: "subject", name: "reach-in", upTo: 20 }],
