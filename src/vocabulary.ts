@@ -331,6 +331,7 @@ export const checkNames = [
   "valve",
   "airflow",
   "temperature_split",
+  "gas_heat",
   "evacuation",
   "pressure_test",
   "charge",

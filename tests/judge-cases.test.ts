@@ -40,6 +40,7 @@ const pinned: Readonly<Record<string, number>> = {
   "twentyfirst-gas.jsonl": 0,
   "twentysecond-electrical.jsonl": 0,
   "twentysecond-gas.jsonl": 0,
+  "plays-electrical.jsonl": 0,
 };
 
 /** Worked out when it is first asked for, and kept. */

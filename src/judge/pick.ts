@@ -20,9 +20,19 @@ export function numbersOf(readings: readonly Reading[]): number[] {
   return numbers;
 }
 
+/** A; what a flame carries lies far below it, what a motor draws far above. Common practice, no source. */
+const mostFlameA = 1e-3;
+
+/** "flame 2.8 microamps": a flame's proof, no motor's current. */
+export function isFlameCurrent(reading: Reading): boolean {
+  const ampere = numberOf(reading) ?? 0;
+  return reading.quantity === "current" && ampere > 0 && ampere < mostFlameA;
+}
+
 export function ofQuantity(readings: readonly Reading[], ...names: QuantityName[]): Reading[] {
   const found: Reading[] = [];
-  for (const one of readings) if (names.includes(one.quantity)) found.push(one);
+  for (const one of readings)
+    if (names.includes(one.quantity) && !isFlameCurrent(one)) found.push(one);
   return found;
 }
 

@@ -1,5 +1,5 @@
 import type { Draft } from "./draft.ts";
-import { type Item, itemKind } from "./item.ts";
+import { type Item, itemKind, wordsFrom } from "./item.ts";
 import { mayBeOhms } from "./may-be-ohms.ts";
 import { type Note, state } from "./note.ts";
 import type { Setting } from "./settle.ts";
@@ -23,7 +23,33 @@ const testVoltages: readonly number[] = [
   25, 50, 100, 125, 250, 500, 600, 1000, 1500, 2000, 2500, 3000, 5000, 10000, 15000,
 ];
 
+/** The machine that a figure was megged of, with nothing between: "comp 1 megs out at 500". */
+function meggedOf(items: readonly Item[], index: number): string | undefined {
+  let at = index - 1;
+  while (/^(?:at|out|to|is|:|=|@)$/.test(items[at]?.text ?? "")) at--;
+  if (!/^meg(?:s|ged)?$/.test(items[at]?.text ?? "")) return undefined;
+  const machine = items[at - 1];
+  return machine?.kind === itemKind.subject ? machine.subject : undefined;
+}
+
+/** "comp 1 megs 500 comp 2 megs 480": of two machines each has its own figure, and one is no tester's voltage. */
+function ofEachMachine(draft: Draft, items: readonly Item[]): boolean {
+  const own = meggedOf(items, draft.index);
+  if (own === undefined) return false;
+  return items.some((item, at) => {
+    if (item.kind !== itemKind.number || testVoltages.includes(item.value)) return false;
+    const other = meggedOf(items, at);
+    return other !== undefined && other !== own;
+  });
+}
+
 function isTestVoltage(draft: Draft, items: readonly Item[], setting: Setting): boolean {
+  if (ofEachMachine(draft, items)) {
+    // "comp 1 meg at 500 comp 2 meg at 480": megohms, or a meg at so many volts
+    if (/^meg (?:at|@)$/.test(wordsFrom(items, draft.index - 2, draft.index)))
+      draft.question = "quantity";
+    return false;
+  }
   if (ofTheTester(draft, items)) return besidesPoints(items) || testThen(draft, items);
   if (testerAt(draft, items) || voltsColon(draft, items)) return true;
   // "lead 2. 52 meg. test voltage 500"

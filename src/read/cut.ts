@@ -70,11 +70,18 @@ function behindNo({ items, left, from }: Gap, to: number): number {
   return named || /^(?:power|juice)$/.test(next?.text ?? "") ? from + 1 : from;
 }
 
+/** "evap -8", "rise is 62": a name that is no label of its own leads the figure. */
+function ledByName(items: readonly Item[], at: number): boolean {
+  if (/^(?:evap|cond)$/.test(items[at - 1]?.text ?? "")) return true;
+  const joint = /^(?:is|was|of|[=:])$/.test(items[at - 1]?.text ?? "");
+  return items[at - (joint ? 2 : 1)]?.text === "rise";
+}
+
 /** Without a break: leading labels go left where a preposition or the habit of the sentence says so. */
 function smoothCut(gap: Gap, to: number): number {
   const { items, left } = gap;
   // "evap -8°C cond 38°C suction line 5": a coil's name leads its figure as a place does
-  const coil = /^(?:evap|cond)$/.test(items[left.index - 1]?.text ?? "") ? "L" : "";
+  const coil = ledByName(items, left.index) ? "L" : "";
   const mine = classesOf(items, left.before) + coil;
   let at = behindNo(gap, to);
   let taken = at > gap.from ? classOf(items[at - 1]) : "";

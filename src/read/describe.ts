@@ -24,7 +24,7 @@ import { countOf } from "./count-words.ts";
 import type { Draft } from "./draft.ts";
 import { besideEachOther } from "./each-other.ts";
 import { bothSides, gaugePair, gaugesBesideHeat } from "./gauges.ts";
-import { type Item, itemKind, wordsFrom } from "./item.ts";
+import { type Item, itemKind } from "./item.ts";
 import type { Label } from "./label.ts";
 import { coldLine, lineThenLiquid } from "./line-then-liquid.ts";
 import { nitrogenBehind } from "./nitrogen-behind.ts";
@@ -35,6 +35,7 @@ import { inRow } from "./relate.ts";
 import { ofItsRail } from "./row-unit.ts";
 import { leavingSide, saturationOf } from "./side-told.ts";
 import { drewLocked } from "./starts-draw.ts";
+import { isAhead } from "./still-ahead.ts";
 import { takePoints } from "./take-points.ts";
 import { tookOut } from "./took-out.ts";
 import { boxOfWires, degreeDrop, inOrOut, isA, legToLeg, plateVolts } from "./what-words.ts";
@@ -89,17 +90,6 @@ function joinPlaces(draft: Draft, { text }: Item, label: Label): boolean {
   else return false;
   draft.named = "temperature";
   return true;
-}
-
-const meanwhile =
-  /(?<!\b(?:came|comes?|went|goes|trips|tripped) )\b(?:back|more|again|done|ready|there|update|finished|recheck|look)(?: (?:you|with you|it|them|at it))? in(?: about| like)?$|(?<!\b(?:came|comes?|went|goes|trips|tripped) )\bback$/;
-const waits =
-  /\b(?:give|gimme|need|needs|another|be)(?: (?:me|it|us|them|this))?(?: (?:about|another|like))?$/;
-
-/** "more in a minute", "give it 10 min": what is still to come, not when it was read. */
-function isAhead(items: readonly Item[], index: number): boolean {
-  const before = wordsFrom(items, index - 5, index);
-  return meanwhile.test(before) || waits.test(before);
 }
 
 function takeTime(draft: Draft, items: readonly Item[], index: number): void {

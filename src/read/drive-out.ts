@@ -35,9 +35,39 @@ function putsOut(draft: Draft, items: readonly Item[]): boolean {
   return said && told;
 }
 
+/** How far apart the legs of one output lie at most to be told as a row. Common practice, no source. */
+const alike = 1.15;
+
+/** "60 hertz 462 462 461 out": only a drive has hertz and, behind them, volts that come out. */
+function rowOut(list: readonly Draft[], items: readonly Item[]): void {
+  list.forEach((last, order) => {
+    const out = items[last.index + 1]?.text === "out";
+    if (!out || items[last.index + 2]?.text === "of" || last.value < leastOutV) return;
+    let at = order;
+    while (at >= 0 && isLeg(list[at], last)) at--;
+    const hertz = list[at];
+    const row = list.slice(at + 1, order + 1);
+    const between = items.slice((hertz?.index ?? 0) + 1, last.index);
+    if (hertz?.unit?.dimension !== "frequency" || row.length < 2) return;
+    if (between.some(({ kind, text }) => kind !== itemKind.number && !/^[,/]$/.test(text))) return;
+    for (const draft of row) {
+      draft.named = "voltage";
+      draft.hint = undefined;
+      draft.place = "drive_output";
+    }
+  });
+}
+
+function isLeg(draft: Draft | undefined, last: Draft): boolean {
+  if (draft === undefined || draft.points !== undefined) return false;
+  const volts = draft.unit === undefined || draft.unit.dimension === "voltage";
+  return volts && draft.value < last.value * alike && draft.value > last.value / alike;
+}
+
 /** "460v 58hz out of the drive": the volts before the hertz are the drive's too. */
 export function driveOut(drafts: readonly Draft[], items: readonly Item[]): void {
   const list = alive(drafts);
+  rowOut(list, items);
   for (const draft of list) {
     const bare = putsOut(draft, items);
     if (bare) draft.hint = "voltage";

@@ -4,6 +4,7 @@ import { groundAhead } from "./ground-then-over.ts";
 import { type Item, itemKind } from "./item.ts";
 import { fits } from "./kinds.ts";
 import { endsLegs } from "./legs-then-rated.ts";
+import { boundAhead, runsThenStands } from "./runs-then-stands.ts";
 import { suits } from "./suits.ts";
 import { turnedClause } from "./turned-clause.ts";
 import { role } from "./word.ts";
@@ -146,7 +147,7 @@ export function goesLeft(gap: Gap, next: number, kind: string, taken: string): b
   const item = gap.items[next];
   if (item === undefined) return false;
   const stuck = next === gap.from && item.glued && item.kind === itemKind.label;
-  if (stuck || peakOfStart(gap, next)) return true;
+  if (stuck || peakOfStart(gap, next) || runsThenStands(gap, next)) return true;
   if (next === gap.from && warmOutside(gap)) return true;
   const bulb =
     item.label?.quantity === "wet_bulb_temperature" || item.text === "db" || item.text === "dry";
@@ -181,6 +182,8 @@ export function goesLeft(gap: Gap, next: number, kind: string, taken: string): b
     rated?.rating !== undefined
   )
     return false;
+  // "rise 71 plate max 60": what the plate allows
+  if (kind === "R" && item.label?.plate === true && boundAhead(gap, next)) return false;
   const ahead = gap.items[next + 1]?.label?.rating;
   if (kind === "R" && item.label?.plate === true && ahead !== undefined && next + 1 < gap.to)
     return false;

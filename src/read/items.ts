@@ -4,7 +4,7 @@ import { circuitMark } from "./circuit-mark.ts";
 import { countedNoun } from "./counted-noun.ts";
 import { digitPair } from "./digit-pairs.ts";
 import { type Item, type ItemKind, itemKind, newItem } from "./item.ts";
-import { fits } from "./kinds.ts";
+import { fits, unitCalled } from "./kinds.ts";
 import { pointsAt } from "./names.ts";
 import { nextSubject } from "./next-subject.ts";
 import { nthAgain } from "./nth-again.ts";
@@ -17,6 +17,7 @@ import { rowHead } from "./row-head.ts";
 import { numberedBox, ownTag } from "./spelled-tag.ts";
 import { statPair } from "./stat-pair.ts";
 import { countedAt, hashAt, nths, type SubjectSaid, subjectAt } from "./subject-name.ts";
+import { atMainValve } from "./terminal-or-unit.ts";
 import { testTold } from "./test-told.ts";
 import { type Token, tokenKind } from "./token.ts";
 import { isTool, isWith, rowOfOutputs } from "./unit-or-word.ts";
@@ -92,7 +93,7 @@ function wordItem(build: Building, i: number, found: Phrase): void {
   item.apostrophe = build.tokens[found.end - 1]?.apostrophe ?? false;
   item.plural = isPlural(build, build.tokens[found.end - 1]);
   item.label = setsOne(build, found, word) ? undefined : word.label;
-  if (kind === itemKind.unit) item.unit = word.unit;
+  if (kind === itemKind.unit) item.unit = atMainValve(build, i) ? unitCalled("V") : word.unit;
   addSigns(build, item, i, found.end);
   build.items.push(item);
 }

@@ -16,6 +16,7 @@ import { itemKind } from "./item.ts";
 import { unitCalled } from "./kinds.ts";
 import { make } from "./make.ts";
 import type { Note } from "./note.ts";
+import { byParts } from "./part-passes.ts";
 import { take, type Values } from "./pass.ts";
 import { beforeTest, byWords, related } from "./passes.ts";
 import { settingOf } from "./setting.ts";
@@ -120,6 +121,7 @@ export function measure(note: Note): void {
   const values: Values = { note, drafts, items, context, several: drafts.length > 1 };
   describe(values);
   take(byWords, values);
+  take(byParts, values);
   const placeless = columns(drafts, items);
   if (values.several) timedRows(drafts, items);
   if (values.several) shareRows(drafts, items);

@@ -22,6 +22,16 @@ function isBare({ unit, named, place, points, rating, subject, over }: Draft): b
   );
 }
 
+/** "ran the crankcase heater an hour": the shell was warmed so long. */
+function heatedFor(items: readonly Item[]): boolean {
+  return items.some(({ text }, at) => {
+    if (!/^(?:crankcase|sump|belly|heater|heaters|heat)$/.test(text)) return false;
+    return items
+      .slice(at + 1, at + 4)
+      .some((one) => one.unit?.dimension === "time" || one.text === "overnight");
+  });
+}
+
 const megohm = 1e6;
 
 /**
@@ -33,17 +43,23 @@ export function megAgain(list: readonly Draft[], items: readonly Item[], context
   if (last?.quantity !== "insulation_resistance" || last.rating !== undefined) return;
   if (last.over_range === true) return;
   const words = items.map(({ text }) => text).join(" ");
-  if (!(repeats.test(words) || warmed.test(words)) || otherwise.test(words)) return;
+  if (!(repeats.test(words) || warmed.test(words) || heatedFor(items)) || otherwise.test(words))
+    return;
   const row = list.filter((draft) => items[draft.index]?.kind === itemKind.number && isBare(draft));
   const first = row[0];
   if (first === undefined || row.length < 2 || row.length > 3) return;
   const joined = row.every((draft, at) => at === 0 || draft.index - (row[at - 1]?.index ?? 0) <= 2);
   if (!joined) return;
+  // "last spring it was 1.8 gig": of another day
+  const now = context.readings.findLast(
+    ({ quantity, earlier }) => quantity === "insulation_resistance" && earlier !== true,
+  );
+  const unitNow = (now ?? last).figure.unit;
   for (const draft of row) {
     draft.named = "insulation_resistance";
     draft.quantity = "insulation_resistance";
     if (draft.unit === undefined) {
-      draft.unit = row.find(({ unit }) => unit !== undefined)?.unit ?? unitCalled(last.figure.unit);
+      draft.unit = row.find(({ unit }) => unit !== undefined)?.unit ?? unitCalled(unitNow);
       draft.assumedUnit = true;
     }
     draft.hint = undefined;

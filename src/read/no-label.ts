@@ -3,6 +3,7 @@ import type { Draft } from "./draft.ts";
 import { isGauges } from "./gauges-shape.ts";
 import { type Item, isOneWord, itemKind } from "./item.ts";
 import { onlyDrops } from "./only-drops.ts";
+import { ranOther } from "./ran-other.ts";
 import { signIndex } from "./signs.ts";
 import { valveMoved } from "./valve-moved.ts";
 import { whenItTrips } from "./when-it-trips.ts";
@@ -252,7 +253,11 @@ function capOfOther(draft: Draft, index: number, items: readonly Item[]): boolea
     (item.label.quantity !== undefined ||
       item.label.place !== undefined ||
       /^(?:pressure|temperature|voltage)$/.test(item.label.hint ?? ""));
-  if (between.slice(ends + 1).some(own) || own(items[draft.index + 1])) return true;
+  // "new cap in, fan 2 4.5 now": what the fan had before tells what it has
+  const rest = between.slice(ends + 1);
+  const machine = rest.some(({ subject }) => /^(?:fan|compressor|motor)\b/.test(subject ?? ""));
+  if (machine && rest.every(({ label }) => label?.quantity === undefined)) return true;
+  if (rest.some(own) || own(items[draft.index + 1])) return true;
   return isGauges(items, draft.index);
 }
 
@@ -284,6 +289,7 @@ export function noLabel(draft: Draft, index: number, items: readonly Item[]): bo
     namesOnly(draft, index, items) ||
     setOfThings(draft, index, items) ||
     capOfOther(draft, index, items) ||
+    ranOther(draft, index, items) ||
     ratesSize(index, items)
   );
 }

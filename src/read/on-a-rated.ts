@@ -1,5 +1,6 @@
 import type { Draft } from "./draft.ts";
 import type { Item } from "./item.ts";
+import { takeFor } from "./recast.ts";
 
 const compressors = /^(?:comp|compressor|scroll|recip|rotary)$/;
 const motors = /^(?:motor|fan|blower)$/;
@@ -9,6 +10,7 @@ export function onARated(list: readonly Draft[], items: readonly Item[]): void {
   ofRating(list, items);
   ofCan(list, items);
   aCapacitor(list, items);
+  onAMotor(list, items);
   for (const draft of list) {
     if (draft.unit?.figure !== "A" || draft.rating !== undefined || draft.points !== undefined)
       continue;
@@ -53,6 +55,40 @@ function aCapacitor(list: readonly Draft[], items: readonly Item[]): void {
     const handled = done || led.test(items[draft.index - 1]?.text ?? "");
     if (handled && capacitor && cans.has(draft.value)) draft.rating = "nominal";
   }
+}
+
+/** How far over its plate a motor is met at most, and how far under. Common practice, no source. */
+const ofPlate = { from: 0.25, to: 1.6 } as const;
+const driven = /^(?:fan|blower|inducer|motor|pump|comp|compressor|evap|condenser)\b/;
+
+/** "blower pulling 7.8 on an 8.2", "fan 1.1 on a 1.2": what a motor draws, and the amps that it is made for. */
+function onAMotor(list: readonly Draft[], items: readonly Item[]): void {
+  list.forEach((right, order) => {
+    const left = list[order - 1];
+    if (left === undefined || right.unit !== undefined || right.named !== undefined) return;
+    if (right.rating !== undefined || right.points !== undefined || left.rating !== undefined)
+      return;
+    const [on, article] = items.slice(right.index - 2, right.index).map(({ text }) => text);
+    const between = right.index - left.index;
+    if (on !== "on" || !/^an?$/.test(article ?? "") || between > 4) return;
+    const amps = left.unit?.dimension === "current" || left.named === "current";
+    const hinted = left.hint === "current" && left.unit === undefined;
+    const led = items.slice(Math.max(0, left.index - 4), left.index);
+    const motor = led.some(
+      (item) =>
+        driven.test(item.text) ||
+        driven.test(item.subject ?? "") ||
+        driven.test(item.label?.thing ?? ""),
+    );
+    const free = left.unit === undefined && left.named === undefined && left.points === undefined;
+    const far = left.value / right.value;
+    if (!(amps || hinted || (motor && free)) || far < ofPlate.from || far > ofPlate.to) return;
+    takeFor(right, "current", "A");
+    right.rating = "nominal";
+    right.subject ??= left.subject;
+    right.thing ??= left.thing;
+    if (!amps) takeFor(left, "current", "A");
+  });
 }
 
 /** "amps 7 of 19": the second is the plate's. */

@@ -6,7 +6,7 @@ const electric = /^(?:a|amps?|amperes?|v|volts?|meg|megs|megohms?|megged|winding
 const joint = /^(?:is|at|-|=|:)$/;
 /** What a row of phases is led by; behind another word a letter is a machine's own, or a circuit's. */
 const heads =
-  /^(?:amps?|amperes?|volts?|megs?|megged|meg|windings?|ohms?|running|legs|phases|draws|drawing|pulls|pulling|reads|reading|readings|current|now|and)$/;
+  /^(?:amps?|amperes?|volts?|megs?|megged|meg|windings?|ohms?|running|legs|phases|draws|drawing|pulls|pulling|reads|reading|readings|current|now|and|ground|gnd|grd|earth|case|frame|chassis)$/;
 
 function isFigure(token: Token | undefined): boolean {
   if (token === undefined) return false;

@@ -62,6 +62,7 @@ import { waitedMinutes } from "./waited-minutes.ts";
 import { warmDay } from "./warm-day.ts";
 import { waterLoop, waterPump } from "./water-loop.ts";
 import { waterWays } from "./water-ways.ts";
+import { wireLetters } from "./wire-letters.ts";
 
 /** Points of the job's last readings: "one to three" means legs where legs were measured. */
 function familyOf(context: Context): string {
@@ -81,7 +82,7 @@ export function begin(text: string, context: Context): { note: Note; tokens: rea
   const testing = last === "insulation_resistance" || context.test?.ahead === true;
   const scanned = withInitials(legsApart(withSubscripts(scan(even))), text);
   const counted = countedAgain(withoutPauses(scanned, text), context);
-  const said = phaseLetters(casesByNumber(counted, context.units));
+  const said = phaseLetters(wireLetters(casesByNumber(counted, context.units)));
   const tokens = legsByNumber(said, testing, rowInHand(context));
   const { units } = context;
   const family = familyOf(context);

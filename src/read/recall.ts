@@ -2,7 +2,7 @@ import type { Reading } from "../model.ts";
 import { adopt } from "./adopt.ts";
 import type { Context } from "./context.ts";
 import type { Draft } from "./draft.ts";
-import type { Item } from "./item.ts";
+import { type Item, itemKind } from "./item.ts";
 import { latest } from "./latest.ts";
 import { legByLeg } from "./leg-by-leg.ts";
 import { isAtLugs, isOnDead } from "./meg-again.ts";
@@ -196,6 +196,18 @@ function placeOfNext(draft: Draft, like: Reading, context: Context): void {
   if (new Set(near.map(({ at }) => at)).size === 1 && near.includes(like)) draft.place = like.at;
 }
 
+/** "comp 1 13.1 12.8 13.0" behind 58 Hz: tenths, or a row, so far below the speed are no hertz. */
+function noSpeed(draft: Draft, items: readonly Item[], { readings }: Context): boolean {
+  const speeds = readings.flatMap(({ quantity, value }) =>
+    quantity === "frequency" && typeof value === "number" ? [value] : [],
+  );
+  const row = [draft.index - 1, draft.index + 1].some(
+    (at) => items[at]?.kind === itemKind.number && items[at]?.unit === undefined,
+  );
+  const tenths = items[draft.index]?.text.includes(".") === true;
+  return draft.value > 0 && draft.value < Math.max(...speeds) / 2 && (tenths || row);
+}
+
 /** What is read on a motor that has no power. */
 const ofDeadMotor: ReadonlySet<string> = new Set(["insulation_resistance", "winding_resistance"]);
 
@@ -226,6 +238,10 @@ export function fromContext(draft: Draft, items: readonly Item[], context: Conte
       : nearestFirst(draft, shaped, context.readings.slice(-context.latest));
   const [first] = fitting;
   if (first === undefined || isOnDead(first, items)) return;
+  if (first.quantity === "frequency" && noSpeed(draft, items, context)) {
+    draft.question = "quantity";
+    return;
+  }
   if (isAtLugs(first, draft.value, items)) return;
   const side = draft.thing === "side" && first.quantity === "capacitance";
   const labelled = draft.points !== undefined || draft.subject !== undefined || side;

@@ -54,5 +54,17 @@ export function riseAlone(
     draft.named = "temperature_difference";
     draft.hint = undefined;
     draft.place = undefined;
+    plateOfRise(drafts.slice(order + 1));
   });
+}
+
+/** "rise is 62 return 64 supply 126 plate says 35-65": what a plate allows is a rise, with other figures between. */
+function plateOfRise(behind: readonly Draft[]): void {
+  for (const draft of behind) {
+    const most = Number.isNaN(draft.high) ? draft.value : draft.high;
+    const bare =
+      draft.unit === undefined && draft.named === undefined && draft.points === undefined;
+    if (!draft.plate || !bare || draft.place !== undefined) continue;
+    if (most >= usual[0] && most <= usual[1]) draft.named = "temperature_difference";
+  }
 }

@@ -21,6 +21,22 @@ export function rowUnit(drafts: readonly Draft[], items: readonly Item[]): void 
     }
   }
   legsUnit(drafts);
+  testUnit(drafts);
+}
+
+/** "meg'd to ground A 3.2 B 3.1 C 3.2 gig": the unit behind the last leg of a test is each one's. */
+function testUnit(drafts: readonly Draft[]): void {
+  const leg = /^(?:phase [ABC]|lead \d|[LT]\d|[UVW])$/;
+  drafts.forEach((end, order) => {
+    const row = drafts.slice(Math.max(0, order - 2), order + 1);
+    if (row.length < 3 || !end.ownUnit || (end.unit?.factor ?? 0) < 1e6) return;
+    if (end.unit?.dimension !== "resistance") return;
+    const names = row.map(({ points }) => (points?.length === 1 ? points[0]?.[0] : undefined));
+    if (!names.every((name) => leg.test(name ?? "")) || new Set(names).size < 3) return;
+    const free = row.slice(0, 2).every((one) => one.unit === undefined && !one.over);
+    const like = row.every(({ value }) => value > end.value / 5 && value < end.value * 5);
+    if (free && like) for (const one of row) one.unit = end.unit;
+  });
 }
 
 const legs: readonly (readonly string[])[] = [
@@ -38,6 +54,9 @@ function legsUnit(drafts: readonly Draft[]): void {
     const free = row.slice(0, 2).every((one) => !one.ownUnit && one.named === undefined);
     const like = row.every(({ value }) => value > end.value / 5 && value < end.value * 5);
     if (free && like) for (const one of row) one.unit = end.unit;
+    // "u 228 v 230 w 6.2a": no leg draws a share of the others so small, so those are no amps
+    else if (free && row.slice(0, 2).every(({ value }) => value > end.value * 10))
+      for (const one of row.slice(0, 2)) one.question = "quantity";
   });
 }
 

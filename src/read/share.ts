@@ -55,13 +55,24 @@ function shareState(list: readonly Draft[]): void {
   }
 }
 
+/** How far apart the legs of one supply or motor lie at most to be told as a row. Common practice, no source. */
+const ofRow = 1.15;
+
+/** "480 480 481 compressor running": nothing between them, and as near as legs are. */
+function inLegs(left: Draft, right: Draft): boolean {
+  const electric = right.quantity === "voltage" || right.quantity === "current";
+  const far = left.value / right.value;
+  return electric && right.index === left.index + 1 && far < ofRow && far > 1 / ofRow;
+}
+
 /** "229/231/228 v running": said behind a stroked row, it holds for the row. */
 function shareStateBack(list: readonly Draft[], items: readonly Item[]): void {
   for (let i = list.length - 2; i >= 0; i--) {
     const [draft, next] = [list[i], list[i + 1]];
     if (draft === undefined || next?.state === undefined || draft.state !== undefined) continue;
     if (draft.quantity !== next.quantity || draft.ownUnit || draft.rating !== undefined) continue;
-    if (items[draft.index + 1]?.text !== "/" || next.index !== draft.index + 2) continue;
+    const stroked = items[draft.index + 1]?.text === "/" && next.index === draft.index + 2;
+    if (!stroked && !inLegs(draft, next)) continue;
     if (next.before.length === 0) draft.state = next.state;
   }
 }

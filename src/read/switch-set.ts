@@ -17,8 +17,24 @@ function setOf(draft: Draft, items: readonly Item[]): void {
     draft.rating = "setpoint";
 }
 
+/** "it's a .65 switch", "a point six five pressure switch": where it makes or breaks, as it is called. */
+function calledBy(draft: Draft, items: readonly Item[]): void {
+  const air =
+    (draft.named ?? draft.quantity) === "static_pressure" ||
+    draft.unit?.dimension === "inches_of_water" ||
+    (draft.unit === undefined && draft.value < 3);
+  if (!air || draft.rating !== undefined || draft.gone) return;
+  if (!/^an?$/.test(items[draft.index - 1]?.text ?? "")) return;
+  const [next, noun] = [items[draft.index + 1]?.text ?? "", items[draft.index + 2]?.text ?? ""];
+  const pressed = /^(?:pressure|draft|air)$/.test(next) && switches.test(noun);
+  if (switches.test(next) || pressed || next === "pressure switch") draft.rating = "setpoint";
+}
+
 export function switchSet(drafts: readonly Draft[], items: readonly Item[]): void {
-  for (const draft of drafts) setOf(draft, items);
+  for (const draft of drafts) {
+    setOf(draft, items);
+    calledBy(draft, items);
+  }
 }
 
 const pumpsDown = /\bpump(?:ed|s|ing)?[ -]?down\b/;

@@ -44,8 +44,12 @@ export function trips(drafts: readonly Draft[], items: readonly Item[]): void {
 export function drewAtTrip(drafts: readonly Draft[], items: readonly Item[]): void {
   if (items.some(({ text }) => /^(?:set|setting|dial|dialed|adjusted|relay)$/.test(text))) return;
   for (const draft of drafts) {
-    if (draft.rating !== "setpoint" || draft.unit?.dimension !== "current") continue;
+    if (draft.rating !== "setpoint") continue;
     const led = items.slice(Math.max(0, draft.index - 3), draft.index);
+    // "drive trips at 31 hz": how fast it ran then
+    if (draft.unit?.dimension === "frequency" && led.some(({ text }) => /^trips?$/.test(text)))
+      draft.rating = undefined;
+    if (draft.unit?.dimension !== "current") continue;
     const machine = led.some(
       ({ label, subject }) =>
         label?.thing === "compressor" || /^(?:compressor|fan|motor|pump)\b/.test(subject ?? ""),

@@ -7,6 +7,7 @@ import { numberAt } from "./numbers.ts";
 import { outBehind } from "./out-behind.ts";
 import { phraseAt } from "./phrase.ts";
 import { spacedPair } from "./spaced-pair.ts";
+import { atMainValve, isDeed } from "./terminal-or-unit.ts";
 import { testAhead } from "./test-ahead.ts";
 import { testTold } from "./test-told.ts";
 import { type Token, tokenKind } from "./token.ts";
@@ -188,8 +189,9 @@ export function plainUnitAt(build: Building, i: number): UnitSaid | undefined {
   // "u 38k v 41k w 39k": no kilovolts
   const kilohm =
     unit.figure === "kV" && rowOfOutputs(build, at + 1) ? unitCalled("kilohm") : undefined;
-  if (kilohm !== undefined)
-    return { unit: kilohm, end: at + 1, heard: false, beside: false, add: 0 };
+  const mains = atMainValve(build, at) ? unitCalled("V") : undefined;
+  const other = kilohm ?? mains;
+  if (other !== undefined) return { unit: other, end: at + 1, heard: false, beside: false, add: 0 };
   // "first winding's 2.2 second's 2.3": the second of them
   if (token.apostrophe && token.text === "second") return undefined;
   // "27 w-c": a terminal and its common
@@ -207,7 +209,7 @@ export function plainUnitAt(build: Building, i: number): UnitSaid | undefined {
     return undefined;
   if (unit.figure === "s" && token.text === "sec" && ofTransformer(build, at)) return undefined;
   if ((unit.figure === "W" && isWith(build, at)) || terminalAhead(build, at)) return undefined;
-  if (testTold(build, at) > 0 || thinks(build, at)) return undefined;
+  if (testTold(build, at) > 0 || thinks(build, at) || isDeed(build, at)) return undefined;
   // "24.1 w/ y called": with
   if (unit.figure === "W" && token.text === "w" && tokens[at + 1]?.text === "/") return undefined;
   if (phrase.word.beside && !token.glued && phrase.end === at + 1 && !standsApart(build, token, at))

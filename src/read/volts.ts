@@ -153,7 +153,7 @@ function sags(list: readonly Draft[], items: readonly Item[]): void {
 }
 
 const gear =
-  /^(?:motor|contactor|unit|disconnect|disco|panel|breaker|board|compressor|comp|lugs|terminals|load|drive|heater)$/;
+  /^(?:motor|contactor|unit|disconnect|disco|panel|breaker|board|compressor|comp|lugs|terminals|load|drive|heater|plug|receptacle|outlet|connector|molex|socket|inducer|igniter|ignitor|whip)$/;
 
 /** "every leg 480", "480 on both legs" */
 function ofEachLeg(draft: Draft, items: readonly Item[]): boolean {

@@ -152,6 +152,11 @@ export const checkWords: Readonly<Record<CheckName, CheckWords>> = {
     act: "nitrogen pressure and pipe temperature, start and end",
     of: ["pressure", "temperature"],
   },
+  gas_heat: {
+    name: "gas heat",
+    act: "temperature rise against the plate, flame microamps",
+    of: ["temperature_difference"],
+  },
   charge: { name: "charge", act: "weigh the charge against the plate", of: ["mass"] },
   line_charge: { name: "line charge", act: "line length and size", of: ["mass", "length"] },
   leak_rate: {

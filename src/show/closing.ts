@@ -110,5 +110,6 @@ export function leavingQuestion(input: ReplyInput, job: Job): string {
   const bypass = job.machine.bypasses[0];
   if (status === undefined || input.late || !leaving.has(status) || bypass === undefined) return "";
   if (status === "left_site" && stillThere(input, job).length > 0) return "";
-  return `Is the ${bypass.what} bypass off? The file stays open until then.`;
+  const what = bypass.what.replace(/^an? /, "");
+  return `Is the ${what} bypass off? The file stays open until then.`;
 }

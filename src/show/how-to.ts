@@ -1,5 +1,6 @@
 import type { CheckName } from "../vocabulary.ts";
 import { wordsOfCheck } from "./check-words.ts";
+import { gasHeatHow, lineChargeHow } from "./how-to-more.ts";
 import { sentenceCase } from "./wording.ts";
 
 /** How a check is done, for someone who does it the first time. One line each, six in all. */
@@ -233,14 +234,8 @@ export const howTo: Readonly<Record<CheckName, HowTo>> = {
     source: "Unit nameplate and its line table.",
     send: "Text: recovered 7 lb 6 oz, charged 8 lb, cylinder 22.",
   },
-  line_charge: {
-    where: "Liquid line from the outdoor unit to the farthest coil, and what the plate covers.",
-    meter: "Tape along the run; read the line's outer diameter.",
-    caution: "Roof edges and ladders: measure from a stand, not from a stretch.",
-    good: "Line length and size written on the unit for whoever comes next.",
-    source: "Tube tables and liquid density of the gas.",
-    send: "Text: liquid line 3/8, 55 ft, plate covers 15 ft.",
-  },
+  gas_heat: gasHeatHow,
+  line_charge: lineChargeHow,
   leak_rate: {
     where: "The circuit's log: full charge, each weight added and its date.",
     meter: "Weights from the scale, not from memory.",

@@ -181,15 +181,41 @@ function isOfFire(scene: Scene, reading: Reading): boolean {
   return train && !/\b(?:static|duct|esp|filter|coil|return|supply)\b/.test(words);
 }
 
+const isHeldAt = ({ quantity, rating }: Reading): boolean =>
+  quantity === "static_pressure" && rating === "setpoint";
+
+/** The static that the blower works against: its last reading, or both its sides where they were read together. */
+function totalPa(scene: Scene): number | undefined {
+  const all = ofQuantity(scene.readings, "static_pressure").filter((one) => !isOfFire(scene, one));
+  // "static .78 total, filter alone .31": a part of it says nothing of the whole
+  const whole = all.filter((one) => !isOfPart(scene, one));
+  const last = (whole.length > 0 ? whole : all).at(-1);
+  const pa = last === undefined ? undefined : numberOf(last);
+  if (last === undefined || pa === undefined) return undefined;
+  const beside = whole.filter((one) => noteOf(scene, one) === noteOf(scene, last));
+  const [one, other, ...more] = beside.map((reading) => numberOf(reading) ?? Number.NaN);
+  if (one === undefined || other === undefined || more.length > 0) return Math.abs(pa);
+  const places = beside.map(({ at }) => at);
+  const sides = places.includes("supply_air") && places.includes("return_air");
+  // "static is plus .4 and minus .55": what the blower pushes and what it pulls
+  return one * other < 0 || sides ? Math.abs(one) + Math.abs(other) : Math.abs(pa);
+}
+
+function isOfPart(scene: Scene, reading: Reading): boolean {
+  const words = clauseOf(scene, reading);
+  return /\b(?:filters?|coil|drop|dp|alone|across)\b/.test(words) && !/\btotal\b/.test(words);
+}
+
 function staticPressure(scene: Scene, figures: Figures): Finding[] {
-  const read = ofQuantity(scene.readings, "static_pressure").findLast(
-    (one) => !isOfFire(scene, one),
-  );
-  const pa = read === undefined ? undefined : numberOf(read);
+  const pa = totalPa(scene);
   if (pa === undefined) return [];
   const plate = scene.ratings.findLast(
-    (one) => one.quantity === "static_pressure" && !isOfFire(scene, one),
+    (one) =>
+      one.quantity === "static_pressure" && one.rating !== "setpoint" && !isOfFire(scene, one),
   );
+  // what a fan is held at by its control is no plate's, and a duct's is no total
+  const held = scene.ratings.some((one) => isHeldAt(one) && !isOfFire(scene, one));
+  if (plate === undefined && held) return [];
   const ratedPa = plate === undefined ? undefined : numberOf(plate);
   const limitPa = ratedPa === undefined ? highStaticPa : ratedPa * overRating;
   const high = Math.abs(pa) > limitPa;

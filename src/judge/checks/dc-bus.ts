@@ -151,7 +151,7 @@ const offDeeds = new Set<ActionName>(["power_off", "locked", "proved_dead"]);
 const onDeeds = new Set<ActionName>(["power_on", "unlocked", "started", "reset"]);
 
 const offWords =
-  /power(?:ed)? (?:off|down)|after off|\boff\b|still|threw the|(?:pulled|opened) the disconnect|(?:disconnect|main|breaker) (?:is )?(?:open|off)|killed|bled|bleed|locked|waited|down to|minutes? after/;
+  /power(?:ed)? (?:off|down)|after off|\boff\b|still|threw the|(?:pulled|opened|threw|dropped) the (?:disconnect|disco|main|breaker)|(?:disconnect|disco|main|breaker) (?:is |was )?(?:open|off|pulled|out)|unplugged|killed|bled|bleed|locked|waited|down to|minutes? after/;
 
 /** What stands while the drive is fed: "335 with the comp off". */
 const standsOnly = /\b(?:comp(?:ressor)?|fans?|motor|stat|thermostat)s? (?:is |was |are )?off\b/g;

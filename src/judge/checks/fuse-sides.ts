@@ -17,6 +17,7 @@ export const isOfFuses: (scene: Scene) => boolean = perScene((scene) => {
   return allVoltages(scene).some((one) => {
     if (sideOf(scene, one) !== "load") return false;
     const words = noteWords(scene, one);
+    if (sideOfThem.test(words)) return true;
     if (/contactor/.test(words)) return false;
     return named.test(words) || lineWords(scene).some((each) => named.test(each));
   });
@@ -28,13 +29,26 @@ function lineWords(scene: Scene): string[] {
   return line.map((one) => noteWords(scene, one)).filter((words) => !/contactor/.test(words));
 }
 
-const named = /\bfuses?\b|\bbreaker\b|\bdisconnect\b/;
+const fresh =
+  /\b(?:new|replaced|changed|swapped|put in|installed)\b.{0,16}\b(?:fuses?|breaker|disconnect|disco)\b|\b(?:fuses?|breaker|disconnect|disco)\b.{0,8}\b(?:replaced|changed|swapped)\b/;
+
+/** "contactors in, 481 483 0 load side of the disco" */
+const sideOfThem =
+  /\b(?:load|line) side of (?:the |a )?(?:main )?(?:fuses?|breaker|disconnect|disco)\b/;
+
+const named = /\bfuses?\b|\bbreaker\b|\bdisconnect\b|\bdisco\b/;
 
 /** Whole ahead of a fuse and dead behind it: that line is lost there. */
 export function fuseSides(scene: Scene): Finding[] {
   if (!isOfFuses(scene)) return [];
+  const renewed = scene.notes.findLastIndex((note) => fresh.test((note.text ?? "").toLowerCase()));
   const of = (side: "line" | "load") =>
-    allVoltages(scene).flatMap((one) => (sideOf(scene, one) === side ? (numberOf(one) ?? []) : []));
+    allVoltages(scene).flatMap((one) => {
+      const note = scene.notes.findIndex(({ readings }) => readings.includes(one));
+      // "new fuses in": what was dead behind the old ones is past
+      if (side === "load" && note < renewed) return [];
+      return sideOf(scene, one) === side ? (numberOf(one) ?? []) : [];
+    });
   const [line, load] = [of("line"), of("load")];
   const lowest = Math.min(...load);
   if (line.length === 0 || Math.min(...line) < controlBelowV) return [];

@@ -15,6 +15,7 @@ import { dischargeTemperature } from "./discharge-temperature.ts";
 import { driveOutput } from "./drive-output.ts";
 import { evacuation } from "./evacuation.ts";
 import { fan } from "./fan.ts";
+import { gasHeat } from "./gas-heat.ts";
 import { insulation } from "./insulation.ts";
 import { leakRate } from "./leak-rate.ts";
 import { lineCharge } from "./line-charge.ts";
@@ -64,6 +65,7 @@ export const checks: readonly Check[] = [
   valve,
   airflow,
   temperatureSplit,
+  gasHeat,
   evacuation,
   pressureTest,
   charge,

@@ -9,6 +9,7 @@ import { clauseOf } from "../clause.ts";
 import { type Figures, figuresOf } from "../figures.ts";
 import { numberOf } from "../pick.ts";
 import type { Scene } from "../scene.ts";
+import { plateRise } from "./gas-heat.ts";
 
 /**
  * Air split over the indoor coil: against the target for the return's wet bulb, else against what
@@ -51,6 +52,8 @@ export const temperatureSplit: Check = {
     const splitK = both ? Math.abs(returnCel - supplyCel) : saidSplit(scene);
     if (splitK === undefined) return [];
     const heating = both && supplyCel > returnCel;
+    // the plate's rise tells more of it
+    if (heating && plateRise(scene) !== undefined) return [];
     const judged =
       !heating &&
       !isHeating(scene) &&

@@ -47,7 +47,7 @@ export const electricalToldRows: readonly ToldRow[] = [
       /\bfuse (?:on |in |of )?(?:the )?(?:l ?[123]|[abc]|(?:leg|phase) \w)\b.{0,16}\b(?:ol|open|blown|no continuity|infinite)\b/,
     ],
     unless: /\b(?:not|n'?t|none) (?:open|blown)|control|24 ?v|board/,
-    mended: /\bfuse\b/,
+    mended: /\bfuses?\b/,
     level: "bad",
     about: "supply",
     says: "The fuse of one line is open, as told: that line is lost there. Why it opened comes before a new one",

@@ -77,7 +77,7 @@ export const toldLineRows: readonly ToldRow[] = [
       /\b(?:utility|transformer|pole|service)\b.{0,24}\b(?:lost|dropped|blew|missing)\b.{0,14}\b(?:a |one )?(?:phase|leg|cut-?out|fuse)\b/,
     ],
     unless: /\bcontactor\b|control|24 ?v|\bload wires? off/,
-    mended: /\bbreaker\b|\bfuse\b|\bdisconnect\b/,
+    mended: /\bbreaker\b|\bfuses?\b|\bdisconnect\b/,
     level: "bad",
     about: "supply",
     says: "One pole or phase is dead ahead of the unit, as told: that line is lost there. What opened it comes before it is closed again",

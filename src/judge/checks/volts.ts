@@ -105,7 +105,8 @@ function isSupply(scene: Scene, reading: Reading): boolean {
   if (reading.subject !== undefined && otherThing.test(reading.subject)) return false;
   if (isBusLike(scene, reading)) return false;
   if (isOfOtherUnit(scene, reading)) return false;
-  if (isOfTransformer(scene, reading) || isOfControl(scene, reading)) return false;
+  if (isPlugged(scene, reading) || isOfTransformer(scene, reading) || isOfControl(scene, reading))
+    return false;
   const value = numberOf(reading) ?? 0;
   if (isLostOverPart(scene, reading)) return false;
   const isControl =
@@ -201,6 +202,18 @@ export function isOfControl(scene: Scene, reading: Reading): boolean {
   const sentence = sentenceBefore(noteOf(scene, reading)?.text ?? "", reading).toLowerCase();
   return /\b(?:coil|control|ctrl|solenoid)\b/.test(`${clauseOf(scene, reading)} ${sentence}`);
 }
+
+/** "inducer pulls 1.4 and 120 at the plug", "blower plug has 120": a motor of one line and neutral. */
+function isPlugged(scene: Scene, reading: Reading): boolean {
+  const value = numberOf(reading) ?? 0;
+  if (value < controlAtLineV.low || value > controlAtLineV.high) return false;
+  if ((scene.facts.supply_V ?? 0) < leastMachineV || (reading.points ?? []).length > 0)
+    return false;
+  return !isInRow(scene, reading) && plugged.test(clauseOf(scene, reading));
+}
+
+const plugged =
+  /\b(?:plug|receptacle|outlet|molex|ecm|x13|inducer|igniter|ignitor|hsi|condensate|hot to neutral)\b/;
 
 /** V; a dead line among live ones may pick up a little. Common practice, no source. */
 const deadLineV = 15;

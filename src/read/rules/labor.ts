@@ -6,6 +6,7 @@ import { partBehindHours } from "./hours-and-part.ts";
 import { besideTravel, isOrdinalUpTo } from "./near.ts";
 import { STATUS, statusOf } from "./status-words.ts";
 import { isTotal } from "./stay.ts";
+import { sumsUp } from "./sums-up.ts";
 
 const labor = /^(?:labor|labour|ot|overtime|timesheet|billable|bill|log|hrs|onsite|straight|me)$/;
 
@@ -140,6 +141,7 @@ function closesWith(items: readonly Item[], i: number): boolean {
       one.owner === STATUS &&
       (farewell.has(statusOf(one) ?? "") || one.text === "left" || goesOut(items, at)),
   );
+  if (bye < 0 && sumsUp(items.slice(0, i))) return behind.length === 0;
   if (bye < 0 || bye >= i) return locksUp(items, i, behind);
   const between = items.slice(bye + 1, i).filter(({ from }) => from >= (items[bye]?.signsTo ?? 0));
   if (between.length > 7 || between.some(isFigure)) return false;
@@ -227,7 +229,7 @@ const round = (hours: number): number => Math.round(hours * 100) / 100;
 export const laborRule: Rule = {
   name: "<number> hours labor",
   heads:
-    "labor|labour|ot|overtime|timesheet|billable|bill|log|hrs|onsite|straight|put|today|total|travel|drive|driving|drv|helper|me|myself|mine|worked|each|shop|this|far|here|done|finished|complete|leaving|left|out|wrapped|used|took|spent|men|man|guys|techs|us|was|were",
+    "good|thats|buttoned|hours|hour|hr|labor|labour|ot|overtime|timesheet|billable|bill|log|hrs|onsite|straight|put|today|total|travel|drive|driving|drv|helper|me|myself|mine|worked|each|shop|this|far|here|done|finished|complete|leaving|left|out|wrapped|used|took|spent|men|man|guys|techs|us|was|were",
   needs: "number",
   apply: (note) => {
     const { items } = note;

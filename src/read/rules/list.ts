@@ -47,6 +47,7 @@ import { nextMachine } from "./next-machine.ts";
 import { nitrogenRule } from "./nitrogen.ts";
 import { nominalSizes } from "./nominal-size.ts";
 import { numberAsName } from "./number-as-name.ts";
+import { numberFirst } from "./number-first.ts";
 import { numberedHeads } from "./numbered-head.ts";
 import { numberedParts } from "./numbered-part.ts";
 import { numberedPlaces } from "./numbered-places.ts";
@@ -144,6 +145,7 @@ export const asides: readonly Rule[] = [
   numberedHeads,
   numberedRooms,
   numberAsName,
+  numberFirst,
   dottedRooms,
   onItsBox,
   putInto,

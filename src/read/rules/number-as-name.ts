@@ -75,7 +75,8 @@ function tells(items: readonly Item[], i: number, plain: string): boolean {
 
 /** "amps 15.2 15.3 15.1 on 2" where compressors are being read: the machine's name behind its row. */
 function behindRow({ items, context }: Note, i: number): string | undefined {
-  const next = items[i + 1];
+  // "2.1 on three now"
+  const next = items[/^(?:now|too|also|again)$/.test(textAt(items, i + 1)) ? i + 2 : i + 1];
   const ends = next === undefined || isStrongBreak(next) || next.text === ",";
   if (!ends || textAt(items, i - 1) !== "on" || items[i - 2]?.kind !== itemKind.number)
     return undefined;

@@ -101,6 +101,28 @@ function namesEnd(items: readonly Item[], from: number): number {
   return end;
 }
 
+const numberedBoards = /^(?:inv|invs|inverter|th|thermistor|thermistors|board|module|drive)$/;
+const how =
+  /^(?:fine|ok|okay|good|bad|dead|shorted|short|fault|faults|faulted|faulting|open|ol|locked|blown|out|down|burnt|fried|toast|trips|tripped|tripping|wont|isnt|doesnt|not|had|has|is)$/;
+/** Boards and sensors of a kind on one unit; common practice, no source. */
+const BOARDS = 9;
+
+/** "inv 2 fine", "th 2 is ol", "the inverter board for two is shorted": its number, and behind it how it is. */
+function boardTold(items: readonly Item[], i: number): boolean {
+  const item = items[i];
+  const noun = items[i - 1]?.text === "for" ? items[i - 2] : items[i - 1];
+  if (item === undefined || item.value > BOARDS || !numberedBoards.test(noun?.text ?? ""))
+    return false;
+  const [next, behind] = [items[i + 1], items[i + 2]];
+  // "th 1 10.2k th 2 9.8k"
+  const ohms = next?.kind === itemKind.number && next.unit?.dimension === "resistance";
+  if (ohms && noun === items[i - 1]) return true;
+  if (!how.test(next?.text ?? "")) return false;
+  // "th 1 is 10.2k"
+  if (!/^(?:is|has|had)$/.test(next?.text ?? "")) return true;
+  return behind?.kind !== itemKind.number || behind.unit !== undefined || behind.value === 0;
+}
+
 /** Indoor units on one outdoor unit at most; common practice, no source. */
 const HEADS = 64;
 
@@ -159,6 +181,7 @@ export const numberedParts: Rule = {
       if (
         isCase(note, i) ||
         valveTold(items, i) ||
+        boardTold(items, i) ||
         (cap && bus?.label?.place === "dc_bus" && hasValue(items, i + 1))
       ) {
         state(note, numberedParts.name, [i, i + 1], { kind: "note", about: "place" });

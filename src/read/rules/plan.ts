@@ -7,6 +7,14 @@ import { freeNumber, LIST } from "./near.ts";
 
 const asked = /^(?:need|needs|order|ordering|needed|ordered|bring|grab)$/;
 const reads = /^(?:at|about|around|only|now|pulls|pulling|drawing|draws|running|:|=)$/;
+/** "comp 2 same order .6 .61 1.9": one behind another as before, nothing is bought. */
+function isSequence(items: readonly Item[], i: number): boolean {
+  if (items[i]?.text !== "order") return false;
+  return /^(?:same|reverse|opposite|that|this|in|phase|leg|lead|right|wrong|other|any)$/.test(
+    items[i - 1]?.text ?? "",
+  );
+}
+
 /** What nobody orders: behind its name stands what was measured. */
 const told: ReadonlySet<string> = new Set([
   "superheat",
@@ -180,7 +188,8 @@ export const plans: Rule = {
       if ((item.roles & role.plan) !== 0 && item.owner === undefined && !taken) plan = i;
       if (
         /^(?:need|needs|order|ordering|needed|bring|grab)$/.test(item.text) &&
-        item.label?.rating === undefined
+        item.label?.rating === undefined &&
+        !isSequence(items, i)
       ) {
         if (requires(items, i)) {
           item.kind = itemKind.label;

@@ -21,7 +21,7 @@ export const forms: readonly (readonly [question: QuestionName, form: RegExp, ba
   ],
   [
     "next",
-    /\b(?:what next|whats next|what's next|what now|next step|what (?:else )?(?:should|can|could|do) (?:i|we) (?:check|do|try|look at)|what (?:else )?to check|(?:what|which (?:one|job)) (?:do|should|can) (?:i|we) (?:do|take|hit) (?:now|next|then)|anything else to (?:check|try|look at)|where do i (?:look|start))\b|^(?:so |ok |okay )*(?:what (?:do|would) (?:you|u) (?:think|reckon|make of (?:it|this|that))(?: it is| now)?|(?:any |your )?(?:ideas|thoughts)|what(?:'?s| is) your (?:take|guess))$/,
+    /\b(?:what next|whats next|what's next|what now|next step|what (?:else )?(?:should|can|could|do) (?:i|we) (?:check|do|try|look at)|what (?:do|would|did) you (?:want|need|like) (?:me|us) to (?:check|do|try|look)|what (?:else )?to check|(?:what|which (?:one|job)) (?:do|should|can) (?:i|we) (?:do|take|hit) (?:now|next|then)|anything else to (?:check|try|look at)|where do i (?:look|start))\b|^(?:so |ok |okay )*(?:what (?:do|would) (?:you|u) (?:think|reckon|make of (?:it|this|that))(?: it is| now)?|(?:any |your )?(?:ideas|thoughts)|what(?:'?s| is) your (?:take|guess))$/,
     /^(?:what do (?:you|u) think|any (?:ideas|thoughts)|thoughts|next|what next|whats next|what's next|what now)$/,
   ],
   [

@@ -85,7 +85,7 @@ function questionOf(plain: string): QuestionName | undefined {
         question === "status" ||
         question === "help" ||
         (question === "reading" &&
-          (/^what did [a-z0-9][a-z0-9 .-]{0,40} (?:read|show|meg|measure)(?: (?:before|when|after|last|this|at)\b.{1,40})?$/.test(
+          (/^what did [a-z0-9][a-z0-9 .-]{0,40} (?:read|show|meg|measure)(?: (?:at|out at))?(?: (?:before|when|after|last|this|at)\b.{1,40})?$/.test(
             text,
           ) ||
             /^what (?:did|do|was|were) (?:we|i|you|he|she|they|the|my|our)\b/.test(text) ||

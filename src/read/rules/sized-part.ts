@@ -119,13 +119,21 @@ function rangeFrom(items: readonly Item[], i: number): number {
   return dash && freeNumber(low) && low.unit === undefined ? i - 2 : i;
 }
 
-/** "480/24 transformer": both sides of one. */
-function tappings(items: readonly Item[], i: number): boolean {
+/** "480/24 transformer", "208 to 24 transformer": both sides of one; items that they take, 0 for none. */
+function tappings(items: readonly Item[], i: number): number {
   const [high, low] = [items[i], items[i + 2]];
-  if (textAt(items, i + 1) !== "/" || !freeNumber(low)) return false;
+  const joint = textAt(items, i + 1);
+  if (!/^(?:\/|to|-|:)$/.test(joint) || !freeNumber(low)) return 0;
   const both = mains.has(high?.value ?? 0) && mains.has(low.value);
-  return both && /^(?:transformer|xfmr)$/.test(textAt(items, i + 3));
+  if (!both || (high?.value ?? 0) < low.value) return 0;
+  const behind = transformers.test(textAt(items, i + 3));
+  // "transformer 480 to 24 is making 26.8"
+  const before = /^(?:is|a|the|its|from|:)$/.test(textAt(items, i - 1)) ? i - 2 : i - 1;
+  if (joint === "/" && behind) return 4;
+  return behind || transformers.test(textAt(items, before)) ? 3 : 0;
 }
+
+const transformers = /^(?:transformer|xfmr|xformer|trafo|cpt)$/;
 
 /** "60/2 breaker", "10-ton TXV", "083 drier": what a bare figure is of, by the noun behind it; items that it takes, 0 for none. */
 function bareSize(note: Note, i: number): number {
@@ -136,7 +144,9 @@ function bareSize(note: Note, i: number): number {
   if (whole && one === "-" && /^tons?$/.test(two ?? "")) return 3;
   const zero = note.plain.charAt(items[i]?.from ?? 0) === "0";
   if (zero && whole && /^(?:drier|dryer|filter drier)$/.test(one ?? "")) return 2;
-  return tappings(items, i) || startRange(note, i) ? 4 : 0;
+  const sides = tappings(items, i);
+  if (sides > 0) return sides;
+  return startRange(note, i) ? 4 : 0;
 }
 
 /** "189-227 start cap": the range that it is made in. */

@@ -1,4 +1,4 @@
-import type { Item } from "../item.ts";
+import { type Item, itemKind } from "../item.ts";
 import { unitCalled } from "../kinds.ts";
 import { type Note, state } from "../note.ts";
 import { freeNumber, textAt, wordBefore } from "./near.ts";
@@ -120,6 +120,15 @@ function withItsVolts(note: Note, i: number): boolean {
   return true;
 }
 
+/** "45/5 440", "45/5/370 volt": behind the two sizes what the can stands; index of what follows. */
+function behindTwin(items: readonly Item[], from: number): number {
+  const at = textAt(items, from) === "/" ? from + 1 : from;
+  const volts = items[at];
+  if (volts?.kind !== itemKind.number || volts.owner !== undefined) return from;
+  const unit = volts.unit?.figure ?? "V";
+  return capVolts.has(volts.value) && unit === "V" ? at + 1 : from;
+}
+
 export function doubled(note: Note, i: number, item: Item): boolean {
   const { items } = note;
   if (spokenTwin(items, i, item)) {
@@ -134,7 +143,7 @@ export function doubled(note: Note, i: number, item: Item): boolean {
     !/^(?:[/+]|plus|over|slash|by|and)$/.test(textAt(items, i + 1)) ||
     !freeNumber(other) ||
     !Number.isInteger(item.value) ||
-    textAt(items, i + 3) === "/"
+    (textAt(items, i + 3) === "/" && behindTwin(items, i + 3) === i + 3)
   )
     return false;
   const marked = items
@@ -148,8 +157,13 @@ export function doubled(note: Note, i: number, item: Item): boolean {
   const joined = textAt(items, i + 1) !== "and" || goesOn(items, i + 3);
   // "reads 38.8 / 4.1, fitted new 45/5"
   const fresh = /^(?:new|fitted|installed|fresh)$/.test(textAt(items, i - 1));
+  // "40/5 370 reads 38.2 on herm": only a can is called by its volts too
+  const voltsEnd = behindTwin(items, i + 3);
+  const canned = voltsEnd > i + 3 && textAt(items, i + 1) === "/";
   const cap =
-    joined && (fresh || putIn(items, i) || capNear(items, i)) && isTwin(item.value, other.value);
+    joined &&
+    (canned || fresh || putIn(items, i) || capNear(items, i)) &&
+    isTwin(item.value, other.value);
   const cable =
     wordBefore(items, i, sized, 3) >= 0 &&
     item.value <= 22 &&
@@ -166,7 +180,8 @@ export function doubled(note: Note, i: number, item: Item): boolean {
   if (!cap && !cable && !core) return false;
   const about = cap ? `size ${item.value}/${other.value}` : "size";
   // "says 45 over 5 on the can": the can's word is of the size, not of what was measured
-  const end = cap && items[i + 3]?.label?.rating === "nominal" ? i + 4 : i + 3;
+  const said = cap ? voltsEnd : i + 3;
+  const end = cap && items[said]?.label?.rating === "nominal" ? said + 1 : said;
   state(note, SIZE, [i, end], { kind: "note", about });
   return true;
 }

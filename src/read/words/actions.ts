@@ -66,7 +66,7 @@ export const actionWords: readonly ActionWords[] = [
     action: "jumper_off",
     bypass: "off",
     words:
-      "jumper off|jumper removed|jumper out|removed the jumper|took the jumper off|pulled the jumper|jumpers off|jumpers removed|jumpers out|pulled the jumpers|removed my jumper|bypass removed|took the jumper out|unjumped|jumper is off|jumper is out|pulled my jumper|jumper pulled",
+      "jumper off|jumper removed|jumper out|removed the jumper|took the jumper off|pulled the jumper|jumpers off|jumpers removed|jumpers out|pulled the jumpers|removed my jumper|bypass removed|took the jumper out|unjumped|jumper is off|jumper is out|pulled my jumper|jumper pulled|no jumper|no jumpers|without the jumper|jumper is gone",
   },
   {
     action: "recovered",
