@@ -99,6 +99,9 @@ function isCaseNumber(next: Token | undefined, units: "us" | "si"): boolean {
 /** "dairy 1 41 dairy 2 44", "sh on dairy 2 is 26": a case by what lies in it and its number, and then its value. */
 function waresByNumber(tokens: readonly Token[], units: "us" | "si"): readonly Token[] {
   if (!tokens.some(holdsWares)) return tokens;
+  // "ice cream 2 minus two", "frozen 3 -6"
+  const below = (i: number): boolean =>
+    /^(?:-|minus)$/.test(tokens[i]?.text ?? "") && isNumber(tokens[i + 1]);
   const figures = tokens.filter(isNumber).length;
   return tokens.map((token, i) => {
     const value = numberOf(tokens[i + 1]);
@@ -107,7 +110,7 @@ function waresByNumber(tokens: readonly Token[], units: "us" | "si"): readonly T
     // "dairy 3 now" is how warm it is
     const said = howItIs.test(next?.text ?? "") && tokens.slice(i + 3, i + 5).some(isNumber);
     const named = figures > 1 && fresh.test(token.text) && isCaseNumber(next, units);
-    const told = isNumber(next) || said || named;
+    const told = isNumber(next) || said || named || below(i + 2);
     return isCase && told ? { ...token, text: "case", word: lookUp("case") } : token;
   });
 }
@@ -126,9 +129,20 @@ function withoutPlus(tokens: readonly Token[]): readonly Token[] {
   return tokens.filter((_, i) => !isAboveZero(tokens, i));
 }
 
+/** "ice cream 2 -9": what lies in it goes by two words. */
+function iceCream(tokens: readonly Token[]): readonly Token[] {
+  const isIce = (i: number): boolean =>
+    tokens[i]?.text === "ice" && tokens[i + 1]?.text === "cream" && isNumber(tokens[i + 2]);
+  if (!tokens.some((_, i) => isIce(i))) return tokens;
+  return tokens.flatMap((token, i) => {
+    if (isIce(i - 1)) return [];
+    return isIce(i) ? [{ ...token, text: "icecream", word: lookUp("freezer") }] : [token];
+  });
+}
+
 /** "cases 4 38 5 40 6 37": each case's number and how cold it is; the word is said once for all of them. */
 export function casesByNumber(all: readonly Token[], units: "us" | "si"): readonly Token[] {
-  const tokens = waresByNumber(withoutPlus(boxesByNumber(all)), units);
+  const tokens = waresByNumber(iceCream(withoutPlus(boxesByNumber(all))), units);
   const at = tokens.findIndex(({ text }) => text === "cases");
   const noun = tokens[at];
   const from = tokens[at + 1]?.text === ":" ? at + 2 : at + 1;

@@ -121,7 +121,7 @@ export function follow(context: Context, understood: Understood): Context {
   } = context;
   const machine = machineOf(understood, context.machine);
   const pointed = added > 0 ? undefined : (toldAfter(understood, AT_POINT) ?? context.pointed);
-  const testing = added > 0 ? undefined : (testingOf(understood) ?? context.testing);
+  const testing = added > 0 ? pumpedBehind(understood) : (testingOf(understood) ?? context.testing);
   const kind = added > 0 ? undefined : (kindOf(understood) ?? context.kind);
   const twin = added > 0 ? undefined : (twinOf(understood) ?? context.twin);
   const action = actionOf(understood) ?? context.action;
@@ -199,6 +199,19 @@ function testingOf(understood: Understood): QuantityName | undefined {
     return quantities.find((quantity) => quantity.name === name)?.name;
   }
   return undefined;
+}
+
+/** "broke it with nitro to 2 psi, back on pump": behind what was read the pump was put on. */
+function pumpedBehind({ statements, readings }: Understood): QuantityName | undefined {
+  const read = Math.max(...readings.flatMap(({ spans }) => spans.map(([, to]) => to)));
+  const pumped = statements.some(
+    ({ kind, spans, ...rest }) =>
+      kind === "action" &&
+      "action" in rest &&
+      rest.action === "vacuum_started" &&
+      (spans[0]?.[0] ?? 0) > read,
+  );
+  return pumped ? "vacuum" : undefined;
 }
 
 /** "testing current of compressor" */

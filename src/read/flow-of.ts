@@ -51,9 +51,9 @@ function isWater(draft: Draft, items: readonly Item[]): boolean | undefined {
 }
 
 /** "pump 1,9 bar, 6,0 m³/h", "1,7 l/s": units that air and water share are told apart by what is spoken of. */
-export function flowOf(draft: Draft, items: readonly Item[]): void {
+export function flowOf(draft: Draft, items: readonly Item[], wet = false): void {
   const figure = draft.unit?.figure ?? "";
   if (most[figure] === undefined || draft.named === "airflow") return;
-  const wet = isWater(draft, items);
-  if (wet !== undefined) draft.named = wet ? "water_flow" : "airflow";
+  const water = isWater(draft, items) ?? (wet ? true : undefined);
+  if (water !== undefined) draft.named = water ? "water_flow" : "airflow";
 }

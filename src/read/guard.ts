@@ -7,7 +7,7 @@ import { changes } from "./guard-change.ts";
 import { dropOfContacts, guardCoil } from "./guard-coil.ts";
 import { aimedAt, bottleWeighed, guardGas, ofTheCharge } from "./guard-gas.ts";
 import { beyondJunction, legsOfFrequency } from "./guard-legs.ts";
-import { oilLevel, oilWeighed } from "./guard-oil.ts";
+import { heaterCold, oilLevel, oilWeighed } from "./guard-oil.ts";
 import {
   atWarmth,
   bulbPairs,
@@ -225,6 +225,7 @@ export function guard(drafts: readonly Draft[], items: readonly Item[], context:
   const { units } = context;
   for (const draft of drafts) {
     if (!draft.gone) oilWeighed(draft, items);
+    heaterCold(draft, drafts, items);
     if (!draft.gone) bottleWeighed(draft, items);
     if (!draft.gone) ofTheCharge(draft, items);
     if (!draft.gone) aimedAt(draft, items);

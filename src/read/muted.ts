@@ -54,11 +54,13 @@ function halfOfPlant(items: readonly Item[], at: number): boolean {
 /** "lt 3 on suct 11", "lt suct 195": the low temperature half of a plant, beside its other half or its machines. */
 function lowHalf(items: readonly Item[], at: number): boolean {
   if (items[at]?.text !== "lt") return false;
+  // "comps on LT 11.2 10.9, on MT 22 21.5"
+  if (items.some(({ text }) => text === "mt")) return true;
   const next = items[at + 1];
   if (next?.label?.place === "suction") return true;
   const running = /^(?:on|off|comps?|compressors?|running|up|of)$/;
   const counted = next?.kind === itemKind.number && running.test(items[at + 2]?.text ?? "");
-  return counted || (next?.kind !== itemKind.number && items.some(({ text }) => text === "mt"));
+  return counted;
 }
 
 /** "24.8, that's over RLA": what the figure is held against, the plate's own is not told. */
@@ -248,6 +250,12 @@ export function muted(items: readonly Item[], plain: string): void {
       item.unit = undefined;
     }
     if (item.label === undefined) return;
+    // "subcooler out 52": the part, whatever its letters are like
+    if (plain.slice(item.from, item.to) === "subcooler") {
+      item.label = undefined;
+      item.text = "subcooler";
+      return;
+    }
     if (heldAgainst(items, at)) item.label = { hint: "current" };
     else if (lineOfWires(items, at)) item.label = { hint: "voltage" };
     else if (sideOfExchanger(items, item)) item.label = { hint: "temperature" };

@@ -48,6 +48,7 @@ export function oilChanged(items: readonly Item[], at: number): boolean {
   const [item, next] = [items[at], items[at + 1]];
   if (item?.label?.place !== "oil" || !isOneWord(item) || next?.kind === itemKind.number)
     return false;
+  if (/^(?:net|pressure|press|diff)$/.test(next?.text ?? "")) return false;
   const ahead = items.slice(Math.max(0, at - 4), at);
   // "comp 3 off on oil comp 4 18.4": what stopped it
   const [stopped, on] = ahead.slice(-2).map(({ text }) => text);

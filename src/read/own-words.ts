@@ -83,7 +83,7 @@ export function own(
   context: Context,
 ): void {
   const kind = items[draft.index + 1];
-  flowOf(draft, items);
+  flowOf(draft, items, context.wet === true);
   // "2 liq line caps, 12 lb 410a": so much gas, no pressure of the line
   // "low temp took five pounds of 404"
   const of = items[draft.index + 1]?.text === "of" ? 2 : 1;

@@ -259,7 +259,7 @@ export const related = passes(
   { look: ({ drafts, items }) => sagsAtStart(drafts, items), several: true },
   {
     look: ({ drafts, items }) => switchSet(drafts, items),
-    heads: "sw|switch|switches|cutout|hps|lps|hpco|lpco",
+    heads: "sw|switch|switches|cutout|hps|lps|hpc|lpc|hpco|lpco",
   },
   {
     look: ({ drafts, items, note }) => cutAtPumpDown(drafts, items, note.plain),

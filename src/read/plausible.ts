@@ -60,7 +60,7 @@ function isMegohm({ unit }: Draft): boolean {
 }
 
 const valvedOff =
-  /^(?:at |when |just |and )?(?:i )?(?:valved? (?:it )?off|blank(?:ed)? off|shut the core)\b/;
+  /^(?:at (?:\d{1,2}:\d\d )?|when |just |and )?(?:i )?(?:valved? (?:it )?off|blank(?:ed)? off|shut the core)\b/;
 
 /** "valved off at 1100", "290 at valve off" */
 function shutAt(draft: Draft, items: readonly Item[]): boolean {
@@ -98,7 +98,8 @@ export function byIsolation(
   context?: Context,
 ): void {
   const before = context?.readings.at(-1)?.quantity;
-  const shown = before === "pressure" && !list.some((one) => isBlanked(one, items));
+  const pumped = context?.testing === "vacuum";
+  const shown = before === "pressure" && !pumped && !list.some((one) => isBlanked(one, items));
   if (before === "vacuum" || shown) return;
   if (!list.some((draft) => draft.quantity === undefined && draft.unit === undefined)) return;
   const shut = items.some((item) => item.signs?.some((sign) => isolated.includes(sign)));

@@ -56,7 +56,7 @@ import { testApart } from "./test-ahead.ts";
 import { testerKilo } from "./tester-kilo.ts";
 import { thatsThe } from "./thats-the.ts";
 import type { Token } from "./token.ts";
-import { unitOfNext } from "./unit-of-next.ts";
+import { hourThenGauge, unitOfNext } from "./unit-of-next.ts";
 import { unsaidStops } from "./unsaid-stops.ts";
 import { waitedMinutes } from "./waited-minutes.ts";
 import { warmDay } from "./warm-day.ts";
@@ -123,6 +123,7 @@ export function begin(text: string, context: Context): { note: Note; tokens: rea
   airOfBox(items);
   coilOfCase(items, even);
   tankLetters(items);
+  hourThenGauge(items);
   unitOfNext(items);
   isolated(items, context.testing === "vacuum" ? "vacuum" : last);
   unsaidStops(items);

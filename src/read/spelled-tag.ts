@@ -79,7 +79,8 @@ const coldestFresh = 20;
 /** What lies in a case that is kept above freezing. */
 export const fresh = /^(?:dairy|meat|produce|deli|fish|seafood|bakery|beer|cheese|poultry)$/;
 /** "produce", "frozen": what lies in a case. */
-export const isGoods = (text: string): boolean => text === "frozen" || fresh.test(text);
+export const isGoods = (text: string): boolean =>
+  text === "frozen" || text === "icecream" || fresh.test(text);
 /** Words behind a figure that say how cold it is and when, and nothing of a case by that number. */
 const ofDegrees =
   /^(?:deg|degs|degree|degrees|f|c|celsius|fahrenheit|below|minus|above|now|today|again|still|and|n|but|when|this|since|by|before|after|until|then|so)$/;

@@ -24,6 +24,8 @@ function isPlaceOf(build: Building, i: number, end: number): boolean {
   return ends && build.items.some((item) => item.label?.quantity !== undefined);
 }
 
+/** The number of an indoor unit at most. Our choice, no source. */
+const most = 12;
 /** "indoor three is blowing 49": a unit, where a verb or a colon leads to its value; "indoor 7 outdoor 2" are degrees. */
 function isUnit(build: Building, end: number): boolean {
   const next = build.tokens[end];
@@ -35,6 +37,10 @@ function isUnit(build: Building, end: number): boolean {
   if (next.kind === tokenKind.code) return true;
   // "indoor three's throwing a code"
   if (build.tokens[end - 1]?.apostrophe === true && next.kind === tokenKind.word) return true;
+  // "indoor 6 23,5 return 21", "indoor 5 and 6": a figure behind its number, or its fellow
+  const fellow = next.text === "and" && (build.tokens[end + 1]?.value ?? most) < most;
+  const figure = next.kind === tokenKind.number && !next.glued;
+  if (fellow || (figure && (next.value > most || /[.,]/.test(next.text)))) return true;
   return /^(?:coil|supply|return|eev|pipe|liquid|gas|fan)$/.test(next.text);
 }
 
@@ -66,8 +72,9 @@ function onUnit(build: Building, end: number): boolean {
   const [joint, indoor] = [build.tokens[end - 3], build.tokens[end - 2]];
   if (indoor?.text !== "indoor" || !/^(?:on|between|from|to)$/.test(joint?.text ?? ""))
     return false;
-  const behind = build.tokens.slice(end, end + 2);
-  return !behind.some(({ text, kind }) => text === "degrees" || kind === tokenKind.number);
+  return !build.tokens
+    .slice(end, end + 2)
+    .some(({ text, kind }) => text === "degrees" || kind === tokenKind.number);
 }
 
 const hashed = /^(?:box|cooler|freezer|case|rack|chiller|tower|pump|coil|head|cassette|walkin)$/;

@@ -1,7 +1,7 @@
 import type { Draft } from "./draft.ts";
 import type { Item } from "./item.ts";
 
-const switches = /^(?:sw|switch|switches|cutout|hps|lps|hpco|lpco)$/;
+const switches = /^(?:sw|switch|switches|cutout|hps|lps|hpc|lpc|hpco|lpco)$/;
 
 /** "hp sw 42 bar": right behind a switch stands what it is set to. */
 function setOf(draft: Draft, items: readonly Item[]): void {

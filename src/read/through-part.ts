@@ -44,14 +44,14 @@ export function atValveBody(list: readonly Draft[], items: readonly Item[]): voi
 }
 
 /** Parts with an end where liquid or gas enters and one where it leaves. */
-const throughParts = /^(?:hx|exchanger|subcooler|accumulator|branch|accu|receiver)$/;
+const throughParts = /^(?:hx|exchanger|subcooler|accumulator|branch|accu|receiver|bs|bc|ports?)$/;
 const throughMachine = /^(?:branch box|bb|bs|bc)[ -]\d/i;
 
 /** Is it told in one order that the left value enters and the right one leaves: "95 in 77 out", "in 31 out 24"? */
 function entersLeaves(items: readonly Item[], left: Draft, right: Draft): boolean {
   const told = (step: number): string =>
     [left, right].map(({ index }) => items[index + step]?.text ?? "").join(" ");
-  const ends = /^(?:in out|inlet outlet|entering leaving)$/;
+  const ends = /^(?:in out|out in|inlet outlet|entering leaving)$/;
   return ends.test(told(1)) || ends.test(told(-1));
 }
 

@@ -180,3 +180,17 @@ export function splitOff(items: Item[], i: number): void {
   // "amps good": told in words
   if (tellsHow(items, i + 2)) unit.kind = itemKind.word;
 }
+
+/** "10:25 HP 27,1 LP 6,0": behind an hour the letters are a gauge's, no motor is so big. */
+export function hourThenGauge(items: Item[]): void {
+  for (let i = 0; i + 1 < items.length; i++) {
+    const item = items[i];
+    if (item?.colon !== true || item.unit?.figure !== "hp") continue;
+    splitOff(items, i);
+    const gauge = items[i + 1];
+    if (gauge === undefined) return;
+    gauge.kind = itemKind.label;
+    gauge.unit = undefined;
+    gauge.label = { place: "discharge", hint: "pressure" };
+  }
+}

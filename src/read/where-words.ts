@@ -139,7 +139,7 @@ function endsAfterIn(items: readonly Item[], at: number): boolean {
 }
 
 const noAir =
-  /^(?:capillary|captube|eprs?|glycol|brine|rv|reversing|sol|pump|pumps|strainer|valve|drier|dryer|transformer|contactor|tower|loop|exchanger|hx|breaker|switch)$/;
+  /^(?:capillary|captube|eprs?|glycol|brine|rv|reversing|sol|pump|pumps|strainer|valve|drier|dryer|transformer|contactor|tower|loop|exchanger|hx|subcooler|breaker|switch)$/;
 
 const noAirSubject = /^(?:branch box|pump|tower|boiler|chiller|bb)[ -]/i;
 

@@ -84,7 +84,8 @@ function upperFigure({ value, high, figure }: Reading, number: string): string |
 /** The figures of a series as they were said; undefined where the words don't hold just them. */
 function seriesFigures(reading: Reading): readonly string[] | undefined {
   if (reading.series === undefined) return undefined;
-  const all = figuresIn(reading.said);
+  // the figure of "m3/h" is none
+  const all = figuresIn(reading.said.replace(/(?<![a-z])m3(?![0-9])/gi, "m"));
   const end = all.lastIndexOf(reading.figure.number) + 1;
   const count = reading.series.length;
   return end < count ? undefined : all.slice(end - count, end);

@@ -196,6 +196,13 @@ export const counts: Rule = {
         state(note, counts.name, [i, i + 2], { kind: "note", about: "count" });
         return;
       }
+      // "defrost 3 a day 25 min": "a day" is one day
+      const aDay =
+        timeOf(next) === daySeconds && /^a /.test(note.plain.slice(next?.from, next?.to));
+      if (aDay && item.value <= 24) {
+        state(note, counts.name, [i, i + 2], { kind: "note", about: "count" });
+        return;
+      }
       // "two fans out of three running"
       const outOf = before === "out" && (items[i - 1]?.to ?? 0) > (items[i - 1]?.from ?? 0) + 3;
       const fans = countNoun(items[i - 2]) || items[i - 2]?.plural === true;

@@ -54,6 +54,9 @@ function codeAt(note: Note, i: number, strong: boolean): Code | undefined {
     !measured(items, i, end)
   )
     return { value: run.toUpperCase(), end };
+  // "error 4-14"
+  if (strong && /^\d{1,2}-\d{1,3}$/.test(run) && item.unit === undefined)
+    return { value: run, end };
   const pair = twoLetters(note, i);
   const behind = pair === undefined ? undefined : digitsOf(items[i + 2]);
   if (behind !== undefined) return { value: `${pair}${behind}`, end: i + 3 };
