@@ -95,6 +95,8 @@ export const questions = [
   "hours",
   /** how long a box or its product was outside its limit: "how long was the product warm" */
   "product",
+  /** whether something was done or seen: "did she clean the strainer" */
+  "told",
 ] as const;
 export type QuestionName = (typeof questions)[number];
 
@@ -374,3 +376,33 @@ export const greetingAhead = String.raw`(?:(?:good )?(?:morning|mornin|afternoon
 
 /** What the note of a message that turns to a machine is about, ahead of that machine's name. */
 export const IN_HAND = "in hand ";
+
+/** How a note says whom the desk gave the job to, behind who was sent first. */
+export const SENT = "sent to ";
+
+/** How parts are called for short, and the name that the record keeps. */
+const shortParts: ReadonlyMap<string, string> = new Map([
+  ["stat", "thermostat"],
+  ["tstat", "thermostat"],
+  ["txv", "expansion valve"],
+  ["tx valve", "expansion valve"],
+  ["cap", "capacitor"],
+  ["comp", "compressor"],
+  ["xfmr", "transformer"],
+  ["ignitor", "igniter"],
+  ["dryer", "drier"],
+]);
+
+/** A part's name in full: "txv" is an expansion valve, "run cap" a run capacitor. */
+export function fullPartName(name: string): string {
+  const [word = ""] = /[\p{L}]+$/u.exec(name) ?? [];
+  const whole = shortParts.get(name);
+  if (whole !== undefined) return whole;
+  const full = shortParts.get(word);
+  return full === undefined ? name : `${name.slice(0, name.length - word.length)}${full}`;
+}
+
+/** The short names of a part's last word: "expansion valve" is said "txv". */
+export function shortPartNames(name: string): readonly string[] {
+  return [...shortParts].flatMap(([short, full]) => (name.endsWith(full) ? [short] : []));
+}

@@ -118,7 +118,7 @@ test("a photo without a word is asked about by what it is", () => {
   const one = say("", { files: [photo] });
   expect(answer(one)?.text).toBe("Your photo: for job 1 OU-3? Kept, not filed yet.");
   const two = say(" ", { files: [photo, { ...photo, type: "application/pdf" }] });
-  expect(answer(two)?.text).toBe("Your 2 files: for job 1 OU-3? Kept too.");
+  expect(answer(two)?.text).toBe("Your 2 files: kept too, for job 1 OU-3 on your yes.");
 });
 
 test("a hardly possible value among what waited is asked about when its job is known", () => {

@@ -184,7 +184,7 @@ describe("a reading's reply", () => {
       `"pressure 318 psi: which job, 4 OU-3 or 7 RTU-2? Kept, not filed yet."`,
     );
     const again = { ...loose, routing: { candidates: [job], again: true } };
-    expect(replyTo(again)).toBe("pressure 318 psi: for job 4 OU-3? Kept too.");
+    expect(replyTo(again)).toBe("pressure 318 psi: kept too, for job 4 OU-3 on your yes.");
   });
 
   it("answers a status in about four words and names what stays behind", () => {

@@ -1,4 +1,5 @@
 import type { Job, Message, Span, Statement, Understood } from "../model.ts";
+import { shortPartNames } from "../vocabulary.ts";
 import { hoursIn } from "./hours-in.ts";
 
 const back =
@@ -63,6 +64,19 @@ export function lastStatus(job: Job, person: string): StatusSaid | undefined {
   return last?.kind === "status" ? last : undefined;
 }
 
+/** "Back w the float": he went for what the job waits for. */
+const withPart =
+  /^\s*(?:ok(?:ay)?,?\s+)?(?:i['’]?m\s+|we['’]?re\s+)?back\s+(?:here\s+)?(?:w|with)[/ ]\s*(?:the|a|an|your|our|that|those|all the)?\s*[\p{L} -]{3,30}[.!]?\s*$/iu;
+
+function bringsPart(text: string, { parts }: Job): boolean {
+  const words = text.toLowerCase().split(/[^\p{L}]+/u);
+  return parts.some(({ part, state }) => {
+    const noun = part.toLowerCase().split(" ").at(-1)?.replace(/s$/, "") ?? "";
+    const names = [noun, ...shortPartNames(part)];
+    return state !== "fitted" && words.some((word) => names.includes(word.replace(/s$/, "")));
+  });
+}
+
 type StatusSaid = Extract<Statement, { kind: "status" }>;
 
 /** "Back", of who went to fetch something from this job: he is on site again. */
@@ -71,10 +85,14 @@ export function withBackAgain(
   message: Pick<Message, "text" | "person">,
   job: Job,
 ): Understood {
-  if (!back.test(message.text) || understood.statements.some(({ kind }) => kind === "status")) {
+  if (
+    (!back.test(message.text) && !withPart.test(message.text)) ||
+    understood.statements.some(({ kind }) => kind === "status")
+  ) {
     return understood;
   }
-  if (lastStatus(job, message.person)?.errand !== true) return understood;
+  const brings = withPart.test(message.text) && bringsPart(message.text, job);
+  if (!brings && lastStatus(job, message.person)?.errand !== true) return understood;
   const span: Span = [0, message.text.length];
   const statement: Statement = {
     kind: "status",

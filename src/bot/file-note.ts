@@ -14,7 +14,7 @@ import { askedOfConflict } from "./conflict.ts";
 import { askedOfCylinder } from "./cylinder.ts";
 import { decisionFor } from "./decision.ts";
 import { draftFor, isWork, noteFacts, nothingRead } from "./filing.ts";
-import { hoursAt } from "./hours-left.ts";
+import { hoursAt, hoursOfEach } from "./hours-left.ts";
 import { lastJobOf } from "./last-job.ts";
 import { locate, locateWords } from "./locate.ts";
 import type { Memory } from "./memory.ts";
@@ -26,9 +26,11 @@ import { isPromise } from "./promise.ts";
 import { readNote } from "./read-note.ts";
 import { jobAt } from "./rest.ts";
 import { answeredWeight, askedOfWeight } from "./second-weight.ts";
+import { planSending } from "./sends.ts";
+import { siteLeft } from "./site-left.ts";
 import { reachOf, splitByJob } from "./split-by-job.ts";
 import { spokenBy } from "./spoken-by.ts";
-import { isOfficeTalk, isTalkTo, isWeather } from "./talk-to.ts";
+import { isDeskWeather, isOfficeTalk, isTalkTo, isWeather } from "./talk-to.ts";
 import { planTurning } from "./turns-to.ts";
 import { figureUndone, undoFacts, undoneAt } from "./undo.ts";
 import { undoUndone } from "./undo-undone.ts";
@@ -57,15 +59,19 @@ export interface Plan {
   readonly pictures?: readonly FileOut[];
   /** for one person alone */
   readonly private?: { readonly channel: string; readonly text: string };
+  /** jobs that a question may be about */
+  readonly offered?: readonly number[];
 }
 
 /** Plans what a new message adds, and to which job. */
 export function planNote(memory: Memory, sent: Message): Plan {
   const message = spokenBy(memory, sent);
-  const first = opensJob(message.text) ? readNote(memory, message, undefined) : undefined;
-  if (first !== undefined) return planOpening(memory, message, first);
   const list = planList(memory, message);
   if (list !== undefined) return list;
+  const first = opensJob(message.text) ? readNote(memory, message, undefined) : undefined;
+  if (first !== undefined) return planOpening(memory, message, first);
+  const sending = planSending(memory, message);
+  if (sending !== undefined) return sending;
   const turned = planTurning(memory, message);
   if (turned !== undefined) return turned;
   // who holds the phone stands where its owner stands
@@ -96,7 +102,17 @@ export function planNote(memory: Memory, sent: Message): Plan {
       isOfficeTalk(message, understood) ||
       isWeather(understood);
     const files = bare || decided !== undefined || (isWork(understood, message) && !talk);
-    return { understood, opened: false, drafts: [], ...(files ? { problem: found } : {}) };
+    const asks = understood.statements.some(({ kind }) => kind === "question");
+    const offered = asks && found.kind === "ask" ? { offered: found.candidates } : {};
+    if (isDeskWeather(message, understood))
+      return { understood: nothingRead, opened: false, drafts: [] };
+    return {
+      understood,
+      opened: false,
+      drafts: [],
+      ...(files ? { problem: found } : {}),
+      ...offered,
+    };
   }
   if (isPromise(message.text, understood)) {
     return { understood: nothingRead, job: found.job, opened: false, drafts: [] };
@@ -200,7 +216,14 @@ function planFiling(
     const kept = isRemark(understood) || understood.open !== undefined;
     if (!kept) return { understood, job, opened: false, drafts: [] };
   }
-  const { here, elsewhere } = splitByJob(memory, message, read);
+  const { here, elsewhere: others } = splitByJob(memory, message, read);
+  const elsewhere =
+    others.length > 0
+      ? others
+      : [
+          ...siteLeft(memory, message, { understood: here, job }),
+          ...hoursOfEach(memory, message, { understood: here, job }),
+        ];
   const drafts = [
     ...(elsewhere.length > 0 && isEmpty(here)
       ? []

@@ -8,6 +8,22 @@ const unit = String.raw`\s*(?:h|hr|hrs|hours?)(?:\s+(?:total|there|labor|on (?:i
 const figures = String.raw`(?:(\d{1,2})\s+)?(\d{1,2}(?:[.,]\d{1,2})?|\d\/\d)`;
 const spoken = String.raw`(\d{1,2}|${words.slice(1).join("|")}) and (?:an?|three) (quarters?|half)`;
 
+const minuted = new RegExp(
+  String.raw`^\s*${led}(?:(\d{1,2}) ?(?:h|hrs?|hours?),?(?: and)? )?(\d{1,3}) ?(?:m|mins?|minutes?)\s*[.!]?\s*$`,
+  "i",
+);
+const halves = new RegExp(
+  String.raw`^\s*${led}(?:(?:an?|one) )?(half|quarter|three quarters?)(?: of)?(?: an)? (?:hr|hour)\s*[.!]?\s*$`,
+  "i",
+);
+const hourAnd = new RegExp(
+  String.raw`^\s*${led}(?:an?|one) (?:hr|hour)(?: and (?:an? )?(half|quarter))?\s*[.!]?\s*$`,
+  "i",
+);
+/** Everybody, or every job, took as long: what one of them took is told. */
+const apiece =
+  /\s*,?\s*(?:(?:on|for|at) )?(?:each|apiece|per (?:man|guy|unit|job))(?: one)?\s*[.!]?\s*$/i;
+
 const told = new RegExp(String.raw`^\s*${led}${figures}${unit}\s*[.!]?\s*$`, "i");
 const toldBare = new RegExp(String.raw`^\s*${led}${figures}\s*[.!]?\s*$`, "i");
 const inWords = new RegExp(String.raw`^\s*${led}${spoken}(${unit})?\s*[.!]?\s*$`, "i");
@@ -23,13 +39,37 @@ function inFigures([, whole, said = ""]: RegExpExecArray): number | undefined {
  * How many hours a message tells and nothing else: "3.5 hrs", "1 1/2 h"; where hours were asked for,
  * "3 and a quarter" and "2.5" too.
  */
-export function hoursIn(text: string, asked = false): number | undefined {
+export function hoursIn(whole: string, asked = false): number | undefined {
+  const text = whole.replace(apiece, "");
   const spokenHours = inWords.exec(text);
   const hours =
     spokenHours !== null && (asked || spokenHours[3] !== undefined)
       ? fromWords(spokenHours)
-      : figuresOf(told.exec(text) ?? (asked ? toldBare.exec(text) : null));
+      : (figuresOf(told.exec(text) ?? (asked ? toldBare.exec(text) : null)) ??
+        inMinutes(minuted.exec(text)) ??
+        inHalves(halves.exec(text) ?? hourAnd.exec(text)));
   return hours !== undefined && hours > 0 && hours <= mostHours ? hours : undefined;
+}
+
+/** "hours each" or "20 min on each": of every job that he has just left. */
+export const isForEach = (text: string): boolean => apiece.test(text);
+
+/** Minutes that are told so at most; our choice, no source. */
+const mostMinutes = 240;
+
+function inMinutes(match: RegExpExecArray | null): number | undefined {
+  if (match === null) return undefined;
+  const [, whole = "0", minutes = "0"] = match;
+  if (Number(minutes) > mostMinutes) return undefined;
+  return Math.round((Number(whole) + Number(minutes) / 60) * 100) / 100;
+}
+
+function inHalves(match: RegExpExecArray | null): number | undefined {
+  if (match === null) return undefined;
+  const part = (match[1] ?? "").toLowerCase();
+  const share = part.startsWith("three") ? 0.75 : (parts[part] ?? 0);
+  // "an hour and a half" is one and a part, "half an hour" the part alone
+  return /\b(?:half|quarters?)(?: of)?(?: an?)? h/i.test(match[0]) ? share : 1 + share;
 }
 
 const figuresOf = (match: RegExpExecArray | null): number | undefined =>

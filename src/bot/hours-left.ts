@@ -3,8 +3,9 @@ import { messagesAfter } from "../record/inbox.ts";
 import type { Route } from "../record/route.ts";
 import { lastStatus } from "./back-again.ts";
 import { lastOf } from "./beside-colleague.ts";
-import { hoursIn } from "./hours-in.ts";
-import { gripsIn, type Memory } from "./memory.ts";
+import { nothingRead } from "./filing.ts";
+import { hoursIn, isForEach } from "./hours-in.ts";
+import { allJobs, gripsIn, type Memory } from "./memory.ts";
 import { jobAt } from "./rest.ts";
 
 /** Hours told alone are of the job just left; later they may be the day's. Our choice, no source. */
@@ -23,26 +24,34 @@ const asks =
 const askedMs = 10 * 60_000;
 
 /** Where and by whom something was said, as far as it is known. */
-type Placed = Pick<Message, "text" | "person" | "at" | "role"> &
+export type Placed = Pick<Message, "text" | "person" | "at" | "role"> &
   Partial<Pick<Message, "id" | "platform" | "channel" | "thread">>;
 
 /** The last that was said in the same place asked for the hours, and somebody else said it. */
-function hoursAsked({ store }: Memory, message: Placed): boolean {
-  const { platform, channel, thread, person } = message;
-  if (platform === undefined || channel === undefined) return false;
+function hoursAsked(memory: Memory, message: Placed): boolean {
+  const last = lastBefore(memory, message);
+  return last !== undefined && last.person !== message.person && asks.test(last.text);
+}
+
+/** What was written last in the same place, no longer ago than an answer takes. */
+export function lastBefore({ store }: Memory, message: Placed): Message | undefined {
+  const { platform, channel, thread } = message;
+  if (platform === undefined || channel === undefined) return undefined;
   const from = new Date(Date.parse(message.at) - askedMs).toISOString();
   const place = { ...message, platform, channel, at: from, id: "", files: [] };
-  const last = messagesAfter(store, place, askedMs)
+  return messagesAfter(store, place, askedMs)
     .map((row) => row.message)
     .findLast((one) => one.id !== message.id && one.thread === thread);
-  return last !== undefined && last.person !== person && asks.test(last.text);
 }
 
 /** The hours that a message tells and nothing else, with their unit or as the answer to "hours?". */
-function hoursTold(memory: Memory, message: Placed): Told | undefined {
+function hoursTold(memory: Memory, message: Placed, job?: Job): Told | undefined {
   if (message.role !== "tech") return undefined;
   const hours = hoursIn(message.text);
   if (hours !== undefined) return { hours, asked: false };
+  const named = job === undefined ? message.text : withoutNames(message.text, job);
+  const there = named === message.text ? undefined : hoursIn(named);
+  if (there !== undefined) return { hours: there, asked: true };
   const bare = hoursIn(message.text, true);
   if (bare === undefined || !hoursAsked(memory, message)) return undefined;
   return { hours: bare, asked: true };
@@ -50,7 +59,23 @@ function hoursTold(memory: Memory, message: Placed): Told | undefined {
 
 interface Told {
   readonly hours: number;
+  /** they were asked for, or the job is named beside them */
   readonly asked: boolean;
+}
+
+/** "4 hrs goslin", "hp-3 was 45 min": what is left beside the names of a job's unit and site. */
+function withoutNames(text: string, { site, equipment }: Job): string {
+  const tag = (equipment ?? "").match(/[a-z]+|\d+/gi)?.join("[\\s._#-]*") ?? "";
+  const names = [
+    ...(tag === "" ? [] : [tag]),
+    ...(site ?? "").split(/[^\p{L}\p{N}]+/u).filter((word) => word.length > 2),
+  ];
+  if (names.length === 0) return text;
+  const named = new RegExp(
+    `(?:\\b(?:on|at|for|over at|in)\\s+)?(?:\\bthe\\s+)?(?<![\\p{L}\\p{N}])(?:${names.join("|")})(?![\\p{L}\\p{N}])(?:['’]s)?[,:]?`,
+    "giu",
+  );
+  return text.replace(named, " ").replace(/\s+/g, " ").trim();
 }
 
 /** "3.5 hrs" of who has just left: of the job that he left. */
@@ -70,7 +95,7 @@ export function withHoursLeft(
   message: Placed,
   known: { readonly memory: Memory; readonly job: Job },
 ): Understood {
-  const told = hoursTold(known.memory, message);
+  const told = hoursTold(known.memory, message, known.job);
   if (told === undefined || (!told.asked && !hasLeft(known.job, message))) return understood;
   const { hours } = told;
   if (understood.statements.some(({ kind }) => kind === "labor")) return understood;
@@ -86,4 +111,26 @@ export function withHoursLeft(
     ask: [],
     skipped: [],
   };
+}
+
+/** "Half hr each", "20 min on each": of the other jobs of that site that he has just left as well. */
+export function hoursOfEach(
+  memory: Memory,
+  message: Message,
+  told: { readonly understood: Understood; readonly job: number },
+): readonly { readonly job: number; readonly understood: Understood }[] {
+  const { understood, job } = told;
+  const labor = understood.statements.filter(({ kind }) => kind === "labor");
+  const here = jobAt(memory, job);
+  if (labor.length !== 1 || !isForEach(message.text) || here === undefined) return [];
+  return allJobs(memory)
+    .filter(
+      (other) =>
+        other.job !== job &&
+        other.site !== null &&
+        other.site === here.site &&
+        other.people.includes(message.person) &&
+        hasLeft(other, message),
+    )
+    .map((other) => ({ job: other.job, understood: { ...nothingRead, statements: labor } }));
 }

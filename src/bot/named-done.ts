@@ -19,7 +19,8 @@ export function withNamedDone(understood: Understood, text: string, job: Job): U
   const already = understood.statements.some(
     (said) => said.kind === "status" && said.status === "done",
   );
-  if (already) return understood;
+  const asked = understood.statements.some(({ kind }) => kind === "question");
+  if (already || asked) return understood;
   const span: Span = [match.index, match.index + match[0].length];
   const statement: Statement = {
     kind: "status",

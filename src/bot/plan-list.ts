@@ -1,5 +1,6 @@
 import type { Job, Message, Statement } from "../model.ts";
 import { type ListedCall, listedCalls } from "../record/call-list.ts";
+import { pairedCalls } from "../record/call-pair.ts";
 import { type Draft, jobsFiling, lastJob } from "../record/entries-table.ts";
 import type { Opening } from "../record/entry.ts";
 import { openingFrom } from "../record/opening.ts";
@@ -14,8 +15,7 @@ import { worldOf } from "./world.ts";
 
 /** A dispatcher's list of calls opens a job for each that is not open yet. */
 export function planList(memory: Memory, message: Message): Plan | undefined {
-  if (message.role === "tech") return undefined;
-  const calls = listedCalls(message.text, worldOf(memory));
+  const calls = callsIn(memory, message);
   if (calls.length === 0) return undefined;
   const drafts: Draft[] = [];
   const lines: string[] = [];
@@ -29,6 +29,13 @@ export function planList(memory: Memory, message: Message): Plan | undefined {
   return { understood: nothingRead, opened: true, drafts, says: lines.join("\n") };
 }
 
+/** A list of calls, or one call on several units. */
+function callsIn(memory: Memory, { text, role }: Message): readonly ListedCall[] {
+  const paired = pairedCalls(text);
+  if (paired.length > 0 || role === "tech") return paired;
+  return listedCalls(text, worldOf(memory));
+}
+
 /** A list rewritten: what each of its calls says now, in their order; undefined where it was no list. */
 export function planListEdit(memory: Memory, message: Message, original: string): Plan | undefined {
   const opened = jobsFiling(memory.store, original).filter((job) =>
@@ -38,7 +45,7 @@ export function planListEdit(memory: Memory, message: Message, original: string)
     ),
   );
   if (opened.length === 0) return undefined;
-  const calls = listedCalls(message.text, worldOf(memory));
+  const calls = callsIn(memory, message);
   const lines: string[] = [];
   // of another number of calls nobody can tell which is which
   const drafts =

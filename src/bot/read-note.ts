@@ -5,8 +5,10 @@ import { waterMachine } from "../read/water-sides.ts";
 import { standingOf } from "../record/standing.ts";
 import { type UnitsAt, unitsAt } from "../record/units-at.ts";
 import { tooLong } from "../show/too-long.ts";
+import { withAsked } from "./asked-not-told.ts";
 import { withBackAgain, withLeaving } from "./back-again.ts";
 import { withColleague } from "./beside-colleague.ts";
+import { withBottle } from "./bottle-difference.ts";
 import { withClockAnswer } from "./clock-answer.ts";
 import { contextSoFar } from "./context-so-far.ts";
 import { withDecision } from "./decision.ts";
@@ -19,6 +21,7 @@ import { withNamedDone } from "./named-done.ts";
 import { withNamedOrder } from "./named-order.ts";
 import { withNamedStory } from "./named-story.ts";
 import { entriesAt, jobAt } from "./rest.ts";
+import { withYes } from "./yes-to-deed.ts";
 
 /** No chat sends more in one message, and a pasted file is no note; our choice, no source. */
 const mostLetters = 20_000;
@@ -48,7 +51,7 @@ export function readNote(
   job: number | undefined,
 ): Understood {
   const { context, read } = readIn(memory, message, job);
-  const coded = withKnownCode(read, message.text, memory.registry.codes);
+  const coded = withAsked(withKnownCode(read, message.text, memory.registry.codes), message);
   const understood =
     job === undefined
       ? coded
@@ -61,7 +64,8 @@ export function readNote(
   const come = withNamedArrival(withBackAgain(decided, message, known), message, known);
   const beside = withColleague(come, message, { memory, job: known });
   const left = withHoursLeft(withLeaving(beside, message, known), message, { memory, job: known });
-  return withNamedStory(left, message.text, known);
+  const weighed = withBottle(left, message, { job: known, units: memory.settings.units });
+  return withNamedStory(withYes(weighed, message, memory), message.text, known);
 }
 
 /** The units that the office lists at the job's site. */

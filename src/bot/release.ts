@@ -56,10 +56,10 @@ function arrivalsOf(
   return rows.length === 0 ? undefined : { job: filed, rows };
 }
 
-/** He came, and could have come to this job; nothing else is told. */
+/** He came or was coming, and could have come to this job; nothing else is told. */
 function isArrival(memory: Memory, { message }: InboxRow, job: number): boolean {
   const { readings, unread, statements } = readNote(memory, message, undefined);
-  const came = statements.some((one) => one.kind === "status" && one.status === "on_site");
+  const came = statements.some((one) => one.kind === "status" && /^on_/.test(one.status));
   const only = statements.every(({ kind }) => kind === "status" || kind === "note");
   if (!came || !only || readings.length + unread.length > 0) return false;
   const place = locate(memory, message);
@@ -110,7 +110,9 @@ function jobOffered(store: Store, row: InboxRow | undefined): number | undefined
   if (row === undefined) return undefined;
   const { platform, id } = row.message;
   const offered = findOut(store, `reply:${platform}:${id}:0`)?.text ?? "";
-  const number = /: for job (\d+) [^?]*\?/.exec(offered)?.[1];
+  const [, first, again] =
+    /: (?:for job (\d+) [^?]*\?|kept too, for job (\d+) )/.exec(offered) ?? [];
+  const number = first ?? again;
   return number === undefined ? undefined : Number(number);
 }
 

@@ -91,7 +91,7 @@ export function replyInput(memory: Memory, worked: Worked): ReplyInput {
     addressed:
       inThread || message.to_bot === true || isDirect(channel) || /\bbot\b/i.test(message.text),
     ...(plan.problem === undefined
-      ? {}
+      ? offeredOf(memory, plan)
       : {
           routing: {
             candidates: candidatesOf(memory, message, plan.problem),
@@ -141,6 +141,14 @@ function candidatesOf(
 ): readonly Job[] {
   if (problem.kind === "none") return openHere(memory, message);
   return problem.candidates.flatMap((job) => jobAt(memory, job) ?? []);
+}
+
+/** A question of a site with several jobs is about one of those. */
+function offeredOf(memory: Memory, { offered }: Plan): Pick<ReplyInput, "routing"> {
+  if (offered === undefined) return {};
+  return {
+    routing: { candidates: offered.flatMap((job) => jobAt(memory, job) ?? []), again: false },
+  };
 }
 
 /** So few open jobs of the channel that naming them all helps. */

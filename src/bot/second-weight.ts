@@ -2,6 +2,7 @@ import type { Job, JobReading, Message, Understood } from "../model.ts";
 import type { Draft } from "../record/entries-table.ts";
 import { isCurrent } from "../record/readings.ts";
 import { moreOrTotal, sameOrMore } from "../show/charge-question.ts";
+import { bottleRule } from "./bottle-difference.ts";
 import { draftFor } from "./filing.ts";
 import type { Memory } from "./memory.ts";
 import { jobAt } from "./rest.ts";
@@ -26,7 +27,8 @@ export function askedOfWeight(
   for (const reading of understood.readings) {
     const { quantity, action, value, corrects } = reading;
     if (quantity !== "mass" || action === undefined || corrects === true) continue;
-    if (weightWords(message.text, reading) !== undefined) continue;
+    // what left a bottle since it was weighed last is more by itself
+    if (weightWords(message.text, reading) !== undefined || reading.rule === bottleRule) continue;
     const last = weighed(job, action)
       .filter((one) => one.message !== message.id)
       .at(-1);

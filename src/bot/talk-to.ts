@@ -61,6 +61,16 @@ export function isOfficeTalk({ role }: Message, { readings, statements }: Unders
   );
 }
 
+/** "Fog til 9, 61 out" from the desk: the weather outside, and nobody measured it at a machine. */
+export function isDeskWeather({ role }: Message, { readings, statements }: Understood): boolean {
+  return (
+    role !== "tech" &&
+    readings.length > 0 &&
+    readings.every(({ at }) => at === "outdoor_air") &&
+    statements.every(({ kind }) => kind === "note" || kind === "observation")
+  );
+}
+
 /** "Morning. 38 and raining": the weather, of no job. */
 export function isWeather({ readings, statements }: Understood): boolean {
   const wet = statements.some(

@@ -13,21 +13,37 @@ import { jobAt } from "./rest.ts";
 const turns =
   /(?:^|[.,;!\n]\s*|\b(?:and|n|then|now)\s+|\b(?:with|w)(?: the)? [a-z]{0,4} ?\d{1,2}\s+)((?:(?:im|i['’]m|gonna|going to|will|ok|now)\s+)*(?:moving|going|heading|switching|hopping|jumping|getting|starting|start|on|onto|over)(?: (?:on|over|on over))?(?: to| with| w)? [^.,;!\n]{1,30}|[^.,;!\n]{2,20} (?:next|now))\s*[.!]*\s*$/iu;
 
+/** "back on 3, 14.1 amps", "3 is good. on 2 now. 126/350": a clause that turns, and then what is told there. */
+const turnsFirst =
+  /(?:^|[.;!\n]\s*)((?:(?:ok|okay|im|i['’]m|we['’]re|now|so|and|gonna|going)\s+)*(?:(?:back|over|moving|going|switching|hopping|jumping) (?:on|to|at|onto|over to)|now on|on(?= #?\d{1,2} now\b)) #?\d{1,2}(?: (?:now|again|next))?)\s*[,.;:!\n]\s*(?=\S)/iu;
+
 interface Turned {
   readonly words: string;
   readonly from: number;
+  /** what is told behind it is of the other unit */
+  readonly to: number;
 }
 
 function turnedIn(text: string): Turned | undefined {
   const match = turns.exec(text);
   const words = match?.[1];
-  if (match === null || words === undefined) return undefined;
-  return { words, from: match.index + match[0].lastIndexOf(words) };
+  if (match !== null && words !== undefined) {
+    return { words, from: match.index + match[0].lastIndexOf(words), to: text.length };
+  }
+  const ahead = turnsFirst.exec(text);
+  const clause = ahead?.[1];
+  if (ahead === null || clause === undefined) return undefined;
+  const from = ahead.index + ahead[0].indexOf(clause);
+  return {
+    words: clause.replace(/ (?:now|again|next)$/i, ""),
+    from,
+    to: ahead.index + ahead[0].length,
+  };
 }
 
 /** "moving to 2": the open job of the same site whose unit has that number. */
 export function byNumber(memory: Memory, words: string, base: Route): Route | undefined {
-  const number = /\b(?:to|on|onto|with|w) #?(\d{1,2})$/i.exec(words.trim())?.[1];
+  const number = /\b(?:to|on|onto|at|with|w) #?(\d{1,2})$/i.exec(words.trim())?.[1];
   const here = base.kind === "job" ? jobAt(memory, base.job) : undefined;
   if (number === undefined || here === undefined) return undefined;
   const jobs = allJobs(memory).filter(
@@ -63,8 +79,9 @@ export function planTurning(memory: Memory, message: Message): Plan | undefined 
   const read = readNote(memory, { ...message, text: rest }, base.job);
   const statements = read.statements.filter(({ kind }) => kind !== "note");
   const span: Span = [turned.from, turned.from + turned.words.length];
-  const next = turnsTo(message, { here, there, statements, words: turned.words, span });
-  if (next === undefined) return undefined;
+  const hand = turnsTo(message, { here, there, statements, words: turned.words, span });
+  if (hand === undefined) return undefined;
+  const next = withBehind(memory, message, { hand, turned, job: target.job });
   const isTold = statements.length + read.readings.length + read.unread.length > 0;
   const drafts = [
     ...(isTold
@@ -82,8 +99,23 @@ export function planTurning(memory: Memory, message: Message): Plan | undefined 
       noteFacts(memory, { ...message, files: [] }, { understood: next, job: target.job }),
     ),
   ];
-  const understood = isTold ? read : next;
-  return { understood, job: isTold ? base.job : target.job, opened: false, drafts };
+  // what is told of the unit that he turns to is what is answered
+  const goesOn = turned.to < message.text.length;
+  const understood = isTold && !goesOn ? read : next;
+  return { understood, job: isTold && !goesOn ? base.job : target.job, opened: false, drafts };
+}
+
+/** What stands behind the turning, read as of the unit that is turned to. */
+function withBehind(
+  memory: Memory,
+  message: Message,
+  told: { readonly hand: Understood; readonly turned: Turned; readonly job: number },
+): Understood {
+  const { hand, turned, job } = told;
+  if (turned.to >= message.text.length) return hand;
+  const text = `${" ".repeat(turned.to)}${message.text.slice(turned.to)}`;
+  const read = readNote(memory, { ...message, text }, job);
+  return { ...read, statements: [...hand.statements, ...read.statements] };
 }
 
 const isReport = ({ kind }: Statement): boolean => kind !== "note" && kind !== "status";

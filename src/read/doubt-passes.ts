@@ -17,7 +17,7 @@ import {
 } from "./guard-spot.ts";
 import { percentOrSteps } from "./guard-valve.ts";
 import { heaterRow, heaterUnits } from "./heater-row.ts";
-import { lineOfGauge } from "./line-of-gauge.ts";
+import { lineOfGauge, lineOfGauges } from "./line-of-gauge.ts";
 import { behindLowHead, boxTwice } from "./low-head.ts";
 import { lowThenHigh } from "./low-then-high.ts";
 import { tooManyGigs } from "./megs-or-gigs.ts";
@@ -69,6 +69,11 @@ export const doubts = passes(
   },
   { look: ({ drafts, items }) => acrossBreaks(drafts, items), several: true },
   { look: ({ drafts, items }) => lineOfGauge(drafts, items), heads: "line|pipe", several: true },
+  {
+    look: ({ drafts, items, context }) => lineOfGauges(drafts, items, context.units),
+    heads: "line|pipe",
+    several: true,
+  },
   { look: ({ drafts }) => tooManyGigs(drafts), several: true },
   { look: ({ drafts, items }) => lowThenHigh(drafts, items), several: true },
   { look: ({ drafts, items, note }) => poundsAgain(drafts, items, note.plain), several: true },

@@ -99,7 +99,11 @@ function told(items: readonly Item[], left: Draft): boolean {
   // "24 sst, 26/210"
   if (items.some(({ label }, at) => at < left.index && label?.place === "suction_saturation"))
     return true;
-  if (isBehindRow(items, left) || (first(items, left) && weatherBehind(items, left))) return true;
+  if (
+    isBehindRow(items, left) ||
+    (first(items, left) && (weatherBehind(items, left) || boxBehind(items, left)))
+  )
+    return true;
   if (isBehindDeed(items, left) || isBehindSpeed(items, left)) return true;
   const lines = lineBehind(items, left) || bothLinesAt(items) > 0;
   if (first(items, left)) return lines || alone(items, left) || isGasNamed(items);
@@ -209,6 +213,11 @@ function weatherBehind(items: readonly Item[], left: Draft): boolean {
   return items
     .slice(left.index + 3)
     .some(({ text, label }) => label?.place === "outdoor_air" || /^(?:out|outside)$/.test(text));
+}
+
+/** "21 over 170, box 49": the warmth of the box is told beside what its machine runs at. */
+function boxBehind(items: readonly Item[], left: Draft): boolean {
+  return items.slice(left.index + 3).some(({ label }) => label?.place === "box");
 }
 
 /** "117/393 amps 14.1/14.2/14.3": a meter's name and its figures right behind the pair. */

@@ -2,7 +2,7 @@ import type { Draft } from "./draft.ts";
 import type { Item } from "./item.ts";
 
 /** F, Cel: no liquid line is as cold where a head stands over it. Common practice, no source. */
-const coldest = { us: 55, si: 13 } as const;
+export const coldest = { us: 55, si: 13 } as const;
 
 /** "suction 17 head 140 line 30": too cold for the liquid, so it is the suction's that is not named. */
 export function coldLine(

@@ -23,6 +23,18 @@ function hotLine(items: readonly Item[], at: number): boolean {
   return !isBare(next) && !(next?.label?.place !== undefined && !isBare(items[at + 3]));
 }
 
+const leastLine = 4;
+
+/** "126/350 line 54": the line that is not named leads its own figure; "line 1" would be a leg. */
+function oneLine(items: readonly Item[], at: number): boolean {
+  const name = items[at];
+  const named = /^(?:line|pipe)$/.test(name?.text ?? "");
+  const side = name?.label?.place === "suction" && /(?:line|pipe)$/.test(name.text);
+  if (!isGauges(items, at - 3) || !(named || side)) return false;
+  const figure = items[at + 1];
+  return isBare(figure) && (figure?.value ?? 0) >= leastLine && !isBare(items[at + 2]);
+}
+
 /** "24 sst 26/210": the name is of the figure before it, and then both gauges stand. */
 export function pairBehindSaturation(items: Item[]): void {
   for (let at = 1; at + 3 < items.length; at++) {
@@ -52,7 +64,8 @@ export function pairThenLines(items: Item[]): void {
   for (let at = 0; at + 4 < items.length; at++) {
     const [left, stroke, right] = items.slice(at, at + 3);
     if (!isBare(left) || !/^(?:\/|over)$/.test(stroke?.text ?? "") || !isBare(right)) continue;
-    if (right === undefined || !(hotLine(items, at + 3) || bothLines(items, at + 3))) continue;
+    const apart = hotLine(items, at + 3) || bothLines(items, at + 3) || oneLine(items, at + 3);
+    if (right === undefined || !apart) continue;
     items.splice(at + 3, 0, newItem(itemKind.sign, right.to, right.to, ","));
   }
 }

@@ -19,9 +19,11 @@ export function pipesAt(list: readonly Draft[], items: readonly Item[], context:
   const test = scale !== undefined && context.readings.some((one) => one.quantity === "pressure");
   // "eev reads 100%, both its pipes 75, others around 48"
   const zone = items.some(({ text }) => /^(?:eev|eevs|lev|exv|valve|valves|port)$/.test(text));
-  if (!test && !zone) return;
+  // "250 nitro on it at 4:20, lines at 76": the test begins
+  const nitro = items.some(({ text }) => /^(?:nitro|nitrogen|n2|dry nitrogen)$/.test(text));
+  if (!test && !zone && !nitro) return;
   const standing =
-    test && !context.readings.some(({ at }) => at === "suction" || at === "discharge");
+    nitro || (test && !context.readings.some(({ at }) => at === "suction" || at === "discharge"));
   let told = false;
   for (const draft of list) {
     const free =
@@ -35,8 +37,8 @@ export function pipesAt(list: readonly Draft[], items: readonly Item[], context:
     const others = told && /^(?:others?|rest|neighbou?rs?)$/.test(items[at]?.text ?? "");
     const line = standing && testLines.test(items[at]?.text ?? "");
     if (!others && !line && !pipes.test(items[at]?.text ?? "")) continue;
-    if (line) pressureAhead(list, draft, context);
-    if (zone && (draft.value < coldest || draft.value > warmest)) continue;
+    if (line && test) pressureAhead(list, draft, context);
+    if ((zone || !test) && (draft.value < coldest || draft.value > warmest)) continue;
     told = true;
     draft.quantity = "temperature";
     draft.named = "temperature";

@@ -8,58 +8,108 @@ const ends: ReadonlySet<Status> = new Set(["left_site", "done", "waiting_for_par
 /** "we are both out of here", "we're leaving": all who are there. */
 const allGo =
   /\b(?:we(?:['’]?re| are)?(?: both| all)? (?:out\b(?! of)|out of here|leaving|left\b(?! (?:the|a|it))|heading out|gone\b)|both (?:of us )?(?:out\b(?! of)|leaving|heading out))/i;
-/** "leaving w petra": the two of them. */
-const goesWith =
-  /\b(?:leaving|left|heading out|out of here|gone) (?:w|with)[/ ]+@?(\p{L}[\p{L}'-]+)/iu;
+/** "leaving w petra", "teo's with me": the two of them. */
+const goesWith = [
+  /\b(?:leaving|left|heading out|out of here|gone) (?:w|with)[/ ]+@?(\p{L}[\p{L}'-]+)/iu,
+  /(?<!\p{L})(\p{L}+?)(?:['’]?s| is| comes| came| rides| riding) (?:w|with)[/ ]+me\b/iu,
+];
 
 const statusOf = ({ statement }: JobStatement): Status | undefined =>
   statement.kind === "status" ? statement.status : undefined;
 
+interface Told {
+  readonly statements: readonly JobStatement[];
+  readonly standing: readonly Standing[];
+}
+
 /**
  * The statements, and those of whom somebody else spoke: who came "w/ Mo" came with him where Mo
- * himself only says that he goes, and who says "we are both out" ends the other's visit too.
+ * himself only says that he goes or tells of the work, and who says "we are both out" ends the other's visit too.
  */
 export function withOthers(
   statements: readonly JobStatement[],
   standing: readonly Standing[],
 ): readonly JobStatement[] {
   const texts = new Map(standing.map(({ entry }) => [entry.message, entry.text ?? ""]));
+  const told = { statements, standing };
   const here = new Set<string>();
+  /** who rides with whom */
+  const beside = new Map<string, string>();
+  /** whose coming another alone told of */
+  const brought = new Set<string>();
   return statements.flatMap((one): readonly JobStatement[] => {
     const status = statusOf(one);
     const text = texts.get(one.message) ?? "";
     if (status === undefined) return [one];
+    const named = alongWith(text);
+    if (status === "on_the_way" && named !== undefined) beside.set(one.who, named);
     if (status === "on_site") {
       here.add(one.who);
-      const other = cameAlong(alongWith(text), one, statements);
+      brought.delete(one.who);
+      const other = cameAlong(named ?? beside.get(one.who), one, told);
+      beside.delete(one.who);
       if (other === undefined || here.has(other)) return [one];
       here.add(other);
+      brought.add(other);
       return [{ ...one, who: other }, one];
     }
     here.delete(one.who);
+    brought.delete(one.who);
     if (!ends.has(status)) return [one];
-    const gone = allGo.test(text) ? [...here] : [...here].filter((who) => isNamed(who, text));
-    for (const who of gone) here.delete(who);
+    const gone = [...here].filter(
+      (who) =>
+        allGo.test(text) ||
+        isNamed(who, text) ||
+        // who was brought and says nothing more goes with whom he came
+        (brought.has(who) && !tellsLater(who, one, standing)),
+    );
+    for (const who of gone) {
+      here.delete(who);
+      brought.delete(who);
+    }
     return [one, ...gone.map((who) => ({ ...one, who }))];
   });
 }
 
 const isNamed = (who: string, text: string): boolean =>
-  goesWith.exec(text)?.[1]?.toLowerCase() === who.toLowerCase();
+  goesWith.some((form) => form.exec(text)?.[1]?.toLowerCase() === who.toLowerCase());
 
-/** Who was named along, where the next that he says of himself is that he goes. */
+/** Does he tell anything of the work there behind a moment? */
+function tellsLater(who: string, { at }: JobStatement, standing: readonly Standing[]): boolean {
+  return standing.some(
+    ({ entry, note, instant, fate }) =>
+      fate === "stands" &&
+      entry.who === who &&
+      instant > Date.parse(at) &&
+      (note.readings.length > 0 || note.statements.some(isOfWork)),
+  );
+}
+
+const isOfWork = ({ kind }: { readonly kind: string }): boolean =>
+  /^(?:action|observation|part|status)$/.test(kind);
+
+/** Who was named along, where the next that he says of himself is that he goes, or tells of the work there. */
 function cameAlong(
   name: string | undefined,
   { at }: JobStatement,
-  statements: readonly JobStatement[],
+  { statements, standing }: Told,
 ): string | undefined {
   if (name === undefined) return undefined;
+  const from = Date.parse(at);
   const next = statements.find(
     (one) =>
-      one.who.toLowerCase() === name &&
-      statusOf(one) !== undefined &&
-      Date.parse(one.at) > Date.parse(at),
+      one.who.toLowerCase() === name && statusOf(one) !== undefined && Date.parse(one.at) > from,
   );
   const status = next === undefined ? undefined : statusOf(next);
-  return status !== undefined && ends.has(status) ? next?.who : undefined;
+  if (status !== undefined && ends.has(status)) return next?.who;
+  const until = next === undefined ? Number.POSITIVE_INFINITY : Date.parse(next.at);
+  return standing.find(
+    ({ entry, note, instant, fate }) =>
+      fate === "stands" &&
+      entry.who.toLowerCase() === name &&
+      instant > from &&
+      instant < until &&
+      (note.readings.length > 0 ||
+        note.statements.some(({ kind }) => kind === "action" || kind === "observation")),
+  )?.entry.who;
 }

@@ -1,4 +1,5 @@
 import type { Job, JobReading, JobStatement } from "../model.ts";
+import { SENT } from "../vocabulary.ts";
 import type { Entry, Opening } from "./entry.ts";
 import { withOthers } from "./go-together.ts";
 import { foldVisits, laborHours } from "./labor.ts";
@@ -28,7 +29,7 @@ export function foldJob(entries: readonly Entry[]): Job | undefined {
     site: opening.site,
     equipment: opening.equipment,
     ...(opening.complaint === undefined ? {} : { complaint: opening.complaint }),
-    ...(opening.assigned === undefined ? {} : { assigned: opening.assigned }),
+    ...assignedIn(opening, alive),
     ...(opening.second === undefined ? {} : { second: opening.second }),
     ...foldStatus(alive, opener.at),
     people: peopleOf(standing),
@@ -60,6 +61,15 @@ export function foldJob(entries: readonly Entry[]): Job | undefined {
 function openingOf(standing: readonly Standing[]): Opening | undefined {
   return standing.findLast(({ note, fate }) => note.opens !== undefined && fate === "stands")?.note
     .opens;
+}
+
+/** Who was sent first, or whom the desk gave it to since. */
+function assignedIn({ assigned }: Opening, alive: readonly JobStatement[]): Pick<Job, "assigned"> {
+  const given = alive.findLast(
+    ({ statement }) => statement.kind === "note" && statement.about.startsWith(SENT),
+  )?.statement;
+  const now = given?.kind === "note" ? given.about.slice(SENT.length) : assigned;
+  return now === undefined ? {} : { assigned: now };
 }
 
 function statementsOf(standing: readonly Standing[]): readonly JobStatement[] {

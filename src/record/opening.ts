@@ -194,12 +194,34 @@ function assignee(
   const looksLikeName =
     /^@?\p{Lu}\p{Ll}+$/u.test(first) && short && (sentences.length > 1 || alone);
   if (name === "" || !(known || looksLikeName)) {
+    const before = namedBefore(sentences, people);
+    if (before !== undefined) return before;
     return { complaint: trimEnd(rest) };
   }
   return {
     complaint: trimEnd(sentences.slice(0, -1).join(" ")),
     assigned: personCalled(name, people),
     ...secondOf(last.slice(first.length), people),
+  };
+}
+
+const namesAlone = /^@?(\p{Lu}\p{Ll}+)(?: (?:and|&|n|\+|with) @?\p{Lu}\p{Ll}+)?[.!]?$/u;
+
+/** "…, warm since 4. Rune and Pia. plate 7 lb 3": a sentence of names alone, and more behind it. */
+function namedBefore(
+  sentences: readonly string[],
+  people: readonly string[],
+): ReturnType<typeof assignee> | undefined {
+  const at = sentences.findLastIndex(
+    (one, i) => i > 0 && i < sentences.length - 1 && namesAlone.test(one) && !isTrouble(one),
+  );
+  const said = sentences[at] ?? "";
+  const [first = ""] = namesAlone.exec(said)?.slice(1) ?? [];
+  if (at < 0 || first === "") return undefined;
+  return {
+    complaint: trimEnd(sentences.filter((_, i) => i !== at).join(" ")),
+    assigned: personCalled(first, people),
+    ...secondOf(said.replace(/^@/, "").slice(first.length), people),
   };
 }
 

@@ -1,4 +1,5 @@
 import type { Decision, JobPart, JobStatement, PartState } from "../model.ts";
+import { fullPartName } from "../vocabulary.ts";
 
 interface Said {
   readonly part: string;
@@ -31,7 +32,8 @@ export function foldParts(statements: readonly JobStatement[]): readonly JobPart
       waitingAs(rows, said) ??
       justFitted(rows, said, at);
     const number = said.number ?? known?.number;
-    const name = said.part === "" ? (known?.part ?? "part") : (known?.part ?? said.part);
+    const name =
+      said.part === "" ? (known?.part ?? "part") : (known?.part ?? fullPartName(said.part));
     const row: JobPart = {
       part: name,
       state: said.state,
@@ -148,7 +150,9 @@ const plain = (number: string): string => number.toLowerCase().replace(/[^a-z0-9
 
 /** "filters" and "filter" are one part; "compressor 1" and "compressor" are not told apart by name alone. */
 const singular = (name: string): string =>
-  name
-    .toLowerCase()
-    .replace(/^(new|a|an|the|another) /, "")
-    .replace(/s$/, "");
+  fullPartName(
+    name
+      .toLowerCase()
+      .replace(/^(new|a|an|the|another) /, "")
+      .replace(/s$/, ""),
+  );

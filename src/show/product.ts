@@ -43,6 +43,7 @@ function seriesOf(job: Job): readonly (readonly JobReading[])[] {
     .filter((r) => (r.at === "box" || r.at === "product") && typeof r.value === "number")
     .toSorted((a, b) => Date.parse(a.taken) - Date.parse(b.taken));
   const series = new Map<string, JobReading[]>();
+  const apart = toldApart(all);
   let name = "";
   for (const reading of all) {
     // the first named is what was meant before it had a name
@@ -51,9 +52,16 @@ function seriesOf(job: Job): readonly (readonly JobReading[])[] {
       series.delete("");
     }
     name = reading.subject ?? name;
-    series.set(name, [...(series.get(name) ?? []), reading]);
+    const key = apart && reading.at === "product" ? `${name} product` : name;
+    series.set(key, [...(series.get(key) ?? []), reading]);
   }
   return [...series.values()];
+}
+
+/** "Dairy 46, product 44": told side by side, so neither stands for the other. */
+function toldApart(all: readonly JobReading[]): boolean {
+  const boxes = new Set(all.filter(({ at }) => at === "box").map(({ message }) => message));
+  return all.some(({ at, message }) => at === "product" && boxes.has(message));
 }
 
 function stretchesOf(
@@ -85,6 +93,10 @@ function stretchesOf(
   }
   return stretches;
 }
+
+/** How warm a box may be at most, the company's own limit or the code's: "41 F". */
+export const limitWords = (own: number | undefined, unit: string): string =>
+  inUnit(own ?? coldHoldingCel, unit);
 
 /** "41 F", "5 C": to a tenth, as thermometers show it. */
 function inUnit(cel: number, unit: string): string {

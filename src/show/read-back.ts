@@ -54,7 +54,7 @@ export function newReadings(input: ReplyInput): readonly JobReading[] {
 }
 
 function changedSubject(input: ReplyInput): string | undefined {
-  const by = input.replaced.find((r) => r.by !== undefined)?.by;
+  const by = input.replaced.find((r) => r.by !== undefined && changes(r.old, r.by))?.by;
   const plain = (name: string | null | undefined) => name?.toLowerCase().replaceAll(/[\s-]/g, "");
   return plain(by?.subject) === plain(input.job?.equipment) ? undefined : by?.subject;
 }

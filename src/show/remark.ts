@@ -26,8 +26,11 @@ export function remarkText(input: ReplyInput): string {
   const remarks = all.filter((s) => remarked.has(s.kind) || isCylinder(s));
   const photos = input.message.files.length;
   const photo = photos === 0 ? "" : photos === 1 ? "photo kept, not read" : "photos kept, not read";
-  const parts = remarks.flatMap((s) =>
-    s.kind === "part" && (s.number !== undefined || s.decided !== undefined) ? [partWords(s)] : [],
+  const named = remarks.filter((s) => s.kind === "part");
+  // "need a txv 40-118 and a drier": each of them, where parts are all that is told
+  const listed = named.length > 1 && named.length === remarks.length;
+  const parts = named.flatMap((s) =>
+    listed || s.number !== undefined || s.decided !== undefined ? [partWords(s)] : [],
   );
   const tree = remarks.flatMap((s) => (s.kind === "tree" ? [treeText(s)] : []));
   const own = remarks.length === 0 || waited.length > 0 ? "" : ownWords(input);

@@ -1,4 +1,5 @@
 import type { Job, ReplyInput } from "../model.ts";
+import { foundHere } from "./answers/found-here.ts";
 import { answers } from "./answers/list.ts";
 import { arrivalLines } from "./arrival.ts";
 import { chargeLine } from "./charge-line.ts";
@@ -26,6 +27,8 @@ import { sentence, unitName } from "./wording.ts";
 /** Up to so many readings are answered in three lines and about forty words. */
 const shortReadings = 3;
 const longLines = 12;
+/** Jobs of one site that one answer holds. */
+const mostAtOnce = 3;
 
 /**
  * The answer to one message; `undefined` where silence is the answer. For an edit or a deletion
@@ -61,9 +64,31 @@ function answered(
   input: ReplyInput,
   asked: Extract<ReplyInput["understood"]["statements"][number], { kind: "question" }>,
 ): readonly string[] {
-  const text = answers[asked.question](input, asked);
+  const text = ofEach(input, asked) ?? answers[asked.question](input, asked);
   const read = newReadings(input).length > 0 ? readBack(input) : [];
   return [...read, ...text.split("\n")].slice(0, longLines);
+}
+
+const ofAll = new Set(["hours", "parts", "product", "worked", "who", "told"]);
+
+/** "What was wrong at the clinic", where two jobs are: in short what was found at each. */
+function ofEach(
+  input: ReplyInput,
+  asked: Extract<ReplyInput["understood"]["statements"][number], { kind: "question" }>,
+): string | undefined {
+  const jobs = input.job === undefined ? (input.routing?.candidates ?? []) : [];
+  if (jobs.length < 2 || jobs.length > mostAtOnce) return undefined;
+  if (ofAll.has(asked.question)) return answers[asked.question]({ ...input, jobs }, asked);
+  if (asked.question !== "summary" && asked.question !== "history") return undefined;
+  const lines = jobs.map((job) =>
+    foundHere(
+      { ...input, judgement: { findings: [], diagnosis: [], next: [], cautions: [] } },
+      job,
+    ),
+  );
+  return lines.every((line) => line === "")
+    ? undefined
+    : lines.filter((line) => line !== "").join("\n");
 }
 
 /** A message can open a job and carry readings at once. */

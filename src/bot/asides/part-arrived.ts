@@ -2,6 +2,7 @@ import type { Job, JobPart, Message, Statement } from "../../model.ts";
 import { isSamePart, waitedFor } from "../../record/parts.ts";
 import type { Route } from "../../record/route.ts";
 import { arrivedText, orderedText, whichPart } from "../../show/arrived.ts";
+import { shortPartNames } from "../../vocabulary.ts";
 import { draftFor, noteFacts, nothingRead } from "../filing.ts";
 import { locate } from "../locate.ts";
 import { allJobs, type Memory } from "../memory.ts";
@@ -24,22 +25,35 @@ function wordIn({ text, role }: Message): Word | undefined {
   return role !== "tech" && orders.test(text) ? "ordered" : undefined;
 }
 
-/** A report of two things: "compressor ordered, 2 days. The board is on the shelf". */
+const day =
+  "(?:mon|tues|wednes|thurs|fri|satur|sun)day|mon|tues?|wed|thur?s?|fri|tomorrow|next week";
+/** What is on its way: "2 days out", "monday now". */
+const comesLater = new RegExp(
+  `\\b(?:ordered|on order|back ?ordered|eta|due|\\d+ (?:days?|weeks?)(?: out)?|${day})\\b`,
+  "i",
+);
+
+/** A report of several things: "compressor ordered, 2 days. The board is on the shelf", "txv is 2 days out, drier is in". */
 const sentences = (text: string): readonly string[] =>
-  text.split(/[.;!\n]+\s+|,\s+(?=(?:the|but|and)\b)/i).filter((one) => one.trim() !== "");
+  text.split(/[.;!\n]+\s+|,\s+/i).filter((one) => one.trim() !== "");
+
+const isLater = (one: string): boolean => comesLater.test(one) && !came.test(one);
 
 /** Do the sentences say different things of what was asked for? */
 function apart(text: string): boolean {
-  return orders.test(text) && sentences(text).some((one) => came.test(one) && !orders.test(one));
+  const all = sentences(text);
+  return all.some(isLater) && all.some((one) => came.test(one) && !orders.test(one));
 }
 
-/** What became of one part: what the sentence says that names it, else what the message says. */
+/** What became of one part: what the sentence says that names it, or the next that says anything; else the message. */
 function wordOf(message: Message, part: JobPart): Word | undefined {
-  const own = sentences(message.text).find(
-    (text) => isNumberIn(text, part) || isNameIn(text, part),
-  );
-  const word = own === undefined ? undefined : wordIn({ ...message, text: own });
-  return word ?? wordIn(message);
+  const all = sentences(message.text);
+  const own = all.findIndex((text) => isNumberIn(text, part) || isNameIn(text, part));
+  for (const text of own < 0 ? [] : all.slice(own)) {
+    const word = apart(message.text) && isLater(text) ? "ordered" : wordIn({ ...message, text });
+    if (word !== undefined) return word;
+  }
+  return wordIn(message);
 }
 
 /** What the same message says is ordered, as the reader takes it. */
@@ -140,9 +154,10 @@ function isNumberIn(text: string, { number }: JobPart): boolean {
 function isNameIn(text: string, { part, number }: JobPart): boolean {
   const name = number === undefined ? part : part.replace(number, "");
   const thing = name.toLowerCase().trim().split(/\s+/).at(-1)?.replace(/s$/, "") ?? "";
-  return (
-    thing.length > 2 && new RegExp(`\\b${thing.replace(/[^a-z0-9-]/g, ".")}s?\\b`, "i").test(text)
-  );
+  if (thing.length < 3) return false;
+  const words = [thing, ...shortPartNames(name.toLowerCase().trim())];
+  const either = words.map((word) => word.replace(/[^a-z0-9-]/g, ".")).join("|");
+  return new RegExp(`\\b(?:${either})s?\\b`, "i").test(text);
 }
 
 function moved(part: JobPart, word: Word, message: Message): Statement {

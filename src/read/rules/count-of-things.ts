@@ -140,7 +140,7 @@ export const counts: Rule = {
       const before = textAt(items, i - 1);
       // "4 20x25x2 filters", "6 of 16x20x2"
       const sized = text === "of" ? items[i + 2] : next;
-      if (sized?.kind === itemKind.code && /^\d+x\d+(?:x\d+)?$/.test(sized.text)) {
+      if (sized?.kind === itemKind.code && /^\d+x\d+(?:x\d+)?s?$/.test(sized.text)) {
         state(note, counts.name, [i, i + 1], { kind: "note", about: "count" });
         return;
       }

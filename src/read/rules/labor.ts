@@ -1,12 +1,20 @@
-import { endsClause, isStrongBreak } from "../breaks.ts";
 import { COUNTED } from "../count-words.ts";
 import { type Item, itemKind, wordsFrom } from "../item.ts";
 import { type Rule, state } from "../note.ts";
 import { partBehindHours } from "./hours-and-part.ts";
+import {
+  behindFarewell,
+  closesWith,
+  closing,
+  elsewhere,
+  farewell,
+  minutesBehind,
+  minutesOfCall,
+  opensWith,
+} from "./labor-farewell.ts";
 import { besideTravel, isOrdinalUpTo } from "./near.ts";
 import { STATUS, statusOf } from "./status-words.ts";
 import { isTotal } from "./stay.ts";
-import { sumsUp } from "./sums-up.ts";
 
 const labor = /^(?:labor|labour|ot|overtime|timesheet|billable|bill|log|hrs|onsite|straight|me)$/;
 
@@ -15,8 +23,6 @@ const paidFor = /^(?:travel|drive|driving|drv|ot|overtime|labor|labour|onsite)$/
 /** Words of a time sheet beside hours, where the message tells of nothing else. */
 const sheet =
   /^(?:today|total|travel|drive|driving|drv|helper|me|myself|mine|worked|work|each|site|on site|shop|here)$/;
-const elsewhere =
-  /^(?:off|out|down|ran|run|runtime|runs|running|held|hold|holding|holds|since|after|ago|every|away|eta|for|in|old|later|until|till|til|been|back|wait|waiting|n2|nitrogen|vac|vacuum|pump|test|ok)$/;
 
 /** "2.5 h today plus 1 h travel", "helper 2 h", "3 hrs bram 2 hrs me": nothing but hours is told. */
 function sheetOf(items: readonly Item[]): boolean {
@@ -41,22 +47,6 @@ function hoursAgain(items: readonly Item[], i: number): boolean {
   if (item.unit !== undefined && !besideTravel(items, i - 2)) return false;
   if (next === undefined || !paidFor.test(next.text)) return false;
   return items.slice(0, i).some((one) => one.unit?.figure === "h" && one.owner !== undefined);
-}
-
-const closing = /^(?:[.,!]|each|total|on|it|this|that|there|here|one|job|labor|today)$/;
-
-/** "two hours fifteen": minutes that were said behind the hours without their name, h. */
-function minutesBehind(items: readonly Item[], i: number): number {
-  const [minutes, next] = [items[i + 1], items[i + 2]];
-  if (
-    minutes?.kind !== itemKind.number ||
-    minutes.unit !== undefined ||
-    minutes.owner !== undefined
-  )
-    return 0;
-  const rounded = minutes.value > 0 && minutes.value < 60 && minutes.value % 5 === 0;
-  const ends = next === undefined || next.kind === itemKind.line || closing.test(next.text);
-  return rounded && ends ? minutes.value / 60 : 0;
 }
 
 const onTheJob =
@@ -101,97 +91,6 @@ function spent(items: readonly Item[], i: number): boolean {
     (items[i]?.value ?? 0) <= 24 &&
     behind.every(({ text, kind }) => kind === itemKind.line || closing.test(text))
   );
-}
-
-const farewell = new Set(["done", "left_site"]);
-
-/** A number but the hour that a farewell was said with: "done 5pm". */
-function isFigure({ kind, owner, text }: Item): boolean {
-  return kind === itemKind.number && owner !== STATUS && !text.includes(":");
-}
-
-/** "heading out, 1.5 hrs": away, and no way to somewhere. */
-function goesOut(items: readonly Item[], at: number): boolean {
-  if (!/^(?:heading|headed|headin|rolling|rollin)$/.test(items[at]?.text ?? "")) return false;
-  const next = items[at + 2];
-  return items[at + 1]?.text === "out" && (next === undefined || /^[.,!]$/.test(next.text));
-}
-
-/** "my lock is on it, 2.5 hrs": the last that is told, parted from a lock that stays. */
-function locksUp(items: readonly Item[], i: number, behind: readonly Item[]): boolean {
-  const parted = items.slice(i - 1, i).some((one) => endsClause(one));
-  const others = items.slice(0, i).some(isFigure);
-  const lock = items.slice(0, i).findIndex(({ text }) => /^(?:lock|locks|locked|tag)$/.test(text));
-  return parted && !others && behind.length === 0 && lock >= 0 && i - lock <= 10;
-}
-
-/** "done, 1.5 hrs", "leaving otterby. 2 hrs": the last that is told behind a farewell is how long he was there. */
-function closesWith(items: readonly Item[], i: number): boolean {
-  const [item, before] = [items[i], items[i - 1]];
-  if (item === undefined || item.value > 24) return false;
-  const behind = items.slice(minutesBehind(items, i) > 0 ? i + 2 : i + 1);
-  // "done 6.5h. old comp in van": another sentence tells of something else
-  const [first] = behind;
-  const comma = first?.text === "," && !behind.some(({ kind }) => kind === itemKind.number);
-  const stop = first !== undefined && (isStrongBreak(first) || comma);
-  if (!stop && behind.some(({ text }) => !/^(?:[.,!]|total|on|it|this|there|here)$/.test(text)))
-    return false;
-  const bye = items.findIndex(
-    (one, at) =>
-      one.owner === STATUS &&
-      (farewell.has(statusOf(one) ?? "") || one.text === "left" || goesOut(items, at)),
-  );
-  if (bye < 0 && sumsUp(items.slice(0, i))) return behind.length === 0;
-  if (bye < 0 || bye >= i) return locksUp(items, i, behind);
-  const between = items.slice(bye + 1, i).filter(({ from }) => from >= (items[bye]?.signsTo ?? 0));
-  if (between.length > 7 || between.some(isFigure)) return false;
-  if (between.some(({ text }) => elsewhere.test(text) && !/^(?:out|off)$/.test(text))) return false;
-  // "done at harl 3 hrs 15": nothing but where stands between them
-  const where =
-    between.length <= 2 &&
-    between.every(({ kind, roles }) => kind === itemKind.word && roles === 0) &&
-    / at$/.test(wordsFrom(items, bye, bye + 2).trim() || items[bye]?.text || "");
-  return (
-    where ||
-    before?.kind === itemKind.sign ||
-    before?.kind === itemKind.line ||
-    between.length === 0 ||
-    before?.owner === STATUS ||
-    /^(?:us|each|me)$/.test(before?.text ?? "")
-  );
-}
-
-/** "3.5 hrs, done", "2 hrs and leaving": the first that is told, right before the farewell. */
-function opensWith(items: readonly Item[], i: number): boolean {
-  const item = items[i];
-  if (item === undefined || item.value > 24 || !items.slice(0, i).every(isLead)) return false;
-  const to = minutesBehind(items, i) > 0 ? i + 2 : i + 1;
-  const joint = items[to];
-  const parted =
-    joint !== undefined &&
-    (joint.kind === itemKind.line || /^(?:,|\.|and|&|-|then)$/.test(joint.text));
-  const bye = items[parted ? to + 1 : to];
-  return bye?.owner === STATUS && farewell.has(statusOf(bye) ?? "");
-}
-
-function isLead({ text, kind }: Item): boolean {
-  return kind === itemKind.sign || /^(?:about|around|roughly|total|ok|so|and)$/.test(text);
-}
-
-/** Hours of a call that are told as a bare figure right behind the farewell, at most. Our choice, no source. */
-const mostHours = 5;
-
-/** "done, 1.5", "leaving. 2.25": quarters of an hour right behind a farewell, and nothing else. */
-function behindFarewell(items: readonly Item[], i: number): boolean {
-  const [bye, joint, item] = [items[i - 2], items[i - 1], items[i]];
-  if (item === undefined || item.unit !== undefined || item.spoken || i !== items.length - 1)
-    return false;
-  const quarters = /^\d{1,2}\.(?:25|5|75)$/.test(item.text) && item.value <= 16;
-  // "leaving 1.5": no water and no air of a machine leaves at so few degrees
-  const parting = i === 1 && /^(?:leaving|left|done)$/.test(joint?.text ?? "");
-  if (parting && quarters && item.value <= mostHours) return true;
-  const farewells = bye?.owner === STATUS && farewell.has(statusOf(bye) ?? "");
-  return quarters && farewells && /^[,.]$/.test(joint?.text ?? "");
 }
 
 /** "new contactor, labor 1.5": hours in quarters, at the end of what is told. */
@@ -257,6 +156,11 @@ export const laborRule: Rule = {
           kind: "labor",
           hours: round(item.value / 60),
         });
+        return;
+      }
+      if (minutesOfCall(items, i)) {
+        const hours = round(item.value / 60);
+        state(note, laborRule.name, [i, i + 1], { kind: "labor", hours });
         return;
       }
       if (laborAlone(items, i) || behindFarewell(items, i)) {

@@ -18,6 +18,7 @@ export const partAsked = new RegExp(
     `|(?:what(?:'s|s| is)|what parts are|anything|which parts are) (?:still )?(?:on order|ordered|backordered)(?: .{0,30})?` +
     `|any parts (?:due|open|coming|on order|ordered|missing)(?: .{0,30})?` +
     `|what parts (?:are (?:we|you) (?:still )?waiting (?:on|for)|do we (?:still )?need|are (?:still )?open)(?: .{0,30})?` +
+    `|parts? (?:that were )?(?:used|fitted|installed|put in|changed)(?: .{0,30})?` +
     `|what (?:all )?did (?:we|i|you|he|she|they) use(?: (?:here|on .{2,20}|at .{2,20}))?` +
     `|(?:what|which) parts (?:did|have) (?:we|i|you|he|she|they) (?:use|used|fit|fitted|install|installed|put in)(?: .{0,30})?` +
     `|(?:what|which) parts (?:went in|were (?:used|fitted|put in|installed))(?: .{0,30})?` +

@@ -56,7 +56,8 @@ export function verbOf(items: readonly Item[], from: number, to: number): Verb |
       item.text === "ordering" ||
       (item.text === "on" && items[i + 1]?.text === "order") ||
       (item.text === "order" && (i === from || isPlanned(items, i))) ||
-      comesDue(items, i)
+      comesDue(items, i) ||
+      comesLater(items, from, i, to)
     )
       return { state: item.text === "order" ? "needed" : "ordered", at: i };
     // "eleven and change" amps, "change over"
@@ -107,7 +108,7 @@ export function verbOf(items: readonly Item[], from: number, to: number): Verb |
 }
 
 const mounted =
-  /^(?:motor|motors|board|capacitor|cap|compressor|contactor|valve|belt|sensor|drier|dryer|wheel|blade|relay|fuse|fuses|transformer|module|thermistor|filter|filters|heater|heaters)$/;
+  /^(?:motor|motors|board|capacitor|cap|compressor|contactor|valve|belt|sensor|drier|dryer|wheel|blade|relay|fuse|fuses|transformer|module|thermistor|filter|filters|heater|heaters|txv|igniter|coupling|impeller|seal)$/;
 
 const isMounted = (item: Item | undefined): boolean =>
   item?.text.split(" ").some((word) => mounted.test(word)) === true ||
@@ -119,7 +120,10 @@ function putOn(items: readonly Item[], i: number, to: number): boolean {
     (word, at) => at > i + 1 && at < to && /^(?:on|in|back)$/.test(word.text),
   );
   if (on < 0 || on > i + 6 || intoRun(items, i)) return false;
-  return isMounted(items[on - 1]) && (on + 1 >= to || ends(items[on + 1]));
+  const thing = items[on - 1];
+  // "put a float switch in"
+  const mounts = isMounted(thing) || thing?.text === "switch";
+  return mounts && (on + 1 >= to || ends(items[on + 1]));
 }
 
 /** "motor's in, spins", "the board is in": who works there has fitted it. */
@@ -153,7 +157,10 @@ function inAlone(items: readonly Item[], from: number, i: number, to: number): b
   return (
     !ends &&
     [...(counted ? [] : [first]), ...rest].every(
-      (item) => item?.kind !== itemKind.number && item?.roles === 0,
+      (item, at) =>
+        (item?.kind !== itemKind.number && item?.roles === 0) ||
+        // "txv and drier in"
+        (at > 0 && /^(?:and|&|n)$/.test(item?.text ?? "")),
     )
   );
 }
@@ -200,6 +207,22 @@ function comesOn(items: readonly Item[], i: number): boolean {
     return false;
   const day = dueWords({ items: items.slice(i + 1, i + 4), plain: "" })?.first;
   return day !== undefined && items.indexOf(day) <= i + 2;
+}
+
+/** "txv is 2 days out", "heater monday now": a part ahead, and behind it nothing but when it comes. */
+function comesLater(items: readonly Item[], from: number, i: number, to: number): boolean {
+  if (!/^(?:out|now)$/.test(items[i]?.text ?? "") || i !== to - 1) return false;
+  const begins = items.findIndex(
+    (item, at) => at > from && at < i && dueWords({ items: [item], plain: "" }) !== undefined,
+  );
+  const day = begins < 0 ? items.slice(i - 2, i) : items.slice(begins, i);
+  const due = dueWords({ items: day, plain: "" });
+  const ahead = items[(due === undefined ? 0 : items.indexOf(due.first)) - 1];
+  const part =
+    ahead?.text === "is" || ahead?.text === "are" ? items[items.indexOf(ahead) - 1] : ahead;
+  return (
+    due !== undefined && (isMounted(part) || /^(?:comp|drive|inverter|txv)$/.test(part?.text ?? ""))
+  );
 }
 
 const toCome = /^(?:due|overdue|scheduled|coming|tomorrow|next|needed|interval|reminder)$/;

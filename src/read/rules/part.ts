@@ -1,85 +1,14 @@
 import type { Span } from "../../model.ts";
 import { isStrongBreak } from "../breaks.ts";
-import { type Due, dueDay, dueWords } from "../due-time.ts";
-import { itemKind } from "../item.ts";
+import { type Due, dueWords } from "../due-time.ts";
 import type { Note, Rule } from "../note.ts";
-import { role } from "../word.ts";
-import { partWords } from "../words/parts.ts";
 import { capacitorAt, pipeAt } from "./by-size.ts";
-import { countAt, countOf } from "./part-count.ts";
+import { countOf } from "./part-count.ts";
+import { alsoAhead, alsoNamed, listGoesOn } from "./part-joined.ts";
+import { dueNear, dueSaid, nounAt, numberAt, PART } from "./part-noun.ts";
 import { numberOf } from "./part-number.ts";
 import { unknownAt } from "./part-unknown.ts";
-import { fits, isBareOrder, needs, type Verb, verbOf } from "./part-verb.ts";
-
-const parts = new Map<string, string>();
-for (const [words, part] of partWords) for (const word of words.split("|")) parts.set(word, part);
-
-function nounAt(note: Note, i: number): string | undefined {
-  const item = note.items[i];
-  if (item === undefined || item.kind === itemKind.number) return undefined;
-  // "pump oil changed": the pump stays
-  if (note.items[i + 1]?.text === "oil" && note.items[i + 2]?.text !== "filter") return undefined;
-  const text = note.plain.slice(item.from, item.to).replace(/'s$/, "");
-  // "oil filter": none that air goes through
-  if (/^filters?$/.test(text) && /^(?:oil|suction)$/.test(note.items[i - 1]?.text ?? ""))
-    return `${note.items[i - 1]?.text ?? ""} filter`;
-  const known = compound(note, i) ?? parts.get(text) ?? namedSensor(text);
-  if (item.subject !== undefined && item.subject !== "")
-    return item.subject.startsWith("compressor")
-      ? item.subject
-      : parts.get(item.text) === undefined
-        ? undefined
-        : item.subject;
-  return known;
-}
-
-const compoundHead =
-  /^(?:board|motor|valve|kit|switch|sensor|blade|coil|relay|belt|fuse|module|thermistor|harness|drier|dryer|timer|clock|actuator|controller)$/;
-
-/** "coil sensor", "liquid line thermistor": a place and the part that sits there, kept as said. */
-function namedSensor(text: string): string | undefined {
-  return /^[a-z ]+ (?:sensor|thermistor|probe|transducer)$/.test(text) ? text : undefined;
-}
-
-/** "inverter board", "branch valve kit": a name of several words, kept as said. */
-function compound(note: Note, i: number): string | undefined {
-  const { items } = note;
-  let end = i;
-  while (compoundHead.test(items[end + 1]?.text ?? "") && items[end + 1]?.kind !== itemKind.number)
-    end++;
-  const first = items[i];
-  const last = items[end];
-  if (end === i || first === undefined || last === undefined || first.kind === itemKind.sign)
-    return undefined;
-  if ((first.roles & role.article) !== 0 || needs.has(first.text) || fits.has(first.text))
-    return undefined;
-  if (
-    /^(?:new|fresh|old|bad|another|same|other|spare|rebuilt|replacement|ordered|order|of)$/.test(
-      first.text,
-    )
-  )
-    return undefined;
-  if (first.roles !== 0 || first.unit !== undefined) return undefined;
-  const said = note.plain.slice(first.from, last.to).trim();
-  return parts.get(said) ?? said;
-}
-
-/** Where other parts than the one at `at` are named. */
-function othersOf(note: Note, at: number): number[] {
-  const found: number[] = [];
-  note.items.forEach((item, i) => {
-    const joint = note.items[i - 1]?.text ?? "and";
-    const own = /^(?:and|&|n|,|a|an|the|new|plus|also|need|order|ordered)$/.test(joint);
-    if (Math.abs(i - at) > 1 && own && nounAt(note, i) !== undefined) found.push(item.from);
-  });
-  return found;
-}
-
-function numberAt(note: Note, part: string, at: number): string | undefined {
-  const item = note.items[at];
-  const named = part !== "" && item !== undefined && nounAt(note, at) !== undefined;
-  return numberOf(note, named ? item.from : undefined, othersOf(note, at));
-}
+import { isBareOrder, type Verb, verbOf } from "./part-verb.ts";
 
 /** The part's own words and those that say when it comes, in their order. */
 function partSpans(own: Span, due: Due | undefined): readonly Span[] {
@@ -108,96 +37,8 @@ function add(note: Note, part: string, verb: Verb, at: number): void {
     ...dueSaid(note, due),
     said: spans.map(([from, to]) => note.text.slice(from, to)).join(" "),
     spans,
-    rule: partRule.name,
+    rule: PART,
   });
-}
-
-/** When it comes, as its own sentence says: "contactor due wed. fuses due friday". */
-function dueNear({ items, plain }: Note, at: number): Due | undefined {
-  const from = items.findLastIndex((item, i) => i < at && isStrongBreak(item)) + 1;
-  const end = items.findIndex((item, i) => i > at && isStrongBreak(item));
-  return dueWords({ items: items.slice(from, end < 0 ? undefined : end), plain });
-}
-
-function dueSaid(note: Note, due: Due | undefined): { due?: string; due_on?: string } {
-  if (due === undefined) return {};
-  const said = note.text.slice(due.first.from, due.last.to);
-  const day = dueDay(said, note.context.at);
-  return { due: said, ...(day === undefined ? {} : { due_on: day }) };
-}
-
-interface Named {
-  readonly part: string;
-  readonly at: number;
-  readonly state: Verb["state"];
-  readonly quantity?: number | undefined;
-}
-
-/** A part of a list, by its name alone. */
-function alone(note: Note, { part, at, state, quantity }: Named): void {
-  const item = note.items[at];
-  const number = numberAt(note, part, at);
-  if (item === undefined) return;
-  note.statements.push({
-    kind: "part",
-    part,
-    ...(number === undefined ? {} : { number }),
-    ...(quantity === undefined ? {} : { quantity }),
-    state,
-    // "ordered 2 bearings and a belt, eta thursday": they come together
-    ...dueSaid(note, state === "fitted" ? undefined : dueNear(note, at)),
-    said: note.text.slice(item.from, item.to),
-    spans: [[item.from, item.to]],
-    rule: partRule.name,
-  });
-}
-
-/** "a contactor and a txv": what is named behind "and" goes with the first. */
-function alsoNamed(note: Note, verb: Verb, at: number, to: number): void {
-  let i = at + 1;
-  while (i < to && note.items[i]?.text !== "and" && note.items[i]?.text !== "&") i++;
-  if (i - at > 5) return;
-  i++;
-  while (
-    i < to &&
-    (((note.items[i]?.roles ?? 0) & role.article) !== 0 || note.items[i]?.text === "new")
-  )
-    i++;
-  // "and 2 filters"
-  const quantity = i < to ? countAt(note.items[i]) : undefined;
-  if (quantity !== undefined) i++;
-  const part = i < to ? nounAt(note, i) : undefined;
-  if (part !== undefined) alone(note, { part, at: i, state: verb.state, quantity });
-}
-
-/** "ordered a cap, contactor 33-208 and a fan motor": behind the comma a part and nothing done to it. */
-function listGoesOn(note: Note, verb: Verb, from: number, to: number): boolean {
-  if (verb.state === "fitted") return false;
-  let at = from;
-  while (/^(?:and|&|plus|also)$/.test(note.items[at]?.text ?? "")) at++;
-  while (((note.items[at]?.roles ?? 0) & role.article) !== 0 || note.items[at]?.text === "new")
-    at++;
-  // ", 2 filters"
-  const counted = countAt(note.items[at]);
-  if (counted !== undefined) at++;
-  // "and a 35/5 cap"
-  while (/<size of a thing>$/.test(note.items[at]?.owner ?? "")) at++;
-  const part = at < to ? nounAt(note, at) : undefined;
-  const item = note.items[at];
-  if (part === undefined || item === undefined) return false;
-  const said = note.items
-    .slice(at, to)
-    .some(
-      (word) =>
-        (word.roles & (role.is | role.not)) !== 0 ||
-        word.unit !== undefined ||
-        word.kind === itemKind.subject ||
-        word.text.endsWith("ing"),
-    );
-  if (said || at + 8 < to) return false;
-  alone(note, { part, at, state: verb.state, quantity: counted });
-  alsoNamed(note, verb, at, to);
-  return true;
 }
 
 function isNumberAlone(note: Note, from: number, to: number): boolean {
@@ -228,6 +69,7 @@ function inClause(note: Note, verb: Verb, [from, to]: readonly [number, number])
     .some(({ text }) => /^(?:legs?|leads?|wires?|phases?|legs)$/.test(text));
   if (wires && verb.state === "fitted") return false;
   if (best !== undefined) {
+    if (verb.at > best.at) alsoAhead(note, verb, best.at, from);
     add(note, best.part, verb, best.at);
     alsoNamed(note, verb, best.at, to);
     return true;
@@ -270,7 +112,7 @@ function inClause(note: Note, verb: Verb, [from, to]: readonly [number, number])
 
 /** "need a contactor, part 44-1902", "88-2260 ordered, 2 days", "comp 1 replaced", "new filters in" */
 export const partRule: Rule = {
-  name: "<part> needed|ordered|fitted",
+  name: PART,
   apply: (note) => {
     if (
       note.holds.question ||

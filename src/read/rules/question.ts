@@ -43,7 +43,7 @@ const ofTest =
 
 /** "what's the story at the market?", "where are we with the hotel?": all of a job, in short. */
 const story =
-  /^(?:(?:so|and|ok|hey) )*(?:(?:what'?s|what is) (?:the (?:story|latest|situation|deal)|going on|happening) (?:at|with|on|over at) .{2,40}|where (?:are we|am i) (?:at|with|on) .{2,40}|what(?:'s| has| was)? (?:happened|wrong|the (?:trouble|problem|fault)) (?:so far )?(?:at|with|on|over at) (?!.*\blast (?:time|visit)).{2,40}|what do we (?:know|have) (?:about|on|at|for) .{2,40}|(?:catch me up|fill me in|bring me up to speed)(?: (?:at|with|on) .{2,40})?|how(?:'?s| is| are| did) (?:it|things|everything|that|the job|we)? ?(?:go|going|coming|coming along|looking|doing|shaping up)? ?(?:at|with|on|over at) .{2,40}|how(?:'?s| is| did) (?!(?:it|that|this|the (?!job\b)[a-z]+ (?:look|read))\b).{2,40} (?:go|going|coming|coming along|doing|getting on))$/;
+  /^(?:(?:so|and|ok|hey) )*(?:(?:what'?s|what is) (?:the (?:story|latest|situation|deal)|going on|happening) (?:at|with|on|over at) .{2,40}|where (?:are we|am i) (?:at|with|on) .{2,40}|what(?:'s| has| was)? (?:happened|wrong|the (?:trouble|problem|fault)) (?:so far )?(?:at|with|on|over at) (?!.*\blast (?:time|visit)).{2,40}|what do we (?:know|have) (?:about|on|at|for) .{2,40}|(?:catch me up|fill me in|bring me up to speed)(?: (?:at|with|on) .{2,40})?|how did (?!it\b|that\b|this\b).{2,40} (?:end up|turn out|come out|finish(?: up)?|go)|how(?:'?s| is| are| did) (?:it|things|everything|that|the job|we)? ?(?:go|going|coming|coming along|looking|doing|shaping up)? ?(?:at|with|on|over at) .{2,40}|how(?:'?s| is| did) (?!(?:it|that|this|the (?!job\b)[a-z]+ (?:look|read))\b).{2,40} (?:go|going|coming|coming along|doing|getting on|looking|holding up|shaping up))$/;
 
 /** "error p08 in history", "fault history shows e4": what a board has kept is told. */
 const kept =
@@ -65,7 +65,7 @@ function questionOf(plain: string): QuestionName | undefined {
     return "status";
   if (
     (asked ||
-      /^(?:where am i|how|what (?:do we|happened|was wrong|was the)|what(?:'?s| is) (?:the (?:story|latest|situation|deal)|going on|happening))\b/.test(
+      /^(?:where am i|hows?|what (?:do we|happened|was wrong|was the)|what(?:'?s| is) (?:the (?:story|latest|situation|deal)|going on|happening))\b/.test(
         text,
       )) &&
     story.test(text)
@@ -109,6 +109,7 @@ function wordsOf(question: QuestionName, text: string): number {
   // no figure goes under in a question
   const bare = !/(?:^|\s)\d/.test(text.replace(takingOver, ""));
   if (question === "handover" && takingOver.test(text) && bare) return longestTaking;
+  if (question === "handover" && /^(?:(?:so|and|ok) )*what\b/.test(text)) return 9;
   if (question === "bring") return 12;
   if (question === "reading" && /^what (?:did|do|was|were) [a-z]/.test(text)) return 14;
   if (question === "customer" && /^what (?:do|can|should) (?:i|we) tell\b/.test(text)) return 12;
@@ -148,7 +149,10 @@ export const questions: Rule = {
     const trimmed = note.plain.trim().replace(/,? (?:please|pls|plz)[.!]*$/, "");
     const mark = trimmed.indexOf("?");
     const asked = mark >= 0 ? trimmed.slice(0, mark + 1) : trimmed;
-    const tail = mark >= 0 ? lastSentence(asked) : trimmed;
+    const whole = mark >= 0 ? lastSentence(asked) : trimmed;
+    const last = mark >= 0 ? whole : lastSentence(trimmed);
+    // "kids fine just a fever. how did goslin end up": the last thought asks, without its mark
+    const tail = askedLast.test(last) && questionOf(whole) === undefined ? last : whole;
     const question = questionOf(tail);
     if (question === undefined || tellsNew(note, tail)) return;
     const to = note.plain.indexOf(tail) + tail.length;
@@ -166,6 +170,8 @@ export const questions: Rule = {
     });
   },
 };
+
+const askedLast = /^(?:how did|hows|what was wrong|what did they find|who(?:s| is) at)\b/;
 
 /** "is 0.3 megohms bad?? that's T3 to the case": a figure with its unit that nobody told before is a reading. */
 function tellsNew({ context }: Note, tail: string): boolean {

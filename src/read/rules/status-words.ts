@@ -234,6 +234,9 @@ export function isStatus(note: Note, i: number, status: Status): boolean {
     if (next?.kind === itemKind.number && !next.colon && after > i + 1)
       return !/\bmade it to\b/.test(note.plain);
   }
+  // "just got in the new board", "just got in a call": what came, and nobody
+  if (status === "on_site" && /^just (?:got|rolled) in\b/.test(note.plain.slice(items[i]?.from)))
+    return next === undefined || isStrongBreak(next) || afterComing.test(next.text);
   // "first time in the building" is no sheet of hours
   if (
     status === "on_site" &&
@@ -253,6 +256,8 @@ export function isStatus(note: Note, i: number, status: Status): boolean {
     return !leadsToPart(items, after) && !(items[i]?.text === "be" && notToBe);
   return true;
 }
+
+const afterComing = /^(?:,|to|at|here|w|with|now)$/;
 
 /** "pulled up 20 min ago", "pulled up at 7:20": what has its time is an arrival. */
 function hasTime(items: readonly Item[], from: number): boolean {

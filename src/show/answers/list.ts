@@ -17,6 +17,7 @@ import { reading } from "./reading.ts";
 import { shared } from "./shared.ts";
 import { status } from "./status.ts";
 import { summary } from "./summary.ts";
+import { told } from "./told.ts";
 import { weights } from "./weights.ts";
 import { who } from "./who.ts";
 import { why } from "./why.ts";
@@ -45,4 +46,5 @@ export const answers = {
   weights,
   hours,
   product,
+  told,
 } as const satisfies Record<QuestionName, Answer>;

@@ -1,4 +1,5 @@
 import type { Job, JobPart, ReplyInput } from "../../model.ts";
+import { shortPartNames } from "../../vocabulary.ts";
 import { dayAndMonth } from "../days.ts";
 import { localTime } from "../local-time.ts";
 import { lastOfParts, openParts, partName } from "../open-parts.ts";
@@ -62,8 +63,10 @@ function isNamed(said: string, { part, number }: JobPart): boolean {
   if (number !== undefined && plain(said).includes(plain(number))) return true;
   const thing = part.toLowerCase().replace(number?.toLowerCase() ?? "", "");
   const noun = thing.trim().split(/\s+/).at(-1)?.replace(/s$/, "") ?? "";
+  const nouns = [noun, ...shortPartNames(thing.trim())];
   return (
-    noun.length > 2 && said.split(/[^a-z0-9]+/).some((word) => word.replace(/s$/, "") === noun)
+    noun.length > 2 &&
+    said.split(/[^a-z0-9]+/).some((word) => nouns.includes(word.replace(/s$/, "")))
   );
 }
 

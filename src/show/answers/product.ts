@@ -22,14 +22,24 @@ export const product: Answer = (input) => {
 
 function linesOf(input: ReplyInput, job: Job): readonly string[] {
   const warm = warmStretches(job, input.box_limits[job.job]);
-  if (warm.length > 0) return warm.map((one) => sentence(`${unitName(job)}: ${spell(input, one)}`));
+  const now =
+    warm.length > 0 && warm.every(({ back }) => back !== undefined) ? lastIn(input, job) : "";
+  if (warm.length > 0)
+    return [
+      ...(now === "" ? [] : [sentence(`${unitName(job)}: within the limit now, ${now}`)]),
+      ...warm.map((one) => sentence(`${unitName(job)}: ${spell(input, one)}`)),
+    ];
+  const read = lastIn(input, job);
+  if (read === "") return [];
+  return [sentence(`${unitName(job)}: no reading outside the limit, last ${read}`)];
+}
+
+function lastIn(input: ReplyInput, job: Job): string {
   const last = job.readings.findLast(
     (one) =>
       stands(one) && one.quantity === "temperature" && /^(?:box|product)$/.test(one.at ?? ""),
   );
-  if (last === undefined) return [];
-  const read = `${figures([last])} at ${toldWhen(input, last.taken)}`;
-  return [sentence(`${unitName(job)}: no reading outside the limit, last ${read}`)];
+  return last === undefined ? "" : `${figures([last])} at ${toldWhen(input, last.taken)}`;
 }
 
 function spell(input: ReplyInput, { figure, limit, since, back }: WarmStretch): string {

@@ -15,7 +15,11 @@ const mostMessages = 4;
 export const reading: Answer = (input, question) => {
   const { job } = input;
   if (job === undefined) return whichJob(input);
-  const wanted = wordsOf(question.about ?? question.said);
+  const names = `${job.site ?? ""} ${job.equipment ?? ""}`.toLowerCase().split(/[^a-z0-9-]+/);
+  const all = wordsOf(question.about ?? question.said);
+  const own = new Set([...names, ...names.map((name) => name.replace("-", ""))]);
+  const named = all.filter((word) => !own.has(word));
+  const wanted = named.length === 0 ? all : named;
   const here = matching(job.readings, wanted);
   const found =
     here.length > 0 ? here : input.earlier.flatMap((past) => matching(past.readings, wanted));

@@ -1,11 +1,13 @@
+import type { ReplyInput } from "../../model.ts";
 import { chargeTarget, leftToGo } from "../charge-line.ts";
 import { massUnits, massWords } from "../mass-words.ts";
+import { findingSentence, needs } from "../verdict.ts";
 import { sentence, unitName } from "../wording.ts";
 import type { Answer } from "./answer.ts";
 import { whichJob } from "./which-job.ts";
 
 /** What went in and came out so far, against what the plate and the line ask for. */
-export const weights: Answer = (input) => {
+export const weights: Answer = (input, question) => {
   const { job } = input;
   if (job === undefined) return whichJob(input);
   const units = massUnits(job, input.units);
@@ -14,8 +16,22 @@ export const weights: Answer = (input) => {
     charged > 0 ? `${massWords(charged, units)} charged in all` : "",
     out > 0 ? `${massWords(out, units)} recovered` : "",
   ].filter((part) => part !== "");
+  const said = question.about ?? question.said;
+  if (/\bleak rate\b/i.test(said)) return leakRate(input);
   const head = moved.length === 0 ? "nothing weighed in or out yet" : moved.join(", ");
-  return [sentence(`${unitName(job)}: ${head}`), targetLine()].join("\n");
+  const lines = [sentence(`${unitName(job)}: ${head}`), targetLine()];
+  const over = /\b(?:over|under|above|below|short)\b/i.test(said) ? againstPlate() : "";
+  return over === "" ? lines.join("\n") : over;
+
+  function againstPlate(): string {
+    const target = chargeTarget(input);
+    if (job === undefined || target === undefined || charged <= 0) return "";
+    const apart = charged - target.kg;
+    const side = apart > 0 ? "over" : "under";
+    return sentence(
+      `${unitName(job)}: ${massWords(charged, units)} in, ${massWords(Math.abs(apart), units)} ${side} the ${massWords(target.kg, units)} (${target.from})`,
+    );
+  }
 
   function targetLine(): string {
     const target = chargeTarget(input);
@@ -26,3 +42,19 @@ export const weights: Answer = (input) => {
     return rest === "reached" ? `Target ${full} reached.` : `Target ${full}: ${rest}.`;
   }
 };
+
+/** What judging worked out of what went in since the last time, or what is missing for it. */
+function leakRate(input: ReplyInput): string {
+  const { job, judgement } = input;
+  if (job === undefined) return whichJob(input);
+  const found = judgement.findings.find(({ check }) => check === "leak_rate");
+  if (found === undefined || found.level === "unknown") {
+    const why =
+      found === undefined ? "what went in, the full charge and when it was last added to" : "";
+    const lacks = found === undefined ? `needs ${why}` : needs(found);
+    return sentence(
+      `${unitName(job)}: leak rate not judged, ${lacks.replace(/^NOT JUDGED: /, "")}`,
+    );
+  }
+  return findingSentence(found, 30);
+}

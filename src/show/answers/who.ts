@@ -2,14 +2,17 @@ import type { Job, ReplyInput } from "../../model.ts";
 import { localTime } from "../local-time.ts";
 import { listed, personName, sentence, statusWords } from "../wording.ts";
 import type { Answer } from "./answer.ts";
+import { status } from "./status.ts";
 
 /** Who is at a site, or on the way there; without a site everybody who is out. */
 export const who: Answer = (input, question) => {
   const { job } = input;
   const [, name] =
-    /^(?:where(?:'s|s| is) ([\p{L}'-]+)|is ([\p{L}'-]+) (?:free|available|idle|busy)\b)/iu
+    /^(?:where(?:'s|s| is) ([\p{L}'-]+)|(?:which|what) (?:one|unit|job|machine) is ([\p{L}'-]+) (?:on|at)|is ([\p{L}'-]+) (?:free|available|idle|busy)\b)/iu
       .exec(question.about ?? question.said)
       ?.filter((one) => one !== undefined) ?? [];
+  if (job !== undefined && /\b(?:done|finished)\b/i.test(question.about ?? question.said))
+    return status(input, question);
   if (name !== undefined) return whereIs(input, name);
   if (/\b(?:free|available|idle)\b/i.test(question.about ?? question.said)) return whoIsFree(input);
   const jobs = job === undefined ? input.jobs : input.jobs.filter((j) => j.site === job.site);

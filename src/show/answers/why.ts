@@ -1,6 +1,8 @@
-import type { Judgement, ReplyInput, Suspect } from "../../model.ts";
+import type { Job, Judgement, ReplyInput, Suspect } from "../../model.ts";
 import { namedCauses } from "../causes.ts";
+import { limitWords } from "../product.ts";
 import { reasonWords } from "../reason.ts";
+import { stands } from "../standing-reading.ts";
 import { worstFirst } from "../touched.ts";
 import {
   causeWords,
@@ -21,6 +23,10 @@ const mostLines = 8;
 export const why: Answer = (input, question) => {
   const { job, judgement } = input;
   if (job === undefined) return whichJob(input);
+  const limit = /\bthe (?:limit|max|maximum|cutoff)\b/i.test(question.about ?? question.said)
+    ? boxLimit(input, job)
+    : "";
+  if (limit !== "") return limit;
   const asked = ofFigure(input, question.about ?? question.said);
   if (asked !== "") return `${unitName(job)}: ${asked}`;
   const suspects = namedCauses(judgement).slice(0, 2);
@@ -74,4 +80,15 @@ function limitLines(input: ReplyInput): readonly string[] {
       const says = f.says.replace(/\.$/, "");
       return sentence(`${verdictWords[f.level]}: ${says}${from}`);
     });
+}
+
+/** "What's the limit", where a box or its product was read last: how warm it may be. */
+function boxLimit({ box_limits: limits }: ReplyInput, job: Job): string {
+  const last = job.readings.findLast(stands);
+  if (last?.quantity !== "temperature" || !/^(?:box|product)$/.test(last.at ?? "")) return "";
+  const own = limits[job.job]?.most;
+  const source = own === undefined ? "Food Code 3-501.16" : "your own limit";
+  return sentence(
+    `${unitName(job)}: ${last.at} at most ${limitWords(own, last.figure.unit)} (${source})`,
+  );
 }
