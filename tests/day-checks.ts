@@ -1,4 +1,4 @@
-import { readFileSync } from "node:fs";
+import { existsSync, readFileSync } from "node:fs";
 import { z } from "zod";
 import { rowsOf } from "../adapters/command-line/csv-rows.ts";
 import { messageOf, replayShape } from "../adapters/command-line/replay-line.ts";
@@ -99,7 +99,9 @@ export function botFor(day: string): Bot {
   const opened = openStore(":memory:");
   if (!opened.ok) throw new Error(opened.problem);
   const bot = openBot(opened.store, () => "salt");
-  for (const file of ["sites", "equipment", "fault-codes"]) {
+  // a metric house has its settings
+  const settings = existsSync(`${folder(day)}/settings.csv`) ? ["settings"] : [];
+  for (const file of [...settings, "sites", "equipment", "fault-codes"]) {
     const rows = rowsOf(readFileSync(`${folder(day)}/${file}.csv`, "utf8"));
     if (typeof rows === "string") throw new Error(rows);
     importRows(opened.store, rows);

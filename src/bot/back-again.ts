@@ -10,6 +10,12 @@ const out = /\b(?:heading|headed|headin|rolling|rollin) out\b([^\p{L}\p{N}]*)(.*
 /** "Lock stays on. Out": a word of its own at the end. */
 const outAtEnd = /(?:^|[.!;,\n]\s*)out\s*[.!]*\s*$/i;
 
+/** "Leaving it over night, locked. 2 hrs": who counts his hours goes. */
+const restsOverNight =
+  /\b(?:leaving|left|letting) it (?:sit |stand |on (?:it )?|hold )?(?:over ?night|(?:for|til|till|until) (?:tonight|the night|morning|tomorrow|[a-z]+day))\b/i;
+const countsHours = ({ statements }: Understood): boolean =>
+  statements.some(({ kind }) => kind === "labor");
+
 /** "Heading out", of who is on site: he leaves, and is not on his way to it. */
 export function withLeaving(
   understood: Understood,
@@ -22,6 +28,18 @@ export function withLeaving(
   const hours = hoursIn(behind);
   const goes = out.test(text) && (behind === "" || hours !== undefined);
   const ends = !told && outAtEnd.test(text);
+  const rests = !told && restsOverNight.exec(text);
+  if (rests && lastStatus(job, message.person)?.status === "on_site" && countsHours(understood)) {
+    const span: Span = [rests.index, rests.index + rests[0].length];
+    const left: Statement = {
+      kind: "status",
+      status: "left_site",
+      said: rests[0],
+      spans: [span],
+      rule: "leaving it overnight",
+    };
+    return { ...understood, statements: [...understood.statements, left] };
+  }
   if ((!goes && !ends) || lastStatus(job, message.person)?.status !== "on_site") return understood;
   if (ends) {
     const from = text.search(/out\s*[.!]*\s*$/i);

@@ -14,7 +14,7 @@ import { askedOfConflict } from "./conflict.ts";
 import { askedOfCylinder } from "./cylinder.ts";
 import { decisionFor } from "./decision.ts";
 import { draftFor, isWork, noteFacts, nothingRead } from "./filing.ts";
-import { hoursAt, hoursOfEach } from "./hours-left.ts";
+import { hoursAmong, hoursAt, hoursOfEach } from "./hours-left.ts";
 import { lastJobOf } from "./last-job.ts";
 import { locate, locateWords } from "./locate.ts";
 import type { Memory } from "./memory.ts";
@@ -84,7 +84,12 @@ export function planNote(memory: Memory, sent: Message): Plan {
   const ordered = located.kind === "none" ? orderFor(memory, sent, heard) : undefined;
   const left = located.kind === "none" ? ownTrace(memory, sent, heard) : undefined;
   const asked = located.kind === "none" ? lastJobOf(memory, sent, heard) : undefined;
-  const hours = located.kind === "none" ? hoursAt(memory, message) : undefined;
+  const hours =
+    located.kind === "none"
+      ? hoursAt(memory, message)
+      : located.kind === "ask"
+        ? hoursAmong(memory, message, located.candidates)
+        : undefined;
   const undone = undoneAt(memory, message, { understood: heard, located });
   const partner = located.kind === "none" ? besidePartner(memory, message, heard) : undefined;
   const found =

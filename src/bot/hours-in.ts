@@ -52,7 +52,7 @@ export function hoursIn(whole: string, asked = false): number | undefined {
 }
 
 /** "hours each" or "20 min on each": of every job that he has just left. */
-export const isForEach = (text: string): boolean => apiece.test(text);
+export const isForEach = (text: string): boolean => /\b(?:each|apiece)\b/i.test(text);
 
 /** Minutes that are told so at most; our choice, no source. */
 const mostMinutes = 240;

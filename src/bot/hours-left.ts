@@ -134,3 +134,24 @@ export function hoursOfEach(
     )
     .map((other) => ({ job: other.job, understood: { ...nothingRead, statements: labor } }));
 }
+
+/** "1.5 hr each at the school", where two jobs are: each that he worked on; else the one that he left last. */
+export function hoursAmong(
+  memory: Memory,
+  message: Message,
+  candidates: readonly number[],
+): Route | undefined {
+  if (message.role !== "tech") return undefined;
+  const worked = candidates.filter((job) => {
+    const known = jobAt(memory, job);
+    return (
+      known?.people.includes(message.person) === true &&
+      hoursTold(memory, message, known) !== undefined
+    );
+  });
+  if (worked.length === 0) return undefined;
+  const last = lastOf(gripsIn(memory, message.channel, message.person), Date.parse(message.at));
+  const chosen = worked.find((job) => job === last) ?? worked.at(-1);
+  const sure = isForEach(message.text) || worked.length === 1;
+  return chosen === undefined || !sure ? undefined : { kind: "job", job: chosen, by: "name" };
+}

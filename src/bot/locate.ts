@@ -4,7 +4,7 @@ import { inHand } from "../record/hand.ts";
 import { findMessage } from "../record/inbox.ts";
 import { namesIn } from "../record/names.ts";
 import { findOut } from "../record/outbox.ts";
-import { type Asked, jobNamed, type Route, route } from "../record/route.ts";
+import { type Asked, jobNamed, type Routable, type Route, route } from "../record/route.ts";
 import { gripsIn, type Memory } from "./memory.ts";
 import { threadJob } from "./rest.ts";
 import { routablesFor, worldOf } from "./world.ts";
@@ -35,7 +35,22 @@ function locateAnew(memory: Memory, message: Message): Route {
   const named = namesIn(message.text.replace(cameFrom, "$1"), worldOf(memory));
   const grips = gripsIn(memory, message.channel, message.person);
   const hand = inHand(grips, Date.parse(message.at));
-  return route(askedOf(message, { named, hand }), routablesFor(memory, named));
+  const jobs = routablesFor(memory, named);
+  return ofKind(route(askedOf(message, { named, hand }), jobs), message.text, jobs);
+}
+
+/** "At the school, ahu first": of the jobs that a name leaves, the only one whose unit is of the kind that is said. */
+function ofKind(place: Route, text: string, jobs: readonly Routable[]): Route {
+  if (place.kind !== "ask") return place;
+  const words = new Set(text.toLowerCase().match(/[a-z]+/g) ?? []);
+  const kindOf = (job: number): string =>
+    jobs
+      .find((one) => one.job === job)
+      ?.equipment?.toLowerCase()
+      .match(/[a-z]+/)?.[0] ?? "";
+  const fits = place.candidates.filter((job) => words.has(kindOf(job)));
+  const [only, ...others] = fits;
+  return only === undefined || others.length > 0 ? place : { kind: "job", job: only, by: "name" };
 }
 
 /** The job of the thread that a message stands in, or of what it answers. */
@@ -54,7 +69,9 @@ export function locateWords(
   some: { readonly words: string; readonly job: number },
 ): Route | undefined {
   const named = namesIn(some.words, worldOf(memory));
-  return jobNamed(askedOf(message, { named, hand: some.job }), routablesFor(memory, named));
+  const jobs = routablesFor(memory, named);
+  const place = jobNamed(askedOf(message, { named, hand: some.job }), jobs);
+  return place === undefined ? undefined : ofKind(place, some.words, jobs);
 }
 
 /** The job of the message, or of the bot's own post, that a message replies to. */

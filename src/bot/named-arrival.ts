@@ -26,3 +26,28 @@ export function withNamedArrival(
   };
   return { ...understood, statements: [statement, ...understood.statements] };
 }
+
+const backTo =
+  /(?:^|[,.;]\s*)(?:(?:i['’]?m|we['’]?re|ok(?:ay)?|now|and|going|then)\s+)*back to (?:the )?([\p{L}'’ -]{3,30}?)\s*(?:now\s*)?(?:[,.;:!\n]|$)/iu;
+
+/** "Back to the bakery", "got the tank, back to hofzicht": the way, where the site is the job's and he is not there. */
+export function withNamedWay(
+  understood: Understood,
+  { text, person, role }: Pick<Message, "text" | "person" | "role">,
+  job: Job,
+): Understood {
+  const match = backTo.exec(text);
+  if (role !== "tech" || match === null || !namesSite(match[1] ?? "", job)) return understood;
+  const told = understood.statements.some(({ kind }) => kind === "status" || kind === "question");
+  if (told || lastStatus(job, person)?.status === "on_site") return understood;
+  const span: Span = [match.index, match.index + match[0].length];
+  const statement: Statement = {
+    kind: "status",
+    status: "on_the_way",
+    where: match[1] ?? "",
+    said: match[0].trim(),
+    spans: [span],
+    rule: "back to <site>",
+  };
+  return { ...understood, statements: [...understood.statements, statement] };
+}

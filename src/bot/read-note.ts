@@ -16,7 +16,7 @@ import { withHoursLeft } from "./hours-left.ts";
 import { withKnownCode } from "./known-code.ts";
 import { withKnownRoom } from "./known-room.ts";
 import type { Memory } from "./memory.ts";
-import { withNamedArrival } from "./named-arrival.ts";
+import { withNamedArrival, withNamedWay } from "./named-arrival.ts";
 import { withNamedDone } from "./named-done.ts";
 import { withNamedOrder } from "./named-order.ts";
 import { withNamedStory } from "./named-story.ts";
@@ -62,7 +62,8 @@ export function readNote(
   const named = withNamedOrder(withNamedDone(roomed, message.text, known), message.text, known);
   const decided = withDecision(named, message.text, known);
   const come = withNamedArrival(withBackAgain(decided, message, known), message, known);
-  const beside = withColleague(come, message, { memory, job: known });
+  const goes = withNamedWay(come, message, known);
+  const beside = withColleague(goes, message, { memory, job: known });
   const left = withHoursLeft(withLeaving(beside, message, known), message, { memory, job: known });
   const weighed = withBottle(left, message, { job: known, units: memory.settings.units });
   return withNamedStory(withYes(weighed, message, memory), message.text, known);

@@ -56,6 +56,19 @@ function arrivalsOf(
   return rows.length === 0 ? undefined : { job: filed, rows };
 }
 
+/** "Off to the school" that waits between two of its units, and then "at the school, ahu first": the way led there. */
+export function comingsOf(
+  { store, memory }: { readonly store: Store; readonly memory: Memory },
+  message: Message,
+  filed: number | undefined,
+): Release | undefined {
+  if (filed === undefined || message.edits !== undefined) return undefined;
+  const rows = waitingOf(store, message).filter(
+    (row) => row.message.edits === undefined && isArrival(memory, row, filed),
+  );
+  return rows.length === 0 ? undefined : { job: filed, rows };
+}
+
 /** He came or was coming, and could have come to this job; nothing else is told. */
 function isArrival(memory: Memory, { message }: InboxRow, job: number): boolean {
   const { readings, unread, statements } = readNote(memory, message, undefined);
@@ -122,7 +135,7 @@ const report =
 
 /** A question, or words to somebody else, that happen to name a job. */
 const asksPeople =
-  /\?|^\s*(?:any(?:one|body)?|some(?:one|body)|who|what|when|where|why|how|did|does|do|has|have|can|could|should|would|will|status|summary|history)\b/i;
+  /\?|^\s*(?:any(?:one|body)?|some(?:one|body)|who|whos|what|whats|when|whens|where|wheres|why|how|hows|is|are|was|were|parts? used|hours|did|does|do|has|have|can|could|should|would|will|status|summary|history)\b/i;
 
 function jobSaid(memory: Memory, message: Message): number | undefined {
   const bare = /^\s*(?:job|no\.?|number|#)?\s*(\d{1,6})\s*[.!]?\s*$/i.exec(message.text)?.[1];

@@ -61,12 +61,22 @@ export function isOfficeTalk({ role }: Message, { readings, statements }: Unders
   );
 }
 
+const weatherWords =
+  /\b(?:good morning|morning|rain\w*|wind\w*|fog\w*|snow\w*|sunny|storm\w*|frost|icy|forecast|degrees and|humid)\b/i;
+
 /** "Fog til 9, 61 out" from the desk: the weather outside, and nobody measured it at a machine. */
-export function isDeskWeather({ role }: Message, { readings, statements }: Understood): boolean {
+export function isDeskWeather(
+  { role, text }: Message,
+  { readings, statements }: Understood,
+): boolean {
+  const ofDay = weatherWords.test(text);
   return (
     role !== "tech" &&
     readings.length > 0 &&
-    readings.every(({ at }) => at === "outdoor_air") &&
+    readings.every(
+      ({ at, quantity }) =>
+        at === "outdoor_air" || (ofDay && at === undefined && quantity === "temperature"),
+    ) &&
     statements.every(({ kind }) => kind === "note" || kind === "observation")
   );
 }

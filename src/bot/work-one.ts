@@ -32,7 +32,7 @@ import { mendingRows } from "./mend.ts";
 import { planMove } from "./move.ts";
 import { putAway } from "./put-away.ts";
 import { readNote } from "./read-note.ts";
-import { isNewest, type Release, releaseDrafts, releasedBy } from "./release.ts";
+import { comingsOf, isNewest, type Release, releaseDrafts, releasedBy } from "./release.ts";
 import { concerned, revise } from "./replan.ts";
 import { replyInput } from "./reply-input.ts";
 import { jobAt } from "./rest.ts";
@@ -168,7 +168,11 @@ function planFor(bot: Bot, message: Message): Plan {
   );
   // who asks of one job does not say where something else belongs
   const asks = plan.understood.statements.some(({ kind }) => kind === "question");
-  const released = moves || asks ? undefined : releasedBy(bot, message, plan.job);
+  const released = asks
+    ? undefined
+    : moves
+      ? comingsOf(bot, message, plan.job)
+      : releasedBy(bot, message, plan.job);
   if (released === undefined) return plan;
   const { job, rows } = released;
   if (plan.job === job) return { ...plan, released: rows };

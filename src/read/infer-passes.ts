@@ -13,7 +13,7 @@ import { groundAtPins } from "./ground-at-pins.ts";
 import { asExpected } from "./kelvin-clips.ts";
 import { lettersOfGauges, outOfGear, rowAgain } from "./like-others.ts";
 import { lineTooHot } from "./line-too-hot.ts";
-import { linesBehindGauges } from "./lines-behind-gauges.ts";
+import { linesBehindGauges, metricLines } from "./lines-behind-gauges.ts";
 import { machineRow } from "./machine-row.ts";
 import { allThreeAgain, megAgain } from "./meg-again.ts";
 import { ofTheOthers } from "./of-the-others.ts";
@@ -31,6 +31,7 @@ import { coilOutlets, pressureAndLine } from "./pressure-and-line.ts";
 import { pressureAtWarmth } from "./pressure-at-warmth.ts";
 import { capThenReads } from "./rated-then-reads.ts";
 import { risingRows } from "./rising-rows.ts";
+import { roomsBlow } from "./rooms-blow.ts";
 import { legsByPlate, legsByRating, rowAsBefore } from "./row-as-before.ts";
 import { rowToEnd } from "./row-to-end.ts";
 import { otherEnd, setAndActual, setOfGauge } from "./set-actual.ts";
@@ -151,6 +152,11 @@ export const bySaying = passes(
     several: true,
   },
   { look: ({ drafts, items }) => linesBehindGauges(drafts, items), several: true },
+  { look: ({ drafts, items, context }) => metricLines(drafts, items, context.units) },
+  {
+    look: ({ drafts, items }) => roomsBlow(drafts, items),
+    heads: "blows|blowing|blow|discharging",
+  },
   {
     look: ({ drafts, items, context }) => {
       if (context.units === "si") linesOfLetters(drafts, items);

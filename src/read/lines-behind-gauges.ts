@@ -1,3 +1,4 @@
+import type { UnitHabit } from "../model.ts";
 import type { Draft } from "./draft.ts";
 import { type Item, itemKind } from "./item.ts";
 import { within } from "./line-range.ts";
@@ -46,5 +47,34 @@ export function linesBehindGauges(list: readonly Draft[], items: readonly Item[]
       line.named = "temperature";
       line.hint = "temperature";
     }
+  }
+}
+
+/** bar that no gauge shows less than, and how much over its head no liquid stands. Common practice, no source. */
+const emptied = -1;
+const overHead = 1.02;
+
+/**
+ * "suct 0.6 head 11.2 liq 24", "1.1/13.4, line -14": in a metric house bars and degrees are of one size; over the
+ * head, or below an empty circuit, it is the line's warmth.
+ */
+export function metricLines(
+  list: readonly Draft[],
+  items: readonly Item[],
+  units: UnitHabit,
+): void {
+  if (units !== "si") return;
+  const head = list.find((one) => one.place === "discharge" && !one.gone);
+  for (const draft of list) {
+    const line = /^(?:line|pipe)$/.test(items[draft.index - 1]?.text ?? "");
+    if (draft.place !== "suction" && draft.place !== "liquid" && !line) continue;
+    if (draft.unit !== undefined || draft.named !== undefined || !isBare(draft)) continue;
+    const over =
+      draft.place === "liquid" && head?.unit === undefined && head !== undefined
+        ? draft.value > head.value * overHead
+        : false;
+    if (!over && draft.value >= emptied) continue;
+    draft.named = "temperature";
+    draft.hint = "temperature";
   }
 }

@@ -11,7 +11,10 @@ export function minutesSeconds(items: Item[]): void {
     if (!timed.test(before?.text ?? "") || seconds?.kind !== itemKind.number) continue;
     const whole = Number.isInteger(seconds.value) && seconds.value > 0 && seconds.value < 60;
     const bare = seconds.unit === undefined || seconds.unit.figure === "s";
-    const ends = next === undefined || next.kind === itemKind.line || /^[,.;]$/.test(next.text);
+    const ends =
+      next === undefined ||
+      next.kind === itemKind.line ||
+      /^(?:[,.;]|now|today|again|then)$/.test(next.text);
     if (!whole || !bare || !ends) continue;
     minutes.value += seconds.value / 60;
     minutes.to = seconds.to;

@@ -61,7 +61,7 @@ import { unsaidStops } from "./unsaid-stops.ts";
 import { waitedMinutes } from "./waited-minutes.ts";
 import { warmDay } from "./warm-day.ts";
 import { waterLoop, waterPump } from "./water-loop.ts";
-import { waterWays } from "./water-ways.ts";
+import { flowAgain, waterWays } from "./water-ways.ts";
 import { wireLetters } from "./wire-letters.ts";
 
 /** Points of the job's last readings: "one to three" means legs where legs were measured. */
@@ -120,6 +120,7 @@ export function begin(text: string, context: Context): { note: Note; tokens: rea
   waterLoop(items, context.units);
   loopWarmth(items, context.units);
   waterWays(items, even);
+  flowAgain(items, context);
   airOfBox(items);
   coilOfCase(items, even);
   tankLetters(items);

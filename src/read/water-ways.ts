@@ -1,3 +1,4 @@
+import type { Context } from "./context.ts";
 import { type Item, itemKind } from "./item.ts";
 
 const enters =
@@ -61,4 +62,16 @@ export function waterWays(items: readonly Item[], plain: string): void {
     named.kind = itemKind.label;
     named.label = { place: places[turned], hint: "temperature" };
   });
+}
+
+/** "Flow 62 return 48", and then "no flow was 64": the way of the water that was told, and no amount of it. */
+export function flowAgain(items: readonly Item[], { readings, latest }: Context): void {
+  const told = readings.slice(readings.length - latest);
+  if (!told.some(({ at, said }) => at === "water_out" && /^flow\b/i.test(said))) return;
+  for (const [at, item] of items.entries()) {
+    const figure = items.slice(at + 1, at + 4).find(({ kind }) => kind === itemKind.number);
+    if (item.text !== "flow" || figure === undefined || !isWarmth(figure)) continue;
+    item.kind = itemKind.label;
+    item.label = { place: "water_out", hint: "temperature" };
+  }
 }

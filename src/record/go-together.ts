@@ -20,6 +20,8 @@ const statusOf = ({ statement }: JobStatement): Status | undefined =>
 interface Told {
   readonly statements: readonly JobStatement[];
   readonly standing: readonly Standing[];
+  /** whom the desk sent */
+  readonly sent: readonly (string | undefined)[];
 }
 
 /**
@@ -29,9 +31,10 @@ interface Told {
 export function withOthers(
   statements: readonly JobStatement[],
   standing: readonly Standing[],
+  sent: readonly (string | undefined)[] = [],
 ): readonly JobStatement[] {
   const texts = new Map(standing.map(({ entry }) => [entry.message, entry.text ?? ""]));
-  const told = { statements, standing };
+  const told = { statements, standing, sent };
   const here = new Set<string>();
   /** who rides with whom */
   const beside = new Map<string, string>();
@@ -92,7 +95,7 @@ const isOfWork = ({ kind }: { readonly kind: string }): boolean =>
 function cameAlong(
   name: string | undefined,
   { at }: JobStatement,
-  { statements, standing }: Told,
+  { statements, standing, sent }: Told,
 ): string | undefined {
   if (name === undefined) return undefined;
   const from = Date.parse(at);
@@ -102,6 +105,9 @@ function cameAlong(
   );
   const status = next === undefined ? undefined : statusOf(next);
   if (status !== undefined && ends.has(status)) return next?.who;
+  // who was sent, and is named as coming along, is there without a word of his own
+  const own = sent.find((who) => who?.toLowerCase() === name);
+  if (own !== undefined && next === undefined) return own;
   const until = next === undefined ? Number.POSITIVE_INFINITY : Date.parse(next.at);
   return standing.find(
     ({ entry, note, instant, fate }) =>

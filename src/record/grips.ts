@@ -59,7 +59,9 @@ export function gripsOf(
     // "done, leaving" may be understood as one word
     const leaves =
       statuses.includes("done") &&
-      /\b(?:leav|left|gone|heading|off to|out of here)/i.test(entry.text ?? "");
+      /\b(?:leav|left|gone|heading|off to|out of here)|\b(?:out|offsite|off site)\s*[.!]*\s*$/i.test(
+        entry.text ?? "",
+      );
     // who fetches a part comes back to the same job
     const errand = note.statements.some((said) => said.kind === "status" && said.errand === true);
     const kind =

@@ -19,7 +19,7 @@ export function foldJob(entries: readonly Entry[]): Job | undefined {
   const readings = foldReadings(standing, entries);
   const statements = statementsOf(standing);
   const alive = statements.filter((line) => line.undone !== true && line.deleted !== true);
-  const visits = foldVisits(withOthers(alive, standing));
+  const visits = foldVisits(withOthers(alive, standing, [opening.assigned, opening.second]));
   return {
     job: opener.job,
     channel: opening.channel,

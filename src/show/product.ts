@@ -52,11 +52,17 @@ function seriesOf(job: Job): readonly (readonly JobReading[])[] {
       series.delete("");
     }
     name = reading.subject ?? name;
-    const key = apart && reading.at === "product" ? `${name} product` : name;
+    const ware = reading.subject === undefined ? (wares.exec(reading.said)?.[0] ?? "") : "";
+    const own = ware === "" ? name : ware.toLowerCase();
+    const key = apart && reading.at === "product" ? `${own} product` : own;
     series.set(key, [...(series.get(key) ?? []), reading]);
   }
   return [...series.values()];
 }
+
+/** "Meat 9 veg 4 fish 1": each case by what lies in it. */
+const wares =
+  /\b(?:deli|dairy|meat|produce|veg|bakery|fish|seafood|beer|cheese|poultry|juice|milk|island|prep)\b/i;
 
 /** "Dairy 46, product 44": told side by side, so neither stands for the other. */
 function toldApart(all: readonly JobReading[]): boolean {

@@ -1,6 +1,6 @@
 import type { ReplyInput, Span, Statement } from "../model.ts";
 import { treeText } from "./tree-words.ts";
-import { clipped } from "./wording.ts";
+import { clipped, wordCount } from "./wording.ts";
 
 /** At most so many words of a remark are said back. */
 const remarkWords = 9;
@@ -28,7 +28,10 @@ export function remarkText(input: ReplyInput): string {
   const photo = photos === 0 ? "" : photos === 1 ? "photo kept, not read" : "photos kept, not read";
   const named = remarks.filter((s) => s.kind === "part");
   // "need a txv 40-118 and a drier": each of them, where parts are all that is told
-  const listed = named.length > 1 && named.length === remarks.length;
+  const whole = named.length > 1 && named.length === remarks.length;
+  const listed =
+    whole &&
+    (named.some((s) => s.number !== undefined) || wordCount(input.message.text) > remarkWords);
   const parts = named.flatMap((s) =>
     listed || s.number !== undefined || s.decided !== undefined ? [partWords(s)] : [],
   );

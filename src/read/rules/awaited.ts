@@ -3,7 +3,7 @@ import type { Note } from "../note.ts";
 
 /** What people wait for that is no person. */
 const awaited =
-  /^(?:part|parts|trap|strainer|igniter|ignitor|accumulator|distributor|gasket|switch|block|separator|harness|board|bd|motor|compressor|comp|valve|txv|contactor|cap|capacitor|coil|drive|inverter|vfd|fan|belt|sensor|thermistor|delivery|order|blower|transformer|pump|filter|drier|module|replacement|control|bearing|bearings|fuse|fuses|heater|core|gasket|shipment|ups|new|freight|pcb|eev|actuator|relay|thermostat|stat|evap|condenser|ecm|wheel|lineset|cable|cord|wire|wiring|breaker|seal|kit|tubing|fitting|fittings|glass)$/;
+  /^(?:part|parts|trap|strainer|igniter|ignitor|accumulator|distributor|gasket|switch|block|separator|harness|board|bd|motor|compressor|comp|valve|txv|contactor|cap|capacitor|coil|drive|inverter|vfd|fan|belt|sensor|thermistor|delivery|order|blower|transformer|pump|filter|drier|module|replacement|control|bearing|bearings|fuse|fuses|heater|core|gasket|shipment|ups|new|freight|pcb|eev|actuator|relay|thermostat|stat|evap|condenser|ecm|wheel|lineset|cable|cord|wire|wiring|breaker|seal|kit|tubing|fitting|fittings|glass|tank|coupling|impeller)$/;
 
 const between = /^(?:[-/.#]|has|have|had|just|finally|all|both|is|are|now|s|ve|number|no)$/;
 
@@ -17,7 +17,7 @@ export function thingCame(items: readonly Item[], i: number): boolean {
 
 /** "waiting for the compressor to cool down": what a machine does, no part comes. */
 const itsOwnTime =
-  /^\W*(?:\w+ ){1,4}to (?:cool|pull|start|restart|warm|settle|stop|defrost|run|ramp|finish|stabili|cycle|thaw|drain|dry|shut|come on|kick|boot|bleed|catch)/;
+  /^\W*(?:\w+ ){1,4}to (?:cool|pull|start|restart|warm|settle|stop|defrost|run|ramp|finish|stabili|cycle|thaw|drain|dry|shut|heat|fill|freeze|come on|kick|boot|bleed|catch)/;
 
 /** Waiting for a thing that is fitted, not for a person. */
 export function awaitsPart(note: Note, i: number): boolean {

@@ -120,7 +120,19 @@ export function behindFarewell(items: readonly Item[], i: number): boolean {
   const goes = /^(?:here|there|out)$/.test(items[from]?.text ?? "");
   const before = items[from - 1]?.text === "," ? items[from - 2] : items[from - 1];
   const left = goes && before?.owner === STATUS && farewell.has(statusOf(before) ?? "");
-  return quarters && ((farewells && parted) || left);
+  return quarters && ((farewells && parted) || left || (parted && byeAhead(items, i - 1)));
+}
+
+/** "done, leaving the hotel. 1.25": the farewell's sentence with no figure of its own. */
+function byeAhead(items: readonly Item[], end: number): boolean {
+  const from = items.findLastIndex((item, at) => at < end && item.kind === itemKind.number) + 1;
+  const begins = Math.max(from, end - 7);
+  const told = items.slice(begins, end);
+  return (
+    items[end]?.text === "." &&
+    told.some((one) => one.owner === STATUS && farewell.has(statusOf(one) ?? "")) &&
+    !told.some(({ text }) => elsewhere.test(text) && !/^(?:out|off)$/.test(text))
+  );
 }
 
 /** Minutes that a whole call takes, told behind a farewell. Our choice, no source. */

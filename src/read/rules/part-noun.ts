@@ -33,7 +33,7 @@ export function nounAt(note: Note, i: number): string | undefined {
 }
 
 const compoundHead =
-  /^(?:board|motor|valve|kit|switch|sensor|blade|coil|relay|belt|fuse|module|thermistor|harness|drier|dryer|timer|clock|actuator|controller)$/;
+  /^(?:board|motor|valve|kit|switch|sensor|tank|blade|coil|relay|belt|fuse|module|thermistor|harness|drier|dryer|timer|clock|actuator|controller)$/;
 
 /** "coil sensor", "liquid line thermistor": a place and the part that sits there, kept as said. */
 function namedSensor(text: string): string | undefined {

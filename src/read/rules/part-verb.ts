@@ -4,6 +4,7 @@ import { dueWords } from "../due-time.ts";
 import { type Item, itemKind } from "../item.ts";
 import type { Note } from "../note.ts";
 import { role } from "../word.ts";
+import { comesDue, comesLater, isMounted, toCome } from "./part-comes.ts";
 
 export const needs: ReadonlySet<string> = new Set([
   "need",
@@ -107,13 +108,6 @@ export function verbOf(items: readonly Item[], from: number, to: number): Verb |
   return undefined;
 }
 
-const mounted =
-  /^(?:motor|motors|board|capacitor|cap|compressor|contactor|valve|belt|sensor|drier|dryer|wheel|blade|relay|fuse|fuses|transformer|module|thermistor|filter|filters|heater|heaters|txv|igniter|coupling|impeller|seal)$/;
-
-const isMounted = (item: Item | undefined): boolean =>
-  item?.text.split(" ").some((word) => mounted.test(word)) === true ||
-  (/^(?:fan|blower|inducer)$/.test(item?.text ?? "") && item?.label !== undefined);
-
 /** "put the fan motor on": not "put the gauges on", "put the disconnect in". */
 function putOn(items: readonly Item[], i: number, to: number): boolean {
   const on = items.findIndex(
@@ -180,54 +174,6 @@ function newToo(items: readonly Item[], i: number, to: number): boolean {
     /^(?:too|also)$/.test(items[to - 1]?.text ?? "") && to - i <= 5 && isMounted(items[to - 2])
   );
 }
-
-/** "board due friday", "part due tomorrow 8am": it comes; "filter change due friday" is work to do. */
-function comesDue(items: readonly Item[], i: number): boolean {
-  if (comesOn(items, i)) return true;
-  if (items[i]?.text !== "due" || items[i + 1]?.text === "for") return false;
-  const before = items.slice(Math.max(0, i - 3), i);
-  return (
-    dueWords({ items: items.slice(i), plain: "" }) !== undefined &&
-    !before.some(({ text, roles }) => (roles & role.not) !== 0 || upkeep.test(text))
-  );
-}
-
-const arrives = /^(?:in|comes|coming|arrives|arriving|lands|landing|ships)$/;
-
-/** "comp in friday morning", "board comes thursday": a part, and straight behind it the day. */
-function comesOn(items: readonly Item[], i: number): boolean {
-  const from = /^(?:is|will|be|should)$/.test(items[i - 1]?.text ?? "") ? i - 1 : i;
-  const part = items[from - 1];
-  const isPart = isMounted(part) || /^(?:comp|drive|inverter|txv)$/.test(part?.text ?? "");
-  if (!arrives.test(items[i]?.text ?? "") || !isPart) return false;
-  const begins = items[from - 2]?.text ?? ",";
-  if (!/^(?:[,.;]|and|the|new|but|ok|your|his|her)$/.test(begins)) return false;
-  const doing = items.slice(Math.max(0, from - 4), from - 1);
-  if (doing.some(({ text }) => /^(?:put|putting|get|getting|set|have|install|fit)/.test(text)))
-    return false;
-  const day = dueWords({ items: items.slice(i + 1, i + 4), plain: "" })?.first;
-  return day !== undefined && items.indexOf(day) <= i + 2;
-}
-
-/** "txv is 2 days out", "heater monday now": a part ahead, and behind it nothing but when it comes. */
-function comesLater(items: readonly Item[], from: number, i: number, to: number): boolean {
-  if (!/^(?:out|now)$/.test(items[i]?.text ?? "") || i !== to - 1) return false;
-  const begins = items.findIndex(
-    (item, at) => at > from && at < i && dueWords({ items: [item], plain: "" }) !== undefined,
-  );
-  const day = begins < 0 ? items.slice(i - 2, i) : items.slice(begins, i);
-  const due = dueWords({ items: day, plain: "" });
-  const ahead = items[(due === undefined ? 0 : items.indexOf(due.first)) - 1];
-  const part =
-    ahead?.text === "is" || ahead?.text === "are" ? items[items.indexOf(ahead) - 1] : ahead;
-  return (
-    due !== undefined && (isMounted(part) || /^(?:comp|drive|inverter|txv)$/.test(part?.text ?? ""))
-  );
-}
-
-const toCome = /^(?:due|overdue|scheduled|coming|tomorrow|next|needed|interval|reminder)$/;
-const upkeep =
-  /^(?:change|changes|cleaning|clean|maintenance|pm|inspection|service|check|test|calibration|report|payment|rent|permit|visit|when|if)$/;
 
 /** "put it in forced defrost from the board": into a way of running, no part. */
 function intoRun(items: readonly Item[], i: number): boolean {

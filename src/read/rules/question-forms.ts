@@ -5,7 +5,7 @@ import { partAsked } from "./part-question.ts";
 export const forms: readonly (readonly [question: QuestionName, form: RegExp, bare: RegExp])[] = [
   [
     "why",
-    /^(?:(?:why|how come|what makes you|is (?:that|this|it) (?:bad|good|ok|okay|normal|high|low))\b|what(?:'?s| is) the (?:limit|floor|minimum|maximum|min|max|spec|cutoff)(?: (?:for|on|here|there)\b.{0,30})?$)/,
+    /^(?:(?:why|how come|what makes you|is (?:that|this|it) (?:bad|good|ok|okay|normal|high|low))\b|what(?:'?s| is) the (?:limit|floor|minimum|maximum|min|max|spec|cutoff)(?: (?:for|on|at|of|here|there)\b.{0,30})?$)/,
     /^(?:why|is (?:that|this|it) (?:bad|good|ok|okay|normal|high|low))$/,
   ],
   [
@@ -74,7 +74,7 @@ export const forms: readonly (readonly [question: QuestionName, form: RegExp, ba
   [
     "weights",
     /^(?:(?:so|and|ok) )*(?:how (?:much|many (?:pounds|lbs?|kilos?|kg|ounces))(?: (?:gas|refrigerant|charge|juice|r-?\d+[a-z]?))?(?: in total)? (?:went (?:in|into|back|out)|(?:have|has) (?:i|we|you|he|she|they|[a-z]+) (?:put|added|charged|recovered|pulled|taken|weighed)|did (?:we|i|you|he|she|they|[a-z]+) (?:put|add|charge|recover|pull|take|weigh)|was (?:charged|added|recovered|put in|pulled)|is (?:in|left to go|to go)|came out|(?:does|should) (?:it|that|this|[a-z]+-?\d+) (?:take|hold|get)|(?:more |still )?(?:to go|goes in))\b.*|(?:did|do|have|has) (?:we|i|you|he|she|they|any(?:body|one)) (?:ever )?(?:get|got|have|weigh|weighed|log|record|note|write down) (?:(?:the|a|any|that) )?(?:(?:charge|gas|refrigerant|recovery|recovered) )?(?:weights?|charge|gas|refrigerant)\b.*|what (?:does|did|should) (?:it|this|this one|that) (?:hold|take)|what(?:'?s| is) the target(?: weight)?(?: (?:on|for) (?:it|this|that|this one|circuit \d|ckt \d))?(?: and .*)?|(?:what(?:'?s| is| was) the )?leak rate(?: (?:on|of|for|at) .{2,30})?|how (?:much|far) (?:over|under|above|below|short) (?:of )?(?:the )?(?:plate|charge|target)?(?: is (?:that|it|this)| are we)?|(?:what(?:'?s| is| was) )?(?:the )?(?:factory|plate|nameplate) charge|what(?:'?s| is| was) the (?:target|total|full|plate|factory|nameplate)?(?: |$)?(?:target |total )?charge(?: (?:for|on|of|in|target) .*| target)?)$/,
-    /^(?:charge target|target charge|total charge|(?:the )?(?:factory|plate|nameplate) charge)$/,
+    /^(?:charge target|target charge|total charge|target|(?:the )?(?:factory|plate|nameplate) charge)$/,
   ],
   [
     "hours",

@@ -156,7 +156,7 @@ const places: readonly Row[] = [
     { place: "water_out", hint: "temperature" },
   ],
   [
-    "box|cases|dairy|meat|deli|produce|seafood|meats|dairy box|meat box|produce box|dairy cooler|meat cooler|deli cooler|produce cooler|meet case|freezer room|cooling room|cooler room|case is|case is at|case at|case down to|case up to|case back to|case back down to|case dropped to|case pulled down to|case now|produce case|meat case|dairy case|deli case|display case|coldroom|coolroom|cool room|chill room|box temp|box temperature|walk in temp|cooler temp|freezer temp|case temp|box tmp|walkin temp|box air|cabinet temp|cabinet|cooler box|freezer box|walk in box|reach in temp|cold room|cold store|room box|walkin box|frzr box",
+    "box|cases|dairy|meat|veg case|fish case|deli|produce|seafood|meats|dairy box|meat box|produce box|dairy cooler|meat cooler|deli cooler|produce cooler|meet case|freezer room|cooling room|cooler room|case is|case is at|case at|case down to|case up to|case back to|case back down to|case dropped to|case pulled down to|case now|produce case|meat case|dairy case|deli case|display case|coldroom|coolroom|cool room|chill room|box temp|box temperature|walk in temp|cooler temp|freezer temp|case temp|box tmp|walkin temp|box air|cabinet temp|cabinet|cooler box|freezer box|walk in box|reach in temp|cold room|cold store|room box|walkin box|frzr box",
     { place: "box", hint: "temperature" },
   ],
   [
@@ -179,6 +179,10 @@ const places: readonly Row[] = [
   [
     "dc bus|d c boss|dc boss|bus|dc link|bus voltage|bus volts|dc bus voltage|dc bus volts|link voltage|d c bus|dc buss|buss|bus bar voltage|busses|dc link voltage|dcbus|p to n|p n|d c buss|d c link|bus cap|bus caps|bus caps voltage",
     { place: "dc_bus", kind: "dc", quantity: "voltage" },
+  ],
+  [
+    "comm pair|comm wires|comm line|comms pair|comms wire|data pair|signal pair",
+    { hint: "voltage" },
   ],
   [
     "control|control voltage|control volts|ctrl|ctl|ctl voltage|ctrl volts|ctrl voltage|control power|low voltage|control circuit|cntrl|cntrl volts|cntrl voltage|24 volt side|ctl volts|control trans|at the coil|thermostat voltage|at the contactor coil|across the contactor coil|across the coil|at contactor coil|at the coil terminals",

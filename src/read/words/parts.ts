@@ -45,6 +45,7 @@ export const partWords: readonly (readonly [words: string, part: string])[] = [
   ["seal kit|seal kits", "seal kit"],
   ["mechanical seal|pump seal|shaft seal|seal|seals", "seal"],
   ["impeller|impellers", "impeller"],
+  ["expansion tank|exp tank|expansion vessel", "expansion tank"],
   ["wheel|blower wheel|fan blade|blade|blades", "blower wheel"],
   ["coil|evap coil|condenser coil", "coil"],
   ["valve|valves", "valve"],
