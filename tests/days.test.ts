@@ -22,7 +22,7 @@ const pinned = {
   "day-t": 416,
   "day-u": 430,
   "day-v": 420,
-  "day-w": 331,
+  "day-w": 329,
 } as const;
 
 for (const day of [

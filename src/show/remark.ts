@@ -36,7 +36,9 @@ export function remarkText(input: ReplyInput): string {
     listed || s.number !== undefined || s.decided !== undefined ? [partWords(s)] : [],
   );
   const tree = remarks.flatMap((s) => (s.kind === "tree" ? [treeText(s)] : []));
-  const own = remarks.length === 0 || waited.length > 0 ? "" : ownWords(input);
+  // "done w hp-2, 40 min. starting hp-3": hours alone are said back as hours
+  const hours = remarks.length > 0 && remarks.every(({ kind }) => kind === "labor");
+  const own = remarks.length === 0 || waited.length > 0 || hours ? "" : ownWords(input);
   const words = own === "" ? saidOnce(remarks) : own;
   if (tree.length > 0)
     return [...tree, ...new Set(parts), photo].filter((w) => w !== "").join("; ");

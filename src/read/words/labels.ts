@@ -181,10 +181,6 @@ const places: readonly Row[] = [
     { place: "dc_bus", kind: "dc", quantity: "voltage" },
   ],
   [
-    "comm pair|comm wires|comm line|comms pair|comms wire|data pair|signal pair",
-    { hint: "voltage" },
-  ],
-  [
     "control|control voltage|control volts|ctrl|ctl|ctl voltage|ctrl volts|ctrl voltage|control power|low voltage|control circuit|cntrl|cntrl volts|cntrl voltage|24 volt side|ctl volts|control trans|at the coil|thermostat voltage|at the contactor coil|across the contactor coil|across the coil|at contactor coil|at the coil terminals",
     { place: "control", hint: "voltage" },
   ],

@@ -249,7 +249,10 @@ export const observationPatterns: readonly (readonly [
   ["no_pumping", "no_pump"],
   ["holding_steady", "holding !=not !dropping"],
   ["dropping", "dropping"],
-  ["low_charge_said", "low_charge !question !=cycling !=tank !=bottle !=cylinder !=nitrogen"],
+  [
+    "low_charge_said",
+    "low_charge !question !=cycling !=tank !=bottle !=cylinder !=nitrogen !=reservoir !=drum !=jug !=separator !=building !=hopper !=bin !=sump",
+  ],
   ["indoor_coil_dirty", "indoor_coil dirty !frost"],
   ["outdoor_coil_dirty", "coil dirty !indoor_coil !frost !filter", "outdoor_coil dirty !frost"],
   [
