@@ -45,9 +45,9 @@ cysts daily daisy damage damages damming damped dampen dampens dandling danging 
 dates dazed decaf decafs decal decals deceased decoy decoyed decoying decoys decrease decreases decree decreed
 decries decry decrying defector defied deflective deiced deicer deign deigned deigns delay delayed delaying delays
 deleted deliver delivers denier denies dented deplete deported derive deriving designer detective deuce devise diary
-didoes didst digit dipper direr direst discarding discharged discharging displaced displacing ditty diving doable
-doers doled domes donors doomed dooms doped dosed doubled doublet doubly dozed drabs drafted drafting drafts drainer
-drams draping drawl drawling drawls drawn drays dregs drenches dried dries drift drifter dripped drips drivel driven
+didoes didst digit dipper direr direst discarding discharged displaced displacing ditty diving doable doers doled
+domes donors doomed dooms doped dosed doubled doublet doubly dozed drabs drafted drafting drafts drainer drams
+draping drawl drawling drawls drawn drays dregs drenches dried dries drift drifter dripped drips drivel driven
 driver drivers drizzled drizzly drone drooped drooping droops dropper dropsy dross drover drubs drugging dryers
 ducats ducks duding duets dumper dumpers duped duping durst dusky dusts dutch dyslexia earthen earthy easing eater
 eights elating electronica emended emery enact endearing endued engaged enrage enrages enraging entice erased eraser
