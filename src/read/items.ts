@@ -10,7 +10,7 @@ import { nextSubject } from "./next-subject.ts";
 import { nthAgain } from "./nth-again.ts";
 import { numberStep, oneAndPart } from "./number-items.ts";
 import { type Phrase, phraseAt, signsAt } from "./phrase.ts";
-import { acrossLegs, numberRow } from "./point-row.ts";
+import { acrossLegs, numberRow, ofOutputs } from "./point-row.ts";
 import { isMetal, plusToGround } from "./point-words.ts";
 import { namesRail, railAgain } from "./rail-again.ts";
 import { rowHead } from "./row-head.ts";
@@ -193,6 +193,7 @@ function mayPoint(build: Building, i: number, token: Token): boolean {
   if (text === "l" || text === "t" || next?.text === "phase") return true;
   if (build.family !== "" || build.typed.charAt(token.from) !== text) return true;
   if (next === undefined) return false;
+  if (ofOutputs(build, i)) return true;
   if (next.kind === tokenKind.number) return numberRow(build, i);
   if (rowOfOutputs(build, i)) return true;
   return (

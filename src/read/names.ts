@@ -15,7 +15,7 @@ import { pinPair } from "./pin-pair.ts";
 import { amongPins, endsTerminals } from "./pins-around.ts";
 import { pipingAt } from "./piping-at.ts";
 import { goesOn, listJoint, numberPair, pinWord, plainOrdinal, plural } from "./point-list.ts";
-import { inFamily } from "./point-row.ts";
+import { inFamily, ofOutputs } from "./point-row.ts";
 import {
   connector,
   groundAt,
@@ -87,7 +87,7 @@ function firstPoint(build: Building, i: number): Point | undefined {
   const own = selfNamed(build, i);
   if (own !== undefined) return own;
   const letter = letterPoint(build, i);
-  if (letter !== undefined && rowOfOutputs(build, i)) return letter;
+  if (letter !== undefined && (rowOfOutputs(build, i) || ofOutputs(build, i))) return letter;
   if (letter === undefined || endsTerminals(build, i) || isVolts(build, i)) return undefined;
   const longer =
     (phraseAt(build.tokens, i)?.end ?? 0) > i + 1 && letter.end === i + 1 && !railNext(build, i);

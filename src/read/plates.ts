@@ -12,9 +12,33 @@ function platesOfMotor(items: readonly Item[], drafts: readonly Draft[]): void {
   amps.rating ??= "nominal";
 }
 
+const ofAmps = /^(?:RLA|LRA|FLA|MCA|MOP)$/;
+
+/** "18.9 fla 1770 rpm", "9.4 rla 60 lra 208v": amps are rated so, and no speed; each word stands behind its figure. */
+function ampsThenSpeed(drafts: readonly Draft[]): void {
+  drafts.forEach((last, order) => {
+    if (!ofAmps.test(last.rating ?? "") || !last.ownUnit || last.unit === undefined) return;
+    if (last.unit.dimension === "current") return;
+    let right = last;
+    for (let at = order - 1; at >= 0; at--) {
+      const left = drafts[at];
+      const amps = left?.unit === undefined || left.unit.dimension === "current";
+      if (left === undefined || !amps || left.sentence !== right.sentence) break;
+      const had = left.rating;
+      left.rating = right.rating;
+      left.quantity = "current";
+      left.named = "current";
+      if (had === undefined || !ofAmps.test(had)) break;
+      right = { ...left, rating: had };
+    }
+    last.rating = "nominal";
+  });
+}
+
 /** "plate: FLA 7.4 460v": what a plate says goes on until something else begins. */
 export function plates(items: readonly Item[], drafts: readonly Draft[]): void {
   platesOfMotor(items, drafts);
+  ampsThenSpeed(drafts);
   let plate = false;
   drafts.forEach((draft, order) => {
     const left = drafts[order - 1];

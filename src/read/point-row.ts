@@ -66,14 +66,36 @@ export function numberRow(build: Building, i: number): boolean {
   return row === "abc" || row === "uvw" || row === "csr" || row === "crs" || row === "rst";
 }
 
-/** Three letters of one family in a row: "U V W", "A B C", "C S R". */
-function rowOf(build: Building, i: number): boolean {
+/** Letters that stand in a row, three at most, whatever signs are between them. */
+function lettersFrom(build: Building, i: number): string {
   let row = "";
   for (let at = i; at < i + 6 && row.length < 3; at++) {
     const token = build.tokens[at];
     if (token?.kind === tokenKind.word && token.text.length === 1) row += token.text;
     else if (token?.kind !== tokenKind.sign && token?.text !== "and") break;
   }
+  return row;
+}
+
+const joints = /^[,/-]$/;
+
+/** "u v w to gnd 0.6 0.55 0.6 meg", "U-V-W to gnd": all three outputs by their letters, and then their values. */
+export function ofOutputs(build: Building, i: number): boolean {
+  const text = build.tokens[i]?.text ?? "";
+  if (!/^[uvw]$/.test(text)) return false;
+  let at = i;
+  for (let letter = text; letter !== "u"; ) {
+    at--;
+    if (joints.test(build.tokens[at]?.text ?? "")) at--;
+    letter = String.fromCharCode(letter.charCodeAt(0) - 1);
+    if (build.tokens[at]?.text !== letter) return false;
+  }
+  return lettersFrom(build, at) === "uvw";
+}
+
+/** Three letters of one family in a row: "U V W", "A B C", "C S R". */
+function rowOf(build: Building, i: number): boolean {
+  const row = lettersFrom(build, i);
   return row === "uvw" || row === "abc" || row === "csr" || row === "crs" || row === "rsc";
 }
 

@@ -54,6 +54,7 @@ import { numberedPlaces } from "./numbered-places.ts";
 import { numberedRooms } from "./numbered-rooms.ts";
 import { observations } from "./observation.ts";
 import { onItsBox } from "./on-its-box.ts";
+import { onNumber } from "./on-number.ts";
 import { openJob } from "./open-job.ts";
 import { pacedTimes } from "./paced-times.ts";
 import { panelNames } from "./panel-name.ts";
@@ -150,6 +151,7 @@ export const asides: readonly Rule[] = [
   onItsBox,
   putInto,
   numberedParts,
+  onNumber,
   numberedPlaces,
   panelNames,
   storeys,

@@ -200,6 +200,8 @@ export function isStatus(note: Note, i: number, status: Status): boolean {
       !(before?.text === "are" && items[i - 2]?.text === "we")
     )
       return before?.text === "is" && isWhole(items[i - 2]);
+    // "all three cycling done here two hours"
+    if (next?.text === "here" && items[after + 1]?.unit?.dimension === "time") return true;
     if (
       before?.kind === itemKind.word &&
       before.roles === 0 &&
