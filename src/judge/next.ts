@@ -5,6 +5,7 @@ import { groupOf } from "./evidence.ts";
 import type { Fault } from "./fault.ts";
 import { faults } from "./faults/list.ts";
 import { isMended } from "./mended.ts";
+import { ownMotor } from "./own-motor.ts";
 import { ofStandstill, runsSound } from "./runs-sound.ts";
 import type { Scene } from "./scene.ts";
 import { outcomesOf } from "./shown.ts";
@@ -91,12 +92,17 @@ export function nextChecks(
   const rest = found.filter((one) => one !== record);
   const calm =
     (leader?.probability ?? 0) >= leads ? [record, ...rest.slice(0, named - 1)] : [...rest, record];
+  const motor = ownMotor(scene) === undefined ? (said: string) => said : ofMotor;
   return (settled ? [record] : sound ? calm : found).map(({ check, why, minutes }) => ({
-    check,
-    why,
+    check: motor(check),
+    why: motor(why),
     minutes,
   }));
 }
+
+/** A pump and a fan have no compressor to put a clamp on. */
+const ofMotor = (said: string): string =>
+  said.replace(/\bcompressor pins\b/g, "motor leads").replace(/\bcompressor\b/g, "motor");
 
 /** The leading fault's first proof is among those named, after them if no earlier. */
 function withProof(ranked: readonly Step[], proofs: readonly Candidate[]): readonly Step[] {

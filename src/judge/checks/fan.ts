@@ -2,11 +2,11 @@ import type { Finding, Reading, Statement } from "../../model.ts";
 import type { Check } from "../check.ts";
 import { isDcPlug, isUncommanded, staysPut } from "../dc-plug.ts";
 import { noteOf, wordsNear } from "../near.ts";
+import { ownMotor } from "../own-motor.ts";
 import { bySubject, numberOf, numbersOf, ofQuantity } from "../pick.ts";
 import type { Scene } from "../scene.ts";
 import { gist, listed, plain } from "../words.ts";
 import { isFanNote } from "./motor-currents.ts";
-import { isPump } from "./pump-motor.ts";
 import { told } from "./told.ts";
 import { sideOf } from "./volts.ts";
 
@@ -48,7 +48,7 @@ export const fan: Check = {
 };
 
 function ofFans(scene: Scene, quantity: "current" | "voltage"): Reading[] {
-  if (isPump(scene)) return [];
+  if (ownMotor(scene) !== undefined) return [];
   return ofQuantity(scene.readings, quantity).filter((one) =>
     one.subject === undefined
       ? quantity === "current" && isFanNote(scene, one)

@@ -29,7 +29,7 @@ export function isSaidOfBefore(scene: Scene, reading: Reading): boolean {
 /** "fans and the wiring with nothing on it, both over 550": filled in from the test before, of other things. */
 function isOfWiring(scene: Scene, reading: Reading): boolean {
   if (!reading.assumed.includes("quantity")) return false;
-  return /\b(?:wiring|cable|conductors?|fans?|heaters?)\b/.test(
+  return /\b(?:wiring|cable|conductors?|harness|fans?|heaters?|ipm|(?:drive|board|inverter|module) side)\b/.test(
     beside(scene, reading, [wiringAhead, 0]),
   );
 }

@@ -1,9 +1,9 @@
 import type { CaseNote, Reading } from "../../model.ts";
 import { clauseOf } from "../clause.ts";
 import { beside, noteOf } from "../near.ts";
+import { ownMotor } from "../own-motor.ts";
 import { bySubject, hasPoint, numberOf, ofQuantity } from "../pick.ts";
 import { perScene, type Scene } from "../scene.ts";
-import { isPump } from "./pump-motor.ts";
 
 /** What flows into one motor, sorted by what the figure tells. */
 export interface MotorCurrents {
@@ -58,7 +58,8 @@ const isBare = ({ points, state, series }: Reading): boolean =>
 const leastMotorA = 0.005;
 
 function isMotor(scene: Scene, reading: Reading): boolean {
-  if (reading.kind === "dc" || reading.at === "control" || isPump(scene)) return false;
+  if (reading.kind === "dc" || reading.at === "control" || ownMotor(scene) !== undefined)
+    return false;
   const ampere = numberOf(reading) ?? 0;
   if (ampere > 0 && ampere < leastMotorA) return false;
   if (isLineVolts(ampere, scene)) return false;

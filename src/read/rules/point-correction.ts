@@ -205,6 +205,8 @@ export const pointCorrections: Rule = {
   apply: (note) => {
     const { items, context } = note;
     if (context.readings.length === 0 || items.length > 14 || note.holds.undo) return;
+    // "what was wrong with ahu-2" corrects nothing
+    if (note.statements.some(({ kind }) => kind === "question")) return;
     if (swapped(note)) return;
     const short = shortWrong(note);
     if (

@@ -16,6 +16,11 @@ export const forms: readonly (readonly [question: QuestionName, form: RegExp, ba
   ["parts", partAsked, /^(?:parts|open parts)$/],
   [
     "parts",
+    /^(?:what(?:'?s| is| parts are| parts is)? (?:still )?(?:needed|needs ordering) (?:for|at|on)|what parts (?:are )?(?:for|at)|what do (?:i|we) (?:still )?need (?:for|at)(?! (?:it|this|that)\b)) .{2,30}$/,
+    /^what'?s (?:still )?needed$/,
+  ],
+  [
+    "parts",
     /^(?:(?:so|and|ok) )*what (?:(?:do|does|did) (?!(?:i|we|you|it|that|this|the)\b)[a-z]+ (?:still )?(?:need|want|order|ask for|use)|(?:are we|are they|is (?!it\b)[a-z]+|am i) (?:still )?waiting (?:on|for))(?: (?:at|on|for|there|here|now|today)\b.{0,40})?$/,
     /^what are we waiting on$/,
   ],

@@ -34,7 +34,9 @@ function general({ jobs, job }: ReplyInput, said: string): readonly Found[] {
         .map((part) => ({ job: one, part, named: false })),
     );
   if (
-    !/\b(?:parts|on order|ordered|order|anything|delivery|it|they|need|want|waiting)\b/.test(said)
+    !/\b(?:parts|on order|ordered|order|anything|delivery|it|they|needs?|needed|want|waiting)\b/.test(
+      said,
+    )
   )
     return [];
   return (job === undefined ? jobs : [job]).flatMap((one) => of(one, said));

@@ -1,0 +1,47 @@
+import type { Draft } from "./draft.ts";
+import { type Item, itemKind } from "./item.ts";
+import { recast } from "./recast.ts";
+
+/** V between lines, the least and the most; three of them lie that near together. Common practice, no source. */
+const lines = { least: 90, most: 700, apart: 0.12 } as const;
+/** The share of volts that amps of the same motor are at most, where both are rows of three. Our choice, no source. */
+const share = 0.3;
+
+const isAmps = (draft: Draft): boolean =>
+  draft.quantity === "current" && draft.rating === undefined;
+
+/** Told as amps, or as nothing. */
+const mayBeAmps = (draft: Draft): boolean =>
+  isAmps(draft) ||
+  (draft.quantity === undefined && draft.unit === undefined && draft.rating === undefined);
+
+/** Its unit was not said of it: "461 amps 17.8" names what follows. */
+function isBare(draft: Draft, items: readonly Item[]): boolean {
+  if (!draft.ownUnit) return true;
+  return (
+    items[draft.index + 1]?.kind === itemKind.number ||
+    items[draft.index + 2]?.kind === itemKind.number
+  );
+}
+
+/** "output at 30 hz 228 229 227, amps 9.8 9.9 9.7": the row that no motor of the other draws is its volts. */
+export function voltsThenAmps(list: readonly Draft[], items: readonly Item[]): void {
+  const alive = list.filter((draft) => !draft.gone);
+  alive.forEach((_, at) => {
+    const [row, next] = [alive.slice(at, at + 3), alive.slice(at + 3, at + 6)];
+    if (next.length < 3 || !row.every(isAmps) || !next.every(mayBeAmps)) return;
+    const values = row.map(({ value }) => value);
+    const [low, high] = [Math.min(...values), Math.max(...values)];
+    if (low < lines.least || high > lines.most || high - low > lines.apart * low) return;
+    if (
+      next.some(({ value }) => value > share * low) ||
+      !row.every((draft) => isBare(draft, items))
+    )
+      return;
+    for (const draft of row) recast(draft, "voltage", "V");
+    for (const draft of next) {
+      draft.question = undefined;
+      recast(draft, "current", "A");
+    }
+  });
+}
