@@ -31,6 +31,7 @@ function toldBehind({ items }: Note, i: number): boolean {
   return next.kind === itemKind.word && next.label === undefined && next.roles === 0;
 }
 
+const months = /^(?:jan|feb|mar|apr|may|jun|jul|aug|sept?|oct|nov|dec)(?:[a-z]{0,6})$/;
 const goesOn = /^(?:it|its|it's|they|which|that|but|so|now|at)$/;
 
 /** Does nothing that could have such a value stand before it? "half glass on three" */
@@ -48,8 +49,8 @@ export const onNumber: Rule = {
     const { items } = note;
     items.forEach((item, i) => {
       if (textAt(items, i - 1) !== "on" || !isName(item)) return;
-      // "a price on 2 x 5 kW splits"
-      if (/^(?:x|by)$/.test(textAt(items, i + 1))) return;
+      // "a price on 2 x 5 kW splits", "went in on 4 April"
+      if (/^(?:x|by|of)$/.test(textAt(items, i + 1)) || months.test(textAt(items, i + 1))) return;
       if (!toldBehind(note, i) && !nothingBefore(note, i)) return;
       state(note, onNumber.name, [i, i + 1], { kind: "note", about: "place" });
     });
