@@ -102,7 +102,7 @@ function unlabelledPounds({ named, hint, place, points, subject }: Draft): boole
 }
 
 /** Ranges and changes: two values that are one reading. */
-function joined(drafts: readonly Draft[], items: readonly Item[]): void {
+function joined(drafts: readonly Draft[], items: readonly Item[], plain: string): void {
   const list = alive(drafts);
   list.forEach((right, order) => {
     const left = list[order - 1];
@@ -123,9 +123,8 @@ function joined(drafts: readonly Draft[], items: readonly Item[]): void {
     }
     const range = isRange(items, left, right, gap, before);
     if (
-      items[left.index + 1]?.text === "from" &&
-      gap.bare &&
-      right.index === left.index + 2 &&
+      cameFrom(items, left, right, plain) &&
+      !gap.strong &&
       sameDimension(left, right) &&
       unlabelled(items, left, right)
     ) {
@@ -155,6 +154,17 @@ function joined(drafts: readonly Draft[], items: readonly Item[]): void {
     if (row && left.series === undefined && (!begun(before) || level(left, right, gap))) return;
     if (changed(items, left, right, gap, before)) series(items, left, right);
   });
+}
+
+const wayFrom =
+  /^[,\s]*(?:(?:up|down|back|now|again|and|is|was|its|it's|coming|came|comes|climbing|climbed|dropping|dropped|rising|risen|rose|falling|fallen|fell|recovered|improved|way|all the way)[,\s]+)*from\s*$/;
+
+/** "8 from 3", "box 38 down from 47", "sh 12, up from 4": where it began is told behind where it is. */
+function cameFrom(items: readonly Item[], left: Draft, right: Draft, plain: string): boolean {
+  if (!wayFrom.test(plain.slice(items[left.index]?.to, items[right.index]?.from))) return false;
+  // "600 came down from 410 to 335": that way has an end of its own
+  const goes = /^(?:to|down|up)$/.test(items[right.index + 1]?.text ?? "");
+  return !goes || items[right.index + 2]?.kind !== itemKind.number;
 }
 
 /** "39.4 coming down, it was 55 when I got here": where it began is told last. */
@@ -246,9 +256,9 @@ function backwards(items: readonly Item[], left: Draft, right: Draft): void {
   right.value = now;
 }
 
-export function chain(drafts: readonly Draft[], items: readonly Item[]): void {
+export function chain(drafts: readonly Draft[], items: readonly Item[], plain: string): void {
   correctWithin(drafts, items);
   choices(drafts, items);
   capsBled(items, alive(drafts));
-  joined(drafts, items);
+  joined(drafts, items, plain);
 }

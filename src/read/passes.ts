@@ -272,7 +272,7 @@ export const related = passes(
     heads:
       "not|change|wasnt|isnt|aint|that|instead|undo|scratch|strike|forget|ignore|delete|disregard",
   },
-  { look: ({ drafts, items }) => chain(drafts, items), several: true },
+  { look: ({ drafts, items, note }) => chain(drafts, items, note.plain), several: true },
   { look: ({ drafts, note }) => correct(note, drafts) },
   { look: ({ drafts, items }) => dropNots(drafts, items), heads: "not", several: true },
   { look: ({ drafts, items }) => dropDenied(drafts, items), heads: "not|was" },
