@@ -9,6 +9,7 @@ import { farFromWindings } from "./far-from-windings.ts";
 import { guard } from "./guard.ts";
 import { pulledTo } from "./guard-pull.ts";
 import {
+  coldLine,
   leadsToGround,
   numberedBox,
   pressureThenDegrees,
@@ -63,6 +64,7 @@ export const doubts = passes(
   { look: ({ drafts, items }) => leadsToGround(drafts, items), heads: "lead|leads" },
   { look: ({ drafts, items, context }) => pressureThenDegrees(drafts, items, context) },
   { look: ({ drafts }) => standing(drafts) },
+  { look: ({ drafts, items, context }) => coldLine(drafts, items, context.units), heads: "line" },
   {
     look: ({ drafts, items }) => numberedBox(drafts, items),
     heads: "cold|cool|chill|coldroom|coolroom",

@@ -6,7 +6,7 @@ import { takeFor } from "./recast.ts";
 const most = 3;
 
 const ofAir = /^(?:filter|filters|blower|duct|ducts|belt|fan|coil|plenum|airflow|sheave|cfm)$/;
-const turns = /^(?:before|after|now|was|then)$/;
+const turns = /^(?:before|after|now|was|then|to)$/;
 
 /** "sp .9 before .55 after", "filters plugged, sp 1.1": static pressure, where a set point has no such figure. */
 export function ductStatic(list: readonly Draft[], items: readonly Item[]): void {

@@ -1,3 +1,4 @@
+import type { UnitHabit } from "../model.ts";
 import type { Context } from "./context.ts";
 import type { Draft } from "./draft.ts";
 import { type Item, itemKind } from "./item.ts";
@@ -95,4 +96,18 @@ export function numberedBox(list: readonly Draft[], items: readonly Item[]): voi
     right.subject ??= `cold room ${left.value}`;
     right.before = [...left.before, left.index, ...right.before];
   });
+}
+
+/** V; no supply between lines has less. Common practice, no source. */
+const leastLine = 90;
+
+/** "sensor 8.2k, chart says 9.9k at 40. line is 41": a pipe's degrees, no volts of a supply. */
+export function coldLine(list: readonly Draft[], items: readonly Item[], units: UnitHabit): void {
+  for (const draft of list) {
+    if (draft.quantity !== "voltage" || draft.ownUnit || draft.value >= leastLine) continue;
+    const is = /^(?:is|at|was|now)$/.test(items[draft.index - 1]?.text ?? "");
+    if (items[is ? draft.index - 2 : draft.index - 1]?.text !== "line") continue;
+    recast(draft, "temperature", units === "us" ? "F" : "C");
+    draft.assumedUnit = true;
+  }
 }

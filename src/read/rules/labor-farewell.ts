@@ -107,7 +107,8 @@ const mostHours = 5;
 /** "done, 1.5", "leaving. 2.25": quarters of an hour right behind a farewell, and nothing else. */
 export function behindFarewell(items: readonly Item[], i: number): boolean {
   const [bye, joint, item] = [items[i - 2], items[i - 1], items[i]];
-  if (item === undefined || item.unit !== undefined || item.spoken || i !== items.length - 1)
+  const last = items[i + 1]?.text === "total" ? i + 1 : i;
+  if (item === undefined || item.unit !== undefined || item.spoken || last !== items.length - 1)
     return false;
   const quarters = /^\d{1,2}\.(?:25|5|75)$/.test(item.text) && item.value <= 16;
   // "leaving 1.5": no water and no air of a machine leaves at so few degrees

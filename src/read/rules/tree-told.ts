@@ -17,6 +17,9 @@ interface Tie {
 const ends = /^[.;!\n]$/;
 const goesOn = /^(?:,|and|but|&|so|which|-|off|on|not|here|now|too|by|as|also|i|per)$/;
 
+const measured =
+  /^(?:suct|suction|return|ret|rtn|liq|liquid|discharge|disch|sh|sc|superheat|subcooling|psi|psig|mixed|oat|split)$/;
+
 /** A part feeds others: "ou3 feeds branch box 1 and 2". */
 function downTie(
   words: readonly TreeWord[],
@@ -24,6 +27,10 @@ function downTie(
   after: number,
   limit: number,
 ): Tie | undefined {
+  // "suct 88 head 290 supply 101 return 69": gauges and airs, nothing feeds anything
+  const air =
+    words[verb.to - 1]?.text === "supply" && words.some(({ text }) => measured.test(text));
+  if (air) return undefined;
   for (let from = after; from < verb.from; from++) {
     const part = partAt(words, from);
     if (part?.end !== verb.from) continue;
