@@ -106,7 +106,8 @@ export function coldLine(list: readonly Draft[], items: readonly Item[], units: 
   for (const draft of list) {
     if (draft.quantity !== "voltage" || draft.ownUnit || draft.value >= leastLine) continue;
     const is = /^(?:is|at|was|now)$/.test(items[draft.index - 1]?.text ?? "");
-    if (items[is ? draft.index - 2 : draft.index - 1]?.text !== "line") continue;
+    const line = items[is ? draft.index - 2 : draft.index - 1];
+    if (line?.text !== "line" || line.to - line.from > "line".length) continue;
     recast(draft, "temperature", units === "us" ? "F" : "C");
     draft.assumedUnit = true;
   }

@@ -45,3 +45,22 @@ export function voltsThenAmps(list: readonly Draft[], items: readonly Item[]): v
     }
   });
 }
+
+/** "line side is 12.8 10.4 11.9 at light load, 466 462 464 V": a row that no supply has, beside one that a supply has, is drawn. */
+export function ampsThenVolts(list: readonly Draft[]): void {
+  const alive = list.filter((draft) => !draft.gone);
+  alive.forEach((_, at) => {
+    const [row, next] = [alive.slice(at, at + 3), alive.slice(at + 3, at + 6)];
+    const bare = row.every(
+      (one) => one.quantity === "voltage" && !one.ownUnit && one.rating === undefined,
+    );
+    const volts =
+      next.length === 3 &&
+      next.every((one) => one.quantity === "voltage" && one.value >= lines.least);
+    if (!bare || !volts || row.some(({ value }) => value >= lines.least)) return;
+    for (const draft of row) {
+      recast(draft, "current", "A");
+      draft.place = undefined;
+    }
+  });
+}
