@@ -45,79 +45,79 @@ cysts daily daisy damage damages damming damped dampen dampens dandling danging 
 dates dazed decaf decafs decal decals deceased decoy decoyed decoying decoys decrease decreases decree decreed
 decries decry decrying defector defied deflective deiced deicer deign deigned deigns delay delayed delaying delays
 deleted deliver delivers denier denies dented deplete deported derive deriving designer detective deuce devise diary
-didoes didst digit dipper direr direst discarding discharged displaced displacing ditty diving doable doers doled
-domes donors doomed dooms doped dosed doubled doublet doubly dozed drabs drafted drafting drafts drainer drams
-draping drawl drawling drawls drawn drays dregs drenches dried dries drift drifter dripped drips drivel driven
-driver drivers drizzled drizzly drone drooped drooping droops dropper dropsy dross drover drubs drugging dryers
-ducats ducks duding duets dumper dumpers duped duping durst dusky dusts dutch dyslexia earthen earthy easing eater
-eights elating electronica emended emery enact endearing endued engaged enrage enrages enraging entice erased eraser
-erode erodes ester estimates eternal ether evacuate evacuates evaluated evaluating evaluation evaporate evaporated
-events exalt exceed excels excerpt excise excused exhort expert extort fabled faced faces facing factors faculty
-fairing fairly faked fakes faking fakirs fallowing falter falters faring farmed farted farts fated fates fating
-faves faxes fazed fazes fazing feared feats feeds feeler feels felled felling fells felts fender fends fests fever
-fibber fiends fifer figured filed filers filler fillers fillet filling fills filmed filth finder finders fines
-fining finis finisher finishes finite finks firer fires firing firmed firms firth firths fitter fitters fiver fixer
-fixes flailed flailing flails flairs flakes flamed flames flaming flapped flapping flared flashers flashest flashy
-flask flattering flayed fleets fleshes fleshing flicked flied flipper flipping flitted flitting flooder floored
-flooring flour flours flout fluffy flume flush flusher flushes flushing flustering foaling foals foiling foils foods
-fooled foray forayed force forces forded forge forged forger forges forgot forked forming forms forte forth forts
-fouler fount fours fowled foxed foxing framer framing fraud freed freeing freewheel freezers frequent frequently
-frets friend fries frieze friezes frilled frond fronted fronting fronts frosh froward fuggy fulled fulling fulls
-fumed fumes funds fusee fusees fussed fusses gabbing gaggle gainer gales galleon galleons gallop gallops gallows
-games gapes gases gashed gasped gated gauged gauze gazed gazes genning gerund giggled giggler giggly ginning given
-givens giver givers glads gland glans glared glassed glassy glaze glazes gloss glosses glowing goads goggle golds
-goody goofs gooks goons goring gouge gouges grabs grads grained grans grant grants grass grassed grasses grater
-grates grazed greaser greet greeter grill grilled grills grind grinning groan groat groats groins groping grounder
-grout growl grows grubbing guest guests gunned gutting gyves gyving hafts hairs hales haling halve halved halving
-hammed hamming hampering handing hangover haply happen hardily hardness hardy haring harps harpy harry harts hasps
-hated hater haters hating hatter hatting haunt haunting haunts haven havens haves hawing haying hazing headers
-headier headpin heady healed healer healers healing heals heaped heaping heaps hearer hearers hearing hears heart
-hearth hearths hearty heath heather heaths heave heaved heavers heaving heeded heeding heeds hefted hefting hefts
-helped hemmed hemming hepper herbs herded herder herding herds heretic hinging hints hipped hippy hither hitter
-hiving hoarse hocked hoeing hoers hokes hoking holed homed homer homers homey homeys homing homos honed hones honing
-honked hooded hooding hoods hoofed hooker hooped hooping hooted hooter hopes hopper hopping horde hording horsed
-horsey horsing hoses hosing hosted hotted hotting houri houris housed humidify humility hummer humped humping humps
-hunks hurls hurting hyping ideals ignite ignited ignites ignored imbalanced imparted improve improves increase
-increases inculcation induce induced induces infected infernal inflation inner inoculation inset insider installer
-instilled insulate insulates insulating insulator insulted intent interval intestate inventor inventors inverted
-irises islet isolate isolates itched itches jerky jilts joins joist joists juiced juicer juicy jumpier jumpy keeling
-keels keening keens kicker kicky killer kills kilned kilns kilted kilts kinds kinking kinks klaxon knacks knock
-knocker krone lacked lacks laded lading lager lagged lamer lamest laming lanced lander lanes lapel larded larder
-larger largo larking laser lashed latent latex lather latter lauded launch laving laxer laxest layer lazing lazying
-leaded leader leading leafage leafed leafing leafs leafy leakier leaned leaner leaning leans leaper leaping leaps
-lease leased leaser leash leasing leaved leaven leaver leeks legged lemma lends lengthy levee levees lever levered
-levers libel licit licked licking licks liens lifer lifers lifter lifters lifts lightening lighting liker likes
-lilted lilts limes lined linen linens liner linesman linesmen lings linkman linkmen links lisped lisps listen lithe
-lither litter litters littler liver livers lives living loader loafed loafs loaned loans lobed lobes locate locates
-locket locos locus locution lodes lodged lofted loges logger login loiter loiters loner longed looked looker lookout
-lookouts looming looms loons looping loops loosed loosen looser looses looting loots lopes loping lorded lords loser
-losers losses louse louses lousing lover loves lowed lowing lubes lubricate lubricates lucked lucking lucks lugged
-lurch lured lynch maced maces machined macing macro mages maids mails maims maker makers makings males manage
-managed manages maned manes manger mania manic manse mares marker market marking marred marsh marts masked masking
-masks massage massed massing masted mated mater maternal mates mating matins matron matrons matte matter mattes
-maxes maxing mazes meals meany measure meaty meets melts mender menus meres merged merger mergers merging merry
-mesas messaged messed messing meted meteor meteors metes metro metros microbe mighty migrate migrates miked miking
-mildly miler milers milfs milks mills milted milts mimed miming minded minds mined miners mines minim minims mining
-minis minks mints minuet minuses minuted minuter minutest mired miring mislead misled misses mistaken misted misting
-mistype mistypes misused misusing mixer moaning modal modem modes modulated moles molly momenta monitory mooed
-mooing mooning moons moors moose moped mopes moping morel mores morns motel motes moths moues mourning moused mouser
-mousse mousy mouth mouths mover movers movies mowed mowing mugged mugger muggers mugging mules mullion mullions
-murks mussed mussing muter natty naughty nearby neatly necked needled needy negatived nerds neural newer nicer
-nicety niches nickel nicker nines noised noose nooses normalcy noshing notching notifier notifies noting nougat
-nowise nuder nudes nugatory numbed oases occupier occupies odder officer offside ogled older omens onside opener
-opined opining otter outdoorsy outrage outset outsider outsize ovens overcharge overcharges overeat overhead
-overhear overlord overlords oversight overtire owned owning paced paces pacing packer packet pacts paddle paddock
-paddocked pails pains paint painted paints palace palate pales palled palling palls panes panning pants parade
-paraded parader paraders paras parched pared pares paring parity parks parky parred parring parry parse parsed
-parses parsing parted parting partly passels passers pasted pastes pasts pasty patches patted patty paused pauses
-peace peaky pealed pealing peals pears pecked pecking peddle peeked peeking peeks pends penning pepped perfecta
-perked perks petted petty pharaoh phrase phrased phrases phrasing picker picket picking pickled picks piddle pieced
-pieing pierce pierces pigged piing piked pikes piking piles piling pilled pilling pills pimped pimping pimps pinches
-pinching pines pining pinked pints piped piper pipers pipped pipping pissed pisses pistol pitied piton pitying
-placed placer plaice plane planing planking planting plated platen plats platy plods plopped plumped plumping plumps
-plunder plunge plunged plunges pluses pocking pocks poets pointed pointy poker pokes poled poling polled polling
-polys pongs poohing pooing pooped pooping popes popper poppet pored pores poring poser poses positron posses
-possible posts potion potted poufs pours pouted pouting powder powdered poxes prate prats precious preciously
+didoes didst diffuse diffused diffuses digit dipper direr direst discarding discharged displaced displacing ditty
+diving doable doers doled domes donors doomed dooms doped dosed doubled doublet doubly dozed drabs drafted drafting
+drafts drainer drams draping drawl drawling drawls drawn drays dregs drenches dried dries drift drifter dripped
+drips drivel driven driver drivers drizzled drizzly drone drooped drooping droops dropper dropsy dross drover drubs
+drugging dryers ducats ducks duding duets dumper dumpers duped duping durst dusky dusts dutch dyslexia earthen
+earthy easing eater eights elating electronica emended emery enact endearing endued engaged enrage enrages enraging
+entice erased eraser erode erodes ester estimates eternal ether evacuate evacuates evaluated evaluating evaluation
+evaporate evaporated events exalt exceed excels excerpt excise excused exhort expert extort fabled faced faces
+facing factors faculty fairing fairly faked fakes faking fakirs fallowing falter falters faring farmed farted farts
+fated fates fating faves faxes fazed fazes fazing feared feats feeds feeler feels felled felling fells felts fender
+fends fests fever fibber fiends fifer figured filed filers filler fillers fillet filling fills filmed filth finder
+finders fines fining finis finisher finishes finite finks firer fires firing firmed firms firth firths fitter
+fitters fiver fixer fixes flailed flailing flails flairs flakes flamed flames flaming flapped flapping flared
+flashers flashest flashy flask flattering flayed fleets fleshes fleshing flicked flied flipper flipping flitted
+flitting flooder floored flooring flour flours flout fluffy flume flush flusher flushes flushing flustering foaling
+foals foiling foils foods fooled foray forayed force forces forded forge forged forger forges forgot forked forming
+forms forte forth forts fouler fount fours fowled foxed foxing framer framing fraud freed freeing freewheel freezers
+frequent frequently frets friend fries frieze friezes frilled frond fronted fronting fronts frosh froward fuggy
+fulled fulling fulls fumed fumes funds fusee fusees fussed fusses gabbing gaggle gainer gales galleon galleons
+gallop gallops gallows games gapes gases gashed gasped gated gauged gauze gazed gazes genning gerund giggled giggler
+giggly ginning given givens giver givers glads gland glans glared glassed glassy glaze glazes gloss glosses glowing
+goads goggle golds goody goofs gooks goons goring gouge gouges grabs grads grained grans grant grants grass grassed
+grasses grater grates grazed greaser greet greeter grill grilled grills grind grinning groan groat groats groins
+groping grounder grout growl grows grubbing guest guests gunned gutting gyves gyving hafts hairs hales haling halve
+halved halving hammed hamming hampering handing hangover haply happen hardily hardness hardy haring harps harpy
+harry harts hasps hated hater haters hating hatter hatting haunt haunting haunts haven havens haves hawing haying
+hazing headers headier headpin heady healed healer healers healing heals heaped heaping heaps hearer hearers hearing
+hears heart hearth hearths hearty heath heather heaths heave heaved heavers heaving heeded heeding heeds hefted
+hefting hefts helped hemmed hemming hepper herbs herded herder herding herds heretic hinging hints hipped hippy
+hither hitter hiving hoarse hocked hoeing hoers hokes hoking holed homed homer homers homey homeys homing homos
+honed hones honing honked hooded hooding hoods hoofed hooker hooped hooping hooted hooter hopes hopper hopping horde
+hording horsed horsey horsing hoses hosing hosted hotted hotting houri houris housed humidify humility hummer humped
+humping humps hunks hurls hurting hyping ideals ignite ignited ignites ignored imbalanced imparted improve improves
+increase increases inculcation induce induced induces infected infernal inflation inner inoculation inset insider
+installer instilled insulate insulates insulating insulator insulted intent interval intestate inventor inventors
+inverted irises islet isolate isolates itched itches jerky jilts joins joist joists juiced juicer juicy jumpier
+jumpy keeling keels keening keens kicker kicky killer kills kilned kilns kilted kilts kinds kinking kinks klaxon
+knacks knock knocker krone lacked lacks laded lading lager lagged lamer lamest laming lanced lander lanes lapel
+larded larder larger largo larking laser lashed latent latex lather latter lauded launch laving laxer laxest layer
+lazing lazying leaded leader leading leafage leafed leafing leafs leafy leakier leaned leaner leaning leans leaper
+leaping leaps lease leased leaser leash leasing leaved leaven leaver leeks legged lemma lends lengthy levee levees
+lever levered levers libel licit licked licking licks liens lifer lifers lifter lifters lifts lightening lighting
+liker likes lilted lilts limes lined linen linens liner linesman linesmen lings linkman linkmen links lisped lisps
+listen lithe lither litter litters littler liver livers lives living loader loafed loafs loaned loans lobed lobes
+locate locates locket locos locus locution lodes lodged lofted loges logger login loiter loiters loner longed looked
+looker lookout lookouts looming looms loons looping loops loosed loosen looser looses looting loots lopes loping
+lorded lords loser losers losses louse louses lousing lover loves lowed lowing lubes lubricate lubricates lucked
+lucking lucks lugged lurch lured lynch maced maces machined macing macro mages maids mails maims maker makers
+makings males manage managed manages maned manes manger mania manic manse mares marker market marking marred marsh
+marts masked masking masks massage massed massing masted mated mater maternal mates mating matins matron matrons
+matte matter mattes maxes maxing mazes meals meany measure meaty meets melts mender menus meres merged merger
+mergers merging merry mesas messaged messed messing meted meteor meteors metes metro metros microbe mighty migrate
+migrates miked miking mildly miler milers milfs milks mills milted milts mimed miming minded minds mined miners
+mines minim minims mining minis minks mints minuet minuses minuted minuter minutest mired miring mislead misled
+misses mistaken misted misting mistype mistypes misused misusing mixer moaning modal modem modes modulated moles
+molly momenta monitory mooed mooing mooning moons moors moose moped mopes moping morel mores morns motel motes moths
+moues mourning moused mouser mousse mousy mouth mouths mover movers movies mowed mowing mugged mugger muggers
+mugging mules mullion mullions murks mussed mussing muter natty naughty nearby neatly necked needled needy negatived
+nerds neural newer nicer nicety niches nickel nicker nines noised noose nooses normalcy noshing notching notifier
+notifies noting nougat nowise nuder nudes nugatory numbed oases occupier occupies odder officer offside ogled older
+omens onside opener opined opining otter outdoorsy outrage outset outsider outsize ovens overcharge overcharges
+overeat overhead overhear overlord overlords oversight overtire owned owning paced paces pacing packer packet pacts
+paddle paddock paddocked pails pains paint painted paints palace palate pales palled palling palls panes panning
+pants parade paraded parader paraders paras parched pared pares paring parity parks parky parred parring parry parse
+parsed parses parsing parted parting partly passels passers pasted pastes pasts pasty patches patted patty paused
+pauses peace peaky pealed pealing peals pears pecked pecking peddle peeked peeking peeks pends penning pepped
+perfecta perked perks petted petty pharaoh phrase phrased phrases phrasing picker picket picking pickled picks
+piddle pieced pieing pierce pierces pigged piing piked pikes piking piles piling pilled pilling pills pimped pimping
+pimps pinches pinching pines pining pinked pints piped piper pipers pipped pipping pissed pisses pistol pitied piton
+pitying placed placer plaice plane planing planking planting plated platen plats platy plods plopped plumped
+plumping plumps plunder plunge plunged plunges pluses pocking pocks poets pointed pointy poker pokes poled poling
+polled polling polys pongs poohing pooing pooped pooping popes popper poppet pored pores poring poser poses positron
+posses possible posts potion potted poufs pours pouted pouting powder powdered poxes prate prats precious preciously
 precises prefect premise premised premixes prepared preps preset presumes prevent preys prices pricey prick pricked
 pricking pride prided priding pried prier primacy prime primed priming prince printer prints prion priory prize
 probable probed produced producer profs programmer projection projector prole proles promises proms prone properly
