@@ -28,7 +28,9 @@ export function fedWith(drafts: readonly Draft[], items: readonly Item[]): void 
     if (draft.rating !== undefined || draft.subject !== undefined) return;
     const between = items.slice(left.index + 1, draft.index);
     const verb = between.find(({ text }) => fed.test(text))?.text ?? "";
-    if (verb === "" || between.length > 3) return;
+    // "relay coil 160 ohms 24.9 across it"
+    const bare = between.length === 0 && isThere(items, draft.index);
+    if ((verb === "" && !bare) || between.length > 3) return;
     if (between.some(({ kind }) => kind === itemKind.points || kind === itemKind.subject)) return;
     // "6.1 and 25 on it": nothing but where it stands tells it from more ohms
     const surely = /^(?:gets|getting|sees|seeing|fed|receives|receiving)$/.test(verb);

@@ -6,6 +6,17 @@ import { gaugesAgain } from "./gauges-again.ts";
 import { leastOpening } from "./least-opening.ts";
 import { limitOpened } from "./limit-opened.ts";
 import { motorBehindModule } from "./motor-behind-module.ts";
+import {
+  betweenRails,
+  calledSo,
+  dcPlug,
+  filterDrop,
+  mainDc,
+  riseOfFires,
+  standsAtIt,
+  staticSides,
+  threeEach,
+} from "./parts-told.ts";
 import { passes } from "./pass.ts";
 import { railRow } from "./rail-row.ts";
 import { tapOut } from "./tap-of-transformer.ts";
@@ -14,7 +25,8 @@ import { tapOut } from "./tap-of-transformer.ts";
 export const byParts = passes(
   {
     look: ({ drafts, items }) => fedWith(drafts, items),
-    heads: "gets|getting|got|has|having|sees|seeing|fed|with|and|plus|receives|receiving",
+    heads:
+      "applied|on|at|to|across|gets|getting|got|has|having|sees|seeing|fed|with|and|plus|receives|receiving",
     several: true,
   },
   { look: ({ drafts, items, context }) => flameCurrent(drafts, items, context) },
@@ -44,4 +56,16 @@ export const byParts = passes(
     heads: "now|after|afterward|afterwards|later|then|since|aft",
     several: true,
   },
+  { look: ({ drafts, items }) => staticSides(drafts, items), heads: "static|statics|esp" },
+  { look: ({ drafts, items }) => filterDrop(drafts, items), heads: "filter|filters" },
+  { look: ({ drafts, items }) => betweenRails(drafts, items), heads: "plus|positive|pos|dc" },
+  { look: ({ drafts, items }) => dcPlug(drafts, items), heads: "vcc|vsp|vm|vdc" },
+  { look: ({ drafts, items }) => standsAtIt(drafts, items), heads: "it" },
+  {
+    look: ({ drafts, items }) => calledSo(drafts, items),
+    heads: "need|needs|order|ordering|ordered|model",
+  },
+  { look: ({ drafts, items }) => mainDc(drafts, items), heads: "dc" },
+  { look: ({ drafts, items }) => riseOfFires(drafts, items), heads: "rise", several: true },
+  { look: ({ drafts, items }) => threeEach(drafts, items), several: true },
 );

@@ -196,6 +196,12 @@ function placeOfNext(draft: Draft, like: Reading, context: Context): void {
   if (new Set(near.map(({ at }) => at)).size === 1 && near.includes(like)) draft.place = like.at;
 }
 
+/** "comm shield lifted, 18.4 on both now": of wires, coils and boards no superheat is told. */
+const ofWires = ({ text }: Item): boolean =>
+  /^(?:comm|comms|shield|wire|wires|coil|coils|board|boards|plug|fan|sensor|thermistor|pair)$/.test(
+    text,
+  );
+
 /** "comp 1 13.1 12.8 13.0" behind 58 Hz: tenths, or a row, so far below the speed are no hertz. */
 function noSpeed(draft: Draft, items: readonly Item[], { readings }: Context): boolean {
   const speeds = readings.flatMap(({ quantity, value }) =>
@@ -238,7 +244,9 @@ export function fromContext(draft: Draft, items: readonly Item[], context: Conte
       : nearestFirst(draft, shaped, context.readings.slice(-context.latest));
   const [first] = fitting;
   if (first === undefined || isOnDead(first, items)) return;
-  if (first.quantity === "frequency" && noSpeed(draft, items, context)) {
+  const heat = first.quantity === "superheat" || first.quantity === "subcooling";
+  const speed = first.quantity === "frequency" && noSpeed(draft, items, context);
+  if (speed || (heat && items.some(ofWires))) {
     draft.question = "quantity";
     return;
   }

@@ -10,6 +10,7 @@ import { clockTimes } from "./clock-time.ts";
 import { codeAgain } from "./code-again.ts";
 import { codeLines } from "./code-lines.ts";
 import { codesShown } from "./code-shown.ts";
+import { coilsByNumber } from "./coils-by-number.ts";
 import { colonRows } from "./colon-rows.ts";
 import { complaints } from "./complaint.ts";
 import { confirms } from "./confirm.ts";
@@ -147,6 +148,7 @@ export const asides: readonly Rule[] = [
   numberedRooms,
   numberAsName,
   numberFirst,
+  coilsByNumber,
   dottedRooms,
   onItsBox,
   putInto,

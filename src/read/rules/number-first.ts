@@ -28,6 +28,10 @@ function turnAt(items: readonly Item[], i: number): number {
   const ends = next === undefined || isStrongBreak(next) || next.text === ",";
   if (/^(?:with|w|on)$/.test(near) && turns.test(far) && (ends || first)) return i - 2;
   if (first && /^(?:doing|on|hitting|do|with)$/.test(near)) return i - 1;
+  // "running 2 only", "running just 2, 14.2"
+  const only = /^(?:only|alone)$/.test(next?.text ?? "");
+  if (/^runn/.test(near) && only) return i - 1;
+  if (/^(?:just|only)$/.test(near) && /^runn/.test(far) && ends) return i - 2;
   // "at tollhouse for 4"
   const there = /^(?:here|at|on|onsite|arrived|pulled|rolled|back|on site|on roof)$/.test(
     textAt(items, 0),
@@ -43,7 +47,7 @@ function turnAt(items: readonly Item[], i: number): number {
 export const numberFirst: Rule = {
   name: "starting with <number>",
   heads:
-    "for|starting|start|started|beginning|begin|working|going|hitting|first|restarted|fired|brought|kicked",
+    "for|running|runnin|starting|start|started|beginning|begin|working|going|hitting|first|restarted|fired|brought|kicked",
   needs: "number",
   apply: (note) => {
     const { items } = note;
