@@ -10,6 +10,7 @@ const textAt = (items: readonly Item[], at: number): string => items[at]?.text ?
 
 /** "return static minus .42 supply plus .61": each side's own name stands before its figure. */
 export function staticSides(drafts: readonly Draft[], items: readonly Item[]): void {
+  if (!items.some(({ text }) => /^(?:static|statics|esp)$/.test(text))) return;
   for (const draft of drafts) {
     const named = draft.named === "static_pressure" || draft.unit?.dimension === "inches_of_water";
     const bare = draft.unit === undefined && Math.abs(draft.value) < 3;
