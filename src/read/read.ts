@@ -33,7 +33,6 @@ import { muted } from "./muted.ts";
 import { nitrogenFirst } from "./nitrogen-first.ts";
 import type { Note } from "./note.ts";
 import { oilByNumber } from "./oil-by-number.ts";
-import { outputLetters } from "./output-letters.ts";
 import { bySentence, type Sentence, sentencesOf } from "./own-sentence.ts";
 import { pairBehindValue } from "./pair-behind-value.ts";
 import { pairBehindSaturation, pairThenLines } from "./pair-then-lines.ts";
@@ -83,7 +82,7 @@ export function begin(text: string, context: Context): { note: Note; tokens: rea
   const testing = last === "insulation_resistance" || context.test?.ahead === true;
   const scanned = withInitials(legsApart(withSubscripts(scan(even))), text);
   const counted = countedAgain(withoutPauses(scanned, text), context);
-  const said = phaseLetters(wireLetters(outputLetters(casesByNumber(counted, context.units))));
+  const said = phaseLetters(wireLetters(casesByNumber(counted, context.units)));
   const tokens = legsByNumber(said, testing, rowInHand(context));
   const { units } = context;
   const family = familyOf(context);
