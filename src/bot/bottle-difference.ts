@@ -1,8 +1,8 @@
 import type { Job, JobReading, Message, Reading, Understood } from "../model.ts";
+import { kilogramPerPound } from "../physics/constants.ts";
 import { isCurrent } from "../record/readings.ts";
 import { cylindersIn } from "./cylinder.ts";
 
-const poundKg = 0.45359237;
 const ouncesToPound = 16;
 /** kg that a scale shows the difference of at least, and that one bottle holds at most. Our choice, no source. */
 const leastKg = 0.04;
@@ -67,7 +67,7 @@ export function withBottle(
   if (pair === null && countedSince(job, { action, bottle: text, at })) return plain;
   const isMetric = units === "si" || /\bk(?:g|ilo)/i.test(text);
   const figure = {
-    number: shortly(isMetric ? moved : moved / poundKg),
+    number: shortly(isMetric ? moved : moved / kilogramPerPound),
     unit: isMetric ? "kg" : "lb",
   };
   const base = {
@@ -85,7 +85,7 @@ export function withBottle(
           {
             ...mass,
             value: round(now),
-            figure: { number: shortly(isMetric ? now : now / poundKg), unit: figure.unit },
+            figure: { number: shortly(isMetric ? now : now / kilogramPerPound), unit: figure.unit },
           },
         ]
       : [];
@@ -118,7 +118,7 @@ function kilos(
   if (number === undefined) return undefined;
   const value = Number(number);
   if (/^k/i.test(unit) || (unit === "" && units === "si")) return value;
-  return (value + Number(ounces ?? 0) / ouncesToPound) * poundKg;
+  return (value + Number(ounces ?? 0) / ouncesToPound) * kilogramPerPound;
 }
 
 const round = (value: number): number => Math.round(value * 1e6) / 1e6;

@@ -6,7 +6,7 @@ const done = /([\p{L}\p{N}-]+)(?:\s+job)?(?:\s+is|\s+all)?\s+done\b/giu;
 
 /** "done with quarry ln", "that's it for the clinic": the name behind it. */
 const doneWith =
-  /\b(?:(?:all )?(?:done|finished|through) with|that(?:['’]?s| is) (?:it|all|everything) (?:for|at)) (?:the )?((?:[\p{L}\p{N}'’-]+ ?){1,4})(?=[.,;!]|$)/giu;
+  /\b(?:(?:all )?(?:done|finished|through) with|that(?:['’]?s| is) (?:it|all|everything) (?:for|at)) (?:the )?([\p{L}\p{N}'’-]+(?: [\p{L}\p{N}'’-]+){0,3})(?=[.,;!]|$)/giu;
 
 /** "Hazelport done, leaving": only who knows the job's name can tell that this is its status. */
 export function withNamedDone(understood: Understood, text: string, job: Job): Understood {
