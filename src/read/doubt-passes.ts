@@ -27,7 +27,7 @@ import { poundsAgain } from "./pounds-again.ts";
 import { question } from "./question.ts";
 import { busAgain } from "./two-states.ts";
 import { twoUnits } from "./two-units.ts";
-import { ampsThenVolts, voltsThenAmps } from "./volts-then-amps.ts";
+import { ampsThenVolts, voltsInVacuum, voltsThenAmps } from "./volts-then-amps.ts";
 import { whileRunning } from "./while-running.ts";
 
 /** What was read is doubted: what it can't be, what it may be as well, what is asked about. */
@@ -47,6 +47,7 @@ export const doubts = passes(
   { look: ({ drafts, items }) => degreesThen(drafts, items) },
   { look: ({ drafts, items, context }) => airOrWater(drafts, items, context) },
   { look: ({ drafts }) => ampsThenVolts(drafts), several: true },
+  { look: ({ drafts, items, context }) => voltsInVacuum(drafts, items, context) },
   {
     look: ({ drafts, items }) => voltsThenAmps(drafts, items),
     heads: "amps|amp|a|current",

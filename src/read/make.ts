@@ -86,6 +86,9 @@ function numberText(note: Note, item: Item | undefined, draft: Draft): string {
   if (item === undefined || item.kind !== itemKind.number) return String(draft.value);
   if (compound(note, item))
     return note.text.slice(item.from, item.to).replace(/\s*\p{L}+\.?$/u, "");
+  // "38 down from 47": the value stands at the first of the two
+  if (draft.series !== undefined && Math.abs(draft.value) !== Math.abs(item.value))
+    return String(clean(draft.value));
   const typed = note.text.slice(item.from, item.numberTo);
   if (
     !item.spoken &&

@@ -129,7 +129,7 @@ export function begin(text: string, context: Context): { note: Note; tokens: rea
   isolated(items, context.testing === "vacuum" ? "vacuum" : last);
   unsaidStops(items);
   dotTimes(items, even);
-  spokenSeries(items);
+  spokenSeries(items, context.testing === "vacuum" || last === "vacuum");
   pairThenLines(items);
   pairBehindSaturation(items);
   testApart(items);

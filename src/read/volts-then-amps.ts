@@ -1,3 +1,4 @@
+import type { Context } from "./context.ts";
 import type { Draft } from "./draft.ts";
 import { type Item, itemKind } from "./item.ts";
 import { recast } from "./recast.ts";
@@ -63,4 +64,23 @@ export function ampsThenVolts(list: readonly Draft[]): void {
       draft.place = undefined;
     }
   });
+}
+
+/** Share by which the volts of one supply differ at most, well and badly. Common practice, no source. */
+const even = 0.04;
+
+/** "three ten three fifty three eighty" while the pump's vacuum is watched: nobody reads volts there, and nobody can tell what it is. */
+export function voltsInVacuum(
+  list: readonly Draft[],
+  items: readonly Item[],
+  { readings, testing }: Context,
+): void {
+  const vacuum = testing === "vacuum" || readings.at(-1)?.quantity === "vacuum";
+  if (!vacuum || items.some(({ kind }) => kind !== itemKind.number && kind !== itemKind.sign))
+    return;
+  const volts = list.filter((draft) => draft.quantity === "voltage" && !draft.ownUnit);
+  const values = volts.map(({ value }) => value);
+  // three of a supply lie close together
+  if (Math.max(...values) - Math.min(...values) <= even * Math.min(...values)) return;
+  for (const draft of volts) draft.question = "quantity";
 }

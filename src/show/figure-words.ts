@@ -88,5 +88,8 @@ function seriesFigures(reading: Reading): readonly string[] | undefined {
   const all = figuresIn(reading.said.replace(/(?<![a-z])m3(?![0-9])/gi, "m"));
   const end = all.lastIndexOf(reading.figure.number) + 1;
   const count = reading.series.length;
+  // "38 down from 47": where it began was told last
+  const backwards = count === 2 && all.length === 2 && all[0] === reading.figure.number;
+  if (backwards && all[0] !== all[1]) return [...all].reverse();
   return end < count ? undefined : all.slice(end - count, end);
 }

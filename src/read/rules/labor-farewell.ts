@@ -104,6 +104,13 @@ function isLead({ text, kind }: Item): boolean {
 /** Hours of a call that are told as a bare figure right behind the farewell, at most. Our choice, no source. */
 const mostHours = 5;
 
+/** "leaving 1.5", "left 2.25": said first, and right before its hours, so no rule for a going has taken it. */
+export function isParting(items: readonly Item[], i: number): boolean {
+  return (
+    i === 1 && /^(?:leaving|left)$/.test(items[0]?.text ?? "") && items[0]?.owner === undefined
+  );
+}
+
 /** "done, 1.5", "leaving. 2.25": quarters of an hour right behind a farewell, and nothing else. */
 export function behindFarewell(items: readonly Item[], i: number): boolean {
   const [bye, joint, item] = [items[i - 2], items[i - 1], items[i]];
@@ -112,7 +119,7 @@ export function behindFarewell(items: readonly Item[], i: number): boolean {
     return false;
   const quarters = /^\d{1,2}\.(?:25|5|75)$/.test(item.text) && item.value <= 16;
   // "leaving 1.5": no water and no air of a machine leaves at so few degrees
-  const parting = i === 1 && /^(?:leaving|left|done)$/.test(joint?.text ?? "");
+  const parting = isParting(items, i) || (i === 1 && joint?.text === "done");
   if (parting && quarters && item.value <= mostHours) return true;
   const farewells = bye?.owner === STATUS && farewell.has(statusOf(bye) ?? "");
   const parted = /^[,.]$/.test(joint?.text ?? "");

@@ -8,6 +8,7 @@ import {
   closing,
   elsewhere,
   farewell,
+  isParting,
   minutesBehind,
   minutesOfCall,
   opensWith,
@@ -164,6 +165,8 @@ export const laborRule: Rule = {
         return;
       }
       if (laborAlone(items, i) || behindFarewell(items, i)) {
+        if (isParting(items, i))
+          state(note, STATUS, [0, 1], { kind: "status", status: "left_site" });
         state(note, laborRule.name, [i, i + 1], { kind: "labor", hours: item.value });
         return;
       }

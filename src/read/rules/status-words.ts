@@ -1,7 +1,7 @@
 import { type Status, statuses } from "../../vocabulary.ts";
 import { endsClause, isStrongBreak } from "../breaks.ts";
 import { isErrand, isErrandWord, isSide } from "../errand.ts";
-import { type Item, isOneWord, itemKind } from "../item.ts";
+import { type Item, isOneWord, itemKind, wordsFrom } from "../item.ts";
 import type { Note } from "../note.ts";
 import { carries, signIndex, signName } from "../signs.ts";
 import { clockAt } from "../times.ts";
@@ -9,7 +9,6 @@ import { role } from "../word.ts";
 import { awaitsPart, thingCame } from "./awaited.ts";
 import { leadsToPart } from "./leads-to-part.ts";
 import { leavesPart, leavesThing } from "./leaves-thing.ts";
-import { textAt } from "./near.ts";
 import { notYet } from "./not-yet.ts";
 import { outOfPlace } from "./out-of-place.ts";
 import { placeDone, workDone } from "./place-status.ts";
@@ -226,8 +225,8 @@ export function isStatus(note: Note, i: number, status: Status): boolean {
     return false;
   if (status === "on_site" && (thingCame(items, i) || isStay(items, i, after))) return false;
   // "pulled in 60 feet of wire", "defrosted once while we were here"
-  if (status === "on_site" && next?.unit?.dimension === "length") return false;
-  if (status === "on_site" && /^(?:while|when|as)$/.test(textAt(items, i - 2))) return false;
+  const meanwhile = /\b(?:while|when|as|since)\b/.test(wordsFrom(items, i - 2, i));
+  if (status === "on_site" && (meanwhile || next?.unit?.dimension === "length")) return false;
   // "made it up again", "made it to 300": a joint, a pressure
   if (status === "on_site" && items[i]?.text === "made") {
     const on = items[after + 1];

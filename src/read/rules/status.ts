@@ -206,7 +206,10 @@ function clockOf(note: Note, seen: Seen, next: Seen | undefined): Clock | undefi
 function push(note: Note, seen: Seen, next: Seen | undefined): void {
   const { items, context } = note;
   const heard = clockOf(note, seen, next);
-  const later = seen.status === "no_access" && heard !== undefined && returnsAt(note, heard);
+  // "we're here til 5" is no arrival at five
+  const until = heard !== undefined && /^(?:til|till|until)$/.test(textAt(items, heard.from - 1));
+  const closed = seen.status === "no_access" || (seen.status === "on_site" && until);
+  const later = closed && heard !== undefined && returnsAt(note, heard);
   const clock = later ? undefined : heard;
   const span = clock === undefined ? lengthNear(items) : undefined;
   // "got here 8:10" at four in the afternoon is the morning's
