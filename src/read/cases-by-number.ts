@@ -1,7 +1,7 @@
 import { lookUp } from "./dictionary.ts";
 import { digitOf } from "./digit-pairs.ts";
+import { fresh, isGoods } from "./goods.ts";
 import { named } from "./legs-by-number.ts";
-import { fresh, isGoods } from "./spelled-tag.ts";
 import { isNumber, type Token, tokenKind } from "./token.ts";
 import { wordAt } from "./unsaid-token.ts";
 
@@ -103,7 +103,8 @@ function waresByNumber(tokens: readonly Token[], units: "us" | "si"): readonly T
   const below = (i: number): boolean =>
     /^(?:-|minus)$/.test(tokens[i]?.text ?? "") && isNumber(tokens[i + 1]);
   const figures = tokens.filter(isNumber).length;
-  return tokens.map((token, i) => {
+  const kinds = new Set(tokens.filter(holdsWares).map(({ text }) => text));
+  return tokens.flatMap((token, i) => {
     const value = numberOf(tokens[i + 1]);
     const next = tokens[i + 2];
     const isCase = holdsWares(token) && value >= 1 && value <= mostOfKind;
@@ -111,7 +112,11 @@ function waresByNumber(tokens: readonly Token[], units: "us" | "si"): readonly T
     const said = howItIs.test(next?.text ?? "") && tokens.slice(i + 3, i + 5).some(isNumber);
     const named = figures > 1 && fresh.test(token.text) && isCaseNumber(next, units);
     const told = isNumber(next) || said || named || below(i + 2);
-    return isCase && told ? { ...token, text: "case", word: lookUp("case") } : token;
+    if (isCase && told) return [{ ...token, text: "case", word: lookUp("case") }];
+    // "dairy 1 41 meat 1 34": of cases of several kinds each has its figure right behind its number
+    const last = tokens[i - 1];
+    const own = last !== undefined && holdsWares(last) && kinds.size > 1 && isNumber(tokens[i + 1]);
+    return own && isNumber(token) ? [token, wordAt(token.to, "is")] : [token];
   });
 }
 

@@ -1,7 +1,7 @@
 import type { Draft } from "./draft.ts";
+import { isGoods } from "./goods.ts";
 import { type Item, itemKind } from "./item.ts";
 import { nextOfKind } from "./next-of-kind.ts";
-import { isGoods } from "./spelled-tag.ts";
 
 /** "87 megohms. recovered 14.6 lb out of circuit B": where a weight went says nothing of another sentence. */
 function reaches(end: Draft, draft: Draft): boolean {

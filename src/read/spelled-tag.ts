@@ -1,5 +1,6 @@
 import { dashedTag } from "./dashed-tag.ts";
 import { lookUp } from "./dictionary.ts";
+import { fresh, isGoods } from "./goods.ts";
 import type { Building } from "./items.ts";
 import { ordinalAt } from "./ordinal.ts";
 import type { SubjectSaid } from "./subject-name.ts";
@@ -71,16 +72,22 @@ function numberedCase(build: Building, i: number): SubjectSaid | undefined {
   const unit = plainUnitAt(build, figure + 1)?.unit;
   if (unit !== undefined && unit.dimension !== "temperature") return undefined;
   const label = { place: "box", hint: "temperature" } as const;
-  return { name: `case ${name}`, end: at + 2, label, aside: false };
+  return { name: `${kindOfCase(build, at)} ${name}`, end: at + 2, label, aside: false };
+}
+
+/** "dairy 1 41 meat 1 34": where two kinds of goods have a case of that number, it goes by its goods. */
+function kindOfCase({ tokens, typed }: Building, at: number): string {
+  const goodsOf = (i: number): string => typed.slice(tokens[i]?.from, tokens[i]?.to).toLowerCase();
+  const number = tokens[at + 1]?.text;
+  const others = tokens.some(
+    ({ text }, i) =>
+      text === "case" && tokens[i + 1]?.text === number && goodsOf(i) !== goodsOf(at),
+  );
+  return others && isGoods(goodsOf(at)) ? `${goodsOf(at)} case` : "case";
 }
 
 /** F: fresh goods lie warmer, so a lower figure is the number of their case. Common practice, no source. */
 const coldestFresh = 20;
-/** What lies in a case that is kept above freezing. */
-export const fresh = /^(?:dairy|meat|produce|deli|fish|seafood|bakery|beer|cheese|poultry)$/;
-/** "produce", "frozen": what lies in a case. */
-export const isGoods = (text: string): boolean =>
-  text === "frozen" || text === "icecream" || fresh.test(text);
 /** Words behind a figure that say how cold it is and when, and nothing of a case by that number. */
 const ofDegrees =
   /^(?:deg|degs|degree|degrees|f|c|celsius|fahrenheit|below|minus|above|now|today|again|still|and|n|but|when|this|since|by|before|after|until|then|so)$/;

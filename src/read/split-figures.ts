@@ -1,3 +1,4 @@
+import { isGoods } from "./goods.ts";
 import { type Token, tokenKind } from "./token.ts";
 
 /**
@@ -52,6 +53,8 @@ function mayJoin(tokens: readonly Token[], i: number): boolean {
     return false;
   if (behind?.word?.unit?.dimension === "time" || behind?.word?.number !== undefined) return false;
   if (before?.kind === tokenKind.number) return isDigit(before) && names(tokens, i - 2);
+  // "dairy 1 41 meat 1 34": the number of a case, and then how warm it is
+  if (isGoods(before?.text ?? "")) return false;
   return !names(tokens, i - 1) || before?.text === "head";
 }
 
