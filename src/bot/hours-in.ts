@@ -21,8 +21,12 @@ const hourAnd = new RegExp(
   "i",
 );
 /** Everybody, or every job, took as long: what one of them took is told. */
-const apiece =
-  /\s*,?\s*(?:(?:on|for|at) )?(?:each|apiece|per (?:man|guy|unit|job))(?: one)?\s*[.!]?\s*$/i;
+const apiece = /(?:(?:on|for|at) )?\b(?:each|apiece|per (?:man|guy|unit|job))(?: one)?[\s.!]*$/i;
+
+function withoutEach(text: string): string {
+  const rest = text.replace(apiece, "").trimEnd();
+  return rest.endsWith(",") ? rest.slice(0, -1) : rest;
+}
 
 const told = new RegExp(String.raw`^\s*${led}${figures}${unit}\s*[.!]?\s*$`, "i");
 const toldBare = new RegExp(String.raw`^\s*${led}${figures}\s*[.!]?\s*$`, "i");
@@ -40,7 +44,7 @@ function inFigures([, whole, said = ""]: RegExpExecArray): number | undefined {
  * "3 and a quarter" and "2.5" too.
  */
 export function hoursIn(whole: string, asked = false): number | undefined {
-  const text = whole.replace(apiece, "");
+  const text = apiece.test(whole) ? withoutEach(whole) : whole;
   const spokenHours = inWords.exec(text);
   const hours =
     spokenHours !== null && (asked || spokenHours[3] !== undefined)

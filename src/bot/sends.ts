@@ -8,6 +8,9 @@ import { namesSite } from "./names-site.ts";
 import { namesOf, personSaid } from "./people.ts";
 import { jobAt } from "./rest.ts";
 
+/** Letters of such an order at most. Our choice, no source. */
+const longest = 160;
+
 const takes =
   /^\s*(?:(?:ok|okay|hey|so|change of plan)[\s,.:-]+)*@?(\p{L}[\p{L}'-]+)[\s,:-]+(?:(?:you|please|pls|can you|could you|go|will you)\s+)*(?:take over|takes over|take|takes|has|have|cover|covers|handle|pick up)\s+(.{2,40}?)\s*(?:now|from here|please|pls)?[.!?]*\s*$/iu;
 const gives =
@@ -20,7 +23,7 @@ const thisOne =
  * told to do there is talk.
  */
 export function planSending(memory: Memory, message: Message): Plan | undefined {
-  if (message.role === "tech") return undefined;
+  if (message.role === "tech" || message.text.length > longest) return undefined;
   const taken = takes.exec(message.text);
   const given = gives.exec(message.text);
   const name = taken?.[1] ?? given?.[2];

@@ -8,6 +8,9 @@ import type { Memory } from "./memory.ts";
 const yes =
   /^\s*(?:yes|yep|yeah|yup|ya|sure did|we did|i did|did (?:it|that|them))\b(?!.*\b(?:but not|not yet|tomorrow|will|gonna|going to)\b)/i;
 
+/** Letters of a question of a deed at most. Our choice, no source. */
+const longest = 200;
+
 /**
  * "Was the filter changed?", and then "yes 2 16x25s": what the desk asked of is done by the word of who did it.
  */
@@ -19,6 +22,7 @@ export function withYes(understood: Understood, message: Placed, memory: Memory)
   const asked = lastBefore(memory, message);
   if (asked === undefined || asked.role === "tech" || asked.person === message.person)
     return understood;
+  if (asked.text.length > longest) return understood;
   const context: Context = startContext(memory.settings.units, at);
   const told = read(asked.text.replace(/\?+\s*$/, ""), context);
   const isQuestion = withAsked(told, asked).statements.some(
