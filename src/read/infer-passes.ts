@@ -7,7 +7,7 @@ import { byProbe } from "./by-probe.ts";
 import { cableAlone } from "./cable-alone.ts";
 import { degreesOver } from "./degrees-over.ts";
 import { draftPort } from "./draft-port.ts";
-import { drawsAmps } from "./draws-amps.ts";
+import { drawsAmps, farFromSize } from "./draws-amps.ts";
 import { evapCond } from "./evap-cond.ts";
 import { fallsAtStart } from "./falls-at-start.ts";
 import { groundAtPins } from "./ground-at-pins.ts";
@@ -80,6 +80,10 @@ export const bySaying = passes(
   {
     look: ({ drafts, items }) => drawsAmps(drafts, items),
     heads: "pulls|draws|pulling|drawing|pulled|drew",
+  },
+  {
+    look: ({ drafts, items, context }) => farFromSize(drafts, items, context),
+    heads: "new|replaced|swapped",
   },
   { look: ({ drafts, items, context }) => boxVolts(drafts, items, context), heads: "box" },
   { look: ({ drafts, context }) => lineTooHot(drafts, context.units) },

@@ -5,7 +5,7 @@ const bye =
 const hours = String.raw`(\d*\.?\d+)( ?(?:h|hrs?|hours?))?`;
 const unit = String.raw`(?:the )?(?:(?:rtu|ahu|unit|ou|odu|cu|rack|chiller|hp|boiler|job)[- ]?\d{0,3}|\d{1,2}|(?:first|second|other|last)(?: (?:one|unit))?|it|that)`;
 const told = new RegExp(
-  String.raw`(?:^|[.,;] ?|\n|\b(?:hours|hrs|labor|time)[: ]+)${hours} on ${unit}(?:(?:,| and|, and|;| n) ${hours} on ${unit})?[.! ]*$`,
+  String.raw`(?:^|[.,;] ?|\n|\b(?:hours|hrs|labor|time)[: ]+)${hours} on ${unit}(?:(?:,| and|, and|;| n)? ${hours} on ${unit})?(?:[.,;!]? (?:and )?(?:leaving|done|all done|left|heading out|out))?[.! ]*$`,
 );
 /** Letters of a message; what is longer is no word of farewell. */
 const longest = 400;
@@ -20,8 +20,10 @@ const isHours = (said: string): boolean =>
 function hoursTold(plain: string): RegExpExecArray | undefined {
   const match = plain.length > longest ? null : told.exec(plain);
   if (match === null) return undefined;
-  const led = plain.slice(0, match.index + match[0].indexOf(match[1] ?? ""));
-  return bye.test(led) ? match : undefined;
+  // a farewell before the hours or behind them
+  const at = match.index + match[0].indexOf(match[1] ?? "");
+  const around = `${plain.slice(0, at)} ${plain.slice(plain.lastIndexOf(" on ") + " on ".length)}`;
+  return bye.test(around) ? match : undefined;
 }
 
 /** "leaving. 1.75 on rtu 1 and .5 on 2": how long he was at each, in quarters of an hour. */

@@ -56,6 +56,7 @@ const places: readonly Row[] = [
     "shell|shl|shell temp|shell temperature|dome|comp body|compressor shell|shell tmp|comp shell|compressor body|dome temp|can temp|comp dome|shells|shell is|body temp|housing|compressor dome|casing|housing temp|casing temp",
     { place: "shell", hint: "temperature" },
   ],
+  ["hot to the touch|hot to touch|too hot to touch", { hint: "temperature" }],
   [
     "winding temp|winding temperature|windings temp|wdg temp|windings temperature|motor temp|motor temperature|stator temp|winding tmp|motor rtds|winding rtds|motor rtd|winding rtd|stator rtd|stator rtds",
     { place: "shell", hint: "temperature" },
