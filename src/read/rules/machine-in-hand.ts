@@ -35,20 +35,35 @@ function pointNamed(items: readonly Item[]): number {
   return one && !machine ? (named[0] ?? -1) : -1;
 }
 
+const goes = /^(?:going|moving|over|switching|hopping|headed|heading|on|now)$/;
+
+/** "rtu2 good. going to hp4", "done with rtu2 moving to hp4": of two that are named the one that is turned to; -1 for none. */
+function turnedTo(items: readonly Item[]): number {
+  const at = items.findLastIndex(
+    ({ kind, subject }) => kind === itemKind.subject && subject !== "",
+  );
+  // "going to" is one item
+  const to = /^(?:to|onto|on)$/.test(items[at - 1]?.text ?? "") ? at - 2 : at - 1;
+  return at > 2 && goes.test(items[to]?.text ?? "") ? at : -1;
+}
+
 /** "moving to circuit 2", "on comp B now", "comp 2" alone: the values come in the next message. */
 export const machineInHand: Rule = {
   name: "<turns to> <machine>",
   apply: (note) => {
     const { items } = note;
     if (note.readings.length > 0 || note.ask.length > 0 || items.length > WORDS) return;
-    if (items.some(({ text }) => /^(?:done|finished|through|leaving|left)$/.test(text))) return;
+    const second = turnedTo(items);
+    const over = items.some(({ text }) => /^(?:done|finished|through|leaving|left)$/.test(text));
+    if (over && second < 0) return;
     if (note.holds.mark || note.holds.undo) return;
     const test = announces(note);
     const figures = items.some(
       ({ kind, owner }) => kind === itemKind.number && owner === undefined,
     );
     if (note.holds.number && (!test || figures)) return;
-    if (note.statements.some((one) => one.kind !== "note" && one.kind !== "action")) return;
+    const told = note.statements.some(({ kind }) => kind !== "note" && kind !== "action");
+    if (told && second < 0) return;
     const point = pointNamed(items);
     if (point >= 0 && items.some((item) => turns.test(item.text))) {
       const about = `${AT_POINT}${items[point]?.points?.[0]?.[0] ?? ""}`;
@@ -60,11 +75,12 @@ export const machineInHand: Rule = {
         ? [i]
         : [],
     );
-    const [at] = named;
+    const at = named.length > 1 && second >= 0 ? second : named[0];
     const subject = items[at ?? -1]?.subject;
-    if (at === undefined || named.length !== 1 || subject === undefined) return;
+    if (at === undefined || subject === undefined) return;
+    if (named.length !== 1 && at !== second) return;
     if (items[at]?.owner !== undefined) return;
-    if (!test && !items.some((item) => turns.test(item.text))) {
+    if (!test && at !== second && !items.some((item) => turns.test(item.text))) {
       // a name alone answers what was asked, where something was
       if (note.context.open !== undefined || !isAlone(items, at)) return;
     }
