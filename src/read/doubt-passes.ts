@@ -22,9 +22,11 @@ import { lineOfGauge, lineOfGauges } from "./line-of-gauge.ts";
 import { behindLowHead, boxTwice } from "./low-head.ts";
 import { lowThenHigh } from "./low-then-high.ts";
 import { tooManyGigs } from "./megs-or-gigs.ts";
+import { numberedRow } from "./numbered-row.ts";
 import { passes } from "./pass.ts";
 import { poundsAgain } from "./pounds-again.ts";
 import { question } from "./question.ts";
+import { rowBeforePlace } from "./row-before-place.ts";
 import { busAgain } from "./two-states.ts";
 import { twoUnits } from "./two-units.ts";
 import { ampsThenVolts, voltsInVacuum, voltsThenAmps } from "./volts-then-amps.ts";
@@ -46,6 +48,8 @@ export const doubts = passes(
   { look: ({ drafts }) => enteringBulb(drafts) },
   { look: ({ drafts, items }) => degreesThen(drafts, items) },
   { look: ({ drafts, items, context }) => airOrWater(drafts, items, context) },
+  { look: ({ drafts, items }) => numberedRow(drafts, items), several: true },
+  { look: ({ drafts, items }) => rowBeforePlace(drafts, items), several: true },
   { look: ({ drafts }) => ampsThenVolts(drafts), several: true },
   { look: ({ drafts, items, context }) => voltsInVacuum(drafts, items, context) },
   {

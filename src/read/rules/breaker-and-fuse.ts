@@ -3,6 +3,7 @@ import { type Note, type Rule, state } from "../note.ts";
 import { role } from "../word.ts";
 import { freeNumber, textAt, wordBefore, wordBehind } from "./near.ts";
 import { poles, readThenNext, rowEnd, tellsOwn } from "./row-of-sizes.ts";
+import { isAmpsSize } from "./size-words.ts";
 
 const gear: ReadonlySet<string> = new Set([
   "breaker",
@@ -129,8 +130,7 @@ export const breakers: Rule = {
     const { items } = note;
     items.forEach((item, i) => {
       if (!freeNumber(item)) return;
-      const amps =
-        item.unit?.dimension === "current" && Number.isInteger(item.value * 2) && item.value > 0;
+      const amps = item.unit?.dimension === "current" && isAmpsSize(item.value);
       const volts = item.unit?.dimension === "voltage" && Number.isInteger(item.value);
       const bare = item.unit === undefined && Number.isInteger(item.value);
       if ((!amps && !volts && !bare) || readThenNext(items, i, note.plain)) return;

@@ -190,7 +190,9 @@ function codesBefore(note: Note, i: number): void {
     if (
       code === undefined ||
       !/^[A-Z]{1,2}-?\d{1,3}$/.test(code.value) ||
-      items[start]?.kind === itemKind.points
+      items[start]?.kind === itemKind.points ||
+      // "bb-3 has 230v but no lights on the board": a box by its tag, of which something was read
+      items.slice(code.end, at + 1).some(({ unit }) => unit !== undefined)
     )
       continue;
     add(note, start, code, start);

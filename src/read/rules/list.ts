@@ -72,6 +72,7 @@ import { questions } from "./question.ts";
 import { relayPins } from "./relay-pins.ts";
 import { roomFirst } from "./room-first.ts";
 import { roomLists } from "./room-list.ts";
+import { roomsAtAir } from "./rooms-at-air.ts";
 import { roomsNow } from "./rooms-now.ts";
 import { roomsOut } from "./rooms-out.ts";
 import { roomsWell } from "./rooms-well.ts";
@@ -146,6 +147,7 @@ export const asides: readonly Rule[] = [
   colonRows,
   numberedHeads,
   numberedRooms,
+  roomsAtAir,
   numberAsName,
   numberFirst,
   coilsByNumber,

@@ -16,7 +16,7 @@ export const forms: readonly (readonly [question: QuestionName, form: RegExp, ba
   ["parts", partAsked, /^(?:parts|open parts)$/],
   [
     "parts",
-    /^(?:what(?:'?s| is| parts are| parts is)? (?:still )?(?:needed|needs ordering) (?:for|at|on)|what parts (?:are )?(?:for|at)|what do (?:i|we) (?:still )?need (?:for|at)(?! (?:it|this|that)\b)) .{2,30}$/,
+    /^(?:what(?:'?s| is| parts are| parts is)? (?:still )?(?:needed|needs ordering) (?:for|at|on)|what parts (?:are )?(?:for|at)|what do (?:i|we) (?:still )?need (?:for|at)(?! (?:it|this|that)\b)) .{2,30}$|^what'?s (?!it\b|that\b|this\b|he\b|she\b)[a-z]+ (?:still )?waiting (?:on|for)$/,
     /^what'?s (?:still )?needed$/,
   ],
   [

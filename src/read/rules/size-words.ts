@@ -220,3 +220,10 @@ export function oilGrade(items: readonly Item[], i: number): boolean {
   const tested = items.some(({ unit }) => unit?.dimension === "resistance");
   return grades.has(items[i]?.value ?? 0) && !tested;
 }
+
+/** A; sizes of miniature fuses that are no halves. Source: IEC 60127, from memory. */
+const miniature: ReadonlySet<number> = new Set([0.315, 0.63, 0.8, 1.25, 1.6, 3.15, 6.3]);
+
+/** Amps that a fuse or a breaker has for a size: halves, and the sizes of miniature fuses. */
+export const isAmpsSize = (value: number): boolean =>
+  value > 0 && (Number.isInteger(value * 2) || miniature.has(value));

@@ -74,7 +74,7 @@ const places: readonly Row[] = [
     { place: "return_air", hint: "temperature" },
   ],
   [
-    "supp|supp air|supp temp|da|lvg air|lvg air temp|supply air|outlet air|outlet air temp|sa|sup|supply temp|supply air temp|sup air|supply air temperature|leaving air|leaving air temp|lat|discharge air|discharge air temp|dat|supply tmp|sa temp|splt air|supply temperature|supply duct|air out|sup temp|supply|plenum|supply plenum|s a|supply register|vent temp|supply air's|discharge air temperature|supply grille|off the grille|off the grilles|at the grille|at the grilles|off the register|at the register|off the diffuser|at the diffuser|dis air|disch air|air off|air off temp|air off coil|off coil|off coil temp|off the coil|air leaving",
+    "supp|supp air|supp temp|da|lvg air|lvg air temp|supply air|outlet air|outlet air temp|sa|sup|supply temp|supply air temp|sup air|supply air temperature|leaving air|leaving air temp|lat|discharge air|discharge air temp|dat|supply tmp|sa temp|splt air|supply temperature|supply duct|air out|sup temp|supply|plenum|supply plenum|s a|supply register|vent temp|supply air's|discharge air temperature|supply grille|off the grille|out of the grille|out of the grilles|out the grille|off the grilles|at the grille|at the grilles|off the register|at the register|off the diffuser|at the diffuser|dis air|disch air|air off|air off temp|air off coil|off coil|off coil temp|off the coil|air leaving",
     { place: "supply_air", hint: "temperature" },
   ],
   [
