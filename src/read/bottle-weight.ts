@@ -12,7 +12,7 @@ const weights: Readonly<Record<UnitHabit, readonly [number, number]>> = {
 /** So many cylinders are told apart by their numbers at most. Our choice, no source. */
 const mostBottles = 12;
 const bottle =
-  /\b(?:bottle|jug|cylinder|drum)(?: '?s)?((?: is| says| reads| shows| was| weighs| sits| now| down| to| at)*)(?: [\d.]+ now)?$/;
+  /\b(?:bottle|jug|cylinder|drum)(?: '?s)?((?: \d{1,2}(?= ))?(?: is| starts?| start(?:ed|ing)?| begins| says| reads| shows| was| weighs| sits| now| down| to| at)*)(?: [\d.]+ now)?$/;
 const nitrogen = /\b(?:n2|nitro\w*|oxygen|o2|acetylene)\b/;
 
 /** "bottle says 10.4", "jug's at 18.2", "bottle 21.6 now 18.2": what the scale shows, no amps and no pressure. */
@@ -34,6 +34,20 @@ export function bottleWeight(
     if (match[1] === "" && Number.isInteger(draft.value) && draft.value <= mostBottles) continue;
     takeFor(draft, "mass", units === "si" ? "kg" : "lb");
     draft.action = undefined;
+  }
+}
+
+const numbered =
+  /\b(?:bottle|jug|cylinder|drum)(?: \d{1,2})?(?: is| starts?| started| begins| says| reads| weighs| sits| now| down| to| at)*$/;
+
+/** "42 lb in, bottle 1 16.2 bottle 2 at 9.8": what each bottle stands at, and no gas that went in. */
+export function ownWeight(drafts: readonly Draft[], items: readonly Item[]): void {
+  for (const draft of drafts) {
+    if (draft.quantity !== "mass" || draft.action === undefined || draft.ownUnit) continue;
+    const words = wordsFrom(items, Math.max(0, draft.index - 5), draft.index);
+    // "2nd bottle +2.3" went in
+    const plus = items[draft.index]?.text.startsWith("+") || items[draft.index - 1]?.text === "+";
+    if (!plus && numbered.test(words)) draft.action = undefined;
   }
 }
 

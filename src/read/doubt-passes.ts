@@ -1,6 +1,7 @@
 import { acrossBreaks } from "./across-breaks.ts";
 import { airOrWater } from "./air-or-water.ts";
 import { anotherOne } from "./another-one.ts";
+import { ownWeight } from "./bottle-weight.ts";
 import { busOnce } from "./bus-once.ts";
 import { byOdds } from "./by-odds.ts";
 import { degreesThen } from "./degrees-then.ts";
@@ -48,6 +49,10 @@ export const doubts = passes(
   { look: ({ drafts }) => enteringBulb(drafts) },
   { look: ({ drafts, items }) => degreesThen(drafts, items) },
   { look: ({ drafts, items, context }) => airOrWater(drafts, items, context) },
+  {
+    look: ({ drafts, items }) => ownWeight(drafts, items),
+    heads: "bottle|jug|cylinder|drum",
+  },
   { look: ({ drafts, items }) => numberedRow(drafts, items), several: true },
   { look: ({ drafts, items }) => rowBeforePlace(drafts, items), several: true },
   { look: ({ drafts }) => ampsThenVolts(drafts), several: true },
