@@ -374,6 +374,9 @@ export const mayComeOff = "may come off";
 /** "morning all. New job: …": a greeting ahead of what is said, as the source of a regular expression for its beginning. */
 export const greetingAhead = String.raw`(?:(?:good )?(?:morning|mornin|afternoon|evening|hi|hey|hello|ok|okay|all right|alright)(?: (?:all|everyone|everybody|team|guys|folks|crew|gang|people|again))?[\s,.!:-]+)?`;
 
+/** "Marek: Tamarack Grocer, …": whose a job is stands before a site of several words. */
+export const whoseJob = /^@?(\p{Lu}[\p{L}'-]+):\s*(?=\p{Lu}[\p{L}'-]+ \p{Lu})/u;
+
 /** What the note of a message that turns to a machine is about, ahead of that machine's name. */
 export const IN_HAND = "in hand ";
 

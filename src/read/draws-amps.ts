@@ -7,17 +7,26 @@ import { takeFor } from "./recast.ts";
 const draws = /^(?:pulls|draws|pulling|drawing|pulled|drew)$/;
 const also = /^(?:about|around|like|only|just|now|at)$/;
 
+/** No unit, no plate and nothing beyond range: it may be amps. */
+const isFree = ({ unit, over, rating }: Draft): boolean =>
+  unit === undefined && !over && rating === undefined;
+
+function isCapBefore(items: readonly Item[], at: number): boolean {
+  return items.slice(0, Math.max(0, at)).some(({ label }) => label?.quantity === "capacitance");
+}
+
+function asAmps(draft: Draft): void {
+  takeFor(draft, "current", "A");
+  draft.place = undefined;
+}
+
 /** "put a new cap in, fan 3 pulls 2.4": what a motor draws with its capacitor are amps. */
 export function drawsAmps(list: readonly Draft[], items: readonly Item[]): void {
   for (const draft of list) {
-    if (draft.unit !== undefined || draft.over || draft.rating !== undefined) continue;
-    if (items[draft.index]?.kind !== itemKind.number) continue;
+    if (!isFree(draft) || items[draft.index]?.kind !== itemKind.number) continue;
     const at = also.test(items[draft.index - 1]?.text ?? "") ? draft.index - 2 : draft.index - 1;
     if (!draws.test(items[at]?.text ?? "")) continue;
-    const cap = items.findLastIndex(({ label }, i) => i < at && label?.quantity === "capacitance");
-    if (cap < 0 || isParted(items, at, draft.index)) continue;
-    takeFor(draft, "current", "A");
-    draft.place = undefined;
+    if (isCapBefore(items, at) && !isParted(items, at, draft.index)) asAmps(draft);
   }
 }
 
@@ -37,14 +46,12 @@ export function farFromSize(
   if (size === undefined || !items.some(({ text }) => /^(?:new|replaced|swapped)$/.test(text)))
     return;
   for (const draft of list) {
-    if (draft.unit !== undefined || draft.over || draft.rating !== undefined) continue;
+    if (!isFree(draft)) continue;
     const before = items[draft.index - 1];
     const motor =
       motors.test(before?.text ?? "") || /^(?:fan|motor|pump|comp)/.test(before?.subject ?? "");
-    const cap = items.some(({ label }, i) => i < draft.index && label?.quantity === "capacitance");
     const off = Math.abs(draft.value / Number(size.figure.number) - 1);
-    if (!motor || !cap || off <= offSize || off > 20) continue;
-    takeFor(draft, "current", "A");
-    draft.place = undefined;
+    const far = off > offSize && off <= 20;
+    if (motor && far && isCapBefore(items, draft.index)) asAmps(draft);
   }
 }

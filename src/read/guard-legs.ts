@@ -1,4 +1,5 @@
 import type { Draft } from "./draft.ts";
+import { isLineVolts } from "./line-volts.ts";
 import { recast } from "./recast.ts";
 
 /** Amps at most that a bare figure of a leg can mean: supplies begin above; common practice, no source. */
@@ -9,7 +10,7 @@ export function beyondJunction(drafts: readonly Draft[]): void {
   for (const draft of drafts) {
     if (draft.quantity !== "diode_drop" || draft.ownUnit || draft.over) continue;
     if (Math.abs(draft.value) < 5) continue;
-    if (draft.value >= 90 && draft.value <= 700 && draft.points !== undefined) {
+    if (isLineVolts(draft.value) && draft.points !== undefined) {
       draft.quantity = "voltage";
       draft.named = "voltage";
       draft.assumedQuantity = true;

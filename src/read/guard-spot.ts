@@ -2,6 +2,7 @@ import type { UnitHabit } from "../model.ts";
 import type { Context } from "./context.ts";
 import type { Draft } from "./draft.ts";
 import { type Item, itemKind } from "./item.ts";
+import { lineVolts } from "./line-volts.ts";
 import { recast } from "./recast.ts";
 
 /** Two pressures at one spot of one moment lie closer than this; farther apart one is something else. */
@@ -98,13 +99,10 @@ export function numberedBox(list: readonly Draft[], items: readonly Item[]): voi
   });
 }
 
-/** V; no supply between lines has less. Common practice, no source. */
-const leastLine = 90;
-
 /** "sensor 8.2k, chart says 9.9k at 40. line is 41": a pipe's degrees, no volts of a supply. */
 export function coldLine(list: readonly Draft[], items: readonly Item[], units: UnitHabit): void {
   for (const draft of list) {
-    if (draft.quantity !== "voltage" || draft.ownUnit || draft.value >= leastLine) continue;
+    if (draft.quantity !== "voltage" || draft.ownUnit || draft.value >= lineVolts.least) continue;
     const is = /^(?:is|at|was|now)$/.test(items[draft.index - 1]?.text ?? "");
     const line = items[is ? draft.index - 2 : draft.index - 1];
     if (line?.text !== "line" || line.to - line.from > "line".length) continue;

@@ -10,12 +10,10 @@ function ofMotor(draft: Draft, unit: string): boolean {
 }
 
 function lastLike(context: Context, draft: Draft): Context["readings"][number] | undefined {
-  for (let i = context.readings.length - 1; i >= 0; i--) {
-    const reading = context.readings[i];
-    if (reading?.quantity !== draft.quantity || reading?.figure.unit === "") continue;
-    if (reading !== undefined && !ofMotor(draft, reading.figure.unit)) return reading;
-  }
-  return undefined;
+  return context.readings.findLast(
+    ({ quantity, figure }) =>
+      quantity === draft.quantity && figure.unit !== "" && !ofMotor(draft, figure.unit),
+  );
 }
 
 const metric = /^(?:bar|mbar|kPa|MPa)/;

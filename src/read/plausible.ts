@@ -2,6 +2,7 @@ import type { Context } from "./context.ts";
 import type { Draft } from "./draft.ts";
 import { type Item, wordsFrom } from "./item.ts";
 import { unitCalled } from "./kinds.ts";
+import { isLineVolts } from "./line-volts.ts";
 import { between } from "./relate.ts";
 import type { Setting } from "./settle.ts";
 import { isPair } from "./shape.ts";
@@ -265,7 +266,7 @@ export function byPlausibility(draft: Draft): void {
     pair.every((point) => /^(?:[CSRTUVW]|T\d|lead \d)$/.test(point));
   // "R-S 481 S-T 479": the legs of a supply by their letters
   const lettered = pair.every((point) => /^[RST]$/.test(point));
-  if ((legs || lettered) && draft.value >= 90 && draft.value <= 700) draft.quantity = "voltage";
+  if ((legs || lettered) && isLineVolts(draft.value)) draft.quantity = "voltage";
   else if (draft.quantity === undefined && pins && draft.value < 60)
     draft.quantity = "winding_resistance";
   if (draft.quantity !== undefined) draft.assumedQuantity = true;

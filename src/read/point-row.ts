@@ -1,5 +1,6 @@
 import { itemKind } from "./item.ts";
 import type { Building } from "./items.ts";
+import { isLineVolts } from "./line-volts.ts";
 import type { Point } from "./point-words.ts";
 import { tokenKind } from "./token.ts";
 import { role } from "./word.ts";
@@ -104,7 +105,7 @@ export function acrossLegs(build: Building, i: number): boolean {
   const before = build.items[build.items.length - 1];
   const value = build.items[build.items.length - 2];
   if (!/^(?:across|between|btwn)$/.test(before?.text ?? "")) return false;
-  if (value?.kind !== itemKind.number || value.value < 90 || value.value > 700) return false;
+  if (value?.kind !== itemKind.number || !isLineVolts(value.value)) return false;
   if (value.unit !== undefined && value.unit.dimension !== "voltage") return false;
   return (
     /^(?:and|&|to|n|\/)$/.test(build.tokens[i + 1]?.text ?? "") &&

@@ -2,6 +2,7 @@ import type { ObservationName } from "../vocabulary.ts";
 
 /** Words of a note that runs a test: "no defrost" is then a condition that it was taken in. */
 const settledRun = /\b(?:forced|test (?:run|mode|operation)|settled|steady|oil return)\b/i;
+const burns = /\b(?:burners?|igniters?|ignitors?|inducer|flame|pilot|furnace|boiler|gas valve)\b/i;
 const asked =
   /\b(?:ask(?:s|ed|ing)?|wonder\w*|wants? to know|curious)\b[^.]{0,12}\b(?:if|whether)\b/i;
 
@@ -51,8 +52,12 @@ export function saidOtherwise(name: ObservationName, said: string, text: string)
   // "running flat out"
   if (name === "holding_steady") return /\bflat$/i.test(said) && /\bflat out\b/i.test(text);
   if (name === "water_inside") return /wet bulb/i.test(said);
-  // "customer asks if it's low on gas"
-  if (name === "low_charge_said") return asked.test(text);
+  // "customer asks if it's low on gas", "igniter glows no gas": what would burn
+  if (name === "low_charge_said")
+    return (
+      asked.test(text) ||
+      (/\b(?:no|low on|out of|short o[nf]) gas\b/i.test(text) && burns.test(text))
+    );
   // "off but blowing cold" is the complaint
   if (name === "cooling_again") return coldUnasked.test(text);
   // "nothing defrosting: 341 psi on the liquid"

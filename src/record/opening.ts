@@ -1,5 +1,5 @@
 import type { Message, Statement } from "../model.ts";
-import { greetingAhead } from "../vocabulary.ts";
+import { greetingAhead, whoseJob } from "../vocabulary.ts";
 import type { Opening } from "./entry.ts";
 import { namesIn, plainTag, sameWord, type World, wordsOf } from "./names.ts";
 import { opensLater } from "./opens-later.ts";
@@ -11,8 +11,6 @@ const opener = new RegExp(
 );
 /** "site: Smith & Sons": the field's name is no part of it. */
 const label = /^(?:site|place|location|address|customer|account)\s*[:=-]\s*/i;
-/** "Marek: Tamarack Grocer, …": whose it is stands before a site of several words. */
-const whose = /^@?\p{Lu}[\p{L}'-]+:\s*(?=\p{Lu}[\p{L}'-]+ \p{Lu})/u;
 const tagPattern = /\b[A-Z]{1,5}[- ]?\d{1,3}[A-Z]?\b/g;
 
 /** Whether a message opens a job by its first words. */
@@ -29,7 +27,7 @@ export function openingFrom(
   statement: Extract<Statement, { kind: "open_job" }> | undefined,
   world: World & { readonly people: readonly string[] },
 ): Opening {
-  const body = message.text.replace(opener, "").replace(label, "").replace(whose, "");
+  const body = message.text.replace(opener, "").replace(label, "").replace(whoseJob, "");
   const { head, rest } = splitOpening(body);
   // the place stands in front; "Sorrel after Hazelport" names another job's
   const named = namesIn(head, world);

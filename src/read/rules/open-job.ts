@@ -1,4 +1,4 @@
-import { greetingAhead } from "../../vocabulary.ts";
+import { greetingAhead, whoseJob } from "../../vocabulary.ts";
 import { itemKind } from "../item.ts";
 import type { Note, Rule } from "../note.ts";
 
@@ -76,17 +76,13 @@ function assignedIn(text: string): { readonly name: string; readonly from: numbe
 /** "… Hall condensing unit six": what kind of unit it is goes with it, not with the site. */
 const kindOfUnit = /\s+(condensing|outdoor|indoor|packaged|package|make-?up air|air handling)$/i;
 
-const forName = /^(@?\p{Lu}[\p{L}'-]+):\s*(?=\p{Lu}[\p{L}'-]+ \p{Lu})/u;
-
 /** "Job for Marek: Tamarack Grocer, …", "new job Olaf: Brickyard Lofts RTU-5": whose it is stands before the colon, a site of several words behind it. */
 function forWhom(
   text: string,
   head: number,
 ): { readonly name: string; readonly to: number } | undefined {
-  const said = forName.exec(text.slice(head));
-  return said?.[1] === undefined
-    ? undefined
-    : { name: said[1].replace("@", ""), to: head + said[0].length };
+  const said = whoseJob.exec(text.slice(head));
+  return said?.[1] === undefined ? undefined : { name: said[1], to: head + said[0].length };
 }
 
 const placeOf = (site: string): { readonly site?: string } => (site === "" ? {} : { site });

@@ -77,10 +77,11 @@ export const roomFirst: Rule = {
         return;
       }
       if (!isRoom(note, item)) return;
-      for (let at = i; at < severalEnd(note, i); at++)
+      const end = severalEnd(note, i);
+      for (let at = i; at < end; at++)
         if (items[at]?.kind === itemKind.number)
           state(note, roomFirst.name, [at, at + 1], { kind: "note", about: "place" });
-      if (item.owner !== undefined) return;
+      if (end > i) return;
       const before = items[i - 1];
       const first = before === undefined || isStrongBreak(before) || isWeakBreak(before);
       if (!leads.test(textAt(items, i - 1)) && !(first && speaksOn(note, i))) return;

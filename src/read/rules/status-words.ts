@@ -152,6 +152,7 @@ export function isStatus(note: Note, i: number, status: Status): boolean {
     if (
       items[i]?.text === "leaving" &&
       next?.kind === itemKind.number &&
+      !(next.unit?.figure === "h" && items[after + 1] === undefined) &&
       clockAt(items, after, true) === undefined
     )
       return false;
