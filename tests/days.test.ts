@@ -20,7 +20,7 @@ const pinned = {
   "day-r": 271,
   "day-s": 248,
   "day-t": 416,
-  "day-u": 430,
+  "day-u": 429,
   "day-v": 420,
   "day-w": 329,
 } as const;

@@ -1,3 +1,4 @@
+import { againstOdds, type Weighed } from "./against-odds.ts";
 import type { Context } from "./context.ts";
 import type { Draft } from "./draft.ts";
 import { habitUnit } from "./habit.ts";
@@ -19,18 +20,13 @@ import {
 import { type Looked, look } from "./odds/traits.ts";
 
 /** From here on a bare number is taken for what such numbers were in the labelled notes. */
-const SURE = 0.9;
+const SURE = 0.96;
+/** From here on it is taken to be measured where such numbers were. */
+const SURE_PLACE = 0.9;
 /** From here on it is taken for no measurement at all, against what a rule has made of it. */
 const NO_MEASUREMENT = 0.95;
 /** Below this what a rule has made of it is hardly ever so. */
 const HARDLY = 0.01;
-
-/** One value with its odds. */
-interface Weighed {
-  readonly draft: Draft;
-  readonly item: Item;
-  readonly odds: Odds;
-}
 
 /** Nothing but figures, in a row or each with its points: what they are is asked. */
 function figuresAlone(items: readonly Item[]): boolean {
@@ -137,7 +133,7 @@ function place(draft: Draft, odds: Odds): void {
   if (draft.gone || draft.place !== undefined || draft.rating !== undefined) return;
   if (quantity === undefined || !isPlaced(quantity)) return;
   const [at, sure] = likeliestPlace(odds, quantity);
-  if (at !== undefined && sure > SURE && likelihoodAt(odds, quantity, undefined) < HARDLY)
+  if (at !== undefined && sure > SURE_PLACE && likelihoodAt(odds, quantity, undefined) < HARDLY)
     draft.place = at;
 }
 
@@ -177,14 +173,13 @@ function asked({ draft, item, odds }: Weighed): boolean {
 }
 
 /** Is there anything about it that the odds could change? */
-function inDoubt({ gone, quantity, named, place: at }: Draft): boolean {
-  if (gone) return false;
-  return quantity === undefined || named === undefined || (isPlaced(quantity) && at === undefined);
+function inDoubt({ gone, question }: Draft): boolean {
+  return !gone && question === undefined;
 }
 
 /**
  * The second opinion: what such a number, so written and among such words, was in the labelled notes.
- * It speaks only where no rule knows a number, where a rule's guess was never right, and for places.
+ * It speaks where no rule knows a number, against a rule where such a number was never so, and for places.
  * Where a question is asked anyway nothing is guessed: its answer settles the whole message.
  */
 export function byOdds(drafts: readonly Draft[], note: Note): void {
@@ -196,6 +191,7 @@ export function byOdds(drafts: readonly Draft[], note: Note): void {
   for (const weighed of list) {
     const { draft, item, odds } = weighed;
     const was = [draft.quantity, draft.place, draft.gone].join();
+    againstOdds(weighed, drafts, note);
     if (namedBehind(draft, items)) continue;
     if (!isOpen(draft, item)) drop(weighed, drafts, context);
     else if (guess) fill(draft, odds, drafts, context);

@@ -146,6 +146,15 @@ function insert(note: Note, reading: Reading, at: number): void {
   note.readings.splice(next < 0 ? note.readings.length : next, 0, reading);
 }
 
+/** A figure that its sentence settles is no longer asked about. */
+function settle(note: Note, at: number): void {
+  const asked = note.unread.findIndex(([from, to]) => at >= from && at < to);
+  if (asked >= 0) note.unread.splice(asked, 1);
+  if (asked < 0 || note.unread.length > 0 || note.open === undefined) return;
+  note.ask.length = 0;
+  note.open = undefined;
+}
+
 /** What a sentence says by its own words stands: no unit, name or test of its neighbour makes another quantity of it. */
 export function bySentence(note: Note, sentence: Note): void {
   if (!standsAlone(sentence)) return;
@@ -159,7 +168,10 @@ export function bySentence(note: Note, sentence: Note): void {
     const whole = wholeOf(note, alone, at, seen);
     if (whole === undefined) {
       const more = [...seen].some((one) => note.figureAt.get(one) === at);
-      if (more ? mended.has(at) : isLost(note, alone, at)) insert(note, alone, at);
+      if (more ? mended.has(at) : isLost(note, alone, at)) {
+        insert(note, alone, at);
+        settle(note, at);
+      }
       continue;
     }
     const index = note.readings.indexOf(whole);

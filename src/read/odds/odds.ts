@@ -101,6 +101,15 @@ export function oddsOf(looked: Looked, at: number, before: string): Odds {
   return { kinds: odds, quantities: byQuantity };
 }
 
+/** How many numbers of a quantity the labelled notes held. */
+const seenOf = new Map<Named, number>();
+for (const { quantity, seen } of kinds) seenOf.set(quantity, (seenOf.get(quantity) ?? 0) + seen);
+
+/** Has a quantity been seen often enough that its odds say something? */
+export function isKnown(quantity: Named): boolean {
+  return (seenOf.get(quantity) ?? 0) >= 25;
+}
+
 /** Is it learnt with the place where it was measured? */
 export function isPlaced(quantity: Named | undefined): boolean {
   return quantity === "pressure" || quantity === "temperature";

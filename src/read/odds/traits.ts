@@ -31,7 +31,9 @@ const EDGE: Seen = { word: bits("^"), start: 1, label: 0, number: false, named: 
 function seenOf(item: Item): Seen {
   const number = item.kind === itemKind.number;
   const { label, unit } = item;
-  const place = label?.place === undefined ? undefined : `@${label.place}`;
+  // "suction" and "suction line" are one place, and mostly another quantity
+  const hint = label?.hint ?? "";
+  const place = label?.place === undefined ? undefined : `${hint}@${label.place}`;
   const named = label?.quantity ?? place ?? label?.thing;
   return {
     word: number ? NUMBER ^ bits(unit?.figure ?? "") : bits(item.text),
@@ -52,6 +54,18 @@ export interface Looked {
   readonly units: number;
   readonly numbers: number;
   readonly names: ReadonlySet<number>;
+  /** bits of what the last few readings of this job were, with their places */
+  readonly recent: readonly number[];
+}
+
+/** How many readings back what was read still says what the next number is. */
+const RECENT = 6;
+
+function recentOf({ readings }: Context): readonly number[] {
+  const kinds = readings
+    .slice(-RECENT)
+    .map(({ quantity, at }) => (at === undefined ? quantity : `${quantity}@${at}`));
+  return [...new Set(kinds)].map(bits);
 }
 
 export function look(items: readonly Item[], context: Context): Looked {
@@ -66,6 +80,7 @@ export function look(items: readonly Item[], context: Context): Looked {
     units: context.units === "us" ? 1 : 2,
     numbers: Math.min(4, items.filter(({ kind }) => kind === itemKind.number).length),
     names,
+    recent: recentOf(context),
   };
 }
 
@@ -115,6 +130,10 @@ function ownTraits(gathering: Gathering): void {
   add(gathering, 71, looked.last, size);
   add(gathering, 72, looked.last, looked.numbers);
   add(gathering, 73, looked.units * 1000 + size, unit);
+  for (const kind of looked.recent) {
+    add(gathering, 80, kind);
+    add(gathering, 81, kind, size);
+  }
 }
 
 /** Words and labels right beside it, by their place. */
