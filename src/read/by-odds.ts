@@ -55,6 +55,13 @@ function isOpen(draft: Draft, item: Item): boolean {
   );
 }
 
+/** Inches of water that a duct has at most: "esp .7 blower 6.4" has none. Common practice, no source. */
+const mostInches = 5;
+
+function beyondDuct({ value, unit }: Draft, { units }: Context): boolean {
+  return unit === undefined && units === "us" && Math.abs(value) > mostInches;
+}
+
 const noRoom = /^(?:stage|circuit|compressor|system|fan|pump) /;
 
 /** "su 128 di 361", "hd 388 b4 hose, 331 aftr": no rule knows it, but such numbers have always been this. */
@@ -62,6 +69,7 @@ function fill(draft: Draft, odds: Odds, drafts: readonly Draft[], context: Conte
   const [quantity, sure] = likeliest(odds);
   if (sure < SURE || quantity === "none" || quantity === "ask") return;
   if (quantity === "mass" || quantity === "fault_code") return;
+  if (quantity === "static_pressure" && beyondDuct(draft, context)) return;
   if (draft.unit !== undefined && !fits(quantity, draft.unit.dimension)) return;
   // "cooling 72, heating 68": measured, or set like the one before it?
   if (drafts.some((other) => other.quantity === quantity && other.rating !== undefined)) return;

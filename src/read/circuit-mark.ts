@@ -1,3 +1,4 @@
+import { highSide, leastRatio, lowSide } from "./gauge-pair.ts";
 import type { Building } from "./items.ts";
 import type { SubjectSaid } from "./subject-name.ts";
 import { tokenKind } from "./token.ts";
@@ -26,6 +27,37 @@ function rowOfAmps(build: Building, from: number): boolean {
   return false;
 }
 
+/** The figures right behind a mark, with strokes or commas between them, four at most. */
+function figuresAt({ tokens }: Building, from: number): readonly number[] {
+  const out: number[] = [];
+  for (let at = from; out.length < 4; at++) {
+    const token = tokens[at];
+    if (token?.kind === tokenKind.number) out.push(token.value);
+    else if (out.length === 0 || !/^[/,]$/.test(token?.text ?? "")) break;
+  }
+  return out;
+}
+
+/** A, and how near the legs of one motor are to each other; common practice, no source. */
+const mostAmps = 90;
+const even = 0.8;
+
+/** "c1 15.2 15.4 15.1 c2 15.8": three even legs such as only a motor draws. */
+function isLegs(figures: readonly number[]): boolean {
+  const [most, least] = [Math.max(...figures), Math.min(...figures)];
+  return figures.length === 3 && least > 0 && least / most >= even && most <= mostAmps;
+}
+
+/** "c1 118/340 c2 121/338", "c1 s 118 h 340": both gauges of a circuit. */
+function isGauges(build: Building, at: number, [left, right, more]: readonly number[]): boolean {
+  const letter = build.tokens[at]?.text === "s" && build.tokens[at + 1]?.kind === tokenKind.number;
+  if (letter && build.tokens[at + 2]?.text === "h") return true;
+  if (left === undefined || right === undefined || more !== undefined) return false;
+  const [low, high] = [lowSide[build.units], highSide[build.units]];
+  const fits = left >= low[0] && left <= low[1] && right >= high[0] && right <= high[1];
+  return fits && right >= left * leastRatio;
+}
+
 /** "c2 same": of which kind the message before says. */
 export const eitherMark = /^c[1-8]$/;
 
@@ -49,11 +81,14 @@ export function circuitMark(build: Building, i: number): SubjectSaid | undefined
   const kind = /^\D+/.exec(left?.subject ?? "")?.[0];
   if (kind !== undefined && build.tokens[end]?.kind === tokenKind.number)
     return { name: kind + number, end, label: undefined, aside: false };
+  const figures = figuresAt(build, end);
+  if (isLegs(figures)) return { name: `compressor ${number}`, end, label: undefined, aside: false };
   const next = build.tokens[end]?.text ?? "";
   // "same on c2"
   const again =
     /^(?:on|for|w|with)$/.test(build.tokens[i - 1]?.text ?? "") &&
     /^(?:same|ditto|identical)$/.test(build.tokens[i - 2]?.text ?? "");
-  if (!again && !gauges.test(next) && !/^(?:same|ditto)$/.test(next)) return undefined;
+  const pair = isGauges(build, end, figures);
+  if (!again && !pair && !gauges.test(next) && !/^(?:same|ditto)$/.test(next)) return undefined;
   return { name: `circuit ${number}`, end, label: undefined, aside: false };
 }

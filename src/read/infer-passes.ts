@@ -1,3 +1,4 @@
+import { againstSet, heldAgain } from "./against-set.ts";
 import { announced, staticsAnnounced } from "./announced.ts";
 import { behindContactor } from "./behind-contactor.ts";
 import { belowMicron } from "./below-micron.ts";
@@ -46,14 +47,24 @@ import { atValveBody, besidePart } from "./through-part.ts";
 import { timedAgain } from "./timed-again.ts";
 import { underLoad } from "./under-load.ts";
 import { voltsOfClause } from "./volts-of-clause.ts";
-import { testAgain, warmthBehindBar } from "./warmth-behind-gauge.ts";
+import { testAgain, warmthBehindBar, warmthsOfHold } from "./warmth-behind-gauge.ts";
 
 /** What a way of saying settles, before each value is taken by its own words. */
 export const bySaying = passes(
   { look: ({ drafts, items, context }) => megAgain(drafts, items, context), several: true },
   { look: ({ drafts, items }) => pinAgain(drafts, items), heads: "run|start", several: true },
   { look: ({ drafts, context }) => timedAgain(drafts, context), several: true },
+  { look: ({ drafts, items, context }) => againstSet(drafts, items, context) },
+  {
+    look: ({ drafts, items, context }) => heldAgain(drafts, items, context),
+    heads: "holds|held|holding",
+  },
   { look: ({ drafts, context }) => testAgain(drafts, context), several: true },
+  {
+    look: ({ drafts, items, context }) => warmthsOfHold(drafts, items, context),
+    heads: "now|today",
+    several: true,
+  },
   { look: ({ drafts, items, context }) => warmthBehindBar(drafts, items, context), several: true },
   { look: ({ drafts, items }) => machineRow(drafts, items), several: true },
   { look: ({ drafts, items, context }) => allThreeAgain(drafts, items, context), heads: "all" },

@@ -83,3 +83,30 @@ export function legsApart(tokens: readonly Token[]): readonly Token[] {
     });
   });
 }
+
+const toGround = [/^[uvw]g$/, /^[abc]g$/] as const;
+
+/** "UG 3.1gig VG 2.9gig WG 3.4gig": outputs to ground with the dash left out, where two of them have their figures. */
+export function groundsApart(tokens: readonly Token[]): readonly Token[] {
+  const named = (family: RegExp): readonly Token[] =>
+    tokens.filter(({ text }, i) => {
+      const next = tokens[i + 1];
+      const figure = next?.text === ":" || next?.text === "=" ? tokens[i + 2] : next;
+      return family.test(text) && (figure?.kind === tokenKind.number || figure?.text === "ol");
+    });
+  const found = toGround
+    .map(named)
+    .filter((some) => new Set(some.map(({ text }) => text)).size > 1);
+  if (found.length === 0) return tokens;
+  return tokens.flatMap((token) => {
+    if (!found.some((some) => some.includes(token))) return [token];
+    const middle = token.from + 1;
+    const [letter, ground] = [...token.text].map((text, at): Token => {
+      const from = token.from + at;
+      return { ...token, text, word: lookUp(text), from, to: from + 1, glued: at > 0 };
+    });
+    if (letter === undefined || ground === undefined) return [token];
+    const dash: Token = { ...ground, kind: tokenKind.sign, text: "-", from: middle, to: middle };
+    return [letter, { ...dash, word: undefined, apostrophe: false }, ground];
+  });
+}

@@ -1,5 +1,6 @@
 import type { UnitHabit } from "../model.ts";
 import type { Draft } from "./draft.ts";
+import { highSide, leastRatio, lowSide } from "./gauge-pair.ts";
 import type { Item } from "./item.ts";
 import { unitCalled } from "./kinds.ts";
 
@@ -50,6 +51,31 @@ function firstLetters(drafts: readonly Draft[], items: readonly Item[]): void {
   for (const draft of [low, high]) draft.named = "pressure";
 }
 
+/** "ckt 1 s 98 h 412": suction and head by one letter, right behind one another. */
+function oneLetter(drafts: readonly Draft[], items: readonly Item[], units: UnitHabit): void {
+  drafts.forEach((left, order) => {
+    const right = drafts[order + 1];
+    if (right?.index !== left.index + 2 || left.gone || right.gone) return;
+    if (items[left.index - 1]?.text !== "s" || items[right.index - 1]?.text !== "h") return;
+    const told = [left, right].some((one) => one.unit ?? one.points ?? one.named ?? one.rating);
+    const [low, high] = [lowSide[units], highSide[units]];
+    const fits =
+      left.value >= low[0] &&
+      left.value <= low[1] &&
+      right.value >= high[0] &&
+      right.value <= high[1] &&
+      right.value >= left.value * leastRatio;
+    if (told || !fits) return;
+    left.place = "suction";
+    right.place = "discharge";
+    right.subject ??= left.subject;
+    for (const draft of [left, right]) {
+      draft.named = "pressure";
+      draft.hint = undefined;
+    }
+  });
+}
+
 /** "coil pd 0.6 bar": a drop across something. */
 function isDrop(items: readonly Item[]): boolean {
   return items.some(
@@ -66,6 +92,7 @@ export function lettersAlone(
   units: UnitHabit,
 ): void {
   firstLetters(drafts, items);
+  oneLetter(drafts, items, units);
   for (const draft of drafts) {
     if (draft.gone || draft.points !== undefined) continue;
     const joint = /^(?:[:=]|ca|is|now)$/.test(items[draft.index - 1]?.text ?? "");

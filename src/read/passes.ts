@@ -39,11 +39,13 @@ import { nowBoth } from "./now-both.ts";
 import { numberedCases, waresCold } from "./numbered-cases.ts";
 import { ofVessels } from "./of-vessels.ts";
 import { netOil, oilRow, oilSides } from "./oil-sides.ts";
+import { onItWas } from "./on-it-was.ts";
 import { otherOfPair } from "./other-of-pair.ts";
 import { outOf } from "./out-of.ts";
 import { outputPairs } from "./output-pairs.ts";
 import { outAtEnd, outsideBehind } from "./outside-behind.ts";
 import { outsideColon } from "./outside-colon.ts";
+import { pairInHand } from "./pair-in-hand.ts";
 import { passes } from "./pass.ts";
 import { peakThen } from "./peak-then.ts";
 import { pipesAhead, pipesBehind } from "./pipes-at.ts";
@@ -168,6 +170,7 @@ export const byWords = passes(
     look: ({ drafts, items, context }) => gaugePair(drafts, items, context.units),
     several: true,
   },
+  { look: ({ drafts, items, context }) => pairInHand(drafts, items, context), several: true },
   { look: ({ drafts, items }) => statLetters(drafts, items) },
   {
     look: ({ drafts, items }) => stages(drafts, items),
@@ -213,6 +216,7 @@ export const byWords = passes(
   },
   { look: ({ drafts, items }) => ductStatic(drafts, items), heads: "sp" },
   { look: ({ drafts, items }) => countOfRow(drafts, items), several: true },
+  { look: ({ drafts, items }) => onItWas(drafts, items), heads: "was", several: true },
   { look: ({ drafts, items }) => regulatorEnds(drafts, items), heads: "epr|eprs" },
   {
     look: ({ drafts, items, context }) => coolerAt(drafts, items, context.units),
@@ -230,7 +234,7 @@ export const byWords = passes(
     heads: "gas|vapor",
     several: true,
   },
-  { look: ({ drafts, items }) => legsBehindSpeed(drafts, items), heads: "/", several: true },
+  { look: ({ drafts, items }) => legsBehindSpeed(drafts, items), several: true },
   { look: ({ drafts, items }) => dampBehind(drafts, items), heads: "%|percent", several: true },
   {
     look: ({ drafts, context }) => setBesideHumidity(drafts, context.units),

@@ -49,6 +49,9 @@ export function saidOtherwise(name: ObservationName, said: string, text: string)
       /\bhot$/i.test(said) &&
       /\bhot (?:out(?:side|doors)?|days?|weather|afternoons?|spells?)\b/i.test(text)
     );
+  // "its swinging 17-19 A": what moves is the current, no valve
+  if (name === "valve_hunting")
+    return /\b(?:swing|bounc|jump|hunt)\w*\b[^.;,]{0,24}\d ?(?:a|amps?|v|volts?)\b/i.test(text);
   // "running flat out"
   if (name === "holding_steady") return /\bflat$/i.test(said) && /\bflat out\b/i.test(text);
   if (name === "water_inside") return /wet bulb/i.test(said);

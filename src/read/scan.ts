@@ -4,7 +4,7 @@ import { digitsEnd, numberValue } from "./digits.ts";
 import { dotsTo, isDot, shortens } from "./dots.ts";
 import { hearDigit, hearFigures, oneOf } from "./hear.ts";
 import { joint, vowelless } from "./short-words.ts";
-import { respelled } from "./spelling.ts";
+import { respelled, withG } from "./spelling.ts";
 import { type Token, type TokenKind, tokenKind } from "./token.ts";
 import type { Word } from "./word.ts";
 
@@ -79,7 +79,7 @@ function pushWord(scan: Scan, to: number): void {
     push(scan, tokenKind.word, end, lookUp(typed + ending), typed + ending);
     return;
   }
-  const piece = text.slice(at, end);
+  const piece = withG(text.slice(at, end));
   // "w/" is "with", whatever else a w is; "w/o" is "without"
   if (piece === "w" && text.charCodeAt(end) === 47 && classOf(text, end + 1) !== DIGIT) {
     const without = text.startsWith("w/o", at) && classOf(text, at + 3) !== LETTER;

@@ -144,3 +144,13 @@ export function respelled(word: string): string | undefined {
   if (found.size < KEPT) found.set(word, meant);
   return meant;
 }
+
+/** "runnin", "holdin": the g that a thumb leaves out, where the word is none of its own ("walkin", "cutin"). */
+export function withG(piece: string): string {
+  if (piece.length < 5 || !piece.endsWith("in")) return piece;
+  const own = lookUp(piece);
+  if (own !== undefined && (own.roles !== 0 || own.opens !== 0 || own.next !== undefined))
+    return piece;
+  const told = own?.label ?? own?.unit ?? own?.number ?? own?.noun ?? own?.signs;
+  return told === undefined && lookUp(`${piece}g`) !== undefined ? `${piece}g` : piece;
+}

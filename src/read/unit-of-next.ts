@@ -59,9 +59,12 @@ function isBare(item: Item | undefined): boolean {
   return item?.kind === itemKind.number && item.unit === undefined && item.owner === undefined;
 }
 
-/** "118 psi 12 sh 340 psi": a name behind a figure that has none before it is that figure's. */
+/** "118 psi 12 sh 340 psi", "612 on the bus 7.9 amps": a name behind a figure that has none before it is that figure's. */
 function isBehind(items: readonly Item[], at: number): boolean {
-  return items[at - 1]?.kind === itemKind.number && classOf(items[at - 2]) === "";
+  let i = at - 1;
+  if (items[i]?.text === "the") i--;
+  if (/^(?:on|at|across)$/.test(items[i]?.text ?? "")) i--;
+  return items[i]?.kind === itemKind.number && classOf(items[i - 1]) === "";
 }
 
 /** Can what names the figure not be measured in this dimension? */
@@ -147,6 +150,8 @@ function leadsNext(items: readonly Item[], i: number, moved: boolean): boolean {
     strange(items, from, dimension);
   if (!odd && !tooFew(items, i, dimension)) return false;
   const next = items[i + 1];
+  // "bus 612 7.9 amps out": what a drive puts out, nothing that is out of order
+  if (next?.text === "out" && /^(?:current|voltage|frequency)$/.test(dimension)) return false;
   if (next?.kind === itemKind.points) return isBare(items[i + 2]);
   if (next === undefined || next.glued) return false;
   return (

@@ -42,10 +42,33 @@ function endsValue(items: readonly Item[], i: number): boolean {
   return item?.kind === itemKind.number && item.owner === undefined;
 }
 
+/** Ratings that a plate gives in amps. */
+const inAmps = /^(?:RLA|LRA|MOC|MCC|MCA|MOP|FLA)$/;
+const ofThing = /^(?:on|of|for|the|its|is|says|plate|tag|np|nameplate|:|=)$/;
+
+/** "esp 1.1 fla on blwr 7.6": no static has a plate's amps, so they are of the figure behind. */
+function platesAmps(items: readonly Item[], i: number): boolean {
+  if (!inAmps.test(items[i]?.label?.rating ?? "")) return false;
+  let named = i - 1;
+  while (items[named]?.kind === itemKind.number || items[named]?.text === "/") named--;
+  const { quantity, hint, rating } = items[named]?.label ?? {};
+  const kind = quantity ?? hint;
+  if (kind === undefined || kind === "current" || rating !== undefined) return false;
+  if (items[i - 1]?.unit !== undefined) return false;
+  let at = i + 1;
+  while (at < i + 5 && (ofThing.test(items[at]?.text ?? "") || isThing(items[at]))) at++;
+  const value = items[at];
+  return at > i + 1 && value?.kind === itemKind.number && value.owner === undefined;
+}
+
+const isThing = (item: Item | undefined): boolean =>
+  item?.kind === itemKind.subject || /[LN]/.test(classOf(item));
+
 function stopsHere(items: readonly Item[], i: number): boolean {
   const item = items[i];
   if (item === undefined || !endsValue(items, i - 1)) return false;
   const kind = classOf(item);
+  if (kind === "R") return platesAmps(items, i);
   if (kind === "S" || kind === "P") return tellsHow(items, i + 1);
   if (kind !== "" && "LQUN".includes(kind)) return tellsHow(items, i + 1) && namedBefore(items, i);
   return false;
@@ -92,9 +115,27 @@ function rowEnds(items: Item[]): void {
   }
 }
 
+const plate = /^(?:plate|nameplate|np|tag|sticker|label|dataplate)$/;
+
+/** "RLA 22 on plate its swinging 17-19 A": the plate is of the figure that its name stands before. */
+function plateEnds(items: Item[]): void {
+  for (let i = items.length - 2; i > 2; i--) {
+    const item = items[i];
+    if (item === undefined || !plate.test(item.text)) continue;
+    const on = items[i - 1]?.text === "the" ? i - 2 : i - 1;
+    if (!/^(?:on|per|by|from|off)$/.test(items[on]?.text ?? "")) continue;
+    const [name, value] = [items[on - 2], items[on - 1]];
+    if (value?.kind !== itemKind.number || name?.label?.rating === undefined) continue;
+    const next = items[i + 1];
+    if (next === undefined || isStrongBreak(next) || isWeakBreak(next)) continue;
+    items.splice(i + 1, 0, newItem(itemKind.sign, item.to, item.to, ","));
+  }
+}
+
 /** "sup 55 amps good", "head 340 fan 2 dead": puts the comma that nobody typed where another clause begins. */
 export function unsaidStops(items: Item[]): void {
   rowEnds(items);
+  plateEnds(items);
   for (let i = items.length - 1; i > 0; i--) {
     if (!stopsHere(items, i)) continue;
     const [before, head] = [items[i - 1], items[i]];

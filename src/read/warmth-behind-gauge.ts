@@ -1,7 +1,8 @@
 import type { Reading } from "../model.ts";
 import type { Context } from "./context.ts";
 import type { Draft } from "./draft.ts";
-import type { Item } from "./item.ts";
+import { type Item, wordsFrom } from "./item.ts";
+import { unitCalled } from "./kinds.ts";
 import { ratio } from "./near-value.ts";
 
 /** Degrees that a pipe or the air may lie from what it was when the test began. Our choice, no source. */
@@ -30,7 +31,10 @@ export function testAgain(drafts: readonly Draft[], context: Context): void {
   if (gauge === undefined || warm === undefined || more.length > 0 || before === undefined) return;
   const [was, warmth] = before;
   const pressed = gauge.unit === undefined ? isBare(gauge) : gauge.unit.dimension === "pressure";
-  if (!pressed || gauge.place !== undefined || !isBare(warm) || warm.place !== undefined) return;
+  // "still 39.6 n 18c": its unit tells the one, so the other is the gauge
+  const own = warm.unit?.dimension === "temperature" && gauge.unit === undefined;
+  const warmed = isBare(own ? { ...warm, unit: undefined, named: undefined } : warm);
+  if (!pressed || gauge.place !== undefined || !warmed || warm.place !== undefined) return;
   const told = Number(warmth.figure.number);
   const far = ratio(gauge.value, was);
   if (far > moved || far < 1 / moved) return;
@@ -39,6 +43,49 @@ export function testAgain(drafts: readonly Draft[], context: Context): void {
   warm.named = "temperature";
   warm.hint = undefined;
   warm.place = warmth.at;
+}
+
+/** F and Cel of a day on which a test stands. Our choice, no source. */
+const days = { us: [0, 115], si: [-18, 46] } as const;
+
+/** "n2 148 psi, was 150 at 5pm, 71 then 64 now": behind what a hold was and is, how warm it was and is. */
+export function warmthsOfHold(
+  drafts: readonly Draft[],
+  items: readonly Item[],
+  { units }: Context,
+): void {
+  const list = drafts.filter(({ gone }) => !gone);
+  const [first, second] = list.slice(-2);
+  const gauges = list.slice(0, -2);
+  if (first === undefined || second === undefined || gauges.length === 0) return;
+  const held = gauges.every(
+    ({ place, points, unit, named }) =>
+      place === undefined &&
+      points === undefined &&
+      (unit === undefined || unit.dimension === "pressure") &&
+      (named === undefined || named === "pressure"),
+  );
+  const told = gauges.length > 1 || gauges[0]?.series !== undefined;
+  const psi = gauges.some(({ unit }) => unit?.dimension === "pressure");
+  if (!held || !told || !psi || ![first, second].every(isBare)) return;
+  const gap = wordsFrom(items, first.index + 1, second.index);
+  const now = second.now || /^(?:now|today)$/.test(items[second.index + 1]?.text ?? "");
+  if (!/^(?:, )?(?:then|now|and|n|to|→|-)(?: now)?$/.test(gap) || !(now || gap.includes("now")))
+    return;
+  const [low, high] = days[units];
+  const least = Math.min(...gauges.map(({ value }) => value));
+  const warm = [first, second].every(
+    ({ value }) => value >= low && value <= high && value * moved < least,
+  );
+  if (!warm || Math.abs(first.value - second.value) > apart[units]) return;
+  for (const gauge of gauges) gauge.named ??= "pressure";
+  for (const draft of [first, second]) {
+    draft.named = "temperature";
+    draft.hint = undefined;
+    draft.subject = undefined;
+    draft.unit = unitCalled(units === "us" ? "F" : "C");
+    draft.assumedUnit = true;
+  }
 }
 
 /** Cel of a liquid line. Common practice, no source. */

@@ -49,11 +49,13 @@ import { nitrogenRule } from "./nitrogen.ts";
 import { nominalSizes } from "./nominal-size.ts";
 import { numberAsName } from "./number-as-name.ts";
 import { numberFirst } from "./number-first.ts";
+import { numberedAgain } from "./numbered-again.ts";
 import { numberedHeads } from "./numbered-head.ts";
 import { numberedParts } from "./numbered-part.ts";
 import { numberedPlaces } from "./numbered-places.ts";
 import { numberedRooms } from "./numbered-rooms.ts";
 import { observations } from "./observation.ts";
+import { onEach } from "./on-each.ts";
 import { onItsBox } from "./on-its-box.ts";
 import { onNumber } from "./on-number.ts";
 import { openJob } from "./open-job.ts";
@@ -72,6 +74,7 @@ import { questions } from "./question.ts";
 import { relayPins } from "./relay-pins.ts";
 import { roomFirst } from "./room-first.ts";
 import { roomLists } from "./room-list.ts";
+import { roomSet } from "./room-set.ts";
 import { roomsAtAir } from "./rooms-at-air.ts";
 import { roomsNow } from "./rooms-now.ts";
 import { roomsOut } from "./rooms-out.ts";
@@ -115,6 +118,9 @@ export const asides: readonly Rule[] = [
   treeTold,
   lockOf,
   roomsNow,
+  roomSet,
+  onEach,
+  numberedAgain,
   roomsWithDegrees,
   roomLists,
   unitCorrections,

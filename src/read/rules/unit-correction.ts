@@ -7,19 +7,31 @@ import type { Note, Rule } from "../note.ts";
 import { valueAs } from "../value-as.ts";
 import { role } from "../word.ts";
 
+const around =
+  /^(?:not|no|i|mean|meant|sorry|sry|srry|oops|that|thats|was|were|is|its|all|in|,|\.|!|-|[cf])$/;
+
+/** "C not F", "thats C sry": a scale by its letter alone, where nothing else is said. */
+function scaleOf(item: Item, items: readonly Item[]): Unit | undefined {
+  if (item.kind === itemKind.unit) return item.unit;
+  if (!/^[cf]$/.test(item.text) || !items.every(({ text }) => around.test(text))) return undefined;
+  return unitCalled(item.text.toUpperCase());
+}
+
 /** The two units of "kPa not psi": the right one, the wrong one. */
 function unitsOf(
   items: readonly Item[],
 ): readonly [right: Unit | undefined, wrong: Unit | undefined] {
-  const found = items.filter((item) => item.kind === itemKind.unit);
+  const found = items.filter((item) => scaleOf(item, items) !== undefined);
   if (found.length === 0 || found.length > 2) return [undefined, undefined];
   const [first, second] = found;
+  const unitOf = (item: Item | undefined): Unit | undefined =>
+    item === undefined ? undefined : scaleOf(item, items);
   const not = items.findIndex((item) => item.text === "not");
-  if (second === undefined) return [first?.unit, undefined];
+  if (second === undefined) return [unitOf(first), undefined];
   const at = items.indexOf(second);
   return not >= 0 && not > items.indexOf(first ?? second) && not < at
-    ? [first?.unit, second.unit]
-    : [second.unit, first?.unit];
+    ? [unitOf(first), unitOf(second)]
+    : [unitOf(second), unitOf(first)];
 }
 
 function reread(reading: Reading, unit: Unit, note: Note): Reading | undefined {

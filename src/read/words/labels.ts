@@ -10,7 +10,7 @@ const places: readonly Row[] = [
     { place: "suction", hint: "pressure" },
   ],
   [
-    "suction line|return gas|rtn gas|return gas temp|rtn gas temp|ret gas|suction gas|suction gas temp|vap|vapor|vap line|vapor temp|suction pipes|suction lines|gas pipes|suct line|suction temp|suction temperature|suct temp|suction line temp|suction line temperature|suct line temp|sl|slt|vapor line|suction tmp|suct tmp|suction pipe|vapor line temp|sl temp|vapor temp|gas line|suction line's|suct ln|suctline|suction gas temp|suction gas|ssline|suction ln|line at the suction|suction line at|suct line tmp|gas pipe|suction stub|tsuc|tsuct|sucshun line|sucshun temp|big line|large line|fat line|big pipe|st|slt",
+    "suction line|return gas|rtn gas|return gas temp|rtn gas temp|ret gas|suction gas|suction gas temp|vap|vapor|vap line|vapor temp|suction pipes|suction lines|gas pipes|suct line|suction temp|suction temperature|suct temp|suction line temp|suction line temperature|suct line temp|sl|slt|vapor line|suction tmp|suct tmp|suction pipe|vapor line temp|sl temp|vapor temp|gas line|suction line's|suct ln|suctline|suction gas temp|suction gas|ssline|suction ln|line at the suction|suction line at|suct line tmp|gas pipe|tg|tgas|suction stub|tsuc|tsuct|sucshun line|sucshun temp|big line|large line|fat line|big pipe|st|slt",
     { place: "suction", hint: "temperature" },
   ],
   [

@@ -78,7 +78,7 @@ export const nounWords: readonly Row[] = [
   ["crankcase heater|cch", { kind: "subject", name: "crankcase heater", upTo: 8 }],
   ["lead|leads|led|leed|ld|lds", { kind: "point", name: "lead", upTo: 12 }],
   ["leg|legs", { kind: "point", name: "L", upTo: 3 }],
-  ["line", { kind: "point", name: "L", upTo: 3 }],
+  ["line|ln", { kind: "point", name: "L", upTo: 3 }],
   ["l|el|ell", { kind: "point", name: "L", upTo: 3 }],
   ["t|tea|tee", { kind: "point", name: "T", upTo: 9 }],
   ["phase|ph|phases|faze|fase", { kind: "point", name: "phase", letters: true, upTo: 3 }],
