@@ -13,6 +13,7 @@ import {
   likeliest,
   likeliestPlace,
   likelihood,
+  type Named,
   type Odds,
 } from "./odds/odds.ts";
 
@@ -56,6 +57,20 @@ function isNamedBefore({ index, quantity }: Draft, items: readonly Item[]): bool
   return quantity !== undefined && (label?.quantity ?? label?.hint) === quantity;
 }
 
+function isContradicted(odds: Odds, quantity: Named): boolean {
+  return likelihood(odds, quantity) < NEVER && likeliest(odds)[1] >= AGAINST;
+}
+
+/** "95/342": what its fellow in a pair or a row bears out stands. */
+function isBorneOut({ draft }: Weighed, list: readonly Weighed[], items: readonly Item[]): boolean {
+  return list.some(({ draft: other, odds }) => {
+    if (Math.abs(other.index - draft.index) !== 2 || other.quantity !== draft.quantity)
+      return false;
+    const between = items[(other.index + draft.index) / 2]?.text ?? "";
+    return /^[/,]$/.test(between) && !isContradicted(odds, draft.quantity ?? "none");
+  });
+}
+
 /** "T1 0.2 T2 0.2 meg": no winding has so many ohms. */
 function canBe(draft: Draft, quantity: QuantityName, units: "us" | "si"): boolean {
   const range = quantityOf(quantity).plausible;
@@ -80,21 +95,23 @@ function unitFor(draft: Draft, drafts: readonly Draft[], context: Context): void
  * unit says otherwise.
  */
 export function againstOdds(
-  { draft, item, odds }: Weighed,
+  weighed: Weighed,
+  list: readonly Weighed[],
   drafts: readonly Draft[],
   { items, context }: Note,
 ): void {
-  const { quantity: was, unit, ownUnit } = draft;
+  const { draft, item, odds } = weighed;
+  const { quantity: was, unit } = draft;
   if (draft.gone || was === undefined || draft.question !== undefined) return;
   // what was put in or taken out, and what corrects another, is told by more than its number
   if (draft.corrects || draft.action !== undefined) return;
-  if (draft.rating !== undefined || !isKnown(was) || likelihood(odds, was) >= NEVER) return;
-  const [quantity, sure] = likeliest(odds);
-  if (sure < AGAINST || quantity === was || isNamedBefore(draft, items)) return;
+  if (draft.rating !== undefined || !isKnown(was) || !isContradicted(odds, was)) return;
+  if (isNamedBefore(draft, items) || isBorneOut(weighed, list, items)) return;
+  const [quantity] = likeliest(odds);
   if (quantity === "none") {
     // what has its unit was read off something, and what is like the last reading goes on from it
     const goesOn = context.readings[context.readings.length - 1]?.quantity === was;
-    if (!ownUnit && !goesOn && Number.isNaN(draft.high)) drop(draft, item);
+    if (!isUnitSaid(draft, items) && !goesOn && Number.isNaN(draft.high)) drop(draft, item);
     return;
   }
   const fitting = quantity !== "ask" && (unit === undefined || fits(quantity, unit.dimension));

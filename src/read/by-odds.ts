@@ -207,8 +207,10 @@ export function byOdds(drafts: readonly Draft[], note: Note): void {
   for (const weighed of list) {
     const { draft, item, odds } = weighed;
     const was = [draft.quantity, draft.place, draft.gone].join();
-    againstOdds(weighed, drafts, note);
-    if (namedBehind(draft, items)) continue;
+    const behind = namedBehind(draft, items);
+    // "used 1 dual cap": a word behind it may be a thing that was counted
+    if (!behind || likeliest(odds)[0] === "none") againstOdds(weighed, list, drafts, note);
+    if (behind) continue;
     if (!isOpen(draft, item)) drop(weighed, drafts, context);
     else if (guess) fill(draft, odds, drafts, context);
     place(draft, odds);

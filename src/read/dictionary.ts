@@ -3,6 +3,7 @@ import type { Unit } from "../quantities/quantity.ts";
 import type { Label } from "./label.ts";
 import { type Noun, type NumberWord, opens, role, type Word } from "./word.ts";
 import { labelWords } from "./words/labels.ts";
+import { lookedFor } from "./words/looked-for.ts";
 import { nounWords, pointWords } from "./words/nouns.ts";
 import { numberWords } from "./words/numbers.ts";
 import { roleWords } from "./words/roles.ts";
@@ -170,6 +171,7 @@ export function know(words: string): void {
 
 /** Fills the dictionary from its tables; later rows win where two name the same word. */
 function build(): void {
+  know(lookedFor);
   for (const quantity of quantities) {
     each(quantity.words, setLabel({ quantity: quantity.name }));
     for (const unit of quantity.units) addUnit(unit);
