@@ -1,4 +1,6 @@
+import type { Context } from "./context.ts";
 import { type Item, itemKind, newItem } from "./item.ts";
+import { isNitrogen } from "./nitrogen-name.ts";
 
 const came =
   /\b(?:arrived|arr|on ?site|got (?:here|in)|here|offsite|off site|left site|leaving)(?: (?:at|@))?:? ?$/;
@@ -23,11 +25,43 @@ function ends(next: Item | undefined): boolean {
   return next === undefined || next.kind === itemKind.sign || next.kind === itemKind.line;
 }
 
+/** Hours in which people work, by their own clock. Our choice, no source. */
+const byDay = /^(?:0?[5-9]|1\d|2[0-2])\.[0-5]\d$/;
+
+/** "closed 12.50 0,4", "n2 25 bar 10.15, 11.15 24,9": who writes tenths with a comma has the point for his hours. */
+function besideCommas(items: readonly Item[], i: number, plain: string): boolean {
+  const item = items[i];
+  if (item === undefined || !byDay.test(item.text) || !/\d,\d/.test(plain)) return false;
+  const [before, next] = [items[i - 1], items[i + 1]];
+  const named = before?.label ?? before?.subject ?? before?.points;
+  return named === undefined && (next?.kind === itemKind.number || ends(next) || isSame(next));
+}
+
+const isSame = (item: Item | undefined): boolean =>
+  item?.kind === itemKind.same || /^(?:same|still|no|nothing|ok)$/.test(item?.text ?? "");
+
+/** "n2 20 bar 11.15", "11.45 same, no drop": a clock beside what holds a gas or a vacuum in a metric house. */
+function watched(items: readonly Item[], i: number, watch: boolean): boolean {
+  const item = items[i];
+  if (item === undefined || !byDay.test(item.text)) return false;
+  const [before, next] = [items[i - 1], items[i + 1]];
+  // "11.45 same": at the head of it
+  if (watch && i === 0) return isSame(next) || next?.kind === itemKind.number;
+  const own = before?.unit?.dimension;
+  const held = own === "pressure" || own === "low_pressure";
+  return held && (watch || items.some(isNitrogen)) && ends(next);
+}
+
 /**
  * "arrived 8.20 LP 7.8", "on site 14.05, suction 5.1": behind a coming or a going an hour with a point is
  * a time, as it is written where units are metric. The comma that parts it from what follows comes with it.
  */
-export function dotTimes(items: Item[], plain: string): void {
+export function dotTimes(items: Item[], plain: string, context: Context): void {
+  const metric = context.units === "si";
+  const last = context.readings[context.readings.length - 1];
+  const held = last?.quantity === "pressure" && last.at === undefined;
+  const watch = held || last?.quantity === "vacuum" || context.testing === "vacuum";
+
   for (let i = 0; i < items.length; i++) {
     const item = items[i];
     if (item?.kind !== itemKind.number || item.unit !== undefined || item.owner !== undefined)
@@ -35,8 +69,10 @@ export function dotTimes(items: Item[], plain: string): void {
     if (!clock.test(item.text)) continue;
     const before = plain.slice(Math.max(0, item.from - 14), item.from);
     const next = items[i + 1];
-    if (!came.test(before) && !(went.test(before) && ends(next)) && !atPlace(items, i, plain))
-      continue;
+    const clocked =
+      metric && (besideCommas(items, i, plain) || watched(items, i, watch));
+    const coming = came.test(before) || (went.test(before) && ends(next));
+    if (!coming && !clocked && !atPlace(items, i, plain)) continue;
     item.value = Math.round(item.value * 100);
     item.colon = true;
     if (!ends(next)) items.splice(i + 1, 0, newItem(itemKind.sign, item.to, item.to, ","));

@@ -9,7 +9,9 @@ const mostV = 60;
 
 const pairs = /^(?:pair|comm|comms|bus|network|f1|f1f2)$/;
 const verbs =
-  /^(?:is|at|reads|read|shows|has|sits|sitting|measures|was|only|about|volts|line|wires|terminals|[:=])$/;
+  /^(?:is|at|reads|read|shows|has|sits|sitting|measures|was|only|about|volts|line|wires|terminals|back|again|now|up|[:=])$/;
+/** Words that no winding and no row is called by: what talks. */
+const talks = /^(?:comm|comms|network)\b/;
 
 const where = /^(?:odu|idu|outdoor|indoor|unit|board|box|head|cassette|controller)$/;
 
@@ -20,13 +22,31 @@ function ofPair(draft: Draft, items: readonly Item[]): boolean {
     const led = /^(?:the|our)$/.test(items[at - 1]?.text ?? "") ? at - 2 : at - 1;
     if (/^(?:at|on|in)(?: the| our)?$/.test(items[led]?.text ?? "")) at = led - 1;
   }
+  // "comms: ou-1 16,2"
+  if (items[at]?.kind === itemKind.subject && /^[:=]$/.test(items[at - 1]?.text ?? "")) at--;
   while (verbs.test(items[at]?.text ?? "")) at--;
   const head = items[at]?.text ?? "";
+  if (talksAt(items, at) || behindValue(draft, items)) return true;
   // "F1 F2 at the odu 19.1"
   if (/^f2$/i.test(head) && /^(?:f1|\/|-)$/i.test(items[at - 1]?.text ?? "")) return true;
   // "the last pair is 1.7": of three windings, no wires that talk
   if (/^(?:last|other|next|first|second|third|each)$/.test(items[at - 1]?.text ?? "")) return false;
   return at < draft.index - 1 && pairs.test(head) && head !== "bus";
+}
+
+/** "comm pair 16,2", "comms 15.8": the wires by the name that nothing else has. */
+function talksAt(items: readonly Item[], at: number): boolean {
+  const head = items[at]?.text ?? "";
+  // "comm .9 start 2.1": the common pin
+  if (items.some(({ text }) => /^(?:start|run|common)$/.test(text))) return false;
+  return talks.test(head) || (head === "pair" && talks.test(items[at - 1]?.text ?? ""));
+}
+
+/** "16,2 on the comm pair" */
+function behindValue({ index }: Draft, items: readonly Item[]): boolean {
+  if (!/^(?:on|across|over)(?: the)?$/.test(items[index + 1]?.text ?? "")) return false;
+  const the = items[index + 2]?.text === "the" ? index + 3 : index + 2;
+  return talks.test(items[the]?.text ?? "");
 }
 
 function isBare(draft: Draft, items: readonly Item[]): boolean {
@@ -59,10 +79,13 @@ export function pairVolts(list: readonly Draft[], items: readonly Item[]): void 
     const joint = items[draft.index - 1]?.text;
     const moved =
       joint === "to" && moves.test(items[draft.index - 2]?.text ?? "") && ofThePair(items);
+    const named = items[draft.index - 1]?.kind === itemKind.subject;
+    const parted = /^(?:,|and|then)$/;
     const goesOn =
       told &&
-      (joint === "," || joint === "and" || joint === "then") &&
-      elsewhere.test(items[draft.index + 1]?.text ?? "");
+      (named
+        ? parted.test(items[draft.index - 2]?.text ?? "")
+        : parted.test(joint ?? "") && elsewhere.test(items[draft.index + 1]?.text ?? ""));
     if (!moved && !goesOn && !ofPair(draft, items)) continue;
     told = true;
     takeFor(draft, "voltage", "V");

@@ -132,7 +132,7 @@ export function begin(text: string, context: Context): { note: Note; tokens: rea
   unitOfNext(items);
   isolated(items, context.testing === "vacuum" ? "vacuum" : last);
   unsaidStops(items);
-  dotTimes(items, even);
+  dotTimes(items, even, context);
   spokenSeries(items, context.testing === "vacuum" || last === "vacuum");
   pairThenLines(items);
   pairBehindSaturation(items);

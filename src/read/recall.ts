@@ -217,6 +217,9 @@ function noSpeed(draft: Draft, items: readonly Item[], { readings }: Context): b
 /** What is read on a motor that has no power. */
 const ofDeadMotor: ReadonlySet<string> = new Set(["insulation_resistance", "winding_resistance"]);
 
+/** "new heater in 4,2": what has amps and no weight that anyone tells. */
+const drawsOnly = /^(?:heater|heaters|htr|htrs|motor|motors|fan|fans|blower)$/;
+
 /** What the job's earlier readings make of a number without quantity or unit. */
 export function fromContext(draft: Draft, items: readonly Item[], context: Context): void {
   if (draft.over && draft.points === undefined) overLike(draft, context);
@@ -224,7 +227,9 @@ export function fromContext(draft: Draft, items: readonly Item[], context: Conte
     return;
   if (draft.question === "quantity") return;
   // no weight goes on in a figure that is no like of it, nor beside a motor's name
-  const ofMotor = /^(?:compressor|fan|motor)\b/.test(draft.subject ?? "");
+  const ofMotor =
+    /^(?:compressor|fan|motor|heater)\b/.test(draft.subject ?? "") ||
+    draft.before.some((index) => drawsOnly.test(items[index]?.text ?? ""));
   const live = context.live === true;
   // "now 3.6" goes on with what was measured, not with how long something took
   const candidates = latest(context).filter(

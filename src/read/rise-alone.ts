@@ -15,12 +15,27 @@ function ofWatched({ unit, named, place }: Draft): boolean {
   return place === "suction" || place === "discharge";
 }
 
+/** "pressure rise is 4": of what it would be no two airs. */
+const rises = /^(?:pressure|vacuum|micron|microns|head|suction|water|oil|the|amp|amps|a|no)$/;
+
+/** "temp rise is 51 on high, 44 on low": the fires of a burner, no sides of a compressor. */
+function ofFires(drafts: readonly Draft[], items: readonly Item[]): void {
+  for (const draft of drafts) {
+    const behind = items[draft.index + 2]?.text ?? "";
+    const fire = items[draft.index + 1]?.text === "on" && /^(?:high|low)$/.test(behind);
+    if (fire && draft.named === "temperature_difference") draft.place = undefined;
+  }
+}
+
 /** The word stands at the head of what it names, and its figure right behind it. */
 function heads(items: readonly Item[], index: number): boolean {
   const joint = /^(?:is|was|of|at|[=:])$/.test(items[index - 1]?.text ?? "");
   const at = joint ? index - 2 : index - 1;
   if (items[at]?.text !== "rise") return false;
   const before = items[at - 1];
+  // "no trips rise is 51 on high": with its verb it begins a thought of its own
+  if (joint && /^(?:is|was)$/.test(items[index - 1]?.text ?? "") && !rises.test(before?.text ?? ""))
+    return true;
   if (before === undefined || isStrongBreak(before) || before.kind === itemKind.number) return true;
   return /^(?:[,/|-]|and|n|&|so|with|w|furnace|heat|heater|heating|heatstrips?|strips?|coil|unit)$/.test(
     before.text,
@@ -40,6 +55,7 @@ export function riseAlone(
   items: readonly Item[],
   context: Context,
 ): void {
+  ofFires(drafts, items);
   // alone behind a vacuum or a gauge it is how far that rose
   const last = context.readings.at(-1)?.quantity;
   const alone = drafts.length === 1;

@@ -1,7 +1,8 @@
 import { type Item, itemKind } from "./item.ts";
 
-/** A machine that is measured as another one was. */
-const machine = /^(?:compressor|circuit|system|stage|unit|fan|pump|rtu|odu|idu|ahu)\b/i;
+/** A machine that is measured as another one was, by its noun or by its tag. */
+const machine =
+  /^(?:(?:compressor|circuit|system|stage|unit|fan|pump|head|heater|motor|rtu|odu|idu|ahu)\b|[a-z]{1,4}-?\d+$)/i;
 
 /** "same on comp 2: 340k, 290k, 410k": the same test, and its own figures; nothing is copied. */
 export function sameThen(items: Item[]): void {

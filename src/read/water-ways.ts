@@ -2,14 +2,14 @@ import type { Context } from "./context.ts";
 import { type Item, itemKind } from "./item.ts";
 
 const enters =
-  /(?:^|[ ,])(?:water|glycol|brine)(?:'?s| is)? (?:(?:goes|going|comes|coming) in|in|enters|entering)(?:'?s| is| at| around| about)*$/;
+  /(?:^|[ ,])(?:water|glycol|brine)(?:'?s| is)? (?:(?:goes|going|comes|coming) (?:in|back)|in|enters|entering)(?:'?s| is| at| around| about)*$/;
 const leaves =
   /(?:^|[ ,])(?:water|glycol|brine)(?:'?s| is)? (?:(?:goes|going|comes|coming) out|out|leaves|leaving)(?:'?s| is| at| around| about)*$/;
 const otherWay =
   /^(?:and |, ?|then |it |it's |its )*(?:(?:goes|going|comes|coming|back) )*(?:in|out|enters|entering|leaves|leaving)(?:'?s| is| at| around| about)*$/;
-/** Water of a named side has words of its own. */
-const ofSide = /\b(?:cond|condenser|tower|evap|evaporator|chilled|cdw|chw)\b/;
-const direction = /\b(?:in|out|enters|entering|leaves|leaving)(?:'?s)?$/;
+/** Water of a named side has words of its own; what is chilled comes and goes as water does. */
+const ofSide = /\b(?:cond|condenser|tower|evap|evaporator|cdw)\b/;
+const direction = /\b(?:in|back|out|enters|entering|leaves|leaving)(?:'?s)?$/;
 
 const places = { in: "water_in", out: "water_out" } as const;
 
@@ -55,7 +55,7 @@ export function waterWays(items: readonly Item[], plain: string): void {
     const way = told ? !ofSide.test(words) : last !== undefined && otherWay.test(words);
     from = item.to;
     const named = way && isWarmth(item) ? wayBefore(items, at, plain) : undefined;
-    const turned = /\b(?:in|enters|entering)\b/.test(words) ? "in" : "out";
+    const turned = /\b(?:in|back|enters|entering)\b/.test(words) ? "in" : "out";
     last = named === undefined ? undefined : turned;
     behind(items, at, plain);
     if (named === undefined || named.label?.place !== undefined) return;

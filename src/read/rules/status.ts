@@ -155,6 +155,7 @@ function whereOf(note: Note, i: number): string | undefined {
     if (
       (item.roles & role.conjunction) !== 0 ||
       statusOf(item) !== undefined ||
+      dayName.test(item.text) ||
       /^(?:now|too|also|as|well|here|there|soon|around|about|at|in|its|it|im|should|just|left|for|till|til|until|be|will|up|everything|all|nobody|back|to|see|thank|thanks|put|waiting|with|on|from|since|getting|going|help|helping|give|giving)$/.test(
         item.text,
       )
@@ -169,6 +170,9 @@ function whereOf(note: Note, i: number): string | undefined {
   if (to <= from || first === undefined || last === undefined) return undefined;
   return note.text.slice(first.from, last.to);
 }
+
+/** "done for today, back Wednesday": no place. */
+const dayName = /^(?:mon|tues|wednes|thurs|fri|satur|sun)day$|^(?:tomorrow|tmrw|morning)$/;
 
 const whereSkip =
   /^(?:today|tonight|day|night|evening|now|the|to|at|over|for|back|a|up|out|of|my|this|that|down|again)$/;
@@ -190,6 +194,9 @@ const comesBack =
 
 /** "done for today, back tomorrow": he goes, the job goes on. */
 function goesOn(note: Note, { status, at }: Seen): boolean {
+  // "leaving for today": for no place
+  const off = note.items[at]?.text === "leaving" && status === "on_the_way";
+  if (off) return untilLater.test(note.plain.slice(note.items[at]?.from));
   if (status !== "done") return false;
   return untilLater.test(note.plain.slice(note.items[at]?.from)) || comesBack.test(note.plain);
 }
