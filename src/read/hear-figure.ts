@@ -118,6 +118,8 @@ function beforeTens(tokens: readonly Token[], i: number): boolean {
   const [before, behind] = [tokens[i - 1], tokens[i + taken + 1]];
   if (taken === 0) return false;
   if (before?.text === "at" || behindPair(tokens, i)) return true;
+  // "still to fifty": nothing is still on its way to a figure
+  if (before?.text === "still" && /^too?$/.test(tokens[i]?.text ?? "")) return true;
   if (sure.test(tokens[i]?.text ?? "")) return !people.test(before?.text ?? "");
   if (tokens[i + 1]?.word?.number?.kind === "oh") return !isNumber(before) && !isUnit(before);
   const dimension = behind?.word?.unit?.dimension;

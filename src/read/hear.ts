@@ -1,6 +1,7 @@
 import { lookUp } from "./dictionary.ts";
 import { forHundreds } from "./for-hundreds.ts";
 import { figureHeard } from "./hear-figure.ts";
+import { heardGauges } from "./heard-gauges.ts";
 import { heardApart } from "./heard-apart.ts";
 import { lostApostrophes } from "./lost-apostrophe.ts";
 import { dropOddStops } from "./odd-stops.ts";
@@ -26,6 +27,7 @@ export function hearDigit(tokens: Token[]): void {
 /** "sub cooling is for and super heat's ate": behind a heat's name the phone wrote a word for its figure. */
 export function hearFigures(tokens: Token[]): void {
   heardApart(tokens);
+  heardGauges(tokens);
   dropOddStops(tokens);
   lostApostrophes(tokens);
   splitFigures(tokens);

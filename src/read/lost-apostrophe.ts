@@ -6,6 +6,7 @@ const stems: ReadonlyMap<string, string> = new Map([
   ["heads", "head"],
   ["suctions", "suction"],
   ["discharges", "discharge"],
+  ["liquids", "liquid"],
   ["lows", "low"],
   ["highs", "high"],
   ["supplies", "supply"],
@@ -49,7 +50,8 @@ export function lostApostrophes(tokens: Token[]): void {
     const stem = token.kind === tokenKind.word ? stems.get(token.text) : undefined;
     if (stem === undefined || token.apostrophe) return;
     const before = tokens[i - 1];
-    if (counted.test(before?.text ?? "") || isCount(tokens, i - 1)) return;
+    const article = stem === "liquid" && before?.text === "the";
+    if ((!article && counted.test(before?.text ?? "")) || isCount(tokens, i - 1)) return;
     let at = i + 1;
     while (at < i + 3 && leads.test(tokens[at]?.text ?? "")) at++;
     if (stem === "head" ? !hundredsAt(tokens, at) : !isNumber(tokens[at])) return;

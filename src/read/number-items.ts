@@ -242,6 +242,9 @@ function pronoun(build: Building, i: number): boolean {
   if (before.kind !== tokenKind.word) return false;
   // "a P one", "a P oh one", "E dash one": a code's letter
   if (/^[b-z]$/.test(before.text)) return false;
+  // "net oil on one is twenty four": the number of what has the figure
+  const verb = build.tokens[i + 1]?.text;
+  if (before.text === "on" && verb === "is" && beginsFigure(build.tokens[i + 2])) return false;
   const two = build.tokens[i - 2]?.text ?? "";
   if (/^(?:oh|zero|dash)$/.test(before.text) && /^(?:[b-z]|oh|zero|dash)$/.test(two)) return false;
   const last = build.items[build.items.length - 1];

@@ -164,13 +164,21 @@ function groundNoun(token: Token | undefined): boolean {
   return isGround(token) || metal.has(token?.text ?? "");
 }
 
+/** "the can says forty": what is printed on a capacitor, no frame of a motor. */
+function canSays(tokens: readonly Token[], i: number): boolean {
+  return (
+    tokens[i]?.text === "can" && /^(?:says|said|reads|is|marked|rated)$/.test(tokens[i + 1]?.text ?? "")
+  );
+}
+
 /** "g" stands for ground only glued or behind a connector. */
 export function groundAt(build: Building, i: number): number | undefined {
   const phrase = phraseAt(build.tokens, i);
   if (phrase !== undefined && (phrase.word.roles & role.ground) !== 0) return phrase.end;
   const token = build.tokens[i];
-  if (token?.text === "the" && groundNoun(build.tokens[i + 1])) return i + 2;
-  if (groundNoun(token)) return i + 1;
+  if (token?.text === "the" && groundNoun(build.tokens[i + 1]))
+    return canSays(build.tokens, i + 1) ? undefined : i + 2;
+  if (groundNoun(token)) return canSays(build.tokens, i) ? undefined : i + 1;
   if (token?.text === "g") return i + 1;
   // "N-E"
   const [live, joint] = [build.tokens[i - 2]?.text ?? "", build.tokens[i - 1]];

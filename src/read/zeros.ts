@@ -56,7 +56,9 @@ export function zeros(drafts: readonly Draft[], note: Note): void {
       next.value === 0 &&
       next.sentence === draft.sentence
     ) {
-      next.points ??= draft.points;
+      // "nothing on L2 zero amps L1 and L3 are okay": those behind are told of apart
+      const own = next.before.some((index) => note.items[index]?.kind === itemKind.points);
+      next.points = (own ? next.points : draft.points) ?? next.points;
       next.place ??= draft.place;
       next.subject ??= draft.subject;
       draft.gone = true;

@@ -1,3 +1,4 @@
+import { isStrongBreak } from "../breaks.ts";
 import { itemKind } from "../item.ts";
 import { type Note, type Rule, state } from "../note.ts";
 import { role } from "../word.ts";
@@ -30,6 +31,27 @@ function otherCylinders(note: Note, i: number): void {
   }
 }
 
+/** "zone 1 is 70, 2 is 71": the next places go by their numbers alone, each with its own verb. */
+function nextPlaces(note: Note, i: number): void {
+  const { items } = note;
+  const said = note.plain.slice(items[i]?.from, items[i]?.to);
+  const typed = /(\d+)$/.exec(said)?.[1];
+  let last = typed === undefined ? words.indexOf(said.split(" ")[1] ?? "") : Number(typed);
+  if (!(last > 0)) return;
+  for (let at = i + 1; at < items.length; at++) {
+    const [before, item, verb] = items.slice(at - 1, at + 2);
+    if (item === undefined || isStrongBreak(item)) return;
+    const parted = before?.kind === itemKind.number || /^(?:,|and|&)$/.test(before?.text ?? "");
+    const is = ((verb?.roles ?? 0) & role.is) !== 0 && freeNumber(items[at + 2]);
+    if (!parted || !is || !freeNumber(item) || item.unit !== undefined) continue;
+    if (item.value !== last + 1) continue;
+    last = item.value;
+    state(note, asideNumbers.name, [at, at + 1], { kind: "note", about: "place" });
+  }
+}
+
+const words = ["", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine"];
+
 /** "room 412", "panel 2B", "gate code 7719#": a name keeps its number. */
 export const asideNumbers: Rule = {
   name: "<place name> <number>",
@@ -49,6 +71,7 @@ export const asideNumbers: Rule = {
         about: isCylinder ? "cylinder" : "place",
       });
       if (isCylinder) otherCylinders(note, i);
+      else nextPlaces(note, i);
     });
   },
 };

@@ -188,8 +188,10 @@ export const breakers: Rule = {
       if (volts && !measuredVolts(items, i) && hasVolts.test(next))
         state(note, breakers.name, [i, i + 2], { kind: "note", about: "size" });
       if (volts) return;
+      // "new fuse, 3,15 A, blew again"
+      const called = /^fuses?$/.test(textAt(items, i - 2)) && next === ",";
       if (
-        items[i + 1] === undefined &&
+        (items[i + 1] === undefined || called) &&
         textAt(items, i - 1) === "," &&
         items.slice(0, i).some((word) => word.text === "fuse" || word.text === "fuses")
       ) {

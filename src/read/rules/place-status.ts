@@ -179,6 +179,10 @@ export function leftPlace(note: Note): number {
     else if ((item.roles & (role.article | role.only)) === 0) return -1;
     end++;
   }
+  // "left at eight twenty locked the gate"
+  const hour = end === at + 1 && items[end]?.text === "at" ? items[end + 1] : undefined;
+  if (hour?.spoken === true && hour.value >= 100 && items[end + 2]?.kind === itemKind.word)
+    return clockAt(items, end + 1, true) === undefined ? -1 : at;
   if (!named && end === at + 1 && (at <= 1 || starts) && items[end]?.colon === true) return at;
   if (!named) return -1;
   const clock = items.findIndex((_, i) => i >= end && clockAt(items, i, true) !== undefined);

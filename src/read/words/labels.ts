@@ -299,7 +299,7 @@ const conditions: readonly Row[] = [
   ],
   ["fan side|fan terminal", { thing: "side" }],
   [
-    "can is marked|the can is marked|can says|marked on the can|can reads|can is a",
+    "can is marked|the can is marked|can says|the can says|the can reads|marked on the can|can reads|can is a",
     { rating: "nominal", quantity: "capacitance" },
   ],
   ["load side|load side of the contactor|contactor load side", { hint: "voltage" }],
@@ -323,7 +323,7 @@ const conditions: readonly Row[] = [
 /** What was done with refrigerant. */
 const masses: readonly Row[] = [
   [
-    "total out|total recovered|came out|came back out|pulled the whole charge|pulled the entire charge|rec|recd|recovered|recuperate|recuperated it|recover|reclaimed|reclaim|pulled out|got out|took out|removed|recovery|recov|rec'd out|recvrd|recvred|evacuated out|out of it|recvd|recovering|drained|sucked out|recoved|recuperated|weighed out|weigh out|pulled|recovrd|reclmd|rcvd|rcvd out|bled off|recaptured|vented none recovered|extracted|got back|recouped|captured|recovered out|rcvrd|got back out|came back out",
+    "total out|total recovered|came out|came back out|pulled the whole charge|pulled the entire charge|rec|recd|recovered|recuperate|recuperated it|recover|reclaimed|reclaim|pulled out|got out|took out|taken out|removed|recovery|recov|rec'd out|recvrd|recvred|evacuated out|out of it|recvd|recovering|drained|sucked out|recoved|recuperated|weighed out|weigh out|pulled|recovrd|reclmd|rcvd|rcvd out|bled off|recaptured|vented none recovered|extracted|got back|recouped|captured|recovered out|rcvrd|got back out|came back out",
     { action: "recovered" },
   ],
   [
