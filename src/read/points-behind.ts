@@ -16,6 +16,18 @@ function bearsPoints(item: Item | undefined): boolean {
 
 const differences: ReadonlySet<string | undefined> = new Set(["superheat", "subcooling"]);
 
+const named = /^(?:pressure|low_pressure|temperature|inches_of_water)$/;
+
+/** "44.1 amps": its unit is of no side of a machine. */
+const nameless = (item: Item | undefined): boolean =>
+  item?.unit !== undefined && !named.test(item.unit.dimension);
+
+/** "pump 1 58 psi disch 21 suct": no pump sucks at more than it gives. */
+function ofPump(items: readonly Item[], start: number): boolean {
+  const first = items[start + 1]?.label?.place;
+  return first === "discharge" && items.slice(0, start).some(({ subject }) => /^pump\b/.test(subject ?? ""));
+}
+
 /** ".45 supply -.31 return", "12 superheat 8 sub": does a name stand behind each value, and none before the first? */
 export function namesPlacesBehind(items: readonly Item[], values: readonly number[]): boolean {
   if (values.length < 2) return false;
@@ -34,6 +46,9 @@ export function namesPlacesBehind(items: readonly Item[], values: readonly numbe
     if (!placed(next) && items[index]?.unit !== undefined && order < values.length - 1) return true;
     // "118/398 psi 14 sh 9 sc"
     if (next?.text === "/" && items[index + 2]?.kind === itemKind.number) return true;
+    // "58 psi disch 21 suct 44.1 amps": nothing is left for the last, which needs no name
+    const last = next === undefined && order === values.length - 1 && many === order;
+    if (last && (nameless(items[index]) || ofPump(items, start))) return true;
     if (!placed(next)) return false;
     return order < values.length - 1 || after === undefined || isStrongBreak(after);
   });

@@ -1,5 +1,6 @@
 import { type Item, itemKind } from "../item.ts";
 import { type Note, type Rule, state } from "../note.ts";
+import { elsewhere, machineTime } from "./labor-farewell.ts";
 import { freeNumber, textAt } from "./near.ts";
 
 /** Hours at most that one man spends at one machine in a day, and what they are counted in. Our choice, no source. */
@@ -36,6 +37,44 @@ function ofMan(items: readonly Item[], i: number): number {
   return (known || unknown) && ends ? i + 2 : 0;
 }
 
+const had = /^(?:had|has|did|put|was|were|got|in)$/;
+const noMan = /^(?:travel|drive|driving|lunch|shop|wait|waiting|total|labor|labour|overtime|ot)$/;
+
+/** "… hours Wren two and a quarter", ", isolde 2 h": where the hours of the man stand who is named before them; -1 where none do. */
+function manThenHours(note: Note, from: number): number {
+  const { items } = note;
+  let at = from;
+  while (/^(?:,|and|n|&|;)$/.test(textAt(items, at))) at++;
+  const name = items[at];
+  const unknown =
+    name?.kind === itemKind.word && name.roles === 0 && name.label === undefined && !name.signs;
+  const known = people.test(name?.text ?? "");
+  if ((!unknown && !known) || elsewhere.test(name?.text ?? "") || noMan.test(name?.text ?? ""))
+    return -1;
+  at++;
+  const verb = had.test(textAt(items, at));
+  while (had.test(textAt(items, at))) at++;
+  const hours = items[at];
+  if (!isHours(hours, false)) return -1;
+  const next = items[at + 1];
+  const ends = next === undefined || next.kind !== itemKind.word || /^(?:and|n)$/.test(next.text);
+  // a bare figure needs a name that is written as one, or his verb
+  const capital = /^[A-Z]/.test(note.text.slice(name?.from, name?.to));
+  return ends && (hours.unit !== undefined || capital || verb) ? at : -1;
+}
+
+/** "I was here 3.5 hours Wren 2.25", "5.5 h, isolde 2 h": the speaker's own first, and then a man before his. */
+function rowOfMen(note: Note): readonly number[] {
+  const first = note.items.findIndex((item) => isHours(item, true));
+  const found = [first];
+  let next = first < 0 ? -1 : manThenHours(note, first + 1);
+  for (; next >= 0; next = manThenHours(note, next + 1)) found.push(next);
+  const own = note.items.slice(0, Math.max(0, first));
+  const ran = /^(?:held|hold|holding|ran|run|running|since|after|until|till)$/;
+  const other = own.some(({ text }) => machineTime.test(text) || ran.test(text));
+  return found.length > 1 && !other ? found : [];
+}
+
 type Ends = (items: readonly Item[], i: number) => number;
 
 /** Two or more hours in a row, each with whose or what they are behind it. */
@@ -66,6 +105,11 @@ export const hoursOfEach: Rule = {
   needs: "number",
   apply: (note) => {
     const { items } = note;
+    const named = rowOfMen(note);
+    if (named.length > 0) {
+      stateAll(note, named, (_, at) => at + 1);
+      return;
+    }
     for (let i = 0; i < items.length; i++) {
       const machines = rowFrom(items, i, onMachine);
       if (machines.length > 0) {

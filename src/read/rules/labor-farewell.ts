@@ -87,7 +87,9 @@ export function closesWith(items: readonly Item[], i: number, most = 24): boolea
 /** "3.5 hrs, done", "2 hrs and leaving": the first that is told, right before the farewell. */
 export function opensWith(items: readonly Item[], i: number): boolean {
   const item = items[i];
-  if (item === undefined || item.value > 24 || !items.slice(0, i).every(isLead)) return false;
+  // "tubes want brushing. 3.25 h, done": a sentence of its own
+  const from = items.findLastIndex((one, at) => at < i && isStrongBreak(one)) + 1;
+  if (item === undefined || item.value > 24 || !items.slice(from, i).every(isLead)) return false;
   const to = minutesBehind(items, i) > 0 ? i + 2 : i + 1;
   const joint = items[to];
   const parted =
@@ -144,7 +146,7 @@ function byeAhead(items: readonly Item[], end: number): boolean {
 }
 
 /** Minutes that a whole call takes, told behind a farewell. Our choice, no source. */
-const machineTime = /^(?:vac|vacuum|pump|evac|hold|nitrogen|nitro|n2|defrost|cycle|test|purge)$/;
+export const machineTime = /^(?:vac|vacuum|pump|evac|hold|nitrogen|nitro|n2|defrost|cycle|test|purge)$/;
 const callMinutes: readonly [number, number] = [10, 240];
 
 /** "done w hp-2, 40 min", "done, 45 min each": a call that took less than hours. */

@@ -299,7 +299,7 @@ const conditions: readonly Row[] = [
   ],
   ["fan side|fan terminal", { thing: "side" }],
   [
-    "can is marked|the can is marked|can says|the can says|the can reads|marked on the can|can reads|can is a",
+    "can is marked|the can is marked|can says|marked on the can|can reads|can is a",
     { rating: "nominal", quantity: "capacitance" },
   ],
   ["load side|load side of the contactor|contactor load side", { hint: "voltage" }],
