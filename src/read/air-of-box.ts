@@ -1,8 +1,20 @@
-import { type Item, itemKind } from "./item.ts";
+import { type Item, itemKind, wordsFrom } from "./item.ts";
 import { role } from "./word.ts";
+
+/** "air out of the head 101": an indoor head blows air, no gauge of a compressor is meant. */
+function airOfHead(items: readonly Item[]): void {
+  items.forEach((head, at) => {
+    if (head.text !== "head" || head.label?.hint !== "pressure") return;
+    const ahead = wordsFrom(items, at - 4, at);
+    if (!/\bair(?: (?:out|in|off|on|of|to|at|the|that))*$/.test(ahead)) return;
+    head.kind = itemKind.word;
+    head.label = undefined;
+  });
+}
 
 /** "product 36 and the air's 34": beside the product the air is the box's. */
 export function airOfBox(items: readonly Item[]): void {
+  airOfHead(items);
   if (!items.some(({ label }) => label?.place === "product")) return;
   items.forEach((item, at) => {
     if (item.text !== "air" || item.label !== undefined || item.kind !== itemKind.word) return;

@@ -6,6 +6,7 @@ const ends = /^(?:evap|evaporator|evp|cond|condenser|cnd|chiller|clr)$/;
 /** "approach evap 2.1 cond 4.8": the word holds for each end of the machine that is named behind it. */
 export function approaches(items: readonly Item[], drafts: readonly Draft[]): void {
   short(items, drafts);
+  ofCondenser(drafts);
   const word = items.findIndex(({ text }) => /^(?:approach|approaches)$/.test(text));
   if (word < 0) return;
   const line = items.findIndex(({ kind }, i) => i > word && kind === itemKind.line);
@@ -17,6 +18,21 @@ export function approaches(items: readonly Item[], drafts: readonly Draft[]): vo
     draft.named = "temperature_difference";
     draft.place = undefined;
   }
+}
+
+/** K between what condenses and the water that leaves it, at most. Common practice, no source. */
+const mostApproach = 12;
+
+/** "sct 41,3 leaving 35,8": what leaves right behind the condensing temperature, and a little below it, is the condenser's. */
+function ofCondenser(drafts: readonly Draft[]): void {
+  drafts.forEach((right, order) => {
+    const left = drafts[order - 1];
+    if (left?.place !== "discharge_saturation" || right.place !== "water_out") return;
+    const scale = (right.unit ?? left.unit)?.figure === "F" ? 1.8 : 1;
+    const apart = (left.value - right.value) / scale;
+    if (right.sentence === left.sentence && apart >= 0 && apart < mostApproach * 1.8)
+      right.place = "condenser_out";
+  });
 }
 
 /** "evap app 2.1 cond app 4.8": shortened, behind the end that it is of. */

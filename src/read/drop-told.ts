@@ -13,6 +13,8 @@ const drop = /^(?:dp|d\/p|deltap)$/;
 const mostOfAir = 5;
 /** psi */
 const mostOfWater = 80;
+/** bar; what is more is told in kilopascals. Our choice, no source. */
+const mostOfWaterBar = 5;
 
 /** Where "dp" stands before the figure, past small words and the part that it is of; -1 where it does not. */
 function dropBefore(items: readonly Item[], index: number): number {
@@ -46,6 +48,10 @@ export function dropTold(
     else if (us && unit === undefined && ofLiquid && value <= mostOfWater) {
       draft.named = "pressure";
       draft.unit = unitCalled("psi");
+      draft.assumedUnit = true;
+    } else if (!us && unit === undefined && ofLiquid && value < mostOfWaterBar) {
+      draft.named = "pressure";
+      draft.unit = unitCalled("bar");
       draft.assumedUnit = true;
     } else continue;
     draft.place = undefined;

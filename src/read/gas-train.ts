@@ -1,5 +1,6 @@
 import type { Draft } from "./draft.ts";
-import { type Item, itemKind } from "./item.ts";
+import { type Item, itemKind, wordsFrom } from "./item.ts";
+import { unitCalled } from "./kinds.ts";
 
 const train = /\b(?:gas|mani|manif|manifold|burner|regulator)\b/;
 const ends =
@@ -24,6 +25,16 @@ function inAndOut(items: readonly Item[]): boolean {
   return one?.kind === itemKind.number
     ? way.test(other?.text ?? "")
     : way.test(one?.text ?? "") && other?.kind === itemKind.number && items[at + 3]?.text === "out";
+}
+
+const comesIn = /^(?:coming|going) (?:in|out)$/;
+
+/** "7 in wc in, 3.5 out": a column of water on one side, so on the other as well. */
+function columnsInOut(items: readonly Item[]): boolean {
+  const sides = items.flatMap((item, i) =>
+    item.kind === itemKind.number && /^(?:in|out)$/.test(items[i + 1]?.text ?? "") ? [item] : [],
+  );
+  return sides.length === 2 && sides.some(({ unit }) => unit?.figure === "in wc");
 }
 
 /** "manifold 3.5 high 1.7 low": the fires, no sides of a plant. */
@@ -59,11 +70,14 @@ export function gasTrain(
     const of = (text = ""): boolean => train.test(text) || byFire.test(text);
     return !draft.gone && labels.some((i) => of(items[i]?.text));
   });
-  if (!named && !inAndOut(items) && !firesTold(items)) return;
+  if (!named && !inAndOut(items) && !columnsInOut(items) && !firesTold(items)) return;
   for (const draft of drafts) {
-    if (draft.gone || (draft.unit !== undefined && draft.unit.figure !== "mbar")) continue;
+    const inches = draft.unit?.figure === "in";
+    if (draft.gone || (draft.unit !== undefined && draft.unit.figure !== "mbar" && !inches)) continue;
     if (draft.points !== undefined || draft.over) continue;
     const behind = /^(?:in|out)$/.test(items[draft.index + 1]?.text ?? "");
+    // "seven inches coming in"
+    const flows = inches && (behind || comesIn.test(wordsFrom(items, draft.index + 1, draft.index + 3)));
     const label = [...draft.before, ...draft.behind].some((i) => train.test(items[i]?.text ?? ""));
     const most = units === "us" ? mostInches : mostPa;
     if (draft.value > most) {
@@ -78,7 +92,8 @@ export function gasTrain(
     // "burner pressure eleven point four"
     const told = /^(?:pressure|press)$/.test(word) ? (items[at - 1]?.text ?? "") : word;
     const end = ends.test(told) || ofFire(draft, items);
-    if (!label && !(behind && !named) && !end) continue;
+    if (!label && !(behind && !named) && !end && !flows) continue;
+    if (inches) draft.unit = unitCalled("in wc");
     draft.unit ??= drafts.find(({ unit }) => unit?.figure === "mbar")?.unit;
     draft.named = "static_pressure";
     draft.hint = undefined;

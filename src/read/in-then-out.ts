@@ -90,6 +90,17 @@ function goingIn(items: readonly Item[], drafts: readonly Draft[]): void {
   });
 }
 
+/** "air out of iu-8 38,5 in 20": what goes into it is air as well. */
+function airOutThenIn(items: readonly Item[], drafts: readonly Draft[]): void {
+  drafts.forEach((left, order) => {
+    const right = drafts[order + 1];
+    const named = left.before.some((at) => items[at]?.text === "air");
+    if (right === undefined || left.place !== "supply_air" || !named) return;
+    const way = items[right.index - 1]?.text ?? "";
+    if (/^(?:in|on)$/.test(way) && warmth(right)) place(right, "return_air");
+  });
+}
+
 /**
  * "in 76 out 55", "out 91 in 76 sup 56": the sides stand before the values. Beside a supply the two are
  * the weather and the room; else they are the air into and out of the unit, where they are as near to
@@ -97,6 +108,7 @@ function goingIn(items: readonly Item[], drafts: readonly Draft[]): void {
  */
 export function inThenOut(items: readonly Item[], drafts: readonly Draft[]): void {
   goingIn(items, drafts);
+  airOutThenIn(items, drafts);
   const inlets = items.some(({ text }) => text === "inlet");
   if (!inlets && items.some(noAir)) return;
   const supplied = drafts.some((draft) => draft.place === "supply_air");

@@ -22,7 +22,7 @@ import { ofTheOthers } from "./of-the-others.ts";
 import { onARated } from "./on-a-rated.ts";
 import { linesOfSide, onASupply, voltsAtTerminals } from "./on-a-supply.ts";
 import { pairAgain } from "./pair-again.ts";
-import { pairByPlate } from "./pair-by-plate.ts";
+import { motorByPlate, pairByPlate } from "./pair-by-plate.ts";
 import { boxVolts, pairVolts } from "./pair-volts.ts";
 import { pairsAgain } from "./pairs-again.ts";
 import { passes } from "./pass.ts";
@@ -196,6 +196,11 @@ export const bySaying = passes(
   },
   { look: ({ drafts, items }) => rowAgain(drafts, items), several: true },
   { look: ({ drafts, items }) => pairByPlate(drafts, items), several: true },
+  {
+    look: ({ drafts, items }) => motorByPlate(drafts, items),
+    heads: "plate|nameplate|tag",
+    several: true,
+  },
   { look: ({ drafts, items }) => legsByPlate(drafts, items), heads: "plate|nameplate|np" },
   { look: ({ drafts, items }) => legsByRating(drafts, items), several: true },
   { look: ({ drafts, items, context }) => rowAsBefore(drafts, items, context), several: true },

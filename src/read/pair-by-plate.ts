@@ -15,6 +15,29 @@ function within(draft: Draft, plate: Draft, share: { from: number; to: number })
   return ratio > share.from && ratio < share.to;
 }
 
+const motor = /^(?:comp|comps|compressor|fan|blower|motor|pump)\b/;
+const atIt = /^(?:is|at|reads|reading|now|only|about|'|s|:)$/;
+
+/** "comp 9.1 plate 11.2", "fan's at 2.1 plate says 2.4": what a motor has beside its plate's figure are amps. */
+export function motorByPlate(drafts: readonly Draft[], items: readonly Item[]): void {
+  const [left, right, more] = drafts;
+  if (left === undefined || right === undefined || more !== undefined) return;
+  if (!isUntold(left) || !right.plate || left.plate || !within(left, right, load)) return;
+  if (right.ownUnit || right.place !== undefined || right.points !== undefined) return;
+  if (right.named !== undefined && right.named !== "current") return;
+  let at = left.index - 1;
+  while (atIt.test(items[at]?.text ?? "")) at--;
+  const head = items[at];
+  if (!motor.test(head?.subject ?? head?.text ?? "")) return;
+  for (const draft of [left, right]) {
+    draft.quantity = "current";
+    draft.named = "current";
+    draft.unit = unitCalled("A");
+    draft.assumedUnit = true;
+  }
+  right.rating ??= "nominal";
+}
+
 /** "plate 480V 62 RLA. reads 466 and 71": volts and amps in the order of the plate's, each near its own. */
 export function pairByPlate(drafts: readonly Draft[], items: readonly Item[]): void {
   const rated = drafts.filter(({ rating }) => rating !== undefined);

@@ -212,7 +212,7 @@ export const byWords = passes(
   { look: ({ drafts, items }) => legsPulled(drafts, items), heads: "pulled", several: true },
   {
     look: ({ drafts, items, context }) => gasTrain(drafts, items, context.units),
-    heads: "gas|mani|manif|manifold|burner|regulator|fire",
+    heads: "gas|mani|manif|manifold|burner|regulator|fire|wc|inwc|iwc|wg|inwg",
   },
   { look: ({ drafts, items }) => ductStatic(drafts, items), heads: "sp" },
   { look: ({ drafts, items }) => countOfRow(drafts, items), several: true },

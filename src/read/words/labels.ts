@@ -94,7 +94,7 @@ const places: readonly Row[] = [
     { place: "discharge_saturation", quantity: "temperature" },
   ],
   [
-    "db|tdb|t db|dry bulb|drybulb|dry bulb temp|line temp|line temperature|pipe temp|pipe temperature|stack|net stack|stack temp|stack temperature|flue temp|flue temperature|flue gas temp|flue gas temperature|exhaust gas temp",
+    "db|tdb|t db|tower basin|basin temp|basin water|tower basin temp|dry bulb|drybulb|dry bulb temp|line temp|line temperature|pipe temp|pipe temperature|stack|net stack|stack temp|stack temperature|flue temp|flue temperature|flue gas temp|flue gas temperature|exhaust gas temp",
     { quantity: "temperature" },
   ],
   [
@@ -149,11 +149,11 @@ const places: readonly Row[] = [
     { place: "evaporator_out", hint: "temperature" },
   ],
   [
-    "ewt|ent|h2o in|h2o ent|h2o entering|boiler return|boiler in|boiler return water|chw in|hw in|chilled water in|hot water in|entering water|entering water temp|water in|return water|return water temp|hwr|chwr|water inlet|ent water|entering chilled water|chilled water return|e w t|ecwt chw|entering water temperature|ent wtr|chw return|rwt|wtr in|hot water return|loop in|inlet water|water entering|entering loop|entering|water coming in|water is coming in|water is come in|water come in|water comes in|water going in|water goes in|water is going in|waters going in|chw entering|chw ent|entering wtr|ent chw",
+    "ewt|ent|h2o in|h2o ent|h2o entering|boiler return|boiler in|boiler return water|chw in|chilled in|hw in|chilled water in|hot water in|entering water|entering water temp|water in|return water|return water temp|hwr|chwr|water inlet|ent water|entering chilled water|chilled water return|e w t|ecwt chw|entering water temperature|ent wtr|chw return|rwt|wtr in|hot water return|loop in|inlet water|water entering|entering loop|entering|water coming in|water is coming in|water is come in|water come in|water comes in|water going in|water goes in|water is going in|waters going in|chw entering|chw ent|entering wtr|ent chw",
     { place: "water_in", hint: "temperature" },
   ],
   [
-    "lwt|h2o out|h2o lvg|h2o leaving|boiler supply|boiler out|boiler supply water|chw out|hw out|chilled water out|hot water out|leaving water|leaving water temp|water out|supply water|supply water temp|hws|chws|water outlet|lvg water|leaving chilled water|chilled water supply|l w t|leaving water temperature|lvg wtr|chw supply|swt|wtr out|hot water supply|loop out|outlet water|water leaving|leaving loop|leaving|water coming out|water is coming out|water goes out|water going out|leaving wtr|lvg chw|leaving chw|chw leaving|chw lvg|wtr leaving",
+    "lwt|h2o out|h2o lvg|h2o leaving|boiler supply|boiler out|boiler supply water|chw out|chilled out|hw out|chilled water out|hot water out|leaving water|leaving water temp|water out|supply water|supply water temp|hws|chws|water outlet|lvg water|leaving chilled water|chilled water supply|l w t|leaving water temperature|lvg wtr|chw supply|swt|wtr out|hot water supply|loop out|outlet water|water leaving|leaving loop|leaving|water coming out|water is coming out|water goes out|water going out|leaving wtr|lvg chw|leaving chw|chw leaving|chw lvg|wtr leaving",
     { place: "water_out", hint: "temperature" },
   ],
   [
