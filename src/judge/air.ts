@@ -2,7 +2,7 @@ import type { Reading } from "../model.ts";
 import { moistAirFromWetBulb, wetBulbCelFromHumidity } from "../physics/moist-air.ts";
 import type { QuantityName } from "../quantities/list.ts";
 import type { Place } from "../vocabulary.ts";
-import { applicationOf } from "./application.ts";
+import { applicationOf, isWaterCooled } from "./application.ts";
 import { ambientPaAt } from "./circuit.ts";
 import { given } from "./given.ts";
 import { isAtLiquidPart } from "./liquid-part.ts";
@@ -31,7 +31,7 @@ export const airOf: (scene: Scene) => Air = perScene((scene) => {
   const wet = (...places: Place[]) => lastOf(scene, "wet_bulb_temperature", places);
   const cold = isColdRoom(scene);
   const returnCel = mixedCel(scene) ?? (cold ? dry("return_air") : dry("return_air", "indoor_air"));
-  const outdoorCel = dry("outdoor_air", "condenser_in");
+  const outdoorCel = isWaterCooled(scene) ? dry("outdoor_air") : dry("outdoor_air", "condenser_in");
   const humidity = lastOf(scene, "relative_humidity", ["return_air", "indoor_air", undefined]);
   const wetBulb =
     lastOf(scene, "wet_bulb_temperature", ["return_air", "indoor_air", undefined]) ??

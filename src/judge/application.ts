@@ -17,9 +17,23 @@ const coldWords =
   /\bwalk-?ins?\b|\breach-?ins?\b|\b(?:dairy|meat|produce|deli|display|beer|island|coffin) (?:case|cooler|box)\b|\b(?:case|box) (?:is |at |temp|air|\d)|\bproduct (?:temp|at |is |\d)/;
 const frozenWords = /\bfreezer\b|\bice cream case\b|\bfrozen (?:food )?(?:case|box)\b/;
 
+const chillers = /\bchiller\b|^(?:chlr|chl|ch)-? ?\d/;
+
+/** Words of a condenser that water cools: what goes in and out of it is no air and no liquid line. */
+const condenserWater =
+  /\b(?:cond(?:enser)?|condensing|tower|cdw) (?:water|wtr)\b|\btower (?:basin|fan|pump)\b|\bwater[- ]cooled\b/;
+
+/** Is the condenser cooled by water, as the plate or the notes tell? */
+export const isWaterCooled: (scene: Scene) => boolean = perScene(
+  (scene) =>
+    /water[- ]cooled/.test((scene.facts.kind ?? "").toLowerCase()) ||
+    condenserWater.test(scene.words.toLowerCase()),
+);
+
 /** What the tag and the notes tell where no plate does. */
 function asTold(tag: string, words: string): Application {
   if (zonedWords.test(`${tag} ${words}`)) return "multi_zone";
+  if (chillers.test(tag)) return "chiller";
   if (freezers.test(tag) || /^(?:wif|frz)\b/.test(tag)) return "freezer";
   if (coolers.test(tag) || /^(?:wic|ri)\b/.test(tag)) return "cooler";
   if (frozenWords.test(words)) return "freezer";

@@ -6,7 +6,7 @@ import { type Refrigerant, refrigerantNamed } from "../physics/refrigerant.ts";
 import { saturationCel } from "../physics/saturation-temperature.ts";
 import type { QuantityName } from "../quantities/list.ts";
 import type { Place } from "../vocabulary.ts";
-import { applicationOf, isHeating } from "./application.ts";
+import { applicationOf, isHeating, isWaterCooled } from "./application.ts";
 import { clauseOf } from "./clause.ts";
 import { given } from "./given.ts";
 import { isAtReversingValve, noteOf } from "./near.ts";
@@ -116,6 +116,7 @@ const gasPlaces: readonly (Place | undefined)[] = [
 function isGas(reading: Reading, scene: Scene): boolean {
   // on a chiller what leaves the evaporator or the condenser may be water
   if (/_out$/.test(reading.at ?? "") && applicationOf(scene) === "chiller") return false;
+  if (reading.at === "condenser_out" && isWaterCooled(scene)) return false;
   if (movesWater.test(reading.subject ?? "")) return false;
   if (reading.quantity === "superheat" || reading.quantity === "subcooling") return true;
   const kinds: readonly QuantityName[] = ["pressure", "temperature"];

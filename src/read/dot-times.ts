@@ -69,8 +69,7 @@ export function dotTimes(items: Item[], plain: string, context: Context): void {
     if (!clock.test(item.text)) continue;
     const before = plain.slice(Math.max(0, item.from - 14), item.from);
     const next = items[i + 1];
-    const clocked =
-      metric && (besideCommas(items, i, plain) || watched(items, i, watch));
+    const clocked = metric && (besideCommas(items, i, plain) || watched(items, i, watch));
     const coming = came.test(before) || (went.test(before) && ends(next));
     if (!coming && !clocked && !atPlace(items, i, plain)) continue;
     item.value = Math.round(item.value * 100);

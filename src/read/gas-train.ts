@@ -73,11 +73,13 @@ export function gasTrain(
   if (!named && !inAndOut(items) && !columnsInOut(items) && !firesTold(items)) return;
   for (const draft of drafts) {
     const inches = draft.unit?.figure === "in";
-    if (draft.gone || (draft.unit !== undefined && draft.unit.figure !== "mbar" && !inches)) continue;
+    if (draft.gone || (draft.unit !== undefined && draft.unit.figure !== "mbar" && !inches))
+      continue;
     if (draft.points !== undefined || draft.over) continue;
     const behind = /^(?:in|out)$/.test(items[draft.index + 1]?.text ?? "");
     // "seven inches coming in"
-    const flows = inches && (behind || comesIn.test(wordsFrom(items, draft.index + 1, draft.index + 3)));
+    const flows =
+      inches && (behind || comesIn.test(wordsFrom(items, draft.index + 1, draft.index + 3)));
     const label = [...draft.before, ...draft.behind].some((i) => train.test(items[i]?.text ?? ""));
     const most = units === "us" ? mostInches : mostPa;
     if (draft.value > most) {

@@ -1,8 +1,8 @@
 import { lookUp } from "./dictionary.ts";
 import { forHundreds } from "./for-hundreds.ts";
 import { figureHeard } from "./hear-figure.ts";
-import { heardGauges } from "./heard-gauges.ts";
 import { heardApart } from "./heard-apart.ts";
+import { heardGauges } from "./heard-gauges.ts";
 import { lostApostrophes } from "./lost-apostrophe.ts";
 import { dropOddStops } from "./odd-stops.ts";
 import { splitFigures } from "./split-figures.ts";

@@ -167,7 +167,8 @@ function groundNoun(token: Token | undefined): boolean {
 /** "the can says forty": what is printed on a capacitor, no frame of a motor. */
 function canSays(tokens: readonly Token[], i: number): boolean {
   return (
-    tokens[i]?.text === "can" && /^(?:says|said|reads|is|marked|rated)$/.test(tokens[i + 1]?.text ?? "")
+    tokens[i]?.text === "can" &&
+    /^(?:says|said|reads|is|marked|rated)$/.test(tokens[i + 1]?.text ?? "")
   );
 }
 

@@ -25,7 +25,10 @@ const nameless = (item: Item | undefined): boolean =>
 /** "pump 1 58 psi disch 21 suct": no pump sucks at more than it gives. */
 function ofPump(items: readonly Item[], start: number): boolean {
   const first = items[start + 1]?.label?.place;
-  return first === "discharge" && items.slice(0, start).some(({ subject }) => /^pump\b/.test(subject ?? ""));
+  return (
+    first === "discharge" &&
+    items.slice(0, start).some(({ subject }) => /^pump\b/.test(subject ?? ""))
+  );
 }
 
 /** ".45 supply -.31 return", "12 superheat 8 sub": does a name stand behind each value, and none before the first? */

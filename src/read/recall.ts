@@ -252,7 +252,7 @@ export function fromContext(draft: Draft, items: readonly Item[], context: Conte
   const heat = first.quantity === "superheat" || first.quantity === "subcooling";
   // "pump 1 … 44.1" behind the water's degrees: what a pump is called by has amps and gauges
   const pump = first.quantity === "temperature" && /^pump\b/.test(draft.subject ?? "");
-  const speed = pump || first.quantity === "frequency" && noSpeed(draft, items, context);
+  const speed = pump || (first.quantity === "frequency" && noSpeed(draft, items, context));
   if (speed || (heat && items.some(ofWires))) {
     draft.question = "quantity";
     return;

@@ -72,11 +72,14 @@ function inTurn(items: readonly Item[]): void {
 /** "nine fifteen two hundred psi nitrogen on", "200 pounds of nitrogen on it at nine fifteen": when, beside a gas that has its own unit. */
 function clockOfGas(items: readonly Item[]): void {
   if (!items.some(isNitrogen)) return;
-  const held = items.findIndex(({ unit }) => unit?.dimension === "pressure" || unit?.figure === "lb");
+  const held = items.findIndex(
+    ({ unit }) => unit?.dimension === "pressure" || unit?.figure === "lb",
+  );
   items.forEach((item, i) => {
     if (held < 0 || Number.isNaN(faceOf(item))) return;
     const ahead = i === 0 && held === 1;
-    const behind = held < i && /^(?:at|@)$/.test(items[i - 1]?.text ?? "") && i === items.length - 1;
+    const behind =
+      held < i && /^(?:at|@)$/.test(items[i - 1]?.text ?? "") && i === items.length - 1;
     if (ahead || behind) item.colon = true;
   });
 }

@@ -1,6 +1,6 @@
 import type { Finding, Level, Reading } from "../../model.ts";
 import { airOf } from "../air.ts";
-import { applicationOf, isHeating } from "../application.ts";
+import { applicationOf, isHeating, isWaterCooled } from "../application.ts";
 import {
   type Band,
   bands,
@@ -161,7 +161,8 @@ function highSide(cel: number, scene: Scene, figures: Figures): Comparison | und
     return air.returnCel === undefined
       ? undefined
       : compare(cel - air.returnCel, bands.overReturn, "over the return air", figures);
-  return air.outdoorCel === undefined
+  // tower water, whatever the weather is
+  return air.outdoorCel === undefined || isWaterCooled(scene)
     ? withoutAir(cel, condensingBand[applicationOf(scene)], figures)
     : compare(cel - air.outdoorCel, bands.overOutdoor, "over the outdoor air", figures);
 }

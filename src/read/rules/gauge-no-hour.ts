@@ -77,8 +77,9 @@ export function ofSwitch(items: readonly Item[], i: number): boolean {
     .slice(0, i)
     .some(
       (item) =>
-        /^(?:hps|lps|hpc|lpc|switch|cutout|control|sw|hpco|lpco|pressure|stat|klixon|termination|limit)$/.test(item.text) ||
-        /switch/.test(item.text),
+        /^(?:hps|lps|hpc|lpc|switch|cutout|control|sw|hpco|lpco|pressure|stat|klixon|termination|limit)$/.test(
+          item.text,
+        ) || /switch/.test(item.text),
     );
 }
 

@@ -146,7 +146,8 @@ function byeAhead(items: readonly Item[], end: number): boolean {
 }
 
 /** Minutes that a whole call takes, told behind a farewell. Our choice, no source. */
-export const machineTime = /^(?:vac|vacuum|pump|evac|hold|nitrogen|nitro|n2|defrost|cycle|test|purge)$/;
+export const machineTime =
+  /^(?:vac|vacuum|pump|evac|hold|nitrogen|nitro|n2|defrost|cycle|test|purge)$/;
 const callMinutes: readonly [number, number] = [10, 240];
 
 /** "done w hp-2, 40 min", "done, 45 min each": a call that took less than hours. */
