@@ -104,6 +104,17 @@ function fill(draft: Draft, odds: Odds, drafts: readonly Draft[], context: Conte
   draft.place = at;
 }
 
+const severals = /^(?:fans|pumps|heaters|blowers|motors|elements)$/;
+
+/** "fans .85 .9 .85" behind ohms: one of each, and as well amps as what their windings have. */
+function ofSeveral(items: readonly Item[], index: number): boolean {
+  let at = index - 1;
+  while (items[at]?.kind === itemKind.number || items[at]?.text === ",") at--;
+  const row = items[index - 1]?.kind === itemKind.number || items[index + 1]?.kind === itemKind.number;
+  const head = items[at];
+  return row && (severals.test(head?.text ?? "") || (head?.plural === true && /^(?:evap|cond)/.test(head.text)));
+}
+
 /** "58 percent humidity": a word right behind the number says what was measured. */
 function namedBehind({ index, quantity }: Draft, items: readonly Item[]): boolean {
   if (quantity === "relative_humidity") return true;
@@ -212,7 +223,7 @@ export function byOdds(drafts: readonly Draft[], note: Note): void {
     if (!behind || likeliest(odds)[0] === "none") againstOdds(weighed, list, drafts, note);
     if (behind) continue;
     if (!isOpen(draft, item)) drop(weighed, drafts, context);
-    else if (guess) fill(draft, odds, drafts, context);
+    else if (guess && !ofSeveral(items, draft.index)) fill(draft, odds, drafts, context);
     place(draft, odds);
     if ([draft.quantity, draft.place, draft.gone].join() === was) continue;
     const [quantity, sure] = likeliest(odds);

@@ -75,6 +75,12 @@ function ofThePair(items: readonly Item[]): boolean {
 export function pairVolts(list: readonly Draft[], items: readonly Item[]): void {
   let told = false;
   for (const draft of list) {
+    // "fuse holds, comm back: 16,0": what was told before the wires is of something else
+    const other = draft.rating !== undefined || draft.named !== undefined;
+    if (other && !draft.ownUnit && !draft.over && ofPair(draft, items)) {
+      draft.named = undefined;
+      draft.rating = undefined;
+    }
     if (!isBare(draft, items)) continue;
     const joint = items[draft.index - 1]?.text;
     const moved =
