@@ -32,6 +32,16 @@ function opening(text: string, known: typeof world | typeof nothing = world): ob
 describe("a new job is told apart into place, unit, complaint and person", () => {
   test.each([
     [
+      "New job: Pinder Hall School RTU-1 not cooling, Quill with Marla",
+      {
+        site: "Pinder Hall School",
+        equipment: "RTU-1",
+        complaint: "not cooling",
+        assigned: "quill",
+        second: "marla",
+      },
+    ],
+    [
       "New job: Pinder Hall School RTU-1, gym not cooling. Tarn after the dentist",
       {
         site: "Pinder Hall School",

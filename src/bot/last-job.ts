@@ -7,7 +7,9 @@ import { allJobs, gripsIn, type Memory } from "./memory.ts";
 /** Words of a question that names no place: "what's left to do", "what do the warm rooms share". */
 const shortest = 4;
 const shortestPlain = 8;
-const maybePlace = /\b(?:at|on|for|with|of|in)\b/i;
+/** "at the bakery"; but "put in", "on three", "on comp 2", "in it" name none. */
+const maybePlace =
+  /\b(?:at|on|for|with|of|in)\s+(?!(?:it|that|this|there|here|them|one|two|three|four|five|six|comps?|compressors?|circuits?|ckts?|fans?|leads?|pumps?|total|all|so far)\b|\d)\w/i;
 
 /** Questions that are about one job; the others look through all where none is meant. */
 const ofOneJob: ReadonlySet<QuestionName> = new Set([

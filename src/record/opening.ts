@@ -187,8 +187,9 @@ function assignee(
   const name = first.replace(/^@/, "").toLowerCase();
   const known = people.some((person) => person.toLowerCase() === name);
   const short = wordsOf(last).length <= 4;
-  // ", Otis" and nothing else
-  const alone = sentences.length === 1 && wordsOf(last).length === 1 && !isTrouble(last);
+  // ", Otis" and nothing else, ", Quill with Marla"
+  const bare = wordsOf(last).length === 1 || namesAlone.test(last);
+  const alone = sentences.length === 1 && bare && !isTrouble(last);
   const looksLikeName =
     /^@?\p{Lu}\p{Ll}+$/u.test(first) && short && (sentences.length > 1 || alone);
   if (name === "" || !(known || looksLikeName)) {
