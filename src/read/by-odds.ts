@@ -110,9 +110,13 @@ const severals = /^(?:fans|pumps|heaters|blowers|motors|elements)$/;
 function ofSeveral(items: readonly Item[], index: number): boolean {
   let at = index - 1;
   while (items[at]?.kind === itemKind.number || items[at]?.text === ",") at--;
-  const row = items[index - 1]?.kind === itemKind.number || items[index + 1]?.kind === itemKind.number;
+  const row =
+    items[index - 1]?.kind === itemKind.number || items[index + 1]?.kind === itemKind.number;
   const head = items[at];
-  return row && (severals.test(head?.text ?? "") || (head?.plural === true && /^(?:evap|cond)/.test(head.text)));
+  return (
+    row &&
+    (severals.test(head?.text ?? "") || (head?.plural === true && /^(?:evap|cond)/.test(head.text)))
+  );
 }
 
 /** "58 percent humidity": a word right behind the number says what was measured. */
