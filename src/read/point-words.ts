@@ -1,3 +1,4 @@
+import { canSays } from "./can-says.ts";
 import type { Building } from "./items.ts";
 import { numberAt } from "./numbers.ts";
 import { ordinalAt } from "./ordinal.ts";
@@ -162,14 +163,6 @@ export function isMetal(text: string): boolean {
 /** What "to …" makes the ground: "T1 to case", "to the shell". */
 function groundNoun(token: Token | undefined): boolean {
   return isGround(token) || metal.has(token?.text ?? "");
-}
-
-/** "the can says forty": what is printed on a capacitor, no frame of a motor. */
-function canSays(tokens: readonly Token[], i: number): boolean {
-  return (
-    tokens[i]?.text === "can" &&
-    /^(?:says|said|reads|is|marked|rated)$/.test(tokens[i + 1]?.text ?? "")
-  );
 }
 
 /** "g" stands for ground only glued or behind a connector. */

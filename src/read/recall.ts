@@ -2,6 +2,7 @@ import type { Reading } from "../model.ts";
 import { adopt } from "./adopt.ts";
 import type { Context } from "./context.ts";
 import type { Draft } from "./draft.ts";
+import { hasAmpsOnly, isPumpsOwn } from "./has-amps-only.ts";
 import { type Item, itemKind } from "./item.ts";
 import { latest } from "./latest.ts";
 import { legByLeg } from "./leg-by-leg.ts";
@@ -217,19 +218,13 @@ function noSpeed(draft: Draft, items: readonly Item[], { readings }: Context): b
 /** What is read on a motor that has no power. */
 const ofDeadMotor: ReadonlySet<string> = new Set(["insulation_resistance", "winding_resistance"]);
 
-/** "new heater in 4,2": what has amps and no weight that anyone tells. */
-const drawsOnly = /^(?:heater|heaters|htr|htrs|motor|motors|fan|fans|blower)$/;
-
 /** What the job's earlier readings make of a number without quantity or unit. */
 export function fromContext(draft: Draft, items: readonly Item[], context: Context): void {
   if (draft.over && draft.points === undefined) overLike(draft, context);
   if (draft.unit !== undefined || context.readings.length === 0 || Number.isNaN(draft.value))
     return;
   if (draft.question === "quantity") return;
-  // no weight goes on in a figure that is no like of it, nor beside a motor's name
-  const ofMotor =
-    /^(?:compressor|fan|motor|heater)\b/.test(draft.subject ?? "") ||
-    draft.before.some((index) => drawsOnly.test(items[index]?.text ?? ""));
+  const ofMotor = hasAmpsOnly(draft, items);
   const live = context.live === true;
   // "now 3.6" goes on with what was measured, not with how long something took
   const candidates = latest(context).filter(
@@ -250,9 +245,8 @@ export function fromContext(draft: Draft, items: readonly Item[], context: Conte
   const [first] = fitting;
   if (first === undefined || isOnDead(first, items)) return;
   const heat = first.quantity === "superheat" || first.quantity === "subcooling";
-  // "pump 1 … 44.1" behind the water's degrees: what a pump is called by has amps and gauges
-  const pump = first.quantity === "temperature" && /^pump\b/.test(draft.subject ?? "");
-  const speed = pump || (first.quantity === "frequency" && noSpeed(draft, items, context));
+  const speed =
+    isPumpsOwn(draft, first) || (first.quantity === "frequency" && noSpeed(draft, items, context));
   if (speed || (heat && items.some(ofWires))) {
     draft.question = "quantity";
     return;

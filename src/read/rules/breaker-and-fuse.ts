@@ -1,6 +1,7 @@
 import { type Item, itemKind } from "../item.ts";
-import { type Note, type Rule, state } from "../note.ts";
+import { type Rule, state } from "../note.ts";
 import { role } from "../word.ts";
+import { builtFor, calledSo } from "./called-by-amps.ts";
 import { freeNumber, textAt, wordBefore, wordBehind } from "./near.ts";
 import { poles, readThenNext, rowEnd, tellsOwn } from "./row-of-sizes.ts";
 import { isAmpsSize } from "./size-words.ts";
@@ -188,10 +189,8 @@ export const breakers: Rule = {
       if (volts && !measuredVolts(items, i) && hasVolts.test(next))
         state(note, breakers.name, [i, i + 2], { kind: "note", about: "size" });
       if (volts) return;
-      // "new fuse, 3,15 A, blew again"
-      const called = /^fuses?$/.test(textAt(items, i - 2)) && next === ",";
       if (
-        (items[i + 1] === undefined || called) &&
+        (items[i + 1] === undefined || calledSo(items, i)) &&
         textAt(items, i - 1) === "," &&
         items.slice(0, i).some((word) => word.text === "fuse" || word.text === "fuses")
       ) {
@@ -220,18 +219,6 @@ export const breakers: Rule = {
 
 const hasVolts =
   /^(?:coil|contactor|transformer|unit|motor|compressor|system|sys|service|relay|board)$/;
-
-/** "heat pump 460 volt inverter", "a 460 volt 3 phase heat pump": what it is built for, and nobody's meter. */
-function builtFor({ items, text }: Note, i: number): boolean {
-  const [own, next, behind] = [items[i], items[i + 1], items[i + 2]];
-  if (own === undefined || own.value < 100 || !/volt$/i.test(text.slice(own.from, own.to)))
-    return false;
-  const meter = /^(?:got|have|has|had|getting|reads?|reading|measured|seeing|at|only)$/;
-  if (items.slice(Math.max(0, i - 3), i).some((word) => meter.test(word.text))) return false;
-  const ends = behind === undefined || behind.kind === itemKind.sign || behind.text === "unit";
-  if (/^(?:inverter|drive|vfd|heat)$/.test(next?.text ?? "")) return ends;
-  return behind?.text === "phase" && /^(?:1|3|three|single)$/.test(next?.text ?? "");
-}
 
 /** "bus at 538 volts compressor at 19.7 amps": read off something, and the next word has its own figure. */
 function measuredVolts(items: readonly Item[], i: number): boolean {
