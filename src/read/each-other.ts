@@ -61,7 +61,7 @@ export const besideEachOther = passes(
   { look: ({ drafts, items }) => outThenIn(drafts, items), heads: "out", several: true },
   {
     look: ({ drafts, items }) => inThenOut(items, drafts),
-    heads: "out|outlet|going|coming|entering",
+    heads: "out|outlet|going|coming|entering|air",
   },
   { look: ({ drafts, items }) => airPairs(drafts, items), heads: "/" },
   {

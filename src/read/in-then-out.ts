@@ -92,12 +92,18 @@ function goingIn(items: readonly Item[], drafts: readonly Draft[]): void {
 
 /** "air out of iu-8 38,5 in 20": what goes into it is air as well. */
 function airOutThenIn(items: readonly Item[], drafts: readonly Draft[]): void {
+  let told = false;
   drafts.forEach((left, order) => {
     const right = drafts[order + 1];
     const named = left.before.some((at) => items[at]?.text === "air");
-    if (right === undefined || left.place !== "supply_air" || !named) return;
+    // "…, head 4 13,8 on 24,5": the same of the next
+    const again = told && left.place === undefined && left.subject !== undefined && warmth(left);
+    if (right === undefined || !((left.place === "supply_air" && named) || again)) return;
     const way = items[right.index - 1]?.text ?? "";
-    if (/^(?:in|on)$/.test(way) && warmth(right)) place(right, "return_air");
+    if (!/^(?:in|on)$/.test(way) || !warmth(right)) return;
+    told = true;
+    place(left, "supply_air");
+    place(right, "return_air");
   });
 }
 

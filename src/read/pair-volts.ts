@@ -23,7 +23,8 @@ function ofPair(draft: Draft, items: readonly Item[]): boolean {
     if (/^(?:at|on|in)(?: the| our)?$/.test(items[led]?.text ?? "")) at = led - 1;
   }
   // "comms: ou-1 16,2"
-  if (items[at]?.kind === itemKind.subject && /^[:=]$/.test(items[at - 1]?.text ?? "")) at--;
+  const named = items[at]?.kind === itemKind.subject;
+  if (named && (/^[:=]$/.test(items[at - 1]?.text ?? "") || talksAt(items, at - 1))) at--;
   while (verbs.test(items[at]?.text ?? "")) at--;
   const head = items[at]?.text ?? "";
   if (talksAt(items, at) || behindValue(draft, items)) return true;
@@ -74,6 +75,7 @@ function ofThePair(items: readonly Item[]): boolean {
 /** "pair reads 15.2 at the outdoor, 6.1 past the box", "pair at 13.8": what a pair reads are volts. */
 export function pairVolts(list: readonly Draft[], items: readonly Item[]): void {
   let told = false;
+  let previous: Item | undefined;
   for (const draft of list) {
     // "fuse holds, comm back: 16,0": what was told before the wires is of something else
     const other = draft.rating !== undefined || draft.named !== undefined;
@@ -90,10 +92,11 @@ export function pairVolts(list: readonly Draft[], items: readonly Item[]): void 
     const goesOn =
       told &&
       (named
-        ? parted.test(items[draft.index - 2]?.text ?? "")
+        ? parted.test(items[draft.index - 2]?.text ?? "") || items[draft.index - 2] === previous
         : parted.test(joint ?? "") && elsewhere.test(items[draft.index + 1]?.text ?? ""));
     if (!moved && !goesOn && !ofPair(draft, items)) continue;
     told = true;
+    previous = items[draft.index];
     takeFor(draft, "voltage", "V");
     draft.kind ??= "dc";
     draft.place = undefined;

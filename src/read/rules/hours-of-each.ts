@@ -75,6 +75,20 @@ function rowOfMen(note: Note): readonly number[] {
   return found.length > 1 && !other ? found : [];
 }
 
+/** "leaving. 3.5 me 2.75 tamsin": said with a farewell, each with its man behind it, hours need no word. */
+function partingRow(items: readonly Item[]): readonly number[] {
+  if (!/^(?:leaving|left)$/.test(textAt(items, 0))) return [];
+  let at = /^[,.]$/.test(textAt(items, 1)) ? 2 : 1;
+  const found: number[] = [];
+  while (isHours(items[at], false) && ofMan(items, at) > 0) {
+    found.push(at);
+    at = ofMan(items, at);
+    while (/^(?:,|and|n|&|plus)$/.test(textAt(items, at))) at++;
+  }
+  const own = found.some((one) => people.test(textAt(items, one + 1)));
+  return found.length > 1 && own && at >= items.length ? found : [];
+}
+
 type Ends = (items: readonly Item[], i: number) => number;
 
 /** Two or more hours in a row, each with whose or what they are behind it. */
@@ -101,10 +115,17 @@ function stateAll(note: Note, row: readonly number[], ends: Ends): void {
 /** "two hours on the cooler one and a half on the freezer", "3 hours me 2.5 noor": the word is said once for both. */
 export const hoursOfEach: Rule = {
   name: "<hours> <whose>, <number> <whose>",
-  heads: "h|hr|hrs|hour|hours",
+  heads: "h|hr|hrs|hour|hours|leaving|left",
   needs: "number",
   apply: (note) => {
     const { items } = note;
+    const bare = partingRow(items);
+    if (bare.length > 0) {
+      if (items[0]?.owner === undefined)
+        state(note, hoursOfEach.name, [0, 1], { kind: "status", status: "left_site" });
+      stateAll(note, bare, ofMan);
+      return;
+    }
     const named = rowOfMen(note);
     if (named.length > 0) {
       stateAll(note, named, (_, at) => at + 1);

@@ -1,5 +1,5 @@
 import { type Item, itemKind } from "../item.ts";
-import { type Rule, state } from "../note.ts";
+import { type Note, type Rule, state } from "../note.ts";
 import { freeNumber, textAt } from "./near.ts";
 
 /** The most heads that hang on one outdoor unit; common practice, no source. */
@@ -79,6 +79,17 @@ function readAt(items: readonly Item[], i: number): boolean {
   return label?.component === true || (label?.hint === "temperature" && label.place !== undefined);
 }
 
+const code = /(?:^| )(?:[a-z]-?\d{1,3}|\d{2,3}[a-z]|f1-?f2) (?:on|at)$/;
+
+/** "u4 on head 3 and 4", "f1-f2 at head 3": where a code stands or a pair ends; where the numbers end, or `i`. */
+function shownAt({ items, plain }: Note, i: number): number {
+  const head = items[i];
+  if (head === undefined || !/^heads?$/.test(head.text)) return i;
+  if (!code.test(plain.slice(Math.max(0, head.from - 12), head.from).trim())) return i;
+  const end = numbersEnd(items, i + 1);
+  return end > i + 1 ? end : i;
+}
+
 /** "mini split 3 head" */
 function headsOfSplit(items: readonly Item[], i: number): boolean {
   const before = items[i - 1];
@@ -125,6 +136,10 @@ export const numberedHeads: Rule = {
       if (!/^heads?$/.test(item.text)) return;
       const end = headsEnd(items, i + 1);
       if (end > i + 1) state(note, numberedHeads.name, [i, end], { kind: "note", about: "place" });
+    });
+    items.forEach((_, i) => {
+      const end = shownAt(note, i);
+      if (end > i) state(note, numberedHeads.name, [i, end], { kind: "note", about: "place" });
     });
     if (!items.some((item) => item.unit?.dimension === "voltage")) return;
     items.forEach((item, i) => {

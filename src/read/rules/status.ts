@@ -255,6 +255,12 @@ function push(note: Note, seen: Seen, next: Seen | undefined): void {
   note.trace.push(STATUS);
 }
 
+/** "all done, back on the road": away, and to no place that was told. */
+function onTheRoad(note: Note, { status, at }: Seen): boolean {
+  const said = note.plain.slice(note.items[at]?.from);
+  return status === "on_the_way" && /^(?:back )?on the road[.! ]*$/.test(said);
+}
+
 /** "heading out, 3.5 hrs plus 1 drive": who tells his hours has been there. */
 function sumsUp({ items }: Note, { status, at }: Seen): boolean {
   const heads = /^head/.test(items[at]?.text ?? "") && items[at + 1]?.text !== "to";
@@ -268,7 +274,8 @@ export const statusRule: Rule = {
     const from = note.statements.length;
     const found = find(note);
     found.forEach((seen, order) => {
-      const away = leaves(note, seen) || goesOn(note, seen) || sumsUp(note, seen);
+      const road = found[0]?.status === "done" && order > 0 && onTheRoad(note, seen);
+      const away = road || leaves(note, seen) || goesOn(note, seen) || sumsUp(note, seen);
       const status = away ? "left_site" : seen.status;
       push(note, { ...seen, status }, found[order + 1]);
     });
