@@ -105,6 +105,8 @@ export function againstOdds(
   if (draft.gone || was === undefined || draft.question !== undefined) return;
   // what was put in or taken out, and what corrects another, is told by more than its number
   if (draft.corrects || draft.action !== undefined) return;
+  // "comm pair 16,2 at ou-1": the wires' name tells that they are volts, and which
+  if (was === "voltage" && draft.kind !== undefined) return;
   if (draft.rating !== undefined || !isKnown(was) || !isContradicted(odds, was)) return;
   if (isNamedBefore(draft, items) || isBorneOut(weighed, list, items)) return;
   const [quantity] = likeliest(odds);
