@@ -86,8 +86,6 @@ export function begin(text: string, context: Context): { note: Note; tokens: rea
   const last = context.readings[context.readings.length - 1]?.quantity;
   const testing = last === "insulation_resistance" || context.test?.ahead === true;
   const scanned = withInitials(groundsApart(legsApart(withSubscripts(scan(even)))), text);
-  const counted = countedAgain(withoutPauses(scanned, text), context);
-  const scanned = withInitials(legsApart(withSubscripts(scan(even))), text);
   const counted = countedAgain(withoutPauses(namesWithVerb(scanned), text), context);
   const said = phaseLetters(wireLetters(casesByNumber(counted, context.units)));
   const tokens = legsByNumber(said, testing, rowInHand(context));
