@@ -40,6 +40,13 @@ const pinned: Readonly<Record<string, number>> = {
   "twentyfirst-gas.jsonl": 0,
   "twentysecond-electrical.jsonl": 0,
   "twentysecond-gas.jsonl": 0,
+  "twentythird-electrical.jsonl": 0,
+  "twentythird-gas.jsonl": 0,
+  "reworded.jsonl": 0,
+  "twentyfourth-electrical.jsonl": 0,
+  "twentyfourth-gas.jsonl": 1,
+  "reworded-second.jsonl": 0,
+  "reworded-third.jsonl": 0,
   "plays-electrical.jsonl": 0,
 };
 

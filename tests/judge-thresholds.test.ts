@@ -1120,7 +1120,9 @@ const worded: readonly {
     steps: [
       ["0.9", "good contactor:passes"],
       ["1", "watch contactor:passes"],
-      ["4.9", "watch contactor:passes"],
+      ["1.9", "watch contactor:passes"],
+      ["2", "watch contactor:drop"],
+      ["4.9", "watch contactor:drop"],
       ["5", "bad contactor:drop"],
       ["100", "bad contactor:pole_open"],
     ],
@@ -1141,7 +1143,7 @@ const worded: readonly {
     source: practice,
     note: (value) => `contactor pulled in, drop across its poles 0.3, 0.3, ${value} volts`,
     steps: [
-      ["2.9", "watch contactor:passes"],
+      ["2.9", "watch contactor:drop"],
       ["3.1", "bad contactor:drop"],
     ],
   },

@@ -273,13 +273,16 @@ const edges: readonly SaidStairs[] = [
     ],
   },
   {
-    ...{ what: "psi of gas at a line of 12 F: the suction's where it is no colder than it boils" },
+    ...{
+      what: "psi of gas at a line of 12 F: the suction's where it is colder than it boils by no more than probes err",
+    },
     ...{ check: "superheat", source: "dew point tables: R-448A boils at 12 F under 34.7 psig" },
     equipment: rack,
     says: (value) => [`${value} psi at the case and 12 F on the line`],
     steps: [
       [34, "bad superheat:none"],
-      [35.5, ""],
+      [39.5, "bad superheat:none"],
+      [41.5, ""],
     ],
   },
   {

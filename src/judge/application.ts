@@ -84,3 +84,15 @@ export const meteringOf: (scene: Scene) => "expansion_valve" | "fixed_orifice" |
       return "fixed_orifice";
     return undefined;
   });
+
+const waterWords =
+  /\bboilers?\b|\bhydronic\b|\b(?:hot|heating|chilled|condenser) water (?:loop|pump|system)|\bcirculators?\b|\bexpansion tank\b|\b(?:hw|hhw|chw|cw) (?:loop|pump)/;
+const circuitWords =
+  /\bcomp(?:ressor)?s?\b|\brefrigerant\b|\bfreon\b|\bchillers?\b|\bsuper ?heat\b|\bsub ?cool|\bheat pumps?\b|\bevap|\bcondens(?:er|ing) unit/;
+
+/** A machine of water alone is spoken of: its pressures and temperatures are no circuit's. */
+export const isWaterSide: (scene: Scene) => boolean = perScene(({ facts, words }) => {
+  if (facts.refrigerant !== undefined) return false;
+  if (/boiler|\bwater heater/i.test(facts.kind ?? "")) return !circuitWords.test(words);
+  return waterWords.test(words) && !circuitWords.test(words);
+});

@@ -6,7 +6,7 @@ import { type Refrigerant, refrigerantNamed } from "../physics/refrigerant.ts";
 import { saturationCel } from "../physics/saturation-temperature.ts";
 import type { QuantityName } from "../quantities/list.ts";
 import type { Place } from "../vocabulary.ts";
-import { applicationOf, isHeating, isWaterCooled } from "./application.ts";
+import { applicationOf, isHeating, isWaterCooled, isWaterSide } from "./application.ts";
 import { clauseOf } from "./clause.ts";
 import { given } from "./given.ts";
 import { isAtReversingValve, noteOf } from "./near.ts";
@@ -101,7 +101,7 @@ function isRunning(scene: Scene, reading: Reading): boolean {
 
 /** A pressure while it is pumped down, or what a board believes, is not what the gauges show as it runs. */
 const notAsItRuns =
-  /\b(?:pull(?:s|ed)|pump(?:s|ed)) (?:it |right |straight )?down (?:to|and)\b|\b(?:board|controller|display|transducer|screen)\b.{0,8}\b(?:says|reads|shows|thinks|sees)\b/;
+  /\b(?:jump(?:s|ed)|spike[sd]?|shot up|kick(?:s|ed) up|pop(?:s|ped) up)\b.{0,24}\b(?:for a (?:second|sec|minute|moment|bit)|(?:then|and) (?:right )?(?:back|fell|dropped|came back|went back))|\b(?:pull(?:s|ed)|pump(?:s|ed)) (?:it |right |straight )?down (?:to|and)\b|\b(?:board|controller|display|transducer|screen)\b.{0,8}\b(?:says|reads|shows|thinks|sees)\b/;
 
 const gasPlaces: readonly (Place | undefined)[] = [
   "suction",
@@ -114,6 +114,7 @@ const gasPlaces: readonly (Place | undefined)[] = [
 ];
 
 function isGas(reading: Reading, scene: Scene): boolean {
+  if (isWaterSide(scene)) return false;
   // on a chiller what leaves the evaporator or the condenser may be water
   if (/_out$/.test(reading.at ?? "") && applicationOf(scene) === "chiller") return false;
   if (reading.at === "condenser_out" && isWaterCooled(scene)) return false;

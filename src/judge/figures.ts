@@ -21,9 +21,15 @@ export interface Figures {
   readonly airflow: (m3s: number) => string;
   readonly staticPressure: (pa: number) => string;
   readonly heat: (watt: number) => string;
+  /** an absolute pressure of a vacuum, and what its unit is called */
+  readonly vacuum: (pa: number) => string;
+  readonly vacuumName: string;
 }
 
-const american: Figures = {
+/** What goes by the system of units alone. */
+type OfSystem = Omit<Figures, "vacuum" | "vacuumName">;
+
+const american: OfSystem = {
   temperature: (cel) => `${Math.round(fahrenheitFromCel(cel))} F`,
   difference: (kelvin) => `${Math.round(kelvin / kelvinPerFahrenheit)} F`,
   gauge: (pa) => `${Math.round(pa / pascalPerPsi)} psi`,
@@ -35,7 +41,7 @@ const american: Figures = {
   heat: (watt) => `${Math.round(watt / 29.307107) * 100} Btu an hour`,
 };
 
-const metric: Figures = {
+const metric: OfSystem = {
   temperature: (cel) => `${tenth(cel)} C`,
   difference: (kelvin) => `${tenth(kelvin)} K`,
   gauge: (pa) => `${plain(pa / 1e5)} bar`,
@@ -48,9 +54,18 @@ const metric: Figures = {
 };
 
 /** Micron are said the world over. */
-export function micronWords(pa: number): string {
+function micronWords(pa: number): string {
   const micron = pa / pascalPerMicron;
   return `${Math.round(micron < 1_000 ? micron : Math.round(micron / 10) * 10)} micron`;
+}
+
+/** A vacuum as this technician's gauge shows it: micron, where nothing tells otherwise. */
+function vacuumOf(scene: Scene): Pick<Figures, "vacuum" | "vacuumName"> {
+  const unit = scene.readings.findLast(({ quantity }) => quantity === "vacuum")?.figure.unit;
+  if (unit === "Pa") return { vacuum: (pa) => `${Math.round(pa)} Pa`, vacuumName: "Pa" };
+  if (unit === "mbar" || unit === "hPa")
+    return { vacuum: (pa) => `${plain(pa / 100)} mbar`, vacuumName: "mbar" };
+  return { vacuum: micronWords, vacuumName: "microns" };
 }
 
 /** The figures that the case's own readings were said in; American where none shows it. */
@@ -58,7 +73,10 @@ export const figuresOf: (scene: Scene) => Figures = perScene((scene) => {
   const units = scene.readings.map((one) => one.figure.unit);
   const metricSaid = units.filter((unit) => /^(C|Cel|bar|kPa|MPa|K|kg|g|m3\/h|Pa|m)$/.test(unit));
   const americanSaid = units.filter((unit) => /^(F|psi|psig|psia|lb|oz|cfm|in|inHg|ft)/.test(unit));
-  return metricSaid.length > americanSaid.length ? metric : american;
+  return {
+    ...(metricSaid.length > americanSaid.length ? metric : american),
+    ...vacuumOf(scene),
+  };
 });
 
 function tenth(value: number): string {

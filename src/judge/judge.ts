@@ -1,5 +1,6 @@
 import type { Case, Finding, Judgement } from "../model.ts";
 import { acrossDeeds } from "./across-deeds.ts";
+import { isBurner } from "./application.ts";
 import { cautionsOf } from "./cautions-of.ts";
 import { checks } from "./checks/list.ts";
 import { diagnose } from "./diagnose.ts";
@@ -7,7 +8,7 @@ import type { Evidence } from "./evidence.ts";
 import { findingEvidence, remarkEvidence, repairEvidence } from "./evidence.ts";
 import { byRole } from "./in-heating.ts";
 import { isInVain } from "./in-vain.ts";
-import { nextChecks } from "./next.ts";
+import { nextChecks, withoutCharge } from "./next.ts";
 import { underOwnLimits } from "./own-limits.ts";
 import { withPutRight } from "./put-right.ts";
 import type { Scene } from "./scene.ts";
@@ -47,6 +48,8 @@ function findingsOf(scene: Scene): Finding[] {
   const key = ({ about, check, says }: Finding): string => `${about}|${check}|${says}`;
   const first = new Map<string, Finding>();
   for (const finding of found) if (!first.has(key(finding))) first.set(key(finding), finding);
+  if (isBurner(scene) && scene.facts.refrigerant === undefined)
+    return [...first.values()].map((one) => ({ ...one, says: withoutCharge(one.says) }));
   return [...first.values()];
 }
 

@@ -114,7 +114,7 @@ function ownWords(words: string): string {
 
 /** "402 days back" -> 402; undefined where no such words stand. */
 export function daysAgo(words: string, pattern: RegExp = ago): number | undefined {
-  const found = pattern.exec(words.toLowerCase());
+  const found = pattern.exec(withDigits(words.toLowerCase()));
   if (found === null) return undefined;
   const [, count = "", unit = ""] = found;
   const many = numberWords[count] ?? Number(count);
@@ -123,11 +123,34 @@ export function daysAgo(words: string, pattern: RegExp = ago): number | undefine
   return many * each;
 }
 
+const ones =
+  "one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen".split(
+    " ",
+  );
+const tens = "twenty thirty forty fifty sixty seventy eighty ninety".split(" ");
+const spelled = new RegExp(
+  `\\b(?:(?:(${ones.slice(0, 9).join("|")}|a) hundred(?: and)?[ -]?)?(?:(${tens.join("|")})[ -]?)?(${ones.join("|")})?)(?= ?(?:days?|weeks?|months?))`,
+  "g",
+);
+
+/** "sixty one days" -> "61 days" */
+function withDigits(words: string): string {
+  if (!/hundred|ty\b|teen\b|\b(?:seven|eight|nine|ten|eleven|twelve)\b/.test(words)) return words;
+  return words.replace(spelled, (all, hundred: string = "", ten: string = "", one: string = "") => {
+    const hundreds = hundred === "" ? 0 : hundred === "a" ? 1 : ones.indexOf(hundred) + 1;
+    const value =
+      100 * hundreds + (ten === "" ? 0 : 10 * (tens.indexOf(ten) + 2)) + ones.indexOf(one) + 1;
+    return value > 0 ? String(value) : all;
+  });
+}
+
 /** What is said of the last addition: "140 days since the last charge", "last top up was 402 days back". */
 function ofLast(line: string): string | undefined {
   return (
-    /[\w ]{0,32}\b(?:since|after) (?:the |our |my )?(?:last|previous|prior)\b/.exec(line)?.[0] ??
-    /\b(?:last|previous|prior)\b[^.;]{0,80}/.exec(line)?.[0]
+    /[\w ]{0,32}\b(?:since|after) (?:\w+ ){0,3}?(?:last|previous|prior)\b/.exec(line)?.[0] ??
+    /\b(?:last|previous|prior|(?:time|one|fill|top.?up) before|before (?:that|this))\b[^.;]{0,80}/.exec(
+      line,
+    )?.[0]
   );
 }
 

@@ -1,5 +1,5 @@
 import type { NextCheck, Suspect } from "../model.ts";
-import { isBurner } from "./application.ts";
+import { isBurner, isWaterSide } from "./application.ts";
 import type { Evidence } from "./evidence.ts";
 import { groupOf } from "./evidence.ts";
 import type { Fault } from "./fault.ts";
@@ -59,7 +59,7 @@ export function nextChecks(
     !(step.unless?.some((sign) => signs.has(sign)) ?? false);
   const leader = diagnosis[0];
   // gas heat is not on the list of faults: none of it explains a burner unless it does so well
-  const burner = isBurner(scene);
+  const burner = isBurner(scene) || isWaterSide(scene);
   if (burner && (leader?.probability ?? 0) < leadsFar.from) return [];
   const gainOf = gainsFrom(diagnosis, known);
   const sound = runsSound(leader, evidence);
@@ -93,12 +93,23 @@ export function nextChecks(
   const calm =
     (leader?.probability ?? 0) >= leads ? [record, ...rest.slice(0, named - 1)] : [...rest, record];
   const motor = ownMotor(scene) === undefined ? (said: string) => said : ofMotor;
+  const heat = isBurner(scene) && scene.facts.refrigerant === undefined;
   return (settled ? [record] : sound ? calm : found).map(({ check, why, minutes }) => ({
     check: motor(check),
-    why: motor(why),
+    why: heat ? withoutCharge(motor(why)) : motor(why),
     minutes,
   }));
 }
+
+/** A furnace has air and no charge. */
+export const withoutCharge = (said: string): string =>
+  said
+    .replace(
+      /: with clean filters and full airflow read suction and split again before any word on charge/g,
+      "",
+    )
+    .replace(/,? (?:before any word on charge|before charge)\b/g, "")
+    .replace(/, since weak airflow hides a short charge/g, "");
 
 /** A pump and a fan have no compressor to put a clamp on. */
 const ofMotor = (said: string): string =>

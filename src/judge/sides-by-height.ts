@@ -107,7 +107,7 @@ function byLine(one: Reading, note: CaseNote, name: string | undefined): Side | 
   if (line.at !== undefined || line.value > coldestHotGasCel) return undefined;
   if (!/\b(?:line|pipe)\b/i.test(line.said)) return undefined;
   const dewCel = saturationCel(refrigerant, "dew", absolutePa(one));
-  return dewCel !== undefined && dewCel <= line.value ? "low" : undefined;
+  return dewCel !== undefined && dewCel <= line.value + probesK ? "low" : undefined;
 }
 
 /** Cel, 60 F: no line that holds hot gas is as cold where a machine runs. Common practice, no source. */

@@ -102,7 +102,7 @@ export function againstOdds(
 ): void {
   const { draft, item, odds } = weighed;
   const { quantity: was, unit } = draft;
-  if (draft.gone || was === undefined || draft.question !== undefined) return;
+  if (draft.gone || draft.settled || was === undefined || draft.question !== undefined) return;
   // what was put in or taken out, and what corrects another, is told by more than its number
   if (draft.corrects || draft.action !== undefined) return;
   // "comm pair 16,2 at ou-1": the wires' name tells that they are volts, and which

@@ -214,7 +214,11 @@ const hotOrCold = /^(?:warm|hot|cold|cool|rough|loud|long|backwards)$/;
 /** "6.2 lb added, previous top-up 35 days ago": behind the comma the visit before is told, not this figure. */
 function ofLastTime(items: readonly Item[], draft: Draft, index: number): boolean {
   if (draft.unit?.dimension !== "mass" || index < draft.index) return false;
-  const comma = items.slice(draft.index, index).some(({ text }) => text === ",");
+  const behind = items.slice(draft.index, index);
+  // "topped up 9.8 kg, it was 402 days since the last time"
+  const since = behind.some(({ text }) => /^(?:since|after|from)$/.test(text));
+  if (since && behind.some((item) => item.unit?.dimension === "time")) return true;
+  const comma = behind.some(({ text }) => text === ",");
   return comma && items.slice(index + 1).some((item) => item.unit?.dimension === "time");
 }
 

@@ -60,6 +60,8 @@ export interface Draft {
   /** "charge" before it: a noun where a plate is spoken of */
   chargeNoun: boolean;
   earlier: boolean;
+  /** told by what stands on both sides of it, whatever such numbers have been */
+  settled: boolean;
   now: boolean;
   component: boolean;
   thing: string | undefined;
@@ -117,6 +119,7 @@ export function draft(index: number, value: number): Draft {
     action: undefined,
     chargeNoun: false,
     earlier: false,
+    settled: false,
     now: false,
     component: false,
     thing: undefined,

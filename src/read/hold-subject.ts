@@ -3,6 +3,14 @@ import { isGoods } from "./goods.ts";
 import { type Item, itemKind } from "./item.ts";
 import { nextOfKind } from "./next-of-kind.ts";
 
+const sameOne = /^(?:one|does|same|like|than|as|from)$/;
+
+/** "mine reads OL. the spare reads 9.8k and so does the one on head 5": what is compared with is not what was measured before. */
+function isCompared(items: readonly Item[], end: Draft): boolean {
+  const at = end.behind.find((index) => items[index]?.kind === itemKind.subject) ?? -1;
+  return at > 2 && items.slice(at - 3, at).some(({ text }) => sameOne.test(text));
+}
+
 /** "87 megohms. recovered 14.6 lb out of circuit B": where a weight went says nothing of another sentence. */
 function reaches(end: Draft, draft: Draft): boolean {
   return end.action === undefined || draft.sentence === end.sentence;
@@ -79,6 +87,7 @@ export function subjects(list: readonly Draft[], items: readonly Item[]): void {
     one !== undefined &&
     end?.behind.some((index) => items[index]?.kind === itemKind.subject) === true
   )
-    for (const draft of list) if (reaches(end, draft)) draft.subject ??= one;
+    for (const draft of list)
+      if (reaches(end, draft) && !isCompared(items, end)) draft.subject ??= one;
   nextOfKind(list, items);
 }

@@ -4,6 +4,7 @@ import { behindContactor } from "./behind-contactor.ts";
 import { belowMicron } from "./below-micron.ts";
 import { bothLines, linesOfLetters } from "./both-lines.ts";
 import { bottlesRow, bottleWeight } from "./bottle-weight.ts";
+import { voltsOverCap } from "./by-capacitor.ts";
 import { byProbe } from "./by-probe.ts";
 import { cableAlone } from "./cable-alone.ts";
 import { degreesOver } from "./degrees-over.ts";
@@ -12,6 +13,7 @@ import { drawsAmps, farFromSize } from "./draws-amps.ts";
 import { evapCond } from "./evap-cond.ts";
 import { fallsAtStart } from "./falls-at-start.ts";
 import { groundAtPins } from "./ground-at-pins.ts";
+import { heatBehind } from "./heat-behind.ts";
 import { asExpected } from "./kelvin-clips.ts";
 import { lettersOfGauges, outOfGear, rowAgain } from "./like-others.ts";
 import { lineTooHot } from "./line-too-hot.ts";
@@ -30,7 +32,15 @@ import { pinAgain } from "./pin-again.ts";
 import { pipesAt } from "./pipes-at.ts";
 import { poleDrops } from "./pole-drops.ts";
 import { coilOutlets, pressureAndLine } from "./pressure-and-line.ts";
-import { pressureAtWarmth } from "./pressure-at-warmth.ts";
+import {
+  gaugeOfSaturation,
+  gaugesWithLines,
+  liquidOverHead,
+  pressureAtWarmth,
+  turnedLikeLiquid,
+  warmthAtPressure,
+  warmthOnPipe,
+} from "./pressure-at-warmth.ts";
 import { capThenReads } from "./rated-then-reads.ts";
 import { risingRows } from "./rising-rows.ts";
 import { roomsBlow } from "./rooms-blow.ts";
@@ -146,6 +156,27 @@ export const bySaying = passes(
   { look: ({ drafts, items }) => degreesOver(drafts, items), heads: "over|above|apart" },
   { look: ({ drafts, items }) => atValveBody(drafts, items), heads: "reversing|4|four|rev" },
   { look: ({ drafts, items }) => pressureAtWarmth(drafts, items), several: true },
+  { look: ({ drafts, items }) => heatBehind(drafts, items), heads: "vac|vacuum" },
+  { look: ({ drafts, items }) => warmthAtPressure(drafts, items), heads: "at", several: true },
+  {
+    look: ({ drafts, items }) => warmthOnPipe(drafts, items),
+    heads: "pipe|line|tube",
+    several: true,
+  },
+  { look: ({ drafts, items }) => gaugesWithLines(drafts, items), several: true },
+  {
+    look: ({ drafts, items }) => voltsOverCap(drafts, items),
+    heads: "across|over",
+  },
+  {
+    look: ({ drafts, context }) => liquidOverHead(drafts, context.units),
+    heads: "liquid|liq",
+    several: true,
+  },
+  {
+    look: ({ drafts }) => gaugeOfSaturation(drafts),
+    heads: "condensing|evaporating|condenses|saturation|saturated",
+  },
   { look: ({ drafts, items }) => belowMicron(drafts, items), heads: "below|under|past|beneath" },
   {
     look: ({ drafts, items }) => byProbe(drafts, items),
@@ -155,7 +186,7 @@ export const bySaying = passes(
     look: ({ drafts, items, note }) => besidePart(drafts, items, note.plain),
     heads: "drier|dryer|strainer|solenoid",
   },
-  { look: ({ drafts, items }) => coilOutlets(drafts, items), heads: "suction" },
+  { look: ({ drafts, items }) => coilOutlets(drafts, items), heads: "suction|receiver" },
   { look: ({ drafts, items }) => onASupply(drafts, items), several: true },
   { look: ({ drafts, items }) => linesOfSide(drafts, items), several: true },
   {
@@ -163,7 +194,10 @@ export const bySaying = passes(
     heads: "terminals|terminal|lugs",
   },
   {
-    look: ({ drafts, items, context }) => pressureAndLine(drafts, items, context.units),
+    look: ({ drafts, items, context }) => {
+      pressureAndLine(drafts, items, context.units);
+      turnedLikeLiquid(drafts, items);
+    },
     several: true,
   },
   {

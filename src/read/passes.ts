@@ -2,6 +2,7 @@ import { acrossRow } from "./across-row.ts";
 import { ofNamedPart } from "./announced.ts";
 import { approaches } from "./approaches.ts";
 import { atEach } from "./at-each.ts";
+import { atTheOutdoor } from "./at-the-outdoor.ts";
 import { beforeAfter } from "./before-after.ts";
 import { behindWarmth } from "./behind-warmth.ts";
 import { carryAction } from "./carry-action.ts";
@@ -66,10 +67,10 @@ import { statsOfOne } from "./stats-of-one.ts";
 import { swings } from "./swings.ts";
 import { cutAtPumpDown, switchSet } from "./switch-set.ts";
 import { inTank, recoveryBottle } from "./tank-fill.ts";
-import { throughSwitch } from "./through-switch.ts";
 import { toldByWords } from "./told-by-words.ts";
 import { drewAtTrip, trips } from "./trips.ts";
 import { sagsAtStart } from "./two-states.ts";
+import { voltsAtSwitch } from "./volts-of-switch.ts";
 import { ofWarmDay } from "./warm-day.ts";
 import { waterAgain } from "./water-again.ts";
 import { withIt } from "./with-it.ts";
@@ -143,9 +144,12 @@ export const byWords = passes(
     heads: "temp|temps|temperature|temperatures|lt|mt",
   },
   { look: ({ drafts, items, context }) => onCoil(drafts, items, context.units), heads: "coil" },
-  { look: ({ drafts, items }) => throughSwitch(drafts, items), heads: "out", several: true },
+  { look: ({ drafts, items }) => voltsAtSwitch(drafts, items), heads: "in|on|out" },
   {
-    look: ({ drafts, items, context }) => outsideBehind(drafts, items, context.units),
+    look: ({ drafts, items, context }) => {
+      atTheOutdoor(drafts, items);
+      outsideBehind(drafts, items, context.units);
+    },
     heads: "out|outside|outdoors|outdoor|ambient|amb|od|oat",
   },
   { look: ({ drafts, items, context }) => outAtEnd(drafts, items, context), heads: "out" },

@@ -4,6 +4,7 @@ import type { Item } from "./item.ts";
 
 const switched = /^(?:power|breaker|disconnect|disco)$/;
 const onNow = /^(?:on|back|back on|is on|restored|up)$/;
+const offNow = /^(?:off|out|down|dead|killed|cut|locked|isolated|is off|is out|gone)$/;
 const runs = /^(?:running|runs|started|starts|energized|energised|live|powered)$/;
 
 const isSwitch = (items: readonly Item[], i: number): boolean =>
@@ -20,11 +21,14 @@ export function whileLive(context: Context, items: readonly Item[]): Context {
   return { ...rest, live: true };
 }
 
-/** "Power back on, L1 11.2": what was switched, no kilowatts. */
+const isCut = (items: readonly Item[], i: number): boolean =>
+  switched.test(items[i]?.text ?? "") && offNow.test(items[i + 1]?.text ?? "");
+
+/** "Power back on, L1 11.2", "power off, T1-T2 0.42": what was switched, no kilowatts. */
 export function powerSwitched(drafts: readonly Draft[], items: readonly Item[]): void {
   for (const draft of drafts) {
     if (draft.named !== "power" || draft.unit !== undefined) continue;
-    const at = draft.before.find((i) => items[i]?.text === "power" && isSwitch(items, i));
-    if (at !== undefined) draft.named = undefined;
+    const at = draft.before.find((i) => items[i]?.text === "power");
+    if (at !== undefined && (isSwitch(items, at) || isCut(items, at))) draft.named = undefined;
   }
 }

@@ -24,6 +24,7 @@ function isFree(draft: Draft): boolean {
 }
 
 function asPair(pressure: Draft, line: Draft, side: Side): void {
+  [pressure.settled, line.settled] = [true, true];
   pressure.named = "pressure";
   pressure.hint = undefined;
   pressure.place = side;
@@ -36,11 +37,19 @@ const ends = /^(?:hz|amps?|volts?|rpm|percent|hours?|am|pm)$/;
 
 const ofTwo = /^(?:both|each|circuits|ckts|comps|compressors|respectively|stages?|units?|rtus)$/;
 
+/** Shares between which two figures may be two of a kind. Our choice, no source. */
+const alikeTwo = { from: 0.85, to: 1.15 } as const;
+
 /** "liquid 262 and 84": joined as two of a kind would be, and too far apart for that. */
 function joinedLine(left: Draft, right: Draft, items: readonly Item[]): boolean {
   if (!/^(?:and|&)$/.test(items[left.index + 1]?.text ?? "")) return false;
   if (left.series !== undefined || right.series !== undefined) return false;
-  if (left.value < gaugeFarOver * right.value) return false;
+  const next0 = items[right.index + 1];
+  // "suction 63 psi and 51", not "suction 118 psi and 115": one of both has its unit, and they are no two of a kind
+  const own = left.ownUnit && left.unit?.dimension === "pressure" && right.unit === undefined;
+  const ends = next0 === undefined || next0.kind === itemKind.line || next0.kind === itemKind.sign;
+  const apart = right.value < alikeTwo.from * left.value || right.value > alikeTwo.to * left.value;
+  if (left.value < gaugeFarOver * right.value && !(own && ends && apart)) return false;
   const next = items[right.index + 1];
   // "and 37 something": nobody knows of what
   if (next?.kind === itemKind.word && next.roles === 0 && next.label === undefined) return false;
@@ -141,13 +150,17 @@ export function coilOutlets(list: readonly Draft[], items: readonly Item[]): voi
   for (const draft of list) {
     const before = items.slice(Math.max(0, draft.index - 4), draft.index);
     const words = before.map(({ text }) => text).join(" ");
-    if (!/\bsuction (?:out(?: of)?|leaving|off) (?:the )?(?:coil|evap\w*|case)$/.test(words))
-      continue;
+    const suction = /\bsuction (?:out(?: of)?|leaving|off) (?:the )?(?:coil|evap\w*|case)$/.test(
+      words,
+    );
+    // "receiver outlet 96", not "closed the receiver outlet and it stalls at 18"
+    const receiver = /\b(?:receiver out(?:let)?|(?:out of|leaving|off) the receiver)$/.test(words);
+    if (!suction && !receiver) continue;
     if (!isFree(draft) || (draft.unit !== undefined && draft.unit.dimension !== "temperature"))
       continue;
     draft.named = "temperature";
     draft.hint = "temperature";
-    draft.place = "evaporator_out";
+    draft.place = suction ? "evaporator_out" : "liquid";
   }
 }
 
@@ -155,13 +168,16 @@ export function coilOutlets(list: readonly Draft[], items: readonly Item[]): voi
 function bothThenSide(left: Draft, right: Draft, items: readonly Item[]): boolean {
   const bySize = sideBySize(right, items);
   const side = bySize ?? sideOf(right);
-  if (side === undefined || !/^(?:and|&|\/|,)$/.test(items[left.index + 1]?.text ?? ""))
-    return false;
+  const gauged = left.ownUnit && left.unit?.dimension === "pressure";
+  const joint = items[left.index + 1]?.text ?? "";
+  // "92 psi with 61 on the suction", "112 psi at 50 on the suction"
+  const tied = gauged && /^(?:with|at|@)$/.test(joint) && right.unit === undefined;
+  if (side === undefined || !(tied || /^(?:and|&|\/|,)$/.test(joint))) return false;
   if (right.index !== left.index + 2 || !isFree(left) || !isFree(right)) return false;
   if (left.unit !== undefined && left.unit.dimension !== "pressure") return false;
   const free = bySize !== undefined || left.place === undefined || left.place === "outdoor_air";
   if (!free && left.place !== side) return false;
-  if (right.unit === undefined && !isBarePair(left, right, items, side)) return false;
+  if (right.unit === undefined && !tied && !isBarePair(left, right, items, side)) return false;
   if (right.unit !== undefined && right.unit.dimension !== "temperature") return false;
   const behind = right.behind.some((index) => items[index]?.label?.place === side);
   if ((!behind && bySize === undefined) || !within(left.value, gaugePsi[side])) return false;
@@ -191,16 +207,12 @@ function isBareGauge(draft: Draft): boolean {
 function outOfCoil(left: Draft, right: Draft, items: readonly Item[]): boolean {
   if (!/^(?:and|&|,)$/.test(items[left.index + 1]?.text ?? "")) return false;
   if (right.index !== left.index + 2 || left.unit?.dimension !== "pressure") return false;
-  if (
-    right.unit?.dimension !== "temperature" ||
-    left.place !== undefined ||
-    left.rating !== undefined
-  )
+  const bare = right.unit === undefined && left.ownUnit && isFree(right);
+  if (!bare && right.unit?.dimension !== "temperature") return false;
+  if ((left.place !== undefined && left.place !== "suction") || left.rating !== undefined)
     return false;
-  const behind = items.slice(right.index + 1, right.index + 6).map(({ text }) => text);
-  if (
-    !/^(?:coming |going )?(?:out(?: of)?|leaving|off) (?:the )?(?:coil|evap)/.test(behind.join(" "))
-  )
+  const behind = wordsFrom(items, right.index + 1, right.index + 6);
+  if (!/^(?:coming |going )?(?:out(?: of)?|leaving|off) (?:the )?(?:coil|evap)/.test(behind))
     return false;
   asPair(left, right, "suction");
   right.place = "evaporator_out";
@@ -212,9 +224,26 @@ function lineThenPressure(left: Draft, right: Draft, items: readonly Item[]): bo
   if (right.index !== left.index + 2 || items[left.index + 1]?.text !== "at") return false;
   if (right.unit?.dimension !== "pressure" || right.place !== undefined) return false;
   const warm = left.unit?.dimension === "temperature" || left.hint === "temperature";
-  const side = left.place === "condenser_out" ? "liquid" : sideOf(left);
+  const coil = left.place === "evaporator_out" ? "suction" : undefined;
+  const side = left.place === "condenser_out" ? "liquid" : (coil ?? sideOf(left));
   if (!warm || side === undefined) return false;
   right.place = side;
+  return true;
+}
+
+/** "liquid 90 at 176": liquid is never under so little pressure as it is warm in F, so the line was told first. */
+function turnedLiquid(left: Draft, right: Draft, items: readonly Item[]): boolean {
+  if (right.index !== left.index + 2 || !/^(?:at|@)$/.test(items[left.index + 1]?.text ?? ""))
+    return false;
+  if (sideOf(left) !== "liquid" || (right.place !== undefined && right.place !== "liquid"))
+    return false;
+  if (![left, right].every((one) => isFree(one) && one.unit === undefined)) return false;
+  if (right.value < gaugeOverLine * left.value || !within(left.value, lineF.liquid)) return false;
+  if (!within(right.value, gaugePsi.liquid)) return false;
+  const next = items[right.index + 1];
+  if (next !== undefined && next.kind !== itemKind.sign && next.kind !== itemKind.line)
+    return false;
+  asPair(right, left, "liquid");
   return true;
 }
 
@@ -258,6 +287,7 @@ export function pressureAndLine(
       bothThenSide(left, right, items) ||
       commaLine(left, right, items) ||
       outOfCoil(left, right, items) ||
+      (units === "us" && turnedLiquid(left, right, items)) ||
       lineThenPressure(left, right, items);
     if (!paired) return;
     for (const draft of [left, right])

@@ -29,6 +29,19 @@ function warmth(draft: Draft): void {
   draft.hint = undefined;
 }
 
+const boards = /^(?:board|controller|display|screen)$/;
+
+/** "new thermistor reads 10.2k and the board says 76": what a board makes of a sensor are degrees, no kilohms. */
+function byBoard(draft: Draft, items: readonly Item[]): boolean {
+  const near = items.slice(Math.max(0, draft.index - 3), draft.index);
+  const at = near.findIndex(({ text }) => boards.test(text));
+  const told =
+    at >= 0 && near.slice(at + 1).some(({ text }) => shows.test(text) || text === "reads");
+  const sensor = items.slice(0, draft.index).some(({ text }) => sensors.test(text));
+  const free = draft.unit === undefined && draft.points === undefined && !draft.over;
+  return told && sensor && free && draft.value >= shownF.from && draft.value <= shownF.to;
+}
+
 /** "rat sensor shows 71.3, my probe says 75.8": what a sensor makes of the air, beside a thermometer, are degrees. */
 export function sensorShows(
   drafts: readonly Draft[],
@@ -37,6 +50,7 @@ export function sensorShows(
 ): void {
   const list = alive(drafts);
   list.forEach((draft, order) => {
+    if (units === "us" && byBoard(draft, items)) warmth(draft);
     if (!bySensor(draft, items)) return;
     const next = list[order + 1];
     const beside = next !== undefined && next.unit === undefined && byThermometer(next, items);

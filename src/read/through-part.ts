@@ -59,7 +59,8 @@ function partAhead(ahead: readonly Item[]): "liquid" | "other" | undefined {
   const at = ahead.findLastIndex(
     ({ text, kind, subject, to, from }, i) =>
       liquidParts.test(text) ||
-      (text === "filter" && to - from > text.length) ||
+      // "filter drier", not "filter's"
+      (text === "filter" && to - from > text.length + 2) ||
       throughParts.test(text) ||
       throughMachine.test(subject ?? "") ||
       (kind !== itemKind.sign &&

@@ -75,7 +75,7 @@ export function chargedBusV(scene: Scene): number | undefined {
 export const busWork: (scene: Scene) => boolean = perScene((scene) => {
   const inverter = scene.facts.drive === "inverter" || said(scene, /inverter|\bvfd\b|\bdrive\b/);
   const hands =
-    /cover off|going (?:back )?in|pull (?:the|that) (?:board|module)|(?:swap|change|replace|pull)(?:ping|ing)? (?:the )?(?:board|module|drive|ipm)|get at it/;
+    /cover(?:'?s)? (?:is )?(?:off|coming off)|(?:pull|remov|tak|open|drop)(?:ing)? (?:off )?(?:the|its|that) (?:\w+ )?(?:cover|lid|panel)|going (?:back )?in|pull (?:the|that) (?:board|module)|(?:swap|change|replace|pull)(?:ping|ing)? (?:the )?(?:board|module|drive|ipm)|get at it/;
   return inverter && said(scene, hands);
 });
 

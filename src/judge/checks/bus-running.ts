@@ -12,7 +12,7 @@ export function isRunning(reading: Reading, scene: Scene): boolean {
 
 /** It turns, as said, or at so much speed: "60 percent, settled", "at 45 hz". */
 const loaded =
-  /running|runs|loaded|sits at|holding|\b(?:at )?\d{2,3} ?(?:%|percent|rps|rpm)\b[^.;]{0,12}\b(?:settled|steady|speed)\b|\bat \d{2,3} ?(?:hz|hertz|rps)\b/;
+  /running|runs|loaded|\b(?:at|under|on) (?:full|load|full (?:load|speed))\b|\bflat out\b|\bfull (?:speed|load|tilt|bore)\b|\bramped up\b|sits at|holding|\b(?:at )?\d{2,3} ?(?:%|percent|rps|rpm)\b[^.;]{0,12}\b(?:settled|steady|speed)\b|\bat \d{2,3} ?(?:hz|hertz|rps)\b/;
 
 /** "climbs 2, 7, 13 and sits 16.2 at 55 hertz", and the bus behind it: up to there nothing stopped it. */
 function hasRampedUp(reading: Reading, scene: Scene): boolean {

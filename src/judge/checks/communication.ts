@@ -30,6 +30,8 @@ export const communication: Check = {
     "network:communication_returns_unplugged",
     "network:dead_unloaded",
     "cable:cable_damaged",
+    "joint:connection_loose",
+    "well:fine",
   ],
   judge: (scene) => {
     const volts = pairVolts(scene);

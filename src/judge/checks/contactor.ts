@@ -11,8 +11,8 @@ import { isOfFuses } from "./fuse-sides.ts";
 import { told } from "./told.ts";
 import { allVoltages, controlAtLineV, controlBelowV, isAcrossContact, sideOf } from "./volts.ts";
 
-/** V lost over a closed contact: the first is worth a look, the second a failed pole. Common practice, no source. */
-const contactDropV = { watch: 1, bad: 5 } as const;
+/** V lost over a closed contact: the first is worth a look, the second worn contacts, the third a failed pole. Common practice, no source. */
+const contactDropV = { watch: 1, worn: 2, bad: 5 } as const;
 /** Share of the line's volts lost behind a closed contactor with a pole open; the motor feeds some back. Common practice, no source. */
 const poleOpenShare = 0.3;
 /** V on the coil that should pull it in. Common practice, no source. */
@@ -209,6 +209,18 @@ function drawsCurrent(scene: Scene): boolean {
 /** A; less may be a fan's or a stray reading. Common practice, no source. */
 const leastMotorA = 3;
 
+/** Share of the line's volts by which two rows read one after the other differ anyway. Common practice, no source. */
+const rowsApart = 0.012;
+
+/** What is lost between two rows, leg by leg where both have as many; rows that agree as well as two rows can lose nothing. */
+function rowsLost(line: readonly number[], load: readonly number[]): number[] {
+  const legs = line.length === load.length && line.length > 1;
+  const drop = legs
+    ? Math.max(...line.map((volts, leg) => volts - (load[leg] ?? volts)))
+    : Math.max(...line) - Math.min(...load);
+  return [line.length > 1 && drop < rowsApart * Math.max(...line) ? 0 : Math.max(drop, 0)];
+}
+
 function contactFindings(scene: Scene): Finding[] {
   const across = numbersOf(
     ofQuantity(scene.readings, "voltage", "diode_drop").filter(
@@ -220,7 +232,7 @@ function contactFindings(scene: Scene): Finding[] {
   const load = sideVolts(scene, "load");
   const closed = Math.max(...load) >= controlBelowV || saysClosed(scene);
   const both = line.length > 0 && load.length > 0 && !isOfFuses(scene);
-  const lost = both && closed ? [Math.max(...line) - Math.min(...load)] : [];
+  const lost = both && closed ? rowsLost(line, load) : [];
   const drops = [...across, ...lost];
   if (drops.length === 0) return [];
   const drop = Math.max(...drops);
@@ -251,6 +263,14 @@ function contactFindings(scene: Scene): Finding[] {
       found(
         "bad",
         `${plain(drop)} V lost over the contacts: burnt or not closing`,
+        "contactor:drop",
+      ),
+    ];
+  if (Math.max(...across, 0) >= contactDropV.worn)
+    return [
+      found(
+        "watch",
+        `${plain(drop)} V lost over the contacts: worn, it heats that pole`,
         "contactor:drop",
       ),
     ];

@@ -4,6 +4,7 @@ import { clauseOf } from "../clause.ts";
 import { isDcPlug } from "../dc-plug.ts";
 import { loosePin } from "../loose-pin.ts";
 import { beside, noteOf, wordsNear } from "../near.ts";
+import { openSwitch } from "../open-switch.ts";
 import { hasPoint, numberOf, ofQuantity } from "../pick.ts";
 import { isInPoleRow } from "../pole-row.ts";
 import type { Scene } from "../scene.ts";
@@ -58,13 +59,28 @@ function inWithoutOut(readings: readonly Reading[], scene: Scene): Finding | und
     basis: "common practice",
     source: "circuit reasoning; common practice, no source",
     // what stands between was found
-    signs: loosePin.test(scene.words) ? [] : ["control:no_output"],
+    signs:
+      loosePin.test(scene.words) || openSwitch.test(scene.words) || isOfDefrost(scene)
+        ? []
+        : ["control:no_output"],
   };
+}
+
+/** What a forced defrost misses is the defrost's own matter. */
+function isOfDefrost(scene: Scene): boolean {
+  return told(scene, "sensor").some(({ signs }) => signs?.includes("defrosting:fails"));
 }
 
 /** Readings of control voltage, ac. */
 export function controlReadings(scene: Scene): Reading[] {
   return ofQuantity(scene.readings, "voltage").filter((one) => isControl(scene, one));
+}
+
+/** "board sends 340 V dc to the fan and 15 V": an electronic motor's own, no 24 V circuit. */
+function isBesideDc(scene: Scene, reading: Reading): boolean {
+  return (noteOf(scene, reading)?.readings ?? []).some(
+    (one) => one.kind === "dc" && (numberOf(one) ?? 0) > controlBelowV,
+  );
 }
 
 function isControl(scene: Scene, reading: Reading): boolean {
@@ -78,6 +94,8 @@ function isControl(scene: Scene, reading: Reading): boolean {
   )
     return false;
   if (isDenied(scene, reading) || isRailName(scene, reading)) return false;
+  if (/^(?:\w+ )?(?:fan|blower)\b/.test(reading.subject ?? "") && isBesideDc(scene, reading))
+    return false;
   if (isInPoleRow(scene, reading) || isDcPlug(noteOf(scene, reading))) return false;
   if (isLogic(scene, reading)) return true;
   if (reading.kind === "dc") return false;

@@ -59,9 +59,29 @@ const nothingOut: Finding = {
   signs: ["output:none"],
 };
 
+/** V, from which a pair of a drive's output is switched. Common practice, no source. */
+const liveV = 30;
+
+/** "0 V on W, 210 U-V only": one line is never switched. */
+function oneDead(values: readonly number[]): Finding {
+  return {
+    about: "drive output stage",
+    check: "bridge",
+    level: "bad",
+    brief: "one output line dead",
+    says: `${listed(values, "V")} out of the drive: one line is not switched`,
+    values: {},
+    basis: "common practice",
+    source: "common practice, no source",
+    signs: ["output:unbalanced"],
+  };
+}
+
 function outputFinding(readings: readonly Reading[]): Finding[] {
   const values = numbersOf(readings);
   const unbalance = unbalancePercent(values);
+  if (values.length === 2 && Math.min(...values) < nothingV && Math.max(...values) > liveV)
+    return [oneDead(values)];
   if (values.length !== 3 || unbalance === undefined) return [];
   const level = unbalance <= evenPercent ? "good" : unbalance > unevenPercent ? "bad" : "watch";
   const says =

@@ -9,7 +9,7 @@ import {
 } from "../../physics/vacuum-decay.ts";
 import { waterBoilingCel } from "../../physics/water-vapor.ts";
 import type { Check } from "../check.ts";
-import { type Figures, figuresOf, micronWords } from "../figures.ts";
+import { type Figures, figuresOf } from "../figures.ts";
 import { ownBasis, ownSource } from "../own-limit.ts";
 import { numberOf, ofQuantity } from "../pick.ts";
 import type { Scene } from "../scene.ts";
@@ -56,7 +56,7 @@ function stands(scene: Scene): Finding[] {
   const hold = holdOf(scene);
   const decay = vacuumDecay(points, hold.pa);
   const held = decay === undefined ? heldAt(readings, hold.pa) : undefined;
-  if (held !== undefined) return [holds(held, hold)];
+  if (held !== undefined) return [holds(held, hold, figuresOf(scene))];
   return [
     decay === undefined
       ? untimed(readings, scene, hold)
@@ -88,7 +88,7 @@ interface Hold {
 function holdOf(scene: Scene): Hold {
   const own = scene.limits.vacuum_hold?.most;
   const pa = own ?? decayLimits.holdPa;
-  const hold = `${micronWords(pa)} hold`;
+  const hold = `${figuresOf(scene).vacuum(pa)} hold`;
   return own === undefined
     ? { pa, says: hold, basis: hold, source: (usual) => usual }
     : { pa, says: `company's own ${hold}`, basis: ownBasis, source: ownSource };
@@ -154,12 +154,12 @@ function heldAt(readings: readonly Reading[], holdPa: number): number | undefine
   return pa !== undefined && pa <= holdPa && seconds >= decayLimits.shortestS ? pa : undefined;
 }
 
-function holds(pa: number, hold: Hold): Finding {
+function holds(pa: number, hold: Hold, figures: Figures): Finding {
   return {
     about: "system",
     check: "evacuation",
     level: "good",
-    says: `The vacuum stands at ${micronWords(pa)} at the end of the stand: tight and dry by the ${hold.says}`,
+    says: `The vacuum stands at ${figures.vacuum(pa)} at the end of the stand: tight and dry by the ${hold.says}`,
     brief: "vacuum holds: tight and dry",
     values: {},
     basis: hold.basis,
@@ -183,30 +183,32 @@ function untimed(readings: readonly Reading[], scene: Scene, hold: Hold): Findin
   const last = readings.at(-1);
   const pa = (last === undefined ? undefined : numberOf(last)) ?? 0;
   const deep = pa <= hold.pa;
+  const figures = figuresOf(scene);
   if (!deep && hangs.test(scene.words)) return stalled(pa, scene);
   return {
     about: "system",
     check: "evacuation",
     level: "unknown",
-    says: `${micronWords(pa)}${deep ? "" : `, not yet at the ${hold.says}`}: valve it off at the core tool and read it again over 10 to 20 minutes, the rise tells`,
-    brief: `${micronWords(pa)}, no timed rise yet`,
+    says: `${figures.vacuum(pa)}${deep ? "" : `, not yet at the ${hold.says}`}: valve it off at the core tool and read it again over 10 to 20 minutes, the rise tells`,
+    brief: `${figures.vacuum(pa)}, no timed rise yet`,
     values: {},
     basis: hold.basis === ownBasis ? ownBasis : "common practice",
     source: hold.source("targets of 500 micron and below: common practice, no source"),
-    missing: "the microns at 10 min after isolation",
+    missing: `the ${figures.vacuumName} at 10 min after isolation`,
   };
 }
 
 /** The pump comes no deeper: hoses, its oil, moisture or a leak. */
 function stalled(pa: number, scene: Scene): Finding {
   const cel = waterBoilingCel(pa);
-  const ice = cel === undefined ? "" : `, where ice stands at ${figuresOf(scene).temperature(cel)}`;
+  const figures = figuresOf(scene);
+  const ice = cel === undefined ? "" : `, where ice stands at ${figures.temperature(cel)}`;
   return {
     about: "system",
     check: "evacuation",
     level: "watch",
-    says: `The pump hangs at ${micronWords(pa)}${ice}: fresh pump oil and short wide hoses with the cores out first, then valve it off, a straight rise is a leak, a levelling one moisture`,
-    brief: `hangs at ${micronWords(pa)}`,
+    says: `The pump hangs at ${figures.vacuum(pa)}${ice}: fresh pump oil and short wide hoses with the cores out first, then valve it off, a straight rise is a leak, a levelling one moisture`,
+    brief: `hangs at ${figures.vacuum(pa)}`,
     values: {},
     basis: "common practice",
     source: "common practice, no source",
@@ -237,7 +239,7 @@ interface Stood {
 }
 
 function finding(decay: Decay, { figures, points, hold }: Stood): Finding {
-  const next = nextReading(points);
+  const next = nextReading(points, figures);
   const rising = decay.shape === "short" && decay.paPerMin > 0 && decay.lastPa > hold.pa;
   const sign = rising ? "rising" : signOf[decay.shape];
   return {
@@ -246,7 +248,7 @@ function finding(decay: Decay, { figures, points, hold }: Stood): Finding {
     level: levels[decay.shape],
     says:
       decay.shape === "short"
-        ? `${micronWords(decay.lastPa)}, too early to tell: next, ${next}`
+        ? `${figures.vacuum(decay.lastPa)}, too early to tell: next, ${next}`
         : says[decay.shape](decay, figures, hold),
     brief: decay.shape === "short" ? `too early to tell: ${next}` : briefs[decay.shape],
     values: { decay_Pa_per_min: decay.paPerMin },
@@ -263,13 +265,13 @@ function finding(decay: Decay, { figures, points, hold }: Stood): Finding {
 const lookMin = { first: 10, again: 5 };
 
 /** The one reading that is needed next, by its minute. */
-function nextReading(points: readonly DecayPoint[]): string {
+function nextReading(points: readonly DecayPoint[], figures: Figures): string {
   const [first] = points;
   const last = points.at(-1);
   if (first !== undefined && isShallow(first))
-    return "pump below 1000 micron, then valve it off again";
+    return `pump below ${figures.vacuum(decayLimits.startPa)}, then valve it off again`;
   const minutes = ((last?.afterS ?? 0) - (first?.afterS ?? 0)) / 60;
-  return `the microns at ${Math.max(lookMin.first, Math.round(minutes) + lookMin.again)} min after isolation`;
+  return `the ${figures.vacuumName} at ${Math.max(lookMin.first, Math.round(minutes) + lookMin.again)} min after isolation`;
 }
 
 const briefs: Readonly<Record<Exclude<DecayShape, "short">, string>> = {
@@ -282,14 +284,14 @@ const briefs: Readonly<Record<Exclude<DecayShape, "short">, string>> = {
 const says: Readonly<
   Record<Exclude<DecayShape, "short">, (decay: Decay, figures: Figures, hold: Hold) => string>
 > = {
-  tight: (decay, _figures, hold) =>
-    `The vacuum holds at ${micronWords(decay.lastPa)}, rising ${micronWords(decay.paPerMin)} a minute: tight and dry by the ${hold.says}`,
-  above_hold: (decay, _figures, hold) =>
-    `It levels off near ${micronWords(decay.restsAtPa ?? decay.lastPa)}, ${micronWords(decay.lastPa)} at the end: above the ${hold.says}. No leak by its shape; a rest of moisture, an oil film or warm hoses: pull deeper and hold again`,
-  leak: (decay) =>
-    `It rises straight on, ${micronWords(decay.paPerMin)} a minute to ${micronWords(decay.lastPa)}: a leak`,
+  tight: (decay, figures, hold) =>
+    `The vacuum holds at ${figures.vacuum(decay.lastPa)}, rising ${figures.vacuum(decay.paPerMin)} a minute: tight and dry by the ${hold.says}`,
+  above_hold: (decay, figures, hold) =>
+    `It levels off near ${figures.vacuum(decay.restsAtPa ?? decay.lastPa)}, ${figures.vacuum(decay.lastPa)} at the end: above the ${hold.says}. No leak by its shape; a rest of moisture, an oil film or warm hoses: pull deeper and hold again`,
+  leak: (decay, figures) =>
+    `It rises straight on, ${figures.vacuum(decay.paPerMin)} a minute to ${figures.vacuum(decay.lastPa)}: a leak`,
   wet: (decay, figures) =>
-    `It levels off near ${micronWords(decay.restsAtPa ?? decay.lastPa)}${boilsAt(decay, figures)}: moisture. Refrigerant boiling out of the oil looks alike; a second pull tells`,
+    `It levels off near ${figures.vacuum(decay.restsAtPa ?? decay.lastPa)}${boilsAt(decay, figures)}: moisture. Refrigerant boiling out of the oil looks alike; a second pull tells`,
 };
 
 function boilsAt(decay: Decay, figures: Figures): string {

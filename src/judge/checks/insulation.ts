@@ -1,6 +1,7 @@
 import type { Finding, Reading } from "../../model.ts";
 import type { Check } from "../check.ts";
 import { noteWords } from "../near.ts";
+import { forPump, isOfPump } from "../own-motor.ts";
 import { bySubject, numbersOf } from "../pick.ts";
 import type { Scene } from "../scene.ts";
 import { ohmWords } from "../words.ts";
@@ -63,6 +64,7 @@ export const insulation: Check = {
     "fan:winding_open",
     "fan:winding_sound",
     "feed:grounded",
+    "motor:winding_bad",
   ],
   judge: (scene) => {
     const said = told(scene, "insulation");
@@ -75,7 +77,10 @@ function measured(scene: Scene): Finding[] {
     const ofFan = readings.every((one) => one.subject === undefined && isFans(scene, one));
     const about = ofFan ? "fan" : named;
     if (about === "cable") return cableFinding(readings);
-    const ofLeads = forFan(about, judgeLeads(about, readings, scene));
+    const judged = judgeLeads(about, readings, scene);
+    const ofLeads = readings.every((one) => isOfPump(scene, one))
+      ? forPump(judged)
+      : forFan(about, judged);
     return [...ofLeads, ...wiringFinding(about, readings, scene)];
   });
 }

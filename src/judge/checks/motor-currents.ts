@@ -125,11 +125,16 @@ export function isFanNote(scene: Scene, reading: Reading): boolean {
   if (fitsFan.test(words) && !/\bcomp/.test(words)) return true;
   if (/\bcomp|\bboth\b|line|legs?\b|runs|rla/.test(words)) return false;
   if (/\b(?:fan|blower|inducer)\b/.test(words)) return true;
-  return /\bmotor\b/.test(words) && note !== undefined && followsFan(scene, note);
+  if (note === undefined || !(/\bmotor\b/.test(words) || unpluggedIt.test(words))) return false;
+  return followsFan(scene, note);
 }
 
 const fitsFan =
   /\b(?:new|spare|replacement) (?:\w+ ){0,2}(?:motor|belt|blower|wheel|sheave)\b|\b(?:motor|belt|blower|wheel|sheave)s? (?:is |was )?(?:changed|replaced|swapped|in|on)\b/;
+
+/** "unplugged it: common to run OL": the motor that was spoken of. */
+const unpluggedIt =
+  /\b(?:unplugged|unhooked|disconnected|pulled|lifted|ohmed|ohm'?d|megged) it\b|\bits (?:windings?|leads?|plug|ohms)\b/;
 
 /** "motor unplugged" after a note that spoke last of a fan. */
 function followsFan(scene: Scene, note: CaseNote): boolean {
@@ -137,6 +142,7 @@ function followsFan(scene: Scene, note: CaseNote): boolean {
   const named = before
     .join(" ")
     .toLowerCase()
-    .match(/\b(?:fan|blower|blade|comp\w*)\b/g);
-  return /^(?:fan|blower|blade)$/.test(named?.at(-1) ?? "");
+    // what a hand can spin is no compressor
+    .match(/\b(?:fan|blower|blade|spins? (?:free|easy|by hand)|comp\w*)\b/g);
+  return /^(?:fan|blower|blade|spin.*)$/.test(named?.at(-1) ?? "");
 }

@@ -39,7 +39,7 @@ export const sensor: Check = {
         likeSensor(scene) ??
         ofQuantity(scene.readings, "resistance")
           .filter((one) => isOfSensor(one, scene) && !isOfTable(one, scene))
-          .map((one) => resistanceFinding(one, scene))),
+          .map((one) => renewedSince(one, scene) ?? resistanceFinding(one, scene))),
       ...openAtPlug(scene),
       ...exchangedProbes(scene),
       ...signalFinding(scene),
@@ -91,6 +91,24 @@ const like =
   /\b(?:same (?:\w+ )?(?:sensor|thermistor|probe)|(?:twin|sister|its mate)|(?:one|sensor|thermistor|probe) (?:in|of|from|next door)\b)/i;
 const renewed =
   /\b(?:new|spare|replacement) (?:\w+ ){0,2}(?:sensor|thermistor|probe)\b|\b(?:sensor|thermistor|probe) (?:was |is )?(?:replaced|changed|swapped)\b/i;
+
+function renewedAfter({ notes }: Scene, at: number): boolean {
+  return notes.slice(at + 1).some(({ text }) => renewed.test((text ?? "").toLowerCase()));
+}
+
+/** "liquid thermistor OL", then "new thermistor in": the cause, which no longer stands. */
+function renewedSince(one: Reading, scene: Scene): Finding | undefined {
+  const note = noteOf(scene, one);
+  if (note === undefined || !renewedAfter(scene, scene.notes.indexOf(note))) return undefined;
+  const was = resistanceFinding(one, scene);
+  if (was.level !== "bad") return undefined;
+  return {
+    ...was,
+    level: "good",
+    says: `${was.says}, and was replaced since`,
+    brief: "replaced since",
+  };
+}
 
 /** "Coil sensor 31.5k", then "same sensor in 12 is 10.6k" or "new sensor in, 10.4k": the first was off. */
 function likeSensor(scene: Scene): Finding[] | undefined {
@@ -181,12 +199,13 @@ function openAtPlug(scene: Scene): Finding[] {
   const notes = scene.words.split("\n");
   const at = notes.findIndex((note) => plugOpen.test(note));
   if (at < 0 || !notes.slice(0, at + 1).some((note) => sensorWords.test(note))) return [];
-  if (scene.readings.some((one) => one.over_range === true)) return [];
+  if (scene.readings.some((one) => one.over_range === true && isOfSensor(one, scene))) return [];
+  if (renewedAfter(scene, at)) return [];
   return [found("bad", "The sensor reads open at its plug", "sensor:open")];
 }
 
 const plugOpen =
-  /\b(?:unplugged|at the plug|pulled (?:it|the plug))\b.{0,24}\b(?:ol|open|infinite)\b/;
+  /\b(?:unplugged|at the plug|pulled (?:it|the plug)|ohm(?:ed|'?d) it)\b.{0,24}\b(?:ol|open|infinite)\b/;
 
 /** A transducer that is fed and sends nothing. */
 function signalFinding(scene: Scene): Finding[] {

@@ -140,7 +140,7 @@ function verdictFor(kelvin: number, scene: Scene): SubcoolingVerdict {
   const plateK = plateFigure(scene);
   const from = plateK === undefined ? bands.subcooling.from : plateK - bands.plateToleranceK;
   const to = plateK === undefined ? bands.subcooling.to : plateK + bands.plateToleranceK;
-  if (kelvin < from && scene.facts.receiver === true) return receiver;
+  if (kelvin < from && hasReceiver(scene)) return receiver;
   const outcome = outcomeOf(kelvin, { from, to, thin: plateK === undefined });
   return {
     level: levels[outcome],
@@ -178,6 +178,14 @@ const notInTest: SubcoolingVerdict = {
   says: () =>
     "on a variable machine it speaks of the charge only in forced test operation, settled 15 to 20 minutes, without defrost or oil return",
 };
+
+/** On the plate, or looked at and not found empty: "receiver half", "receiver glass full". */
+function hasReceiver(scene: Scene): boolean {
+  if (scene.facts.receiver !== undefined) return scene.facts.receiver;
+  return /\breceiver\b.{0,20}\b(?:half|full|third|quarter|two thirds|\d+ ?(?:%|percent)|level (?:is )?(?:good|ok|fine|normal))\b/.test(
+    scene.words,
+  );
+}
 
 const receiver: SubcoolingVerdict = {
   level: "good",

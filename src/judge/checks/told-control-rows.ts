@@ -1,5 +1,10 @@
 import { loosePin } from "../loose-pin.ts";
+import { openSwitch } from "../open-switch.ts";
 import type { ToldRow } from "./told-rows.ts";
+
+/** Volts or a fuse that were looked at. */
+const fed =
+  /\b\d{2,3}(?:\.\d+)? ?(?:v|vac|vdc|volts?)\b|\b(?:has|have|got|get|with|reads?|is|still|line|input|at|and) (?:\w+ )?(?:2[0-9](?:\.\d)?|1[12]\d|2[0-4]\d|4[4-9]\d)\b|\bfuses? (?:is |are |was |all )?(?:good|ok|okay|fine)\b|\bpower (?:is )?(?:at|to|into|on) (?:it|the board)\b|\b(?:24|2\d\d|4\d\d) (?:at|to|on|into|in)\b/;
 
 /** What is heard of control voltage and boards. Source throughout: common practice, no source. */
 export const toldControlRows: readonly ToldRow[] = [
@@ -15,6 +20,29 @@ export const toldControlRows: readonly ToldRow[] = [
   },
   {
     check: "control_voltage",
+    sign: "safety:low_pressure",
+    words: [openSwitch],
+    unless: /\b(?:high|hi|head|hp|hps|hpc|float|freeze|limit|rollout|door)\b/,
+    mended: /\b(?:switch|reset)\b/,
+    level: "watch",
+    about: "low pressure switch",
+    says: "The low pressure switch stands open, as told: the pressure at it tells whether it is right to. Low at rest is a leak or a lost charge; over its cut-in the switch itself or its tube is bad",
+    brief: "low pressure switch open",
+  },
+  {
+    check: "control_voltage",
+    sign: "safety:high_pressure",
+    words: [openSwitch],
+    beside: /\b(?:high|hi|head|hp|hps|hpc)\b/,
+    unless: /\b(?:low|lo|lp|lps|lpc|suction|float|freeze|limit|rollout|door)\b/,
+    mended: /\b(?:switch|reset)\b/,
+    level: "watch",
+    about: "high pressure switch",
+    says: "The high pressure switch stands open, as told: reset it once if it has a button and watch the head as it starts; at rest with the button in, an open one is bad",
+    brief: "high pressure switch open",
+  },
+  {
+    check: "control_voltage",
     sign: "control:no_output",
     words: [
       /\b(?:board|relay|controller|control)\b.{0,40}\b(?:puts?|sends?|putting|sending|gives?|giving)\b.{0,14}\b(?:nothing|none|no (?:power|voltage|volts|signal|24))\b/,
@@ -27,7 +55,6 @@ export const toldControlRows: readonly ToldRow[] = [
       /\b(?:24|jumper\w*|power)\b.{0,24}\b(?:straight|directly?|right|jumped)\b.{0,8}\b(?:on|to|onto|at) (?:the )?(?:contactor|coil)\b.{0,20}\b(?:pulls|closes|runs|starts|comes in|goes)\b/,
       /\bno relays? (?:moves?|clicks?|pulls?(?: in)?|closes?)\b/,
       /\brelays? (?:won'?t|never|do(?:es)? ?n'?t) (?:move|click|pull|close)/,
-      /\bboard\b.{0,40}\b(?:no (?:lights?|leds?)\b|(?:stays|still|is) (?:dark|dead)\b)/,
       /\bstill (?:dark|dead)\b.{0,16}\b2\d(?:\.\d)? ?v/,
       /\bout to (?:the )?contactor\W+(?:is |at |reads )?(?:0(?:\.0)?|zero|nothing|dead)\b/,
       /\b(?:relay|board)(?:'s)? outputs?\b.{0,16}\b(?:zero|nothing|none|0|dead)\b/,
@@ -39,6 +66,19 @@ export const toldControlRows: readonly ToldRow[] = [
     about: "control board",
     says: "A call goes in and nothing comes out of the board: its output, after its fuse and every safety were seen",
     brief: "a call in, nothing out",
+  },
+  {
+    check: "control_voltage",
+    sign: "control:no_output",
+    words: [/\bboard\b.{0,40}\b(?:no (?:lights?|leds?)\b|(?:stays|still|is) (?:dark|dead)\b)/],
+    // dead without a word of what feeds it may be the feed
+    beside: fed,
+    unless: /\b(?:inverter|drive) board|\bbus\b|\bno (?:call|24 ?v? (?:in|to))\b/,
+    mended: /\bboard\b/,
+    level: "bad",
+    about: "control board",
+    says: "The board is fed and stays dark: its fuse and plugs, then what hangs on it unplugged one by one, and only then the board",
+    brief: "fed and dark",
   },
   {
     check: "control_voltage",

@@ -20,6 +20,22 @@ export const toldDefrostRows: readonly ToldRow[] = [
     check: "sensor",
     sign: "defrosting:fails",
     words: [
+      /\b(?:reversing|4.?way|four.?way|rv|changeover|switchover)\b(?: valve)?(?: coil| solenoid)?\b.{0,16}\b(?:gets?|has|have|sees|reads?|got|shows?)\b.{0,8}\b(?:0(?:\.0)?|no|zero|nothing)\b/,
+      /\b(?:0(?:\.0)?|no|zero|nothing)(?: ?v(?:olts?)?| power| voltage| signal)? (?:at|on|to|across|for) the (?:reversing|4.?way|four.?way|rv)\b/,
+      /\bnever (?:energi[sz]es|powers|pulls in|sends \w+ to) the (?:reversing|4.?way|four.?way|rv)\b/,
+    ],
+    beside: /\bdefrost/,
+    unless: /\b(?:in cooling|cooling mode)\b/,
+    mended: /\b(?:board|relay|wire|timer)\b/,
+    level: "bad",
+    about: "coil",
+    says: "Told to defrost, the reversing valve gets no voltage, as told: defrost board or relay and the wire between, before the valve",
+    brief: "no voltage at the reversing valve in defrost",
+  },
+  {
+    check: "sensor",
+    sign: "defrosting:fails",
+    words: [
       /\b(?:0(?:\.0+)?|zero|no) ?a(?:mps?)?\b.{0,24}\b(?:defrost )?(?:heaters?|elements?)\b/,
       /\b(?:defrost )?(?:heaters?|elements?)(?: \w+){0,3} (?:(?:draw|pull|read)\w* )?(?:0(?:\.0+)?|zero|no|nothing)(?: ?a(?:mps?)?)?\b(?! ?(?:v|ohm|f\b))/,
     ],

@@ -24,7 +24,7 @@ export const toldGasRows: readonly ToldRow[] = [
     check: "compression",
     sign: "unloads:at_once",
     words: [
-      /\b(?:gauges?|needles?|hands|pressures?|sides?|high and low)\b.{0,40}\b(?:meet|met|equali[sz]ed?|equali[sz]es|even(?:ed)? out|level(?:ed|s)?|equal|come together)\b.{0,30}\b(?:seconds?|secs?|at once|right away|instantly|immediately)\b/,
+      /\b(?:gauges?|needles?|hands|pressures?|sides?|high and low)\b.{0,40}\b(?:meet|met|equali[sz]ed?|equali[sz]es|even(?:ed)? out|level(?:ed|s)?|equal|come together)\b.{0,30}\b(?:seconds?|secs?|at once|right away|instantly|immediately|(?:inside of |under |within |in (?:less than |under )?)(?:a|one|half a) min\w*)\b/,
       /\b(?:king|pump\w* (?:it |her )?down|front.?seat\w*|clos\w+ the (?:suction|king|liquid))\b.*\b(?:off|stopped|kill\w*)\b.{0,30}\b(?:suction|low side|it)\b.{0,12}\b(?:ran|runs|came|comes|climb\w*|shot|jump\w*|rose|rises|goes|went|back)\b.{0,24}\b(?:seconds?|secs?|at once|right away|instantly|immediately|(?:inside of |under |within |in )(?:a|one|half a) min\w*)/,
     ],
     mended: /\bcomp|\bvalve/,

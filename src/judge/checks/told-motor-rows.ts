@@ -54,7 +54,7 @@ export const toldMotorRows: readonly ToldRow[] = [
     ],
     // "level before start, hums and trips": it does not start so
     unless:
-      /\b(?:equal\w*|level\w*)\b(?:(?!\b(?:starts|started|runs|ran|goes|took)\b)[^.;]){0,50}\b(?:hums?|trips?|locks?|stalls?)\b|\bstill (?:hums?|locks?|trips?|stalls?|won'?t)\b|\b(?:won'?t|never|not|did ?n[o']?t) (?:start|run|go)|\b(?:while|when|with) (?:it|she|the \w+)(?:'s| is)? run/,
+      /\b(?:equal\w*|level\w*)\b(?:(?!\b(?:starts|started|runs|ran|goes|took)\b)[^.;]){0,50}\b(?:hums?|trips?|locks?|stalls?)\b|\b(?:before|at|on|for) (?:each|every|the) (?:start|try|attempt|pull)|\bstill (?:hums?|locks?|trips?|stalls?|won'?t)\b|\b(?:won'?t|never|not|did ?n[o']?t) (?:start|run|go)|\b(?:while|when|with) (?:it|she|the \w+)(?:'s| is)? run/,
     level: "good",
     about: "compressor",
     says: "It starts freely once both sides are level, as told: no seized rotor",

@@ -62,6 +62,36 @@ export const toldPartsRows: readonly ToldRow[] = [
   },
   {
     check: "fan",
+    sign: "fans:fan_stiff",
+    words: [
+      /\b(?:shaft|bearings?|it|rotor|wheel|blades?)(?:'s| is| are| feels?| was)? (?:(?:so|very|really|pretty|too) )?(?:stiff|seized|tight|frozen?|locked(?: up)?|hard to (?:turn|spin)|gritty)\b/,
+      /\b(?:won'?t|will not|can'?t|barely|hardly) (?:turn|spin|budge)(?:s|ed)? (?:it )?by hand\b/,
+    ],
+    beside: /\b(?:fan|blower)\b/,
+    notBeside: /\bcomp(?:ressor)?\b|\bpump\b/,
+    unless: /\b(?:not|isn'?t|n'?t) (?:stiff|seized|tight|frozen|locked)|\bcoil\b|\bfree\b/,
+    mended: /\b(?:motor|fan|blower|bearing)/,
+    level: "bad",
+    about: "fan",
+    says: "The fan's shaft does not turn freely, as told: bearings or motor, whatever drives it",
+    brief: "shaft stiff, as told",
+  },
+  {
+    check: "fan",
+    sign: "swap:fan_dead_elsewhere",
+    words: [
+      /\b(?:put|plugged|hooked|tried|hung|wired|stuck)\b.{0,12}\b(?:a|my|the|another) (?:spare|known good|loaner|test|borrowed|different|new)(?: \w+)? (?:motor|fan|blower)\b.{0,30}\b(?:and )?(?:it )?(?:runs?|spins?|turns?|works?|takes off)\b/,
+      /\b(?:spare|loaner|known good|borrowed|test) (?:fan |blower )?motor (?:runs?|spins?|works?|turns?)\b/,
+    ],
+    beside: /\bfan\b|\bblower\b|\becm\b/,
+    unless: /\b(?:not|n'?t|never|neither)\b.{0,12}\b(?:run|spin|turn|work)|\bcomp/,
+    level: "bad",
+    about: "fan",
+    says: "A known good motor runs in its place, as told: that clears what drives it and leaves the old motor",
+    brief: "a spare motor runs there",
+  },
+  {
+    check: "fan",
     sign: "swap:fan_runs_elsewhere",
     words: [
       /\b(?:fan|blower)(?: motor)?\b.{0,12}\b(?:moved|swapped|plugged|put|tried)\b.{0,30}\b(?:runs?|spins?|turns?|works?)\b/,

@@ -33,7 +33,8 @@ const indoorPart =
   "(?:filters?|blower(?: wheel)?|squirrel cage|evap(?:orator)?(?: coil)?|indoor coil|a.?coil|return (?:grille|duct|air)|ductwork)";
 const choked =
   "(?:dirty|filthy|plugged|clogged|blocked|matted|packed|caked|greasy|full of (?:grease|dirt|lint|cotton|leaves|dust|flour)|furry|like (?:a )?(?:felt|\\w+ (?:sack|bag)|sack|fur)|like (?:a |an )?(?:old )?(?:sweater|blanket|rug|sheep|carpet|mattress|quilt)|lint|cottonwood|leaves|plastic|tarp|collapsed|impacted|choked|covered|wrapped)";
-const part = "(?:drier|dryer|strainer|solenoid|king valve|service valve|kink\\w*)";
+const part =
+  "(?:drier|dryer|strainer|solenoid|king valve|service valve|isolation (?:ball )?valve|ball valve|kink\\w*)";
 
 /** Every remark that a check listens for, by check. Source throughout: common practice, no source. */
 export const toldRows: readonly ToldRow[] = [
@@ -67,6 +68,7 @@ export const toldRows: readonly ToldRow[] = [
         `${eev}.{0,60}\\b(?:wide open|full(?:y)? open|100 ?(?:%|percent)|at max|\\d{3,4} ?(?:steps|pulses))\\b.{0,80}\\b(?:no (?:change|flow|drop|cooling)|still warm|stays? warm|both pipes|same temp|nothing)`,
       ),
       /\b(?:valve|body|stepper|magnet)\b.{0,40}\b(?:won'?t|does(?:n'?t| not)|never|not) (?:step|drive|budge|move|open)\b/,
+      /\btapp(?:ed|ing) (?:on )?(?:the |its |that )?(?:txv|expansion valve|valve(?: body)?|body|power ?head)\b(?:(?!revers|4.?way|port|branch).){0,40}\b(?:suction|pressure|low side|superheat)\b.{0,16}\b(?:jump\w*|rose|came up|climb\w*|shot up|popped|went up|picked up|dropped)\b/,
       /\b(?:valve|txv|inlet) screen\b.{0,20}\b(?:plugged|clogged|blocked)/,
     ],
     mended: /\b(?:valves?|txv|eev|exv|screen|power ?head|element|stepper)\b/,
@@ -179,6 +181,8 @@ export const toldRows: readonly ToldRow[] = [
     words: [
       /\b(?:never|without|skipped|did(?:n'?t| not)|forgot)\b.{0,16}\b(?:pull(?:ed|ing)? (?:a |any )?vac|(?:a |any )?vacuum\b|evacuat\w*|pulled it down)/,
       /\bno (?:vacuum|evacuation)\b(?! pump)/,
+      /\b(?:nobody|no one|none of them)\b.{0,20}\b(?:pull(?:ed|s)? (?:a |any )?vac|vacuumed|evacuated)/,
+      /\b(?:evacuation|vacuum) (?:was |got |is )?(?:skipped|left out|not (?:done|pulled)|forgotten)\b/,
       /\bn(?:ever|ot) (?:been )?(?:pulled (?:down|a vac\w*)|evacuated|vacuumed)/,
       /\b(?:only|just) purged\b|\b(?:sucked|pulled|let|drew) (?:in )?(?:some )?air\b(?! (?:straight |right )?(?:through|across|over))|\bair (?:got|went) in/,
     ],

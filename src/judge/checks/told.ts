@@ -6,6 +6,7 @@ import { lettersIn, lettersNeeded } from "../letters.ts";
 import { perScene, type Scene } from "../scene.ts";
 import { swapTest } from "../swap-test.ts";
 import { toldAirRows } from "./told-air-rows.ts";
+import { toldCommunicationRows } from "./told-communication-rows.ts";
 import { toldControlRows } from "./told-control-rows.ts";
 import { toldDefrostRows } from "./told-defrost-rows.ts";
 import { electricalToldRows } from "./told-electrical-rows.ts";
@@ -71,6 +72,7 @@ export const toldRowsAll: readonly ToldRow[] = [
   ...toldRows,
   ...toldAirRows,
   ...electricalToldRows,
+  ...toldCommunicationRows,
   ...toldControlRows,
   ...toldPartsRows,
   ...toldLineRows,
@@ -103,7 +105,7 @@ function tells(note: string, letters: number, { row, words }: Gated): boolean {
 }
 
 const deeds =
-  /\b(?:new|replaced|changed|swapped|cleaned|washed|blew out|cleared|strapped|wrapped|insulated|fixed|repaired|tightened|retightened|(?:re-?)?torqued|re-?landed|re-?terminated|re-?crimped|spliced|remade|redone|in place|un(?:clogged|blocked)|(?:pulled|dug|fished|scooped|picked|vacuumed) [^.;,\n]{3,40} out of)\b/;
+  /\b(?:new|replaced|changed|swapped|cleaned|washed|blew out|cleared|strapped|wrapped|insulated|fixed|repaired|tightened|retightened|(?:re-?)?torqued|re-?landed|re-?terminated|re-?crimped|spliced|remade|redone|in place|un(?:clogged|blocked)|(?:put|plugged|screwed|pushed) (?:it |them |that )?back|reconnected|landed (?:it|them|both)|(?:pulled|dug|fished|scooped|picked|vacuumed) [^.;,\n]{3,40} out of)\b/;
 
 /** A later note says that just this was put right, so it no longer stands. */
 function isMended(later: readonly string[], row: ToldRow): boolean {
@@ -124,7 +126,7 @@ function mendsItself(note: string, row: ToldRow): boolean {
 }
 
 const mends =
-  /(?<!nothing |not |never |n'?t |none )\b(?:replaced|changed|swapped|cleaned|washed|cleared|re-?strapped|strapped|wrapped|insulated|fixed|repaired|(?:re)?tightened|(?:re-?)?torqued|re-?landed|re-?terminated|re-?crimped|spliced|remade|redone|re-?seated)(?: (?:it|that|them|those|her|\d[\d.]*|both|all|new)\b|\s*(?:[.,;!]|$))/;
+  /(?<!nothing |not |never |n'?t |none )\b(?:replaced|changed|swapped|cleaned|washed|cleared|re-?strapped|strapped|wrapped|insulated|fixed|repaired|(?:re)?tightened|(?:re-?)?torqued|(?:re-?)?landed|reconnected|re-?terminated|re-?crimped|spliced|remade|redone|re-?seated)(?: (?:it|that|them|those|her|\d[\d.]*|both|all|new)\b|\s*(?:[.,;!]|$))/;
 
 /** What was found speaks of the cause still; it no longer stands. */
 function putRight(row: ToldRow): Finding {

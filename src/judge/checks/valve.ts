@@ -10,6 +10,7 @@ import { partWords } from "../part-words.ts";
 import { numberOf } from "../pick.ts";
 import type { Scene } from "../scene.ts";
 import { told } from "./told.ts";
+import { valveCoil } from "./valve-coil.ts";
 import { withoutFlow, zonePipe } from "./zone-pipe.ts";
 
 /** K, 3 F, lost across one fitting of the liquid line. Source: common practice, no source. */
@@ -35,6 +36,9 @@ export const valve: Check = {
     "bulb:off",
     "branch:stuck",
     "frost:frost_at_restriction",
+    "valve_coil:open",
+    "valve_coil:branch_open",
+    "valve_coil:expansion_open",
   ],
   judge: (scene) => {
     const figures = figuresOf(scene);
@@ -44,7 +48,13 @@ export const valve: Check = {
     const heard = told(scene, "valve").filter(
       (one) => zones.length === 0 || !/^(?:branch|valve_answer):/.test(one.signs?.[0] ?? ""),
     );
-    return [...liquidLine(scene, figures), ...reversing(scene, figures), ...zones, ...heard];
+    return [
+      ...liquidLine(scene, figures),
+      ...reversing(scene, figures),
+      ...zones,
+      ...valveCoil(scene),
+      ...heard,
+    ];
   },
 };
 

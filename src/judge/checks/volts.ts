@@ -42,7 +42,10 @@ function sideSaid(scene: Scene, reading: Reading): "line" | "load" | undefined {
   const byPoint = sideByPoint(scene, reading);
   if (byPoint !== undefined || !namesSides(scene)) return byPoint;
   const before = beside(scene, reading, [wholeNote, 0]);
-  const after = beside(scene, reading, [0, sideAfter]).split(/[,;.]/)[0] ?? "";
+  const words = beside(scene, reading, [0, sideAfter]);
+  // the words of a figure may begin far before it: "contactor 1 pulled in, 476 line side"
+  const after =
+    words.slice(Math.max(0, words.indexOf(reading.figure.number))).split(/[,;.]/)[0] ?? "";
   const own = before.split(/[,;]/).at(-1) ?? "";
   const right =
     /^ ?v?(?:olts?)? ?(?:to (?:ground|gnd|neutral) )?(?:on|at) the (?:load|line) side/.exec(
@@ -108,7 +111,7 @@ function isSupply(scene: Scene, reading: Reading): boolean {
   if (isPlugged(scene, reading) || isOfTransformer(scene, reading) || isOfControl(scene, reading))
     return false;
   const value = numberOf(reading) ?? 0;
-  if (isLostOverPart(scene, reading)) return false;
+  if (isLostOverPart(scene, reading) || acrossCap.test(clauseOf(scene, reading))) return false;
   const isControl =
     value >= deadLineV && value < controlBelowV && (reading.points ?? []).length < 2;
   if (hasLinePoint(reading)) return !isControl;
@@ -120,6 +123,9 @@ function isSupply(scene: Scene, reading: Reading): boolean {
   const own = `${reading.subject ?? ""} ${reading.said} ${clauseOf(scene, reading)}`.toLowerCase();
   return !/across|capacitor|\bcap\b/.test(own) || value < 300;
 }
+
+/** "378 volts over the run cap, herm to common" */
+const acrossCap = /\b(?:over|across|on) (?:the |its |that )?(?:\w+ )?(?:cap|capacitor|can)\b/;
 
 /** Share of the plate's volts that a rectified bus has and a line has not. Source: rectifier theory, sqrt(2). */
 const busShare = { from: 1.3, to: 1.48 } as const;

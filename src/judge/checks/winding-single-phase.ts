@@ -103,6 +103,15 @@ function verdictOf(pins: Pins, said: readonly Reading[], warmth: Warmth): Verdic
       says: `${figures}: they add up`,
       sign: "winding:balanced",
     };
+  // the two smaller make up the largest, only under other names
+  const [least = 0, middle = 0, most = 0] = [run, start, whole].sort((a, b) => a - b);
+  if (Math.abs(most - least - middle) <= Math.max(sumOhm, sumShare * most) && most !== whole)
+    return {
+      level: "watch",
+      brief: "the pairs add up under other names",
+      says: `${figures}: they add up, but run to start is always the largest, so the pins are named wrongly: the one that the largest pair leaves out is common`,
+      sign: "winding:balanced",
+    };
   return off < 0
     ? {
         level: "bad",

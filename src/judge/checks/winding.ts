@@ -2,6 +2,7 @@ import type { Finding, Reading } from "../../model.ts";
 import { unbalancePercent } from "../../physics/unbalance.ts";
 import { digitErrorPercent } from "../../physics/winding.ts";
 import type { Check } from "../check.ts";
+import { forPump, isOfPump } from "../own-motor.ts";
 import { bySubject, hasPoint, numbersOf, ofQuantity, setsOf, unrepeated } from "../pick.ts";
 import type { Scene } from "../scene.ts";
 import { gist, listed, percentWords } from "../words.ts";
@@ -53,6 +54,7 @@ export const winding: Check = {
     "winding:differs",
     "fan:winding_open",
     "fan:winding_sound",
+    "motor:winding_bad",
   ],
   judge: (scene) =>
     unrepeated(
@@ -64,7 +66,8 @@ export const winding: Check = {
         const about = ofFan ? "fan" : named;
         const sets = setsOf(scene.notes, pairs);
         const findings = sets.flatMap((set) => judgeMotor(about, set, scene));
-        return forFan(about, reconciled(about, findings));
+        const judged = reconciled(about, findings);
+        return pairs.every((one) => isOfPump(scene, one)) ? forPump(judged) : forFan(about, judged);
       }),
     ),
 };

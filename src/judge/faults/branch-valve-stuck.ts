@@ -9,6 +9,8 @@ export const branchValveStuck: Fault = {
     "shared:branch": 0.5,
     "branch:stuck": 0.85,
     "branch:follows": 0.15,
+    // its valve can't be driven
+    "valve_coil:branch_open": 0.15,
     "valve_look:valve_stuck": 0.25,
   },
   proof: [

@@ -1,3 +1,4 @@
+import { isHeating } from "../application.ts";
 import type { Fault } from "../fault.ts";
 
 export const evaporatorAirflowLow: Fault = {
@@ -61,10 +62,19 @@ export const evaporatorAirflowLow: Fault = {
   proof: [
     {
       check: "airflow",
+      why: "While it heats the outdoor coil is the evaporator: its fan turning the right way with its volts and capacitor, the coil's face free of ice, leaves and snow, then a forced defrost; read suction again before any word on charge",
+      minutes: 10,
+      danger: 0,
+      fills: ["outdoor_look"],
+      only: isHeating,
+    },
+    {
+      check: "airflow",
       why: "Filter, coil face, blower wheel, belt and dampers by eye, then total static against the blower rating: with clean filters and full airflow read suction and split again before any word on charge",
       minutes: 10,
       danger: 0,
       fills: ["indoor_look"],
+      only: (scene) => !isHeating(scene),
     },
   ],
   source:

@@ -33,6 +33,7 @@ export const expansionValveUnderfeeding: Fault = {
     "split:usual": 0.42,
     "split:high": 0.02,
     "frost:frost_at_restriction": 0.05,
+    "valve_coil:expansion_open": 0.08,
     "frost:frost_to_compressor": 0.002,
     "sight_glass:sight_glass_clear": 0.25,
     "sight_glass:bubbles_in_sight_glass": 0.01,

@@ -11,6 +11,9 @@ export const other: Fault = {
     "driven:seized": 0.5,
     "feed:grounded": 0.1,
     "draft:switch_open": 0.2,
+    // a pump's, a tower fan's: no compressor
+    "motor:winding_bad": 0.3,
+    "valve_coil:open": 0.2,
   },
   proof: [],
   source: "common practice, no source",

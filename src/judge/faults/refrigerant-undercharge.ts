@@ -37,7 +37,7 @@ export const refrigerantUndercharge: Fault = {
     "discharge:wet": 0.003,
     "at_rest:above": 0.01,
     "at_rest:below": 0.08,
-    "line_drop:drop": 0.006,
+    "line_drop:drop": 0.003,
     "line_drop:none": 0.99,
     "valve_answer:stays_shut": 0.015,
     "valve_answer:answers": 0.97,

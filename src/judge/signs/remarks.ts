@@ -89,6 +89,8 @@ const electricalRemarks: readonly SignGroup[] = [
   remark("cable", { cable_damaged: 0.0065 }),
   remark("feed", { grounded: 0.002 }),
   remark("draft", { switch_open: 0.008 }),
+  remark("motor", { winding_bad: 0.0008 }),
+  remark("valve_coil", { open: 0.002, branch_open: 0.0015, expansion_open: 0.0015 }),
   remark("upstream", { same: 0.04 }),
   remark("equal_start", { free: 0.01 }),
   remark("start_kit", { relay_failed: 0.004 }),

@@ -56,6 +56,14 @@ export const electricalSteps: readonly Step[] = [
     after: ["feed:grounded"],
   },
   {
+    check: "insulation",
+    why: "Locked out: the motor alone once more with its splices opened and the box dry, so that wires and water in the peckerhead are out of it; then it is rewound or replaced. With it off, turn the pump by hand and check seal and bearings, and the overload's setting before the new one starts",
+    minutes: 15,
+    danger: 1,
+    fills: ["motor_renewed"],
+    after: ["motor:winding_bad"],
+  },
+  {
     check: "fan",
     why: "Dead and locked out: on three phases swap two of that fan's own leads; on one, its rotation plug or capacitor wires by the diagram on the motor; a blade turned over on its shaft blows the wrong way too. Then read the head again",
     minutes: 10,

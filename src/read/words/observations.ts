@@ -8,7 +8,7 @@ export const observationPatterns: readonly (readonly [
   name: ObservationName,
   ...patterns: readonly string[],
 ])[] = [
-  ["hums_on_one_phase", "hums one_leg", "compressor one_leg hums"],
+  ["hums_on_one_phase", "hums one_leg", "compressor one_leg hums", "compressor one_leg"],
   ["hums", "hums !fan !outdoor_fan !indoor_fan !one_leg", "motor hums"],
   ["fan_hums", "fan hums", "outdoor_fan hums"],
   [
@@ -95,7 +95,14 @@ export const observationPatterns: readonly (readonly [
     "=water =inside",
   ],
   ["wet_weather", "weather"],
-  ["contactor_pitted", "contactor pitted", "=points burnt", "=points pitted"],
+  [
+    "contactor_pitted",
+    "contactor pitted",
+    "=points burnt",
+    "=points pitted",
+    "=contacts =black",
+    "=points =black",
+  ],
   ["contactor_welded", "contactor welded !no_pull"],
   ["contactor_chatters", "contactor chatters", "chatters compressor", "chatters"],
   ["contactor_not_pulling_in", "contactor no_pull"],
@@ -230,7 +237,7 @@ export const observationPatterns: readonly (readonly [
   ["pressures_equal", "pressures equal !denied"],
   ["pressures_unequal", "pressures =unequal", "pressures =not equal", "=not equal pressures"],
   ["liquid_in_shell", "liquid_shell"],
-  ["flooding_back", "flooding"],
+  ["flooding_back", "flooding !=outdoor"],
   [
     "crankcase_heater_off",
     "crankcase_heater dead",

@@ -265,7 +265,7 @@ export const signWords: readonly (readonly [words: string, sign: string])[] = [
     "pulls",
   ],
   [
-    "bulged|swollen|swelled|domed|leaking|puffed|bulging|popped|split|swelled up|ballooned|blown top|mushroomed|puffy|popped top|swelling|puffed up",
+    "bulged|blown open|blew open|burst|exploded|blown apart|bulged top|swollen|swelled|domed|leaking|puffed|bulging|popped|split|swelled up|ballooned|blown top|mushroomed|puffy|popped top|swelling|puffed up",
     "bulged",
   ],
   [

@@ -1,0 +1,81 @@
+import type { ToldRow } from "./told-rows.ts";
+
+/** What is heard of units that answer or do not, and of their cable. Source throughout: common practice, no source. */
+export const toldCommunicationRows: readonly ToldRow[] = [
+  {
+    check: "communication",
+    sign: "well:fine",
+    words: [
+      /\ball (?:the |of the )?(?:\d+ |\w+ )?(?:addresses|heads|units|indoors?|iu'?s|boxes)\b.{0,12}\b(?:show(?:s|ing)?|there|answer\w*|up|online|talking|respond\w*|present|listed|found)\b/,
+    ],
+    unless: /\b(?:not|n'?t|except|but|missing|none|never|until|used to)\b/,
+    level: "good",
+    about: "communication",
+    says: "Every unit answers, as told",
+    brief: "every unit answers",
+  },
+  {
+    check: "communication",
+    sign: "joint:connection_loose",
+    words: [
+      /\b(?:pair|conductor|comm\w* wire|wire|strand|leg) (?:was |is |had |has )?(?:pulled|fallen|fell|came|come|hanging|slipped|popped|backed|loose)(?: \w+)? (?:out|off|loose|of|from|in|at)\b.{0,16}\b(?:terminal|screw|strip|lug|plug|connector|board|block)s?\b/,
+      /\b(?:terminal|screw)s? (?:was |were |is )?(?:loose|not tight|backed out)\b.{0,30}\b(?:pair|comms?|communication|f1)\b|\b(?:pair|comms?|communication|f1)\b.{0,30}\b(?:terminal|screw)s? (?:was |were |is )?(?:loose|not tight|backed out)\b/,
+    ],
+    beside: /\b(?:comms?|communication|pair|f1|transmission|network|heads?)\b/,
+    mended: /\b(?:pair|wire|conductor|terminal|screw|it)\b/,
+    level: "bad",
+    about: "communication",
+    says: "A wire of the pair was out of its terminal, as told: strip it anew, land and tug it, and look at the next joints of that run",
+    brief: "a wire out of its terminal",
+  },
+  {
+    check: "communication",
+    sign: "network:communication_lost",
+    words: [
+      /\b(?:nothing|none|no(?:body| unit| one)?) (?:past|after|beyond|behind)\b.{0,20}\banswers?\b/,
+      /\b(?:does(?:n'?t| not)|do(?:n'?t| not)|won'?t|not) (?:answer|respond|reply)\b/,
+      /\bcomm(?:s|unication)?\b.{0,12}\b(?:drops?|dropping|cuts? out|keeps? failing)\b/,
+      /\b(?:gone|dropped|fell|off|missing)\b.{0,8}\b(?:from |off |on )?the (?:bus|network|line|link|comms?)\b/,
+    ],
+    unless: /\bphone|customer|\bdoors?\b|valve|bulb/,
+    mended: /\b(?:wire|cable|pair|board)\b/,
+    level: "bad",
+    about: "communication",
+    says: "Units do not answer: read the pair at the last good and the first silent one",
+    brief: "units do not answer",
+  },
+  {
+    check: "communication",
+    sign: "network:communication_returns_unplugged",
+    words: [
+      /\b(?:comes?|came|goes|went|jumps?|jumped|back)\b.{0,24}\b(?:when|once|as soon as|after|if|with)\b.{0,16}\b(?:unplug\w*|disconnect\w*|pull\w*|lift\w*)\b.{0,24}\b(?:iu|indoor|unit|head|branch|box|board)/,
+      /\bwith\b.{0,30}\b(?:unplugged|disconnected)\b.{0,16}\b(?:it )?(?:comes back|came back|returns|the rest (?:answer|work))/,
+      /\b(?:unplugged|disconnected|lifted|took off|isolated)\b(?: \w+){0,5} and (?:it|the (?:pair|line|bus|volts|voltage)|volts|voltage)\b.{0,60}\b(?:comes? back|came back|answers?|talks?|returns?)\b/,
+    ],
+    unless: /\b(?:motor|comp(?:ressor)?|fan|leads)\b.{0,16}\bunplug/,
+    mended: /\bboard\b/,
+    level: "bad",
+    about: "communication",
+    says: "The line comes back with that unit unplugged: its board pulls the pair down",
+    brief: "back with that unit unplugged",
+  },
+  {
+    check: "communication",
+    sign: "cable:cable_damaged",
+    words: [
+      /\b(?:pair|comms?|com (?:pair|wires?|line)|f1)\b.{0,60}\b(?:0(?:\.\d+)?|[1-9](?:\.\d+)?) ?ohms?\b.{0,40}\bshould be open\b/,
+      /\bshort(?:ed)?\b.{0,24}\b(?:stays|is|lies|sits) (?:in|with|on|between)\b.{0,24}\b(?:piece|run|section|length|cable|wire|leg)\b/,
+      /\b(?:staple|nail|screw) (?:thru|right through|in it|through it)\b/,
+      /\bcore to core\b.{0,12}\b(?:0(?:\.\d+)?|[12](?:\.\d+)?) ?ohm/,
+      /\b(?:staple|nail|screw|rats?|mice|squirrels?|cut|chewed|broken|crushed|pinched)\b.{0,24}\b(?:cable|wire|pair|conductor)\b/,
+      /\b(?:cable|wire|pair|conductor)\b.{0,80}\b(?:staple|nail|screw) through\b/,
+      /\b(?:cable|wire|pair|conductor)\b.{0,24}\b(?:chewed|cut|broken|crushed|pinched|rubbed through|bare)\b/,
+    ],
+    unless: /\bcut (?:in|out|to length)|thermostat/,
+    mended: /\b(?:cable|wire|pair)\b/,
+    level: "bad",
+    about: "cable",
+    says: "A cable is damaged: what it feeds is silent or grounded until it is mended",
+    brief: "a damaged cable",
+  },
+];
