@@ -175,7 +175,13 @@ export type Statement = StatementBase &
         /** what the customer or the office made of it */
         readonly decided?: Decision;
       }
-    | { readonly kind: "labor"; readonly hours: number; readonly overtime?: true }
+    | {
+        readonly kind: "labor";
+        readonly hours: number;
+        readonly overtime?: true;
+        /** whose they are, as said: "5.5 me 5.5 ruben"; absent, its author's */
+        readonly whose?: string;
+      }
     | {
         readonly kind: "observation";
         readonly observation: ObservationName;
@@ -624,6 +630,12 @@ export interface ReplyInput {
   readonly site: SiteFacts;
   /** earlier jobs on the same unit, oldest first */
   readonly earlier: readonly Job[];
+  /** by job: which rooms were told as out and which as fine, where the site has a tree and that is asked */
+  readonly rooms_told?: Readonly<
+    Record<number, { readonly out: readonly string[]; readonly fine: readonly string[] }>
+  >;
+  /** what the leak rules say of such a unit, where that is asked */
+  readonly law?: readonly string[];
   /** every job that is open or was worked on this day, this one among them */
   readonly jobs: readonly Job[];
   /** by job: the company's own limits for its boxes */

@@ -97,6 +97,10 @@ export const questions = [
   "product",
   /** whether something was done or seen: "did she clean the strainer" */
   "told",
+  /** which rooms are out and which are fine: "which rooms are still out" */
+  "rooms",
+  /** what the leak rules ask for: "what does the law say about topping it off" */
+  "law",
 ] as const;
 export type QuestionName = (typeof questions)[number];
 

@@ -12,9 +12,53 @@ const outAtEnd = /(?:^|[.!;,\n]\s*)out\s*[.!]*\s*$/i;
 
 /** "Leaving it over night, locked. 2 hrs": who counts his hours goes. */
 const restsOverNight =
-  /\b(?:leaving|left|letting) it (?:sit |stand |on (?:it )?|hold )?(?:over ?night|(?:for|til|till|until) (?:tonight|the night|morning|tomorrow|[a-z]+day))\b/i;
+  /\b(?:leaving|left|letting) it (?:sit |stand |on (?:it )?|hold |(?:on|under|with) (?:pressure|nitrogen|nitro|n2|gas|vacuum|vac|test) (?:on )?|pressurized |charged )?(?:over ?night|(?:for|til|till|until) (?:tonight|the night|morning|tomorrow|[a-z]+day))\b/i;
 const countsHours = ({ statements }: Understood): boolean =>
   statements.some(({ kind }) => kind === "labor");
+
+/** "Disconnect locked, leaving it on pressure overnight": nobody works on behind a lock of his own. */
+const staysAway = (understood: Understood): boolean =>
+  countsHours(understood) ||
+  understood.statements.some((one) => one.kind === "action" && one.lock === "on");
+
+const outThen = /^(.*(?:^|[.!;,\n]\s*))out\s*[.!,]\s*([^.!]{1,24}(?:\.\d+[^.!]{0,12})?[.!]*)$/is;
+
+function withHoursOut(
+  understood: Understood,
+  told: {
+    readonly text: string;
+    readonly ahead: string;
+    readonly tail: string;
+    readonly hours: number;
+  },
+): Understood {
+  const { text, ahead, tail, hours } = told;
+  const from = ahead.length;
+  const behind: Span = [text.length - tail.length, text.length];
+  const left: Statement = {
+    kind: "status",
+    status: "left_site",
+    said: text.slice(from, from + 3),
+    spans: [[from, from + 3]],
+    rule: "out",
+  };
+  const labor: Statement = {
+    kind: "labor",
+    hours,
+    said: tail,
+    spans: [behind],
+    rule: "out, <hours>",
+  };
+  const counted = understood.statements.some(({ kind }) => kind === "labor");
+  const within = ([a, b]: Span): boolean => a >= behind[0] && b <= behind[1];
+  const kept = understood.unread_spans.filter((span) => !within(span));
+  return {
+    ...understood,
+    statements: [...understood.statements, left, ...(counted ? [] : [labor])],
+    unread: kept.map(([a, b]) => text.slice(a, b)),
+    unread_spans: kept,
+  };
+}
 
 /** "Heading out", of who is on site: he leaves, and is not on his way to it. */
 export function withLeaving(
@@ -27,9 +71,14 @@ export function withLeaving(
   const [, , behind = ""] = out.exec(text) ?? [];
   const hours = hoursIn(behind);
   const goes = out.test(text) && (behind === "" || hours !== undefined);
+  // "new belt on. out. 45 min": his hours behind the word
+  const [whole, ahead = "", tail = ""] = (!told && outThen.exec(text)) || [];
+  const spent = whole === undefined ? undefined : hoursIn(tail);
+  if (spent !== undefined && lastStatus(job, message.person)?.status === "on_site")
+    return withHoursOut(understood, { text, ahead, tail, hours: spent });
   const ends = !told && outAtEnd.test(text);
   const rests = !told && restsOverNight.exec(text);
-  if (rests && lastStatus(job, message.person)?.status === "on_site" && countsHours(understood)) {
+  if (rests && lastStatus(job, message.person)?.status === "on_site" && staysAway(understood)) {
     const span: Span = [rests.index, rests.index + rests[0].length];
     const left: Statement = {
       kind: "status",

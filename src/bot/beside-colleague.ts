@@ -49,7 +49,8 @@ export function withColleague(
   { text, person, role }: Pick<Message, "text" | "person" | "role">,
   known: { readonly memory: Memory; readonly job: Job },
 ): Understood {
-  const who = personSaid(known.memory, withHim.exec(text)?.[1] ?? "");
+  const partner = known.job.second === person ? known.job.assigned : known.job.second;
+  const who = isToo(text) ? partner : personSaid(known.memory, withHim.exec(text)?.[1] ?? "");
   if (role !== "tech" || who === undefined || who === person) return understood;
   const told = understood.statements.some(({ kind }) => kind === "status" || kind === "question");
   const own = lastStatus(known.job, person)?.status === "on_site";
@@ -76,22 +77,45 @@ function isOn(job: Job, who: string): boolean {
  */
 export function besidePartner(
   memory: Memory,
-  { person, channel, at, role }: Message,
+  { person, channel, at, role, text }: Message,
   understood: Understood,
 ): Extract<Route, { kind: "job" }> | undefined {
   const works =
     understood.readings.length > 0 ||
     understood.statements.some(({ kind }) => kind === "action" || kind === "observation");
-  if (role !== "tech" || !works) return undefined;
+  const comes = isToo(text);
+  if (role !== "tech" || !(works || comes)) return undefined;
   const jobs = allJobs(memory).filter((job) => {
     const sent = job.second === person ? job.assigned : job.second;
     const isHis = job.assigned === person || job.second === person;
-    return isHis && sent !== undefined && job.channel === channel && isThere(job, sent, at);
+    if (!isHis || sent === undefined || job.channel !== channel) return false;
+    return isThere(job, sent, at) || (!comes && worksThere(job, sent, at));
   });
   const [only, ...others] = jobs;
   return only === undefined || others.length > 0
     ? undefined
     : { kind: "job", job: only.job, by: "hand" };
+}
+
+/** "Here too", "me too": where the other of the two is. */
+const isToo = (text: string): boolean =>
+  /^\s*(?:(?:and|im|i['’]m) )?(?:(?:me|here|same) (?:too|also|here)|also here)\s*[.!]?\s*$/i.test(
+    text,
+  );
+
+/** He told of the work there, and has neither finished nor gone. */
+function worksThere({ timeline, status }: Job, who: string, at: string): boolean {
+  const now = Date.parse(at);
+  return (
+    status !== "done" &&
+    timeline.some(
+      (row) =>
+        row.who === who &&
+        /^(?:reading|action|observation)$/.test(row.kind) &&
+        Date.parse(row.at) <= now &&
+        now - Date.parse(row.at) <= holdsForMs,
+    )
+  );
 }
 
 /** On site by his own word, and not gone since. */

@@ -12,6 +12,11 @@ const minuted = new RegExp(
   String.raw`^\s*${led}(?:(\d{1,2}) ?(?:h|hrs?|hours?),?(?: and)? )?(\d{1,3}) ?(?:m|mins?|minutes?)\s*[.!]?\s*$`,
   "i",
 );
+/** "2h 15 on site": the minutes without their word. */
+const hourMinutes = new RegExp(
+  String.raw`^\s*${led}(\d{1,2}) ?(?:h|hrs?|hours?) ?([0-5][05])(?:\s+(?:total|there|on ?site))?\s*[.!]?\s*$`,
+  "i",
+);
 const halves = new RegExp(
   String.raw`^\s*${led}(?:(?:an?|one) )?(half|quarter|three quarters?)(?: of)?(?: an)? (?:hr|hour)\s*[.!]?\s*$`,
   "i",
@@ -50,7 +55,7 @@ export function hoursIn(whole: string, asked = false): number | undefined {
     spokenHours !== null && (asked || spokenHours[3] !== undefined)
       ? fromWords(spokenHours)
       : (figuresOf(told.exec(text) ?? (asked ? toldBare.exec(text) : null)) ??
-        inMinutes(minuted.exec(text)) ??
+        inMinutes(minuted.exec(text) ?? hourMinutes.exec(text)) ??
         inHalves(halves.exec(text) ?? hourAnd.exec(text)));
   return hours !== undefined && hours > 0 && hours <= mostHours ? hours : undefined;
 }

@@ -29,7 +29,14 @@ export function lastJobOf(memory: Memory, message: Message, said: Understood): R
     return undefined;
   const own = gripsIn(memory, message.channel, message.person);
   const last = message.role === "tech" ? lastOf(own, Date.parse(message.at)) : undefined;
-  const one = questions.every((asked) => asked.kind === "question" && ofOneJob.has(asked.question));
+  // the desk asks of what was weighed today, wherever that was
+  const desk = message.role !== "tech";
+  const one = questions.every(
+    (asked) =>
+      asked.kind === "question" &&
+      ofOneJob.has(asked.question) &&
+      !(desk && asked.question === "weights"),
+  );
   const job = last ?? (one ? onlyOpen(memory, message) : undefined);
   return job === undefined ? undefined : { kind: "job", job, by: "hand" };
 }

@@ -3,7 +3,7 @@ import { lastStatus } from "./back-again.ts";
 import { namesSite } from "./names-site.ts";
 
 const at =
-  /^\s*(?:ok(?:ay)?,?\s+)?(?:(?:i['’]?m|we['’]?re|just|now)\s+)*at\s+(?:the\s+)?([\p{L}'’ -]+?)\s*(?:now\s*)?(?:,?\s*(?:up )?(?:on|in) the (?:roof|basement|attic|penthouse|plant room|boiler room|mechanical room|back)\s*)?(?:[,.;:!\n]|$)/iu;
+  /^\s*(?:ok(?:ay)?,?\s+)?(?:(?:i['’]?m|we['’]?re|just|now)\s+)*at\s+(?:the\s+)?([\p{L}'’ -]+?)\s*(?:now\s*)?(?:,?\s*(?:up )?(?:on|in) the (?:roof|basement|attic|penthouse|plant room|boiler room|mechanical room|back)\s*)?(?:[,.;:!\n]|$|(?=\s(?:with|w)[/ ]))/iu;
 
 /** "At tannery, my lock is on": only who knows the site's name can tell that he has come. */
 export function withNamedArrival(

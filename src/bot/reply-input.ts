@@ -1,3 +1,4 @@
+import { roomsTold } from "../judge/checks/places.ts";
 import type {
   Job,
   JobReading,
@@ -7,14 +8,16 @@ import type {
   PastValues,
   ReplyInput,
 } from "../model.ts";
-import { earlierJobs, equipmentOf, siteOf } from "../record/case.ts";
+import { caseOf, earlierJobs, equipmentOf, siteOf } from "../record/case.ts";
 import { isDirect } from "../record/direct.ts";
 import { isCurrent } from "../record/readings.ts";
 import { openRuleOuts } from "../record/rule-outs.ts";
+import type { QuestionName } from "../vocabulary.ts";
 import { boardKnown } from "./board.ts";
 import { fillOf } from "./cylinder-fill.ts";
 import type { Plan } from "./file-note.ts";
 import { noJudgement } from "./judge-job.ts";
+import { lawLines } from "./law-lines.ts";
 import { answersJob } from "./locate.ts";
 import { allJobs, type Memory } from "./memory.ts";
 import { nextAtHand } from "./next-at-hand.ts";
@@ -24,6 +27,7 @@ import { namesOf } from "./people.ts";
 import { waitingOf } from "./release.ts";
 import { repeatsOf } from "./repeats.ts";
 import { jobAt, jobsAround, threadJob } from "./rest.ts";
+import { routables } from "./world.ts";
 
 export interface Worked {
   readonly message: Message;
@@ -36,6 +40,21 @@ export interface Worked {
   /** messages that left their answer to this one */
   readonly held: readonly string[];
 }
+
+const asks = ({ understood }: Plan, question: QuestionName): boolean =>
+  understood.statements.some((one) => one.kind === "question" && one.question === question);
+
+function roomsOf(memory: Memory): NonNullable<ReplyInput["rooms_told"]> {
+  return Object.fromEntries(
+    allJobs(memory).map((job) => [
+      job.job,
+      roomsTold(caseOf(job, memory.registry, jobsAround(memory, job), job.status_at)),
+    ]),
+  );
+}
+
+const equipmentFor = (memory: Memory, job: Job | undefined): ReplyInput["equipment"] =>
+  job === undefined ? {} : equipmentOf(job, memory.registry);
 
 /** Gathers what the reply to a message is made from. */
 export function replyInput(memory: Memory, worked: Worked): ReplyInput {
@@ -74,8 +93,12 @@ export function replyInput(memory: Memory, worked: Worked): ReplyInput {
     ),
     ...nextAtHand(worked.now ?? noJudgement, job),
     before: worked.before ?? noJudgement,
-    equipment: job === undefined ? {} : equipmentOf(job, memory.registry),
+    equipment: equipmentFor(memory, job),
     site: job === undefined ? {} : siteOf(job, memory.registry),
+    ...(asks(plan, "rooms") ? { rooms_told: roomsOf(memory) } : {}),
+    ...(asks(plan, "law")
+      ? { law: lawLines(equipmentFor(memory, job), memory.settings.units) }
+      : {}),
     earlier,
     // few answers look through all of them
     get jobs() {
@@ -162,8 +185,15 @@ function openHere(memory: Memory, message: Message): readonly Job[] {
       (job.channel === message.channel || isDirect(message.channel)) &&
       Date.parse(job.opened) <= Date.parse(message.at) &&
       // the office speaks of anybody's
-      (message.role !== "tech" || job.assigned === undefined || job.assigned === message.person),
+      (message.role !== "tech" ||
+        job.assigned === undefined ||
+        job.assigned === message.person ||
+        job.second === message.person),
   );
+  // "Rory after the deli": the deli's comes first
+  const queued = new Set(routables(memory, open).flatMap((one) => (one.queued ? [one.job] : [])));
+  const first = open.filter(({ job, status }) => !queued.has(job) && status === "open");
+  if (queued.size > 0 && first.length === 1 && open.length === queued.size + 1) return first;
   return open.length <= mostNamed ? open : [];
 }
 

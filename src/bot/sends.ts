@@ -12,7 +12,7 @@ import { jobAt } from "./rest.ts";
 const longest = 160;
 
 const takes =
-  /^\s*(?:(?:ok|okay|hey|so|change of plan)[\s,.:-]+)*@?(\p{L}[\p{L}'-]+)[\s,:-]+(?:(?:you|please|pls|can you|could you|go|will you)\s+)*(?:take over|takes over|take|takes|has|have|cover|covers|handle|pick up)\s+(.{2,40}?)\s*(?:now|from here|please|pls)?[.!?]*\s*$/iu;
+  /^\s*(?:(?:ok|okay|hey|so|change of plan)[\s,.:-]+)*(?:[^,;.]{3,40}[,;.] )?@?(\p{L}[\p{L}'-]+)[\s,:-]+(?:(?:you|please|pls|can you|could you|go|will you)\s+)*(?:take over|takes over|take|takes|has|have|cover|covers|handle|pick up)\s+(.{2,40}?)\s*(?:now|from here|please|pls)?[.!?]*\s*$/iu;
 const gives =
   /^\s*(?:give|hand|send|move)\s+(.{2,30}?)\s+(?:over )?to\s+@?(\p{L}[\p{L}'-]+)[.!]*\s*$/iu;
 const thisOne =
@@ -28,7 +28,7 @@ export function planSending(memory: Memory, message: Message): Plan | undefined 
   const given = gives.exec(message.text);
   const name = taken?.[1] ?? given?.[2];
   const what = (taken?.[2] ?? given?.[1] ?? "").trim();
-  const who = name === undefined ? undefined : personSaid(memory, name);
+  const who = name === undefined ? undefined : (personSaid(memory, name) ?? newcomer(name));
   if (who === undefined || memory.roles.get(who) === "dispatcher") return undefined;
   const job = jobMeant(memory, message, what);
   const known = job === undefined ? undefined : jobAt(memory, job);
@@ -49,6 +49,14 @@ export function planSending(memory: Memory, message: Message): Plan | undefined 
     drafts: [draftFor(message, job, noteFacts(memory, message, { understood, job }))],
     says: `Job ${job} ${known.equipment ?? known.site ?? ""}: ${named} from here on.`,
   };
+}
+
+const noName =
+  /^(?:please|somebody|someone|anyone|anybody|everyone|who|can|could|will|would|we|you|they|he|she|it|let|then|dont|do|must|should|to|and|or)$/i;
+
+/** Who has not written yet, under the name that the desk calls him by. */
+function newcomer(name: string): string | undefined {
+  return /^\p{Lu}\p{Ll}+$/u.test(name) && !noName.test(name) ? name.toLowerCase() : undefined;
 }
 
 /** The job that is given: that of the thread, or the one that the words name and nothing else. */

@@ -22,7 +22,11 @@ export function splitByJob(
     if (statement.rule === hoursOnUnits.name && statement.kind === "labor")
       return hoursOf(memory, message, { statement, all: understood.statements, job: found.job });
     if (statement.kind !== "status") return found.job;
-    const words = statement.where ?? wordsAround(statement, understood.statements, message.text);
+    const ahead = unitsApart(understood.statements, message.text)
+      ? clauseBefore(statement, message.text)
+      : undefined;
+    const words =
+      ahead ?? statement.where ?? wordsAround(statement, understood.statements, message.text);
     const named = locateWords(memory, message, { words, job: found.job });
     if (named?.kind === "job") return named.job;
     return isWayOn(statement, understood.statements) ? undefined : found.job;
@@ -39,6 +43,20 @@ export function splitByJob(
       understood: { ...nothingRead, statements: keep(job) },
     })),
   };
+}
+
+/** "RTU-2 done, HP-4 waiting on the coil": two statuses, and each clause begins with its unit. */
+function unitsApart(statements: readonly Statement[], text: string): boolean {
+  const told = statements.filter(({ kind }) => kind === "status");
+  return told.length === 2 && told.every((one) => /\d/.test(clauseBefore(one, text)));
+}
+
+/** The words of a status' own clause that stand before it. */
+function clauseBefore({ spans }: Statement, text: string): string {
+  const before = text.slice(0, spans[0]?.[0] ?? 0);
+  return before.slice(
+    Math.max(...[",", ";", ".", "\n"].map((mark) => before.lastIndexOf(mark))) + 1,
+  );
 }
 
 /** "1.75 on rtu 1 and .5 on 2": the job of the unit that stands behind the hours. */

@@ -109,10 +109,17 @@ function routable(memory: Memory, job: Job | Card, statusAt: Routable["statusAt"
     people: job.people,
     ...(job.assigned === undefined ? {} : { assigned: job.assigned }),
     ...("second" in job && job.second !== undefined ? { second: job.second } : {}),
+    ...("timeline" in job && isQueued(job) ? { queued: true as const } : {}),
     tags,
     places,
   };
 }
+
+const later =
+  /[.!?]\s+@?\p{Lu}\p{Ll}+(?: (?:and|&|n) @?\p{Lu}\p{Ll}+)?,? (?:after|when|once|later|next|second|last|then)\b/u;
+
+/** "Rory after the deli", "Dov when you can": who is sent has another to do first. */
+const isQueued = ({ timeline }: Job): boolean => later.test(timeline[0]?.says ?? "");
 
 type Equipment = Memory["registry"]["equipment"];
 type Around = Pick<Routable, "tags" | "places">;

@@ -28,9 +28,10 @@ const repairs: readonly string[] = [
  * cut in two at its words, the deed itself staying before. Without any, all is before.
  */
 export function stagesOf(notes: readonly CaseNote[]): Stages {
-  const at = notes.findIndex((note) => cutIn(note) !== undefined);
+  const cuts = notes.map((note, i) => cutIn(note) ?? cleanAgain(notes.slice(0, i), note));
+  const at = cuts.findIndex((cut) => cut !== undefined);
   const note = notes[at];
-  const cut = note === undefined ? undefined : cutIn(note);
+  const cut = cuts[at];
   if (note === undefined || cut === undefined) return { before: notes, after: [] };
   const ofOld = (one: Reading | Statement) => isOfOld(one, note);
   const isAfter = (one: Reading | Statement) =>
@@ -86,6 +87,15 @@ const changed: readonly string[] = [
 /** Something was done to the machine in this note. */
 export function changesMachine(note: CaseNote): boolean {
   return cutIn(note) !== undefined;
+}
+
+/** "Coil is clean", of a coil that was told to be dirty before: nobody says that he washed it, and he did. */
+function cleanAgain(before: readonly CaseNote[], note: CaseNote): number | undefined {
+  const seen = ({ statements }: CaseNote, is: RegExp): Statement | undefined =>
+    statements.find((one) => one.kind === "observation" && !one.denied && is.test(one.observation));
+  const clean = seen(note, /^coil_clean$/);
+  const was = before.some((one) => seen(one, /coil_dirty$/) !== undefined);
+  return clean !== undefined && was ? placeOf(clean) - 1 : undefined;
 }
 
 /** Where in the note's words the machine was first changed. */

@@ -10,10 +10,12 @@ const thresholdPercent: Readonly<Record<ApplianceUse, number>> = {
   industrial_process: 30,
 };
 
-/** kg of full charge from which a regime applies: 50 lb and 15 lb. Source: 40 CFR 82.157(a), 84.106(a). */
+/** Pounds of full charge from which a regime applies. Source: 40 CFR 82.157(a), 84.106(a). */
+export const smallestChargePounds: Readonly<Record<UsRegime, number>> = { us_82: 50, us_84: 15 };
+
 const smallestChargeKg: Readonly<Record<UsRegime, number>> = {
-  us_82: 50 * kilogramPerPound,
-  us_84: 15 * kilogramPerPound,
+  us_82: smallestChargePounds.us_82 * kilogramPerPound,
+  us_84: smallestChargePounds.us_84 * kilogramPerPound,
 };
 
 /** Source: 40 CFR 84.106(a): substitutes at or below it are outside. */

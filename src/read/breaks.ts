@@ -53,3 +53,6 @@ export function lastBreak(items: readonly Item[], from: number, to: number): num
   }
   return -1;
 }
+
+/** Nothing more, or the end of the clause: "its done for, need a compressor". */
+export const isEnd = (item: Item | undefined): boolean => item === undefined || endsClause(item);

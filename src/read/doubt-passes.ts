@@ -1,6 +1,7 @@
 import { acrossBreaks } from "./across-breaks.ts";
 import { airOrWater } from "./air-or-water.ts";
 import { anotherOne } from "./another-one.ts";
+import { behindPair } from "./behind-pair.ts";
 import { ownWeight } from "./bottle-weight.ts";
 import { busOnce } from "./bus-once.ts";
 import { byOdds } from "./by-odds.ts";
@@ -97,5 +98,6 @@ export const doubts = passes(
   { look: ({ drafts, items }) => lowThenHigh(drafts, items), several: true },
   { look: ({ drafts, items, note }) => poundsAgain(drafts, items, note.plain), several: true },
   { look: ({ drafts, note }) => farFromWindings(drafts, note) },
+  { look: ({ drafts, items }) => behindPair(drafts, items), heads: "/|over", several: true },
   { look: ({ drafts, note }) => question(note, drafts) },
 );

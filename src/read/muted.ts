@@ -1,5 +1,6 @@
 import { type Item, isOneWord, itemKind } from "./item.ts";
 import type { Label } from "./label.ts";
+import { isCoilIn, isRide } from "./label-else.ts";
 import { oilChanged } from "./oil-by-number.ts";
 import { role } from "./word.ts";
 
@@ -266,6 +267,8 @@ export function muted(items: readonly Item[], plain: string): void {
       if (half !== undefined) half.label = undefined;
     } else if (
       namesMachine(items, at) ||
+      isRide(items, at) ||
+      isCoilIn(items, at, plain) ||
       kitFitted(items, at) ||
       addsUp(items, at) ||
       chargeTakenOut(items, at) ||

@@ -1,3 +1,4 @@
+import { amongGauges } from "./among-gauges.ts";
 import { canSays } from "./can-says.ts";
 import type { Building } from "./items.ts";
 import { numberAt } from "./numbers.ts";
@@ -115,6 +116,7 @@ export function selfNamed(build: Building, i: number): Point | undefined {
     const ordinal = ordinalAt(build, phrase.end, noun);
     if (ordinal === undefined || !/^[1-9A-HUVWRSTN]/.test(ordinal.text)) return undefined;
     if (valueOfAll(build, phrase.end)) return undefined;
+    if (noun.name === "L" && amongGauges(build.tokens, i, ordinal.end)) return undefined;
     if (
       noun.name === "L" &&
       noun.upTo === 3 &&

@@ -30,7 +30,7 @@ import { loose, spansOf } from "./loose.ts";
 import { machinesByNumber } from "./machines-by-number.ts";
 import { measure } from "./measure.ts";
 import { meggedByNumber } from "./megged-by-number.ts";
-import { minutesSeconds } from "./minutes-seconds.ts";
+import { hoursMinutes, minutesSeconds } from "./minutes-seconds.ts";
 import { muted } from "./muted.ts";
 import { namesWithVerb } from "./names-with-verb.ts";
 import { nitrogenFirst } from "./nitrogen-first.ts";
@@ -111,6 +111,7 @@ export function begin(text: string, context: Context): { note: Note; tokens: rea
   branchBoxes(items, context);
   defrostEnd(items);
   minutesSeconds(items);
+  hoursMinutes(items);
   reasonBetween(items);
   kelvinClips(items);
   kelvinsApart(items, text);

@@ -24,7 +24,7 @@ export function pairedCalls(text: string): readonly ListedCall[] {
   const cut = trouble.exec(text.slice(body))?.index ?? text.length - body;
   const head = text.slice(body, body + cut);
   const match = several.exec(head);
-  if (match === null) return [];
+  if (match === null) return ofTwoKinds({ head, rest: text.slice(body + cut), to: text.length });
   const [whole, kind = "", between = "", first = "", others = ""] = match;
   // "unit 4, 12 Elm Street" is an address
   if (/^(?:unit|suite|ste|apt|bldg|floor|no|room|rm|dock|gate|route|hwy|pier|stop)$/i.test(kind))
@@ -40,5 +40,24 @@ export function pairedCalls(text: string): readonly ListedCall[] {
   return numbers.map((number) => ({
     text: `${head.slice(0, match.index)}${kind}${between}${number}${head.slice(match.index + whole.length)}${text.slice(body + cut)}`,
     span: [0, text.length],
+  }));
+}
+
+/** "RTU-2 and HP-4": two machines of two kinds, as their tags are written; "BB-1" and "IU-3" are parts of one. */
+const twoKinds = /\b([A-Z]{2,5}-\d{1,3})\s*(?:&|\+|\band\b)\s*([A-Z]{2,5}-\d{1,3})(?![\w-])/;
+const ofOne = /^(?:BB|BS|BC|IU|IDU|FCU|VAV|FPB|VFD|EEV|LEV)-/;
+
+function ofTwoKinds(said: {
+  readonly head: string;
+  readonly rest: string;
+  readonly to: number;
+}): readonly ListedCall[] {
+  const { head, rest, to } = said;
+  const match = twoKinds.exec(head);
+  const [whole = "", first = "", second = ""] = match ?? [];
+  if (match === null || ofOne.test(first) || ofOne.test(second)) return [];
+  return [first, second].map((tag) => ({
+    text: `${head.slice(0, match.index)}${tag}${head.slice(match.index + whole.length)}${rest}`,
+    span: [0, to],
   }));
 }

@@ -1,4 +1,5 @@
 import type { EquipmentFacts, Job, JobReading, RunningClock } from "../model.ts";
+import { SENT } from "../vocabulary.ts";
 import { type ClockEvent, clockKinds } from "./clock-kinds.ts";
 import { isDirect } from "./direct.ts";
 import type { Entry } from "./entry.ts";
@@ -27,11 +28,14 @@ export function clocksOf(
   let running: readonly RunningClock[] = [];
   // until somebody says that he is there, a clock is of who began it
   let holder: string | undefined;
+  /** who has taken the job over, or was sent to */
+  let taker: string | undefined;
   for (const event of eventsOf(job, entries)) {
     const statuses = event.statements.flatMap((said) =>
       said.kind === "status" ? [said.status] : [],
     );
-    if (statuses.includes("on_site") || event.statements.some(takesOver)) holder = event.who;
+    if (statuses.includes("on_site")) holder = event.who;
+    taker = sentBy(event) ?? (event.statements.some(takesOver) ? event.who : taker);
     running = running.filter(
       (clock) => !clockKinds.some((kind) => kind.kind === clock.kind && kind.endedBy(event)),
     );
@@ -46,7 +50,7 @@ export function clocksOf(
   }
   return running
     .filter(({ id }) => !asked.has(id))
-    .map((clock) => heldBy(clock, holder ?? clock.holder, job))
+    .map((clock) => heldBy(clock, taker ?? ownerOf(clock, holder, job), job))
     .sort((a, b) => Date.parse(a.due) - Date.parse(b.due));
 }
 
@@ -57,6 +61,20 @@ function placeOf(
 ): Pick<RunningClock, "channel" | "thread"> {
   if (channel !== undefined && isDirect(channel)) return { channel };
   return { channel: job.channel, ...(job.thread === undefined ? {} : { thread: job.thread }) };
+}
+
+/** Whom the desk sends, he is asked from then on. */
+function sentBy({ statements }: ClockEvent): string | undefined {
+  const sent = statements.find((said) => said.kind === "note" && said.about.startsWith(SENT));
+  return sent?.kind === "note" ? sent.about.slice(SENT.length) : undefined;
+}
+
+/** Who began it and has not gone is asked himself, whoever came to help. */
+function ownerOf({ holder: own }: RunningClock, last: string | undefined, { visits }: Job): string {
+  const isThere = visits.some(
+    ({ person, kind, to }) => person === own && kind === "site" && to === undefined,
+  );
+  return isThere ? own : (last ?? own);
 }
 
 /** A clock follows whoever holds the job; one begun alone with the bot is then asked before the crew. */

@@ -94,7 +94,13 @@ const statement = z.discriminatedUnion("kind", [
     arrived: flag,
     decided: z.enum(["approved", "declined"]).exactOptional(),
   }),
-  z.object({ ...base, kind: z.literal("labor"), hours: z.number(), overtime: flag }),
+  z.object({
+    ...base,
+    kind: z.literal("labor"),
+    hours: z.number(),
+    overtime: flag,
+    whose: z.string().exactOptional(),
+  }),
   z.object({
     ...base,
     kind: z.literal("observation"),

@@ -10,7 +10,10 @@ const allGo =
   /\b(?:we(?:['’]?re| are)?(?: both| all)? (?:out\b(?! of)|out of here|leaving|left\b(?! (?:the|a|it))|heading out|gone\b)|both (?:of us )?(?:out\b(?! of)|leaving|heading out))/i;
 /** "leaving w petra", "teo's with me": the two of them. */
 const goesWith = [
+  /\b(?:leaving|left|heading out|out|gone)[,.;]? (?:and )?@?(\p{L}[\p{L}'-]+) (?:too|also|as well)\b/iu,
   /\b(?:leaving|left|heading out|out of here|gone) (?:w|with)[/ ]+@?(\p{L}[\p{L}'-]+)/iu,
+  /\b(?:me|myself|i) (?:and|n|&|\+) @?(\p{L}[\p{L}'-]+)(?: are| r)?(?: both)? (?:out|off|leaving|gone|heading out)\b/iu,
+  /(?<!\p{L})(\p{L}[\p{L}'-]+) (?:and|n|&|\+) (?:me|myself|i)(?: are| r)?(?: both)? (?:out|off|leaving|gone|heading out)\b/iu,
   /(?<!\p{L})(\p{L}+?)(?:['’]?s| is| comes| came| rides| riding) (?:w|with)[/ ]+me\b/iu,
 ];
 

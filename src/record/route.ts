@@ -8,6 +8,8 @@ export interface Routable
   readonly statusAt: (instant: number) => Job["status"];
   /** tags and rooms that hang on the job's unit or stand at its site */
   readonly tags: readonly string[];
+  /** its call says that who is sent does another first: "Rory after the deli" */
+  readonly queued?: true;
   readonly places: readonly string[];
 }
 
@@ -51,7 +53,9 @@ export function sentTo(
   );
   // what he has left already waits for something else
   const fresh = open.filter((job) => job.statusAt(asked.instant) !== "left_site");
-  const [only, ...others] = fresh.length > 0 ? fresh : open;
+  const left = fresh.length > 0 ? fresh : open;
+  const first = left.filter(({ queued }) => queued !== true);
+  const [only, ...others] = first.length > 0 ? first : left;
   return others.length === 0 ? only?.job : undefined;
 }
 
@@ -90,6 +94,7 @@ export function jobNamed(asked: Asked, jobs: readonly Routable[]): Route | undef
     .filter(({ score }) => score > 0);
   const best = Math.max(0, ...scored.map(({ score }) => score));
   if (best === 0) return undefined;
+  if (isNumberAlone(asked, best, jobs)) return undefined;
   const matching = scored.filter(({ score }) => score === best).map(({ job }) => job);
   const held = matching.find((job) => job.job === asked.hand);
   const isOpen = (job: Routable): boolean => job.statusAt(asked.instant) !== "done";
@@ -102,6 +107,25 @@ export function jobNamed(asked: Asked, jobs: readonly Routable[]): Route | undef
   if (first === undefined) return undefined;
   if (chosen.length === 1) return { kind: "job", job: first.job, by: "name" };
   return { kind: "ask", candidates: chosen.map(({ job }) => job) };
+}
+
+/**
+ * "Water 27 in 31 out": of who is at another site a figure is no room of this one, and what he reads stays there.
+ * `best`: how well the best job fits, 1 by a room alone.
+ */
+function isNumberAlone(asked: Asked, best: number, jobs: readonly Routable[]): boolean {
+  const { places } = asked.named;
+  const here = jobs.find(({ job }) => job === asked.hand);
+  if (
+    best > 1 ||
+    asked.hand === undefined ||
+    !places.every((place) => /^\D{0,6}\d+[a-z]?$/i.test(place))
+  )
+    return false;
+  const there = jobs.filter((job) => places.some((place) => job.places.includes(place)));
+  return here === undefined
+    ? there.every(({ job }) => job !== asked.hand)
+    : here.statusAt(asked.instant) !== "done" && there.every(({ site }) => site !== here.site);
 }
 
 function scoreOf(named: Named, job: Routable): number {

@@ -2,7 +2,7 @@ import type { JobReading, ReplyInput } from "../model.ts";
 import { alikeChanges, figureOf, isChanged, wasText } from "./alike-changes.ts";
 import { figures, figuresByComponent } from "./figures.ts";
 import { remarkText } from "./remark.ts";
-import { componentName, listed, sentence, unitName } from "./wording.ts";
+import { componentName, listed, sameTag, sentence, unitName } from "./wording.ts";
 
 /** At most so many lines of figures; a longer list runs on in the last line. */
 const figureLines = 5;
@@ -55,8 +55,9 @@ export function newReadings(input: ReplyInput): readonly JobReading[] {
 
 function changedSubject(input: ReplyInput): string | undefined {
   const by = input.replaced.find((r) => r.by !== undefined && changes(r.old, r.by))?.by;
-  const plain = (name: string | null | undefined) => name?.toLowerCase().replaceAll(/[\s-]/g, "");
-  return plain(by?.subject) === plain(input.job?.equipment) ? undefined : by?.subject;
+  const unit = input.job?.equipment;
+  const own = by?.subject !== undefined && unit != null && sameTag(by.subject, unit);
+  return own ? undefined : by?.subject;
 }
 
 function changeText(input: ReplyInput): string {

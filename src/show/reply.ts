@@ -69,7 +69,7 @@ function answered(
   return [...read, ...text.split("\n")].slice(0, longLines);
 }
 
-const ofAll = new Set(["hours", "parts", "product", "worked", "who", "told"]);
+const ofAll = new Set(["hours", "parts", "product", "worked", "who", "told", "rooms"]);
 
 /** "What was wrong at the clinic", where two jobs are: in short what was found at each. */
 function ofEach(
@@ -79,6 +79,11 @@ function ofEach(
   const jobs = input.job === undefined ? (input.routing?.candidates ?? []) : [];
   if (jobs.length < 2 || jobs.length > mostAtOnce) return undefined;
   if (ofAll.has(asked.question)) return answers[asked.question]({ ...input, jobs }, asked);
+  // a customer with two units hears of both
+  if (asked.question === "customer")
+    return jobs
+      .map((job) => `${unitName(job)}: ${answers.customer({ ...input, job }, asked)}`)
+      .join("\n");
   if (asked.question !== "summary" && asked.question !== "history") return undefined;
   const lines = jobs.map((job) =>
     foundHere(

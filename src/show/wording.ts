@@ -42,10 +42,16 @@ export function ownLock(
   return lock.tag === true ? `${own} tag, no lock told` : `${own} lock`;
 }
 
-/** Whether two tags name one unit however they were typed: "rtu2", "RTU 2", "RTU-2". */
+const spelled = "zero one two three four five six seven eight nine ten eleven twelve".split(" ");
+
+function plainTag(tag: string): string {
+  const words = tag.toLowerCase().split(/[^a-z0-9]+/);
+  return words.map((word) => (spelled.includes(word) ? spelled.indexOf(word) : word)).join("");
+}
+
+/** Whether two tags name one unit however they were typed or said: "rtu2", "RTU 2", "RTU-2", "rtu two". */
 export function sameTag(one: string, other: string): boolean {
-  const plain = (tag: string): string => tag.toLowerCase().replace(/[^a-z0-9]/g, "");
-  return plain(one) === plain(other);
+  return plainTag(one) === plainTag(other);
 }
 
 /** "RTU-1"; the site where no unit is known; else "job 4". */

@@ -1,8 +1,8 @@
-import type { Finding } from "../../model.ts";
+import type { Case, Finding } from "../../model.ts";
 import type { Check } from "../check.ts";
 import { type Node, sharedBy } from "../places.ts";
-import { knownPlace, placesSaid, tiesSaid } from "../places-said.ts";
-import type { Scene } from "../scene.ts";
+import { knownPlace, type PlacesSaid, placesSaid, tiesSaid } from "../places-said.ts";
+import { type Scene, sceneOf } from "../scene.ts";
 import { type Dispute, type ToldTree, withTold } from "../told-tree.ts";
 
 const basis = "first principles";
@@ -25,23 +25,39 @@ export const places: Check = {
   ],
   signs: ["shared:branch", "shared:indoor", "shared:outdoor"],
   judge: (scene) => {
-    const told = scene.complaints.filter(({ places: some }) => some.length > 0);
-    const rooms = told.flatMap((one) => [...one.places, ...one.fine]);
-    const words = wordsBeside(scene);
-    const { tree, disputes } = treeOf(scene, { words, rooms });
+    const { tree, disputes, out, fine } = toldPlaces(scene);
     if (tree.length === 0) return [];
-    const said = placesSaid(words, tree);
-    const known = tree.flatMap((node) => node.places ?? []);
-    const named = (names: readonly string[]): readonly string[] =>
-      names.flatMap((name) => knownPlace(known, name) ?? []);
-    const out = [...new Set([...said.out, ...named(told.flatMap((one) => one.places))])];
-    const fine = [...new Set([...said.fine, ...named(told.flatMap((one) => one.fine))])];
     const contrary = disputes.map(disputed);
     return out.length < 2 && fine.length === 0
       ? contrary
       : [...contrary, ...findingsFor(tree, out, fine)];
   },
 };
+
+/** The tree as it is known, and which of its rooms were told as out and as fine. */
+function toldPlaces(scene: Scene): ToldTree & PlacesSaid {
+  const told = scene.complaints.filter(({ places: some }) => some.length > 0);
+  const rooms = told.flatMap((one) => [...one.places, ...one.fine]);
+  const words = wordsBeside(scene);
+  const { tree, disputes } = treeOf(scene, { words, rooms });
+  if (tree.length === 0) return { tree, disputes, out: [], fine: [] };
+  const said = placesSaid(words, tree);
+  const known = tree.flatMap((node) => node.places ?? []);
+  const named = (names: readonly string[]): readonly string[] =>
+    names.flatMap((name) => knownPlace(known, name) ?? []);
+  return {
+    tree,
+    disputes,
+    out: [...new Set([...said.out, ...named(told.flatMap((one) => one.places))])],
+    fine: [...new Set([...said.fine, ...named(told.flatMap((one) => one.fine))])],
+  };
+}
+
+/** Which rooms were told as out and which as fine, where the site has a tree. */
+export function roomsTold(whole: Case): PlacesSaid {
+  const { out, fine } = toldPlaces(sceneOf(whole));
+  return { out, fine };
+}
 
 /** The notes' words without those that tell the tree: a room named there is not out. */
 function wordsBeside({ notes }: Scene): string {

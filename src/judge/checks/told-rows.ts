@@ -132,8 +132,8 @@ export const toldRows: readonly ToldRow[] = [
     check: "valve",
     sign: "frost:frost_at_restriction",
     words: [
-      new RegExp(`\\b${part}\\b.{0,40}\\b(?:cold|frost\\w*|sweat\\w*|iced?|icy|wet)\\b`),
-      /\b(?:cold|frost\w*|sweat\w*|icy|wet)\b (?:right )?(?:after|past|behind|at|on) (?:the |a |that )?(?:\w+ )?(?:drier|dryer|strainer|solenoid|king valve|kink)/,
+      new RegExp(`\\b${part}\\b.{0,40}\\b(?:cold|frost\\w*|sweat(?:s|ing|y)|iced?|icy|wet)\\b`),
+      /\b(?:cold|frost\w*|sweat(?:s|ing|y)|icy|wet)\b (?:right )?(?:after|past|behind|at|on) (?:the |a |that )?(?:\w+ )?(?:drier|dryer|strainer|solenoid|king valve|kink)/,
       /\bkink(?:ed)?\b.{0,24}\bliquid\b|\bliquid line\b.{0,24}\bkink/,
     ],
     // a port's solenoid and its pipe are a zone's, no part of the liquid line

@@ -7,7 +7,7 @@ import { role } from "../word.ts";
 import { type ActionWords, actionWords } from "../words/actions.ts";
 import { checkDue } from "./check-due.ts";
 import { LOCK_OF } from "./lock-of.ts";
-import { isOtherPump } from "./other-pump.ts";
+import { isInTruck, isOtherPump } from "./other-pump.ts";
 
 const bySign = new Map<string, ActionWords>(actionWords.map((row) => [`do:${row.action}`, row]));
 
@@ -216,7 +216,7 @@ function meant(note: Note, i: number, row: ActionWords): boolean {
   // "valved off the drier": a part is shut in, no pump is taken off
   if (row.action === "vacuum_isolated" && shutIn(note, i)) return false;
   // "wet vac on the drain"
-  if (row.action === "vacuum_started" && isOtherPump(note, i)) return false;
+  if (row.action === "vacuum_started" ? isOtherPump(note, i) : isInTruck(note, i)) return false;
   // "pulled the lock on the roof hatch"
   if (row.action === "unlocked" && wayBehind(items, i)) return false;
   const before = items[i - 1];

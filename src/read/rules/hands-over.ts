@@ -27,7 +27,7 @@ export function handsOver(note: Note): number {
 }
 
 const asks =
-  /^(?:(?:so|and|ok|okay|hey) )*(?:what(?:'?s| is| was| are| were| did| does| do)|who(?:'?s| is| has| did)|whose|how (?:many|much|long)|am i|are we|can i|may i|did i|did we)\b/;
+  /^(?:(?:so|and|ok|okay|hey) )*(?:what(?:'?s| is| was| are| were| did| does| do)|who(?:'?s| is| has| did)|whose|which(?: [a-z]+){1,2} (?:is|are|was|were|do|does|did|has|have|need|needs)|how (?:many|much|long)|am i|are we|can i|may i|did i|did we)\b/;
 
 /** Where the question ends that a message begins with, mark or not: nobody tells of himself in it. */
 export function askedUpTo(note: Note): number {

@@ -1,7 +1,15 @@
+import { isStrongBreak } from "../breaks.ts";
 import { type Item, itemKind } from "../item.ts";
 import { type Note, type Rule, state } from "../note.ts";
-import { elsewhere, machineTime } from "./labor-farewell.ts";
+import {
+  closesWith,
+  elsewhere,
+  farewell,
+  HOURS_OF_EACH,
+  machineTime,
+} from "./labor-farewell.ts";
 import { freeNumber, textAt } from "./near.ts";
+import { STATUS, statusOf } from "./status-words.ts";
 
 /** Hours at most that one man spends at one machine in a day, and what they are counted in. Our choice, no source. */
 const most = 14;
@@ -10,10 +18,11 @@ const machine =
   /^(?:cooler|freezer|walkin|walk|wic|wif|reach|rack|case|cases|chiller|boiler|tower|rooftop|rtu|ahu|ice|unit|prep|split|box|coil|line|first|second|other)$/;
 const people = /^(?:me|mine|myself|him|her|helper|us)$/;
 
-function isHours(item: Item | undefined, first: boolean): item is Item {
+/** `bare`: one that has no unit of its own, where what stands before says that hours follow. */
+function isHours(item: Item | undefined, bare: boolean): item is Item {
   if (!freeNumber(item) || item.value <= 0 || item.value > most) return false;
   if (item.value % step !== 0) return false;
-  return item.unit === undefined ? !first : item.unit.figure === "h";
+  return item.unit === undefined ? bare : item.unit.figure === "h";
 }
 
 /** Where the machine's name behind "on" ends; 0 where none stands there. */
@@ -92,10 +101,14 @@ function partingRow(items: readonly Item[]): readonly number[] {
 type Ends = (items: readonly Item[], i: number) => number;
 
 /** Two or more hours in a row, each with whose or what they are behind it. */
-function rowFrom(items: readonly Item[], from: number, ends: Ends): readonly number[] {
+function rowFrom(
+  items: readonly Item[],
+  from: number,
+  { ends, bare }: { readonly ends: Ends; readonly bare: boolean },
+): readonly number[] {
   const found: number[] = [];
   let at = from;
-  while (isHours(items[at], found.length === 0)) {
+  while (isHours(items[at], bare || found.length > 0)) {
     const end = ends(items, at);
     if (end === 0) break;
     found.push(at);
@@ -108,17 +121,47 @@ function rowFrom(items: readonly Item[], from: number, ends: Ends): readonly num
 function stateAll(note: Note, row: readonly number[], ends: Ends): void {
   for (const at of row) {
     const hours = note.items[at]?.value ?? 0;
-    state(note, hoursOfEach.name, [at, ends(note.items, at)], { kind: "labor", hours });
+    const end = ends(note.items, at);
+    const name = ends === ofMan ? textAt(note.items, end - 1) : "";
+    const whose = name === "" || people.test(name) ? {} : { whose: name };
+    state(note, hoursOfEach.name, [at, end], { kind: "labor", hours, ...whose });
   }
+}
+
+/** Behind a farewell, or as all that is told, a row of hours needs no unit: "done here. 5.5 me 1 kit". */
+function isBareRow(items: readonly Item[], i: number): boolean {
+  // no farewell is so far from its hours
+  const before = items.slice(Math.max(0, i - 12), i);
+  const bye = before.some((one) => one.owner === STATUS && farewell.has(statusOf(one) ?? ""));
+  const last = before.at(-1);
+  return last === undefined || (bye && isStrongBreak(last));
+}
+
+/** "done. 2h 15 on site. kit 1.5": behind somebody's own hours a colleague's, his name first. */
+function colleagueAfter(note: Note): void {
+  const { items } = note;
+  const own = items.findIndex(({ owner, unit }) => owner === undefined && unit?.figure === "h");
+  const name = items.at(-2);
+  const hours = items.at(-1);
+  if (own < 0 || items.length - own < 3 || name === undefined || hours === undefined) return;
+  const parted = /^[.,;]$/.test(items.at(-3)?.text ?? "");
+  const known = name.kind === itemKind.word && name.roles === 0 && !name.label && !name.signs;
+  if (!parted || !known || !isHours(hours, true) || !closesWith(items.slice(0, -3), own)) return;
+  state(note, hoursOfEach.name, [items.length - 2, items.length], {
+    kind: "labor",
+    hours: hours.value,
+    whose: name.text,
+  });
 }
 
 /** "two hours on the cooler one and a half on the freezer", "3 hours me 2.5 noor": the word is said once for both. */
 export const hoursOfEach: Rule = {
-  name: "<hours> <whose>, <number> <whose>",
-  heads: "h|hr|hrs|hour|hours|leaving|left",
+  name: HOURS_OF_EACH,
+  heads: "h|hr|hrs|hour|hours|leaving|left|me|mine|myself|him|her|helper|us",
   needs: "number",
   apply: (note) => {
     const { items } = note;
+    colleagueAfter(note);
     const bare = partingRow(items);
     if (bare.length > 0) {
       if (items[0]?.owner === undefined)
@@ -132,12 +175,15 @@ export const hoursOfEach: Rule = {
       return;
     }
     for (let i = 0; i < items.length; i++) {
-      const machines = rowFrom(items, i, onMachine);
+      const machines = rowFrom(items, i, { ends: onMachine, bare: false });
       if (machines.length > 0) {
         stateAll(note, machines, onMachine);
         return;
       }
-      const men = rowFrom(items, i, ofMan);
+      const men = rowFrom(items, i, {
+        ends: ofMan,
+        bare: ofMan(items, i) > 0 && isBareRow(items, i),
+      });
       if (men.length > 0 && men.some((at) => people.test(textAt(items, at + 1)))) {
         stateAll(note, men, ofMan);
         return;

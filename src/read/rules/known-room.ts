@@ -72,7 +72,13 @@ function aheadOfValue(note: Note, i: number): boolean {
 function valuedRooms(note: Note): readonly number[] {
   const found = note.items.flatMap((_, i) => (aheadOfValue(note, i) ? [i] : []));
   const told = found.some((i) => reads.test(textAt(note.items, i + 1)));
-  return found.length > 1 && told ? found : [];
+  return found.length > 1 && told ? found : found.filter((i) => isWarm(note.items, i));
+}
+
+/** "32 has 18 degrees": one room alone, where a verb and degrees say that it is none of them. */
+function isWarm(items: readonly Item[], i: number): boolean {
+  const value = items.slice(i + 1, i + 4).find(({ kind }) => kind === itemKind.number);
+  return reads.test(textAt(items, i + 1)) && value?.unit?.dimension === "temperature";
 }
 
 /** "in 14 is 58 F": the value comes behind the verb, so the number before it is none. */

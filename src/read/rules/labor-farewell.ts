@@ -7,7 +7,8 @@ import { sumsUp } from "./sums-up.ts";
 export const elsewhere =
   /^(?:off|out|down|ran|run|runtime|runs|running|held|hold|holding|holds|since|after|ago|every|away|eta|for|in|old|later|until|till|til|been|back|wait|waiting|n2|nitrogen|vac|vacuum|pump|test|ok)$/;
 
-export const closing = /^(?:[.,!]|each|total|on|it|this|that|there|here|one|job|labor|today)$/;
+export const closing =
+  /^(?:[.,!]|each|total|on|it|this|that|there|here|one|job|labor|today|site|onsite|on site)$/;
 
 /** "two hours fifteen": minutes that were said behind the hours without their name, h. */
 export function minutesBehind(items: readonly Item[], i: number): number {
@@ -23,6 +24,9 @@ export function minutesBehind(items: readonly Item[], i: number): number {
   return rounded && ends ? minutes.value / 60 : 0;
 }
 
+/** The name of the rule for hours of several people or machines. */
+export const HOURS_OF_EACH = "<hours> <whose>, <number> <whose>";
+
 export const farewell = new Set(["done", "left_site"]);
 
 /** A number but the hour that a farewell was said with: "done 5pm". */
@@ -37,6 +41,23 @@ function goesOut(items: readonly Item[], at: number): boolean {
   return items[at + 1]?.text === "out" && (next === undefined || /^[.,!]$/.test(next.text));
 }
 
+/** Where the hours of somebody else begin, told already. */
+function colleagueFrom(items: readonly Item[]): number {
+  const at = items.findIndex(({ owner }) => owner === HOURS_OF_EACH);
+  return at < 0 ? items.length : Math.max(0, at - 1);
+}
+
+/** "done for the day" */
+const forTheDay = /^for (?:the day|today|now|tonight)\b/;
+
+const asLeft =
+  /\bleft (?:it |the |unit |room )*(?:[a-z]+[ -]?)?(?:\d+ )?(?:off|down|locked out|locked)(?: (?:for now|at the \w+))? [.,;]$/;
+
+/** "left 307 off. 1.75 hrs": how a machine was left, and then how long he was there. */
+function leftSo(items: readonly Item[], i: number): boolean {
+  return asLeft.test(wordsFrom(items, i - 9, i).trim());
+}
+
 /** "my lock is on it, 2.5 hrs": the last that is told, parted from a lock that stays. */
 function locksUp(items: readonly Item[], i: number, behind: readonly Item[]): boolean {
   const parted = items.slice(i - 1, i).some((one) => endsClause(one));
@@ -49,14 +70,19 @@ function locksUp(items: readonly Item[], i: number, behind: readonly Item[]): bo
 export function closesWith(items: readonly Item[], i: number, most = 24): boolean {
   const [item, before] = [items[i], items[i - 1]];
   if (item === undefined || item.value > most) return false;
-  const behind = items.slice(minutesBehind(items, i) > 0 ? i + 2 : i + 1);
+  const rest = items.slice(minutesBehind(items, i) > 0 ? i + 2 : i + 1);
+  // "2h 15 on site. kit 1.5": a colleague's stand apart
+  const behind = rest.slice(0, colleagueFrom(rest));
   // "done 6.5h. old comp in van": another sentence tells of something else
   const [first] = behind;
   const comma = first?.text === "," && !behind.some(({ kind }) => kind === itemKind.number);
   const stop = first !== undefined && (isStrongBreak(first) || comma);
   if (
     !stop &&
-    behind.some(({ text }) => !/^(?:[.,!]|total|on|it|this|there|here|each|apiece)$/.test(text))
+    behind.some(
+      ({ text }) =>
+        !/^(?:[.,!]|total|on|it|this|there|here|each|apiece|site|onsite|on site)$/.test(text),
+    )
   )
     return false;
   const bye = items.findIndex(
@@ -65,8 +91,10 @@ export function closesWith(items: readonly Item[], i: number, most = 24): boolea
       (farewell.has(statusOf(one) ?? "") || one.text === "left" || goesOut(items, at)),
   );
   if (bye < 0 && sumsUp(items.slice(0, i))) return behind.length === 0;
-  if (bye < 0 || bye >= i) return locksUp(items, i, behind);
-  const between = items.slice(bye + 1, i).filter(({ from }) => from >= (items[bye]?.signsTo ?? 0));
+  if (bye < 0 || bye >= i)
+    return locksUp(items, i, behind) || (behind.length === 0 && leftSo(items, i));
+  const told = items.slice(bye + 1, i).filter(({ from }) => from >= (items[bye]?.signsTo ?? 0));
+  const between = told.slice(forTheDay.exec(wordsFrom(told, 0, 3))?.[0].split(" ").length ?? 0);
   if (between.length > 7 || between.some(isFigure)) return false;
   if (between.some(({ text }) => elsewhere.test(text) && !/^(?:out|off)$/.test(text))) return false;
   // "done at harl 3 hrs 15": nothing but where stands between them
@@ -116,7 +144,7 @@ export function isParting(items: readonly Item[], i: number): boolean {
 /** "done, 1.5", "leaving. 2.25": quarters of an hour right behind a farewell, and nothing else. */
 export function behindFarewell(items: readonly Item[], i: number): boolean {
   const [bye, joint, item] = [items[i - 2], items[i - 1], items[i]];
-  const last = items[i + 1]?.text === "total" ? i + 1 : i;
+  const last = /^(?:total|each|apiece)$/.test(items[i + 1]?.text ?? "") ? i + 1 : i;
   if (item === undefined || item.unit !== undefined || item.spoken || last !== items.length - 1)
     return false;
   const quarters = /^\d{1,2}\.(?:25|5|75)$/.test(item.text) && item.value <= 16;

@@ -27,7 +27,12 @@ const sheet =
 
 /** "2.5 h today plus 1 h travel", "helper 2 h", "3 hrs bram 2 hrs me": nothing but hours is told. */
 function sheetOf(items: readonly Item[]): boolean {
-  const numbers = items.filter((item) => item.kind === itemKind.number && item.owner === undefined);
+  const numbers = items.filter(
+    (item, at) =>
+      item.kind === itemKind.number &&
+      item.owner === undefined &&
+      !(items[at - 1]?.unit?.figure === "h" && minutesBehind(items, at - 1) > 0),
+  );
   // "3.25 hrs plus 0.5 travel": hours as well, where it says for what
   const hours = ({ unit, value }: Item, at: number): boolean =>
     value <= 24 &&

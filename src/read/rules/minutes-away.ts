@@ -3,6 +3,7 @@ import type { Note } from "../note.ts";
 
 /** "sure, 15 minutes out": index of "out", or -1. */
 export function minutesAway({ items, plain }: Note): number {
+  if (thereIn.test(plain)) return items.findIndex(({ text }) => text === "there");
   const due = items.findIndex(
     ({ kind, unit, from }) =>
       kind === itemKind.number && unit?.figure === "min" && dueAt.test(plain.slice(0, from)),
@@ -19,6 +20,10 @@ export function minutesAway({ items, plain }: Note): number {
       i <= 5,
   );
 }
+
+/** "there in 15", "be there in about 20 min": how long he still drives, and nothing else. */
+export const thereIn =
+  /^(?:(?:ok|okay|yep|yes|yeah|sure|ill|i'll|i will|should|will|can|be)[ ,]+){0,4}there in (?:about |like |maybe |another )?\d{1,2}(?: ?m(?:in(?:ute)?s?)?)?[ .!]*$/;
 
 /** "should be at the school in about 25 minutes" */
 const dueAt =

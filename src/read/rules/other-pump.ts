@@ -37,3 +37,11 @@ export function isOtherPump(note: Note, i: number): boolean {
     ofChiller(note, i)
   );
 }
+
+const inTruck =
+  /^(?:nitrogen|n2|nitro) in (?:the |my |our |your |his |her )?(?:truck|van|shop|car|bed|trunk|lobby|cage|box truck|back)\b/;
+
+/** "2 bottles of nitrogen in the truck": goods, and nothing that stands in a circuit. */
+export function isInTruck({ plain, items }: Note, i: number): boolean {
+  return inTruck.test(plain.slice(items[i]?.from));
+}

@@ -103,7 +103,9 @@ function inClause(note: Note, verb: Verb, [from, to]: readonly [number, number])
       before !== undefined &&
       part !== undefined &&
       from - before < (numberOf(note, undefined, []) === undefined ? 7 : 11) &&
-      note.items.slice(verb.at, to).some((item) => /^(?:em|them|it|all|one)$/.test(item.text))
+      // "bb-2 board is dead, need 71-3304": nothing but its number
+      (note.items.slice(verb.at, to).some((item) => /^(?:em|them|it|all|one)$/.test(item.text)) ||
+        (verb.state === "needed" && isNumberAlone(note, verb.at + 1, to)))
     )
       add(note, part, verb, before);
   }

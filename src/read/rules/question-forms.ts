@@ -15,6 +15,21 @@ export const forms: readonly (readonly [question: QuestionName, form: RegExp, ba
   ],
   ["parts", partAsked, /^(?:parts|open parts)$/],
   [
+    "rooms",
+    /^(?:(?:so|and|ok|hey) )*(?:(?:which|what) (?:rooms?|flats?|apartments?|apts?|suites?|zones?|offices|wards?|classrooms?)|any (?:rooms?|flats?|apartments?|suites?|zones?)) (?:(?:are|is|were|was) )?(?:still |all |left )*(?:out|down|cold|warm|hot|off|bad|affected|not (?:working|cooling|heating)|without (?:heat|cooling|air|ac))(?: (?:at|in|on|over at|now|there)\b.{0,40})?$/,
+    /^(?:which|what) rooms$/,
+  ],
+  [
+    "law",
+    /\bwhat(?:'?s| is| does| do)? (?:the )?(?:law|rules?|regs?|regulations?|epa) (?:says?|require|allow|on|about|for)\b|^(?:is (?:it|that) (?:legal|allowed)|are we allowed|am i allowed) (?:to|if)\b/,
+    /^what does the law say$/,
+  ],
+  [
+    "told",
+    /^(?:(?:so|and|ok|hey) )*which (?:compressor|comp|fan|motor|circuit|board|valve|cap|capacitor|contactor|leg|phase|lead|coil|breaker|fuse|filter|belt|pump|drive)s?(?: (?:one )?(?:was|is|did|does|are|were)\b.{0,40})?$/,
+    /^which (?:compressor|comp|fan|motor|circuit|board|valve)$/,
+  ],
+  [
     "parts",
     /^(?:what(?:'?s| is| parts are| parts is)? (?:still )?(?:needed|needs ordering) (?:for|at|on)|what parts (?:are )?(?:for|at)|what do (?:i|we) (?:still )?need (?:for|at)(?! (?:it|this|that)\b)) .{2,30}$|^what'?s (?!it\b|that\b|this\b|he\b|she\b)[a-z]+ (?:still )?waiting (?:on|for)$/,
     /^what'?s (?:still )?needed$/,
@@ -41,12 +56,12 @@ export const forms: readonly (readonly [question: QuestionName, form: RegExp, ba
   ],
   [
     "handover",
-    /\b(?:anything (?:i|we) (?:should|need to|must) know|what (?:(?:should|must|do) (?:i|we) (?:need to )?|do (?:i|we) have to )know|what have we got here$|hand(?: ?over|off) note|(?:taking|i'?ll take|i will take) (?:(?:over )?(?:it|this(?: one| job)?|the job|[a-z]+[- ]?\d+|over)(?: over)? from|(?!(?:the|a|an|my|any|some|one|off|out|readings?|amps|volts|voltage|power|temps?|pressures?|measurements?|numbers|parts?|water|air|heat|gas|lunch)\b)[a-z'&-]+(?: [a-z'&-]+)? (?:over )?from (?!the\b)[a-z]+$|over (?:it|this(?: one| job)?|the job|[a-z]+-?\d+)$)|how was it left)\b|^(?:(?:ok|now|so|i'?m|i am|i'?ll be|we'?re) )*(?:taking|i'?ll take|i will take|took|i took) over(?: [a-z'&-]+){1,4}$/,
+    /\b(?:anything (?:i|we) (?:should|need to|must) know|what (?:(?:should|must|do) (?:i|we) (?:need to )?|do (?:i|we) have to )know|what have we got here$|hand(?: ?over|off) note|(?:taking|i'?ll take|i will take) (?:(?:over )?(?:it|this(?: one| job)?|the job|[a-z]+[- ]?\d+|over)(?: over)? from|(?!(?:the|a|an|my|any|some|one|off|out|readings?|amps|volts|voltage|power|temps?|pressures?|measurements?|numbers|parts?|water|air|heat|gas|lunch)\b)[a-z'&-]+(?: [a-z'&-]+)? (?:over )?from (?!the\b)[a-z]+$|over (?:it|this(?: one| job)?|the job|[a-z]+-?\d+)$)|how was it left|what (?:did|has|have) (?!(?:i|we|you|it)\b)[a-z]+ (?:leave|left)(?: (?:on|at|in|for|behind|running|here|there|me|us))?)\b|^(?:(?:ok|now|so|i'?m|i am|i'?ll be|we'?re) )*(?:taking|i'?ll take|i will take|took|i took) over(?: [a-z'&-]+){1,4}$/,
     /^(?:(?:give|get|send) me (?:a |the )?)?hand(?: ?over|off)(?: note)?(?: (?:for|on) .{2,40})?$/,
   ],
   [
     "reading",
-    /\bwhat (?:did|do) (?:i|we|he|she|you|they) (?:read|get|measure|have|see)\b|\bwhat (?:did|does) (?:the |my |our )?[a-z0-9][a-z0-9 .-]{0,40} (?:read|show|meg|megger|measure|come in at|get to)\b|\bwhat(?: was| were| is| are|'?s) (?:the |my |our |his |her |their )?(?:last )?(?:readings?|values?|lead|leg|phase|winding|box|product|static|megs?|megohms?|ohms?|windings?|insulation|amps?|current|volts?|voltage|drops?|diodes?|microfarads?|suction|head|liquid|discharge|pressures?|temps?|temperatures?|superheat|subcooling|static|vacuum|microns?|weight)\b|^(?:super ?heat|sub ?cool(?:ing)?|sh|sc|split|delta t|ratio|approach|imbalance|unbalance)$/,
+    /^(?:(?:so|and|ok) )*how (?:many (?:amps|volts|microns|psi|ohms|megohms|megs?)|(?:warm|cold|hot) (?:is|was|were|are))\b.{0,50}$|\bwhat (?:did|do) (?:i|we|he|she|you|they) (?:read|get|measure|have|see)\b|\bwhat (?:did|does) (?:the |my |our )?[a-z0-9][a-z0-9 .-]{0,40} (?:read|show|meg|megger|measure|come in at|get to)\b|\bwhat(?: was| were| is| are|'?s) (?:the |my |our |his |her |their )?(?:last )?(?:readings?|values?|lead|leg|phase|winding|box|product|static|megs?|megohms?|ohms?|windings?|insulation|amps?|current|volts?|voltage|drops?|diodes?|microfarads?|suction|head|liquid|discharge|pressures?|temps?|temperatures?|superheat|subcooling|static|vacuum|microns?|weight)\b|^(?:super ?heat|sub ?cool(?:ing)?|sh|sc|split|delta t|ratio|approach|imbalance|unbalance)$/,
     /^readings?$/,
   ],
   [
@@ -56,7 +71,7 @@ export const forms: readonly (readonly [question: QuestionName, form: RegExp, ba
   ],
   [
     "who",
-    /^(?:(?:which|what) (?:one|unit|job|machine) is (?!(?:it|that|this|the)\b)[a-z'-]+ (?:on|at|working on|doing)(?: (?:now|right now))?$|who(?:s|'s| is) (?:at|on|over|out|with|going|there|still)\b|is (?!(?:it|that|this|the|there|any(?:body|one))\b)[a-z]+ (?:free|available|idle|busy)(?: (?:now|yet|today|right now|this (?:morning|afternoon)))?$|(?:who(?:s|'s| is)|is any(?:body|one)|any(?:body|one)) (?:free|available|idle)(?: (?:now|today|right now|this (?:morning|afternoon)))?$|(?:is )?any(?:body|one) (?:else )?(?:(?:still|left) )?(?:over )?at (?!the (?:shop|office|store|yard)\b)|(?:did|has) (?!(?:i|we|you|it|that|this|the|any(?:body|one|thing))\b)[a-z]+ (?:leave|left|arrive|arrived|get there|got there|show up|gone)(?: yet| already| there)*$|(?:is|are) (?!(?:it|that|this|we|you|there|the)\b)[a-z]+ (?:still )?(?:there|here|on (?:it|site)|at .{2,40}|(?:done|finished)(?: (?:at|with|on) .{2,40})?)(?: yet| already| now| still)*$|what(?:'s|s| is) (?!(?:it|that|this|the|he|she|everyone|everybody|everything|any(?:one|body|thing)|my|our|your|we)\b)[a-z]+ (?:doing|up to)(?: now| right now)?$|where(?:'s|s| is) (?!(?:everyone|everybody|it|that|this|the|my|our|your|we)\b)[a-z]+(?: (?:at|now|today|right now))?$)/,
+    /^(?:who (?:all )?(?:was|were|went|has been) (?:at|on|over at|out at|to|there)\b.{0,40}$|how long (?:till|until|til|before) (?!(?:i|we|it|that|this|the)\b)[a-z]+ (?:is|gets) (?:free|done|finished|out|back)\b.{0,20}$|when (?:is|will) (?!(?:it|that|this|the|she|he)\b)[a-z]+ (?:be )?(?:free|done|finished)$|(?:which|what) (?:one|unit|job|machine) is (?!(?:it|that|this|the)\b)[a-z'-]+ (?:on|at|working on|doing)(?: (?:now|right now))?$|who(?:s|'s| is) (?:at|on|over|out|with|going|there|still)\b|is (?!(?:it|that|this|the|there|any(?:body|one))\b)[a-z]+ (?:free|available|idle|busy)(?: (?:now|yet|today|right now|this (?:morning|afternoon)))?$|(?:who(?:s|'s| is)|is any(?:body|one)|any(?:body|one)) (?:free|available|idle)(?: (?:now|today|right now|this (?:morning|afternoon)))?$|(?:is )?any(?:body|one) (?:else )?(?:(?:still|left) )?(?:over )?at (?!the (?:shop|office|store|yard)\b)|(?:did|has) (?!(?:i|we|you|it|that|this|the|any(?:body|one|thing))\b)[a-z]+ (?:leave|left|arrive|arrived|get there|got there|show up|gone)(?: yet| already| there)*$|(?:is|are) (?!(?:it|that|this|we|you|there|the)\b)[a-z]+ (?:still )?(?:there|here|on (?:it|site)|at .{2,40}|(?:done|finished)(?: (?:at|with|on) .{2,40})?)(?: yet| already| now| still)*$|what(?:'s|s| is) (?!(?:it|that|this|the|he|she|everyone|everybody|everything|any(?:one|body|thing)|my|our|your|we)\b)[a-z]+ (?:doing|up to)(?: now| right now)?$|where(?:'s|s| is) (?!(?:everyone|everybody|it|that|this|the|my|our|your|we)\b)[a-z]+(?: (?:at|now|today|right now))?$)/,
     /^(?:who is there|whos there)$/,
   ],
   [
@@ -78,7 +93,7 @@ export const forms: readonly (readonly [question: QuestionName, form: RegExp, ba
   ["export", /\b(?:export|spreadsheet|send the day)\b/, /^export$/],
   [
     "weights",
-    /^(?:(?:so|and|ok) )*(?:how (?:much|many (?:pounds|lbs?|kilos?|kg|ounces))(?: (?:gas|refrigerant|charge|juice|r-?\d+[a-z]?))?(?: in total)? (?:went (?:in|into|back|out)|(?:have|has) (?:i|we|you|he|she|they|[a-z]+) (?:put|added|charged|recovered|pulled|taken|weighed)|did (?:we|i|you|he|she|they|[a-z]+) (?:put|add|charge|recover|pull|take|weigh)|was (?:charged|added|recovered|put in|pulled)|is (?:in|left to go|to go)|came out|(?:does|should) (?:it|that|this|[a-z]+-?\d+) (?:take|hold|get)|(?:more |still )?(?:to go|goes in))\b.*|(?:did|do|have|has) (?:we|i|you|he|she|they|any(?:body|one)) (?:ever )?(?:get|got|have|weigh|weighed|log|record|note|write down) (?:(?:the|a|any|that) )?(?:(?:charge|gas|refrigerant|recovery|recovered) )?(?:weights?|charge|gas|refrigerant)\b.*|what (?:does|did|should) (?:it|this|this one|that) (?:hold|take)|what(?:'?s| is) the target(?: weight)?(?: (?:on|for) (?:it|this|that|this one|circuit \d|ckt \d))?(?: and .*)?|(?:what(?:'?s| is| was) the )?leak rate(?: (?:on|of|for|at) .{2,30})?|how (?:much|far) (?:over|under|above|below|short) (?:of )?(?:the )?(?:plate|charge|target)?(?: is (?:that|it|this)| are we)?|(?:what(?:'?s| is| was) )?(?:the )?(?:factory|plate|nameplate) charge|what(?:'?s| is| was) the (?:target|total|full|plate|factory|nameplate)?(?: |$)?(?:target |total )?charge(?: (?:for|on|of|in|target) .*| target)?)$/,
+    /^(?:(?:so|and|ok) )*(?:what (?:gas|refrigerant) (?:is (?:in|on)|does|do|was|are)\b.{0,40}|how much (?:gas |refrigerant )?(?:in and out|out and in|in|out)(?: (?:at|on|for)\b.{0,40})?|how (?:much|many (?:pounds|lbs?|kilos?|kg|ounces))(?: (?:gas|refrigerant|charge|juice|r-?\d+[a-z]?))?(?: in total)? (?:went (?:in|into|back|out)|(?:have|has) (?:i|we|you|he|she|they|[a-z]+) (?:put|added|charged|recovered|pulled|taken|weighed)|did (?:we|i|you|he|she|they|[a-z]+) (?:put|add|charge|recover|pull|take|weigh)|was (?:charged|added|recovered|put in|pulled)|is (?:in|left to go|to go)|came out|(?:does|should) (?:it|that|this|[a-z]+-?\d+) (?:take|hold|get)|(?:more |still )?(?:to go|goes in))\b.*|(?:did|do|have|has) (?:we|i|you|he|she|they|any(?:body|one)) (?:ever )?(?:get|got|have|weigh|weighed|log|record|note|write down) (?:(?:the|a|any|that) )?(?:(?:charge|gas|refrigerant|recovery|recovered) )?(?:weights?|charge|gas|refrigerant)\b.*|what (?:does|did|should) (?:it|this|this one|that) (?:hold|take)|what(?:'?s| is) the target(?: weight)?(?: (?:on|for) (?:it|this|that|this one|circuit \d|ckt \d))?(?: and .*)?|(?:what(?:'?s| is| was) the )?leak rate(?: (?:on|of|for|at) .{2,30})?|how (?:much|far) (?:over|under|above|below|short) (?:of )?(?:the )?(?:plate|charge|target)?(?: is (?:that|it|this)| are we)?|(?:what(?:'?s| is| was) )?(?:the )?(?:factory|plate|nameplate) charge|what(?:'?s| is| was) the (?:target|total|full|plate|factory|nameplate)?(?: |$)?(?:target |total )?charge(?: (?:for|on|of|in|target) .*| target)?)$/,
     /^(?:charge target|target charge|total charge|target|(?:the )?(?:factory|plate|nameplate) charge)$/,
   ],
   [
@@ -98,7 +113,7 @@ export const forms: readonly (readonly [question: QuestionName, form: RegExp, ba
   ],
   [
     "status",
-    /\b(?:status|where is (?:everyone|everybody)|what(?:'?s| is) (?:still |left |all )*(?:open|outstanding|unfinished)|open jobs|where are we|who is where|who'?s where|who all is where|who(?:'s| has|s)(?: got)? (?:what|which)(?: jobs?)?$)(?:\b|$)|^(?:is|are) (?:the )?(?:[a-z]{1,4}[ -]?\d{1,3}|chillers?|unit|rack|boiler|freezer|cooler|walk-?in|heat pump|rooftop|system|furnace|compressor|comp \d) (?:back )?(?:up(?: and running)?|running|cooling|heating|working|going|on|down|off)(?: (?:again|now|yet)){0,2}(?: at .{2,30})?$/,
+    /^(?:is )?any(?:thing| jobs?) (?:still |left )*open(?: (?:anywhere|today|out there|still))*$|\b(?:status|where is (?:everyone|everybody)|what(?:'?s| is) (?:still |left |all )*(?:open|outstanding|unfinished)|open jobs|where are we|who is where|who'?s where|who all is where|who(?:'s| has|s)(?: got)? (?:what|which)(?: jobs?)?$)(?:\b|$)|^(?:is|are) (?:the )?(?:[a-z]{1,4}[ -]?\d{1,3}|chillers?|unit|rack|boiler|freezer|cooler|walk-?in|heat pump|rooftop|system|furnace|compressor|comp \d) (?:back )?(?:up(?: and running)?|running|cooling|heating|working|going|on|down|off)(?: (?:again|now|yet)){0,2}(?: at .{2,30})?$/,
     /^(?:status|board|jobs)$/,
   ],
   ["help", /^(?:help|what can you do|commands)\b/, /^help$/],

@@ -18,6 +18,9 @@ const brief = new Set<QuestionName>([
   "who",
   "locks",
   "parts",
+  "rooms",
+  "law",
+  "told",
 ]);
 /** Nothing but a question reads so. */
 const plainly = new Set<QuestionName>(["summary", "next", "export", "shared"]);
@@ -90,6 +93,7 @@ function questionOf(plain: string): QuestionName | undefined {
           ) ||
             /^what (?:did|do|was|were) (?:we|i|you|he|she|they|the|my|our)\b/.test(text) ||
             whatIs.test(text) ||
+            /^(?:(?:so|and|ok) )*how (?:many|warm|cold|hot) /.test(text) ||
             figureAsked.test(text))) ||
         brief.has(question)) &&
       text.split(" ").length <= wordsOf(question, text)
@@ -117,12 +121,15 @@ function wordsOf(question: QuestionName, text: string): number {
     question === "worked" ||
     question === "hours" ||
     question === "locks" ||
+    question === "rooms" ||
+    question === "told" ||
+    question === "law" ||
     question === "product"
   )
     return 9;
   // nobody tells what begins so
   if (
-    /^(?:(?:so|and|ok) )*(?:is|are|was|did|has|what|who|when)\b/.test(text) &&
+    /^(?:(?:so|and|ok) )*(?:is|are|was|did|has|what|who|when|how long)\b/.test(text) &&
     turned.has(question)
   )
     return 9;
@@ -142,7 +149,7 @@ function startOf(question: QuestionName, whole: string, tail: string): number {
 export const questions: Rule = {
   name: "<question>",
   heads:
-    "any|product|hows|jumped|jumpered|jumpers|bypassed|bypasses|limit|floor|minimum|maximum|min|max|spec|cutoff|anybody|anyone|know|target|charge|hours|long|much|many|have|has|do|story|latest|situation|deal|going|happening|catch|fill|speed|eta|word|news|due|come|comes|coming|arrive|arrived|ordered|order|parts|when|does|low|bad|leak|restriction|grounded|shorted|seized|plugged|clogged|restricted|stuck|weak|blown|failed|good|ok|okay|fine|shot|toast|junk|think|could|ideas|thoughts|reckon|take|guess|tag|tags|tagged|open|unfinished|missing|left|lacking|outstanding|missed|forget|miss|need|needed|can|am|did|looks|look|seems|sounds|so|which|whose|lock|locks|locked|lockouts|list|are|share|common|is|why|how|what|whats|next|history|summary|summarize|sum|recap|export|spreadsheet|status|help|where|wheres|board|jobs|who|whos|when|anything|previous|past|been|last|commands|show|send|wrap|tell|bring|taking|handover|handoff|hand|customer|readings|superheat|super|subcooling|subcool|sub|sh|sc|split|delta|ratio|approach|imbalance|unbalance",
+    "any|rooms|room|flats|flat|zones|suites|law|rule|rules|regs|legal|allowed|gas|warm|cold|hot|amps|volts|free|product|hows|jumped|jumpered|jumpers|bypassed|bypasses|limit|floor|minimum|maximum|min|max|spec|cutoff|anybody|anyone|know|target|charge|hours|long|much|many|have|has|do|story|latest|situation|deal|going|happening|catch|fill|speed|eta|word|news|due|come|comes|coming|arrive|arrived|ordered|order|parts|when|does|low|bad|leak|restriction|grounded|shorted|seized|plugged|clogged|restricted|stuck|weak|blown|failed|good|ok|okay|fine|shot|toast|junk|think|could|ideas|thoughts|reckon|take|guess|tag|tags|tagged|open|unfinished|missing|left|lacking|outstanding|missed|forget|miss|need|needed|can|am|did|looks|look|seems|sounds|so|which|whose|lock|locks|locked|lockouts|list|are|share|common|is|why|how|what|whats|next|history|summary|summarize|sum|recap|export|spreadsheet|status|help|where|wheres|board|jobs|who|whos|when|anything|previous|past|been|last|commands|show|send|wrap|tell|bring|taking|handover|handoff|hand|customer|readings|superheat|super|subcooling|subcool|sub|sh|sc|split|delta|ratio|approach|imbalance|unbalance",
   apply: (note: Note) => {
     if (note.plain.length > 300) return;
     // "customer line please"
@@ -171,7 +178,8 @@ export const questions: Rule = {
   },
 };
 
-const askedLast = /^(?:how did|hows|what was wrong|what did they find|who(?:s| is) at)\b/;
+const askedLast =
+  /^(?:how did|what (?:did|has) [a-z]+ (?:leave|left)\b|hows|what was wrong|what did they find|who(?:s| is) at)\b/;
 
 /** "is 0.3 megohms bad?? that's T3 to the case": a figure with its unit that nobody told before is a reading. */
 function tellsNew({ context }: Note, tail: string): boolean {

@@ -1,5 +1,5 @@
 import { type Status, statuses } from "../../vocabulary.ts";
-import { endsClause, isStrongBreak } from "../breaks.ts";
+import { endsClause, isEnd, isStrongBreak } from "../breaks.ts";
 import { isErrand, isErrandWord, isSide } from "../errand.ts";
 import { type Item, isOneWord, itemKind, wordsFrom } from "../item.ts";
 import type { Note } from "../note.ts";
@@ -210,7 +210,8 @@ export function isStatus(note: Note, i: number, status: Status): boolean {
     )
       return !/^(?:done|complete|completed|finished)$/.test(items[i]?.text ?? "");
     if (/^(?:with|w)$/.test(next?.text ?? "")) return doneWithMachine(items, after + 1);
-    if (next?.text === "last" || next?.text === "by") return false;
+    const past = next?.text === "for" && isEnd(items[after + 1]);
+    if (past || next?.text === "last" || next?.text === "by") return false;
     if (items[i]?.text === "good" && items.some((item) => item.kind === itemKind.number))
       return false;
     return (plan & (role.plan | role.not)) === 0;

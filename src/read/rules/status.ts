@@ -10,8 +10,9 @@ import { atPlace } from "./at-place.ts";
 import { comeAndGone } from "./come-and-gone.ts";
 import { askedUpTo, handsOver } from "./hands-over.ts";
 import { hereAt, hereFirst } from "./here-first.ts";
-import { minutesAway } from "./minutes-away.ts";
+import { minutesAway, thereIn } from "./minutes-away.ts";
 import { besideTravel, textAt } from "./near.ts";
+import { ofTwoUnits } from "./of-two-units.ts";
 import { leftBehind, leftPlace, lockedPlace, onRoof } from "./place-status.ts";
 import { returnsAt } from "./returns-at.ts";
 import { clockNear, heardHour } from "./status-clock.ts";
@@ -44,6 +45,8 @@ function afterAt(items: readonly Item[], i: number): number {
 
 /** The status that stands at the end of the message; "done here, heading to the chapel" are two. */
 function find(note: Note): readonly Seen[] {
+  const units = ofTwoUnits(note);
+  if (units.length > 0) return units;
   const both = comeAndGone(note);
   if (both.length > 0) return both;
   let best: Seen | undefined;
@@ -110,14 +113,16 @@ function etaMinutes(items: readonly Item[], i: number): boolean {
 }
 
 /** "20 min ago", "25 minutes out": a length of time that goes with the status. */
-function lengthNear(
-  items: readonly Item[],
-): { seconds: number; at: number; past: boolean } | undefined {
+function lengthNear({
+  items,
+  plain,
+}: Note): { seconds: number; at: number; past: boolean } | undefined {
   for (let i = 0; i < items.length; i++) {
     const item = items[i];
     if (item?.kind !== itemKind.number || item.owner !== undefined || besideTravel(items, i))
       continue;
-    if (etaMinutes(items, i)) return { seconds: item.value * 60, at: i, past: false };
+    if (etaMinutes(items, i) || (item.unit === undefined && thereIn.test(plain)))
+      return { seconds: item.value * 60, at: i, past: false };
     if (item.unit?.dimension !== "time") continue;
     return { seconds: item.value * item.unit.factor, at: i, past: carries(items[i + 1], agoSign) };
   }
@@ -210,6 +215,19 @@ function clockOf(note: Note, seen: Seen, next: Seen | undefined): Clock | undefi
   return later && clock.from > next.at ? undefined : clock;
 }
 
+const home = /^(?:home|shop|office|yard|back|out|done|gone)$/;
+
+/** "leaving the house, mill by 7:40": behind where he starts from stands where he will be by when. */
+function comesBy(note: Note, seen: Seen): boolean {
+  if (seen.status !== "left_site") return false;
+  const { items } = note;
+  const clock = clockNear(items, seen.at, false);
+  if (clock === undefined || textAt(items, clock.from - 1) !== "by") return false;
+  const between = items.slice(seen.at, clock.from - 1);
+  const parted = between.some((one) => isStrongBreak(one) || one.text === ",");
+  return parted && !home.test(between.at(-1)?.text ?? "");
+}
+
 function push(note: Note, seen: Seen, next: Seen | undefined): void {
   const { items, context } = note;
   const heard = clockOf(note, seen, next);
@@ -218,7 +236,7 @@ function push(note: Note, seen: Seen, next: Seen | undefined): void {
   const closed = seen.status === "no_access" || (seen.status === "on_site" && until);
   const later = closed && heard !== undefined && returnsAt(note, heard);
   const clock = later ? undefined : heard;
-  const span = clock === undefined ? lengthNear(items) : undefined;
+  const span = clock === undefined ? lengthNear(note) : undefined;
   // "got here 8:10" at four in the afternoon is the morning's
   const been = seen.status === "on_site" || seen.status === "done";
   let time = clock === undefined ? undefined : timeText(clock, context.at, been);
@@ -276,7 +294,7 @@ export const statusRule: Rule = {
     found.forEach((seen, order) => {
       const road = found[0]?.status === "done" && order > 0 && onTheRoad(note, seen);
       const away = road || leaves(note, seen) || goesOn(note, seen) || sumsUp(note, seen);
-      const status = away ? "left_site" : seen.status;
+      const status = away ? "left_site" : comesBy(note, seen) ? "on_the_way" : seen.status;
       push(note, { ...seen, status }, found[order + 1]);
     });
     // "all done, left at 4:15": one hour of both

@@ -4,7 +4,9 @@ const isHours = (item: Item | undefined): boolean => item?.unit?.figure === "h";
 
 /** "total on site 2.5 hrs", "2.5 hrs on site": how long somebody was there, no arrival. */
 export function isStay(items: readonly Item[], from: number, after: number): boolean {
-  const before = items[from - 1];
+  // "2h 15 on site": the minutes of those hours
+  const parted = isHours(items[from - 2]) && items[from - 1]?.unit === undefined;
+  const before = items[parted ? from - 2 : from - 1];
   if (/^(?:total|time)$/.test(before?.text ?? "")) return true;
   return isHours(before) && !isHours(items[after]) && items[after]?.text !== "ago";
 }

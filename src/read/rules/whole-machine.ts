@@ -2,7 +2,11 @@ import { isStrongBreak } from "../breaks.ts";
 import { type Item, itemKind } from "../item.ts";
 
 const wholeMachine =
-  /^(?:rtu|ahu|ou|odu|cu|hp|ac|wic|wif|rk|chiller|unit|system|rack|walk-in|rooftop|tower|boiler)\b/i;
+  /^(?:rtu|ahu|ou|odu|cu|hp|ac|wic|wif|rk|chiller|unit|system|rack|walk-in|rooftop|tower|boiler)(?:\b|\d)/i;
+
+/** A machine by its kind alone: "chiller is done". */
+const machines =
+  /^(?:chiller|boiler|furnace|rack|rooftop|freezer|cooler|walkin|walk-in|unit|system|machine)$/;
 
 /** "done with rtu 5", "finished up with unit 3": a machine, and no part of its work. */
 export function doneWithMachine(items: readonly Item[], at: number): boolean {
@@ -32,6 +36,6 @@ export function doneWithMachine(items: readonly Item[], at: number): boolean {
 
 /** "job is done", "OU-2 is done": all of it, not "the filter is done". */
 export function isWhole(item: Item | undefined): boolean {
-  if (item?.text === "job") return true;
+  if (item?.text === "job" || machines.test(item?.text ?? "")) return true;
   return item?.kind === itemKind.subject && wholeMachine.test(item.subject ?? "");
 }

@@ -177,6 +177,8 @@ export const observationPatterns: readonly (readonly [
     "leak_found",
     "leak leak_place !no_leak !denied",
     "leak found !no_leak",
+    "=soap =bubbles !no_leak !denied !=no !=without",
+    "=bubbles =leak !no_leak !denied !=no",
     "=detector =screams",
     "=detector =hits !no_leak",
     "=sniffer =hits !no_leak",

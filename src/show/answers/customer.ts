@@ -31,6 +31,9 @@ function presence(input: ReplyInput, job: Job): string {
   if (last?.to !== undefined) {
     return `${personName(last.person, input.names)} was with you until ${time(last.to)}.`;
   }
+  const came = job.status === "left_site" || job.status === "waiting_for_parts";
+  if (came && job.person !== null)
+    return `${personName(job.person, input.names)} was with you until ${time(job.status_at)}.`;
   return "Your call is on our list.";
 }
 

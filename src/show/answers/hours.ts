@@ -11,14 +11,43 @@ const mostLines = 12;
 export const hours: Answer = (input, question) => {
   const { job, message } = input;
   const own = /\b(?:i|my)\b/i.test(question.about ?? question.said);
-  const only = (one: Job): readonly Visit[] =>
-    one.visits.filter(({ person }) => !own || person === message.person);
-  const jobs = job === undefined ? input.jobs.filter((one) => isToday(input, one)) : [job];
-  const lines = jobs.flatMap((one) => line(input, one, only(one), own));
+  const named = namedIn(input, question.about ?? question.said);
+  const asked = (person: string): boolean =>
+    (!own || person === message.person) && (named ?? person) === person;
+  const jobs =
+    job === undefined
+      ? input.jobs.filter((one) => isToday(input, one))
+      : ofSite(input, job, question.about ?? question.said);
+  const lines = jobs.flatMap((one) => line(input, one, asked));
   if (lines.length > 0) return lines.slice(0, mostLines).join("\n");
   const where = job === undefined ? "today" : unitName(job);
   return sentence(`${where}: nobody said that ${own ? "you were" : "he was"} on site`);
 };
+
+/** "How long was Joren at skarvik": the one of the crew who is named. */
+function namedIn({ jobs, job, names }: ReplyInput, text: string): string | undefined {
+  const words = new Set(text.toLowerCase().split(/[^\p{L}'-]+/u));
+  const crew = (job === undefined ? jobs : [job, ...jobs]).flatMap(({ people }) => people);
+  return crew.find(
+    (person) =>
+      words.has(person.toLowerCase()) || words.has(personName(person, names).toLowerCase()),
+  );
+}
+
+/** "Hours at sallow": of every unit that was worked on there today, unless the unit is named. */
+function ofSite(input: ReplyInput, job: Job, asked: string): readonly Job[] {
+  const unit = (job.equipment ?? "").toLowerCase().replace(/[^a-z0-9]/g, "");
+  const named =
+    unit !== "" &&
+    asked
+      .toLowerCase()
+      .replace(/[^a-z0-9]/g, "")
+      .includes(unit);
+  if (named || job.site === null || input.message.role === "tech") return [job];
+  return input.jobs.filter(
+    (one) => one.job === job.job || (one.site === job.site && isToday(input, one)),
+  );
+}
 
 const isToday = (input: ReplyInput, { visits, statements }: Job): boolean =>
   [
@@ -29,17 +58,12 @@ const isToday = (input: ReplyInput, { visits, statements }: Job): boolean =>
 const dateOf = (input: ReplyInput, iso: string): string | undefined =>
   localTime(iso, input.time_zone)?.date;
 
-function line(
-  input: ReplyInput,
-  job: Job,
-  visits: readonly Visit[],
-  own: boolean,
-): readonly string[] {
-  const there = visits.filter(({ kind }) => kind === "site");
+function line(input: ReplyInput, job: Job, asked: (person: string) => boolean): readonly string[] {
+  const there = job.visits.filter(({ kind, person }) => kind === "site" && asked(person));
   // hours told without a word of having come
   const tellers = job.statements
     .map(({ who }) => who)
-    .filter((who) => (!own || who === input.message.person) && toldHours(job, who) !== undefined);
+    .filter((who) => asked(who) && toldHours(job, who) !== undefined);
   const people = [...new Set([...there.map(({ person }) => person), ...tellers])];
   if (people.length === 0) return [];
   const each = people.map((person) => {

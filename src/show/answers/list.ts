@@ -9,11 +9,13 @@ import { history } from "./history.ts";
 import { hours } from "./hours.ts";
 import { how } from "./how.ts";
 import { lacking } from "./lacking.ts";
+import { law } from "./law.ts";
 import { locks } from "./locks.ts";
 import { next } from "./next.ts";
 import { parts } from "./parts.ts";
 import { product } from "./product.ts";
 import { reading } from "./reading.ts";
+import { rooms } from "./rooms.ts";
 import { shared } from "./shared.ts";
 import { status } from "./status.ts";
 import { summary } from "./summary.ts";
@@ -47,4 +49,6 @@ export const answers = {
   hours,
   product,
   told,
+  rooms,
+  law,
 } as const satisfies Record<QuestionName, Answer>;

@@ -28,9 +28,11 @@ const mostLines = 12;
 const poundsPerKg = 2.20462;
 
 /** The whole job on one screen: called for, found, cause, done, parts, hours, what the file lacks. */
-export const summary: Answer = (input) => {
+export const summary: Answer = (input, question) => {
   const { job } = input;
   if (job === undefined) return whichJob(input);
+  if (/^\W*(?:(?:so|and|ok|hey) )*how(?:'?s| is| are)\b/i.test(question.about ?? question.said))
+    return brief(input, job);
   return [
     headLine(input, job),
     presentLine(input, job),
@@ -49,6 +51,19 @@ export const summary: Answer = (input) => {
     .slice(0, mostLines)
     .join("\n");
 };
+
+/** "How's the deli looking": who is there, the cause so far, the last figures, and what it waits for. */
+function brief(input: ReplyInput, job: Job): string {
+  return [
+    headLine(input, job),
+    presentLine(input, job),
+    causeLine(input),
+    lastLine(job),
+    partsLine(job),
+  ]
+    .filter((line) => line !== "")
+    .join("\n");
+}
 
 function headLine(input: ReplyInput, job: Job): string {
   const where = [job.site, job.equipment].filter((w) => w !== null).join(" ");

@@ -1,4 +1,4 @@
-import type { ReplyInput } from "../../model.ts";
+import type { Job, ReplyInput } from "../../model.ts";
 import { chargeTarget, leftToGo } from "../charge-line.ts";
 import { massUnits, massWords } from "../mass-words.ts";
 import { findingSentence, needs } from "../verdict.ts";
@@ -9,7 +9,9 @@ import { whichJob } from "./which-job.ts";
 /** What went in and came out so far, against what the plate and the line ask for. */
 export const weights: Answer = (input, question) => {
   const { job } = input;
-  if (job === undefined) return whichJob(input);
+  const asked = question.about ?? question.said;
+  if (job === undefined) return ofToday(input) || whichJob(input);
+  if (/^\W*what (?:gas|refrigerant)\b/i.test(asked)) return gasOf(input, job);
   const units = massUnits(job, input.units);
   const { recovered_kg: out, charged_kg: charged } = job.refrigerant;
   const moved = [
@@ -42,6 +44,39 @@ export const weights: Answer = (input, question) => {
     return rest === "reached" ? `Target ${full} reached.` : `Target ${full}: ${rest}.`;
   }
 };
+
+/** Jobs of one day that an answer goes through. */
+const mostJobs = 6;
+
+/** Where no job is meant: what was weighed today, job by job. */
+function ofToday(input: ReplyInput): string {
+  const jobs = (input.routing?.candidates ?? input.jobs).filter(
+    ({ refrigerant: { charged_kg, recovered_kg } }) => charged_kg + recovered_kg > 0,
+  );
+  return jobs
+    .slice(0, mostJobs)
+    .map((job) => {
+      const units = massUnits(job, input.units);
+      const { recovered_kg: out, charged_kg: charged } = job.refrigerant;
+      const parts = [
+        charged > 0 ? `${massWords(charged, units)} in` : "",
+        out > 0 ? `${massWords(out, units)} out` : "",
+      ].filter((part) => part !== "");
+      const place = [job.site, job.equipment].filter((word) => word !== null).join(" ");
+      return sentence(`${place}: ${parts.join(", ")}`);
+    })
+    .join("\n");
+}
+
+/** "What gas is in HP-4": as the office lists it. */
+function gasOf({ equipment, units }: ReplyInput, job: Job): string {
+  const { refrigerant, charge_kg: charge } = equipment;
+  if (refrigerant === undefined)
+    return `${unitName(job)}: no gas is on file, read it off the plate.`;
+  const plate =
+    charge === undefined ? "no plate charge on file" : `plate ${massWords(charge, units)}`;
+  return sentence(`${unitName(job)}: ${refrigerant}, ${plate}`);
+}
 
 /** What judging worked out of what went in since the last time, or what is missing for it. */
 function leakRate(input: ReplyInput): string {

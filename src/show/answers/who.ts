@@ -8,10 +8,16 @@ import { status } from "./status.ts";
 export const who: Answer = (input, question) => {
   const { job } = input;
   const [, name] =
-    /^(?:where(?:'s|s| is) ([\p{L}'-]+)|(?:which|what) (?:one|unit|job|machine) is ([\p{L}'-]+) (?:on|at)|is ([\p{L}'-]+) (?:free|available|idle|busy)\b)/iu
+    /^(?:where(?:'s|s| is) ([\p{L}'-]+)|(?:which|what) (?:one|unit|job|machine) is ([\p{L}'-]+) (?:on|at)|is ([\p{L}'-]+) (?:free|available|idle|busy)\b|what(?:'?s| is) ([\p{L}'-]+) (?:doing|up to)\b|how long (?:till|until|til|before) ([\p{L}'-]+) (?:is|gets)\b|when (?:is|will) ([\p{L}'-]+) (?:be )?(?:free|done|finished)\b)/iu
       .exec(question.about ?? question.said)
       ?.filter((one) => one !== undefined) ?? [];
-  if (job !== undefined && /\b(?:done|finished)\b/i.test(question.about ?? question.said))
+  const was = /^who (?:all )?(?:was|were|went|has been)\b/i.test(question.about ?? question.said);
+  if (was && job !== undefined) return whoWas(input, job);
+  if (
+    name === undefined &&
+    job !== undefined &&
+    /\b(?:done|finished)\b/i.test(question.about ?? question.said)
+  )
     return status(input, question);
   if (name !== undefined) return whereIs(input, name);
   if (/\b(?:free|available|idle)\b/i.test(question.about ?? question.said)) return whoIsFree(input);
@@ -24,6 +30,24 @@ export const who: Answer = (input, question) => {
   if (last === undefined) return `Nobody is at ${place}, and nobody is named for it.`;
   return `Nobody is at ${place} now: ${personName(last, input.names)}, ${statusWords[job.status]} ${time(input, job.status_at)}.`;
 };
+
+/** "Who was at the school": everybody who came, with when. */
+function whoWas(input: ReplyInput, job: Job): string {
+  const lines = input.jobs
+    .filter((one) => one.job === job.job || (job.site !== null && one.site === job.site))
+    .flatMap((one) => {
+      const came = one.visits
+        .filter(({ kind }) => kind === "site")
+        .map(({ person, from, to }) => {
+          const until = to === undefined ? "still there" : `to ${time(input, to)}`;
+          return `${personName(person, input.names)} ${time(input, from)} ${until}`;
+        });
+      const place = [one.site, one.equipment].filter((w) => w !== null).join(" ");
+      return came.length === 0 ? [] : [sentence(`${place}: ${listed(came)}`)];
+    });
+  const place = job.site ?? `job ${job.job}`;
+  return lines.length === 0 ? `Nobody said that he was at ${place}.` : lines.join("\n");
+}
 
 /** Who was heard of on the jobs at hand and is at none now. */
 function whoIsFree(input: ReplyInput): string {
@@ -111,6 +135,10 @@ function whereIs(input: ReplyInput, name: string): string {
   const last = lastOf(visits);
   if (last === undefined) return heardOf(input, name, is);
   const who = personName(last.visit.person, input.names);
+  if (last.job.status === "no_access" && last.job.person === last.visit.person)
+    return sentence(
+      `${who} had no access at ${place(last.job)} ${time(input, last.job.status_at)}, and is out on no job since`,
+    );
   return sentence(
     `${who} is out on no job, by what was said: left ${place(last.job)} ${time(input, last.visit.to ?? "")}`,
   );

@@ -36,7 +36,7 @@ function saidHours(
 ): readonly { readonly who: string; readonly at: string; readonly hours: number }[] {
   return job.statements.flatMap(({ statement, who, at, undone, deleted }) =>
     statement.kind === "labor" && undone !== true && deleted !== true
-      ? [{ who, at, hours: statement.hours }]
+      ? [{ who: statement.whose ?? who, at, hours: statement.hours }]
       : [],
   );
 }
