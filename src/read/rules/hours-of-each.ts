@@ -1,13 +1,7 @@
 import { isStrongBreak } from "../breaks.ts";
 import { type Item, itemKind } from "../item.ts";
 import { type Note, type Rule, state } from "../note.ts";
-import {
-  closesWith,
-  elsewhere,
-  farewell,
-  HOURS_OF_EACH,
-  machineTime,
-} from "./labor-farewell.ts";
+import { closesWith, elsewhere, farewell, HOURS_OF_EACH, machineTime } from "./labor-farewell.ts";
 import { freeNumber, textAt } from "./near.ts";
 import { STATUS, statusOf } from "./status-words.ts";
 
