@@ -1,29 +1,16 @@
 import { acrossRow } from "./across-row.ts";
-import { ofNamedPart } from "./announced.ts";
 import { approaches } from "./approaches.ts";
 import { atEach } from "./at-each.ts";
 import { atTheOutdoor } from "./at-the-outdoor.ts";
-import { beforeAfter } from "./before-after.ts";
-import { behindWarmth } from "./behind-warmth.ts";
-import { carryAction } from "./carry-action.ts";
-import { chain } from "./chain.ts";
-import { correct } from "./correct.ts";
 import { countOfRow } from "./count-of-row.ts";
 import { dampBehind } from "./damp-behind.ts";
-import { dropDenied, dropNots } from "./denied.ts";
-import { deniedAgain } from "./denied-again.ts";
 import { airsOfRooms, dischargeAir } from "./discharge-air.ts";
 import { ductStatic } from "./duct-static.ts";
-import { eitherPoint } from "./either-point.ts";
 import { endsOfPart } from "./ends-of-part.ts";
-import { fittedReads } from "./fitted-reads.ts";
 import { coolerAt } from "./gas-cooler.ts";
-import { gasPairAgain } from "./gas-pair-again.ts";
 import { gasTrain } from "./gas-train.ts";
-import { gasWatched } from "./gas-watched.ts";
 import { gaugePair } from "./gauge-pair.ts";
 import { gaugesOfEach } from "./gauges-of-each.ts";
-import { groundOfPairs } from "./ground-of-pairs.ts";
 import { onCoil } from "./guard-coil.ts";
 import { halvesOfPlant } from "./halves-of-plant.ts";
 import { headThenDischarge, vaporOverSuction } from "./head-then-discharge.ts";
@@ -35,7 +22,6 @@ import { legsAsWarm, letteredRows } from "./lettered-rows.ts";
 import { lettersAlone, lowOfLeg } from "./letters-alone.ts";
 import { markedThenRead } from "./marked-then-read.ts";
 import { minutesAfter } from "./minutes-after.ts";
-import { nameRow } from "./name-row.ts";
 import { nowBoth } from "./now-both.ts";
 import { numberedCases, waresCold } from "./numbered-cases.ts";
 import { ofVessels } from "./of-vessels.ts";
@@ -55,25 +41,18 @@ import { pullsDown } from "./pulls-down.ts";
 import { ratedThenPlate } from "./rated-then-plate.ts";
 import { regulatorEnds } from "./regulator-ends.ts";
 import { relate } from "./relate.ts";
-import { repeat } from "./repeat.ts";
 import { riseAlone } from "./rise-alone.ts";
 import { roomWarmth } from "./room-warmth.ts";
-import { sameAgain } from "./same-again.ts";
 import { speeds } from "./speeds.ts";
 import { stages } from "./stages.ts";
 import { statLetters } from "./stat-letters.ts";
 import { setBesideHumidity, statSet, statShows } from "./stat-set.ts";
 import { statsOfOne } from "./stats-of-one.ts";
-import { swings } from "./swings.ts";
-import { cutAtPumpDown, switchSet } from "./switch-set.ts";
-import { inTank, recoveryBottle } from "./tank-fill.ts";
 import { toldByWords } from "./told-by-words.ts";
 import { drewAtTrip, trips } from "./trips.ts";
-import { sagsAtStart } from "./two-states.ts";
 import { voltsAtSwitch } from "./volts-of-switch.ts";
 import { ofWarmDay } from "./warm-day.ts";
 import { waterAgain } from "./water-again.ts";
-import { withIt } from "./with-it.ts";
 import { zeros } from "./zeros.ts";
 
 /** What words right beside the values make of them. */
@@ -253,52 +232,4 @@ export const beforeTest = passes(
   { look: ({ drafts, items }) => relate(drafts, items) },
   { look: ({ drafts, items }) => peakThen(items, drafts) },
   { look: ({ drafts, note }) => toldByWords(drafts, note) },
-);
-
-/** What one value is to another, and to what was read before. */
-export const related = passes(
-  { look: ({ drafts, items }) => behindWarmth(drafts, items), several: true },
-  { look: ({ drafts, items, context }) => gasPairAgain(drafts, items, context), several: true },
-  {
-    look: ({ drafts, items }) => beforeAfter(drafts, items),
-    heads: "after|aftr|afterward|afterwards|aft|later|since|then|clean|now",
-    several: true,
-  },
-  { look: ({ drafts, items }) => sagsAtStart(drafts, items), several: true },
-  {
-    look: ({ drafts, items }) => switchSet(drafts, items),
-    heads: "sw|switch|switches|cutout|hps|lps|hpc|lpc|hpco|lpco",
-  },
-  {
-    look: ({ drafts, items, note }) => cutAtPumpDown(drafts, items, note.plain),
-    heads: "cut|cuts",
-  },
-  { look: ({ drafts, items }) => swings(drafts, items), heads: "-|to|and|n|&", several: true },
-  { look: ({ drafts, items }) => eitherPoint(drafts, items) },
-  {
-    look: ({ drafts, items, context }) => deniedAgain(drafts, items, context),
-    heads:
-      "not|change|wasnt|isnt|aint|that|instead|undo|scratch|strike|forget|ignore|delete|disregard",
-  },
-  { look: ({ drafts, items, note }) => chain(drafts, items, note.plain), several: true },
-  { look: ({ drafts, note }) => correct(note, drafts) },
-  { look: ({ drafts, items }) => dropNots(drafts, items), heads: "not", several: true },
-  { look: ({ drafts, items }) => dropDenied(drafts, items), heads: "not|was" },
-  { look: ({ drafts, items }) => groundOfPairs(drafts, items) },
-  { look: ({ drafts, note }) => repeat(note, drafts) },
-  { look: ({ drafts, items }) => nameRow(drafts, items) },
-  { look: ({ drafts, note }) => carryAction(note, drafts) },
-  {
-    look: ({ drafts, items }) => recoveryBottle(drafts, items),
-    heads: "tank|tanks|cylinder|cylinders|cyl|bottle|bottles|drum|jug",
-  },
-  {
-    look: ({ drafts, items, note }) => inTank(drafts, items, note.plain),
-    heads: "tank|tanks|cylinder|cylinders|cyl|bottle|bottles|drum|jug",
-  },
-  { look: ({ drafts, items, context }) => sameAgain(drafts, items, context) },
-  { look: ({ drafts, items, context }) => withIt(drafts, items, context) },
-  { look: ({ drafts, context }) => ofNamedPart(drafts, context) },
-  { look: ({ drafts, note }) => gasWatched(drafts, note) },
-  { look: ({ drafts, note }) => fittedReads(drafts, note), heads: "new|a|an|another" },
 );

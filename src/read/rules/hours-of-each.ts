@@ -58,7 +58,7 @@ function manThenHours(note: Note, from: number): number {
   const verb = had.test(textAt(items, at));
   while (had.test(textAt(items, at))) at++;
   const hours = items[at];
-  if (!isHours(hours, false)) return -1;
+  if (!isHours(hours, true)) return -1;
   const next = items[at + 1];
   const ends = next === undefined || next.kind !== itemKind.word || /^(?:and|n)$/.test(next.text);
   // a bare figure needs a name that is written as one, or his verb
@@ -68,7 +68,7 @@ function manThenHours(note: Note, from: number): number {
 
 /** "I was here 3.5 hours Wren 2.25", "5.5 h, isolde 2 h": the speaker's own first, and then a man before his. */
 function rowOfMen(note: Note): readonly number[] {
-  const first = note.items.findIndex((item) => isHours(item, true));
+  const first = note.items.findIndex((item) => isHours(item, false));
   const found = [first];
   let next = first < 0 ? -1 : manThenHours(note, first + 1);
   for (; next >= 0; next = manThenHours(note, next + 1)) found.push(next);
@@ -83,7 +83,7 @@ function partingRow(items: readonly Item[]): readonly number[] {
   if (!/^(?:leaving|left)$/.test(textAt(items, 0))) return [];
   let at = /^[,.]$/.test(textAt(items, 1)) ? 2 : 1;
   const found: number[] = [];
-  while (isHours(items[at], false) && ofMan(items, at) > 0) {
+  while (isHours(items[at], true) && ofMan(items, at) > 0) {
     found.push(at);
     at = ofMan(items, at);
     while (/^(?:,|and|n|&|plus)$/.test(textAt(items, at))) at++;

@@ -16,6 +16,7 @@ import { ofTwoUnits } from "./of-two-units.ts";
 import { leftBehind, leftPlace, lockedPlace, onRoof } from "./place-status.ts";
 import { returnsAt } from "./returns-at.ts";
 import { clockNear, heardHour } from "./status-clock.ts";
+import { comesBy, onTheRoad } from "./status-road.ts";
 import { agoSign, isStatus, type Seen, STATUS, statusOf } from "./status-words.ts";
 
 const strength: Readonly<Record<Status, number>> = {
@@ -215,19 +216,6 @@ function clockOf(note: Note, seen: Seen, next: Seen | undefined): Clock | undefi
   return later && clock.from > next.at ? undefined : clock;
 }
 
-const home = /^(?:home|shop|office|yard|back|out|done|gone)$/;
-
-/** "leaving the house, mill by 7:40": behind where he starts from stands where he will be by when. */
-function comesBy(note: Note, seen: Seen): boolean {
-  if (seen.status !== "left_site") return false;
-  const { items } = note;
-  const clock = clockNear(items, seen.at, false);
-  if (clock === undefined || textAt(items, clock.from - 1) !== "by") return false;
-  const between = items.slice(seen.at, clock.from - 1);
-  const parted = between.some((one) => isStrongBreak(one) || one.text === ",");
-  return parted && !home.test(between.at(-1)?.text ?? "");
-}
-
 function push(note: Note, seen: Seen, next: Seen | undefined): void {
   const { items, context } = note;
   const heard = clockOf(note, seen, next);
@@ -271,12 +259,6 @@ function push(note: Note, seen: Seen, next: Seen | undefined): void {
     rule: STATUS,
   });
   note.trace.push(STATUS);
-}
-
-/** "all done, back on the road": away, and to no place that was told. */
-function onTheRoad(note: Note, { status, at }: Seen): boolean {
-  const said = note.plain.slice(note.items[at]?.from);
-  return status === "on_the_way" && /^(?:back )?on the road[.! ]*$/.test(said);
 }
 
 /** "heading out, 3.5 hrs plus 1 drive": who tells his hours has been there. */
