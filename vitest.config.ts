@@ -7,6 +7,8 @@ export default defineConfig({
   test: {
     environment: "node",
     pool: "forks",
+    // by itself it leaves one processor free: of two, half
+    maxWorkers: "100%",
     testTimeout: 60_000,
     reporters: ["default", "./tests/support/closing-line.ts"],
     projects: [

@@ -24,7 +24,7 @@ const pinned = {
   "day-v": 420,
   "day-w": 329,
   "day-x": 290,
-  "day-y": 258,
+  "day-y": 257,
 } as const;
 
 for (const day of [

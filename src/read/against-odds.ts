@@ -110,6 +110,8 @@ export function againstOdds(
   if (draft.rating !== undefined || !isKnown(was) || !isContradicted(odds, was)) return;
   if (isNamedBefore(draft, items) || isBorneOut(weighed, list, items)) return;
   const [quantity] = likeliest(odds);
+  // of which bulb degrees are is told by a word or not at all
+  if (quantity === "wet_bulb_temperature") return;
   if (quantity === "none") {
     // what has its unit was read off something, and what is like the last reading goes on from it
     const goesOn = context.readings[context.readings.length - 1]?.quantity === was;

@@ -21,7 +21,7 @@ import {
 import { type Looked, look } from "./odds/traits.ts";
 
 /** From here on a bare number is taken for what such numbers were in the labelled notes. */
-const SURE = 0.96;
+const SURE = 0.93;
 /** The same where the reading before was of that quantity. */
 const SURE_AGAIN = 0.9;
 /** From here on it is taken to be measured where such numbers were. */
