@@ -43,7 +43,7 @@ const pinned: Readonly<Record<string, number>> = {
   "twentythird-electrical.jsonl": 0,
   "twentythird-gas.jsonl": 1,
   "reworded.jsonl": 0,
-  "twentyfourth-electrical.jsonl": 1,
+  "twentyfourth-electrical.jsonl": 0,
   "twentyfourth-gas.jsonl": 0,
   "reworded-second.jsonl": 0,
   "reworded-third.jsonl": 0,

@@ -196,15 +196,18 @@ export const heardLetters: Readonly<Record<string, string>> = {
   bee: "b",
 };
 
-/** A letter or a word that is a point only beside another point. */
+/** "the common pipe": of several rooms, no common terminal. */
 function sharedPipe({ tokens }: Building, i: number): boolean {
   const pipe = /^(?:suction|discharge|liquid|gas|vapor|hot|line|pipe|header|duct|return|supply)$/;
   return tokens[i]?.text === "common" && pipe.test(tokens[i + 1]?.text ?? "");
 }
 
+/** A letter or a word that is a point only beside another point. */
 export function letterPoint(build: Building, i: number): Point | undefined {
   const token = build.tokens[i];
-  if (token === undefined || sharedPipe(build, i)) return undefined;
+  // "cap n/a": not there, and no neutral to phase A
+  const notThere = token?.text === "n" && /^\/a\b/.test(build.typed.slice(token.to, token.to + 3));
+  if (token === undefined || sharedPipe(build, i) || notThere) return undefined;
   if (token.text === "double" && heardLetters[build.tokens[i + 1]?.text ?? ""] === "u")
     return { name: "W", end: i + 2, family: "uvw" };
   const spelled = heardLetters[token.text] ?? token.text;
