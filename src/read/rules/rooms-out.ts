@@ -154,6 +154,13 @@ function wellOnly(note: Note, start: number): boolean {
   return true;
 }
 
+/** Does a row begin here: the message, a clause of it ("here. 301 303 warm"), or behind its storey? */
+function opensRow(items: readonly Item[], start: number): boolean {
+  const before = items[start - 1];
+  if (before === undefined) return start === 0;
+  return endsClause(before) || /^(?:floor|flr|storey|level|wing)$/.test(before.text);
+}
+
 /** "201 202 203 warm since the weekend, 204 to 209 are fine": rooms by their numbers, before what ails them. */
 export const roomsOut: Rule = {
   name: "<numbers> <symptom>",
@@ -165,12 +172,14 @@ export const roomsOut: Rule = {
     if (start > 0 && ledBy(note, start)) return;
     if (start >= 0 && wellOnly(note, start)) return;
     const code = codeBefore(note, start);
-    if (start !== 0 && code === undefined) return;
+    if (!opensRow(items, start) && code === undefined) return;
     const ill = roomsFrom(note, start);
     if (ill.indices.length < fewest) return;
     if (code !== undefined) return shown(note, { ill, code });
     const symptom = saidOf(items, ill.end);
     if (!out.test(symptom)) return;
+    // "leads off, 481 480 479 down": volts, as likely as rooms
+    if (start > 0 && code === undefined && /^(?:out|down|dead)$/.test(symptom)) return;
     const next = items.findIndex((item, i) => i > ill.end && isRoom(item));
     const rest = next < 0 ? undefined : roomsFrom(note, next);
     // "207 and the reading room are fine"
