@@ -104,12 +104,22 @@ export function closesWith(items: readonly Item[], i: number, most = 24): boolea
     / at$/.test(wordsFrom(items, bye, bye + 2).trim() || items[bye]?.text || "");
   return (
     where ||
+    (behind.length === 0 && fromPlace(items, bye, between)) ||
     before?.kind === itemKind.sign ||
     before?.kind === itemKind.line ||
     between.length === 0 ||
     before?.owner === STATUS ||
     /^(?:us|each|me)$/.test(before?.text ?? "")
   );
+}
+
+/** "leaving orchard market 3.25 hrs": nothing but the place that he leaves. */
+function fromPlace(items: readonly Item[], bye: number, between: readonly Item[]): boolean {
+  const plain = between.every(
+    ({ kind, label, signs, text }) =>
+      kind === itemKind.word && label === undefined && signs === undefined && text !== "on",
+  );
+  return /^(?:leaving|leavin)\b/.test(items[bye]?.text ?? "") && between.length <= 3 && plain;
 }
 
 /** "3.5 hrs, done", "2 hrs and leaving": the first that is told, right before the farewell. */

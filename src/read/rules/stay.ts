@@ -1,4 +1,5 @@
 import { type Item, wordsFrom } from "../item.ts";
+import { minutesBehind } from "./labor-farewell.ts";
 
 const isHours = (item: Item | undefined): boolean => item?.unit?.figure === "h";
 
@@ -21,7 +22,7 @@ const runs = /\b(?:hold|held|holding|run|ran|running|runtime|pump|vac|vacuum|dow
 /** "used 4 filters, total on site 2.5 hrs": hours that are called a total, among whatever else. */
 export function isTotal(items: readonly Item[], at: number): boolean {
   const before = wordsFrom(items, at - 4, at);
-  const behind = items[at + 1]?.text ?? "";
+  const behind = items[at + (minutesBehind(items, at) > 0 ? 2 : 1)]?.text ?? "";
   if (runs.test(before)) return false;
   const after = wordsFrom(items, at + 1, at + 7);
   if (counts.test(before) && upToNow.test(after)) return true;
