@@ -53,6 +53,7 @@ import { applyRules, asides, remarks } from "./rules/list.ts";
 import { sameThen } from "./same-then.ts";
 import { scan } from "./scan.ts";
 import { withoutTalk } from "./small-talk.ts";
+import { spelledTags } from "./spelled-tags.ts";
 import { spokenSeries } from "./spoken-series.ts";
 import { startPart } from "./start-part.ts";
 import { withSubscripts } from "./subscripts.ts";
@@ -85,7 +86,10 @@ export function begin(text: string, context: Context): { note: Note; tokens: rea
   const even = plain(text);
   const last = context.readings[context.readings.length - 1]?.quantity;
   const testing = last === "insulation_resistance" || context.test?.ahead === true;
-  const scanned = withInitials(groundsApart(legsApart(withSubscripts(scan(even)))), text);
+  const scanned = withInitials(
+    groundsApart(legsApart(spelledTags(withSubscripts(scan(even))))),
+    text,
+  );
   const counted = countedAgain(withoutPauses(namesWithVerb(scanned), text), context);
   const said = phaseLetters(wireLetters(casesByNumber(counted, context.units)));
   const tokens = legsByNumber(said, testing, rowInHand(context));
