@@ -99,38 +99,6 @@ function editedBy(store: Store, { message }: InboxRow): Message | undefined {
   return first !== undefined && jobsFiling(store, first.id).length === 0 ? first : undefined;
 }
 
-/** What he read so shortly before he is known to be at a job he read there. Our choice, no source. */
-const shortlyMs = 15 * 60_000;
-
-/**
- * "Suct 12 head 104", asked for which of two jobs, and then "ll 82 box 50" from the one where he is by then: what
- * waited belongs there too. Nothing where that job was not among those offered.
- */
-export function readThere(
-  { store, memory }: { readonly store: Store; readonly memory: Memory },
-  message: Message,
-  filed: number | undefined,
-): Release | undefined {
-  if (filed === undefined || message.role !== "tech" || message.edits !== undefined)
-    return undefined;
-  const now = Date.parse(message.at);
-  const rows = waitingOf(store, message).filter(
-    (row) =>
-      row.message.edits === undefined &&
-      now - Date.parse(row.message.at) <= shortlyMs &&
-      offersOf(store, row).includes(filed) &&
-      readNote(memory, row.message, undefined).readings.length > 0,
-  );
-  return rows.length === 0 ? undefined : { job: filed, rows };
-}
-
-/** The jobs that the answer to a message named. */
-function offersOf(store: Store, { message: { platform, id } }: InboxRow): readonly number[] {
-  const text = findOut(store, `reply:${platform}:${id}:0`)?.text ?? "";
-  const offered = /: (?:kept too, )?(?:for job|which job,) ([^?.]*)/.exec(text)?.[1] ?? "";
-  return [...offered.matchAll(/(?:^| or )(\d+) /g)].map(([, number]) => Number(number));
-}
-
 const yes = /^\s*(?:yes|yep|yeah|yup|ya|y|correct|right|that one|it is)\s*[.!]?\s*$/i;
 
 /**

@@ -32,14 +32,7 @@ import { mendingRows } from "./mend.ts";
 import { planMove } from "./move.ts";
 import { putAway } from "./put-away.ts";
 import { readNote } from "./read-note.ts";
-import {
-  comingsOf,
-  isNewest,
-  type Release,
-  readThere,
-  releaseDrafts,
-  releasedBy,
-} from "./release.ts";
+import { comingsOf, isNewest, type Release, releaseDrafts, releasedBy } from "./release.ts";
 import { concerned, revise } from "./replan.ts";
 import { replyInput } from "./reply-input.ts";
 import { jobAt } from "./rest.ts";
@@ -176,7 +169,7 @@ function planFor(bot: Bot, message: Message): Plan {
   // who asks of one job does not say where something else belongs
   const asks = plan.understood.statements.some(({ kind }) => kind === "question");
   const answers = moves ? comingsOf : releasedBy;
-  const found = answers(bot, message, plan.job) ?? readThere(bot, message, plan.job);
+  const found = answers(bot, message, plan.job);
   if (asks || found === undefined) return plan;
   const { job, rows } = found;
   if (plan.job === job) return { ...plan, released: rows };

@@ -13,7 +13,6 @@ import {
   likeliestPlace,
   likelihood,
   likelihoodAt,
-  type Named,
   noOdds,
   type Odds,
   oddsOf,
@@ -21,11 +20,7 @@ import {
 import { type Looked, look } from "./odds/traits.ts";
 
 /** From here on a bare number is taken for what such numbers were in the labelled notes. */
-const SURE = 0.93;
-/** The same where the reading before was of that quantity. */
-const SURE_AGAIN = 0.9;
-/** From here on it is taken to be measured where such numbers were. */
-const SURE_PLACE = 0.9;
+const SURE = 0.9;
 /** From here on it is taken for no measurement at all, against what a rule has made of it. */
 const NO_MEASUREMENT = 0.95;
 /** Below this what a rule has made of it is hardly ever so. */
@@ -67,14 +62,10 @@ function beyondDuct({ value, unit }: Draft, { units }: Context): boolean {
 
 const noRoom = /^(?:stage|circuit|compressor|system|fan|pump) /;
 
-function sureOf(quantity: Named, { readings }: Context): number {
-  return readings[readings.length - 1]?.quantity === quantity ? SURE_AGAIN : SURE;
-}
-
 /** "su 128 di 361", "hd 388 b4 hose, 331 aftr": no rule knows it, but such numbers have always been this. */
 function fill(draft: Draft, odds: Odds, drafts: readonly Draft[], context: Context): void {
   const [quantity, sure] = likeliest(odds);
-  if (sure < sureOf(quantity, context) || quantity === "none" || quantity === "ask") return;
+  if (sure < SURE || quantity === "none" || quantity === "ask") return;
   if (quantity === "mass" || quantity === "fault_code") return;
   if (quantity === "static_pressure" && beyondDuct(draft, context)) return;
   if (draft.unit !== undefined && !fits(quantity, draft.unit.dimension)) return;
@@ -163,7 +154,7 @@ function place(draft: Draft, odds: Odds): void {
   if (draft.gone || draft.place !== undefined || draft.rating !== undefined) return;
   if (quantity === undefined || !isPlaced(quantity)) return;
   const [at, sure] = likeliestPlace(odds, quantity);
-  if (at !== undefined && sure > SURE_PLACE && likelihoodAt(odds, quantity, undefined) < HARDLY)
+  if (at !== undefined && sure > SURE && likelihoodAt(odds, quantity, undefined) < HARDLY)
     draft.place = at;
 }
 
@@ -194,13 +185,12 @@ function weigh(drafts: readonly Draft[], looked: Looked): readonly Weighed[] {
 }
 
 /** Will the technician be asked about it, whatever the odds of the others? */
-function asked({ draft, item, odds }: Weighed, context: Context): boolean {
+function asked({ draft, item, odds }: Weighed): boolean {
   if (draft.question !== undefined) return true;
   if (draft.quantity !== undefined || draft.same || draft.over || draft.zero) return false;
   const [quantity, sure] = likeliest(odds);
   if (likelihood(odds, "none") > 0.5) return false;
-  if (!isOpen(draft, item) || quantity === "ask" || quantity === "mass") return true;
-  return sure < sureOf(quantity, context);
+  return !isOpen(draft, item) || quantity === "ask" || quantity === "mass" || sure < SURE;
 }
 
 /** Is there anything about it that the odds could change? */
@@ -218,7 +208,7 @@ export function byOdds(drafts: readonly Draft[], note: Note): void {
   if (!drafts.some(inDoubt)) return;
   if (figuresAlone(items) || items[items.length - 1]?.text === "?") return;
   const list = weigh(drafts, look(items, context));
-  const guess = !list.some((one) => asked(one, context)) && !toldHow(items);
+  const guess = !list.some(asked) && !toldHow(items);
   for (const weighed of list) {
     const { draft, item, odds } = weighed;
     const was = [draft.quantity, draft.place, draft.gone].join();

@@ -144,6 +144,7 @@ function give(head: Head | undefined, draft: Draft): void {
     draft.place = label.place;
     draft.hint = label.hint;
     draft.named = label.quantity;
+    draft.settled = label.quantity !== undefined;
     draft.kind = label.kind;
     draft.thing = undefined;
   }

@@ -53,7 +53,7 @@ import { applyRules, asides, remarks } from "./rules/list.ts";
 import { sameThen } from "./same-then.ts";
 import { scan } from "./scan.ts";
 import { withoutTalk } from "./small-talk.ts";
-import { spelledTags } from "./spelled-tags.ts";
+import { spelledStages } from "./spelled-stages.ts";
 import { spokenSeries } from "./spoken-series.ts";
 import { startPart } from "./start-part.ts";
 import { withSubscripts } from "./subscripts.ts";
@@ -87,7 +87,7 @@ export function begin(text: string, context: Context): { note: Note; tokens: rea
   const last = context.readings[context.readings.length - 1]?.quantity;
   const testing = last === "insulation_resistance" || context.test?.ahead === true;
   const scanned = withInitials(
-    groundsApart(legsApart(spelledTags(withSubscripts(scan(even))))),
+    groundsApart(legsApart(spelledStages(withSubscripts(scan(even))))),
     text,
   );
   const counted = countedAgain(withoutPauses(namesWithVerb(scanned), text), context);

@@ -1,6 +1,7 @@
 import { ofNamedPart } from "./announced.ts";
 import { beforeAfter } from "./before-after.ts";
 import { behindWarmth } from "./behind-warmth.ts";
+import { boardThenGauge } from "./board-then-gauge.ts";
 import { carryAction } from "./carry-action.ts";
 import { chain } from "./chain.ts";
 import { correct } from "./correct.ts";
@@ -23,6 +24,11 @@ import { withIt } from "./with-it.ts";
 
 /** What one value is to another, and to what was read before. */
 export const related = passes(
+  {
+    look: ({ drafts, items }) => boardThenGauge(drafts, items),
+    heads: "gauge|gauges|manifold",
+    several: true,
+  },
   { look: ({ drafts, items }) => behindWarmth(drafts, items), several: true },
   { look: ({ drafts, items, context }) => gasPairAgain(drafts, items, context), several: true },
   {

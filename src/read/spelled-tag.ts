@@ -13,19 +13,21 @@ const spelled =
 /** Letters that the longest of them has. */
 const most = 4;
 
-/** "R T U four", "A H U two": capitals apart, then the number of the machine. */
+/** "R T U four", "a h u two": letters apart, then the number of the machine; two letters alone are capitals. */
 function spelledTag(build: Building, i: number): SubjectSaid | undefined {
   let letters = "";
+  let capitals = true;
   let at = i;
   while (letters.length < most) {
     const token = build.tokens[at];
     if (token === undefined || !/^[a-z]$/.test(token.text) || token.apostrophe) break;
-    if (build.typed.charAt(token.from) !== token.text.toUpperCase()) break;
+    capitals &&= build.typed.charAt(token.from) === token.text.toUpperCase();
     letters += token.text;
     at++;
   }
   const noun = lookUp(letters)?.noun;
   if (noun === undefined || !spelled.test(letters)) return undefined;
+  if (!capitals && letters.length < 3) return undefined;
   const ordinal = ordinalAt(build, at, noun);
   if (ordinal === undefined) return undefined;
   const kind = noun.kind === "subject" ? noun.name : letters.toUpperCase();

@@ -1,7 +1,6 @@
 import { lookUp } from "./dictionary.ts";
-import { isNumber, type Token, tokenKind } from "./token.ts";
+import { type Token, tokenKind } from "./token.ts";
 
-const machines: ReadonlySet<string> = new Set(["rtu", "ahu", "odu", "idu", "vav", "mau"]);
 const calls = /^(?:calling|calls|call|called|for|on)$/;
 const tens = /^(?:twenty|thirty)$/;
 const stages: ReadonlyMap<string, string> = new Map([
@@ -16,14 +15,6 @@ function joined(tokens: readonly Token[], i: number, to: number, text: string): 
   return { ...first, kind: tokenKind.word, text, word: lookUp(text), to: last.to };
 }
 
-/** "r t u five": the letters of a machine's tag, as a phone writes them that heard each. */
-function machineAt(tokens: readonly Token[], i: number): Token | undefined {
-  const letters = tokens.slice(i, i + 3);
-  if (!letters.every(({ text }) => /^[a-z]$/.test(text))) return undefined;
-  const tag = letters.map(({ text }) => text).join("");
-  return machines.has(tag) && isNumber(tokens[i + 3]) ? joined(tokens, i, i + 3, tag) : undefined;
-}
-
 /** "calling w one twenty six volts": a stage's terminal, and volts of a control circuit, never 126 of them. */
 function terminalAt(tokens: readonly Token[], i: number): Token | undefined {
   const [letter, number, ten] = tokens.slice(i, i + 3);
@@ -36,16 +27,14 @@ function terminalAt(tokens: readonly Token[], i: number): Token | undefined {
   return joined(tokens, i, i + 2, `${name}${stage}`);
 }
 
-/** Tags and terminals that a phone spelled out are one word each. */
-export function spelledTags(tokens: readonly Token[]): readonly Token[] {
+/** "calling w one": a stage's terminal that was spoken is one word. */
+export function spelledStages(tokens: readonly Token[]): readonly Token[] {
   const out: Token[] = [];
   for (let i = 0; i < tokens.length; ) {
-    const token = tokens[i];
-    const machine = machineAt(tokens, i);
-    const terminal = machine === undefined ? terminalAt(tokens, i) : undefined;
-    const one = machine ?? terminal ?? token;
+    const terminal = terminalAt(tokens, i);
+    const one = terminal ?? tokens[i];
     if (one !== undefined) out.push(one);
-    i += machine !== undefined ? 3 : terminal !== undefined ? 2 : 1;
+    i += terminal === undefined ? 1 : 2;
   }
   return out;
 }
