@@ -9,7 +9,7 @@ export default defineConfig({
     pool: "forks",
     // by itself it leaves one processor free: of two, half
     maxWorkers: "100%",
-    testTimeout: 60_000,
+    testTimeout: 120_000,
     reporters: ["default", "./tests/support/closing-line.ts"],
     projects: [
       {

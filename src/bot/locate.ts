@@ -5,8 +5,9 @@ import { findMessage } from "../record/inbox.ts";
 import { namesIn } from "../record/names.ts";
 import { findOut } from "../record/outbox.ts";
 import { type Asked, jobNamed, type Routable, type Route, route } from "../record/route.ts";
+import { namesAnotherUnit } from "../record/strange-unit.ts";
 import { gripsIn, type Memory } from "./memory.ts";
-import { threadJob } from "./rest.ts";
+import { jobAt, threadJob } from "./rest.ts";
 import { routablesFor, worldOf } from "./world.ts";
 
 /** Several steps of one message's work ask for its place. */
@@ -36,7 +37,16 @@ function locateAnew(memory: Memory, message: Message): Route {
   const grips = gripsIn(memory, message.channel, message.person);
   const hand = inHand(grips, Date.parse(message.at));
   const jobs = routablesFor(memory, named);
-  return ofKind(route(askedOf(message, { named, hand }), jobs), message.text, jobs);
+  const place = ofKind(route(askedOf(message, { named, hand }), jobs), message.text, jobs);
+  return unlessAnother(memory, message, place);
+}
+
+/** A unit that nobody knows is not the one in hand: whose it is is asked. */
+function unlessAnother(memory: Memory, { text, role }: Message, place: Route): Route {
+  if (place.kind !== "job" || place.by !== "hand" || role !== "tech") return place;
+  const unit = jobAt(memory, place.job)?.equipment;
+  if (unit === undefined || unit === null || !namesAnotherUnit(text, unit)) return place;
+  return { kind: "ask", candidates: [place.job] };
 }
 
 /** "At the school, ahu first": of the jobs that a name leaves, the only one whose unit is of the kind that is said. */

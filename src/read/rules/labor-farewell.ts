@@ -1,28 +1,12 @@
 import { endsClause, isStrongBreak } from "../breaks.ts";
 import { type Item, itemKind, wordsFrom } from "../item.ts";
+import { minutesBehind } from "./minutes-behind.ts";
 import { STATUS, statusOf } from "./status-words.ts";
 import { sumsUp } from "./sums-up.ts";
 
 /** Words beside hours that are no work of a call. */
 export const elsewhere =
   /^(?:off|out|down|ran|run|runtime|runs|running|held|hold|holding|holds|since|after|ago|every|away|eta|for|in|old|later|until|till|til|been|back|wait|waiting|n2|nitrogen|vac|vacuum|pump|test|ok)$/;
-
-export const closing =
-  /^(?:[.,!]|each|total|on|it|this|that|there|here|one|job|labor|today|site|onsite|on site)$/;
-
-/** "two hours fifteen": minutes that were said behind the hours without their name, h. */
-export function minutesBehind(items: readonly Item[], i: number): number {
-  const [minutes, next] = [items[i + 1], items[i + 2]];
-  if (
-    minutes?.kind !== itemKind.number ||
-    minutes.unit !== undefined ||
-    minutes.owner !== undefined
-  )
-    return 0;
-  const rounded = minutes.value > 0 && minutes.value < 60 && minutes.value % 5 === 0;
-  const ends = next === undefined || next.kind === itemKind.line || closing.test(next.text);
-  return rounded && ends ? minutes.value / 60 : 0;
-}
 
 /** The name of the rule for hours of several people or machines. */
 export const HOURS_OF_EACH = "<hours> <whose>, <number> <whose>";

@@ -5,14 +5,13 @@ import { partBehindHours } from "./hours-and-part.ts";
 import {
   behindFarewell,
   closesWith,
-  closing,
   elsewhere,
   farewell,
   isParting,
-  minutesBehind,
   minutesOfCall,
   opensWith,
 } from "./labor-farewell.ts";
+import { closing, minutesBehind } from "./minutes-behind.ts";
 import { besideTravel, isOrdinalUpTo } from "./near.ts";
 import { STATUS, statusOf } from "./status-words.ts";
 import { isTotal } from "./stay.ts";

@@ -1,5 +1,5 @@
 import { type Item, wordsFrom } from "../item.ts";
-import { minutesBehind } from "./labor-farewell.ts";
+import { minutesBehind } from "./minutes-behind.ts";
 
 const isHours = (item: Item | undefined): boolean => item?.unit?.figure === "h";
 
