@@ -32,8 +32,8 @@ export interface Weighed {
   readonly odds: Odds;
 }
 
-/** Takes it out: no measurement at all. */
-function drop(draft: Draft, item: Item): void {
+/** Takes a number out: no measurement at all. */
+export function noMeasurement({ draft, item }: Weighed): void {
   draft.gone = true;
   item.owner = "<no measurement>";
 }
@@ -100,7 +100,7 @@ export function againstOdds(
   drafts: readonly Draft[],
   { items, context }: Note,
 ): void {
-  const { draft, item, odds } = weighed;
+  const { draft, odds } = weighed;
   const { quantity: was, unit } = draft;
   if (draft.gone || draft.settled || was === undefined || draft.question !== undefined) return;
   // what was put in or taken out, and what corrects another, is told by more than its number
@@ -115,7 +115,7 @@ export function againstOdds(
   if (quantity === "none") {
     // what has its unit was read off something, and what is like the last reading goes on from it
     const goesOn = context.readings[context.readings.length - 1]?.quantity === was;
-    if (!isUnitSaid(draft, items) && !goesOn && Number.isNaN(draft.high)) drop(draft, item);
+    if (!isUnitSaid(draft, items) && !goesOn && Number.isNaN(draft.high)) noMeasurement(weighed);
     return;
   }
   const fitting = quantity !== "ask" && (unit === undefined || fits(quantity, unit.dimension));

@@ -1,4 +1,4 @@
-import { againstOdds, type Weighed } from "./against-odds.ts";
+import { againstOdds, noMeasurement, type Weighed } from "./against-odds.ts";
 import type { Context } from "./context.ts";
 import type { Draft } from "./draft.ts";
 import { habitUnit } from "./habit.ts";
@@ -130,7 +130,8 @@ function toldHow(items: readonly Item[]): boolean {
 }
 
 /** "found 2 blown fuses": neither a word nor a unit says that it was measured, and such numbers never were. */
-function drop({ draft, odds, item }: Weighed, drafts: readonly Draft[], context: Context): void {
+function drop(weighed: Weighed, drafts: readonly Draft[], context: Context): void {
+  const { draft, odds } = weighed;
   if (draft.quantity === undefined || draft.named !== undefined || draft.quantity === "mass")
     return;
   // what has its unit was read off something
@@ -144,8 +145,7 @@ function drop({ draft, odds, item }: Weighed, drafts: readonly Draft[], context:
   const [quantity, sure] = likeliest(odds);
   if (quantity !== "none" || sure < NO_MEASUREMENT) return;
   if (likelihood(odds, draft.quantity) > HARDLY) return;
-  draft.gone = true;
-  item.owner = "<no measurement>";
+  noMeasurement(weighed);
 }
 
 /** "suct line 48F @ 119psi": where it was measured, if no word beside it says so. */

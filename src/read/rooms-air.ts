@@ -1,8 +1,8 @@
 import type { Context } from "./context.ts";
 import { type Item, itemKind, newItem } from "./item.ts";
 
-/** What people set a room to, and what it then has, F and Cel. Common practice, no source. */
-const lived = { us: [50, 99], si: [10, 40] } as const;
+/** How warm people let a room be, and what they set it to, F and Cel. Common practice, no source. */
+export const lived = { us: [50, 99], si: [10, 40] } as const;
 const noun = /^(?:rm|rms|room|space|spc|zone)$/;
 
 /** Is it a bare number of degrees such as a room is set to, or has? */

@@ -29,15 +29,22 @@ function onMachine(items: readonly Item[], i: number): number {
   return at + 1;
 }
 
+/** One word that nothing here knows, as a name is. */
+function isUnknown(item: Item | undefined): boolean {
+  return item?.kind === itemKind.word && item.roles === 0 && !item.label && !item.signs;
+}
+
+/** "me", or a name. */
+const isMan = (item: Item | undefined): boolean => people.test(item?.text ?? "") || isUnknown(item);
+
+/** Does what was told end before it, or go on to the next man's? */
+function endsBefore(next: Item | undefined): boolean {
+  return next === undefined || next.kind !== itemKind.word || /^(?:and|n)$/.test(next.text);
+}
+
 /** Where the man's name behind hours ends: "me", or one word that nothing here knows. */
 function ofMan(items: readonly Item[], i: number): number {
-  const name = items[i + 1];
-  const next = items[i + 2];
-  const known = people.test(name?.text ?? "");
-  const unknown =
-    name?.kind === itemKind.word && name.roles === 0 && name.label === undefined && !name.signs;
-  const ends = next === undefined || next.kind !== itemKind.word || /^(?:and|n)$/.test(next.text);
-  return (known || unknown) && ends ? i + 2 : 0;
+  return isMan(items[i + 1]) && endsBefore(items[i + 2]) ? i + 2 : 0;
 }
 
 const had = /^(?:had|has|did|put|was|were|got|in)$/;
@@ -49,21 +56,16 @@ function manThenHours(note: Note, from: number): number {
   let at = from;
   while (/^(?:,|and|n|&|;)$/.test(textAt(items, at))) at++;
   const name = items[at];
-  const unknown =
-    name?.kind === itemKind.word && name.roles === 0 && name.label === undefined && !name.signs;
-  const known = people.test(name?.text ?? "");
-  if ((!unknown && !known) || elsewhere.test(name?.text ?? "") || noMan.test(name?.text ?? ""))
-    return -1;
+  if (!isMan(name) || elsewhere.test(name?.text ?? "") || noMan.test(name?.text ?? "")) return -1;
   at++;
   const verb = had.test(textAt(items, at));
   while (had.test(textAt(items, at))) at++;
   const hours = items[at];
   if (!isHours(hours, true)) return -1;
-  const next = items[at + 1];
-  const ends = next === undefined || next.kind !== itemKind.word || /^(?:and|n)$/.test(next.text);
   // a bare figure needs a name that is written as one, or his verb
   const capital = /^[A-Z]/.test(note.text.slice(name?.from, name?.to));
-  return ends && (hours.unit !== undefined || capital || verb) ? at : -1;
+  const sure = hours.unit !== undefined || capital || verb;
+  return sure && endsBefore(items[at + 1]) ? at : -1;
 }
 
 /** "I was here 3.5 hours Wren 2.25", "5.5 h, isolde 2 h": the speaker's own first, and then a man before his. */
@@ -139,8 +141,8 @@ function colleagueAfter(note: Note): void {
   const hours = items.at(-1);
   if (own < 0 || items.length - own < 3 || name === undefined || hours === undefined) return;
   const parted = /^[.,;]$/.test(items.at(-3)?.text ?? "");
-  const known = name.kind === itemKind.word && name.roles === 0 && !name.label && !name.signs;
-  if (!parted || !known || !isHours(hours, true) || !closesWith(items.slice(0, -3), own)) return;
+  if (!parted || !isUnknown(name) || !isHours(hours, true) || !closesWith(items.slice(0, -3), own))
+    return;
   state(note, hoursOfEach.name, [items.length - 2, items.length], {
     kind: "labor",
     hours: hours.value,

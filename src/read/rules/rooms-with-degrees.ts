@@ -1,11 +1,11 @@
 import { type Item, itemKind } from "../item.ts";
 import { type Note, type Rule, state } from "../note.ts";
+import { lived } from "../rooms-air.ts";
 import { role } from "../word.ts";
 import { freeNumber, textAt } from "./near.ts";
 
-/** Rooms by floor and number; how warm people let them be, F and Cel. Common practice, no source. */
+/** Rooms by floor and number. Common practice, no source. */
 const rooms = { from: 100, to: 9999 };
-const warm = { us: [50, 99], si: [10, 40] } as const;
 
 const small = /^(?:fine|ok|okay|good|happy|'|s|:|=|-|at|is|are|was|reads|reading|around|about|,)$/;
 
@@ -23,7 +23,7 @@ function degreesOf({ items, context }: Note, i: number): number {
   let at = i + 1;
   while (at < i + 5 && (small.test(textAt(items, at)) || items[at]?.roles === role.is)) at++;
   const degrees = items[at];
-  const [least, most] = warm[context.units];
+  const [least, most] = lived[context.units];
   if (!freeNumber(degrees) || degrees.value < least || degrees.value > most) return 0;
   const unit = degrees.unit?.dimension;
   return unit === undefined || unit === "temperature" ? at : 0;
