@@ -19,10 +19,23 @@ function isTyped(item: Item): boolean {
   return !item.spoken && item.to - item.from === 4 && item.value >= 600;
 }
 
-/** "still 180 at 1245", "suct 118 @ 1430": behind a figure four digits are the hour that it was read at. */
+/** Share above its first figure that gas in a closed circuit doesn't climb to; our choice, no source. */
+const tooFar = 1.3;
+
+/** "ten forty five", from ten on: no gauge that was read as three figures climbs to four. */
+function isSpoken(item: Item): boolean {
+  return item.spoken && item.value > 1000 && item.value < 1300 && item.value % 100 !== 0;
+}
+
+/** "still 180 at 1245", "three fifty on it at ten fifteen": behind a figure the hour that it was read at. */
 function atHour({ items, context, plain }: Note, i: number): boolean {
   const item = items[i];
-  if (!isFace(item) || !isTyped(item) || !/^(?:at|@)$/.test(textAt(items, i - 1))) return false;
+  if (
+    !isFace(item) ||
+    !(isTyped(item) || isSpoken(item)) ||
+    !/^(?:at|@)$/.test(textAt(items, i - 1))
+  )
+    return false;
   if (items.some(({ label }) => flows.test(label?.quantity ?? ""))) return false;
   if (items.some(({ unit }) => turns.has(unit?.dimension ?? ""))) return false;
   const tests =
@@ -37,7 +50,9 @@ function atHour({ items, context, plain }: Note, i: number): boolean {
     )
   )
     before--;
-  return freeNumber(items[before]) && before >= i - 5;
+  const figure = items[before];
+  if (item.spoken && (figure?.value ?? 0) * tooFar > item.value) return false;
+  return freeNumber(figure) && before >= i - 5;
 }
 
 /** "Chiller 1 log 1400": at the end of its line the hour that the figures below were read at. */
@@ -46,9 +61,6 @@ function logHour({ items }: Note, i: number): boolean {
   if (!isFace(item) || !isTyped(item) || next?.kind !== itemKind.line) return false;
   return /^(?:log|logs|logged|readings|rounds|taken)$/.test(textAt(items, i - 1));
 }
-
-/** Share above its first figure that gas in a closed circuit doesn't climb to; our choice, no source. */
-const tooFar = 1.3;
 
 /** "put two fifty of nitrogen on it, it's nine forty now": what is held never climbs so far. */
 function hourOfHold({ items }: Note, i: number): boolean {
