@@ -1,5 +1,5 @@
 import type { Draft } from "./draft.ts";
-import type { Item } from "./item.ts";
+import { type Item, itemKind } from "./item.ts";
 import { notMeasured } from "./not-measured.ts";
 import { roseBy } from "./rose-by.ts";
 
@@ -23,9 +23,18 @@ function upBy(draft: Draft, items: readonly Item[]): boolean {
   return draft.count > 1 || /^(?:is|are|its|went|came|amps|all|all 3|legs)$/.test(before.text);
 }
 
-/** "total now 4-6" of pounds and ounces: no range of a weight. */
-function poundsDash(draft: Draft): boolean {
-  return draft.quantity === "mass" && !draft.ownUnit && !Number.isNaN(draft.high);
+/** A bare number with a dash between it and this one: "8-4". */
+function dashedTo(items: readonly Item[], index: number, way: 1 | -1): boolean {
+  const [dash, other] = [items[index + way], items[index + 2 * way]];
+  const glued = dash?.glued === true && items[way === 1 ? index + 2 : index]?.glued === true;
+  return dash?.text === "-" && glued && other?.kind === itemKind.number && other.unit === undefined;
+}
+
+/** "total now 4-6", "plate 11-8" of pounds and ounces: no range of a weight, and no two weights. */
+function poundsDash(draft: Draft, items: readonly Item[]): boolean {
+  if (draft.quantity !== "mass" || draft.ownUnit) return false;
+  if (!Number.isNaN(draft.high)) return true;
+  return dashedTo(items, draft.index, 1) || dashedTo(items, draft.index, -1);
 }
 
 const gauged: ReadonlySet<string> = new Set(["pressure", "superheat", "subcooling", "current"]);
@@ -47,5 +56,5 @@ export function changes(draft: Draft, items: readonly Item[]): void {
   if (fellBy(draft, items)) draft.question = "quantity";
   else if (lost(draft, items)) notMeasured(draft);
   else if (upBy(draft, items)) draft.question = "quantity";
-  else if (poundsDash(draft)) draft.question = "unit";
+  else if (poundsDash(draft, items)) draft.question = "unit";
 }

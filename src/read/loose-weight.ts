@@ -7,7 +7,7 @@ import type { UnitSaid } from "./units.ts";
 export function endsWeight(next: Token | undefined): boolean {
   if (next === undefined || next.kind === tokenKind.line) return true;
   if (next.kind === tokenKind.sign) return /^[,.;!?)]$/.test(next.text);
-  return /^(?:not|and|in|into|out|of|from|for|on|per|at|back|so|but|then|total|now|to|went|recovered|charged|thanks|thx|cheers|fyi|ok|okay|over|lol|haha|no|plus|suct|suction|head|discharge|i|we|just|per|even|came|went|short|low|over|more|cylinder|cyl|tank|superheat|subcool|subcooling|sh|sc|box|supply|return|static|amps|comp|compressor|split|delta)$/.test(
+  return /^(?:not|and|in|into|out|of|from|for|on|per|at|back|so|but|then|today|tonight|yesterday|already|by|with|via|after|before|since|when|total|now|to|went|recovered|charged|thanks|thx|cheers|fyi|ok|okay|over|lol|haha|no|plus|suct|suction|head|discharge|i|we|just|per|even|came|went|short|low|over|more|cylinder|cyl|tank|superheat|subcool|subcooling|sh|sc|box|supply|return|static|amps|comp|compressor|split|delta)$/.test(
     next.text,
   );
 }
@@ -40,7 +40,7 @@ export function looseOunces(build: Building, said: UnitSaid, number: NumberSaid)
   // "118# 12" are no ounces
   const marked = build.tokens[said.end - 1]?.text === "#" && !(weight < 40);
   if (said.unit.figure !== "lb" || marked) return false;
-  if (!Number.isInteger(number.value) || number.value < 1 || number.value > 15) return false;
+  if (!Number.isInteger(number.value) || number.value < 0 || number.value > 15) return false;
   if (number.end !== said.end + 1) return false;
   const [next, then] = build.tokens.slice(number.end, number.end + 2);
   // "3 lb 2 new out of cyl 30": gas, and no two new filters

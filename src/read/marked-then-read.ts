@@ -1,5 +1,5 @@
 import type { Draft } from "./draft.ts";
-import { type Item, itemKind } from "./item.ts";
+import { type Item, itemKind, wordsFrom } from "./item.ts";
 
 /** Microfarads that capacitors are made in; common practice, no source. */
 const made: ReadonlySet<number> = new Set([
@@ -57,11 +57,36 @@ function meterSays(items: readonly Item[], left: Draft, right: Draft): boolean {
   );
 }
 
+/** Kilohms at 25 Cel that sensors are made with; common practice, no source. */
+const tables: ReadonlySet<number> = new Set([
+  1, 2, 2.2, 2.5, 3, 3.3, 5, 6, 6.8, 10, 15, 20, 30, 50, 100,
+]);
+
+/** "ntc is 10k @77, rd 9.7k", "sensor is 10k, reads 12.1": what its table says, and what it has. */
+function tableThenRead(items: readonly Item[], left: Draft, right: Draft): void {
+  if (left.unit?.figure !== "kilohm" || right.unit?.figure !== "kilohm") return;
+  if (!left.ownUnit || !tables.has(left.value) || left.rating !== undefined || left.earlier) return;
+  if (left.points !== undefined || right.points !== undefined) return;
+  const lead = items[left.index - 1];
+  if (!/^(?:is|its|a|an)$/.test(lead?.text ?? "") && lead?.apostrophe !== true) return;
+  const gap = wordsFrom(items, left.index + 1, right.index);
+  if (
+    /^(?:(?:at|@) \d+ )?(?:[:,] |and |but )?(?:its |this one |it )?(?:only |just )?(?:rd|rds|reads|reading|read|shows|showing|measures|measured|got|getting)(?: only| just)?$/.test(
+      gap,
+    )
+  ) {
+    left.rating = "nominal";
+    right.place ??= left.place;
+  }
+}
+
 /** "12vdc reads 3.8", "caps: comp 45 reading 31.2, fan 5 reading 4.9 uf": the size that it is made in, and what it has. */
 export function markedThenRead(items: readonly Item[], drafts: readonly Draft[]): void {
   drafts.forEach((right, order) => {
     const left = drafts[order - 1];
-    if (left !== undefined) railThenRead(items, left, right);
+    if (left === undefined) return;
+    railThenRead(items, left, right);
+    tableThenRead(items, left, right);
   });
   const spoken = items.some(
     ({ label, text }) => label?.quantity === "capacitance" || /^(?:cap|caps)$/.test(text),

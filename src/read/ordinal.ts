@@ -76,11 +76,18 @@ function measured(build: Building, end: number): boolean {
     at++;
   const next = build.tokens[at];
   if (next === undefined) return true;
-  if (numberAt(build.tokens, at) !== undefined)
-    return (
-      plainUnitAt(build, at + 1)?.unit.dimension !== unit.unit.dimension &&
-      unit.unit.dimension === "mass"
-    );
+  if (numberAt(build.tokens, at) !== undefined) {
+    const other = plainUnitAt(build, numberAt(build.tokens, at)?.end ?? at + 1);
+    if (unit.unit.dimension === "mass") return other?.unit.dimension !== "mass";
+    if (
+      other === undefined ||
+      /^meg/.test(letter?.text ?? "") ||
+      other.unit.dimension === unit.unit.dimension
+    )
+      return false;
+    // "cwp 22 psi 9.1 amps": each with its unit behind it; "pump 2 psi 14 amps 9" has them before
+    return at === unit.end && numberAt(build.tokens, other.end) === undefined;
+  }
   // "comp 1 amps" over "L1 14.1"
   const first = next.kind === tokenKind.line ? at + 1 : at;
   if (rowOfOutputs(build, first)) return false;

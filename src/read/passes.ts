@@ -27,6 +27,7 @@ import { numberedCases, waresCold } from "./numbered-cases.ts";
 import { ofVessels } from "./of-vessels.ts";
 import { netOil, oilRow, oilSides } from "./oil-sides.ts";
 import { onItWas } from "./on-it-was.ts";
+import { openThenPair } from "./open-then-pair.ts";
 import { otherOfPair } from "./other-of-pair.ts";
 import { outOf } from "./out-of.ts";
 import { outputPairs } from "./output-pairs.ts";
@@ -66,6 +67,7 @@ export const byWords = passes(
     heads: "return|ret|rtn|disch|discharge|sup|supply",
   },
   { look: ({ drafts, items }) => nowBoth(drafts, items), heads: "now", several: true },
+  { look: ({ drafts, items }) => openThenPair(drafts, items), several: true },
   { look: ({ drafts, items }) => outputPairs(drafts, items), heads: "output|outputs" },
   {
     look: ({ drafts, items, context }) => pullsDown(drafts, items, context),
@@ -84,7 +86,8 @@ export const byWords = passes(
   },
   {
     look: ({ drafts, items }) => markedThenRead(items, drafts),
-    heads: "reads|reading|read|readin|redin|reedin|tests|tested|measures|measuring|says|shows|got",
+    heads:
+      "reads|reading|read|readin|redin|reedin|rd|rds|tests|tested|measures|measured|measuring|says|shows|showing|got|getting",
     several: true,
   },
   {

@@ -5,6 +5,9 @@ import { unitCalled } from "./kinds.ts";
 /** What goes in is of the size of what came out or stands on the plate; common practice, no source. */
 const apart = 3;
 
+/** Where a bottle is spoken of a figure may be its own weight. */
+const bottle = /^(?:bottle|cylinder|cyl|tank|drum|jug|can)s?$/;
+
 /** "eleven eight", "six ten" behind pounds and ounces: the second word counts ounces. */
 function ouncesOf(item: Item, value: number): number {
   if (!item.loose && value < 100) return value;
@@ -30,13 +33,23 @@ export function poundsAgain(drafts: readonly Draft[], items: readonly Item[], pl
   drafts.forEach((draft, order) => {
     const item = items[draft.index];
     if (draft.gone || draft.ownUnit || item === undefined || draft.named !== undefined) return;
-    if (draft.unit !== undefined && draft.unit.figure !== "lb") return;
+    if (draft.unit !== undefined && !/^(?:lb|kg)$/.test(draft.unit.figure)) return;
     const weighed = draft.action !== undefined || draft.rating === "nameplate_charge";
     if (!(draft.quantity === undefined ? weighed : draft.quantity === "mass") || !weighed) return;
     const left = drafts
       .slice(0, order)
       .findLast((one) => !one.gone && one.quantity === "mass" && one.ownUnit);
-    if (left?.unit?.figure !== "lb") return;
+    // "took out 2.6 kilos put back 3.1": nobody would say grams of that size so
+    if (left?.unit?.figure === "kg" && draft.unit === undefined) {
+      if (items.some(({ text }) => bottle.test(text))) return;
+      const lead = items[draft.index - 1];
+      if (lead?.label === undefined && !/^(?:in|back|out|up|says|is)$/.test(lead?.text ?? ""))
+        return;
+      if (draft.value <= left.value * apart && left.value <= draft.value * apart)
+        asWeight(draft, "kg");
+      return;
+    }
+    if (left?.unit?.figure !== "lb" || draft.unit?.figure === "kg") return;
     const said = plain.slice(items[left.index]?.from ?? 0, items[left.index]?.to ?? 0);
     const ounces = /(?:^|[^a-z])(?:oz|ounces?)\b|lbs? ?\d/.test(said);
     const next = drafts[order + 1];
@@ -46,7 +59,7 @@ export function poundsAgain(drafts: readonly Draft[], items: readonly Item[], pl
       next.gone = true;
       // shown in decimals, as a figure that was said
       item.spoken = true;
-      asPounds(draft);
+      asWeight(draft, "lb");
       return;
     }
     const pair = item.loose || (ounces && item.spoken && draft.value >= 100);
@@ -56,12 +69,12 @@ export function poundsAgain(drafts: readonly Draft[], items: readonly Item[], pl
     if (value / left.value > apart || left.value / value > apart) return;
     item.loose = false;
     draft.value = value;
-    asPounds(draft);
+    asWeight(draft, "lb");
   });
 }
 
-function asPounds(draft: Draft): void {
+function asWeight(draft: Draft, unit: "lb" | "kg"): void {
   draft.quantity = "mass";
-  draft.unit = unitCalled("lb");
+  draft.unit = unitCalled(unit);
   draft.assumedUnit = true;
 }

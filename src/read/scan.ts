@@ -1,9 +1,10 @@
 import { ascii, classOf, DIGIT, LETTER, OTHER, SPACE } from "./characters.ts";
+import { cutPoints } from "./cut-points.ts";
 import { lookUp } from "./dictionary.ts";
 import { digitsEnd, numberValue } from "./digits.ts";
 import { dotsTo, isDot, shortens } from "./dots.ts";
 import { hearDigit, hearFigures, oneOf } from "./hear.ts";
-import { joint, vowelless } from "./short-words.ts";
+import { joint, lineSlip, vowelless } from "./short-words.ts";
 import { respelled, withG } from "./spelling.ts";
 import { type Token, type TokenKind, tokenKind } from "./token.ts";
 import type { Word } from "./word.ts";
@@ -101,49 +102,13 @@ function pushWord(scan: Scan, to: number): void {
       pushWord(scan, end);
       return;
     }
-    const meant = vowelless(piece) ?? respelled(piece);
+    const meant = lineSlip(piece, scan.tokens.at(-1)?.word) ?? vowelless(piece) ?? respelled(piece);
     if (meant !== undefined) {
       push(scan, tokenKind.word, end, lookUp(meant), meant);
       return;
     }
   }
   push(scan, tokenKind.word, end, word, piece);
-}
-
-/** May these letters stand glued to a number as a unit, a label or a noun? */
-function splits(piece: string, afterNumber: boolean, last: boolean): boolean {
-  if (afterNumber && last && /^[ap]m$/.test(piece)) return true;
-  const word = lookUp(piece);
-  if (word === undefined) return false;
-  if (afterNumber && word.unit !== undefined) return true;
-  // "sh12sc9"
-  const heat = word.label?.quantity === "superheat" || word.label?.quantity === "subcooling";
-  if (afterNumber)
-    return (
-      (last || (heat && piece.length > 1)) &&
-      (word.label !== undefined || /^(?:ish|st|nd|rd|th|x|am|pm|p|ga|awg|ph|pole|deg)$/.test(piece))
-    );
-  return (
-    (piece.length > 1 && (word.label !== undefined || word.roles !== 0)) || word.noun !== undefined
-  );
-}
-
-/** Where letters and digits meet in a glued run, or nothing where the run is one name ("8vx", "dr2290"). */
-function cutPoints(text: string, from: number, to: number): number[] | undefined {
-  const cuts: number[] = [];
-  let i = from;
-  let afterNumber = false;
-  while (i < to) {
-    const digit = ascii[text.charCodeAt(i)] === DIGIT || text.charCodeAt(i) === 46;
-    let end = i;
-    if (digit) end = Math.max(digitsEnd(text, i), i + 1);
-    else while (end < to && classOf(text, end) === LETTER) end++;
-    if (!digit && !splits(text.slice(i, end), afterNumber, end === to)) return undefined;
-    cuts.push(end);
-    afterNumber = digit;
-    i = end;
-  }
-  return cuts;
 }
 
 /** Letters and digits glued together: a known name, a number with its unit, or a code. */
@@ -166,6 +131,12 @@ function pushMixed(scan: Scan, to: number): void {
   }
   if (/^\d+(?:st|nd|rd|th)$/.test(piece)) {
     push(scan, tokenKind.code, to);
+    return;
+  }
+  // "540m3/h": the 3 belongs to the unit
+  if (/^[\d.,]+m3[hs]?$/.test(piece)) {
+    push(scan, tokenKind.number, scan.at + piece.indexOf("m"));
+    pushMixed(scan, to);
     return;
   }
   const letters = /^[a-z]*/.exec(piece)?.[0] ?? "";

@@ -1,3 +1,5 @@
+import type { Word } from "./word.ts";
+
 /** Words of the trade that are thumbed without their vowels, or glued to the next. */
 const clipped = [
   "supply",
@@ -95,6 +97,15 @@ export function vowelless(word: string): string | undefined {
   if (word.length < 4 || word.length > 11 || !/^[b-df-hj-np-tv-z]+$/.test(word)) return undefined;
   const letters = word.replace(/(.)\1+/g, "$1");
   return byBones.get(letters) ?? (letters.length < 4 ? undefined : shortened(letters));
+}
+
+/** "suction lne 39", "liq lin 95": too short to be known alone; behind a side of the circuit its line. */
+export function lineSlip(piece: string, before: Word | undefined): string | undefined {
+  const slips = /^(?:lne|lin|lnie|ilne|lien|liine|lnes)$/.test(piece);
+  const pipe = /^(?:pip|ppe|pipr|piep)$/.test(piece);
+  const side = /^(?:suction|liquid|discharge)$/.test(before?.label?.place ?? "");
+  if (!side || !(slips || pipe)) return undefined;
+  return pipe ? "pipe" : "line";
 }
 
 const heads = [

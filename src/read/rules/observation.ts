@@ -138,6 +138,8 @@ function denied(clause: Clause, used: readonly number[]): boolean {
   if (/^(?:stopped|quit)$/.test(clause.items[first - 1]?.text ?? "")) return true;
   // "checked for leaks found none", "hums no more"
   const [next, more] = [clause.items[last + 1]?.text ?? "", clause.items[last + 2]?.text];
+  // "fan 3 dead 0 amps": a figure, and what it stands for
+  if (clause.items[last + 1]?.unit !== undefined) return false;
   return /^(?:none|nothing|nada|zero|0)$/.test(next) || (next === "no" && more === "more");
 }
 

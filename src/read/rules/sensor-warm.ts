@@ -12,7 +12,7 @@ const mostCold = 55;
 /** "thermistor 11.2k at 70, chart says 11.9k", "coil sensor 31.5 kohm at 74 F": how warm the sensor is, no more kilohms. */
 export const sensorWarm: Rule = {
   name: "<kilohms> at <degrees>",
-  heads: "thermistor|thermistors|sensor|sensors|ntc|probe",
+  heads: "therm|thermistor|thermistors|sensor|sensors|ntc|probe",
   needs: "number",
   apply: (note) => {
     const { items } = note;
