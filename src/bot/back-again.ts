@@ -10,6 +10,10 @@ const out = /\b(?:heading|headed|headin|rolling|rollin) out\b([^\p{L}\p{N}]*)(.*
 /** "Lock stays on. Out": a word of its own at the end. */
 const outAtEnd = /(?:^|[.!;,\n]\s*)out\s*[.!]*\s*$/i;
 
+/** "Away now, back in the morning", "we're off": who is there goes. */
+const awayNow =
+  /(?:^|[.!;,\n]\s*)(?:(?:and |ok )?(?:i['’]?m|we['’]?re|that['’]?s me) (?:away|off)|away)(?: now| home| then)*\s*(?=$|[.!;,\n])/iu;
+
 /** "Leaving it over night, locked. 2 hrs": who counts his hours goes. */
 const restsOverNight =
   /\b(?:leaving|left|letting) it (?:sit |stand |on (?:it )?|hold |(?:on|under|with) (?:pressure|nitrogen|nitro|n2|gas|vacuum|vac|test) (?:on )?|pressurized |charged )?(?:over ?night|(?:for|til|till|until) (?:tonight|the night|morning|tomorrow|[a-z]+day))\b/i;
@@ -60,6 +64,17 @@ function withHoursOut(
   };
 }
 
+function leftSaid(understood: Understood, match: RegExpExecArray, rule: string): Understood {
+  const left: Statement = {
+    kind: "status",
+    status: "left_site",
+    said: match[0].replace(/^[\s.!;,]+/, ""),
+    spans: [[match.index, match.index + match[0].length]],
+    rule,
+  };
+  return { ...understood, statements: [...understood.statements, left] };
+}
+
 /** "Heading out", of who is on site: he leaves, and is not on his way to it. */
 export function withLeaving(
   understood: Understood,
@@ -79,16 +94,11 @@ export function withLeaving(
   const ends = !told && outAtEnd.test(text);
   const rests = !told && restsOverNight.exec(text);
   if (rests && lastStatus(job, message.person)?.status === "on_site" && staysAway(understood)) {
-    const span: Span = [rests.index, rests.index + rests[0].length];
-    const left: Statement = {
-      kind: "status",
-      status: "left_site",
-      said: rests[0],
-      spans: [span],
-      rule: "leaving it overnight",
-    };
-    return { ...understood, statements: [...understood.statements, left] };
+    return leftSaid(understood, rests, "leaving it overnight");
   }
+  const gone = told ? null : awayNow.exec(text);
+  if (gone !== null && lastStatus(job, message.person)?.status === "on_site")
+    return leftSaid(understood, gone, "away now");
   if ((!goes && !ends) || lastStatus(job, message.person)?.status !== "on_site") return understood;
   if (ends) {
     const from = text.search(/out\s*[.!]*\s*$/i);

@@ -13,7 +13,7 @@ const helps =
 
 /** "With lio", "im w/ lio now": nothing else is said, and a colleague is named. */
 const withHim =
-  /^\s*(?:(?:ok(?:ay)?|im|i['’]m|now|just|and)[ ,]+)*(?:w|with)[/ ]+@?(\p{L}[\p{L}'-]+)(?: (?:now|here|there))?\s*[.!]?\s*$/iu;
+  /^\s*(?:(?:ok(?:ay)?|im|i['’]m|now|just|and)[ ,]+)*(?:w|with)[/ ]+@?(\p{L}[\p{L}'-]+)(?: (?:now|here|there))?(?:,? (?:over )?at (?:the )?[\p{L}'’ -]{3,30})?\s*[.!]?\s*$/iu;
 
 /** "Here with Otis" is at the job that Otis has in hand, or had last, whatever its author had himself. */
 export function besideColleague(

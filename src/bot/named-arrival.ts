@@ -30,12 +30,42 @@ export function withNamedArrival(
 const backTo =
   /(?:^|[,.;]\s*)(?:(?:i['’]?m|we['’]?re|ok(?:ay)?|now|and|going|then)\s+)*back to (?:the )?([\p{L}'’ -]{3,30}?)\s*(?:now\s*)?(?:[,.;:!\n]|$)/iu;
 
+const leavingFor =
+  /\b(?:leaving|leavin|setting off|setting out|off)\b[^.;!\n\d]{0,30}?\bfor (?:the )?([\p{L}'’ -]{3,40}?)\s*(?:now\s*)?(?:[,.;:!\n]|$)/iu;
+
+/** "Leaving the yard for harrow st": where he goes stands behind "for", and he has not been there. */
+function withLeavingFor(
+  understood: Understood,
+  { text, person }: Pick<Message, "text" | "person">,
+  job: Job,
+): Understood | undefined {
+  const match = leavingFor.exec(text);
+  if (match === null || !namesSite(match[1] ?? "", job)) return undefined;
+  if (lastStatus(job, person)?.status === "on_site") return undefined;
+  const statuses = understood.statements.filter(({ kind }) => kind === "status");
+  const others = understood.statements.filter(({ kind }) => kind !== "status");
+  const goes = statuses.every((one) => one.kind === "status" && one.status === "left_site");
+  if (!goes || others.some(({ kind }) => kind === "question")) return undefined;
+  const span: Span = [match.index, match.index + match[0].length];
+  const statement: Statement = {
+    kind: "status",
+    status: "on_the_way",
+    where: match[1] ?? "",
+    said: match[0].trim(),
+    spans: [span],
+    rule: "leaving for <site>",
+  };
+  return { ...understood, statements: [...others, statement] };
+}
+
 /** "Back to the bakery", "got the tank, back to hofzicht": the way, where the site is the job's and he is not there. */
 export function withNamedWay(
   understood: Understood,
   { text, person, role }: Pick<Message, "text" | "person" | "role">,
   job: Job,
 ): Understood {
+  const leaving = role === "tech" ? withLeavingFor(understood, { text, person }, job) : undefined;
+  if (leaving !== undefined) return leaving;
   const match = backTo.exec(text);
   if (role !== "tech" || match === null || !namesSite(match[1] ?? "", job)) return understood;
   const told = understood.statements.some(({ kind }) => kind === "status" || kind === "question");

@@ -21,7 +21,10 @@ export function againAt(
   const [least, most] = standing === "C" ? pipeCel : pipeF;
   const at = (left: Draft, right: Draft): boolean => {
     const joint = items[right.index - 1]?.text;
-    return (joint === "at" || joint === "@") && right.index - left.index <= 5;
+    const far = right.index - left.index;
+    // "313 on the nitrogen and it's 68 this morning"
+    if (/^(?:it'?s|its)$/.test(joint ?? "")) return far <= 8 && items.some(isNitrogen);
+    return (joint === "at" || joint === "@") && far <= 5;
   };
   drafts.forEach((right, order) => {
     const left = drafts[order - 1];
@@ -34,7 +37,9 @@ export function againAt(
           one.unit?.dimension === "pressure" ||
           (one.named === "pressure" && drafts[i + 1] !== left),
       );
-    const pressure = left.unit?.dimension === "pressure" || (first >= 0 && bareGauge(left));
+    const gas = items.slice(left.index, right.index).some(isNitrogen);
+    const pressure =
+      left.unit?.dimension === "pressure" || ((first >= 0 || gas) && bareGauge(left));
     if (!pressure || right.points !== undefined || right.place !== undefined) return;
     if (right.unit !== undefined && right.unit.dimension !== "temperature") return;
     if (right.unit === undefined && standing === undefined && !items.some(isNitrogen)) return;

@@ -184,8 +184,11 @@ function clearlyNearest(
 }
 
 const sorry = /^\s*(?:sorry|oops|whoops|correction|typo|my bad|my mistake|woops|apologies)\b/;
+/** Of what was written, and never of what a machine should do: "head should read 353, fat fingered it". */
+const slipOfHand =
+  /\b(?:typos?|typoed|fat[- ]?finger(?:ed|s)?|mistyped|misread|miswrote|misspoke|transposed|autocorrect(?:ed)?|wrong key|my (?:typo|mistake))\b/;
 
 /** "sorry, the discharge should read 304": what should have been written, not what is expected. */
 export function saysSorry(plain: string): boolean {
-  return sorry.test(plain);
+  return sorry.test(plain) || slipOfHand.test(plain);
 }

@@ -5,7 +5,7 @@ import { type Item, itemKind } from "./item.ts";
 import { quantityOf, unitCalled } from "./kinds.ts";
 import { canonical } from "./make.ts";
 import type { Note } from "./note.ts";
-import { nthSaid, rowTold } from "./nth-told.ts";
+import { placeInRow, rowTold } from "./nth-told.ts";
 import { ofOneFigure } from "./one-figure.ts";
 import { toldWas } from "./told-was.ts";
 import { role } from "./word.ts";
@@ -219,13 +219,10 @@ function ofTheRow(note: Note, list: readonly Draft[]): boolean {
   const [only, ...others] = list;
   const number = items[only?.index ?? -1];
   if (only === undefined || number === undefined || others.length > 0) return false;
-  const said = nthSaid(note, number.from, number.to);
   const row = rowTold(context, /\bwindings? /.test(note.plain.slice(0, number.from)));
-  const alike = row.length > 1 && row.every(({ quantity }) => quantity === row[0]?.quantity);
-  if (said === undefined || !alike) return false;
-  const nth = said === "last" ? row.length : /^f|^1/.test(said) ? 1 : /^t|^3/.test(said) ? 3 : 2;
-  const old = row[nth - 1];
-  if (old === undefined || only.points !== undefined) return false;
+  const nth = placeInRow(note, row, { points: only.points?.[0], span: [number.from, number.to] });
+  const old = row[(nth ?? 0) - 1];
+  if (nth === undefined || old === undefined) return false;
   // "that last winding was 0.71" behind a row of diodes
   if (/\bwinding\b/.test(note.plain) && old.quantity === "diode_drop") return false;
   adopt(only, old);

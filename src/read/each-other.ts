@@ -38,7 +38,7 @@ export const besideEachOther = passes(
     heads: "at|leaving|into|entering|by|before|after",
   },
   { look: ({ drafts, items }) => strokeDegrees(items, drafts), heads: "/" },
-  { look: ({ drafts, items, context }) => againAt(items, drafts, context), heads: "at|@" },
+  { look: ({ drafts, items, context }) => againAt(items, drafts, context), heads: "at|@|it's|its" },
   { look: ({ drafts, items }) => micronsTimed(drafts, items) },
   { look: ({ drafts, items }) => lookedAgain(drafts, items) },
   { look: ({ drafts, items }) => rowUnit(drafts, items) },

@@ -49,6 +49,7 @@ import { reasonBetween } from "./reason-between.ts";
 import { roomsAir } from "./rooms-air.ts";
 import { rowDenied } from "./row-denied.ts";
 import { rowInHand } from "./row-in-hand.ts";
+import { rowsByNumber } from "./rows-by-number.ts";
 import { applyRules, asides, remarks } from "./rules/list.ts";
 import { sameThen } from "./same-then.ts";
 import { scan } from "./scan.ts";
@@ -109,7 +110,8 @@ export function begin(text: string, context: Context): { note: Note; tokens: rea
   machinesByNumber(items);
   fellowsByNumber(items, context);
   oilByNumber(items);
-  meggedByNumber(items);
+  meggedByNumber(items, even);
+  rowsByNumber(items, even);
   nitrogenFirst(items, context.units);
   alarmLimit(items, context.units);
   branchBoxes(items, context);

@@ -7,10 +7,12 @@ const ends: ReadonlySet<Status> = new Set(["left_site", "done", "waiting_for_par
 
 /** "we are both out of here", "we're leaving": all who are there. */
 const allGo =
-  /\b(?:we(?:['’]?re| are)?(?: both| all)? (?:out\b(?! of)|out of here|leaving|left\b(?! (?:the|a|it))|heading out|gone\b)|both (?:of us )?(?:out\b(?! of)|leaving|heading out))/i;
+  /\b(?:we(?:['’]?re| are)?(?: both| all)? (?:out\b(?! of)|out of here|leaving|left\b(?! (?:the|a|it))|heading out|gone\b)|(?:both|(?:the )?(?:two|three|pair) of us)(?: of us)?(?: are)? (?:out\b(?! of)|off\b|away\b|leaving|heading out)|we(?:['’]?re| are)(?: both| all)? (?:off|away)\s*(?:$|[.,!]))/i;
 /** "leaving w petra", "teo's with me": the two of them. */
 const goesWith = [
   /\b(?:leaving|left|heading out|out|gone)[,.;]? (?:and )?@?(\p{L}[\p{L}'-]+) (?:too|also|as well)\b/iu,
+  // "leaving til the board shows up, jude too"
+  /[,.;] ?(?:and )?@?(\p{L}[\p{L}'-]+) (?:too|also|as well)\s*[.!]?\s*$/iu,
   /\b(?:leaving|left|heading out|out of here|gone) (?:w|with)[/ ]+@?(\p{L}[\p{L}'-]+)/iu,
   /\b(?:me|myself|i) (?:and|n|&|\+) @?(\p{L}[\p{L}'-]+)(?: are| r)?(?: both)? (?:out|off|leaving|gone|heading out)\b/iu,
   /(?<!\p{L})(\p{L}[\p{L}'-]+) (?:and|n|&|\+) (?:me|myself|i)(?: are| r)?(?: both)? (?:out|off|leaving|gone|heading out)\b/iu,

@@ -69,7 +69,8 @@ function isNamedFuller(said: Said, statements: readonly JobStatement[], message:
 /** "New motor in" where a condenser fan motor was asked for: the one part that waits under a fuller name. */
 function waitingAs(rows: readonly JobPart[], said: Said): JobPart | undefined {
   if (said.part === "") return undefined;
-  const own = ` ${singular(said.part)}`;
+  // "heater 2 replaced": which of them was changed, where a heater was asked for
+  const own = ` ${singular(said.part.replace(/^((?!compressor|circuit)\D{3,}) \d{1,2}$/, "$1"))}`;
   const asked = rows.filter(
     (row, index) =>
       row.state !== "fitted" &&

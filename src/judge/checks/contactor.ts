@@ -97,7 +97,9 @@ function isCoil(reading: Reading, scene: Scene): boolean {
     reading.quantity === "resistance" &&
     /contactor|\bcoil\b/.test(near) &&
     !/sensor|therm/.test(near) &&
-    (!/\b(?:valve|solenoid|sol) coil/.test(near) || /contactor/.test(near))
+    // "on BB-3, coil in there reads 0.2 ohm": a branch box has valves, no contactor
+    (!/\b(?:valve|solenoid|sol|eev|exv|txv) coil|\bbb-?\d|\bbranch|\bport\b/.test(near) ||
+      /contactor/.test(near))
   );
 }
 
@@ -166,7 +168,7 @@ function isSaidOfPole(scene: Scene, reading: Reading): boolean {
   if (reading.state === "running" && (numberOf(reading) ?? 0) >= controlBelowV) return false;
   const near = beside(scene, reading, [34, 34]);
   if (isOfPoleRow(scene, reading) || isInPoleRow(scene, reading)) return true;
-  return /(?:over|across|through|drops?(?: on)?) (?:the |a |that |each )?(?:\w+ )?(?:pole|contact|points)|contactor drops?|\bv a pole/.test(
+  return /(?:over|across|through|drops?(?: on)?) (?:the |a |that |each )?(?:\w+ )?(?:pole|contact|points)|contactor drops?|\bv a pole|contact(?:or|s)?\b.*\b(?:over|across) (?:it|l ?[123](?! ?(?:and|to|&|[-/lt])))\b/.test(
     near,
   );
 }

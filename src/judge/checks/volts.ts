@@ -168,7 +168,7 @@ function isHeaded(scene: Scene, reading: Reading): boolean {
 const dropped = /\bdrop(?:s|ped)?\b/;
 /** "lug is burnt, 6.1 V across it": lost in the joint, no voltage of the supply. */
 export const overIt =
-  /\b(?:over|across) (?:it|(?:the |that |a |each )?(?:(?:l ?\d|[abc]|(?:leg|phase) \w+|\w+ (?:leg|phase)) )?(?:lug|joint|connection|splice|terminal|blade)s?)\b/;
+  /\b(?:over|across) (?:it|(?:the |that |a |each )?(?:(?:l ?\d|[abc]|(?:leg|phase) \w+|\w+ (?:leg|phase)) )?(?:lug|joint|connection|splice|terminal|blade)s?|l ?[123](?! ?(?:and|to|&|[-/lt])))\b/;
 const overPart =
   /\b(?:over|across) (?:the |that |a )?(?:pole|contacts?|points|(?:closed|made|pulled.?in|held.?in) (?:contactor|contacts?|poles?|points))\b/;
 const namesDrops: (scene: Scene) => boolean = perScene((scene) =>

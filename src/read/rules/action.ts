@@ -8,6 +8,7 @@ import { type ActionWords, actionWords } from "../words/actions.ts";
 import { checkDue } from "./check-due.ts";
 import { LOCK_OF } from "./lock-of.ts";
 import { isInTruck, isOtherPump } from "./other-pump.ts";
+import { clauseBehind, isBreak, shutIn } from "./shut-in.ts";
 
 const bySign = new Map<string, ActionWords>(actionWords.map((row) => [`do:${row.action}`, row]));
 
@@ -34,15 +35,6 @@ function rolesBefore(items: readonly Item[], i: number, far: number): number {
     roles |= item.roles;
   }
   return roles;
-}
-
-function isBreak(item: Item | undefined): boolean {
-  return (
-    item === undefined ||
-    isStrongBreak(item) ||
-    item.text === "," ||
-    (item.roles & role.conjunction) !== 0
-  );
 }
 
 const opens = /^(?:in )?(?:it|its|she|he|they)$/;
@@ -85,11 +77,13 @@ function whatOf(note: Note, i: number): string | undefined {
 }
 
 function nameOf(note: Note, from: number, to: number): string | undefined {
+  let start = from;
   for (let i = from; i < to; i++) {
     const { subject } = note.items[i] ?? {};
-    if (subject !== undefined && subject !== "") return subject;
+    // "the ckt 2 contactor": where it sits, and then the part
+    if (i < to - 1 && /^(?:circuit|stage|zone) /.test(subject ?? "")) start = i + 1;
+    else if (subject !== undefined && subject !== "") return subject;
   }
-  let start = from;
   while (start < to - 1 && ((note.items[start]?.roles ?? 0) & (role.article | role.only)) !== 0)
     start++;
   const first = note.items[start];
@@ -111,13 +105,6 @@ function seized({ items }: Note, i: number): boolean {
 /** What people lock that is no machine. */
 const ways = /^(?:doors?|gates?|building)$/;
 const waysBehind = /^(?:hatch|ladder|cage|fence|gates?|closet)$/;
-
-/** What stands behind an item up to the next break, no farther than so many items. */
-function clauseBehind(items: readonly Item[], i: number, far: number): readonly Item[] {
-  const rest = items.slice(i + 1, i + 1 + far);
-  const end = rest.findIndex(isBreak);
-  return end < 0 ? rest : rest.slice(0, end);
-}
 
 /** "locked the roof hatch", "pulled the lock on the ladder cage" */
 function wayBehind(items: readonly Item[], i: number): boolean {
@@ -182,20 +169,6 @@ function rotorLocked({ items, plain }: Note, i: number): boolean {
     .some(({ text }) =>
       /^(?:is|it'?s|was|think|comp|compressor|rotor|motor|seems|looks)$/.test(text),
     );
-}
-
-const shut =
-  /^(?:drier|driers|dryer|filter|coil|evaporator|evap|condenser|receiver|accumulator|case|cases|leak|valve|txv|strainer|core|heat|exchanger|compressor|comp|header|zone|room|iu)\b/;
-
-/** A part named right behind "valved off", and no figure that a gauge would show. */
-function shutIn({ items, plain }: Note, i: number): boolean {
-  const item = items[i];
-  const said = plain.slice(item?.from, item?.signsTo);
-  if (!/^(?:valved off|valving off|closed it off|isolated)$/.test(said)) return false;
-  const named = clauseBehind(items, i, 5).some(
-    ({ text, subject }) => shut.test(text) || subject !== undefined,
-  );
-  return named && !items.some(({ text }) => /^(?:pump|microns?|vac|vacuum)\b/.test(text));
 }
 
 /** "locked rotor", "charged 6 oz": words that are part of a measurement or mean another thing. */

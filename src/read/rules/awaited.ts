@@ -33,3 +33,12 @@ export function awaitsPart(note: Note, i: number): boolean {
     .slice(them ? 0 : i + 1, i + 6)
     .some((word) => awaited.test(word.text.replace(/s$/, "")));
 }
+
+const untilComes =
+  /\b(?:til|till|until) (?:the |that |my |a |our )?(?:new )?(?:[a-z]+ )?([a-z]+?)(?:'?s)? (?:shows?(?: up)?|gets? (?:here|in)|(?:is )?(?:here|in)|comes?(?: in)?|arrives?|lands?|turns? up)\b/;
+
+/** "leaving til the board shows up": who goes waits for a part. */
+export function untilPart({ plain, items }: Note, at: number): boolean {
+  const word = untilComes.exec(plain.slice(items[at]?.from))?.[1];
+  return word !== undefined && awaited.test(word);
+}

@@ -7,6 +7,7 @@ import { carries } from "../signs.ts";
 import { ago, type Clock, clockAt, timeText } from "../times.ts";
 import { role } from "../word.ts";
 import { atPlace } from "./at-place.ts";
+import { untilPart } from "./awaited.ts";
 import { comeAndGone } from "./come-and-gone.ts";
 import { askedUpTo, handsOver } from "./hands-over.ts";
 import { hereAt, hereFirst } from "./here-first.ts";
@@ -277,7 +278,8 @@ export const statusRule: Rule = {
       const road = found[0]?.status === "done" && order > 0 && onTheRoad(note, seen);
       const away = road || leaves(note, seen) || goesOn(note, seen) || sumsUp(note, seen);
       const status = away ? "left_site" : comesBy(note, seen) ? "on_the_way" : seen.status;
-      push(note, { ...seen, status }, found[order + 1]);
+      const waits = status === "left_site" && untilPart(note, seen.at);
+      push(note, { ...seen, status: waits ? "waiting_for_parts" : status }, found[order + 1]);
     });
     // "all done, left at 4:15": one hour of both
     const [done, left] = note.statements.slice(from);
