@@ -108,8 +108,8 @@ mules murks mussed mussing muter natty naughty nearby neatly necked needled need
 niches nickel nicker nines noised noose nooses normalcy noshing notching notifier notifies noting nougat nowise
 nuder nudes nugatory numbed oases occupier occupies odder officer offside ogled older omens onside opener opined
 opining otter outdoorsy outrage outset outsider ovens overcharge overcharges overeat overhead overhear overlord
-overlords oversight overtire owned owning paced paces pacing packer packet pacts paddle paddock paddocked pails
-pains paint painted paints palace palate pales palled palling palls panes panning pants parade paraded parader
+overlords oversight overtire owned owning paced paces pacing packer packet pacts paddle paddock paddocked paddocks
+pails pains paint painted paints palace palate pales palled palling palls panes panning pants parade paraded parader
 paraders paras parched pared pares paring parity parks parky parred parring parry parse parsed parses parsing parted
 parting partly passels passers pasted pastes pasts pasty patches patted patty paused pauses peace peaky pealed
 pealing peals pears pecked pecking peddle peeked peeking peeks pends penning pepped perfecta perked perks petted
