@@ -7,6 +7,7 @@ import { ambientPaAt } from "./circuit.ts";
 import { given } from "./given.ts";
 import { isAtLiquidPart } from "./liquid-part.ts";
 import { isAtReversingValve } from "./near.ts";
+import { isOfOthers } from "./of-others.ts";
 import { isBound, numberOf } from "./pick.ts";
 import { perScene, type Scene } from "./scene.ts";
 
@@ -104,15 +105,19 @@ function lastOf(
 }
 
 /** What may have been read in an air or water stream. */
-const streams: (scene: Scene) => readonly Reading[] = perScene((scene) =>
-  scene.readings.filter(
+const streams: (scene: Scene) => readonly Reading[] = perScene((scene) => {
+  const all = scene.readings.filter(
     (one) =>
       streamed.includes(one.quantity) &&
       !isBound(one) &&
       !isAtReversingValve(scene, one) &&
       !isAtLiquidPart(scene, one),
-  ),
-);
+  );
+  const own = all.filter((one) => !isOfOthers(scene, one));
+  const isOwn = ({ quantity, at }: Reading): boolean =>
+    own.some((one) => one.quantity === quantity && one.at === at);
+  return all.filter((one) => own.includes(one) || !isOwn(one));
+});
 
 const streamed: readonly QuantityName[] = [
   "temperature",

@@ -46,6 +46,8 @@ export const bands = {
   underReturn: { from: 20 * F, to: 43 * F },
   /** box air over evaporating, walk-in coolers and freezers */
   underBox: { from: 6.5 * F, to: 20 * F },
+  /** a cabinet has a small coil for its load */
+  underReachIn: { from: 6.5 * F, to: 30 * F },
   /** leaving chilled water over evaporating */
   underWater: { from: 1 * F, to: 14 * F },
   /** heating: outdoor air over evaporating, condensing over return air */

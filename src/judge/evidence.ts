@@ -79,7 +79,7 @@ export function remarkEvidence(scene: Scene): Evidence[] {
     if (tripped !== undefined) return [{ sign: tripped, says }];
     if (isOfControl(one, scene)) return [{ sign: "protection:control_fuse_open", says }];
     if (isOfSister(one, scene) || isOfDriveBoard(one, scene)) return [];
-    if (isAcrossContacts(one, scene)) return [];
+    if (isAcrossContacts(one, scene) || isOfStuckFan(one, scene)) return [];
     if (isOfBath(one, scene) || isOfUnloaded(one, scene)) return [];
     if (namesLine(one, scene)) return [{ sign: "protection:upstream_fuse_open", says }];
     const ofFan = fanSignOf(one, scene);
@@ -92,6 +92,16 @@ export function remarkEvidence(scene: Scene): Evidence[] {
     const group = remarkGroups.get(one.observation);
     return group === undefined ? [] : [{ sign: `${group}:${one.observation}`, says }];
   });
+}
+
+const stuckFan =
+  /\bfans?\b(?: motor)?\b.{0,24}\b(?:locked|seized|stuck|froze(?:n)?|burnt|burned)(?: up)? solid\b/i;
+
+/** "condenser fan motor locked solid": its shaft, not what its coil is full of. */
+function isOfStuckFan(one: Scene["seen"][number], scene: Scene): boolean {
+  if (one.observation !== "outdoor_coil_dirty") return false;
+  const text = scene.notes.find(({ statements }) => statements.includes(one))?.text ?? one.said;
+  return stuckFan.test(text) && !/\bcoil\b|\bfins\b|\bdirt|\bplugged|\bclogged/i.test(text);
 }
 
 /** What may pass: "tripped once, nothing since". */

@@ -45,16 +45,24 @@ export const bridge: Check = {
     "rectifier:open",
     "rectifier:odd",
   ],
-  judge: (scene) => [
+  judge: (scene) => {
     // a machine across the line has no diodes: a contact's drop was meant
-    ...(scene.facts.drive === "line"
-      ? []
-      : judgeStages(
-          scene.readings.filter((one) => isDiodeDrop(one, scene)),
-          scene,
-        )),
-    ...told(scene, "bridge"),
-  ],
+    const measured =
+      scene.facts.drive === "line"
+        ? []
+        : judgeStages(
+            scene.readings.filter((one) => isDiodeDrop(one, scene)),
+            scene,
+          );
+    const heard = told(scene, "bridge");
+    // the legs with a figure agree; the one that has none is told dead
+    const dead = (one: Finding): boolean =>
+      one.level === "good" &&
+      heard.some((other) => other.about === one.about && other.level === "bad");
+    const signs = measured.flatMap((one) => one.signs ?? []);
+    const rest = heard.filter((one) => one.signs?.some((sign) => signs.includes(sign)) !== true);
+    return [...measured.filter((one) => !dead(one)), ...rest];
+  },
 };
 
 /** V between a rail and a leg, in a note of a diode test: a drop, by whatever name it was taken for. */

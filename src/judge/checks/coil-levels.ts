@@ -113,7 +113,11 @@ function lowSide(cel: number, scene: Scene, figures: Figures): Comparison | unde
     : application === "chiller"
       ? [air.chilledCel, bands.underWater, "under the leaving water"]
       : air.boxCel !== undefined
-        ? [boxBeside(scene, air.boxCel), bands.underBox, "under the box air"]
+        ? [
+            boxBeside(scene, air.boxCel),
+            reachIn.test(scene.facts.kind ?? "") ? bands.underReachIn : bands.underBox,
+            "under the box air",
+          ]
         : [air.returnCel, bands.underReturn, "under the return air"];
   if (airCel !== undefined) {
     const found = compare(airCel - cel, band, words, figures);
@@ -166,3 +170,5 @@ function highSide(cel: number, scene: Scene, figures: Figures): Comparison | und
     ? withoutAir(cel, condensingBand[applicationOf(scene)], figures)
     : compare(cel - air.outdoorCel, bands.overOutdoor, "over the outdoor air", figures);
 }
+
+const reachIn = /reach-?in|prep table|undercounter|merchandis/i;

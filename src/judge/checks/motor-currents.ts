@@ -92,7 +92,9 @@ function isStart(scene: Scene, reading: Reading): boolean {
   if (reading.series !== undefined) return false;
   if (reading.stat === "peak") return true;
   if (
-    /\blocks?(?: up)? at|(?:every|each) (?:try|attempt|start)/.test(beside(scene, reading, atHand))
+    /\b(?:locks?|stalls?)(?: up)? at|(?:every|each) (?:try|attempt|start)/.test(
+      beside(scene, reading, atHand),
+    )
   )
     return true;
   const value = numberOf(reading) ?? 0;
@@ -124,13 +126,18 @@ export function isFanNote(scene: Scene, reading: Reading): boolean {
   // "belt changed, motor 5.2 5.1 5.3 A", "spare motor in, 0.9 A"
   if (fitsFan.test(words) && !/\bcomp/.test(words)) return true;
   if (/\bcomp|\bboth\b|line|legs?\b|runs|rla/.test(words)) return false;
-  if (/\b(?:fan|blower|inducer)\b/.test(words)) return true;
-  if (note === undefined || !(/\bmotor\b/.test(words) || unpluggedIt.test(words))) return false;
+  if (/\b(?:fan|blower|inducer|blades?)\b/.test(words)) return true;
+  if (note === undefined) return false;
+  const onlyFans = !/\bcomp|\bscroll/.test(scene.words) && ofWinding.test(words);
+  if (!/\bmotor\b/.test(words) && !unpluggedIt.test(words) && !onlyFans) return false;
   return followsFan(scene, note);
 }
 
 const fitsFan =
   /\b(?:new|spare|replacement) (?:\w+ ){0,2}(?:motor|belt|blower|wheel|sheave)\b|\b(?:motor|belt|blower|wheel|sheave)s? (?:is |was )?(?:changed|replaced|swapped|in|on)\b/;
+
+/** "fan 2 won't turn", then "winding plug: 1-2 19 ohms, 2-3 OL": nothing else with a winding was spoken of. */
+const ofWinding = /\bwindings?\b|\bplug\b|\bohms?\b|\bpins?\b/;
 
 /** "unplugged it: common to run OL": the motor that was spoken of. */
 const unpluggedIt =

@@ -34,13 +34,16 @@ export const sensor: Check = {
     const boards = boardAgainstGauge(scene);
     const agrees = agreesWithGauge(scene);
     const tells = told(scene, "sensor").filter(({ brief }) => !(agrees && brief === otherFigure));
+    const read =
+      sistersFinding(scene) ??
+      likeSensor(scene) ??
+      ofQuantity(scene.readings, "resistance")
+        .filter((one) => isOfSensor(one, scene) && !isOfTable(one, scene))
+        .map((one) => renewedSince(one, scene) ?? resistanceFinding(one, scene));
     return [
-      ...(sistersFinding(scene) ??
-        likeSensor(scene) ??
-        ofQuantity(scene.readings, "resistance")
-          .filter((one) => isOfSensor(one, scene) && !isOfTable(one, scene))
-          .map((one) => renewedSince(one, scene) ?? resistanceFinding(one, scene))),
+      ...read,
       ...openAtPlug(scene),
+      ...(read.some(({ level }) => level === "bad") ? [] : shortedByTwin(scene)),
       ...exchangedProbes(scene),
       ...signalFinding(scene),
       ...(tells.some(({ signs }) => signs?.includes("sensor:off")) ? [] : boards),
@@ -202,6 +205,28 @@ function openAtPlug(scene: Scene): Finding[] {
   if (scene.readings.some((one) => one.over_range === true && isOfSensor(one, scene))) return [];
   if (renewedAfter(scene, at)) return [];
   return [found("bad", "The sensor reads open at its plug", "sensor:open")];
+}
+
+/** Ohm that a like sensor has at least. Common practice, no source. */
+const soundOhm = 500;
+const windings = /\b(?:windings?|motor|fan|heater|element)\b/i;
+
+/** "discharge thermistor code", then "out of its socket it's 0.0 ohms, its twin is 23k": shorted, whoever's ohms the meter's were taken for. */
+function shortedByTwin(scene: Scene): Finding[] {
+  const texts = scene.notes.map(({ text }) => (text ?? "").toLowerCase());
+  return scene.notes.flatMap((note, at) => {
+    const text = texts[at] ?? "";
+    const spoken = texts.slice(0, at + 1).some((one) => sensorWords.test(one));
+    if (!spoken || !twins.test(text) || windings.test(text) || renewedAfter(scene, at)) return [];
+    const ohms = scene.readings
+      .filter((one) => noteOf(scene, one) === note && /resistance$/.test(one.quantity))
+      .filter((one) => one.points === undefined && one.rating === undefined)
+      .flatMap((one) => numberOf(one) ?? []);
+    const [lowest, highest] = [Math.min(...ohms), Math.max(...ohms)];
+    if (ohms.length < 2 || lowest >= shortedOhm || highest < soundOhm) return [];
+    const says = `${ohmWords(lowest)} where a like sensor reads ${ohmWords(highest)}: shorted, it or its plug`;
+    return [found("bad", says, "sensor:open")];
+  });
 }
 
 const plugOpen =

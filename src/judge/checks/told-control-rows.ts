@@ -53,6 +53,9 @@ export const toldControlRows: readonly ToldRow[] = [
       /\b(?:contactor|relay|compressor|fan) output\b.{0,12}\b(?:stays|is|reads|at|still)\b.{0,6}\b(?:0(?:\.0)?|zero|dead|nothing|low)\b/,
       /\b(?:speed|command|control|signal|pwm)\b.{0,10}\b(?:command|signal|line|wire)\b.{0,10}\b(?:0(?:\.0)?|zero|no) ?(?:v\w*)?\b.{0,30}\b(?:though|but|while|with)\b/,
       /\b(?:24|jumper\w*|power)\b.{0,24}\b(?:straight|directly?|right|jumped)\b.{0,8}\b(?:on|to|onto|at) (?:the )?(?:contactor|coil)\b.{0,20}\b(?:pulls|closes|runs|starts|comes in|goes)\b/,
+      // "the board's relay clicks, its output tab to the contactor is 0"
+      /\brelays?\b.{0,16}\b(?:clicks?|closes?|pulls? in|picks?(?: up)?)\b.{0,40}\b(?:outputs?|tab|terminal|other side|far side|load side)\b.{0,30}\b(?:is|reads?|has|shows?|at|gets?|stays?)\b ?(?:at )?(?:0(?:\.0)?|zero|nothing|dead|none|no (?:24|volts?|voltage|power))\b/,
+      /\brelays?\b.{0,16}\b(?:clicks?|closes?|pulls? in|picks?(?: up)?)\b.{0,30}\b(?:nothing|no (?:24|volts?|voltage|power)|0 ?v\w*|zero volts?)\b.{0,24}\b(?:outputs?|tab|terminal|other side|far side|load side|through|across to|gets? (?:out|through))\b/,
       /\bno relays? (?:moves?|clicks?|pulls?(?: in)?|closes?)\b/,
       /\brelays? (?:won'?t|never|do(?:es)? ?n'?t) (?:move|click|pull|close)/,
       /\bstill (?:dark|dead)\b.{0,16}\b2\d(?:\.\d)? ?v/,

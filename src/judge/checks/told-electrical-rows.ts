@@ -22,6 +22,8 @@ export const electricalToldRows: readonly ToldRow[] = [
       new RegExp(`\\b${joint}${gap}${bad}\\b`),
       new RegExp(`\\b${bad} ${joint}\\b`),
       /\bwires?\b(?: \w+){0,5} (?:burn(?:t|ed)|melted|broke(?:n)?|fell|came) (?:off|in two|through)\b/,
+      // "the black one's burnt off its stud"
+      /\b(?:leads?|legs?|conductors?|cables?|one|black|red|blue|brown|yellow|orange)(?:'s|s| is| was| has)?(?: \w+)? (?:burn(?:t|ed)|melted|broke(?:n)?|fell|come|came|fallen) (?:right |clean )?off (?:of )?(?:its|the|his|a) (?:stud|terminal|lug|pin|post|screw|connector)/,
       new RegExp(
         `\\b${joint}.{0,40}\\b(?:1[4-9]|[2-4]\\d)\\d ?f?\\b.{0,24}\\b(?:others?|neighbou?rs?|rest)\\b`,
       ),
@@ -112,7 +114,7 @@ export const electricalToldRows: readonly ToldRow[] = [
     words: [
       /\bno (?:power|voltage|volts|heat) (?:to|at|on|from) the (?:\w+ )?heater\b/,
       /\b(?:crankcase |belly |sump )?heater\b.{0,16}\b(?:without (?:power|volts)|breaker (?:was |is )?off|never (?:on|powered)|had no power|not powered|was killed)\b/,
-      /\b(?:crankcase|belly|sump|case) heater\b.{0,30}\b(?:ol|open|dead|cold|0(?:\.0)? ?a(?:mps)?|burnt|burned|disconnected|unplugged|bad|failed|not working|no (?:heat|power|voltage)|isn'?t (?:on|warm)|was off|is off)\b/,
+      /\b(?:crankcase|belly|sump|case) heater\b.{0,30}\b(?:ol|open|dead|cold|0(?:\.0)? ?a(?:mps)?|zero amps|(?:draw|pull|tak)(?:s|ing|es)? (?:nothing|no (?:amps|current))|(?:isn'?t|not) (?:drawing|pulling|taking)|burnt|burned|disconnected|unplugged|bad|failed|not working|no (?:heat|power|voltage)|isn'?t (?:on|warm)|was off|is off)\b/,
     ],
     mended: /\bheater\b/,
     level: "watch",
@@ -124,8 +126,10 @@ export const electricalToldRows: readonly ToldRow[] = [
     check: "start_current",
     sign: "liquid:liquid_in_shell",
     words: [
-      /\b(?:glass|oil)\b.{0,24}\b(?:sump|shell|crankcase|comp\w*|glass|level)\b.{0,20}\b(?:over (?:the )?top|over full|full|to the top|way (?:up|high|over)|boil\w*|foam\w*)\b/,
+      /\b(?:glass|oil)\b.{0,24}\b(?:sump|shell|crankcase|comp\w*|glass|level)\b.{0,20}\b(?:over (?:the )?top|over full|full|to the top|way (?:up|high|over)|boil\w*|foam\w*|(?:all )?froth\w*|suds\w*)\b/,
       /\b(?:bang(?:ed|s|ing)?|knock(?:ed|s|ing)?|slugg(?:ed|s|ing)?|hammer(?:ed|s|ing)?|clatter\w*)\b.{0,30}\b(?:on (?:the )?(?:first |cold )?start|first start|start-?up|like a hammer|cold start|when it started|liquid)\b/,
+      // "it came on hammering like a diesel for ten seconds then smoothed out"
+      /\b(?:came on|comes on|fired up|lit off|starts? up|started|starts|took off)\b.{0,24}\b(?:bang\w*|knock\w*|slugg\w*|hammer\w*|clatter\w*|rattl\w*)\b.{0,50}\b(?:then|before it|and)\b.{0,12}\b(?:smooth\w*|quiet\w*|settled|cleared|ran (?:fine|ok|smooth))\b/,
       /\b(?:first start|cold start|start-?up)\b.{0,20}\b(?:bang(?:ed|s|ing)?|knock(?:ed|s|ing)?|slugg(?:ed|s|ing)?|hammer(?:ed|s|ing)?|clatter\w*|rattl\w*)\b/,
     ],
     unless: /\boil return|\bsight ?glass (?:is )?(?:clear|full)\b|\bliquid line\b/,
@@ -237,6 +241,22 @@ export const electricalToldRows: readonly ToldRow[] = [
       ),
     ],
     unless: /\bequal(?:ized)?\b.{0,20}\b(?:first|before)\b/,
+    level: "watch",
+    about: "compressor",
+    says: "It tried against unequal pressures: a motor that starts freely once they are level is not seized",
+    brief: "tried against pressure",
+  },
+  {
+    check: "start_current",
+    sign: "start_pressures:pressures_unequal",
+    words: [
+      // "gauges haven't come together, 118 and 330", "sides still way apart"
+      /\b(?:gauges|pressures|sides|needles)\b.{0,10}\b(?:have ?n'?t|had ?n'?t|did ?n'?t|have not|not|yet to)\b.{0,14}\b(?:come (?:together|level)|met|meet|equal\w*|bled|level\w*|settled|even(?:ed)?)\b/,
+      /\b(?:gauges|pressures|sides|needles)\b.{0,10}\bstill (?:far |way |wide |well )?(?:apart|split|spread)\b/,
+    ],
+    beside:
+      /\b(?:hums?|groans?|buzz\w*|stalls?|trips?|kicks?|locks?|drops? (?:off|out)|won'?t start|quits)\b/,
+    unless: /\b(?:while|when|with) (?:it|she|the \w+)(?:'s| is)? run/,
     level: "watch",
     about: "compressor",
     says: "It tried against unequal pressures: a motor that starts freely once they are level is not seized",

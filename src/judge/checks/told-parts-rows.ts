@@ -1,5 +1,10 @@
 import type { ToldRow } from "./told-rows.ts";
 
+/** "T doesn't conduct either way", "nothing through L2 in both directions". */
+const dead =
+  "(?:(?:does ?n'?t|won'?t|will not|does not|did ?n'?t|never) (?:conduct|drop|pass|read)\\w*|no (?:conduction|drop|reading)|nothing|open|ol|dead)\\b.{0,12}\\b(?:either|both|any|each) (?:ways?|directions?|polarit\\w+)\\b";
+const beforeDead = "\\b.{0,24}?\\b";
+
 /** What is heard of parts tried elsewhere, or with nothing on them. Source throughout: common practice, no source. */
 export const toldPartsRows: readonly ToldRow[] = [
   {
@@ -61,6 +66,34 @@ export const toldPartsRows: readonly ToldRow[] = [
     brief: "faults on another drive too",
   },
   {
+    check: "bridge",
+    sign: "rectifier:open",
+    words: [
+      new RegExp(
+        `\\b(?:l ?[123]|[rst]|(?:one|a|third|middle) (?:leg|diode|input))${beforeDead}${dead}`,
+      ),
+    ],
+    beside: /\brectifier\b|\binput (?:bridge|diodes?|side)\b|\bdiode bridge\b|\bdiodes?\b/,
+    unless: /\b[uvw]\b|\boutput\b|\bipm\b/,
+    mended: /\b(?:module|drive|rectifier|bridge|board)\b/,
+    level: "bad",
+    about: "drive rectifier",
+    says: "A diode of the rectifier does not conduct either way, as told: it is open, and that line feeds nothing",
+    brief: "a rectifier diode open, as told",
+  },
+  {
+    check: "bridge",
+    sign: "bridge:output_open",
+    words: [new RegExp(`(?<!\\d ?)\\b(?:[uvw]|(?:one|an) (?:igbt|arm))${beforeDead}${dead}`)],
+    beside: /\bdiodes?\b|\boutput (?:stage|side|module)\b|\bipm\b|\bmodule\b/,
+    unless: /\bwindings?\b|\bcomp(?:ressor)?\b|\bmotor\b|\bl ?[123]\b/,
+    mended: /\b(?:module|drive|ipm|board|inverter)\b/,
+    level: "bad",
+    about: "drive output stage",
+    says: "A leg of the output stage does not conduct either way, as told: it is open",
+    brief: "an output leg open, as told",
+  },
+  {
     check: "fan",
     sign: "fans:fan_stiff",
     words: [
@@ -75,6 +108,21 @@ export const toldPartsRows: readonly ToldRow[] = [
     about: "fan",
     says: "The fan's shaft does not turn freely, as told: bearings or motor, whatever drives it",
     brief: "shaft stiff, as told",
+  },
+  {
+    check: "fan",
+    sign: "fans:fan_stiff",
+    words: [
+      // "condenser fan motor on circuit 2 locked solid"
+      /\b(?:fan|blower)(?: motor)?\b(?: on \w+ ?\w{0,2})? (?:is |was |has )?(?:locked|seized|froze\w*|stuck)(?: up)? (?:solid|tight)\b/,
+      /\b(?:fan|blower)(?: motor)?\b(?: on \w+ ?\w{0,2})? (?:is |was |has )?seized\b/,
+    ],
+    unless: /\b(?:not|isn'?t|n'?t) (?:seized|locked|frozen)|\bice\b|\biced\b/,
+    mended: /\b(?:motor|fan|blower|bearing)/,
+    level: "bad",
+    about: "fan",
+    says: "The fan's motor is told locked: bearings or motor, whatever drives it",
+    brief: "fan locked, as told",
   },
   {
     check: "fan",

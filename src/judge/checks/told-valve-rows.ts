@@ -1,10 +1,37 @@
 import type { ToldRow } from "./told-rows.ts";
 
 const eev = "\\b(?:eevs?|levs?|exvs?|pmvs?|valves?)\\b";
+const indoor = "\\b(?:heads?|units?|zones?|cassettes?|ports?|rooms?|idus?|fan ?coils?)";
+const cold = "(?:frost\\w*|iced?|icing|icy|white|sweat\\w*|freez\\w*|frozen|cold)";
 const told = "(?:commanded|told|called|sent|driven|shows?|showing|reads?|at|says)";
 
 /** What is heard of a zone's own valve. Source throughout: common practice, no source. */
 export const toldValveRows: readonly ToldRow[] = [
+  {
+    check: "valve",
+    sign: "valve_answer:stays_open",
+    zones: true,
+    words: [
+      // "head 12 is off at the wall yet its coil's white with frost"
+      new RegExp(
+        `${indoor} ?\\w{0,3}\\b.{0,24}\\b(?:off|satisfied|not calling|idle|shut down)\\b.{0,40}\\b(?:coil|fins|pipes?|lines?)\\b.{0,20}\\b${cold}\\b`,
+      ),
+      // "the coil's iced on unit 3 and it's been off all week"
+      new RegExp(
+        `\\b(?:coil|fins)\\b.{0,16}\\b${cold}\\b.{0,30}\\b(?:on|in|of|at) (?:the |an? )?(?:off|idle|satisfied) ${indoor}`,
+      ),
+      // "valve commanded 0, pipe either side of it 33"
+      new RegExp(
+        `${eev}.{0,14}\\b${told}\\b ?(?:0|zero|shut|closed)\\b.{0,30}\\b(?:pipes?|lines?|coil|both sides|either side)\\b.{0,24}\\b(?:[23]\\d|${cold})\\b`,
+      ),
+    ],
+    unless: /\b(?:not|no|n'?t|never) (?:iced|frost\w*|cold)|\bdefrost|\bheating\b|\bwas off\b/,
+    mended: /\b(?:valves?|eevs?|exvs?|levs?|stepper)\b/,
+    level: "bad",
+    about: "expansion valve",
+    says: "A zone that is off has a cold coil, as told: its valve does not close, it is stuck open or its seat passes",
+    brief: "valve passes in a zone that is off",
+  },
   {
     check: "valve",
     sign: "branch:stuck",
@@ -14,6 +41,8 @@ export const toldValveRows: readonly ToldRow[] = [
       new RegExp(
         `\\b(?:pipes?|lines?|coil)\\b.{0,24}\\b(?:1[0-5]\\d|hot|warm|cold|[34]\\d)\\b.{0,30}\\b(?:with|while|and|but|though)\\b.{0,14}${eev}.{0,24}\\b(?:0|zero|shut|closed)\\b`,
       ),
+      // "its port valve doesn't click when you swap the mode"
+      /\b(?:port|branch|changeover|zone) valves?\b.{0,16}\b(?:does ?n'?t|won'?t|never|did ?n'?t|do ?n'?t) (?:click|move|shift|budge|change|stroke)\w*/,
       // "its pipes both 76 while the valve shows 400 steps open"
       new RegExp(
         `\\b(?:pipes?|lines?)\\b.{0,30}\\b(?:with|while|and|but|though)\\b.{0,14}${eev}.{0,8}\\b${told}\\b.{0,14}\\b(?:open|\\d{3,4} ?(?:steps|pulses|pls)|100)\\b`,

@@ -1,5 +1,6 @@
 import type { Reading } from "../../model.ts";
 import { clauseOf } from "../clause.ts";
+import { wayNamed } from "../in-and-out.ts";
 import { beside, noteOf, sentenceBefore } from "../near.ts";
 import { hasPoint, numberOf, numbersOf, ofQuantity } from "../pick.ts";
 import { isThirdOfRow, leastMachineV, textBetween } from "../row-of-volts.ts";
@@ -52,7 +53,7 @@ function sideSaid(scene: Scene, reading: Reading): "line" | "load" | undefined {
       beside(scene, reading, [0, sideAfter]).slice(figureLength(reading)),
     )?.[0];
   if (right !== undefined) return lastSide(right);
-  return lastSide(own) ?? lastSide(after) ?? lastSide(before);
+  return lastSide(own) ?? lastSide(after) ?? wayNamed(scene, before) ?? lastSide(before);
 }
 
 /** L before and T behind the contactor, where voltages between both were read. */
@@ -67,9 +68,7 @@ const readsBothSides: (scene: Scene) => boolean = perScene((scene) => {
   return lines.length >= setSize && volts.some((one) => isBetween(one, "T"));
 });
 
-/** Lines in a set. */
 const setSize = 3;
-
 function isLineLevel(one: Reading): boolean {
   return (numberOf(one) ?? 0) >= controlBelowV && one.kind !== "dc" && one.at !== "drive_output";
 }
