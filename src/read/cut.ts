@@ -70,6 +70,8 @@ function behindNo({ items, left, from }: Gap, to: number): number {
   return named || /^(?:power|juice)$/.test(next?.text ?? "") ? from + 1 : from;
 }
 
+const verbs = /^(?:saw|got|hit|hits|ran|runs|had|see|seen|say|says|sees|took|gets|get|made|its)$/;
+
 /** "evap -8", "rise is 62": a name that is no label of its own leads the figure. */
 function ledByName(items: readonly Item[], at: number): boolean {
   if (/^(?:evap|cond)$/.test(items[at - 1]?.text ?? "")) return true;
@@ -77,11 +79,24 @@ function ledByName(items: readonly Item[], at: number): boolean {
   return items[at - (joint ? 2 : 1)]?.text === "rise";
 }
 
+/**
+ * "ldt 231 shell 178 oil 141": letters that we have no word for lead the first figure as names lead the others,
+ * where the last has none behind it.
+ */
+function ledByLetters(items: readonly Item[], at: number): boolean {
+  const [name, before] = [items[at - 1], items[at - 2]];
+  if (name?.kind !== itemKind.word || name.roles !== 0 || name.label !== undefined) return false;
+  if (!/^[a-z]{2,4}$/.test(name.text) || verbs.test(name.text) || name.owner !== undefined)
+    return false;
+  if (before !== undefined && !isStrongBreak(before) && !isWeakBreak(before)) return false;
+  return items.at(-1)?.kind === itemKind.number;
+}
+
 /** Without a break: leading labels go left where a preposition or the habit of the sentence says so. */
 function smoothCut(gap: Gap, to: number): number {
   const { items, left } = gap;
   // "evap -8°C cond 38°C suction line 5": a coil's name leads its figure as a place does
-  const coil = ledByName(items, left.index) ? "L" : "";
+  const coil = ledByName(items, left.index) || ledByLetters(items, left.index) ? "L" : "";
   const mine = classesOf(items, left.before) + coil;
   let at = behindNo(gap, to);
   let taken = at > gap.from ? classOf(items[at - 1]) : "";

@@ -12,6 +12,10 @@ const mostApart = 15;
 const leadsOn = /^(?:is|at|:|=|reads|shows|box|still|makes|sits)$/;
 const parts = /^(?:fan|fans|comp|compressor|evap|evaporator|heater)$/;
 
+/** What goes on behind "5 above" of zero; "freezer 2 above the office" is a freezer and where it stands. */
+const ofZero =
+  /^(?:zero|0|and|but|n|now|set|should|shld|sp|stpt|product|w|with|still|after|when|at|so|since)$/;
+
 /** "cold room 2 is 6", "coldroom 1 -18", "cold room 3: box 4": a figure of its own follows the number of the room. */
 function figureBehind({ tokens }: Building, end: number): boolean {
   let at = end;
@@ -31,6 +35,9 @@ export function degreesOfBox(build: Building, name: string, end: number): boolea
     return false;
   const [next, after] = [build.tokens[end], build.tokens[end + 1]];
   if (moves.test(next?.text ?? "")) return true;
+  // "freezer's 5 above", "frzr 10 below": of zero, unless something else follows
+  const degree = after === undefined || after.kind === tokenKind.sign || ofZero.test(after.text);
+  if (name !== "case" && /^(?:above|below)$/.test(next?.text ?? "") && degree) return true;
   // "freezer 11, set minus 10"
   const set = next?.text === "," ? after : next;
   if (name !== "case" && /^(?:set|setpoint|sp|stpt)$/.test(set?.text ?? "")) return true;

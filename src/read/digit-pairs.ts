@@ -4,8 +4,9 @@ import { role } from "./word.ts";
 /** How far away the next pair may stand. */
 const reach = 14;
 
-/** The digit of a leg or a terminal: 1 to 3, or 0. */
+/** The digit of a leg or a terminal: 1 to 3, or 0; a phone hears "won to two". */
 export function digitOf(token: Token | undefined): number {
+  if (token?.text === "won") return 1;
   const value =
     token?.kind === tokenKind.number && token.text.length === 1
       ? token.value
@@ -29,6 +30,7 @@ function pairTo(tokens: readonly Token[], i: number): boolean {
 /** Does one of several such pairs begin here? One alone may be a range. */
 export function digitPair(tokens: readonly Token[], i: number): boolean {
   if (!pairTo(tokens, i)) return false;
+  if (tokens[i]?.text === "won") return true;
   for (let at = Math.max(0, i - reach); at < i + reach && at < tokens.length; at++)
     if (at !== i && pairTo(tokens, at)) return true;
   return false;

@@ -95,7 +95,7 @@ export const byWords = passes(
     heads: "plate|nameplate|np|tag|sticker|label",
     several: true,
   },
-  { look: ({ drafts, items }) => outOf(items, drafts), heads: "of|out", several: true },
+  { look: ({ drafts, items }) => outOf(items, drafts), heads: "of|out|/", several: true },
   ...ofVessels,
   {
     look: ({ drafts, items }) => letteredRows(drafts, items),

@@ -51,6 +51,7 @@ import { rowDenied } from "./row-denied.ts";
 import { rowInHand } from "./row-in-hand.ts";
 import { rowsByNumber } from "./rows-by-number.ts";
 import { applyRules, asides, remarks } from "./rules/list.ts";
+import { sameNoun } from "./same-noun.ts";
 import { sameThen } from "./same-then.ts";
 import { scan } from "./scan.ts";
 import { withoutTalk } from "./small-talk.ts";
@@ -106,6 +107,7 @@ export function begin(text: string, context: Context): { note: Note; tokens: rea
   putInPlace(items);
   thatsThe(items);
   sameThen(items);
+  sameNoun(items, context);
   headsByNumber(items, context);
   machinesByNumber(items);
   fellowsByNumber(items, context);

@@ -159,6 +159,10 @@ export function relate(drafts: readonly Draft[], items: readonly Item[]): void {
       dropZero(drafts, items, draft.index + 2);
       continue;
     }
+    // "10 above zero"
+    const zero = items[draft.index + 2];
+    if (items[draft.index + 1]?.text === "above" && zero?.value === 0 && zero.unit === undefined)
+      dropZero(drafts, items, draft.index + 2);
     // "44.1 over 4.8", "118 over 340": two figures, no bound
     const pair =
       items[draft.index - 1]?.text === "over" &&

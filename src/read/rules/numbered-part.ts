@@ -27,6 +27,22 @@ function capByNumber(items: readonly Item[], i: number): boolean {
   return ratio < 0.5 || ratio > 1.5;
 }
 
+const spent =
+  /^(?:dead|short|shorted|blown|bulged|bulging|swollen|domed|leaking|open|ol|burnt|burned|toast|fried|popped|failed|gone|out|missing|disconnected|unhooked)$/;
+const judged = /^(?:bad|good|fine|ok|okay|weak|low)$/;
+
+/** "cap 2 dead short", "cap 1 good cap 2 open", "cap 1 weak 28.2uf": how it is, and not how many microfarads. */
+function capTold(items: readonly Item[], i: number): boolean {
+  const isNumbered = (at: number): boolean =>
+    items[at - 1]?.label?.quantity === "capacitance" && (items[at]?.value ?? PARTS) <= 4;
+  if (items[i - 1]?.label?.quantity !== "capacitance") return false;
+  const at = ((items[i + 1]?.roles ?? 0) & role.is) !== 0 ? i + 2 : i + 1;
+  const how = items[at]?.text ?? "";
+  if (spent.test(how) || items[at]?.kind === itemKind.over) return true;
+  if (!judged.test(how) || !isNumbered(i)) return false;
+  return hasValue(items, at + 1) || items.some((_, other) => other !== i && isNumbered(other));
+}
+
 /** "eev1 180 eev2 220", "eev 1 at 410": the valve's number, and its opening behind it. */
 function valveByNumber(items: readonly Item[], i: number): boolean {
   if (!/^valve_/.test(items[i - 1]?.label?.quantity ?? "")) return false;
@@ -181,6 +197,7 @@ export const numberedParts: Rule = {
       if (
         isCase(note, i) ||
         valveTold(items, i) ||
+        capTold(items, i) ||
         boardTold(items, i) ||
         (cap && bus?.label?.place === "dc_bus" && hasValue(items, i + 1))
       ) {

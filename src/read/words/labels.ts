@@ -161,7 +161,7 @@ const places: readonly Row[] = [
     { place: "box", hint: "temperature" },
   ],
   [
-    "prep table|prep tables|prep cooler|walk in|walkin|wic|wif|cooler|freezer|reach in|frzr|walk in cooler|walk in freezer|walkin cooler|walkin freezer|reach ins",
+    "prep table|prep tables|prep cooler|walk in|walkin|wic|wif|cooler|freezer|reach in|frzr|walk in cooler|walk in freezer|walkin cooler|walkin freezer|reach ins|frzrs",
     { place: "box", hint: "temperature" },
   ],
   [
@@ -234,7 +234,7 @@ const ratings: readonly Row[] = [
     { rating: "nameplate_charge", quantity: "mass" },
   ],
   [
-    "closes|closes at|setp|reopens at|recloses at|resets at|resets @|setpoint|set point|set to|setpt|set pt|stpt|cutout set|cut out set|cutout|cut out|cut in|cutin|set at|set for|setting|set points|sp|setpoints|its cutout is set|cutout is set|cut out is set|cutout's set|set|stpnt|min sp|max sp|dialed to|dialed in at|dialed|setpont|set pont|spt|target setpoint|cutout setting|trips at|trip point|trip setting|set pint|adjusted to|programmed for|programmed to|limit set|limit is set|set low at|alarm set|alarm set at|cutout is|switch opens at|opens at|closes at|breaks at|set high at|cuts out at|cuts in at|setpoint is|csp|hsp|kicks out at|clg sp|htg sp|hpc set|lpc set|opens @|closes @|cuts in @|cuts out @|kicks out @|trips @|opens on|set @|cuts out|cuts in",
+    "closes|closes at|setp|reopens at|recloses at|resets at|resets @|setpoint|set point|set to|setpt|set pt|stpt|set it at|set it to|set it for|set it @|set it back to|set it up to|set it down to|set them at|set them to|set them for|set em at|set em to|set em for|sets it at|sets it to|set that at|set that to|set these at|set these to|cutout set|cut out set|cutout|cut out|cut in|cutin|set at|set for|setting|set points|sp|setpoints|its cutout is set|cutout is set|cut out is set|cutout's set|set|stpnt|min sp|max sp|dialed to|dialed in at|dialed|setpont|set pont|spt|target setpoint|cutout setting|trips at|trip point|trip setting|set pint|adjusted to|programmed for|programmed to|limit set|limit is set|set low at|alarm set|alarm set at|cutout is|switch opens at|opens at|closes at|breaks at|set high at|cuts out at|cuts in at|setpoint is|csp|hsp|kicks out at|clg sp|htg sp|hpc set|lpc set|opens @|closes @|cuts in @|cuts out @|kicks out @|trips @|opens on|set @|cuts out|cuts in",
     { rating: "setpoint" },
   ],
   [

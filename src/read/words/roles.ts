@@ -18,7 +18,7 @@ export const roleWords: readonly (readonly [words: string, roles: number])[] = [
   ],
   ["to|ta", role.preposition | role.to],
   [
-    "→|up to|down to|to about|up into|-> |to like|all the way to|all the way down to|all the way up to",
+    "→|up to|down to|to about|to around|to roughly|to abt|to almost|to nearly|to maybe|up into|-> |to like|all the way to|all the way down to|all the way up to",
     role.to,
   ],
   ["for", role.preposition],
@@ -46,7 +46,7 @@ export const roleWords: readonly (readonly [words: string, roles: number])[] = [
     role.same,
   ],
   [
-    "about|like|call it|calling it|maybe|abt|ca|appr|approx|approximately|roughly|~|ish|bout|circa|close to|just about|almost|nearly|or so|give or take|right around|right about|somewhere around|somewhere near|in the neighborhood of|more or less|ballpark|around about|probably around|appx|aprox|roughy|near|near about|give or take a few|right at about|maybe about|something like|somewhere about|somewhere in the|pretty close to|apx|aroun|arnd|nearabout",
+    "about|to about|to around|to roughly|to abt|to almost|to nearly|to maybe|like|call it|calling it|maybe|abt|ca|appr|approx|approximately|roughly|~|ish|bout|circa|close to|just about|almost|nearly|or so|give or take|right around|right about|somewhere around|somewhere near|in the neighborhood of|more or less|ballpark|around about|probably around|appx|aprox|roughy|near|near about|give or take a few|right at about|maybe about|something like|somewhere about|somewhere in the|pretty close to|apx|aroun|arnd|nearabout",
     role.about,
   ],
   ["around", role.about | role.preposition],
