@@ -37,7 +37,10 @@ export function againstSet(
   only.place ??= set.at;
 }
 
-/** "holds 600", "held 598 all night" behind "n2 600 psi": the gauge of the hold, no weight. */
+const stands =
+  /(?:^|[ ,])(?:(?:holds|held|holding)(?: (?:overnight|all night|all weekend|over night|steady|solid|right|strong|there))?(?: at)?|(?:its|it is|is|sits|sitting|stands) (?:still )?at)$/;
+
+/** "holds 600", "held overnight at 598", "its at 598" behind "n2 600 psi": the gauge of the hold, no weight. */
 export function heldAgain(
   drafts: readonly Draft[],
   items: readonly Item[],
@@ -49,7 +52,7 @@ export function heldAgain(
   const { unit, points, place, over } = only;
   const named = only.named === "mass" ? undefined : only.named;
   if ([unit, named, points, place].some((one) => one !== undefined) || over) return;
-  if (!/^(?:holds|held|holding)$/.test(items[only.index - 1]?.text ?? "")) return;
+  if (!stands.test(wordsFrom(items, only.index - 5, only.index))) return;
   const far = ratio(only.value, last);
   if (far > moved || far < 1 / moved || last !== readings.at(-1)) return;
   only.named = "pressure";

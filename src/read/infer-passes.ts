@@ -67,7 +67,7 @@ export const bySaying = passes(
   { look: ({ drafts, items, context }) => againstSet(drafts, items, context) },
   {
     look: ({ drafts, items, context }) => heldAgain(drafts, items, context),
-    heads: "holds|held|holding",
+    heads: "holds|held|holding|at",
   },
   { look: ({ drafts, context }) => testAgain(drafts, context), several: true },
   {

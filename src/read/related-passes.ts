@@ -38,8 +38,8 @@ export const related = passes(
   },
   { look: ({ drafts, items }) => sagsAtStart(drafts, items), several: true },
   {
-    look: ({ drafts, items }) => switchSet(drafts, items),
-    heads: "sw|switch|switches|cutout|hps|lps|hpc|lpc|hpco|lpco",
+    look: ({ drafts, items, note }) => switchSet(drafts, items, note.plain),
+    heads: "sw|switch|switches|cutout|hps|lps|hpc|lpc|hpco|lpco|control|controls|ctrl|ctl",
   },
   {
     look: ({ drafts, items, note }) => cutAtPumpDown(drafts, items, note.plain),

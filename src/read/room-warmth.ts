@@ -89,6 +89,16 @@ function isSaidWarm({ index, value }: Draft, items: readonly Item[], units: Unit
   return verb && (!named || after?.kind === itemKind.number || after?.text === "at");
 }
 
+/** "hall 25 set 22", "lobby 78 set 72": what it is set to, right behind a room's figure. */
+function setBehind(draft: Draft, drafts: readonly Draft[], units: UnitHabit): Draft | undefined {
+  const set = drafts[drafts.indexOf(draft) + 1];
+  const free = set?.unit === undefined && set?.named === undefined && set?.hint === undefined;
+  if (set?.rating !== "setpoint" || !free || set.index > draft.index + 3) return undefined;
+  const [low, high] = lived[units];
+  const both = [draft, set].every(({ value }) => value >= low && value <= high);
+  return both ? set : undefined;
+}
+
 /** "bedroom 74 den's only 68 and the office is 71": where several rooms are told, or degrees are, it is their warmth. */
 export function roomWarmth(
   drafts: readonly Draft[],
@@ -103,6 +113,14 @@ export function roomWarmth(
   const warm = readings[readings.length - 1]?.quantity === "temperature";
   const degrees = drafts.some(({ unit }) => unit?.dimension === "temperature");
   const several = found.length > 1 || warm || degrees;
+  for (const draft of found) {
+    const set = setBehind(draft, drafts, units);
+    if (set === undefined) continue;
+    asDegrees(draft, units);
+    asDegrees(set, units);
+    // "set 72 blowing 55": the next figure's
+    if (set.place === "supply_air") set.place = undefined;
+  }
   for (const draft of found)
     if (several || isSaidWarm(draft, items, units)) asDegrees(draft, units);
 }

@@ -240,7 +240,7 @@ export const countedStorey =
 
 /** "server rm 72 deg", "rm 74f 50% rh": how warm the room is, no number of it. */
 function warmRoom(build: Building, i: number, end: number): boolean {
-  if (!/^(?:room|rm|space|zone|store)$/.test(build.tokens[i]?.text ?? "")) return false;
+  if (!/^(?:room|rm|space|zone|store|hall)$/.test(build.tokens[i]?.text ?? "")) return false;
   const unit = unitAt(build, end);
   // "room 22 setpoint 21", "room 24 rh 48"
   const next = build.tokens[end];

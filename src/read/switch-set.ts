@@ -30,11 +30,42 @@ function calledBy(draft: Draft, items: readonly Item[]): void {
   if (switches.test(next) || pressed || next === "pressure switch") draft.rating = "setpoint";
 }
 
-export function switchSet(drafts: readonly Draft[], items: readonly Item[]): void {
-  for (const draft of drafts) {
+const control =
+  /^(?:(?:lp|hp|low|low press|low pressure|high pressure) (?:control|controls|ctrl|ctl)|lpc|hpc|lpco|hpco)$/;
+
+/** "lpco 12/30", "low press control 10/25": a control is told by what it is set to, be its name one item or two. */
+function ofControl(draft: Draft, items: readonly Item[], plain: string): void {
+  const joint = /^(?:out|in|at|is|:|=)$/.test(items[draft.index - 1]?.text ?? "");
+  const name = items[draft.index - (joint ? 2 : 1)];
+  if (name === undefined || !control.test(plain.slice(name.from, name.to))) return;
+  if (draft.unit !== undefined && draft.unit.dimension !== "pressure") return;
+  if (draft.gone || draft.points !== undefined) return;
+  draft.rating = "setpoint";
+  draft.named = "pressure";
+}
+
+/** "lp sw 20/45", "hpc 610/450": where it breaks, and where it makes again. */
+function otherEnd(set: Draft, draft: Draft, items: readonly Item[]): void {
+  if (set.rating !== "setpoint" || draft.gone || draft.index !== set.index + 2) return;
+  const [word, joint] = [items[set.index - 1], items[set.index + 1]];
+  if (!/^[/-]$/.test(joint?.text ?? "") || draft.unit !== undefined) return;
+  const own = switches.test(word?.text ?? "") || set.named === "pressure";
+  if (!own || (set.unit !== undefined && set.unit.dimension !== "pressure")) return;
+  draft.rating = "setpoint";
+  draft.named = "pressure";
+  draft.hint = undefined;
+  draft.place = set.place;
+  draft.unit = set.unit;
+}
+
+export function switchSet(drafts: readonly Draft[], items: readonly Item[], plain: string): void {
+  drafts.forEach((draft, order) => {
     setOf(draft, items);
+    ofControl(draft, items, plain);
     calledBy(draft, items);
-  }
+    const set = drafts[order - 1];
+    if (set !== undefined) otherEnd(set, draft, items);
+  });
 }
 
 const pumpsDown = /\bpump(?:ed|s|ing)?[ -]?down\b/;

@@ -93,6 +93,8 @@ export function letterAhead(build: Building, at: number): boolean {
   if (next?.kind !== tokenKind.number || tokens[at - 1]?.kind !== tokenKind.number) return false;
   if (lead?.kind !== tokenKind.word || !/^[a-z]$/.test(lead.text) || lead.text === "a")
     return false;
+  // "now s 128 h 362": suction and head
+  if (lead.text === "s" && token.text === "h" && !lead.glued) return true;
   const first = tokens[at - 3];
   return first === undefined || first.kind !== tokenKind.word;
 }

@@ -1,5 +1,5 @@
 import { isStrongBreak } from "../breaks.ts";
-import type { Item } from "../item.ts";
+import { type Item, wordsFrom } from "../item.ts";
 import { type Note, type Rule, state } from "../note.ts";
 import { freeNumber, textAt } from "./near.ts";
 
@@ -43,6 +43,11 @@ function isNamed(items: readonly Item[], i: number): boolean {
 /** Microfarads of capacitors, as they are sold. Common practice, no source. */
 const [least, most] = [2, 110];
 
+/** Amperes that contactors, breakers and fuses are sold for. Common practice, no source. */
+const poles: ReadonlySet<number> = new Set([
+  10, 15, 20, 25, 30, 35, 40, 45, 50, 60, 70, 75, 80, 90, 100, 110, 125, 150, 175, 200, 225, 250,
+]);
+
 /** So many readings back a capacitor is still spoken of; our choice, no source. */
 const lately = 8;
 
@@ -72,9 +77,19 @@ export const newSize: Rule = {
     const { items } = note;
     items.forEach((item, i) => {
       const sized = item.unit?.dimension === "capacitance";
-      if (!freeNumber(item) || (item.unit !== undefined && !sized) || !isNamed(items, i)) return;
+      const rated = item.unit?.dimension === "current" && poles.has(item.value);
+      if (!freeNumber(item) || !isNamed(items, i)) return;
+      if (item.unit !== undefined && !sized && !rated) return;
       const fresh = textAt(items, i - 1) === "new";
       const end = putEnd(items, i + 1);
+      // "new 40a on, 480 479 481"
+      if (rated) {
+        const row = end >= 0 && freeNumber(items[end]) && (items[end]?.value ?? 0) >= 100;
+        const pullsIn = /^pull(?:s|ed)? in\b/.test(wordsFrom(items, i + 1, i + 3));
+        if (fresh && (pullsIn || row || (end >= 0 && ended(items, end))))
+          state(note, newSize.name, [i, i + 1], { kind: "note", about: "size" });
+        return;
+      }
       // "new 5 mfd in"
       if (sized && !(fresh && end >= 0 && ended(items, end))) return;
       const capacitor = sized || isCapacitor(note, i, end);

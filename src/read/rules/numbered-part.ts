@@ -52,6 +52,14 @@ function valveByNumber(items: readonly Item[], i: number): boolean {
   return led || items[i]?.glued === true || value.value > PARTS;
 }
 
+/** "eev 21 is 190": so many steps behind a verb, so the number before it is the valve's. */
+function stepsTold(items: readonly Item[], i: number): boolean {
+  if (!/^valve_/.test(items[i - 1]?.label?.quantity ?? "")) return false;
+  const steps = items[i + 2];
+  if (!/^(?:is|:|=|reads|shows)$/.test(items[i + 1]?.text ?? "")) return false;
+  return freeNumber(steps) && steps.value > 100;
+}
+
 /** "eev 2 stuck shut", "eev 3 coil 46 ohm": what it does, or a part of it, is told of a valve by its number. */
 function valveTold(items: readonly Item[], i: number): boolean {
   if (!/^valve_/.test(items[i - 1]?.label?.quantity ?? "")) return false;
@@ -185,8 +193,8 @@ export const numberedParts: Rule = {
     });
     items.forEach((item, i) => {
       if (!freeNumber(item) || item.unit !== undefined || item.fraction) return;
-      if (!Number.isInteger(item.value) || item.value < 1 || item.value > PARTS) return;
-      if (item.text.includes(".")) return;
+      if (!Number.isInteger(item.value) || item.value < 1) return;
+      if (item.text.includes(".") || item.value > (stepsTold(items, i) ? HEADS : PARTS)) return;
       if (isBox(note, i)) {
         state(note, numberedParts.name, [i, i + 1], { kind: "note", about: "place" });
         return;

@@ -6,7 +6,7 @@ type Row = readonly [words: string, label: Label];
 const places: readonly Row[] = [
   ["line|ln|pipe", { hint: "temperature" }],
   [
-    "suction|sucking pressure|suct|suc|suctn|sct p|low side|lowside|low|suction pressure|suct press|suct p|suction press|lo side|low side pressure|back pressure|suction side|suction psi|suct psi|low pressure|low pressure control|low pressure controls|lp control|lp ctrl|lp ctl|low pressure ctl|lpc|low press control|low press ctrl|low pressure ctrl|lo press control|low side control|suction pressure control|suction control|suction service port|vapor pressure|section pressure|suctions|suction gauge|low sides|sp side|loside|sucks in|sucksin|suck shin|sucshun|sukshun|suckshun|sucktun|evaporator pressure|evap pressure|evaporating pressure|psuc|psuct|section side|suckshin|lp|lsp|nd|vapor|vapor side",
+    "suction|sucking pressure|suct|suc|suctn|sct p|low side|lowside|low|suction pressure|suct press|suct p|suction press|lo side|low side pressure|back pressure|suction side|suction psi|suct psi|low pressure|low pressure control|low pressure controls|lp control|lp ctrl|lp ctl|low pressure ctl|lpc|lpco|lpcos|low press control|low press ctrl|low pressure ctrl|lo press control|low side control|suction pressure control|suction control|suction service port|vapor pressure|section pressure|suctions|suction gauge|low sides|sp side|loside|sucks in|sucksin|suck shin|sucshun|sukshun|suckshun|sucktun|evaporator pressure|evap pressure|evaporating pressure|psuc|psuct|section side|suckshin|lp|lsp|nd|vapor|vapor side",
     { place: "suction", hint: "pressure" },
   ],
   [
@@ -14,7 +14,7 @@ const places: readonly Row[] = [
     { place: "suction", hint: "temperature" },
   ],
   [
-    "head|hd|head pressure|disch|discharge|disch press|discharge pressure|head press|disch p|discharge press|dis|hed|hed pressure|discharg|pdis|pdisch|dischrg|head psi|hot gas pressure|discharge side|disc pressure|head pres|discharge psi|dischg|condensing pressure|condenser pressure|cond pressure|hp side|head pressure control|head control|high pressure control|hp control|hp ctrl|hp ctl|high pressure ctl|hpc|head pressure ctrl|head press control|head press ctrl|head ctrl|high press control|high press ctrl|high pressure ctrl|hi press control|hi pressure control|fan cycle switch|fan cycle control|fan cycling|fan cycling switch|fan cycling control|fan cycle|discharge pressure control",
+    "head|hd|head pressure|disch|discharge|disch press|discharge pressure|head press|disch p|discharge press|dis|hed|hed pressure|discharg|pdis|pdisch|dischrg|head psi|hot gas pressure|discharge side|disc pressure|head pres|discharge psi|dischg|condensing pressure|condenser pressure|cond pressure|hp side|head pressure control|head control|high pressure control|hp control|hp ctrl|hp ctl|high pressure ctl|hpc|hpco|head pressure ctrl|head press control|head press ctrl|head ctrl|high press control|high press ctrl|high pressure ctrl|hi press control|hi pressure control|fan cycle switch|fan cycle control|fan cycling|fan cycling switch|fan cycling control|fan cycle|discharge pressure control",
     { place: "discharge", hint: "pressure" },
   ],
   [
