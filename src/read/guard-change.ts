@@ -51,9 +51,20 @@ function fellBy(draft: Draft, items: readonly Item[]): boolean {
   return draft.value <= most && roseBy(items, draft.index, "");
 }
 
+/** F or Cel by which a day grows colder at most, so told; more is how warm it is. Our choice, no source. */
+const mostOfDay = 25;
+
+/** "ambient's down 10": by how much, or to what? */
+function dayBy(draft: Draft, items: readonly Item[]): boolean {
+  const word = items[draft.index - 1];
+  if (draft.place !== "outdoor_air" || draft.ownUnit || draft.value > mostOfDay) return false;
+  const bare = word !== undefined && word.to - word.from === word.text.length;
+  return bare && /^(?:up|down)$/.test(word.text);
+}
+
 /** What says how something changed is no value of it. */
 export function changes(draft: Draft, items: readonly Item[]): void {
-  if (fellBy(draft, items)) draft.question = "quantity";
+  if (fellBy(draft, items) || dayBy(draft, items)) draft.question = "quantity";
   else if (lost(draft, items)) notMeasured(draft);
   else if (upBy(draft, items)) draft.question = "quantity";
   else if (poundsDash(draft, items)) draft.question = "unit";

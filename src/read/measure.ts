@@ -79,6 +79,9 @@ function carryTest(note: Note, drafts: readonly Draft[]): void {
 function timeOf(note: Note, drafts: readonly Draft[], draft: Draft): string | undefined {
   const times = note.measuredAt;
   const [only] = times;
+  // "n2 400 at 8am 396 now": the hour is of what was read before it
+  const before = only !== undefined && drafts.some(({ index }) => index < only.index);
+  if (times.length === 1 && before && draft.now && draft.index > only.index) return undefined;
   if (only === undefined || times.length === 1) return only?.time;
   const [from, to] = clauseAround(note.items, draft.index);
   const [own, ...rivals] = times.filter(({ index }) => index >= from && index < to);

@@ -1,3 +1,4 @@
+import { dayTurned } from "./day-turned.ts";
 import { type Item, isOneWord, itemKind } from "./item.ts";
 import type { Label } from "./label.ts";
 import { isCoilIn, isRide } from "./label-else.ts";
@@ -273,6 +274,7 @@ export function muted(items: readonly Item[], plain: string): void {
       addsUp(items, at) ||
       chargeTakenOut(items, at) ||
       sameWarmth(items, at) ||
+      dayTurned(items, at) ||
       saysNormal(items, at) ||
       needsThing(items, at) ||
       shouldCome(items, at, plain) ||

@@ -27,6 +27,7 @@ const heads: Readonly<Record<string, Head>> = {
   acct: "ticket",
   permit: "ticket",
   rma: "ticket",
+  wo: "ticket",
 };
 
 const letterHeads: Readonly<Record<string, Head>> = { m: "model", s: "serial", p: "part" };
@@ -36,6 +37,10 @@ function headAt(items: readonly Item[], i: number): { kind: Head; end: number } 
   const text = textAt(items, i);
   const own = heads[text];
   if (own !== undefined && items[i]?.kind !== itemKind.number) return { kind: own, end: i + 1 };
+  // "work order 448812" is one item
+  const one = items[i];
+  if (text === "work" && one !== undefined && one.to - one.from >= "work order".length)
+    return { kind: "ticket", end: i + 1 };
   // "m# XR-090K s# 55127A"
   const letter = letterHeads[text];
   if (letter !== undefined && textAt(items, i + 1) === "#" && items[i + 1]?.glued === true)
@@ -115,7 +120,7 @@ function startOf({ items, plain }: Note, from: number): number {
 export const serials: Rule = {
   name: "serial|model|part <code>",
   heads:
-    "serial|sn|ser|model|mod|mdl|part|pn|prt|sku|oem|s|p|m|ticket|po|confirmation|account|acct|permit|rma",
+    "serial|sn|ser|model|mod|mdl|part|pn|prt|sku|oem|s|p|m|ticket|po|confirmation|account|acct|permit|rma|wo|work",
   apply: (note) => {
     const { items } = note;
     for (let i = 0; i < items.length; i++) {
