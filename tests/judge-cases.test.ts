@@ -46,7 +46,7 @@ const pinned: Readonly<Record<string, number>> = {
   "twentyfourth-electrical.jsonl": 0,
   "twentyfourth-gas.jsonl": 0,
   "twentyfifth-electrical.jsonl": 2,
-  "twentyfifth-gas.jsonl": 4,
+  "twentyfifth-gas.jsonl": 2,
   "twentysixth-electrical.jsonl": 5,
   "twentysixth-gas.jsonl": 1,
   "reworded-second.jsonl": 0,

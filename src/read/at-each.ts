@@ -37,9 +37,11 @@ function spotsBefore(items: readonly Item[], left: Draft, right: Draft): boolean
   return leads.test(items[left.index + 2]?.text ?? "") && right.index > left.index + 2;
 }
 
-/** "33 psi at the case and 22 on the line": how warm the pipe is, where the gauge sat elsewhere. */
+/** "33 psi at the case and 22 on the line", "288 high, 60 on the suction line": how warm the pipe is. */
 function isOnLine(items: readonly Item[], { index }: Draft): boolean {
-  return /^(?:line|pipe)$/.test(items[index + 3]?.text ?? "") && items[index + 1]?.text === "on";
+  const [on, , name] = items.slice(index + 1, index + 4);
+  const line = /^(?:line|pipe)$/.test(name?.text ?? "") || name?.label?.hint === "temperature";
+  return line && on?.text === "on";
 }
 
 /** "fifty psi at the pump and thirty eight at the coil": the same again, at another spot, which is not the place of the first. */
@@ -59,8 +61,8 @@ export function atEach(drafts: readonly Draft[], items: readonly Item[]): void {
     const joined = spotted || isJoint(items[right.index - 1]);
     // "superheat twelve at the coil nineteen at the comp"
     if (!(joined || (difference && right.index >= left.index + 2)) || !alike(left, right)) return;
-    if (left.unit?.dimension === "pressure" && isOnLine(items, right) && !isOnLine(items, left))
-      return;
+    const gauge = left.unit?.dimension === "pressure" || left.hint === "pressure";
+    if (gauge && isOnLine(items, right) && !isOnLine(items, left)) return;
     const volts = right.place === "control" && right.value >= control.least;
     const amps = left.unit?.dimension === "current" || left.named === "current";
     if (amps && volts && right.value <= control.most) return;

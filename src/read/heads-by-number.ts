@@ -8,11 +8,24 @@ const noun = /^(?:head|hd)$/;
 /** The most heads on one outdoor unit whose number is one digit. */
 const most = 9;
 
+/** The most heads on one outdoor unit: less than any head pressure. Common practice, no source. */
+const mostOfAll = 64;
+const verb = /^(?:is|was|'s|s|still|keeps|stays|got)$/;
+const state =
+  /^(?:switched|turned|off|set|calling|satisfied|dripping|drips|blows|blowing|leaking|leaks|iced|frozen|frosted|cooling|heating)$/;
+
+/** "head 12 is switched off", "head 23 drips": what no pressure does. */
+function isIndoor(items: readonly Item[], at: number): boolean {
+  const behind = items.slice(at + 2, at + 4).map(({ text }) => text);
+  return state.test(behind[0] ?? "") || (verb.test(behind[0] ?? "") && state.test(behind[1] ?? ""));
+}
+
 function numberOf(items: readonly Item[], at: number): number {
   const next = items[at + 1];
   const named = noun.test(items[at]?.text ?? "") && next?.kind === itemKind.number;
   if (!named || next.unit !== undefined || next.series !== undefined || next.colon) return 0;
-  return Number.isInteger(next.value) && next.value <= most ? next.value : 0;
+  const highest = isIndoor(items, at) ? mostOfAll : most;
+  return Number.isInteger(next.value) && next.value <= highest ? next.value : 0;
 }
 
 /** "hd 1 lvg 58": its air, nobody leaves. */

@@ -23,6 +23,7 @@ import { allThreeAgain, megAgain } from "./meg-again.ts";
 import { ofTheOthers } from "./of-the-others.ts";
 import { onARated } from "./on-a-rated.ts";
 import { linesOfSide, onASupply, voltsAtTerminals } from "./on-a-supply.ts";
+import { overItsLine } from "./over-its-line.ts";
 import { pairAgain } from "./pair-again.ts";
 import { motorByPlate, pairByPlate } from "./pair-by-plate.ts";
 import { boxVolts, pairVolts } from "./pair-volts.ts";
@@ -198,6 +199,11 @@ export const bySaying = passes(
       pressureAndLine(drafts, items, context.units);
       turnedLikeLiquid(drafts, items);
     },
+    several: true,
+  },
+  {
+    look: ({ drafts, items, context }) => overItsLine(drafts, items, context.units),
+    heads: "over",
     several: true,
   },
   {

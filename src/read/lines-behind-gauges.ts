@@ -28,26 +28,42 @@ function isBare(draft: Draft): boolean {
  * line is the other line, no second pressure.
  */
 export function linesBehindGauges(list: readonly Draft[], items: readonly Item[]): void {
-  if (list.length < 4) return;
   for (const [order, draft] of list.entries()) {
     if (draft.place !== "suction" || !isBare(draft) || !within(draft.value, suctionLineF)) continue;
-    if (draft.hint === "temperature" || draft.named === "temperature") continue;
+    if (draft.named !== undefined) continue;
+    settleNamed(draft, list.slice(0, order), items);
     const beside = [list[order - 1], list[order + 1]].find((one) => one?.place === "liquid");
     if (beside === undefined || !isBare(beside) || !within(beside.value, liquidLineF)) continue;
-    const told = list.slice(0, Math.min(order, list.indexOf(beside)));
-    const low = told.findLast((one) => one.place === "suction");
-    const high = told.findLast((one) => one.place === "discharge");
+    const before = list.slice(0, Math.min(order, list.indexOf(beside)));
+    const low = before.findLast((one) => one.place === "suction");
+    const high = before.findLast((one) => one.place === "discharge");
     if (low === undefined || high === undefined || high.value <= low.value) continue;
     const words = items.slice(
       Math.max(low.index, high.index) + 1,
       Math.max(draft.index, beside.index),
     );
     if (words.some(({ text, kind }) => anew.test(text) || kind === itemKind.subject)) continue;
+    const told = draft.hint === "temperature";
     for (const line of [draft, beside]) {
       line.named = "temperature";
       line.hint = "temperature";
+      if (told) line.settled = true;
     }
   }
+}
+
+/** "141 low, 288 high, 60 on the suction line": its gauge is told already, and the line is named right behind. */
+function settleNamed(draft: Draft, told: readonly Draft[], items: readonly Item[]): void {
+  if (draft.hint !== "temperature" || !told.some(isLowGauge)) return;
+  const [on, the, name] = items.slice(draft.index + 1, draft.index + 4);
+  if (!/^(?:on|at|off)$/.test(on?.text ?? "")) return;
+  const line = /^(?:the|my)$/.test(the?.text ?? "") ? name : the;
+  if (line?.label?.hint === "temperature") draft.settled = true;
+}
+
+/** A suction that no line is as warm as. */
+function isLowGauge(one: Draft): boolean {
+  return one.place === "suction" && one.value > suctionLineF[1];
 }
 
 /** bar that no gauge shows less than, and how much over its head no liquid stands. Common practice, no source. */

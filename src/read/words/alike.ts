@@ -205,8 +205,8 @@ washer washes wastage wasted waster wasters wasting waver wavers wedded weeded w
 weeps weighted weighting weights weighty welder welkin welled welted wended wends wetter whale whams wheal whereat
 whets whiled whiling whinging whited whiten whiter whitey whits wholesale wholesaled wholesales whoop whops whores
 whoso wielded wiggle wiggled wiggler wigglers wight wilds wiled wiles wiling wimped wincing winder windy wined
-winger winging wings winier winker winking winks winner winning winnings winos wiper wipes wiping wired wised wises
-wished wising withing witter wived wives wiving wobbled wonted woods woofs worded wording worker world wormed
-worming wouldst wowing wrapper wriggles wright writer writhe writing writs wrote wrung yarns yeahs yearn yearns
-yellowy zeroed zines zoned
+winger winging wings winier winker winking winks winner winning winnings winos wiper wipes wiping wised wises wished
+wising withing witter wived wives wiving wobbled wonted woods woofs worded wording worker world wormed worming
+wouldst wowing wrapper wriggles wright writer writhe writing writs wrote wrung yarns yeahs yearn yearns yellowy
+zeroed zines zoned
 `;

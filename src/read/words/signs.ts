@@ -153,7 +153,7 @@ export const signWords: readonly (readonly [words: string, sign: string])[] = [
   ["output|outputs|output voltage|drive output|inverter output|drive outputs", "output"],
   ["lights|light", "lights"],
   [
-    "leads off|leads lifted|leads hanging|leads dangling|leads loose|leads are off|motor disconnected|motor leads off|nothing hooked to the output|nothing hooked up|output open|no motor|comp plug off|compressor unplugged|comp unplugged|motor unhooked|unhooked the motor|compressor leads off|with the leads off|motor wires off|wires off the compressor|nothing connected|leads removed|without the motor|without motor|no load on the output|unhooked the compressor|compressor disconnected|comp disconnected|comp leads off|plug off|leads pulled|nothing on the output|compressor off the drive|with nothing hooked to it|with the compressor unplugged|with the comp plug off|with the motor off|with the motor unplugged|motor unplugged|motor is unplugged|with motor unplugged|with it unplugged from the motor|leads unplugged|motor plug off|with the plug off",
+    "leads off|leads lifted|leads hanging|leads dangling|leads loose|leads are off|motor disconnected|motor leads off|nothing hooked to the output|nothing hooked up|output open|no motor|comp plug off|compressor unplugged|comp unplugged|motor unhooked|unhooked the motor|compressor leads off|with the leads off|motor wires off|wires off the compressor|nothing connected|leads removed|without the motor|without motor|no load on the output|unhooked the compressor|compressor disconnected|comp disconnected|comp leads off|plug off|leads pulled|nothing on the output|compressor off the drive|with nothing hooked to it|with the compressor unplugged|with the comp plug off|with the motor off|with the motor unplugged|motor unplugged|motor is unplugged|with motor unplugged|with it unplugged from the motor|leads unplugged|motor plug off|with the plug off|nothing hooked on|with nothing hooked on|nothing hooked to it|with nothing on it|nothing wired to it|nothing landed on it|motor wires pulled|motor wires pulled off|comp wires pulled|motor wires unlanded",
     "no_motor",
   ],
   // what they do
@@ -491,7 +491,7 @@ export const signWords: readonly (readonly [words: string, sign: string])[] = [
     "supply_ok",
   ],
   [
-    "balanced|even|equal|equal phases|3 equal phases|three equal phases|all the same|even across",
+    "balanced|even|equal|equal phases|3 equal phases|three equal phases|all the same|even across|even phases|three even phases|3 even phases|all three even|three even outputs|even on all three",
     "balanced",
   ],
   ["unbalanced|uneven|out of balance|way off|not balanced|lopsided", "unbalanced"],
