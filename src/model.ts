@@ -585,6 +585,8 @@ export interface Routing {
   readonly candidates: readonly Job[];
   /** its author was asked before, and has not answered */
   readonly again: boolean;
+  /** the unit that the message names and nobody knows: "RTU-5" */
+  readonly unit?: string;
 }
 
 /** Earlier values of a unit that a message's are seen beside. */

@@ -25,8 +25,8 @@ const pinned = {
   "day-w": 329,
   "day-x": 290,
   "day-y": 257,
-  "day-z": 428,
-  "day-aa": 230,
+  "day-z": 432,
+  "day-aa": 233,
 } as const;
 
 for (const day of [

@@ -14,6 +14,7 @@ import { askedOfConflict } from "./conflict.ts";
 import { askedOfCylinder } from "./cylinder.ts";
 import { decisionFor } from "./decision.ts";
 import { draftFor, isWork, noteFacts, nothingRead } from "./filing.ts";
+import { goesOver } from "./goes-over.ts";
 import { hoursAmong, hoursAt, hoursOfEach } from "./hours-left.ts";
 import { lastJobOf } from "./last-job.ts";
 import { locate, locateWords } from "./locate.ts";
@@ -34,6 +35,7 @@ import { isDeskWeather, isOfficeTalk, isTalkTo, isWeather } from "./talk-to.ts";
 import { planTurning } from "./turns-to.ts";
 import { figureUndone, undoFacts, undoneAt } from "./undo.ts";
 import { undoUndone } from "./undo-undone.ts";
+import { unlessSent } from "./unless-sent.ts";
 import { worldOf } from "./world.ts";
 
 /** What a message leads to. */
@@ -92,8 +94,9 @@ export function planNote(memory: Memory, sent: Message): Plan {
         : undefined;
   const undone = undoneAt(memory, message, { understood: heard, located });
   const partner = located.kind === "none" ? besidePartner(memory, message, heard) : undefined;
-  const found =
+  const taken =
     undone ?? arrived ?? decided ?? ordered ?? left ?? asked ?? hours ?? partner ?? located;
+  const found = unlessSent(memory, message, { understood: heard, place: taken });
   const again = found === located || found.kind !== "job";
   const understood = again ? heard : readNote(memory, message, found.job);
   if (understood.statements.some(({ kind }) => kind === "open_job")) {
@@ -147,9 +150,9 @@ function isFree(memory: Memory, located: Route): boolean {
  * the way alone to the job that it leads to.
  */
 function planGoing(memory: Memory, message: Message, understood: Understood): Plan | undefined {
-  const going = understood.statements.find(
-    (said) => said.kind === "status" && said.status === "on_the_way",
-  );
+  const going =
+    understood.statements.find((said) => said.kind === "status" && said.status === "on_the_way") ??
+    goesOver(message.text, understood);
   if (going === undefined) return undefined;
   const [from, to] = reachOf(going, understood.statements, message.text);
   const rest = `${message.text.slice(0, from)} ${message.text.slice(to)}`;
@@ -162,7 +165,8 @@ function planGoing(memory: Memory, message: Message, understood: Understood): Pl
     said.kind === "status" && said.status === "on_the_way";
   const here = { ...read, statements: read.statements.filter((said) => !isGoing(said)) };
   if (isEmpty(here)) return undefined;
-  const there = { ...nothingRead, statements: read.statements.filter(isGoing) };
+  const ways = read.statements.filter(isGoing);
+  const there = { ...nothingRead, statements: ways.length > 0 ? ways : [going] };
   const drafts = [
     draftFor(message, base.job, noteFacts(memory, message, { understood: here, job: base.job })),
     draftFor(

@@ -2,10 +2,10 @@ import { z } from "zod";
 import type { Message } from "../model.ts";
 import { inHand } from "../record/hand.ts";
 import { findMessage } from "../record/inbox.ts";
-import { namesIn } from "../record/names.ts";
+import { namesIn, plainTag } from "../record/names.ts";
 import { findOut } from "../record/outbox.ts";
 import { type Asked, jobNamed, type Routable, type Route, route } from "../record/route.ts";
-import { namesAnotherUnit } from "../record/strange-unit.ts";
+import { anotherUnit } from "../record/strange-unit.ts";
 import { gripsIn, type Memory } from "./memory.ts";
 import { jobAt, threadJob } from "./rest.ts";
 import { routablesFor, worldOf } from "./world.ts";
@@ -38,14 +38,25 @@ function locateAnew(memory: Memory, message: Message): Route {
   const hand = inHand(grips, Date.parse(message.at));
   const jobs = routablesFor(memory, named);
   const place = ofKind(route(askedOf(message, { named, hand }), jobs), message.text, jobs);
-  return unlessAnother(memory, message, place);
+  return unlessAnother(memory, message, { place, jobs });
 }
 
-/** A unit that nobody knows is not the one in hand: whose it is is asked. */
-function unlessAnother(memory: Memory, { text, role }: Message, place: Route): Route {
+/** A unit that is not the one in hand: the open job of its own, by its number in words too; else whose it is is asked. */
+function unlessAnother(
+  memory: Memory,
+  { text, role, at }: Message,
+  { place, jobs }: { readonly place: Route; readonly jobs: readonly Routable[] },
+): Route {
   if (place.kind !== "job" || place.by !== "hand" || role !== "tech") return place;
   const unit = jobAt(memory, place.job)?.equipment;
-  if (unit === undefined || unit === null || !namesAnotherUnit(text, unit)) return place;
+  const other = unit === undefined || unit === null ? undefined : anotherUnit(text, unit);
+  if (other === undefined) return place;
+  const own = jobs.filter(
+    (job) =>
+      plainTag(job.equipment ?? "") === plainTag(other) && job.statusAt(Date.parse(at)) !== "done",
+  );
+  const [only, ...others] = own;
+  if (only !== undefined && others.length === 0) return { kind: "job", job: only.job, by: "name" };
   return { kind: "ask", candidates: [place.job] };
 }
 

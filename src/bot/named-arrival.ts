@@ -31,7 +31,7 @@ const backTo =
   /(?:^|[,.;]\s*)(?:(?:i['’]?m|we['’]?re|ok(?:ay)?|now|and|going|then)\s+)*back to (?:the )?([\p{L}'’ -]{3,30}?)\s*(?:now\s*)?(?:[,.;:!\n]|$)/iu;
 
 const leavingFor =
-  /\b(?:leaving|leavin|setting off|setting out|off)\b[^.;!\n\d]{0,30}?\bfor (?:the )?([\p{L}'’ -]{3,40}?)\s*(?:now\s*)?(?:[,.;:!\n]|$)/iu;
+  /\b(?:leaving|leavin|setting off|setting out|off)\b[^.;!\n\d]{0,30}?(?:\bfor|, ?(?:going|headed|heading|off|moving|on)(?: over| on| out)? to) (?:the )?([\p{L}'’ -]{3,40}?)\s*(?:now\s*)?(?:[,.;:!\n]|$)/iu;
 
 /** "Leaving the yard for harrow st": where he goes stands behind "for", and he has not been there. */
 function withLeavingFor(

@@ -21,6 +21,7 @@ import { withNamedDone } from "./named-done.ts";
 import { withNamedOrder } from "./named-order.ts";
 import { withNamedStory } from "./named-story.ts";
 import { entriesAt, jobAt } from "./rest.ts";
+import { withThere } from "./with-there.ts";
 import { withYes } from "./yes-to-deed.ts";
 
 /** No chat sends more in one message, and a pasted file is no note; our choice, no source. */
@@ -51,7 +52,8 @@ export function readNote(
   job: number | undefined,
 ): Understood {
   const { context, read } = readIn(memory, message, job);
-  const coded = withAsked(withKnownCode(read, message.text, memory.registry.codes), message);
+  const asked = withAsked(withKnownCode(read, message.text, memory.registry.codes), message);
+  const coded = withThere(asked, message);
   const understood =
     job === undefined
       ? coded

@@ -3,6 +3,7 @@ import { type Draft, jobsFiling } from "../record/entries-table.ts";
 import { findMessage, type InboxRow, messagesIn } from "../record/inbox.ts";
 import { findOut } from "../record/outbox.ts";
 import type { Store } from "../record/store.ts";
+import { namesAnotherUnit } from "../record/strange-unit.ts";
 import { draftFor, noteFacts, nothingRead } from "./filing.ts";
 import { locate, locateWords } from "./locate.ts";
 import type { Memory } from "./memory.ts";
@@ -34,8 +35,15 @@ export function releasedBy(
   const rows = waiting.filter((row) => row.message.edits === undefined || editedBy(store, row));
   if (rows.length === 0) return undefined;
   const job = jobSaid(memory, message);
-  return job === undefined ? offeredTo(store, message, rows) : { job, rows };
+  if (job === undefined) return offeredTo(store, message, rows);
+  const unit = jobAt(memory, job)?.equipment ?? "";
+  const own = rows.filter((row) => isAnswer(message) || !namesAnotherUnit(row.message.text, unit));
+  return own.length === 0 ? undefined : { job, rows: own };
 }
+
+/** "1", "job 1": an answer to the question, and no report that names its own unit. */
+const isAnswer = ({ text }: Message): boolean =>
+  /^\s*(?:job|no\.?|number|#)?\s*\d{1,6}\s*[.!]?\s*$/i.test(text);
 
 /**
  * "Just pulled up at quill", where two jobs of his wait, then "rack A suct 9 disch 188 …": a report that names
@@ -63,10 +71,32 @@ export function comingsOf(
   filed: number | undefined,
 ): Release | undefined {
   if (filed === undefined || message.edits !== undefined) return undefined;
+  const there = isThere(memory, message, filed);
   const rows = waitingOf(store, message).filter(
-    (row) => row.message.edits === undefined && isArrival(memory, row, filed),
+    (row) =>
+      row.message.edits === undefined &&
+      (isArrival(memory, row, filed) ||
+        (there &&
+          isRecent(
+            row,
+            message,
+            jobOffered(store, row) === filed && locate(memory, row.message).kind === "none",
+          ))),
   );
   return rows.length === 0 ? undefined : { job: filed, rows };
+}
+
+/** Figures that came before somebody said where he is wait so long for it; our choice, no source. */
+const beforeComingMs = 60 * 60_000;
+
+/** "suction 58", "for job 2?", and then "on site dental": the one job that he was asked about is where he is. */
+const isRecent = ({ message: { at } }: InboxRow, message: Message, offered: boolean): boolean =>
+  offered && Date.parse(message.at) - Date.parse(at) <= beforeComingMs;
+
+function isThere(memory: Memory, message: Message, job: number): boolean {
+  return readNote(memory, message, job).statements.some(
+    (one) => one.kind === "status" && /^(?:on_site|done|left_site)$/.test(one.status),
+  );
 }
 
 /** He came or was coming, and could have come to this job; nothing else is told. */

@@ -12,6 +12,7 @@ import { caseOf, earlierJobs, equipmentOf, siteOf } from "../record/case.ts";
 import { isDirect } from "../record/direct.ts";
 import { isCurrent } from "../record/readings.ts";
 import { openRuleOuts } from "../record/rule-outs.ts";
+import { anotherUnit } from "../record/strange-unit.ts";
 import type { QuestionName } from "../vocabulary.ts";
 import { boardKnown } from "./board.ts";
 import { fillOf } from "./cylinder-fill.ts";
@@ -119,6 +120,7 @@ export function replyInput(memory: Memory, worked: Worked): ReplyInput {
           routing: {
             candidates: candidatesOf(memory, message, plan.problem),
             again: waitsBefore(memory, message),
+            ...strangeTo(message.text, candidatesOf(memory, message, plan.problem)),
           },
         }),
     cautioned: worked.cautioned,
@@ -164,6 +166,14 @@ function candidatesOf(
 ): readonly Job[] {
   if (problem.kind === "none") return openHere(memory, message);
   return problem.candidates.flatMap((job) => jobAt(memory, job) ?? []);
+}
+
+/** A unit that the message names and that is not the one job's that it could be for. */
+function strangeTo(text: string, jobs: readonly Job[]): { readonly unit?: string } {
+  const [only, ...others] = jobs;
+  if (others.length > 0 || only?.equipment === null || only === undefined) return {};
+  const unit = anotherUnit(text, only.equipment);
+  return unit === undefined ? {} : { unit };
 }
 
 /** A question of a site with several jobs is about one of those. */

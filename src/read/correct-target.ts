@@ -79,7 +79,7 @@ function distance(draft: Draft, old: Reading, units: Context["units"]): number {
 export function slip(now: number, then: number): number {
   const [a, b] = [String(now), String(then)];
   if (a === b || Number.isNaN(now) || Number.isNaN(then)) return 0;
-  const plain = (text: string): string => text.replace(/[.-]|0+$/g, "");
+  const plain = (text: string): string => text.replace(/[.-]|0+$/g, "").replace(/^0+(?=\d)/, "");
   if (a.length === b.length) {
     const off = [...a].map((digit, at) => (digit === b[at] ? -1 : at)).filter((at) => at >= 0);
     const sorted = (text: string): string => [...text].sort().join("");
@@ -98,6 +98,8 @@ export function slip(now: number, then: number): number {
 const DOUBT = Math.log(30);
 /** As near as a value misread or mistyped mostly is. */
 const NEAR = Math.log(1.5);
+/** The one thing that was told just now may be that far off, where what came before is no clearer. */
+const TWICE = Math.log(2);
 /** Nearer than most slips. */
 const CLOSE = Math.log(1.2);
 /** Beyond it nobody corrects the one to the other, but by a slip. */
@@ -143,8 +145,11 @@ function bareTarget(draft: Draft, fitting: readonly Reading[], context: Context)
     fitting.filter((old) => !latest.includes(old)),
     units,
   );
-  if (before !== undefined) return before;
   const [only] = recent;
+  // "box 9", "no that's 6" behind a row of amps near it: of those before nobody could tell which
+  const close = only !== undefined && recent.length === 1 && distance(draft, only, units) < TWICE;
+  if (before === "several" && close) return only;
+  if (before !== undefined) return before;
   if (only === undefined || recent.length > 1) return recent.length > 1 ? "several" : undefined;
   const two = Number.isNaN(Number(only.figure.number));
   return two || draft.unit !== undefined || distance(draft, only, units) < FAR ? only : undefined;

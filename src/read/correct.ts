@@ -5,7 +5,7 @@ import { type Item, itemKind } from "./item.ts";
 import { quantityOf, unitCalled } from "./kinds.ts";
 import { canonical } from "./make.ts";
 import type { Note } from "./note.ts";
-import { placeInRow, rowTold } from "./nth-told.ts";
+import { namesThing, placeInRow, rowTold } from "./nth-told.ts";
 import { ofOneFigure } from "./one-figure.ts";
 import { toldWas } from "./told-was.ts";
 import { role } from "./word.ts";
@@ -255,6 +255,7 @@ export function correct(note: Note, drafts: readonly Draft[]): void {
   if (!mends && !actually && !announces(note, list)) return;
   if (mendsAsked(note, list)) return;
   for (const draft of list) {
+    if (namesThing(note, draft.index)) draft.question = "quantity";
     if (draft.question !== undefined) continue;
     const old = target(draft, note.context);
     // "no, amps are fine at 13.9 14.1": a quantity of its own, and what follows goes on with it

@@ -4,7 +4,7 @@ import { type Item, itemKind } from "./item.ts";
 import { within } from "./line-range.ts";
 
 /** F of a line that is taken for one by the other side's alone: narrower than a line may be. Common practice, no source. */
-const suctionLineF = [20, 95] as const;
+const suctionLineF = [-40, 95] as const;
 const liquidLineF = [60, 150] as const;
 
 /** Words by which a second pressure is one of another moment or of another machine. */

@@ -70,3 +70,8 @@ export function placeInRow(
   const said = nthSaid(note, from, to);
   return said === undefined ? undefined : nthOf(said, row.length);
 }
+
+/** "sorry 15 is open too": which one it is, no figure. */
+export function namesThing({ items, plain }: Note, index: number): boolean {
+  return /^ is (?:open|dead|shorted|out|bad|cold|warm|fine)\b/.test(plain.slice(items[index]?.to));
+}

@@ -56,7 +56,7 @@ export function foldParts(statements: readonly JobStatement[]): readonly JobPart
 
 /** "Core swapped" beside "valve core" in the same message: one thing, under its fuller name. */
 function isNamedFuller(said: Said, statements: readonly JobStatement[], message: string): boolean {
-  const own = ` ${singular(said.part)}`;
+  const own = ` ${singular(withoutNumber(said.part))}`;
   return statements.some(
     (one) =>
       one.message === message &&
@@ -69,8 +69,7 @@ function isNamedFuller(said: Said, statements: readonly JobStatement[], message:
 /** "New motor in" where a condenser fan motor was asked for: the one part that waits under a fuller name. */
 function waitingAs(rows: readonly JobPart[], said: Said): JobPart | undefined {
   if (said.part === "") return undefined;
-  // "heater 2 replaced": which of them was changed, where a heater was asked for
-  const own = ` ${singular(said.part.replace(/^((?!compressor|circuit)\D{3,}) \d{1,2}$/, "$1"))}`;
+  const own = ` ${singular(withoutNumber(said.part))}`;
   const asked = rows.filter(
     (row, index) =>
       row.state !== "fitted" &&
@@ -85,6 +84,10 @@ function waitingAs(rows: readonly JobPart[], said: Said): JobPart | undefined {
   });
   return others.length === 0 ? only : undefined;
 }
+
+/** "heater 2 replaced": which of them was changed, where a heater was asked for. */
+const withoutNumber = (part: string): string =>
+  part.replace(/^((?!compressor|circuit)[^\d]{3,}) \d{1,2}$/, "$1");
 
 const againMs = 60 * 60_000;
 

@@ -32,7 +32,9 @@ function offer({ routing, understood }: ReplyInput): string {
   if (routing?.again === true) return keptToo(names);
   const kept = "Kept, not filed yet.";
   if (names.length === 0) return `which unit or job is this for? ${kept}`;
-  if (names.length === 1) return `for job ${names[0]}? ${kept}`;
+  // "for job 1 RTU-3?" alone leaves no way for the unit that was named
+  const own = routing?.unit === undefined ? "" : ` Yes, or open it: new job ${routing.unit}.`;
+  if (names.length === 1) return `for job ${names[0]}?${own} ${kept}`;
   return `which job, ${names.join(" or ")}? ${kept}`;
 }
 

@@ -34,6 +34,11 @@ const sayings: readonly (readonly [form: RegExp, say: (name: string) => Say])[] 
     /\b(?:mine|my own)(?: is|'s| went| goes)? (?:now )?(?:on|hung)\b/,
     () => ({ kind: "action", action: "locked", lock: "on" }),
   ],
+  // "take it off kas, I ok it": of the lock that was asked about
+  [
+    /^(?:@?(?!i\b|we\b)[\p{L}-]{2,},? )?(?:go ahead and |just |yes,? |yeah,? |ok,? )?(?:take|pull|cut) it off\b[^.;!?]*?\b(?:i(?:'m)? (?:ok|okay|good with|fine with)|(?:ok|okay|fine|good) (?:by|with) me|you(?:'ve| have) my (?:ok|okay|word))\b/u,
+    () => ({ kind: "action", action: "unlocked", what: mayComeOff }),
+  ],
   [/\block (?:no\.? ?|number )?\d{1,4}(?: is mine)?\b/, () => ({ kind: "note", about: "lock" })],
 ];
 
@@ -46,10 +51,15 @@ const longest = 400;
 /** "Vada's lock is off", "my lock is yours to pull", "lock 7 is mine": whose lock, and by whose word. */
 export const lockOf: Rule = {
   name: LOCK_OF,
-  heads: "lock|tag|mine",
+  heads: "lock|tag|mine|off",
   apply: (note: Note) => {
     if (note.holds.mark || note.plain.length > longest) return;
-    if (!/\b(?:lock|tag)\b|\b(?:hers|his|theirs) (?:is )?off\b/.test(note.plain)) return;
+    if (
+      !/\b(?:lock|tag)\b|\b(?:take|pull|cut) it off\b|\b(?:hers|his|theirs) (?:is )?off\b/.test(
+        note.plain,
+      )
+    )
+      return;
     for (const [form, say] of sayings) {
       const match = form.exec(note.plain);
       if (

@@ -1,4 +1,5 @@
 import { IN_HAND } from "../../vocabulary.ts";
+import { isStrongBreak } from "../breaks.ts";
 import { AT_POINT } from "../context.ts";
 import { type Item, itemKind } from "../item.ts";
 import { type Note, type Rule, state } from "../note.ts";
@@ -52,12 +53,16 @@ export const machineInHand: Rule = {
   name: "<turns to> <machine>",
   apply: (note) => {
     const { items } = note;
-    if (note.readings.length > 0 || note.ask.length > 0 || items.length > WORDS) return;
+    if (note.readings.length > 0 || note.ask.length > 0) return;
+    const test = announces(note);
+    // "CH-5 locked off and proved dead. megging comp 2 at 500": what is tested stands in its own sentence
+    const begins = test ? items.findLastIndex((item) => isStrongBreak(item)) + 1 : 0;
+    const from = begins < items.length ? begins : 0;
+    if (items.length - from > WORDS) return;
     const second = turnedTo(items);
     const over = items.some(({ text }) => /^(?:done|finished|through|leaving|left)$/.test(text));
     if (over && second < 0) return;
     if (note.holds.mark || note.holds.undo) return;
-    const test = announces(note);
     const figures = items.some(
       ({ kind, owner }) => kind === itemKind.number && owner === undefined,
     );
@@ -71,7 +76,10 @@ export const machineInHand: Rule = {
       return;
     }
     const named = items.flatMap((item, i) =>
-      item.kind === itemKind.subject && (item.roles & role.clock) === 0 && item.subject !== ""
+      i >= from &&
+      item.kind === itemKind.subject &&
+      (item.roles & role.clock) === 0 &&
+      item.subject !== ""
         ? [i]
         : [],
     );

@@ -89,6 +89,7 @@ export function verbOf(items: readonly Item[], from: number, to: number): Verb |
     if (item.text === "in" && inAlone(items, from, i, to)) return { state: "fitted", at: i };
     if (item.text === "new" && i === from && offVan(items, i, to))
       return { state: "fitted", at: i };
+    if (item.text === "new" && i === from && newReads(items, i)) return { state: "fitted", at: i };
     if (item.text === "new" && newToo(items, i, to)) return { state: "fitted", at: i };
     if (item.text === "put" && item.signs !== undefined && item.to - item.from > 4)
       return { state: "fitted", at: i };
@@ -106,6 +107,15 @@ export function verbOf(items: readonly Item[], from: number, to: number): Verb |
       return { state: "fitted", at: i };
   }
   return undefined;
+}
+
+/** "new cap 5.1, fan spins right up": what it reads, to the tenth, no size that is bought. */
+function newReads(items: readonly Item[], i: number): boolean {
+  const value = items[i + 2];
+  const cap = /^(?:cap|capacitor)$/.test(items[i + 1]?.text ?? "");
+  return (
+    cap && value?.kind === itemKind.number && !Number.isInteger(value.value) && !value.fraction
+  );
 }
 
 /** "put the fan motor on": not "put the gauges on", "put the disconnect in". */

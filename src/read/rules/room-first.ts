@@ -26,9 +26,23 @@ function isRoom(note: Note, item: Item | undefined): boolean {
     freeNumber(item) &&
     item.unit === undefined &&
     Number.isNaN(item.high) &&
-    item.value >= SHORTEST &&
+    (item.value >= SHORTEST || opensClause(note, item)) &&
     (note.context.rooms?.has(String(item.value)) === true || namedBeside(note, item))
   );
+}
+
+const tellsOf =
+  /^ (?:is|blowing|blows|reads|reading|shows) (?:still |now |at )?(?:\d|open\b|ol\b|dead\b|shorted\b|cold\b|warm\b|hot\b)/;
+
+/** "14 is 101 now", "sorry 15 is open too": a room of two digits that the office lists, first in its clause. */
+function opensClause({ items, plain }: Note, item: Item): boolean {
+  const before = items[items.indexOf(item) - 1];
+  const first =
+    before === undefined ||
+    isStrongBreak(before) ||
+    isWeakBreak(before) ||
+    /^(?:,|sorry|and|no|now|oops|wait|actually)$/.test(before.text);
+  return first && tellsOf.test(plain.slice(item.to, item.to + 40));
 }
 
 /** Does what stands behind it speak of a room: a verb, an air's place, a figure unlike it? */
