@@ -3,7 +3,7 @@ import { isStrongBreak } from "./breaks.ts";
 import type { Context } from "./context.ts";
 import type { Draft } from "./draft.ts";
 import { habitUnit } from "./habit.ts";
-import type { Item } from "./item.ts";
+import { type Item, itemKind } from "./item.ts";
 import { fits, quantityOf } from "./kinds.ts";
 import { canonical } from "./make.ts";
 import type { Note } from "./note.ts";
@@ -49,12 +49,15 @@ function isUnitSaid({ index, unit, ownUnit }: Draft, items: readonly Item[]): bo
   return false;
 }
 
-/** "suct line 58", "SC: 9": the word right before it says what it is. */
+/** "suct line 58", "SC: 9", "hertz 88": the word right before it says what it is. */
 function isNamedBefore({ index, quantity }: Draft, items: readonly Item[]): boolean {
   let at = index - 1;
   while (/^(?:[:=@]|is|was|are|at|of|now|'s)$/.test(items[at]?.text ?? "")) at--;
-  const label = items[at]?.label;
-  return quantity !== undefined && (label?.quantity ?? label?.hint) === quantity;
+  const { label, unit, kind } = items[at] ?? {};
+  if (quantity === undefined) return false;
+  // "hertz 88 suction 118"
+  if (kind === itemKind.unit && unit !== undefined && fits(quantity, unit.dimension)) return true;
+  return (label?.quantity ?? label?.hint) === quantity;
 }
 
 function isContradicted(odds: Odds, quantity: Named): boolean {

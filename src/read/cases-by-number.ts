@@ -1,7 +1,8 @@
 import { lookUp } from "./dictionary.ts";
-import { digitOf } from "./digit-pairs.ts";
 import { fresh, isGoods } from "./goods.ts";
 import { named } from "./legs-by-number.ts";
+import { group } from "./number-parts.ts";
+import { numberAt } from "./numbers.ts";
 import { isNumber, type Token, tokenKind } from "./token.ts";
 import { wordAt } from "./unsaid-token.ts";
 
@@ -12,7 +13,16 @@ const joint = /^(?:,|;|and|&|\.)$/;
 
 function numberOf(token: Token | undefined): number {
   if (token?.kind === tokenKind.number && /^\d{1,2}$/.test(token.text)) return token.value;
-  return digitOf(token);
+  const said = token?.word?.number;
+  return said?.kind === "ones" ? said.value : 0;
+}
+
+/** Where a figure ends: of "forty | six thirty seven" the six is the next case. */
+function figureEnd(tokens: readonly Token[], from: number, next: number): number {
+  const said = group(tokens, from);
+  if (said?.kind !== "both") return said?.end ?? from + 1;
+  const goesOn = said.value % 10 === next && isNumber(tokens[said.end]);
+  return goesOn ? said.end - 1 : said.end;
 }
 
 /** Where the numbers of the cases stand: each with a value behind it, the next one higher. */
@@ -28,7 +38,7 @@ function numbersFrom(tokens: readonly Token[], from: number): readonly number[] 
     const below = tokens[is]?.text === "-" ? is + 1 : is;
     if (!isNumber(tokens[below])) break;
     found.push(at);
-    at = below + 1;
+    at = figureEnd(tokens, below, number + 1);
     if (tokens[at]?.word?.unit?.dimension === "temperature") at++;
     while (joint.test(tokens[at]?.text ?? "") || tokens[at]?.kind === tokenKind.line) at++;
   }
@@ -61,10 +71,11 @@ function boxesByNumber(tokens: readonly Token[]): readonly Token[] {
     const number = tokens[at];
     const from = /^(?:at|@)$/.test(tokens[at + 1]?.text ?? "") ? at + 2 : at + 1;
     const below = /^(?:-|minus)$/.test(tokens[from]?.text ?? "");
-    const value = tokens[below ? from + 1 : from];
-    if (number === undefined || value?.kind !== tokenKind.number) return [];
-    const fine = value.text.includes(".") || value.value >= boxes.least;
-    const warm = !below && fine && value.glued !== true;
+    const first = below ? from + 1 : from;
+    const value = isNumber(tokens[first]) ? numberAt(tokens, first)?.value : undefined;
+    if (number === undefined || value === undefined) return [];
+    const fine = !Number.isInteger(value) || value >= boxes.least;
+    const warm = !below && fine && tokens[first]?.glued !== true;
     return warm || several ? [{ at: from, number }] : [];
   });
   if (found.length === 0) return tokens;
@@ -116,7 +127,8 @@ function waresByNumber(tokens: readonly Token[], units: "us" | "si"): readonly T
     // "dairy 1 41 meat 1 34": of cases of several kinds each has its figure right behind its number
     const last = tokens[i - 1];
     const own = last !== undefined && holdsWares(last) && kinds.size > 1 && isNumber(tokens[i + 1]);
-    return own && isNumber(token) ? [token, wordAt(token.to, "is")] : [token];
+    const isName = own && numberOf(token) >= 1 && numberOf(token) <= mostOfKind;
+    return isName ? [token, wordAt(token.to, "is")] : [token];
   });
 }
 

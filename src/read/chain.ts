@@ -37,7 +37,10 @@ function isRange(
   if (!Number.isNaN(left.high)) return false;
   // ">550 >550": each a bound of its own
   if ((gap.roles & (role.greater | role.less)) !== 0 && left.value === right.value) return false;
-  if (gap.dash) return left.value < right.value && !left.ownUnit && !tableRow(items, left);
+  // "suction 118 - 340 head"
+  const sides = (left.place ?? right.place) !== (right.place ?? left.place);
+  if (gap.dash)
+    return left.value < right.value && !left.ownUnit && !sides && !tableRow(items, left);
   if ((before & role.between) !== 0 && (gap.roles & role.conjunction) !== 0 && gap.bare)
     return true;
   return (gap.roles & role.to) !== 0 && gap.bare && right.index === left.index + 2;

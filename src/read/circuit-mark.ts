@@ -1,10 +1,11 @@
 import { highSide, leastRatio, lowSide } from "./gauge-pair.ts";
 import type { Building } from "./items.ts";
+import { numberAt } from "./numbers.ts";
 import type { SubjectSaid } from "./subject-name.ts";
-import { tokenKind } from "./token.ts";
+import { isNumber, tokenKind } from "./token.ts";
 
 const gauges =
-  /^(?:suct|suction|suc|head|disch|discharge|dis|liq|liquid|sst|sct|sh|sc|superheat|subcool|subcooling|sub|super|slt|llt|lp|hp|lo|low|hi|high)$/;
+  /^(?:suct|suction|suc|head|disch|discharge|dis|liq|liquid|sst|sct|sh|sc|superheat|subcool|subcooling|sub|super|slt|llt|lp|hp|lo|low|hi|high|static|standing)$/;
 
 const drawn =
   /^(?:amps|amp|amperage|draws|pulls|pulling|drawing|meg|megs|windings|winding|rla|lra|locked|wont|won't|hums|trips|ol)$/;
@@ -19,9 +20,14 @@ function ofMotor(build: Building, at: number): boolean {
 /** "c1 22a c2 0a", "c1 12 c2 13 amps": marks and figures alone, and amps in their row. */
 function rowOfAmps(build: Building, from: number): boolean {
   for (let at = from; at < build.tokens.length && at < from + 24; at++) {
-    const { kind, text } = build.tokens[at] ?? { kind: tokenKind.line, text: "" };
+    const { kind, text, word } = build.tokens[at] ?? {
+      kind: tokenKind.line,
+      text: "",
+      word: undefined,
+    };
     if (/^(?:a|amp|amps)$/.test(text)) return at > from;
-    const goes = kind === tokenKind.number || eitherMark.test(text) || /^[,:=]$/.test(text);
+    const number = kind === tokenKind.number || word?.number !== undefined;
+    const goes = number || eitherMark.test(text) || /^[,:=]$/.test(text);
     if (!goes) return false;
   }
   return false;
@@ -30,10 +36,11 @@ function rowOfAmps(build: Building, from: number): boolean {
 /** The figures right behind a mark, with strokes or commas between them, four at most. */
 function figuresAt({ tokens }: Building, from: number): readonly number[] {
   const out: number[] = [];
-  for (let at = from; out.length < 4; at++) {
-    const token = tokens[at];
-    if (token?.kind === tokenKind.number) out.push(token.value);
-    else if (out.length === 0 || !/^[/,]$/.test(token?.text ?? "")) break;
+  for (let at = from; out.length < 4; ) {
+    const said = isNumber(tokens[at]) ? numberAt(tokens, at) : undefined;
+    if (said !== undefined) out.push(said.value);
+    else if (out.length === 0 || !/^[/,]$/.test(tokens[at]?.text ?? "")) break;
+    at = said?.end ?? at + 1;
   }
   return out;
 }

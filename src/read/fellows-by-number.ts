@@ -48,6 +48,22 @@ function fellowsInRow(items: readonly Item[]): void {
   });
 }
 
+const turnsTo = /^(?:now|next|then|and|on)$/;
+
+/** "now 3 14.9 14.8 15.2" behind compressor 2 at 15.1: the next one, and then a row of its figures. */
+function fellowThenRow(items: readonly Item[], next: number, told: number): Item | undefined {
+  const [turn, name, ...rest] = items;
+  if (!turnsTo.test(turn?.text ?? "") || name === undefined || !isFigure(name)) return undefined;
+  if (name.value !== next) return undefined;
+  const figures = rest.filter(({ kind }) => kind === itemKind.number);
+  const fine = figures.length > 2 && figures.every(({ value }) => !Number.isInteger(value));
+  if (isLike(next, told) && !fine) return undefined;
+  const row =
+    figures.length > 1 && figures.every((one) => isFigure(one) && isLike(one.value, told));
+  const bare = rest.every(({ kind, text }) => kind === itemKind.number || /^[,/]$/.test(text));
+  return row && bare ? name : undefined;
+}
+
 /** "3 3.0 4 3.1 5 0" behind fans 1 and 2: the message goes on with their fellows, each by its number. */
 export function fellowsByNumber(items: readonly Item[], { readings }: Context): void {
   fellowsInRow(items);
@@ -55,6 +71,11 @@ export function fellowsByNumber(items: readonly Item[], { readings }: Context): 
   const [, family, number] = /^(\D+ )(\d{1,2})$/.exec(last?.subject ?? "") ?? [];
   const told = Number(last?.figure.number);
   if (family === undefined || number === undefined || !(told > 0)) return;
+  const fellow = fellowThenRow(items, Number(number) + 1, told);
+  if (fellow !== undefined) {
+    rename([fellow], family);
+    return;
+  }
   const names = namesOf(items, Number(number) + 1);
   const like = (name: Item): boolean =>
     isLike(items[items.indexOf(name) + 1]?.value ?? Number.NaN, told);

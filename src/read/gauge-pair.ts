@@ -231,16 +231,17 @@ function isRowBehind(items: readonly Item[], left: Draft): boolean {
   );
 }
 
-/** "116/409, suct line 55, liquid 97": lines with their figures. */
+/** "116/409, suct line 55, liquid 97", "118/365 suct is at 52": lines with their figures. */
 function lineBehind(items: readonly Item[], left: Draft): boolean {
-  return items.some(
-    ({ label }, at) =>
-      at > left.index &&
-      /^(?:suction|liquid|discharge)$/.test(label?.place ?? "") &&
-      [at - 1, at + 1].some(
-        (next) => next > left.index + 2 && items[next]?.kind === itemKind.number,
-      ),
-  );
+  return items.some(({ label }, at) => {
+    if (at <= left.index || !/^(?:suction|liquid|discharge)$/.test(label?.place ?? ""))
+      return false;
+    let value = at + 1;
+    while (/^(?:is|was|at|now)$/.test(items[value]?.text ?? "")) value++;
+    return [at - 1, value].some(
+      (next) => next > left.index + 2 && items[next]?.kind === itemKind.number,
+    );
+  });
 }
 
 const even = /^(?:flat|equalized|equalised|equalizing|equal|even|standing)$/;

@@ -1,6 +1,7 @@
 import type { Draft } from "./draft.ts";
 import { type Item, itemKind } from "./item.ts";
 import { unitCalled } from "./kinds.ts";
+import { role } from "./word.ts";
 
 const tools = /^(?:clips?|leads?|probes?|bridge|meter|ohmmeter|tweezers)$/;
 
@@ -19,6 +20,12 @@ const mostApart = 60;
 
 /** "SC should be 5, measured 1.5 K": where nothing but a difference is told K is no kilohm. */
 export function kelvinsApart(items: readonly Item[], typed: string): void {
+  items.forEach((item, i) => {
+    if (item.unit?.figure !== "kilohm" || !(item.value <= mostApart)) return;
+    // "discharge superheat 22 k, crankcase heater …"
+    const before = (items[i - 1]?.roles ?? 0) & role.is ? items[i - 2] : items[i - 1];
+    if (differences.test(before?.label?.quantity ?? "")) item.unit = unitCalled("K");
+  });
   const kelvins = items.filter(
     ({ unit, value, unitFrom }) =>
       unit?.figure === "kilohm" && value <= mostApart && typed.charAt(unitFrom) === "K",

@@ -1,7 +1,7 @@
 import { isNumber, type Token } from "./token.ts";
 import { commaAt } from "./unsaid-token.ts";
 
-const verb = /^(?:is|was|reads)$/;
+const verb = /^(?:is|was|reads|at)$/;
 
 function figureBehind(tokens: readonly Token[], at: number): boolean {
   return isNumber(tokens[at + 1]) || (tokens[at + 1]?.text === "at" && isNumber(tokens[at + 2]));
@@ -12,6 +12,9 @@ function nameAt(tokens: readonly Token[], i: number): number {
   const said = tokens[i]?.word?.number;
   if (said?.kind !== "ones" || tokens[i]?.apostrophe === true) return 0;
   if (!verb.test(tokens[i + 1]?.text ?? "") || !figureBehind(tokens, i + 1)) return 0;
+  // "two at 7.7 three at 7.6" counts from its first word on; "fourteen two at noon" tells when
+  const counts = tokens[0]?.word?.number?.kind === "ones" && tokens[1]?.text === "at";
+  if (tokens[i + 1]?.text === "at" && !counts) return 0;
   return said.value;
 }
 

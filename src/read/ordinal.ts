@@ -176,8 +176,14 @@ function spokenOrdinal(build: Building, i: number, noun: Noun): Ordinal | undefi
   // "leaving the condenser three fifteen psi": where it was measured has no number
   const pairs = scale === "tens" || scale === "teen" || scale === "oh";
   if (pairs && noun.kind === "subject" && behindArticle(build, i)) return undefined;
+  // "fan eight forty rpm": so slow turns no fan
+  const whole = pairs ? numberAt(build.tokens, i) : undefined;
+  if (whole !== undefined && build.tokens[whole.end]?.text === "rpm") return undefined;
   const owned = noun.kind === "point" || token?.apostrophe === true;
-  if (!owned && scale === "point" && !rowOfPoints(build.tokens, i + 1)) return undefined;
+  // "heaters four point one four point two": a plural has no number
+  const plural = noun.kind === "subject" && /s$/.test(build.tokens[i - 1]?.text ?? "");
+  const named = rowOfPoints(build.tokens, i + 1) && !plural;
+  if (!owned && scale === "point" && !named) return undefined;
   const part = build.tokens[i + 3]?.word?.number?.kind;
   if (!owned && next?.text === "and" && build.tokens[i + 2]?.text === "a" && part !== undefined)
     return undefined;

@@ -10,7 +10,9 @@ function isBare(item: Item | undefined): boolean {
 /** Is the name of a side with a figure of its own here? */
 function ownFigure(items: readonly Item[], at: number): boolean {
   const place = items[at]?.label?.place;
-  return place !== undefined && sides.test(place) && isBare(items[at + 1]);
+  let value = at + 1;
+  while (/^(?:is|at)$/.test(items[value]?.text ?? "")) value++;
+  return place !== undefined && sides.test(place) && isBare(items[value]);
 }
 
 const hot = /^(?:discharge|disch|disc|dis|dischg|dlt|hot gas)$/;
@@ -64,7 +66,9 @@ export function pairThenLines(items: Item[]): void {
   for (let at = 0; at + 4 < items.length; at++) {
     const [left, stroke, right] = items.slice(at, at + 3);
     if (!isBare(left) || !/^(?:\/|over)$/.test(stroke?.text ?? "") || !isBare(right)) continue;
-    const apart = hotLine(items, at + 3) || bothLines(items, at + 3) || oneLine(items, at + 3);
+    const leads = /^(?:is|at)$/.test(items[at + 4]?.text ?? "") && ownFigure(items, at + 3);
+    const apart =
+      leads || hotLine(items, at + 3) || bothLines(items, at + 3) || oneLine(items, at + 3);
     if (right === undefined || !apart) continue;
     items.splice(at + 3, 0, newItem(itemKind.sign, right.to, right.to, ","));
   }

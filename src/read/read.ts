@@ -5,10 +5,8 @@ import { alarmLimit } from "./alarm-limit.ts";
 import { alsoSo } from "./also-so.ts";
 import { branchBoxes } from "./branch-boxes.ts";
 import { isStrongBreak } from "./breaks.ts";
-import { casesByNumber } from "./cases-by-number.ts";
 import { coilOfCase } from "./coil-of-case.ts";
 import type { Context } from "./context.ts";
-import { countedAgain } from "./counted-again.ts";
 import { leftOver } from "./cover.ts";
 import { defrostEnd } from "./defrost-end.ts";
 import { deniedNames } from "./denied-names.ts";
@@ -18,12 +16,10 @@ import { headsOf } from "./heads.ts";
 import { headsByNumber } from "./heads-by-number.ts";
 import { holdsOf } from "./holds.ts";
 import { everythingAt, hotOut } from "./hot-out.ts";
-import { groundsApart, legsApart, withInitials } from "./initials.ts";
 import { isolated } from "./isolated.ts";
 import type { Item } from "./item.ts";
 import { itemsOf } from "./items.ts";
 import { kelvinClips, kelvinsApart } from "./kelvin-clips.ts";
-import { legsByNumber } from "./legs-by-number.ts";
 import { lineupNumber } from "./lineup-number.ts";
 import { loopWarmth } from "./loop-warmth.ts";
 import { loose, spansOf } from "./loose.ts";
@@ -32,15 +28,12 @@ import { measure } from "./measure.ts";
 import { meggedByNumber } from "./megged-by-number.ts";
 import { hoursMinutes, minutesSeconds } from "./minutes-seconds.ts";
 import { muted } from "./muted.ts";
-import { namesWithVerb } from "./names-with-verb.ts";
 import { nitrogenFirst } from "./nitrogen-first.ts";
 import type { Note } from "./note.ts";
 import { oilByNumber } from "./oil-by-number.ts";
 import { bySentence, type Sentence, sentencesOf } from "./own-sentence.ts";
 import { pairBehindValue } from "./pair-behind-value.ts";
 import { pairBehindSaturation, pairThenLines } from "./pair-then-lines.ts";
-import { withoutPauses } from "./pauses.ts";
-import { phaseLetters } from "./phase-letters.ts";
 import { plain } from "./plain.ts";
 import { whileLive } from "./power-on.ts";
 import { pumpShut } from "./pump-shut.ts";
@@ -48,29 +41,25 @@ import { putInPlace } from "./put-in-place.ts";
 import { reasonBetween } from "./reason-between.ts";
 import { roomsAir } from "./rooms-air.ts";
 import { rowDenied } from "./row-denied.ts";
-import { rowInHand } from "./row-in-hand.ts";
 import { rowsByNumber } from "./rows-by-number.ts";
 import { applyRules, asides, remarks } from "./rules/list.ts";
 import { sameNoun } from "./same-noun.ts";
 import { sameThen } from "./same-then.ts";
-import { scan } from "./scan.ts";
 import { withoutTalk } from "./small-talk.ts";
-import { spelledStages } from "./spelled-stages.ts";
 import { spokenSeries } from "./spoken-series.ts";
 import { startPart } from "./start-part.ts";
-import { withSubscripts } from "./subscripts.ts";
 import { tankLetters } from "./tank-fill.ts";
 import { testApart } from "./test-ahead.ts";
 import { testerKilo } from "./tester-kilo.ts";
 import { thatsThe } from "./thats-the.ts";
 import type { Token } from "./token.ts";
+import { tokensOf } from "./tokens-of.ts";
 import { hourThenGauge, unitOfNext } from "./unit-of-next.ts";
 import { unsaidStops } from "./unsaid-stops.ts";
 import { waitedMinutes } from "./waited-minutes.ts";
 import { warmDay } from "./warm-day.ts";
 import { waterLoop, waterPump } from "./water-loop.ts";
 import { flowAgain, waterWays } from "./water-ways.ts";
-import { wireLetters } from "./wire-letters.ts";
 
 /** Points of the job's last readings: "one to three" means legs where legs were measured. */
 function familyOf(context: Context): string {
@@ -86,15 +75,8 @@ function familyOf(context: Context): string {
 /** A message cut into items, before any rule has looked at it. */
 export function begin(text: string, context: Context): { note: Note; tokens: readonly Token[] } {
   const even = plain(text);
+  const tokens = tokensOf(even, text, context);
   const last = context.readings[context.readings.length - 1]?.quantity;
-  const testing = last === "insulation_resistance" || context.test?.ahead === true;
-  const scanned = withInitials(
-    groundsApart(legsApart(spelledStages(withSubscripts(scan(even))))),
-    text,
-  );
-  const counted = countedAgain(withoutPauses(namesWithVerb(scanned), text), context);
-  const said = phaseLetters(wireLetters(casesByNumber(counted, context.units)));
-  const tokens = legsByNumber(said, testing, rowInHand(context));
   const { units } = context;
   const family = familyOf(context);
   const gauged = context.readings.some(

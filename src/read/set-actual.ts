@@ -49,7 +49,9 @@ export function setOfGauge(drafts: readonly Draft[]): void {
     if (set.rating !== "setpoint" || told !== undefined) return;
     // "freezer's at minus two set point's minus ten suction's eight"
     const left = drafts[order - 1];
-    if (set.value < 0 || (left?.place === "box" && left.rating === undefined)) {
+    // "setpoint 72 humidity 48": nobody sets the one and reads the other of it
+    const damp = (drafts[order + 1]?.named ?? drafts[order + 1]?.hint) === "relative_humidity";
+    if (set.value < 0 || damp || (left?.place === "box" && left.rating === undefined)) {
       set.hint = "temperature";
       return;
     }

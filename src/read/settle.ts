@@ -118,6 +118,9 @@ function temperatureLike(name: QuantityName | undefined): boolean {
   );
 }
 
+/** So many gigohms no tester of a crew shows; common practice, no source. */
+const mostGigohms = 20;
+
 function swapped(
   draft: Draft,
   unit: Unit,
@@ -149,8 +152,8 @@ function swapped(
         draft.named === undefined
       )
         return "g";
-      // "1.8 gig" is no gram, whatever was pulled
-      return draft.letter === "g" &&
+      // "1.8 gig" is no gram, whatever was pulled; "charged 650 G" are no gigohms
+      return (draft.letter === "g" || (draft.letter === "G" && draft.value >= mostGigohms)) &&
         (draft.action !== undefined || draft.rating === "nameplate_charge" || named === "mass")
         ? "g"
         : undefined;

@@ -101,19 +101,25 @@ function freshCase(build: Building, i: number): SubjectSaid | undefined {
   if (units !== "us" || !fresh.test(goods?.text ?? "") || number === undefined) return undefined;
   if (!/^(?:case|cases|cooler)$/.test(box?.text ?? "") || box?.apostrophe === true)
     return undefined;
-  const isName = (at: number): boolean =>
-    /^\d{1,2}$/.test(tokens[at]?.text ?? "") && (tokens[at]?.value ?? coldestFresh) < coldestFresh;
+  const isName = (at: number): boolean => {
+    const token = tokens[at];
+    const said = token?.word?.number?.kind;
+    if (said === "ones" || said === "teen") return token?.apostrophe === false;
+    return /^\d{1,2}$/.test(token?.text ?? "") && (token?.value ?? coldestFresh) < coldestFresh;
+  };
   let at = i + 3;
   while (/^(?:and|n|&|,)$/.test(tokens[at]?.text ?? "") && isName(at + 1)) at += 2;
   const next = tokens[at];
-  const own = next?.kind === tokenKind.number && next.value >= coldestFresh && !next.glued;
+  const figure = next?.kind === tokenKind.number && next.value >= coldestFresh && !next.glued;
+  const own = figure || next?.word?.number?.kind === "tens";
   // "dairy case 11 C"
   const warm = plainUnitAt(build, at) !== undefined;
-  const told = next?.kind === tokenKind.word && !warm && !ofDegrees.test(next.text);
+  const isWord = next?.kind === tokenKind.word && next.word?.number === undefined;
+  const told = isWord && !warm && !ofDegrees.test(next.text);
   if (!isName(i + 2) || !(own || told)) return undefined;
   const label = { place: "box", hint: "temperature" } as const;
   return {
-    name: `${box?.text === "cooler" ? "cooler" : "case"} ${number.text}`,
+    name: `${box?.text === "cooler" ? "cooler" : "case"} ${number.word?.number?.value ?? number.text}`,
     end: i + 3,
     label,
     aside: false,

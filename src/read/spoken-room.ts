@@ -58,11 +58,16 @@ export function isCelsius({ tokens }: Building, i: number, value: number): boole
 
 /** "room 3.07 setpoint 22": storey and door; no room is as cold, and none is read to hundredths. */
 export function dottedRoom({ tokens }: Building, i: number): Ordinal | undefined {
-  const [kind, noun, number, next] = [tokens[i - 2], tokens[i - 1], tokens[i], tokens[i + 1]];
+  const [kind, noun, number] = [tokens[i - 2], tokens[i - 1], tokens[i]];
   if (!/^(?:room|rm|suite)$/.test(noun?.text ?? "")) return undefined;
   if (/^(?:cold|cool|cooling|chill|freezer|freezing|strong)$/.test(kind?.text ?? ""))
     return undefined;
-  const named = number?.kind === tokenKind.number && /^(?:\d\.\d\d|\d\d\.0\d)$/.test(number.text);
+  // "room twelve point oh four"
+  const said = number?.word?.number === undefined ? undefined : numberAt(tokens, i);
+  const [text, end] = said === undefined ? [number?.text, i + 1] : [String(said.value), said.end];
+  const next = tokens[end];
+  const typed = said !== undefined || number?.kind === tokenKind.number;
+  const named = typed && /^(?:\d\.\d\d|\d\d\.0\d)$/.test(text ?? "");
   const degrees = next?.glued === true && next.text !== "," && next.text !== ":";
-  return named && !degrees ? { text: number.text, end: i + 1 } : undefined;
+  return named && text !== undefined && !degrees ? { text, end } : undefined;
 }

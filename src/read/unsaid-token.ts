@@ -8,7 +8,10 @@ export function wordAt(at: number, text: string): Token {
   return { ...unsaid, kind: tokenKind.word, from: at, to: at, text, word: lookUp(text) };
 }
 
-/** A comma that nobody said. */
-export function commaAt(at: number): Token {
-  return { ...unsaid, kind: tokenKind.sign, from: at, to: at, text: ",", word: undefined };
+/** A sign that nobody said. */
+export function signAt(at: number, text: string): Token {
+  return { ...unsaid, kind: tokenKind.sign, from: at, to: at, text, word: undefined };
 }
+
+/** A comma that nobody said. */
+export const commaAt = (at: number): Token => signAt(at, ",");

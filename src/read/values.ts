@@ -71,6 +71,9 @@ function openIsReading(items: readonly Item[], i: number): boolean {
   if (next?.kind === itemKind.number && /^(?:percent|steps)$/.test(next.unit?.figure ?? ""))
     return false;
   if (item.text !== "open" && item.text !== "wide") return true;
+  // "61k discharge, none open"
+  if (items.slice(Math.max(0, i - 5), i).some(({ text }) => /^(?:none|neither)$/.test(text)))
+    return false;
   // "fuses 30a, L2 open": the fuse in that leg
   if (items.slice(0, i).some((one) => /^(?:fuse|fuses)$/.test(one.text))) return false;
   // "th1 9.7k th2 10.2k th3 open"

@@ -13,7 +13,7 @@ export interface Whole {
 function below(tokens: readonly Token[], i: number, limit: number): Whole | undefined {
   let at = i;
   if (isSign(tokens[at], ",") && limit > 100) at++;
-  if (tokens[at]?.text === "and") at++;
+  if (/^(?:and|n|&)$/.test(tokens[at]?.text ?? "")) at++;
   if (limit > 100) {
     const hundreds = group(tokens, at);
     const dash = isSign(tokens[hundreds?.end ?? 0], "-") ? 1 : 0;
@@ -45,8 +45,23 @@ function longTime(tokens: readonly Token[], count: number, rest: Whole, i: numbe
   return /^(?:minutes?|mins?)$/.test(tokens[rest.end]?.text ?? "");
 }
 
+/** "one hundred twenty | one hundred thirty": the digit behind the tens counts the hundreds of the next. */
+function countsNext(
+  tokens: readonly Token[],
+  rest: Whole | undefined,
+  i: number,
+): Whole | undefined {
+  const at = tokens[i]?.text === "and" ? i + 1 : i;
+  if (rest === undefined || rest.end !== at + 2) return undefined;
+  if (numberWord(tokens[rest.end])?.kind !== "hundred") return undefined;
+  const tens = numberWord(tokens[at]);
+  return tens?.kind === "tens" ? { value: tens.value, end: at + 1 } : undefined;
+}
+
 function withHundred(tokens: readonly Token[], count: number, i: number): Whole {
   const rest = below(tokens, i, 100);
+  const cut = countsNext(tokens, rest, i);
+  if (cut !== undefined) return { value: count * 100 + cut.value, end: cut.end };
   const another =
     rest !== undefined &&
     (longTime(tokens, count, rest, i) ||
@@ -119,7 +134,7 @@ function pair(tokens: readonly Token[], head: Group): Whole | undefined {
   if (next.kind === "oh" || (next.kind === "zero" && head.value < 100))
     return withOh(tokens, head, next);
   if (next.kind === "ones") return digitsOrLoose(tokens, head, next);
-  if (endsInNext(tokens, head, next))
+  if (endsInNext(tokens, head, next) || ohBehind(tokens, head, next))
     return { value: head.value * 100 + next.value - (next.value % 10), end: next.end - 1 };
   if (next.kind === "teen" && head.kind === "teen" && Math.abs(next.value - head.value) <= 3)
     return undefined;
@@ -131,6 +146,10 @@ function pair(tokens: readonly Token[], head: Group): Whole | undefined {
 
 /** "sixty five | thirty six | forty four megs": three of two figures each are a row. */
 function threeInRow(tokens: readonly Token[], head: Group, next: Group): boolean {
+  if (head.kind === "teen" && next.kind === "teen") {
+    const third = group(tokens, next.end);
+    return third?.kind === "teen" && numberWord(tokens[third.end])?.kind !== "point";
+  }
   if (Math.min(head.value, next.value) < 20) return false;
   const start = head.end - (head.kind === "both" ? 2 : 1);
   if (/^(?:ones|tens)$/.test(numberWord(tokens[start - 1])?.kind ?? "")) return true;
@@ -156,6 +175,13 @@ function endsInNext(tokens: readonly Token[], head: Group, next: Group): boolean
   if (head.kind !== "ones" || next.kind !== "both" || next.value % 10 !== head.value) return false;
   const after = group(tokens, next.end);
   return after !== undefined && (after.kind === "tens" || after.kind === "both");
+}
+
+/** "one ninety | two oh five": no figure begins with its "oh". */
+function ohBehind(tokens: readonly Token[], head: Group, next: Group): boolean {
+  if (head.kind !== "ones" || next.kind !== "both") return false;
+  const [oh, ones] = [group(tokens, next.end), group(tokens, next.end + 1)];
+  return oh?.kind === "oh" && ones?.kind === "ones";
 }
 
 /** "twelve six | twelve eight", "nineteen oh | nineteen four": the next begins as this one does, so each has tenths. */
@@ -217,7 +243,7 @@ function digitsOrLoose(tokens: readonly Token[], head: Group, next: Group): Whol
   }
   const after = numberWord(tokens[next.end])?.kind;
   // "after ten | five thirty": the second begins a number of its own
-  if (after === "point" || (head.kind !== "ones" && (after === "tens" || after === "teen")))
+  if (after === "point" || (head.kind !== "ones" && /^(?:tens|teen|oh)$/.test(after ?? "")))
     return undefined;
   return { value: head.value + next.value / 10, end: next.end, loose: true };
 }
