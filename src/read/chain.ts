@@ -39,11 +39,27 @@ function isRange(
   if ((gap.roles & (role.greater | role.less)) !== 0 && left.value === right.value) return false;
   // "suction 118 - 340 head"
   const sides = (left.place ?? right.place) !== (right.place ?? left.place);
-  if (gap.dash)
-    return left.value < right.value && !left.ownUnit && !sides && !tableRow(items, left);
+  if (gap.dash && (sides || startsAnew(items, left, right))) return false;
+  if (gap.dash) return left.value < right.value && !left.ownUnit && !tableRow(items, left);
   if ((before & role.between) !== 0 && (gap.roles & role.conjunction) !== 0 && gap.bare)
     return true;
   return (gap.roles & role.to) !== 0 && gap.bare && right.index === left.index + 2;
+}
+
+/** How far apart the ends of a range lie at most where its dash stands between spaces; our choice, no source. */
+const widest = 5;
+
+/** "oat 96 - 1100 cfm", "room 310 is 78 - 312 is 71", "18.1 - 18.4 - and 17.9": a dash that parts what is told. */
+function startsAnew(items: readonly Item[], left: Draft, right: Draft): boolean {
+  if (items[left.index + 1]?.glued !== false) return false;
+  if (left.value > 0 && right.value > left.value * widest) return true;
+  const [own, next] = [items[right.index], items[right.index + 1]];
+  if (own?.apostrophe === true || ((next?.roles ?? 0) & role.is) !== 0) return true;
+  let at = right.index + 1;
+  while (/^(?:and|&|,|-)$/.test(items[at]?.text ?? "")) at++;
+  const more = items[at];
+  const goesOn = at > right.index + 1 && more?.kind === itemKind.number;
+  return goesOn && more.value < right.value * 1.2;
 }
 
 /** "1 - 1.22G" on a line of its own: a row of a table. */

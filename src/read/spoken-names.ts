@@ -1,4 +1,5 @@
 import { numberWord } from "./number-parts.ts";
+import { numberAt } from "./numbers.ts";
 import {
   type Figure,
   figureAt,
@@ -63,15 +64,22 @@ function isSensor(tokens: readonly Token[], i: number): boolean {
   return kindAt(tokens, end) === "point";
 }
 
+/** psi that are no number of a circuit. Our choice, no source. */
+const leastGauge = 20;
+
 /** "suction two | one twenty one": two digits before the tens, so the first is the circuit's. */
 function isGauge(tokens: readonly Token[], i: number): boolean {
   if (!/^(?:suction|head|discharge|liquid)$/.test(tokens[i - 1]?.text ?? "")) return false;
   if (digitAt(tokens, i) === 0 || digitAt(tokens, i) > 4) return false;
+  // "suction one at one eighteen"
+  const verb = /^(?:at|is)$/.test(tokens[i + 1]?.text ?? "");
+  if (verb) return (numberAt(tokens, i + 2)?.value ?? 0) >= leastGauge;
   if (digitAt(tokens, i + 1) === 0) return false;
   return /^(?:tens|teen|hundred)$/.test(kindAt(tokens, i + 2));
 }
 
-const counted = /^(?:megged|meg|megs|leads?|legs?|terminals?|phases?|rooms?|and|on|comps?|fans?)$/;
+const counted =
+  /^(?:megged|meg|megs|leads?|legs?|terminals?|phases?|rooms?|and|n|&|on|comps?|fans?)$/;
 
 /** "megged one two and three all over": counted from one, and no figure behind. */
 function listedAt(tokens: readonly Token[], i: number): readonly number[] {
@@ -157,7 +165,7 @@ export function spokenNames(tokens: readonly Token[]): readonly Token[] {
     const figure = within.get(i);
     if (figure !== undefined) return i === figure.from ? [asFigure(tokens, figure)] : [];
     if (!names.has(i)) return [token];
-    const name = typed(token, numberWord(token)?.value ?? 0);
+    const name = typed(token, numberWord(token)?.value ?? token.value);
     // "thirty four ohms, two and three open": what is before it ends there
     const before = tokens[i - 1];
     const first = listed.has(i) && !listed.has(i - 1) && before?.kind === tokenKind.word;

@@ -159,14 +159,31 @@ export function namesGoingOn(tokens: readonly Token[]): readonly number[] {
   });
 }
 
-/** "two and three open", "one two three all at 3.1": numbers of things, no figures. */
+const shared = /^(?:at|are|is|draw|drawing|pull|pulling|running|read|reading)$/;
+
+/** A digit as it is spoken or typed, that no unit is glued to. */
+function listedDigit(tokens: readonly Token[], i: number): number {
+  const token = tokens[i];
+  const typed = token?.kind === tokenKind.number && /^[1-9]$/.test(token.text);
+  return typed && tokens[i + 1]?.glued !== true ? token.value : digitAt(tokens, i);
+}
+
+/** "two and three open", "2 and 3 at 14.2", "one two three all at 3.1": numbers of things, no figures. */
 export function namesListed(tokens: readonly Token[]): readonly number[] {
-  return tokens.flatMap((_, i) => {
-    const digit = digitAt(tokens, i);
-    if (digit === 0 || numberWord(tokens[i - 1]) !== undefined) return [];
-    const both = tokens[i + 1]?.text === "and" && digitAt(tokens, i + 2) === digit + 1;
-    if (both && states.test(tokens[i + 3]?.text ?? "")) return [i, i + 2];
+  return tokens.flatMap((token, i) => {
+    const digit = listedDigit(tokens, i);
+    const before = tokens[i - 1];
+    if (digit === 0 || token.glued || isFigure(before)) return [];
+    const joint = /^(?:and|&|n)$/.test(tokens[i + 1]?.text ?? "");
+    const behind = tokens[i + 3]?.text ?? "";
+    const both = joint && listedDigit(tokens, i + 2) === digit + 1;
+    if (both && (states.test(behind) || shared.test(behind))) return [i, i + 2];
     const three = [1, 2].every((step) => digitAt(tokens, i + step) === digit + step);
-    return three && /^(?:all|each)$/.test(tokens[i + 3]?.text ?? "") ? [i, i + 1, i + 2] : [];
+    return three && /^(?:all|each)$/.test(behind) ? [i, i + 1, i + 2] : [];
   });
+}
+
+/** A figure, or what parts the digits of one. */
+function isFigure(token: Token | undefined): boolean {
+  return token?.kind === tokenKind.number || numberWord(token) !== undefined || token?.text === "/";
 }
