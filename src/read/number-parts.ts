@@ -45,6 +45,12 @@ export function numberWord(token: Token | undefined): NumberWord | undefined {
   return token?.word?.number;
 }
 
+/** A spoken digit from one to nine that is no possessive, 0 where none stands. */
+export function digitAt(tokens: readonly Token[], i: number): number {
+  const said = numberWord(tokens[i]);
+  return said?.kind === "ones" && tokens[i]?.apostrophe !== true ? said.value : 0;
+}
+
 export function isSign(token: Token | undefined, sign: string): boolean {
   return token !== undefined && token.kind === tokenKind.sign && token.text === sign;
 }

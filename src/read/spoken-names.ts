@@ -1,4 +1,4 @@
-import { numberWord } from "./number-parts.ts";
+import { digitAt, numberWord } from "./number-parts.ts";
 import { numberAt } from "./numbers.ts";
 import {
   type Figure,
@@ -10,12 +10,6 @@ import {
 } from "./spoken-rows.ts";
 import { type Token, tokenKind } from "./token.ts";
 import { commaAt } from "./unsaid-token.ts";
-
-/** A spoken digit, 0 where none stands. */
-const digitAt = (tokens: readonly Token[], i: number): number => {
-  const said = numberWord(tokens[i]);
-  return said?.kind === "ones" && tokens[i]?.apostrophe !== true ? said.value : 0;
-};
 
 const kindAt = (tokens: readonly Token[], i: number): string => numberWord(tokens[i])?.kind ?? "";
 
@@ -58,7 +52,6 @@ function isSensor(tokens: readonly Token[], i: number): boolean {
   const near = tokens.slice(Math.max(0, i - 12), i + 12);
   if (near.filter(({ text }) => text === tokens[i - 1]?.text).length > 1) return false;
   const kind = kindAt(tokens, i + 1);
-
   if (kind !== "teen" && kind !== "tens") return false;
   const end = kind === "tens" && digitAt(tokens, i + 2) > 0 ? i + 3 : i + 2;
   return kindAt(tokens, end) === "point";
@@ -78,12 +71,13 @@ function isGauge(tokens: readonly Token[], i: number): boolean {
   return /^(?:tens|teen|hundred)$/.test(kindAt(tokens, i + 2));
 }
 
-const counted =
+/** What leads the numbers of several things, or joins them. */
+const leadsIn =
   /^(?:megged|meg|megs|leads?|legs?|terminals?|phases?|rooms?|and|n|&|on|comps?|fans?)$/;
 
 /** "megged one two and three all over": counted from one, and no figure behind. */
 function listedAt(tokens: readonly Token[], i: number): readonly number[] {
-  if (!counted.test(tokens[i - 1]?.text ?? "") || digitAt(tokens, i) !== 1) return [];
+  if (!leadsIn.test(tokens[i - 1]?.text ?? "") || digitAt(tokens, i) !== 1) return [];
   if (digitAt(tokens, i + 1) !== 2) return [];
   const last = tokens[i + 2]?.text === "and" ? i + 3 : i + 2;
   if (digitAt(tokens, last) !== 3 || numberWord(tokens[last + 1]) !== undefined) return [];
@@ -169,7 +163,7 @@ export function spokenNames(tokens: readonly Token[]): readonly Token[] {
     // "thirty four ohms, two and three open": what is before it ends there
     const before = tokens[i - 1];
     const first = listed.has(i) && !listed.has(i - 1) && before?.kind === tokenKind.word;
-    const ends = first && before.word?.noun === undefined && !counted.test(before.text);
+    const ends = first && before.word?.noun === undefined && !leadsIn.test(before.text);
     return ends ? [commaAt(token.from), name] : [name];
   });
 }

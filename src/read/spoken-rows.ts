@@ -1,4 +1,4 @@
-import { numberWord } from "./number-parts.ts";
+import { digitAt, numberWord } from "./number-parts.ts";
 import { beginsFigure, numberAt } from "./numbers.ts";
 import { type Token, tokenKind } from "./token.ts";
 
@@ -11,11 +11,6 @@ const between = /^(?:a|amps?|volts?|megs?|ohms?|and|,|is|at|k)$/;
 
 /** How far the figures of a row of two, and of three, lie apart at most; our choice, no source. */
 const apart = { two: 2, three: 12 } as const;
-
-const digitAt = (tokens: readonly Token[], i: number): number => {
-  const said = numberWord(tokens[i]);
-  return said?.kind === "ones" && tokens[i]?.apostrophe !== true ? said.value : 0;
-};
 
 /** A figure and the tokens that say it. */
 export interface Figure {
