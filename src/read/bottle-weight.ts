@@ -38,7 +38,7 @@ export function bottleWeight(
 }
 
 const numbered =
-  /\b(?:bottle|jug|cylinder|drum)(?: \d{1,2})?(?: is| starts?| started| begins| says| reads| weighs| sits| now| down| to| at)*$/;
+  /(?<!\b(?:\d(?:st|nd|rd|th)|next|second|third|fourth) )\b(?:bottle|jug|cylinder|cyl|tank|drum)(?: \d{1,2})?(?: is| starts?| started| begins| says| reads| weighs| sits| now| down| to| at)*$/;
 
 /** "42 lb in, bottle 1 16.2 bottle 2 at 9.8": what each bottle stands at, and no gas that went in. */
 export function ownWeight(drafts: readonly Draft[], items: readonly Item[]): void {

@@ -1,4 +1,5 @@
 import { highSide, leastRatio, lowSide } from "./gauge-pair.ts";
+import type { Item } from "./item.ts";
 import type { Building } from "./items.ts";
 import { numberAt } from "./numbers.ts";
 import type { SubjectSaid } from "./subject-name.ts";
@@ -65,6 +66,17 @@ function isGauges(build: Building, at: number, [left, right, more]: readonly num
   return fits && right >= left * leastRatio;
 }
 
+/** Does what is read of a circuit stand right before its mark? */
+function behindGauge(items: readonly Item[]): boolean {
+  const at = /^(?:on|of|for|:)$/.test(items.at(-1)?.text ?? "") ? -2 : -1;
+  return gauges.test(items.at(at)?.text ?? "");
+}
+
+function figureBehind({ tokens }: Building, end: number): boolean {
+  const at = /^(?:is|was|at)$/.test(tokens[end]?.text ?? "") ? end + 1 : end;
+  return isNumber(tokens[at]);
+}
+
 /** "c2 same": of which kind the message before says. */
 export const eitherMark = /^c[1-8]$/;
 
@@ -82,11 +94,14 @@ export function circuitMark(build: Building, i: number): SubjectSaid | undefined
   const head = ahead?.text === ":" ? sign : ahead;
   if (drawn.test(head?.text ?? "") && build.tokens[end]?.kind === tokenKind.number)
     return { name: `compressor ${number}`, end, label: undefined, aside: false };
+  // "superheat c1 9 c2 22", "superheat on c1 is 9"
+  if (behindGauge(build.items) && figureBehind(build, end))
+    return { name: `circuit ${number}`, end, label: undefined, aside: false };
   const left = build.items
     .slice(-60)
     .findLast(({ text, subject }) => subject && eitherMark.test(text));
   const kind = /^\D+/.exec(left?.subject ?? "")?.[0];
-  if (kind !== undefined && build.tokens[end]?.kind === tokenKind.number)
+  if (kind !== undefined && figureBehind(build, end))
     return { name: kind + number, end, label: undefined, aside: false };
   const figures = figuresAt(build, end);
   if (isLegs(figures)) return { name: `compressor ${number}`, end, label: undefined, aside: false };

@@ -52,7 +52,7 @@ export const doubts = passes(
   { look: ({ drafts, items, context }) => airOrWater(drafts, items, context) },
   {
     look: ({ drafts, items }) => ownWeight(drafts, items),
-    heads: "bottle|jug|cylinder|drum",
+    heads: "bottle|jug|cylinder|cyl|tank|drum",
   },
   { look: ({ drafts, items }) => numberedRow(drafts, items), several: true },
   { look: ({ drafts, items }) => rowBeforePlace(drafts, items), several: true },

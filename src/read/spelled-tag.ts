@@ -37,6 +37,8 @@ function spelledTag(build: Building, i: number): SubjectSaid | undefined {
 const otherBoxes =
   /^(?:junction|mixing|breaker|electrical|splice|pull|tool|shadow|vav|terminal|powered|starter|relay|disconnect|fuse|gear|switch|branch|v)$/;
 
+const ofBranchBox = /^(?:liquid|liq|gas|suction|line|flare|tee|port|valve|eev|pipe|drain|joint)$/;
+
 /** "box four's plus six", "box 4 is 38": behind its number the verb, so it is no warmth of one. */
 export function numberedBox(build: Building, i: number): SubjectSaid | undefined {
   const [box, number] = [build.tokens[i], build.tokens[i + 1]];
@@ -46,6 +48,9 @@ export function numberedBox(build: Building, i: number): SubjectSaid | undefined
   const value = /^(?:[1-9]|1[0-2])$/.test(number.text) ? Number(number.text) : spoken;
   if (value === 0 || plainUnitAt(build, i + 2) !== undefined) return undefined;
   const verb = build.tokens[i + 2];
+  // "braze at box 1 liquid tee": a part of a branch box
+  const part = ofBranchBox.test(verb?.text ?? "") && !isFigure(build.tokens[i + 3]);
+  if (part) return { name: `box ${value}`, end: i + 2, label: undefined, aside: false };
   // "box 2 has 208 on L1 L2" is a box of wires
   const is = /^(?:is|was|reads|sits|shows)$/.test(verb?.text ?? "");
   if (!number.apostrophe && !is) return undefined;

@@ -34,6 +34,8 @@ function fits(items: readonly Item[], i: number, seen: Seen): boolean {
   const next = items[seen.end];
   if (i > 0 && !leads.test(textAt(items, i - 1))) return false;
   if (next?.kind === itemKind.unit || next?.kind === itemKind.number) return false;
+  // "n2 on at 400": nitrogen
+  if (seen.value === "N2") return false;
   const terminal = /^[LTUVWCRSN]/.test(seen.value);
   return terminal ? next === undefined || follows.test(next.text) : next?.text !== "to";
 }

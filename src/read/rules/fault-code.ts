@@ -19,6 +19,8 @@ function digitsOf(item: Item | undefined): string | undefined {
     item.unit !== undefined
   )
     return undefined;
+  // "e four two": digits one by one, no tenths
+  if (item.loose && item.spoken && item.value < 10) return String(Math.round(item.value * 10));
   if (!Number.isInteger(item.value) || item.value < 0 || item.value > 99999) return undefined;
   return item.spoken ? String(item.value) : item.text;
 }
