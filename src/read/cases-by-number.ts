@@ -107,9 +107,17 @@ function isCaseNumber(next: Token | undefined, units: "us" | "si"): boolean {
   return next.kind === tokenKind.word && next.word?.unit === undefined && !ofFigure.test(next.text);
 }
 
+/** "dairy 4 38 5 39": behind a case and its figure the next ones, by their numbers alone. */
+function fellowsOf(tokens: readonly Token[]): readonly number[] {
+  return tokens.flatMap((token, i) =>
+    holdsWares(token) ? numbersFrom(tokens, i + 1).slice(1) : [],
+  );
+}
+
 /** "dairy 1 41 dairy 2 44", "sh on dairy 2 is 26": a case by what lies in it and its number, and then its value. */
-function waresByNumber(tokens: readonly Token[], units: "us" | "si"): readonly Token[] {
-  if (!tokens.some(holdsWares)) return tokens;
+function waresByNumber(all: readonly Token[], units: "us" | "si"): readonly Token[] {
+  if (!all.some(holdsWares)) return all;
+  const tokens = named(all, fellowsOf(all), "case");
   // "ice cream 2 minus two", "frozen 3 -6"
   const below = (i: number): boolean =>
     /^(?:-|minus)$/.test(tokens[i]?.text ?? "") && isNumber(tokens[i + 1]);

@@ -64,12 +64,16 @@ function coldBox({ items, plain }: Note, from: number, to: number): Tag | undefi
 
 const oneName = /^[\s,]*(@?\p{Lu}\p{Ll}+(?: (?:and|&|n|\+|with) @?\p{Lu}\p{Ll}+)?)[\s.!]*$/u;
 
+/** ". R-448A": what is in it, said last. */
+const gasBehind = /[.,]? ?\bR-?\d{2,4}[A-Za-z]{0,2}\.?\s*$/;
+
 /** The last sentence, if it begins with a name: "Sorrel", "Dov when you can". */
 function assignedIn(text: string): { readonly name: string; readonly from: number } | undefined {
-  const at = text.lastIndexOf(". ");
+  const said = text.replace(gasBehind, "");
+  const at = said.lastIndexOf(". ");
   if (at < 0) return undefined;
-  const tail = text.slice(at + 2).trim();
-  const name = /^\p{Lu}[\p{L}'-]+/u.exec(tail)?.[0];
+  const tail = said.slice(at + 2).trim();
+  const name = /^\p{Lu}[\p{L}'][\p{L}'-]*/u.exec(tail)?.[0];
   return name === undefined || tail.split(" ").length > 8 ? undefined : { name, from: at };
 }
 
