@@ -1,12 +1,12 @@
 import { digitAt, numberWord } from "./number-parts.ts";
 import { numberAt } from "./numbers.ts";
 import {
+  countedRows,
   type Figure,
   figureAt,
   namesBeforeRow,
   namesGoingOn,
   namesListed,
-  rowsByNumber,
 } from "./spoken-rows.ts";
 import { type Token, tokenKind } from "./token.ts";
 import { commaAt } from "./unsaid-token.ts";
@@ -129,7 +129,7 @@ function namesWithFigure(tokens: readonly Token[]): readonly number[] {
 
 /** Digits that are spoken as the name of a thing stand as if they were typed, so that no figure takes them in. */
 export function spokenNames(tokens: readonly Token[]): readonly Token[] {
-  const rows = rowsByNumber(tokens);
+  const rows = countedRows(tokens);
   const own = namesWithFigure(tokens);
   const figures = [
     ...rows.flatMap((row) => row.figures),

@@ -85,7 +85,7 @@ function mayBeHundreds(tokens: readonly Token[], { figures }: Row): boolean {
  * "lead one five fifty two five sixty three five forty": where the names of a row counted from one stand, each
  * before a figure. So cut, nothing of it is left over.
  */
-export function rowsByNumber(tokens: readonly Token[]): readonly Row[] {
+export function countedRows(tokens: readonly Token[]): readonly Row[] {
   return tokens.flatMap((token, i) => {
     if (token.kind !== tokenKind.word || digitAt(tokens, i) !== 1) return [];
     const head = tokens[i - 1]?.text === ":" ? tokens[i - 2] : tokens[i - 1];
