@@ -112,6 +112,19 @@ function several(note: Note, item: Item, { numbers, end }: Named): boolean {
   return numbers.length === 2 && value?.kind === itemKind.number && value.unit !== undefined;
 }
 
+/** The legs of a motor lie near each other; our choice, no source. */
+const mostApart = 1.3;
+
+/** How many values each of so many machines has: one, or its three legs, near each other; 0 where they don't go up. */
+function ofEach(items: readonly Item[], row: readonly number[], machines: number): number {
+  if (row.length === machines) return 1;
+  if (machines < 2 || row.length !== machines * 3) return 0;
+  const values = row.map((at) => items[at]?.value ?? Number.NaN);
+  const legs = Array.from({ length: machines }, (_, i) => values.slice(i * 3, i * 3 + 3));
+  const even = legs.every((three) => Math.max(...three) <= Math.min(...three) * mostApart);
+  return even ? 3 : 0;
+}
+
 /** Names the values one each; where there are others the numbers are names alone. */
 function assign(note: Note, noun: string, named: Named, from: number): void {
   const behind = rowBehind(note.items, named.end);
@@ -124,10 +137,12 @@ function assign(note: Note, noun: string, named: Named, from: number): void {
     last.subject = `${noun}${named.numbers[1]}`;
     return;
   }
-  if (row.length === named.numbers.length)
+  const each = ofEach(note.items, row, named.numbers.length);
+  if (each > 0)
     row.forEach((at, order) => {
       const value = note.items[at];
-      if (value !== undefined) value.subject = `${noun}${named.numbers[order]}`;
+      const number = named.numbers[Math.floor(order / each)];
+      if (value !== undefined) value.subject = `${noun}${number}`;
     });
   state(note, subjectRows.name, [from, named.end], { kind: "note", about: "place" });
 }
@@ -175,10 +190,11 @@ function eachItsOwn(note: Note, i: number): void {
   const last = names[names.length - 1] ?? i;
   if (names.length < 2 || partOfFirst(items, names)) return;
   const row = rowBehind(items, last + 1);
-  if (row.length !== names.length || !alike(items, row) || ofAll(items, last, row)) return;
+  const each = ofEach(items, row, names.length);
+  if (each === 0 || !alike(items, row) || ofAll(items, last, row)) return;
   row.forEach((at, order) => {
     const value = items[at];
-    const name = items[names[order] ?? i]?.subject;
+    const name = items[names[Math.floor(order / each)] ?? i]?.subject;
     if (value !== undefined && name !== undefined) value.subject = name;
   });
   state(note, subjectRows.name, [i + 1, last + 1], { kind: "note", about: "place" });
