@@ -212,6 +212,16 @@ function isLetters(item: Item | undefined): boolean {
   );
 }
 
+/** The refrigerant that is named at item `i`, and where its name ends. */
+export function gasSaid(note: Note, i: number): { value: string; end: number } | undefined {
+  const { items, text } = note;
+  const end = refrigerant(note, i);
+  if (end === undefined) return undefined;
+  const number = items.slice(i, end).findIndex((one) => one.spoken);
+  const spoken = number < 0 ? undefined : spokenName(note, i + number)?.name;
+  return { value: gasName(spoken ?? text.slice(items[i]?.from, items[end - 1]?.to)), end };
+}
+
 /** "DR-2290-7", "60-12E4", "KX048C": letters and digits that are one name. */
 export const looseCodes: Rule = {
   name: "<letters and digits>",
@@ -221,18 +231,11 @@ export const looseCodes: Rule = {
     for (let i = 0; i < items.length; i++) {
       const item = items[i];
       if (item === undefined || item.owner !== undefined || item.kind === itemKind.line) continue;
-      const gas = refrigerant(note, i);
+      const gas = gasSaid(note, i);
       if (gas !== undefined) {
-        const number = items.slice(i, gas).findIndex((one) => one.spoken);
-        const value =
-          (number < 0 ? undefined : spokenName(note, i + number)?.name) ??
-          note.text.slice(item.from, items[gas - 1]?.to ?? item.to);
-        state(note, looseCodes.name, [i, gas], {
-          kind: "nameplate",
-          field: "refrigerant",
-          value: gasName(value),
-        });
-        i = gas - 1;
+        const { value, end } = gas;
+        state(note, looseCodes.name, [i, end], { kind: "nameplate", field: "refrigerant", value });
+        i = end - 1;
         continue;
       }
       const part = partNumber(note, i);

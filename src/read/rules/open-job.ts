@@ -1,6 +1,7 @@
 import { greetingAhead, whoseJob } from "../../vocabulary.ts";
 import { itemKind } from "../item.ts";
 import type { Note, Rule } from "../note.ts";
+import { gasSaid } from "./loose-code.ts";
 
 const head = new RegExp(
   String.raw`^\s*${greetingAhead}(?:new job|new call|open job|open a job|job for|new ticket)\s*[:,-]?\s*`,
@@ -91,6 +92,22 @@ function forWhom(
 
 const placeOf = (site: string): { readonly site?: string } => (site === "" ? {} : { site });
 
+const rooms = /^(?:suites?|rooms?|rm|apt|apartment|flat|unit|office|#)$/;
+
+/** "…, R-448A", "OU-1 410A, …": what is in the unit is told with the call. */
+function sayGas(note: Note, from: number): void {
+  const { items, text, statements } = note;
+  for (const [i, item] of items.entries()) {
+    if (item.from < from || rooms.test(items[i - 1]?.text ?? "")) continue;
+    const gas = gasSaid(note, i);
+    if (gas === undefined) continue;
+    const span = [item.from, items[gas.end - 1]?.to ?? item.to] as const;
+    const said = { said: text.slice(...span), spans: [span], rule: openJob.name };
+    statements.push({ kind: "nameplate", field: "refrigerant", value: gas.value, ...said });
+    return;
+  }
+}
+
 /** "New job: <site> <tag>, <complaint>. <person>" */
 export const openJob: Rule = {
   name: "new job: <site> <unit>, <complaint>. <person>",
@@ -120,6 +137,7 @@ export const openJob: Rule = {
       .slice(Math.min(cut === end || trouble ? behind : cut + 1, end), trouble ? cut : end)
       .replace(/^[\s,:-]+|[\s.]+$/g, "")
       .trim();
+    sayGas(note, behind);
     for (const item of note.items) item.owner = openJob.name;
     const last = text.trimEnd().length;
     note.statements.push({
