@@ -12,7 +12,7 @@ const weights: Readonly<Record<UnitHabit, readonly [number, number]>> = {
 /** So many cylinders are told apart by their numbers at most. Our choice, no source. */
 const mostBottles = 12;
 const bottle =
-  /\b(?:bottle|jug|cylinder|drum)(?: '?s)?((?: \d{1,2}(?= ))?(?: is| starts?| start(?:ed|ing)?| begins| says| reads| shows| was| weighs| sits| now| down| to| at)*)(?: [\d.]+ now)?$/;
+  /\b(?:bottle|jug|cylinder|drum)(?: '?s)?((?: \d{1,2}(?= ))?(?: is| start(?:s|ed|ing)?| begins| says| reads| shows| was| weighs| sits| now| down| to| at)*)(?: [\d.]+ now)?$/;
 const nitrogen = /\b(?:n2|nitro\w*|oxygen|o2|acetylene)\b/;
 
 /** "bottle says 10.4", "jug's at 18.2", "bottle 21.6 now 18.2": what the scale shows, no amps and no pressure. */
