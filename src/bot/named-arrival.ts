@@ -33,6 +33,13 @@ const backTo =
 const leavingFor =
   /\b(?:leaving|leavin|setting off|setting out|off)\b[^.;!\n\d]{0,30}?(?:\bfor|, ?(?:going|headed|heading|off|moving|on)(?: over| on| out)? to) (?:the )?([\p{L}'’ -]{3,40}?)\s*(?:now\s*)?(?:[,.;:!\n]|$)/iu;
 
+/** The way to the site that a match names. */
+function wayTo(match: RegExpExecArray, rule: string): Statement {
+  const span: Span = [match.index, match.index + match[0].length];
+  const [said, where = ""] = match;
+  return { kind: "status", status: "on_the_way", where, said: said.trim(), spans: [span], rule };
+}
+
 /** "Leaving the yard for harrow st": where he goes stands behind "for", and he has not been there. */
 function withLeavingFor(
   understood: Understood,
@@ -46,16 +53,7 @@ function withLeavingFor(
   const others = understood.statements.filter(({ kind }) => kind !== "status");
   const goes = statuses.every((one) => one.kind === "status" && one.status === "left_site");
   if (!goes || others.some(({ kind }) => kind === "question")) return undefined;
-  const span: Span = [match.index, match.index + match[0].length];
-  const statement: Statement = {
-    kind: "status",
-    status: "on_the_way",
-    where: match[1] ?? "",
-    said: match[0].trim(),
-    spans: [span],
-    rule: "leaving for <site>",
-  };
-  return { ...understood, statements: [...others, statement] };
+  return { ...understood, statements: [...others, wayTo(match, "leaving for <site>")] };
 }
 
 /** "Back to the bakery", "got the tank, back to hofzicht": the way, where the site is the job's and he is not there. */
@@ -70,14 +68,6 @@ export function withNamedWay(
   if (role !== "tech" || match === null || !namesSite(match[1] ?? "", job)) return understood;
   const told = understood.statements.some(({ kind }) => kind === "status" || kind === "question");
   if (told || lastStatus(job, person)?.status === "on_site") return understood;
-  const span: Span = [match.index, match.index + match[0].length];
-  const statement: Statement = {
-    kind: "status",
-    status: "on_the_way",
-    where: match[1] ?? "",
-    said: match[0].trim(),
-    spans: [span],
-    rule: "back to <site>",
-  };
+  const statement = wayTo(match, "back to <site>");
   return { ...understood, statements: [...understood.statements, statement] };
 }

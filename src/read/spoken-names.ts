@@ -149,13 +149,16 @@ export function spokenNames(tokens: readonly Token[]): readonly Token[] {
     ...own,
     ...listed,
   ]);
+  const letters = new Set(
+    tokens.flatMap((_, i) => (isMark(tokens, i) || isEnd(tokens, i) ? [i] : [])),
+  );
   return tokens.flatMap((token, i) => {
-    if (isMark(tokens, i) || isEnd(tokens, i)) {
+    if (letters.has(i)) {
       const digit = tokens[i + 1];
       const text = `${token.text}${digitAt(tokens, i + 1)}`;
       return [{ ...token, kind: tokenKind.code, text, word: undefined, to: digit?.to ?? token.to }];
     }
-    if (isMark(tokens, i - 1) || isEnd(tokens, i - 1)) return [];
+    if (letters.has(i - 1)) return [];
     const figure = within.get(i);
     if (figure !== undefined) return i === figure.from ? [asFigure(tokens, figure)] : [];
     if (!names.has(i)) return [token];
