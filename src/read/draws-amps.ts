@@ -4,7 +4,7 @@ import type { Draft } from "./draft.ts";
 import { type Item, itemKind } from "./item.ts";
 import { takeFor } from "./recast.ts";
 
-const draws = /^(?:pulls|draws|pulling|drawing|pulled|drew)$/;
+const draws = /^(?:pulls|draws|pulling|drawing|pulled|drew|runs|running|ran)$/;
 const also = /^(?:about|around|like|only|just|now|at)$/;
 
 /** No unit, no plate and nothing beyond range: it may be amps. */

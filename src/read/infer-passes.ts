@@ -101,7 +101,7 @@ export const bySaying = passes(
   },
   {
     look: ({ drafts, items }) => drawsAmps(drafts, items),
-    heads: "pulls|draws|pulling|drawing|pulled|drew",
+    heads: "pulls|draws|pulling|drawing|pulled|drew|runs|running|ran",
   },
   {
     look: ({ drafts, items, context }) => farFromSize(drafts, items, context),

@@ -147,6 +147,10 @@ export function namesGoingOn(tokens: readonly Token[]): readonly number[] {
     const digit = digitAt(tokens, i);
     if (digit < 2 || !toldBefore(tokens, i, digit)) return [];
     if (states.test(tokens[i + 1]?.text ?? "")) return [i];
+    // "one is dead two at two point one"
+    const verb = tells.test(tokens[i + 1]?.text ?? "") && beginsFigure(tokens[i + 2]);
+    const { number, noun, label } = tokens[i - 1]?.word ?? {};
+    if (verb && (number ?? noun ?? label) === undefined) return [i];
     const [whole, own] = [numberAt(tokens, i), figureAt(tokens, i + 1)];
     if (own === undefined || numberWord(tokens[i - 1])?.kind === "point") return [];
     const glued = whole !== undefined && whole.value - digit * 100 === own.value;
